@@ -1,0 +1,30 @@
+import tseslint from "typescript-eslint";
+
+/** Arrows run one way: pane, host -> workbook, datasheet, plots, checks, functions -> reduction -> numeric. */
+const forbid = (files, ...folders) => ({
+  files: [files],
+  rules: {
+    "no-restricted-imports": [
+      "error",
+      {
+        patterns: folders.map((folder) => ({
+          group: [`**/${folder}/**`],
+          message: `${files} must not import ${folder}`,
+        })),
+      },
+    ],
+  },
+});
+
+export default tseslint.config(
+  { ignores: ["dist", "node_modules", "artifacts", "coverage"] },
+  ...tseslint.configs.recommended,
+  { rules: { "@typescript-eslint/no-explicit-any": "off" } },
+  { files: ["src/**"], rules: { "no-console": "error", eqeqeq: ["error", "always", { null: "ignore" }] } },
+  { files: ["src/host/serve.mjs"], rules: { "no-console": "off" } },
+  forbid("src/reduction/**", "functions", "checks", "datasheet", "plots", "workbook", "pane", "host"),
+  forbid("src/functions/**", "datasheet", "plots", "workbook", "pane", "host"),
+  forbid("src/plots/**", "functions", "datasheet", "workbook", "pane", "host"),
+  forbid("src/datasheet/**", "plots", "pane", "host"),
+  forbid("src/workbook/**", "plots", "pane", "host"),
+);

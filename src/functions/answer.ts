@@ -1,0 +1,36 @@
+/** Cells out: an Outcome laid out for the sheet, or the error that the cell shows. */
+import { remarkText, type Outcome } from "../reduction/outcome";
+import { CellError, isOmitted, toChoice } from "./cells";
+
+/** One line of a spilled answer: its label (also the word for `item`), value and unit. */
+export interface Item {
+  readonly label: string;
+  readonly value: number | string | undefined;
+  readonly unit: string;
+  /** Why there is no value, where it is undefined: "cv needs the height". */
+  readonly missing?: string;
+}
+
+/** The value of an outcome; a refusal becomes #VALUE! (input) or #N/A (method) with its reason. */
+export function valueOf<T>(outcome: Outcome<T>): T {
+  if (outcome.ok) return outcome.value;
+  throw new CellError(outcome.fault === "input" ? "#VALUE!" : "#N/A", outcome.reason);
+}
+
+/**
+ * The whole table (label, value, unit; the last row is `remark`), or the one item asked for as an array of one cell:
+ * a function that may spill is declared `any[][]`, and Excel then wants an array always.
+ * In the table a missing value is blank; asked for alone, it is #VALUE! with the reason.
+ */
+export function answer(items: readonly Item[], remarks: readonly string[], item: unknown): any[][] {
+  const all: Item[] = [...items, { label: "remark", value: remarkText(remarks), unit: "" }];
+  if (isOmitted(item)) return all.map(({ label, value, unit }) => [label, value ?? "", unit]);
+  const labels = all.map(({ label }) => label);
+  const wanted = toChoice(item, "the item", labels, labels[0]);
+  const found = all[labels.indexOf(wanted)];
+  if (found.value === undefined) throw new CellError("#VALUE!", found.missing ?? `${wanted} is not available`);
+  return [[found.value]];
+}
+
+/** A list of numbers as a column. */
+export const column = (values: readonly number[]): number[][] => values.map((value) => [value]);

@@ -1,0 +1,32 @@
+/** Registers every worksheet function with the host; nothing else happens on load. */
+import * as increment from "./increment";
+import * as curve from "./curve";
+import * as loading from "./loading";
+import * as specimen from "./specimen";
+import { CellError } from "./cells";
+
+type WorksheetFunction = (...cells: any[]) => unknown;
+
+/**
+ * A `CellError` becomes the host's own error with its message. Anything else thrown is a fault of ours, and says so:
+ * a cell never shows a bare failure.
+ */
+const guarded =
+  (name: string, compute: WorksheetFunction): WorksheetFunction =>
+  (...cells) => {
+    try {
+      return compute(...cells);
+    } catch (error) {
+      const known = error instanceof CellError;
+      const code = known ? error.code : "#VALUE!";
+      const message = known
+        ? error.message
+        : `CLAY.${name} failed inside (${String(error)}): please report it with the cells it was given`;
+      const HostError = CustomFunctions.Error;
+      throw HostError ? new HostError(code as CustomFunctions.ErrorCode, message) : new CellError(code, message);
+    }
+  };
+
+for (const module of [specimen, loading, increment, curve])
+  for (const [name, compute] of Object.entries(module as Record<string, WorksheetFunction>))
+    CustomFunctions.associate(name, guarded(name, compute));

@@ -1,0 +1,111 @@
+const fs = require("fs");
+const path = require("path");
+const { Compilation, WebpackError, sources } = require("webpack");
+const CopyPlugin = require("copy-webpack-plugin");
+const HtmlPlugin = require("html-webpack-plugin");
+const { generateCustomFunctionsMetadata } = require("custom-functions-metadata");
+
+const at = (...parts) => path.resolve(__dirname, ...parts);
+const DEVELOPMENT_URL = "https://localhost:3000/";
+
+/** functions.json from the JSDoc of every file in src/functions that declares a custom function. */
+class FunctionsMetadata {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("FunctionsMetadata", (compilation) => {
+      compilation.hooks.processAssets.tapPromise(
+        { name: "FunctionsMetadata", stage: Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL },
+        async () => {
+          const folder = at("src/functions");
+          const files = fs
+            .readdirSync(folder)
+            .map((file) => path.join(folder, file))
+            .filter((file) => file.endsWith(".ts") && fs.readFileSync(file, "utf8").includes("@customfunction"));
+          files.forEach((file) => compilation.fileDependencies.add(file));
+          const { metadataJson, errors } = await generateCustomFunctionsMetadata(files);
+          errors.forEach((error) => compilation.errors.push(new WebpackError(`functions.json: ${error}`)));
+          if (errors.length) return;
+          const metadata = JSON.parse(metadataJson);
+          // Without it Excel keeps cells that hold errors from the code, which could then not name them.
+          metadata.allowErrorForDataTypeAny = true;
+          compilation.emitAsset("functions.json", new sources.RawSource(JSON.stringify(metadata, null, 2)));
+        },
+      );
+    });
+  }
+}
+
+const shared = (mode) => ({
+  mode,
+  devtool: mode === "development" ? "source-map" : false,
+  performance: { hints: false },
+  resolve: { extensions: [".ts", ".tsx", ".js"] },
+  module: {
+    rules: [
+      { test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true }, exclude: /node_modules/ },
+      { test: /\.css$/, use: ["style-loader", "css-loader"] },
+    ],
+  },
+  stats: "errors-warnings",
+});
+
+module.exports = (env, argv) => {
+  const mode = argv.mode ?? "production";
+  const output = { path: at("dist"), filename: "[name].js" };
+
+  /** The worksheet functions: one file that runs without a page. */
+  const functions = {
+    ...shared(mode),
+    name: "functions",
+    target: ["webworker", "es2022"],
+    entry: { functions: at("src/functions/index.ts") },
+    output,
+    plugins: [new FunctionsMetadata()],
+  };
+
+  const page = (filename, template, chunks) =>
+    new HtmlPlugin({ filename, template: at(template), chunks, inject: "body", scriptLoading: "blocking" });
+  const baseUrl = process.env.CLAYLEDGER_URL ?? DEVELOPMENT_URL;
+
+  /** The pane (for Excel: taskpane.html; beside the embedded sheet: pane.html) and the page of `npm start`. */
+  const pages = {
+    ...shared(mode),
+    name: "pages",
+    target: ["web", "es2022"],
+    entry: { pane: at("src/pane/index.tsx"), host: at("src/host/index.ts") },
+    output,
+    // The embedded sheet's two files stay unmodified and replaceable beside our code (LGPL).
+    externals: { "@odoo/owl": "owl", "@odoo/o-spreadsheet": "o_spreadsheet" },
+    plugins: [
+      page("taskpane.html", "src/pane/taskpane.html", ["pane"]),
+      page("pane.html", "src/pane/pane.html", ["pane"]),
+      page("index.html", "src/host/index.html", ["host"]),
+      new CopyPlugin({
+        patterns: [
+          {
+            from: at("manifest.xml"),
+            to: "manifest.xml",
+            transform: (content) => content.toString().replaceAll(DEVELOPMENT_URL, baseUrl.replace(/\/?$/, "/")),
+          },
+          { from: at("src/pane/assets"), to: "assets" },
+          ...["o_spreadsheet.min.iife.js", "o_spreadsheet.xml", "o_spreadsheet.css"].map((file) => ({
+            from: at("node_modules/@odoo/o-spreadsheet/dist", file),
+            to: `vendor/o-spreadsheet/${file}`,
+          })),
+          {
+            from: at("node_modules/@odoo/o-spreadsheet/LICENSE"),
+            to: "vendor/o-spreadsheet/LICENSE",
+            toType: "file",
+            noErrorOnMissing: true,
+          },
+          { from: at("node_modules/@odoo/owl/dist/owl.iife.min.js"), to: "vendor/owl/" },
+          { from: at("node_modules/bootstrap/dist/css/bootstrap.min.css"), to: "vendor/bootstrap/" },
+          { from: at("node_modules/font-awesome/css/font-awesome.min.css"), to: "vendor/font-awesome/css/" },
+          { from: at("node_modules/font-awesome/fonts"), to: "vendor/font-awesome/fonts" },
+        ],
+      }),
+    ],
+    devServer: { static: at("dist"), server: "https", port: 3000, headers: { "Access-Control-Allow-Origin": "*" } },
+  };
+
+  return [functions, pages];
+};
