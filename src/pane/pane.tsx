@@ -1,0 +1,58 @@
+/** The task pane: its screens behind tabs, in the look of the host. */
+import { FluentProvider, makeStyles, Tab, TabList, tokens } from "@fluentui/react-components";
+import { useState } from "react";
+import type { WorkbookPort } from "../workbook/port";
+import { AboutScreen } from "./about-screen";
+import { PlotScreen } from "./plot-screen";
+import { SheetScreen, type Sheets } from "./sheet-screen";
+import { text } from "./text";
+import { PLOT_INKS, THEMES, type Look } from "./theme";
+
+const useStyles = makeStyles({
+  pane: { minHeight: "100vh", boxSizing: "border-box", backgroundColor: tokens.colorNeutralBackground1 },
+  tabs: {
+    position: "sticky",
+    top: 0,
+    zIndex: 1,
+    backgroundColor: tokens.colorNeutralBackground1,
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
+  screen: { padding: "12px 12px 24px", maxWidth: "720px" },
+});
+
+export interface PaneProps {
+  readonly port: WorkbookPort;
+  readonly sheets: Sheets;
+  readonly look: Look;
+}
+
+type Screen = "plot" | "sheet" | "about";
+
+export function Pane({ port, sheets, look }: PaneProps) {
+  const styles = useStyles();
+  const [screen, setScreen] = useState<Screen>("sheet");
+  return (
+    <FluentProvider theme={THEMES[look]} className={styles.pane} style={PLOT_INKS[look] as React.CSSProperties}>
+      <header className={styles.tabs}>
+        <TabList
+          aria-label={text.tabs.label}
+          selectedValue={screen}
+          onTabSelect={(_, { value }) => setScreen(value as Screen)}
+        >
+          {(["sheet", "plot", "about"] as const).map((name) => (
+            <Tab key={name} id={`tab-${name}`} value={name} aria-controls="screen">
+              {text.tabs[name]}
+            </Tab>
+          ))}
+        </TabList>
+      </header>
+      <main>
+        <div id="screen" role="tabpanel" aria-labelledby={`tab-${screen}`} className={styles.screen}>
+          {screen === "sheet" && <SheetScreen port={port} sheets={sheets} />}
+          {screen === "plot" && <PlotScreen port={port} />}
+          {screen === "about" && <AboutScreen />}
+        </div>
+      </main>
+    </FluentProvider>
+  );
+}

@@ -1,0 +1,77 @@
+/** Inserts a data sheet, blank or worked. */
+import { Button, Field, makeStyles, Radio, RadioGroup, Text, tokens } from "@fluentui/react-components";
+import { useState } from "react";
+import type { SheetPlan, WorkbookPort } from "../workbook/port";
+import { Notice } from "./notice";
+import { sentenceOf } from "./sentence";
+import { text } from "./text";
+
+export type System = "SI" | "US";
+
+/** The sheets on offer. */
+export interface Sheets {
+  readonly blankSheet: (system: System) => SheetPlan;
+  readonly demoSheet: (system: System) => SheetPlan;
+}
+
+const useStyles = makeStyles({
+  title: { margin: 0 },
+  column: { display: "flex", flexDirection: "column", gap: "16px" },
+  action: { display: "flex", flexDirection: "column", gap: "4px", alignItems: "flex-start" },
+  hint: { color: tokens.colorNeutralForeground2 },
+});
+
+type State = { at: "rest" } | { at: "busy" } | { at: "done"; name: string } | { at: "error"; sentence: string };
+
+export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Sheets }) {
+  const styles = useStyles();
+  const [system, setSystem] = useState<System>("SI");
+  const [state, setState] = useState<State>({ at: "rest" });
+  const busy = state.at === "busy";
+
+  const insert = async (plan: (system: System) => SheetPlan): Promise<void> => {
+    if (busy) return;
+    setState({ at: "busy" });
+    try {
+      setState({ at: "done", name: await port.insertSheet(plan(system)) });
+    } catch (error) {
+      setState({ at: "error", sentence: sentenceOf(error) });
+    }
+  };
+
+  const action = (name: string, hint: string, id: string, primary: boolean, plan: (system: System) => SheetPlan) => (
+    <div className={styles.action}>
+      <Button
+        appearance={primary ? "primary" : "secondary"}
+        disabledFocusable={busy}
+        aria-describedby={id}
+        onClick={() => insert(plan)}
+      >
+        {name}
+      </Button>
+      <Text id={id} size={200} className={styles.hint}>
+        {hint}
+      </Text>
+    </div>
+  );
+
+  return (
+    <div className={styles.column}>
+      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
+        {text.sheet.heading}
+      </Text>
+      <Text block>{text.sheet.promise}</Text>
+      <Field label={text.sheet.units}>
+        <RadioGroup value={system} onChange={(_, { value }) => setSystem(value as System)}>
+          <Radio value="SI" label={text.sheet.SI} />
+          <Radio value="US" label={text.sheet.US} />
+        </RadioGroup>
+      </Field>
+      {action(text.sheet.blank, text.sheet.blankHint, "blank-hint", true, sheets.blankSheet)}
+      {action(text.sheet.demo, text.sheet.demoHint, "demo-hint", false, sheets.demoSheet)}
+      {busy && <Notice intent="info">{text.sheet.busy}</Notice>}
+      {state.at === "done" && <Notice intent="success">{text.sheet.done(state.name)}</Notice>}
+      {state.at === "error" && <Notice intent="error">{state.sentence}</Notice>}
+    </div>
+  );
+}

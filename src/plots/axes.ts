@@ -1,0 +1,71 @@
+/** Domains, ticks and their lettering. */
+import type { PlotAxis } from "./spec";
+
+/** The power of ten at or below a value, and at or above it; 0.1 counts as a power of ten although its logarithm is rounded. */
+const decadeBelow = (value: number): number => Math.floor(Math.log10(value) + 1e-9);
+const decadeAbove = (value: number): number => Math.ceil(Math.log10(value) - 1e-9);
+
+/** Whole decades around the positive values; at least one decade. */
+export function wholeDecades(values: readonly number[]): [number, number] {
+  const positive = values.filter((value) => value > 0);
+  if (positive.length === 0) return [1, 10];
+  const low = decadeBelow(Math.min(...positive));
+  return [10 ** low, 10 ** Math.max(decadeAbove(Math.max(...positive)), low + 1)];
+}
+
+/** The extent of the values with a margin, a share of the extent, on both sides. */
+export function padded(values: readonly number[], margin = 0.06): [number, number] {
+  if (values.length === 0) return [0, 1];
+  const low = Math.min(...values);
+  const high = Math.max(...values);
+  const pad = high > low ? (high - low) * margin : Math.abs(high) * margin || 1;
+  return [low - pad, high + pad];
+}
+
+/** From zero to a little beyond the largest value. */
+export const fromZero = (values: readonly number[]): [number, number] => [0, Math.max(1e-9, ...values) * 1.04];
+
+/** The powers of ten of a log axis, and the lines 2 to 9 between them. */
+export function logTicks([low, high]: readonly [number, number]): { decades: number[]; minor: number[] } {
+  const decades: number[] = [];
+  const minor: number[] = [];
+  for (let power = decadeBelow(low); power <= decadeAbove(high); power++) {
+    decades.push(10 ** power);
+    if (power < decadeAbove(high)) for (let digit = 2; digit <= 9; digit++) minor.push(digit * 10 ** power);
+  }
+  return { decades, minor };
+}
+
+/** Even ticks of 1, 2 or 5 times a power of ten, about `count` of them. */
+export function evenTicks([low, high]: readonly [number, number], count: number): number[] {
+  const rough = (high - low) / Math.max(1, count);
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const step = power * ([1, 2, 5].find((digit) => digit * power >= rough) ?? 10);
+  const ticks: number[] = [];
+  for (let n = Math.ceil(low / step - 1e-9); n * step <= high + step * 1e-9; n++) ticks.push(n * step);
+  return ticks;
+}
+
+/** A tick's number without binary dust; thousands apart by a thin space. */
+export function tickText(value: number): string {
+  const [whole, fraction] = String(Number(value.toPrecision(10))).split(".");
+  const spaced = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, "\u2009") : whole;
+  return fraction === undefined ? spaced : `${spaced}.${fraction}`;
+}
+
+/** Decimals that tell neighbouring ticks apart, the same for all of them. */
+export function evenTickText(ticks: readonly number[]): (value: number) => string {
+  const step = ticks.length > 1 ? ticks[1] - ticks[0] : 1;
+  const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+  return (value) => (decimals === 0 ? tickText(Math.round(value)) : (value + 0).toFixed(decimals));
+}
+
+/** Where a value stands along an axis of `length`, from 0 at its low end (left, or bottom). */
+export function along(axis: PlotAxis, value: number, length: number): number {
+  const [low, high] = axis.domain;
+  const share =
+    axis.scale === "log"
+      ? (Math.log10(value) - Math.log10(low)) / (Math.log10(high) - Math.log10(low))
+      : (value - low) / (high - low);
+  return (axis.reversed ? 1 - share : share) * length;
+}

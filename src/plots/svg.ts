@@ -1,0 +1,179 @@
+/** Draws a PlotSpec as an SVG element, in black and white, on a page that has a document. */
+import * as Plot from "@observablehq/plot";
+import { along, evenTicks, evenTickText, logTicks, tickText } from "./axes";
+import { placeLabels, type Frame, type Pixel } from "./lettering";
+import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
+
+export interface SvgOptions {
+  /** Of the whole drawing, in pixels. */
+  readonly width: number;
+  readonly document?: Document;
+}
+
+/** The inks of the drawing; the page may set them (dark theme, high contrast), paper needs nothing. */
+const INK = "var(--plot-ink, #111)";
+const PAPER = "var(--plot-paper, #fff)";
+const GRID = "var(--plot-grid, #c8c8c8)";
+const CONSTRUCTION = "var(--plot-construction, #0b4f9c)";
+
+const FONT = 11;
+const MARGIN = { left: 58, right: 22, top: 14, bottom: 44 };
+
+/** How each style is drawn: width, dashes and ink. */
+const STROKE: Record<PlotSeries["style"], { width: number; dashes?: string; ink: string }> = {
+  points: { width: 1, ink: INK },
+  curve: { width: 1.25, ink: INK },
+  construction: { width: 1.5, ink: CONSTRUCTION },
+  guide: { width: 1, dashes: "5 3", ink: CONSTRUCTION },
+};
+
+/** The height of the plotting area: at the declared scale where there is one and it makes a usable shape, else four to five. */
+export function frameHeight(spec: PlotSpec, width: number): { height: number; atScale: boolean } {
+  if (spec.drawnScale && spec.drawnScale.perCycle > 0) {
+    const cycles = Math.log10(spec.x.domain[1] / spec.x.domain[0]);
+    const { perCycle, slope } = spec.drawnScale;
+    const height = ((slope * width) / cycles / perCycle) * (spec.y.domain[1] - spec.y.domain[0]);
+    if (height >= 0.45 * width && height <= 1.9 * width) return { height, atScale: true };
+  }
+  return { height: 0.8 * width, atScale: false };
+}
+
+/** Grid lines and tick lettering of an axis. */
+function ticksOf(
+  axis: PlotAxis,
+  pixels: number,
+): { major: number[]; minor: number[]; text: (value: number) => string } {
+  if (axis.scale === "log") {
+    const { decades, minor } = logTicks(axis.domain);
+    return { major: decades, minor, text: tickText };
+  }
+  const major = evenTicks(axis.domain, pixels / 55);
+  return { major, minor: evenTicks(axis.domain, pixels / 11), text: evenTickText(major) };
+}
+
+export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
+  const { width } = options;
+  const page = options.document ?? document;
+  const inner = width - MARGIN.left - MARGIN.right;
+  const { height: innerHeight } = frameHeight(spec, inner);
+  const height = innerHeight + MARGIN.top + MARGIN.bottom;
+  const frame: Frame = {
+    left: MARGIN.left,
+    top: MARGIN.top,
+    right: MARGIN.left + inner,
+    bottom: MARGIN.top + innerHeight,
+  };
+  const pixel = ([x, y]: readonly [number, number]): Pixel => [
+    frame.left + along(spec.x, x, inner),
+    frame.bottom - along(spec.y, y, innerHeight),
+  ];
+  const drawable = (series: PlotSeries): (readonly [number, number])[] =>
+    series.points.filter(([x]) => spec.x.scale !== "log" || x > 0);
+
+  const xTicks = ticksOf(spec.x, inner);
+  const yTicks = ticksOf(spec.y, innerHeight);
+  const lines = spec.series.filter(({ style }) => style !== "points");
+  const points = spec.series.filter(({ style }) => style === "points");
+
+  const labels = placeLabels(
+    spec.series
+      .filter(({ lettered }) => lettered)
+      .map((series) => ({ text: series.label, line: drawable(series).map(pixel) })),
+    points.flatMap((series) => drawable(series).map(pixel)),
+    lines.filter(({ lettered }) => !lettered).map((series) => drawable(series).map(pixel)),
+    { left: frame.left + 2, right: frame.right - 2, top: frame.top + 2, bottom: frame.bottom - 2 },
+    FONT,
+  );
+
+  const scaleOf = (axis: PlotAxis): Plot.ScaleOptions => ({
+    type: axis.scale === "log" ? "log" : "linear",
+    domain: [...axis.domain],
+    reverse: axis.reversed,
+    label: null,
+  });
+
+  const svg = Plot.plot({
+    document: page,
+    width,
+    height,
+    marginLeft: MARGIN.left,
+    marginRight: MARGIN.right,
+    marginTop: MARGIN.top,
+    marginBottom: MARGIN.bottom,
+    x: scaleOf(spec.x),
+    y: scaleOf(spec.y),
+    marks: [
+      Plot.ruleX(xTicks.minor, { stroke: GRID, strokeWidth: 0.5, ariaLabel: "minor grid" }),
+      Plot.ruleY(yTicks.minor, { stroke: GRID, strokeWidth: 0.5, ariaLabel: "minor grid" }),
+      Plot.ruleX(xTicks.major, { stroke: GRID, strokeWidth: 1.2, ariaLabel: "grid" }),
+      Plot.ruleY(yTicks.major, { stroke: GRID, strokeWidth: 1.2, ariaLabel: "grid" }),
+      Plot.frame({ stroke: INK }),
+      Plot.axisX(xTicks.major, {
+        tickFormat: xTicks.text,
+        label: spec.x.label,
+        labelAnchor: "center",
+        labelArrow: "none",
+        labelOffset: 36,
+        color: INK,
+      }),
+      Plot.axisY(yTicks.major, {
+        tickFormat: yTicks.text,
+        label: spec.y.label,
+        labelAnchor: "center",
+        labelArrow: "none",
+        labelOffset: 50,
+        color: INK,
+      }),
+      ...lines.map((series) =>
+        Plot.line(drawable(series), {
+          stroke: STROKE[series.style].ink,
+          strokeWidth: STROKE[series.style].width,
+          strokeDasharray: STROKE[series.style].dashes,
+          clip: true,
+          ariaLabel: series.label,
+        }),
+      ),
+      ...points.map((series) =>
+        Plot.dot(drawable(series), {
+          r: series.points.length > 60 ? 1.8 : 3,
+          fill: series.symbol === "open" ? PAPER : INK,
+          stroke: INK,
+          strokeWidth: 1.2,
+          ariaLabel: series.label,
+        }),
+      ),
+      () => lettering(page, labels),
+    ],
+  }) as SVGSVGElement;
+
+  svg.setAttribute("role", "img");
+  svg.setAttribute("aria-label", describe(spec));
+  svg.style.setProperty("font", `${FONT}px system-ui, sans-serif`);
+  svg.style.setProperty("background", PAPER);
+  svg.style.setProperty("color", INK);
+  svg.style.setProperty("max-width", "100%");
+  return svg;
+}
+
+function lettering(page: Document, labels: ReturnType<typeof placeLabels>): SVGElement {
+  const group = page.createElementNS("http://www.w3.org/2000/svg", "g");
+  group.setAttribute("aria-label", "lettering");
+  for (const { text, x, y } of labels) {
+    const label = page.createElementNS("http://www.w3.org/2000/svg", "text");
+    label.setAttribute("x", x.toFixed(1));
+    label.setAttribute("y", y.toFixed(1));
+    label.setAttribute("dy", "0.35em");
+    label.setAttribute("fill", INK);
+    label.setAttribute("stroke", PAPER);
+    label.setAttribute("stroke-width", "3");
+    label.setAttribute("stroke-linejoin", "round");
+    label.setAttribute("paint-order", "stroke");
+    label.textContent = text;
+    group.append(label);
+  }
+  return group;
+}
+
+/** The plot in one sentence, for those who do not see it. */
+const describe = (spec: PlotSpec): string =>
+  `${spec.title}. ${spec.y.label} against ${spec.x.label}. Drawn: ${spec.series.map(({ label }) => label).join(", ")}.`;
