@@ -1,6 +1,6 @@
 /** Cells out: an Outcome laid out for the sheet, or the error that the cell shows. */
 import { remarkText, type Outcome } from "../reduction/outcome";
-import { CellError, isOmitted, toChoice } from "./cells";
+import { CellError, isNoWord, toChoice } from "./cells";
 
 /** One line of a spilled answer: its label (also the word for `item`), value and unit. */
 export interface Item {
@@ -24,7 +24,7 @@ export function valueOf<T>(outcome: Outcome<T>): T {
  */
 export function answer(items: readonly Item[], remarks: readonly string[], item: unknown): any[][] {
   const all: Item[] = [...items, { label: "remark", value: remarkText(remarks), unit: "" }];
-  if (isOmitted(item)) return all.map(({ label, value, unit }) => [label, value ?? "", unit]);
+  if (isNoWord(item)) return all.map(({ label, value, unit }) => [label, value ?? "", unit]);
   const labels = all.map(({ label }) => label);
   const wanted = toChoice(item, "the item", labels, labels[0]);
   const found = all[labels.indexOf(wanted)];
@@ -34,3 +34,10 @@ export function answer(items: readonly Item[], remarks: readonly string[], item:
 
 /** A list of numbers as a column. */
 export const column = (values: readonly number[]): number[][] => values.map((value) => [value]);
+
+/** A list, a missing value blank, laid out as the range it came from: a row for a row, otherwise a column. */
+export function inShapeOf(range: unknown, values: readonly (number | null)[]): (number | string)[][] {
+  const cells = values.map((value) => value ?? "");
+  const rows = Array.isArray(range) && Array.isArray(range[0]) ? range.length : 1;
+  return rows === 1 ? [cells] : cells.map((cell) => [cell]);
+}

@@ -1,10 +1,14 @@
 /**
  * Cells in: what Excel and the embedded sheet hand over, made plain.
  *
- * Excel on the desktop hands a blank cell over as 0, the web as null or "". What cannot be used is thrown as a
- * `CellError`, which the sheet shows as #VALUE! with its message.
+ * A blank cell arrives as 0 from desktop Excel and as null or "" from the web, so a blank counts as 0 wherever one number
+ * is asked for, and 0 counts as blank wherever zero means nothing (a mass, a height, a unit): the answer is the same in
+ * both. An argument left out altogether arrives as undefined or null. Cells of a range keep their blanks as null, and the
+ * reduction says what a zero in a series means. What cannot be used is thrown as a `CellError`, which the sheet shows as
+ * #VALUE! with its message.
  */
-import { convert, UNITS, type Quantity } from "../reduction/units";
+import { notPositive } from "../reduction/outcome";
+import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 
 /** An error as a cell shows it: the code, and the message that its hover text carries. */
 export class CellError extends Error {
@@ -24,74 +28,144 @@ export const refuseCell = (message: string): never => {
 /** A number, or null for a blank cell. */
 export type Cell = number | null;
 
-const isBlank = (cell: unknown): boolean =>
-  cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
+/** A cell that holds nothing a function could use: what it holds, and the remedy. */
+class Unusable {
+  constructor(readonly complaint: string) {}
+}
 
-const shown = (cell: unknown): string => {
-  if (typeof cell === "string") return `the text "${cell.length > 30 ? `${cell.slice(0, 30)}…` : cell}"`;
-  if (typeof cell === "boolean") return `the logical value ${cell ? "TRUE" : "FALSE"}`;
-  return "an error value";
-};
+const ERROR_CODE = /^#[A-Z][A-Z0-9_/]*[!?]?$/;
+const NEEDED = "where a number is needed: correct or clear that cell";
+const errorCell = (code: unknown): Unusable =>
+  new Unusable(`the error ${ERROR_CODE.test(String(code)) ? code : "of another formula"}: correct that cell first`);
+
+/** Whether a number format shows a date or a clock time. Quoted, escaped and bracketed parts are words, not codes. */
+const showsTime = (format: unknown): boolean =>
+  typeof format === "string" &&
+  /[ymdhs]/i.test(format.replace(/"[^"]*"|\\.|\[(?!h+\]|m+\]|s+\])[^\]]*\]|General/gi, ""));
+
+const isBlank = (value: unknown): boolean =>
+  value === null || value === undefined || (typeof value === "string" && value.trim() === "");
+
+/**
+ * The plain value of a cell. Excel hands a cell over as an object where it holds an error, a formatted number or a data
+ * card: `basicValue` is what it would show. Sources: @types/office-js, `Excel.CellValue`; `CustomFunctions.Error`.
+ */
+function plain(cell: unknown): unknown {
+  if (typeof cell === "string" && ERROR_CODE.test(cell)) return errorCell(cell);
+  if (typeof cell !== "object" || cell === null) return cell;
+  if (cell instanceof Date) return new Unusable("a date where a number is needed: enter a plain number");
+  const { type, basicType, basicValue, numberFormat, code } = cell as Record<string, unknown>;
+  if (type === "Error" || code !== undefined || cell instanceof Error) return errorCell(basicValue ?? code);
+  if (basicType === "Error" || basicValue === undefined) return new Unusable(`a data card ${NEEDED}`);
+  if (typeof basicValue === "number" && showsTime(numberFormat))
+    return new Unusable("a date or a clock time where a number is needed: enter a plain number, times in minutes");
+  return plain(basicValue);
+}
+
+/** What is wrong with a value where a number is needed, to follow "... holds". */
+function complaint(value: unknown): string {
+  if (value instanceof Unusable) return value.complaint;
+  if (typeof value === "boolean") return `the logical value ${value ? "TRUE" : "FALSE"} ${NEEDED}`;
+  if (typeof value !== "string") return `no finite number: correct that cell`;
+  const text = value.trim();
+  const quoted = `the text "${text.length > 30 ? `${text.slice(0, 30)}…` : text}"`;
+  if (Number.isFinite(Number(text))) return `${text} stored as text: re-enter as a number`;
+  if (/^[+-]?[\d.,'’\s]*\d[\d.,'’\s]*(e[+-]?\d+)?$/i.test(text))
+    return `${quoted}, which is not a number here: re-enter as a number, with this workbook's decimal sign and no spaces`;
+  if (/^[+-]?[\d.,\s]*\d\s*[a-z%°"']/i.test(text)) return `${quoted}: re-enter as a number alone, without the unit`;
+  return `${quoted} ${NEEDED}`;
+}
 
 /** One cell of a range, as a number or blank. `where` names it in messages: "row 3 of the times". */
 export function toCell(cell: unknown, where: string): Cell {
-  if (isBlank(cell)) return null;
-  if (typeof cell === "number" && Number.isFinite(cell)) return cell;
-  return refuseCell(`${where} holds ${shown(cell)} where a number is needed: correct or clear that cell`);
+  const value = plain(cell);
+  if (isBlank(value)) return null;
+  if (typeof value === "number" && Number.isFinite(value)) return value;
+  return refuseCell(`${where} holds ${complaint(value)}`);
 }
 
 const single = (argument: unknown): unknown => {
   while (Array.isArray(argument) && argument.length === 1) argument = argument[0];
-  return argument;
+  return Array.isArray(argument) ? argument : plain(argument);
+};
+
+const oneCell = (argument: unknown, name: string, what: string): unknown => {
+  const value = single(argument);
+  return Array.isArray(value)
+    ? refuseCell(`${name} is a range of cells where one ${what} is needed: choose one cell`)
+    : value;
 };
 
 /** Whether an optional argument was left out (omitted, null, or a blank string). */
 export const isOmitted = (argument: unknown): boolean => isBlank(single(argument));
 
-/** A required number. `name` is the trade's word for it: "the ring mass". */
+/** Whether a word was left out: zero is what desktop Excel makes of a blank cell. */
+export const isNoWord = (argument: unknown): boolean => isOmitted(argument) || single(argument) === 0;
+
+/** A required number; a blank cell is 0. `name` is the trade's word for it: "the ring mass". */
 export function toNumber(argument: unknown, name: string): number {
-  const value = single(argument);
-  if (Array.isArray(value))
-    return refuseCell(`${name} is a range of cells where one number is needed: choose one cell`);
-  return toCell(value, name) ?? refuseCell(`${name} is blank: enter a number`);
+  const value = oneCell(argument, name, "number");
+  if (value === undefined) return refuseCell(`${name} is missing: enter a number`);
+  return toCell(value, name) ?? 0;
 }
 
 /** A required number greater than zero. */
 export function toPositive(argument: unknown, name: string): number {
   const value = toNumber(argument, name);
-  return value > 0 ? value : refuseCell(`${name} is ${value}: it must be greater than zero`);
+  const reason = notPositive(value, name);
+  return reason ? refuseCell(reason) : value;
 }
 
 /** An optional number greater than zero; a blank cell, or the 0 that desktop Excel makes of one, counts as left out. */
-export function toOptionalPositive(argument: unknown, name: string): number | undefined {
-  if (isOmitted(argument) || single(argument) === 0) return undefined;
-  return toPositive(argument, name);
-}
+export const toOptionalPositive = (argument: unknown, name: string): number | undefined =>
+  isNoWord(argument) ? undefined : toPositive(argument, name);
 
-/** An optional number; left out gives undefined. */
-export function toOptionalNumber(argument: unknown, name: string): number | undefined {
-  return isOmitted(argument) ? undefined : toNumber(argument, name);
+/** An optional number for which zero is a value; left out gives undefined. */
+export const toOptionalNumber = (argument: unknown, name: string): number | undefined =>
+  isOmitted(argument) ? undefined : toNumber(argument, name);
+
+/** An optional number of either sign for which zero means nothing: blank or 0 counts as left out. */
+export const toOptionalNonZero = (argument: unknown, name: string): number | undefined =>
+  isNoWord(argument) ? undefined : toNumber(argument, name);
+
+/** A word, or undefined where it was left out (blank, or the 0 that desktop Excel makes of a blank). */
+export function toOptionalWord(argument: unknown, name: string): string | undefined {
+  const value = oneCell(argument, name, "word");
+  if (isNoWord(value)) return undefined;
+  if (value instanceof Unusable) return refuseCell(`${name} holds ${value.complaint}`);
+  return String(value).trim();
 }
 
 /** One of the words in `choices`, spelt in any case; left out gives `fallback`. */
 export function toChoice<T extends string>(argument: unknown, name: string, choices: readonly T[], fallback: T): T {
-  if (isOmitted(argument)) return fallback;
-  const value = single(argument);
-  const found = choices.find((choice) => choice.toLowerCase() === String(value).trim().toLowerCase());
-  return found ?? refuseCell(`${name} is ${JSON.stringify(value)}: use one of ${choices.join(", ")}`);
+  const word = toOptionalWord(argument, name);
+  if (word === undefined) return fallback;
+  const found = choices.find((choice) => choice.toLowerCase() === word.toLowerCase());
+  return found ?? refuseCell(`${name} is "${word}": use one of ${choices.join(", ")}`);
 }
 
 /** A unit of the quantity; left out gives `fallback`. */
-export const toUnit = (argument: unknown, quantity: Quantity, fallback: string): string =>
-  toChoice(argument, `the ${quantity} unit`, Object.keys(UNITS[quantity]), fallback);
+export function toUnit(argument: unknown, quantity: Quantity, fallback: string): string {
+  const word = toOptionalWord(argument, `the ${quantity} unit`);
+  if (word === undefined) return fallback;
+  const names = unitsOf(quantity);
+  return unitNamed(word, names) ?? refuseCell(`the ${quantity} unit is "${word}": use one of ${names.join(", ")}`);
+}
 
 /** A length argument in mm. */
 export const toMillimetres = (argument: unknown, name: string, unit: string): number =>
   convert(toPositive(argument, name), "length", unit, "mm");
 
+/** An optional length argument in mm; blank or 0 counts as left out. */
+export const toOptionalMillimetres = (argument: unknown, name: string, unit: string): number | undefined =>
+  isNoWord(argument) ? undefined : toMillimetres(argument, name, unit);
+
 /** A column or a row of cells as one list; a scalar is a list of one. `name` is plural: "the times". */
 export function toSeries(argument: unknown, name: string): Cell[] {
-  if (!Array.isArray(argument)) return [toCell(argument, `row 1 of ${name}`)];
+  if (!Array.isArray(argument)) {
+    if (argument === undefined) return refuseCell(`${name} are missing: choose a column or a row of cells`);
+    return [toCell(argument, `row 1 of ${name}`)];
+  }
   const rows = argument.length > 0 && Array.isArray(argument[0]) ? (argument as unknown[][]) : [argument as unknown[]];
   if (rows.length > 1 && rows.some((row) => row.length > 1))
     return refuseCell(

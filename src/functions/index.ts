@@ -3,9 +3,21 @@ import * as increment from "./increment";
 import * as curve from "./curve";
 import * as loading from "./loading";
 import * as specimen from "./specimen";
+import * as checking from "./checking";
 import { CellError } from "./cells";
 
 type WorksheetFunction = (...cells: any[]) => unknown;
+
+/** A result as the sheet may show it: nothing missing (Excel shows null as 0), and no number that is none. */
+function shown(name: string, result: unknown): unknown {
+  if (Array.isArray(result)) return result.map((cell) => shown(name, cell));
+  if (typeof result === "number" && !Number.isFinite(result))
+    throw new CellError(
+      "#VALUE!",
+      `CLAY.${name} finds no finite number for these cells: look for one that is far too large or too small`,
+    );
+  return result ?? "";
+}
 
 /**
  * A `CellError` becomes the host's own error with its message. Anything else thrown is a fault of ours, and says so:
@@ -15,7 +27,7 @@ const guarded =
   (name: string, compute: WorksheetFunction): WorksheetFunction =>
   (...cells) => {
     try {
-      return compute(...cells);
+      return shown(name, compute(...cells));
     } catch (error) {
       const known = error instanceof CellError;
       const code = known ? error.code : "#VALUE!";
@@ -27,6 +39,6 @@ const guarded =
     }
   };
 
-for (const module of [specimen, loading, increment, curve])
+for (const module of [specimen, loading, increment, curve, checking])
   for (const [name, compute] of Object.entries(module as Record<string, WorksheetFunction>))
     CustomFunctions.associate(name, guarded(name, compute));

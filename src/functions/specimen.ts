@@ -1,7 +1,16 @@
 /** Worksheet functions of the specimen: masses and sizes to water content, void ratio and saturation. */
-import { waterContent } from "../reduction/specimen";
-import { valueOf } from "./answer";
-import { toNumber, toOptionalNumber } from "./cells";
+import { convert } from "../reduction/units";
+import * as reduce from "../reduction/specimen";
+import { answer, valueOf } from "./answer";
+import {
+  toMillimetres,
+  toNumber,
+  toOptionalMillimetres,
+  toOptionalNumber,
+  toOptionalPositive,
+  toPositive,
+  toUnit,
+} from "./cells";
 
 /**
  * Water content of a soil, as a ratio: mass of water over mass of dry soil.
@@ -13,7 +22,165 @@ import { toNumber, toOptionalNumber } from "./cells";
  * @returns The water content as a ratio.
  */
 export function WATER_CONTENT(wet_mass: any, dry_mass: any, tare?: any): any {
-  const wet = toNumber(wet_mass, "the wet mass");
-  const dry = toNumber(dry_mass, "the dry mass");
-  return valueOf(waterContent(wet, dry, toOptionalNumber(tare, "the tare")));
+  const wet = toPositive(wet_mass, "the wet mass");
+  const dry = toPositive(dry_mass, "the dry mass");
+  return valueOf(reduce.waterContent(wet, dry, toOptionalNumber(tare, "the tare")));
+}
+
+/**
+ * Height of solids: the height that the dry soil would have in the ring without voids.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param dry_mass Mass of the dry soil alone, g.
+ * @param specific_gravity Specific gravity of the solids (particle density in Mg/m3).
+ * @param diameter Inside diameter of the ring, in the length unit.
+ * @param [length_unit] "mm" (default), "cm", "m", "in" or "ft".
+ * @param [water_density] Density of water, g/cm3; 1.000 if left out.
+ * @returns The height of solids in the length unit.
+ */
+export function SOLIDS_HEIGHT(
+  dry_mass: any,
+  specific_gravity: any,
+  diameter: any,
+  length_unit?: any,
+  water_density?: any,
+): any {
+  const unit = toUnit(length_unit, "length", "mm");
+  const height = reduce.solidsHeight(
+    toPositive(dry_mass, "the dry mass"),
+    toPositive(specific_gravity, "the specific gravity"),
+    toMillimetres(diameter, "the diameter", unit),
+    toOptionalPositive(water_density, "the water density"),
+  );
+  return convert(valueOf(height), "length", "mm", unit);
+}
+
+/**
+ * Void ratio of a specimen from its height and its height of solids: (height - solids) / solids.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param height Height of the specimen.
+ * @param solids_height Height of solids, in the same unit.
+ * @returns The void ratio.
+ */
+export function VOID_RATIO(height: any, solids_height: any): any {
+  return valueOf(reduce.voidRatio(toPositive(height, "the height"), toPositive(solids_height, "the height of solids")));
+}
+
+/**
+ * Void ratio at an axial strain: initial void ratio less strain times (1 + initial void ratio).
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param strain Axial strain as a ratio, compression positive; a blank cell counts as 0.
+ * @param initial_void_ratio Void ratio at zero strain.
+ * @returns The void ratio.
+ */
+export function VOID_RATIO_AT_STRAIN(strain: any, initial_void_ratio: any): any {
+  return valueOf(
+    reduce.voidRatioAtStrain(toNumber(strain, "the strain"), toPositive(initial_void_ratio, "the initial void ratio")),
+  );
+}
+
+/**
+ * Degree of saturation, as a ratio: water content times specific gravity over void ratio.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param water_content Water content as a ratio, 0.352 for 35.2 %.
+ * @param specific_gravity Specific gravity of the solids.
+ * @param void_ratio Void ratio.
+ * @returns The degree of saturation as a ratio.
+ */
+export function SATURATION(water_content: any, specific_gravity: any, void_ratio: any): any {
+  return valueOf(
+    reduce.saturation(
+      toPositive(water_content, "the water content"),
+      toPositive(specific_gravity, "the specific gravity"),
+      toPositive(void_ratio, "the void ratio"),
+    ),
+  );
+}
+
+/**
+ * Density, or unit weight at standard gravity, of a cylinder of soil.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param mass Mass of the soil alone, g: wet for the bulk density, dry for the dry density.
+ * @param diameter Diameter, in the length unit.
+ * @param height Height, in the length unit.
+ * @param [length_unit] "mm" (default), "cm", "m", "in" or "ft".
+ * @param [density_unit] "Mg/m3" (default), "g/cm3", "kg/m3", "kN/m3" or "pcf".
+ * @returns The density in the density unit.
+ */
+export function DENSITY(mass: any, diameter: any, height: any, length_unit?: any, density_unit?: any): any {
+  const unit = toUnit(length_unit, "length", "mm");
+  const value = reduce.density(
+    toPositive(mass, "the mass"),
+    toMillimetres(diameter, "the diameter", unit),
+    toMillimetres(height, "the height", unit),
+  );
+  return convert(valueOf(value), "density", "Mg/m3", toUnit(density_unit, "density", "Mg/m3"));
+}
+
+const NEEDS_FINAL_HEIGHT = "needs the final height: enter the height of the specimen at the end of the test";
+
+/**
+ * The whole specimen, from ring mass to void ratio and saturation before and after the test, water at 1.000 g/cm3.
+ * Spills a table, or gives one item.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param diameter Inside diameter of the ring, in the length unit.
+ * @param height Height of the specimen before the test, in the length unit.
+ * @param ring_mass Mass of the empty ring, g.
+ * @param ring_and_wet_before Mass of the ring and the wet soil before the test, g.
+ * @param ring_and_wet_after Mass of the ring and the wet soil after the test, g.
+ * @param ring_and_dry Mass of the ring and the oven-dry soil, g.
+ * @param specific_gravity Specific gravity of the solids (particle density in Mg/m3).
+ * @param [final_height] Height of the specimen at the end of the test, in the length unit; without it there is no ef and no Sf.
+ * @param [length_unit] "mm" (default), "cm", "m", "in" or "ft".
+ * @param [item] w0, wf, dry_mass, Hs, e0, ef, S0, Sf, density, dry_density or remark; left out, all of them.
+ * @returns A table of label, value and unit, or the one value.
+ */
+export function SPECIMEN(
+  diameter: any,
+  height: any,
+  ring_mass: any,
+  ring_and_wet_before: any,
+  ring_and_wet_after: any,
+  ring_and_dry: any,
+  specific_gravity: any,
+  final_height?: any,
+  length_unit?: any,
+  item?: any,
+): any[][] {
+  const unit = toUnit(length_unit, "length", "mm");
+  const outcome = reduce.reduceSpecimen(
+    {
+      diameter: toMillimetres(diameter, "the diameter", unit),
+      height: toMillimetres(height, "the height", unit),
+      ring: toPositive(ring_mass, "the ring mass"),
+      ringAndWetBefore: toPositive(ring_and_wet_before, "the ring and wet soil before"),
+      ringAndWetAfter: toPositive(ring_and_wet_after, "the ring and wet soil after"),
+      ringAndDry: toPositive(ring_and_dry, "the ring and dry soil"),
+      Gs: toPositive(specific_gravity, "the specific gravity"),
+      finalHeight: toOptionalMillimetres(final_height, "the final height", unit),
+    },
+    unit,
+  );
+  const specimen = valueOf(outcome);
+  return answer(
+    [
+      { label: "w0", value: specimen.w0, unit: "" },
+      { label: "wf", value: specimen.wf, unit: "" },
+      { label: "dry_mass", value: specimen.dryMass, unit: "g" },
+      { label: "Hs", value: convert(specimen.Hs, "length", "mm", unit), unit },
+      { label: "e0", value: specimen.e0, unit: "" },
+      { label: "ef", value: specimen.ef, unit: "", missing: `ef ${NEEDS_FINAL_HEIGHT}` },
+      { label: "S0", value: specimen.S0, unit: "" },
+      { label: "Sf", value: specimen.Sf, unit: "", missing: `Sf ${NEEDS_FINAL_HEIGHT}` },
+      { label: "density", value: specimen.density, unit: "Mg/m3" },
+      { label: "dry_density", value: specimen.dryDensity, unit: "Mg/m3" },
+    ],
+    outcome.ok ? outcome.remarks : [],
+    item,
+  );
 }

@@ -36,3 +36,26 @@ export function then<T, U>(outcome: Outcome<T>, next: (value: T) => Outcome<U>):
 
 /** The remark column of a sheet: "ok", or the remarks one after another. */
 export const remarkText = (remarks: readonly string[]): string => (remarks.length ? remarks.join("; ") : "ok");
+
+/** A number as a message shows it: six significant digits, no trailing zeros. */
+export const figure = (value: number): string => String(Number(value.toPrecision(6)));
+
+/**
+ * Why a measurement that must be greater than zero cannot be used; undefined where it can. Zero reads "blank or zero":
+ * desktop Excel hands a blank cell over as 0.
+ */
+export function notPositive(value: number, name: string): string | undefined {
+  if (value > 0) return undefined;
+  if (value === 0) return `${name} is blank or zero: enter a number greater than zero`;
+  if (value < 0) return `${name} is ${figure(value)}: it cannot be negative`;
+  return `${name} is not a number: enter a number greater than zero`;
+}
+
+/** The first refusal among named measurements that must all be greater than zero; undefined where all are. */
+export function firstNotPositive(measurements: Readonly<Record<string, number>>): Refusal | undefined {
+  for (const [name, value] of Object.entries(measurements)) {
+    const reason = notPositive(value, name);
+    if (reason) return badInput(reason);
+  }
+  return undefined;
+}

@@ -21,6 +21,9 @@ export const UNITS = {
     psi: "1 lbf/in^2",
     "kgf/cm2": "1 kgf/cm^2",
     bar: "100 kN/m^2",
+    "kN/m2": "1 kN/m^2",
+    "MN/m2": "1 MN/m^2",
+    "t/m2": "1000 kgf/m^2",
   },
   length: { mm: "1 mm", cm: "1 cm", m: "1 m", in: "1 inch", ft: "1 ft" },
   cv: {
@@ -86,16 +89,28 @@ function factor(quantity: Quantity, from: string, to: string): number {
 export const convert = (value: number, quantity: Quantity, from: string, to: string): number =>
   from === to ? value : value * factor(quantity, from, to);
 
-/** The quantities that have a unit of this name. */
-const quantitiesOf = (name: string): Quantity[] =>
-  (Object.keys(UNITS) as Quantity[]).filter((quantity) => name in UNITS[quantity]);
+/**
+ * The table's own spelling of a unit that a person typed: any case, spaces, "mm²" or "mm^2" for "mm2"; undefined if it is
+ * none of `names`.
+ */
+export function unitNamed(typed: string, names: readonly string[]): string | undefined {
+  const plain = typed.replace(/[\s^]/g, "").replaceAll("²", "2").replaceAll("³", "3");
+  return names.find((name) => name === plain) ?? names.find((name) => name.toLowerCase() === plain.toLowerCase());
+}
+
+const QUANTITIES = Object.keys(UNITS) as Quantity[];
+export const unitsOf = (quantity: Quantity): string[] => Object.keys(UNITS[quantity]);
 
 /** A value from one unit to another of the same quantity; refuses a unit that is not known, or of another quantity. */
 export function convertUnit(value: number, from: string, to: string): Outcome<number> {
-  const all = Object.values(UNITS).flatMap((table) => Object.keys(table));
-  for (const name of [from, to])
-    if (!all.includes(name)) return badInput(`the unit "${name}" is not known: use one of ${all.join(", ")}`);
-  const shared = quantitiesOf(from).find((quantity) => to in UNITS[quantity]);
-  if (!shared) return badInput(`"${from}" and "${to}" measure different quantities: choose two units of the same one`);
-  return given(convert(value, shared, from, to));
+  const all = QUANTITIES.flatMap(unitsOf);
+  const unknown = [from, to].find((name) => unitNamed(name, all) === undefined);
+  if (unknown !== undefined) return badInput(`the unit "${unknown}" is not known: use one of ${all.join(", ")}`);
+  for (const quantity of QUANTITIES) {
+    const names = unitsOf(quantity);
+    const [a, b] = [unitNamed(from, names), unitNamed(to, names)];
+    if (a && b) return given(convert(value, quantity, a, b));
+  }
+  const alternatives = QUANTITIES.map(unitsOf).find((names) => unitNamed(from, names))!;
+  return badInput(`"${to}" does not measure what "${from}" measures: convert it to one of ${alternatives.join(", ")}`);
 }

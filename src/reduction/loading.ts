@@ -1,0 +1,177 @@
+/** Force to stress, schedules of loads and of readings, readings to deformation, apparatus deflection and strain. */
+import { badInput, figure, firstNotPositive, given, notApplicable, type Outcome } from "./outcome";
+import { circleArea } from "./specimen";
+
+/** Two figures that differ by rounding only: a stress worked out from a force still meets its calibrated twin. */
+const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
+
+/** Axial stress sigma = lever x F / A, in kPa. Force at the hanger in N, diameter in mm; the lever ratio multiplies it. */
+export function axialStress(force: number, diameter: number, leverRatio = 1): Outcome<number> {
+  const fault = firstNotPositive({ "the force": force, "the diameter": diameter, "the lever ratio": leverRatio });
+  return fault ?? given((1000 * leverRatio * force) / circleArea(diameter));
+}
+
+/** More loads than any test has: the ratio was mistyped. */
+const MOST_LOADS = 100;
+
+/** Unloading in quarters when no number of steps is given. Source: ASTM D2435 and EM 1110-2-1906, from memory. */
+const UNLOAD_FACTOR = 4;
+
+export interface Schedule {
+  readonly first: number;
+  readonly maximum: number;
+  /** Load increment ratio: each increment over the stress before it; 1 doubles. */
+  readonly ratio?: number;
+  readonly unloadTo?: number;
+  readonly unloadSteps?: number;
+}
+
+/**
+ * Stresses of a test, in the unit given. Loading: first, then (1 + ratio) times as much each time, up to and never above
+ * the maximum. Unloading, if asked for: in quarters, the last step shortened to end on `unloadTo`; or in `unloadSteps`
+ * equal ratios (to the first stress, if no other is named).
+ */
+export function loadSchedule({ first, maximum, ratio = 1, unloadTo, unloadSteps }: Schedule): Outcome<number[]> {
+  const fault = firstNotPositive({
+    "the first stress": first,
+    "the maximum stress": maximum,
+    "the load increment ratio": ratio,
+  });
+  if (fault) return fault;
+  if (maximum < first)
+    return badInput(
+      `the maximum stress (${figure(maximum)}) is less than the first (${figure(first)}): the two may be swapped`,
+    );
+  const steps = Math.floor(Math.log(maximum / first) / Math.log1p(ratio) + 1e-9);
+  if (steps >= MOST_LOADS)
+    return badInput(
+      `a load increment ratio of ${figure(ratio)} needs ${steps + 1} loads: enter 1 to double, 0.5 for half`,
+    );
+  const loads = Array.from({ length: steps + 1 }, (_, step) => first * (1 + ratio) ** step);
+  const top = loads[steps];
+  // A power that misses the maximum by rounding is the maximum.
+  if (same(top, maximum)) loads[steps] = maximum;
+
+  if (unloadTo === undefined && unloadSteps === undefined) return given(loads);
+  const end = unloadTo ?? first;
+  if (!(end > 0 && end < loads[steps]))
+    return badInput(
+      `the stress to unload to (${figure(end)}) must be greater than zero and less than the last load (${figure(loads[steps])})`,
+    );
+  if (unloadSteps === undefined) {
+    for (let next = loads[steps] / UNLOAD_FACTOR; next > end && !same(next, end); next /= UNLOAD_FACTOR)
+      loads.push(next);
+    return given([...loads, end]);
+  }
+  if (!Number.isInteger(unloadSteps) || unloadSteps < 1 || unloadSteps > MOST_LOADS)
+    return badInput(`the number of unloading steps is ${figure(unloadSteps)}: enter a whole number, 1 or more`);
+  const step = (end / loads[steps]) ** (1 / unloadSteps);
+  const unloads = Array.from({ length: unloadSteps }, (_, index) => loads[steps] * step ** (index + 1));
+  unloads[unloadSteps - 1] = end;
+  return given([...loads, ...unloads]);
+}
+
+/** Reading times of a hand-read increment, minutes. Source: ASTM D2435's list, from memory, in round clock times. */
+const CLOCK = [0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440];
+
+/**
+ * Reading times from `first` to `last` minutes, both included: the clock times of the trade between them, halved below
+ * the shortest and doubled above the longest. One nearer to an end than a fifth is left out in favour of the end.
+ */
+export function readingTimes(last = CLOCK[CLOCK.length - 1], first = CLOCK[0]): Outcome<number[]> {
+  const fault = firstNotPositive({ "the last time": last, "the first time": first });
+  if (fault) return fault;
+  if (last <= first)
+    return badInput(`the last time (${figure(last)} min) must be after the first (${figure(first)} min)`);
+  if (last > 1e7 || first < 1e-4)
+    return badInput("reading times run from 0.0001 to 10,000,000 minutes: enter both times in minutes");
+  const times = [...CLOCK];
+  while (times[0] > first) times.unshift(times[0] / 2);
+  while (times[times.length - 1] < last) times.push(times[times.length - 1] * 2);
+  return given([first, ...times.filter((time) => time >= 1.2 * first && time <= last / 1.2), last]);
+}
+
+/**
+ * Readings to deformation, compression positive: (reading - zero) x factor, in the factor's unit per division (1 if left
+ * out). A dial whose figure falls under compression takes a negative factor. A missing reading stays missing, and so
+ * does a reading of exactly 0, which is what desktop Excel makes of a blank cell; the exception is an instrument zeroed at
+ * the start (zero reading 0), whose zeros ahead of the first other reading are readings.
+ */
+export function deformations(
+  readings: readonly (number | null)[],
+  zero: number,
+  factor = 1,
+): Outcome<(number | null)[]> {
+  if (!Number.isFinite(factor) || factor === 0)
+    return badInput("the factor is zero: enter the length of one division, negative for a dial that runs backwards");
+  const begin = readings.findIndex((reading) => reading !== null && reading !== 0);
+  return given(
+    readings.map((reading, index) => {
+      if (reading) return (reading - zero) * factor;
+      return zero === 0 && index < begin ? 0 : null;
+    }),
+  );
+}
+
+/**
+ * Axial strain (d - d_apparatus) / H0, a ratio, compression positive. All three lengths in one unit; the apparatus
+ * deflection is the whole one at that stress, not the increment's share.
+ */
+export function strain(deformation: number, initialHeight: number, apparatus = 0): Outcome<number> {
+  const fault = firstNotPositive({ "the initial height": initialHeight });
+  if (fault) return fault;
+  const value = (deformation - apparatus) / initialHeight;
+  if (Math.abs(value) >= 1)
+    return badInput(
+      `the deformation (${figure(deformation)}${apparatus ? ` less ${figure(apparatus)} of apparatus` : ""}) is not below ` +
+        `the initial height (${figure(initialHeight)}): check that both are in one length unit`,
+    );
+  return given(value);
+}
+
+/**
+ * Deflection of the apparatus at a stress, interpolated between calibrated stresses on their logarithm, never beyond them.
+ * Stresses in one unit; the deflection comes back in the calibration's unit. A row without a stress or without a
+ * deflection (0 is what desktop Excel makes of a blank) is skipped, except that the lowest stress without a deflection is
+ * where the calibration was zeroed. Refuses two deflections at one stress: loading and unloading are two calibrations.
+ */
+export function apparatusDeflection(
+  stress: number,
+  calibrationStresses: readonly (number | null)[],
+  calibrationDeflections: readonly (number | null)[],
+): Outcome<number> {
+  const fault = firstNotPositive({ "the stress": stress });
+  if (fault) return fault;
+  const rows = calibrationStresses
+    .map((at, index) => ({ at: at ?? 0, deflection: calibrationDeflections[index] ?? 0, row: index + 1 }))
+    .filter(({ at }) => at !== 0);
+  const negative = rows.find(({ at }) => at < 0);
+  if (negative)
+    return badInput(`row ${negative.row} of the calibration stresses is ${figure(negative.at)}: it cannot be negative`);
+  rows.sort((a, b) => a.at - b.at);
+  const points = rows.filter(({ deflection }, index) => deflection !== 0 || index === 0);
+  if (!points.some(({ deflection }) => deflection !== 0))
+    return badInput("the calibration is blank or zero throughout: enter its stresses and deflections");
+  for (let index = 1; index < points.length; index++) {
+    const [a, b] = [points[index - 1], points[index]];
+    if (same(a.at, b.at) && a.deflection !== b.deflection)
+      return badInput(
+        `rows ${Math.min(a.row, b.row)} and ${Math.max(a.row, b.row)} of the calibration give two deflections at ${figure(a.at)}: ` +
+          "choose the rows of loading or of unloading, not both",
+      );
+  }
+
+  const exact = points.find(({ at }) => same(at, stress));
+  if (exact) return given(exact.deflection);
+  const above = points.findIndex(({ at }) => at > stress);
+  if (above <= 0) {
+    const [low, high] = [points[0].at, points[points.length - 1].at];
+    return notApplicable(
+      `the stress ${figure(stress)} is ${above < 0 ? "above" : "below"} the calibrated range (${figure(low)} to ${figure(high)}): ` +
+        "extend the calibration, and check that both are in one stress unit",
+    );
+  }
+  const [a, b] = [points[above - 1], points[above]];
+  const share = Math.log(stress / a.at) / Math.log(b.at / a.at);
+  return given(a.deflection + share * (b.deflection - a.deflection));
+}
