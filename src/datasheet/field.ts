@@ -1,0 +1,41 @@
+/** The words that the specification is written in: fields (one cell), tables (columns of cells), sections. */
+import type { CellValue } from "../workbook/port";
+import type { Measure, System } from "./measures";
+
+/** One input or result of the sheet. A formula refers to others by `{name}`. */
+export interface Field {
+  readonly name: string;
+  readonly label: string;
+  readonly measure: Measure;
+  readonly kind: "input" | "result" | "remark";
+  /** What it is, the formula in words, and the source. */
+  readonly note?: string;
+  /** The words that an input may take. */
+  readonly choices?: readonly string[];
+  /** What a blank sheet starts with. */
+  readonly value?: CellValue | Readonly<Record<System, CellValue>>;
+  readonly formula?: string;
+}
+
+/** A column of a table. In its formula, `[name]` is the same row of a column, `[^name]` the row above, `#` the row's number (01, 02, ...). */
+export interface Column extends Omit<Field, "kind"> {
+  readonly kind: Field["kind"] | "label";
+  /** The heading, in two lines of at most a column's width. */
+  readonly heading: readonly [string, string];
+  /** The line before the first row: where the test starts from. */
+  readonly start?: string;
+  /** Filled by the spill of the formula in an earlier column. */
+  readonly spilled?: boolean;
+}
+
+/** Rows of a table that one name covers: `rows` of them, below an optional start row. */
+export interface Table {
+  readonly columns: readonly Column[];
+  readonly rows: number;
+}
+
+/** A formula that stays blank until every cell it needs is filled, so that an unfinished sheet shows no error. */
+export const when = (needs: readonly string[], formula: string): string => {
+  const blanks = needs.map((need) => `${need}=""`);
+  return `=IF(${blanks.length > 1 ? `OR(${blanks.join(",")})` : blanks[0]},"",${formula})`;
+};

@@ -1,0 +1,5 @@
+/** The data sheet as data. */
+export { blankSheet, fillSheet, type SheetOptions, type SheetValues } from "./sheet";
+export { demoSheet } from "./demo";
+export { FIELDS, type NamedField } from "./fields";
+export type { System } from "./measures";

@@ -1,0 +1,330 @@
+/**
+ * One row per load, unloading included, in three parts that stand side by side and print one below the other: the
+ * compression at the end of each load and at d100; coefficients; the constructions on the time curves.
+ */
+import { when, type Column, type Table } from "./field";
+import type { Measure } from "./measures";
+
+export const LOADS = 24;
+
+type Heading = readonly [string, string];
+
+const result = (
+  name: string,
+  label: string,
+  heading: Heading,
+  measure: Measure,
+  formula: string,
+  note: string,
+  start?: string,
+): Column => ({ name, label, heading, measure, kind: "result", formula, note, start });
+
+const spilled = (name: string, label: string, heading: Heading, measure: Measure, note: string): Column => ({
+  name,
+  label,
+  heading,
+  measure,
+  kind: "result",
+  spilled: true,
+  note,
+});
+
+/** A reading as corrected cumulative deformation; compression is positive whichever way the dial runs. */
+const deformation = (reading: string) =>
+  `CLAY.DEFORMATION(${reading},{zero_reading},IF({dial_sense}="fall",-1,1)*{dial_factor})`;
+
+const deflection = (branch: string) =>
+  `CLAY.APPARATUS_DEFLECTION([load_stress],{apparatus_stress},{apparatus_${branch}})`;
+
+const COMPRESSION: readonly Column[] = [
+  { name: "load_number", label: "Load number", heading: ["Load", ""], measure: "count", kind: "label", start: "0" },
+  {
+    name: "load_stress",
+    label: "Stress of the load",
+    heading: ["Stress", ""],
+    measure: "stress",
+    kind: "input",
+    note: "Total axial stress of the load, in test order: loading, unloading and reloading.",
+    start: '=IF({seating_stress}="",0,{seating_stress})',
+  },
+  {
+    name: "load_mark",
+    label: "Water added under the load",
+    heading: ["Water", "added"],
+    measure: "text",
+    kind: "input",
+    choices: ["inundated"],
+    note: "Mark the load under which the specimen was inundated.",
+  },
+  {
+    name: "load_started",
+    label: "Date the load was applied",
+    heading: ["Applied", "on"],
+    measure: "date",
+    kind: "input",
+  },
+  result(
+    "load_branch",
+    "Branch",
+    ["Branch", ""],
+    "text",
+    when(["[load_stress]"], 'IF([load_stress]<[^load_stress],"unloading","loading")'),
+    "Unloading where the stress is less than that of the load before.",
+  ),
+  result(
+    "end_reading",
+    "Reading at the end of the load",
+    ["End", "reading"],
+    "reading",
+    '=IF(OR([load_stress]="",COUNT({readings_#})=0),"",INDEX({readings_#},MATCH(MAXIFS({times_#},{readings_#},">-1E+300"),{times_#},0)))',
+    "The reading at the latest time that has one.",
+    '=IF({zero_reading}="","",{zero_reading})',
+  ),
+  result(
+    "deformation",
+    "Cumulative deformation, measured",
+    ["Deform.", "measured"],
+    "length",
+    when(["[end_reading]", "{zero_reading}", "{dial_factor}"], deformation("[end_reading]")),
+    "(end reading - zero reading) x dial factor, compression positive.",
+    "0",
+  ),
+  result(
+    "apparatus_deflection",
+    "Apparatus deflection",
+    ["Apparatus", "deflect."],
+    "length",
+    when(
+      ["[deformation]"],
+      `IF(COUNT({apparatus_stress})=0,0,IF(AND([load_branch]="unloading",COUNT({apparatus_unloading})>0),${deflection("unloading")},${deflection("loading")}))`,
+    ),
+    "Interpolated on log stress in the apparatus deflection table, on the branch of the load; 0 where the table is empty.",
+    "0",
+  ),
+  result(
+    "corrected_deformation",
+    "Cumulative deformation of the specimen",
+    ["Deform.", "corrected"],
+    "length",
+    when(["[deformation]"], "[deformation]-[apparatus_deflection]"),
+    "Measured deformation less apparatus deflection, since the zero reading.",
+    "0",
+  ),
+  result(
+    "strain_end",
+    "Strain at the end of the load",
+    ["Strain", "at end"],
+    "strain",
+    when(["[deformation]", "{initial_height}"], "CLAY.STRAIN([deformation],{initial_height},[apparatus_deflection])"),
+    "Corrected deformation / initial height.",
+    "0",
+  ),
+  result(
+    "height_end",
+    "Height at the end of the load",
+    ["Height", "at end"],
+    "length",
+    when(["[corrected_deformation]", "{initial_height}"], "{initial_height}-[corrected_deformation]"),
+    "Initial height less corrected deformation.",
+    '=IF({initial_height}="","",{initial_height})',
+  ),
+  result(
+    "void_ratio_end",
+    "Void ratio at the end of the load",
+    ["Void ratio", "at end"],
+    "ratio",
+    when(["[height_end]", "{solids_height}"], "CLAY.VOID_RATIO([height_end],{solids_height})"),
+    "e = (H - Hs) / Hs.",
+    "={void_ratio_initial}",
+  ),
+  result(
+    "deformation_d100",
+    "Corrected deformation at d100",
+    ["Deform.", "at d100"],
+    "length",
+    '=IF({time_method}="root time",' +
+      `IF(OR([root_d100]="",[deformation]=""),"",${deformation("[root_d100]")}-[apparatus_deflection]),` +
+      `IF(OR([log_d100]="",[deformation]=""),"",${deformation("[log_d100]")}-[apparatus_deflection]))`,
+    "d100 of the chosen construction, as corrected cumulative deformation; blank where it gave none.",
+  ),
+  result(
+    "strain_d100",
+    "Strain at d100",
+    ["Strain", "at d100"],
+    "strain",
+    when(["[deformation_d100]", "{initial_height}"], "CLAY.STRAIN([deformation_d100],{initial_height})"),
+    "Corrected deformation at d100 / initial height.",
+  ),
+  result(
+    "void_ratio_d100",
+    "Void ratio at d100",
+    ["Void ratio", "at d100"],
+    "ratio",
+    when(
+      ["[deformation_d100]", "{initial_height}", "{solids_height}"],
+      "CLAY.VOID_RATIO({initial_height}-[deformation_d100],{solids_height})",
+    ),
+    "Void ratio at the end of primary consolidation.",
+  ),
+  result(
+    "void_ratio_curve",
+    "Void ratio of the curve",
+    ["Void ratio", "of curve"],
+    "ratio",
+    '=IF(AND({curve_from}="d100",[void_ratio_d100]<>""),[void_ratio_d100],[void_ratio_end])',
+    "What drives the compression curve: the choice is among the results. Where d100 is wanted and there is none, the end of the load stands in, and the next part says so.",
+    "={void_ratio_initial}",
+  ),
+];
+
+/** Each part begins with the load again, so that a printed page can be read alone. */
+const repeated = (part: string): readonly Column[] => [
+  {
+    name: `load_number_${part}`,
+    label: "Load number",
+    heading: ["Load", ""],
+    measure: "count",
+    kind: "label",
+    formula: "=[load_number]",
+  },
+  {
+    name: `load_stress_${part}`,
+    label: "Stress of the load",
+    heading: ["Stress", ""],
+    measure: "stress",
+    kind: "label",
+    formula: when(["[load_stress]"], "[load_stress]"),
+  },
+];
+
+const coefficientOfConsolidation = (time: string, call: string) =>
+  when([`[${time}]`, "[height_middle]"], `CLAY.${call}([${time}],[height_middle],{drainage},{cv_unit},{length_unit})`);
+
+const COEFFICIENTS: readonly Column[] = [
+  ...repeated("coefficients"),
+  result(
+    "curve_point",
+    "Point of the curve taken at",
+    ["Curve", "point at"],
+    "text",
+    when(["[void_ratio_curve]"], 'IF(AND({curve_from}="d100",[void_ratio_d100]<>""),"d100","end")'),
+    "Whether the compression curve shows this load at d100 or at its end.",
+  ),
+  result(
+    "height_middle",
+    "Height at the middle of the load",
+    ["Height", "middle"],
+    "length",
+    when(["[height_end]", "[^height_end]"], "([^height_end]+[height_end])/2"),
+    "Mean of the heights at the end of the load before and of this one: the drainage path follows from it.",
+  ),
+  result(
+    "cv_log_time",
+    "cv by log time",
+    ["cv by", "log time"],
+    "cv",
+    coefficientOfConsolidation("log_t50", "CV_FROM_T50"),
+    "cv = 0.197 Hdr^2 / t50; Hdr is half the middle height in double drainage.",
+  ),
+  result(
+    "cv_root_time",
+    "cv by root time",
+    ["cv by", "root time"],
+    "cv",
+    coefficientOfConsolidation("root_t90", "CV_FROM_T90"),
+    "cv = 0.848 Hdr^2 / t90; Hdr is half the middle height in double drainage.",
+  ),
+  result(
+    "cv",
+    "cv carried on",
+    ["cv", "chosen"],
+    "cv",
+    '=IF({time_method}="root time",[cv_root_time],[cv_log_time])',
+    "cv of the construction chosen among the results.",
+  ),
+  result(
+    "mv",
+    "Coefficient of volume compressibility",
+    ["mv", ""],
+    "compressibility",
+    when(
+      ["[void_ratio_curve]", "[^void_ratio_curve]"],
+      "CLAY.MV([^load_stress],[load_stress],[^void_ratio_curve],[void_ratio_curve])",
+    ),
+    "mv = strain of the load on its starting height / increase of stress.",
+  ),
+  result(
+    "c_alpha",
+    "Coefficient of secondary compression",
+    ["C alpha", "strain"],
+    "small",
+    '=IF(OR([tail_slope]="",[load_branch]<>"loading",{initial_height}=""),"",CLAY.STRAIN(IF({dial_sense}="fall",-1,1)*[tail_slope]*{dial_factor},{initial_height}))',
+    "Strain per log cycle of time on the straight tail, on the initial height; loading only.",
+  ),
+  {
+    name: "load_remark",
+    label: "Remark on the load",
+    heading: ["Remark", ""],
+    measure: "text",
+    kind: "remark",
+    formula: when(
+      ["[end_reading]"],
+      'IF(COUNT({apparatus_stress})=0,"not corrected for the apparatus; ","")' +
+        '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")&[time_remark]',
+    ),
+    note: "What the reduction says of the load; the whole text stands with the time curves too.",
+  },
+];
+
+const TIME_CURVES: readonly Column[] = [
+  ...repeated("times"),
+  {
+    ...result(
+      "log_d0",
+      "Log time: d0",
+      ["log time", "d0"],
+      "drawn",
+      "=CLAY.TIME_CURVE({times_#},{readings_#})",
+      "One formula spills the whole row: the log-of-time and root-time constructions on the load's readings. Blank where a method does not apply.",
+    ),
+  },
+  spilled("log_d50", "Log time: d50", ["log time", "d50"], "drawn", "Half way between d0 and d100."),
+  spilled("log_d100", "Log time: d100", ["log time", "d100"], "drawn", "Tangent at the inflection meets the tail."),
+  spilled("log_t50", "Log time: t50", ["log time", "t50"], "minutes", "Time of d50."),
+  spilled("log_t100", "Log time: t100", ["log time", "t100"], "minutes", "Time of d100."),
+  spilled("root_d0", "Root time: d0", ["root time", "d0"], "drawn", "The straight part at time zero."),
+  spilled(
+    "root_d90",
+    "Root time: d90",
+    ["root time", "d90"],
+    "drawn",
+    "Where the line 1.15 times as far out meets the curve.",
+  ),
+  spilled("root_d100", "Root time: d100", ["root time", "d100"], "drawn", "d0 + (d90 - d0) / 0.9."),
+  spilled("root_t90", "Root time: t90", ["root time", "t90"], "minutes", "Time of d90."),
+  spilled("tail_slope", "Slope of the tail", ["tail, per", "log cycle"], "drawn", "Readings per log cycle of time."),
+  {
+    name: "time_remark",
+    label: "Remark on the time curve",
+    heading: ["Remark", ""],
+    measure: "text",
+    kind: "remark",
+    spilled: true,
+    note: "What the constructions say of the readings.",
+  },
+];
+
+/** The parts' titles, each with the number of columns that it holds and the columns it spans on paper. */
+export const LOAD_PARTS: readonly { readonly title: string; readonly columns: readonly Column[] }[] = [
+  { title: "Loads and compression", columns: COMPRESSION },
+  { title: "Coefficients", columns: COEFFICIENTS },
+  { title: "Time curves", columns: TIME_CURVES },
+];
+
+export const LOAD_TABLE: Table = { rows: LOADS, columns: LOAD_PARTS.flatMap(({ columns }) => columns) };
+
+/** Hand schedule, minutes: near-geometric, as ASTM D2435 lists them (from memory; check the edition that applies). */
+export const HAND_TIMES = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440] as const;
+
+/** "07": how the readings of a load are named, times_07 and readings_07. */
+export const loadSuffix = (load: number): string => String(load).padStart(2, "0");

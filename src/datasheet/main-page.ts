@@ -1,0 +1,492 @@
+/**
+ * The first page: who and what, apparatus and units, masses and sizes, results. Sections stand one below the other,
+ * each with up to three panels side by side.
+ */
+import { DENSITY_UNITS, LENGTH_UNITS, MV_UNITS, CV_UNITS, STRESS_UNITS } from "./unit-choices";
+import { when, type Field, type Table } from "./field";
+import type { Measure } from "./measures";
+
+const text = (name: string, label: string, note?: string, choices?: readonly string[]): Field => ({
+  name,
+  label,
+  measure: "text",
+  kind: "input",
+  note,
+  choices,
+});
+
+const date = (name: string, label: string): Field => ({ name, label, measure: "date", kind: "input" });
+
+const input = (
+  name: string,
+  label: string,
+  measure: Measure,
+  note: string,
+  more: Pick<Field, "choices" | "value"> = {},
+): Field => ({ name, label, measure, kind: "input", note, ...more });
+
+const result = (name: string, label: string, measure: Measure, formula: string, note: string): Field => ({
+  name,
+  label,
+  measure,
+  kind: "result",
+  formula,
+  note,
+});
+
+const IDENTIFICATION: readonly (readonly Field[])[] = [
+  [
+    text("project", "Project"),
+    text("job_number", "Job number"),
+    text("boring", "Boring / location"),
+    text("sample", "Sample", "The client's own reference, letter for letter: a changed one cannot be matched later."),
+    text("specimen", "Specimen"),
+    { ...input("depth", "Depth of specimen", "depth", "Depth of the middle of the specimen below ground level.") },
+  ],
+  [
+    text("soil_description", "Description"),
+    text("condition", "Condition", "State of the specimen before the test.", ["intact", "remoulded", "compacted"]),
+    text("preparation", "Preparation", "Trimming, orientation, time from extrusion, anything patched or lost."),
+    text("standard", "Standard, edition", "The standard and edition that the contract names."),
+    text("test_method", "Load duration", "How long each load stays: a fixed time, or until primary has ended.", [
+      "24 h loads",
+      "to end of primary",
+      "other: see remarks",
+    ]),
+    text("report_number", "Report number"),
+  ],
+  [
+    date("date_started", "Test started"),
+    date("date_ended", "Test ended"),
+    text("tested_by", "Tested by"),
+    date("date_tested", "Date"),
+    text("checked_by", "Checked by"),
+    date("date_checked", "Date"),
+  ],
+];
+
+const APPARATUS: readonly (readonly Field[])[] = [
+  [
+    text("frame_number", "Load frame number"),
+    text("ring_number", "Ring number"),
+    text("dial_number", "Dial / transducer number"),
+    text("balance_number", "Balance number"),
+    text("calibration_date", "Deflection table of", "Date and reference of the apparatus deflection calibration."),
+  ],
+  [
+    input("drainage", "Drainage", "text", "Both faces drain in a fixed or floating ring with two porous disks.", {
+      choices: ["double", "single"],
+      value: "double",
+    }),
+    input(
+      "dial_factor",
+      "Dial factor",
+      "factor",
+      "Length of one division; 1 where the logger already records lengths.",
+      {
+        value: { SI: 0.002, US: 0.0001 },
+      },
+    ),
+    input(
+      "dial_sense",
+      "Readings on compression",
+      "text",
+      "Whether readings rise or fall when the specimen compresses.",
+      {
+        choices: ["rise", "fall"],
+        value: "rise",
+      },
+    ),
+    input("zero_reading", "Zero reading", "reading", "Dial reading under the seating stress, before the first load."),
+    input(
+      "seating_stress",
+      "Seating stress",
+      "stress",
+      "Stress under which the zero reading was taken; blank counts as zero.",
+    ),
+  ],
+  [
+    input("length_unit", "Unit of length", "text", "Diameter, heights, dial factor and deflections are in this unit.", {
+      choices: LENGTH_UNITS,
+      value: { SI: "mm", US: "in" },
+    }),
+    input("stress_unit", "Unit of stress", "text", "The US tsf is the 2000 lbf ton per square foot.", {
+      choices: STRESS_UNITS,
+      value: { SI: "kPa", US: "tsf" },
+    }),
+    input("cv_unit", "Unit of cv", "text", "The year is 365.25 days.", {
+      choices: CV_UNITS,
+      value: { SI: "m2/yr", US: "ft2/day" },
+    }),
+    input("density_unit", "Unit of density", "text", "kN/m3 and pcf are weights per volume at standard gravity.", {
+      choices: DENSITY_UNITS,
+      value: { SI: "Mg/m3", US: "pcf" },
+    }),
+    input("mv_unit", "Unit of mv", "text", "Strain per unit of stress.", {
+      choices: MV_UNITS,
+      value: { SI: "m2/MN", US: "ft2/ton" },
+    }),
+  ],
+];
+
+const DRY_MASS = ["{ring_mass}", "{ring_and_dry}"];
+const SOLIDS = [...DRY_MASS, "{specific_gravity}", "{diameter}"];
+
+const SIZES: readonly Field[] = [
+  input("diameter", "Diameter", "length", "Mean inside diameter of the ring, measured, not nominal."),
+  input("initial_height", "Initial height", "length", "Height of the specimen in the ring before seating."),
+  input("ring_mass", "Ring", "mass", "Ring alone, clean and dry."),
+  input("ring_and_wet_before", "Ring + wet soil, before", "mass", "Trimmed specimen in its ring before the test."),
+  input("ring_and_wet_after", "Ring + wet soil, after", "mass", "Dismantled quickly, free water blotted off."),
+  input("ring_and_dry", "Ring + dry soil", "mass", "After oven drying to constant mass, with all soil kept."),
+  input("specific_gravity", "Specific gravity of solids", "ratio", "Particle density over that of water, 1.000 Mg/m3."),
+  input("specific_gravity_basis", "  measured or assumed", "text", "An assumed value must be reported as such.", {
+    choices: ["measured", "assumed"],
+  }),
+  input(
+    "final_height_measured",
+    "Final height, measured",
+    "length",
+    "Optional: a check on the height from the readings, and used in its place where there are none.",
+  ),
+  result(
+    "dry_mass",
+    "Dry mass of soil",
+    "mass",
+    when(DRY_MASS, "{ring_and_dry}-{ring_mass}"),
+    "Md = (ring + dry soil) - ring.",
+  ),
+  result(
+    "solids_height",
+    "Height of solids",
+    "length",
+    when(SOLIDS, "CLAY.SOLIDS_HEIGHT({dry_mass},{specific_gravity},{diameter},{length_unit})"),
+    "Hs = Md / (Gs rho_w A), A = pi D^2 / 4, rho_w = 1.000 g/cm3.",
+  ),
+];
+
+/** Two or three tins of trimmings; the mean is a second route to the water content. */
+export const TINS: Table = {
+  rows: 3,
+  columns: [
+    { name: "tin_number", label: "Tin number", heading: ["Tin", "number"], measure: "text", kind: "input" },
+    {
+      name: "tin_mass",
+      label: "Tin",
+      heading: ["Tin", ""],
+      measure: "mass",
+      kind: "input",
+      note: "Empty tin, clean and dry.",
+    },
+    { name: "tin_and_wet", label: "Tin + wet trimmings", heading: ["Tin", "+ wet"], measure: "mass", kind: "input" },
+    { name: "tin_and_dry", label: "Tin + dry trimmings", heading: ["Tin", "+ dry"], measure: "mass", kind: "input" },
+    {
+      name: "tin_water_content",
+      label: "Water content of the tin",
+      heading: ["Water", "content"],
+      measure: "percent",
+      kind: "result",
+      formula: when(
+        ["[tin_mass]", "[tin_and_wet]", "[tin_and_dry]"],
+        "CLAY.WATER_CONTENT([tin_and_wet],[tin_and_dry],[tin_mass])",
+      ),
+      note: "w = (wet - dry) / (dry - tin).",
+    },
+  ],
+};
+
+const TRIMMINGS: readonly Field[] = [
+  result(
+    "water_content_trimmings",
+    "Water content, trimmings",
+    "percent",
+    '=IF(COUNT({tin_water_content})=0,"",AVERAGE({tin_water_content}))',
+    "Mean of the tins.",
+  ),
+  result(
+    "dry_mass_trimmings",
+    "Dry mass by the trimmings",
+    "mass",
+    when(
+      ["{ring_mass}", "{ring_and_wet_before}", "{water_content_trimmings}"],
+      "({ring_and_wet_before}-{ring_mass})/(1+{water_content_trimmings})",
+    ),
+    "Md = wet mass before / (1 + w of trimmings): a check on the oven-dry mass, not used in the reduction.",
+  ),
+  result(
+    "dry_mass_difference",
+    "  over the oven-dry mass",
+    "percent",
+    when(["{dry_mass}", "{dry_mass_trimmings}"], "{dry_mass_trimmings}/{dry_mass}-1"),
+    "More than 2 % either way: look at the weighings (common practice, no source).",
+  ),
+];
+
+/** The blank test on a metal disk: cumulative deflection of the frame, disks and papers. */
+export const DEFLECTION: Table = {
+  rows: 12,
+  columns: [
+    {
+      name: "apparatus_stress",
+      label: "Apparatus deflection: stress",
+      heading: ["Apparatus", "stress"],
+      measure: "stress",
+      kind: "input",
+      note: "Stresses of the blank test on a metal disk with the same disks and papers.",
+    },
+    {
+      name: "apparatus_loading",
+      label: "Apparatus deflection, loading",
+      heading: ["Deflection", "loading"],
+      measure: "length",
+      kind: "input",
+      note: "Cumulative deflection of the apparatus on loading. An empty table means no correction.",
+    },
+    {
+      name: "apparatus_unloading",
+      label: "Apparatus deflection, unloading",
+      heading: ["Deflection", "unloading"],
+      measure: "length",
+      kind: "input",
+      note: "The same on unloading. Left empty, the loading column serves both.",
+    },
+  ],
+};
+
+const density = (mass: string, height: string) =>
+  `CLAY.DENSITY(${mass},{diameter},${height},{length_unit},{density_unit})`;
+
+const SPECIMEN_RESULTS: readonly Field[] = [
+  result(
+    "water_content_initial",
+    "Water content, initial w0",
+    "percent",
+    when(
+      [...DRY_MASS, "{ring_and_wet_before}"],
+      "CLAY.WATER_CONTENT({ring_and_wet_before},{ring_and_dry},{ring_mass})",
+    ),
+    "w0 = (wet mass before - dry mass) / dry mass, of the specimen itself.",
+  ),
+  result(
+    "water_content_final",
+    "Water content, final wf",
+    "percent",
+    when([...DRY_MASS, "{ring_and_wet_after}"], "CLAY.WATER_CONTENT({ring_and_wet_after},{ring_and_dry},{ring_mass})"),
+    "wf = (wet mass after - dry mass) / dry mass.",
+  ),
+  result(
+    "density_initial",
+    "Bulk density, initial",
+    "density",
+    when(
+      ["{ring_mass}", "{ring_and_wet_before}", "{diameter}", "{initial_height}"],
+      density("{ring_and_wet_before}-{ring_mass}", "{initial_height}"),
+    ),
+    "Wet mass before / (A H0).",
+  ),
+  result(
+    "dry_density_initial",
+    "Dry density, initial",
+    "density",
+    when(["{dry_mass}", "{diameter}", "{initial_height}"], density("{dry_mass}", "{initial_height}")),
+    "Dry mass / (A H0).",
+  ),
+  result(
+    "void_ratio_initial",
+    "Void ratio, initial e0",
+    "ratio",
+    when(["{solids_height}", "{initial_height}"], "CLAY.VOID_RATIO({initial_height},{solids_height})"),
+    "e0 = (H0 - Hs) / Hs.",
+  ),
+  result(
+    "saturation_initial",
+    "Saturation, initial S0",
+    "percent",
+    when(
+      ["{water_content_initial}", "{void_ratio_initial}"],
+      "CLAY.SATURATION({water_content_initial},{specific_gravity},{void_ratio_initial})",
+    ),
+    "S0 = w0 Gs / e0.",
+  ),
+  result(
+    "final_height",
+    "Final height",
+    "length",
+    '=IF(COUNT({end_reading})>0,INDEX({height_end},COUNT({end_reading})),IF({final_height_measured}="","",{final_height_measured}))',
+    "Initial height less the corrected deformation at the end of the last load; the measured height where there are no readings.",
+  ),
+  result(
+    "void_ratio_final",
+    "Void ratio, final ef",
+    "ratio",
+    when(["{solids_height}", "{final_height}"], "CLAY.VOID_RATIO({final_height},{solids_height})"),
+    "ef = (Hf - Hs) / Hs, from the readings.",
+  ),
+  result(
+    "void_ratio_final_by_water",
+    "  by water, S = 100 %",
+    "ratio",
+    when(["{water_content_final}", "{specific_gravity}"], "{water_content_final}*{specific_gravity}"),
+    "ef = wf Gs where the specimen ends saturated: the second route, for comparison.",
+  ),
+  result(
+    "saturation_final",
+    "Saturation, final Sf",
+    "percent",
+    when(
+      ["{water_content_final}", "{void_ratio_final}"],
+      "CLAY.SATURATION({water_content_final},{specific_gravity},{void_ratio_final})",
+    ),
+    "Sf = wf Gs / ef.",
+  ),
+];
+
+/** A formula over the compression curve, blank until it has points. */
+const ofCurve = (call: string) => `=IF(COUNT({void_ratio_curve})=0,"",CLAY.${call})`;
+const CURVE = "{load_stress},{void_ratio_curve}";
+
+const CHOICES: readonly Field[] = [
+  input(
+    "curve_from",
+    "Curve drawn from",
+    "text",
+    "What the compression curve shows: void ratios at the end of each load, or at d100.",
+    {
+      choices: ["end of load", "d100"],
+      value: "end of load",
+    },
+  ),
+  input("time_method", "d100 and cv by", "text", "The construction whose d100 and cv are carried on; both are shown.", {
+    choices: ["log time", "root time"],
+    value: "log time",
+  }),
+  input(
+    "in_situ_stress",
+    "In-situ effective stress",
+    "stress",
+    "Vertical effective stress in the ground at the depth of the specimen.",
+  ),
+];
+
+const COMPRESSION_RESULTS: readonly Field[] = [
+  result(
+    "preconsolidation_stress",
+    "Preconsolidation stress",
+    "stress",
+    ofCurve(`PRECONSOLIDATION(${CURVE},"casagrande","stress")`),
+    "Casagrande's construction on the void ratio against log stress curve.",
+  ),
+  result(
+    "preconsolidation_low",
+    "  not less than",
+    "stress",
+    ofCurve(`PRECONSOLIDATION(${CURVE},"casagrande","low")`),
+    "Lower end of the interval that the readings support.",
+  ),
+  result(
+    "preconsolidation_high",
+    "  not more than",
+    "stress",
+    ofCurve(`PRECONSOLIDATION(${CURVE},"casagrande","high")`),
+    "Upper end of the interval that the readings support.",
+  ),
+  result(
+    "overconsolidation_ratio",
+    "Overconsolidation ratio",
+    "ratio",
+    when(["{preconsolidation_stress}", "{in_situ_stress}"], "CLAY.OCR({preconsolidation_stress},{in_situ_stress})"),
+    "OCR = preconsolidation stress / in-situ effective stress.",
+  ),
+  result(
+    "compression_index",
+    "Compression index Cc",
+    "ratio",
+    ofCurve(`COMPRESSION_INDEX(${CURVE})`),
+    "Fall of void ratio per log cycle of stress on the virgin line.",
+  ),
+  result(
+    "recompression_index",
+    "Recompression index Cr",
+    "ratio",
+    ofCurve(`RECOMPRESSION_INDEX(${CURVE})`),
+    "The same on the reloading branch.",
+  ),
+  result(
+    "swelling_index",
+    "Swelling index Cs",
+    "ratio",
+    ofCurve(`SWELLING_INDEX(${CURVE})`),
+    "Rise of void ratio per log cycle of stress on unloading.",
+  ),
+];
+
+const CHECKS: readonly Field[] = [
+  result(
+    "final_height_difference",
+    "Final height, measured - read",
+    "length",
+    when(["{final_height_measured}", "{final_height}"], "{final_height_measured}-{final_height}"),
+    "More than 0.1 mm (0.004 in) either way: look at the readings and the zero (common practice, no source).",
+  ),
+  result(
+    "void_ratio_final_difference",
+    "Final void ratio, water - read",
+    "ratio",
+    when(["{void_ratio_final}", "{void_ratio_final_by_water}"], "{void_ratio_final_by_water}-{void_ratio_final}"),
+    "More than 0.02 + 2 % of e either way: look at masses, readings and blotting (common practice, no source).",
+  ),
+  result(
+    "water_content_difference",
+    "Initial w, trimmings - specimen",
+    "percent",
+    when(["{water_content_trimmings}", "{water_content_initial}"], "{water_content_trimmings}-{water_content_initial}"),
+    "More than 2 points either way: the trimmings may not stand for the specimen (common practice, no source).",
+  ),
+];
+
+/** Lines of text across the page. */
+export const REMARKS: readonly Field[] = [
+  { ...text("test_remarks", "Test remarks", "Deviations, disturbance, shells, seams, anything a reader must know.") },
+  {
+    name: "specimen_remark",
+    label: "On the specimen",
+    measure: "text",
+    kind: "remark",
+    formula: when(
+      [...SOLIDS, "{initial_height}", "{ring_and_wet_before}", "{ring_and_wet_after}"],
+      'CLAY.SPECIMEN({diameter},{initial_height},{ring_mass},{ring_and_wet_before},{ring_and_wet_after},{ring_and_dry},{specific_gravity},{final_height},{length_unit},"remark")',
+    ),
+    note: "What the masses and sizes say of themselves.",
+  },
+  {
+    name: "preconsolidation_remark",
+    label: "On the curve",
+    measure: "text",
+    kind: "remark",
+    formula: ofCurve(`PRECONSOLIDATION(${CURVE},"casagrande","remark")`),
+    note: "What Casagrande's construction says of the curve.",
+  },
+];
+
+export const CAUTION =
+  "Results support, and do not replace, the judgement of a licensed engineer or authorised signatory. Follow the standard " +
+  "and edition that the contract names. Picks are interpretation: several answers can be defended.";
+
+/** A panel is a list of fields and small tables, top to bottom. */
+export interface Section {
+  readonly title: string;
+  /** How many columns of a panel the labels take; the rest holds values and units. */
+  readonly labelColumns: 2 | 3;
+  readonly panels: readonly (readonly (Field | Table)[])[];
+}
+
+export const SECTIONS: readonly Section[] = [
+  { title: "Identification", labelColumns: 2, panels: IDENTIFICATION },
+  { title: "Apparatus, dial and units", labelColumns: 3, panels: APPARATUS },
+  {
+    title: "Masses, sizes and apparatus deflection",
+    labelColumns: 3,
+    panels: [SIZES, [TINS, ...TRIMMINGS], [DEFLECTION]],
+  },
+  { title: "Results", labelColumns: 3, panels: [SPECIMEN_RESULTS, [...CHOICES, ...COMPRESSION_RESULTS], CHECKS] },
+];

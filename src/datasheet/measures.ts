@@ -1,0 +1,51 @@
+/** What a number on the data sheet measures: the unit that stands beside it and the format it is shown in. */
+export type System = "SI" | "US";
+
+interface MeasureSpec {
+  /** A formula that repeats a unit cell of the sheet, or a fixed text; "" for a pure number. */
+  readonly unit: { readonly formula: string } | string | Readonly<Record<System, string>>;
+  /** Number format; digits follow trade practice (ASTM D6026 leaves them to the laboratory). Absent: as typed. */
+  readonly format?: string | Readonly<Record<System, string>>;
+}
+
+export const MEASURES = {
+  text: { unit: "" },
+  date: { unit: "", format: "yyyy-mm-dd" },
+  length: { unit: { formula: "={length_unit}" }, format: { SI: "0.000", US: "0.0000" } },
+  stress: { unit: { formula: "={stress_unit}" }, format: { SI: "0.0", US: "0.000" } },
+  cv: { unit: { formula: "={cv_unit}" }, format: { SI: "0.00", US: "0.0000" } },
+  density: { unit: { formula: "={density_unit}" }, format: { SI: "0.00", US: "0.0" } },
+  compressibility: { unit: { formula: "={mv_unit}" }, format: { SI: "0.000", US: "0.0000" } },
+  /** Length per division of the dial or transducer. */
+  factor: { unit: { formula: '={length_unit}&"/div"' }, format: "0.0####" },
+  depth: { unit: { SI: "m", US: "ft" }, format: "0.00" },
+  mass: { unit: "g", format: "0.00" },
+  percent: { unit: "", format: "0.0%" },
+  strain: { unit: "", format: "0.00%" },
+  ratio: { unit: "", format: "0.000" },
+  small: { unit: "", format: "0.0000" },
+  count: { unit: "", format: "0" },
+  minutes: { unit: "min", format: "0.00" },
+  /** Times as typed: 0.1, 1440. */
+  time: { unit: "min" },
+  /** Dial divisions, or the length itself where the factor is 1, as typed. */
+  reading: { unit: "div" },
+  /** Readings found by a construction, between divisions. */
+  drawn: { unit: "div", format: "0.0##" },
+} as const satisfies Record<string, MeasureSpec>;
+
+export type Measure = keyof typeof MEASURES;
+
+const spec = (measure: Measure): MeasureSpec => MEASURES[measure];
+
+/** What the unit cell beside a number holds: a text, or the formula that repeats the sheet's unit cell. */
+export function unitOf(measure: Measure, system: System): { value: string } | { formula: string } {
+  const { unit } = spec(measure);
+  if (typeof unit === "string") return { value: unit };
+  return "formula" in unit ? unit : { value: unit[system] };
+}
+
+export function formatOf(measure: Measure, system: System): string | undefined {
+  const { format } = spec(measure);
+  return typeof format === "string" ? format : format?.[system];
+}

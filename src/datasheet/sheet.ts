@@ -1,0 +1,234 @@
+/** The specification laid out: where every field, table and reading stands on the sheet. */
+import type { Box, CellPlan, CellValue, SheetPlan } from "../workbook/port";
+import { cellAddress } from "./address";
+import type { Column, Field, Table } from "./field";
+import { HAND_TIMES, LOAD_PARTS, LOAD_TABLE, LOADS, loadSuffix } from "./load-table";
+import { CAUTION, REMARKS, SECTIONS } from "./main-page";
+import { formatOf, unitOf, type Measure, type System } from "./measures";
+
+export interface SheetOptions {
+  /** The sheet's name; " 2", " 3", ... is added where it is taken. */
+  readonly name?: string;
+  /** Rows of readings that each load's names cover. */
+  readonly readingRows?: number;
+}
+
+/** Columns of a printed page, and of one of its three panels. */
+export const PAGE_COLUMNS = 16;
+const PANEL_COLUMNS = 5;
+/** Rows of readings that are framed as inputs; a longer series runs on below them. */
+const FRAMED_READING_ROWS = 24;
+const TEMPLATE_VERSION = 1;
+
+/** What a sheet is while it is being laid out. */
+interface Draft {
+  readonly system: System;
+  readonly cells: CellPlan[];
+  readonly names: Record<string, Box>;
+  readonly merges: Box[];
+}
+
+const isTable = (part: Field | Table): part is Table => "columns" in part;
+
+const startValue = (field: Pick<Field, "value">, system: System): CellValue | undefined =>
+  typeof field.value === "object" ? field.value[system] : field.value;
+
+/** Text that a person types stays text: "12-3" must not become a date. */
+const formatFor = (field: Pick<Field, "measure" | "kind" | "choices"> | Column, system: System): string | undefined =>
+  field.measure === "text" && field.kind === "input" && !field.choices ? "@" : formatOf(field.measure, system);
+
+function placeUnit(draft: Draft, row: number, col: number, measure: Measure): void {
+  draft.cells.push({ row, col, kind: "unit", ...unitOf(measure, draft.system) });
+}
+
+/** One field on one row: label, value, unit. A text takes the columns up to `end`. */
+function placeField(draft: Draft, field: Field, row: number, col: number, valueCol: number, end: number): void {
+  const { system, cells, names, merges } = draft;
+  const { name, label, kind, note, choices, formula, measure } = field;
+  cells.push({ row, col, kind: "label", value: label });
+  const format = formatFor(field, system);
+  cells.push({ row, col: valueCol, kind, value: startValue(field, system), formula, format, note, choices });
+  names[name] = { row, col: valueCol, rows: 1, cols: 1 };
+  if (measure === "text" || measure === "date") merges.push({ row, col: valueCol, rows: 1, cols: end - valueCol });
+  else placeUnit(draft, row, valueCol + 1, measure);
+}
+
+/** Headings, units, the start row where there is one, then the rows. Gives the row below the table. */
+function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyMap<string, number>): number {
+  const { system, cells, names } = draft;
+  const hasStart = table.columns.some(({ start }) => start !== undefined);
+  const first = top + 3 + (hasStart ? 1 : 0);
+  const at = (name: string): number => {
+    const col = columnAt.get(name);
+    if (col === undefined) throw new Error(`the table has no column "${name}"`);
+    return col;
+  };
+  const written = (formula: string, row: number): string =>
+    formula
+      .replace(/\[(\^?)(\w+)\]/g, (_, above: string, name: string) => cellAddress(above ? row - 1 : row, at(name)))
+      .replaceAll("#", loadSuffix(row - first + 1));
+
+  for (const column of table.columns) {
+    const { name, heading, note, kind, start, formula, choices, measure } = column;
+    const col = at(name);
+    const format = formatFor(column, system);
+    heading.forEach((value, line) =>
+      cells.push({ row: top + line, col, kind: "heading", value, note: line === 0 ? note : undefined }),
+    );
+    placeUnit(draft, top + 2, col, measure);
+    if (start !== undefined) {
+      const fixed = start.startsWith("=") ? { formula: start } : { value: Number(start) };
+      cells.push({ row: first - 1, col, kind: kind === "label" ? "label" : "result", format, ...fixed });
+    }
+    for (let index = 0; index < table.rows; index++) {
+      const row = first + index;
+      const content = formula
+        ? { formula: written(formula, row) }
+        : { value: kind === "label" ? index + 1 : startValue(column, system) };
+      cells.push({ row, col, kind, format, choices, ...content });
+    }
+    names[name] = { row: first, col, rows: table.rows, cols: 1 };
+  }
+  return first + table.rows;
+}
+
+const columnsFrom = (columns: readonly Column[], first: number): [string, number][] =>
+  columns.map(({ name }, index) => [name, first + index]);
+
+function placeSections(draft: Draft, top: number): number {
+  let row = top;
+  for (const { title, labelColumns, panels } of SECTIONS) {
+    draft.cells.push({ row, col: 0, kind: "heading", value: title });
+    const ends = panels.map((parts, index) => {
+      const col = index * PANEL_COLUMNS;
+      let line = row + 1;
+      for (const part of parts)
+        if (isTable(part)) line = placeTable(draft, part, line, new Map(columnsFrom(part.columns, col)));
+        else placeField(draft, part, line++, col, col + labelColumns, col + PANEL_COLUMNS);
+      return line;
+    });
+    row = Math.max(...ends) + 1;
+  }
+  for (const remark of REMARKS) placeField(draft, remark, row++, 0, 2, PAGE_COLUMNS - 1);
+  draft.cells.push({ row, col: 0, kind: "note", value: CAUTION });
+  return row + 2;
+}
+
+function placeLoads(draft: Draft, top: number): number {
+  const columnAt = new Map(LOAD_PARTS.flatMap(({ columns }, part) => columnsFrom(columns, part * PAGE_COLUMNS)));
+  LOAD_PARTS.forEach(({ title }, part) =>
+    draft.cells.push({ row: top, col: part * PAGE_COLUMNS, kind: "heading", value: title }),
+  );
+  return placeTable(draft, LOAD_TABLE, top + 1, columnAt) + 1;
+}
+
+/** Two columns per load: time and reading. Nothing stands below, so that a long series has room. */
+function placeReadings(draft: Draft, top: number, rows: number): number {
+  const { system, cells, names } = draft;
+  cells.push({ row: top, col: 0, kind: "heading", value: "Readings" });
+  cells.push({
+    row: top + 1,
+    col: 0,
+    kind: "note",
+    value:
+      "Minutes since the load was applied; the reading at time 0 is the last one before it. Leave out what was not read. " +
+      `A logger's series is pasted over the schedule (${rows} rows for each load).`,
+  });
+  const first = top + 6;
+  for (let load = 1; load <= LOADS; load++) {
+    const col = 2 * (load - 1);
+    const stress = cellAddress(names.load_stress.row + load - 1, names.load_stress.col);
+    cells.push(
+      { row: first - 4, col, kind: "heading", value: `Load ${load}` },
+      {
+        row: first - 3,
+        col,
+        kind: "result",
+        formula: `=IF(${stress}="","",${stress})`,
+        format: formatOf("stress", system),
+      },
+      { row: first - 2, col, kind: "heading", value: "Time" },
+      { row: first - 2, col: col + 1, kind: "heading", value: "Reading" },
+    );
+    placeUnit(draft, first - 3, col + 1, "stress");
+    placeUnit(draft, first - 1, col, "time");
+    placeUnit(draft, first - 1, col + 1, "reading");
+    for (let index = 0; index < Math.min(FRAMED_READING_ROWS, rows); index++) {
+      cells.push({ row: first + index, col, kind: "input", value: HAND_TIMES[index] });
+      cells.push({ row: first + index, col: col + 1, kind: "input" });
+    }
+    names[`times_${loadSuffix(load)}`] = { row: first, col, rows, cols: 1 };
+    names[`readings_${loadSuffix(load)}`] = { row: first, col: col + 1, rows, cols: 1 };
+  }
+  return first + rows;
+}
+
+/** Job, boring, sample and depth in one line that stays in view. */
+const SUMMARY =
+  '={project}&IF({boring}="","","  |  "&{boring})&IF({sample}="","","  |  "&{sample})&IF({specimen}="","","  |  "&{specimen})';
+
+/** A blank sheet for one test. */
+export function blankSheet(system: System, options: SheetOptions = {}): SheetPlan {
+  const draft: Draft = { system, cells: [], names: {}, merges: [] };
+  const { cells, names, merges } = draft;
+  cells.push(
+    { row: 0, col: 0, kind: "title", value: "One-dimensional consolidation test, incremental loading" },
+    { row: 0, col: 9, kind: "heading", formula: SUMMARY },
+    {
+      row: 1,
+      col: 0,
+      kind: "note",
+      value:
+        "Framed cells are to be filled in; everything else is calculated. Blank stays blank until its inputs are there.",
+    },
+    { row: 1, col: 14, kind: "label", value: "Data sheet" },
+    { row: 1, col: 15, kind: "label", value: TEMPLATE_VERSION },
+    { row: 2, col: 0, kind: "remark" },
+  );
+  names.test_summary = { row: 0, col: 9, rows: 1, cols: 1 };
+  names.template_version = { row: 1, col: 15, rows: 1, cols: 1 };
+  names.notice = { row: 2, col: 0, rows: 1, cols: 1 };
+  const loadsTop = placeSections(draft, 3);
+  const readingsTop = placeLoads(draft, loadsTop);
+  const rows = placeReadings(draft, readingsTop, options.readingRows ?? 400);
+  return {
+    name: options.name ?? "Consolidation test",
+    rows,
+    cols: Math.max(2 * LOADS, LOAD_PARTS.length * PAGE_COLUMNS),
+    cells,
+    names,
+    merges,
+    columnWidths: Object.fromEntries(Array.from({ length: LOAD_PARTS.length * PAGE_COLUMNS }, (_, col) => [col, 10])),
+    freezeRows: 1,
+  };
+}
+
+/** Values by name: one for a cell, a list for a range, filled from its top. */
+export type SheetValues = Readonly<Record<string, CellValue | readonly (CellValue | undefined)[]>>;
+
+/** The plan with values typed into its inputs; refuses a name that is not there, or a cell that holds a formula. */
+export function fillSheet(plan: SheetPlan, values: SheetValues): SheetPlan {
+  const typed = new Map<string, CellValue>();
+  const key = (row: number, col: number) => `${row} ${col}`;
+  for (const [name, value] of Object.entries(values)) {
+    const box = plan.names[name];
+    if (!box) throw new Error(`the sheet has no name "${name}"`);
+    const list = Array.isArray(value) ? value : [value];
+    if (list.length > box.rows) throw new Error(`"${name}" has ${box.rows} rows and was given ${list.length} values`);
+    list.forEach((item, index) => {
+      if (item !== undefined) typed.set(key(box.row + index, box.col), item);
+    });
+  }
+  const cells = plan.cells.map((cell) => {
+    const value = typed.get(key(cell.row, cell.col));
+    if (value === undefined) return cell;
+    if (cell.formula) throw new Error(`row ${cell.row}, column ${cell.col} holds a formula and takes no value`);
+    typed.delete(key(cell.row, cell.col));
+    return { ...cell, value };
+  });
+  const beyond = [...typed].map(([place, value]): CellPlan => {
+    const [row, col] = place.split(" ").map(Number);
+    return { row, col, kind: "input", value };
+  });
+  return { ...plan, cells: [...cells, ...beyond] };
+}
