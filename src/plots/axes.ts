@@ -1,4 +1,5 @@
 /** Domains, ticks and their lettering. */
+import type { ConstructionLine } from "../reduction/construction";
 import type { PlotAxis } from "./spec";
 
 /** The power of ten at or below a value, and at or above it; 0.1 counts as a power of ten although its logarithm is rounded. */
@@ -42,7 +43,7 @@ export function evenTicks([low, high]: readonly [number, number], count: number)
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = power * ([1, 2, 5].find((digit) => digit * power >= rough) ?? 10);
   const ticks: number[] = [];
-  for (let n = Math.ceil(low / step - 1e-9); n * step <= high + step * 1e-9; n++) ticks.push(n * step);
+  for (let n = Math.ceil(low / step - 1e-9); n * step <= high + step * 1e-9; n++) ticks.push(n * step + 0);
   return ticks;
 }
 
@@ -68,4 +69,30 @@ export function along(axis: PlotAxis, value: number, length: number): number {
       ? (Math.log10(value) - Math.log10(low)) / (Math.log10(high) - Math.log10(low))
       : (value - low) / (high - low);
   return (axis.reversed ? 1 - share : share) * length;
+}
+
+/**
+ * A guide carried on to the axis that it is read from: a level to the reading axis at the left, an upright from where it
+ * meets the curve (its first point) down to the axis below. Other lines stay as they are.
+ */
+export function toAxis(line: ConstructionLine, x: PlotAxis, y: PlotAxis): ConstructionLine {
+  if (line.style !== "guide" || line.points.length !== 2) return line;
+  const [[x0, y0], [x1, y1]] = line.points;
+  if (y0 === y1)
+    return {
+      ...line,
+      points: [
+        [x.domain[0], y0],
+        [Math.max(x0, x1), y1],
+      ],
+    };
+  if (x0 === x1)
+    return {
+      ...line,
+      points: [
+        [x0, y0],
+        [x1, y.domain[y.reversed ? 1 : 0]],
+      ],
+    };
+  return line;
 }

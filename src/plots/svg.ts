@@ -94,6 +94,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
 
   const svg = Plot.plot({
     document: page,
+    style: { font: `${FONT}px system-ui, sans-serif`, background: PAPER, color: INK, maxWidth: "100%" },
     width,
     height,
     marginLeft: MARGIN.left,
@@ -103,10 +104,10 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
     x: scaleOf(spec.x),
     y: scaleOf(spec.y),
     marks: [
-      Plot.ruleX(xTicks.minor, { stroke: GRID, strokeWidth: 0.5, ariaLabel: "minor grid" }),
-      Plot.ruleY(yTicks.minor, { stroke: GRID, strokeWidth: 0.5, ariaLabel: "minor grid" }),
-      Plot.ruleX(xTicks.major, { stroke: GRID, strokeWidth: 1.2, ariaLabel: "grid" }),
-      Plot.ruleY(yTicks.major, { stroke: GRID, strokeWidth: 1.2, ariaLabel: "grid" }),
+      Plot.ruleX(xTicks.minor, { stroke: GRID, strokeWidth: 0.5, render: labelled("minor grid") }),
+      Plot.ruleY(yTicks.minor, { stroke: GRID, strokeWidth: 0.5, render: labelled("minor grid") }),
+      Plot.ruleX(xTicks.major, { stroke: GRID, strokeWidth: 1.2, render: labelled("grid") }),
+      Plot.ruleY(yTicks.major, { stroke: GRID, strokeWidth: 1.2, render: labelled("grid") }),
       Plot.frame({ stroke: INK }),
       Plot.axisX(xTicks.major, {
         tickFormat: xTicks.text,
@@ -130,7 +131,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
           strokeWidth: STROKE[series.style].width,
           strokeDasharray: STROKE[series.style].dashes,
           clip: true,
-          ariaLabel: series.label,
+          render: labelled(series.label),
         }),
       ),
       ...points.map((series) =>
@@ -139,7 +140,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
           fill: series.symbol === "open" ? PAPER : INK,
           stroke: INK,
           strokeWidth: 1.2,
-          ariaLabel: series.label,
+          render: labelled(series.label),
         }),
       ),
       () => lettering(page, labels),
@@ -148,16 +149,22 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
 
   svg.setAttribute("role", "img");
   svg.setAttribute("aria-label", describe(spec));
-  svg.style.setProperty("font", `${FONT}px system-ui, sans-serif`);
-  svg.style.setProperty("background", PAPER);
-  svg.style.setProperty("color", INK);
-  svg.style.setProperty("max-width", "100%");
   return svg;
 }
+
+/** Names the group that a mark draws, so that a reader of the file finds its way. */
+const labelled =
+  (label: string): Plot.RenderFunction =>
+  (index, scales, values, dimensions, context, next) => {
+    const drawn = next!(index, scales, values, dimensions, context);
+    drawn?.setAttribute("aria-label", label);
+    return drawn;
+  };
 
 function lettering(page: Document, labels: ReturnType<typeof placeLabels>): SVGElement {
   const group = page.createElementNS("http://www.w3.org/2000/svg", "g");
   group.setAttribute("aria-label", "lettering");
+  group.setAttribute("text-anchor", "start");
   for (const { text, x, y } of labels) {
     const label = page.createElementNS("http://www.w3.org/2000/svg", "text");
     label.setAttribute("x", x.toFixed(1));

@@ -1,7 +1,10 @@
 /** Time curves of one increment: deformation, increasing downward, against the logarithm or the root of time. */
 import type { ConstructionLine } from "../reduction/construction";
+import { logTimeLines, rootTimeLines } from "../reduction/increment/lines";
+import { MOST_READINGS } from "../reduction/increment/readings";
+import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { badInput, given, type Outcome } from "../reduction/outcome";
-import { fromZero, padded, wholeDecades } from "./axes";
+import { fromZero, padded, toAxis, wholeDecades } from "./axes";
 import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
 
 export type Cells = readonly (number | null)[];
@@ -9,77 +12,103 @@ export type Cells = readonly (number | null)[];
 export interface TimePlotOptions {
   /** What the readings are, with their unit: "Dial reading (mm)". */
   readonly readingLabel?: string;
+  /** The reduction of the same cells, where it has been made already. */
+  readonly increment?: Increment;
 }
 
 type Point = readonly [x: number, y: number];
 
-/** The rows that hold both a time and a reading; a zero time is one only in the first row that has a reading. */
-function plotted(times: Cells, readings: Cells): Point[] {
+/**
+ * Every row that holds both a time and a reading, wrong readings too: the eye judges what the method left out. Zero is a
+ * time in the first row only. Long logger series are drawn as the averages that the reduction works on.
+ */
+function plotted(times: Cells, readings: Cells, { cleaned }: Increment): Point[] {
+  if (cleaned.ok && cleaned.value.count > MOST_READINGS) {
+    const { series, zeroReading } = cleaned.value;
+    const averages = series.times.map((time, index): Point => [time, series.readings[index]]);
+    return zeroReading === undefined ? averages : [[0, zeroReading], ...averages];
+  }
   const points: Point[] = [];
   times.forEach((time, index) => {
     const reading = readings[index];
-    if (time === null || time < 0 || reading === null || reading === undefined) return;
-    if (time === 0 && points.length > 0) return;
-    points.push([time, reading]);
+    if (time === null || time < 0 || reading == null) return;
+    if (time === 0 ? points.length === 0 : reading !== 0) points.push([time, reading]);
   });
-  return points.sort(([a], [b]) => a - b);
+  return points;
 }
 
-/** A construction line as the plot draws it: every line but the readings themselves is lettered. */
-const seriesOf = (line: ConstructionLine): PlotSeries => ({ ...line, lettered: line.style !== "points" });
-
-/** The vertical domain holds the readings and what the guides mark; a tangent may run out of the frame. */
-function verticalDomain(readings: readonly Point[], lines: readonly ConstructionLine[]): [number, number] {
-  const marked = lines.filter(({ style }) => style === "guide").flatMap(({ points }) => points);
-  return padded([...readings, ...marked].map(([, y]) => y));
+interface TimeAxis {
+  readonly title: string;
+  readonly x: (xs: readonly number[]) => PlotAxis;
+  readonly coordinate: (time: number) => number;
 }
 
 function timePlot(
-  title: string,
-  xOf: (xs: readonly number[]) => PlotAxis,
-  toX: (time: number) => number,
+  { title, x: axisFor, coordinate }: TimeAxis,
   times: Cells,
   readings: Cells,
+  increment: Increment,
   lines: Outcome<readonly ConstructionLine[]>,
   { readingLabel = "Deformation" }: TimePlotOptions,
 ): Outcome<PlotSpec> {
-  const points = plotted(times, readings).map(([time, reading]): Point => [toX(time), reading]);
-  if (points.length === 0)
-    return badInput("there is no row with both a time and a reading: select the two columns again");
   if (!lines.ok && lines.fault === "input") return lines;
-  const drawn = lines.ok ? lines.value.filter(({ style }) => style !== "points") : [];
+  const points = plotted(times, readings, increment).map(([time, reading]): Point => [coordinate(time), reading]);
+  if (points.length === 0)
+    return badInput("there is no row with both a time and a reading: select the column of times and that of readings");
+  const drawn = lines.ok ? lines.value.filter(({ label }) => label !== "readings") : [];
+  const marked = drawn.filter(({ style }) => style === "guide").flatMap((line) => line.points);
+  const x = axisFor(points.map(([at]) => at));
+  const y: PlotAxis = {
+    label: readingLabel,
+    scale: "linear",
+    domain: padded([...points, ...marked].map(([, d]) => d)),
+    reversed: true,
+  };
   return given({
     title,
-    x: xOf(points.map(([x]) => x)),
-    y: { label: readingLabel, scale: "linear", domain: verticalDomain(points, drawn), reversed: true },
-    series: [...drawn.map(seriesOf), { label: "readings", style: "points", symbol: "filled", lettered: false, points }],
+    x,
+    y,
+    series: [
+      ...drawn.map((line): PlotSeries => ({ ...toAxis(line, x, y), lettered: true })),
+      { label: "readings", style: "points", symbol: "filled", lettered: false, points },
+    ],
     notes: lines.ok ? lines.remarks : [lines.reason],
   });
 }
 
-/** Placeholder until the reduction's lines are wired. */
-const none: Outcome<readonly ConstructionLine[]> = given([]);
+/** The lines of a method, with its remarks, or why there are none. */
+const linesOf = <T, C>(
+  method: Outcome<T>,
+  cleaned: Outcome<C>,
+  lines: (clean: C, method: T) => ConstructionLine[],
+): Outcome<ConstructionLine[]> =>
+  !method.ok ? method : !cleaned.ok ? cleaned : given(lines(cleaned.value, method.value), method.remarks);
 
-/** Readings against log10 of time in whole decades, with the log-of-time construction. Times in minutes. */
-export const logTimePlot = (times: Cells, readings: Cells, options: TimePlotOptions = {}): Outcome<PlotSpec> =>
-  timePlot(
-    "Log of time",
-    (xs) => ({ label: "Time (min), log scale", scale: "log", domain: wholeDecades(xs), reversed: false }),
-    (time) => time,
-    times,
-    readings,
-    none,
-    options,
-  );
+const LOG_TIME: TimeAxis = {
+  title: "Log of time",
+  x: (xs) => ({ label: "Time (min), log scale", scale: "log", domain: wholeDecades(xs), reversed: false }),
+  coordinate: (time) => time,
+};
 
-/** Readings against the root of time from 0, with the root-time construction. Times in minutes. */
-export const rootTimePlot = (times: Cells, readings: Cells, options: TimePlotOptions = {}): Outcome<PlotSpec> =>
-  timePlot(
-    "Root of time",
-    (xs) => ({ label: "Root of time (√min)", scale: "root", domain: fromZero(xs), reversed: false }),
-    Math.sqrt,
-    times,
-    readings,
-    none,
-    options,
-  );
+const ROOT_TIME: TimeAxis = {
+  title: "Root of time",
+  x: (xs) => ({ label: "Root of time (√min)", scale: "root", domain: fromZero(xs), reversed: false }),
+  coordinate: Math.sqrt,
+};
+
+/**
+ * Readings against log10 of time in whole decades, with the log-of-time construction. Times in minutes, null is a blank.
+ * Where the method does not apply, the readings alone, with the reason in the notes. Refuses what is no time curve.
+ */
+export function logTimePlot(times: Cells, readings: Cells, options: TimePlotOptions = {}): Outcome<PlotSpec> {
+  const { increment = reduceIncrement(times, readings) } = options;
+  const lines = linesOf(increment.logTime, increment.cleaned, logTimeLines);
+  return timePlot(LOG_TIME, times, readings, increment, lines, options);
+}
+
+/** The same against the root of time from 0, with the root-time construction. */
+export function rootTimePlot(times: Cells, readings: Cells, options: TimePlotOptions = {}): Outcome<PlotSpec> {
+  const { increment = reduceIncrement(times, readings) } = options;
+  const lines = linesOf(increment.rootTime, increment.cleaned, rootTimeLines);
+  return timePlot(ROOT_TIME, times, readings, increment, lines, options);
+}

@@ -1,0 +1,75 @@
+import {
+  along,
+  evenTicks,
+  evenTickText,
+  fromZero,
+  logTicks,
+  padded,
+  tickText,
+  wholeDecades,
+} from "../../src/plots/axes";
+import type { PlotAxis } from "../../src/plots/spec";
+
+describe("domains", () => {
+  test("whole decades hold the values, and no decade more", () => {
+    expect(wholeDecades([0.25, 1440])).toEqual([0.1, 10000]);
+    expect(wholeDecades([0.1, 1000])).toEqual([0.1, 1000]);
+    expect(wholeDecades([12.5, 3200])).toEqual([10, 10000]);
+  });
+
+  test("zero has no place on a log axis; a single value has one decade", () => {
+    expect(wholeDecades([0, 5, 50])).toEqual([1, 100]);
+    expect(wholeDecades([10])).toEqual([10, 100]);
+    expect(wholeDecades([])).toEqual([1, 10]);
+  });
+
+  test("root time starts at 0", () => {
+    const [low, high] = fromZero([1, 38]);
+    expect(low).toBe(0);
+    expect(high).toBeGreaterThan(38);
+  });
+
+  test("a margin on both sides, even of readings that do not differ", () => {
+    expect(padded([0, 10], 0.1)).toEqual([-1, 11]);
+    const [low, high] = padded([3, 3]);
+    expect(low).toBeLessThan(3);
+    expect(high).toBeGreaterThan(3);
+  });
+});
+
+describe("ticks", () => {
+  test("a log axis has its decades and all eight lines between two of them", () => {
+    const { decades, minor } = logTicks([0.1, 100]);
+    expect(decades).toEqual([0.1, 1, 10, 100].map((value) => expect.closeTo(value, 9)));
+    expect(minor).toHaveLength(3 * 8);
+    expect(minor).toContain(20);
+  });
+
+  test("even ticks are of 1, 2 or 5 and stay in the domain", () => {
+    expect(evenTicks([0.03, 0.34], 4)).toEqual([0.1, 0.2, 0.3].map((value) => expect.closeTo(value, 9)));
+    expect(evenTicks([0, 38], 8)).toEqual([0, 5, 10, 15, 20, 25, 30, 35]);
+  });
+
+  test("lettering has no binary dust and the same decimals along an axis", () => {
+    expect(tickText(0.1 + 0.2)).toBe("0.3");
+    expect(tickText(10000)).toBe("10\u2009000");
+    const ticks = evenTicks([0.6, 1.2], 3);
+    expect(ticks.map(evenTickText(ticks))).toEqual(["0.6", "0.8", "1.0", "1.2"]);
+  });
+});
+
+describe("place along an axis", () => {
+  const axis = (change: Partial<PlotAxis>): PlotAxis => ({
+    label: "",
+    scale: "linear",
+    domain: [0, 10],
+    reversed: false,
+    ...change,
+  });
+
+  test("log by decades, linear by share, reversed from the other end", () => {
+    expect(along(axis({ scale: "log", domain: [1, 100] }), 10, 200)).toBeCloseTo(100);
+    expect(along(axis({}), 2, 100)).toBeCloseTo(20);
+    expect(along(axis({ reversed: true }), 2, 100)).toBeCloseTo(80);
+  });
+});

@@ -1,0 +1,124 @@
+/**
+ * @jest-environment jsdom
+ */
+import type { PlotSeries, PlotSpec } from "../../src/plots/spec";
+import { drawPlot, frameHeight } from "../../src/plots/svg";
+
+const line = (label: string, style: PlotSeries["style"], points: PlotSeries["points"]): PlotSeries => ({
+  label,
+  style,
+  points,
+  lettered: style !== "points",
+});
+
+const spec = (change: Partial<PlotSpec> = {}): PlotSpec => ({
+  title: "Log of time",
+  x: { label: "Time (min)", scale: "log", domain: [0.1, 1000], reversed: false },
+  y: { label: "Deformation (mm)", scale: "linear", domain: [0, 1], reversed: true },
+  series: [
+    line("tangent", "construction", [
+      [1, 0.2],
+      [100, 0.9],
+    ]),
+    line("d100", "guide", [
+      [0.1, 0.8],
+      [50, 0.8],
+    ]),
+    {
+      ...line("readings", "points", [
+        [0, 0.05],
+        [0.25, 0.1],
+        [10, 0.5],
+        [500, 0.85],
+      ]),
+      symbol: "filled",
+    },
+    { ...line("unloading", "points", [[1, 0.3]]), symbol: "open" },
+  ],
+  notes: [],
+  ...change,
+});
+
+const draw = (change: Partial<PlotSpec> = {}, width = 400): SVGSVGElement => drawPlot(spec(change), { width });
+const named = (svg: SVGSVGElement, label: string): Element => {
+  const found = svg.querySelector(`[aria-label="${label}"]`);
+  if (!found) throw new Error(`nothing is drawn for ${label}`);
+  return found;
+};
+const centres = (svg: SVGSVGElement, label: string): [number, number][] =>
+  [...named(svg, label).querySelectorAll("circle")].map((dot) => [
+    Number(dot.getAttribute("cx")),
+    Number(dot.getAttribute("cy")),
+  ]);
+
+test("every line is drawn, and lettered where it is a line of the construction", () => {
+  const svg = draw();
+  for (const label of ["tangent", "d100"]) expect(named(svg, label).querySelectorAll("path")).toHaveLength(1);
+  const lettering = [...named(svg, "lettering").querySelectorAll("text")].map((text) => text.textContent);
+  expect(lettering.sort()).toEqual(["d100", "tangent"]);
+});
+
+test("a reading at time zero has no place on the log plot; all others are drawn", () => {
+  expect(centres(draw(), "readings")).toHaveLength(3);
+});
+
+test("deformation increases downward when reversed, upward when not", () => {
+  const [down, up] = [true, false].map((reversed) =>
+    centres(draw({ y: { ...spec().y, reversed } }), "readings").map(([, y]) => y),
+  );
+  expect(down[2]).toBeGreaterThan(down[0]);
+  expect(up[2]).toBeLessThan(up[0]);
+});
+
+test("equal ratios of time are equal distances", () => {
+  const series: PlotSeries[] = [
+    line("readings", "points", [
+      [1, 0.1],
+      [10, 0.2],
+      [100, 0.3],
+    ]),
+  ];
+  const [a, b, c] = centres(draw({ series }), "readings").map(([x]) => x);
+  expect(b - a).toBeGreaterThan(20);
+  expect(c - b).toBeCloseTo(b - a, 6);
+});
+
+test("guides are dashed and open symbols are unfilled, so that the plot reads without colour", () => {
+  const svg = draw();
+  expect(named(svg, "d100").outerHTML).toContain("stroke-dasharray");
+  expect(named(svg, "tangent").outerHTML).not.toContain("stroke-dasharray");
+  expect(named(svg, "unloading").getAttribute("fill")).not.toBe(named(svg, "readings").getAttribute("fill"));
+});
+
+test("all grid lines of a log axis are there: eight between two decades", () => {
+  const svg = draw({ y: { ...spec().y, domain: [0, 1] } });
+  const [first] = svg.querySelectorAll(`[aria-label="minor grid"]`);
+  expect(first.querySelectorAll("line")).toHaveLength(4 * 8);
+});
+
+test("axis labels say what is drawn, with the unit", () => {
+  expect(draw().textContent).toContain("Time (min)");
+  expect(draw().textContent).toContain("Deformation (mm)");
+  expect(draw().getAttribute("role")).toBe("img");
+  expect(draw().getAttribute("aria-label")).toContain("tangent");
+});
+
+test("a declared scale is drawn: the stretch has the stated slope on paper", () => {
+  const perCycle = 0.3;
+  const drawn = { drawnScale: { perCycle, slope: 2 }, y: { ...spec().y, domain: [0.4, 1] as const, reversed: false } };
+  const series: PlotSeries[] = [
+    line("virgin", "points", [
+      [10, 0.9],
+      [100, 0.9 - perCycle],
+    ]),
+  ];
+  const [[x0, y0], [x1, y1]] = centres(draw({ ...drawn, series }), "virgin");
+  expect((y1 - y0) / (x1 - x0)).toBeCloseTo(2, 6);
+});
+
+test("a scale that would give an unusable shape is not drawn, and says so", () => {
+  const usual = frameHeight(spec(), 300);
+  expect(usual).toEqual({ height: 240, atScale: false });
+  expect(frameHeight(spec({ drawnScale: { perCycle: 0.01, slope: 2 } }), 300).atScale).toBe(false);
+  expect(frameHeight(spec({ drawnScale: { perCycle: 0.5, slope: 2 } }), 300).atScale).toBe(true);
+});
