@@ -1,1 +1,360 @@
-export {};
+/** Worksheet functions of one load increment: log of time, root of time, fit to theory, secondary compression. */
+import { convert } from "../reduction/units";
+import { remarkText, type Outcome } from "../reduction/outcome";
+import type { ConstructionLine } from "../reduction/construction";
+import { coefficientOfConsolidation, drainagePath, T50, T90, type Drainage } from "../reduction/increment/cv";
+import { logTimeLines, rootTimeLines } from "../reduction/increment/lines";
+import { PICK_NAMES, type Picks } from "../reduction/increment/picks";
+import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
+import { secondarySlope } from "../reduction/increment/secondary";
+import { degreeOfConsolidation, timeFactor } from "../reduction/increment/terzaghi";
+import { answer, valueOf, type Item } from "./answer";
+import {
+  isOmitted,
+  refuseCell,
+  toCell,
+  toChoice,
+  toMillimetres,
+  toNumber,
+  toOptionalPositive,
+  toPair,
+  toPositive,
+  toUnit,
+} from "./cells";
+import { memoize } from "./memo";
+
+/** Blank cells come as 0 from desktop Excel and as null from the web: both are 0 here. Trailing blanks cost nothing. */
+function toCurve(times: unknown, readings: unknown): [Float64Array, Float64Array] {
+  const [t, d] = toPair(times, "the times", readings, "the readings");
+  let length = t.length;
+  while (length > 0 && !t[length - 1] && !d[length - 1]) length--;
+  const plain = (cells: readonly (number | null)[]) => {
+    const numbers = new Float64Array(length);
+    for (let i = 0; i < length; i++) numbers[i] = cells[i] || 0;
+    return numbers;
+  };
+  return [plain(t), plain(d)];
+}
+
+/** A range of names and values; a row without a value (blank, or the 0 that desktop Excel makes of it) leaves the automatic pick. */
+function toPicks(argument: unknown): Picks {
+  if (isOmitted(argument) || argument === 0) return {};
+  if (!Array.isArray(argument)) return refuseCell("the picks must be a range of two columns: names and values");
+  const rows = (Array.isArray(argument[0]) ? argument : [argument]) as unknown[][];
+  const picks: Partial<Record<keyof Picks, number>> = {};
+  rows.forEach((row, i) => {
+    const where = `row ${i + 1} of the picks`;
+    if (isOmitted(row[0]) || row[0] === 0) return;
+    if (row.length !== 2) return refuseCell("the picks must be a range of two columns: names and values");
+    const name = toChoice(row[0], `the name in ${where}`, PICK_NAMES, PICK_NAMES[0]);
+    const value = toCell(row[1], where);
+    if (value) picks[name] = value;
+  });
+  return picks;
+}
+
+const reduced = memoize((times, readings, picked): Increment => {
+  const picks: Partial<Record<keyof Picks, number>> = {};
+  PICK_NAMES.forEach((name, i) => {
+    if (!Number.isNaN(picked[i])) picks[name] = picked[i];
+  });
+  return reduceIncrement(times, readings, picks);
+});
+
+const reduce = (times: unknown, readings: unknown, picks?: unknown): Increment => {
+  const chosen = toPicks(picks);
+  return reduced(
+    ...toCurve(times, readings),
+    Float64Array.from(PICK_NAMES, (name) => chosen[name] ?? NaN),
+  );
+};
+
+const NO_HEIGHT = "cv needs the height of the specimen at the middle of the increment";
+
+/** The arguments that turn a time into a cv: height, drainage and units. */
+function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_unit: unknown) {
+  const unit = toUnit(length_unit, "length", "mm");
+  const cvUnit = toUnit(cv_unit, "cv", "m2/yr");
+  const faces = toChoice<Drainage>(drainage, "the drainage", ["double", "single"], "double");
+  const given = toOptionalPositive(height, "the height");
+  const mm = given === undefined ? undefined : convert(given, "length", unit, "mm");
+  const inUnit = (cv: number) => convert(cv, "cv", "mm2/min", cvUnit);
+  return {
+    unit,
+    /** An item of cv at a time factor and a time in minutes; without a height it says what is missing. */
+    cv: (label: string, T: number, time: number): Item => ({
+      label,
+      value: mm === undefined ? undefined : inUnit(coefficientOfConsolidation(T, time, mm, faces)),
+      unit: cvUnit,
+      missing: NO_HEIGHT,
+    }),
+    /** The same, from cv / Hdr^2 per minute. */
+    cvOfRate: (label: string, rate: number): Item => ({
+      label,
+      value: mm === undefined || !Number.isFinite(rate) ? undefined : inUnit(rate * drainagePath(mm, faces) ** 2),
+      unit: cvUnit,
+      missing: mm === undefined ? NO_HEIGHT : "the readings give no upper limit for cv",
+    }),
+  };
+}
+
+const remarksOf = <T>(outcome: Outcome<T>): readonly string[] => (outcome.ok ? outcome.remarks : []);
+
+/**
+ * Reduces a load increment by the log-of-time method (Casagrande): d0 by the parabola rule, d100 where the steepest tangent meets the secondary tail, t50 at half way, cv = 0.197 Hdr2/t50. Refuses (#N/A) where the readings do not support it.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param times Times since the load was applied, in minutes.
+ * @param readings Dial or transducer readings, in the length unit; either direction.
+ * @param [height] Height of the specimen at the middle of the increment; without it cv is not available.
+ * @param [item] One of d0, d50, d100, t50, t100, cv, tail_slope, remark; left out, the whole table spills.
+ * @param [drainage] "double" (default) or "single".
+ * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
+ * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
+ * @param [picks] Range of two columns, names and values, of picks by hand: d0, d100, tail_from, tail_to.
+ * @returns A table of label, value and unit; or the one item.
+ */
+export function LOG_TIME(
+  times: any,
+  readings: any,
+  height?: any,
+  item?: any,
+  drainage?: any,
+  cv_unit?: any,
+  length_unit?: any,
+  picks?: any,
+): any[][] {
+  const { unit, cv } = toDrained(height, drainage, cv_unit, length_unit);
+  const outcome = reduce(times, readings, picks).logTime;
+  const { d0, d50, d100, t50, t100, tailSlope } = valueOf(outcome);
+  const items: Item[] = [
+    { label: "d0", value: d0, unit },
+    { label: "d50", value: d50, unit },
+    { label: "d100", value: d100, unit },
+    { label: "t50", value: t50, unit: "min" },
+    { label: "t100", value: t100, unit: "min" },
+    cv("cv", T50, t50),
+    { label: "tail_slope", value: tailSlope, unit: `${unit}/cycle` },
+  ];
+  return answer(items, remarksOf(outcome), item);
+}
+
+/**
+ * Reduces a load increment by the root-of-time method (Taylor): d0 by the straight early part, d90 where the line of 1.15 times its abscissae meets the readings, cv = 0.848 Hdr2/t90 (1.5 % high on exact theory, by the convention). Refuses (#N/A) where the readings do not support it.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param times Times since the load was applied, in minutes.
+ * @param readings Dial or transducer readings, in the length unit; either direction.
+ * @param [height] Height of the specimen at the middle of the increment; without it cv is not available.
+ * @param [item] One of d0, d90, d100, t90, cv, remark; left out, the whole table spills.
+ * @param [drainage] "double" (default) or "single".
+ * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
+ * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
+ * @param [picks] Range of two columns, names and values, of picks by hand: d0, d90, straight_from, straight_to.
+ * @returns A table of label, value and unit; or the one item.
+ */
+export function ROOT_TIME(
+  times: any,
+  readings: any,
+  height?: any,
+  item?: any,
+  drainage?: any,
+  cv_unit?: any,
+  length_unit?: any,
+  picks?: any,
+): any[][] {
+  const { unit, cv } = toDrained(height, drainage, cv_unit, length_unit);
+  const outcome = reduce(times, readings, picks).rootTime;
+  const { d0, d90, d100, t90 } = valueOf(outcome);
+  const items: Item[] = [
+    { label: "d0", value: d0, unit },
+    { label: "d90", value: d90, unit },
+    { label: "d100", value: d100, unit },
+    { label: "t90", value: t90, unit: "min" },
+    cv("cv", T90, t90),
+  ];
+  return answer(items, remarksOf(outcome), item);
+}
+
+/**
+ * Fits Terzaghi's theory with immediate compression and creep to a load increment by least squares, with a 95 % interval for cv. Refuses (#N/A) where the readings do not support it.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param times Times since the load was applied, in minutes.
+ * @param readings Dial or transducer readings, in the length unit; either direction.
+ * @param [height] Height of the specimen at the middle of the increment; without it cv is not available.
+ * @param [item] One of d0, d100, cv, cv_low, cv_high, tail_slope, misfit, remark; left out, the whole table spills.
+ * @param [drainage] "double" (default) or "single".
+ * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
+ * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
+ * @returns A table of label, value and unit; or the one item.
+ */
+export function FIT_TIME(
+  times: any,
+  readings: any,
+  height?: any,
+  item?: any,
+  drainage?: any,
+  cv_unit?: any,
+  length_unit?: any,
+): any[][] {
+  const { unit, cvOfRate } = toDrained(height, drainage, cv_unit, length_unit);
+  const outcome = reduce(times, readings).fit;
+  const { d0, d100, rate, rateLow, rateHigh, tail, misfit } = valueOf(outcome);
+  const items: Item[] = [
+    { label: "d0", value: d0, unit },
+    { label: "d100", value: d100, unit },
+    cvOfRate("cv", rate),
+    cvOfRate("cv_low", rateLow),
+    cvOfRate("cv_high", rateHigh),
+    { label: "tail_slope", value: tail, unit: `${unit}/cycle` },
+    { label: "misfit", value: misfit, unit },
+  ];
+  return answer(items, remarksOf(outcome), item);
+}
+
+/**
+ * Secondary compression of a load increment as strain per log cycle of time (C-alpha-epsilon), positive in the direction of the movement.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param times Times since the load was applied, in minutes.
+ * @param readings Dial or transducer readings; either direction.
+ * @param initial_height Height that the strain is referred to, in the unit of the readings.
+ * @param [from_time] Start of the span, in minutes; left out, the tail that LOG_TIME found.
+ * @param [to_time] End of the span, in minutes; left out, the last reading.
+ * @returns Strain per log cycle, a ratio.
+ */
+export function SECONDARY(times: any, readings: any, initial_height: any, from_time?: any, to_time?: any): any {
+  const height = toPositive(initial_height, "the initial height");
+  const from = toOptionalPositive(from_time, "the start of the span");
+  const to = toOptionalPositive(to_time, "the end of the span");
+  return valueOf(secondarySlope(reduce(times, readings), from, to)) / height;
+}
+
+const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
+  lines.flatMap(({ label, points }) => points.map(([x, y]) => [label, x, y]));
+
+/** The LINES functions pass over a height in the place of the picks, so that a formula of LOG_TIME can be copied. */
+const picksOrHeight = (argument: unknown): unknown => (typeof argument === "number" ? undefined : argument);
+
+/**
+ * The log-of-time construction as series for a chart with a log time axis: rows of label, time in minutes, reading. Every line that a hand would draw.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param times Times since the load was applied, in minutes.
+ * @param readings Dial or transducer readings; either direction.
+ * @param [picks] Range of two columns, names and values, of picks by hand, as in LOG_TIME.
+ * @returns Rows of label, x (minutes) and y (reading).
+ */
+export function LOG_TIME_LINES(times: any, readings: any, picks?: any): any[][] {
+  const { cleaned, logTime } = reduce(times, readings, picksOrHeight(picks));
+  return rowsOf(logTimeLines(valueOf(cleaned), valueOf(logTime)));
+}
+
+/**
+ * The root-of-time construction as series for a chart: rows of label, root of time in root minutes, reading. Every line that a hand would draw.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param times Times since the load was applied, in minutes.
+ * @param readings Dial or transducer readings; either direction.
+ * @param [picks] Range of two columns, names and values, of picks by hand, as in ROOT_TIME.
+ * @returns Rows of label, x (root minutes) and y (reading).
+ */
+export function ROOT_TIME_LINES(times: any, readings: any, picks?: any): any[][] {
+  const { cleaned, rootTime } = reduce(times, readings, picksOrHeight(picks));
+  return rowsOf(rootTimeLines(valueOf(cleaned), valueOf(rootTime)));
+}
+
+/**
+ * One load increment in one row, for a data sheet: log-time d0, d50, d100, t50, t100; root-time d0, d90, d100, t90; tail slope per log cycle; remark. A method that does not apply leaves its cells blank and says why in the remark. A blank load gives a blank row.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param times Times since the load was applied, in minutes.
+ * @param readings Dial or transducer readings; either direction.
+ * @param [picks] Range of two columns, names and values, of picks by hand, as in LOG_TIME and ROOT_TIME.
+ * @returns One row of eleven cells.
+ */
+export function TIME_CURVE(times: any, readings: any, picks?: any): any[][] {
+  const [t, d] = toCurve(times, readings);
+  if (t.length === 0 || d.every((reading) => reading === 0)) return [new Array(11).fill("")];
+  const { cleaned, logTime, rootTime } = reduce(times, readings, picks);
+  valueOf(cleaned);
+  const log = logTime.ok ? logTime.value : undefined;
+  const root = rootTime.ok ? rootTime.value : undefined;
+  const remarks = [logTime, rootTime].flatMap((outcome) => (outcome.ok ? outcome.remarks : [outcome.reason]));
+  return [
+    [
+      log?.d0 ?? "",
+      log?.d50 ?? "",
+      log?.d100 ?? "",
+      log?.t50 ?? "",
+      log?.t100 ?? "",
+      root?.d0 ?? "",
+      root?.d90 ?? "",
+      root?.d100 ?? "",
+      root?.t90 ?? "",
+      log?.tailSlope ?? "",
+      remarkText([...new Set(remarks)]),
+    ],
+  ];
+}
+
+/**
+ * Average degree of consolidation at a time factor by Terzaghi's theory, exactly: double drainage, uniform initial excess pressure.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param time_factor Time factor T = cv t / Hdr2.
+ * @returns Degree of consolidation as a ratio, 0 to 1.
+ */
+export function DEGREE_OF_CONSOLIDATION(time_factor: any): any {
+  const T = toNumber(time_factor, "the time factor");
+  return T < 0 ? refuseCell(`the time factor is ${T}: it cannot be negative`) : degreeOfConsolidation(T);
+}
+
+/**
+ * Time factor at an average degree of consolidation by Terzaghi's theory, exactly (0.1967 at 50 %, 0.8481 at 90 %).
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param degree Degree of consolidation as a ratio, 0 to less than 1.
+ * @returns Time factor T = cv t / Hdr2.
+ */
+export function TIME_FACTOR(degree: any): any {
+  return valueOf(timeFactor(toNumber(degree, "the degree of consolidation")));
+}
+
+function cvFrom(T: number, time: number, height: any, drainage: any, cv_unit: any, length_unit: any): number {
+  const mm = toMillimetres(height, "the height", toUnit(length_unit, "length", "mm"));
+  const faces = toChoice<Drainage>(drainage, "the drainage", ["double", "single"], "double");
+  const unit = toUnit(cv_unit, "cv", "m2/yr");
+  return convert(coefficientOfConsolidation(T, time, mm, faces), "cv", "mm2/min", unit);
+}
+
+/**
+ * Coefficient of consolidation from a t50 read off a log-time plot: cv = 0.197 Hdr2 / t50.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param t50 Time of 50 % of primary compression, in minutes.
+ * @param height Height of the specimen at the middle of the increment, in the length unit.
+ * @param [drainage] "double" (default) or "single".
+ * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
+ * @param [length_unit] Unit of the height: mm (default), cm, in.
+ * @returns The coefficient of consolidation.
+ */
+export function CV_FROM_T50(t50: any, height: any, drainage?: any, cv_unit?: any, length_unit?: any): any {
+  return cvFrom(T50, toPositive(t50, "t50"), height, drainage, cv_unit, length_unit);
+}
+
+/**
+ * Coefficient of consolidation from a t90 read off a root-time plot: cv = 0.848 Hdr2 / t90.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param t90 Time of 90 % of primary compression, in minutes.
+ * @param height Height of the specimen at the middle of the increment, in the length unit.
+ * @param [drainage] "double" (default) or "single".
+ * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
+ * @param [length_unit] Unit of the height: mm (default), cm, in.
+ * @returns The coefficient of consolidation.
+ */
+export function CV_FROM_T90(t90: any, height: any, drainage?: any, cv_unit?: any, length_unit?: any): any {
+  return cvFrom(T90, toPositive(t90, "t90"), height, drainage, cv_unit, length_unit);
+}

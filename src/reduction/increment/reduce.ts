@@ -1,0 +1,75 @@
+/** One load increment, reduced once by every method: what the cells, the pane, the plots and the checks all show. */
+import { given, then, type Outcome } from "../outcome";
+import { T50, T90 } from "./cv";
+import { logTime, type LogTime } from "./log-time";
+import { checkPicks, type Picks } from "./picks";
+import { cleanReadings, type CleanReadings } from "./readings";
+import { rootTime, type RootTime } from "./root-time";
+import { signalsOf } from "./signals";
+import { fitTheory, type TheoryFit } from "./theory-fit";
+import { FIT_LIMITS, judge } from "./signals";
+import { notApplicable } from "../outcome";
+
+export interface Increment {
+  readonly cleaned: Outcome<CleanReadings>;
+  readonly fit: Outcome<TheoryFit>;
+  readonly logTime: Outcome<LogTime>;
+  readonly rootTime: Outcome<RootTime>;
+}
+
+/**
+ * Times in minutes and readings in any length unit, paired by position; null or 0 is a blank. The outcomes carry the
+ * remarks of the cleaning and of the comparison between methods.
+ */
+export function reduceIncrement(
+  times: ArrayLike<number | null>,
+  readings: ArrayLike<number | null>,
+  picks: Picks = {},
+): Increment {
+  const cleaned = then(checkPicks(picks), () => cleanReadings(times, readings));
+  if (!cleaned.ok) return { cleaned, fit: cleaned, logTime: cleaned, rootTime: cleaned };
+  const clean = cleaned.value;
+  const fitted = fitTheory(clean);
+  if (!fitted.ok) return { cleaned, fit: fitted, logTime: fitted, rootTime: fitted };
+  const theory = fitted.value;
+  const signals = signalsOf(clean, theory);
+  const judged = judge(signals, FIT_LIMITS, "go on reading");
+  const fit = judged.refusal
+    ? notApplicable(`the fit to theory does not apply: ${judged.refusal}`)
+    : given(theory, judged.remarks);
+  const log = logTime(clean, theory, signals, picks);
+  const root = rootTime(clean, theory, signals, picks);
+  const shared = [...cleaned.remarks, ...fitted.remarks, ...agreement(theory, log, root)];
+  const add = <T>(outcome: Outcome<T>): Outcome<T> =>
+    outcome.ok ? given(outcome.value, [...shared, ...outcome.remarks]) : outcome;
+  return { cleaned, fit: add(fit), logTime: add(log), rootTime: add(root) };
+}
+
+/** Share of primary by which d0 or d100 of the two constructions may differ without a remark. */
+const DEPTH_SHARE = 0.15;
+/** Ratio of the largest to the smallest cv of the three methods above which the remark says so. */
+const SPREAD = 1.35;
+
+/** Where the methods disagree. Rates are cv / Hdr^2. */
+function agreement(fit: TheoryFit, log: Outcome<LogTime>, root: Outcome<RootTime>): string[] {
+  const remarks: string[] = [];
+  const rates: [string, number][] = [["the fit to theory", fit.rate]];
+  if (log.ok) rates.push(["log time", T50 / log.value.t50]);
+  if (root.ok) rates.push(["root time", T90 / root.value.t90]);
+  rates.sort((a, b) => a[1] - b[1]);
+  const [least, most] = [rates[0], rates[rates.length - 1]];
+  const ratio = most[1] / least[1];
+  if (ratio > SPREAD)
+    remarks.push(
+      `cv by ${most[0]} is ${ratio.toFixed(1)} times that by ${least[0]}${ratio > 2 ? ": do not rely on either without looking at the plot" : ""}`,
+    );
+  if (log.ok && root.ok) {
+    const primary = Math.abs(log.value.d100 - log.value.d0);
+    for (const d of ["d0", "d100"] as const) {
+      const share = Math.abs(log.value[d] - root.value[d]) / primary;
+      if (share > DEPTH_SHARE)
+        remarks.push(`${d} by log time and by root time differ by ${Math.round(100 * share)} % of primary compression`);
+    }
+  }
+  return remarks;
+}

@@ -1,0 +1,108 @@
+/**
+ * Non-linear least squares by the Levenberg-Marquardt method: trust-region damping with the scaling of Moré (1978), each
+ * step solved by Householder QR of the damped Jacobian (no normal equations), derivatives by central differences unless
+ * given. It is held against NIST's certified regressions in test/published/nist.test.ts.
+ *
+ * Sources: Marquardt (1963); Moré (1978), Lecture Notes in Mathematics 630; damping of Nielsen (1999), IMM-REP-1999-05.
+ */
+import { solveQr } from "./qr";
+
+export interface LeastSquaresProblem {
+  /** Weighted residuals, observed less calculated or the reverse, at a trial; NaN or infinite marks a trial that cannot be. */
+  readonly residuals: (parameters: readonly number[]) => number[];
+  /** d residual / d parameter, one row per residual; left out, by central differences. */
+  readonly jacobian?: (parameters: readonly number[]) => number[][];
+  readonly start: readonly number[];
+  readonly maxIterations?: number;
+}
+
+export interface LeastSquaresResult {
+  readonly parameters: number[];
+  /** Sum of squared residuals. */
+  readonly rss: number;
+  readonly iterations: number;
+  /** False if the iterations ran out before the steps became negligible. */
+  readonly converged: boolean;
+}
+
+const sumOfSquares = (values: readonly number[]): number => {
+  let sum = 0;
+  for (const value of values) sum += value * value;
+  return Number.isFinite(sum) ? sum : Infinity;
+};
+
+/** Central differences; the step is the cube root of the machine precision of each parameter. */
+function differences(residuals: LeastSquaresProblem["residuals"], at: readonly number[]): number[][] {
+  const columns = at.map((value, j) => {
+    const step = 6e-6 * (Math.abs(value) || 1);
+    const trial = [...at];
+    trial[j] = value + step;
+    const above = residuals(trial);
+    trial[j] = value - step;
+    const below = residuals(trial);
+    return above.map((upper, i) => (upper - below[i]) / (2 * step));
+  });
+  return columns[0].map((_, i) => columns.map((col) => col[i]));
+}
+
+/** First damping of a bold and of a cautious run: the second does not leap over a minimum near the start into a far valley. */
+const DAMPINGS = [1e-3, 100];
+
+/** The better of a bold and a cautious run from the same start (the bold one if they agree). */
+export function leastSquares(problem: LeastSquaresProblem): LeastSquaresResult {
+  const [bold, cautious] = DAMPINGS.map((damping) => run(problem, damping));
+  return cautious.rss < bold.rss * (1 - 1e-6) ? cautious : bold;
+}
+
+function run(problem: LeastSquaresProblem, firstDamping: number): LeastSquaresResult {
+  const { residuals, start, maxIterations = 500 } = problem;
+  const derivative = problem.jacobian ?? ((p: readonly number[]) => differences(residuals, p));
+  const size = start.length;
+  let parameters = [...start];
+  let current = residuals(parameters);
+  let rss = sumOfSquares(current);
+  const scale = new Array<number>(size).fill(0);
+  let damping = firstDamping;
+  let growth = 2;
+  let J = derivative(parameters);
+
+  for (let iteration = 1; iteration <= maxIterations; iteration++) {
+    for (let j = 0; j < size; j++) scale[j] = Math.max(scale[j], Math.sqrt(sumOfSquares(J.map((row) => row[j]))));
+    const damped = [...J.map((row) => [...row])];
+    const right = current.map((value) => -value);
+    for (let j = 0; j < size; j++) {
+      const row = new Array<number>(size).fill(0);
+      row[j] = Math.sqrt(damping) * (scale[j] || 1);
+      damped.push(row);
+      right.push(0);
+    }
+    const step = solveQr(damped, right);
+    const trial = parameters.map((value, j) => value + step[j]);
+    const next = residuals(trial);
+    const nextRss = sumOfSquares(next);
+
+    let linear = 0;
+    for (let i = 0; i < J.length; i++) {
+      let value = current[i];
+      for (let j = 0; j < size; j++) value += J[i][j] * step[j];
+      linear += value * value;
+    }
+    const negligible = step.every((change, j) => Math.abs(change) <= 1e-11 * (Math.abs(parameters[j]) + 1e-30));
+    const gain = (rss - nextRss) / (rss - linear);
+    if (nextRss < rss || (nextRss === rss && negligible)) {
+      const flat = rss - nextRss <= 1e-15 * rss && rss - linear <= 1e-14 * rss;
+      parameters = trial;
+      current = next;
+      rss = nextRss;
+      damping *= Math.max(1 / 3, 1 - (2 * gain - 1) ** 3);
+      growth = 2;
+      if (negligible || flat) return { parameters, rss, iterations: iteration, converged: true };
+      J = derivative(parameters);
+    } else {
+      if (negligible) return { parameters, rss, iterations: iteration, converged: true };
+      damping *= growth;
+      growth *= 2;
+    }
+  }
+  return { parameters, rss, iterations: maxIterations, converged: false };
+}

@@ -1,0 +1,28 @@
+/**
+ * The step in which a list of readings comes: the largest number of which all their differences are whole multiples, or 0
+ * if there is none above a hundred-thousandth of their range (readings that carry more digits than any instrument).
+ */
+export function readingStep(values: readonly number[]): number {
+  let least = Infinity;
+  let most = -Infinity;
+  for (const value of values) {
+    if (value < least) least = value;
+    if (value > most) most = value;
+  }
+  const range = most - least;
+  if (!(range > 0)) return 0;
+  const tolerance = 1e-7 * range + 1e-12 * Math.max(Math.abs(least), Math.abs(most));
+  const smallest = Math.max(1e-5 * range, 20 * tolerance);
+  let step = range;
+  for (const value of values) {
+    let a = step;
+    let b = distance(value - least, step);
+    while (b > tolerance * 10) [a, b] = [b, distance(a, b)];
+    step = a;
+    if (step < smallest) return 0;
+  }
+  return step;
+}
+
+/** How far a value is from the nearest whole multiple of a step. */
+const distance = (value: number, step: number): number => Math.abs(value - Math.round(value / step) * step);
