@@ -91,12 +91,11 @@ module.exports = (env, argv) => {
             from: at("node_modules/@odoo/o-spreadsheet/dist", file),
             to: `vendor/o-spreadsheet/${file}`,
           })),
-          {
-            from: at("node_modules/@odoo/o-spreadsheet/LICENSE"),
-            to: "vendor/o-spreadsheet/LICENSE",
+          ...["@odoo/o-spreadsheet", "@odoo/owl", "bootstrap"].map((name) => ({
+            from: at("node_modules", name, "LICENSE"),
+            to: `vendor/${path.basename(name)}/LICENSE`,
             toType: "file",
-            noErrorOnMissing: true,
-          },
+          })),
           { from: at("node_modules/@odoo/owl/dist/owl.iife.min.js"), to: "vendor/owl/" },
           { from: at("node_modules/bootstrap/dist/css/bootstrap.min.css"), to: "vendor/bootstrap/" },
           { from: at("node_modules/font-awesome/css/font-awesome.min.css"), to: "vendor/font-awesome/css/" },

@@ -1,0 +1,2 @@
+/** Style sheets are taken in by webpack. */
+declare module "*.css";

@@ -1,0 +1,99 @@
+/** The page of `npm start`: the open-source sheet beside the pane, open on the worked demonstration. */
+import { demoSheet } from "../datasheet";
+import {
+  EmbeddedPort,
+  freshHistory,
+  newWorkbook,
+  openXlsx,
+  saveXlsx,
+  sheetView,
+  type FunctionSettings,
+} from "../workbook/embedded";
+import { WorkbookError } from "../workbook/port";
+import { makeDivider } from "./divider";
+import "./host.css";
+import { fetchText, loadFunctions } from "./load-functions";
+import { makeVoice } from "./voice";
+
+const element = <T extends HTMLElement = HTMLElement>(id: string): T => document.getElementById(id) as T;
+
+/** ?blankAs=0 hands blank cells to the functions as desktop Excel does, ?blankAs= as "". */
+function settingsOf(query: URLSearchParams): FunctionSettings {
+  const asked = query.get("blankAs");
+  return { blankAs: asked === "0" ? 0 : asked === "" ? "" : null };
+}
+
+/** A failure in a sentence. */
+const sentenceOf = (error: unknown): string =>
+  error instanceof WorkbookError
+    ? error.message
+    : `Something failed that should not have (${String(error)}). The workbook is as it was; please report it if it stays.`;
+
+function download(bytes: Uint8Array<ArrayBuffer>, name: string): void {
+  const type = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+  const address = URL.createObjectURL(new Blob([bytes], { type }));
+  Object.assign(document.createElement("a"), { href: address, download: name }).click();
+  setTimeout(() => URL.revokeObjectURL(address), 1000);
+}
+
+async function start(): Promise<void> {
+  const voice = makeVoice(element("message"), element<HTMLDialogElement>("question"));
+  const [templates] = await Promise.all([
+    fetchText("vendor/o-spreadsheet/o_spreadsheet.xml"),
+    loadFunctions(settingsOf(new URLSearchParams(location.search))),
+  ]);
+
+  const port = new EmbeddedPort(newWorkbook());
+  await port.insertSheet(demoSheet("SI"));
+  port.attach(freshHistory(port.workbook));
+  const view = sheetView(element("sheet"), templates, voice);
+  await view.show(port.workbook.model);
+
+  let fileName = "demonstration.xlsx";
+  const nameFile = (name: string) => {
+    fileName = name;
+    element("file-name").textContent = name;
+  };
+  nameFile(fileName);
+
+  const open = async (bytes: Uint8Array, name: string) => {
+    const { workbook, remarks } = openXlsx(bytes);
+    await view.show(workbook.model);
+    port.attach(workbook);
+    nameFile(name);
+    voice.tell([`${name} is open.`, ...remarks].join(" "));
+  };
+  const save = () => saveXlsx(port.workbook);
+
+  const attempt = (work: () => Promise<void>) => () => void work().catch((error) => voice.fail(sentenceOf(error)));
+  const chooser = element<HTMLInputElement>("file");
+  element("open").addEventListener("click", () => chooser.click());
+  chooser.addEventListener(
+    "change",
+    attempt(async () => {
+      const file = chooser.files?.[0];
+      if (!file) return;
+      chooser.value = "";
+      await open(new Uint8Array(await file.arrayBuffer()), file.name);
+    }),
+  );
+  element("save").addEventListener(
+    "click",
+    attempt(async () => {
+      download(await save(), fileName);
+      voice.tell(`${fileName} was saved to the browser's downloads.`);
+    }),
+  );
+  element("licences-open").addEventListener("click", () => element<HTMLDialogElement>("licences").showModal());
+  makeDivider(element("divider"), document.querySelector<HTMLElement>(".desk")!);
+
+  // The pane in the frame takes the port from here.
+  Object.assign(window, { clayledger: { port, open, save } });
+  element<HTMLIFrameElement>("pane").src = "pane.html";
+}
+
+start().catch((error) => {
+  const message = element("message");
+  message.textContent = `The page could not start: ${String(error)}. Reload it; if that does not help, run the build again.`;
+  message.classList.add("is-failure");
+});

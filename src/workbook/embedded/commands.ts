@@ -1,0 +1,84 @@
+/** A sheet plan as commands of the engine. */
+import { helpers } from "@odoo/o-spreadsheet";
+import type { Box, CellPlan, SheetPlan } from "../port";
+import type { Command } from "./engine";
+import { toEngineFormat } from "./formats";
+import { resolveNames, type LocalNames } from "./names";
+import { BORDERS, charactersToPixels, STYLES } from "./styles";
+import { typed } from "./text";
+
+interface Zone {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+const zoneOf = ({ row, col, rows, cols }: Box): Zone => ({
+  left: col,
+  right: col + cols - 1,
+  top: row,
+  bottom: row + rows - 1,
+});
+
+/** The cells in groups of the same key, as zones that the engine takes together; cells without a key are left out. */
+function grouped(cells: readonly CellPlan[], key: (cell: CellPlan) => string | undefined): Map<string, Zone[]> {
+  const groups = new Map<string, Zone[]>();
+  for (const cell of cells) {
+    const of = key(cell);
+    if (of === undefined) continue;
+    const zones = groups.get(of) ?? [];
+    zones.push(zoneOf({ row: cell.row, col: cell.col, rows: 1, cols: 1 }));
+    groups.set(of, zones);
+  }
+  return new Map([...groups].map(([of, zones]) => [of, helpers.mergeContiguousZones(zones) as Zone[]]));
+}
+
+/** All that makes the sheet `sheetId`, called `name`, out of the plan; names before the formulas that use them. */
+export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, position: number, names: LocalNames) {
+  const commands: Command[] = [
+    { type: "CREATE_SHEET", sheetId, name, position, cols: Math.max(plan.cols, 26), rows: Math.max(plan.rows, 100) },
+  ];
+  const add = (type: string, payload: object) => commands.push({ type, sheetId, ...payload });
+
+  for (const [local, box] of Object.entries(plan.names))
+    commands.push({
+      type: "CREATE_NAMED_RANGE",
+      name: names.get(local),
+      ranges: [{ _sheetId: sheetId, _zone: zoneOf(box) }],
+    });
+
+  for (const merge of plan.merges) add("ADD_MERGE", { target: [zoneOf(merge)], force: true });
+  for (const [col, characters] of Object.entries(plan.columnWidths))
+    add("RESIZE_COLUMNS_ROWS", { dimension: "COL", elements: [Number(col)], size: charactersToPixels(characters) });
+  if (plan.freezeRows > 0) add("FREEZE_ROWS", { quantity: plan.freezeRows });
+
+  for (const [kind, target] of grouped(plan.cells, (cell) => cell.kind)) {
+    add("SET_FORMATTING", { target, style: STYLES[kind as CellPlan["kind"]] });
+    const border = BORDERS[kind as CellPlan["kind"]];
+    if (border) add("SET_ZONE_BORDERS", { target, border });
+  }
+  for (const [format, target] of grouped(plan.cells, (cell) => cell.format && toEngineFormat(cell.format)))
+    if (format) add("SET_FORMATTING", { target, format });
+
+  for (const cell of plan.cells) {
+    const content = cell.formula !== undefined ? resolveNames(cell.formula, names) : cell.value;
+    if (content === undefined || content === "") continue;
+    add("UPDATE_CELL", {
+      row: cell.row,
+      col: cell.col,
+      content: cell.formula !== undefined ? content : typed(content),
+    });
+  }
+
+  for (const [choices, zones] of grouped(plan.cells, (cell) => cell.choices && JSON.stringify(cell.choices)))
+    add("ADD_DATA_VALIDATION_RULE", {
+      ranges: zones.map((zone) => ({ _sheetId: sheetId, _zone: zone })),
+      rule: {
+        id: `${sheetId}-${commands.length}`,
+        isBlocking: true,
+        criterion: { type: "isValueInList", values: JSON.parse(choices), displayStyle: "arrow" },
+      },
+    });
+  return commands;
+}

@@ -1,0 +1,134 @@
+/** The worksheet functions (dist/functions.js, described by dist/functions.json) as functions of the engine. */
+import { addFunction, helpers } from "@odoo/o-spreadsheet";
+import { EvaluationError } from "./engine";
+
+/** A worksheet function as Excel calls it: ranges as rows of cells, scalars bare, omitted arguments null. */
+export type WorksheetFunction = (...args: unknown[]) => unknown;
+
+/** What functions.json says of one function. */
+export interface FunctionMetadata {
+  readonly id: string;
+  readonly name: string;
+  readonly description?: string;
+  readonly parameters: readonly {
+    readonly name: string;
+    readonly description?: string;
+    readonly dimensionality?: "scalar" | "matrix";
+    readonly optional?: boolean;
+    readonly repeating?: boolean;
+  }[];
+}
+
+export interface FunctionSettings {
+  /** How a blank cell is handed over: null and "" as on the web, 0 as by desktop Excel. */
+  blankAs: null | 0 | "";
+}
+
+/** The error that a worksheet function throws, and that it is handed for a cell that holds one. */
+export class HostError extends Error {
+  constructor(
+    readonly code: string,
+    message = "",
+  ) {
+    super(message);
+  }
+}
+
+/** Stands in for Excel's `CustomFunctions` while functions.js loads, and keeps what it associates. */
+export function collectFunctions() {
+  const associations = new Map<string, WorksheetFunction>();
+  const CustomFunctions = {
+    Error: HostError,
+    associate: (id: string, compute: WorksheetFunction) => void associations.set(id, compute),
+  };
+  return { CustomFunctions, associations };
+}
+
+/** One cell as the engine has it. */
+interface EngineCell {
+  readonly value: unknown;
+  readonly format?: string;
+  readonly message?: string;
+}
+
+/** A cell as Excel hands it over; the engine's errors are texts that it knows as error codes. */
+function cellIn({ value, message }: EngineCell, { blankAs }: FunctionSettings): unknown {
+  if (value === null || value === undefined) return blankAs;
+  if (typeof value === "string" && helpers.isEvaluationError(value)) return new HostError(value, message);
+  return value;
+}
+
+/** An argument as Excel hands it over. The engine's ranges are columns of cells. */
+function argumentIn(argument: EngineCell | EngineCell[][] | undefined, matrix: boolean, settings: FunctionSettings) {
+  if (argument === undefined) return null;
+  if (!Array.isArray(argument)) return matrix ? [[cellIn(argument, settings)]] : cellIn(argument, settings);
+  return (argument[0] ?? []).map((_, row) => argument.map((column) => cellIn(column[row], settings)));
+}
+
+/** Where the engine's general format would show a tiny number as 0 or with few digits. */
+const formatOf = (value: number): string | undefined =>
+  value !== 0 && (Math.abs(value) < 1e-4 || Math.abs(value) >= 1e12) ? "0.0000e" : undefined;
+
+function cellOut(value: unknown, name: string): EngineCell {
+  if (value === null || value === undefined) return { value: "" };
+  if (typeof value === "string" || typeof value === "boolean") return { value };
+  if (typeof value === "number" && Number.isFinite(value)) return { value, format: formatOf(value) };
+  return new EvaluationError(
+    `CLAY.${name} gave no usable number: please report it with the cells it was given`,
+    "#NUM!",
+  );
+}
+
+function answerOut(answer: unknown, name: string): EngineCell | EngineCell[][] {
+  if (!Array.isArray(answer)) return cellOut(answer, name);
+  const rows = answer as unknown[][];
+  const width = Math.max(...rows.map((row) => row.length));
+  return Array.from({ length: width }, (_, col) => rows.map((row) => cellOut(row[col], name)));
+}
+
+/** A thrown error as the cell shows it: its code, and its message on hover. */
+function errorOut(error: unknown, name: string): EvaluationError {
+  const { code, message } = error as Partial<HostError>;
+  return typeof code === "string"
+    ? new EvaluationError(message, code)
+    : new EvaluationError(`CLAY.${name} failed inside (${String(error)}): please report it`, "#VALUE!");
+}
+
+/** Makes every described function known to the engine as CLAY.NAME. To be called once, before the first workbook is made. */
+export function registerFunctions(
+  metadata: readonly FunctionMetadata[],
+  associations: ReadonlyMap<string, WorksheetFunction>,
+  settings: FunctionSettings,
+): void {
+  for (const { id, name, description, parameters } of metadata) {
+    const compute = associations.get(id);
+    if (!compute) throw new Error(`functions.json describes ${id}, which functions.js does not define`);
+    const isMatrix = (index: number) => {
+      const parameter = parameters[Math.min(index, parameters.length - 1)];
+      return parameter?.dimensionality === "matrix";
+    };
+    addFunction(`CLAY.${name}`, {
+      description: description ?? "",
+      category: "Clay",
+      isExported: true,
+      args: parameters.map((parameter) => ({
+        name: parameter.name,
+        description: parameter.description ?? "",
+        type: parameter.dimensionality === "matrix" ? ["ANY", "RANGE<ANY>"] : ["ANY"],
+        acceptMatrix: parameter.dimensionality === "matrix",
+        acceptErrors: true,
+        optional: parameter.optional,
+        repeating: parameter.repeating,
+      })),
+      compute(...cells: unknown[]) {
+        try {
+          const given = cells.map((cell, i) => argumentIn(cell as EngineCell | undefined, isMatrix(i), settings));
+          const omitted = Array(Math.max(0, parameters.length - given.length)).fill(null);
+          return answerOut(compute(...given, ...omitted), name) as never;
+        } catch (error) {
+          return errorOut(error, name);
+        }
+      },
+    });
+  }
+}

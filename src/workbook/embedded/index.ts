@@ -1,0 +1,13 @@
+/** The embedded sheet: the open-source spreadsheet of `npm start`, behind the workbook port. */
+export {
+  collectFunctions,
+  registerFunctions,
+  type FunctionMetadata,
+  type FunctionSettings,
+  type WorksheetFunction,
+} from "./functions";
+export { EmbeddedPort } from "./port";
+export { sheetView, type SheetView, type Voice } from "./view";
+export { freshHistory, newWorkbook, type OpenWorkbook } from "./workbook";
+export { openXlsx, type Opened } from "./xlsx/open";
+export { saveXlsx } from "./xlsx/save";

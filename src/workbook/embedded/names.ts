@@ -1,0 +1,37 @@
+/**
+ * Names. The port's names are local to their sheet, the engine's belong to the whole workbook: the first sheet keeps them
+ * bare, each later one gets one suffix for all of its names ("ring_mass_2").
+ */
+
+/** What a sheet's local names are called in the engine: local name to engine's name. */
+export type LocalNames = ReadonlyMap<string, string>;
+
+/** Engine names for a sheet's local names, with the first suffix under which none of them is taken. */
+export function freeNames(local: readonly string[], taken: readonly string[]): Map<string, string> {
+  const used = new Set(taken.map((name) => name.toLowerCase()));
+  for (let count = 1; ; count++) {
+    const called = local.map((name) => (count === 1 ? name : `${name}_${count}`));
+    if (called.every((name) => !used.has(name.toLowerCase())))
+      return new Map(local.map((name, i) => [name, called[i]]));
+  }
+}
+
+/** A name that is free among `taken`, letter case aside: the name itself, or "name 2", "name 3", ... within 31 characters. */
+export function freeSheetName(wanted: string, taken: readonly string[]): string {
+  const used = new Set(taken.map((name) => name.toLowerCase()));
+  for (let count = 1; ; count++) {
+    const suffix = count === 1 ? "" : ` ${count}`;
+    const name = wanted.slice(0, 31 - suffix.length) + suffix;
+    if (!used.has(name.toLowerCase())) return name;
+  }
+}
+
+/** Puts engine names in the place of `{name}`; a name that the plan does not define is refused. */
+export function resolveNames(formula: string, names: LocalNames): string {
+  return formula.replace(/("(?:[^"]|"")*")|\{([A-Za-z_][\w.]*)\}/g, (whole, text: string | undefined, name: string) => {
+    if (text !== undefined) return whole;
+    const called = names.get(name);
+    if (called === undefined) throw new Error(`the formula ${formula} refers to the unknown name ${name}`);
+    return called;
+  });
+}

@@ -1,0 +1,39 @@
+/** The engine's own spreadsheet on the page. */
+import { Spreadsheet } from "@odoo/o-spreadsheet";
+import { App } from "@odoo/owl";
+import type { Model } from "./engine";
+
+/** How the sheet speaks to the person before it. */
+export interface Voice {
+  tell(sentence: string): void;
+  ask(question: string, yes: () => void, no?: () => void): void;
+}
+
+export interface SheetView {
+  /** Shows another workbook in the place of the present one. */
+  show(model: Model): Promise<void>;
+}
+
+/** Makes the view in `target`; `templates` is the text of the engine's o_spreadsheet.xml. */
+export function sheetView(target: HTMLElement, templates: string, voice: Voice): SheetView {
+  let app: { mount(target: HTMLElement): Promise<unknown>; destroy(): void } | undefined;
+  return {
+    async show(model) {
+      app?.destroy();
+      target.replaceChildren();
+      app = new App(Spreadsheet as never, {
+        templates,
+        props: {
+          model,
+          notifyUser: ({ text }: { text: string }) => voice.tell(text),
+          raiseError: (text: string, then?: () => void) => {
+            voice.tell(text);
+            then?.();
+          },
+          askConfirmation: (text: string, yes: () => void, no?: () => void) => voice.ask(text, yes, no),
+        } as never,
+      });
+      await app.mount(target);
+    },
+  };
+}

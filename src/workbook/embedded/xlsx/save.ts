@@ -1,0 +1,161 @@
+/** A workbook as an .xlsx file: the engine's own export, with what it leaves out or gets wrong put right. */
+import { helpers } from "@odoo/o-spreadsheet";
+import { strToU8, zipSync } from "fflate";
+import { WorkbookError } from "../../port";
+import { toExcelFormat } from "../formats";
+import type { OpenWorkbook } from "../workbook";
+import { toFileFormula } from "./formula";
+import { all, append, first, parseXml, writeXml } from "./xml";
+
+/** A name as the file has it: its sheet's position where it is local. */
+interface FileName {
+  readonly name: string;
+  readonly sheetIndex?: number;
+  readonly range: string;
+}
+
+const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
+  "#REF": "#REF!",
+  "#CYCLE": "#REF!",
+  "#BAD_EXPR": "#VALUE!",
+  "#ERROR": "#VALUE!",
+  "#BUSY!": "#N/A",
+};
+
+const quoted = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
+
+/** "A1:B2" as "$A$1:$B$2". */
+const fixed = (address: string): string => address.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
+
+/** The workbook's names, and for a formula of a sheet what each engine name is called in the file. */
+function fileNames({ model, localNames }: OpenWorkbook) {
+  const { getters } = model;
+  const sheetIds = getters.getSheetIds();
+  const localOf = new Map<string, { sheetId: string; local: string }>();
+  for (const [sheetId, names] of localNames)
+    for (const [local, called] of names) localOf.set(called.toLowerCase(), { sheetId, local });
+
+  const names: FileName[] = getters.getNamedRanges().map(({ name, range }) => {
+    const address = fixed(getters.getRangeString(range, range.sheetId).replaceAll("$", ""));
+    const local = localOf.get(name.toLowerCase());
+    const isLocal = local?.sheetId === range.sheetId;
+    return {
+      name: isLocal ? local.local : name,
+      sheetIndex: isLocal ? sheetIds.indexOf(range.sheetId) : undefined,
+      range: `${quoted(getters.getSheetName(range.sheetId))}!${address}`,
+    };
+  });
+  const renameOn = (sheetId: string) => (name: string) => {
+    const local = localOf.get(name.toLowerCase());
+    if (!local || getters.getNamedRange(name)?.range.sheetId !== local.sheetId) return name;
+    return local.sheetId === sheetId ? local.local : `${quoted(getters.getSheetName(local.sheetId))}!${local.local}`;
+  };
+  return { names, renameOn };
+}
+
+function patchWorkbook(text: string, names: readonly FileName[]): string {
+  const document = parseXml(text);
+  if (names.length === 0) return text;
+  const list = append(document.documentElement, "definedNames");
+  for (const { name, sheetIndex, range } of names)
+    append(
+      list,
+      "definedName",
+      sheetIndex === undefined ? { name } : { name, localSheetId: String(sheetIndex) },
+      range,
+    );
+  return writeXml(document);
+}
+
+function patchStyles(text: string): string {
+  const document = parseXml(text);
+  for (const format of all(document, "numFmt"))
+    format.setAttribute("formatCode", toExcelFormat(format.getAttribute("formatCode") ?? ""));
+  const formats = first(document, "numFmts");
+  if (formats && formats.children.length === 0) formats.remove();
+  return writeXml(document);
+}
+
+/** An apostrophe in front marks a text in the engine; in the file the cell's type says so. */
+function patchStrings(text: string): string {
+  const document = parseXml(text);
+  for (const string of all(document, "t")) string.textContent = string.textContent.replace(/^'/, "");
+  return writeXml(document);
+}
+
+function patchSheet(text: string, sheetId: string, workbook: OpenWorkbook, rename: (name: string) => string): string {
+  const { getters } = workbook.model;
+  const document = parseXml(text);
+  const cells = new Map(all(document, "c").map((cell) => [cell.getAttribute("r")!, cell]));
+
+  const setValue = (cell: Element, value: unknown) => {
+    const isError = typeof value === "string" && helpers.isEvaluationError(value);
+    const type = isError ? "e" : typeof value === "number" ? "n" : typeof value === "boolean" ? "b" : "str";
+    cell.setAttribute("t", type);
+    all(cell, "v").forEach((old) => old.remove());
+    const shown = isError ? (ERRORS_IN_FILE[value] ?? value) : typeof value === "boolean" ? Number(value) : value;
+    append(cell, "v", {}, String(shown ?? ""));
+  };
+
+  for (const { id, isFormula } of Object.values(getters.getCells(sheetId))) {
+    if (!isFormula) continue;
+    const position = getters.getCellPosition(id);
+    const xc = helpers.toXC(position.col, position.row);
+    const cell = cells.get(xc);
+    if (!cell) continue;
+    const content = getters.getCellText(position, { showFormula: true }).slice(1);
+    const exported = first(cell, "f");
+    const formula = exported ?? append(cell, "f");
+    formula.textContent = toFileFormula(content, exported?.textContent, rename);
+    setValue(cell, getters.getEvaluatedCell(position).value);
+
+    // The engine leaves the cells that an answer spills into without values.
+    const spill = getters.getSpreadZone(position);
+    if (!spill || !exported) continue;
+    for (let row = spill.top; row <= spill.bottom; row++)
+      for (let col = spill.left; col <= spill.right; col++) {
+        const filled = cells.get(helpers.toXC(col, row));
+        if (filled && filled !== cell) setValue(filled, getters.getEvaluatedCell({ sheetId, col, row }).value);
+      }
+  }
+  for (const rule of all(document, "dataValidation"))
+    if (rule.getAttribute("errorStyle") === "") rule.removeAttribute("errorStyle");
+  return writeXml(document);
+}
+
+/** The bytes of the workbook as an .xlsx file. */
+export async function saveXlsx(workbook: OpenWorkbook): Promise<Uint8Array<ArrayBuffer>> {
+  const { model } = workbook;
+  const { files } = await model.exportXLSX();
+  const { names, renameOn } = fileNames(workbook);
+  const sheetIds = model.getters.getSheetIds();
+  const parts: Record<string, Uint8Array> = {};
+  for (const file of files) {
+    if ("imageSrc" in file) {
+      parts[file.path] = await imageBytes(file.imageSrc);
+      continue;
+    }
+    const { path, content } = file;
+    const sheet = /^xl\/worksheets\/sheet(\d+)\.xml$/.exec(path);
+    const sheetId = sheet ? sheetIds[Number(sheet[1])] : undefined;
+    const text =
+      path === "xl/workbook.xml"
+        ? patchWorkbook(content, names)
+        : path === "xl/styles.xml"
+          ? patchStyles(content)
+          : path === "xl/sharedStrings.xml"
+            ? patchStrings(content)
+            : sheetId !== undefined
+              ? patchSheet(content, sheetId, workbook, renameOn(sheetId))
+              : content;
+    parts[path] = strToU8(text);
+  }
+  return zipSync(parts) as Uint8Array<ArrayBuffer>;
+}
+
+/** The bytes of an image that the engine keeps as a data address. */
+async function imageBytes(source: string): Promise<Uint8Array> {
+  if (!source.startsWith("data:"))
+    throw new WorkbookError("A picture in the workbook is not held in it and cannot be saved: remove it.");
+  return new Uint8Array(await (await fetch(source)).arrayBuffer());
+}

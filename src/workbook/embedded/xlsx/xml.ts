@@ -1,0 +1,25 @@
+/** XML parts of an .xlsx file. */
+
+export function parseXml(text: string): Document {
+  const document = new DOMParser().parseFromString(text, "text/xml");
+  if (document.getElementsByTagName("parsererror").length > 0) throw new Error("a part of the file is not valid XML");
+  return document;
+}
+
+export const writeXml = (document: Document): string => new XMLSerializer().serializeToString(document);
+
+/** The elements of a name, whatever their namespace prefix. */
+export const all = (within: Document | Element, name: string): Element[] => [
+  ...within.getElementsByTagNameNS("*", name),
+];
+
+export const first = (within: Document | Element, name: string): Element | undefined => all(within, name)[0];
+
+/** A new element in the namespace of `parent`, with attributes and text, put in as its last child. */
+export function append(parent: Element, name: string, attributes: Record<string, string> = {}, text?: string): Element {
+  const made = parent.ownerDocument.createElementNS(parent.namespaceURI, name);
+  for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
+  if (text !== undefined) made.textContent = text;
+  parent.append(made);
+  return made;
+}
