@@ -1,0 +1,259 @@
+/** The workbook port for Excel, by the Office JavaScript library's globals `Excel` and `Office` (ExcelApi 1.9; notes 1.18). */
+import {
+  WorkbookError,
+  type Box,
+  type CellValue,
+  type Selection,
+  type SheetPlan,
+  type Unsubscribe,
+  type WorkbookPort,
+} from "../port";
+import { blocks, slices, widthInPoints, type Block } from "./grid";
+import { freeSheetName, LAST_COLUMN, LAST_ROW, localName } from "./names";
+import { isTaken, PROTECTED, told } from "./sentence";
+
+type Values = Selection["values"];
+
+/** A batch that waits while a cell is being edited, and tells its failure in a sentence. */
+async function run<T>(doing: string, batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
+  try {
+    return await Excel.run({ delayForCellEdit: true }, batch);
+  } catch (error) {
+    throw told(error, doing);
+  }
+}
+
+const rangeOf = (sheet: Excel.Worksheet, { row, col, rows, cols }: Box): Excel.Range =>
+  sheet.getRangeByIndexes(row, col, rows, cols);
+
+/** Adds a sheet under a free name. Chart sheets are not listed, yet hold names: those are met by trying the next one. */
+async function addSheet(context: Excel.RequestContext, wanted: string): Promise<Excel.Worksheet> {
+  const { protection, worksheets } = context.workbook;
+  protection.load("protected");
+  worksheets.load("items/name");
+  await context.sync();
+  if (protection.protected) throw new WorkbookError(PROTECTED);
+  const taken = worksheets.items.map(({ name }) => name);
+  for (;;) {
+    const name = freeSheetName(wanted, taken);
+    const sheet = worksheets.add(name);
+    sheet.load("id,name");
+    try {
+      await context.sync();
+      return sheet;
+    } catch (error) {
+      if (!isTaken(error) || taken.includes(name)) throw error;
+      taken.push(name);
+    }
+  }
+}
+
+async function addNames(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
+  for (const [name, box] of Object.entries(plan.names)) sheet.names.add(localName(name), rangeOf(sheet, box));
+  await context.sync();
+}
+
+/** Formulas before formats: a formula typed into a cell already formatted as text would stay text. */
+async function fillCells(context: Excel.RequestContext, sheet: Excel.Worksheet, cut: readonly Block[]): Promise<void> {
+  for (const { box, formulas, formats, looks } of cut) {
+    const range = rangeOf(sheet, box);
+    range.formulas = formulas;
+    range.numberFormat = formats;
+    range.setCellProperties(looks);
+    await context.sync();
+  }
+}
+
+async function furnish(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
+  plan.merges.forEach((box) => rangeOf(sheet, box).merge());
+  for (const [col, characters] of Object.entries(plan.columnWidths))
+    sheet.getRangeByIndexes(0, Number(col), 1, 1).getEntireColumn().format.columnWidth = widthInPoints(characters);
+  for (const { row, col, choices } of plan.cells) {
+    if (!choices) continue;
+    const { dataValidation } = sheet.getRangeByIndexes(row, col, 1, 1);
+    dataValidation.rule = { list: { inCellDropDown: true, source: choices.join(",") } };
+    dataValidation.errorAlert = {
+      showAlert: true,
+      style: "Stop",
+      title: "Not one of the choices",
+      message: `Choose one of: ${choices.join(", ")}`.slice(0, 255),
+    };
+  }
+  if (plan.freezeRows > 0) sheet.freezePanes.freezeRows(plan.freezeRows);
+  await context.sync();
+}
+
+async function addNotes(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
+  if (!Office.context.requirements.isSetSupported("ExcelApi", "1.18")) return;
+  for (const { row, col, note } of plan.cells) {
+    if (!note) continue;
+    const added = sheet.notes.add(sheet.getRangeByIndexes(row, col, 1, 1), note);
+    added.width = 240;
+    added.height = 15 * Math.ceil(note.length / 40) + 15;
+  }
+  await context.sync();
+}
+
+/** As wide as the paper, headings on every page, the sheet's name and the page number in the footer. */
+async function layOutPrint(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
+  const layout = sheet.pageLayout;
+  const characters = Array.from({ length: plan.cols }, (_, col) => plan.columnWidths[col] ?? 8.43);
+  const isWide = characters.reduce((sum, width) => sum + width, 0) > 100;
+  layout.orientation = isWide ? Excel.PageOrientation.landscape : Excel.PageOrientation.portrait;
+  layout.zoom = { horizontalFitToPages: 1 };
+  layout.setPrintArea(rangeOf(sheet, { row: 0, col: 0, rows: plan.rows, cols: plan.cols }));
+  if (plan.freezeRows > 0) layout.setPrintTitleRows(sheet.getRangeByIndexes(0, 0, plan.freezeRows, 1).getEntireRow());
+  layout.headersFooters.defaultForAllPages.leftFooter = "&A";
+  layout.headersFooters.defaultForAllPages.rightFooter = "Page &P of &N";
+  await context.sync();
+}
+
+/** Takes an unfinished sheet out again, and says how the workbook stands. */
+async function remove(sheet: { id: string; name: string } | undefined): Promise<string> {
+  if (!sheet) return "The workbook is as it was.";
+  try {
+    await Excel.run({ delayForCellEdit: true }, async (context) => {
+      context.workbook.worksheets.getItem(sheet.id).delete();
+      await context.sync();
+    });
+    return "The workbook is as it was.";
+  } catch {
+    return `An unfinished sheet "${sheet.name}" was left behind: delete it.`;
+  }
+}
+
+const CELLS_PER_READ = 50_000;
+const MOST_CELLS = 1_000_000;
+
+/** A range's values, in pieces that stay below what Excel on the web can send at once. */
+async function valuesOf(context: Excel.RequestContext, range: Excel.Range): Promise<Values> {
+  range.load("rowCount,columnCount");
+  await context.sync();
+  const { rowCount: rows, columnCount: cols } = range;
+  if (rows * cols > MOST_CELLS)
+    throw new WorkbookError(`The range has ${rows * cols} cells: choose fewer than ${MOST_CELLS}.`);
+  const values: CellValue[][] = [];
+  for (const part of slices({ row: 0, col: 0, rows, cols }, CELLS_PER_READ)) {
+    const piece = range.getCell(part.row, part.col).getResizedRange(part.rows - 1, part.cols - 1);
+    piece.load("values");
+    await context.sync();
+    values.push(...piece.values);
+  }
+  return values;
+}
+
+async function sheetCalled(context: Excel.RequestContext, name: string): Promise<Excel.Worksheet> {
+  const sheet = context.workbook.worksheets.getItemOrNullObject(name);
+  await context.sync();
+  if (sheet.isNullObject) throw new WorkbookError(`There is no sheet called "${name}" in this workbook.`);
+  return sheet;
+}
+
+export class OfficePort implements WorkbookPort {
+  readonly host = "excel";
+
+  sheetNames(): Promise<string[]> {
+    return run("list the sheets", async (context) => {
+      const sheets = context.workbook.worksheets.load("items/name");
+      await context.sync();
+      return sheets.items.map(({ name }) => name);
+    });
+  }
+
+  async insertSheet(plan: SheetPlan): Promise<string> {
+    const cut = blocks(plan);
+    let made: { id: string; name: string } | undefined;
+    let doing = "add a sheet";
+    try {
+      return await Excel.run({ delayForCellEdit: true }, async (context) => {
+        const sheet = await addSheet(context, plan.name);
+        made = { id: sheet.id, name: sheet.name };
+        doing = "name the cells of the new sheet";
+        await addNames(context, sheet, plan);
+        doing = "fill in the new sheet";
+        await fillCells(context, sheet, cut);
+        doing = "lay out the new sheet";
+        await furnish(context, sheet, plan);
+        doing = "add the notes to the new sheet";
+        await addNotes(context, sheet, plan);
+        // A machine without a printer refuses any page set-up: the sheet is whole without it.
+        await layOutPrint(context, sheet, plan).catch(() => undefined);
+        doing = "show the new sheet";
+        sheet.activate();
+        sheet.getCell(0, 0).select();
+        await context.sync();
+        return made.name;
+      });
+    } catch (error) {
+      throw told(error, doing, await remove(made));
+    }
+  }
+
+  selection(): Promise<Selection> {
+    return run("read the selection", async (context) => {
+      const selected = context.workbook.getSelectedRange();
+      // Whole columns or rows, chosen by their heads, are cut to what is filled in.
+      const filled = selected.getUsedRangeOrNullObject(true);
+      selected.load("address,rowCount,columnCount").worksheet.load("name");
+      filled.load("address");
+      await context.sync();
+      const isWhole = selected.rowCount === LAST_ROW || selected.columnCount === LAST_COLUMN;
+      const range = isWhole && !filled.isNullObject ? filled : selected;
+      return {
+        sheet: selected.worksheet.name,
+        address: range.address.slice(range.address.lastIndexOf("!") + 1),
+        values: await valuesOf(context, range),
+      };
+    });
+  }
+
+  values(sheet: string, address: string): Promise<Values> {
+    return run(`read ${address} of the sheet "${sheet}"`, async (context) =>
+      valuesOf(context, (await sheetCalled(context, sheet)).getRange(address)),
+    );
+  }
+
+  readNames(sheet: string, names: readonly string[]): Promise<Record<string, Values>> {
+    return run(`read the named cells of the sheet "${sheet}"`, async (context) => {
+      const known = (await sheetCalled(context, sheet)).names;
+      const items = names.map((name) => ({ name, item: known.getItemOrNullObject(localName(name)).load("type") }));
+      await context.sync();
+      const found = items
+        .filter(({ item }) => !item.isNullObject && item.type === "Range")
+        .map(({ name, item }) => ({ name, range: item.getRangeOrNullObject().load("values") }));
+      await context.sync();
+      return Object.fromEntries(
+        found.filter(({ range }) => !range.isNullObject).map(({ name, range }) => [name, range.values as Values]),
+      );
+    });
+  }
+
+  onChange(listener: () => void): Promise<Unsubscribe> {
+    return run("follow the selection", async (context) => {
+      let pending: ReturnType<typeof setTimeout> | undefined;
+      // Entering a value fires several events at once: the listener hears one.
+      const soon = async (): Promise<void> => {
+        pending ??= setTimeout(() => {
+          pending = undefined;
+          listener();
+        }, 50);
+      };
+      const { workbook } = context;
+      const handlers: OfficeExtension.EventHandlerResult<any>[] = [
+        workbook.onSelectionChanged.add(soon),
+        workbook.worksheets.onActivated.add(soon),
+        workbook.worksheets.onChanged.add(soon),
+        workbook.worksheets.onCalculated.add(soon),
+      ];
+      await context.sync();
+      return () => {
+        clearTimeout(pending);
+        const stop = async (same: Excel.RequestContext): Promise<void> => {
+          handlers.forEach((handler) => handler.remove());
+          await same.sync();
+        };
+        Excel.run(handlers[0].context, stop).catch(() => undefined);
+      };
+    });
+  }
+}

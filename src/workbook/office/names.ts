@@ -1,0 +1,44 @@
+/** Excel's own rules for what a sheet, and a name of a sheet, may be called. */
+
+const LONGEST_SHEET_NAME = 31;
+
+/**
+ * The wanted sheet name, made fit for Excel (at most 31 characters, none of : \ / ? * [ ], no apostrophe at an end, not
+ * "History", which Excel keeps for itself), with " 2", " 3", ... added where a sheet of that name, in any case, exists.
+ */
+export function freeSheetName(wanted: string, taken: readonly string[]): string {
+  const used = new Set([...taken, "History"].map((name) => name.toLowerCase()));
+  const base =
+    wanted
+      .replace(/[:\\/?*[\]]/g, "-")
+      .replace(/^'+|'+$/g, "")
+      .trim() || "Sheet";
+  for (let count = 1; ; count++) {
+    const suffix = count === 1 ? "" : ` ${count}`;
+    const name = base.slice(0, LONGEST_SHEET_NAME - suffix.length).trimEnd() + suffix;
+    if (!used.has(name.toLowerCase())) return name;
+  }
+}
+
+export const LAST_COLUMN = 16384;
+export const LAST_ROW = 1048576;
+
+const columnNumber = (letters: string): number =>
+  [...letters.toUpperCase()].reduce((number, letter) => number * 26 + letter.charCodeAt(0) - 64, 0);
+
+function looksLikeCell(name: string): boolean {
+  if (/^(r\d*)?(c\d*)?$/i.test(name)) return true;
+  const [, letters, digits] = /^([a-z]{1,3})(\d{1,7})$/i.exec(name) ?? [];
+  return Boolean(letters) && columnNumber(letters) <= LAST_COLUMN && Number(digits) >= 1 && Number(digits) <= LAST_ROW;
+}
+
+/** What a plan's name is called in Excel: itself, or with an underscore where Excel would read a cell ("t50", "r1c1"). */
+export const localName = (name: string): string => (looksLikeCell(name) ? `${name}_` : name);
+
+/** A plan's formula with every `{name}` outside a text put in; refuses a name that the plan does not have. */
+export const withLocalNames = (formula: string, names: Readonly<Record<string, unknown>>): string =>
+  formula.replace(/("(?:[^"]|"")*")|\{([A-Za-z_]\w*)\}/g, (_, text: string | undefined, name: string) => {
+    if (text !== undefined) return text;
+    if (!Object.hasOwn(names, name)) throw new Error(`the formula ${formula} refers to {${name}}, which has no cells`);
+    return localName(name);
+  });

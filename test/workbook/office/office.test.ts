@@ -1,0 +1,326 @@
+/** @jest-environment jsdom */
+import { OfficePort } from "../../../src/workbook/office";
+import { LOOK } from "../../../src/workbook/office/look";
+import { WorkbookError, type SheetPlan } from "../../../src/workbook/port";
+import { FakeExcel, moveSelection, report, supports } from "./fake-excel";
+import { PLAN } from "./plan";
+
+const port = new OfficePort();
+const UNPROTECTED = { Protected: false };
+const open = (...sheets: string[]): FakeExcel => new FakeExcel(sheets).when(/Protection$/, UNPROTECTED);
+const SHEET = 'Workbook.Worksheets.GetItem("{Test}")';
+
+beforeEach(() => supports(17));
+
+describe("insertSheet", () => {
+  test("adds a sheet under a free name, and touches no other", async () => {
+    const excel = open("test", "Test 2", "Notes");
+    await expect(port.insertSheet(PLAN)).resolves.toBe("Test 3");
+    expect(excel.sheets.map(({ name }) => name)).toEqual(["test", "Test 2", "Notes", "Test 3"]);
+    const touched = excel.steps.map(({ path }) => path).filter((path) => path.includes("Worksheets.GetItem"));
+    expect(touched.length).toBeGreaterThan(0);
+    expect(touched.filter((path) => !path.startsWith('Workbook.Worksheets.GetItem("{Test 3}")'))).toEqual([]);
+  });
+
+  test("names, then formulas, then formats, then the look, and the sheet is shown when it is whole", async () => {
+    const excel = open("Sheet1");
+    await port.insertSheet(PLAN);
+    const lines = excel.lines.filter((line) => line.startsWith(SHEET)).map((line) => line.slice(SHEET.length + 1));
+    const order = [
+      /^Names\.Add/,
+      /Formulas = /,
+      /NumberFormat = /,
+      /SetCellProperties/,
+      /Merge/,
+      /PageLayout/,
+      /^Activate/,
+      /^GetCell\(0,0\)\.Select/,
+    ].map((step) => lines.findIndex((line) => step.test(line)));
+    expect(order).toEqual([...order].sort((a, b) => a - b));
+    expect(order[0]).toBe(0);
+  });
+
+  test("the cells go in as one array: formulas with their local names, and texts that Excel cannot misread", async () => {
+    const excel = open("Sheet1");
+    await port.insertSheet(PLAN);
+    const [written, ...more] = excel.steps.filter(({ name }) => name === "Formulas");
+    expect(more).toEqual([]);
+    expect(written.path).toBe(`${SHEET}.GetRangeByIndexes(0,0,7,4)`);
+    expect(written.args[0]).toEqual([
+      ["Consolidation test", null, null, null],
+      ["Specimen", null, null, null],
+      ["Initial height", 19.05, "mm", null],
+      ["Length unit", "mm", null, null],
+      ["Height after load", "=t50_*initial_height", null, null],
+      ["'00123", "'=not a formula", "'Mar 3", null],
+      [null, true, null, null],
+    ]);
+    const [formats] = excel.steps.filter(({ name }) => name === "NumberFormat");
+    expect(formats.args[0]).toEqual([
+      [null, null, null, null],
+      [null, null, null, null],
+      [null, "0.00", null, null],
+      [null, "@", null, null],
+      [null, "0.000", null, null],
+      [null, null, null, null],
+      [null, null, null, null],
+    ]);
+  });
+
+  test("names are the sheet's own, on ranges", async () => {
+    const excel = open("Sheet1");
+    await port.insertSheet(PLAN);
+    expect(excel.lines.filter((line) => line.includes("Names.Add"))).toEqual([
+      `${SHEET}.Names.Add("initial_height",${SHEET}.GetRangeByIndexes(2,1,1,1),)`,
+      `${SHEET}.Names.Add("t50_",${SHEET}.GetRangeByIndexes(3,1,2,1),)`,
+    ]);
+  });
+
+  test("each kind has its look, over the whole of a merged box", async () => {
+    const excel = open("Sheet1");
+    await port.insertSheet(PLAN);
+    const [{ args }] = excel.steps.filter(({ name }) => name === "SetCellProperties");
+    const looks = args[0] as { format?: unknown }[][];
+    expect(looks[0]).toEqual(Array(4).fill({ format: LOOK.title }));
+    expect(looks[1]).toEqual([{ format: LOOK.heading }, {}, {}, {}]);
+    expect(looks[2]).toEqual([{ format: LOOK.label }, { format: LOOK.input }, { format: LOOK.unit }, {}]);
+    expect(looks[4][1]).toEqual({ format: LOOK.result });
+  });
+
+  test("merges, widths, choices, frozen rows and the printed page", async () => {
+    const excel = open("Sheet1");
+    await port.insertSheet(PLAN);
+    const lines = excel.lines.map((line) => line.replaceAll(SHEET, "sheet"));
+    expect(lines).toEqual(
+      expect.arrayContaining([
+        "sheet.GetRangeByIndexes(0,0,1,4).Merge()",
+        "sheet.GetRangeByIndexes(0,0,1,1).GetEntireColumn().Format.ColumnWidth = 129.75",
+        "sheet.GetRangeByIndexes(0,3,1,1).GetEntireColumn().Format.ColumnWidth = 56.25",
+        'sheet.GetRangeByIndexes(3,1,1,1).DataValidation.Rule = {"list":{"inCellDropDown":true,"source":"mm,cm,in"}}',
+        "sheet.FreezePanes.FreezeRows(1)",
+        'sheet.PageLayout.Orientation = "Portrait"',
+        'sheet.PageLayout.Zoom = {"horizontalFitToPages":1}',
+        "sheet.PageLayout.SetPrintArea(sheet.GetRangeByIndexes(0,0,7,4))",
+        "sheet.PageLayout.SetPrintTitleRows(sheet.GetRangeByIndexes(0,0,1,1).GetEntireRow())",
+      ]),
+    );
+  });
+
+  // The library's npm build stops before ExcelApi 1.18, so `notes` is put in; its shape is checked against the types.
+  test.each([
+    [17, []],
+    [18, [["GetRangeByIndexes", "Mean of four readings of the calliper."]]],
+  ])("notes with ExcelApi 1.%d", async (version, expected) => {
+    supports(version);
+    const added: unknown[] = [];
+    open("Sheet1");
+    const notes: Pick<Excel.NoteCollection, "add"> = {
+      add: (range, text) => {
+        added.push([range instanceof Excel.Range && "GetRangeByIndexes", text]);
+        return {} as Excel.Note;
+      },
+    };
+    Object.defineProperty(Excel.Worksheet.prototype, "notes", { get: () => notes, configurable: true });
+    await port.insertSheet(PLAN);
+    expect(added).toEqual(expected);
+  });
+
+  test("a long sheet goes in pieces: few requests, each far below Excel's 5 MB, and every cell once", async () => {
+    const rows = 1500;
+    const cols = 20;
+    const cells = Array.from({ length: rows * cols }, (_, index) => ({
+      row: Math.floor(index / cols),
+      col: index % cols,
+      kind: "input" as const,
+      value: index,
+    }));
+    const excel = open("Sheet1");
+    await port.insertSheet({ ...PLAN, name: "Test", rows, cols, cells });
+    expect(Math.max(...excel.sizes)).toBeLessThan(1e6);
+    expect(excel.sizes.length).toBeLessThan(30);
+    const written = excel.steps.filter(({ name }) => name === "Formulas");
+    const at = written.map(({ path }) => Number(/GetRangeByIndexes\((\d+),0,/.exec(path)![1]));
+    expect(at).toEqual([...at].sort((a, b) => a - b));
+    expect(written.flatMap(({ args }) => (args[0] as number[][]).flat())).toEqual(cells.map(({ value }) => value));
+  });
+
+  test("a formula with an unknown name is refused before Excel is asked anything", async () => {
+    const excel = open("Sheet1");
+    const cells: SheetPlan["cells"] = [{ row: 0, col: 0, kind: "result", formula: "={nowhere}+1" }];
+    await expect(port.insertSheet({ ...PLAN, cells })).rejects.toThrow("refers to {nowhere}");
+    expect(excel.steps).toEqual([]);
+  });
+
+  test("a name held by a chart sheet, which Excel does not list, is passed over", async () => {
+    const excel = open("Sheet1").refuse(/Worksheets\.Add\("Test"\)/, "ItemAlreadyExists");
+    await expect(port.insertSheet(PLAN)).resolves.toBe("Test 2");
+    expect(excel.sheets.map(({ name }) => name)).toEqual(["Sheet1", "Test 2"]);
+  });
+
+  test("page set-up that a machine without a printer refuses does not cost the sheet", async () => {
+    const excel = open("Sheet1").refuse(/PageLayout/, "GeneralException");
+    await expect(port.insertSheet(PLAN)).resolves.toBe("Test");
+    expect(excel.lines.at(-1)).toContain("Select()");
+  });
+});
+
+describe("a refused insert leaves the workbook as it was and says why in one sentence", () => {
+  const refusals: [string, RegExp, string, RegExp][] = [
+    ["no sheet may be added", /Worksheets\.Add/, "AccessDenied", /could not add a sheet: it is protected, or open for/],
+    ["a name", /Names\.Add\("t50_/, "InvalidArgument", /could not name the cells .* does not accept a value or a name/],
+    ["a formula", /Formulas =/, "InvalidArgument", /could not fill in the new sheet/],
+    ["a format", /NumberFormat =/, "GeneralException", /could not fill in the new sheet: out of order/],
+    ["a look", /SetCellProperties/, "UnsupportedFeature", /could not fill in .* a newer one is needed/],
+    ["the choices", /DataValidation/, "InvalidOperationInCellEditMode", /a cell is being edited: press Enter or Esc/],
+    ["frozen rows", /FreezeRows/, "RequestAborted", /Excel is busy/],
+    ["showing it", /Activate/, "AccessDenied", /could not show the new sheet/],
+  ];
+
+  test.each(refusals)("%s", async (_, action, code, sentence) => {
+    const excel = open("Sheet1", "Notes").refuse(action, code, "out of order.");
+    const failure = await port.insertSheet(PLAN).catch((error: unknown) => error);
+    expect(failure).toBeInstanceOf(WorkbookError);
+    expect((failure as Error).message).toMatch(sentence);
+    expect((failure as Error).message).toMatch(/\. The workbook is as it was\.$/);
+    expect(excel.sheets.map(({ name }) => name)).toEqual(["Sheet1", "Notes"]);
+  });
+
+  test("a protected structure is met before anything is added", async () => {
+    const excel = new FakeExcel(["Sheet1"]).when(/Protection$/, { Protected: true });
+    await expect(port.insertSheet(PLAN)).rejects.toThrow("unprotect it (Review, Protect Workbook)");
+    expect(excel.lines.filter((line) => line.includes("Add("))).toEqual([]);
+  });
+
+  test("where even the clearing up is refused, the sentence says what is left", async () => {
+    const excel = open("Sheet1")
+      .refuse(/Formulas =/, "GeneralException", "host fault")
+      .refuse(/Delete/, "AccessDenied");
+    await expect(port.insertSheet(PLAN)).rejects.toThrow(
+      'Excel could not fill in the new sheet: host fault. An unfinished sheet "Test" was left behind: delete it.',
+    );
+    expect(excel.sheets.map(({ name }) => name)).toEqual(["Sheet1", "Test"]);
+  });
+});
+
+describe("reading", () => {
+  const times = [
+    [0.1, 5.21],
+    [0.25, ""],
+    ["#N/A", true],
+  ];
+
+  test("sheetNames", async () => {
+    open("Sheet1", "Notes");
+    await expect(port.sheetNames()).resolves.toEqual(["Sheet1", "Notes"]);
+  });
+
+  test("selection: sheet, address without it, values with blanks and error codes as text", async () => {
+    open("Sheet1")
+      .when(/GetSelectedRange\(\)/, { Address: "'Load 1!'!B4:C6", RowCount: 3, ColumnCount: 2 })
+      .when(/GetSelectedRange\(\)\.Worksheet$/, { Name: "Load 1!" })
+      .when(/GetResizedRange\(2,1\)$/, { Values: times });
+    await expect(port.selection()).resolves.toEqual({ sheet: "Load 1!", address: "B4:C6", values: times });
+  });
+
+  test("whole columns are cut to what is filled in", async () => {
+    open("Sheet1")
+      .when(/GetSelectedRange\(\)$/, { Address: "Sheet1!B:C", RowCount: 1048576, ColumnCount: 2 })
+      .when(/Worksheet$/, { Name: "Sheet1" })
+      .when(/GetUsedRangeOrNullObject\(true\)$/, { Address: "Sheet1!B1:C3", RowCount: 3, ColumnCount: 2 })
+      .when(/GetUsedRangeOrNullObject\(true\)\.GetCell\(0,0\)\.GetResizedRange\(2,1\)$/, { Values: times });
+    await expect(port.selection()).resolves.toEqual({ sheet: "Sheet1", address: "B1:C3", values: times });
+  });
+
+  test("whole columns with nothing in them are refused with a remedy, not read", async () => {
+    open("Sheet1")
+      .when(/GetSelectedRange\(\)$/, { Address: "Sheet1!B:C", RowCount: 1048576, ColumnCount: 2 })
+      .when(/Worksheet$/, { Name: "Sheet1" })
+      .when(/GetUsedRangeOrNullObject\(true\)$/, null);
+    await expect(port.selection()).rejects.toThrow("The range has 2097152 cells: choose fewer than 1000000.");
+  });
+
+  test("several blocks picked with Ctrl", async () => {
+    open("Sheet1").refuse(/GetSelectedRange/, "InvalidSelection");
+    await expect(port.selection()).rejects.toThrow("select one block, and try again");
+  });
+
+  test("values of a long range come in pieces, in order", async () => {
+    const excel = open("Sheet1")
+      .when(/GetRange\("A1:B60000"\)$/, { RowCount: 60000, ColumnCount: 2 })
+      .when(/GetCell\((\d+),0\)\.GetResizedRange/, (path: string) => {
+        const [, first, rows] = /GetCell\((\d+),0\)\.GetResizedRange\((\d+),1\)/.exec(path)!.map(Number);
+        return { Values: Array.from({ length: rows + 1 }, (_, row) => [first + row, -first - row]) };
+      });
+    const values = await port.values("Sheet1", "A1:B60000");
+    expect(values).toHaveLength(60000);
+    expect(values.every(([a, b], row) => a === row && b === -row)).toBe(true);
+    expect(excel.sizes.length).toBeGreaterThan(3);
+  });
+
+  test("a sheet that is not there", async () => {
+    open("Sheet1");
+    await expect(port.values("Gone", "A1")).rejects.toThrow('There is no sheet called "Gone" in this workbook.');
+    await expect(port.readNames("Gone", ["a"])).rejects.toBeInstanceOf(WorkbookError);
+  });
+
+  test("readNames: names that are absent or have lost their cells are left out", async () => {
+    open("Sheet1")
+      .when(/\.Names\./, null)
+      .when(/"(initial_height|t50_|gone)"\)$/, { Type: "Range" })
+      .when(/"lost"\)$/, { Type: "Error" })
+      .when(/"constant"\)$/, { Type: "Double" })
+      .when(/"initial_height"\)\.GetRangeOrNullObject\(\)$/, { Values: [[19.05]] })
+      .when(/"t50_"\)\.GetRangeOrNullObject\(\)$/, { Values: [[1], [""]] })
+      .when(/"gone"\)\.GetRangeOrNullObject\(\)$/, null);
+    const wanted = ["initial_height", "t50", "lost", "constant", "gone", "absent"];
+    await expect(port.readNames("Sheet1", wanted)).resolves.toEqual({ initial_height: [[19.05]], t50: [[1], [""]] });
+  });
+});
+
+describe("onChange", () => {
+  const settle = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 80));
+
+  test.each([
+    ["the selection", moveSelection],
+    ["a value", () => report("changed")],
+    ["a result", () => report("calculated")],
+    ["the sheet in front", () => report("activated")],
+  ])("follows %s, until it is told to stop", async (_, happen) => {
+    open("Sheet1");
+    const listener = jest.fn();
+    const stop = await port.onChange(listener);
+    await settle();
+    happen();
+    await settle();
+    expect(listener).toHaveBeenCalledTimes(1);
+    stop();
+    await settle();
+    happen();
+    await settle();
+    expect(listener).toHaveBeenCalledTimes(1);
+  });
+
+  test("one entry that fires several events is heard once", async () => {
+    open("Sheet1");
+    const listener = jest.fn();
+    const stop = await port.onChange(listener);
+    await settle();
+    report("changed");
+    report("calculated");
+    moveSelection();
+    await settle();
+    expect(listener).toHaveBeenCalledTimes(1);
+    stop();
+  });
+});
+
+test("the object model is Excel's own: a property that was not loaded cannot be read", async () => {
+  open("Sheet1").when(/GetRange/, { Values: [[1]] });
+  const read = Excel.run(async (context) => {
+    const range = context.workbook.worksheets.getItem("Sheet1").getRange("A1").load("values");
+    await context.sync();
+    expect(range.values).toEqual([[1]]);
+    return range.address;
+  });
+  await expect(read).rejects.toMatchObject({ code: "PropertyNotLoaded" });
+});
