@@ -1,0 +1,137 @@
+/** First loading, unload-reload loops, final unloading and swelling at seating, told from the order of the stresses. */
+import { badInput, given, notApplicable, type Outcome } from "../outcome";
+import type { LoadPoint, TestCurve } from "./points";
+
+/** Points before the specimen stopped swelling, where it swelled by more than this share of the whole compression. */
+const SWELLING = 0.01;
+/** Stresses within this of each other are the same load. */
+const SAME_LOAD = 0.005;
+
+export interface Loop {
+  /** From the stress at which unloading began (first point) to the lowest. */
+  readonly unload: readonly LoadPoint[];
+  /** From the lowest stress (first point) upward; empty where the test ends unloading. */
+  readonly reload: readonly LoadPoint[];
+}
+
+export interface Branches {
+  /** Each stress higher than all before it, from the first load, or from the most swollen point. */
+  readonly firstLoading: readonly LoadPoint[];
+  /** Left out of first loading: the loads under which the specimen still swelled at seating. */
+  readonly seating: readonly LoadPoint[];
+  /** Unload-reload loops within the test. */
+  readonly loops: readonly Loop[];
+  /** Unloading at the end, from the greatest stress (first point); empty where there is none. */
+  readonly finalUnloading: readonly LoadPoint[];
+}
+
+/** Compression of a point, positive, from an arbitrary zero. */
+const compression = (test: TestCurve, point: LoadPoint): number => (test.kind === "e" ? -point.value : point.value);
+
+/** The whole range of compression, for judging what is large. */
+function range(test: TestCurve): number {
+  const all = test.points.map((point) => compression(test, point));
+  return Math.max(...all) - Math.min(...all);
+}
+
+const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+
+/**
+ * A stress that is out by a decade (4000 typed for 400). Two signs: the stress falls while the specimen goes on
+ * compressing, and a decade the other way puts the row back in step; or the last load of a rise leaps by more than
+ * eight times while the others climb by an even ratio that a decade less would keep. Both by common practice, no source.
+ */
+function typingSlip(test: TestCurve): string | undefined {
+  const { points } = test;
+  const significant = 0.03 * range(test);
+  const question = (k: number, factor: number): string =>
+    `row ${points[k].row}: the stress ${points[k].stress} does not fit the rows around it, where about ` +
+    `${Number((points[k].stress * factor).toPrecision(3))} would: check it for a decimal point or a zero too many`;
+  const between = (k: number, stress: number): boolean =>
+    (k === 0 || stress > points[k - 1].stress) && (k === points.length - 1 || stress < points[k + 1].stress);
+  for (let i = 1; i < points.length; i++) {
+    const squeezed = compression(test, points[i]) - compression(test, points[i - 1]);
+    if (points[i].stress < points[i - 1].stress * (1 - SAME_LOAD) && squeezed > significant)
+      for (const [k, factor] of [
+        [i - 1, 0.1],
+        [i, 10],
+        [i - 1, 0.01],
+        [i, 100],
+      ] as const)
+        if (between(k, points[k].stress * factor)) return question(k, factor);
+  }
+  for (let i = 1; i < points.length; i++) {
+    const climbs: number[] = [];
+    for (let j = 1; j < points.length; j++)
+      if (j !== i && points[j].stress > points[j - 1].stress) climbs.push(points[j].stress / points[j - 1].stress);
+    const leap = points[i].stress / points[i - 1].stress;
+    if (climbs.length < 3 || leap < 8) continue;
+    const typical = median(climbs);
+    const greatest = i === points.length - 1 || points[i + 1].stress < points[i].stress;
+    if (greatest && leap > 4 * typical && leap / 10 > 1.1 && leap / 10 < 1.5 * typical) return question(i, 0.1);
+  }
+  return undefined;
+}
+
+/**
+ * Branches of a test from its points in test order.
+ * Refuses (input) a stress that looks a decade out, and values that go the wrong way for their kind; refuses (method)
+ * fewer than three first-loading points.
+ */
+export function branches(test: TestCurve): Outcome<Branches> {
+  const slip = typingSlip(test);
+  if (slip) return badInput(slip);
+
+  const remarks: string[] = [];
+  const loading: LoadPoint[] = [];
+  const loops: Loop[] = [];
+  let unload: LoadPoint[] = [];
+  let reload: LoadPoint[] = [];
+  let last: LoadPoint | undefined;
+  const close = (): void => {
+    if (unload.length > 1) loops.push({ unload, reload });
+    unload = [];
+    reload = [];
+  };
+  for (const point of test.points) {
+    const greatest = loading.at(-1);
+    if (!last || !greatest || point.stress > greatest.stress * (1 + SAME_LOAD)) {
+      close();
+      loading.push(point);
+    } else if (Math.abs(point.stress / last.stress - 1) <= SAME_LOAD) {
+      const branch = reload.length > 1 ? reload : unload.length > 1 ? unload : loading;
+      branch[branch.length - 1] = point;
+      remarks.push(`row ${point.row}: the stress of the row before again; the later value is used`);
+    } else if (point.stress < last.stress) {
+      if (reload.length > 1) close();
+      if (unload.length === 0) unload.push(last);
+      unload.push(point);
+    } else {
+      if (reload.length === 0) reload.push(last);
+      reload.push(point);
+    }
+    last = point;
+  }
+  const finalUnloading = reload.length === 0 ? unload : [];
+  if (reload.length > 0) close();
+
+  const u = loading.map((point) => compression(test, point));
+  const whole = Math.max(...u) - Math.min(...u);
+  if (loading.length >= 3 && u[u.length - 1] <= u[0])
+    return badInput(
+      test.kind === "e"
+        ? `the values rise as the stress rises: give kind "strain" if they are strains`
+        : `the values fall as the stress rises: give kind "e" if they are void ratios, or compression as positive`,
+    );
+  const most = u.indexOf(Math.min(...u));
+  const swelled = most > 0 && u[0] - u[most] > SWELLING * whole ? most : 0;
+  const seating = loading.slice(0, swelled);
+  const firstLoading = loading.slice(swelled);
+  if (seating.length)
+    remarks.push(`the specimen swelled up to stress ${firstLoading[0].stress}: first loading is read from there`);
+  if (firstLoading.length < 3)
+    return notApplicable(
+      `the test has only ${firstLoading.length} first-loading point${firstLoading.length === 1 ? "" : "s"}: there is no curve to read`,
+    );
+  return given({ firstLoading, seating, loops, finalUnloading }, remarks);
+}

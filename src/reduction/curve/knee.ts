@@ -1,0 +1,151 @@
+/**
+ * The compression curve as two straight lines joined by a rounding: a soft knee.
+ *
+ *   u = a + b x + c w ln(1 + exp((x - k) / w)),   x = log10 of stress
+ *
+ * b is the slope before the knee, b + c after it, k the corner where the two lines meet and w the width of the
+ * rounding, in log cycles. Given k and w the law is linear in a, b, c, so a search over a grid of k and w, refined,
+ * cannot miss the best fit. A sharp corner is w = 0.
+ */
+export interface Knee {
+  readonly corner: number;
+  readonly width: number;
+  readonly start: number;
+  readonly before: number;
+  readonly rise: number;
+  /** Sum of squared residuals. */
+  readonly misfit: number;
+}
+
+/** w ln(1 + exp(d / w)), which is max(d, 0) for w = 0. */
+function ramp(d: number, w: number): number {
+  if (w === 0) return Math.max(d, 0);
+  const z = d / w;
+  return z > 30 ? d : z < -30 ? 0 : w * Math.log1p(Math.exp(z));
+}
+
+/** Share of the rise in slope that is complete at distance d past the corner. */
+export function ramped(d: number, w: number): number {
+  if (w === 0) return d < 0 ? 0 : d > 0 ? 1 : 0.5;
+  return 1 / (1 + Math.exp(-d / w));
+}
+
+export const kneeAt = (knee: Knee, x: number): number =>
+  knee.start + knee.before * x + knee.rise * ramp(x - knee.corner, knee.width);
+
+export const slopeAt = (knee: Knee, x: number): number => knee.before + knee.rise * ramped(x - knee.corner, knee.width);
+
+/** The best law for a given corner and width; the slope before the knee is not allowed below zero. */
+export function kneeFor(x: readonly number[], u: readonly number[], corner: number, width: number): Knee {
+  const n = x.length;
+  const r = new Array<number>(n);
+  let mx = 0;
+  let mr = 0;
+  let mu = 0;
+  for (let i = 0; i < n; i++) {
+    r[i] = ramp(x[i] - corner, width);
+    mx += x[i] / n;
+    mr += r[i] / n;
+    mu += u[i] / n;
+  }
+  let xx = 0;
+  let xr = 0;
+  let rr = 0;
+  let xu = 0;
+  let ru = 0;
+  for (let i = 0; i < n; i++) {
+    const dx = x[i] - mx;
+    const dr = r[i] - mr;
+    const du = u[i] - mu;
+    xx += dx * dx;
+    xr += dx * dr;
+    rr += dr * dr;
+    xu += dx * du;
+    ru += dr * du;
+  }
+  const determinant = xx * rr - xr * xr;
+  let before = 0;
+  let rise = 0;
+  if (determinant > 1e-10 * xx * rr) {
+    before = (xu * rr - ru * xr) / determinant;
+    rise = (ru * xx - xu * xr) / determinant;
+    if (before < 0) {
+      before = 0;
+      rise = ru / rr;
+    }
+  } else before = xu / xx;
+  const start = mu - before * mx - rise * mr;
+  let misfit = 0;
+  for (let i = 0; i < n; i++) misfit += (u[i] - start - before * x[i] - rise * r[i]) ** 2;
+  return { corner, width, start, before, rise, misfit };
+}
+
+/**
+ * The same law held to a virgin line that is already drawn: only the slope before the knee is free. For curves whose
+ * virgin part has two points, or bends, and so cannot give the slope after the knee by itself.
+ */
+export function kneeOnto(
+  x: readonly number[],
+  u: readonly number[],
+  corner: number,
+  width: number,
+  virgin: { readonly slope: number; readonly intercept: number },
+): Knee {
+  let rr = 0;
+  let ry = 0;
+  let yy = 0;
+  for (let i = 0; i < x.length; i++) {
+    const r = ramp(corner - x[i], width);
+    const y = u[i] - virgin.intercept - virgin.slope * x[i];
+    rr += r * r;
+    ry += r * y;
+    yy += y * y;
+  }
+  const rise = rr > 0 ? Math.max(0, Math.min(ry / rr, virgin.slope)) : 0;
+  return {
+    corner,
+    width,
+    start: virgin.intercept + rise * corner,
+    before: virgin.slope - rise,
+    rise,
+    misfit: yy - 2 * rise * ry + rise * rise * rr,
+  };
+}
+
+/** Widths tried, in log cycles. */
+const WIDTHS = [0, 0.015, 0.03, 0.045, 0.06, 0.08, 0.1, 0.13, 0.17, 0.22];
+const WIDEST = 0.3;
+/** Corners tried per log cycle. */
+const CORNERS = 40;
+
+/** A law for a given corner and width. */
+export type Trial = (corner: number, width: number) => Knee;
+
+/** The best law over corners between two x and all widths, refined by halving steps. */
+export function bestKnee(trial: Trial, low: number, high: number): Knee {
+  const count = Math.max(1, Math.ceil((high - low) * CORNERS));
+  let best = trial(low, 0);
+  for (let i = 0; i <= count; i++)
+    for (const width of WIDTHS) {
+      const knee = trial(low + ((high - low) * i) / count, width);
+      if (knee.misfit < best.misfit) best = knee;
+    }
+  for (let step = 0.5 / CORNERS; step > 1e-5;) {
+    let better = best;
+    for (const [dc, dw] of [
+      [step, 0],
+      [-step, 0],
+      [0, step],
+      [0, -step],
+    ]) {
+      const corner = best.corner + dc;
+      const width = best.width + dw;
+      if (width < 0 || width > WIDEST || corner < low || corner > high) continue;
+      const knee = trial(corner, width);
+      if (knee.misfit < better.misfit) better = knee;
+    }
+    if (better === best) step /= 2;
+    else best = better;
+  }
+  return best;
+}

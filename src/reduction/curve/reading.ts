@@ -1,0 +1,160 @@
+/**
+ * A compression curve made ready for every method: the first-loading points, the straight parts, the smooth curve
+ * through them, the scatter, and whether there is a yield to read at all.
+ */
+import { given, notApplicable, type Outcome } from "../outcome";
+import { branches, type Branches } from "./branches";
+import { firstLoading, type FirstLoading } from "./first-loading";
+import { bestKnee, kneeFor, kneeOnto, type Knee } from "./knee";
+import type { TestCurve } from "./points";
+import { lineThrough, straightParts, type Run, type StraightParts } from "./straight-parts";
+
+/** Hand choices that replace automatic ones: stresses, in the user's unit. */
+export interface Picks {
+  readonly recompressionFrom?: number;
+  readonly recompressionTo?: number;
+  readonly virginFrom?: number;
+  readonly virginTo?: number;
+  /** Stress at the point of greatest curvature. */
+  readonly greatestCurvature?: number;
+}
+
+export interface CurveReading {
+  readonly test: TestCurve;
+  readonly branches: Branches;
+  readonly curve: FirstLoading;
+  readonly parts: StraightParts;
+  /** The smooth curve from the start of the recompression part to the end of the virgin part. */
+  readonly knee: Knee;
+  /** Standard deviation of a value about the smooth curve, as a share of the whole compression. */
+  readonly scatter: number;
+  readonly picks: Picks;
+  readonly remarks: readonly string[];
+}
+
+/** The scatter taken of a value, as a share of the whole compression: never less than a dial gives, nor more than noise. */
+const SCATTER = { least: 0.002, most: 0.005 };
+/** Steepest stretch over recompression slope: thresholds for refusal and remark (numerical study, methods of the trade). */
+const RISE = { refuse: 2, remark: 2.5 };
+/** First segment over steepest stretch, where yield lies below the first loads. */
+const EARLY = { refuse: 0.6, remark: 0.45 };
+/** First-loading points. */
+const POINTS = { refuse: 5, remark: 7 };
+/** Width of the rounding in log cycles above which the specimen may be disturbed. */
+const WIDE = 0.11;
+/** Last segment over virgin line, below which the virgin part bends. */
+const BENDS = 0.8;
+
+/** Points of the curve between two stresses, or undefined for fewer than two. */
+function runBetween({ points }: FirstLoading, from: number | undefined, to: number | undefined, fallback: Run): Run {
+  if (from === undefined && to === undefined) return fallback;
+  const chosen = points.flatMap(({ stress }, i) =>
+    stress >= (from ?? points[fallback.from].stress) * 0.999 && stress <= (to ?? points[fallback.to].stress) * 1.001
+      ? [i]
+      : [],
+  );
+  return chosen.length < 2 ? fallback : { from: chosen[0], to: chosen[chosen.length - 1] };
+}
+
+/** Scatter of the values about the best law through all points, within what readings can be. */
+function scatterOf({ x, u }: FirstLoading): number {
+  const free = x.length - 5;
+  if (free < 2) return SCATTER.least;
+  const knee = bestKnee((corner, width) => kneeFor(x, u, corner, width), x[0], x[x.length - 1]);
+  return Math.min(SCATTER.most, Math.max(SCATTER.least, Math.sqrt(knee.misfit / free)));
+}
+
+/**
+ * The curve of a test read for yield.
+ * Refuses (method) fewer than five first-loading points, a curve with no bend, a curve whose yield lies within the
+ * last increment (no virgin line) or before the first load.
+ */
+export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveReading> {
+  const found = branches(test);
+  if (!found.ok) return found;
+  const curve = firstLoading(test, found.value);
+  const { x, u, points } = curve;
+  if (points.length < POINTS.refuse)
+    return notApplicable(
+      `only ${points.length} first-loading points: a preconsolidation stress needs ${POINTS.refuse} at the least`,
+    );
+  const scatter = scatterOf(curve);
+  const automatic = straightParts(x, u, x, scatter);
+  const recompression = runBetween(curve, picks.recompressionFrom, picks.recompressionTo, automatic.recompression);
+  const virgin = runBetween(curve, picks.virginFrom, picks.virginTo, automatic.virgin);
+  const parts: StraightParts = {
+    recompression,
+    virgin,
+    recompressionLine: lineThrough(x, u, recompression),
+    virginLine: lineThrough(x, u, virgin),
+  };
+  const remarks = [...found.remarks];
+
+  const refusal = noYield(curve, parts, found.value, scatter);
+  if (refusal) return notApplicable(refusal);
+
+  const last = points.length - 1;
+  const steepest = parts.virginLine.slope;
+  const first = Math.max(0, parts.recompressionLine.slope);
+  const span = x.slice(recompression.from, virgin.to + 1);
+  const values = u.slice(recompression.from, virgin.to + 1);
+  const held = virgin.to < last || virgin.to - virgin.from < 2;
+  const knee = bestKnee(
+    (corner, width) =>
+      held ? kneeOnto(span, values, corner, width, parts.virginLine) : kneeFor(span, values, corner, width),
+    span[0],
+    span[span.length - 1],
+  );
+
+  if (points.length < POINTS.remark) remarks.push(`only ${points.length} first-loading points`);
+  const virginPoints = virgin.to - virgin.from + 1;
+  if (virginPoints < 3) remarks.push(`the virgin line rests on ${virginPoints} points only`);
+  if (recompression.to - recompression.from < 2)
+    remarks.push("only one load step before yield: the line of recompression is uncertain");
+  if (first > 0 && steepest / first < RISE.remark)
+    remarks.push(`a weak bend: the virgin line is only ${(steepest / first).toFixed(1)} times as steep as the start`);
+  if (slope(curve, 0) / steepest > EARLY.remark)
+    remarks.push("steep from the first load: yield may lie among the first loads, or the specimen be disturbed");
+  if (virgin.to < last || slope(curve, last - 1) < BENDS * steepest)
+    remarks.push(
+      `the virgin part flattens beyond stress ${points[virgin.to].stress}: its steepest stretch is used, and yield may read low`,
+    );
+  if (knee.width > WIDE)
+    remarks.push("the bend is widely rounded: the specimen may be disturbed, and yield may read high");
+  for (let i = 1; i < recompression.to; i++)
+    if (u[i] < u[i - 1] - 3 * scatter)
+      remarks.push(`row ${points[i].row}: the specimen swelled as the stress rose: check the reading`);
+  return given({ test, branches: found.value, curve, parts, knee, scatter, picks, remarks }, remarks);
+}
+
+const slope = ({ x, u }: FirstLoading, i: number): number => (u[i + 1] - u[i]) / (x[i + 1] - x[i]);
+
+/** Why the curve has no yield to read, if it has none. */
+function noYield(curve: FirstLoading, parts: StraightParts, { finalUnloading, loops }: Branches, scatter: number) {
+  const { x, points } = curve;
+  const { recompression, virgin, recompressionLine, virginLine } = parts;
+  const last = points.length - 1;
+  const steepest = virginLine.slope;
+  const first = Math.max(recompressionLine.slope, 0);
+  const doubt = (Math.SQRT2 * scatter) / (x[1] - x[0]);
+  const early = slope(curve, 0) + doubt > EARLY.refuse * steepest || virgin.from === 0;
+  if (early || steepest < RISE.refuse * first) {
+    const unload = finalUnloading.length ? finalUnloading : loops[0]?.unload;
+    const rebound = unload && reboundSlope(curve, unload);
+    if (rebound !== undefined && steepest < 2 * rebound)
+      return "no bend in the curve: loading is no steeper than unloading, so yield was not reached; load further";
+    return early && virgin.to - virgin.from >= 2 && virgin.from === 0
+      ? "no bend in the curve: it is as steep at the first loads as later; yield lies below the first loads, or was not reached"
+      : `no bend in the curve: the steepest stretch is only ${(steepest / (first || steepest)).toFixed(1)} times as steep as the start; yield was not reached, lies below the first loads, or the specimen is disturbed`;
+  }
+  if (virgin.to === last && virgin.from === last - 1 && recompression.to === virgin.from)
+    return "the curve turns down only in the last load step: there is no virgin line yet; load further";
+  return undefined;
+}
+
+/** Slope of an unloading branch in the same terms as the curve. */
+function reboundSlope({ range }: FirstLoading, unload: Branches["finalUnloading"]): number {
+  const a = unload[0];
+  const b = unload[unload.length - 1];
+  return Math.abs(b.value - a.value) / range / Math.log10(a.stress / b.stress);
+}
