@@ -1,4 +1,6 @@
 /** From a selected range and what the user chose to a plot and the numbers reduced from it. */
+import { CellError } from "../functions/cells";
+import { LOG_TIME, ROOT_TIME } from "../functions/increment";
 import { given, then, type Outcome } from "../reduction/outcome";
 import { UNITS, type UnitOf } from "../reduction/units";
 import type { Drainage } from "../reduction/increment/cv";
@@ -41,8 +43,6 @@ export interface Drawn {
   readonly spec: PlotSpec;
   readonly numbers: readonly NumberRow[];
   readonly remark: string;
-  /** Why the method gives no number for these readings, where it does not. */
-  readonly refused?: string;
 }
 
 /** The plot that the headings ask for, given the one drawn before; the same one where they say nothing. */
@@ -66,15 +66,43 @@ export function guessUnit({ lines }: Range): Partial<Pick<Choices, "stressUnit" 
   };
 }
 
+/** Three or four figures, as a reduction is written down. */
+function shown(value: number): string {
+  const size = Math.abs(value);
+  if (size !== 0 && (size < 1e-3 || size >= 1e6)) return value.toExponential(2);
+  return value.toFixed(Math.max(0, Math.min(5, 3 - Math.floor(Math.log10(size || 1)))));
+}
+
+type Table = readonly (readonly [label: string, value: number | string, unit: string])[];
+
+/** What a worksheet function spills, as rows; nothing where it refuses. The pane says what a cell says. */
+function rowsOf(spill: () => any[][]): { numbers: NumberRow[]; remark: string } {
+  try {
+    const table = spill() as unknown as Table;
+    return {
+      numbers: table.flatMap(([name, value, unit]) =>
+        typeof value === "number" ? [{ name, value: shown(value), unit }] : [],
+      ),
+      remark: String(table.find(([label]) => label === "remark")?.[1] ?? ""),
+    };
+  } catch (error) {
+    if (error instanceof CellError) return { numbers: [], remark: "" };
+    throw error;
+  }
+}
+
+/** Two lines of a range drawn and reduced as chosen. */
 export function drawRange(range: Range, first: number, second: number, choices: Choices): Outcome<Drawn> {
   return then(pairOf(range, first, second), ({ first: x, second: y }) => {
-    const { plot, stressUnit } = choices;
-    const heading = range.lines[second].heading;
-    const options = { readingLabel: heading || `Reading (${choices.lengthUnit})` };
-    const drawn =
-      plot === "e" || plot === "strain"
-        ? compressionPlot(x, y, plot, { stressUnit })
-        : (plot === "log" ? logTimePlot : rootTimePlot)(x, y, options);
-    return then(drawn, (spec) => given<Drawn>({ spec, numbers: [], remark: "" }));
+    const { plot, height, drainage, cvUnit, lengthUnit, stressUnit } = choices;
+    if (plot === "e" || plot === "strain")
+      return then(compressionPlot(x, y, plot, { stressUnit }), (spec) =>
+        given<Drawn>({ spec, numbers: [], remark: "" }),
+      );
+    const [draw, reduce] = plot === "log" ? ([logTimePlot, LOG_TIME] as const) : ([rootTimePlot, ROOT_TIME] as const);
+    const readingLabel = range.lines[second].heading || `Reading (${lengthUnit})`;
+    return then(draw(x, y, { readingLabel }), (spec) =>
+      given({ spec, ...rowsOf(() => reduce([x], [y], height, undefined, drainage, cvUnit, lengthUnit)) }),
+    );
   });
 }

@@ -175,9 +175,9 @@ function RangePlot({ range }: { range: Range }) {
 
       {drawn.ok ? (
         <>
-          {drawn.value.refused !== undefined && (
+          {drawn.value.spec.refusal !== undefined && (
             <Notice intent="warning" title={text.plot.refusedTitle}>
-              {drawn.value.refused}
+              {drawn.value.spec.refusal}
             </Notice>
           )}
           <Figure spec={drawn.value.spec} />

@@ -68,6 +68,8 @@ export const compressionPlot = (
         reversed: kind === "strain",
       },
       series: testSeries(points, known.ok ? known.value : undefined),
-      notes: known.ok ? known.remarks : [known.reason],
+      remarks: known.ok ? known.remarks : [],
+      refusal: known.ok ? undefined : known.reason,
+      notes: [],
     });
   });

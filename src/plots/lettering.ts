@@ -16,6 +16,8 @@ export interface Lettered {
   readonly text: string;
   /** The line in pixels; what lies outside the frame is not drawn. */
   readonly line: readonly Pixel[];
+  /** The end of the line at which the label is liked best; either, if it is left out. */
+  readonly near?: "start" | "end";
 }
 
 /** A label's box: `x` its left edge, `y` its middle. */
@@ -25,7 +27,12 @@ export interface Label {
   readonly y: number;
   readonly width: number;
   readonly height: number;
+  /** The point of the line that a leader goes to, where the label stands off it. */
+  readonly anchor?: Pixel;
 }
+
+/** Width of an average character, in font sizes. */
+const CHARACTER = 0.58;
 
 type Segment = readonly [Pixel, Pixel];
 
@@ -77,12 +84,33 @@ function pointAt(segments: readonly Segment[], share: number): Pixel {
   return segments[segments.length - 1][1];
 }
 
-const SHARES = [1, 0, 0.85, 0.15, 0.7, 0.3, 0.5, 0.93, 0.07, 0.6, 0.4];
-const GAP = 4;
+/** Shares of the way along a line at which a label is tried, the liked end first. */
+const SHARES = Array.from({ length: 21 }, (_, index) => index / 20);
+/** Where the label stands beside the point: left and right edge as shares of its width, rows above and below. */
+const SIDES = [
+  [-0.5, -1],
+  [-0.5, 1],
+  [0, -1],
+  [0, 1],
+  [-1, -1],
+  [-1, 1],
+  [0, 0],
+  [-1, 0],
+] as const;
+/** Clear of a symbol on the line; and further off, with a leader. */
+const GAPS = [5, 16];
+/** A symbol's reach, with air. */
+const SYMBOL = 4.5;
 
-/** How much two intervals overlap. */
 const overlap = (a0: number, a1: number, b0: number, b1: number): number =>
   Math.max(0, Math.min(a1, b1) - Math.max(a0, b0));
+
+const frameOf = ({ x, y, width, height }: Label): Frame => ({
+  left: x,
+  right: x + width,
+  top: y - height / 2,
+  bottom: y + height / 2,
+});
 
 /** A label for every line that has a visible part. `symbols` are the readings, which a label should not cover. */
 export function placeLabels(
@@ -92,57 +120,50 @@ export function placeLabels(
   frame: Frame,
   fontSize: number,
 ): Label[] {
-  const segments = [...lines.map(({ line }) => line), ...obstacles].flatMap((line) => visible(line, frame));
+  const drawn = [...lines.map(({ line }) => line), ...obstacles].flatMap((line) => visible(line, frame));
   const placed: Label[] = [];
-  for (const { text, line } of lines) {
+
+  const cost = (label: Label): number => {
+    const box = frameOf(label);
+    const outside =
+      Math.max(0, frame.left - box.left) +
+      Math.max(0, box.right - frame.right) +
+      Math.max(0, frame.top - box.top) +
+      Math.max(0, box.bottom - frame.bottom);
+    const onLabels = placed.map(frameOf).reduce((sum, other) => {
+      const across = overlap(box.left - 3, box.right + 3, other.left, other.right);
+      return sum + across * overlap(box.top - 1, box.bottom + 1, other.top, other.bottom);
+    }, 0);
+    const onSymbols = symbols.filter(
+      ([x, y]) => x > box.left - SYMBOL && x < box.right + SYMBOL && y > box.top - SYMBOL && y < box.bottom + SYMBOL,
+    ).length;
+    const onLines = drawn.reduce((sum, segment) => {
+      const inside = clip(segment, box);
+      return sum + (inside ? length(inside) : 0);
+    }, 0);
+    return outside * 50 + onLabels * 20 + onSymbols * 15 + onLines * 1.2;
+  };
+
+  for (const { text, line, near } of lines) {
     const own = visible(line, frame);
     if (own.length === 0) continue;
-    const width = text.length * fontSize * 0.56;
-    const height = fontSize * 1.15;
-    let best: Label | undefined;
-    let bestCost = Infinity;
-    SHARES.forEach((share, rank) => {
-      const [px, py] = pointAt(own, share);
-      for (const [sx, sy] of [
-        [-0.5, -1],
-        [-0.5, 1],
-        [0, 0],
-        [-1, 0],
-        [0, -1],
-        [-1, -1],
-        [0, 1],
-        [-1, 1],
-      ]) {
-        const x = px + sx * width + (sx === 0 ? GAP : sx === -1 ? -GAP : 0);
-        const y = py + sy * (height / 2 + GAP / 2);
-        const box: Frame = { left: x, right: x + width, top: y - height / 2, bottom: y + height / 2 };
-        const outside =
-          Math.max(0, frame.left - box.left) +
-          Math.max(0, box.right - frame.right) +
-          Math.max(0, frame.top - box.top) +
-          Math.max(0, box.bottom - frame.bottom);
-        const onLabels = placed.reduce(
-          (sum, other) =>
-            sum +
-            overlap(box.left - 3, box.right + 3, other.x, other.x + other.width) *
-              overlap(box.top, box.bottom, other.y - other.height / 2, other.y + other.height / 2),
-          0,
-        );
-        const onSymbols = symbols.filter(
-          ([x1, y1]) => x1 > box.left - 4 && x1 < box.right + 4 && y1 > box.top - 4 && y1 < box.bottom + 4,
-        ).length;
-        const onLines = segments.reduce((sum, segment) => {
-          const inside = clip(segment, box);
-          return sum + (inside ? length(inside) : 0);
-        }, 0);
-        const cost = outside * 50 + onLabels * 20 + onSymbols * 12 + onLines * 1.2 + rank * 1.5;
-        if (cost < bestCost) {
-          bestCost = cost;
-          best = { text, x, y, width, height };
-        }
-      }
-    });
-    if (best) placed.push(best);
+    const size = { text, width: text.length * fontSize * CHARACTER, height: fontSize * 1.15 };
+    let best: { label: Label; cost: number } | undefined;
+    for (const share of SHARES) {
+      const anchor = pointAt(own, share);
+      const far = near === "start" ? share : near === "end" ? 1 - share : Math.min(share, 1 - share);
+      GAPS.forEach((gap, ring) =>
+        SIDES.forEach(([sx, sy], side) => {
+          const beside = sx === 0 ? 1 : sx === -1 ? -1 : 0;
+          const x = anchor[0] + sx * size.width + beside * (sy === 0 ? gap : 2);
+          const y = anchor[1] + sy * (size.height / 2 + gap);
+          const label: Label = { ...size, x, y, ...(ring > 0 && { anchor }) };
+          const total = cost(label) + far * 14 + ring * 10 + side * 0.5;
+          if (!best || total < best.cost) best = { label, cost: total };
+        }),
+      );
+    }
+    if (best) placed.push(best.label);
   }
   return placed;
 }

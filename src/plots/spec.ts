@@ -32,7 +32,10 @@ export interface PlotSpec {
   readonly x: PlotAxis;
   readonly y: PlotAxis;
   readonly series: readonly PlotSeries[];
-  /** Sentences beside the plot: remarks, the scale, or why there is no construction. */
+  /** What the method remarks; and why it draws nothing, where it does not apply to these readings. */
+  readonly remarks: readonly string[];
+  readonly refusal?: string;
+  /** What a reader of the drawing should know: its scale, or what lies beyond the frame. */
   readonly notes: readonly string[];
   readonly drawnScale?: DrawnScale;
 }

@@ -27,7 +27,8 @@ const STROKE: Record<PlotSeries["style"], { width: number; dashes?: string; ink:
   guide: { width: 1, dashes: "5 3", ink: CONSTRUCTION },
 };
 
-/** The height of the plotting area: at the declared scale where there is one and it makes a usable shape, else four to five. */
+/** The height of the plotting area: at the declared scale where there is one and it makes a usable shape, else three to four, or
+ * nearly square where it is narrow. */
 export function frameHeight(spec: PlotSpec, width: number): { height: number; atScale: boolean } {
   if (spec.drawnScale && spec.drawnScale.perCycle > 0) {
     const cycles = Math.log10(spec.x.domain[1] / spec.x.domain[0]);
@@ -35,7 +36,7 @@ export function frameHeight(spec: PlotSpec, width: number): { height: number; at
     const height = ((slope * width) / cycles / perCycle) * (spec.y.domain[1] - spec.y.domain[0]);
     if (height >= 0.45 * width && height <= 1.9 * width) return { height, atScale: true };
   }
-  return { height: 0.8 * width, atScale: false };
+  return { height: Math.max(0.75 * width, Math.min(300, 1.1 * width)), atScale: false };
 }
 
 /** Grid lines and tick lettering of an axis. */
@@ -70,6 +71,9 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
   const drawable = (series: PlotSeries): (readonly [number, number])[] =>
     series.points.filter(([x]) => spec.x.scale !== "log" || x > 0);
 
+  const inFrame = ([x, y]: readonly [number, number]): boolean =>
+    x >= spec.x.domain[0] && x <= spec.x.domain[1] && y >= spec.y.domain[0] && y <= spec.y.domain[1];
+
   const xTicks = ticksOf(spec.x, inner);
   const yTicks = ticksOf(spec.y, innerHeight);
   const lines = spec.series.filter(({ style }) => style !== "points");
@@ -78,8 +82,12 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
   const labels = placeLabels(
     spec.series
       .filter(({ lettered }) => lettered)
-      .map((series) => ({ text: series.label, line: drawable(series).map(pixel) })),
-    points.flatMap((series) => drawable(series).map(pixel)),
+      .map((series) => ({
+        text: series.label,
+        line: drawable(series).map(pixel),
+        near: series.style === "guide" ? "start" : "end",
+      })),
+    points.flatMap((series) => drawable(series).filter(inFrame).map(pixel)),
     lines.filter(({ lettered }) => !lettered).map((series) => drawable(series).map(pixel)),
     { left: frame.left + 2, right: frame.right - 2, top: frame.top + 2, bottom: frame.bottom - 2 },
     FONT,
@@ -135,7 +143,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
         }),
       ),
       ...points.map((series) =>
-        Plot.dot(drawable(series), {
+        Plot.dot(drawable(series).filter(inFrame), {
           r: series.points.length > 60 ? 1.8 : 3,
           fill: series.symbol === "open" ? PAPER : INK,
           stroke: INK,
@@ -165,7 +173,15 @@ function lettering(page: Document, labels: ReturnType<typeof placeLabels>): SVGE
   const group = page.createElementNS("http://www.w3.org/2000/svg", "g");
   group.setAttribute("aria-label", "lettering");
   group.setAttribute("text-anchor", "start");
-  for (const { text, x, y } of labels) {
+  for (const { text, x, y, width, anchor } of labels) {
+    if (anchor) {
+      const leader = page.createElementNS("http://www.w3.org/2000/svg", "line");
+      const at = { x1: anchor[0], y1: anchor[1], x2: Math.min(Math.max(anchor[0], x), x + width), y2: y };
+      for (const [name, value] of Object.entries(at)) leader.setAttribute(name, value.toFixed(1));
+      leader.setAttribute("stroke", INK);
+      leader.setAttribute("stroke-width", "0.6");
+      group.append(leader);
+    }
     const label = page.createElementNS("http://www.w3.org/2000/svg", "text");
     label.setAttribute("x", x.toFixed(1));
     label.setAttribute("y", y.toFixed(1));

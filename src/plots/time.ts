@@ -39,7 +39,8 @@ function plotted(times: Cells, readings: Cells, { cleaned }: Increment): Point[]
 
 interface TimeAxis {
   readonly title: string;
-  readonly x: (xs: readonly number[]) => PlotAxis;
+  /** From the coordinates of the readings, and of what the construction marks. */
+  readonly x: (xs: readonly number[], marked: readonly number[]) => PlotAxis;
   readonly coordinate: (time: number) => number;
 }
 
@@ -57,7 +58,12 @@ function timePlot(
     return badInput("there is no row with both a time and a reading: select the column of times and that of readings");
   const drawn = lines.ok ? lines.value.filter(({ label }) => label !== "readings") : [];
   const marked = drawn.filter(({ style }) => style === "guide").flatMap((line) => line.points);
-  const x = axisFor(points.map(([at]) => at));
+  const xs = points.map(([at]) => at);
+  const x = axisFor(
+    xs,
+    marked.map(([at]) => at),
+  );
+  const beyond = xs.filter((at) => at > x.domain[1]).length;
   const y: PlotAxis = {
     label: readingLabel,
     scale: "linear",
@@ -72,7 +78,9 @@ function timePlot(
       ...drawn.map((line): PlotSeries => ({ ...toAxis(line, x, y), lettered: true })),
       { label: "readings", style: "points", symbol: "filled", lettered: false, points },
     ],
-    notes: lines.ok ? lines.remarks : [lines.reason],
+    remarks: lines.ok ? lines.remarks : [],
+    refusal: lines.ok ? undefined : lines.reason,
+    notes: beyond ? [`${beyond} later reading${beyond === 1 ? " is" : "s are"} beyond the frame`] : [],
   });
 }
 
@@ -90,15 +98,22 @@ const LOG_TIME: TimeAxis = {
   coordinate: (time) => time,
 };
 
+/** The frame of a root-time plot ends at this multiple of root t90, so that the construction fills it. Common practice, no source. */
+const BEYOND_T90 = 2.5;
+
 const ROOT_TIME: TimeAxis = {
   title: "Root of time",
-  x: (xs) => ({ label: "Root of time (√min)", scale: "root", domain: fromZero(xs), reversed: false }),
+  x: (xs, marked) => {
+    const last = Math.max(...xs);
+    const end = marked.length ? Math.min(last, BEYOND_T90 * Math.max(...marked)) : last;
+    return { label: "Root of time (√min)", scale: "root", domain: fromZero([end]), reversed: false };
+  },
   coordinate: Math.sqrt,
 };
 
 /**
  * Readings against log10 of time in whole decades, with the log-of-time construction. Times in minutes, null is a blank.
- * Where the method does not apply, the readings alone, with the reason in the notes. Refuses what is no time curve.
+ * Where the method does not apply, the readings alone, with the reason as `refusal`. Refuses what is no time curve.
  */
 export function logTimePlot(times: Cells, readings: Cells, options: TimePlotOptions = {}): Outcome<PlotSpec> {
   const { increment = reduceIncrement(times, readings) } = options;
