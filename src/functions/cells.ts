@@ -52,7 +52,7 @@ const isBlank = (value: unknown): boolean =>
  */
 function plain(cell: unknown): unknown {
   if (typeof cell === "string" && ERROR_CODE.test(cell)) return errorCell(cell);
-  if (typeof cell !== "object" || cell === null) return cell;
+  if (typeof cell !== "object" || cell === null || cell instanceof Unusable) return cell;
   if (cell instanceof Date) return new Unusable("a date where a number is needed: enter a plain number");
   const { type, basicType, basicValue, numberFormat, code } = cell as Record<string, unknown>;
   if (type === "Error" || code !== undefined || cell instanceof Error) return errorCell(basicValue ?? code);

@@ -8,15 +8,16 @@ import { CellError } from "./cells";
 
 type WorksheetFunction = (...cells: any[]) => unknown;
 
-/** A result as the sheet may show it: nothing missing (Excel shows null as 0), and no number that is none. */
+/** A result as the sheet may show it: nothing missing (Excel shows null as 0), no -0, and no number that is none. */
 function shown(name: string, result: unknown): unknown {
   if (Array.isArray(result)) return result.map((cell) => shown(name, cell));
-  if (typeof result === "number" && !Number.isFinite(result))
+  if (typeof result !== "number") return result ?? "";
+  if (!Number.isFinite(result))
     throw new CellError(
       "#VALUE!",
       `CLAY.${name} finds no finite number for these cells: look for one that is far too large or too small`,
     );
-  return result ?? "";
+  return result + 0;
 }
 
 /**

@@ -55,6 +55,13 @@ export const UNITS = {
     "1/ksf": "0.001 ft^2/lbf",
     "cm2/kgf": "1 cm^2/kgf",
   },
+  conductivity: {
+    "m/s": "1 m/s",
+    "cm/s": "1 cm/s",
+    "m/yr": "1 m/year",
+    "ft/day": "1 ft/day",
+    "ft/yr": "1 ft/year",
+  },
   /** A mass stands for its weight at standard gravity. */
   force: { N: "1 N", kN: "1 kN", kg: "1 kgf", lbf: "1 lbf" },
 } as const satisfies Record<string, Record<string, string>>;
@@ -65,6 +72,7 @@ const SI: Record<keyof typeof UNITS, string> = {
   cv: "m^2/s",
   density: "N/m^3",
   mv: "m^2/N",
+  conductivity: "m/s",
   force: "N",
 };
 

@@ -1,0 +1,40 @@
+import { answer, column, inShapeOf, valueOf } from "../../src/functions/answer";
+import { badInput, given, notApplicable } from "../../src/reduction/outcome";
+import { refusal } from "./refusal";
+
+const items = [
+  { label: "t50", value: 3.2, unit: "min" },
+  { label: "cv", value: undefined, unit: "m2/yr", missing: "cv needs the height" },
+];
+
+test("the whole table ends on the remark, a missing value blank", () => {
+  const table = [
+    ["t50", 3.2, "min"],
+    ["cv", "", "m2/yr"],
+    ["remark", "ok", ""],
+  ];
+  for (const leftOut of [undefined, null, "", 0]) expect(answer(items, [], leftOut)).toEqual(table);
+});
+
+test("one item is an array of one cell", () => {
+  expect(answer(items, ["look", "again"], "REMARK")).toEqual([["look; again"]]);
+  expect(answer(items, [], "t50")).toEqual([[3.2]]);
+});
+
+test("a missing item asked for alone says why; an unknown one lists the others", () => {
+  expect(refusal(() => answer(items, [], "cv"))).toBe("#VALUE! cv needs the height");
+  expect(refusal(() => answer(items, [], "d50"))).toBe('#VALUE! the item is "d50": use one of t50, cv, remark');
+});
+
+test("a refusal becomes the error that the cell shows", () => {
+  expect(valueOf(given(4))).toBe(4);
+  expect(refusal(() => valueOf(badInput("row 2 is negative")))).toBe("#VALUE! row 2 is negative");
+  expect(refusal(() => valueOf(notApplicable("no inflection")))).toBe("#N/A no inflection");
+});
+
+test("lists lie as their range did", () => {
+  expect(column([1, 2])).toEqual([[1], [2]]);
+  expect(inShapeOf([[9], [9], [9]], [1, null, 3])).toEqual([[1], [""], [3]]);
+  expect(inShapeOf([[9, 9, 9]], [1, null, 3])).toEqual([[1, "", 3]]);
+  expect(inShapeOf(9, [1])).toEqual([[1]]);
+});

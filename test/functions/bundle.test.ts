@@ -1,0 +1,179 @@
+/**
+ * What Excel and outside checks are given: dist/functions.js and dist/functions.json (`npm run build` makes them), loaded
+ * with nothing of a page around them.
+ */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { createContext, runInContext } from "node:vm";
+
+type WorksheetFunction = (...cells: unknown[]) => unknown;
+
+interface Parameter {
+  name: string;
+  description?: string;
+  dimensionality?: string;
+  optional?: boolean;
+}
+interface Metadata {
+  allowErrorForDataTypeAny: boolean;
+  allowCustomDataForDataTypeAny: boolean;
+  functions: {
+    id: string;
+    name: string;
+    description?: string;
+    helpUrl?: string;
+    parameters: Parameter[];
+    result: { dimensionality?: string };
+  }[];
+}
+
+const dist = (file: string): string => readFileSync(join(__dirname, "../../dist", file), "utf8");
+const code = dist("functions.js");
+const metadata: Metadata = JSON.parse(dist("functions.json"));
+
+/** Loads the bundle beside nothing but CustomFunctions; reading any page global counts as touching it. */
+function load(hosts: Record<string, unknown> = {}): { functions: Map<string, WorksheetFunction>; touched: string[] } {
+  const functions = new Map<string, WorksheetFunction>();
+  const touched: string[] = [];
+  const globals: Record<string, unknown> = {
+    CustomFunctions: { associate: (id: string, fn: WorksheetFunction) => functions.set(id, fn), ...hosts },
+  };
+  for (const name of [
+    "document",
+    "window",
+    "fetch",
+    "XMLHttpRequest",
+    "navigator",
+    "location",
+    "localStorage",
+    "setTimeout",
+  ])
+    Object.defineProperty(globals, name, { get: () => void touched.push(name), configurable: true });
+  runInContext(code, createContext(globals));
+  return { functions, touched };
+}
+
+/** A host error like that of CustomFunctions. */
+class HostError extends Error {
+  constructor(
+    readonly code: string,
+    message: string,
+  ) {
+    super(message);
+  }
+}
+const hosts = { Error: HostError, ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" } };
+const bare = load();
+const hosted = load(hosts);
+
+const call = (fn: WorksheetFunction, ...cells: unknown[]): { value?: unknown; error?: HostError } => {
+  try {
+    return { value: fn(...cells) };
+  } catch (error) {
+    return { error: error as HostError };
+  }
+};
+const everyCell = (value: unknown): unknown[] => (Array.isArray(value) ? value.flatMap(everyCell) : [value]);
+
+test("loading touches no page and no network, with or without the host's error class", () => {
+  expect(bare.touched).toEqual([]);
+  expect(hosted.touched).toEqual([]);
+});
+
+test("the functions described are the functions registered", () => {
+  const ids = metadata.functions.map(({ id }) => id).sort();
+  expect(ids.length).toBeGreaterThan(14);
+  expect([...bare.functions.keys()].sort()).toEqual(ids);
+  expect([...hosted.functions.keys()].sort()).toEqual(ids);
+});
+
+test("cells with errors and with data objects reach the functions", () => {
+  expect(metadata.allowErrorForDataTypeAny).toBe(true);
+  expect(metadata.allowCustomDataForDataTypeAny).toBe(true);
+});
+
+describe.each(metadata.functions.map((fn) => [fn.id, fn] as const))(
+  "%s",
+  (id, { name, description, helpUrl, parameters, result }) => {
+    const fn = hosted.functions.get(id)!;
+
+    test("is described, parameter by parameter, on one line each", () => {
+      expect(name).toBe(id);
+      expect(id).toMatch(/^[A-Z][A-Z0-9_]*$/);
+      expect(helpUrl).toMatch(/^https:\/\//);
+      for (const text of [description, ...parameters.map((parameter) => parameter.description)]) {
+        expect(text).toBeTruthy();
+        expect(text).not.toMatch(/\n/);
+      }
+      const firstOptional = parameters.findIndex(({ optional }) => optional);
+      if (firstOptional >= 0) expect(parameters.slice(firstOptional).every(({ optional }) => optional)).toBe(true);
+    });
+
+    const blanks = (blank: unknown): unknown[] =>
+      parameters.map(({ dimensionality }) => (dimensionality === "matrix" ? [[blank], [blank], [blank]] : blank));
+    const cases: [string, unknown[]][] = [
+      ["nothing", []],
+      ["blanks from the web", blanks(null)],
+      ["empty text", blanks("")],
+      ["blanks from the desktop", blanks(0)],
+      ["text", blanks("abc")],
+      ["error objects", blanks({ type: "Error", basicType: "Error", basicValue: "#REF!", errorType: "Ref" })],
+      ["huge numbers", blanks(1e308)],
+      ["tiny numbers", blanks(5e-324)],
+      ["negative numbers", blanks(-1)],
+      ["logical values", blanks(true)],
+      [
+        "blocks of cells",
+        parameters.map(() => [
+          [1, 2],
+          [3, 4],
+        ]),
+      ],
+    ];
+    test.each(cases)("given %s: a value, or an error that says why", (_, cells) => {
+      const { value, error } = call(fn, ...cells);
+      if (error) {
+        expect(error).toBeInstanceOf(HostError);
+        expect(["#VALUE!", "#N/A"]).toContain(error.code);
+        expect(error.message.length).toBeGreaterThan(10);
+        expect(error.message).not.toMatch(/failed inside|undefined|NaN|\[object/);
+      } else {
+        for (const cell of everyCell(value)) {
+          expect(["number", "string", "boolean"]).toContain(typeof cell);
+          if (typeof cell === "number") expect(Number.isFinite(cell)).toBe(true);
+        }
+        // A function that may spill gives an array always, the others never.
+        expect(Array.isArray(value)).toBe(result.dimensionality === "matrix");
+      }
+    });
+
+    test("blanks give the same from the web as from the desktop", () => {
+      const web = call(fn, ...blanks(null));
+      const desktop = call(fn, ...blanks(0));
+      expect(web.value).toEqual(desktop.value);
+      expect([web.error?.code, web.error?.message]).toEqual([desktop.error?.code, desktop.error?.message]);
+    });
+
+    test("without the host's error class the error still carries code and message", () => {
+      const { error } = call(bare.functions.get(id)!, ...blanks("abc"));
+      if (parameters.length) {
+        expect(["#VALUE!", "#N/A"]).toContain(error?.code);
+        expect(error?.message.length).toBeGreaterThan(10);
+      }
+    });
+  },
+);
+
+test("a number that is none never leaves: it becomes an error", () => {
+  // 1e308 g in a specimen of 1e-9 mm overflows any double.
+  const { error } = call(hosted.functions.get("DENSITY")!, 1e308, 1e-9, 1e-9);
+  expect([error?.code, error?.message]).toEqual([
+    "#VALUE!",
+    "CLAY.DENSITY finds no finite number for these cells: look for one that is far too large or too small",
+  ]);
+});
+
+test("a sheet shows no negative zero", () => {
+  const { value } = call(hosted.functions.get("DEFORMATION")!, [[5]], 5, -1);
+  expect(Object.is((value as number[][])[0][0], 0)).toBe(true);
+});

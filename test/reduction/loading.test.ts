@@ -1,0 +1,177 @@
+import fc from "fast-check";
+import {
+  apparatusDeflection,
+  axialStress,
+  deformations,
+  loadSchedule,
+  readingTimes,
+  strain,
+} from "../../src/reduction/loading";
+import type { Outcome } from "../../src/reduction/outcome";
+
+const value = <T>(outcome: Outcome<T>): T => {
+  if (!outcome.ok) throw new Error(outcome.reason);
+  return outcome.value;
+};
+const refused = (outcome: Outcome<unknown>): string =>
+  outcome.ok ? `gave ${JSON.stringify(outcome.value)}` : `${outcome.fault}: ${outcome.reason}`;
+const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
+
+describe("stress", () => {
+  test("grows with force and lever, and with the inverse square of the diameter", () => {
+    fc.assert(
+      fc.property(between(1, 1e4), between(30, 150), between(1, 12), (F, D, lever) => {
+        const stress = value(axialStress(F, D, lever));
+        expect((stress * (Math.PI / 4) * D * D) / 1000).toBeCloseTo(F * lever, 6);
+        expect(value(axialStress(F, 2 * D, lever)) * 4).toBeCloseTo(stress, 6);
+      }),
+    );
+  });
+  test("refuses no force", () => expect(refused(axialStress(0, 50))).toMatch(/input: the force is blank or zero/));
+});
+
+describe("load schedule", () => {
+  const schedule = (...s: [number, number, number?, number?, number?]): number[] =>
+    value(loadSchedule({ first: s[0], maximum: s[1], ratio: s[2], unloadTo: s[3], unloadSteps: s[4] }));
+
+  test("doubling by default", () => {
+    expect(schedule(25, 1600)).toEqual([25, 50, 100, 200, 400, 800, 1600]);
+    expect(schedule(12, 1600)).toEqual([12, 24, 48, 96, 192, 384, 768, 1536]);
+    expect(schedule(100, 100)).toEqual([100]);
+  });
+  test("unloading by quarters, or in so many equal ratios", () => {
+    expect(schedule(25, 1600, 1, 25)).toEqual([25, 50, 100, 200, 400, 800, 1600, 400, 100, 25]);
+    expect(schedule(12.5, 1600, 1, 12.5).slice(-4)).toEqual([400, 100, 25, 12.5]);
+    expect(schedule(25, 1600, 1, 25, 2).slice(-2)).toEqual([200, 25]);
+    expect(schedule(25, 1600, 1, undefined, 1).slice(-2)).toEqual([1600, 25]);
+  });
+  test("every step keeps the ratio, none is above the maximum, and one more would be", () => {
+    fc.assert(
+      fc.property(between(1, 50), between(1.01, 500), between(0.25, 3), (first, times, ratio) => {
+        const loads = schedule(first, first * times, ratio);
+        const last = loads[loads.length - 1];
+        expect(loads[0]).toBe(first);
+        for (let i = 1; i < loads.length; i++) expect(loads[i] / loads[i - 1]).toBeCloseTo(1 + ratio, 8);
+        expect(last).toBeLessThanOrEqual(first * times);
+        expect(last * (1 + ratio)).toBeGreaterThan(first * times * (1 - 1e-8));
+      }),
+    );
+  });
+  test("unloading in equal ratios, ending exactly where asked", () => {
+    fc.assert(
+      fc.property(between(1, 20), fc.integer({ min: 1, max: 8 }), (to, steps) => {
+        const unloads = schedule(25, 800, 1, to, steps).slice(-steps - 1);
+        for (let i = 2; i < unloads.length; i++)
+          expect(unloads[i] / unloads[i - 1]).toBeCloseTo(unloads[1] / unloads[0], 8);
+        expect(unloads[steps]).toBe(to);
+      }),
+    );
+  });
+  test.each<[Parameters<typeof loadSchedule>[0], RegExp]>([
+    [{ first: 1600, maximum: 25 }, /maximum stress \(25\) is less than the first \(1600\): the two may be swapped/],
+    [{ first: 25, maximum: 1600, ratio: 0.001 }, /ratio of 0.001 needs \d+ loads/],
+    [{ first: 25, maximum: 1600, unloadTo: 3200 }, /unload to \(3200\) must be .* less than the last load \(1600\)/],
+    [{ first: 25, maximum: 1600, unloadTo: 25, unloadSteps: 2.5 }, /unloading steps is 2.5: enter a whole number/],
+  ])("refuses %j", (given, message) => expect(refused(loadSchedule(given))).toMatch(message));
+});
+
+describe("reading times", () => {
+  test("the trade's list by default", () => {
+    expect(value(readingTimes())).toEqual([0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440]);
+  });
+  test("other ends", () => {
+    expect(value(readingTimes(60, 0.25))).toEqual([0.25, 0.5, 1, 2, 4, 8, 15, 30, 60]);
+    expect(value(readingTimes(500)).slice(-3)).toEqual([120, 240, 500]);
+    expect(value(readingTimes(4320, 0.02)).slice(0, 4)).toEqual([0.02, 0.025, 0.05, 0.1]);
+    expect(value(readingTimes(4320)).slice(-3)).toEqual([1440, 2880, 4320]);
+  });
+  test("rise strictly from first to last, no gap wider than about half a log cycle", () => {
+    fc.assert(
+      fc.property(between(0.01, 10), between(20, 20000), (first, last) => {
+        const times = value(readingTimes(last, first));
+        expect([times[0], times[times.length - 1]]).toEqual([first, last]);
+        for (let i = 1; i < times.length; i++) {
+          expect(times[i]).toBeGreaterThan(times[i - 1]);
+          expect(times[i] / times[i - 1]).toBeLessThanOrEqual(3.6);
+        }
+      }),
+    );
+  });
+  test("refuses ends in the wrong order", () =>
+    expect(refused(readingTimes(0.1, 1440))).toMatch(/last time \(0.1 min\) must be after the first \(1440 min\)/));
+});
+
+describe("deformation", () => {
+  test("a dial that rises, and one that falls", () => {
+    expect(value(deformations([100, 150, 140], 100, 0.01))).toEqual([0, 0.5, 0.4]);
+    expect(value(deformations([5, 4.5, 4.75], 5, -1))).toEqual([-0, 0.5, 0.25]);
+  });
+  test("a blank stays blank, and desktop Excel's 0 for it too", () => {
+    const blank = value(deformations([5, null, 4], 5, -1));
+    expect(blank[1]).toBeNull();
+    expect(value(deformations([5, 0, 4], 5, -1))).toEqual(blank);
+    expect(value(deformations([0, 0], 5))).toEqual([null, null]);
+  });
+  test("an instrument zeroed at the start: its leading zero is a reading, a later one a blank", () => {
+    expect(value(deformations([0, 0.2, 0, 0.5], 0))).toEqual([0, 0.2, null, 0.5]);
+    expect(value(deformations([null, 0.2, null, 0.5], 0))).toEqual([0, 0.2, null, 0.5]);
+    expect(value(deformations([0, 0], 0))).toEqual(value(deformations([null, null], 0)));
+  });
+});
+
+describe("strain", () => {
+  test("corrected for the apparatus", () => expect(value(strain(1.27, 25.4, 0.254))).toBeCloseTo(0.04, 12));
+  test("swelling is negative", () => expect(value(strain(-0.2, 20))).toBeCloseTo(-0.01, 12));
+  test("refuses more than the height", () => {
+    expect(refused(strain(30, 25.4))).toMatch(/deformation \(30\) is not below the initial height \(25.4\)/);
+    expect(refused(strain(1, 0))).toMatch(/initial height is blank or zero/);
+  });
+});
+
+describe("apparatus deflection", () => {
+  const stresses = [12.5, 25, 50, 100, 200];
+  const deflections = [0.002, 0.006, 0.011, 0.018, 0.026];
+  const at = (stress: number, s: (number | null)[] = stresses, d: (number | null)[] = deflections): Outcome<number> =>
+    apparatusDeflection(stress, s, d);
+
+  test("exact at calibrated stresses, in any order of rows", () => {
+    stresses.forEach((stress, i) => {
+      expect(value(at(stress))).toBe(deflections[i]);
+      expect(value(at(stress, [...stresses].reverse(), [...deflections].reverse()))).toBe(deflections[i]);
+    });
+  });
+  test("half-way on the log of stress", () =>
+    expect(value(at(Math.sqrt(50 * 100)))).toBeCloseTo((0.011 + 0.018) / 2, 12));
+  test("a calibration that is straight on log stress is met everywhere", () => {
+    fc.assert(
+      fc.property(between(12.5, 200), between(-0.01, 0.01), between(0.001, 0.02), (stress, a, b) => {
+        const line = (s: number): number => a + b * Math.log10(s);
+        fc.pre(stresses.slice(1).every((s) => line(s) !== 0));
+        expect(value(at(stress, stresses, stresses.map(line)))).toBeCloseTo(line(stress), 12);
+      }),
+    );
+  });
+  test("beyond the range the method does not apply; rounding is not beyond", () => {
+    expect(refused(at(250))).toMatch(/^method: the stress 250 is above the calibrated range \(12.5 to 200\)/);
+    expect(refused(at(10))).toMatch(/^method: the stress 10 is below/);
+    expect(value(at(200 * (1 + 1e-12)))).toBe(0.026);
+  });
+  test("a row without stress or deflection is skipped, blank or zero alike", () => {
+    for (const blank of [null, 0]) {
+      expect(value(at(40, [...stresses, blank], [...deflections, blank]))).toBe(value(at(40)));
+      const gap = at(50, stresses, [0.002, 0.006, blank, 0.018, 0.026]);
+      expect(value(gap)).toBeCloseTo(0.012, 12);
+      expect(refused(at(150, stresses, [0.002, 0.006, 0.011, 0.018, blank]))).toMatch(
+        /calibrated range \(12.5 to 100\)/,
+      );
+      expect(value(at(12.5, stresses, [blank, 0.006, 0.011, 0.018, 0.026]))).toBe(0);
+    }
+  });
+  test("refuses two branches in one, a negative stress, and a blank calibration", () => {
+    expect(refused(at(60, [50, 100, 50], [0.01, 0.02, 0.014]))).toMatch(
+      /^input: rows 1 and 3 of the calibration give two deflections at 50/,
+    );
+    expect(refused(at(60, [50, -100], [0.01, 0.02]))).toMatch(/row 2 of the calibration stresses is -100/);
+    expect(refused(at(60, [null, 0], [0, null]))).toMatch(/calibration is blank or zero throughout/);
+  });
+});

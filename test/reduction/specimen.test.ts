@@ -1,0 +1,176 @@
+import fc from "fast-check";
+import type { Outcome } from "../../src/reduction/outcome";
+import {
+  density,
+  reduceSpecimen,
+  saturation,
+  solidsHeight,
+  voidRatio,
+  voidRatioAtStrain,
+  waterContent,
+  type SpecimenMeasurements,
+} from "../../src/reduction/specimen";
+import { strain } from "../../src/reduction/loading";
+
+const value = <T>(outcome: Outcome<T>): T => {
+  if (!outcome.ok) throw new Error(outcome.reason);
+  return outcome.value;
+};
+const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
+const close = (a: number, b: number): void => expect(Math.abs(a - b)).toBeLessThan(1e-9 * Math.max(1, Math.abs(b)));
+
+/** A specimen made from its phases, so that the truth is known. */
+const phases = fc.record({
+  diameter: between(35, 150),
+  height: between(12, 40),
+  e0: between(0.25, 4),
+  S0: between(0.3, 1),
+  wf: between(0.1, 1),
+  Gs: between(2.3, 3),
+  ring: between(20, 400),
+  compression: between(0.01, 0.1),
+});
+
+function measured({ diameter, height, e0, S0, wf, Gs, ring, compression }: Record<string, number>) {
+  const dry = (Gs * ((Math.PI / 4) * diameter ** 2 * height)) / 1000 / (1 + e0);
+  const w0 = (S0 * e0) / Gs;
+  const measurements: SpecimenMeasurements = {
+    diameter,
+    height,
+    ring,
+    ringAndWetBefore: ring + dry * (1 + w0),
+    ringAndWetAfter: ring + dry * (1 + wf),
+    ringAndDry: ring + dry,
+    Gs,
+    finalHeight: height * (1 - compression),
+  };
+  return { measurements, dry, w0 };
+}
+
+test("masses made from phases give the phases back", () => {
+  fc.assert(
+    fc.property(phases, (truth) => {
+      const { measurements, dry, w0 } = measured(truth);
+      const found = value(reduceSpecimen(measurements));
+      close(found.e0, truth.e0);
+      close(found.S0, truth.S0);
+      close(found.w0, w0);
+      close(found.wf, truth.wf);
+      close(found.dryMass, dry);
+      close(found.density, found.dryDensity * (1 + found.w0));
+      close(found.dryDensity, truth.Gs / (1 + truth.e0));
+      close(found.Sf! * found.ef!, found.wf * truth.Gs);
+    }),
+  );
+});
+
+test("the chain agrees with its single steps", () => {
+  fc.assert(
+    fc.property(phases, (truth) => {
+      const { measurements: m } = measured(truth);
+      const found = value(reduceSpecimen(m));
+      const dry = m.ringAndDry - m.ring;
+      const Hs = value(solidsHeight(dry, m.Gs, m.diameter));
+      close(found.Hs, Hs);
+      close(found.e0, value(voidRatio(m.height, Hs)));
+      close(found.w0, value(waterContent(m.ringAndWetBefore, m.ringAndDry, m.ring)));
+      close(found.S0, value(saturation(found.w0, m.Gs, found.e0)));
+      close(found.density, value(density(m.ringAndWetBefore - m.ring, m.diameter, m.height)));
+      const eps = value(strain(m.height - m.finalHeight!, m.height));
+      close(found.ef!, value(voidRatioAtStrain(eps, found.e0)));
+    }),
+  );
+});
+
+test("void ratio from strain, and back, whichever way the specimen moved", () => {
+  fc.assert(
+    fc.property(between(0.3, 4), between(-0.2, 0.2), (e0, eps) => {
+      const e = value(voidRatioAtStrain(eps, e0));
+      close((e0 - e) / (1 + e0), eps);
+    }),
+  );
+});
+
+const sound: SpecimenMeasurements = {
+  diameter: 63.5,
+  height: 25.4,
+  ring: 110.3,
+  ringAndWetBefore: 259.2,
+  ringAndWetAfter: 253.9,
+  ringAndDry: 218.7,
+  Gs: 2.71,
+  finalHeight: 24.0,
+};
+const remarks = (change: Partial<SpecimenMeasurements>): string => {
+  const outcome = reduceSpecimen({ ...sound, ...change });
+  return outcome.ok ? outcome.remarks.join("; ") : `refused: ${outcome.reason}`;
+};
+
+describe("remarks", () => {
+  test("none on a sound specimen", () => expect(remarks({})).toBe(""));
+  test("too wet and too dry as placed", () => {
+    expect(remarks({ ringAndWetBefore: 262.5 })).toMatch(/^S0 is 10[5-9]\.\d %, more water than the voids hold/);
+    expect(remarks({ ringAndWetBefore: 254 })).toMatch(/^S0 is 8\d\.\d %: not saturated/);
+  });
+  test("final height against final water content", () => {
+    expect(remarks({ finalHeight: 25.3 })).toMatch(
+      /^Sf is \d+\.\d %: the final void ratio is .* from the final height but/,
+    );
+    expect(remarks({ finalHeight: 25.6 })).toMatch(/final height \(25.6 mm\) is above the initial height \(25.4 mm\)/);
+  });
+  test("a specific gravity that is unusual", () => expect(remarks({ Gs: 2.95 })).toMatch(/gravity 2.95 is unusual/));
+  test("diameter over height: nominal 2.5 by 1 in as measured is in order, 2.4 is not", () => {
+    expect(remarks({ diameter: 63.45 })).not.toMatch(/diameter over height/);
+    expect(remarks({ height: 26.4 })).toMatch(/diameter over height is 2.41, below 2.5/);
+  });
+  test("a small specimen", () => {
+    const small = {
+      diameter: 35.7,
+      height: 10,
+      ringAndDry: 125.7,
+      ringAndWetBefore: 131.5,
+      ringAndWetAfter: 131,
+      finalHeight: undefined,
+    };
+    expect(remarks(small)).toMatch(
+      /diameter is below the usual least of 50 mm.*height is below the usual least of 12 mm/,
+    );
+  });
+  test("sizes in the wrong unit", () => {
+    expect(remarks({ diameter: 635, height: 254, finalHeight: undefined })).toMatch(
+      /density 0.002 .*check the sizes, their unit/,
+    );
+  });
+});
+
+describe("refusals name the two entries and the remedy", () => {
+  test.each<[Partial<SpecimenMeasurements>, RegExp]>([
+    [{ ringAndDry: 103.1 }, /ring and dry soil \(103.1\) is less than the ring \(110.3\): check the two weighings/],
+    [{ ringAndWetBefore: 210 }, /ring and wet soil before \(210\) is less than the ring and dry soil \(218.7\)/],
+    [{ ringAndWetAfter: 218.7 }, /ring and wet soil after \(218.7\) is the same as the ring and dry soil \(218.7\)/],
+    [{ height: 12 }, /the height \(12 mm\) is not above the height of solids \(12.6\d+ mm\).*length unit/],
+    [{ finalHeight: 2.4 }, /the final height \(2.4 mm\) is not above the height of solids/],
+    [{ ring: -110.3 }, /the ring mass is -110.3: it cannot be negative/],
+    [{ diameter: 0 }, /the diameter is blank or zero/],
+    [{ Gs: 2710 }, /specific gravity is 2710, which no soil has: .*so 2.71 for 2710 kg\/m3/],
+    [{ Gs: 0.9 }, /specific gravity is 0.9, which no soil has: enter it relative to water, about 2.6 to 2.8$/],
+  ])("%j", (change, message) => expect(remarks(change)).toMatch(message));
+
+  test("in the unit that was typed", () => {
+    const outcome = reduceSpecimen({ ...sound, height: 12.7 * 0.9 }, "in");
+    expect(outcome).toMatchObject({ ok: false, reason: expect.stringMatching(/the height \(0.45 in\)/) });
+  });
+
+  test("each step by itself", () => {
+    const reason = (outcome: Outcome<number>): string => (outcome.ok ? `gave ${outcome.value}` : outcome.reason);
+    expect(reason(waterContent(50, 60, 20))).toMatch(/wet mass \(50\) is less than the dry mass \(60\)/);
+    expect(reason(waterContent(70, 20, 60))).toMatch(/dry mass \(20\) must be greater than the tare \(60\)/);
+    expect(reason(waterContent(70, 60, -1))).toMatch(/tare is -1/);
+    expect(reason(voidRatio(10, 12))).toMatch(/height \(10\) is not above the height of solids \(12\)/);
+    expect(reason(voidRatioAtStrain(5, 1))).toMatch(/strain is 5: enter it as a ratio, 0.05 for 5 %/);
+    expect(reason(voidRatioAtStrain(0.7, 0.5))).toMatch(/leaves no voids/);
+    expect(reason(saturation(35.2, 2.7, 0.95))).toMatch(/water content is 35.2: enter it as a ratio, 0.352/);
+    expect(reason(solidsHeight(108, 2.7, 63.5, 998))).toMatch(/water density is 998: enter it in g\/cm3/);
+    expect(reason(density(-5, 63.5, 20))).toMatch(/the mass is -5/);
+  });
+});

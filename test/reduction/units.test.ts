@@ -1,0 +1,54 @@
+import fc from "fast-check";
+import { convert, convertUnit, unitNamed, UNITS, unitsOf, type Quantity } from "../../src/reduction/units";
+
+const quantities = Object.keys(UNITS) as Quantity[];
+const anyPair = fc
+  .constantFrom(...quantities)
+  .chain((quantity) =>
+    fc.tuple(
+      fc.constant(quantity),
+      fc.constantFrom(...unitsOf(quantity)),
+      fc.constantFrom(...unitsOf(quantity)),
+      fc.constantFrom(...unitsOf(quantity)),
+    ),
+  );
+const anyValue = fc.double({ min: 1e-9, max: 1e9, noNaN: true });
+
+test("there and back gives the value again, and a detour changes nothing", () => {
+  fc.assert(
+    fc.property(anyPair, anyValue, ([quantity, a, b, c], value) => {
+      const there = convert(value, quantity, a, b);
+      expect(Math.abs(convert(there, quantity, b, a) / value - 1)).toBeLessThan(1e-14);
+      expect(Math.abs(convert(there, quantity, b, c) / convert(value, quantity, a, c) - 1)).toBeLessThan(1e-14);
+    }),
+  );
+});
+
+test("a name means one thing: where two quantities share it, no other unit of theirs clashes", () => {
+  for (const quantity of quantities)
+    for (const name of unitsOf(quantity)) {
+      const others = quantities.filter((other) => other !== quantity && unitsOf(other).includes(name));
+      expect([name, others]).toEqual([name, []]);
+    }
+});
+
+test("units as people type them", () => {
+  expect(unitNamed("KPA", unitsOf("stress"))).toBe("kPa");
+  expect(unitNamed("mm²/min", unitsOf("cv"))).toBe("mm2/min");
+  expect(unitNamed(" m^2 / yr ", unitsOf("cv"))).toBe("m2/yr");
+  expect(unitNamed("kN/m³", unitsOf("density"))).toBe("kN/m3");
+  expect(unitNamed("furlong", unitsOf("length"))).toBeUndefined();
+  expect(unitNamed("toString", unitsOf("length"))).toBeUndefined();
+});
+
+test("an unknown unit and a unit of something else are refused with the units that serve", () => {
+  expect(convertUnit(1, "furlong", "mm")).toMatchObject({
+    ok: false,
+    fault: "input",
+    reason: expect.stringMatching(/"furlong" is not known: use one of .*kPa.*mm/),
+  });
+  expect(convertUnit(1, "kPa", "mm")).toMatchObject({
+    ok: false,
+    reason: expect.stringMatching(/^"mm" does not measure what "kPa" measures: convert it to one of kPa, MPa/),
+  });
+});
