@@ -1,0 +1,68 @@
+/** What Excel would stumble over in a manifest and its schema does not see. Each check gives its complaints, in words. */
+import fs from "fs";
+import path from "path";
+
+export const ROOT = path.resolve(__dirname, "../..");
+export const BASE = "https://localhost:3000/";
+
+const all = (text: string, pattern: RegExp): string[] => [...text.matchAll(pattern)].map(([, found]) => found);
+
+/** Every resid has its resource, every resource its user, and no id is given twice. */
+export function danglingIds(manifest: string): string[] {
+  const used = new Set(all(manifest, /\sresid="([^"]*)"/g));
+  const given = all(manifest, /<bt:(?:Image|Url|String) id="([^"]*)"/g);
+  return [
+    ...[...used].filter((id) => !given.includes(id)).map((id) => `resid ${id} has no resource`),
+    ...given.filter((id) => !used.has(id)).map((id) => `resource ${id} is not used`),
+    ...given.filter((id, index) => given.indexOf(id) !== index).map((id) => `resource ${id} is given twice`),
+  ];
+}
+
+const urls = (manifest: string): string[] => all(manifest, /DefaultValue="([a-z]+:[^"]*)"/g);
+
+export const insecureUrls = (manifest: string): string[] => urls(manifest).filter((url) => !url.startsWith("https://"));
+
+/** Own files that are neither built (dist) nor, for pictures, kept in src/pane/assets. */
+export const missingFiles = (manifest: string): string[] =>
+  urls(manifest)
+    .filter((url) => url.startsWith(BASE))
+    .map((url) => url.slice(BASE.length))
+    .filter((file) => ![`dist/${file}`, `src/pane/${file}`].some((place) => fs.existsSync(path.join(ROOT, place))));
+
+/** Pictures whose real size is not the one that is announced; a PNG's width and height are bytes 16 to 23. */
+export function wrongSizes(manifest: string): string[] {
+  const sized = [...manifest.matchAll(/<bt:Image size="(\d+)" resid="([^"]*)"/g)].map(([, size, id]) => {
+    const [url] = all(manifest, new RegExp(`<bt:Image id="${id}" DefaultValue="([^"]*)"`, "g"));
+    return [Number(size), url] as const;
+  });
+  const fixed = [
+    [32, ...all(manifest, /<IconUrl DefaultValue="([^"]*)"/g)],
+    [64, ...all(manifest, /<HighResolutionIconUrl DefaultValue="([^"]*)"/g)],
+  ] as [number, string][];
+  return [...sized, ...fixed].flatMap(([size, url]) => {
+    const png = fs.readFileSync(path.join(ROOT, "src/pane", url.slice(BASE.length)));
+    const actual = [png.readUInt32BE(16), png.readUInt32BE(20)];
+    return actual[0] === size && actual[1] === size ? [] : [`${url} is ${actual.join(" x ")}, not ${size}`];
+  });
+}
+
+/** The sizes without which Excel shows no picture on the ribbon. */
+export const missingSizes = (manifest: string): string[] =>
+  all(manifest, /<Icon>([\s\S]*?)<\/Icon>/g).flatMap((icon) =>
+    ["16", "32", "80"].filter((size) => !icon.includes(`size="${size}"`)),
+  );
+
+export const valueOf = (manifest: string, id: string): string | undefined =>
+  all(manifest, new RegExp(`id="${id}" DefaultValue="([^"]*)"`, "g"))[0];
+
+/** A shared runtime works only where the runtime, the functions' page and the pane are one resource. */
+export function splitRuntime(manifest: string): string[] {
+  const [runtime] = all(manifest, /<Runtime resid="([^"]*)" lifetime="long"/g);
+  const [page] = all(manifest, /<Page>\s*<SourceLocation resid="([^"]*)"/g);
+  const [pane] = all(manifest, /<TaskpaneId>[^<]*<\/TaskpaneId>\s*<SourceLocation resid="([^"]*)"/g);
+  const [start] = all(manifest, /<SourceLocation DefaultValue="([^"]*)"/g);
+  return [
+    ...[page, pane].filter((id) => id !== runtime || !id).map((id) => `${id} is not the long-lived runtime ${runtime}`),
+    ...(start === valueOf(manifest, runtime) ? [] : [`${start} is not the runtime's page`]),
+  ];
+}

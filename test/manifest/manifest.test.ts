@@ -1,0 +1,133 @@
+import { execFileSync } from "child_process";
+import fs from "fs";
+import path from "path";
+import {
+  BASE,
+  danglingIds,
+  insecureUrls,
+  missingFiles,
+  missingSizes,
+  ROOT,
+  splitRuntime,
+  valueOf,
+  wrongSizes,
+} from "./faults";
+
+const read = (...parts: string[]): string => fs.readFileSync(path.join(ROOT, ...parts), "utf8");
+
+const manifest = read("manifest.xml");
+
+/** The manifest with one thing wrong in it. */
+function broken(what: string | RegExp, by: string): string {
+  const changed = manifest.replace(what, by);
+  if (changed === manifest) throw new Error(`nothing to break: ${what}`);
+  return changed;
+}
+
+const complaints = (...texts: string[]): string[] =>
+  JSON.parse(
+    execFileSync(process.execPath, [path.join(__dirname, "validate.mjs")], {
+      input: JSON.stringify(texts),
+      encoding: "utf8",
+    }),
+  );
+
+test("it is valid against Microsoft's schema, which does see a fault", () => {
+  const [whole, ...faults] = complaints(
+    manifest,
+    broken("<Permissions>ReadWriteDocument</Permissions>", ""),
+    broken('lifetime="long"', 'lifetime="for ever"'),
+    broken(
+      /<bt:String id="Open.Label" DefaultValue="[^"]*"/,
+      `<bt:String id="Open.Label" DefaultValue="${"x".repeat(126)}"`,
+    ),
+    broken(/(id="Open.Description" DefaultValue=)"[^"]*"/, `$1"${"x".repeat(251)}"`),
+    broken(/Functions\.Namespace/g, "Functions.Namespace.Of.All.Sheets"),
+    broken(/<Id>[^<]*/, "<Id>clayledger"),
+  );
+  expect(whole).toBe("");
+  const named = [
+    /DefaultSettings|Permissions|VersionOverrides/,
+    /lifetime/,
+    /maxLength/,
+    /maxLength/,
+    /maxLength/,
+    /Id/,
+  ];
+  expect(faults).toHaveLength(named.length);
+  faults.forEach((fault, index) => expect(fault).toMatch(named[index]));
+});
+
+describe("what the schema does not see", () => {
+  test.each([
+    ["every resid resolves", danglingIds, broken('resid="Open.Label"', 'resid="Open.Lable"')],
+    ["no resource is unused", danglingIds, broken(/<Namespace resid="[^"]*" \/>/, "")],
+    [
+      "every address is https",
+      insecureUrls,
+      broken('"https://localhost:3000/functions.js"', '"http://localhost:3000/functions.js"'),
+    ],
+    ["every file is built or kept", missingFiles, broken("/functions.json", "/function.json")],
+    ["every picture has its size", wrongSizes, broken('size="16" resid="Icon.16"', 'size="16" resid="Icon.32"')],
+    ["the ribbon has the sizes it needs", missingSizes, broken('<bt:Image size="80" resid="Icon.80" />', "")],
+    [
+      "one runtime runs it all",
+      splitRuntime,
+      broken(/(<Page>\s*<SourceLocation resid=)"[^"]*"/, '$1"Functions.Script.Url"'),
+    ],
+  ])("%s", (_, faults, wrong) => {
+    expect(faults(manifest)).toEqual([]);
+    expect(faults(wrong)).not.toEqual([]);
+  });
+});
+
+test("the namespace is CLAY, and the version is the package's", () => {
+  expect(valueOf(manifest, "Functions.Namespace")).toBe("CLAY");
+  const { version } = JSON.parse(read("package.json"));
+  expect(manifest).toContain(`<Version>${version}.0</Version>`);
+});
+
+test("it asks for what the adapter and the functions use", () => {
+  const sets = Object.fromEntries(
+    [...manifest.matchAll(/<Set Name="(\w+)" MinVersion="([\d.]+)"/g)].map(([, ...set]) => set),
+  );
+  expect(sets).toEqual({ ExcelApi: "1.9", SharedRuntime: "1.1", CustomFunctionsRuntime: "1.2" });
+});
+
+// It stands on ES modules, which jest cannot load: it runs as its own process. (Its command line would report its use.)
+test("office-addin-manifest reads it", () => {
+  const script = `require("office-addin-manifest").OfficeAddinManifest.readManifestFile("manifest.xml")
+    .then((info) => process.stdout.write(JSON.stringify(info)))`;
+  const info = JSON.parse(execFileSync(process.execPath, ["-e", script], { cwd: ROOT, encoding: "utf8" }));
+  expect(info).toMatchObject({
+    displayName: "Clayledger",
+    providerName: "Clayledger contributors",
+    officeAppType: "TaskPaneApp",
+    permissions: "ReadWriteDocument",
+    hosts: ["Workbook"],
+    defaultSettings: { sourceLocation: `${BASE}taskpane.html` },
+  });
+});
+
+describe("what is built (npm run build)", () => {
+  test("the runtime's page loads Microsoft's library, then the functions", () => {
+    const scripts = [...read("dist/taskpane.html").matchAll(/<script[^>]*\ssrc="([^"]*)"/g)].map(([, src]) => src);
+    const library = scripts.indexOf("https://appsforoffice.microsoft.com/lib/1/hosted/office.js");
+    expect(library).toBe(0);
+    expect(scripts.indexOf("functions.js")).toBeGreaterThan(library);
+  });
+
+  test("functions.json declares each function once and lets error cells reach the code", () => {
+    const { functions, allowErrorForDataTypeAny } = JSON.parse(read("dist/functions.json"));
+    const ids: string[] = functions.map(({ id }: { id: string }) => id);
+    expect(ids.length).toBeGreaterThan(0);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(allowErrorForDataTypeAny).toBe(true);
+  });
+
+  test("the built manifest is this one, at the address it was built for", () => {
+    const built = read("dist/manifest.xml");
+    const address = built.match(/<SourceLocation DefaultValue="([^"]*)taskpane.html"/)![1];
+    expect(built).toBe(manifest.replaceAll(BASE, address));
+  });
+});
