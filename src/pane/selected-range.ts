@@ -35,7 +35,8 @@ const columnNumber = (letters: string): number =>
 
 /** Row and column, from 0, of the first cell of an address; A1 where it names whole columns or rows. */
 function corner(address: string): { row: number; col: number } {
-  const [, letters, digits] = /(?:^|!)\$?([A-Za-z]*)\$?(\d*)/.exec(address) ?? [];
+  const local = address.slice(address.lastIndexOf("!") + 1);
+  const [, letters, digits] = /^\$?([A-Za-z]*)\$?(\d*)/.exec(local) ?? [];
   return { row: digits ? Number(digits) - 1 : 0, col: letters ? columnNumber(letters) : 0 };
 }
 

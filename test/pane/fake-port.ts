@@ -1,0 +1,37 @@
+/** A workbook of one selection, for tests of the pane: it records what is asked of it, and can be made to fail. */
+import type { Selection, SheetPlan, WorkbookPort } from "../../src/workbook/port";
+
+export class FakePort implements WorkbookPort {
+  readonly host = "embedded";
+  readonly inserted: SheetPlan[] = [];
+  readonly listeners = new Set<() => void>();
+  failure: Error | undefined;
+  selected: Selection = { sheet: "Sheet1", address: "A1", values: [[""]] };
+
+  private async answer<T>(value: T): Promise<T> {
+    if (this.failure) throw this.failure;
+    return value;
+  }
+
+  sheetNames = () => this.answer(["Sheet1"]);
+  selection = () => this.answer(this.selected);
+  values = () => this.answer<Selection["values"]>([]);
+  readNames = () => this.answer({});
+
+  insertSheet = async (plan: SheetPlan): Promise<string> => {
+    await this.answer(undefined);
+    this.inserted.push(plan);
+    return `${plan.name} 2`;
+  };
+
+  onChange = async (listener: () => void): Promise<() => void> => {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  };
+
+  /** As a user selects a range, or types in one. */
+  select(values: Selection["values"], address = "A1:B99"): void {
+    this.selected = { sheet: "Sheet1", address, values };
+    this.listeners.forEach((listener) => listener());
+  }
+}

@@ -1,0 +1,103 @@
+import { pairOf, rangeOf, type Range } from "../../src/pane/selected-range";
+import type { CellValue } from "../../src/workbook/port";
+
+const range = (values: CellValue[][], address = "B4:C9"): Range | null => rangeOf({ sheet: "Test", address, values });
+const known = (values: CellValue[][], address?: string): Range => {
+  const found = range(values, address);
+  if (!found) throw new Error("no range");
+  return found;
+};
+
+describe("what a selection holds", () => {
+  test("two columns under headings, named by their letters and headings", () => {
+    const { lines, begins } = known([
+      ["Time", "Reading"],
+      ["(min)", "(mm)"],
+      [0, 1.2],
+      [1, 1.5],
+    ]);
+    expect(lines.map(({ name }) => name)).toEqual(["Column B: Time (min)", "Column C: Reading (mm)"]);
+    expect(lines[1].cells).toEqual([1.2, 1.5]);
+    expect(begins).toBe("sheet row 6");
+  });
+
+  test("rows, where the selection lies on its side", () => {
+    const { lines, begins } = known(
+      [
+        ["Time", 0, 1, 2],
+        ["Reading", 5, 6, 7],
+      ],
+      "AA10:AD11",
+    );
+    expect(lines.map(({ name }) => name)).toEqual(["Row 10: Time", "Row 11: Reading"]);
+    expect(lines[1].cells).toEqual([5, 6, 7]);
+    expect(lines[0].cellName(2)).toBe("AD10");
+    expect(begins).toBe("column AB");
+  });
+
+  test("columns with nothing in them are passed over", () => {
+    const { lines } = known([
+      [0, "", 1.2],
+      [1, "", 1.5],
+      [2, "", 1.6],
+    ]);
+    expect(lines.map(({ name }) => name)).toEqual(["Column B", "Column D"]);
+  });
+
+  test.each<[string, CellValue[][]]>([
+    ["one cell", [[1]]],
+    ["one column", [[1], [2], [3]]],
+    [
+      "no numbers",
+      [
+        ["Time", "Reading"],
+        ["", ""],
+      ],
+    ],
+    ["nothing", []],
+  ])("%s is no curve", (_, values) => expect(range(values)).toBeNull());
+});
+
+describe("two lines as numbers", () => {
+  test("a blank in the middle stays, blanks below the last entry go", () => {
+    const pair = pairOf(
+      known([
+        [0, 1],
+        [1, ""],
+        [2, 3],
+        ["", " "],
+      ]),
+      0,
+      1,
+    );
+    expect(pair).toMatchObject({ ok: true, value: { first: [0, 1, 2], second: [1, null, 3] } });
+  });
+
+  test.each<[string, CellValue, string]>([
+    ["text", "1.2x", `C5 holds the text "1.2x"`],
+    ["a logical value", true, "C5 holds TRUE"],
+    ["an error cell", "#DIV/0!", "C5 shows #DIV/0!"],
+  ])("%s is refused by the name of its cell", (_, cell, message) => {
+    const pair = pairOf(
+      known([
+        [0, 1],
+        [1, cell],
+        [2, 3],
+      ]),
+      0,
+      1,
+    );
+    expect(pair).toMatchObject({ ok: false, fault: "input", reason: expect.stringContaining(message) });
+  });
+
+  test("the cells of a sheet-qualified, absolute address have the right names", () => {
+    const { lines } = known(
+      [
+        [0, 1],
+        [1, 2],
+      ],
+      "'My test'!$Z$100:$AA$101",
+    );
+    expect(lines[1].cellName(1)).toBe("AA101");
+  });
+});
