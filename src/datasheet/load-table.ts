@@ -76,7 +76,7 @@ const COMPRESSION: readonly Column[] = [
     "Reading at the end of the load",
     ["End", "reading"],
     "reading",
-    '=IF(OR([load_stress]="",COUNT({readings_#})=0),"",INDEX({readings_#},MATCH(MAXIFS({times_#},{readings_#},">-1E+300"),{times_#},0)))',
+    '=IF(OR([load_stress]="",COUNT({readings_#})=0),"",INDEX({readings_#},MATCH(SUMPRODUCT(MAX(ISNUMBER({readings_#})*{times_#})),{times_#},0)))',
     "The reading at the latest time that has one.",
     '=IF({zero_reading}="","",{zero_reading})',
   ),
@@ -235,7 +235,7 @@ const COEFFICIENTS: readonly Column[] = [
     "cv = 0.848 Hdr^2 / t90; Hdr is half the middle height in double drainage.",
   ),
   result(
-    "cv",
+    "cv_chosen",
     "cv carried on",
     ["cv", "chosen"],
     "cv",
@@ -243,7 +243,7 @@ const COEFFICIENTS: readonly Column[] = [
     "cv of the construction chosen among the results.",
   ),
   result(
-    "mv",
+    "volume_compressibility",
     "Coefficient of volume compressibility",
     ["mv", ""],
     "compressibility",
@@ -278,16 +278,14 @@ const COEFFICIENTS: readonly Column[] = [
 
 const TIME_CURVES: readonly Column[] = [
   ...repeated("times"),
-  {
-    ...result(
-      "log_d0",
-      "Log time: d0",
-      ["log time", "d0"],
-      "drawn",
-      "=CLAY.TIME_CURVE({times_#},{readings_#})",
-      "One formula spills the whole row: the log-of-time and root-time constructions on the load's readings. Blank where a method does not apply.",
-    ),
-  },
+  result(
+    "log_d0",
+    "Log time: d0",
+    ["log time", "d0"],
+    "drawn",
+    '=IF(COUNT({readings_#})=0,"",CLAY.TIME_CURVE({times_#},{readings_#}))',
+    "One formula spills the whole row: the log-of-time and root-time constructions on the load's readings. Blank where a method does not apply.",
+  ),
   spilled("log_d50", "Log time: d50", ["log time", "d50"], "drawn", "Half way between d0 and d100."),
   spilled("log_d100", "Log time: d100", ["log time", "d100"], "drawn", "Tangent at the inflection meets the tail."),
   spilled("log_t50", "Log time: t50", ["log time", "t50"], "minutes", "Time of d50."),

@@ -19,6 +19,8 @@ const PANEL_COLUMNS = 5;
 /** Rows of readings that are framed as inputs; a longer series runs on below them. */
 const FRAMED_READING_ROWS = 24;
 const TEMPLATE_VERSION = 1;
+/** Where the loads' dates stand: a little wider than the others. */
+const DATE_COLUMN = 3;
 
 /** What a sheet is while it is being laid out. */
 interface Draft {
@@ -41,7 +43,7 @@ function placeUnit(draft: Draft, row: number, col: number, measure: Measure): vo
   draft.cells.push({ row, col, kind: "unit", ...unitOf(measure, draft.system) });
 }
 
-/** One field on one row: label, value, unit. A text takes the columns up to `end`. */
+/** One field on one row: label, value, unit. A typed text takes the columns up to `end`; an answer stays in one cell, where it may spill. */
 function placeField(draft: Draft, field: Field, row: number, col: number, valueCol: number, end: number): void {
   const { system, cells, names, merges } = draft;
   const { name, label, kind, note, choices, formula, measure } = field;
@@ -49,8 +51,8 @@ function placeField(draft: Draft, field: Field, row: number, col: number, valueC
   const format = formatFor(field, system);
   cells.push({ row, col: valueCol, kind, value: startValue(field, system), formula, format, note, choices });
   names[name] = { row, col: valueCol, rows: 1, cols: 1 };
-  if (measure === "text" || measure === "date") merges.push({ row, col: valueCol, rows: 1, cols: end - valueCol });
-  else placeUnit(draft, row, valueCol + 1, measure);
+  if (measure !== "text" && measure !== "date") placeUnit(draft, row, valueCol + 1, measure);
+  else if (kind === "input") merges.push({ row, col: valueCol, rows: 1, cols: end - valueCol });
 }
 
 /** Headings, units, the start row where there is one, then the rows. Gives the row below the table. */
@@ -95,9 +97,12 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
 const columnsFrom = (columns: readonly Column[], first: number): [string, number][] =>
   columns.map(({ name }, index) => [name, first + index]);
 
-function placeSections(draft: Draft, top: number): number {
+/** Gives the row of each section, and the row below the last remark. */
+function placeSections(draft: Draft, top: number): { tops: number[]; below: number } {
   let row = top;
+  const tops: number[] = [];
   for (const { title, labelColumns, panels } of SECTIONS) {
+    tops.push(row);
     draft.cells.push({ row, col: 0, kind: "heading", value: title });
     const ends = panels.map((parts, index) => {
       const col = index * PANEL_COLUMNS;
@@ -111,7 +116,7 @@ function placeSections(draft: Draft, top: number): number {
   }
   for (const remark of REMARKS) placeField(draft, remark, row++, 0, 2, PAGE_COLUMNS - 1);
   draft.cells.push({ row, col: 0, kind: "note", value: CAUTION });
-  return row + 2;
+  return { tops, below: row + 2 };
 }
 
 function placeLoads(draft: Draft, top: number): number {
@@ -167,8 +172,14 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
 const SUMMARY =
   '={project}&IF({boring}="","","  |  "&{boring})&IF({sample}="","","  |  "&{sample})&IF({specimen}="","","  |  "&{specimen})';
 
-/** A blank sheet for one test. */
-export function blankSheet(system: System, options: SheetOptions = {}): SheetPlan {
+export interface Layout {
+  readonly plan: SheetPlan;
+  /** What stands on each printed page; the readings' pages hold the framed rows. */
+  readonly pages: readonly Box[];
+}
+
+/** A blank sheet for one test, with its printed pages. */
+export function layOut(system: System, options: SheetOptions = {}): Layout {
   const draft: Draft = { system, cells: [], names: {}, merges: [] };
   const { cells, names, merges } = draft;
   cells.push(
@@ -188,20 +199,42 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   names.test_summary = { row: 0, col: 9, rows: 1, cols: 1 };
   names.template_version = { row: 1, col: 15, rows: 1, cols: 1 };
   names.notice = { row: 2, col: 0, rows: 1, cols: 1 };
-  const loadsTop = placeSections(draft, 3);
+  const { tops, below: loadsTop } = placeSections(draft, 3);
   const readingsTop = placeLoads(draft, loadsTop);
   const rows = placeReadings(draft, readingsTop, options.readingRows ?? 400);
+  const cols = LOAD_PARTS.length * PAGE_COLUMNS;
+
+  const results = tops[tops.length - 1];
+  const page = (row: number, below: number, part: number): Box => ({
+    row,
+    col: part * PAGE_COLUMNS,
+    rows: below - row,
+    cols: PAGE_COLUMNS,
+  });
+  const framed = names.times_01.row + FRAMED_READING_ROWS;
+  const parts = LOAD_PARTS.map((_, part) => part);
   return {
-    name: options.name ?? "Consolidation test",
-    rows,
-    cols: Math.max(2 * LOADS, LOAD_PARTS.length * PAGE_COLUMNS),
-    cells,
-    names,
-    merges,
-    columnWidths: Object.fromEntries(Array.from({ length: LOAD_PARTS.length * PAGE_COLUMNS }, (_, col) => [col, 10])),
-    freezeRows: 1,
+    plan: {
+      name: options.name ?? "Consolidation test",
+      rows,
+      cols,
+      cells,
+      names,
+      merges,
+      columnWidths: Object.fromEntries(Array.from({ length: cols }, (_, col) => [col, col === DATE_COLUMN ? 11 : 9.5])),
+      freezeRows: 1,
+    },
+    pages: [
+      page(0, results, 0),
+      page(results, readingsTop, 0),
+      ...parts.slice(1).map((part) => page(loadsTop, readingsTop, part)),
+      ...parts.map((part) => page(readingsTop, framed, part)),
+    ],
   };
 }
+
+/** A blank sheet for one test. */
+export const blankSheet = (system: System, options?: SheetOptions): SheetPlan => layOut(system, options).plan;
 
 /** Values by name: one for a cell, a list for a range, filled from its top. */
 export type SheetValues = Readonly<Record<string, CellValue | readonly (CellValue | undefined)[]>>;

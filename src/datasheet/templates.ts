@@ -1,0 +1,17 @@
+/** `npm run templates`: the blank data sheets as .xlsx, the same bytes as long as nothing has changed. */
+import { writeFileSync } from "fs";
+import { join } from "path";
+import { layOut } from "./sheet";
+import type { System } from "./measures";
+import { toXlsx } from "./xlsx";
+
+export const TEMPLATES: Readonly<Record<System, string>> = { SI: "clayledger-si.xlsx", US: "clayledger-us.xlsx" };
+
+export const templateBytes = (system: System): Promise<Uint8Array> => toXlsx(layOut(system));
+
+async function write(folder: string): Promise<void> {
+  for (const [system, file] of Object.entries(TEMPLATES))
+    writeFileSync(join(folder, file), await templateBytes(system as System));
+}
+
+if (require.main === module) void write(join(__dirname, "../../templates"));
