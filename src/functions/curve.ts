@@ -1,1 +1,569 @@
-export {};
+/** Worksheet functions of the whole test: compression curve, preconsolidation stress, indices, field curve, quality. */
+import type { ConstructionLine } from "../reduction/construction";
+import { branches } from "../reduction/curve/branches";
+import { creepRatio } from "../reduction/curve/creep-ratio";
+import { fieldCurve } from "../reduction/curve/field-curve";
+import {
+  compressionIndex,
+  initialVoidRatio,
+  recompressionIndex,
+  swellingIndex,
+  type Between,
+  type Index,
+} from "../reduction/curve/indices";
+import { shown } from "../reduction/curve/method";
+import { testCurve, type Kind, type TestCurve } from "../reduction/curve/points";
+import {
+  METHOD_NAMES,
+  preconsolidation,
+  preconsolidationSpread,
+  type MethodName,
+  type Preconsolidation,
+} from "../reduction/curve/preconsolidation";
+import type { Picks } from "../reduction/curve/reading";
+import { sampleQuality } from "../reduction/curve/sample-quality";
+import * as stiffness from "../reduction/curve/stiffness";
+import { overconsolidationRatio } from "../reduction/curve/stress-history";
+import { temperatureFactor } from "../reduction/curve/viscosity";
+import { then, type Outcome } from "../reduction/outcome";
+import { convert } from "../reduction/units";
+import { answer, valueOf, type Item } from "./answer";
+import {
+  isOmitted,
+  refuseCell,
+  toCell,
+  toChoice,
+  toNumber,
+  toOptionalPositive,
+  toPair,
+  toPositive,
+  toUnit,
+} from "./cells";
+import { memoize } from "./memo";
+
+const KINDS = ["e", "strain"] as const;
+
+/** The rows of a test as plain lists, blanks as 0; trailing blank rows cost nothing. */
+function toLists(stresses: unknown, values: unknown): [Float64Array, Float64Array] {
+  const [s, v] = toPair(stresses, "the stresses", values, "the values");
+  let length = s.length;
+  while (length > 0 && !s[length - 1]) length--;
+  const plain = (cells: readonly (number | null)[]) => Float64Array.from(cells.slice(0, length), (cell) => cell ?? 0);
+  return [plain(s), plain(v)];
+}
+
+const toKind = (kind: unknown): Kind => toChoice(kind, "the kind", KINDS, "e");
+
+const toTest = (stresses: unknown, values: unknown, kind: unknown): Outcome<TestCurve> => {
+  const [s, v] = toLists(stresses, values);
+  return testCurve(Array.from(s), Array.from(v), toKind(kind));
+};
+
+/** Names that a person may give among the picks, and what they replace. */
+const PICKS = {
+  recompression_from: "recompressionFrom",
+  recompression_to: "recompressionTo",
+  virgin_from: "virginFrom",
+  virgin_to: "virginTo",
+  greatest_curvature: "greatestCurvature",
+} as const satisfies Record<string, keyof Picks>;
+const PICK_NAMES = Object.keys(PICKS) as (keyof typeof PICKS)[];
+
+/** A range of names and stresses; a blank stress leaves the automatic choice. One value per name, NaN for none. */
+function toPicks(argument: unknown): Float64Array {
+  const picks = new Float64Array(PICK_NAMES.length).fill(NaN);
+  if (isOmitted(argument) || argument === 0) return picks;
+  const rows = (Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [argument]) as unknown[][];
+  rows.forEach((row, i) => {
+    if (!Array.isArray(row) || row.length !== 2)
+      return refuseCell("the picks must be a range of two columns: names and stresses");
+    if (isOmitted(row[0]) || row[0] === 0) return;
+    const where = `row ${i + 1} of the picks`;
+    const name = toChoice(row[0], `the name in ${where}`, PICK_NAMES, PICK_NAMES[0]);
+    const stress = toCell(row[1], where);
+    if (stress !== null && stress < 0) return refuseCell(`${where}: a stress of ${stress} cannot be: correct it`);
+    if (stress) picks[PICK_NAMES.indexOf(name)] = stress;
+  });
+  return picks;
+}
+
+const reduced = memoize((stresses, values, options, picked): Outcome<Preconsolidation> => {
+  const [kind, method, drawingSlope] = Array.from(options);
+  const picks: Partial<Record<keyof Picks, number>> = {};
+  PICK_NAMES.forEach((name, i) => {
+    if (!Number.isNaN(picked[i])) picks[PICKS[name]] = picked[i];
+  });
+  return then(testCurve(Array.from(stresses), Array.from(values), KINDS[kind]), (test) =>
+    preconsolidation(test, { method: METHOD_NAMES[method], picks, drawingSlope: drawingSlope || undefined }),
+  );
+});
+
+function reduce(
+  stresses: unknown,
+  values: unknown,
+  method: MethodName,
+  kind: unknown,
+  picks?: unknown,
+  drawingSlope?: unknown,
+): Outcome<Preconsolidation> {
+  const slope = toOptionalPositive(drawingSlope, "the slope of the drawing") ?? 0;
+  const options = [KINDS.indexOf(toKind(kind)), METHOD_NAMES.indexOf(method), slope];
+  return reduced(...toLists(stresses, values), options, toPicks(picks));
+}
+
+const toMethod = (method: unknown): MethodName => toChoice(method, "the method", METHOD_NAMES, "casagrande");
+
+const remarksOf = <T>(outcome: Outcome<T>): readonly string[] => (outcome.ok ? outcome.remarks : []);
+
+const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
+  lines.flatMap(({ label, points }) => points.map(([x, y]) => [label, x, y]));
+
+/**
+ * Preconsolidation (yield) stress of a whole test. Refuses (#N/A) where the curve has no yield to read.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
+ * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
+ * @param [method] "casagrande" (default), "work", "bilog", "intersection", "pacheco_silva" or "janbu".
+ * @param [item] One of stress, low, high, remark; left out, the whole table spills. Low and high bound yield at about 95 %.
+ * @param [kind] What the values are: "e" (default) or "strain".
+ * @param [picks] Range of two columns, names and stresses, of picks by hand: recompression_from, recompression_to, virgin_from, virgin_to, greatest_curvature.
+ * @param [drawing_slope] Slope at which the virgin line is drawn in Casagrande's construction, rise over run on the paper: 2 (63 degrees) if left out. Flatter drawings read higher.
+ * @returns A table of label, value and unit; or the one item. Stresses are in the unit of the stresses given.
+ */
+export function PRECONSOLIDATION(
+  stresses: any,
+  values: any,
+  method?: any,
+  item?: any,
+  kind?: any,
+  picks?: any,
+  drawing_slope?: any,
+): any[][] {
+  const outcome = reduce(stresses, values, toMethod(method), kind, picks, drawing_slope);
+  const { stress, low, high } = valueOf(outcome);
+  const items: Item[] = [
+    { label: "stress", value: stress, unit: "" },
+    { label: "low", value: low, unit: "" },
+    { label: "high", value: high, unit: "" },
+  ];
+  return answer(items, remarksOf(outcome), item);
+}
+
+/**
+ * Preconsolidation stress by every method side by side, with the points that each used, median, spread, interval and a verdict.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
+ * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
+ * @param [kind] What the values are: "e" (default) or "strain".
+ * @returns Rows of label, value and note: one row per method (its stress, and the points used or why it does not apply), then median, spread (greatest less least over the median), low, high, verdict, remark.
+ */
+export function PRECONSOLIDATION_SPREAD(stresses: any, values: any, kind?: any): any[][] {
+  const outcome = then(toTest(stresses, values, kind), (test) => preconsolidationSpread(test));
+  const { methods, median, spread, low, high, verdict } = valueOf(outcome);
+  const rows: Item[] = [
+    ...methods.map(({ method, result }) =>
+      result.ok
+        ? { label: method, value: result.value.stress, unit: result.value.points }
+        : { label: method, value: undefined, unit: result.reason },
+    ),
+    { label: "median", value: median, unit: "" },
+    { label: "spread", value: spread, unit: "greatest less least, over the median" },
+    { label: "low", value: low, unit: "about 95 percent interval" },
+    { label: "high", value: high, unit: "about 95 percent interval" },
+    { label: "verdict", value: verdict, unit: "" },
+  ];
+  return answer(rows, remarksOf(outcome), undefined);
+}
+
+/**
+ * Casagrande's construction as series for a chart with a log stress axis: rows of label, stress, value. Every line that a hand would draw.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
+ * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
+ * @param [kind] What the values are: "e" (default) or "strain".
+ * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
+ * @param [drawing_slope] Slope at which the virgin line is drawn, rise over run on the paper: 2 if left out.
+ * @returns Rows of label, x (stress) and y (value).
+ */
+export function CASAGRANDE_LINES(stresses: any, values: any, kind?: any, picks?: any, drawing_slope?: any): any[][] {
+  return rowsOf(valueOf(reduce(stresses, values, "casagrande", kind, picks, drawing_slope)).lines);
+}
+
+/**
+ * The work method's construction as series for a chart with arithmetic axes: rows of label, stress, work per unit volume (in the unit of the stresses).
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
+ * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
+ * @param [kind] What the values are: "e" (default) or "strain".
+ * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
+ * @returns Rows of label, x (stress) and y (work).
+ */
+export function WORK_LINES(stresses: any, values: any, kind?: any, picks?: any): any[][] {
+  return rowsOf(valueOf(reduce(stresses, values, "work", kind, picks)).lines);
+}
+
+/**
+ * The construction of any preconsolidation method as series for a chart: rows of label, stress, and what the method is drawn in (value; work; ln(1+e); modulus).
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
+ * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
+ * @param [method] "casagrande" (default), "work", "bilog", "intersection", "pacheco_silva" or "janbu".
+ * @param [kind] What the values are: "e" (default) or "strain".
+ * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
+ * @returns Rows of label, x (stress) and y.
+ */
+export function PRECONSOLIDATION_LINES(stresses: any, values: any, method?: any, kind?: any, picks?: any): any[][] {
+  return rowsOf(valueOf(reduce(stresses, values, toMethod(method), kind, picks)).lines);
+}
+
+/** Two stresses, or none. */
+function toBetween(from: unknown, to: unknown): Between | undefined {
+  const [low, high] = [toOptionalPositive(from, "the first stress"), toOptionalPositive(to, "the second stress")];
+  if (low === undefined && high === undefined) return undefined;
+  if (low === undefined || high === undefined)
+    return refuseCell("a slope between two stresses needs both: give the other stress too, or neither");
+  return { from: low, to: high };
+}
+
+/**
+ * Compression index: slope of the virgin line (the steepest consistent stretch of first loading) per log cycle of stress, or the slope between two stresses. From strain it is the compression ratio.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
+ * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
+ * @param [from] First of two stresses between which the slope is wanted, on first loading.
+ * @param [to] Second of the two stresses.
+ * @param [kind] What the values are: "e" (default) gives Cc; "strain" gives Cc / (1 + e0).
+ * @returns The index, positive.
+ */
+export function COMPRESSION_INDEX(stresses: any, values: any, from?: any, to?: any, kind?: any): any {
+  return valueOf(then(toTest(stresses, values, kind), (test) => compressionIndex(test, toBetween(from, to)))).value;
+}
+
+/**
+ * Recompression index: mean slope of the reload loops per log cycle of stress; where the test has none, of initial loading before yield (COMPRESSION_INDICES says which). Or the slope between two stresses.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
+ * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
+ * @param [from] First of two stresses between which the slope is wanted, on a reload branch or on first loading.
+ * @param [to] Second of the two stresses.
+ * @param [kind] What the values are: "e" (default) gives Cr; "strain" gives Cr / (1 + e0).
+ * @returns The index, positive.
+ */
+export function RECOMPRESSION_INDEX(stresses: any, values: any, from?: any, to?: any, kind?: any): any {
+  return valueOf(then(toTest(stresses, values, kind), (test) => recompressionIndex(test, toBetween(from, to)))).value;
+}
+
+/**
+ * Swelling index: slope of the final unloading per log cycle of stress; where the test has none, of the unloading of its loops. Or the slope between two stresses.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
+ * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
+ * @param [from] First of two stresses between which the slope is wanted, on an unloading branch.
+ * @param [to] Second of the two stresses.
+ * @param [kind] What the values are: "e" (default) gives Cs; "strain" gives Cs / (1 + e0).
+ * @returns The index, positive.
+ */
+export function SWELLING_INDEX(stresses: any, values: any, from?: any, to?: any, kind?: any): any {
+  return valueOf(then(toTest(stresses, values, kind), (test) => swellingIndex(test, toBetween(from, to)))).value;
+}
+
+/**
+ * Compression, recompression and swelling index together, each as void ratio and as strain per log cycle, with the points that each was read from.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
+ * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
+ * @param [item] One of Cc, Cr, Cs, Cc_ratio, Cr_ratio, Cs_ratio, remark; left out, the whole table spills.
+ * @param [kind] What the values are: "e" (default) or "strain".
+ * @param [initial_void_ratio] Void ratio at zero strain; for void ratios, the first one if left out.
+ * @returns A table of label, value and basis; or the one item. The ratios are over 1 + initial void ratio.
+ */
+export function COMPRESSION_INDICES(
+  stresses: any,
+  values: any,
+  item?: any,
+  kind?: any,
+  initial_void_ratio?: any,
+): any[][] {
+  const test = valueOf(toTest(stresses, values, kind));
+  valueOf(branches(test));
+  const e0 = initialVoidRatio(test, toOptionalPositive(initial_void_ratio, "the initial void ratio"));
+  const found: readonly (readonly [string, Outcome<Index>])[] = [
+    ["Cc", compressionIndex(test)],
+    ["Cr", recompressionIndex(test)],
+    ["Cs", swellingIndex(test)],
+  ];
+  const per = { e: test.kind === "e" ? 1 : e0 && 1 + e0, strain: test.kind === "e" ? e0 && 1 / (1 + e0) : 1 };
+  const items = (suffix: string, scale: number | undefined): Item[] =>
+    found.map(([label, index]) => ({
+      label: label + suffix,
+      value: index.ok && scale ? index.value.value * scale : undefined,
+      unit: index.ok ? index.value.basis : index.reason,
+      missing: index.ok ? "give the initial void ratio" : index.reason,
+    }));
+  const remarks = [...new Set(found.flatMap(([, index]) => remarksOf(index)))];
+  return answer([...items("", per.e), ...items("_ratio", per.strain)], remarks, item);
+}
+
+function toLoad(from: any, to: any, valueFrom: any, valueTo: any, kind: any, e0?: any): stiffness.Load {
+  const of = toKind(kind);
+  const name = of === "e" ? "void ratio" : "strain";
+  const toValue = of === "e" ? toPositive : toNumber;
+  return {
+    stress: [toNumber(from, "the stress before"), toPositive(to, "the stress after")],
+    value: [toValue(valueFrom, `the ${name} before`), toValue(valueTo, `the ${name} after`)],
+    kind: of,
+    initialVoidRatio: toOptionalPositive(e0, "the initial void ratio"),
+  };
+}
+
+/**
+ * Coefficient of compressibility av over one load: fall of void ratio over rise of stress.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stress_from Effective stress before the load.
+ * @param stress_to Effective stress after it.
+ * @param value_from Void ratio (or strain) before the load.
+ * @param value_to Void ratio (or strain) after it.
+ * @param [kind] What the values are: "e" (default) or "strain".
+ * @param [initial_void_ratio] Void ratio at zero strain; needed for strain.
+ * @returns av, per unit of the stresses given.
+ */
+export function AV(
+  stress_from: any,
+  stress_to: any,
+  value_from: any,
+  value_to: any,
+  kind?: any,
+  initial_void_ratio?: any,
+): any {
+  const load = toLoad(stress_from, stress_to, value_from, value_to, kind, initial_void_ratio);
+  return valueOf(stiffness.coefficientOfCompressibility(load));
+}
+
+const REFERENCES = ["start", "initial"] as const;
+const toReference = (reference: unknown) => toChoice(reference, "the reference height", REFERENCES, "start");
+
+/**
+ * Coefficient of volume compressibility mv over one load: strain of the load over rise of stress. The strain is referred to the height at the start of the load (British practice) unless the initial height is asked for.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stress_from Effective stress before the load.
+ * @param stress_to Effective stress after it.
+ * @param value_from Void ratio (or strain) before the load.
+ * @param value_to Void ratio (or strain) after it.
+ * @param [kind] What the values are: "e" (default) or "strain".
+ * @param [reference] Height that the strain is referred to: "start" of the load (default) or "initial" height of the specimen.
+ * @param [initial_void_ratio] Void ratio at zero strain; needed for void ratios on the initial height.
+ * @param [stress_unit] Unit of the stresses: kPa (default), MPa, psf, ksf, tsf, psi, kgf/cm2, bar.
+ * @param [mv_unit] Unit of mv: m2/MN (default), m2/kN, 1/kPa, 1/MPa, ft2/ton, 1/tsf, 1/psf, 1/ksf, cm2/kgf.
+ * @returns mv in the mv unit.
+ */
+export function MV(
+  stress_from: any,
+  stress_to: any,
+  value_from: any,
+  value_to: any,
+  kind?: any,
+  reference?: any,
+  initial_void_ratio?: any,
+  stress_unit?: any,
+  mv_unit?: any,
+): any {
+  const load = toLoad(stress_from, stress_to, value_from, value_to, kind, initial_void_ratio);
+  const mv = valueOf(stiffness.volumeCompressibility(load, toReference(reference)));
+  const inKilopascal = mv / convert(1, "stress", toUnit(stress_unit, "stress", "kPa"), "kPa");
+  return convert(inKilopascal, "mv", "1/kPa", toUnit(mv_unit, "mv", "m2/MN"));
+}
+
+/**
+ * Constrained modulus M = 1 / mv over one load, in the unit of the stresses. The strain is referred to the height at the start of the load unless the initial height is asked for.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stress_from Effective stress before the load.
+ * @param stress_to Effective stress after it.
+ * @param value_from Void ratio (or strain) before the load.
+ * @param value_to Void ratio (or strain) after it.
+ * @param [kind] What the values are: "e" (default) or "strain".
+ * @param [reference] Height that the strain is referred to: "start" of the load (default) or "initial" height of the specimen.
+ * @param [initial_void_ratio] Void ratio at zero strain; needed for void ratios on the initial height.
+ * @returns The modulus, in the unit of the stresses.
+ */
+export function CONSTRAINED_MODULUS(
+  stress_from: any,
+  stress_to: any,
+  value_from: any,
+  value_to: any,
+  kind?: any,
+  reference?: any,
+  initial_void_ratio?: any,
+): any {
+  const load = toLoad(stress_from, stress_to, value_from, value_to, kind, initial_void_ratio);
+  return valueOf(stiffness.constrainedModulus(load, toReference(reference)));
+}
+
+/**
+ * Hydraulic conductivity from consolidation: k = cv mv times the unit weight of water (9.807 kN/m3). cv and mv must be of the same load. No substitute for a direct test.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param cv Coefficient of consolidation, in the cv unit.
+ * @param mv Coefficient of volume compressibility, in the mv unit.
+ * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
+ * @param [mv_unit] Unit of mv: m2/MN (default), m2/kN, 1/kPa, 1/MPa, ft2/ton, 1/tsf, 1/psf, 1/ksf, cm2/kgf.
+ * @param [conductivity_unit] Unit of the result: m/s (default), cm/s, m/yr, ft/day, ft/yr.
+ * @returns The hydraulic conductivity.
+ */
+export function CONDUCTIVITY(cv: any, mv: any, cv_unit?: any, mv_unit?: any, conductivity_unit?: any): any {
+  const k = stiffness.conductivity(
+    convert(toPositive(cv, "cv"), "cv", toUnit(cv_unit, "cv", "m2/yr"), "m2/s"),
+    convert(toPositive(mv, "mv"), "mv", toUnit(mv_unit, "mv", "m2/MN"), "m2/kN"),
+  );
+  return convert(k, "conductivity", "m/s", toUnit(conductivity_unit, "conductivity", "m/s"));
+}
+
+/**
+ * Overconsolidation ratio: preconsolidation stress over in-situ effective vertical stress.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param preconsolidation_stress Preconsolidation stress.
+ * @param in_situ_stress In-situ effective vertical stress, in the same unit.
+ * @returns The ratio.
+ */
+export function OCR(preconsolidation_stress: any, in_situ_stress: any): any {
+  return valueOf(
+    overconsolidationRatio(
+      toPositive(preconsolidation_stress, "the preconsolidation stress"),
+      toPositive(in_situ_stress, "the in-situ stress"),
+    ),
+  );
+}
+
+/** The initial void ratio of a test, given or read; for strain it must be given. */
+function neededVoidRatio(test: TestCurve, argument: unknown): number {
+  const e0 = initialVoidRatio(test, toOptionalPositive(argument, "the initial void ratio"));
+  return e0 ?? refuseCell("strains need the initial void ratio too: give it");
+}
+
+/**
+ * Field compression curve by Schmertmann (1955): from the in-situ point parallel to the rebound up to the preconsolidation stress, then straight to the laboratory virgin line at a share of the initial void ratio.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
+ * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
+ * @param in_situ_stress In-situ effective vertical stress.
+ * @param [preconsolidation_stress] Preconsolidation stress; by Casagrande's construction if left out.
+ * @param [factor] Share of the initial void ratio at which field and laboratory lines meet; 0.42 if left out.
+ * @param [initial_void_ratio] In-situ void ratio; for void ratios, the first one if left out.
+ * @param [kind] What the values are: "e" (default) or "strain".
+ * @returns Rows of label, stress and void ratio along the field curve; then Cc and Cr of the field curve, and the remark.
+ */
+export function FIELD_CURVE(
+  stresses: any,
+  values: any,
+  in_situ_stress: any,
+  preconsolidation_stress?: any,
+  factor?: any,
+  initial_void_ratio?: any,
+  kind?: any,
+): any[][] {
+  const test = valueOf(toTest(stresses, values, kind));
+  const outcome = fieldCurve({
+    test,
+    inSituStress: toPositive(in_situ_stress, "the in-situ stress"),
+    initialVoidRatio: neededVoidRatio(test, initial_void_ratio),
+    preconsolidationStress: toOptionalPositive(preconsolidation_stress, "the preconsolidation stress"),
+    factor: toOptionalPositive(factor, "the factor"),
+  });
+  const curve = valueOf(outcome);
+  return [
+    ...curve.points.map(({ label, stress, voidRatio }) => [label, stress, voidRatio]),
+    ["Cc", curve.compressionIndex, ""],
+    ["Cr", curve.recompressionIndex, ""],
+    ...answer([], remarksOf(outcome), undefined),
+  ];
+}
+
+/**
+ * Sample quality from the volume change on reloading to the in-situ stress: class of Lunne et al. (1997) by change of void ratio, and specimen quality designation A to E by volumetric strain.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
+ * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
+ * @param in_situ_stress In-situ effective vertical stress.
+ * @param [preconsolidation_stress] Preconsolidation stress, for the overconsolidation ratio; by Casagrande's construction if left out.
+ * @param [initial_void_ratio] Void ratio before loading; for void ratios, the first one if left out.
+ * @param [kind] What the values are: "e" (default) or "strain".
+ * @param [item] One of de_e0, class, strain, strain_class, OCR, remark; left out, the whole table spills.
+ * @returns A table of label, value and unit; or the one item.
+ */
+export function SAMPLE_QUALITY(
+  stresses: any,
+  values: any,
+  in_situ_stress: any,
+  preconsolidation_stress?: any,
+  initial_void_ratio?: any,
+  kind?: any,
+  item?: any,
+): any[][] {
+  const inSitu = toPositive(in_situ_stress, "the in-situ stress");
+  const test = valueOf(toTest(stresses, values, kind));
+  const typed = toOptionalPositive(preconsolidation_stress, "the preconsolidation stress");
+  const read = typed === undefined ? reduce(stresses, values, "casagrande", kind) : undefined;
+  const yieldStress = typed ?? (read?.ok ? read.value.stress : undefined);
+  const e0 = initialVoidRatio(test, toOptionalPositive(initial_void_ratio, "the initial void ratio"));
+  const ocr = yieldStress && yieldStress / inSitu;
+  const outcome = sampleQuality(test, inSitu, e0, ocr);
+  const { change, lunneClass, strain, strainClass } = valueOf(outcome);
+  const noYield = read && !read.ok ? read.reason : "needs the initial void ratio: give it";
+  const items: Item[] = [
+    { label: "de_e0", value: change, unit: "", missing: "needs the initial void ratio: give it" },
+    { label: "class", value: lunneClass, unit: "Lunne et al. (1997)", missing: noYield },
+    { label: "strain", value: strain, unit: "" },
+    { label: "strain_class", value: strainClass, unit: "A to E by volumetric strain" },
+    {
+      label: "OCR",
+      value: ocr,
+      unit: yieldStress ? `preconsolidation stress ${shown(yieldStress)}` : "",
+      missing: noYield,
+    },
+  ];
+  return answer(items, remarksOf(outcome), item);
+}
+
+/**
+ * Ratio C-alpha / Cc, with the kind of soil whose usual ratio is nearest (Mesri and Godlewski 1977).
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param c_alpha Secondary compression per log cycle of time.
+ * @param compression_index Slope of the compression curve at the same stress, on the same basis: both void ratio, or both strain.
+ * @param [item] One of ratio, soil, remark; left out, the whole table spills.
+ * @returns A table of label, value and unit; or the one item.
+ */
+export function C_ALPHA_RATIO(c_alpha: any, compression_index: any, item?: any): any[][] {
+  const outcome = creepRatio(toPositive(c_alpha, "C-alpha"), toPositive(compression_index, "the compression index"));
+  const { ratio, soil } = valueOf(outcome);
+  const items: Item[] = [
+    { label: "ratio", value: ratio, unit: "" },
+    { label: "soil", value: soil, unit: "", missing: "no soil has a ratio near this one" },
+  ];
+  return answer(items, remarksOf(outcome), item);
+}
+
+/**
+ * Factor that turns cv at the test temperature into cv at 20 C: viscosity of water at the temperature over that at 20 C.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param temperature Temperature of the test, degrees Celsius, above 0 and up to 60.
+ * @returns cv at 20 C over cv at the temperature.
+ */
+export function TEMPERATURE_FACTOR(temperature: any): any {
+  return valueOf(temperatureFactor(toNumber(temperature, "the temperature")));
+}

@@ -76,7 +76,7 @@ function typingSlip(test: TestCurve): string | undefined {
 /**
  * Branches of a test from its points in test order.
  * Refuses (input) a stress that looks a decade out, and values that go the wrong way for their kind; refuses (method)
- * fewer than three first-loading points.
+ * fewer than two first-loading points.
  */
 export function branches(test: TestCurve): Outcome<Branches> {
   const slip = typingSlip(test);
@@ -129,9 +129,7 @@ export function branches(test: TestCurve): Outcome<Branches> {
   const firstLoading = loading.slice(swelled);
   if (seating.length)
     remarks.push(`the specimen swelled up to stress ${firstLoading[0].stress}: first loading is read from there`);
-  if (firstLoading.length < 3)
-    return notApplicable(
-      `the test has only ${firstLoading.length} first-loading point${firstLoading.length === 1 ? "" : "s"}: there is no curve to read`,
-    );
+  if (firstLoading.length < 2)
+    return notApplicable(`the test has one first-loading point only: there is no curve to read`);
   return given({ firstLoading, seating, loops, finalUnloading }, remarks);
 }

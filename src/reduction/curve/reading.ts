@@ -5,6 +5,7 @@
 import { given, notApplicable, type Outcome } from "../outcome";
 import { branches, type Branches } from "./branches";
 import { firstLoading, type FirstLoading } from "./first-loading";
+import { at, leastSquaresLine, type Line } from "../numeric/line";
 import { bestKnee, kneeFor, kneeOnto, type Knee } from "./knee";
 import type { TestCurve } from "./points";
 import { lineThrough, straightParts, type Run, type StraightParts } from "./straight-parts";
@@ -38,6 +39,10 @@ const SCATTER = { least: 0.002, most: 0.005 };
 const RISE = { refuse: 2, remark: 2.5 };
 /** First segment over steepest stretch, where yield lies below the first loads. */
 const EARLY = { refuse: 0.6, remark: 0.45 };
+/** Standard deviation about a straight line, and the share of it that a bend explains: below both, no bend. */
+const STRAIGHT = { line: 0.06, explained: 0.95 };
+/** Strain per log cycle that no recompression reaches (common practice, no source). */
+const STEEPEST_RECOMPRESSION = 0.1;
 /** First-loading points. */
 const POINTS = { refuse: 5, remark: 7 };
 /** Width of the rounding in log cycles above which the specimen may be disturbed. */
@@ -56,12 +61,25 @@ function runBetween({ points }: FirstLoading, from: number | undefined, to: numb
   return chosen.length < 2 ? fallback : { from: chosen[0], to: chosen[chosen.length - 1] };
 }
 
-/** Scatter of the values about the best law through all points, within what readings can be. */
-function scatterOf({ x, u }: FirstLoading): number {
-  const free = x.length - 5;
-  if (free < 2) return SCATTER.least;
-  const knee = bestKnee((corner, width) => kneeFor(x, u, corner, width), x[0], x[x.length - 1]);
-  return Math.min(SCATTER.most, Math.max(SCATTER.least, Math.sqrt(knee.misfit / free)));
+/** How the values scatter, all as shares of the whole compression. */
+interface Scatter {
+  /** Standard deviation of a value, within what readings can be. */
+  readonly value: number;
+  /** Standard deviation about one straight line. */
+  readonly aboutLine: number;
+  /** Share of the misfit to a straight line that a bend explains. */
+  readonly explained: number;
+}
+
+function scatterOf({ x, u }: FirstLoading): Scatter {
+  const n = x.length;
+  const line = leastSquaresLine(x, u);
+  const misfit = x.reduce((sum, value, i) => sum + (u[i] - at(line, value)) ** 2, 0);
+  const aboutLine = Math.sqrt(misfit / Math.max(1, n - 2));
+  if (n < POINTS.remark) return { value: SCATTER.least, aboutLine, explained: 1 };
+  const knee = bestKnee((corner, width) => kneeFor(x, u, corner, width), x[0], x[n - 1]);
+  const value = Math.min(SCATTER.most, Math.max(SCATTER.least, Math.sqrt(knee.misfit / (n - 5))));
+  return { value, aboutLine, explained: misfit > 0 ? 1 - knee.misfit / misfit : 0 };
 }
 
 /**
@@ -79,7 +97,7 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
       `only ${points.length} first-loading points: a preconsolidation stress needs ${POINTS.refuse} at the least`,
     );
   const scatter = scatterOf(curve);
-  const automatic = straightParts(x, u, x, scatter);
+  const automatic = straightParts(x, u, x, scatter.value);
   const recompression = runBetween(curve, picks.recompressionFrom, picks.recompressionTo, automatic.recompression);
   const virgin = runBetween(curve, picks.virginFrom, picks.virginTo, automatic.virgin);
   const parts: StraightParts = {
@@ -90,8 +108,9 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
   };
   const remarks = [...found.remarks];
 
-  const refusal = noYield(curve, parts, found.value, scatter);
-  if (refusal) return notApplicable(refusal);
+  const flat = noBend(curve, parts, scatter, found.value);
+  if (flat) return notApplicable(flat);
+  if (turnsLast(curve, parts)) return notApplicable(TURNS_LAST);
 
   const last = points.length - 1;
   const steepest = parts.virginLine.slope;
@@ -122,38 +141,66 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
   if (knee.width > WIDE)
     remarks.push("the bend is widely rounded: the specimen may be disturbed, and yield may read high");
   for (let i = 1; i < recompression.to; i++)
-    if (u[i] < u[i - 1] - 3 * scatter)
+    if (u[i] < u[i - 1] - 3 * scatter.value)
       remarks.push(`row ${points[i].row}: the specimen swelled as the stress rose: check the reading`);
-  return given({ test, branches: found.value, curve, parts, knee, scatter, picks, remarks }, remarks);
+  return given({ test, branches: found.value, curve, parts, knee, scatter: scatter.value, picks, remarks }, remarks);
 }
 
 const slope = ({ x, u }: FirstLoading, i: number): number => (u[i + 1] - u[i]) / (x[i + 1] - x[i]);
 
-/** Why the curve has no yield to read, if it has none. */
-function noYield(curve: FirstLoading, parts: StraightParts, { finalUnloading, loops }: Branches, scatter: number) {
-  const { x, points } = curve;
-  const { recompression, virgin, recompressionLine, virginLine } = parts;
-  const last = points.length - 1;
-  const steepest = virginLine.slope;
-  const first = Math.max(recompressionLine.slope, 0);
-  const doubt = (Math.SQRT2 * scatter) / (x[1] - x[0]);
-  const early = slope(curve, 0) + doubt > EARLY.refuse * steepest || virgin.from === 0;
-  if (early || steepest < RISE.refuse * first) {
-    const unload = finalUnloading.length ? finalUnloading : loops[0]?.unload;
-    const rebound = unload && reboundSlope(curve, unload);
-    if (rebound !== undefined && steepest < 2 * rebound)
-      return "no bend in the curve: loading is no steeper than unloading, so yield was not reached; load further";
-    return early && virgin.to - virgin.from >= 2 && virgin.from === 0
-      ? "no bend in the curve: it is as steep at the first loads as later; yield lies below the first loads, or was not reached"
-      : `no bend in the curve: the steepest stretch is only ${(steepest / (first || steepest)).toFixed(1)} times as steep as the start; yield was not reached, lies below the first loads, or the specimen is disturbed`;
-  }
-  if (virgin.to === last && virgin.from === last - 1 && recompression.to === virgin.from)
-    return "the curve turns down only in the last load step: there is no virgin line yet; load further";
-  return undefined;
+/** The virgin line of a test: for the compression index and the field curve. Refuses a curve that has none. */
+export function virginLineOf(
+  test: TestCurve,
+): Outcome<{ readonly curve: FirstLoading; readonly virgin: Run; readonly line: Line }> {
+  const found = branches(test);
+  if (!found.ok) return found;
+  const curve = firstLoading(test, found.value);
+  const scatter = scatterOf(curve);
+  const parts = straightParts(curve.x, curve.u, curve.x, scatter.value);
+  const flat = noBend(curve, parts, scatter, found.value);
+  const refusal = flat && !alreadyVirgin(curve, parts, found.value) ? flat : turnsLast(curve, parts) ? TURNS_LAST : "";
+  return refusal
+    ? notApplicable(`${refusal}; or give the two stresses between which the slope is wanted`)
+    : given({ curve, virgin: parts.virgin, line: parts.virginLine }, found.remarks);
 }
 
+/**
+ * Why the curve has no bend, if it has none: straight within its scatter, the steepest stretch no steeper than twice the
+ * start, or steep from the first load on.
+ */
+function noBend(curve: FirstLoading, parts: StraightParts, scatter: Scatter, known: Branches): string | undefined {
+  const { x } = curve;
+  const steepest = parts.virginLine.slope;
+  const first = Math.max(parts.recompressionLine.slope, 0);
+  const doubt = (Math.SQRT2 * scatter.value) / (x[1] - x[0]);
+  const early = parts.virgin.from === 0 || slope(curve, 0) - doubt > EARLY.refuse * steepest;
+  const straight = scatter.aboutLine < STRAIGHT.line && scatter.explained < STRAIGHT.explained;
+  if (!early && !straight && steepest >= RISE.refuse * first) return undefined;
+  const rebound = reboundSlope(curve, known);
+  if (rebound !== undefined && steepest < RISE.refuse * rebound)
+    return "no bend in the curve: loading is no steeper than unloading, so yield was not reached; load further";
+  if (alreadyVirgin(curve, parts, known))
+    return "no bend in the curve: it is steep from the first loads on, so yield lies below them; begin at lower loads";
+  return "no bend in the curve to read: yield was not reached, lies below the first loads, or the specimen is disturbed";
+}
+
+/** Whether a curve without a bend is virgin throughout: twice as steep as unloading, or steeper than recompression can be. */
+function alreadyVirgin(curve: FirstLoading, { virginLine }: StraightParts, known: Branches): boolean {
+  const rebound = reboundSlope(curve, known);
+  if (rebound !== undefined) return virginLine.slope >= RISE.refuse * rebound;
+  return (virginLine.slope * curve.range) / curve.height[0] > STEEPEST_RECOMPRESSION;
+}
+
+/** Whether the curve turns down only within its last load step, so that the slope of the virgin line is not known. */
+const turnsLast = ({ x }: FirstLoading, { recompression, virgin }: StraightParts): boolean =>
+  virgin.to === x.length - 1 && virgin.from === virgin.to - 1 && recompression.to === virgin.from;
+
+const TURNS_LAST = "the curve turns down only in the last load step: there is no virgin line yet; load further";
+
 /** Slope of an unloading branch in the same terms as the curve. */
-function reboundSlope({ range }: FirstLoading, unload: Branches["finalUnloading"]): number {
+function reboundSlope({ range }: FirstLoading, { finalUnloading, loops }: Branches): number | undefined {
+  const unload = finalUnloading.length > 1 ? finalUnloading : loops[0]?.unload;
+  if (!unload) return undefined;
   const a = unload[0];
   const b = unload[unload.length - 1];
   return Math.abs(b.value - a.value) / range / Math.log10(a.stress / b.stress);

@@ -1,0 +1,91 @@
+/**
+ * Field compression curve (Schmertmann, J.H., 1955, "The undisturbed consolidation behavior of clay", Trans. ASCE 120,
+ * 1201-1233): from the in-situ stress and void ratio, parallel to the mean rebound slope up to the preconsolidation
+ * stress, then straight to the laboratory virgin line at 0.42 times the initial void ratio. Where the clay is normally
+ * consolidated the line starts at the in-situ point.
+ */
+import { badInput, given, notApplicable, type Outcome } from "../outcome";
+import { remarksOnRatio } from "./stress-history";
+import { recompressionIndex, swellingIndex, type Index } from "./indices";
+import { preconsolidation } from "./preconsolidation";
+import type { TestCurve } from "./points";
+import { virginLineOf } from "./reading";
+
+/** Share of the initial void ratio at which laboratory and field lines meet (Schmertmann 1955; some manuals use 0.40). */
+export const FIELD_FACTOR = 0.42;
+/** Preconsolidation over in-situ stress up to which the clay counts as normally consolidated. */
+const NORMAL = 1.05;
+
+export interface FieldCurve {
+  /** In-situ point, preconsolidation point (absent in normally consolidated clay), meeting point with the laboratory line. */
+  readonly points: readonly { readonly label: string; readonly stress: number; readonly voidRatio: number }[];
+  /** Compression index of the field virgin line. */
+  readonly compressionIndex: number;
+  readonly recompressionIndex: number;
+}
+
+export interface FieldCurveInput {
+  readonly test: TestCurve;
+  readonly inSituStress: number;
+  readonly initialVoidRatio: number;
+  /** Casagrande's construction, if not given. */
+  readonly preconsolidationStress?: number;
+  readonly factor?: number;
+}
+
+/** Refuses where the curve has no virgin line, or the two lines do not meet beyond yield. */
+export function fieldCurve(input: FieldCurveInput): Outcome<FieldCurve> {
+  const { test, inSituStress, initialVoidRatio: e0, factor = FIELD_FACTOR } = input;
+  if (!(factor > 0 && factor < 1))
+    return badInput(`the factor is ${factor}: it must lie between 0 and 1; 0.42 is usual`);
+  const laboratory = virginLineOf(test);
+  if (!laboratory.ok) return laboratory;
+  const { curve, line } = laboratory.value;
+  const remarks: string[] = [...laboratory.remarks];
+
+  let yieldStress = input.preconsolidationStress;
+  if (yieldStress === undefined) {
+    const read = preconsolidation(test);
+    if (!read.ok) return read;
+    yieldStress = read.value.stress;
+    remarks.push(...read.remarks.filter((remark) => !remarks.includes(remark)));
+  }
+  remarks.push(...remarksOnRatio(yieldStress / inSituStress));
+
+  // The laboratory virgin line in void ratio: e = top - Cc log10(stress).
+  const perShare = curve.range * (test.kind === "e" ? 1 : 1 + e0);
+  const firstVoidRatio = test.kind === "e" ? curve.points[0].value : e0 - curve.points[0].value * (1 + e0);
+  const Cc = line.slope * perShare;
+  const top = firstVoidRatio - line.intercept * perShare;
+  const meetingVoidRatio = factor * e0;
+  const meetingStress = 10 ** ((top - meetingVoidRatio) / Cc);
+
+  const rebound: Outcome<Index> = swellingIndex(test);
+  const reload: Outcome<Index> = rebound.ok ? rebound : recompressionIndex(test);
+  const overconsolidated = yieldStress > NORMAL * inSituStress;
+  if (overconsolidated && !reload.ok) return reload;
+  const Cr = reload.ok ? reload.value.value * (test.kind === "e" ? 1 : 1 + e0) : 0;
+  if (overconsolidated && !rebound.ok) remarks.push("no unloading in the test: the slope of initial loading is used");
+
+  const start = { label: "in situ", stress: inSituStress, voidRatio: e0 };
+  const bend = overconsolidated
+    ? { label: "preconsolidation", stress: yieldStress, voidRatio: e0 - Cr * Math.log10(yieldStress / inSituStress) }
+    : undefined;
+  const from = bend ?? start;
+  if (!(meetingStress > from.stress && from.voidRatio > meetingVoidRatio))
+    return notApplicable(
+      `the laboratory virgin line reaches ${factor} e0 at stress ${Number(meetingStress.toPrecision(4))}, before yield: check e0 and the in-situ stress`,
+    );
+  const greatest = curve.points[curve.points.length - 1].stress;
+  if (meetingStress > greatest * 1.001)
+    remarks.push(`the meeting point lies beyond the greatest load (${greatest}): the virgin line is extended`);
+  const end = { label: "meets the laboratory line", stress: meetingStress, voidRatio: meetingVoidRatio };
+  return given(
+    {
+      points: bend ? [start, bend, end] : [start, end],
+      compressionIndex: (from.voidRatio - meetingVoidRatio) / Math.log10(meetingStress / from.stress),
+      recompressionIndex: Cr,
+    },
+    remarks,
+  );
+}

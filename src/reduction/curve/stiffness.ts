@@ -1,0 +1,64 @@
+/** Stiffness over one load: av, mv, constrained modulus; and conductivity from cv and mv. */
+import { badInput, given, notApplicable, type Outcome } from "../outcome";
+import type { Kind } from "./points";
+
+/**
+ * The height that a strain is referred to: at the start of the load (British practice, BS 1377-5), or the initial
+ * height of the specimen (the slope of the strain curve, US practice). They part as strain grows.
+ */
+export type ReferenceHeight = "start" | "initial";
+
+/** One load: stress and value before and after it. */
+export interface Load {
+  readonly stress: readonly [from: number, to: number];
+  readonly value: readonly [from: number, to: number];
+  readonly kind: Kind;
+  /** Needed for av from strain, and for mv from void ratio on the initial height. */
+  readonly initialVoidRatio?: number;
+}
+
+function checked({ stress, value, kind }: Load): Outcome<{ dStress: number; squeeze: number }> {
+  if (stress[0] === stress[1]) return badInput("the two stresses are the same: there is no load to divide by");
+  const dStress = stress[1] - stress[0];
+  const squeeze = kind === "e" ? value[0] - value[1] : value[1] - value[0];
+  if (squeeze / dStress < 0)
+    return notApplicable("the specimen moved against the load: there is no compressibility to give; check the values");
+  return given({ dStress, squeeze });
+}
+
+/** av = -de / d stress, per unit of stress. From strain it needs the initial void ratio. */
+export function coefficientOfCompressibility(load: Load): Outcome<number> {
+  const found = checked(load);
+  if (!found.ok) return found;
+  const { dStress, squeeze } = found.value;
+  if (load.kind === "e") return given(squeeze / dStress);
+  if (load.initialVoidRatio === undefined) return badInput("av from strain needs the initial void ratio: give it");
+  return given((squeeze * (1 + load.initialVoidRatio)) / dStress);
+}
+
+/** mv = strain of the load / d stress, per unit of stress, the strain referred to the height named. */
+export function volumeCompressibility(load: Load, reference: ReferenceHeight = "start"): Outcome<number> {
+  const found = checked(load);
+  if (!found.ok) return found;
+  const { dStress, squeeze } = found.value;
+  const before = load.value[0];
+  if (reference === "start") return given(squeeze / (load.kind === "e" ? 1 + before : 1 - before) / dStress);
+  if (load.kind === "strain") return given(squeeze / dStress);
+  if (load.initialVoidRatio === undefined)
+    return badInput("mv on the initial height needs the initial void ratio: give it");
+  return given(squeeze / (1 + load.initialVoidRatio) / dStress);
+}
+
+/** Constrained modulus M = 1 / mv, in the unit of the stresses. Refuses a load without compression. */
+export function constrainedModulus(load: Load, reference: ReferenceHeight = "start"): Outcome<number> {
+  const mv = volumeCompressibility(load, reference);
+  if (!mv.ok) return mv;
+  if (mv.value === 0) return notApplicable("the load compressed the specimen by nothing: the modulus has no value");
+  return given(1 / mv.value);
+}
+
+/** Unit weight of water, kN/m3: 1.000 Mg/m3 at standard gravity. */
+export const WATER_UNIT_WEIGHT = 9.80665;
+
+/** k = cv mv gamma_w, m/s, from cv in m2/s and mv in m2/kN. It inherits the error of cv: no substitute for a direct test. */
+export const conductivity = (cv: number, mv: number): number => cv * mv * WATER_UNIT_WEIGHT;

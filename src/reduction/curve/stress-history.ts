@@ -1,0 +1,16 @@
+/** Overconsolidation ratio. */
+import { given, type Outcome } from "../outcome";
+
+/** OCR = preconsolidation stress / in-situ effective stress, both in one unit. */
+export function overconsolidationRatio(preconsolidation: number, inSitu: number): Outcome<number> {
+  const ratio = preconsolidation / inSitu;
+  return given(ratio, remarksOnRatio(ratio));
+}
+
+/** Limits of common practice, no source. */
+export const remarksOnRatio = (ratio: number): string[] =>
+  ratio < 0.9
+    ? ["OCR below 0.9: disturbance, ground still consolidating, or a wrong in-situ stress (water table?)"]
+    : ratio > 20
+      ? ["OCR above 20: check the in-situ stress and its unit"]
+      : [];
