@@ -4,7 +4,7 @@
  */
 import ExcelJS from "exceljs";
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
-import type { CellKind, CellPlan, CellValue, SheetPlan } from "../workbook/port";
+import type { Box, CellKind, CellPlan, CellValue, SheetPlan } from "../workbook/port";
 import { boxAddress, cellAddress } from "./address";
 import type { Layout } from "./sheet";
 
@@ -87,8 +87,7 @@ function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
 /** Formulas that may give an array: without the mark, Excel would cut them down to one value with "@". */
 const isDynamic = (formula: string): boolean => /CLAY\.|INDEX\(/.test(formula);
 
-function printSetUp(sheet: ExcelJS.Worksheet, { plan, pages }: Layout): void {
-  const plain = (address: string) => address.replaceAll("$", "");
+function printSetUp(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
   sheet.pageSetup = {
     paperSize: 9,
     orientation: "landscape",
@@ -96,8 +95,6 @@ function printSetUp(sheet: ExcelJS.Worksheet, { plan, pages }: Layout): void {
     fitToWidth: 1,
     fitToHeight: 0,
     margins: { left: 0.4, right: 0.4, top: 0.5, bottom: 0.6, header: 0.2, footer: 0.3 },
-    // exceljs joins several areas by "&&".
-    printArea: pages.map((page) => plain(boxAddress(page))).join("&&"),
   };
   sheet.headerFooter = { oddFooter: "&L&8&F  |  &A&C&8Page &P of &N&R&8Printed &D &T" };
   sheet.views = [{ state: "frozen", ySplit: plan.freezeRows, showGridLines: false }];
@@ -118,13 +115,16 @@ function edit(parts: Record<string, Uint8Array>, path: string, pattern: RegExp |
   parts[path] = strToU8(after);
 }
 
-/** What exceljs cannot write: names that belong to the sheet, and the mark of dynamic arrays. */
-function complete(parts: Record<string, Uint8Array>, plan: SheetPlan): void {
+/** What exceljs cannot write: names that belong to the sheet, several printed pages, and the mark of dynamic arrays. */
+function complete(parts: Record<string, Uint8Array>, { plan, pages }: Layout): void {
   const sheet = `'${plan.name.replaceAll("'", "''")}'`;
-  const names = Object.entries(plan.names)
+  const reference = (box: Box) => `${sheet}!${boxAddress(box)}`;
+  const printed: [string, string] = ["_xlnm.Print_Area", pages.map(reference).join(",")];
+  const local = Object.entries(plan.names).map(([name, box]): [string, string] => [name, reference(box)]);
+  const names = [printed, ...local]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([name, box]) => `<definedName name="${name}" localSheetId="0">${sheet}!${boxAddress(box)}</definedName>`);
-  edit(parts, "xl/workbook.xml", "</definedNames>", `${names.join("")}</definedNames>`);
+    .map(([name, target]) => `<definedName name="${name}" localSheetId="0">${target}</definedName>`);
+  edit(parts, "xl/workbook.xml", "</sheets>", `</sheets><definedNames>${names.join("")}</definedNames>`);
   edit(parts, "xl/worksheets/sheet1.xml", /(<c r="[A-Z]+\d+"[^>]*?)(><f t="array")/g, '$1 cm="1"$2');
   parts["xl/metadata.xml"] = strToU8(METADATA);
   edit(
@@ -155,9 +155,9 @@ export async function toXlsx(layout: Layout): Promise<Uint8Array> {
     column.font = font() as ExcelJS.Font;
   }
   writeCells(sheet, plan);
-  printSetUp(sheet, layout);
+  printSetUp(sheet, plan);
   const parts = unzipSync(new Uint8Array(await workbook.xlsx.writeBuffer()));
-  complete(parts, plan);
+  complete(parts, layout);
   const ordered = Object.entries(parts).sort(([a], [b]) => (a < b ? -1 : 1));
   const dated: Zippable = Object.fromEntries(
     ordered.map(([path, bytes]) => [path, [bytes, { mtime: new Date(2000, 0, 1) }]]),
