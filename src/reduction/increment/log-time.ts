@@ -43,7 +43,7 @@ const ADVICE = "try ROOT_TIME";
 export function logTime(clean: CleanReadings, fit: TheoryFit, signals: Signals, picks: Picks = {}): Outcome<LogTime> {
   const limits: Limits = {
     ...LOG_TIME_LIMITS,
-    ...(picks.d100 !== undefined ? { steepness: [0, 0], lastT: [0, 0] } : {}),
+    ...(picks.d100 !== undefined ? { steepness: [0, 0], bend: [0, 0], lastT: [0, 0] } : {}),
     ...(picks.d0 !== undefined ? { firstU: [1, 1], early: [0, 0] } : {}),
   };
   const { refusal, remarks } = judge(signals, limits, ADVICE);
@@ -127,6 +127,8 @@ export function logTime(clean: CleanReadings, fit: TheoryFit, signals: Signals, 
         `the picked d100 (${d100}) lies beyond the last reading (${readings[used[used.length - 1]]}): pick it within the readings`,
       );
   }
+  if ((d100 - d0) * fit.primary <= 0 && picks.d0 === undefined && picks.d100 === undefined)
+    return notApplicable(`the log-of-time method does not apply: no inflection in the readings; ${ADVICE}`);
   if ((d100 - d0) * fit.primary <= 0)
     return badInput(
       `the picked d0 and d100 run against the readings (d0 = ${shown(d0)}, d100 = ${shown(d100)}): check the picks`,

@@ -38,7 +38,7 @@ export function rootTime(clean: CleanReadings, fit: TheoryFit, signals: Signals,
   const byHand = picks.straight_from !== undefined || picks.straight_to !== undefined;
   const limits: Limits = {
     ...ROOT_TIME_LIMITS,
-    ...(picks.d90 !== undefined ? { steepness: [0, 0], lastT: [0, 0] } : {}),
+    ...(picks.d90 !== undefined ? { steepness: [0, 0], bend: [0, 0], lastT: [0, 0] } : {}),
     ...(picks.d0 !== undefined || byHand ? { firstU: [1, 1], early: [0, 0] } : {}),
   };
   const { refusal, remarks } = judge(signals, limits, ADVICE);

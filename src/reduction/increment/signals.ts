@@ -3,7 +3,9 @@
  * bad ones in a numerical study of several thousand increments with known truth (common practice has similar ones; there is
  * no other source).
  */
-import type { CleanReadings } from "./readings";
+import { curveSlope } from "./model";
+import { straightLine } from "../numeric/straight-line";
+import type { CleanReadings, Series } from "./readings";
 import { degreeOfConsolidation } from "./terzaghi";
 import type { TheoryFit } from "./theory-fit";
 
@@ -12,8 +14,10 @@ export interface Signals {
   readonly steps: number;
   /** Primary compression over the noise of a reading. */
   readonly clearness: number;
-  /** Steepest slope on the log-time plot over the slope of the tail. */
+  /** Steepest slope on the log-time plot over the slope of the tail, by the fit. */
   readonly steepness: number;
+  /** The same by the readings alone, over half log cycles; infinite where the record stops before there is a tail. */
+  readonly bend: number;
   /** Time factor at the last reading. */
   readonly lastT: number;
   /** Degree of consolidation at the first reading. */
@@ -24,22 +28,48 @@ export interface Signals {
   readonly misfit: number;
 }
 
-/** Steepest slope of U on log10 T, at T = 0.404. Calculated from the series. */
-const STEEPEST_SLOPE = 0.6868;
+/** T of the steepest slope of U on log T. Calculated from the series. */
+export const T_INFLECTION = 0.40418;
 
 export function signalsOf(clean: CleanReadings, fit: TheoryFit): Signals {
   const { times } = clean.series;
   const primary = Math.abs(fit.primary);
+  const lastT = fit.rate * times[times.length - 1];
   const degrees = times.map((t) => degreeOfConsolidation(fit.rate * (t + fit.timeZero)));
   return {
     steps: clean.step ? clean.travel / clean.step : Infinity,
     clearness: fit.noise ? primary / fit.noise : Infinity,
-    steepness: fit.tail ? 1 + (STEEPEST_SLOPE * primary) / Math.abs(fit.tail) : Infinity,
-    lastT: fit.rate * times[times.length - 1],
+    steepness: fit.tail ? Math.abs(curveSlope(fit, T_INFLECTION / fit.rate) / fit.tail) : Infinity,
+    bend: lastT < TAIL_T ? Infinity : bendOf(clean.series, fit.leftOut),
+    lastT,
     firstU: degrees[0],
     early: degrees.filter((U) => U >= 0.03 && U <= 0.5).length,
     misfit: fit.misfit / primary,
   };
+}
+
+/** A tail of half a log cycle has begun by this T. */
+const TAIL_T = 3;
+const HALF_CYCLE = 10 ** 0.5;
+
+/** Steepest over last slope on log time, each through the readings of at least half a log cycle. */
+function bendOf({ times, readings, weights }: Series, leftOut: readonly number[]): number {
+  const used = times.map((_, i) => i).filter((i) => !leftOut.includes(i));
+  const slopes: number[] = [];
+  let end = 0;
+  for (let start = 0; start < used.length; start++) {
+    while (end < used.length && (end < start + 2 || times[used[end]] < times[used[start]] * HALF_CYCLE * (1 - 1e-9)))
+      end++;
+    if (end === used.length) break;
+    const span = used.slice(start, end + 1);
+    const line = straightLine(
+      span.map((i) => Math.log10(times[i])),
+      span.map((i) => readings[i]),
+      span.map((i) => weights[i]),
+    );
+    slopes.push(Math.abs(line.slope));
+  }
+  return slopes.length ? Math.max(...slopes) / slopes[slopes.length - 1] : Infinity;
 }
 
 /** Refuse beyond the first, remark beyond the second. */
@@ -49,6 +79,7 @@ export interface Limits {
   readonly steps: number;
   readonly clearness: Limit;
   readonly steepness: Limit;
+  readonly bend: Limit;
   readonly lastT: Limit;
   readonly firstU: Limit;
   readonly early: Limit;
@@ -57,16 +88,18 @@ export interface Limits {
 export const LOG_TIME_LIMITS: Limits = {
   steps: 10,
   clearness: [25, 60],
-  steepness: [1.3, 2.2],
+  steepness: [1.5, 2.2],
+  bend: [1.3, 1.7],
   lastT: [1.6, 3],
   firstU: [0.4, 0.3],
   early: [2, 3],
 };
-export const ROOT_TIME_LIMITS: Limits = { ...LOG_TIME_LIMITS, lastT: [0.85, 0.95] };
+export const ROOT_TIME_LIMITS: Limits = { ...LOG_TIME_LIMITS, bend: [1.2, 1.7], lastT: [0.85, 0.95] };
 export const FIT_LIMITS: Limits = {
   steps: 10,
   clearness: [20, 40],
   steepness: [1.3, 1.7],
+  bend: [1.1, 1.5],
   lastT: [0.45, 0.9],
   firstU: [0.8, 0.4],
   early: [0, 2],
@@ -82,12 +115,12 @@ export function judge(s: Signals, limits: Limits, advice: string): { refusal?: s
     return refuse(
       `primary compression is only ${shown(s.clearness)} times the scatter of the readings: it is lost in the noise`,
     );
-  if (s.steepness < limits.steepness[0])
-    return refuse(`no inflection in the readings: the curve is nowhere clearly steeper than its tail; ${advice}`);
   if (s.lastT < limits.lastT[0])
     return refuse(
       `the readings stop at about ${percent(degreeOfConsolidation(s.lastT))} of primary compression: not finished enough for this method; ${advice}`,
     );
+  if (s.steepness < limits.steepness[0] || s.bend < limits.bend[0])
+    return refuse(`no inflection in the readings: the curve is nowhere clearly steeper than its tail; ${advice}`);
   if (s.firstU > limits.firstU[0])
     return refuse(
       `about ${percent(s.firstU)} of primary compression was over before the first reading: the beginning cannot be found; read earlier, or reduce the height of the drainage path`,
@@ -102,7 +135,7 @@ export function judge(s: Signals, limits: Limits, advice: string): { refusal?: s
     remarks.push(
       `primary compression is only ${shown(s.clearness)} times the scatter of the readings: cv is uncertain`,
     );
-  if (s.steepness < limits.steepness[1])
+  if (s.steepness < limits.steepness[1] || s.bend < limits.bend[1])
     remarks.push(
       "the tail is nearly as steep as the primary part (much secondary compression): the end of primary is uncertain",
     );

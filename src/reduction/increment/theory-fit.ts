@@ -1,16 +1,27 @@
 /**
- * Least-squares fit of Terzaghi's theory to the readings of an increment.
+ * Least-squares fit of Terzaghi's theory, with immediate compression and creep, to the readings of an increment.
  *
- * Given the rate cv/Hdr^2 the curve is linear in the rest, so a search over log rate across the record and a decade before
- * it cannot miss the best of several minima; from the best of each creep sharpness the Levenberg-Marquardt engine goes on
- * to the minimum. A wrong reading is found by how much the fit gains when it is left out. Creep is allowed only when the
- * record goes far enough beyond primary to show it; before that it would trade with primary compression.
+ * A table over the rate finds every minimum; from the best ones the Levenberg-Marquardt engine goes to the bottom. A wrong
+ * reading is found by how much the fit gains when it is left out, an error of the time zero by how much it gains when the
+ * zero is free. The interval of cv is where the profile of the residual sum rises by Student's t, widened for residuals
+ * that follow one another and for the model's own share.
  */
 import { given, notApplicable, type Outcome } from "../outcome";
-import { leastSquares } from "../numeric/least-squares";
+import { levenbergMarquardt } from "../numeric/least-squares";
 import { studentsT95 } from "../numeric/students-t";
 import { creep, creepOnset, curveAt, type Curve } from "./model";
 import type { CleanReadings, Series } from "./readings";
+import {
+  CREEP_SPREAD,
+  minima,
+  mostDoubtful,
+  ORDINARY_CREEP,
+  SHARPNESSES,
+  tableOf,
+  trialAt,
+  type Table,
+  type Trial,
+} from "./search";
 import { consolidationRate, degreeOfConsolidation } from "./terzaghi";
 
 export interface TheoryFit extends Curve {
@@ -24,258 +35,166 @@ export interface TheoryFit extends Curve {
   readonly noise: number;
   /** Minutes by which loading seems to have begun before (+) or after (-) the clock; 0 where the readings do not show it. */
   readonly timeZero: number;
-  /** Index into the series of readings left out as wrong. */
+  /** Indices into the series of readings left out as wrong. */
   readonly leftOut: readonly number[];
 }
 
 export const FEWEST_READINGS = 6;
 
-const SHARPNESSES = [2, 3, 4.5, 7];
-const POINTS_PER_DECADE = 14;
-/** Creep is fitted only where the last reading lies beyond this T. */
-const T_FOR_CREEP = 1.8;
 /** A reading is wrong if leaving it out lowers the residual sum by this F, and it stands off by this share of primary. */
 const WRONG_F = 60;
 const WRONG_SHARE = 0.05;
 const READINGS_TO_JUDGE_ONE = 8;
 const MOST_WRONG = 2;
-/** The model's own share in the uncertainty of cv, from simulation with creep and noise it does not know. */
+/** The time zero is off if freeing it lowers the residual sum by this F; beyond these minutes it is something else. */
+const TIME_ZERO_F = 20;
+const MOST_TIME_ZERO = 0.3;
+const READINGS_TO_JUDGE_ZERO = 10;
+/** The model's own share in the uncertainty of ln cv, from simulation with creep and noise that it does not know. */
 const MODEL_SHARE = 0.03;
+/** A second minimum is told of if its rate differs by this ratio. */
+const OTHER_ANSWER = 1.35;
 
-interface Trial extends Curve {
-  readonly rss: number;
+interface Zeroed extends Trial {
+  readonly shift: number;
 }
 
-/** Least squares of d0, primary and tail (creep, where `sharpness` > 0, never against primary) at a given rate. */
-function linearFit(series: Series, weights: readonly number[], rate: number, sharpness: number, shift = 0): Trial {
-  const { times, readings } = series;
-  let w = 0,
-    y = 0,
-    u = 0,
-    c = 0,
-    yy = 0,
-    uu = 0,
-    cc = 0,
-    uy = 0,
-    cy = 0,
-    uc = 0;
-  const origin = readings[0];
-  for (let i = 0; i < times.length; i++) {
-    const wi = weights[i];
-    if (!wi) continue;
-    const t = Math.max(times[i] + shift, 0);
-    const yi = readings[i] - origin;
-    const ui = degreeOfConsolidation(rate * t);
-    const ci = sharpness && t > 0 ? creep(rate, sharpness, t) : 0;
-    w += wi;
-    y += wi * yi;
-    u += wi * ui;
-    c += wi * ci;
-    yy += wi * yi * yi;
-    uu += wi * ui * ui;
-    cc += wi * ci * ci;
-    uy += wi * ui * yi;
-    cy += wi * ci * yi;
-    uc += wi * ui * ci;
-  }
-  return solve(origin, rate, sharpness, { w, y, u, c, yy, uu, cc, uy, cy, uc });
-}
-
-interface Sums {
-  w: number;
-  y: number;
-  u: number;
-  c: number;
-  yy: number;
-  uu: number;
-  cc: number;
-  uy: number;
-  cy: number;
-  uc: number;
-}
-
-function solve(origin: number, rate: number, sharpness: number, s: Sums): Trial {
-  const yy = s.yy - (s.y * s.y) / s.w;
-  const uu = s.uu - (s.u * s.u) / s.w;
-  const uy = s.uy - (s.u * s.y) / s.w;
-  let primary = uu > 1e-14 ? uy / uu : 0;
-  let tail = 0;
-  let rss = yy - primary * uy;
-  if (sharpness) {
-    const cc = s.cc - (s.c * s.c) / s.w;
-    const cy = s.cy - (s.c * s.y) / s.w;
-    const uc = s.uc - (s.u * s.c) / s.w;
-    const det = uu * cc - uc * uc;
-    if (det > 1e-10 * uu * cc) {
-      const p = (uy * cc - cy * uc) / det;
-      const q = (cy * uu - uy * uc) / det;
-      if (p * q > 0) {
-        primary = p;
-        tail = q;
-        rss = yy - p * uy - q * cy;
-      }
-    }
-  }
-  const d0 = origin + (s.y - primary * s.u - tail * s.c) / s.w;
-  return { rate, sharpness, primary, tail, d0, rss: Math.max(rss, 0) };
-}
-
-/** log-spaced rates with T = 0.2 (half of primary) anywhere from a decade before the record to three times its length. */
-function trialRates({ times }: Series): number[] {
-  const from = 0.2 / (3 * times[times.length - 1]);
-  const decades = Math.log10(0.2 / (times[0] / 10) / from);
-  const points = Math.ceil(decades * POINTS_PER_DECADE);
-  return Array.from({ length: points + 1 }, (_, i) => from * 10 ** ((decades * i) / points));
-}
-
-const sharpnessesAt = (series: Series, rate: number): readonly number[] =>
-  rate * series.times[series.times.length - 1] > T_FOR_CREEP ? SHARPNESSES : [0];
-
-/** The best trial at a rate over the creep sharpnesses that the record can show there. */
-function bestAt(series: Series, weights: readonly number[], rate: number, shift = 0): Trial {
-  let best: Trial | undefined;
-  for (const sharpness of sharpnessesAt(series, rate)) {
-    const trial = linearFit(series, weights, rate, sharpness, shift);
-    if (!best || trial.rss < best.rss) best = trial;
-  }
-  return best as Trial;
-}
-
-/** The minima of the profile over the rate, best first. */
-function minima(series: Series, weights: readonly number[], shift = 0): Trial[] {
-  const trials = trialRates(series).map((rate) => bestAt(series, weights, rate, shift));
-  return trials
-    .filter(
-      (trial, i) => trial.rss <= (trials[i - 1]?.rss ?? Infinity) && trial.rss <= (trials[i + 1]?.rss ?? Infinity),
-    )
-    .sort((a, b) => a.rss - b.rss);
-}
-
-/** From a trial to the minimum near it; with `shift`, the time zero is free as well. */
-function polish(series: Series, weights: readonly number[], from: Trial, shift?: number): Trial & { shift: number } {
+/** From a trial to the bottom of its valley; with `shift`, the time zero is free as well. */
+function polish(series: Series, weights: readonly number[], from: Trial, lean: number, shift?: number): Zeroed {
   const { times, readings } = series;
   const used = times.map((_, i) => i).filter((i) => weights[i] > 0);
   const roots = used.map((i) => Math.sqrt(weights[i]));
+  const leaning = Math.sqrt(lean);
   const free = shift !== undefined;
   const hasTail = from.tail !== 0;
   const unpack = (p: readonly number[]) => ({
     curve: { rate: Math.exp(p[0]), d0: p[1], primary: p[2], tail: hasTail ? p[3] : 0, sharpness: from.sharpness },
-    shift: free ? p[p.length - 1] : 0,
+    zero: free ? p[p.length - 1] : 0,
   });
+  const clock = (i: number, zero: number) => Math.max(times[i] + zero, 1e-9);
   const residuals = (p: readonly number[]) => {
-    const { curve, shift } = unpack(p);
-    return used.map((i, k) => roots[k] * (curveAt(curve, Math.max(times[i] + shift, 1e-9)) - readings[i]));
+    const { curve, zero } = unpack(p);
+    const rows = used.map((i, k) => roots[k] * (curveAt(curve, clock(i, zero)) - readings[i]));
+    rows.push(leaning * (curve.tail - ORDINARY_CREEP * curve.primary));
+    return rows;
   };
   const jacobian = (p: readonly number[]) => {
-    const { curve, shift } = unpack(p);
-    return used.map((i, k) => {
-      const t = Math.max(times[i] + shift, 1e-9);
+    const { curve, zero } = unpack(p);
+    const rows = used.map((i, k) => {
+      const t = clock(i, zero);
       const T = curve.rate * t;
       const onset = hasTail ? (curve.tail * creepOnset(curve.rate, curve.sharpness, t)) / Math.LN10 : 0;
       const slope = curve.primary * T * consolidationRate(T) + onset;
       const row = [slope, 1, degreeOfConsolidation(T)];
       if (hasTail) row.push(creep(curve.rate, curve.sharpness, t));
-      if (free) row.push(times[i] + shift > 1e-9 ? slope / t : 0);
+      if (free) row.push(times[i] + zero > 1e-9 ? slope / t : 0);
       return row.map((value) => value * roots[k]);
     });
+    const last = [0, 0, -leaning * ORDINARY_CREEP];
+    if (hasTail) last.push(leaning);
+    if (free) last.push(0);
+    return [...rows, last];
   };
   const start = [Math.log(from.rate), from.d0, from.primary];
   if (hasTail) start.push(from.tail);
   if (free) start.push(shift);
-  const found = leastSquares({ residuals, jacobian, start, maxIterations: 60 });
-  const end = unpack(found.parameters);
-  if (end.curve.tail * end.curve.primary < 0)
-    return polish(series, weights, linearFit(series, weights, end.curve.rate, 0, end.shift), shift);
-  return found.rss <= from.rss ? { ...end.curve, rss: found.rss, shift: end.shift } : { ...from, shift: shift ?? 0 };
+  const { parameters, rss } = levenbergMarquardt({ residuals, jacobian, start, maxIterations: 40 });
+  const { curve, zero } = unpack(parameters);
+  if (curve.tail * curve.primary < 0) return polish(series, weights, { ...from, tail: 0 }, lean, shift);
+  return rss <= from.cost || free ? { ...curve, cost: rss, shift: zero } : { ...from, shift: 0 };
 }
 
-/** The best minimum, each sharpness and each near-best starting minimum tried. */
-function bestFit(series: Series, weights: readonly number[]): Trial {
-  const starts = minima(series, weights).slice(0, 2);
-  const trials = starts
-    .flatMap((start) =>
-      sharpnessesAt(series, start.rate).map((sharpness) => linearFit(series, weights, start.rate, sharpness)),
-    )
-    .filter((trial) => trial.rss < 3 * starts[0].rss + 1e-300)
-    .map((trial) => polish(series, weights, trial));
-  return [...trials, ...starts].reduce((a, b) => (b.rss < a.rss ? b : a));
-}
-
-/** The reading whose leaving out lowers the residual sum most, and the sum without it. */
-function mostDoubtful(series: Series, weights: readonly number[]): { index: number; trial: Trial } {
-  let index = -1;
-  let best: Trial | undefined;
-  const reduced = [...weights];
-  for (let i = 0; i < weights.length; i++) {
-    if (!weights[i]) continue;
-    reduced[i] = 0;
-    const [trial] = minima(series, reduced);
-    reduced[i] = weights[i];
-    if (!best || trial.rss < best.rss) [index, best] = [i, trial];
-  }
-  return { index, trial: best as Trial };
+/** The bottom of the best valley, each sharpness tried; and the bottoms of the other valleys as the table has them. */
+function bestFit(table: Table, weights: readonly number[], lean: number): { best: Trial; others: Trial[] } {
+  const [first, ...others] = minima(table, weights, lean);
+  const trials = SHARPNESSES.map((sharpness) =>
+    polish(table.series, weights, { ...first, sharpness, cost: Infinity }, lean),
+  );
+  return { best: trials.reduce((a: Trial, b) => (b.cost < a.cost ? b : a), first), others };
 }
 
 const parameterCount = (trial: Trial): number => (trial.tail ? 4 : 3);
 
 export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
-  const { series, step } = clean;
-  const n = series.times.length;
+  const { series, step, travel } = clean;
+  const { times, readings, rows } = series;
+  const n = times.length;
   if (n < FEWEST_READINGS)
     return notApplicable(
-      `the fit to theory needs ${FEWEST_READINGS} readings at different times; there ${n === 1 ? "is" : "are"} ${n}`,
+      `${FEWEST_READINGS} readings at different times are needed; there ${n === 1 ? "is" : "are"} ${n}`,
     );
-  if (!(clean.travel > 0)) return notApplicable("all readings are the same: there is no movement to reduce");
+  if (!(travel > 0)) return notApplicable("all readings are the same: there is no movement to reduce");
 
   const remarks: string[] = [];
   const weights = [...series.weights];
+  const rounding = (step * step) / 12;
+  const table = tableOf(series);
+  /** The weight of the lean on ordinary creep: that of its spread in units of the noise. */
+  const leanOf = (variance: number, primary: number) => variance / (CREEP_SPREAD * (Math.abs(primary) || travel)) ** 2;
+  let lean = leanOf(Math.max(rounding, (2e-4 * travel) ** 2), travel);
+  const residual = (curve: Curve, i: number, shift = 0) =>
+    readings[i] - curveAt(curve, Math.max(times[i] + shift, 1e-9));
+  const residualSum = (curve: Curve, shift = 0) =>
+    weights.reduce((sum, w, i) => (w ? sum + w * residual(curve, i, shift) ** 2 : sum), 0);
+
+  let { best, others } = bestFit(table, weights, lean);
   const leftOut: number[] = [];
-  let best = bestFit(series, weights);
   while (leftOut.length < MOST_WRONG && n - leftOut.length >= READINGS_TO_JUDGE_ONE) {
-    const worst = Math.max(
-      ...series.times.map((t, i) => (weights[i] ? Math.abs(curveAt(best, t) - series.readings[i]) : 0)),
-    );
-    if (worst < 0.6 * WRONG_SHARE * Math.abs(best.primary)) break;
-    const { index, trial } = mostDoubtful(series, weights);
-    const freedom = n - leftOut.length - 1 - parameterCount(trial);
-    const floor = ((step * step) / 12) * (freedom + 1);
-    const F = (best.rss - trial.rss) / ((trial.rss + floor) / freedom);
-    const jump = Math.abs(series.readings[index] - curveAt(trial, series.times[index]));
-    if (!(F > WRONG_F && jump > WRONG_SHARE * Math.abs(trial.primary))) break;
+    const worst = times.reduce((most, _, i) => (weights[i] ? Math.max(most, Math.abs(residual(best, i))) : most), 0);
+    if (worst < 0.5 * WRONG_SHARE * Math.abs(best.primary)) break;
+    const index = mostDoubtful(table, weights, lean);
+    const reduced = weights.map((w, i) => (i === index ? 0 : w));
+    const without = bestFit(table, reduced, lean);
+    const freedom = n - leftOut.length - 1 - parameterCount(without.best);
+    const F = (best.cost - without.best.cost) / (without.best.cost / freedom + rounding);
+    const jump = Math.abs(residual(without.best, index));
+    if (!(F > WRONG_F && jump > WRONG_SHARE * Math.abs(without.best.primary))) break;
     leftOut.push(index);
     weights[index] = 0;
+    ({ best, others } = without);
     remarks.push(
-      `${series.rows[index]} is left out as a wrong reading: ${shown(series.readings[index])} stands ${shown(jump)} off the curve of its neighbours`,
+      `${rows[index]} is left out as a wrong reading: ${shown(readings[index])} stands ${shown(jump)} off the curve of the others`,
     );
-    best = bestFit(series, weights);
   }
 
   const used = n - leftOut.length;
+  const varianceOf = (trial: Trial, shift = 0, parameters = parameterCount(trial)) =>
+    Math.max(residualSum(trial, shift) / Math.max(used - parameters, 1), rounding);
+  const residuals = times.map((_, i) => residual(best, i)).filter((_, i) => weights[i]);
+  lean = leanOf(Math.max(Math.min(varianceOf(best), roughness(residuals)), rounding), best.primary);
+  ({ best, others } = bestFit(table, weights, lean));
+
   let timeZero = 0;
   let parameters = parameterCount(best);
-  if (used >= 10) {
-    const shifted = [0.05, -0.05]
-      .map((start) => polish(series, weights, best, start))
-      .reduce((a, b) => (b.rss < a.rss ? b : a));
-    const freedom = used - parameters - 1;
-    const floor = ((step * step) / 12) * used;
-    if (
-      (best.rss - shifted.rss) / ((shifted.rss + floor) / freedom) > TIME_ZERO_F &&
-      Math.abs(shifted.shift) < MOST_TIME_ZERO
-    ) {
-      best = shifted;
-      timeZero = shifted.shift;
+  if (used >= READINGS_TO_JUDGE_ZERO) {
+    const freed = [0.05, -0.05]
+      .map((start) => polish(series, weights, best, lean, start))
+      .reduce((a, b) => (b.cost < a.cost ? b : a));
+    const F = (best.cost - freed.cost) / (freed.cost / (used - parameters - 1) + rounding);
+    if (F > TIME_ZERO_F && Math.abs(freed.shift) < MOST_TIME_ZERO) {
+      best = freed;
+      timeZero = freed.shift;
       parameters++;
       remarks.push(
-        `the readings fit better if the load was applied ${shown(Math.abs(timeZero) * 60)} s ${timeZero > 0 ? "before" : "after"} the clock was started: check the time zero`,
+        `the readings fit better if the load came ${shown(Math.abs(timeZero) * 60)} s ${timeZero > 0 ? "before" : "after"} the clock was started: check the time zero`,
       );
     }
   }
 
+  const variance = varianceOf(best, timeZero, parameters);
   const freedom = Math.max(used - parameters, 1);
-  const roundingRss = ((step * step) / 12) * freedom;
-  const noise = Math.sqrt(Math.max(best.rss, roundingRss) / freedom);
-  const { low, high } = interval(series, weights, best, timeZero, freedom, roundingRss);
+  const weighted = times
+    .map((_, i) => Math.sqrt(weights[i]) * residual(best, i, timeZero))
+    .filter((_, i) => weights[i]);
+  const rise = studentsT95(freedom) ** 2 * variance * following(weighted);
+  const other = others.find(
+    ({ cost, rate }) => cost - best.cost < rise && Math.abs(Math.log(rate / best.rate)) > Math.log(OTHER_ANSWER),
+  );
+  if (other)
+    remarks.push(
+      `the readings fit a cv ${shown(other.rate / best.rate)} times this one nearly as well: do not rely on either`,
+    );
+  const [low, high] = interval(series, weights, best, lean, timeZero, rise);
   return given(
     {
       rate: best.rate,
@@ -286,8 +205,8 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
       d100: best.d0 + best.primary,
       rateLow: low,
       rateHigh: high,
-      misfit: Math.sqrt(best.rss / sum(weights)),
-      noise,
+      misfit: Math.sqrt(residualSum(best, timeZero) / weights.reduce((a, b) => a + b, 0)),
+      noise: Math.sqrt(variance),
       timeZero,
       leftOut,
     },
@@ -295,48 +214,53 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   );
 }
 
-const TIME_ZERO_F = 20;
-/** Minutes: beyond this it is not a late hand on the clock. */
-const MOST_TIME_ZERO = 0.3;
+/** Variance of a reading by how far each residual is from half way between its neighbours: it does not count a smooth misfit. */
+function roughness(residuals: readonly number[]): number {
+  let sum = 0;
+  for (let i = 1; i < residuals.length - 1; i++)
+    sum += (residuals[i] - (residuals[i - 1] + residuals[i + 1]) / 2) ** 2 / 1.5;
+  return sum / (residuals.length - 2);
+}
 
-/**
- * Where the profile of the residual sum over the rate rises by Student's t^2 (widened by the residuals' own correlation),
- * then widened by the model's share.
- */
+/** (1 + r) / (1 - r) by the correlation r of each residual with the next: how much less the readings tell than if independent. */
+function following(residuals: readonly number[]): number {
+  let squares = 0;
+  let products = 0;
+  residuals.forEach((value, i) => {
+    squares += value * value;
+    if (i) products += value * residuals[i - 1];
+  });
+  const r = squares ? Math.min(Math.max(products / squares, 0), 0.9) : 0;
+  return (1 + r) / (1 - r);
+}
+
+/** The rates at which the profile of the cost has risen by `rise`, widened by the model's share; open sides end at 0 and infinity. */
 function interval(
   series: Series,
   weights: readonly number[],
   best: Trial,
+  lean: number,
   shift: number,
-  freedom: number,
-  roundingRss: number,
-): { low: number; high: number } {
-  const residuals = series.times
-    .map((t, i) => Math.sqrt(weights[i]) * (series.readings[i] - curveAt(best, Math.max(t + shift, 1e-9))))
-    .filter((_, i) => weights[i] > 0);
-  let lag = 0;
-  for (let i = 1; i < residuals.length; i++) lag += residuals[i] * residuals[i - 1];
-  const r = Math.min(Math.max(lag / (best.rss || 1), 0), 0.9);
-  const rise = ((studentsT95(freedom) ** 2 * Math.max(best.rss, roundingRss)) / freedom) * ((1 + r) / (1 - r));
+  rise: number,
+): [low: number, high: number] {
   const side = (direction: 1 | -1): number => {
-    const excess = (x: number) =>
-      bestAt(series, weights, best.rate * Math.exp(direction * x), shift).rss - best.rss - rise;
-    let inside = 0;
-    let outside = 0.02;
-    while (excess(outside) < 0) {
-      inside = outside;
-      outside *= 2;
-      if (outside > 7) return Infinity;
+    const inside = (x: number) =>
+      trialAt(series, weights, best.rate * Math.exp(direction * x), lean, shift).cost - best.cost < rise;
+    let low = 0;
+    let high = 0.02;
+    while (inside(high)) {
+      low = high;
+      high *= 2;
+      if (high > 6) return Infinity;
     }
-    for (let i = 0; i < 12 && outside - inside > 1e-4; i++) {
-      const middle = (inside + outside) / 2;
-      if (excess(middle) < 0) inside = middle;
-      else outside = middle;
+    while (high - low > 0.01 * high + 2e-4) {
+      const middle = (low + high) / 2;
+      if (inside(middle)) low = middle;
+      else high = middle;
     }
-    return Math.hypot(outside, MODEL_SHARE);
+    return Math.hypot(high, MODEL_SHARE);
   };
-  return { low: best.rate * Math.exp(-side(-1)), high: best.rate * Math.exp(side(1)) };
+  return [best.rate * Math.exp(-side(-1)), best.rate * Math.exp(side(1))];
 }
 
-const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 const shown = (value: number): string => String(Number(value.toPrecision(3)));

@@ -46,15 +46,18 @@ function differences(residuals: LeastSquaresProblem["residuals"], at: readonly n
 }
 
 /** First damping of a bold and of a cautious run: the second does not leap over a minimum near the start into a far valley. */
-const DAMPINGS = [1e-3, 100];
+const BOLD = 1e-3;
+const CAUTIOUS = 100;
 
 /** The better of a bold and a cautious run from the same start (the bold one if they agree). */
 export function leastSquares(problem: LeastSquaresProblem): LeastSquaresResult {
-  const [bold, cautious] = DAMPINGS.map((damping) => run(problem, damping));
+  const bold = levenbergMarquardt(problem, BOLD);
+  const cautious = levenbergMarquardt(problem, CAUTIOUS);
   return cautious.rss < bold.rss * (1 - 1e-6) ? cautious : bold;
 }
 
-function run(problem: LeastSquaresProblem, firstDamping: number): LeastSquaresResult {
+/** One run, for a start that is known to lie in the right valley. */
+export function levenbergMarquardt(problem: LeastSquaresProblem, firstDamping = BOLD): LeastSquaresResult {
   const { residuals, start, maxIterations = 500 } = problem;
   const derivative = problem.jacobian ?? ((p: readonly number[]) => differences(residuals, p));
   const size = start.length;
