@@ -48,6 +48,8 @@ export interface SheetPlan {
   readonly columnWidths: Readonly<Record<number, number>>;
   readonly merges: readonly Box[];
   readonly freezeRows: number;
+  /** What stands on each printed page; absent, the whole sheet is printed. */
+  readonly pages?: readonly Box[];
 }
 
 export interface Selection {

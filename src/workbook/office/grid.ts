@@ -11,7 +11,8 @@ export interface Block {
   readonly looks: Excel.SettableCellProperties[][];
 }
 
-const CELLS_PER_REQUEST = 2000;
+/** The library itself cuts larger writes on the web. */
+const CELLS_PER_REQUEST = 1500;
 
 const MONTH = /^(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/i;
 
@@ -39,7 +40,7 @@ export function slices({ row, col, rows, cols }: Box, cells: number): Box[] {
   }));
 }
 
-/** The plan's cells, block by block from the top. */
+/** The plan's cells, block by block from the top; blocks without a cell are left out. */
 export function blocks(plan: SheetPlan): Block[] {
   const whole: Box = { row: 0, col: 0, rows: plan.rows, cols: plan.cols };
   const cut: Block[] = slices(whole, CELLS_PER_REQUEST).map((box) => ({
@@ -61,8 +62,17 @@ export function blocks(plan: SheetPlan): Block[] {
         styled.looks[row - styled.box.row][col] = { format: LOOK[cell.kind] };
       }
   }
-  return cut;
+  return cut.filter(({ looks }) => looks.some((row) => row.some(({ format }) => format)));
 }
+
+const DEFAULT_WIDTH = 8.43;
+
+/** The width of a box in characters of the default font. */
+export const charactersAcross = ({ col, cols }: Box, widths: SheetPlan["columnWidths"]): number =>
+  Array.from({ length: cols }, (_, index) => widths[col + index] ?? DEFAULT_WIDTH).reduce(
+    (sum, width) => sum + width,
+    0,
+  );
 
 /** A width in characters of the default font as points: 7 pixels a character and 5 of margin, at 96 pixels to the inch. */
 export const widthInPoints = (characters: number): number => (7 * characters + 5) * 0.75;

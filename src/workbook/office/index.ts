@@ -8,7 +8,8 @@ import {
   type Unsubscribe,
   type WorkbookPort,
 } from "../port";
-import { blocks, slices, widthInPoints, type Block } from "./grid";
+import { boxAddress } from "../../datasheet/address";
+import { blocks, charactersAcross, slices, widthInPoints, type Block } from "./grid";
 import { freeSheetName, LAST_COLUMN, LAST_ROW, localName } from "./names";
 import { isTaken, PROTECTED, told } from "./sentence";
 
@@ -94,14 +95,14 @@ async function addNotes(context: Excel.RequestContext, sheet: Excel.Worksheet, p
   await context.sync();
 }
 
-/** As wide as the paper, headings on every page, the sheet's name and the page number in the footer. */
+/** Each page as wide as the paper, the frozen rows on every page, the sheet's name and the page number in the footer. */
 async function layOutPrint(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
   const layout = sheet.pageLayout;
-  const characters = Array.from({ length: plan.cols }, (_, col) => plan.columnWidths[col] ?? 8.43);
-  const isWide = characters.reduce((sum, width) => sum + width, 0) > 100;
-  layout.orientation = isWide ? Excel.PageOrientation.landscape : Excel.PageOrientation.portrait;
+  const pages = plan.pages ?? [{ row: 0, col: 0, rows: plan.rows, cols: plan.cols }];
+  const widest = Math.max(...pages.map((page) => charactersAcross(page, plan.columnWidths)));
+  layout.orientation = widest > 100 ? Excel.PageOrientation.landscape : Excel.PageOrientation.portrait;
   layout.zoom = { horizontalFitToPages: 1 };
-  layout.setPrintArea(rangeOf(sheet, { row: 0, col: 0, rows: plan.rows, cols: plan.cols }));
+  layout.setPrintArea(pages.map(boxAddress).join(","));
   if (plan.freezeRows > 0) layout.setPrintTitleRows(sheet.getRangeByIndexes(0, 0, plan.freezeRows, 1).getEntireRow());
   layout.headersFooters.defaultForAllPages.leftFooter = "&A";
   layout.headersFooters.defaultForAllPages.rightFooter = "Page &P of &N";

@@ -100,10 +100,22 @@ describe("insertSheet", () => {
         "sheet.FreezePanes.FreezeRows(1)",
         'sheet.PageLayout.Orientation = "Portrait"',
         'sheet.PageLayout.Zoom = {"horizontalFitToPages":1}',
-        "sheet.PageLayout.SetPrintArea(sheet.GetRangeByIndexes(0,0,7,4))",
+        'sheet.PageLayout.SetPrintArea("$A$1:$D$7")',
         "sheet.PageLayout.SetPrintTitleRows(sheet.GetRangeByIndexes(0,0,1,1).GetEntireRow())",
       ]),
     );
+  });
+
+  test("pages that are planned are printed one by one, turned where they are wide", async () => {
+    const excel = open("Sheet1");
+    const pages = [
+      { row: 0, col: 0, rows: 5, cols: 14 },
+      { row: 5, col: 0, rows: 2, cols: 2 },
+    ];
+    await port.insertSheet({ ...PLAN, cols: 14, pages });
+    const lines = excel.lines.map((line) => line.replaceAll(SHEET, "sheet"));
+    expect(lines).toContain('sheet.PageLayout.SetPrintArea("$A$1:$N$5,$A$6:$B$7")');
+    expect(lines).toContain('sheet.PageLayout.Orientation = "Landscape"');
   });
 
   // The library's npm build stops before ExcelApi 1.18, so `notes` is put in; its shape is checked against the types.
@@ -140,7 +152,7 @@ describe("insertSheet", () => {
     expect(excel.sizes.length).toBeLessThan(30);
     const written = excel.steps.filter(({ name }) => name === "Formulas");
     const at = written.map(({ path }) => Number(/GetRangeByIndexes\((\d+),0,/.exec(path)![1]));
-    expect(at).toEqual([...at].sort((a, b) => a - b));
+    expect(at).toEqual(Array.from({ length: 20 }, (_, index) => 75 * index));
     expect(written.flatMap(({ args }) => (args[0] as number[][]).flat())).toEqual(cells.map(({ value }) => value));
   });
 
