@@ -1,10 +1,12 @@
 /** From a selected range and what the user chose to a plot and the numbers reduced from it. */
 import { CellError } from "../functions/cells";
 import { LOG_TIME, ROOT_TIME } from "../functions/increment";
-import { given, then, type Outcome } from "../reduction/outcome";
+import { given, remarkText, then, type Outcome } from "../reduction/outcome";
 import { UNITS, type UnitOf } from "../reduction/units";
 import type { Drainage } from "../reduction/increment/cv";
-import type { Kind } from "../reduction/curve/points";
+import { compressionIndex, recompressionIndex, swellingIndex } from "../reduction/curve/indices";
+import { testCurve, type Kind, type TestCurve } from "../reduction/curve/points";
+import { preconsolidation, type Preconsolidation } from "../reduction/curve/preconsolidation";
 import { compressionPlot } from "../plots/compression";
 import type { PlotSpec } from "../plots/spec";
 import { logTimePlot, rootTimePlot } from "../plots/time";
@@ -69,7 +71,7 @@ export function guessUnit({ lines }: Range): Partial<Pick<Choices, "stressUnit" 
 /** Three or four figures, as a reduction is written down. */
 function shown(value: number): string {
   const size = Math.abs(value);
-  if (size !== 0 && (size < 1e-3 || size >= 1e6)) return value.toExponential(2);
+  if (size !== 0 && (size < 1e-4 || size >= 1e6)) return value.toExponential(2);
   return value.toFixed(Math.max(0, Math.min(5, 3 - Math.floor(Math.log10(size || 1)))));
 }
 
@@ -81,7 +83,7 @@ function rowsOf(spill: () => any[][]): { numbers: NumberRow[]; remark: string } 
     const table = spill() as unknown as Table;
     return {
       numbers: table.flatMap(([name, value, unit]) =>
-        typeof value === "number" ? [{ name, value: shown(value), unit }] : [],
+        typeof value === "number" ? [{ name: name.replace("_", " "), value: shown(value), unit }] : [],
       ),
       remark: String(table.find(([label]) => label === "remark")?.[1] ?? ""),
     };
@@ -91,18 +93,45 @@ function rowsOf(spill: () => any[][]): { numbers: NumberRow[]; remark: string } 
   }
 }
 
+/** Preconsolidation stress with its interval, and the indices that the test gives. */
+function curveRows(test: TestCurve, reading: Outcome<Preconsolidation>, stressUnit: string): NumberRow[] {
+  const rows: NumberRow[] = [];
+  const add = (name: string, value: number, unit: string): unknown => rows.push({ name, value: shown(value), unit });
+  if (reading.ok) {
+    add("σ′p", reading.value.stress, stressUnit);
+    add("σ′p, low", reading.value.low, stressUnit);
+    add("σ′p, high", reading.value.high, stressUnit);
+  }
+  const [compression, recompression, swelling] =
+    test.kind === "e" ? ["Cc", "Cr", "Cs"] : ["Cc / (1 + e0)", "Cr / (1 + e0)", "Cs / (1 + e0)"];
+  for (const [name, index] of [
+    [compression, compressionIndex(test)],
+    [recompression, recompressionIndex(test)],
+    [swelling, swellingIndex(test)],
+  ] as const)
+    if (index.ok) add(name, index.value.value, "per log cycle");
+  return rows;
+}
+
 /** Two lines of a range drawn and reduced as chosen. */
 export function drawRange(range: Range, first: number, second: number, choices: Choices): Outcome<Drawn> {
   return then(pairOf(range, first, second), ({ first: x, second: y }) => {
     const { plot, height, drainage, cvUnit, lengthUnit, stressUnit } = choices;
     if (plot === "e" || plot === "strain")
-      return then(compressionPlot(x, y, plot, { stressUnit }), (spec) =>
-        given<Drawn>({ spec, numbers: [], remark: "" }),
-      );
+      return then(testCurve(x, y, plot), (test) => {
+        const yieldReading = preconsolidation(test);
+        return then(compressionPlot(x, y, plot, { stressUnit, yieldReading }), (spec) =>
+          given({
+            spec,
+            numbers: curveRows(test, yieldReading, stressUnit),
+            remark: yieldReading.ok ? remarkText(spec.remarks) : "",
+          }),
+        );
+      });
     const [draw, reduce] = plot === "log" ? ([logTimePlot, LOG_TIME] as const) : ([rootTimePlot, ROOT_TIME] as const);
     const readingLabel = range.lines[second].heading || `Reading (${lengthUnit})`;
     return then(draw(x, y, { readingLabel }), (spec) =>
-      given({ spec, ...rowsOf(() => reduce([x], [y], height, undefined, drainage, cvUnit, lengthUnit)) }),
+      given({ spec, ...rowsOf(() => reduce([[...x]], [[...y]], height, undefined, drainage, cvUnit, lengthUnit)) }),
     );
   });
 }

@@ -27,6 +27,7 @@ import {
 import { Figure } from "./figure";
 import { Notice } from "./notice";
 import { rangeOf, type Range } from "./selected-range";
+import { sentence } from "./sentence";
 import { text } from "./text";
 import { useSelection } from "./use-selection";
 
@@ -53,6 +54,7 @@ const useStyles = makeStyles({
       padding: "3px 8px 3px 0",
       borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
       textAlign: "left",
+      verticalAlign: "top",
       fontWeight: tokens.fontWeightRegular,
       fontSize: tokens.fontSizeBase300,
     },
@@ -177,7 +179,7 @@ function RangePlot({ range }: { range: Range }) {
         <>
           {drawn.value.spec.refusal !== undefined && (
             <Notice intent="warning" title={text.plot.refusedTitle}>
-              {drawn.value.spec.refusal}
+              {sentence(drawn.value.spec.refusal)}
             </Notice>
           )}
           <Figure spec={drawn.value.spec} />
@@ -185,7 +187,7 @@ function RangePlot({ range }: { range: Range }) {
         </>
       ) : (
         <Notice intent="error" title={text.plot.errorTitle}>
-          {drawn.reason}
+          {sentence(drawn.reason)}
         </Notice>
       )}
 
@@ -248,10 +250,12 @@ function Numbers({ rows, remark }: { rows: readonly NumberRow[]; remark: string 
             <td>{unit}</td>
           </tr>
         ))}
-        <tr>
-          <th scope="row">{text.plot.remark}</th>
-          <td colSpan={2}>{remark}</td>
-        </tr>
+        {remark && (
+          <tr>
+            <th scope="row">{text.plot.remark}</th>
+            <td colSpan={2}>{remark}</td>
+          </tr>
+        )}
       </tbody>
     </table>
   );

@@ -5,3 +5,6 @@ export function sentenceOf(error: unknown): string {
   const { name, message } = (error ?? {}) as Partial<Error>;
   return name === "WorkbookError" && message ? message : text.unexpected(message || String(error));
 }
+
+/** A reason that stands on its own begins with a capital. */
+export const sentence = (reason: string): string => reason.charAt(0).toUpperCase() + reason.slice(1);

@@ -56,8 +56,8 @@ export const text = {
     amount: "Value",
     unit: "Unit",
     remark: "Remark",
-    errorTitle: "This range cannot be plotted",
-    refusedTitle: "No construction",
+    errorTitle: "This range cannot be plotted.",
+    refusedTitle: "No construction.",
     legend: "Legend",
   },
 

@@ -1,5 +1,5 @@
 /** The look of the pane follows the host: Office says its colours; a browser says whether it forces colours. */
-import { teamsHighContrastTheme, webDarkTheme, webLightTheme, type Theme } from "@fluentui/react-components";
+import { teamsHighContrastTheme, tokens, webDarkTheme, webLightTheme, type Theme } from "@fluentui/react-components";
 
 export type Look = "light" | "dark" | "high-contrast";
 
@@ -26,19 +26,16 @@ export const THEMES: Record<Look, Theme> = {
   "high-contrast": teamsHighContrastTheme,
 };
 
-/** The inks of a plot in each look; names as src/plots/svg.ts reads them. */
+/** The inks of a plot in each look; names as src/plots/svg.ts reads them. Its paper is the pane's own ground. */
+const inks = (ink: string, grid: string, construction: string): Record<string, string> => ({
+  "--plot-ink": ink,
+  "--plot-paper": tokens.colorNeutralBackground1,
+  "--plot-grid": grid,
+  "--plot-construction": construction,
+});
+
 export const PLOT_INKS: Record<Look, Record<string, string>> = {
-  light: { "--plot-ink": "#111", "--plot-paper": "#fff", "--plot-grid": "#c8c8c8", "--plot-construction": "#0b4f9c" },
-  dark: {
-    "--plot-ink": "#f0f0f0",
-    "--plot-paper": "#1f1f1f",
-    "--plot-grid": "#4a4a4a",
-    "--plot-construction": "#8cc4ff",
-  },
-  "high-contrast": {
-    "--plot-ink": "#fff",
-    "--plot-paper": "#000",
-    "--plot-grid": "#555",
-    "--plot-construction": "#ffff00",
-  },
+  light: inks("#111", "#c8c8c8", "#0b4f9c"),
+  dark: inks("#f0f0f0", "#4a4a4a", "#8cc4ff"),
+  "high-contrast": inks("#fff", "#555", "#ffff00"),
 };

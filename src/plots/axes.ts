@@ -1,6 +1,6 @@
 /** Domains, ticks and their lettering. */
 import type { ConstructionLine } from "../reduction/construction";
-import type { PlotAxis } from "./spec";
+import type { DrawnScale, PlotAxis } from "./spec";
 
 /** The power of ten at or below a value, and at or above it; 0.1 counts as a power of ten although its logarithm is rounded. */
 const decadeBelow = (value: number): number => Math.floor(Math.log10(value) + 1e-9);
@@ -95,4 +95,14 @@ export function toAxis(line: ConstructionLine, x: PlotAxis, y: PlotAxis): Constr
       ],
     };
   return line;
+}
+
+/**
+ * Height over width of a frame in which the stretch stands at its declared slope (x is a log axis); undefined where that
+ * would be too flat or too tall to read.
+ */
+export function scaledShape(x: PlotAxis, y: PlotAxis, { perCycle, slope }: DrawnScale): number | undefined {
+  const cycles = Math.log10(x.domain[1] / x.domain[0]);
+  const shape = (slope * (y.domain[1] - y.domain[0])) / perCycle / cycles;
+  return shape >= 0.45 && shape <= 1.9 ? shape : undefined;
 }

@@ -1,75 +1,112 @@
 /** The compression curve of a whole test: void ratio upward, or strain downward, against log stress. */
+import type { ConstructionLine } from "../reduction/construction";
 import { branches, type Branches } from "../reduction/curve/branches";
-import { testCurve, type Kind, type LoadPoint } from "../reduction/curve/points";
+import { DRAWING_SLOPE } from "../reduction/curve/casagrande";
+import { testCurve, type Kind, type LoadPoint, type TestCurve } from "../reduction/curve/points";
+import { preconsolidation, type Preconsolidation } from "../reduction/curve/preconsolidation";
 import { given, then, type Outcome } from "../reduction/outcome";
-import { padded, wholeDecades } from "./axes";
-import type { PlotSeries, PlotSpec } from "./spec";
+import { padded, scaledShape, toAxis, wholeDecades } from "./axes";
+import type { DrawnScale, PlotAxis, PlotSeries, PlotSpec } from "./spec";
 import type { Cells } from "./time";
 
 export interface CompressionPlotOptions {
   /** "kPa"; the axis says it. */
   readonly stressUnit?: string;
+  /** Casagrande's reading of the same cells, where it has been made already. */
+  readonly yieldReading?: Outcome<Preconsolidation>;
 }
 
-const toPoint = ({ stress, value }: LoadPoint): readonly [number, number] => [stress, value];
+type Point = readonly [stress: number, value: number];
+const toPoint = ({ stress, value }: LoadPoint): Point => [stress, value];
 
-/** Loading and unloading of a test whose branches are known: filled and open symbols, joined in test order. */
+/** The loads as they were applied: loading and reloading filled, unloading open, joined in test order. */
 function testSeries(points: readonly LoadPoint[], known: Branches | undefined): PlotSeries[] {
-  const unloaded = new Set(
-    known
-      ? [...known.loops.flatMap(({ unload }) => unload.slice(1)), ...known.finalUnloading.slice(1)].map(
-          ({ row }) => row,
-        )
-      : [],
-  );
+  const unloading = known ? [...known.loops.map(({ unload }) => unload), known.finalUnloading] : [];
+  const open = new Set(unloading.flatMap((branch) => branch.slice(1).map(({ row }) => row)));
   const series: PlotSeries[] = [
-    { label: "test", style: "curve", lettered: false, points: points.map(toPoint) },
+    { label: "test", style: "joined", points: points.map(toPoint) },
     {
       label: "loading",
       style: "points",
       symbol: "filled",
-      lettered: false,
-      points: points.filter(({ row }) => !unloaded.has(row)).map(toPoint),
+      points: points.filter(({ row }) => !open.has(row)).map(toPoint),
     },
   ];
-  if (unloaded.size)
-    series.push({
-      label: "unloading",
-      style: "points",
-      symbol: "open",
-      lettered: false,
-      points: points.filter(({ row }) => unloaded.has(row)).map(toPoint),
-    });
+  const unloaded = points.filter(({ row }) => open.has(row)).map(toPoint);
+  if (unloaded.length) series.push({ label: "unloading", style: "points", symbol: "open", points: unloaded });
   return series;
 }
 
-/** Stresses in one unit, void ratios or strains (ratios), in test order. Refuses what the reduction cannot read as a test. */
+const figures = (value: number): string => String(Number(value.toPrecision(3)));
+
+/** Casagrande's lines, lettered; the yield point with its stress. */
+const constructionSeries = (lines: readonly ConstructionLine[], x: PlotAxis, y: PlotAxis, unit: string): PlotSeries[] =>
+  lines
+    .filter(({ label }) => label !== "first loading")
+    .map((line) => ({
+      ...toAxis(line, x, y),
+      symbol: line.style === "points" ? "cross" : undefined,
+      letters: line.style === "guide" ? `σ′p ${figures(line.points[0][0])} ${unit}` : line.label,
+    }));
+
+/** The slope of the virgin line as drawn data, which the scale of the construction is declared by. */
+function scaleOf(lines: readonly ConstructionLine[]): DrawnScale | undefined {
+  const virgin = lines.find(({ label }) => label === "virgin line")?.points;
+  if (!virgin || virgin.length < 2) return undefined;
+  const [[x0, y0], [x1, y1]] = virgin;
+  return { perCycle: Math.abs((y1 - y0) / Math.log10(x1 / x0)), slope: DRAWING_SLOPE };
+}
+
+const degrees = Math.round((Math.atan(DRAWING_SLOPE) * 180) / Math.PI);
+
+/**
+ * Stresses in one unit, void ratios or strains (ratios), in test order, with Casagrande's construction. Where the curve
+ * has no yield to read, the test alone, with the reason as `refusal`. Refuses what cannot be read as a test.
+ */
 export const compressionPlot = (
   stresses: Cells,
   values: Cells,
   kind: Kind,
-  { stressUnit = "kPa" }: CompressionPlotOptions = {},
-): Outcome<PlotSpec> =>
-  then(testCurve(stresses, values, kind), ({ points }) => {
-    const known = branches({ kind, points });
-    if (!known.ok && known.fault === "input") return known;
-    return given({
-      title: "Compression curve",
-      x: {
-        label: `Effective vertical stress (${stressUnit}), log scale`,
-        scale: "log",
-        domain: wholeDecades(points.map(({ stress }) => stress)),
-        reversed: false,
-      },
-      y: {
-        label: kind === "e" ? "Void ratio e" : "Axial strain",
-        scale: "linear",
-        domain: padded(points.map(({ value }) => value)),
-        reversed: kind === "strain",
-      },
-      series: testSeries(points, known.ok ? known.value : undefined),
-      remarks: known.ok ? known.remarks : [],
-      refusal: known.ok ? undefined : known.reason,
-      notes: [],
-    });
+  options: CompressionPlotOptions = {},
+): Outcome<PlotSpec> => then(testCurve(stresses, values, kind), (test) => plotOf(test, options));
+
+function plotOf(test: TestCurve, { stressUnit = "kPa", yieldReading }: CompressionPlotOptions): Outcome<PlotSpec> {
+  const { points, kind } = test;
+  const known = branches(test);
+  if (!known.ok && known.fault === "input") return known;
+  const reading = yieldReading ?? preconsolidation(test);
+  const lines = reading.ok ? reading.value.lines : [];
+  const x: PlotAxis = {
+    label: `Effective vertical stress (${stressUnit}), log scale`,
+    scale: "log",
+    domain: wholeDecades(points.map(({ stress }) => stress)),
+    reversed: false,
+  };
+  const y: PlotAxis = {
+    label: kind === "e" ? "Void ratio e" : "Axial strain",
+    scale: "linear",
+    domain: padded(points.map(({ value }) => value)),
+    reversed: kind === "strain",
+  };
+  const scale = scaleOf(lines);
+  const drawn = scale && scaledShape(x, y, scale) ? scale : undefined;
+  const tested = testSeries(points, known.ok ? known.value : undefined);
+  return given({
+    title: "Compression curve",
+    x,
+    y,
+    series: [...constructionSeries(lines, x, y, stressUnit), ...testSeries(points, known.ok ? known.value : undefined)],
+    remarks: reading.ok ? reading.remarks : known.ok ? known.remarks : [],
+    refusal: reading.ok ? undefined : reading.reason,
+    notes: [
+      ...(tested.some(({ symbol }) => symbol === "open") ? ["Filled symbols: loading; open symbols: unloading."] : []),
+      ...(scale
+        ? [
+            `Construction made with the virgin line at a slope of ${DRAWING_SLOPE} (${degrees}°); ` +
+              (drawn ? "drawn at that scale." : "this drawing is not at that scale."),
+          ]
+        : []),
+    ],
+    drawnScale: drawn,
   });
+}

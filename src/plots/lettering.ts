@@ -1,6 +1,6 @@
 /**
- * Where to letter each line so that the labels can be read: for every line a set of places along its visible part is tried
- * and the one that covers the fewest symbols, lines and other labels is taken.
+ * Where to letter each line so that the labels can be read: for every line a set of places along its visible part is
+ * tried, and the one is taken that covers the fewest symbols, lines and other labels, and is nearest to no other line.
  */
 
 export type Pixel = readonly [x: number, y: number];
@@ -85,7 +85,7 @@ function pointAt(segments: readonly Segment[], share: number): Pixel {
 }
 
 /** Shares of the way along a line at which a label is tried, the liked end first. */
-const SHARES = Array.from({ length: 21 }, (_, index) => index / 20);
+const SHARES = Array.from({ length: 11 }, (_, index) => index / 10);
 /** Where the label stands beside the point: left and right edge as shares of its width, rows above and below. */
 const SIDES = [
   [-0.5, -1],
@@ -98,12 +98,17 @@ const SIDES = [
   [-1, 0],
 ] as const;
 /** Clear of a symbol on the line; and further off, with a leader. */
-const GAPS = [5, 16];
+const GAPS = [5, 16, 30];
+/** Where another line ends nearer than this, a label seems to be that line's. */
+const END = 8;
 /** A symbol's reach, with air. */
 const SYMBOL = 4.5;
 
 const overlap = (a0: number, a1: number, b0: number, b1: number): number =>
   Math.max(0, Math.min(a1, b1) - Math.max(a0, b0));
+
+const distance = ([x, y]: Pixel, { left, right, top, bottom }: Frame): number =>
+  Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
 
 const frameOf = ({ x, y, width, height }: Label): Frame => ({
   left: x,
@@ -111,6 +116,9 @@ const frameOf = ({ x, y, width, height }: Label): Frame => ({
   top: y - height / 2,
   bottom: y + height / 2,
 });
+
+/** Labels are placed one after another, then each again with the others in place, this many times over. */
+const ROUNDS = 3;
 
 /** A label for every line that has a visible part. `symbols` are the readings, which a label should not cover. */
 export function placeLabels(
@@ -120,50 +128,65 @@ export function placeLabels(
   frame: Frame,
   fontSize: number,
 ): Label[] {
-  const drawn = [...lines.map(({ line }) => line), ...obstacles].flatMap((line) => visible(line, frame));
-  const placed: Label[] = [];
+  const lettered = lines
+    .map(({ line, ...rest }) => ({ ...rest, own: visible(line, frame) }))
+    .filter(({ own }) => own.length > 0)
+    .map((rest) => ({ ...rest, ends: [rest.own[0][0], rest.own[rest.own.length - 1][1]] }))
+    // Those that have their place at an end choose it first.
+    .sort((a, b) => Number(b.near === "start") - Number(a.near === "start"));
+  const plain = obstacles.flatMap((line) => visible(line, frame));
+  const placed: (Label | undefined)[] = lettered.map(() => undefined);
 
-  const cost = (label: Label): number => {
+  /** What a label covers, or comes so close to that it seems to belong to it. */
+  const cost = (label: Label, index: number): number => {
     const box = frameOf(label);
+    const near: Frame = { left: box.left - 3, right: box.right + 3, top: box.top - 2, bottom: box.bottom + 2 };
     const outside =
       Math.max(0, frame.left - box.left) +
       Math.max(0, box.right - frame.right) +
       Math.max(0, frame.top - box.top) +
       Math.max(0, box.bottom - frame.bottom);
-    const onLabels = placed.map(frameOf).reduce((sum, other) => {
-      const across = overlap(box.left - 3, box.right + 3, other.left, other.right);
-      return sum + across * overlap(box.top - 1, box.bottom + 1, other.top, other.bottom);
-    }, 0);
-    const onSymbols = symbols.filter(
-      ([x, y]) => x > box.left - SYMBOL && x < box.right + SYMBOL && y > box.top - SYMBOL && y < box.bottom + SYMBOL,
-    ).length;
-    const onLines = drawn.reduce((sum, segment) => {
-      const inside = clip(segment, box);
-      return sum + (inside ? length(inside) : 0);
-    }, 0);
-    return outside * 50 + onLabels * 20 + onSymbols * 15 + onLines * 1.2;
+    const reach = (segments: readonly Segment[], within: Frame): number =>
+      segments.reduce((sum, segment) => {
+        const inside = clip(segment, within);
+        return sum + (inside ? length(inside) : 0);
+      }, 0);
+    let total = outside * 50 + 1.2 * reach(plain, box);
+    placed.forEach((other, at) => {
+      if (!other || at === index) return;
+      const { left, right, top, bottom } = frameOf(other);
+      total += 20 * overlap(near.left, near.right, left, right) * overlap(near.top, near.bottom, top, bottom);
+    });
+    lettered.forEach(({ own, ends }, at) => {
+      total += at === index ? 1.2 * reach(own, box) : 1.5 * reach(own, near);
+      if (at !== index) total += 12 * ends.filter((end) => distance(end, box) < END).length;
+    });
+    for (const [x, y] of symbols)
+      if (x > box.left - SYMBOL && x < box.right + SYMBOL && y > box.top - SYMBOL && y < box.bottom + SYMBOL)
+        total += 15;
+    return total;
   };
 
-  for (const { text, line, near } of lines) {
-    const own = visible(line, frame);
-    if (own.length === 0) continue;
-    const size = { text, width: text.length * fontSize * CHARACTER, height: fontSize * 1.15 };
-    let best: { label: Label; cost: number } | undefined;
-    for (const share of SHARES) {
-      const anchor = pointAt(own, share);
-      const far = near === "start" ? share : near === "end" ? 1 - share : Math.min(share, 1 - share);
-      GAPS.forEach((gap, ring) =>
-        SIDES.forEach(([sx, sy], side) => {
-          const beside = sx === 0 ? 1 : sx === -1 ? -1 : 0;
-          const x = anchor[0] + sx * size.width + beside * (sy === 0 ? gap : 2);
-          const y = anchor[1] + sy * (size.height / 2 + gap);
-          const label: Label = { ...size, x, y, ...(ring > 0 && { anchor }) };
-          const total = cost(label) + far * 14 + ring * 10 + side * 0.5;
-          if (!best || total < best.cost) best = { label, cost: total };
-        }),
-      );
-    }
-    if (best) placed.push(best.label);
-  }
-  return placed;
+  for (let round = 0; round < ROUNDS; round++)
+    lettered.forEach(({ text, own, near }, index) => {
+      const size = { text, width: text.length * fontSize * CHARACTER, height: fontSize * 1.15 };
+      let least = Infinity;
+      for (const share of SHARES) {
+        const anchor = pointAt(own, share);
+        const far = near === "start" ? share : near === "end" ? 1 - share : Math.min(share, 1 - share);
+        GAPS.forEach((gap, ring) =>
+          SIDES.forEach(([sx, sy], side) => {
+            const beside = sx === 0 ? 1 : sx === -1 ? -1 : 0;
+            const x = anchor[0] + sx * size.width + beside * (sy === 0 ? gap : 2);
+            const y = anchor[1] + sy * (size.height / 2 + gap);
+            const label: Label = { ...size, x, y, ...(ring > 0 && { anchor }) };
+            const total = cost(label, index) + far * 14 + ring * 12 + side * 0.5;
+            if (total >= least) return;
+            least = total;
+            placed[index] = label;
+          }),
+        );
+      }
+    });
+  return placed.filter((label) => label !== undefined);
 }

@@ -12,11 +12,13 @@ export interface PlotAxis {
 }
 
 /** One series. What a line means is told by its style, its dashes, its symbols and its lettering; never by colour alone. */
-export interface PlotSeries extends ConstructionLine {
-  /** Of a series of points: what a filled and an open circle stand for is in the legend. */
-  readonly symbol?: "filled" | "open";
-  /** Whether the label is lettered beside the line; otherwise it stands in the legend only. */
-  readonly lettered: boolean;
+export interface PlotSeries extends Omit<ConstructionLine, "style"> {
+  /** As for a construction line; joined: a thin line from point to point. */
+  readonly style: ConstructionLine["style"] | "joined";
+  /** Of a series of points. */
+  readonly symbol?: "filled" | "open" | "cross";
+  /** What is lettered beside the line; nothing, if it is left out. */
+  readonly letters?: string;
 }
 
 /** The scale a construction was made at: a stretch of the curve is drawn at a stated slope, so that a ruler can check it. */

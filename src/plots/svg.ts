@@ -1,6 +1,6 @@
 /** Draws a PlotSpec as an SVG element, in black and white, on a page that has a document. */
 import * as Plot from "@observablehq/plot";
-import { along, evenTicks, evenTickText, logTicks, tickText } from "./axes";
+import { along, evenTicks, evenTickText, logTicks, scaledShape, tickText } from "./axes";
 import { placeLabels, type Frame, type Pixel } from "./lettering";
 import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
 
@@ -22,22 +22,20 @@ const MARGIN = { left: 58, right: 22, top: 14, bottom: 44 };
 /** How each style is drawn: width, dashes and ink. */
 const STROKE: Record<PlotSeries["style"], { width: number; dashes?: string; ink: string }> = {
   points: { width: 1, ink: INK },
+  joined: { width: 0.75, ink: INK },
   curve: { width: 1.25, ink: INK },
   construction: { width: 1.5, ink: CONSTRUCTION },
   guide: { width: 1, dashes: "5 3", ink: CONSTRUCTION },
 };
 
-/** The height of the plotting area: at the declared scale where there is one and it makes a usable shape, else three to four, or
- * nearly square where it is narrow. */
-export function frameHeight(spec: PlotSpec, width: number): { height: number; atScale: boolean } {
-  if (spec.drawnScale && spec.drawnScale.perCycle > 0) {
-    const cycles = Math.log10(spec.x.domain[1] / spec.x.domain[0]);
-    const { perCycle, slope } = spec.drawnScale;
-    const height = ((slope * width) / cycles / perCycle) * (spec.y.domain[1] - spec.y.domain[0]);
-    if (height >= 0.45 * width && height <= 1.9 * width) return { height, atScale: true };
-  }
-  return { height: Math.max(0.75 * width, Math.min(300, 1.1 * width)), atScale: false };
+/** The height of the plotting area: at the declared scale if there is one; else three to four, nearly square if narrow. */
+function frameHeight({ x, y, drawnScale }: PlotSpec, width: number): number {
+  const shape = drawnScale && scaledShape(x, y, drawnScale);
+  return shape ? shape * width : Math.max(0.75 * width, Math.min(300, 1.1 * width));
 }
+
+/** A guide to the vertical axis is lettered at the axis, as an upright is at its foot and a line at its end. */
+const isLevel = ({ style, points }: PlotSeries): boolean => style === "guide" && points[0][1] === points[1]?.[1];
 
 /** Grid lines and tick lettering of an axis. */
 function ticksOf(
@@ -48,15 +46,15 @@ function ticksOf(
     const { decades, minor } = logTicks(axis.domain);
     return { major: decades, minor, text: tickText };
   }
-  const major = evenTicks(axis.domain, pixels / 55);
-  return { major, minor: evenTicks(axis.domain, pixels / 11), text: evenTickText(major) };
+  const major = evenTicks(axis.domain, pixels / 42);
+  return { major, minor: evenTicks(axis.domain, pixels / 10), text: evenTickText(major) };
 }
 
 export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
   const { width } = options;
   const page = options.document ?? document;
   const inner = width - MARGIN.left - MARGIN.right;
-  const { height: innerHeight } = frameHeight(spec, inner);
+  const innerHeight = frameHeight(spec, inner);
   const height = innerHeight + MARGIN.top + MARGIN.bottom;
   const frame: Frame = {
     left: MARGIN.left,
@@ -80,15 +78,13 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
   const points = spec.series.filter(({ style }) => style === "points");
 
   const labels = placeLabels(
-    spec.series
-      .filter(({ lettered }) => lettered)
-      .map((series) => ({
-        text: series.label,
-        line: drawable(series).map(pixel),
-        near: series.style === "guide" ? "start" : "end",
-      })),
+    spec.series.flatMap(({ letters, ...series }) =>
+      letters === undefined
+        ? []
+        : [{ text: letters, line: drawable(series).map(pixel), near: isLevel(series) ? "start" : "end" }],
+    ),
     points.flatMap((series) => drawable(series).filter(inFrame).map(pixel)),
-    lines.filter(({ lettered }) => !lettered).map((series) => drawable(series).map(pixel)),
+    lines.filter(({ letters }) => letters === undefined).map((series) => drawable(series).map(pixel)),
     { left: frame.left + 2, right: frame.right - 2, top: frame.top + 2, bottom: frame.bottom - 2 },
     FONT,
   );
@@ -144,10 +140,11 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
       ),
       ...points.map((series) =>
         Plot.dot(drawable(series).filter(inFrame), {
-          r: series.points.length > 60 ? 1.8 : 3,
+          r: series.symbol === "cross" ? 5 : series.points.length > 60 ? 1.8 : 3,
+          symbol: series.symbol === "cross" ? "times" : "circle",
           fill: series.symbol === "open" ? PAPER : INK,
-          stroke: INK,
-          strokeWidth: 1.2,
+          stroke: series.symbol === "cross" ? CONSTRUCTION : INK,
+          strokeWidth: 1.4,
           render: labelled(series.label),
         }),
       ),

@@ -75,12 +75,12 @@ function timePlot(
     x,
     y,
     series: [
-      ...drawn.map((line): PlotSeries => ({ ...toAxis(line, x, y), lettered: true })),
-      { label: "readings", style: "points", symbol: "filled", lettered: false, points },
+      ...drawn.map((line): PlotSeries => ({ ...toAxis(line, x, y), letters: line.label })),
+      { label: "readings", style: "points", symbol: "filled", points },
     ],
     remarks: lines.ok ? lines.remarks : [],
     refusal: lines.ok ? undefined : lines.reason,
-    notes: beyond ? [`${beyond} later reading${beyond === 1 ? " is" : "s are"} beyond the frame`] : [],
+    notes: beyond ? [`${beyond} later reading${beyond === 1 ? " is" : "s are"} beyond the frame.`] : [],
   });
 }
 

@@ -1,0 +1,89 @@
+import { compressionPlot } from "../../src/plots/compression";
+import { scaledShape } from "../../src/plots/axes";
+import type { PlotSpec } from "../../src/plots/spec";
+import { DRAWING_SLOPE } from "../../src/reduction/curve/casagrande";
+import { testCurve } from "../../src/reduction/curve/points";
+import { preconsolidation } from "../../src/reduction/curve/preconsolidation";
+import type { Outcome } from "../../src/reduction/outcome";
+import { compressionCurve } from "./curves";
+
+const { stresses, voidRatios } = compressionCurve;
+const strains = voidRatios.map((e) => (0.92 - e) / 1.92);
+const valueOf = <T>(outcome: Outcome<T>): T => {
+  if (!outcome.ok) throw new Error(outcome.reason);
+  return outcome.value;
+};
+const seriesOf = (spec: PlotSpec, label: string) => {
+  const found = spec.series.find((series) => series.label === label);
+  if (!found) throw new Error(`no series ${label}`);
+  return found;
+};
+const spec = valueOf(compressionPlot(stresses, voidRatios, "e"));
+const reading = valueOf(preconsolidation(valueOf(testCurve(stresses, voidRatios, "e"))));
+
+test("every line of Casagrande's construction is drawn, as the reduction gives it, and lettered", () => {
+  const construction = reading.lines.filter(({ label }) => label !== "first loading");
+  expect(construction.map(({ label }) => label)).toEqual(
+    expect.arrayContaining(["virgin line", "horizontal", "tangent", "bisector", "preconsolidation stress"]),
+  );
+  for (const { label, points, style } of construction) {
+    expect(seriesOf(spec, label).letters).toBeTruthy();
+    if (style !== "guide") expect(seriesOf(spec, label).points).toEqual(points);
+  }
+});
+
+test("the yield stress is carried to the stress axis and lettered with its value and unit", () => {
+  const { points, letters } = seriesOf(spec, "preconsolidation stress");
+  expect(points[0][0]).toBe(reading.stress);
+  expect(points[1]).toEqual([reading.stress, spec.y.domain[0]]);
+  expect(letters).toBe(`σ′p ${Number(reading.stress.toPrecision(3))} kPa`);
+  const tsf = valueOf(compressionPlot(stresses, voidRatios, "e", { stressUnit: "tsf" }));
+  expect(seriesOf(tsf, "preconsolidation stress").letters).toContain("tsf");
+  expect(tsf.x.label).toContain("tsf");
+});
+
+test("void ratio increases upward, strain downward; the axes say which", () => {
+  expect(spec.y).toMatchObject({ reversed: false, label: expect.stringContaining("Void ratio") });
+  const strain = valueOf(compressionPlot(stresses, strains, "strain"));
+  expect(strain.y).toMatchObject({ reversed: true, label: expect.stringContaining("strain") });
+  expect(seriesOf(strain, "preconsolidation stress").points[1][1]).toBe(strain.y.domain[1]);
+});
+
+test("loads and reloads are filled, unloads open, all joined in test order", () => {
+  expect(seriesOf(spec, "loading")).toMatchObject({ symbol: "filled" });
+  expect(seriesOf(spec, "unloading")).toMatchObject({ symbol: "open" });
+  expect(seriesOf(spec, "unloading").points.map(([stress]) => stress)).toEqual([100, 25, 400, 100, 25]);
+  expect(seriesOf(spec, "loading").points).toHaveLength(stresses.length - 5);
+  expect(seriesOf(spec, "test").points.map(([stress]) => stress)).toEqual(stresses);
+  expect(spec.notes.join()).toContain("unloading");
+});
+
+test("whole decades of stress", () => expect(spec.x).toMatchObject({ scale: "log", domain: [10, 10000] }));
+
+test("the scale of the construction is declared, and is that of the virgin line as drawn", () => {
+  const [[x0, y0], [x1, y1]] = seriesOf(spec, "virgin line").points;
+  expect(spec.drawnScale?.slope).toBe(DRAWING_SLOPE);
+  expect(spec.drawnScale?.perCycle).toBeCloseTo(Math.abs(y1 - y0) / Math.log10(x1 / x0), 12);
+  expect(spec.notes.join()).toContain("slope of 2 (63°)");
+  expect(spec.notes.join()).toContain("drawn at that scale");
+});
+
+test("a scale that would make an unreadable shape is not used", () => {
+  expect(scaledShape(spec.x, spec.y, { perCycle: 0.3, slope: 2 })).toBeGreaterThan(0);
+  expect(scaledShape(spec.x, spec.y, { perCycle: 0.02, slope: 2 })).toBeUndefined();
+  expect(scaledShape(spec.x, spec.y, { perCycle: 3, slope: 2 })).toBeUndefined();
+});
+
+test("a curve without a yield keeps its points, with the reason", () => {
+  const loads = [10, 20, 40, 80, 160, 320, 640];
+  const straight = loads.map((stress) => 1.2 - 0.3 * Math.log10(stress / 10));
+  const refused = valueOf(compressionPlot(loads, straight, "e"));
+  expect(refused.series.map(({ label }) => label)).toEqual(["test", "loading"]);
+  expect(refused.refusal).toContain("no bend");
+  expect(refused.notes).toEqual([]);
+});
+
+test("values that are no test are refused with a reason", () => {
+  expect(compressionPlot([10, -20], [1, 0.9], "e")).toMatchObject({ ok: false, fault: "input" });
+  expect(compressionPlot([10, 20], [1, 12], "strain")).toMatchObject({ ok: false, fault: "input" });
+});
