@@ -38,6 +38,8 @@ describe("load schedule", () => {
     expect(schedule(25, 1600)).toEqual([25, 50, 100, 200, 400, 800, 1600]);
     expect(schedule(12, 1600)).toEqual([12, 24, 48, 96, 192, 384, 768, 1536]);
     expect(schedule(100, 100)).toEqual([100]);
+    // 6 x 1.5^5, whose logarithm falls short of 5 steps by rounding.
+    expect(schedule(6, 45.5625, 0.5)).toEqual([6, 9, 13.5, 20.25, 30.375, 45.5625]);
   });
   test("unloading by quarters, or in so many equal ratios", () => {
     expect(schedule(25, 1600, 1, 25)).toEqual([25, 50, 100, 200, 400, 800, 1600, 400, 100, 25]);

@@ -116,6 +116,8 @@ describe("remarks", () => {
     expect(remarks({ finalHeight: 25.3 })).toMatch(
       /^Sf is \d+\.\d %: the final void ratio is .* from the final height but/,
     );
+    // Sf of 95.6 % is in order by itself, but the two void ratios differ by 0.041.
+    expect(remarks({ finalHeight: 24.257 })).toMatch(/^Sf is 95.6 %: .* is 0.921 from the final height but 0.880 from/);
     expect(remarks({ finalHeight: 25.6 })).toMatch(/final height \(25.6 mm\) is above the initial height \(25.4 mm\)/);
   });
   test("a specific gravity that is unusual", () => expect(remarks({ Gs: 2.95 })).toMatch(/gravity 2.95 is unusual/));
