@@ -283,7 +283,8 @@ describe("reading", () => {
       .when(/"constant"\)$/, { Type: "Double" })
       .when(/"initial_height"\)\.GetRangeOrNullObject\(\)$/, { Values: [[19.05]] })
       .when(/"t50_"\)\.GetRangeOrNullObject\(\)$/, { Values: [[1], [""]] })
-      .when(/"gone"\)\.GetRangeOrNullObject\(\)$/, null);
+      .when(/"gone"\)\.GetRangeOrNullObject\(\)$/, null)
+      .refuse(/"(lost|constant)"\)\.GetRangeOrNullObject/, "InvalidReference");
     const wanted = ["initial_height", "t50", "lost", "constant", "gone", "absent"];
     await expect(port.readNames("Sheet1", wanted)).resolves.toEqual({ initial_height: [[19.05]], t50: [[1], [""]] });
   });
