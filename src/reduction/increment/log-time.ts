@@ -33,8 +33,12 @@ export interface LogTime {
 
 /** The parabola rule is true to 0.05 % of primary while U stays below this. */
 const PARABOLA_U = 0.5;
-/** Tail readings come later than this many times the end of primary. */
+/** Tail readings come later than this many times the end of primary, as a hand takes them; */
 const TAIL_FROM = 3;
+/** or than this, less the primary that is still to come, where the readings follow theory to a share of primary or of their step. */
+const TAIL_FROM_BY_THEORY = 1.6;
+const FOLLOWS_SHARE = 0.005;
+const FOLLOWS_STEP = 0.4;
 /** A tail of its own needs this many log cycles; a shorter one takes its slope from the fit. */
 const TAIL_CYCLES = 0.25;
 
@@ -78,7 +82,8 @@ export function logTime(clean: CleanReadings, fit: TheoryFit, signals: Signals, 
   }
 
   // Tail: readings well after primary, less the primary that is still to come, straightened where creep begins.
-  const tailFrom = picks.tail_from ?? TAIL_FROM * tp;
+  const follows = fit.misfit < Math.max(FOLLOWS_SHARE * Math.abs(fit.primary), FOLLOWS_STEP * clean.step);
+  const tailFrom = picks.tail_from ?? (follows ? TAIL_FROM_BY_THEORY : TAIL_FROM) * tp;
   const tailTo = picks.tail_to ?? last;
   const tailed = used.filter((i) => times[i] >= tailFrom && times[i] <= tailTo);
   const byHand = picks.tail_from !== undefined || picks.tail_to !== undefined;
