@@ -111,7 +111,7 @@ test("office-addin-manifest reads it", () => {
 
 describe("what is built (npm run build)", () => {
   test("the runtime's page loads Microsoft's library, then the functions", () => {
-    const scripts = [...read("dist/taskpane.html").matchAll(/<script[^>]*\ssrc="([^"]*)"/g)].map(([, src]) => src);
+    const scripts = [...read("dist/taskpane.html").matchAll(/<script[^>]*\ssrc="?([^"\s>]*)/g)].map(([, src]) => src);
     const library = scripts.indexOf("https://appsforoffice.microsoft.com/lib/1/hosted/office.js");
     expect(library).toBe(0);
     expect(scripts.indexOf("functions.js")).toBeGreaterThan(library);
