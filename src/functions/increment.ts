@@ -23,17 +23,30 @@ import {
 } from "./cells";
 import { memoize } from "./memo";
 
+/** A column or row of numbers and blanks, blanks as 0; undefined if any cell is something else, for toPair to say what. */
+function plainNumbers(range: unknown): Float64Array | undefined {
+  if (!Array.isArray(range) || !Array.isArray(range[0])) return undefined;
+  const cells = range.length === 1 ? range[0] : range;
+  const numbers = new Float64Array(cells.length);
+  for (let i = 0; i < cells.length; i++) {
+    const cell = range.length === 1 ? cells[i] : cells[i].length === 1 ? cells[i][0] : undefined;
+    if (typeof cell === "number" && Number.isFinite(cell)) numbers[i] = cell;
+    else if (cell !== null && cell !== "") return undefined;
+  }
+  return numbers;
+}
+
 /** Blank cells come as 0 from desktop Excel and as null from the web: both are 0 here. Trailing blanks cost nothing. */
 function toCurve(times: unknown, readings: unknown): [Float64Array, Float64Array] {
-  const [t, d] = toPair(times, "the times", readings, "the readings");
+  let t = plainNumbers(times);
+  let d = plainNumbers(readings);
+  if (!t || !d || t.length !== d.length)
+    [t, d] = toPair(times, "the times", readings, "the readings").map((cells) =>
+      Float64Array.from(cells, (cell) => cell ?? 0),
+    );
   let length = t.length;
   while (length > 0 && !t[length - 1] && !d[length - 1]) length--;
-  const plain = (cells: readonly (number | null)[]) => {
-    const numbers = new Float64Array(length);
-    for (let i = 0; i < length; i++) numbers[i] = cells[i] || 0;
-    return numbers;
-  };
-  return [plain(t), plain(d)];
+  return [t.subarray(0, length), d.subarray(0, length)];
 }
 
 /** A range of names and values; a row without a value (blank, or the 0 that desktop Excel makes of it) leaves the automatic pick. */
@@ -115,14 +128,14 @@ const remarksOf = <T>(outcome: Outcome<T>): readonly string[] => (outcome.ok ? o
  * @returns A table of label, value and unit; or the one item.
  */
 export function LOG_TIME(
-  times: any,
-  readings: any,
+  times: any[][],
+  readings: any[][],
   height?: any,
   item?: any,
   drainage?: any,
   cv_unit?: any,
   length_unit?: any,
-  picks?: any,
+  picks?: any[][],
 ): any[][] {
   const { unit, cv } = toDrained(height, drainage, cv_unit, length_unit);
   const outcome = reduce(times, readings, picks).logTime;
@@ -154,14 +167,14 @@ export function LOG_TIME(
  * @returns A table of label, value and unit; or the one item.
  */
 export function ROOT_TIME(
-  times: any,
-  readings: any,
+  times: any[][],
+  readings: any[][],
   height?: any,
   item?: any,
   drainage?: any,
   cv_unit?: any,
   length_unit?: any,
-  picks?: any,
+  picks?: any[][],
 ): any[][] {
   const { unit, cv } = toDrained(height, drainage, cv_unit, length_unit);
   const outcome = reduce(times, readings, picks).rootTime;
@@ -190,8 +203,8 @@ export function ROOT_TIME(
  * @returns A table of label, value and unit; or the one item.
  */
 export function FIT_TIME(
-  times: any,
-  readings: any,
+  times: any[][],
+  readings: any[][],
   height?: any,
   item?: any,
   drainage?: any,
@@ -224,7 +237,7 @@ export function FIT_TIME(
  * @param [to_time] End of the span, in minutes; left out, the last reading.
  * @returns Strain per log cycle, a ratio.
  */
-export function SECONDARY(times: any, readings: any, initial_height: any, from_time?: any, to_time?: any): any {
+export function SECONDARY(times: any[][], readings: any[][], initial_height: any, from_time?: any, to_time?: any): any {
   const height = toPositive(initial_height, "the initial height");
   const from = toOptionalPositive(from_time, "the start of the span");
   const to = toOptionalPositive(to_time, "the end of the span");
@@ -246,7 +259,7 @@ const picksOrHeight = (argument: unknown): unknown => (typeof argument === "numb
  * @param [picks] Range of two columns, names and values, of picks by hand, as in LOG_TIME.
  * @returns Rows of label, x (minutes) and y (reading).
  */
-export function LOG_TIME_LINES(times: any, readings: any, picks?: any): any[][] {
+export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][]): any[][] {
   const { cleaned, logTime } = reduce(times, readings, picksOrHeight(picks));
   return rowsOf(logTimeLines(valueOf(cleaned), valueOf(logTime)));
 }
@@ -260,7 +273,7 @@ export function LOG_TIME_LINES(times: any, readings: any, picks?: any): any[][] 
  * @param [picks] Range of two columns, names and values, of picks by hand, as in ROOT_TIME.
  * @returns Rows of label, x (root minutes) and y (reading).
  */
-export function ROOT_TIME_LINES(times: any, readings: any, picks?: any): any[][] {
+export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[][]): any[][] {
   const { cleaned, rootTime } = reduce(times, readings, picksOrHeight(picks));
   return rowsOf(rootTimeLines(valueOf(cleaned), valueOf(rootTime)));
 }
@@ -274,7 +287,7 @@ export function ROOT_TIME_LINES(times: any, readings: any, picks?: any): any[][]
  * @param [picks] Range of two columns, names and values, of picks by hand, as in LOG_TIME and ROOT_TIME.
  * @returns One row of eleven cells.
  */
-export function TIME_CURVE(times: any, readings: any, picks?: any): any[][] {
+export function TIME_CURVE(times: any[][], readings: any[][], picks?: any[][]): any[][] {
   const [t, d] = toCurve(times, readings);
   if (t.length === 0 || d.every((reading) => reading === 0)) return [new Array(11).fill("")];
   const { cleaned, logTime, rootTime } = reduce(times, readings, picks);

@@ -41,10 +41,11 @@ const STEPS_PER_CYCLE = 20;
 /** An average counts as this many readings at most: logger noise is not independent from second to second. */
 const MOST_WEIGHT = 10;
 
-interface Row {
-  readonly time: number;
-  readonly reading: number;
-  readonly row: number;
+/** Readings and the rows that they stand in, before averaging. */
+interface Kept {
+  times: number[];
+  readings: number[];
+  rows: number[];
 }
 
 const list = (rows: readonly number[]): string =>
@@ -64,11 +65,13 @@ export function cleanReadings(
   const remarks: string[] = [];
   const blankTimes: number[] = [];
   const blankReadings: number[] = [];
-  const rows: Row[] = [];
+  let kept: Kept = { times: [], readings: [], rows: [] };
   let zeroReading: number | undefined;
   let seen = false;
   let ordered = true;
-  let last = -Infinity;
+  let last = 0;
+  let least = Infinity;
+  let most = -Infinity;
 
   for (let i = 0; i < times.length; i++) {
     const time = times[i] || 0;
@@ -85,95 +88,94 @@ export function cleanReadings(
     else {
       if (time < last) ordered = false;
       last = time;
-      rows.push({ time, reading, row: i + 1 });
+      if (reading < least) least = reading;
+      if (reading > most) most = reading;
+      kept.times.push(time);
+      kept.readings.push(reading);
+      kept.rows.push(i + 1);
     }
     seen = true;
   }
 
+  const count = kept.times.length;
   if (blankTimes.length)
     remarks.push(
       `${list(blankTimes)} ${verb(blankTimes)} left out: a reading without a time (a time of zero counts only in the first row)`,
     );
-  if (blankReadings.length && rows.length)
+  if (blankReadings.length && count)
     remarks.push(`${list(blankReadings)} ${verb(blankReadings)} left out: the reading is blank or zero`);
   if (!ordered) {
     remarks.push("the times are not in order: they were sorted");
-    rows.sort((a, b) => a.time - b.time || a.row - b.row);
+    kept = sorted(kept);
   }
-
-  const step = readingStep(rows.map(({ reading }) => reading));
-  const series = averageSteps(averageEqualTimes(rows, remarks), rows.length);
-  let least = Infinity;
-  let most = -Infinity;
-  for (const { reading } of rows) {
-    if (reading < least) least = reading;
-    if (reading > most) most = reading;
-  }
+  const repeated = repeatedRows(kept);
+  if (repeated.length) remarks.push(`${list(repeated)} repeat a time: readings at the same time were averaged`);
+  const step = readingStep(kept.readings);
+  const series = count > MOST_READINGS ? averageSteps(kept) : averageEqualTimes(kept);
   checkTimes(series, remarks);
   return given(
-    {
-      series,
-      zeroReading,
-      count: rows.length,
-      lastTime: rows.length ? rows[rows.length - 1].time : 0,
-      step,
-      travel: rows.length ? most - least : 0,
-    },
+    { series, zeroReading, count, lastTime: kept.times[count - 1] ?? 0, step, travel: count ? most - least : 0 },
     remarks,
   );
 }
 
-/** Rows in order of time to one reading for each time. */
-function averageEqualTimes(rows: readonly Row[], remarks: string[]): Series & { readonly row: readonly number[] } {
-  const series = {
-    times: [] as number[],
-    readings: [] as number[],
-    rows: [] as string[],
-    weights: [] as number[],
-    row: [] as number[],
+function sorted({ times, readings, rows }: Kept): Kept {
+  const order = times.map((_, i) => i).sort((a, b) => times[a] - times[b] || a - b);
+  return {
+    times: order.map((i) => times[i]),
+    readings: order.map((i) => readings[i]),
+    rows: order.map((i) => rows[i]),
   };
+}
+
+/** Rows whose time another row has too, in order of rows. */
+function repeatedRows({ times, rows }: Kept): number[] {
   const repeated: number[] = [];
-  for (let i = 0; i < rows.length;) {
-    let next = i + 1;
-    let sum = rows[i].reading;
-    while (next < rows.length && rows[next].time === rows[i].time) sum += rows[next++].reading;
-    const same = rows.slice(i, next).map(({ row }) => row);
-    if (same.length > 1) repeated.push(...same);
-    series.times.push(rows[i].time);
-    series.readings.push(sum / same.length);
-    series.rows.push(list(same));
-    series.weights.push(1);
-    series.row.push(rows[i].row);
-    i = next;
+  for (let i = 0; i < times.length; i++)
+    if (times[i] === times[i - 1] || times[i] === times[i + 1]) repeated.push(rows[i]);
+  return repeated.sort((a, b) => a - b);
+}
+
+/** One point for each run of readings up to `end(start)`: the means of time and reading, and where they come from. */
+function averageRuns({ times, readings, rows }: Kept, end: (start: number) => number): Series {
+  const series = { times: [] as number[], readings: [] as number[], rows: [] as string[], weights: [] as number[] };
+  for (let start = 0; start < times.length;) {
+    const stop = end(start);
+    const n = stop - start;
+    let time = 0;
+    let reading = 0;
+    for (let i = start; i < stop; i++) {
+      time += times[i];
+      reading += readings[i];
+    }
+    series.times.push(n === 1 ? times[start] : time / n);
+    series.readings.push(n === 1 ? readings[start] : reading / n);
+    series.rows.push(n <= 4 ? list(rows.slice(start, stop)) : `rows ${rows[start]} to ${rows[stop - 1]}`);
+    series.weights.push(Math.min(n, MOST_WEIGHT));
+    start = stop;
   }
-  if (repeated.length)
-    remarks.push(`${list(repeated.sort((a, b) => a - b))} repeat a time: readings at the same time were averaged`);
   return series;
 }
 
-/** Many readings to their averages in equal steps of log time, so that the early minutes keep their own; few stay as they are. */
-function averageSteps(all: Series & { readonly row: readonly number[] }, count: number): Series {
-  if (count <= MOST_READINGS) return { times: all.times, readings: all.readings, rows: all.rows, weights: all.weights };
-  const series = { times: [] as number[], readings: [] as number[], rows: [] as string[], weights: [] as number[] };
-  const stepOf = (time: number) => Math.floor(Math.log10(time / all.times[0]) * STEPS_PER_CYCLE + 1e-9);
-  for (let i = 0; i < all.times.length;) {
-    const bin = stepOf(all.times[i]);
-    let next = i;
-    let time = 0;
-    let reading = 0;
-    while (next < all.times.length && (next === i || stepOf(all.times[next]) === bin)) {
-      time += all.times[next];
-      reading += all.readings[next];
-      next++;
-    }
-    const n = next - i;
-    series.times.push(time / n);
-    series.readings.push(reading / n);
-    series.rows.push(n === 1 ? all.rows[i] : `rows ${all.row[i]} to ${all.row[next - 1]}`);
-    series.weights.push(Math.min(n, MOST_WEIGHT));
-    i = next;
-  }
-  return series;
+/** Few readings: one point for each time. */
+const averageEqualTimes = (kept: Kept): Series =>
+  averageRuns(kept, (start) => {
+    let stop = start + 1;
+    while (kept.times[stop] === kept.times[start]) stop++;
+    return stop;
+  });
+
+/** Many readings: their averages in equal steps of log time; the early minutes, less dense than that, keep their own. */
+function averageSteps(kept: Kept): Series {
+  const { times } = kept;
+  const width = 10 ** (1 / STEPS_PER_CYCLE);
+  let edge = times[0];
+  return averageRuns(kept, (start) => {
+    while (edge <= times[start] * (1 + 1e-9)) edge *= width;
+    let stop = start + 1;
+    while (stop < times.length && times[stop] * (1 + 1e-9) < edge) stop++;
+    return stop;
+  });
 }
 
 /** Times that look like another unit: a jump of more than 30 times between neighbours, or a record of clock times in days. */

@@ -9,6 +9,8 @@ import { degreeOfConsolidation } from "./terzaghi";
 
 /** How sharply creep may begin: 2 over two log cycles, 7 over half of one. */
 export const SHARPNESSES = [2, 3, 4.5, 7];
+/** The one that the table is made with: it finds the valleys, whose floor takes every sharpness. */
+const TABLE_SHARPNESS = 3;
 
 const POINTS_PER_DECADE = 14;
 
@@ -115,7 +117,7 @@ export function trialAt(series: Series, weights: readonly number[], rate: number
 export interface Table {
   readonly series: Series;
   readonly y: Column;
-  readonly rows: readonly { readonly rate: number; readonly u: Column; readonly c: readonly Column[] }[];
+  readonly rows: readonly { readonly rate: number; readonly u: Column; readonly c: Column }[];
 }
 
 export function tableOf(series: Series): Table {
@@ -125,21 +127,14 @@ export function tableOf(series: Series): Table {
   const points = Math.ceil(decades * POINTS_PER_DECADE);
   const rows = Array.from({ length: points + 1 }, (_, i) => {
     const rate = from * 10 ** ((decades * i) / points);
-    return { rate, u: degrees(series, rate, 0), c: SHARPNESSES.map((sharpness) => creeps(series, rate, sharpness, 0)) };
+    return { rate, u: degrees(series, rate, 0), c: creeps(series, rate, TABLE_SHARPNESS, 0) };
   });
   return { series, y: centred(series), rows };
 }
 
 /** The minima of the cost over the rate, best first; the ends of the table count. */
 export function minima({ series, y, rows }: Table, weights: readonly number[], lean: number): Trial[] {
-  const trials = rows.map(({ rate, u, c }) => {
-    let best: Trial | undefined;
-    SHARPNESSES.forEach((sharpness, k) => {
-      const trial = trialOf(series, rate, sharpness, sumsOf(y, u, c[k], weights), lean);
-      if (!best || trial.cost < best.cost) best = trial;
-    });
-    return best as Trial;
-  });
+  const trials = rows.map(({ rate, u, c }) => trialOf(series, rate, TABLE_SHARPNESS, sumsOf(y, u, c, weights), lean));
   return trials
     .filter((trial, i) => !(trials[i - 1]?.cost < trial.cost) && !(trials[i + 1]?.cost <= trial.cost))
     .sort((a, b) => a.cost - b.cost);
@@ -148,16 +143,15 @@ export function minima({ series, y, rows }: Table, weights: readonly number[], l
 /** The reading whose leaving out lowers the cost most. */
 export function mostDoubtful({ y, rows }: Table, weights: readonly number[], lean: number): number {
   const best = weights.map((): number => Infinity);
-  for (const { u, c } of rows)
-    for (const column of c) {
-      const sums = sumsOf(y, u, column, weights);
-      for (let i = 0; i < weights.length; i++) {
-        if (!weights[i]) continue;
-        const without = { ...sums };
-        add(without, -weights[i], y[i], u[i], column[i]);
-        const { cost } = solve(without, lean);
-        if (cost < best[i]) best[i] = cost;
-      }
+  for (const { u, c } of rows) {
+    const sums = sumsOf(y, u, c, weights);
+    for (let i = 0; i < weights.length; i++) {
+      if (!weights[i]) continue;
+      const without = { ...sums };
+      add(without, -weights[i], y[i], u[i], c[i]);
+      const { cost } = solve(without, lean);
+      if (cost < best[i]) best[i] = cost;
     }
+  }
   return best.indexOf(Math.min(...best));
 }

@@ -104,14 +104,11 @@ function polish(series: Series, weights: readonly number[], from: Trial, lean: n
   return rss <= from.cost || free ? { ...curve, cost: rss, shift: zero } : { ...from, shift: 0 };
 }
 
-/** The bottom of the best valley, each sharpness tried; and the bottoms of the other valleys as the table has them. */
-function bestFit(table: Table, weights: readonly number[], lean: number): { best: Trial; others: Trial[] } {
-  const [first, ...others] = minima(table, weights, lean);
-  const trials = SHARPNESSES.map((sharpness) =>
-    polish(table.series, weights, { ...first, sharpness, cost: Infinity }, lean),
+/** The bottom of the best valley, over the sharpnesses of creep. */
+const bottom = (table: Table, weights: readonly number[], lean: number, from: Trial): Trial =>
+  SHARPNESSES.map((sharpness) => polish(table.series, weights, { ...from, sharpness, cost: Infinity }, lean)).reduce(
+    (a, b) => (b.cost < a.cost ? b : a),
   );
-  return { best: trials.reduce((a: Trial, b) => (b.cost < a.cost ? b : a), first), others };
-}
 
 const parameterCount = (trial: Trial): number => (trial.tail ? 4 : 3);
 
@@ -137,21 +134,21 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   const residualSum = (curve: Curve, shift = 0) =>
     weights.reduce((sum, w, i) => (w ? sum + w * residual(curve, i, shift) ** 2 : sum), 0);
 
-  let { best, others } = bestFit(table, weights, lean);
+  let best = bottom(table, weights, lean, minima(table, weights, lean)[0]);
   const leftOut: number[] = [];
   while (leftOut.length < MOST_WRONG && n - leftOut.length >= READINGS_TO_JUDGE_ONE) {
     const worst = times.reduce((most, _, i) => (weights[i] ? Math.max(most, Math.abs(residual(best, i))) : most), 0);
     if (worst < 0.5 * WRONG_SHARE * Math.abs(best.primary)) break;
     const index = mostDoubtful(table, weights, lean);
     const reduced = weights.map((w, i) => (i === index ? 0 : w));
-    const without = bestFit(table, reduced, lean);
-    const freedom = n - leftOut.length - 1 - parameterCount(without.best);
-    const F = (best.cost - without.best.cost) / (without.best.cost / freedom + rounding);
-    const jump = Math.abs(residual(without.best, index));
-    if (!(F > WRONG_F && jump > WRONG_SHARE * Math.abs(without.best.primary))) break;
+    const without = bottom(table, reduced, lean, minima(table, reduced, lean)[0]);
+    const freedom = n - leftOut.length - 1 - parameterCount(without);
+    const F = (best.cost - without.cost) / (without.cost / freedom + rounding);
+    const jump = Math.abs(residual(without, index));
+    if (!(F > WRONG_F && jump > WRONG_SHARE * Math.abs(without.primary))) break;
     leftOut.push(index);
     weights[index] = 0;
-    ({ best, others } = without);
+    best = without;
     remarks.push(
       `${rows[index]} is left out as a wrong reading: ${shown(readings[index])} stands ${shown(jump)} off the curve of the others`,
     );
@@ -162,7 +159,8 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
     Math.max(residualSum(trial, shift) / Math.max(used - parameters, 1), rounding);
   const residuals = times.map((_, i) => residual(best, i)).filter((_, i) => weights[i]);
   lean = leanOf(Math.max(Math.min(varianceOf(best), roughness(residuals)), rounding), best.primary);
-  ({ best, others } = bestFit(table, weights, lean));
+  const [first, ...others] = minima(table, weights, lean);
+  best = bottom(table, weights, lean, first);
 
   let timeZero = 0;
   let parameters = parameterCount(best);

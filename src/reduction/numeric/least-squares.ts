@@ -70,16 +70,20 @@ export function levenbergMarquardt(problem: LeastSquaresProblem, firstDamping = 
   let J = derivative(parameters);
 
   for (let iteration = 1; iteration <= maxIterations; iteration++) {
-    for (let j = 0; j < size; j++) scale[j] = Math.max(scale[j], Math.sqrt(sumOfSquares(J.map((row) => row[j]))));
-    const damped = [...J.map((row) => [...row])];
-    const right = current.map((value) => -value);
+    const rows = J.length + size;
+    const damped = new Float64Array(rows * size);
+    const right = new Float64Array(rows);
     for (let j = 0; j < size; j++) {
-      const row = new Array<number>(size).fill(0);
-      row[j] = Math.sqrt(damping) * (scale[j] || 1);
-      damped.push(row);
-      right.push(0);
+      let squares = 0;
+      for (let i = 0; i < J.length; i++) {
+        damped[j * rows + i] = J[i][j];
+        squares += J[i][j] * J[i][j];
+      }
+      scale[j] = Math.max(scale[j], Math.sqrt(squares));
+      damped[j * rows + J.length + j] = Math.sqrt(damping) * (scale[j] || 1);
     }
-    const step = solveQr(damped, right);
+    for (let i = 0; i < J.length; i++) right[i] = -current[i];
+    const step = solveQr(damped, rows, size, right);
     const trial = parameters.map((value, j) => value + step[j]);
     const next = residuals(trial);
     const nextRss = sumOfSquares(next);
@@ -90,7 +94,7 @@ export function levenbergMarquardt(problem: LeastSquaresProblem, firstDamping = 
       for (let j = 0; j < size; j++) value += J[i][j] * step[j];
       linear += value * value;
     }
-    const negligible = step.every((change, j) => Math.abs(change) <= 1e-11 * (Math.abs(parameters[j]) + 1e-30));
+    const negligible = parameters.every((value, j) => Math.abs(step[j]) <= 1e-11 * (Math.abs(value) + 1e-30));
     const gain = (rss - nextRss) / (rss - linear);
     if (nextRss < rss || (nextRss === rss && negligible)) {
       const flat = rss - nextRss <= 1e-15 * rss && rss - linear <= 1e-14 * rss;
