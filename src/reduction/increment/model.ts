@@ -24,6 +24,7 @@ export interface Curve {
 /** Creep of unit slope at time t, and the line it approaches: log10(t/tp). */
 export const creep = (rate: number, sharpness: number, t: number): number => {
   const x = sharpness * Math.log((rate * t) / T_END_OF_PRIMARY);
+  if (x < -36) return 0;
   return (x > 36 ? x : Math.log1p(Math.exp(x))) / (sharpness * Math.LN10);
 };
 

@@ -12,13 +12,17 @@ import { badInput, given, type Outcome } from "../outcome";
  */
 const SHORT_TIME = 0.025;
 
+/** Above this T, 1 - U is less than 1e-17. */
+const LONG_TIME = 16;
+
 /** T at which the steepest tangent of U on log T meets the line U = 1. Calculated from the series. */
 export const T_END_OF_PRIMARY = 1.10135;
 
 /** Degree of consolidation (0 to 1) at a time factor, to 1e-15. Zero at and below T = 0. */
 export function degreeOfConsolidation(T: number): number {
   if (!(T > 0)) return 0;
-  return T < SHORT_TIME ? 2 * Math.sqrt(T / Math.PI) : 1 - remaining(T);
+  if (T < SHORT_TIME) return 2 * Math.sqrt(T / Math.PI);
+  return T > LONG_TIME ? 1 : 1 - remaining(T);
 }
 
 /** 1 - U by the Fourier series, sum of 2/M^2 exp(-M^2 T), M = (2k+1) pi/2; for T of SHORT_TIME and more. */

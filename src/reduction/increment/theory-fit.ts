@@ -98,7 +98,13 @@ function polish(series: Series, weights: readonly number[], from: Trial, lean: n
   const start = [Math.log(from.rate), from.d0, from.primary];
   if (hasTail) start.push(from.tail);
   if (free) start.push(shift);
-  const { parameters, rss } = levenbergMarquardt({ residuals, jacobian, start, maxIterations: 40 });
+  const { parameters, rss } = levenbergMarquardt({
+    residuals,
+    jacobian,
+    start,
+    maxIterations: 40,
+    negligibleGain: 1e-8,
+  });
   const { curve, zero } = unpack(parameters);
   if (curve.tail * curve.primary < 0) return polish(series, weights, { ...from, tail: 0 }, lean, shift);
   return rss <= from.cost || free ? { ...curve, cost: rss, shift: zero } : { ...from, shift: 0 };
@@ -134,14 +140,15 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   const residualSum = (curve: Curve, shift = 0) =>
     weights.reduce((sum, w, i) => (w ? sum + w * residual(curve, i, shift) ** 2 : sum), 0);
 
-  let best = bottom(table, weights, lean, minima(table, weights, lean)[0]);
+  const lowest = (weights: readonly number[]) => polish(series, weights, minima(table, weights, lean)[0], lean);
+  let best: Trial = lowest(weights);
   const leftOut: number[] = [];
   while (leftOut.length < MOST_WRONG && n - leftOut.length >= READINGS_TO_JUDGE_ONE) {
     const worst = times.reduce((most, _, i) => (weights[i] ? Math.max(most, Math.abs(residual(best, i))) : most), 0);
     if (worst < 0.5 * WRONG_SHARE * Math.abs(best.primary)) break;
     const index = mostDoubtful(table, weights, lean);
     const reduced = weights.map((w, i) => (i === index ? 0 : w));
-    const without = bottom(table, reduced, lean, minima(table, reduced, lean)[0]);
+    const without = lowest(reduced);
     const freedom = n - leftOut.length - 1 - parameterCount(without);
     const F = (best.cost - without.cost) / (without.cost / freedom + rounding);
     const jump = Math.abs(residual(without, index));
@@ -165,9 +172,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   let timeZero = 0;
   let parameters = parameterCount(best);
   if (used >= READINGS_TO_JUDGE_ZERO) {
-    const freed = [0.05, -0.05]
-      .map((start) => polish(series, weights, best, lean, start))
-      .reduce((a, b) => (b.cost < a.cost ? b : a));
+    const freed = polish(series, weights, best, lean, 0);
     const F = (best.cost - freed.cost) / (freed.cost / (used - parameters - 1) + rounding);
     if (F > TIME_ZERO_F && Math.abs(freed.shift) < MOST_TIME_ZERO) {
       best = freed;

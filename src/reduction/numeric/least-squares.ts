@@ -14,6 +14,8 @@ export interface LeastSquaresProblem {
   readonly jacobian?: (parameters: readonly number[]) => number[][];
   readonly start: readonly number[];
   readonly maxIterations?: number;
+  /** A step is the last if it can lower the sum of squares by no more than this share; 1e-14 if left out. */
+  readonly negligibleGain?: number;
 }
 
 export interface LeastSquaresResult {
@@ -58,7 +60,7 @@ export function leastSquares(problem: LeastSquaresProblem): LeastSquaresResult {
 
 /** One run, for a start that is known to lie in the right valley. */
 export function levenbergMarquardt(problem: LeastSquaresProblem, firstDamping = BOLD): LeastSquaresResult {
-  const { residuals, start, maxIterations = 500 } = problem;
+  const { residuals, start, maxIterations = 500, negligibleGain = 1e-14 } = problem;
   const derivative = problem.jacobian ?? ((p: readonly number[]) => differences(residuals, p));
   const size = start.length;
   let parameters = [...start];
@@ -97,7 +99,7 @@ export function levenbergMarquardt(problem: LeastSquaresProblem, firstDamping = 
     const negligible = parameters.every((value, j) => Math.abs(step[j]) <= 1e-11 * (Math.abs(value) + 1e-30));
     const gain = (rss - nextRss) / (rss - linear);
     if (nextRss < rss || (nextRss === rss && negligible)) {
-      const flat = rss - nextRss <= 1e-15 * rss && rss - linear <= 1e-14 * rss;
+      const flat = rss - nextRss <= negligibleGain * rss && rss - linear <= negligibleGain * rss;
       parameters = trial;
       current = next;
       rss = nextRss;
