@@ -19,7 +19,7 @@ export const TRUTH = {
   recompressionIndex: 0.065,
   /** Cv of first loading beyond the preconsolidation stress, and of loads within it, m2/yr. */
   cvVirgin: 1.4,
-  cvRecompressed: 7,
+  cvRecompressed: 11,
   /** C_alpha over the slope of the curve under the load. */
   creepRatio: 0.04,
   /** Width of the knee, log cycles of stress. */
@@ -111,8 +111,11 @@ const PRACTICE = {
 
 const ZERO_READING = 400;
 
-/** Share of a load's deformation that comes at once: bedding and stiff soil give more of it. */
-const IMMEDIATE = { virgin: 0.04, recompressed: 0.22 };
+/** Share of a load's deformation that comes at once: bedding under the first loads and stiff soil give more of it. */
+const IMMEDIATE = { bedding: 0.45, virgin: 0.04, recompressed: 0.25 };
+
+/** Creep of the first two loads over that of the others, so that their time curves bend less clearly, as they do in practice. */
+const BEDDING_CREEP = 2.5;
 
 const round = (value: number, step: number): number => Number((Math.round(value / step) * step).toFixed(10));
 
@@ -128,6 +131,7 @@ function measure(system: System): { readings: number[][]; finalHeight: number } 
   for (const load of practice.loads) {
     const stress = convert(load, "stress", practice.stressUnit, "kPa");
     const [, loading, unloading] = practice.deflections.find(([at]) => at === load)!;
+    const bedding = readings.length < 2;
     const virgin = stress > past && stress > TRUTH.preconsolidationStress;
     const target = SOLIDS * fall(stress, Math.max(past, stress));
     const step = target - deformation;
@@ -137,9 +141,10 @@ function measure(system: System): { readings: number[][]; finalHeight: number } 
     const endOfPrimary = 1.1 / factorPerMinute;
     const creep = (t: number) => Math.log10(1 + t / endOfPrimary);
     const perCycle = (TRUTH.creepRatio * step) / Math.abs(Math.log10(stress / previous));
-    const secondary = stress > previous ? perCycle : 0;
+    const secondary = stress < previous ? 0 : bedding ? BEDDING_CREEP * perCycle : perCycle;
     const total = step - secondary * creep(1440);
-    const atOnce = total * (virgin ? IMMEDIATE.virgin : IMMEDIATE.recompressed);
+    const share = bedding ? IMMEDIATE.bedding : virgin ? IMMEDIATE.virgin : IMMEDIATE.recompressed;
+    const atOnce = total * share;
     const at = (t: number) =>
       deformation + atOnce + (total - atOnce) * consolidated(factorPerMinute * t) + secondary * creep(t);
     const dial = (t: number) =>

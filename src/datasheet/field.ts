@@ -34,8 +34,26 @@ export interface Table {
   readonly rows: number;
 }
 
-/** A formula that stays blank until every cell it needs is filled, so that an unfinished sheet shows no error. */
-export const when = (needs: readonly string[], formula: string): string => {
+/** A formula that spills a table of label, value and words; its rows are reserved, each with what its value measures. */
+export interface Spill {
+  readonly name: string;
+  readonly label: string;
+  readonly formula: string;
+  readonly note: string;
+  readonly spills: readonly Measure[];
+}
+
+const anyBlank = (needs: readonly string[]): string => {
   const blanks = needs.map((need) => `${need}=""`);
-  return `=IF(${blanks.length > 1 ? `OR(${blanks.join(",")})` : blanks[0]},"",${formula})`;
+  return blanks.length > 1 ? `OR(${blanks.join(",")})` : blanks[0];
 };
+
+/**
+ * A formula that stays blank until every cell it needs is filled, so that an unfinished sheet shows no error. Cells of its
+ * own row are asked first: a fault elsewhere does not show in rows that are not used.
+ */
+export function when(needs: readonly string[], formula: string): string {
+  const own = needs.filter((need) => need.startsWith("["));
+  const groups = [own, needs.filter((need) => !own.includes(need))].filter((group) => group.length > 0);
+  return `=${groups.reduceRight((inner, group) => `IF(${anyBlank(group)},"",${inner})`, formula)}`;
+}

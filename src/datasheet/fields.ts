@@ -30,9 +30,11 @@ const readings = Array.from({ length: LOADS }, (_, index): NamedField[] => {
 
 export const FIELDS: readonly NamedField[] = [
   ...parts.flatMap((part) =>
-    "columns" in part
-      ? part.columns.flatMap(({ kind, ...column }) => (kind === "label" ? [] : [{ ...column, kind, column: true }]))
-      : [single(part)],
+    "spills" in part
+      ? [{ ...part, measure: "text" as const, kind: "result" as const, column: true }]
+      : "columns" in part
+        ? part.columns.flatMap(({ kind, ...column }) => (kind === "label" ? [] : [{ ...column, kind, column: true }]))
+        : [single(part)],
   ),
   ...readings,
 ];

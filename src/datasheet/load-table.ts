@@ -249,9 +249,17 @@ const COEFFICIENTS: readonly Column[] = [
     "compressibility",
     when(
       ["[void_ratio_curve]", "[^void_ratio_curve]"],
-      "CLAY.MV([^load_stress],[load_stress],[^void_ratio_curve],[void_ratio_curve])",
+      'CLAY.MV([^load_stress],[load_stress],[^void_ratio_curve],[void_ratio_curve],"e","start",{void_ratio_initial},{stress_unit},{mv_unit})',
     ),
     "mv = strain of the load on its starting height / increase of stress.",
+  ),
+  result(
+    "conductivity",
+    "Hydraulic conductivity",
+    ["k", ""],
+    "conductivity",
+    '=IF(OR([cv_chosen]="",[volume_compressibility]="",[load_branch]<>"loading"),"",CLAY.CONDUCTIVITY([cv_chosen],[volume_compressibility],{cv_unit},{mv_unit},{conductivity_unit}))',
+    "k = cv mv x unit weight of water; loading only. No substitute for a direct test.",
   ),
   result(
     "c_alpha",

@@ -2,8 +2,8 @@
  * The first page: who and what, apparatus and units, masses and sizes, results. Sections stand one below the other,
  * each with up to three panels side by side.
  */
-import { DENSITY_UNITS, LENGTH_UNITS, MV_UNITS, CV_UNITS, STRESS_UNITS } from "./unit-choices";
-import { when, type Field, type Table } from "./field";
+import { CONDUCTIVITY_UNITS, DENSITY_UNITS, LENGTH_UNITS, MV_UNITS, CV_UNITS, STRESS_UNITS } from "./unit-choices";
+import { when, type Field, type Spill, type Table } from "./field";
 import type { Measure } from "./measures";
 
 const text = (name: string, label: string, note?: string, choices?: readonly string[]): Field => ({
@@ -37,27 +37,27 @@ const result = (name: string, label: string, measure: Measure, formula: string, 
 const IDENTIFICATION: readonly (readonly Field[])[] = [
   [
     text("project", "Project"),
-    text("job_number", "Job number"),
-    text("boring", "Boring / location"),
+    text("job_number", "Job no."),
+    text("boring", "Boring"),
     text("sample", "Sample", "The client's own reference, letter for letter: a changed one cannot be matched later."),
     text("specimen", "Specimen"),
-    { ...input("depth", "Depth of specimen", "depth", "Depth of the middle of the specimen below ground level.") },
+    { ...input("depth", "Depth", "depth", "Depth of the middle of the specimen below ground level.") },
   ],
   [
-    text("soil_description", "Description"),
+    text("soil_description", "Soil"),
     text("condition", "Condition", "State of the specimen before the test.", ["intact", "remoulded", "compacted"]),
-    text("preparation", "Preparation", "Trimming, orientation, time from extrusion, anything patched or lost."),
-    text("standard", "Standard, edition", "The standard and edition that the contract names."),
-    text("test_method", "Load duration", "How long each load stays: a fixed time, or until primary has ended.", [
+    text("preparation", "Prepared", "Trimming, orientation, time from extrusion, anything patched or lost."),
+    text("standard", "Standard", "The standard and edition that the contract names."),
+    text("test_method", "Loads for", "How long each load stays: a fixed time, or until primary has ended.", [
       "24 h loads",
       "to end of primary",
       "other: see remarks",
     ]),
-    text("report_number", "Report number"),
+    text("report_number", "Report no."),
   ],
   [
-    date("date_started", "Test started"),
-    date("date_ended", "Test ended"),
+    date("date_started", "Started"),
+    date("date_ended", "Ended"),
     text("tested_by", "Tested by"),
     date("date_tested", "Date"),
     text("checked_by", "Checked by"),
@@ -125,6 +125,10 @@ const APPARATUS: readonly (readonly Field[])[] = [
     input("mv_unit", "Unit of mv", "text", "Strain per unit of stress.", {
       choices: MV_UNITS,
       value: { SI: "m2/MN", US: "ft2/ton" },
+    }),
+    input("conductivity_unit", "Unit of k", "text", "Hydraulic conductivity.", {
+      choices: CONDUCTIVITY_UNITS,
+      value: { SI: "m/s", US: "ft/day" },
     }),
   ],
 ];
@@ -444,6 +448,14 @@ const CHECKS: readonly Field[] = [
   ),
 ];
 
+const SPREAD: Spill = {
+  name: "preconsolidation_spread",
+  label: "Preconsolidation stress by every method",
+  formula: ofCurve(`PRECONSOLIDATION_SPREAD(${CURVE})`),
+  note: "One formula spills the table: every method's stress with the points it used, then median, spread and interval.",
+  spills: [...Array<Measure>(7).fill("stress"), "percent", "stress", "stress", "text", "text"],
+};
+
 /** Lines of text across the page. */
 export const REMARKS: readonly Field[] = [
   { ...text("test_remarks", "Test remarks", "Deviations, disturbance, shells, seams, anything a reader must know.") },
@@ -466,27 +478,45 @@ export const REMARKS: readonly Field[] = [
     formula: ofCurve(`PRECONSOLIDATION(${CURVE},"casagrande","remark")`),
     note: "What Casagrande's construction says of the curve.",
   },
+  {
+    name: "preconsolidation_verdict",
+    label: "On every method",
+    measure: "text",
+    kind: "remark",
+    formula: '=IF(COUNT({void_ratio_curve})=0,"",VLOOKUP("verdict",{preconsolidation_spread},2,FALSE))',
+    note: "How far the methods agree.",
+  },
 ];
 
 export const CAUTION =
   "Results support, and do not replace, the judgement of a licensed engineer or authorised signatory. Follow the standard " +
   "and edition that the contract names. Picks are interpretation: several answers can be defended.";
 
+export type Part = Field | Table | Spill;
+
 /** A panel is a list of fields and small tables, top to bottom. */
 export interface Section {
   readonly title: string;
   /** How many columns of a panel the labels take; the rest holds values and units. */
-  readonly labelColumns: 2 | 3;
-  readonly panels: readonly (readonly (Field | Table)[])[];
+  readonly labelColumns: number;
+  /** How many columns a typed text takes. */
+  readonly textColumns: number;
+  readonly panels: readonly (readonly Part[])[];
 }
 
 export const SECTIONS: readonly Section[] = [
-  { title: "Identification", labelColumns: 2, panels: IDENTIFICATION },
-  { title: "Apparatus, dial and units", labelColumns: 3, panels: APPARATUS },
+  { title: "Identification", labelColumns: 1, textColumns: 3, panels: IDENTIFICATION },
+  { title: "Apparatus, dial and units", labelColumns: 3, textColumns: 1, panels: APPARATUS },
   {
     title: "Masses, sizes and apparatus deflection",
     labelColumns: 3,
+    textColumns: 1,
     panels: [SIZES, [TINS, ...TRIMMINGS], [DEFLECTION]],
   },
-  { title: "Results", labelColumns: 3, panels: [SPECIMEN_RESULTS, [...CHOICES, ...COMPRESSION_RESULTS], CHECKS] },
+  {
+    title: "Results",
+    labelColumns: 3,
+    textColumns: 1,
+    panels: [SPECIMEN_RESULTS, [...CHOICES, ...COMPRESSION_RESULTS], [...CHECKS, SPREAD]],
+  },
 ];

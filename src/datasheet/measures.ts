@@ -18,6 +18,7 @@ export const MEASURES = {
   compressibility: { unit: { formula: "={mv_unit}" }, format: { SI: "0.000", US: "0.0000" } },
   /** Length per division of the dial or transducer. */
   factor: { unit: { formula: '={length_unit}&"/div"' }, format: "0.0####" },
+  conductivity: { unit: { formula: "={conductivity_unit}" }, format: "0.0E+00" },
   depth: { unit: { SI: "m", US: "ft" }, format: "0.00" },
   mass: { unit: "g", format: "0.00" },
   percent: { unit: "", format: "0.0%" },

@@ -1,9 +1,9 @@
 /** The specification laid out: where every field, table and reading stands on the sheet. */
 import type { Box, CellPlan, CellValue, SheetPlan } from "../workbook/port";
 import { cellAddress } from "./address";
-import type { Column, Field, Table } from "./field";
+import type { Column, Field, Spill, Table } from "./field";
 import { HAND_TIMES, LOAD_PARTS, LOAD_TABLE, LOADS, loadSuffix } from "./load-table";
-import { CAUTION, REMARKS, SECTIONS } from "./main-page";
+import { CAUTION, REMARKS, SECTIONS, type Part } from "./main-page";
 import { formatOf, unitOf, type Measure, type System } from "./measures";
 
 export interface SheetOptions {
@@ -19,8 +19,8 @@ const PANEL_COLUMNS = 5;
 /** Rows of readings that are framed as inputs; a longer series runs on below them. */
 const FRAMED_READING_ROWS = 24;
 const TEMPLATE_VERSION = 1;
-/** Where the loads' dates stand: a little wider than the others. */
-const DATE_COLUMN = 3;
+/** Columns a little wider than the others: the loads' dates, the labels of a spilled table. */
+const WIDE_COLUMNS: Readonly<Record<number, number>> = { 3: 11, 10: 12.5 };
 
 /** What a sheet is while it is being laid out. */
 interface Draft {
@@ -30,7 +30,8 @@ interface Draft {
   readonly merges: Box[];
 }
 
-const isTable = (part: Field | Table): part is Table => "columns" in part;
+const isTable = (part: Part): part is Table => "columns" in part;
+const isSpill = (part: Part): part is Spill => "spills" in part;
 
 const startValue = (field: Pick<Field, "value">, system: System): CellValue | undefined =>
   typeof field.value === "object" ? field.value[system] : field.value;
@@ -39,12 +40,18 @@ const startValue = (field: Pick<Field, "value">, system: System): CellValue | un
 const formatFor = (field: Pick<Field, "measure" | "kind" | "choices"> | Column, system: System): string | undefined =>
   field.measure === "text" && field.kind === "input" && !field.choices ? "@" : formatOf(field.measure, system);
 
+/** A heading that runs across the columns. */
+function placeBand(draft: Draft, row: number, col: number, cols: number, title: string): void {
+  for (let index = 0; index < cols; index++)
+    draft.cells.push({ row, col: col + index, kind: "heading", value: index === 0 ? title : undefined });
+}
+
 function placeUnit(draft: Draft, row: number, col: number, measure: Measure): void {
   draft.cells.push({ row, col, kind: "unit", ...unitOf(measure, draft.system) });
 }
 
-/** One field on one row: label, value, unit. A typed text takes the columns up to `end`; an answer stays in one cell, where it may spill. */
-function placeField(draft: Draft, field: Field, row: number, col: number, valueCol: number, end: number): void {
+/** One field on one row: label, value, unit. A typed text takes `textColumns`; an answer stays in one cell, where it may spill. */
+function placeField(draft: Draft, field: Field, row: number, col: number, valueCol: number, textColumns: number): void {
   const { system, cells, names, merges } = draft;
   const { name, label, kind, note, choices, formula, measure } = field;
   cells.push({ row, col, kind: "label", value: label });
@@ -52,7 +59,7 @@ function placeField(draft: Draft, field: Field, row: number, col: number, valueC
   cells.push({ row, col: valueCol, kind, value: startValue(field, system), formula, format, note, choices });
   names[name] = { row, col: valueCol, rows: 1, cols: 1 };
   if (measure !== "text" && measure !== "date") placeUnit(draft, row, valueCol + 1, measure);
-  else if (kind === "input") merges.push({ row, col: valueCol, rows: 1, cols: end - valueCol });
+  else if (kind === "input" && textColumns > 1) merges.push({ row, col: valueCol, rows: 1, cols: textColumns });
 }
 
 /** Headings, units, the start row where there is one, then the rows. Gives the row below the table. */
@@ -94,6 +101,21 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
   return first + table.rows;
 }
 
+/** The rows that a spilling formula will fill: label, value and words. Gives the row below them. */
+function placeSpill(draft: Draft, spill: Spill, top: number, col: number): number {
+  const { system, cells, names } = draft;
+  const { name, label, formula, note, spills } = spill;
+  placeBand(draft, top, col, PANEL_COLUMNS, label);
+  spills.forEach((measure, index) => {
+    const row = top + 1 + index;
+    cells.push({ row, col, kind: "label", ...(index === 0 ? { formula, note } : {}) });
+    cells.push({ row, col: col + 1, kind: "result", format: formatOf(measure, system) });
+    cells.push({ row, col: col + 2, kind: "remark" });
+  });
+  names[name] = { row: top + 1, col, rows: spills.length, cols: 3 };
+  return top + 1 + spills.length;
+}
+
 const columnsFrom = (columns: readonly Column[], first: number): [string, number][] =>
   columns.map(({ name }, index) => [name, first + index]);
 
@@ -101,36 +123,35 @@ const columnsFrom = (columns: readonly Column[], first: number): [string, number
 function placeSections(draft: Draft, top: number): { tops: number[]; below: number } {
   let row = top;
   const tops: number[] = [];
-  for (const { title, labelColumns, panels } of SECTIONS) {
+  for (const { title, labelColumns, textColumns, panels } of SECTIONS) {
     tops.push(row);
-    draft.cells.push({ row, col: 0, kind: "heading", value: title });
+    placeBand(draft, row, 0, PAGE_COLUMNS, title);
     const ends = panels.map((parts, index) => {
       const col = index * PANEL_COLUMNS;
       let line = row + 1;
       for (const part of parts)
         if (isTable(part)) line = placeTable(draft, part, line, new Map(columnsFrom(part.columns, col)));
-        else placeField(draft, part, line++, col, col + labelColumns, col + PANEL_COLUMNS);
+        else if (isSpill(part)) line = placeSpill(draft, part, line, col);
+        else placeField(draft, part, line++, col, col + labelColumns, textColumns);
       return line;
     });
     row = Math.max(...ends) + 1;
   }
-  for (const remark of REMARKS) placeField(draft, remark, row++, 0, 2, PAGE_COLUMNS - 1);
+  for (const remark of REMARKS) placeField(draft, remark, row++, 0, 2, PAGE_COLUMNS - 2);
   draft.cells.push({ row, col: 0, kind: "note", value: CAUTION });
   return { tops, below: row + 2 };
 }
 
 function placeLoads(draft: Draft, top: number): number {
   const columnAt = new Map(LOAD_PARTS.flatMap(({ columns }, part) => columnsFrom(columns, part * PAGE_COLUMNS)));
-  LOAD_PARTS.forEach(({ title }, part) =>
-    draft.cells.push({ row: top, col: part * PAGE_COLUMNS, kind: "heading", value: title }),
-  );
+  LOAD_PARTS.forEach(({ title }, part) => placeBand(draft, top, part * PAGE_COLUMNS, PAGE_COLUMNS, title));
   return placeTable(draft, LOAD_TABLE, top + 1, columnAt) + 1;
 }
 
 /** Two columns per load: time and reading. Nothing stands below, so that a long series has room. */
 function placeReadings(draft: Draft, top: number, rows: number): number {
   const { system, cells, names } = draft;
-  cells.push({ row: top, col: 0, kind: "heading", value: "Readings" });
+  placeBand(draft, top, 0, 2 * LOADS, "Readings");
   cells.push({
     row: top + 1,
     col: 0,
@@ -144,7 +165,6 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
     const col = 2 * (load - 1);
     const stress = cellAddress(names.load_stress.row + load - 1, names.load_stress.col);
     cells.push(
-      { row: first - 4, col, kind: "heading", value: `Load ${load}` },
       {
         row: first - 3,
         col,
@@ -155,6 +175,7 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
       { row: first - 2, col, kind: "heading", value: "Time" },
       { row: first - 2, col: col + 1, kind: "heading", value: "Reading" },
     );
+    placeBand(draft, first - 4, col, 2, `Load ${load}`);
     placeUnit(draft, first - 3, col + 1, "stress");
     placeUnit(draft, first - 1, col, "time");
     placeUnit(draft, first - 1, col + 1, "reading");
@@ -184,7 +205,7 @@ export function layOut(system: System, options: SheetOptions = {}): Layout {
   const { cells, names, merges } = draft;
   cells.push(
     { row: 0, col: 0, kind: "title", value: "One-dimensional consolidation test, incremental loading" },
-    { row: 0, col: 9, kind: "heading", formula: SUMMARY },
+    { row: 0, col: 9, kind: "result", formula: SUMMARY },
     {
       row: 1,
       col: 0,
@@ -221,7 +242,7 @@ export function layOut(system: System, options: SheetOptions = {}): Layout {
       cells,
       names,
       merges,
-      columnWidths: Object.fromEntries(Array.from({ length: cols }, (_, col) => [col, col === DATE_COLUMN ? 11 : 9.5])),
+      columnWidths: Object.fromEntries(Array.from({ length: cols }, (_, col) => [col, WIDE_COLUMNS[col] ?? 9.5])),
       freezeRows: 1,
     },
     pages: [

@@ -8,3 +8,4 @@ export const STRESS_UNITS = names("stress");
 export const CV_UNITS = names("cv");
 export const DENSITY_UNITS = ["Mg/m3", "kN/m3", "pcf"] as const;
 export const MV_UNITS = names("mv");
+export const CONDUCTIVITY_UNITS = names("conductivity");
