@@ -10,18 +10,20 @@ import { preconsolidation, type Preconsolidation } from "../reduction/curve/prec
 import { compressionPlot } from "../plots/compression";
 import type { PlotSpec } from "../plots/spec";
 import { logTimePlot, rootTimePlot } from "../plots/time";
-import { pairOf, type Range } from "./selected-range";
+import { pairOf, unitOf, type Range } from "./selected-range";
 
 /** Readings against the log or the root of time, or void ratio or strain against log stress. */
 export type PlotKind = "log" | "root" | Kind;
 
 export const isTimeCurve = (plot: PlotKind): boolean => plot === "log" || plot === "root";
 
+export const LENGTH_UNITS = ["mm", "cm", "in"] as const;
+
 export interface Choices {
   readonly plot: PlotKind;
   /** Specimen height at mid-increment, in `lengthUnit`, for cv. */
   readonly height?: number;
-  readonly lengthUnit: "mm" | "cm" | "in";
+  readonly lengthUnit: (typeof LENGTH_UNITS)[number];
   readonly drainage: Drainage;
   readonly cvUnit: UnitOf<"cv">;
   readonly stressUnit: UnitOf<"stress">;
@@ -49,22 +51,34 @@ export interface Drawn {
 
 /** The plot that the headings ask for, given the one drawn before; the same one where they say nothing. */
 export function guessPlot({ lines }: Range, before: PlotKind): PlotKind {
-  const [first, ...others] = lines.map(({ heading }) => heading);
-  if (/stress|pressure|σ|sigma/i.test(first)) {
-    if (/strain|%/i.test(others.join(" "))) return "strain";
-    return /void/i.test(others.join(" ")) || isTimeCurve(before) ? "e" : before;
+  const headings = lines.map(({ heading }) => heading);
+  const has = (word: RegExp): boolean => headings.some((heading) => word.test(heading));
+  if (has(/stress|pressure|σ|sigma/i)) {
+    if (has(/void/i)) return has(/strain/i) && before === "strain" ? "strain" : "e";
+    return has(/strain/i) ? "strain" : isTimeCurve(before) ? "e" : before;
   }
-  return /time|\bmin/i.test(first) && !isTimeCurve(before) ? "log" : before;
+  return has(/time|\bmin/i) && !isTimeCurve(before) ? "log" : before;
 }
 
-/** The unit of stress, or of length, that a heading names in brackets or after a comma. */
-export function guessUnit({ lines }: Range): Partial<Pick<Choices, "stressUnit" | "lengthUnit">> {
-  const words = (heading: string): string[] => heading.split(/[\s,()[\]]+/);
-  const stressUnit = words(lines[0].heading).find((word) => word in UNITS.stress);
-  const lengthUnit = words(lines[1].heading).find((word) => ["mm", "cm", "in"].includes(word));
+/** The two lines to begin with: those whose headings say so, the last one of its kind; else the first two. */
+export function guessLines({ lines }: Range, plot: PlotKind): readonly [number, number] {
+  const asked = { log: /reading|dial|deform/i, root: /reading|dial|deform/i, e: /void/i, strain: /strain/i }[plot];
+  const first = Math.max(
+    0,
+    lines.findIndex(({ heading }) => /time|stress|pressure/i.test(heading)),
+  );
+  const second = isTimeCurve(plot)
+    ? lines.findIndex(({ heading }, index) => index > first && asked.test(heading))
+    : lines.map(({ heading }) => asked.test(heading)).lastIndexOf(true);
+  return [first, second > first ? second : first + 1 < lines.length ? first + 1 : 0];
+}
+
+/** The units of stress and of length that the headings of two lines name. */
+export function guessUnits(first: string, second: string): Partial<Pick<Choices, "stressUnit" | "lengthUnit">> {
+  const [stressUnit, lengthUnit] = [unitOf(first), unitOf(second)];
   return {
-    ...(stressUnit && { stressUnit: stressUnit as Choices["stressUnit"] }),
-    ...(lengthUnit && { lengthUnit: lengthUnit as Choices["lengthUnit"] }),
+    ...(stressUnit !== undefined && stressUnit in UNITS.stress && { stressUnit: stressUnit as Choices["stressUnit"] }),
+    ...(LENGTH_UNITS.some((unit) => unit === lengthUnit) && { lengthUnit: lengthUnit as Choices["lengthUnit"] }),
   };
 }
 
@@ -78,12 +92,12 @@ function shown(value: number): string {
 type Table = readonly (readonly [label: string, value: number | string, unit: string])[];
 
 /** What a worksheet function spills, as rows; nothing where it refuses. The pane says what a cell says. */
-function rowsOf(spill: () => any[][]): { numbers: NumberRow[]; remark: string } {
+function rowsOf(spill: () => any[][], inUnit: (unit: string) => string): { numbers: NumberRow[]; remark: string } {
   try {
     const table = spill() as unknown as Table;
     return {
       numbers: table.flatMap(([name, value, unit]) =>
-        typeof value === "number" ? [{ name: name.replace("_", " "), value: shown(value), unit }] : [],
+        typeof value === "number" ? [{ name: name.replace("_", " "), value: shown(value), unit: inUnit(unit) }] : [],
       ),
       remark: String(table.find(([label]) => label === "remark")?.[1] ?? ""),
     };
@@ -129,9 +143,18 @@ export function drawRange(range: Range, first: number, second: number, choices: 
         );
       });
     const [draw, reduce] = plot === "log" ? ([logTimePlot, LOG_TIME] as const) : ([rootTimePlot, ROOT_TIME] as const);
-    const readingLabel = range.lines[second].heading || `Reading (${lengthUnit})`;
+    const { heading } = range.lines[second];
+    const readingUnit = unitOf(heading) ?? lengthUnit;
+    const readingLabel = heading || `Reading (${readingUnit})`;
     return then(draw(x, y, { readingLabel }), (spec) =>
-      given({ spec, ...rowsOf(() => reduce([[...x]], [[...y]], height, undefined, drainage, cvUnit, lengthUnit)) }),
+      given({
+        spec,
+        ...rowsOf(
+          () => reduce([[...x]], [[...y]], height, undefined, drainage, cvUnit, lengthUnit),
+          // Levels are in the unit of the readings, whatever the height is measured in.
+          (unit) => unit.replace(lengthUnit, readingUnit),
+        ),
+      }),
     );
   });
 }

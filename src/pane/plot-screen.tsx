@@ -18,7 +18,9 @@ import {
   DEFAULT_CHOICES,
   drawRange,
   guessPlot,
-  guessUnit,
+  guessLines,
+  guessUnits,
+  LENGTH_UNITS,
   isTimeCurve,
   type Choices,
   type NumberRow,
@@ -119,9 +121,16 @@ function RangePlot({ range }: { range: Range }) {
   // Headings that say what they head decide; what the user chose before stands where they do not.
   const headings = range.lines.map(({ heading }) => heading).join("\n");
   useEffect(() => {
-    setColumns([0, 1]);
-    setChoices((before) => ({ ...before, plot: guessPlot(range, before.plot), ...guessUnit(range) }));
+    const plot = guessPlot(range, choices.plot);
+    const lines = guessLines(range, plot);
+    const [first, second] = lines.map((index) => range.lines[index].heading);
+    setColumns(lines);
+    choose({ plot, ...guessUnits(first, second) });
   }, [range.sheet, range.address, headings]);
+  const choosePlot = (plot: PlotKind): void => {
+    choose({ plot });
+    if (isTimeCurve(plot) !== isTimeCurve(choices.plot) || !isTimeCurve(plot)) setColumns(guessLines(range, plot));
+  };
 
   const [first, second] = columns.map((index) => Math.min(index, range.lines.length - 1));
   const heightNumber = height.trim() === "" ? undefined : Number(height.trim().replace(",", "."));
@@ -162,7 +171,7 @@ function RangePlot({ range }: { range: Range }) {
         aria-label={text.plot.against}
         className={styles.switches}
         value={choices.plot}
-        onChange={(_, { value }) => choose({ plot: value as PlotKind })}
+        onChange={(_, { value }) => choosePlot(value as PlotKind)}
       >
         {(["log", "root", "e", "strain"] as const).map((plot) => (
           <Radio key={plot} value={plot} label={text.plot.plots[plot]} />
@@ -202,7 +211,7 @@ function RangePlot({ range }: { range: Range }) {
             >
               <Input value={height} inputMode="decimal" onChange={(_, { value }) => setHeight(value)} />
             </Field>
-            {unit(text.plot.lengthUnit, ["mm", "cm", "in"], choices.lengthUnit, (lengthUnit) =>
+            {unit(text.plot.lengthUnit, LENGTH_UNITS, choices.lengthUnit, (lengthUnit) =>
               choose({ lengthUnit: lengthUnit as Choices["lengthUnit"] }),
             )}
             <Field label={text.plot.drainage}>

@@ -1,5 +1,6 @@
 /** The selected range as two series of numbers: which columns (or rows) pair, where the headings end, and what cannot be read. */
 import { badInput, given, type Outcome } from "../reduction/outcome";
+import { UNITS } from "../reduction/units";
 import type { CellValue, Selection } from "../workbook/port";
 
 /** A column of the selection (a row, where the selection lies on its side). */
@@ -45,11 +46,45 @@ const isText = (cell: CellValue): boolean => typeof cell === "string" && !isBlan
 const looksLikeError = (cell: CellValue): boolean =>
   typeof cell === "string" && /^#[A-Z/0-9_]+[!?]?$/.test(cell.trim());
 
+/** A heading is sought this far down. */
+const HEADING_ROWS = 8;
+
+/**
+ * How many cells of each line are headings: to the first number, or down to a later row near the top that is text and no
+ * number, if every number above it has text beside it ("12.5", "kPa" above "Time", "Reading"). What stands above such a
+ * number heads something else: the words are taken `from` below it.
+ */
+function headingsOf(cells: readonly (readonly CellValue[])[], size: number): { from: number; to: number } {
+  const at = (index: number): CellValue[] => cells.map((line) => line[index]);
+  const hasNumber = (index: number): boolean => at(index).some((cell) => typeof cell === "number");
+  const texts = (index: number): number => at(index).filter((cell) => isText(cell) && !looksLikeError(cell)).length;
+  let from = 0;
+  let to = 0;
+  while (to < size && !hasNumber(to)) to++;
+  for (let index = to, above = to; index < Math.min(size, HEADING_ROWS) && texts(index) > 0; index++)
+    if (hasNumber(index)) above = index + 1;
+    else if (texts(index) >= 2) [from, to] = [above, index + 1];
+  return { from, to };
+}
+
+const UNIT_WORDS = ["min", "div", "mm", "cm", "in", ...Object.keys(UNITS.stress)];
+
+/** The words of a heading, joined, a unit on its own in brackets: "Reading (mm)". */
+function headingOf(cells: readonly CellValue[]): string {
+  const words = cells.filter((cell) => isText(cell) && !looksLikeError(cell)).map((cell) => String(cell).trim());
+  const unit = words.length > 1 && UNIT_WORDS.includes(words[words.length - 1]) ? ` (${words.pop()})` : "";
+  return words.join(" ") + unit;
+}
+
+/** The unit that a heading ends with, in brackets or after a comma: "mm" of "Reading (mm)"; undefined if it names none. */
+export const unitOf = (heading: string): string | undefined => /[[(,]\s*([^\s[\](),]+)\s*[\])]?$/.exec(heading)?.[1];
+
 /** Fewer than two lines, or a single pair of cells, is not a curve: null asks for a selection. */
 export function rangeOf(selection: Selection): Range | null {
   const rows = selection.values;
   const cols = rows[0]?.length ?? 0;
-  const onItsSide = rows.length < cols && rows.length >= 2;
+  const headed = rows.length > 2 && !rows[0].some((cell) => typeof cell === "number");
+  const onItsSide = rows.length < cols && rows.length >= 2 && !headed;
   const { row, col } = corner(selection.address);
   const count = onItsSide ? rows.length : cols;
   const size = onItsSide ? cols : rows.length;
@@ -58,18 +93,12 @@ export function rangeOf(selection: Selection): Range | null {
   const cells = Array.from({ length: count }, (_, line) =>
     Array.from({ length: size }, (_, index) => (onItsSide ? rows[line][index] : rows[index][line])),
   );
-  const numberAt = (index: number): boolean => cells.some((line) => typeof line[index] === "number");
-  let headings = 0;
-  while (headings < size && !numberAt(headings)) headings++;
+  const { from, to: headings } = headingsOf(cells, size);
   if (headings === size) return null;
 
   const lines = cells
     .map((line, offset): Line => {
-      const heading = line
-        .slice(0, headings)
-        .filter((cell) => isText(cell) && !looksLikeError(cell))
-        .join(" ")
-        .trim();
+      const heading = headingOf(line.slice(from, headings));
       const place = onItsSide ? `Row ${row + offset + 1}` : `Column ${columnLetters(col + offset)}`;
       return {
         name: heading ? `${place}: ${heading}` : place,

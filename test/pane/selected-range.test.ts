@@ -1,4 +1,4 @@
-import { pairOf, rangeOf, type Range } from "../../src/pane/selected-range";
+import { pairOf, rangeOf, unitOf, type Range } from "../../src/pane/selected-range";
 import type { CellValue } from "../../src/workbook/port";
 
 const range = (values: CellValue[][], address = "B4:C9"): Range | null => rangeOf({ sheet: "Test", address, values });
@@ -20,6 +20,41 @@ describe("what a selection holds", () => {
     expect(lines[1].cells).toEqual([1.2, 1.5]);
     expect(begins).toBe("sheet row 6");
   });
+
+  test("a number among the headings belongs to them; a unit on its own is put in brackets", () => {
+    const { lines, begins } = known([
+      ["Load 1", ""],
+      [12.5, "kPa"],
+      ["Time", "Reading"],
+      ["min", "div"],
+      [0, 400],
+      [0.1, 436],
+    ]);
+    expect(lines.map(({ heading }) => heading)).toEqual(["Time (min)", "Reading (div)"]);
+    expect(lines.map(({ cells }) => cells)).toEqual([
+      [0, 0.1],
+      [400, 436],
+    ]);
+    expect(begins).toBe("sheet row 8");
+  });
+
+  test("text below a reading is no heading", () => {
+    const { lines } = known([
+      [0, 400],
+      ["", "missed"],
+      ["not", "read"],
+      [1, 436],
+    ]);
+    expect(lines[1].cells).toEqual([400, "missed", "read", 436]);
+  });
+
+  test.each([
+    ["Reading (mm)", "mm"],
+    ["Stress, kPa", "kPa"],
+    ["Stress [tsf]", "tsf"],
+    ["Void ratio", undefined],
+    ["", undefined],
+  ])("the unit of %j is %s", (heading, unit) => expect(unitOf(heading)).toBe(unit));
 
   test("rows, where the selection lies on its side", () => {
     const { lines, begins } = known(
