@@ -1,5 +1,4 @@
 /** A sheet plan as commands of the engine. */
-import { helpers } from "@odoo/o-spreadsheet";
 import type { Box, CellPlan, SheetPlan } from "../port";
 import type { Command } from "./engine";
 import { toEngineFormat } from "./formats";
@@ -21,17 +20,23 @@ const zoneOf = ({ row, col, rows, cols }: Box): Zone => ({
   bottom: row + rows - 1,
 });
 
-/** The cells in groups of the same key, as zones that the engine takes together; cells without a key are left out. */
+/**
+ * The cells in groups of the same key, as zones one column wide; cells without a key are left out.
+ * (The engine's own mergeContiguousZones takes in cells between the zones.)
+ */
 function grouped(cells: readonly CellPlan[], key: (cell: CellPlan) => string | undefined): Map<string, Zone[]> {
   const groups = new Map<string, Zone[]>();
-  for (const cell of cells) {
+  for (const cell of [...cells].sort((a, b) => a.col - b.col || a.row - b.row)) {
     const of = key(cell);
     if (of === undefined) continue;
     const zones = groups.get(of) ?? [];
-    zones.push(zoneOf({ row: cell.row, col: cell.col, rows: 1, cols: 1 }));
+    const last = zones.at(-1);
+    if (last && last.left === cell.col && last.bottom === cell.row - 1)
+      zones.splice(-1, 1, { ...last, bottom: cell.row });
+    else zones.push(zoneOf({ row: cell.row, col: cell.col, rows: 1, cols: 1 }));
     groups.set(of, zones);
   }
-  return new Map([...groups].map(([of, zones]) => [of, helpers.mergeContiguousZones(zones) as Zone[]]));
+  return groups;
 }
 
 /** All that makes the sheet `sheetId`, called `name`, out of the plan; names before the formulas that use them. */
@@ -44,6 +49,8 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
   for (const [local, box] of Object.entries(plan.names))
     commands.push({
       type: "CREATE_NAMED_RANGE",
+      // Without it the engine measures the range against the sheet in view.
+      sheetId,
       name: names.get(local),
       ranges: [{ _sheetId: sheetId, _zone: zoneOf(box) }],
     });

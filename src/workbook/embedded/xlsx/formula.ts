@@ -2,7 +2,8 @@
  * Formulas between Excel's file form and the engine's.
  *
  * A worksheet function of an add-in is stored as `_xldudf_CLAY_LOG_TIME(...)`, newer functions of Excel as `_xlfn.NAME(...)`,
- * a reference to a spill as `_xlfn.ANCHORARRAY(A1)`; a quote within a text is doubled where the engine has a backslash.
+ * a reference to a spill as `_xlfn.ANCHORARRAY(A1)`. A text of the engine cannot hold a quote, so "a""b" is read as
+ * ("a"&CHAR(34)&"b"); its backslash before a quote is part of the text.
  */
 import { tokenize } from "@odoo/o-spreadsheet";
 
@@ -14,11 +15,19 @@ const SINGLE = new RegExp(String.raw`_xlfn\.SINGLE\((${REFERENCE}(?::${REFERENCE
 const SPILL = new RegExp(`(${REFERENCE})#`, "g");
 
 /** Applies `change` to what stands outside texts and quoted sheet names, `inText` to each text with its quotes. */
-function inCode(formula: string, change: (code: string) => string, inText: (text: string) => string): string {
-  return formula.replace(/("(?:\\"|""|[^"])*")|('(?:''|[^'])*')|([^"']+)/g, (_, text, sheet, code) =>
+function inCode(
+  formula: string,
+  aText: string,
+  change: (code: string) => string,
+  inText: (text: string) => string,
+): string {
+  return formula.replace(new RegExp(`(${aText})|('(?:''|[^'])*')|([^"']+)`, "g"), (_, text, sheet, code) =>
     text !== undefined ? inText(text) : (sheet ?? change(code)),
   );
 }
+
+const FILE_TEXT = String.raw`"(?:""|[^"])*"`;
+const ENGINE_TEXT = String.raw`"(?:\\"|[^"])*"`;
 
 /** Each bare name (not a function, a reference or a text) put through `rename`; `formula` without "=". */
 function renameIn(formula: string, rename: Rename): string {
@@ -32,27 +41,54 @@ function renameIn(formula: string, rename: Rename): string {
 export function fromFileFormula(formula: string, rename: Rename): string {
   const known = inCode(
     formula.replace(ANCHOR, "$1#").replace(SINGLE, "$1"),
+    FILE_TEXT,
     (code) => code.replace(/_xldudf_CLAY_(?=\w+\s*\()/gi, "CLAY.").replace(/_xlfn\.(?:_xlws\.)?/g, ""),
-    (text) => `"${text.slice(1, -1).replaceAll('""', '\\"')}"`,
+    (text) => {
+      const pieces = text.slice(1, -1).split('""');
+      return pieces.length === 1 ? text : `(${pieces.map((piece) => `"${piece}"`).join("&CHAR(34)&")})`;
+    },
   );
   return renameIn(known, rename);
 }
 
 /** The texts within a formula. */
-const textsOf = (formula: string): string[] =>
+const textsOf = (formula: string): string =>
   tokenize(`=${formula}`)
     .filter(({ type }) => type === "STRING")
-    .map(({ value }) => value.replaceAll('\\"', '""'));
+    .map(({ value }) => value)
+    .join();
+
+/** The formula with `_xlfn.` before the functions that have it in `exported`. */
+function withPrefixes(formula: string, exported: string): string {
+  const newer = new Set([...exported.matchAll(/_xlfn\.([\w.]+)\(/g)].map(([, name]) => name));
+  return inCode(
+    formula,
+    ENGINE_TEXT,
+    (code) => code.replace(/[\w.]+(?=\()/g, (name) => (newer.has(name.toUpperCase()) ? `_xlfn.${name}` : name)),
+    (text) => text,
+  );
+}
 
 /**
  * From an engine's formula (without "=") to the text of `<f>`. `exported` is the engine's own attempt, which knows the
- * `_xlfn.` functions and the arguments that Excel insists on, but takes texts such as "1/2" for dates: then it is not used.
+ * `_xlfn.` functions and the arguments that Excel insists on, but takes a text such as "1/2" for a date: then only its
+ * prefixes are used.
  */
 export function toFileFormula(formula: string, exported: string | undefined, rename: Rename): string {
-  const isTrue = exported !== undefined && textsOf(exported).join() === textsOf(formula).join();
+  const base =
+    exported === undefined
+      ? formula
+      : textsOf(exported) === textsOf(formula)
+        ? exported
+        : withPrefixes(formula, exported);
   return inCode(
-    renameIn(isTrue ? exported : formula, rename).replace(SPILL, "_xlfn.ANCHORARRAY($1)"),
-    (code) => code.replace(/\bCLAY\.(?=\w+\s*\()/gi, "_xldudf_CLAY_").replace(/#REF\b(?!!)/g, "#REF!"),
-    (text) => text.replaceAll('\\"', '""'),
+    renameIn(base, rename).replace(SPILL, "_xlfn.ANCHORARRAY($1)"),
+    ENGINE_TEXT,
+    (code) =>
+      code
+        .replace(/\bCLAY\.(?=\w+\s*\()/gi, "_xldudf_CLAY_")
+        .replace(/_xlfn\.(?=(?:FILTER|SORT)\()/g, "_xlfn._xlws.")
+        .replace(/#REF\b(?!!)/g, "#REF!"),
+    (text) => text.replaceAll('\\"', '\\""'),
   );
 }

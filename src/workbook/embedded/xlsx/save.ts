@@ -24,8 +24,7 @@ const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
 
 const quoted = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
 
-/** "A1:B2" as "$A$1:$B$2". */
-const fixed = (address: string): string => address.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
+const fixed = (col: number, row: number): string => `$${helpers.numberToLetters(col)}$${row + 1}`;
 
 /** The workbook's names, and for a formula of a sheet what each engine name is called in the file. */
 function fileNames({ model, localNames }: OpenWorkbook) {
@@ -36,13 +35,13 @@ function fileNames({ model, localNames }: OpenWorkbook) {
     for (const [local, called] of names) localOf.set(called.toLowerCase(), { sheetId, local });
 
   const names: FileName[] = getters.getNamedRanges().map(({ name, range }) => {
-    const address = fixed(getters.getRangeString(range, range.sheetId).replaceAll("$", ""));
+    const { left, right, top, bottom } = range.zone;
     const local = localOf.get(name.toLowerCase());
     const isLocal = local?.sheetId === range.sheetId;
     return {
       name: isLocal ? local.local : name,
       sheetIndex: isLocal ? sheetIds.indexOf(range.sheetId) : undefined,
-      range: `${quoted(getters.getSheetName(range.sheetId))}!${address}`,
+      range: `${quoted(getters.getSheetName(range.sheetId))}!${fixed(left, top)}:${fixed(right, bottom)}`,
     };
   });
   const renameOn = (sheetId: string) => (name: string) => {

@@ -8,10 +8,14 @@ export function parseXml(text: string): Document {
 
 export const writeXml = (document: Document): string => new XMLSerializer().serializeToString(document);
 
-/** The elements of a name, whatever their namespace prefix. */
-export const all = (within: Document | Element, name: string): Element[] => [
-  ...within.getElementsByTagNameNS("*", name),
-];
+/** The elements of a name below `within`, in document order, whatever their namespace prefix. */
+export function all(within: Document | Element, name: string, found: Element[] = []): Element[] {
+  for (let child = within.firstElementChild; child; child = child.nextElementSibling) {
+    if (child.localName === name) found.push(child);
+    all(child, name, found);
+  }
+  return found;
+}
 
 export const first = (within: Document | Element, name: string): Element | undefined => all(within, name)[0];
 

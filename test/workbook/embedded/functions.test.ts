@@ -1,0 +1,161 @@
+import "./engine-in-node";
+import { helpers } from "@odoo/o-spreadsheet";
+import { Model } from "../../../src/workbook/embedded/engine";
+import {
+  HostError,
+  registerFunctions,
+  type FunctionMetadata,
+  type FunctionSettings,
+} from "../../../src/workbook/embedded/functions";
+
+const given: unknown[][] = [];
+const settings: FunctionSettings = { blankAs: null };
+
+const parameter = (name: string, more: object = {}) => ({ name, description: `What ${name} means`, ...more });
+const describeFunction = (name: string, ...parameters: FunctionMetadata["parameters"][number][]): FunctionMetadata => ({
+  id: name,
+  name,
+  description: `Does ${name}`,
+  parameters,
+});
+
+beforeAll(() => {
+  const record =
+    (answer: unknown) =>
+    (...args: unknown[]) => {
+      given.push(args);
+      return answer;
+    };
+  const functions = new Map(
+    Object.entries({
+      TAKE: record(1),
+      TABLE: record([
+        ["t50", 3.5, "min"],
+        ["cv", 1.25e-9, "m2/s"],
+        ["remark", null, ""],
+      ]),
+      ROWS_OF: (cells: unknown) => (cells as unknown[][]).length,
+      NOT_A_NUMBER: () => NaN,
+      REFUSE: () => {
+        throw new HostError("#VALUE!", 'row 3 of the times holds the text "x": correct or clear that cell');
+      },
+      NOT_APPLICABLE: () => {
+        throw new HostError("#N/A", "no inflection");
+      },
+      BREAK: () => (undefined as any).height,
+    }),
+  );
+  registerFunctions(
+    [
+      describeFunction(
+        "TAKE",
+        parameter("series", { dimensionality: "matrix" }),
+        parameter("height", { optional: true }),
+        parameter("item", { optional: true }),
+      ),
+      describeFunction("TABLE"),
+      describeFunction("ROWS_OF", parameter("cells", { dimensionality: "matrix" })),
+      describeFunction("NOT_A_NUMBER"),
+      describeFunction("REFUSE"),
+      describeFunction("NOT_APPLICABLE"),
+      describeFunction("BREAK"),
+    ],
+    functions,
+    settings,
+  );
+});
+
+beforeEach(() => {
+  given.length = 0;
+  settings.blankAs = null;
+});
+
+function sheet(cells: Record<string, string>) {
+  const model = new Model({ sheets: [{ id: "s", name: "S", cells }] });
+  return (xc: string) => model.getters.getEvaluatedCell({ sheetId: "s", ...helpers.toCartesian(xc) });
+}
+
+describe("arguments", () => {
+  test("a range arrives as rows of cells, an omitted argument as null", () => {
+    sheet({ A1: "1", B1: "2", A2: "3", B2: "text", D1: "=CLAY.TAKE(A1:B2)" });
+    expect(given).toEqual([
+      [
+        [
+          [1, 2],
+          [3, "text"],
+        ],
+        null,
+        null,
+      ],
+    ]);
+  });
+
+  test("one cell, a number and an array literal in the place of a range are rows too", () => {
+    sheet({ A1: "7", D1: "=CLAY.TAKE(A1,A1)", D2: '=CLAY.TAKE(5,,"cv")', D3: "=CLAY.TAKE({1,2;3,4})" });
+    expect(given).toContainEqual([[[7]], 7, null]);
+    expect(given).toContainEqual([[[5]], null, "cv"]);
+    expect(given).toContainEqual([
+      [
+        [1, 2],
+        [3, 4],
+      ],
+      null,
+      null,
+    ]);
+  });
+
+  test.each([null, 0, ""] as const)("a blank cell arrives as %j when blankAs says so", (blankAs) => {
+    settings.blankAs = blankAs;
+    sheet({ A1: "1", A3: "3", D1: "=CLAY.TAKE(A1:A3,B1)" });
+    expect(given).toEqual([[[[1], [blankAs], [3]], blankAs, null]]);
+  });
+
+  test("an error in a cell arrives as an error object, in a range and alone", () => {
+    sheet({ A1: "=1/0", D1: "=CLAY.TAKE(A1:A2,A1)" });
+    const [[range, alone]] = given as [[unknown[][], unknown]];
+    expect(range[0][0]).toMatchObject({ code: "#DIV/0!" });
+    expect(alone).toMatchObject({ code: "#DIV/0!" });
+  });
+});
+
+describe("answers", () => {
+  test("a table spills, with blanks blank and a tiny number shown", () => {
+    const at = sheet({ A1: "=CLAY.TABLE()" });
+    expect(["A1", "B1", "C1"].map((xc) => at(xc).value)).toEqual(["t50", 3.5, "min"]);
+    expect(at("B2").value).toBe(1.25e-9);
+    expect(at("B2").formattedValue).toBe("1.2500e-09");
+    expect(at("B3").value).toBe("");
+    expect(at("A3").value).toBe("remark");
+  });
+
+  test("a thrown error shows its code and its message, and IFERROR catches it", () => {
+    const at = sheet({
+      A1: "=CLAY.REFUSE()",
+      A2: "=IFERROR(CLAY.REFUSE(),5)",
+      A3: "=CLAY.NOT_APPLICABLE()",
+      A4: "=A1+1",
+    });
+    expect(at("A1")).toMatchObject({
+      type: "error",
+      value: "#VALUE!",
+      message: expect.stringContaining("row 3 of the times"),
+    });
+    expect(at("A2").value).toBe(5);
+    expect(at("A3")).toMatchObject({ type: "error", value: "#N/A", message: "no inflection" });
+    expect(at("A4").value).toBe("#VALUE!");
+  });
+
+  test("what is no number never shows as one", () => {
+    expect(sheet({ A1: "=CLAY.NOT_A_NUMBER()" })("A1")).toMatchObject({ type: "error", value: "#NUM!" });
+  });
+
+  test("a fault inside is told in our own words", () => {
+    const cell = sheet({ A1: "=CLAY.BREAK()" })("A1");
+    expect(cell).toMatchObject({ type: "error", value: "#VALUE!" });
+    expect((cell as any).message).toMatch(/CLAY\.BREAK failed inside/);
+  });
+});
+
+test("a described function without code is refused", () => {
+  expect(() => registerFunctions([describeFunction("ABSENT")], new Map(), settings)).toThrow(/ABSENT/);
+});
