@@ -5,7 +5,7 @@ import type { CellValue, Selection } from "../workbook/port";
 
 /** A column of the selection (a row, where the selection lies on its side). */
 export interface Line {
-  /** "Column B" or "Row 4", with the heading where there is one: "Column B: Reading (mm)". */
+  /** "B: Reading (mm)", or "Column B" where there is no heading. */
   readonly name: string;
   /** The heading cells above the numbers, joined: "Reading (mm)"; "" where there are none. */
   readonly heading: string;
@@ -46,7 +46,7 @@ const isText = (cell: CellValue): boolean => typeof cell === "string" && !isBlan
 const looksLikeError = (cell: CellValue): boolean =>
   typeof cell === "string" && /^#[A-Z/0-9_]+[!?]?$/.test(cell.trim());
 
-/** A heading is sought this far down. */
+/** A heading is sought this far below the first number. */
 const HEADING_ROWS = 8;
 
 /**
@@ -61,7 +61,8 @@ function headingsOf(cells: readonly (readonly CellValue[])[], size: number): { f
   let from = 0;
   let to = 0;
   while (to < size && !hasNumber(to)) to++;
-  for (let index = to, above = to; index < Math.min(size, HEADING_ROWS) && texts(index) > 0; index++)
+  const end = Math.min(size, to + HEADING_ROWS);
+  for (let index = to, above = to; index < end && texts(index) > 0; index++)
     if (hasNumber(index)) above = index + 1;
     else if (texts(index) >= 2) [from, to] = [above, index + 1];
   return { from, to };
@@ -99,9 +100,9 @@ export function rangeOf(selection: Selection): Range | null {
   const lines = cells
     .map((line, offset): Line => {
       const heading = headingOf(line.slice(from, headings));
-      const place = onItsSide ? `Row ${row + offset + 1}` : `Column ${columnLetters(col + offset)}`;
+      const place = onItsSide ? String(row + offset + 1) : columnLetters(col + offset);
       return {
-        name: heading ? `${place}: ${heading}` : place,
+        name: heading ? `${place}: ${heading}` : `${onItsSide ? "Row" : "Column"} ${place}`,
         heading,
         cells: line.slice(headings),
         cellName: (index) =>

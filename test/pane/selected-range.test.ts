@@ -16,13 +16,14 @@ describe("what a selection holds", () => {
       [0, 1.2],
       [1, 1.5],
     ]);
-    expect(lines.map(({ name }) => name)).toEqual(["Column B: Time (min)", "Column C: Reading (mm)"]);
+    expect(lines.map(({ name }) => name)).toEqual(["B: Time (min)", "C: Reading (mm)"]);
     expect(lines[1].cells).toEqual([1.2, 1.5]);
     expect(begins).toBe("sheet row 6");
   });
 
   test("a number among the headings belongs to them; a unit on its own is put in brackets", () => {
     const { lines, begins } = known([
+      ...Array.from({ length: 9 }, () => ["", ""]),
       ["Load 1", ""],
       [12.5, "kPa"],
       ["Time", "Reading"],
@@ -35,7 +36,7 @@ describe("what a selection holds", () => {
       [0, 0.1],
       [400, 436],
     ]);
-    expect(begins).toBe("sheet row 8");
+    expect(begins).toBe("sheet row 17");
   });
 
   test("text below a reading is no heading", () => {
@@ -64,7 +65,7 @@ describe("what a selection holds", () => {
       ],
       "AA10:AD11",
     );
-    expect(lines.map(({ name }) => name)).toEqual(["Row 10: Time", "Row 11: Reading"]);
+    expect(lines.map(({ name }) => name)).toEqual(["10: Time", "11: Reading"]);
     expect(lines[1].cells).toEqual([5, 6, 7]);
     expect(lines[0].cellName(2)).toBe("AD10");
     expect(begins).toBe("column AB");

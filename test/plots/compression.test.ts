@@ -64,7 +64,8 @@ test("the scale of the construction is declared, and is that of the virgin line 
   const [[x0, y0], [x1, y1]] = seriesOf(spec, "virgin line").points;
   expect(spec.drawnScale?.slope).toBe(DRAWING_SLOPE);
   expect(spec.drawnScale?.perCycle).toBeCloseTo(Math.abs(y1 - y0) / Math.log10(x1 / x0), 12);
-  expect(spec.notes.join()).toContain("slope of 2 (63°)");
+  expect(spec.notes.join()).toContain(`slope of ${DRAWING_SLOPE} (`);
+  expect(spec.notes.join()).toContain(`${Math.round((Math.atan(DRAWING_SLOPE) * 180) / Math.PI)}°`);
   expect(spec.notes.join()).toContain("drawn at that scale");
 });
 
