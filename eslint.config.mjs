@@ -21,6 +21,7 @@ export default tseslint.config(
   ...tseslint.configs.recommended,
   { rules: { "@typescript-eslint/no-explicit-any": "off" } },
   { files: ["src/**"], rules: { "no-console": "error", eqeqeq: ["error", "always", { null: "ignore" }] } },
+  { files: ["webpack.config.js"], rules: { "@typescript-eslint/no-require-imports": "off" } },
   { files: ["src/host/serve.mjs"], rules: { "no-console": "off" } },
   forbid("src/reduction/**", "functions", "checks", "datasheet", "plots", "workbook", "pane", "host"),
   forbid("src/functions/**", "datasheet", "plots", "workbook", "pane", "host"),

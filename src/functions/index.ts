@@ -21,6 +21,7 @@ function shown(name: string, result: unknown): unknown {
 }
 
 /**
+ * Excel adds an argument of its own behind the declared ones: it is cut off.
  * A `CellError` becomes the host's own error with its message. Anything else thrown is a fault of ours, and says so:
  * a cell never shows a bare failure.
  */
@@ -28,7 +29,7 @@ const guarded =
   (name: string, compute: WorksheetFunction): WorksheetFunction =>
   (...cells) => {
     try {
-      return shown(name, compute(...cells));
+      return shown(name, compute(...cells.slice(0, compute.length)));
     } catch (error) {
       const known = error instanceof CellError;
       const code = known ? error.code : "#VALUE!";
