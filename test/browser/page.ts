@@ -1,0 +1,155 @@
+/** The page of `npm start` in a real browser, and what a person does there. */
+import { mkdirSync } from "node:fs";
+import path from "node:path";
+import { chromium, type Browser, type Page } from "playwright-core";
+import type { EmbeddedPort } from "../../src/workbook/embedded/port";
+import type { Selection } from "../../src/workbook/port";
+
+export const ARTIFACTS = path.join(__dirname, "../../artifacts");
+
+/** Long enough for a machine that is busy with other things. */
+const PATIENCE = 120_000;
+const START_PATIENCE = 60_000;
+
+/** The header row and column of the sheet, in pixels. */
+const HEADER = { width: 48, height: 26 };
+
+/** Chromium that speaks to the page and to nothing else. */
+const ARGUMENTS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+interface HostWindow {
+  readonly clayledger: {
+    readonly port: EmbeddedPort;
+    readonly open: (bytes: Uint8Array, name: string) => Promise<void>;
+    readonly save: () => Promise<Uint8Array>;
+  };
+}
+declare const window: HostWindow;
+
+/** A page that has started, with everything that it complained of: console errors, exceptions, requests that failed or went elsewhere. */
+export interface HostPage {
+  readonly page: Page;
+  readonly complaints: string[];
+}
+
+/** Tests with a browser; where there is none they fail with the reason, or are left out where that was asked for. */
+export function withBrowser(title: string, body: (openPage: (query?: string) => Promise<HostPage>) => void): void {
+  const missing = process.env.CLAYLEDGER_BROWSER_MISSING;
+  if (missing?.startsWith("CLAYLEDGER_NO_BROWSER")) {
+    describe.skip(title, () => body(() => Promise.reject(new Error(missing))));
+    return;
+  }
+  describe(title, () => {
+    jest.setTimeout(PATIENCE);
+    let browser: Browser | undefined;
+    beforeAll(async () => {
+      if (missing) throw new Error(missing);
+      browser = await chromium.launch({ executablePath: process.env.CLAYLEDGER_CHROMIUM, args: ARGUMENTS });
+      mkdirSync(ARTIFACTS, { recursive: true });
+    }, PATIENCE);
+    afterAll(() => browser?.close());
+    body((query = "") => openPage(browser!, query));
+  });
+}
+
+async function openPage(browser: Browser, query: string): Promise<HostPage> {
+  const address = process.env.CLAYLEDGER_PAGE!;
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, acceptDownloads: true });
+  const page = await context.newPage();
+  page.setDefaultTimeout(START_PATIENCE);
+  const complaints: string[] = [];
+  page.on("console", (message) => {
+    if (message.type() === "error") complaints.push(`console: ${message.text()}`);
+  });
+  page.on("pageerror", (error) => complaints.push(`exception: ${error.message}`));
+  page.on("requestfailed", (request) => complaints.push(`request failed: ${request.url()}`));
+  await context.route(
+    (url) => !url.href.startsWith(address) && !/^(?:data|blob):/.test(url.href),
+    (route) => {
+      complaints.push(`request to elsewhere: ${route.request().url()}`);
+      return route.abort();
+    },
+  );
+  await page.goto(address + query);
+  await page.waitForFunction(() => "clayledger" in window);
+  await page.frameLocator("#pane").locator("#pane *").first().waitFor();
+  return { page, complaints };
+}
+
+export const sheetNames = (page: Page): Promise<string[]> => page.evaluate(() => window.clayledger.port.sheetNames());
+
+export const valuesOf = (page: Page, sheet: string, address: string): Promise<Selection["values"]> =>
+  page.evaluate(([sheet, address]) => window.clayledger.port.values(sheet, address), [sheet, address]);
+
+export const readNames = (page: Page, sheet: string, names: string[]): Promise<Record<string, Selection["values"]>> =>
+  page.evaluate(([sheet, names]) => window.clayledger.port.readNames(sheet, names), [sheet, names] as const);
+
+/** Shows a sheet, as a click on its tab does. */
+export async function showSheet(page: Page, sheet: string): Promise<void> {
+  await page.locator(".o-sheet", { hasText: new RegExp(`^\\s*${sheet}\\s*$`) }).click();
+}
+
+interface Zone {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+const zoneOf = (address: string): Zone => {
+  const [from, to = from] = address.split(":").map((xc) => {
+    const [, letters, row] = /^([A-Z]+)(\d+)$/.exec(xc)!;
+    return {
+      col: [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1,
+      row: Number(row) - 1,
+    };
+  });
+  return { left: from.col, right: to.col, top: from.row, bottom: to.row };
+};
+
+/** Where a cell of the shown sheet stands on the page; it is scrolled into view first. */
+async function placeOf(page: Page, cell: string): Promise<{ x: number; y: number }> {
+  const zone = zoneOf(cell);
+  const rect = await page.evaluate(({ left, top }) => {
+    const { model } = window.clayledger.port.workbook;
+    model.selection.selectCell(left, top);
+    return model.getters.getVisibleRect({ left, right: left, top, bottom: top });
+  }, zone);
+  const grid = (await page.locator(".o-grid").boundingBox())!;
+  return {
+    x: grid.x + HEADER.width + rect.x + rect.width / 2,
+    y: grid.y + HEADER.height + rect.y + rect.height / 2,
+  };
+}
+
+export async function clickCell(page: Page, cell: string): Promise<void> {
+  const { x, y } = await placeOf(page, cell);
+  await page.mouse.click(x, y);
+}
+
+/** Selects a range of the shown sheet ("B4:C18"), as dragging over it does. */
+export async function selectRange(page: Page, address: string): Promise<void> {
+  await page.evaluate(({ left, right, top, bottom }) => {
+    const { selection } = window.clayledger.port.workbook.model;
+    selection.selectZone({ cell: { col: left, row: top }, zone: { left, right, top, bottom } });
+  }, zoneOf(address));
+}
+
+/** Types into a cell by keyboard. (Without a delay between keys the engine doubles what is typed right after a click.) */
+export async function typeInCell(page: Page, cell: string, text: string, lastKey = "Enter"): Promise<void> {
+  await clickCell(page, cell);
+  await page.keyboard.type(text, { delay: 15 });
+  if (lastKey) await page.keyboard.press(lastKey);
+}
+
+/** Saves a picture of the page beside the test's other results. */
+export const takePicture = (page: Page, name: string): Promise<Buffer> =>
+  page.screenshot({ path: path.join(ARTIFACTS, `${name}.png`) });
