@@ -111,7 +111,23 @@ function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_
   };
 }
 
-const remarksOf = <T>(outcome: Outcome<T>): readonly string[] => (outcome.ok ? outcome.remarks : []);
+/** cv in m2/yr outside of which a slip of units is likelier than a soil. Common practice, no source. */
+const ORDINARY_CV = [0.01, 200];
+
+/** The remarks of an outcome, and one more if the cv is hardly that of a soil. */
+function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly string[] {
+  const remarks = outcome.ok ? outcome.remarks : [];
+  const cv = items.find(({ label }) => label === "cv");
+  if (typeof cv?.value !== "number") return remarks;
+  const perYear = convert(cv.value, "cv", cv.unit, "m2/yr");
+  const [least, most] = ORDINARY_CV;
+  return perYear >= least && perYear <= most
+    ? remarks
+    : [
+        ...remarks,
+        `cv is ${Number(perYear.toPrecision(2))} m2/yr, outside ${least} to ${most}: check the units of time and height`,
+      ];
+}
 
 /**
  * Reduces a load increment by the log-of-time method (Casagrande): d0 by the parabola rule, d100 where the steepest tangent meets the secondary tail, t50 at half way, cv = 0.197 Hdr2/t50. Refuses (#N/A) where the readings do not support it.
@@ -149,7 +165,7 @@ export function LOG_TIME(
     cv("cv", T50, t50),
     { label: "tail_slope", value: tailSlope, unit: `${unit}/cycle` },
   ];
-  return answer(items, remarksOf(outcome), item);
+  return answer(items, remarksOf(outcome, items), item);
 }
 
 /**
@@ -186,7 +202,7 @@ export function ROOT_TIME(
     { label: "t90", value: t90, unit: "min" },
     cv("cv", T90, t90),
   ];
-  return answer(items, remarksOf(outcome), item);
+  return answer(items, remarksOf(outcome, items), item);
 }
 
 /**
@@ -223,7 +239,7 @@ export function FIT_TIME(
     { label: "tail_slope", value: tail, unit: `${unit}/cycle` },
     { label: "misfit", value: misfit, unit },
   ];
-  return answer(items, remarksOf(outcome), item);
+  return answer(items, remarksOf(outcome, items), item);
 }
 
 /**

@@ -8,9 +8,9 @@ import { badInput, given, notApplicable, type Outcome } from "../outcome";
 import { straightLine } from "../numeric/straight-line";
 import { creep } from "./model";
 import { pickRemarks, type Picks } from "./picks";
-import type { CleanReadings } from "./readings";
-import { judge, LOG_TIME_LIMITS, type Limits, type Signals } from "./signals";
-import { smoothCurve } from "./smooth-curve";
+import { usedReadings, type CleanReadings, type Series } from "./readings";
+import { judge, LOG_TIME_LIMITS, T_INFLECTION, type Limits, type Signals } from "./signals";
+import { smoothCurve, type SmoothCurve } from "./smooth-curve";
 import { degreeOfConsolidation, T_END_OF_PRIMARY } from "./terzaghi";
 import type { TheoryFit } from "./theory-fit";
 
@@ -39,113 +39,53 @@ const TAIL_FROM = 3;
 const TAIL_FROM_BY_THEORY = 1.6;
 const FOLLOWS_SHARE = 0.005;
 const FOLLOWS_STEP = 0.4;
-/** A tail of its own needs this many log cycles; a shorter one takes its slope from the fit. */
+/** A tail of its own needs this many log cycles; a shorter one takes its slope from the fit. Half a cycle is common practice: 8 h to 24 h. */
 const TAIL_CYCLES = 0.25;
+const GOOD_TAIL_CYCLES = 0.45;
+/** Share of primary by which d0 may differ from pair to pair of the parabola rule without a remark. */
+const PAIRS_SHARE = 0.1;
 
 const ADVICE = "try ROOT_TIME";
+const REFUSES = "the log-of-time method does not apply:";
 
+/**
+ * Refuses a record that gives no d0 or d100 (see signals.ts), and picks that contradict the readings. A pick of d0 or d100
+ * lifts the refusals that concern it alone.
+ */
 export function logTime(clean: CleanReadings, fit: TheoryFit, signals: Signals, picks: Picks = {}): Outcome<LogTime> {
-  const limits: Limits = {
-    ...LOG_TIME_LIMITS,
-    ...(picks.d100 !== undefined ? { steepness: [0, 0], bend: [0, 0], lastT: [0, 0] } : {}),
-    ...(picks.d0 !== undefined ? { firstU: [1, 1], early: [0, 0] } : {}),
-  };
-  const { refusal, remarks } = judge(signals, limits, ADVICE);
-  if (refusal) return notApplicable(`the log-of-time method does not apply: ${refusal}`);
+  const { refusal, remarks } = judge(signals, limitsWith(picks), ADVICE);
+  if (refusal) return notApplicable(`${REFUSES} ${refusal}`);
 
-  const { times, readings } = clean.series;
-  const weights = clean.series.weights.map((w, i) => (fit.leftOut.includes(i) ? 0 : w));
-  const used = times.map((_, i) => i).filter((i) => weights[i] > 0);
-  const curve = smoothCurve(clean.series, weights, fit);
+  const used = usedReadings(clean, fit);
+  const { times } = used;
   const first = times[0];
   const last = times[times.length - 1];
-  const tp = T_END_OF_PRIMARY / fit.rate;
-  const degree = (t: number) => degreeOfConsolidation(fit.rate * t);
+  const curve = smoothCurve(used, fit);
 
-  // Early parabola: least squares of d on sqrt t, the 4:1 rule of all pairs at once.
-  let early = used.filter((i) => degree(times[i]) <= PARABOLA_U);
-  if (early.length < 2) early = used.slice(0, 2);
-  const parabola = straightLine(
-    early.map((i) => Math.sqrt(times[i])),
-    early.map((i) => readings[i]),
-    early.map((i) => weights[i]),
-  );
-  const d0 = picks.d0 ?? parabola.intercept;
-
-  // Steepest tangent, looked for where theory has its own.
-  let tangent = { time: first, reading: 0, slope: 0 };
-  for (let k = 0; k <= 24; k++) {
-    const t = (0.404 / fit.rate) * 10 ** (-0.6 + 0.05 * k);
-    if (t < first || t > last) continue;
-    const slope = curve.slope(t);
-    if (Math.abs(slope) > Math.abs(tangent.slope)) tangent = { time: t, reading: curve.at(t), slope };
-  }
-
-  // Tail: readings well after primary, less the primary that is still to come, straightened where creep begins.
-  const follows = fit.misfit < Math.max(FOLLOWS_SHARE * Math.abs(fit.primary), FOLLOWS_STEP * clean.step);
-  const tailFrom = picks.tail_from ?? (follows ? TAIL_FROM_BY_THEORY : TAIL_FROM) * tp;
-  const tailTo = picks.tail_to ?? last;
-  const tailed = used.filter((i) => times[i] >= tailFrom && times[i] <= tailTo);
-  const byHand = picks.tail_from !== undefined || picks.tail_to !== undefined;
-  const settled = (i: number) =>
-    byHand
-      ? readings[i]
-      : readings[i] +
-        fit.primary * (1 - degree(times[i])) +
-        fit.tail * (Math.log10(times[i] / tp) - (fit.tail ? creep(fit.rate, fit.sharpness, times[i]) : 0));
-  const cycles = tailed.length ? Math.log10(times[tailed[tailed.length - 1]] / times[tailed[0]]) : 0;
-  let tail: { slope: number; intercept: number };
-  let from: number;
-  if (tailed.length >= 2 && (cycles >= TAIL_CYCLES || byHand)) {
-    tail = straightLine(
-      tailed.map((i) => Math.log10(times[i])),
-      tailed.map(settled),
-      tailed.map((i) => weights[i]),
-    );
-    from = times[tailed[0]];
-  } else {
-    if (byHand) return badInput(`the picked tail holds ${tailed.length} readings: at least 2 are needed`);
-    const late = used.slice(-2);
-    const slope = fit.tail;
-    const mean = late.reduce((s, i) => s + settled(i) - slope * Math.log10(times[i]), 0) / late.length;
-    tail = { slope, intercept: mean };
-    from = times[late[0]];
-    if (picks.d100 === undefined)
-      remarks.push("the tail is too short to show its slope: the slope is that of the fit to theory");
-  }
-  if (tail.slope * fit.primary < 0)
-    tail = { slope: 0, intercept: tail.intercept + tail.slope * Math.log10(Math.sqrt(from * tailTo)) };
+  const parabola = earlyParabola(used, fit, remarks);
+  const d0 = picks.d0 ?? parabola.d0;
+  const tangent = steepestTangent(curve, fit, first, last);
+  const tail = tailLine(clean, used, fit, picks, remarks);
+  if (!tail.ok) return tail;
+  const { slope, atOneMinute } = tail.value;
 
   // t100 where the tangent meets the tail.
-  const x100 =
-    (tail.intercept - (tangent.reading - tangent.slope * Math.log10(tangent.time))) / (tangent.slope - tail.slope);
-  const t100 = 10 ** x100;
-  const d100 = picks.d100 ?? tail.intercept + tail.slope * x100;
-  if (picks.d100 === undefined && !(t100 > first && t100 < last))
-    return notApplicable(
-      `the log-of-time method does not apply: the tangent and the tail do not cross within the readings; ${ADVICE}`,
-    );
-  if (picks.d100 !== undefined) {
-    const beyond = (d100 - readings[used[used.length - 1]]) * Math.sign(fit.primary);
-    if (beyond > 0)
-      return badInput(
-        `the picked d100 (${d100}) lies beyond the last reading (${readings[used[used.length - 1]]}): pick it within the readings`,
-      );
-  }
-  if ((d100 - d0) * fit.primary <= 0 && picks.d0 === undefined && picks.d100 === undefined)
-    return notApplicable(`the log-of-time method does not apply: no inflection in the readings; ${ADVICE}`);
-  if ((d100 - d0) * fit.primary <= 0)
-    return badInput(
-      `the picked d0 and d100 run against the readings (d0 = ${shown(d0)}, d100 = ${shown(d100)}): check the picks`,
-    );
+  const x100 = (atOneMinute - (tangent.reading - tangent.slope * Math.log10(tangent.time))) / (tangent.slope - slope);
+  const d100 = picks.d100 ?? atOneMinute + slope * x100;
+  const t100 = picks.d100 === undefined ? 10 ** x100 : curve.crossing((_, d) => d - d100, first, last);
+  if (t100 === undefined) return badInput(`the picked d100 (${d100}) lies outside the readings: pick it within them`);
+  const ran = (d100 - d0) * Math.sign(fit.primary);
+  if (picks.d0 === undefined && picks.d100 === undefined && !(ran > 0 && t100 > first && t100 < last))
+    return notApplicable(`${REFUSES} the tangent and the tail do not cross within the readings; ${ADVICE}`);
+  if (!(ran > 0))
+    return badInput(`d0 (${shown(d0)}) and d100 (${shown(d100)}) run against the readings: check the picks`);
 
   const d50 = (d0 + d100) / 2;
-  const t50 = curve.crossing((_, reading) => reading - d50, first, last);
+  const t50 = curve.crossing((_, d) => d - d50, first, last);
   if (t50 === undefined || t50 <= first)
     return notApplicable(
-      `the log-of-time method does not apply: half of primary compression was over before the first reading (${shown(first)} min); read earlier`,
+      `${REFUSES} half of primary compression was over before the first reading (${shown(first)} min); read earlier`,
     );
-
   return given(
     {
       d0,
@@ -153,13 +93,109 @@ export function logTime(clean: CleanReadings, fit: TheoryFit, signals: Signals, 
       d100,
       t50,
       t100,
-      tailSlope: tail.slope,
+      tailSlope: slope,
       tangent,
-      tail: { atOneMinute: tail.intercept, from, to: tailTo },
-      parabola: { root: parabola.slope, from: times[early[0]], to: times[early[early.length - 1]] },
+      tail: tail.value,
+      parabola: { root: parabola.root, from: parabola.from, to: parabola.to },
     },
     [...remarks, ...pickRemarks(picks, ["d0", "d100", "tail_from", "tail_to"])],
   );
+}
+
+const limitsWith = (picks: Picks): Limits => ({
+  ...LOG_TIME_LIMITS,
+  ...(picks.d100 !== undefined ? { steepness: [0, 0], bend: [0, 0], lastT: [0, 0] } : {}),
+  ...(picks.d0 !== undefined ? { firstU: [1, 1], early: [0, 0] } : {}),
+});
+
+const degree = (fit: TheoryFit, t: number): number => degreeOfConsolidation(fit.rate * t);
+
+/**
+ * d0 by the parabola rule: least squares of d on sqrt t below U = 50 %, which is the rule for every 4:1 pair at once. The
+ * pairs one by one must agree.
+ */
+function earlyParabola({ times, readings, weights }: Series, fit: TheoryFit, remarks: string[]) {
+  let count = times.findIndex((t) => degree(fit, t) > PARABOLA_U);
+  if (count < 2) count = 2;
+  const roots = times.slice(0, count).map(Math.sqrt);
+  const early = readings.slice(0, count);
+  const line = straightLine(roots, early, weights.slice(0, count));
+  const pairs: number[] = [];
+  for (let i = 0, j = 0; i < count; i++) {
+    const root = 2 * roots[i];
+    while (j < count && roots[j] < root * (1 - 1e-9)) j++;
+    if (j === count) break;
+    const share = j ? (root - roots[j - 1]) / (roots[j] - roots[j - 1]) : 0;
+    pairs.push(2 * early[i] - (share * early[j] + (1 - share) * early[Math.max(j - 1, 0)]));
+  }
+  const spread = Math.max(...pairs) - Math.min(...pairs);
+  if (pairs.length > 1 && spread > PAIRS_SHARE * Math.abs(fit.primary))
+    remarks.push(
+      `the 4:1 pairs of the early parabola give d0 from ${shown(Math.min(...pairs))} to ${shown(Math.max(...pairs))}: bedding, slow loading or a late start of the clock`,
+    );
+  return { d0: line.intercept, root: line.slope, from: times[0], to: times[count - 1] };
+}
+
+/** Looked for where theory has its own, half a cycle either side. */
+function steepestTangent(curve: SmoothCurve, fit: TheoryFit, first: number, last: number): LogTime["tangent"] {
+  let steepest = { time: first, reading: 0, slope: 0 };
+  for (let k = -12; k <= 12; k++) {
+    const time = (T_INFLECTION / fit.rate) * 10 ** (0.05 * k);
+    if (time < first || time > last) continue;
+    const slope = curve.slope(time);
+    if (Math.abs(slope) > Math.abs(steepest.slope)) steepest = { time, reading: curve.at(time), slope };
+  }
+  return steepest;
+}
+
+interface Tail {
+  readonly slope: number;
+  readonly atOneMinute: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * The straight line of the tail on log time: through the readings of the span, less the primary that theory says is still
+ * to come and straightened where creep is still beginning; a picked span as it is. Where the tail is too short to have a
+ * slope of its own it takes that of the fit.
+ */
+function tailLine(clean: CleanReadings, used: Series, fit: TheoryFit, picks: Picks, remarks: string[]): Outcome<Tail> {
+  const { times, readings, weights } = used;
+  const tp = T_END_OF_PRIMARY / fit.rate;
+  const byHand = picks.tail_from !== undefined || picks.tail_to !== undefined;
+  const follows = fit.misfit < Math.max(FOLLOWS_SHARE * Math.abs(fit.primary), FOLLOWS_STEP * clean.step);
+  const from = picks.tail_from ?? (follows ? TAIL_FROM_BY_THEORY : TAIL_FROM) * tp;
+  const to = picks.tail_to ?? times[times.length - 1];
+  const settled = (i: number): number => {
+    if (byHand) return readings[i];
+    const begun = fit.tail ? Math.log10(times[i] / tp) - creep(fit.rate, fit.sharpness, times[i]) : 0;
+    return readings[i] + fit.primary * (1 - degree(fit, times[i])) + fit.tail * begun;
+  };
+  let index = times.map((_, i) => i).filter((i) => times[i] >= from && times[i] <= to);
+  const cycles = index.length ? Math.log10(times[index[index.length - 1]] / times[index[0]]) : 0;
+  if (byHand && index.length < 2)
+    return badInput(`the picked tail (${shown(from)} to ${shown(to)} min) holds ${index.length} readings: it needs 2`);
+  const own = byHand || (index.length >= 2 && cycles >= TAIL_CYCLES);
+  if (!own) index = times.map((_, i) => i).slice(-2);
+  if (picks.d100 === undefined && !byHand && cycles < GOOD_TAIL_CYCLES)
+    remarks.push(
+      own
+        ? `the tail is only ${cycles.toFixed(2)} of a log cycle long: its slope is uncertain`
+        : "the tail is too short to show its slope: the slope is that of the fit to theory",
+    );
+  const x = index.map((i) => Math.log10(times[i]));
+  const d = index.map(settled);
+  const w = index.map((i) => weights[i]);
+  const span = { from: times[index[0]], to };
+  const line = own ? straightLine(x, d, w) : undefined;
+  const slope = line ? line.slope : fit.tail;
+  // A tail that runs back is level: no reading of it says that the soil swelled.
+  const held = slope * fit.primary < 0 ? 0 : slope;
+  if (line && held === slope) return given({ slope, atOneMinute: line.intercept, ...span });
+  const total = w.reduce((a, b) => a + b, 0);
+  const atOneMinute = d.reduce((sum, value, k) => sum + (w[k] * (value - held * x[k])) / total, 0);
+  return given({ slope: held, atOneMinute, ...span });
 }
 
 const shown = (value: number): string => String(Number(value.toPrecision(4)));

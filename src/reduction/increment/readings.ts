@@ -34,6 +34,18 @@ export interface CleanReadings {
   readonly travel: number;
 }
 
+/** The series without the readings that were found wrong. */
+export function usedReadings({ series }: CleanReadings, { leftOut }: { readonly leftOut: readonly number[] }): Series {
+  if (!leftOut.length) return series;
+  const kept = <T>(values: readonly T[]) => values.filter((_, i) => !leftOut.includes(i));
+  return {
+    times: kept(series.times),
+    readings: kept(series.readings),
+    rows: kept(series.rows),
+    weights: kept(series.weights),
+  };
+}
+
 /** Readings beyond this number are averaged in equal steps of log time. */
 export const MOST_READINGS = 120;
 /** Steps per cycle of log time in that averaging. A study with known truth: fewer blur the inflection, more gain nothing. */

@@ -1,14 +1,13 @@
 /** One load increment, reduced once by every method: what the cells, the pane, the plots and the checks all show. */
-import { given, then, type Outcome } from "../outcome";
+import { given, notApplicable, then, type Outcome } from "../outcome";
 import { T50, T90 } from "./cv";
 import { logTime, type LogTime } from "./log-time";
+import { curveAt } from "./model";
 import { checkPicks, type Picks } from "./picks";
-import { cleanReadings, type CleanReadings } from "./readings";
+import { cleanReadings, MOST_READINGS, type CleanReadings } from "./readings";
 import { rootTime, type RootTime } from "./root-time";
-import { signalsOf } from "./signals";
+import { FIT_LIMITS, judge, signalsOf } from "./signals";
 import { fitTheory, type TheoryFit } from "./theory-fit";
-import { FIT_LIMITS, judge } from "./signals";
-import { notApplicable } from "../outcome";
 
 export interface Increment {
   readonly cleaned: Outcome<CleanReadings>;
@@ -39,10 +38,44 @@ export function reduceIncrement(
     : given(theory, judged.remarks);
   const log = logTime(clean, theory, signals, picks);
   const root = rootTime(clean, theory, signals, picks);
-  const shared = [...cleaned.remarks, ...fitted.remarks, ...agreement(theory, log, root)];
+  const shared = [
+    ...cleaned.remarks,
+    ...fitted.remarks,
+    ...backward(clean, theory),
+    ...immediate(clean, theory),
+    ...agreement(theory, log, root),
+  ];
   const add = <T>(outcome: Outcome<T>): Outcome<T> =>
     outcome.ok ? given(outcome.value, [...shared, ...outcome.remarks]) : outcome;
   return { cleaned, fit: add(fit), logTime: add(log), rootTime: add(root) };
+}
+
+/** A reading that goes back against the movement by more than this many steps, and this many times the noise, is told of. */
+const BACK_STEPS = 3;
+const BACK_NOISE = 4;
+
+function backward({ series, count, step }: CleanReadings, fit: TheoryFit): string[] {
+  if (count > MOST_READINGS) return [];
+  const { times, readings, rows } = series;
+  const sense = Math.sign(fit.primary);
+  const used = times.map((_, i) => i).filter((i) => !fit.leftOut.includes(i));
+  const limit = Math.max(BACK_STEPS * step, BACK_NOISE * fit.noise);
+  const back = used.filter((i, k) => k > 0 && sense * (readings[i] - readings[used[k - 1]]) < -limit);
+  return back.slice(0, 2).map((i) => `${rows[i]} goes back against the movement: check the reading`);
+}
+
+/** Share of the whole movement from the reading at t = 0 above which immediate compression is told of. Common practice, no source. */
+const IMMEDIATE_SHARE = 0.2;
+
+function immediate({ zeroReading, series }: CleanReadings, fit: TheoryFit): string[] {
+  if (zeroReading === undefined) return [];
+  const last = series.times[series.times.length - 1];
+  const share = (fit.d0 - zeroReading) / (curveAt(fit, last) - zeroReading);
+  return share > IMMEDIATE_SHARE && share < 1
+    ? [
+        `immediate compression is ${Math.round(100 * share)} % of the movement: gas, bedding or the deflection of the apparatus`,
+      ]
+    : [];
 }
 
 /** Share of primary by which d0 or d100 of the two constructions may differ without a remark. */

@@ -11,7 +11,7 @@ import { badInput, given, notApplicable, type Outcome } from "../outcome";
 import { straightLine } from "../numeric/straight-line";
 import { LINE_FACTOR } from "./cv";
 import { pickRemarks, type Picks } from "./picks";
-import type { CleanReadings } from "./readings";
+import { usedReadings, type CleanReadings, type Series } from "./readings";
 import { judge, ROOT_TIME_LIMITS, type Limits, type Signals } from "./signals";
 import { smoothCurve } from "./smooth-curve";
 import { degreeOfConsolidation } from "./terzaghi";
@@ -29,95 +29,133 @@ export interface RootTime {
 
 /** The curve is straight on sqrt t up to this U (to 0.5 % of primary). */
 const STRAIGHT_U = 0.6;
-/** Leaving out the earliest readings must lower the residual sum per degree of freedom by this factor. */
+/** The earliest readings are left out of it, to this share of them, while that divides the mean squared residual by this. */
 const TRIM_GAIN = 4;
+const TRIM_SHARE = 0.4;
+/** Mean departure from the straight part, over primary, beyond which there is none, or a remark. */
+const CROOKED = [0.05, 0.02];
 
 const ADVICE = "try LOG_TIME or FIT_TIME";
+const REFUSES = "the root-of-time method does not apply:";
 
+/**
+ * Refuses a record without a straight part or whose readings do not bracket the crossing (see also signals.ts), and picks
+ * that contradict the readings. A pick of d0, d90 or the straight part lifts the refusals that concern it alone.
+ */
 export function rootTime(clean: CleanReadings, fit: TheoryFit, signals: Signals, picks: Picks = {}): Outcome<RootTime> {
-  const byHand = picks.straight_from !== undefined || picks.straight_to !== undefined;
-  const limits: Limits = {
-    ...ROOT_TIME_LIMITS,
-    ...(picks.d90 !== undefined ? { steepness: [0, 0], bend: [0, 0], lastT: [0, 0] } : {}),
-    ...(picks.d0 !== undefined || byHand ? { firstU: [1, 1], early: [0, 0] } : {}),
-  };
-  const { refusal, remarks } = judge(signals, limits, ADVICE);
-  if (refusal) return notApplicable(`the root-of-time method does not apply: ${refusal}`);
+  const { refusal, remarks } = judge(signals, limitsWith(picks), ADVICE);
+  if (refusal) return notApplicable(`${REFUSES} ${refusal}`);
 
-  const { times, readings } = clean.series;
-  const weights = clean.series.weights.map((w, i) => (fit.leftOut.includes(i) ? 0 : w));
-  const used = times.map((_, i) => i).filter((i) => weights[i] > 0);
-  const curve = smoothCurve(clean.series, weights, fit);
-  const last = times[times.length - 1];
+  const used = usedReadings(clean, fit);
+  const curve = smoothCurve(used, fit);
+  const first = used.times[0];
+  const last = used.times[used.times.length - 1];
 
-  // The straight part: readings up to 60 % of primary; the earliest are left out while they stand off the line of the others.
-  let straight = byHand
-    ? used.filter((i) => times[i] >= (picks.straight_from ?? 0) && times[i] <= (picks.straight_to ?? last))
-    : used.filter((i) => degreeOfConsolidation(fit.rate * times[i]) <= STRAIGHT_U);
-  const through = (index: readonly number[]) =>
-    straightLine(
-      index.map((i) => Math.sqrt(times[i])),
-      index.map((i) => readings[i]),
-      index.map((i) => weights[i]),
-    );
-  if (straight.length < 2) {
-    if (byHand) return badInput(`the picked straight part holds ${straight.length} readings: at least 2 are needed`);
-    return notApplicable(
-      `the root-of-time method does not apply: fewer than 2 readings in the straight part; read earlier`,
-    );
-  }
-  let line = through(straight);
-  if (!byHand) {
-    const all = straight.length;
-    while (straight.length > 3 && straight.length > 0.6 * all) {
-      const fewer = straight.slice(1);
-      const trial = through(fewer);
-      const floor = fit.noise ** 2;
-      const before = line.rss / (straight.length - 2);
-      const after = Math.max(trial.rss / (fewer.length - 2), floor);
-      if (before < TRIM_GAIN * after) break;
-      straight = fewer;
-      line = trial;
-    }
-    if (straight.length < all)
-      remarks.push(
-        `the first ${all - straight.length === 1 ? "reading stands" : `${all - straight.length} readings stand`} off the straight part and ${all - straight.length === 1 ? "was" : "were"} left out of it`,
-      );
-  }
-  const d0 = picks.d0 ?? line.intercept;
-  let slope = line.slope;
-  if (picks.d0 !== undefined) {
-    // Through the picked d0: the slope that fits best.
-    let xx = 0,
-      xy = 0;
-    for (const i of straight) {
-      xx += weights[i] * times[i];
-      xy += weights[i] * Math.sqrt(times[i]) * (readings[i] - d0);
-    }
-    slope = xy / xx;
-  }
-  if (slope * fit.primary <= 0)
-    return picks.d0 !== undefined || byHand
-      ? badInput("the picked straight part runs against the readings: check the picks")
-      : notApplicable("the root-of-time method does not apply: there is no straight part at the beginning; " + ADVICE);
+  const straight = straightPart(used, fit, picks, remarks);
+  if (!straight.ok) return straight;
+  const { d0, slope, from, to } = straight.value;
 
-  const end = times[straight[straight.length - 1]];
+  const onLine = (t: number) => d0 + (slope / LINE_FACTOR) * Math.sqrt(t);
+  const picked = picks.d90;
   const t90 =
-    picks.d90 === undefined
-      ? curve.crossing((t, reading) => reading - d0 - (slope / LINE_FACTOR) * Math.sqrt(t), end, last)
-      : curve.crossing((_, reading) => reading - (picks.d90 as number), times[0], last);
-  if (t90 === undefined || t90 <= end * (1 + 1e-9)) {
-    if (picks.d90 !== undefined)
-      return badInput(
-        `the picked d90 (${picks.d90}) is not reached by the readings after the straight part: check the pick`,
-      );
-    return notApplicable(
-      `the root-of-time method does not apply: the 1.15 line does not meet the curve within the readings; ${ADVICE}`,
-    );
-  }
-  const d90 = picks.d90 ?? d0 + (slope / LINE_FACTOR) * Math.sqrt(t90);
-  return given({ d0, d90, d100: d0 + (d90 - d0) / 0.9, t90, straight: { slope, from: times[straight[0]], to: end } }, [
+    picked === undefined
+      ? curve.crossing((t, d) => d - onLine(t), to, last)
+      : curve.crossing((_, d) => d - picked, first, last);
+  if (picked !== undefined && (t90 === undefined || (picked - d0) * fit.primary <= 0))
+    return badInput(`the picked d90 (${picked}) lies outside the readings: pick it within them`);
+  if (t90 === undefined || (picked === undefined && t90 <= to * (1 + 1e-9)))
+    return notApplicable(`${REFUSES} the ${LINE_FACTOR} line does not meet the curve within the readings; ${ADVICE}`);
+  const d90 = picked ?? onLine(t90);
+  return given({ d0, d90, d100: d0 + (d90 - d0) / 0.9, t90, straight: { slope, from, to } }, [
     ...remarks,
     ...pickRemarks(picks, ["d0", "d90", "straight_from", "straight_to"]),
   ]);
+}
+
+const byHand = (picks: Picks): boolean => picks.straight_from !== undefined || picks.straight_to !== undefined;
+
+const limitsWith = (picks: Picks): Limits => ({
+  ...ROOT_TIME_LIMITS,
+  ...(picks.d90 !== undefined ? { steepness: [0, 0], bend: [0, 0], lastT: [0, 0] } : {}),
+  ...(picks.d0 !== undefined || byHand(picks) ? { firstU: [1, 1], early: [0, 0] } : {}),
+});
+
+interface StraightPart {
+  readonly d0: number;
+  /** Reading per root minute. */
+  readonly slope: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * The straight part by least squares of d on sqrt t: the readings up to 60 % of primary, less the earliest while they stand
+ * off the line of the others; or the picked span; through the picked d0 if there is one.
+ */
+function straightPart(
+  { times, readings, weights }: Series,
+  fit: TheoryFit,
+  picks: Picks,
+  remarks: string[],
+): Outcome<StraightPart> {
+  const picked = byHand(picks);
+  const inSpan = (t: number) =>
+    picked
+      ? t >= (picks.straight_from ?? 0) && t <= (picks.straight_to ?? Infinity)
+      : degreeOfConsolidation(fit.rate * t) <= STRAIGHT_U;
+  let start = times.findIndex(inSpan);
+  const end = start + times.filter(inSpan).length;
+  const total = end - start;
+  if (start < 0 || total < 2)
+    return picked
+      ? badInput(`the picked straight part holds ${Math.max(total, 0)} readings: it needs 2`)
+      : notApplicable(`${REFUSES} fewer than 2 readings in the straight part; read earlier`);
+  const through = (from: number) =>
+    straightLine(times.slice(from, end).map(Math.sqrt), readings.slice(from, end), weights.slice(from, end));
+  const meanSquare = (from: number, rss: number) => Math.max(rss / (end - from - 2), fit.noise ** 2);
+
+  let line = through(start);
+  while (!picked && end - start > 3 && end - start > (1 - TRIM_SHARE) * total) {
+    const shorter = through(start + 1);
+    if (line.rss / (end - start - 2) < TRIM_GAIN * meanSquare(start + 1, shorter.rss)) break;
+    start++;
+    line = shorter;
+  }
+  const off = total - (end - start);
+  if (off)
+    remarks.push(
+      `the first ${off === 1 ? "reading stands off the straight part and is" : `${off} readings stand off the straight part and are`} left out of it: bedding, slow loading or a late start of the clock`,
+    );
+
+  const d0 = picks.d0 ?? line.intercept;
+  const slope = picks.d0 === undefined ? line.slope : slopeThrough(d0, times, readings, weights, start, end);
+  const primary = Math.abs(fit.primary);
+  const crooked = Math.sqrt(line.rss / weights.slice(start, end).reduce((a, b) => a + b, 0)) / primary;
+  if (slope * fit.primary <= 0)
+    return picked || picks.d0 !== undefined
+      ? badInput("the picked straight part runs against the readings: check the picks")
+      : notApplicable(`${REFUSES} there is no straight part at the beginning; ${ADVICE}`);
+  if (!picked && crooked > CROOKED[0])
+    return notApplicable(`${REFUSES} there is no straight part at the beginning; ${ADVICE}`);
+  if (crooked > CROOKED[1])
+    remarks.push(`the readings stand off the straight part by ${Math.round(100 * crooked)} % of primary on average`);
+  return given({ d0, slope, from: times[start], to: times[end - 1] });
+}
+
+/** The slope on sqrt t, by least squares, of a line that starts at d0. */
+function slopeThrough(
+  d0: number,
+  times: readonly number[],
+  readings: readonly number[],
+  weights: readonly number[],
+  start: number,
+  end: number,
+): number {
+  let xx = 0;
+  let xy = 0;
+  for (let i = start; i < end; i++) {
+    xx += weights[i] * times[i];
+    xy += weights[i] * Math.sqrt(times[i]) * (readings[i] - d0);
+  }
+  return xy / xx;
 }

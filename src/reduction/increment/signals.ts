@@ -12,6 +12,8 @@ import type { TheoryFit } from "./theory-fit";
 export interface Signals {
   /** Total movement in steps of the instrument. */
   readonly steps: number;
+  /** Primary compression in steps of the instrument. */
+  readonly primarySteps: number;
   /** Primary compression over the noise of a reading. */
   readonly clearness: number;
   /** Steepest slope on the log-time plot over the slope of the tail, by the fit. */
@@ -38,6 +40,7 @@ export function signalsOf(clean: CleanReadings, fit: TheoryFit): Signals {
   const degrees = times.map((t) => degreeOfConsolidation(fit.rate * (t + fit.timeZero)));
   return {
     steps: clean.step ? clean.travel / clean.step : Infinity,
+    primarySteps: clean.step ? primary / clean.step : Infinity,
     clearness: fit.noise ? primary / fit.noise : Infinity,
     steepness: fit.tail ? Math.abs(curveSlope(fit, T_INFLECTION / fit.rate) / fit.tail) : Infinity,
     bend: lastT < TAIL_T ? Infinity : bendOf(clean.series, fit.leftOut),
@@ -104,6 +107,8 @@ export const FIT_LIMITS: Limits = {
   firstU: [0.8, 0.4],
   early: [0, 2],
 };
+/** Primary compression in fewer steps of the instrument than this is remarked: half a step is then 10 % of cv. */
+const FEW_STEPS = 20;
 /** Misfit to theory over primary above which the curve is not one of theory. */
 const MISFIT = 0.02;
 
@@ -131,6 +136,8 @@ export function judge(s: Signals, limits: Limits, advice: string): { refusal?: s
     );
 
   const remarks: string[] = [];
+  if (s.primarySteps < FEW_STEPS)
+    remarks.push(`primary compression is only ${shown(s.primarySteps)} steps of the instrument: cv is uncertain`);
   if (s.clearness < limits.clearness[1])
     remarks.push(
       `primary compression is only ${shown(s.clearness)} times the scatter of the readings: cv is uncertain`,

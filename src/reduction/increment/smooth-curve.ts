@@ -18,16 +18,9 @@ export interface SmoothCurve {
   crossing(above: (t: number, reading: number) => number, from: number, to: number): number | undefined;
 }
 
-export function smoothCurve(series: Series, weights: readonly number[], curve: Curve): SmoothCurve {
-  const x: number[] = [];
-  const r: number[] = [];
-  const w: number[] = [];
-  series.times.forEach((t, i) => {
-    if (!weights[i]) return;
-    x.push(Math.log10(t));
-    r.push(series.readings[i] - curveAt(curve, t));
-    w.push(weights[i]);
-  });
+export function smoothCurve({ times, readings, weights }: Series, curve: Curve): SmoothCurve {
+  const x = times.map(Math.log10);
+  const r = times.map((t, i) => readings[i] - curveAt(curve, t));
 
   const residual = (at: number): number => {
     let s0 = 0,
@@ -38,7 +31,7 @@ export function smoothCurve(series: Series, weights: readonly number[], curve: C
     for (let i = 0; i < x.length; i++) {
       const d = (x[i] - at) / REACH;
       if (d < -4 || d > 4) continue;
-      const k = w[i] * Math.exp(-0.5 * d * d);
+      const k = weights[i] * Math.exp(-0.5 * d * d);
       s0 += k;
       s1 += k * d;
       s2 += k * d * d;

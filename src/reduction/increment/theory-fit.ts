@@ -51,7 +51,7 @@ const TIME_ZERO_F = 20;
 const MOST_TIME_ZERO = 0.3;
 const READINGS_TO_JUDGE_ZERO = 10;
 /** The model's own share in the uncertainty of ln cv, from simulation with creep and noise that it does not know. */
-const MODEL_SHARE = 0.03;
+const MODEL_SHARE = 0.0075;
 /** A second minimum is told of if its rate differs by this ratio. */
 const OTHER_ANSWER = 1.35;
 
