@@ -115,7 +115,7 @@ const ZERO_READING = 400;
 const IMMEDIATE = { bedding: 0.45, virgin: 0.04, recompressed: 0.25 };
 
 /** Creep of the first two loads over that of the others, so that their time curves bend less clearly, as they do in practice. */
-const BEDDING_CREEP = 2.5;
+const BEDDING_CREEP = [2.2, 1.3];
 
 const round = (value: number, step: number): number => Number((Math.round(value / step) * step).toFixed(10));
 
@@ -131,7 +131,7 @@ function measure(system: System): { readings: number[][]; finalHeight: number } 
   for (const load of practice.loads) {
     const stress = convert(load, "stress", practice.stressUnit, "kPa");
     const [, loading, unloading] = practice.deflections.find(([at]) => at === load)!;
-    const bedding = readings.length < 2;
+    const bedding = readings.length < BEDDING_CREEP.length;
     const virgin = stress > past && stress > TRUTH.preconsolidationStress;
     const target = SOLIDS * fall(stress, Math.max(past, stress));
     const step = target - deformation;
@@ -141,7 +141,7 @@ function measure(system: System): { readings: number[][]; finalHeight: number } 
     const endOfPrimary = 1.1 / factorPerMinute;
     const creep = (t: number) => Math.log10(1 + t / endOfPrimary);
     const perCycle = (TRUTH.creepRatio * step) / Math.abs(Math.log10(stress / previous));
-    const secondary = stress < previous ? 0 : bedding ? BEDDING_CREEP * perCycle : perCycle;
+    const secondary = stress < previous ? 0 : (BEDDING_CREEP[readings.length] ?? 1) * perCycle;
     const total = step - secondary * creep(1440);
     const share = bedding ? IMMEDIATE.bedding : virgin ? IMMEDIATE.virgin : IMMEDIATE.recompressed;
     const atOnce = total * share;

@@ -1,0 +1,196 @@
+/** The specification held against itself and against the functions that it calls. */
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { blankSheet, demoSheet, FIELDS, fillSheet, type System } from "../../src/datasheet";
+import { cellAddress } from "../../src/datasheet/address";
+import type { CellPlan, SheetPlan } from "../../src/workbook/port";
+
+const SYSTEMS: readonly System[] = ["SI", "US"];
+const plans = SYSTEMS.flatMap((system): [string, SheetPlan][] => [
+  [`blank ${system}`, blankSheet(system)],
+  [`demonstration ${system}`, demoSheet(system)],
+]);
+
+const folder = path.join(__dirname, "../../src/functions");
+const worksheetFunctions = readdirSync(folder)
+  .flatMap((file) => [...readFileSync(path.join(folder, file), "utf8").matchAll(/^export function ([A-Z][A-Z0-9_]*)\(/gm)])
+  .map(([, name]) => name);
+
+/** Built-in functions that Excel and the embedded sheet both have, and that need no prefix in a stored file. */
+const BUILT_IN = "AND AVERAGE COUNT IF INDEX ISNUMBER MATCH MAX OR SUMPRODUCT VLOOKUP".split(" ");
+
+const at = (plan: SheetPlan) => new Map(plan.cells.map((cell) => [cellAddress(cell.row, cell.col), cell]));
+const formulas = (plan: SheetPlan) => plan.cells.flatMap(({ formula }) => (formula ? [formula] : []));
+const withoutTexts = (formula: string) => formula.replace(/"[^"]*"/g, '""');
+
+describe.each(plans)("%s", (_, plan) => {
+  test("no two cells share a place, and all lie on the sheet", () => {
+    const places = plan.cells.map(({ row, col }) => cellAddress(row, col));
+    expect(places.filter((place, index) => places.indexOf(place) !== index)).toEqual([]);
+    expect(plan.cells.filter(({ row, col }) => row >= plan.rows || col >= plan.cols)).toEqual([]);
+  });
+
+  test("every name lies on the sheet, and only readings reach beyond the cells that are laid out", () => {
+    for (const [name, box] of Object.entries(plan.names)) {
+      expect([name, box.row + box.rows <= plan.rows, box.col + box.cols <= plan.cols]).toEqual([name, true, true]);
+      if (!/^(times|readings)_\d\d$/.test(name)) {
+        const cells = at(plan);
+        for (let row = 0; row < box.rows; row++)
+          expect([name, cells.has(cellAddress(box.row + row, box.col))]).toEqual([name, true]);
+      }
+    }
+  });
+
+  test("no two names share a cell, nor differ by letter case alone", () => {
+    const taken = new Map<string, string>();
+    for (const [name, box] of Object.entries(plan.names))
+      for (let row = box.row; row < box.row + box.rows; row++)
+        for (let col = box.col; col < box.col + box.cols; col++) {
+          const place = cellAddress(row, col);
+          expect([place, name, taken.get(place)]).toEqual([place, name, undefined]);
+          taken.set(place, name);
+        }
+    const lower = Object.keys(plan.names).map((name) => name.toLowerCase());
+    expect(new Set(lower).size).toBe(lower.length);
+  });
+
+  test("no name can be taken for a cell, a row or a column", () => {
+    for (const name of Object.keys(plan.names)) {
+      expect(name).toMatch(/^[a-z][a-z0-9_]*$/);
+      expect(name).not.toMatch(/^[a-z]{1,3}\d*$|^r\d*c\d*$/);
+    }
+  });
+
+  test("every {name} in a formula exists, and nothing unresolved is left", () => {
+    for (const formula of formulas(plan)) {
+      for (const [, name] of formula.matchAll(/\{(\w+)\}/g)) expect(Object.keys(plan.names)).toContain(name);
+      expect(withoutTexts(formula)).not.toMatch(/[[\]#^@]/);
+    }
+  });
+
+  test("formulas call only the project's functions and built-in ones that every host has", () => {
+    const calls = formulas(plan).flatMap((formula) => [...withoutTexts(formula).matchAll(/([A-Z][\w.]*)\(/g)]);
+    for (const name of new Set(calls.map(([, called]) => called)))
+      if (name.startsWith("CLAY.")) expect(worksheetFunctions).toContain(name.slice(5));
+      else expect(BUILT_IN).toContain(name);
+  });
+
+  test("a cell address in a formula stays in its row or the one above, among the load table's cells", () => {
+    const cells = at(plan);
+    const first = plan.names.load_stress.row;
+    const last = first + plan.names.load_stress.rows;
+    for (const { row, formula } of plan.cells)
+      for (const [address, , digits] of withoutTexts(formula ?? "").matchAll(/(?<![\w{])([A-Z]{1,2})(\d+)(?![\w(}])/g)) {
+        const target = Number(digits) - 1;
+        expect([formula, cells.has(address)]).toEqual([formula, true]);
+        if (row >= first - 1 && row < last) expect([formula, row - target === 0 || row - target === 1]).toEqual([formula, true]);
+      }
+  });
+
+  test("results hold formulas or the spill of one, never a typed number", () => {
+    const typed = plan.cells.filter(({ kind, value, formula }) => kind === "result" && value !== undefined && !formula);
+    // The line before the first load starts from nothing.
+    const start = plan.names.load_stress.row - 1;
+    expect(typed.filter(({ row, value }) => row !== start || value !== 0)).toEqual([]);
+  });
+
+  test("a cell has a value or a formula, not both; choices stand at inputs only and hold the value", () => {
+    for (const cell of plan.cells) {
+      expect(cell.value === undefined || cell.formula === undefined).toBe(true);
+      if (cell.choices) expect(cell.kind).toBe("input");
+      if (cell.choices && cell.value !== undefined) expect(cell.choices).toContain(cell.value);
+    }
+  });
+
+  test("spilled rows have free cells to the right", () => {
+    const cells = at(plan);
+    const { log_d0, time_remark } = plan.names;
+    expect(time_remark.col - log_d0.col).toBe(10);
+    for (let row = log_d0.row; row < log_d0.row + log_d0.rows; row++)
+      for (let col = log_d0.col + 1; col <= time_remark.col; col++) {
+        const { value, formula } = cells.get(cellAddress(row, col)) as CellPlan;
+        expect([value, formula]).toEqual([undefined, undefined]);
+      }
+  });
+
+  test("merged cells do not overlap, and hold one cell each", () => {
+    const cells = at(plan);
+    const taken = new Set<string>();
+    for (const { row, col, rows, cols } of plan.merges)
+      for (let r = row; r < row + rows; r++)
+        for (let c = col; c < col + cols; c++) {
+          const place = cellAddress(r, c);
+          expect(taken.has(place)).toBe(false);
+          taken.add(place);
+          expect(cells.has(place)).toBe(r === row && c === col);
+        }
+  });
+});
+
+describe("the fields", () => {
+  const { names, cells } = blankSheet("SI");
+
+  test("are the names of the sheet, each once", () => {
+    const own = FIELDS.map(({ name }) => name);
+    expect(new Set(own).size).toBe(own.length);
+    const others = Object.keys(names).filter((name) => !own.includes(name));
+    expect(own.filter((name) => !(name in names))).toEqual([]);
+    expect(others.sort()).toEqual([
+      "load_number",
+      "load_number_coefficients",
+      "load_number_times",
+      "load_stress_coefficients",
+      "load_stress_times",
+      "notice",
+      "template_version",
+      "test_summary",
+    ]);
+  });
+
+  test.each(FIELDS)("$name has a label, and a number has a unit beside it or above it", (field) => {
+    expect(field.label.trim()).not.toBe("");
+    const box = names[field.name];
+    const cell = cells.find(({ row, col }) => row === box.row && col === box.col)!;
+    if (field.kind === "input") expect(cell.kind).toBe("input");
+    if (["text", "date"].includes(field.measure)) return;
+    const beside = (row: number, col: number) => cells.find((other) => other.row === row && other.col === col);
+    const place = field.column
+      ? [1, 2].map((up) => beside(box.row - up, box.col)).find((found) => found?.kind === "unit")
+      : beside(box.row, box.col + 1);
+    expect(place?.kind).toBe("unit");
+  });
+
+  test.each(FIELDS.filter(({ kind }) => kind !== "input"))("$name says what it is and where it comes from", ({ note }) => {
+    expect(note?.length ?? 0).toBeGreaterThan(8);
+  });
+});
+
+describe("filling a sheet", () => {
+  test("writes values by name, a list from the top of its range, and leaves out what is not given", () => {
+    const filled = fillSheet(blankSheet("SI"), { ring_mass: 74.36, load_stress: [12.5, undefined, 50] });
+    const value = (name: string, index = 0) => {
+      const { row, col } = filled.names[name];
+      return filled.cells.find((cell) => cell.row === row + index && cell.col === col)?.value;
+    };
+    expect([value("ring_mass"), value("load_stress"), value("load_stress", 1), value("load_stress", 2)]).toEqual([
+      74.36,
+      12.5,
+      undefined,
+      50,
+    ]);
+  });
+
+  test("reaches readings below the framed rows", () => {
+    const series = Array.from({ length: 300 }, (_, index) => index);
+    const filled = fillSheet(blankSheet("SI"), { readings_03: series });
+    const { row, col } = filled.names.readings_03;
+    expect(filled.cells.find((cell) => cell.row === row + 299 && cell.col === col)?.value).toBe(299);
+  });
+
+  test("refuses an unknown name, a result, and more than there is room for", () => {
+    const plan = blankSheet("SI", { readingRows: 50 });
+    expect(() => fillSheet(plan, { ring_weight: 1 })).toThrow("ring_weight");
+    expect(() => fillSheet(plan, { void_ratio_initial: 1.2 })).toThrow("formula");
+    expect(() => fillSheet(plan, { readings_01: Array(51).fill(1) })).toThrow("50 rows");
+  });
+});
