@@ -128,16 +128,16 @@ const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
  * @param [item] One of stress, low, high, remark; left out, the whole table spills. Low and high bound yield at about 95 %.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand: recompression_from, recompression_to, virgin_from, virgin_to, greatest_curvature.
- * @param [drawing_slope] Slope at which the virgin line is drawn in Casagrande's construction, rise over run on the paper: 2 (63 degrees) if left out. Flatter drawings read higher.
+ * @param [drawing_slope] Slope at which the virgin line is drawn in Casagrande's construction, rise over run on the paper: 1.5 (56 degrees) if left out. Flatter drawings read higher.
  * @returns A table of label, value and unit; or the one item. Stresses are in the unit of the stresses given.
  */
 export function PRECONSOLIDATION(
-  stresses: any,
-  values: any,
+  stresses: any[][],
+  values: any[][],
   method?: any,
   item?: any,
   kind?: any,
-  picks?: any,
+  picks?: any[][],
   drawing_slope?: any,
 ): any[][] {
   const outcome = reduce(stresses, values, toMethod(method), kind, picks, drawing_slope);
@@ -159,7 +159,7 @@ export function PRECONSOLIDATION(
  * @param [kind] What the values are: "e" (default) or "strain".
  * @returns Rows of label, value and note: one row per method (its stress, and the points used or why it does not apply), then median, spread (greatest less least over the median), low, high, verdict, remark.
  */
-export function PRECONSOLIDATION_SPREAD(stresses: any, values: any, kind?: any): any[][] {
+export function PRECONSOLIDATION_SPREAD(stresses: any[][], values: any[][], kind?: any): any[][] {
   const outcome = then(toTest(stresses, values, kind), (test) => preconsolidationSpread(test));
   const { methods, median, spread, low, high, verdict } = valueOf(outcome);
   const rows: Item[] = [
@@ -185,10 +185,16 @@ export function PRECONSOLIDATION_SPREAD(stresses: any, values: any, kind?: any):
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
- * @param [drawing_slope] Slope at which the virgin line is drawn, rise over run on the paper: 2 if left out.
+ * @param [drawing_slope] Slope at which the virgin line is drawn, rise over run on the paper: 1.5 if left out.
  * @returns Rows of label, x (stress) and y (value).
  */
-export function CASAGRANDE_LINES(stresses: any, values: any, kind?: any, picks?: any, drawing_slope?: any): any[][] {
+export function CASAGRANDE_LINES(
+  stresses: any[][],
+  values: any[][],
+  kind?: any,
+  picks?: any[][],
+  drawing_slope?: any,
+): any[][] {
   return rowsOf(valueOf(reduce(stresses, values, "casagrande", kind, picks, drawing_slope)).lines);
 }
 
@@ -202,7 +208,7 @@ export function CASAGRANDE_LINES(stresses: any, values: any, kind?: any, picks?:
  * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
  * @returns Rows of label, x (stress) and y (work).
  */
-export function WORK_LINES(stresses: any, values: any, kind?: any, picks?: any): any[][] {
+export function WORK_LINES(stresses: any[][], values: any[][], kind?: any, picks?: any[][]): any[][] {
   return rowsOf(valueOf(reduce(stresses, values, "work", kind, picks)).lines);
 }
 
@@ -217,7 +223,13 @@ export function WORK_LINES(stresses: any, values: any, kind?: any, picks?: any):
  * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
  * @returns Rows of label, x (stress) and y.
  */
-export function PRECONSOLIDATION_LINES(stresses: any, values: any, method?: any, kind?: any, picks?: any): any[][] {
+export function PRECONSOLIDATION_LINES(
+  stresses: any[][],
+  values: any[][],
+  method?: any,
+  kind?: any,
+  picks?: any[][],
+): any[][] {
   return rowsOf(valueOf(reduce(stresses, values, toMethod(method), kind, picks)).lines);
 }
 
@@ -241,7 +253,7 @@ function toBetween(from: unknown, to: unknown): Between | undefined {
  * @param [kind] What the values are: "e" (default) gives Cc; "strain" gives Cc / (1 + e0).
  * @returns The index, positive.
  */
-export function COMPRESSION_INDEX(stresses: any, values: any, from?: any, to?: any, kind?: any): any {
+export function COMPRESSION_INDEX(stresses: any[][], values: any[][], from?: any, to?: any, kind?: any): any {
   return valueOf(then(toTest(stresses, values, kind), (test) => compressionIndex(test, toBetween(from, to)))).value;
 }
 
@@ -256,7 +268,7 @@ export function COMPRESSION_INDEX(stresses: any, values: any, from?: any, to?: a
  * @param [kind] What the values are: "e" (default) gives Cr; "strain" gives Cr / (1 + e0).
  * @returns The index, positive.
  */
-export function RECOMPRESSION_INDEX(stresses: any, values: any, from?: any, to?: any, kind?: any): any {
+export function RECOMPRESSION_INDEX(stresses: any[][], values: any[][], from?: any, to?: any, kind?: any): any {
   return valueOf(then(toTest(stresses, values, kind), (test) => recompressionIndex(test, toBetween(from, to)))).value;
 }
 
@@ -271,7 +283,7 @@ export function RECOMPRESSION_INDEX(stresses: any, values: any, from?: any, to?:
  * @param [kind] What the values are: "e" (default) gives Cs; "strain" gives Cs / (1 + e0).
  * @returns The index, positive.
  */
-export function SWELLING_INDEX(stresses: any, values: any, from?: any, to?: any, kind?: any): any {
+export function SWELLING_INDEX(stresses: any[][], values: any[][], from?: any, to?: any, kind?: any): any {
   return valueOf(then(toTest(stresses, values, kind), (test) => swellingIndex(test, toBetween(from, to)))).value;
 }
 
@@ -287,8 +299,8 @@ export function SWELLING_INDEX(stresses: any, values: any, from?: any, to?: any,
  * @returns A table of label, value and basis; or the one item. The ratios are over 1 + initial void ratio.
  */
 export function COMPRESSION_INDICES(
-  stresses: any,
-  values: any,
+  stresses: any[][],
+  values: any[][],
   item?: any,
   kind?: any,
   initial_void_ratio?: any,
@@ -466,8 +478,8 @@ function neededVoidRatio(test: TestCurve, argument: unknown): number {
  * @returns Rows of label, stress and void ratio along the field curve; then Cc and Cr of the field curve, and the remark.
  */
 export function FIELD_CURVE(
-  stresses: any,
-  values: any,
+  stresses: any[][],
+  values: any[][],
   in_situ_stress: any,
   preconsolidation_stress?: any,
   factor?: any,
@@ -505,8 +517,8 @@ export function FIELD_CURVE(
  * @returns A table of label, value and unit; or the one item.
  */
 export function SAMPLE_QUALITY(
-  stresses: any,
-  values: any,
+  stresses: any[][],
+  values: any[][],
   in_situ_stress: any,
   preconsolidation_stress?: any,
   initial_void_ratio?: any,

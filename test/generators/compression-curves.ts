@@ -12,14 +12,22 @@ export function random(seed: number): () => number {
   };
 }
 
+/**
+ * The form of the curve, by seed: two lines on e against log of stress joined by a logistic rounding, or by a hyperbola;
+ * or two lines on ln(1 + e), whose virgin part flattens a little on e.
+ */
+export const LAWS = ["logistic", "hyperbola", "natural"] as const;
+export type Law = (typeof LAWS)[number];
+
 export interface MadeCurve {
   readonly scenario: string;
+  readonly law: Law;
   readonly kind: "e" | "strain";
   readonly stresses: number[];
   readonly values: number[];
   readonly truth: {
     readonly preconsolidation: number;
-    /** In the terms of `kind`: void ratio or strain per log cycle. */
+    /** In the terms of `kind`: void ratio or strain per log cycle, on the virgin line; for the natural law, at the corner. */
     readonly Cc: number;
     readonly Cr: number;
     readonly width: number;
@@ -140,11 +148,20 @@ export function makeCurve(scenario: string, seed: number): MadeCurve {
   const fade = 0.35 + 0.25 * u();
   const e1 = 0.6 + 1.9 * Math.min(1, Cc) * (0.6 + 0.4 * u());
 
-  const rise = (d: number): number => (width === 0 ? Math.max(d, 0) : width * Math.log1p(Math.exp(d / width)));
+  const law = LAWS[seed % LAWS.length];
+  const rise = (d: number): number =>
+    width === 0
+      ? Math.max(d, 0)
+      : law === "hyperbola"
+        ? (d + Math.sqrt(d * d + 4 * (Math.LN2 * width) ** 2)) / 2
+        : width * Math.log1p(Math.exp(d / width));
   const bent = (d: number): number => bend * fade * (1 - Math.exp(-rise(d) / fade));
   const drop = (x: number): number => Cr * x + (Cc - Cr) * rise(x - corner) + Cc * bent(x - corner);
   const x0 = Math.log10(first);
-  const e = (stress: number): number => e1 - (drop(Math.log10(stress)) - drop(x0));
+  const e = (stress: number): number => {
+    const down = drop(Math.log10(stress)) - drop(x0);
+    return law === "natural" ? (1 + e1) * Math.exp(-down / (1 + e1)) - 1 : e1 - down;
+  };
   const noisy = (value: number): number => value + recipe.noise * Cc * normal();
 
   const stresses: number[] = [];
@@ -165,6 +182,7 @@ export function makeCurve(scenario: string, seed: number): MadeCurve {
   if (recipe.unload)
     for (const down of [4, 16]) put(loads[n - 1] / down, e(loads[n - 1]) + 1.1 * Cr * Math.log10(down));
 
+  const atCorner = law === "natural" ? (1 + e(10 ** corner)) / (1 + e1) : 1;
   const kind = seed % 2 ? "strain" : "e";
   const start = es[0];
   const values =
@@ -174,9 +192,10 @@ export function makeCurve(scenario: string, seed: number): MadeCurve {
   const scale = kind === "e" ? 1 : 1 + start;
   return {
     scenario,
+    law,
     kind,
     stresses,
     values,
-    truth: { preconsolidation: 10 ** corner, Cc: Cc / scale, Cr: Cr / scale, width },
+    truth: { preconsolidation: 10 ** corner, Cc: (Cc * atCorner) / scale, Cr: Cr / scale, width },
   };
 }

@@ -8,7 +8,7 @@
 import { given, notApplicable, type Outcome } from "../outcome";
 import { at, meetingPoint, type Line } from "../numeric/line";
 import { valueAt } from "./first-loading";
-import { kneeAt, ramped, slopeAt, type Knee } from "./knee";
+import { bendingAt, kneeAt, slopeAt, type Knee } from "./knee";
 import {
   loadingPoints,
   ruled,
@@ -23,39 +23,51 @@ import type { CurveReading } from "./reading";
 /**
  * The scale of the drawing: the slope at which the virgin line is drawn, rise over run on the paper. Greatest
  * curvature and bisector depend on the scale; saying it by the virgin line makes the result the same whatever the
- * units, the range of the axes, and whether void ratio or strain is drawn. 2 is 63 degrees; a flatter drawing reads
- * higher.
+ * units, the range of the axes, and whether void ratio or strain is drawn. 1.5 (56 degrees) is how a curve of common size
+ * fills a sheet; on a rounded bend a flatter drawing reads higher (slope 1 by 2 to 5 percent) and a steeper one lower.
  */
-export const DRAWING_SLOPE = 2;
+export const DRAWING_SLOPE = 1.5;
 
-/** x of the greatest curvature of a knee drawn with the virgin line at the given slope. */
-export function greatestCurvature(knee: Knee, drawingSlope = DRAWING_SLOPE): number {
+const SEARCH = 200;
+
+/** Steepest tangent of a smooth curve: at its end, or, where the virgin part flattens, just past the knee. */
+export function steepestTangent(knee: Knee, end: number): Line {
+  let at = end;
+  if (knee.excess > 0)
+    for (let i = 0; i <= SEARCH; i++) {
+      const x = knee.corner + (i / SEARCH) * Math.max(end - knee.corner, 0);
+      if (slopeAt(knee, x) > slopeAt(knee, at)) at = x;
+    }
+  return through(at, kneeAt(knee, at), slopeAt(knee, at));
+}
+
+/** x of the greatest curvature of a smooth curve drawn with its virgin line, of slope `virgin`, at the given slope. */
+export function greatestCurvature(knee: Knee, virgin: number, drawingSlope = DRAWING_SLOPE): number {
   if (knee.width < 1e-6) return knee.corner;
-  const scale = drawingSlope / (knee.before + knee.rise);
-  const curvature = (z: number): number => {
-    const p = ramped(z, 1);
-    return (p * (1 - p)) / (1 + (scale * (knee.before + knee.rise * p)) ** 2) ** 1.5;
-  };
-  // One peak, at or before the corner: golden-section search, in widths from the corner.
+  const scale = drawingSlope / virgin;
+  const curvature = (x: number): number => bendingAt(knee, x) / (1 + (scale * slopeAt(knee, x)) ** 2) ** 1.5;
+  // One peak, at or before the corner: golden-section search.
   const golden = (Math.sqrt(5) - 1) / 2;
-  let low = -8;
-  let high = 0.5;
-  while (high - low > 1e-6) {
+  let low = knee.corner - 8 * knee.width;
+  let high = knee.corner + 0.5 * knee.width;
+  while (high - low > 1e-7) {
     const a = high - golden * (high - low);
     const b = low + golden * (high - low);
     if (curvature(a) < curvature(b)) low = a;
     else high = b;
   }
-  return knee.corner + (knee.width * (low + high)) / 2;
+  return (low + high) / 2;
 }
 
 const through = (x: number, u: number, slope: number): Line => ({ slope, intercept: u - slope * x });
 
 function read(reading: CurveReading, { drawingSlope = DRAWING_SLOPE }: MethodOptions): Outcome<MethodReading> {
   const { knee, parts, curve, picks } = reading;
-  const virgin = parts.virginLine;
+  const virgin = reading.law.form === "bent" ? steepestTangent(knee, curve.x[reading.law.run.to]) : parts.virginLine;
   const [low, high] = [curve.x[0], curve.x[curve.x.length - 1]];
-  const x = picks.greatestCurvature ? Math.log10(picks.greatestCurvature) : greatestCurvature(knee, drawingSlope);
+  const x = picks.greatestCurvature
+    ? Math.log10(picks.greatestCurvature)
+    : greatestCurvature(knee, virgin.slope, drawingSlope);
   const u = kneeAt(knee, x);
   const scale = drawingSlope / virgin.slope;
   const tangent = through(x, u, slopeAt(knee, x));

@@ -3,12 +3,13 @@
  * of the corner of the soft knee, the width of the rounding fitted anew at each trial, for the law in void ratio and the
  * law in ln(1 + e) alike, the union of the two widened by a share for what neither law knows.
  */
-import { bestKnee, kneeFor, kneeOnto, type Trial } from "./knee";
-import type { CurveReading } from "./reading";
+import { bestKnee, type Trial } from "./knee";
+import { nearYield } from "./method";
+import { trialOf, type CurveReading } from "./reading";
 import { lineThrough } from "./straight-parts";
 
-/** Widening for the model, in log cycles each way. */
-const MODEL = 0.02;
+/** Widening for what no law knows, in log cycles each way; more where the virgin side is held to a line through few points. */
+const MODEL = { free: 0.01, bent: 0.01, held: 0.03 };
 /** 95 percent point of chi-squared on one degree of freedom. */
 const CHI2 = 3.84;
 const STEP = 0.01;
@@ -29,27 +30,27 @@ function profile(trial: Trial, low: number, high: number, variance: (misfit: num
 }
 
 /** Low and high of the preconsolidation stress at about 95 percent, in the unit of the stresses. */
-export function yieldInterval({ curve, parts, scatter }: CurveReading): [low: number, high: number] {
-  const { from } = parts.recompression;
-  const { to } = parts.virgin;
-  const x = curve.x.slice(from, to + 1);
+export function yieldInterval({ curve, parts, law, scatter }: CurveReading): [low: number, high: number] {
   const logs = curve.height.map((height) => -Math.log(height));
   const whole = logs[logs.length - 1] - logs[0];
-  const held = to < curve.x.length - 1 || to - parts.virgin.from < 2;
-  const free = x.length - 5;
-  const variance = (misfit: number): number => (free >= 2 ? Math.max(scatter ** 2, misfit / free) : scatter ** 2);
-  const ends = [curve.u, logs.map((y) => (y - logs[0]) / whole)].map((y) => {
-    const u = y.slice(from, to + 1);
-    const virgin = lineThrough(curve.x, y, parts.virgin);
-    return profile(
-      (corner, width) => (held ? kneeOnto(x, u, corner, width, virgin) : kneeFor(x, u, corner, width)),
-      x[0],
-      x[x.length - 1],
-      variance,
+  const { from } = law.run;
+  const laws = [
+    { y: curve.u, end: law.run.to },
+    {
+      y: logs.map((y) => (y - logs[0]) / whole),
+      end: law.form === "bent" ? law.run.to : nearYield(curve, parts.virgin).to,
+    },
+  ];
+  const ends = laws.map(({ y, end }) => {
+    const x = curve.x.slice(from, end + 1);
+    const virgin = lineThrough(curve.x, y, { from: parts.virgin.from, to: parts.virgin.to });
+    const free = x.length - (law.form === "bent" ? 6 : 5);
+    return profile(trialOf(law.form, x, y.slice(from, end + 1), virgin), x[0], x[x.length - 1], (misfit) =>
+      free >= 2 ? Math.max(scatter ** 2, misfit / free) : scatter ** 2,
     );
   });
   return [
-    10 ** (Math.min(...ends.map(([low]) => low)) - MODEL),
-    10 ** (Math.max(...ends.map(([, high]) => high)) + MODEL),
+    10 ** (Math.min(...ends.map(([low]) => low)) - MODEL[law.form]),
+    10 ** (Math.max(...ends.map(([, high]) => high)) + MODEL[law.form]),
   ];
 }

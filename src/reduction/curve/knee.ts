@@ -1,21 +1,29 @@
 /**
  * The compression curve as two straight lines joined by a rounding: a soft knee.
  *
- *   u = a + b x + c w ln(1 + exp((x - k) / w)),   x = log10 of stress
+ *   u = a + b x + c r + g f (1 - exp(-r / f)),   r = w ln(1 + exp((x - k) / w)),   x = log10 of stress
  *
- * b is the slope before the knee, b + c after it, k the corner where the two lines meet and w the width of the
- * rounding, in log cycles. Given k and w the law is linear in a, b, c, so a search over a grid of k and w, refined,
- * cannot miss the best fit. A sharp corner is w = 0.
+ * b is the slope before the knee, b + c the slope at the end, k the corner and w the width of the rounding, in log
+ * cycles; a sharp corner is w = 0. g, used only where the virgin part flattens, is the excess of slope just past the
+ * knee, which fades over f. Given k and w the law is linear in a, b, c, g, so a search over a grid of k and w, refined,
+ * cannot miss the best fit.
  */
+import { solveQr } from "../numeric/qr";
+
 export interface Knee {
   readonly corner: number;
   readonly width: number;
   readonly start: number;
   readonly before: number;
   readonly rise: number;
+  /** Excess of the slope just past the knee over its last value; it fades over `FADE` log cycles. 0 for a straight virgin part. */
+  readonly excess: number;
   /** Sum of squared residuals. */
   readonly misfit: number;
 }
+
+/** Log cycles over which the steep start of a bent virgin part (a sensitive clay) fades. */
+const FADE = 0.5;
 
 /** w ln(1 + exp(d / w)), which is max(d, 0) for w = 0. */
 function ramp(d: number, w: number): number {
@@ -25,15 +33,32 @@ function ramp(d: number, w: number): number {
 }
 
 /** Share of the rise in slope that is complete at distance d past the corner. */
-export function ramped(d: number, w: number): number {
+function ramped(d: number, w: number): number {
   if (w === 0) return d < 0 ? 0 : d > 0 ? 1 : 0.5;
   return 1 / (1 + Math.exp(-d / w));
 }
 
-export const kneeAt = (knee: Knee, x: number): number =>
-  knee.start + knee.before * x + knee.rise * ramp(x - knee.corner, knee.width);
+/** The ramp of the excess: it levels off. */
+const levelled = (r: number): number => FADE * (1 - Math.exp(-r / FADE));
 
-export const slopeAt = (knee: Knee, x: number): number => knee.before + knee.rise * ramped(x - knee.corner, knee.width);
+/** Compression at x. */
+export function kneeAt({ corner, width, start, before, rise, excess }: Knee, x: number): number {
+  const r = ramp(x - corner, width);
+  return start + before * x + rise * r + (excess ? excess * levelled(r) : 0);
+}
+
+/** Slope at x. */
+export function slopeAt({ corner, width, before, rise, excess }: Knee, x: number): number {
+  const p = ramped(x - corner, width);
+  return before + p * (rise + (excess ? excess * Math.exp(-ramp(x - corner, width) / FADE) : 0));
+}
+
+/** Second derivative at x; for a rounded corner (width above zero). */
+export function bendingAt({ corner, width, rise, excess }: Knee, x: number): number {
+  const p = ramped(x - corner, width);
+  const fading = excess ? excess * Math.exp(-ramp(x - corner, width) / FADE) : 0;
+  return ((p * (1 - p)) / width) * (rise + fading) - (p * p * fading) / FADE;
+}
 
 /** The best law for a given corner and width; the slope before the knee is not allowed below zero. */
 export function kneeFor(x: readonly number[], u: readonly number[], corner: number, width: number): Knee {
@@ -77,7 +102,7 @@ export function kneeFor(x: readonly number[], u: readonly number[], corner: numb
   const start = mu - before * mx - rise * mr;
   let misfit = 0;
   for (let i = 0; i < n; i++) misfit += (u[i] - start - before * x[i] - rise * r[i]) ** 2;
-  return { corner, width, start, before, rise, misfit };
+  return { corner, width, start, before, rise, excess: 0, misfit };
 }
 
 /**
@@ -108,8 +133,29 @@ export function kneeOnto(
     start: virgin.intercept + rise * corner,
     before: virgin.slope - rise,
     rise,
+    excess: 0,
     misfit: yy - 2 * rise * ry + rise * rise * rr,
   };
+}
+
+/**
+ * The law with a virgin part that is steepest just past the knee and flattens, as in sensitive clay. Falls back on the
+ * straight law where the readings show no such excess.
+ */
+export function bentKneeFor(x: readonly number[], u: readonly number[], corner: number, width: number): Knee {
+  const n = x.length;
+  const columns = new Float64Array(4 * n);
+  for (let i = 0; i < n; i++) {
+    const r = ramp(x[i] - corner, width);
+    columns[i] = 1;
+    columns[n + i] = x[i];
+    columns[2 * n + i] = r;
+    columns[3 * n + i] = levelled(r);
+  }
+  const [start, before, rise, excess] = solveQr(columns, n, 4, Float64Array.from(u));
+  if (before < 0 || excess <= 0 || rise < 0) return kneeFor(x, u, corner, width);
+  const knee = { corner, width, start, before, rise, excess, misfit: 0 };
+  return { ...knee, misfit: x.reduce((sum, value, i) => sum + (u[i] - kneeAt(knee, value)) ** 2, 0) };
 }
 
 /** Widths tried, in log cycles. */

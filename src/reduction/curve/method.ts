@@ -57,9 +57,9 @@ export const loadingPoints = ({ points }: FirstLoading): ConstructionLine => ({
 });
 
 /** The smooth curve of a reading, in stress and value. */
-export function smoothCurve({ curve, knee, parts }: CurveReading): ConstructionLine {
-  const low = curve.x[parts.recompression.from];
-  const high = curve.x[parts.virgin.to];
+export function smoothCurve({ curve, knee, law }: CurveReading): ConstructionLine {
+  const low = curve.x[law.run.from];
+  const high = curve.x[law.run.to];
   const count = 60;
   return {
     label: "smooth curve",

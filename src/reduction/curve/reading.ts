@@ -6,7 +6,7 @@ import { given, notApplicable, type Outcome } from "../outcome";
 import { branches, type Branches } from "./branches";
 import { firstLoading, type FirstLoading } from "./first-loading";
 import { at, leastSquaresLine, type Line } from "../numeric/line";
-import { bestKnee, kneeFor, kneeOnto, type Knee } from "./knee";
+import { bentKneeFor, bestKnee, kneeFor, kneeOnto, type Knee, type Trial } from "./knee";
 import type { TestCurve } from "./points";
 import { lineThrough, straightParts, type Run, type StraightParts } from "./straight-parts";
 
@@ -25,7 +25,8 @@ export interface CurveReading {
   readonly branches: Branches;
   readonly curve: FirstLoading;
   readonly parts: StraightParts;
-  /** The smooth curve from the start of the recompression part to the end of the virgin part. */
+  /** What the smooth curve is held to, and the points it passes among. */
+  readonly law: SmoothLaw;
   readonly knee: Knee;
   /** Standard deviation of a value about the smooth curve, as a share of the whole compression. */
   readonly scatter: number;
@@ -45,6 +46,8 @@ const STRAIGHT = { line: 0.06, explained: 0.95 };
 const STEEPEST_RECOMPRESSION = 0.1;
 /** First-loading points. */
 const POINTS = { refuse: 5, remark: 7 };
+/** Points that a law with a flattening virgin part needs: two more than its six constants. */
+const POINTS_FOR_BEND = 8;
 /** Width of the rounding in log cycles above which the specimen may be disturbed. */
 const WIDE = 0.11;
 /** Last segment over virgin line, below which the virgin part bends. */
@@ -59,6 +62,33 @@ function runBetween({ points }: FirstLoading, from: number | undefined, to: numb
       : [],
   );
   return chosen.length < 2 ? fallback : { from: chosen[0], to: chosen[chosen.length - 1] };
+}
+
+/**
+ * The law that the smooth curve follows. "free": two straight parts, from the recompression part to the end of the
+ * virgin part. "held": the same, its virgin side held to the virgin line, where that has two points only, or where the
+ * curve flattens beyond it and there are too few points to say how. "bent": a virgin part that flattens, on all points.
+ */
+export interface SmoothLaw {
+  readonly form: "free" | "held" | "bent";
+  readonly run: Run;
+}
+
+export function trialOf(form: SmoothLaw["form"], x: readonly number[], u: readonly number[], virgin: Line): Trial {
+  if (form === "held") return (corner, width) => kneeOnto(x, u, corner, width, virgin);
+  const law = form === "bent" ? bentKneeFor : kneeFor;
+  return (corner, width) => law(x, u, corner, width);
+}
+
+function smoothLaw({ x, u }: FirstLoading, { recompression, virgin, virginLine }: StraightParts) {
+  const last = x.length - 1;
+  const flattens = virgin.to < last;
+  const form =
+    flattens && last >= POINTS_FOR_BEND - 1 ? "bent" : flattens || virgin.to - virgin.from < 2 ? "held" : "free";
+  const run = { from: recompression.from, to: form === "bent" ? last : virgin.to };
+  const [low, high] = [x[run.from], x[virgin.to]];
+  const trial = trialOf(form, x.slice(run.from, run.to + 1), u.slice(run.from, run.to + 1), virginLine);
+  return { law: { form, run } as SmoothLaw, knee: bestKnee(trial, low, high) };
 }
 
 /** How the values scatter, all as shares of the whole compression. */
@@ -79,7 +109,12 @@ function scatterOf({ x, u }: FirstLoading): Scatter {
   if (n < POINTS.remark) return { value: SCATTER.least, aboutLine, explained: 1 };
   const knee = bestKnee((corner, width) => kneeFor(x, u, corner, width), x[0], x[n - 1]);
   const value = Math.min(SCATTER.most, Math.max(SCATTER.least, Math.sqrt(knee.misfit / (n - 5))));
-  return { value, aboutLine, explained: misfit > 0 ? 1 - knee.misfit / misfit : 0 };
+  let explained = misfit > 0 ? 1 - knee.misfit / misfit : 0;
+  if (aboutLine < STRAIGHT.line && explained < STRAIGHT.explained && n >= POINTS_FOR_BEND) {
+    const bent = bestKnee((corner, width) => bentKneeFor(x, u, corner, width), x[0], x[n - 1]);
+    explained = 1 - bent.misfit / misfit;
+  }
+  return { value, aboutLine, explained };
 }
 
 /**
@@ -115,16 +150,7 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
   const last = points.length - 1;
   const steepest = parts.virginLine.slope;
   const first = Math.max(0, parts.recompressionLine.slope);
-  const span = x.slice(recompression.from, virgin.to + 1);
-  const values = u.slice(recompression.from, virgin.to + 1);
-  const held = virgin.to < last || virgin.to - virgin.from < 2;
-  const knee = bestKnee(
-    (corner, width) =>
-      held ? kneeOnto(span, values, corner, width, parts.virginLine) : kneeFor(span, values, corner, width),
-    span[0],
-    span[span.length - 1],
-  );
-
+  const { law, knee } = smoothLaw(curve, parts);
   if (points.length < POINTS.remark) remarks.push(`only ${points.length} first-loading points`);
   const virginPoints = virgin.to - virgin.from + 1;
   if (virginPoints < 3) remarks.push(`the virgin line rests on ${virginPoints} points only`);
@@ -143,7 +169,10 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
   for (let i = 1; i < recompression.to; i++)
     if (u[i] < u[i - 1] - 3 * scatter.value)
       remarks.push(`row ${points[i].row}: the specimen swelled as the stress rose: check the reading`);
-  return given({ test, branches: found.value, curve, parts, knee, scatter: scatter.value, picks, remarks }, remarks);
+  return given(
+    { test, branches: found.value, curve, parts, law, knee, scatter: scatter.value, picks, remarks },
+    remarks,
+  );
 }
 
 const slope = ({ x, u }: FirstLoading, i: number): number => (u[i + 1] - u[i]) / (x[i + 1] - x[i]);
@@ -175,10 +204,10 @@ function noBend(curve: FirstLoading, parts: StraightParts, scatter: Scatter, kno
   const doubt = (Math.SQRT2 * scatter.value) / (x[1] - x[0]);
   const early = parts.virgin.from === 0 || slope(curve, 0) - doubt > EARLY.refuse * steepest;
   const straight = scatter.aboutLine < STRAIGHT.line && scatter.explained < STRAIGHT.explained;
-  if (!early && !straight && steepest >= RISE.refuse * first) return undefined;
   const rebound = reboundSlope(curve, known);
   if (rebound !== undefined && steepest < RISE.refuse * rebound)
     return "no bend in the curve: loading is no steeper than unloading, so yield was not reached; load further";
+  if (!early && !straight && steepest >= RISE.refuse * first) return undefined;
   if (alreadyVirgin(curve, parts, known))
     return "no bend in the curve: it is steep from the first loads on, so yield lies below them; begin at lower loads";
   return "no bend in the curve to read: yield was not reached, lies below the first loads, or the specimen is disturbed";

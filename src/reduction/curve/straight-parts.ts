@@ -2,14 +2,16 @@
  * Which points make the straight line before yield and which the virgin line: one rule, used by every method in its
  * own plane.
  *
- * Virgin: the steepest stretch, and its neighbours as far as they are at least nine tenths as steep. Recompression:
- * from the first point, for as long as no segment is steeper than the stretch before it by more than 15 percent of the
- * way to the virgin slope. Both comparisons allow for the scatter of the two readings that a slope is made of. Points
- * between belong to neither: they are the bend.
+ * Virgin: the stretch whose slope is surely the steepest, and its neighbours as far as they are as steep to within 5
+ * percent and twice what the scatter of two readings does to a slope. Recompression: from the first point, for as long
+ * as no segment is surely steeper than the stretch before it by more than 15 percent of the way to the virgin slope.
+ * Points between belong to neither: they are the bend.
  */
 import { leastSquaresLine, type Line } from "../numeric/line";
 
-const VIRGIN = 0.9;
+/** A segment belongs to the virgin stretch from this share of its slope on. */
+const VIRGIN = 0.95;
+/** A segment belongs to the recompression stretch up to this share of the way from its slope to the virgin slope. */
 const RECOMPRESSION = 0.15;
 /** A first segment steeper than this many times the ones after it is bedding, not soil. */
 const BEDDING = 2.5;
@@ -54,7 +56,7 @@ export function straightParts(
         from = i;
         to = j;
       }
-  const steep = (i: number): boolean => slope(i, i + 1) + doubt(i, i + 1) >= VIRGIN * steepest;
+  const steep = (i: number): boolean => slope(i, i + 1) + 2 * doubt(i, i + 1) >= VIRGIN * steepest;
   while (from > 0 && steep(from - 1)) from--;
   while (to < last && steep(to)) to++;
   const virgin = { from, to };
