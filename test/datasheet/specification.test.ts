@@ -13,7 +13,9 @@ const plans = SYSTEMS.flatMap((system): [string, SheetPlan][] => [
 
 const folder = path.join(__dirname, "../../src/functions");
 const worksheetFunctions = readdirSync(folder)
-  .flatMap((file) => [...readFileSync(path.join(folder, file), "utf8").matchAll(/^export function ([A-Z][A-Z0-9_]*)\(/gm)])
+  .flatMap((file) => [
+    ...readFileSync(path.join(folder, file), "utf8").matchAll(/^export function ([A-Z][A-Z0-9_]*)\(/gm),
+  ])
   .map(([, name]) => name);
 
 /** Built-in functions that Excel and the embedded sheet both have, and that need no prefix in a stored file. */
@@ -80,10 +82,13 @@ describe.each(plans)("%s", (_, plan) => {
     const first = plan.names.load_stress.row;
     const last = first + plan.names.load_stress.rows;
     for (const { row, formula } of plan.cells)
-      for (const [address, , digits] of withoutTexts(formula ?? "").matchAll(/(?<![\w{])([A-Z]{1,2})(\d+)(?![\w(}])/g)) {
+      for (const [address, , digits] of withoutTexts(formula ?? "").matchAll(
+        /(?<![\w{])([A-Z]{1,2})(\d+)(?![\w(}])/g,
+      )) {
         const target = Number(digits) - 1;
         expect([formula, cells.has(address)]).toEqual([formula, true]);
-        if (row >= first - 1 && row < last) expect([formula, row - target === 0 || row - target === 1]).toEqual([formula, true]);
+        if (row >= first - 1 && row < last)
+          expect([formula, row - target === 0 || row - target === 1]).toEqual([formula, true]);
       }
   });
 
@@ -160,9 +165,12 @@ describe("the fields", () => {
     expect(place?.kind).toBe("unit");
   });
 
-  test.each(FIELDS.filter(({ kind }) => kind !== "input"))("$name says what it is and where it comes from", ({ note }) => {
-    expect(note?.length ?? 0).toBeGreaterThan(8);
-  });
+  test.each(FIELDS.filter(({ kind }) => kind !== "input"))(
+    "$name says what it is and where it comes from",
+    ({ note }) => {
+      expect(note?.length ?? 0).toBeGreaterThan(8);
+    },
+  );
 });
 
 describe("filling a sheet", () => {

@@ -1,0 +1,196 @@
+/** The invented test, calculated: what the sheet finds against what was put in. */
+import { blankSheet, demoSheet, fillSheet, type System } from "../../src/datasheet";
+import { demoTest, TRUTH } from "../../src/datasheet/demo-test";
+import { HAND_TIMES } from "../../src/datasheet/load-table";
+import { convert } from "../../src/reduction/units";
+import { calculate, type Calculated } from "./sheet-in-engine";
+
+const within = (value: unknown, truth: number, share: number) => {
+  expect(typeof value).toBe("number");
+  expect(Math.abs((value as number) / truth - 1)).toBeLessThan(share);
+};
+
+const UNITS = { SI: ["kPa", "m2/yr"], US: ["tsf", "ft2/day"] } as const;
+
+describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
+  const [stressUnit, cvUnit] = UNITS[system];
+  const test_ = demoTest(system);
+  let sheet: Calculated;
+  beforeAll(async () => {
+    sheet = await calculate(demoSheet(system));
+  }, 60_000);
+
+  test("shows no error", () => expect(sheet.errors).toEqual([]));
+
+  test("finds the specimen that was put in", () => {
+    within(sheet.value("void_ratio_initial"), TRUTH.initialVoidRatio, 0.001);
+    within(sheet.value("saturation_initial"), TRUTH.initialSaturation, 0.002);
+    within(sheet.value("water_content_initial"), (0.995 * 1.45) / 2.72, 0.001);
+    within(sheet.value("saturation_final"), 1, 0.005);
+    expect(sheet.value("specimen_remark")).toBe("ok");
+  });
+
+  test("finds the final void ratio by both routes, within a division of the dial and the rounding of the masses", () => {
+    within(sheet.value("void_ratio_final"), sheet.value("void_ratio_final_by_water") as number, 0.002);
+  });
+
+  test("finds the compression curve that was put in", () => {
+    const inKpa = (name: string) => convert(sheet.value(name) as number, "stress", stressUnit, "kPa");
+    // A rounded knee reads a little high by Casagrande's construction: up to 9 % at this width (design study, own figures).
+    within(inKpa("preconsolidation_stress"), TRUTH.preconsolidationStress, 0.1);
+    expect(inKpa("preconsolidation_low")).toBeLessThan(TRUTH.preconsolidationStress);
+    expect(inKpa("preconsolidation_high")).toBeGreaterThan(TRUTH.preconsolidationStress);
+    within(sheet.value("compression_index"), TRUTH.compressionIndex, 0.02);
+    within(sheet.value("recompression_index"), TRUTH.recompressionIndex, 0.05);
+    within(sheet.value("swelling_index"), TRUTH.recompressionIndex, 0.05);
+    within(
+      sheet.value("overconsolidation_ratio"),
+      inKpa("preconsolidation_stress") / (system === "SI" ? 62 : 62.245),
+      0.001,
+    );
+  });
+
+  test("finds cv and secondary compression of the loads on the virgin line", () => {
+    const virgin = test_.loads.flatMap((load, index) =>
+      index > 0 && load > Math.max(...test_.loads.slice(0, index)) && convert(load, "stress", stressUnit, "kPa") > 150
+        ? [index]
+        : [],
+    );
+    expect(virgin).toHaveLength(5);
+    for (const index of virgin) {
+      const cv = (name: string) => convert(sheet.value(name, index) as number, "cv", cvUnit, "m2/yr");
+      within(cv("cv_log_time"), TRUTH.cvVirgin, 0.08);
+      // On exact theory root time reads 1.5 % high; creep under the load makes it read low.
+      within(cv("cv_root_time"), TRUTH.cvVirgin, 0.15);
+      expect(sheet.value("cv_chosen", index)).toBe(sheet.value("cv_log_time", index));
+    }
+    // Strain per log cycle on the initial height; the tail of 24 h is not quite straight yet.
+    const last = virgin[virgin.length - 1];
+    within(
+      sheet.value("c_alpha", last),
+      (TRUTH.creepRatio * TRUTH.compressionIndex) / (1 + TRUTH.initialVoidRatio),
+      0.15,
+    );
+  });
+
+  test("says why the first load has no coefficient, and leaves unused loads blank", () => {
+    expect(sheet.value("cv_log_time", 0)).toBe("");
+    expect(sheet.value("load_remark", 0)).toMatch(/log/);
+    for (const name of ["end_reading", "void_ratio_curve", "cv_chosen", "volume_compressibility", "load_remark"])
+      expect([name, sheet.value(name, test_.loads.length)]).toEqual([name, ""]);
+  });
+
+  test("knows unloading from loading", () => {
+    const branches = test_.loads.map((_, index) => sheet.value("load_branch", index));
+    expect(branches.join(" ")).toBe(
+      test_.loads.map((load, index) => (load < (test_.loads[index - 1] ?? 0) ? "unloading" : "loading")).join(" "),
+    );
+  });
+
+  test("is written down as a bench would: whole divisions, each load from the last reading of the one before", () => {
+    test_.readings.forEach((series, index) => {
+      expect(series).toHaveLength(HAND_TIMES.length);
+      expect(series.every(Number.isInteger)).toBe(true);
+      if (index > 0) expect(series[0]).toBe(test_.readings[index - 1][HAND_TIMES.length - 1]);
+    });
+  });
+});
+
+test("both systems describe one specimen", async () => {
+  const [si, us] = [demoTest("SI").cells, demoTest("US").cells];
+  for (const mass of ["ring_mass", "ring_and_wet_before", "ring_and_dry", "specific_gravity"])
+    expect(us[mass]).toBe(si[mass]);
+  for (const length of ["diameter", "initial_height"])
+    expect(convert(us[length] as number, "length", "in", "mm")).toBeCloseTo(si[length] as number, 6);
+});
+
+test.each<System>(["SI", "US"])("a blank %s sheet shows no error and no result", async (system) => {
+  const plan = blankSheet(system);
+  const sheet = await calculate(plan);
+  expect(sheet.errors).toEqual([]);
+  for (const name of ["void_ratio_initial", "preconsolidation_stress", "final_height", "test_summary"])
+    expect([name, sheet.value(name)]).toEqual([name, ""]);
+  for (let index = 0; index < 24; index++)
+    for (const name of ["load_branch", "end_reading", "void_ratio_curve", "log_d0", "time_remark", "load_remark"])
+      expect([name, sheet.value(name, index)]).toEqual([name, ""]);
+});
+
+describe("choices", () => {
+  const changed = (values: Parameters<typeof fillSheet>[1]) => calculate(fillSheet(demoSheet("SI"), values));
+
+  test("the curve follows d100 where there is one, and says where there is none", async () => {
+    const sheet = await changed({ curve_from: "d100" });
+    expect(sheet.errors).toEqual([]);
+    expect(sheet.value("void_ratio_curve", 5)).toBe(sheet.value("void_ratio_d100", 5));
+    expect(sheet.value("curve_point", 5)).toBe("d100");
+    expect(sheet.value("void_ratio_curve", 0)).toBe(sheet.value("void_ratio_end", 0));
+    expect(sheet.value("curve_point", 0)).toBe("end");
+    expect(sheet.value("load_remark", 0)).toMatch(/no d100/);
+  });
+
+  test("a dial that falls on compression gives the same test", async () => {
+    const test_ = demoTest("SI");
+    const down = (reading: number) => 10_000 - reading;
+    const readings = Object.fromEntries(
+      test_.readings.map((series, index) => [`readings_${String(index + 1).padStart(2, "0")}`, series.map(down)]),
+    );
+    const sheet = await changed({ ...readings, zero_reading: down(400), dial_sense: "fall" });
+    const rising = await changed({});
+    expect(sheet.errors).toEqual([]);
+    for (const name of ["void_ratio_end", "strain_d100", "cv_log_time", "c_alpha"])
+      expect(sheet.value(name, 5)).toBeCloseTo(rising.value(name, 5) as number, 6);
+  });
+
+  test("inches with kPa: a firm's mixture gives the same void ratios and stresses", async () => {
+    const inch = (mm: number) => mm / 25.4;
+    const { columns } = demoTest("SI");
+    const sheet = await changed({
+      length_unit: "in",
+      diameter: 2.5,
+      initial_height: 1,
+      final_height_measured: inch(17.43),
+      dial_factor: inch(0.002),
+      apparatus_loading: columns.apparatus_loading.map((mm) => inch(mm as number)),
+      apparatus_unloading: columns.apparatus_unloading.map((mm) => inch(mm as number)),
+    });
+    const metric = await changed({});
+    expect(sheet.errors).toEqual([]);
+    for (const [name, index] of [
+      ["void_ratio_initial"],
+      ["preconsolidation_stress"],
+      ["density_initial"],
+      ["cv_chosen", 5],
+    ] as const)
+      expect(sheet.value(name, index)).toBeCloseTo(metric.value(name, index) as number, 6);
+  });
+
+  test("a reading added below the schedule is the end reading if it is the latest", async () => {
+    const [times, readings] = [
+      [...HAND_TIMES, 2880, 1000],
+      [...demoTest("SI").readings[5], 2440, 2395],
+    ];
+    const sheet = await changed({ times_06: times, readings_06: readings });
+    expect(sheet.value("end_reading", 5)).toBe(2440);
+  });
+
+  test("an empty apparatus table means no correction, and every load says so", async () => {
+    const plan = demoSheet("SI");
+    const { row, col, rows } = plan.names.apparatus_stress;
+    const emptied = plan.cells.map((cell) =>
+      cell.row >= row && cell.row < row + rows && cell.col >= col && cell.col <= col + 2
+        ? { ...cell, value: undefined }
+        : cell,
+    );
+    const sheet = await calculate({ ...plan, cells: emptied });
+    expect(sheet.errors).toEqual([]);
+    expect(sheet.value("apparatus_deflection", 5)).toBe(0);
+    expect(sheet.value("load_remark", 5)).toMatch(/not corrected for the apparatus/);
+  });
+
+  test("a load beyond the apparatus table is an error in its own row, and the curve names it", async () => {
+    const sheet = await changed({ load_stress: [...demoTest("SI").loads.slice(0, 12), 12_800] });
+    const own = sheet.errors.filter((error) => /calibrat/.test(error));
+    expect(own.length).toBeGreaterThan(0);
+    expect(sheet.value("void_ratio_end", 11)).toBeCloseTo(0.73, 2);
+  });
+});

@@ -1,0 +1,89 @@
+/** The templates as a general-purpose library reads them, and as they are stored. */
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import ExcelJS from "exceljs";
+import { strFromU8, unzipSync } from "fflate";
+import { boxAddress, cellAddress } from "../../src/datasheet/address";
+import { blankSheet, type System } from "../../src/datasheet";
+import { templateBytes, TEMPLATES } from "../../src/datasheet/templates";
+import { storedFormula } from "../../src/datasheet/xlsx";
+
+const committed = (system: System) => readFileSync(path.join(__dirname, "../../templates", TEMPLATES[system]));
+
+test("formulas are stored in Excel's form for those of an add-in", () => {
+  expect(storedFormula('=IF({a}="","",CLAY.SWELLING_INDEX({b},B4)*{c})')).toBe(
+    'IF(a="","",_xldudf_CLAY_SWELLING_INDEX(b,B4)*c)',
+  );
+});
+
+describe.each<System>(["SI", "US"])("the %s template", (system) => {
+  const plan = blankSheet(system);
+  let sheet: ExcelJS.Worksheet;
+  let workbook: ExcelJS.Workbook;
+  let parts: Record<string, Uint8Array>;
+  const part = (name: string) => strFromU8(parts[name]);
+
+  beforeAll(async () => {
+    const bytes = committed(system);
+    parts = unzipSync(new Uint8Array(bytes));
+    workbook = new ExcelJS.Workbook();
+    await workbook.xlsx.load(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer);
+    sheet = workbook.worksheets[0];
+  });
+
+  test("is what `npm run templates` writes today, byte for byte", async () => {
+    const [once, again] = [await templateBytes(system), await templateBytes(system)];
+    expect(Buffer.from(once).equals(Buffer.from(again))).toBe(true);
+    expect(Buffer.from(once).equals(committed(system))).toBe(true);
+  });
+
+  test("has every value, formula, format, note, list and unlocked input of the plan", () => {
+    expect(workbook.worksheets.map(({ name }) => name)).toEqual([plan.name]);
+    for (const planned of plan.cells) {
+      const address = cellAddress(planned.row, planned.col);
+      const cell = sheet.getCell(address);
+      if (planned.formula) expect([address, cell.formula]).toEqual([address, storedFormula(planned.formula)]);
+      else expect([address, cell.value ?? undefined]).toEqual([address, planned.value]);
+      if (planned.format) expect([address, cell.numFmt]).toEqual([address, planned.format]);
+      if (planned.note) expect([address, cell.note]).toEqual([address, expect.anything()]);
+      if (planned.choices) expect(cell.dataValidation.formulae).toEqual([`"${planned.choices.join(",")}"`]);
+      expect([address, cell.protection?.locked]).toEqual([address, planned.kind === "input" ? false : undefined]);
+    }
+  });
+
+  test("has every name, local to the sheet, and no name twice", () => {
+    const found = [...part("xl/workbook.xml").matchAll(/<definedName name="([^"]+)" localSheetId="0">([^<]+)</g)];
+    const names = new Map(found.map(([, name, target]) => [name, target]));
+    expect(names.size).toBe(found.length);
+    for (const [name, box] of Object.entries(plan.names))
+      expect([name, names.get(name)]).toEqual([name, `'${plan.name}'!${boxAddress(box)}`]);
+    expect(names.size).toBe(Object.keys(plan.names).length + 1);
+    expect(names.get("_xlnm.Print_Area")?.split(",")).toHaveLength(7);
+  });
+
+  test("marks formulas of the add-in as dynamic arrays, with the metadata that the mark needs", () => {
+    const cells = [...part("xl/worksheets/sheet1.xml").matchAll(/<c r="([A-Z]+\d+)"([^>]*)><f([^>]*)>([^<]*)</g)];
+    const own = cells.filter(([, , , , formula]) => formula.includes("_xldudf_CLAY_"));
+    expect(own.length).toBe(plan.cells.filter(({ formula }) => formula?.includes("CLAY.")).length);
+    for (const [, address, cell, form] of own)
+      expect([address, cell.includes('cm="1"'), form]).toEqual([address, true, ` t="array" ref="${address}"`]);
+    expect(part("xl/metadata.xml")).toContain("XLDAPR");
+    expect(part("[Content_Types].xml")).toContain("/xl/metadata.xml");
+    expect(part("xl/_rels/workbook.xml.rels")).toContain("metadata.xml");
+  });
+
+  test("shows units before anything is calculated, and no result", () => {
+    const shown = (name: string, right = 0) => {
+      const { row, col } = plan.names[name];
+      return sheet.getCell(cellAddress(row, col + right)).result;
+    };
+    expect(shown("diameter", 1)).toBe(system === "SI" ? "mm" : "in");
+    expect(shown("dial_factor", 1)).toBe(system === "SI" ? "mm/div" : "in/div");
+    expect(shown("preconsolidation_stress") || "").toBe("");
+  });
+
+  test("prints on A4, one page wide, with page numbers", () => {
+    expect(sheet.pageSetup).toMatchObject({ paperSize: 9, orientation: "landscape", fitToWidth: 1, fitToHeight: 0 });
+    expect(sheet.headerFooter.oddFooter).toContain("Page &P of &N");
+  });
+});
