@@ -247,8 +247,8 @@ export function layOut(system: System, options: SheetOptions = {}): Layout {
     },
     pages: [
       page(0, results, 0),
-      page(results, readingsTop, 0),
-      ...parts.slice(1).map((part) => page(loadsTop, readingsTop, part)),
+      page(results, loadsTop, 0),
+      ...parts.map((part) => page(loadsTop, readingsTop, part)),
       ...parts.map((part) => page(readingsTop, framed, part)),
     ],
   };
