@@ -1,10 +1,11 @@
 /** The task pane: its screens behind tabs, in the look of the host. */
-import { FluentProvider, makeStyles, Tab, TabList, tokens } from "@fluentui/react-components";
+import { FluentProvider, makeStyles, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import type { WorkbookPort } from "../workbook/port";
 import { AboutScreen } from "./about-screen";
 import { PlotScreen } from "./plot-screen";
 import { SheetScreen, type Sheets } from "./sheet-screen";
+import { tabId, Tabs } from "./tabs";
 import { text } from "./text";
 import { PLOT_INKS, THEMES, type Look } from "./theme";
 
@@ -34,20 +35,16 @@ export function Pane({ port, sheets, look }: PaneProps) {
   return (
     <FluentProvider theme={THEMES[look]} className={styles.pane} style={PLOT_INKS[look] as React.CSSProperties}>
       <header className={styles.tabs}>
-        <TabList
-          aria-label={text.tabs.label}
-          selectedValue={screen}
-          onTabSelect={(_, { value }) => setScreen(value as Screen)}
-        >
-          {(["sheet", "plot", "about"] as const).map((name) => (
-            <Tab key={name} id={`tab-${name}`} value={name} aria-controls="screen">
-              {text.tabs[name]}
-            </Tab>
-          ))}
-        </TabList>
+        <Tabs
+          label={text.tabs.label}
+          tabs={(["sheet", "plot", "about"] as const).map((value) => ({ value, text: text.tabs[value] }))}
+          selected={screen}
+          panel="screen"
+          onSelect={setScreen}
+        />
       </header>
       <main>
-        <div id="screen" role="tabpanel" aria-labelledby={`tab-${screen}`} className={styles.screen}>
+        <div id="screen" role="tabpanel" aria-labelledby={tabId(screen)} className={styles.screen}>
           {screen === "sheet" && <SheetScreen port={port} sheets={sheets} />}
           {screen === "plot" && <PlotScreen port={port} />}
           {screen === "about" && <AboutScreen />}

@@ -28,10 +28,10 @@ import {
 } from "./drawing";
 import { Figure } from "./figure";
 import { Notice } from "./notice";
-import { rangeOf, type Range } from "./selected-range";
+import type { Range } from "./selected-range";
 import { sentence } from "./sentence";
 import { text } from "./text";
-import { useSelection } from "./use-selection";
+import { useRange } from "./use-range";
 
 const useStyles = makeStyles({
   column: { display: "flex", flexDirection: "column", gap: "12px" },
@@ -66,8 +66,7 @@ const useStyles = makeStyles({
 });
 
 export function PlotScreen({ port }: { port: WorkbookPort }) {
-  const { selection, error, again } = useSelection(port);
-  const range = useMemo(() => (selection ? rangeOf(selection) : null), [selection]);
+  const { range, error, again } = useRange(port);
   const styles = useStyles();
   return (
     <div className={styles.column}>
@@ -81,7 +80,7 @@ export function PlotScreen({ port }: { port: WorkbookPort }) {
             <Button onClick={again}>{text.plot.again}</Button>
           </div>
         </>
-      ) : !selection ? (
+      ) : range === undefined ? (
         <Spinner label={text.plot.reading} labelPosition="after" size="tiny" />
       ) : range ? (
         <RangePlot range={range} />

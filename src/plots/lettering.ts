@@ -98,7 +98,7 @@ const SIDES = [
   [-1, 0],
 ] as const;
 /** Clear of a symbol on the line; and further off, with a leader. */
-const GAPS = [5, 16, 30];
+const GAPS = [5, 16, 30, 44];
 /** Where another line ends nearer than this, a label seems to be that line's. */
 const END = 8;
 /** A symbol's reach, with air. */
@@ -140,7 +140,7 @@ export function placeLabels(
   /** What a label covers, or comes so close to that it seems to belong to it. */
   const cost = (label: Label, index: number): number => {
     const box = frameOf(label);
-    const near: Frame = { left: box.left - 3, right: box.right + 3, top: box.top - 2, bottom: box.bottom + 2 };
+    const near: Frame = { left: box.left - 5, right: box.right + 5, top: box.top - 2, bottom: box.bottom + 2 };
     const outside =
       Math.max(0, frame.left - box.left) +
       Math.max(0, box.right - frame.right) +
@@ -159,11 +159,11 @@ export function placeLabels(
     });
     lettered.forEach(({ own, ends }, at) => {
       total += at === index ? 1.2 * reach(own, box) : 1.5 * reach(own, near);
-      if (at !== index) total += 12 * ends.filter((end) => distance(end, box) < END).length;
+      if (at !== index) total += 30 * ends.filter((end) => distance(end, box) < END).length;
     });
     for (const [x, y] of symbols)
       if (x > box.left - SYMBOL && x < box.right + SYMBOL && y > box.top - SYMBOL && y < box.bottom + SYMBOL)
-        total += 15;
+        total += 40;
     return total;
   };
 
@@ -180,7 +180,7 @@ export function placeLabels(
             const x = anchor[0] + sx * size.width + beside * (sy === 0 ? gap : 2);
             const y = anchor[1] + sy * (size.height / 2 + gap);
             const label: Label = { ...size, x, y, ...(ring > 0 && { anchor }) };
-            const total = cost(label, index) + far * 14 + ring * 12 + side * 0.5;
+            const total = cost(label, index) + far * 14 + ring * 9 + side * 0.5;
             if (total >= least) return;
             least = total;
             placed[index] = label;

@@ -34,8 +34,9 @@ function frameHeight({ x, y, drawnScale }: PlotSpec, width: number): number {
   return shape ? shape * width : Math.max(0.75 * width, Math.min(300, 1.1 * width));
 }
 
-/** A guide to the vertical axis is lettered at the axis, as an upright is at its foot and a line at its end. */
-const isLevel = ({ style, points }: PlotSeries): boolean => style === "guide" && points[0][1] === points[1]?.[1];
+/** A level is lettered at its axis, a line at its end, an upright at either end. */
+const nearOf = ({ style, points }: PlotSeries): "start" | "end" | undefined =>
+  style !== "guide" ? "end" : points[0][1] === points[1]?.[1] ? "start" : undefined;
 
 /** Grid lines and tick lettering of an axis. */
 function ticksOf(
@@ -79,9 +80,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
 
   const labels = placeLabels(
     spec.series.flatMap(({ letters, ...series }) =>
-      letters === undefined
-        ? []
-        : [{ text: letters, line: drawable(series).map(pixel), near: isLevel(series) ? "start" : "end" }],
+      letters === undefined ? [] : [{ text: letters, line: drawable(series).map(pixel), near: nearOf(series) }],
     ),
     points.flatMap((series) => drawable(series).filter(inFrame).map(pixel)),
     lines.filter(({ letters }) => letters === undefined).map((series) => drawable(series).map(pixel)),
@@ -152,6 +151,8 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
     ],
   }) as SVGSVGElement;
 
+  // The drawing is one picture with one description; what its parts are called is for those who open the file.
+  for (const part of svg.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
   svg.setAttribute("role", "img");
   svg.setAttribute("aria-label", describe(spec));
   return svg;
@@ -162,13 +163,13 @@ const labelled =
   (label: string): Plot.RenderFunction =>
   (index, scales, values, dimensions, context, next) => {
     const drawn = next!(index, scales, values, dimensions, context);
-    drawn?.setAttribute("aria-label", label);
+    drawn?.setAttribute("data-label", label);
     return drawn;
   };
 
 function lettering(page: Document, labels: ReturnType<typeof placeLabels>): SVGElement {
   const group = page.createElementNS("http://www.w3.org/2000/svg", "g");
-  group.setAttribute("aria-label", "lettering");
+  group.setAttribute("data-label", "lettering");
   group.setAttribute("text-anchor", "start");
   for (const { text, x, y, width, anchor } of labels) {
     if (anchor) {

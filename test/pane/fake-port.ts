@@ -5,6 +5,8 @@ export class FakePort implements WorkbookPort {
   readonly host = "embedded";
   readonly inserted: SheetPlan[] = [];
   readonly listeners = new Set<() => void>();
+  private readonly ranges = new Map<string, Selection["values"]>();
+  sheets = ["Sheet1"];
   failure: Error | undefined;
   selected: Selection = { sheet: "Sheet1", address: "A1", values: [[""]] };
 
@@ -13,9 +15,10 @@ export class FakePort implements WorkbookPort {
     return value;
   }
 
-  sheetNames = () => this.answer(["Sheet1"]);
+  sheetNames = () => this.answer(this.sheets);
   selection = () => this.answer(this.selected);
-  values = () => this.answer<Selection["values"]>([]);
+  /** Of ranges that were selected once. */
+  values = (sheet: string, address: string) => this.answer(this.ranges.get(`${sheet}!${address}`) ?? []);
   readNames = () => this.answer({});
 
   insertSheet = async (plan: SheetPlan): Promise<string> => {
@@ -32,6 +35,12 @@ export class FakePort implements WorkbookPort {
   /** As a user selects a range, or types in one. */
   select(values: Selection["values"], address = "A1:B99"): void {
     this.selected = { sheet: "Sheet1", address, values };
+    this.change(values, address);
+  }
+
+  /** As cells change while the selection stays where it is. */
+  change(values: Selection["values"], address: string): void {
+    this.ranges.set(`Sheet1!${address}`, values);
     this.listeners.forEach((listener) => listener());
   }
 }

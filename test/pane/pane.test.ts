@@ -110,6 +110,25 @@ describe("plot", () => {
     expect(Number(numbers().d100)).toBeCloseTo(2 * Number(before.d100), 2);
   });
 
+  test("while one cell is selected, as when a reading is corrected, the plot stays and follows its cells", async () => {
+    await open(rows(), "A1:B15");
+    const before = numbers();
+    port.select([[1.5]], "B7");
+    await settle();
+    expect(numbers()).toEqual(before);
+    port.change(rows(timeCurve.readings.map((reading) => reading + 1)), "A1:B15");
+    await settle();
+    expect(Number(numbers().d100)).toBeCloseTo(1 + Number(before.d100), 3);
+  });
+
+  test("when the sheet of the plot has gone, it asks for a selection again", async () => {
+    await open(rows(), "A1:B15");
+    port.sheets = ["Another"];
+    port.select([[1.5]], "B7");
+    await settle();
+    expect(place.textContent).toContain("Select what to plot");
+  });
+
   test("many changes at once are read once", async () => {
     await open(rows());
     const read = jest.spyOn(port, "selection");

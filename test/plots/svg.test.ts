@@ -42,7 +42,7 @@ const spec = (change: Partial<PlotSpec> = {}): PlotSpec => ({
 
 const draw = (change: Partial<PlotSpec> = {}, width = 400): SVGSVGElement => drawPlot(spec(change), { width });
 const named = (svg: SVGSVGElement, label: string): Element => {
-  const found = svg.querySelector(`[aria-label="${label}"]`);
+  const found = svg.querySelector(`[data-label="${label}"]`);
   if (!found) throw new Error(`nothing is drawn for ${label}`);
   return found;
 };
@@ -93,7 +93,7 @@ test("guides are dashed and open symbols are unfilled, so that the plot reads wi
 
 test("all grid lines of a log axis are there: eight between two decades", () => {
   const svg = draw({ y: { ...spec().y, domain: [0, 1] } });
-  const [first] = svg.querySelectorAll(`[aria-label="minor grid"]`);
+  const [first] = svg.querySelectorAll(`[data-label="minor grid"]`);
   expect(first.querySelectorAll("line")).toHaveLength(4 * 8);
 });
 
