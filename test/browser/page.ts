@@ -11,9 +11,6 @@ export const ARTIFACTS = path.join(__dirname, "../../artifacts");
 const PATIENCE = 120_000;
 const START_PATIENCE = 60_000;
 
-/** The header row and column of the sheet, in pixels. */
-const HEADER = { width: 48, height: 26 };
-
 /** Chromium that speaks to the page and to nothing else. */
 const ARGUMENTS = [
   "--no-sandbox",
@@ -115,8 +112,8 @@ const zoneOf = (address: string): Zone => {
   return { left: from.col, right: to.col, top: from.row, bottom: to.row };
 };
 
-/** Where a cell of the shown sheet stands on the page; it is scrolled into view first. */
-async function placeOf(page: Page, cell: string): Promise<{ x: number; y: number }> {
+/** The middle of a cell of the shown sheet on the page; the cell is selected, and so scrolled into view, first. */
+export async function placeOf(page: Page, cell: string): Promise<{ x: number; y: number }> {
   const zone = zoneOf(cell);
   const rect = await page.evaluate(({ left, top }) => {
     const { model } = window.clayledger.port.workbook;
@@ -125,8 +122,8 @@ async function placeOf(page: Page, cell: string): Promise<{ x: number; y: number
   }, zone);
   const grid = (await page.locator(".o-grid").boundingBox())!;
   return {
-    x: grid.x + HEADER.width + rect.x + rect.width / 2,
-    y: grid.y + HEADER.height + rect.y + rect.height / 2,
+    x: grid.x + rect.x + rect.width / 2,
+    y: grid.y + rect.y + rect.height / 2,
   };
 }
 

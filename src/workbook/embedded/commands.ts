@@ -21,19 +21,21 @@ const zoneOf = ({ row, col, rows, cols }: Box): Zone => ({
 });
 
 /**
- * The cells in groups of the same key, as zones one column wide; cells without a key are left out.
- * (The engine's own mergeContiguousZones takes in cells between the zones.)
+ * The cells in groups of the same key, as zones: runs down a column, and each merged box by itself, since the engine widens
+ * a zone to the merges that it touches. (Its own mergeContiguousZones takes in cells between the zones.)
  */
-function grouped(cells: readonly CellPlan[], key: (cell: CellPlan) => string | undefined): Map<string, Zone[]> {
+function grouped(plan: SheetPlan, key: (cell: CellPlan) => string | undefined): Map<string, Zone[]> {
+  const merges = new Map(plan.merges.map((merge) => [`${merge.row},${merge.col}`, zoneOf(merge)]));
   const groups = new Map<string, Zone[]>();
-  for (const cell of [...cells].sort((a, b) => a.col - b.col || a.row - b.row)) {
+  for (const cell of [...plan.cells].sort((a, b) => a.col - b.col || a.row - b.row)) {
     const of = key(cell);
     if (of === undefined) continue;
     const zones = groups.get(of) ?? [];
+    const merged = merges.get(`${cell.row},${cell.col}`);
     const last = zones.at(-1);
-    if (last && last.left === cell.col && last.bottom === cell.row - 1)
+    if (!merged && last && last.left === cell.col && last.right === cell.col && last.bottom === cell.row - 1)
       zones.splice(-1, 1, { ...last, bottom: cell.row });
-    else zones.push(zoneOf({ row: cell.row, col: cell.col, rows: 1, cols: 1 }));
+    else zones.push(merged ?? zoneOf({ row: cell.row, col: cell.col, rows: 1, cols: 1 }));
     groups.set(of, zones);
   }
   return groups;
@@ -60,12 +62,12 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
     add("RESIZE_COLUMNS_ROWS", { dimension: "COL", elements: [Number(col)], size: charactersToPixels(characters) });
   if (plan.freezeRows > 0) add("FREEZE_ROWS", { quantity: plan.freezeRows });
 
-  for (const [kind, target] of grouped(plan.cells, (cell) => cell.kind)) {
+  for (const [kind, target] of grouped(plan, (cell) => cell.kind)) {
     add("SET_FORMATTING", { target, style: STYLES[kind as CellPlan["kind"]] });
     const border = BORDERS[kind as CellPlan["kind"]];
     if (border) add("SET_ZONE_BORDERS", { target, border });
   }
-  for (const [format, target] of grouped(plan.cells, (cell) => cell.format && toEngineFormat(cell.format)))
+  for (const [format, target] of grouped(plan, (cell) => cell.format && toEngineFormat(cell.format)))
     if (format) add("SET_FORMATTING", { target, format });
 
   for (const cell of plan.cells) {
@@ -78,7 +80,7 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
     });
   }
 
-  for (const [choices, zones] of grouped(plan.cells, (cell) => cell.choices && JSON.stringify(cell.choices)))
+  for (const [choices, zones] of grouped(plan, (cell) => cell.choices && JSON.stringify(cell.choices)))
     add("ADD_DATA_VALIDATION_RULE", {
       ranges: zones.map((zone) => ({ _sheetId: sheetId, _zone: zone })),
       rule: {

@@ -16,13 +16,21 @@ export interface Dispatching {
 
 const BATCH = "CLAYLEDGER_BATCH";
 
-/** Carries out a list of commands as one step of undo and one recalculation, and counts those refused. */
+/** What the batch under way was refused; the engine copies a command's payload, so it cannot carry this back. */
+let refusals: string[] = [];
+
+/** Carries out a list of commands as one step of undo and one recalculation. */
 class BatchPlugin extends UIPlugin {
   override handle(command: any): void {
     if (command.type !== BATCH) return;
     for (const { type, ...payload } of command.commands as Command[]) {
-      const { isSuccessful, reasons } = (this as unknown as Dispatching).dispatch(type, payload);
-      if (!isSuccessful) command.refused.push(`${type} (${reasons.join(", ")})`);
+      // An exception let through would leave the engine in the middle of a command for good.
+      try {
+        const { isSuccessful, reasons } = (this as unknown as Dispatching).dispatch(type, payload);
+        if (!isSuccessful) refusals.push(`${type} (${reasons.join(", ")})`);
+      } catch (error) {
+        refusals.push(`${type} (${String(error)})`);
+      }
     }
   }
 }
@@ -33,9 +41,9 @@ const EXCEL_ERRORS = ["#VALUE!", "#REF!", "#NUM!", "#NULL!", "#BUSY!"];
 for (const code of EXCEL_ERRORS) registries.errorTypes.add(code);
 registries.featurePluginRegistry.add("clayledger_batch", BatchPlugin as never);
 
-/** Carries out the commands as one step; if one is refused, all are undone. Gives the refusals, none when all went well. */
+/** Carries out the commands as one step. Gives the refusals: none when all went well. */
 export function runBatch(model: Model, commands: readonly Command[]): string[] {
-  const refused: string[] = [];
-  (model as unknown as Dispatching).dispatch(BATCH, { commands, refused });
-  return refused;
+  refusals = [];
+  (model as unknown as Dispatching).dispatch(BATCH, { commands });
+  return refusals;
 }

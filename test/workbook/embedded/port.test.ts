@@ -16,16 +16,17 @@ const cells: CellPlan[] = [
   { row: 6, col: 1, kind: "label", value: "=not a formula" },
   { row: 7, col: 1, kind: "result", formula: '="{ring}"' },
   { row: 8, col: 1, kind: "input" },
+  { row: 9, col: 1, kind: "input" },
 ];
 const box = (row: number, col: number, rows = 1, cols = 1) => ({ row, col, rows, cols });
 const plan: SheetPlan = {
   name: "Ring",
-  rows: 9,
+  rows: 10,
   cols: 3,
   cells,
   names: { ring: box(1, 1), wet: box(2, 1), masses: box(1, 1, 2) },
   columnWidths: { 0: 20 },
-  merges: [box(0, 0, 1, 3)],
+  merges: [box(0, 0, 1, 3), box(8, 1, 1, 2)],
   freezeRows: 1,
 };
 
@@ -72,7 +73,9 @@ describe("inserting a sheet", () => {
     expect(getters.getCellStyle(at("B2")).fillColor).toBe("#FFF8E1");
     expect(getters.getCellStyle(at("B4")).fillColor).toBeUndefined();
     expect(getters.getCellBorder(at("B9"))).toMatchObject({ top: { style: "thin" }, left: { style: "thin" } });
-    expect(getters.getMerges(sheetId)).toHaveLength(1);
+    expect(getters.getCellBorder(at("C10"))?.right).toBeUndefined();
+    expect(getters.getCellBorder(at("C10"))?.bottom).toBeUndefined();
+    expect(getters.getMerges(sheetId)).toHaveLength(2);
     expect(getters.getPaneDivisions(sheetId)).toMatchObject({ ySplit: 1 });
     expect(getters.getColSize(sheetId, 0)).toBe(145);
     expect(getters.getValidationRuleForCell(at("B5"))?.criterion.values).toEqual(["kPa", "psf"]);
@@ -111,7 +114,8 @@ describe("inserting a sheet", () => {
 
   test.each<[string, Partial<SheetPlan>]>([
     ["a formula with an unknown name", { cells: [{ row: 0, col: 0, kind: "result", formula: "={nowhere}" }] }],
-    ["a name that the engine refuses", { names: { A1: box(0, 0) } }],
+    ["a name that the engine refuses", { names: { ...plan.names, A1: box(0, 0) } }],
+    ["a value in a column that is not there", { cells: [...cells, { row: 1, col: 500, kind: "label", value: "far" }] }],
     ["two names that differ in letter case only", { names: { ring: box(1, 1), wet: box(2, 1), Ring: box(3, 1) } }],
   ])("leaves nothing behind after %s", async (_, wrong) => {
     const port = open();

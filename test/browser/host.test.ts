@@ -1,0 +1,258 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import {
+  clickCell,
+  placeOf,
+  readNames,
+  sheetNames,
+  showSheet,
+  takePicture,
+  typeInCell,
+  valuesOf,
+  withBrowser,
+  type HostPage,
+} from "./page";
+
+const DEMO = "Demonstration";
+const ERROR = /^#[A-Z]/;
+
+/** What a round trip through a file must keep: every value, formula, shown text and list of choices, and every name. */
+function everything(page: Page) {
+  return page.evaluate(() => {
+    const { model } = (window as any).clayledger.port.workbook;
+    const { getters } = model;
+    const sheets = getters.getSheetIds().map((sheetId: string) => {
+      const cells: Record<string, unknown> = {};
+      for (const { id } of Object.values<any>(getters.getCells(sheetId))) {
+        const position = getters.getCellPosition(id);
+        const { value, formattedValue } = getters.getEvaluatedCell(position);
+        const text = getters.getCellText(position, { showFormula: true });
+        const choices = getters.getValidationRuleForCell(position)?.criterion.values;
+        if (text === "" && !choices) continue;
+        const formula = text.startsWith("=") ? text : "";
+        cells[`${position.col},${position.row}`] = { value: value ?? "", formattedValue, formula, choices };
+      }
+      return [getters.getSheetName(sheetId), cells];
+    });
+    const names = getters.getNamedRanges().map(({ name, range }: any) => [name, getters.getRangeString(range)]);
+    return { sheets: Object.fromEntries(sheets), names: Object.fromEntries(names) } as {
+      sheets: Record<string, Record<string, { value: unknown; formula: string; choices?: string[] }>>;
+      names: Record<string, string>;
+    };
+  });
+}
+
+/** The cells of a sheet that show an error. */
+async function errorsOf(page: Page, sheet: string): Promise<unknown[]> {
+  const { sheets } = await everything(page);
+  return Object.entries(sheets[sheet]).filter(([, { value }]) => typeof value === "string" && ERROR.test(value));
+}
+
+const value = async (page: Page, sheet: string, cell: string) => (await valuesOf(page, sheet, cell))[0][0];
+
+const named = async (page: Page, sheet: string, name: string) => (await readNames(page, sheet, [name]))[name][0][0];
+
+/** Types into a cell through the engine, as the keyboard does, by name. */
+const fill = (page: Page, sheet: string, values: Record<string, number | string>) =>
+  page.evaluate(
+    ([sheet, values]) => {
+      const { model, localNames } = (window as any).clayledger.port.workbook;
+      const sheetId = model.getters.getSheetIdByName(sheet);
+      for (const [name, content] of Object.entries(values)) {
+        const { zone } = model.getters.getNamedRange(localNames.get(sheetId).get(name)).range;
+        model.dispatch("UPDATE_CELL", { sheetId, col: zone.left, row: zone.top, content: String(content) });
+      }
+    },
+    [sheet, values] as const,
+  );
+
+withBrowser("the page of npm start", (openPage) => {
+  let host: HostPage;
+  let page: Page;
+
+  beforeAll(async () => {
+    host = await openPage();
+    page = host.page;
+  });
+
+  afterAll(() => expect(host.complaints).toEqual([]));
+
+  test("opens on the demonstration, reduced, without an error cell or a complaint", async () => {
+    expect(await page.evaluate(async () => (await (window as any).clayledger.port.selection()).sheet)).toBe(DEMO);
+    await takePicture(page, "host");
+    expect(await errorsOf(page, DEMO)).toEqual([]);
+    expect(await named(page, DEMO, "void_ratio_initial")).toBeGreaterThan(0.3);
+    expect(await named(page, DEMO, "preconsolidation_stress")).toBeGreaterThan(10);
+    expect(host.complaints).toEqual([]);
+  });
+
+  test("a formula typed by keyboard gives its answer", async () => {
+    await showSheet(page, "Sheet1");
+    await typeInCell(page, "B2", "=CLAY.WATER_CONTENT(12,10)");
+    expect(await value(page, "Sheet1", "B2")).toBeCloseTo(0.2, 12);
+  });
+
+  test("the functions are offered while typing", async () => {
+    await typeInCell(page, "B4", "=CLAY.LOG", "");
+    const offered = page.locator(".o-autocomplete-value");
+    await offered.first().waitFor();
+    expect((await offered.allTextContents()).map((text) => text.trim())).toContain("CLAY.LOG_TIME");
+    await takePicture(page, "autocomplete");
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Escape");
+    expect(await value(page, "Sheet1", "B4")).toBe("");
+  });
+
+  test("a load schedule spills", async () => {
+    await typeInCell(page, "D2", "=CLAY.LOAD_SCHEDULE(12.5,800)");
+    expect((await valuesOf(page, "Sheet1", "D2:D9")).flat()).toEqual([12.5, 25, 50, 100, 200, 400, 800, ""]);
+  });
+
+  test("a cell changed by hand recalculates what depends on it", async () => {
+    await typeInCell(page, "F2", "12");
+    await typeInCell(page, "F3", "=CLAY.WATER_CONTENT(F2,10)");
+    expect(await value(page, "Sheet1", "F3")).toBeCloseTo(0.2, 12);
+    await typeInCell(page, "F2", "13");
+    expect(await value(page, "Sheet1", "F3")).toBeCloseTo(0.3, 12);
+  });
+
+  test("an error says on hover what to do", async () => {
+    await typeInCell(page, "H2", "=CLAY.WATER_CONTENT(8,10)");
+    expect(await value(page, "Sheet1", "H2")).toBe("#VALUE!");
+    const { x, y } = await placeOf(page, "H2");
+    await clickCell(page, "J9");
+    await page.mouse.move(x, y, { steps: 5 });
+    const tip = page.locator(".o-error-tooltip");
+    await tip.waitFor();
+    expect(await tip.innerText()).toMatch(/dry mass/);
+    await takePicture(page, "error-on-hover");
+    await typeInCell(page, "H2", "=IFERROR(CLAY.WATER_CONTENT(8,10),-1)");
+    expect(await value(page, "Sheet1", "H2")).toBe(-1);
+  });
+
+  test("a reading of the demonstration changed moves its cv, and undo brings it back", async () => {
+    const cvOf = async () => (await readNames(page, DEMO, ["cv_log_time"])).cv_log_time.flat();
+    const before = await cvOf();
+    const load = before.findIndex((cv) => typeof cv === "number");
+    const name = `times_${String(load + 1).padStart(2, "0")}`;
+    const times = (await readNames(page, DEMO, [name]))[name].flat();
+    const row = times.findIndex((time) => typeof time === "number" && time >= 4);
+    await page.evaluate(
+      ([sheet, name, row]) => {
+        const { model, localNames } = (window as any).clayledger.port.workbook;
+        const sheetId = model.getters.getSheetIdByName(sheet);
+        const { zone } = model.getters.getNamedRange(localNames.get(sheetId).get(name)).range;
+        const position = { sheetId, col: zone.left + 1, row: zone.top + (row as number) };
+        const reading = model.getters.getEvaluatedCell(position).value;
+        model.dispatch("UPDATE_CELL", { ...position, content: String(reading * 1.002) });
+      },
+      [DEMO, name, row] as const,
+    );
+    const after = await cvOf();
+    expect(after[load]).not.toBe(before[load]);
+    expect(after.filter((cv, i) => i !== load)).toEqual(before.filter((cv, i) => i !== load));
+    await page.evaluate(() => (window as any).clayledger.port.workbook.model.dispatch("REQUEST_UNDO"));
+    expect(await cvOf()).toEqual(before);
+  });
+
+  test("a blank sheet is inserted from the pane, filled by name, and answers", async () => {
+    const before = await sheetNames(page);
+    await page.frameLocator("#pane").getByRole("button", { name: "Insert blank sheet" }).click();
+    await page.waitForFunction(
+      async (count) => (await (window as any).clayledger.port.sheetNames()).length > count,
+      before.length,
+    );
+    const sheet = (await sheetNames(page)).find((name) => !before.includes(name))!;
+    expect(await errorsOf(page, sheet)).toEqual([]);
+    await fill(page, sheet, { diameter: 63.5, initial_height: 20, ring_mass: 70, ring_and_wet_before: 190 });
+    await fill(page, sheet, { ring_and_wet_after: 180, ring_and_dry: 150, specific_gravity: 2.7 });
+    // w = (190 - 150) / (150 - 70); Hs = 80 g / (2.70 g/cm3 * area); e = (H - Hs) / Hs
+    const solids = 80 / 2.7 / ((Math.PI * 6.35 ** 2) / 4);
+    expect(await named(page, sheet, "water_content_initial")).toBeCloseTo(0.5, 12);
+    expect(await named(page, sheet, "void_ratio_initial")).toBeCloseTo(2 / solids - 1, 9);
+    expect(await errorsOf(page, sheet)).toEqual([]);
+    await takePicture(page, "blank-sheet-filled");
+  });
+
+  test("saved as .xlsx and opened again, everything is there", async () => {
+    const before = await everything(page);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save .xlsx" }).click(),
+    ]);
+    expect(download.suggestedFilename()).toMatch(/\.xlsx$/);
+    const file = await download.path();
+    const second = await openPage();
+    await second.page.locator("#file").setInputFiles({
+      name: "again.xlsx",
+      mimeType: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+      buffer: readFileSync(file),
+    });
+    await second.page.locator("#message", { hasText: "again.xlsx is open" }).waitFor();
+    const after = await everything(second.page);
+    expect(Object.keys(after.sheets)).toEqual(Object.keys(before.sheets));
+    expect(Object.keys(before.names).length).toBeGreaterThan(100);
+    expect(after.names).toEqual(before.names);
+    for (const [sheet, cells] of Object.entries(before.sheets))
+      expect([sheet, after.sheets[sheet]]).toEqual([sheet, cells]);
+    // The pane speaks to the workbook that is open now.
+    await second.page.frameLocator("#pane").getByRole("button", { name: "Insert blank sheet" }).click();
+    await second.page.waitForFunction(
+      async (count) => (await (window as any).clayledger.port.sheetNames()).length === count + 1,
+      Object.keys(before.sheets).length,
+    );
+    expect(second.complaints).toEqual([]);
+    await second.page.context().close();
+  });
+
+  test("a broken file is refused in a sentence, and the workbook stays", async () => {
+    const before = await sheetNames(page);
+    await page
+      .locator("#file")
+      .setInputFiles({ name: "broken.xlsx", mimeType: "", buffer: Buffer.from("not a workbook") });
+    await page.locator("#message.is-failure").waitFor();
+    expect(await page.locator("#message").innerText()).toMatch(/damaged, or not an \.xlsx workbook/);
+    expect(await sheetNames(page)).toEqual(before);
+    expect(await errorsOf(page, DEMO)).toEqual([]);
+  });
+
+  test("the licences of what is not ours are at hand, and their files with them", async () => {
+    await page.getByRole("button", { name: "Components and licences" }).click();
+    const links = page.locator("#licences a");
+    await links.first().waitFor();
+    await takePicture(page, "licences");
+    const addresses = await links.evaluateAll((all) => all.map((link) => (link as HTMLAnchorElement).href));
+    expect(addresses.length).toBeGreaterThanOrEqual(5);
+    for (const address of addresses)
+      expect([address, (await page.request.get(address)).status()]).toEqual([address, 200]);
+    await page.locator("#licences button").click();
+  });
+
+  test("the divider moves by keyboard and by mouse", async () => {
+    const width = async () => (await page.locator("#pane").boundingBox())!.width;
+    const before = await width();
+    await page.locator("#divider").focus();
+    await page.keyboard.press("ArrowLeft");
+    expect(await width()).toBeCloseTo(before + 24, 0);
+    const { x, y } = (await page.locator("#divider").boundingBox())!;
+    await page.mouse.move(x + 3, y + 300);
+    await page.mouse.down();
+    await page.mouse.move(x + 103, y + 300, { steps: 4 });
+    await page.mouse.up();
+    expect(await width()).toBeLessThan(before);
+  });
+});
+
+withBrowser("blank cells", (openPage) => {
+  test.each(["?blankAs=0", "?blankAs="])(
+    "handed over as desktop Excel or as text (%s) give the same answers",
+    async (query) => {
+      const usual = await openPage();
+      const other = await openPage(query);
+      const [expected, got] = await Promise.all([usual, other].map(({ page }) => everything(page)));
+      expect(Object.keys(expected.sheets[DEMO]).length).toBeGreaterThan(500);
+      expect(got).toEqual(expected);
+      await Promise.all([usual, other].map(({ page }) => page.context().close()));
+    },
+  );
+});

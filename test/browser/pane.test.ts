@@ -1,0 +1,175 @@
+/** The pane beside the embedded sheet, as a person uses it. */
+import { readFileSync } from "node:fs";
+import type { Frame, FrameLocator, Page } from "playwright-core";
+import { selectRange, sheetNames, takePicture, typeInCell, valuesOf, withBrowser } from "./page";
+
+const SHEET = "Demonstration";
+const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+
+interface Axe {
+  run(root: unknown): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
+}
+declare const document: { documentElement: { scrollWidth: number; clientWidth: number } };
+declare const axe: Axe;
+
+/** Where the demonstration's readings of a load stand: the row of "Time" in its first columns, two rows above the first one. */
+async function readingsOf(page: Page, timeColumn: string, readingColumn: string) {
+  const column = await valuesOf(page, SHEET, `${timeColumn}1:${timeColumn}200`);
+  const heading = column.findIndex(([cell]) => cell === "Time") + 1;
+  if (heading === 0) throw new Error(`no column of times in ${timeColumn}`);
+  const first = heading + 2;
+  return { range: `${timeColumn}${heading}:${readingColumn}${first + 14}`, cell: `${readingColumn}${first + 13}` };
+}
+
+/** Waits for what follows a change after a moment; fails if it does not come. */
+async function eventually(comes: () => Promise<boolean>): Promise<void> {
+  for (const end = Date.now() + 20_000; Date.now() < end; await new Promise((resolve) => setTimeout(resolve, 100)))
+    if (await comes()) return;
+  throw new Error(`in 20 s it did not come that ${comes}`);
+}
+
+withBrowser("the pane", (openPage) => {
+  let page: Page;
+  let pane: FrameLocator;
+  let frame: Frame;
+  let complaints: string[];
+
+  beforeAll(async () => {
+    ({ page, complaints } = await openPage());
+    pane = page.frameLocator("#pane");
+    frame = page.frames().find((candidate) => candidate.url().endsWith("pane.html"))!;
+  });
+
+  const number = async (name: string): Promise<number> =>
+    Number(
+      await pane
+        .getByRole("row", { name: new RegExp(`^${name} `) })
+        .getByRole("cell")
+        .first()
+        .textContent(),
+    );
+  const plot = () => pane.getByRole("img", { name: /Drawn:/ });
+  const violations = async (): Promise<string[]> => {
+    await frame.evaluate(AXE);
+    const found = await frame.evaluate(() => axe.run(document));
+    return found.violations.flatMap(({ id, nodes }) =>
+      nodes.map((node) => `${id}: ${node.html} ${node.failureSummary}`),
+    );
+  };
+
+  test("says what to select, then plots the columns that are selected, with the construction", async () => {
+    await pane.getByRole("tab", { name: "Plot" }).click();
+    await pane.getByText("Select what to plot").waitFor();
+    const { range } = await readingsOf(page, "I", "J");
+    await selectRange(page, range);
+    await plot().waitFor();
+    expect(await plot().textContent()).toContain("d100");
+    expect(await plot().textContent()).toContain("Reading (div)");
+    expect(await number("t50")).toBeGreaterThan(0);
+    await takePicture(page, "pane-log-of-time");
+  });
+
+  test("a reading that is changed in the sheet changes the plot; undone, the plot is as before", async () => {
+    const { cell } = await readingsOf(page, "I", "J");
+    const [before, drawn] = [await number("d100"), await plot().innerHTML()];
+    const [[reading]] = await valuesOf(page, SHEET, cell);
+    await typeInCell(page, cell, String(Number(reading) + 40));
+    await eventually(async () => (await plot().innerHTML()) !== drawn);
+    await page.keyboard.press("Control+Z");
+    await eventually(async () => (await number("d100")) === before);
+    expect(await valuesOf(page, SHEET, cell)).toEqual([[reading]]);
+  });
+
+  test("root of time is chosen by keyboard: Tab to the choice, an arrow to the next", async () => {
+    await pane.getByRole("tab", { name: "Plot" }).focus();
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("ArrowRight");
+    await plot().filter({ hasText: "1.15 line" }).waitFor();
+    expect(await pane.getByRole("radio", { name: "Root of time" }).isChecked()).toBe(true);
+    expect(await number("t90")).toBeGreaterThan(0);
+    await takePicture(page, "pane-root-of-time");
+  });
+
+  test("cv follows the height and its unit", async () => {
+    await pane.getByRole("textbox", { name: "Height at mid-increment" }).fill("24,5");
+    const cv = await number("cv");
+    expect(cv).toBeGreaterThan(0);
+    await pane.getByRole("combobox", { name: "Unit of cv" }).selectOption("mm2/min");
+    expect(await number("cv")).toBeCloseTo(cv / 0.52596, 1);
+    await pane.getByRole("textbox", { name: "Height at mid-increment" }).fill("-3");
+    await pane.getByText("greater than zero").waitFor();
+    await pane.getByRole("textbox", { name: "Height at mid-increment" }).fill("");
+  });
+
+  test("the whole load table is plotted as a compression curve, its columns chosen by their headings", async () => {
+    const column = await valuesOf(page, SHEET, "B1:B120");
+    const heading = column.findIndex(([cell]) => cell === "Stress") + 1;
+    await selectRange(page, `B${heading}:P${heading + 26}`);
+    await plot().filter({ hasText: "virgin line" }).waitFor();
+    for (const label of ["bisector", "tangent", "horizontal", "σ′p"])
+      expect(await plot().textContent()).toContain(label);
+    expect(await number("σ′p")).toBeGreaterThan(0);
+    expect(await number("Cc")).toBeGreaterThan(0);
+    await takePicture(page, "pane-compression-curve");
+    expect(await violations()).toEqual([]);
+  });
+
+  test("text among the readings is named by its cell", async () => {
+    const { range, cell } = await readingsOf(page, "A", "B");
+    await selectRange(page, range);
+    await plot().filter({ hasText: "Reading (div)" }).waitFor();
+    await typeInCell(page, cell, "5oo");
+    await pane
+      .getByRole("alert")
+      .filter({ hasText: `${cell} holds the text "5oo"` })
+      .waitFor();
+    expect(await violations()).toEqual([]);
+    await page.keyboard.press("Control+Z");
+    await plot().waitFor();
+  });
+
+  test("a blank sheet is inserted by keyboard alone: a new sheet, and nothing else is touched", async () => {
+    const names = await sheetNames(page);
+    const before = await valuesOf(page, SHEET, "A1:P200");
+    await pane.getByRole("tab", { name: "Plot" }).focus();
+    await page.keyboard.press("ArrowLeft");
+    await pane.getByRole("heading", { name: "Data sheet for one test" }).waitFor();
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Tab");
+    expect(await frame.evaluate(() => (globalThis as any).document.activeElement.textContent)).toBe(
+      "Insert blank sheet",
+    );
+    await page.keyboard.press("Enter");
+    await pane.getByRole("status").filter({ hasText: "was made" }).waitFor();
+    const after = await sheetNames(page);
+    expect(after).toHaveLength(names.length + 1);
+    expect(after).toEqual(expect.arrayContaining(names));
+    expect(await valuesOf(page, SHEET, "A1:P200")).toEqual(before);
+    expect(await violations()).toEqual([]);
+  });
+
+  test("a second one takes a free name", async () => {
+    const names = await sheetNames(page);
+    await pane.getByRole("button", { name: "Insert blank sheet" }).click();
+    await eventually(async () => (await sheetNames(page)).length === names.length + 1);
+    expect(new Set(await sheetNames(page)).size).toBe(names.length + 1);
+  });
+
+  test("about has no violations either, and nothing is cut off in 320 px", async () => {
+    await pane.getByRole("tab", { name: "About" }).click();
+    await pane.getByText("Nothing leaves the workbook").waitFor();
+    expect(await violations()).toEqual([]);
+    await page.locator("#pane").evaluate((element) => ((element as any).style.flex = "0 0 320px"));
+    for (const name of ["Data sheet", "Plot", "About"]) {
+      await pane.getByRole("tab", { name }).click();
+      const { scrollWidth, clientWidth } = await frame.evaluate(() => ({
+        scrollWidth: document.documentElement.scrollWidth,
+        clientWidth: document.documentElement.clientWidth,
+      }));
+      expect(clientWidth).toBeLessThanOrEqual(320);
+      expect([name, scrollWidth]).toEqual([name, clientWidth]);
+    }
+  });
+
+  test("the page complained of nothing and asked nothing of the network", () => expect(complaints).toEqual([]));
+});
