@@ -115,6 +115,13 @@ test.each<System>(["SI", "US"])("a blank %s sheet shows no error and no result",
       expect([name, sheet.value(name, index)]).toEqual([name, ""]);
 });
 
+test("blank cells handed over as 0, as desktop Excel does, change nothing", async () => {
+  const [web, desktop] = [await calculate(demoSheet("SI"), null), await calculate(demoSheet("SI"), 0)];
+  expect(web.values.size).toBeGreaterThan(1500);
+  expect([...desktop.values]).toEqual([...web.values]);
+  expect((await calculate(blankSheet("SI"), 0)).errors).toEqual([]);
+});
+
 describe("choices", () => {
   const changed = (values: Parameters<typeof fillSheet>[1]) => calculate(fillSheet(demoSheet("SI"), values));
 

@@ -1,21 +1,26 @@
 /** A sheet plan calculated by the embedded sheet's engine with the project's own functions. */
 import "../workbook/embedded/engine-in-node";
 import { cellAddress } from "../../src/datasheet/address";
-import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
+import { EmbeddedPort, newWorkbook, type FunctionSettings } from "../../src/workbook/embedded";
 import type { CellValue, SheetPlan } from "../../src/workbook/port";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";
 
 export interface Calculated {
   /** "B4 #N/A why" for every cell that shows an error. */
   readonly errors: string[];
+  /** Every cell that is not blank, by address. */
+  readonly values: ReadonlyMap<string, CellValue>;
   /** The cell of a name, or the cell `index` rows down. */
   value(name: string, index?: number): CellValue;
 }
 
+const settings: FunctionSettings = { blankAs: null };
 let registered = false;
 
-export async function calculate(plan: SheetPlan): Promise<Calculated> {
-  if (!registered) await registerRealFunctions({ blankAs: null });
+/** `blankAs`: how the host hands a blank cell to a function, null as Excel on the web or 0 as on the desktop. */
+export async function calculate(plan: SheetPlan, blankAs: FunctionSettings["blankAs"] = null): Promise<Calculated> {
+  settings.blankAs = blankAs;
+  if (!registered) await registerRealFunctions(settings);
   registered = true;
   const port = new EmbeddedPort(newWorkbook());
   await port.insertSheet(plan);
@@ -23,14 +28,17 @@ export async function calculate(plan: SheetPlan): Promise<Calculated> {
   const sheetId = getters.getActiveSheetId();
   const cell = (row: number, col: number) => getters.getEvaluatedCell({ sheetId, row, col });
   const errors: string[] = [];
+  const values = new Map<string, CellValue>();
   for (let row = 0; row < plan.rows; row++)
     for (let col = 0; col < plan.cols; col++) {
       const found = cell(row, col);
+      if (found.value !== null && found.value !== "") values.set(cellAddress(row, col), found.value as CellValue);
       if (found.type === "error")
         errors.push(`${cellAddress(row, col)} ${found.value} ${(found as { message?: string }).message ?? ""}`);
     }
   return {
     errors,
+    values,
     value: (name, index = 0) => (cell(plan.names[name].row + index, plan.names[name].col).value ?? "") as CellValue,
   };
 }
