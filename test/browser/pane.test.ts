@@ -159,7 +159,8 @@ withBrowser("the pane", (openPage) => {
     await pane.getByRole("tab", { name: "About" }).click();
     await pane.getByText("Nothing leaves the workbook").waitFor();
     expect(await violations()).toEqual([]);
-    await page.locator("#pane").evaluate((element) => ((element as any).style.flex = "0 0 320px"));
+    await page.getByRole("separator", { name: "Width of the pane" }).focus();
+    for (let step = 0; step < 4; step++) await page.keyboard.press("ArrowRight");
     for (const name of ["Data sheet", "Plot", "About"]) {
       await pane.getByRole("tab", { name }).click();
       const { scrollWidth, clientWidth } = await frame.evaluate(() => ({
