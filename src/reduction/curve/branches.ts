@@ -1,9 +1,13 @@
 /** First loading, unload-reload loops, final unloading and swelling at seating, told from the order of the stresses. */
 import { badInput, given, notApplicable, type Outcome } from "../outcome";
-import type { LoadPoint, TestCurve } from "./points";
+import type { Kind, LoadPoint, TestCurve } from "./points";
 
 /** Points before the specimen stopped swelling, where it swelled by more than this share of the whole compression. */
 const SWELLING = 0.01;
+/** Loads within which a specimen may still be swelling at seating. */
+const SEATING_LOADS = 3;
+/** A move against the load by more than this share of the whole compression is a wrong entry, not soil. */
+const WRONG_WAY = 0.1;
 /** Stresses within this of each other are the same load. */
 const SAME_LOAD = 0.005;
 
@@ -43,7 +47,7 @@ const median = (values: readonly number[]): number => [...values].sort((a, b) =>
  */
 function typingSlip(test: TestCurve): string | undefined {
   const { points } = test;
-  const significant = 0.03 * range(test);
+  const significant = 0.004 * range(test);
   const question = (k: number, factor: number): string =>
     `row ${points[k].row}: the stress ${points[k].stress} does not fit the rows around it, where about ` +
     `${Number((points[k].stress * factor).toPrecision(3))} would: check it for a decimal point or a zero too many`;
@@ -73,9 +77,21 @@ function typingSlip(test: TestCurve): string | undefined {
   return undefined;
 }
 
+/** A value that jumps against the load and so cannot be: the row without which the others follow one another. */
+function wrongEntry(kind: Kind, points: readonly LoadPoint[], u: readonly number[], gross: number): string | undefined {
+  const i = u.findIndex((value, k) => k > 0 && value < u[k - 1] - gross);
+  if (i < 0) return undefined;
+  const followsWithout = (k: number): boolean =>
+    u.filter((_, j) => j !== k).every((value, j, rest) => j === 0 || value > rest[j - 1] - gross / 2);
+  const { row, value } = points[followsWithout(i - 1) && !followsWithout(i) ? i - 1 : i];
+  const name = kind === "e" ? "void ratio" : "strain";
+  return `row ${row}: the ${name} ${value} does not fit the rows around it while the stress rises: check it`;
+}
+
 /**
  * Branches of a test from its points in test order.
- * Refuses (input) a stress that looks a decade out, and values that go the wrong way for their kind; refuses (method)
+ * Refuses (input) a stress that looks a decade out, a value that cannot follow the others, and values that go the wrong
+ * way for their kind; refuses (method)
  * fewer than two first-loading points.
  */
 export function branches(test: TestCurve): Outcome<Branches> {
@@ -117,18 +133,21 @@ export function branches(test: TestCurve): Outcome<Branches> {
 
   const u = loading.map((point) => compression(test, point));
   const whole = Math.max(...u) - Math.min(...u);
-  if (loading.length >= 3 && u[u.length - 1] <= u[0])
+  if (loading.length >= 3 && u.indexOf(Math.min(...u)) === u.length - 1)
     return badInput(
       test.kind === "e"
         ? `the values rise as the stress rises: give kind "strain" if they are strains`
         : `the values fall as the stress rises: give kind "e" if they are void ratios, or compression as positive`,
     );
-  const most = u.indexOf(Math.min(...u));
+  const leading = u.slice(0, SEATING_LOADS + 1);
+  const most = leading.indexOf(Math.min(...leading));
   const swelled = most > 0 && u[0] - u[most] > SWELLING * whole ? most : 0;
   const seating = loading.slice(0, swelled);
   const firstLoading = loading.slice(swelled);
   if (seating.length)
     remarks.push(`the specimen swelled up to stress ${firstLoading[0].stress}: first loading is read from there`);
+  const wrong = wrongEntry(test.kind, firstLoading, u.slice(swelled), WRONG_WAY * whole);
+  if (wrong) return badInput(wrong);
   if (firstLoading.length < 2)
     return notApplicable(`the test has one first-loading point only: there is no curve to read`);
   return given({ firstLoading, seating, loops, finalUnloading }, remarks);

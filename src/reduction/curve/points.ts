@@ -48,7 +48,7 @@ export function testCurve(
       return badInput(`row ${row}: a strain of ${value} cannot be: strains are ratios, 0.12 for 12 percent`);
     const first = points.length === 0 && missing.length === 0;
     if (stress === 0) {
-      if (first && initial === undefined && value !== 0) initial = value;
+      if (first && initial === undefined && (value !== 0 || kind === "strain")) initial = value;
     } else if (value !== 0 || (kind === "strain" && first)) points.push({ row, stress, value });
     else missing.push(row);
   }

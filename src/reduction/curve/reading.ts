@@ -142,9 +142,11 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
     virginLine: lineThrough(x, u, virgin),
   };
   const remarks = [...found.remarks];
+  if (virgin !== automatic.virgin || recompression !== automatic.recompression)
+    remarks.push("straight parts picked by hand");
 
   const flat = noBend(curve, parts, scatter, found.value);
-  if (flat) return notApplicable(flat);
+  if (flat) return notApplicable(flat.reason);
   if (turnsLast(curve, parts)) return notApplicable(TURNS_LAST);
 
   const last = points.length - 1;
@@ -162,7 +164,8 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
     remarks.push("steep from the first load: yield may lie among the first loads, or the specimen be disturbed");
   if (virgin.to < last || slope(curve, last - 1) < BENDS * steepest)
     remarks.push(
-      `the virgin part flattens beyond stress ${points[virgin.to].stress}: its steepest stretch is used, and yield may read low`,
+      `the virgin part flattens beyond stress ${points[virgin.to].stress}: its steepest stretch is used` +
+        (law.form === "held" ? ", and yield may read low" : ""),
     );
   if (knee.width > WIDE)
     remarks.push("the bend is widely rounded: the specimen may be disturbed, and yield may read high");
@@ -187,30 +190,45 @@ export function virginLineOf(
   const scatter = scatterOf(curve);
   const parts = straightParts(curve.x, curve.u, curve.x, scatter.value);
   const flat = noBend(curve, parts, scatter, found.value);
-  const refusal = flat && !alreadyVirgin(curve, parts, found.value) ? flat : turnsLast(curve, parts) ? TURNS_LAST : "";
+  const bends = !flat || flat.virgin || alreadyVirgin(curve, parts, found.value);
+  const refusal = !bends ? flat.reason : turnsLast(curve, parts) ? TURNS_LAST : "";
   return refusal
     ? notApplicable(`${refusal}; or give the two stresses between which the slope is wanted`)
     : given({ curve, virgin: parts.virgin, line: parts.virginLine }, found.remarks);
 }
 
+/** Why a curve has no bend to read yield from, and whether it has a virgin stretch all the same. */
+interface NoBend {
+  readonly reason: string;
+  readonly virgin: boolean;
+}
+
 /**
- * Why the curve has no bend, if it has none: straight within its scatter, the steepest stretch no steeper than twice the
- * start, or steep from the first load on.
+ * A curve has no bend if it is straight within its scatter, if the steepest stretch is not twice as steep as the start or
+ * as unloading, or if it is steep from the first load on.
  */
-function noBend(curve: FirstLoading, parts: StraightParts, scatter: Scatter, known: Branches): string | undefined {
+function noBend(curve: FirstLoading, parts: StraightParts, scatter: Scatter, known: Branches): NoBend | undefined {
   const { x } = curve;
   const steepest = parts.virginLine.slope;
   const first = Math.max(parts.recompressionLine.slope, 0);
   const doubt = (Math.SQRT2 * scatter.value) / (x[1] - x[0]);
-  const early = parts.virgin.from === 0 || slope(curve, 0) - doubt > EARLY.refuse * steepest;
+  const fromFirst = parts.virgin.from === 0;
+  const early = fromFirst || slope(curve, 0) - doubt > EARLY.refuse * steepest;
   const straight = scatter.aboutLine < STRAIGHT.line && scatter.explained < STRAIGHT.explained;
   const rebound = reboundSlope(curve, known);
-  if (rebound !== undefined && steepest < RISE.refuse * rebound)
-    return "no bend in the curve: loading is no steeper than unloading, so yield was not reached; load further";
+  const shallow = rebound !== undefined && steepest < RISE.refuse * rebound;
+  if (shallow)
+    return {
+      reason: "no bend in the curve: loading is no steeper than unloading, so yield was not reached; load further",
+      virgin: false,
+    };
   if (!early && !straight && steepest >= RISE.refuse * first) return undefined;
-  if (alreadyVirgin(curve, parts, known))
-    return "no bend in the curve: it is steep from the first loads on, so yield lies below them; begin at lower loads";
-  return "no bend in the curve to read: yield was not reached, lies below the first loads, or the specimen is disturbed";
+  return {
+    reason: alreadyVirgin(curve, parts, known)
+      ? "no bend in the curve: it is steep from the first loads on, so yield lies below them; begin at lower loads"
+      : "no bend in the curve to read: yield was not reached, lies below the first loads, or the specimen is disturbed",
+    virgin: !straight && !fromFirst,
+  };
 }
 
 /** Whether a curve without a bend is virgin throughout: twice as steep as unloading, or steeper than recompression can be. */
