@@ -40,6 +40,8 @@ export interface Spill {
   readonly label: string;
   readonly formula: string;
   readonly note: string;
+  /** What the unit in its heading is of. */
+  readonly measure: Measure;
   readonly spills: readonly Measure[];
 }
 

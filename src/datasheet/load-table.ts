@@ -76,7 +76,7 @@ const COMPRESSION: readonly Column[] = [
     "Reading at the end of the load",
     ["End", "reading"],
     "reading",
-    '=IF(OR([load_stress]="",COUNT({readings_#})=0),"",INDEX({readings_#},MATCH(SUMPRODUCT(MAX(ISNUMBER({readings_#})*{times_#})),{times_#},0)))',
+    '=IF(OR([load_stress]="",COUNT({readings_#})=0),"",INDEX({readings_#},MATCH(MAX(IF(ISNUMBER({readings_#}),{times_#})),{times_#},0)))',
     "The reading at the latest time that has one.",
     '=IF({zero_reading}="","",{zero_reading})',
   ),

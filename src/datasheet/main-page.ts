@@ -453,6 +453,7 @@ const SPREAD: Spill = {
   label: "Preconsolidation stress by every method",
   formula: ofCurve(`PRECONSOLIDATION_SPREAD(${CURVE})`),
   note: "One formula spills the table: every method's stress with the points it used, then median, spread and interval.",
+  measure: "stress",
   spills: [...Array<Measure>(7).fill("stress"), "percent", "stress", "stress", "text", "text"],
 };
 
@@ -483,7 +484,7 @@ export const REMARKS: readonly Field[] = [
     label: "On every method",
     measure: "text",
     kind: "remark",
-    formula: '=IF(COUNT({void_ratio_curve})=0,"",VLOOKUP("verdict",{preconsolidation_spread},2,FALSE))',
+    formula: '=IF(COUNT({void_ratio_curve})=0,"",IFERROR(VLOOKUP("verdict",{preconsolidation_spread},2,FALSE),""))',
     note: "How far the methods agree.",
   },
 ];

@@ -104,8 +104,9 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
 /** The rows that a spilling formula will fill: label, value and words. Gives the row below them. */
 function placeSpill(draft: Draft, spill: Spill, top: number, col: number): number {
   const { system, cells, names } = draft;
-  const { name, label, formula, note, spills } = spill;
-  placeBand(draft, top, col, PANEL_COLUMNS, label);
+  const { name, label, formula, note, measure: unit, spills } = spill;
+  placeBand(draft, top, col, PANEL_COLUMNS - 1, label);
+  placeUnit(draft, top, col + PANEL_COLUMNS - 1, unit);
   spills.forEach((measure, index) => {
     const row = top + 1 + index;
     cells.push({ row, col, kind: "label", ...(index === 0 ? { formula, note } : {}) });

@@ -180,6 +180,44 @@ describe("choices", () => {
     expect(sheet.value("end_reading", 5)).toBe(2440);
   });
 
+  test("a text among the times is told in the load's own time curve, and every other cell is as before", async () => {
+    const sheet = await changed({ times_06: [0, 0.1, "1:30 min"] });
+    const whole = await changed({});
+    const { row } = blankSheet("SI").names.load_stress;
+    expect(sheet.errors).toEqual([`AI${row + 6} #VALUE! ${sheet.errors[0].split("#VALUE! ")[1]}`]);
+    expect(sheet.errors[0]).toMatch(/row 3 of the times holds the text "1:30 min"/);
+    for (const name of ["preconsolidation_stress", "compression_index", "void_ratio_final"])
+      expect(sheet.value(name)).toBe(whole.value(name));
+    expect(sheet.value("void_ratio_end", 5)).toBe(whole.value("void_ratio_end", 5));
+  });
+
+  test("dry heavier than wet is named where it shows, and the readings' side stays right", async () => {
+    const sheet = await changed({ ring_and_dry: 300 });
+    expect(sheet.errors.some((error) => /swapped/.test(error))).toBe(true);
+    expect(sheet.value("strain_end", 5)).toBe((await changed({})).value("strain_end", 5));
+    expect(sheet.value("load_stress", 17)).toBe("");
+    expect(sheet.value("void_ratio_end", 17)).toBe("");
+  });
+
+  test("a test under way: no error but for what the curve does not show yet", async () => {
+    const { loads, cells, columns, readings } = demoTest("SI");
+    const series = readings.slice(0, 4).map((values, index) => [`readings_0${index + 1}`, values] as const);
+    const { ring_and_wet_before, ring_mass, diameter, initial_height, zero_reading } = cells;
+    const started = { ring_and_wet_before, ring_mass, diameter, initial_height, zero_reading };
+    const apparatus = { apparatus_stress: columns.apparatus_stress, apparatus_loading: columns.apparatus_loading };
+    const plan = fillSheet(blankSheet("SI"), {
+      ...started,
+      ...apparatus,
+      ...Object.fromEntries(series),
+      load_stress: loads.slice(0, 5),
+    });
+    const sheet = await calculate(plan);
+    expect(sheet.errors).toEqual([]);
+    expect(sheet.value("strain_end", 3)).toBeCloseTo(0.0356, 3);
+    expect(sheet.value("void_ratio_end", 3)).toBe("");
+    expect(sheet.value("strain_end", 4)).toBe("");
+  });
+
   test("an empty apparatus table means no correction, and every load says so", async () => {
     const plan = demoSheet("SI");
     const { row, col, rows } = plan.names.apparatus_stress;
