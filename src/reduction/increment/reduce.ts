@@ -50,16 +50,17 @@ export function reduceIncrement(
   return { cleaned, fit: add(fit), logTime: add(log), rootTime: add(root) };
 }
 
-/** A reading that goes back against the movement by more than this many steps, and this many times the noise, is told of. */
+/** A reading that goes back against the movement by more than this many steps, and this many median residuals, is told of. */
 const BACK_STEPS = 3;
-const BACK_NOISE = 4;
+const BACK_RESIDUALS = 7.5;
 
 function backward({ series, count, step }: CleanReadings, fit: TheoryFit): string[] {
   if (count > MOST_READINGS) return [];
   const { times, readings, rows } = series;
   const sense = Math.sign(fit.primary);
   const used = times.map((_, i) => i).filter((i) => !fit.leftOut.includes(i));
-  const limit = Math.max(BACK_STEPS * step, BACK_NOISE * fit.noise);
+  const residuals = used.map((i) => Math.abs(readings[i] - curveAt(fit, times[i]))).sort((a, b) => a - b);
+  const limit = Math.max(BACK_STEPS * step, BACK_RESIDUALS * residuals[residuals.length >> 1]);
   const back = used.filter((i, k) => k > 0 && sense * (readings[i] - readings[used[k - 1]]) < -limit);
   return back.slice(0, 2).map((i) => `${rows[i]} goes back against the movement: check the reading`);
 }

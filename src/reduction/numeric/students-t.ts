@@ -8,5 +8,10 @@ export function studentsT95(freedom: number): number {
   if (freedom <= TABLE.length) return TABLE[Math.floor(freedom) - 1];
   const z = NORMAL;
   const v = freedom;
-  return z + (z ** 3 + z) / (4 * v) + (5 * z ** 5 + 16 * z ** 3 + 3 * z) / (96 * v * v);
+  return (
+    z +
+    (z ** 3 + z) / (4 * v) +
+    (5 * z ** 5 + 16 * z ** 3 + 3 * z) / (96 * v * v) +
+    (3 * z ** 7 + 19 * z ** 5 + 17 * z ** 3 - 15 * z) / (384 * v ** 3)
+  );
 }

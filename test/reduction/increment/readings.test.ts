@@ -1,0 +1,102 @@
+import { cleanReadings, MOST_READINGS } from "../../../src/reduction/increment/readings";
+
+const clean = (times: (number | null)[], readings: (number | null)[]) => {
+  const outcome = cleanReadings(times, readings);
+  if (!outcome.ok) throw new Error(outcome.reason);
+  return { ...outcome.value, remarks: outcome.remarks };
+};
+
+test("readings in order pass untouched, without a remark", () => {
+  const { series, remarks, count, step, travel, lastTime } = clean([0.1, 1, 10], [1.2, 1.4, 1.9]);
+  expect(series).toEqual({
+    times: [0.1, 1, 10],
+    readings: [1.2, 1.4, 1.9],
+    rows: ["row 1", "row 2", "row 3"],
+    weights: [1, 1, 1],
+  });
+  expect(remarks).toEqual([]);
+  expect(count).toBe(3);
+  expect(lastTime).toBe(10);
+  expect(step).toBeCloseTo(0.1, 9);
+  expect(travel).toBeCloseTo(0.7, 9);
+});
+
+test("a t = 0 row is kept apart, whether it is first or after blank rows", () => {
+  expect(clean([0, 0.1, 1], [5, 1.2, 1.4]).zeroReading).toBe(5);
+  expect(clean([null, 0, 0.1, 1], [null, 5, 1.2, 1.4]).zeroReading).toBe(5);
+  expect(clean([0.1, 1], [1.2, 1.4]).zeroReading).toBeUndefined();
+});
+
+test("out of order: sorted, and said", () => {
+  const { series, remarks } = clean([1, 0.1, 10], [1.4, 1.2, 1.9]);
+  expect(series.times).toEqual([0.1, 1, 10]);
+  expect(series.readings).toEqual([1.2, 1.4, 1.9]);
+  expect(series.rows).toEqual(["row 2", "row 1", "row 3"]);
+  expect(remarks).toEqual(["the times are not in order: they were sorted"]);
+});
+
+test("equal times are averaged, and the remark names the rows", () => {
+  const { series, remarks } = clean([0.1, 1, 1, 10], [1.2, 1.4, 1.5, 1.9]);
+  expect(series.times).toEqual([0.1, 1, 10]);
+  expect(series.readings[1]).toBeCloseTo(1.45, 12);
+  expect(series.rows[1]).toBe("rows 2 and 3");
+  expect(remarks).toEqual(["rows 2 and 3 repeat a time: readings at the same time were averaged"]);
+});
+
+test("a reading without a time, a time without a reading: left out, and the remark names the row", () => {
+  const { series, remarks } = clean([0.1, 0, 1, 5, 10], [1.2, 1.3, 1.4, null, 1.9]);
+  expect(series.times).toEqual([0.1, 1, 10]);
+  expect(remarks).toEqual([
+    "row 2 is left out: a reading without a time (a time of zero counts only in the first row)",
+    "row 4 is left out: the reading is blank or zero",
+  ]);
+});
+
+test("long lists of rows are cut short", () => {
+  const times = Array.from({ length: 20 }, (_, i) => i + 1);
+  const { remarks } = clean(
+    times,
+    times.map((t) => (t % 2 ? 1 + 0.1 * t : 0)),
+  );
+  expect(remarks).toEqual(["rows 2, 4, 6 and 7 more are left out: the reading is blank or zero"]);
+});
+
+test("a negative time is refused by its row", () => {
+  expect(cleanReadings([0.1, -1], [1, 2])).toMatchObject({
+    ok: false,
+    fault: "input",
+    reason: expect.stringMatching(/^row 2 of the times is -1/),
+  });
+});
+
+test("what cannot be minutes is told of", () => {
+  expect(clean([0.1, 0.25, 0.5, 60, 120], [1, 2, 3, 4, 5]).remarks).toEqual([
+    "the time jumps from 0.5 to 60 min (row 4): are all times in minutes?",
+  ]);
+  const days = [0.1, 0.5, 2, 8, 30, 120, 480, 1440].map((t) => t / 1440);
+  expect(clean(days, [1, 2, 3, 4, 5, 6, 7, 8]).remarks[0]).toMatch(/times look like days/);
+});
+
+describe("logger series", () => {
+  const count = 20000;
+  const times = Array.from({ length: count }, (_, i) => ((i + 1) * 1440) / count);
+  const readings = times.map((t) => 1 + 0.1 * Math.log10(t));
+  const { series } = clean(times, readings);
+
+  test("are averaged to some twenty points a cycle, and the earliest keep their own", () => {
+    expect(series.times.length).toBeLessThan(100);
+    expect(series.times.slice(0, 3)).toEqual(times.slice(0, 3));
+    expect(series.weights[0]).toBe(1);
+    expect(series.weights[series.weights.length - 1]).toBe(10);
+    expect(series.rows[series.rows.length - 1]).toMatch(/^rows 1\d{4} to 20000$/);
+  });
+
+  test("stay on their curve, within 0.1 % of a cycle's movement", () => {
+    series.times.forEach((t, i) => expect(Math.abs(series.readings[i] - (1 + 0.1 * Math.log10(t)))).toBeLessThan(1e-4));
+  });
+
+  test("count every reading once", () => {
+    const few = clean(times.slice(0, MOST_READINGS), readings.slice(0, MOST_READINGS)).series;
+    expect(few.times).toHaveLength(MOST_READINGS);
+  });
+});

@@ -1,0 +1,303 @@
+import fc from "fast-check";
+import { T50, T90 } from "../../../src/reduction/increment/cv";
+import type { Picks } from "../../../src/reduction/increment/picks";
+import { reduceIncrement } from "../../../src/reduction/increment/reduce";
+import { secondarySlope } from "../../../src/reduction/increment/secondary";
+import type { Outcome } from "../../../src/reduction/outcome";
+import { BY_HAND, degree, random, SCENARIOS } from "../../generators/time-curves";
+
+/** Theory with creep on the hand schedule: t50 = 4 min, d0 = 1, d100 = 2, tail 0.05 per cycle, to 1e-4. */
+const T50_TRUE = 4;
+const exact = (t: number) =>
+  1 + degree((0.1967313 * t) / T50_TRUE) + (0.05 / 3) * Math.log10(1 + ((0.1967313 * t) / T50_TRUE / 1.10135) ** 3);
+const readings = BY_HAND.map((t) => Math.round(exact(t) * 1e4) / 1e4);
+
+const value = <T>(outcome: Outcome<T>): T => {
+  if (!outcome.ok) throw new Error(outcome.reason);
+  return outcome.value;
+};
+const reason = (outcome: Outcome<unknown>): string => {
+  if (outcome.ok) throw new Error("a value where a refusal was expected");
+  return outcome.reason;
+};
+const remarks = (outcome: Outcome<unknown>): string => {
+  if (!outcome.ok) throw new Error(outcome.reason);
+  return outcome.remarks.join("; ");
+};
+const reduce = (r: readonly number[] = readings, picks?: Picks, t: readonly number[] = BY_HAND) =>
+  reduceIncrement(t, r, picks);
+
+describe("a good curve", () => {
+  const { logTime, rootTime, fit } = reduce();
+
+  test("log time finds it to 0.3 %", () => {
+    const { d0, d50, d100, t50, t100, tailSlope } = value(logTime);
+    expect(Math.abs(d0 - 1)).toBeLessThan(0.002);
+    expect(Math.abs(d50 - 1.5)).toBeLessThan(0.002);
+    expect(Math.abs(d100 - 2)).toBeLessThan(0.002);
+    expect(Math.abs(t50 / T50_TRUE - 1)).toBeLessThan(0.005);
+    expect(Math.abs(t100 / ((1.10135 / 0.19673) * T50_TRUE) - 1)).toBeLessThan(0.02);
+    expect(tailSlope).toBeCloseTo(0.05, 2);
+    expect(remarks(logTime)).toBe("");
+  });
+
+  test("root time finds it within its own convention", () => {
+    const { d0, d100, t90 } = value(rootTime);
+    expect(Math.abs(d0 - 1)).toBeLessThan(0.005);
+    expect(Math.abs(d100 - 2)).toBeLessThan(0.015);
+    expect(Math.abs(t90 / ((0.848085 / 0.19673) * T50_TRUE) - 1)).toBeLessThan(0.03);
+    expect(remarks(rootTime)).toBe("");
+  });
+
+  test("the fit finds it to 0.3 %, inside its own interval", () => {
+    const { rate, rateLow, rateHigh, d0, d100 } = value(fit);
+    const truth = 0.1967313 / T50_TRUE;
+    expect(Math.abs(rate / truth - 1)).toBeLessThan(0.003);
+    expect(rateLow).toBeLessThan(truth);
+    expect(rateHigh).toBeGreaterThan(truth);
+    expect(Math.abs(d0 - 1)).toBeLessThan(0.003);
+    expect(Math.abs(d100 - 2)).toBeLessThan(0.003);
+  });
+
+  test("on exact theory root time is 1.5 % high in cv by its convention, log time 0.1 %", () => {
+    const times = Array.from({ length: 100 }, (_, i) => 0.05 * (3000 / 0.05) ** (i / 99));
+    const theory = times.map((t) => 1 + degree((0.1967313 * t) / T50_TRUE));
+    const { logTime, rootTime } = reduce(theory, {}, times);
+    const truth = 0.1967313 / T50_TRUE;
+    expect(T90 / value(rootTime).t90 / truth).toBeGreaterThan(1.005);
+    expect(T90 / value(rootTime).t90 / truth).toBeLessThan(1.018);
+    expect(T50 / value(logTime).t50 / truth).toBeGreaterThan(1.0005);
+    expect(T50 / value(logTime).t50 / truth).toBeLessThan(1.003);
+  });
+});
+
+describe("what must not change an answer", () => {
+  const good = (r: readonly number[], t: readonly number[] = BY_HAND) => {
+    const { logTime, rootTime, fit } = reduceIncrement(t, r);
+    return [value(logTime).t50, value(rootTime).t90, value(fit).rate];
+  };
+  const reference = good(readings);
+  const expectSame = (answers: number[], digits = 6) =>
+    answers.forEach((answer, i) => expect(answer / reference[i]).toBeCloseTo(1, digits));
+
+  test("the direction and the zero of the dial, and the unit of length", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(1, -1),
+        fc.double({ min: 5, max: 20, noNaN: true }),
+        fc.constantFrom(1, 1 / 25.4, 0.1),
+        (sense, zero, unit) => expectSame(good(readings.map((r) => unit * (zero + sense * r))), 4),
+      ),
+      { numRuns: 30 },
+    );
+  });
+  test("the order of the rows", () => {
+    fc.assert(
+      fc.property(
+        fc.shuffledSubarray(
+          BY_HAND.map((_, i) => i),
+          { minLength: BY_HAND.length },
+        ),
+        (order) =>
+          expectSame(
+            good(
+              order.map((i) => readings[i]),
+              order.map((i) => BY_HAND[i]),
+            ),
+            9,
+          ),
+      ),
+      { numRuns: 20 },
+    );
+  });
+  test("a t = 0 row, and blank rows anywhere", () => {
+    expectSame(good([0.97, ...readings], [0, ...BY_HAND]), 12);
+    expectSame(good([...readings, 0, 0, 0], [...BY_HAND, 0, 0, 0]), 12);
+    expectSame(
+      good([0, ...readings.slice(0, 5), 0, ...readings.slice(5)], [0, ...BY_HAND.slice(0, 5), 0, ...BY_HAND.slice(5)]),
+      12,
+    );
+  });
+  test("the unit of time, in which the answer scales", () => {
+    const seconds = good(
+      readings,
+      BY_HAND.map((t) => 60 * t),
+    );
+    expect(seconds[0] / 60 / reference[0]).toBeCloseTo(1, 6);
+    expect(seconds[1] / 60 / reference[1]).toBeCloseTo(1, 6);
+  });
+});
+
+describe("remarks name what was seen", () => {
+  test("a wrong reading is left out, and named", () => {
+    const wrong = readings.map((r, i) => (i === 8 ? r + 0.2 : r));
+    const { logTime, fit } = reduce(wrong);
+    expect(remarks(logTime)).toMatch(/row 9 is left out as a wrong reading/);
+    expect(Math.abs(value(logTime).t50 / T50_TRUE - 1)).toBeLessThan(0.01);
+    expect(value(fit).leftOut).toEqual([8]);
+  });
+  test("with fewer than eight readings none is judged wrong", () => {
+    const few = [0, 2, 4, 6, 8, 10, 13];
+    const { fit } = reduceIncrement(
+      few.map((i) => BY_HAND[i]),
+      few.map((i) => readings[i] + (i === 8 ? 0.2 : 0)),
+    );
+    if (fit.ok) expect(fit.value.leftOut).toEqual([]);
+  });
+  test("a reading that goes back", () => {
+    const back = readings.map((r, i) => (i === 12 ? readings[11] - 0.03 : r));
+    expect(remarks(reduce(back).logTime)).toMatch(/row 13 (goes back against the movement|is left out)/);
+  });
+  test("a late start of the clock is told of, in seconds", () => {
+    const times = Array.from({ length: 60 }, (_, i) => 0.05 * (1440 / 0.05) ** (i / 59));
+    const { fit } = reduceIncrement(
+      times,
+      times.map((t) => Math.round(1e4 * exact(t + 0.08)) / 1e4),
+    );
+    expect(remarks(fit)).toMatch(/the load came 4\.\d+ s before the clock/);
+    expect(Math.abs(value(fit).rate / (0.1967313 / T50_TRUE) - 1)).toBeLessThan(0.01);
+  });
+  test("immediate compression beyond a fifth of the movement", () => {
+    const { logTime } = reduceIncrement([0, ...BY_HAND], [0.6, ...readings]);
+    expect(remarks(logTime)).toMatch(/immediate compression is \d+ % of the movement/);
+  });
+  test("methods that disagree", () => {
+    // Creep that begins before primary ends makes root time read high.
+    const r = random(5);
+    const creeping = BY_HAND.map((t) => exact(t) + 0.5 * Math.log10(1 + t / 5) + 0.001 * r.normal());
+    const outcome = reduce(creeping).logTime;
+    expect(outcome.ok ? remarks(outcome) : outcome.reason).toMatch(
+      /cv by .* is .* times that by|nearly as steep|differ by/,
+    );
+  });
+});
+
+describe("refusals", () => {
+  test("too few readings: how many are needed", () => {
+    expect(reason(reduceIncrement([1, 2, 4], [1, 2, 3]).logTime)).toMatch(/6 readings .* are needed; there are 3/);
+    expect(reason(reduceIncrement([], []).rootTime)).toMatch(/6 readings .* are needed; there are 0/);
+  });
+  test("no movement", () => {
+    expect(reason(reduce(BY_HAND.map(() => 3.21)).logTime)).toMatch(/all readings are the same/);
+  });
+  test("primary not finished", () => {
+    const { logTime, rootTime } = reduceIncrement(BY_HAND.slice(0, 7), readings.slice(0, 7));
+    expect(reason(logTime)).toMatch(/the readings stop at about \d+ % of primary/);
+    expect(reason(rootTime)).toMatch(/the readings stop at about/);
+  });
+  test("half of primary over before the first reading", () => {
+    const { logTime, rootTime } = reduceIncrement(BY_HAND.slice(5), readings.slice(5));
+    expect(reason(logTime)).toMatch(/of primary compression was over before the first reading/);
+    expect(reason(rootTime)).toMatch(/of primary compression was over before the first reading/);
+  });
+  test("no inflection: a straight line on log time", () => {
+    const { logTime, rootTime, fit } = reduce(BY_HAND.map((t) => 1 + 0.1 * Math.log10(t / 0.1)));
+    for (const outcome of [logTime, rootTime, fit]) expect(outcome.ok && outcome.remarks.length === 0).toBe(false);
+    expect(logTime.ok).toBe(false);
+  });
+  test("lost in the steps of the instrument", () => {
+    expect(reason(reduce(readings.map((r) => Math.round(r * 5) / 5)).logTime)).toMatch(/steps of the instrument/);
+  });
+});
+
+describe("picks by hand", () => {
+  test("replace what they name, and are named", () => {
+    const { logTime, rootTime } = reduce(readings, { d0: 1.01, d100: 1.99 });
+    expect(value(logTime)).toMatchObject({ d0: 1.01, d100: 1.99, d50: 1.5 });
+    expect(remarks(logTime)).toBe("picked by hand: d0 = 1.01, d100 = 1.99");
+    expect(value(rootTime).d0).toBe(1.01);
+    expect(remarks(rootTime)).toMatch(/picked by hand: d0 = 1.01/);
+  });
+  test("d90", () => {
+    const { rootTime } = reduce(readings, { d90: 1.9 });
+    expect(value(rootTime).d90).toBe(1.9);
+    expect(Math.abs(value(rootTime).t90 / ((0.848085 / 0.19673) * T50_TRUE) - 1)).toBeLessThan(0.02);
+  });
+  test("the spans of the straight part and of the tail", () => {
+    const { logTime, rootTime } = reduce(readings, {
+      straight_from: 0.5,
+      straight_to: 4,
+      tail_from: 100,
+      tail_to: 1000,
+    });
+    expect(value(rootTime).straight).toMatchObject({ from: 0.5, to: 4 });
+    expect(value(logTime).tail).toMatchObject({ from: 120, to: 1000 });
+    expect(remarks(rootTime)).toMatch(/picked by hand: straight_from = 0.5, straight_to = 4/);
+  });
+  test("a picked d100 lets an unfinished curve be reduced", () => {
+    const { logTime } = reduceIncrement(BY_HAND.slice(0, 8), readings.slice(0, 8), { d100: 1.85 });
+    expect(value(logTime).d100).toBe(1.85);
+  });
+  test.each<[Picks, RegExp]>([
+    [{ d100: 2.5 }, /picked d100 \(2.5\) lies outside the readings/],
+    [{ d0: 1.9, d100: 1.2 }, /run against the readings/],
+    [{ tail_from: 100, tail_to: 100.5 }, /holds 0 readings: it needs 2/],
+    [{ tail_from: 100, tail_to: 50 }, /must come before/],
+    [{ straight_from: -1 }, /negative time/],
+  ])("that contradict the readings are refused: %j", (picks, message) => {
+    const { logTime } = reduce(readings, picks);
+    expect(logTime).toMatchObject({ ok: false, fault: "input" });
+    expect(reason(logTime)).toMatch(message);
+  });
+  test("a d90 outside the readings is refused", () => {
+    expect(reduce(readings, { d90: 3 }).rootTime).toMatchObject({ ok: false, fault: "input" });
+  });
+});
+
+describe("secondary compression", () => {
+  test("is the slope of the tail, positive whichever way the dial runs", () => {
+    const backward = reduceIncrement(
+      BY_HAND,
+      readings.map((r) => 10 - r),
+    );
+    expect(value(secondarySlope(reduce()))).toBeCloseTo(0.05, 2);
+    expect(value(secondarySlope(backward))).toBeCloseTo(0.05, 2);
+  });
+  test("over a span", () => {
+    expect(value(secondarySlope(reduce(), 240, 1440))).toBeCloseTo(0.05, 3);
+    expect(value(secondarySlope(backward(), 240, 1440))).toBeCloseTo(0.05, 3);
+    function backward() {
+      return reduceIncrement(
+        BY_HAND,
+        readings.map((r) => 10 - r),
+      );
+    }
+  });
+  test("refuses a span without readings, or too short", () => {
+    expect(reason(secondarySlope(reduce(), 1000, 1200))).toMatch(/needs 2 readings in its span/);
+    expect(reason(secondarySlope(reduce(), 1, 1.5))).toMatch(/needs 2 readings/);
+    const dense = Array.from({ length: 50 }, (_, i) => 0.1 * (1440 / 0.1) ** (i / 49));
+    expect(reason(secondarySlope(reduceIncrement(dense, dense.map(exact)), 1000, 1440))).toMatch(
+      /of a log cycle long: at least 0.25/,
+    );
+  });
+});
+
+test("never a number that is not finite, never a throw, whatever the readings", () => {
+  const cell = fc.oneof(
+    fc.constant(0),
+    fc.constant(null),
+    fc.double({ min: 0, max: 5000, noNaN: true }),
+    fc.integer({ min: -3, max: 40 }),
+  );
+  fc.assert(
+    fc.property(fc.array(fc.tuple(cell, cell), { maxLength: 30 }), (rows) => {
+      const { logTime, rootTime, fit } = reduceIncrement(
+        rows.map(([t]) => t),
+        rows.map(([, d]) => d),
+      );
+      for (const outcome of [logTime, rootTime])
+        if (outcome.ok) expect(JSON.stringify(outcome.value)).not.toMatch(/null/);
+      if (fit.ok)
+        for (const v of [fit.value.d0, fit.value.d100, fit.value.rate, fit.value.misfit])
+          expect(Number.isFinite(v)).toBe(true);
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test("the generator gives the same curve for the same seed, another for another", () => {
+  const [scenario] = SCENARIOS.slice(3);
+  expect(scenario.make(7)).toEqual(scenario.make(7));
+  expect(scenario.make(7).readings).not.toEqual(scenario.make(8).readings);
+});

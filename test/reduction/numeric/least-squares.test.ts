@@ -1,0 +1,86 @@
+import { leastSquares, levenbergMarquardt } from "../../../src/reduction/numeric/least-squares";
+import { solveQr } from "../../../src/reduction/numeric/qr";
+import { readingStep } from "../../../src/reduction/numeric/step";
+import { straightLine } from "../../../src/reduction/numeric/straight-line";
+import { studentsT95 } from "../../../src/reduction/numeric/students-t";
+
+describe("solveQr", () => {
+  test("solves a square system", () => {
+    // 2x + y = 5, x - 3y = -8: x = 1, y = 3.
+    const x = solveQr(Float64Array.of(2, 1, 1, -3), 2, 2, Float64Array.of(5, -8));
+    expect(x[0]).toBeCloseTo(1, 12);
+    expect(x[1]).toBeCloseTo(3, 12);
+  });
+  test("least squares of a line", () => {
+    const x = solveQr(Float64Array.of(1, 1, 1, 1, 0, 1, 2, 3), 4, 2, Float64Array.of(1, 3, 5, 8));
+    // By hand: slope 2.3, intercept 0.8.
+    expect(x[0]).toBeCloseTo(0.8, 12);
+    expect(x[1]).toBeCloseTo(2.3, 12);
+  });
+  test("a column of zeros gets 0", () => {
+    const x = solveQr(Float64Array.of(1, 1, 0, 0), 2, 2, Float64Array.of(3, 3));
+    expect(x[0]).toBeCloseTo(3, 12);
+    expect(x[1]).toBe(0);
+  });
+});
+
+describe("leastSquares", () => {
+  const x = [1, 2, 3, 4, 5, 6];
+  const y = x.map((v) => 3 * Math.exp(-0.4 * v));
+  const residuals = ([a, b]: readonly number[]) => x.map((v, i) => a * Math.exp(-b * v) - y[i]);
+
+  test("finds the parameters of exact data", () => {
+    const { parameters, converged } = leastSquares({ residuals, start: [1, 0.1] });
+    expect(converged).toBe(true);
+    expect(parameters[0]).toBeCloseTo(3, 9);
+    expect(parameters[1]).toBeCloseTo(0.4, 9);
+  });
+  test("a given Jacobian leads to the same place", () => {
+    const jacobian = ([a, b]: readonly number[]) => x.map((v) => [Math.exp(-b * v), -a * v * Math.exp(-b * v)]);
+    const { parameters } = leastSquares({ residuals, jacobian, start: [1, 0.1] });
+    expect(parameters[1]).toBeCloseTo(0.4, 9);
+  });
+  test("says so when the iterations run out", () => {
+    expect(levenbergMarquardt({ residuals, start: [1, 0.1], maxIterations: 2 }).converged).toBe(false);
+  });
+  test("a trial that cannot be is stepped back from", () => {
+    const rooted = ([a]: readonly number[]) => [Math.sqrt(a) - 0.1];
+    expect(leastSquares({ residuals: rooted, start: [9] }).parameters[0]).toBeCloseTo(0.01, 9);
+  });
+});
+
+test("studentsT95 agrees with the table", () => {
+  // Any statistical table: t at 97.5 %.
+  for (const [freedom, t] of [
+    [1, 12.706],
+    [5, 2.571],
+    [10, 2.228],
+    [11, 2.201],
+    [15, 2.131],
+    [20, 2.086],
+    [30, 2.042],
+    [120, 1.98],
+  ])
+    expect(Math.abs(studentsT95(freedom) - t)).toBeLessThan(0.001);
+});
+
+test("straightLine weighs", () => {
+  const line = straightLine([0, 1, 2, 9], [1, 3, 5, 100], [1, 1, 1, 0]);
+  expect(line.slope).toBeCloseTo(2, 12);
+  expect(line.intercept).toBeCloseTo(1, 12);
+  expect(line.rss).toBeCloseTo(0, 12);
+});
+
+describe("readingStep", () => {
+  test.each([
+    [[0.13, 0.19, 0.25, 0.36, 0.49], 0.01],
+    [[6.6802, 6.65734, 6.62686, 6.58622], 0.00254],
+    [[0.0025, -0.0025, 0.0075, 0.005], 0.0025],
+    [[19, 18.908, 18.857, 18.805, 18.76], 0.001],
+    [[5, 5, 5], 0],
+  ])("of %j is %d", (values, step) => expect(readingStep(values)).toBeCloseTo(step, 9));
+
+  test("none is seen in readings of many digits", () => {
+    expect(readingStep([0.048163409, 0.061818855, 0.077208207, 0.098972036, 0.32067918])).toBe(0);
+  });
+});
