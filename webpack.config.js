@@ -100,6 +100,17 @@ module.exports = (env, argv) => {
             toType: "file",
           })),
           { from: at("node_modules/@odoo/owl/dist/owl.iife.min.js"), to: "vendor/owl/" },
+          // What the embedded sheet draws charts with, for workbooks that have some.
+          ...["chart.js/dist/chart.umd.min.js", "luxon/build/global/luxon.min.js"]
+            .concat("chartjs-adapter-luxon/dist/chartjs-adapter-luxon.umd.min.js")
+            .flatMap((file) => [
+              { from: at("node_modules", file), to: "vendor/chart/" },
+              {
+                from: at("node_modules", file.split("/")[0], "LICENSE.md"),
+                to: `vendor/chart/${file.split("/")[0]}.LICENSE.txt`,
+                toType: "file",
+              },
+            ]),
           { from: at("node_modules/bootstrap/dist/css/bootstrap.min.css"), to: "vendor/bootstrap/" },
           { from: at("node_modules/font-awesome/css/font-awesome.min.css"), to: "vendor/font-awesome/css/" },
           { from: at("node_modules/font-awesome/fonts"), to: "vendor/font-awesome/fonts" },

@@ -38,10 +38,8 @@ function download(bytes: Uint8Array<ArrayBuffer>, name: string): void {
 
 async function start(): Promise<void> {
   const voice = makeVoice(element("message"), element<HTMLDialogElement>("question"));
-  const [templates] = await Promise.all([
-    fetchText("vendor/o-spreadsheet/o_spreadsheet.xml"),
-    loadFunctions(settingsOf(new URLSearchParams(location.search))),
-  ]);
+  const settings = settingsOf(new URLSearchParams(location.search));
+  const [templates] = await Promise.all([fetchText("vendor/o-spreadsheet/o_spreadsheet.xml"), loadFunctions(settings)]);
 
   const port = new EmbeddedPort(newWorkbook());
   await port.insertSheet(demoSheet("SI"));
@@ -88,7 +86,7 @@ async function start(): Promise<void> {
   makeDivider(element("divider"), document.querySelector<HTMLElement>(".desk")!);
 
   // The pane in the frame takes the port from here.
-  Object.assign(window, { clayledger: { port, open, save } });
+  Object.assign(window, { clayledger: { port, open, save, settings } });
   element<HTMLIFrameElement>("pane").src = "pane.html";
 }
 
