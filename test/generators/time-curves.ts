@@ -66,7 +66,7 @@ export function random(seed: number): Random {
   };
 }
 
-const T50_EXACT = 0.1967313;
+const T50_EXACT = 0.19673075;
 
 /** Degree of consolidation by the Fourier series alone. */
 export function degree(T: number): number {
@@ -235,7 +235,7 @@ export const SCENARIOS: readonly Scenario[] = [
     ),
   ),
   scenario("logger at a steady rate", [must(6, 2), must(6, 3), must(2, 1)], (r) => {
-    const count = Math.round(r.uniform(5000, 20000));
+    const count = Math.round(r.uniform(12000, 50000));
     return measure(r, ordinary(r), {
       times: Array.from({ length: count }, (_, i) => Number(((1440 * (i + 1)) / count).toPrecision(7))),
       noise: 0.001,

@@ -1,0 +1,301 @@
+import fc from "fast-check";
+import * as F from "../../src/functions/increment";
+import { BY_HAND, degree, SCENARIOS } from "../generators/time-curves";
+import { refusal } from "./refusal";
+
+const column = (values: readonly unknown[]) => values.map((value) => [value]);
+const row = (values: readonly unknown[]) => [[...values]];
+const T50_TRUE = 4;
+const readings = BY_HAND.map((t) => {
+  const T = (0.19673075 * t) / T50_TRUE;
+  return Math.round(1e4 * (1 + degree(T) + (0.05 / 3) * Math.log10(1 + (T / 1.10135) ** 3))) / 1e4;
+});
+const times = column(BY_HAND);
+const dial = column(readings);
+const cvTrue = (0.19673075 * 9.6 ** 2) / T50_TRUE;
+
+const labels = (table: any[][]) => table.map(([label]) => label);
+
+describe("the table and its items", () => {
+  test.each([
+    ["LOG_TIME", ["d0", "d50", "d100", "t50", "t100", "cv", "tail_slope", "remark"]],
+    ["ROOT_TIME", ["d0", "d90", "d100", "t90", "cv", "remark"]],
+    ["FIT_TIME", ["d0", "d100", "cv", "cv_low", "cv_high", "tail_slope", "misfit", "remark"]],
+  ] as const)("%s", (name, items) => {
+    const table = F[name](times, dial, 19.2);
+    expect(labels(table)).toEqual(items);
+    table.forEach((line) => expect(line).toHaveLength(3));
+    expect(table[table.length - 1]).toEqual(["remark", "ok", ""]);
+    items.forEach((item, i) => expect(F[name](times, dial, 19.2, item)).toEqual([[table[i][1]]]));
+    expect(F[name](times, dial, 19.2, items[0].toUpperCase())).toEqual([[table[0][1]]]);
+  });
+
+  test("units are the reading's, minutes, and the cv unit", () => {
+    expect(F.LOG_TIME(times, dial, 19.2, null, null, "cm2/s", "cm").map(([, , unit]) => unit)).toEqual([
+      "cm",
+      "cm",
+      "cm",
+      "min",
+      "min",
+      "cm2/s",
+      "cm/cycle",
+      "",
+    ]);
+  });
+
+  test("cv = 0.197 Hdr2/t50 and 0.848 Hdr2/t90 in the unit asked for", () => {
+    const item = (f: any, name: string, unit = "mm2/min", drainage = "double") =>
+      f(times, dial, 19.2, name, drainage, unit)[0][0];
+    const t50 = item(F.LOG_TIME, "t50");
+    const t90 = item(F.ROOT_TIME, "t90");
+    expect(item(F.LOG_TIME, "cv")).toBeCloseTo((0.197 * 9.6 ** 2) / t50, 9);
+    expect(item(F.ROOT_TIME, "cv")).toBeCloseTo((0.848 * 9.6 ** 2) / t90, 9);
+    expect(item(F.LOG_TIME, "cv", "mm2/min", "single")).toBeCloseTo((0.197 * 19.2 ** 2) / t50, 9);
+    expect(item(F.LOG_TIME, "cv", "m2/yr") / item(F.LOG_TIME, "cv")).toBeCloseTo(0.52596, 6);
+    expect(Math.abs(item(F.FIT_TIME, "cv") / cvTrue - 1)).toBeLessThan(0.005);
+    expect(item(F.FIT_TIME, "cv_low")).toBeLessThan(cvTrue);
+    expect(item(F.FIT_TIME, "cv_high")).toBeGreaterThan(cvTrue);
+  });
+
+  test("without a height only cv is unavailable", () => {
+    for (const none of [undefined, null, "", 0]) {
+      const table = F.LOG_TIME(times, dial, none);
+      expect(table.find(([label]) => label === "cv")).toEqual(["cv", "", "m2/yr"]);
+      expect(table[3][1]).toBeGreaterThan(3.9);
+      expect(refusal(() => F.LOG_TIME(times, dial, none, "cv"))).toMatch(/^#VALUE! cv needs the height/);
+      expect(refusal(() => F.FIT_TIME(times, dial, none, "cv_low"))).toMatch(/^#VALUE! cv needs the height/);
+    }
+  });
+
+  test("inches give the same cv", () => {
+    const inches = F.LOG_TIME(times, column(readings.map((r) => r / 25.4)), 19.2 / 25.4, "cv", "double", "m2/yr", "in");
+    expect(inches[0][0] / F.LOG_TIME(times, dial, 19.2, "cv")[0][0]).toBeCloseTo(1, 4);
+  });
+
+  test("a cv that is hardly a soil's is remarked", () => {
+    expect(F.LOG_TIME(times, dial, 0.0192, "remark", "double", "m2/yr", "mm")[0][0]).toMatch(
+      /check the units of time and height/,
+    );
+  });
+
+  test("rows do as well as columns", () => {
+    expect(F.LOG_TIME(row(BY_HAND), row(readings), 19.2)).toEqual(F.LOG_TIME(times, dial, 19.2));
+  });
+});
+
+describe("blank cells: 0 on the desktop, null or an empty string on the web", () => {
+  const cell = fc.constantFrom(0, null, "");
+  const blanked = fc.record({
+    blanks: fc.array(fc.boolean(), { minLength: BY_HAND.length, maxLength: BY_HAND.length }),
+    timeBlanks: fc.array(fc.integer({ min: 0, max: 9 }), { minLength: BY_HAND.length, maxLength: BY_HAND.length }),
+    trailing: fc.integer({ min: 0, max: 5 }),
+    zero: fc.constantFrom("none", "reading", "blank"),
+    hosts: fc.tuple(cell, cell),
+    scenario: fc.constantFrom(...SCENARIOS.filter(({ name }) => /dial of 0.01 mm|13 hand|much sec|slow/.test(name))),
+    seed: fc.integer({ min: 1, max: 50 }),
+  });
+
+  const outcome = (compute: () => unknown) => {
+    try {
+      return JSON.stringify(compute());
+    } catch (error: any) {
+      return `${error.code} ${error.message}`;
+    }
+  };
+
+  test("give the same answers, the same remarks and the same refusals", () => {
+    fc.assert(
+      fc.property(blanked, ({ blanks, timeBlanks, trailing, zero, hosts, scenario, seed }) => {
+        const curve = scenario.make(seed);
+        const as = (blank: unknown) => {
+          const t: unknown[] = curve.times.map((time, i) => (timeBlanks[i] === 0 && i > 0 ? blank : time));
+          const d: unknown[] = curve.readings.map((reading, i) => (blanks[i] && i % 3 === 0 ? blank : reading));
+          if (zero !== "none") {
+            t.unshift(0);
+            d.unshift(zero === "reading" ? 0.004 : blank);
+          }
+          for (let i = 0; i < trailing; i++) {
+            t.push(blank);
+            d.push(blank);
+          }
+          return [column(t), column(d)] as const;
+        };
+        const picksAs = (blank: unknown) => [
+          ["d0", blank],
+          [blank, blank],
+          ["tail_from", 100],
+        ];
+        const [first, second] = hosts;
+        for (const f of [F.LOG_TIME, F.ROOT_TIME, F.FIT_TIME])
+          expect(outcome(() => f(...as(first), 20, first, first, first, first, picksAs(first)))).toBe(
+            outcome(() => f(...as(second), 20, second || undefined, undefined, null, second || "", picksAs(second))),
+          );
+        expect(outcome(() => F.TIME_CURVE(...as(first)))).toBe(outcome(() => F.TIME_CURVE(...as(second))));
+        expect(outcome(() => F.SECONDARY(...as(first), 20, first, first))).toBe(
+          outcome(() => F.SECONDARY(...as(second), 20)),
+        );
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test("thousands of trailing blanks change nothing and cost little", () => {
+    const blanks = new Array(20000).fill(null);
+    const long = [column([...BY_HAND, ...blanks]), column([...readings, ...blanks])] as const;
+    expect(F.LOG_TIME(...long, 19.2)).toEqual(F.LOG_TIME(times, dial, 19.2));
+  });
+});
+
+describe("bad input: a message at the cell, with the row and the remedy", () => {
+  test("text in a time column", () => {
+    const typed: any[][] = column(BY_HAND);
+    typed[4] = ["2 min"];
+    expect(refusal(() => F.LOG_TIME(typed, dial))).toMatch(/^#VALUE! row 5 of the times holds the text "2 min"/);
+  });
+  test("lengths that differ", () => {
+    expect(refusal(() => F.ROOT_TIME(times, dial.slice(1)))).toBe(
+      "#VALUE! the times have 14 cells and the readings have 13: choose two ranges of the same length",
+    );
+  });
+  test("a negative time", () => {
+    expect(refusal(() => F.FIT_TIME(column([-1, ...BY_HAND]), column([1, ...readings])))).toMatch(
+      /^#VALUE! row 1 of the times is -1/,
+    );
+  });
+  test("two columns for one", () => {
+    expect(
+      refusal(() =>
+        F.LOG_TIME(
+          BY_HAND.map((t) => [t, t]),
+          dial,
+        ),
+      ),
+    ).toMatch(/^#VALUE! the times must be one column/);
+  });
+  test("too few readings", () => {
+    expect(refusal(() => F.LOG_TIME(column([1, 2, 4]), column([1, 2, 3])))).toMatch(
+      /^#N\/A 6 readings at different times are needed; there are 3/,
+    );
+  });
+  test("a word that is not known", () => {
+    expect(refusal(() => F.LOG_TIME(times, dial, 19.2, "cw"))).toMatch(/^#VALUE! the item is "cw": use one of d0, d50/);
+    expect(refusal(() => F.LOG_TIME(times, dial, 19.2, "cv", "both"))).toMatch(/^#VALUE! the drainage is "both"/);
+    expect(refusal(() => F.LOG_TIME(times, dial, 19.2, "cv", "double", "m/yr"))).toMatch(
+      /^#VALUE! the cv unit is "m\/yr"/,
+    );
+  });
+  test("a height that is none", () => {
+    expect(refusal(() => F.LOG_TIME(times, dial, -19))).toMatch(/^#VALUE! the height is -19/);
+    expect(refusal(() => F.LOG_TIME(times, dial, "tall"))).toMatch(/^#VALUE! the height holds the text "tall"/);
+  });
+  test("a method that does not apply is #N/A, with what to do", () => {
+    const line = column(BY_HAND.map((t) => 1 + 0.1 * Math.log10(t / 0.1)));
+    expect(refusal(() => F.LOG_TIME(times, line, 19.2))).toMatch(/^#N\/A the log-of-time method does not apply: .*; /);
+  });
+});
+
+describe("picks", () => {
+  test("a range of names and values, in any case, blanks passed over", () => {
+    const picks = [
+      ["D0", 1.01],
+      ["", ""],
+      ["d100", 1.99],
+      ["d90", 0],
+    ];
+    const table = F.LOG_TIME(times, dial, 19.2, null, null, null, null, picks);
+    expect(table[0]).toEqual(["d0", 1.01, "mm"]);
+    expect(table[7][1]).toBe("picked by hand: d0 = 1.01, d100 = 1.99");
+    expect(F.TIME_CURVE(times, dial, picks)[0].slice(0, 3)).toEqual([1.01, 1.5, 1.99]);
+  });
+  test("that contradict the readings, or are none", () => {
+    const picked = (picks: any) => refusal(() => F.LOG_TIME(times, dial, 19.2, null, null, null, null, picks));
+    expect(picked([["d100", 3]])).toMatch(/^#VALUE! the picked d100 \(3\) lies outside the readings/);
+    expect(picked([["d55", 3]])).toMatch(/^#VALUE! the name in row 1 of the picks is "d55": use one of d0, d100/);
+    expect(picked([["d0", "x"]])).toMatch(/^#VALUE! row 1 of the picks holds the text "x"/);
+    expect(picked([["d0", 1, 2]])).toMatch(/^#VALUE! the picks must be a range of two columns/);
+    expect(picked("d0")).toMatch(/^#VALUE! the picks must be a range of two columns/);
+  });
+});
+
+describe("SECONDARY", () => {
+  test("is strain per log cycle", () => {
+    expect(F.SECONDARY(times, dial, 20)).toBeCloseTo(0.0025, 4);
+    expect(F.SECONDARY(times, dial, 20, 240, 1440)).toBeCloseTo(0.0025, 5);
+    expect(F.SECONDARY(times, column(readings.map((r) => 9 - r)), 20)).toBeCloseTo(0.0025, 4);
+  });
+  test("refuses a span without readings", () => {
+    expect(refusal(() => F.SECONDARY(times, dial, 20, 700, 900))).toMatch(
+      /^#N\/A secondary compression needs 2 readings/,
+    );
+    expect(refusal(() => F.SECONDARY(times, dial, 0))).toMatch(/^#VALUE! the initial height is blank or zero/);
+  });
+});
+
+describe("TIME_CURVE", () => {
+  test("is the row of the data sheet, the same numbers as the functions", () => {
+    const log = F.LOG_TIME(times, dial);
+    const root = F.ROOT_TIME(times, dial);
+    expect(F.TIME_CURVE(times, dial)).toEqual([
+      [
+        log[0][1],
+        log[1][1],
+        log[2][1],
+        log[3][1],
+        log[4][1],
+        root[0][1],
+        root[1][1],
+        root[2][1],
+        root[3][1],
+        log[6][1],
+        "ok",
+      ],
+    ]);
+  });
+  test("a method that refuses leaves its cells blank and says why", () => {
+    const [cells] = F.TIME_CURVE(times.slice(0, 9), dial.slice(0, 9));
+    expect(cells.slice(0, 5)).toEqual(["", "", "", "", ""]);
+    expect(cells[8]).toBeGreaterThan(15);
+    expect(cells[10]).toMatch(/the log-of-time method does not apply: the readings stop/);
+  });
+  test("an unused load is a blank row", () => {
+    const blank = new Array(11).fill("");
+    expect(F.TIME_CURVE(column([null, null]), column([null, ""]))).toEqual([blank]);
+    expect(F.TIME_CURVE(column([0, 0]), column([0, 0]))).toEqual([blank]);
+    expect(F.TIME_CURVE(times, column(BY_HAND.map(() => null)))).toEqual([blank]);
+  });
+  test("bad input is still an error", () => {
+    expect(refusal(() => F.TIME_CURVE(column(["a", 1]), column([1, 2])))).toMatch(/^#VALUE! row 1 of the times/);
+  });
+});
+
+describe("LINES", () => {
+  test.each([
+    [
+      "LOG_TIME_LINES",
+      ["readings", "early parabola", "steepest tangent", "secondary tail", "d0", "d50", "d100", "t50", "t100"],
+    ],
+    ["ROOT_TIME_LINES", ["readings", "straight part", "1.15 line", "d0", "d90", "d100", "root t90"]],
+  ] as const)("%s: rows of label, x, y", (name, expected) => {
+    const rows = F[name](times, dial);
+    expect([...new Set(labels(rows))]).toEqual(expected);
+    rows.forEach(([, x, y]) => expect(Number.isFinite(x) && Number.isFinite(y)).toBe(true));
+    expect(F[name](times, dial, 19.2 as any)).toEqual(rows);
+    expect(refusal(() => F[name](times.slice(0, 6), dial.slice(0, 6)))).toMatch(/^#N\/A/);
+  });
+});
+
+describe("theory", () => {
+  test("both ways", () => {
+    expect(F.DEGREE_OF_CONSOLIDATION(0.19673075)).toBeCloseTo(0.5, 6);
+    expect(F.TIME_FACTOR(0.9)).toBeCloseTo(0.848085, 6);
+    expect(F.TIME_FACTOR(F.DEGREE_OF_CONSOLIDATION([[0.3]]))).toBeCloseTo(0.3, 12);
+    expect(refusal(() => F.TIME_FACTOR(1))).toMatch(/^#VALUE! the degree of consolidation is 1/);
+    expect(refusal(() => F.DEGREE_OF_CONSOLIDATION(-0.1))).toMatch(/^#VALUE! the time factor is -0.1/);
+  });
+  test("cv from a time read by hand", () => {
+    expect(F.CV_FROM_T50(4, 20, "single", "mm2/min")).toBeCloseTo((0.197 * 400) / 4, 12);
+    expect(F.CV_FROM_T90(4, 2, "double", "mm2/min", "cm")).toBeCloseTo((0.848 * 100) / 4, 12);
+    expect(refusal(() => F.CV_FROM_T50(0, 20))).toMatch(/^#VALUE! t50 is blank or zero/);
+    expect(refusal(() => F.CV_FROM_T90(4, null))).toMatch(/^#VALUE! the height is blank/);
+  });
+});
