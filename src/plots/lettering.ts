@@ -38,6 +38,8 @@ type Segment = readonly [Pixel, Pixel];
 
 /** The part of a segment inside the frame (Liang and Barsky's clipping), or null. */
 function clip([[x0, y0], [x1, y1]]: Segment, frame: Frame): Segment | null {
+  if (Math.max(x0, x1) < frame.left || Math.min(x0, x1) > frame.right) return null;
+  if (Math.max(y0, y1) < frame.top || Math.min(y0, y1) > frame.bottom) return null;
   const dx = x1 - x0;
   const dy = y1 - y0;
   let from = 0;
@@ -176,11 +178,13 @@ export function placeLabels(
         const far = near === "start" ? share : near === "end" ? 1 - share : Math.min(share, 1 - share);
         GAPS.forEach((gap, ring) =>
           SIDES.forEach(([sx, sy], side) => {
+            const dislike = far * 14 + ring * 9 + side * 0.5;
+            if (dislike >= least) return;
             const beside = sx === 0 ? 1 : sx === -1 ? -1 : 0;
             const x = anchor[0] + sx * size.width + beside * (sy === 0 ? gap : 2);
             const y = anchor[1] + sy * (size.height / 2 + gap);
             const label: Label = { ...size, x, y, ...(ring > 0 && { anchor }) };
-            const total = cost(label, index) + far * 14 + ring * 9 + side * 0.5;
+            const total = dislike + cost(label, index);
             if (total >= least) return;
             least = total;
             placed[index] = label;

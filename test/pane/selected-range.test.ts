@@ -19,6 +19,7 @@ describe("what a selection holds", () => {
     expect(lines.map(({ name }) => name)).toEqual(["B: Time (min)", "C: Reading (mm)"]);
     expect(lines[1].cells).toEqual([1.2, 1.5]);
     expect(begins).toBe("sheet row 6");
+    expect(lines.map(({ cellName }) => cellName(1))).toEqual(["B7", "C7"]);
   });
 
   test("a number among the headings belongs to them; a unit on its own is put in brackets", () => {
