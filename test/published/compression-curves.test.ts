@@ -1,0 +1,94 @@
+import {
+  COMPRESSION_INDEX,
+  MV,
+  PRECONSOLIDATION,
+  PRECONSOLIDATION_LINES,
+  PRECONSOLIDATION_SPREAD,
+} from "../../src/functions/curve";
+import { refusal } from "../functions/refusal";
+import curves from "./data/compression-curves.json";
+
+const column = (values: readonly number[]) => values.map((value) => [value]);
+const within = (value: number, target: number, percent: number) =>
+  expect(100 * Math.abs(value / target - 1)).toBeLessThanOrEqual(percent);
+const between = (value: number, [low, high]: readonly number[]) => {
+  expect(value).toBeGreaterThanOrEqual(low);
+  expect(value).toBeLessThanOrEqual(high);
+};
+
+// Tolerance against a printed preconsolidation stress: 10 percent on a good curve, 15 on a coarse or rounded one, the
+// published spread of hand readings.
+
+describe(`soft clay: ${curves.dasSoftClay.source}`, () => {
+  const { stress, voidRatio, published } = curves.dasSoftClay;
+  const [s, e] = [column(stress), column(voidRatio)];
+
+  test("Casagrande's construction and every other method, within 10 and 15 percent of the printed stress", () => {
+    within(PRECONSOLIDATION(s, e, "casagrande", "stress")[0][0], published.preconsolidation, 10);
+    for (const method of ["work", "bilog", "intersection", "pacheco_silva"])
+      within(PRECONSOLIDATION(s, e, method, "stress")[0][0], published.preconsolidation, 15);
+  });
+
+  test("the interval holds the printed stress", () => {
+    between(published.preconsolidation, [
+      PRECONSOLIDATION(s, e, null, "low")[0][0],
+      PRECONSOLIDATION(s, e, null, "high")[0][0],
+    ]);
+  });
+
+  test("Cc of the steepest stretch, and the remark on six points and a virgin part that flattens", () => {
+    within(COMPRESSION_INDEX(s, e), published.Cc, 1);
+    const remark = PRECONSOLIDATION(s, e, null, "remark")[0][0];
+    expect(remark).toContain("only 6 first-loading points");
+    expect(remark).toContain("flattens beyond stress 383.04");
+  });
+});
+
+describe(`Craig 7.1: ${curves.craig7_1.source}`, () => {
+  const { stress, voidRatio, published, readFromCurve } = curves.craig7_1;
+  const [s, e] = [column(stress), column(voidRatio)];
+
+  test("Casagrande's construction within 15 percent of the printed stress: a rounded curve", () => {
+    within(PRECONSOLIDATION(s, e, "casagrande", "stress")[0][0], published.preconsolidation, 15);
+    expect(PRECONSOLIDATION(s, e, null, "remark")[0][0]).toContain("rounded");
+  });
+
+  test("Cc between 1000 and 1500 kPa, and of the virgin line", () => {
+    within(COMPRESSION_INDEX(s, e, 1000, 1500), published.Cc1000to1500, 2);
+    within(COMPRESSION_INDEX(s, e), published.Cc1000to1500, 2);
+  });
+
+  test("mv from the void ratios that the book reads off its curve", () => {
+    const [a, b] = readFromCurve.mv100to200;
+    within(MV(100, 200, a, b), published.mv100to200, 1);
+    const [c, d] = readFromCurve.mv1000to1500;
+    within(MV(1000, 1500, c, d), published.mv1000to1500, 1);
+  });
+});
+
+describe(`poorly defined: ${curves.dasExample11_2.source}`, () => {
+  const { stress, voidRatio, recalculated } = curves.dasExample11_2;
+  const [s, e] = [column(stress), column(voidRatio)];
+
+  test("a reading within what recalculation allows, remarked, and a verdict that does not call it well defined", () => {
+    between(PRECONSOLIDATION(s, e, null, "stress")[0][0], recalculated.preconsolidation);
+    expect(PRECONSOLIDATION(s, e, null, "remark")[0][0]).toContain("rounded");
+    const verdict = PRECONSOLIDATION_SPREAD(s, e).find(([label]) => label === "verdict")![1];
+    expect(verdict).toMatch(/^(uncertain|unreliable)/);
+    within(COMPRESSION_INDEX(s, e), recalculated.CcLastPair, 1);
+  });
+});
+
+describe(`no yield to read: ${curves.das0748.source}`, () => {
+  const { stress, voidRatio, published, recalculated } = curves.das0748;
+  const [s, e] = [column(stress), column(voidRatio)];
+
+  test("refused by every method, with the reason, while Cc is still given", () => {
+    for (const method of ["casagrande", "work", "bilog", "intersection", "pacheco_silva"])
+      expect(refusal(() => PRECONSOLIDATION(s, e, method, "stress"))).toMatch(/^#N\/A no bend in the curve/);
+    expect(refusal(() => PRECONSOLIDATION_SPREAD(s, e))).toMatch(/^#N\/A no bend/);
+    expect(refusal(() => PRECONSOLIDATION_LINES(s, e))).toMatch(/^#N\/A no bend/);
+    between(COMPRESSION_INDEX(s, e), recalculated.Cc);
+    within(COMPRESSION_INDEX(s, e, 2000, 8000), published.Cc, 2);
+  });
+});
