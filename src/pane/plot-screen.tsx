@@ -61,6 +61,7 @@ const useStyles = makeStyles({
       fontSize: tokens.fontSizeBase300,
     },
     "& thead th": { color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200 },
+    "& tbody th": { whiteSpace: "nowrap" },
     "& .number": { textAlign: "right" },
   },
 });

@@ -14,6 +14,7 @@ const useStyles = makeStyles({
     fontSize: tokens.fontSizeBase300,
     color: tokens.colorNeutralForeground2,
     cursor: "pointer",
+    "@media (forced-colors: active)": { borderBottomColor: "Canvas" },
     ":hover": { color: tokens.colorNeutralForeground1, borderBottomColor: tokens.colorNeutralStroke1 },
     ":focus-visible": { outline: `2px solid ${tokens.colorStrokeFocus2}`, outlineOffset: "-3px" },
   },
@@ -21,6 +22,7 @@ const useStyles = makeStyles({
     color: tokens.colorNeutralForeground1,
     fontWeight: tokens.fontWeightSemibold,
     borderBottomColor: tokens.colorCompoundBrandStroke,
+    "@media (forced-colors: active)": { borderBottomColor: "Highlight" },
     ":hover": { borderBottomColor: tokens.colorCompoundBrandStroke },
   },
 });

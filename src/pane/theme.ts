@@ -26,16 +26,17 @@ export const THEMES: Record<Look, Theme> = {
   "high-contrast": teamsHighContrastTheme,
 };
 
-/** The inks of a plot in each look; names as src/plots/svg.ts reads them. Its paper is the pane's own ground. */
-const inks = (ink: string, grid: string, construction: string): Record<string, string> => ({
+/** The inks of a plot; names as src/plots/svg.ts reads them. */
+const inks = (ink: string, paper: string, grid: string, construction: string): Record<string, string> => ({
   "--plot-ink": ink,
-  "--plot-paper": tokens.colorNeutralBackground1,
+  "--plot-paper": paper,
   "--plot-grid": grid,
   "--plot-construction": construction,
 });
 
+/** The paper is the pane's own ground; where the system forces its colours, the plot is drawn in them. */
 export const PLOT_INKS: Record<Look, Record<string, string>> = {
-  light: inks("#111", "#c8c8c8", "#0b4f9c"),
-  dark: inks("#f0f0f0", "#4a4a4a", "#8cc4ff"),
-  "high-contrast": inks("#fff", "#555", "#ffff00"),
+  light: inks("#111", tokens.colorNeutralBackground1, "#c8c8c8", "#0b4f9c"),
+  dark: inks("#f0f0f0", tokens.colorNeutralBackground1, "#4a4a4a", "#8cc4ff"),
+  "high-contrast": inks("CanvasText", "Canvas", "color-mix(in srgb, CanvasText 30%, Canvas)", "LinkText"),
 };

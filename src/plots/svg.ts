@@ -177,7 +177,7 @@ function lettering(page: Document, labels: ReturnType<typeof placeLabels>): SVGE
       const at = { x1: anchor[0], y1: anchor[1], x2: Math.min(Math.max(anchor[0], x), x + width), y2: y };
       for (const [name, value] of Object.entries(at)) leader.setAttribute(name, value.toFixed(1));
       leader.setAttribute("stroke", INK);
-      leader.setAttribute("stroke-width", "0.6");
+      leader.setAttribute("stroke-width", "0.8");
       group.append(leader);
     }
     const label = page.createElementNS("http://www.w3.org/2000/svg", "text");
