@@ -3,6 +3,7 @@ import type { Box, CellPlan, SheetPlan } from "../port";
 import type { Command } from "./engine";
 import { toEngineFormat } from "./formats";
 import { resolveNames, type LocalNames } from "./names";
+import { setNotes, type Note } from "./notes";
 import { BORDERS, charactersToPixels, STYLES } from "./styles";
 import { typed } from "./text";
 
@@ -89,5 +90,9 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
         criterion: { type: "isValueInList", values: JSON.parse(choices), displayStyle: "arrow" },
       },
     });
+
+  const notes: Note[] = [];
+  for (const { row, col, note } of plan.cells) if (note) notes.push({ row, col, text: note });
+  if (notes.length > 0) commands.push(setNotes(sheetId, notes));
   return commands;
 }

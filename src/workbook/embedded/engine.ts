@@ -1,6 +1,8 @@
 /** What the adapter adds to the engine before the first workbook is made: error codes, and many commands as one step. */
 import { EvaluationError, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
 
+import "./notes";
+
 export { EvaluationError, Model };
 
 /** A command of the engine: its type and whatever that type needs. */

@@ -3,6 +3,10 @@
  * bare, each later one gets one suffix for all of its names ("ring_mass_2").
  */
 
+import { tokenize } from "@odoo/o-spreadsheet";
+
+export type Rename = (name: string) => string;
+
 /** What a sheet's local names are called in the engine: local name to engine's name. */
 export type LocalNames = ReadonlyMap<string, string>;
 
@@ -34,4 +38,12 @@ export function resolveNames(formula: string, names: LocalNames): string {
     if (called === undefined) throw new Error(`the formula ${formula} refers to the unknown name ${name}`);
     return called;
   });
+}
+
+/** The formula (without "=") with each bare name, that is no function, reference or text, put through `rename`. */
+export function renameIn(formula: string, rename: Rename): string {
+  const tokens = tokenize(`=${formula}`).slice(1);
+  return tokens
+    .map(({ type, value }, i) => (type === "SYMBOL" && tokens[i + 1]?.type !== "LEFT_PAREN" ? rename(value) : value))
+    .join("");
 }

@@ -9,6 +9,7 @@ import {
   type WorkbookPort,
 } from "../port";
 import { sheetCommands } from "./commands";
+import { ownNames, takeCopies } from "./copies";
 import { runBatch, type Dispatching, type Model } from "./engine";
 import { freeNames, freeSheetName, type LocalNames } from "./names";
 import type { OpenWorkbook } from "./workbook";
@@ -37,7 +38,10 @@ export class EmbeddedPort implements WorkbookPort {
     this.#model.selection.unobserve(this);
     this.#model = model;
     this.#localNames = new Map(localNames);
-    model.on("update", this, () => this.#tell());
+    model.on("update", this, () => {
+      this.#adoptCopies();
+      this.#tell();
+    });
     model.selection.observe(this, { handleEvent: () => this.#tell() });
     this.#tell();
   }
@@ -108,6 +112,16 @@ export class EmbeddedPort implements WorkbookPort {
   async onChange(listener: () => void): Promise<Unsubscribe> {
     this.#listeners.add(listener);
     return () => void this.#listeners.delete(listener);
+  }
+
+  #adoptCopies(): void {
+    for (const copy of takeCopies(this.#model)) {
+      const names = this.#localNames.get(copy.from);
+      if (!names) continue;
+      const own = ownNames(this.#model, copy, names);
+      this.#localNames.set(copy.to, own.names);
+      runBatch(this.#model, own.commands);
+    }
   }
 
   #tell(): void {

@@ -1,7 +1,8 @@
 /** The engine's own spreadsheet on the page. */
 import { Spreadsheet } from "@odoo/o-spreadsheet";
-import { App } from "@odoo/owl";
+import { App, Component, xml } from "@odoo/owl";
 import type { Model } from "./engine";
+import { showNotesWith } from "./notes";
 
 /** How the sheet speaks to the person before it. */
 export interface Voice {
@@ -13,6 +14,14 @@ export interface SheetView {
   /** Shows another workbook in the place of the present one. */
   show(model: Model): Promise<void>;
 }
+
+/** A cell's note, as it is shown on hover. */
+class NoteBox extends Component {
+  static override template = xml`<div class="clayledger-note" t-esc="props.text"/>`;
+  static maxSize = { maxHeight: 300 };
+}
+
+showNotesWith(NoteBox);
 
 /** Makes the view in `target`; `templates` is the text of the engine's o_spreadsheet.xml. */
 export function sheetView(target: HTMLElement, templates: string, voice: Voice): SheetView {

@@ -1,6 +1,7 @@
 import "./engine-in-node";
 import { runInNewContext } from "node:vm";
 import { helpers } from "@odoo/o-spreadsheet";
+import { noteGetters } from "../../../src/workbook/embedded/notes";
 import { EmbeddedPort } from "../../../src/workbook/embedded/port";
 import { newWorkbook } from "../../../src/workbook/embedded/workbook";
 import type { CellPlan, SheetPlan } from "../../../src/workbook/port";
@@ -87,9 +88,11 @@ describe("inserting a sheet", () => {
     const before = JSON.stringify(model(port).exportData().sheets);
     await port.insertSheet(plan);
     const after = model(port).exportData();
+    const sheetId = model(port).getters.getSheetIdByName("Ring")!;
     model(port).dispatch("REQUEST_UNDO");
     expect(JSON.stringify(model(port).exportData().sheets)).toBe(before);
     expect(model(port).getters.getNamedRanges()).toEqual([]);
+    expect(noteGetters(model(port)).getNotes(sheetId)).toEqual([]);
     model(port).dispatch("REQUEST_REDO");
     expect(model(port).exportData().sheets).toEqual(after.sheets);
     expect((await port.readNames("Ring", ["ring"])).ring).toEqual([[74.36]]);
@@ -131,6 +134,31 @@ describe("inserting a sheet", () => {
   });
 });
 
+test("a note stays with its cell when rows move, is copied with the sheet, and goes with it", async () => {
+  const port = open();
+  await port.insertSheet(plan);
+  const { getters } = model(port);
+  const sheetId = getters.getSheetIdByName("Ring")!;
+  const notes = (id = sheetId) => noteGetters(model(port)).getNotes(id);
+  expect(notes()).toEqual([{ row: 3, col: 1, text: "Wet soil" }]);
+  const dispatch = (type: string, payload: object) =>
+    expect(model(port).dispatch(type as never, payload as never).isSuccessful).toBe(true);
+  dispatch("ADD_COLUMNS_ROWS", {
+    sheetId,
+    sheetName: "Ring",
+    dimension: "ROW",
+    position: "before",
+    base: 1,
+    quantity: 2,
+  });
+  expect(notes()).toEqual([{ row: 5, col: 1, text: "Wet soil" }]);
+  dispatch("DUPLICATE_SHEET", { sheetId, sheetIdTo: "copy", sheetNameTo: "Copy" });
+  expect(notes("copy")).toEqual([{ row: 5, col: 1, text: "Wet soil" }]);
+  dispatch("DELETE_SHEET", { sheetId, sheetName: "Ring" });
+  expect(notes()).toEqual([]);
+  expect(notes("copy")).toHaveLength(1);
+});
+
 describe("reading", () => {
   test("an error cell is its code, a blank one is empty", async () => {
     const port = open();
@@ -155,6 +183,18 @@ describe("reading", () => {
   test("a sheet that is not there is said so", async () => {
     await expect(open().values("Nowhere", "A1")).rejects.toThrow('There is no sheet named "Nowhere"');
   });
+});
+
+test("a copied sheet reckons with its own cells, under names of its own", async () => {
+  const port = open();
+  await port.insertSheet(plan);
+  const sheetId = model(port).getters.getSheetIdByName("Ring")!;
+  model(port).dispatch("DUPLICATE_SHEET", { sheetId, sheetIdTo: "copy", sheetNameTo: "Copy" });
+  model(port).dispatch("UPDATE_CELL", { sheetId: "copy", col: 1, row: 1, content: "11.03" });
+  expect(cellOf(port, "Copy", "B4").value).toBeCloseTo(200, 10);
+  expect(cellOf(port, "Ring", "B4").value).toBeCloseTo(136.67, 10);
+  expect(await port.readNames("Copy", ["ring"])).toEqual({ ring: [[11.03]] });
+  expect(await port.readNames("Ring", ["ring"])).toEqual({ ring: [[74.36]] });
 });
 
 test("listeners hear of values and of the selection, until they leave, and in the next workbook too", async () => {

@@ -4,6 +4,7 @@ import ExcelJS from "exceljs";
 import { helpers } from "@odoo/o-spreadsheet";
 import { demoSheet } from "../../../src/datasheet";
 import { Model } from "../../../src/workbook/embedded/engine";
+import { noteGetters } from "../../../src/workbook/embedded/notes";
 import { EmbeddedPort } from "../../../src/workbook/embedded/port";
 import { newWorkbook, type OpenWorkbook } from "../../../src/workbook/embedded/workbook";
 import { openXlsx } from "../../../src/workbook/embedded/xlsx/open";
@@ -54,7 +55,12 @@ function contents({ model }: OpenWorkbook) {
       }
       return [
         getters.getSheetName(sheetId),
-        { cells, merges: getters.getMerges(sheetId), frozen: getters.getPaneDivisions(sheetId) },
+        {
+          cells,
+          notes: noteGetters(model).getNotes(sheetId),
+          merges: getters.getMerges(sheetId),
+          frozen: getters.getPaneDivisions(sheetId),
+        },
       ];
     }),
   );
@@ -138,8 +144,12 @@ describe("the demonstration, twice in one workbook", () => {
     const other = new ExcelJS.Workbook();
     await other.xlsx.load(saved as never);
     const [, name] = await port.sheetNames();
-    expect(other.worksheets.map((sheet) => sheet.name)).toEqual(await port.sheetNames());
     const plan = demoSheet("SI");
+    const noted = plan.cells.find(({ note }) => note)!;
+    expect(other.getWorksheet(name)!.getCell(noted.row + 1, noted.col + 1).note).toMatchObject({
+      texts: [expect.objectContaining({ text: noted.note })],
+    });
+    expect(other.worksheets.map((sheet) => sheet.name)).toEqual(await port.sheetNames());
     const result = plan.cells.find(({ formula }) => formula?.includes("CLAY."))!;
     const cell = other.getWorksheet(name)!.getCell(result.row + 1, result.col + 1);
     expect(cell.formula ?? (cell.value as any).formula).toContain("_xldudf_CLAY_");
@@ -211,10 +221,12 @@ describe("files of others", () => {
     sheet.getCell("A4").value = { formula: "CLAY.WATER_CONTENT(A2,10)", result: 0.25 };
     sheet.getCell("A5").value = { richText: [{ text: "1" }, { text: "/2", font: { bold: true } }] };
     sheet.getCell("A6").value = { formula: '_xlfn.IFS(A2>1,"say ""yes""",TRUE,"no")' };
+    sheet.getCell("A2").note = "weighed twice";
     other.definedNames.add("'Lab 1'!$A$2", "first_mass");
     const { workbook, remarks } = openXlsx(new Uint8Array((await other.xlsx.writeBuffer()) as ArrayBuffer));
     const cells = contents(workbook)["Lab 1"].cells as any;
     expect(remarks).toEqual([]);
+    expect(contents(workbook)["Lab 1"].notes).toEqual([{ row: 1, col: 0, text: "weighed twice" }]);
     expect(cells.A1.value).toBe("0012");
     expect(cells.A2.formattedValue).toBe("1.25e+01");
     expect(cells.A3).toMatchObject({ formula: "=CLAY.WATER_CONTENT(first_mass,10)", value: expect.closeTo(0.25, 12) });

@@ -6,8 +6,7 @@
  * ("a"&CHAR(34)&"b"); its backslash before a quote is part of the text.
  */
 import { tokenize } from "@odoo/o-spreadsheet";
-
-export type Rename = (name: string) => string;
+import { renameIn, type Rename } from "../names";
 
 const REFERENCE = String.raw`(?:'(?:[^']|'')*'!|[\w.]+!)?\$?[A-Za-z]{1,3}\$?\d+`;
 const ANCHOR = new RegExp(String.raw`_xlfn\.ANCHORARRAY\((${REFERENCE})\)`, "g");
@@ -28,14 +27,6 @@ function inCode(
 
 const FILE_TEXT = String.raw`"(?:""|[^"])*"`;
 const ENGINE_TEXT = String.raw`"(?:\\"|[^"])*"`;
-
-/** Each bare name (not a function, a reference or a text) put through `rename`; `formula` without "=". */
-function renameIn(formula: string, rename: Rename): string {
-  const tokens = tokenize(`=${formula}`).slice(1);
-  return tokens
-    .map(({ type, value }, i) => (type === "SYMBOL" && tokens[i + 1]?.type !== "LEFT_PAREN" ? rename(value) : value))
-    .join("");
-}
 
 /** From the text of `<f>` to what the engine types after "=". */
 export function fromFileFormula(formula: string, rename: Rename): string {

@@ -5,8 +5,10 @@ import { WorkbookError } from "../../port";
 import { Model } from "../engine";
 import { toEngineFormat } from "../formats";
 import { freeNames, type LocalNames } from "../names";
+import type { Note } from "../notes";
 import { typedText } from "../text";
 import type { OpenWorkbook } from "../workbook";
+import { readComments } from "./comments";
 import { fromFileFormula } from "./formula";
 import { all, append, first, parseXml, writeXml } from "./xml";
 
@@ -178,13 +180,15 @@ function pathOf(target: string, from: string): string {
   return steps.join("/");
 }
 
+const relationsOf = (path: string): string => path.replace(/([^/]+)$/, "_rels/$1.rels");
+
 /** The workbook's part and each sheet's, by the file's own relationships. */
 function findSheets(parts: Parts) {
   const types = parseXml(parts["[Content_Types].xml"]);
   const main = all(types, "Override").find((part) => /sheet\.main\+xml$/.test(part.getAttribute("ContentType") ?? ""));
   const path = main?.getAttribute("PartName")?.slice(1) ?? "xl/workbook.xml";
   const workbook = parseXml(parts[path]);
-  const relations = parseXml(parts[path.replace(/([^/]+)$/, "_rels/$1.rels")]);
+  const relations = parseXml(parts[relationsOf(path)]);
   const targets = new Map(
     all(relations, "Relationship").map((one) => [
       one.getAttribute("Id"),
@@ -202,6 +206,17 @@ function findSheets(parts: Parts) {
   return { workbook, sheets };
 }
 
+/** The notes of a sheet, by its part's own relationships. */
+function notesOf(parts: Parts, sheetPath: string): Note[] {
+  const relations = parts[relationsOf(sheetPath)];
+  if (!relations) return [];
+  const comments = all(parseXml(relations), "Relationship").find((one) =>
+    one.getAttribute("Type")?.endsWith("/comments"),
+  );
+  const part = comments && parts[pathOf(comments.getAttribute("Target") ?? "", sheetPath)];
+  return part ? readComments(part) : [];
+}
+
 function read(bytes: Uint8Array): Opened {
   const parts = unpack(bytes);
   const { workbook, sheets } = findSheets(parts);
@@ -214,8 +229,10 @@ function read(bytes: Uint8Array): Opened {
     if (/(^|\/)sharedStrings\.xml$/.test(path)) parts[path] = patchStrings(parts[path]);
     if (/(^|\/)styles\.xml$/.test(path)) parts[path] = patchStyles(parts[path]);
   }
+  const notes = new Map(sheets.map(({ name, path }) => [name, notesOf(parts, path)]));
   const data = load(parts) as any;
   data.namedRanges = names.ranges;
+  for (const sheet of data.sheets) sheet.notes = notes.get(sheet.name);
   const model = new Model(data);
   const { getters } = model;
   const localNames = new Map(

@@ -3,7 +3,9 @@ import { helpers } from "@odoo/o-spreadsheet";
 import { strToU8, zipSync } from "fflate";
 import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../formats";
+import { noteGetters } from "../notes";
 import type { OpenWorkbook } from "../workbook";
+import { addComments } from "./comments";
 import { toFileFormula } from "./formula";
 import { all, append, first, parseXml, writeXml } from "./xml";
 
@@ -127,29 +129,22 @@ export async function saveXlsx(workbook: OpenWorkbook): Promise<Uint8Array<Array
   const { model } = workbook;
   const { files } = await model.exportXLSX();
   const { names, renameOn } = fileNames(workbook);
-  const sheetIds = model.getters.getSheetIds();
-  const parts: Record<string, Uint8Array> = {};
-  for (const file of files) {
-    if ("imageSrc" in file) {
-      parts[file.path] = await imageBytes(file.imageSrc);
-      continue;
-    }
-    const { path, content } = file;
-    const sheet = /^xl\/worksheets\/sheet(\d+)\.xml$/.exec(path);
-    const sheetId = sheet ? sheetIds[Number(sheet[1])] : undefined;
-    const text =
-      path === "xl/workbook.xml"
-        ? patchWorkbook(content, names)
-        : path === "xl/styles.xml"
-          ? patchStyles(content)
-          : path === "xl/sharedStrings.xml"
-            ? patchStrings(content)
-            : sheetId !== undefined
-              ? patchSheet(content, sheetId, workbook, renameOn(sheetId))
-              : content;
-    parts[path] = strToU8(text);
-  }
-  return zipSync(parts) as Uint8Array<ArrayBuffer>;
+  const texts = new Map<string, string>();
+  const pictures: Record<string, Uint8Array> = {};
+  for (const file of files)
+    if ("imageSrc" in file) pictures[file.path] = await imageBytes(file.imageSrc);
+    else texts.set(file.path, file.content);
+
+  const patch = (path: string, change: (text: string) => string) => texts.set(path, change(texts.get(path)!));
+  patch("xl/workbook.xml", (text) => patchWorkbook(text, names));
+  patch("xl/styles.xml", patchStyles);
+  patch("xl/sharedStrings.xml", patchStrings);
+  model.getters.getSheetIds().forEach((sheetId, index) => {
+    patch(`xl/worksheets/sheet${index}.xml`, (text) => patchSheet(text, sheetId, workbook, renameOn(sheetId)));
+    addComments(texts, index, noteGetters(model).getNotes(sheetId));
+  });
+  const parts = Object.fromEntries([...texts].map(([path, text]) => [path, strToU8(text)]));
+  return zipSync({ ...parts, ...pictures }) as Uint8Array<ArrayBuffer>;
 }
 
 /** The bytes of an image that the engine keeps as a data address. */

@@ -1,0 +1,103 @@
+/** Notes on cells, which the engine has none of: kept with the sheet through undo, moved rows and copies, shown on hover. */
+import { CorePlugin, coreTypes, helpers, registries } from "@odoo/o-spreadsheet";
+
+const SET_NOTES = "CLAYLEDGER_SET_NOTES";
+
+export interface Note {
+  readonly col: number;
+  readonly row: number;
+  readonly text: string;
+}
+
+interface Place {
+  readonly sheetId: string;
+  readonly col: number;
+  readonly row: number;
+}
+
+/** The getters that the plugin adds to the engine's. */
+export interface NoteGetters {
+  getNote(place: Place): string | undefined;
+  getNotes(sheetId: string): Note[];
+}
+
+interface KeptNote {
+  readonly range: { readonly sheetId: string; readonly zone: { readonly left: number; readonly top: number } };
+  readonly text: string;
+}
+
+class NotesPlugin extends CorePlugin {
+  static override getters = ["getNote", "getNotes"] as never;
+  readonly notes: readonly KeptNote[] = [];
+
+  getNote({ sheetId, col, row }: Place): string | undefined {
+    return this.notes.find(
+      ({ range }) => range.sheetId === sheetId && range.zone.left === col && range.zone.top === row,
+    )?.text;
+  }
+
+  getNotes(sheetId: string): Note[] {
+    return this.notes
+      .filter(({ range }) => range.sheetId === sheetId)
+      .map(({ range, text }) => ({ col: range.zone.left, row: range.zone.top, text }));
+  }
+
+  override adaptRanges({ applyChange }: any): void {
+    const moved = this.notes.flatMap((note) => {
+      const { changeType, range } = applyChange(note.range);
+      return changeType === "REMOVE" ? [] : changeType === "NONE" ? [note] : [{ ...note, range }];
+    });
+    if (moved.length !== this.notes.length || moved.some((note, i) => note !== this.notes[i])) this.#keep(moved);
+  }
+
+  override handle(command: any): void {
+    if (command.type === SET_NOTES) this.#keep([...this.notes, ...this.#made(command.sheetId, command.notes)]);
+    if (command.type === "DUPLICATE_SHEET")
+      this.#keep([...this.notes, ...this.#made(command.sheetIdTo, this.getNotes(command.sheetId))]);
+  }
+
+  override import(data: any): void {
+    this.#keep(data.sheets.flatMap(({ id, notes = [] }: any) => this.#made(id, notes)));
+  }
+
+  override export(data: any): void {
+    for (const sheet of data.sheets) sheet.notes = this.getNotes(sheet.id);
+  }
+
+  #made(sheetId: string, notes: readonly Note[]): KeptNote[] {
+    return notes.map(({ col, row, text }) => ({
+      range: this.getters.getRangeFromZone(sheetId, { left: col, right: col, top: row, bottom: row }),
+      text,
+    }));
+  }
+
+  #keep(notes: readonly KeptNote[]): void {
+    (this.history as any).update("notes", notes);
+  }
+}
+
+coreTypes.add(SET_NOTES as never);
+// What others would have to undo of it in a shared session, of which there is none here.
+registries.inverseCommandRegistry.add(SET_NOTES, (command) => [command]);
+registries.corePluginRegistry.add("clayledger_notes", NotesPlugin as never);
+
+/** The command that puts notes on a new sheet. */
+export const setNotes = (sheetId: string, notes: readonly Note[]) => ({ type: SET_NOTES, sheetId, notes });
+
+/** The engine's getters, with the plugin's. */
+export const noteGetters = (model: { readonly getters: unknown }): NoteGetters => model.getters as NoteGetters;
+
+/** Shows a cell's note on hover with the component given; an error's own message goes first. */
+export function showNotesWith(component: unknown): void {
+  registries.cellPopoverRegistry.add("ClayledgerNote", {
+    onHover: (position: Place, getters: unknown) => {
+      const text = (getters as NoteGetters).getNote(position);
+      return text === undefined
+        ? { isOpen: false }
+        : { isOpen: true, props: { text }, Component: component, cellCorner: "top-right" };
+    },
+  } as never);
+}
+
+/** "B4" of a note. */
+export const noteCell = ({ col, row }: Note): string => helpers.toXC(col, row);

@@ -1,0 +1,82 @@
+/** Notes as the comments of an .xlsx file: the words in one part, the boxes that Excel shows them in in another. */
+import type { Note } from "../notes";
+import { noteCell } from "../notes";
+import { all, append, first, parseXml, writeXml } from "./xml";
+
+const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+const PACKAGE_RELATIONS = "http://schemas.openxmlformats.org/package/2006/relationships";
+const COMMENTS_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml";
+const BOXES_TYPE = "application/vnd.openxmlformats-officedocument.vmlDrawing";
+
+/** The box of one note, to the right of its cell, hidden until the pointer is there. */
+const noteBox = ({ col, row }: Note, index: number): string =>
+  `<v:shape id="_x0000_s${1025 + index}" type="#_x0000_t202" style="position:absolute;visibility:hidden" fillcolor="#ffffe1" o:insetmode="auto">` +
+  `<v:fill color2="#ffffe1"/><v:path o:connecttype="none"/><v:textbox style="mso-direction-alt:auto"/>` +
+  `<x:ClientData ObjectType="Note"><x:MoveWithCells/><x:SizeWithCells/>` +
+  `<x:Anchor>${col + 1}, 12, ${row}, 2, ${col + 5}, 12, ${row + 5}, 2</x:Anchor>` +
+  `<x:AutoFill>False</x:AutoFill><x:Row>${row}</x:Row><x:Column>${col}</x:Column></x:ClientData></v:shape>`;
+
+const noteBoxes = (notes: readonly Note[], sheet: number): string =>
+  `<xml xmlns:v="urn:schemas-microsoft-com:vml" xmlns:o="urn:schemas-microsoft-com:office:office" xmlns:x="urn:schemas-microsoft-com:office:excel">` +
+  `<o:shapelayout v:ext="edit"><o:idmap v:ext="edit" data="${sheet + 1}"/></o:shapelayout>` +
+  `<v:shapetype id="_x0000_t202" coordsize="21600,21600" o:spt="202" path="m,l,21600r21600,l21600,xe">` +
+  `<v:stroke joinstyle="miter"/><v:path gradientshapeok="t" o:connecttype="rect"/></v:shapetype>` +
+  `${notes.map((note, index) => noteBox(note, sheet * 1024 + index)).join("")}</xml>`;
+
+function noteWords(notes: readonly Note[]): string {
+  const document = parseXml(
+    `<comments xmlns="${MAIN}"><authors><author>Clayledger</author></authors><commentList/></comments>`,
+  );
+  const list = first(document, "commentList")!;
+  for (const note of notes) {
+    const text = append(append(list, "comment", { ref: noteCell(note), authorId: "0" }), "text");
+    append(append(text, "r"), "t", {}, note.text);
+  }
+  return writeXml(document);
+}
+
+/** Puts a sheet's notes into the file's parts (path to text). `sheet` counts from 0. */
+export function addComments(parts: Map<string, string>, sheet: number, notes: readonly Note[]): void {
+  if (notes.length === 0) return;
+  parts.set(`xl/comments${sheet + 1}.xml`, noteWords(notes));
+  parts.set(`xl/drawings/vmlDrawing${sheet + 1}.vml`, noteBoxes(notes, sheet));
+
+  const relationsPath = `xl/worksheets/_rels/sheet${sheet}.xml.rels`;
+  const relations = parseXml(parts.get(relationsPath) ?? `<Relationships xmlns="${PACKAGE_RELATIONS}"/>`);
+  for (const [Id, kind, Target] of [
+    ["notes", "comments", `../comments${sheet + 1}.xml`],
+    ["noteBoxes", "vmlDrawing", `../drawings/vmlDrawing${sheet + 1}.vml`],
+  ])
+    append(relations.documentElement, "Relationship", { Id, Type: `${RELATIONS}/${kind}`, Target });
+  parts.set(relationsPath, writeXml(relations));
+
+  const sheetPath = `xl/worksheets/sheet${sheet}.xml`;
+  const document = parseXml(parts.get(sheetPath)!);
+  const boxes = append(document.documentElement, "legacyDrawing");
+  boxes.setAttributeNS(RELATIONS, "r:id", "noteBoxes");
+  first(document, "tableParts")?.before(boxes);
+  parts.set(sheetPath, writeXml(document));
+
+  const types = parseXml(parts.get("[Content_Types].xml")!);
+  const known = all(types, "Default").some((type) => type.getAttribute("Extension") === "vml");
+  if (!known) {
+    const extension = append(types.documentElement, "Default", { Extension: "vml", ContentType: BOXES_TYPE });
+    types.documentElement.prepend(extension);
+  }
+  append(types.documentElement, "Override", { ContentType: COMMENTS_TYPE, PartName: `/xl/comments${sheet + 1}.xml` });
+  parts.set("[Content_Types].xml", writeXml(types));
+}
+
+/** The notes of a part of comments. */
+export const readComments = (text: string): Note[] =>
+  all(parseXml(text), "comment").map((comment) => {
+    const [, letters, row] = /^\$?([A-Z]+)\$?(\d+)/.exec(comment.getAttribute("ref") ?? "A1")!;
+    return {
+      col: [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1,
+      row: Number(row) - 1,
+      text: all(comment, "t")
+        .map((run) => run.textContent)
+        .join(""),
+    };
+  });
