@@ -6,6 +6,7 @@
  * same answers. Times never repeat zero, so a zero time after the first row is a blank one.
  */
 import { badInput, given, type Outcome } from "../outcome";
+import { median } from "../numeric/median";
 import { readingStep } from "../numeric/step";
 
 /** A series in order of time; the arrays have one length. */
@@ -52,6 +53,10 @@ export const MOST_READINGS = 120;
 const STEPS_PER_CYCLE = 20;
 /** An average counts as this many readings at most: logger noise is not independent from second to second. */
 const MOST_WEIGHT = 10;
+
+/** Within a step of so many readings, one off the middle by so many median departures is a spike. */
+const READINGS_FOR_SPIKES = 5;
+const SPIKE = 10;
 
 /** Readings and the rows that they stand in, before averaging. */
 interface Kept {
@@ -123,7 +128,8 @@ export function cleanReadings(
   const repeated = repeatedRows(kept);
   if (repeated.length) remarks.push(`${list(repeated)} repeat a time: readings at the same time were averaged`);
   const step = readingStep(kept.readings);
-  const series = count > MOST_READINGS ? averageSteps(kept) : averageEqualTimes(kept);
+  const { spikes, ...series } = count > MOST_READINGS ? averageSteps(kept, step) : averageEqualTimes(kept);
+  if (spikes.length) remarks.push(`${list(spikes)} ${verb(spikes)} left out: far off the readings before and after`);
   checkTimes(series, remarks);
   return given(
     { series, zeroReading, count, lastTime: kept.times[count - 1] ?? 0, step, travel: count ? most - least : 0 },
@@ -149,45 +155,75 @@ function repeatedRows({ times, rows }: Kept): number[] {
 }
 
 /** One point for each run of readings up to `end(start)`: the means of time and reading, and where they come from. */
-function averageRuns({ times, readings, rows }: Kept, end: (start: number) => number): Series {
+function averageRuns(
+  { times, readings, rows }: Kept,
+  end: (start: number) => number,
+  wrong: (start: number, stop: number) => (reading: number) => boolean,
+): Series & { readonly spikes: readonly number[] } {
   const series = { times: [] as number[], readings: [] as number[], rows: [] as string[], weights: [] as number[] };
+  const spikes: number[] = [];
   for (let start = 0; start < times.length;) {
     const stop = end(start);
-    const n = stop - start;
+    const isWrong = wrong(start, stop);
+    let n = 0;
     let time = 0;
     let reading = 0;
     for (let i = start; i < stop; i++) {
+      if (isWrong(readings[i])) {
+        spikes.push(rows[i]);
+        continue;
+      }
+      n++;
       time += times[i];
       reading += readings[i];
     }
     series.times.push(n === 1 ? times[start] : time / n);
     series.readings.push(n === 1 ? readings[start] : reading / n);
-    series.rows.push(n <= 4 ? list(rows.slice(start, stop)) : `rows ${rows[start]} to ${rows[stop - 1]}`);
+    series.rows.push(stop - start <= 4 ? list(rows.slice(start, stop)) : `rows ${rows[start]} to ${rows[stop - 1]}`);
     series.weights.push(Math.min(n, MOST_WEIGHT));
     start = stop;
   }
-  return series;
+  return { ...series, spikes };
 }
 
-/** Few readings: one point for each time. */
-const averageEqualTimes = (kept: Kept): Series =>
-  averageRuns(kept, (start) => {
-    let stop = start + 1;
-    while (kept.times[stop] === kept.times[start]) stop++;
-    return stop;
-  });
+const none = () => () => false;
 
-/** Many readings: their averages in equal steps of log time; the early minutes, less dense than that, keep their own. */
-function averageSteps(kept: Kept): Series {
-  const { times } = kept;
+/** Few readings: one point for each time. */
+const averageEqualTimes = (kept: Kept) =>
+  averageRuns(
+    kept,
+    (start) => {
+      let stop = start + 1;
+      while (kept.times[stop] === kept.times[start]) stop++;
+      return stop;
+    },
+    none,
+  );
+
+/**
+ * Many readings: their averages in equal steps of log time; the early minutes, less dense than that, keep their own. Within
+ * a step a reading far off the middle one is a spike, and left out.
+ */
+function averageSteps(kept: Kept, step: number) {
+  const { times, readings } = kept;
   const width = 10 ** (1 / STEPS_PER_CYCLE);
   let edge = times[0];
-  return averageRuns(kept, (start) => {
-    while (edge <= times[start] * (1 + 1e-9)) edge *= width;
-    let stop = start + 1;
-    while (stop < times.length && times[stop] * (1 + 1e-9) < edge) stop++;
-    return stop;
-  });
+  return averageRuns(
+    kept,
+    (start) => {
+      while (edge <= times[start] * (1 + 1e-9)) edge *= width;
+      let stop = start + 1;
+      while (stop < times.length && times[stop] * (1 + 1e-9) < edge) stop++;
+      return stop;
+    },
+    (start, stop) => {
+      if (stop - start < READINGS_FOR_SPIKES) return () => false;
+      const middle = median(readings.slice(start, stop));
+      const scatter = median(readings.slice(start, stop).map((reading) => Math.abs(reading - middle)));
+      const limit = SPIKE * Math.max(scatter, step);
+      return (reading) => limit > 0 && Math.abs(reading - middle) > limit;
+    },
+  );
 }
 
 /** Times that look like another unit: a jump of more than 30 times between neighbours, or a record of clock times in days. */

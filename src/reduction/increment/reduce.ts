@@ -1,5 +1,6 @@
 /** One load increment, reduced once by every method: what the cells, the pane, the plots and the checks all show. */
 import { given, notApplicable, then, type Outcome } from "../outcome";
+import { median } from "../numeric/median";
 import { T50, T90 } from "./cv";
 import { logTime, type LogTime } from "./log-time";
 import { curveAt } from "./model";
@@ -59,8 +60,8 @@ function backward({ series, count, step }: CleanReadings, fit: TheoryFit): strin
   const { times, readings, rows } = series;
   const sense = Math.sign(fit.primary);
   const used = times.map((_, i) => i).filter((i) => !fit.leftOut.includes(i));
-  const residuals = used.map((i) => Math.abs(readings[i] - curveAt(fit, times[i]))).sort((a, b) => a - b);
-  const limit = Math.max(BACK_STEPS * step, BACK_RESIDUALS * residuals[residuals.length >> 1]);
+  const residual = median(used.map((i) => Math.abs(readings[i] - curveAt(fit, times[i]))));
+  const limit = Math.max(BACK_STEPS * step, BACK_RESIDUALS * residual);
   const back = used.filter((i, k) => k > 0 && sense * (readings[i] - readings[used[k - 1]]) < -limit);
   return back.slice(0, 2).map((i) => `${rows[i]} goes back against the movement: check the reading`);
 }

@@ -1,0 +1,56 @@
+/**
+ * Wrong readings, found by how much the fit to theory gains when they are left out: a misread dial, a door slammed, a spike
+ * of the logger.
+ */
+import { lowest, parameterCount } from "./descent";
+import { curveAt } from "./model";
+import { mostDoubtful, type Table, type Trial } from "./search";
+
+export interface WrongReading {
+  /** Index into the series. */
+  readonly index: number;
+  /** How far it stands off the curve of the others, reading unit. */
+  readonly off: number;
+}
+
+/** A reading is wrong if leaving it out lowers the residual sum by this F, and it stands off by this share of primary. */
+const WRONG_F = 60;
+const WRONG_SHARE = 0.05;
+const FEWEST_TO_JUDGE = 8;
+/** At most two, or one in this many of a long series. */
+const MOST_WRONG = 2;
+const ONE_IN = 15;
+
+/**
+ * The most doubtful reading is left out, then the next, as long as there are enough; the longest such list stands whose
+ * last member is clearly wrong and all of whose members stand off. `rounding` is the variance of a step of the instrument.
+ */
+export function wrongReadings(
+  table: Table,
+  weights: readonly number[],
+  lean: number,
+  rounding: number,
+): { wrong: WrongReading[]; best: Trial } {
+  const { times, readings } = table.series;
+  const n = times.length;
+  const off = (trial: Trial, i: number) => Math.abs(readings[i] - curveAt(trial, times[i]));
+  let trial = lowest(table, weights, lean);
+  let found: { wrong: WrongReading[]; best: Trial } = { wrong: [], best: trial };
+  const left = [...weights];
+  const out: number[] = [];
+  while (out.length < Math.max(MOST_WRONG, Math.floor(n / ONE_IN)) && n - out.length >= FEWEST_TO_JUDGE) {
+    const worst = times.reduce((most, _, i) => (left[i] ? Math.max(most, off(trial, i)) : most), 0);
+    if (worst < 0.5 * WRONG_SHARE * Math.abs(trial.primary)) break;
+    const index = mostDoubtful(table, left, lean);
+    left[index] = 0;
+    out.push(index);
+    const without = lowest(table, left, lean);
+    const freedom = n - out.length - parameterCount(without);
+    const F = (trial.cost - without.cost) / (without.cost / freedom + rounding);
+    trial = without;
+    const wrong = out.map((i) => ({ index: i, off: off(trial, i) }));
+    if (F > WRONG_F && wrong.every((reading) => reading.off > WRONG_SHARE * Math.abs(trial.primary)))
+      found = { wrong, best: trial };
+  }
+  return found;
+}
