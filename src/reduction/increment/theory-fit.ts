@@ -32,7 +32,7 @@ export interface TheoryFit extends Curve {
 export const FEWEST_READINGS = 6;
 
 /** The time zero is off if freeing it lowers the residual sum by this F; beyond these minutes it is something else. */
-const TIME_ZERO_F = 20;
+const TIME_ZERO_F = 12;
 const MOST_TIME_ZERO = 0.3;
 const READINGS_TO_JUDGE_ZERO = 10;
 /** A second minimum is told of if its rate differs by this ratio. */
