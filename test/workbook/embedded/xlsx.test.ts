@@ -221,10 +221,12 @@ describe("files of others", () => {
     sheet.getCell("A6").value = { formula: '_xlfn.IFS(A2>1,"say ""yes""",TRUE,"no")' };
     sheet.getCell("A2").note = "weighed twice";
     other.definedNames.add("'Lab 1'!$A$2", "first_mass");
+    other.definedNames.add("'Lab 1'!$B$1:$B$400", "times");
     const { workbook, remarks } = openXlsx(new Uint8Array((await other.xlsx.writeBuffer()) as ArrayBuffer));
     const cells = contents(workbook)["Lab 1"].cells as any;
     expect(remarks).toEqual([]);
     expect(contents(workbook)["Lab 1"].notes).toEqual([{ row: 1, col: 0, text: "weighed twice" }]);
+    expect((await new EmbeddedPort(workbook).readNames("Lab 1", ["times"])).times).toHaveLength(400);
     expect(cells.A1.value).toBe("0012");
     expect(cells.A2.formattedValue).toBe("1.25e+01");
     expect(cells.A3).toMatchObject({ formula: "=CLAY.WATER_CONTENT(first_mass,10)", value: expect.closeTo(0.25, 12) });

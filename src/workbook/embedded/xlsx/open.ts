@@ -1,5 +1,5 @@
 /** An .xlsx file as a workbook: what the engine's own reader would drop or misread is put right before and after it. */
-import { load } from "@odoo/o-spreadsheet";
+import { helpers, load } from "@odoo/o-spreadsheet";
 import { strFromU8, unzipSync } from "fflate";
 import { WorkbookError } from "../../port";
 import { Model } from "../engine";
@@ -217,6 +217,18 @@ function notesOf(parts: Parts, sheetPath: string): Note[] {
   return part ? readComments(part) : [];
 }
 
+/** A sheet is read as large as its filled cells; a name may cover blank ones beyond them. */
+function makeRoom(sheets: { name: string; rowNumber: number; colNumber: number }[], names: Names): void {
+  for (const range of Object.values(names.ranges)) {
+    const { sheetName, xc } = helpers.splitReference(range);
+    const sheet = sheets.find(({ name }) => name === sheetName);
+    const { right, bottom } = helpers.toZone(xc);
+    if (!sheet) continue;
+    sheet.rowNumber = Math.max(sheet.rowNumber, bottom + 1);
+    sheet.colNumber = Math.max(sheet.colNumber, right + 1);
+  }
+}
+
 function read(bytes: Uint8Array): Opened {
   const parts = unpack(bytes);
   const { workbook, sheets } = findSheets(parts);
@@ -233,6 +245,7 @@ function read(bytes: Uint8Array): Opened {
   const data = load(parts) as any;
   data.namedRanges = names.ranges;
   for (const sheet of data.sheets) sheet.notes = notes.get(sheet.name);
+  makeRoom(data.sheets, names);
   const model = new Model(data);
   const { getters } = model;
   const localNames = new Map(
