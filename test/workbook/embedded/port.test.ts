@@ -18,16 +18,17 @@ const cells: CellPlan[] = [
   { row: 7, col: 1, kind: "result", formula: '="{ring}"' },
   { row: 8, col: 1, kind: "input" },
   { row: 9, col: 1, kind: "input" },
+  { row: 10, col: 1, kind: "input" },
 ];
 const box = (row: number, col: number, rows = 1, cols = 1) => ({ row, col, rows, cols });
 const plan: SheetPlan = {
   name: "Ring",
-  rows: 10,
+  rows: 11,
   cols: 3,
   cells,
   names: { ring: box(1, 1), wet: box(2, 1), masses: box(1, 1, 2) },
   columnWidths: { 0: 20 },
-  merges: [box(0, 0, 1, 3), box(8, 1, 1, 2)],
+  merges: [box(0, 0, 1, 3), box(8, 1, 1, 2), box(10, 1, 1, 2)],
   freezeRows: 1,
 };
 
@@ -75,8 +76,7 @@ describe("inserting a sheet", () => {
     expect(getters.getCellStyle(at("B4")).fillColor).toBeUndefined();
     expect(getters.getCellBorder(at("B9"))).toMatchObject({ top: { style: "thin" }, left: { style: "thin" } });
     expect(getters.getCellBorder(at("C10"))?.right).toBeUndefined();
-    expect(getters.getCellBorder(at("C10"))?.bottom).toBeUndefined();
-    expect(getters.getMerges(sheetId)).toHaveLength(2);
+    expect(getters.getMerges(sheetId)).toHaveLength(3);
     expect(getters.getPaneDivisions(sheetId)).toMatchObject({ ySplit: 1 });
     expect(getters.getColSize(sheetId, 0)).toBe(145);
     expect(getters.getValidationRuleForCell(at("B5"))?.criterion.values).toEqual(["kPa", "psf"]);
