@@ -31,8 +31,12 @@ export interface TheoryFit extends Curve {
 
 export const FEWEST_READINGS = 6;
 
-/** The time zero is off if freeing it lowers the residual sum by this F; beyond these minutes it is something else. */
+/**
+ * The time zero is off if freeing it lowers the residual sum by this F, and the mean residual by more than this share of
+ * primary; beyond these minutes it is something else.
+ */
 const TIME_ZERO_F = 12;
+const TIME_ZERO_SHARE = 3e-4;
 const MOST_TIME_ZERO = 0.3;
 const READINGS_TO_JUDGE_ZERO = 10;
 /** A second minimum is told of if its rate differs by this ratio. */
@@ -83,7 +87,9 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   if (used >= READINGS_TO_JUDGE_ZERO) {
     const freed = polish(series, weights, best, lean, 0);
     const F = (best.cost - freed.cost) / (freed.cost / (used - parameters - 1) + rounding);
-    if (F > TIME_ZERO_F && Math.abs(freed.shift) < MOST_TIME_ZERO) {
+    const gain = (best.cost - freed.cost) / weights.reduce((a, b) => a + b, 0);
+    const matters = gain > (TIME_ZERO_SHARE * best.primary) ** 2;
+    if (F > TIME_ZERO_F && matters && Math.abs(freed.shift) < MOST_TIME_ZERO) {
       best = freed;
       timeZero = freed.shift;
       parameters++;

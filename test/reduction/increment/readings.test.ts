@@ -95,6 +95,15 @@ describe("logger series", () => {
     series.times.forEach((t, i) => expect(Math.abs(series.readings[i] - (1 + 0.1 * Math.log10(t)))).toBeLessThan(1e-4));
   });
 
+  test("lose their spikes, by name", () => {
+    const spiked = readings.map((r, i) => (i === 9000 ? r + 0.3 : i === 150 ? r - 0.2 : r));
+    const outcome = clean(times, spiked);
+    expect(outcome.remarks).toEqual(["rows 151 and 9001 are left out: far off the readings before and after"]);
+    outcome.series.times.forEach((t, i) =>
+      expect(Math.abs(outcome.series.readings[i] - (1 + 0.1 * Math.log10(t)))).toBeLessThan(1e-3),
+    );
+  });
+
   test("count every reading once", () => {
     const few = clean(times.slice(0, MOST_READINGS), readings.slice(0, MOST_READINGS)).series;
     expect(few.times).toHaveLength(MOST_READINGS);

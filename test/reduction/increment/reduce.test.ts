@@ -161,6 +161,15 @@ describe("remarks name what was seen", () => {
     const { logTime } = reduceIncrement([0, ...BY_HAND], [0.6, ...readings]);
     expect(remarks(logTime)).toMatch(/immediate compression is \d+ % of the movement/);
   });
+  test("a second answer that fits nearly as well is not passed over", () => {
+    // Stopped at T = 0.45: half of primary, or the whole of a faster one with creep.
+    const { fit } = reduceIncrement([0.1, 0.25, 0.5, 1, 2, 4, 9.33], [0.121, 0.142, 0.164, 0.196, 0.246, 0.313, 0.423]);
+    expect(remarks(fit)).toMatch(/the readings fit a cv 0\.1\d* times this one nearly as well/);
+  });
+  test("two wrong readings", () => {
+    const wrong = readings.map((r, i) => (i === 3 ? r - 0.3 : i === 9 ? r + 0.25 : r));
+    expect(remarks(reduce(wrong).fit)).toMatch(/row (4|10) is left out .* row (4|10) is left out/);
+  });
   test("methods that disagree", () => {
     // Creep that begins before primary ends makes root time read high.
     const r = random(5);
