@@ -53,7 +53,7 @@ export function withBrowser(title: string, body: (openPage: (query?: string) => 
       mkdirSync(ARTIFACTS, { recursive: true });
     }, PATIENCE);
     afterAll(() => browser?.close());
-    body((query = "") => openPage(browser!, query));
+    body((query = "") => (browser ? openPage(browser, query) : Promise.reject(new Error(missing))));
   });
 }
 
