@@ -58,6 +58,8 @@ function placeField(draft: Draft, field: Field, row: number, col: number, valueC
   const format = formatFor(field, system);
   cells.push({ row, col: valueCol, kind, value: startValue(field, system), formula, format, note, choices });
   names[name] = { row, col: valueCol, rows: 1, cols: 1 };
+  // No unit cell of the sheet governs depths: whoever reads one must find its unit beside it.
+  if (measure === "depth") names[`${name}_unit`] = { row, col: valueCol + 1, rows: 1, cols: 1 };
   if (measure !== "text" && measure !== "date") placeUnit(draft, row, valueCol + 1, measure);
   else if (kind === "input" && textColumns > 1) merges.push({ row, col: valueCol, rows: 1, cols: textColumns });
 }

@@ -141,6 +141,7 @@ describe("the fields", () => {
     const others = Object.keys(names).filter((name) => !own.includes(name));
     expect(own.filter((name) => !(name in names))).toEqual([]);
     expect(others.sort()).toEqual([
+      "depth_unit",
       "load_number",
       "load_number_coefficients",
       "load_number_times",
