@@ -7,6 +7,21 @@ import type { RootTime } from "./root-time";
 
 type Point = readonly [x: number, y: number];
 
+/** Tangent and tail are drawn past their crossing by this ratio of times. */
+const OVERSHOOT = 1.6;
+
+const guide = (label: string, from: Point, to: Point): ConstructionLine => ({
+  label,
+  style: "guide",
+  points: [from, to],
+});
+
+const construction = (label: string, from: Point, to: Point): ConstructionLine => ({
+  label,
+  style: "construction",
+  points: [from, to],
+});
+
 const readingsLine = ({ series }: CleanReadings, x: (t: number) => number): ConstructionLine => ({
   label: "readings",
   style: "points",
@@ -18,108 +33,42 @@ export function logTimeLines(clean: CleanReadings, log: LogTime): ConstructionLi
   const { times } = clean.series;
   const first = times[0];
   const last = times[times.length - 1];
-  const { tangent, tail, parabola } = log;
+  const { d0, d50, d100, t50, t100, tangent, tail, parabola } = log;
   const tailAt = (t: number): Point => [t, tail.atOneMinute + log.tailSlope * Math.log10(t)];
   const tangentAt = (t: number): Point => [t, tangent.reading + tangent.slope * Math.log10(t / tangent.time)];
-  const reach = (d: number) => tangent.time * 10 ** ((d - tangent.reading) / tangent.slope);
-  const early = Array.from({ length: 13 }, (_, i) => first * (parabola.to / first) ** (i / 12));
-  const level = (label: string, d: number, to: number): ConstructionLine => ({
-    label,
-    style: "guide",
-    points: [
-      [first, d],
-      [to, d],
-    ],
-  });
+  const tangentReaches = (d: number) => tangent.time * 10 ** ((d - tangent.reading) / tangent.slope);
+  const early = Array.from({ length: 13 }, (_, i) => parabola.from * (parabola.to / parabola.from) ** (i / 12));
   return [
     readingsLine(clean, (t) => t),
     {
       label: "early parabola",
       style: "curve",
-      points: early.map((t): Point => [t, log.d0 + parabola.root * Math.sqrt(t)]),
+      points: early.map((t): Point => [t, parabola.d0 + parabola.root * Math.sqrt(t)]),
     },
-    {
-      label: "steepest tangent",
-      style: "construction",
-      points: [tangentAt(Math.max(reach(log.d0), first)), tangentAt(log.t100 * 1.6)],
-    },
-    { label: "secondary tail", style: "construction", points: [tailAt(log.t100 / 1.6), tailAt(last)] },
-    level("d0", log.d0, log.t50),
-    level("d50", log.d50, log.t50),
-    level("d100", log.d100, log.t100),
-    {
-      label: "t50",
-      style: "guide",
-      points: [
-        [log.t50, log.d50],
-        [log.t50, log.d0],
-      ],
-    },
-    {
-      label: "t100",
-      style: "guide",
-      points: [
-        [log.t100, log.d100],
-        [log.t100, log.d0],
-      ],
-    },
+    construction("steepest tangent", tangentAt(Math.max(tangentReaches(d0), first)), tangentAt(t100 * OVERSHOOT)),
+    construction("secondary tail", tailAt(t100 / OVERSHOOT), tailAt(last)),
+    guide("d0", [first, d0], [t50, d0]),
+    guide("d50", [first, d50], [t50, d50]),
+    guide("d100", [first, d100], [t100, d100]),
+    guide("t50", [t50, d50], [t50, d0]),
+    guide("t100", [t100, d100], [t100, d0]),
   ];
 }
 
 /** Every line of the root-of-time construction; x in root minutes. */
 export function rootTimeLines(clean: CleanReadings, root: RootTime): ConstructionLine[] {
-  const x90 = Math.sqrt(root.t90);
-  const { slope } = root.straight;
-  const end = (0.98 * (root.d100 - root.d0)) / slope;
+  const { d0, d90, d100, t90, straight } = root;
+  const x90 = Math.sqrt(t90);
+  // Both lines go on almost to d100, and so past the crossing.
+  const x = (0.98 * (d100 - d0)) / straight.slope;
+  const y = d0 + straight.slope * x;
   return [
     readingsLine(clean, Math.sqrt),
-    {
-      label: "straight part",
-      style: "construction",
-      points: [
-        [0, root.d0],
-        [end, root.d0 + slope * end],
-      ],
-    },
-    {
-      label: `${LINE_FACTOR} line`,
-      style: "construction",
-      points: [
-        [0, root.d0],
-        [end * LINE_FACTOR, root.d0 + slope * end],
-      ],
-    },
-    {
-      label: "d0",
-      style: "guide",
-      points: [
-        [0, root.d0],
-        [x90, root.d0],
-      ],
-    },
-    {
-      label: "d90",
-      style: "guide",
-      points: [
-        [0, root.d90],
-        [x90, root.d90],
-      ],
-    },
-    {
-      label: "d100",
-      style: "guide",
-      points: [
-        [0, root.d100],
-        [x90, root.d100],
-      ],
-    },
-    {
-      label: "root t90",
-      style: "guide",
-      points: [
-        [x90, root.d90],
-        [x90, root.d0],
-      ],
-    },
+    construction("straight part", [0, d0], [x, y]),
+    construction(`${LINE_FACTOR} line`, [0, d0], [LINE_FACTOR * x, y]),
+    guide("d0", [0, d0], [x90, d0]),
+    guide("d90", [0, d90], [x90, d90]),
+    guide("d100", [0, d100], [x90, d100]),
+    guide("root t90", [x90, d90], [x90, d0]),
   ];
 }

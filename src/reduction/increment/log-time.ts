@@ -27,8 +27,8 @@ export interface LogTime {
   readonly tangent: { readonly time: number; readonly reading: number; readonly slope: number };
   /** The tail: reading at t = 1 min of its line, and the span of the readings that it goes through. */
   readonly tail: { readonly atOneMinute: number; readonly from: number; readonly to: number };
-  /** The early parabola d0 + root sqrt(t), and the last time used for it. */
-  readonly parabola: { readonly root: number; readonly from: number; readonly to: number };
+  /** The early parabola d0 + root sqrt(t), and the span of the readings that it goes through. */
+  readonly parabola: { readonly d0: number; readonly root: number; readonly from: number; readonly to: number };
 }
 
 /** The parabola rule is true to 0.05 % of primary while U stays below this. */
@@ -96,7 +96,7 @@ export function logTime(clean: CleanReadings, fit: TheoryFit, signals: Signals, 
       tailSlope: slope,
       tangent,
       tail: tail.value,
-      parabola: { root: parabola.root, from: parabola.from, to: parabola.to },
+      parabola,
     },
     [...remarks, ...pickRemarks(picks, ["d0", "d100", "tail_from", "tail_to"])],
   );
@@ -114,7 +114,7 @@ const degree = (fit: TheoryFit, t: number): number => degreeOfConsolidation(fit.
  * d0 by the parabola rule: least squares of d on sqrt t below U = 50 %, which is the rule for every 4:1 pair at once. The
  * pairs one by one must agree.
  */
-function earlyParabola({ times, readings, weights }: Series, fit: TheoryFit, remarks: string[]) {
+function earlyParabola({ times, readings, weights }: Series, fit: TheoryFit, remarks: string[]): LogTime["parabola"] {
   let count = times.findIndex((t) => degree(fit, t) > PARABOLA_U);
   if (count < 2) count = 2;
   const roots = times.slice(0, count).map(Math.sqrt);

@@ -54,6 +54,12 @@ const STEPS_PER_CYCLE = 20;
 /** An average counts as this many readings at most: logger noise is not independent from second to second. */
 const MOST_WEIGHT = 10;
 
+/** Neighbouring times further apart than this ratio look like a change of unit. Common practice, no source. */
+const MOST_JUMP = 30;
+/** Times from under 2 s to under 4 min are likelier days: 0.0007 of a day is 1 min. */
+const DAYS_FIRST = 0.0015;
+const DAYS_LAST = 4;
+
 /** Within a step of so many readings, one off the middle by so many median departures is a spike. */
 const READINGS_FOR_SPIKES = 5;
 const SPIKE = 10;
@@ -177,8 +183,8 @@ function averageRuns(
       time += times[i];
       reading += readings[i];
     }
-    series.times.push(n === 1 ? times[start] : time / n);
-    series.readings.push(n === 1 ? readings[start] : reading / n);
+    series.times.push(time / n);
+    series.readings.push(reading / n);
     series.rows.push(stop - start <= 4 ? list(rows.slice(start, stop)) : `rows ${rows[start]} to ${rows[stop - 1]}`);
     series.weights.push(Math.min(n, MOST_WEIGHT));
     start = stop;
@@ -229,12 +235,12 @@ function averageSteps(kept: Kept, step: number) {
 /** Times that look like another unit: a jump of more than 30 times between neighbours, or a record of clock times in days. */
 function checkTimes({ times, rows }: Series, remarks: string[]): void {
   if (times.length < 2) return;
-  const jump = times.findIndex((time, i) => i > 0 && time > 30 * times[i - 1]);
+  const jump = times.findIndex((time, i) => i > 0 && time > MOST_JUMP * times[i - 1]);
   if (jump > 0)
     remarks.push(
       `the time jumps from ${shown(times[jump - 1])} to ${shown(times[jump])} min (${rows[jump]}): are all times in minutes?`,
     );
-  if (times[0] < 0.0015 && times[times.length - 1] < 20)
+  if (times[0] < DAYS_FIRST && times[times.length - 1] < DAYS_LAST)
     remarks.push("the times look like days (clock times in Excel are days): multiply them by 1440 to have minutes");
 }
 

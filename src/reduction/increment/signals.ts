@@ -130,7 +130,7 @@ export function judge(s: Signals, limits: Limits, advice: string): { refusal?: s
     return refuse(`no inflection in the readings: the curve is nowhere clearly steeper than its tail; ${advice}`);
   if (s.firstU > limits.firstU[0])
     return refuse(
-      `about ${percent(s.firstU)} of primary compression was over before the first reading: the beginning cannot be found; read earlier, or reduce the height of the drainage path`,
+      `about ${percent(s.firstU)} of primary compression was over before the first reading: the beginning cannot be found; read earlier, with a logger if need be`,
     );
   if (s.early < limits.early[0])
     return refuse(
