@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import path from "node:path";
 import type { Page } from "playwright-core";
 import {
   clickCell,
@@ -241,6 +242,17 @@ withBrowser("the page of npm start", (openPage) => {
     for (const address of addresses)
       expect([address, (await page.request.get(address)).status()]).toEqual([address, 200]);
     await page.locator("#licences button").click();
+  });
+
+  test.each([
+    ["vendor/o-spreadsheet/o_spreadsheet.min.iife.js", "@odoo/o-spreadsheet/dist/o_spreadsheet.min.iife.js"],
+    ["vendor/o-spreadsheet/o_spreadsheet.xml", "@odoo/o-spreadsheet/dist/o_spreadsheet.xml"],
+    ["vendor/o-spreadsheet/o_spreadsheet.css", "@odoo/o-spreadsheet/dist/o_spreadsheet.css"],
+    ["vendor/owl/owl.iife.min.js", "@odoo/owl/dist/owl.iife.min.js"],
+  ])("%s is served byte for byte as it was published", async (served, published) => {
+    const answer = await page.request.get(new URL(served, page.url()).href);
+    const original = readFileSync(path.join(__dirname, "../../node_modules", published));
+    expect(original.equals(await answer.body())).toBe(true);
   });
 
   test("the divider moves by keyboard and by mouse", async () => {
