@@ -159,39 +159,55 @@ export function bentKneeFor(x: readonly number[], u: readonly number[], corner: 
 }
 
 /** Widths tried, in log cycles. */
-const WIDTHS = [0, 0.015, 0.03, 0.045, 0.06, 0.08, 0.1, 0.13, 0.17, 0.22];
+export const WIDTHS = [0, 0.025, 0.05, 0.08, 0.12, 0.17, 0.24];
 const WIDEST = 0.3;
 /** Corners tried per log cycle. */
-const CORNERS = 40;
+const CORNERS = 25;
+
+/** Moves of the refinement in corner and width; the slanting ones follow the valley in which the two trade off. */
+const DIRECTIONS = [
+  [1, 0],
+  [0, 1],
+  [1, 1],
+  [1, -1],
+  [2, 1],
+  [2, -1],
+  [1, 2],
+  [1, -2],
+].flatMap(([c, w]) => [[c, w] as const, [-c, -w] as const]);
+
+/**
+ * Where loads are too few to tell the rounding, laws of many widths fit alike: a width departing from the usual one by a
+ * tenth of a cycle costs as much as a misfit of 0.02 percent of the compression, so that one of them is chosen.
+ */
+const USUAL = { width: 0.05, weight: (0.0002 / 0.1) ** 2 };
+const cost = (knee: Knee): number => knee.misfit + USUAL.weight * (knee.width - USUAL.width) ** 2;
 
 /** A law for a given corner and width. */
 export type Trial = (corner: number, width: number) => Knee;
 
-/** The best law over corners between two x and all widths, refined by halving steps. */
+/** The best law over corners between two x and all widths: a grid, refined by halving steps. */
 export function bestKnee(trial: Trial, low: number, high: number): Knee {
   const count = Math.max(1, Math.ceil((high - low) * CORNERS));
   let best = trial(low, 0);
-  for (let i = 0; i <= count; i++)
-    for (const width of WIDTHS) {
-      const knee = trial(low + ((high - low) * i) / count, width);
-      if (knee.misfit < best.misfit) best = knee;
+  let least = cost(best);
+  const improves = (corner: number, width: number): boolean => {
+    const knee = trial(corner, width);
+    const value = cost(knee);
+    if (!(value < least)) return false;
+    best = knee;
+    least = value;
+    return true;
+  };
+  for (let i = 0; i <= count; i++) for (const width of WIDTHS) improves(low + ((high - low) * i) / count, width);
+  for (let step = 0.5 / CORNERS; step > 2e-5;) {
+    const { corner, width } = best;
+    let moved = false;
+    for (const [c, w] of DIRECTIONS) {
+      const [to, wide] = [corner + c * step, Math.max(0, width + w * step)];
+      if (wide <= WIDEST && to >= low && to <= high && improves(to, wide)) moved = true;
     }
-  for (let step = 0.5 / CORNERS; step > 1e-5;) {
-    let better = best;
-    for (const [dc, dw] of [
-      [step, 0],
-      [-step, 0],
-      [0, step],
-      [0, -step],
-    ]) {
-      const corner = best.corner + dc;
-      const width = best.width + dw;
-      if (width < 0 || width > WIDEST || corner < low || corner > high) continue;
-      const knee = trial(corner, width);
-      if (knee.misfit < better.misfit) better = knee;
-    }
-    if (better === best) step /= 2;
-    else best = better;
+    if (!moved) step /= 2;
   }
   return best;
 }

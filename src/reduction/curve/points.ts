@@ -45,7 +45,9 @@ export function testCurve(
     if (stress < 0) return badInput(`row ${row}: the stress is ${stress}, below zero: correct or clear it`);
     if (kind === "e" && value < 0) negative.push(row);
     if (kind === "strain" && value >= 1)
-      return badInput(`row ${row}: a strain of ${value} cannot be: strains are ratios, 0.12 for 12 percent`);
+      return badInput(
+        `row ${row}: a strain of ${value} cannot be: strains are ratios, 0.12 for 12 percent; give kind "e" for void ratios`,
+      );
     const first = points.length === 0 && missing.length === 0;
     if (stress === 0) {
       if (first && initial === undefined && (value !== 0 || kind === "strain")) initial = value;

@@ -1,0 +1,247 @@
+/** Distribution of errors over curves with known truth, per scenario; see the generator for what each scenario holds. */
+import fc from "fast-check";
+import { makeCurve, RECIPES, type MadeCurve } from "../../generators/compression-curves";
+import { compressionIndex } from "../../../src/reduction/curve/indices";
+import { testCurve, type Kind } from "../../../src/reduction/curve/points";
+import {
+  METHOD_NAMES,
+  preconsolidation,
+  preconsolidationSpread,
+  type PreconsolidationOptions,
+} from "../../../src/reduction/curve/preconsolidation";
+import { then } from "../../../src/reduction/outcome";
+
+const reduce = (
+  { stresses, values, kind }: Pick<MadeCurve, "stresses" | "values" | "kind">,
+  options?: PreconsolidationOptions,
+) => then(testCurve(stresses, values, kind), (test) => preconsolidation(test, options));
+
+const SEEDS = Array.from({ length: 120 }, (_, seed) => seed);
+const made = (scenario: string): MadeCurve[] => SEEDS.map((seed) => makeCurve(scenario, seed));
+const quantile = (values: number[], q: number): number =>
+  [...values].sort((a, b) => a - b)[Math.round(q * (values.length - 1))];
+
+/**
+ * Of the result over the truth: 5 percentile no lower, median between, 95 percentile no higher. The truth is the corner of
+ * the law; on a rounded bend the construction reads above it by its nature.
+ */
+const EXPECTED: Record<string, [p5: number, low: number, high: number, p95: number]> = {
+  "sharp, exact": [0.9, 0.98, 1.04, 1.12],
+  "slight rounding, exact": [0.9, 0.98, 1.06, 1.12],
+  "rounding, noise": [0.88, 0.98, 1.08, 1.14],
+  "disturbed, wide rounding": [0.85, 1, 1.16, 1.25],
+  "loop and unloading": [0.88, 0.98, 1.08, 1.14],
+  "swelling at seating": [0.88, 0.97, 1.07, 1.14],
+  "sensitive, virgin line bends": [0.93, 0.97, 1.03, 1.06],
+  "seven points": [0.88, 0.97, 1.06, 1.12],
+  "twelve points": [0.88, 0.98, 1.08, 1.15],
+  "load increment ratio 0.5": [0.88, 0.98, 1.07, 1.12],
+};
+
+describe.each(Object.entries(EXPECTED))("%s", (scenario, [p5, low, high, p95]) => {
+  const read = made(scenario).map((curve) => ({ curve, outcome: reduce(curve) }));
+  const accepted = read.flatMap(({ curve, outcome }) => (outcome.ok ? [{ curve, value: outcome.value }] : []));
+  const ratios = accepted.map(({ curve, value }) => value.stress / curve.truth.preconsolidation);
+
+  test("every curve is read", () => expect(accepted).toHaveLength(SEEDS.length));
+
+  test("Casagrande's construction over the truth", () => {
+    expect(quantile(ratios, 0.05)).toBeGreaterThanOrEqual(p5);
+    expect(quantile(ratios, 0.5)).toBeGreaterThanOrEqual(low);
+    expect(quantile(ratios, 0.5)).toBeLessThanOrEqual(high);
+    expect(quantile(ratios, 0.95)).toBeLessThanOrEqual(p95);
+  });
+
+  test("the interval holds the truth in 95 percent and is not idle", () => {
+    const held = accepted.filter(
+      ({ curve: { truth }, value }) => value.low <= truth.preconsolidation && truth.preconsolidation <= value.high,
+    );
+    expect(held.length / accepted.length).toBeGreaterThanOrEqual(0.95);
+    expect(
+      quantile(
+        accepted.map(({ value }) => value.high / value.low),
+        0.5,
+      ),
+    ).toBeLessThan(1.5);
+  });
+
+  test("Cc within 5 percent, where the virgin line is straight", () => {
+    if (scenario === "sensitive, virgin line bends") return;
+    const errors = made(scenario)
+      .filter(({ law }) => law !== "natural")
+      .map((curve) => {
+        const index = then(testCurve(curve.stresses, curve.values, curve.kind), (test) => compressionIndex(test));
+        return index.ok ? index.value.value / curve.truth.Cc : NaN;
+      });
+    expect(quantile(errors, 0.05)).toBeGreaterThan(0.95);
+    expect(quantile(errors, 0.95)).toBeLessThan(1.05);
+  });
+});
+
+const remarked = (scenario: string) => made(scenario).map((curve) => ({ curve, outcome: reduce(curve) }));
+
+test("yield not reached is refused, always", () => {
+  for (const { outcome } of remarked("yield not reached"))
+    expect(outcome).toMatchObject({ ok: false, fault: "method" });
+});
+
+test("yield before the first load is refused, always, and its Cc is given", () => {
+  for (const { curve, outcome } of remarked("yield before the first load")) {
+    expect(outcome).toMatchObject({ ok: false, fault: "method" });
+    if (curve.law === "natural" || curve.truth.Cc < 0.3) continue;
+    const index = then(testCurve(curve.stresses, curve.values, curve.kind), (test) => compressionIndex(test));
+    expect(index.ok && index.value.value / curve.truth.Cc).toBeCloseTo(1, 1);
+  }
+});
+
+test("one virgin point, or yield in the second increment: refused, or remarked and near", () => {
+  for (const scenario of ["one virgin point", "yield in the second increment"])
+    for (const { curve, outcome } of remarked(scenario))
+      if (outcome.ok) {
+        expect(outcome.remarks.length).toBeGreaterThan(0);
+        expect(outcome.value.stress / curve.truth.preconsolidation).toBeGreaterThan(0.8);
+        expect(outcome.value.stress / curve.truth.preconsolidation).toBeLessThan(1.25);
+      }
+});
+
+test("the other methods keep near the truth on ordinary curves", () => {
+  const limits: Record<string, [number, number]> = {
+    work: [0.9, 1.25],
+    bilog: [0.85, 1.25],
+    intersection: [0.85, 1.15],
+    pacheco_silva: [0.75, 1.1],
+  };
+  for (const [method, [low, high]] of Object.entries(limits)) {
+    const ratios = ["slight rounding, exact", "rounding, noise", "seven points", "twelve points"].flatMap((scenario) =>
+      made(scenario).flatMap((curve) => {
+        const outcome = reduce(curve, { method: method as (typeof METHOD_NAMES)[number] });
+        return outcome.ok ? [outcome.value.stress / curve.truth.preconsolidation] : [];
+      }),
+    );
+    expect(ratios.length).toBeGreaterThan(3 * SEEDS.length);
+    expect(quantile(ratios, 0.05)).toBeGreaterThan(low);
+    expect(quantile(ratios, 0.95)).toBeLessThan(high);
+  }
+});
+
+test("Janbu's modulus reads fine load steps and refuses doubling", () => {
+  const fine = made("load increment ratio 0.5").flatMap((curve) => {
+    const outcome = reduce(curve, { method: "janbu" });
+    return outcome.ok ? [outcome.value.stress / curve.truth.preconsolidation] : [];
+  });
+  expect(fine.length).toBeGreaterThan(0.9 * SEEDS.length);
+  expect(quantile(fine, 0.5)).toBeGreaterThan(0.95);
+  expect(quantile(fine, 0.5)).toBeLessThan(1.1);
+  expect(reduce(made("rounding, noise")[0], { method: "janbu" })).toMatchObject({
+    ok: false,
+    reason: expect.stringContaining("coarser"),
+  });
+});
+
+const anyCurve = fc.record({
+  scenario: fc.constantFrom(...Object.keys(RECIPES)),
+  seed: fc.integer({ min: 1000, max: 100_000 }),
+});
+const all = (curve: Pick<MadeCurve, "stresses" | "values" | "kind">) =>
+  METHOD_NAMES.map((method) => {
+    const outcome = reduce(curve, { method });
+    return outcome.ok ? [outcome.value.stress, outcome.value.low, outcome.value.high] : undefined;
+  });
+
+test("the unit of stress changes nothing but the unit", () => {
+  fc.assert(
+    fc.property(anyCurve, fc.double({ min: 1e-3, max: 1e3, noNaN: true }), ({ scenario, seed }, factor) => {
+      const curve = makeCurve(scenario, seed);
+      const here = all(curve);
+      const there = all({ ...curve, stresses: curve.stresses.map((stress) => stress * factor) });
+      here.forEach((values, i) => {
+        expect(there[i] === undefined).toBe(values === undefined);
+        values?.forEach((value, j) => expect(there[i]![j] / factor / value).toBeCloseTo(1, 3));
+      });
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("void ratio and strain give the same stress by every method, and Cc in the same terms", () => {
+  fc.assert(
+    fc.property(anyCurve, fc.double({ min: 0.4, max: 3, noNaN: true }), ({ scenario, seed }, e0) => {
+      const curve = makeCurve(scenario, seed);
+      const strains = curve.kind === "strain" ? curve.values : curve.values.map((e) => (e0 - e) / (1 + e0));
+      const voids = curve.kind === "e" ? curve.values : curve.values.map((strain) => e0 - strain * (1 + e0));
+      const given = (values: number[], kind: Kind) => ({ stresses: curve.stresses, values, kind });
+      const byVoids = all(given(voids, "e"));
+      const byStrain = all(given(strains, "strain"));
+      byVoids.forEach((values, i) => {
+        expect(byStrain[i] === undefined).toBe(values === undefined);
+        values?.forEach((value, j) => expect(byStrain[i]![j] / value).toBeCloseTo(1, 3));
+      });
+      const [Cc, ratio] = [given(voids, "e"), given(strains, "strain")].map(({ stresses, values, kind }) =>
+        then(testCurve(stresses, values, kind), (test) => compressionIndex(test)),
+      );
+      expect(ratio.ok).toBe(Cc.ok);
+      if (Cc.ok && ratio.ok) expect((ratio.value.value * (1 + e0)) / Cc.value.value).toBeCloseTo(1, 4);
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("a flatter drawing reads higher on a rounded bend; the default is a slope of 1.5", () => {
+  const curve = made("disturbed, wide rounding")[0];
+  const at = (drawingSlope?: number) => {
+    const outcome = reduce(curve, { drawingSlope });
+    return outcome.ok ? outcome.value.stress : NaN;
+  };
+  expect(at(1)).toBeGreaterThan(at(1.5) * 1.005);
+  expect(at(1.5)).toBeGreaterThan(at(4) * 1.02);
+  expect(at()).toBe(at(1.5));
+});
+
+test("picks by hand replace the automatic points and are remarked", () => {
+  const curve = made("rounding, noise")[0];
+  const automatic = reduce(curve);
+  const greatest = curve.stresses[curve.stresses.length - 1];
+  const picked = reduce(curve, { picks: { virginFrom: greatest / 2.1, virginTo: greatest, greatestCurvature: 100 } });
+  if (!automatic.ok || !picked.ok) throw new Error("refused");
+  expect(picked.value.stress).not.toBeCloseTo(automatic.value.stress, 3);
+  expect(picked.remarks).toEqual(
+    expect.arrayContaining(["straight parts picked by hand", "greatest curvature picked by hand"]),
+  );
+  expect(picked.value.points).toContain("virgin");
+});
+
+test("the spread holds every method, its median, and a verdict in words", () => {
+  const curve = made("load increment ratio 0.5")[0];
+  const outcome = then(testCurve(curve.stresses, curve.values, curve.kind), (test) => preconsolidationSpread(test));
+  if (!outcome.ok) throw new Error(outcome.reason);
+  const { methods, median, spread, verdict } = outcome.value;
+  expect(methods.map(({ method }) => method)).toEqual(METHOD_NAMES);
+  const values = methods.flatMap(({ result }) => (result.ok ? [result.value.stress] : []));
+  expect(median).toBeCloseTo(quantile(values, 0.5), -1);
+  expect(spread).toBeCloseTo((Math.max(...values) - Math.min(...values)) / median, 12);
+  expect(verdict).toMatch(/^(well defined|the methods agree|uncertain|unreliable)/);
+});
+
+test("fewer than five first-loading points are refused, fewer than seven remarked", () => {
+  const sharp = (n: number) => ({
+    stresses: Array.from({ length: n }, (_, i) => 25 * 2 ** i),
+    values: Array.from({ length: n }, (_, i) => 1 - 0.01 * i - 0.09 * Math.max(0, i - 1.5)),
+    kind: "e" as const,
+  });
+  expect(reduce(sharp(4))).toMatchObject({ ok: false, fault: "method", reason: expect.stringContaining("only 4") });
+  expect(reduce(sharp(6))).toMatchObject({
+    ok: true,
+    remarks: expect.arrayContaining(["only 6 first-loading points"]),
+  });
+});
+
+test("yield before the second load is refused, and a short test is remarked", () => {
+  const bend = (k: number) => ({
+    stresses: Array.from({ length: 8 }, (_, i) => 25 * 2 ** i),
+    values: Array.from({ length: 8 }, (_, i) => 1 - 0.01 * i - 0.09 * Math.max(0, i - k)),
+    kind: "e" as const,
+  });
+  expect(reduce(bend(0.8))).toMatchObject({ ok: false, fault: "method" });
+  const short = reduce(bend(5.3));
+  expect(short.ok && short.remarks.some((remark) => remark.includes("load to 4 times"))).toBe(true);
+});
