@@ -61,15 +61,27 @@ export function polish(series: Series, weights: readonly number[], from: Trial, 
   return rss <= from.cost || free ? { ...curve, cost: rss, shift: zero } : { ...from, shift: 0 };
 }
 
-/** The floor of the best valley, quickly: with the sharpness of the table. */
+/** More valleys than this have not been seen. */
+const MOST_VALLEYS = 3;
+
+/** The floors of the valleys, deepest first, with the sharpness of the table. */
+export const valleys = (table: Table, weights: readonly number[], lean: number): Trial[] =>
+  minima(table, weights, lean)
+    .slice(0, MOST_VALLEYS)
+    .map((trial) => polish(table.series, weights, trial, lean))
+    .sort((a, b) => a.cost - b.cost);
+
+/** The floor of the best valley, quickly. */
 export const lowest = (table: Table, weights: readonly number[], lean: number): Trial =>
   polish(table.series, weights, minima(table, weights, lean)[0], lean);
 
-/** The floor of the valley of a trial, over the sharpnesses of creep. */
-export const bottom = (table: Table, weights: readonly number[], lean: number, from: Trial): Trial =>
-  SHARPNESSES.map((sharpness) => polish(table.series, weights, { ...from, sharpness, cost: Infinity }, lean)).reduce(
-    (a, b) => (b.cost < a.cost ? b : a),
-  );
+/** The floor of a valley over the sharpnesses of creep, from its floor at the sharpness of the table. */
+export const bottom = (table: Table, weights: readonly number[], lean: number, floor: Trial): Trial =>
+  SHARPNESSES.map((sharpness) =>
+    sharpness === floor.sharpness
+      ? floor
+      : polish(table.series, weights, { ...floor, sharpness, cost: Infinity }, lean),
+  ).reduce((a, b) => (b.cost < a.cost ? b : a));
 
 /** How many parameters a trial was fitted with. */
 export const parameterCount = (trial: Trial): number => (trial.tail ? 4 : 3);

@@ -7,11 +7,11 @@
  * by Student's t (interval.ts).
  */
 import { given, notApplicable, type Outcome } from "../outcome";
-import { bottom, parameterCount, polish } from "./descent";
+import { bottom, parameterCount, polish, valleys } from "./descent";
 import { allowedRise, rateInterval } from "./interval";
 import { curveAt, type Curve } from "./model";
 import type { CleanReadings } from "./readings";
-import { CREEP_SPREAD, minima, tableOf, type Trial } from "./search";
+import { CREEP_SPREAD, tableOf, type Trial } from "./search";
 import { wrongReadings } from "./wrong-readings";
 
 export interface TheoryFit extends Curve {
@@ -39,7 +39,7 @@ const TIME_ZERO_F = 12;
 const TIME_ZERO_SHARE = 3e-4;
 const MOST_TIME_ZERO = 0.3;
 const READINGS_TO_JUDGE_ZERO = 10;
-/** A second minimum is told of if its rate differs by this ratio. */
+/** A second valley as deep is told of if its rate differs by this ratio. */
 const OTHER_ANSWER = 1.35;
 
 export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
@@ -79,7 +79,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
     Math.max(residualSum(trial, shift) / Math.max(used - parameters, 1), rounding);
   const residuals = times.map((_, i) => residual(best, i)).filter((_, i) => weights[i]);
   lean = leanOf(Math.max(Math.min(varianceOf(best), roughness(residuals)), rounding), best.primary);
-  const [first, ...others] = minima(table, weights, lean);
+  const [first, ...others] = valleys(table, weights, lean);
   best = bottom(table, weights, lean, first);
 
   let timeZero = 0;
