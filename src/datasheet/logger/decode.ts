@@ -1,0 +1,64 @@
+/** The bytes of a text file as lines. */
+import { badInput, given, type Outcome } from "../../reduction/outcome";
+
+export interface TextFile {
+  /** The file's lines in order; line n of the file is lines[n - 1]. */
+  readonly lines: readonly string[];
+  readonly encoding: "UTF-8" | "UTF-16" | "Windows-1252";
+  /** Whether the last line has its end: without it, the file may have been cut short. */
+  readonly endsWhole: boolean;
+}
+
+/** So much of a file without a byte order mark shows whether it is UTF-16. */
+const LOOKED_AT = 4096;
+
+/** Every character of plain western text is a zero byte and another: which of the two comes first, if any does. */
+function utf16WithoutMark(bytes: Uint8Array): "utf-16le" | "utf-16be" | undefined {
+  const head = bytes.subarray(0, LOOKED_AT);
+  const zeros = [0, 0];
+  head.forEach((byte, index) => {
+    if (byte === 0) zeros[index % 2]++;
+  });
+  if (zeros[1] > 0.3 * head.length) return "utf-16le";
+  if (zeros[0] > 0.3 * head.length) return "utf-16be";
+  return undefined;
+}
+
+function encodingOf(bytes: Uint8Array): "utf-8" | "utf-16le" | "utf-16be" {
+  if (bytes[0] === 0xff && bytes[1] === 0xfe) return "utf-16le";
+  if (bytes[0] === 0xfe && bytes[1] === 0xff) return "utf-16be";
+  return utf16WithoutMark(bytes) ?? "utf-8";
+}
+
+/** The text as lines, whichever way they end; a blank end of the file is no line. */
+export function linesOf(text: string, encoding: TextFile["encoding"] = "UTF-8"): TextFile {
+  const lines = text.split(/\r\n|\r|\n/);
+  const endsWhole = lines[lines.length - 1] === "";
+  if (endsWhole) lines.pop();
+  return { lines, encoding, endsWhole };
+}
+
+/**
+ * UTF-8 and UTF-16, with or without a byte order mark; what is neither is read as Windows-1252, with a remark. Refuses an
+ * empty file, a workbook or archive, and bytes that are no text.
+ */
+export function decode(bytes: Uint8Array): Outcome<TextFile> {
+  if (bytes.length === 0) return badInput("the file is empty: choose the file that the logger wrote");
+  if (bytes[0] === 0x50 && bytes[1] === 0x4b)
+    return badInput(
+      "this is a workbook or an archive, not text: open it and save its readings as delimited text (.csv)",
+    );
+  const encoding = encodingOf(bytes);
+  try {
+    const text = new TextDecoder(encoding, { fatal: true }).decode(bytes);
+    if (text.includes("\0"))
+      return badInput("this is not a text file: choose the delimited text that the logger wrote");
+    return given(linesOf(text, encoding === "utf-8" ? "UTF-8" : "UTF-16"));
+  } catch {
+    if (encoding !== "utf-8" || bytes.includes(0))
+      return badInput("this is not a text file: choose the delimited text that the logger wrote");
+    return given(linesOf(new TextDecoder("windows-1252").decode(bytes), "Windows-1252"), [
+      "the file is not Unicode: it was read as Windows-1252; check signs such as ° and µ in the headings",
+    ]);
+  }
+}

@@ -1,0 +1,194 @@
+/** The loads of a test in the rows of its logger: found from the load, from times that begin again, or from quickened logging. */
+import { median } from "../../reduction/numeric/median";
+import { axialStress } from "../../reduction/loading";
+import { convert } from "../../reduction/units";
+import type { Layout } from "./layout";
+import type { LoggerRows } from "./rows";
+
+/** Rows from `from` up to, not including, `to`, under one load. */
+export interface LoadStep {
+  readonly from: number;
+  readonly to: number;
+  /** The load of the data sheet that it is, from 1; null where it is none, as the seating. */
+  readonly load: number | null;
+}
+
+export const WAYS_TO_FIND = ["load", "restart", "interval", "none"] as const;
+export type WayToFind = (typeof WAYS_TO_FIND)[number];
+
+/** A load that departs from the level before by this share, and stays, is another; and by so many times the column's own scatter. */
+const SHARE = 0.05;
+const SCATTERS = 6;
+/** Rows in a row that make a change of load one that stays. */
+const STAYS = 3;
+/** A stretch shorter than this, minutes, on the way from one load to the next is the ramp to it. */
+const RAMP = 1;
+/** Logging that quickens by so many times begins a load. */
+const QUICKENED = 8;
+
+/** How the file at hand lets its loads be found, the surest first. */
+export function waysFor(rows: LoggerRows, layout: Layout): WayToFind[] {
+  const ways: WayToFind[] = [];
+  if (layout.load !== null) ways.push("load");
+  if (layout.timesRun === "load") ways.push("restart");
+  else ways.push("interval");
+  return layout.timesRun === "load" && rows.restarts.length > 0 && layout.loadKind !== "number"
+    ? ["restart", ...ways.filter((way) => way !== "restart"), "none"]
+    : [...ways, "none"];
+}
+
+/** Rows at which the number of the load changes. */
+function byNumber({ loads }: LoggerRows): number[] {
+  const known = loads.flatMap((load, index) => (Number.isNaN(load) ? [] : [index]));
+  return known.filter((at, i) => i > 0 && loads[at] !== loads[known[i - 1]]);
+}
+
+function byLoad({ times, loads }: LoggerRows): number[] {
+  const known = loads.flatMap((load, index) => (Number.isNaN(load) ? [] : [index]));
+  if (known.length < 2) return [];
+  const scatter = SCATTERS * median(known.slice(1).map((at, i) => Math.abs(loads[at] - loads[known[i]])));
+  const differs = (a: number, b: number): boolean =>
+    Math.abs(a - b) > Math.max(SHARE * Math.max(Math.abs(a), Math.abs(b)), scatter);
+
+  const starts: number[] = [];
+  let level = loads[known[0]];
+  for (let i = 1; i < known.length; i++) {
+    if (!differs(loads[known[i]], level)) continue;
+    if (!known.slice(i, i + STAYS).every((at) => differs(loads[at], level))) continue;
+    starts.push(known[i]);
+    level = loads[known[i]];
+    // While the load still climbs from row to row, the level climbs with it.
+    while (i + 1 < known.length && differs(loads[known[i + 1]], loads[known[i]])) level = loads[known[++i]];
+  }
+  return withoutRamps(starts, times, loads);
+}
+
+/** Leaves out a start that only carries on from the one before it in the same direction within a minute. */
+function withoutRamps(starts: readonly number[], times: readonly number[], loads: readonly number[]): number[] {
+  const kept: number[] = [];
+  for (const start of starts) {
+    const before = kept[kept.length - 1];
+    const isRamp =
+      before !== undefined &&
+      before > 0 &&
+      times[start] - times[before] >= 0 &&
+      times[start] - times[before] < RAMP &&
+      (loads[start] - loads[before]) * (loads[before] - loads[before - 1]) > 0;
+    if (!isRamp) kept.push(start);
+  }
+  return kept;
+}
+
+/** Starts where logging quickens: at the row before the first short interval. */
+function byInterval({ times }: LoggerRows): number[] {
+  const starts: number[] = [];
+  for (let i = 2; i + 1 < times.length; i++) {
+    const [before, after] = [times[i] - times[i - 1], times[i + 1] - times[i]];
+    if (after > 0 && before > QUICKENED * after && (starts.length === 0 || i - starts[starts.length - 1] > STAYS))
+      starts.push(i);
+  }
+  return starts;
+}
+
+/** The first row of each stretch; the first is 0. */
+function startsOf(rows: LoggerRows, layout: Layout, way: WayToFind): number[] {
+  if (way === "none") return [0];
+  if (way === "restart") return [0, ...rows.restarts];
+  if (way === "interval") return [0, ...byInterval(rows)];
+  // Times that begin again begin a load, whatever its column says.
+  const changes = layout.loadKind === "number" ? byNumber(rows) : byLoad(rows);
+  return [...new Set([0, ...changes, ...rows.restarts])].sort((a, b) => a - b);
+}
+
+/** The loads as stretches of rows, none of them given a number yet. */
+export function findLoads(rows: LoggerRows, layout: Layout, way: WayToFind): LoadStep[] {
+  const starts = startsOf(rows, layout, way);
+  if (rows.lines.length === 0) return [];
+  return starts.map((from, index) => ({ from, to: starts[index + 1] ?? rows.lines.length, load: null }));
+}
+
+/** Joins a stretch to the one before it. */
+export const joinToBefore = (steps: readonly LoadStep[], index: number): LoadStep[] =>
+  steps.flatMap((step, i) => (i === index - 1 ? [{ ...step, to: steps[index].to }] : i === index ? [] : [step]));
+
+/** Begins a new stretch at a row within one; the same stretches where the row begins or ends one already. */
+export function splitAt(steps: readonly LoadStep[], row: number): LoadStep[] {
+  return steps.flatMap((step) =>
+    row > step.from && row < step.to
+      ? [
+          { ...step, to: row },
+          { from: row, to: step.to, load: null },
+        ]
+      : [step],
+  );
+}
+
+/** The middle value of the load column under a stretch; undefined where it says none. */
+export function levelOf({ loads }: LoggerRows, { from, to }: LoadStep): number | undefined {
+  const known = loads.slice(from, to).filter((load) => !Number.isNaN(load));
+  return known.length > 0 ? median(known) : undefined;
+}
+
+/** The stress of a level in `unit`. A force needs the diameter (mm); undefined where it cannot be worked out. */
+export function stressOf(
+  level: number | undefined,
+  layout: Layout,
+  unit: string,
+  diameter?: number,
+): number | undefined {
+  if (level === undefined || layout.loadKind === "number") return undefined;
+  if (layout.loadKind === "stress") return convert(level, "stress", layout.loadUnit, unit);
+  if (level === 0) return 0;
+  const force = convert(level, "force", layout.loadUnit, "N");
+  const stress = axialStress(force, diameter ?? NaN, layout.lever);
+  return stress.ok ? convert(stress.value, "stress", "kPa", unit) : undefined;
+}
+
+/** Stresses this near, as a share, are one load: a measured one is never quite the one wanted. */
+const NEAR = 0.05;
+
+const near = (a: number, b: number): boolean => Math.abs(a - b) <= NEAR * Math.max(Math.abs(a), Math.abs(b));
+
+/**
+ * Numbers for the loads: in test order to the loads of the sheet with such a stress, or, where either has none, one after
+ * another. A first stretch without stress, or under the seating stress, is no load. Where stretches are numbered in the file,
+ * these numbers stand.
+ */
+export function numbered(
+  steps: readonly LoadStep[],
+  stresses: readonly (number | undefined)[],
+  sheet: { readonly stresses: readonly (number | undefined)[]; readonly seating: number | undefined },
+  numbers?: readonly (number | undefined)[],
+): LoadStep[] {
+  const most = sheet.stresses.length;
+  if (numbers)
+    return steps.map((step, i) => {
+      const number = numbers[i];
+      return { ...step, load: number !== undefined && number >= 1 && number <= most ? Math.round(number) : null };
+    });
+  const known = sheet.stresses.some((stress) => stress !== undefined);
+  let next = 0;
+  return steps.map((step, i) => {
+    const stress = stresses[i];
+    if (
+      i === 0 &&
+      stress !== undefined &&
+      (stress <= 0 || (sheet.seating !== undefined && near(stress, sheet.seating)))
+    )
+      return { ...step, load: null };
+    if (known && stress !== undefined) {
+      const found = sheet.stresses.findIndex(
+        (wanted, at) => at >= next && wanted !== undefined && near(wanted, stress),
+      );
+      if (found < 0) return { ...step, load: null };
+      next = found + 1;
+    } else next++;
+    return { ...step, load: next <= most ? next : null };
+  });
+}
+
+/** Loads that two stretches or more were given. */
+export function givenTwice(steps: readonly LoadStep[]): number[] {
+  const given = steps.map(({ load }) => load).filter((load) => load !== null);
+  return [...new Set(given.filter((load, index) => given.indexOf(load) !== index))];
+}

@@ -1,0 +1,273 @@
+/**
+ * What can be read from a logger's file about its own layout: offered to the user, who confirms it. What the file does not
+ * say is left undefined: it is to be asked.
+ */
+import { UNITS, unitNamed } from "../../reduction/units";
+import { numberIn, timeIn } from "./cell";
+import {
+  DATE_ORDERS,
+  DELIMITERS,
+  NO_READING,
+  type DateOrder,
+  type DecimalMark,
+  type Delimiter,
+  type Layout,
+  type TimeForm,
+} from "./layout";
+import { cellsOf } from "./table";
+
+/** A layout in the making. */
+export type LayoutDraft = { readonly [K in keyof Layout]: Layout[K] | undefined };
+
+/** So many lines show how a file is laid out. */
+const LOOKED_AT = 20_000;
+/** Readings begin where so many lines in a row are readings. */
+const ROWS_IN_A_ROW = 3;
+const MOST_HEADING_ROWS = 4;
+
+const DATE_CELL = /^\d{1,4}([-/.])\d{1,2}\1\d{1,4}$/;
+const CLOCK_CELL = /^(?:\d{1,4}([-/.])\d{1,2}\1\d{1,4}[ T]+)?\d+:\d{1,2}(?::\d{1,2}(?:[.,]\d+)?)?(?:\s*[ap]m)?z?$/i;
+
+const isReading = (cell: string, decimal: DecimalMark): boolean =>
+  numberIn(cell, decimal) !== undefined || DATE_CELL.test(cell.trim()) || CLOCK_CELL.test(cell.trim());
+
+const isBlank = (cell: string): boolean => cell.trim() === "";
+
+/** A tab or a semicolon hardly ever stands within a figure: they go before the comma. */
+export function offeredDelimiter(lines: readonly string[]): Delimiter {
+  const begun = lines.filter((line) => /^\s*["']?[-+.\d]/.test(line));
+  const looked = begun.length > 0 ? begun : lines;
+  const found = (["\t", ";", ","] as const).find(
+    (delimiter) => looked.filter((line) => line.includes(delimiter)).length > looked.length / 2,
+  );
+  return found ?? DELIMITERS[0];
+}
+
+export function offeredDecimal(rows: readonly (readonly string[])[]): DecimalMark {
+  let commas = 0;
+  let points = 0;
+  for (const row of rows)
+    for (const cell of row) {
+      if (/^\s*[+-]?\d*,\d+\s*$/.test(cell)) commas++;
+      if (/^\s*[+-]?\d*\.\d+\s*$/.test(cell)) points++;
+    }
+  return commas > points ? "," : ".";
+}
+
+/** Whether a row is one of readings: two cells at least that are figures or times, and no fewer than the others. */
+function isDataRow(row: readonly string[], decimal: DecimalMark): boolean {
+  const filled = row.filter((cell) => !isBlank(cell));
+  const read = filled.filter((cell) => isReading(cell, decimal)).length;
+  return read >= 2 && 2 * read >= filled.length;
+}
+
+/** The line, from 1, at which readings begin; undefined where there are none. */
+export function offeredFirstLine(rows: readonly (readonly string[])[], decimal: DecimalMark): number | undefined {
+  let run = 0;
+  for (const [index, row] of rows.entries()) {
+    run = isDataRow(row, decimal) ? run + 1 : 0;
+    if (run === ROWS_IN_A_ROW) return index - ROWS_IN_A_ROW + 2;
+  }
+  const only = rows.findIndex((row) => isDataRow(row, decimal));
+  return only < 0 ? undefined : only + 1;
+}
+
+/** The heading cells of each column above the line at which readings begin: names, then perhaps units. */
+export function headingsAbove(
+  rows: readonly (readonly string[])[],
+  firstLine: number,
+  decimal: DecimalMark,
+): string[][] {
+  const data = rows.slice(firstLine - 1, firstLine + 20);
+  const columns = Math.max(...data.map((row) => row.length), 0);
+  // Loggers that end each row with a delimiter do not always end the headings so.
+  const least = data.every((row) => isBlank(row[columns - 1] ?? "")) ? columns - 1 : columns;
+  const above: (readonly string[])[] = [];
+  for (let index = firstLine - 2; index >= 0 && above.length < MOST_HEADING_ROWS; index--) {
+    const row = rows[index];
+    if (row.every(isBlank)) continue;
+    if (row.filter((cell) => !isBlank(cell)).length < 2 || row.length < least || row.length > columns) break;
+    if (row.some((cell) => numberIn(cell, decimal) !== undefined)) break;
+    above.unshift(row);
+  }
+  return Array.from({ length: columns }, (_, col) =>
+    above.map((row) => (row[col] ?? "").trim()).filter((cell) => cell !== ""),
+  );
+}
+
+/** The unit that a column's headings name: in brackets, as a cell of its own, or as the last word; "in" only as the first two. */
+export function unitIn(headings: readonly string[], names: readonly string[]): string | undefined {
+  const bracketed = headings.flatMap((cell) => [...cell.matchAll(/[[(]([^\])]+)[\])]/g)].map(([, inner]) => inner));
+  const last = headings.flatMap((cell) => /[\s,_]([^\s,_]+)$/.exec(cell)?.[1] ?? []).filter((word) => word !== "in");
+  for (const word of [...bracketed, ...headings, ...last]) {
+    const unit = unitNamed(word, names);
+    if (unit !== undefined) return unit;
+  }
+  return undefined;
+}
+
+const TIME_WORDS: readonly [TimeForm, readonly string[]][] = [
+  ["s", ["s", "sec", "secs", "second", "seconds"]],
+  ["min", ["min", "mins", "minute", "minutes"]],
+  ["h", ["h", "hr", "hrs", "hour", "hours"]],
+  ["d", ["d", "day", "days"]],
+];
+
+const LENGTH_WORDS = { ...Object.fromEntries(Object.keys(UNITS.length).map((name) => [name, name])), inch: "in" };
+const DIVISION_WORDS = ["div", "divs", "division", "divisions"];
+
+const NUMBERED = /^\W*(?:no|nr|rec|record|index|id|line|row|point|scan)\b/i;
+const ABOUT = {
+  date: /\bdate|datum|fecha/i,
+  time: /time|elapsed|zeit|temps|tiempo|tempo|clock/i,
+  reading: /displ|deform|settle|dial|lvdt|reading|setzung|tassement|gauge/i,
+  load: /stress|pressure|load|force|spannung|contrainte/i,
+  step: /\b(?:step|stage|load no|load number|increment)\b/i,
+};
+
+/** Cells of one column, those that are filled. */
+const columnOf = (rows: readonly (readonly string[])[], col: number): string[] =>
+  rows.map((row) => (row[col] ?? "").trim()).filter((cell) => cell !== "");
+
+/** The orders of day, month and year under which every date of the cells is one. */
+function possibleOrders(dates: readonly string[]): DateOrder[] {
+  return DATE_ORDERS.filter((order) =>
+    dates.every((date) => {
+      const yearFirst = /^\d{4}/.test(date);
+      return (order === "ymd") === yearFirst && timeIn("00:00:00", "clock", ".", order, date) !== undefined;
+    }),
+  );
+}
+
+function clockForm(cells: readonly string[], headings: readonly string[], dated: boolean): TimeForm | undefined {
+  if (dated) return "clock";
+  if (/elapsed|duration|dauer/i.test(headings.join(" ")))
+    return cells.every((cell) => /^\d+:\d+:/.test(cell)) ? "h:mm:ss" : undefined;
+  if (!cells.every((cell) => /^\d+:\d+:/.test(cell))) return undefined;
+  if (cells.some((cell) => Number(/^\d+/.exec(cell)![0]) > 23)) return "h:mm:ss";
+  return /^0+:0+:0/.test(cells[0] ?? "") ? "h:mm:ss" : "clock";
+}
+
+export interface Offer {
+  readonly draft: LayoutDraft;
+  /** The name of each column: its headings joined, "" where it has none. */
+  readonly columns: readonly string[];
+}
+
+/**
+ * The layout that a file shows of itself. `delimiter`, `decimal` and `firstLine` that the user has set stand; the rest is
+ * looked at again under them.
+ */
+export function offerLayout(
+  lines: readonly string[],
+  set: { readonly delimiter?: Delimiter; readonly decimal?: DecimalMark; readonly firstLine?: number } = {},
+): Offer {
+  const looked = lines.slice(0, LOOKED_AT);
+  const delimiter = set.delimiter ?? offeredDelimiter(looked);
+  const rows = cellsOf(looked, delimiter);
+  const decimal = set.decimal ?? offeredDecimal(rows);
+  const firstLine = set.firstLine ?? offeredFirstLine(rows, decimal);
+  const headings = headingsAbove(rows, firstLine ?? 1, decimal);
+  const data = rows.slice((firstLine ?? 1) - 1).filter((row) => isDataRow(row, decimal));
+  const cells = headings.map((_, col) => columnOf(data, col));
+  const words = headings.map((column) => column.join(" "));
+
+  const free = new Set(headings.keys());
+  const take = (test: (col: number) => boolean): number | undefined => {
+    const col = [...free].find(test);
+    if (col !== undefined) free.delete(col);
+    return col;
+  };
+  const dateAlone = take((col) => cells[col].length > 0 && cells[col].every((cell) => DATE_CELL.test(cell)));
+  for (const col of free) if (NUMBERED.test(words[col])) free.delete(col);
+  const time =
+    take((col) => cells[col].length > 0 && cells[col].every((cell) => CLOCK_CELL.test(cell))) ??
+    take((col) => ABOUT.time.test(words[col])) ??
+    take(
+      (col) =>
+        unitIn(
+          headings[col],
+          TIME_WORDS.flatMap(([, names]) => names),
+        ) !== undefined,
+    ) ??
+    take(() => words.every((word) => word === ""));
+  const reading =
+    take((col) => ABOUT.reading.test(words[col])) ??
+    take((col) => unitIn(headings[col], [...Object.keys(LENGTH_WORDS), ...DIVISION_WORDS]) !== undefined) ??
+    take(() => words.every((word) => word === ""));
+  const loadNames = [...Object.keys(UNITS.stress), ...Object.keys(UNITS.force)];
+  const load =
+    take((col) => unitIn(headings[col], loadNames) !== undefined) ??
+    take((col) => ABOUT.load.test(words[col])) ??
+    take((col) => ABOUT.step.test(words[col]));
+
+  const times = time === undefined ? [] : cells[time];
+  const timeHeadings = time === undefined ? [] : headings[time];
+  const isClock = times.some((cell) => cell.includes(":"));
+  const datesWithin = times.map((cell) => cell.split(/[ T]/)[0]).filter((cell) => DATE_CELL.test(cell));
+  const dates = dateAlone === undefined ? datesWithin : cells[dateAlone];
+  const orders = possibleOrders(dates);
+  const timeForm = isClock
+    ? clockForm(times, timeHeadings, dates.length > 0)
+    : TIME_WORDS.find(([, names]) => unitIn(timeHeadings, names) !== undefined)?.[0];
+
+  const lengthWord = reading === undefined ? undefined : unitIn(headings[reading], Object.keys(LENGTH_WORDS));
+  const readingUnit = lengthWord
+    ? (LENGTH_WORDS as Record<string, string>)[lengthWord]
+    : reading !== undefined && unitIn(headings[reading], DIVISION_WORDS)
+      ? "div"
+      : undefined;
+  const stressUnit = load === undefined ? undefined : unitIn(headings[load], Object.keys(UNITS.stress));
+  const forceUnit = load === undefined ? undefined : unitIn(headings[load], Object.keys(UNITS.force));
+  const loadKind = stressUnit
+    ? "stress"
+    : forceUnit
+      ? "force"
+      : load !== undefined && ABOUT.step.test(words[load])
+        ? "number"
+        : undefined;
+
+  return {
+    columns: words,
+    draft: {
+      delimiter,
+      decimal,
+      firstLine,
+      time,
+      timeForm,
+      date: timeForm === "clock" && dateAlone !== undefined ? dateAlone : null,
+      dateOrder: dates.length === 0 ? "ymd" : orders.length === 1 ? orders[0] : undefined,
+      timesRun: timeForm === "clock" ? "test" : timesRun(times, timeForm ?? "min", decimal),
+      reading,
+      readingUnit,
+      sense: reading === undefined ? undefined : senseOf(cells[reading], decimal),
+      load: load ?? null,
+      loadKind: load === undefined ? "stress" : loadKind,
+      loadUnit: load === undefined || loadKind === "number" ? "" : (stressUnit ?? forceUnit),
+      lever: 1,
+      noReading: NO_READING,
+    },
+  };
+}
+
+/** Whether times fall back to where they began. */
+function timesRun(cells: readonly string[], form: TimeForm, decimal: DecimalMark): "test" | "load" {
+  const times = cells.map((cell) => timeIn(cell, form, decimal, "ymd")?.minutes).filter((time) => time !== undefined);
+  return times.some((time, index) => index > 0 && time < times[index - 1] && time <= 1.5 * times[0]) ? "load" : "test";
+}
+
+/** By how the readings end against how they begin: a test loads more than it unloads. */
+function senseOf(cells: readonly string[], decimal: DecimalMark): "rise" | "fall" | undefined {
+  const readings = cells
+    .map((cell) => numberIn(cell, decimal))
+    .filter((reading) => reading !== undefined && !NO_READING.includes(reading)) as number[];
+  if (readings.length < 2) return undefined;
+  const change = readings[readings.length - 1] - readings[0];
+  return change === 0 ? undefined : change > 0 ? "rise" : "fall";
+}
+
+/** The layout once nothing is left to be chosen; else which parts are. */
+export function finished(draft: LayoutDraft): { readonly layout: Layout } | { readonly missing: (keyof Layout)[] } {
+  const missing = (Object.keys(draft) as (keyof Layout)[]).filter((key) => draft[key] === undefined);
+  return missing.length > 0 ? { missing } : { layout: draft as Layout };
+}

@@ -1,0 +1,149 @@
+/**
+ * The readings of a logger's file in the order of its lines, and every line that cannot be used with the reason. Nothing
+ * is mended: a line counts as it stands or is left out and told.
+ */
+import { numberIn, timeIn } from "./cell";
+import type { TextFile } from "./decode";
+import type { Layout } from "./layout";
+import { cellsOf } from "./table";
+
+/** What can be the matter with a line; those of KEPT_KINDS are used all the same. */
+export const FAULT_KINDS = [
+  "blank",
+  "text",
+  "code",
+  "short",
+  "cut",
+  "maybe-cut",
+  "heading",
+  "words",
+  "back",
+  "repeat",
+  "same-time",
+  "no-load",
+  "midnight",
+  "far",
+] as const;
+export type FaultKind = (typeof FAULT_KINDS)[number];
+
+export const KEPT_KINDS: readonly FaultKind[] = ["maybe-cut", "no-load", "midnight", "far"];
+
+export interface Fault {
+  /** Line of the file, from 1. */
+  readonly line: number;
+  readonly kind: FaultKind;
+  /** What stands there, in short. */
+  readonly cell: string;
+}
+
+/** The lines that count, as columns of one length. */
+export interface LoggerRows {
+  readonly lines: readonly number[];
+  /** Minutes as the file has them: from its own zero, from 1970, or from midnight. */
+  readonly times: readonly number[];
+  readonly readings: readonly number[];
+  /** In the unit of the column; NaN where there is none. */
+  readonly loads: readonly number[];
+  /** Indices of rows at which the times begin again; the first row is none. */
+  readonly restarts: readonly number[];
+  readonly faults: readonly Fault[];
+}
+
+/** Lines read between two looks at the clock. */
+const CHUNK = 1000;
+const HALF_A_DAY = 720;
+const SHOWN = 40;
+
+const shown = (text: string): string => (text.length > SHOWN ? `${text.slice(0, SHOWN - 1)}…` : text);
+const isBlank = (cell: string | undefined): boolean => cell === undefined || cell.trim() === "";
+
+/** Reads the file by the layout, in steps: yields the share that is done, returns the rows. */
+export function* readRows(file: TextFile, layout: Layout): Generator<number, LoggerRows> {
+  const lines: number[] = [];
+  const times: number[] = [];
+  const readings: number[] = [];
+  const loads: number[] = [];
+  const restarts: number[] = [];
+  const faults: Fault[] = [];
+  const { decimal, delimiter, timeForm, dateOrder, firstLine } = layout;
+  const needed = [layout.time, layout.reading, layout.date, layout.load].filter((col) => col !== null);
+  const widest = Math.max(...needed);
+  const headings = new Set(file.lines.slice(0, firstLine - 1).map((line) => line.trim()));
+  /** Days passed by a clock without dates. */
+  let days = 0;
+  let loadStart = 0;
+
+  const take = (line: number, row: readonly string[]): void => {
+    const fault = (kind: FaultKind, cell: string): void => void faults.push({ line, kind, cell: shown(cell.trim()) });
+    const whole = row.join(delimiter);
+    if (row.every(isBlank)) return;
+    if (headings.has(file.lines[line - 1].trim())) return fault("heading", whole);
+    const time = timeIn(
+      row[layout.time] ?? "",
+      timeForm,
+      decimal,
+      dateOrder,
+      layout.date === null ? undefined : row[layout.date],
+    );
+    const reading = numberIn(row[layout.reading] ?? "", decimal);
+    if (row.length <= widest) {
+      const isLast = line === file.lines.length && !file.endsWhole;
+      return fault(isLast ? "cut" : row.length === 1 || time === undefined ? "words" : "short", whole);
+    }
+    if (time === undefined && reading === undefined && !isBlank(row[layout.time])) return fault("words", whole);
+    if (time === undefined) return isBlank(row[layout.time]) ? fault("blank", whole) : fault("text", row[layout.time]);
+    if (reading === undefined)
+      return isBlank(row[layout.reading]) ? fault("blank", whole) : fault("text", row[layout.reading]);
+    if (layout.noReading.includes(reading)) return fault("code", row[layout.reading]);
+
+    const last = times.length - 1;
+    let at = time.minutes + days * 1440;
+    if (timeForm === "clock" && !time.dated && last >= 0 && at < times[last] - HALF_A_DAY) {
+      days++;
+      at += 1440;
+      fault("midnight", row[layout.time]);
+    }
+    if (last >= 0 && at === times[last]) return fault(reading === readings[last] ? "repeat" : "same-time", whole);
+    if (last >= 0 && at < times[last]) {
+      const begins = at <= times[loadStart] || at < Math.min(1, times[last] / 2);
+      if (layout.timesRun === "test" || !begins) return fault("back", row[layout.time]);
+      restarts.push(times.length);
+      loadStart = times.length;
+    }
+    let load = layout.load === null ? NaN : (numberIn(row[layout.load], decimal) ?? NaN);
+    if (layout.noReading.includes(load)) load = NaN;
+    if (layout.load !== null && Number.isNaN(load)) fault("no-load", row[layout.load]);
+    if (line === file.lines.length && !file.endsWhole && last >= 0 && looksCut(row, file.lines[lines[last] - 1]))
+      fault("maybe-cut", whole);
+    lines.push(line);
+    times.push(at);
+    readings.push(reading);
+    loads.push(load);
+  };
+  /** The last cell of the line has fewer digits than the same cell of the line before. */
+  const looksCut = (row: readonly string[], before: string): boolean => {
+    const cells = cellsOf([before], delimiter)[0];
+    return row.length === cells.length && row[row.length - 1].length < cells[cells.length - 1].length;
+  };
+
+  for (let from = firstLine - 1; from < file.lines.length; from += CHUNK) {
+    const rows = cellsOf(file.lines.slice(from, from + CHUNK), delimiter);
+    rows.forEach((row, index) => take(from + index + 1, row));
+    yield Math.min(1, (from + CHUNK) / file.lines.length);
+  }
+  for (const index of farOff(readings)) faults.push({ line: lines[index], kind: "far", cell: String(readings[index]) });
+  return { lines, times, readings, loads, restarts, faults: faults.sort((a, b) => a.line - b.line) };
+}
+
+/** Readings so many times as far off the others as nine tenths of these lie apart may be the code of a broken sensor. */
+const FAR = 10;
+
+function farOff(readings: readonly number[]): number[] {
+  if (readings.length < 20) return [];
+  const sorted = Float64Array.from(readings).sort();
+  const low = sorted[Math.floor(0.05 * sorted.length)];
+  const high = sorted[Math.floor(0.95 * sorted.length)];
+  const limit = FAR * (high - low);
+  if (limit === 0) return [];
+  return readings.flatMap((reading, index) => (reading < low - limit || reading > high + limit ? [index] : []));
+}

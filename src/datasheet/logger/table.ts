@@ -1,0 +1,16 @@
+/** Lines of delimited text as cells. */
+import { parse } from "papaparse";
+import type { Delimiter } from "./layout";
+
+/**
+ * The cells of each line. A record is a line: a quotation mark that is never closed, as of 25.4", cannot take the rest of the
+ * file with it.
+ */
+export function cellsOf(lines: readonly string[], delimiter: Delimiter): string[][] {
+  const read = parse<string[]>(lines.join("\n"), { delimiter, newline: "\n", skipEmptyLines: false });
+  if (read.errors.length === 0 && read.data.length === lines.length) return read.data;
+  return lines.map((line) => {
+    const alone = parse<string[]>(line, { delimiter, newline: "\n" });
+    return alone.errors.length === 0 && alone.data.length === 1 ? alone.data[0] : line.split(delimiter);
+  });
+}

@@ -1,0 +1,43 @@
+import { decode } from "../../../src/datasheet/logger/decode";
+import { encode } from "./generated-file";
+
+const TEXT = "Time;Weg µm\r\n0;1,5\r\n";
+
+test.each([
+  ["utf-8", "UTF-8"],
+  ["utf-8-bom", "UTF-8"],
+  ["utf-16le", "UTF-16"],
+  ["utf-16be", "UTF-16"],
+] as const)("%s is read", (encoding, name) => {
+  expect(decode(encode(TEXT, encoding))).toEqual({
+    ok: true,
+    value: { lines: ["Time;Weg µm", "0;1,5"], encoding: name, endsWhole: true },
+    remarks: [],
+  });
+});
+
+test.each(["utf-16le", "utf-16be"] as const)("%s without its mark is read", (encoding) => {
+  const decoded = decode(encode(TEXT, encoding).slice(2));
+  expect(decoded).toMatchObject({ ok: true, value: { encoding: "UTF-16", lines: ["Time;Weg µm", "0;1,5"] } });
+});
+
+test("what is not Unicode is read as Windows-1252, and said", () => {
+  const bytes = Uint8Array.from(TEXT, (letter) => letter.charCodeAt(0));
+  const decoded = decode(bytes);
+  expect(decoded).toMatchObject({ ok: true, value: { encoding: "Windows-1252", lines: ["Time;Weg µm", "0;1,5"] } });
+  expect(decoded.ok && decoded.remarks[0]).toMatch(/not Unicode/);
+});
+
+test.each<[string, Uint8Array, RegExp]>([
+  ["an empty file", new Uint8Array(), /empty/],
+  ["a workbook", Uint8Array.of(0x50, 0x4b, 3, 4, 0, 0), /workbook/],
+  ["bytes that are no text", Uint8Array.from({ length: 500 }, (_, i) => (i * 7) % 256), /not a text file/],
+])("%s is refused with what to do", (_, bytes, reason) => {
+  const decoded = decode(bytes);
+  expect(decoded.ok ? "" : decoded.reason).toMatch(reason);
+});
+
+test("a text without its last line end is not whole", () => {
+  expect(decode(encode("a\nb", "utf-8"))).toMatchObject({ value: { lines: ["a", "b"], endsWhole: false } });
+  expect(decode(encode("a\nb\r", "utf-8"))).toMatchObject({ value: { lines: ["a", "b"], endsWhole: true } });
+});
