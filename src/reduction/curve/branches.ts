@@ -93,6 +93,13 @@ function typingSlip(test: TestCurve): string | undefined {
   return undefined;
 }
 
+/** Whether the specimen would have swelled all the way from the first load to the greatest: the values are of the other kind. */
+function otherKind(test: TestCurve): boolean {
+  const rising = test.points.filter(({ stress }, i) => test.points.slice(0, i).every((other) => other.stress < stress));
+  const u = rising.map((point) => compression(test, point));
+  return u.length >= 3 && u.indexOf(Math.min(...u)) === u.length - 1;
+}
+
 /** A value that jumps against the load and so cannot be: the row without which the others follow one another. */
 function wrongEntry(kind: Kind, points: readonly LoadPoint[], u: readonly number[], gross: number): string | undefined {
   const i = u.findIndex((value, k) => k > 0 && value < u[k - 1] - gross);
@@ -111,6 +118,12 @@ function wrongEntry(kind: Kind, points: readonly LoadPoint[], u: readonly number
  * fewer than two first-loading points.
  */
 export function branches(test: TestCurve): Outcome<Branches> {
+  if (otherKind(test))
+    return badInput(
+      test.kind === "e"
+        ? `the values rise as the stress rises: give kind "strain" if they are strains`
+        : `the values fall as the stress rises: give kind "e" if they are void ratios, or compression as positive`,
+    );
   const slip = typingSlip(test);
   if (slip) return badInput(slip);
 
@@ -149,12 +162,6 @@ export function branches(test: TestCurve): Outcome<Branches> {
 
   const u = loading.map((point) => compression(test, point));
   const whole = Math.max(...u) - Math.min(...u);
-  if (loading.length >= 3 && u.indexOf(Math.min(...u)) === u.length - 1)
-    return badInput(
-      test.kind === "e"
-        ? `the values rise as the stress rises: give kind "strain" if they are strains`
-        : `the values fall as the stress rises: give kind "e" if they are void ratios, or compression as positive`,
-    );
   const leading = u.slice(0, SEATING_LOADS + 1);
   const most = leading.indexOf(Math.min(...leading));
   const swelled = most > 0 && u[0] - u[most] > SWELLING * whole ? most : 0;
