@@ -50,7 +50,15 @@ export interface SheetPlan {
   readonly freezeRows: number;
   /** What stands on each printed page; absent, the whole sheet is printed. */
   readonly pages?: readonly Box[];
+  /** The sheet is made without being shown: the one in front stays there. */
+  readonly behind?: boolean;
 }
+
+/**
+ * What the cells of a name are to hold, from the top of its first column. null leaves a cell as it is, and so are cells beyond
+ * the list left; "" clears one.
+ */
+export type NamedValues = Readonly<Record<string, readonly (CellValue | null)[]>>;
 
 export interface Selection {
   readonly sheet: string;
@@ -70,13 +78,19 @@ export class WorkbookError extends Error {
 export interface WorkbookPort {
   readonly host: "excel" | "embedded";
   sheetNames(): Promise<string[]>;
-  /** Makes a new sheet from the plan and shows it; never touches an existing one; leaves nothing behind if it fails. Gives its name. */
+  /** Makes a new sheet from the plan and shows it, unless the plan says otherwise; never touches an existing one; leaves nothing behind if it fails. Gives its name. */
   insertSheet(plan: SheetPlan): Promise<string>;
   selection(): Promise<Selection>;
   /** The values of a range of a sheet, as `selection` gives them. */
   values(sheet: string, address: string): Promise<Selection["values"]>;
   /** The values behind a sheet's local names; a name that is not there is absent from the answer. */
   readNames(sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>>;
+  /**
+   * Writes constants into named cells of a sheet, in one step of undo where the host has such steps. Writes nothing, and says
+   * why, where a name is not there or has too few cells, where a cell to be written holds a formula, and where a name of
+   * `blank` holds anything at all.
+   */
+  fillNames(sheet: string, values: NamedValues, blank?: readonly string[]): Promise<void>;
   /** Called when the selection moves or a value changes, so that a plot can follow its cells. */
   onChange(listener: () => void): Promise<Unsubscribe>;
 }

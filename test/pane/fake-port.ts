@@ -1,5 +1,6 @@
 /** A workbook of one selection, for tests of the pane: it records what is asked of it, and can be made to fail. */
-import type { Selection, SheetPlan, WorkbookPort } from "../../src/workbook/port";
+import { checkFill } from "../../src/workbook/fill";
+import type { CellValue, NamedValues, Selection, SheetPlan, WorkbookPort } from "../../src/workbook/port";
 
 export class FakePort implements WorkbookPort {
   readonly host = "embedded";
@@ -19,7 +20,25 @@ export class FakePort implements WorkbookPort {
   selection = () => this.answer(this.selected);
   /** Of ranges that were selected once. */
   values = (sheet: string, address: string) => this.answer(this.ranges.get(`${sheet}!${address}`) ?? []);
-  readNames = () => this.answer({});
+  /** Named columns by sheet. */
+  readonly named = new Map<string, Record<string, CellValue[]>>();
+  readNames = async (sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>> => {
+    await this.answer(undefined);
+    const columns = this.named.get(sheet) ?? {};
+    return Object.fromEntries(
+      names.filter((name) => columns[name]).map((name) => [name, columns[name].map((value) => [value])]),
+    );
+  };
+
+  fillNames = async (sheet: string, values: NamedValues, blank: readonly string[] = []): Promise<void> => {
+    await this.answer(undefined);
+    const columns = this.named.get(sheet) ?? {};
+    checkFill(sheet, values, blank, (name) => columns[name]);
+    for (const [name, list] of Object.entries(values))
+      list.forEach((value, index) => {
+        if (value !== null) columns[name][index] = value;
+      });
+  };
 
   insertSheet = async (plan: SheetPlan): Promise<string> => {
     await this.answer(undefined);

@@ -3,15 +3,18 @@ import { helpers } from "@odoo/o-spreadsheet";
 import {
   WorkbookError,
   type CellValue,
+  type NamedValues,
   type Selection,
   type SheetPlan,
   type Unsubscribe,
   type WorkbookPort,
 } from "../port";
+import { checkFill } from "../fill";
 import { sheetCommands } from "./commands";
 import { ownNames, takeCopies } from "./copies";
 import { runBatch, type Dispatching, type Model } from "./engine";
 import { freeNames, freeSheetName, type LocalNames } from "./names";
+import { typed } from "./text";
 import type { OpenWorkbook } from "./workbook";
 
 interface Zone {
@@ -72,7 +75,7 @@ export class EmbeddedPort implements WorkbookPort {
     try {
       const commands = sheetCommands(plan, sheetId, name, sheets.length, names);
       const activate = { type: "ACTIVATE_SHEET", sheetIdFrom: model.getters.getActiveSheetId(), sheetIdTo: sheetId };
-      refused = runBatch(model, [...commands, activate]);
+      refused = runBatch(model, plan.behind ? commands : [...commands, activate]);
     } catch (error) {
       refused = [(error as Error).message];
     }
@@ -103,10 +106,38 @@ export class EmbeddedPort implements WorkbookPort {
     const sheetId = this.#sheetId(sheet);
     const found: Record<string, Selection["values"]> = {};
     for (const name of names) {
-      const range = this.#model.getters.getNamedRange(this.#localNames.get(sheetId)?.get(name) ?? name)?.range;
-      if (range?.sheetId === sheetId) found[name] = this.#valuesOf(sheetId, range.zone);
+      const zone = this.#zoneNamed(sheetId, name);
+      if (zone) found[name] = this.#valuesOf(sheetId, zone);
     }
     return found;
+  }
+
+  async fillNames(sheet: string, given: NamedValues, blank: readonly string[] = []): Promise<void> {
+    const values = structuredClone(given);
+    const sheetId = this.#sheetId(sheet);
+    const { getters } = this.#model;
+    const contents = (name: string): string[] | undefined => {
+      const zone = this.#zoneNamed(sheetId, name);
+      return (
+        zone &&
+        Array.from({ length: zone.bottom - zone.top + 1 }, (_, i) =>
+          getters.getCellText({ sheetId, col: zone.left, row: zone.top + i }, { showFormula: true }),
+        )
+      );
+    };
+    checkFill(sheet, values, blank, contents);
+    const commands = Object.entries(values).flatMap(([name, list]) => {
+      const { left: col, top } = this.#zoneNamed(sheetId, name)!;
+      return list.flatMap((value, i) =>
+        value === null ? [] : [{ type: "UPDATE_CELL", sheetId, col, row: top + i, content: typed(value) }],
+      );
+    });
+    const refused = runBatch(this.#model, commands);
+    if (refused.length === 0) return;
+    this.#dispatch("REQUEST_UNDO");
+    throw new WorkbookError(
+      `The sheet "${sheet}" could not be written and nothing was changed: ${refused.join("; ")}.`,
+    );
   }
 
   async onChange(listener: () => void): Promise<Unsubscribe> {
@@ -141,6 +172,11 @@ export class EmbeddedPort implements WorkbookPort {
     const id = this.#model.getters.getSheetIdByName(name);
     if (id === undefined) throw new WorkbookError(`There is no sheet named "${name}" in this workbook.`);
     return id;
+  }
+
+  #zoneNamed(sheetId: string, name: string): Zone | undefined {
+    const range = this.#model.getters.getNamedRange(this.#localNames.get(sheetId)?.get(name) ?? name)?.range;
+    return range?.sheetId === sheetId ? range.zone : undefined;
   }
 
   #valuesOf(sheetId: string, zone: Zone): CellValue[][] {

@@ -1,5 +1,5 @@
 /** A sheet plan as the two-dimensional arrays that Excel takes: few large writes in place of one per cell. */
-import type { Box, CellPlan, SheetPlan } from "../port";
+import type { Box, CellPlan, CellValue, SheetPlan } from "../port";
 import { LOOK } from "./look";
 import { withLocalNames } from "./names";
 
@@ -20,11 +20,15 @@ const MONTH = /^(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/i;
 const isRead = (text: string): boolean =>
   !/^\p{L}/u.test(text) || /^(true|false)$/i.test(text) || (MONTH.test(text) && /\d/.test(text));
 
+/** What to write so that a cell holds a constant just as it is. */
+export const constant = (value: CellValue): CellValue =>
+  typeof value === "string" && value !== "" && isRead(value) ? `'${value}` : value;
+
 /** What to write so that the cell holds its formula, or its value just as it is. */
 function content(cell: CellPlan, plan: SheetPlan): string | number | boolean | null {
   if (cell.formula !== undefined) return withLocalNames(cell.formula, plan.names);
   if (cell.value === undefined || cell.value === "") return null;
-  return typeof cell.value === "string" && isRead(cell.value) ? `'${cell.value}` : cell.value;
+  return constant(cell.value);
 }
 
 const empty = <T>({ rows, cols }: Box, value: T): T[][] => Array.from({ length: rows }, () => Array(cols).fill(value));

@@ -3,13 +3,15 @@ import {
   WorkbookError,
   type Box,
   type CellValue,
+  type NamedValues,
   type Selection,
   type SheetPlan,
   type Unsubscribe,
   type WorkbookPort,
 } from "../port";
 import { boxAddress } from "../../datasheet/address";
-import { blocks, charactersAcross, slices, widthInPoints, type Block } from "./grid";
+import { checkFill } from "../fill";
+import { blocks, charactersAcross, constant, slices, widthInPoints, type Block } from "./grid";
 import { freeSheetName, LAST_COLUMN, LAST_ROW, localName } from "./names";
 import { isTaken, PROTECTED, told } from "./sentence";
 
@@ -150,6 +152,27 @@ async function sheetCalled(context: Excel.RequestContext, name: string): Promise
   return sheet;
 }
 
+/** The ranges of a sheet's local names, with a property loaded; names that are absent or have lost their cells are left out. */
+async function namedRanges(
+  context: Excel.RequestContext,
+  sheet: string,
+  names: readonly string[],
+  property: "values" | "formulas",
+): Promise<Map<string, Excel.Range>> {
+  const known = (await sheetCalled(context, sheet)).names;
+  const items = names.map((name) => ({ name, item: known.getItemOrNullObject(localName(name)).load("type") }));
+  await context.sync();
+  const found = items
+    .filter(({ item }) => !item.isNullObject && item.type === "Range")
+    .map(({ name, item }) => [name, item.getRangeOrNullObject().load(property)] as const);
+  await context.sync();
+  return new Map(found.filter(([, range]) => !range.isNullObject));
+}
+
+/** What a cell held, written so that it holds it again. */
+const constantOrFormula = (content: CellValue): CellValue =>
+  typeof content === "string" && content.startsWith("=") ? content : constant(content);
+
 export class OfficePort implements WorkbookPort {
   readonly host = "excel";
 
@@ -180,9 +203,11 @@ export class OfficePort implements WorkbookPort {
         // A machine without a printer refuses any page set-up: the sheet is whole without it.
         await layOutPrint(context, sheet, plan).catch(() => undefined);
         doing = "show the new sheet";
-        sheet.activate();
-        sheet.getCell(0, 0).select();
-        await context.sync();
+        if (!plan.behind) {
+          sheet.activate();
+          sheet.getCell(0, 0).select();
+          await context.sync();
+        }
         return made.name;
       });
     } catch (error) {
@@ -216,17 +241,43 @@ export class OfficePort implements WorkbookPort {
 
   readNames(sheet: string, names: readonly string[]): Promise<Record<string, Values>> {
     return run(`read the named cells of the sheet "${sheet}"`, async (context) => {
-      const known = (await sheetCalled(context, sheet)).names;
-      const items = names.map((name) => ({ name, item: known.getItemOrNullObject(localName(name)).load("type") }));
-      await context.sync();
-      const found = items
-        .filter(({ item }) => !item.isNullObject && item.type === "Range")
-        .map(({ name, item }) => ({ name, range: item.getRangeOrNullObject().load("values") }));
-      await context.sync();
-      return Object.fromEntries(
-        found.filter(({ range }) => !range.isNullObject).map(({ name, range }) => [name, range.values as Values]),
-      );
+      const found = await namedRanges(context, sheet, names, "values");
+      return Object.fromEntries([...found].map(([name, range]) => [name, range.values as Values]));
     });
+  }
+
+  async fillNames(sheet: string, values: NamedValues, blank: readonly string[] = []): Promise<void> {
+    const doing = `write into the sheet "${sheet}"`;
+    let after = "";
+    try {
+      await Excel.run({ delayForCellEdit: true }, async (context) => {
+        const names = [...new Set([...Object.keys(values), ...blank])];
+        const found = await namedRanges(context, sheet, names, "formulas");
+        const present = (name: string): CellValue[] | undefined => found.get(name)?.formulas.map(([first]) => first);
+        checkFill(sheet, values, blank, present);
+        const lists = Object.entries(values).filter(([, list]) => list.length > 0);
+        const cells = ([name, list]: (typeof lists)[number]): Excel.Range =>
+          found
+            .get(name)!
+            .getCell(0, 0)
+            .getResizedRange(list.length - 1, 0);
+        for (const entry of lists)
+          cells(entry).values = entry[1].map((value) => [value === null ? null : constant(value)]);
+        try {
+          await context.sync();
+        } catch (error) {
+          after = "Some cells may have been written: compare them with the file.";
+          for (const entry of lists)
+            cells(entry).formulas = present(entry[0])!
+              .slice(0, entry[1].length)
+              .map((content) => [constantOrFormula(content)]);
+          await context.sync().then(() => (after = "The cells are as they were."));
+          throw error;
+        }
+      });
+    } catch (error) {
+      throw told(error, doing, after);
+    }
   }
 
   onChange(listener: () => void): Promise<Unsubscribe> {

@@ -40,6 +40,46 @@ const cellOf = (port: EmbeddedPort, sheet: string, xc: string) =>
     ...helpers.toCartesian(xc),
   });
 
+describe("filling named cells", () => {
+  const column = (port: EmbeddedPort, name: string) =>
+    port.readNames("Ring", [name]).then((found) => found[name].map(([value]) => value));
+
+  test("constants go in from the top, as one step to undo; null leaves a cell, text stays text", async () => {
+    const port = open();
+    await port.insertSheet(plan);
+    await port.fillNames("Ring", { masses: [null, 200], ring: ["1/2"] });
+    expect(await column(port, "masses")).toEqual(["1/2", 200]);
+    model(port).dispatch("REQUEST_UNDO");
+    expect(await column(port, "masses")).toEqual([74.36, 211.03]);
+    await port.fillNames("Ring", { masses: [""] });
+    expect(await column(port, "masses")).toEqual(["", 211.03]);
+  });
+
+  test("takes values made in another window", async () => {
+    const port = open();
+    await port.insertSheet(plan);
+    await port.fillNames("Ring", runInNewContext("({ masses: [1, 2] })"));
+    expect(await column(port, "masses")).toEqual([1, 2]);
+  });
+
+  test("refuses what is not blank, a name that is not there and too many values, and writes nothing", async () => {
+    const port = open();
+    await port.insertSheet(plan);
+    const values = { ring: [1] };
+    await expect(port.fillNames("Ring", values, ["wet"])).rejects.toThrow(/"wet".*holds 1 value already/);
+    await expect(port.fillNames("Ring", { ...values, absent: [1] })).rejects.toThrow(/no cells named "absent"/);
+    await expect(port.fillNames("Ring", { ...values, wet: [1, 2] })).rejects.toThrow(/has 1 cells, and 2/);
+    expect(await column(port, "masses")).toEqual([74.36, 211.03]);
+  });
+
+  test("refuses a formula in the way", async () => {
+    const port = open();
+    await port.insertSheet({ ...plan, names: { ...plan.names, sum: box(3, 1) } });
+    await expect(port.fillNames("Ring", { sum: [1] })).rejects.toThrow(/Row 1 of "sum".*formula/);
+    await port.fillNames("Ring", { sum: [null] });
+  });
+});
+
 describe("inserting a sheet", () => {
   test("makes the sheet of the plan, shows it, and touches no other", async () => {
     const port = open();
@@ -62,6 +102,13 @@ describe("inserting a sheet", () => {
       ["", ""],
     ]);
     expect(cellOf(port, "Ring", "B4").formattedValue).toBe("1.37e+02");
+  });
+
+  test("a sheet that is to stay behind is not shown", async () => {
+    const port = open();
+    await port.insertSheet({ ...plan, behind: true });
+    expect(await port.sheetNames()).toEqual(["Sheet1", "Ring"]);
+    expect((await port.selection()).sheet).toBe("Sheet1");
   });
 
   test("keeps each cell's look to itself, merges, freezes, widens, and offers the choices", async () => {

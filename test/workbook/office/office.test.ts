@@ -290,6 +290,60 @@ describe("reading", () => {
   });
 });
 
+describe("fillNames", () => {
+  const sheet = (formulas: unknown[][]) =>
+    open("Sheet1")
+      .when(/\.Names\./, null)
+      .when(/"(times_01|readings_01)"\)$/, { Type: "Range" })
+      .when(/"times_01"\)\.GetRangeOrNullObject\(\)$/, { Formulas: [[0], [0.1], [0.25]] })
+      .when(/"readings_01"\)\.GetRangeOrNullObject\(\)$/, { Formulas: formulas });
+  const written = (excel: FakeExcel) =>
+    excel.steps
+      .filter(({ verb }) => verb === "set")
+      .map(({ path, name, args }) => [/"(\w+)"\)\.Get/.exec(path)?.[1], name, args[0]]);
+  const BLANK = [[""], [""], [""]];
+
+  test("constants go in from the top; null leaves a cell, text stays text", async () => {
+    const excel = sheet(BLANK);
+    await port.fillNames("Sheet1", { times_01: [0, null, ""], readings_01: [1.5, "1/2"] }, ["readings_01"]);
+    expect(written(excel)).toEqual([
+      ["times_01", "Values", [[0], [null], [""]]],
+      ["readings_01", "Values", [[1.5], ["'1/2"]]],
+    ]);
+  });
+
+  test.each<[string, unknown[][], Record<string, number[]>, RegExp]>([
+    ["cells that must be blank and are not", [[7], [""], [""]], { readings_01: [1] }, /holds 1 value already/],
+    ["a formula in the way", [[""], ["=B2"], [""]], { readings_01: [1, 2] }, /Row 2 of "readings_01".*formula/],
+    ["more values than cells", BLANK, { readings_01: [1, 2, 3, 4] }, /has 3 cells, and 4 are needed/],
+    ["a name that is not there", BLANK, { readings_02: [1] }, /no cells named "readings_02"/],
+  ])("%s: refused, and nothing is written", async (_, formulas, values, reason) => {
+    const excel = sheet(formulas);
+    const blank = formulas[0][0] === 7 ? ["readings_01"] : [];
+    await expect(port.fillNames("Sheet1", values, blank)).rejects.toThrow(reason);
+    await expect(port.fillNames("Sheet1", values, blank)).rejects.toThrow(/Nothing was written/);
+    expect(written(excel)).toEqual([]);
+  });
+
+  test("a refusal half-way puts back what was there, formulas too", async () => {
+    const excel = sheet([[7], ["=B2"], [""]]).refuse(/readings_01.*Values = /, "AccessDenied", "refused", 1);
+    await expect(port.fillNames("Sheet1", { times_01: [5], readings_01: [8, null] })).rejects.toThrow(
+      /protected.*The cells are as they were/,
+    );
+    expect(written(excel)).toEqual([
+      ["times_01", "Values", [[5]]],
+      ["times_01", "Formulas", [[0]]],
+      ["readings_01", "Formulas", [[7], ["=B2"]]],
+    ]);
+  });
+});
+
+test("a sheet that is to stay behind is not shown", async () => {
+  const excel = open("Sheet1");
+  await port.insertSheet({ ...PLAN, behind: true });
+  expect(excel.lines.filter((line) => /Activate|Select\(/.test(line))).toEqual([]);
+});
+
 describe("onChange", () => {
   const settle = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 80));
 
