@@ -13,11 +13,11 @@ import { convert } from "./units";
 export const WATER_DENSITY = 1.0;
 
 /** Particle densities that no soil has lie outside; unusual ones outside the inner pair. Common practice, no source. */
-const GS = { least: 1.2, low: 2.5, high: 2.9, most: 4.5 };
+export const GS = { least: 1.2, low: 2.5, high: 2.9, most: 4.5 };
 /** Peat reaches a water content of about 15 to 20; above it, the ratio was typed as a percentage. Common practice, no source. */
 const WETTEST = 20;
 /** What a reviewer looks at twice. Common practice, no source; the two sizes are ASTM D2435's and BS 1377-5's, from memory. */
-const USUAL = {
+export const USUAL = {
   saturation: [0.95, 1.05],
   density: [1.2, 2.3],
   voidRatio: [0.2, 4],

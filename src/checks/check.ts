@@ -1,0 +1,209 @@
+/**
+ * What a reviewer's question is made of: one row of data with its limits, and an answer that shows the two numbers that
+ * were compared, never only a colour.
+ */
+import type { TestRecord, WordName } from "../datasheet/record";
+import type { Outcome } from "../reduction/outcome";
+import { convert, type Quantity } from "../reduction/units";
+import { reduced, type Reduced } from "./reduced";
+
+export type Severity = "stop" | "explain" | "note";
+/** "pass": as it should be. "stop", "explain", "note": what the reviewer must do with it. */
+export type Status = "pass" | Severity | "cannot be asked";
+
+/** A number as it is shown: what it is, value and unit. */
+export interface Figure {
+  readonly what: string;
+  readonly value: number;
+  readonly unit: string;
+}
+
+export interface Answer {
+  readonly status: Status;
+  /** Where it passes: how much of what is allowed is used up, 1 at the limit. For choosing among loads. */
+  readonly used?: number;
+  /** What was found, and what it was held against: another number of the test, or the limit. */
+  readonly compared?: readonly [found: Figure, against: Figure];
+  readonly sentence: string;
+}
+
+export interface Limit {
+  readonly value: number;
+  readonly unit: string;
+}
+
+/** Limits changed by a firm, by "Q05.explain". */
+export type Thresholds = Readonly<Record<string, number>>;
+
+export interface Check {
+  readonly id: string;
+  /** In plain words, to be answered by yes where all is well. */
+  readonly question: string;
+  /** The worst that it can say. */
+  readonly severity: Severity;
+  /** The standard or paper behind it, or "common practice". */
+  readonly basis: string;
+  readonly limits: Readonly<Record<string, Limit>>;
+  /** `previous` is another test to compare with, where a question asks for one. */
+  evaluate(record: TestRecord, thresholds?: Thresholds, previous?: TestRecord): Answer;
+}
+
+interface Asked<L extends string> {
+  readonly record: TestRecord;
+  readonly reduced: Reduced;
+  readonly limits: Readonly<Record<L, number>>;
+  readonly previous?: TestRecord;
+}
+
+/** A row of the table. Its limits stand as they are unless a firm has changed them. */
+export function check<const L extends Readonly<Record<string, Limit>>>(row: {
+  readonly id: string;
+  readonly question: string;
+  readonly severity: Severity;
+  readonly basis: string;
+  readonly limits: L;
+  readonly ask: (asked: Asked<keyof L & string>) => Answer;
+}): Check {
+  const { ask: evaluate, ...described } = row;
+  return {
+    ...described,
+    evaluate(record, thresholds = {}, previous) {
+      const limits = Object.fromEntries(
+        Object.entries(row.limits).map(([name, { value }]) => [name, thresholds[`${row.id}.${name}`] ?? value]),
+      ) as Record<keyof L & string, number>;
+      return evaluate({ record, reduced: reduced(record), limits, previous });
+    },
+  };
+}
+
+export const COMMON = "common practice";
+
+export const cannotAsk = (reason: string): Answer => ({ status: "cannot be asked", sentence: reason });
+
+/** The answer to an outcome that could be had; otherwise why the question cannot be asked. */
+export const ask = <T>(outcome: Outcome<T>, answer: (value: T) => Answer): Answer =>
+  outcome.ok ? answer(outcome.value) : cannotAsk(outcome.reason);
+
+// --- Figures -------------------------------------------------------------------------------------------------------
+
+/** How a number is shown; those with a quantity come in the record's unit and are shown in the sheet's. */
+export type Kind = "percent" | "ratio" | "number" | "mass" | "minutes" | "celsius" | "divisions" | Shown;
+type Shown = "length" | "stress" | "cv" | "density" | "conductivity";
+
+const PLAIN = {
+  percent: "%",
+  ratio: "",
+  number: "",
+  mass: "g",
+  minutes: "min",
+  celsius: "C",
+  divisions: "div",
+} as const;
+const CONVERTED: Readonly<Record<Shown, { quantity: Quantity; from: string; cell: WordName }>> = {
+  length: { quantity: "length", from: "mm", cell: "length_unit" },
+  stress: { quantity: "stress", from: "kPa", cell: "stress_unit" },
+  cv: { quantity: "cv", from: "m2/yr", cell: "cv_unit" },
+  density: { quantity: "density", from: "Mg/m3", cell: "density_unit" },
+  conductivity: { quantity: "conductivity", from: "m/s", cell: "conductivity_unit" },
+};
+
+/** A number of the record as a figure in the units of its sheet. */
+export function figure(record: TestRecord, what: string, value: number, kind: Kind): Figure {
+  if (kind in CONVERTED) {
+    const { quantity, from, cell } = CONVERTED[kind as Shown];
+    const unit = record.words[cell] ?? from;
+    return { what, value: convert(value, quantity, from, unit), unit };
+  }
+  return { what, value: kind === "percent" ? 100 * value : value, unit: PLAIN[kind as keyof typeof PLAIN] };
+}
+
+const digits = (value: number): string => String(Number(value.toPrecision(4)));
+
+/** "99.52 %" */
+export const shown = ({ value, unit }: Figure): string => `${digits(value)}${unit && ` ${unit}`}`;
+
+// --- Ways of comparing ---------------------------------------------------------------------------------------------
+
+/** The range in which a number passes at a level, either end open. */
+type Range = readonly [low: number | undefined, high: number | undefined];
+export type Ranges = Readonly<Partial<Record<Severity, Range>>>;
+
+const LEVELS = ["stop", "explain", "note"] as const;
+
+/** A number against ranges, the gravest first. `remedy` ends the sentence where it does not pass. */
+export function within(
+  record: TestRecord,
+  what: string,
+  value: number,
+  kind: Kind,
+  ranges: Ranges,
+  remedy: string,
+): Answer {
+  const found = figure(record, what, value, kind);
+  for (const level of LEVELS) {
+    const [low, high] = ranges[level] ?? [];
+    const [limit, side] =
+      low !== undefined && value < low ? [low, "below"] : high !== undefined && value > high ? [high, "above"] : [];
+    if (limit === undefined) continue;
+    const against = figure(record, "limit", limit, kind);
+    const sentence = `${what} is ${shown(found)}, ${side} ${shown(against)}: ${remedy}`;
+    return { status: level, compared: [found, against], sentence };
+  }
+  const [low, high] = ranges.explain ?? ranges.stop ?? ranges.note ?? [];
+  const ends = [low, high].flatMap((end) => (end === undefined ? [] : [figure(record, "limit", end, kind)]));
+  const nearest = ends.reduce((best, end) =>
+    Math.abs(end.value - found.value) < Math.abs(best.value - found.value) ? end : best,
+  );
+  const range =
+    ends.length === 2
+      ? `within ${shown(ends[0])} to ${shown(ends[1])}`
+      : `${low === undefined ? "not above" : "not below"} ${shown(ends[0])}`;
+  const room = Math.abs(found.value - nearest.value) / Math.max(Math.abs(nearest.value), Number.MIN_VALUE);
+  const used = 1 / (1 + room);
+  return { status: "pass", used, compared: [found, nearest], sentence: `${what} is ${shown(found)}, ${range}` };
+}
+
+/** Two numbers that should agree. Limits are of `difference`, which is shown in its own kind. */
+export function agree(
+  record: TestRecord,
+  [a, b]: readonly [Figure, Figure],
+  difference: { readonly value: number; readonly kind: Kind },
+  limits: { readonly explain?: number; readonly stop?: number },
+  remedy: string,
+): Answer {
+  const size = figure(record, "difference", Math.abs(difference.value), difference.kind);
+  const level = LEVELS.find(
+    (one) => one !== "note" && limits[one] !== undefined && Math.abs(difference.value) > limits[one],
+  );
+  const limit = limits[(level ?? (limits.explain === undefined ? "stop" : "explain")) as "stop" | "explain"]!;
+  const most = shown(figure(record, "limit", limit, difference.kind));
+  const pair = `${a.what} is ${shown(a)}, ${b.what} ${shown(b)}: they differ by ${shown(size)}`;
+  return level
+    ? { status: level, compared: [a, b], sentence: `${pair}, more than ${most}; ${remedy}` }
+    : {
+        status: "pass",
+        used: Math.abs(difference.value) / limit,
+        compared: [a, b],
+        sentence: `${pair}, not more than ${most}`,
+      };
+}
+
+const GRAVITY: readonly Status[] = ["stop", "explain", "note", "pass"];
+
+/**
+ * One answer for several loads: the gravest, first in order of loads, with the others that are as grave; of those that all
+ * pass, the one that was nearest to its limit.
+ */
+export function gravest(cases: readonly { readonly load: string; readonly answer: Answer }[], nothing: string): Answer {
+  const asked = cases.filter(({ answer }) => answer.status !== "cannot be asked");
+  if (asked.length === 0) return cases.length ? cases[0].answer : cannotAsk(nothing);
+  const status = GRAVITY.find((one) => asked.some(({ answer }) => answer.status === one))!;
+  const same = asked.filter(({ answer }) => answer.status === status);
+  if (status === "pass") {
+    const nearest = same.reduce((best, one) => ((one.answer.used ?? 0) > (best.answer.used ?? 0) ? one : best));
+    return { ...nearest.answer, sentence: `${nearest.load}: ${nearest.answer.sentence}` };
+  }
+  const [first, ...others] = same;
+  const more = others.map(({ load, answer }) => (load === first.load ? answer.sentence : `also ${load}`));
+  return { ...first.answer, sentence: [`${first.load}: ${first.answer.sentence}`, ...more].join("; ") };
+}

@@ -1,0 +1,237 @@
+/** Questions about the record itself: what it shows against what follows from it, what is missing, who signed, why changed. */
+import { cellCalled, type LoadResultName, type ResultName, type TestRecord, type WordName } from "../datasheet/record";
+import { then, given, type Outcome } from "../reduction/outcome";
+import { cannotAsk, check, figure, gravest, type Answer, type Kind } from "./check";
+import { inKpa, type LoadReduced, type Reduced } from "./reduced";
+
+const ISO_17025 = "ISO/IEC 17025 (records, checking, changes), from memory";
+
+interface Recalculated {
+  readonly load: string;
+  readonly name: string;
+  readonly kind: Kind;
+  readonly shown: number | undefined;
+  readonly found: Outcome<number>;
+}
+
+/** What a load shows, and the same worked out again from its readings. */
+const ofLoad = (load: LoadReduced): Recalculated[] => {
+  const { results } = load.record;
+  const { deformation, strain, height, voidRatio, cvLogTime, cvRootTime } = load;
+  const rows: readonly [LoadResultName, Kind, Outcome<number>][] = [
+    ["deformation", "length", deformation],
+    ["strain_end", "percent", strain],
+    ["height_end", "length", height],
+    ["void_ratio_end", "ratio", voidRatio],
+    ["cv_log_time", "cv", cvLogTime],
+    ["cv_root_time", "cv", cvRootTime],
+  ];
+  return rows.map(([name, kind, found]) => ({ load: load.called, name, kind, shown: results[name], found }));
+};
+
+/** What the specimen and the curve show, and the same worked out again. */
+function ofTest(record: TestRecord, reduced: Reduced): Recalculated[] {
+  const of = (read: (s: Specimen) => number | undefined): Outcome<number> =>
+    then(reduced.specimen, (specimen) => {
+      const value = read(specimen);
+      return value === undefined ? { ok: false, fault: "input", reason: "no final height" } : given(value);
+    });
+  const rows: readonly [ResultName, Kind, Outcome<number>][] = [
+    ["dry_mass", "mass", of((s) => s.dryMass)],
+    ["solids_height", "length", reduced.solidsHeight],
+    ["water_content_trimmings", "percent", reduced.waterContentTrimmings],
+    ["water_content_initial", "percent", of((s) => s.w0)],
+    ["water_content_final", "percent", of((s) => s.wf)],
+    ["density_initial", "density", of((s) => s.density)],
+    ["dry_density_initial", "density", of((s) => s.dryDensity)],
+    ["void_ratio_initial", "ratio", of((s) => s.e0)],
+    ["saturation_initial", "percent", of((s) => s.S0)],
+    ["final_height", "length", reduced.finalHeight],
+    ["void_ratio_final", "ratio", of((s) => s.ef)],
+    ["saturation_final", "percent", of((s) => s.Sf)],
+    ["preconsolidation_stress", "stress", then(reduced.preconsolidation, (p) => given(inKpa(record, p.stress)))],
+    ["compression_index", "ratio", then(reduced.compressionIndex, (index) => given(index.value))],
+    ["recompression_index", "ratio", then(reduced.recompressionIndex, (index) => given(index.value))],
+    ["swelling_index", "ratio", then(reduced.swellingIndex, (index) => given(index.value))],
+  ];
+  return rows.map(([name, kind, found]) => ({ load: "test", name, kind, shown: record.results[name], found }));
+}
+type Specimen = Reduced["specimen"] extends Outcome<infer S> ? S : never;
+
+const recalculated = (record: TestRecord, reduced: Reduced): Recalculated[] => [
+  ...ofTest(record, reduced),
+  ...reduced.loads.flatMap(ofLoad),
+];
+
+/** What a report must hold, that the sheet has a cell for. Source: ASTM D2435 and BS 1377-5 / ISO 17892-5, from memory. */
+const REQUIRED: readonly (readonly [what: string, has: (record: TestRecord) => boolean])[] = [
+  ...(
+    [
+      ["project", "report_number", "date_started", "date_ended", "tested_by", "checked_by"],
+      ["boring", "sample", "soil_description", "condition", "preparation", "standard", "test_method"],
+      ["frame_number", "ring_number", "drainage", "specific_gravity_basis", "time_method"],
+    ] as const satisfies readonly (readonly WordName[])[]
+  )
+    .flat()
+    .map((name) => [cellCalled(name), ({ words }: TestRecord) => words[name] !== undefined] as const),
+  ...(["depth", "diameter", "initial_height", "specific_gravity"] as const).map(
+    (name) => [cellCalled(name), ({ numbers }: TestRecord) => numbers[name] !== undefined] as const,
+  ),
+  ...(
+    [
+      ["water_content_initial", "water_content_final", "density_initial", "dry_density_initial"],
+      ["void_ratio_initial", "void_ratio_final", "saturation_initial"],
+    ] as const
+  )
+    .flat()
+    .map((name) => [cellCalled(name), ({ results }: TestRecord) => results[name] !== undefined] as const),
+  ["the stress of inundation (load_mark)", ({ loads }) => loads.some(({ inundated }) => inundated)],
+  ["the loads (load_stress)", ({ loads }) => loads.some(({ stress }) => stress !== undefined)],
+  [
+    "void ratio or strain of the loads",
+    ({ loads }) => loads.some(({ results: r }) => (r.void_ratio_curve ?? r.strain_end) !== undefined),
+  ],
+  ["cv of a load", ({ loads }) => loads.some(({ results: r }) => r.cv_chosen !== undefined)],
+  [
+    "the correction for the apparatus (apparatus_stress)",
+    ({ deflections }) => deflections.some(({ stress }) => stress !== undefined),
+  ],
+];
+
+export const RECORD_CHECKS = [
+  check({
+    id: "Q58",
+    question: "Does every result on the sheet follow from its inputs?",
+    severity: "stop",
+    basis: "arithmetic",
+    limits: { tolerance: { value: 1e-6, unit: "ratio" } },
+    ask: ({ record, reduced, limits: l }) =>
+      gravest(
+        recalculated(record, reduced).flatMap(
+          ({ load, name, kind, shown, found }): { load: string; answer: Answer }[] => {
+            if (shown === undefined || !found.ok) return [];
+            const [a, b] = [
+              figure(record, `${cellCalled(name)} on the sheet`, shown, kind),
+              figure(record, "worked out again", found.value, kind),
+            ];
+            const same = Math.abs(shown - found.value) <= l.tolerance * Math.max(Math.abs(found.value), 1e-6);
+            const sentence = same
+              ? "results follow from their inputs"
+              : `${a.what} is ${precise(a.value)}, worked out again ${precise(b.value)}${b.unit && ` ${b.unit}`}: a formula was overwritten, or refers to another cell`;
+            return [{ load, answer: { status: same ? "pass" : "stop", compared: [a, b], sentence } }];
+          },
+        ),
+        "no result of the sheet can be worked out again",
+      ),
+  }),
+  check({
+    id: "Q59",
+    question: "Does every load have the results that the other loads have?",
+    severity: "stop",
+    basis: "lost and overwritten formulas are the commonest faults of sheets (Powell, Baker & Lawson 2007)",
+    limits: {},
+    ask: ({ record, reduced }) => {
+      const all = reduced.loads.flatMap(ofLoad);
+      const shownSomewhere = new Set(all.flatMap(({ name, shown }) => (shown === undefined ? [] : [name])));
+      const due = all.filter(({ name, found }) => found.ok && shownSomewhere.has(name));
+      if (due.length === 0) return cannotAsk("no load shows a result");
+      const lost = due.filter(({ shown }) => shown === undefined);
+      const compared = [
+        figure(record, "results that are missing", lost.length, "number"),
+        figure(record, "results that could be there", due.length, "number"),
+      ] as const;
+      return lost.length
+        ? {
+            status: "stop",
+            compared,
+            sentence: `${lost[0].load}: ${cellCalled(lost[0].name)} is blank, though its inputs are there; ${lost.length} such cell(s): copy the formula from a neighbour`,
+          }
+        : { status: "pass", compared, sentence: "no load lacks a result that others have" };
+    },
+  }),
+  check({
+    id: "Q60",
+    question: "Do all cells hold what belongs in them?",
+    severity: "explain",
+    basis: "numbers stored as text and dates made of numbers are silent in a sheet; common practice",
+    limits: {},
+    ask: ({ record }) => {
+      const typed = record.faults.filter(({ kind }) => kind !== "error");
+      const compared = [
+        figure(record, "cells at fault", typed.length, "number"),
+        figure(record, "allowed", 0, "number"),
+      ] as const;
+      return typed.length
+        ? { status: "explain", compared, sentence: typed.map(({ sentence }) => sentence).join("; ") }
+        : { status: "pass", compared, sentence: "no text, date or logical value stands where a number belongs" };
+    },
+  }),
+  check({
+    id: "Q63",
+    question: "Does the record hold what a report must?",
+    severity: "explain",
+    basis: "ASTM D2435 and BS 1377-5 / ISO 17892-5, from memory: check the edition that applies",
+    limits: {},
+    ask: ({ record }) => {
+      const lacking = REQUIRED.filter(([, has]) => !has(record)).map(([what]) => what);
+      const compared = [
+        figure(record, "items missing", lacking.length, "number"),
+        figure(record, "items required", REQUIRED.length, "number"),
+      ] as const;
+      return lacking.length
+        ? { status: "explain", compared, sentence: `missing: ${lacking.join(", ")}` }
+        : { status: "pass", compared, sentence: `all ${REQUIRED.length} items are there` };
+    },
+  }),
+  check({
+    id: "Q64",
+    question: "Was the record checked by a second person, with dates in order?",
+    severity: "explain",
+    basis: ISO_17025,
+    limits: {},
+    ask: ({ record: { words } }) => {
+      const { tested_by, checked_by } = words;
+      const order = (["sample_date", "date_started", "date_ended", "date_checked"] as const).filter(
+        (name) => words[name],
+      );
+      const wrong = order.findIndex((name, i) => i > 0 && words[name]! < words[order[i - 1]]!);
+      const faults = [
+        tested_by === undefined ? `nobody stands in ${cellCalled("tested_by")}` : "",
+        checked_by === undefined ? `nobody stands in ${cellCalled("checked_by")}` : "",
+        tested_by !== undefined && tested_by.toLowerCase() === checked_by?.toLowerCase()
+          ? `${tested_by} tested and checked: a second person must check`
+          : "",
+        wrong > 0
+          ? `${cellCalled(order[wrong])} ${words[order[wrong]]} lies before ${cellCalled(order[wrong - 1])} ${words[order[wrong - 1]]}`
+          : "",
+      ].filter(Boolean);
+      return faults.length
+        ? { status: "explain", sentence: faults.join("; ") }
+        : { status: "pass", sentence: `tested by ${tested_by}, checked by ${checked_by}, dates in order` };
+    },
+  }),
+  check({
+    id: "Q65",
+    question: "Has every value that was replaced by hand a reason and a name?",
+    severity: "stop",
+    basis: ISO_17025,
+    limits: {},
+    ask: ({ record }) => {
+      const { overrides } = record;
+      const bare = overrides.filter(({ reason, by }) => !reason || !by);
+      const compared = [
+        figure(record, "replaced without reason or name", bare.length, "number"),
+        figure(record, "replaced by hand", overrides.length, "number"),
+      ] as const;
+      return bare.length
+        ? { status: "stop", compared, sentence: `no reason or no name for: ${bare.map(({ of }) => of).join(", ")}` }
+        : {
+            status: "pass",
+            compared,
+            sentence: overrides.length ? "every one has a reason and a name" : "nothing was replaced by hand",
+          };
+    },
+  }),
+];
+
+const precise = (value: number): string => String(Number(value.toPrecision(8)));

@@ -1,0 +1,322 @@
+/**
+ * A record reduced: every outcome that the questions are asked of, worked out once per record by the same functions as the
+ * sheet's. Curves are in the sheet's own unit of stress, so that the reduction's words speak in it.
+ */
+import { cellCalled, type LoadRecord, type NumberName, type TestRecord } from "../datasheet/record";
+import { branches, type Branches } from "../reduction/curve/branches";
+import { compressionIndex, recompressionIndex, swellingIndex, type Index } from "../reduction/curve/indices";
+import { testCurve, type TestCurve } from "../reduction/curve/points";
+import {
+  preconsolidation,
+  preconsolidationSpread,
+  type Preconsolidation,
+  type Spread,
+} from "../reduction/curve/preconsolidation";
+import { sampleQuality, type SampleQuality } from "../reduction/curve/sample-quality";
+import { overconsolidationRatio } from "../reduction/curve/stress-history";
+import { coefficientOfConsolidation, T50, T90, type Drainage } from "../reduction/increment/cv";
+import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
+import { apparatusDeflection, deformations, strain } from "../reduction/loading";
+import { badInput, given, then, type Outcome } from "../reduction/outcome";
+import { reduceSpecimen, solidsHeight, voidRatio, waterContent, type Specimen } from "../reduction/specimen";
+import { convert } from "../reduction/units";
+
+export interface LoadReduced {
+  readonly record: LoadRecord;
+  /** "load 3 (50 kPa)" */
+  readonly called: string;
+  /** Less stress than the load before. */
+  readonly unloading: boolean;
+  /** More stress than any load before. */
+  readonly firstLoading: boolean;
+  /** Latest reading and its time. */
+  readonly end: Outcome<{ readonly time: number; readonly reading: number }>;
+  /** mm, cumulative from the zero reading, compression positive. */
+  readonly deformation: Outcome<number>;
+  readonly deflection: Outcome<number>;
+  readonly corrected: Outcome<number>;
+  /** At the end of the load. */
+  readonly strain: Outcome<number>;
+  readonly height: Outcome<number>;
+  readonly voidRatio: Outcome<number>;
+  /** Of the compression curve: at d100 where the sheet says so and there is one. */
+  readonly curvePoint: Outcome<number>;
+  readonly increment: Increment;
+  /** m2/yr, from the height at the middle of the load. */
+  readonly cvLogTime: Outcome<number>;
+  readonly cvRootTime: Outcome<number>;
+}
+
+export interface Reduced {
+  readonly solidsHeight: Outcome<number>;
+  readonly waterContentTrimmings: Outcome<number>;
+  /** With the final height by the readings, or the measured one. */
+  readonly specimen: Outcome<Specimen>;
+  readonly finalHeight: Outcome<number>;
+  readonly loads: readonly LoadReduced[];
+  /** Finest step of the readings, mm. */
+  readonly resolution: Outcome<number>;
+  readonly curve: Outcome<TestCurve>;
+  readonly branches: Outcome<Branches>;
+  readonly preconsolidation: Outcome<Preconsolidation>;
+  readonly spread: Outcome<Spread>;
+  readonly compressionIndex: Outcome<Index>;
+  readonly recompressionIndex: Outcome<Index>;
+  readonly swellingIndex: Outcome<Index>;
+  readonly quality: Outcome<SampleQuality>;
+}
+
+/** Numbers of the record, or which cells are to be filled. */
+export function inputs<const N extends NumberName>(record: TestRecord, ...names: N[]): Outcome<Record<N, number>> {
+  const lacking = names.filter((name) => record.numbers[name] === undefined);
+  if (lacking.length) return badInput(`it needs ${lacking.map(cellCalled).join(", ")}`);
+  return given(record.numbers as Record<N, number>);
+}
+
+/** A stress of the record in the sheet's unit. */
+export const inSheetStress = (record: TestRecord, kPa: number): number =>
+  convert(kPa, "stress", "kPa", record.words.stress_unit ?? "kPa");
+
+/** A stress in the sheet's unit, in kPa. */
+export const inKpa = (record: TestRecord, stress: number): number =>
+  convert(stress, "stress", record.words.stress_unit ?? "kPa", "kPa");
+
+const results = new WeakMap<TestRecord, Reduced>();
+
+export function reduced(record: TestRecord): Reduced {
+  let found = results.get(record);
+  if (!found) results.set(record, (found = reduceRecord(record)));
+  return found;
+}
+
+/** Worked out when first asked for. */
+function lazy<T>(compute: () => T): () => T {
+  let value: { readonly it: T } | undefined;
+  return () => (value ??= { it: compute() }).it;
+}
+
+function reduceRecord(record: TestRecord): Reduced {
+  const dryMass = then(inputs(record, "ring_and_dry", "ring_mass"), (n) => given(n.ring_and_dry - n.ring_mass));
+  const Hs = then(dryMass, (Md) =>
+    then(inputs(record, "specific_gravity", "diameter"), (n) => solidsHeight(Md, n.specific_gravity, n.diameter)),
+  );
+  const loads = lazy(() => reduceLoads(record, Hs));
+  const finalHeight = lazy(() => finalHeightOf(record, loads()));
+  const specimen = lazy(() =>
+    then(
+      inputs(
+        record,
+        ...(["diameter", "initial_height", "ring_mass", "ring_and_wet_before"] as const),
+        ...(["ring_and_wet_after", "ring_and_dry", "specific_gravity"] as const),
+      ),
+      (n) => {
+        const height = finalHeight();
+        return reduceSpecimen(
+          {
+            diameter: n.diameter,
+            height: n.initial_height,
+            ring: n.ring_mass,
+            ringAndWetBefore: n.ring_and_wet_before,
+            ringAndWetAfter: n.ring_and_wet_after,
+            ringAndDry: n.ring_and_dry,
+            Gs: n.specific_gravity,
+            finalHeight: height.ok ? height.value : undefined,
+          },
+          record.words.length_unit,
+        );
+      },
+    ),
+  );
+  const curve = lazy(() => curveOf(record, loads()));
+  const ofCurve = <T>(read: (test: TestCurve) => Outcome<T>) => lazy(() => then(curve(), read));
+  const yieldStress = ofCurve((test) => preconsolidation(test));
+  const lazyParts = {
+    solidsHeight: () => Hs,
+    waterContentTrimmings: lazy(() => trimmings(record)),
+    specimen,
+    finalHeight,
+    loads,
+    resolution: lazy(() => resolutionOf(record, loads())),
+    curve,
+    branches: ofCurve(branches),
+    preconsolidation: yieldStress,
+    spread: ofCurve((test) => preconsolidationSpread(test)),
+    compressionIndex: ofCurve((test) => compressionIndex(test)),
+    recompressionIndex: ofCurve((test) => recompressionIndex(test)),
+    swellingIndex: ofCurve((test) => swellingIndex(test)),
+    quality: ofCurve((test) => qualityOf(record, test, yieldStress(), specimen())),
+  };
+  const parts = {} as Reduced;
+  for (const [name, get] of Object.entries(lazyParts)) Object.defineProperty(parts, name, { get, enumerable: true });
+  return parts;
+}
+
+function trimmings(record: TestRecord): Outcome<number> {
+  const contents: number[] = [];
+  for (const { mass, andWet, andDry } of record.tins) {
+    if (andWet === undefined || andDry === undefined) continue;
+    const w = waterContent(andWet, andDry, mass ?? 0);
+    if (!w.ok) return w;
+    contents.push(w.value);
+  }
+  return contents.length
+    ? given(contents.reduce((sum, w) => sum + w, 0) / contents.length)
+    : badInput("it needs a tin of trimmings (tin_mass, tin_and_wet, tin_and_dry)");
+}
+
+const stressCalled = (record: TestRecord, stress: number): string =>
+  `${Number(inSheetStress(record, stress).toPrecision(4))} ${record.words.stress_unit ?? "kPa"}`;
+
+function reduceLoads(record: TestRecord, Hs: Outcome<number>): LoadReduced[] {
+  const loads: LoadReduced[] = [];
+  let past = 0;
+  let before = record.numbers.seating_stress ?? 0;
+  let heightBefore: Outcome<number> = then(inputs(record, "initial_height"), (n) => given(n.initial_height));
+  for (const load of record.loads) {
+    const { stress } = load;
+    const unloading = stress !== undefined && stress < before;
+    const one = reduceLoad(record, load, unloading, stress !== undefined && stress > past, Hs, heightBefore);
+    loads.push(one);
+    if (stress !== undefined) {
+      before = stress;
+      past = Math.max(past, stress);
+    }
+    heightBefore = one.height;
+  }
+  return loads;
+}
+
+function reduceLoad(
+  record: TestRecord,
+  load: LoadRecord,
+  unloading: boolean,
+  firstLoading: boolean,
+  Hs: Outcome<number>,
+  heightBefore: Outcome<number>,
+): LoadReduced {
+  const called =
+    load.stress === undefined ? `load ${load.number}` : `load ${load.number} (${stressCalled(record, load.stress)})`;
+  const end = endOf(load, called);
+  const toDeformation = (reading: number) =>
+    then(inputs(record, "zero_reading", "dial_factor"), (n) =>
+      then(deformations([reading], n.zero_reading, senseOf(record) * n.dial_factor), ([value]) =>
+        value === null ? badInput(`${called} ends with a reading of zero, which counts as blank`) : given(value),
+      ),
+    );
+  const deflection = deflectionOf(record, load, unloading, called);
+  const correct = (measured: Outcome<number>) => then(measured, (d) => then(deflection, (a) => given(d - a)));
+  const deformation = then(end, ({ reading }) => toDeformation(reading));
+  const corrected = correct(deformation);
+  const toHeight = (d: Outcome<number>) =>
+    then(d, (mm) => then(inputs(record, "initial_height"), (n) => given(n.initial_height - mm)));
+  const toVoidRatio = (height: Outcome<number>) => then(height, (H) => then(Hs, (solids) => voidRatio(H, solids)));
+  const height = toHeight(corrected);
+  const increment = reduceIncrement(
+    load.readings.map(({ time }) => time ?? null),
+    load.readings.map(({ reading }) => reading ?? null),
+  );
+  const chosen: Outcome<{ readonly d100: number }> =
+    record.words.time_method === "root time" ? increment.rootTime : increment.logTime;
+  const atD100 = then(chosen, ({ d100 }) => toVoidRatio(toHeight(correct(toDeformation(d100)))));
+  const atEnd = toVoidRatio(height);
+  const recalculated = record.words.curve_from === "d100" && atD100.ok ? atD100 : atEnd;
+  const asShown = load.results.void_ratio_curve;
+  const cv = (T: number, time: Outcome<number>) =>
+    then(time, (t) => then(heightBefore, (H0) => then(height, (H1) => given(cvOf(T, t, (H0 + H1) / 2, record)))));
+  return {
+    record: load,
+    called,
+    unloading,
+    firstLoading,
+    end,
+    deformation,
+    deflection,
+    corrected,
+    strain: then(corrected, (d) => then(inputs(record, "initial_height"), (n) => strain(d, n.initial_height))),
+    height,
+    voidRatio: atEnd,
+    curvePoint: recalculated.ok || asShown === undefined ? recalculated : given(asShown),
+    increment,
+    cvLogTime: cv(
+      T50,
+      then(increment.logTime, ({ t50 }) => given(t50)),
+    ),
+    cvRootTime: cv(
+      T90,
+      then(increment.rootTime, ({ t90 }) => given(t90)),
+    ),
+  };
+}
+
+const senseOf = (record: TestRecord): number => (record.words.dial_sense === "fall" ? -1 : 1);
+
+const cvOf = (T: number, minutes: number, height: number, record: TestRecord): number =>
+  convert(
+    coefficientOfConsolidation(T, minutes, height, (record.words.drainage ?? "double") as Drainage),
+    "cv",
+    "mm2/min",
+    "m2/yr",
+  );
+
+/** The reading at the latest time that has one. */
+function endOf({ readings }: LoadRecord, called: string): LoadReduced["end"] {
+  let end: { time: number; reading: number } | undefined;
+  for (const { time, reading } of readings)
+    if (time !== undefined && reading !== undefined && (!end || time > end.time)) end = { time, reading };
+  return end ? given(end) : badInput(`${called} has no reading`);
+}
+
+/** 0 where there is no table; on the branch of the load where the table has one. */
+function deflectionOf(record: TestRecord, load: LoadRecord, unloading: boolean, called: string): Outcome<number> {
+  const table = record.deflections.filter(({ stress }) => stress !== undefined);
+  if (table.length === 0) return given(0);
+  if (load.stress === undefined) return badInput(`${called} has no stress`);
+  const branch = unloading && table.some((row) => row.unloading !== undefined) ? "unloading" : "loading";
+  return apparatusDeflection(
+    inSheetStress(record, load.stress),
+    table.map(({ stress }) => inSheetStress(record, stress!)),
+    table.map((row) => row[branch] ?? null),
+  );
+}
+
+function finalHeightOf(record: TestRecord, loads: readonly LoadReduced[]): Outcome<number> {
+  const last = [...loads].reverse().find(({ end }) => end.ok);
+  if (last) return last.height;
+  return then(inputs(record, "final_height_measured"), (n) => given(n.final_height_measured));
+}
+
+function resolutionOf(record: TestRecord, loads: readonly LoadReduced[]): Outcome<number> {
+  return then(inputs(record, "dial_factor"), ({ dial_factor }) => {
+    const steps = loads.flatMap(({ increment: { cleaned } }) =>
+      cleaned.ok && cleaned.value.step > 0 ? [cleaned.value.step] : [],
+    );
+    return steps.length ? given(Math.min(...steps) * dial_factor) : badInput("it needs readings that show their step");
+  });
+}
+
+/** Void ratio against stress; strain where there is no void ratio. */
+function curveOf(record: TestRecord, loads: readonly LoadReduced[]): Outcome<TestCurve> {
+  if (!loads.some(({ record: { stress } }) => stress !== undefined))
+    return badInput("it needs the loads (load_stress)");
+  const kind = loads.some(({ curvePoint }) => curvePoint.ok) ? "e" : "strain";
+  const values = loads.map(({ curvePoint, strain: eps }) => (kind === "e" ? curvePoint : eps));
+  const lacking = values.find((value) => !value.ok);
+  if (lacking && !lacking.ok && values.every((value) => !value.ok)) return lacking;
+  return testCurve(
+    loads.map(({ record: { stress } }) => (stress === undefined ? null : inSheetStress(record, stress))),
+    values.map((value) => (value.ok ? value.value : null)),
+    kind,
+  );
+}
+
+const qualityOf = (
+  record: TestRecord,
+  test: TestCurve,
+  yieldStress: Outcome<Preconsolidation>,
+  specimen: Outcome<Specimen>,
+): Outcome<SampleQuality> =>
+  then(inputs(record, "in_situ_stress"), ({ in_situ_stress }) => {
+    const inSitu = inSheetStress(record, in_situ_stress);
+    const ocr = then(yieldStress, ({ stress }) => overconsolidationRatio(stress, inSitu));
+    return sampleQuality(test, inSitu, specimen.ok ? specimen.value.e0 : undefined, ocr.ok ? ocr.value : undefined);
+  });

@@ -1,0 +1,708 @@
+/**
+ * Every question asked of the invented demonstration with something made right, made wrong, or taken away. The sheet is
+ * calculated once; a change to an input changes what the checks work out again, not what the sheet shows.
+ */
+import { demoSheet } from "../../src/datasheet";
+import { demoTest } from "../../src/datasheet/demo-test";
+import { readRecord, type NamedValues } from "../../src/datasheet/record";
+import { CHECKS, runChecks, unknownThresholds, type Status } from "../../src/checks";
+import type { CellValue } from "../../src/workbook/port";
+import { namedValues, withoutNames, withValues } from "../datasheet/read-sheet";
+
+type Changes = Record<string, CellValue | readonly CellValue[]>;
+interface Case {
+  /** Changes to the base that make it pass; none where the base does. */
+  readonly pass?: Changes;
+  /** Changes that make it fail, with what it says then. */
+  readonly fail: readonly (readonly [Changes, Status, RegExp])[];
+  /** Names without which it cannot be asked, and why; null where it can always be asked. */
+  readonly needs: readonly [readonly string[], RegExp] | null;
+  /** Values of the other test, where there is one. */
+  readonly previous?: Changes;
+}
+
+const test1 = demoTest("SI");
+const loads = test1.loads;
+const readings = (load: number): number[] => [...test1.readings[load - 1]];
+const TIMES = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440];
+const series = (load: number, change: (reading: number, index: number) => CellValue): Changes => ({
+  [`readings_${String(load).padStart(2, "0")}`]: readings(load).map(change),
+});
+const blank = (load: number) => series(load, () => "");
+const until = (load: number, last: number) => series(load, (reading, i) => (TIMES[i] <= last ? reading : ""));
+const from = (load: number, first: number) =>
+  series(load, (reading, i) => (i === 0 || TIMES[i] >= first ? reading : ""));
+const stresses = (change: (stress: number, load: number) => CellValue): Changes => ({
+  load_stress: loads.map((stress, index) => change(stress, index + 1)),
+});
+const column = (name: string) => (test1.columns[name] as number[]).slice();
+/** A curve as typed void ratios, with no readings to work it out from. */
+const typedCurve = (points: readonly (readonly [stress: number, e: number])[]): Changes => ({
+  ...Object.assign({}, ...loads.map((_, index) => blank(index + 1))),
+  load_stress: loads.map((_, index) => points[index]?.[0] ?? ""),
+  void_ratio_curve: loads.map((_, index) => points[index]?.[1] ?? ""),
+});
+/** Mass on the hanger of a 10:1 lever: sigma A / (10 g). */
+const hanger = (factor: number): number[] =>
+  loads.map((stress) => (factor * stress * (Math.PI * 63.5 ** 2)) / 4 / 1000 / (10 * 9.80665));
+const day = (iso: string): number => Date.parse(iso) / 86_400_000 + 25_569;
+/** Tins of trimmings at a water content. */
+const tinsAt = (w: number): Changes => ({
+  tin_and_dry: column("tin_and_wet").map((wet, i) => column("tin_mass")[i] + (wet - column("tin_mass")[i]) / (1 + w)),
+});
+const cell = (name: string) => test1.cells[name] as number;
+const allReadings = loads.map((_, index) => `readings_${String(index + 1).padStart(2, "0")}`);
+
+/** Rounded from the first load on, with an unload-reload loop that is nearly as steep. */
+const ROUNDED = [
+  [12.5, 1.4],
+  [25, 1.33],
+  [50, 1.24],
+  [100, 1.13],
+  [200, 1.0],
+  [400, 0.86],
+  [100, 0.96],
+  [25, 1.05],
+  [100, 0.99],
+  [400, 0.84],
+  [800, 0.71],
+  [1600, 0.57],
+] as const;
+/** Steep from the start, and steeper still at the end. */
+const UNCERTAIN = [
+  [12.5, 1.332],
+  [25, 1.271],
+  [50, 1.2],
+  [100, 1.115],
+  [200, 0.979],
+  [400, 0.784],
+  [800, 0.572],
+  [1600, 0.351],
+] as const;
+/** A curve that hardly compresses. */
+const STIFF = [
+  [12.5, 0.6],
+  [25, 0.599],
+  [50, 0.598],
+  [100, 0.597],
+  [200, 0.594],
+  [400, 0.585],
+  [800, 0.576],
+  [1600, 0.567],
+  [400, 0.568],
+  [100, 0.569],
+] as const;
+
+const CASES: Readonly<Record<string, Case>> = {
+  Q01: {
+    fail: [
+      [
+        { ring_and_wet_before: cell("ring_and_wet_before") + 10 },
+        "stop",
+        /S0 is 120.5 %, above 110 %: check the height/,
+      ],
+      [{ ring_and_wet_before: cell("ring_and_wet_before") + 3.5 }, "explain", /above 105 %/],
+      [{ ring_and_wet_before: cell("ring_and_wet_before") - 5 }, "explain", /below 90 %/],
+      [{ ring_and_wet_before: cell("ring_and_wet_before") + 2 }, "note", /above 102 %/],
+    ],
+    needs: [["ring_and_dry"], /it needs Ring \+ dry soil \(ring_and_dry\)/],
+  },
+  Q02: {
+    fail: [[{ ring_and_wet_after: cell("ring_and_wet_after") + 5 }, "explain", /final saturation Sf is .*above 105 %/]],
+    needs: [[...allReadings, "final_height_measured"], /no final height/],
+  },
+  Q03: {
+    fail: [
+      [{ specific_gravity: 2.95 }, "explain", /specific gravity is 2.95, above 2.9/],
+      [{ specific_gravity: 4.6 }, "stop", /above 4.5/],
+      [{ specific_gravity: 1.1 }, "stop", /below 1.2/],
+    ],
+    needs: [["specific_gravity"], /it needs Specific gravity of solids \(specific_gravity\)/],
+  },
+  Q04: {
+    fail: [[{ specific_gravity_basis: "assumed" }, "note", /2.72 is assumed.*moves e0 by 0.027/]],
+    needs: [["specific_gravity_basis"], /measured or assumed/],
+  },
+  Q05: {
+    fail: [
+      [tinsAt(0.6), "explain", /they differ by 4.\d+ %, more than 2 %/],
+      [tinsAt(0.65), "stop", /more than 5 %/],
+    ],
+    needs: [["tin_and_dry"], /a tin of trimmings/],
+  },
+  Q06: {
+    fail: [[tinsAt(0.56), "explain", /trimmings is 56 %.*more than 2 %/]],
+    needs: [["tin_and_wet"], /a tin of trimmings/],
+  },
+  Q07: {
+    fail: [
+      [{ ring_and_wet_after: cell("ring_and_wet_after") + 2 }, "explain", /they differ by 0.06\d+, more than 0.0335/],
+      [{ ring_and_wet_after: cell("ring_and_wet_after") + 4 }, "stop", /more than 0.0839/],
+    ],
+    needs: [["ring_and_wet_after"], /Ring \+ wet soil, after/],
+  },
+  Q08: {
+    fail: [
+      [{ final_height_measured: cell("final_height_measured") + 0.2 }, "explain", /more than 0.1 mm/],
+      [{ final_height_measured: cell("final_height_measured") - 0.5 }, "stop", /more than 0.3 mm/],
+    ],
+    needs: [["final_height_measured"], /it needs Final height, measured/],
+  },
+  Q09: {
+    pass: { registered_diameter: 63.5, registered_height: 25.4 },
+    fail: [
+      [{ registered_diameter: 63.0 }, "explain", /Diameter \(diameter\): as typed is 63.5 mm.*more than 0.5 %/],
+      [{ registered_height: 20 }, "stop", /Initial height \(initial_height\).*more than 2 %/],
+    ],
+    needs: [[], /the register's sizes/],
+  },
+  Q10: {
+    pass: { registered_ring_mass: 74.4 },
+    fail: [[{ registered_ring_mass: 74.1 }, "explain", /they differ by 0.26 g, more than 0.1 g/]],
+    needs: [[], /registered_ring_mass/],
+  },
+  Q11: {
+    pass: { diameter: 63.45 },
+    fail: [
+      [{ initial_height: 30 }, "explain", /diameter over height is 2.117, below 2.475/],
+      [{ diameter: 45, initial_height: 15 }, "explain", /diameter is 45 mm/],
+      [{ initial_height: 11 }, "explain", /height is 11 mm/],
+    ],
+    needs: [["initial_height"], /Initial height/],
+  },
+  Q12: {
+    pass: { largest_particle: 2 },
+    fail: [[{ largest_particle: 3 }, "explain", /largest particle is 3 mm, above 2.54 mm/]],
+    needs: [[], /largest_particle/],
+  },
+  Q13: {
+    fail: [
+      [{ ring_and_dry: 74 }, "stop", /not more than Ring \(ring_mass\) 74.36 g/],
+      [{ tin_and_dry: [50, 45, 40] }, "stop", /tin 1: the wet mass \(48.62\) is less than the dry mass \(50\)/],
+    ],
+    needs: [["ring_mass", "ring_and_dry", "tin_and_dry"], /two masses/],
+  },
+  Q14: {
+    fail: [
+      [{ initial_height: 50 }, "explain", /bulk density is 0.8631 Mg\/m3, below 1.2/],
+      [{ initial_height: 8 }, "stop", /dry density is 3.525 Mg\/m3, above 2.72/],
+    ],
+    needs: [["diameter"], /Diameter/],
+  },
+  Q15: {
+    fail: [
+      [{ initial_height: 60 }, "explain", /initial void ratio is 4.788, above 4/],
+      [{ initial_height: 9 }, "stop", /below 0/],
+    ],
+    needs: [["specific_gravity"], /specific_gravity/],
+  },
+  Q16: {
+    pass: { ring_and_wet_before: 200, ring_and_wet_after: 190, ring_and_dry: 160, initial_height: 25.38 },
+    previous: {},
+    fail: [[{}, "explain", /numbers the same as in the other test is 6, above 2: were they carried over/]],
+    needs: null,
+  },
+  Q17: {
+    fail: [
+      [stresses((s, load) => (load === 5 ? 2000 : s)), "stop", /does not fit the rows around it/],
+      [
+        stresses((s, load) => (load === 8 ? 150 : s)),
+        "explain",
+        /unloading from load 6 \(400 kPa\): steps of unloading is 1, below 2/,
+      ],
+    ],
+    needs: [["load_stress", ...allReadings], /the loads/],
+  },
+  Q18: {
+    fail: [
+      [
+        stresses((s, load) => (load === 1 ? 5 : s)),
+        "explain",
+        /load 2 \(25 kPa\): load increment ratio is 4, above 1.5/,
+      ],
+      [stresses((s, load) => (load === 4 ? 110 : s)), "note", /load 4 \(110 kPa\): load increment ratio is 1.2/],
+    ],
+    needs: [["load_stress"], /two loads/],
+  },
+  Q19: {
+    pass: { lever_ratio: 10, load_mass: hanger(1.001) },
+    fail: [
+      [{ lever_ratio: 10, load_mass: hanger(1.03) }, "explain", /they differ by 2.913 %, more than 1 %/],
+      [{ lever_ratio: 11, load_mass: hanger(1) }, "stop", /more than 5 %/],
+    ],
+    needs: [[], /lever ratio/],
+  },
+  Q20: {
+    fail: [
+      [stresses((s) => s * 20.885), "stop", /only if one of them is in psf, not kPa/],
+      [stresses((s) => s / 98.07), "stop", /only if one of them is in kgf\/cm2/],
+    ],
+    needs: [["apparatus_stress"], /apparatus table/],
+  },
+  Q21: {
+    fail: [
+      [{ dial_factor: 0.002 * 25.4 }, "explain", /the greatest strain .* above 50 %: check the dial factor/],
+      [
+        {
+          dial_factor: 0.000002,
+          apparatus_loading: Array(12).fill(""),
+          apparatus_unloading: Array(12).fill(""),
+          apparatus_stress: Array(12).fill(""),
+        },
+        "explain",
+        /below 0.05 %/,
+      ],
+    ],
+    needs: [["zero_reading"], /Zero reading/],
+  },
+  Q22: {
+    fail: [
+      [
+        series(3, (reading) => reading - 300),
+        "explain",
+        /load 3 \(50 kPa\): compression under the load is -0.\d+ mm, below -0.004 mm/,
+      ],
+    ],
+    needs: [["dial_factor"], /Dial factor/],
+  },
+  Q23: {
+    fail: [
+      [
+        series(5, (reading, i) => (i === 9 ? reading - 300 : reading)),
+        "explain",
+        /load 5 \(200 kPa\).*row 10 of the readings goes back/,
+      ],
+    ],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q24: {
+    fail: [
+      [
+        series(5, (reading, i) => (i === 0 ? reading + 10 : reading)),
+        "explain",
+        /they differ by 10 div, more than 2 div/,
+      ],
+    ],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q25: {
+    fail: [
+      [{ times_05: TIMES.map((t) => (t === 15 ? 8 : t)) }, "stop", /row 9 is at 8 min, not after the 8 min/],
+      [{ times_05: ["", ...TIMES.slice(1)] }, "stop", /row 1 has a reading and no time/],
+      [{ times_05: [0.05, ...TIMES.slice(1)] }, "explain", /first reading is at 0.05 min/],
+    ],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q26: {
+    fail: [
+      [{ times_05: TIMES.map((t) => (t === 1440 ? 86_400 : t)) }, "explain", /is 358, above 30/],
+      [
+        { times_05: TIMES.map((t) => (t > 30 ? 30 + t / 60 : t)) },
+        "explain",
+        /below 0.3333: are some times in seconds/,
+      ],
+    ],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q27: {
+    fail: [[from(5, 0.5), "explain", /the first reading is 0.5 min, above 0.25 min/]],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q28: {
+    fail: [
+      [from(5, 4), "explain", /load 5 \(200 kPa\): readings before t50 .* is 2, below 3/],
+      [from(5, 15), "stop", /is 0, below 1/],
+    ],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q29: {
+    fail: [
+      [
+        { log_t100: ["", "", "", "", 5000] },
+        "stop",
+        /load 5 \(200 kPa\): the later of t90 and t100 is 5000 min, above 1440 min/,
+      ],
+    ],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q30: {
+    fail: [
+      [until(5, 30), "stop", /load 5 \(200 kPa\): the last reading over t100 .* below 1/],
+      [until(5, 120), "explain", /below 3: the load was changed too early/],
+    ],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q31: {
+    fail: [[until(5, 120), "explain", /load 5 \(200 kPa\): the tail beyond t100, in log cycles is 0.\d+, below 0.5/]],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q32: {
+    fail: [
+      [{ root_d0: ["", "", "", "", 1020] }, "explain", /load 5 \(200 kPa\): d0 by log time is .* more than 10 %/],
+      [
+        { root_d0: ["", "", "", "", 680], log_d0: ["", "", "", "", 900] },
+        "explain",
+        /load 5 .* d0 by root time 680 div/,
+      ],
+    ],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q33: {
+    // The second load creeps: its two constructions part, as the demonstration wants.
+    pass: blank(2),
+    fail: [[{}, "explain", /load 2 \(25 kPa\): d100 by log time is 600.\d+ div, d100 by root time 6.*more than 15 %/]],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q34: {
+    fail: [
+      [
+        { cv_root_time: ["", "", "", "", 3] },
+        "explain",
+        /load 5 \(200 kPa\): the greater over the lesser cv is 2.\d+, above 2/,
+      ],
+      [{ cv_log_time: ["", "", "", "", 0.4] }, "stop", /above 3: neither is to be relied on/],
+    ],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q35: {
+    fail: [
+      [
+        { times_06: TIMES.map((t) => t / 10) },
+        "explain",
+        /load 6 \(400 kPa\): cv over that of the load before, or the reverse is 10.\d+, above 5/,
+      ],
+    ],
+    needs: [allReadings, /cv of two loads/],
+  },
+  Q36: {
+    fail: [
+      [{ times_05: TIMES.map((t) => t * 1000) }, "explain", /load 5 \(200 kPa\): cv is 0.001\d+ m2\/yr, below 0.01/],
+      [{ times_05: TIMES.map((t) => t / 1000) }, "stop", /above 1000 m2\/yr/],
+    ],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q37: {
+    fail: [
+      [
+        series(5, (reading) => Math.round(reading / 50)),
+        "explain",
+        /load 5 \(200 kPa\): primary compression in steps of the dial is 1\d.\d+, below 20/,
+      ],
+    ],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q38: {
+    pass: { ...blank(2), ...blank(9), ...blank(10) },
+    fail: [
+      [
+        {},
+        "explain",
+        /load 2 \(25 kPa\): share of compression at once, less the apparatus is 2\d.\d+ %, above 20 %.*also load 9/,
+      ],
+    ],
+    needs: [allReadings, /loads with readings/],
+  },
+  Q39: {
+    fail: [
+      [{ ring_and_wet_before: cell("ring_and_wet_before") - 4 }, "explain", /below 95 %: cv is valid only if water/],
+    ],
+    needs: [allReadings, /no cv is reported/],
+  },
+  Q40: {
+    fail: [
+      [{ apparatus_stress: Array(12).fill("") }, "explain", /nothing is corrected/],
+      [{ apparatus_loading: column("apparatus_loading").map((d) => 3 * d) }, "explain", /above 10 %/],
+      [{ apparatus_loading: column("apparatus_loading").map((d) => 20 * d) }, "stop", /above 30 %/],
+    ],
+    needs: [allReadings, /no reading|loads with readings/],
+  },
+  Q41: {
+    fail: [
+      [
+        { apparatus_stress: column("apparatus_stress").map((s) => (s > 800 ? "" : s)) },
+        "explain",
+        /load 12 \(1600 kPa\): .*above the calibrated range.*also load 13/,
+      ],
+      [
+        { apparatus_unloading: Array(12).fill("") },
+        "note",
+        /load 7 \(100 kPa\): unloading is corrected with the deflections of loading/,
+      ],
+    ],
+    needs: [["apparatus_stress"], /apparatus table/],
+  },
+  Q42: {
+    pass: { dial_calibration_due: day("2031-12-31"), frame_calibration_due: day("2032-01-31") },
+    fail: [
+      [
+        { dial_calibration_due: day("2031-12-31"), frame_calibration_due: day("2031-03-10") },
+        "stop",
+        /frame_calibration_due\): due on 2031-03-10, before the test ended on 2031-03-19/,
+      ],
+    ],
+    needs: [[], /dial_calibration_due/],
+  },
+  Q43: {
+    pass: { load_temperature: [20, 21.5, 22] },
+    fail: [
+      [{ load_temperature: [18, 22.5] }, "explain", /range of temperature is 4.5 C, above 4 C/],
+      [{ load_temperature: [12, 13] }, "explain", /lowest temperature is 12 C, below 15 C/],
+    ],
+    needs: [[], /temperature of the loads/],
+  },
+  Q44: {
+    fail: [[stresses((s, load) => (load <= 6 ? s : "")), "explain", /is 3.\d+, below 4: load further/]],
+    needs: [["load_stress", ...allReadings], /the loads/],
+  },
+  Q45: {
+    fail: [
+      [{ preconsolidation_stress: 20 }, "stop", /preconsolidation stress is 20 kPa, below 25 kPa/],
+      [{ preconsolidation_stress: 4000 }, "stop", /above 3200 kPa/],
+    ],
+    needs: [["load_stress", ...allReadings], /the loads/],
+  },
+  Q46: {
+    fail: [[typedCurve(UNCERTAIN), "explain", /spread of the methods over their median is .* above 25 %/]],
+    needs: [["load_stress", ...allReadings], /the loads/],
+  },
+  Q47: {
+    fail: [
+      [typedCurve(ROUNDED), "explain", /slope of the first loads over that of the virgin line is 0.\d+, above 0.4/],
+    ],
+    needs: [["load_stress", ...allReadings], /the loads/],
+  },
+  Q48: {
+    fail: [[typedCurve(ROUNDED), "explain", /Cr over Cc is 0.\d+, above 0.25/]],
+    needs: [["load_stress", ...allReadings], /the loads/],
+  },
+  Q49: {
+    fail: [[typedCurve(STIFF), "explain", /compression index Cc is 0.0\d+, below 0.05/]],
+    needs: [["load_stress", ...allReadings], /the loads/],
+  },
+  Q50: {
+    fail: [
+      [
+        { c_alpha: loads.map((_, i) => (i === 4 ? 0.05 : "")) },
+        "explain",
+        /load 5 \(200 kPa\): C alpha over the slope of the curve is 0.\d+, above 0.08/,
+      ],
+      [{ c_alpha: loads.map((_, i) => (i === 4 ? 0.001 : "")) }, "explain", /below 0.02/],
+    ],
+    needs: [["c_alpha"], /C alpha of loads/],
+  },
+  Q51: {
+    fail: [[{ in_situ_stress: 120 }, "explain", /class poor \(Lunne\)/]],
+    needs: [["in_situ_stress"], /In-situ effective stress/],
+  },
+  Q52: {
+    fail: [
+      [{ in_situ_stress: 160 }, "explain", /OCR is 0.78\d+, below 0.9/],
+      [{ in_situ_stress: 5 }, "explain", /above 20/],
+      [{ in_situ_stress: "" }, "explain", /OCR of 2.02 stands on the sheet without an in-situ stress/],
+    ],
+    needs: [["in_situ_stress", "overconsolidation_ratio"], /In-situ effective stress/],
+  },
+  Q53: {
+    fail: [
+      [{ depth: 50 }, "explain", /is 1.24, below 4/],
+      [{ depth: 2 }, "explain", /is 31, above 22/],
+    ],
+    needs: [["depth"], /Depth/],
+  },
+  Q54: {
+    fail: [
+      [
+        { conductivity: loads.map((_, i) => (i === 2 ? 1e-6 : "")) },
+        "explain",
+        /load 3 \(50 kPa\): k is 0.000001 m\/s, above 1e-7 m\/s/,
+      ],
+    ],
+    needs: [["conductivity"], /k of a load/],
+  },
+  Q55: {
+    fail: [
+      [{ ring_and_dry: cell("ring_and_dry") + 100 }, "stop", /void ratio is -0.\d+, below 0/],
+      [
+        series(7, (reading) => reading + 700),
+        "stop",
+        /load 7 \(100 kPa\): the void ratio falls as the load is taken off/,
+      ],
+    ],
+    needs: [allReadings, /void ratios/],
+  },
+  Q56: {
+    pass: { ...series(1, (reading) => 2 * 400 - 3 * (reading - 400) - 400), test_remarks: "Swelled on wetting." },
+    fail: [
+      [
+        series(1, (reading) => 2 * 400 - 3 * (reading - 400) - 400),
+        "explain",
+        /swell on wetting .* is \d.\d+ %, above 1 %: say so in Test remarks/,
+      ],
+    ],
+    needs: [["load_mark"], /no load is marked/],
+  },
+  Q57: {
+    fail: [[series(16, () => 200), "stop", /unloading from load 13 \(3200 kPa\): rebound is .* above/]],
+    needs: [["load_stress", ...allReadings], /the loads/],
+  },
+  Q58: {
+    fail: [
+      [
+        { void_ratio_initial: 1.5 },
+        "stop",
+        /Void ratio, initial e0 \(void_ratio_initial\) on the sheet is 1.5, worked out again 1.450\d+/,
+      ],
+      [{ strain_end: ["", "", "", 0.05] }, "stop", /load 4 \(100 kPa\): Strain at the end of the load/],
+      [{ ring_mass: 74.26 }, "stop", /Dry mass of soil/],
+      [{ preconsolidation_stress: 130 }, "stop", /Preconsolidation stress/],
+    ],
+    needs: [
+      [
+        "ring_mass",
+        "diameter",
+        "initial_height",
+        "zero_reading",
+        "tin_mass",
+        "tin_and_dry",
+        "load_stress",
+        ...allReadings,
+        "final_height_measured",
+      ],
+      /no result/,
+    ],
+  },
+  Q59: {
+    fail: [
+      [
+        { strain_end: [0.01, 0.02, ""] },
+        "stop",
+        /load 3 \(50 kPa\): Strain at the end of the load \(strain_end\) is blank.*1 such cell/,
+      ],
+    ],
+    needs: [allReadings, /no load shows a result/],
+  },
+  Q60: {
+    fail: [
+      [
+        { ring_mass: "74.36", dial_factor: "0.002 mm" },
+        "explain",
+        /"0.002 mm" where a number is needed.*"74.36" stored as text/,
+      ],
+    ],
+    needs: null,
+  },
+  Q63: {
+    pass: { tested_by: "NN", checked_by: "MM" },
+    fail: [
+      [{}, "explain", /missing: Tested by \(tested_by\), Checked by \(checked_by\)/],
+      [{ tested_by: "NN", checked_by: "MM", standard: "" }, "explain", /missing: Standard \(standard\)$/],
+    ],
+    needs: null,
+  },
+  Q64: {
+    pass: { tested_by: "NN", checked_by: "MM", date_checked: day("2031-03-20") },
+    fail: [
+      [{ tested_by: "NN", checked_by: "nn" }, "explain", /NN tested and checked/],
+      [{ tested_by: "NN" }, "explain", /nobody stands in Checked by/],
+      [
+        { tested_by: "NN", checked_by: "MM", date_ended: day("2031-03-01") },
+        "explain",
+        /2031-03-01 lies before Started/,
+      ],
+      [{ tested_by: "NN", checked_by: "MM", sample_date: day("2031-04-01") }, "explain", /lies before sample date/],
+    ],
+    needs: null,
+  },
+  Q65: {
+    pass: { override_of: ["cv of load 3"], override_reason: ["poor early readings"], override_by: ["NN"] },
+    fail: [
+      [
+        { override_of: ["cv of load 3"], override_reason: [""], override_by: ["NN"] },
+        "stop",
+        /no reason or no name for: cv of load 3/,
+      ],
+    ],
+    needs: null,
+  },
+};
+
+let base: NamedValues;
+beforeAll(async () => {
+  base = await namedValues(demoSheet("SI"));
+}, 60_000);
+
+const answerOf = (id: string, values: NamedValues, previous?: Changes) =>
+  CHECKS.find((check) => check.id === id)!.evaluate(
+    readRecord(values),
+    undefined,
+    previous ? readRecord(withValues(base, previous)) : undefined,
+  );
+
+test("the table: at least fifty rows, each with an id of its own, in order, and a case here", () => {
+  const ids = CHECKS.map(({ id }) => id);
+  expect(ids.length).toBeGreaterThanOrEqual(50);
+  expect(new Set(ids).size).toBe(ids.length);
+  expect([...ids].sort()).toEqual(ids);
+  expect(Object.keys(CASES)).toEqual(ids);
+  for (const { question, basis } of CHECKS) {
+    expect(question).toMatch(/^[A-Z].*\?$/);
+    expect(basis.length).toBeGreaterThan(4);
+  }
+});
+
+describe.each(Object.entries(CASES))("%s", (id, { pass, fail, needs, previous }) => {
+  const { severity } = CHECKS.find((check) => check.id === id)!;
+
+  test("passes a record that is right, and shows what it compared", () => {
+    const answer = answerOf(id, withValues(base, pass ?? {}), previous);
+    expect([answer.status, answer.sentence]).toEqual(["pass", answer.sentence]);
+    expect(answer.sentence.length).toBeGreaterThan(10);
+  });
+
+  test.each(fail)("fails a record that is not: %j", (changes, status, sentence) => {
+    const answer = answerOf(id, withValues(base, changes), previous);
+    expect([answer.status, answer.sentence]).toEqual([status, expect.stringMatching(sentence)]);
+    expect(JSON.stringify(answer)).not.toMatch(/NaN|undefined|null/);
+    for (const { value } of answer.compared ?? []) expect(Number.isFinite(value)).toBe(true);
+  });
+
+  test("says nothing graver than it is said to", () => {
+    const order = ["note", "explain", "stop"];
+    const gravest = Math.max(...fail.map(([, status]) => order.indexOf(status)));
+    expect(order[gravest]).toBe(severity);
+  });
+
+  test("cannot be asked without its inputs, and says why", () => {
+    if (!needs) return;
+    const answer = answerOf(id, withoutNames(base, ...needs[0]), undefined);
+    expect([answer.status, answer.sentence]).toEqual(["cannot be asked", expect.stringMatching(needs[1])]);
+  });
+});
+
+test("a sheet with no names: every question is answered, most by why it cannot be asked", () => {
+  const answers = runChecks(readRecord({}));
+  expect(answers).toHaveLength(CHECKS.length);
+  expect(answers.filter(({ answer }) => answer.status === "cannot be asked").length).toBeGreaterThan(50);
+  for (const { answer } of answers) expect(answer.sentence).not.toMatch(/NaN|undefined/);
+});
+
+test("a firm's limits take the place of ours; a name that no question has is found", () => {
+  const q08 = CHECKS.find(({ id }) => id === "Q08")!;
+  const record = readRecord(withValues(base, { final_height_measured: cell("final_height_measured") + 0.2 }));
+  expect(q08.evaluate(record).status).toBe("explain");
+  expect(q08.evaluate(record, { "Q08.explain": 0.25 }).status).toBe("pass");
+  expect(q08.evaluate(record, { "Q08.stop": 0.15 }).status).toBe("stop");
+  expect(unknownThresholds({ "Q08.explain": 0.25, "Q08.most": 1, "Q99.stop": 2 })).toEqual(["Q08.most", "Q99.stop"]);
+});
+
+test("numbers are shown in the units of the sheet", async () => {
+  const us = readRecord(await namedValues(demoSheet("US")));
+  const units = (id: string) =>
+    CHECKS.find((check) => check.id === id)!
+      .evaluate(us)
+      .compared?.map(({ unit }) => unit);
+  expect(units("Q08")).toEqual(["in", "in"]);
+  expect(units("Q45")).toEqual(["tsf", "tsf"]);
+  expect(units("Q34")).toEqual(["ft2/day", "ft2/day"]);
+  expect(units("Q14")).toEqual(["pcf", "pcf"]);
+}, 30_000);
