@@ -6,7 +6,9 @@
  * count; `ratio` is the median over the budget: above 1 is too slow. To add an entry, add a line to ENTRIES.
  */
 import { reduceIncrement } from "../src/reduction/increment/reduce";
+import { PRECONSOLIDATION_SPREAD } from "../src/functions/curve";
 import { LOG_TIME, ROOT_TIME } from "../src/functions/increment";
+import { makeCurve } from "./generators/compression-curves";
 import { SCENARIOS } from "./generators/time-curves";
 
 interface Entry {
@@ -67,6 +69,18 @@ const ENTRIES: readonly Entry[] = [
       const [cells, dial] = [column(times), column(readings)];
       LOG_TIME(cells, dial, 20);
       return () => ROOT_TIME(cells, dial, 20, "cv");
+    },
+  },
+  {
+    name: "preconsolidation stress of 12 points by every method, cells included",
+    budget: 5,
+    runs: 200,
+    make: () => {
+      const tests = Array.from({ length: 200 }, (_, seed) => makeCurve("twelve points", seed));
+      return (run) => {
+        const { stresses, values, kind } = tests[run];
+        return PRECONSOLIDATION_SPREAD(column(stresses), column(values), kind);
+      };
     },
   },
 ];
