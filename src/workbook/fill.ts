@@ -1,5 +1,5 @@
 /** Whether named cells may be written: what both adapters ask before they touch one. */
-import { WorkbookError, type CellValue, type NamedValues } from "./port";
+import { WorkbookError, type CellValue, type NamedColumns } from "./port";
 
 /** What the first column of a name holds now, formulas as they are typed; undefined where the sheet has no such name. */
 export type Contents = (name: string) => readonly CellValue[] | undefined;
@@ -7,7 +7,7 @@ export type Contents = (name: string) => readonly CellValue[] | undefined;
 const isFormula = (content: CellValue): boolean => typeof content === "string" && content.startsWith("=");
 
 /** Refuses a name that is not there or too short, a formula in the way, and a name of `blank` that holds something. */
-export function checkFill(sheet: string, values: NamedValues, blank: readonly string[], contents: Contents): void {
+export function checkFill(sheet: string, values: NamedColumns, blank: readonly string[], contents: Contents): void {
   for (const name of blank) {
     const held = contents(name)?.filter((content) => content !== "").length ?? 0;
     if (held > 0)

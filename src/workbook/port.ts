@@ -58,7 +58,7 @@ export interface SheetPlan {
  * What the cells of a name are to hold, from the top of its first column. null leaves a cell as it is, and so are cells beyond
  * the list left; "" clears one.
  */
-export type NamedValues = Readonly<Record<string, readonly (CellValue | null)[]>>;
+export type NamedColumns = Readonly<Record<string, readonly (CellValue | null)[]>>;
 
 export interface Selection {
   readonly sheet: string;
@@ -90,7 +90,7 @@ export interface WorkbookPort {
    * why, where a name is not there or has too few cells, where a cell to be written holds a formula, and where a name of
    * `blank` holds anything at all.
    */
-  fillNames(sheet: string, values: NamedValues, blank?: readonly string[]): Promise<void>;
+  fillNames(sheet: string, values: NamedColumns, blank?: readonly string[]): Promise<void>;
   /** Called when the selection moves or a value changes, so that a plot can follow its cells. */
   onChange(listener: () => void): Promise<Unsubscribe>;
 }

@@ -1,6 +1,6 @@
 /** A workbook of one selection, for tests of the pane: it records what is asked of it, and can be made to fail. */
 import { checkFill } from "../../src/workbook/fill";
-import type { CellValue, NamedValues, Selection, SheetPlan, WorkbookPort } from "../../src/workbook/port";
+import type { CellValue, NamedColumns, Selection, SheetPlan, WorkbookPort } from "../../src/workbook/port";
 
 export class FakePort implements WorkbookPort {
   readonly host = "embedded";
@@ -30,7 +30,7 @@ export class FakePort implements WorkbookPort {
     );
   };
 
-  fillNames = async (sheet: string, values: NamedValues, blank: readonly string[] = []): Promise<void> => {
+  fillNames = async (sheet: string, values: NamedColumns, blank: readonly string[] = []): Promise<void> => {
     await this.answer(undefined);
     const columns = this.named.get(sheet) ?? {};
     checkFill(sheet, values, blank, (name) => columns[name]);

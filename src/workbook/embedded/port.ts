@@ -3,7 +3,7 @@ import { helpers } from "@odoo/o-spreadsheet";
 import {
   WorkbookError,
   type CellValue,
-  type NamedValues,
+  type NamedColumns,
   type Selection,
   type SheetPlan,
   type Unsubscribe,
@@ -112,7 +112,7 @@ export class EmbeddedPort implements WorkbookPort {
     return found;
   }
 
-  async fillNames(sheet: string, given: NamedValues, blank: readonly string[] = []): Promise<void> {
+  async fillNames(sheet: string, given: NamedColumns, blank: readonly string[] = []): Promise<void> {
     const values = structuredClone(given);
     const sheetId = this.#sheetId(sheet);
     const { getters } = this.#model;

@@ -3,7 +3,7 @@ import {
   WorkbookError,
   type Box,
   type CellValue,
-  type NamedValues,
+  type NamedColumns,
   type Selection,
   type SheetPlan,
   type Unsubscribe,
@@ -246,7 +246,7 @@ export class OfficePort implements WorkbookPort {
     });
   }
 
-  async fillNames(sheet: string, values: NamedValues, blank: readonly string[] = []): Promise<void> {
+  async fillNames(sheet: string, values: NamedColumns, blank: readonly string[] = []): Promise<void> {
     const doing = `write into the sheet "${sheet}"`;
     let after = "";
     try {

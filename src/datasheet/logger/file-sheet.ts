@@ -1,0 +1,162 @@
+/**
+ * The sheet on which a logger's file is kept beside the test: its name and hash, how it was read, what became of each load,
+ * the lines that were left out, and every line as it was read. The layout on it is what the next file of the apparatus is
+ * offered.
+ */
+import { UNITS } from "../../reduction/units";
+import type { Box, CellKind, CellPlan, CellValue, SheetPlan } from "../../workbook/port";
+import { DATE_ORDERS, DELIMITERS, LOAD_KINDS, TIME_FORMS, type Layout } from "./layout";
+
+export interface FileRecord {
+  /** The data sheet that the readings go to. */
+  readonly dataSheet: string;
+  /** "" for rows that were pasted. */
+  readonly file: string;
+  readonly sha256: string;
+  /** What the hash is of: "the 4,326,828 bytes of the file". */
+  readonly hashOf: string;
+  readonly encoding: string;
+  readonly apparatus: string;
+  readonly layout: Layout;
+  /** The layout in words, a line each: name and value. */
+  readonly layoutWords: readonly (readonly [string, string])[];
+  readonly loads: readonly {
+    readonly load: number;
+    readonly fromLine: number;
+    readonly toLine: number;
+    /** Rows of the file, and rows that went to the sheet. */
+    readonly rows: number;
+    readonly kept: number;
+  }[];
+  /** What was said of lines: number and words. */
+  readonly remarks: readonly (readonly [number, string])[];
+  /** How many lines of the file are to be kept; 0 for none. */
+  readonly lines: number;
+}
+
+/** Lines that one name covers, and that are written at a time. */
+export const LINES_AT_ONCE = 5000;
+/** Excel's 1,048,576 rows, less those above the lines. */
+export const MOST_LINES = 1_000_000;
+const MOST_REMARKS = 500;
+
+export const NOT_KEPT = "none";
+export const NOT_FINISHED = "not finished: the lines below are not all of them";
+
+/** "logger_lines_001" covers the first LINES_AT_ONCE lines, and so on. */
+export const linesName = (chunk: number): string => `logger_lines_${String(chunk + 1).padStart(3, "0")}`;
+
+export const FILE_SHEET_PREFIX = "Readings";
+/** What is asked of such a sheet to offer its layout again. */
+export const LAYOUT_NAMES = ["logger_apparatus", "logger_layout"] as const;
+
+/** The sheet as a plan, the lines not yet in it: its names `linesName(0)`, ... take them, and `logger_kept` says how far they go. */
+export function fileSheet(record: FileRecord): SheetPlan {
+  const cells: CellPlan[] = [];
+  const names: Record<string, Box> = {};
+  const put = (row: number, col: number, kind: CellKind, value: CellValue, format?: string): void =>
+    void cells.push({ row, col, kind, value, format });
+  put(0, 0, "title", `Readings as they were read, for “${record.dataSheet}”`);
+  put(
+    1,
+    0,
+    "note",
+    "The lines of the file stand below, none altered. The few that went to the data sheet were chosen from them.",
+  );
+  let row = 3;
+  const line = (label: string, value: string, name?: string): void => {
+    put(row, 0, "label", label);
+    put(row, 2, "label", value, "@");
+    if (name) names[name] = { row, col: 2, rows: 1, cols: 1 };
+    row++;
+  };
+  line("File", record.file || "rows pasted into the pane", "logger_file");
+  line("SHA-256", record.sha256, "logger_sha256");
+  line("of", record.hashOf);
+  line("Characters", record.encoding);
+  line("Lines kept here", record.lines > 0 ? NOT_FINISHED : NOT_KEPT, "logger_kept");
+  line("Apparatus", record.apparatus, "logger_apparatus");
+  for (const [label, value] of record.layoutWords) line(label, value);
+  line("Layout, for the next file", JSON.stringify(record.layout), "logger_layout");
+  row++;
+
+  const table = (title: string, headings: readonly string[], rows: readonly (readonly CellValue[])[]): void => {
+    put(row++, 0, "heading", title);
+    headings.forEach((heading, col) => put(row, col, "heading", heading));
+    row++;
+    for (const values of rows) {
+      values.forEach((value, col) => put(row, col, "label", value));
+      row++;
+    }
+    row++;
+  };
+  table(
+    "Loads",
+    ["Load", "from line", "to line", "rows", "on sheet"],
+    record.loads.map(({ load, fromLine, toLine, rows, kept }) => [load, fromLine, toLine, rows, kept]),
+  );
+  if (record.remarks.length > 0) {
+    const more = record.remarks.length - MOST_REMARKS;
+    table(
+      `What was said of lines${more > 0 ? ` (the first ${MOST_REMARKS}; ${more} more were told)` : ""}`,
+      ["Line", "Remark"],
+      record.remarks.slice(0, MOST_REMARKS),
+    );
+  }
+  const top = row + 1;
+  if (record.lines > 0) put(row, 0, "heading", `Line 1 of the file stands in row ${top + 1}`);
+  for (let from = 0; from < record.lines; from += LINES_AT_ONCE)
+    names[linesName(from / LINES_AT_ONCE)] = {
+      row: top + from,
+      col: 0,
+      rows: Math.min(LINES_AT_ONCE, record.lines - from),
+      cols: 1,
+    };
+  return {
+    name: `${FILE_SHEET_PREFIX} ${record.dataSheet}`,
+    rows: top + record.lines,
+    cols: 5,
+    cells,
+    names,
+    columnWidths: { 0: 12 },
+    merges: [],
+    freezeRows: 0,
+    pages: [{ row: 0, col: 0, rows: top, cols: 8 }],
+    behind: true,
+  };
+}
+
+const isColumn = (value: unknown): value is number => Number.isInteger(value) && (value as number) >= 0;
+
+/** A layout from a file sheet; undefined where a person has changed the cell into something else. */
+export function layoutFrom(text: string): Layout | undefined {
+  let read: Record<keyof Layout, unknown>;
+  try {
+    read = JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+  const isOneOf = (value: unknown, words: readonly string[]): boolean => words.includes(value as string);
+  const sound =
+    read !== null &&
+    typeof read === "object" &&
+    isOneOf(read.delimiter, DELIMITERS) &&
+    isOneOf(read.decimal, [".", ","]) &&
+    Number.isInteger(read.firstLine) &&
+    isColumn(read.time) &&
+    isOneOf(read.timeForm, TIME_FORMS) &&
+    (read.date === null || isColumn(read.date)) &&
+    isOneOf(read.dateOrder, DATE_ORDERS) &&
+    isOneOf(read.timesRun, ["test", "load"]) &&
+    isColumn(read.reading) &&
+    isOneOf(read.readingUnit, ["div", ...Object.keys(UNITS.length)]) &&
+    isOneOf(read.sense, ["rise", "fall"]) &&
+    (read.load === null || isColumn(read.load)) &&
+    isOneOf(read.loadKind, LOAD_KINDS) &&
+    isOneOf(read.loadUnit, ["", ...Object.keys(UNITS.stress), ...Object.keys(UNITS.force)]) &&
+    typeof read.lever === "number" &&
+    read.lever > 0 &&
+    Array.isArray(read.noReading) &&
+    read.noReading.every((value) => typeof value === "number");
+  return sound ? (read as unknown as Layout) : undefined;
+}
