@@ -70,7 +70,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   for (const { index, off } of judged.wrong) {
     weights[index] = 0;
     remarks.push(
-      `${rows[index]} is left out as a wrong reading: ${shown(readings[index])} stands ${shown(off)} off the curve of the others`,
+      `${rows[index]} is left out as a wrong reading: ${shown(readings[index])} stands ${shown(Math.abs(off))} off the curve of the others`,
     );
   }
 

@@ -9,7 +9,7 @@ import { mostDoubtful, type Table, type Trial } from "./search";
 export interface WrongReading {
   /** Index into the series. */
   readonly index: number;
-  /** How far it stands off the curve of the others, reading unit. */
+  /** How far it stands off the curve of the others, with its sign, reading unit. */
   readonly off: number;
 }
 
@@ -23,7 +23,8 @@ const ONE_IN = 15;
 
 /**
  * The most doubtful reading is left out, then the next, as long as there are enough; the longest such list stands whose
- * last member is clearly wrong and all of whose members stand off. `rounding` is the variance of a step of the instrument.
+ * last member is clearly wrong and all of whose members stand off. Neighbours that stand off to the same side are the
+ * curve's own, not wrong. `rounding` is the variance of a step of the instrument.
  */
 export function wrongReadings(
   table: Table,
@@ -33,13 +34,13 @@ export function wrongReadings(
 ): { wrong: WrongReading[]; best: Trial } {
   const { times, readings } = table.series;
   const n = times.length;
-  const off = (trial: Trial, i: number) => Math.abs(readings[i] - curveAt(trial, times[i]));
+  const off = (trial: Trial, i: number) => readings[i] - curveAt(trial, times[i]);
   let trial = lowest(table, weights, lean);
   let found: { wrong: WrongReading[]; best: Trial } = { wrong: [], best: trial };
   const left = [...weights];
   const out: number[] = [];
   while (out.length < Math.max(MOST_WRONG, Math.floor(n / ONE_IN)) && n - out.length >= FEWEST_TO_JUDGE) {
-    const worst = times.reduce((most, _, i) => (left[i] ? Math.max(most, off(trial, i)) : most), 0);
+    const worst = times.reduce((most, _, i) => (left[i] ? Math.max(most, Math.abs(off(trial, i))) : most), 0);
     if (worst < 0.5 * WRONG_SHARE * Math.abs(trial.primary)) break;
     const index = mostDoubtful(table, left, lean);
     left[index] = 0;
@@ -49,8 +50,9 @@ export function wrongReadings(
     const F = (trial.cost - without.cost) / (without.cost / freedom + rounding);
     trial = without;
     const wrong = out.map((i) => ({ index: i, off: off(trial, i) }));
-    if (F > WRONG_F && wrong.every((reading) => reading.off > WRONG_SHARE * Math.abs(trial.primary)))
-      found = { wrong, best: trial };
+    const standOff = wrong.every((reading) => Math.abs(reading.off) > WRONG_SHARE * Math.abs(trial.primary));
+    const neighbours = wrong.some((a) => wrong.some((b) => b.index === a.index + 1 && a.off * b.off > 0));
+    if (F > WRONG_F && standOff && !neighbours) found = { wrong, best: trial };
   }
   return found;
 }
