@@ -1,6 +1,6 @@
 /** What this is, what it must not be taken for, and whose work it stands on. */
 import { makeStyles, Text, tokens } from "@fluentui/react-components";
-import { version } from "../../package.json";
+import project from "../../package.json";
 import { text } from "./text";
 
 const useStyles = makeStyles({
@@ -33,7 +33,7 @@ export function AboutScreen() {
       <Text as="h1" size={400} weight="semibold" block className={styles.title}>
         {about.heading}
       </Text>
-      <Text className={styles.quiet}>{about.version(version)}</Text>
+      <Text className={styles.quiet}>{about.version(project.version)}</Text>
       <Text>{about.purpose}</Text>
       <Heading>{about.privacyHeading}</Heading>
       <Text>{about.privacy}</Text>
