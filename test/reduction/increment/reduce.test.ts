@@ -136,6 +136,13 @@ describe("remarks name what was seen", () => {
     expect(Math.abs(value(logTime).t50 / T50_TRUE - 1)).toBeLessThan(0.01);
     expect(value(fit).leftOut).toEqual([8]);
   });
+  test("scatter is no wrong reading, whatever stands off most", () => {
+    const r = random(11);
+    for (let k = 0; k < 20; k++) {
+      const { fit } = reduce(readings.map((d) => d + 0.04 * r.normal()));
+      if (fit.ok) expect(fit.value.leftOut).toEqual([]);
+    }
+  });
   test("with fewer than eight readings none is judged wrong", () => {
     const few = [0, 2, 4, 6, 8, 10, 13];
     const { fit } = reduceIncrement(
