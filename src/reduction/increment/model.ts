@@ -22,11 +22,15 @@ export interface Curve {
 }
 
 /** Creep of unit slope at time t, and the line it approaches: log10(t/tp). */
-export const creep = (rate: number, sharpness: number, t: number): number => {
-  const x = sharpness * Math.log((rate * t) / T_END_OF_PRIMARY);
+export const creep = (rate: number, sharpness: number, t: number): number =>
+  creepSince(Math.log((rate * t) / T_END_OF_PRIMARY), sharpness);
+
+/** The same by ln(t/tp). */
+export function creepSince(lnTime: number, sharpness: number): number {
+  const x = sharpness * lnTime;
   if (x < -36) return 0;
   return (x > 36 ? x : Math.log1p(Math.exp(x))) / (sharpness * Math.LN10);
-};
+}
 
 /** The share of a log cycle of creep per cycle that is under way at t: 0 early, 1 late. */
 export const creepOnset = (rate: number, sharpness: number, t: number): number =>

@@ -223,7 +223,13 @@ function averageSteps(kept: Kept, step: number) {
       return stop;
     },
     (start, stop) => {
-      if (stop - start < READINGS_FOR_SPIKES) return () => false;
+      let least = Infinity;
+      let most = -Infinity;
+      for (let i = start; i < stop; i++) {
+        if (readings[i] < least) least = readings[i];
+        if (readings[i] > most) most = readings[i];
+      }
+      if (stop - start < READINGS_FOR_SPIKES || most - least <= SPIKE * step) return () => false;
       const middle = median(readings.slice(start, stop));
       const scatter = median(readings.slice(start, stop).map((reading) => Math.abs(reading - middle)));
       const limit = SPIKE * Math.max(scatter, step);

@@ -3,9 +3,9 @@
  * by linear least squares. A table of such solutions over the rate cannot miss the best of several minima, and leaving
  * one reading out of all of them costs little more than one.
  */
-import { creep, type Curve } from "./model";
+import { creepSince, type Curve } from "./model";
 import type { Series } from "./readings";
-import { degreeOfConsolidation } from "./terzaghi";
+import { degreeOfConsolidation, T_END_OF_PRIMARY } from "./terzaghi";
 
 /** How sharply creep may begin: 2 over two log cycles, 7 over half of one. */
 export const SHARPNESSES = [2, 3, 4.5, 7];
@@ -91,8 +91,11 @@ const centred = ({ readings }: Series): Column => Float64Array.from(readings, (r
 const degrees = ({ times }: Series, rate: number, shift: number): Column =>
   Float64Array.from(times, (t) => degreeOfConsolidation(rate * (t + shift)));
 
-const creeps = ({ times }: Series, rate: number, sharpness: number, shift: number): Column =>
-  Float64Array.from(times, (t) => (t + shift > 0 ? creep(rate, sharpness, t + shift) : 0));
+/** ln(t/tp) of every reading; minus infinity before the load. */
+const sinceEnd = ({ times }: Series, rate: number, shift: number): Column =>
+  Float64Array.from(times, (t) => Math.log(Math.max(rate * (t + shift), 0) / T_END_OF_PRIMARY));
+
+const creeps = (since: Column, sharpness: number): Column => since.map((lnTime) => creepSince(lnTime, sharpness));
 
 function trialOf(series: Series, rate: number, sharpness: number, s: Sums, lean: number): Trial {
   const { primary, tail, cost } = solve(s, lean);
@@ -104,9 +107,10 @@ function trialOf(series: Series, rate: number, sharpness: number, s: Sums, lean:
 export function trialAt(series: Series, weights: readonly number[], rate: number, lean: number, shift = 0): Trial {
   const y = centred(series);
   const u = degrees(series, rate, shift);
+  const since = sinceEnd(series, rate, shift);
   let best: Trial | undefined;
   for (const sharpness of SHARPNESSES) {
-    const sums = sumsOf(y, u, creeps(series, rate, sharpness, shift), weights);
+    const sums = sumsOf(y, u, creeps(since, sharpness), weights);
     const trial = trialOf(series, rate, sharpness, sums, lean);
     if (!best || trial.cost < best.cost) best = trial;
   }
@@ -127,7 +131,7 @@ export function tableOf(series: Series): Table {
   const points = Math.ceil(decades * POINTS_PER_DECADE);
   const rows = Array.from({ length: points + 1 }, (_, i) => {
     const rate = from * 10 ** ((decades * i) / points);
-    return { rate, u: degrees(series, rate, 0), c: creeps(series, rate, TABLE_SHARPNESS, 0) };
+    return { rate, u: degrees(series, rate, 0), c: creeps(sinceEnd(series, rate, 0), TABLE_SHARPNESS) };
   });
   return { series, y: centred(series), rows };
 }
