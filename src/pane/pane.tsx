@@ -4,6 +4,7 @@ import { useState } from "react";
 import type { WorkbookPort } from "../workbook/port";
 import { AboutScreen } from "./about-screen";
 import { PlotScreen } from "./plot-screen";
+import { ReadingsScreen } from "./readings-screen";
 import { SheetScreen, type Sheets } from "./sheet-screen";
 import { tabId, Tabs } from "./tabs";
 import { text } from "./text";
@@ -27,25 +28,38 @@ export interface PaneProps {
   readonly look: Look;
 }
 
-type Screen = "plot" | "sheet" | "about";
+const SCREENS = ["sheet", "readings", "plot", "about"] as const;
+
+type Screen = (typeof SCREENS)[number];
 
 export function Pane({ port, sheets, look }: PaneProps) {
   const styles = useStyles();
   const [screen, setScreen] = useState<Screen>("sheet");
+  // Readings that are being brought in stay as they are while another screen is looked at.
+  const [begun, setBegun] = useState(false);
+  const show = (next: Screen): void => {
+    if (next === "readings") setBegun(true);
+    setScreen(next);
+  };
   return (
     <FluentProvider theme={THEMES[look]} className={styles.pane} style={PLOT_INKS[look] as React.CSSProperties}>
       <header className={styles.tabs}>
         <Tabs
           label={text.tabs.label}
-          tabs={(["sheet", "plot", "about"] as const).map((value) => ({ value, text: text.tabs[value] }))}
+          tabs={SCREENS.map((value) => ({ value, text: text.tabs[value] }))}
           selected={screen}
           panel="screen"
-          onSelect={setScreen}
+          onSelect={show}
         />
       </header>
       <main>
         <div id="screen" role="tabpanel" aria-labelledby={tabId(screen)} className={styles.screen}>
           {screen === "sheet" && <SheetScreen port={port} sheets={sheets} />}
+          {begun && (
+            <div hidden={screen !== "readings"}>
+              <ReadingsScreen port={port} shown={screen === "readings"} />
+            </div>
+          )}
           {screen === "plot" && <PlotScreen port={port} />}
           {screen === "about" && <AboutScreen />}
         </div>

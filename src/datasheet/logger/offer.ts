@@ -252,7 +252,9 @@ export function offerLayout(
 
 /** Whether times fall back to where they began. */
 function timesRun(cells: readonly string[], form: TimeForm, decimal: DecimalMark): "test" | "load" {
-  const times = cells.map((cell) => timeIn(cell, form, decimal, "ymd")?.minutes).filter((time) => time !== undefined);
+  const times = cells
+    .map((cell) => timeIn(cell, form, decimal, "ymd")?.minutes)
+    .filter((time) => time !== undefined && time >= 0) as number[];
   return times.some((time, index) => index > 0 && time < times[index - 1] && time <= 1.5 * times[0]) ? "load" : "test";
 }
 

@@ -132,7 +132,8 @@ export class EmbeddedPort implements WorkbookPort {
         value === null ? [] : [{ type: "UPDATE_CELL", sheetId, col, row: top + i, content: typed(value) }],
       );
     });
-    const refused = runBatch(this.#model, commands);
+    // A cell that holds its value already is refused as one without changes.
+    const refused = runBatch(this.#model, commands).filter((reason) => !reason.endsWith("(NoChanges)"));
     if (refused.length === 0) return;
     this.#dispatch("REQUEST_UNDO");
     throw new WorkbookError(

@@ -51,7 +51,7 @@ describe("filling named cells", () => {
     expect(await column(port, "masses")).toEqual(["1/2", 200]);
     model(port).dispatch("REQUEST_UNDO");
     expect(await column(port, "masses")).toEqual([74.36, 211.03]);
-    await port.fillNames("Ring", { masses: [""] });
+    await port.fillNames("Ring", { masses: ["", 211.03] });
     expect(await column(port, "masses")).toEqual(["", 211.03]);
   });
 

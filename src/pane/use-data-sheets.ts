@@ -1,0 +1,87 @@
+/** The data sheets of the workbook and what the chosen one holds, followed as cells change. */
+import { useCallback, useEffect, useState } from "react";
+import { FILE_SHEET_PREFIX, LAYOUT_NAMES, layoutFrom } from "../datasheet/logger/file-sheet";
+import { DATA_SHEET_NAME, TARGET_NAMES, targetOf, type Target } from "../datasheet/logger/target";
+import type { WorkbookPort } from "../workbook/port";
+import type { Remembered } from "./readings-columns";
+import { sentenceOf } from "./sentence";
+
+export interface DataSheets {
+  /** undefined until the workbook has answered. */
+  readonly names?: readonly string[];
+  readonly chosen?: string;
+  readonly target?: Target;
+  /** Layouts of files that were brought in before, one for each apparatus, the latest. */
+  readonly remembered: readonly Remembered[];
+  readonly error?: string;
+}
+
+const PAUSE = 400;
+
+async function rememberedIn(port: WorkbookPort, sheets: readonly string[]): Promise<Remembered[]> {
+  const found = new Map<string, Remembered>();
+  for (const sheet of sheets) {
+    if (!sheet.startsWith(FILE_SHEET_PREFIX)) continue;
+    const values = await port.readNames(sheet, LAYOUT_NAMES);
+    const [apparatus, kept] = LAYOUT_NAMES.map((name) => String(values[name]?.[0]?.[0] ?? "").trim());
+    const layout = layoutFrom(kept);
+    if (apparatus && layout) found.set(apparatus, { apparatus, layout });
+  }
+  return [...found.values()];
+}
+
+async function look(port: WorkbookPort, wanted: string | undefined): Promise<DataSheets> {
+  const all = await port.sheetNames();
+  const names: string[] = [];
+  for (const sheet of all) if ((await port.readNames(sheet, [DATA_SHEET_NAME]))[DATA_SHEET_NAME]) names.push(sheet);
+  const active = (await port.selection()).sheet;
+  const chosen = [wanted, active, ...names].find((name) => name !== undefined && names.includes(name));
+  const target = chosen === undefined ? undefined : targetOf(await port.readNames(chosen, TARGET_NAMES));
+  return { names, chosen, target, remembered: await rememberedIn(port, all) };
+}
+
+/** `still` keeps the picture as it is, while the pane itself writes. */
+export function useDataSheets(
+  port: WorkbookPort,
+  still: boolean,
+): DataSheets & { choose: (sheet: string) => void; again: () => void } {
+  const [wanted, setWanted] = useState<string>();
+  const [asked, setAsked] = useState(0);
+  const [sheets, setSheets] = useState<DataSheets>({ remembered: [] });
+
+  useEffect(() => {
+    if (still) return;
+    let gone = false;
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    let unsubscribe: (() => void) | undefined;
+    let latest = 0;
+    const read = async (): Promise<void> => {
+      const mine = ++latest;
+      try {
+        const next = await look(port, wanted);
+        if (gone || mine !== latest) return;
+        setSheets(next);
+        // The first sheet that was found stays chosen, whichever sheet is shown later.
+        if (wanted === undefined && next.chosen !== undefined) setWanted(next.chosen);
+      } catch (error) {
+        if (!gone && mine === latest) setSheets((before) => ({ ...before, error: sentenceOf(error) }));
+      }
+    };
+    const changed = (): void => {
+      clearTimeout(timer);
+      timer = setTimeout(read, PAUSE);
+    };
+    void read();
+    port.onChange(changed).then(
+      (stop) => (gone ? stop() : (unsubscribe = stop)),
+      (error) => gone || setSheets((before) => ({ ...before, error: sentenceOf(error) })),
+    );
+    return () => {
+      gone = true;
+      clearTimeout(timer);
+      unsubscribe?.();
+    };
+  }, [port, wanted, asked, still]);
+
+  return { ...sheets, choose: setWanted, again: useCallback(() => setAsked((count) => count + 1), []) };
+}
