@@ -1,5 +1,18 @@
 /** Worksheet functions for checking a hand calculation. */
-import { refuseCell, toOptionalPositive, toPair } from "./cells";
+import { unitNamed } from "../reduction/units";
+import { valueOf } from "./answer";
+import {
+  isNoWord,
+  isOmitted,
+  refuseCell,
+  toNumber,
+  toOptionalPositive,
+  toOptionalWord,
+  toPair,
+  toPositive,
+} from "./cells";
+import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "./formulas";
+import { working, type Units } from "./working";
 
 /** Arithmetic done by hand with rounded steps agrees within this. Common practice, no source. */
 const TOLERANCE = 0.01;
@@ -27,5 +40,104 @@ export function COMPARE(reduced: any[][], by_hand: any[][], tolerance?: any): an
     const relative = difference / Math.abs(hand);
     // A difference of exactly the tolerance agrees, whatever the last binary digit says.
     return [difference, relative, Math.abs(relative) <= limit * (1 + 1e-9) ? "agrees" : "differs"];
+  });
+}
+
+const DRAINING_FACES: Readonly<Record<string, number>> = { double: 2, single: 1 };
+
+/** The formula that a person names: "void_ratio", "Void ratio" or "VOID_RATIO". */
+function toFormula(quantity: unknown): Formula {
+  const names = FORMULAS.map(({ id }) => id).join(", ");
+  const typed = toOptionalWord(quantity, "the quantity") ?? refuseCell(`the quantity is blank: use one of ${names}`);
+  const id = typed.toLowerCase().replace(/[\s-]+/g, "_");
+  return FORMULAS.find((formula) => formula.id === id) ?? refuseCell(`the quantity is "${typed}": use one of ${names}`);
+}
+
+/** What of a formula a typed unit can be the unit of. */
+function measuredBy(formula: Formula, typed: string): { measures: Measured; unit: string } | undefined {
+  const all = [...formula.arguments.map(({ measures }) => measures), formula.result];
+  for (const measures of all) {
+    const unit = measures && unitNamed(typed, FORMULA_UNITS[measures]);
+    if (measures && unit) return { measures, unit };
+  }
+  return undefined;
+}
+
+/** A cell that holds a unit or another word; a number stored as text is none, and is told of as everywhere. */
+const isWord = (cell: unknown): boolean => {
+  const value = Array.isArray(cell) ? cell.flat(2)[0] : cell;
+  return typeof value === "string" && /^\s*(1\/)?[a-z]/i.test(value);
+};
+
+/**
+ * A formula of the calculation book in one line of text: the formula, the numbers put in, the result, such as
+ * "e = (H - H_s) / H_s = (25.400 - 10.367) / 10.367 = 1.450". Numbers come in the order of the function of the same name;
+ * after them, units and "single" or "double" drainage in any order; without units, mm, kPa, g, min and m2/yr are understood.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param quantity What is worked out: "void_ratio", "solids_height", "saturation", "strain", "cv_from_t50", "mv", "compression_index", "ocr" and others; a wrong name lists them all.
+ * @param [value1] First number, as the function of that name takes it.
+ * @param [value2] Second number.
+ * @param [value3] Third number, or a unit.
+ * @param [value4] Fourth number, or a unit.
+ * @param [value5] Fifth number, or a unit.
+ * @param [value6] A unit: "in", "tsf", "ft2/day" and so on.
+ * @param [value7] A unit.
+ * @param [value8] A unit.
+ * @returns The line of text.
+ */
+export function WORKING(
+  quantity: any,
+  value1?: any,
+  value2?: any,
+  value3?: any,
+  value4?: any,
+  value5?: any,
+  value6?: any,
+  value7?: any,
+  value8?: any,
+): any {
+  const formula = toFormula(quantity);
+  const cells = [value1, value2, value3, value4, value5, value6, value7, value8];
+  const numbers: unknown[] = [];
+  const units: Partial<Record<Measured, string>> = {};
+  let faces: number | undefined;
+  for (const cell of cells) {
+    if (!isWord(cell)) {
+      numbers.push(cell);
+      continue;
+    }
+    const word = toOptionalWord(cell, "the unit")!;
+    const drains = formula.arguments.some(({ symbol }) => symbol === "n") && DRAINING_FACES[word.toLowerCase()];
+    const found = measuredBy(formula, word);
+    if (drains) faces = drains;
+    else if (found) units[found.measures] = found.unit;
+    else
+      return refuseCell(`"${word}" is no unit of anything in ${formula.id}: ${formula.symbol} = ${formula.expression}`);
+  }
+  // Behind the last number a blank cell says nothing, whether it comes as null or as 0.
+  const blank = (cell: unknown) => isOmitted(cell) || (isNoWord(cell) && numbers.length > formula.arguments.length);
+  while (numbers.length > 0 && blank(numbers[numbers.length - 1])) numbers.pop();
+  return valueOf(working(formula, toValues(formula, numbers, faces), units as Units)).text;
+}
+
+/** The numbers of a formula from the cells that were given, those left out at the end as the formula has them. */
+function toValues(formula: Formula, numbers: readonly unknown[], faces: number | undefined): number[] {
+  const wanted = formula.arguments
+    .map(({ name, fallback }) => (fallback === undefined ? name : `[${name}]`))
+    .join(", ");
+  if (numbers.length > formula.arguments.length)
+    return refuseCell(`${formula.id} takes ${formula.arguments.length} numbers: ${wanted}`);
+  return formula.arguments.map(({ symbol, name, fallback, signed }, index) => {
+    if (symbol === "n") {
+      const typed = index < numbers.length ? toOptionalPositive(numbers[index], name) : undefined;
+      const drains = faces ?? typed ?? fallback!;
+      return drains === 1 || drains === 2
+        ? drains
+        : refuseCell(`${name} is ${drains}: enter 1, 2, "single" or "double"`);
+    }
+    if (index >= numbers.length) return fallback ?? refuseCell(`${name} is missing: ${formula.id} needs ${wanted}`);
+    if (fallback !== undefined && !signed) return toOptionalPositive(numbers[index], name) ?? fallback;
+    return signed ? toNumber(numbers[index], name) : toPositive(numbers[index], name);
   });
 }

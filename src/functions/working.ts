@@ -1,0 +1,105 @@
+/** A formula with its numbers put in and its result, in one line: "e = (H - H_s) / H_s = (25.400 - 10.367) / 10.367 = 1.450". */
+import { given, then, type Outcome } from "../reduction/outcome";
+import { convertMeasured, FORMULA_UNITS, type Constant, type Formula, type Measured } from "./formulas";
+
+export type Units = Readonly<Partial<Record<Measured, string>>>;
+
+/** Digits after the point that a unit is read to; four significant digits where there is none. */
+const DECIMALS: Readonly<Record<string, number>> = {
+  mm: 3,
+  cm: 4,
+  in: 4,
+  m: 5,
+  ft: 5,
+  g: 2,
+  min: 2,
+  kPa: 1,
+  psf: 1,
+  psi: 2,
+  tsf: 3,
+  ksf: 3,
+  "Mg/m3": 3,
+  "g/cm3": 3,
+  "kg/m3": 1,
+  "kN/m3": 2,
+  pcf: 1,
+};
+const RATIO_DECIMALS = 3;
+/** A typed number is shown with up to so many digits more, if it has no others. */
+const MORE = 3;
+const SIGNIFICANT = 4;
+
+const significant = (value: number): string => {
+  const text = value.toPrecision(SIGNIFICANT);
+  return /e/.test(text) ? Number(text).toExponential() : text;
+};
+
+/** Rounded to `decimals`, but to four significant digits where that would leave fewer than three. */
+function rounded(value: number, decimals: number | undefined): string {
+  if (decimals === undefined || (value !== 0 && Math.abs(value) < 10 ** (2 - decimals))) return significant(value);
+  return value.toFixed(decimals);
+}
+
+/** A number put in: as it was typed where it has few digits, rounded where it was calculated. */
+function putIn(value: number, decimals: number | undefined): string {
+  const least = decimals ?? 0;
+  for (let more = least; more <= least + MORE; more++)
+    if (Math.abs(Number(value.toFixed(more)) - value) <= 1e-12 * Math.abs(value)) return value.toFixed(more);
+  return rounded(value, decimals);
+}
+
+/** A unit of force that is written as a mass stands for its weight. */
+const lettered = (unit: string): string => (unit === "kg" ? "kgf" : unit);
+
+export interface Working {
+  /** "(H - H_s) / H_s" with every symbol replaced by its number. */
+  readonly numbers: string;
+  readonly result: number;
+  readonly unit: string;
+  /** The whole line. */
+  readonly text: string;
+}
+
+const unitOf = (measures: Measured, units: Units): string => units[measures] ?? FORMULA_UNITS[measures][0];
+
+/**
+ * Numbers in the units given (in the formula's own where none is). A result without a unit needs none of its numbers': they
+ * are then shown bare, unless a unit was named. Refuses what the reduction refuses.
+ */
+export function working(formula: Formula, values: readonly number[], units: Units = {}): Outcome<Working> {
+  const base = formula.arguments.map(({ measures }, index) =>
+    measures
+      ? convertMeasured(values[index], measures, unitOf(measures, units), FORMULA_UNITS[measures][0])
+      : values[index],
+  );
+  return then(formula.compute(...base), (value) => {
+    const { result: measures, decimals, symbol, expression } = formula;
+    const bare = !measures && Object.keys(units).length === 0;
+    const unit = measures ? unitOf(measures, units) : "";
+    const result = measures ? convertMeasured(value, measures, FORMULA_UNITS[measures][0], unit) : value;
+
+    const shown = new Map<string, { number: string; unit: string }>();
+    formula.arguments.forEach((argument, index) => {
+      const own = argument.measures ? unitOf(argument.measures, units) : "";
+      const digits = argument.measures ? DECIMALS[own] : argument.whole ? 0 : RATIO_DECIMALS;
+      shown.set(argument.symbol, { number: putIn(values[index], digits), unit: bare ? "" : lettered(own) });
+    });
+    formula.constants?.forEach((constant: Constant) =>
+      shown.set(constant.symbol, { number: String(constant.value), unit: constant.unit ?? "" }),
+    );
+
+    const numbers = expression.replace(/[A-Za-z_]\w*/g, (name, at: number) => {
+      const put = shown.get(name);
+      if (!put) return name;
+      const text = put.unit ? `${put.number} ${put.unit}` : put.number;
+      const before = expression.slice(0, at).trimEnd().slice(-1);
+      const after = expression.slice(at + name.length).trimStart()[0];
+      const held = before === "(" && after === ")";
+      const loose = put.unit && (before === "/" || after === "^" || put.unit.includes("/"));
+      return !held && (loose || put.number.startsWith("-")) ? `(${text})` : text;
+    });
+    const answer = rounded(result, measures ? DECIMALS[unit] : (decimals ?? RATIO_DECIMALS));
+    const text = `${symbol} = ${expression} = ${numbers} = ${answer}${unit && ` ${unit}`}`;
+    return given({ numbers, result, unit, text });
+  });
+}
