@@ -264,7 +264,10 @@ const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
   lines.flatMap(({ label, points }) => points.map(([x, y]) => [label, x, y]));
 
 /** The LINES functions pass over a height in the place of the picks, so that a formula of LOG_TIME can be copied. */
-const picksOrHeight = (argument: unknown): unknown => (typeof argument === "number" ? undefined : argument);
+const picksOrHeight = (argument: unknown): unknown => {
+  const cell = Array.isArray(argument) && argument.length === 1 ? [argument[0]].flat() : [argument];
+  return cell.length === 1 && typeof cell[0] === "number" ? undefined : argument;
+};
 
 /**
  * The log-of-time construction as series for a chart with a log time axis: rows of label, time in minutes, reading. Every line that a hand would draw.

@@ -279,7 +279,7 @@ describe("LINES", () => {
     const rows = F[name](times, dial);
     expect([...new Set(labels(rows))]).toEqual(expected);
     rows.forEach(([, x, y]) => expect(Number.isFinite(x) && Number.isFinite(y)).toBe(true));
-    expect(F[name](times, dial, 19.2 as any)).toEqual(rows);
+    for (const height of [19.2, [[19.2]]]) expect(F[name](times, dial, height as any)).toEqual(rows);
     expect(refusal(() => F[name](times.slice(0, 6), dial.slice(0, 6)))).toMatch(/^#N\/A/);
   });
 });

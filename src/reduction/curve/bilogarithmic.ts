@@ -6,7 +6,7 @@
  * 1 + e is the height of the specimen over that of the solids, so ln(1 - strain) gives the same answer.
  */
 import { given, notApplicable } from "../outcome";
-import { at, meetingPoint } from "../numeric/line";
+import { at, meetingPoint } from "../numeric/straight-line";
 import { nearYield, straightPoints, type Method } from "./method";
 import { lineThrough } from "./straight-parts";
 

@@ -6,7 +6,7 @@
  * it is drawn, with the virgin line at a declared slope.
  */
 import { given, notApplicable, type Outcome } from "../outcome";
-import { at, meetingPoint, type Line } from "../numeric/line";
+import { at, meetingPoint, type Line } from "../numeric/straight-line";
 import { valueAt } from "./first-loading";
 import { bendingAt, kneeAt, slopeAt, type Knee } from "./knee";
 import {

@@ -3,7 +3,7 @@
  * for strain, the strain ratios (compression ratio CR = Cc / (1 + e0), and so on). Always positive.
  */
 import { badInput, given, notApplicable, then, type Outcome } from "../outcome";
-import { leastSquaresLine } from "../numeric/line";
+import { straightLine } from "../numeric/straight-line";
 import { branches } from "./branches";
 import type { LoadPoint, TestCurve } from "./points";
 import { virginLineOf, readCurve } from "./reading";
@@ -28,7 +28,7 @@ const between = (points: readonly LoadPoint[]): string => {
 /** Slope of the best line through points, value per log cycle, positive. */
 const slopeThrough = (points: readonly LoadPoint[]): number =>
   Math.abs(
-    leastSquaresLine(
+    straightLine(
       points.map(({ stress }) => Math.log10(stress)),
       points.map(({ value }) => value),
     ).slope,

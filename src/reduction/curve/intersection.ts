@@ -3,7 +3,7 @@
  * corner that settlement formulas with Cr and Cc assume (common practice, no source).
  */
 import { given, notApplicable } from "../outcome";
-import { meetingPoint } from "../numeric/line";
+import { meetingPoint } from "../numeric/straight-line";
 import { loadingPoints, ruled, straightPoints, type Method } from "./method";
 
 export const intersection: Method = {

@@ -5,7 +5,7 @@ import { valueAt, type FirstLoading } from "./first-loading";
 import { kneeAt } from "./knee";
 import type { CurveReading } from "./reading";
 import type { Run } from "./straight-parts";
-import { at, type Line } from "../numeric/line";
+import { at, type Line } from "../numeric/straight-line";
 
 export interface MethodReading {
   /** Preconsolidation stress, in the unit of the stresses. */

@@ -6,7 +6,7 @@
  * scale of the drawing. The initial value is the one before the first load where the test gives it, otherwise the first.
  */
 import { given, notApplicable } from "../outcome";
-import { at } from "../numeric/line";
+import { at } from "../numeric/straight-line";
 import { valueAt } from "./first-loading";
 import { kneeAt } from "./knee";
 import { loadingPoints, ruled, smoothCurve, stresses, type Method } from "./method";

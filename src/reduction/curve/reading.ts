@@ -5,7 +5,7 @@
 import { given, notApplicable, type Outcome } from "../outcome";
 import { branches, type Branches } from "./branches";
 import { firstLoading, type FirstLoading } from "./first-loading";
-import { at, leastSquaresLine, type Line } from "../numeric/line";
+import { at, straightLine, type Line } from "../numeric/straight-line";
 import { bentKneeFor, bestKnee, kneeFor, kneeOnto, type Knee, type Trial } from "./knee";
 import type { TestCurve } from "./points";
 import { lineThrough, straightParts, type Run, type StraightParts } from "./straight-parts";
@@ -103,7 +103,7 @@ interface Scatter {
 
 function scatterOf({ x, u }: FirstLoading): Scatter {
   const n = x.length;
-  const line = leastSquaresLine(x, u);
+  const line = straightLine(x, u);
   const misfit = x.reduce((sum, value, i) => sum + (u[i] - at(line, value)) ** 2, 0);
   const aboutLine = Math.sqrt(misfit / Math.max(1, n - 2));
   if (n < POINTS.remark) return { value: SCATTER.least, aboutLine, explained: 1 };

@@ -7,7 +7,7 @@
  * as no segment is surely steeper than the stretch before it by more than 15 percent of the way to the virgin slope.
  * Points between belong to neither: they are the bend.
  */
-import { leastSquaresLine, type Line } from "../numeric/line";
+import { straightLine, type Line } from "../numeric/straight-line";
 
 /** A segment belongs to the virgin stretch from this share of its slope on. */
 const VIRGIN = 0.95;
@@ -30,7 +30,7 @@ export interface StraightParts {
 }
 
 export const lineThrough = (x: readonly number[], y: readonly number[], { from, to }: Run): Line =>
-  leastSquaresLine(x.slice(from, to + 1), y.slice(from, to + 1));
+  straightLine(x.slice(from, to + 1), y.slice(from, to + 1));
 
 /**
  * In a plane where x and y both grow with load. `logStress` and `scatter` (standard deviation of one reading, in the

@@ -7,7 +7,7 @@
  * drifts high; engineering strain is used, on the height at the first load. W has the unit of stress (kPa = kJ/m3).
  */
 import { given, notApplicable } from "../outcome";
-import { at, meetingPoint } from "../numeric/line";
+import { at, meetingPoint } from "../numeric/straight-line";
 import type { FirstLoading } from "./first-loading";
 import { nearYield, straightPoints, type Method } from "./method";
 import { lineThrough } from "./straight-parts";

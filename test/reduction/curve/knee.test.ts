@@ -1,4 +1,4 @@
-import { meetingPoint } from "../../../src/reduction/numeric/line";
+import { meetingPoint } from "../../../src/reduction/numeric/straight-line";
 import { greatestCurvature } from "../../../src/reduction/curve/casagrande";
 import {
   bendingAt,
