@@ -1,0 +1,204 @@
+/**
+ * Uncertainty of void ratio, strain, stress and cv from the stated uncertainties of what was measured: first order, inputs
+ * independent, expanded by a coverage factor. Source: JCGM 100:2008 (GUM), 5.1.2; the derivatives follow from the formulas.
+ *
+ * Not covered: the disturbance of the sample, the variability of the ground, and the choice of a construction. What methods
+ * spread over is interpretation, and never enters here: see `interpretationSpread`.
+ */
+import { strain, axialStress } from "./loading";
+import { badInput, figure, given, then, type Outcome } from "./outcome";
+import { solidsHeight, voidRatio, WATER_DENSITY } from "./specimen";
+import { coefficientOfConsolidation, type Drainage } from "./increment/cv";
+
+/** A measured number with its standard uncertainty (one standard deviation), both in one unit; none where it is not stated. */
+export interface Stated {
+  readonly value: number;
+  readonly u?: number;
+}
+
+export interface Contribution {
+  readonly input: string;
+  /** Change of the result per unit of the input. */
+  readonly sensitivity: number;
+  /** What the input adds to the standard uncertainty. */
+  readonly u: number;
+  /** Its share of the variance, 0 to 1. */
+  readonly share: number;
+}
+
+export interface Uncertain {
+  readonly value: number;
+  /** Standard uncertainty. */
+  readonly u: number;
+  readonly coverage: number;
+  /** The value less and plus coverage times u; for cv the value divided and multiplied by a factor. */
+  readonly low: number;
+  readonly high: number;
+  /** Greatest first. */
+  readonly contributions: readonly Contribution[];
+}
+
+/** About 95 % where one normal input does not rule alone. Source: JCGM 100:2008, 6.3.3. */
+const COVERAGE = 2;
+
+type Term = readonly [input: string, stated: Stated, sensitivity: number];
+
+/** Half-width as value -+ k u. */
+const symmetric = (value: number, expanded: number): [number, number] => [value - expanded, value + expanded];
+/** As a factor: for a number that is known by its ratio to the truth. */
+const asFactor = (value: number, expanded: number): [number, number] => [
+  value / Math.exp(expanded / value),
+  value * Math.exp(expanded / value),
+];
+
+/** Adds the inputs in quadrature. What has no stated uncertainty adds none, and is remarked. */
+function combine(value: number, terms: readonly Term[], k: number, interval = symmetric): Outcome<Uncertain> {
+  const wrong = terms.find(([, { u }]) => u !== undefined && !(u >= 0 && Number.isFinite(u)));
+  if (wrong) return badInput(`the uncertainty of ${wrong[0]} is ${wrong[1].u}: enter a standard deviation, 0 or more`);
+  if (!(k > 0)) return badInput(`the coverage factor is ${k}: enter 2 for about 95 %`);
+  const stated = terms.filter(([, { u }]) => u !== undefined);
+  if (stated.length === 0) return badInput("no uncertainty is stated: enter one for an input at least");
+  const parts = stated.map(([input, { u }, sensitivity]) => ({ input, sensitivity, u: Math.abs(sensitivity) * u! }));
+  const variance = parts.reduce((sum, part) => sum + part.u ** 2, 0);
+  const u = Math.sqrt(variance);
+  const contributions = parts
+    .map((part) => ({ ...part, share: variance > 0 ? part.u ** 2 / variance : 0 }))
+    .sort((a, b) => b.share - a.share);
+  const [low, high] = interval(value, k * u);
+  const silent = terms.filter(([, one]) => one.u === undefined).map(([input]) => input);
+  const remarks = silent.length ? [`no uncertainty is stated for ${silent.join(", ")}: none is counted`] : [];
+  return given({ value, u, coverage: k, low, high, contributions }, remarks);
+}
+
+/** Adds a remark in front. */
+const remarked = <T>(outcome: Outcome<T>, remark: string | undefined): Outcome<T> =>
+  outcome.ok && remark !== undefined ? given(outcome.value, [remark, ...outcome.remarks]) : outcome;
+
+export interface VoidRatioInputs {
+  /** Height of the specimen and diameter of the ring, mm. */
+  readonly height: Stated;
+  readonly diameter: Stated;
+  /** Masses, g. */
+  readonly ring: Stated;
+  readonly ringAndDry: Stated;
+  readonly specificGravity: Stated & { readonly assumed?: boolean };
+}
+
+/**
+ * Void ratio at a height, e = H A Gs rho_w / Md - 1: each input moves 1 + e by its own share, the diameter by twice its.
+ * Remarks an assumed specific gravity.
+ */
+export function voidRatioUncertainty(inputs: VoidRatioInputs, k = COVERAGE): Outcome<Uncertain> {
+  const { height, diameter, ring, ringAndDry, specificGravity: Gs } = inputs;
+  const Md = ringAndDry.value - ring.value;
+  const e = then(solidsHeight(Md, Gs.value, diameter.value, WATER_DENSITY), (Hs) => voidRatio(height.value, Hs));
+  const outcome = then(e, (value) => {
+    const whole = 1 + value;
+    return combine(
+      value,
+      [
+        ["the specific gravity", Gs, whole / Gs.value],
+        ["the height", height, whole / height.value],
+        ["the diameter", diameter, (2 * whole) / diameter.value],
+        ["the ring and dry soil", ringAndDry, -whole / Md],
+        ["the ring", ring, whole / Md],
+      ],
+      k,
+    );
+  });
+  return remarked(outcome, Gs.assumed ? "the specific gravity is assumed: its uncertainty is an estimate" : undefined);
+}
+
+export interface StrainInputs {
+  /** Lengths in one unit. */
+  readonly deformation: Stated;
+  readonly initialHeight: Stated;
+  readonly apparatus?: Stated;
+}
+
+/** Strain (d - d_a) / H0. */
+export function strainUncertainty(inputs: StrainInputs, k = COVERAGE): Outcome<Uncertain> {
+  const { deformation, initialHeight, apparatus } = inputs;
+  return then(strain(deformation.value, initialHeight.value, apparatus?.value), (value) =>
+    combine(
+      value,
+      [
+        ["the deformation", deformation, 1 / initialHeight.value],
+        ["the initial height", initialHeight, -value / initialHeight.value],
+        ...(apparatus ? [["the apparatus deflection", apparatus, -1 / initialHeight.value] as const] : []),
+      ],
+      k,
+    ),
+  );
+}
+
+export interface StressInputs {
+  /** Force, N, on the specimen or on the hanger. */
+  readonly force: Stated;
+  /** mm */
+  readonly diameter: Stated;
+  readonly leverRatio?: Stated;
+}
+
+/** Stress L F / A, kPa. */
+export function stressUncertainty(inputs: StressInputs, k = COVERAGE): Outcome<Uncertain> {
+  const { force, diameter, leverRatio } = inputs;
+  return then(axialStress(force.value, diameter.value, leverRatio?.value), (value) =>
+    combine(
+      value,
+      [
+        ["the force", force, value / force.value],
+        ["the diameter", diameter, (-2 * value) / diameter.value],
+        ...(leverRatio ? [["the lever ratio", leverRatio, value / leverRatio.value] as const] : []),
+      ],
+      k,
+    ),
+  );
+}
+
+export interface CvInputs {
+  /** 0.197 or 0.848, as the construction has it: exact by convention. */
+  readonly timeFactor: number;
+  /** t50 or t90, minutes: what the readings leave open, from the interval of the fit or of a pick. */
+  readonly time: Stated;
+  /** Height at the middle of the load, mm. */
+  readonly height: Stated;
+  readonly drainage: Drainage;
+}
+
+/** cv = T Hdr^2 / t, mm2/min; its interval is a factor, since cv is known by its ratio to the truth. */
+export function cvUncertainty(inputs: CvInputs, k = COVERAGE): Outcome<Uncertain> {
+  const { timeFactor, time, height, drainage } = inputs;
+  for (const [name, { value }] of [
+    ["the time", time],
+    ["the height", height],
+  ] as const)
+    if (!(value > 0)) return badInput(`${name} is ${figure(value)}: it must be greater than zero`);
+  const value = coefficientOfConsolidation(timeFactor, time.value, height.value, drainage);
+  return combine(
+    value,
+    [
+      ["the time", time, -value / time.value],
+      ["the height", height, (2 * value) / height.value],
+    ],
+    k,
+    asFactor,
+  );
+}
+
+/** What several constructions gave: interpretation, without a probability. It is shown beside an uncertainty, never added. */
+export interface InterpretationSpread {
+  readonly least: number;
+  readonly greatest: number;
+  readonly median: number;
+  readonly count: number;
+}
+
+/** The range of what constructions gave on the same readings. Refuses fewer than two. */
+export function interpretationSpread(values: readonly number[]): Outcome<InterpretationSpread> {
+  if (values.length < 2) return badInput("a spread needs the results of two constructions at least");
+  const sorted = [...values].sort((a, b) => a - b);
+  const half = sorted.length / 2;
+  const median = Number.isInteger(half) ? (sorted[half - 1] + sorted[half]) / 2 : sorted[Math.floor(half)];
+  return given({ least: sorted[0], greatest: sorted[sorted.length - 1], median, count: sorted.length });
+}
