@@ -1,6 +1,7 @@
 /** The loads found in the file: corrected, given their numbers, thinned. And every line that was left out. */
 import { Button, Field, Input, Select, Text } from "@fluentui/react-components";
 import { useState } from "react";
+import { LOADS } from "../datasheet/load-table";
 import type { Layout } from "../datasheet/logger/layout";
 import {
   findLoads,
@@ -58,7 +59,7 @@ export interface Stretch extends LoadStep {
 }
 
 /** Without a data sheet, stretches are numbered one after another. */
-const NO_SHEET = { loads: Array.from({ length: 24 }, () => ({ held: 0 })), room: 400, stressUnit: "kPa" };
+const NO_SHEET = { loads: Array.from({ length: LOADS }, () => ({ held: 0, used: 0 })), room: 400, stressUnit: "kPa" };
 
 export function stretchesOf(
   rows: LoggerRows,

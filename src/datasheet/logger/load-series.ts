@@ -1,4 +1,5 @@
 /** Times since a load was applied and readings, and the few of them that go to the sheet. */
+import { MOST_READINGS } from "../../reduction/increment/readings";
 import { HAND_TIMES } from "../load-table";
 import type { Layout } from "./layout";
 import type { LoadStep } from "./loads";
@@ -97,7 +98,9 @@ function byHand(times: readonly number[]): number[] {
 /** Indices of the rows that go to the sheet, at most `room`; thinned further where they do not fit. */
 export function thinned(times: readonly number[], how: Thinning, room: number): number[] {
   if (times.length === 0) return [];
-  if (how === "all" && times.length <= room) return times.map((_, index) => index);
+  // So few are reduced one by one: there is nothing to gain by leaving some out.
+  const whole = how === "all" || (how === "even" && times.length <= MOST_READINGS);
+  if (whole && times.length <= room) return times.map((_, index) => index);
   if (how === "hand") return byHand(times);
   let perCycle = how === "all" ? 1000 : PER_CYCLE;
   let kept = evenly(times, perCycle);

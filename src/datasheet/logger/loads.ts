@@ -21,6 +21,8 @@ const SHARE = 0.05;
 const SCATTERS = 6;
 /** Rows in a row that make a change of load one that stays. */
 const STAYS = 3;
+/** Rows that settle the level of a load; its later rows are held against it, however slowly they leave it. */
+const LEVEL_ROWS = 9;
 /** A stretch shorter than this, minutes, on the way from one load to the next is the ramp to it. */
 const RAMP = 1;
 /** Logging that quickens by so many times begins a load. */
@@ -51,14 +53,17 @@ function byLoad({ times, loads }: LoggerRows): number[] {
     Math.abs(a - b) > Math.max(SHARE * Math.max(Math.abs(a), Math.abs(b)), scatter);
 
   const starts: number[] = [];
-  let level = loads[known[0]];
+  let first = [loads[known[0]]];
+  let level = first[0];
   for (let i = 1; i < known.length; i++) {
-    if (!differs(loads[known[i]], level)) continue;
-    if (!known.slice(i, i + STAYS).every((at) => differs(loads[at], level))) continue;
-    starts.push(known[i]);
-    level = loads[known[i]];
-    // While the load still climbs from row to row, the level climbs with it.
-    while (i + 1 < known.length && differs(loads[known[i + 1]], loads[known[i]])) level = loads[known[++i]];
+    const departs = (at: number): boolean => differs(loads[at], level);
+    if (departs(known[i]) && known.slice(i, i + STAYS).every(departs)) {
+      starts.push(known[i]);
+      // While the load still climbs from row to row, the level climbs with it.
+      while (i + 1 < known.length && differs(loads[known[i + 1]], loads[known[i]])) i++;
+      first = [];
+    } else if (departs(known[i])) continue;
+    if (first.length < LEVEL_ROWS) level = median((first = [...first, loads[known[i]]]));
   }
   return withoutRamps(starts, times, loads);
 }
@@ -150,9 +155,9 @@ const NEAR = 0.05;
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= NEAR * Math.max(Math.abs(a), Math.abs(b));
 
 /**
- * Numbers for the loads: in test order to the loads of the sheet with such a stress, or, where either has none, one after
- * another. A first stretch without stress, or under the seating stress, is no load. Where stretches are numbered in the file,
- * these numbers stand.
+ * Numbers for the loads: in test order to the loads of the sheet with such a stress, else to the next one if its stress is
+ * blank; where none is known, one after another. A first stretch without stress, or under the seating stress, is no load.
+ * Where stretches are numbered in the file, these numbers stand.
  */
 export function numbered(
   steps: readonly LoadStep[],
@@ -180,8 +185,9 @@ export function numbered(
       const found = sheet.stresses.findIndex(
         (wanted, at) => at >= next && wanted !== undefined && near(wanted, stress),
       );
-      if (found < 0) return { ...step, load: null };
-      next = found + 1;
+      if (found >= 0) next = found + 1;
+      else if (next < most && sheet.stresses[next] === undefined) next++;
+      else return { ...step, load: null };
     } else next++;
     return { ...step, load: next <= most ? next : null };
   });

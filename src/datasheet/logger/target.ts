@@ -25,9 +25,18 @@ export const TARGET_NAMES: readonly string[] = [
   ...numbers.flatMap((load) => [timesName(load), readingsName(load)]),
 ];
 
+export interface TargetLoad {
+  /** In the sheet's unit. */
+  readonly stress?: number;
+  /** How many readings it holds. */
+  readonly held: number;
+  /** Rows down to the last that holds a time or a reading. */
+  readonly used: number;
+}
+
 export interface Target {
-  /** Per load of the sheet, from load 1: its stress in the sheet's unit, and how many readings it holds. */
-  readonly loads: readonly { readonly stress?: number; readonly held: number }[];
+  /** Per load of the sheet, from load 1. */
+  readonly loads: readonly TargetLoad[];
   /** Rows that a load has for readings. */
   readonly room: number;
   readonly zeroReading: CellValue;
@@ -40,6 +49,9 @@ export interface Target {
   readonly diameter?: number;
   readonly frame: string;
 }
+
+const usedRows = (cells: readonly CellValue[]): number =>
+  cells.reduce((used: number, value, index) => (value === "" ? used : index + 1), 0);
 
 const numberOf = (value: CellValue): number | undefined => (typeof value === "number" ? value : undefined);
 
@@ -57,6 +69,7 @@ export function targetOf(found: Readonly<Record<string, readonly (readonly CellV
     loads: present.map((load) => ({
       stress: numberOf(stresses[load - 1] ?? ""),
       held: column(readingsName(load)).filter((value) => value !== "").length,
+      used: Math.max(usedRows(column(timesName(load))), usedRows(column(readingsName(load)))),
     })),
     room: Math.min(...present.map((load) => Math.min(found[timesName(load)].length, found[readingsName(load)].length))),
     zeroReading: single("zero_reading"),
@@ -108,10 +121,10 @@ export interface LoadFilling {
   readonly stress?: number;
 }
 
-const padded = (values: readonly number[], room: number): CellValue[] =>
-  Array.from({ length: room }, (_, index) => values[index] ?? "");
+const padded = (values: readonly number[], rows: number): CellValue[] =>
+  Array.from({ length: Math.max(rows, values.length) }, (_, index) => values[index] ?? "");
 
-/** The columns to write: each load's times and readings over the whole of its room, and the stresses that are blank. */
+/** The columns to write: each load's times and readings, over all that stood there before, and the stresses that are blank. */
 export function columnsFor(
   target: Target,
   loads: readonly LoadFilling[],
@@ -120,8 +133,8 @@ export function columnsFor(
   const columns: Record<string, (CellValue | null)[]> = {};
   const stresses: (CellValue | null)[] = [];
   for (const { load, times, readings, stress } of loads) {
-    columns[timesName(load)] = padded(times, target.room);
-    columns[readingsName(load)] = padded(readings, target.room);
+    columns[timesName(load)] = padded(times, target.loads[load - 1].used);
+    columns[readingsName(load)] = padded(readings, target.loads[load - 1].used);
     if (stress === undefined || target.loads[load - 1].stress !== undefined) continue;
     while (stresses.length < load) stresses.push(null);
     stresses[load - 1] = Number(stress.toPrecision(6));

@@ -71,7 +71,7 @@ test("known loads are found from a load cell with a ramp and scatter", () => {
         expect(Math.abs(levelOf(rows, step)! / levels[index] - 1)).toBeLessThan(0.02);
       });
     }),
-    { numRuns: 500 },
+    { numRuns: 2000 },
   );
 });
 
@@ -142,6 +142,12 @@ describe("numbers of loads", () => {
     const sheet = { stresses: [25, 50, 100, 50, 25, 50, 100, 200], seating: undefined };
     expect(loadsOf(numbered(steps, [49.5, 101, 51, 199], sheet))).toEqual([2, 3, 4, 8]);
     expect(loadsOf(numbered(steps, [25, 75, 100, 50], sheet))).toEqual([1, null, 3, 4]);
+  });
+
+  test("a load whose stress the sheet does not say yet takes the next that is blank", () => {
+    const stresses = [undefined, 50, undefined, 25, ...Array(20).fill(undefined)];
+    expect(loadsOf(numbered(steps, [30, 50, 100, 25], { stresses, seating: undefined }))).toEqual([1, 2, 3, 4]);
+    expect(loadsOf(numbered(steps.slice(0, 2), [25, 400], { stresses, seating: undefined }))).toEqual([4, 5]);
   });
 
   test("the file's own numbers stand; one beyond the sheet is none", () => {

@@ -20,7 +20,12 @@ test("a blank sheet has room for 24 loads, its schedule is no reading, and its u
   const target = targetOf(namesOf(blankSheet("US")));
   expect(target.loads).toHaveLength(24);
   expect(target.loads.every(({ held, stress }) => held === 0 && stress === undefined)).toBe(true);
-  expect(target).toMatchObject({ room: 400, lengthUnit: "in", stressUnit: "tsf", dialFactor: 0.0001 });
+  expect(target).toMatchObject({
+    room: blankSheet("US").names.times_01.rows,
+    lengthUnit: "in",
+    stressUnit: "tsf",
+    dialFactor: 0.0001,
+  });
 });
 
 test("a worked sheet says what it holds; its diameter comes in mm", () => {
@@ -44,15 +49,17 @@ test("what the sheet's inputs must become is asked for, not done", () => {
   expect(inputChanges(target, { ...LAYOUT, readingUnit: "div", sense: "rise" })).toEqual([]);
 });
 
-test("a load's whole room is written; stresses only where the sheet has none", () => {
+test("a load's columns are written over all that they held; stresses only where the sheet has none", () => {
   const target = targetOf(namesOf(demoSheet("SI")));
-  const blank = { ...target, loads: target.loads.map((load, index) => (index === 2 ? { held: 0 } : load)) };
+  const blank = { ...target, loads: target.loads.map((load, index) => (index === 2 ? { held: 0, used: 0 } : load)) };
   const columns = columnsFor(blank, [
     { load: 1, times: [0, 1], readings: [5, 6], stress: 12.4 },
     { load: 3, times: [0], readings: [7], stress: 50.123456789 },
   ]);
   expect(Object.keys(columns).sort()).toEqual(["load_stress", "readings_01", "readings_03", "times_01", "times_03"]);
-  expect(columns.times_01.slice(0, 3)).toEqual([0, 1, ""]);
-  expect(columns.readings_03).toHaveLength(400);
+  // What stood below, of a longer series, goes.
+  expect(columns.times_01).toEqual([0, 1, ...Array(13).fill("")]);
+  expect(columns.readings_01).toEqual([5, 6, ...Array(13).fill("")]);
+  expect(columns.readings_03).toEqual([7]);
   expect(columns.load_stress).toEqual([null, null, 50.1235]);
 });
