@@ -132,7 +132,7 @@ withBrowser("the pane", (openPage) => {
     const names = await sheetNames(page);
     const before = await valuesOf(page, SHEET, "A1:P200");
     await pane.getByRole("tab", { name: "Plot" }).focus();
-    await page.keyboard.press("ArrowLeft");
+    await page.keyboard.press("Home");
     await pane.getByRole("heading", { name: "Data sheet for one test" }).waitFor();
     await page.keyboard.press("Tab");
     await page.keyboard.press("Tab");
@@ -161,7 +161,7 @@ withBrowser("the pane", (openPage) => {
     expect(await violations()).toEqual([]);
     await page.getByRole("separator", { name: "Width of the pane" }).focus();
     for (let step = 0; step < 4; step++) await page.keyboard.press("ArrowRight");
-    for (const name of ["Data sheet", "Plot", "About"]) {
+    for (const name of ["Data sheet", "Readings", "Plot", "About"]) {
       await pane.getByRole("tab", { name }).click();
       const { scrollWidth, clientWidth } = await frame.evaluate(() => ({
         scrollWidth: document.documentElement.scrollWidth,

@@ -35,7 +35,7 @@ export interface FileRecord {
 }
 
 /** Lines that one name covers, and that are written at a time. */
-export const LINES_AT_ONCE = 5000;
+export const LINES_AT_ONCE = 2000;
 /** Excel's 1,048,576 rows, less those above the lines. */
 export const MOST_LINES = 1_000_000;
 const MOST_REMARKS = 500;
@@ -54,8 +54,8 @@ export const LAYOUT_NAMES = ["logger_apparatus", "logger_layout"] as const;
 export function fileSheet(record: FileRecord): SheetPlan {
   const cells: CellPlan[] = [];
   const names: Record<string, Box> = {};
-  const put = (row: number, col: number, kind: CellKind, value: CellValue, format?: string): void =>
-    void cells.push({ row, col, kind, value, format });
+  const put = (row: number, col: number, kind: CellKind, value: CellValue): void =>
+    void cells.push({ row, col, kind, value });
   put(0, 0, "title", `Readings as they were read, for “${record.dataSheet}”`);
   put(
     1,
@@ -66,7 +66,7 @@ export function fileSheet(record: FileRecord): SheetPlan {
   let row = 3;
   const line = (label: string, value: string, name?: string): void => {
     put(row, 0, "label", label);
-    put(row, 2, "label", value, "@");
+    put(row, 2, "label", value);
     if (name) names[name] = { row, col: 2, rows: 1, cols: 1 };
     row++;
   };
