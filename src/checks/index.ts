@@ -1,5 +1,5 @@
 /** The reviewer's questions as one table, and their answers for a record. */
-import type { TestRecord } from "../datasheet/record";
+import { readRecord, RECORD_NAMES, type NamedValues, type TestRecord } from "../datasheet/record";
 import type { Answer, Check, Thresholds } from "./check";
 import { CURVE_CHECKS } from "./curve";
 import { LOAD_CHECKS } from "./loads";
@@ -33,3 +33,12 @@ export const unknownThresholds = (thresholds: Thresholds): string[] =>
     const [id, name] = key.split(".");
     return !CHECKS.some((check) => check.id === id && name in check.limits);
   });
+
+/** The same from values by name; names that no record has are given back. */
+export const checkValues = (
+  values: NamedValues,
+  thresholds?: Thresholds,
+): { answered: Answered[]; unknown: string[] } => ({
+  answered: runChecks(readRecord(values), thresholds),
+  unknown: Object.keys(values).filter((name) => !RECORD_NAMES.includes(name)),
+});

@@ -1,10 +1,13 @@
 /** Worksheet functions for checking a hand calculation. */
+import { checkValues, unknownThresholds, type Figure } from "../checks";
 import { unitNamed } from "../reduction/units";
 import { valueOf } from "./answer";
 import {
   isNoWord,
   isOmitted,
   refuseCell,
+  toCell,
+  toChoice,
   toNumber,
   toOptionalPositive,
   toOptionalWord,
@@ -12,6 +15,7 @@ import {
   toPositive,
 } from "./cells";
 import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "./formulas";
+import { toNamedValues } from "./named-values";
 import { working, type Units } from "./working";
 
 /** Arithmetic done by hand with rounded steps agrees within this. Common practice, no source. */
@@ -140,4 +144,53 @@ function toValues(formula: Formula, numbers: readonly unknown[], faces: number |
     if (fallback !== undefined && !signed) return toOptionalPositive(numbers[index], name) ?? fallback;
     return signed ? toNumber(numbers[index], name) : toPositive(numbers[index], name);
   });
+}
+
+/** Limits by name: "Q08.explain" and its value; further columns, such as who and why, are the reader's. */
+function toThresholds(argument: unknown): Record<string, number> {
+  if (isNoWord(argument)) return {};
+  const rows = (Array.isArray(argument) && Array.isArray(argument[0]) ? argument : []) as unknown[][];
+  if (rows.length === 0 || rows[0].length < 2) return refuseCell("the limits must be a range of names and values");
+  const limits: Record<string, number> = {};
+  rows.forEach(([name, value], index) => {
+    const word = toOptionalWord(name, `the name in row ${index + 1} of the limits`);
+    if (word === undefined || isOmitted(value)) return;
+    limits[word] = toCell(value, `row ${index + 1} of the limits`) ?? 0;
+  });
+  const [unknown] = unknownThresholds(limits);
+  return unknown === undefined
+    ? limits
+    : refuseCell(`the limits name "${unknown}", which no question has: write Q08.explain for that of question Q08`);
+}
+
+/**
+ * The reviewer's questions asked of a test: for each its id, what it says (pass, note, explain, stop, cannot be asked), the
+ * number found, the number it was held against, their unit, and a sentence. Only what the names cover is asked.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param named_values Rows of a name of the data sheet and, to its right, its value; a column of the sheet, such as load_stress, has its values one beside the other.
+ * @param [limits] Rows of a limit's name, such as Q08.explain, and its value; columns beyond are not read.
+ * @param [show] "all" (default), or "open" for those that do not pass and could be asked.
+ * @returns Six cells for each question.
+ */
+export function CHECKS(named_values: any[][], limits?: any[][], show?: any): any[][] {
+  const wanted = toChoice(show, "what to show", ["all", "open"], "all");
+  const { answered, unknown } = checkValues(toNamedValues(named_values), toThresholds(limits));
+  const cell = (figure: Figure | undefined) => (figure && Number.isFinite(figure.value) ? figure.value : "");
+  const rows = answered
+    .filter(({ answer }) => wanted === "all" || !["pass", "cannot be asked"].includes(answer.status))
+    .map(({ check, answer: { status, compared, sentence } }) => [
+      check.id,
+      status,
+      cell(compared?.[0]),
+      cell(compared?.[1]),
+      compared?.[0].unit ?? "",
+      sentence,
+    ]);
+  const strange = unknown.length
+    ? [["", "note", "", "", "", `names that no question reads: ${unknown.join(", ")}`]]
+    : [];
+  return rows.length + strange.length
+    ? [...rows, ...strange]
+    : [["", "pass", "", "", "", "every question that could be asked passes"]];
 }

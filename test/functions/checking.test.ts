@@ -1,4 +1,4 @@
-import { COMPARE } from "../../src/functions/checking";
+import { CHECKS, COMPARE } from "../../src/functions/checking";
 import { refusal } from "./refusal";
 
 test("one pair: difference, relative difference, verdict", () => {
@@ -27,4 +27,79 @@ test("refusals", () => {
     expect(refusal(() => COMPARE([[2]], [[blank]]))).toMatch(/value by hand is blank or zero: enter it/);
   expect(refusal(() => COMPARE([[2]], [[2]], 5))).toMatch(/tolerance is 5: enter it as a ratio, 0.05 for 5 %/);
   expect(refusal(() => COMPARE([["#N/A"]], [[2]]))).toMatch(/cell 1 of the reduced values holds the error #N\/A/);
+});
+
+describe("CHECKS", () => {
+  /** A specimen as a person would lay it out: names, and values to the right. */
+  const rows: unknown[][] = [
+    ["length_unit", "mm", ""],
+    ["stress_unit", "kPa", null],
+    ["diameter", 63.5, null],
+    ["initial_height", 25.4, null],
+    ["ring_mass", 74.36, null],
+    ["ring_and_wet_before", 211.03, null],
+    ["ring_and_wet_after", 186.32, null],
+    ["ring_and_dry", 163.66, null],
+    ["specific_gravity", 2.72, null],
+    ["final_height_measured", 17.43, null],
+    ["load_stress", 12.5, 25],
+  ];
+  const changed = (name: string, ...values: unknown[]) =>
+    rows.map((row) => (row[0] === name ? [name, ...values] : row));
+  const row = (answer: any[][], id: string) => answer.find(([first]) => first === id)!;
+
+  test("asks what the names cover, and says of the rest why it cannot be asked", () => {
+    const answer = CHECKS(rows);
+    expect(row(answer, "Q01")).toEqual([
+      "Q01",
+      "pass",
+      expect.closeTo(99.5, 1),
+      105,
+      "%",
+      expect.stringMatching(/^initial saturation S0 is 99.5 %, within 90 % to 105 %$/),
+    ]);
+    expect(row(answer, "Q18").slice(0, 5)).toEqual(["Q18", "pass", 1, 0.5, ""]);
+    expect(row(answer, "Q30")).toEqual(["Q30", "cannot be asked", "", "", "", expect.stringMatching(/readings/)]);
+    for (const line of answer) expect(line).toHaveLength(6);
+  });
+
+  test("blanks from the desktop, which come as 0, give the same", () => {
+    const desktop = rows.map((line) => line.map((cell) => (cell === null || cell === "" ? 0 : cell)));
+    expect(CHECKS(desktop)).toEqual(CHECKS(rows));
+  });
+
+  test("open ones alone, or one line that says that there are none", () => {
+    expect(CHECKS(changed("specific_gravity", 2.95, null), undefined, "open").map(([id]) => id)).toContain("Q03");
+    const open = CHECKS(rows, undefined, "open");
+    expect(open.every(([, status]) => status !== "pass" && status !== "cannot be asked")).toBe(true);
+    expect(
+      CHECKS([["largest_particle", ""]], null as never, "open").map(([id, , , , , sentence]) => [id, sentence]),
+    ).toEqual(expect.arrayContaining([["Q63", expect.stringMatching(/^missing: /)]]));
+  });
+
+  test("a firm's limits, with who and why beside them", () => {
+    const height = changed("final_height_measured", 17.41, null);
+    const q11 = (limits?: unknown[][]) => row(CHECKS(height, limits as any[][]), "Q11")[1];
+    expect(q11()).toBe("pass");
+    expect(q11([["Q11.diameter", 70, "NN", "our contract"]])).toBe("explain");
+    expect(refusal(() => CHECKS(rows, [["Q11.width", 70]]))).toMatch(/"Q11.width", which no question has/);
+    expect(refusal(() => CHECKS(rows, [["Q11.diameter", "wide"]]))).toMatch(
+      /row 1 of the limits holds the text "wide"/,
+    );
+  });
+
+  test("names that no question reads are told of; text and errors where numbers belong are found, not used", () => {
+    const answer = CHECKS([...changed("ring_mass", "74.36", null), ["ring_weight", 74, null]]);
+    expect(answer[answer.length - 1][5]).toBe("names that no question reads: ring_weight");
+    expect(row(answer, "Q60")[5]).toMatch(/"74.36" stored as text/);
+    expect(row(answer, "Q01")[5]).toMatch(/it needs Ring \(ring_mass\)/);
+    const error = { type: "Error", basicType: "Error", basicValue: "#REF!" };
+    expect(row(CHECKS(changed("ring_mass", error, null)), "Q01")[1]).toBe("cannot be asked");
+  });
+
+  test("refusals", () => {
+    expect(refusal(() => CHECKS([["ring_mass"]]))).toMatch(/names in the first column and values to their right/);
+    expect(refusal(() => CHECKS([[null, null]]))).toMatch(/hold no name/);
+    expect(refusal(() => CHECKS([...rows, ["diameter", 60, null]]))).toMatch(/row 12 .* names diameter a second time/);
+  });
 });

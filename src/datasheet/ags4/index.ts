@@ -185,6 +185,7 @@ function leftOut({ loads, results, deflections, tins, words, numbers, overrides 
     [ofLoads("strain_end"), "strains and heights of the loads"],
     [ofLoads("log_d100", "root_d100", "log_t50", "root_t90"), "d0, d50, d90, d100, t50, t90 and t100 of the loads"],
     [ofLoads("void_ratio_d100"), "void ratios at d100: CONS_INCE is that at the end of the load"],
+    [words.curve_from === "d100", "that mv rests on void ratios at d100"],
     [ofLoads("conductivity"), "k of the loads"],
     [ofLoads("cv_chosen"), "which of the two cv was carried on"],
     [deflections.length > 0, "the deflections of the apparatus (CONG_CORR says only that they were used)"],

@@ -1,0 +1,39 @@
+/** Rows of a name and its values, as a cell function is given them, by name. */
+import { refuseCell } from "./cells";
+
+type Plain = number | string | boolean;
+
+/** Of what a host hands over, the plain value: blank is "", an error its code. */
+function plain(cell: unknown): Plain {
+  if (typeof cell === "number" || typeof cell === "string" || typeof cell === "boolean") return cell;
+  if (typeof cell !== "object" || cell === null) return "";
+  const { basicValue, code } = cell as { basicValue?: unknown; code?: unknown };
+  const value = basicValue ?? code;
+  return value === undefined || typeof value === "object" ? "#VALUE!" : plain(value);
+}
+
+/** Names for which zero is a value; elsewhere it is what desktop Excel makes of a blank cell. */
+const zeroCounts = (name: string, index: number): boolean =>
+  name === "zero_reading" || (index === 0 && /^(times|readings)_/.test(name));
+
+/** Values by name, each a column; blanks at the end are cut off. Refuses a name that stands twice. */
+export function toNamedValues(argument: unknown): Record<string, Plain[][]> {
+  const rows = (Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [[argument]]) as unknown[][];
+  if (rows.every((row) => row.length < 2))
+    return refuseCell("the named values must be a range of names in the first column and values to their right");
+  const values: Record<string, Plain[][]> = {};
+  rows.forEach(([first, ...rest], row) => {
+    const name = String(plain(first)).trim().toLowerCase();
+    if (name === "" || name === "0") return;
+    if (name in values)
+      return refuseCell(`row ${row + 1} of the named values names ${name} a second time: leave one out`);
+    const cells = rest.map(plain).map((value, index) => (value === 0 && !zeroCounts(name, index) ? "" : value));
+    while (cells.length > 1 && cells[cells.length - 1] === "") cells.pop();
+    values[name] = cells.map((value) => [value]);
+  });
+  return Object.keys(values).length
+    ? values
+    : refuseCell(
+        "the named values hold no name: write names of the data sheet, such as ring_mass, in the first column",
+      );
+}
