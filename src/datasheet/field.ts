@@ -1,6 +1,6 @@
 /** The words that the specification is written in: fields (one cell), tables (columns of cells), sections. */
 import type { CellValue } from "../workbook/port";
-import type { Measure, System } from "./measures";
+import type { Limits, Measure, System } from "./measures";
 
 /** One input or result of the sheet. A formula refers to others by `{name}`. */
 export interface Field {
@@ -15,9 +15,14 @@ export interface Field {
   /** What a blank sheet starts with. */
   readonly value?: CellValue | Readonly<Record<System, CellValue>>;
   readonly formula?: string;
+  /** What may be typed, where that is not what the measure allows. */
+  readonly limits?: Limits;
 }
 
-/** A column of a table. In its formula, `[name]` is the same row of a column, `[^name]` the row above, `#` the row's number (01, 02, ...). */
+/**
+ * A column of a table. In its formula, `[name]` is the same row of a column, `#` the row's number (01, 02, ...), `[^name]` the
+ * nearest row above that has a number in the table's first column: rows may be put in or taken out between the two.
+ */
 export interface Column extends Omit<Field, "kind"> {
   readonly kind: Field["kind"] | "label";
   /** The heading, in two lines of at most a column's width. */

@@ -1,6 +1,6 @@
 /** Every name of the data sheet with what it means, for whoever reads a sheet by name. */
 import type { Field } from "./field";
-import { LOAD_TABLE, LOADS, loadSuffix } from "./load-table";
+import { LOAD_TABLE, LOADS, readingsOf } from "./load-table";
 import { REMARKS, SECTIONS } from "./main-page";
 import type { Measure } from "./measures";
 
@@ -19,14 +19,7 @@ const single = (field: Field): NamedField => ({ ...field, column: false });
 
 const parts = [...SECTIONS.flatMap(({ panels }) => panels.flat()), ...REMARKS, LOAD_TABLE];
 
-const readings = Array.from({ length: LOADS }, (_, index): NamedField[] => {
-  const load = index + 1;
-  const shared = { kind: "input", column: true } as const;
-  return [
-    { ...shared, name: `times_${loadSuffix(load)}`, label: `Times of load ${load}`, measure: "time" },
-    { ...shared, name: `readings_${loadSuffix(load)}`, label: `Readings of load ${load}`, measure: "reading" },
-  ];
-}).flat();
+const readings = Array.from({ length: LOADS }, (_, index) => readingsOf(index + 1)).flat();
 
 export const FIELDS: readonly NamedField[] = [
   ...parts.flatMap((part) =>
@@ -36,5 +29,5 @@ export const FIELDS: readonly NamedField[] = [
         ? part.columns.flatMap(({ kind, ...column }) => (kind === "label" ? [] : [{ ...column, kind, column: true }]))
         : [single(part)],
   ),
-  ...readings,
+  ...readings.map((column): NamedField => ({ ...column, kind: "input", column: true })),
 ];

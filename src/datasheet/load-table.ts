@@ -45,6 +45,7 @@ const COMPRESSION: readonly Column[] = [
     measure: "stress",
     kind: "input",
     note: "Total axial stress of the load, in test order: loading, unloading and reloading.",
+    limits: { least: 0, above: true },
     start: '=IF({seating_stress}="",0,{seating_stress})',
   },
   {
@@ -242,6 +243,22 @@ const COEFFICIENTS: readonly Column[] = [
     '=IF({time_method}="root time",[cv_root_time],[cv_log_time])',
     "cv of the construction chosen among the results.",
   ),
+  {
+    name: "load_temperature",
+    label: "Temperature of the load",
+    heading: ["Tempera-", "ture"],
+    measure: "temperature",
+    kind: "input",
+    note: "Mean temperature while the load stood.",
+  },
+  result(
+    "cv_20",
+    "cv at 20 degrees Celsius",
+    ["cv at", "20 deg C"],
+    "cv",
+    when(["[cv_chosen]", "[load_temperature]"], "[cv_chosen]*CLAY.TEMPERATURE_FACTOR([load_temperature])"),
+    "Chosen cv times the viscosity of water at the temperature over that at 20 degrees Celsius; k is that of the test.",
+  ),
   result(
     "volume_compressibility",
     "Coefficient of volume compressibility",
@@ -334,3 +351,21 @@ export const HAND_TIMES = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 
 
 /** "07": how the readings of a load are named, times_07 and readings_07. */
 export const loadSuffix = (load: number): string => String(load).padStart(2, "0");
+
+/** The two columns of a load's readings. */
+export const readingsOf = (load: number): readonly [Column, Column] => [
+  {
+    name: `times_${loadSuffix(load)}`,
+    label: `Times of load ${load}`,
+    heading: ["Time", ""],
+    measure: "time",
+    kind: "input",
+  },
+  {
+    name: `readings_${loadSuffix(load)}`,
+    label: `Readings of load ${load}`,
+    heading: ["Reading", ""],
+    measure: "reading",
+    kind: "input",
+  },
+];

@@ -2,9 +2,18 @@
  * The first page: who and what, apparatus and units, masses and sizes, results. Sections stand one below the other,
  * each with up to three panels side by side.
  */
-import { CONDUCTIVITY_UNITS, DENSITY_UNITS, LENGTH_UNITS, MV_UNITS, CV_UNITS, STRESS_UNITS } from "./unit-choices";
+import {
+  CONDUCTIVITY_UNITS,
+  CV_UNITS,
+  DENSITY_UNITS,
+  DEPTH_UNITS,
+  LENGTH_UNITS,
+  MV_UNITS,
+  STRESS_UNITS,
+} from "./unit-choices";
+import { LOADS } from "./load-table";
+import { ANY_NUMBER, type Measure } from "./measures";
 import { when, type Field, type Spill, type Table } from "./field";
-import type { Measure } from "./measures";
 
 const text = (name: string, label: string, note?: string, choices?: readonly string[]): Field => ({
   name,
@@ -22,7 +31,7 @@ const input = (
   label: string,
   measure: Measure,
   note: string,
-  more: Pick<Field, "choices" | "value"> = {},
+  more: Pick<Field, "choices" | "value" | "limits"> = {},
 ): Field => ({ name, label, measure, kind: "input", note, ...more });
 
 const result = (name: string, label: string, measure: Measure, formula: string, note: string): Field => ({
@@ -34,18 +43,28 @@ const result = (name: string, label: string, measure: Measure, formula: string, 
   note,
 });
 
-const IDENTIFICATION: readonly (readonly Field[])[] = [
+/** Fields given row by row, as the work goes and the Tab key follows it, as the panels that stand side by side. */
+const panels = (...rows: readonly (readonly Field[])[]): readonly (readonly Field[])[] =>
+  [0, 1, 2].map((panel) => rows.flatMap((row) => row[panel] ?? []));
+
+const IDENTIFICATION = panels(
+  [text("project", "Project"), text("job_number", "Job no."), text("report_number", "Report no.")],
   [
-    text("project", "Project"),
-    text("job_number", "Job no."),
+    text("laboratory", "Lab."),
     text("boring", "Boring"),
     text("sample", "Sample", "The client's own reference, letter for letter: a changed one cannot be matched later."),
+  ],
+  [
+    text("sample_type", "Type", "Tube, block, piston; as the client's own list has it."),
     text("specimen", "Specimen"),
-    { ...input("depth", "Depth", "depth", "Depth of the middle of the specimen below ground level.") },
+    input("depth", "Depth", "depth", "Depth of the middle of the specimen below ground level."),
   ],
   [
     text("soil_description", "Soil"),
+    text("atterberg_limits", "Limits", "Liquid and plastic limit, where they were measured."),
     text("condition", "Condition", "State of the specimen before the test.", ["intact", "remoulded", "compacted"]),
+  ],
+  [
     text("preparation", "Prepared", "Trimming, orientation, time from extrusion, anything patched or lost."),
     text("standard", "Standard", "The standard and edition that the contract names."),
     text("test_method", "Loads for", "How long each load stays: a fixed time, or until primary has ended.", [
@@ -53,31 +72,57 @@ const IDENTIFICATION: readonly (readonly Field[])[] = [
       "to end of primary",
       "other: see remarks",
     ]),
-    text("report_number", "Report no."),
   ],
-  [
-    date("date_started", "Started"),
-    date("date_ended", "Ended"),
-    text("tested_by", "Tested by"),
-    date("date_tested", "Date"),
-    text("checked_by", "Checked by"),
-    date("date_checked", "Date"),
-  ],
-];
+  [date("sample_date", "Sampled"), date("date_received", "Received"), date("date_started", "Started")],
+  [text("tested_by", "Tested by"), date("date_tested", "Date"), date("date_ended", "Ended")],
+  [text("checked_by", "Checked by"), date("date_checked", "Date")],
+);
 
-const APPARATUS: readonly (readonly Field[])[] = [
+const unit = (name: string, label: string, choices: readonly string[], value: Field["value"], note: string): Field =>
+  input(name, `Unit of ${label}`, "text", `${note} ${NOT_CONVERTED}`, { choices, value });
+
+const NOT_CONVERTED = "A change relabels the numbers that are typed in this unit; it does not convert them.";
+
+const APPARATUS = panels(
   [
-    text("frame_number", "Load frame number"),
-    text("ring_number", "Ring number"),
-    text("dial_number", "Dial / transducer number"),
-    text("balance_number", "Balance number"),
-    text("calibration_date", "Deflection table of", "Date and reference of the apparatus deflection calibration."),
+    unit("length_unit", "length", LENGTH_UNITS, { SI: "mm", US: "in" }, "Of sizes, dial factor and deflections."),
+    unit(
+      "stress_unit",
+      "stress",
+      STRESS_UNITS,
+      { SI: "kPa", US: "tsf" },
+      "The US tsf is the 2000 lbf ton per square foot.",
+    ),
+    unit("depth_unit", "depth", DEPTH_UNITS, { SI: "m", US: "ft" }, "Of the specimen's depth."),
   ],
   [
+    unit(
+      "density_unit",
+      "density",
+      DENSITY_UNITS,
+      { SI: "Mg/m3", US: "pcf" },
+      "kN/m3 and pcf are weights per volume at standard gravity.",
+    ),
+    unit("cv_unit", "cv", CV_UNITS, { SI: "m2/yr", US: "ft2/day" }, "The year is 365.25 days."),
+    unit("mv_unit", "mv", MV_UNITS, { SI: "m2/MN", US: "ft2/ton" }, "Strain per unit of stress."),
+  ],
+  [
+    unit("conductivity_unit", "k", CONDUCTIVITY_UNITS, { SI: "m/s", US: "ft/day" }, "Hydraulic conductivity."),
+    text("ring_number", "Ring number"),
     input("drainage", "Drainage", "text", "Both faces drain in a fixed or floating ring with two porous disks.", {
       choices: ["double", "single"],
       value: "double",
     }),
+  ],
+  [
+    text("frame_number", "Load frame number"),
+    input("lever_ratio", "Lever ratio", "ratio", "Of a lever frame, such as 10; blank for other frames.", {
+      limits: { least: 0, above: true },
+    }),
+    date("frame_calibration_due", "Frame calibration due"),
+  ],
+  [
+    text("dial_number", "Dial / transducer number"),
     input(
       "dial_factor",
       "Dial factor",
@@ -87,15 +132,20 @@ const APPARATUS: readonly (readonly Field[])[] = [
         value: { SI: 0.002, US: 0.0001 },
       },
     ),
+    date("dial_calibration_due", "Dial calibration due"),
+  ],
+  [
+    text("balance_number", "Balance number"),
+    text("calibration_date", "Deflection table of", "Date and reference of the apparatus deflection calibration."),
+    date("balance_calibration_due", "Balance calibration due"),
+  ],
+  [
     input(
       "dial_sense",
       "Readings on compression",
       "text",
       "Whether readings rise or fall when the specimen compresses.",
-      {
-        choices: ["rise", "fall"],
-        value: "rise",
-      },
+      { choices: ["rise", "fall"], value: "rise" },
     ),
     input("zero_reading", "Zero reading", "reading", "Dial reading under the seating stress, before the first load."),
     input(
@@ -105,69 +155,59 @@ const APPARATUS: readonly (readonly Field[])[] = [
       "Stress under which the zero reading was taken; blank counts as zero.",
     ),
   ],
-  [
-    input("length_unit", "Unit of length", "text", "Diameter, heights, dial factor and deflections are in this unit.", {
-      choices: LENGTH_UNITS,
-      value: { SI: "mm", US: "in" },
-    }),
-    input("stress_unit", "Unit of stress", "text", "The US tsf is the 2000 lbf ton per square foot.", {
-      choices: STRESS_UNITS,
-      value: { SI: "kPa", US: "tsf" },
-    }),
-    input("cv_unit", "Unit of cv", "text", "The year is 365.25 days.", {
-      choices: CV_UNITS,
-      value: { SI: "m2/yr", US: "ft2/day" },
-    }),
-    input("density_unit", "Unit of density", "text", "kN/m3 and pcf are weights per volume at standard gravity.", {
-      choices: DENSITY_UNITS,
-      value: { SI: "Mg/m3", US: "pcf" },
-    }),
-    input("mv_unit", "Unit of mv", "text", "Strain per unit of stress.", {
-      choices: MV_UNITS,
-      value: { SI: "m2/MN", US: "ft2/ton" },
-    }),
-    input("conductivity_unit", "Unit of k", "text", "Hydraulic conductivity.", {
-      choices: CONDUCTIVITY_UNITS,
-      value: { SI: "m/s", US: "ft/day" },
-    }),
-  ],
-];
+);
 
 const DRY_MASS = ["{ring_mass}", "{ring_and_dry}"];
 const SOLIDS = [...DRY_MASS, "{specific_gravity}", "{diameter}"];
 
-const SIZES: readonly Field[] = [
-  input("diameter", "Diameter", "length", "Mean inside diameter of the ring, measured, not nominal."),
-  input("initial_height", "Initial height", "length", "Height of the specimen in the ring before seating."),
-  input("ring_mass", "Ring", "mass", "Ring alone, clean and dry."),
-  input("ring_and_wet_before", "Ring + wet soil, before", "mass", "Trimmed specimen in its ring before the test."),
-  input("ring_and_wet_after", "Ring + wet soil, after", "mass", "Dismantled quickly, free water blotted off."),
-  input("ring_and_dry", "Ring + dry soil", "mass", "After oven drying to constant mass, with all soil kept."),
-  input("specific_gravity", "Specific gravity of solids", "ratio", "Particle density over that of water, 1.000 Mg/m3."),
-  input("specific_gravity_basis", "  measured or assumed", "text", "An assumed value must be reported as such.", {
-    choices: ["measured", "assumed"],
-  }),
-  input(
-    "final_height_measured",
-    "Final height, measured",
-    "length",
-    "Optional: a check on the height from the readings, and used in its place where there are none.",
-  ),
-  result(
-    "dry_mass",
-    "Dry mass of soil",
-    "mass",
-    when(DRY_MASS, "{ring_and_dry}-{ring_mass}"),
-    "Md = (ring + dry soil) - ring.",
-  ),
-  result(
-    "solids_height",
-    "Height of solids",
-    "length",
-    when(SOLIDS, "CLAY.SOLIDS_HEIGHT({dry_mass},{specific_gravity},{diameter},{length_unit})"),
-    "Hs = Md / (Gs rho_w A), A = pi D^2 / 4, rho_w = 1.000 g/cm3.",
-  ),
-];
+const MASSES = panels(
+  [
+    input("diameter", "Diameter", "length", "Mean inside diameter of the ring, measured, not nominal."),
+    input("initial_height", "Initial height", "length", "Height of the specimen in the ring before seating."),
+    input("ring_mass", "Ring", "mass", "Ring alone, clean and dry."),
+  ],
+  [
+    input("ring_and_wet_before", "Ring + wet soil, before", "mass", "Trimmed specimen in its ring before the test."),
+    input("ring_and_wet_after", "Ring + wet soil, after", "mass", "Dismantled quickly, free water blotted off."),
+    input("ring_and_dry", "Ring + dry soil", "mass", "After oven drying to constant mass, with all soil kept."),
+  ],
+  [
+    input(
+      "specific_gravity",
+      "Specific gravity of solids",
+      "ratio",
+      "Particle density over that of water, 1.000 Mg/m3.",
+      {
+        limits: { least: 1, most: 5 },
+      },
+    ),
+    input("specific_gravity_basis", "  measured or assumed", "text", "An assumed value must be reported as such.", {
+      choices: ["measured", "assumed"],
+    }),
+    input(
+      "final_height_measured",
+      "Final height, measured",
+      "length",
+      "Optional: a check on the height from the readings, and used in its place where there are none.",
+    ),
+  ],
+  [
+    result(
+      "dry_mass",
+      "Dry mass of soil",
+      "mass",
+      when(DRY_MASS, "{ring_and_dry}-{ring_mass}"),
+      "Md = (ring + dry soil) - ring.",
+    ),
+    result(
+      "solids_height",
+      "Height of solids",
+      "length",
+      when(SOLIDS, "CLAY.SOLIDS_HEIGHT({dry_mass},{specific_gravity},{diameter},{length_unit})"),
+      "Hs = Md / (Gs rho_w A), A = pi D^2 / 4, rho_w = 1.000 g/cm3.",
+    ),
+  ],
+);
 
 /** Two or three tins of trimmings; the mean is a second route to the water content. */
 export const TINS: Table = {
@@ -199,6 +239,9 @@ export const TINS: Table = {
   ],
 };
 
+/** A difference in as many digits as it is shown, so that what is as good as nothing does not show as -0.0; nothing is worked out from it. */
+const rounded = (formula: string, digits: number): string => `ROUND(${formula},${digits})+0`;
+
 const TRIMMINGS: readonly Field[] = [
   result(
     "water_content_trimmings",
@@ -221,7 +264,7 @@ const TRIMMINGS: readonly Field[] = [
     "dry_mass_difference",
     "  over the oven-dry mass",
     "percent",
-    when(["{dry_mass}", "{dry_mass_trimmings}"], "{dry_mass_trimmings}/{dry_mass}-1"),
+    when(["{dry_mass}", "{dry_mass_trimmings}"], rounded("{dry_mass_trimmings}/{dry_mass}-1", 3)),
     "More than 2 % either way: look at the weighings (common practice, no source).",
   ),
 ];
@@ -245,6 +288,7 @@ export const DEFLECTION: Table = {
       measure: "length",
       kind: "input",
       note: "Cumulative deflection of the apparatus on loading. An empty table means no correction.",
+      limits: ANY_NUMBER,
     },
     {
       name: "apparatus_unloading",
@@ -253,9 +297,39 @@ export const DEFLECTION: Table = {
       measure: "length",
       kind: "input",
       note: "The same on unloading. Left empty, the loading column serves both.",
+      limits: ANY_NUMBER,
     },
   ],
 };
+
+/** A column of the load table at the load of a number, wherever its row has moved to. */
+const atLoad = (column: string, number: string): string => `INDEX({${column}},MATCH(${number},{load_number},0))`;
+
+/** The first load that the water came under. */
+const INUNDATED = 'MATCH("inundated",{load_mark},0)';
+
+const INUNDATION: readonly Field[] = [
+  result(
+    "inundation_stress",
+    "Inundated under",
+    "stress",
+    `=IFERROR(IF(INDEX({load_stress},${INUNDATED})="","",INDEX({load_stress},${INUNDATED})),"")`,
+    "Stress of the load that is marked as inundated.",
+  ),
+  result(
+    "inundation_strain",
+    "  strain of that load",
+    "strain",
+    `=IFERROR(IF(INDEX({strain_end},${INUNDATED})="","",INDEX({strain_end},${INUNDATED})-IF(INDEX({load_number},${INUNDATED})=1,0,${atLoad("strain_end", `INDEX({load_number},${INUNDATED})-1`)})),"")`,
+    "Strain at the end of the inundated load less that of the load before; negative where the specimen swelled. Inundate under a load of its own to see swell or collapse alone.",
+  ),
+  input(
+    "swelling_pressure",
+    "Swelling pressure",
+    "stress",
+    "Stress that held the height on inundation, where it was measured.",
+  ),
+];
 
 const density = (mass: string, height: string) =>
   `CLAY.DENSITY(${mass},{diameter},${height},{length_unit},{density_unit})`;
@@ -316,7 +390,7 @@ const SPECIMEN_RESULTS: readonly Field[] = [
     "final_height",
     "Final height",
     "length",
-    '=IF(COUNT({end_reading})>0,INDEX({height_end},COUNT({end_reading})),IF({final_height_measured}="","",{final_height_measured}))',
+    `=IF(COUNT({end_reading})>0,${atLoad("height_end", "MAX(IF(ISNUMBER({end_reading}),{load_number}))")},IF({final_height_measured}="","",{final_height_measured}))`,
     "Initial height less the corrected deformation at the end of the last load; the measured height where there are no readings.",
   ),
   result(
@@ -370,6 +444,19 @@ const CHOICES: readonly Field[] = [
     "stress",
     "Vertical effective stress in the ground at the depth of the specimen.",
   ),
+  input("c_alpha_load", "C alpha of load number", "count", "Number of the load whose C alpha is reported.", {
+    limits: { least: 1, most: LOADS },
+  }),
+  input(
+    "field_factor",
+    "Field curve meets at",
+    "ratio",
+    "Share of e0 at which the field curve meets the laboratory line: 0.42 by Schmertmann (1955); some use 0.40.",
+    {
+      value: 0.42,
+      limits: { least: 0, above: true, most: 1 },
+    },
+  ),
 ];
 
 const COMPRESSION_RESULTS: readonly Field[] = [
@@ -422,6 +509,90 @@ const COMPRESSION_RESULTS: readonly Field[] = [
     ofCurve(`SWELLING_INDEX(${CURVE})`),
     "Rise of void ratio per log cycle of stress on unloading.",
   ),
+  result(
+    "c_alpha_chosen",
+    "C alpha, strain",
+    "small",
+    when(["{c_alpha_load}"], atLoad("c_alpha", "{c_alpha_load}")),
+    "Strain per log cycle of time of the load chosen, on the initial height.",
+  ),
+  result(
+    "c_alpha_ratio",
+    "C alpha / Cc",
+    "ratio",
+    when(
+      ["{c_alpha_chosen}", "{compression_index}", "{void_ratio_initial}"],
+      'CLAY.C_ALPHA_RATIO({c_alpha_chosen}*(1+{void_ratio_initial}),{compression_index},"ratio")',
+    ),
+    "Both by void ratio: C alpha (1 + e0) / Cc. Cc is that of the virgin line, so choose a load on it.",
+  ),
+];
+
+const IN_SITU = ["{in_situ_stress}", "{preconsolidation_stress}", "{void_ratio_initial}"];
+const FIELD_CALL = `CLAY.FIELD_CURVE(${CURVE},{in_situ_stress},{preconsolidation_stress},IF({field_factor}="",0.42,{field_factor}),{void_ratio_initial})`;
+const ofField = (row: string, column: number): string =>
+  when(IN_SITU, `VLOOKUP("${row}",${FIELD_CALL},${column},FALSE)`);
+const ofQuality = (item: string): string =>
+  when(
+    IN_SITU,
+    `CLAY.SAMPLE_QUALITY(${CURVE},{in_situ_stress},{preconsolidation_stress},{void_ratio_initial},"e","${item}")`,
+  );
+const MEETS = "meets the laboratory line";
+
+const FIELD: readonly Field[] = [
+  result(
+    "field_compression_index",
+    "Field curve, Cc",
+    "ratio",
+    ofField("Cc", 2),
+    "Slope of Schmertmann's field curve beyond the preconsolidation stress.",
+  ),
+  result(
+    "field_recompression_index",
+    "Field curve, Cr",
+    "ratio",
+    ofField("Cr", 2),
+    "Slope of the field curve from the in-situ stress to the preconsolidation stress, by the rebound.",
+  ),
+  result(
+    "field_meeting_stress",
+    "  meets the lab. line at",
+    "stress",
+    ofField(MEETS, 2),
+    "Stress where both curves meet.",
+  ),
+  result("field_meeting_void_ratio", "  at void ratio", "ratio", ofField(MEETS, 3), "The share of e0 chosen above."),
+];
+
+const QUALITY: readonly Field[] = [
+  result(
+    "quality_change",
+    "Sample quality, de / e0",
+    "ratio",
+    ofQuality("de_e0"),
+    "Change of void ratio on loading to the in-situ stress, over e0.",
+  ),
+  result(
+    "quality_class",
+    "  class by de / e0",
+    "text",
+    ofQuality("class"),
+    "Lunne, Berre and Strandvik (1997), for overconsolidation ratios up to 4.",
+  ),
+  result(
+    "quality_strain",
+    "Strain at in-situ stress",
+    "strain",
+    ofQuality("strain"),
+    "Volumetric strain on loading to the in-situ stress.",
+  ),
+  result(
+    "quality_strain_class",
+    "  class by strain",
+    "text",
+    ofQuality("strain_class"),
+    "Specimen quality designation A (best) to E, after Andresen and Kolstad (1979).",
+  ),
 ];
 
 const CHECKS: readonly Field[] = [
@@ -429,21 +600,27 @@ const CHECKS: readonly Field[] = [
     "final_height_difference",
     "Final height, measured - read",
     "length",
-    when(["{final_height_measured}", "{final_height}"], "{final_height_measured}-{final_height}"),
+    when(["{final_height_measured}", "{final_height}"], rounded("{final_height_measured}-{final_height}", 4)),
     "More than 0.1 mm (0.004 in) either way: look at the readings and the zero (common practice, no source).",
   ),
   result(
     "void_ratio_final_difference",
     "Final void ratio, water - read",
     "ratio",
-    when(["{void_ratio_final}", "{void_ratio_final_by_water}"], "{void_ratio_final_by_water}-{void_ratio_final}"),
+    when(
+      ["{void_ratio_final}", "{void_ratio_final_by_water}"],
+      rounded("{void_ratio_final_by_water}-{void_ratio_final}", 3),
+    ),
     "More than 0.02 + 2 % of e either way: look at masses, readings and blotting (common practice, no source).",
   ),
   result(
     "water_content_difference",
     "Initial w, trimmings - specimen",
     "percent",
-    when(["{water_content_trimmings}", "{water_content_initial}"], "{water_content_trimmings}-{water_content_initial}"),
+    when(
+      ["{water_content_trimmings}", "{water_content_initial}"],
+      rounded("{water_content_trimmings}-{water_content_initial}", 3),
+    ),
     "More than 2 points either way: the trimmings may not stand for the specimen (common practice, no source).",
   ),
 ];
@@ -487,6 +664,22 @@ export const REMARKS: readonly Field[] = [
     formula: '=IF(COUNT({void_ratio_curve})=0,"",IFERROR(VLOOKUP("verdict",{preconsolidation_spread},2,FALSE),""))',
     note: "How far the methods agree.",
   },
+  {
+    name: "field_remark",
+    label: "On the field curve",
+    measure: "text",
+    kind: "remark",
+    formula: ofField("remark", 2),
+    note: "What the field curve says of itself.",
+  },
+  {
+    name: "quality_remark",
+    label: "On the sample",
+    measure: "text",
+    kind: "remark",
+    formula: ofQuality("remark"),
+    note: "What the quality of the sample says of itself.",
+  },
 ];
 
 export const CAUTION =
@@ -507,17 +700,22 @@ export interface Section {
 
 export const SECTIONS: readonly Section[] = [
   { title: "Identification", labelColumns: 1, textColumns: 3, panels: IDENTIFICATION },
-  { title: "Apparatus, dial and units", labelColumns: 3, textColumns: 1, panels: APPARATUS },
+  { title: "Units, apparatus and dial", labelColumns: 3, textColumns: 1, panels: APPARATUS },
+  { title: "Masses and sizes", labelColumns: 3, textColumns: 1, panels: MASSES },
   {
-    title: "Masses, sizes and apparatus deflection",
+    title: "Water content of trimmings, and apparatus deflection",
     labelColumns: 3,
     textColumns: 1,
-    panels: [SIZES, [TINS, ...TRIMMINGS], [DEFLECTION]],
+    panels: [[TINS, ...TRIMMINGS], [], [DEFLECTION]],
   },
   {
     title: "Results",
     labelColumns: 3,
     textColumns: 1,
-    panels: [SPECIMEN_RESULTS, [...CHOICES, ...COMPRESSION_RESULTS], [...CHECKS, SPREAD]],
+    panels: [
+      [...SPECIMEN_RESULTS, ...CHECKS, ...INUNDATION],
+      [...CHOICES, ...COMPRESSION_RESULTS, ...FIELD],
+      [SPREAD, ...QUALITY],
+    ],
   },
 ];

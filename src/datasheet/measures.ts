@@ -3,7 +3,7 @@ export type System = "SI" | "US";
 
 interface MeasureSpec {
   /** A formula that repeats a unit cell of the sheet, or a fixed text; "" for a pure number. */
-  readonly unit: { readonly formula: string } | string | Readonly<Record<System, string>>;
+  readonly unit: { readonly formula: string } | string;
   /** Number format; digits follow trade practice (ASTM D6026 leaves them to the laboratory). Absent: as typed. */
   readonly format?: string | Readonly<Record<System, string>>;
 }
@@ -19,13 +19,14 @@ export const MEASURES = {
   /** Length per division of the dial or transducer. */
   factor: { unit: { formula: '={length_unit}&"/div"' }, format: "0.0####" },
   conductivity: { unit: { formula: "={conductivity_unit}" }, format: "0.0E+00" },
-  depth: { unit: { SI: "m", US: "ft" }, format: "0.00" },
+  depth: { unit: { formula: "={depth_unit}" }, format: "0.00" },
   mass: { unit: "g", format: "0.00" },
   percent: { unit: "", format: "0.0%" },
   strain: { unit: "", format: "0.00%" },
   ratio: { unit: "", format: "0.000" },
   small: { unit: "", format: "0.0000" },
   count: { unit: "", format: "0" },
+  temperature: { unit: "deg C", format: "0.0" },
   minutes: { unit: "min", format: "0.00" },
   /** Times as typed: 0.1, 1440. */
   time: { unit: "min" },
@@ -40,13 +41,39 @@ export type Measure = keyof typeof MEASURES;
 const spec = (measure: Measure): MeasureSpec => MEASURES[measure];
 
 /** What the unit cell beside a number holds: a text, or the formula that repeats the sheet's unit cell. */
-export function unitOf(measure: Measure, system: System): { value: string } | { formula: string } {
+export function unitOf(measure: Measure): { value: string } | { formula: string } {
   const { unit } = spec(measure);
-  if (typeof unit === "string") return { value: unit };
-  return "formula" in unit ? unit : { value: unit[system] };
+  return typeof unit === "string" ? { value: unit } : unit;
 }
 
 export function formatOf(measure: Measure, system: System): string | undefined {
   const { format } = spec(measure);
   return typeof format === "string" ? format : format?.[system];
 }
+
+/** What a person may type where a number of this measure belongs. */
+export interface Limits {
+  readonly least?: number;
+  /** The least itself is refused. */
+  readonly above?: boolean;
+  readonly most?: number;
+}
+
+export const ANY_NUMBER: Limits = {};
+const POSITIVE: Limits = { least: 0, above: true };
+const NOT_NEGATIVE: Limits = { least: 0 };
+
+/** Days since 1899-12-30 of 1990-01-01 and 2099-12-31. */
+export const DATE_LIMITS = { least: 32_874, most: 73_050 } as const;
+
+const LIMITS: Partial<Record<Measure, Limits>> = {
+  length: POSITIVE,
+  factor: POSITIVE,
+  mass: { ...POSITIVE, most: 20_000 },
+  stress: NOT_NEGATIVE,
+  depth: NOT_NEGATIVE,
+  time: NOT_NEGATIVE,
+  temperature: { ...POSITIVE, most: 60 },
+};
+
+export const limitsOf = (measure: Measure): Limits => LIMITS[measure] ?? ANY_NUMBER;

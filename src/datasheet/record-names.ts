@@ -18,6 +18,10 @@ export const NUMBERS = [
   "specific_gravity",
   "final_height_measured",
   "in_situ_stress",
+  "swelling_pressure",
+  "lever_ratio",
+  "c_alpha_load",
+  "field_factor",
 ] as const;
 
 /** Typed words and dates, one cell each. */
@@ -56,6 +60,15 @@ export const WORDS = [
   "curve_from",
   "time_method",
   "test_remarks",
+  "laboratory",
+  "sample_type",
+  "atterberg_limits",
+  "sample_date",
+  "date_received",
+  "depth_unit",
+  "dial_calibration_due",
+  "frame_calibration_due",
+  "balance_calibration_due",
 ] as const;
 
 /** Numbers that the sheet works out, one cell each. */
@@ -85,9 +98,27 @@ export const RESULTS = [
   "final_height_difference",
   "void_ratio_final_difference",
   "water_content_difference",
+  "c_alpha_chosen",
+  "c_alpha_ratio",
+  "field_compression_index",
+  "field_recompression_index",
+  "field_meeting_stress",
+  "field_meeting_void_ratio",
+  "quality_change",
+  "quality_strain",
+  "inundation_stress",
+  "inundation_strain",
 ] as const;
 
-export const REMARKS = ["specimen_remark", "preconsolidation_remark", "preconsolidation_verdict"] as const;
+export const REMARKS = [
+  "specimen_remark",
+  "preconsolidation_remark",
+  "preconsolidation_verdict",
+  "field_remark",
+  "quality_remark",
+  "quality_class",
+  "quality_strain_class",
+] as const;
 
 /** Numbers that the sheet works out for each load. */
 export const LOAD_RESULTS = [
@@ -119,6 +150,7 @@ export const LOAD_RESULTS = [
   "root_d100",
   "root_t90",
   "tail_slope",
+  "cv_20",
 ] as const;
 
 export const LOAD_WORDS = ["load_branch", "curve_point", "load_remark", "time_remark"] as const;
@@ -136,17 +168,6 @@ export const EXTRA_NUMBERS = [
   "registered_height",
   "registered_ring_mass",
   "largest_particle",
-  "lever_ratio",
   "sample_top",
-  "swelling_pressure",
 ] as const;
-export const EXTRA_WORDS = [
-  "sample_type",
-  "sample_id",
-  "sample_date",
-  "laboratory",
-  "depth_unit",
-  "dial_calibration_due",
-  "frame_calibration_due",
-  "balance_calibration_due",
-] as const;
+export const EXTRA_WORDS = ["sample_id"] as const;

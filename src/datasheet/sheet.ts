@@ -1,10 +1,12 @@
 /** The specification laid out: where every field, table and reading stands on the sheet. */
-import type { Box, CellPlan, CellValue, SheetPlan } from "../workbook/port";
+import type { Box, CellPlan, CellValue, EntryRule, SheetPlan } from "../workbook/port";
 import { cellAddress } from "./address";
+import { entryRule } from "./entry-rule";
 import type { Column, Field, Spill, Table } from "./field";
-import { HAND_TIMES, LOAD_PARTS, LOAD_TABLE, LOADS, loadSuffix } from "./load-table";
+import { HAND_TIMES, LOAD_PARTS, LOAD_TABLE, LOADS, loadSuffix, readingsOf } from "./load-table";
 import { CAUTION, REMARKS, SECTIONS, type Part } from "./main-page";
 import { formatOf, unitOf, type Measure, type System } from "./measures";
+import { ADD_IN_VERSION, TEMPLATE_VERSION } from "./versions";
 
 export interface SheetOptions {
   /** The sheet's name; " 2", " 3", ... is added where it is taken. */
@@ -18,7 +20,8 @@ export const PAGE_COLUMNS = 16;
 const PANEL_COLUMNS = 5;
 /** Rows of readings that are framed as inputs; a longer series runs on below them. */
 const FRAMED_READING_ROWS = 24;
-const TEMPLATE_VERSION = 1;
+/** Rows of readings that each load's names cover: a logger's series. */
+const READING_ROWS = 2000;
 /** Columns a little wider than the others: the loads' dates, the labels of a spilled table. */
 const WIDE_COLUMNS: Readonly<Record<number, number>> = { 3: 11, 10: 12.5 };
 
@@ -28,6 +31,7 @@ interface Draft {
   readonly cells: CellPlan[];
   readonly names: Record<string, Box>;
   readonly merges: Box[];
+  readonly entries: EntryRule[];
 }
 
 const isTable = (part: Part): part is Table => "columns" in part;
@@ -46,8 +50,17 @@ function placeBand(draft: Draft, row: number, col: number, cols: number, title: 
     draft.cells.push({ row, col: col + index, kind: "heading", value: index === 0 ? title : undefined });
 }
 
-function placeUnit(draft: Draft, row: number, col: number, measure: Measure): void {
-  draft.cells.push({ row, col, kind: "unit", ...unitOf(measure, draft.system) });
+const alignOf = (measure: Measure): CellPlan["align"] => (measure === "text" ? undefined : "right");
+
+/** Beside its number a unit stands left, in the heading of a column above the numbers, right. */
+function placeUnit(draft: Draft, row: number, col: number, measure: Measure, align?: CellPlan["align"]): void {
+  draft.cells.push({ row, col, kind: "unit", align, ...unitOf(measure) });
+}
+
+/** What may be typed into a field's cells; choices say it themselves. */
+function ruleEntries(draft: Draft, field: Field | Column, box: Box): void {
+  const rule = field.kind === "input" && !field.choices ? entryRule(field, box) : undefined;
+  if (rule) draft.entries.push(rule);
 }
 
 /** One field on one row: label, value, unit. A typed text takes `textColumns`; an answer stays in one cell, where it may spill. */
@@ -58,11 +71,13 @@ function placeField(draft: Draft, field: Field, row: number, col: number, valueC
   const format = formatFor(field, system);
   cells.push({ row, col: valueCol, kind, value: startValue(field, system), formula, format, note, choices });
   names[name] = { row, col: valueCol, rows: 1, cols: 1 };
-  // No unit cell of the sheet governs depths: whoever reads one must find its unit beside it.
-  if (measure === "depth") names[`${name}_unit`] = { row, col: valueCol + 1, rows: 1, cols: 1 };
+  ruleEntries(draft, field, names[name]);
   if (measure !== "text" && measure !== "date") placeUnit(draft, row, valueCol + 1, measure);
   else if (kind === "input" && textColumns > 1) merges.push({ row, col: valueCol, rows: 1, cols: textColumns });
 }
+
+/** Larger than any row's number: a look-up of it finds the last number of a column. */
+const PAST_EVERY_ROW = 100_000;
 
 /** Headings, units, the start row where there is one, then the rows. Gives the row below the table. */
 function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyMap<string, number>): number {
@@ -74,9 +89,18 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
     if (col === undefined) throw new Error(`the table has no column "${name}"`);
     return col;
   };
+  const counted = at(table.columns[0].name);
+  // From the row of units, which holds no number: the engine of the embedded sheet wants a range of more than one cell.
+  const above = (row: number, col: number): string => {
+    const column = (of: number) =>
+      `${cellAddress(top + 2, of).replace(/(\D+)(\d+)/, "$$$1$$$2")}:${cellAddress(row - 1, of)}`;
+    return `LOOKUP(${PAST_EVERY_ROW},${column(counted)},${column(col)})`;
+  };
   const written = (formula: string, row: number): string =>
     formula
-      .replace(/\[(\^?)(\w+)\]/g, (_, above: string, name: string) => cellAddress(above ? row - 1 : row, at(name)))
+      .replace(/\[(\^?)(\w+)\]/g, (_, up: string, name: string) =>
+        up ? above(row, at(name)) : cellAddress(row, at(name)),
+      )
       .replaceAll("#", loadSuffix(row - first + 1));
 
   for (const column of table.columns) {
@@ -84,9 +108,16 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
     const col = at(name);
     const format = formatFor(column, system);
     heading.forEach((value, line) =>
-      cells.push({ row: top + line, col, kind: "heading", value, note: line === 0 ? note : undefined }),
+      cells.push({
+        row: top + line,
+        col,
+        kind: "heading",
+        value,
+        align: alignOf(measure),
+        note: line === 0 ? note : undefined,
+      }),
     );
-    placeUnit(draft, top + 2, col, measure);
+    placeUnit(draft, top + 2, col, measure, "right");
     if (start !== undefined) {
       const fixed = start.startsWith("=") ? { formula: start } : { value: Number(start) };
       cells.push({ row: first - 1, col, kind: kind === "label" ? "label" : "result", format, ...fixed });
@@ -99,6 +130,7 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
       cells.push({ row, col, kind, format, choices, ...content });
     }
     names[name] = { row: first, col, rows: table.rows, cols: 1 };
+    ruleEntries(draft, column, names[name]);
   }
   return first + table.rows;
 }
@@ -166,28 +198,30 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
   const first = top + 6;
   for (let load = 1; load <= LOADS; load++) {
     const col = 2 * (load - 1);
-    const stress = cellAddress(names.load_stress.row + load - 1, names.load_stress.col);
+    const stress = `INDEX({load_stress},MATCH(${load},{load_number},0))`;
     cells.push(
       {
         row: first - 3,
         col,
         kind: "result",
-        formula: `=IF(${stress}="","",${stress})`,
+        formula: `=IFERROR(IF(${stress}="","",${stress}),"")`,
         format: formatOf("stress", system),
       },
-      { row: first - 2, col, kind: "heading", value: "Time" },
-      { row: first - 2, col: col + 1, kind: "heading", value: "Reading" },
+      { row: first - 2, col, kind: "heading", value: "Time", align: "right" },
+      { row: first - 2, col: col + 1, kind: "heading", value: "Reading", align: "right" },
     );
     placeBand(draft, first - 4, col, 2, `Load ${load}`);
     placeUnit(draft, first - 3, col + 1, "stress");
-    placeUnit(draft, first - 1, col, "time");
-    placeUnit(draft, first - 1, col + 1, "reading");
+    placeUnit(draft, first - 1, col, "time", "right");
+    placeUnit(draft, first - 1, col + 1, "reading", "right");
     for (let index = 0; index < Math.min(FRAMED_READING_ROWS, rows); index++) {
       cells.push({ row: first + index, col, kind: "input", value: HAND_TIMES[index] });
       cells.push({ row: first + index, col: col + 1, kind: "input" });
     }
-    names[`times_${loadSuffix(load)}`] = { row: first, col, rows, cols: 1 };
-    names[`readings_${loadSuffix(load)}`] = { row: first, col: col + 1, rows, cols: 1 };
+    for (const field of readingsOf(load)) {
+      names[field.name] = { row: first, col: col + Number(field.measure === "reading"), rows, cols: 1 };
+      ruleEntries(draft, field, names[field.name]);
+    }
   }
   return first + rows;
 }
@@ -196,16 +230,10 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
 const SUMMARY =
   '={project}&IF({boring}="","","  |  "&{boring})&IF({sample}="","","  |  "&{sample})&IF({specimen}="","","  |  "&{specimen})';
 
-export interface Layout {
-  readonly plan: SheetPlan;
-  /** What stands on each printed page; the readings' pages hold the framed rows. */
-  readonly pages: readonly Box[];
-}
-
-/** A blank sheet for one test, with its printed pages. */
-export function layOut(system: System, options: SheetOptions = {}): Layout {
-  const draft: Draft = { system, cells: [], names: {}, merges: [] };
-  const { cells, names, merges } = draft;
+/** A blank sheet for one test. */
+export function blankSheet(system: System, options: SheetOptions = {}): SheetPlan {
+  const draft: Draft = { system, cells: [], names: {}, merges: [], entries: [] };
+  const { cells, names, merges, entries } = draft;
   cells.push(
     { row: 0, col: 0, kind: "title", value: "One-dimensional consolidation test, incremental loading" },
     { row: 0, col: 9, kind: "result", formula: SUMMARY },
@@ -219,13 +247,16 @@ export function layOut(system: System, options: SheetOptions = {}): Layout {
     { row: 1, col: 14, kind: "label", value: "Data sheet" },
     { row: 1, col: 15, kind: "label", value: TEMPLATE_VERSION },
     { row: 2, col: 0, kind: "remark" },
+    { row: 2, col: 14, kind: "label", value: "Clayledger" },
+    { row: 2, col: 15, kind: "label", value: ADD_IN_VERSION, align: "right" },
   );
   names.test_summary = { row: 0, col: 9, rows: 1, cols: 1 };
   names.template_version = { row: 1, col: 15, rows: 1, cols: 1 };
+  names.addin_version = { row: 2, col: 15, rows: 1, cols: 1 };
   names.notice = { row: 2, col: 0, rows: 1, cols: 1 };
   const { tops, below: loadsTop } = placeSections(draft, 3);
   const readingsTop = placeLoads(draft, loadsTop);
-  const rows = placeReadings(draft, readingsTop, options.readingRows ?? 400);
+  const rows = placeReadings(draft, readingsTop, options.readingRows ?? READING_ROWS);
   const cols = LOAD_PARTS.length * PAGE_COLUMNS;
 
   const results = tops[tops.length - 1];
@@ -238,27 +269,28 @@ export function layOut(system: System, options: SheetOptions = {}): Layout {
   const framed = names.times_01.row + FRAMED_READING_ROWS;
   const parts = LOAD_PARTS.map((_, part) => part);
   return {
-    plan: {
-      name: options.name ?? "Consolidation test",
-      rows,
-      cols,
-      cells,
-      names,
-      merges,
-      columnWidths: Object.fromEntries(Array.from({ length: cols }, (_, col) => [col, WIDE_COLUMNS[col] ?? 9.5])),
-      freezeRows: 1,
-    },
+    name: options.name ?? "Consolidation test",
+    rows,
+    cols,
+    cells,
+    names,
+    merges,
+    columnWidths: Object.fromEntries(Array.from({ length: cols }, (_, col) => [col, WIDE_COLUMNS[col] ?? 9.5])),
+    freezeRows: 1,
+    // The readings' pages hold the framed rows.
     pages: [
       page(0, results, 0),
       page(results, loadsTop, 0),
       ...parts.map((part) => page(loadsTop, readingsTop, part)),
       ...parts.map((part) => page(readingsTop, framed, part)),
     ],
+    paper: system === "US" ? "Letter" : "A4",
+    footer: `Data sheet ${TEMPLATE_VERSION}, Clayledger ${ADD_IN_VERSION}`,
+    entries,
+    isProtected: true,
+    open: rows > framed ? [{ row: framed, col: 0, rows: rows - framed, cols: 2 * LOADS }] : [],
   };
 }
-
-/** A blank sheet for one test. */
-export const blankSheet = (system: System, options?: SheetOptions): SheetPlan => layOut(system, options).plan;
 
 /** Values by name: one for a cell, a list for a range, filled from its top. */
 export type SheetValues = Readonly<Record<string, CellValue | readonly (CellValue | undefined)[]>>;

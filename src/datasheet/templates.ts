@@ -1,13 +1,13 @@
 /** `npm run templates`: the blank data sheets as .xlsx, the same bytes as long as nothing has changed. */
 import { writeFileSync } from "fs";
 import { join } from "path";
-import { layOut } from "./sheet";
+import { blankSheet } from "./sheet";
 import type { System } from "./measures";
 import { toXlsx } from "./xlsx";
 
 export const TEMPLATES: Readonly<Record<System, string>> = { SI: "clayledger-si.xlsx", US: "clayledger-us.xlsx" };
 
-export const templateBytes = (system: System): Promise<Uint8Array> => toXlsx(layOut(system));
+export const templateBytes = (system: System): Promise<Uint8Array> => toXlsx(blankSheet(system));
 
 async function write(folder: string): Promise<void> {
   for (const [system, file] of Object.entries(TEMPLATES))

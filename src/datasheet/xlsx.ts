@@ -1,43 +1,39 @@
 /**
- * A layout as an .xlsx file. Formulas are in the form in which Excel stores those of an add-in, so that they bind where the
- * add-in is; names belong to the sheet; the same layout always gives the same bytes.
+ * A sheet plan as an .xlsx file. Formulas are in the form in which Excel stores those of an add-in, so that they bind where the
+ * add-in is; names belong to the sheet; the same plan always gives the same bytes.
  */
 import ExcelJS from "exceljs";
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
-import type { Box, CellKind, CellPlan, CellValue, SheetPlan } from "../workbook/port";
+import { boundsOf, titleOf } from "../workbook/bounds";
+import { fromLooks, type Look } from "../workbook/look";
+import type { Box, CellPlan, CellValue, EntryRule, SheetPlan } from "../workbook/port";
 import { boxAddress, cellAddress } from "./address";
-import type { Layout } from "./sheet";
 
 /** Nothing in the file tells when it was made. */
 const FIXED_DATE = new Date(Date.UTC(2000, 0, 1));
 
-const INK = { argb: "FF1F2328" };
-const PALE_INK = { argb: "FF4A4F55" };
-const font = (more: Partial<ExcelJS.Font> = {}): Partial<ExcelJS.Font> => ({
+const color = (hex: string) => ({ argb: `FF${hex.slice(1)}` });
+const font = ({ bold, italic, size = SIZE, ink }: Look): Partial<ExcelJS.Font> => ({
   name: "Arial",
-  size: 9,
-  color: INK,
-  ...more,
+  size,
+  color: color(ink),
+  ...(bold && { bold }),
+  ...(italic && { italic }),
 });
-const fill = (argb: string): ExcelJS.Fill => ({ type: "pattern", pattern: "solid", fgColor: { argb } });
-const thin = { style: "thin", color: PALE_INK } as const;
+const SIZE = 9;
 
-/** Each kind is told apart by weight, slant and rule, so that black and white suffices. */
-const STYLES: Readonly<Record<CellKind, Partial<ExcelJS.Style>>> = {
-  title: { font: font({ bold: true, size: 14 }) },
-  heading: { font: font({ bold: true }), fill: fill("FFE9E6DF"), border: { bottom: { style: "thin", color: INK } } },
-  label: { font: font() },
-  unit: { font: font({ italic: true, color: PALE_INK }) },
-  input: {
-    font: font(),
-    fill: fill("FFFFF8E1"),
-    border: { top: thin, left: thin, bottom: thin, right: thin },
-    protection: { locked: false },
-  },
-  result: { font: font({ bold: true }) },
-  remark: { font: font({ italic: true }) },
-  note: { font: font({ italic: true, size: 8, color: PALE_INK }) },
-};
+function border({ rule }: Look): Partial<ExcelJS.Borders> | undefined {
+  if (!rule) return undefined;
+  const line = { style: "thin", color: color(rule.ink) } as const;
+  return rule.at === "below" ? { bottom: line } : { top: line, left: line, bottom: line, right: line };
+}
+
+const STYLES = fromLooks((look, kind): Partial<ExcelJS.Style> => ({
+  font: font(look),
+  ...(look.fill && { fill: { type: "pattern", pattern: "solid", fgColor: color(look.fill) } }),
+  ...(look.rule && { border: border(look) }),
+  ...(kind === "input" && { protection: { locked: false } }),
+}));
 
 /** "=CLAY.STRAIN({deformation})" as Excel keeps it in a file: no "=", bare names, the add-in's functions with their prefix. */
 export const storedFormula = (formula: string): string =>
@@ -61,10 +57,14 @@ function shownAtFirst(plan: SheetPlan): (cell: CellPlan) => CellValue {
 function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
   const shown = shownAtFirst(plan);
   for (const plannedCell of plan.cells) {
-    const { row, col, kind, value, formula, format, note, choices } = plannedCell;
+    const { row, col, kind, value, formula, format, note, choices, align } = plannedCell;
     const address = cellAddress(row, col);
     const cell = sheet.getCell(address);
-    cell.style = { ...STYLES[kind], ...(format ? { numFmt: format } : {}) };
+    cell.style = {
+      ...STYLES[kind],
+      ...(format ? { numFmt: format } : {}),
+      ...(align ? { alignment: { horizontal: align } } : {}),
+    };
     if (formula) {
       const stored = { formula: storedFormula(formula), result: shown(plannedCell) };
       // The typings know formulas that are shared, but not the array form that exceljs writes from the same shape.
@@ -87,16 +87,72 @@ function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
 /** Formulas that may give an array: without the mark, Excel would cut them down to one value with "@". */
 const isDynamic = (formula: string): boolean => /CLAY\.|INDEX\(/.test(formula);
 
+/** The numbers by which the file knows papers. */
+const A4 = 9;
+const LETTER = 1 as ExcelJS.PaperSize;
+
+function validationOf(entry: EntryRule): object {
+  const { operator, values } = boundsOf(entry);
+  return {
+    type: entry.kind === "date" ? "date" : "decimal",
+    operator,
+    formulae: values,
+    allowBlank: true,
+    showErrorMessage: true,
+    errorStyle: "stop",
+    errorTitle: titleOf(entry),
+    error: entry.message,
+  };
+}
+
+function limitEntries(sheet: ExcelJS.Worksheet, { entries = [] }: SheetPlan): void {
+  // The typings know validation by cell only.
+  const { dataValidations } = sheet as unknown as { dataValidations: { add(address: string, rule: object): void } };
+  for (const entry of entries) dataValidations.add(boxAddress(entry.box).replaceAll("$", ""), validationOf(entry));
+}
+
+async function protect(sheet: ExcelJS.Worksheet, { open = [], isProtected }: SheetPlan): Promise<void> {
+  // The first cell of each open box tells `openRows` which style an open cell has.
+  for (const { row, col } of open)
+    sheet.getCell(cellAddress(row, col)).style = { font: STYLES.label.font, protection: { locked: false } };
+  if (isProtected)
+    await sheet.protect("", {
+      selectLockedCells: true,
+      selectUnlockedCells: true,
+      formatCells: true,
+      formatColumns: true,
+      formatRows: true,
+      insertRows: true,
+      deleteRows: true,
+      objects: true,
+      scenarios: true,
+    });
+}
+
+/** Open boxes are whole rows below everything else: the rows are unlocked, not thousands of cells. exceljs writes no empty row. */
+function openRows(parts: Record<string, Uint8Array>, { open = [] }: SheetPlan): void {
+  for (const { row, col, rows } of open) {
+    const pattern = new RegExp(`<row r="${row + 1}"[^>]*>(<c r="${cellAddress(row, col)}" s="(\\d+)"/>)</row>`);
+    const found = pattern.exec(strFromU8(parts[SHEET]));
+    if (!found) throw new Error(`no open cell at ${cellAddress(row, col)}`);
+    const empty = (index: number) => `<row r="${index + 1}" s="${found[2]}" customFormat="1"/>`;
+    edit(parts, SHEET, found[0], Array.from({ length: rows }, (_, index) => empty(row + index)).join(""));
+  }
+}
+
+const SHEET = "xl/worksheets/sheet1.xml";
+
 function printSetUp(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
   sheet.pageSetup = {
-    paperSize: 9,
+    paperSize: plan.paper === "Letter" ? LETTER : A4,
     orientation: "landscape",
     fitToPage: true,
     fitToWidth: 1,
     fitToHeight: 0,
     margins: { left: 0.4, right: 0.4, top: 0.5, bottom: 0.6, header: 0.2, footer: 0.3 },
   };
-  sheet.headerFooter = { oddFooter: "&L&8&F  |  &A&C&8Page &P of &N&R&8Printed &D &T" };
+  const made = plan.footer === undefined ? "" : `${plan.footer}  |  `;
+  sheet.headerFooter = { oddFooter: `&L&8&F  |  &A&C&8Page &P of &N&R&8${made}Printed &D &T` };
   sheet.views = [{ state: "frozen", ySplit: plan.freezeRows, showGridLines: false }];
 }
 
@@ -115,17 +171,19 @@ function edit(parts: Record<string, Uint8Array>, path: string, pattern: RegExp |
   parts[path] = strToU8(after);
 }
 
+const wholeOf = ({ rows, cols }: SheetPlan): Box => ({ row: 0, col: 0, rows, cols });
+
 /** What exceljs cannot write: names that belong to the sheet, several printed pages, and the mark of dynamic arrays. */
-function complete(parts: Record<string, Uint8Array>, { plan, pages }: Layout): void {
+function complete(parts: Record<string, Uint8Array>, plan: SheetPlan): void {
   const sheet = `'${plan.name.replaceAll("'", "''")}'`;
   const reference = (box: Box) => `${sheet}!${boxAddress(box)}`;
-  const printed: [string, string] = ["_xlnm.Print_Area", pages.map(reference).join(",")];
+  const printed: [string, string] = ["_xlnm.Print_Area", (plan.pages ?? [wholeOf(plan)]).map(reference).join(",")];
   const local = Object.entries(plan.names).map(([name, box]): [string, string] => [name, reference(box)]);
   const names = [printed, ...local]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([name, target]) => `<definedName name="${name}" localSheetId="0">${target}</definedName>`);
   edit(parts, "xl/workbook.xml", "</sheets>", `</sheets><definedNames>${names.join("")}</definedNames>`);
-  edit(parts, "xl/worksheets/sheet1.xml", /(<c r="[A-Z]+\d+"[^>]*?)(><f t="array")/g, '$1 cm="1"$2');
+  edit(parts, SHEET, /(<c r="[A-Z]+\d+"[^>]*?)(><f t="array")/g, '$1 cm="1"$2');
   parts["xl/metadata.xml"] = strToU8(METADATA);
   edit(
     parts,
@@ -142,8 +200,7 @@ function complete(parts: Record<string, Uint8Array>, { plan, pages }: Layout): v
 }
 
 /** The file's bytes. */
-export async function toXlsx(layout: Layout): Promise<Uint8Array> {
-  const { plan } = layout;
+export async function toXlsx(plan: SheetPlan): Promise<Uint8Array> {
   const workbook = new ExcelJS.Workbook();
   workbook.creator = "Clayledger";
   workbook.created = FIXED_DATE;
@@ -152,12 +209,15 @@ export async function toXlsx(layout: Layout): Promise<Uint8Array> {
   for (let col = 0; col < plan.cols; col++) {
     const column = sheet.getColumn(col + 1);
     column.width = plan.columnWidths[col] ?? 9;
-    column.font = font() as ExcelJS.Font;
+    column.font = STYLES.label.font as ExcelJS.Font;
   }
   writeCells(sheet, plan);
+  limitEntries(sheet, plan);
   printSetUp(sheet, plan);
+  await protect(sheet, plan);
   const parts = unzipSync(new Uint8Array(await workbook.xlsx.writeBuffer()));
-  complete(parts, layout);
+  complete(parts, plan);
+  openRows(parts, plan);
   const ordered = Object.entries(parts).sort(([a], [b]) => (a < b ? -1 : 1));
   const dated: Zippable = Object.fromEntries(
     ordered.map(([path, bytes]) => [path, [bytes, { mtime: new Date(2000, 0, 1) }]]),

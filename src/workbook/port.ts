@@ -26,6 +26,20 @@ export interface CellPlan {
   readonly note?: string;
   /** The allowed words of an input cell. */
   readonly choices?: readonly string[];
+  /** Where the content stands; absent, numbers stand right and texts left. */
+  readonly align?: "left" | "right";
+}
+
+/** What may be typed into the cells of a box; blank always may. Dates are day numbers. */
+export interface EntryRule {
+  readonly box: Box;
+  readonly kind: "number" | "date";
+  readonly least?: number;
+  /** The least itself is refused. */
+  readonly above?: boolean;
+  readonly most?: number;
+  /** What is wanted, as the host says it when something else is typed; at most 225 characters. */
+  readonly message: string;
 }
 
 export interface Box {
@@ -50,6 +64,14 @@ export interface SheetPlan {
   readonly freezeRows: number;
   /** What stands on each printed page; absent, the whole sheet is printed. */
   readonly pages?: readonly Box[];
+  readonly paper?: "A4" | "Letter";
+  /** Stands in the footer of each page, beside the file's name and the page number. */
+  readonly footer?: string;
+  readonly entries?: readonly EntryRule[];
+  /** Protects everything but the inputs and `open`, without a password, where the host can. */
+  readonly isProtected?: boolean;
+  /** Blank cells that stay open beside the inputs. */
+  readonly open?: readonly Box[];
   /** The sheet is made without being shown: the one in front stays there. */
   readonly behind?: boolean;
 }
@@ -66,6 +88,22 @@ export interface Selection {
   readonly address: string;
   /** Row by row; a blank cell is "". An error cell is its code as text. */
   readonly values: readonly (readonly CellValue[])[];
+}
+
+/** A name that a sheet has, or a name of the workbook that leads to its cells or to none at all. */
+export interface SheetName {
+  readonly name: string;
+  readonly scope: "sheet" | "workbook";
+  /** "lost" where the name shows #REF!, or stands for something that is no range of cells. */
+  readonly place: Box | "lost";
+}
+
+/** What came of inserting the sheets of a file. */
+export interface Inserted {
+  /** The new sheets' names. */
+  readonly sheets: readonly string[];
+  /** What of the file could not be kept, in sentences. */
+  readonly remarks: readonly string[];
 }
 
 export type Unsubscribe = () => void;
@@ -91,6 +129,20 @@ export interface WorkbookPort {
    * `blank` holds anything at all.
    */
   fillNames(sheet: string, values: NamedColumns, blank?: readonly string[]): Promise<void>;
+  /** The sheet's own names, then the workbook's that lead to it or nowhere. */
+  listNames(sheet: string): Promise<SheetName[]>;
+  /**
+   * Gives the cells of an address ("B4:B20") of a sheet a name of that sheet. A name that the sheet has already, and that leads to
+   * cells, is moved only if `replace` says so: otherwise it is refused with a sentence.
+   */
+  nameCells(sheet: string, name: string, address: string, replace?: boolean): Promise<void>;
+  /** Types every formula of the sheet that shows #NAME? once more. Gives how many there were, and how many show it still. */
+  reenterFormulas(sheet: string): Promise<{ found: number; left: number }>;
+  /** Inserts the sheets of an .xlsx file as new sheets under free names; touches no other sheet. */
+  insertFile(file: Uint8Array): Promise<Inserted>;
+  isProtected(sheet: string): Promise<boolean>;
+  /** Protects everything but the inputs, or lifts the protection; one with a password is refused with a sentence. */
+  protect(sheet: string, on: boolean): Promise<void>;
   /** Called when the selection moves or a value changes, so that a plot can follow its cells. */
   onChange(listener: () => void): Promise<Unsubscribe>;
 }

@@ -95,7 +95,7 @@ describe("the names", () => {
       ..."tin_number tin_mass tin_and_wet tin_and_dry apparatus_stress apparatus_loading apparatus_unloading".split(
         " ",
       ),
-      ..."load_stress load_mark load_started".split(" "),
+      ..."load_stress load_mark load_started load_temperature".split(" "),
     ];
     const fields = FIELDS.map(({ name }) => name).filter((name) => !/^(times|readings)_\d\d$/.test(name));
     // Worked out from the tins, and by every method: read from their inputs instead.
@@ -139,7 +139,7 @@ describe("a sheet that is not whole", () => {
     const record = readRecord(await namedValues(blankSheet("US")));
     expect(record.loads).toEqual([]);
     expect(record.faults).toEqual([]);
-    expect(record.numbers).toEqual({ dial_factor: expect.closeTo(0.00254, 12) });
+    expect(record.numbers).toEqual({ dial_factor: expect.closeTo(0.00254, 12), field_factor: 0.42 });
   }, 30_000);
 
   test("no unit: a length is not guessed, and the missing unit is named once", () => {

@@ -19,7 +19,7 @@ const worksheetFunctions = readdirSync(folder)
   .map(([, name]) => name);
 
 /** Built-in functions that Excel and the embedded sheet both have, and that need no prefix in a stored file. */
-const BUILT_IN = "AND AVERAGE COUNT IF IFERROR INDEX ISNUMBER MATCH MAX OR VLOOKUP".split(" ");
+const BUILT_IN = "AND AVERAGE COUNT IF IFERROR INDEX ISNUMBER LOOKUP MATCH MAX OR ROUND VLOOKUP".split(" ");
 
 const at = (plan: SheetPlan) => new Map(plan.cells.map((cell) => [cellAddress(cell.row, cell.col), cell]));
 const formulas = (plan: SheetPlan) => plan.cells.flatMap(({ formula }) => (formula ? [formula] : []));
@@ -77,19 +77,18 @@ describe.each(plans)("%s", (_, plan) => {
       else expect(BUILT_IN).toContain(name);
   });
 
-  test("a cell address in a formula stays in its row or the one above, among the load table's cells", () => {
+  test("a cell address in a formula stays in its row, but for the look-up of the numbered row above", () => {
     const cells = at(plan);
-    const first = plan.names.load_stress.row;
-    const last = first + plan.names.load_stress.rows;
-    for (const { row, formula } of plan.cells)
-      for (const [address, , digits] of withoutTexts(formula ?? "").matchAll(
-        /(?<![\w{])([A-Z]{1,2})(\d+)(?![\w(}])/g,
-      )) {
-        const target = Number(digits) - 1;
-        expect([formula, cells.has(address)]).toEqual([formula, true]);
-        if (row >= first - 1 && row < last)
-          expect([formula, row - target === 0 || row - target === 1]).toEqual([formula, true]);
-      }
+    const heads = plan.names.load_stress.row - 2;
+    for (const { row, formula } of plan.cells) {
+      const code = withoutTexts(formula ?? "");
+      const lookups = [...code.matchAll(/LOOKUP\(100000,\$A\$(\d+):A(\d+),\$([A-Z]+)\$(\d+):\3(\d+)\)/g)];
+      for (const [text, top, bottom, , again, below] of lookups)
+        expect([text, Number(top) - 1, Number(bottom) - 1, again, below]).toEqual([text, heads, row - 1, top, bottom]);
+      const rest = lookups.reduce((left, [text]) => left.replace(text, ""), code);
+      for (const [address, , digits] of rest.matchAll(/(?<![\w{])\$?([A-Z]{1,2})\$?(\d+)(?![\w(}])/g))
+        expect([formula, cells.has(address), Number(digits) - 1]).toEqual([formula, true, row]);
+    }
   });
 
   test("results hold formulas or the spill of one, never a typed number", () => {
@@ -141,7 +140,7 @@ describe("the fields", () => {
     const others = Object.keys(names).filter((name) => !own.includes(name));
     expect(own.filter((name) => !(name in names))).toEqual([]);
     expect(others.sort()).toEqual([
-      "depth_unit",
+      "addin_version",
       "load_number",
       "load_number_coefficients",
       "load_number_times",

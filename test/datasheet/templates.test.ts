@@ -6,6 +6,7 @@ import { strFromU8, unzipSync } from "fflate";
 import { boxAddress, cellAddress } from "../../src/datasheet/address";
 import { blankSheet, type System } from "../../src/datasheet";
 import { templateBytes, TEMPLATES } from "../../src/datasheet/templates";
+import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../../src/datasheet/versions";
 import { storedFormula } from "../../src/datasheet/xlsx";
 
 const committed = (system: System) => readFileSync(path.join(__dirname, "../../templates", TEMPLATES[system]));
@@ -82,8 +83,44 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
     expect(shown("preconsolidation_stress") || "").toBe("");
   });
 
-  test("prints on A4, one page wide, with page numbers", () => {
-    expect(sheet.pageSetup).toMatchObject({ paperSize: 9, orientation: "landscape", fitToWidth: 1, fitToHeight: 0 });
-    expect(sheet.headerFooter.oddFooter).toContain("Page &P of &N");
+  test("prints on its own paper, one page wide, with file, page numbers and versions", () => {
+    const paperSize = system === "SI" ? 9 : 1;
+    expect(sheet.pageSetup).toMatchObject({ paperSize, orientation: "landscape", fitToWidth: 1, fitToHeight: 0 });
+    for (const part_ of ["&F", "Page &P of &N", `Data sheet ${TEMPLATE_VERSION}, Clayledger ${ADD_IN_VERSION}`])
+      expect(sheet.headerFooter.oddFooter).toContain(part_);
+  });
+
+  test("is protected without a password, and every input is open, down to the last row of readings", () => {
+    expect(part("xl/worksheets/sheet1.xml")).toMatch(/<sheetProtection sheet="1"(?![^>]*(password|hashValue))[^>]*>/);
+    const { row, rows } = plan.names.readings_24;
+    const open = new Set(
+      [...part("xl/worksheets/sheet1.xml").matchAll(/<row r="(\d+)" s="(\d+)" customFormat="1"\/>/g)].map(
+        ([, r, s]) => {
+          const xf = [
+            ...part("xl/styles.xml")
+              .split("<cellXfs")[1]
+              .matchAll(/<xf [^>]*?(?:\/>|>.*?<\/xf>)/g),
+          ][Number(s)][0];
+          expect(xf).toContain('locked="0"');
+          return Number(r) - 1;
+        },
+      ),
+    );
+    for (let index = row; index < row + rows; index++)
+      expect([
+        index,
+        open.has(index) || sheet.getCell(cellAddress(index, plan.names.readings_24.col)).protection?.locked === false,
+      ]).toEqual([index, true]);
+  });
+
+  test("refuses what is no number where one belongs, and says what is wanted", () => {
+    for (const { box, message } of plan.entries ?? []) {
+      const { dataValidation } = sheet.getCell(cellAddress(box.row, box.col));
+      expect(dataValidation).toMatchObject({ showErrorMessage: true, errorStyle: "stop", error: message });
+      expect(message.length).toBeLessThanOrEqual(225);
+    }
+    expect(
+      sheet.getCell(cellAddress(plan.names.ring_mass.row, plan.names.ring_mass.col)).dataValidation.error,
+    ).toContain("Ring: enter a number greater than 0 and not more than 20000");
   });
 });

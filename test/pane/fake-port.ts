@@ -1,6 +1,14 @@
 /** A workbook of one selection, for tests of the pane: it records what is asked of it, and can be made to fail. */
 import { checkFill } from "../../src/workbook/fill";
-import type { CellValue, NamedColumns, Selection, SheetPlan, WorkbookPort } from "../../src/workbook/port";
+import type {
+  CellValue,
+  Inserted,
+  NamedColumns,
+  Selection,
+  SheetName,
+  SheetPlan,
+  WorkbookPort,
+} from "../../src/workbook/port";
 
 export class FakePort implements WorkbookPort {
   readonly host = "embedded";
@@ -44,6 +52,33 @@ export class FakePort implements WorkbookPort {
     await this.answer(undefined);
     this.inserted.push(plan);
     return `${plan.name} 2`;
+  };
+
+  /** What the pane asked of the sheet's upkeep, in words. */
+  readonly asked: string[] = [];
+  names: SheetName[] = [];
+  unbound = { found: 0, left: 0 };
+  protected = false;
+  insertion: Inserted = { sheets: [], remarks: [] };
+
+  listNames = () => this.answer(this.names);
+  nameCells = async (sheet: string, name: string, address: string, replace = false): Promise<void> => {
+    await this.answer(undefined);
+    this.asked.push(`name ${name} ${sheet}!${address}${replace ? " in place of another" : ""}`);
+  };
+  reenterFormulas = (sheet: string) => {
+    this.asked.push(`re-enter ${sheet}`);
+    return this.answer(this.unbound);
+  };
+  insertFile = (file: Uint8Array) => {
+    this.asked.push(`insert ${file.length} bytes`);
+    return this.answer(this.insertion);
+  };
+  isProtected = () => this.answer(this.protected);
+  protect = async (sheet: string, on: boolean): Promise<void> => {
+    await this.answer(undefined);
+    this.asked.push(`${on ? "protect" : "open"} ${sheet}`);
+    this.protected = on;
   };
 
   onChange = async (listener: () => void): Promise<() => void> => {

@@ -1,32 +1,21 @@
 /** A sheet plan as commands of the engine. */
-import type { Box, CellPlan, SheetPlan } from "../port";
+import type { CellPlan, EntryRule, SheetPlan } from "../port";
 import type { Command } from "./engine";
 import { toEngineFormat } from "./formats";
 import { resolveNames, type LocalNames } from "./names";
 import { setNotes, type Note } from "./notes";
 import { BORDERS, charactersToPixels, STYLES } from "./styles";
+import { boundsOf, type Bounds } from "../bounds";
+import { openZones, setProtection } from "./protection";
 import { typed } from "./text";
-
-interface Zone {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
-const zoneOf = ({ row, col, rows, cols }: Box): Zone => ({
-  left: col,
-  right: col + cols - 1,
-  top: row,
-  bottom: row + rows - 1,
-});
+import { toZone, type Zone } from "./zones";
 
 /**
  * The cells in groups of the same key, as zones: runs down a column, and each merged box by itself, since the engine widens
  * a zone to the merges that it touches. (Its own mergeContiguousZones takes in cells between the zones.)
  */
 function grouped(plan: SheetPlan, key: (cell: CellPlan) => string | undefined): Map<string, Zone[]> {
-  const merges = new Map(plan.merges.map((merge) => [`${merge.row},${merge.col}`, zoneOf(merge)]));
+  const merges = new Map(plan.merges.map((merge) => [`${merge.row},${merge.col}`, toZone(merge)]));
   const groups = new Map<string, Zone[]>();
   for (const cell of [...plan.cells].sort((a, b) => a.col - b.col || a.row - b.row)) {
     const of = key(cell);
@@ -36,10 +25,37 @@ function grouped(plan: SheetPlan, key: (cell: CellPlan) => string | undefined): 
     const last = zones.at(-1);
     if (!merged && last && last.left === cell.col && last.right === cell.col && last.bottom === cell.row - 1)
       zones.splice(-1, 1, { ...last, bottom: cell.row });
-    else zones.push(merged ?? zoneOf({ row: cell.row, col: cell.col, rows: 1, cols: 1 }));
+    else zones.push(merged ?? toZone({ row: cell.row, col: cell.col, rows: 1, cols: 1 }));
     groups.set(of, zones);
   }
   return groups;
+}
+
+const CRITERIA: Readonly<Record<Bounds["operator"], string>> = {
+  between: "isBetween",
+  greaterThan: "isGreaterThan",
+  greaterThanOrEqual: "isGreaterOrEqualTo",
+};
+
+/** The day of a date cell as the engine's own locale writes it. */
+const written = (day: number): string => {
+  const date = new Date((day - 25_569) * 86_400_000);
+  return `${date.getUTCMonth() + 1}/${date.getUTCDate()}/${date.getUTCFullYear()}`;
+};
+
+/** What may be typed, in the engine's words; the engine explains a refusal by itself. */
+function byCriterion(entries: readonly EntryRule[]): Map<string, Zone[]> {
+  const zones = new Map<string, Zone[]>();
+  for (const entry of entries) {
+    const { operator, values } = boundsOf(entry);
+    const criterion =
+      entry.kind === "date"
+        ? { type: "dateIsBetween", values: values.map(written), dateValue: "exactDate" }
+        : { type: CRITERIA[operator], values: values.map(String) };
+    const key = JSON.stringify(criterion);
+    zones.set(key, [...(zones.get(key) ?? []), toZone(entry.box)]);
+  }
+  return zones;
 }
 
 /** All that makes the sheet `sheetId`, called `name`, out of the plan; names before the formulas that use them. */
@@ -55,10 +71,10 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
       // Without it the engine measures the range against the sheet in view.
       sheetId,
       name: names.get(local),
-      ranges: [{ _sheetId: sheetId, _zone: zoneOf(box) }],
+      ranges: [{ _sheetId: sheetId, _zone: toZone(box) }],
     });
 
-  for (const merge of plan.merges) add("ADD_MERGE", { target: [zoneOf(merge)], force: true });
+  for (const merge of plan.merges) add("ADD_MERGE", { target: [toZone(merge)], force: true });
   for (const [col, characters] of Object.entries(plan.columnWidths))
     add("RESIZE_COLUMNS_ROWS", { dimension: "COL", elements: [Number(col)], size: charactersToPixels(characters) });
   if (plan.freezeRows > 0) add("FREEZE_ROWS", { quantity: plan.freezeRows });
@@ -70,6 +86,9 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
   }
   for (const [format, target] of grouped(plan, (cell) => cell.format && toEngineFormat(cell.format)))
     if (format) add("SET_FORMATTING", { target, format });
+
+  for (const [align, target] of grouped(plan, (cell) => cell.align))
+    add("SET_FORMATTING", { target, style: { align } });
 
   for (const cell of plan.cells) {
     const content = cell.formula !== undefined ? resolveNames(cell.formula, names) : cell.value;
@@ -91,8 +110,19 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
       },
     });
 
+  for (const [criterion, ranges] of byCriterion(plan.entries ?? []))
+    add("ADD_DATA_VALIDATION_RULE", {
+      ranges: ranges.map((zone) => ({ _sheetId: sheetId, _zone: zone })),
+      rule: { id: `${sheetId}-${commands.length}`, isBlocking: true, criterion: JSON.parse(criterion) },
+    });
+
   const notes: Note[] = [];
   for (const { row, col, note } of plan.cells) if (note) notes.push({ row, col, text: note });
   if (notes.length > 0) commands.push(setNotes(sheetId, notes));
+
+  const inputs = grouped(plan, ({ kind }) => (kind === "input" ? kind : undefined)).get("input") ?? [];
+  commands.push(
+    setProtection(sheetId, { on: plan.isProtected ?? false, open: [...inputs, ...openZones(plan.open ?? [])] }),
+  );
   return commands;
 }

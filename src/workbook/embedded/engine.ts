@@ -2,6 +2,7 @@
 import { EvaluationError, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
 
 import "./notes";
+import { whileLifted } from "./protection";
 
 export { EvaluationError, Model };
 
@@ -37,15 +38,25 @@ class BatchPlugin extends UIPlugin {
   }
 }
 
+/** Leaves out of an .xlsx file the blank cells that a formula's range covers: the engine would write each of them. */
+class BlanksPlugin extends UIPlugin {
+  override exportForExcel(data: any): void {
+    for (const { cells, cellValues } of data.sheets)
+      for (const xc of Object.keys(cellValues ?? {}))
+        if (cellValues[xc] == null && !cells[xc]) delete cellValues[xc];
+  }
+}
+
 /** The error codes of Excel that the engine would otherwise take for plain text. */
 const EXCEL_ERRORS = ["#VALUE!", "#REF!", "#NUM!", "#NULL!", "#BUSY!"];
 
 for (const code of EXCEL_ERRORS) registries.errorTypes.add(code);
 registries.featurePluginRegistry.add("clayledger_batch", BatchPlugin as never);
+registries.featurePluginRegistry.add("clayledger_blanks", BlanksPlugin as never);
 
-/** Carries out the commands as one step. Gives the refusals: none when all went well. */
+/** Carries out the commands as one step, protected cells too. Gives the refusals: none when all went well. */
 export function runBatch(model: Model, commands: readonly Command[]): string[] {
   refusals = [];
-  (model as unknown as Dispatching).dispatch(BATCH, { commands });
+  whileLifted(() => (model as unknown as Dispatching).dispatch(BATCH, { commands }));
   return refusals;
 }

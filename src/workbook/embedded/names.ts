@@ -20,16 +20,6 @@ export function freeNames(local: readonly string[], taken: readonly string[]): M
   }
 }
 
-/** A name that is free among `taken`, letter case aside: the name itself, or "name 2", "name 3", ... within 31 characters. */
-export function freeSheetName(wanted: string, taken: readonly string[]): string {
-  const used = new Set(taken.map((name) => name.toLowerCase()));
-  for (let count = 1; ; count++) {
-    const suffix = count === 1 ? "" : ` ${count}`;
-    const name = wanted.slice(0, 31 - suffix.length) + suffix;
-    if (!used.has(name.toLowerCase())) return name;
-  }
-}
-
 /** Puts engine names in the place of `{name}`; a name that the plan does not define is refused. */
 export function resolveNames(formula: string, names: LocalNames): string {
   return formula.replace(/("(?:[^"]|"")*")|\{([A-Za-z_][\w.]*)\}/g, (whole, text: string | undefined, name: string) => {

@@ -3,8 +3,10 @@ import { helpers } from "@odoo/o-spreadsheet";
 import {
   WorkbookError,
   type CellValue,
+  type Inserted,
   type NamedColumns,
   type Selection,
+  type SheetName,
   type SheetPlan,
   type Unsubscribe,
   type WorkbookPort,
@@ -12,22 +14,22 @@ import {
 import { checkFill } from "../fill";
 import { sheetCommands } from "./commands";
 import { ownNames, takeCopies } from "./copies";
-import { runBatch, type Dispatching, type Model } from "./engine";
-import { freeNames, freeSheetName, type LocalNames } from "./names";
+import { runBatch, type Command, type Dispatching, type Model } from "./engine";
+import { freeSheetName } from "../sheet-names";
+import { freeNames, type LocalNames } from "./names";
 import { typed } from "./text";
+import { insertCommands } from "./insert";
+import { protectionOf, setProtection } from "./protection";
+import { nameCommand, namesOf, unboundFormulas } from "./upkeep";
 import type { OpenWorkbook } from "./workbook";
-
-interface Zone {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
+import { openXlsx } from "./xlsx/open";
+import { addressOf, type Zone } from "./zones";
 
 export class EmbeddedPort implements WorkbookPort {
   readonly host = "embedded";
   #model: Model;
   #localNames = new Map<string, LocalNames>();
+  #lost = new Map<string, readonly string[]>();
   readonly #listeners = new Set<() => void>();
 
   constructor(workbook: OpenWorkbook) {
@@ -36,11 +38,12 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   /** Turns to another workbook; listeners stay and hear of it. */
-  attach({ model, localNames }: OpenWorkbook): void {
+  attach({ model, localNames, lost }: OpenWorkbook): void {
     this.#model.off("update", this);
     this.#model.selection.unobserve(this);
     this.#model = model;
     this.#localNames = new Map(localNames);
+    this.#lost = new Map(lost);
     model.on("update", this, () => {
       this.#adoptCopies();
       this.#tell();
@@ -50,7 +53,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   get workbook(): OpenWorkbook {
-    return { model: this.#model, localNames: this.#localNames };
+    return { model: this.#model, localNames: this.#localNames, lost: this.#lost };
   }
 
   async sheetNames(): Promise<string[]> {
@@ -63,7 +66,7 @@ export class EmbeddedPort implements WorkbookPort {
     const model = this.#model;
     const sheets = this.#sheets();
     const name = freeSheetName(
-      helpers.sanitizeSheetName(plan.name),
+      plan.name,
       sheets.map((sheet) => sheet.name),
     );
     const sheetId = model.uuidGenerator.smallUuid();
@@ -141,6 +144,64 @@ export class EmbeddedPort implements WorkbookPort {
     );
   }
 
+  async listNames(sheet: string): Promise<SheetName[]> {
+    const sheetId = this.#sheetId(sheet);
+    return namesOf(this.#model, sheetId, this.#localNames.get(sheetId), this.#lost.get(sheetId) ?? []);
+  }
+
+  async nameCells(sheet: string, name: string, address: string, replace = false): Promise<void> {
+    const sheetId = this.#sheetId(sheet);
+    const local = new Map(this.#localNames.get(sheetId));
+    const taken = this.#model.getters.getNamedRanges().map((range) => range.name);
+    const called = local.get(name) ?? freeNames([name], taken).get(name)!;
+    this.#carryOut(
+      [nameCommand(this.#model, sheetId, name, called, helpers.toZone(address), replace)],
+      `${address} could not be named`,
+    );
+    this.#localNames.set(sheetId, local.set(name, called));
+  }
+
+  async reenterFormulas(sheet: string): Promise<{ found: number; left: number }> {
+    const sheetId = this.#sheetId(sheet);
+    const commands = unboundFormulas(this.#model, sheetId);
+    if (commands.length > 0) this.#carryOut(commands, "The formulas could not be entered again");
+    return { found: commands.length, left: unboundFormulas(this.#model, sheetId).length };
+  }
+
+  async insertFile(file: Uint8Array): Promise<Inserted> {
+    const opened = openXlsx(Uint8Array.from(file));
+    const model = this.#model;
+    const { commands, sheets, remarks } = insertCommands(model, opened.workbook);
+    const sheetIdFrom = model.getters.getActiveSheetId();
+    this.#carryOut(
+      [...commands, { type: "ACTIVATE_SHEET", sheetIdFrom, sheetIdTo: sheets[0].sheetId }],
+      "The sheets of the file could not be inserted",
+    );
+    for (const { sheetId, names, lost } of sheets) {
+      this.#localNames.set(sheetId, names);
+      this.#lost.set(sheetId, lost);
+    }
+    return { sheets: sheets.map(({ name }) => name), remarks: [...opened.remarks, ...remarks] };
+  }
+
+  async isProtected(sheet: string): Promise<boolean> {
+    return protectionOf(this.#model, this.#sheetId(sheet)).on;
+  }
+
+  async protect(sheet: string, on: boolean): Promise<void> {
+    const sheetId = this.#sheetId(sheet);
+    const { open } = protectionOf(this.#model, sheetId);
+    this.#carryOut([setProtection(sheetId, { on, open })], "The protection could not be changed");
+  }
+
+  /** All commands, or none of them and a sentence. */
+  #carryOut(commands: readonly Command[], failure: string): void {
+    const refused = runBatch(this.#model, commands);
+    if (refused.length === 0) return;
+    this.#dispatch("REQUEST_UNDO");
+    throw new WorkbookError(`${failure}, and nothing was changed: ${refused.slice(0, 3).join("; ")}.`);
+  }
+
   async onChange(listener: () => void): Promise<Unsubscribe> {
     this.#listeners.add(listener);
     return () => void this.#listeners.delete(listener);
@@ -194,8 +255,3 @@ export class EmbeddedPort implements WorkbookPort {
     return rows;
   }
 }
-
-const addressOf = ({ left, right, top, bottom }: Zone): string => {
-  const from = helpers.toXC(left, top);
-  return left === right && top === bottom ? from : `${from}:${helpers.toXC(right, bottom)}`;
-};

@@ -1,5 +1,5 @@
-/** How each kind of cell looks in the engine: told apart by weight, slant and border, so that black and white suffices. */
-import type { CellKind } from "../port";
+/** How each kind of cell looks in the engine. */
+import { fromLooks } from "../look";
 
 export interface EngineStyle {
   readonly bold?: boolean;
@@ -17,24 +17,18 @@ export interface EngineBorder {
   readonly color: string;
 }
 
-const INK = "#1F2328";
-const PALE_INK = "#4A4F55";
+export const STYLES = fromLooks(({ bold, italic, size, ink, fill }): EngineStyle => ({
+  ...(bold && { bold }),
+  ...(italic && { italic }),
+  ...(size && { fontSize: size }),
+  ...(fill && { fillColor: fill }),
+  textColor: ink,
+}));
 
-export const STYLES: Readonly<Record<CellKind, EngineStyle>> = {
-  title: { bold: true, fontSize: 14, textColor: INK },
-  heading: { bold: true, fillColor: "#E9E6DF", textColor: INK },
-  label: { textColor: INK },
-  unit: { textColor: PALE_INK, italic: true },
-  input: { fillColor: "#FFF8E1", textColor: INK },
-  result: { bold: true, textColor: INK },
-  remark: { italic: true, textColor: INK },
-  note: { italic: true, fontSize: 9, textColor: PALE_INK },
-};
-
-export const BORDERS: Readonly<Partial<Record<CellKind, EngineBorder>>> = {
-  heading: { position: "bottom", style: "thin", color: INK },
-  input: { position: "all", style: "thin", color: PALE_INK },
-};
+export const BORDERS = fromLooks(
+  ({ rule }): EngineBorder | undefined =>
+    rule && { position: rule.at === "below" ? "bottom" : "all", style: "thin", color: rule.ink },
+);
 
 /** A column width in characters of the default font, in pixels as Excel reckons them. */
 export const charactersToPixels = (characters: number): number => Math.round(characters * 7 + 5);

@@ -3,6 +3,7 @@ import { Spreadsheet } from "@odoo/o-spreadsheet";
 import { App, Component, xml } from "@odoo/owl";
 import type { Model } from "./engine";
 import { showNotesWith } from "./notes";
+import { tellRefusals } from "./protection";
 
 /** How the sheet speaks to the person before it. */
 export interface Voice {
@@ -25,6 +26,7 @@ showNotesWith(NoteBox);
 
 /** Makes the view in `target`; `templates` is the text of the engine's o_spreadsheet.xml. */
 export function sheetView(target: HTMLElement, templates: string, voice: Voice): SheetView {
+  tellRefusals((sentence) => voice.tell(sentence));
   let app: { mount(target: HTMLElement): Promise<unknown>; destroy(): void } | undefined;
   return {
     async show(model) {

@@ -6,6 +6,8 @@ export interface OpenWorkbook {
   readonly model: Model;
   /** By sheet id: what the sheet's local names are called in the engine. */
   readonly localNames: ReadonlyMap<string, LocalNames>;
+  /** By sheet id: names of its file that led to no cells. */
+  readonly lost?: ReadonlyMap<string, readonly string[]>;
 }
 
 /** A workbook of one blank sheet. */
@@ -15,10 +17,10 @@ export const newWorkbook = (): OpenWorkbook => ({
 });
 
 /** The same workbook with nothing to undo, for what a person finds and did not do. */
-export const freshHistory = ({ model, localNames }: OpenWorkbook): OpenWorkbook => {
+export const freshHistory = ({ model, ...remembered }: OpenWorkbook): OpenWorkbook => {
   const fresh = new Model(model.exportData());
   const from = fresh.getters.getActiveSheetId();
   const to = model.getters.getActiveSheetId();
   if (from !== to) fresh.dispatch("ACTIVATE_SHEET", { sheetIdFrom: from, sheetIdTo: to });
-  return { model: fresh, localNames };
+  return { model: fresh, ...remembered };
 };

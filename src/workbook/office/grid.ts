@@ -44,6 +44,11 @@ export function slices({ row, col, rows, cols }: Box, cells: number): Box[] {
   }));
 }
 
+const lookOf = ({ kind, align }: CellPlan): Excel.CellPropertiesFormat => ({
+  ...LOOK[kind],
+  ...(align && { horizontalAlignment: align === "right" ? "Right" : "Left" }),
+});
+
 /** The plan's cells, block by block from the top; blocks without a cell are left out. */
 export function blocks(plan: SheetPlan): Block[] {
   const whole: Box = { row: 0, col: 0, rows: plan.rows, cols: plan.cols };
@@ -63,7 +68,7 @@ export function blocks(plan: SheetPlan): Block[] {
     for (let row = cell.row; row < cell.row + rows; row++)
       for (let col = cell.col; col < cell.col + cols; col++) {
         const styled = cut[Math.floor(row / step)];
-        styled.looks[row - styled.box.row][col] = { format: LOOK[cell.kind] };
+        styled.looks[row - styled.box.row][col] = { format: lookOf(cell) };
       }
   }
   return cut.filter(({ looks }) => looks.some((row) => row.some(({ format }) => format)));

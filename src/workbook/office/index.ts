@@ -3,8 +3,10 @@ import {
   WorkbookError,
   type Box,
   type CellValue,
+  type Inserted,
   type NamedColumns,
   type Selection,
+  type SheetName,
   type SheetPlan,
   type Unsubscribe,
   type WorkbookPort,
@@ -12,7 +14,10 @@ import {
 import { boxAddress } from "../../datasheet/address";
 import { checkFill } from "../fill";
 import { blocks, charactersAcross, constant, slices, widthInPoints, type Block } from "./grid";
-import { freeSheetName, LAST_COLUMN, LAST_ROW, localName } from "./names";
+import { boundsOf, titleOf } from "../bounds";
+import { freeSheetName } from "../sheet-names";
+import { LAST_COLUMN, LAST_ROW, localName } from "./names";
+import { insertFile, listNames, nameCells, protect, PROTECTION, reenterFormulas } from "./upkeep";
 import { isTaken, PROTECTED, told } from "./sentence";
 
 type Values = Selection["values"];
@@ -82,9 +87,25 @@ async function furnish(context: Excel.RequestContext, sheet: Excel.Worksheet, pl
       message: `Choose one of: ${choices.join(", ")}`.slice(0, 255),
     };
   }
+  for (const entry of plan.entries ?? []) {
+    const { dataValidation } = rangeOf(sheet, entry.box);
+    const { operator, values } = boundsOf(entry);
+    const [formula1, formula2] = values.map((value) => (entry.kind === "date" ? isoDate(value) : value));
+    const rule = {
+      formula1,
+      ...(formula2 !== undefined && { formula2 }),
+      operator: (operator.charAt(0).toUpperCase() + operator.slice(1)) as "Between",
+    };
+    dataValidation.rule = entry.kind === "date" ? { date: rule as Excel.DateTimeDataValidation } : { decimal: rule };
+    dataValidation.errorAlert = { showAlert: true, style: "Stop", title: titleOf(entry), message: entry.message };
+  }
+  for (const box of plan.open ?? []) rangeOf(sheet, box).format.protection.locked = false;
   if (plan.freezeRows > 0) sheet.freezePanes.freezeRows(plan.freezeRows);
   await context.sync();
 }
+
+/** The day of a date cell, as the library takes dates. */
+const isoDate = (day: number): string => new Date((day - 25_569) * 86_400_000).toISOString().slice(0, 10);
 
 async function addNotes(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
   if (!Office.context.requirements.isSetSupported("ExcelApi", "1.18")) return;
@@ -97,7 +118,7 @@ async function addNotes(context: Excel.RequestContext, sheet: Excel.Worksheet, p
   await context.sync();
 }
 
-/** Each page as wide as the paper, the frozen rows on every page, the sheet's name and the page number in the footer. */
+/** Each page as wide as the paper, the frozen rows on every page; file, sheet, page number and versions in the footer. */
 async function layOutPrint(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
   const layout = sheet.pageLayout;
   const pages = plan.pages ?? [{ row: 0, col: 0, rows: plan.rows, cols: plan.cols }];
@@ -106,8 +127,11 @@ async function layOutPrint(context: Excel.RequestContext, sheet: Excel.Worksheet
   layout.zoom = { horizontalFitToPages: 1 };
   layout.setPrintArea(pages.map(boxAddress).join(","));
   if (plan.freezeRows > 0) layout.setPrintTitleRows(sheet.getRangeByIndexes(0, 0, plan.freezeRows, 1).getEntireRow());
-  layout.headersFooters.defaultForAllPages.leftFooter = "&A";
-  layout.headersFooters.defaultForAllPages.rightFooter = "Page &P of &N";
+  if (plan.paper) layout.paperSize = plan.paper === "A4" ? Excel.PaperType.a4 : Excel.PaperType.letter;
+  const footer = layout.headersFooters.defaultForAllPages;
+  footer.leftFooter = "&F  |  &A";
+  footer.centerFooter = "Page &P of &N";
+  footer.rightFooter = `${plan.footer ?? ""}  |  Printed &D &T`.replace(/^ {2}\| {2}/, "");
   await context.sync();
 }
 
@@ -202,6 +226,9 @@ export class OfficePort implements WorkbookPort {
         await addNotes(context, sheet, plan);
         // A machine without a printer refuses any page set-up: the sheet is whole without it.
         await layOutPrint(context, sheet, plan).catch(() => undefined);
+        doing = "protect the new sheet";
+        if (plan.isProtected) sheet.protection.protect(PROTECTION);
+        await context.sync();
         doing = "show the new sheet";
         if (!plan.behind) {
           sheet.activate();
@@ -279,6 +306,37 @@ export class OfficePort implements WorkbookPort {
       throw told(error, doing, after);
     }
   }
+
+  listNames = (sheet: string): Promise<SheetName[]> =>
+    run(`look at the names of the sheet "${sheet}"`, async (context) =>
+      listNames(context, await sheetCalled(context, sheet)),
+    );
+
+  nameCells = (sheet: string, name: string, address: string, replace = false): Promise<void> =>
+    run(`give ${address} of the sheet "${sheet}" a name`, async (context) =>
+      nameCells(context, await sheetCalled(context, sheet), name, address, replace),
+    );
+
+  reenterFormulas = (sheet: string): Promise<{ found: number; left: number }> =>
+    run(`enter the formulas of the sheet "${sheet}" again`, async (context) =>
+      reenterFormulas(context, await sheetCalled(context, sheet)),
+    );
+
+  insertFile = (file: Uint8Array): Promise<Inserted> =>
+    run("insert the sheets of the file", (context) => insertFile(context, file));
+
+  isProtected = (sheet: string): Promise<boolean> =>
+    run(`look at the sheet "${sheet}"`, async (context) => {
+      const { protection } = await sheetCalled(context, sheet);
+      protection.load("protected");
+      await context.sync();
+      return protection.protected;
+    });
+
+  protect = (sheet: string, on: boolean): Promise<void> =>
+    run(`${on ? "protect" : "lift the protection of"} the sheet "${sheet}"`, async (context) =>
+      protect(context, await sheetCalled(context, sheet), on),
+    );
 
   onChange(listener: () => void): Promise<Unsubscribe> {
     return run("follow the selection", async (context) => {

@@ -1,24 +1,4 @@
-/** Excel's own rules for what a sheet, and a name of a sheet, may be called. */
-
-const LONGEST_SHEET_NAME = 31;
-
-/**
- * The wanted sheet name, made fit for Excel (at most 31 characters, none of : \ / ? * [ ], no apostrophe at an end, not
- * "History", which Excel keeps for itself), with " 2", " 3", ... added where a sheet of that name, in any case, exists.
- */
-export function freeSheetName(wanted: string, taken: readonly string[]): string {
-  const used = new Set([...taken, "History"].map((name) => name.toLowerCase()));
-  const base =
-    wanted
-      .replace(/[:\\/?*[\]]/g, "-")
-      .replace(/^'+|'+$/g, "")
-      .trim() || "Sheet";
-  for (let count = 1; ; count++) {
-    const suffix = count === 1 ? "" : ` ${count}`;
-    const name = base.slice(0, LONGEST_SHEET_NAME - suffix.length).trimEnd() + suffix;
-    if (!used.has(name.toLowerCase())) return name;
-  }
-}
+/** Excel's own rules for what a name of a sheet may be called. */
 
 export const LAST_COLUMN = 16384;
 export const LAST_ROW = 1048576;

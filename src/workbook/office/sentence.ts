@@ -27,7 +27,7 @@ const CAUSES: Readonly<Record<string, string>> = {
   InactiveWorkbook: "the workbook is not the active one: click into it, and try again",
 };
 
-const codeOf = (error: unknown): string => (error instanceof OfficeExtension.Error ? error.code : "");
+export const codeOf = (error: unknown): string => (error instanceof OfficeExtension.Error ? error.code : "");
 
 export const isTaken = (error: unknown): boolean => codeOf(error) === "ItemAlreadyExists";
 

@@ -1,4 +1,5 @@
-import { freeSheetName, localName, withLocalNames } from "../../../src/workbook/office/names";
+import { localName, withLocalNames } from "../../../src/workbook/office/names";
+import { freeSheetName } from "../../../src/workbook/sheet-names";
 
 describe("freeSheetName", () => {
   test.each([

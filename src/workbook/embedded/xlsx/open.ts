@@ -7,8 +7,11 @@ import { toEngineFormat } from "../formats";
 import { freeNames, type LocalNames } from "../names";
 import type { Note } from "../notes";
 import { typedText } from "../text";
+import type { Protection } from "../protection";
 import type { OpenWorkbook } from "../workbook";
+import type { Zone } from "../zones";
 import { readComments } from "./comments";
+import { openStyles, readProtection } from "./protection";
 import { fromFileFormula } from "./formula";
 import { all, append, first, parseXml, writeXml } from "./xml";
 
@@ -68,6 +71,8 @@ interface Names {
   /** By sheet name: local name to engine's name. */
   readonly local: Map<string, LocalNames>;
   readonly dropped: readonly string[];
+  /** By sheet name: its names that led to no cells. */
+  readonly lost: Map<string, string[]>;
 }
 
 const RANGE = /^(?:'((?:[^']|'')+)'|([^'!]+))!(\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?)$/;
@@ -76,6 +81,7 @@ const POSSIBLE_NAME = /^[\p{L}_][\p{L}\p{N}_.]*$/u;
 /** The file's names: those of the workbook keep theirs, those of a sheet get a free one. */
 function readNames(workbook: Document, sheetNames: readonly string[]): Names {
   const dropped: string[] = [];
+  const lost = new Map<string, string[]>();
   const global: [string, string][] = [];
   const ofSheet = new Map<string, [string, string][]>();
   for (const element of all(workbook, "definedName")) {
@@ -84,6 +90,8 @@ function readNames(workbook: Document, sheetNames: readonly string[]): Names {
     const range = RANGE.exec(element.textContent.trim());
     const sheet = range && (range[1]?.replaceAll("''", "'") ?? range[2]);
     if (!range || !sheetNames.includes(sheet!) || !POSSIBLE_NAME.test(name)) {
+      const owner = sheetNames[Number(element.getAttribute("localSheetId") ?? 0)];
+      lost.set(owner, [...(lost.get(owner) ?? []), name]);
       dropped.push(name);
       continue;
     }
@@ -105,7 +113,7 @@ function readNames(workbook: Document, sheetNames: readonly string[]): Names {
     for (const [name, range] of entries) ranges[called.get(name)!] = range;
     local.set(sheet, called);
   }
-  return { ranges, local, dropped };
+  return { ranges, local, dropped, lost };
 }
 
 /** A local name is written in any letter case; another sheet's is written "'Sheet 2'!name". */
@@ -229,6 +237,19 @@ function makeRoom(sheets: { name: string; rowNumber: number; colNumber: number }
   }
 }
 
+/** Open rows end where the sheet does. */
+const within = ({ protection, colNumber, rowNumber }: any): Protection | undefined =>
+  protection && {
+    ...protection,
+    open: protection.open
+      .map((zone: Zone) => ({
+        ...zone,
+        right: Math.min(zone.right, colNumber - 1),
+        bottom: Math.min(zone.bottom, rowNumber - 1),
+      }))
+      .filter(({ left, right, top, bottom }: Zone) => left <= right && top <= bottom),
+  };
+
 function read(bytes: Uint8Array): Opened {
   const parts = unpack(bytes);
   const { workbook, sheets } = findSheets(parts);
@@ -241,21 +262,33 @@ function read(bytes: Uint8Array): Opened {
     if (/(^|\/)sharedStrings\.xml$/.test(path)) parts[path] = patchStrings(parts[path]);
     if (/(^|\/)styles\.xml$/.test(path)) parts[path] = patchStyles(parts[path]);
   }
+  const stylesPath = Object.keys(parts).find((path) => /(^|\/)styles\.xml$/.test(path));
+  const isOpen = openStyles(stylesPath === undefined ? undefined : parts[stylesPath]);
+  const protection = new Map(
+    sheets.map(({ name, path }) => [name, parts[path] ? readProtection(parts[path], isOpen) : undefined]),
+  );
   const notes = new Map(sheets.map(({ name, path }) => [name, notesOf(parts, path)]));
   const data = load(parts) as any;
   data.namedRanges = names.ranges;
-  for (const sheet of data.sheets) sheet.notes = notes.get(sheet.name);
+  for (const sheet of data.sheets) {
+    sheet.notes = notes.get(sheet.name);
+    // The engine's own lock would keep inputs too.
+    sheet.isLocked = false;
+    sheet.protection = protection.get(sheet.name);
+  }
   makeRoom(data.sheets, names);
+  for (const sheet of data.sheets) sheet.protection = within(sheet);
   const model = new Model(data);
   const { getters } = model;
   const localNames = new Map(
     [...names.local].map(([sheet, local]) => [getters.getSheetIdByName(sheet)!, local] as const),
   );
+  const lost = new Map([...names.lost].map(([sheet, list]) => [getters.getSheetIdByName(sheet)!, list] as const));
   const remarks =
     names.dropped.length > 0
       ? [`Names that are not one range of cells were left out: ${names.dropped.join(", ")}.`]
       : [];
-  return { workbook: { model, localNames }, remarks };
+  return { workbook: { model, localNames, lost }, remarks };
 }
 
 /** Opens the bytes of an .xlsx file; what cannot be read is refused with a sentence. */

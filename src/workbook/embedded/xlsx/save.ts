@@ -5,8 +5,10 @@ import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../formats";
 import { noteGetters } from "../notes";
 import type { OpenWorkbook } from "../workbook";
+import { protectionOf } from "../protection";
 import { addComments } from "./comments";
 import { toFileFormula } from "./formula";
+import { addProtection } from "./protection";
 import { all, append, first, parseXml, writeXml } from "./xml";
 
 /** A name as the file has it: its sheet's position where it is local. */
@@ -142,6 +144,7 @@ export async function saveXlsx(workbook: OpenWorkbook): Promise<Uint8Array<Array
   model.getters.getSheetIds().forEach((sheetId, index) => {
     patch(`xl/worksheets/sheet${index}.xml`, (text) => patchSheet(text, sheetId, workbook, renameOn(sheetId)));
     addComments(texts, index, noteGetters(model).getNotes(sheetId));
+    addProtection(texts, index, protectionOf(model, sheetId));
   });
   const parts = Object.fromEntries([...texts].map(([path, text]) => [path, strToU8(text)]));
   return zipSync({ ...parts, ...pictures }) as Uint8Array<ArrayBuffer>;

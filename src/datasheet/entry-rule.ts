@@ -1,0 +1,34 @@
+/** What may be typed into a field's cells, and what is said of anything else. */
+import type { Box, EntryRule } from "../workbook/port";
+import type { Field } from "./field";
+import { DATE_LIMITS, limitsOf, type Limits } from "./measures";
+
+const range = ({ least, above, most }: Limits): string => {
+  const from = least === undefined ? "" : above ? `greater than ${least}` : `not less than ${least}`;
+  const to = most === undefined ? "" : `not more than ${most}`;
+  const both = [from, to].filter(Boolean).join(" and ");
+  return both && ` ${both}`;
+};
+
+/** None for texts. */
+export function entryRule(
+  { label, measure, limits }: Pick<Field, "label" | "measure" | "limits">,
+  box: Box,
+): EntryRule | undefined {
+  const called = label.trim();
+  if (measure === "text") return undefined;
+  if (measure === "date")
+    return {
+      box,
+      kind: "date",
+      ...DATE_LIMITS,
+      message: `${called}: enter a date of this computer's own form, from 1990 to 2099.`,
+    };
+  const allowed = limits ?? limitsOf(measure);
+  return {
+    box,
+    kind: "number",
+    ...allowed,
+    message: `${called}: enter a number${range(allowed)}, with this computer's own decimal sign (a text such as 12,5 or 12.5 kPa is no number).`,
+  };
+}

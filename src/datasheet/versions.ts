@@ -1,0 +1,58 @@
+/** Which data sheet this is, and what came with each version of it. */
+import { version } from "../../package.json";
+
+export const TEMPLATE_VERSION = 2;
+export const ADD_IN_VERSION = version;
+
+/** What a version brought: in sentences, and the names that older sheets do not have. */
+export interface News {
+  readonly version: number;
+  readonly sentences: readonly string[];
+  readonly names: readonly string[];
+}
+
+export const NEWS: readonly News[] = [
+  {
+    version: 2,
+    sentences: [
+      "Laboratory, sample type, limits, dates of sampling and receipt, calibration dates and the lever ratio have cells.",
+      "Each load has a temperature, and cv at 20 degrees Celsius.",
+      "The field curve, the quality of the sample, the chosen C alpha with its ratio to Cc, and the load of inundation stand among the results.",
+      "The unit of depth is chosen like the others; up to 2000 readings a load; cells that are not inputs are protected without a password.",
+    ],
+    names: [
+      "laboratory",
+      "sample_type",
+      "atterberg_limits",
+      "sample_date",
+      "date_received",
+      "lever_ratio",
+      "frame_calibration_due",
+      "dial_calibration_due",
+      "balance_calibration_due",
+      "load_temperature",
+      "cv_20",
+      "c_alpha_load",
+      "c_alpha_chosen",
+      "c_alpha_ratio",
+      "field_factor",
+      "field_compression_index",
+      "field_recompression_index",
+      "field_meeting_stress",
+      "field_meeting_void_ratio",
+      "field_remark",
+      "quality_change",
+      "quality_class",
+      "quality_strain",
+      "quality_strain_class",
+      "quality_remark",
+      "inundation_stress",
+      "inundation_strain",
+      "swelling_pressure",
+      "addin_version",
+    ],
+  },
+];
+
+/** What versions after `version` brought. */
+export const newsSince = (version: number): readonly News[] => NEWS.filter((news) => news.version > version);

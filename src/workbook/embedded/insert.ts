@@ -1,0 +1,179 @@
+/** The sheets of another workbook as commands that make them anew in this one, under free names. */
+import { helpers, tokenize } from "@odoo/o-spreadsheet";
+import { freeSheetName } from "../sheet-names";
+import type { Command, Model } from "./engine";
+import { freeNames, renameIn, type LocalNames } from "./names";
+import { noteGetters, setNotes } from "./notes";
+import { protectionOf, setProtection } from "./protection";
+import type { OpenWorkbook } from "./workbook";
+
+export interface InsertedSheet {
+  readonly sheetId: string;
+  readonly name: string;
+  readonly names: LocalNames;
+  readonly lost: readonly string[];
+}
+
+type Sheet = Record<string, any>;
+
+/** Every word of a formula that may be a name. */
+const wordsOf = (formula: string): string[] => {
+  const tokens = tokenize(formula);
+  return tokens
+    .filter(({ type }, i) => type === "SYMBOL" && tokens[i + 1]?.type !== "LEFT_PAREN")
+    .map(({ value }) => value)
+    .filter((word) => !helpers.isEvaluationError(word) && /^[\p{L}_]/u.test(word));
+};
+
+const TRUTHS = /^(true|false)$/i;
+
+/**
+ * What a sheet's names are called in the workbook that it comes to. A name that only its formulas know gets a name of its own
+ * too: it must not lead to the cells of another test.
+ */
+function ownNames(source: Model, sheet: Sheet, local: LocalNames, taken: readonly string[]) {
+  const { getters } = source;
+  const localOf = new Map([...local].map(([name, called]) => [called.toLowerCase(), name]));
+  const nameOf = (word: string): string => localOf.get(word.toLowerCase()) ?? word;
+  const here = getters.getNamedRanges().filter(({ range }) => range.sheetId === sheet.id);
+  const words = Object.values(sheet.cells as Record<string, string>)
+    .filter((content) => content.startsWith("="))
+    .flatMap(wordsOf)
+    .filter((word) => !TRUTHS.test(word))
+    .map(nameOf);
+  // The first spelling of a name stands for all: names do not know capitals.
+  const wanted = new Map([...here.map(({ name }) => nameOf(name)), ...words].map((name) => [name.toLowerCase(), name]));
+  const names = freeNames([...wanted.values()], taken);
+  const called = (word: string): string => names.get(wanted.get(nameOf(word).toLowerCase()) ?? "") ?? word;
+  const ranges = here.map(({ name, range }) => ({ name: called(name), zone: range.zone }));
+  return { names, called, ranges };
+}
+
+/** Takes a look at a sheet as the engine exports it, and gives the commands in the order in which they can be carried out. */
+export function insertCommands(
+  target: Model,
+  source: OpenWorkbook,
+): { commands: Command[]; sheets: InsertedSheet[]; remarks: string[] } {
+  const data = source.model.exportData() as any;
+  const commands: Command[] = [];
+  const inserted: InsertedSheet[] = [];
+  const remarks: string[] = [];
+  const takenSheets = target.getters.getSheetIds().map((id) => target.getters.getSheetName(id));
+  const takenNames = target.getters.getNamedRanges().map(({ name }) => name);
+  const idOf = new Map<string, string>();
+  for (const sheet of data.sheets) idOf.set(sheet.id, target.uuidGenerator.smallUuid());
+  const nameOf = new Map<string, string>();
+  for (const sheet of data.sheets as Sheet[]) {
+    const name = freeSheetName(sheet.name, takenSheets);
+    takenSheets.push(name);
+    nameOf.set(sheet.name, name);
+    commands.push({
+      type: "CREATE_SHEET",
+      sheetId: idOf.get(sheet.id)!,
+      name,
+      position: takenSheets.length - 1,
+      cols: sheet.colNumber,
+      rows: sheet.rowNumber,
+    });
+  }
+  for (const sheet of data.sheets as Sheet[]) {
+    const sheetId = idOf.get(sheet.id)!;
+    const { names, called, ranges } = ownNames(
+      source.model,
+      sheet,
+      source.localNames.get(sheet.id) ?? new Map(),
+      takenNames,
+    );
+    takenNames.push(...names.values());
+    inserted.push({ sheetId, name: nameOf.get(sheet.name)!, names, lost: source.lost?.get(sheet.id) ?? [] });
+    for (const { name, zone } of ranges)
+      commands.push({ type: "CREATE_NAMED_RANGE", sheetId, name, ranges: [{ _sheetId: sheetId, _zone: zone }] });
+    commands.push(...looks(data, sheet, sheetId), ...contents(sheet, sheetId, called, nameOf));
+    commands.push(setNotes(sheetId, noteGetters(source.model).getNotes(sheet.id)));
+    const charts = (sheet.figures as Sheet[]).filter(({ tag }) => tag !== "image").length;
+    if (charts > 0)
+      remarks.push(`${charts} ${charts === 1 ? "chart" : "charts"} of "${sheet.name}" did not come along.`);
+    commands.push(setProtection(sheetId, protectionOf(source.model, sheet.id)));
+  }
+  return { commands, sheets: inserted, remarks };
+}
+
+const zone = (address: string) => helpers.toZone(address);
+
+function looks(data: any, sheet: Sheet, sheetId: string): Command[] {
+  const commands: Command[] = [];
+  const add = (type: string, payload: object) => commands.push({ type, sheetId, ...payload });
+  for (const address of sheet.merges) add("ADD_MERGE", { target: [zone(address)], force: true });
+  for (const [dimension, headers] of [
+    ["COL", sheet.cols],
+    ["ROW", sheet.rows],
+  ])
+    for (const [size, elements] of bySize(headers)) add("RESIZE_COLUMNS_ROWS", { dimension, elements, size });
+  for (const [address, id] of Object.entries(sheet.styles))
+    add("SET_FORMATTING", { target: [zone(address)], style: data.styles[id as string] });
+  for (const [address, id] of Object.entries(sheet.formats))
+    add("SET_FORMATTING", { target: [zone(address)], format: data.formats[id as string] });
+  for (const [address, id] of Object.entries(sheet.borders))
+    add("SET_BORDERS_ON_TARGET", { target: [zone(address)], border: data.borders[id as string] });
+  const { xSplit, ySplit } = sheet.panes ?? {};
+  if (ySplit) add("FREEZE_ROWS", { quantity: ySplit });
+  if (xSplit) add("FREEZE_COLUMNS", { quantity: xSplit });
+  add("SET_GRID_LINES_VISIBILITY", { areGridLinesVisible: sheet.areGridLinesVisible });
+  for (const figure of sheet.figures as Sheet[])
+    if (figure.tag === "image")
+      add("CREATE_IMAGE", {
+        figureId: `${sheetId}-${figure.id}`,
+        col: figure.col ?? 0,
+        row: figure.row ?? 0,
+        offset: figure.offset ?? { x: figure.x ?? 0, y: figure.y ?? 0 },
+        size: { width: figure.width, height: figure.height },
+        definition: figure.data,
+      });
+  return commands;
+}
+
+/** Header numbers by their size. */
+function bySize(headers: Record<string, { size?: number }>): Map<number, number[]> {
+  const sizes = new Map<number, number[]>();
+  for (const [index, { size }] of Object.entries(headers ?? {}))
+    if (size !== undefined) sizes.set(size, [...(sizes.get(size) ?? []), Number(index)]);
+  return sizes;
+}
+
+function contents(
+  sheet: Sheet,
+  sheetId: string,
+  called: (name: string) => string,
+  sheetNames: Map<string, string>,
+): Command[] {
+  const renamed = (formula: string): string => `=${renameIn(withSheets(formula.slice(1), sheetNames), called)}`;
+  const commands: Command[] = Object.entries(sheet.cells as Record<string, string>).map(([xc, content]) => ({
+    type: "UPDATE_CELL",
+    sheetId,
+    ...helpers.toCartesian(xc),
+    content: content.startsWith("=") ? renamed(content) : content,
+  }));
+  const rangesOf = (addresses: string[]) => addresses.map((address) => ({ _sheetId: sheetId, _zone: zone(address) }));
+  for (const { id, ranges, ...rule } of sheet.dataValidationRules)
+    commands.push({
+      type: "ADD_DATA_VALIDATION_RULE",
+      sheetId,
+      ranges: rangesOf(ranges),
+      rule: { id: `${sheetId}-${id}`, ...rule },
+    });
+  for (const { id, ranges, ...format } of sheet.conditionalFormats)
+    commands.push({
+      type: "ADD_CONDITIONAL_FORMAT",
+      sheetId,
+      ranges: rangesOf(ranges),
+      cf: { id: `${sheetId}-${id}`, ...format },
+    });
+  return commands;
+}
+
+/** References to sheets of the file, by the names that these have now. */
+const withSheets = (formula: string, sheetNames: Map<string, string>): string =>
+  formula.replace(/("(?:\\"|[^"])*")|'((?:[^']|'')+)'!|([\p{L}_][\p{L}\p{N}_.]*)!/gu, (whole, text, quoted, bare) => {
+    const now = text === undefined ? sheetNames.get(quoted?.replaceAll("''", "'") ?? bare) : undefined;
+    return now === undefined ? whole : `'${now.replaceAll("'", "''")}'!`;
+  });

@@ -1,0 +1,128 @@
+/**
+ * Protection without a password, which the engine has for whole sheets only: here the contents of all cells of a sheet are
+ * kept, but for its open ones. Kept with the sheet through undo, moved rows and copies.
+ */
+import { CorePlugin, coreTypes, registries } from "@odoo/o-spreadsheet";
+import { toZone, type Zone } from "./zones";
+import type { Box } from "../port";
+
+const PROTECT = "CLAYLEDGER_PROTECT";
+
+export interface Protection {
+  readonly on: boolean;
+  /** Open cells. */
+  readonly open: readonly Zone[];
+}
+
+/** The getters that the plugin adds to the engine's. */
+export interface ProtectionGetters {
+  getProtection(sheetId: string): Protection;
+}
+
+interface Kept {
+  readonly sheetId: string;
+  readonly on: boolean;
+  readonly open: readonly { readonly sheetId: string; readonly zone: Zone }[];
+}
+
+const NONE: Protection = { on: false, open: [] };
+
+/** Commands that change what a cell holds. */
+const WRITES = new Set(["UPDATE_CELL", "CLEAR_CELL", "CLEAR_CELLS", "DELETE_CONTENT"]);
+
+let lifted = 0;
+let onRefused: (sentence: string) => void = () => undefined;
+
+/** Runs what the add-in itself does to cells that a person may not touch. */
+export function whileLifted<T>(work: () => T): T {
+  lifted++;
+  try {
+    return work();
+  } finally {
+    lifted--;
+  }
+}
+
+/** Who tells a person why nothing happened. */
+export const tellRefusals = (tell: (sentence: string) => void): void => void (onRefused = tell);
+
+const REFUSED =
+  "This cell is protected: fill in the framed cells. To change the sheet itself, lift the protection in the pane (Sheet check).";
+
+const inZone = ({ left, right, top, bottom }: Zone, col: number, row: number): boolean =>
+  col >= left && col <= right && row >= top && row <= bottom;
+
+class ProtectionPlugin extends CorePlugin {
+  static override getters = ["getProtection"] as never;
+  readonly kept: readonly Kept[] = [];
+
+  getProtection(sheetId: string): Protection {
+    const found = this.kept.find((one) => one.sheetId === sheetId);
+    return found ? { on: found.on, open: found.open.map(({ zone }) => zone) } : NONE;
+  }
+
+  override allowDispatch(command: any): any {
+    if (lifted > 0 || !WRITES.has(command.type)) return "Success";
+    // A change of style alone carries no content.
+    if (command.type === "UPDATE_CELL" && command.content === undefined && command.formula === undefined)
+      return "Success";
+    const { on, open } = this.getProtection(command.sheetId);
+    if (!on) return "Success";
+    const zones: Zone[] = command.target ?? [
+      { left: command.col, right: command.col, top: command.row, bottom: command.row },
+    ];
+    const isOpen = zones.every((zone) =>
+      open.some((one) => inZone(one, zone.left, zone.top) && inZone(one, zone.right, zone.bottom)),
+    );
+    if (isOpen) return "Success";
+    onRefused(REFUSED);
+    return "SheetLocked";
+  }
+
+  override adaptRanges({ applyChange }: any): void {
+    const adapted = this.kept.map((one) => ({
+      ...one,
+      open: one.open.flatMap((range) => {
+        const { changeType, range: moved } = applyChange(range);
+        return changeType === "REMOVE" ? [] : changeType === "NONE" ? [range] : [moved];
+      }),
+    }));
+    if (this.kept.length > 0) this.#keep(adapted);
+  }
+
+  override handle(command: any): void {
+    if (command.type === PROTECT) this.#set(command.sheetId, command.protection);
+    if (command.type === "DUPLICATE_SHEET") this.#set(command.sheetIdTo, this.getProtection(command.sheetId));
+    if (command.type === "DELETE_SHEET") this.#keep(this.kept.filter(({ sheetId }) => sheetId !== command.sheetId));
+  }
+
+  override import(data: any): void {
+    for (const { id, protection } of data.sheets) if (protection) this.#set(id, protection);
+  }
+
+  override export(data: any): void {
+    for (const sheet of data.sheets) sheet.protection = this.getProtection(sheet.id);
+  }
+
+  #set(sheetId: string, { on, open }: Protection): void {
+    const ranges = open.map((zone) => this.getters.getRangeFromZone(sheetId, zone));
+    this.#keep([...this.kept.filter((one) => one.sheetId !== sheetId), { sheetId, on, open: ranges as never }]);
+  }
+
+  #keep(kept: readonly Kept[]): void {
+    (this.history as any).update("kept", kept);
+  }
+}
+
+coreTypes.add(PROTECT as never);
+// What others would have to undo of it in a shared session, of which there is none here.
+registries.inverseCommandRegistry.add(PROTECT, (command) => [command]);
+registries.corePluginRegistry.add("clayledger_protection", ProtectionPlugin as never);
+
+/** The command that sets a sheet's protection. */
+export const setProtection = (sheetId: string, protection: Protection) => ({ type: PROTECT, sheetId, protection });
+
+export const protectionOf = (model: { readonly getters: unknown }, sheetId: string): Protection =>
+  (model.getters as ProtectionGetters).getProtection(sheetId);
+
+export const openZones = (boxes: readonly Box[]): Zone[] => boxes.map(toZone);

@@ -1,0 +1,73 @@
+/** What keeps a sheet whole in the embedded workbook: its names and its formulas. */
+import { helpers } from "@odoo/o-spreadsheet";
+import { WorkbookError, type SheetName } from "../port";
+import type { Command, Model } from "./engine";
+import type { LocalNames } from "./names";
+import { addressOf, toBox, type Zone } from "./zones";
+
+/** The sheet's own names, then the workbook's that lead to it; `lost` are names of the file that led nowhere. */
+export function namesOf(
+  { getters }: Model,
+  sheetId: string,
+  local: LocalNames | undefined,
+  lost: readonly string[],
+): SheetName[] {
+  const own: SheetName[] = [];
+  const called = new Set<string>();
+  for (const [name, engineName] of local ?? []) {
+    const range = getters.getNamedRange(engineName)?.range;
+    if (!range) continue;
+    called.add(engineName.toLowerCase());
+    const isHere = range.sheetId === sheetId && !range.invalidXc;
+    own.push({ name, scope: "sheet", place: isHere ? toBox(range.zone) : "lost" });
+  }
+  const found = new Set(own.map(({ name }) => name.toLowerCase()));
+  const gone = lost
+    .filter((name) => !found.has(name.toLowerCase()))
+    .map((name): SheetName => ({ name, scope: "sheet", place: "lost" }));
+  const global = getters
+    .getNamedRanges()
+    .filter(({ name, range }) => range.sheetId === sheetId && !called.has(name.toLowerCase()))
+    .map(({ name, range }): SheetName => ({
+      name,
+      scope: "workbook",
+      place: range.invalidXc ? "lost" : toBox(range.zone),
+    }));
+  return [...own, ...gone, ...global];
+}
+
+/** The command that puts a name at a zone; a name that leads to cells already is moved only on `replace`. */
+export function nameCommand(
+  model: Model,
+  sheetId: string,
+  name: string,
+  engineName: string,
+  zone: Zone,
+  replace: boolean,
+): Command {
+  const present = model.getters.getNamedRange(engineName)?.range;
+  const ranges = [{ _sheetId: sheetId, _zone: zone }];
+  if (!present) return { type: "CREATE_NAMED_RANGE", sheetId, name: engineName, ranges };
+  if (present.sheetId === sheetId && !present.invalidXc && !replace)
+    throw new WorkbookError(
+      `The name "${name}" is already at ${addressOf(present.zone)} and was left there: say that it may be moved.`,
+    );
+  return { type: "UPDATE_NAMED_RANGE", sheetId, oldRangeName: engineName, newRangeName: engineName, ranges };
+}
+
+/** What the engine shows for a function or a name that it does not know. */
+const UNKNOWN = new Set(["#NAME?", "#BAD_EXPR"]);
+
+/** The formulas of a sheet that show that something in them is not known, as commands that type them once more. */
+export function unboundFormulas({ getters }: Model, sheetId: string): Command[] {
+  return Object.values(getters.getCells(sheetId)).flatMap(({ id, isFormula }) => {
+    if (!isFormula) return [];
+    const position = getters.getCellPosition(id);
+    const { value } = getters.getEvaluatedCell(position);
+    if (typeof value !== "string" || !helpers.isEvaluationError(value) || !UNKNOWN.has(value)) return [];
+    const content = getters
+      .getCellText(position, { showFormula: true })
+      .replace(/_xldudf_CLAY_(?=\w+\s*\()/gi, "CLAY.");
+    return [{ type: "UPDATE_CELL", ...position, content }];
+  });
+}

@@ -1,0 +1,34 @@
+/** How each kind of cell looks, once for every host: told apart by weight, slant and rule, so that black and white suffices. */
+import type { CellKind } from "./port";
+
+export interface Look {
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  /** Points, where it is not the size of the rest. */
+  readonly size?: number;
+  readonly ink: string;
+  readonly fill?: string;
+  /** A rule below, or around. */
+  readonly rule?: { readonly at: "below" | "around"; readonly ink: string };
+}
+
+const INK = "#1F2328";
+const PALE_INK = "#4A4F55";
+
+export const LOOKS: Readonly<Record<CellKind, Look>> = {
+  title: { bold: true, size: 14, ink: INK },
+  heading: { bold: true, ink: INK, fill: "#E9E6DF", rule: { at: "below", ink: INK } },
+  label: { ink: INK },
+  unit: { italic: true, ink: PALE_INK },
+  input: { ink: INK, fill: "#FFF8E1", rule: { at: "around", ink: PALE_INK } },
+  result: { bold: true, ink: INK },
+  remark: { italic: true, ink: INK },
+  note: { italic: true, size: 9, ink: PALE_INK },
+};
+
+/** A record of something made from each kind's look. */
+export const fromLooks = <T>(make: (look: Look, kind: CellKind) => T): Readonly<Record<CellKind, T>> =>
+  Object.fromEntries(Object.entries(LOOKS).map(([kind, look]) => [kind, make(look, kind as CellKind)])) as Record<
+    CellKind,
+    T
+  >;
