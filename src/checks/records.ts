@@ -173,6 +173,8 @@ export const RECORD_CHECKS = [
     basis: "ASTM D2435 and BS 1377-5 / ISO 17892-5, from memory: check the edition that applies",
     limits: {},
     ask: ({ record }) => {
+      if (record.missing.includes("project") && record.missing.includes("report_number"))
+        return cannotAsk("the sheet has no cells for a project or a report number: it is not a whole data sheet");
       const lacking = REQUIRED.filter(([, has]) => !has(record)).map(([what]) => what);
       const compared = [
         figure(record, "items missing", lacking.length, "number"),
@@ -189,8 +191,10 @@ export const RECORD_CHECKS = [
     severity: "explain",
     basis: ISO_17025,
     limits: {},
-    ask: ({ record: { words } }) => {
+    ask: ({ record: { words, missing } }) => {
       const { tested_by, checked_by } = words;
+      if (missing.includes("tested_by") && missing.includes("checked_by"))
+        return cannotAsk(`the sheet has no cells for ${cellCalled("tested_by")} and ${cellCalled("checked_by")}`);
       const order = (["sample_date", "date_started", "date_ended", "date_checked"] as const).filter(
         (name) => words[name],
       );

@@ -601,7 +601,7 @@ const CASES: Readonly<Record<string, Case>> = {
       [{}, "explain", /missing: Tested by \(tested_by\), Checked by \(checked_by\)/],
       [{ tested_by: "NN", checked_by: "MM", standard: "" }, "explain", /missing: Standard \(standard\)$/],
     ],
-    needs: null,
+    needs: [["project", "report_number"], /not a whole data sheet/],
   },
   Q64: {
     pass: { tested_by: "NN", checked_by: "MM", date_checked: day("2031-03-20") },
@@ -619,7 +619,7 @@ const CASES: Readonly<Record<string, Case>> = {
         /lies before .*\(sample_date\)/,
       ],
     ],
-    needs: null,
+    needs: [["tested_by", "checked_by"], /no cells for Tested by/],
   },
   Q65: {
     pass: { override_of: ["cv of load 3"], override_reason: ["poor early readings"], override_by: ["NN"] },
