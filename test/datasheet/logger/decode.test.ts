@@ -21,6 +21,10 @@ test.each(["utf-16le", "utf-16be"] as const)("%s without its mark is read", (enc
   expect(decoded).toMatchObject({ ok: true, value: { encoding: "UTF-16", lines: ["Time;Weg µm", "0;1,5"] } });
 });
 
+test.each(["utf-16le", "utf-16be"] as const)("%s with its mark is read where no byte is zero", (encoding) =>
+  expect(decode(encode("Времяосадка", encoding))).toMatchObject({ ok: true, value: { lines: ["Времяосадка"] } }),
+);
+
 test("what is not Unicode is read as Windows-1252, and said", () => {
   const bytes = Uint8Array.from(TEXT, (letter) => letter.charCodeAt(0));
   const decoded = decode(bytes);

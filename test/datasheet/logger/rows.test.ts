@@ -70,8 +70,8 @@ test("a load that is missing is told; the reading counts", () => {
 });
 
 test("a quotation mark that is never closed spoils its own line only", () => {
-  const rows = read('0,1,50\n"1,1.1,50\n2,1.2,50\n3,1.3,50\n');
-  expect(rows.lines).toEqual([3, 5, 6]);
+  const rows = read('0,1,50\n"1,1.1,50\n\n2,1.2,50\n3,1.3,50\n');
+  expect(rows.lines).toEqual([3, 6, 7]);
   expect(rows.faults.map(({ line }) => line)).toEqual([4]);
 });
 
