@@ -1,8 +1,8 @@
 /** Which data sheet this is, and what came with each version of it. */
-import { version } from "../../package.json";
+import project from "../../package.json";
 
 export const TEMPLATE_VERSION = 2;
-export const ADD_IN_VERSION = version;
+export const ADD_IN_VERSION = project.version;
 
 /** What a version brought: in sentences, and the names that older sheets do not have. */
 export interface News {
