@@ -14,3 +14,15 @@ export function boxAddress({ row, col, rows, cols }: Box): string {
   const first = absolute(row, col);
   return rows === 1 && cols === 1 ? first : `${first}:${absolute(row + rows - 1, col + cols - 1)}`;
 }
+
+const columnNumber = (letters: string): number =>
+  [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+
+/** The box of "B4" or "B4:C18", as a port gives an address; undefined for anything that is not one block of cells. */
+export function boxOf(address: string): Box | undefined {
+  const found = /^\$?([A-Z]+)\$?(\d+)(?::\$?([A-Z]+)\$?(\d+))?$/i.exec(address);
+  if (!found) return undefined;
+  const [, left, top, right = left, bottom = top] = found;
+  const [row, col] = [Number(top) - 1, columnNumber(left)];
+  return { row, col, rows: Number(bottom) - row, cols: columnNumber(right) - col + 1 };
+}

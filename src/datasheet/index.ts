@@ -3,3 +3,5 @@ export { blankSheet, fillSheet, type SheetOptions, type SheetValues } from "./sh
 export { demoSheet } from "./demo";
 export { FIELDS, type NamedField } from "./fields";
 export type { System } from "./measures";
+export { boxAddress, boxOf } from "./address";
+export { cellsToName, checkSheet, CHECKED_NAMES, type Finding, type SheetCheck } from "./sheet-check";

@@ -135,6 +135,7 @@ const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
   { name: "dial_calibration_due", measure: "date" },
   { name: "frame_calibration_due", measure: "date" },
   { name: "balance_calibration_due", measure: "date" },
+  { name: "load_number", measure: "count" },
   { name: "load_mass", measure: "mass" },
   { name: "load_temperature", measure: "ratio" },
   { name: "override_of", measure: "text" },
@@ -303,20 +304,22 @@ const rowsOf = <T>(reader: Reader, names: readonly string[], read: (row: number)
 function readLoads(reader: Reader): LoadRecord[] {
   const rows = Math.max(reader.rows("load_stress"), LOADS);
   const loads = Array.from({ length: rows }, (_, row): LoadRecord => {
-    const series = `_${loadSuffix(row + 1)}`;
+    const number = reader.rows("load_number") > 0 ? (reader.number("load_number", row) ?? 0) : row + 1;
+    const series = `_${loadSuffix(number)}`;
     return {
-      number: row + 1,
+      number,
       stress: reader.number("load_stress", row),
       inundated: reader.word("load_mark", row) !== undefined,
       started: reader.word("load_started", row),
       hangerMass: reader.number("load_mass", row),
       temperature: reader.number("load_temperature", row),
-      readings: row < LOADS ? readReadings(reader, `times${series}`, `readings${series}`) : [],
+      readings: number >= 1 && number <= LOADS ? readReadings(reader, `times${series}`, `readings${series}`) : [],
       results: reader.pick(LOAD_RESULTS, (name) => reader.number(name, row)),
       words: reader.pick(LOAD_WORDS, (name) => reader.word(name, row)),
     };
   });
-  return loads.filter(({ stress, readings }) => stress !== undefined || readings.length > 0);
+  // A row without a number was put in between the loads, and is none.
+  return loads.filter(({ number, stress, readings }) => number > 0 && (stress !== undefined || readings.length > 0));
 }
 
 /** The schedule of times below the last reading says nothing, and is left out. */

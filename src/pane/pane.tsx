@@ -3,6 +3,7 @@ import { FluentProvider, makeStyles, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import type { WorkbookPort } from "../workbook/port";
 import { AboutScreen } from "./about-screen";
+import { CheckScreen } from "./check-screen";
 import { PlotScreen } from "./plot-screen";
 import { ReadingsScreen } from "./readings-screen";
 import { SheetScreen, type Sheets } from "./sheet-screen";
@@ -28,7 +29,7 @@ export interface PaneProps {
   readonly look: Look;
 }
 
-const SCREENS = ["sheet", "readings", "plot", "about"] as const;
+const SCREENS = ["sheet", "readings", "plot", "check", "about"] as const;
 
 type Screen = (typeof SCREENS)[number];
 
@@ -61,6 +62,7 @@ export function Pane({ port, sheets, look }: PaneProps) {
             </div>
           )}
           {screen === "plot" && <PlotScreen port={port} />}
+          {screen === "check" && <CheckScreen port={port} />}
           {screen === "about" && <AboutScreen />}
         </div>
       </main>

@@ -55,6 +55,7 @@ export function insertCommands(
   source: OpenWorkbook,
 ): { commands: Command[]; sheets: InsertedSheet[]; remarks: string[] } {
   const data = source.model.exportData() as any;
+  for (const sheet of data.sheets) sheet.cells = cellsOf(source.model, sheet.id);
   const commands: Command[] = [];
   const inserted: InsertedSheet[] = [];
   const remarks: string[] = [];
@@ -96,6 +97,17 @@ export function insertCommands(
     commands.push(setProtection(sheetId, protectionOf(source.model, sheet.id)));
   }
   return { commands, sheets: inserted, remarks };
+}
+
+/** What every cell holds as it was typed, by address: the engine's own export packs likenesses together. */
+function cellsOf({ getters }: Model, sheetId: string): Record<string, string> {
+  const cells: Record<string, string> = {};
+  for (const cell of Object.values(getters.getCells(sheetId))) {
+    const position = getters.getCellPosition(cell.id);
+    const content = cell.isFormula ? getters.getCellText(position, { showFormula: true }) : cell.content;
+    if (content) cells[helpers.toXC(position.col, position.row)] = content;
+  }
+  return cells;
 }
 
 const zone = (address: string) => helpers.toZone(address);

@@ -183,14 +183,27 @@ async function namedRanges(
   names: readonly string[],
   property: "values" | "formulas",
 ): Promise<Map<string, Excel.Range>> {
-  const known = (await sheetCalled(context, sheet)).names;
-  const items = names.map((name) => ({ name, item: known.getItemOrNullObject(localName(name)).load("type") }));
+  const own = (await sheetCalled(context, sheet)).names;
+  const shared = context.workbook.names;
+  const items = names.map((name) => ({
+    name,
+    own: own.getItemOrNullObject(localName(name)).load("type"),
+    shared: shared.getItemOrNullObject(localName(name)).load("type"),
+  }));
   await context.sync();
-  const found = items
-    .filter(({ item }) => !item.isNullObject && item.type === "Range")
-    .map(({ name, item }) => [name, item.getRangeOrNullObject().load(property)] as const);
+  const isRange = (item: Excel.NamedItem): boolean => !item.isNullObject && item.type === "Range";
+  const found = items.flatMap(({ name, own, shared }) => {
+    const item = [own, shared].find(isRange);
+    if (!item) return [];
+    const range = item.getRangeOrNullObject().load(property);
+    return [{ name, range, owner: item === shared ? range.worksheet.load("name") : undefined }];
+  });
   await context.sync();
-  return new Map(found.filter(([, range]) => !range.isNullObject));
+  return new Map(
+    found
+      .filter(({ range, owner }) => !range.isNullObject && (!owner || owner.name === sheet))
+      .map(({ name, range }) => [name, range]),
+  );
 }
 
 /** What a cell held, written so that it holds it again. */

@@ -1,0 +1,236 @@
+/**
+ * Whether a sheet is a whole data sheet: its names, the rows of its tables, and what its cells hold, as a workbook port gives
+ * them. Says what is wrong, what is lost by it and the remedy; guesses nothing.
+ */
+import type { Box, SheetName } from "../workbook/port";
+import { boxAddress } from "./address";
+import { FIELDS, type NamedField } from "./fields";
+import { LOAD_TABLE } from "./load-table";
+import { cellCalled, readRecord, RECORD_NAMES, type NamedValues } from "./record";
+import { usesOf } from "./uses";
+import { newsSince, TEMPLATE_VERSION } from "./versions";
+
+/** "stop": something does not work; "look": it works, but look at it; "news": an older sheet lacks it. */
+export interface Finding {
+  readonly weight: "stop" | "look" | "news";
+  readonly sentence: string;
+  /** Names that are to be attached to cells. */
+  readonly attach?: readonly string[];
+}
+
+export interface SheetCheck {
+  /** Whether it has any of the names at all. */
+  readonly isDataSheet: boolean;
+  readonly version?: number;
+  readonly findings: readonly Finding[];
+  /** Formulas that show #NAME? among the named results. */
+  readonly unbound: number;
+}
+
+/** Every name to ask a port's `readNames` for. */
+export const CHECKED_NAMES: readonly string[] = [...new Set([...RECORD_NAMES, "load_number", "template_version"])];
+
+const lower = (name: string): string => name.toLowerCase();
+const KNOWN = new Map(FIELDS.map((field) => [lower(field.name), field]));
+const INTERNAL = new Set(["load_number"]);
+
+const at = (box: Box): string => boxAddress(box).replaceAll("$", "");
+const list = (words: readonly string[], most = 4): string =>
+  words.length <= most ? words.join(", ") : `${words.slice(0, most).join(", ")} and ${words.length - most} more`;
+
+function consequence(name: string): string {
+  const uses = usesOf(name);
+  return uses.length === 0
+    ? "Without it this is not read for records, checks and export."
+    : `Without it there is no answer for: ${list(uses)}.`;
+}
+
+/** Where each name of the data sheet stands: the sheet's own first. */
+function placesByName(names: readonly SheetName[]): Map<string, SheetName[]> {
+  const places = new Map<string, SheetName[]>();
+  for (const one of names) {
+    const key = lower(one.name);
+    if (KNOWN.has(key) || INTERNAL.has(key)) places.set(key, [...(places.get(key) ?? []), one]);
+  }
+  return places;
+}
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.row < b.row + b.rows && b.row < a.row + a.rows && a.col < b.col + b.cols && b.col < a.col + a.cols;
+
+interface Standing {
+  readonly field: Pick<NamedField, "name" | "column">;
+  readonly box: Box;
+}
+
+function namesFindings(places: Map<string, SheetName[]>, lacking: ReadonlySet<string>): Finding[] {
+  const findings: Finding[] = [];
+  for (const { name } of [...FIELDS, { name: "load_number" }]) {
+    const found = places.get(lower(name)) ?? [];
+    const standing = found.filter(({ place }) => place !== "lost");
+    if (standing.length === 0 && found.length > 0)
+      findings.push({
+        weight: "stop",
+        sentence: `${cellCalled(name)} leads to no cell: what it named was deleted (#REF!). ${consequence(name)}`,
+        attach: [name],
+      });
+    else if (standing.length === 0 && !lacking.has(name) && !INTERNAL.has(name))
+      findings.push({
+        weight: "stop",
+        sentence: `${cellCalled(name)} is missing. ${consequence(name)}`,
+        attach: [name],
+      });
+    const cells = [...new Set(standing.map(({ place }) => at(place as Box)))];
+    if (cells.length > 1)
+      findings.push({
+        weight: "stop",
+        sentence: `${cellCalled(name)} is there ${cells.length} times, at ${cells.join(" and ")}. ${
+          standing[0].scope === "sheet" ? `The sheet's own, at ${cells[0]}, is read` : "It is not certain which is read"
+        }: delete the other in the name manager.`,
+      });
+  }
+  return findings;
+}
+
+function shapeFindings(standing: readonly Standing[]): Finding[] {
+  const findings: Finding[] = [];
+  const by = new Map(standing.map(({ field, box }) => [field.name, box]));
+  for (const [index, one] of standing.entries())
+    for (const other of standing.slice(index + 1))
+      if (overlap(one.box, other.box))
+        findings.push({
+          weight: "stop",
+          sentence: `${cellCalled(one.field.name)} and ${cellCalled(other.field.name)} stand at the same cells (${at(one.box)}): give one of them its own.`,
+          attach: [other.field.name],
+        });
+  const uneven = (names: readonly string[], like: string): void => {
+    const model = by.get(like);
+    if (!model) return;
+    const wrong = names.filter((name) => {
+      const box = by.get(name);
+      return box && (box.row !== model.row || box.rows !== model.rows);
+    });
+    if (wrong.length > 0)
+      findings.push({
+        weight: "stop",
+        sentence: `${list(wrong.map(cellCalled))} ${wrong.length === 1 ? "does" : "do"} not cover the same rows as ${cellCalled(like)} (${at(model)}): name the same rows of each.`,
+        attach: wrong,
+      });
+  };
+  uneven(
+    LOAD_TABLE.columns.map(({ name }) => name),
+    "load_stress",
+  );
+  for (const name of by.keys()) if (name.startsWith("times_")) uneven([name.replace("times", "readings")], name);
+  uneven(["tin_mass", "tin_and_wet", "tin_and_dry"], "tin_mass");
+  uneven(["apparatus_loading", "apparatus_unloading"], "apparatus_stress");
+  for (const { field, box } of standing)
+    if (!field.column && box.rows > 1)
+      findings.push({
+        weight: "look",
+        sentence: `${cellCalled(field.name)} covers ${box.rows} rows (${at(box)}), and only the first is read: name one cell.`,
+        attach: [field.name],
+      });
+  return findings;
+}
+
+/** Rows that somebody put into the load table: they belong to no load. */
+function rowFindings(values: NamedValues, numbers: Box | undefined): Finding[] {
+  const cells = values.load_number;
+  if (!cells || !numbers) return [];
+  const seen = new Map<unknown, number>();
+  return cells.flatMap(([number], index): Finding[] => {
+    const row = numbers.row + index + 1;
+    const filled = values.load_stress?.[index]?.[0];
+    if (number === "" || number === undefined)
+      return [
+        {
+          weight: filled === "" || filled === undefined ? "look" : "stop",
+          sentence: `Row ${row} was put into the load table and has no load number: it is no load, and nothing typed there is used. Take the row out, or use a free load at the end of the table.`,
+        },
+      ];
+    const before = seen.get(number);
+    seen.set(number, row);
+    return before === undefined
+      ? []
+      : [
+          {
+            weight: "stop",
+            sentence: `Rows ${before} and ${row} of the load table both have the number ${number}: they would share one load's readings. Take one out, or use a free load at the end of the table.`,
+          },
+        ];
+  });
+}
+
+const isUnbound = (value: unknown): boolean => value === "#NAME?" || value === "#BAD_EXPR";
+
+export function checkSheet(names: readonly SheetName[], values: NamedValues): SheetCheck {
+  const places = placesByName(names);
+  const version = Number(values.template_version?.[0]?.[0]) || undefined;
+  if (places.size === 0)
+    return {
+      isDataSheet: false,
+      unbound: 0,
+      findings: [
+        {
+          weight: "stop",
+          sentence:
+            "This is a sheet of another kind: it has none of the data sheet's names. Nothing was read from it. To use it for a test, attach the names to its cells.",
+        },
+      ],
+    };
+  const news = version === undefined ? [] : newsSince(version);
+  const lacking = new Set(news.flatMap((one) => one.names).filter((name) => !places.has(lower(name))));
+  const standing = [...places].flatMap(([key, [first]]): Standing[] => {
+    const place = (places.get(key) ?? [first]).find((one) => one.place !== "lost")?.place;
+    const field = KNOWN.get(key) ?? { name: first.name, column: true };
+    return place === undefined || place === "lost" ? [] : [{ field, box: place }];
+  });
+  const unbound = Object.values(values).flat(2).filter(isUnbound).length;
+  const faults = readRecord(values).faults.filter(({ name, row, kind }) => {
+    const value = values[name]?.[(row ?? 1) - 1]?.[0];
+    return !(kind === "error" && isUnbound(value));
+  });
+  const findings: Finding[] = [
+    ...namesFindings(places, lacking),
+    ...shapeFindings(standing),
+    ...rowFindings(values, standing.find(({ field }) => field.name === "load_number")?.box),
+    ...(unbound > 0
+      ? [
+          {
+            weight: "stop" as const,
+            sentence: `${unbound} ${unbound === 1 ? "result shows" : "results show"} #NAME?: the add-in's functions were not there when the sheet was opened, or a name is missing. Attach missing names, then enter the formulas again.`,
+          },
+        ]
+      : []),
+    ...faults.map(({ kind, sentence }): Finding => ({
+      weight: kind === "error" ? "look" : "stop",
+      sentence: `${sentence}.`,
+    })),
+    ...news.flatMap((one) =>
+      one.sentences.map((sentence): Finding => ({
+        weight: "news",
+        sentence: `Since data sheet ${one.version}: ${sentence}`,
+      })),
+    ),
+  ];
+  if (version !== undefined && version > TEMPLATE_VERSION)
+    findings.push({
+      weight: "look",
+      sentence: `The sheet is of version ${version}, and this add-in knows ${TEMPLATE_VERSION}: what is newer is not read. Update the add-in.`,
+    });
+  return { isDataSheet: true, version, findings, unbound };
+}
+
+/** The cells that a name would get of a selection ("B4:B20"); a sentence where they do not do. */
+export function cellsToName(name: string, box: Box, filled: number): { box: Box } | { sentence: string } {
+  const field = KNOWN.get(lower(name));
+  const column = field?.column ?? INTERNAL.has(name);
+  if (column && box.cols > 1)
+    return { sentence: `${cellCalled(name)} is a column: select its cells, one below the other, in one column.` };
+  if (column) return { box };
+  // A merged cell is selected as a whole, and its first cell holds what is typed.
+  if (box.rows * box.cols > 1 && filled > 1)
+    return { sentence: `${cellCalled(name)} is one cell, and ${at(box)} holds ${filled} values: select one cell.` };
+  return { box: { ...box, rows: 1, cols: 1 } };
+}

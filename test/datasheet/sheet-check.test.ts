@@ -1,0 +1,252 @@
+/** What the sheet check says of whole sheets and of spoiled ones, in the embedded workbook. */
+import "../workbook/embedded/engine-in-node";
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import {
+  blankSheet,
+  boxAddress,
+  boxOf,
+  cellsToName,
+  checkSheet,
+  CHECKED_NAMES,
+  demoSheet,
+  FIELDS,
+} from "../../src/datasheet";
+import { readRecord } from "../../src/datasheet/record";
+import { usesOf } from "../../src/datasheet/uses";
+import { NEWS, TEMPLATE_VERSION } from "../../src/datasheet/versions";
+import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
+import type { SheetName, SheetPlan } from "../../src/workbook/port";
+import { registerRealFunctions } from "../workbook/embedded/real-functions";
+
+jest.setTimeout(120_000);
+beforeAll(() => registerRealFunctions({ blankAs: null }));
+
+const plan = demoSheet("SI");
+
+async function open(of: SheetPlan = plan): Promise<{ port: EmbeddedPort; sheet: string }> {
+  const port = new EmbeddedPort(newWorkbook());
+  return { port, sheet: await port.insertSheet(of) };
+}
+
+async function check(port: EmbeddedPort, sheet: string) {
+  return checkSheet(await port.listNames(sheet), await port.readNames(sheet, CHECKED_NAMES));
+}
+const sentences = async (port: EmbeddedPort, sheet: string) =>
+  (await check(port, sheet)).findings.map(({ sentence }) => sentence);
+
+const dispatch = (port: EmbeddedPort, type: string, payload: object) =>
+  (port.workbook.model as any).dispatch(type, { sheetId: port.workbook.model.getters.getActiveSheetId(), ...payload });
+const typeIn = (port: EmbeddedPort, name: string, content: string, row = 0) =>
+  dispatch(port, "UPDATE_CELL", { col: plan.names[name].col, row: plan.names[name].row + row, content });
+
+describe("a whole sheet", () => {
+  test.each<[string, SheetPlan]>([
+    ["blank, SI", blankSheet("SI")],
+    ["demonstration, US", demoSheet("US")],
+  ])("%s has nothing to say against it", async (_, of) => {
+    const { port, sheet } = await open(of);
+    expect(await check(port, sheet)).toEqual({
+      isDataSheet: true,
+      version: TEMPLATE_VERSION,
+      findings: [],
+      unbound: 0,
+    });
+  });
+});
+
+describe("bad input", () => {
+  test("a name deleted: it is told with what is lost, and can be attached", async () => {
+    const { port, sheet } = await open();
+    dispatch(port, "DELETE_NAMED_RANGE", { name: "ring_mass" });
+    const { findings } = await check(port, sheet);
+    const [missing] = findings.filter(({ attach }) => attach?.includes("ring_mass"));
+    expect(missing.weight).toBe("stop");
+    expect(missing.sentence).toMatch(/^Ring \(ring_mass\) is missing\. Without it there is no answer for: .*Dry mass/);
+    await port.nameCells(sheet, "ring_mass", boxAddress(plan.names.ring_mass).replaceAll("$", ""));
+    expect((await check(port, sheet)).findings).toEqual([]);
+  });
+
+  test("a name doubled: both places are told, and which is read", () => {
+    const names: SheetName[] = Object.entries(plan.names).map(([name, place]) => ({ name, scope: "sheet", place }));
+    const { row, col } = plan.names.ring_mass;
+    const doubled = checkSheet(
+      [...names, { name: "RING_MASS", scope: "workbook", place: { row: row + 40, col, rows: 1, cols: 1 } }],
+      {},
+    );
+    expect(doubled.findings[0].sentence).toMatch(
+      /Ring \(ring_mass\) is there 2 times, at \w+ and \w+\. The sheet's own/,
+    );
+  });
+
+  test("two names at one cell are told", () => {
+    const names: SheetName[] = Object.entries(plan.names).map(([name, place]) => ({
+      name,
+      scope: "sheet",
+      place: name === "ring_and_dry" ? plan.names.ring_mass : place,
+    }));
+    const said = checkSheet(names, {}).findings.map(({ sentence }) => sentence);
+    expect(said).toEqual([expect.stringMatching(/\(ring_mass\) and .*\(ring_and_dry\) stand at the same cells/)]);
+  });
+
+  test("a name at #REF! is told apart from one that is missing", () => {
+    const names: SheetName[] = Object.entries(plan.names).map(([name, place]) => ({
+      name,
+      scope: "sheet",
+      place: name === "diameter" ? "lost" : place,
+    }));
+    const [finding, ...more] = checkSheet(names, {}).findings;
+    expect(more).toEqual([]);
+    expect(finding.sentence).toMatch(/Diameter \(diameter\) leads to no cell: .*#REF!.* Height of solids/);
+    expect(finding.attach).toEqual(["diameter"]);
+  });
+
+  test("a row put into the load table is named by its row, nothing typed there is used, and every result stays", async () => {
+    const { port, sheet } = await open();
+    const names = ["preconsolidation_stress", "final_height", "compression_index", "void_ratio_final"];
+    const before = await port.readNames(sheet, names);
+    const at = plan.names.load_stress.row + 7;
+    dispatch(port, "ADD_COLUMNS_ROWS", {
+      dimension: "ROW",
+      base: at,
+      quantity: 1,
+      position: "before",
+      sheetName: sheet,
+    });
+    expect(await port.readNames(sheet, names)).toEqual(before);
+    expect(await sentences(port, sheet)).toEqual([
+      expect.stringContaining(`Row ${at + 1} was put into the load table`),
+    ]);
+    await port.protect(sheet, false);
+    dispatch(port, "UPDATE_CELL", { col: plan.names.load_stress.col, row: at, content: "150" });
+    const record = readRecord(await port.readNames(sheet, CHECKED_NAMES));
+    expect(record.loads.map(({ number }) => number)).toEqual(Array.from({ length: 16 }, (_, index) => index + 1));
+    expect(record.loads[8].readings[0].reading).toBe(readRecord(await whole()).loads[8].readings[0].reading);
+    expect((await check(port, sheet)).findings[0]).toMatchObject({ weight: "stop" });
+  });
+
+  test("a row of an unused load taken out: no error, and every result stays", async () => {
+    const { port, sheet } = await open();
+    const names = ["preconsolidation_stress", "final_height", "void_ratio_curve", "volume_compressibility"];
+    const before = await port.readNames(sheet, names);
+    dispatch(port, "REMOVE_COLUMNS_ROWS", {
+      dimension: "ROW",
+      elements: [plan.names.load_stress.row + 18, plan.names.load_stress.row + 21],
+      sheetName: sheet,
+    });
+    const after = await port.readNames(sheet, names);
+    expect(after.preconsolidation_stress).toEqual(before.preconsolidation_stress);
+    expect(after.final_height).toEqual(before.final_height);
+    expect(after.void_ratio_curve).toEqual(before.void_ratio_curve.slice(0, 22));
+    expect(after.volume_compressibility).toEqual(before.volume_compressibility.slice(0, 22));
+    expect(await sentences(port, sheet)).toEqual([]);
+  });
+
+  test("rows put into the readings are taken into every range, and readings there count", async () => {
+    const { port, sheet } = await open();
+    const { row } = plan.names.readings_06;
+    dispatch(port, "ADD_COLUMNS_ROWS", {
+      dimension: "ROW",
+      base: row + 5,
+      quantity: 3,
+      position: "before",
+      sheetName: sheet,
+    });
+    const names = await port.listNames(sheet);
+    const rowsOf = (name: string) => (names.find((one) => one.name === name)!.place as { rows: number }).rows;
+    for (const name of ["times_01", "readings_06", "readings_24"]) expect([name, rowsOf(name)]).toEqual([name, 2003]);
+    expect(await sentences(port, sheet)).toEqual([]);
+    await port.protect(sheet, false);
+    for (const [name, content] of [
+      ["times_06", "2880"],
+      ["readings_06", "2600"],
+    ])
+      dispatch(port, "UPDATE_CELL", { col: plan.names[name].col, row: row + 6, content });
+    expect((await port.readNames(sheet, ["end_reading"])).end_reading[5]).toEqual([2600]);
+  });
+
+  test("a decimal comma that stayed a text, and a date where a mass belongs, are named with the remedy", async () => {
+    const { port, sheet } = await open();
+    typeIn(port, "initial_height", "'25,4");
+    typeIn(port, "ring_mass", "46085");
+    const said = await sentences(port, sheet);
+    expect(said).toEqual(
+      expect.arrayContaining([
+        expect.stringMatching(/Initial height \(initial_height\) holds "25,4" stored as text: re-enter it as a number/),
+        expect.stringMatching(/Ring \(ring_mass\) holds 46085, which looks like a date \(2026-03-04\)/),
+      ]),
+    );
+  });
+
+  test("a sheet of another kind is called so, and nothing is read from it", async () => {
+    const { port } = await open();
+    const found = await check(port, "Sheet1");
+    expect(found).toMatchObject({ isDataSheet: false, unbound: 0 });
+    expect(found.findings).toEqual([{ weight: "stop", sentence: expect.stringContaining("sheet of another kind") }]);
+  });
+
+  const whole = async () => {
+    const { port, sheet } = await open();
+    return port.readNames(sheet, CHECKED_NAMES);
+  };
+});
+
+describe("an older template", () => {
+  test("still reads, and what is new is news, not a fault", async () => {
+    const file = readFileSync(path.join(__dirname, "clayledger-si-version-1.xlsx"));
+    const port = new EmbeddedPort(newWorkbook());
+    const { sheets } = await port.insertFile(file);
+    const { version, findings } = await check(port, sheets[0]);
+    expect(version).toBe(1);
+    expect(new Set(findings.map(({ weight }) => weight))).toEqual(new Set(["news"]));
+    expect(findings).toHaveLength(NEWS.flatMap(({ sentences }) => sentences).length);
+    await port.fillNames(sheets[0], {
+      diameter: [63.5],
+      ring_mass: [74.36],
+      ring_and_dry: [180.1],
+      specific_gravity: [2.7],
+    });
+    const record = readRecord(await port.readNames(sheets[0], CHECKED_NAMES));
+    expect(record.numbers.diameter).toBe(63.5);
+    expect(record.results.dry_mass).toBeCloseTo(105.74, 9);
+    expect(record.words.depth_unit).toBe("m");
+  });
+
+  test("names that came with a version are those that the one before lacked", () => {
+    const news = NEWS.flatMap(({ names }) => names);
+    expect(news.filter((name) => !(name in plan.names))).toEqual([]);
+  });
+});
+
+test("what a name is needed for is told to the end of the chain", () => {
+  expect(usesOf("ring_mass")).toEqual(
+    expect.arrayContaining(["Dry mass of soil", "Void ratio, initial e0", "Compression index Cc"]),
+  );
+  expect(usesOf("readings_07")).toEqual(expect.arrayContaining(["Reading at the end of the load", "cv by log time"]));
+  expect(usesOf("project")).toEqual([]);
+  for (const { name } of FIELDS) expect(usesOf(name)).not.toContain(undefined);
+});
+
+describe("naming cells", () => {
+  const box = (address: string) => boxOf(address)!;
+  test("one cell for a value, its first where the selection is a merged one, a column for a column", () => {
+    expect(cellsToName("ring_mass", box("D4"), 1)).toEqual({ box: box("D4") });
+    expect(cellsToName("project", box("B5:D5"), 1)).toEqual({ box: box("B5") });
+    expect(cellsToName("load_stress", box("B4:B20"), 9)).toEqual({ box: box("B4:B20") });
+    expect(cellsToName("ring_mass", box("D4:D9"), 3)).toMatchObject({
+      sentence: expect.stringContaining("select one cell"),
+    });
+    expect(cellsToName("load_stress", box("B4:C20"), 9)).toMatchObject({
+      sentence: expect.stringContaining("in one column"),
+    });
+    expect(boxOf("A1:B2,D4")).toBeUndefined();
+  });
+
+  test("a good name is not moved without saying so", async () => {
+    const { port, sheet } = await open();
+    await expect(port.nameCells(sheet, "ring_mass", "Z300")).rejects.toThrow(/already at [A-Z]+\d+ and was left there/);
+    expect((await port.readNames(sheet, ["ring_mass"])).ring_mass).toEqual([[74.36]]);
+    await port.nameCells(sheet, "ring_mass", "Z300", true);
+    expect((await port.readNames(sheet, ["ring_mass"])).ring_mass).toEqual([[""]]);
+  });
+});
