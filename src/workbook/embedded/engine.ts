@@ -42,8 +42,7 @@ class BatchPlugin extends UIPlugin {
 class BlanksPlugin extends UIPlugin {
   override exportForExcel(data: any): void {
     for (const { cells, cellValues } of data.sheets)
-      for (const xc of Object.keys(cellValues ?? {}))
-        if (cellValues[xc] == null && !cells[xc]) delete cellValues[xc];
+      for (const xc of Object.keys(cellValues ?? {})) if (cellValues[xc] == null && !cells[xc]) delete cellValues[xc];
   }
 }
 

@@ -165,21 +165,33 @@ function contents(
     ...helpers.toCartesian(xc),
     content: content.startsWith("=") ? renamed(content) : content,
   }));
-  const rangesOf = (addresses: string[]) => addresses.map((address) => ({ _sheetId: sheetId, _zone: zone(address) }));
+  // Rules may cover whole columns; the sheet is as large as what it holds and names.
+  const rangesOf = (addresses: string[]) =>
+    addresses
+      .map(zone)
+      .map((one) => ({
+        ...one,
+        right: Math.min(one.right, sheet.colNumber - 1),
+        bottom: Math.min(one.bottom, sheet.rowNumber - 1),
+      }))
+      .filter(({ left, right, top, bottom }) => left <= right && top <= bottom)
+      .map((_zone) => ({ _sheetId: sheetId, _zone }));
   for (const { id, ranges, ...rule } of sheet.dataValidationRules)
-    commands.push({
-      type: "ADD_DATA_VALIDATION_RULE",
-      sheetId,
-      ranges: rangesOf(ranges),
-      rule: { id: `${sheetId}-${id}`, ...rule },
-    });
+    if (rangesOf(ranges).length > 0)
+      commands.push({
+        type: "ADD_DATA_VALIDATION_RULE",
+        sheetId,
+        ranges: rangesOf(ranges),
+        rule: { id: `${sheetId}-${id}`, ...rule },
+      });
   for (const { id, ranges, ...format } of sheet.conditionalFormats)
-    commands.push({
-      type: "ADD_CONDITIONAL_FORMAT",
-      sheetId,
-      ranges: rangesOf(ranges),
-      cf: { id: `${sheetId}-${id}`, ...format },
-    });
+    if (rangesOf(ranges).length > 0)
+      commands.push({
+        type: "ADD_CONDITIONAL_FORMAT",
+        sheetId,
+        ranges: rangesOf(ranges),
+        cf: { id: `${sheetId}-${id}`, ...format },
+      });
   return commands;
 }
 

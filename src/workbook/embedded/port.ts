@@ -163,9 +163,12 @@ export class EmbeddedPort implements WorkbookPort {
 
   async reenterFormulas(sheet: string): Promise<{ found: number; left: number }> {
     const sheetId = this.#sheetId(sheet);
-    const commands = unboundFormulas(this.#model, sheetId);
-    if (commands.length > 0) this.#carryOut(commands, "The formulas could not be entered again");
-    return { found: commands.length, left: unboundFormulas(this.#model, sheetId).length };
+    const unbound = unboundFormulas(this.#model, sheetId);
+    // The engine refuses to type what stands there already: it is asked to work it out once more.
+    const changed = unbound.filter(({ isChanged }) => isChanged).map(({ command }) => command);
+    if (changed.length > 0) this.#carryOut(changed, "The formulas could not be entered again");
+    this.#dispatch("EVALUATE_CELLS");
+    return { found: unbound.length, left: unboundFormulas(this.#model, sheetId).length };
   }
 
   async insertFile(file: Uint8Array): Promise<Inserted> {

@@ -58,16 +58,20 @@ export function nameCommand(
 /** What the engine shows for a function or a name that it does not know. */
 const UNKNOWN = new Set(["#NAME?", "#BAD_EXPR"]);
 
-/** The formulas of a sheet that show that something in them is not known, as commands that type them once more. */
-export function unboundFormulas({ getters }: Model, sheetId: string): Command[] {
+interface Unbound {
+  readonly command: Command;
+  readonly isChanged: boolean;
+}
+
+/** The formulas of a sheet that show that something in them is not known, with the commands that type them as they should be. */
+export function unboundFormulas({ getters }: Model, sheetId: string): Unbound[] {
   return Object.values(getters.getCells(sheetId)).flatMap(({ id, isFormula }) => {
     if (!isFormula) return [];
     const position = getters.getCellPosition(id);
     const { value } = getters.getEvaluatedCell(position);
     if (typeof value !== "string" || !helpers.isEvaluationError(value) || !UNKNOWN.has(value)) return [];
-    const content = getters
-      .getCellText(position, { showFormula: true })
-      .replace(/_xldudf_CLAY_(?=\w+\s*\()/gi, "CLAY.");
-    return [{ type: "UPDATE_CELL", ...position, content }];
+    const formula = getters.getCellText(position, { showFormula: true });
+    const content = formula.replace(/_xldudf_CLAY_(?=\w+\s*\()/gi, "CLAY.");
+    return [{ command: { type: "UPDATE_CELL", ...position, content }, isChanged: content !== formula }];
   });
 }
