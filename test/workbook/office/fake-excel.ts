@@ -37,7 +37,7 @@ export class FakeExcel {
     };
   }
 
-  /** What a load of a matching path gives, with the host's capital-letter keys; null is a null object. */
+  /** What a load of a matching path, or a call ("Workbook.Calculate()"), gives, with the host's capital-letter keys; null is a null object. */
   when(path: RegExp, answer: object | null | Answer): this {
     this.answers.unshift([path, typeof answer === "function" ? (answer as Answer) : () => answer]);
     return this;
@@ -89,7 +89,7 @@ export class FakeExcel {
       // An object that lives beyond its request is known by a reference from then on: here, its own path.
       const reference =
         value && step.verb === "make" && kept.has(action.ObjectPathId) ? { _ReferenceId: step.path } : {};
-      results.push({ ActionId: action.Id, Value: value && { ...value, ...reference } });
+      results.push({ ActionId: action.Id, Value: Array.isArray(value) ? value : value && { ...value, ...reference } });
     }
     return {
       HttpStatusCode: refused ? 400 : 200,
@@ -111,6 +111,10 @@ export class FakeExcel {
       return /^[^()]*\("[^"]*"\)$/.test(path) && !this.sheets.some(isHere) ? null : {};
     if (verb === "make" && /OrNullObject\([^()]*\)$/.test(path)) return this.answered(path) && {};
     if (verb === "call" && name === "Delete") this.sheets.splice(this.sheets.findIndex(isHere), 1);
+    if (verb === "call") {
+      const call = `${path}.${name}()`;
+      return this.answers.find(([pattern]) => pattern.test(call))?.[1](call) ?? {};
+    }
     if (verb !== "load") return {};
     if (path === "Workbook.Worksheets")
       return onlyAsked({ _Items: this.sheets.map((sheet) => ({ Id: sheet.id, Name: sheet.name })) }, query);
