@@ -8,7 +8,6 @@ import { FakeExcel, supports } from "./fake-excel";
 import { PLAN } from "./plan";
 
 const port = new OfficePort();
-const SHEET = 'Workbook.Worksheets.GetItemOrNullObject("Test")';
 
 beforeEach(() => supports(17));
 

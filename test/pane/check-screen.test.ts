@@ -1,0 +1,157 @@
+/** @jest-environment jsdom */
+import { act, createElement } from "react";
+import { createRoot, type Root } from "react-dom/client";
+import { blankSheet, demoSheet } from "../../src/datasheet";
+import { Pane } from "../../src/pane/pane";
+import { text } from "../../src/pane/text";
+import { WorkbookError, type SheetName } from "../../src/workbook/port";
+import { FakePort } from "./fake-port";
+
+Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
+jest.setTimeout(20_000);
+
+const words = text.check;
+const WHOLE: SheetName[] = Object.entries(blankSheet("SI").names).map(([name, place]) => ({
+  name,
+  scope: "sheet",
+  place,
+}));
+
+let root: Root;
+let port: FakePort;
+let place: HTMLElement;
+
+beforeEach(async () => {
+  port = new FakePort();
+  port.names = WHOLE;
+  place = document.body.appendChild(document.createElement("div"));
+  root = createRoot(place);
+  await act(async () => root.render(createElement(Pane, { port, sheets: { blankSheet, demoSheet }, look: "light" })));
+});
+
+afterEach(async () => {
+  await act(async () => root.unmount());
+  place.remove();
+});
+
+const button = (name: string): HTMLButtonElement => {
+  const found = [...place.querySelectorAll<HTMLButtonElement>("button")].find(
+    ({ textContent }) => textContent === name,
+  );
+  if (!found) throw new Error(`there is no button "${name}" in: ${place.textContent}`);
+  return found;
+};
+const press = (name: string): Promise<void> => act(async () => button(name).click());
+const open = (): Promise<void> => act(async () => button(text.tabs.check).click());
+const items = (): string[] => [...place.querySelectorAll("li")].map(({ textContent }) => textContent ?? "");
+const status = (): string =>
+  [...place.querySelectorAll('[role="status"], [role="alert"]')].map(({ textContent }) => textContent).join(" ");
+
+async function chooseName(name: string): Promise<void> {
+  const select = place.querySelector("select")!;
+  const set = Object.getOwnPropertyDescriptor(HTMLSelectElement.prototype, "value")!.set!;
+  await act(async () => {
+    set.call(select, name);
+    select.dispatchEvent(new Event("change", { bubbles: true }));
+  });
+}
+
+test("a whole sheet is called whole", async () => {
+  await open();
+  expect(status()).toContain(words.whole);
+  expect(items()).toEqual([]);
+});
+
+test("a missing name is told with what is lost, and heads the list of names to attach", async () => {
+  port.names = WHOLE.filter(({ name }) => name !== "ring_mass");
+  await open();
+  expect(place.textContent).toContain(words.stop(1));
+  expect(items()).toEqual([
+    expect.stringMatching(/Ring \(ring_mass\) is missing\. Without it there is no answer for: /),
+  ]);
+  const group = place.querySelector("optgroup")!;
+  expect([group.label, group.querySelectorAll("option").length]).toEqual([words.missingGroup, 1]);
+});
+
+test("a sheet of another kind is called so", async () => {
+  port.names = [{ name: "budget", scope: "sheet", place: { row: 0, col: 0, rows: 1, cols: 1 } }];
+  await open();
+  expect(items()).toEqual([expect.stringContaining("sheet of another kind")]);
+  expect(port.asked).toEqual([]);
+});
+
+test("the selected cell gets the name chosen, and the sheet is looked at again", async () => {
+  await open();
+  await chooseName("ring_mass");
+  port.select([[74.36]], "D9");
+  port.names = WHOLE.filter(({ name }) => name !== "ring_mass");
+  await press(words.give);
+  expect(port.asked).toEqual(["name ring_mass Sheet1!D9"]);
+  expect(status()).toContain(words.attached("ring_mass", "D9"));
+});
+
+test("a good name stays until it is said that it may be moved", async () => {
+  await open();
+  await chooseName("ring_mass");
+  port.select([[1]], "D9");
+  port.nameCells = async (sheet, name, address, replace) => {
+    if (!replace)
+      throw new WorkbookError('The name "ring_mass" is already at D24 and was left there: say that it may be moved.');
+    port.asked.push(`moved ${name} to ${address}`);
+  };
+  await press(words.give);
+  expect(status()).toContain("already at D24 and was left there");
+  expect(port.asked).toEqual([]);
+  await press(words.move("ring_mass"));
+  expect(port.asked).toEqual(["moved ring_mass to D9"]);
+});
+
+test("more than one block, or too many values for one cell, is refused in words", async () => {
+  await open();
+  await chooseName("ring_mass");
+  port.select([[1]], "D9,E4");
+  await press(words.give);
+  expect(status()).toContain(words.oneBlock);
+  port.select([[1], [2]], "D9:D10");
+  await press(words.give);
+  expect(status()).toContain("select one cell");
+  expect(port.asked).toEqual([]);
+});
+
+test("a firm's file is inserted, and what could not be kept is told", async () => {
+  await open();
+  port.insertion = { sheets: ["Our form"], remarks: ["Notes were left out."] };
+  const input = place.querySelector<HTMLInputElement>('input[type="file"]')!;
+  const file = { name: "form.xlsx", arrayBuffer: async () => new ArrayBuffer(9) };
+  Object.defineProperty(input, "files", { value: [file], configurable: true });
+  await act(async () => void input.dispatchEvent(new Event("change", { bubbles: true })));
+  expect(port.asked).toEqual(["insert 9 bytes"]);
+  expect(status()).toContain(`${words.inserted(["Our form"])} Notes were left out.`);
+  expect(place.textContent).toContain(words.of("Our form"));
+});
+
+test("formulas are entered again, and what still does not work is told", async () => {
+  await open();
+  port.unbound = { found: 12, left: 3 };
+  await press(words.reenter);
+  expect(status()).toContain(words.reentered(12, 3));
+  expect(port.asked).toEqual(["re-enter Sheet1"]);
+});
+
+test("protection is lifted and put back with one button", async () => {
+  port.protected = true;
+  await open();
+  await press(words.lift);
+  expect(status()).toContain(words.lifted("Sheet1"));
+  await press(words.protect);
+  expect(port.asked).toEqual(["open Sheet1", "protect Sheet1"]);
+});
+
+test("a workbook that cannot be read says so, and can be asked again", async () => {
+  port.failure = new WorkbookError("The workbook is busy.");
+  await open();
+  expect(place.querySelector('[role="alert"]')?.textContent).toBe("The workbook is busy.");
+  port.failure = undefined;
+  await press(words.look);
+  expect(status()).toContain(words.whole);
+});
