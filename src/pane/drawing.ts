@@ -6,7 +6,7 @@ import { UNITS, type UnitOf } from "../reduction/units";
 import type { Drainage } from "../reduction/increment/cv";
 import { compressionIndex, recompressionIndex, swellingIndex } from "../reduction/curve/indices";
 import { testCurve, type Kind, type TestCurve } from "../reduction/curve/points";
-import { preconsolidation, type Preconsolidation } from "../reduction/curve/preconsolidation";
+import { preconsolidation, type MethodName, type Preconsolidation } from "../reduction/curve/preconsolidation";
 import { compressionPlot } from "../plots/compression";
 import type { PlotSpec } from "../plots/spec";
 import { logTimePlot, rootTimePlot } from "../plots/time";
@@ -27,6 +27,8 @@ export interface Choices {
   readonly drainage: Drainage;
   readonly cvUnit: UnitOf<"cv">;
   readonly stressUnit: UnitOf<"stress">;
+  /** Whose construction of the preconsolidation stress is drawn. */
+  readonly method: MethodName;
 }
 
 export const DEFAULT_CHOICES: Choices = {
@@ -35,6 +37,7 @@ export const DEFAULT_CHOICES: Choices = {
   drainage: "double",
   cvUnit: "m2/yr",
   stressUnit: "kPa",
+  method: "casagrande",
 };
 
 export interface NumberRow {
@@ -130,11 +133,11 @@ function curveRows(test: TestCurve, reading: Outcome<Preconsolidation>, stressUn
 /** Two lines of a range drawn and reduced as chosen. */
 export function drawRange(range: Range, first: number, second: number, choices: Choices): Outcome<Drawn> {
   return then(pairOf(range, first, second), ({ first: x, second: y }) => {
-    const { plot, height, drainage, cvUnit, lengthUnit, stressUnit } = choices;
+    const { plot, height, drainage, cvUnit, lengthUnit, stressUnit, method } = choices;
     if (plot === "e" || plot === "strain")
       return then(testCurve(x, y, plot), (test) => {
-        const yieldReading = preconsolidation(test);
-        return then(compressionPlot(x, y, plot, { stressUnit, yieldReading }), (spec) =>
+        const yieldReading = preconsolidation(test, { method });
+        return then(compressionPlot(x, y, plot, { stressUnit, method, yieldReading }), (spec) =>
           given({
             spec,
             numbers: curveRows(test, yieldReading, stressUnit),

@@ -12,6 +12,7 @@ import {
   tokens,
 } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
+import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
 import { UNITS } from "../reduction/units";
 import type { WorkbookPort } from "../workbook/port";
 import {
@@ -228,9 +229,23 @@ function RangePlot({ range }: { range: Range }) {
             )}
           </>
         ) : (
-          unit(text.plot.stressUnit, Object.keys(UNITS.stress), choices.stressUnit, (stressUnit) =>
-            choose({ stressUnit: stressUnit as Choices["stressUnit"] }),
-          )
+          <>
+            <Field label={text.plot.method}>
+              <Select
+                value={choices.method}
+                onChange={(_, { value }) => choose({ method: value as Choices["method"] })}
+              >
+                {METHOD_NAMES.map((method) => (
+                  <option key={method} value={method}>
+                    {text.plot.methods[method]}
+                  </option>
+                ))}
+              </Select>
+            </Field>
+            {unit(text.plot.stressUnit, Object.keys(UNITS.stress), choices.stressUnit, (stressUnit) =>
+              choose({ stressUnit: stressUnit as Choices["stressUnit"] }),
+            )}
+          </>
         )}
       </div>
     </>

@@ -3,16 +3,18 @@ import type { ConstructionLine } from "../reduction/construction";
 import { branches, type Branches } from "../reduction/curve/branches";
 import { DRAWING_SLOPE } from "../reduction/curve/casagrande";
 import { testCurve, type Kind, type LoadPoint, type TestCurve } from "../reduction/curve/points";
-import { preconsolidation, type Preconsolidation } from "../reduction/curve/preconsolidation";
+import { METHODS, preconsolidation, type MethodName, type Preconsolidation } from "../reduction/curve/preconsolidation";
 import { given, then, type Outcome } from "../reduction/outcome";
-import { padded, scaledShape, toAxis, wholeDecades } from "./axes";
+import { fromZero, padded, scaledShape, toAxis, wholeDecades } from "./axes";
 import type { DrawnScale, PlotAxis, PlotSeries, PlotSpec } from "./spec";
 import type { Cells } from "./time";
 
 export interface CompressionPlotOptions {
   /** "kPa"; the axis says it. */
   readonly stressUnit?: string;
-  /** Casagrande's reading of the same cells, where it has been made already. */
+  /** Whose construction is drawn; Casagrande's unless said. */
+  readonly method?: MethodName;
+  /** The method's reading of the same cells, where it has been made already. */
   readonly yieldReading?: Outcome<Preconsolidation>;
 }
 
@@ -39,15 +41,52 @@ function testSeries(points: readonly LoadPoint[], known: Branches | undefined): 
 
 const figures = (value: number): string => String(Number(value.toPrecision(3)));
 
-/** Casagrande's lines, lettered; the yield point with its stress. */
+/** A method's lines, lettered; the yield point with its stress. */
 const constructionSeries = (lines: readonly ConstructionLine[], x: PlotAxis, y: PlotAxis, unit: string): PlotSeries[] =>
-  lines
-    .filter(({ label }) => label !== "first loading")
-    .map((line) => ({
-      ...toAxis(line, x, y),
-      symbol: line.style === "points" ? "cross" : undefined,
-      letters: line.style === "guide" ? `σ′p ${figures(line.points[0][0])} ${unit}` : line.label,
-    }));
+  lines.map((line) => ({
+    ...toAxis(line, x, y),
+    symbol: line.style === "points" ? "cross" : undefined,
+    letters: line.style === "guide" ? `σ′p ${figures(line.points[0][0])} ${unit}` : line.label,
+  }));
+
+/** "Work per unit volume"; a function such as ln(1 + e) keeps its letters. */
+const capital = (words: string): string => (words.includes("(") ? words : words[0].toUpperCase() + words.slice(1));
+const stressLabel = (unit: string, logarithmic: boolean): string =>
+  `Effective vertical stress (${unit})${logarithmic ? ", log scale" : ""}`;
+
+/** A method that is not drawn on the compression curve, in the plane of its own: first loading and its lines. */
+function ownPlane({ method, lines, points }: Preconsolidation, unit: string, remarks: readonly string[]): PlotSpec {
+  const { axes, logarithmic, source } = METHODS[method];
+  const drawn = lines.flatMap((line) => line.points);
+  const [across, up] = [drawn.map(([stress]) => stress), drawn.map(([, value]) => value)];
+  const x: PlotAxis = {
+    label: stressLabel(unit, logarithmic),
+    scale: logarithmic ? "log" : "linear",
+    domain: logarithmic ? wholeDecades(across) : fromZero(across),
+    reversed: false,
+  };
+  const y: PlotAxis = {
+    label: capital(axes[1]) + (logarithmic ? "" : ` (${unit})`),
+    scale: "linear",
+    domain: padded(up),
+    reversed: false,
+  };
+  const isRead = ({ style }: ConstructionLine): boolean => style === "points" || style === "curve";
+  const read = lines.filter(isRead).map((line) => ({
+    ...line,
+    style: line.style === "curve" ? ("joined" as const) : line.style,
+    symbol: "filled" as const,
+  }));
+  const ruled = lines.filter((line) => !isRead(line));
+  return {
+    title: capital(axes[1]),
+    x,
+    y,
+    series: [...constructionSeries(ruled, x, y, unit), ...read],
+    remarks,
+    notes: [`${source}. Points used: ${points}.`],
+  };
+}
 
 /** The slope of the virgin line as drawn data, which the scale of the construction is declared by. */
 function scaleOf(lines: readonly ConstructionLine[]): DrawnScale | undefined {
@@ -60,8 +99,9 @@ function scaleOf(lines: readonly ConstructionLine[]): DrawnScale | undefined {
 const degrees = Math.round((Math.atan(DRAWING_SLOPE) * 180) / Math.PI);
 
 /**
- * Stresses in one unit, void ratios or strains (ratios), in test order, with Casagrande's construction. Where the curve
- * has no yield to read, the test alone, with the reason as `refusal`. Refuses what cannot be read as a test.
+ * Stresses in one unit, void ratios or strains (ratios), in test order, with the construction of a method, drawn in the
+ * method's own plane. Where the method reads no yield, the test alone, with the reason as `refusal`. Refuses what cannot
+ * be read as a test.
  */
 export const compressionPlot = (
   stresses: Cells,
@@ -70,14 +110,17 @@ export const compressionPlot = (
   options: CompressionPlotOptions = {},
 ): Outcome<PlotSpec> => then(testCurve(stresses, values, kind), (test) => plotOf(test, options));
 
-function plotOf(test: TestCurve, { stressUnit = "kPa", yieldReading }: CompressionPlotOptions): Outcome<PlotSpec> {
+function plotOf(test: TestCurve, options: CompressionPlotOptions): Outcome<PlotSpec> {
+  const { stressUnit = "kPa", method = "casagrande", yieldReading } = options;
   const { points, kind } = test;
   const known = branches(test);
   if (!known.ok && known.fault === "input") return known;
-  const reading = yieldReading ?? preconsolidation(test);
-  const lines = reading.ok ? reading.value.lines : [];
+  const reading = yieldReading ?? preconsolidation(test, { method });
+  if (reading.ok && METHODS[method].axes[1] !== "value")
+    return given(ownPlane(reading.value, stressUnit, reading.remarks));
+  const lines = reading.ok ? reading.value.lines.filter(({ label }) => label !== "first loading") : [];
   const x: PlotAxis = {
-    label: `Effective vertical stress (${stressUnit}), log scale`,
+    label: stressLabel(stressUnit, true),
     scale: "log",
     domain: wholeDecades(points.map(({ stress }) => stress)),
     reversed: false,
@@ -88,14 +131,14 @@ function plotOf(test: TestCurve, { stressUnit = "kPa", yieldReading }: Compressi
     domain: padded(points.map(({ value }) => value)),
     reversed: kind === "strain",
   };
-  const scale = scaleOf(lines);
+  const scale = method === "casagrande" ? scaleOf(lines) : undefined;
   const drawn = scale && scaledShape(x, y, scale) ? scale : undefined;
   const tested = testSeries(points, known.ok ? known.value : undefined);
   return given({
     title: "Compression curve",
     x,
     y,
-    series: [...constructionSeries(lines, x, y, stressUnit), ...testSeries(points, known.ok ? known.value : undefined)],
+    series: [...constructionSeries(lines, x, y, stressUnit), ...tested],
     remarks: reading.ok ? reading.remarks : known.ok ? known.remarks : [],
     refusal: reading.ok ? undefined : reading.reason,
     notes: [

@@ -88,3 +88,44 @@ test("values that are no test are refused with a reason", () => {
   expect(compressionPlot([10, -20], [1, 0.9], "e")).toMatchObject({ ok: false, fault: "input" });
   expect(compressionPlot([10, 20], [1, 12], "strain")).toMatchObject({ ok: false, fault: "input" });
 });
+
+describe.each(["work", "bilog", "intersection", "pacheco_silva"] as const)("the construction by %s", (method) => {
+  const drawn = valueOf(compressionPlot(stresses, voidRatios, "e", { method }));
+  const read = valueOf(preconsolidation(valueOf(testCurve(stresses, voidRatios, "e")), { method }));
+
+  test("every line stands in the plot, lettered, within its frame", () => {
+    for (const { label, points, style } of read.lines.filter(({ label }) => label !== "first loading")) {
+      expect(seriesOf(drawn, label)).toBeDefined();
+      if (style === "construction") expect(seriesOf(drawn, label)).toMatchObject({ points, letters: label });
+    }
+    for (const [stress, value] of drawn.series
+      .filter(({ style }) => style !== "guide")
+      .flatMap(({ points }) => points)) {
+      expect(stress).toBeGreaterThanOrEqual(drawn.x.domain[0]);
+      expect(stress).toBeLessThanOrEqual(drawn.x.domain[1]);
+      expect(value).toBeGreaterThanOrEqual(drawn.y.domain[0]);
+      expect(value).toBeLessThanOrEqual(drawn.y.domain[1]);
+    }
+  });
+
+  test("its stress is lettered; Casagrande's scale is not claimed", () => {
+    expect(seriesOf(drawn, "preconsolidation stress").letters).toBe(`σ′p ${Number(read.stress.toPrecision(3))} kPa`);
+    expect(drawn.drawnScale).toBeUndefined();
+    expect(drawn.notes.join()).not.toContain("slope of");
+  });
+});
+
+test("the work is drawn on arithmetic scales from zero, ln(1 + e) on log stress", () => {
+  const by = (method: "work" | "bilog") => valueOf(compressionPlot(stresses, voidRatios, "e", { method }));
+  expect(by("work").x).toMatchObject({ scale: "linear", label: "Effective vertical stress (kPa)" });
+  expect(by("work").x.domain[0]).toBe(0);
+  expect(by("work").y.label).toBe("Work per unit volume (kPa)");
+  expect(by("bilog").x.scale).toBe("log");
+  expect(by("bilog").y.label).toBe("ln(1 + e)");
+});
+
+test("a method that does not apply leaves the test, with the reason", () => {
+  const coarse = valueOf(compressionPlot(stresses, voidRatios, "e", { method: "janbu" }));
+  expect(coarse.refusal).toContain("coarser than 1.6");
+  expect(seriesOf(coarse, "loading").points.length).toBeGreaterThan(3);
+});

@@ -6,7 +6,7 @@
  * it is drawn, with the virgin line at a declared slope.
  */
 import { given, notApplicable, type Outcome } from "../outcome";
-import { at, meetingPoint, type Line } from "../numeric/straight-line";
+import { meetingPoint, type Line } from "../numeric/straight-line";
 import { valueAt } from "./first-loading";
 import { bendingAt, kneeAt, slopeAt, type Knee } from "./knee";
 import {
@@ -14,6 +14,7 @@ import {
   ruled,
   smoothCurve,
   straightPoints,
+  yieldGuide,
   type Method,
   type MethodOptions,
   type MethodReading,
@@ -76,7 +77,6 @@ function read(reading: CurveReading, { drawingSlope = DRAWING_SLOPE }: MethodOpt
   const meets = meetingPoint(bisector, virgin);
   if (!(meets > low && meets < high))
     return notApplicable("the bisector meets the virgin line outside the loads: there is no yield to read");
-  const yields = at(virgin, meets);
   const reach = Math.min(high, x + 0.5);
   const foot = Math.max(low, (u - virgin.intercept) / virgin.slope - 0.05);
   const remarks = picks.greatestCurvature ? ["greatest curvature picked by hand"] : [];
@@ -92,14 +92,7 @@ function read(reading: CurveReading, { drawingSlope = DRAWING_SLOPE }: MethodOpt
       ruled(curve, "horizontal", through(x, u, 0), x, reach),
       ruled(curve, "tangent", tangent, Math.max(low, x - 0.3), reach),
       ruled(curve, "bisector", bisector, x, Math.max(reach, meets)),
-      {
-        label: "preconsolidation stress",
-        style: "guide" as const,
-        points: [
-          [10 ** meets, valueAt(curve, yields)] as const,
-          [10 ** meets, valueAt(curve, curve.u[curve.u.length - 1])] as const,
-        ],
-      },
+      yieldGuide(curve, virgin, meets),
     ],
   });
 }

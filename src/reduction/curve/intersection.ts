@@ -4,7 +4,7 @@
  */
 import { given, notApplicable } from "../outcome";
 import { meetingPoint } from "../numeric/straight-line";
-import { loadingPoints, ruled, straightPoints, type Method } from "./method";
+import { loadingPoints, ruled, straightPoints, yieldGuide, type Method } from "./method";
 
 export const intersection: Method = {
   axes: ["stress", "value"],
@@ -23,6 +23,7 @@ export const intersection: Method = {
         loadingPoints(curve),
         ruled(curve, "recompression line", recompressionLine, low, Math.min(high, x + 0.15)),
         ruled(curve, "virgin line", virginLine, Math.max(low, x - 0.1), high),
+        yieldGuide(curve, virginLine, x),
       ],
     });
   },

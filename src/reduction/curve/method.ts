@@ -84,3 +84,10 @@ export const ruled = (
   style,
   points: [from, to].map((x) => [10 ** x, valueAt(curve, at(line, x))] as const),
 });
+
+/** The upright from the yield point on the virgin line to the level of the last reading. */
+export const yieldGuide = (curve: FirstLoading, virginLine: Line, x: number): ConstructionLine => ({
+  label: "preconsolidation stress",
+  style: "guide",
+  points: [at(virginLine, x), curve.u[curve.u.length - 1]].map((u) => [10 ** x, valueAt(curve, u)] as const),
+});

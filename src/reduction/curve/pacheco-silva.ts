@@ -6,10 +6,9 @@
  * scale of the drawing. The initial value is the one before the first load where the test gives it, otherwise the first.
  */
 import { given, notApplicable } from "../outcome";
-import { at } from "../numeric/straight-line";
 import { valueAt } from "./first-loading";
 import { kneeAt } from "./knee";
-import { loadingPoints, ruled, smoothCurve, stresses, type Method } from "./method";
+import { loadingPoints, ruled, smoothCurve, stresses, yieldGuide, type Method } from "./method";
 
 export const pachecoSilva: Method = {
   axes: ["stress", "value"],
@@ -42,11 +41,7 @@ export const pachecoSilva: Method = {
           points: [curve.initial, u].map((v) => [10 ** top, valueAt(curve, v)] as const),
         },
         level("horizontal to the virgin line", u, top, x),
-        {
-          label: "preconsolidation stress",
-          style: "guide",
-          points: [at(virginLine, x), curve.u[curve.u.length - 1]].map((v) => [10 ** x, valueAt(curve, v)] as const),
-        },
+        yieldGuide(curve, virginLine, x),
       ],
     });
   },
