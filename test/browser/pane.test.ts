@@ -114,6 +114,18 @@ withBrowser("the pane", (openPage) => {
     expect(await violations()).toEqual([]);
   });
 
+  test("another construction is drawn in its own plane, and gives its own stress", async () => {
+    const byCasagrande = await number("σ′p");
+    await pane.getByLabel("Construction").selectOption("work");
+    await plot().filter({ hasText: "line after yield" }).waitFor();
+    expect(await plot().textContent()).toContain("Work per unit volume (kPa)");
+    const byWork = await number("σ′p");
+    expect(byWork).not.toBe(byCasagrande);
+    expect(Math.abs(Math.log(byWork / byCasagrande))).toBeLessThan(0.15);
+    await takePicture(page, "pane-work");
+    await pane.getByLabel("Construction").selectOption("casagrande");
+  });
+
   test("text among the readings is named by its cell", async () => {
     await showSheet(page, "Sheet1");
     const rows = [
