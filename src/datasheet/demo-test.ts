@@ -222,6 +222,7 @@ export function demoTest(system: System): DemoTest {
       specific_gravity_basis: "measured",
       final_height_measured: length(finalHeight + 0.02),
       in_situ_stress: system === "SI" ? 62 : 0.65,
+      c_alpha_load: 11,
       test_remarks: "Unloaded and reloaded after the sixth load; rebound in three steps at the end.",
     },
     columns: {

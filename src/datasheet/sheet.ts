@@ -50,7 +50,9 @@ function placeBand(draft: Draft, row: number, col: number, cols: number, title: 
     draft.cells.push({ row, col: col + index, kind: "heading", value: index === 0 ? title : undefined });
 }
 
-const alignOf = (measure: Measure): CellPlan["align"] => (measure === "text" ? undefined : "right");
+/** Numbers stand right under their heading, words in the middle, long words at the left. */
+const alignOf = ({ measure, kind }: Column): CellPlan["align"] =>
+  measure !== "text" ? "right" : kind === "remark" ? undefined : "center";
 
 /** Beside its number a unit stands left, in the heading of a column above the numbers, right. */
 function placeUnit(draft: Draft, row: number, col: number, measure: Measure, align?: CellPlan["align"]): void {
@@ -113,7 +115,7 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
         col,
         kind: "heading",
         value,
-        align: alignOf(measure),
+        align: alignOf(column),
         note: line === 0 ? note : undefined,
       }),
     );
@@ -127,7 +129,15 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
       const content = formula
         ? { formula: written(formula, row) }
         : { value: kind === "label" ? index + 1 : startValue(column, system) };
-      cells.push({ row, col, kind, format, choices, ...content });
+      cells.push({
+        row,
+        col,
+        kind,
+        format,
+        choices,
+        align: measure === "text" ? alignOf(column) : undefined,
+        ...content,
+      });
     }
     names[name] = { row: first, col, rows: table.rows, cols: 1 };
     ruleEntries(draft, column, names[name]);

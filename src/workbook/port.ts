@@ -27,7 +27,7 @@ export interface CellPlan {
   /** The allowed words of an input cell. */
   readonly choices?: readonly string[];
   /** Where the content stands; absent, numbers stand right and texts left. */
-  readonly align?: "left" | "right";
+  readonly align?: "left" | "center" | "right";
 }
 
 /** What may be typed into the cells of a box; blank always may. Dates are day numbers. */

@@ -44,9 +44,11 @@ export function slices({ row, col, rows, cols }: Box, cells: number): Box[] {
   }));
 }
 
+const ALIGNMENTS = { left: "Left", center: "Center", right: "Right" } as const;
+
 const lookOf = ({ kind, align }: CellPlan): Excel.CellPropertiesFormat => ({
   ...LOOK[kind],
-  ...(align && { horizontalAlignment: align === "right" ? "Right" : "Left" }),
+  ...(align && { horizontalAlignment: ALIGNMENTS[align] }),
 });
 
 /** The plan's cells, block by block from the top; blocks without a cell are left out. */

@@ -1,0 +1,60 @@
+/** The sheet check beside a real sheet: by keyboard, without violations, with a firm's file from the disk. */
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import type { FrameLocator, Page } from "playwright-core";
+import { sheetNames, takePicture, withBrowser, type HostPage } from "./page";
+
+const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+const TEMPLATE = path.join(__dirname, "../../templates/clayledger-us.xlsx");
+
+withBrowser("the sheet check", (openPage) => {
+  let host: HostPage;
+  let page: Page;
+  let pane: FrameLocator;
+
+  const violations = async (): Promise<string[]> => {
+    const frame = page.frame({ url: /pane\.html/ })!;
+    await frame.evaluate(AXE);
+    const found = await frame.evaluate(() => (globalThis as any).axe.run(document));
+    return found.violations.map(({ id, nodes }: any) => `${id}: ${nodes.map(({ html }: any) => html).join(" ")}`);
+  };
+
+  beforeAll(async () => {
+    host = await openPage();
+    page = host.page;
+    pane = page.frameLocator("#pane");
+  });
+
+  test("is reached by keyboard, and calls the demonstration whole", async () => {
+    await pane.getByRole("tab", { name: "Data sheet" }).focus();
+    for (let step = 0; step < 3; step++) await page.keyboard.press("ArrowRight");
+    await pane.getByRole("heading", { name: "Sheet check" }).waitFor();
+    await pane.getByRole("status").filter({ hasText: "Every name is there, once" }).waitFor();
+    expect(await violations()).toEqual([]);
+  });
+
+  test("inserts a file from the disk as a new sheet, and checks it", async () => {
+    const before = await sheetNames(page);
+    const [chooser] = await Promise.all([
+      page.waitForEvent("filechooser"),
+      pane.getByRole("button", { name: "Insert sheets from a file…" }).click(),
+    ]);
+    await chooser.setFiles(TEMPLATE);
+    await pane.getByRole("status").filter({ hasText: "Inserted: “Consolidation test”." }).waitFor();
+    expect(await sheetNames(page)).toEqual([...before, "Consolidation test"]);
+    await pane.getByRole("heading", { name: "The sheet “Consolidation test”" }).waitFor();
+    await pane.getByRole("status").filter({ hasText: "Every name is there, once" }).waitFor();
+    await takePicture(page, "pane-sheet-check");
+    expect(await violations()).toEqual([]);
+  });
+
+  test("lifts the protection of the sheet in front and puts it back", async () => {
+    await pane.getByRole("button", { name: "Lift protection" }).click();
+    await pane.getByRole("status").filter({ hasText: "is not protected any more" }).waitFor();
+    await pane.getByRole("button", { name: "Protect all but inputs" }).click();
+    await pane.getByRole("status").filter({ hasText: "is protected, but for its inputs" }).waitFor();
+    expect(await violations()).toEqual([]);
+  });
+
+  test("the page complained of nothing and asked nothing of the network", () => expect(host.complaints).toEqual([]));
+});
