@@ -22,8 +22,8 @@ const PANEL_COLUMNS = 5;
 const FRAMED_READING_ROWS = 24;
 /** Rows of readings that each load's names cover: a logger's series. */
 const READING_ROWS = 2000;
-/** Columns a little wider than the others: the loads' dates, the labels of a spilled table. */
-const WIDE_COLUMNS: Readonly<Record<number, number>> = { 3: 11, 10: 12.5 };
+/** Columns a little wider than the others: labels, the loads' dates, the labels of a spilled table. */
+const WIDE_COLUMNS: Readonly<Record<number, number>> = { 0: 10.5, 3: 11, 10: 12.5 };
 
 /** What a sheet is while it is being laid out. */
 interface Draft {

@@ -21,6 +21,8 @@ const font = ({ bold, italic, size = SIZE, ink }: Look): Partial<ExcelJS.Font> =
   ...(italic && { italic }),
 });
 const SIZE = 9;
+/** Points; not every reader makes a row as high as its text. */
+const TITLE_HEIGHT = 20;
 
 function border({ rule }: Look): Partial<ExcelJS.Borders> | undefined {
   if (!rule) return undefined;
@@ -81,6 +83,7 @@ function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
         error: `Choose one of: ${choices.join(", ")}.`.slice(0, 225),
       };
   }
+  for (const { row, kind } of plan.cells) if (kind === "title") sheet.getRow(row + 1).height = TITLE_HEIGHT;
   for (const { row, col, rows, cols } of plan.merges) sheet.mergeCells(row + 1, col + 1, row + rows, col + cols);
 }
 

@@ -161,12 +161,14 @@ export function CheckScreen({ port }: { port: WorkbookPort }) {
         <Text block className={styles.quiet}>
           {words.attachHint}
         </Text>
-        <Field label={words.name}>
-          <Select value={name} onChange={(_, { value }) => (setName(value), setTaken(undefined))}>
-            <Options label={words.missingGroup} of={({ name: one }) => missing.has(one)} />
-            <Options label={words.presentGroup} of={({ name: one }) => !missing.has(one)} />
-          </Select>
-        </Field>
+        <div className={styles.wide}>
+          <Field label={words.name}>
+            <Select value={name} onChange={(_, { value }) => (setName(value), setTaken(undefined))}>
+              <Options label={words.missingGroup} of={({ name: one }) => missing.has(one)} />
+              <Options label={words.presentGroup} of={({ name: one }) => !missing.has(one)} />
+            </Select>
+          </Field>
+        </div>
         <div className={styles.row}>
           <Button disabledFocusable={busy} onClick={() => attach(false)}>
             {words.give}

@@ -94,7 +94,7 @@ test("a good name stays until it is said that it may be moved", async () => {
   await open();
   await chooseName("ring_mass");
   port.select([[1]], "D9");
-  port.nameCells = async (sheet, name, address, replace) => {
+  port.nameCells = async (_, name, address, replace) => {
     if (!replace)
       throw new WorkbookError('The name "ring_mass" is already at D24 and was left there: say that it may be moved.');
     port.asked.push(`moved ${name} to ${address}`);
