@@ -6,6 +6,7 @@ import { resolveNames, type LocalNames } from "./names";
 import { setNotes, type Note } from "./notes";
 import { BORDERS, charactersToPixels, STYLES } from "./styles";
 import { boundsOf, type Bounds } from "../bounds";
+import { layoutOf, setPrint } from "./print";
 import { openZones, setProtection } from "./protection";
 import { typed } from "./text";
 import { toZone, type Zone } from "./zones";
@@ -119,6 +120,9 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
   const notes: Note[] = [];
   for (const { row, col, note } of plan.cells) if (note) notes.push({ row, col, text: note });
   if (notes.length > 0) commands.push(setNotes(sheetId, notes));
+
+  const print = layoutOf(plan);
+  if (print) commands.push(setPrint(sheetId, print));
 
   const inputs = grouped(plan, ({ kind }) => (kind === "input" ? kind : undefined)).get("input") ?? [];
   commands.push(

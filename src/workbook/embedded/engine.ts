@@ -2,6 +2,7 @@
 import { EvaluationError, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
 
 import "./notes";
+import "./print";
 import { whileLifted } from "./protection";
 
 export { EvaluationError, Model };

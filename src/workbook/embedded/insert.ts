@@ -4,6 +4,7 @@ import { freeSheetName } from "../sheet-names";
 import type { Command, Model } from "./engine";
 import { freeNames, renameIn, type LocalNames } from "./names";
 import { noteGetters, setNotes } from "./notes";
+import { printOf, setPrint } from "./print";
 import { protectionOf, setProtection } from "./protection";
 import type { OpenWorkbook } from "./workbook";
 
@@ -94,6 +95,8 @@ export function insertCommands(
     const charts = (sheet.figures as Sheet[]).filter(({ tag }) => tag !== "image").length;
     if (charts > 0)
       remarks.push(`${charts} ${charts === 1 ? "chart" : "charts"} of "${sheet.name}" did not come along.`);
+    const print = printOf(source.model, sheet.id);
+    if (print) commands.push(setPrint(sheetId, print));
     commands.push(setProtection(sheetId, protectionOf(source.model, sheet.id)));
   }
   return { commands, sheets: inserted, remarks };

@@ -1,6 +1,7 @@
 /** A firm's own sheets in the embedded workbook: inserted from files, protected, named, their formulas entered again. */
 import "./engine-in-node";
 import ExcelJS from "exceljs";
+import { strFromU8, unzipSync } from "fflate";
 import { blankSheet, checkSheet, CHECKED_NAMES, demoSheet, fillSheet } from "../../../src/datasheet";
 import { demoTest } from "../../../src/datasheet/demo-test";
 import { toXlsx } from "../../../src/datasheet/xlsx";
@@ -201,6 +202,29 @@ describe("protection", () => {
       false,
     ]);
   });
+});
+
+test("pages, paper and footer go through a file, twice, and follow rows that are put in", async () => {
+  const port = new EmbeddedPort(newWorkbook());
+  const sheet = await port.insertSheet({ ...blankSheet("US"), name: "Form" });
+  dispatch(port, "ADD_COLUMNS_ROWS", { dimension: "ROW", base: 4, quantity: 2, position: "before", sheetName: sheet });
+  const again = await saveXlsx(openXlsx(await saveXlsx(port.workbook)).workbook);
+  const workbook = new ExcelJS.Workbook();
+  await workbook.xlsx.load(loading(again));
+  const { pageSetup, headerFooter } = workbook.getWorksheet("Form")!;
+  expect(pageSetup).toMatchObject({
+    paperSize: 1,
+    orientation: "landscape",
+    fitToPage: true,
+    fitToWidth: 1,
+    fitToHeight: 0,
+  });
+  expect(headerFooter.oddFooter).toContain("Page &P of &N");
+  const text = strFromU8(unzipSync(again)["xl/workbook.xml"]);
+  const [, area] = /name="_xlnm.Print_Area" localSheetId="1">([^<]+)</.exec(text)!;
+  const [first] = blankSheet("US").pages!;
+  expect(area.split(",")).toHaveLength(8);
+  expect(area.split(",")[0]).toBe(`'Form'!$A$1:$P$${first.rows + 2}`);
 });
 
 test("formulas that show #NAME? are entered again where the functions are there", async () => {

@@ -11,6 +11,7 @@ import type { Protection } from "../protection";
 import type { OpenWorkbook } from "../workbook";
 import type { Zone } from "../zones";
 import { readComments } from "./comments";
+import { PRINT_AREA, readPrint } from "./print";
 import { openStyles, readProtection } from "./protection";
 import { fromFileFormula } from "./formula";
 import { all, append, first, parseXml, writeXml } from "./xml";
@@ -136,6 +137,9 @@ function patchSheet(text: string, names: Names, sheet: string): string {
   for (const formula of all(document, "f"))
     if (formula.textContent.trim() !== "")
       formula.textContent = fromFileFormula(qualified(formula.textContent), rename);
+  // The look of rows without cells, such as those for readings: the engine would keep it for every cell of them.
+  for (const row of all(document, "row"))
+    if (!row.firstElementChild) ["s", "customFormat"].forEach((name) => row.removeAttribute(name));
   for (const cell of all(document, "c")) {
     const type = cell.getAttribute("t");
     if (first(cell, "f")) continue;
@@ -257,15 +261,23 @@ function read(bytes: Uint8Array): Opened {
     workbook,
     sheets.map(({ name }) => name),
   );
+  const stylesPath = Object.keys(parts).find((path) => /(^|\/)styles\.xml$/.test(path));
+  const isOpen = openStyles(stylesPath === undefined ? undefined : parts[stylesPath]);
+  const protection = new Map(
+    sheets.map(({ name, path }) => [name, parts[path] ? readProtection(parts[path], isOpen) : undefined]),
+  );
   for (const { name, path } of sheets) if (parts[path]) parts[path] = patchSheet(parts[path], names, name);
   for (const path of Object.keys(parts)) {
     if (/(^|\/)sharedStrings\.xml$/.test(path)) parts[path] = patchStrings(parts[path]);
     if (/(^|\/)styles\.xml$/.test(path)) parts[path] = patchStyles(parts[path]);
   }
-  const stylesPath = Object.keys(parts).find((path) => /(^|\/)styles\.xml$/.test(path));
-  const isOpen = openStyles(stylesPath === undefined ? undefined : parts[stylesPath]);
-  const protection = new Map(
-    sheets.map(({ name, path }) => [name, parts[path] ? readProtection(parts[path], isOpen) : undefined]),
+  const areas = new Map(
+    all(workbook, "definedName")
+      .filter((name) => name.getAttribute("name") === PRINT_AREA)
+      .map((name) => [sheets[Number(name.getAttribute("localSheetId") ?? 0)]?.name, name.textContent]),
+  );
+  const prints = new Map(
+    sheets.map(({ name, path }) => [name, parts[path] ? readPrint(parts[path], areas.get(name)) : undefined]),
   );
   const notes = new Map(sheets.map(({ name, path }) => [name, notesOf(parts, path)]));
   const data = load(parts) as any;
@@ -275,6 +287,7 @@ function read(bytes: Uint8Array): Opened {
     // The engine's own lock would keep inputs too.
     sheet.isLocked = false;
     sheet.protection = protection.get(sheet.name);
+    sheet.printLayout = prints.get(sheet.name);
   }
   makeRoom(data.sheets, names);
   for (const sheet of data.sheets) sheet.protection = within(sheet);

@@ -5,9 +5,11 @@ import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../formats";
 import { noteGetters } from "../notes";
 import type { OpenWorkbook } from "../workbook";
+import { printOf } from "../print";
 import { protectionOf } from "../protection";
 import { addComments } from "./comments";
 import { toFileFormula } from "./formula";
+import { addPrint, PRINT_AREA } from "./print";
 import { addProtection } from "./protection";
 import { all, append, first, parseXml, writeXml } from "./xml";
 
@@ -47,6 +49,14 @@ function fileNames({ model, localNames }: OpenWorkbook) {
       sheetIndex: isLocal ? sheetIds.indexOf(range.sheetId) : undefined,
       range: `${quoted(getters.getSheetName(range.sheetId))}!${fixed(left, top)}:${fixed(right, bottom)}`,
     };
+  });
+  sheetIds.forEach((sheetId, sheetIndex) => {
+    const zones = printOf(model, sheetId)?.pages ?? [];
+    const sheet = quoted(getters.getSheetName(sheetId));
+    const range = zones
+      .map(({ left, right, top, bottom }) => `${sheet}!${fixed(left, top)}:${fixed(right, bottom)}`)
+      .join(",");
+    if (range) names.push({ name: PRINT_AREA, sheetIndex, range });
   });
   const renameOn = (sheetId: string) => (name: string) => {
     const local = localOf.get(name.toLowerCase());
@@ -145,6 +155,7 @@ export async function saveXlsx(workbook: OpenWorkbook): Promise<Uint8Array<Array
     patch(`xl/worksheets/sheet${index}.xml`, (text) => patchSheet(text, sheetId, workbook, renameOn(sheetId)));
     addComments(texts, index, noteGetters(model).getNotes(sheetId));
     addProtection(texts, index, protectionOf(model, sheetId));
+    addPrint(texts, index, printOf(model, sheetId));
   });
   const parts = Object.fromEntries([...texts].map(([path, text]) => [path, strToU8(text)]));
   return zipSync({ ...parts, ...pictures }) as Uint8Array<ArrayBuffer>;

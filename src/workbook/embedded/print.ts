@@ -1,0 +1,92 @@
+/** How a sheet is printed, which the engine has no idea of: kept with the sheet through undo and moved rows, for the file. */
+import { CorePlugin, coreTypes, registries } from "@odoo/o-spreadsheet";
+import type { SheetPlan } from "../port";
+import { toZone, type Zone } from "./zones";
+
+const SET_PRINT = "CLAYLEDGER_SET_PRINT";
+
+export interface PrintLayout {
+  readonly pages: readonly Zone[];
+  readonly paper: "A4" | "Letter";
+  readonly landscape: boolean;
+  /** As the file spells it: "&L&F  |  &A&CPage &P of &N". */
+  readonly footer: string;
+}
+
+interface Kept extends Omit<PrintLayout, "pages"> {
+  readonly sheetId: string;
+  readonly pages: readonly { readonly zone: Zone }[];
+}
+
+class PrintPlugin extends CorePlugin {
+  static override getters = ["getPrintLayout"] as never;
+  readonly kept: readonly Kept[] = [];
+
+  getPrintLayout(sheetId: string): PrintLayout | undefined {
+    const found = this.kept.find((one) => one.sheetId === sheetId);
+    return found && { ...found, pages: found.pages.map(({ zone }) => zone) };
+  }
+
+  override adaptRanges({ applyChange }: any): void {
+    if (this.kept.length === 0) return;
+    this.#keep(
+      this.kept.map((one) => ({
+        ...one,
+        pages: one.pages.flatMap((page) => {
+          const { changeType, range } = applyChange(page);
+          return changeType === "REMOVE" ? [] : changeType === "NONE" ? [page] : [range];
+        }),
+      })),
+    );
+  }
+
+  override handle(command: any): void {
+    if (command.type === SET_PRINT) this.#set(command.sheetId, command.layout);
+    if (command.type === "DUPLICATE_SHEET") {
+      const layout = this.getPrintLayout(command.sheetId);
+      if (layout) this.#set(command.sheetIdTo, layout);
+    }
+    if (command.type === "DELETE_SHEET") this.#keep(this.kept.filter(({ sheetId }) => sheetId !== command.sheetId));
+  }
+
+  override import(data: any): void {
+    for (const { id, printLayout } of data.sheets) if (printLayout) this.#set(id, printLayout);
+  }
+
+  override export(data: any): void {
+    for (const sheet of data.sheets) sheet.printLayout = this.getPrintLayout(sheet.id);
+  }
+
+  #set(sheetId: string, { pages, paper, landscape, footer }: PrintLayout): void {
+    const ranges = pages.map((zone) => this.getters.getRangeFromZone(sheetId, zone));
+    const rest = this.kept.filter((one) => one.sheetId !== sheetId);
+    this.#keep([...rest, { sheetId, paper, landscape, footer, pages: ranges as never }]);
+  }
+
+  #keep(kept: readonly Kept[]): void {
+    (this.history as any).update("kept", kept);
+  }
+}
+
+coreTypes.add(SET_PRINT as never);
+// What others would have to undo of it in a shared session, of which there is none here.
+registries.inverseCommandRegistry.add(SET_PRINT, (command) => [command]);
+registries.corePluginRegistry.add("clayledger_print", PrintPlugin as never);
+
+/** The command that lays out how a sheet is printed. */
+export const setPrint = (sheetId: string, layout: PrintLayout) => ({ type: SET_PRINT, sheetId, layout });
+
+export const printOf = (model: { readonly getters: unknown }, sheetId: string): PrintLayout | undefined =>
+  (model.getters as { getPrintLayout(sheetId: string): PrintLayout | undefined }).getPrintLayout(sheetId);
+
+/** A plan's printing: wide pages lie on their side; file, sheet, page number and versions in the footer. */
+export function layoutOf({ pages = [], paper = "A4", footer = "" }: SheetPlan): PrintLayout | undefined {
+  if (pages.length === 0) return undefined;
+  const made = footer && `${footer}  |  `;
+  return {
+    pages: Array.from(pages, toZone),
+    paper,
+    landscape: Math.max(...pages.map(({ cols }) => cols)) > 9,
+    footer: `&L&8&F  |  &A&C&8Page &P of &N&R&8${made}Printed &D &T`,
+  };
+}
