@@ -241,6 +241,9 @@ function makeRoom(sheets: { name: string; rowNumber: number; colNumber: number }
   }
 }
 
+/** The engine takes a negative limit of a file for a formula. */
+const plainNumber = (limit: string): string => limit.replace(/^=(?=-[\d.]+(?:e[+-]?\d+)?$)/i, "");
+
 /** Open rows end where the sheet does. */
 const within = ({ protection, colNumber, rowNumber }: any): Protection | undefined =>
   protection && {
@@ -284,6 +287,7 @@ function read(bytes: Uint8Array): Opened {
   data.namedRanges = names.ranges;
   for (const sheet of data.sheets) {
     sheet.notes = notes.get(sheet.name);
+    for (const { criterion } of sheet.dataValidationRules) criterion.values = criterion.values.map(plainNumber);
     // The engine's own lock would keep inputs too.
     sheet.isLocked = false;
     sheet.protection = protection.get(sheet.name);
