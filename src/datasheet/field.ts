@@ -60,7 +60,7 @@ const anyBlank = (needs: readonly string[]): string => {
  * own row are asked first: a fault elsewhere does not show in rows that are not used.
  */
 export function when(needs: readonly string[], formula: string): string {
-  const own = needs.filter((need) => need.startsWith("["));
+  const own = needs.filter((need) => /^\[\w/.test(need));
   const groups = [own, needs.filter((need) => !own.includes(need))].filter((group) => group.length > 0);
   return `=${groups.reduceRight((inner, group) => `IF(${anyBlank(group)},"",${inner})`, formula)}`;
 }

@@ -239,3 +239,40 @@ describe("choices", () => {
     expect(sheet.value("void_ratio_end", 11)).toBeCloseTo(0.73, 2);
   });
 });
+
+test("a difference that is as good as nothing is nothing, and not less than it", async () => {
+  const sheet = await calculate(demoSheet("SI"));
+  expect(sheet.value("dry_mass_difference")).toBe(0);
+  expect(Object.is(sheet.value("dry_mass_difference"), -0)).toBe(false);
+});
+
+test("the results block: field curve, quality, C alpha and the load of inundation, on the invented soil", async () => {
+  const sheet = await calculate(demoSheet("SI"));
+  const within = (name: string, expected: number, share: number) =>
+    expect(Math.abs((sheet.value(name) as number) / expected - 1)).toBeLessThan(share);
+  within("field_recompression_index", TRUTH.recompressionIndex, 0.05);
+  within("c_alpha_ratio", TRUTH.creepRatio, 0.15);
+  expect(sheet.value("field_meeting_void_ratio")).toBeCloseTo(0.42 * TRUTH.initialVoidRatio, 3);
+  expect(sheet.value("quality_strain_class")).toMatch(/^[A-E]$/);
+  expect(sheet.value("inundation_stress")).toBe(12.5);
+  expect(sheet.value("inundation_strain")).toBeCloseTo(sheet.value("strain_end", 0) as number, 12);
+  expect(sheet.value("cv_20", 5)).toBe("");
+});
+
+test("a temperature gives cv at 20 degrees; the field curve follows its factor", async () => {
+  const warm = await calculate(
+    fillSheet(demoSheet("SI"), { load_temperature: Array(16).fill(15), field_factor: 0.4, c_alpha_load: 12 }),
+  );
+  const ratio = (warm.value("cv_20", 5) as number) / (warm.value("cv_chosen", 5) as number);
+  // Viscosity of water at 15 over 20 degrees Celsius: 1.1382 / 1.0016 mPa s (from memory of the tables).
+  expect(ratio).toBeCloseTo(1.136, 2);
+  expect(warm.value("field_meeting_void_ratio")).toBeCloseTo(0.4 * TRUTH.initialVoidRatio, 3);
+  expect(warm.value("c_alpha_chosen")).toBe(warm.value("c_alpha", 11));
+});
+
+test("an error in one load does not show in the rows of loads that are not used", async () => {
+  const loads = demoTest("SI").loads;
+  const sheet = await calculate(fillSheet(demoSheet("SI"), { load_stress: [...loads.slice(0, 15), 12_800] }));
+  for (const name of ["height_middle", "volume_compressibility", "cv_log_time", "conductivity"])
+    expect([name, sheet.value(name, 16)]).toEqual([name, ""]);
+});

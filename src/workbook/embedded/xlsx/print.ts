@@ -19,6 +19,8 @@ export function addPrint(parts: Map<string, string>, sheet: number, layout: Prin
   const root = document.documentElement;
   for (const name of ["pageMargins", "pageSetup", "headerFooter", "sheetPr"])
     all(document, name).forEach((old) => old.remove());
+  // Rows on paper are as high as Excel's own, or pages would run over; the engine's are higher.
+  first(document, "sheetFormatPr")?.setAttribute("defaultRowHeight", "13.5");
   const properties = append(root, "sheetPr", {});
   append(properties, "pageSetUpPr", { fitToPage: "1" });
   root.prepend(properties);
