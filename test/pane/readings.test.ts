@@ -72,7 +72,7 @@ const settle = async (): Promise<void> => {
     await act(async () => {
       await jest.advanceTimersByTimeAsync(300);
       await new Promise<void>((resolve) =>
-        jest.requireActual<typeof import("node:timers")>("node:timers").setImmediate(resolve),
+        jest.requireActual<typeof import("node:timers")>("node:timers").setTimeout(resolve, 15),
       );
     });
 };
