@@ -26,6 +26,7 @@ export default tseslint.config(
   forbid("src/reduction/**", "functions", "checks", "datasheet", "plots", "workbook", "pane", "host"),
   forbid("src/functions/**", "datasheet", "plots", "workbook", "pane", "host"),
   forbid("src/plots/**", "functions", "datasheet", "workbook", "pane", "host"),
-  forbid("src/datasheet/**", "plots", "pane", "host"),
-  forbid("src/workbook/**", "plots", "pane", "host"),
+  forbid("src/datasheet/**", "plots", "report", "pane", "host"),
+  forbid("src/workbook/**", "plots", "report", "pane", "host"),
+  forbid("src/report/**", "pane", "host"),
 );

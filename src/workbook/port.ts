@@ -49,6 +49,42 @@ export interface Box {
   readonly cols: number;
 }
 
+/** One axis of a chart. A log axis runs over whole decades; that of root time is linear in the root of minutes. */
+export interface ChartAxis {
+  readonly label: string;
+  readonly scale: "log" | "linear";
+  readonly domain: readonly [low: number, high: number];
+  /** Values increase downward (y) or to the left (x). */
+  readonly reversed: boolean;
+}
+
+/** Cells of one column, of the chart's own sheet unless another is named. */
+export interface ChartCells {
+  readonly sheet?: string;
+  readonly box: Box;
+}
+
+/** One series of a scatter chart. A cell of text, #N/A or nothing is a gap. */
+export interface ChartSeries {
+  readonly name: string;
+  readonly x: ChartCells;
+  readonly y: ChartCells;
+  /** Symbols only, a full line, a thin full line, or a thin dashed one. Never told apart by colour alone. */
+  readonly style: "points" | "line" | "thin" | "dashed";
+  /** Of points. */
+  readonly symbol?: "filled" | "open" | "cross";
+}
+
+/** A scatter chart over cells of a sheet: it follows them as they change. */
+export interface ChartPlan {
+  readonly title: string;
+  /** The cells that it covers. */
+  readonly box: Box;
+  readonly x: ChartAxis;
+  readonly y: ChartAxis;
+  readonly series: readonly ChartSeries[];
+}
+
 /** A whole sheet to be made, as data. */
 export interface SheetPlan {
   /** The sheet's name if it is free; otherwise " 2", " 3", ... is added. */
@@ -74,6 +110,7 @@ export interface SheetPlan {
   readonly open?: readonly Box[];
   /** The sheet is made without being shown: the one in front stays there. */
   readonly behind?: boolean;
+  readonly charts?: readonly ChartPlan[];
 }
 
 /**
@@ -84,7 +121,7 @@ export type NamedColumns = Readonly<Record<string, readonly (CellValue | null)[]
 
 export interface Selection {
   readonly sheet: string;
-  /** "B4:C18" */
+  /** "B4:C18"; blocks picked together that stand in the same rows are joined side by side, "B4:B18,D4:D18". */
   readonly address: string;
   /** Row by row; a blank cell is "". An error cell is its code as text. */
   readonly values: readonly (readonly CellValue[])[];
@@ -121,6 +158,12 @@ export interface WorkbookPort {
   selection(): Promise<Selection>;
   /** The values of a range of a sheet, as `selection` gives them. */
   values(sheet: string, address: string): Promise<Selection["values"]>;
+  /** Brings a sheet to the front and selects cells of it ("B4", "B4:C18"). */
+  show(sheet: string, address: string): Promise<void>;
+  /** What was typed into the cells behind a sheet's local names: a formula as its en-US text ("=..."), a constant as it is. */
+  readContents(sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>>;
+  /** Rows and columns of a sheet that are hidden (by hand or by a filter), counted from 0. */
+  hidden(sheet: string): Promise<{ readonly rows: readonly number[]; readonly cols: readonly number[] }>;
   /** The values behind a sheet's local names; a name that is not there is absent from the answer. */
   readNames(sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>>;
   /**

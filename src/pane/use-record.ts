@@ -1,0 +1,75 @@
+/** The data sheets of the workbook and the record of the chosen one, read again a moment after the last change. */
+import { useCallback, useEffect, useState } from "react";
+import { readRecord, RECORD_NAMES, type NamedValues, type TestRecord } from "../datasheet/record";
+import { DATA_SHEET_NAME } from "../datasheet/logger/target";
+import type { WorkbookPort } from "../workbook/port";
+import { sentenceOf } from "./sentence";
+
+export interface RecordOfSheet {
+  /** Names of the data sheets; undefined until the workbook has answered, empty where there is none. */
+  readonly sheets?: readonly string[];
+  /** The sheet that is read: the one chosen, else the one in front, else the first. */
+  readonly sheet?: string;
+  readonly values?: NamedValues;
+  readonly record?: TestRecord;
+  readonly error?: string;
+}
+
+const PAUSE = 400;
+
+async function read(port: WorkbookPort, wanted: string | undefined): Promise<RecordOfSheet> {
+  const sheets: string[] = [];
+  for (const sheet of await port.sheetNames())
+    if ((await port.readNames(sheet, [DATA_SHEET_NAME]))[DATA_SHEET_NAME]) sheets.push(sheet);
+  const active = (await port.selection()).sheet;
+  const sheet = [wanted, active, ...sheets].find((name) => name !== undefined && sheets.includes(name));
+  if (sheet === undefined) return { sheets };
+  const values = await port.readNames(sheet, RECORD_NAMES);
+  return { sheets, sheet, values, record: readRecord(values) };
+}
+
+/** `still` keeps the picture as it is, while the pane itself writes. */
+export function useRecord(
+  port: WorkbookPort,
+  still = false,
+): RecordOfSheet & { readonly choose: (sheet: string) => void; readonly again: () => void } {
+  const [wanted, setWanted] = useState<string>();
+  const [asked, setAsked] = useState(0);
+  const [found, setFound] = useState<RecordOfSheet>({});
+
+  useEffect(() => {
+    if (still) return;
+    let gone = false;
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    let unsubscribe: (() => void) | undefined;
+    let latest = 0;
+    const look = async (): Promise<void> => {
+      const mine = ++latest;
+      try {
+        const next = await read(port, wanted);
+        if (gone || mine !== latest) return;
+        setFound(next);
+        // The first sheet that was found stays chosen, whichever sheet is shown later.
+        if (wanted === undefined && next.sheet !== undefined) setWanted(next.sheet);
+      } catch (error) {
+        if (!gone && mine === latest) setFound((before) => ({ ...before, error: sentenceOf(error) }));
+      }
+    };
+    const changed = (): void => {
+      clearTimeout(timer);
+      timer = setTimeout(look, PAUSE);
+    };
+    void look();
+    port.onChange(changed).then(
+      (stop) => (gone ? stop() : (unsubscribe = stop)),
+      (error) => gone || setFound((before) => ({ ...before, error: sentenceOf(error) })),
+    );
+    return () => {
+      gone = true;
+      clearTimeout(timer);
+      unsubscribe?.();
+    };
+  }, [port, wanted, asked, still]);
+
+  return { ...found, choose: setWanted, again: useCallback(() => setAsked((count) => count + 1), []) };
+}
