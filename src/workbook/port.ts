@@ -73,6 +73,8 @@ export interface ChartSeries {
   readonly style: "points" | "line" | "thin" | "dashed";
   /** Of points. */
   readonly symbol?: "filled" | "open" | "cross";
+  /** The name stands beside the end of the line. */
+  readonly lettered?: boolean;
 }
 
 /** A scatter chart over cells of a sheet: it follows them as they change. */
