@@ -1,26 +1,18 @@
-/** Starts the pane beside the workbook it finds. */
-import { createRoot } from "react-dom/client";
-import { blankSheet, demoSheet } from "../datasheet";
+/** Starts the pane beside the workbook it finds, in the language that is asked for. */
 import { OfficePort } from "../workbook/office";
 import { findPort } from "./find-port";
-import { Pane } from "./pane";
-import { text } from "./text";
-import { lookOf } from "./theme";
+import { keptLanguage, languageFor, setLanguage } from "./text/language";
 
 async function start(): Promise<void> {
-  const place = document.getElementById("pane")!;
   const office = typeof Office === "undefined" ? undefined : Office;
+  // Office's language is known once Office is ready, which the search for a port waits for.
   const port = await findPort(window.parent, office, () => new OfficePort());
-  if (!port) {
-    place.textContent = text.noHost;
-    return;
-  }
-  const look = lookOf({
-    background: office?.context?.officeTheme?.bodyBackgroundColor,
-    forcedColours: window.matchMedia("(forced-colors: active)").matches,
-  });
-  document.body.style.margin = "0";
-  createRoot(place).render(<Pane port={port} sheets={{ blankSheet, demoSheet }} look={look} />);
+  const language = languageFor(keptLanguage(), office?.context?.displayLanguage, navigator.language);
+  setLanguage(language);
+  document.documentElement.lang = language;
+  // Loaded only now, though part of this file: every screen binds its words as it loads.
+  const { show } = await import(/* webpackMode: "eager" */ "./show");
+  show(document.getElementById("pane")!, port, office);
 }
 
 void start();

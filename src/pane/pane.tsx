@@ -29,7 +29,7 @@ export interface PaneProps {
   readonly look: Look;
 }
 
-const SCREENS = ["sheet", "readings", "plot", "check", "about"] as const;
+const SCREENS = ["sheet", "readings", "plot", "about"] as const;
 
 type Screen = (typeof SCREENS)[number];
 
@@ -55,14 +55,18 @@ export function Pane({ port, sheets, look }: PaneProps) {
       </header>
       <main>
         <div id="screen" role="tabpanel" aria-labelledby={tabId(screen)} className={styles.screen}>
-          {screen === "sheet" && <SheetScreen port={port} sheets={sheets} />}
+          {screen === "sheet" && (
+            <>
+              <SheetScreen port={port} sheets={sheets} />
+              <CheckScreen port={port} />
+            </>
+          )}
           {begun && (
             <div hidden={screen !== "readings"}>
               <ReadingsScreen port={port} shown={screen === "readings"} />
             </div>
           )}
           {screen === "plot" && <PlotScreen port={port} />}
-          {screen === "check" && <CheckScreen port={port} />}
           {screen === "about" && <AboutScreen />}
         </div>
       </main>

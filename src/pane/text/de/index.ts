@@ -1,0 +1,10 @@
+/** Every word of the pane in German, in the terms of German geotechnical practice. */
+import type { Catalogue } from "../catalogue";
+import { about } from "./about";
+import { check } from "./check";
+import { pane } from "./pane";
+import { plot } from "./plot";
+import { readings } from "./readings";
+import { sheet } from "./sheet";
+
+export const de: Catalogue = { ...pane, about, check, plot, readings, sheet };

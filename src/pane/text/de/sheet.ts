@@ -1,0 +1,14 @@
+export const sheet = {
+  heading: "Datenblatt für einen Versuch",
+  promise:
+    "Es wird immer ein neues Blatt unter einem freien Namen angelegt. Kein vorhandenes Blatt, keine Zelle wird berührt.",
+  units: "Einheiten",
+  SI: "SI: mm, g, kPa",
+  US: "US-Einheiten: in, g, tsf",
+  blank: "Leeres Blatt einfügen",
+  blankHint: "Probekörper, Laststufen und Ablesungen zum Ausfüllen; die Ergebnisse folgen als lebende Formeln.",
+  demo: "Durchgerechnetes Beispiel einfügen",
+  demoHint: "Ein erfundener Versuch, ausgewertet von der Masse des Rings bis zur Vorbelastungsspannung.",
+  busy: "Das Blatt wird angelegt…",
+  done: (name: string) => `Das Blatt „${name}“ wurde angelegt.`,
+};

@@ -1,0 +1,33 @@
+export const about = {
+  heading: "About Clayledger",
+  version: (version: string) => `Version ${version}`,
+  purpose: "Reduces one-dimensional consolidation (oedometer, incremental loading) tests on soil inside a workbook.",
+  languageHeading: "Language",
+  language: "Language of this pane",
+  languageOfHost: "as the host",
+  languageHint:
+    "Takes effect when this pane is loaded again; what is begun here and not yet written is lost by that. What is written into cells, and the sentences of the reduction itself, are English.",
+  languageUse: "Change language and reload",
+  privacyHeading: "Your data",
+  privacy: "Nothing leaves the workbook: no reading, number or name is sent anywhere, and nothing is counted.",
+  cautionsHeading: "Cautions",
+  cautions: [
+    "This tool assists the reduction of a test. It does not replace the judgement of the engineer or signatory who answers for the result.",
+    "Follow the standard and edition that the contract names, and local codes and licensing law. The text of a standard is not reproduced here.",
+    "A construction is an interpretation. More than one answer can be defended: look at the plot and the remark before using a number.",
+    "The theory assumes a saturated specimen, small strain, a constant cv and drainage in one direction. cv is not valid for unsaturated soil, and a small specimen may not represent the ground.",
+    "Sample disturbance lowers the preconsolidation stress and the compression index.",
+    "A remark can be wrong both ways: “ok” is no proof of quality.",
+    "Not for tests at constant rate of strain or in a hydraulic cell.",
+    "Readings are never altered. Keep the originals.",
+  ],
+  licencesHeading: "Licences",
+  own: "Clayledger is open source under the MIT licence.",
+  parts: [
+    "React and Fluent UI: MIT",
+    "Observable Plot and D3: ISC",
+    "mathjs: Apache-2.0",
+    "Papa Parse: MIT",
+    "The sheet of the page in the browser is o-spreadsheet (LGPL-3.0-or-later) with Owl (LGPL-3.0-only), unmodified and replaceable; Bootstrap (MIT), Font Awesome (OFL-1.1, MIT)",
+  ],
+};

@@ -1,0 +1,9 @@
+/** Every word of the pane in English, a file for each screen. */
+import { about } from "./about";
+import { check } from "./check";
+import { pane } from "./pane";
+import { plot } from "./plot";
+import { readings } from "./readings";
+import { sheet } from "./sheet";
+
+export const en = { ...pane, about, check, plot, readings, sheet };
