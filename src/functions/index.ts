@@ -1,9 +1,11 @@
 /** Registers every worksheet function with the host; nothing else happens on load. */
 import * as increment from "./increment";
+import * as picks from "./picks";
 import * as curve from "./curve";
 import * as loading from "./loading";
 import * as specimen from "./specimen";
 import * as checking from "./checking";
+import * as uncertainty from "./uncertainty";
 import { CellError } from "./cells";
 
 type WorksheetFunction = (...cells: any[]) => unknown;
@@ -41,6 +43,6 @@ const guarded =
     }
   };
 
-for (const module of [specimen, loading, increment, curve, checking])
+for (const module of [specimen, loading, increment, picks, curve, checking, uncertainty])
   for (const [name, compute] of Object.entries(module as Record<string, WorksheetFunction>))
     CustomFunctions.associate(name, guarded(name, compute));

@@ -1,0 +1,206 @@
+/** Worksheet functions of uncertainty: first order, after JCGM 100 (GUM). */
+import { convert } from "../reduction/units";
+import { then, type Outcome } from "../reduction/outcome";
+import {
+  cvUncertainty,
+  strainUncertainty,
+  stressUncertainty,
+  timeUncertainty,
+  voidRatioUncertainty,
+  type HandMethod,
+  type Stated,
+  type Uncertain,
+} from "../reduction/uncertainty";
+import { T50, T90 } from "../reduction/increment/cv";
+import { answer, valueOf } from "./answer";
+import { isOmitted, refuseCell, toChoice, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
+
+/** A standard uncertainty; a blank or 0 states none. */
+function toStated(value: number, u: unknown, name: string): Stated {
+  if (isOmitted(u)) return { value };
+  const given = toNumber(u, `the uncertainty of ${name}`);
+  if (given < 0) return refuseCell(`the uncertainty of ${name} is ${given}: enter a standard deviation, 0 or more`);
+  return given === 0 ? { value } : { value, u: given };
+}
+
+/** The answer in the unit in which it was asked, `scale` times that of the reduction. */
+function laidOut(outcome: Outcome<Uncertain>, label: string, unit: string, item: unknown, scale = 1): any[][] {
+  const { value, u, low, high, contributions } = valueOf(outcome);
+  const [first] = contributions;
+  return answer(
+    [
+      { label, value: value * scale, unit },
+      { label: "u", value: u * scale, unit },
+      { label: "low", value: low * scale, unit },
+      { label: "high", value: high * scale, unit },
+      { label: "largest", value: `${first.input}, ${Math.round(100 * first.share)} %`, unit: "" },
+    ],
+    outcome.ok ? outcome.remarks : [],
+    item,
+  );
+}
+
+/**
+ * Uncertainty of a void ratio, e = H A Gs rho_w / Md - 1, from standard uncertainties of its inputs (GUM, first order, independent inputs).
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param height Height of the specimen, in the length unit.
+ * @param diameter Inside diameter of the ring, in the length unit.
+ * @param ring_mass Mass of the ring, g.
+ * @param ring_and_dry Mass of ring and dry soil, g.
+ * @param specific_gravity Specific gravity of solids.
+ * @param [u_height] Standard uncertainty of the height, in the length unit; blank states none.
+ * @param [u_diameter] Standard uncertainty of the diameter, in the length unit.
+ * @param [u_mass] Standard uncertainty of each weighing, g.
+ * @param [u_specific_gravity] Standard uncertainty of the specific gravity.
+ * @param [coverage] Coverage factor, 2 if left out.
+ * @param [item] One of e, u, low, high, largest, remark; left out, the table spills.
+ * @param [length_unit] "mm" (default), "cm" or "in".
+ * @returns A table of label, value and unit; or the one item.
+ */
+export function VOID_RATIO_UNCERTAINTY(
+  height: any,
+  diameter: any,
+  ring_mass: any,
+  ring_and_dry: any,
+  specific_gravity: any,
+  u_height?: any,
+  u_diameter?: any,
+  u_mass?: any,
+  u_specific_gravity?: any,
+  coverage?: any,
+  item?: any,
+  length_unit?: any,
+): any[][] {
+  const unit = toUnit(length_unit, "length", "mm");
+  const length = (value: unknown, u: unknown, name: string): Stated => {
+    const stated = toStated(toPositive(value, name), u, name);
+    const mm = (one: number) => convert(one, "length", unit, "mm");
+    return stated.u === undefined ? { value: mm(stated.value) } : { value: mm(stated.value), u: mm(stated.u) };
+  };
+  const outcome = voidRatioUncertainty(
+    {
+      height: length(height, u_height, "the height"),
+      diameter: length(diameter, u_diameter, "the diameter"),
+      ring: toStated(toPositive(ring_mass, "the ring"), u_mass, "a weighing"),
+      ringAndDry: toStated(toPositive(ring_and_dry, "the ring and dry soil"), u_mass, "a weighing"),
+      specificGravity: toStated(
+        toPositive(specific_gravity, "the specific gravity"),
+        u_specific_gravity,
+        "the specific gravity",
+      ),
+    },
+    toOptionalPositive(coverage, "the coverage factor"),
+  );
+  return laidOut(outcome, "e", "", item);
+}
+
+/**
+ * Uncertainty of a strain, (deformation - apparatus deflection) / initial height, from standard uncertainties of its inputs (GUM, first order, independent inputs).
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param deformation Measured deformation, compression positive, in the unit of the height.
+ * @param initial_height Initial height of the specimen.
+ * @param [u_deformation] Standard uncertainty of the deformation: that of a reading times the root of 2, as two are subtracted.
+ * @param [u_height] Standard uncertainty of the initial height.
+ * @param [apparatus_deflection] Deflection of the apparatus, 0 if left out.
+ * @param [u_apparatus] Standard uncertainty of that deflection.
+ * @param [coverage] Coverage factor, 2 if left out.
+ * @param [item] One of strain, u, low, high, largest, remark; left out, the table spills.
+ * @returns A table of label, value and unit; or the one item.
+ */
+export function STRAIN_UNCERTAINTY(
+  deformation: any,
+  initial_height: any,
+  u_deformation?: any,
+  u_height?: any,
+  apparatus_deflection?: any,
+  u_apparatus?: any,
+  coverage?: any,
+  item?: any,
+): any[][] {
+  const apparatus = isOmitted(apparatus_deflection)
+    ? undefined
+    : toStated(toNumber(apparatus_deflection, "the apparatus deflection"), u_apparatus, "the apparatus deflection");
+  const outcome = strainUncertainty(
+    {
+      deformation: toStated(toNumber(deformation, "the deformation"), u_deformation, "the deformation"),
+      initialHeight: toStated(toPositive(initial_height, "the initial height"), u_height, "the initial height"),
+      ...(apparatus && (apparatus.u !== undefined || apparatus.value !== 0) ? { apparatus } : {}),
+    },
+    toOptionalPositive(coverage, "the coverage factor"),
+  );
+  return laidOut(outcome, "strain", "", item);
+}
+
+/**
+ * Uncertainty of an axial stress, force / area, from that of the force (lever included) and of the diameter (GUM, first order, independent inputs).
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param stress Axial stress, any unit.
+ * @param diameter Diameter of the specimen, any unit.
+ * @param [u_force_ratio] Relative standard uncertainty of the force, as a ratio: 0.003 for 0.3 %.
+ * @param [u_diameter] Standard uncertainty of the diameter, in the diameter's unit.
+ * @param [coverage] Coverage factor, 2 if left out.
+ * @param [item] One of stress, u, low, high, largest, remark; left out, the table spills.
+ * @returns A table of label, value and unit, in the unit of the stress; or the one item.
+ */
+export function STRESS_UNCERTAINTY(
+  stress: any,
+  diameter: any,
+  u_force_ratio?: any,
+  u_diameter?: any,
+  coverage?: any,
+  item?: any,
+): any[][] {
+  const value = toPositive(stress, "the stress");
+  const ratio = toStated(1, u_force_ratio, "the force").u;
+  // A force of 1 N stands for any: what follows is relative.
+  const outcome = stressUncertainty(
+    {
+      force: ratio === undefined ? { value: 1 } : { value: 1, u: ratio },
+      diameter: toStated(toPositive(diameter, "the diameter"), u_diameter, "the diameter"),
+    },
+    toOptionalPositive(coverage, "the coverage factor"),
+  );
+  return laidOut(outcome, "stress", "", item, outcome.ok ? value / outcome.value.value : 1);
+}
+
+/**
+ * Uncertainty of cv by a hand construction: what the readings leave open (from the 95 % interval of FIT_TIME on the same readings, widened as the method needs) and the height. The interval is a factor: cv divided and multiplied.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param cv cv by the construction, any unit.
+ * @param method "log time" (default) or "root time".
+ * @param fit_low FIT_TIME's cv_low on the same readings.
+ * @param fit_high FIT_TIME's cv_high on the same readings.
+ * @param height Height of the specimen at the middle of the increment, any unit.
+ * @param [u_height] Standard uncertainty of that height, in its unit.
+ * @param [coverage] Coverage factor, 2 if left out.
+ * @param [item] One of cv, u, low, high, largest, remark; left out, the table spills.
+ * @returns A table of label, value and unit, in the unit of cv; or the one item.
+ */
+export function CV_UNCERTAINTY(
+  cv: any,
+  method: any,
+  fit_low: any,
+  fit_high: any,
+  height: any,
+  u_height?: any,
+  coverage?: any,
+  item?: any,
+): any[][] {
+  const value = toPositive(cv, "cv");
+  const by = toChoice<HandMethod>(method, "the method", ["log time", "root time"], "log time");
+  const low = toPositive(fit_low, "the low end of the fit's interval");
+  const high = toPositive(fit_high, "the high end of the fit's interval");
+  const thickness = toStated(toPositive(height, "the height"), u_height, "the height");
+  const outcome = then(timeUncertainty(by, low, high), (u) =>
+    // A time of 1 min stands for any: what follows is relative.
+    cvUncertainty(
+      { timeFactor: by === "log time" ? T50 : T90, time: { value: 1, u }, height: thickness, drainage: "double" },
+      toOptionalPositive(coverage, "the coverage factor"),
+    ),
+  );
+  return laidOut(outcome, "cv", "", item, outcome.ok ? value / outcome.value.value : 1);
+}
