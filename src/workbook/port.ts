@@ -73,6 +73,8 @@ export interface ChartSeries {
   readonly style: "points" | "line" | "thin" | "dashed";
   /** Of points. */
   readonly symbol?: "filled" | "open" | "cross";
+  /** Of filled and open symbols; circles unless said. */
+  readonly shape?: "circle" | "triangle";
   /** The name stands beside the end of the line. */
   readonly lettered?: boolean;
 }

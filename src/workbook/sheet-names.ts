@@ -19,3 +19,8 @@ export function freeSheetName(wanted: string, taken: readonly string[]): string 
     if (!used.has(name.toLowerCase())) return name;
   }
 }
+
+export const hiddenSheet = (sheet: string, veryHidden = false): string =>
+  veryHidden
+    ? `The sheet "${sheet}" is hidden by a macro or another add-in, and only these can show it: ask whoever made the workbook.`
+    : `The sheet "${sheet}" is hidden: show it (right click on a sheet's tab, Unhide), and try again.`;

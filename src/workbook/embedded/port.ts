@@ -12,18 +12,19 @@ import {
   type WorkbookPort,
 } from "../port";
 import { checkFill } from "../fill";
+import { blockAddresses, joined, sideBySide } from "../picked";
 import { sheetCommands } from "./commands";
 import { ownNames, takeCopies } from "./copies";
 import { runBatch, type Command, type Dispatching, type Model } from "./engine";
-import { freeSheetName } from "../sheet-names";
-import { freeNames, type LocalNames } from "./names";
+import { freeSheetName, hiddenSheet } from "../sheet-names";
+import { freeNames, renameIn, type LocalNames } from "./names";
 import { typed } from "./text";
 import { insertCommands } from "./insert";
 import { protectionOf, setProtection } from "./protection";
 import { nameCommand, namesOf, unboundFormulas } from "./upkeep";
 import type { OpenWorkbook } from "./workbook";
 import { openXlsx } from "./xlsx/open";
-import { addressOf, type Zone } from "./zones";
+import { addressOf, toBox, toZone, type Zone } from "./zones";
 
 export class EmbeddedPort implements WorkbookPort {
   readonly host = "embedded";
@@ -93,24 +94,69 @@ export class EmbeddedPort implements WorkbookPort {
   async selection(): Promise<Selection> {
     const { getters } = this.#model;
     const sheetId = getters.getActiveSheetId();
-    const zone = getters.getSelectedZone();
+    const zones = sideBySide(getters.getSelectedZones().map(toBox)).map(toZone);
     return {
       sheet: getters.getSheetName(sheetId),
-      address: addressOf(zone),
-      values: this.#valuesOf(sheetId, zone),
+      address: zones.map(addressOf).join(","),
+      values: joined(zones.map((zone) => this.#valuesOf(sheetId, zone))),
     };
   }
 
   async values(sheet: string, address: string): Promise<Selection["values"]> {
-    return this.#valuesOf(this.#sheetId(sheet), helpers.toZone(address));
+    const sheetId = this.#sheetId(sheet);
+    return joined(this.#zonesAt(sheetId, address).map((zone) => this.#valuesOf(sheetId, zone)));
+  }
+
+  async show(sheet: string, address: string): Promise<void> {
+    const { getters, selection } = this.#model;
+    const sheetId = this.#sheetId(sheet);
+    const [zone] = this.#zonesAt(sheetId, address);
+    if (!getters.isSheetVisible(sheetId)) throw new WorkbookError(hiddenSheet(sheet));
+    const sheetIdFrom = getters.getActiveSheetId();
+    if (sheetIdFrom !== sheetId) this.#dispatch("ACTIVATE_SHEET", { sheetIdFrom, sheetIdTo: sheetId });
+    selection.selectZone({ cell: { col: zone.left, row: zone.top }, zone });
+  }
+
+  async hidden(sheet: string): Promise<{ rows: number[]; cols: number[] }> {
+    const { getters } = this.#model;
+    const sheetId = this.#sheetId(sheet);
+    const numbers = (count: number) => Array.from({ length: count }, (_, i) => i);
+    return {
+      rows: numbers(getters.getNumberRows(sheetId)).filter((row) => getters.isRowHidden(sheetId, row)),
+      cols: numbers(getters.getNumberCols(sheetId)).filter((col) => getters.isColHidden(sheetId, col)),
+    };
+  }
+
+  async readContents(sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>> {
+    const sheetId = this.#sheetId(sheet);
+    const { getters } = this.#model;
+    const local = new Map(
+      [...(this.#localNames.get(sheetId) ?? [])].map(([name, called]) => [called.toLowerCase(), name]),
+    );
+    const contentOf = (position: { sheetId: string; col: number; row: number }): CellValue => {
+      const cell = getters.getCell(position);
+      if (!cell) return "";
+      if (!cell.isFormula) return (getters.getEvaluatedCell(position).value as CellValue | null) ?? "";
+      const formula = getters.getCellText(position, { showFormula: true });
+      return `=${renameIn(formula.slice(1), (name) => local.get(name.toLowerCase()) ?? name)}`;
+    };
+    return this.#named(sheetId, names, ({ left, right, top, bottom }) =>
+      Array.from({ length: bottom - top + 1 }, (_, row) =>
+        Array.from({ length: right - left + 1 }, (_, col) => contentOf({ sheetId, col: left + col, row: top + row })),
+      ),
+    );
   }
 
   async readNames(sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>> {
     const sheetId = this.#sheetId(sheet);
+    return this.#named(sheetId, names, (zone) => this.#valuesOf(sheetId, zone));
+  }
+
+  #named(sheetId: string, names: readonly string[], read: (zone: Zone) => CellValue[][]) {
     const found: Record<string, Selection["values"]> = {};
     for (const name of names) {
       const zone = this.#zoneNamed(sheetId, name);
-      if (zone) found[name] = this.#valuesOf(sheetId, zone);
+      if (zone) found[name] = read(zone);
     }
     return found;
   }
@@ -242,6 +288,17 @@ export class EmbeddedPort implements WorkbookPort {
   #zoneNamed(sheetId: string, name: string): Zone | undefined {
     const range = this.#model.getters.getNamedRange(this.#localNames.get(sheetId)?.get(name) ?? name)?.range;
     return range?.sheetId === sheetId ? range.zone : undefined;
+  }
+
+  /** The zones of an address, side by side. */
+  #zonesAt(sheetId: string, address: string): Zone[] {
+    const { getters } = this.#model;
+    const boxes = blockAddresses(address).map((part) => {
+      const range = getters.getRangeFromSheetXC(sheetId, part);
+      if (range.invalidXc || range.invalidSheetName) throw new WorkbookError(`"${part}" is no address of cells.`);
+      return toBox(range.zone);
+    });
+    return sideBySide(boxes).map(toZone);
   }
 
   #valuesOf(sheetId: string, zone: Zone): CellValue[][] {

@@ -13,10 +13,11 @@ import {
 } from "../port";
 import { boxAddress } from "../../datasheet/address";
 import { checkFill } from "../fill";
+import { blockAddresses, joined, sideBySide } from "../picked";
 import { blocks, charactersAcross, constant, slices, widthInPoints, type Block } from "./grid";
 import { boundsOf, titleOf } from "../bounds";
-import { freeSheetName } from "../sheet-names";
-import { LAST_COLUMN, LAST_ROW, localName } from "./names";
+import { freeSheetName, hiddenSheet } from "../sheet-names";
+import { LAST_COLUMN, LAST_ROW, localName, withPlanNames } from "./names";
 import { insertFile, listNames, nameCells, protect, PROTECTION, reenterFormulas } from "./upkeep";
 import { isTaken, PROTECTED, told } from "./sentence";
 
@@ -152,21 +153,53 @@ async function remove(sheet: { id: string; name: string } | undefined): Promise<
 const CELLS_PER_READ = 50_000;
 const MOST_CELLS = 1_000_000;
 
-/** A range's values, in pieces that stay below what Excel on the web can send at once. */
-async function valuesOf(context: Excel.RequestContext, range: Excel.Range): Promise<Values> {
-  range.load("rowCount,columnCount");
+const PLACE_OF_ONE = "rowIndex,columnIndex,rowCount,columnCount";
+const PLACE = "items/rowIndex,items/columnIndex,items/rowCount,items/columnCount";
+
+const boxOf = ({ rowIndex: row, columnIndex: col, rowCount: rows, columnCount: cols }: Excel.Range): Box => ({
+  row,
+  col,
+  rows,
+  cols,
+});
+
+/** The smallest box around boxes. */
+function around(boxes: readonly Box[]): Box {
+  const row = Math.min(...boxes.map((box) => box.row));
+  const col = Math.min(...boxes.map((box) => box.col));
+  const bottom = Math.max(...boxes.map((box) => box.row + box.rows));
+  const right = Math.max(...boxes.map((box) => box.col + box.cols));
+  return { row, col, rows: bottom - row, cols: right - col };
+}
+
+/** Whole columns and whole rows, cut to the rows and columns that are filled in. */
+function cutToUsed(box: Box, used: Box | undefined): Box {
+  if (!used) return box;
+  return {
+    ...box,
+    ...(box.rows === LAST_ROW && { row: used.row, rows: used.rows }),
+    ...(box.cols === LAST_COLUMN && { col: used.col, cols: used.cols }),
+  };
+}
+
+/** The values of ranges side by side, in pieces that stay below what Excel on the web can send at once. */
+async function valuesOf(context: Excel.RequestContext, ranges: readonly Excel.Range[]): Promise<Values> {
+  for (const range of ranges) range.load("rowCount,columnCount");
   await context.sync();
-  const { rowCount: rows, columnCount: cols } = range;
-  if (rows * cols > MOST_CELLS)
-    throw new WorkbookError(`The range has ${rows * cols} cells: choose fewer than ${MOST_CELLS}.`);
-  const values: CellValue[][] = [];
-  for (const part of slices({ row: 0, col: 0, rows, cols }, CELLS_PER_READ)) {
-    const piece = range.getCell(part.row, part.col).getResizedRange(part.rows - 1, part.cols - 1);
-    piece.load("values");
-    await context.sync();
-    values.push(...piece.values);
+  const cells = ranges.reduce((sum, { rowCount, columnCount }) => sum + rowCount * columnCount, 0);
+  if (cells > MOST_CELLS) throw new WorkbookError(`The range has ${cells} cells: choose fewer than ${MOST_CELLS}.`);
+  const blocks: CellValue[][][] = [];
+  for (const range of ranges) {
+    const block: CellValue[][] = [];
+    for (const part of slices({ row: 0, col: 0, rows: range.rowCount, cols: range.columnCount }, CELLS_PER_READ)) {
+      const piece = range.getCell(part.row, part.col).getResizedRange(part.rows - 1, part.cols - 1);
+      piece.load("values");
+      await context.sync();
+      block.push(...piece.values);
+    }
+    blocks.push(block);
   }
-  return values;
+  return joined(blocks);
 }
 
 async function sheetCalled(context: Excel.RequestContext, name: string): Promise<Excel.Worksheet> {
@@ -257,26 +290,75 @@ export class OfficePort implements WorkbookPort {
 
   selection(): Promise<Selection> {
     return run("read the selection", async (context) => {
-      const selected = context.workbook.getSelectedRange();
+      const selected = context.workbook.getSelectedRanges();
       // Whole columns or rows, chosen by their heads, are cut to what is filled in.
-      const filled = selected.getUsedRangeOrNullObject(true);
-      selected.load("address,rowCount,columnCount").worksheet.load("name");
-      filled.load("address");
+      const filled = selected.getUsedRangeAreasOrNullObject(true);
+      selected.areas.load(PLACE);
+      selected.worksheet.load("name");
+      filled.areas.load(PLACE);
       await context.sync();
-      const isWhole = selected.rowCount === LAST_ROW || selected.columnCount === LAST_COLUMN;
-      const range = isWhole && !filled.isNullObject ? filled : selected;
+      const used = filled.isNullObject ? undefined : around(filled.areas.items.map(boxOf));
+      const picked = selected.areas.items.map(boxOf).map((box) => cutToUsed(box, used));
+      const blocks = sideBySide(picked);
       return {
         sheet: selected.worksheet.name,
-        address: range.address.slice(range.address.lastIndexOf("!") + 1),
-        values: await valuesOf(context, range),
+        address: blocks.map((box) => boxAddress(box).replaceAll("$", "")).join(","),
+        values: await valuesOf(
+          context,
+          blocks.map((box) => rangeOf(selected.worksheet, box)),
+        ),
       };
     });
   }
 
   values(sheet: string, address: string): Promise<Values> {
-    return run(`read ${address} of the sheet "${sheet}"`, async (context) =>
-      valuesOf(context, (await sheetCalled(context, sheet)).getRange(address)),
-    );
+    return run(`read ${address} of the sheet "${sheet}"`, async (context) => {
+      const found = await sheetCalled(context, sheet);
+      const ranges = blockAddresses(address).map((part) => found.getRange(part).load(PLACE_OF_ONE));
+      await context.sync();
+      return valuesOf(
+        context,
+        sideBySide(ranges.map((range) => ({ ...boxOf(range), range }))).map(({ range }) => range),
+      );
+    });
+  }
+
+  show(sheet: string, address: string): Promise<void> {
+    return run(`show ${address} of the sheet "${sheet}"`, async (context) => {
+      const found = (await sheetCalled(context, sheet)).load("visibility");
+      await context.sync();
+      if (found.visibility !== "Visible")
+        throw new WorkbookError(hiddenSheet(sheet, found.visibility === "VeryHidden"));
+      found.activate();
+      found.getRange(blockAddresses(address)[0]).select();
+      await context.sync();
+    });
+  }
+
+  readContents(sheet: string, names: readonly string[]): Promise<Record<string, Values>> {
+    return run(`read the formulas of the sheet "${sheet}"`, async (context) => {
+      const found = await namedRanges(context, sheet, names, "formulas");
+      const typed = (content: CellValue): CellValue =>
+        typeof content === "string" && content.startsWith("=") ? withPlanNames(content) : content;
+      return Object.fromEntries(
+        [...found].map(([name, range]) => [name, (range.formulas as CellValue[][]).map((row) => row.map(typed))]),
+      );
+    });
+  }
+
+  hidden(sheet: string): Promise<{ rows: number[]; cols: number[] }> {
+    return run(`look for hidden rows of the sheet "${sheet}"`, async (context) => {
+      const used = (await sheetCalled(context, sheet)).getUsedRangeOrNullObject().load("rowIndex,columnIndex");
+      await context.sync();
+      if (used.isNullObject) return { rows: [], cols: [] };
+      const rows = used.getRowProperties({ rowHidden: true });
+      const cols = used.getColumnProperties({ columnHidden: true });
+      await context.sync();
+      return {
+        rows: rows.value.flatMap(({ rowHidden }, i) => (rowHidden ? [used.rowIndex + i] : [])),
+        cols: cols.value.flatMap(({ columnHidden }, i) => (columnHidden ? [used.columnIndex + i] : [])),
+      };
+    });
   }
 
   readNames(sheet: string, names: readonly string[]): Promise<Record<string, Values>> {

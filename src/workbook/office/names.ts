@@ -22,3 +22,10 @@ export const withLocalNames = (formula: string, names: Readonly<Record<string, u
     if (!Object.hasOwn(names, name)) throw new Error(`the formula ${formula} refers to {${name}}, which has no cells`);
     return localName(name);
   });
+
+/** A cell's formula with names as the plan calls them: "t50_" is t50 again; texts and sheets' names stay. */
+export const withPlanNames = (formula: string): string =>
+  formula.replace(
+    /"(?:[^"]|"")*"|'(?:[^']|'')*'|(?<![\w.!])([A-Za-z]\w*)_(?![\w.(!])/g,
+    (whole, name: string | undefined) => (name !== undefined && looksLikeCell(name) ? name : whole),
+  );

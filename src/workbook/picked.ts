@@ -1,0 +1,23 @@
+/** Blocks of cells picked together (Ctrl), joined side by side. */
+import { WorkbookError, type Box, type CellValue } from "./port";
+
+/** "B4:B18,D4:D18" as the addresses of its blocks. */
+export const blockAddresses = (address: string): string[] => address.split(",").map((part) => part.trim());
+
+/** The blocks in order of their columns; refuses blocks that stand in different rows, or over one another. */
+export function sideBySide<T extends Box>(blocks: readonly T[]): T[] {
+  const ordered = [...blocks].sort((a, b) => a.col - b.col);
+  if (ordered.some(({ row, rows }) => row !== ordered[0].row || rows !== ordered[0].rows))
+    throw new WorkbookError(
+      `The blocks picked together stand in different rows (${ordered.map(rowsOf).join(", ")}): pick blocks that begin and end in the same rows, or one block.`,
+    );
+  if (ordered.some(({ col }, i) => i > 0 && col < ordered[i - 1].col + ordered[i - 1].cols))
+    throw new WorkbookError("Some cells were picked twice: pick each column once, holding Ctrl from the second on.");
+  return ordered;
+}
+
+const rowsOf = ({ row, rows }: Box): string => (rows === 1 ? `${row + 1}` : `${row + 1} to ${row + rows}`);
+
+/** The rows of blocks as rows of one block. */
+export const joined = (blocks: readonly (readonly (readonly CellValue[])[])[]): CellValue[][] =>
+  (blocks[0] ?? []).map((_, row) => blocks.flatMap((block) => block[row]));
