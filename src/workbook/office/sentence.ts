@@ -8,7 +8,7 @@ const CAUSES: Readonly<Record<string, string>> = {
   AccessDenied: "it is protected, or open for reading only: unprotect it or save a copy, and try again",
   InvalidOperationInCellEditMode: "a cell is being edited: press Enter or Esc in that cell, and try again",
   WriteNotSupportedWhenModalDialogOpen: "a dialog is open: close it, and try again",
-  InvalidSelection: "the selection is not one block of cells: select one block, and try again",
+  InvalidSelection: "a chart or picture is selected: select cells, and try again",
   ItemNotFound: "it is not there: it may have been renamed or deleted",
   InvalidArgument: "Excel does not accept a value or a name in it",
   InvalidReference: "Excel does not accept a cell reference in it",

@@ -226,39 +226,125 @@ describe("reading", () => {
     await expect(port.sheetNames()).resolves.toEqual(["Sheet1", "Notes"]);
   });
 
-  test("selection: sheet, address without it, values with blanks and error codes as text", async () => {
+  type Place = [row: number, col: number, rows: number, cols: number];
+  const areas = (...places: Place[]) => ({
+    _Items: places.map(([RowIndex, ColumnIndex, RowCount, ColumnCount]) => ({
+      RowIndex,
+      ColumnIndex,
+      RowCount,
+      ColumnCount,
+    })),
+  });
+  /** Blocks picked on a sheet, and what of them is filled in. */
+  const picking = (picked: Place[], filled: Place[] = []) =>
     open("Sheet1")
-      .when(/GetSelectedRange\(\)/, { Address: "'Load 1!'!B4:C6", RowCount: 3, ColumnCount: 2 })
-      .when(/GetSelectedRange\(\)\.Worksheet$/, { Name: "Load 1!" })
-      .when(/GetResizedRange\(2,1\)$/, { Values: times });
+      .when(/GetSelectedRanges\(\)\.Areas$/, areas(...picked))
+      .when(/GetUsedRangeAreasOrNullObject\(true\)\.Areas$/, areas(...filled))
+      .when(/GetUsedRangeAreasOrNullObject\(true\)$/, filled.length > 0 ? {} : null)
+      .when(/GetSelectedRanges\(\)\.Worksheet$/, { Name: "Load 1!" })
+      .when(/GetRangeByIndexes\((\d+,){3}\d+\)$/, (path) => {
+        const [rows, cols] = path
+          .match(/(\d+),(\d+)\)$/)!
+          .slice(1)
+          .map(Number);
+        return { RowCount: rows, ColumnCount: cols };
+      });
+  const column = (values: unknown[]) => ({ Values: values.map((value) => [value]) });
+
+  test("selection: sheet, address without it, values with blanks and error codes as text", async () => {
+    picking([[3, 1, 3, 2]]).when(/GetRangeByIndexes\(3,1,3,2\)\.GetCell\(0,0\)\.GetResizedRange\(2,1\)$/, {
+      Values: times,
+    });
     await expect(port.selection()).resolves.toEqual({ sheet: "Load 1!", address: "B4:C6", values: times });
   });
 
   test("whole columns are cut to what is filled in", async () => {
-    open("Sheet1")
-      .when(/GetSelectedRange\(\)$/, { Address: "Sheet1!B:C", RowCount: 1048576, ColumnCount: 2 })
-      .when(/Worksheet$/, { Name: "Sheet1" })
-      .when(/GetUsedRangeOrNullObject\(true\)$/, { Address: "Sheet1!B1:C3", RowCount: 3, ColumnCount: 2 })
-      .when(/GetUsedRangeOrNullObject\(true\)\.GetCell\(0,0\)\.GetResizedRange\(2,1\)$/, { Values: times });
-    await expect(port.selection()).resolves.toEqual({ sheet: "Sheet1", address: "B1:C3", values: times });
+    picking([[0, 1, 1048576, 2]], [[0, 1, 3, 2]]).when(/GetRangeByIndexes\(0,1,3,2\)\.GetCell/, { Values: times });
+    await expect(port.selection()).resolves.toEqual({ sheet: "Load 1!", address: "B1:C3", values: times });
+  });
+
+  test("whole columns picked with Ctrl are cut to the same rows, though one ends sooner", async () => {
+    const excel = picking(
+      [
+        [0, 3, 1048576, 1],
+        [0, 1, 1048576, 1],
+      ],
+      [
+        [0, 3, 2, 1],
+        [1, 1, 2, 1],
+      ],
+    )
+      .when(/GetRangeByIndexes\(0,1,3,1\)\.GetCell/, column(["", 2, 3]))
+      .when(/GetRangeByIndexes\(0,3,3,1\)\.GetCell/, column([10, 20, ""]));
+    await expect(port.selection()).resolves.toEqual({
+      sheet: "Load 1!",
+      address: "B1:B3,D1:D3",
+      values: [
+        ["", 10],
+        [2, 20],
+        [3, ""],
+      ],
+    });
+    expect(excel.steps.some(({ path }) => path.includes("1048576"))).toBe(false);
   });
 
   test("whole columns with nothing in them are refused with a remedy, not read", async () => {
-    open("Sheet1")
-      .when(/GetSelectedRange\(\)$/, { Address: "Sheet1!B:C", RowCount: 1048576, ColumnCount: 2 })
-      .when(/Worksheet$/, { Name: "Sheet1" })
-      .when(/GetUsedRangeOrNullObject\(true\)$/, null);
+    picking([[0, 1, 1048576, 2]]);
     await expect(port.selection()).rejects.toThrow("The range has 2097152 cells: choose fewer than 1000000.");
   });
 
-  test("several blocks picked with Ctrl", async () => {
+  test("blocks picked with Ctrl are joined side by side, in order of their columns", async () => {
+    picking([
+      [3, 3, 2, 1],
+      [3, 1, 2, 1],
+    ])
+      .when(/GetRangeByIndexes\(3,1,2,1\)\.GetCell/, column([1, 2]))
+      .when(/GetRangeByIndexes\(3,3,2,1\)\.GetCell/, column([10, 20]));
+    await expect(port.selection()).resolves.toEqual({
+      sheet: "Load 1!",
+      address: "B4:B5,D4:D5",
+      values: [
+        [1, 10],
+        [2, 20],
+      ],
+    });
+  });
+
+  test("blocks of different rows, or over one another, are refused with what to do", async () => {
+    picking([
+      [3, 1, 2, 1],
+      [3, 3, 3, 1],
+    ]);
+    await expect(port.selection()).rejects.toThrow(
+      "in different rows (4 to 5, 4 to 6): pick blocks that begin and end in the same rows, or one block.",
+    );
+    picking([
+      [3, 1, 2, 2],
+      [3, 2, 2, 1],
+    ]);
+    await expect(port.selection()).rejects.toThrow("picked twice: pick each column once");
+  });
+
+  test("a chart in the place of cells", async () => {
     open("Sheet1").refuse(/GetSelectedRange/, "InvalidSelection");
-    await expect(port.selection()).rejects.toThrow("select one block, and try again");
+    await expect(port.selection()).rejects.toThrow("select cells, and try again");
+  });
+
+  test("values of an address of several blocks", async () => {
+    open("Sheet1")
+      .when(/GetRange\("D4:D5"\)$/, { RowIndex: 3, ColumnIndex: 3, RowCount: 2, ColumnCount: 1 })
+      .when(/GetRange\("B4:B5"\)$/, { RowIndex: 3, ColumnIndex: 1, RowCount: 2, ColumnCount: 1 })
+      .when(/GetRange\("B4:B5"\)\.GetCell/, column([1, 2]))
+      .when(/GetRange\("D4:D5"\)\.GetCell/, column([10, 20]));
+    await expect(port.values("Sheet1", "D4:D5,B4:B5")).resolves.toEqual([
+      [1, 10],
+      [2, 20],
+    ]);
   });
 
   test("values of a long range come in pieces, in order", async () => {
     const excel = open("Sheet1")
-      .when(/GetRange\("A1:B60000"\)$/, { RowCount: 60000, ColumnCount: 2 })
+      .when(/GetRange\("A1:B60000"\)$/, { RowIndex: 0, ColumnIndex: 0, RowCount: 60000, ColumnCount: 2 })
       .when(/GetCell\((\d+),0\)\.GetResizedRange/, (path: string) => {
         const [, first, rows] = /GetCell\((\d+),0\)\.GetResizedRange\((\d+),1\)/.exec(path)!.map(Number);
         return { Values: Array.from({ length: rows + 1 }, (_, row) => [first + row, -first - row]) };
@@ -287,6 +373,66 @@ describe("reading", () => {
       .refuse(/"(lost|constant)"\)\.GetRangeOrNullObject/, "InvalidReference");
     const wanted = ["initial_height", "t50", "lost", "constant", "gone", "absent"];
     await expect(port.readNames("Sheet1", wanted)).resolves.toEqual({ initial_height: [[19.05]], t50: [[1], [""]] });
+  });
+});
+
+describe("show", () => {
+  const seen = (visibility: string) =>
+    open("Sheet1").when(/GetItemOrNullObject\("Sheet1"\)$/, { Visibility: visibility });
+
+  test("brings the sheet to the front, then selects", async () => {
+    const excel = seen("Visible");
+    await port.show("Sheet1", "B4:C18");
+    expect(excel.lines.slice(-2)).toEqual([
+      'Workbook.Worksheets.GetItemOrNullObject("Sheet1").Activate()',
+      'Workbook.Worksheets.GetItemOrNullObject("Sheet1").GetRange("B4:C18").Select()',
+    ]);
+  });
+
+  test.each([
+    ["Hidden", "is hidden: show it (right click on a sheet's tab, Unhide)"],
+    ["VeryHidden", "is hidden by a macro or another add-in"],
+  ])("a sheet that is %s: said so, and nothing is moved", async (visibility, sentence) => {
+    const excel = seen(visibility);
+    await expect(port.show("Sheet1", "B4")).rejects.toThrow(sentence);
+    expect(excel.lines.filter((line) => /Activate|Select\(/.test(line))).toEqual([]);
+  });
+
+  test("an address that is none, or a sheet that is gone", async () => {
+    seen("Visible").refuse(/Select\(/, "InvalidArgument");
+    await expect(port.show("Sheet1", "rubbish")).rejects.toThrow("could not show rubbish");
+    await expect(port.show("Gone", "B4")).rejects.toThrow('There is no sheet called "Gone"');
+  });
+});
+
+describe("readContents", () => {
+  test("formulas by the plan's names, constants as they are, missing names left out", async () => {
+    open("Sheet1")
+      .when(/\.Names\./, null)
+      .when(/"(initial_height|t50_)"\)$/, { Type: "Range" })
+      .when(/"initial_height"\)\.GetRangeOrNullObject\(\)$/, { Formulas: [[19.05], ["text"], [""]] })
+      .when(/"t50_"\)\.GetRangeOrNullObject\(\)$/, {
+        Formulas: [[`=t50_*d100_+initial_height_+'t50_ x'!A1+CLAY.T50_(1)&"t50_"`]],
+      });
+    await expect(port.readContents("Sheet1", ["initial_height", "t50", "absent"])).resolves.toEqual({
+      initial_height: [[19.05], ["text"], [""]],
+      t50: [[`=t50*d100+initial_height_+'t50_ x'!A1+CLAY.T50_(1)&"t50_"`]],
+    });
+  });
+});
+
+describe("hidden", () => {
+  test("rows and columns by their place on the sheet", async () => {
+    open("Sheet1")
+      .when(/GetUsedRangeOrNullObject\(\)$/, { RowIndex: 2, ColumnIndex: 1 })
+      .when(/GetRowProperties\(\)$/, [{ rowHidden: false }, { rowHidden: true }, { rowHidden: true }])
+      .when(/GetColumnProperties\(\)$/, [{ columnHidden: true }, { columnHidden: false }]);
+    await expect(port.hidden("Sheet1")).resolves.toEqual({ rows: [3, 4], cols: [1] });
+  });
+
+  test("an empty sheet has none", async () => {
+    open("Sheet1").when(/GetUsedRangeOrNullObject\(\)$/, null);
+    await expect(port.hidden("Sheet1")).resolves.toEqual({ rows: [], cols: [] });
   });
 });
 
