@@ -16,6 +16,16 @@ export interface CompressionPlotOptions {
   readonly method?: MethodName;
   /** The method's reading of the same cells, where it has been made already. */
   readonly yieldReading?: Outcome<Preconsolidation>;
+  /** Stresses to be marked, as the one in situ. */
+  readonly marks?: readonly StressMark[];
+}
+
+export interface StressMark {
+  /** "in-situ stress" */
+  readonly label: string;
+  /** "σ′v0"; the stress and its unit are put to it. */
+  readonly letters: string;
+  readonly stress: number;
 }
 
 type Point = readonly [stress: number, value: number];
@@ -39,7 +49,7 @@ function testSeries(points: readonly LoadPoint[], known: Branches | undefined): 
   return series;
 }
 
-const figures = (value: number): string => String(Number(value.toPrecision(3)));
+export const figures = (value: number): string => String(Number(value.toPrecision(3)));
 
 /** A method's lines, lettered; the yield point with its stress. */
 const constructionSeries = (lines: readonly ConstructionLine[], x: PlotAxis, y: PlotAxis, unit: string): PlotSeries[] =>
@@ -49,16 +59,34 @@ const constructionSeries = (lines: readonly ConstructionLine[], x: PlotAxis, y: 
     letters: line.style === "guide" ? `σ′p ${figures(line.points[0][0])} ${unit}` : line.label,
   }));
 
+/** Uprights over the whole height; the test's own lines stay in front. */
+export const markSeries = (marks: readonly StressMark[], y: PlotAxis, unit: string): PlotSeries[] =>
+  marks.map(({ label, letters, stress }) => ({
+    label,
+    style: "guide",
+    points: [
+      [stress, y.domain[0]],
+      [stress, y.domain[1]],
+    ],
+    letters: `${letters} ${figures(stress)} ${unit}`,
+  }));
+
 /** "Work per unit volume"; a function such as ln(1 + e) keeps its letters. */
 const capital = (words: string): string => (words.includes("(") ? words : words[0].toUpperCase() + words.slice(1));
-const stressLabel = (unit: string, logarithmic: boolean): string =>
+export const stressLabel = (unit: string, logarithmic: boolean): string =>
   `Effective vertical stress (${unit})${logarithmic ? ", log scale" : ""}`;
 
 /** A method that is not drawn on the compression curve, in the plane of its own: first loading and its lines. */
-function ownPlane({ method, lines, points }: Preconsolidation, unit: string, remarks: readonly string[]): PlotSpec {
+function ownPlane(
+  { method, lines, points }: Preconsolidation,
+  unit: string,
+  remarks: readonly string[],
+  marks: readonly StressMark[],
+): PlotSpec {
   const { axes, logarithmic, source } = METHODS[method];
   const drawn = lines.flatMap((line) => line.points);
-  const [across, up] = [drawn.map(([stress]) => stress), drawn.map(([, value]) => value)];
+  const up = drawn.map(([, value]) => value);
+  const across = [...drawn.map(([stress]) => stress), ...marks.map(({ stress }) => stress)];
   const x: PlotAxis = {
     label: stressLabel(unit, logarithmic),
     scale: logarithmic ? "log" : "linear",
@@ -82,7 +110,7 @@ function ownPlane({ method, lines, points }: Preconsolidation, unit: string, rem
     title: capital(axes[1]),
     x,
     y,
-    series: [...constructionSeries(ruled, x, y, unit), ...read],
+    series: [...markSeries(marks, y, unit), ...constructionSeries(ruled, x, y, unit), ...read],
     remarks,
     notes: [`${source}. Points used: ${points}.`],
   };
@@ -111,18 +139,18 @@ export const compressionPlot = (
 ): Outcome<PlotSpec> => then(testCurve(stresses, values, kind), (test) => plotOf(test, options));
 
 function plotOf(test: TestCurve, options: CompressionPlotOptions): Outcome<PlotSpec> {
-  const { stressUnit = "kPa", method = "casagrande", yieldReading } = options;
+  const { stressUnit = "kPa", method = "casagrande", yieldReading, marks = [] } = options;
   const { points, kind } = test;
   const known = branches(test);
   if (!known.ok && known.fault === "input") return known;
   const reading = yieldReading ?? preconsolidation(test, { method });
   if (reading.ok && METHODS[method].axes[1] !== "value")
-    return given(ownPlane(reading.value, stressUnit, reading.remarks));
+    return given(ownPlane(reading.value, stressUnit, reading.remarks, marks));
   const lines = reading.ok ? reading.value.lines.filter(({ label }) => label !== "first loading") : [];
   const x: PlotAxis = {
     label: stressLabel(stressUnit, true),
     scale: "log",
-    domain: wholeDecades(points.map(({ stress }) => stress)),
+    domain: wholeDecades([...points, ...marks].map(({ stress }) => stress)),
     reversed: false,
   };
   const y: PlotAxis = {
@@ -138,7 +166,7 @@ function plotOf(test: TestCurve, options: CompressionPlotOptions): Outcome<PlotS
     title: "Compression curve",
     x,
     y,
-    series: [...constructionSeries(lines, x, y, stressUnit), ...tested],
+    series: [...markSeries(marks, y, stressUnit), ...constructionSeries(lines, x, y, stressUnit), ...tested],
     remarks: reading.ok ? reading.remarks : known.ok ? known.remarks : [],
     refusal: reading.ok ? undefined : reading.reason,
     notes: [

@@ -17,6 +17,8 @@ export interface PlotSeries extends Omit<ConstructionLine, "style"> {
   readonly style: ConstructionLine["style"] | "joined";
   /** Of a series of points. */
   readonly symbol?: "filled" | "open" | "cross";
+  /** Of filled and open symbols; circles, if it is left out. */
+  readonly shape?: "circle" | "triangle";
   /** What is lettered beside the line; nothing, if it is left out. */
   readonly letters?: string;
 }

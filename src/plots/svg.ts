@@ -7,6 +7,8 @@ import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
 export interface SvgOptions {
   /** Of the whole drawing, in pixels. */
   readonly width: number;
+  /** As the plot asks for, if it is left out. */
+  readonly height?: number;
   readonly document?: Document;
 }
 
@@ -34,6 +36,25 @@ function frameHeight({ x, y, drawnScale }: PlotSpec, width: number): number {
   return shape ? shape * width : Math.max(0.75 * width, Math.min(300, 1.1 * width));
 }
 
+/** Where the plotting area lies in the drawing, and the size of the whole, in pixels. */
+export function frameOf(spec: PlotSpec, { width, height }: Pick<SvgOptions, "width" | "height">): Frame & Size {
+  const inner = width - MARGIN.left - MARGIN.right;
+  const innerHeight = height === undefined ? frameHeight(spec, inner) : height - MARGIN.top - MARGIN.bottom;
+  return {
+    left: MARGIN.left,
+    top: MARGIN.top,
+    right: MARGIN.left + inner,
+    bottom: MARGIN.top + innerHeight,
+    width,
+    height: innerHeight + MARGIN.top + MARGIN.bottom,
+  };
+}
+
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
 /** A level is lettered at its axis, a line at its end, an upright at either end. */
 const nearOf = ({ style, points }: PlotSeries): "start" | "end" | undefined =>
   style !== "guide" ? "end" : points[0][1] === points[1]?.[1] ? "start" : undefined;
@@ -52,17 +73,10 @@ function ticksOf(
 }
 
 export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
-  const { width } = options;
   const page = options.document ?? document;
-  const inner = width - MARGIN.left - MARGIN.right;
-  const innerHeight = frameHeight(spec, inner);
-  const height = innerHeight + MARGIN.top + MARGIN.bottom;
-  const frame: Frame = {
-    left: MARGIN.left,
-    top: MARGIN.top,
-    right: MARGIN.left + inner,
-    bottom: MARGIN.top + innerHeight,
-  };
+  const { width, height, ...frame } = frameOf(spec, options);
+  const inner = frame.right - frame.left;
+  const innerHeight = frame.bottom - frame.top;
   const pixel = ([x, y]: readonly [number, number]): Pixel => [
     frame.left + along(spec.x, x, inner),
     frame.bottom - along(spec.y, y, innerHeight),
@@ -140,7 +154,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
       ...points.map((series) =>
         Plot.dot(drawable(series).filter(inFrame), {
           r: series.symbol === "cross" ? 5 : series.points.length > 60 ? 1.8 : 3,
-          symbol: series.symbol === "cross" ? "times" : "circle",
+          symbol: series.symbol === "cross" ? "times" : (series.shape ?? "circle"),
           fill: series.symbol === "open" ? PAPER : INK,
           stroke: series.symbol === "cross" ? CONSTRUCTION : INK,
           strokeWidth: 1.4,

@@ -7,6 +7,7 @@ import {
   padded,
   tickText,
   wholeDecades,
+  toAxis,
 } from "../../src/plots/axes";
 import type { PlotAxis } from "../../src/plots/spec";
 
@@ -72,4 +73,11 @@ describe("place along an axis", () => {
     expect(along(axis({}), 2, 100)).toBeCloseTo(20);
     expect(along(axis({ reversed: true }), 2, 100)).toBeCloseTo(80);
   });
+});
+
+test("an upright given from the axis upward comes down to the axis from its higher end", () => {
+  const x: PlotAxis = { label: "", scale: "linear", domain: [0, 500], reversed: false };
+  const y: PlotAxis = { label: "", scale: "linear", domain: [-10, 5000], reversed: false };
+  const upright = { label: "yield", style: "guide" as const, points: [[120, 0], [120, 2000]] as const }; // prettier-ignore
+  expect(toAxis(upright, x, y).points).toEqual([[120, 2000], [120, -10]]); // prettier-ignore
 });

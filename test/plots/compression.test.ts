@@ -129,3 +129,20 @@ test("a method that does not apply leaves the test, with the reason", () => {
   expect(coarse.refusal).toContain("coarser than 1.6");
   expect(seriesOf(coarse, "loading").points.length).toBeGreaterThan(3);
 });
+
+test("stresses to be marked stand upright over the whole height, lettered, in every plane; decades make room for them", () => {
+  const marks = [{ label: "in-situ stress", letters: "σ′v0", stress: 8 }];
+  const marked = valueOf(compressionPlot(stresses, voidRatios, "e", { marks }));
+  expect(seriesOf(marked, "in-situ stress")).toMatchObject({
+    style: "guide",
+    letters: "σ′v0 8 kPa",
+    points: [
+      [8, marked.y.domain[0]],
+      [8, marked.y.domain[1]],
+    ],
+  });
+  expect(marked.x.domain).toEqual([1, 10_000]);
+  expect(spec.x.domain[0]).toBe(10);
+  const work = valueOf(compressionPlot(stresses, voidRatios, "e", { marks, method: "work" }));
+  expect(seriesOf(work, "in-situ stress").points[1]).toEqual([8, work.y.domain[1]]);
+});

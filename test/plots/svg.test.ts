@@ -2,7 +2,7 @@
  * @jest-environment jsdom
  */
 import type { PlotSeries, PlotSpec } from "../../src/plots/spec";
-import { drawPlot } from "../../src/plots/svg";
+import { drawPlot, frameOf } from "../../src/plots/svg";
 
 const line = (label: string, style: PlotSeries["style"], points: PlotSeries["points"]): PlotSeries => ({
   label,
@@ -115,4 +115,22 @@ test("a declared scale is drawn: the stretch has the stated slope on paper", () 
   ];
   const [[x0, y0], [x1, y1]] = centres(draw({ ...drawn, series }), "virgin");
   expect((y1 - y0) / (x1 - x0)).toBeCloseTo(2, 6);
+});
+
+test("the frame is where the plotting area is drawn; a height that is asked for is kept to", () => {
+  const frame = frameOf(spec(), { width: 400, height: 300 });
+  const drawn = drawPlot(spec(), { width: 400, height: 300, document });
+  expect(drawn.getAttribute("height")).toBe("300");
+  const rect = drawn.querySelector("rect")!;
+  expect(Number(rect.getAttribute("x"))).toBeCloseTo(frame.left, 0);
+  expect(Number(rect.getAttribute("height"))).toBeCloseTo(frame.bottom - frame.top, 0);
+  expect(frameOf(spec(), { width: 400 }).height).toBe(
+    Number(drawPlot(spec(), { width: 400, document }).getAttribute("height")),
+  );
+});
+
+test("triangles tell a second set of symbols apart", () => {
+  const paths = (shape?: "triangle") =>
+    [...drawPlot({ ...spec(), series: [{ label: "a", style: "points", symbol: "open", shape, points: [[1, 0.5]] }] }, { width: 400, document }).querySelectorAll('[data-label="a"] *')].map((mark) => mark.outerHTML); // prettier-ignore
+  expect(paths("triangle")).not.toEqual(paths());
 });

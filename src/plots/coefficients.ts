@@ -1,0 +1,195 @@
+/** Coefficients of the loads of a test against stress: cv by both time methods, and C alpha. Loading and reloading only. */
+import { badInput, given, type Outcome } from "../reduction/outcome";
+import { fromZero, padded, wholeDecades } from "./axes";
+import { figures, markSeries, stressLabel, type StressMark } from "./compression";
+import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
+import type { Cells } from "./time";
+
+export type TimeMethod = "log time" | "root time";
+
+/** A load that was put on: the stress before it and under it, and whether any load before was as great. */
+export interface LoadApplied {
+  readonly from: number;
+  readonly to: number;
+  /** (from + to) / 2 */
+  readonly mean: number;
+  readonly branch: "first" | "reload";
+}
+
+/** Row by row, in test order: undefined where the row has no stress or takes load off. `before` is the stress before the first row. */
+export function loadsApplied(stresses: Cells, before = 0): (LoadApplied | undefined)[] {
+  let from = before;
+  let greatest = before;
+  return stresses.map((to) => {
+    if (to === null || !(to > 0)) return undefined;
+    const load = { from, to, mean: (from + to) / 2, branch: to > greatest ? ("first" as const) : ("reload" as const) };
+    greatest = Math.max(greatest, to);
+    from = to;
+    return load.to > load.from ? load : undefined;
+  });
+}
+
+export interface CoefficientPlotOptions {
+  /** "kPa"; the axis says it. */
+  readonly stressUnit?: string;
+  /** Stress before the first load, as that of seating; 0 unless said. */
+  readonly before?: number;
+  /** Preconsolidation stress: marked, and loads below it are recompression. */
+  readonly yieldStress?: number;
+}
+
+type Point = readonly [stress: number, value: number];
+type At = (load: LoadApplied) => number;
+
+/** First loading from the preconsolidation stress on is virgin; without that stress only reloading is told apart. */
+const isVirgin = (load: LoadApplied, at: At, yieldStress: number | undefined): boolean =>
+  load.branch === "first" && (yieldStress === undefined || at(load) >= yieldStress);
+
+/** The values of the loads that were put on, in symbols of one shape: virgin filled, recompression open. */
+function symbols(
+  name: string,
+  shape: PlotSeries["shape"],
+  loads: readonly (LoadApplied | undefined)[],
+  values: Cells,
+  at: At,
+  yieldStress: number | undefined,
+): PlotSeries[] {
+  const points = (virgin: boolean): Point[] =>
+    loads.flatMap((load, row): Point[] => {
+      const value = values[row];
+      return load && value != null && value > 0 && isVirgin(load, at, yieldStress) === virgin
+        ? [[at(load), value]]
+        : [];
+    });
+  const [virgin, other] = yieldStress === undefined ? ["first loading", "reloading"] : ["virgin", "recompression"];
+  return [
+    { label: `${name}, ${virgin}`, style: "points" as const, symbol: "filled" as const, shape, points: points(true) },
+    { label: `${name}, ${other}`, style: "points" as const, symbol: "open" as const, shape, points: points(false) },
+  ].filter((series) => series.points.length > 0);
+}
+
+/** Values joined from load to load, afresh after unloading: a load without a value is passed over. */
+function joined(label: string, loads: readonly (LoadApplied | undefined)[], values: Cells, at: At): PlotSeries[] {
+  const runs: Point[][] = [[]];
+  loads.forEach((load, row) => {
+    const value = values[row];
+    if (load && value != null && value > 0) runs[runs.length - 1].push([at(load), value]);
+    else if (!load && runs[runs.length - 1].length) runs.push([]);
+  });
+  return runs.filter((points) => points.length > 1).map((points) => ({ label, style: "joined", points }));
+}
+
+/** The loads put on that have no value: "No cv by log time under 50, 100 kPa." */
+function lacking(name: string, loads: readonly (LoadApplied | undefined)[], values: Cells, unit: string): string[] {
+  const under = loads.flatMap((load, row) => (load && !((values[row] ?? 0) > 0) ? [figures(load.to)] : []));
+  return under.length ? [`No ${name} under ${under.join(", ")} ${unit}.`] : [];
+}
+
+const yieldMarks = (stress: number | undefined): StressMark[] =>
+  stress === undefined ? [] : [{ label: "preconsolidation stress", letters: "σ′p", stress }];
+
+const sorts = (yieldStress: number | undefined): string =>
+  yieldStress === undefined
+    ? "Filled: first loading; open: reloading."
+    : "Filled: virgin compression, from the preconsolidation stress on; open: recompression.";
+
+const NO_LOADS =
+  "no load that was put on has a value: choose the stresses of all loads, in test order, and the values beside them";
+
+export interface CvPlotOptions extends CoefficientPlotOptions {
+  /** "m2/yr" */
+  readonly cvUnit?: string;
+  /** Whose cv is carried on, for all loads or row by row: marked by the line that joins it. */
+  readonly chosen?: TimeMethod | readonly (TimeMethod | undefined)[];
+}
+
+/**
+ * cv by log time (circles) and by root time (triangles) against the mean stress of the load, both on log axes of whole
+ * decades. Stresses of all loads in test order, unloading included, with cv beside them in one unit; a blank is null. Refuses
+ * where no load that was put on has a cv.
+ */
+export function cvPlot(
+  stresses: Cells,
+  cvLogTime: Cells,
+  cvRootTime: Cells,
+  options: CvPlotOptions = {},
+): Outcome<PlotSpec> {
+  const { stressUnit = "kPa", cvUnit = "m2/yr", before, yieldStress, chosen } = options;
+  const loads = loadsApplied(stresses, before);
+  const mean: At = (load) => load.mean;
+  const drawn = [
+    ...symbols("log time", "circle", loads, cvLogTime, mean, yieldStress),
+    ...symbols("root time", "triangle", loads, cvRootTime, mean, yieldStress),
+  ];
+  if (drawn.length === 0) return badInput(NO_LOADS);
+  const choiceOf = (row: number): TimeMethod | undefined => (typeof chosen === "object" ? chosen[row] : chosen);
+  const carried = stresses.map((_, row) => {
+    const choice = choiceOf(row);
+    return choice === undefined ? null : ((choice === "root time" ? cvRootTime : cvLogTime)[row] ?? null);
+  });
+  const points = drawn.flatMap((series) => series.points);
+  const x: PlotAxis = {
+    label: `Mean effective vertical stress of the load (${stressUnit}), log scale`,
+    scale: "log",
+    domain: wholeDecades([...points.map(([stress]) => stress), ...(yieldStress === undefined ? [] : [yieldStress])]),
+    reversed: false,
+  };
+  const y: PlotAxis = {
+    label: `cv (${cvUnit}), log scale`,
+    scale: "log",
+    domain: wholeDecades(points.map(([, cv]) => cv)),
+    reversed: false,
+  };
+  const line = joined("cv carried on", loads, carried, mean);
+  return given({
+    title: "Coefficient of consolidation",
+    x,
+    y,
+    series: [...markSeries(yieldMarks(yieldStress), y, stressUnit), ...line, ...drawn],
+    remarks: [],
+    notes: [
+      `Circles: log time; triangles: root time. ${sorts(yieldStress)}`,
+      ...(line.length ? ["The line joins the cv carried on."] : []),
+      ...lacking("cv by log time", loads, cvLogTime, stressUnit),
+      ...lacking("cv by root time", loads, cvRootTime, stressUnit),
+    ],
+  });
+}
+
+export interface CAlphaPlotOptions extends CoefficientPlotOptions {
+  /** Stress evenly, as custom has it, or on whole decades. */
+  readonly stressScale?: "linear" | "log";
+  /** What C alpha is the change of, per log cycle of time; strain unless said. */
+  readonly basis?: "strain" | "e";
+}
+
+/** C alpha from zero against the stress of the load. Stresses as for `cvPlot`. Refuses where no load that was put on has one. */
+export function cAlphaPlot(stresses: Cells, cAlphas: Cells, options: CAlphaPlotOptions = {}): Outcome<PlotSpec> {
+  const { stressUnit = "kPa", before, yieldStress, stressScale = "linear", basis = "strain" } = options;
+  const loads = loadsApplied(stresses, before);
+  const under: At = (load) => load.to;
+  const drawn = symbols("C alpha", "circle", loads, cAlphas, under, yieldStress);
+  if (drawn.length === 0) return badInput(NO_LOADS);
+  const points = drawn.flatMap((series) => series.points);
+  const across = [...points.map(([stress]) => stress), ...(yieldStress === undefined ? [] : [yieldStress])];
+  const x: PlotAxis = {
+    label: stressLabel(stressUnit, stressScale === "log"),
+    scale: stressScale,
+    domain: stressScale === "log" ? wholeDecades(across) : fromZero(across),
+    reversed: false,
+  };
+  const y: PlotAxis = {
+    label: `Cα (${basis === "e" ? "void ratio" : "strain"} per log cycle of time)`,
+    scale: "linear",
+    domain: [0, padded(points.map(([, value]) => value).concat(0))[1]],
+    reversed: false,
+  };
+  return given({
+    title: "Secondary compression",
+    x,
+    y,
+    series: [...markSeries(yieldMarks(yieldStress), y, stressUnit), ...joined("test", loads, cAlphas, under), ...drawn],
+    remarks: [],
+    notes: [sorts(yieldStress), ...lacking("C alpha", loads, cAlphas, stressUnit)],
+  });
+}

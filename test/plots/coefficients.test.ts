@@ -1,0 +1,146 @@
+import { cAlphaPlot, cvPlot, loadsApplied } from "../../src/plots/coefficients";
+import type { PlotSpec } from "../../src/plots/spec";
+import type { Outcome } from "../../src/reduction/outcome";
+
+/** kPa: loading, a loop at 200 kPa, reloading and on, then unloading. Row 4 has no stress. */
+const stresses = [25, 50, 100, null, 200, 50, 200, 400, 100];
+const logTime = [9, 8, 4, null, 1.5, 3, 7, 1.2, 2];
+const rootTime = [11, null, 5, null, 1.8, 4, 8, 1.4, 3];
+
+const valueOf = (outcome: Outcome<PlotSpec>): PlotSpec => {
+  if (!outcome.ok) throw new Error(outcome.reason);
+  return outcome.value;
+};
+const pointsOf = (spec: PlotSpec, label: string) => spec.series.find((series) => series.label === label)?.points;
+
+test("loads that were put on, each from the stress before it; those taken off and blank rows are none", () => {
+  const loads = loadsApplied(stresses, 5);
+  expect(loads.map((load) => load?.mean)).toEqual([15, 37.5, 75, undefined, 150, undefined, 125, 300, undefined]);
+  expect(loads.map((load) => load?.branch)).toEqual(
+    ["first", "first", "first", undefined, "first", undefined, "reload", "first", undefined], // prettier-ignore
+  );
+});
+
+test("going back to the greatest stress is reloading, beyond it first loading", () => {
+  expect(loadsApplied([100, 25, 100, 101]).map((load) => load?.branch)).toEqual([
+    "first",
+    undefined,
+    "reload",
+    "first",
+  ]);
+  expect(loadsApplied([50, 50])[1]).toBeUndefined();
+});
+
+describe("cv against mean stress", () => {
+  const spec = valueOf(cvPlot(stresses, logTime, rootTime, { before: 5, chosen: "log time" }));
+
+  test("stands at the mean stress of its load, reloading apart, unloading left out", () => {
+    expect(pointsOf(spec, "log time, first loading")).toEqual([
+      [15, 9],
+      [37.5, 8],
+      [75, 4],
+      [150, 1.5],
+      [300, 1.2],
+    ]);
+    expect(pointsOf(spec, "log time, reloading")).toEqual([[125, 7]]);
+    expect(pointsOf(spec, "root time, first loading")).toHaveLength(4);
+  });
+
+  test("each method has a shape, each kind of load a symbol of its own", () => {
+    const symbols = spec.series
+      .filter(({ style }) => style === "points")
+      .map(({ shape, symbol }) => `${symbol} ${shape}`);
+    expect(new Set(symbols).size).toBe(4);
+    expect(spec.notes[0]).toMatch(/Circles: log time; triangles: root time.*reloading/);
+  });
+
+  test("both axes run over whole decades and say their units", () => {
+    expect(spec.x).toMatchObject({ scale: "log", domain: [10, 1000], label: expect.stringContaining("(kPa)") });
+    expect(spec.y).toMatchObject({ scale: "log", domain: [1, 100], label: expect.stringContaining("(m2/yr)") });
+    const us = valueOf(cvPlot(stresses, logTime, rootTime, { stressUnit: "tsf", cvUnit: "ft2/day" }));
+    expect(us.x.label).toContain("(tsf)");
+    expect(us.y.label).toContain("(ft2/day)");
+  });
+
+  test("the cv carried on is joined from load to load, not across unloading", () => {
+    const lines = spec.series.filter(({ label }) => label === "cv carried on").map(({ points }) => points);
+    expect(lines).toEqual([
+      [
+        [15, 9],
+        [37.5, 8],
+        [75, 4],
+      ],
+      [
+        [125, 7],
+        [300, 1.2],
+      ],
+    ]);
+    const none = valueOf(cvPlot(stresses, logTime, rootTime));
+    expect(none.series.some(({ label }) => label === "cv carried on")).toBe(false);
+  });
+
+  test("the choice may differ from load to load", () => {
+    const chosen = stresses.map((_, row) => (row < 2 ? ("root time" as const) : ("log time" as const)));
+    const mixed = valueOf(cvPlot([25, 50, 100], [9, 8, 4], [11, 10, 5], { chosen }));
+    expect(pointsOf(mixed, "cv carried on")).toEqual([
+      [12.5, 11],
+      [37.5, 10],
+      [75, 4],
+    ]);
+  });
+
+  test("with the preconsolidation stress loads below it are recompression, and it is marked", () => {
+    const marked = valueOf(cvPlot(stresses, logTime, rootTime, { before: 5, yieldStress: 80 }));
+    expect(pointsOf(marked, "log time, virgin")).toEqual([
+      [150, 1.5],
+      [300, 1.2],
+    ]);
+    expect(pointsOf(marked, "log time, recompression")?.map(([stress]) => stress)).toEqual([15, 37.5, 75, 125]);
+    expect(marked.series.find(({ style }) => style === "guide")).toMatchObject({
+      letters: "σ′p 80 kPa",
+      points: [
+        [80, 1],
+        [80, 100],
+      ],
+    });
+  });
+
+  test("a load without a cv is named, not drawn", () => {
+    expect(spec.notes).toContain("No cv by root time under 50 kPa.");
+    expect(spec.notes.join()).not.toContain("by log time under");
+  });
+
+  test("refuses where only unloading has a cv", () => {
+    expect(cvPlot([100, 25], [null, 3], [null, 4])).toMatchObject({ ok: false, fault: "input" });
+    expect(cvPlot([], [], [])).toMatchObject({ ok: false });
+  });
+});
+
+describe("C alpha against stress", () => {
+  const values = [0.001, 0.002, 0.004, null, 0.01, 0.009, 0.003, 0.012, -0.001];
+  const spec = valueOf(cAlphaPlot(stresses, values, { yieldStress: 90 }));
+
+  test("stands at the stress of its load, on even axes from zero", () => {
+    expect(pointsOf(spec, "C alpha, virgin")).toEqual([
+      [100, 0.004],
+      [200, 0.01],
+      [400, 0.012],
+    ]);
+    expect(pointsOf(spec, "C alpha, recompression")?.map(([stress]) => stress)).toEqual([25, 50, 200]);
+    expect(spec.x).toMatchObject({ scale: "linear", domain: [0, 416] });
+    expect(spec.y.scale).toBe("linear");
+    expect(spec.y.domain[0]).toBe(0);
+    expect(spec.y.domain[1]).toBeGreaterThan(0.012);
+    expect(spec.y.label).toContain("strain");
+  });
+
+  test("stress over whole decades where that is wanted, the axis says so", () => {
+    const log = valueOf(cAlphaPlot(stresses, values, { stressScale: "log", basis: "e" }));
+    expect(log.x).toMatchObject({ scale: "log", domain: [10, 1000], label: expect.stringContaining("log scale") });
+    expect(log.y.label).toContain("void ratio");
+  });
+
+  test("a tail that swells has no C alpha to draw", () => {
+    expect(valueOf(cAlphaPlot([25, 50], [-0.001, 0.002])).notes.join()).toContain("No C alpha under 25 kPa.");
+  });
+});
