@@ -1,0 +1,155 @@
+/** The parts of the report that are text: what was replaced by hand, checks, methods, remarks, cautions, what is missing. */
+import { ADD_IN_VERSION } from "../datasheet/versions";
+import type { TestRecord } from "../datasheet/record";
+import { shown, type Answered } from "../checks";
+import { band, gap, list, paragraph, type Block } from "./report-page";
+import type { Missing } from "./report-required";
+import type { DataCells, ReportedLoad } from "./report-source";
+import { CAUTIONS } from "./report-text";
+
+const part = (title: string, body: readonly Block[]): Block[] => [band(title), ...body, gap];
+
+const REMARKS = [
+  ["Deviations from the standard", "deviations"],
+  ["Test remarks", "test_remarks"],
+  ["On the specimen", "specimen_remark"],
+  ["On the curve", "preconsolidation_remark"],
+  ["On every method", "preconsolidation_verdict"],
+  ["On the field curve", "field_remark"],
+  ["On the sample", "quality_remark"],
+] as const;
+
+/** Remarks of the person and of the reductions, in full. */
+export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+  const ofTest = REMARKS.map(([label, name]) => {
+    const text = cells.text(name);
+    return `${label}: ${text === "" ? (cells.has(name) ? "nothing is said." : "the data sheet has no cell for it.") : text}`;
+  });
+  const ofLoads = loads.map(({ number, row }) => {
+    const said = cells.text("load_remark", row) || cells.text("time_remark", row);
+    return `Load ${number}: ${said || "nothing is said (no readings, or no remark column)."}`;
+  });
+  return part("Deviations and remarks", list([...ofTest, ...ofLoads]));
+}
+
+const said = (value: number | string | undefined): string =>
+  value === undefined || value === "" ? "(not said)" : String(value);
+
+/** A row of the table of picks by hand. */
+interface Pick {
+  readonly load?: number;
+  readonly of?: string;
+  readonly before?: number | string;
+  readonly after?: number | string;
+  readonly reason?: string;
+  readonly by?: string;
+  readonly when?: string;
+}
+
+/** Picks by hand with the value before and after, in the order in which they were made; a later one of the same pick rules. */
+export function byHand(cells: DataCells): Block[] {
+  const { picks = [], overrides } = cells.source.record as TestRecord & { readonly picks?: readonly Pick[] };
+  const key = ({ load, of }: Pick) => `${load} ${of}`;
+  const lines = picks.map((pick, index) => {
+    const ruled = picks.slice(index + 1).some((later) => key(later) === key(pick));
+    return (
+      `Load ${said(pick.load)}, ${said(pick.of)}: ${said(pick.before)} was replaced by ${said(pick.after)}. ` +
+      `Reason: ${said(pick.reason)}. By ${said(pick.by)}, ${said(pick.when)}.` +
+      (ruled ? " Replaced again below." : "")
+    );
+  });
+  // A firm's own columns; the picks are listed among the overrides too, and are told above with more.
+  const others = picks.length
+    ? []
+    : overrides.map(({ of, reason, by }) => `${of}. Reason: ${said(reason)}. By ${said(by)}.`);
+  const typedOver = (cells.source.overwritten ?? []).map((sentence) => `Formula typed over: ${sentence}`);
+  const all = [...lines, ...others, ...typedOver];
+  return part(
+    "Replaced by hand",
+    all.length
+      ? list(all)
+      : paragraph("No pick is recorded as replaced by hand, and no formula is known to be typed over."),
+  );
+}
+
+const GRAVITY = ["stop", "explain", "note"] as const;
+const MEANING = { stop: "STOP", explain: "explain", note: "note" } as const;
+
+function checkLine({ check, answer }: Answered, acknowledged: string | undefined): string {
+  const numbers = answer.compared?.map((figure) => `${figure.what} ${shown(figure)}`).join(" against ");
+  return (
+    `${check.id} (${MEANING[answer.status as keyof typeof MEANING]}) ${check.question} ${answer.sentence}` +
+    `${numbers ? ` [${numbers}]` : ""} Basis: ${check.basis}. ${acknowledged ? `Acknowledged: ${acknowledged}.` : "Not acknowledged."}`
+  );
+}
+
+/** Checks that did not pass, the gravest first, and how many did. */
+export function checks(cells: DataCells): Block[] {
+  const { answered, acknowledged = {} } = cells.source;
+  const open = GRAVITY.flatMap((level) => answered.filter(({ answer }) => answer.status === level));
+  const unasked = answered.filter(({ answer }) => answer.status === "cannot be asked");
+  const passed = answered.length - open.length - unasked.length;
+  const summary =
+    `${answered.length} questions were asked of the data sheet: ${passed} passed, ${open.length} did not, ` +
+    `${unasked.length} could not be asked for want of numbers` +
+    `${unasked.length ? ` (${unasked.map(({ check }) => check.id).join(", ")})` : ""}.`;
+  return part("Checks", [
+    ...paragraph(summary),
+    ...list(open.map((one) => checkLine(one, acknowledged[one.check.id]))),
+  ]);
+}
+
+/** What was done and what was taken for granted, so that another could repeat it. */
+export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+  const { record } = cells.source;
+  const byRoot = loads.filter(
+    ({ row }) => (cells.text("load_method", row) || cells.text("time_method")) === "root time",
+  );
+  const corrected = record.deflections.length > 0;
+  const without = (...names: string[]) => names.every((name) => cells.isBlank(name));
+  const texts = [
+    "Height of solids Hs = dry mass / (Gs x density of water x area), void ratio e = (H - Hs) / Hs, saturation S = w Gs / e. The density of water is taken as 1.000 g/cm3.",
+    "Strain is the corrected deformation over the initial height. Water contents are of the specimen itself, by its ring masses; that of the trimmings stands beside.",
+    corrected
+      ? "The deflection of the apparatus is interpolated on the logarithm of stress in the table of the data sheet."
+      : "ASSUMED: the apparatus does not yield; no deflection table was entered.",
+    "Log of time (Casagrande and Fadum): d0 by the parabola rule, d100 where the tangent at the inflection meets the tail, cv = 0.197 Hdr^2 / t50. Root of time (Taylor): line factor 1.15, cv = 0.848 Hdr^2 / t90. Hdr is of the height at the middle of the load.",
+    byRoot.length
+      ? `cv by root time is carried on for ${byRoot.length === loads.length ? "every load" : `loads ${byRoot.map(({ number }) => number).join(", ")}`}.`
+      : "cv by log time is carried on for every load.",
+    "Preconsolidation stress: Casagrande's construction on the curve of e against log stress, with the virgin line drawn at a declared slope (1.5, rise over run on the paper), since greatest curvature depends on the scale of the drawing. Interval: what the points leave open for the knee, about 95 %.",
+    "Cc is the slope of the virgin line, Cr that of reload branches (of initial loading where there is no loop), Cs that of unloading; the stresses of each stand beside it. Per log cycle, by void ratio.",
+    ...(cells.text("specific_gravity_basis") === "measured"
+      ? []
+      : ["ASSUMED: the specific gravity of solids, or it is not said that it was measured."]),
+    ...(without("seating_stress") ? ["ASSUMED: a seating stress of zero; none was entered."] : []),
+    ...(without("drainage") ? ["ASSUMED: drainage at both faces; none was entered."] : []),
+    ...(corrected && record.deflections.every(({ unloading }) => unloading === undefined)
+      ? ["ASSUMED: the apparatus yields on unloading as on loading."]
+      : []),
+    ...(record.loads.some(({ temperature }) => temperature === undefined)
+      ? ["Where a load has no temperature, nothing is corrected for it."]
+      : []),
+    `Data sheet version ${cells.text("template_version") || "not stated"}; made with Clayledger ${cells.text("addin_version") || "(not stated)"}. This report: Clayledger ${ADD_IN_VERSION}.`,
+  ];
+  return part("Methods, and what was assumed", list(texts));
+}
+
+export const cautions = (): Block[] => part("Cautions", list(CAUTIONS));
+
+/** Everything that the report should show and does not, with its cell. */
+export function missing(found: readonly Missing[]): Block[] {
+  const required = found.filter(({ isRequired }) => isRequired);
+  const others = found.filter(({ isRequired }) => !isRequired);
+  const line = ({ item, sentence }: Missing) => `(${item}) ${sentence}.`;
+  return part("Missing from this report", [
+    ...paragraph(
+      required.length
+        ? "Required by the standards' report clauses, and not there. The number is that of the item of the usual checklist (from memory: check against the edition that the contract names)."
+        : "Nothing that the standards' report clauses require is missing.",
+    ),
+    ...list(required.map(line)),
+    ...(others.length ? paragraph("Wanted only where it was measured, known or obtained; not there:") : []),
+    ...list(others.map(line)),
+  ]);
+}

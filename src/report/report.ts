@@ -1,0 +1,139 @@
+/**
+ * The report sheet of a test, as a plan: numbers are live formulas onto the data sheet's cells, rounded once, at display;
+ * texts are composed when it is made and say so. What a standard asks for and is not there is listed, never left blank.
+ */
+import { ADD_IN_VERSION } from "../datasheet/versions";
+import type { SheetPlan } from "../workbook/port";
+import { gap, band, COLUMN_WIDTH, COLUMNS, layOut, paragraph, ROWS_PER_PAGE, type Block } from "./report-page";
+import { figures } from "./report-figures";
+import { missingItems, type Missing } from "./report-required";
+import { conduct, identification, loadsOfTest, results, signatures, specimen, timesOfTest } from "./report-sections";
+import { DataCells, reportedLoads, type ReportSource } from "./report-source";
+import { state, STATE_COLUMNS, STATE_WIDTHS } from "./report-state";
+import { stamp } from "./report-text";
+import { interpretation, intervals, limits } from "./report-uncertainty";
+import { byHand, cautions, checks, methods, missing, remarks } from "./report-words";
+
+export type { KeptLimit, ReportCharts, ReportSource, UnplacedChart } from "./report-source";
+export { LIMIT_NAMES, byOf, whyOf } from "./report-uncertainty";
+export { REQUIRED, type Missing } from "./report-required";
+
+/** A name that every report sheet has: the cell holds the name of its data sheet. */
+export const REPORT_OF = "report_of";
+
+/** The longest name that Excel gives a sheet, with room for " 2" and on. */
+const LONGEST_NAME = 27;
+
+/** What a report of this sheet would lack. */
+export const missingFromReport = (source: Omit<ReportSource, "now" | "preparedBy" | "paper">): Missing[] => {
+  const cells = new DataCells(source as ReportSource);
+  return missingItems(cells, reportedLoads(cells), source.charts?.reasons);
+};
+
+/** The first lines: what this is, whether it is still true, how it was made, what it lacks. */
+function title(source: ReportSource, stateLine: Block, lacking: readonly Missing[]): Block[] {
+  const required = lacking.filter(({ isRequired }) => isRequired).length;
+  const lack = required
+    ? `${required} required ${required === 1 ? "item is" : "items are"} missing: see the last part, "Missing from this report".`
+    : "No required item is missing.";
+  const made = stamp(source.now);
+  const by = source.preparedBy.trim() || "(not said)";
+  return [
+    {
+      rows: 1,
+      cells: [
+        { row: 0, col: 0, kind: "title", value: "One-dimensional consolidation test, incremental loading: report" },
+      ],
+    },
+    stateLine,
+    {
+      rows: 2,
+      cells: [
+        { row: 0, col: 0, kind: "label", value: "Data sheet" },
+        { row: 0, col: 2, kind: "result", value: source.sheet, format: "@" },
+        { row: 0, col: 6, kind: "label", value: "Prepared by" },
+        { row: 0, col: 8, kind: "result", value: by, format: "@" },
+        { row: 1, col: 0, kind: "label", value: "Made on" },
+        { row: 1, col: 2, kind: "result", value: made, format: "@" },
+        { row: 1, col: 4, kind: "remark", value: lack },
+      ],
+      names: {
+        [REPORT_OF]: { row: 0, col: 2, rows: 1, cols: 1 },
+        report_prepared_by: { row: 0, col: 8, rows: 1, cols: 1 },
+        report_made: { row: 1, col: 2, rows: 1, cols: 1 },
+        report_lack: { row: 1, col: 4, rows: 1, cols: 1 },
+      },
+    },
+    ...paragraph(
+      `Numbers are live: they follow the data sheet, rounded once, where they are shown. Sentences (remarks, checks, methods, what is missing) are a snapshot of ${made}.`,
+      { kind: "note" },
+    ),
+    gap,
+  ];
+}
+
+/** Stands at the top of every page but the first. */
+function head(cells: DataCells): Block {
+  const parts = ["report_number", "project", "boring", "sample", "specimen"].flatMap((name) => cells.at(name) ?? []);
+  const joined = parts.map((reference) => `IF(${reference}="","",${reference}&"  |  ")`).join("&");
+  return {
+    rows: 2,
+    cells: [
+      {
+        row: 0,
+        col: 0,
+        kind: "note",
+        ...(joined ? { formula: `=${joined}&"consolidation test: report"` } : { value: "Consolidation test: report" }),
+      },
+    ],
+  };
+}
+
+/** The report of a data sheet. Its name is the next free one of "Report Sheet": an older report is never written over. */
+export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: readonly Missing[] } {
+  const cells = new DataCells(source);
+  const loads = reportedLoads(cells);
+  const lacking = missingItems(cells, loads, source.charts?.reasons);
+  const current = state(cells, loads);
+  const blocks: Block[] = [
+    ...title(source, current.line, lacking),
+    ...identification(cells),
+    ...specimen(cells),
+    ...conduct(cells, loads),
+    ...results(cells, loads),
+    ...signatures(cells),
+    ...(loads.length
+      ? [...loadsOfTest(cells, loads), ...timesOfTest(cells, loads)]
+      : [band("Loads", { newPage: true }), ...paragraph("The data sheet has no load with a stress or readings."), gap]),
+    ...figures(source.charts ?? { times: [], reasons: [] }, source.paper),
+    { ...band("Interpretation and uncertainty", { newPage: true }), withNext: true },
+    gap,
+    ...interpretation(cells),
+    ...limits(cells, source.limits),
+    ...intervals(cells, loads),
+    ...remarks(cells, loads),
+    ...byHand(cells),
+    ...checks(cells),
+    ...methods(cells, loads),
+    ...cautions(),
+    ...missing(lacking),
+  ];
+  const laid = layOut(blocks, ROWS_PER_PAGE[source.paper], head(cells));
+  const widths = Object.fromEntries(Array.from({ length: COLUMNS }, (_, col) => [col, COLUMN_WIDTH]));
+  const plan: SheetPlan = {
+    name: `Report ${source.sheet}`.slice(0, LONGEST_NAME).trim(),
+    rows: Math.max(laid.rows, current.rows),
+    cols: STATE_COLUMNS,
+    cells: [...laid.cells, ...current.cells],
+    names: { ...laid.names, ...current.names },
+    merges: [],
+    columnWidths: { ...widths, ...STATE_WIDTHS },
+    freezeRows: 0,
+    pages: laid.pages,
+    paper: source.paper,
+    footer: `Report of ${source.sheet}, Clayledger ${ADD_IN_VERSION}`.replaceAll("&", "&&"),
+    isProtected: true,
+    charts: laid.charts,
+  };
+  return { plan, missing: lacking };
+}
