@@ -49,16 +49,21 @@ function toCurve(times: unknown, readings: unknown): [Float64Array, Float64Array
   return [t.subarray(0, length), d.subarray(0, length)];
 }
 
-/** A range of names and values; a row without a value (blank, or the 0 that desktop Excel makes of it) leaves the automatic pick. */
+const PICK_COLUMNS = "the picks must be a range of two columns: names and values";
+
+/**
+ * A range of names and values; a row without a value (blank, or the 0 that desktop Excel makes of it) leaves the automatic pick.
+ * A third column, as LOAD_PICKS gives it, tells where the row stands.
+ */
 function toPicks(argument: unknown): Picks {
   if (isOmitted(argument) || argument === 0) return {};
-  if (!Array.isArray(argument)) return refuseCell("the picks must be a range of two columns: names and values");
+  if (!Array.isArray(argument)) return refuseCell(PICK_COLUMNS);
   const rows = (Array.isArray(argument[0]) ? argument : [argument]) as unknown[][];
   const picks: Partial<Record<keyof Picks, number>> = {};
   rows.forEach((row, i) => {
-    const where = `row ${i + 1} of the picks`;
+    const where = row.length === 3 && !isOmitted(row[2]) ? String(row[2]) : `row ${i + 1} of the picks`;
     if (isOmitted(row[0]) || row[0] === 0) return;
-    if (row.length !== 2) return refuseCell("the picks must be a range of two columns: names and values");
+    if (row.length !== 2 && row.length !== 3) return refuseCell(PICK_COLUMNS);
     const name = toChoice(row[0], `the name in ${where}`, PICK_NAMES, PICK_NAMES[0]);
     const value = toCell(row[1], where);
     if (value) picks[name] = value;
@@ -140,7 +145,7 @@ function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly str
  * @param [drainage] "double" (default) or "single".
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
- * @param [picks] Range of two columns, names and values, of picks by hand: d0, d100, tail_from, tail_to.
+ * @param [picks] Two columns, names and values, of picks by hand: d0, d100, tail_from, tail_to; or LOAD_PICKS.
  * @returns A table of label, value and unit; or the one item.
  */
 export function LOG_TIME(
@@ -169,7 +174,7 @@ export function LOG_TIME(
 }
 
 /**
- * Reduces a load increment by the root-of-time method (Taylor): d0 by the straight early part, d90 where the line of 1.15 times its abscissae meets the readings, cv = 0.848 Hdr2/t90 (1.5 % high on exact theory, by the convention). Refuses (#N/A) where the readings do not support it.
+ * Reduces a load increment by the root-of-time method (Taylor): d0 by the straight early part, d90 where the line of 1.15 times its abscissae meets the readings, cv = 0.848 Hdr2/t90. Refuses (#N/A) where the readings do not support it.
  * @customfunction
  * @helpurl https://github.com/clayledger/clayledger#functions
  * @param times Times since the load was applied, in minutes.
@@ -179,7 +184,7 @@ export function LOG_TIME(
  * @param [drainage] "double" (default) or "single".
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
- * @param [picks] Range of two columns, names and values, of picks by hand: d0, d90, straight_from, straight_to.
+ * @param [picks] Two columns, names and values, of picks by hand: d0, d90, straight_from, straight_to; or LOAD_PICKS.
  * @returns A table of label, value and unit; or the one item.
  */
 export function ROOT_TIME(
@@ -298,13 +303,13 @@ export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[]
 }
 
 /**
- * One load increment in one row, for a data sheet: log-time d0, d50, d100, t50, t100; root-time d0, d90, d100, t90; tail slope per log cycle; remark. A method that does not apply leaves its cells blank and says why in the remark. A blank load gives a blank row.
+ * One load increment in one row, for a data sheet: log-time d0, d50, d100, t50, t100; root-time d0, d90, d100, t90; tail slope per log cycle; remark. A method that does not apply leaves its cells blank; the remark says why.
  * @customfunction
  * @helpurl https://github.com/clayledger/clayledger#functions
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings; either direction.
- * @param [picks] Range of two columns, names and values, of picks by hand, as in LOG_TIME and ROOT_TIME.
- * @returns One row of eleven cells.
+ * @param [picks] Two columns, names and values, of picks by hand, as in LOG_TIME and ROOT_TIME; or LOAD_PICKS.
+ * @returns One row of eleven cells; all blank where there are no readings.
  */
 export function TIME_CURVE(times: any[][], readings: any[][], picks?: any[][]): any[][] {
   const [t, d] = toCurve(times, readings);

@@ -22,3 +22,37 @@ export function checkPicks(picks: Picks): Outcome<Picks> {
   }
   return given(picks);
 }
+
+/** The pick whose value is not a number but one of TIME_METHODS: whose d100 and cv a load carries on. */
+export const METHOD_PICK = "cv by";
+export const TIME_METHODS = ["log time", "root time"] as const;
+export type TimeMethod = (typeof TIME_METHODS)[number];
+/** The value that takes a pick back. */
+export const AUTOMATIC = "automatic";
+
+/** One row of a table of picks by hand: the value that a load gets in the place of the automatic one. */
+export interface PickRow {
+  readonly load?: number;
+  readonly of?: string;
+  readonly after?: number | string;
+}
+
+const word = (value: number | string | undefined): string =>
+  String(value ?? "")
+    .trim()
+    .toLowerCase();
+
+/**
+ * The rows that count for a load, by the pick in lower case: the last one of each. One that says "automatic" takes the earlier
+ * ones back; one without a value (blank or 0, as everywhere) is not finished and counts for nothing.
+ */
+export function standingRows<T extends PickRow>(rows: readonly T[], load: number): Map<string, T> {
+  const standing = new Map<string, T>();
+  for (const row of rows) {
+    const [of, after] = [word(row.of), word(row.after)];
+    if (row.load !== load || of === "" || of === "0" || after === "" || after === "0") continue;
+    standing.delete(of);
+    if (after !== AUTOMATIC) standing.set(of, row);
+  }
+  return standing;
+}
