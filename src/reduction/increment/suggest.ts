@@ -1,0 +1,80 @@
+/**
+ * Which of the two hand constructions is to give cv, where the person who reviews an increment has not chosen yet.
+ *
+ * Where only one applies it is that one. Where both do, the one whose cv lies nearer to that of the fit to theory, which
+ * uses every reading; where the readings depart from theory, so that the fit is no judge, the one with fewer remarks of its
+ * own, and log time if they have as many. A study with known truth (test/generators) says how often that is the nearer one.
+ */
+import { given, notApplicable, type Outcome } from "../outcome";
+import { T50, T90 } from "./cv";
+import type { Increment } from "./reduce";
+
+export type TimeMethod = "log time" | "root time";
+
+/** What a reviewer wants to know of the two, as figures. */
+export interface Suggestion {
+  readonly method: TimeMethod;
+  /** The other construction does not apply; it lies further from the fit; it has more remarks of its own; or as many. */
+  readonly why: "the only one" | "nearer to the fit" | "fewer remarks" | "as many remarks";
+  /** Why the other does not apply, where it does not. */
+  readonly otherRefusal?: string;
+  /** cv by root time over cv by log time, where both apply. */
+  readonly ratio?: number;
+  /** cv by each over that of the fit, where the fit was the judge. */
+  readonly overFit?: Readonly<Record<TimeMethod, number>>;
+  /** Whether cv by each lies inside the 95 % interval of the fit's. */
+  readonly inInterval?: Readonly<Record<TimeMethod, boolean>>;
+  /** Remarks that one has and the other has not. */
+  readonly remarks?: Readonly<Record<TimeMethod, readonly string[]>>;
+  /** Readings that the straight part of root time goes through. */
+  readonly straightReadings?: number;
+}
+
+/** Mean misfit over primary beyond which the fit is no judge: the readings are not a curve of theory. As in signals.ts. */
+const MISFIT = 0.02;
+
+/** Refuses where neither construction applies, with the reasons of both. */
+export function suggestMethod({ cleaned, fit, logTime, rootTime }: Increment): Outcome<Suggestion> {
+  if (!logTime.ok && !rootTime.ok)
+    return logTime.reason === rootTime.reason
+      ? logTime
+      : notApplicable(`neither construction applies: ${logTime.reason}; ${rootTime.reason}`);
+  if (!logTime.ok) return given({ method: "root time", why: "the only one", otherRefusal: logTime.reason });
+  if (!rootTime.ok) return given({ method: "log time", why: "the only one", otherRefusal: rootTime.reason });
+
+  const rates = { "log time": T50 / logTime.value.t50, "root time": T90 / rootTime.value.t90 };
+  const { from, to } = rootTime.value.straight;
+  const own = (one: readonly string[], other: readonly string[]) => one.filter((remark) => !other.includes(remark));
+  const remarks = {
+    "log time": own(logTime.remarks, rootTime.remarks),
+    "root time": own(rootTime.remarks, logTime.remarks),
+  };
+  const shared = {
+    ratio: rates["root time"] / rates["log time"],
+    remarks,
+    straightReadings: cleaned.ok
+      ? cleaned.value.series.times.filter((time) => time >= from && time <= to).length
+      : undefined,
+  };
+  if (fit.ok && fit.value.misfit <= MISFIT * Math.abs(fit.value.primary)) {
+    const { rate, rateLow, rateHigh } = fit.value;
+    const each = <T>(say: (rate: number) => T) => ({
+      "log time": say(rates["log time"]),
+      "root time": say(rates["root time"]),
+    });
+    const off = each((one) => Math.abs(Math.log(one / rate)));
+    return given({
+      ...shared,
+      method: off["log time"] <= off["root time"] ? "log time" : "root time",
+      why: "nearer to the fit",
+      overFit: each((one) => one / rate),
+      inInterval: each((one) => one >= rateLow && one <= rateHigh),
+    });
+  }
+  const more = remarks["log time"].length - remarks["root time"].length;
+  return given({
+    ...shared,
+    method: more > 0 ? "root time" : "log time",
+    why: more === 0 ? "as many remarks" : "fewer remarks",
+  });
+}
