@@ -10,24 +10,40 @@ export interface SvgOptions {
   /** As the plot asks for, if it is left out. */
   readonly height?: number;
   readonly document?: Document;
+  readonly inks?: Inks;
+  /** CSS family. */
+  readonly font?: string;
+  /** Symbols and lines in their frame and grid, without words: for a small picture among others. */
+  readonly isBare?: boolean;
 }
 
-/** The inks of the drawing; the page may set them (dark theme, high contrast), paper needs nothing. */
-const INK = "var(--plot-ink, #111)";
-const PAPER = "var(--plot-paper, #fff)";
-const GRID = "var(--plot-grid, #c8c8c8)";
-const CONSTRUCTION = "var(--plot-construction, #0b4f9c)";
+export interface Inks {
+  readonly ink: string;
+  readonly paper: string;
+  readonly grid: string;
+  readonly construction: string;
+}
 
-const FONT = 11;
-const MARGIN = { left: 58, right: 22, top: 14, bottom: 44 };
+/** The page sets them (dark theme, high contrast). */
+const PAGE_INKS: Inks = {
+  ink: "var(--plot-ink, #111)",
+  paper: "var(--plot-paper, #fff)",
+  grid: "var(--plot-grid, #c8c8c8)",
+  construction: "var(--plot-construction, #0b4f9c)",
+};
+
+/** px */
+export const FONT_SIZE = 11;
+const MARGINS = { left: 58, right: 22, top: 14, bottom: 44 };
+const BARE_MARGIN = { left: 1, right: 1, top: 1, bottom: 1 };
 
 /** How each style is drawn: width, dashes and ink. */
-const STROKE: Record<PlotSeries["style"], { width: number; dashes?: string; ink: string }> = {
-  points: { width: 1, ink: INK },
-  joined: { width: 0.75, ink: INK },
-  curve: { width: 1.25, ink: INK },
-  construction: { width: 1.5, ink: CONSTRUCTION },
-  guide: { width: 1, dashes: "5 3", ink: CONSTRUCTION },
+const STROKE: Record<PlotSeries["style"], { width: number; dashes?: string; ink: "ink" | "construction" }> = {
+  points: { width: 1, ink: "ink" },
+  joined: { width: 0.75, ink: "ink" },
+  curve: { width: 1.25, ink: "ink" },
+  construction: { width: 1.5, ink: "construction" },
+  guide: { width: 1, dashes: "5 3", ink: "construction" },
 };
 
 /** The height of the plotting area: at the declared scale if there is one; else three to four, nearly square if narrow. */
@@ -37,16 +53,20 @@ function frameHeight({ x, y, drawnScale }: PlotSpec, width: number): number {
 }
 
 /** Where the plotting area lies in the drawing, and the size of the whole, in pixels. */
-export function frameOf(spec: PlotSpec, { width, height }: Pick<SvgOptions, "width" | "height">): Frame & Size {
-  const inner = width - MARGIN.left - MARGIN.right;
-  const innerHeight = height === undefined ? frameHeight(spec, inner) : height - MARGIN.top - MARGIN.bottom;
+export function frameOf(
+  spec: PlotSpec,
+  { width, height, isBare = false }: Pick<SvgOptions, "width" | "height" | "isBare">,
+): Frame & Size {
+  const margin = isBare ? BARE_MARGIN : MARGINS;
+  const inner = width - margin.left - margin.right;
+  const innerHeight = height === undefined ? frameHeight(spec, inner) : height - margin.top - margin.bottom;
   return {
-    left: MARGIN.left,
-    top: MARGIN.top,
-    right: MARGIN.left + inner,
-    bottom: MARGIN.top + innerHeight,
+    left: margin.left,
+    top: margin.top,
+    right: margin.left + inner,
+    bottom: margin.top + innerHeight,
     width,
-    height: innerHeight + MARGIN.top + MARGIN.bottom,
+    height: innerHeight + margin.top + margin.bottom,
   };
 }
 
@@ -73,7 +93,7 @@ function ticksOf(
 }
 
 export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
-  const page = options.document ?? document;
+  const { document: page = document, inks = PAGE_INKS, font = "system-ui, sans-serif", isBare = false } = options;
   const { width, height, ...frame } = frameOf(spec, options);
   const inner = frame.right - frame.left;
   const innerHeight = frame.bottom - frame.top;
@@ -94,12 +114,14 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
 
   const labels = placeLabels(
     spec.series.flatMap(({ letters, ...series }) =>
-      letters === undefined ? [] : [{ text: letters, line: drawable(series).map(pixel), near: nearOf(series) }],
+      isBare || letters === undefined
+        ? []
+        : [{ text: letters, line: drawable(series).map(pixel), near: nearOf(series) }],
     ),
     points.flatMap((series) => drawable(series).filter(inFrame).map(pixel)),
     lines.filter(({ letters }) => letters === undefined).map((series) => drawable(series).map(pixel)),
     { left: frame.left + 2, right: frame.right - 2, top: frame.top + 2, bottom: frame.bottom - 2 },
-    FONT,
+    FONT_SIZE,
   );
 
   const scaleOf = (axis: PlotAxis): Plot.ScaleOptions => ({
@@ -109,42 +131,46 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
     label: null,
   });
 
+  const axes = [
+    Plot.axisX(xTicks.major, {
+      tickFormat: xTicks.text,
+      label: spec.x.label,
+      labelAnchor: "center",
+      labelArrow: "none",
+      labelOffset: 36,
+      color: inks.ink,
+    }),
+    Plot.axisY(yTicks.major, {
+      tickFormat: yTicks.text,
+      label: spec.y.label,
+      labelAnchor: "center",
+      labelArrow: "none",
+      labelOffset: 50,
+      color: inks.ink,
+    }),
+  ];
+
   const svg = Plot.plot({
     document: page,
-    style: { font: `${FONT}px system-ui, sans-serif`, background: PAPER, color: INK, maxWidth: "100%" },
+    style: { font: `${FONT_SIZE}px ${font}`, background: inks.paper, color: inks.ink, maxWidth: "100%" },
     width,
     height,
-    marginLeft: MARGIN.left,
-    marginRight: MARGIN.right,
-    marginTop: MARGIN.top,
-    marginBottom: MARGIN.bottom,
+    marginLeft: frame.left,
+    marginRight: width - frame.right,
+    marginTop: frame.top,
+    marginBottom: height - frame.bottom,
     x: scaleOf(spec.x),
     y: scaleOf(spec.y),
     marks: [
-      Plot.ruleX(xTicks.minor, { stroke: GRID, strokeWidth: 0.5, render: labelled("minor grid") }),
-      Plot.ruleY(yTicks.minor, { stroke: GRID, strokeWidth: 0.5, render: labelled("minor grid") }),
-      Plot.ruleX(xTicks.major, { stroke: GRID, strokeWidth: 1.2, render: labelled("grid") }),
-      Plot.ruleY(yTicks.major, { stroke: GRID, strokeWidth: 1.2, render: labelled("grid") }),
-      Plot.frame({ stroke: INK }),
-      Plot.axisX(xTicks.major, {
-        tickFormat: xTicks.text,
-        label: spec.x.label,
-        labelAnchor: "center",
-        labelArrow: "none",
-        labelOffset: 36,
-        color: INK,
-      }),
-      Plot.axisY(yTicks.major, {
-        tickFormat: yTicks.text,
-        label: spec.y.label,
-        labelAnchor: "center",
-        labelArrow: "none",
-        labelOffset: 50,
-        color: INK,
-      }),
+      Plot.ruleX(isBare ? [] : xTicks.minor, { stroke: inks.grid, strokeWidth: 0.5, render: labelled("minor grid") }),
+      Plot.ruleY(isBare ? [] : yTicks.minor, { stroke: inks.grid, strokeWidth: 0.5, render: labelled("minor grid") }),
+      Plot.ruleX(xTicks.major, { stroke: inks.grid, strokeWidth: 1.2, render: labelled("grid") }),
+      Plot.ruleY(yTicks.major, { stroke: inks.grid, strokeWidth: 1.2, render: labelled("grid") }),
+      Plot.frame({ stroke: inks.ink }),
+      ...(isBare ? [] : axes),
       ...lines.map((series) =>
         Plot.line(drawable(series), {
-          stroke: STROKE[series.style].ink,
+          stroke: inks[STROKE[series.style].ink],
           strokeWidth: STROKE[series.style].width,
           strokeDasharray: STROKE[series.style].dashes,
           clip: true,
@@ -153,15 +179,15 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
       ),
       ...points.map((series) =>
         Plot.dot(drawable(series).filter(inFrame), {
-          r: series.symbol === "cross" ? 5 : series.points.length > 60 ? 1.8 : 3,
+          r: series.symbol === "cross" ? 5 : isBare || series.points.length > 60 ? 1.8 : 3,
           symbol: series.symbol === "cross" ? "times" : (series.shape ?? "circle"),
-          fill: series.symbol === "open" ? PAPER : INK,
-          stroke: series.symbol === "cross" ? CONSTRUCTION : INK,
+          fill: series.symbol === "open" ? inks.paper : inks.ink,
+          stroke: series.symbol === "cross" ? inks.construction : inks.ink,
           strokeWidth: 1.4,
           render: labelled(series.label),
         }),
       ),
-      () => lettering(page, labels),
+      () => lettering(page, labels, inks),
     ],
   }) as SVGSVGElement;
 
@@ -181,7 +207,7 @@ const labelled =
     return drawn;
   };
 
-function lettering(page: Document, labels: ReturnType<typeof placeLabels>): SVGElement {
+function lettering(page: Document, labels: ReturnType<typeof placeLabels>, inks: Inks): SVGElement {
   const group = page.createElementNS("http://www.w3.org/2000/svg", "g");
   group.setAttribute("data-label", "lettering");
   group.setAttribute("text-anchor", "start");
@@ -190,7 +216,7 @@ function lettering(page: Document, labels: ReturnType<typeof placeLabels>): SVGE
       const leader = page.createElementNS("http://www.w3.org/2000/svg", "line");
       const at = { x1: anchor[0], y1: anchor[1], x2: Math.min(Math.max(anchor[0], x), x + width), y2: y };
       for (const [name, value] of Object.entries(at)) leader.setAttribute(name, value.toFixed(1));
-      leader.setAttribute("stroke", INK);
+      leader.setAttribute("stroke", inks.ink);
       leader.setAttribute("stroke-width", "0.8");
       group.append(leader);
     }
@@ -198,8 +224,8 @@ function lettering(page: Document, labels: ReturnType<typeof placeLabels>): SVGE
     label.setAttribute("x", x.toFixed(1));
     label.setAttribute("y", y.toFixed(1));
     label.setAttribute("dy", "0.35em");
-    label.setAttribute("fill", INK);
-    label.setAttribute("stroke", PAPER);
+    label.setAttribute("fill", inks.ink);
+    label.setAttribute("stroke", inks.paper);
     label.setAttribute("stroke-width", "3");
     label.setAttribute("stroke-linejoin", "round");
     label.setAttribute("paint-order", "stroke");

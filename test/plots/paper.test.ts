@@ -1,0 +1,57 @@
+/** @jest-environment jsdom */
+import { compressionPlot } from "../../src/plots/compression";
+import { cvPlot } from "../../src/plots/coefficients";
+import { brokenInto, paperPlot, svgFile } from "../../src/plots/paper";
+import { logTimePlot } from "../../src/plots/time";
+import { compressionCurve, timeCurve } from "./curves";
+
+const specs = [
+  compressionPlot(compressionCurve.stresses, compressionCurve.voidRatios, "e"),
+  logTimePlot(timeCurve.times, timeCurve.readings),
+  cvPlot([25, 50, 100], [9, 8, 4], [11, 10, 5], { chosen: "log time", yieldStress: 60 }),
+].map((outcome) => {
+  if (!outcome.ok) throw new Error(outcome.reason);
+  return outcome.value;
+});
+
+describe.each(specs)("$title on paper", (spec) => {
+  // The page is dark while the file is made.
+  document.body.style.setProperty("--plot-ink", "#f0f0f0");
+  const file = svgFile(paperPlot(spec, { widthMm: 120 }));
+
+  test("is well-formed XML of its own", () => {
+    const read = new DOMParser().parseFromString(file, "image/svg+xml");
+    expect(read.querySelector("parsererror")).toBeNull();
+    expect(read.documentElement.namespaceURI).toBe("http://www.w3.org/2000/svg");
+    expect(file.startsWith("<?xml")).toBe(true);
+  });
+
+  test("has no variable, class or style of the page, and no ink but black and grey", () => {
+    // (A clip path is a part of the same file.)
+    expect(file).not.toMatch(/var\(|class=|<style|currentColor|paint-order|url\((?!#)/);
+    const inks = new Set([...file.matchAll(/(?:fill|stroke)="([^"]+)"/g)].map(([, ink]) => ink));
+    expect([...inks].every((ink) => ["none", "#000", "#fff", "#c0c0c0", "#000000"].includes(ink))).toBe(true);
+    expect(file).toContain('font-family="Arial, Helvetica, sans-serif"');
+  });
+
+  test("is as wide as was asked, in the shape of its view box, with title and description", () => {
+    const svg = paperPlot(spec, { widthMm: 120 });
+    const [, , width, height] = svg.getAttribute("viewBox")!.split(" ").map(Number);
+    expect(svg.getAttribute("width")).toBe("120mm");
+    expect(parseFloat(svg.getAttribute("height")!) / 120).toBeCloseTo(height / width, 3);
+    expect(svg.querySelector("title")!.textContent).toBe(spec.title);
+    expect(svg.querySelector("desc")!.textContent).toContain("Drawn:");
+  });
+
+  test("carries its notes, none cut off", () => {
+    const words = [...paperPlot(spec, { widthMm: 85 }).querySelectorAll("text")]
+      .map((one) => one.textContent)
+      .join(" ");
+    for (const note of spec.notes) expect(words).toContain(note);
+  });
+});
+
+test("words are broken where they are too long for a line", () => {
+  expect(brokenInto("one two three four", 9)).toEqual(["one two", "three", "four"]);
+  expect(brokenInto("unbreakable", 4)).toEqual(["unbreakable"]);
+});
