@@ -21,3 +21,9 @@ export function boundsOf({ least, above, most }: EntryRule): Bounds {
 }
 
 export const titleOf = ({ kind }: EntryRule): string => (kind === "date" ? "Not a date" : "Not a number that fits");
+
+export const CHOICE_TITLE = "Not in the list";
+
+/** At most 225 characters, as Excel takes them. */
+export const choiceMessage = (choices: readonly string[]): string =>
+  `Choose one of: ${choices.join(", ")}.`.slice(0, 225);

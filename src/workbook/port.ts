@@ -28,6 +28,8 @@ export interface CellPlan {
   readonly choices?: readonly string[];
   /** Where the content stands; absent, numbers stand right and texts left. */
   readonly align?: "left" | "center" | "right";
+  /** The text is broken into lines that fit its cell or merged cells; it stands at the top. */
+  readonly wrap?: boolean;
 }
 
 /** What may be typed into the cells of a box; blank always may. Dates are day numbers. */
@@ -100,6 +102,8 @@ export interface SheetPlan {
   readonly names: Readonly<Record<string, Box>>;
   /** Column widths in characters of the default font, by column; absent columns keep the default. */
   readonly columnWidths: Readonly<Record<number, number>>;
+  /** Row heights in points, by row; absent rows keep the default. */
+  readonly rowHeights?: Readonly<Record<number, number>>;
   readonly merges: readonly Box[];
   readonly freezeRows: number;
   /** What stands on each printed page; absent, the whole sheet is printed. */

@@ -20,6 +20,9 @@ export function freeSheetName(wanted: string, taken: readonly string[]): string 
   }
 }
 
+/** The sheet name with ’ for each apostrophe, which the embedded sheet refuses. */
+export const withoutApostrophes = (name: string): string => name.replaceAll("'", "’");
+
 export const hiddenSheet = (sheet: string, veryHidden = false): string =>
   veryHidden
     ? `The sheet "${sheet}" is hidden by a macro or another add-in, and only these can show it: ask whoever made the workbook.`

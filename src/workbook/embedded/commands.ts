@@ -4,8 +4,8 @@ import type { Command } from "./engine";
 import { toEngineFormat } from "./formats";
 import { resolveNames, type LocalNames } from "./names";
 import { setNotes, type Note } from "./notes";
-import { BORDERS, charactersToPixels, STYLES } from "./styles";
-import { boundsOf, type Bounds } from "../bounds";
+import { BORDERS, charactersToPixels, pointsToPixels, STYLES } from "./styles";
+import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf, type Bounds } from "../bounds";
 import { layoutOf, setPrint } from "./print";
 import { openZones, setProtection } from "./protection";
 import { typed } from "./text";
@@ -44,8 +44,8 @@ const written = (day: number): string => {
   return `${date.getUTCMonth() + 1}/${date.getUTCDate()}/${date.getUTCFullYear()}`;
 };
 
-/** What may be typed, in the engine's words; the engine explains a refusal by itself. */
-function byCriterion(entries: readonly EntryRule[]): Map<string, Zone[]> {
+/** What may be typed, in the engine's words, and what other hosts say of it; the engine explains a refusal by itself. */
+function byRule(entries: readonly EntryRule[]): Map<string, Zone[]> {
   const zones = new Map<string, Zone[]>();
   for (const entry of entries) {
     const { operator, values } = boundsOf(entry);
@@ -53,7 +53,8 @@ function byCriterion(entries: readonly EntryRule[]): Map<string, Zone[]> {
       entry.kind === "date"
         ? { type: "dateIsBetween", values: values.map(written), dateValue: "exactDate" }
         : { type: CRITERIA[operator], values: values.map(String) };
-    const key = JSON.stringify(criterion);
+    const words = { errorTitle: titleOf(entry), error: entry.message };
+    const key = JSON.stringify({ criterion, words });
     zones.set(key, [...(zones.get(key) ?? []), toZone(entry.box)]);
   }
   return zones;
@@ -78,6 +79,8 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
   for (const merge of plan.merges) add("ADD_MERGE", { target: [toZone(merge)], force: true });
   for (const [col, characters] of Object.entries(plan.columnWidths))
     add("RESIZE_COLUMNS_ROWS", { dimension: "COL", elements: [Number(col)], size: charactersToPixels(characters) });
+  for (const [row, points] of Object.entries(plan.rowHeights ?? {}))
+    add("RESIZE_COLUMNS_ROWS", { dimension: "ROW", elements: [Number(row)], size: pointsToPixels(points) });
   if (plan.freezeRows > 0) add("FREEZE_ROWS", { quantity: plan.freezeRows });
 
   for (const [kind, target] of grouped(plan, (cell) => cell.kind)) {
@@ -90,6 +93,8 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
 
   for (const [align, target] of grouped(plan, (cell) => cell.align))
     add("SET_FORMATTING", { target, style: { align } });
+  for (const target of grouped(plan, ({ wrap }) => (wrap ? "wrap" : undefined)).values())
+    add("SET_FORMATTING", { target, style: { wrapping: "wrap", verticalAlign: "top" } });
 
   for (const cell of plan.cells) {
     const content = cell.formula !== undefined ? resolveNames(cell.formula, names) : cell.value;
@@ -108,13 +113,14 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
         id: `${sheetId}-${commands.length}`,
         isBlocking: true,
         criterion: { type: "isValueInList", values: JSON.parse(choices), displayStyle: "arrow" },
+        words: { errorTitle: CHOICE_TITLE, error: choiceMessage(JSON.parse(choices)) },
       },
     });
 
-  for (const [criterion, ranges] of byCriterion(plan.entries ?? []))
+  for (const [rule, ranges] of byRule(plan.entries ?? []))
     add("ADD_DATA_VALIDATION_RULE", {
       ranges: ranges.map((zone) => ({ _sheetId: sheetId, _zone: zone })),
-      rule: { id: `${sheetId}-${commands.length}`, isBlocking: true, criterion: JSON.parse(criterion) },
+      rule: { id: `${sheetId}-${commands.length}`, isBlocking: true, ...JSON.parse(rule) },
     });
 
   const notes: Note[] = [];

@@ -20,10 +20,12 @@ export function freeNames(local: readonly string[], taken: readonly string[]): M
   }
 }
 
-/** Puts engine names in the place of `{name}`; a name that the plan does not define is refused. */
+const NAMED = /"(?:[^"]|"")*"|'(?:[^']|'')*'|\{([A-Za-z_][\w.]*)\}/g;
+
+/** Puts engine names in the place of `{name}` outside texts and sheets' names; a name that the plan does not define is refused. */
 export function resolveNames(formula: string, names: LocalNames): string {
-  return formula.replace(/("(?:[^"]|"")*")|\{([A-Za-z_][\w.]*)\}/g, (whole, text: string | undefined, name: string) => {
-    if (text !== undefined) return whole;
+  return formula.replace(NAMED, (whole, name: string | undefined) => {
+    if (name === undefined) return whole;
     const called = names.get(name);
     if (called === undefined) throw new Error(`the formula ${formula} refers to the unknown name ${name}`);
     return called;

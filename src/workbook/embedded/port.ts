@@ -16,7 +16,7 @@ import { blockAddresses, joined, sideBySide } from "../picked";
 import { sheetCommands } from "./commands";
 import { ownNames, takeCopies } from "./copies";
 import { runBatch, type Command, type Dispatching, type Model } from "./engine";
-import { freeSheetName, hiddenSheet } from "../sheet-names";
+import { freeSheetName, hiddenSheet, withoutApostrophes } from "../sheet-names";
 import { freeNames, renameIn, type LocalNames } from "./names";
 import { typed } from "./text";
 import { insertCommands } from "./insert";
@@ -67,7 +67,7 @@ export class EmbeddedPort implements WorkbookPort {
     const model = this.#model;
     const sheets = this.#sheets();
     const name = freeSheetName(
-      plan.name,
+      withoutApostrophes(plan.name),
       sheets.map((sheet) => sheet.name),
     );
     const sheetId = model.uuidGenerator.smallUuid();

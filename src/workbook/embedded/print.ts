@@ -1,6 +1,7 @@
 /** How a sheet is printed, which the engine has no idea of: kept with the sheet through undo and moved rows, for the file. */
 import { CorePlugin, coreTypes, registries } from "@odoo/o-spreadsheet";
 import type { SheetPlan } from "../port";
+import { isLandscape } from "../paper";
 import { toZone, type Zone } from "./zones";
 
 const SET_PRINT = "CLAYLEDGER_SET_PRINT";
@@ -80,13 +81,13 @@ export const printOf = (model: { readonly getters: unknown }, sheetId: string): 
   (model.getters as { getPrintLayout(sheetId: string): PrintLayout | undefined }).getPrintLayout(sheetId);
 
 /** A plan's printing: wide pages lie on their side; file, sheet, page number and versions in the footer. */
-export function layoutOf({ pages = [], paper = "A4", footer = "" }: SheetPlan): PrintLayout | undefined {
+export function layoutOf({ pages = [], paper = "A4", footer = "", columnWidths }: SheetPlan): PrintLayout | undefined {
   if (pages.length === 0) return undefined;
   const made = footer && `${footer}  |  `;
   return {
     pages: Array.from(pages, toZone),
     paper,
-    landscape: Math.max(...pages.map(({ cols }) => cols)) > 9,
+    landscape: isLandscape(pages, columnWidths),
     footer: `&L&8&F  |  &A&C&8Page &P of &N&R&8${made}Printed &D &T`,
   };
 }

@@ -30,5 +30,8 @@ export const BORDERS = fromLooks(
     rule && { position: rule.at === "below" ? "bottom" : "all", style: "thin", color: rule.ink },
 );
 
+/** At 96 pixels to the inch. */
+export const pointsToPixels = (points: number): number => Math.round((points * 96) / 72);
+
 /** A column width in characters of the default font, in pixels as Excel reckons them. */
 export const charactersToPixels = (characters: number): number => Math.round(characters * 7 + 5);

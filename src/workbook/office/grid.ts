@@ -46,9 +46,10 @@ export function slices({ row, col, rows, cols }: Box, cells: number): Box[] {
 
 const ALIGNMENTS = { left: "Left", center: "Center", right: "Right" } as const;
 
-const lookOf = ({ kind, align }: CellPlan): Excel.CellPropertiesFormat => ({
+const lookOf = ({ kind, align, wrap }: CellPlan): Excel.CellPropertiesFormat => ({
   ...LOOK[kind],
   ...(align && { horizontalAlignment: ALIGNMENTS[align] }),
+  ...(wrap && { wrapText: true, verticalAlignment: "Top" as const }),
 });
 
 /** The plan's cells, block by block from the top; blocks without a cell are left out. */
@@ -75,15 +76,6 @@ export function blocks(plan: SheetPlan): Block[] {
   }
   return cut.filter(({ looks }) => looks.some((row) => row.some(({ format }) => format)));
 }
-
-const DEFAULT_WIDTH = 8.43;
-
-/** The width of a box in characters of the default font. */
-export const charactersAcross = ({ col, cols }: Box, widths: SheetPlan["columnWidths"]): number =>
-  Array.from({ length: cols }, (_, index) => widths[col + index] ?? DEFAULT_WIDTH).reduce(
-    (sum, width) => sum + width,
-    0,
-  );
 
 /** A width in characters of the default font as points: 7 pixels a character and 5 of margin, at 96 pixels to the inch. */
 export const widthInPoints = (characters: number): number => (7 * characters + 5) * 0.75;

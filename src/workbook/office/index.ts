@@ -14,8 +14,9 @@ import {
 import { boxAddress } from "../../datasheet/address";
 import { checkFill } from "../fill";
 import { blockAddresses, joined, sideBySide } from "../picked";
-import { blocks, charactersAcross, constant, slices, widthInPoints, type Block } from "./grid";
-import { boundsOf, titleOf } from "../bounds";
+import { isLandscape } from "../paper";
+import { blocks, constant, slices, widthInPoints, type Block } from "./grid";
+import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf } from "../bounds";
 import { freeSheetName, hiddenSheet } from "../sheet-names";
 import { LAST_COLUMN, LAST_ROW, localName, withPlanNames } from "./names";
 import { insertFile, listNames, nameCells, protect, PROTECTION, reenterFormulas } from "./upkeep";
@@ -77,6 +78,8 @@ async function furnish(context: Excel.RequestContext, sheet: Excel.Worksheet, pl
   plan.merges.forEach((box) => rangeOf(sheet, box).merge());
   for (const [col, characters] of Object.entries(plan.columnWidths))
     sheet.getRangeByIndexes(0, Number(col), 1, 1).getEntireColumn().format.columnWidth = widthInPoints(characters);
+  for (const [row, points] of Object.entries(plan.rowHeights ?? {}))
+    sheet.getRangeByIndexes(Number(row), 0, 1, 1).getEntireRow().format.rowHeight = points;
   for (const { row, col, choices } of plan.cells) {
     if (!choices) continue;
     const { dataValidation } = sheet.getRangeByIndexes(row, col, 1, 1);
@@ -84,8 +87,8 @@ async function furnish(context: Excel.RequestContext, sheet: Excel.Worksheet, pl
     dataValidation.errorAlert = {
       showAlert: true,
       style: "Stop",
-      title: "Not one of the choices",
-      message: `Choose one of: ${choices.join(", ")}`.slice(0, 255),
+      title: CHOICE_TITLE,
+      message: choiceMessage(choices),
     };
   }
   for (const entry of plan.entries ?? []) {
@@ -123,8 +126,9 @@ async function addNotes(context: Excel.RequestContext, sheet: Excel.Worksheet, p
 async function layOutPrint(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
   const layout = sheet.pageLayout;
   const pages = plan.pages ?? [{ row: 0, col: 0, rows: plan.rows, cols: plan.cols }];
-  const widest = Math.max(...pages.map((page) => charactersAcross(page, plan.columnWidths)));
-  layout.orientation = widest > 100 ? Excel.PageOrientation.landscape : Excel.PageOrientation.portrait;
+  layout.orientation = isLandscape(pages, plan.columnWidths)
+    ? Excel.PageOrientation.landscape
+    : Excel.PageOrientation.portrait;
   layout.zoom = { horizontalFitToPages: 1 };
   layout.setPrintArea(pages.map(boxAddress).join(","));
   if (plan.freezeRows > 0) layout.setPrintTitleRows(sheet.getRangeByIndexes(0, 0, plan.freezeRows, 1).getEntireRow());

@@ -15,10 +15,10 @@ function looksLikeCell(name: string): boolean {
 /** What a plan's name is called in Excel: itself, or with an underscore where Excel would read a cell ("t50", "r1c1"). */
 export const localName = (name: string): string => (looksLikeCell(name) ? `${name}_` : name);
 
-/** A plan's formula with every `{name}` outside a text put in; refuses a name that the plan does not have. */
+/** A plan's formula with every `{name}` outside texts and sheets' names put in; refuses a name that the plan does not have. */
 export const withLocalNames = (formula: string, names: Readonly<Record<string, unknown>>): string =>
-  formula.replace(/("(?:[^"]|"")*")|\{([A-Za-z_]\w*)\}/g, (_, text: string | undefined, name: string) => {
-    if (text !== undefined) return text;
+  formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'|\{([A-Za-z_]\w*)\}/g, (whole, name: string | undefined) => {
+    if (name === undefined) return whole;
     if (!Object.hasOwn(names, name)) throw new Error(`the formula ${formula} refers to {${name}}, which has no cells`);
     return localName(name);
   });

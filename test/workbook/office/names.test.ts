@@ -1,4 +1,4 @@
-import { localName, withLocalNames } from "../../../src/workbook/office/names";
+import { localName, withLocalNames, withPlanNames } from "../../../src/workbook/office/names";
 import { freeSheetName } from "../../../src/workbook/sheet-names";
 
 describe("freeSheetName", () => {
@@ -37,6 +37,12 @@ test.each([
   ["rc_01", "rc_01"],
   ["load1", "load1"],
 ])("localName(%j) is %j", (name, expected) => expect(localName(name)).toBe(expected));
+
+test("withLocalNames leaves sheets' names alone, and withPlanNames turns back what it made", () => {
+  const made = withLocalNames(`='Test {t50}''s 5" ring'!$B$4+{t50}&"{t50}"`, { t50: 1 });
+  expect(made).toBe(`='Test {t50}''s 5" ring'!$B$4+t50_&"{t50}"`);
+  expect(withPlanNames(made)).toBe(`='Test {t50}''s 5" ring'!$B$4+t50&"{t50}"`);
+});
 
 test("withLocalNames leaves texts and array constants alone", () =>
   expect(withLocalNames('=IF({t50}="{t50}",{1,2},{e0})', { t50: 1, e0: 1 })).toBe('=IF(t50_="{t50}",{1,2},e0)'));

@@ -1,6 +1,7 @@
 /** Notes as the comments of an .xlsx file: the words in one part, the boxes that Excel shows them in in another. */
 import type { Note } from "../notes";
 import { noteCell } from "../notes";
+import type { Parts } from "./parts";
 import { all, append, first, parseXml, writeXml } from "./xml";
 
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -36,41 +37,37 @@ function noteWords(notes: readonly Note[]): string {
   return writeXml(document);
 }
 
-/** Puts a sheet's notes into the file's parts (path to text). `sheet` counts from 0. */
-export function addComments(parts: Map<string, string>, sheet: number, notes: readonly Note[]): void {
+/** Puts a sheet's notes into the file's parts . `sheet` counts from 0. */
+export function addComments(parts: Parts, sheet: number, notes: readonly Note[]): void {
   if (notes.length === 0) return;
   parts.set(`xl/comments${sheet + 1}.xml`, noteWords(notes));
   parts.set(`xl/drawings/vmlDrawing${sheet + 1}.vml`, noteBoxes(notes, sheet));
 
   const relationsPath = `xl/worksheets/_rels/sheet${sheet}.xml.rels`;
-  const relations = parseXml(parts.get(relationsPath) ?? `<Relationships xmlns="${PACKAGE_RELATIONS}"/>`);
+  const relations = parts.document(relationsPath, `<Relationships xmlns="${PACKAGE_RELATIONS}"/>`);
   for (const [Id, kind, Target] of [
     ["notes", "comments", `../comments${sheet + 1}.xml`],
     ["noteBoxes", "vmlDrawing", `../drawings/vmlDrawing${sheet + 1}.vml`],
   ])
     append(relations.documentElement, "Relationship", { Id, Type: `${RELATIONS}/${kind}`, Target });
-  parts.set(relationsPath, writeXml(relations));
 
-  const sheetPath = `xl/worksheets/sheet${sheet}.xml`;
-  const document = parseXml(parts.get(sheetPath)!);
+  const document = parts.document(`xl/worksheets/sheet${sheet}.xml`);
   const boxes = append(document.documentElement, "legacyDrawing");
   boxes.setAttributeNS(RELATIONS, "r:id", "noteBoxes");
   first(document, "tableParts")?.before(boxes);
-  parts.set(sheetPath, writeXml(document));
 
-  const types = parseXml(parts.get("[Content_Types].xml")!);
+  const types = parts.document("[Content_Types].xml");
   const known = all(types, "Default").some((type) => type.getAttribute("Extension") === "vml");
   if (!known) {
     const extension = append(types.documentElement, "Default", { Extension: "vml", ContentType: BOXES_TYPE });
     types.documentElement.prepend(extension);
   }
   append(types.documentElement, "Override", { ContentType: COMMENTS_TYPE, PartName: `/xl/comments${sheet + 1}.xml` });
-  parts.set("[Content_Types].xml", writeXml(types));
 }
 
 /** The notes of a part of comments. */
-export const readComments = (text: string): Note[] =>
-  all(parseXml(text), "comment").map((comment) => {
+export const readComments = (document: Document): Note[] =>
+  all(document, "comment").map((comment) => {
     const [, letters, row] = /^\$?([A-Z]+)\$?(\d+)/.exec(comment.getAttribute("ref") ?? "A1")!;
     return {
       col: [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1,

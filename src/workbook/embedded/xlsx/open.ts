@@ -10,11 +10,14 @@ import { typedText } from "../text";
 import type { Protection } from "../protection";
 import type { OpenWorkbook } from "../workbook";
 import type { Zone } from "../zones";
+import { renameApostrophes } from "./apostrophes";
 import { readComments } from "./comments";
 import { PRINT_AREA, readPrint } from "./print";
 import { openStyles, readProtection } from "./protection";
 import { fromFileFormula } from "./formula";
-import { all, append, first, parseXml, writeXml } from "./xml";
+import { Parts } from "./parts";
+import { readWords } from "./words";
+import { all, append, first } from "./xml";
 
 export interface Opened {
   readonly workbook: OpenWorkbook;
@@ -35,9 +38,13 @@ const BUILT_IN_FORMATS: Readonly<Record<number, string>> = {
   48: "##0.0e",
 };
 
-type Parts = Record<string, any>;
+interface Unpacked {
+  readonly parts: Parts;
+  /** By path, as the engine takes them. */
+  readonly pictures: Readonly<Record<string, { readonly imageSrc: string }>>;
+}
 
-function unpack(bytes: Uint8Array): Parts {
+function unpack(bytes: Uint8Array): Unpacked {
   if (bytes[0] === 0xd0 && bytes[1] === 0xcf)
     throw new WorkbookError(
       "This is a workbook of the old .xls kind, or one locked with a password: save it from Excel as .xlsx without a password.",
@@ -51,12 +58,16 @@ function unpack(bytes: Uint8Array): Parts {
       return true;
     },
   });
-  return Object.fromEntries(
-    Object.entries(files).map(([path, content]) => [
-      path,
-      /\.(xml|rels|vml)$/.test(path) ? strFromU8(content) : { imageSrc: dataAddress(path, content) },
-    ]),
-  );
+  const isText = (path: string): boolean => /\.(xml|rels|vml)$/.test(path);
+  const entries = Object.entries(files);
+  return {
+    parts: new Parts(entries.filter(([path]) => isText(path)).map(([path, content]) => [path, strFromU8(content)])),
+    pictures: Object.fromEntries(
+      entries
+        .filter(([path]) => !isText(path))
+        .map(([path, content]) => [path, { imageSrc: dataAddress(path, content) }]),
+    ),
+  };
 }
 
 function dataAddress(path: string, content: Uint8Array): string {
@@ -131,8 +142,7 @@ function renamer(names: Names, sheet: string) {
   };
 }
 
-function patchSheet(text: string, names: Names, sheet: string): string {
-  const document = parseXml(text);
+function patchSheet(document: Document, names: Names, sheet: string): void {
   const { rename, qualified } = renamer(names, sheet);
   for (const formula of all(document, "f"))
     if (formula.textContent.trim() !== "")
@@ -155,21 +165,17 @@ function patchSheet(text: string, names: Names, sheet: string): string {
       if (value) value.textContent = typedText(value.textContent);
     }
   }
-  return writeXml(document);
 }
 
-function patchStrings(text: string): string {
-  const document = parseXml(text);
+function patchStrings(document: Document): void {
   for (const string of all(document, "si")) {
     const runs = all(string, "t").filter((run) => run.parentElement?.localName !== "rPh");
     const whole = runs.map((run) => run.textContent).join("");
     if (runs.length > 0 && typedText(whole) !== whole) runs[0].textContent = `'${runs[0].textContent}`;
   }
-  return writeXml(document);
 }
 
-function patchStyles(text: string): string {
-  const document = parseXml(text);
+function patchStyles(document: Document): void {
   for (const format of all(document, "numFmt")) {
     const known = toEngineFormat(format.getAttribute("formatCode") ?? "");
     if (known) format.setAttribute("formatCode", known);
@@ -179,7 +185,6 @@ function patchStyles(text: string): string {
     first(document, "numFmts") ?? (root.insertBefore(append(root, "numFmts"), root.firstChild) as Element);
   for (const [id, formatCode] of Object.entries(BUILT_IN_FORMATS))
     append(formats, "numFmt", { numFmtId: id, formatCode });
-  return writeXml(document);
 }
 
 /** The path that a relationship of the part `from` leads to. */
@@ -196,11 +201,12 @@ const relationsOf = (path: string): string => path.replace(/([^/]+)$/, "_rels/$1
 
 /** The workbook's part and each sheet's, by the file's own relationships. */
 function findSheets(parts: Parts) {
-  const types = parseXml(parts["[Content_Types].xml"]);
+  const types = parts.document("[Content_Types].xml");
   const main = all(types, "Override").find((part) => /sheet\.main\+xml$/.test(part.getAttribute("ContentType") ?? ""));
   const path = main?.getAttribute("PartName")?.slice(1) ?? "xl/workbook.xml";
-  const workbook = parseXml(parts[path]);
-  const relations = parseXml(parts[relationsOf(path)]);
+  const remarks = renameApostrophes(parts, parts.document(path));
+  const workbook = parts.document(path);
+  const relations = parts.document(relationsOf(path));
   const targets = new Map(
     all(relations, "Relationship").map((one) => [
       one.getAttribute("Id"),
@@ -215,18 +221,18 @@ function findSheets(parts: Parts) {
           sheet.getAttribute("r:id"),
       ) ?? "",
   }));
-  return { workbook, sheets };
+  return { workbook, sheets, remarks };
 }
 
 /** The notes of a sheet, by its part's own relationships. */
 function notesOf(parts: Parts, sheetPath: string): Note[] {
-  const relations = parts[relationsOf(sheetPath)];
-  if (!relations) return [];
-  const comments = all(parseXml(relations), "Relationship").find((one) =>
+  const relations = relationsOf(sheetPath);
+  if (!parts.has(relations)) return [];
+  const comments = all(parts.document(relations), "Relationship").find((one) =>
     one.getAttribute("Type")?.endsWith("/comments"),
   );
-  const part = comments && parts[pathOf(comments.getAttribute("Target") ?? "", sheetPath)];
-  return part ? readComments(part) : [];
+  const part = comments && pathOf(comments.getAttribute("Target") ?? "", sheetPath);
+  return part && parts.has(part) ? readComments(parts.document(part)) : [];
 }
 
 /** A sheet is read as large as its filled cells; a name may cover blank ones beyond them. */
@@ -258,40 +264,52 @@ const within = ({ protection, colNumber, rowNumber }: any): Protection | undefin
   };
 
 function read(bytes: Uint8Array): Opened {
-  const parts = unpack(bytes);
-  const { workbook, sheets } = findSheets(parts);
+  const { parts, pictures } = unpack(bytes);
+  const { workbook, sheets, remarks } = findSheets(parts);
   const names = readNames(
     workbook,
     sheets.map(({ name }) => name),
   );
-  const stylesPath = Object.keys(parts).find((path) => /(^|\/)styles\.xml$/.test(path));
-  const isOpen = openStyles(stylesPath === undefined ? undefined : parts[stylesPath]);
-  const protection = new Map(
-    sheets.map(({ name, path }) => [name, parts[path] ? readProtection(parts[path], isOpen) : undefined]),
-  );
-  for (const { name, path } of sheets) if (parts[path]) parts[path] = patchSheet(parts[path], names, name);
-  for (const path of Object.keys(parts)) {
-    if (/(^|\/)sharedStrings\.xml$/.test(path)) parts[path] = patchStrings(parts[path]);
-    if (/(^|\/)styles\.xml$/.test(path)) parts[path] = patchStyles(parts[path]);
-  }
+  const partsCalled = (file: RegExp): Document[] =>
+    parts
+      .paths()
+      .filter((path) => file.test(path))
+      .map((path) => parts.document(path));
+  const styles = partsCalled(/(^|\/)styles\.xml$/);
   const areas = new Map(
     all(workbook, "definedName")
       .filter((name) => name.getAttribute("name") === PRINT_AREA)
       .map((name) => [sheets[Number(name.getAttribute("localSheetId") ?? 0)]?.name, name.textContent]),
   );
-  const prints = new Map(
-    sheets.map(({ name, path }) => [name, parts[path] ? readPrint(parts[path], areas.get(name)) : undefined]),
+  const isOpen = openStyles(styles[0]);
+  /** What the engine would not read of each sheet, by its name. */
+  const kept = new Map(
+    sheets
+      .filter(({ path }) => parts.has(path))
+      .map(({ name, path }) => {
+        const document = parts.document(path);
+        const own = {
+          protection: readProtection(document, isOpen),
+          printLayout: readPrint(document, areas.get(name)),
+          words: readWords(all(document, "dataValidation")),
+          notes: notesOf(parts, path),
+        };
+        patchSheet(document, names, name);
+        return [name, own];
+      }),
   );
-  const notes = new Map(sheets.map(({ name, path }) => [name, notesOf(parts, path)]));
-  const data = load(parts) as any;
+  partsCalled(/(^|\/)sharedStrings\.xml$/).forEach(patchStrings);
+  styles.forEach(patchStyles);
+  const data = load({ ...Object.fromEntries(parts.entries()), ...pictures } as never) as any;
   data.namedRanges = names.ranges;
   for (const sheet of data.sheets) {
-    sheet.notes = notes.get(sheet.name);
-    for (const { criterion } of sheet.dataValidationRules) criterion.values = criterion.values.map(plainNumber);
+    const { words, ...rest } = kept.get(sheet.name) ?? {};
+    for (const rule of sheet.dataValidationRules) {
+      rule.words = words?.get(rule.ranges.join(" "));
+      rule.criterion.values = rule.criterion.values.map(plainNumber);
+    }
     // The engine's own lock would keep inputs too.
-    sheet.isLocked = false;
-    sheet.protection = protection.get(sheet.name);
-    sheet.printLayout = prints.get(sheet.name);
+    Object.assign(sheet, rest, { isLocked: false });
   }
   makeRoom(data.sheets, names);
   for (const sheet of data.sheets) sheet.protection = within(sheet);
@@ -301,10 +319,8 @@ function read(bytes: Uint8Array): Opened {
     [...names.local].map(([sheet, local]) => [getters.getSheetIdByName(sheet)!, local] as const),
   );
   const lost = new Map([...names.lost].map(([sheet, list]) => [getters.getSheetIdByName(sheet)!, list] as const));
-  const remarks =
-    names.dropped.length > 0
-      ? [`Names that are not one range of cells were left out: ${names.dropped.join(", ")}.`]
-      : [];
+  if (names.dropped.length > 0)
+    remarks.push(`Names that are not one range of cells were left out: ${names.dropped.join(", ")}.`);
   return { workbook: { model, localNames, lost }, remarks };
 }
 

@@ -1,7 +1,8 @@
 /** How a sheet is printed, in an .xlsx file: a name of the sheet for its pages, paper and footer in the sheet's own part. */
 import { helpers } from "@odoo/o-spreadsheet";
 import type { PrintLayout } from "../print";
-import { all, append, first, parseXml, writeXml } from "./xml";
+import type { Parts } from "./parts";
+import { all, append, first } from "./xml";
 
 export const PRINT_AREA = "_xlnm.Print_Area";
 
@@ -12,10 +13,10 @@ const PAPERS = { A4: "9", Letter: "1" } as const;
 const BEHIND = ["drawing", "legacyDrawing", "tableParts"];
 
 /** Puts a sheet's printing into the file's parts; `sheet` counts from 0. Its pages are named with the workbook's names. */
-export function addPrint(parts: Map<string, string>, sheet: number, layout: PrintLayout | undefined): void {
+export function addPrint(parts: Parts, sheet: number, layout: PrintLayout | undefined): void {
   if (!layout) return;
   const path = `xl/worksheets/sheet${sheet}.xml`;
-  const document = parseXml(parts.get(path)!);
+  const document = parts.document(path);
   const root = document.documentElement;
   for (const name of ["pageMargins", "pageSetup", "headerFooter", "sheetPr"])
     all(document, name).forEach((old) => old.remove());
@@ -37,13 +38,11 @@ export function addPrint(parts: Map<string, string>, sheet: number, layout: Prin
   append(made[2], "oddFooter", {}, layout.footer);
   const behind = [...root.children].find(({ localName }) => BEHIND.includes(localName));
   if (behind) for (const element of made) behind.before(element);
-  parts.set(path, writeXml(document));
 }
 
 /** A sheet's printing, from its own part and the reference of its pages ("Sheet!$A$1:$P$45,Sheet!$A$46:$P$72"). */
-export function readPrint(sheet: string, area: string | undefined): PrintLayout | undefined {
+export function readPrint(document: Document, area: string | undefined): PrintLayout | undefined {
   if (area === undefined) return undefined;
-  const document = parseXml(sheet);
   const setup = first(document, "pageSetup");
   const pages = [...area.matchAll(/!\$?([A-Z]+)\$?(\d+):\$?([A-Z]+)\$?(\d+)/g)].map(([, left, top, right, bottom]) =>
     helpers.toZone(`${left}${top}:${right}${bottom}`),

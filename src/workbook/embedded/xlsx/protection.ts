@@ -2,14 +2,15 @@
 import { helpers } from "@odoo/o-spreadsheet";
 import type { Protection } from "../protection";
 import type { Zone } from "../zones";
-import { all, append, first, parseXml, writeXml } from "./xml";
+import type { Parts } from "./parts";
+import { all, append, first } from "./xml";
 
 /** Whether the cells of a style, by its number, are open. */
 export type OpenStyles = ReadonlySet<number>;
 
-export function openStyles(styles: string | undefined): OpenStyles {
+export function openStyles(styles: Document | undefined): OpenStyles {
   if (styles === undefined) return new Set();
-  const list = first(parseXml(styles), "cellXfs");
+  const list = first(styles, "cellXfs");
   const numbers = list ? all(list, "xf").map((xf, index) => (isUnlocked(xf) ? index : -1)) : [];
   return new Set(numbers.filter((index) => index >= 0));
 }
@@ -31,8 +32,7 @@ function joined(zones: readonly Zone[]): Zone[] {
 const LAST_COLUMN = 16_383;
 
 /** A sheet's protection; open rows without cells count as wide as a sheet can be. */
-export function readProtection(sheet: string, open: OpenStyles): Protection {
-  const document = parseXml(sheet);
+export function readProtection(document: Document, open: OpenStyles): Protection {
   const mark = first(document, "sheetProtection");
   const isOpen = (element: Element): boolean => open.has(Number(element.getAttribute("s") ?? 0));
   const zones: Zone[] = [];
@@ -50,9 +50,9 @@ export function readProtection(sheet: string, open: OpenStyles): Protection {
 }
 
 /** Puts a sheet's protection into the file's parts. `sheet` counts from 0. */
-export function addProtection(parts: Map<string, string>, sheet: number, { on, open }: Protection): void {
+export function addProtection(parts: Parts, sheet: number, { on, open }: Protection): void {
   const path = `xl/worksheets/sheet${sheet}.xml`;
-  const document = parseXml(parts.get(path)!);
+  const document = parts.document(path);
   all(document, "sheetProtection").forEach((mark) => mark.remove());
   const data = first(document, "sheetData")!;
   if (on) {
@@ -60,14 +60,13 @@ export function addProtection(parts: Map<string, string>, sheet: number, { on, o
     data.after(mark);
   }
   if (open.length > 0) openCells(parts, data, open);
-  parts.set(path, writeXml(document));
 }
 
 /** In the file, 0 is what may be done. */
 const ALLOWED = { formatCells: "0", formatColumns: "0", formatRows: "0", insertRows: "0", deleteRows: "0" };
 
-function openCells(parts: Map<string, string>, data: Element, open: readonly Zone[]): void {
-  const styles = parseXml(parts.get("xl/styles.xml")!);
+function openCells(parts: Parts, data: Element, open: readonly Zone[]): void {
+  const styles = parts.document("xl/styles.xml");
   const list = first(styles, "cellXfs")!;
   const known = new Map<number, number>();
   /** The number of the style that differs in being open. */
@@ -103,7 +102,6 @@ function openCells(parts: Map<string, string>, data: Element, open: readonly Zon
       row?.setAttribute("s", opened(0));
       row?.setAttribute("customFormat", "1");
     }
-  parts.set("xl/styles.xml", writeXml(styles));
 }
 
 /** Open zones at least as wide are meant as whole rows. */

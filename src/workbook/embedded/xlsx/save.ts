@@ -4,6 +4,7 @@ import { strToU8, zipSync } from "fflate";
 import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../formats";
 import { noteGetters } from "../notes";
+import type { Rename } from "../names";
 import type { OpenWorkbook } from "../workbook";
 import { printOf } from "../print";
 import { protectionOf } from "../protection";
@@ -11,7 +12,9 @@ import { addComments } from "./comments";
 import { toFileFormula } from "./formula";
 import { addPrint, PRINT_AREA } from "./print";
 import { addProtection } from "./protection";
-import { all, append, first, parseXml, writeXml } from "./xml";
+import { Parts } from "./parts";
+import { addWords } from "./words";
+import { all, append, first } from "./xml";
 
 /** A name as the file has it: its sheet's position where it is local. */
 interface FileName {
@@ -66,9 +69,8 @@ function fileNames({ model, localNames }: OpenWorkbook) {
   return { names, renameOn };
 }
 
-function patchWorkbook(text: string, names: readonly FileName[]): string {
-  const document = parseXml(text);
-  if (names.length === 0) return text;
+function addNames(document: Document, names: readonly FileName[]): void {
+  if (names.length === 0) return;
   const list = append(document.documentElement, "definedNames");
   for (const { name, sheetIndex, range } of names)
     append(
@@ -77,28 +79,22 @@ function patchWorkbook(text: string, names: readonly FileName[]): string {
       sheetIndex === undefined ? { name } : { name, localSheetId: String(sheetIndex) },
       range,
     );
-  return writeXml(document);
 }
 
-function patchStyles(text: string): string {
-  const document = parseXml(text);
+function patchStyles(document: Document): void {
   for (const format of all(document, "numFmt"))
     format.setAttribute("formatCode", toExcelFormat(format.getAttribute("formatCode") ?? ""));
   const formats = first(document, "numFmts");
   if (formats && formats.children.length === 0) formats.remove();
-  return writeXml(document);
 }
 
 /** An apostrophe in front marks a text in the engine; in the file the cell's type says so. */
-function patchStrings(text: string): string {
-  const document = parseXml(text);
+function patchStrings(document: Document): void {
   for (const string of all(document, "t")) string.textContent = string.textContent.replace(/^'/, "");
-  return writeXml(document);
 }
 
-function patchSheet(text: string, sheetId: string, workbook: OpenWorkbook, rename: (name: string) => string): string {
+function patchSheet(document: Document, sheetId: string, workbook: OpenWorkbook, rename: Rename): void {
   const { getters } = workbook.model;
-  const document = parseXml(text);
   const cells = new Map(all(document, "c").map((cell) => [cell.getAttribute("r")!, cell]));
 
   const setValue = (cell: Element, value: unknown) => {
@@ -131,9 +127,9 @@ function patchSheet(text: string, sheetId: string, workbook: OpenWorkbook, renam
         if (filled && filled !== cell) setValue(filled, getters.getEvaluatedCell({ sheetId, col, row }).value);
       }
   }
-  for (const rule of all(document, "dataValidation"))
-    if (rule.getAttribute("errorStyle") === "") rule.removeAttribute("errorStyle");
-  return writeXml(document);
+  const rules = all(document, "dataValidation");
+  for (const rule of rules) if (rule.getAttribute("errorStyle") === "") rule.removeAttribute("errorStyle");
+  addWords(rules, workbook.model, sheetId);
 }
 
 /** The bytes of the workbook as an .xlsx file. */
@@ -141,24 +137,24 @@ export async function saveXlsx(workbook: OpenWorkbook): Promise<Uint8Array<Array
   const { model } = workbook;
   const { files } = await model.exportXLSX();
   const { names, renameOn } = fileNames(workbook);
-  const texts = new Map<string, string>();
+  const texts: [string, string][] = [];
   const pictures: Record<string, Uint8Array> = {};
   for (const file of files)
     if ("imageSrc" in file) pictures[file.path] = await imageBytes(file.imageSrc);
-    else texts.set(file.path, file.content);
+    else texts.push([file.path, file.content]);
 
-  const patch = (path: string, change: (text: string) => string) => texts.set(path, change(texts.get(path)!));
-  patch("xl/workbook.xml", (text) => patchWorkbook(text, names));
-  patch("xl/styles.xml", patchStyles);
-  patch("xl/sharedStrings.xml", patchStrings);
+  const parts = new Parts(texts);
+  addNames(parts.document("xl/workbook.xml"), names);
+  patchStyles(parts.document("xl/styles.xml"));
+  patchStrings(parts.document("xl/sharedStrings.xml"));
   model.getters.getSheetIds().forEach((sheetId, index) => {
-    patch(`xl/worksheets/sheet${index}.xml`, (text) => patchSheet(text, sheetId, workbook, renameOn(sheetId)));
-    addComments(texts, index, noteGetters(model).getNotes(sheetId));
-    addProtection(texts, index, protectionOf(model, sheetId));
-    addPrint(texts, index, printOf(model, sheetId));
+    patchSheet(parts.document(`xl/worksheets/sheet${index}.xml`), sheetId, workbook, renameOn(sheetId));
+    addComments(parts, index, noteGetters(model).getNotes(sheetId));
+    addProtection(parts, index, protectionOf(model, sheetId));
+    addPrint(parts, index, printOf(model, sheetId));
   });
-  const parts = Object.fromEntries([...texts].map(([path, text]) => [path, strToU8(text)]));
-  return zipSync({ ...parts, ...pictures }) as Uint8Array<ArrayBuffer>;
+  const packed = Object.fromEntries(parts.entries().map(([path, text]) => [path, strToU8(text)]));
+  return zipSync({ ...packed, ...pictures }) as Uint8Array<ArrayBuffer>;
 }
 
 /** The bytes of an image that the engine keeps as a data address. */

@@ -1,0 +1,37 @@
+/** Sheets with an apostrophe in their name, which the engine cannot have: they are renamed before it reads a file. */
+import { freeSheetName, withoutApostrophes } from "../../sheet-names";
+import type { Parts } from "./parts";
+import { all } from "./xml";
+
+const written = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
+
+/** How a file may spell a sheet's name before "!", in an element's text. */
+const spellings = (name: string): string[] => {
+  const quoted = written(`'${name.replaceAll("'", "''")}'!`);
+  return ["'", "&apos;", "&#39;"].map((apostrophe) => quoted.replaceAll("'", apostrophe));
+};
+
+/** Renames such sheets in all parts, references too. Gives a sentence for each. */
+export function renameApostrophes(parts: Parts, workbook: Document): string[] {
+  const sheets = all(workbook, "sheet");
+  const names = sheets.map((sheet) => sheet.getAttribute("name") ?? "");
+  const renamed = names.flatMap((name, at): (readonly [string, string])[] => {
+    if (!name.includes("'")) return [];
+    const now = freeSheetName(withoutApostrophes(name), [...names.slice(0, at), ...names.slice(at + 1)]);
+    names[at] = now;
+    sheets[at].setAttribute("name", now);
+    return [[name, now]];
+  });
+  if (renamed.length > 0)
+    for (const path of parts.paths().filter((path) => path.endsWith(".xml"))) {
+      const text = parts.get(path)!;
+      let changed = text;
+      for (const [before, now] of renamed)
+        for (const spelling of spellings(before)) changed = changed.replaceAll(spelling, `'${written(now)}'!`);
+      if (changed !== text) parts.set(path, changed);
+    }
+  return renamed.map(
+    ([before, now]) =>
+      `The sheet "${before}" is called "${now}" here: the sheet on this page allows no apostrophe in a name.`,
+  );
+}

@@ -1,0 +1,53 @@
+/** The text parts of an .xlsx file by path. A part that is worked on as XML is parsed once, and written once at the end. */
+import { parseXml, writeXml } from "./xml";
+
+export class Parts {
+  readonly #texts: Map<string, string>;
+  readonly #documents = new Map<string, Document>();
+
+  constructor(texts: Iterable<readonly [string, string]>) {
+    this.#texts = new Map(texts);
+  }
+
+  has(path: string): boolean {
+    return this.#texts.has(path);
+  }
+
+  get(path: string): string | undefined {
+    this.#write(path);
+    return this.#texts.get(path);
+  }
+
+  set(path: string, text: string): void {
+    this.#documents.delete(path);
+    this.#texts.set(path, text);
+  }
+
+  /** The part as XML, to be changed where it is; `otherwise` is its text where the file has no such part. */
+  document(path: string, otherwise?: string): Document {
+    let document = this.#documents.get(path);
+    if (document) return document;
+    const text = this.#texts.get(path) ?? otherwise;
+    if (text === undefined) throw new Error(`the file has no part ${path}`);
+    document = parseXml(text);
+    this.#texts.set(path, text);
+    this.#documents.set(path, document);
+    return document;
+  }
+
+  paths(): string[] {
+    return [...this.#texts.keys()];
+  }
+
+  entries(): [string, string][] {
+    this.paths().forEach((path) => this.#write(path));
+    return [...this.#texts];
+  }
+
+  #write(path: string): void {
+    const document = this.#documents.get(path);
+    if (!document) return;
+    this.#documents.delete(path);
+    this.#texts.set(path, writeXml(document));
+  }
+}
