@@ -1,6 +1,5 @@
 /** The report's paper: blocks of rows that stay together, laid one below the other on pages of a fixed number of rows. */
 import type { Box, CellPlan, ChartPlan } from "../workbook/port";
-import type { UnplacedChart } from "./report-source";
 import { wrapped } from "./report-text";
 
 export const COLUMNS = 12;
@@ -16,7 +15,7 @@ export interface Block {
   readonly rows: number;
   readonly cells: readonly CellPlan[];
   readonly names?: Readonly<Record<string, Box>>;
-  readonly charts?: readonly { readonly box: Box; readonly chart: UnplacedChart }[];
+  readonly charts?: readonly ChartPlan[];
   /** Stays on the page of the block that follows. */
   readonly withNext?: boolean;
   /** Begins a page. */
@@ -40,7 +39,7 @@ export function layOut(blocks: readonly Block[], rowsPerPage: number, head: Bloc
   const place = (block: Block): void => {
     laid.cells.push(...block.cells.map((cell) => down(cell, row)));
     for (const [name, box] of Object.entries(block.names ?? {})) laid.names[name] = down(box, row);
-    for (const { box, chart } of block.charts ?? []) laid.charts.push({ ...chart, box: down(box, row) });
+    for (const chart of block.charts ?? []) laid.charts.push({ ...chart, box: down(chart.box, row) });
     row += block.rows;
   };
   const endPage = (): void => {

@@ -226,6 +226,16 @@ export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block
         : '="the data sheet does not say which construction was chosen"',
     ),
     told(
+      "Data sheet, made with",
+      `=${["template_version", "addin_version"]
+        .map((name, index) => {
+          const reference = cells.at(name);
+          const said = reference ? `IF(${reference}="","not stated",${reference})` : '"not stated"';
+          return `"${index ? ", Clayledger " : "version "}"&${said}`;
+        })
+        .join("&")}`,
+    ),
+    told(
       "Compression curve from",
       cells.has("curve_from")
         ? `=IF(${cells.at("curve_from")}="d100","the end of primary (d100), or the end of the load where there is no d100","the end of each load")`

@@ -2,7 +2,7 @@
 import { columnLetters } from "../datasheet/address";
 import { cellCalled, type NamedValues, type TestRecord } from "../datasheet/record";
 import type { Answered } from "../checks";
-import type { Box, CellValue, ChartPlan, SheetName } from "../workbook/port";
+import type { Box, CellValue, SheetName } from "../workbook/port";
 
 export interface ReportSource {
   /** The data sheet's name, as the workbook has it. */
@@ -17,8 +17,6 @@ export interface ReportSource {
   readonly acknowledged?: Readonly<Record<string, string>>;
   /** Cells whose formula was typed over, in sentences. */
   readonly overwritten?: readonly string[];
-  /** Charts without their places, by what they show; drawn from a sheet that is there already. */
-  readonly charts?: ReportCharts;
   /** Limits of an earlier report of this sheet, which this one takes over. */
   readonly limits?: Readonly<Record<string, KeptLimit>>;
   readonly paper: "A4" | "Letter";
@@ -32,18 +30,6 @@ export interface KeptLimit {
   readonly value: number;
   readonly by?: string;
   readonly why?: string;
-}
-
-export type UnplacedChart = Omit<ChartPlan, "box">;
-
-export interface ReportCharts {
-  readonly compression?: UnplacedChart;
-  readonly cv?: UnplacedChart;
-  readonly cAlpha?: UnplacedChart;
-  /** One for each timed load, in order. */
-  readonly times: readonly UnplacedChart[];
-  /** Why a chart is not there. */
-  readonly reasons: readonly string[];
 }
 
 /** A sheet's name as a formula writes it: always in quotes, an apostrophe doubled. */

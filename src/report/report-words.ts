@@ -130,7 +130,7 @@ export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block
     ...(record.loads.some(({ temperature }) => temperature === undefined)
       ? ["Where a load has no temperature, nothing is corrected for it."]
       : []),
-    `Data sheet version ${cells.text("template_version") || "not stated"}; made with Clayledger ${cells.text("addin_version") || "(not stated)"}. This report: Clayledger ${ADD_IN_VERSION}.`,
+    `This report: Clayledger ${ADD_IN_VERSION}.`,
   ];
   return part("Methods, and what was assumed", list(texts));
 }

@@ -5,7 +5,7 @@
 import { ADD_IN_VERSION } from "../datasheet/versions";
 import type { SheetPlan } from "../workbook/port";
 import { gap, band, COLUMN_WIDTH, COLUMNS, layOut, paragraph, ROWS_PER_PAGE, type Block } from "./report-page";
-import { figures } from "./report-figures";
+import { figures, placeSeries, plotsOf } from "./report-figures";
 import { missingItems, type Missing } from "./report-required";
 import { conduct, identification, loadsOfTest, results, signatures, specimen, timesOfTest } from "./report-sections";
 import { DataCells, reportedLoads, type ReportSource } from "./report-source";
@@ -14,7 +14,7 @@ import { stamp } from "./report-text";
 import { interpretation, intervals, limits } from "./report-uncertainty";
 import { byHand, cautions, checks, methods, missing, remarks } from "./report-words";
 
-export type { KeptLimit, ReportCharts, ReportSource, UnplacedChart } from "./report-source";
+export type { KeptLimit, ReportSource } from "./report-source";
 export { LIMIT_NAMES, byOf, whyOf } from "./report-uncertainty";
 export { REQUIRED, type Missing } from "./report-required";
 
@@ -27,7 +27,8 @@ const LONGEST_NAME = 27;
 /** What a report of this sheet would lack. */
 export const missingFromReport = (source: Omit<ReportSource, "now" | "preparedBy" | "paper">): Missing[] => {
   const cells = new DataCells(source as ReportSource);
-  return missingItems(cells, reportedLoads(cells), source.charts?.reasons);
+  const loads = reportedLoads(cells);
+  return missingItems(cells, loads, plotsOf(cells, loads).reasons);
 };
 
 /** The first lines: what this is, whether it is still true, how it was made, what it lacks. */
@@ -93,8 +94,10 @@ function head(cells: DataCells): Block {
 export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: readonly Missing[] } {
   const cells = new DataCells(source);
   const loads = reportedLoads(cells);
-  const lacking = missingItems(cells, loads, source.charts?.reasons);
+  const plots = plotsOf(cells, loads);
+  const lacking = missingItems(cells, loads, plots.reasons);
   const current = state(cells, loads);
+  const placed = placeSeries(plots, STATE_COLUMNS + 1);
   const blocks: Block[] = [
     ...title(source, current.line, lacking),
     ...identification(cells),
@@ -105,7 +108,7 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
     ...(loads.length
       ? [...loadsOfTest(cells, loads), ...timesOfTest(cells, loads)]
       : [band("Loads", { newPage: true }), ...paragraph("The data sheet has no load with a stress or readings."), gap]),
-    ...figures(source.charts ?? { times: [], reasons: [] }, source.paper),
+    ...figures(plots, placed, source.paper),
     { ...band("Interpretation and uncertainty", { newPage: true }), withNext: true },
     gap,
     ...interpretation(cells),
@@ -122,9 +125,9 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
   const widths = Object.fromEntries(Array.from({ length: COLUMNS }, (_, col) => [col, COLUMN_WIDTH]));
   const plan: SheetPlan = {
     name: `Report ${source.sheet}`.slice(0, LONGEST_NAME).trim(),
-    rows: Math.max(laid.rows, current.rows),
-    cols: STATE_COLUMNS,
-    cells: [...laid.cells, ...current.cells],
+    rows: Math.max(laid.rows, current.rows, placed.rows),
+    cols: placed.right,
+    cells: [...laid.cells, ...current.cells, ...placed.cells],
     names: { ...laid.names, ...current.names },
     merges: [],
     columnWidths: { ...widths, ...STATE_WIDTHS },

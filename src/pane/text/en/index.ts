@@ -4,6 +4,8 @@ import { check } from "./check";
 import { pane } from "./pane";
 import { plot } from "./plot";
 import { readings } from "./readings";
+import { report } from "./report";
+import { results } from "./results";
 import { sheet } from "./sheet";
 
-export const en = { ...pane, about, check, plot, readings, sheet };
+export const en = { ...pane, about, check, plot, readings, report, results, sheet };

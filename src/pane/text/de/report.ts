@@ -1,0 +1,32 @@
+export const report = {
+  heading: "Bericht",
+  purpose:
+    "Legt ein neues Blatt mit allem an, was ein Leser braucht: Ergebnisse, Laststufen, Diagramme, Messunsicherheit, Bemerkungen, von Hand gewählte Punkte, nicht bestandene Prüfungen, Hinweise. Seine Zahlen folgen dem Datenblatt. Der Bericht selbst ist englisch. Ein älterer Bericht wird nie überschrieben.",
+  looking: "Das Datenblatt wird gelesen…",
+  none: "In dieser Arbeitsmappe ist kein Datenblatt. Fügen Sie auf dem Reiter Datenblatt eines ein, oder geben Sie dort den Zellen eines eigenen Blatts Namen.",
+  lacks: (count: number) => (count === 1 ? "1 Pflichtangabe fehlt" : `${count} Pflichtangaben fehlen`),
+  lacksHint:
+    "Der Bericht kann trotzdem angelegt werden: er führt auf, was fehlt, mit der Zelle. Die Liste steht auch dort auf Englisch.",
+  whole: "Keine Pflichtangabe fehlt.",
+  others: (count: number) =>
+    count === 1
+      ? "1 Angabe, die nur verlangt ist, wo gemessen wurde"
+      : `${count} Angaben, die nur verlangt sind, wo gemessen wurde`,
+  item: (item: number, sentence: string) => `${sentence}. (Punkt ${item})`,
+  open: (count: number) =>
+    count === 0
+      ? "Alle Prüfungen, die gestellt werden konnten, sind bestanden."
+      : count === 1
+        ? "1 Prüfung ist nicht bestanden: sie steht im Bericht."
+        : `${count} Prüfungen sind nicht bestanden: sie stehen im Bericht.`,
+  paper: "Papier",
+  preparedBy: "Angelegt von",
+  preparedByHint: "Name oder Kürzel dessen, der den Bericht anlegt.",
+  make: "Bericht anlegen",
+  making: "Der Bericht wird angelegt…",
+  made: (sheet: string) => `Der Bericht steht auf dem neuen Blatt „${sheet}“, das jetzt vorn ist.`,
+  carried: (sheet: string) => `Auf „${sheet}“ geänderte Fehlergrenzen wurden übernommen.`,
+  reports: "Berichte zu diesem Blatt",
+  show: (sheet: string) => `„${sheet}“ zeigen`,
+  again: "Noch einmal lesen",
+};

@@ -1,0 +1,31 @@
+export const report = {
+  heading: "Report",
+  purpose:
+    "Makes a new sheet with everything that a reader needs: results, loads, plots, uncertainty, remarks, picks by hand, checks that did not pass, cautions. Its numbers follow the data sheet. An older report is never written over.",
+  looking: "Looking at the data sheet…",
+  none: "There is no data sheet in this workbook. Put one in on the Data sheet tab, or attach names to one of your own there.",
+  lacks: (count: number) => (count === 1 ? "1 required item is missing" : `${count} required items are missing`),
+  lacksHint: "The report can be made all the same: it lists what is missing with its cell.",
+  whole: "Nothing that a report must show is missing.",
+  others: (count: number) =>
+    count === 1
+      ? "1 item that is wanted only where it was measured"
+      : `${count} items that are wanted only where they were measured`,
+  item: (item: number, sentence: string) => `${sentence}. (Item ${item})`,
+  open: (count: number) =>
+    count === 0
+      ? "Every check that could be asked has passed."
+      : count === 1
+        ? "1 check has not passed: the report prints it."
+        : `${count} checks have not passed: the report prints them.`,
+  paper: "Paper",
+  preparedBy: "Prepared by",
+  preparedByHint: "Name or initials of who makes the report.",
+  make: "Make the report",
+  making: "Making the report…",
+  made: (sheet: string) => `The report is on the new sheet “${sheet}”, which is in front now.`,
+  carried: (sheet: string) => `Limits of error that were changed on “${sheet}” were taken over.`,
+  reports: "Reports of this sheet",
+  show: (sheet: string) => `Show “${sheet}”`,
+  again: "Look again",
+};
