@@ -1,22 +1,11 @@
-/** The reviewer's questions as one table, and their answers for a record. */
+/** The reviewer's questions answered for a record. */
 import { readRecord, RECORD_NAMES, type NamedValues, type TestRecord } from "../datasheet/record";
 import type { Answer, Check, Thresholds } from "./check";
-import { CURVE_CHECKS } from "./curve";
-import { LOAD_CHECKS } from "./loads";
-import { RECORD_CHECKS } from "./records";
-import { SPECIMEN_CHECKS } from "./specimen";
-import { TIME_CURVE_CHECKS } from "./time-curves";
+import { CHECKS } from "./table";
 
 export type { Answer, Check, Figure, Severity, Status, Thresholds } from "./check";
 export { shown } from "./check";
-
-export const CHECKS: readonly Check[] = [
-  ...SPECIMEN_CHECKS,
-  ...LOAD_CHECKS,
-  ...TIME_CURVE_CHECKS,
-  ...CURVE_CHECKS,
-  ...RECORD_CHECKS,
-].sort((a, b) => (a.id < b.id ? -1 : 1));
+export { CHECKS } from "./table";
 
 export interface Answered {
   readonly check: Check;

@@ -14,9 +14,9 @@ import {
   toPair,
   toPositive,
 } from "./cells";
-import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "./formulas";
+import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "../working/formulas";
 import { toNamedValues } from "./named-values";
-import { working, type Units } from "./working";
+import { working, type Units } from "../working/line";
 
 /** Arithmetic done by hand with rounded steps agrees within this. Common practice, no source. */
 const TOLERANCE = 0.01;

@@ -5,14 +5,14 @@
 import fc from "fast-check";
 import { all, create, type Unit } from "mathjs";
 import { WORKING } from "../../src/functions/checking";
-import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "../../src/functions/formulas";
-import { working, type Units } from "../../src/functions/working";
+import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "../../src/working/formulas";
+import { working, type Units } from "../../src/working/line";
 import { UNITS } from "../../src/reduction/units";
 import { COMPRESSION_INDEX, MV } from "../../src/functions/curve";
 import { CV_FROM_T50 } from "../../src/functions/increment";
 import { STRESS } from "../../src/functions/loading";
 import { DENSITY, SOLIDS_HEIGHT } from "../../src/functions/specimen";
-import { refusal } from "./refusal";
+import { refusal } from "../functions/refusal";
 
 const math = create(all);
 

@@ -1,0 +1,133 @@
+/**
+ * The limits of a firm, in cells of its workbook: a sheet that lists every limit with its default, the firm's value, who
+ * changed it and why. The sheet's first two columns are what CLAY.CHECKS takes as its limits.
+ */
+import { cellAddress } from "../datasheet/address";
+import type { NamedValues } from "../datasheet/record";
+import type { SheetName, SheetPlan } from "../workbook/port";
+import type { Thresholds } from "./check";
+import { CHECKS } from "./table";
+import { tableSheet, type TableColumn } from "./table-sheet";
+
+export interface LimitRow {
+  /** "Q05.explain" */
+  readonly name: string;
+  readonly question: string;
+  readonly value: number;
+  readonly unit: string;
+}
+
+export const LIMITS: readonly LimitRow[] = CHECKS.flatMap(({ id, question, limits }) =>
+  Object.entries(limits).map(([name, { value, unit }]) => ({ name: `${id}.${name}`, question, value, unit })),
+);
+
+const column = (name: string, heading: string, width: number, kind: TableColumn["kind"], more = {}): TableColumn => ({
+  name,
+  heading,
+  width,
+  kind,
+  ...more,
+});
+
+/** In force: the firm's value where it is a number, else the default. */
+const IN_FORCE = (row: number): string =>
+  `=IF(ISNUMBER(${cellAddress(row, 2)}),${cellAddress(row, 2)},${cellAddress(row, 3)})`;
+
+const COLUMNS: readonly TableColumn[] = [
+  column("limit_name", "Limit", 22, "label"),
+  column("limit_in_force", "In force", 9, "result", { formula: IN_FORCE }),
+  column("limit_value", "Yours", 9, "input"),
+  column("limit_default", "Default", 9, "label"),
+  column("limit_unit", "Unit", 14, "unit"),
+  column("limit_question", "Of the question", 62, "label"),
+  column("limit_by", "Changed by", 12, "input"),
+  column("limit_why", "Why", 40, "input"),
+  column("limit_since", "Since", 11, "input", { format: "yyyy-mm-dd" }),
+];
+
+export const LIMIT_NAMES: readonly string[] = COLUMNS.map(({ name }) => name);
+
+/** What a sheet of limits is known by. */
+export const LIMITS_SHEET_NAME = "limit_name";
+
+export const limitsSheet = (): SheetPlan =>
+  tableSheet({
+    name: "Limits",
+    title: "Limits of the reviewer's questions",
+    notes: [
+      "Enter your firm's limit under Yours, and who changed it, why and since when. A blank one leaves the default in force.",
+      "In a cell: =CLAY.CHECKS(the named values, the columns Limit and In force of this sheet).",
+    ],
+    columns: COLUMNS,
+    rows: LIMITS.map(({ name, question, value, unit }) => [name, undefined, undefined, value, unit, question]),
+    whole: "limits",
+    isProtected: true,
+  });
+
+export interface ChangedLimit extends LimitRow {
+  readonly default: number;
+  readonly by?: string;
+  readonly why?: string;
+  /** As the cell holds it: a day number, or words. */
+  readonly since?: string | number;
+}
+
+export interface FirmLimits {
+  readonly thresholds: Thresholds;
+  readonly changed: readonly ChangedLimit[];
+  /** What could not be used, or lacks who and why; each names its cell. */
+  readonly remarks: readonly string[];
+}
+
+const NONE: FirmLimits = { thresholds: {}, changed: [], remarks: [] };
+
+/**
+ * The limits of a sheet from its values by name; `names` tells where they stand, so that a cell can be named. A limit that
+ * nobody signed for is used, and told of; one that is no number, or of no question, is not used, and told of.
+ */
+export function readLimits(values: NamedValues, names: readonly SheetName[] = []): FirmLimits {
+  const listed = values.limit_name;
+  if (!listed) return NONE;
+  const place = names.find(({ name, place: at }) => name.toLowerCase() === "limit_value" && at !== "lost")?.place;
+  const at = (row: number): string =>
+    place && place !== "lost" ? cellAddress(place.row + row, place.col) : `row ${row + 1} of limit_value`;
+  const cell = (name: string, row: number) => {
+    const value = values[name]?.[row]?.[0];
+    return typeof value === "string" ? value.trim() : (value ?? "");
+  };
+  const thresholds: Record<string, number> = {};
+  const changed: ChangedLimit[] = [];
+  const remarks: string[] = [];
+  listed.forEach((_, row) => {
+    const value = cell("limit_value", row);
+    if (value === "") return;
+    const name = String(cell("limit_name", row));
+    const limit = LIMITS.find((one) => one.name === name);
+    if (!limit) {
+      remarks.push(`${at(row)} is a limit of “${name}”, which no question has: it is not used; clear it`);
+      return;
+    }
+    if (typeof value !== "number") {
+      remarks.push(
+        `${at(row)} holds “${value}” where the limit ${name} is a number: the default ${limit.value} is in force; enter a number`,
+      );
+      return;
+    }
+    thresholds[name] = value;
+    if (value === limit.value) return;
+    const by = String(cell("limit_by", row));
+    const why = String(cell("limit_why", row));
+    const since = cell("limit_since", row);
+    changed.push({
+      ...limit,
+      value,
+      default: limit.value,
+      ...(by ? { by } : {}),
+      ...(why ? { why } : {}),
+      ...(since !== "" && typeof since !== "boolean" ? { since } : {}),
+    });
+    const lacking = [by ? "" : "who", why ? "" : "why"].filter(Boolean).join(" and ");
+    if (lacking) remarks.push(`${at(row)} changes ${name} from ${limit.value} to ${value}: enter ${lacking}`);
+  });
+  return { thresholds, changed, remarks };
+}
