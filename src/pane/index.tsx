@@ -7,7 +7,11 @@ async function start(): Promise<void> {
   const office = typeof Office === "undefined" ? undefined : Office;
   // Office's language is known once Office is ready, which the search for a port waits for.
   const port = await findPort(window.parent, office, () => new OfficePort());
-  const language = languageFor(keptLanguage(), office?.context?.displayLanguage, navigator.language);
+  const language = languageFor(
+    keptLanguage(window.location.search),
+    office?.context?.displayLanguage,
+    navigator.language,
+  );
   setLanguage(language);
   document.documentElement.lang = language;
   // Loaded only now, though part of this file: every screen binds its words as it loads.

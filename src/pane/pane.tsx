@@ -1,15 +1,17 @@
 /** The task pane: its screens behind tabs, in the look of the host. */
 import { FluentProvider, makeStyles, tokens } from "@fluentui/react-components";
-import { useState } from "react";
+import { useEffect, useMemo, useState, type CSSProperties, type ComponentType } from "react";
 import type { WorkbookPort } from "../workbook/port";
 import { AboutScreen } from "./about-screen";
-import { CheckScreen } from "./check-screen";
 import { PlotScreen } from "./plot-screen";
 import { ReadingsScreen } from "./readings-screen";
+import { ResultsScreen } from "./results-screen";
+import { SheetCheckPart } from "./sheet-check";
 import { SheetScreen, type Sheets } from "./sheet-screen";
 import { tabId, Tabs } from "./tabs";
 import { text } from "./text";
 import { PLOT_INKS, THEMES, type Look } from "./theme";
+import { whileShown } from "./while-shown";
 
 const useStyles = makeStyles({
   pane: { minHeight: "100vh", boxSizing: "border-box", backgroundColor: tokens.colorNeutralBackground1 },
@@ -21,6 +23,7 @@ const useStyles = makeStyles({
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
   },
   screen: { padding: "12px 12px 24px", maxWidth: "720px" },
+  parts: { display: "flex", flexDirection: "column", gap: "24px" },
 });
 
 export interface PaneProps {
@@ -29,45 +32,74 @@ export interface PaneProps {
   readonly look: Look;
 }
 
-const SCREENS = ["sheet", "readings", "plot", "about"] as const;
+interface ScreenProps {
+  readonly port: WorkbookPort;
+  readonly sheets: Sheets;
+}
 
-type Screen = (typeof SCREENS)[number];
+interface Screen {
+  readonly value: Exclude<keyof typeof text.tabs, "label">;
+  readonly Screen: ComponentType<ScreenProps>;
+  /** What is begun on it stays while another screen is looked at. */
+  readonly keeps?: boolean;
+}
+
+function DataSheetScreen({ port, sheets }: ScreenProps) {
+  const styles = useStyles();
+  return (
+    <div className={styles.parts}>
+      <SheetScreen port={port} sheets={sheets} />
+      <SheetCheckPart port={port} />
+    </div>
+  );
+}
+
+const SCREENS: readonly Screen[] = [
+  { value: "sheet", Screen: DataSheetScreen },
+  { value: "readings", Screen: ReadingsScreen, keeps: true },
+  { value: "plot", Screen: PlotScreen },
+  { value: "results", Screen: ResultsScreen },
+  { value: "about", Screen: () => <AboutScreen /> },
+];
+
+/** A screen that is made when it is first shown, and then only hidden; the workbook is left alone meanwhile. */
+function KeptScreen({ port, sheets, Screen, isShown }: ScreenProps & Pick<Screen, "Screen"> & { isShown: boolean }) {
+  const hushed = useMemo(() => whileShown(port), [port]);
+  const [begun, setBegun] = useState(false);
+  useEffect(() => {
+    if (isShown) setBegun(true);
+    hushed.setShown(isShown);
+  }, [hushed, isShown]);
+  return begun || isShown ? (
+    <div hidden={!isShown}>
+      <Screen port={hushed.port} sheets={sheets} />
+    </div>
+  ) : null;
+}
 
 export function Pane({ port, sheets, look }: PaneProps) {
   const styles = useStyles();
-  const [screen, setScreen] = useState<Screen>("sheet");
-  // Readings that are being brought in stay as they are while another screen is looked at.
-  const [begun, setBegun] = useState(false);
-  const show = (next: Screen): void => {
-    if (next === "readings") setBegun(true);
-    setScreen(next);
-  };
+  const [shown, setShown] = useState(SCREENS[0].value);
   return (
-    <FluentProvider theme={THEMES[look]} className={styles.pane} style={PLOT_INKS[look] as React.CSSProperties}>
+    <FluentProvider theme={THEMES[look]} className={styles.pane} style={PLOT_INKS[look] as CSSProperties}>
       <header className={styles.tabs}>
         <Tabs
           label={text.tabs.label}
-          tabs={SCREENS.map((value) => ({ value, text: text.tabs[value] }))}
-          selected={screen}
+          tabs={SCREENS.map(({ value }) => ({ value, text: text.tabs[value] }))}
+          selected={shown}
           panel="screen"
-          onSelect={show}
+          onSelect={setShown}
         />
       </header>
       <main>
-        <div id="screen" role="tabpanel" aria-labelledby={tabId(screen)} className={styles.screen}>
-          {screen === "sheet" && (
-            <>
-              <SheetScreen port={port} sheets={sheets} />
-              <CheckScreen port={port} />
-            </>
+        <div id="screen" role="tabpanel" aria-labelledby={tabId(shown)} className={styles.screen}>
+          {SCREENS.map(({ value, Screen, keeps }) =>
+            keeps ? (
+              <KeptScreen key={value} port={port} sheets={sheets} Screen={Screen} isShown={value === shown} />
+            ) : (
+              value === shown && <Screen key={value} port={port} sheets={sheets} />
+            ),
           )}
-          {begun && (
-            <div hidden={screen !== "readings"}>
-              <ReadingsScreen port={port} shown={screen === "readings"} />
-            </div>
-          )}
-          {screen === "plot" && <PlotScreen port={port} />}
-          {screen === "about" && <AboutScreen />}
         </div>
       </main>
     </FluentProvider>

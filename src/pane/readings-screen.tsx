@@ -31,12 +31,11 @@ type Reading =
   | { readonly at: "stopped" | "changed" }
   | { readonly at: "error"; readonly sentence: string };
 
-/** `shown` is false while another screen stands in its place: the workbook is then left alone. */
-export function ReadingsScreen({ port, shown }: { port: WorkbookPort; shown: boolean }) {
+export function ReadingsScreen({ port }: { port: WorkbookPort }) {
   const styles = useStyles();
   const [source, setSource] = useState<Source>();
   const [writing, setWriting] = useState(false);
-  const sheets = useDataSheets(port, writing || !shown);
+  const sheets = useDataSheets(port, writing);
   return (
     <div className={styles.column}>
       <Text as="h1" size={400} weight="semibold" block className={styles.title}>

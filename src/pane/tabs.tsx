@@ -3,15 +3,17 @@ import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { useRef, type KeyboardEvent } from "react";
 
 const useStyles = makeStyles({
-  list: { display: "flex", flexWrap: "wrap", padding: "0 4px" },
+  // Nine names stand in two rows of a pane of 320 px, in one where it is wide.
+  list: { display: "flex", flexWrap: "wrap", padding: "0 2px" },
   tab: {
-    minHeight: "44px",
-    padding: "0 10px",
+    minHeight: "32px",
+    padding: "0 6px",
+    "@media (min-width: 640px)": { minHeight: "40px", padding: "0 10px" },
     border: "none",
     borderBottom: "3px solid transparent",
     background: "none",
     font: "inherit",
-    fontSize: tokens.fontSizeBase300,
+    fontSize: tokens.fontSizeBase200,
     color: tokens.colorNeutralForeground2,
     cursor: "pointer",
     "@media (forced-colors: active)": { borderBottomColor: "Canvas" },

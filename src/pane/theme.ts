@@ -1,4 +1,4 @@
-/** The look of the pane follows the host: Office says its colours; a browser says whether it forces colours. */
+/** The looks of the pane: which one suits the host, and the colours of each. */
 import { teamsHighContrastTheme, tokens, webDarkTheme, webLightTheme, type Theme } from "@fluentui/react-components";
 
 export type Look = "light" | "dark" | "high-contrast";
@@ -13,11 +13,13 @@ export interface HostLook {
   /** Office's background colour of the pane's body, where Office is the host. */
   readonly background?: string;
   readonly forcedColours: boolean;
+  /** A preference of the browser, which counts where Office says nothing. */
+  readonly prefersDark?: boolean;
 }
 
-export const lookOf = ({ background, forcedColours }: HostLook): Look => {
+export const lookOf = ({ background, forcedColours, prefersDark = false }: HostLook): Look => {
   if (forcedColours) return "high-contrast";
-  return background !== undefined && brightness(background) < 0.5 ? "dark" : "light";
+  return (background === undefined ? prefersDark : brightness(background) < 0.5) ? "dark" : "light";
 };
 
 export const THEMES: Record<Look, Theme> = {

@@ -73,7 +73,7 @@ describe("data sheet", () => {
 
 describe("plot", () => {
   const open = async (values: (number | string)[][], address?: string): Promise<void> => {
-    await press('[role="tab"]', "Plot");
+    await press('[role="tab"]', "Plots");
     port.select(values, address);
     await settle();
   };

@@ -57,7 +57,7 @@ beforeEach(async () => {
   port = new Workbook();
   place = document.body.appendChild(document.createElement("div"));
   root = createRoot(place);
-  await act(async () => root.render(createElement(ReadingsScreen, { port, shown: true })));
+  await act(async () => root.render(createElement(ReadingsScreen, { port })));
 });
 
 afterEach(async () => {

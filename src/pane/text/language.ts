@@ -7,6 +7,9 @@ export const LANGUAGES = ["en", "de"] as const;
 
 export type Language = (typeof LANGUAGES)[number];
 
+/** How numbers are written. */
+export const LOCALES: Readonly<Record<Language, string>> = { en: "en-US", de: "de-DE" };
+
 const KEY = "clayledger.language";
 
 let current: Language = "en";
@@ -34,10 +37,13 @@ function storage(): Storage | undefined {
   }
 }
 
-/** What was chosen on this machine; undefined where nothing was, or nothing may be kept. */
-export function keptLanguage(): string | undefined {
+/** The query of the page's address that carries a choice where nothing may be kept. */
+const QUERY = "language";
+
+/** What was chosen: with the address ("?language=de"), else on this machine; undefined where nothing was. */
+export function keptLanguage(query: string): Language | undefined {
   try {
-    return storage()?.getItem(KEY) ?? undefined;
+    return known(new URLSearchParams(query).get(QUERY)) ?? known(storage()?.getItem(KEY));
   } catch {
     return undefined;
   }
@@ -54,4 +60,13 @@ export function keepLanguage(chosen: Language | undefined): boolean {
   } catch {
     return false;
   }
+}
+
+/** The address of the page with a choice in its query, or without one; all else of it stays. */
+export function withLanguage(address: string, chosen: Language | undefined): string {
+  const url = new URL(address);
+  if (chosen) url.searchParams.set(QUERY, chosen);
+  else if (url.searchParams.has(QUERY)) url.searchParams.delete(QUERY);
+  else return address;
+  return url.href;
 }

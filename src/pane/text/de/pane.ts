@@ -3,7 +3,6 @@ export const pane = {
   language: "Deutsch",
   tabs: {
     label: "Ansichten",
-    more: "Weitere",
     sheet: "Datenblatt",
     readings: "Ablesungen",
     plot: "Diagramme",

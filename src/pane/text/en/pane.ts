@@ -3,7 +3,6 @@ export const pane = {
   language: "English",
   tabs: {
     label: "Screens",
-    more: "More",
     sheet: "Data sheet",
     readings: "Readings",
     plot: "Plots",

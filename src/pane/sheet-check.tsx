@@ -1,6 +1,6 @@
 /** Looks whether the sheet in front is a whole data sheet, and helps to mend one: names, formulas, protection, a firm's own file. */
 import { Button, Field, Select, Text } from "@fluentui/react-components";
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useRef, useState } from "react";
 import {
   boxAddress,
   boxOf,
@@ -34,7 +34,7 @@ async function look(port: WorkbookPort, sheet: string): Promise<Looked> {
 
 type Telling = { readonly intent: "success" | "warning" | "error" | "info"; readonly sentence: string };
 
-export function CheckScreen({ port }: { port: WorkbookPort }) {
+export function SheetCheckPart({ port }: { port: WorkbookPort }) {
   const styles = useStyles();
   const chooser = useRef<HTMLInputElement>(null);
   const [looked, setLooked] = useState<Looked>();
@@ -63,14 +63,6 @@ export function CheckScreen({ port }: { port: WorkbookPort }) {
     },
     [port, busy],
   );
-
-  // What stands on the sheet in front when the screen is opened.
-  const begun = useRef(false);
-  useEffect(() => {
-    if (begun.current) return;
-    begun.current = true;
-    void carryOut(async () => ({}), words.looking);
-  }, [carryOut]);
 
   const reenter = () =>
     carryOut(async () => {
@@ -120,13 +112,13 @@ export function CheckScreen({ port }: { port: WorkbookPort }) {
 
   const missing = new Set(looked?.check.findings.flatMap(({ attach: names }) => names ?? []));
   return (
-    <div className={styles.column}>
-      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
+    <section aria-labelledby="sheet-check" className={styles.column}>
+      <Text as="h2" id="sheet-check" size={400} weight="semibold" block className={styles.title}>
         {words.heading}
       </Text>
       <Text block>{words.purpose}</Text>
       <div>
-        <Button appearance="primary" disabledFocusable={busy} onClick={() => carryOut(async () => ({}), words.looking)}>
+        <Button disabledFocusable={busy} onClick={() => carryOut(async () => ({}), words.looking)}>
           {words.look}
         </Button>
       </div>
@@ -205,7 +197,7 @@ export function CheckScreen({ port }: { port: WorkbookPort }) {
           {words.protectHint}
         </Text>
       </Step>
-    </div>
+    </section>
   );
 }
 

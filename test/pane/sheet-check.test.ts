@@ -42,7 +42,7 @@ const button = (name: string): HTMLButtonElement => {
   return found;
 };
 const press = (name: string): Promise<void> => act(async () => button(name).click());
-const open = (): Promise<void> => act(async () => button(text.tabs.check).click());
+const open = (): Promise<void> => act(async () => button(words.look).click());
 const items = (): string[] => [...place.querySelectorAll("li")].map(({ textContent }) => textContent ?? "");
 const status = (): string =>
   [...place.querySelectorAll('[role="status"], [role="alert"]')].map(({ textContent }) => textContent).join(" ");
