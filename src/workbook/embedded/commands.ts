@@ -38,6 +38,12 @@ const CRITERIA: Readonly<Record<Bounds["operator"], string>> = {
   greaterThanOrEqual: "isGreaterOrEqualTo",
 };
 
+const DATE_CRITERIA: typeof CRITERIA = {
+  between: "dateIsBetween",
+  greaterThan: "dateIsAfter",
+  greaterThanOrEqual: "dateIsOnOrAfter",
+};
+
 /** The day of a date cell as the engine's own locale writes it. */
 const written = (day: number): string => {
   const date = new Date((day - 25_569) * 86_400_000);
@@ -51,7 +57,7 @@ function byRule(entries: readonly EntryRule[]): Map<string, Zone[]> {
     const { operator, values } = boundsOf(entry);
     const criterion =
       entry.kind === "date"
-        ? { type: "dateIsBetween", values: values.map(written), dateValue: "exactDate" }
+        ? { type: DATE_CRITERIA[operator], values: values.map(written), dateValue: "exactDate" }
         : { type: CRITERIA[operator], values: values.map(String) };
     const words = { errorTitle: titleOf(entry), error: entry.message };
     const key = JSON.stringify({ criterion, words });

@@ -122,8 +122,11 @@ function looks(data: any, sheet: Sheet, sheetId: string): Command[] {
   for (const [dimension, headers] of [
     ["COL", sheet.cols],
     ["ROW", sheet.rows],
-  ])
+  ]) {
     for (const [size, elements] of bySize(headers)) add("RESIZE_COLUMNS_ROWS", { dimension, elements, size });
+    const hidden = Object.keys(headers ?? {}).filter((index) => headers[index].isHidden);
+    if (hidden.length > 0) add("HIDE_COLUMNS_ROWS", { dimension, elements: hidden.map(Number) });
+  }
   for (const [address, id] of Object.entries(sheet.styles))
     add("SET_FORMATTING", { target: [zone(address)], style: data.styles[id as string] });
   for (const [address, id] of Object.entries(sheet.formats))

@@ -7,7 +7,6 @@ import { Model } from "../../../src/workbook/embedded/engine";
 import { noteGetters } from "../../../src/workbook/embedded/notes";
 import { EmbeddedPort } from "../../../src/workbook/embedded/port";
 import { newWorkbook, type OpenWorkbook } from "../../../src/workbook/embedded/workbook";
-import type { SheetPlan } from "../../../src/workbook/port";
 import { openXlsx } from "../../../src/workbook/embedded/xlsx/open";
 import { saveXlsx } from "../../../src/workbook/embedded/xlsx/save";
 import { registerRealFunctions } from "./real-functions";
@@ -156,124 +155,6 @@ describe("the demonstration, twice in one workbook", () => {
 });
 
 describe("what the engine alone would lose", () => {
-  const small = (sheet: Partial<SheetPlan>): SheetPlan => ({
-    ...{ name: "Small", rows: 9, cols: 3, cells: [], names: {}, columnWidths: {}, merges: [], freezeRows: 0 },
-    ...sheet,
-  });
-  /** Cells, kind, title and sentence of each rule of a sheet of the file. */
-  const rulesOf = (bytes: Uint8Array, sheet: number) =>
-    [...strFromU8(unzipSync(bytes)[`xl/worksheets/sheet${sheet}.xml`]).matchAll(/<dataValidation [^>]*>/g)]
-      .map(([tag]) =>
-        ["sqref", "type", "errorTitle", "error"].map((key) => new RegExp(` ${key}="([^"]*)"`).exec(tag)?.[1]),
-      )
-      .sort();
-
-  test("the words of its rules, through a file, and into another workbook", async () => {
-    const port = new EmbeddedPort(newWorkbook());
-    const box = (row: number) => ({ row, col: 1, rows: 2, cols: 1 });
-    await port.insertSheet(
-      small({
-        cells: [{ row: 0, col: 1, kind: "input", choices: ["SI", "US"] }],
-        entries: [
-          { box: box(2), kind: "number", least: 0, message: "The mass in grams." },
-          { box: box(4), kind: "number", least: 0, message: "The height, not less than 0." },
-          { box: box(6), kind: "date", least: 36526, message: "A day of this century." },
-        ],
-      }),
-    );
-    const saved = await saveXlsx(port.workbook);
-    const rules = [
-      ["B1", "list", "Not in the list", "Choose one of: SI, US."],
-      ["B3:B4", "decimal", "Not a number that fits", "The mass in grams."],
-      ["B5:B6", "decimal", "Not a number that fits", "The height, not less than 0."],
-      ["B7:B8", "date", "Not a date", "A day of this century."],
-    ];
-    expect(rulesOf(saved, 1)).toEqual(rules);
-    expect(rulesOf(await saveXlsx(openXlsx(saved).workbook), 1)).toEqual(rules);
-    const other = new EmbeddedPort(newWorkbook());
-    await other.insertFile(saved);
-    expect(rulesOf(await saveXlsx(other.workbook), 2)).toEqual(rules);
-  });
-
-  test("what a rule of another program says before an entry", async () => {
-    const made = new ExcelJS.Workbook();
-    made.addWorksheet("Firm").getCell("B2").dataValidation = {
-      ...{ type: "decimal", operator: "between", formulae: [0, 10], showErrorMessage: true, showInputMessage: true },
-      ...{ errorTitle: "No", error: "0 & 10 <at most>", promptTitle: "Mass", prompt: "In grams" },
-    };
-    const opened = openXlsx(new Uint8Array((await made.xlsx.writeBuffer()) as ArrayBuffer)).workbook;
-    const again = new ExcelJS.Workbook();
-    await again.xlsx.load((await saveXlsx(opened)).buffer as ArrayBuffer);
-    expect(again.worksheets[0].getCell("B2").dataValidation).toMatchObject({
-      ...{ errorTitle: "No", error: "0 & 10 <at most>", promptTitle: "Mass", prompt: "In grams" },
-    });
-  });
-
-  test("lines that are broken to fit, and heights of rows", async () => {
-    const port = new EmbeddedPort(newWorkbook());
-    const text = "A long remark that is to be broken into lines";
-    const name = await port.insertSheet(
-      small({ cells: [{ row: 1, col: 0, kind: "note", value: text, wrap: true }], rowHeights: { 1: 42 } }),
-    );
-    const check = ({ model: { getters } }: OpenWorkbook) => {
-      const sheetId = getters.getSheetIdByName(name)!;
-      expect(getters.getCellStyle({ sheetId, row: 1, col: 0 })).toMatchObject({
-        wrapping: "wrap",
-        verticalAlign: "top",
-      });
-      expect(getters.getRowSize(sheetId, 1)).toBe(56);
-      expect(getters.getRowSize(sheetId, 2)).toBeLessThan(30);
-    };
-    check(port.workbook);
-    const saved = await saveXlsx(port.workbook);
-    const other = new ExcelJS.Workbook();
-    await other.xlsx.load(saved.buffer as ArrayBuffer);
-    expect(other.getWorksheet(name)!.getRow(2).height).toBeCloseTo(42, 1);
-    expect(other.getWorksheet(name)!.getCell("A2").alignment).toMatchObject({ wrapText: true, vertical: "top" });
-    check(openXlsx(saved).workbook);
-  });
-
-  test("a sheet's apostrophe becomes ’, in references and names too, and is told", async () => {
-    const made = new ExcelJS.Workbook();
-    const sheet = made.addWorksheet("O'Brien & Co's");
-    sheet.getCell("A1").value = 7;
-    sheet.getCell("A2").value = { formula: "'O''Brien & Co''s'!A1*2", result: 14 };
-    made.addWorksheet("Other").getCell("A1").value = {
-      formula: `'O''Brien & Co''s'!A1&"O'Brien's"`,
-      result: "7O'Brien's",
-    };
-    made.definedNames.add("'O''Brien & Co''s'!$A$1", "mass");
-    const { workbook, remarks } = openXlsx(new Uint8Array((await made.xlsx.writeBuffer()) as ArrayBuffer));
-    const port = new EmbeddedPort(workbook);
-    expect(remarks).toEqual([expect.stringMatching(/^The sheet "O'Brien & Co's" is called "O’Brien & Co’s" here/)]);
-    expect(await port.sheetNames()).toEqual(["O’Brien & Co’s", "Other"]);
-    expect(await port.values("O’Brien & Co’s", "A1:A2")).toEqual([[7], [14]]);
-    expect(await port.values("Other", "A1")).toEqual([["7O'Brien's"]]);
-    expect(await port.readNames("O’Brien & Co’s", ["mass"])).toEqual({ mass: [[7]] });
-    expect(await new EmbeddedPort(newWorkbook()).insertSheet(small({ name: "O'Brien" }))).toBe("O’Brien");
-  });
-
-  test("hidden rows and columns, and frozen ones", async () => {
-    const port = new EmbeddedPort(newWorkbook());
-    const name = await port.insertSheet(small({ cells: [{ row: 7, col: 2, kind: "note", value: 1 }], freezeRows: 2 }));
-    const sheetId = port.workbook.model.getters.getSheetIdByName(name)!;
-    const dispatch = (type: string, payload: object) =>
-      (port.workbook.model as any).dispatch(type, { sheetId, ...payload });
-    dispatch("HIDE_COLUMNS_ROWS", { dimension: "ROW", elements: [3, 4, 12] });
-    dispatch("HIDE_COLUMNS_ROWS", { dimension: "COL", elements: [1] });
-    dispatch("FREEZE_COLUMNS", { quantity: 1 });
-    expect(await port.hidden(name)).toEqual({ rows: [3, 4, 12], cols: [1] });
-    const saved = await saveXlsx(port.workbook);
-    const again = new EmbeddedPort(openXlsx(saved).workbook);
-    const inserted = new EmbeddedPort(newWorkbook());
-    await inserted.insertFile(saved);
-    for (const other of [again, inserted]) {
-      const { getters } = other.workbook.model;
-      expect(await other.hidden(name)).toEqual({ rows: [3, 4, 12], cols: [1] });
-      expect(getters.getPaneDivisions(getters.getSheetIdByName(name)!)).toEqual({ xSplit: 1, ySplit: 2 });
-    }
-  });
-
   test("text that looks like something else stays text", async () => {
     const texts = ["'00123", "'1/2", "'=SUM(1)", "''quoted'", "'TRUE", "'#N/A", "plain", "'-5", "'+x", "'1e3", "'50%"];
     const cells = Object.fromEntries(texts.map((text, i) => [`A${i + 1}`, text]));
