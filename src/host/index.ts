@@ -1,6 +1,7 @@
 /** The page of `npm start`: the open-source sheet beside the pane, open on the worked demonstration. */
 import { demoSheet } from "../datasheet";
 import {
+  drawChartsWith,
   EmbeddedPort,
   freshHistory,
   newWorkbook,
@@ -11,6 +12,7 @@ import {
 } from "../workbook/embedded";
 import { WorkbookError } from "../workbook/port";
 import { makeDivider } from "./divider";
+import { drawChart } from "./draw-chart";
 import "./host.css";
 import { fetchText, loadFunctions } from "./load-functions";
 import { makeVoice } from "./voice";
@@ -41,6 +43,7 @@ async function start(): Promise<void> {
   const settings = settingsOf(new URLSearchParams(location.search));
   const [templates] = await Promise.all([fetchText("vendor/o-spreadsheet/o_spreadsheet.xml"), loadFunctions(settings)]);
 
+  drawChartsWith(drawChart);
   const port = new EmbeddedPort(newWorkbook());
   await port.insertSheet(demoSheet("SI"));
   port.attach(freshHistory(port.workbook));

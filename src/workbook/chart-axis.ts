@@ -13,8 +13,5 @@ const multiple = (count: number, step: number): number => Number((count * step).
 /** The stretch carried out to whole steps at both ends. */
 export function roundedDomain(domain: readonly [number, number]): [number, number] {
   const step = evenStep(domain);
-  return [
-    multiple(Math.floor(domain[0] / step + 1e-9), step),
-    multiple(Math.ceil(domain[1] / step - 1e-9), step),
-  ];
+  return [multiple(Math.floor(domain[0] / step + 1e-9), step), multiple(Math.ceil(domain[1] / step - 1e-9), step)];
 }

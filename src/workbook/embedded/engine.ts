@@ -1,6 +1,7 @@
 /** What the adapter adds to the engine before the first workbook is made: error codes, and many commands as one step. */
 import { EvaluationError, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
 
+import "./chart";
 import "./notes";
 import "./print";
 import { whileLifted } from "./protection";

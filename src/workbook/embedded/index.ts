@@ -1,4 +1,6 @@
 /** The embedded sheet: the open-source spreadsheet of `npm start`, behind the workbook port. */
+export type { ChartDrawing } from "./chart";
+export { drawChartsWith, type ChartDrawer } from "./chart-figure";
 export {
   collectFunctions,
   registerFunctions,

@@ -13,12 +13,14 @@ import {
 } from "../port";
 import { checkFill } from "../fill";
 import { blockAddresses, joined, sideBySide } from "../picked";
+import { chartCommands } from "./chart";
 import { sheetCommands } from "./commands";
-import { ownNames, takeCopies } from "./copies";
+import { adoptCopies, ownNames, type SheetCopy } from "./copies";
 import { runBatch, type Command, type Dispatching, type Model } from "./engine";
 import { freeSheetName, hiddenSheet, withoutApostrophes } from "../sheet-names";
 import { freeNames, renameIn, type LocalNames } from "./names";
 import { typed } from "./text";
+import { takeBack } from "./history";
 import { insertCommands } from "./insert";
 import { protectionOf, setProtection } from "./protection";
 import { nameCommand, namesOf, unboundFormulas } from "./upkeep";
@@ -45,10 +47,8 @@ export class EmbeddedPort implements WorkbookPort {
     this.#model = model;
     this.#localNames = new Map(localNames);
     this.#lost = new Map(lost);
-    model.on("update", this, () => {
-      this.#adoptCopies();
-      this.#tell();
-    });
+    adoptCopies(model, (copy) => this.#namesForCopy(copy));
+    model.on("update", this, () => this.#tell());
     model.selection.observe(this, { handleEvent: () => this.#tell() });
     this.#tell();
   }
@@ -77,14 +77,17 @@ export class EmbeddedPort implements WorkbookPort {
     );
     let refused: string[];
     try {
-      const commands = sheetCommands(plan, sheetId, name, sheets.length, names);
+      const commands = [
+        ...sheetCommands(plan, sheetId, name, sheets.length, names),
+        ...chartCommands(plan.charts ?? [], sheetId, (sheet) => model.getters.getSheetIdByName(sheet)),
+      ];
       const activate = { type: "ACTIVATE_SHEET", sheetIdFrom: model.getters.getActiveSheetId(), sheetIdTo: sheetId };
       refused = runBatch(model, plan.behind ? commands : [...commands, activate]);
     } catch (error) {
       refused = [(error as Error).message];
     }
     if (refused.length > 0) {
-      if (model.getters.tryGetSheet(sheetId)) this.#dispatch("REQUEST_UNDO");
+      if (model.getters.tryGetSheet(sheetId)) takeBack(this.#model);
       throw new WorkbookError(`The sheet "${name}" could not be made and nothing was changed: ${refused.join("; ")}.`);
     }
     this.#localNames.set(sheetId, names);
@@ -184,7 +187,7 @@ export class EmbeddedPort implements WorkbookPort {
     // A cell that holds its value already is refused as one without changes.
     const refused = runBatch(this.#model, commands).filter((reason) => !reason.endsWith("(NoChanges)"));
     if (refused.length === 0) return;
-    this.#dispatch("REQUEST_UNDO");
+    takeBack(this.#model);
     throw new WorkbookError(
       `The sheet "${sheet}" could not be written and nothing was changed: ${refused.join("; ")}.`,
     );
@@ -247,7 +250,7 @@ export class EmbeddedPort implements WorkbookPort {
   #carryOut(commands: readonly Command[], failure: string): void {
     const refused = runBatch(this.#model, commands);
     if (refused.length === 0) return;
-    this.#dispatch("REQUEST_UNDO");
+    takeBack(this.#model);
     throw new WorkbookError(`${failure}, and nothing was changed: ${refused.slice(0, 3).join("; ")}.`);
   }
 
@@ -256,14 +259,12 @@ export class EmbeddedPort implements WorkbookPort {
     return () => void this.#listeners.delete(listener);
   }
 
-  #adoptCopies(): void {
-    for (const copy of takeCopies(this.#model)) {
-      const names = this.#localNames.get(copy.from);
-      if (!names) continue;
-      const own = ownNames(this.#model, copy, names);
-      this.#localNames.set(copy.to, own.names);
-      runBatch(this.#model, own.commands);
-    }
+  #namesForCopy(copy: SheetCopy): Command[] {
+    const names = this.#localNames.get(copy.from);
+    if (!names) return [];
+    const own = ownNames(this.#model, copy, names);
+    this.#localNames.set(copy.to, own.names);
+    return own.commands;
   }
 
   #tell(): void {

@@ -1,0 +1,53 @@
+/** A chart of the embedded sheet in the look of the pane's plots. */
+import { drawPlot } from "../plots/svg";
+import type { PlotSeries, PlotSpec } from "../plots/spec";
+import type { ChartDrawing } from "../workbook/embedded";
+
+const STYLES: Readonly<Record<ChartDrawing["series"][number]["style"], PlotSeries["style"]>> = {
+  points: "points",
+  line: "construction",
+  thin: "joined",
+  dashed: "guide",
+};
+
+/** The stretches of a line between its gaps. */
+function stretches(points: ChartDrawing["series"][number]["points"]): (readonly [number, number])[][] {
+  const runs: (readonly [number, number])[][] = [[]];
+  for (const point of points)
+    if (point) runs[runs.length - 1].push(point);
+    else if (runs[runs.length - 1].length > 0) runs.push([]);
+  return runs.filter((run) => run.length > 0);
+}
+
+const seriesOf = ({ name, style, lettered, points, ...looks }: ChartDrawing["series"][number]): PlotSeries[] =>
+  (style === "points" ? [points.filter((point) => point !== null)] : stretches(points))
+    .filter((run) => run.length > 0)
+    .map((run, index) => ({
+      label: name,
+      style: STYLES[style],
+      ...looks,
+      points: run,
+      ...(lettered && index === 0 && { letters: name }),
+    }));
+
+const specOf = ({ title, x, y, series }: ChartDrawing): PlotSpec => ({
+  title,
+  x,
+  y,
+  series: series.flatMap(seriesOf),
+  remarks: [],
+  notes: [],
+});
+
+const TITLE_HEIGHT = 24;
+
+/** The chart with its title, as a picture that fills its figure. */
+export function drawChart(drawing: ChartDrawing, width: number, height: number): Element {
+  const picture = document.createElement("figure");
+  picture.style.cssText = "margin: 0; height: 100%; overflow: hidden; background: #fff; color: #111";
+  const title = document.createElement("figcaption");
+  title.textContent = drawing.title;
+  title.style.cssText = `height: ${TITLE_HEIGHT}px; line-height: ${TITLE_HEIGHT}px; font: 600 13px/${TITLE_HEIGHT}px system-ui, sans-serif; text-align: center; white-space: nowrap; overflow: hidden; text-overflow: ellipsis; padding: 0 8px`;
+  picture.append(title, drawPlot(specOf(drawing), { width, height: Math.max(80, height - TITLE_HEIGHT) }));
+  return picture;
+}

@@ -1,0 +1,49 @@
+/** The component that shows a chart on the embedded sheet: drawn from the cells' values, and again when they change. */
+import { helpers, registries } from "@odoo/o-spreadsheet";
+import { Component, onMounted, onPatched, useRef, xml } from "@odoo/owl";
+import { CHART_TAG, drawingOf, type ChartDrawing } from "./chart";
+
+/** Draws a chart as a picture of a size in pixels. */
+export type ChartDrawer = (drawing: ChartDrawing, width: number, height: number) => Element;
+
+let drawChart: ChartDrawer | undefined;
+
+/** Who draws the charts: the page, which knows how plots look. */
+export const drawChartsWith = (draw: ChartDrawer): void => void (drawChart = draw);
+
+class ChartFigure extends Component {
+  static override template = xml`<div class="clayledger-chart w-100 h-100" style="background: #fff" t-ref="picture"/>`;
+  static override props = ["figureUI", "editFigureStyle?", "openContextMenu?"];
+  #picture = useRef("picture");
+  #shown = "";
+
+  override setup(): void {
+    onMounted(() => this.#draw());
+    // The engine renders its figures whenever anything of the workbook changes.
+    onPatched(() => this.#draw());
+  }
+
+  #draw(): void {
+    const { id, width, height } = (this.props as any).figureUI;
+    const drawing = drawingOf((this.env as any).model, id);
+    const wanted = JSON.stringify([width, height, drawing]);
+    if (wanted === this.#shown || !this.#picture.el) return;
+    this.#shown = wanted;
+    this.#picture.el.replaceChildren(...(drawing && drawChart ? [drawChart(drawing, width, height)] : []));
+  }
+}
+
+registries.figureRegistry.add(CHART_TAG, {
+  Component: ChartFigure,
+  borderWidth: 1,
+  minFigSize: 120,
+  menuBuilder: (figureId: string, env: any) =>
+    helpers.createActions([
+      {
+        id: "delete",
+        name: "Delete",
+        execute: () => env.model.dispatch("DELETE_FIGURE", { sheetId: env.model.getters.getActiveSheetId(), figureId }),
+        icon: "o-spreadsheet-Icon.TRASH",
+      },
+    ]),
+} as never);
