@@ -7,9 +7,8 @@
  */
 import { given, notApplicable, type Outcome } from "../outcome";
 import { T50, T90 } from "./cv";
+import type { TimeMethod } from "./picks";
 import type { Increment } from "./reduce";
-
-export type TimeMethod = "log time" | "root time";
 
 /** What a reviewer wants to know of the two, as figures. */
 export interface Suggestion {

@@ -7,6 +7,7 @@ import { plot } from "./plot";
 import { readings } from "./readings";
 import { report } from "./report";
 import { results } from "./results";
+import { review } from "./review";
 import { sheet } from "./sheet";
 
-export const de: Catalogue = { ...pane, about, check, plot, readings, report, results, sheet };
+export const de: Catalogue = { ...pane, about, check, plot, readings, report, results, review, sheet };

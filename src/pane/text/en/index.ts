@@ -6,6 +6,7 @@ import { plot } from "./plot";
 import { readings } from "./readings";
 import { report } from "./report";
 import { results } from "./results";
+import { review } from "./review";
 import { sheet } from "./sheet";
 
-export const en = { ...pane, about, check, plot, readings, report, results, sheet };
+export const en = { ...pane, about, check, plot, readings, report, results, review, sheet };

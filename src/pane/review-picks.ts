@@ -1,0 +1,194 @@
+/**
+ * The picks by hand of a data sheet as the review screen works on them: what is saved in the sheet's table of picks, what the
+ * person has changed since, and the cells that a change is written to. Nothing here touches a workbook.
+ */
+import type { NamedValues } from "../datasheet/record";
+import {
+  AUTOMATIC,
+  METHOD_PICK,
+  PICK_NAMES,
+  standingRows,
+  TIME_METHODS,
+  type PickName,
+  type PickRow,
+  type Picks,
+  type TimeMethod,
+} from "../reduction/increment/picks";
+import type { CellValue, NamedColumns } from "../workbook/port";
+
+export type PickOf = PickName | typeof METHOD_PICK;
+
+/** The columns of the table, named cells of one length. */
+export const PICK_COLUMNS = [
+  "pick_load",
+  "pick_of",
+  "pick_before",
+  "pick_after",
+  "pick_reason",
+  "pick_by",
+  "pick_when",
+] as const;
+type PickColumn = (typeof PICK_COLUMNS)[number];
+
+/** A row of the table with anything in it; a blank cell is absent. */
+export interface TableRow extends PickRow {
+  /** From 1. */
+  readonly row: number;
+  readonly before?: number | string;
+  readonly reason?: string;
+  readonly by?: string;
+  /** A day number with its time of day, or what was typed instead. */
+  readonly when?: number | string;
+}
+
+export interface PicksTable {
+  readonly rows: readonly TableRow[];
+  /** How many rows the columns have: those of the shortest. */
+  readonly capacity: number;
+  /** Columns that the sheet has no name for; without any one of them nothing can be saved. */
+  readonly missing: readonly string[];
+}
+
+/** From values by name, as `WorkbookPort.readNames` gives them. */
+export function tableOf(values: NamedValues): PicksTable {
+  const missing = PICK_COLUMNS.filter((name) => !values[name]);
+  const lengths = PICK_COLUMNS.map((name) => values[name]?.length ?? 0);
+  const cell = (name: PickColumn, index: number): CellValue => {
+    const value = values[name]?.[index]?.[0] ?? "";
+    return typeof value === "string" ? value.trim() : value;
+  };
+  const word = (name: PickColumn, index: number): string | undefined => String(cell(name, index)) || undefined;
+  const either = (name: PickColumn, index: number): number | string | undefined => {
+    const value = cell(name, index);
+    return typeof value === "number" ? value : String(value) || undefined;
+  };
+  const rows: TableRow[] = [];
+  for (let index = 0; index < Math.max(...lengths); index++) {
+    if (PICK_COLUMNS.every((name) => cell(name, index) === "")) continue;
+    const load = cell("pick_load", index);
+    rows.push({
+      row: index + 1,
+      load: typeof load === "number" ? load : undefined,
+      of: word("pick_of", index),
+      before: either("pick_before", index),
+      after: either("pick_after", index),
+      reason: word("pick_reason", index),
+      by: word("pick_by", index),
+      when: either("pick_when", index),
+    });
+  }
+  return { rows, capacity: Math.min(...lengths), missing };
+}
+
+/** What the sheet's table says of one load. */
+export interface Saved {
+  readonly picks: Picks;
+  /** The construction chosen for this load alone. */
+  readonly method?: TimeMethod;
+  /** Rows of the table that count for the load. */
+  readonly standing: ReadonlySet<number>;
+}
+
+export function savedOf(rows: readonly TableRow[], load: number): Saved {
+  const standing = standingRows(rows, load);
+  const picks: Partial<Record<PickName, number>> = {};
+  for (const name of PICK_NAMES) {
+    const after = standing.get(name)?.after;
+    if (typeof after === "number") picks[name] = after;
+  }
+  const chosen = String(standing.get(METHOD_PICK)?.after ?? "").toLowerCase();
+  return {
+    picks,
+    method: TIME_METHODS.find((method) => method === chosen),
+    standing: new Set([...standing.values()].map(({ row }) => row)),
+  };
+}
+
+/** What the person has changed on one load and not saved: a value, or back to the automatic one. */
+export type Draft = Readonly<
+  Partial<Record<PickName, number | typeof AUTOMATIC> & Record<typeof METHOD_PICK, TimeMethod | typeof AUTOMATIC>>
+>;
+
+/** A draft with one pick changed; undefined, or what is saved already, leaves the pick as the sheet has it. */
+export function withPick(draft: Draft, saved: Saved, of: PickOf, value: number | string | undefined): Draft {
+  const others = Object.fromEntries(Object.entries(draft).filter(([name]) => name !== of)) as Draft;
+  const present = of === METHOD_PICK ? saved.method : saved.picks[of];
+  return value === undefined || value === (present ?? AUTOMATIC) ? others : { ...others, [of]: value };
+}
+
+/** The picks that count once the draft is saved. */
+export function picksWith(saved: Saved, draft: Draft): Picks {
+  const picks: Partial<Record<PickName, number>> = { ...saved.picks };
+  for (const name of PICK_NAMES) {
+    const value = draft[name];
+    if (value === AUTOMATIC) delete picks[name];
+    else if (value !== undefined) picks[name] = value;
+  }
+  return picks;
+}
+
+/** The construction whose cv counts once the draft is saved; `ofTest` is that of the test as a whole. */
+export function methodWith(saved: Saved, draft: Draft, ofTest: TimeMethod): TimeMethod {
+  const chosen = draft[METHOD_PICK];
+  return chosen === AUTOMATIC ? ofTest : (chosen ?? saved.method ?? ofTest);
+}
+
+export interface Change {
+  readonly of: PickOf;
+  /** The value that counts now, picked or automatic; "none" where the construction gave none. */
+  readonly before: number | string;
+  readonly after: number | string;
+}
+
+export const NONE = "none";
+
+/** The changes of a draft, in the order of the table's names. `valueNow` gives what counts now. */
+export const changesOf = (draft: Draft, valueNow: (of: PickOf) => number | string | undefined): Change[] =>
+  ([...PICK_NAMES, METHOD_PICK] as const).flatMap((of) => {
+    const after = draft[of];
+    return after === undefined ? [] : [{ of, before: valueNow(of) ?? NONE, after }];
+  });
+
+/** A day number of the spreadsheet (days since 1899-12-30) with the local time of day, to the minute. */
+export const dayNumber = (date: Date): number =>
+  Math.round((date.getTime() - date.getTimezoneOffset() * 60_000) / 60_000) / 1440 + 25_569;
+
+/** "2026-11-25 12:30"; a word as it was typed. */
+export function whenText(when: number | string | undefined): string {
+  if (typeof when !== "number") return when ?? "";
+  const iso = new Date(Math.round((when - 25_569) * 1440) * 60_000).toISOString();
+  return `${iso.slice(0, 10)} ${iso.slice(11, 16)}`;
+}
+
+/** Free rows below the last one that holds anything: only there can a change be the last. */
+export const freeRows = ({ rows, capacity }: PicksTable): number => capacity - (rows[rows.length - 1]?.row ?? 0);
+
+/** The cells of changes to one load, below the last row that holds anything; `freeRows` must have room for them. */
+export function cellsOfChanges(
+  { rows }: PicksTable,
+  load: number,
+  changes: readonly Change[],
+  { reason, by, when }: { readonly reason: string; readonly by: string; readonly when: number },
+): NamedColumns {
+  const above = new Array<null>(rows[rows.length - 1]?.row ?? 0).fill(null);
+  const column = (value: (change: Change) => CellValue) => [...above, ...changes.map(value)];
+  return {
+    pick_load: column(() => load),
+    pick_of: column(({ of }) => of),
+    pick_before: column(({ before }) => before),
+    pick_after: column(({ after }) => after),
+    pick_reason: column(() => reason),
+    pick_by: column(() => by),
+    pick_when: column(() => when),
+  };
+}
+
+/** The cells that clear one row of the table and leave every other as it is. */
+export const cellsWithout = (row: number): NamedColumns =>
+  Object.fromEntries(PICK_COLUMNS.map((name) => [name, [...new Array<null>(row - 1).fill(null), ""]]));
+
+/** Whether two tables hold the same rows: what was shown is what will be changed. */
+export const sameRows = (a: PicksTable, b: PicksTable): boolean => JSON.stringify(a.rows) === JSON.stringify(b.rows);
+
+/** A text that a spreadsheet would take for a formula. */
+export const looksLikeFormula = (text: string): boolean => /^[=+\-@]/.test(text.trim());
