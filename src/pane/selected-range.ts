@@ -1,7 +1,7 @@
 /** The selected range as two series of numbers: which columns (or rows) pair, where the headings end, and what cannot be read. */
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { UNITS } from "../reduction/units";
-import type { CellValue, Selection } from "../workbook/port";
+import type { Box, CellValue, Selection } from "../workbook/port";
 
 /** A column of the selection (a row, where the selection lies on its side). */
 export interface Line {
@@ -12,6 +12,8 @@ export interface Line {
   readonly cells: readonly CellValue[];
   /** Where the n-th cell stands: "B7". */
   readonly cellName: (index: number) => string;
+  /** Where the cells stand; a line of a selection on its side has none that a chart could be made over. */
+  readonly box?: Box;
 }
 
 export interface Range {
@@ -34,11 +36,27 @@ const columnLetters = (col: number): string =>
 const columnNumber = (letters: string): number =>
   [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 
-/** Row and column, from 0, of the first cell of an address; A1 where it names whole columns or rows. */
-function corner(address: string): { row: number; col: number } {
-  const local = address.slice(address.lastIndexOf("!") + 1);
-  const [, letters, digits] = /^\$?([A-Za-z]*)\$?(\d*)/.exec(local) ?? [];
-  return { row: digits ? Number(digits) - 1 : 0, col: letters ? columnNumber(letters) : 0 };
+interface Corners {
+  readonly row: number;
+  /** Of each column of the values, where it stands on the sheet. */
+  readonly cols: readonly number[];
+}
+
+/**
+ * Row and columns, from 0, of the cells of an address of blocks that stand side by side ("B4:B18,D4:D18"); A1 where it names
+ * whole columns or rows.
+ */
+function cornersOf(address: string, count: number): Corners {
+  const blocks = address.split(",").map((block) => {
+    const local = block.slice(block.lastIndexOf("!") + 1);
+    const [first, last = first] = local.split(":").map((cell) => /^\$?([A-Za-z]*)\$?(\d*)/.exec(cell) ?? []);
+    const col = first[1] ? columnNumber(first[1]) : 0;
+    return { row: first[2] ? Number(first[2]) - 1 : 0, col, width: last[1] ? columnNumber(last[1]) - col + 1 : count };
+  });
+  const cols = blocks.flatMap(({ col, width }) => Array.from({ length: width }, (_, offset) => col + offset));
+  // One block is as wide as its values, whatever its address leaves out.
+  const [{ row, col }] = blocks;
+  return { row, cols: cols.length === count ? cols : Array.from({ length: count }, (_, offset) => col + offset) };
 }
 
 const isBlank = (cell: CellValue): boolean => typeof cell === "string" && cell.trim() === "";
@@ -86,7 +104,7 @@ export function rangeOf(selection: Selection): Range | null {
   const cols = rows[0]?.length ?? 0;
   const headed = rows.length > 2 && !rows[0].some((cell) => typeof cell === "number");
   const onItsSide = rows.length < cols && rows.length >= 2 && !headed;
-  const { row, col } = corner(selection.address);
+  const { row, cols: places } = cornersOf(selection.address, cols);
   const count = onItsSide ? rows.length : cols;
   const size = onItsSide ? cols : rows.length;
   if (count < 2 || size < 2) return null;
@@ -100,15 +118,17 @@ export function rangeOf(selection: Selection): Range | null {
   const lines = cells
     .map((line, offset): Line => {
       const heading = headingOf(line.slice(from, headings));
-      const place = onItsSide ? String(row + offset + 1) : columnLetters(col + offset);
+      const place = onItsSide ? String(row + offset + 1) : columnLetters(places[offset]);
+      const size = line.length - headings;
       return {
         name: heading ? `${place}: ${heading}` : `${onItsSide ? "Row" : "Column"} ${place}`,
         heading,
         cells: line.slice(headings),
         cellName: (index) =>
           onItsSide
-            ? `${columnLetters(col + headings + index)}${row + offset + 1}`
-            : `${columnLetters(col + offset)}${row + headings + index + 1}`,
+            ? `${columnLetters(places[headings + index])}${row + offset + 1}`
+            : `${columnLetters(places[offset])}${row + headings + index + 1}`,
+        box: onItsSide ? undefined : { row: row + headings, col: places[offset], rows: size, cols: 1 },
       };
     })
     .filter(({ cells: values }) => values.some((cell) => !isBlank(cell)));
@@ -118,7 +138,7 @@ export function rangeOf(selection: Selection): Range | null {
         sheet: selection.sheet,
         address: selection.address,
         lines,
-        begins: onItsSide ? `column ${columnLetters(col + headings)}` : `sheet row ${row + headings + 1}`,
+        begins: onItsSide ? `column ${columnLetters(places[headings])}` : `sheet row ${row + headings + 1}`,
       };
 }
 

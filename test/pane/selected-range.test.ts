@@ -72,6 +72,30 @@ describe("what a selection holds", () => {
     expect(begins).toBe("column AB");
   });
 
+  test("blocks picked together keep the places of their columns and rows", () => {
+    const picked: CellValue[][] = [
+      ["Time", "Reading"],
+      [0, 400],
+      [1, "5oo"],
+    ];
+    const { lines, begins } = known(picked, "B4:B6,D4:D6");
+    expect(lines.map(({ name }) => name)).toEqual(["B: Time", "D: Reading"]);
+    expect(lines[1].cellName(1)).toBe("D6");
+    expect(lines.map(({ box }) => box)).toEqual([
+      { row: 4, col: 1, rows: 2, cols: 1 },
+      { row: 4, col: 3, rows: 2, cols: 1 },
+    ]);
+    expect(begins).toBe("sheet row 5");
+    const wide = known(picked.map((row, n) => [...row, n ? 7 : "Force"]), "$A$4:$B$6,$F$4:$F$6"); // prettier-ignore
+    expect(wide.lines.map(({ cellName }) => cellName(0))).toEqual(["A5", "B5", "F5"]);
+  });
+
+  test("rows of blocks that are picked together, on their side", () => {
+    const { lines } = known([["Time", 0, 1, 2], ["Reading", 5, 6, 7]], "A1:B2,E1:F2"); // prettier-ignore
+    expect(lines[1].cellName(2)).toBe("F2");
+    expect(lines[1].box).toBeUndefined();
+  });
+
   test("columns with nothing in them are passed over", () => {
     const { lines } = known([
       [0, "", 1.2],

@@ -1,0 +1,229 @@
+/** From a data sheet's record and what is chosen to a plot: the sheet's own results, in the sheet's own units. */
+import { inSheetStress, reduced, type LoadReduced } from "../checks/reduced";
+import type { LoadRecord, TestRecord } from "../datasheet/record";
+import type { LoadResultName } from "../datasheet/record-names";
+import { cAlphaPlot, cvPlot, type TimeMethod } from "../plots/coefficients";
+import { compressionPlot, type StressMark } from "../plots/compression";
+import type { PlotSpec } from "../plots/spec";
+import { logTimePlot, rootTimePlot } from "../plots/time";
+import { testCurve, type Kind } from "../reduction/curve/points";
+import { preconsolidation, type MethodName } from "../reduction/curve/preconsolidation";
+import { PICK_NAMES, type PickName, type Picks } from "../reduction/increment/picks";
+import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
+import { badInput, given, then, type Outcome } from "../reduction/outcome";
+import { convert } from "../reduction/units";
+
+export interface SheetChoices {
+  readonly plot: "compression" | "time" | "cv" | "cAlpha" | "all";
+  /** Of the compression curve. */
+  readonly value: Kind;
+  /** Where the points of the compression curve are taken; as the sheet says, if it is left out. */
+  readonly at?: "end" | "d100";
+  readonly method: MethodName;
+  readonly axis: "log" | "root";
+  /** Number of the load whose time curve is drawn; the first that has readings, if it is left out. */
+  readonly load?: number;
+  readonly stressScale: "linear" | "log";
+}
+
+export const SHEET_CHOICES: SheetChoices = {
+  plot: "compression",
+  value: "e",
+  method: "casagrande",
+  axis: "log",
+  stressScale: "linear",
+};
+
+/** Where the sheet itself takes the points of its curve. */
+export const pointsOf = ({ words }: TestRecord): "end" | "d100" => (words.curve_from === "d100" ? "d100" : "end");
+
+const figures = (value: number): string => String(Number(value.toPrecision(4)));
+
+/** "50 kPa"; "" where the load has no stress. */
+export const stressOf = (record: TestRecord, { stress }: LoadRecord): string =>
+  stress === undefined ? "" : `${figures(inSheetStress(record, stress))} ${record.words.stress_unit ?? "kPa"}`;
+
+/** The loads that have readings to draw. */
+export const loadsRead = ({ loads }: TestRecord): LoadRecord[] => loads.filter(({ readings }) => readings.length > 0);
+
+/** A number of a load as the sheet shows it, or worked out again where the sheet has no such cell. */
+function shownOr(
+  record: TestRecord,
+  name: LoadResultName,
+  again: (load: LoadReduced) => Outcome<number>,
+): (number | null)[] {
+  return record.loads.map(({ results }, index) => {
+    const shown = results[name];
+    if (shown !== undefined || !record.missing.includes(name)) return shown ?? null;
+    const found = again(reduced(record).loads[index]);
+    return found.ok ? found.value : null;
+  });
+}
+
+const stresses = (record: TestRecord): (number | null)[] =>
+  record.loads.map(({ stress }) => (stress === undefined ? null : inSheetStress(record, stress)));
+
+const yieldOf = (record: TestRecord): number | undefined => {
+  const { preconsolidation_stress: stress } = record.results;
+  return stress === undefined ? undefined : inSheetStress(record, stress);
+};
+
+const notAt: Outcome<number> = badInput("the sheet has no such point");
+
+function compression(record: TestRecord, { value, method, at = pointsOf(record) }: SheetChoices): Outcome<PlotSpec> {
+  const [endName, primaryName] =
+    value === "e" ? (["void_ratio_end", "void_ratio_d100"] as const) : (["strain_end", "strain_d100"] as const);
+  const ends = shownOr(record, endName, (load) => (value === "e" ? load.voidRatio : load.strain));
+  const primaries = shownOr(record, primaryName, () => notAt);
+  const isStandIn = (row: number): boolean => at === "d100" && primaries[row] === null && ends[row] !== null;
+  const values = ends.map((end, row) => (at === "d100" ? (primaries[row] ?? end) : end));
+  const across = stresses(record);
+  const stressUnit = record.words.stress_unit;
+  return then(testCurve(across, values, value), (test) => {
+    const reading = preconsolidation(test, { method });
+    const { in_situ_stress } = record.numbers;
+    const ofSheet = yieldOf(record);
+    const isDrawn = reading.ok && ofSheet !== undefined && Math.abs(reading.value.stress / ofSheet - 1) < 0.005;
+    const marks: StressMark[] = [
+      ...(in_situ_stress === undefined
+        ? []
+        : [{ label: "in-situ stress", letters: "σ′v0", stress: inSheetStress(record, in_situ_stress) }]),
+      ...(ofSheet === undefined || isDrawn
+        ? []
+        : [{ label: "preconsolidation stress of the sheet", letters: "σ′p of the sheet", stress: ofSheet }]),
+    ];
+    return then(
+      compressionPlot(across, values, value, { stressUnit, method, yieldReading: reading, marks }),
+      (spec) => {
+        const standIns = record.loads.filter((_, row) => isStandIn(row)).map(({ number }) => number);
+        const where = at === "d100" ? "Points at d100 of each load" : "Points at the end of each load";
+        const note = standIns.length
+          ? `${where}; at the end of load ${standIns.join(", ")}, which has no d100.`
+          : `${where}.`;
+        return given({ ...spec, notes: [note, ...spec.notes] });
+      },
+    );
+  });
+}
+
+const methodOf = (record: TestRecord, { words }: LoadRecord): TimeMethod =>
+  (((words as Record<string, string>).load_method ?? record.words.time_method) as TimeMethod) ?? "log time";
+
+function cv(record: TestRecord): Outcome<PlotSpec> {
+  const { cv_unit: unit = "m2/yr", stress_unit: stressUnit } = record.words;
+  const inUnit = (values: (number | null)[]) =>
+    values.map((value) => (value === null ? null : convert(value, "cv", "m2/yr", unit)));
+  return cvPlot(
+    stresses(record),
+    inUnit(shownOr(record, "cv_log_time", ({ cvLogTime }) => cvLogTime)),
+    inUnit(shownOr(record, "cv_root_time", ({ cvRootTime }) => cvRootTime)),
+    { stressUnit, cvUnit: unit, ...ofTest(record), chosen: record.loads.map((load) => methodOf(record, load)) },
+  );
+}
+
+const ofTest = (record: TestRecord) => ({
+  before:
+    record.numbers.seating_stress === undefined ? undefined : inSheetStress(record, record.numbers.seating_stress),
+  yieldStress: yieldOf(record),
+});
+
+const cAlpha = (record: TestRecord, { stressScale }: SheetChoices): Outcome<PlotSpec> =>
+  cAlphaPlot(
+    stresses(record),
+    record.loads.map(({ results }) => results.c_alpha ?? null),
+    { stressUnit: record.words.stress_unit, ...ofTest(record), stressScale },
+  );
+
+/** A pick by hand as the sheet keeps it. */
+export interface KeptPick {
+  readonly row: number;
+  readonly load?: number;
+  readonly of?: string;
+  readonly after?: number | string;
+  readonly reason?: string;
+  readonly by?: string;
+}
+
+const isPickName = (of: string | undefined): of is PickName =>
+  (PICK_NAMES as readonly (string | undefined)[]).includes(of);
+
+/** The picks by hand that stand for a load: the last row of each. */
+export function picksOf(record: TestRecord, load: number): ReadonlyMap<PickName, KeptPick> {
+  const kept = (record as { picks?: readonly KeptPick[] }).picks ?? [];
+  const standing = new Map<PickName, KeptPick>();
+  for (const pick of kept) {
+    if (pick.load !== load || !isPickName(pick.of)) continue;
+    if (typeof pick.after === "number" && pick.after !== 0) standing.set(pick.of, pick);
+    else if (pick.after === "automatic") standing.delete(pick.of);
+  }
+  return standing;
+}
+
+const reductions = new Map<string, Increment>();
+const MOST_REDUCTIONS = 96;
+
+/** A load reduced with its picks; once, however often it is drawn. */
+function incrementOf(times: (number | null)[], readings: (number | null)[], picks: Picks): Increment {
+  const key = JSON.stringify([times, readings, picks]);
+  const found = reductions.get(key) ?? reduceIncrement(times, readings, picks);
+  reductions.delete(key);
+  reductions.set(key, found);
+  if (reductions.size > MOST_REDUCTIONS)
+    for (const oldest of [...reductions.keys()].slice(0, 1)) reductions.delete(oldest);
+  return found;
+}
+
+/** The time curve of a load, with its construction as the picks by hand have it. */
+export function timeCurve(record: TestRecord, load: LoadRecord, axis: "log" | "root"): Outcome<PlotSpec> {
+  const times = load.readings.map(({ time }) => time ?? null);
+  const readings = load.readings.map(({ reading }) => reading ?? null);
+  const picks = Object.fromEntries(
+    [...picksOf(record, load.number)].map(([name, { after }]) => [name, after]),
+  ) as Picks;
+  const increment = incrementOf(times, readings, picks);
+  const draw = axis === "log" ? logTimePlot : rootTimePlot;
+  return then(draw(times, readings, { readingLabel: "Reading (div)", increment }), (spec) =>
+    given({
+      ...spec,
+      title: `Load ${load.number}${load.stress === undefined ? "" : ` (${stressOf(record, load)})`}: ${spec.title.toLowerCase()}`,
+    }),
+  );
+}
+
+/** The load whose time curve is drawn. */
+export const loadDrawn = (record: TestRecord, { load }: SheetChoices): LoadRecord | undefined => {
+  const loads = loadsRead(record);
+  return loads.find(({ number }) => number === load) ?? loads[0];
+};
+
+/** Refuses, with what to fill in, where the sheet has nothing to draw. */
+export function drawSheet(record: TestRecord, choices: SheetChoices): Outcome<PlotSpec> {
+  if (choices.plot === "compression") return compression(record, choices);
+  if (choices.plot === "cv") return cv(record);
+  if (choices.plot === "cAlpha") return cAlpha(record, choices);
+  const load = loadDrawn(record, choices);
+  return load
+    ? timeCurve(record, load, choices.axis)
+    : badInput("no load has readings: enter times and readings, or bring them in from a file");
+}
+
+export interface SmallPlot {
+  readonly load: LoadRecord;
+  readonly isUnloading: boolean;
+  readonly drawn: Outcome<PlotSpec>;
+}
+
+/** The time curves of all loads over one span of time, so that they can be compared. */
+export function smallPlots(record: TestRecord, axis: "log" | "root"): SmallPlot[] {
+  const plots = loadsRead(record).map((load) => ({
+    load,
+    isUnloading: load.words.load_branch === "unloading",
+    drawn: timeCurve(record, load, axis),
+  }));
+  const domains = plots.flatMap(({ drawn }) => (drawn.ok ? [drawn.value.x.domain] : []));
+  const domain = [Math.min(...domains.map(([low]) => low)), Math.max(...domains.map(([, high]) => high))] as const;
+  return plots.map((plot) => ({
+    ...plot,
+    drawn: then(plot.drawn, (spec) => given({ ...spec, x: { ...spec.x, domain } })),
+  }));
+}

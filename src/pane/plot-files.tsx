@@ -1,0 +1,98 @@
+/** Saves a plot for a report as SVG or PNG, or copies it. */
+import { Button, Field, Select, Text, Textarea } from "@fluentui/react-components";
+import { useState } from "react";
+import { paperPlot, svgFile } from "../plots/paper";
+import type { PlotSpec } from "../plots/spec";
+import { Notice } from "./notice";
+import { copyPicture, copyText, DOTS_PER_INCH, download, fileName, pixelsOf, pngOf, svgBlob } from "./plot-export";
+import { useStyles } from "./plot-styles";
+import { sentenceOf } from "./sentence";
+import { text } from "./text";
+
+const words = text.plot;
+
+/** Widths that a page has room for, mm: a column, two thirds of a page, and the text of A4. Common practice, no source. */
+const WIDTHS_MM = [85, 120, 160] as const;
+
+export interface PlotFilesProps {
+  readonly spec: PlotSpec;
+  /** What the file is called: sheet, plot. */
+  readonly words: readonly string[];
+}
+
+export function PlotFiles({ spec, words: called }: PlotFilesProps) {
+  const styles = useStyles();
+  const [widthMm, setWidth] = useState<number>(WIDTHS_MM[2]);
+  const [said, setSaid] = useState<string>();
+  const [failed, setFailed] = useState<string>();
+  const [byHand, setByHand] = useState<string>();
+  const file = (): string => svgFile(paperPlot(spec, { widthMm }));
+
+  const attempt = (act: () => Promise<string> | string, otherwise?: () => string) => async (): Promise<void> => {
+    setSaid(undefined);
+    setFailed(undefined);
+    setByHand(undefined);
+    try {
+      setSaid(await act());
+    } catch (error) {
+      setFailed(otherwise ? otherwise() : sentenceOf(error));
+    }
+  };
+  const saveSvg = attempt(() => {
+    const name = fileName(called, "svg");
+    download(svgBlob(file()), name);
+    return words.saved(name);
+  });
+  const savePng = attempt(async () => {
+    const name = fileName(called, "png");
+    download(await pngOf(file(), widthMm), name);
+    return words.saved(name);
+  });
+  const copySvg = attempt(
+    async () => {
+      await copyText(file());
+      return words.copied;
+    },
+    () => {
+      setByHand(file());
+      return words.copyByHand;
+    },
+  );
+  const copyPng = attempt(
+    async () => {
+      await copyPicture(pngOf(file(), widthMm));
+      return words.copied;
+    },
+    () => words.noPictureCopy,
+  );
+
+  return (
+    <section aria-label={words.filesHeading} className={styles.files}>
+      <Field label={words.width} hint={words.pixels(pixelsOf(widthMm), DOTS_PER_INCH)} className={styles.narrow}>
+        <Select value={String(widthMm)} onChange={(_, { value }) => setWidth(Number(value))}>
+          {WIDTHS_MM.map((width) => (
+            <option key={width} value={String(width)}>
+              {words.widths[width]}
+            </option>
+          ))}
+        </Select>
+      </Field>
+      <div className={styles.row}>
+        <Button onClick={saveSvg}>{words.saveSvg}</Button>
+        <Button onClick={savePng}>{words.savePng}</Button>
+        <Button onClick={copyPng}>{words.copyPng}</Button>
+        <Button onClick={copySvg}>{words.copySvg}</Button>
+      </div>
+      <Text size={200} className={styles.quiet}>
+        {words.filesHint}
+      </Text>
+      {said !== undefined && <Notice intent="success">{said}</Notice>}
+      {failed !== undefined && <Notice intent="warning">{failed}</Notice>}
+      {byHand !== undefined && (
+        <Field label={words.svgText}>
+          <Textarea value={byHand} readOnly rows={4} onFocus={(event) => event.target.select()} />
+        </Field>
+      )}
+    </section>
+  );
+}
