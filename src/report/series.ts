@@ -171,8 +171,10 @@ function curveBlock(
   ];
   const call = (where: Where) =>
     `CLAY.PRECONSOLIDATION_LINES(${stresses.whole},${values ?? where.column("value")},"${method}","${kind}")`;
-  const drawn = method ? constructionColumns(method, call, frame) : { columns: [], series: [] };
   const isOwnPlane = method !== undefined && METHODS[method].axes[1] !== "value";
+  // A method that reads nothing now has no axes of its own: the test is drawn alone.
+  const isDrawn = method !== undefined && !(isOwnPlane && spec.refusal !== undefined);
+  const drawn = isDrawn ? constructionColumns(method, call, frame) : { columns: [], series: [] };
   const test: BlockSeries[] = [
     { name: "test", style: "thin", x: "x", y: "test" },
     { name: "loading", style: "points", symbol: "filled", x: "x", y: "loading" },
@@ -181,7 +183,7 @@ function curveBlock(
   return {
     ...frame,
     columns: [...columns, ...drawn.columns],
-    series: [...drawn.series, ...(isOwnPlane ? [] : test)],
+    series: [...drawn.series, ...(isOwnPlane && isDrawn ? [] : test)],
   };
 }
 
@@ -207,7 +209,8 @@ function coefficientBlock(
   const { rows } = stresses;
   const each = (cell: (index: number, where: Where) => string) => (where: Where) =>
     Array.from({ length: rows }, (_, index) => cell(index, where));
-  const start = before ? `N(${before})` : "0";
+  const orZero = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},0)`;
+  const start = before ? orZero(before) : "0";
   const helpers: BlockColumn[] = [
     {
       name: "from",
@@ -224,7 +227,7 @@ function coefficientBlock(
       heading: "Greatest before",
       rows,
       cells: each((i, where) =>
-        i === 0 ? `=${start}` : `=MAX(${where.cell("greatest", i - 1)},N(${stresses.cell(i - 1)}))`,
+        i === 0 ? `=${start}` : `=MAX(${where.cell("greatest", i - 1)},${orZero(stresses.cell(i - 1))})`,
       ),
     },
     {

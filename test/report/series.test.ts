@@ -87,7 +87,7 @@ function expectPlot(
 ): void {
   for (const { label, points, style, letters } of spec.series) {
     const name = names[label] ?? label;
-    if (style !== "guide") near(found[name], points);
+    if (style !== "guide") near(found[name], spec.x.scale === "log" ? points.filter(([x]) => x > 0) : points);
     else {
       const [[x0, y0], [x1, y1]] = points;
       const [[a0, b0], [a1, b1]] = found[name];
@@ -122,10 +122,9 @@ describe("what a chart of the demonstration shows is the plot of the pane", () =
       ["strain", "strain_end"],
     ] as const) {
       const spec = must(compressionPlot(stresses, numbers(name), value, { method }));
-      expect(spec.refusal).toBeUndefined();
+      // The demonstration's load steps are too coarse for Janbu's reading.
+      expect(spec.refusal === undefined).toBe(method !== "janbu");
       const found = await drawn({ plot: "compression", value, method });
-      // Janbu's modulus is drawn twice: as points and joined.
-      if (found.modulus) found.modulus = found.modulus.slice(0, found.modulus.length / 2);
       expectPlot(found, spec, { "preconsolidation stress": "σ′p" });
     }
   });
@@ -179,7 +178,7 @@ test("every load as small multiples, on one sheet, in rows of three", async () =
   expect(new Set(plan.charts!.map(({ box }) => box.col)).size).toBe(3);
   const name = await port.insertSheet(plan);
   for (const [index, chart] of plan.charts!.entries())
-    expect(shown(name, chart).readings.length).toBeGreaterThan(5 - index * 0);
+    expect([index, shown(name, chart).readings.length > 5]).toEqual([index, true]);
 });
 
 test("series on a sheet of their own, with a name that needs quotes", async () => {

@@ -164,7 +164,9 @@ export function chartCommands(
     if (named === undefined) throw new Error(`a chart shows cells of the sheet "${sheet}", which is not there`);
     return { sheetId: named, zone: toZone(box) };
   };
-  return Array.from(charts, ({ box, series, ...chart }, index) => ({
+  // The engine takes only what was made in its own frame.
+  const own = JSON.parse(JSON.stringify(charts)) as ChartPlan[];
+  return own.map(({ box, series, ...chart }, index) => ({
     type: ADD_CHART,
     sheetId,
     figureId: `${sheetId}-chart-${index + 1}`,
