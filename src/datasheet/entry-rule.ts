@@ -10,21 +10,22 @@ const range = ({ least, above, most }: Limits): string => {
   return both && ` ${both}`;
 };
 
-/** None for texts. */
+/** None for texts. `loads`: how many the sheet has. */
 export function entryRule(
   { label, measure, limits }: Pick<Field, "label" | "measure" | "limits">,
   box: Box,
+  loads: number,
 ): EntryRule | undefined {
   const called = label.trim();
-  if (measure === "text") return undefined;
-  if (measure === "date")
+  if (measure === "text" || measure === "pick") return undefined;
+  if (measure === "date" || measure === "moment")
     return {
       box,
       kind: "date",
       ...DATE_LIMITS,
-      message: `${called}: enter a date of this computer's own form, from 1990 to 2099.`,
+      message: `${called}: enter a date${measure === "moment" ? ", with the time if you like," : ""} of this computer's own form, from 1990 to 2099.`,
     };
-  const allowed = limits ?? limitsOf(measure);
+  const allowed = (typeof limits === "function" ? limits(loads) : limits) ?? limitsOf(measure);
   return {
     box,
     kind: "number",

@@ -15,8 +15,10 @@ export interface Field {
   /** What a blank sheet starts with. */
   readonly value?: CellValue | Readonly<Record<System, CellValue>>;
   readonly formula?: string;
-  /** What may be typed, where that is not what the measure allows. */
-  readonly limits?: Limits;
+  /** What may be typed, where that is not what the measure allows; it may depend on how many loads the sheet has. */
+  readonly limits?: Limits | ((loads: number) => Limits);
+  /** Lines of text that it has room for, where that is more than one. */
+  readonly lines?: number;
 }
 
 /**
@@ -29,6 +31,8 @@ export interface Column extends Omit<Field, "kind"> {
   readonly heading: readonly [string, string];
   /** The line before the first row: where the test starts from. */
   readonly start?: string;
+  /** Columns of the sheet that it takes, merged; absent, one. */
+  readonly span?: number;
   /** Filled by the spill of the formula in an earlier column. */
   readonly spilled?: boolean;
 }
@@ -37,6 +41,8 @@ export interface Column extends Omit<Field, "kind"> {
 export interface Table {
   readonly columns: readonly Column[];
   readonly rows: number;
+  /** Lines of text that each of its rows has room for; absent, one. */
+  readonly lines?: number;
 }
 
 /** A formula that spills a table of label, value and words; its rows are reserved, each with what its value measures. */

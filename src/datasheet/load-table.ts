@@ -5,7 +5,9 @@
 import { when, type Column, type Table } from "./field";
 import type { Measure } from "./measures";
 
+/** Loads that a sheet has unless another number is asked for, and the most that it may have. */
 export const LOADS = 24;
+export const MOST_LOADS = 48;
 
 type Heading = readonly [string, string];
 
@@ -143,10 +145,10 @@ const COMPRESSION: readonly Column[] = [
     "Corrected deformation at d100",
     ["Deform.", "at d100"],
     "length",
-    '=IF({time_method}="root time",' +
+    '=IF([load_method]="root time",' +
       `IF(OR([root_d100]="",[deformation]=""),"",${deformation("[root_d100]")}-[apparatus_deflection]),` +
       `IF(OR([log_d100]="",[deformation]=""),"",${deformation("[log_d100]")}-[apparatus_deflection]))`,
-    "d100 of the chosen construction, as corrected cumulative deformation; blank where it gave none.",
+    "d100 of the load's own construction, as corrected cumulative deformation; blank where it gave none.",
   ),
   result(
     "strain_d100",
@@ -201,6 +203,9 @@ const repeated = (part: string): readonly Column[] => [
 const coefficientOfConsolidation = (time: string, call: string) =>
   when([`[${time}]`, "[height_middle]"], `CLAY.${call}([${time}],[height_middle],{drainage},{cv_unit},{length_unit})`);
 
+/** The construction chosen for every load. */
+const METHOD = 'IF({time_method}="root time","root time","log time")';
+
 const COEFFICIENTS: readonly Column[] = [
   ...repeated("coefficients"),
   result(
@@ -236,12 +241,23 @@ const COEFFICIENTS: readonly Column[] = [
     "cv = 0.848 Hdr^2 / t90; Hdr is half the middle height in double drainage.",
   ),
   result(
+    "load_method",
+    "Construction of the load",
+    ["d100 and", "cv by"],
+    "text",
+    when(
+      ["[load_stress]"],
+      `IF(IFERROR(COUNT({pick_load}),0)=0,${METHOD},CLAY.LAST_PICK([load_number],"cv by",{pick_load},{pick_of},{pick_after},${METHOD}))`,
+    ),
+    'The construction whose d100 and cv are carried on: the last "cv by" of the load in the table of picks, otherwise the one chosen among the results.',
+  ),
+  result(
     "cv_chosen",
     "cv carried on",
     ["cv", "chosen"],
     "cv",
-    '=IF({time_method}="root time",[cv_root_time],[cv_log_time])',
-    "cv of the construction chosen among the results.",
+    '=IF([load_method]="root time",[cv_root_time],[cv_log_time])',
+    "cv of the load's own construction.",
   ),
   {
     name: "load_temperature",
@@ -289,7 +305,7 @@ const COEFFICIENTS: readonly Column[] = [
   {
     name: "load_remark",
     label: "Remark on the load",
-    heading: ["Remark", ""],
+    heading: ["Remark", "(in full: Remarks)"],
     measure: "text",
     kind: "remark",
     formula: when(
@@ -297,7 +313,7 @@ const COEFFICIENTS: readonly Column[] = [
       'IF(COUNT({apparatus_stress})=0,"not corrected for the apparatus; ","")' +
         '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")&[time_remark]',
     ),
-    note: "What the reduction says of the load; the whole text stands with the time curves too.",
+    note: "What the reduction says of the load; in full on the page of remarks.",
   },
 ];
 
@@ -308,8 +324,9 @@ const TIME_CURVES: readonly Column[] = [
     "Log time: d0",
     ["log time", "d0"],
     "drawn",
-    '=IF(COUNT({readings_#})=0,"",CLAY.TIME_CURVE({times_#},{readings_#}))',
-    "One formula spills the whole row: the log-of-time and root-time constructions on the load's readings. Blank where a method does not apply.",
+    // Where the table of picks is blank, or was deleted, the readings alone decide.
+    '=IF(COUNT({readings_#})=0,"",CLAY.TIME_CURVE({times_#},{readings_#},IF(IFERROR(COUNT({pick_load}),0)=0,"",CLAY.LOAD_PICKS([load_number],{pick_load},{pick_of},{pick_after}))))',
+    "One formula spills the whole row: the log-of-time and root-time constructions on the load's readings, with the picks by hand of the load. Blank where a method does not apply.",
   ),
   spilled("log_d50", "Log time: d50", ["log time", "d50"], "drawn", "Half way between d0 and d100."),
   spilled("log_d100", "Log time: d100", ["log time", "d100"], "drawn", "Tangent at the inflection meets the tail."),
@@ -329,11 +346,11 @@ const TIME_CURVES: readonly Column[] = [
   {
     name: "time_remark",
     label: "Remark on the time curve",
-    heading: ["Remark", ""],
+    heading: ["Remark", "(in full: Remarks)"],
     measure: "text",
     kind: "remark",
     spilled: true,
-    note: "What the constructions say of the readings.",
+    note: "What the constructions say of the readings; in full on the page of remarks.",
   },
 ];
 
@@ -345,6 +362,9 @@ export const LOAD_PARTS: readonly { readonly title: string; readonly columns: re
 ];
 
 export const LOAD_TABLE: Table = { rows: LOADS, columns: LOAD_PARTS.flatMap(({ columns }) => columns) };
+
+/** The load table of a sheet with another number of loads. */
+export const loadTable = (loads: number): Table => ({ ...LOAD_TABLE, rows: loads });
 
 /** Hand schedule, minutes: near-geometric, as ASTM D2435 lists them (from memory; check the edition that applies). */
 export const HAND_TIMES = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440] as const;

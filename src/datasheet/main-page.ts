@@ -11,7 +11,6 @@ import {
   MV_UNITS,
   STRESS_UNITS,
 } from "./unit-choices";
-import { LOADS } from "./load-table";
 import { ANY_NUMBER, type Measure } from "./measures";
 import { when, type Field, type Spill, type Table } from "./field";
 
@@ -60,12 +59,21 @@ const IDENTIFICATION = panels(
     input("depth", "Depth", "depth", "Depth of the middle of the specimen below ground level."),
   ],
   [
+    text("sample_id", "Sample ID", "The number under which the sample is kept and handed over with its data."),
+    input("sample_top", "Top", "depth", "Depth of the top of the sample below ground level."),
+    text("specimen_orientation", "Cut", "How the specimen's axis stood in the ground.", [
+      "vertical",
+      "horizontal",
+      "other: see remarks",
+    ]),
+  ],
+  [
     text("soil_description", "Soil"),
     text("atterberg_limits", "Limits", "Liquid and plastic limit, where they were measured."),
     text("condition", "Condition", "State of the specimen before the test.", ["intact", "remoulded", "compacted"]),
   ],
   [
-    text("preparation", "Prepared", "Trimming, orientation, time from extrusion, anything patched or lost."),
+    text("preparation", "Prepared", "Trimming, time from extrusion, anything patched or lost."),
     text("standard", "Standard", "The standard and edition that the contract names."),
     text("test_method", "Loads for", "How long each load stays: a fixed time, or until primary has ended.", [
       "24 h loads",
@@ -113,6 +121,16 @@ const APPARATUS = panels(
       choices: ["double", "single"],
       value: "double",
     }),
+  ],
+  [
+    input(
+      "registered_diameter",
+      "Ring register: diameter",
+      "length",
+      "What the ring register has for this ring; the measured one is typed below.",
+    ),
+    input("registered_height", "Ring register: height", "length", "Height of the ring in the register."),
+    input("registered_ring_mass", "Ring register: mass", "mass", "Mass of the ring in the register, clean and dry."),
   ],
   [
     text("frame_number", "Load frame number"),
@@ -205,6 +223,12 @@ const MASSES = panels(
       "length",
       when(SOLIDS, "CLAY.SOLIDS_HEIGHT({dry_mass},{specific_gravity},{diameter},{length_unit})"),
       "Hs = Md / (Gs rho_w A), A = pi D^2 / 4, rho_w = 1.000 g/cm3.",
+    ),
+    input(
+      "largest_particle",
+      "Largest particle",
+      "length",
+      "Largest grain or inclusion found in the specimen after the test.",
     ),
   ],
 );
@@ -445,7 +469,7 @@ const CHOICES: readonly Field[] = [
     "Vertical effective stress in the ground at the depth of the specimen.",
   ),
   input("c_alpha_load", "C alpha of load number", "count", "Number of the load whose C alpha is reported.", {
-    limits: { least: 1, most: LOADS },
+    limits: (loads) => ({ least: 1, most: loads }),
   }),
   input(
     "field_factor",
@@ -532,11 +556,8 @@ const IN_SITU = ["{in_situ_stress}", "{preconsolidation_stress}", "{void_ratio_i
 const FIELD_CALL = `CLAY.FIELD_CURVE(${CURVE},{in_situ_stress},{preconsolidation_stress},IF({field_factor}="",0.42,{field_factor}),{void_ratio_initial})`;
 const ofField = (row: string, column: number): string =>
   when(IN_SITU, `VLOOKUP("${row}",${FIELD_CALL},${column},FALSE)`);
-const ofQuality = (item: string): string =>
-  when(
-    IN_SITU,
-    `CLAY.SAMPLE_QUALITY(${CURVE},{in_situ_stress},{preconsolidation_stress},{void_ratio_initial},"e","${item}")`,
-  );
+const QUALITY_CALL = `CLAY.SAMPLE_QUALITY(${CURVE},{in_situ_stress},{preconsolidation_stress},{void_ratio_initial},"e"`;
+const ofQuality = (item: string): string => when(IN_SITU, `${QUALITY_CALL},"${item}")`);
 const MEETS = "meets the laboratory line";
 
 const FIELD: readonly Field[] = [
@@ -634,9 +655,16 @@ const SPREAD: Spill = {
   spills: [...Array<Measure>(7).fill("stress"), "percent", "stress", "stress", "text", "text"],
 };
 
-/** Lines of text across the page. */
+/** Texts across the page of remarks. Each formula gives one value: Excel lets no array stand in merged cells. */
 export const REMARKS: readonly Field[] = [
-  { ...text("test_remarks", "Test remarks", "Deviations, disturbance, shells, seams, anything a reader must know.") },
+  {
+    ...text("deviations", "Deviations", "Every departure from the standard, with the reason; none is said too."),
+    lines: 3,
+  },
+  {
+    ...text("test_remarks", "Test remarks", "Disturbance, shells, seams, anything else a reader must know."),
+    lines: 3,
+  },
   {
     name: "specimen_remark",
     label: "On the specimen",
@@ -644,17 +672,20 @@ export const REMARKS: readonly Field[] = [
     kind: "remark",
     formula: when(
       [...SOLIDS, "{initial_height}", "{ring_and_wet_before}", "{ring_and_wet_after}"],
-      'CLAY.SPECIMEN({diameter},{initial_height},{ring_mass},{ring_and_wet_before},{ring_and_wet_after},{ring_and_dry},{specific_gravity},{final_height},{length_unit},"remark")',
+      'VLOOKUP("remark",CLAY.SPECIMEN({diameter},{initial_height},{ring_mass},{ring_and_wet_before},{ring_and_wet_after},{ring_and_dry},{specific_gravity},{final_height},{length_unit}),2,FALSE)',
     ),
     note: "What the masses and sizes say of themselves.",
+    lines: 2,
   },
   {
     name: "preconsolidation_remark",
     label: "On the curve",
     measure: "text",
     kind: "remark",
-    formula: ofCurve(`PRECONSOLIDATION(${CURVE},"casagrande","remark")`),
+    formula:
+      '=IF(COUNT({void_ratio_curve})=0,"",VLOOKUP("remark",CLAY.PRECONSOLIDATION({load_stress},{void_ratio_curve},"casagrande"),2,FALSE))',
     note: "What Casagrande's construction says of the curve.",
+    lines: 2,
   },
   {
     name: "preconsolidation_verdict",
@@ -663,6 +694,7 @@ export const REMARKS: readonly Field[] = [
     kind: "remark",
     formula: '=IF(COUNT({void_ratio_curve})=0,"",IFERROR(VLOOKUP("verdict",{preconsolidation_spread},2,FALSE),""))',
     note: "How far the methods agree.",
+    lines: 2,
   },
   {
     name: "field_remark",
@@ -671,14 +703,25 @@ export const REMARKS: readonly Field[] = [
     kind: "remark",
     formula: ofField("remark", 2),
     note: "What the field curve says of itself.",
+    lines: 2,
   },
   {
     name: "quality_remark",
     label: "On the sample",
     measure: "text",
     kind: "remark",
-    formula: ofQuality("remark"),
+    formula: when(IN_SITU, `VLOOKUP("remark",${QUALITY_CALL}),2,FALSE)`),
     note: "What the quality of the sample says of itself.",
+    lines: 2,
+  },
+  {
+    name: "remarks_on_loads",
+    label: "On the loads",
+    measure: "text",
+    kind: "remark",
+    formula: '=IF(COUNT({end_reading})=0,"",CLAY.REMARKS_BY_LOAD({load_number},{load_remark}))',
+    note: "What the reduction says of the loads, each remark once, with the loads that it is true of.",
+    lines: 26,
   },
 ];
 
@@ -696,18 +739,16 @@ export interface Section {
   /** How many columns a typed text takes. */
   readonly textColumns: number;
   readonly panels: readonly (readonly Part[])[];
+  /** Whether it begins a printed page. */
+  readonly newPage?: boolean;
 }
 
 export const SECTIONS: readonly Section[] = [
   { title: "Identification", labelColumns: 1, textColumns: 3, panels: IDENTIFICATION },
   { title: "Units, apparatus and dial", labelColumns: 3, textColumns: 1, panels: APPARATUS },
-  { title: "Masses and sizes", labelColumns: 3, textColumns: 1, panels: MASSES },
-  {
-    title: "Water content of trimmings, and apparatus deflection",
-    labelColumns: 3,
-    textColumns: 1,
-    panels: [[TINS, ...TRIMMINGS], [], [DEFLECTION]],
-  },
+  { title: "Apparatus deflection", labelColumns: 3, textColumns: 1, panels: [[DEFLECTION]] },
+  { title: "Masses and sizes", labelColumns: 3, textColumns: 1, panels: MASSES, newPage: true },
+  { title: "Water content of trimmings", labelColumns: 3, textColumns: 1, panels: [[TINS], [], TRIMMINGS] },
   {
     title: "Results",
     labelColumns: 3,

@@ -11,6 +11,10 @@ interface MeasureSpec {
 export const MEASURES = {
   text: { unit: "" },
   date: { unit: "", format: "yyyy-mm-dd" },
+  /** Date and time of day. */
+  moment: { unit: "", format: "yyyy-mm-dd hh:mm" },
+  /** A number, or a word in its place. */
+  pick: { unit: "" },
   length: { unit: { formula: "={length_unit}" }, format: { SI: "0.000", US: "0.0000" } },
   stress: { unit: { formula: "={stress_unit}" }, format: { SI: "0.0", US: "0.000" } },
   cv: { unit: { formula: "={cv_unit}" }, format: { SI: "0.00", US: "0.0000" } },

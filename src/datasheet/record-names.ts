@@ -22,6 +22,11 @@ export const NUMBERS = [
   "lever_ratio",
   "c_alpha_load",
   "field_factor",
+  "sample_top",
+  "registered_diameter",
+  "registered_height",
+  "registered_ring_mass",
+  "largest_particle",
 ] as const;
 
 /** Typed words and dates, one cell each. */
@@ -69,6 +74,9 @@ export const WORDS = [
   "dial_calibration_due",
   "frame_calibration_due",
   "balance_calibration_due",
+  "sample_id",
+  "specimen_orientation",
+  "deviations",
 ] as const;
 
 /** Numbers that the sheet works out, one cell each. */
@@ -118,6 +126,7 @@ export const REMARKS = [
   "quality_remark",
   "quality_class",
   "quality_strain_class",
+  "remarks_on_loads",
 ] as const;
 
 /** Numbers that the sheet works out for each load. */
@@ -153,21 +162,11 @@ export const LOAD_RESULTS = [
   "cv_20",
 ] as const;
 
-export const LOAD_WORDS = ["load_branch", "curve_point", "load_remark", "time_remark"] as const;
+export const LOAD_WORDS = ["load_branch", "load_method", "curve_point", "load_remark", "time_remark"] as const;
 
-export type NumberName = (typeof NUMBERS)[number] | (typeof EXTRA_NUMBERS)[number];
-export type WordName = (typeof WORDS)[number] | (typeof EXTRA_WORDS)[number];
+export type NumberName = (typeof NUMBERS)[number];
+export type WordName = (typeof WORDS)[number];
 export type ResultName = (typeof RESULTS)[number];
 export type RemarkName = (typeof REMARKS)[number];
 export type LoadResultName = (typeof LOAD_RESULTS)[number];
 export type LoadWordName = (typeof LOAD_WORDS)[number];
-
-/** Numbers, and words or dates, that a firm may add to its sheet; a blank sheet has no cell for them, and none is missed. */
-export const EXTRA_NUMBERS = [
-  "registered_diameter",
-  "registered_height",
-  "registered_ring_mass",
-  "largest_particle",
-  "sample_top",
-] as const;
-export const EXTRA_WORDS = ["sample_id"] as const;

@@ -6,14 +6,14 @@
  * depths to m; masses are g, times minutes, water contents, strains and saturations ratios. Readings stay divisions of the
  * dial as typed; its factor is in mm. Nothing is guessed: a cell that holds what it should not gives no value, and is listed.
  */
+import { standingRows } from "../reduction/increment/picks";
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 import type { CellValue } from "../workbook/port";
-import { FIELDS, type NamedField } from "./fields";
+import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "./fields";
 import { LOADS, loadSuffix } from "./load-table";
 import type { Measure } from "./measures";
+import { PICK_COLUMNS, type RecordedPick } from "./picks";
 import {
-  EXTRA_NUMBERS,
-  EXTRA_WORDS,
   LOAD_RESULTS,
   LOAD_WORDS,
   NUMBERS,
@@ -76,7 +76,7 @@ export interface DeflectionRow {
   readonly unloading?: number;
 }
 
-/** A value replaced by hand: columns that a firm may add (override_of, override_reason, override_by). */
+/** A value replaced by hand, in columns that a firm may add (override_of, override_reason, override_by) or by a pick that counts. */
 export interface Override {
   readonly of: string;
   readonly reason?: string;
@@ -91,6 +91,8 @@ export interface TestRecord {
   readonly deflections: readonly DeflectionRow[];
   readonly loads: readonly LoadRecord[];
   readonly overrides: readonly Override[];
+  /** Rows of the table of picks by hand that hold anything, in their order; the last one of a load and pick counts. */
+  readonly picks: readonly RecordedPick[];
   /** What the sheet shows as worked out. */
   readonly results: Readonly<Partial<Record<ResultName, number>>>;
   readonly remarks: Readonly<Partial<Record<RemarkName, string>>>;
@@ -120,24 +122,8 @@ const UNIT_QUANTITIES = Object.fromEntries(
 
 /** Names that a firm may add, with what they measure. */
 const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
-  { name: "registered_diameter", measure: "length" },
-  { name: "registered_height", measure: "length" },
-  { name: "registered_ring_mass", measure: "mass" },
-  { name: "largest_particle", measure: "length" },
-  { name: "lever_ratio", measure: "ratio" },
-  { name: "sample_top", measure: "depth" },
-  { name: "swelling_pressure", measure: "stress" },
-  { name: "sample_type", measure: "text" },
-  { name: "sample_id", measure: "text" },
-  { name: "sample_date", measure: "date" },
-  { name: "laboratory", measure: "text" },
-  { name: "depth_unit", measure: "text" },
-  { name: "dial_calibration_due", measure: "date" },
-  { name: "frame_calibration_due", measure: "date" },
-  { name: "balance_calibration_due", measure: "date" },
   { name: "load_number", measure: "count" },
   { name: "load_mass", measure: "mass" },
-  { name: "load_temperature", measure: "ratio" },
   { name: "override_of", measure: "text" },
   { name: "override_reason", measure: "text" },
   { name: "override_by", measure: "text" },
@@ -146,10 +132,9 @@ const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
 type Described = Pick<NamedField, "name" | "measure" | "choices"> & { readonly label: string };
 
 const DESCRIBED: ReadonlyMap<string, Described> = new Map(
-  [...EXTRA.map((extra) => ({ ...extra, label: extra.name.replaceAll("_", " ") })), ...FIELDS].map((field) => [
-    field.name,
-    field,
-  ]),
+  [...EXTRA.map((extra) => ({ ...extra, label: extra.name.replaceAll("_", " ") })), ...FIELDS, ...MORE_FIELDS].map(
+    (field) => [field.name, field],
+  ),
 );
 
 /** Every name that a record is read from, for `readNames`. */
@@ -161,6 +146,10 @@ export const cellCalled = (name: string): string => `${DESCRIBED.get(name)?.labe
 /** The day of a date cell (days since 1899-12-30) as yyyy-mm-dd. */
 const isoDate = (serial: number): string =>
   new Date(Math.round((Math.floor(serial) - 25_569) * 86_400_000)).toISOString().slice(0, 10);
+
+/** The same with the time of day, to the minute. */
+const isoMoment = (serial: number): string =>
+  new Date(Math.round((serial - 25_569) * 1440) * 60_000).toISOString().slice(0, 16).replace("T", " ");
 
 const LAST_DAY = 2_958_465;
 /** Whole numbers that dates of this century are stored as: no mass, length or ratio is one of them. */
@@ -225,6 +214,18 @@ class Reader {
     return found ?? this.#fault(name, row, "choice", `holds "${short(text)}": choose one of ${choices.join(", ")}`);
   }
 
+  /** A number, or a word in its place. */
+  value(name: string, row: number): number | string | undefined {
+    const cell = this.#cell(name, row);
+    return typeof cell === "number" ? cell : this.#text(name, row);
+  }
+
+  /** A date with its time of day, or the text that stands in its place. */
+  moment(name: string, row: number): string | undefined {
+    const cell = this.#cell(name, row);
+    return typeof cell === "number" && cell >= 1 && cell <= LAST_DAY ? isoMoment(cell) : this.#text(name, row);
+  }
+
   /** Only the names that the sheet gives a value for. */
   pick<N extends string, T>(names: readonly N[], read: (name: N) => T | undefined): Partial<Record<N, T>> {
     const found: Partial<Record<N, T>> = {};
@@ -271,9 +272,11 @@ export function readRecord(values: NamedValues): TestRecord {
   const reader = new Reader(values);
   const number = (name: string) => reader.number(name);
   const word = (name: string) => reader.word(name);
+  const picks = readPicks(reader);
+  const loads = readLoads(reader);
   const record = {
-    numbers: reader.pick([...NUMBERS, ...EXTRA_NUMBERS], number),
-    words: reader.pick([...WORDS, ...EXTRA_WORDS], word),
+    numbers: reader.pick(NUMBERS, number),
+    words: reader.pick(WORDS, word),
     tins: rowsOf(reader, ["tin_number", "tin_mass", "tin_and_wet", "tin_and_dry"], (row): Tin => ({
       number: reader.word("tin_number", row),
       mass: reader.number("tin_mass", row),
@@ -285,16 +288,16 @@ export function readRecord(values: NamedValues): TestRecord {
       loading: reader.number("apparatus_loading", row),
       unloading: reader.number("apparatus_unloading", row),
     })).filter((row) => Object.values(row).some((value) => value !== undefined)),
-    overrides: rowsOf(reader, ["override_of"], (row) => ({
-      of: reader.word("override_of", row) ?? "",
-      reason: reader.word("override_reason", row),
-      by: reader.word("override_by", row),
-    })).filter(({ of }) => of !== ""),
-    loads: readLoads(reader),
+    overrides: [...readOverrides(reader), ...overridesOf(picks)],
+    picks,
+    loads: loads.filter(isUsed),
     results: reader.pick(RESULTS, number),
     remarks: reader.pick(REMARKS, word),
   };
-  const missing = FIELDS.map(({ name }) => name).filter((name) => !(name in values));
+  const last = Math.max(...loads.map((load) => load.number));
+  const missing = fieldsFor(last)
+    .map(({ name }) => name)
+    .filter((name) => !(name in values));
   return { ...record, missing, faults: reader.faults };
 }
 
@@ -303,7 +306,7 @@ const rowsOf = <T>(reader: Reader, names: readonly string[], read: (row: number)
 
 function readLoads(reader: Reader): LoadRecord[] {
   const rows = Math.max(reader.rows("load_stress"), LOADS);
-  const loads = Array.from({ length: rows }, (_, row): LoadRecord => {
+  return Array.from({ length: rows }, (_, row): LoadRecord => {
     const number = reader.rows("load_number") > 0 ? (reader.number("load_number", row) ?? 0) : row + 1;
     const series = `_${loadSuffix(number)}`;
     return {
@@ -313,13 +316,44 @@ function readLoads(reader: Reader): LoadRecord[] {
       started: reader.word("load_started", row),
       hangerMass: reader.number("load_mass", row),
       temperature: reader.number("load_temperature", row),
-      readings: number >= 1 && number <= LOADS ? readReadings(reader, `times${series}`, `readings${series}`) : [],
+      readings: DESCRIBED.has(`times${series}`) ? readReadings(reader, `times${series}`, `readings${series}`) : [],
       results: reader.pick(LOAD_RESULTS, (name) => reader.number(name, row)),
       words: reader.pick(LOAD_WORDS, (name) => reader.word(name, row)),
     };
   });
-  // A row without a number was put in between the loads, and is none.
-  return loads.filter(({ number, stress, readings }) => number > 0 && (stress !== undefined || readings.length > 0));
+}
+
+/** A row without a number was put in between the loads, and is none. */
+const isUsed = ({ number, stress, readings }: LoadRecord): boolean =>
+  number > 0 && (stress !== undefined || readings.length > 0);
+
+const readOverrides = (reader: Reader): Override[] =>
+  rowsOf(reader, ["override_of"], (row) => ({
+    of: reader.word("override_of", row) ?? "",
+    reason: reader.word("override_reason", row),
+    by: reader.word("override_by", row),
+  })).filter(({ of }) => of !== "");
+
+function readPicks(reader: Reader): RecordedPick[] {
+  const rows = rowsOf(reader, PICK_COLUMNS, (row): RecordedPick => ({
+    row: row + 1,
+    load: reader.number("pick_load", row),
+    of: reader.word("pick_of", row),
+    before: reader.value("pick_before", row),
+    after: reader.value("pick_after", row),
+    reason: reader.word("pick_reason", row),
+    by: reader.word("pick_by", row),
+    when: reader.moment("pick_when", row),
+  }));
+  return rows.filter(({ row: _, ...cells }) => Object.values(cells).some((cell) => cell !== undefined));
+}
+
+/** The picks that count, as values replaced by hand. */
+function overridesOf(picks: readonly RecordedPick[]): Override[] {
+  const loads = [...new Set(picks.flatMap(({ load }) => load ?? []))];
+  return loads.flatMap((load) =>
+    [...standingRows(picks, load)].map(([of, { reason, by }]) => ({ of: `${of} of load ${load}`, reason, by })),
+  );
 }
 
 /** The schedule of times below the last reading says nothing, and is left out. */

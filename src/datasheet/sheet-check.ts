@@ -4,8 +4,10 @@
  */
 import type { Box, SheetName } from "../workbook/port";
 import { boxAddress } from "./address";
-import { FIELDS, type NamedField } from "./fields";
+import { METHOD_PICK, TIME_METHODS } from "../reduction/increment/picks";
+import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "./fields";
 import { LOAD_TABLE } from "./load-table";
+import { PICK_COLUMNS, type RecordedPick } from "./picks";
 import { cellCalled, readRecord, RECORD_NAMES, type NamedValues } from "./record";
 import { usesOf } from "./uses";
 import { newsSince, TEMPLATE_VERSION } from "./versions";
@@ -31,7 +33,7 @@ export interface SheetCheck {
 export const CHECKED_NAMES: readonly string[] = [...new Set([...RECORD_NAMES, "load_number", "template_version"])];
 
 const lower = (name: string): string => name.toLowerCase();
-const KNOWN = new Map(FIELDS.map((field) => [lower(field.name), field]));
+const KNOWN = new Map([...FIELDS, ...MORE_FIELDS].map((field) => [lower(field.name), field]));
 const INTERNAL = new Set(["load_number"]);
 
 const at = (box: Box): string => boxAddress(box).replaceAll("$", "");
@@ -63,9 +65,16 @@ interface Standing {
   readonly box: Box;
 }
 
-function namesFindings(places: Map<string, SheetName[]>, lacking: ReadonlySet<string>): Finding[] {
+function namesFindings(
+  places: Map<string, SheetName[]>,
+  lacking: ReadonlySet<string>,
+  { load_number = [] }: NamedValues,
+): Finding[] {
   const findings: Finding[] = [];
-  for (const { name } of [...FIELDS, { name: "load_number" }]) {
+  const loads = Math.max(0, ...load_number.map(([number]) => Number(number) || 0));
+  // A load beyond the usual ones is asked for where the sheet numbers it, and told of wherever it is.
+  const needed = new Set(fieldsFor(loads).map(({ name }) => name));
+  for (const { name } of [...FIELDS, ...MORE_FIELDS, { name: "load_number" }]) {
     const found = places.get(lower(name)) ?? [];
     const standing = found.filter(({ place }) => place !== "lost");
     if (standing.length === 0 && found.length > 0)
@@ -74,7 +83,7 @@ function namesFindings(places: Map<string, SheetName[]>, lacking: ReadonlySet<st
         sentence: `${cellCalled(name)} leads to no cell: what it named was deleted (#REF!). ${consequence(name)}`,
         attach: [name],
       });
-    else if (standing.length === 0 && !lacking.has(name) && !INTERNAL.has(name))
+    else if (standing.length === 0 && needed.has(name) && !lacking.has(name))
       findings.push({
         weight: "stop",
         sentence: `${cellCalled(name)} is missing. ${consequence(name)}`,
@@ -121,6 +130,7 @@ function shapeFindings(standing: readonly Standing[]): Finding[] {
     LOAD_TABLE.columns.map(({ name }) => name),
     "load_stress",
   );
+  uneven([...PICK_COLUMNS, "pick_remark"], "pick_load");
   for (const name of by.keys()) if (name.startsWith("times_")) uneven([name.replace("times", "readings")], name);
   uneven(["tin_mass", "tin_and_wet", "tin_and_dry"], "tin_mass");
   uneven(["apparatus_loading", "apparatus_unloading"], "apparatus_stress");
@@ -162,6 +172,45 @@ function rowFindings(values: NamedValues, numbers: Box | undefined): Finding[] {
   });
 }
 
+/** What a reviewer would ask of the rows of the table of picks. Rows are those of the sheet, where its name leads to cells. */
+function pickFindings(
+  picks: readonly RecordedPick[],
+  loads: readonly unknown[] | undefined,
+  table: Box | undefined,
+): Finding[] {
+  return picks.flatMap(({ row, load, of, after, reason, by }): Finding[] => {
+    const where = table ? `Row ${table.row + row}` : `Row ${row} of the table of picks`;
+    const say = (weight: Finding["weight"], sentence: string): Finding => ({
+      weight,
+      sentence: `${where} ${sentence}`,
+    });
+    if (load === undefined || of === undefined || after === undefined || after === 0)
+      return [say("look", "of the picks by hand is unfinished and not used: it needs a load, a pick and a new value.")];
+    if (loads && !loads.includes(load))
+      return [
+        say("stop", `picks ${of} of load ${load}, and there is no such load: correct the load, or clear the row.`),
+      ];
+    const word = String(after).trim().toLowerCase();
+    const known: readonly string[] = TIME_METHODS;
+    if (word !== "automatic" && (of === METHOD_PICK ? !known.includes(word) : typeof after !== "number"))
+      return [
+        say(
+          "stop",
+          `picks "${after}" as ${of} of load ${load}, which cannot be used: enter ${of === METHOD_PICK ? TIME_METHODS.join(" or ") : "a number"}, or automatic.`,
+        ),
+      ];
+    const lacks = [...(reason === undefined ? ["reason"] : []), ...(by === undefined ? ["initials"] : [])];
+    return lacks.length === 0
+      ? []
+      : [
+          say(
+            "look",
+            `picks ${of} of load ${load} without ${lacks.join(" and ")}: it is used, and a reviewer will ask.`,
+          ),
+        ];
+  });
+}
+
 const isUnbound = (value: unknown): boolean => value === "#NAME?" || value === "#BAD_EXPR";
 
 export function checkSheet(names: readonly SheetName[], values: NamedValues): SheetCheck {
@@ -187,14 +236,17 @@ export function checkSheet(names: readonly SheetName[], values: NamedValues): Sh
     return place === undefined || place === "lost" ? [] : [{ field, box: place }];
   });
   const unbound = Object.values(values).flat(2).filter(isUnbound).length;
-  const faults = readRecord(values).faults.filter(({ name, row, kind }) => {
+  const record = readRecord(values);
+  const boxOfName = (name: string) => standing.find(({ field }) => field.name === name)?.box;
+  const faults = record.faults.filter(({ name, row, kind }) => {
     const value = values[name]?.[(row ?? 1) - 1]?.[0];
     return !(kind === "error" && isUnbound(value));
   });
   const findings: Finding[] = [
-    ...namesFindings(places, lacking),
+    ...namesFindings(places, lacking, values),
     ...shapeFindings(standing),
-    ...rowFindings(values, standing.find(({ field }) => field.name === "load_number")?.box),
+    ...rowFindings(values, boxOfName("load_number")),
+    ...pickFindings(record.picks, values.load_number?.flat(), boxOfName("pick_load")),
     ...(unbound > 0
       ? [
           {

@@ -3,9 +3,10 @@ import type { Box, CellPlan, CellValue, EntryRule, SheetPlan } from "../workbook
 import { cellAddress } from "./address";
 import { entryRule } from "./entry-rule";
 import type { Column, Field, Spill, Table } from "./field";
-import { HAND_TIMES, LOAD_PARTS, LOAD_TABLE, LOADS, loadSuffix, readingsOf } from "./load-table";
+import { HAND_TIMES, LOAD_PARTS, LOADS, loadSuffix, loadTable, MOST_LOADS, readingsOf } from "./load-table";
 import { CAUTION, REMARKS, SECTIONS, type Part } from "./main-page";
 import { formatOf, unitOf, type Measure, type System } from "./measures";
+import { PICK_TABLE } from "./picks";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "./versions";
 
 export interface SheetOptions {
@@ -13,6 +14,8 @@ export interface SheetOptions {
   readonly name?: string;
   /** Rows of readings that each load's names cover. */
   readonly readingRows?: number;
+  /** Rows of the load table, each with its readings: 24 unless said otherwise, 48 at most. */
+  readonly loads?: number;
 }
 
 /** Columns of a printed page, and of one of its three panels. */
@@ -28,11 +31,16 @@ const WIDE_COLUMNS: Readonly<Record<number, number>> = { 0: 10.5, 3: 11, 10: 12.
 /** What a sheet is while it is being laid out. */
 interface Draft {
   readonly system: System;
+  readonly loads: number;
   readonly cells: CellPlan[];
   readonly names: Record<string, Box>;
   readonly merges: Box[];
   readonly entries: EntryRule[];
+  readonly rowHeights: Record<number, number>;
 }
+
+/** Points of a row with so many lines of text; one line keeps the host's own height. */
+const heightOf = (lines: number): number => Math.ceil(10.4 * lines);
 
 const isTable = (part: Part): part is Table => "columns" in part;
 const isSpill = (part: Part): part is Spill => "spills" in part;
@@ -61,7 +69,7 @@ function placeUnit(draft: Draft, row: number, col: number, measure: Measure, ali
 
 /** What may be typed into a field's cells; choices say it themselves. */
 function ruleEntries(draft: Draft, field: Field | Column, box: Box): void {
-  const rule = field.kind === "input" && !field.choices ? entryRule(field, box) : undefined;
+  const rule = field.kind === "input" && !field.choices ? entryRule(field, box, draft.loads) : undefined;
   if (rule) draft.entries.push(rule);
 }
 
@@ -76,6 +84,17 @@ function placeField(draft: Draft, field: Field, row: number, col: number, valueC
   ruleEntries(draft, field, names[name]);
   if (measure !== "text" && measure !== "date") placeUnit(draft, row, valueCol + 1, measure);
   else if (kind === "input" && textColumns > 1) merges.push({ row, col: valueCol, rows: 1, cols: textColumns });
+}
+
+/** A text across the page, in as many lines as it needs room for. */
+function placeRemark(draft: Draft, field: Field, row: number): void {
+  const { system, cells, names, merges, rowHeights } = draft;
+  const { name, label, kind, note, formula, lines = 1 } = field;
+  cells.push({ row, col: 0, kind: "label", value: label, wrap: true });
+  cells.push({ row, col: 2, kind, formula, format: formatFor(field, system), note, wrap: true });
+  names[name] = { row, col: 2, rows: 1, cols: 1 };
+  merges.push({ row, col: 2, rows: 1, cols: PAGE_COLUMNS - 2 });
+  rowHeights[row] = heightOf(lines);
 }
 
 /** Larger than any row's number: a look-up of it finds the last number of a column. */
@@ -106,8 +125,9 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
       .replaceAll("#", loadSuffix(row - first + 1));
 
   for (const column of table.columns) {
-    const { name, heading, note, kind, start, formula, choices, measure } = column;
+    const { name, heading, note, kind, start, formula, choices, measure, span = 1 } = column;
     const col = at(name);
+    const wrap = span > 1 && kind === "input" && measure === "text";
     const format = formatFor(column, system);
     heading.forEach((value, line) =>
       cells.push({
@@ -119,6 +139,8 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
         note: line === 0 ? note : undefined,
       }),
     );
+    for (let beside = 1; beside < span; beside++)
+      for (const line of [0, 1]) cells.push({ row: top + line, col: col + beside, kind: "heading" });
     placeUnit(draft, top + 2, col, measure, "right");
     if (start !== undefined) {
       const fixed = start.startsWith("=") ? { formula: start } : { value: Number(start) };
@@ -135,13 +157,17 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
         kind,
         format,
         choices,
-        align: measure === "text" ? alignOf(column) : undefined,
+        align: wrap ? undefined : measure === "text" ? alignOf(column) : undefined,
+        ...(wrap && { wrap }),
         ...content,
       });
+      if (span > 1) draft.merges.push({ row, col, rows: 1, cols: span });
     }
     names[name] = { row: first, col, rows: table.rows, cols: 1 };
     ruleEntries(draft, column, names[name]);
   }
+  if (table.lines)
+    for (let index = 0; index < table.rows; index++) draft.rowHeights[first + index] = heightOf(table.lines);
   return first + table.rows;
 }
 
@@ -161,15 +187,22 @@ function placeSpill(draft: Draft, spill: Spill, top: number, col: number): numbe
   return top + 1 + spills.length;
 }
 
-const columnsFrom = (columns: readonly Column[], first: number): [string, number][] =>
-  columns.map(({ name }, index) => [name, first + index]);
+/** Where each column begins, from the first on. */
+function columnsFrom(columns: readonly Column[], first: number): [string, number][] {
+  let next = first;
+  return columns.map(({ name, span = 1 }) => {
+    const col = next;
+    next += span;
+    return [name, col];
+  });
+}
 
-/** Gives the row of each section, and the row below the last remark. */
-function placeSections(draft: Draft, top: number): { tops: number[]; below: number } {
+/** Gives the rows where pages begin, and the row below the caution. */
+function placeSections(draft: Draft, top: number): { pageTops: number[]; below: number } {
   let row = top;
-  const tops: number[] = [];
-  for (const { title, labelColumns, textColumns, panels } of SECTIONS) {
-    tops.push(row);
+  const pageTops = [0];
+  for (const { title, labelColumns, textColumns, panels, newPage } of SECTIONS) {
+    if (newPage) pageTops.push(row);
     placeBand(draft, row, 0, PAGE_COLUMNS, title);
     const ends = panels.map((parts, index) => {
       const col = index * PANEL_COLUMNS;
@@ -182,21 +215,32 @@ function placeSections(draft: Draft, top: number): { tops: number[]; below: numb
     });
     row = Math.max(...ends) + 1;
   }
-  for (const remark of REMARKS) placeField(draft, remark, row++, 0, 2, PAGE_COLUMNS - 2);
   draft.cells.push({ row, col: 0, kind: "note", value: CAUTION });
-  return { tops, below: row + 2 };
+  return { pageTops, below: row + 2 };
+}
+
+/** A page of texts. Gives the row below it. */
+function placeRemarks(draft: Draft, top: number): number {
+  placeBand(draft, top, 0, PAGE_COLUMNS, "Remarks");
+  REMARKS.forEach((remark, index) => placeRemark(draft, remark, top + 1 + index));
+  return top + 1 + REMARKS.length + 1;
+}
+
+function placePicks(draft: Draft, top: number): number {
+  placeBand(draft, top, 0, PAGE_COLUMNS, "Picks by hand");
+  return placeTable(draft, PICK_TABLE, top + 1, new Map(columnsFrom(PICK_TABLE.columns, 0))) + 1;
 }
 
 function placeLoads(draft: Draft, top: number): number {
   const columnAt = new Map(LOAD_PARTS.flatMap(({ columns }, part) => columnsFrom(columns, part * PAGE_COLUMNS)));
   LOAD_PARTS.forEach(({ title }, part) => placeBand(draft, top, part * PAGE_COLUMNS, PAGE_COLUMNS, title));
-  return placeTable(draft, LOAD_TABLE, top + 1, columnAt) + 1;
+  return placeTable(draft, loadTable(draft.loads), top + 1, columnAt) + 1;
 }
 
 /** Two columns per load: time and reading. Nothing stands below, so that a long series has room. */
 function placeReadings(draft: Draft, top: number, rows: number): number {
   const { system, cells, names } = draft;
-  placeBand(draft, top, 0, 2 * LOADS, "Readings");
+  placeBand(draft, top, 0, 2 * draft.loads, "Readings");
   cells.push({
     row: top + 1,
     col: 0,
@@ -206,7 +250,7 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
       `A logger's series is pasted over the schedule (${rows} rows for each load).`,
   });
   const first = top + 6;
-  for (let load = 1; load <= LOADS; load++) {
+  for (let load = 1; load <= draft.loads; load++) {
     const col = 2 * (load - 1);
     const stress = `INDEX({load_stress},MATCH(${load},{load_number},0))`;
     cells.push(
@@ -240,10 +284,13 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
 const SUMMARY =
   '={project}&IF({boring}="","","  |  "&{boring})&IF({sample}="","","  |  "&{sample})&IF({specimen}="","","  |  "&{specimen})';
 
-/** A blank sheet for one test. */
+/** A blank sheet for one test. Refuses a number of loads that is none, or too many. */
 export function blankSheet(system: System, options: SheetOptions = {}): SheetPlan {
-  const draft: Draft = { system, cells: [], names: {}, merges: [], entries: [] };
-  const { cells, names, merges, entries } = draft;
+  const { loads = LOADS } = options;
+  if (!Number.isInteger(loads) || loads < 1 || loads > MOST_LOADS)
+    throw new Error(`a sheet has 1 to ${MOST_LOADS} loads, and not ${loads}`);
+  const draft: Draft = { system, loads, cells: [], names: {}, merges: [], entries: [], rowHeights: {} };
+  const { cells, names, merges, entries, rowHeights } = draft;
   cells.push(
     { row: 0, col: 0, kind: "title", value: "One-dimensional consolidation test, incremental loading" },
     { row: 0, col: 9, kind: "result", formula: SUMMARY },
@@ -264,12 +311,15 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   names.template_version = { row: 1, col: 15, rows: 1, cols: 1 };
   names.addin_version = { row: 2, col: 15, rows: 1, cols: 1 };
   names.notice = { row: 2, col: 0, rows: 1, cols: 1 };
-  const { tops, below: loadsTop } = placeSections(draft, 3);
-  const readingsTop = placeLoads(draft, loadsTop);
+  const { pageTops, below: remarksTop } = placeSections(draft, 3);
+  const loadsTop = placeRemarks(draft, remarksTop);
+  const picksTop = placeLoads(draft, loadsTop);
+  const readingsTop = placePicks(draft, picksTop);
   const rows = placeReadings(draft, readingsTop, options.readingRows ?? READING_ROWS);
-  const cols = LOAD_PARTS.length * PAGE_COLUMNS;
+  const readingPages = Math.ceil((2 * loads) / PAGE_COLUMNS);
+  const cols = Math.max(LOAD_PARTS.length, readingPages) * PAGE_COLUMNS;
+  const halfOfPicks = names.pick_load.row + PICK_TABLE.rows / 2;
 
-  const results = tops[tops.length - 1];
   const page = (row: number, below: number, part: number): Box => ({
     row,
     col: part * PAGE_COLUMNS,
@@ -277,7 +327,7 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
     cols: PAGE_COLUMNS,
   });
   const framed = names.times_01.row + FRAMED_READING_ROWS;
-  const parts = LOAD_PARTS.map((_, part) => part);
+  const below = [...pageTops.slice(1), remarksTop];
   return {
     name: options.name ?? "Consolidation test",
     rows,
@@ -285,20 +335,23 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
     cells,
     names,
     merges,
+    rowHeights,
     columnWidths: Object.fromEntries(Array.from({ length: cols }, (_, col) => [col, WIDE_COLUMNS[col] ?? 9.5])),
     freezeRows: 1,
     // The readings' pages hold the framed rows.
     pages: [
-      page(0, results, 0),
-      page(results, loadsTop, 0),
-      ...parts.map((part) => page(loadsTop, readingsTop, part)),
-      ...parts.map((part) => page(readingsTop, framed, part)),
+      ...pageTops.map((top, index) => page(top, below[index], 0)),
+      page(remarksTop, loadsTop, 0),
+      ...LOAD_PARTS.map((_, part) => page(loadsTop, picksTop, part)),
+      page(picksTop, halfOfPicks, 0),
+      page(halfOfPicks, readingsTop, 0),
+      ...Array.from({ length: readingPages }, (_, part) => page(readingsTop, framed, part)),
     ],
     paper: system === "US" ? "Letter" : "A4",
     footer: `Data sheet ${TEMPLATE_VERSION}, Clayledger ${ADD_IN_VERSION}`,
     entries,
     isProtected: true,
-    open: rows > framed ? [{ row: framed, col: 0, rows: rows - framed, cols: 2 * LOADS }] : [],
+    open: rows > framed ? [{ row: framed, col: 0, rows: rows - framed, cols: 2 * loads }] : [],
   };
 }
 

@@ -1,7 +1,8 @@
 /** What the sheet works out from each of its names: what is lost with one. */
 import type { Field } from "./field";
-import { LOAD_TABLE, loadSuffix, LOADS } from "./load-table";
+import { LOAD_TABLE, loadSuffix, MOST_LOADS } from "./load-table";
 import { REMARKS, SECTIONS } from "./main-page";
+import { PICK_TABLE } from "./picks";
 
 interface Worked {
   readonly name: string;
@@ -9,7 +10,7 @@ interface Worked {
   readonly needs: readonly string[];
 }
 
-const ALL_LOADS = Array.from({ length: LOADS }, (_, index) => loadSuffix(index + 1));
+const ALL_LOADS = Array.from({ length: MOST_LOADS }, (_, index) => loadSuffix(index + 1));
 
 /** The names in a formula; `{times_#}` stands for those of every load. */
 function needsOf({ formula = "", start = "" }: Pick<Field, "formula"> & { start?: string }): string[] {
@@ -28,9 +29,12 @@ function columns(list: typeof LOAD_TABLE.columns): Worked[] {
   });
 }
 
-const WORKED: readonly Worked[] = [...SECTIONS.flatMap(({ panels }) => panels.flat()), ...REMARKS, LOAD_TABLE].flatMap(
-  (part) => ("columns" in part ? columns(part.columns) : [{ ...part, needs: needsOf(part) }]),
-);
+const WORKED: readonly Worked[] = [
+  ...SECTIONS.flatMap(({ panels }) => panels.flat()),
+  ...REMARKS,
+  LOAD_TABLE,
+  PICK_TABLE,
+].flatMap((part) => ("columns" in part ? columns(part.columns) : [{ ...part, needs: needsOf(part) }]));
 
 /** Labels of all that the sheet works out from a name, directly or by way of others, in the order of the sheet. */
 export function usesOf(name: string): string[] {

@@ -1,7 +1,7 @@
 /** Which data sheet this is, and what came with each version of it. */
 import project from "../../package.json";
 
-export const TEMPLATE_VERSION = 2;
+export const TEMPLATE_VERSION = 3;
 export const ADD_IN_VERSION = project.version;
 
 /** What a version brought: in sentences, and the names that older sheets do not have. */
@@ -12,6 +12,35 @@ export interface News {
 }
 
 export const NEWS: readonly News[] = [
+  {
+    version: 3,
+    sentences: [
+      "A table takes picks by hand with the value before, the value after, reason, initials and time; the time curves use the last one of each load.",
+      "Each load has its own construction for d100 and cv.",
+      "Sample ID, depth of the sample's top, how the specimen was cut, the ring register, the largest particle and deviations have cells.",
+      "Remarks stand in full on a page of their own; the weighings follow the apparatus, so that the Tab key goes with the work; up to 48 loads.",
+    ],
+    names: [
+      "pick_load",
+      "pick_of",
+      "pick_before",
+      "pick_after",
+      "pick_reason",
+      "pick_by",
+      "pick_when",
+      "pick_remark",
+      "load_method",
+      "sample_id",
+      "sample_top",
+      "specimen_orientation",
+      "registered_diameter",
+      "registered_height",
+      "registered_ring_mass",
+      "largest_particle",
+      "deviations",
+      "remarks_on_loads",
+    ],
+  },
   {
     version: 2,
     sentences: [

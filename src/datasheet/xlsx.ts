@@ -58,19 +58,23 @@ function shownAtFirst(plan: SheetPlan): (cell: CellPlan) => CellValue {
 
 function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
   const shown = shownAtFirst(plan);
+  // Excel lets no array stand in merged cells: what stands there gives one value.
+  const merged = new Set(plan.merges.map(({ row, col }) => cellAddress(row, col)));
   for (const plannedCell of plan.cells) {
-    const { row, col, kind, value, formula, format, note, choices, align } = plannedCell;
+    const { row, col, kind, value, formula, format, note, choices, align, wrap } = plannedCell;
     const address = cellAddress(row, col);
     const cell = sheet.getCell(address);
     cell.style = {
       ...STYLES[kind],
       ...(format ? { numFmt: format } : {}),
-      ...(align ? { alignment: { horizontal: align } } : {}),
+      ...(align || wrap ? { alignment: { horizontal: align, ...(wrap && { wrapText: true, vertical: "top" }) } } : {}),
     };
     if (formula) {
       const stored = { formula: storedFormula(formula), result: shown(plannedCell) };
       // The typings know formulas that are shared, but not the array form that exceljs writes from the same shape.
-      cell.value = (isDynamic(formula) ? { ...stored, shareType: "array", ref: address } : stored) as ExcelJS.CellValue;
+      cell.value = (
+        isDynamic(formula) && !merged.has(address) ? { ...stored, shareType: "array", ref: address } : stored
+      ) as ExcelJS.CellValue;
     } else if (value !== undefined) cell.value = value;
     if (note) cell.note = note;
     if (choices)
@@ -84,6 +88,7 @@ function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
       };
   }
   for (const { row, kind } of plan.cells) if (kind === "title") sheet.getRow(row + 1).height = TITLE_HEIGHT;
+  for (const [row, points] of Object.entries(plan.rowHeights ?? {})) sheet.getRow(Number(row) + 1).height = points;
   for (const { row, col, rows, cols } of plan.merges) sheet.mergeCells(row + 1, col + 1, row + rows, col + cols);
 }
 

@@ -1,6 +1,7 @@
 /** Registers every worksheet function with the host; nothing else happens on load. */
 import * as increment from "./increment";
 import * as picks from "./picks";
+import * as remarks from "./remarks";
 import * as curve from "./curve";
 import * as loading from "./loading";
 import * as specimen from "./specimen";
@@ -43,6 +44,6 @@ const guarded =
     }
   };
 
-for (const module of [specimen, loading, increment, picks, curve, checking, uncertainty])
+for (const module of [specimen, loading, increment, picks, remarks, curve, checking, uncertainty])
   for (const [name, compute] of Object.entries(module as Record<string, WorksheetFunction>))
     CustomFunctions.associate(name, guarded(name, compute));

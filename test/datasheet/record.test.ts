@@ -96,17 +96,17 @@ describe("the names", () => {
         " ",
       ),
       ..."load_stress load_mark load_started load_temperature".split(" "),
+      ..."pick_load pick_of pick_before pick_after pick_reason pick_by pick_when".split(" "),
     ];
     const fields = FIELDS.map(({ name }) => name).filter((name) => !/^(times|readings)_\d\d$/.test(name));
-    // Worked out from the tins, and by every method: read from their inputs instead.
-    const unread = ["tin_water_content", "preconsolidation_spread"];
+    // Worked out from the tins, by every method and from the picks: read from their inputs instead.
+    const unread = ["tin_water_content", "preconsolidation_spread", "pick_remark"];
     expect(read.sort()).toEqual(fields.filter((name) => !unread.includes(name)).sort());
   });
 
   test("to ask a port for are those of the sheet, and the ones that a firm may add", () => {
     for (const { name } of FIELDS) expect(RECORD_NAMES).toContain(name);
-    for (const name of [...names.EXTRA_NUMBERS, ...names.EXTRA_WORDS, "load_mass", "override_of"])
-      expect(RECORD_NAMES).toContain(name);
+    for (const name of ["times_48", "readings_48", "load_mass", "override_of"]) expect(RECORD_NAMES).toContain(name);
   });
 });
 

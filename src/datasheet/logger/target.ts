@@ -1,13 +1,13 @@
 /** The data sheet that readings go to: what it holds, and what is written into it. */
 import { convert, unitNamed, UNITS } from "../../reduction/units";
 import type { CellValue, NamedColumns } from "../../workbook/port";
-import { LOADS, loadSuffix } from "../load-table";
+import { loadSuffix, MOST_LOADS } from "../load-table";
 import type { Layout } from "./layout";
 
 /** A sheet with this name is a data sheet. */
 export const DATA_SHEET_NAME = `times_${loadSuffix(1)}`;
 
-const numbers = Array.from({ length: LOADS }, (_, index) => index + 1);
+const numbers = Array.from({ length: MOST_LOADS }, (_, index) => index + 1);
 const timesName = (load: number): string => `times_${loadSuffix(load)}`;
 export const readingsName = (load: number): string => `readings_${loadSuffix(load)}`;
 

@@ -1,0 +1,45 @@
+/** What many loads say, said once. */
+import { isNoWord, refuseCell, toOptionalWord } from "./cells";
+
+const NOTHING_TO_SAY = "ok";
+
+/** "1 to 3, 7": whole numbers in rising order. */
+function inRuns(numbers: readonly number[]): string {
+  const runs: [first: number, last: number][] = [];
+  for (const number of numbers) {
+    const run = runs[runs.length - 1];
+    if (run && number === run[1] + 1) run[1] = number;
+    else runs.push([number, number]);
+  }
+  return runs
+    .map(([first, last]) => (first === last ? first : `${first}${last === first + 1 ? ", " : " to "}${last}`))
+    .join(", ");
+}
+
+const flat = (range: any): unknown[] => (Array.isArray(range) ? range.flat() : [range]);
+
+/**
+ * The remarks on many loads as one text, a line for each remark with the loads that it is true of, in the order of the loads.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param loads Load numbers, one a row.
+ * @param remarks Remarks on the loads, one a row; parts of a remark are set apart by semicolons.
+ * @returns The text, for a cell that breaks lines.
+ */
+export function REMARKS_BY_LOAD(loads: any[][], remarks: any[][]): any {
+  const [numbers, texts] = [flat(loads), flat(remarks)];
+  if (numbers.length !== texts.length)
+    return refuseCell(
+      `there are ${numbers.length} load numbers and ${texts.length} remarks: choose the same rows of each`,
+    );
+  const said = new Map<string, number[]>();
+  texts.forEach((text, index) => {
+    if (isNoWord(text) || typeof numbers[index] !== "number") return;
+    const parts = new Set((toOptionalWord(text, `row ${index + 1} of the remarks`) ?? "").split(/;\s+/));
+    for (const part of parts) said.set(part, [...(said.get(part) ?? []), numbers[index]]);
+  });
+  const quiet = said.get(NOTHING_TO_SAY);
+  said.delete(NOTHING_TO_SAY);
+  const lines = [...said, ...(quiet ? [[NOTHING_TO_SAY, quiet] as const] : [])];
+  return lines.map(([remark, of]) => `${of.length > 1 ? "Loads" : "Load"} ${inRuns(of)}: ${remark}`).join("\n");
+}
