@@ -30,6 +30,7 @@ export const review = {
     "cv by": "cv nach",
   },
   methods: { "log time": "log. Zeit", "root time": "Wurzel der Zeit" },
+  values: { automatic: "automatisch", none: "keines", "log time": "log. Zeit", "root time": "Wurzel der Zeit" },
   valueText: (value: string, unit: string, byHand: boolean) =>
     `${value} ${unit}, ${byHand ? "von Hand" : "automatisch"}`,
   refusedTitle: "Keine Konstruktion.",
@@ -40,6 +41,7 @@ export const review = {
   cvOnSheet: "cv auf dem Blatt",
   height: (height: string, unit: string, drainage: string) =>
     `cv mit der Höhe ${height} ${unit} in der Mitte der Laststufe, ${drainage} Entwässerung.`,
+  counts: (method: string) => `* ${method} gilt.`,
   noHeight:
     "cv braucht die Höhe in der Mitte der Laststufe: Anfangshöhe, Nullablesung und Uhrfaktor auf dem Datenblatt eingeben.",
   drainage: { double: "zweiseitige", single: "einseitige" },

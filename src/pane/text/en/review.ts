@@ -29,6 +29,7 @@ export const review = {
     "cv by": "cv by",
   },
   methods: { "log time": "log time", "root time": "root time" },
+  values: { automatic: "automatic", none: "none", "log time": "log time", "root time": "root time" },
   valueText: (value: string, unit: string, byHand: boolean) => `${value} ${unit}, ${byHand ? "by hand" : "automatic"}`,
   refusedTitle: "No construction.",
   refusedPick: "This pick cannot be used.",
@@ -38,6 +39,7 @@ export const review = {
   cvOnSheet: "cv on the sheet",
   height: (height: string, unit: string, drainage: string) =>
     `cv with the height ${height} ${unit} at the middle of the load, ${drainage} drainage.`,
+  counts: (method: string) => `* ${method} counts.`,
   noHeight:
     "cv needs the height at the middle of the load: enter the initial height, the zero reading and the dial factor on the data sheet.",
   drainage: { double: "double", single: "single" },

@@ -1,0 +1,243 @@
+/** One load under review: its plot with handles, the numbers, the picks as fields, whose cv counts, and what is saved. */
+import { makeStyles, Radio, RadioGroup, Text, tokens } from "@fluentui/react-components";
+import { useMemo, useState } from "react";
+import type { LoadRecord, TestRecord } from "../datasheet/record";
+import { PICK_NAMES, TIME_METHODS, type TimeMethod } from "../reduction/increment/picks";
+import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
+import { convert } from "../reduction/units";
+import type { NamedColumns } from "../workbook/port";
+import { Notice } from "./notice";
+import { Step } from "./readings-parts";
+import { useStyles as useSharedStyles } from "./readings-styles";
+import { ReviewFields } from "./review-fields";
+import { ReviewFigure } from "./review-figure";
+import { handlesOf } from "./review-handles";
+import {
+  curveOf,
+  cvBy,
+  cvOnSheet,
+  cvUnitsOf,
+  methodOfTest,
+  outcomeOf,
+  plotOf,
+  valueNow,
+  type CvUnits,
+} from "./review-increment";
+import { ReviewMethod } from "./review-method";
+import { shown } from "./review-number";
+import {
+  changesOf,
+  methodWith,
+  picksWith,
+  savedOf,
+  withPick,
+  type Draft,
+  type PickOf,
+  type PicksTable,
+} from "./review-picks";
+import { ReviewSave, type Telling } from "./review-save";
+import { sentence } from "./sentence";
+import { text } from "./text";
+
+const words = text.review;
+
+const useStyles = makeStyles({
+  table: {
+    width: "100%",
+    borderCollapse: "collapse",
+    fontVariantNumeric: "tabular-nums",
+    "& caption": { textAlign: "left", paddingBottom: "4px", fontWeight: tokens.fontWeightSemibold },
+    "& th, & td": {
+      padding: "3px 6px 3px 0",
+      borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+      textAlign: "left",
+      fontWeight: tokens.fontWeightRegular,
+      fontSize: tokens.fontSizeBase300,
+    },
+    "& thead th": { color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200 },
+    "& .number": { textAlign: "right" },
+    "& tr.main > *": { fontWeight: tokens.fontWeightSemibold },
+  },
+  remarks: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "4px" },
+  switch: { marginLeft: "-8px", flexWrap: "wrap" },
+});
+
+export interface ReviewLoadProps {
+  readonly record: TestRecord;
+  readonly load: LoadRecord;
+  readonly table: PicksTable;
+  readonly draft: Draft;
+  readonly onDraft: (draft: Draft) => void;
+  /** "Load 3, 100 kPa" */
+  readonly nameOf: (load: number) => string;
+  readonly sheet: string;
+  readonly busy: boolean;
+  readonly telling: Telling | undefined;
+  /** Writes cells of the table of picks; `done` is told when it has. `saves`: the draft is what is written. */
+  readonly onWrite: (cells: NamedColumns, done: string, saves: boolean) => void;
+}
+
+export function ReviewLoad({ record, load, table, draft, onDraft, ...rest }: ReviewLoadProps) {
+  const shared = useSharedStyles();
+  const styles = useStyles();
+  const saved = useMemo(() => savedOf(table.rows, load.number), [table, load]);
+  const ofTest = methodOfTest(record);
+  const [plot, setPlot] = useState<TimeMethod>(() => methodWith(saved, draft, ofTest));
+
+  const curve = useMemo(() => curveOf(load), [load]);
+  const automatic = useMemo(() => reduceIncrement(curve.times, curve.readings), [curve]);
+  const before = useMemo(() => reduceIncrement(curve.times, curve.readings, saved.picks), [curve, saved]);
+  const picks = useMemo(() => picksWith(saved, draft), [saved, draft]);
+  const increment = useMemo(() => reduceIncrement(curve.times, curve.readings, picks), [curve, picks]);
+  const drawn = useMemo(() => plotOf(curve, increment, plot, words.readingLabel), [curve, increment, plot]);
+  const set = useMemo(() => handlesOf(increment, automatic, picks, plot), [increment, automatic, picks, plot]);
+
+  const units = cvUnitsOf(record, load);
+  const method = methodWith(saved, draft, ofTest);
+  const pick = (of: PickOf, value: number | string | undefined): void => onDraft(withPick(draft, saved, of, value));
+  const byHand = useMemo(() => new Set(PICK_NAMES.filter((name) => picks[name] !== undefined)), [picks]);
+  const outcome = outcomeOf(increment, plot);
+  const changes = changesOf(draft, valueNow(before, methodWith(saved, {}, ofTest)));
+  const unusable = TIME_METHODS.map((one) => outcomeOf(increment, one)).find((one) => !one.ok && one.fault === "input");
+
+  return (
+    <>
+      <RadioGroup
+        aria-label={words.plot}
+        layout="horizontal"
+        className={styles.switch}
+        value={plot}
+        onChange={(_, { value }) => setPlot(value as TimeMethod)}
+      >
+        {TIME_METHODS.map((one) => (
+          <Radio key={one} value={one} label={words.plots[one]} />
+        ))}
+      </RadioGroup>
+      {drawn.ok ? (
+        <ReviewFigure
+          spec={drawn.value}
+          set={set}
+          byHand={byHand}
+          unit={words.readingUnit}
+          onPick={(name, value) => pick(name, value)}
+          onDrop={(name) => pick(name, undefined)}
+        />
+      ) : (
+        <Notice intent="error">{sentence(drawn.reason)}</Notice>
+      )}
+      {!outcome.ok && (
+        <Notice
+          intent={outcome.fault === "input" ? "error" : "warning"}
+          title={outcome.fault === "input" && byHand.size > 0 ? words.refusedPick : words.refusedTitle}
+        >
+          {sentence(outcome.reason)}
+        </Notice>
+      )}
+      <Numbers increment={increment} load={load} record={record} units={units} method={method} />
+      {outcome.ok && outcome.remarks.length > 0 && (
+        <section aria-label={words.remarks}>
+          <ul className={styles.remarks}>
+            {[...new Set(outcome.remarks)].map((remark) => (
+              <li key={remark}>
+                <Text>{sentence(remark)}</Text>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+
+      {set.handles.length > 0 && (
+        <Step title={words.pickTitle}>
+          <ReviewFields handles={set.handles} saved={saved} draft={draft} onPick={pick} />
+          {byHand.has("d0") && (
+            <Text block className={shared.quiet}>
+              {words.d0Both}
+            </Text>
+          )}
+        </Step>
+      )}
+
+      <Step title={words.methodTitle}>
+        <ReviewMethod
+          increment={increment}
+          saved={saved}
+          draft={draft}
+          ofTest={ofTest}
+          cv={(one) => cvBy(increment, one, units)}
+          cvUnit={units.unit}
+          onPick={pick}
+        />
+      </Step>
+
+      <ReviewSave
+        table={table}
+        load={load.number}
+        changes={changes}
+        standing={saved.standing}
+        unusable={unusable !== undefined}
+        onDiscard={() => onDraft({})}
+        {...rest}
+      />
+    </>
+  );
+}
+
+interface NumbersProps {
+  readonly increment: Increment;
+  readonly record: TestRecord;
+  readonly load: LoadRecord;
+  readonly units: CvUnits;
+  readonly method: TimeMethod;
+}
+
+const digits = (value: number | undefined, count = 5): string => (value === undefined ? "–" : shown(value, count));
+
+/** Both constructions side by side, in the sheet's units. */
+function Numbers({ increment, record, load, units, method }: NumbersProps) {
+  const shared = useSharedStyles();
+  const styles = useStyles();
+  const log = increment.logTime.ok ? increment.logTime.value : undefined;
+  const root = increment.rootTime.ok ? increment.rootTime.value : undefined;
+  const lengthUnit = record.words.length_unit ?? "mm";
+  const row = (name: string, one: number | undefined, other: number | undefined, unit: string, isMain = false) => (
+    <tr key={name} className={isMain ? "main" : undefined}>
+      <th scope="row">{name}</th>
+      <td className="number">{digits(one, isMain ? 4 : 6)}</td>
+      <td className="number">{digits(other, isMain ? 4 : 6)}</td>
+      <td>{unit}</td>
+    </tr>
+  );
+  return (
+    <div>
+      <table className={styles.table}>
+        <caption>{words.numbers}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{words.quantity}</th>
+            {TIME_METHODS.map((one) => (
+              <th key={one} scope="col" className="number">
+                {words.methods[one]}
+                {one === method ? " *" : ""}
+              </th>
+            ))}
+            <th scope="col">{words.unit}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {row("d0", log?.d0, root?.d0, words.readingUnit)}
+          {row("d90", undefined, root?.d90, words.readingUnit)}
+          {row("d100", log?.d100, root?.d100, words.readingUnit)}
+          {row("t50", log?.t50, undefined, words.minutes)}
+          {row("t90", undefined, root?.t90, words.minutes)}
+          {row("cv", cvBy(increment, "log time", units), cvBy(increment, "root time", units), units.unit, true)}
+          {row(words.cvOnSheet, cvOnSheet(load, "log time", units), cvOnSheet(load, "root time", units), units.unit)}
+        </tbody>
+      </table>
+      <Text size={200} block className={shared.quiet}>
+        {units.height === undefined
+          ? words.noHeight
+          : `${words.height(shown(convert(units.height, "length", "mm", lengthUnit), 5), lengthUnit, words.drainage[units.drainage])} ${words.counts(words.methods[method])}`}
+      </Text>
+    </div>
+  );
+}
