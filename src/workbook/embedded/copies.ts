@@ -1,37 +1,35 @@
 /**
  * A copied sheet. The engine's names belong to the workbook, so the formulas of a copy go on reading the sheet it was copied
- * from; with Excel's local names it would have its own. Here the copy is given its own.
+ * from; with Excel's local names it would have its own. Here the copy is given its own, in the step that copies the sheet.
  */
 import { registries, UIPlugin } from "@odoo/o-spreadsheet";
-import type { Command, Model } from "./engine";
+import type { Command, Dispatching, Model } from "./engine";
 import { freeNames, renameIn, type LocalNames } from "./names";
+import { whileLifted } from "./protection";
 
 export interface SheetCopy {
   readonly from: string;
   readonly to: string;
 }
 
-/** Remembers which sheet was copied, until somebody asks. */
+/** What is to be done to a copy, by the getters of its workbook. */
+const adopters = new WeakMap<object, (copy: SheetCopy) => readonly Command[]>();
+
+/** Has each copied sheet of the workbook changed by the commands that `adopt` gives for it. */
+export const adoptCopies = (model: Model, adopt: (copy: SheetCopy) => readonly Command[]): void =>
+  void adopters.set(model.getters, adopt);
+
 class CopiesPlugin extends UIPlugin {
-  static override getters = ["takeSheetCopies"] as never;
-  #copies: SheetCopy[] = [];
-
-  takeSheetCopies(): SheetCopy[] {
-    const taken = this.#copies;
-    this.#copies = [];
-    return taken;
-  }
-
   override handle(command: any): void {
-    if (command.type === "DUPLICATE_SHEET") this.#copies.push({ from: command.sheetId, to: command.sheetIdTo });
+    if (command.type !== "DUPLICATE_SHEET") return;
+    const commands = adopters.get(this.getters)?.({ from: command.sheetId, to: command.sheetIdTo }) ?? [];
+    whileLifted(() => {
+      for (const { type, ...payload } of commands) (this as unknown as Dispatching).dispatch(type, payload);
+    });
   }
 }
 
 registries.featurePluginRegistry.add("clayledger_copies", CopiesPlugin as never);
-
-/** The sheets copied since the last question. */
-export const takeCopies = (model: Model): SheetCopy[] =>
-  (model.getters as unknown as { takeSheetCopies(): SheetCopy[] }).takeSheetCopies();
 
 /** What gives a copy names of its own and has its formulas use them; `names` are those of the sheet it was copied from. */
 export function ownNames(model: Model, { from, to }: SheetCopy, names: LocalNames) {

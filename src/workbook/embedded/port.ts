@@ -16,11 +16,11 @@ import { blockAddresses, joined, sideBySide } from "../picked";
 import { chartCommands } from "./chart";
 import { sheetCommands } from "./commands";
 import { adoptCopies, ownNames, type SheetCopy } from "./copies";
-import { runBatch, type Command, type Dispatching, type Model } from "./engine";
+import { type Command, type Dispatching, type Model } from "./engine";
 import { freeSheetName, hiddenSheet, withoutApostrophes } from "../sheet-names";
 import { freeNames, renameIn, type LocalNames } from "./names";
 import { typed } from "./text";
-import { takeBack } from "./history";
+import { carryOut } from "./history";
 import { insertCommands } from "./insert";
 import { protectionOf, setProtection } from "./protection";
 import { nameCommand, namesOf, unboundFormulas } from "./upkeep";
@@ -82,14 +82,14 @@ export class EmbeddedPort implements WorkbookPort {
         ...chartCommands(plan.charts ?? [], sheetId, (sheet) => model.getters.getSheetIdByName(sheet)),
       ];
       const activate = { type: "ACTIVATE_SHEET", sheetIdFrom: model.getters.getActiveSheetId(), sheetIdTo: sheetId };
-      refused = runBatch(model, plan.behind ? commands : [...commands, activate]);
+      refused = carryOut(model, plan.behind ? commands : [...commands, activate]);
     } catch (error) {
       refused = [(error as Error).message];
     }
-    if (refused.length > 0) {
-      if (model.getters.tryGetSheet(sheetId)) takeBack(this.#model);
-      throw new WorkbookError(`The sheet "${name}" could not be made and nothing was changed: ${refused.join("; ")}.`);
-    }
+    if (refused.length > 0)
+      throw new WorkbookError(
+        `The sheet "${name}" could not be made and nothing was changed: ${refused.slice(0, 3).join("; ")}.`,
+      );
     this.#localNames.set(sheetId, names);
     return name;
   }
@@ -166,7 +166,7 @@ export class EmbeddedPort implements WorkbookPort {
 
   async fillNames(sheet: string, given: NamedColumns, blank: readonly string[] = []): Promise<void> {
     const values = structuredClone(given);
-    const sheetId = this.#sheetId(sheet);
+    const sheetId = this.#openSheetId(sheet);
     const { getters } = this.#model;
     const contents = (name: string): string[] | undefined => {
       const zone = this.#zoneNamed(sheetId, name);
@@ -184,13 +184,7 @@ export class EmbeddedPort implements WorkbookPort {
         value === null ? [] : [{ type: "UPDATE_CELL", sheetId, col, row: top + i, content: typed(value) }],
       );
     });
-    // A cell that holds its value already is refused as one without changes.
-    const refused = runBatch(this.#model, commands).filter((reason) => !reason.endsWith("(NoChanges)"));
-    if (refused.length === 0) return;
-    takeBack(this.#model);
-    throw new WorkbookError(
-      `The sheet "${sheet}" could not be written and nothing was changed: ${refused.join("; ")}.`,
-    );
+    this.#carryOut(commands, `The sheet "${sheet}" could not be written`);
   }
 
   async listNames(sheet: string): Promise<SheetName[]> {
@@ -199,7 +193,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async nameCells(sheet: string, name: string, address: string, replace = false): Promise<void> {
-    const sheetId = this.#sheetId(sheet);
+    const sheetId = this.#openSheetId(sheet);
     const local = new Map(this.#localNames.get(sheetId));
     const taken = this.#model.getters.getNamedRanges().map((range) => range.name);
     const called = local.get(name) ?? freeNames([name], taken).get(name)!;
@@ -211,7 +205,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async reenterFormulas(sheet: string): Promise<{ found: number; left: number }> {
-    const sheetId = this.#sheetId(sheet);
+    const sheetId = this.#openSheetId(sheet);
     const unbound = unboundFormulas(this.#model, sheetId);
     // The engine refuses to type what stands there already: it is asked to work it out once more.
     const changed = unbound.filter(({ isChanged }) => isChanged).map(({ command }) => command);
@@ -241,16 +235,15 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async protect(sheet: string, on: boolean): Promise<void> {
-    const sheetId = this.#sheetId(sheet);
+    const sheetId = this.#openSheetId(sheet);
     const { open } = protectionOf(this.#model, sheetId);
     this.#carryOut([setProtection(sheetId, { on, open })], "The protection could not be changed");
   }
 
   /** All commands, or none of them and a sentence. */
   #carryOut(commands: readonly Command[], failure: string): void {
-    const refused = runBatch(this.#model, commands);
+    const refused = carryOut(this.#model, commands);
     if (refused.length === 0) return;
-    takeBack(this.#model);
     throw new WorkbookError(`${failure}, and nothing was changed: ${refused.slice(0, 3).join("; ")}.`);
   }
 
@@ -278,6 +271,16 @@ export class EmbeddedPort implements WorkbookPort {
   #sheets() {
     const { getters } = this.#model;
     return getters.getSheetIds().map((id) => ({ id, name: getters.getSheetName(id) }));
+  }
+
+  /** The sheet's id, where a person has not locked it. */
+  #openSheetId(name: string): string {
+    const sheetId = this.#sheetId(name);
+    if (this.#model.getters.isSheetLocked(sheetId))
+      throw new WorkbookError(
+        `The sheet "${name}" is locked: unlock it (right click on its tab, Unlock sheet), and try again. Nothing was changed.`,
+      );
+    return sheetId;
   }
 
   #sheetId(name: string): string {

@@ -1,10 +1,22 @@
 import "./engine-in-node";
 import { runInNewContext } from "node:vm";
-import { helpers } from "@odoo/o-spreadsheet";
+import { CorePlugin, helpers, registries } from "@odoo/o-spreadsheet";
 import { noteGetters } from "../../../src/workbook/embedded/notes";
 import { EmbeddedPort } from "../../../src/workbook/embedded/port";
 import { newWorkbook } from "../../../src/workbook/embedded/workbook";
+import { saveXlsx } from "../../../src/workbook/embedded/xlsx/save";
 import type { CellPlan, SheetPlan } from "../../../src/workbook/port";
+
+/** Stands in the engine's way, as far as a test says. */
+let refuse: (command: { type: string }) => boolean = () => false;
+registries.corePluginRegistry.add(
+  "refusing",
+  class extends CorePlugin {
+    override allowDispatch(command: any): any {
+      return refuse(command) ? "Refused" : "Success";
+    }
+  } as never,
+);
 
 const cells: CellPlan[] = [
   { row: 0, col: 0, kind: "title", value: "Ring" },
@@ -77,6 +89,164 @@ describe("filling named cells", () => {
     await port.insertSheet({ ...plan, names: { ...plan.names, sum: box(3, 1) } });
     await expect(port.fillNames("Ring", { sum: [1] })).rejects.toThrow(/Row 1 of "sum".*formula/);
     await port.fillNames("Ring", { sum: [null] });
+  });
+});
+
+describe("what goes wrong half-way", () => {
+  const state = (port: EmbeddedPort) => {
+    return JSON.stringify({ ...model(port).exportData(), revisionId: "" });
+  };
+  const filled = async () => {
+    const port = open();
+    await port.insertSheet(plan);
+    await port.fillNames("Ring", { ring: [70] });
+    return port;
+  };
+  /** The engine refuses a command of the kind once, as late as the `after`-th. */
+  function refusing<T>(kind: string, after: number, work: () => Promise<T>): Promise<T> {
+    let count = 0;
+    refuse = (command) => command.type === kind && count++ === after;
+    return work().finally(() => (refuse = () => false));
+  }
+
+  test.each<[string, string, number, (port: EmbeddedPort) => Promise<unknown>]>([
+    ["cells of several names", "UPDATE_CELL", 2, (port) => port.fillNames("Ring", { masses: [1, 2], ring: [3] })],
+    ["the first of several cells", "UPDATE_CELL", 0, (port) => port.fillNames("Ring", { masses: [1, 2] })],
+    ["the only cell", "UPDATE_CELL", 0, (port) => port.fillNames("Ring", { wet: [1] })],
+    ["a sheet's last cells", "UPDATE_CELL", 4, (port) => port.insertSheet(plan)],
+    ["a sheet's look", "SET_FORMATTING", 1, (port) => port.insertSheet(plan)],
+    ["a sheet itself", "CREATE_SHEET", 0, (port) => port.insertSheet(plan)],
+    ["a name", "CREATE_NAMED_RANGE", 0, (port) => port.nameCells("Ring", "tin", "A2")],
+    ["the protection", "CLAYLEDGER_PROTECT", 0, (port) => port.protect("Ring", true)],
+    [
+      "a file's second name",
+      "CREATE_NAMED_RANGE",
+      1,
+      async (port) => port.insertFile(await saveXlsx((await filled()).workbook)),
+    ],
+  ])(
+    "%s refused: a sentence, the workbook as before, and the step before still the last",
+    async (_, kind, after, work) => {
+      const port = await filled();
+      const before = state(port);
+      await expect(refusing(kind, after, () => work(port))).rejects.toThrow(/nothing was changed/);
+      expect(state(port)).toBe(before);
+      model(port).dispatch("REQUEST_UNDO");
+      expect((await port.readNames("Ring", ["ring"])).ring).toEqual([[74.36]]);
+      model(port).dispatch("REQUEST_REDO");
+      expect(state(port)).toBe(before);
+      await work(port);
+      expect(state(port)).not.toBe(before);
+    },
+  );
+
+  test("a sheet that a person locked: a sentence with the remedy, and the workbook as before", async () => {
+    const port = await filled();
+    const sheetId = model(port).getters.getSheetIdByName("Ring")!;
+    model(port).dispatch("LOCK_SHEET" as never, { sheetId } as never);
+    const before = state(port);
+    for (const work of [
+      () => port.fillNames("Ring", { ring: [1] }),
+      () => port.nameCells("Ring", "tin", "A2"),
+      () => port.protect("Ring", true),
+      () => port.reenterFormulas("Ring"),
+    ])
+      await expect(work()).rejects.toThrow('The sheet "Ring" is locked: unlock it');
+    expect(state(port)).toBe(before);
+    expect((await port.readNames("Ring", ["ring"])).ring).toEqual([[70]]);
+  });
+
+  test("a sheet that is gone, a name that is gone with its cells", async () => {
+    const port = await filled();
+    const sheetId = model(port).getters.getSheetIdByName("Ring")!;
+    const dispatch = (type: string, payload: object) => (model(port) as any).dispatch(type, { sheetId, ...payload });
+    dispatch("REMOVE_COLUMNS_ROWS", { dimension: "ROW", elements: [1], sheetName: "Ring" });
+    await expect(port.fillNames("Ring", { wet: [5], ring: [1] })).rejects.toThrow(/no cells named "ring"/);
+    expect(await port.readNames("Ring", ["ring", "wet"])).toEqual({ wet: [[211.03]] });
+    dispatch("DELETE_SHEET", { sheetName: "Ring" });
+    const gone = 'There is no sheet named "Ring" in this workbook.';
+    for (const work of [
+      () => port.fillNames("Ring", { ring: [1] }),
+      () => port.readNames("Ring", ["ring"]),
+      () => port.readContents("Ring", ["ring"]),
+      () => port.show("Ring", "A1"),
+      () => port.hidden("Ring"),
+      () => port.listNames("Ring"),
+      () => port.isProtected("Ring"),
+    ])
+      await expect(work()).rejects.toThrow(gone);
+  });
+
+  test("the add-in loaded anew over the same workbook finds the sheets as they were", async () => {
+    const port = await filled();
+    await port.insertSheet(plan);
+    const again = new EmbeddedPort(port.workbook);
+    expect(await again.readNames("Ring 2", ["ring", "masses"])).toEqual(
+      await port.readNames("Ring 2", ["ring", "masses"]),
+    );
+    await again.fillNames("Ring 2", { ring: [5] });
+    expect((await again.readNames("Ring", ["ring"])).ring).toEqual([[70]]);
+  });
+});
+
+describe("showing cells, their contents, and blocks picked together", () => {
+  const select = (port: EmbeddedPort, ...addresses: string[]) => {
+    addresses.forEach((xc, i) => {
+      const zone = helpers.toZone(xc);
+      const { selection } = model(port);
+      if (i === 0) selection.selectZone({ cell: { col: zone.left, row: zone.top }, zone });
+      else {
+        selection.addCellToSelection(zone.left, zone.top);
+        selection.setAnchorCorner(zone.right, zone.bottom);
+        selection.commitSelection();
+      }
+    });
+  };
+
+  test("show brings the sheet to the front, and says why where it cannot", async () => {
+    const port = open();
+    await port.insertSheet({ ...plan, behind: true });
+    await port.show("Ring", "B2:B3");
+    expect(await port.selection()).toEqual({ sheet: "Ring", address: "B2:B3", values: [[74.36], [211.03]] });
+    await port.show("Sheet1", "C4");
+    expect(await port.selection()).toMatchObject({ sheet: "Sheet1", address: "C4" });
+    await expect(port.show("Ring", "rubbish")).rejects.toThrow('"rubbish" is no address of cells');
+    model(port).dispatch("HIDE_SHEET", { sheetId: model(port).getters.getSheetIdByName("Ring")! });
+    await expect(port.show("Ring", "B2")).rejects.toThrow(/"Ring" is hidden: show it/);
+    expect((await port.selection()).sheet).toBe("Sheet1");
+    expect(await port.readNames("Ring", ["ring"])).toEqual({ ring: [[74.36]] });
+    await port.fillNames("Ring", { ring: [70] });
+  });
+
+  test("contents: formulas by the plan's names on every sheet, constants as they are, spilled cells blank", async () => {
+    const port = open();
+    const more = { ...plan, names: { ...plan.names, sum: box(3, 1), text: box(6, 1), spilled: box(0, 2, 3) } };
+    for (const sheet of [await port.insertSheet(more), await port.insertSheet(more)]) {
+      const sheetId = model(port).getters.getSheetIdByName(sheet)!;
+      model(port).dispatch("UPDATE_CELL", { sheetId, col: 3, row: 0, content: "=TRANSPOSE(A2:B2)" });
+      expect(await port.readContents(sheet, ["sum", "masses", "text", "absent"])).toEqual({
+        sum: [["=wet-ring"]],
+        masses: [[74.36], [211.03]],
+        text: [["=not a formula"]],
+      });
+      await port.nameCells(sheet, "spill", "D1:D2");
+      expect(await port.readContents(sheet, ["spill"])).toEqual({ spill: [["=TRANSPOSE(A2:B2)"], [""]] });
+    }
+  });
+
+  test("blocks picked with Ctrl are joined in order of their columns; others are refused", async () => {
+    const port = open();
+    await port.insertSheet(plan);
+    select(port, "B2:B3", "A2:A3");
+    const joined = [
+      ["00123", 74.36],
+      ["", 211.03],
+    ];
+    expect(await port.selection()).toEqual({ sheet: "Ring", address: "A2:A3,B2:B3", values: joined });
+    expect(await port.values("Ring", "B2:B3, A2:A3")).toEqual(joined);
+    select(port, "B2:B3", "A2:A4");
+    await expect(port.selection()).rejects.toThrow("different rows (2 to 4, 2 to 3): pick blocks that begin and end");
+    await expect(port.values("Ring", "A2:B3,B2:C3")).rejects.toThrow("picked twice");
   });
 });
 
@@ -173,6 +343,7 @@ describe("inserting a sheet", () => {
     await expect(port.insertSheet({ ...plan, ...wrong })).rejects.toThrow(/nothing was changed/);
     expect(JSON.stringify({ ...model(port).exportData(), revisionId: "START_REVISION" })).toBe(before);
     expect((await port.selection()).sheet).toBe("Sheet1");
+    expect([model(port).getters.canUndo(), model(port).getters.canRedo()]).toEqual([false, false]);
   });
 
   test("takes a plan made in another frame", async () => {
@@ -242,6 +413,27 @@ test("a copied sheet reckons with its own cells, under names of its own", async 
   expect(cellOf(port, "Ring", "B4").value).toBeCloseTo(136.67, 10);
   expect(await port.readNames("Copy", ["ring"])).toEqual({ ring: [[11.03]] });
   expect(await port.readNames("Ring", ["ring"])).toEqual({ ring: [[74.36]] });
+});
+
+test("a sheet is copied, and its names with it, in one step", async () => {
+  const port = open();
+  await port.insertSheet({ ...plan, isProtected: true });
+  const sheetId = model(port).getters.getSheetIdByName("Ring")!;
+  const names = () =>
+    model(port)
+      .getters.getNamedRanges()
+      .map(({ name }) => name);
+  model(port).dispatch("DUPLICATE_SHEET", { sheetId, sheetIdTo: "copy", sheetNameTo: "Copy" });
+  const whole = ["ring", "wet", "masses", "ring_2", "wet_2", "masses_2"];
+  expect(names()).toEqual(whole);
+  model(port).dispatch("REQUEST_UNDO");
+  expect(await port.sheetNames()).toEqual(["Sheet1", "Ring"]);
+  expect(names()).toEqual(["ring", "wet", "masses"]);
+  model(port).dispatch("REQUEST_REDO");
+  expect(names()).toEqual(whole);
+  await port.fillNames("Copy", { ring: [11.03] });
+  expect(cellOf(port, "Copy", "B4").value).toBeCloseTo(200, 10);
+  expect(cellOf(port, "Ring", "B4").value).toBeCloseTo(136.67, 10);
 });
 
 test("listeners hear of values and of the selection, until they leave, and in the next workbook too", async () => {
