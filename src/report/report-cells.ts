@@ -80,6 +80,8 @@ export interface Shown {
   /** A name of the data sheet whose cell tells the unit, or the unit. */
   readonly unit?: string;
   readonly isText?: boolean;
+  /** A date needs two columns. */
+  readonly isDate?: boolean;
 }
 
 /** A unit as the sheet has it, live; without a cell of its own the unit stands as text. */

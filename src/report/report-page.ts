@@ -4,11 +4,15 @@ import { wrapped } from "./report-text";
 
 export const COLUMNS = 12;
 export const COLUMN_WIDTH = 8;
-/** Characters of running text in a row of the page, and from a column on. */
-export const charactersFrom = (col: number): number => Math.floor((COLUMNS - col) * COLUMN_WIDTH * 0.98);
+/** A column's width, and that of a letter of running text on the whole, in pixels of Excel's default font. */
+const COLUMN_PIXELS = COLUMN_WIDTH * 7 + 5;
+const LETTER_PIXELS: Readonly<Partial<Record<CellPlan["kind"], number>>> = { result: 7, note: 5.9 };
+/** Letters of running text from a column to the edge of the page, on the safe side. */
+export const lettersFrom = (col: number, kind: CellPlan["kind"] = "label", until = COLUMNS): number =>
+  Math.floor(((until - col) * COLUMN_PIXELS) / (LETTER_PIXELS[kind] ?? 6.6));
 
 /** Rows of Excel's own height that a page holds at the page's width: A4 is narrower and longer than Letter. */
-export const ROWS_PER_PAGE = { A4: 52, Letter: 47 } as const;
+export const ROWS_PER_PAGE = { A4: 53, Letter: 48 } as const;
 
 /** Rows that stay together; rows are counted from the block's own top. */
 export interface Block {
@@ -16,6 +20,7 @@ export interface Block {
   readonly cells: readonly CellPlan[];
   readonly names?: Readonly<Record<string, Box>>;
   readonly charts?: readonly ChartPlan[];
+  readonly merges?: readonly Box[];
   /** Stays on the page of the block that follows. */
   readonly withNext?: boolean;
   /** Begins a page. */
@@ -27,6 +32,7 @@ export interface LaidOut {
   readonly cells: CellPlan[];
   readonly names: Record<string, Box>;
   readonly charts: ChartPlan[];
+  readonly merges: Box[];
   readonly pages: Box[];
 }
 
@@ -34,12 +40,13 @@ const down = <T extends { readonly row: number }>(one: T, rows: number): T => ({
 
 /** Lays the blocks out; `head` stands on every page but the first. */
 export function layOut(blocks: readonly Block[], rowsPerPage: number, head: Block): LaidOut {
-  const laid: LaidOut = { rows: 0, cells: [], names: {}, charts: [], pages: [] };
+  const laid: LaidOut = { rows: 0, cells: [], names: {}, charts: [], merges: [], pages: [] };
   let [top, row] = [0, 0];
   const place = (block: Block): void => {
     laid.cells.push(...block.cells.map((cell) => down(cell, row)));
     for (const [name, box] of Object.entries(block.names ?? {})) laid.names[name] = down(box, row);
     for (const chart of block.charts ?? []) laid.charts.push({ ...chart, box: down(chart.box, row) });
+    laid.merges.push(...(block.merges ?? []).map((box) => down(box, row)));
     row += block.rows;
   };
   const endPage = (): void => {
@@ -85,7 +92,7 @@ export function band(title: string, options: { withNext?: boolean; newPage?: boo
 
 /** Running text, every line a row that may go to the next page; a lead stands before the first. */
 export function paragraph(text: string, { col = 0, lead = "", kind = "label" as CellPlan["kind"] } = {}): Block[] {
-  const lines = wrapped(text, charactersFrom(col));
+  const lines = wrapped(text, lettersFrom(col, kind));
   return lines.map((line, index): Block => ({
     rows: 1,
     cells: [

@@ -12,66 +12,62 @@ import {
   worked,
   type Shown,
 } from "./report-cells";
-import { band, charactersFrom, COLUMN_WIDTH, COLUMNS, gap, paragraph, type Block } from "./report-page";
+import { band, COLUMNS, gap, lettersFrom, paragraph, type Block } from "./report-page";
 import type { DataCells, ReportedLoad } from "./report-source";
 
 const HALF = COLUMNS / 2;
 const LABEL_COLUMNS = 3;
 
-/** One or two things in a row; a long text has the whole row, and goes on below where it must. */
+/** One or two things in a row, each with its unit. */
+function pair(cells: DataCells, ...shown: readonly (Shown | undefined)[]): Block {
+  const placed = shown.flatMap((one, side) => (one ? [{ one, col: side * HALF }] : []));
+  return {
+    rows: 1,
+    cells: placed.flatMap(({ one, col }): CellPlan[] => [
+      { row: 0, col, kind: "label", value: one.label },
+      shownCell(cells, one, 0, col + LABEL_COLUMNS),
+      ...unitCell(cells, one.unit, 0, col + LABEL_COLUMNS + 1),
+    ]),
+    merges: placed.flatMap(({ one, col }) =>
+      one.isDate ? [{ row: 0, col: col + LABEL_COLUMNS, rows: 1, cols: 2 }] : [],
+    ),
+  };
+}
+
+/** Things two by two; a long text has a row of its own, and goes on below where it must. */
 function fields(cells: DataCells, shown: readonly Shown[]): Block[] {
   const blocks: Block[] = [];
-  let waiting: readonly CellPlan[] | undefined;
-  const place = (one: Shown, col: number): CellPlan[] => [
-    { row: 0, col, kind: "label", value: one.label },
-    shownCell(cells, one, 0, col + LABEL_COLUMNS),
-    ...unitCell(cells, one.unit, 0, col + LABEL_COLUMNS + 1),
-  ];
-  const flush = (): void => {
-    if (waiting) blocks.push({ rows: 1, cells: waiting });
-    waiting = undefined;
-  };
+  let waiting: Shown | undefined;
   for (const one of shown) {
     const text = one.isText && one.name !== undefined ? cells.text(one.name) : "";
-    if (text.length > (HALF - LABEL_COLUMNS) * COLUMN_WIDTH) {
-      flush();
-      const col = LABEL_COLUMNS;
-      if (text.length <= charactersFrom(col)) blocks.push({ rows: 1, cells: place(one, 0) });
-      else blocks.push(...paragraph(text, { col, lead: one.label, kind: "result" }));
-    } else if (waiting) {
-      blocks.push({ rows: 1, cells: [...waiting, ...place(one, HALF)] });
+    const col = LABEL_COLUMNS;
+    if (text.length > lettersFrom(col, "result"))
+      blocks.push(...paragraph(text, { col, lead: one.label, kind: "result" }));
+    else if (text.length > lettersFrom(col, "result", HALF)) blocks.push(pair(cells, one));
+    else if (waiting) {
+      blocks.push(pair(cells, waiting, one));
       waiting = undefined;
-    } else waiting = place(one, 0);
+    } else waiting = one;
   }
-  flush();
-  return blocks;
+  return waiting ? [...blocks, pair(cells, waiting)] : blocks;
 }
 
 /** Two columns of things, side by side row by row. */
-const inPairs = (left: readonly Shown[], right: readonly Shown[]): (readonly [Shown?, Shown?])[] =>
-  Array.from({ length: Math.max(left.length, right.length) }, (_, i) => [left[i], right[i]] as const);
-
-function panels(cells: DataCells, left: readonly Shown[], right: readonly Shown[]): Block[] {
-  return inPairs(left, right).map((pair) => ({
-    rows: 1,
-    cells: pair.flatMap((one, side) =>
-      one === undefined
-        ? []
-        : [
-            { row: 0, col: side * HALF, kind: "label" as const, value: one.label },
-            shownCell(cells, one, 0, side * HALF + LABEL_COLUMNS),
-            ...unitCell(cells, one.unit, 0, side * HALF + LABEL_COLUMNS + 1),
-          ],
-    ),
-  }));
-}
+const panels = (cells: DataCells, left: readonly Shown[], right: readonly Shown[]): Block[] =>
+  Array.from({ length: Math.max(left.length, right.length) }, (_, i) => pair(cells, left[i], right[i]));
 
 /** Keeps a heading and the first rows of what follows on one page. */
 export const section = (title: string, body: readonly Block[], options = {}): Block[] =>
   body.length === 0 ? [] : [band(title, options), ...body, gap];
 
 const text = (label: string, name: string): Shown => ({ label, name, isText: true });
-const date = (label: string, name: string): Shown => ({ label, name, format: FORMATS.date, isText: true });
+const date = (label: string, name: string): Shown => ({
+  label,
+  name,
+  format: FORMATS.date,
+  isText: true,
+  isDate: true,
+});
 
 /** Of a newer data sheet: shown only where the sheet has it. */
 const ifThere = (cells: DataCells, ...shown: readonly Shown[]): Shown[] =>
@@ -261,10 +257,11 @@ export function results(cells: DataCells, loads: readonly ReportedLoad[]): Block
   const format = twoFigures(value);
   const [low, high] = [cells.at("preconsolidation_low"), cells.at("preconsolidation_high")];
   const [stresses, curve] = [cells.column("load_stress"), cells.column("void_ratio_curve")];
+  const unit = cells.has("stress_unit") ? `&" "&${cells.at("stress_unit")}` : "";
   const basis = (item: string): string | undefined =>
     stresses &&
     curve &&
-    `=IFERROR(VLOOKUP("${item}",CLAY.COMPRESSION_INDICES(${stresses},${curve}),3,FALSE),"${NOTHING}")`;
+    `=IFERROR(VLOOKUP("${item}",CLAY.COMPRESSION_INDICES(${stresses},${curve}),3,FALSE)${unit},"${NOTHING}")`;
   const rows: Block[] = [
     ...panels(
       cells,
@@ -285,7 +282,7 @@ export function results(cells: DataCells, loads: readonly ReportedLoad[]): Block
           row: 0,
           col: LABEL_COLUMNS,
           kind: "result",
-          value: "Casagrande's construction; every other method and their spread stand under Interpretation",
+          value: "Casagrande's construction; for the other methods see Interpretation",
         },
       ],
     },
@@ -344,6 +341,7 @@ export function signatures(cells: DataCells): Block[] {
       { row: 1, col: 8, kind: "label", value: "Signed" },
       { row: 1, col: 9, kind: "label", value: LINE },
     ],
+    merges: [{ row: 1, col: 6, rows: 1, cols: 2 }],
     withNext: true,
   });
   return [
@@ -371,7 +369,6 @@ export function loadTable(
   columns: readonly LoadColumn[],
   loads: readonly ReportedLoad[],
   names: Readonly<Record<string, number>>,
-  options: { newPage?: boolean } = {},
 ): Block[] {
   const head: CellPlan[] = columns.flatMap(({ heading, unit, isText }, col) => {
     const align = isText ? ("center" as const) : ("right" as const);
@@ -380,6 +377,8 @@ export function loadTable(
       ...unitCell(cells, unit, 2, col).map((cell) => ({ ...cell, align })),
     ];
   });
+  for (let col = columns.length; col < COLUMNS; col++)
+    head.push({ row: 0, col, kind: "heading" }, { row: 1, col, kind: "heading" });
   const rows = loads.map((load): Block => ({
     rows: 1,
     cells: columns.map(({ format, formula, isText }, col) => {
@@ -405,7 +404,7 @@ export function loadTable(
             Object.entries(names).map(([name, col]) => [name, { row: 3, col, rows: rows.length, cols: 1 }]),
           ),
   };
-  return [band(title, options), body];
+  return [band(title), body];
 }
 
 export const cell =
@@ -423,14 +422,18 @@ export const two = (load: number): string => String(load).padStart(2, "0");
 /** Minutes from the load's first instant to its last reading. */
 function duration(cells: DataCells, { number }: ReportedLoad): string | undefined {
   const [times, readings] = [cells.column(`times_${two(number)}`), cells.column(`readings_${two(number)}`)];
-  return times && readings && `=IF(COUNT(${readings})=0,"${NOTHING}",MAX(IF(ISNUMBER(${readings}),${times})))`;
+  return (
+    times &&
+    readings &&
+    `=IFERROR(IF(COUNT(${readings})=0,"${NOTHING}",MAX(IF(ISNUMBER(${readings}),${times}))),"error")`
+  );
 }
 
 /** Which construction a load's cv is by: its own, or that of the sheet. */
 function methodOf(cells: DataCells, { row }: ReportedLoad): string | undefined {
   const chosen = cells.at("load_method", row) ?? cells.at("time_method");
   const cv = cells.at("cv_chosen", row);
-  return chosen && cv && `=IF(${cv}="","${NOTHING}",IF(${chosen}="root time","root","log"))`;
+  return chosen && cv && `=IFERROR(IF(${cv}="","${NOTHING}",IF(${chosen}="root time","root","log")),"error")`;
 }
 
 export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
@@ -470,18 +473,15 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
     { heading: ["C alpha", "strain"], formula: cell(cells, "c_alpha"), format: perLoad(cells, "c_alpha") },
   ];
   return [
-    ...loadTable(
-      cells,
-      "Loads",
-      columns,
-      loads,
-      { report_loads: 0, report_stress: 1, report_strain: 5, report_void_ratio: 6, report_cv: 9 },
-      {
-        newPage: true,
-      },
-    ),
+    ...loadTable(cells, "Loads", columns, loads, {
+      report_loads: 0,
+      report_stress: 1,
+      report_strain: 5,
+      report_void_ratio: 6,
+      report_cv: 9,
+    }),
     ...paragraph(
-      "-  nothing to show: unloading, or the construction or measurement gave none; the remarks on loads and the list of what is missing say why. cv, mv and C alpha in two significant figures. mv is strain of the load on its starting height over the increase of stress; C alpha is strain per log cycle of time on the initial height.",
+      '-  nothing to show: unloading, or the construction or measurement gave none; the remarks on loads and the list of what is missing say why. "error": the cell of the data sheet shows one. cv, mv and C alpha in two significant figures. mv is strain of the load on its starting height over the increase of stress; C alpha is strain per log cycle of time on the initial height.',
       { kind: "note" },
     ),
     gap,

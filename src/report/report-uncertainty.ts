@@ -56,7 +56,7 @@ export const LIMITS: readonly Limit[] = [
       // A factor of 1 is a logger's: its resolution stands nowhere on the sheet.
       return factor === undefined || factor === 1 ? inUnit(0.001, 0.00005)(cells) : factor / 2;
     },
-    basis: "half a division; " + COMMON,
+    basis: "half a division, no source",
   },
   {
     name: "limit_apparatus",
@@ -78,7 +78,7 @@ export const LIMITS: readonly Limit[] = [
     label: "Force, of itself",
     format: "0.0%",
     value: () => 0.005,
-    basis: "ASTM D2435, from memory: check",
+    basis: "ASTM D2435, from memory",
   },
 ];
 

@@ -69,7 +69,6 @@ function title(source: ReportSource, stateLine: Block, lacking: readonly Missing
       `Numbers are live: they follow the data sheet, rounded once, where they are shown. Sentences (remarks, checks, methods, what is missing) are a snapshot of ${made}.`,
       { kind: "note" },
     ),
-    gap,
   ];
 }
 
@@ -102,18 +101,18 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
     ...title(source, current.line, lacking),
     ...identification(cells),
     ...specimen(cells),
-    ...conduct(cells, loads),
     ...results(cells, loads),
     ...signatures(cells),
+    { ...gap, newPage: true },
+    ...conduct(cells, loads),
     ...(loads.length
       ? [...loadsOfTest(cells, loads), ...timesOfTest(cells, loads)]
-      : [band("Loads", { newPage: true }), ...paragraph("The data sheet has no load with a stress or readings."), gap]),
-    ...figures(plots, placed, source.paper),
-    { ...band("Interpretation and uncertainty", { newPage: true }), withNext: true },
-    gap,
+      : [band("Loads"), ...paragraph("The data sheet has no load with a stress or readings."), gap]),
     ...interpretation(cells),
     ...limits(cells, source.limits),
     ...intervals(cells, loads),
+    ...figures(plots, placed, source.paper),
+    { ...gap, newPage: true },
     ...remarks(cells, loads),
     ...byHand(cells),
     ...checks(cells),
@@ -129,7 +128,7 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
     cols: placed.right,
     cells: [...laid.cells, ...current.cells, ...placed.cells],
     names: { ...laid.names, ...current.names },
-    merges: [],
+    merges: laid.merges,
     columnWidths: { ...widths, ...STATE_WIDTHS },
     freezeRows: 0,
     pages: laid.pages,
