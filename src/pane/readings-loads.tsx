@@ -230,9 +230,9 @@ function Split({ rows, steps, onSplit }: SplitProps) {
 
 const MOST_SHOWN = 200;
 
-/** What a line was found to be, in words. */
-export const faultWords = ({ kind, cell }: Fault): string =>
-  cell ? `“${cell}”: ${words.faults[kind]}` : words.faults[kind];
+/** What a line was found to be, in words of the pane or of cells. */
+export const faultWords = ({ kind, cell }: Fault, { faults } = words): string =>
+  cell ? `“${cell}”: ${faults[kind]}` : faults[kind];
 
 export function Faults({ faults }: { faults: readonly Fault[] }) {
   const styles = useStyles();

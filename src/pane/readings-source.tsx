@@ -6,7 +6,7 @@ import { Notice } from "./notice";
 import { Step } from "./readings-parts";
 import { useStyles } from "./readings-styles";
 import { sentence, sentenceOf } from "./sentence";
-import { text } from "./text";
+import { CATALOGUES, text } from "./text";
 
 const words = text.readings;
 
@@ -29,7 +29,9 @@ async function sha256(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
 async function read(bytes: Uint8Array<ArrayBuffer>, name: string): Promise<Source | string> {
   const decoded = decode(bytes);
   if (!decoded.ok) return sentence(decoded.reason);
-  const hashOf = name ? words.hashOfFile(bytes.length) : words.hashOfPasted(bytes.length);
+  // Goes into a cell, and cells are English.
+  const { hashOfFile, hashOfPasted } = CATALOGUES.en.readings;
+  const hashOf = name ? hashOfFile(bytes.length) : hashOfPasted(bytes.length);
   return { file: decoded.value, name, sha256: await sha256(bytes), hashOf, remarks: decoded.remarks };
 }
 

@@ -15,10 +15,12 @@ import { Choice, Progress } from "./readings-parts";
 import type { Source } from "./readings-source";
 import { useStyles } from "./readings-styles";
 import { sentenceOf } from "./sentence";
-import { text } from "./text";
+import { CATALOGUES, text } from "./text";
 import { writeReadings, type Kept } from "./write-readings";
 
 const words = text.readings;
+/** What is written into cells is English, whatever the pane speaks. */
+const cellWords = CATALOGUES.en.readings;
 
 /** Characters that a cell of Excel holds at most. */
 const LONGEST_LINE = 32_767;
@@ -46,30 +48,30 @@ type State =
 
 /** The layout as the file sheet tells it. */
 function layoutWords(layout: Layout, choices: LoadChoices): [string, string][] {
-  const column = (col: number, what: string): string => words.inColumn(columnLetters(col), what);
-  const unit = layout.readingUnit === "div" ? words.division : layout.readingUnit;
+  const column = (col: number, what: string): string => cellWords.inColumn(columnLetters(col), what);
+  const unit = layout.readingUnit === "div" ? cellWords.division : layout.readingUnit;
   return [
-    [words.delimiter, words.delimiters[layout.delimiter]],
-    [words.decimal, words.decimals[layout.decimal]],
-    [words.firstLine, String(layout.firstLine)],
-    [words.time, column(layout.time, words.timeForms[layout.timeForm])],
+    [cellWords.delimiter, cellWords.delimiters[layout.delimiter]],
+    [cellWords.decimal, cellWords.decimals[layout.decimal]],
+    [cellWords.firstLine, String(layout.firstLine)],
+    [cellWords.time, column(layout.time, cellWords.timeForms[layout.timeForm])],
     ...(layout.date === null
       ? []
-      : ([[words.date, column(layout.date, words.dateOrders[layout.dateOrder])]] as [string, string][])),
-    [words.timesRun, words.timesRuns[layout.timesRun]],
-    [words.reading, column(layout.reading, unit)],
-    [words.sense, words.senses[layout.sense]],
+      : ([[cellWords.date, column(layout.date, cellWords.dateOrders[layout.dateOrder])]] as [string, string][])),
+    [cellWords.timesRun, cellWords.timesRuns[layout.timesRun]],
+    [cellWords.reading, column(layout.reading, unit)],
+    [cellWords.sense, cellWords.senses[layout.sense]],
     [
-      words.load,
+      cellWords.load,
       layout.load === null
-        ? words.noLoad
-        : column(layout.load, `${words.loadKinds[layout.loadKind]} ${layout.loadUnit}`.trim()),
+        ? cellWords.noLoad
+        : column(layout.load, `${cellWords.loadKinds[layout.loadKind]} ${layout.loadUnit}`.trim()),
     ],
-    [words.lever, String(layout.lever)],
-    [words.noReading, layout.noReading.map(String).join("; ")],
-    [words.way, words.ways[choices.way]],
-    [words.rule, words.rules[choices.rule]],
-    [words.thinning, words.thinnings[choices.thinning]],
+    [cellWords.lever, String(layout.lever)],
+    [cellWords.noReading, layout.noReading.map(String).join("; ")],
+    [cellWords.way, cellWords.ways[choices.way]],
+    [cellWords.rule, cellWords.rules[choices.rule]],
+    [cellWords.thinning, cellWords.thinnings[choices.thinning]],
   ];
 }
 
@@ -120,7 +122,7 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
         rows: series.times.length,
         kept: rows.length,
       })),
-      remarks: faults.map((fault) => [fault.line, faultWords(fault)] as const),
+      remarks: faults.map((fault) => [fault.line, faultWords(fault, cellWords)] as const),
       lines: keep && canKeep ? lines.length : 0,
     };
     const columns = columnsFor(
@@ -134,7 +136,7 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
       changes.filter(agreed),
     );
     const blank = taken.filter(({ load }) => !replaced[key(load!)]).map(({ load }) => readingsName(load!));
-    const job = { dataSheet, columns, blank, record, lines, keptAll: words.keptAll(lines.length) };
+    const job = { dataSheet, columns, blank, record, lines, keptAll: cellWords.keptAll(lines.length) };
     setState({ at: "busy", of: record.lines });
     onBusy(true);
     try {

@@ -15,6 +15,7 @@ import { boxAddress } from "../../datasheet/address";
 import { checkFill } from "../fill";
 import { blockAddresses, joined, sideBySide } from "../picked";
 import { isLandscape } from "../paper";
+import { addCharts } from "./charts";
 import { blocks, constant, slices, widthInPoints, type Block } from "./grid";
 import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf } from "../bounds";
 import { freeSheetName, hiddenSheet } from "../sheet-names";
@@ -276,6 +277,8 @@ export class OfficePort implements WorkbookPort {
         await addNotes(context, sheet, plan);
         // A machine without a printer refuses any page set-up: the sheet is whole without it.
         await layOutPrint(context, sheet, plan).catch(() => undefined);
+        doing = "draw the charts of the new sheet";
+        await addCharts(context, sheet, plan.charts ?? []);
         doing = "protect the new sheet";
         if (plan.isProtected) sheet.protection.protect(PROTECTION);
         await context.sync();

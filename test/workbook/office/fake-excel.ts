@@ -110,7 +110,8 @@ export class FakeExcel {
     if (verb === "make" && path.startsWith("Workbook.Worksheets.GetItemOrNullObject") && path.endsWith('")'))
       return /^[^()]*\("[^"]*"\)$/.test(path) && !this.sheets.some(isHere) ? null : {};
     if (verb === "make" && /OrNullObject\([^()]*\)$/.test(path)) return this.answered(path) && {};
-    if (verb === "call" && name === "Delete") this.sheets.splice(this.sheets.findIndex(isHere), 1);
+    if (verb === "call" && name === "Delete" && this.sheets.some(isHere))
+      this.sheets.splice(this.sheets.findIndex(isHere), 1);
     if (verb === "call") {
       const call = `${path}.${name}()`;
       return this.answers.find(([pattern]) => pattern.test(call))?.[1](call) ?? {};
