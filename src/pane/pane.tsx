@@ -5,7 +5,9 @@ import type { WorkbookPort } from "../workbook/port";
 import { AboutScreen } from "./about-screen";
 import { PlotScreen } from "./plot-screen";
 import { ReadingsScreen } from "./readings-screen";
+import { ReportScreen } from "./report-screen";
 import { ResultsScreen } from "./results-screen";
+import { ReviewScreen } from "./review-screen";
 import { SheetCheckPart } from "./sheet-check";
 import { SheetScreen, type Sheets } from "./sheet-screen";
 import { tabId, Tabs } from "./tabs";
@@ -58,7 +60,9 @@ const SCREENS: readonly Screen[] = [
   { value: "sheet", Screen: DataSheetScreen },
   { value: "readings", Screen: ReadingsScreen, keeps: true },
   { value: "plot", Screen: PlotScreen },
+  { value: "review", Screen: ReviewScreen, keeps: true },
   { value: "results", Screen: ResultsScreen },
+  { value: "report", Screen: ReportScreen, keeps: true },
   { value: "about", Screen: () => <AboutScreen /> },
 ];
 

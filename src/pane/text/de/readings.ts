@@ -179,5 +179,4 @@ export const readings = {
     `${loads} auf „${sheet}“ geschrieben. Name, Prüfsumme und Zeilen der Datei stehen auf „${fileSheet}“.`,
   doneLoads: (count: number) => (count === 1 ? "Eine Laststufe wurde" : `${count} Laststufen wurden`),
   keptAll: (lines: number) => `all ${whole(lines)} lines`,
-  keptPart: (lines: number, of: number) => `only lines 1 to ${whole(lines)} of ${whole(of)}`,
 };

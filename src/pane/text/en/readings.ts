@@ -167,5 +167,4 @@ export const readings = {
     `${loads} written to “${sheet}”. The file's name, hash and lines are on “${fileSheet}”.`,
   doneLoads: (count: number) => (count === 1 ? "One load was" : `${count} loads were`),
   keptAll: (lines: number) => `all ${whole(lines)} lines`,
-  keptPart: (lines: number, of: number) => `only lines 1 to ${whole(lines)} of ${whole(of)}`,
 };
