@@ -2,15 +2,14 @@
  * The picks by hand of a data sheet as the review screen works on them: what is saved in the sheet's table of picks, what the
  * person has changed since, and the cells that a change is written to. Nothing here touches a workbook.
  */
-import type { NamedValues } from "../datasheet/record";
+import { methodOfLoad, PICK_COLUMNS, picksOfLoad, type RecordedPick } from "../datasheet/picks";
+import { readRecord, type NamedValues } from "../datasheet/record";
 import {
   AUTOMATIC,
   METHOD_PICK,
   PICK_NAMES,
   standingRows,
-  TIME_METHODS,
   type PickName,
-  type PickRow,
   type Picks,
   type TimeMethod,
 } from "../reduction/increment/picks";
@@ -18,66 +17,28 @@ import type { CellValue, NamedColumns } from "../workbook/port";
 
 export type PickOf = PickName | typeof METHOD_PICK;
 
-/** The columns of the table, named cells of one length. */
-export const PICK_COLUMNS = [
-  "pick_load",
-  "pick_of",
-  "pick_before",
-  "pick_after",
-  "pick_reason",
-  "pick_by",
-  "pick_when",
-] as const;
-type PickColumn = (typeof PICK_COLUMNS)[number];
-
-/** A row of the table with anything in it; a blank cell is absent. */
-export interface TableRow extends PickRow {
-  /** From 1. */
-  readonly row: number;
-  readonly before?: number | string;
-  readonly reason?: string;
-  readonly by?: string;
-  /** A day number with its time of day, or what was typed instead. */
-  readonly when?: number | string;
-}
-
 export interface PicksTable {
-  readonly rows: readonly TableRow[];
+  readonly rows: readonly RecordedPick[];
+  /** The last row with anything in it, from 1; 0 where there is none. */
+  readonly lastUsed: number;
   /** How many rows the columns have: those of the shortest. */
   readonly capacity: number;
   /** Columns that the sheet has no name for; without any one of them nothing can be saved. */
   readonly missing: readonly string[];
 }
 
-/** From values by name, as `WorkbookPort.readNames` gives them. */
+/** From a sheet's values by name, as `WorkbookPort.readNames` gives them, of PICK_COLUMNS at least. */
 export function tableOf(values: NamedValues): PicksTable {
-  const missing = PICK_COLUMNS.filter((name) => !values[name]);
-  const lengths = PICK_COLUMNS.map((name) => values[name]?.length ?? 0);
-  const cell = (name: PickColumn, index: number): CellValue => {
-    const value = values[name]?.[index]?.[0] ?? "";
-    return typeof value === "string" ? value.trim() : value;
+  const columns = PICK_COLUMNS.map((name) => values[name] ?? []);
+  const used = columns.map((cells) =>
+    cells.reduce((last, [cell], index) => (String(cell).trim() === "" ? last : index + 1), 0),
+  );
+  return {
+    rows: readRecord(Object.fromEntries(PICK_COLUMNS.map((name, index) => [name, columns[index]]))).picks,
+    lastUsed: Math.max(...used),
+    capacity: Math.min(...columns.map(({ length }) => length)),
+    missing: PICK_COLUMNS.filter((name) => !values[name]),
   };
-  const word = (name: PickColumn, index: number): string | undefined => String(cell(name, index)) || undefined;
-  const either = (name: PickColumn, index: number): number | string | undefined => {
-    const value = cell(name, index);
-    return typeof value === "number" ? value : String(value) || undefined;
-  };
-  const rows: TableRow[] = [];
-  for (let index = 0; index < Math.max(...lengths); index++) {
-    if (PICK_COLUMNS.every((name) => cell(name, index) === "")) continue;
-    const load = cell("pick_load", index);
-    rows.push({
-      row: index + 1,
-      load: typeof load === "number" ? load : undefined,
-      of: word("pick_of", index),
-      before: either("pick_before", index),
-      after: either("pick_after", index),
-      reason: word("pick_reason", index),
-      by: word("pick_by", index),
-      when: either("pick_when", index),
-    });
-  }
-  return { rows, capacity: Math.min(...lengths), missing };
 }
 
 /** What the sheet's table says of one load. */
@@ -89,17 +50,11 @@ export interface Saved {
   readonly standing: ReadonlySet<number>;
 }
 
-export function savedOf(rows: readonly TableRow[], load: number): Saved {
+export function savedOf(rows: readonly RecordedPick[], load: number): Saved {
   const standing = standingRows(rows, load);
-  const picks: Partial<Record<PickName, number>> = {};
-  for (const name of PICK_NAMES) {
-    const after = standing.get(name)?.after;
-    if (typeof after === "number") picks[name] = after;
-  }
-  const chosen = String(standing.get(METHOD_PICK)?.after ?? "").toLowerCase();
   return {
-    picks,
-    method: TIME_METHODS.find((method) => method === chosen),
+    picks: picksOfLoad(rows, load),
+    method: standing.has(METHOD_PICK) ? methodOfLoad({ picks: rows, words: {} }, load) : undefined,
     standing: new Set([...standing.values()].map(({ row }) => row)),
   };
 }
@@ -153,24 +108,17 @@ export const changesOf = (draft: Draft, valueNow: (of: PickOf) => number | strin
 export const dayNumber = (date: Date): number =>
   Math.round((date.getTime() - date.getTimezoneOffset() * 60_000) / 60_000) / 1440 + 25_569;
 
-/** "2026-11-25 12:30"; a word as it was typed. */
-export function whenText(when: number | string | undefined): string {
-  if (typeof when !== "number") return when ?? "";
-  const iso = new Date(Math.round((when - 25_569) * 1440) * 60_000).toISOString();
-  return `${iso.slice(0, 10)} ${iso.slice(11, 16)}`;
-}
-
 /** Free rows below the last one that holds anything: only there can a change be the last. */
-export const freeRows = ({ rows, capacity }: PicksTable): number => capacity - (rows[rows.length - 1]?.row ?? 0);
+export const freeRows = ({ lastUsed, capacity }: PicksTable): number => capacity - lastUsed;
 
 /** The cells of changes to one load, below the last row that holds anything; `freeRows` must have room for them. */
 export function cellsOfChanges(
-  { rows }: PicksTable,
+  { lastUsed }: PicksTable,
   load: number,
   changes: readonly Change[],
   { reason, by, when }: { readonly reason: string; readonly by: string; readonly when: number },
 ): NamedColumns {
-  const above = new Array<null>(rows[rows.length - 1]?.row ?? 0).fill(null);
+  const above = new Array<null>(lastUsed).fill(null);
   const column = (value: (change: Change) => CellValue) => [...above, ...changes.map(value)];
   return {
     pick_load: column(() => load),

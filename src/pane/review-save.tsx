@@ -1,6 +1,7 @@
 /** What is changed and not saved, with the reason and the initials it needs; what is saved, and the way back. */
 import { Button, Field, Input, makeStyles, Text, Textarea, tokens } from "@fluentui/react-components";
 import { useState } from "react";
+import type { RecordedPick } from "../datasheet/picks";
 import type { NamedColumns } from "../workbook/port";
 import { Notice } from "./notice";
 import { Step } from "./readings-parts";
@@ -12,10 +13,8 @@ import {
   dayNumber,
   freeRows,
   looksLikeFormula,
-  whenText,
   type Change,
   type PicksTable,
-  type TableRow,
 } from "./review-picks";
 import { text } from "./text";
 
@@ -37,11 +36,11 @@ const nameOfPick = (of: string | undefined): string => words.picks[of as keyof t
 const said = (value: number | string | undefined): string =>
   typeof value === "number" ? shown(value) : (words.values[value as keyof typeof words.values] ?? value ?? "–");
 
-const changeText = ({ of, before, after }: Pick<TableRow, "of" | "before" | "after">): string =>
+const changeText = ({ of, before, after }: Pick<RecordedPick, "of" | "before" | "after">): string =>
   words.change(nameOfPick(of), said(before), said(after));
 
-const detailsOf = ({ reason, by, when }: TableRow): string =>
-  words.entry(reason ?? words.noReason, by ?? words.noInitials, whenText(when));
+const detailsOf = ({ reason, by, when }: RecordedPick): string =>
+  words.entry(reason ?? words.noReason, by ?? words.noInitials, when ?? "");
 
 /** What came of the last writing. */
 export interface Telling {

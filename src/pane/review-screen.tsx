@@ -1,13 +1,14 @@
 /** Steps through the loads of a data sheet, so that every construction is looked at, and picked by hand where need be. */
 import { Button, makeStyles, Select, Spinner, Text } from "@fluentui/react-components";
 import { useCallback, useEffect, useMemo, useState } from "react";
+import { PICK_COLUMNS } from "../datasheet/picks";
 import { convert } from "../reduction/units";
 import type { NamedColumns, WorkbookPort } from "../workbook/port";
 import { Notice } from "./notice";
 import { useStyles as useSharedStyles } from "./readings-styles";
 import { loadsToReview } from "./review-increment";
 import { ReviewLoad } from "./review-load";
-import { PICK_COLUMNS, sameRows, savedOf, tableOf, type Draft, type PicksTable } from "./review-picks";
+import { sameRows, savedOf, tableOf, type Draft, type PicksTable } from "./review-picks";
 import { shown } from "./review-number";
 import type { Telling } from "./review-save";
 import { sentenceOf } from "./sentence";
