@@ -2,12 +2,14 @@
 import { cellCalled, type LoadResultName, type ResultName, type TestRecord, type WordName } from "../datasheet/record";
 import { then, given, type Outcome } from "../reduction/outcome";
 import { cannotAsk, check, figure, gravest, type Answer, type Kind } from "./check";
-import { inKpa, type LoadReduced, type Reduced } from "./reduced";
+import { inKpa, reduced, type LoadReduced, type Reduced } from "./reduced";
 
 const ISO_17025 = "ISO/IEC 17025 (records, checking, changes), from memory";
 
 interface Recalculated {
   readonly load: string;
+  /** Its number, of a load. */
+  readonly number?: number;
   readonly name: string;
   readonly kind: Kind;
   readonly shown: number | undefined;
@@ -26,7 +28,8 @@ const ofLoad = (load: LoadReduced): Recalculated[] => {
     ["cv_log_time", "cv", cvLogTime],
     ["cv_root_time", "cv", cvRootTime],
   ];
-  return rows.map(([name, kind, found]) => ({ load: load.called, name, kind, shown: results[name], found }));
+  const number = load.record.number;
+  return rows.map(([name, kind, found]) => ({ load: load.called, number, name, kind, shown: results[name], found }));
 };
 
 /** What the specimen and the curve show, and the same worked out again. */
@@ -57,6 +60,23 @@ function ofTest(record: TestRecord, reduced: Reduced): Recalculated[] {
   return rows.map(([name, kind, found]) => ({ load: "test", name, kind, shown: record.results[name], found }));
 }
 type Specimen = Reduced["specimen"] extends Outcome<infer S> ? S : never;
+
+/** Relative difference beyond which a result does not follow from its inputs: more than arithmetic loses. */
+const FOLLOWS = 1e-6;
+
+const follows = (shown: number, found: number, tolerance: number): boolean =>
+  Math.abs(shown - found) <= tolerance * Math.max(Math.abs(found), 1e-6);
+
+const differs = (record: TestRecord, { name, kind, shown, found }: Recalculated): string => {
+  const [a, b] = [shown!, found.ok ? found.value : NaN].map((value) => figure(record, name, value, kind));
+  return `${cellCalled(name)} on the sheet is ${precise(a.value)}, worked out again ${precise(b.value)}${b.unit && ` ${b.unit}`}: a formula was overwritten, or refers to another cell`;
+};
+
+/** The results that differ from what is worked out again, with what to say of them. */
+export const differing = (record: TestRecord): { name: string; load?: number; sentence: string }[] =>
+  recalculated(record, reduced(record))
+    .filter(({ shown, found }) => shown !== undefined && found.ok && !follows(shown, found.value, FOLLOWS))
+    .map((one) => ({ name: one.name, load: one.number, sentence: differs(record, one) }));
 
 const recalculated = (record: TestRecord, reduced: Reduced): Recalculated[] => [
   ...ofTest(record, reduced),
@@ -104,23 +124,20 @@ export const RECORD_CHECKS = [
     question: "Does every result on the sheet follow from its inputs?",
     severity: "stop",
     basis: "arithmetic",
-    limits: { tolerance: { value: 1e-6, unit: "ratio" } },
+    limits: { tolerance: { value: FOLLOWS, unit: "ratio" } },
     ask: ({ record, reduced, limits: l }) =>
       gravest(
-        recalculated(record, reduced).flatMap(
-          ({ load, name, kind, shown, found }): { load: string; answer: Answer }[] => {
-            if (shown === undefined || !found.ok) return [];
-            const [a, b] = [
-              figure(record, `${cellCalled(name)} on the sheet`, shown, kind),
-              figure(record, "worked out again", found.value, kind),
-            ];
-            const same = Math.abs(shown - found.value) <= l.tolerance * Math.max(Math.abs(found.value), 1e-6);
-            const sentence = same
-              ? "results follow from their inputs"
-              : `${a.what} is ${precise(a.value)}, worked out again ${precise(b.value)}${b.unit && ` ${b.unit}`}: a formula was overwritten, or refers to another cell`;
-            return [{ load, answer: { status: same ? "pass" : "stop", compared: [a, b], sentence } }];
-          },
-        ),
+        recalculated(record, reduced).flatMap((one): { load: string; answer: Answer }[] => {
+          const { load, name, kind, shown, found } = one;
+          if (shown === undefined || !found.ok) return [];
+          const same = follows(shown, found.value, l.tolerance);
+          const compared = [
+            figure(record, `${cellCalled(name)} on the sheet`, shown, kind),
+            figure(record, "worked out again", found.value, kind),
+          ] as const;
+          const sentence = same ? "results follow from their inputs" : differs(record, one);
+          return [{ load, answer: { status: same ? "pass" : "stop", compared, sentence } }];
+        }),
         "no result of the sheet can be worked out again",
       ),
   }),

@@ -1,5 +1,6 @@
 /** Worksheet functions for checking a hand calculation. */
 import { checkValues, unknownThresholds, type Figure } from "../checks";
+import { compare } from "../checks/comparison";
 import { unitNamed } from "../reduction/units";
 import { valueOf } from "./answer";
 import {
@@ -40,10 +41,8 @@ export function COMPARE(reduced: any[][], by_hand: any[][], tolerance?: any): an
   return ours.map((value, index) => {
     const hand = theirs[index];
     if (!hand) return ["", "", ""];
-    const difference = (value ?? 0) - hand;
-    const relative = difference / Math.abs(hand);
-    // A difference of exactly the tolerance agrees, whatever the last binary digit says.
-    return [difference, relative, Math.abs(relative) <= limit * (1 + 1e-9) ? "agrees" : "differs"];
+    const { difference, relative, agrees } = compare(value ?? 0, hand, limit);
+    return [difference, relative, agrees ? "agrees" : "differs"];
   });
 }
 

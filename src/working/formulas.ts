@@ -14,7 +14,8 @@ import { compressionIndex } from "../reduction/curve/indices";
 import { testCurve } from "../reduction/curve/points";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { coefficientOfConsolidation, T50, T90 } from "../reduction/increment/cv";
-import { axialStress, deformations, strain } from "../reduction/loading";
+import { creepRatio } from "../reduction/curve/creep-ratio";
+import { apparatusDeflection, axialStress, deformations, strain } from "../reduction/loading";
 import { straightLine } from "../reduction/numeric/straight-line";
 import { badInput, given, notApplicable, then, type Outcome } from "../reduction/outcome";
 import {
@@ -132,6 +133,20 @@ const slope = (sigma_1: number, sigma_2: number, e_1: number, e_2: number): Outc
     then(compressionIndex(test, { from, to }), ({ value }) => given(value)),
   );
 };
+
+/** Straight between two points on log of stress. */
+const onLogStress = (unit: "length" | "ratio"): readonly Argument[] => {
+  const value = unit === "length" ? length : ratio;
+  return [
+    stressOf("sigma", "the stress"),
+    stressOf("sigma_1", "the stress below"),
+    stressOf("sigma_2", "the stress above"),
+    value("y_1", "the value at the stress below", { signed: true }),
+    value("y_2", "the value at the stress above", { signed: true }),
+  ];
+};
+
+const SHARE_AT_T90 = 0.9;
 
 export const FORMULAS: readonly Formula[] = [
   {
@@ -342,5 +357,191 @@ export const FORMULAS: readonly Formula[] = [
       t_1 === t_2
         ? badInput("the two times are the same: give two different ones")
         : strain(straightLine([Math.log10(t_1), Math.log10(t_2)], [d_1, d_2], [1, 1]).slope, H_0),
+  },
+  {
+    id: "dry_mass",
+    symbol: "M_d",
+    arguments: [mass("M_all", "the mass with the ring"), mass("M_ring", "the mass of the ring")],
+    expression: "M_all - M_ring",
+    result: "mass",
+    compute: (M_all, M_ring) => given(M_all - M_ring),
+  },
+  {
+    id: "dry_mass_by_trimmings",
+    symbol: "M_d",
+    arguments: [mass("M_wet", "the wet mass"), ratio("w", "the water content of the trimmings")],
+    expression: "M_wet / (1 + w)",
+    result: "mass",
+    compute: (M_wet, w) => given(M_wet / (1 + w)),
+  },
+  {
+    id: "height_at_end",
+    symbol: "H",
+    arguments: [length("H_0", "the initial height"), length("d", "the corrected deformation", { signed: true })],
+    expression: "H_0 - d",
+    result: "length",
+    compute: (H_0, d) => given(H_0 - d),
+  },
+  {
+    id: "corrected_deformation",
+    symbol: "d_c",
+    arguments: [
+      length("d", "the deformation", { signed: true }),
+      length("d_a", "the apparatus deflection", { signed: true }),
+    ],
+    expression: "d - d_a",
+    result: "length",
+    compute: (d, d_a) => given(d - d_a),
+  },
+  {
+    id: "height_middle",
+    symbol: "H",
+    arguments: [length("H_1", "the height before the load"), length("H_2", "the height at its end")],
+    expression: "(H_1 + H_2) / 2",
+    result: "length",
+    compute: (H_1, H_2) => given((H_1 + H_2) / 2),
+  },
+  {
+    id: "apparatus_deflection",
+    symbol: "d_a",
+    arguments: onLogStress("length"),
+    expression: "y_1 + (y_2 - y_1) * log10(sigma / sigma_1) / log10(sigma_2 / sigma_1)",
+    result: "length",
+    compute: (sigma, sigma_1, sigma_2, y_1, y_2) => apparatusDeflection(sigma, [sigma_1, sigma_2], [y_1, y_2]),
+  },
+  {
+    id: "void_ratio_at_stress",
+    symbol: "e",
+    arguments: onLogStress("ratio"),
+    expression: "y_1 + (y_2 - y_1) * log10(sigma / sigma_1) / log10(sigma_2 / sigma_1)",
+    compute: (sigma, sigma_1, sigma_2, y_1, y_2) => apparatusDeflection(sigma, [sigma_1, sigma_2], [y_1, y_2]),
+  },
+  {
+    id: "void_ratio_by_water",
+    symbol: "e",
+    arguments: [ratio("w", "the water content"), ratio("G_s", "the specific gravity")],
+    expression: "w * G_s",
+    compute: (w, G_s) => given(w * G_s),
+  },
+  {
+    id: "difference",
+    symbol: "Delta",
+    arguments: [ratio("a", "the first", { signed: true }), ratio("b", "the second", { signed: true })],
+    expression: "a - b",
+    decimals: 4,
+    compute: (a, b) => given(a - b),
+  },
+  {
+    id: "difference_of_heights",
+    symbol: "Delta",
+    arguments: [length("H_1", "the first height"), length("H_2", "the second height")],
+    expression: "H_1 - H_2",
+    result: "length",
+    compute: (H_1, H_2) => given(H_1 - H_2),
+  },
+  {
+    id: "difference_of_masses",
+    symbol: "Delta",
+    arguments: [mass("M_1", "the first mass"), mass("M_2", "the second mass")],
+    expression: "M_1 / M_2 - 1",
+    decimals: 4,
+    compute: (M_1, M_2) => given(M_1 / M_2 - 1),
+  },
+  {
+    id: "mean_of_two",
+    symbol: "w",
+    arguments: [ratio("w_1", "the first"), ratio("w_2", "the second")],
+    expression: "(w_1 + w_2) / 2",
+    decimals: 4,
+    compute: (a, b) => given((a + b) / 2),
+  },
+  {
+    id: "mean_of_three",
+    symbol: "w",
+    arguments: [ratio("w_1", "the first"), ratio("w_2", "the second"), ratio("w_3", "the third")],
+    expression: "(w_1 + w_2 + w_3) / 3",
+    decimals: 4,
+    compute: (a, b, c) => given((a + b + c) / 3),
+  },
+  {
+    id: "d50",
+    symbol: "d_50",
+    arguments: [ratio("d_0", "d0", { signed: true }), ratio("d_100", "d100", { signed: true })],
+    expression: "(d_0 + d_100) / 2",
+    compute: (d_0, d_100) => given((d_0 + d_100) / 2),
+  },
+  {
+    id: "d100_from_d90",
+    symbol: "d_100",
+    arguments: [ratio("d_0", "d0", { signed: true }), ratio("d_90", "d90", { signed: true })],
+    constants: [{ symbol: "U", value: SHARE_AT_T90 }],
+    expression: "d_0 + (d_90 - d_0) / U",
+    compute: (d_0, d_90) => given(d_0 + (d_90 - d_0) / SHARE_AT_T90),
+  },
+  {
+    id: "cv_at_20",
+    symbol: "c_v20",
+    arguments: [{ symbol: "c_v", name: "cv", measures: "cv" }, ratio("f_T", "the temperature factor")],
+    expression: "c_v * f_T",
+    result: "cv",
+    compute: (cv, f) => given(cv * f),
+  },
+  {
+    id: "c_alpha_from_tail",
+    symbol: "C_alpha",
+    arguments: [
+      ratio("m", "the readings per log cycle of the tail", { signed: true }),
+      length("f", "the dial factor"),
+      length("H_0", "the initial height"),
+    ],
+    expression: "m * f / H_0",
+    decimals: 5,
+    compute: (m, f, H_0) => strain(m * f, H_0),
+  },
+  {
+    id: "c_alpha_ratio",
+    symbol: "r",
+    arguments: [
+      ratio("C_alpha", "C alpha by strain"),
+      ratio("e_0", "the initial void ratio"),
+      ratio("C_c", "the compression index"),
+    ],
+    expression: "C_alpha * (1 + e_0) / C_c",
+    compute: (C_alpha, e_0, C_c) => then(creepRatio(C_alpha * (1 + e_0), C_c), ({ ratio: value }) => given(value)),
+  },
+  {
+    id: "change_of_void_ratio",
+    symbol: "q",
+    arguments: [ratio("e_0", "the initial void ratio"), ratio("e", "the void ratio at the in-situ stress")],
+    expression: "(e_0 - e) / e_0",
+    compute: (e_0, e) => given((e_0 - e) / e_0),
+  },
+  {
+    id: "strain_by_void_ratio",
+    symbol: "eps",
+    arguments: [ratio("e_0", "the initial void ratio"), ratio("e", "the void ratio at the in-situ stress")],
+    expression: "(e_0 - e) / (1 + e_0)",
+    decimals: 4,
+    compute: (e_0, e) => given((e_0 - e) / (1 + e_0)),
+  },
+  {
+    id: "share_of_void_ratio",
+    symbol: "e",
+    arguments: [ratio("F", "the share"), ratio("e_0", "the initial void ratio")],
+    expression: "F * e_0",
+    compute: (F, e_0) => given(F * e_0),
+  },
+  {
+    id: "stress_on_line",
+    symbol: "sigma",
+    arguments: [
+      stressOf("sigma_1", "the stress of a point of the line"),
+      ratio("e_1", "its void ratio"),
+      ratio("e", "the void ratio"),
+      ratio("C_c", "the slope of the line"),
+    ],
+    expression: "sigma_1 * 10^((e_1 - e) / C_c)",
+    result: "stress",
+    compute: (sigma_1, e_1, e, C_c) => given(sigma_1 * 10 ** ((e_1 - e) / C_c)),
   },
 ];

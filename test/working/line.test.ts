@@ -82,6 +82,35 @@ const RANDOM: Record<string, fc.Arbitrary<number[]>> = {
     .map(([d1, d2, t1, factor, H0]) => [d1, d2, t1, t1 * factor, H0]),
 };
 
+const onLogStress = fc
+  .tuple(number(1, 3000), number(1.1, 4), number(0, 1), number(-0.2, 2), number(-0.2, 2))
+  .map(([s1, factor, share, y1, y2]) => [s1 * factor ** share, s1, s1 * factor, y1, y2]);
+const two = (a: [number, number], b: [number, number]) => fc.tuple(number(...a), number(...b));
+Object.assign(RANDOM, {
+  dry_mass: two([0.5, 900], [100, 300]).map(([soil, ring]) => [soil + ring, ring]),
+  dry_mass_by_trimmings: two([1, 900], [0.01, 5]),
+  height_at_end: two([10, 60], [-1, 8]),
+  corrected_deformation: two([1, 8], [0, 0.5]),
+  height_middle: two([5, 60], [5, 60]),
+  apparatus_deflection: onLogStress,
+  void_ratio_at_stress: onLogStress,
+  void_ratio_by_water: two([0.01, 5], [1.2, 4.5]),
+  difference: two([1, 3], [-0.5, 0.5]),
+  difference_of_heights: two([15, 30], [5, 12]),
+  difference_of_masses: two([20, 300], [1, 10]),
+  mean_of_two: two([0.01, 3], [0.01, 3]),
+  mean_of_three: fc.tuple(number(0.01, 3), number(0.01, 3), number(0.01, 3)),
+  d50: two([1, 900], [1, 900]),
+  d100_from_d90: two([1, 400], [500, 900]),
+  cv_at_20: two([0.001, 900], [0.5, 1.8]),
+  c_alpha_from_tail: fc.tuple(number(1, 90), number(0.0001, 0.01), number(10, 50)),
+  c_alpha_ratio: fc.tuple(number(0.001, 0.1), number(0.2, 4), number(0.05, 3)),
+  change_of_void_ratio: two([1, 4], [0.2, 0.9]),
+  strain_by_void_ratio: two([1, 4], [0.2, 0.9]),
+  share_of_void_ratio: two([0.3, 0.6], [0.2, 4]),
+  stress_on_line: fc.tuple(number(1, 3000), number(0.9, 1.2), number(0.3, 0.8), number(0.3, 2)),
+});
+
 const close = (a: number, b: number, share: number) => {
   if (Math.abs(a - b) > share * Math.max(Math.abs(b), 1e-12)) throw new Error(`${a} is not ${b}`);
 };

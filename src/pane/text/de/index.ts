@@ -1,7 +1,9 @@
 /** Every word of the pane in German, in the terms of German geotechnical practice. */
 import type { Catalogue } from "../catalogue";
 import { about } from "./about";
+import { byHand } from "./by-hand";
 import { check } from "./check";
+import { checks } from "./checks";
 import { pane } from "./pane";
 import { plot } from "./plot";
 import { readings } from "./readings";
@@ -10,4 +12,4 @@ import { results } from "./results";
 import { review } from "./review";
 import { sheet } from "./sheet";
 
-export const de: Catalogue = { ...pane, about, check, plot, readings, report, results, review, sheet };
+export const de: Catalogue = { ...pane, about, byHand, check, checks, plot, readings, report, results, review, sheet };

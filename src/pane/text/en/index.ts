@@ -1,6 +1,8 @@
 /** Every word of the pane in English, a file for each screen. */
 import { about } from "./about";
+import { byHand } from "./by-hand";
 import { check } from "./check";
+import { checks } from "./checks";
 import { pane } from "./pane";
 import { plot } from "./plot";
 import { readings } from "./readings";
@@ -9,4 +11,4 @@ import { results } from "./results";
 import { review } from "./review";
 import { sheet } from "./sheet";
 
-export const en = { ...pane, about, check, plot, readings, report, results, review, sheet };
+export const en = { ...pane, about, byHand, check, checks, plot, readings, report, results, review, sheet };

@@ -1,0 +1,240 @@
+/**
+ * What happened to the cells of a data sheet, named by cell: formulas overwritten by constants or lost, formulas unlike the
+ * others of their column, results that differ from what follows from the inputs, hidden rows and columns with data in them,
+ * and cells that hold what they should not (text, a number as text, a date). Reads what was typed, what is shown, and where
+ * the names stand; changes nothing.
+ */
+import { cellAddress, columnLetters } from "../datasheet/address";
+import { FIELDS, type NamedField } from "../datasheet/fields";
+import { LOAD_TABLE } from "../datasheet/load-table";
+import { cellCalled, type NamedValues, type TestRecord } from "../datasheet/record";
+import type { Box, CellValue, SheetName } from "../workbook/port";
+import { differing } from "./records";
+
+export interface CellFinding {
+  readonly kind: "overwritten" | "lost formula" | "in the way" | "unlike formula" | "differs" | "hidden" | "cell";
+  /** "H12", or "12:12" and "H:H" for what is hidden. */
+  readonly address: string;
+  /** Names the cell, says what is wrong and what to do. */
+  readonly sentence: string;
+}
+
+export interface SheetState {
+  readonly names: readonly SheetName[];
+  readonly values: NamedValues;
+  /** What was typed, by name, as the port's `readContents` gives it: of `CONTENT_NAMES`. */
+  readonly contents: NamedValues;
+  readonly hidden: { readonly rows: readonly number[]; readonly cols: readonly number[] };
+  readonly record: TestRecord;
+}
+
+/** Columns that the formula of another column fills. */
+const SPILLED: ReadonlyMap<string, string> = (() => {
+  const by = new Map<string, string>();
+  let anchor = "";
+  for (const { name, spilled } of LOAD_TABLE.columns)
+    if (spilled) by.set(name, anchor);
+    else anchor = name;
+  return by;
+})();
+
+/** Filled from its first cell on. */
+const SPREAD = "preconsolidation_spread";
+
+const WORKED: readonly NamedField[] = FIELDS.filter(({ kind }) => kind !== "input");
+
+/** The names whose contents `integrity` looks at. */
+export const CONTENT_NAMES: readonly string[] = WORKED.map(({ name }) => name);
+
+const isFormula = (content: CellValue | undefined): boolean => typeof content === "string" && content.startsWith("=");
+const isBlank = (content: CellValue | undefined): boolean =>
+  content === undefined || (typeof content === "string" && content.trim() === "");
+const isError = (value: CellValue | undefined): boolean => typeof value === "string" && /^#[A-Z]/i.test(value);
+
+/** Where a name stands: the sheet's own first. */
+export function boxesByName(names: readonly SheetName[]): ReadonlyMap<string, Box> {
+  const boxes = new Map<string, Box>();
+  for (const { name, place } of names)
+    if (place !== "lost" && !boxes.has(name.toLowerCase())) boxes.set(name.toLowerCase(), place);
+  return boxes;
+}
+
+/** The row of a load's cells in its column, from 0: by the numbers of the loads, wherever a row has moved to. */
+export function rowOfLoad(values: NamedValues, load: number): number {
+  const row = values.load_number?.findIndex(([number]) => number === load) ?? -1;
+  return row >= 0 ? row : load - 1;
+}
+
+/**
+ * A formula as it would stand in any row of its column: cells of the same row alike, `times_07` as the load's own. The
+ * references that stay put with "$" stay as they are.
+ */
+const anyRow = (formula: string, row: number, load: number): string =>
+  formula
+    .replace(/(\$?[A-Z]{1,3})(\$?)(\d+)(?![\d(A-Z_])/g, (whole, col: string, fixed: string, digits: string) =>
+      fixed ? whole : `${col}[${Number(digits) - 1 - row}]`,
+    )
+    .replace(/\b(times|readings|picks)_(\d\d)/gi, (whole, series: string, digits: string) =>
+      Number(digits) === load ? `${series}_#` : whole,
+    );
+
+const quoted = (content: CellValue | undefined): string => {
+  const text = String(content);
+  return text.length > 30 ? `${text.slice(0, 30)}...` : text;
+};
+
+/** Formulas of one name: those that are gone, and those unlike the others of the column. */
+function formulaFindings(name: string, box: Box, state: SheetState): CellFinding[] {
+  const { contents, values } = state;
+  const cells = (contents[name] ?? []).map(([content]) => content);
+  const at = (row: number) => cellAddress(box.row + row, box.col);
+  const model = cells.find(isFormula);
+  const findings: CellFinding[] = [];
+  const forms = cells.map((content, row) => {
+    const load = Number(values.load_number?.[row]?.[0] ?? row + 1);
+    return isFormula(content) ? anyRow(String(content), box.row + row, load) : undefined;
+  });
+  const counts = new Map<string, number>();
+  for (const form of forms) if (form) counts.set(form, (counts.get(form) ?? 0) + 1);
+  const [usual, most = 0] = [...counts].sort((a, b) => b[1] - a[1])[0] ?? [];
+  cells.forEach((content, row) => {
+    if (!isFormula(content)) {
+      // A row that was put in between the loads is none, and has no formula.
+      if (cells.length > 1 && values.load_number && isBlank(values.load_number[row]?.[0])) return;
+      if (isBlank(content)) {
+        if (model !== undefined || cells.length === 1)
+          findings.push({
+            kind: "lost formula",
+            address: at(row),
+            sentence: `${at(row)}, ${cellCalled(name)}, has lost its formula${cells.length > 1 ? ": copy it from a neighbour in the column" : ": take it from a newly inserted sheet"}`,
+          });
+        return;
+      }
+      findings.push({
+        kind: "overwritten",
+        address: at(row),
+        sentence: `${at(row)}, ${cellCalled(name)}, holds ${quoted(content)} where a formula belongs: it was overwritten and follows no input any more; ${cells.length > 1 ? "copy the formula from a neighbour in the column" : "undo, or take the formula from a newly inserted sheet"}`,
+      });
+      return;
+    }
+    if (forms[row] !== usual && most > cells.length / 2)
+      findings.push({
+        kind: "unlike formula",
+        address: at(row),
+        sentence: `${at(row)}, ${cellCalled(name)}, has a formula unlike the others of its column: copy it from a neighbour, or say why`,
+      });
+  });
+  return findings;
+}
+
+/** Constants that stand where a formula wants to fill cells: it then shows an error, and no cell of its row a value. */
+function wayFindings(boxes: ReadonlyMap<string, Box>, { contents, values }: SheetState): CellFinding[] {
+  const findings: CellFinding[] = [];
+  for (const [name, anchor] of SPILLED) {
+    const box = boxes.get(name);
+    const cells = contents[name];
+    if (!box || !cells) continue;
+    cells.forEach(([content], row) => {
+      if (isBlank(content) || isFormula(content) || !isError(values[anchor]?.[row]?.[0])) return;
+      const from = boxes.get(anchor);
+      findings.push({
+        kind: "in the way",
+        address: cellAddress(box.row + row, box.col),
+        sentence: `${cellAddress(box.row + row, box.col)}, ${cellCalled(name)}, holds ${quoted(content)} where the formula of ${from ? cellAddress(from.row + row, from.col) : cellCalled(anchor)} puts its answer: clear it`,
+      });
+    });
+  }
+  const [box, cells] = [boxes.get(SPREAD), contents[SPREAD]];
+  if (box && cells && isFormula(cells[0]?.[0]) && isError(values[SPREAD]?.[0]?.[0]))
+    cells.forEach((line, row) =>
+      line.forEach((content, col) => {
+        if ((row === 0 && col === 0) || isBlank(content) || isFormula(content)) return;
+        const address = cellAddress(box.row + row, box.col + col);
+        findings.push({
+          kind: "in the way",
+          address,
+          sentence: `${address} holds ${quoted(content)} where the formula of ${cellAddress(box.row, box.col)} puts its answer: clear it`,
+        });
+      }),
+    );
+  return findings;
+}
+
+/** Results that are not what follows from the inputs. */
+function differences(boxes: ReadonlyMap<string, Box>, { record, values }: SheetState): CellFinding[] {
+  return differing(record).flatMap(({ name, load, sentence }) => {
+    const box = boxes.get(name);
+    if (!box) return [];
+    const address = cellAddress(box.row + (load === undefined ? 0 : rowOfLoad(values, load)), box.col);
+    return [{ kind: "differs" as const, address, sentence: `${address}, ${sentence}` }];
+  });
+}
+
+/** Runs of neighbours: 4, 5, 6, 9 is 4 to 6 and 9. */
+function runs(numbers: readonly number[]): (readonly [from: number, to: number])[] {
+  const found: [number, number][] = [];
+  for (const number of [...numbers].sort((a, b) => a - b)) {
+    const last = found[found.length - 1];
+    if (last && number === last[1] + 1) last[1] = number;
+    else found.push([number, number]);
+  }
+  return found;
+}
+
+/** Hidden rows and columns that hold something in a named cell. */
+function hiddenFindings(boxes: ReadonlyMap<string, Box>, { hidden, values, contents }: SheetState): CellFinding[] {
+  const holds = new Map<string, { name: string; address: string }>();
+  const [rows, cols] = [new Set(hidden.rows), new Set(hidden.cols)];
+  if (rows.size + cols.size === 0) return [];
+  for (const { name, kind } of FIELDS) {
+    const box = boxes.get(name);
+    if (!box) continue;
+    (values[name] ?? []).forEach(([value], index) => {
+      const row = box.row + index;
+      if (isBlank(value) || (kind !== "input" && isBlank(contents[name]?.[index]?.[0]))) return;
+      const found = { name, address: cellAddress(row, box.col) };
+      if (rows.has(row) && !holds.has(`r${row}`)) holds.set(`r${row}`, found);
+      if (cols.has(box.col) && !holds.has(`c${box.col}`)) holds.set(`c${box.col}`, found);
+    });
+  }
+  const told = (of: "r" | "c", numbers: readonly number[], called: (number: number) => string): CellFinding[] =>
+    runs(numbers.filter((number) => holds.has(`${of}${number}`))).map(([from, to]) => {
+      const { name, address } = holds.get(`${of}${from}`)!;
+      const word = of === "r" ? "row" : "column";
+      const what = from === to ? `${word} ${called(from)} is` : `${word}s ${called(from)} to ${called(to)} are`;
+      return {
+        kind: "hidden",
+        address: `${called(from)}:${called(to)}`,
+        sentence: `${what} hidden and in use: ${address} holds ${cellCalled(name)}; show ${from === to ? "it" : "them"} before the sheet is signed`,
+      };
+    });
+  return [...told("r", hidden.rows, (row) => String(row + 1)), ...told("c", hidden.cols, columnLetters)];
+}
+
+/** Everything found, formulas first; a cell is named once, with the gravest that is said of it. */
+export function integrity(state: SheetState): CellFinding[] {
+  const boxes = boxesByName(state.names);
+  const formulas = WORKED.flatMap(({ name }): CellFinding[] => {
+    const box = boxes.get(name);
+    if (!box || !(name in state.contents) || SPILLED.has(name)) return [];
+    if (name !== SPREAD) return formulaFindings(name, box, state);
+    const first = { ...state, contents: { [name]: state.contents[name].slice(0, 1) } };
+    return formulaFindings(name, box, first);
+  });
+  const faults = state.record.faults
+    .filter(({ kind }) => kind !== "error")
+    .flatMap(({ name, row, sentence }): CellFinding[] => {
+      const box = boxes.get(name);
+      if (!box) return [];
+      const address = cellAddress(box.row + (row ?? 1) - 1, box.col);
+      return [{ kind: "cell", address, sentence: `${address}, ${sentence}` }];
+    });
+  const seen = new Set<string>();
+  return [
+    ...formulas,
+    ...wayFindings(boxes, state),
+    ...differences(boxes, state),
+    ...faults,
+    ...hiddenFindings(boxes, state),
+  ].filter(({ address }) => !seen.has(address) && seen.add(address));
+}

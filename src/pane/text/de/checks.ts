@@ -1,0 +1,75 @@
+import type { Catalogue } from "../catalogue";
+
+export const checks: Catalogue["checks"] = {
+  heading: "Prüfung",
+  purpose:
+    "Fragen, die ein Prüfer an einen Versuch stellt, beantwortet aus dem Datenblatt. Jede zeigt die beiden verglichenen Zahlen. Am Blatt wird nichts geändert.",
+  emptyTitle: "Kein Datenblatt in dieser Arbeitsmappe",
+  empty:
+    "Fügen Sie auf der ersten Registerkarte ein Datenblatt ein, oder benennen Sie die Zellen Ihres eigenen; dann können die Fragen gestellt werden.",
+  reading: "Es wird gefragt…",
+  again: "Noch einmal versuchen",
+  passed: (passed: number, asked: number, all: number) =>
+    `${passed} von ${asked} Fragen sind erfüllt; ${all - asked} von ${all} können diesem Blatt nicht gestellt werden.`,
+  cells: "Zellen",
+  cellsWhole:
+    "Keine Formel wurde überschrieben oder ging verloren, jedes Ergebnis folgt aus den Eingaben, und nichts Benutztes ist ausgeblendet.",
+  cellsFound: (count: number) => (count === 1 ? "1 Zelle zu berichtigen" : `${count} Zellen zu berichtigen`),
+  show: "Zeigen",
+  showCell: (address: string) => `${address} zeigen`,
+  filter: "Fragen zeigen",
+  filters: {
+    open: "die zu beantworten sind",
+    all: "alle",
+    answered: "die der Prüfer beantwortet hat",
+    cannot: "die nicht gestellt werden können",
+  },
+  find: "Enthält",
+  none: "Keine Frage passt dazu.",
+  groups: {
+    stop: "Halt: berichtigen oder verantworten",
+    explain: "Erklären",
+    note: "Vermerken",
+    pass: "Erfüllt",
+    "cannot be asked": "Nicht zu stellen",
+  },
+  found: "Gefunden",
+  against: "Verglichen mit",
+  basis: "Grundlage",
+  about: "Zellen:",
+  answer: "Antwort",
+  by: "Kürzel",
+  save: "Antwort festhalten",
+  needBoth: "Geben Sie einen Satz und Ihr Kürzel ein.",
+  kept: (id: string, sheet: string) => `Die Antwort auf ${id} steht auf dem Blatt „${sheet}“.`,
+  answered: (by: string, when: string) => `Beantwortet von ${by}, ${when}:`,
+  stale: "Die Frage sagt inzwischen etwas anderes: bitte noch einmal ansehen.",
+  limits: "Grenzwerte",
+  limitsDefault:
+    "Alle Grenzwerte sind die vorgegebenen. Eigene stehen auf einem Blatt, jeder mit Namen und Begründung der Änderung.",
+  limitsFrom: (sheet: string) => `Es gelten die Grenzwerte des Blattes „${sheet}“.`,
+  insertLimits: "Blatt mit Grenzwerten einfügen",
+  showLimits: "Blatt mit Grenzwerten zeigen",
+  limitsInserted: (sheet: string) =>
+    `Das Blatt „${sheet}“ führt alle Grenzwerte auf. Tragen Sie Ihre eigenen dort ein.`,
+  changed: (name: string, from: number, to: number, by: string | undefined, why: string | undefined) =>
+    `${name}: ${to} statt ${from}${by ? `, von ${by}` : ""}${why ? `: ${why}` : ""}`,
+  ags: {
+    heading: "AGS4-Datei",
+    purpose:
+      "Die Gruppen des Kompressionsversuchs als strenge AGS4-Datei, Ausgabe 4.1.1. Sie enthält, was das Blatt zeigt, gerundet nach dem Format.",
+    issue: "Nummer der Ausgabe",
+    date: "Datum der Datei",
+    producer: "Ersteller",
+    recipient: "Empfänger",
+    status: "Status",
+    sampleType: "Art der Probe",
+    fromSheet: (word: string) => `wie auf dem Blatt (${word})`,
+    notChosen: "wählen",
+    make: "Datei herunterladen",
+    made: (name: string) => `${name} wurde erstellt.`,
+    respelt: "Anders geschrieben:",
+    leftOut: "Wofür die Datei keinen Platz hat",
+    nothingLeftOut: "Die Datei enthält alles, was der Versuch festhält.",
+  },
+};
