@@ -21,10 +21,10 @@ export const decimalsFor = (value: number, figures: number): number =>
 
 const decimal = (digits: number): string => (digits > 0 ? `0.${"0".repeat(digits)}` : "0");
 
-/** A number that spans decades (cv, mv, C alpha) in two figures: of the value when the report was made. */
-export function twoFigures(value: number | undefined): string {
+/** A number that spans decades (cv, mv, C alpha) in two figures, unless more are asked for: of the value when the report was made. */
+export function twoFigures(value: number | undefined, figures = 2): string {
   if (value === undefined) return "0.00";
-  const decimals = decimalsFor(value, 2);
+  const decimals = decimalsFor(value, figures);
   return decimals > 6 ? "0.0E+00" : decimal(decimals);
 }
 

@@ -191,7 +191,7 @@ export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block
           label: "Strain of that load",
           name: "inundation_strain",
           format: FORMATS.strain,
-          unit: "- swells, + collapses",
+          unit: "(- swell, + collapse)",
         },
         text("Balance", "balance_number"),
         text("Deflection table of", "calibration_date"),
@@ -362,7 +362,13 @@ export interface LoadColumn {
   readonly isText?: boolean;
 }
 
-/** A table with a row for each load; `names` are the report's own for its columns. */
+/** Rows of loads that a part of a table has: with its headings it fits on a page of either paper. */
+const MOST_ROWS = 36;
+
+/**
+ * A table with a row for each load, in parts where it would not fit on a page. `names` are the report's own for its columns;
+ * those of a later part end in its number ("report_strain_2").
+ */
 export function loadTable(
   cells: DataCells,
   title: string,
@@ -370,41 +376,41 @@ export function loadTable(
   loads: readonly ReportedLoad[],
   names: Readonly<Record<string, number>>,
 ): Block[] {
-  const head: CellPlan[] = columns.flatMap(({ heading, unit, isText }, col) => {
-    const align = isText ? ("center" as const) : ("right" as const);
-    return [
-      ...heading.map((value, row): CellPlan => ({ row, col, kind: "heading", value, align })),
-      ...unitCell(cells, unit, 2, col).map((cell) => ({ ...cell, align })),
-    ];
-  });
+  const alignOf = ({ isText }: LoadColumn) => (isText ? ("center" as const) : ("right" as const));
+  const head = columns.flatMap((column, col): CellPlan[] => [
+    ...column.heading.map((value, row): CellPlan => ({ row, col, kind: "heading", value, align: alignOf(column) })),
+    ...unitCell(cells, column.unit, 2, col).map((cell) => ({ ...cell, align: alignOf(column) })),
+  ]);
   for (let col = columns.length; col < COLUMNS; col++)
     head.push({ row: 0, col, kind: "heading" }, { row: 1, col, kind: "heading" });
-  const rows = loads.map((load): Block => ({
-    rows: 1,
-    cells: columns.map(({ format, formula, isText }, col) => {
-      const content = formula(load);
+  const first = 3;
+  const rowOf = (load: ReportedLoad, row: number): CellPlan[] =>
+    columns.map((column, col) => {
+      const content = column.formula(load);
       const shown = typeof content === "number" ? { value: content } : { formula: content };
       return {
-        ...shownCell(cells, { label: "", ...shown, format: format?.(load.row) }, 0, col),
-        align: isText ? ("center" as const) : ("right" as const),
+        ...shownCell(cells, { label: "", ...shown, format: column.format?.(load.row) }, row, col),
+        align: alignOf(column),
       };
-    }),
-  }));
-  // The table stands on one page: its names are boxes of cells.
-  const body: Block = {
-    rows: 3 + rows.length,
-    cells: [
-      ...head,
-      ...rows.flatMap(({ cells: row }, index) => row.map((cell) => ({ ...cell, row: cell.row + 3 + index }))),
-    ],
-    names:
-      rows.length === 0
-        ? {}
-        : Object.fromEntries(
-            Object.entries(names).map(([name, col]) => [name, { row: 3, col, rows: rows.length, cols: 1 }]),
-          ),
-  };
-  return [band(title), body];
+    });
+  const parts = Array.from({ length: Math.ceil(loads.length / MOST_ROWS) }, (_, part) =>
+    loads.slice(part * MOST_ROWS, (part + 1) * MOST_ROWS),
+  );
+  return parts.flatMap((part, number) => {
+    const suffix = number === 0 ? "" : `_${number + 1}`;
+    const boxes = Object.entries(names).map(([name, col]) => [
+      name + suffix,
+      { row: first, col, rows: part.length, cols: 1 },
+    ]);
+    return [
+      band(number === 0 ? title : `${title}, continued`),
+      {
+        rows: first + part.length,
+        cells: [...head, ...part.flatMap((load, index) => rowOf(load, first + index))],
+        names: Object.fromEntries(boxes),
+      },
+    ];
+  });
 }
 
 export const cell =
@@ -460,8 +466,8 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
       format: always(length),
     },
     { heading: ["Strain", "at end"], formula: cell(cells, "strain_end"), format: always(FORMATS.strain) },
-    { heading: ["Void ratio", "at end"], formula: cell(cells, "void_ratio_end"), format: always(FORMATS.ratio) },
-    { heading: ["Void ratio", "at d100"], formula: cell(cells, "void_ratio_d100"), format: always(FORMATS.ratio) },
+    { heading: ["e", "at end"], formula: cell(cells, "void_ratio_end"), format: always(FORMATS.ratio) },
+    { heading: ["e", "at d100"], formula: cell(cells, "void_ratio_d100"), format: always(FORMATS.ratio) },
     {
       heading: ["mv", ""],
       unit: "mv_unit",
@@ -517,7 +523,7 @@ export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
       format: perLoad(cells, "cv_root_time"),
     },
     {
-      heading: ["cv chosen", "at 20 C"],
+      heading: ["cv at", "20 deg C"],
       unit: "cv_unit",
       formula: cell(cells, "cv_20"),
       format: perLoad(cells, "cv_20"),

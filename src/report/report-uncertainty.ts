@@ -157,7 +157,7 @@ export function limits(cells: DataCells, kept: Readonly<Record<string, KeptLimit
   );
   return [
     band("Uncertainty of measurement: limits of error, to be changed here", { withNext: true }),
-    { rows: rows.length + 1, cells: [...head, ...filled, ...body], names },
+    { rows: rows.length + 1, cells: [...head, ...filled, ...body], names, withNext: true },
     ...paragraph(
       "A quantity lies anywhere within -+ its limit, so that its standard uncertainty u is limit / root 3 (JCGM 100:2008, 4.3.7). A deformation is the difference of two readings. Inputs count as independent; first order (JCGM 100:2008, 5.1.2). Give initials and the reason beside a limit that you change: the next report of this sheet takes it over.",
       { kind: "note" },
@@ -192,6 +192,14 @@ function voidRatioCall(cells: DataCells, height: string | undefined, uHeight: st
 const U_DEFORMATION = `(${u("limit_reading")}*SQRT(2))`;
 const U_HEIGHT_AT = `SQRT(${u("limit_height")}^2+2*${u("limit_reading")}^2+${u("limit_apparatus")}^2)`;
 
+const HEADINGS = [
+  [3, "value"],
+  [4, "U = k u"],
+  [5, "low"],
+  [6, "high"],
+  [8, "greatest share of the variance"],
+] as const;
+
 export function intervals(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
   const ofVoidRatio = (label: string, name: string, height: string, uHeight: string, row: number): CellPlan[] => {
     const { needs, call } = voidRatioCall(cells, cells.at(height), uHeight);
@@ -200,12 +208,10 @@ export function intervals(cells: DataCells, loads: readonly ReportedLoad[]): Blo
     return [
       { row, col: 0, kind: "label", value: label },
       shownCell(cells, { label, name, format: FORMATS.ratio }, row, 3),
-      { row, col: 4, kind: "unit", value: "U = k u", align: "right" },
-      { ...one("u", 5, "0.0000"), formula: item((which) => `${K}*${call(which)}`, needs, "u") ?? NOTHING },
-      one("low", 6, FORMATS.ratio),
-      { row, col: 7, kind: "unit", value: "to", align: "center" },
-      one("high", 8, FORMATS.ratio),
-      one("largest", 9),
+      { ...one("u", 4, "0.0000"), formula: item((which) => `${K}*${call(which)}`, needs, "u") ?? NOTHING },
+      one("low", 5, FORMATS.ratio),
+      one("high", 6, FORMATS.ratio),
+      one("largest", 8),
     ];
   };
   const basis = cells.at("specific_gravity_basis");
@@ -215,12 +221,19 @@ export function intervals(cells: DataCells, loads: readonly ReportedLoad[]): Blo
   const blocks: Block[] = [
     band("Intervals of e, strain, stress and cv"),
     {
-      rows: 3,
+      rows: 4,
       cells: [
-        ...ofVoidRatio("Initial void ratio e0", "void_ratio_initial", "initial_height", u("limit_height"), 0),
-        ...ofVoidRatio("Final void ratio ef", "void_ratio_final", "final_height", U_HEIGHT_AT, 1),
+        ...HEADINGS.map(([col, value]): CellPlan => ({
+          row: 0,
+          col,
+          kind: "unit",
+          value,
+          align: col === 8 ? "left" : "right",
+        })),
+        ...ofVoidRatio("Initial void ratio e0", "void_ratio_initial", "initial_height", u("limit_height"), 1),
+        ...ofVoidRatio("Final void ratio ef", "void_ratio_final", "final_height", U_HEIGHT_AT, 2),
         {
-          row: 2,
+          row: 3,
           col: 0,
           kind: "remark",
           ...(assumed
@@ -229,13 +242,13 @@ export function intervals(cells: DataCells, loads: readonly ReportedLoad[]): Blo
         },
       ],
       names: {
-        report_void_ratio_low: { row: 0, col: 6, rows: 1, cols: 1 },
-        report_void_ratio_high: { row: 0, col: 8, rows: 1, cols: 1 },
-        report_gravity_remark: { row: 2, col: 0, rows: 1, cols: 1 },
+        report_void_ratio_low: { row: 1, col: 5, rows: 1, cols: 1 },
+        report_void_ratio_high: { row: 1, col: 6, rows: 1, cols: 1 },
+        report_gravity_remark: { row: 3, col: 0, rows: 1, cols: 1 },
       },
     },
   ];
-  return loads.length === 0 ? [...blocks, gap] : [...blocks, ...intervalsOfLoads(cells, loads)];
+  return loads.length === 0 ? [...blocks, gap] : [...blocks, gap, ...intervalsOfLoads(cells, loads)];
 }
 
 function intervalsOfLoads(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
@@ -277,7 +290,7 @@ function intervalsOfLoads(cells: DataCells, loads: readonly ReportedLoad[]): Blo
   };
   const typed = stressFormat(cells, loads);
   const fine = typed.includes(".") ? `${typed}0` : `${typed}.0`;
-  const cvFormat = (row: number) => twoFigures(cells.number("cv_chosen", row));
+  const cvFormat = (row: number) => twoFigures(cells.number("cv_chosen", row), 3);
   const columns: LoadColumn[] = [
     { heading: ["Load", ""], formula: ({ number }) => number, format: always("0") },
     { heading: ["Stress", ""], unit: "stress_unit", formula: cell(cells, "load_stress"), format: always(typed) },
@@ -317,37 +330,33 @@ export function interpretation(cells: DataCells): Block[] {
       ...paragraph("The data sheet has no table of methods (preconsolidation_spread)."),
       gap,
     ];
-  const value = cells.number("preconsolidation_stress");
-  const format = twoFigures(value);
+  const format = twoFigures(cells.number("preconsolidation_stress"), 3);
+  const given = cells.source.values.preconsolidation_spread ?? [];
+  const words = (row: number, col: number): string => String(given[row]?.[col] ?? "");
   const block = cells.block("preconsolidation_spread");
-  const at = (row: number, col: number): string => {
-    const part = `INDEX(${block},${row},${col})`;
+  const live = (row: number): string => {
+    const part = `INDEX(${block},${row + 1},2)`;
     return `=IFERROR(IF(${part}="","${NOTHING}",${part}),"${NOTHING}")`;
   };
-  const isShare = (row: number): boolean => cells.source.values.preconsolidation_spread?.[row]?.[0] === "spread";
-  const rows = Array.from({ length: table }, (_, row) => row).filter(
-    (row) => !cells.isBlank("preconsolidation_spread", row),
-  );
-  const shownRows = rows.length ? rows : [0];
-  const wordy = (row: number): boolean => /verdict|remark/.test(cells.text("preconsolidation_spread", row));
+  const rows = given.map((_, row) => row).filter((row) => words(row, 0) !== "");
+  const isStress = (row: number): boolean => !/^(spread|verdict|remark)$/.test(words(row, 0));
+  const lines = rows.flatMap((row): Block[] => {
+    // What is said of a method may be long: it is a snapshot, in as many lines as it needs.
+    if (/^(verdict|remark)$/.test(words(row, 0)))
+      return paragraph(words(row, 1), { col: 3, lead: words(row, 0), kind: "remark" });
+    const [first, ...others] = paragraph(words(row, 2) || NOTHING, { col: 5, kind: "remark" });
+    const number: CellPlan[] = [
+      { row: 0, col: 0, kind: "label", value: words(row, 0) },
+      { row: 0, col: 3, kind: "result", formula: live(row), align: "right", format: isStress(row) ? format : "0%" },
+      ...(isStress(row) ? unitCell(cells, "stress_unit", 0, 4) : []),
+    ];
+    return [{ ...first, cells: [...number, ...first.cells] }, ...others];
+  });
   return [
-    band("Interpretation: the preconsolidation stress by every method, in the unit of stress"),
-    {
-      rows: shownRows.length,
-      cells: shownRows.flatMap((row, index): CellPlan[] => [
-        { row: index, col: 0, kind: "label", formula: at(row + 1, 1) },
-        {
-          row: index,
-          col: 3,
-          kind: "result",
-          formula: at(row + 1, 2),
-          align: wordy(row) ? "left" : "right",
-          format: isShare(row) ? "0%" : format,
-        },
-        ...(wordy(row) ? [] : [{ row: index, col: 4, kind: "remark" as const, formula: at(row + 1, 3) }]),
-      ]),
-      names: { report_spread: { row: 0, col: 0, rows: shownRows.length, cols: 5 } },
-    },
+    band("Interpretation: the preconsolidation stress by every method"),
+    ...(lines.length
+      ? lines
+      : paragraph("The methods gave nothing: the curve has no points, or they do not apply to it.")),
     ...paragraph(
       "This is a spread of interpretation, shown apart: it is no uncertainty of measurement, has no probability, and is added to none of the intervals. The constructions of cv spread likewise: see the table of time curves.",
       { kind: "note" },

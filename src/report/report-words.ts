@@ -1,6 +1,6 @@
 /** The parts of the report that are text: what was replaced by hand, checks, methods, remarks, cautions, what is missing. */
 import { ADD_IN_VERSION } from "../datasheet/versions";
-import type { TestRecord } from "../datasheet/record";
+import type { RecordedPick } from "../datasheet/picks";
 import { shown, type Answered } from "../checks";
 import { band, gap, list, paragraph, type Block } from "./report-page";
 import type { Missing } from "./report-required";
@@ -35,21 +35,10 @@ export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block
 const said = (value: number | string | undefined): string =>
   value === undefined || value === "" ? "(not said)" : String(value);
 
-/** A row of the table of picks by hand. */
-interface Pick {
-  readonly load?: number;
-  readonly of?: string;
-  readonly before?: number | string;
-  readonly after?: number | string;
-  readonly reason?: string;
-  readonly by?: string;
-  readonly when?: string;
-}
-
 /** Picks by hand with the value before and after, in the order in which they were made; a later one of the same pick rules. */
 export function byHand(cells: DataCells): Block[] {
-  const { picks = [], overrides } = cells.source.record as TestRecord & { readonly picks?: readonly Pick[] };
-  const key = ({ load, of }: Pick) => `${load} ${of}`;
+  const { picks, overrides } = cells.source.record;
+  const key = ({ load, of }: RecordedPick) => `${load} ${of}`;
   const lines = picks.map((pick, index) => {
     const ruled = picks.slice(index + 1).some((later) => key(later) === key(pick));
     return (
