@@ -16,7 +16,8 @@ import { checkFill } from "../fill";
 import { blockAddresses, joined, sideBySide } from "../picked";
 import { isLandscape } from "../paper";
 import { addCharts } from "./charts";
-import { blocks, constant, slices, widthInPoints, type Block } from "./grid";
+import { writeColumns } from "./fill";
+import { blocks, slices, widthInPoints, type Block } from "./grid";
 import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf } from "../bounds";
 import { freeSheetName, hiddenSheet } from "../sheet-names";
 import { LAST_COLUMN, LAST_ROW, localName, withPlanNames } from "./names";
@@ -244,10 +245,6 @@ async function namedRanges(
   );
 }
 
-/** What a cell held, written so that it holds it again. */
-const constantOrFormula = (content: CellValue): CellValue =>
-  typeof content === "string" && content.startsWith("=") ? content : constant(content);
-
 export class OfficePort implements WorkbookPort {
   readonly host = "excel";
 
@@ -377,36 +374,18 @@ export class OfficePort implements WorkbookPort {
 
   async fillNames(sheet: string, values: NamedColumns, blank: readonly string[] = []): Promise<void> {
     const doing = `write into the sheet "${sheet}"`;
-    let after = "";
-    try {
-      await Excel.run({ delayForCellEdit: true }, async (context) => {
-        const names = [...new Set([...Object.keys(values), ...blank])];
-        const found = await namedRanges(context, sheet, names, "formulas");
-        const present = (name: string): CellValue[] | undefined => found.get(name)?.formulas.map(([first]) => first);
-        checkFill(sheet, values, blank, present);
-        const lists = Object.entries(values).filter(([, list]) => list.length > 0);
-        const cells = ([name, list]: (typeof lists)[number]): Excel.Range =>
-          found
-            .get(name)!
-            .getCell(0, 0)
-            .getResizedRange(list.length - 1, 0);
-        for (const entry of lists)
-          cells(entry).values = entry[1].map((value) => [value === null ? null : constant(value)]);
-        try {
-          await context.sync();
-        } catch (error) {
-          after = "Some cells may have been written: compare them with the file.";
-          for (const entry of lists)
-            cells(entry).formulas = present(entry[0])!
-              .slice(0, entry[1].length)
-              .map((content) => [constantOrFormula(content)]);
-          await context.sync().then(() => (after = "The cells are as they were."));
-          throw error;
-        }
-      });
-    } catch (error) {
-      throw told(error, doing, after);
-    }
+    return run(doing, async (context) => {
+      const names = [...new Set([...Object.keys(values), ...blank])];
+      const found = await namedRanges(context, sheet, names, "formulas");
+      const columns = new Map(
+        [...found].map(([name, range]) => [
+          name,
+          { range, before: range.formulas.map(([first]) => first as CellValue) },
+        ]),
+      );
+      checkFill(sheet, values, blank, (name) => columns.get(name)?.before);
+      await writeColumns(context, columns, values, doing);
+    });
   }
 
   listNames = (sheet: string): Promise<SheetName[]> =>

@@ -471,16 +471,130 @@ describe("fillNames", () => {
     expect(written(excel)).toEqual([]);
   });
 
-  test("a refusal half-way puts back what was there, formulas too", async () => {
-    const excel = sheet([[7], ["=B2"], [""]]).refuse(/readings_01.*Values = /, "AccessDenied", "refused", 1);
-    await expect(port.fillNames("Sheet1", { times_01: [5], readings_01: [8, null] })).rejects.toThrow(
-      /protected.*The cells are as they were/,
+  describe("refused half-way", () => {
+    const HELD: Record<string, unknown[]> = {
+      times_01: [0, "'", "=A1"],
+      readings_01: [7, "=B2", ""],
+      remarks: ["1/2", "", "dry"],
+    };
+    /** Cells that keep what is written into them. */
+    const remembering = () => {
+      const excel = open("Sheet1").when(/\.Names\./, null);
+      const now = (name: string): unknown[] => {
+        const held = [...HELD[name]];
+        for (const { path, verb, args } of excel.steps)
+          if (verb === "set" && path.includes(`"${name}"`))
+            (args[0] as unknown[][]).forEach(([value], i) => {
+              if (value !== null) held[i] = typeof value === "string" ? value.replace(/^'(?=.)/, "") : value;
+            });
+        return held;
+      };
+      for (const name of Object.keys(HELD))
+        excel
+          .when(new RegExp(`"${name}"\\)$`), { Type: "Range" })
+          .when(new RegExp(`"${name}"\\)\\.GetRangeOrNullObject\\(\\)$`), () => ({
+            Formulas: now(name).map((content) => [content]),
+          }));
+      return { excel, cells: () => Object.fromEntries(Object.keys(HELD).map((name) => [name, now(name)])) };
+    };
+    const VALUES = { times_01: [5, 6], readings_01: [8, null, 9], remarks: ["=x", "new"] };
+
+    test.each([
+      ["the first name", /times_01.*Values = /, "AccessDenied", /protected/],
+      ["the second name", /readings_01.*Values = /, "AccessDenied", /protected/],
+      ["the last name", /remarks.*Values = /, "RequestPayloadSizeLimitExceeded", /too large: choose fewer cells/],
+      ["the last name", /remarks.*Values = /, "InvalidOperationInCellEditMode", /press Enter or Esc/],
+    ])("%s: every cell is put back, formulas and texts too (%s, %s)", async (_, action, code, sentence) => {
+      const { excel, cells } = remembering();
+      excel.refuse(action, code, "refused", 1);
+      const failure = port.fillNames("Sheet1", VALUES);
+      await expect(failure).rejects.toThrow(sentence);
+      await expect(failure).rejects.toThrow(
+        /could not write into the sheet "Sheet1": .*\. The cells are as they were\.$/,
+      );
+      expect(cells()).toEqual(HELD);
+      // What was to be left alone is not touched by the putting back either: an answer may spill into it.
+      const written = excel.steps.filter(({ verb, path }) => verb === "set" && path.includes("readings_01"));
+      expect(written.length).toBeGreaterThan(0);
+      for (const { args } of written) expect((args[0] as unknown[][])[1]).toEqual([null]);
+      // A text that Excel would read as something else is put back as text.
+      const remarks = excel.steps.filter(({ verb, path }) => verb === "set" && path.includes("remarks"));
+      expect(remarks.at(-1)!.args[0]).toEqual([["'1/2"], [""]]);
+      await port.fillNames("Sheet1", VALUES);
+      expect(cells()).toEqual({
+        times_01: [5, 6, "=A1"],
+        readings_01: [8, "=B2", 9],
+        remarks: ["=x", "new", "dry"],
+      });
+    });
+
+    test("a name whose cells are locked cannot be put back, and does not keep the others", async () => {
+      const { excel, cells } = remembering();
+      excel.refuse(/readings_01.*Values = /, "AccessDenied");
+      await expect(port.fillNames("Sheet1", VALUES)).rejects.toThrow(/protected.* The cells are as they were\.$/);
+      expect(cells()).toEqual(HELD);
+    });
+
+    test("where the cells cannot be put back, the sentence does not say that they are", async () => {
+      const { excel } = remembering();
+      excel.refuse(/readings_01.*Values = /, "AccessDenied").refuse(/times_01.*Values = \[\[0\]/, "AccessDenied");
+      await expect(port.fillNames("Sheet1", VALUES)).rejects.toThrow(/Some cells may have been written: compare them/);
+    });
+
+    test("the sheet deleted, or the connection lost, between looking and writing", async () => {
+      for (const [code, sentence] of [
+        ["ItemNotFound", /it is not there: it may have been renamed or deleted\. Some cells may/],
+        ["InvalidOrTimedOutSession", /the connection to Excel was lost: reload the workbook, and try again\. Some/],
+      ] as const) {
+        const { excel } = remembering();
+        excel.refuse(/Values = /, code);
+        excel.when(/"times_01"\)\.GetRangeOrNullObject\(\)$/, () => ({ Formulas: [[excel.steps.length], [""], [""]] }));
+        await expect(port.fillNames("Sheet1", VALUES)).rejects.toThrow(sentence);
+      }
+    });
+  });
+});
+
+describe("the add-in loaded anew in the middle of its work", () => {
+  test("a half-made sheet is told, touched no more, and does not stand in the way of the next", async () => {
+    const excel = open("Sheet1")
+      .refuse(/Formulas = /, "InvalidOrTimedOutSession", "gone", 1)
+      .refuse(/Delete/, "InvalidOrTimedOutSession", "gone", 1);
+    await expect(port.insertSheet(PLAN)).rejects.toThrow(
+      /the connection to Excel was lost.* An unfinished sheet "Test" was left behind: delete it\.$/,
     );
-    expect(written(excel)).toEqual([
-      ["times_01", "Values", [[5]]],
-      ["times_01", "Formulas", [[0]]],
-      ["readings_01", "Formulas", [[7], ["=B2"]]],
-    ]);
+    const before = excel.steps.length;
+    await expect(new OfficePort().insertSheet(PLAN)).resolves.toBe("Test 2");
+    expect(excel.sheets.map(({ name }) => name)).toEqual(["Sheet1", "Test", "Test 2"]);
+    const touched = excel.steps.slice(before).filter(({ path }) => path.includes('GetItem("{Test}")'));
+    expect(touched).toEqual([]);
+  });
+
+  test("listeners of the page before are not heard by the new one", async () => {
+    open("Sheet1");
+    const old = jest.fn();
+    const stop = await port.onChange(old);
+    stop();
+    const listener = jest.fn();
+    const leave = await new OfficePort().onChange(listener);
+    await new Promise((resolve) => setTimeout(resolve, 80));
+    report("changed");
+    await new Promise((resolve) => setTimeout(resolve, 80));
+    expect([old.mock.calls.length, listener.mock.calls.length]).toEqual([0, 1]);
+    leave();
+  });
+});
+
+describe("a hidden sheet", () => {
+  test("is read and written by its names like any other", async () => {
+    const excel = open("Sheet1")
+      .when(/\.Names\./, null)
+      .when(/GetItemOrNullObject\("Sheet1"\)$/, { Visibility: "VeryHidden" })
+      .when(/"mass"\)$/, { Type: "Range" })
+      .when(/"mass"\)\.GetRangeOrNullObject\(\)$/, { Values: [[3]], Formulas: [[3]] });
+    await expect(port.readNames("Sheet1", ["mass"])).resolves.toEqual({ mass: [[3]] });
+    await port.fillNames("Sheet1", { mass: [4] });
+    expect(excel.lines.at(-1)).toMatch(/Values = \[\[4\]\]$/);
   });
 });
 
