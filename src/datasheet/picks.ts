@@ -86,6 +86,7 @@ const COLUMNS: readonly Column[] = [
     heading: ["Remark", ""],
     measure: "text",
     kind: "remark",
+    span: 3,
     // An unfinished row says so; then whether it is this row that counts; then what a reviewer will ask.
     formula:
       '=IF(AND([pick_load]="",[pick_of]="",[pick_after]=""),"",' +

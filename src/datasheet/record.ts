@@ -345,7 +345,7 @@ function readPicks(reader: Reader): RecordedPick[] {
     by: reader.word("pick_by", row),
     when: reader.moment("pick_when", row),
   }));
-  return rows.filter(({ row: _, ...cells }) => Object.values(cells).some((cell) => cell !== undefined));
+  return rows.filter((pick) => Object.values(pick).filter((cell) => cell !== undefined).length > 1);
 }
 
 /** The picks that count, as values replaced by hand. */

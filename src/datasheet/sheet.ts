@@ -127,7 +127,9 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
   for (const column of table.columns) {
     const { name, heading, note, kind, start, formula, choices, measure, span = 1 } = column;
     const col = at(name);
-    const wrap = span > 1 && kind === "input" && measure === "text";
+    // Rows of more than one line are read from the top.
+    const wrap = table.lines !== undefined;
+    const align = measure === "pick" ? "right" : measure === "text" && span === 1 ? alignOf(column) : undefined;
     const format = formatFor(column, system);
     heading.forEach((value, line) =>
       cells.push({
@@ -157,7 +159,7 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
         kind,
         format,
         choices,
-        align: wrap ? undefined : measure === "text" ? alignOf(column) : undefined,
+        align,
         ...(wrap && { wrap }),
         ...content,
       });

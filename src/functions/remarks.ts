@@ -2,6 +2,8 @@
 import { isNoWord, refuseCell, toOptionalWord } from "./cells";
 
 const NOTHING_TO_SAY = "ok";
+/** Remarks stand one after the other; what to try in a method's place belongs to the one before. */
+const PARTS = /;\s+(?!try )/;
 
 /** "1 to 3, 7": whole numbers in rising order. */
 function inRuns(numbers: readonly number[]): string {
@@ -35,7 +37,7 @@ export function REMARKS_BY_LOAD(loads: any[][], remarks: any[][]): any {
   const said = new Map<string, number[]>();
   texts.forEach((text, index) => {
     if (isNoWord(text) || typeof numbers[index] !== "number") return;
-    const parts = new Set((toOptionalWord(text, `row ${index + 1} of the remarks`) ?? "").split(/;\s+/));
+    const parts = new Set((toOptionalWord(text, `row ${index + 1} of the remarks`) ?? "").split(PARTS));
     for (const part of parts) said.set(part, [...(said.get(part) ?? []), numbers[index]]);
   });
   const quiet = said.get(NOTHING_TO_SAY);
