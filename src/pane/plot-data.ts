@@ -1,14 +1,15 @@
 /** From a data sheet's record and what is chosen to a plot: the sheet's own results, in the sheet's own units. */
 import { inSheetStress, reduced, type LoadReduced } from "../checks/reduced";
+import { methodOfLoad, picksOfLoad, type RecordedPick } from "../datasheet/picks";
 import type { LoadRecord, TestRecord } from "../datasheet/record";
 import type { LoadResultName } from "../datasheet/record-names";
-import { cAlphaPlot, cvPlot, type TimeMethod } from "../plots/coefficients";
+import { cAlphaPlot, cvPlot } from "../plots/coefficients";
 import { compressionPlot, type StressMark } from "../plots/compression";
 import type { PlotSpec } from "../plots/spec";
 import { logTimePlot, rootTimePlot } from "../plots/time";
 import { testCurve, type Kind } from "../reduction/curve/points";
 import { preconsolidation, type MethodName } from "../reduction/curve/preconsolidation";
-import { PICK_NAMES, type PickName, type Picks } from "../reduction/increment/picks";
+import { PICK_NAMES, standingRows, type PickName, type Picks } from "../reduction/increment/picks";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { badInput, given, then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
@@ -106,9 +107,6 @@ function compression(record: TestRecord, { value, method, at = pointsOf(record) 
   });
 }
 
-const methodOf = (record: TestRecord, { words }: LoadRecord): TimeMethod =>
-  (((words as Record<string, string>).load_method ?? record.words.time_method) as TimeMethod) ?? "log time";
-
 function cv(record: TestRecord): Outcome<PlotSpec> {
   const { cv_unit: unit = "m2/yr", stress_unit: stressUnit } = record.words;
   const inUnit = (values: (number | null)[]) =>
@@ -117,7 +115,12 @@ function cv(record: TestRecord): Outcome<PlotSpec> {
     stresses(record),
     inUnit(shownOr(record, "cv_log_time", ({ cvLogTime }) => cvLogTime)),
     inUnit(shownOr(record, "cv_root_time", ({ cvRootTime }) => cvRootTime)),
-    { stressUnit, cvUnit: unit, ...ofTest(record), chosen: record.loads.map((load) => methodOf(record, load)) },
+    {
+      stressUnit,
+      cvUnit: unit,
+      ...ofTest(record),
+      chosen: record.loads.map(({ number }) => methodOfLoad(record, number)),
+    },
   );
 }
 
@@ -134,30 +137,13 @@ const cAlpha = (record: TestRecord, { stressScale }: SheetChoices): Outcome<Plot
     { stressUnit: record.words.stress_unit, ...ofTest(record), stressScale },
   );
 
-/** A pick by hand as the sheet keeps it. */
-export interface KeptPick {
-  readonly row: number;
-  readonly load?: number;
-  readonly of?: string;
-  readonly after?: number | string;
-  readonly reason?: string;
-  readonly by?: string;
-}
+const isPickName = (of: string): of is PickName => (PICK_NAMES as readonly string[]).includes(of);
 
-const isPickName = (of: string | undefined): of is PickName =>
-  (PICK_NAMES as readonly (string | undefined)[]).includes(of);
-
-/** The picks by hand that stand for a load: the last row of each. */
-export function picksOf(record: TestRecord, load: number): ReadonlyMap<PickName, KeptPick> {
-  const kept = (record as { picks?: readonly KeptPick[] }).picks ?? [];
-  const standing = new Map<PickName, KeptPick>();
-  for (const pick of kept) {
-    if (pick.load !== load || !isPickName(pick.of)) continue;
-    if (typeof pick.after === "number" && pick.after !== 0) standing.set(pick.of, pick);
-    else if (pick.after === "automatic") standing.delete(pick.of);
-  }
-  return standing;
-}
+/** The picks by hand that stand for a load, with what the sheet says of them. */
+export const picksOf = ({ picks }: TestRecord, load: number): [PickName, RecordedPick][] =>
+  [...standingRows(picks, load)].flatMap(([of, row]): [PickName, RecordedPick][] =>
+    isPickName(of) ? [[of, row]] : [],
+  );
 
 const reductions = new Map<string, Increment>();
 const MOST_REDUCTIONS = 96;
@@ -177,15 +163,13 @@ function incrementOf(times: (number | null)[], readings: (number | null)[], pick
 export function timeCurve(record: TestRecord, load: LoadRecord, axis: "log" | "root"): Outcome<PlotSpec> {
   const times = load.readings.map(({ time }) => time ?? null);
   const readings = load.readings.map(({ reading }) => reading ?? null);
-  const picks = Object.fromEntries(
-    [...picksOf(record, load.number)].map(([name, { after }]) => [name, after]),
-  ) as Picks;
+  const picks = picksOfLoad(record.picks, load.number);
   const increment = incrementOf(times, readings, picks);
   const draw = axis === "log" ? logTimePlot : rootTimePlot;
   return then(draw(times, readings, { readingLabel: "Reading (div)", increment }), (spec) =>
     given({
       ...spec,
-      title: `Load ${load.number}${load.stress === undefined ? "" : ` (${stressOf(record, load)})`}: ${spec.title.toLowerCase()}`,
+      title: `Load ${load.number}${load.stress === undefined ? "" : ` (${stressOf(record, load)})`}, ${spec.title.toLowerCase()}`,
     }),
   );
 }

@@ -1,5 +1,5 @@
 /** Plots of a data sheet, or of the selected range. */
-import { Button, Radio, RadioGroup, Spinner, Text } from "@fluentui/react-components";
+import { Button, mergeClasses, Radio, RadioGroup, Spinner, Text } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
 import type { WorkbookPort } from "../workbook/port";
 import { Notice } from "./notice";
@@ -29,7 +29,7 @@ export function PlotScreen({ port }: { port: WorkbookPort }) {
       </Text>
       <RadioGroup
         aria-label={words.source}
-        className={styles.switches}
+        className={mergeClasses(styles.switches, styles.source)}
         value={source ?? ""}
         onChange={(_, { value }) => setSource(value as Source)}
       >

@@ -190,9 +190,6 @@ function LoadSteps({ record, choices, choose, takesFocus }: ChoicesProps & { rea
   };
   return (
     <div className={styles.steps}>
-      <Button onClick={() => step(-1)} disabledFocusable={index === 0}>
-        {words.previous}
-      </Button>
       <Field label={words.load}>
         <Select ref={ref} value={String(shown.number)} onChange={(_, { value }) => choose({ load: Number(value) })}>
           {loads.map((load) => (
@@ -202,6 +199,9 @@ function LoadSteps({ record, choices, choose, takesFocus }: ChoicesProps & { rea
           ))}
         </Select>
       </Field>
+      <Button onClick={() => step(-1)} disabledFocusable={index === 0}>
+        {words.previous}
+      </Button>
       <Button onClick={() => step(1)} disabledFocusable={index === loads.length - 1}>
         {words.next}
       </Button>
@@ -213,7 +213,7 @@ function LoadSteps({ record, choices, choose, takesFocus }: ChoicesProps & { rea
 function KeptPicks({ record, choices }: Omit<ChoicesProps, "choose">) {
   const styles = useStyles();
   const load = loadDrawn(record, choices);
-  const picks = load ? [...picksOf(record, load.number)] : [];
+  const picks = load ? picksOf(record, load.number) : [];
   if (picks.length === 0) return null;
   return (
     <section aria-label={words.picks} className={styles.column}>

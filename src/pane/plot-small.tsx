@@ -56,9 +56,10 @@ function Drawing({ spec }: { spec: PlotSpec }) {
   return <div ref={ref} aria-hidden="true" />;
 }
 
-/** The first clause of a reason, as much as there is room for. */
+/** The first clause of a reason that says why, as much of it as there is room for. */
 export function brief(reason: string): string {
-  const [clause] = reason.split(/[:;]\s/);
+  const clauses = reason.split(/[:;]\s/);
+  const clause = clauses.find((part) => !part.endsWith("does not apply")) ?? reason;
   return clause.length <= BRIEF ? clause : `${clause.slice(0, BRIEF - 1).trimEnd()}…`;
 }
 

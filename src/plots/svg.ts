@@ -129,6 +129,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
     domain: [...axis.domain],
     reverse: axis.reversed,
     label: null,
+    axis: null,
   });
 
   const axes = [
