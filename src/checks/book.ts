@@ -4,6 +4,7 @@
  */
 import { FIELDS } from "../datasheet/fields";
 import { LOAD_TABLE } from "../datasheet/load-table";
+import { methodOfLoad } from "../datasheet/picks";
 import type { NamedValues, TestRecord } from "../datasheet/record";
 import { FIELD_FACTOR } from "../reduction/curve/field-curve";
 import { virginLineOf } from "../reduction/curve/reading";
@@ -322,8 +323,7 @@ const factor = ({ values, cell }: Sheet): Cell => {
   return size === undefined ? undefined : values.dial_sense?.[0]?.[0] === "fall" ? -size : size;
 };
 const faces = ({ record }: Sheet): number => (record.words.drainage === "single" ? 1 : 2);
-const methodOf = ({ record, index }: LoadSheet): string =>
-  (record.loads[index].words as { load_method?: string }).load_method ?? record.words.time_method ?? "log time";
+const methodOf = ({ record, index }: LoadSheet): string => methodOfLoad(record, record.loads[index].number);
 const chosenD100 = (sheet: LoadSheet): Cell =>
   sheet.cell(methodOf(sheet) === "root time" ? "root_d100" : "log_d100", sheet.row);
 
@@ -414,7 +414,9 @@ const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
     const { cell, row, line } = sheet;
     return line("c_alpha_from_tail", [cell("tail_slope", row), factor(sheet), cell("initial_height")]);
   },
-  log_d0: construction("log time: a point early on the curve less the movement up to four times its time"),
+  log_d0: construction(
+    "log time: the early parabola, on which movement goes with the root of time, carried back to time zero",
+  ),
   log_d50: ({ cell, row, line }) => line("d50", [cell("log_d0", row), cell("log_d100", row)]),
   log_d100: construction("log time: where the tangent at the inflection meets the line of the tail"),
   log_t50: construction("log time: the time at which the curve reaches d50"),

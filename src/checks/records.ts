@@ -1,5 +1,7 @@
 /** Questions about the record itself: what it shows against what follows from it, what is missing, who signed, why changed. */
 import { cellCalled, type LoadResultName, type ResultName, type TestRecord, type WordName } from "../datasheet/record";
+import type { LogTime } from "../reduction/increment/log-time";
+import type { RootTime } from "../reduction/increment/root-time";
 import { then, given, type Outcome } from "../reduction/outcome";
 import { cannotAsk, check, figure, gravest, type Answer, type Kind } from "./check";
 import { inKpa, reduced, type LoadReduced, type Reduced } from "./reduced";
@@ -19,14 +21,29 @@ interface Recalculated {
 /** What a load shows, and the same worked out again from its readings. */
 const ofLoad = (load: LoadReduced): Recalculated[] => {
   const { results } = load.record;
-  const { deformation, strain, height, voidRatio, cvLogTime, cvRootTime } = load;
+  const { deformation, deflection, corrected, strain, height, voidRatio, cvLogTime, cvRootTime } = load;
+  const { logTime, rootTime } = load.increment;
+  const log = (read: (found: LogTime) => number) => then(logTime, (found) => given(read(found)));
+  const root = (read: (found: RootTime) => number) => then(rootTime, (found) => given(read(found)));
   const rows: readonly [LoadResultName, Kind, Outcome<number>][] = [
     ["deformation", "length", deformation],
+    ["apparatus_deflection", "length", deflection],
+    ["corrected_deformation", "length", corrected],
     ["strain_end", "percent", strain],
     ["height_end", "length", height],
     ["void_ratio_end", "ratio", voidRatio],
     ["cv_log_time", "cv", cvLogTime],
     ["cv_root_time", "cv", cvRootTime],
+    ["log_d0", "divisions", log(({ d0 }) => d0)],
+    ["log_d50", "divisions", log(({ d50 }) => d50)],
+    ["log_d100", "divisions", log(({ d100 }) => d100)],
+    ["log_t50", "minutes", log(({ t50 }) => t50)],
+    ["log_t100", "minutes", log(({ t100 }) => t100)],
+    ["tail_slope", "divisions", log(({ tailSlope }) => tailSlope)],
+    ["root_d0", "divisions", root(({ d0 }) => d0)],
+    ["root_d90", "divisions", root(({ d90 }) => d90)],
+    ["root_d100", "divisions", root(({ d100 }) => d100)],
+    ["root_t90", "minutes", root(({ t90 }) => t90)],
   ];
   const number = load.record.number;
   return rows.map(([name, kind, found]) => ({ load: load.called, number, name, kind, shown: results[name], found }));
@@ -238,14 +255,18 @@ export const RECORD_CHECKS = [
     basis: ISO_17025,
     limits: {},
     ask: ({ record }) => {
-      const { overrides } = record;
+      const { overrides, picks } = record;
       const bare = overrides.filter(({ reason, by }) => !reason || !by);
       const compared = [
         figure(record, "replaced without reason or name", bare.length, "number"),
         figure(record, "replaced by hand", overrides.length, "number"),
       ] as const;
       return bare.length
-        ? { status: "stop", compared, sentence: `no reason or no name for: ${bare.map(({ of }) => of).join(", ")}` }
+        ? {
+            status: "stop",
+            compared,
+            sentence: `no reason or no name for: ${bare.map(({ of }) => replaced(of, picks)).join("; ")}`,
+          }
         : {
             status: "pass",
             compared,
@@ -254,5 +275,13 @@ export const RECORD_CHECKS = [
     },
   }),
 ];
+
+/** "d100 of load 3 (812 to 815, row 2 of the picks)": what a pick by hand replaced, where the table says so. */
+function replaced(of: string, picks: TestRecord["picks"]): string {
+  const pick = [...picks].reverse().find((one) => `${one.of?.trim().toLowerCase()} of load ${one.load}` === of);
+  if (!pick) return of;
+  const change = pick.before === undefined ? `now ${pick.after}` : `${pick.before} to ${pick.after}`;
+  return `${of} (${change}, row ${pick.row} of the picks)`;
+}
 
 const precise = (value: number): string => String(Number(value.toPrecision(8)));

@@ -3,6 +3,7 @@
  * sheet's. Curves are in the sheet's own unit of stress, so that the reduction's words speak in it.
  */
 import { cellCalled, type LoadRecord, type NumberName, type TestRecord } from "../datasheet/record";
+import { methodOfLoad, picksOfLoad } from "../datasheet/picks";
 import { branches, type Branches } from "../reduction/curve/branches";
 import { compressionIndex, recompressionIndex, swellingIndex, type Index } from "../reduction/curve/indices";
 import { testCurve, type TestCurve } from "../reduction/curve/points";
@@ -214,9 +215,10 @@ function reduceLoad(
   const increment = reduceIncrement(
     load.readings.map(({ time }) => time ?? null),
     load.readings.map(({ reading }) => reading ?? null),
+    picksOfLoad(record.picks, load.number),
   );
   const chosen: Outcome<{ readonly d100: number }> =
-    record.words.time_method === "root time" ? increment.rootTime : increment.logTime;
+    methodOfLoad(record, load.number) === "root time" ? increment.rootTime : increment.logTime;
   const atD100 = then(chosen, ({ d100 }) => toVoidRatio(toHeight(correct(toDeformation(d100)))));
   const atEnd = toVoidRatio(height);
   const recalculated = record.words.curve_from === "d100" && atD100.ok ? atD100 : atEnd;

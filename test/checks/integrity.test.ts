@@ -1,0 +1,102 @@
+/** What befalls the cells of a sheet, done to the demonstration in the embedded engine and found by address. */
+import { demoSheet } from "../../src/datasheet";
+import { readRecord, RECORD_NAMES } from "../../src/datasheet/record";
+import { cellAddress } from "../../src/datasheet/address";
+import { CONTENT_NAMES, integrity, type CellFinding } from "../../src/checks/integrity";
+import "../workbook/embedded/engine-in-node";
+import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
+import type { SheetPlan } from "../../src/workbook/port";
+import { registerRealFunctions } from "../workbook/embedded/real-functions";
+
+jest.setTimeout(60_000);
+
+let port: EmbeddedPort;
+let sheet: string;
+let plan: SheetPlan;
+
+beforeAll(() => registerRealFunctions({ blankAs: null }));
+
+beforeEach(async () => {
+  port = new EmbeddedPort(newWorkbook());
+  plan = demoSheet("SI");
+  sheet = await port.insertSheet(plan);
+});
+
+async function look(): Promise<CellFinding[]> {
+  const values = await port.readNames(sheet, [...new Set([...RECORD_NAMES, ...CONTENT_NAMES])]);
+  return integrity({
+    names: await port.listNames(sheet),
+    values,
+    contents: await port.readContents(sheet, CONTENT_NAMES),
+    hidden: await port.hidden(sheet),
+    record: readRecord(values),
+  });
+}
+
+/** As a person types over a cell of a sheet without protection. */
+function type(name: string, row: number, content: string): string {
+  const { model } = port.workbook;
+  const box = plan.names[name];
+  const sheetId = model.getters.getActiveSheetId();
+  model.dispatch("UPDATE_CELL", { sheetId, col: box.col, row: box.row + row, content });
+  return cellAddress(box.row + row, box.col);
+}
+
+test("the demonstration gives no finding", async () => expect(await look()).toEqual([]));
+
+test("a formula overwritten by a constant is named by its cell, alone and in a column", async () => {
+  await port.protect(sheet, false);
+  const one = type("void_ratio_initial", 0, "1.234");
+  const two = type("strain_end", 3, "0.05");
+  const found = await look();
+  expect(found.filter(({ kind }) => kind === "overwritten").map(({ address }) => address)).toEqual([one, two]);
+  expect(found[0].sentence).toMatch(
+    new RegExp(`^${one}, Void ratio, initial e0 \\(void_ratio_initial\\), holds 1.234 where a formula belongs`),
+  );
+});
+
+test("a lost formula, and one unlike the others of its column", async () => {
+  await port.protect(sheet, false);
+  const lost = type("height_end", 2, "");
+  const unlike = type("void_ratio_end", 4, "=1.1+0.1");
+  const found = await look();
+  expect(found.find(({ address }) => address === lost)?.kind).toBe("lost formula");
+  expect(found.find(({ address }) => address === unlike)?.kind).toBe("unlike formula");
+});
+
+test("a result that a formula of another kind gives differs from what follows from the inputs", async () => {
+  await port.protect(sheet, false);
+  const cell = type("solids_height", 0, "=10.5");
+  const found = (await look()).find(({ address }) => address === cell);
+  expect(found?.kind).toBe("differs");
+  expect(found?.sentence).toMatch(/\(solids_height\) on the sheet is 10.5, worked out again/);
+});
+
+test("a constant in the way of a formula that fills a row", async () => {
+  await port.protect(sheet, false);
+  const cell = type("log_t50", 2, "3.3");
+  const found = (await look()).find(({ address }) => address === cell);
+  expect(found?.kind).toBe("in the way");
+});
+
+test("text, a number as text and a date where a number belongs", async () => {
+  const text = type("ring_mass", 0, "'61.2");
+  const date = type("specific_gravity", 0, "45000");
+  const reading = type("readings_02", 4, "'n/a");
+  const found = await look();
+  expect(found.find(({ address }) => address === text)?.sentence).toMatch(/stored as text: re-enter it as a number/);
+  expect(found.find(({ address }) => address === date)?.sentence).toMatch(/looks like a date \(2023-03-15\)/);
+  expect(found.find(({ address }) => address === reading)?.sentence).toMatch(/row 5, holds "n\/a"/);
+});
+
+test("hidden rows and columns in use are named, unused ones are not", async () => {
+  const { model } = port.workbook;
+  const sheetId = model.getters.getActiveSheetId();
+  const loads = plan.names.load_stress;
+  const hide = (dimension: "ROW" | "COL", elements: number[]) =>
+    model.dispatch("HIDE_COLUMNS_ROWS", { sheetId, dimension, elements });
+  hide("ROW", [loads.row + 2, loads.row + 3, loads.row + 23]);
+  const found = (await look()).filter(({ kind }) => kind === "hidden");
+  expect(found.map(({ address }) => address)).toEqual([`${loads.row + 3}:${loads.row + 4}`]);
+  expect(found[0].sentence).toMatch(/rows \d+ to \d+ are hidden and in use/);
+});
