@@ -234,15 +234,22 @@ async function namedRanges(
   const found = items.flatMap(({ name, own, shared }) => {
     const item = [own, shared].find(isRange);
     if (!item) return [];
-    const range = item.getRangeOrNullObject().load(property);
+    const range = item.getRangeOrNullObject().load("rowCount,columnCount");
     return [{ name, range, owner: item === shared ? range.worksheet.load("name") : undefined }];
   });
   await context.sync();
-  return new Map(
-    found
-      .filter(({ range, owner }) => !range.isNullObject && (!owner || owner.name === sheet))
-      .map(({ name, range }) => [name, range]),
-  );
+  const here = found.filter(({ range, owner }) => !range.isNullObject && (!owner || owner.name === sheet));
+  let cells = 0;
+  for (const { range } of here) {
+    cells += range.rowCount * range.columnCount;
+    if (cells > CELLS_PER_READ) {
+      await context.sync();
+      cells = range.rowCount * range.columnCount;
+    }
+    range.load(property);
+  }
+  await context.sync();
+  return new Map(here.map(({ name, range }) => [name, range]));
 }
 
 export class OfficePort implements WorkbookPort {

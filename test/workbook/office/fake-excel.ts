@@ -124,7 +124,7 @@ export class FakeExcel {
 
   private answered(path: string): object | null {
     const found = this.answers.find(([pattern]) => pattern.test(path));
-    return found ? found[1](path) : {};
+    return found ? withSize(found[1](path)) : {};
   }
 }
 
@@ -153,6 +153,12 @@ function renderer(paths: Record<string, any>): (id: number) => string {
   };
   return render;
 }
+
+/** A range of known cells knows how many they are. */
+const withSize = (answer: any): object | null => {
+  const cells: unknown[][] | undefined = answer?.Values ?? answer?.Formulas;
+  return Array.isArray(cells) ? { RowCount: cells.length, ColumnCount: cells[0].length, ...answer } : answer;
+};
 
 const isPath = (arg: unknown): arg is string => typeof arg === "string" && arg.startsWith("Workbook.");
 

@@ -361,6 +361,24 @@ describe("reading", () => {
     await expect(port.readNames("Gone", ["a"])).rejects.toBeInstanceOf(WorkbookError);
   });
 
+  test("the names of a whole sheet of readings come in answers that Excel on the web can send", async () => {
+    const excel = open("Sheet1")
+      .when(/\.Names\./, null)
+      .when(/"readings_\d+"\)$/, { Type: "Range" });
+    const names = Array.from({ length: 48 }, (_, load) => `readings_${load}`);
+    const values = Array.from({ length: 2000 }, (_, row) => [row]);
+    excel.when(/"readings_\d+"\)\.GetRangeOrNullObject\(\)$/, { Values: values });
+    const read = await port.readNames("Sheet1", names);
+    expect(Object.keys(read)).toEqual(names);
+    expect(Object.values(read).every((column) => column.length === 2000)).toBe(true);
+    const loaded = excel.steps.filter(({ verb, path }) => verb === "load" && /GetRangeOrNullObject\(\)$/.test(path));
+    const perRequest = new Map<number, number>();
+    for (const { request } of loaded) perRequest.set(request, (perRequest.get(request) ?? 0) + 1);
+    // One request asks for the sizes of all; of the others, none asks for more than 50,000 cells.
+    expect(perRequest.size).toBe(3);
+    expect([...perRequest.values()].slice(1)).toEqual([25, 23]);
+  });
+
   test("readNames: names that are absent or have lost their cells are left out", async () => {
     open("Sheet1")
       .when(/\.Names\./, null)
