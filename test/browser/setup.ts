@@ -42,9 +42,10 @@ function installChromium(): string | undefined {
   return findChromium();
 }
 
-/** Starts src/host/serve.mjs on any free port; gives its address once it has printed it. */
+/** Starts src/host/serve.mjs on any free port, over dist or the folder of CLAYLEDGER_DIST; gives its address once it has printed it. */
 function serve(): Promise<string> {
-  const server = spawn(process.execPath, [path.join(__dirname, "../../src/host/serve.mjs")], {
+  const { CLAYLEDGER_DIST: dist } = process.env;
+  const server = spawn(process.execPath, [path.join(__dirname, "../../src/host/serve.mjs"), ...(dist ? [dist] : [])], {
     env: { ...process.env, PORT: "0" },
     stdio: ["ignore", "pipe", "pipe"],
   });
