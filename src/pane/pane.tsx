@@ -3,6 +3,8 @@ import { FluentProvider, makeStyles, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useState, type CSSProperties, type ComponentType } from "react";
 import type { WorkbookPort } from "../workbook/port";
 import { AboutScreen } from "./about-screen";
+import { ByHandScreen } from "./by-hand-screen";
+import { ChecksScreen } from "./checks-screen";
 import { PlotScreen } from "./plot-screen";
 import { ReadingsScreen } from "./readings-screen";
 import { ReportScreen } from "./report-screen";
@@ -62,6 +64,8 @@ const SCREENS: readonly Screen[] = [
   { value: "plot", Screen: PlotScreen },
   { value: "review", Screen: ReviewScreen, keeps: true },
   { value: "results", Screen: ResultsScreen },
+  { value: "checks", Screen: ChecksScreen, keeps: true },
+  { value: "byHand", Screen: ByHandScreen, keeps: true },
   { value: "report", Screen: ReportScreen, keeps: true },
   { value: "about", Screen: () => <AboutScreen /> },
 ];

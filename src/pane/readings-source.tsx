@@ -2,11 +2,12 @@
 import { Button, Field, Text, Textarea } from "@fluentui/react-components";
 import { useRef, useState } from "react";
 import { decode, type TextFile } from "../datasheet/logger/decode";
+import { hashOfFile, hashOfPasted } from "../datasheet/logger/file-sheet";
 import { Notice } from "./notice";
 import { Step } from "./readings-parts";
 import { useStyles } from "./readings-styles";
 import { sentence, sentenceOf } from "./sentence";
-import { CATALOGUES, text } from "./text";
+import { text } from "./text";
 
 const words = text.readings;
 
@@ -29,8 +30,6 @@ async function sha256(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
 async function read(bytes: Uint8Array<ArrayBuffer>, name: string): Promise<Source | string> {
   const decoded = decode(bytes);
   if (!decoded.ok) return sentence(decoded.reason);
-  // Goes into a cell, and cells are English.
-  const { hashOfFile, hashOfPasted } = CATALOGUES.en.readings;
   const hashOf = name ? hashOfFile(bytes.length) : hashOfPasted(bytes.length);
   return { file: decoded.value, name, sha256: await sha256(bytes), hashOf, remarks: decoded.remarks };
 }

@@ -2,7 +2,7 @@
 import { Button, Checkbox, Text } from "@fluentui/react-components";
 import { useEffect, useRef, useState } from "react";
 import { columnLetters } from "../datasheet/address";
-import { MOST_LINES, type FileRecord } from "../datasheet/logger/file-sheet";
+import { keptAll, MOST_LINES, type FileRecord } from "../datasheet/logger/file-sheet";
 import type { Layout } from "../datasheet/logger/layout";
 import { givenTwice } from "../datasheet/logger/loads";
 import type { Fault } from "../datasheet/logger/rows";
@@ -136,7 +136,7 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
       changes.filter(agreed),
     );
     const blank = taken.filter(({ load }) => !replaced[key(load!)]).map(({ load }) => readingsName(load!));
-    const job = { dataSheet, columns, blank, record, lines, keptAll: cellWords.keptAll(lines.length) };
+    const job = { dataSheet, columns, blank, record, lines, keptAll: keptAll(lines.length) };
     setState({ at: "busy", of: record.lines });
     onBusy(true);
     try {

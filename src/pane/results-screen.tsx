@@ -128,8 +128,9 @@ function VirginCv({ cv, goTo }: { cv: Results["virginCv"]; goTo: GoTo }) {
     <Step title={words.cv}>
       {cv ? (
         <Text>
-          <Figure shown={cv.least} what={words.cv} goTo={goTo} /> {words.to}{" "}
-          <Figure shown={cv.greatest} what={words.cv} goTo={goTo} />
+          <Figure shown={cv.least} what={words.cv} goTo={goTo} />
+          {cv.count > 1 && ` ${words.to} `}
+          {cv.count > 1 && <Figure shown={cv.greatest} what={words.cv} goTo={goTo} />}
           {`; ${words.cvCount(cv.count)}`}
         </Text>
       ) : (

@@ -131,7 +131,11 @@ const UNIT_CELLS: Partial<Record<Measure, string>> = {
   depth: "depth_unit",
 };
 
-const MEASURES = new Map(FIELDS.map(({ name, measure }) => [name, measure]));
+const MEASURES = new Map<string, Measure>([
+  ...FIELDS.map(({ name, measure }) => [name, measure] as const),
+  // Of its stresses, in the second column.
+  ["preconsolidation_spread", "stress"],
+]);
 
 class Cells {
   readonly #system: System;

@@ -1,6 +1,7 @@
 /** Inserts a data sheet, blank or worked. */
-import { Button, Field, makeStyles, Radio, RadioGroup, Text, tokens } from "@fluentui/react-components";
+import { Button, Field, Input, makeStyles, Radio, RadioGroup, Text, tokens } from "@fluentui/react-components";
 import { useState } from "react";
+import { LOADS, MOST_LOADS } from "../datasheet/load-table";
 import type { SheetPlan, WorkbookPort } from "../workbook/port";
 import { Notice } from "./notice";
 import { sentenceOf } from "./sentence";
@@ -10,7 +11,7 @@ export type System = "SI" | "US";
 
 /** The sheets on offer. */
 export interface Sheets {
-  readonly blankSheet: (system: System) => SheetPlan;
+  readonly blankSheet: (system: System, options: { readonly loads: number }) => SheetPlan;
   readonly demoSheet: (system: System) => SheetPlan;
 }
 
@@ -26,26 +27,29 @@ type State = { at: "rest" } | { at: "busy" } | { at: "done"; name: string } | { 
 export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Sheets }) {
   const styles = useStyles();
   const [system, setSystem] = useState<System>("SI");
+  const [typedLoads, setTypedLoads] = useState(String(LOADS));
+  const loads = Number(typedLoads);
+  const loadsWrong = !Number.isInteger(loads) || loads < 1 || loads > MOST_LOADS;
   const [state, setState] = useState<State>({ at: "rest" });
   const busy = state.at === "busy";
 
-  const insert = async (plan: (system: System) => SheetPlan): Promise<void> => {
+  const insert = async (plan: () => SheetPlan): Promise<void> => {
     if (busy) return;
     setState({ at: "busy" });
     try {
-      setState({ at: "done", name: await port.insertSheet(plan(system)) });
+      setState({ at: "done", name: await port.insertSheet(plan()) });
     } catch (error) {
       setState({ at: "error", sentence: sentenceOf(error) });
     }
   };
 
-  const action = (name: string, hint: string, id: string, primary: boolean, plan: (system: System) => SheetPlan) => (
+  const action = (name: string, hint: string, id: string, primary: boolean, ready: boolean, plan: () => SheetPlan) => (
     <div className={styles.action}>
       <Button
         appearance={primary ? "primary" : "secondary"}
-        disabledFocusable={busy}
+        disabledFocusable={busy || !ready}
         aria-describedby={id}
-        onClick={() => insert(plan)}
+        onClick={() => ready && insert(plan)}
       >
         {name}
       </Button>
@@ -67,8 +71,23 @@ export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Shee
           <Radio value="US" label={text.sheet.US} />
         </RadioGroup>
       </Field>
-      {action(text.sheet.blank, text.sheet.blankHint, "blank-hint", true, sheets.blankSheet)}
-      {action(text.sheet.demo, text.sheet.demoHint, "demo-hint", false, sheets.demoSheet)}
+      <Field
+        label={text.sheet.loads}
+        hint={text.sheet.loadsHint(MOST_LOADS)}
+        validationState={loadsWrong ? "error" : "none"}
+        validationMessage={loadsWrong ? text.sheet.loadsWrong(MOST_LOADS) : undefined}
+      >
+        <Input
+          inputMode="numeric"
+          value={typedLoads}
+          onChange={(_, { value }) => setTypedLoads(value.trim())}
+          input={{ size: 4 }}
+        />
+      </Field>
+      {action(text.sheet.blank, text.sheet.blankHint, "blank-hint", true, !loadsWrong, () =>
+        sheets.blankSheet(system, { loads }),
+      )}
+      {action(text.sheet.demo, text.sheet.demoHint, "demo-hint", false, true, () => sheets.demoSheet(system))}
       {busy && <Notice intent="info">{text.sheet.busy}</Notice>}
       {state.at === "done" && <Notice intent="success">{text.sheet.done(state.name)}</Notice>}
       {state.at === "error" && <Notice intent="error">{state.sentence}</Notice>}

@@ -17,10 +17,12 @@ jest.setTimeout(20_000);
 function columnsOf(plan: SheetPlan, names: readonly string[]): Record<string, CellValue[]> {
   const at = new Map(plan.cells.map((cell) => [`${cell.row},${cell.col}`, cell.value ?? ""]));
   return Object.fromEntries(
-    names.map((name) => {
-      const { row, col, rows } = plan.names[name];
-      return [name, Array.from({ length: rows }, (_, index) => at.get(`${row + index},${col}`) ?? "")];
-    }),
+    names
+      .filter((name) => plan.names[name])
+      .map((name) => {
+        const { row, col, rows } = plan.names[name];
+        return [name, Array.from({ length: rows }, (_, index) => at.get(`${row + index},${col}`) ?? "")];
+      }),
   );
 }
 

@@ -41,6 +41,11 @@ export const MOST_LINES = 1_000_000;
 const MOST_REMARKS = 500;
 
 export const NOT_KEPT = "none";
+/** What its cells say, whatever language the pane speaks. */
+const whole = (count: number): string => count.toLocaleString("en-US");
+export const keptAll = (lines: number): string => `all ${whole(lines)} lines`;
+export const hashOfFile = (bytes: number): string => `the ${whole(bytes)} bytes of the file`;
+export const hashOfPasted = (bytes: number): string => `the pasted text in UTF-8, ${whole(bytes)} bytes`;
 export const NOT_FINISHED = "not finished: the lines below are not all of them";
 
 /** "logger_lines_001" covers the first LINES_AT_ONCE lines, and so on. */

@@ -18,8 +18,6 @@ export const readings = {
   hash: "SHA-256",
   hashHint: "Wird neben die Ablesungen geschrieben, damit die Datei später wiederzuerkennen ist.",
   noHash: "nicht berechnet: Diese Seite hat keine gesicherte Adresse",
-  hashOfFile: (bytes: number) => `die ${whole(bytes)} Bytes der Datei`,
-  hashOfPasted: (bytes: number) => `der eingefügte Text in UTF-8, ${whole(bytes)} Bytes`,
 
   columnsHeading: "Spalten und Einheiten",
   offered: "Das zeigt die Datei von sich aus. Jede Wahl prüfen, vor allem die Einheiten; dann bestätigen.",
@@ -178,5 +176,4 @@ export const readings = {
   done: (loads: string, sheet: string, fileSheet: string) =>
     `${loads} auf „${sheet}“ geschrieben. Name, Prüfsumme und Zeilen der Datei stehen auf „${fileSheet}“.`,
   doneLoads: (count: number) => (count === 1 ? "Eine Laststufe wurde" : `${count} Laststufen wurden`),
-  keptAll: (lines: number) => `all ${whole(lines)} lines`,
 };

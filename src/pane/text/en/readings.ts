@@ -17,8 +17,6 @@ export const readings = {
   hash: "SHA-256",
   hashHint: "Written beside the readings, so that the file can be recognised later.",
   noHash: "not worked out: this page is not on a secure address",
-  hashOfFile: (bytes: number) => `the ${whole(bytes)} bytes of the file`,
-  hashOfPasted: (bytes: number) => `the pasted text in UTF-8, ${whole(bytes)} bytes`,
 
   columnsHeading: "Columns and units",
   offered: "This is what the file shows of itself. Check each choice, the units above all; then confirm.",
@@ -166,5 +164,4 @@ export const readings = {
   done: (loads: string, sheet: string, fileSheet: string) =>
     `${loads} written to “${sheet}”. The file's name, hash and lines are on “${fileSheet}”.`,
   doneLoads: (count: number) => (count === 1 ? "One load was" : `${count} loads were`),
-  keptAll: (lines: number) => `all ${whole(lines)} lines`,
 };
