@@ -4,7 +4,7 @@
  */
 import ExcelJS from "exceljs";
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
-import { boundsOf, titleOf } from "../workbook/bounds";
+import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf } from "../workbook/bounds";
 import { fromLooks, type Look } from "../workbook/look";
 import type { Box, CellPlan, CellValue, EntryRule, SheetPlan } from "../workbook/port";
 import { boxAddress, cellAddress } from "./address";
@@ -83,8 +83,8 @@ function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
         allowBlank: true,
         formulae: [`"${choices.join(",")}"`],
         showErrorMessage: true,
-        errorTitle: "Not in the list",
-        error: `Choose one of: ${choices.join(", ")}.`.slice(0, 225),
+        errorTitle: CHOICE_TITLE,
+        error: choiceMessage(choices),
       };
   }
   for (const { row, kind } of plan.cells) if (kind === "title") sheet.getRow(row + 1).height = TITLE_HEIGHT;

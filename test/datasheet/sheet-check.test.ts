@@ -12,6 +12,8 @@ import {
   demoSheet,
   FIELDS,
 } from "../../src/datasheet";
+import { demoTest } from "../../src/datasheet/demo-test";
+import { methodOfLoad } from "../../src/datasheet/picks";
 import { readRecord } from "../../src/datasheet/record";
 import { usesOf } from "../../src/datasheet/uses";
 import { NEWS, TEMPLATE_VERSION } from "../../src/datasheet/versions";
@@ -192,6 +194,34 @@ describe("bad input", () => {
 });
 
 describe("an older template", () => {
+  test("of version 2, filled with the demonstration, gives the same results, and what is new is news", async () => {
+    const port = new EmbeddedPort(newWorkbook());
+    const file = readFileSync(path.join(__dirname, "clayledger-si-version-2.xlsx"));
+    const [old] = (await port.insertFile(file)).sheets;
+    const { version, findings } = await check(port, old);
+    expect(version).toBe(2);
+    expect(findings).toEqual(
+      NEWS[0].sentences.map((sentence) => ({ weight: "news", sentence: `Since data sheet 3: ${sentence}` })),
+    );
+    const { readings, cells, columns } = demoTest("SI");
+    await port.fillNames(old, {
+      ...Object.fromEntries(Object.entries(cells).map(([name, value]) => [name, [value]])),
+      ...Object.fromEntries(Object.entries(columns).map(([name, list]) => [name, list.map((value) => value ?? null)])),
+      ...Object.fromEntries(readings.map((list, index) => [`readings_${String(index + 1).padStart(2, "0")}`, list])),
+    });
+    const now = await open();
+    const [before, after] = [
+      readRecord(await port.readNames(old, CHECKED_NAMES)),
+      readRecord(await now.port.readNames(now.sheet, CHECKED_NAMES)),
+    ];
+    expect(before.faults).toEqual([]);
+    expect([...before.missing].sort()).toEqual([...NEWS[0].names].sort());
+    expect(before.results).toEqual(after.results);
+    expect(before.loads.map(({ results }) => results)).toEqual(after.loads.map(({ results }) => results));
+    expect([before.picks, before.overrides]).toEqual([[], []]);
+    expect(methodOfLoad(before, 6)).toBe("log time");
+  });
+
   test("still reads, and what is new is news, not a fault", async () => {
     const file = readFileSync(path.join(__dirname, "clayledger-si-version-1.xlsx"));
     const port = new EmbeddedPort(newWorkbook());

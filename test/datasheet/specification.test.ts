@@ -131,6 +131,23 @@ describe.each(plans)("%s", (_, plan) => {
   });
 });
 
+test("no two tables of inputs share rows: the Tab key goes through one, then the other", () => {
+  const { names } = blankSheet("SI");
+  const [tins, deflection] = [names.tin_mass, names.apparatus_stress];
+  expect(tins.row >= deflection.row + deflection.rows || deflection.row >= tins.row + tins.rows).toBe(true);
+});
+
+test("texts that may be long are broken into lines within the page, and their rows have room", () => {
+  const { names, cells, merges, rowHeights } = blankSheet("SI");
+  for (const name of ["deviations", "test_remarks", "specimen_remark", "remarks_on_loads", "pick_reason"]) {
+    const { row, col } = names[name];
+    expect([name, cells.find((cell) => cell.row === row && cell.col === col)?.wrap]).toEqual([name, true]);
+    const merge = merges.find((box) => box.row === row && box.col === col)!;
+    expect([name, merge.cols >= 6, merge.col + merge.cols <= 16]).toEqual([name, true, true]);
+    expect([name, (rowHeights?.[row] ?? 0) >= 20, (rowHeights?.[row] ?? 0) < 409]).toEqual([name, true, true]);
+  }
+});
+
 describe("the fields", () => {
   const { names, cells } = blankSheet("SI");
 

@@ -104,6 +104,8 @@ describe.each(metadata.functions.map((fn) => [fn.id, fn] as const))(
       for (const text of [description, ...parameters.map((parameter) => parameter.description)]) {
         expect(text).toBeTruthy();
         expect(text).not.toMatch(/\n/);
+        // What Excel's function wizard shows is cut at 255 characters.
+        expect([text, text!.length <= 255]).toEqual([text, true]);
       }
       const firstOptional = parameters.findIndex(({ optional }) => optional);
       if (firstOptional >= 0) expect(parameters.slice(firstOptional).every(({ optional }) => optional)).toBe(true);

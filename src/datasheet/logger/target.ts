@@ -13,6 +13,7 @@ export const readingsName = (load: number): string => `readings_${loadSuffix(loa
 
 /** What is asked of the sheet before it is written. */
 export const TARGET_NAMES: readonly string[] = [
+  "load_number",
   "load_stress",
   "zero_reading",
   "dial_factor",
@@ -28,6 +29,8 @@ export const TARGET_NAMES: readonly string[] = [
 export interface TargetLoad {
   /** In the sheet's unit. */
   readonly stress?: number;
+  /** Row of the load table, from 0, where it is not that of the load's number. */
+  readonly row?: number;
   /** How many readings it holds. */
   readonly held: number;
   /** Rows down to the last that holds a time or a reading. */
@@ -64,10 +67,17 @@ export function targetOf(found: Readonly<Record<string, readonly (readonly CellV
   const lengthUnit = unit("length_unit", Object.keys(UNITS.length), "mm");
   const diameter = numberOf(single("diameter"));
   const stresses = column("load_stress");
+  const loadNumbers = column("load_number");
+  // A row that was put into the load table has no number, and moves the loads below it.
+  const rowOf = (load: number): number => {
+    const row = loadNumbers.indexOf(load);
+    return row < 0 ? load - 1 : row;
+  };
   const present = numbers.filter((load) => found[timesName(load)] && found[readingsName(load)]);
   return {
     loads: present.map((load) => ({
-      stress: numberOf(stresses[load - 1] ?? ""),
+      stress: numberOf(stresses[rowOf(load)] ?? ""),
+      row: rowOf(load),
       held: column(readingsName(load)).filter((value) => value !== "").length,
       used: Math.max(usedRows(column(timesName(load))), usedRows(column(readingsName(load)))),
     })),
@@ -133,11 +143,12 @@ export function columnsFor(
   const columns: Record<string, (CellValue | null)[]> = {};
   const stresses: (CellValue | null)[] = [];
   for (const { load, times, readings, stress } of loads) {
-    columns[timesName(load)] = padded(times, target.loads[load - 1].used);
-    columns[readingsName(load)] = padded(readings, target.loads[load - 1].used);
-    if (stress === undefined || target.loads[load - 1].stress !== undefined) continue;
-    while (stresses.length < load) stresses.push(null);
-    stresses[load - 1] = Number(stress.toPrecision(6));
+    const { row = load - 1, used, stress: standing } = target.loads[load - 1];
+    columns[timesName(load)] = padded(times, used);
+    columns[readingsName(load)] = padded(readings, used);
+    if (stress === undefined || standing !== undefined) continue;
+    while (stresses.length <= row) stresses.push(null);
+    stresses[row] = Number(stress.toPrecision(6));
   }
   if (stresses.length > 0) columns.load_stress = stresses;
   for (const { name, wanted } of changes) columns[name] = [wanted];

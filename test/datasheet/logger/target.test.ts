@@ -7,7 +7,7 @@ import type { CellValue, SheetPlan } from "../../../src/workbook/port";
 function namesOf(plan: SheetPlan): Record<string, CellValue[][]> {
   const at = new Map(plan.cells.map((cell) => [`${cell.row},${cell.col}`, cell.value ?? ""]));
   return Object.fromEntries(
-    TARGET_NAMES.map((name) => {
+    TARGET_NAMES.filter((name) => name in plan.names).map((name) => {
       const { row, col, rows } = plan.names[name];
       return [name, Array.from({ length: rows }, (_, index) => [at.get(`${row + index},${col}`) ?? ""])];
     }),
@@ -62,4 +62,13 @@ test("a load's columns are written over all that they held; stresses only where 
   expect(columns.readings_01).toEqual([5, 6, ...Array(13).fill("")]);
   expect(columns.readings_03).toEqual([7]);
   expect(columns.load_stress).toEqual([null, null, 50.1235]);
+});
+
+test("a row put into the load table moves the loads below it: stresses are read and written beside their own number", () => {
+  const found = namesOf(demoSheet("SI"));
+  const moved = (name: string) => [...found[name].slice(0, 2), [""], ...found[name].slice(2)];
+  const target = targetOf({ ...found, load_number: moved("load_number"), load_stress: moved("load_stress") });
+  expect(target.loads.slice(0, 4).map(({ stress }) => stress)).toEqual([12.5, 25, 50, 100]);
+  const { load_stress } = columnsFor(target, [{ load: 17, times: [0], readings: [7], stress: 75 }]);
+  expect(load_stress).toEqual([...Array(17).fill(null), 75]);
 });
