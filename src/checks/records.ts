@@ -27,7 +27,8 @@ const ofLoad = (load: LoadReduced): Recalculated[] => {
   const root = (read: (found: RootTime) => number) => then(rootTime, (found) => given(read(found)));
   const rows: readonly [LoadResultName, Kind, Outcome<number>][] = [
     ["deformation", "length", deformation],
-    ["apparatus_deflection", "length", deflection],
+    // The sheet asks the table only where there is something to correct.
+    ["apparatus_deflection", "length", then(deformation, () => deflection)],
     ["corrected_deformation", "length", corrected],
     ["strain_end", "percent", strain],
     ["height_end", "length", height],

@@ -104,6 +104,25 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     if (system === "SI") expect(rows[0].CONS_REM).toMatch(/^Stress 12.5 kPa; Inundated/);
   });
 
+  test("carries deviations and orientation; the height change of wetting only where water came alone", () => {
+    const [plain] = groups.get("CONG")!.rows;
+    expect(plain.CONG_SATH ?? "").toBe("");
+    const [first, second] = base[system].load_stress;
+    const more = record(system, {
+      deviations: "Load 4 stood 30 h",
+      specimen_orientation: "horizontal",
+      load_mark: ["", "inundated"],
+      load_stress: [first[0], first[0]],
+      inundation_strain: -0.0123,
+    });
+    expect(second[0]).not.toBe(first[0]);
+    const file = parse(written(more).text);
+    expect(faults(file)).toEqual([]);
+    const [row] = file.get("CONG")!.rows;
+    expect(row).toMatchObject({ CONG_DEV: "Load 4 stood 30 h", CONG_SATH: "-1.2" });
+    expect(row.SPEC_PREP).toMatch(/; Axis of the specimen in the ground: horizontal$/);
+  });
+
   test("tells what it cannot carry", () => {
     const { leftOut } = written(read);
     for (const part of [/the 240 readings/, /preconsolidation stress/, /Cc, Cr and Cs/, /OCR/, /t50/, /^k of/, /tins/])

@@ -111,13 +111,27 @@ function missing({ words, numbers, loads }: TestRecord, transmission: Transmissi
 const percent = (ratio: number | undefined): string | undefined =>
   ratio === undefined ? undefined : formatNumber(100 * ratio, "1DP");
 
+const times100 = (ratio: number | undefined): number | undefined => (ratio === undefined ? undefined : 100 * ratio);
+
+/** Whether the water came under a load of its own, so that the strain of that load is swell or collapse alone. */
+function wettedAlone({ loads }: TestRecord): boolean {
+  const at = loads.findIndex(({ inundated }) => inundated);
+  const [before, wetted] = [loads[at - 1]?.stress, loads[at]?.stress];
+  return before !== undefined && wetted !== undefined && Math.abs(wetted / before - 1) <= 0.005;
+}
+
 function general(record: TestRecord, condition: string | undefined, half: number): Row {
   const { words, numbers, results, deflections } = record;
   const Gs = numbers.specific_gravity;
   const corrected = deflections.some(({ stress }) => stress !== undefined);
   return {
     SPEC_DESC: words.soil_description,
-    SPEC_PREP: words.preparation,
+    SPEC_PREP: [
+      words.preparation,
+      words.specimen_orientation ? `Axis of the specimen in the ground: ${words.specimen_orientation}` : "",
+    ]
+      .filter(Boolean)
+      .join("; "),
     CONG_TYPE: "OEDOMETER",
     CONG_COND: condition,
     CONG_SDIA: numbers.diameter,
@@ -131,14 +145,17 @@ function general(record: TestRecord, condition: string | undefined, half: number
       Gs === undefined
         ? undefined
         : `${words.specific_gravity_basis === "measured" ? "" : "#"}${formatNumber(Gs, "2DP")}`,
-    CONG_SATR: results.saturation_initial === undefined ? undefined : 100 * results.saturation_initial,
+    CONG_SATR: times100(results.saturation_initial),
     CONG_SPRS: numbers.swelling_pressure,
+    // The dictionary: "as percentage of original height (BS1377 Settlement on saturation test)": settlement is positive.
+    CONG_SATH: wettedAlone(record) ? times100(results.inundation_strain) : undefined,
     CONG_IVR: results.void_ratio_initial,
     CONG_REM: words.test_remarks,
     CONG_METH: words.standard,
     CONG_LAB: words.laboratory,
     TEST_STAT: words.checked_by && words.date_checked ? "Checked" : "Preliminary",
     SPEC_BASE: numbers.depth! + half,
+    CONG_DEV: words.deviations,
     CONG_MCIS: results.water_content_initial === undefined ? undefined : "Test specimen",
     CONG_CORR: corrected ? "Y" : "N",
   };
@@ -168,7 +185,8 @@ function increment({ results }: TestRecord, load: LoadRecord, before: LoadRecord
 }
 
 /** What the record holds beyond the groups. Source: the dictionary's headings of CONG and CONS. */
-function leftOut({ loads, results, deflections, tins, words, numbers, overrides }: TestRecord): string[] {
+function leftOut(record: TestRecord): string[] {
+  const { loads, results, deflections, tins, words, numbers, overrides } = record;
   const shows = (...names: readonly (keyof typeof results)[]) => names.some((name) => results[name] !== undefined);
   const ofLoads = (...names: readonly (keyof LoadRecord["results"])[]) =>
     loads.some((load) => names.some((name) => load.results[name] !== undefined));
@@ -182,6 +200,10 @@ function leftOut({ loads, results, deflections, tins, words, numbers, overrides 
     [shows("compression_index", "recompression_index", "swelling_index"), "Cc, Cr and Cs"],
     [shows("overconsolidation_ratio") || numbers.in_situ_stress !== undefined, "the in-situ stress and the OCR"],
     [shows("void_ratio_final", "saturation_final"), "final void ratio and saturation"],
+    [
+      shows("inundation_strain") && !wettedAlone(record),
+      "the strain of the load under which the water came (CONG_SATH is that of wetting alone)",
+    ],
     [ofLoads("strain_end"), "strains and heights of the loads"],
     [ofLoads("log_d100", "root_d100", "log_t50", "root_t90"), "d0, d50, d90, d100, t50, t90 and t100 of the loads"],
     [ofLoads("void_ratio_d100"), "void ratios at d100: CONS_INCE is that at the end of the load"],

@@ -1,0 +1,92 @@
+/** A firm's limits in cells: listed, read, told of, and taken by CLAY.CHECKS as they stand on the sheet. */
+import { CHECKS as TABLE, unknownThresholds } from "../../src/checks";
+import { LIMIT_NAMES, LIMITS, limitsSheet, readLimits } from "../../src/checks/limits";
+import { CHECKS } from "../../src/functions/checking";
+import type { CellValue, SheetName } from "../../src/workbook/port";
+import { calculate } from "../datasheet/sheet-in-engine";
+
+const plan = limitsSheet();
+const names: SheetName[] = Object.entries(plan.names).map(([name, place]) => ({ name, scope: "sheet", place }));
+const top = plan.names.limit_name.row;
+const rowOf = (name: string): number => LIMITS.findIndex((one) => one.name === name);
+
+/** The sheet's values with some typed, by limit. */
+function typed(values: Record<string, { value?: CellValue; by?: string; why?: string; name?: string }>) {
+  const column = (of: (name: string) => CellValue | undefined) => LIMITS.map(({ name }) => [of(name) ?? ""]);
+  return {
+    limit_name: column((name) => values[name]?.name ?? name),
+    limit_value: column((name) => values[name]?.value),
+    limit_by: column((name) => values[name]?.by),
+    limit_why: column((name) => values[name]?.why),
+  };
+}
+
+test("every limit of every question is listed once, with its default and unit", () => {
+  const wanted = TABLE.flatMap(({ id, limits }) => Object.keys(limits).map((name) => `${id}.${name}`));
+  expect(LIMITS.map(({ name }) => name)).toEqual(wanted);
+  expect(new Set(wanted).size).toBe(wanted.length);
+  expect(unknownThresholds(Object.fromEntries(LIMITS.map(({ name, value }) => [name, value])))).toEqual([]);
+  expect(Object.keys(plan.names).sort()).toEqual([...LIMIT_NAMES, "limits"].sort());
+});
+
+test("a blank sheet changes nothing", () =>
+  expect(readLimits(typed({}), names)).toEqual({ thresholds: {}, changed: [], remarks: [] }));
+
+test("a changed limit with who and why is used without a remark", () => {
+  const { thresholds, changed, remarks } = readLimits(
+    typed({ "Q08.explain": { value: 0.2, by: "AB", why: "coarse dial" } }),
+    names,
+  );
+  expect(thresholds).toEqual({ "Q08.explain": 0.2 });
+  expect(changed).toEqual([expect.objectContaining({ name: "Q08.explain", default: 0.1, value: 0.2, by: "AB" })]);
+  expect(remarks).toEqual([]);
+});
+
+test("one without who or why is used all the same, and told of by its cell", () => {
+  const { thresholds, remarks } = readLimits(typed({ "Q08.explain": { value: 0.2 } }), names);
+  expect(thresholds).toEqual({ "Q08.explain": 0.2 });
+  expect(remarks).toEqual([
+    `C${top + rowOf("Q08.explain") + 1} changes Q08.explain from 0.1 to 0.2: enter who and why`,
+  ]);
+});
+
+test("one that is no number, or of no question, is not used and named by its cell", () => {
+  const { thresholds, remarks } = readLimits(
+    typed({ "Q08.explain": { value: "much" }, "Q08.stop": { value: 1, name: "Q99.stop" } }),
+    names,
+  );
+  expect(thresholds).toEqual({});
+  expect(remarks).toEqual([
+    expect.stringMatching(new RegExp(`^C${top + rowOf("Q08.explain") + 1} holds “much”.*default 0.1 is in force`)),
+    expect.stringMatching(
+      new RegExp(`^C${top + rowOf("Q08.stop") + 1} is a limit of “Q99.stop”, which no question has`),
+    ),
+  ]);
+});
+
+test.each([null, 0] as const)("CLAY.CHECKS takes the sheet as its limits, a blank cell being %p", async (blankAs) => {
+  const cells = plan.cells.map((cell) =>
+    cell.row === top + rowOf("Q08.explain") && cell.col === plan.names.limit_value.col ? { ...cell, value: 0.2 } : cell,
+  );
+  const sheet = await calculate({ ...plan, cells, behind: false }, blankAs);
+  expect(sheet.errors).toEqual([]);
+  const range = LIMITS.map((_, row) => [sheet.value("limit_name", row), sheet.value("limit_in_force", row)]);
+  expect(range[rowOf("Q08.explain")]).toEqual(["Q08.explain", 0.2]);
+  expect(range[rowOf("Q08.stop")]).toEqual(["Q08.stop", 0.3]);
+  const test = [
+    ["initial_height", 20],
+    ["final_height_measured", 18.15],
+    ["length_unit", "mm"],
+    ["zero_reading", 0],
+    ["dial_factor", 1],
+    ["load_stress", 100],
+    ["times_01", 0, 1, 2],
+    ["readings_01", 0, 1, 2],
+    ["stress_unit", "kPa"],
+  ];
+  const width = 4;
+  const wide = test.map((row) => [...row, ...new Array(width - row.length).fill("")]);
+  const of = (limits?: unknown[][]) => CHECKS(wide, limits).find(([id]) => id === "Q08")![1];
+  expect(of()).toBe("explain");
+  expect(of(range)).toBe("pass");
+});
