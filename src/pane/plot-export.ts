@@ -53,7 +53,11 @@ export async function pngOf(svg: string, widthMm: number): Promise<Blob> {
   const canvas = document.createElement("canvas");
   canvas.width = pixelsOf(widthMm);
   canvas.height = Math.round((canvas.width * image.naturalHeight) / image.naturalWidth);
-  canvas.getContext("2d")!.drawImage(image, 0, 0, canvas.width, canvas.height);
+  const drawing = canvas.getContext("2d")!;
+  // The last pixel is covered in part only: without a ground it would be translucent.
+  drawing.fillStyle = "#fff";
+  drawing.fillRect(0, 0, canvas.width, canvas.height);
+  drawing.drawImage(image, 0, 0, canvas.width, canvas.height);
   const drawn = await new Promise<Blob | null>((give) => canvas.toBlob(give, "image/png"));
   if (!drawn) throw new Error("the picture was not drawn");
   return new Blob([withResolution(new Uint8Array(await drawn.arrayBuffer()), DOTS_PER_INCH)], { type: "image/png" });

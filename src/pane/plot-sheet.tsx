@@ -199,12 +199,14 @@ function LoadSteps({ record, choices, choose, takesFocus }: ChoicesProps & { rea
           ))}
         </Select>
       </Field>
-      <Button onClick={() => step(-1)} disabledFocusable={index === 0}>
-        {words.previous}
-      </Button>
-      <Button onClick={() => step(1)} disabledFocusable={index === loads.length - 1}>
-        {words.next}
-      </Button>
+      <div className={styles.row}>
+        <Button onClick={() => step(-1)} disabledFocusable={index === 0}>
+          {words.previous}
+        </Button>
+        <Button onClick={() => step(1)} disabledFocusable={index === loads.length - 1}>
+          {words.next}
+        </Button>
+      </div>
     </div>
   );
 }

@@ -73,7 +73,7 @@ export function along(axis: PlotAxis, value: number, length: number): number {
 
 /**
  * A guide carried on to the axis that it is read from: a level to the reading axis at the left, an upright from where it
- * meets the curve (the end away from the axis) to the axis below. Other lines stay as they are.
+ * meets the curve (its first point) down to the axis below. Other lines stay as they are.
  */
 export function toAxis(line: ConstructionLine, x: PlotAxis, y: PlotAxis): ConstructionLine {
   if (line.style !== "guide" || line.points.length !== 2) return line;
@@ -90,7 +90,7 @@ export function toAxis(line: ConstructionLine, x: PlotAxis, y: PlotAxis): Constr
     return {
       ...line,
       points: [
-        [x0, y.reversed ? Math.min(y0, y1) : Math.max(y0, y1)],
+        [x0, y0],
         [x1, y.domain[y.reversed ? 1 : 0]],
       ],
     };

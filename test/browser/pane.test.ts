@@ -59,6 +59,7 @@ withBrowser("the pane", (openPage) => {
 
   test("says what to select, then plots the columns that are selected, with the construction", async () => {
     await pane.getByRole("tab", { name: "Plot" }).click();
+    await pane.getByRole("radio", { name: "Selected range" }).click();
     await pane.getByText("Select what to plot").waitFor();
     const { range } = await readingsOf(page, "I", "J");
     await selectRange(page, range);
@@ -82,6 +83,7 @@ withBrowser("the pane", (openPage) => {
 
   test("root of time is chosen by keyboard: Tab to the choice, an arrow to the next", async () => {
     await pane.getByRole("tab", { name: "Plot" }).focus();
+    await page.keyboard.press("Tab");
     await page.keyboard.press("Tab");
     await page.keyboard.press("ArrowRight");
     await plot().filter({ hasText: "1.15 line" }).waitFor();

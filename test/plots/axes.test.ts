@@ -75,9 +75,9 @@ describe("place along an axis", () => {
   });
 });
 
-test("an upright given from the axis upward comes down to the axis from its higher end", () => {
-  const x: PlotAxis = { label: "", scale: "linear", domain: [0, 500], reversed: false };
-  const y: PlotAxis = { label: "", scale: "linear", domain: [-10, 5000], reversed: false };
-  const upright = { label: "yield", style: "guide" as const, points: [[120, 0], [120, 2000]] as const }; // prettier-ignore
-  expect(toAxis(upright, x, y).points).toEqual([[120, 2000], [120, -10]]); // prettier-ignore
+test("an upright starts where it meets the curve, its first point, and ends at the axis below", () => {
+  const x: PlotAxis = { label: "", scale: "log", domain: [0.1, 1000], reversed: false };
+  const y: PlotAxis = { label: "", scale: "linear", domain: [400, 900], reversed: true };
+  const upright = { label: "t50", style: "guide" as const, points: [[8, 600], [8, 450]] as const }; // prettier-ignore
+  expect(toAxis(upright, x, y).points).toEqual([[8, 600], [8, 900]]); // prettier-ignore
 });

@@ -1,0 +1,182 @@
+/** The plots of a data sheet, as a person sees and takes them. */
+import { readFileSync } from "node:fs";
+import type { Download, Frame, FrameLocator, Page } from "playwright-core";
+import { cellAddress } from "../../src/datasheet/address";
+import { sheetNames, takePicture, typeInCell, valuesOf, withBrowser } from "./page";
+
+const SHEET = "Demonstration";
+const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+
+interface Axe {
+  run(root: unknown): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
+}
+declare const document: {
+  documentElement: { scrollWidth: number; clientWidth: number };
+  activeElement: { textContent: string; value: string };
+};
+declare const axe: Axe;
+
+async function eventually(comes: () => Promise<boolean>): Promise<void> {
+  for (const end = Date.now() + 20_000; Date.now() < end; await new Promise((resolve) => setTimeout(resolve, 100)))
+    if (await comes()) return;
+  throw new Error(`in 20 s it did not come that ${comes}`);
+}
+
+withBrowser("plots of a data sheet", (openPage) => {
+  let page: Page;
+  let pane: FrameLocator;
+  let frame: Frame;
+  let complaints: string[];
+
+  beforeAll(async () => {
+    ({ page, complaints } = await openPage());
+    pane = page.frameLocator("#pane");
+    frame = page.frames().find((candidate) => candidate.url().endsWith("pane.html"))!;
+    await pane.getByRole("tab", { name: "Plots" }).click();
+  });
+
+  const plot = () => pane.getByRole("img", { name: /Drawn:/ });
+  const choose = (name: string) => pane.getByRole("radio", { name, exact: true }).click();
+  const violations = async (): Promise<string[]> => {
+    await frame.evaluate(AXE);
+    const found = await frame.evaluate(() => axe.run(document));
+    return found.violations.flatMap(({ id, nodes }) =>
+      nodes.map((node) => `${id}: ${node.html} ${node.failureSummary}`),
+    );
+  };
+
+  test("the compression curve with the stress in situ and the preconsolidation stress", async () => {
+    await plot().filter({ hasText: "virgin line" }).waitFor();
+    for (const letters of ["σ′v0", "σ′p", "bisector"]) expect(await plot().textContent()).toContain(letters);
+    expect(await violations()).toEqual([]);
+    await takePicture(page, "plots-compression");
+  });
+
+  test("cv and C alpha against stress", async () => {
+    await choose("cv against stress");
+    await plot().filter({ hasText: "cv (m2/yr)" }).waitFor();
+    await pane.getByText("Circles: log time; triangles: root time.").waitFor();
+    expect(await violations()).toEqual([]);
+    await takePicture(page, "plots-cv");
+    await choose("C alpha against stress");
+    await plot().filter({ hasText: "per log cycle of time" }).waitFor();
+    expect(await violations()).toEqual([]);
+    await takePicture(page, "plots-c-alpha");
+  });
+
+  test("all loads are reached by keyboard, and one is opened", async () => {
+    await choose("All loads");
+    const loads = pane.getByRole("listitem").getByRole("button");
+    await eventually(async () => (await loads.count()) > 10);
+    expect(await violations()).toEqual([]);
+    await takePicture(page, "plots-all-loads");
+    await pane.getByRole("combobox", { name: "Time axis" }).focus();
+    for (let step = 0; step < 5; step++) await page.keyboard.press("Tab");
+    expect(await frame.evaluate(() => document.activeElement.textContent)).toContain("Load 5");
+    await page.keyboard.press("Enter");
+    await plot().filter({ hasText: "d100" }).waitFor();
+    expect(await frame.evaluate(() => document.activeElement.value)).toBe("5");
+    expect(await violations()).toEqual([]);
+  });
+
+  test("the time curve follows a reading that is changed in the sheet", async () => {
+    const names = await page.evaluate((sheet) => (globalThis as any).clayledger.port.listNames(sheet), SHEET);
+    const { place } = names.find((one: { name: string }) => one.name === "readings_05");
+    const cell = cellAddress(place.row + 12, place.col);
+    const [[before]] = await valuesOf(page, SHEET, cell);
+    const drawn = await plot().innerHTML();
+    await typeInCell(page, cell, String(Number(before) + 60));
+    await eventually(async () => (await plot().innerHTML()) !== drawn);
+    await page.keyboard.press("Control+Z");
+    await eventually(async () => Number((await valuesOf(page, SHEET, cell))[0][0]) === Number(before));
+  });
+
+  const saved = async (button: string): Promise<{ name: string; bytes: Buffer }> => {
+    const [download]: [Download, void] = await Promise.all([
+      page.waitForEvent("download"),
+      pane.getByRole("button", { name: button }).click(),
+    ]);
+    return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
+  };
+
+  test("SVG is saved under the sheet's name, black on white, in no variable of the page", async () => {
+    await choose("Compression curve");
+    await plot().filter({ hasText: "virgin line" }).waitFor();
+    const { name, bytes } = await saved("Save SVG");
+    expect(name).toBe("Demonstration, Compression curve.svg");
+    const svg = bytes.toString("utf8");
+    expect(svg).toContain('width="160mm"');
+    expect(svg).not.toMatch(/var\(|<style|class=/);
+  });
+
+  test.each([
+    ["85 mm, a column", 1004],
+    ["160 mm, a page", 1890],
+  ])("PNG %s wide has %i pixels, and says 300 to the inch", async (width, pixels) => {
+    await pane.getByRole("combobox", { name: "Width in print" }).selectOption({ label: width });
+    const { name, bytes } = await saved("Save PNG");
+    expect(name).toBe("Demonstration, Compression curve.png");
+    expect(bytes.readUInt32BE(16)).toBe(pixels);
+    expect(bytes.readUInt32BE(20)).toBeGreaterThan(pixels / 2);
+    const at = bytes.indexOf("pHYs");
+    expect(bytes.readUInt32BE(at + 4)).toBe(11811);
+    // The browser reads the picture, and its ground is white.
+    const corner = await page.evaluate(async (png) => {
+      const dom = globalThis as any;
+      const image = new dom.Image();
+      image.src = `data:image/png;base64,${png}`;
+      await image.decode();
+      const canvas = dom.document.createElement("canvas");
+      [canvas.width, canvas.height] = [image.naturalWidth, image.naturalHeight];
+      const drawing = canvas.getContext("2d");
+      drawing.drawImage(image, 0, 0);
+      const { data } = drawing.getImageData(0, 0, canvas.width, canvas.height);
+      let dark = 0;
+      for (let i = 0; i < data.length; i += 4) if (data[i] < 60) dark++;
+      return { width: canvas.width, first: [...data.slice(0, 4)], dark };
+    }, bytes.toString("base64"));
+    expect(corner).toMatchObject({ width: pixels, first: [255, 255, 255, 255] });
+    expect(corner.dark).toBeGreaterThan(2000);
+  });
+
+  test("a native chart comes on a sheet of its own; no other sheet changes", async () => {
+    const names = await sheetNames(page);
+    const before = await valuesOf(page, SHEET, "A1:P250");
+    await pane.getByRole("button", { name: "Insert chart" }).click();
+    await pane.getByRole("status").filter({ hasText: "was made" }).waitFor();
+    const after = await sheetNames(page);
+    expect(after.filter((name) => !names.includes(name))).toEqual(["Chart of Demonstration"]);
+    expect(await valuesOf(page, SHEET, "A1:P250")).toEqual(before);
+    expect(await violations()).toEqual([]);
+    await takePicture(page, "plots-chart");
+  });
+
+  test("dark and high contrast: nothing is lost, and no violation", async () => {
+    await page.emulateMedia({ colorScheme: "dark" });
+    await page.waitForTimeout(300);
+    expect(await violations()).toEqual([]);
+    await takePicture(page, "plots-dark");
+    await page.emulateMedia({ colorScheme: "light", forcedColors: "active" });
+    await page.waitForTimeout(300);
+    await takePicture(page, "plots-high-contrast");
+    await page.emulateMedia({ colorScheme: "light", forcedColors: "none" });
+  });
+
+  test("nothing is cut off in 320 px", async () => {
+    await page.getByRole("separator", { name: "Width of the pane" }).focus();
+    for (let step = 0; step < 4; step++) await page.keyboard.press("ArrowRight");
+    for (const name of ["Compression curve", "Time curve of a load", "cv against stress", "All loads"]) {
+      await choose(name);
+      const { scrollWidth, clientWidth } = await frame.evaluate(() => ({
+        scrollWidth: document.documentElement.scrollWidth,
+        clientWidth: document.documentElement.clientWidth,
+      }));
+      expect(clientWidth).toBeLessThanOrEqual(320);
+      expect([name, scrollWidth]).toEqual([name, clientWidth]);
+      await takePicture(page, `plots-320-${name.split(" ")[0].toLowerCase()}`);
+    }
+    expect(await violations()).toEqual([]);
+  });
+
+  test("the page complained of nothing and asked nothing of the network", () => expect(complaints).toEqual([]));
+});
