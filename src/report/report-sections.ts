@@ -1,4 +1,5 @@
 /** The parts of the report that repeat the data sheet: who and what, specimen, results, table of loads. */
+import { LINE_FACTOR, T50, T90 } from "../reduction/increment/cv";
 import type { CellPlan } from "../workbook/port";
 import {
   FORMATS,
@@ -218,7 +219,7 @@ export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block
     told(
       "cv carried on",
       cells.has("time_method")
-        ? `=IF(${cells.at("time_method")}="root time","by root time (Taylor): T90 = 0.848, line factor 1.15","by log time (Casagrande): T50 = 0.197")&" unless a load's row says otherwise"`
+        ? `=IF(${cells.at("time_method")}="root time","by root time (Taylor): T90 = ${T90}, line factor ${LINE_FACTOR}","by log time (Casagrande): T50 = ${T50}")&" unless a load's row says otherwise"`
         : '="the data sheet does not say which construction was chosen"',
     ),
     told(

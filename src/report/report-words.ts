@@ -1,4 +1,6 @@
 /** The parts of the report that are text: what was replaced by hand, checks, methods, remarks, cautions, what is missing. */
+import { DRAWING_SLOPE } from "../reduction/curve/casagrande";
+import { LINE_FACTOR, T50, T90 } from "../reduction/increment/cv";
 import { ADD_IN_VERSION } from "../datasheet/versions";
 import type { RecordedPick } from "../datasheet/picks";
 import { shown, type Answered } from "../checks";
@@ -102,11 +104,11 @@ export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block
     corrected
       ? "The deflection of the apparatus is interpolated on the logarithm of stress in the table of the data sheet."
       : "ASSUMED: the apparatus does not yield; no deflection table was entered.",
-    "Log of time (Casagrande and Fadum): d0 by the parabola rule, d100 where the tangent at the inflection meets the tail, cv = 0.197 Hdr^2 / t50. Root of time (Taylor): line factor 1.15, cv = 0.848 Hdr^2 / t90. Hdr is of the height at the middle of the load.",
+    `Log of time (Casagrande and Fadum): d0 by the parabola rule, d100 where the tangent at the inflection meets the tail, cv = ${T50} Hdr^2 / t50. Root of time (Taylor): line factor ${LINE_FACTOR}, cv = ${T90} Hdr^2 / t90. Hdr is of the height at the middle of the load.`,
     byRoot.length
       ? `cv by root time is carried on for ${byRoot.length === loads.length ? "every load" : `loads ${byRoot.map(({ number }) => number).join(", ")}`}.`
       : "cv by log time is carried on for every load.",
-    "Preconsolidation stress: Casagrande's construction on the curve of e against log stress, with the virgin line drawn at a declared slope (1.5, rise over run on the paper), since greatest curvature depends on the scale of the drawing. Interval: what the points leave open for the knee, about 95 %.",
+    `Preconsolidation stress: Casagrande's construction on the curve of e against log stress, with the virgin line drawn at a declared slope (${DRAWING_SLOPE}, rise over run on the paper), since greatest curvature depends on the scale of the drawing. Interval: what the points leave open for the knee, about 95 %.`,
     "Cc is the slope of the virgin line, Cr that of reload branches (of initial loading where there is no loop), Cs that of unloading; the stresses of each stand beside it. Per log cycle, by void ratio.",
     ...(cells.text("specific_gravity_basis") === "measured"
       ? []

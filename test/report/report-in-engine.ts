@@ -55,7 +55,11 @@ export async function reported(data: SheetPlan, more: Partial<ReportSource> = {}
 }
 
 /** Every cell of the report, as it is shown: by "row,col", with what the cell holds. */
-export function cellsOf({ port, report, plan }: Reported): { row: number; col: number; value: CellValue; text: string }[] {
+export function cellsOf({
+  port,
+  report,
+  plan,
+}: Reported): { row: number; col: number; value: CellValue; text: string }[] {
   const { getters } = port.workbook.model;
   const sheetId = getters.getSheetIdByName(report)!;
   return plan.cells.map(({ row, col }) => {

@@ -1,0 +1,293 @@
+/** The report of a data sheet: every required item shown or listed as missing, live, and whole in any case. */
+import { blankSheet, demoSheet, fillSheet } from "../../src/datasheet";
+import { readRecord } from "../../src/datasheet/record";
+import { REQUIRED, reportSheet, type ReportSource } from "../../src/report/report";
+import { COLUMNS } from "../../src/report/report-page";
+import { quoted, DataCells } from "../../src/report/report-source";
+import { wrapped } from "../../src/report/report-text";
+import type { EmbeddedPort } from "../../src/workbook/embedded";
+import type { CellValue, SheetPlan } from "../../src/workbook/port";
+import { withoutNames, withValues } from "../datasheet/read-sheet";
+import { cellsOf, emptyWorkbook, reported, sourceOf, type Reported } from "./report-in-engine";
+
+jest.setTimeout(180_000);
+
+let port: EmbeddedPort;
+let sheet: string;
+let source: ReportSource;
+
+beforeAll(async () => {
+  port = await emptyWorkbook();
+  sheet = await port.insertSheet(demoSheet("SI"));
+  source = await sourceOf(port, sheet);
+});
+
+/** The source with cells changed as a person would, or names taken away. */
+function changed(
+  changes: Record<string, CellValue | readonly CellValue[]>,
+  without: readonly string[] = [],
+): ReportSource {
+  const values = withoutNames(withValues(source.values, changes), ...without);
+  const names = source.names.filter(({ name }) => !without.includes(name));
+  return { ...source, values, names, record: readRecord(values) };
+}
+
+const onPages = (plan: SheetPlan) => plan.cells.filter(({ col }) => col < COLUMNS);
+const texts = (plan: SheetPlan): string =>
+  onPages(plan)
+    .map(({ value }) => value)
+    .filter((value) => typeof value === "string")
+    .join(" ");
+
+/** What the demonstration lacks, so that every required cell holds something. */
+const FILLED = {
+  laboratory: "Invented laboratory",
+  tested_by: "AB",
+  date_tested: 46100,
+  checked_by: "CD",
+  date_checked: 46101,
+  date_ended: 46099,
+  sample_type: "tube",
+  deviations: "none",
+  specimen_orientation: "vertical",
+};
+
+describe("the nineteen items", () => {
+  const cases = REQUIRED.flatMap(({ item, needs, whereMeasured = [], ofLoads = [], ofSomeLoads = [] }) => [
+    ...needs.map((need) => [item, typeof need === "string" ? [need] : [...need], true] as const),
+    ...whereMeasured.map((name) => [item, [name], false] as const),
+    ...ofLoads.map((name) => [item, [name], true] as const),
+    ...ofSomeLoads.map((name) => [item, [name], false] as const),
+  ]);
+
+  test("number 1 to 19, each with something to look for", () => {
+    expect(REQUIRED.map(({ item }) => item)).toEqual(Array.from({ length: 19 }, (_, i) => i + 1));
+    expect(cases.length).toBeGreaterThan(45);
+  });
+
+  /** Every cell of the table filled, every one blank, and none of their names there: three reports for all cases. */
+  const names = [...new Set(cases.flatMap(([, group]) => group))].filter((name) => name !== "load_stress");
+  let made: Record<"filled" | "blank" | "without", ReturnType<typeof reportSheet> & { cells: DataCells }>;
+
+  beforeAll(() => {
+    const all = (value: (name: string) => CellValue) =>
+      Object.fromEntries(
+        names.map((name) => {
+          const rows = source.values[name]?.length ?? 1;
+          return [name, rows > 1 ? Array<CellValue>(rows).fill(value(name)) : value(name)];
+        }),
+      );
+    const typed = (name: string): CellValue => {
+      const before = source.values[name]?.[0]?.[0] ?? "";
+      return name in FILLED ? FILLED[name as keyof typeof FILLED] : before === "" ? 0.5 : before;
+    };
+    const of = (one: ReportSource) => ({ ...reportSheet(one), cells: new DataCells(one) });
+    made = {
+      filled: of(changed({ ...FILLED, ...all(typed) })),
+      blank: of(changed(all(() => ""))),
+      without: of(changed({}, names)),
+    };
+  });
+
+  test("nothing is missing where every cell is filled", () => expect(made.filled.missing).toEqual([]));
+
+  test.each(cases)(
+    "item %i, %j: shown where it is, listed with its cell where it is not",
+    (item, group, isRequired) => {
+      const references = group.map((name) => made.filled.cells.at(name)!);
+      const isShown = onPages(made.filled.plan).some(({ formula }) =>
+        references.some((reference) => formula?.includes(reference)),
+      );
+      const said = group.map((name) => made.filled.cells.text(name)).filter((text) => text.length > 3);
+      expect(isShown || said.some((text) => texts(made.filled.plan).includes(text))).toBe(true);
+      if (group.includes("load_stress")) return;
+
+      const about = (report: ReturnType<typeof reportSheet>) =>
+        report.missing.filter((one) => one.item === item && one.sentence.includes(`(${group[0]})`));
+      expect(about(made.blank)).toEqual([expect.objectContaining({ isRequired })]);
+      for (const name of group) expect(about(made.blank)[0].sentence).toContain(`cell ${made.blank.cells.place(name)}`);
+      expect(texts(made.blank.plan)).toContain(about(made.blank)[0].sentence.split(",")[0]);
+      expect(about(made.without)).toEqual([expect.objectContaining({ isRequired })]);
+      expect(about(made.without)[0].sentence).toContain("no cell of this name on the sheet");
+    },
+  );
+
+  test("a sheet without a load says so, and lists the plots that cannot be drawn", () => {
+    const { missing } = reportSheet(changed({ load_stress: Array(24).fill(""), ...noReadings() }));
+    expect(missing.find(({ item, sentence }) => item === 12 && sentence.includes("holds none"))).toBeDefined();
+    expect(
+      missing
+        .filter(({ item }) => item === 15)
+        .map(({ sentence }) => sentence)
+        .join(),
+    ).toMatch(/compression curve.*cv against stress.*time curves/s);
+  });
+
+  test("duration: a load without readings is listed", () => {
+    const { missing } = reportSheet(changed({ readings_03: Array(2000).fill("") }));
+    expect(missing.find(({ item, sentence }) => item === 11 && sentence.includes("load 3"))).toBeDefined();
+  });
+
+  test("each load's time curve is plotted, the compression curve and cv too", () => {
+    const { plan } = reportSheet(source);
+    expect(plan.charts).toHaveLength(16 + 3);
+    expect(
+      plan.charts!.every(({ box }) =>
+        plan.pages!.some((page) => box.row >= page.row && box.row + box.rows <= page.row + page.rows),
+      ),
+    ).toBe(true);
+  });
+});
+
+const noReadings = () =>
+  Object.fromEntries(
+    Array.from({ length: 24 }, (_, i) => [
+      `readings_${String(i + 1).padStart(2, "0")}`,
+      [...Array(2000)].map(() => ""),
+    ]),
+  );
+
+describe("what a person said", () => {
+  test("a long remark is printed in full, in lines that fit", () => {
+    const long = Array.from({ length: 120 }, (_, i) => `word${i}`).join(" ");
+    const { plan } = reportSheet(changed({ test_remarks: long }));
+    expect(texts(plan)).toContain(long);
+    expect(Math.max(...onPages(plan).map(({ value }) => (typeof value === "string" ? value.length : 0)))).toBeLessThan(
+      130,
+    );
+  });
+
+  test("picks by hand stand with before, after, reason, who and when; a replaced one says so", () => {
+    const { plan } = reportSheet(
+      changed({
+        pick_load: [3, 3],
+        pick_of: ["d100", "d100"],
+        pick_before: [512.3, 515],
+        pick_after: [515, 516],
+        pick_reason: ["the tail is bent", "read again"],
+        pick_by: ["AB", "CD"],
+        pick_when: [46100.5, 46101.5],
+      }),
+    );
+    const text = texts(plan);
+    expect(text).toContain(
+      "Load 3, d100: 512.3 was replaced by 515. Reason: the tail is bent. By AB, 2026-03-19 12:00. Replaced again below.",
+    );
+    expect(text).toContain("515 was replaced by 516. Reason: read again. By CD, 2026-03-20 12:00.");
+  });
+
+  test("checks that did not pass are printed with what was compared, and with their acknowledgement", () => {
+    const { plan } = reportSheet({ ...source, acknowledged: { Q63: "seen by EF" } });
+    const open = source.answered.filter(({ answer }) => ["stop", "explain", "note"].includes(answer.status));
+    expect(open.length).toBeGreaterThan(0);
+    for (const { check } of open) expect(texts(plan)).toContain(`${check.id} (`);
+    expect(texts(plan)).toContain("Acknowledged: seen by EF.");
+  });
+
+  test("an assumed specific gravity is told of, twice", () => {
+    const { plan } = reportSheet(changed({ specific_gravity_basis: "assumed" }));
+    expect(texts(plan)).toContain("ASSUMED: the specific gravity");
+    const limit = plan.cells.find(
+      ({ row, col }) => row === plan.names.limit_gravity.row && col === plan.names.limit_gravity.col,
+    );
+    expect(limit!.value).toBe(0.05);
+  });
+});
+
+test("a sheet's name is quoted, and an apostrophe doubled", () => {
+  expect(quoted("Bob's {a} 5\" ring")).toBe("'Bob''s {a} 5\" ring'");
+  const { plan } = reportSheet({ ...source, sheet: "Bob's test" });
+  const formulas = onPages(plan).flatMap(({ formula }) => formula ?? []);
+  expect(formulas.some((formula) => formula.includes("'Bob''s test'!$"))).toBe(true);
+  expect(formulas.some((formula) => formula.includes("'Bob's"))).toBe(false);
+});
+
+test("lines lose nothing of a text, however long its words", () => {
+  const text = `a ${"x".repeat(95)} bc ${"y".repeat(10)}`;
+  const lines = wrapped(text, 40);
+  expect(Math.max(...lines.map(({ length }) => length))).toBeLessThanOrEqual(40);
+  expect(lines.join("").replace(/ /g, "")).toBe(text.replace(/ /g, ""));
+});
+
+test.each([
+  ["A4", 53],
+  ["Letter", 48],
+] as const)("no page of %s has more rows than fit on the paper, and none cuts a chart or a name", (paper, most) => {
+  const { plan } = reportSheet({ ...source, paper });
+  expect(plan.paper).toBe(paper);
+  for (const page of plan.pages!) expect(page.rows).toBeLessThanOrEqual(most);
+  plan.pages!.slice(1).forEach((page, i) => expect(page.row).toBe(plan.pages![i].row + plan.pages![i].rows));
+});
+
+describe("in the workbook", () => {
+  let made: Reported;
+
+  beforeAll(async () => {
+    made = { port, sheet, ...reportSheet(source), report: "" };
+    made = { ...made, report: await port.insertSheet(made.plan) };
+  });
+
+  const at = (name: string) => {
+    const { row, col } = made.plan.names[name];
+    return cellsOf(made).find((cell) => cell.row === row && cell.col === col)!;
+  };
+
+  test("no cell of its pages shows an error, and none is NaN", () => {
+    const wrong = cellsOf(made).filter(({ col, text }) => col < COLUMNS && /^#|NaN|Infinity|^error$/.test(text));
+    expect(wrong).toEqual([]);
+    expect(at("report_state").text).toBe("The data sheet still says what it said when this report was made.");
+  });
+
+  test("digits: e 0.001, strain 0.01 %, w 0.1 %, preconsolidation stress in two figures beside the full one", () => {
+    const shown = cellsOf(made);
+    const beside = (label: string): string => {
+      const { row, col } = made.plan.cells.find(({ value }) => value === label)!;
+      return shown.find((cell) => cell.row === row && cell.col === col + 3)!.text;
+    };
+    expect(beside("Initial void ratio e0")).toMatch(/^\d\.\d{3}$/);
+    expect(beside("Initial water content w0")).toMatch(/^\d+\.\d%$/);
+    expect(beside("Preconsolidation stress")).toMatch(/^1\d0$/);
+    expect(beside("  as worked out")).toMatch(/^1\d\d\.\d$/);
+  });
+
+  test("a second report of the sheet gets a name of its own", async () => {
+    const before = await port.sheetNames();
+    const again = await port.insertSheet(reportSheet(source).plan);
+    expect(before).not.toContain(again);
+    expect(await port.sheetNames()).toEqual([...before, again]);
+  });
+
+  test("a limit of error that is changed moves the interval of e0", async () => {
+    const half = () => Number(at("report_void_ratio_high").value) - Number(at("report_void_ratio_low").value);
+    const before = half();
+    await port.fillNames(made.report, { limit_gravity: [0.04] });
+    expect(half() / before).toBeGreaterThan(1.9);
+    await port.fillNames(made.report, { limit_gravity: [0.02] });
+    expect(half()).toBeCloseTo(before, 12);
+  });
+
+  test("a reading that is changed changes the report, which says that it is out of date", async () => {
+    const strains = () => port.readNames(made.report, ["report_strain"]);
+    const before = await strains();
+    const [readings] = [source.values.readings_06.map(([value]) => value)];
+    const last = readings.filter((value) => value !== "").length - 1;
+    await port.fillNames(sheet, { readings_06: [...Array(last).fill(null), Number(readings[last]) + 25] });
+    expect((await strains()).report_strain[5][0]).toBeGreaterThan(Number(before.report_strain[5][0]) + 0.001);
+    expect(at("report_state").text).toMatch(/^OUT OF DATE: \d+ of \d+ compared differ/);
+  });
+});
+
+test("a blank sheet gives a report without an error, which lists nearly everything", async () => {
+  const made = await reported(blankSheet("US"), { paper: "Letter" });
+  expect(cellsOf(made).filter(({ col, text }) => col < COLUMNS && /^#|NaN|^error$/.test(text))).toEqual([]);
+  expect(made.missing.filter(({ isRequired }) => isRequired).length).toBeGreaterThan(30);
+});
+
+test("a firm's sheet with few names gives a report too", async () => {
+  const plan = fillSheet(blankSheet("SI"), { project: "Invented", diameter: 50, initial_height: 20 });
+  const kept = ["project", "diameter", "initial_height", "length_unit", "times_01", "readings_01"];
+  const names = Object.fromEntries(Object.entries(plan.names).filter(([name]) => kept.includes(name)));
+  const made = await reported({ ...plan, names, cells: plan.cells.filter(({ formula }) => !formula) });
+  expect(cellsOf(made).filter(({ col, text }) => col < COLUMNS && /^#|NaN|^error$/.test(text))).toEqual([]);
+  expect(made.missing.map(({ sentence }) => sentence).join()).toContain("no cell of this name on the sheet");
+});
