@@ -114,18 +114,12 @@ const point = (where: Where, column: string, index: number) => {
 function lineColumns({ label, as, points, of = 1 }: Line, column: string, { x, y }: Frame): BlockColumn[] {
   const nowhere = String(x.domain[0]);
   const below = String(y.domain[y.reversed ? 1 : 0]);
-  const high = y.reversed ? "MIN" : "MAX";
   const cells = (of: "x" | "y") => (where: Where) =>
     Array.from({ length: points }, (_, index) => {
       const { at, when } = point(where, column, index);
-      const ends = (name: "line x" | "line y") => `${at(name, 0)},${at(name, 1)}`;
       if (of === "y") {
         const value =
-          as === "upright"
-            ? index === 0
-              ? `${high}(${ends("line y")})`
-              : below
-            : at("line y", as === "level" ? 0 : index);
+          as === "upright" ? (index === 0 ? at("line y", 0) : below) : at("line y", as === "level" ? 0 : index);
         return when(value, "NA()");
       }
       const value =
@@ -134,7 +128,7 @@ function lineColumns({ label, as, points, of = 1 }: Line, column: string, { x, y
           : as === "level"
             ? index === 0
               ? nowhere
-              : `MAX(${ends("line x")})`
+              : `MAX(${at("line x", 0)},${at("line x", 1)})`
             : at("line x", index);
       return when(value, nowhere);
     });

@@ -1,6 +1,7 @@
 /** The sheets of another workbook as commands that make them anew in this one, under free names. */
 import { helpers, tokenize } from "@odoo/o-spreadsheet";
 import { freeSheetName } from "../sheet-names";
+import { CHART_TAG, copyChart, type KeptChart } from "./chart";
 import type { Command, Model } from "./engine";
 import { freeNames, renameIn, type LocalNames } from "./names";
 import { noteGetters, setNotes } from "./notes";
@@ -92,7 +93,18 @@ export function insertCommands(
       commands.push({ type: "CREATE_NAMED_RANGE", sheetId, name, ranges: [{ _sheetId: sheetId, _zone: zone }] });
     commands.push(...looks(data, sheet, sheetId), ...contents(sheet, sheetId, called, nameOf));
     commands.push(setNotes(sheetId, noteGetters(source.model).getNotes(sheet.id)));
-    const charts = (sheet.figures as Sheet[]).filter(({ tag }) => tag !== "image").length;
+    for (const { id, tag, col, row, offset, width, height, data: chart } of sheet.figures as Sheet[])
+      if (tag === CHART_TAG)
+        commands.push(
+          copyChart(
+            sheetId,
+            `${sheetId}-${id}`,
+            { col, row, offset, size: { width, height } },
+            chart as KeptChart,
+            (of) => idOf.get(of)!,
+          ),
+        );
+    const charts = (sheet.figures as Sheet[]).filter(({ tag }) => tag !== "image" && tag !== CHART_TAG).length;
     if (charts > 0)
       remarks.push(`${charts} ${charts === 1 ? "chart" : "charts"} of "${sheet.name}" did not come along.`);
     const print = printOf(source.model, sheet.id);

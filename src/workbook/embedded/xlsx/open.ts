@@ -11,11 +11,12 @@ import type { Protection } from "../protection";
 import type { OpenWorkbook } from "../workbook";
 import type { Zone } from "../zones";
 import { renameApostrophes } from "./apostrophes";
+import { putCharts, takeCharts } from "./charts";
 import { readComments } from "./comments";
 import { PRINT_AREA, readPrint } from "./print";
 import { openStyles, readProtection } from "./protection";
 import { fromFileFormula } from "./formula";
-import { Parts } from "./parts";
+import { Parts, pathOf, relationsOf } from "./parts";
 import { readWords } from "./words";
 import { all, append, first } from "./xml";
 
@@ -187,18 +188,6 @@ function patchStyles(document: Document): void {
     append(formats, "numFmt", { numFmtId: id, formatCode });
 }
 
-/** The path that a relationship of the part `from` leads to. */
-function pathOf(target: string, from: string): string {
-  if (target.startsWith("/")) return target.slice(1);
-  const steps = from.split("/").slice(0, -1);
-  for (const step of target.split("/"))
-    if (step === "..") steps.pop();
-    else if (step !== ".") steps.push(step);
-  return steps.join("/");
-}
-
-const relationsOf = (path: string): string => path.replace(/([^/]+)$/, "_rels/$1.rels");
-
 /** The workbook's part and each sheet's, by the file's own relationships. */
 function findSheets(parts: Parts) {
   const types = parts.document("[Content_Types].xml");
@@ -293,6 +282,7 @@ function read(bytes: Uint8Array): Opened {
           printLayout: readPrint(document, areas.get(name)),
           words: readWords(all(document, "dataValidation")),
           notes: notesOf(parts, path),
+          charts: takeCharts(parts, path),
         };
         patchSheet(document, names, name);
         return [name, own];
@@ -303,13 +293,14 @@ function read(bytes: Uint8Array): Opened {
   const data = load({ ...Object.fromEntries(parts.entries()), ...pictures } as never) as any;
   data.namedRanges = names.ranges;
   for (const sheet of data.sheets) {
-    const { words, ...rest } = kept.get(sheet.name) ?? {};
+    const { words, charts, ...rest } = kept.get(sheet.name) ?? {};
     for (const rule of sheet.dataValidationRules) {
       rule.words = words?.get(rule.ranges.join(" "));
       rule.criterion.values = rule.criterion.values.map(plainNumber);
     }
     // The engine's own lock would keep inputs too.
     Object.assign(sheet, rest, { isLocked: false });
+    putCharts(sheet, charts ?? [], data.sheets);
   }
   makeRoom(data.sheets, names);
   for (const sheet of data.sheets) sheet.protection = within(sheet);

@@ -51,3 +51,16 @@ export class Parts {
     this.#texts.set(path, writeXml(document));
   }
 }
+
+/** The path that a relationship of the part `from` leads to. */
+export function pathOf(target: string, from: string): string {
+  if (target.startsWith("/")) return target.slice(1);
+  const steps = from.split("/").slice(0, -1);
+  for (const step of target.split("/"))
+    if (step === "..") steps.pop();
+    else if (step !== ".") steps.push(step);
+  return steps.join("/");
+}
+
+/** Where the relationships of a part stand. */
+export const relationsOf = (path: string): string => path.replace(/([^/]+)$/, "_rels/$1.rels");

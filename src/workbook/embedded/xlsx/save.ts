@@ -3,11 +3,14 @@ import { helpers } from "@odoo/o-spreadsheet";
 import { strToU8, zipSync } from "fflate";
 import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../formats";
+import type { Model } from "../engine";
 import { noteGetters } from "../notes";
 import type { Rename } from "../names";
 import type { OpenWorkbook } from "../workbook";
+import { addressOf, type Zone } from "../zones";
 import { printOf } from "../print";
 import { protectionOf } from "../protection";
+import { addCharts } from "./charts";
 import { addComments } from "./comments";
 import { toFileFormula } from "./formula";
 import { addPrint, PRINT_AREA } from "./print";
@@ -93,6 +96,21 @@ function patchStrings(document: Document): void {
   for (const string of all(document, "t")) string.textContent = string.textContent.replace(/^'/, "");
 }
 
+/** The cells that a formula's answer covers: the engine itself says one cell where the answer begins with an error. */
+function spillOf({ getters }: Model, position: { sheetId: string; col: number; row: number }): Zone | undefined {
+  const zone = getters.getSpreadZone(position);
+  if (!zone || getters.getEvaluatedCell(position).type !== "error") return zone;
+  const { sheetId, col, row } = position;
+  const covers = (right: number, bottom: number): boolean => {
+    const from = getters.getArrayFormulaSpreadingOn({ sheetId, col: right, row: bottom });
+    return from?.col === col && from.row === row;
+  };
+  let [right, bottom] = [col, row];
+  while (covers(right, bottom + 1)) bottom++;
+  while (covers(right + 1, row)) right++;
+  return { left: col, right, top: row, bottom };
+}
+
 function patchSheet(document: Document, sheetId: string, workbook: OpenWorkbook, rename: Rename): void {
   const { getters } = workbook.model;
   const cells = new Map(all(document, "c").map((cell) => [cell.getAttribute("r")!, cell]));
@@ -119,7 +137,8 @@ function patchSheet(document: Document, sheetId: string, workbook: OpenWorkbook,
     setValue(cell, getters.getEvaluatedCell(position).value);
 
     // The engine leaves the cells that an answer spills into without values.
-    const spill = getters.getSpreadZone(position);
+    const spill = spillOf(workbook.model, position);
+    if (spill) exported?.setAttribute("ref", addressOf(spill));
     if (!spill || !exported) continue;
     for (let row = spill.top; row <= spill.bottom; row++)
       for (let col = spill.left; col <= spill.right; col++) {
@@ -152,6 +171,7 @@ export async function saveXlsx(workbook: OpenWorkbook): Promise<Uint8Array<Array
     addComments(parts, index, noteGetters(model).getNotes(sheetId));
     addProtection(parts, index, protectionOf(model, sheetId));
     addPrint(parts, index, printOf(model, sheetId));
+    addCharts(parts, index, model, sheetId);
   });
   const packed = Object.fromEntries(parts.entries().map(([path, text]) => [path, strToU8(text)]));
   return zipSync({ ...packed, ...pictures }) as Uint8Array<ArrayBuffer>;

@@ -1,0 +1,389 @@
+/**
+ * Charts in an .xlsx file as DrawingML scatter charts (ECMA-376 part 1, 20.5 and 21.2): a drawing of the sheet holds a frame
+ * for each, which leads to a part of its own. Frames are known again by their name.
+ */
+import { evenStep } from "../../chart-axis";
+import type { ChartAxis } from "../../port";
+import { CHART_TAG, chartGetters, drawingOf, rangeText, type KeptChart, type SheetZone } from "../chart";
+import type { Model } from "../engine";
+import type { Zone } from "../zones";
+import { pathOf, relationsOf, type Parts } from "./parts";
+import { all, append, first, parseXml } from "./xml";
+
+const DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
+const MAIN = "http://schemas.openxmlformats.org/drawingml/2006/main";
+const CHART = "http://schemas.openxmlformats.org/drawingml/2006/chart";
+const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+const PACKAGE_RELATIONS = "http://schemas.openxmlformats.org/package/2006/relationships";
+const CHART_TYPE = "application/vnd.openxmlformats-officedocument.drawingml.chart+xml";
+const DRAWING_TYPE = "application/vnd.openxmlformats-officedocument.drawing+xml";
+
+/** What our frames are called, before their number. */
+const FRAME = "Clayledger chart";
+
+/** English metric units: the file's measure of length, 9525 to a pixel and 12 700 to a point. */
+const PER_PIXEL = 9525;
+const PER_POINT = 12_700;
+
+const escaped = (text: string): string =>
+  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+
+const ink = (colour: string): string => `<a:solidFill><a:srgbClr val="${colour}"/></a:solidFill>`;
+const stroke = (points: number, colour = "000000", dash = ""): string =>
+  `<a:ln w="${Math.round(points * PER_POINT)}">${ink(colour)}${dash && `<a:prstDash val="${dash}"/>`}<a:round/></a:ln>`;
+const NO_LINE = "<a:ln><a:noFill/></a:ln>";
+
+/** Words in a size in points. */
+const words = (text: string, size: number, bold: boolean): string =>
+  `<c:tx><c:rich><a:bodyPr/><a:p><a:pPr><a:defRPr sz="${size * 100}" b="${Number(bold)}"/></a:pPr>` +
+  `<a:r><a:rPr lang="en-US" sz="${size * 100}" b="${Number(bold)}"/><a:t>${escaped(text)}</a:t></a:r></a:p></c:rich></c:tx>`;
+
+const title = (text: string, size: number, bold = false): string =>
+  `<c:title>${words(text, size, bold)}<c:overlay val="0"/></c:title>`;
+
+const textOf = (size: number): string =>
+  `<c:txPr><a:bodyPr/><a:p><a:pPr><a:defRPr sz="${size * 100}"/></a:pPr><a:endParaRPr lang="en-US"/></a:p></c:txPr>`;
+
+/** The reference of a column with the numbers that it held. */
+function reference(range: string, values: readonly (number | null)[]): string {
+  const points = values.map((value, i) => (value === null ? "" : `<c:pt idx="${i}"><c:v>${value}</c:v></c:pt>`));
+  return (
+    `<c:numRef><c:f>${escaped(range)}</c:f><c:numCache><c:formatCode>General</c:formatCode>` +
+    `<c:ptCount val="${values.length}"/>${points.join("")}</c:numCache></c:numRef>`
+  );
+}
+
+type Drawn = NonNullable<ReturnType<typeof drawingOf>>["series"][number];
+
+const LINES = { line: [1.5, ""], thin: [0.75, ""], dashed: [0.75, "dash"] } as const;
+const MANY = 60;
+
+function marker({ style, symbol = "filled", shape, points }: Drawn): string {
+  if (style !== "points") return `<c:marker><c:symbol val="none"/></c:marker>`;
+  const name = symbol === "cross" ? "x" : shape === "triangle" ? "triangle" : "circle";
+  const size = symbol === "cross" ? 8 : points.length > MANY ? 3 : 6;
+  const fill = symbol === "cross" ? "<a:noFill/>" : ink(symbol === "open" ? "FFFFFF" : "000000");
+  return `<c:marker><c:symbol val="${name}"/><c:size val="${size}"/><c:spPr>${fill}${stroke(0.75)}</c:spPr></c:marker>`;
+}
+
+/** The name of a line beside its last point. */
+function lettering({ lettered, style, points }: Drawn): string {
+  if (!lettered) return "";
+  const shown = (on: boolean): string =>
+    `<c:showLegendKey val="0"/><c:showVal val="0"/><c:showCatName val="0"/><c:showSerName val="${Number(on)}"/>` +
+    `<c:showPercent val="0"/><c:showBubbleSize val="0"/>`;
+  return (
+    `<c:dLbls><c:dLbl><c:idx val="${points.length - 1}"/><c:spPr><a:noFill/>${NO_LINE}</c:spPr>${textOf(8)}` +
+    `<c:dLblPos val="${style === "line" ? "t" : "r"}"/>${shown(true)}</c:dLbl>${shown(false)}</c:dLbls>`
+  );
+}
+
+function seriesXml(series: Drawn, index: number, xRange: string, yRange: string): string {
+  const { name, style, points } = series;
+  const line = style === "points" ? NO_LINE : stroke(LINES[style][0], "000000", LINES[style][1]);
+  return (
+    `<c:ser><c:idx val="${index}"/><c:order val="${index}"/><c:tx><c:v>${escaped(name)}</c:v></c:tx>` +
+    `<c:spPr>${line}</c:spPr>${marker(series)}${lettering(series)}` +
+    `<c:xVal>${reference(
+      xRange,
+      points.map((point) => point?.[0] ?? null),
+    )}</c:xVal>` +
+    `<c:yVal>${reference(
+      yRange,
+      points.map((point) => point?.[1] ?? null),
+    )}</c:yVal><c:smooth val="0"/></c:ser>`
+  );
+}
+
+/** One axis; the other crosses it where its labels stand at the left, or at the bottom. */
+function axisXml(axis: ChartAxis, id: number, other: ChartAxis, otherId: number, at: "b" | "l"): string {
+  const { label, scale, domain, reversed } = axis;
+  const step = evenStep(domain);
+  const units =
+    scale === "linear"
+      ? `<c:crossBetween val="midCat"/><c:majorUnit val="${step}"/><c:minorUnit val="${step / 5}"/>`
+      : `<c:crossBetween val="midCat"/>`;
+  const grid = (name: string, colour: string): string =>
+    `<c:${name}><c:spPr>${stroke(0.5, colour)}</c:spPr></c:${name}>`;
+  return (
+    `<c:valAx><c:axId val="${id}"/><c:scaling>${scale === "log" ? `<c:logBase val="10"/>` : ""}` +
+    `<c:orientation val="${reversed ? "maxMin" : "minMax"}"/><c:max val="${domain[1]}"/><c:min val="${domain[0]}"/></c:scaling>` +
+    `<c:delete val="0"/><c:axPos val="${at}"/>${grid("majorGridlines", "A6A6A6")}${grid("minorGridlines", "E0E0E0")}` +
+    `${title(label, 9)}<c:numFmt formatCode="General" sourceLinked="0"/><c:majorTickMark val="out"/><c:minorTickMark val="none"/>` +
+    `<c:tickLblPos val="nextTo"/><c:spPr>${stroke(0.75)}</c:spPr>${textOf(9)}<c:crossAx val="${otherId}"/>` +
+    `<c:crosses val="${other.reversed ? "max" : "min"}"/>${units}</c:valAx>`
+  );
+}
+
+/** A chart's own part. `nameOf` gives the name of a sheet. */
+function chartXml(model: Model, figureId: string, chart: KeptChart, nameOf: (sheetId: string) => string): string {
+  const drawing = drawingOf(model, figureId)!;
+  const range = ({ sheetId, zone }: SheetZone): string => rangeText(nameOf(sheetId), zone);
+  const series = drawing.series.map((one, i) => seriesXml(one, i, range(chart.series[i].x), range(chart.series[i].y)));
+  return (
+    `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n` +
+    `<c:chartSpace xmlns:c="${CHART}" xmlns:a="${MAIN}" xmlns:r="${RELATIONS}"><c:roundedCorners val="0"/><c:chart>` +
+    `${title(chart.title, 11, true)}<c:autoTitleDeleted val="0"/><c:plotArea><c:layout/>` +
+    `<c:scatterChart><c:scatterStyle val="lineMarker"/><c:varyColors val="0"/>${series.join("")}` +
+    `<c:axId val="1"/><c:axId val="2"/></c:scatterChart>` +
+    axisXml(chart.x, 1, chart.y, 2, "b") +
+    axisXml(chart.y, 2, chart.x, 1, "l") +
+    `<c:spPr>${stroke(0.75)}</c:spPr></c:plotArea><c:plotVisOnly val="0"/><c:dispBlanksAs val="gap"/></c:chart>` +
+    `<c:spPr>${ink("FFFFFF")}${stroke(0.5, "A6A6A6")}</c:spPr></c:chartSpace>`
+  );
+}
+
+/** A corner of a frame: a cell, and how far into it. */
+interface Corner {
+  readonly col: number;
+  readonly row: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+const cornerXml = (name: string, { col, row, x, y }: Corner): string =>
+  `<xdr:${name}><xdr:col>${col}</xdr:col><xdr:colOff>${Math.round(x * PER_PIXEL)}</xdr:colOff>` +
+  `<xdr:row>${row}</xdr:row><xdr:rowOff>${Math.round(y * PER_PIXEL)}</xdr:rowOff></xdr:${name}>`;
+
+const frameXml = (number: number, relation: string, from: Corner, to: Corner): string =>
+  `<xdr:twoCellAnchor xmlns:xdr="${DRAWING}" xmlns:a="${MAIN}">${cornerXml("from", from)}${cornerXml("to", to)}` +
+  `<xdr:graphicFrame macro=""><xdr:nvGraphicFramePr><xdr:cNvPr id="${1000 + number}" name="${FRAME} ${number}"/>` +
+  `<xdr:cNvGraphicFramePr/></xdr:nvGraphicFramePr><xdr:xfrm><a:off x="0" y="0"/><a:ext cx="0" cy="0"/></xdr:xfrm>` +
+  `<a:graphic><a:graphicData uri="${CHART}"><c:chart xmlns:c="${CHART}" xmlns:r="${RELATIONS}" r:id="${relation}"/>` +
+  `</a:graphicData></a:graphic></xdr:graphicFrame><xdr:clientData/></xdr:twoCellAnchor>`;
+
+/** How far from one cell a length in pixels reaches. */
+function reach(first: number, offset: number, length: number, sizeOf: (index: number) => number): [number, number] {
+  let index = first;
+  let left = offset + length;
+  while (left >= sizeOf(index) && sizeOf(index) > 0) left -= sizeOf(index++);
+  return [index, left];
+}
+
+const NO_RELATIONS = `<Relationships xmlns="${PACKAGE_RELATIONS}"/>`;
+
+/** The sheet's drawing, made and named in the sheet where there is none. */
+function drawingPath(parts: Parts, sheet: number): string {
+  const sheetPath = `xl/worksheets/sheet${sheet}.xml`;
+  const root = parts.document(sheetPath).documentElement;
+  const relations = parts.document(relationsOf(sheetPath), NO_RELATIONS);
+  const present = first(root, "drawing")?.getAttributeNS(RELATIONS, "id");
+  if (present) {
+    const relation = all(relations, "Relationship").find((one) => one.getAttribute("Id") === present)!;
+    return pathOf(relation.getAttribute("Target")!, sheetPath);
+  }
+  const path = `xl/drawings/clayledger${sheet + 1}.xml`;
+  parts.set(path, `<xdr:wsDr xmlns:xdr="${DRAWING}" xmlns:a="${MAIN}"/>`);
+  addType(parts, path, DRAWING_TYPE);
+  const Target = `../drawings/clayledger${sheet + 1}.xml`;
+  append(relations.documentElement, "Relationship", { Id: "charts", Type: `${RELATIONS}/drawing`, Target });
+  const drawing = append(root, "drawing");
+  drawing.setAttributeNS(RELATIONS, "r:id", "charts");
+  [...root.children].find(({ localName }) => BEHIND.includes(localName))?.before(drawing);
+  return path;
+}
+
+/** Parts of a sheet that stand behind its drawing. */
+const BEHIND = ["legacyDrawing", "legacyDrawingHF", "tableParts", "extLst"];
+
+function addType(parts: Parts, path: string, ContentType: string): void {
+  append(parts.document("[Content_Types].xml").documentElement, "Override", { ContentType, PartName: `/${path}` });
+}
+
+/** Puts a sheet's charts into the file's parts; `sheet` counts from 0. */
+export function addCharts(parts: Parts, sheet: number, model: Model, sheetId: string): void {
+  const { getters } = model;
+  const figures = getters.getFigures(sheetId).filter(({ tag }) => tag === CHART_TAG);
+  if (figures.length === 0) return;
+  const path = drawingPath(parts, sheet);
+  const drawing = parts.document(path);
+  const relations = parts.document(relationsOf(path), NO_RELATIONS);
+  figures.forEach(({ id, col, row, offset, width, height }, index) => {
+    const chart = chartGetters(model).getChartOf(id);
+    if (!chart) return;
+    const number = index + 1;
+    const chartPath = `xl/charts/clayledger${sheet + 1}-${number}.xml`;
+    parts.set(
+      chartPath,
+      chartXml(model, id, chart, (of) => getters.getSheetName(of)),
+    );
+    addType(parts, chartPath, CHART_TYPE);
+    append(relations.documentElement, "Relationship", {
+      Id: `clayledger${number}`,
+      Type: `${RELATIONS}/chart`,
+      Target: `../charts/clayledger${sheet + 1}-${number}.xml`,
+    });
+    const [lastCol, x] = reach(col, offset.x, width, (at) => getters.getColSize(sheetId, at));
+    const [lastRow, y] = reach(row, offset.y, height, (at) => getters.getRowSize(sheetId, at));
+    const from = { col, row, x: offset.x, y: offset.y };
+    const frame = parseXml(frameXml(number, `clayledger${number}`, from, { col: lastCol, row: lastRow, x, y }));
+    drawing.documentElement.append(drawing.importNode(frame.documentElement, true));
+  });
+}
+
+/** A chart as the file has it: its sheets by name, and the cells that it covers. */
+export interface FileChart {
+  readonly chart: KeptChart<{ readonly sheet: string; readonly zone: Zone }>;
+  readonly from: Corner;
+  readonly to: Corner;
+}
+
+const RANGE = /^(?:'((?:[^']|'')+)'|([^'!]+))!\$?([A-Z]+)\$?(\d+)(?::\$?([A-Z]+)\$?(\d+))?$/;
+
+const column = (letters: string): number => [...letters].reduce((sum, one) => sum * 26 + one.charCodeAt(0) - 64, 0) - 1;
+
+function readRange(text: string): { sheet: string; zone: Zone } | undefined {
+  const found = RANGE.exec(text.trim());
+  if (!found) return undefined;
+  const [, quoted, bare, left, top, right = left, bottom = top] = found;
+  return {
+    sheet: quoted?.replaceAll("''", "'") ?? bare,
+    zone: { left: column(left), right: column(right), top: Number(top) - 1, bottom: Number(bottom) - 1 },
+  };
+}
+
+const valueOf = (within: Element | undefined, name: string): string | undefined =>
+  (within && first(within, name)?.getAttribute("val")) ?? undefined;
+
+const titleOf = (within: Element | undefined): string =>
+  within === undefined
+    ? ""
+    : all(within, "t")
+        .map(({ textContent }) => textContent)
+        .join("");
+
+const child = (within: Element, name: string): Element | undefined =>
+  [...within.children].find(({ localName }) => localName === name);
+
+function readAxis(axis: Element): ChartAxis {
+  const scaling = first(axis, "scaling");
+  return {
+    label: titleOf(child(axis, "title")),
+    scale: valueOf(scaling, "logBase") === undefined ? "linear" : "log",
+    domain: [Number(valueOf(scaling, "min")), Number(valueOf(scaling, "max"))],
+    reversed: valueOf(scaling, "orientation") === "maxMin",
+  };
+}
+
+function readSeries(series: Element): FileChart["chart"]["series"][number] | undefined {
+  const [x, y] = ["xVal", "yVal"].map((name) => {
+    const formula = child(series, name) && first(child(series, name)!, "f");
+    return formula && readRange(formula.textContent);
+  });
+  if (!x || !y) return undefined;
+  const look = child(series, "spPr");
+  const mark = child(series, "marker");
+  const symbol = valueOf(mark, "symbol");
+  const isLine = symbol === "none";
+  const width = Number(look && first(look, "ln")?.getAttribute("w"));
+  const isOpen = mark && [...all(mark, "srgbClr")][0]?.getAttribute("val") === "FFFFFF";
+  return {
+    name: first(child(series, "tx") ?? series, "v")?.textContent ?? "",
+    x,
+    y,
+    style: !isLine ? "points" : valueOf(look, "prstDash") ? "dashed" : width > PER_POINT ? "line" : "thin",
+    ...(!isLine && { symbol: symbol === "x" ? ("cross" as const) : isOpen ? ("open" as const) : ("filled" as const) }),
+    ...(symbol === "triangle" && { shape: "triangle" as const }),
+    ...(child(series, "dLbls") && { lettered: true }),
+  };
+}
+
+const corner = (anchor: Element, name: string): Corner => {
+  const at = (of: string): number => Number(first(child(anchor, name)!, of)?.textContent);
+  return { col: at("col"), row: at("row"), x: at("colOff") / PER_PIXEL, y: at("rowOff") / PER_PIXEL };
+};
+
+/**
+ * The charts of ours on a sheet, taken out of its drawing so that the engine's own reader, which would make something else of
+ * them, does not meet them.
+ */
+export function takeCharts(parts: Parts, sheetPath: string): FileChart[] {
+  if (!parts.has(relationsOf(sheetPath))) return [];
+  const drawings = all(parts.document(relationsOf(sheetPath)), "Relationship")
+    .filter((relation) => relation.getAttribute("Type")?.endsWith("/drawing"))
+    .map((relation) => pathOf(relation.getAttribute("Target") ?? "", sheetPath));
+  return drawings
+    .filter((path) => parts.has(path) && parts.has(relationsOf(path)))
+    .flatMap((path) => {
+      const targets = new Map(
+        all(parts.document(relationsOf(path)), "Relationship").map((relation) => [
+          relation.getAttribute("Id"),
+          pathOf(relation.getAttribute("Target") ?? "", path),
+        ]),
+      );
+      return [...parts.document(path).documentElement.children].flatMap((anchor) => {
+        const name = first(anchor, "cNvPr")?.getAttribute("name") ?? "";
+        const part = targets.get(first(anchor, "chart")?.getAttributeNS(RELATIONS, "id") ?? null);
+        if (!name.startsWith(FRAME) || anchor.localName !== "twoCellAnchor" || !part || !parts.has(part)) return [];
+        const chart = readChart(parts.document(part));
+        if (!chart) return [];
+        anchor.remove();
+        return [{ chart, from: corner(anchor, "from"), to: corner(anchor, "to") }];
+      });
+    });
+}
+
+function readChart(document: Document): FileChart["chart"] | undefined {
+  const root = first(document, "chart")!;
+  const [x, y] = all(root, "valAx");
+  const plot = first(root, "scatterChart");
+  if (!x || !y || !plot) return undefined;
+  const series = [...plot.children]
+    .filter(({ localName }) => localName === "ser")
+    .flatMap((one) => readSeries(one) ?? []);
+  return { title: titleOf(child(root, "title")), x: readAxis(x), y: readAxis(y), series };
+}
+
+/** What the engine's data say of a sheet, as far as charts need it. */
+interface SheetData {
+  readonly id: string;
+  readonly name: string;
+  rowNumber: number;
+  colNumber: number;
+  readonly cols?: Readonly<Record<number, { readonly size?: number }>>;
+  readonly rows?: Readonly<Record<number, { readonly size?: number }>>;
+  readonly figures: object[];
+}
+
+/** Pixels of a column and a row that the file says nothing of. */
+const DEFAULT_SIZE = { col: 96, row: 23 };
+
+/** Puts charts of a file on a sheet of the engine's data, large enough to hold them; series of sheets that are not there go. */
+export function putCharts(sheet: SheetData, charts: readonly FileChart[], sheets: readonly SheetData[]): void {
+  const sheetNamed = new Map(sheets.map((one) => [one.name, one]));
+  const across = (first: number, last: number): number => {
+    let sum = 0;
+    for (let col = first; col < last; col++) sum += sheet.cols?.[col]?.size ?? DEFAULT_SIZE.col;
+    return sum;
+  };
+  const down = (first: number, last: number): number => {
+    let sum = 0;
+    for (let row = first; row < last; row++) sum += sheet.rows?.[row]?.size ?? DEFAULT_SIZE.row;
+    return sum;
+  };
+  const makeRoom = (of: SheetData, col: number, row: number): void => {
+    of.colNumber = Math.max(of.colNumber, col + 1);
+    of.rowNumber = Math.max(of.rowNumber, row + 1);
+  };
+  charts.forEach(({ chart, from, to }, index) => {
+    makeRoom(sheet, to.col, to.row);
+    const series = chart.series.flatMap((one) => {
+      const [x, y] = [one.x, one.y].map((range): SheetZone | undefined => {
+        const of = sheetNamed.get(range.sheet);
+        if (of) makeRoom(of, range.zone.right, range.zone.bottom);
+        return of && { sheetId: of.id, zone: range.zone };
+      });
+      return x && y ? [{ ...one, x, y }] : [];
+    });
+    sheet.figures.push({
+      id: `${sheet.id}-chart-${index + 1}`,
+      tag: CHART_TAG,
+      col: from.col,
+      row: from.row,
+      offset: { x: from.x, y: from.y },
+      width: Math.max(80, Math.round(across(from.col, to.col) - from.x + to.x)),
+      height: Math.max(80, Math.round(down(from.row, to.row) - from.y + to.y)),
+      data: { ...chart, series },
+    });
+  });
+}
