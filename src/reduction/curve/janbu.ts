@@ -50,8 +50,8 @@ export const janbu: Method = {
           label: "preconsolidation stress",
           style: "guide",
           points: [
-            [stress, 0],
             [stress, steps[peak].modulus],
+            [stress, 0],
           ],
         },
       ],
