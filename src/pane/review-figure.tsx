@@ -43,7 +43,11 @@ const useStyles = makeStyles({
   },
   level: { cursor: "ns-resize" },
   time: { cursor: "ew-resize" },
-  byHand: { backgroundColor: tokens.colorBrandBackground, color: tokens.colorNeutralForegroundOnBrand },
+  byHand: {
+    backgroundColor: tokens.colorBrandBackground,
+    color: tokens.colorNeutralForegroundOnBrand,
+    ":hover": { backgroundColor: tokens.colorBrandBackgroundHover },
+  },
   line: {
     position: "absolute",
     pointerEvents: "none",

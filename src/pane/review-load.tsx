@@ -1,6 +1,6 @@
 /** One load under review: its plot with handles, the numbers, the picks as fields, whose cv counts, and what is saved. */
-import { makeStyles, Radio, RadioGroup, Text, tokens } from "@fluentui/react-components";
-import { useMemo, useState } from "react";
+import { makeStyles, mergeClasses, Radio, RadioGroup, Text, tokens } from "@fluentui/react-components";
+import { useMemo } from "react";
 import type { LoadRecord, TestRecord } from "../datasheet/record";
 import { PICK_NAMES, TIME_METHODS, type TimeMethod } from "../reduction/increment/picks";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
@@ -58,6 +58,7 @@ const useStyles = makeStyles({
     "& .number": { textAlign: "right" },
     "& tr.main > *": { fontWeight: tokens.fontWeightSemibold },
   },
+  below: { marginTop: "6px" },
   remarks: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "4px" },
   switch: { marginLeft: "-8px", flexWrap: "wrap" },
 });
@@ -68,6 +69,9 @@ export interface ReviewLoadProps {
   readonly table: PicksTable;
   readonly draft: Draft;
   readonly onDraft: (draft: Draft) => void;
+  /** The plot that was chosen for this or another load; without one, that of the construction whose cv counts. */
+  readonly plotChosen: TimeMethod | undefined;
+  readonly onPlot: (plot: TimeMethod) => void;
   /** "Load 3, 100 kPa" */
   readonly nameOf: (load: number) => string;
   readonly sheet: string;
@@ -77,12 +81,12 @@ export interface ReviewLoadProps {
   readonly onWrite: (cells: NamedColumns, done: string, saves: boolean) => void;
 }
 
-export function ReviewLoad({ record, load, table, draft, onDraft, ...rest }: ReviewLoadProps) {
+export function ReviewLoad({ record, load, table, draft, onDraft, plotChosen, onPlot, ...rest }: ReviewLoadProps) {
   const shared = useSharedStyles();
   const styles = useStyles();
   const saved = useMemo(() => savedOf(table.rows, load.number), [table, load]);
   const ofTest = methodOfTest(record);
-  const [plot, setPlot] = useState<TimeMethod>(() => methodWith(saved, draft, ofTest));
+  const plot = plotChosen ?? methodWith(saved, {}, ofTest);
 
   const curve = useMemo(() => curveOf(load), [load]);
   const automatic = useMemo(() => reduceIncrement(curve.times, curve.readings), [curve]);
@@ -107,7 +111,7 @@ export function ReviewLoad({ record, load, table, draft, onDraft, ...rest }: Rev
         layout="horizontal"
         className={styles.switch}
         value={plot}
-        onChange={(_, { value }) => setPlot(value as TimeMethod)}
+        onChange={(_, { value }) => onPlot(value as TimeMethod)}
       >
         {TIME_METHODS.map((one) => (
           <Radio key={one} value={one} label={words.plots[one]} />
@@ -190,7 +194,8 @@ interface NumbersProps {
   readonly method: TimeMethod;
 }
 
-const digits = (value: number | undefined, count = 5): string => (value === undefined ? "–" : shown(value, count));
+/** Readings are told to a part of a division, times and cv to what a hand construction is good for. */
+const digits = (value: number | undefined, count: number): string => (value === undefined ? "–" : shown(value, count));
 
 /** Both constructions side by side, in the sheet's units. */
 function Numbers({ increment, record, load, units, method }: NumbersProps) {
@@ -199,11 +204,11 @@ function Numbers({ increment, record, load, units, method }: NumbersProps) {
   const log = increment.logTime.ok ? increment.logTime.value : undefined;
   const root = increment.rootTime.ok ? increment.rootTime.value : undefined;
   const lengthUnit = record.words.length_unit ?? "mm";
-  const row = (name: string, one: number | undefined, other: number | undefined, unit: string, isMain = false) => (
-    <tr key={name} className={isMain ? "main" : undefined}>
+  const row = (name: string, one: number | undefined, other: number | undefined, unit: string, count: number) => (
+    <tr key={name} className={name === "cv" ? "main" : undefined}>
       <th scope="row">{name}</th>
-      <td className="number">{digits(one, isMain ? 4 : 6)}</td>
-      <td className="number">{digits(other, isMain ? 4 : 6)}</td>
+      <td className="number">{digits(one, count)}</td>
+      <td className="number">{digits(other, count)}</td>
       <td>{unit}</td>
     </tr>
   );
@@ -224,16 +229,16 @@ function Numbers({ increment, record, load, units, method }: NumbersProps) {
           </tr>
         </thead>
         <tbody>
-          {row("d0", log?.d0, root?.d0, words.readingUnit)}
-          {row("d90", undefined, root?.d90, words.readingUnit)}
-          {row("d100", log?.d100, root?.d100, words.readingUnit)}
-          {row("t50", log?.t50, undefined, words.minutes)}
-          {row("t90", undefined, root?.t90, words.minutes)}
-          {row("cv", cvBy(increment, "log time", units), cvBy(increment, "root time", units), units.unit, true)}
-          {row(words.cvOnSheet, cvOnSheet(load, "log time", units), cvOnSheet(load, "root time", units), units.unit)}
+          {row("d0", log?.d0, root?.d0, words.readingUnit, 5)}
+          {row("d90", undefined, root?.d90, words.readingUnit, 5)}
+          {row("d100", log?.d100, root?.d100, words.readingUnit, 5)}
+          {row("t50", log?.t50, undefined, words.minutes, 4)}
+          {row("t90", undefined, root?.t90, words.minutes, 4)}
+          {row("cv", cvBy(increment, "log time", units), cvBy(increment, "root time", units), units.unit, 4)}
+          {row(words.cvOnSheet, cvOnSheet(load, "log time", units), cvOnSheet(load, "root time", units), units.unit, 4)}
         </tbody>
       </table>
-      <Text size={200} block className={shared.quiet}>
+      <Text size={200} block className={mergeClasses(shared.quiet, styles.below)}>
         {units.height === undefined
           ? words.noHeight
           : `${words.height(shown(convert(units.height, "length", "mm", lengthUnit), 5), lengthUnit, words.drainage[units.drainage])} ${words.counts(words.methods[method])}`}

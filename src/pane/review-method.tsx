@@ -64,7 +64,7 @@ export function ReviewMethod({ increment, saved, draft, ofTest, cv, cvUnit, onPi
   const chosen = draft[METHOD_PICK] ?? saved.method ?? AUTOMATIC;
   const cvText = (method: TimeMethod): string => {
     const value = cv(method);
-    return value === undefined ? words.noCv : words.cv(shown(value, 3), cvUnit);
+    return value === undefined ? words.noCv : words.cv(shown(value, 3, 3), cvUnit);
   };
   return (
     <>

@@ -2,6 +2,7 @@
 import { Button, makeStyles, Select, Spinner, Text } from "@fluentui/react-components";
 import { useCallback, useEffect, useMemo, useState } from "react";
 import { PICK_COLUMNS } from "../datasheet/picks";
+import type { TimeMethod } from "../reduction/increment/picks";
 import { convert } from "../reduction/units";
 import type { NamedColumns, WorkbookPort } from "../workbook/port";
 import { Notice } from "./notice";
@@ -51,6 +52,7 @@ export function ReviewScreen({ port }: { port: WorkbookPort }) {
   const [number, setNumber] = useState<number>();
   /** Changes that are not saved, by sheet and load. */
   const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>({});
+  const [plot, setPlot] = useState<TimeMethod>();
   const [telling, setTelling] = useState<Telling>();
   const [busy, setBusy] = useState(false);
   /** The draft that was written, kept until the sheet is read again, so that nothing jumps back for a moment. */
@@ -188,6 +190,8 @@ export function ReviewScreen({ port }: { port: WorkbookPort }) {
           setDrafts((all) => ({ ...all, [keyOf(load.number)]: draft }));
           setTelling(undefined);
         }}
+        plotChosen={plot}
+        onPlot={setPlot}
         nameOf={nameOf}
         sheet={sheet}
         busy={busy}
