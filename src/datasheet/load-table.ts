@@ -311,7 +311,8 @@ const COEFFICIENTS: readonly Column[] = [
     formula: when(
       ["[end_reading]"],
       'IF(COUNT({apparatus_stress})=0,"not corrected for the apparatus; ","")' +
-        '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")&[time_remark]',
+        '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")' +
+        '&IF(ISERROR([log_d0]),"the time curve is refused: its first cell says why",[time_remark])',
     ),
     note: "What the reduction says of the load; in full on the page of remarks.",
   },

@@ -33,7 +33,8 @@ function tableOf(loads: unknown, picks: unknown, values: unknown): TableRow[] {
       `the picks have ${ofLoads.length} loads, ${names.length} names and ${cells.length} values: choose the same rows of each`,
     );
   return ofLoads.map((load, index) => {
-    const number = shownOf(load);
+    // A text is no load; an error might be any, and is refused.
+    const number = typeof load === "object" ? toCell(load, `row ${index + 1} of the loads of the picks`) : load;
     const value = cells[index];
     return {
       load: typeof number === "number" && number !== 0 ? number : undefined,

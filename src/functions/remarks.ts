@@ -1,5 +1,5 @@
 /** What many loads say, said once. */
-import { isNoWord, refuseCell, toOptionalWord } from "./cells";
+import { CellError, isNoWord, refuseCell, toOptionalWord } from "./cells";
 
 const NOTHING_TO_SAY = "ok";
 /** Remarks stand one after the other; what to try in a method's place belongs to the one before. */
@@ -16,6 +16,16 @@ function inRuns(numbers: readonly number[]): string {
   return runs
     .map(([first, last]) => (first === last ? first : `${first}${last === first + 1 ? ", " : " to "}${last}`))
     .join(", ");
+}
+
+/** The error of one load must not take the remarks of all others away. */
+function remarkOf(cell: unknown): string {
+  try {
+    return toOptionalWord(cell, "the remark") ?? "";
+  } catch (error) {
+    if (error instanceof CellError) return "there is an error in its row: look at the cells that show it";
+    throw error;
+  }
 }
 
 const flat = (range: any): unknown[] => (Array.isArray(range) ? range.flat() : [range]);
@@ -37,7 +47,7 @@ export function REMARKS_BY_LOAD(loads: any[][], remarks: any[][]): any {
   const said = new Map<string, number[]>();
   texts.forEach((text, index) => {
     if (isNoWord(text) || typeof numbers[index] !== "number") return;
-    const parts = new Set((toOptionalWord(text, `row ${index + 1} of the remarks`) ?? "").split(PARTS));
+    const parts = new Set(remarkOf(text).split(PARTS));
     for (const part of parts) said.set(part, [...(said.get(part) ?? []), numbers[index]]);
   });
   const quiet = said.get(NOTHING_TO_SAY);

@@ -138,6 +138,7 @@ test("what cannot be used is named by its row at the load it is of, and found by
   );
   expect(sheet.errors.some((error) => /"cv by" in row 2 of the table of picks is "logtime"/.test(error))).toBe(true);
   expect(row(sheet, 5, CURVE)).toEqual(row(blank, 5, CURVE));
+  expect(sheet.value("remarks_on_loads")).toMatch(/^Load 6: the time curve is refused: its first cell says why$/m);
   const names = Object.entries(plan.names).map(([name, place]): SheetName => ({ name, scope: "sheet", place }));
   const first = plan.names.pick_load.row;
   const said = checkSheet(names, await namedValues(filled)).findings;

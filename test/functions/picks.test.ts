@@ -79,6 +79,16 @@ describe("LOAD_PICKS", () => {
     );
   });
 
+  test("refuses an error among the loads, as of a name that was lost, and passes over a text", () => {
+    const lost = { code: "#REF!", message: "" } as any;
+    expect(refusal(() => LOAD_PICKS(1, lost, lost, lost))).toMatch(
+      /^#VALUE! row 1 of the loads of the picks holds the error/,
+    );
+    expect(LOAD_PICKS(1, ...table(["1", "d0", 990], [{ basicType: "Double", basicValue: 1 }, "d0", 991]))[0][1]).toBe(
+      991,
+    );
+  });
+
   test("refuses columns that are not of the same rows", () => {
     const [loads, names] = table([1, "d0", 990]);
     expect(refusal(() => LOAD_PICKS(1, loads, names, column([1, 2])))).toMatch(

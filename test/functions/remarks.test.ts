@@ -23,6 +23,12 @@ test.each([[null], [""], [0]])(
   },
 );
 
+test("an error in one load's row is told, and leaves the others' remarks", () => {
+  const said = "Load 1: there is an error in its row: look at the cells that show it\nLoad 2: bent";
+  for (const error of ["#VALUE!", { code: "#VALUE!", message: "why" }, { type: "Error", basicValue: "#REF!" }])
+    expect(text([1, error], [2, "bent"])).toBe(said);
+});
+
 test("columns of other rows are refused", () => {
   expect(() => REMARKS_BY_LOAD(column([1, 2]), column(["ok"]))).toThrow(
     /2 load numbers and 1 remarks: choose the same/,
