@@ -61,7 +61,7 @@ function DataSheetScreen({ port, sheets }: ScreenProps) {
 const SCREENS: readonly Screen[] = [
   { value: "sheet", Screen: DataSheetScreen },
   { value: "readings", Screen: ReadingsScreen, keeps: true },
-  { value: "plot", Screen: PlotScreen },
+  { value: "plot", Screen: PlotScreen, keeps: true },
   { value: "review", Screen: ReviewScreen, keeps: true },
   { value: "results", Screen: ResultsScreen },
   { value: "checks", Screen: ChecksScreen, keeps: true },

@@ -91,7 +91,7 @@ export function ResultsLoads({ loads, columns, goTo }: ResultsLoadsProps) {
                   const here = (): void => setAt([row, column]);
                   return go ? (
                     <td key={name} className="number">
-                      <Link as="button" tabIndex={tabIndex} onFocus={here} onClick={go}>
+                      <Link as="button" inline tabIndex={tabIndex} onFocus={here} onClick={go}>
                         {numberText(shown.value, shown.format)}
                       </Link>
                     </td>
@@ -100,7 +100,9 @@ export function ResultsLoads({ loads, columns, goTo }: ResultsLoadsProps) {
                       {shown ? (
                         numberText(shown.value, shown.format)
                       ) : (
-                        <span className={shared.hidden}>{words.none}</span>
+                        <span role="img" aria-label={words.none}>
+                          –
+                        </span>
                       )}
                     </td>
                   );

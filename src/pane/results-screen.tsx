@@ -43,7 +43,7 @@ const said = ({ value, format, unit }: Pick<Shown, "value" | "format" | "unit">)
 function Figure({ shown, what, goTo, className }: { shown: Shown; what: string; goTo: GoTo; className?: string }) {
   const go = goTo(shown);
   return go ? (
-    <Link as="button" className={className} aria-label={words.goTo(`${what}: ${said(shown)}`)} onClick={go}>
+    <Link as="button" inline className={className} aria-label={words.goTo(`${what}: ${said(shown)}`)} onClick={go}>
       {said(shown)}
     </Link>
   ) : (

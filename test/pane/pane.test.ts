@@ -168,11 +168,16 @@ describe("plot", () => {
     expect(place.querySelector("svg[role=img]")).not.toBeNull();
   });
 
-  test("leaving the screen stops listening", async () => {
+  test("while another screen is shown the workbook is left alone; what was missed is read on coming back", async () => {
     await open(rows());
-    expect(port.listeners.size).toBe(1);
     await press('[role="tab"]', "About");
-    expect(port.listeners.size).toBe(0);
+    const read = jest.spyOn(port, "selection");
+    port.select(rows(timeCurve.readings.map((reading) => reading + 1)));
+    await settle();
+    expect(read).not.toHaveBeenCalled();
+    await press('[role="tab"]', "Plots");
+    await settle();
+    expect(read).toHaveBeenCalled();
   });
 });
 
