@@ -1,0 +1,58 @@
+/** The report beside a real sheet: made by keyboard, without violations, live. */
+import { readFileSync } from "node:fs";
+import type { FrameLocator, Page } from "playwright-core";
+import { readNames, sheetNames, takePicture, withBrowser, type HostPage } from "./page";
+
+const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+
+withBrowser("the report", (openPage) => {
+  let host: HostPage;
+  let page: Page;
+  let pane: FrameLocator;
+
+  const violations = async (): Promise<string[]> => {
+    const frame = page.frame({ url: /pane\.html/ })!;
+    await frame.evaluate(AXE);
+    const found = await frame.evaluate(() => (globalThis as any).axe.run(document));
+    return found.violations.map(({ id, nodes }: any) => `${id}: ${nodes.map(({ html }: any) => html).join(" ")}`);
+  };
+
+  beforeAll(async () => {
+    host = await openPage();
+    page = host.page;
+    pane = page.frameLocator("#pane");
+  });
+
+  test("says what would be missing, before it is made", async () => {
+    await pane.getByRole("tab", { name: "Report" }).click();
+    await pane.getByRole("heading", { name: "Report", exact: true }).waitFor();
+    await pane.getByText("Checked by (checked_by), cell").waitFor();
+    expect(await violations()).toEqual([]);
+    await takePicture(page, "pane-report");
+  });
+
+  test("is made by keyboard as one new sheet, which is in front and agrees with the data sheet", async () => {
+    const before = await sheetNames(page);
+    await pane.getByRole("textbox", { name: "Prepared by" }).focus();
+    await page.keyboard.type("AB", { delay: 15 });
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await pane
+      .getByRole("status")
+      .filter({ hasText: "The report is on the new sheet “Report Demonstration”" })
+      .waitFor();
+    expect(await sheetNames(page)).toEqual([...before, "Report Demonstration"]);
+    const { report_state, report_prepared_by } = await readNames(page, "Report Demonstration", [
+      "report_state",
+      "report_prepared_by",
+    ]);
+    expect(report_state[0][0]).toBe("The data sheet still says what it said when this report was made.");
+    expect(report_prepared_by[0][0]).toBe("AB");
+    await pane.getByRole("button", { name: "Show “Report Demonstration”" }).waitFor();
+    expect(await violations()).toEqual([]);
+    await takePicture(page, "report");
+  });
+
+  test("the page complained of nothing and asked nothing of the network", () => expect(host.complaints).toEqual([]));
+});

@@ -1,0 +1,145 @@
+/** @jest-environment jsdom */
+import { act, createElement } from "react";
+import { createRoot, type Root } from "react-dom/client";
+import { FluentProvider, webLightTheme } from "@fluentui/react-components";
+import { blankSheet } from "../../src/datasheet";
+import { ReportScreen } from "../../src/pane/report-screen";
+import { text } from "../../src/pane/text";
+import { WorkbookError, type CellValue } from "../../src/workbook/port";
+import { FakePort } from "./fake-port";
+
+Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
+jest.setTimeout(30_000);
+
+let root: Root;
+let port: FakePort;
+let place: HTMLElement;
+
+const words = text.report;
+
+beforeEach(() => {
+  jest.useFakeTimers();
+  port = new FakePort();
+  place = document.body.appendChild(document.createElement("div"));
+  root = createRoot(place);
+});
+
+afterEach(async () => {
+  await act(async () => root.unmount());
+  place.remove();
+  jest.useRealTimers();
+});
+
+const settle = (): Promise<void> => act(async () => void (await jest.advanceTimersByTimeAsync(1000)));
+const open = async (): Promise<void> => {
+  await act(async () =>
+    root.render(createElement(FluentProvider, { theme: webLightTheme }, createElement(ReportScreen, { port }))),
+  );
+  await settle();
+};
+const button = (name: string): HTMLElement => {
+  const found = [...place.querySelectorAll("button")].find((one) => one.textContent === name);
+  if (!found) throw new Error(`there is no button "${name}" in: ${place.textContent}`);
+  return found;
+};
+const press = async (name: string): Promise<void> => {
+  await act(async () => button(name).click());
+  await settle();
+};
+
+/** A blank data sheet in inches, with a few things typed. */
+function dataSheet(sheet: string, typed: Record<string, CellValue> = {}): void {
+  const { names } = blankSheet("US");
+  const columns: Record<string, CellValue[]> = {};
+  for (const [name, { rows }] of Object.entries(names)) columns[name] = Array<CellValue>(rows).fill("");
+  for (const [name, value] of Object.entries({ length_unit: "in", stress_unit: "tsf", ...typed }))
+    columns[name][0] = value;
+  port.named.set(sheet, columns);
+  port.names = Object.entries(names).map(([name, place]) => ({ name, scope: "sheet" as const, place }));
+}
+
+test("without a data sheet it says what to do", async () => {
+  await open();
+  expect(place.textContent).toContain(words.none);
+  expect([...place.querySelectorAll("button")].map(({ textContent }) => textContent)).not.toContain(words.make);
+});
+
+test("a workbook that cannot be read is told of, and read again on request", async () => {
+  port.failure = new WorkbookError("Excel is busy: wait a moment.");
+  await open();
+  expect(place.querySelector('[role="alert"]')!.textContent).toContain("Excel is busy");
+  port.failure = undefined;
+  dataSheet("Sheet1");
+  await press(words.again);
+  expect(button(words.make)).toBeDefined();
+});
+
+test("it says what is missing with its cell, before anything is made", async () => {
+  dataSheet("Sheet1", { project: "Invented" });
+  await open();
+  const items = [...place.querySelectorAll("li")].map(({ textContent }) => textContent!);
+  expect(items.some((item) => item.includes("(laboratory), cell B"))).toBe(true);
+  expect(items.some((item) => item.includes("(project)"))).toBe(false);
+  expect(port.inserted).toEqual([]);
+});
+
+test("it makes one sheet, on the paper of the sheet's units, and says where it is", async () => {
+  dataSheet("Sheet1");
+  await open();
+  await press(words.make);
+  expect(port.inserted).toHaveLength(1);
+  expect(port.inserted[0]).toMatchObject({ name: "Report Sheet1", paper: "Letter" });
+  expect(place.querySelector('[role="status"]')!.textContent).toBeTruthy();
+  expect(place.textContent).toContain(words.made("Report Sheet1 2"));
+});
+
+test("paper and who prepares it are chosen", async () => {
+  dataSheet("Sheet1");
+  await open();
+  await act(async () => place.querySelector<HTMLInputElement>('input[value="A4"]')!.click());
+  const name = place.querySelector<HTMLInputElement>('input:not([type="radio"])')!;
+  await act(async () => {
+    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")!.set!.call(name, "AB");
+    name.dispatchEvent(new Event("input", { bubbles: true }));
+  });
+  await press(words.make);
+  const [plan] = port.inserted;
+  expect(plan.paper).toBe("A4");
+  const { row, col } = plan.names.report_prepared_by;
+  expect(plan.cells.find((cell) => cell.row === row && cell.col === col)!.value).toBe("AB");
+});
+
+test("a report that cannot be made leaves nothing, and the sentence says why", async () => {
+  dataSheet("Sheet1");
+  await open();
+  port.failing.insertSheet = new WorkbookError("The workbook's structure is protected. The workbook is as it was.");
+  await press(words.make);
+  expect(place.querySelector('[role="alert"]')!.textContent).toContain("The workbook is as it was.");
+  expect(port.inserted).toEqual([]);
+  expect(port.filled).toEqual([]);
+});
+
+test("limits of error that were changed on the last report are taken over, with who and why; an older report is shown", async () => {
+  dataSheet("Sheet1");
+  port.sheets = ["Sheet1", "Report Sheet1", "Other"];
+  port.named.set("Report Sheet1", {
+    report_of: ["Sheet1"],
+    limit_mass: [0.1],
+    limit_mass_by: ["CD"],
+    limit_mass_why: ["coarse balance"],
+    limit_height: [0.5],
+  });
+  await open();
+  await press(words.show("Report Sheet1"));
+  expect(port.shown).toEqual(["Report Sheet1!A1"]);
+  await press(words.make);
+  const [plan] = port.inserted;
+  const value = (name: string) => {
+    const { row, col } = plan.names[name];
+    return plan.cells.find((cell) => cell.row === row && cell.col === col)!.value;
+  };
+  expect([value("limit_mass"), value("limit_mass_by"), value("limit_mass_why")]).toEqual([0.1, "CD", "coarse balance"]);
+  // Changed without a name or a reason: it is not carried on.
+  expect(value("limit_height")).toBe(0.001);
+  expect(place.textContent).toContain(words.carried("Report Sheet1"));
+});
