@@ -87,7 +87,8 @@ const follows = (shown: number, found: number, tolerance: number): boolean =>
 
 const differs = (record: TestRecord, { name, kind, shown, found }: Recalculated): string => {
   const [a, b] = [shown!, found.ok ? found.value : NaN].map((value) => figure(record, name, value, kind));
-  return `${cellCalled(name)} on the sheet is ${precise(a.value)}, worked out again ${precise(b.value)}${b.unit && ` ${b.unit}`}: a formula was overwritten, or refers to another cell`;
+  const unit = a.unit && ` ${a.unit}`;
+  return `${cellCalled(name)} on the sheet is ${precise(a.value)}${unit}, worked out again ${precise(b.value)}${unit}: it, or a cell that it needs, was overwritten or refers to another cell`;
 };
 
 /** The results that differ from what is worked out again, with what to say of them. */

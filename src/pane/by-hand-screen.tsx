@@ -26,7 +26,15 @@ import { useRecord } from "./use-record";
 const words = text.byHand;
 
 const useStyles = makeStyles({
-  pair: { display: "grid", gridTemplateColumns: "minmax(0, 1fr) 104px", gap: "8px", "& input": { minWidth: 0 } },
+  pair: {
+    display: "grid",
+    gridTemplateColumns: "minmax(0, 1fr) 104px",
+    gap: "8px",
+    alignItems: "start",
+    "& > *": { minWidth: 0 },
+    "& .fui-Input": { minWidth: 0, width: "100%" },
+    "& input": { minWidth: 0, width: "100%" },
+  },
   line: {
     padding: "6px 0",
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,

@@ -38,7 +38,16 @@ const useStyles = makeStyles({
     "& dt": { color: tokens.colorNeutralForeground2 },
     "& dd": { margin: 0 },
   },
-  answer: { display: "grid", gridTemplateColumns: "minmax(0, 1fr) 88px", gap: "8px", "& input": { minWidth: 0 } },
+  answer: {
+    display: "grid",
+    gridTemplateColumns: "minmax(0, 1fr) 88px",
+    gap: "8px",
+    alignItems: "start",
+    marginBottom: "8px",
+    "& > *": { minWidth: 0 },
+    "& .fui-Input": { minWidth: 0, width: "100%" },
+    "& input": { minWidth: 0, width: "100%" },
+  },
   links: { display: "flex", flexWrap: "wrap", gap: "4px 12px" },
 });
 

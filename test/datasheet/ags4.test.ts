@@ -183,6 +183,7 @@ test("letters beyond ASCII, quotes and line breaks do not break the file; what w
 });
 
 test("missing keys are refused with the cells to fill in", () => {
+  expect(refusal(record("SI", { sample_type: "" }), { ...FILE, sampleType: "UT" })).toBe("");
   expect(refusal(record("SI", { sample_top: "", sample_type: "" }))).toMatch(
     /needs .*\(sample_type\), .*\(sample_top\): fill in these cells/,
   );

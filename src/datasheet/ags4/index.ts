@@ -97,7 +97,9 @@ export function toAgs4(record: TestRecord, transmission: Transmission): Outcome<
 /** Cells and particulars without which a required field or a key would be blank (rules 10a and 10b). */
 function missing({ words, numbers, loads }: TestRecord, transmission: Transmission): string[] {
   const cells = [
-    ...(["job_number", "boring", "sample", "sample_type", "specimen"] as const).filter((name) => !words[name]),
+    ...(["job_number", "boring", "sample", "sample_type", "specimen"] as const).filter(
+      (name) => !words[name] && !(name === "sample_type" && transmission.sampleType),
+    ),
     ...(["sample_top", "depth", "initial_height"] as const).filter((name) => numbers[name] === undefined),
     ...(loads.some(({ stress }) => stress !== undefined) ? [] : ["load_stress"]),
   ].map(cellCalled);
