@@ -12,6 +12,8 @@ const CHART = { rows: 22, cols: 6 };
 /** One or two charts are larger. */
 const LARGE_CHART = { rows: 32, cols: 10 };
 const ACROSS = 3;
+/** Rows of charts on a printed page. */
+const DOWN = 3;
 
 const NOTE =
   "Every number here is a formula: it follows the cells that it comes from. x of a point that does not show is any number, its y is #N/A.";
@@ -64,7 +66,12 @@ export function chartsSheet(name: string, blocks: readonly SeriesBlock[], paper:
     ...plan,
     rows: Math.max(plan.rows, down * rows),
     charts,
-    pages: [{ row: 0, col: 0, rows: down * rows, cols: across * cols }],
+    pages: Array.from({ length: Math.ceil(down / DOWN) }, (_, page) => ({
+      row: page * DOWN * rows,
+      col: 0,
+      rows: Math.min(DOWN, down - page * DOWN) * rows,
+      cols: across * cols,
+    })),
     paper,
   };
 }

@@ -10,8 +10,12 @@ export function evenStep([low, high]: readonly [number, number], count = 8): num
 /** A multiple of the step without binary dust. */
 const multiple = (count: number, step: number): number => Number((count * step).toPrecision(12));
 
-/** The stretch carried out to whole steps at both ends. */
+/** The stretch carried out to whole steps at both ends; the steps are those of the longer stretch. */
 export function roundedDomain(domain: readonly [number, number]): [number, number] {
   const step = evenStep(domain);
-  return [multiple(Math.floor(domain[0] / step + 1e-9), step), multiple(Math.ceil(domain[1] / step - 1e-9), step)];
+  const rounded: [number, number] = [
+    multiple(Math.floor(domain[0] / step + 1e-9), step),
+    multiple(Math.ceil(domain[1] / step - 1e-9), step),
+  ];
+  return evenStep(rounded) > step * 1.5 ? roundedDomain(rounded) : rounded;
 }

@@ -84,7 +84,7 @@ function letter(chart: Excel.ChartSeriesCollection, plan: ChartPlan): void {
     label.showValue = false;
     label.showCategoryName = false;
     label.showLegendKey = false;
-    label.position = style === "line" ? "Top" : "Right";
+    label.position = style === "line" || style === "dashed" ? "Top" : "Bottom";
     label.format.font.size = SIZES.letters;
     label.format.font.color = INK;
   });

@@ -74,7 +74,7 @@ function lettering({ lettered, style, points }: Drawn): string {
     `<c:showPercent val="0"/><c:showBubbleSize val="0"/>`;
   return (
     `<c:dLbls><c:dLbl><c:idx val="${points.length - 1}"/><c:spPr><a:noFill/>${NO_LINE}</c:spPr>${textOf(8)}` +
-    `<c:dLblPos val="${style === "line" ? "t" : "r"}"/>${shown(true)}</c:dLbl>${shown(false)}</c:dLbls>`
+    `<c:dLblPos val="${style === "line" || style === "dashed" ? "t" : "b"}"/>${shown(true)}</c:dLbl>${shown(false)}</c:dLbls>`
   );
 }
 
