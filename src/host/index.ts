@@ -4,11 +4,13 @@ import {
   drawChartsWith,
   EmbeddedPort,
   freshHistory,
+  lastStep,
   newWorkbook,
   openXlsx,
   saveXlsx,
   sheetView,
   type FunctionSettings,
+  type Opened,
 } from "../workbook/embedded";
 import { WorkbookError } from "../workbook/port";
 import { makeDivider } from "./divider";
@@ -57,13 +59,21 @@ async function start(): Promise<void> {
   };
   nameFile(fileName);
 
-  const open = async (bytes: Uint8Array, name: string) => {
-    const { workbook, remarks } = openXlsx(bytes);
+  /** The last step at the time of the last save. */
+  let saved = lastStep(port.workbook.model);
+  const isSaved = () => lastStep(port.workbook.model) === saved;
+  window.addEventListener("beforeunload", (event) => {
+    if (!isSaved()) event.preventDefault();
+  });
+
+  const show = async ({ workbook, remarks }: Opened, name: string) => {
     await view.show(workbook.model);
     port.attach(workbook);
+    saved = lastStep(workbook.model);
     nameFile(name);
     voice.tell([`${name} is open.`, ...remarks].join(" "));
   };
+  const open = (bytes: Uint8Array, name: string) => show(openXlsx(bytes), name);
   const save = () => saveXlsx(port.workbook);
 
   const attempt = (work: () => Promise<void>) => () => void work().catch((error) => voice.fail(sentenceOf(error)));
@@ -75,13 +85,23 @@ async function start(): Promise<void> {
       const file = chooser.files?.[0];
       if (!file) return;
       chooser.value = "";
-      await open(new Uint8Array(await file.arrayBuffer()), file.name);
+      const opened = openXlsx(new Uint8Array(await file.arrayBuffer()));
+      const showIt = attempt(() => show(opened, file.name));
+      if (isSaved()) showIt();
+      else
+        voice.ask(
+          `${fileName} has changes that are not saved. Open ${file.name} all the same, and lose them?`,
+          showIt,
+          () => voice.tell(`${file.name} was not opened.`),
+        );
     }),
   );
   element("save").addEventListener(
     "click",
     attempt(async () => {
+      const step = lastStep(port.workbook.model);
       download(await save(), fileName);
+      saved = step;
       voice.tell(`${fileName} was saved to the browser's downloads.`);
     }),
   );

@@ -18,6 +18,8 @@ export function makeVoice(message: HTMLElement, question: HTMLDialogElement): Ho
       question.querySelector("p")!.textContent = text;
       question.returnValue = "no";
       question.addEventListener("close", () => (question.returnValue === "yes" ? yes() : no?.()), { once: true });
+      // A dialog gives the focus back when it closes, which the sheet would take for the start of typing into a cell.
+      if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
       question.showModal();
     },
   };

@@ -221,6 +221,50 @@ withBrowser("the page of npm start", (openPage) => {
     await second.page.context().close();
   });
 
+  test("work that is not saved is asked after before another file takes its place, and before the page is left", async () => {
+    const { page, complaints } = await openPage();
+    const asksBeforeLeaving = () =>
+      page.evaluate(() => !window.dispatchEvent(new Event("beforeunload", { cancelable: true })));
+    const choose = (name: string, buffer: Buffer) =>
+      page.locator("#file").setInputFiles({ name, mimeType: "", buffer });
+    const save = async () => {
+      const [download] = await Promise.all([
+        page.waitForEvent("download"),
+        page.getByRole("button", { name: "Save .xlsx" }).click(),
+      ]);
+      return readFileSync(await download.path());
+    };
+    expect(await asksBeforeLeaving()).toBe(false);
+    await showSheet(page, "Sheet1");
+    await clickCell(page, "C3");
+    expect(await asksBeforeLeaving()).toBe(false);
+    await typeInCell(page, "B2", "12");
+    expect(await asksBeforeLeaving()).toBe(true);
+    const file = await save();
+    expect(await asksBeforeLeaving()).toBe(false);
+    await typeInCell(page, "B2", "13");
+    expect(await asksBeforeLeaving()).toBe(true);
+
+    await choose("again.xlsx", file);
+    await page.locator("#question").getByText("has changes that are not saved").waitFor();
+    await takePicture(page, "unsaved-question");
+    await page.locator('#question button[value="no"]').click();
+    expect(await value(page, "Sheet1", "B2")).toBe(13);
+    expect(await page.locator("#message").innerText()).toBe("again.xlsx was not opened.");
+
+    await page.evaluate(() => (window as any).clayledger.port.workbook.model.dispatch("REQUEST_UNDO"));
+    expect(await asksBeforeLeaving()).toBe(false);
+    await typeInCell(page, "B2", "14");
+    expect(await asksBeforeLeaving()).toBe(true);
+    await choose("again.xlsx", file);
+    await page.locator('#question button[value="yes"]').click();
+    await page.locator("#message", { hasText: "again.xlsx is open" }).waitFor();
+    expect(await value(page, "Sheet1", "B2")).toBe(12);
+    expect(await asksBeforeLeaving()).toBe(false);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
   test("a broken file is refused in a sentence, and the workbook stays", async () => {
     const before = await sheetNames(page);
     await page

@@ -32,7 +32,8 @@ class ForgettingHistory extends History {
 
 registries.featurePluginRegistry.replace("history", ForgettingHistory as never);
 
-const lastStep = ({ getters }: Model): string | undefined =>
+/** The step that a person could undo now: the same as at another time where nothing differs from then. */
+export const lastStep = ({ getters }: Model): string | undefined =>
   (getters as unknown as { getLastStep(): string | undefined }).getLastStep();
 
 /** Carries the commands out as one step. Gives what was refused, and then nothing is changed; a cell that holds its content already is none. */

@@ -8,6 +8,7 @@ export {
   type FunctionSettings,
   type WorksheetFunction,
 } from "./functions";
+export { lastStep } from "./history";
 export { EmbeddedPort } from "./port";
 export { sheetView, type SheetView, type Voice } from "./view";
 export { freshHistory, newWorkbook, type OpenWorkbook } from "./workbook";
