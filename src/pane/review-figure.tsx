@@ -31,7 +31,7 @@ const useStyles = makeStyles({
     border: `1.5px solid ${tokens.colorBrandStroke1}`,
     backgroundColor: tokens.colorNeutralBackground1,
     color: tokens.colorBrandForeground1,
-    fontSize: tokens.fontSizeBase200,
+    fontSize: tokens.fontSizeBase100,
     fontWeight: tokens.fontWeightSemibold,
     lineHeight: 1,
     touchAction: "none",
@@ -42,7 +42,7 @@ const useStyles = makeStyles({
     "@media (forced-colors: active)": { border: "1.5px solid ButtonText" },
   },
   level: { cursor: "ns-resize" },
-  time: { cursor: "ew-resize" },
+  time: { cursor: "ew-resize", fontSize: tokens.fontSizeBase300 },
   byHand: {
     backgroundColor: tokens.colorBrandBackground,
     color: tokens.colorNeutralForegroundOnBrand,

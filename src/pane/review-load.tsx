@@ -195,7 +195,8 @@ interface NumbersProps {
 }
 
 /** Readings are told to a part of a division, times and cv to what a hand construction is good for. */
-const digits = (value: number | undefined, count: number): string => (value === undefined ? "–" : shown(value, count));
+const digits = (value: number | undefined, count: number): string =>
+  value === undefined ? "–" : shown(value, count, count);
 
 /** Both constructions side by side, in the sheet's units. */
 function Numbers({ increment, record, load, units, method }: NumbersProps) {

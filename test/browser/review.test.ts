@@ -15,6 +15,7 @@ declare const document: {
   activeElement: { textContent: string; getAttribute(name: string): string | null; tagName: string } | null;
 };
 declare const axe: Axe;
+declare const window: { clayledger: { port: { fillNames?: () => Promise<never> } } };
 
 withBrowser("the review", (openPage) => {
   let host: HostPage;
@@ -137,6 +138,25 @@ withBrowser("the review", (openPage) => {
     expect(await picks()).toEqual([]);
     expect(Number(await onSheet("cv_log_time", 4))).not.toBeCloseTo(picked, 4);
     expect(await violations()).toEqual([]);
+  });
+
+  test("a sheet that refuses to be written is told of; the workbook is as it was, and the change is kept", async () => {
+    const refusal = "The sheet is protected with a password: lift it, and save again.";
+    await page.evaluate((message) => {
+      // As the adapters fail: of this port alone, and until it is asked no more.
+      window.clayledger.port.fillNames = () =>
+        Promise.reject(Object.assign(new Error(message), { name: "WorkbookError" }));
+    }, refusal);
+    await handle("d100").press("Shift+ArrowUp");
+    const wanted = await valueOf("d100");
+    await pane.getByRole("textbox", { name: "Reason" }).fill("kept");
+    await pane.getByRole("button", { name: "Save in the sheet" }).click();
+    await pane.getByRole("alert").filter({ hasText: refusal }).waitFor();
+    expect(await picks()).toEqual([]);
+    expect(await valueOf("d100")).toBe(wanted);
+    await page.evaluate(() => delete window.clayledger.port.fillNames);
+    await pane.getByRole("button", { name: "Discard the change" }).click();
+    await pane.getByText("Nothing is changed.").waitFor();
   });
 
   test("by keys alone: the next load, root time, an end of the straight part, whose cv, saved and taken back", async () => {
