@@ -33,7 +33,7 @@ export function Figure({ spec }: { spec: PlotSpec }) {
     ref.current?.replaceChildren(drawPlot(spec, { width }));
   }, [ref, spec, width]);
   return (
-    <figure className={styles.figure}>
+    <figure className={styles.figure} lang="en">
       <div ref={ref} />
       <figcaption>
         {spec.notes.map((note) => (

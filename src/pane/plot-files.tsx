@@ -1,6 +1,6 @@
 /** Saves a plot for a report as SVG or PNG, or copies it. */
 import { Button, Field, Select, Text, Textarea } from "@fluentui/react-components";
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { paperPlot, svgFile } from "../plots/paper";
 import type { PlotSpec } from "../plots/spec";
 import { Notice } from "./notice";
@@ -26,6 +26,13 @@ export function PlotFiles({ spec, words: called }: PlotFilesProps) {
   const [said, setSaid] = useState<string>();
   const [failed, setFailed] = useState<string>();
   const [byHand, setByHand] = useState<string>();
+  const name = called.join();
+  // What was said of another plot is over.
+  useEffect(() => {
+    setSaid(undefined);
+    setFailed(undefined);
+    setByHand(undefined);
+  }, [name]);
   const file = (): string => svgFile(paperPlot(spec, { widthMm }));
 
   const attempt = (act: () => Promise<string> | string, otherwise?: () => string) => async (): Promise<void> => {
@@ -39,14 +46,14 @@ export function PlotFiles({ spec, words: called }: PlotFilesProps) {
     }
   };
   const saveSvg = attempt(() => {
-    const name = fileName(called, "svg");
-    download(svgBlob(file()), name);
-    return words.saved(name);
+    const saved = fileName(called, "svg");
+    download(svgBlob(file()), saved);
+    return words.saved(saved);
   });
   const savePng = attempt(async () => {
-    const name = fileName(called, "png");
-    download(await pngOf(file(), widthMm), name);
-    return words.saved(name);
+    const saved = fileName(called, "png");
+    download(await pngOf(file(), widthMm), saved);
+    return words.saved(saved);
   });
   const copySvg = attempt(
     async () => {

@@ -143,12 +143,6 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
             </Notice>
           )}
           <Figure spec={drawn.value.spec} />
-          <InsertChart
-            key={range.address}
-            port={port}
-            chart={async () => chartOfRange(range, first, second, choices, drawn.value.spec)}
-          />
-          <PlotFiles spec={drawn.value.spec} words={[range.sheet, drawn.value.spec.title]} />
           {drawn.value.numbers.length > 0 && <Numbers rows={drawn.value.numbers} remark={drawn.value.remark} />}
         </>
       ) : (
@@ -204,6 +198,16 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
           </>
         )}
       </div>
+      {drawn.ok && (
+        <>
+          <InsertChart
+            key={range.address}
+            port={port}
+            chart={async () => chartOfRange(range, first, second, choices, drawn.value.spec)}
+          />
+          <PlotFiles spec={drawn.value.spec} words={[range.sheet, drawn.value.spec.title]} />
+        </>
+      )}
     </>
   );
 }

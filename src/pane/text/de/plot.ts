@@ -3,7 +3,7 @@ export const plot = {
   source: "Diagramm aus",
   sources: { sheet: "Datenblatt", range: "Markierter Bereich" },
   sheetPlots: {
-    compression: "Drucksetzungskurve",
+    compression: "Druck-Setzungs-Kurve",
     time: "Zeit-Setzungs-Kurve",
     cv: "cv über der Spannung",
     cAlpha: "Cα über der Spannung",
@@ -55,7 +55,7 @@ export const plot = {
   emptyTitle: "Markieren, was zu zeichnen ist",
   empty: [
     "Zeit-Setzungs-Kurve einer Laststufe: zwei Spalten oder Zeilen, Zeit in Minuten und Ablesung.",
-    "Drucksetzungskurve: zwei Spalten oder Zeilen, Spannung und Porenzahl oder Stauchung, in der Reihenfolge des Versuchs.",
+    "Druck-Setzungs-Kurve: zwei Spalten oder Zeilen, Spannung und Porenzahl oder Stauchung, in der Reihenfolge des Versuchs.",
   ],
   emptyHint: "Überschriften dürfen mit markiert sein. Das Diagramm folgt der Markierung und ihren Zellen.",
   reading: "Die Markierung wird gelesen…",
