@@ -1,7 +1,7 @@
 /** The page of `npm start` in a real browser, and what a person does there. */
-import { mkdirSync } from "node:fs";
+import { mkdirSync, readFileSync } from "node:fs";
 import path from "node:path";
-import { chromium, type Browser, type Page } from "playwright-core";
+import { chromium, type Browser, type BrowserContextOptions, type Frame, type Page } from "playwright-core";
 import type { EmbeddedPort } from "../../src/workbook/embedded/port";
 import type { Selection } from "../../src/workbook/port";
 
@@ -37,8 +37,13 @@ export interface HostPage {
   readonly complaints: string[];
 }
 
+/** What the person's system prefers. */
+export type Preferences = Pick<BrowserContextOptions, "colorScheme" | "forcedColors" | "locale" | "reducedMotion">;
+
+type OpenPage = (query?: string, preferences?: Preferences) => Promise<HostPage>;
+
 /** Tests with a browser; where there is none they fail with the reason, or are left out where that was asked for. */
-export function withBrowser(title: string, body: (openPage: (query?: string) => Promise<HostPage>) => void): void {
+export function withBrowser(title: string, body: (openPage: OpenPage) => void): void {
   const missing = process.env.CLAYLEDGER_BROWSER_MISSING;
   if (missing?.startsWith("CLAYLEDGER_NO_BROWSER")) {
     describe.skip(title, () => body(() => Promise.reject(new Error(missing))));
@@ -53,13 +58,19 @@ export function withBrowser(title: string, body: (openPage: (query?: string) => 
       mkdirSync(ARTIFACTS, { recursive: true });
     }, PATIENCE);
     afterAll(() => browser?.close());
-    body((query = "") => (browser ? openPage(browser, query) : Promise.reject(new Error(missing))));
+    body((query = "", preferences = {}) =>
+      browser ? openPage(browser, query, preferences) : Promise.reject(new Error(missing)),
+    );
   });
 }
 
-async function openPage(browser: Browser, query: string): Promise<HostPage> {
+async function openPage(browser: Browser, query: string, preferences: Preferences): Promise<HostPage> {
   const address = process.env.CLAYLEDGER_PAGE!;
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, acceptDownloads: true });
+  const context = await browser.newContext({
+    viewport: { width: 1440, height: 900 },
+    acceptDownloads: true,
+    ...preferences,
+  });
   const page = await context.newPage();
   page.setDefaultTimeout(START_PATIENCE);
   const complaints: string[] = [];
@@ -150,3 +161,37 @@ export async function typeInCell(page: Page, cell: string, text: string, lastKey
 /** Saves a picture of the page beside the test's other results. */
 export const takePicture = (page: Page, name: string): Promise<Buffer> =>
   page.screenshot({ path: path.join(ARTIFACTS, `${name}.png`) });
+
+/** The pane's own document. */
+export const paneFrame = (page: Page): Frame => page.frame({ url: /pane\.html/ })!;
+
+/** Makes the pane as wide as this, px. */
+export async function setPaneWidth(page: Page, width: number): Promise<void> {
+  await page.locator(".desk").evaluate((desk, px) => desk.style.setProperty("--pane-width", `${px}px`), width);
+}
+
+/** How wide the pane is, and how wide all that stands in it, px. */
+export const paneWidths = (page: Page): Promise<{ shown: number; content: number }> =>
+  paneFrame(page).evaluate(() => ({
+    shown: (globalThis as any).document.documentElement.clientWidth,
+    content: (globalThis as any).document.documentElement.scrollWidth,
+  }));
+
+const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+
+interface AxeNode {
+  readonly html: string;
+  readonly failureSummary: string;
+}
+
+/** What axe finds wrong in the pane, each with its element and why. */
+export async function paneViolations(page: Page): Promise<string[]> {
+  const frame = paneFrame(page);
+  await frame.evaluate(AXE);
+  const found: { violations: { id: string; nodes: AxeNode[] }[] } = await frame.evaluate(() =>
+    (globalThis as any).axe.run((globalThis as any).document),
+  );
+  return found.violations.flatMap(({ id, nodes }) =>
+    nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary}`),
+  );
+}

@@ -1,16 +1,17 @@
 /** A logger's readings brought in beside the embedded sheet, as a person does it. */
 import { createHash } from "node:crypto";
-import { readFileSync } from "node:fs";
 import type { Frame, FrameLocator, Page } from "playwright-core";
-import { readNames, sheetNames, takePicture, withBrowser } from "./page";
+import {
+  paneFrame,
+  paneViolations,
+  paneWidths,
+  readNames,
+  setPaneWidth,
+  sheetNames,
+  takePicture,
+  withBrowser,
+} from "./page";
 
-const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
-
-interface Axe {
-  run(root: unknown): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
-}
-declare const document: { documentElement: { scrollWidth: number; clientWidth: number } };
-declare const axe: Axe;
 declare const requestAnimationFrame: (then: () => void) => void;
 
 const SHEET = "Consolidation test";
@@ -42,26 +43,18 @@ withBrowser("bringing readings in", (openPage) => {
   beforeAll(async () => {
     ({ page, complaints } = await openPage());
     pane = page.frameLocator("#pane");
-    frame = page.frames().find((candidate) => candidate.url().endsWith("pane.html"))!;
+    frame = paneFrame(page);
     await pane.getByRole("button", { name: "Insert blank sheet" }).click();
     await pane.getByText("was made").waitFor();
-    await page.getByRole("separator", { name: "Width of the pane" }).focus();
-    for (let step = 0; step < 4; step++) await page.keyboard.press("ArrowRight");
+    await setPaneWidth(page, 320);
   });
 
   const column = async (name: string, sheet = SHEET) =>
     (await readNames(page, sheet, [name]))[name].map(([value]) => value).filter((value) => value !== "");
   /** Nothing wrong for those who cannot see or point, and nothing cut off in 320 px. */
   const checkPane = async (): Promise<void> => {
-    await frame.evaluate(AXE);
-    const { violations } = await frame.evaluate(() => axe.run(document));
-    expect(violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`))).toEqual([]);
-    const { scrollWidth, clientWidth } = await frame.evaluate(() => ({
-      scrollWidth: document.documentElement.scrollWidth,
-      clientWidth: document.documentElement.clientWidth,
-    }));
-    expect(clientWidth).toBeLessThanOrEqual(320);
-    expect(scrollWidth).toBe(clientWidth);
+    expect(await paneViolations(page)).toEqual([]);
+    expect(await paneWidths(page)).toEqual({ shown: 320, content: 320 });
   };
   const open = async (file: typeof FILE): Promise<void> => {
     const other = pane.getByRole("button", { name: "Other file" });

@@ -1,0 +1,224 @@
+/** Every screen in every look, language and width: nothing wrong for those who cannot see, point or spare the room. */
+import type { Frame, FrameLocator, Page } from "playwright-core";
+import {
+  paneFrame,
+  paneViolations,
+  paneWidths,
+  setPaneWidth,
+  takePicture,
+  withBrowser,
+  type HostPage,
+  type Preferences,
+} from "./page";
+
+/** Wide and narrow: the least that a pane of Excel can be, and a roomy one. */
+const WIDTHS = [320, 480];
+/** Two rows of tabs. */
+const MOST_HEADER = 72;
+
+const LOOKS: Readonly<Record<string, Preferences>> = {
+  light: { colorScheme: "light", locale: "en-GB" },
+  dark: { colorScheme: "dark", locale: "de-DE" },
+  "high contrast": { forcedColors: "active", locale: "en-GB" },
+};
+
+/** A screen that has read what it shows. */
+async function settled(frame: Frame): Promise<void> {
+  await frame.page().waitForTimeout(700);
+  await frame.waitForFunction(
+    () => (globalThis as any).document.querySelectorAll("[role=tabpanel] [role=progressbar]").length === 0,
+  );
+}
+
+withBrowser("a walk over every screen", (openPage) => {
+  describe.each(Object.entries(LOOKS))("%s", (look, preferences) => {
+    let host: HostPage;
+    let page: Page;
+    let frame: Frame;
+    let pane: FrameLocator;
+    let tabs: string[];
+
+    beforeAll(async () => {
+      // Without moving colours: what a thing looks like is asked once.
+      host = await openPage("", { ...preferences, reducedMotion: "reduce" });
+      page = host.page;
+      frame = paneFrame(page);
+      pane = page.frameLocator("#pane");
+      tabs = await pane.getByRole("tab").allTextContents();
+    });
+    afterAll(() => host.page.context().close());
+
+    const show = async (index: number): Promise<void> => {
+      await pane.getByRole("tab").nth(index).click();
+      await settled(frame);
+    };
+
+    test("there are nine screens, in the person's language", async () => {
+      expect(tabs).toHaveLength(9);
+      const lang = await frame.evaluate(() => (globalThis as any).document.documentElement.lang);
+      expect(preferences.locale).toMatch(new RegExp(`^${lang}`));
+    });
+
+    test.each(WIDTHS)(
+      "axe finds nothing and nothing is cut off in %i px; the tabs stand in two rows",
+      async (width) => {
+        await setPaneWidth(page, width);
+        const wrong: string[] = [];
+        for (const [index, tab] of tabs.entries()) {
+          await show(index);
+          await takePicture(page, `walk ${look} ${width} ${index + 1} ${tab}`.replaceAll(" ", "-"));
+          wrong.push(...(await paneViolations(page)).map((violation) => `${tab}: ${violation}`));
+          const { shown, content } = await paneWidths(page);
+          expect(shown).toBe(width);
+          if (content > shown) wrong.push(`${tab}: ${content} px wide`);
+          const header = await frame.locator("header").evaluate((element) => element.clientHeight);
+          if (header > MOST_HEADER) wrong.push(`${tab}: the tabs are ${header} px high`);
+        }
+        expect(wrong).toEqual([]);
+      },
+    );
+
+    test("the page complained of nothing and asked nothing of the network", () => expect(host.complaints).toEqual([]));
+  });
+
+  describe("by keyboard", () => {
+    let host: HostPage;
+    let page: Page;
+    let frame: Frame;
+    let pane: FrameLocator;
+
+    beforeAll(async () => {
+      host = await openPage("", { locale: "en-GB", reducedMotion: "reduce" });
+      page = host.page;
+      frame = paneFrame(page);
+      pane = page.frameLocator("#pane");
+      await setPaneWidth(page, 320);
+    });
+
+    /** Numbers what the Tab key must come to, in the order of the page, and says how each is called. */
+    const stopsOf = (): Promise<string[]> =>
+      frame.evaluate(() => {
+        const { document } = globalThis as any;
+        const panel = document.querySelector("[role=tabpanel]");
+        const groups = new Set<string>();
+        const isStop = (element: any): boolean => {
+          if (element.tabIndex < 0 || element.disabled || !element.checkVisibility({ visibilityProperty: true }))
+            return false;
+          if (element.type !== "radio") return true;
+          // One stop for a group: the one chosen, or the first.
+          const group = [...panel.querySelectorAll(`input[type=radio][name="${CSS_escape(element.name)}"]`)];
+          if (groups.has(element.name) || (group.some((one: any) => one.checked) && !element.checked)) return false;
+          groups.add(element.name);
+          return true;
+        };
+        const CSS_escape = (name: string): string => (globalThis as any).CSS.escape(name);
+        return [...panel.querySelectorAll("a[href], button, input, select, textarea, summary, [tabindex]")]
+          .filter(isStop)
+          .map((element: any, index) => {
+            element.dataset.stop = String(index);
+            const name = element.getAttribute("aria-label") ?? element.labels?.[0]?.textContent ?? element.textContent;
+            return `${element.tagName} ${String(name).slice(0, 40)}`;
+          });
+      });
+
+    /** Where the Tab key has come to; undefined once it has left the screen. -1 is what only scrolls. */
+    const here = (): Promise<number | undefined> =>
+      frame.evaluate(() => {
+        const { document } = globalThis as any;
+        const { activeElement } = document;
+        if (!activeElement?.closest("[role=tabpanel]") || activeElement.getAttribute("role") === "tabpanel")
+          return undefined;
+        return activeElement.dataset.stop === undefined ? -1 : Number(activeElement.dataset.stop);
+      });
+
+    /** Whether what has the focus looks otherwise than without it: itself, what it stands in, what stands in it. */
+    const showsFocus = (): Promise<boolean> =>
+      frame.evaluate(() => {
+        const { document, getComputedStyle } = globalThis as any;
+        const element = document.activeElement;
+        const around = [element, element.parentElement, element.parentElement.parentElement];
+        const looked = [...around, ...element.querySelectorAll("*"), ...(element.parentElement?.children ?? [])];
+        const look = (): string =>
+          looked
+            .flatMap((one: any) => [undefined, "::before", "::after"].map((part) => getComputedStyle(one, part)))
+            .map((style: any) =>
+              [
+                style.outlineStyle,
+                style.outlineWidth,
+                style.outlineColor,
+                style.boxShadow,
+                style.border,
+                style.backgroundColor,
+                style.textDecoration,
+                style.transform,
+                style.stroke,
+                style.strokeWidth,
+              ].join(" "),
+            )
+            .join("\n");
+        const focused = look();
+        element.blur();
+        const blurred = look();
+        element.focus();
+        return focused !== blurred;
+      });
+
+    test("Tab comes to every field of every screen in its order, shows where it is, and leaves at the end", async () => {
+      const wrong: string[] = [];
+      const tabs = await pane.getByRole("tab").allTextContents();
+      for (const [index, tab] of tabs.entries()) {
+        await pane.getByRole("tab").nth(index).click();
+        await settled(frame);
+        const stops = await stopsOf();
+        await pane.getByRole("tab").nth(index).focus();
+        const come: number[] = [];
+        for (let press = 0; press < stops.length + 20; press++) {
+          await page.keyboard.press("Tab");
+          const at = await here();
+          if (at === undefined) break;
+          if (at >= 0 && !(await showsFocus())) wrong.push(`${tab}: ${stops[at]} does not show its focus`);
+          if (at >= 0) come.push(at);
+        }
+        if ((await here()) !== undefined) wrong.push(`${tab}: Tab does not leave the screen`);
+        const missed = stops.filter((_, stop) => !come.includes(stop));
+        if (missed.length > 0) wrong.push(`${tab}: Tab does not come to ${missed.join("; ")}`);
+        if (come.some((stop, order) => order > 0 && stop <= come[order - 1]))
+          wrong.push(`${tab}: the order is ${come.map((stop) => stops[stop]).join(", ")}`);
+        expect([tab, stops.length]).not.toEqual([tab, 0]);
+      }
+      expect(wrong).toEqual([]);
+    });
+
+    test("arrows go from tab to tab and round, Home and End to the ends", async () => {
+      const chosen = () => frame.locator("[role=tab][aria-selected=true]").textContent();
+      await pane.getByRole("tab").first().focus();
+      await page.keyboard.press("End");
+      expect(await chosen()).toBe("About");
+      await page.keyboard.press("ArrowRight");
+      expect(await chosen()).toBe("Data sheet");
+      await page.keyboard.press("ArrowLeft");
+      expect(await chosen()).toBe("About");
+      await page.keyboard.press("Home");
+      expect(await chosen()).toBe("Data sheet");
+    });
+
+    test("the look follows what the system prefers while the pane is open", async () => {
+      const ground = () =>
+        frame.evaluate(() => {
+          const { document, getComputedStyle } = globalThis as any;
+          return getComputedStyle(document.querySelector("#pane > *")).backgroundColor;
+        });
+      const light = await ground();
+      await page.emulateMedia({ colorScheme: "dark" });
+      await frame.waitForFunction((before) => {
+        const { document, getComputedStyle } = globalThis as any;
+        return getComputedStyle(document.querySelector("#pane > *")).backgroundColor !== before;
+      }, light);
+      await page.emulateMedia({ colorScheme: "light" });
+      await frame.waitForFunction((before) => {
+        const { document, getComputedStyle } = globalThis as any;
+        return getComputedStyle(document.querySelector("#pane > *")).backgroundColor === before;
+      }, light);
+    });
+  });
+});
