@@ -2,7 +2,7 @@
  * The calculation book of a test: for each number of the results, and for the numbers of each load, the formula with the
  * numbers put in and the result, from the sheet's own values in its own units. What is read off a construction says which.
  */
-import { FIELDS } from "../datasheet/fields";
+import { FIELDS, type NamedField } from "../datasheet/fields";
 import { LOAD_TABLE } from "../datasheet/load-table";
 import { methodOfLoad } from "../datasheet/picks";
 import type { NamedValues, TestRecord } from "../datasheet/record";
@@ -15,8 +15,9 @@ import { FORMULAS, FORMULA_UNITS, type Measured } from "../working/formulas";
 import { working, type Units } from "../working/line";
 import { boxesByName, rowOfLoad } from "./integrity";
 import { inSheetStress, reduced, type Reduced } from "./reduced";
-import { tableSheet } from "./table-sheet";
-import { unitOn } from "./comparison";
+import { OWN, tableSheet } from "./table-sheet";
+import { labelOf, unitOn } from "./comparison";
+import { formatOf } from "../datasheet/measures";
 import { boxAddress } from "../datasheet/address";
 import type { SheetName, SheetPlan } from "../workbook/port";
 
@@ -34,8 +35,11 @@ export interface Entry {
   /** What the sheet shows. */
   readonly value: number;
   readonly unit: string;
+  /** Number format of the sheet. */
+  readonly format?: string;
 }
 
+type Named = Pick<NamedField, "name" | "label" | "measure">;
 type Cell = number | undefined;
 type Line = { readonly text: string; readonly result?: number } | undefined;
 
@@ -70,26 +74,38 @@ export function calculationBook(record: TestRecord, values: NamedValues): Entry[
   const line = (id: string, numbers: readonly Cell[], after = ""): Line => {
     if (numbers.some((number) => number === undefined)) return undefined;
     const formula = FORMULAS.find((one) => one.id === id)!;
+    const least = formula.arguments.filter(({ fallback }) => fallback === undefined).length;
+    if (numbers.length < least || numbers.length > formula.arguments.length) return undefined;
     const found = working(formula, numbers as number[], unitsOn(values, id));
     return found.ok ? { text: found.value.text + after, result: found.value.result } : undefined;
   };
   const book: Sheet = { record, values, reduced: reduced(record), cell, line };
-  const entry = (name: string, label: string, unit: string, row: number, found: Line, load?: number): Entry[] => {
+  const system = values.length_unit?.[0]?.[0] === "in" ? "US" : "SI";
+  const entry = ({ name, label, measure }: Named, row: number, found: Line, load?: number): Entry[] => {
     const value = cell(name, row);
     if (value === undefined) return [];
     const said = found ?? { text: "no working: one of its numbers is not on the sheet, or the method refused" };
-    return [{ name, ...(load === undefined ? {} : { load }), row, label: label.trim(), ...said, value, unit }];
+    return [
+      {
+        name,
+        ...(load === undefined ? {} : { load }),
+        row,
+        label: labelOf(name, label),
+        ...said,
+        value,
+        unit: unitOn(values, measure),
+        format: formatOf(measure, system),
+      },
+    ];
   };
-  const ofTest = FIELDS.flatMap(({ name, label, measure, kind, column }) =>
-    kind === "result" && !column && TEST[name] ? entry(name, label, unitOn(values, measure), 0, TEST[name](book)) : [],
+  const ofTest = FIELDS.flatMap((field) =>
+    field.kind === "result" && !field.column && TEST[field.name] ? entry(field, 0, TEST[field.name](book)) : [],
   );
   const ofLoads = record.loads.flatMap(({ number }, index) => {
     const row = rowOfLoad(values, number);
     const before = index === 0 ? undefined : rowOfLoad(values, record.loads[index - 1].number);
-    return LOAD_TABLE.columns.flatMap(({ name, label, measure }) =>
-      LOAD[name]
-        ? entry(name, label, unitOn(values, measure), row, LOAD[name]({ ...book, row, before, index }), number)
-        : [],
+    return LOAD_TABLE.columns.flatMap((column) =>
+      LOAD[column.name] ? entry(column, row, LOAD[column.name]({ ...book, row, before, index }), number) : [],
     );
   });
   return [...ofTest, ...ofLoads];
@@ -182,7 +198,9 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
   water_content_trimmings: ({ values, line }) => {
     const tins = (values.tin_water_content ?? []).flatMap(([w]) => (typeof w === "number" ? [w] : []));
     if (tins.length === 1) return { text: "w of the one tin", result: tins[0] };
-    return line(tins.length === 2 ? "mean_of_two" : "mean_of_three", tins);
+    return tins.length > 3
+      ? { text: `the mean of ${tins.length} tins`, result: tins.reduce((sum, w) => sum + w, 0) / tins.length }
+      : line(tins.length === 2 ? "mean_of_two" : "mean_of_three", tins);
   },
   dry_mass_trimmings: (sheet) =>
     sheet.line("dry_mass_by_trimmings", [wet(sheet, "before"), sheet.cell("water_content_trimmings")]),
@@ -430,6 +448,9 @@ const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
 
 // --- As a sheet ----------------------------------------------------------------------------------------------------
 
+/** Characters across the column of the working. */
+const BOOK_WIDTH = 96;
+
 const inQuotes = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
 
 /** The book on a sheet of its own: text as it was, beside the number as the data sheet has it now. */
@@ -445,9 +466,9 @@ export function bookSheet(sheet: string, entries: readonly Entry[], names: reado
     columns: [
       { name: "book_quantity", heading: "Quantity", width: 36, kind: "label" },
       { name: "book_load", heading: "Load", width: 6, kind: "label" },
-      { name: "book_working", heading: "Working", width: 96, kind: "label" },
-      { name: "book_then", heading: "Then", width: 12, kind: "label" },
-      { name: "book_now", heading: "Now", width: 12, kind: "result" },
+      { name: "book_working", heading: "Working", width: BOOK_WIDTH, kind: "label", wrap: true },
+      { name: "book_then", heading: "Then", width: 12, kind: "label", format: OWN },
+      { name: "book_now", heading: "Now", width: 12, kind: "result", format: OWN },
       { name: "book_unit", heading: "Unit", width: 9, kind: "unit" },
     ],
     rows: entries.map(({ name, load, row, label, text, value, unit }) => {
@@ -455,5 +476,7 @@ export function bookSheet(sheet: string, entries: readonly Entry[], names: reado
       const at = box && boxAddress({ row: box.row + row, col: box.col, rows: 1, cols: 1 });
       return [label, load, text, value, at && `=${inQuotes(sheet)}!${at}`, unit];
     }),
+    formats: entries.map(({ format }) => format),
+    lines: entries.map(({ text }) => Math.ceil((1.05 * text.length) / BOOK_WIDTH)),
   });
 }

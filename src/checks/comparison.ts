@@ -87,6 +87,20 @@ export function lastPlace(value: number, format: string | undefined): number {
   return 10 ** -(digits + (format.endsWith("%") ? 2 : 0));
 }
 
+/** What a label that is set in under another belongs to: "  not less than" is of the preconsolidation stress. */
+const LABELS: ReadonlyMap<string, string> = (() => {
+  const labels = new Map<string, string>();
+  let above = "";
+  for (const { name, label } of FIELDS) {
+    if (!label.startsWith(" ")) above = label.trim();
+    labels.set(name, label.startsWith(" ") ? `${above}: ${label.trim()}` : label.trim());
+  }
+  return labels;
+})();
+
+/** A label that can be read alone. */
+export const labelOf = (name: string, label: string): string => LABELS.get(name) ?? label.trim();
+
 /** Results that hand values may be compared with: numbers that the sheet shows, of the test and then load by load. */
 export function quantities(record: TestRecord, values: NamedValues): Quantity[] {
   const system = word(values, "length_unit") === "in" ? "US" : "SI";
@@ -104,7 +118,7 @@ export function quantities(record: TestRecord, values: NamedValues): Quantity[] 
       name,
       ...(load === undefined ? {} : { load }),
       row,
-      label: label.trim(),
+      label: labelOf(name, label),
       value,
       unit: unitOn(values, measure),
       format,

@@ -1,6 +1,11 @@
 /** A sheet of its own that is one table with named columns: limits, answers, comparisons, the calculation book. */
 import type { Box, CellKind, CellPlan, CellValue, SheetPlan } from "../workbook/port";
 
+/** The format of a column whose rows have each their own. */
+export const OWN = "own";
+
+const LINE_POINTS = 15;
+
 export interface TableColumn {
   /** Local name of its cells. */
   readonly name: string;
@@ -12,6 +17,8 @@ export interface TableColumn {
   /** Of a row, counted from 0 on the sheet, where the plan's own rows give none. */
   readonly formula?: (row: number) => string;
   readonly choices?: readonly string[];
+  /** Long texts run on in further lines. */
+  readonly wrap?: boolean;
 }
 
 /** What a cell starts with; a formula begins with "=". */
@@ -23,6 +30,10 @@ export interface TableSheet {
   readonly notes: readonly string[];
   readonly columns: readonly TableColumn[];
   readonly rows: readonly (readonly Content[])[];
+  /** Number format of each row, for columns whose format is `OWN`. */
+  readonly formats?: readonly (string | undefined)[];
+  /** Lines of text of each row, where that may be more than one. */
+  readonly lines?: readonly number[];
   /** Rows that are framed, blank ones below the last included. */
   readonly length?: number;
   /** A name for the whole of the table, from the first column to the last. */
@@ -47,10 +58,11 @@ export function tableSheet(table: TableSheet): SheetPlan {
     ...columns.map(({ heading }, col): CellPlan => ({ row: top - 1, col, kind: "heading", value: heading })),
   ];
   for (let index = 0; index < length; index++)
-    columns.forEach(({ kind, format, formula, choices }, col) => {
+    columns.forEach(({ kind, format, formula, choices, wrap }, col) => {
       const content = rows[index]?.[col] ?? formula?.(top + index);
       if (content === undefined && kind !== "input") return;
-      cells.push({ row: top + index, col, kind, format, choices, ...contentOf(content) });
+      const shown = format === OWN ? table.formats?.[index] : format;
+      cells.push({ row: top + index, col, kind, format: shown, choices, wrap, ...contentOf(content) });
     });
   const column = (col: number): Box => ({ row: top, col, rows: length, cols: 1 });
   const names: Record<string, Box> = Object.fromEntries(columns.map((one, col) => [one.name, column(col)]));
@@ -62,6 +74,9 @@ export function tableSheet(table: TableSheet): SheetPlan {
     cells,
     names,
     merges: [],
+    rowHeights: Object.fromEntries(
+      (table.lines ?? []).flatMap((lines, index) => (lines > 1 ? [[top + index, lines * LINE_POINTS]] : [])),
+    ),
     columnWidths: Object.fromEntries(columns.map(({ width }, col) => [col, width])),
     freezeRows: top,
     isProtected: table.isProtected,
