@@ -2,6 +2,7 @@
  * The first page: who and what, apparatus and units, masses and sizes, results. Sections stand one below the other,
  * each with up to three panels side by side.
  */
+import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
 import {
   CONDUCTIVITY_UNITS,
   CV_UNITS,
@@ -68,12 +69,12 @@ const IDENTIFICATION = panels(
     ]),
   ],
   [
-    text("soil_description", "Soil"),
+    { ...text("soil_description", "Soil"), lines: 2 },
     text("atterberg_limits", "Limits", "Liquid and plastic limit, where they were measured."),
     text("condition", "Condition", "State of the specimen before the test.", ["intact", "remoulded", "compacted"]),
   ],
   [
-    text("preparation", "Prepared", "Trimming, time from extrusion, anything patched or lost."),
+    { ...text("preparation", "Prepared", "Trimming, time from extrusion, anything patched or lost."), lines: 2 },
     text("standard", "Standard", "The standard and edition that the contract names."),
     text("test_method", "Loads for", "How long each load stays: a fixed time, or until primary has ended.", [
       "24 h loads",
@@ -697,6 +698,17 @@ export const REMARKS: readonly Field[] = [
     lines: 2,
   },
   {
+    name: "methods_remark",
+    label: "On each method",
+    measure: "text",
+    kind: "remark",
+    formula: `=IF(COUNT({void_ratio_curve})=0,"",IFERROR(${METHOD_NAMES.map(
+      (method) => `"${method}: "&VLOOKUP("${method}",{preconsolidation_spread},3,FALSE)`,
+    ).join('&"; "&')},""))`,
+    note: "What each method used of the curve, or why it has no answer.",
+    lines: 4,
+  },
+  {
     name: "field_remark",
     label: "On the field curve",
     measure: "text",
@@ -721,7 +733,7 @@ export const REMARKS: readonly Field[] = [
     kind: "remark",
     formula: '=IF(COUNT({end_reading})=0,"",CLAY.REMARKS_BY_LOAD({load_number},{load_remark}))',
     note: "What the reduction says of the loads, each remark once, with the loads that it is true of.",
-    lines: 26,
+    lines: 24,
   },
 ];
 

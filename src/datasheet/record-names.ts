@@ -122,6 +122,7 @@ export const REMARKS = [
   "specimen_remark",
   "preconsolidation_remark",
   "preconsolidation_verdict",
+  "methods_remark",
   "field_remark",
   "quality_remark",
   "quality_class",

@@ -76,7 +76,8 @@ function ruleEntries(draft: Draft, field: Field | Column, box: Box): void {
 /** One field on one row: label, value, unit. A typed text takes `textColumns`; an answer stays in one cell, where it may spill. */
 function placeField(draft: Draft, field: Field, row: number, col: number, valueCol: number, textColumns: number): void {
   const { system, cells, names, merges } = draft;
-  const { name, label, kind, note, choices, formula, measure } = field;
+  const { name, label, kind, note, choices, formula, measure, lines } = field;
+  if (lines) draft.rowHeights[row] = heightOf(lines);
   cells.push({ row, col, kind: "label", value: label });
   const format = formatFor(field, system);
   cells.push({ row, col: valueCol, kind, value: startValue(field, system), formula, format, note, choices });
@@ -90,8 +91,8 @@ function placeField(draft: Draft, field: Field, row: number, col: number, valueC
 function placeRemark(draft: Draft, field: Field, row: number): void {
   const { system, cells, names, merges, rowHeights } = draft;
   const { name, label, kind, note, formula, lines = 1 } = field;
-  cells.push({ row, col: 0, kind: "label", value: label, wrap: true });
-  cells.push({ row, col: 2, kind, formula, format: formatFor(field, system), note, wrap: true });
+  cells.push({ row, col: 0, kind: "label", value: label });
+  cells.push({ row, col: 2, kind, formula, format: formatFor(field, system), note });
   names[name] = { row, col: 2, rows: 1, cols: 1 };
   merges.push({ row, col: 2, rows: 1, cols: PAGE_COLUMNS - 2 });
   rowHeights[row] = heightOf(lines);
@@ -127,8 +128,6 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
   for (const column of table.columns) {
     const { name, heading, note, kind, start, formula, choices, measure, span = 1 } = column;
     const col = at(name);
-    // Rows of more than one line are read from the top.
-    const wrap = table.lines !== undefined;
     const align = measure === "pick" ? "right" : measure === "text" && span === 1 ? alignOf(column) : undefined;
     const format = formatFor(column, system);
     heading.forEach((value, line) =>
@@ -160,7 +159,6 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
         format,
         choices,
         align,
-        ...(wrap && { wrap }),
         ...content,
       });
       if (span > 1) draft.merges.push({ row, col, rows: 1, cols: span });
@@ -334,7 +332,8 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
     name: options.name ?? "Consolidation test",
     rows,
     cols,
-    cells,
+    // Rows of more than one line are read from the top.
+    cells: cells.map((cell) => (rowHeights[cell.row] ? { ...cell, wrap: true } : cell)),
     names,
     merges,
     rowHeights,

@@ -39,6 +39,7 @@ export const NEWS: readonly News[] = [
       "largest_particle",
       "deviations",
       "remarks_on_loads",
+      "methods_remark",
     ],
   },
   {

@@ -240,6 +240,13 @@ describe("choices", () => {
   });
 });
 
+test("what each method used of the curve, and why one has no answer, stands in full", async () => {
+  const sheet = await calculate(demoSheet("SI"));
+  expect(sheet.value("methods_remark")).toMatch(
+    /^casagrande: recompression [^;]+; work: .*; janbu: the load steps about yield/,
+  );
+});
+
 test("a difference that is as good as nothing is nothing, and not less than it", async () => {
   const sheet = await calculate(demoSheet("SI"));
   expect(sheet.value("dry_mass_difference")).toBe(0);
