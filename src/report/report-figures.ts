@@ -97,6 +97,12 @@ const abreast = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across
   })),
 });
 
+/** A small plot has no room for the names of its lines. */
+const unlettered = (chart: Omit<ChartPlan, "box">): Omit<ChartPlan, "box"> => ({
+  ...chart,
+  series: chart.series.map((series) => ({ ...series, lettered: false })),
+});
+
 /** The pages of plots. */
 export function figures(plots: ReportPlots, placed: Placed, paper: "A4" | "Letter"): Block[] {
   const { compression, cv, cAlpha, times, reasons } = plots;
@@ -112,7 +118,13 @@ export function figures(plots: ReportPlots, placed: Placed, paper: "A4" | "Lette
   for (let first = 0; first < times.length; first += ACROSS) {
     if ((first / ACROSS) % DOWN === 0)
       blocks.push(band(first === 0 ? "Time curves" : "Time curves, continued", { newPage: true }));
-    blocks.push(abreast(times.slice(first, first + ACROSS).map(placed.chart), rows, ACROSS));
+    blocks.push(
+      abreast(
+        times.slice(first, first + ACROSS).map((block) => unlettered(placed.chart(block))),
+        rows,
+        ACROSS,
+      ),
+    );
   }
   return [...blocks, gap];
 }

@@ -299,8 +299,6 @@ export function results(cells: DataCells, loads: readonly ReportedLoad[]): Block
         shownCell(cells, { label, name, format: FORMATS.index }, 0, LABEL_COLUMNS),
         { row: 0, col: LABEL_COLUMNS + 1, kind: "unit", value: "by void ratio, from the" },
         shownCell(cells, { label, formula: basis(item), isText: true }, 0, LABEL_COLUMNS + 4),
-        // The stresses of the basis are in the sheet's own unit.
-        ...unitCell(cells, "stress_unit", 0, COLUMNS - 1),
       ],
     })),
     ...panels(

@@ -51,11 +51,11 @@ function title(source: ReportSource, stateLine: Block, lacking: readonly Missing
       rows: 2,
       cells: [
         { row: 0, col: 0, kind: "label", value: "Data sheet" },
-        { row: 0, col: 2, kind: "result", value: source.sheet, format: "@" },
+        { row: 0, col: 2, kind: "result", value: source.sheet },
         { row: 0, col: 6, kind: "label", value: "Prepared by" },
-        { row: 0, col: 8, kind: "result", value: by, format: "@" },
+        { row: 0, col: 8, kind: "result", value: by },
         { row: 1, col: 0, kind: "label", value: "Made on" },
-        { row: 1, col: 2, kind: "result", value: made, format: "@" },
+        { row: 1, col: 2, kind: "result", value: made },
         { row: 1, col: 4, kind: "remark", value: lack },
       ],
       names: {
