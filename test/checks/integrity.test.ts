@@ -1,4 +1,6 @@
 /** What befalls the cells of a sheet, done to the demonstration in the embedded engine and found by address. */
+import { readFileSync } from "node:fs";
+import path from "node:path";
 import { demoSheet } from "../../src/datasheet";
 import { readRecord, RECORD_NAMES } from "../../src/datasheet/record";
 import { cellAddress } from "../../src/datasheet/address";
@@ -43,6 +45,12 @@ function type(name: string, row: number, content: string): string {
 }
 
 test("the demonstration gives no finding", async () => expect(await look()).toEqual([]));
+
+test("nor does a sheet of version 2, whose names are fewer", async () => {
+  const file = readFileSync(path.join(__dirname, "../datasheet/clayledger-si-version-2.xlsx"));
+  [sheet] = (await port.insertFile(new Uint8Array(file))).sheets;
+  expect(await look()).toEqual([]);
+});
 
 test("a formula overwritten by a constant is named by its cell, alone and in a column", async () => {
   await port.protect(sheet, false);
