@@ -1,4 +1,5 @@
 /** A construction as columns: one formula spills its lines, and each line's own columns pick its rows by label. */
+import { MOST_LOADS } from "../datasheet/load-table";
 import { LINE_FACTOR } from "../reduction/increment/cv";
 import type { MethodName } from "../reduction/curve/preconsolidation";
 import type { ChartAxis } from "../workbook/port";
@@ -25,7 +26,7 @@ const upright = (label: string, letters?: string): Line => ({ label, as: "uprigh
 const SMOOTH: Line = { label: "smooth curve", as: "curve", points: 61 };
 const YIELD = upright("preconsolidation stress", "σ′p");
 /** Most points that a method reads: the rows of a data sheet's load table. */
-const READ = 24;
+const READ = MOST_LOADS;
 
 /** The lines of every construction that are drawn. A test holds labels and numbers of points against the functions. */
 export const LINES: Readonly<Record<Construction, readonly Line[]>> = {

@@ -8,7 +8,7 @@
  * goes beyond them the chart is inserted anew.
  */
 import type { NamedValues } from "../datasheet/record";
-import { LOADS, loadSuffix } from "../datasheet/load-table";
+import { loadSuffix, MOST_LOADS } from "../datasheet/load-table";
 import { cAlphaPlot, cvPlot, type TimeMethod } from "../plots/coefficients";
 import { compressionPlot } from "../plots/compression";
 import { logTimePlot, rootTimePlot, type Cells } from "../plots/time";
@@ -529,7 +529,7 @@ export function seriesOf(data: DataSheet, plot: DataPlot): Outcome<SeriesBlock> 
 /** The time curves of every load that has one, in test order. Refuses where none has. */
 export function everyLoad(data: DataSheet, plot: "log time" | "root time"): Outcome<SeriesBlock[]> {
   const sheet = new Sheet(data);
-  const made = Array.from({ length: LOADS }, (_, index) => index + 1)
+  const made = Array.from({ length: MOST_LOADS }, (_, index) => index + 1)
     .filter((load) => sheet.numbers(`readings_${loadSuffix(load)}`).some((reading) => reading !== null))
     .flatMap((load) => {
       const block = timeOf(sheet, plot, load);
