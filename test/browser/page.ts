@@ -184,12 +184,17 @@ interface AxeNode {
   readonly failureSummary: string;
 }
 
-/** What axe finds wrong in the pane, each with its element and why. */
-export async function paneViolations(page: Page): Promise<string[]> {
+/**
+ * What axe finds wrong in the pane, each with its element and why. Where the system forces its colours their contrast is left
+ * out: axe then reads colours of the style sheet that are not painted.
+ */
+export async function paneViolations(page: Page, { forcedColors }: Preferences = {}): Promise<string[]> {
   const frame = paneFrame(page);
   await frame.evaluate(AXE);
-  const found: { violations: { id: string; nodes: AxeNode[] }[] } = await frame.evaluate(() =>
-    (globalThis as any).axe.run((globalThis as any).document),
+  const rules = { "color-contrast": { enabled: forcedColors !== "active" } };
+  const found: { violations: { id: string; nodes: AxeNode[] }[] } = await frame.evaluate(
+    (options) => (globalThis as any).axe.run((globalThis as any).document, options),
+    { rules },
   );
   return found.violations.flatMap(({ id, nodes }) =>
     nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary}`),

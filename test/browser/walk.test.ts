@@ -30,6 +30,26 @@ async function settled(frame: Frame): Promise<void> {
   );
 }
 
+/** Texts whose colour is none of those that the system forces. */
+const ownColours = (frame: Frame): Promise<string[]> =>
+  frame.evaluate(() => {
+    const { document, getComputedStyle } = globalThis as any;
+    const probe = document.body.appendChild(document.createElement("span"));
+    const system = new Set(
+      ["CanvasText", "LinkText", "ButtonText", "GrayText", "HighlightText", "SelectedItemText", "FieldText"].map(
+        (name) => {
+          probe.style.color = name;
+          return getComputedStyle(probe).color;
+        },
+      ),
+    );
+    probe.remove();
+    return [...document.querySelectorAll("#pane *")]
+      .filter((element: any) => [...element.childNodes].some((node: any) => node.nodeType === 3 && node.data.trim()))
+      .filter((element: any) => !system.has(getComputedStyle(element).color))
+      .map((element: any) => `${element.textContent.slice(0, 30)} is ${getComputedStyle(element).color}`);
+  });
+
 withBrowser("a walk over every screen", (openPage) => {
   describe.each(Object.entries(LOOKS))("%s", (look, preferences) => {
     let host: HostPage;
@@ -67,7 +87,8 @@ withBrowser("a walk over every screen", (openPage) => {
         for (const [index, tab] of tabs.entries()) {
           await show(index);
           await takePicture(page, `walk ${look} ${width} ${index + 1} ${tab}`.replaceAll(" ", "-"));
-          wrong.push(...(await paneViolations(page)).map((violation) => `${tab}: ${violation}`));
+          wrong.push(...(await paneViolations(page, preferences)).map((violation) => `${tab}: ${violation}`));
+          if (preferences.forcedColors) wrong.push(...(await ownColours(frame)).map((colour) => `${tab}: ${colour}`));
           const { shown, content } = await paneWidths(page);
           expect(shown).toBe(width);
           if (content > shown) wrong.push(`${tab}: ${content} px wide`);
