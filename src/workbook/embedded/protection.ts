@@ -47,7 +47,7 @@ export function whileLifted<T>(work: () => T): T {
 export const tellRefusals = (tell: (sentence: string) => void): void => void (onRefused = tell);
 
 const REFUSED =
-  "This cell is protected: fill in the framed cells. To change the sheet itself, lift the protection in the pane (Sheet check).";
+  "This cell is protected: fill in the framed cells. To change the sheet itself, lift the protection in the pane (Data sheet, Sheet check).";
 
 const inZone = ({ left, right, top, bottom }: Zone, col: number, row: number): boolean =>
   col >= left && col <= right && row >= top && row <= bottom;

@@ -122,3 +122,58 @@ test("hidden rows and columns, and frozen ones", async () => {
     expect(getters.getPaneDivisions(getters.getSheetIdByName(name)!)).toEqual({ xSplit: 1, ySplit: 2 });
   }
 });
+
+test("rules that the engine does not know are told", async () => {
+  const made = new ExcelJS.Workbook();
+  const sheet = made.addWorksheet("Firm");
+  sheet.getCell("B2").dataValidation = { type: "whole", operator: "between", formulae: [0, 10] };
+  sheet.getCell("B3").dataValidation = { type: "decimal", operator: "between", formulae: [0, 10] };
+  const { remarks } = openXlsx(new Uint8Array((await made.xlsx.writeBuffer()) as ArrayBuffer));
+  expect(remarks).toEqual([expect.stringMatching(/^Rules of "Firm" for whole numbers.*\(1\) were left out/)]);
+});
+
+test("twelve narrow columns stand upright on paper, sixteen wider ones lie on their side", async () => {
+  const port = new EmbeddedPort(newWorkbook());
+  const widths = (count: number, characters: number) => Object.fromEntries(Array(count).fill(characters).entries());
+  const page = (cols: number) => ({ cols, pages: [{ row: 0, col: 0, rows: 9, cols }] });
+  await port.insertSheet(small({ name: "Narrow", ...page(12), columnWidths: widths(12, 8) }));
+  await port.insertSheet(small({ name: "Wide", ...page(16), columnWidths: widths(16, 9) }));
+  const other = new ExcelJS.Workbook();
+  await other.xlsx.load((await saveXlsx(port.workbook)).buffer as ArrayBuffer);
+  expect(["Narrow", "Wide"].map((name) => other.getWorksheet(name)!.pageSetup.orientation)).toEqual([
+    "portrait",
+    "landscape",
+  ]);
+});
+
+test.each(["Test {mass}", '5" ring', "a!b", "BH-1 100%"])(
+  "formulas on a sheet called %s, and from another one, go through files and into other workbooks",
+  async (called) => {
+    const port = new EmbeddedPort(newWorkbook());
+    const name = await port.insertSheet(
+      small({
+        name: called,
+        cells: [
+          { row: 0, col: 0, kind: "input", value: 7 },
+          { row: 1, col: 0, kind: "result", formula: "={mass}*2" },
+        ],
+        names: { mass: { row: 0, col: 0, rows: 1, cols: 1 } },
+      }),
+    );
+    expect(name).toBe(called);
+    const other = await port.insertSheet(
+      small({ name: "Other", cells: [{ row: 0, col: 0, kind: "result", formula: `='${called}'!$A$1+1` }] }),
+    );
+    const saved = await saveXlsx(port.workbook);
+    const opened = new EmbeddedPort(openXlsx(saved).workbook);
+    for (const each of [port, opened]) {
+      expect(await each.values(name, "A2")).toEqual([[14]]);
+      expect(await each.values(other, "A1")).toEqual([[8]]);
+    }
+    const [, copy, otherCopy] = (await opened.insertFile(saved)).sheets;
+    await opened.fillNames(copy, { mass: [9] });
+    expect([await opened.values(copy, "A2"), await opened.values(otherCopy, "A1")]).toEqual([[[18]], [[10]]]);
+    expect([await opened.values(name, "A2"), await opened.values(other, "A1")]).toEqual([[[14]], [[8]]]);
+    expect(await opened.readContents(copy, ["mass"])).toEqual({ mass: [[9]] });
+  },
+);

@@ -118,6 +118,16 @@ describe("insertSheet", () => {
     expect(lines).toContain('sheet.PageLayout.Orientation = "Landscape"');
   });
 
+  test("text that is broken into lines, and rows of a height of their own", async () => {
+    const excel = open("Sheet1");
+    const cells: SheetPlan["cells"] = [{ row: 1, col: 0, kind: "note", value: "A long remark", wrap: true }];
+    await port.insertSheet({ ...PLAN, cells, rowHeights: { 1: 42 } });
+    const [looks] = excel.steps.filter(({ name }) => name === "SetCellProperties");
+    expect((looks.args[0] as any)[1][0].format).toMatchObject({ wrapText: true, verticalAlignment: "Top" });
+    const lines = excel.lines.map((line) => line.replaceAll(SHEET, "sheet"));
+    expect(lines).toContain("sheet.GetRangeByIndexes(1,0,1,1).GetEntireRow().Format.RowHeight = 42");
+  });
+
   // The library's npm build stops before ExcelApi 1.18, so `notes` is put in; its shape is checked against the types.
   test.each([
     [17, []],

@@ -252,6 +252,9 @@ const within = ({ protection, colNumber, rowNumber }: any): Protection | undefin
       .filter(({ left, right, top, bottom }: Zone) => left <= right && top <= bottom),
   };
 
+/** Kinds of rules that the engine drops. */
+const UNKNOWN_RULES = new Set(["whole", "time", "textLength"]);
+
 function read(bytes: Uint8Array): Opened {
   const { parts, pictures } = unpack(bytes);
   const { workbook, sheets, remarks } = findSheets(parts);
@@ -277,6 +280,13 @@ function read(bytes: Uint8Array): Opened {
       .filter(({ path }) => parts.has(path))
       .map(({ name, path }) => {
         const document = parts.document(path);
+        const dropped = all(document, "dataValidation").filter((rule) =>
+          UNKNOWN_RULES.has(rule.getAttribute("type") ?? ""),
+        ).length;
+        if (dropped > 0)
+          remarks.push(
+            `Rules of "${name}" for whole numbers, times or lengths of text (${dropped}) were left out: the sheet on this page has none such.`,
+          );
         const own = {
           protection: readProtection(document, isOpen),
           printLayout: readPrint(document, areas.get(name)),
