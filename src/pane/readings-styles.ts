@@ -21,6 +21,8 @@ export const useStyles = makeStyles({
     alignItems: "start",
     "& input, & select": { minWidth: 0, width: "100%" },
     "& > *": { minWidth: 0 },
+    // A date is wider than the rest where the system's own letters are.
+    "& > :has(input[type=date])": { gridColumn: "1 / -1" },
   },
   wide: {
     display: "grid",

@@ -193,10 +193,12 @@ withBrowser("a walk over every screen", (openPage) => {
         const stops = await stopsOf();
         await pane.getByRole("tab").nth(index).focus();
         const come: number[] = [];
-        for (let press = 0; press < stops.length + 20; press++) {
+        for (let press = 0; press < 2 * stops.length + 20; press++) {
           await page.keyboard.press("Tab");
           const at = await here();
           if (at === undefined) break;
+          // A field of a date has stops of its own inside: day, month, year.
+          if (at === come[come.length - 1]) continue;
           if (at >= 0 && !(await showsFocus())) wrong.push(`${tab}: ${stops[at]} does not show its focus`);
           if (at >= 0) come.push(at);
         }
