@@ -111,6 +111,34 @@ withBrowser("the page of npm start", (openPage) => {
     expect((await valuesOf(page, "Sheet1", "D2:D9")).flat()).toEqual([12.5, 25, 50, 100, 200, 400, 800, ""]);
   });
 
+  test("blocks picked with Ctrl are one selection, side by side; of different rows they are refused", async () => {
+    await showSheet(page, "Sheet1");
+    for (const [cell, text] of Object.entries({ A20: "1", A21: "2", C20: "10", C21: "20" }))
+      await typeInCell(page, cell, text);
+    const drag = async (from: { x: number; y: number }, to: { x: number; y: number }) => {
+      await page.mouse.move(from.x, from.y);
+      await page.mouse.down();
+      await page.mouse.move(to.x, to.y, { steps: 3 });
+      await page.mouse.up();
+    };
+    const at: Record<string, { x: number; y: number }> = {};
+    for (const cell of ["A20", "A21", "C20", "C21", "C22"]) at[cell] = await placeOf(page, cell);
+    const pick = async (last: string) => {
+      await drag(at.C20, at[last]);
+      await page.keyboard.down("Control");
+      await drag(at.A20, at.A21);
+      await page.keyboard.up("Control");
+      return page.evaluate(() => (window as any).clayledger.port.selection().catch((error: Error) => error.message));
+    };
+    const values = [
+      [1, 10],
+      [2, 20],
+    ];
+    expect(await pick("C21")).toEqual({ sheet: "Sheet1", address: "A20:A21,C20:C21", values });
+    expect(await pick("C22")).toMatch(/in different rows \(20 to 21, 20 to 22\): pick blocks/);
+    await clickCell(page, "A3");
+  });
+
   test("a cell changed by hand recalculates what depends on it", async () => {
     await typeInCell(page, "F2", "12");
     await typeInCell(page, "F3", "=CLAY.WATER_CONTENT(F2,10)");
