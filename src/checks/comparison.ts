@@ -35,7 +35,7 @@ export type Reading = "rounding" | "log time" | "root time" | "yield" | "slope";
  */
 export const GRAPHICAL: Readonly<Record<Exclude<Reading, "rounding">, number>> = {
   "log time": 0.1,
-  "root time": 0.05,
+  "root time": 0.03,
   yield: 0.15,
   slope: 0.05,
 };

@@ -1,5 +1,6 @@
 /** Makes a report of a data sheet in the workbook, and finds those that were made before. */
 import { runChecks, type Answered } from "../checks";
+import { answerTo, type Acknowledgement } from "../checks/answers-sheet";
 import { readRecord, RECORD_NAMES } from "../datasheet/record";
 import {
   byOf,
@@ -13,6 +14,7 @@ import {
   type ReportSource,
 } from "../report/report";
 import type { Selection, WorkbookPort } from "../workbook/port";
+import { reviewState } from "./checks-state";
 
 export interface Prospect {
   /** Names of the reports of this sheet, oldest first. */
@@ -34,10 +36,44 @@ export async function reportsOf(port: WorkbookPort, sheet: string): Promise<stri
   return found;
 }
 
+/** What a reviewer answered to the questions that stand open, by their ids. */
+function acknowledgedOf(
+  answers: readonly Acknowledgement[],
+  sheet: string,
+  answered: readonly Answered[],
+): Record<string, string> {
+  const found: Record<string, string> = {};
+  for (const one of answered) {
+    const answer = answerTo(answers, sheet, one);
+    if (!answer) continue;
+    const { reason, by, when } = answer.given;
+    const stale = answer.stale ? `; the check then said: ${answer.given.found}` : "";
+    found[one.check.id] = `${reason} (${by}, ${when}${stale})`;
+  }
+  return found;
+}
+
 async function read(port: WorkbookPort, sheet: string): Promise<Read> {
-  const [names, values] = [await port.listNames(sheet), await port.readNames(sheet, RECORD_NAMES)];
+  const values = await port.readNames(sheet, RECORD_NAMES);
   const record = readRecord(values);
-  return { sheet, names, values, record, answered: runChecks(record) };
+  const { names, limits, answers, findings } = await reviewState(port, sheet, values, record);
+  const answered = runChecks(record, limits.thresholds);
+  return {
+    sheet,
+    names,
+    values,
+    record,
+    answered,
+    acknowledged: acknowledgedOf(answers, sheet, answered),
+    cellFindings: findings.map(({ sentence }) => sentence),
+    changedLimits: limits.changed.map(({ name, default: usual, value, unit, by, why }) =>
+      [
+        `${name} is ${value} ${unit}`.trim(),
+        ` in place of ${usual}`,
+        ` (${by || "no name"}: ${why || "no reason"})`,
+      ].join(""),
+    ),
+  };
 }
 
 /** What a report of the sheet would lack, before it is made. */

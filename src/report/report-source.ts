@@ -15,8 +15,10 @@ export interface ReportSource {
   readonly answered: readonly Answered[];
   /** What a reviewer has said of a check, by its id. */
   readonly acknowledged?: Readonly<Record<string, string>>;
-  /** Cells whose formula was typed over, in sentences. */
-  readonly overwritten?: readonly string[];
+  /** What befell the cells, in sentences: formulas typed over, hidden rows, numbers stored as text. */
+  readonly cellFindings?: readonly string[];
+  /** Limits of checks that the firm has changed, each with who and why. */
+  readonly changedLimits?: readonly string[];
   /** Limits of an earlier report of this sheet, which this one takes over. */
   readonly limits?: Readonly<Record<string, KeptLimit>>;
   readonly paper: "A4" | "Letter";

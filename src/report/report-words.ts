@@ -53,8 +53,8 @@ export function byHand(cells: DataCells): Block[] {
   const others = picks.length
     ? []
     : overrides.map(({ of, reason, by }) => `${of}. Reason: ${said(reason)}. By ${said(by)}.`);
-  const typedOver = (cells.source.overwritten ?? []).map((sentence) => `Formula typed over: ${sentence}`);
-  const all = [...lines, ...others, ...typedOver];
+  const onCells = (cells.source.cellFindings ?? []).map((sentence) => `Cells: ${sentence}.`);
+  const all = [...lines, ...others, ...onCells];
   return part(
     "Replaced by hand",
     all.length
@@ -76,7 +76,7 @@ function checkLine({ check, answer }: Answered, acknowledged: string | undefined
 
 /** Checks that did not pass, the gravest first, and how many did. */
 export function checks(cells: DataCells): Block[] {
-  const { answered, acknowledged = {} } = cells.source;
+  const { answered, acknowledged = {}, changedLimits = [] } = cells.source;
   const open = GRAVITY.flatMap((level) => answered.filter(({ answer }) => answer.status === level));
   const unasked = answered.filter(({ answer }) => answer.status === "cannot be asked");
   const passed = answered.length - open.length - unasked.length;
@@ -87,6 +87,7 @@ export function checks(cells: DataCells): Block[] {
   return part("Checks", [
     ...paragraph(summary),
     ...list(open.map((one) => checkLine(one, acknowledged[one.check.id]))),
+    ...list(changedLimits.map((limit) => `Limit of the firm: ${limit}.`)),
   ]);
 }
 

@@ -77,7 +77,7 @@ test("a result that a formula of another kind gives differs from what follows fr
   const cell = type("solids_height", 0, "=10.5");
   const found = (await look()).find(({ address }) => address === cell);
   expect(found?.kind).toBe("differs");
-  expect(found?.sentence).toMatch(/\(solids_height\) on the sheet is 10.5, worked out again/);
+  expect(found?.sentence).toMatch(/\(solids_height\) on the sheet is 10.5 mm, worked out again/);
 });
 
 test("a constant in the way of a formula that fills a row", async () => {
