@@ -9,6 +9,7 @@ import { smallPlots, stressOf, type SmallPlot } from "./plot-data";
 import { useStyles as useSharedStyles } from "./plot-styles";
 import { sentence } from "./sentence";
 import { text } from "./text";
+import { numberText } from "./text/number";
 
 const words = text.plot;
 
@@ -86,7 +87,7 @@ export function SmallPlots({ record, axis, onOpen }: SmallPlotsProps) {
   return (
     <>
       <Text size={200} className={shared.quiet}>
-        {words.small(drawn?.ok ? drawn.value.x.domain.map((end) => String(Number(end.toPrecision(3)))) : [], axis)}
+        {words.small(drawn?.ok ? drawn.value.x.domain.map((end) => numberText(Number(end.toPrecision(3)))) : [], axis)}
       </Text>
       <ul className={styles.grid} aria-label={words.sheetPlots.all}>
         {plots.map((plot) => {
