@@ -75,7 +75,7 @@ const COLUMNS: readonly Column[] = [
   {
     name: "pick_when",
     label: "Pick by hand: when",
-    heading: ["Date and time", ""],
+    heading: ["Date and", "time"],
     measure: "moment",
     kind: "input",
     span: 2,

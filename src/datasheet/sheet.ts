@@ -94,7 +94,7 @@ function placeRemark(draft: Draft, field: Field, row: number): void {
   cells.push({ row, col: 0, kind: "label", value: label });
   cells.push({ row, col: 2, kind, formula, format: formatFor(field, system), note });
   names[name] = { row, col: 2, rows: 1, cols: 1 };
-  merges.push({ row, col: 2, rows: 1, cols: PAGE_COLUMNS - 2 });
+  merges.push({ row, col: 0, rows: 1, cols: 2 }, { row, col: 2, rows: 1, cols: PAGE_COLUMNS - 2 });
   rowHeights[row] = heightOf(lines);
 }
 

@@ -87,7 +87,7 @@ export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: an
 export function LAST_PICK(load: any, pick: any, loads: any[][], picks: any[][], values: any[][], otherwise?: any): any {
   const name = toChoice(pick, "the pick", [...PICK_NAMES, METHOD_PICK], METHOD_PICK);
   const row = standingRows(tableOf(loads, picks, values), toNumber(load, "the load number")).get(name.toLowerCase());
-  if (!row) return shownOf(Array.isArray(otherwise) ? otherwise[0]?.[0] : otherwise) ?? "";
+  if (!row) return isNoWord(otherwise) ? "" : shownOf(Array.isArray(otherwise) ? otherwise[0]?.[0] : otherwise);
   const { value, where } = row;
   if (name === METHOD_PICK) return toChoice(value, `"${METHOD_PICK}" in ${where}`, TIME_METHODS, TIME_METHODS[0]);
   return toCell(value, where) ?? "";

@@ -1,5 +1,5 @@
 /** What many loads say, said once. */
-import { CellError, isNoWord, refuseCell, toOptionalWord } from "./cells";
+import { CellError, isNoWord, refuseCell, toCell, toOptionalWord } from "./cells";
 
 const NOTHING_TO_SAY = "ok";
 /** Remarks stand one after the other; what to try in a method's place belongs to the one before. */
@@ -46,9 +46,10 @@ export function REMARKS_BY_LOAD(loads: any[][], remarks: any[][]): any {
     );
   const said = new Map<string, number[]>();
   texts.forEach((text, index) => {
-    if (isNoWord(text) || typeof numbers[index] !== "number") return;
+    const load = toCell(numbers[index], `row ${index + 1} of the load numbers`);
+    if (isNoWord(text) || !load) return;
     const parts = new Set(remarkOf(text).split(PARTS));
-    for (const part of parts) said.set(part, [...(said.get(part) ?? []), numbers[index]]);
+    for (const part of parts) said.set(part, [...(said.get(part) ?? []), load]);
   });
   const quiet = said.get(NOTHING_TO_SAY);
   said.delete(NOTHING_TO_SAY);
