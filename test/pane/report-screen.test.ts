@@ -2,7 +2,9 @@
 import { act, createElement } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { FluentProvider, webLightTheme } from "@fluentui/react-components";
+import { runChecks } from "../../src/checks";
 import { blankSheet } from "../../src/datasheet";
+import { readRecord } from "../../src/datasheet/record";
 import { ReportScreen } from "../../src/pane/report-screen";
 import { text } from "../../src/pane/text";
 import { WorkbookError, type CellValue } from "../../src/workbook/port";
@@ -57,6 +59,9 @@ function dataSheet(sheet: string, typed: Record<string, CellValue> = {}): void {
   port.named.set(sheet, columns);
   port.names = Object.entries(names).map(([name, place]) => ({ name, scope: "sheet" as const, place }));
 }
+
+const asRows = (columns: Record<string, CellValue[]>): Record<string, CellValue[][]> =>
+  Object.fromEntries(Object.entries(columns).map(([name, column]) => [name, column.map((value) => [value])]));
 
 test("without a data sheet it says what to do", async () => {
   await open();
@@ -142,4 +147,36 @@ test("limits of error that were changed on the last report are taken over, with 
   // Changed without a name or a reason: it is not carried on.
   expect(value("limit_height")).toBe(0.001);
   expect(place.textContent).toContain(words.carried("Report Sheet1"));
+});
+
+test("limits of the firm, answers to checks and overwritten cells are printed", async () => {
+  dataSheet("Sheet1", { specific_gravity: 3.9 });
+  port.sheets = ["Sheet1", "Limits", "Answers"];
+  const { check, answer } = runChecks(readRecord(asRows(port.named.get("Sheet1")!))).find(({ answer }) =>
+    ["stop", "explain"].includes(answer.status),
+  )!;
+  port.named.set("Limits", {
+    limit_name: ["Q05.explain"],
+    limit_value: [0.9],
+    limit_by: ["EF"],
+    limit_why: ["our soils"],
+  });
+  port.named.set("Answers", {
+    answer_sheet: ["Sheet1"],
+    answer_check: [check.id],
+    answer_status: [answer.status],
+    answer_found: [answer.sentence],
+    answer_reason: ["weighed again"],
+    answer_by: ["CD"],
+    answer_when: ["2026-03-01 14:05"],
+  });
+  port.named.get("Sheet1")!.void_ratio_initial = [1.2];
+  port.contents.set("Sheet1", { void_ratio_initial: [1.2] });
+  await open();
+  await press(words.make);
+  const printed = port.inserted[0].cells.map(({ value }) => String(value ?? "")).join(" ");
+  expect(printed).toContain("weighed again (CD, 2026-03-01 14:05)");
+  expect(printed).toContain("Limit of the firm: Q05.explain is 0.9");
+  expect(printed).toContain("(EF: our soils)");
+  expect(printed).toContain("(void_ratio_initial), holds 1.2 where a formula belongs");
 });
