@@ -61,9 +61,10 @@ function toPicks(argument: unknown): Picks {
   const rows = (Array.isArray(argument[0]) ? argument : [argument]) as unknown[][];
   const picks: Partial<Record<keyof Picks, number>> = {};
   rows.forEach((row, i) => {
-    const where = row.length === 3 && !isOmitted(row[2]) ? String(row[2]) : `row ${i + 1} of the picks`;
+    const place = row.length === 3 && typeof row[2] === "string" ? row[2] : undefined;
+    const where = place || `row ${i + 1} of the picks`;
     if (isOmitted(row[0]) || row[0] === 0) return;
-    if (row.length !== 2 && row.length !== 3) return refuseCell(PICK_COLUMNS);
+    if (row.length !== 2 && place === undefined) return refuseCell(PICK_COLUMNS);
     const name = toChoice(row[0], `the name in ${where}`, PICK_NAMES, PICK_NAMES[0]);
     const value = toCell(row[1], where);
     if (value) picks[name] = value;
