@@ -6,7 +6,7 @@ import { hashOfFile, hashOfPasted } from "../datasheet/logger/file-sheet";
 import { Notice } from "./notice";
 import { Step } from "./readings-parts";
 import { useStyles } from "./readings-styles";
-import { sentence, sentenceOf } from "./sentence";
+import { sentenceOf } from "./sentence";
 import { text } from "./text";
 
 const words = text.readings;
@@ -17,7 +17,6 @@ export interface Source {
   readonly name: string;
   readonly sha256: string;
   readonly hashOf: string;
-  readonly remarks: readonly string[];
 }
 
 /** The SHA-256 of bytes in hexadecimal, by the browser. */
@@ -29,9 +28,9 @@ async function sha256(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
 
 async function read(bytes: Uint8Array<ArrayBuffer>, name: string): Promise<Source | string> {
   const decoded = decode(bytes);
-  if (!decoded.ok) return sentence(decoded.reason);
+  if (!decoded.ok) return words.refused[decoded.refused];
   const hashOf = name ? hashOfFile(bytes.length) : hashOfPasted(bytes.length);
-  return { file: decoded.value, name, sha256: await sha256(bytes), hashOf, remarks: decoded.remarks };
+  return { file: decoded.value, name, sha256: await sha256(bytes), hashOf };
 }
 
 export function ReadingsSource({ onRead }: { onRead: (source: Source) => void }) {
@@ -126,11 +125,7 @@ export function SourceSummary({ source, onOther }: { source: Source; onOther: ()
         <br />
         {words.hashHint}
       </Text>
-      {source.remarks.map((remark) => (
-        <Notice key={remark} intent="warning">
-          {sentence(remark)}
-        </Notice>
-      ))}
+      {source.file.encoding === "Windows-1252" && <Notice intent="warning">{words.notUnicode}</Notice>}
     </Step>
   );
 }

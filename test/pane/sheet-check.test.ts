@@ -5,7 +5,7 @@ import { blankSheet, demoSheet } from "../../src/datasheet";
 import { Pane } from "../../src/pane/pane";
 import { text } from "../../src/pane/text";
 import { WorkbookError, type SheetName } from "../../src/workbook/port";
-import { FakePort } from "./fake-port";
+import { FAILURES, FakePort } from "./fake-port";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(20_000);
@@ -154,4 +154,50 @@ test("a workbook that cannot be read says so, and can be asked again", async () 
   port.failure = undefined;
   await press(words.look);
   expect(status()).toContain(words.whole);
+});
+
+describe("failures of the host", () => {
+  const LOCKED = new WorkbookError("The sheet is protected with a password: lift it in the workbook, then try again.");
+
+  test("protection with a password stays, and the pane says so", async () => {
+    port.protected = true;
+    port.failing.protect = LOCKED;
+    await open();
+    await press(words.lift);
+    expect(status()).toContain(LOCKED.message);
+    expect(port.protected).toBe(true);
+    expect(port.asked).toEqual([]);
+  });
+
+  test("a name that cannot be given is not given, and may be tried again", async () => {
+    port.names = WHOLE.filter(({ name }) => name !== "ring_mass");
+    port.selected = { sheet: "Sheet1", address: "C21", values: [[12]] };
+    await open();
+    await chooseName("ring_mass");
+    port.failing.nameCells = FAILURES.protected("Sheet1");
+    await press(words.give);
+    expect(status()).toContain(FAILURES.protected("Sheet1").message);
+    expect(port.asked).toEqual([]);
+    port.failing.nameCells = undefined;
+    await press(words.give);
+    expect(port.asked).toEqual(["name ring_mass Sheet1!C21"]);
+  });
+
+  test("a file that cannot be inserted leaves the workbook as it was", async () => {
+    const before = [...port.sheets];
+    port.failing.insertFile = new WorkbookError("This is no .xlsx workbook: choose another file.");
+    const input = place.querySelector<HTMLInputElement>("input[type=file]")!;
+    Object.defineProperty(input, "files", { value: [{ arrayBuffer: async () => new ArrayBuffer(3) }] });
+    await act(async () => void input.dispatchEvent(new Event("change", { bubbles: true })));
+    expect(status()).toContain("This is no .xlsx workbook");
+    expect(port.sheets).toEqual(before);
+  });
+
+  test("the workbook is in the middle of something: the sentence stands, and nothing was asked for twice", async () => {
+    await open();
+    port.failing.reenterFormulas = FAILURES.halfway("Sheet1");
+    await press(words.reenter);
+    expect(status()).toContain(FAILURES.halfway("Sheet1").message);
+    expect(port.asked).toEqual(["re-enter Sheet1"]);
+  });
 });

@@ -1,6 +1,4 @@
 /** The bytes of a text file as lines. */
-import { badInput, given, type Outcome } from "../../reduction/outcome";
-
 export interface TextFile {
   /** The file's lines in order; line n of the file is lines[n - 1]. */
   readonly lines: readonly string[];
@@ -38,27 +36,28 @@ export function linesOf(text: string, encoding: TextFile["encoding"] = "UTF-8"):
   return { lines, encoding, endsWhole };
 }
 
+/** Why bytes are no lines of text; the words are the pane's. */
+export type Refusal = "empty" | "archive" | "not text";
+
+export type Decoded =
+  { readonly ok: true; readonly value: TextFile } | { readonly ok: false; readonly refused: Refusal };
+
+const refused = (why: Refusal): Decoded => ({ ok: false, refused: why });
+
 /**
- * UTF-8 and UTF-16, with or without a byte order mark; what is neither is read as Windows-1252, with a remark. Refuses an
- * empty file, a workbook or archive, and bytes that are no text.
+ * UTF-8 and UTF-16, with or without a byte order mark; what is neither is read as Windows-1252. Refuses an empty file, a
+ * workbook or archive, and bytes that are no text.
  */
-export function decode(bytes: Uint8Array): Outcome<TextFile> {
-  if (bytes.length === 0) return badInput("the file is empty: choose the file that the logger wrote");
-  if (bytes[0] === 0x50 && bytes[1] === 0x4b)
-    return badInput(
-      "this is a workbook or an archive, not text: open it and save its readings as delimited text (.csv)",
-    );
+export function decode(bytes: Uint8Array): Decoded {
+  if (bytes.length === 0) return refused("empty");
+  if (bytes[0] === 0x50 && bytes[1] === 0x4b) return refused("archive");
   const encoding = encodingOf(bytes);
   try {
     const text = new TextDecoder(encoding, { fatal: true }).decode(bytes);
-    if (text.includes("\0"))
-      return badInput("this is not a text file: choose the delimited text that the logger wrote");
-    return given(linesOf(text, encoding === "utf-8" ? "UTF-8" : "UTF-16"));
+    if (text.includes("\0")) return refused("not text");
+    return { ok: true, value: linesOf(text, encoding === "utf-8" ? "UTF-8" : "UTF-16") };
   } catch {
-    if (encoding !== "utf-8" || bytes.includes(0))
-      return badInput("this is not a text file: choose the delimited text that the logger wrote");
-    return given(linesOf(new TextDecoder("windows-1252").decode(bytes), "Windows-1252"), [
-      "the file is not Unicode: it was read as Windows-1252; check signs such as ° and µ in the headings",
-    ]);
+    if (encoding !== "utf-8" || bytes.includes(0)) return refused("not text");
+    return { ok: true, value: linesOf(new TextDecoder("windows-1252").decode(bytes), "Windows-1252") };
   }
 }

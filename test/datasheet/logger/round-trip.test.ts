@@ -9,7 +9,7 @@ import { DIAMETER, dialects, finish, tests, write } from "./generated-file";
 
 const textOf = (bytes: Uint8Array) => {
   const decoded = decode(bytes);
-  if (!decoded.ok) throw new Error(decoded.reason);
+  if (!decoded.ok) throw new Error(decoded.refused);
   return decoded.value;
 };
 

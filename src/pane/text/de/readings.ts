@@ -19,6 +19,15 @@ export const readings = {
   hashHint: "Wird neben die Ablesungen geschrieben, damit die Datei später wiederzuerkennen ist.",
   noHash: "nicht berechnet: Diese Seite hat keine gesicherte Adresse",
 
+  refused: {
+    empty: "Die Datei ist leer: die Datei wählen, die der Datenlogger geschrieben hat.",
+    archive:
+      "Das ist eine Arbeitsmappe oder ein Archiv, kein Text: öffnen und die Ablesungen als Text mit Trennzeichen (.csv) speichern.",
+    "not text": "Das ist keine Textdatei: den Text mit Trennzeichen wählen, den der Datenlogger geschrieben hat.",
+  },
+  notUnicode:
+    "Die Datei ist nicht Unicode: Sie wurde als Windows-1252 gelesen; Zeichen wie ° und µ in den Überschriften prüfen.",
+
   columnsHeading: "Spalten und Einheiten",
   offered: "Das zeigt die Datei von sich aus. Jede Wahl prüfen, vor allem die Einheiten; dann bestätigen.",
   remembered: "Wie bei einer früheren Datei",

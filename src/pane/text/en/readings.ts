@@ -18,6 +18,13 @@ export const readings = {
   hashHint: "Written beside the readings, so that the file can be recognised later.",
   noHash: "not worked out: this page is not on a secure address",
 
+  refused: {
+    empty: "The file is empty: choose the file that the logger wrote.",
+    archive: "This is a workbook or an archive, not text: open it and save its readings as delimited text (.csv).",
+    "not text": "This is not a text file: choose the delimited text that the logger wrote.",
+  },
+  notUnicode: "The file is not Unicode: it was read as Windows-1252; check signs such as ° and µ in the headings.",
+
   columnsHeading: "Columns and units",
   offered: "This is what the file shows of itself. Check each choice, the units above all; then confirm.",
   remembered: "As for an earlier file",
