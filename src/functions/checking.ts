@@ -73,9 +73,7 @@ const isWord = (cell: unknown): boolean => {
 };
 
 /**
- * A formula of the calculation book in one line of text: the formula, the numbers put in, the result, such as
- * "e = (H - H_s) / H_s = (25.400 - 10.367) / 10.367 = 1.450". Numbers come in the order of the function of the same name;
- * after them, units and "single" or "double" drainage in any order; without units, mm, kPa, g, min and m2/yr are understood.
+ * A formula of the calculation book in one line: formula, numbers put in, result. Numbers come in the order of the function of the same name; after them units and "single" or "double" drainage in any order. Without units: mm, kPa, g, min, m2/yr.
  * @customfunction
  * @helpurl https://github.com/clayledger/clayledger#functions
  * @param quantity What is worked out: "void_ratio", "solids_height", "saturation", "strain", "cv_from_t50", "mv", "compression_index", "ocr" and others; a wrong name lists them all.
