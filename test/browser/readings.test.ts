@@ -198,5 +198,18 @@ withBrowser("bringing readings in", (openPage) => {
     expect(kept).toBeDefined();
   });
 
+  test("the pane loaded again in the middle: the data sheet is as before, and the sheet of the file says that it is not whole", async () => {
+    const before = await column("readings_04");
+    await pane.getByRole("button", { name: /^Write \d loads? to the sheet$/ }).click();
+    await pane.getByRole("progressbar").waitFor();
+    await frame.evaluate(() => (globalThis as any).location.reload());
+    await pane.getByRole("button", { name: "Insert blank sheet" }).waitFor();
+    expect(await column("readings_04")).toEqual(before);
+    const kept = (await sheetNames(page)).filter((name) => name.startsWith(KEPT)).pop()!;
+    expect(await column("logger_kept", kept)).toEqual([expect.stringMatching(/^not finished/)]);
+    await pane.getByRole("tab", { name: "Readings" }).click();
+    await pane.getByRole("button", { name: "Open a text file" }).waitFor();
+  });
+
   test("the page complained of nothing and asked nothing of the network", () => expect(complaints).toEqual([]));
 });
