@@ -131,9 +131,32 @@ export function cellsOfChanges(
   };
 }
 
-/** The cells that clear one row of the table and leave every other as it is. */
-export const cellsWithout = (row: number): NamedColumns =>
-  Object.fromEntries(PICK_COLUMNS.map((name) => [name, [...new Array<null>(row - 1).fill(null), ""]]));
+/**
+ * The last change of the table, which may be of several rows: those at the end that were saved together, for the same load by
+ * the same person, at the same time and for the same reason, no pick twice. A row without initials stands alone.
+ */
+export function lastChange(rows: readonly RecordedPick[]): readonly RecordedPick[] {
+  const last = rows[rows.length - 1];
+  if (!last) return [];
+  const together = [last];
+  for (let index = rows.length - 2; index >= 0; index--) {
+    const row = rows[index];
+    const same = (["load", "by", "when", "reason"] as const).every((key) => row[key] === last[key]);
+    const isNext = row.row === together[0].row - 1 && !together.some(({ of }) => of === row.of);
+    if (!last.by || !last.when || !same || !isNext) break;
+    together.unshift(row);
+  }
+  return together;
+}
+
+/** The cells that clear rows of the table, from one to another, and leave every other as it is. */
+export const cellsWithout = (from: number, to = from): NamedColumns =>
+  Object.fromEntries(
+    PICK_COLUMNS.map((name) => [
+      name,
+      [...new Array<null>(from - 1).fill(null), ...new Array<string>(to - from + 1).fill("")],
+    ]),
+  );
 
 /** Whether two tables hold the same rows: what was shown is what will be changed. */
 export const sameRows = (a: PicksTable, b: PicksTable): boolean => JSON.stringify(a.rows) === JSON.stringify(b.rows);

@@ -12,6 +12,7 @@ import {
   cellsWithout,
   dayNumber,
   freeRows,
+  lastChange,
   looksLikeFormula,
   type Change,
   type PicksTable,
@@ -86,7 +87,8 @@ export function ReviewSave(props: ReviewSaveProps) {
     setReason("");
   };
 
-  const last = table.rows[table.rows.length - 1];
+  const latest = lastChange(table.rows);
+  const [first, last] = [latest[0], latest[latest.length - 1]];
   const ofLoad = table.rows.filter((row) => row.load === load);
   const hasTable = table.missing.length === 0;
 
@@ -172,8 +174,9 @@ export function ReviewSave(props: ReviewSaveProps) {
                 <Notice intent="warning">
                   {words.undoAsk(
                     last.load === undefined ? words.unknownLoad : nameOf(last.load),
-                    changeText(last),
+                    latest.map(changeText).join("; "),
                     detailsOf(last),
+                    first.row,
                     last.row,
                   )}
                 </Notice>
@@ -183,7 +186,7 @@ export function ReviewSave(props: ReviewSaveProps) {
                     disabledFocusable={busy}
                     onClick={() => {
                       setAsking(false);
-                      onWrite(cellsWithout(last.row), words.undone(last.row), false);
+                      onWrite(cellsWithout(first.row, last.row), words.undone(first.row, last.row), false);
                     }}
                   >
                     {words.undoYes}

@@ -3,6 +3,7 @@ import { PICK_COLUMNS } from "../../src/datasheet/picks";
 import {
   cellsOfChanges,
   cellsWithout,
+  lastChange,
   changesOf,
   dayNumber,
   freeRows,
@@ -89,6 +90,27 @@ test("taking back a row clears that row and leaves every other cell", () => {
       expect(filled(after, cellsWithout(list.length))).toEqual(before);
     }),
   );
+});
+
+test("the last change is of the rows saved together: same load, person, time and reason, no pick twice", () => {
+  const row = (number: number, of: string, more = {}) => ({
+    row: number,
+    load: 2,
+    of,
+    after: 1,
+    reason: "bend",
+    by: "EF",
+    when: "2026-03-01 14:05",
+    ...more,
+  });
+  const last = (...rows: ReturnType<typeof row>[]) => lastChange(rows).map((one) => one.row);
+  expect(last()).toEqual([]);
+  expect(last(row(1, "d0"), row(2, "tail_from"), row(3, "tail_to"))).toEqual([1, 2, 3]);
+  expect(last(row(1, "d0"), row(2, "d0"))).toEqual([2]);
+  expect(last(row(1, "d0"), row(3, "d100"))).toEqual([3]);
+  for (const other of [{ load: 3 }, { by: "CD" }, { reason: "other" }, { when: "2026-03-01 14:06" }])
+    expect(last(row(1, "d0", other), row(2, "d100"))).toEqual([2]);
+  expect(last(row(1, "d0", { by: undefined }), row(2, "d100", { by: undefined }))).toEqual([2]);
 });
 
 test("a draft is what differs from the sheet: putting a pick back leaves nothing to save", () => {

@@ -234,7 +234,26 @@ test("the last change is named before it is taken back, and only its row is clea
   await press(words.undoYes);
   expect(rows()).toEqual([[1, "d0", 0.02, 0.03, "bedding", "CD"]]);
   expect(port.filled).toHaveLength(1);
-  expect(status()).toContain(words.undone(2));
+  expect(status()).toContain(words.undone(2, 2));
+});
+
+test("what was saved together is taken back together, in one writing", async () => {
+  const columns = sheet();
+  Object.assign(columns, {
+    pick_load: column(5, [1, 2, 2]),
+    pick_of: column(5, ["d0", "tail_from", "tail_to"]),
+    pick_after: column(5, [0.03, 120, 1440]),
+    pick_before: column(5, [0.02, 240, 900]),
+    pick_reason: column(5, ["bedding", "late bend", "late bend"]),
+    pick_by: column(5, ["EF", "EF", "EF"]),
+    pick_when: column(5, [46100.5, 46100.5, 46100.5]),
+  });
+  await show(columns);
+  await press(words.undo);
+  expect(status()).toContain("rows 2 to 3");
+  await press(words.undoYes);
+  expect(rows()).toEqual([[1, "d0", 0.02, 0.03, "bedding", "EF"]]);
+  expect(port.filled).toHaveLength(1);
 });
 
 test("whose cv counts is chosen the same way", async () => {
@@ -325,6 +344,7 @@ test("every reason of a suggestion is said in both languages", () => {
   for (const { review } of Object.values(CATALOGUES)) {
     expect(review.why.nearer("99 %", "103 %")).toMatch(/99 %.*103 %/);
     expect(review.full(48)).toContain("48");
-    expect(review.undoAsk("L", "c", "d", 7)).toContain("7");
+    expect(review.undoAsk("L", "c", "d", 7, 7)).toContain("7");
+    expect(review.undoAsk("L", "c", "d", 7, 8)).toMatch(/7.*8/);
   }
 });

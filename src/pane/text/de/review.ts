@@ -1,3 +1,5 @@
+const rows = (from: number, to: number): string => (from === to ? `Zeile ${from}` : `die Zeilen ${from} bis ${to}`);
+
 export const review = {
   heading: "Durchsicht der Zeitkurven",
   looking: "Das Datenblatt wird gelesen…",
@@ -99,10 +101,11 @@ export const review = {
   noInitials: "ohne Kürzel",
   superseded: "gilt nicht mehr",
   undo: "Letzte Änderung zurücknehmen…",
-  undoAsk: (load: string, change: string, details: string, row: number) =>
-    `Das leert Zeile ${row} der Tabelle der Festlegungen und keine andere: ${load}, ${change} (${details}).`,
+  undoAsk: (load: string, changes: string, details: string, from: number, to: number) =>
+    `Das leert in der Tabelle der Festlegungen ${rows(from, to)}, sonst nichts: ${load}, ${changes} (${details}).`,
   undoYes: "Zurücknehmen",
   undoNo: "Behalten",
-  undone: (row: number) => `Zeile ${row} der Tabelle der Festlegungen ist leer: Es gilt wieder, was vorher galt.`,
+  undone: (from: number, to: number) =>
+    `In der Tabelle der Festlegungen geleert: ${rows(from, to)}. Es gilt wieder, was vorher galt.`,
   unknownLoad: "keine Laststufe",
 };

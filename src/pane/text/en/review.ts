@@ -1,3 +1,5 @@
+const rows = (from: number, to: number): string => (from === to ? `row ${from}` : `rows ${from} to ${to}`);
+
 export const review = {
   heading: "Review of the time curves",
   looking: "Reading the data sheet…",
@@ -97,10 +99,11 @@ export const review = {
   noInitials: "no initials",
   superseded: "no longer counts",
   undo: "Take back the last change…",
-  undoAsk: (load: string, change: string, details: string, row: number) =>
-    `This clears row ${row} of the table of picks, and no other: ${load}, ${change} (${details}).`,
+  undoAsk: (load: string, changes: string, details: string, from: number, to: number) =>
+    `This clears ${rows(from, to)} of the table of picks, and no other: ${load}, ${changes} (${details}).`,
   undoYes: "Take it back",
   undoNo: "Keep it",
-  undone: (row: number) => `Row ${row} of the table of picks is cleared: what counted before counts again.`,
+  undone: (from: number, to: number) =>
+    `Cleared in the table of picks: ${rows(from, to)}. What counted before counts again.`,
   unknownLoad: "no load",
 };
