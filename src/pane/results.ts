@@ -58,7 +58,7 @@ export type Assumption = "gs assumed" | "gs unsaid" | "no deflections" | "no sea
 export interface Results {
   readonly groups: readonly { readonly group: Group; readonly lines: readonly Line[] }[];
   readonly methods?: MethodSpread;
-  /** cv carried on, over the loads that begin at the preconsolidation stress or above: least, greatest and how many. */
+  /** cv carried on over the virgin loads, those that begin at the greatest stress so far and not below the preconsolidation stress. */
   readonly virginCv?: { readonly least: Shown; readonly greatest: Shown; readonly count: number };
   readonly loads: readonly LoadLine[];
   readonly remarks: readonly { readonly name: (typeof REMARKS)[number]; readonly remark: string }[];
@@ -201,18 +201,22 @@ function loadsOf(cells: Cells, record: TestRecord): LoadLine[] {
   const rows = Array.from({ length: cells.values.load_stress?.length ?? 0 }, (_, row) => row);
   const seating = cells.shown("seating_stress")?.value ?? 0;
   let before = seating;
+  let greatest = seating;
   return rows.flatMap((row): LoadLine[] => {
     const stress = cells.shown("load_stress", row);
     const number = cells.has("load_number") ? cells.shown("load_number", row)?.value : row + 1;
     if (!stress || number === undefined || !record.loads.some((load) => load.number === number)) return [];
     const from = before;
+    // A load of a reloading branch is none, nor one that begins on it.
+    const isVirgin = yieldStress !== undefined && stress.value > from && from >= Math.max(yieldStress, greatest);
     before = stress.value;
+    greatest = Math.max(greatest, before);
     return [
       {
         number,
         row,
         cells: Object.fromEntries(LOAD_COLUMNS.map((name) => [name, cells.shown(name, row)])) as LoadLine["cells"],
-        isVirgin: yieldStress !== undefined && stress.value > from && from >= yieldStress,
+        isVirgin,
         remark: [cells.text("load_remark", row)].find((remark) => remark !== "" && remark !== "ok"),
       },
     ];

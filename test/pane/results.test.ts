@@ -57,7 +57,12 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(virgin.length).toBeGreaterThan(1);
     const applied = values.load_stress.map(([value]) => Number(value));
     for (const { row, isVirgin } of results.loads)
-      expect(isVirgin).toBe(row > 0 && applied[row - 1] >= stress && applied[row] > applied[row - 1]);
+      expect(isVirgin).toBe(
+        row > 0 &&
+          applied[row - 1] >= stress &&
+          applied[row - 1] === Math.max(...applied.slice(0, row)) &&
+          applied[row] > applied[row - 1],
+      );
     const cvs = virgin.flatMap(({ row }) => {
       const cv = values.cv_chosen[row][0];
       return typeof cv === "number" ? cv : [];
@@ -67,6 +72,22 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
       least: { value: Math.min(...cvs) },
       greatest: { value: Math.max(...cvs) },
     });
+  });
+
+  test("a reloading branch above the preconsolidation stress is not virgin, nor a load that leaves it", () => {
+    const stress = lineOf(results, "preconsolidation_stress").shown!.value;
+    const steps = [1, 4, 2, 4, 8, 4, 16].map((step) => step * stress);
+    const { loads } = of(withValues(values, { load_stress: steps }));
+    // From the yield stress on; 4 to 8 after 2 was reloaded to 4; not 2 to 4, and not 4 to 16 after unloading from 8.
+    expect(loads.slice(0, steps.length).map(({ isVirgin }) => isVirgin)).toEqual([
+      false,
+      true,
+      false,
+      false,
+      true,
+      false,
+      false,
+    ]);
   });
 
   test("nothing is assumed in it, and every load is there", () => {

@@ -39,9 +39,9 @@ export const results = {
   cv: "cv der Erstbelastung",
   cvCount: (count: number) =>
     count === 1
-      ? "1 Laststufe, die bei σ′p oder darüber beginnt"
-      : `${count} Laststufen, die bei σ′p oder darüber beginnen`,
-  noCv: "Keine Laststufe, die bei σ′p oder darüber beginnt, hat ein cv.",
+      ? "1 Laststufe, begonnen bei der bis dahin größten Spannung und nicht unter σ′p"
+      : `${count} Laststufen, je begonnen bei der bis dahin größten Spannung und nicht unter σ′p`,
+  noCv: "Keine Laststufe, die bei der bis dahin größten Spannung und nicht unter σ′p beginnt, hat ein cv.",
   goTo: (what: string) => `${what}, zur Zelle gehen`,
   absent: {
     noCell: (name: string) => `fehlt: Das Blatt hat keine Zelle mit dem Namen ${name}`,

@@ -37,8 +37,10 @@ export const results = {
   methodNone: "does not apply; the sheet says why",
   cv: "cv of virgin loads",
   cvCount: (count: number) =>
-    count === 1 ? "1 load that begins at or above σ′p" : `${count} loads that begin at or above σ′p`,
-  noCv: "No load that begins at or above σ′p has a cv.",
+    count === 1
+      ? "1 load, begun at the greatest stress so far and not below σ′p"
+      : `${count} loads, each begun at the greatest stress so far and not below σ′p`,
+  noCv: "No load that begins at the greatest stress so far, and not below σ′p, has a cv.",
   goTo: (what: string) => `${what}, go to the cell`,
   absent: {
     noCell: (name: string) => `not there: the sheet has no cell named ${name}`,
