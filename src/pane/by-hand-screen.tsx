@@ -1,5 +1,5 @@
 /** Results beside values by hand, signed on a sheet of their own; and how each number came about. */
-import { Button, Field, Input, makeStyles, Select, Spinner, Text, tokens } from "@fluentui/react-components";
+import { Button, Field, Input, makeStyles, Select, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { bookSheet, calculationBook, type Entry } from "../checks/book";
 import {
@@ -15,10 +15,10 @@ import type { NamedValues, TestRecord } from "../datasheet/record";
 import type { WorkbookPort } from "../workbook/port";
 import { appendRows, timeStamp } from "./checks-state";
 import { Notice } from "./notice";
+import { RecordFrame } from "./record-frame";
 import { Step } from "./readings-parts";
 import { useStyles as useSharedStyles } from "./readings-styles";
 import { sentenceOf } from "./sentence";
-import { SheetChooser } from "./sheet-chooser";
 import { text } from "./text";
 import { numberText } from "./text/number";
 import { useRecord } from "./use-record";
@@ -57,36 +57,17 @@ interface ScreenProps {
 type Telling = { readonly intent: "success" | "error" | "warning"; readonly sentence: string };
 
 export function ByHandScreen({ port }: { port: WorkbookPort }) {
-  const styles = useSharedStyles();
-  const { sheets, sheet, values, record, error, choose, again } = useRecord(port);
+  const followed = useRecord(port);
+  const { sheet, values, record } = followed;
   return (
-    <div className={styles.column}>
-      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
-        {words.heading}
-      </Text>
-      <Text block>{words.purpose}</Text>
-      {error !== undefined && (
-        <>
-          <Notice intent="error">{error}</Notice>
-          <div>
-            <Button onClick={again}>{words.again}</Button>
-          </div>
-        </>
-      )}
-      <SheetChooser sheets={sheets} chosen={sheet} onChoose={choose} />
-      {sheet !== undefined && values && record ? (
+    <RecordFrame words={words} followed={followed}>
+      {sheet !== undefined && values && record && (
         <>
           <Compare key={`compare ${sheet}`} {...{ port, sheet, values, record }} />
           <Working key={`working ${sheet}`} {...{ port, sheet, values, record }} />
         </>
-      ) : sheets?.length === 0 ? (
-        <Notice intent="info" title={words.emptyTitle}>
-          {words.empty}
-        </Notice>
-      ) : (
-        error === undefined && <Spinner label={words.reading} labelPosition="after" size="tiny" />
       )}
-    </div>
+    </RecordFrame>
   );
 }
 

@@ -11,10 +11,10 @@ import type { WorkbookPort } from "../workbook/port";
 import { Ags4Part } from "./ags4-part";
 import { acknowledge, reviewState, timeStamp, type ReviewState } from "./checks-state";
 import { Notice } from "./notice";
+import { RecordFrame } from "./record-frame";
 import { Step } from "./readings-parts";
 import { useStyles as useSharedStyles } from "./readings-styles";
 import { sentence, sentenceOf } from "./sentence";
-import { SheetChooser } from "./sheet-chooser";
 import { text } from "./text";
 import { useRecord } from "./use-record";
 
@@ -59,33 +59,14 @@ type Filter = keyof typeof words.filters;
 type GoTo = (address: string) => void;
 
 export function ChecksScreen({ port }: { port: WorkbookPort }) {
-  const styles = useSharedStyles();
-  const { sheets, sheet, values, record, error, choose, again } = useRecord(port);
+  const followed = useRecord(port);
+  const { sheet, values, record, again } = followed;
   return (
-    <div className={styles.column}>
-      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
-        {words.heading}
-      </Text>
-      <Text block>{words.purpose}</Text>
-      {error !== undefined && (
-        <>
-          <Notice intent="error">{error}</Notice>
-          <div>
-            <Button onClick={again}>{words.again}</Button>
-          </div>
-        </>
-      )}
-      <SheetChooser sheets={sheets} chosen={sheet} onChoose={choose} />
-      {sheet !== undefined && values && record ? (
+    <RecordFrame words={words} followed={followed}>
+      {sheet !== undefined && values && record && (
         <Review key={sheet} port={port} sheet={sheet} values={values} record={record} again={again} />
-      ) : sheets?.length === 0 ? (
-        <Notice intent="info" title={words.emptyTitle}>
-          {words.empty}
-        </Notice>
-      ) : (
-        error === undefined && <Spinner label={words.reading} labelPosition="after" size="tiny" />
       )}
-    </div>
+    </RecordFrame>
   );
 }
 

@@ -1,15 +1,15 @@
 /** The numbers of a test at a glance: what they spread over, what is assumed, what is missing and why. Each leads to its cell. */
-import { Button, Link, makeStyles, Spinner, Text, tokens } from "@fluentui/react-components";
+import { Link, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
 import { cellAddress } from "../datasheet/address";
 import type { Box, WorkbookPort } from "../workbook/port";
 import { Notice } from "./notice";
+import { RecordFrame } from "./record-frame";
 import { Step } from "./readings-parts";
 import { useStyles as useSharedStyles } from "./readings-styles";
 import { LOAD_COLUMNS, resultsOf, type Absence, type Line, type Results, type Shown } from "./results";
 import { ResultsLoads } from "./results-loads";
 import { sentenceOf } from "./sentence";
-import { SheetChooser } from "./sheet-chooser";
 import { text } from "./text";
 import { numberText } from "./text/number";
 import { useRecord } from "./use-record";
@@ -163,8 +163,8 @@ function usePlaces(port: WorkbookPort, sheet: string | undefined, values: unknow
 }
 
 export function ResultsScreen({ port }: { port: WorkbookPort }) {
-  const shared = useSharedStyles();
-  const { sheets, sheet, values, record, error, choose, again } = useRecord(port);
+  const followed = useRecord(port);
+  const { sheet, values, record } = followed;
   const [failure, setFailure] = useState<string>();
   const places = usePlaces(port, sheet, values);
   const results = useMemo(() => (values && record ? resultsOf(values, record) : undefined), [values, record]);
@@ -181,30 +181,9 @@ export function ResultsScreen({ port }: { port: WorkbookPort }) {
   };
 
   return (
-    <div className={shared.column}>
-      <Text as="h1" size={400} weight="semibold" block className={shared.title}>
-        {words.heading}
-      </Text>
-      {error !== undefined && (
-        <>
-          <Notice intent="error">{error}</Notice>
-          <div>
-            <Button onClick={again}>{words.again}</Button>
-          </div>
-        </>
-      )}
-      {failure !== undefined && <Notice intent="error">{failure}</Notice>}
-      <SheetChooser sheets={sheets} chosen={sheet} onChoose={choose} />
-      {results ? (
-        <AllResults results={results} goTo={goTo} />
-      ) : sheets?.length === 0 ? (
-        <Notice intent="info" title={words.emptyTitle}>
-          {words.empty}
-        </Notice>
-      ) : (
-        error === undefined && <Spinner label={words.reading} labelPosition="after" size="tiny" />
-      )}
-    </div>
+    <RecordFrame words={words} followed={followed} failure={failure}>
+      {results && <AllResults results={results} goTo={goTo} />}
+    </RecordFrame>
   );
 }
 

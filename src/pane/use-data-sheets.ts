@@ -3,8 +3,8 @@ import { useCallback, useEffect, useState } from "react";
 import { FILE_SHEET_PREFIX, LAYOUT_NAMES, layoutFrom } from "../datasheet/logger/file-sheet";
 import { DATA_SHEET_NAME, TARGET_NAMES, targetOf, type Target } from "../datasheet/logger/target";
 import type { WorkbookPort } from "../workbook/port";
+import { follow } from "./follow";
 import type { Remembered } from "./readings-columns";
-import { sentenceOf } from "./sentence";
 
 export interface DataSheets {
   /** undefined until the workbook has answered. */
@@ -51,36 +51,16 @@ export function useDataSheets(
 
   useEffect(() => {
     if (still) return;
-    let gone = false;
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    let unsubscribe: (() => void) | undefined;
-    let latest = 0;
-    const read = async (): Promise<void> => {
-      const mine = ++latest;
-      try {
-        const next = await look(port, wanted);
-        if (gone || mine !== latest) return;
+    return follow(port, {
+      pause: PAUSE,
+      read: () => look(port, wanted),
+      found: (next) => {
         setSheets(next);
         // The first sheet that was found stays chosen, whichever sheet is shown later.
         if (wanted === undefined && next.chosen !== undefined) setWanted(next.chosen);
-      } catch (error) {
-        if (!gone && mine === latest) setSheets((before) => ({ ...before, error: sentenceOf(error) }));
-      }
-    };
-    const changed = (): void => {
-      clearTimeout(timer);
-      timer = setTimeout(read, PAUSE);
-    };
-    void read();
-    port.onChange(changed).then(
-      (stop) => (gone ? stop() : (unsubscribe = stop)),
-      (error) => gone || setSheets((before) => ({ ...before, error: sentenceOf(error) })),
-    );
-    return () => {
-      gone = true;
-      clearTimeout(timer);
-      unsubscribe?.();
-    };
+      },
+      failed: (error) => setSheets((before) => ({ ...before, error })),
+    });
   }, [port, wanted, asked, still]);
 
   return { ...sheets, choose: setWanted, again: useCallback(() => setAsked((count) => count + 1), []) };

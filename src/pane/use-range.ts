@@ -4,8 +4,8 @@
  */
 import { useCallback, useEffect, useState } from "react";
 import type { WorkbookPort } from "../workbook/port";
+import { follow } from "./follow";
 import { rangeOf, type Range } from "./selected-range";
-import { sentenceOf } from "./sentence";
 
 export interface Followed {
   /** null where nothing that could be plotted is selected, undefined until the workbook has answered. */
@@ -29,38 +29,16 @@ export function useRange(port: WorkbookPort): Followed & { readonly again: () =>
   const [asked, setAsked] = useState(0);
 
   useEffect(() => {
-    let gone = false;
-    let latest = 0;
     let range: Range | null = null;
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    let unsubscribe: (() => void) | undefined;
-
-    const read = async (): Promise<void> => {
-      const mine = ++latest;
-      try {
-        const next = await readRange(port, range);
-        if (gone || mine !== latest) return;
+    return follow(port, {
+      pause: PAUSE,
+      read: () => readRange(port, range),
+      found: (next) => {
         range = next;
         setFollowed({ range });
-      } catch (error) {
-        if (!gone && mine === latest) setFollowed({ error: sentenceOf(error) });
-      }
-    };
-    const changed = (): void => {
-      clearTimeout(timer);
-      timer = setTimeout(read, PAUSE);
-    };
-
-    void read();
-    port.onChange(changed).then(
-      (stop) => (gone ? stop() : (unsubscribe = stop)),
-      (error) => gone || setFollowed({ error: sentenceOf(error) }),
-    );
-    return () => {
-      gone = true;
-      clearTimeout(timer);
-      unsubscribe?.();
-    };
+      },
+      failed: (error) => setFollowed({ error }),
+    });
   }, [port, asked]);
 
   return { ...followed, again: useCallback(() => setAsked((count) => count + 1), []) };

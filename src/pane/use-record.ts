@@ -3,7 +3,7 @@ import { useCallback, useEffect, useState } from "react";
 import { readRecord, RECORD_NAMES, type NamedValues, type TestRecord } from "../datasheet/record";
 import { DATA_SHEET_NAME } from "../datasheet/logger/target";
 import type { WorkbookPort } from "../workbook/port";
-import { sentenceOf } from "./sentence";
+import { follow } from "./follow";
 
 export interface RecordOfSheet {
   /** Names of the data sheets; undefined until the workbook has answered, empty where there is none. */
@@ -28,47 +28,29 @@ async function read(port: WorkbookPort, wanted: string | undefined): Promise<Rec
   return { sheets, sheet, values, record: readRecord(values) };
 }
 
+export interface FollowedRecord extends RecordOfSheet {
+  readonly choose: (sheet: string) => void;
+  readonly again: () => void;
+}
+
 /** `still` keeps the picture as it is, while the pane itself writes. */
-export function useRecord(
-  port: WorkbookPort,
-  still = false,
-): RecordOfSheet & { readonly choose: (sheet: string) => void; readonly again: () => void } {
+export function useRecord(port: WorkbookPort, still = false): FollowedRecord {
   const [wanted, setWanted] = useState<string>();
   const [asked, setAsked] = useState(0);
   const [found, setFound] = useState<RecordOfSheet>({});
 
   useEffect(() => {
     if (still) return;
-    let gone = false;
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    let unsubscribe: (() => void) | undefined;
-    let latest = 0;
-    const look = async (): Promise<void> => {
-      const mine = ++latest;
-      try {
-        const next = await read(port, wanted);
-        if (gone || mine !== latest) return;
+    return follow(port, {
+      pause: PAUSE,
+      read: () => read(port, wanted),
+      found: (next) => {
         setFound(next);
         // The first sheet that was found stays chosen, whichever sheet is shown later.
         if (wanted === undefined && next.sheet !== undefined) setWanted(next.sheet);
-      } catch (error) {
-        if (!gone && mine === latest) setFound((before) => ({ ...before, error: sentenceOf(error) }));
-      }
-    };
-    const changed = (): void => {
-      clearTimeout(timer);
-      timer = setTimeout(look, PAUSE);
-    };
-    void look();
-    port.onChange(changed).then(
-      (stop) => (gone ? stop() : (unsubscribe = stop)),
-      (error) => gone || setFound((before) => ({ ...before, error: sentenceOf(error) })),
-    );
-    return () => {
-      gone = true;
-      clearTimeout(timer);
-      unsubscribe?.();
-    };
+      },
+      failed: (error) => setFound((before) => ({ ...before, error })),
+    });
   }, [port, wanted, asked, still]);
 
   return { ...found, choose: setWanted, again: useCallback(() => setAsked((count) => count + 1), []) };
