@@ -49,7 +49,8 @@ function longTest(): SheetPlan {
     series.push(shape.map((share) => Math.round(from + (reloads ? 150 : -150) * share)));
   }
   const named = series.map((values, index) => [`readings_${String(index + 1).padStart(2, "0")}`, values] as const);
-  const { notice: _, ...typed } = cells;
+  const { notice, ...typed } = cells;
+  expect(notice).toBeDefined();
   return fillSheet(blankSheet("SI", { loads: LOADS, readingRows: 60 }), {
     ...typed,
     ...columns,
