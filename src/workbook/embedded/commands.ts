@@ -108,7 +108,7 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
     add("UPDATE_CELL", {
       row: cell.row,
       col: cell.col,
-      content: cell.formula !== undefined ? content : typed(content),
+      content: cell.formula !== undefined ? content : typed(content, cell.format),
     });
   }
 

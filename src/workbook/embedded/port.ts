@@ -180,9 +180,11 @@ export class EmbeddedPort implements WorkbookPort {
     checkFill(sheet, values, blank, contents);
     const commands = Object.entries(values).flatMap(([name, list]) => {
       const { left: col, top } = this.#zoneNamed(sheetId, name)!;
-      return list.flatMap((value, i) =>
-        value === null ? [] : [{ type: "UPDATE_CELL", sheetId, col, row: top + i, content: typed(value) }],
-      );
+      return list.flatMap((value, i) => {
+        if (value === null) return [];
+        const position = { sheetId, col, row: top + i };
+        return [{ type: "UPDATE_CELL", ...position, content: typed(value, getters.getCell(position)?.format) }];
+      });
     });
     this.#carryOut(commands, `The sheet "${sheet}" could not be written`);
   }

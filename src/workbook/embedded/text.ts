@@ -12,11 +12,22 @@ function wouldChange(text: string): boolean {
   );
 }
 
-/** A text as it has to be typed to stay that text: an apostrophe in front where the engine would read something else. */
-export const typedText = (text: string): string => (wouldChange(text) ? `'${text}` : text);
+/** The format of a cell that keeps what is typed as text. */
+export const TEXT_FORMAT = "@";
 
-/** A constant as it has to be typed. */
-export function typed(value: CellValue): string {
-  if (typeof value === "string") return typedText(value);
+/** In a cell of text only what begins as a formula would become something else, and an apostrophe would show. */
+const wouldBeFormula = (text: string): boolean => /^[=+]/.test(text);
+
+/** A text as it has to be typed to stay that text: an apostrophe in front where the engine would read something else. */
+export const typedText = (text: string, format?: string): string =>
+  (format === TEXT_FORMAT ? wouldBeFormula(text) : wouldChange(text)) ? `'${text}` : text;
+
+/** The text of a cell of text without an apostrophe that it does not need. */
+export const bareText = (content: string): string =>
+  content.startsWith("'") && !wouldBeFormula(content.slice(1)) ? content.slice(1) : content;
+
+/** A constant as it has to be typed into a cell of a format. */
+export function typed(value: CellValue, format?: string): string {
+  if (typeof value === "string") return typedText(value, format);
   return typeof value === "boolean" ? String(value).toUpperCase() : String(value);
 }

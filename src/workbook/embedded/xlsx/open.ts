@@ -6,7 +6,7 @@ import { Model } from "../engine";
 import { toEngineFormat } from "../formats";
 import { freeNames, type LocalNames } from "../names";
 import type { Note } from "../notes";
-import { typedText } from "../text";
+import { bareText, TEXT_FORMAT, typedText } from "../text";
 import type { Protection } from "../protection";
 import type { OpenWorkbook } from "../workbook";
 import type { Zone } from "../zones";
@@ -188,6 +188,22 @@ function patchStyles(document: Document): void {
     append(formats, "numFmt", { numFmtId: id, formatCode });
 }
 
+/** In cells of text the engine shows the apostrophe that keeps a text from being read as a number or a date: it is not needed there. */
+function bareTexts(sheet: any, formats: Readonly<Record<string, string>>): void {
+  const zones = Object.entries<number>(sheet.formats ?? {})
+    .filter(([, id]) => formats[id] === TEXT_FORMAT)
+    .map(([address]) => helpers.toZone(address));
+  if (zones.length === 0) return;
+  for (const [address, content] of Object.entries<string>(sheet.cells)) {
+    if (!content?.startsWith?.("'")) continue;
+    const { left: col, top: row } = helpers.toZone(address);
+    const isText = zones.some(
+      ({ left, right, top, bottom }) => col >= left && col <= right && row >= top && row <= bottom,
+    );
+    if (isText) sheet.cells[address] = bareText(content);
+  }
+}
+
 /** The workbook's part and each sheet's, by the file's own relationships. */
 function findSheets(parts: Parts) {
   const types = parts.document("[Content_Types].xml");
@@ -302,6 +318,7 @@ function read(bytes: Uint8Array): Opened {
   styles.forEach(patchStyles);
   const data = load({ ...Object.fromEntries(parts.entries()), ...pictures } as never) as any;
   data.namedRanges = names.ranges;
+  for (const sheet of data.sheets) bareTexts(sheet, data.formats);
   for (const sheet of data.sheets) {
     const { words, charts, ...rest } = kept.get(sheet.name) ?? {};
     for (const rule of sheet.dataValidationRules) {
