@@ -116,6 +116,17 @@ function timeBlock(
   };
 }
 
+/** A dashed line over the whole height at the stress that a cell holds; nothing while it holds none. */
+function upright(letters: string, heading: string, cell: string, { x, y }: Frame) {
+  const [across, up] = [`${letters} x`, `${letters} y`];
+  const columns: BlockColumn[] = [
+    { name: across, heading, rows: 2, cells: () => Array(2).fill(`=IF(ISNUMBER(${cell}),${cell},${x.domain[0]})`) },
+    { name: up, heading: "y", rows: 2, cells: () => y.domain.map((end) => `=IF(ISNUMBER(${cell}),${end},NA())`) },
+  ];
+  const series: BlockSeries = { name: letters, style: "dashed", lettered: true, x: across, y: up };
+  return { columns, series };
+}
+
 interface CurveSource {
   readonly stresses: Source;
   /** Each value as an expression that gives a number, or a text where there is none. */
@@ -124,11 +135,13 @@ interface CurveSource {
   readonly values?: string;
   readonly kind: "e" | "strain";
   readonly method?: MethodName;
+  /** The in-situ stress, as a cell. */
+  readonly inSitu?: string;
 }
 
 /** Columns of a compression curve and a method's construction, in the method's own plane. */
 function curveBlock(
-  { stresses, value, values, kind, method }: CurveSource,
+  { stresses, value, values, kind, method, inSitu }: CurveSource,
   spec: PlotSpec,
 ): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
   const frame = frameOf(spec);
@@ -180,10 +193,11 @@ function curveBlock(
     { name: "loading", style: "points", symbol: "filled", x: "x", y: "loading" },
     { name: "unloading", style: "points", symbol: "open", x: "x", y: "unloading" },
   ];
+  const marks = inSitu ? [upright("σ′v0", "In-situ stress", inSitu, frame)] : [];
   return {
     ...frame,
-    columns: [...columns, ...drawn.columns],
-    series: [...drawn.series, ...(isOwnPlane && isDrawn ? [] : test)],
+    columns: [...columns, ...drawn.columns, ...marks.flatMap((mark) => mark.columns)],
+    series: [...marks.map((mark) => mark.series), ...drawn.series, ...(isOwnPlane && isDrawn ? [] : test)],
   };
 }
 
@@ -259,22 +273,9 @@ function coefficientBlock(
   const columns = [...helpers];
   const series: BlockSeries[] = [];
   if (yieldStress) {
-    const [low, high] = frame.y.domain;
-    columns.push(
-      {
-        name: "yield x",
-        heading: "Preconsolidation stress",
-        rows: 2,
-        cells: () => Array(2).fill(`=IF(ISNUMBER(${yieldStress}),${yieldStress},${frame.x.domain[0]})`),
-      },
-      {
-        name: "yield y",
-        heading: "y",
-        rows: 2,
-        cells: () => [low, high].map((end) => `=IF(ISNUMBER(${yieldStress}),${end},NA())`),
-      },
-    );
-    series.push({ name: "σ′p", style: "dashed", lettered: true, x: "yield x", y: "yield y" });
+    const mark = upright("σ′p", "Preconsolidation stress", yieldStress, frame);
+    columns.push(...mark.columns);
+    series.push(mark.series);
   }
   const shown = (values: Source, when: (where: Where, i: number) => string) =>
     each((i, where) => {
@@ -421,9 +422,12 @@ function compressionOf(sheet: Sheet, kind: "e" | "strain", method?: MethodName):
       : ends.map((value, row) =>
           primary && sheet.word("curve_point", row) === "d100" ? (primaries[row] ?? null) : value,
         );
+  const stress = sheet.number("in_situ_stress");
   const spec = compressionPlot(sheet.numbers("load_stress"), values, kind, {
     stressUnit: sheet.word("stress_unit") || undefined,
     method,
+    // So that the frame reaches to it; the chart's own line follows the cell.
+    marks: stress ? [{ label: "in-situ stress", letters: "σ′v0", stress }] : [],
   });
   if (!spec.ok) return spec;
   return given(
@@ -436,6 +440,7 @@ function compressionOf(sheet: Sheet, kind: "e" | "strain", method?: MethodName):
           values: kind === "e" ? curve!.whole : undefined,
           kind,
           method,
+          inSitu: sheet.address("in_situ_stress"),
         },
         spec.value,
       ),

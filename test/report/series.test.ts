@@ -126,6 +126,8 @@ describe("what a chart of the demonstration shows is the plot of the pane", () =
       expect(spec.refusal === undefined).toBe(method !== "janbu");
       const found = await drawn({ plot: "compression", value, method });
       expectPlot(found, spec, { "preconsolidation stress": "σ′p" });
+      const [inSitu] = numbers("in_situ_stress");
+      expect(found["σ′v0"].map(([x]) => x)).toEqual([inSitu, inSitu]);
     }
   });
 
