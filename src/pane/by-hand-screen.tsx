@@ -71,6 +71,26 @@ export function ByHandScreen({ port }: { port: WorkbookPort }) {
   );
 }
 
+interface ResultsOfProps {
+  /** The number of a load; "" is the test as a whole. */
+  readonly load: string;
+  readonly loads: readonly number[];
+  readonly onChoose: (load: string) => void;
+}
+
+const ResultsOf = ({ load, loads, onChoose }: ResultsOfProps) => (
+  <Field label={words.of}>
+    <Select value={load} onChange={(_, { value }) => onChoose(value)}>
+      <option value="">{words.test}</option>
+      {loads.map((number) => (
+        <option key={number} value={String(number)}>
+          {words.load(number)}
+        </option>
+      ))}
+    </Select>
+  </Field>
+);
+
 /** What was typed for a quantity; a tolerance in percent, where it is not the usual one. */
 interface Typed {
   readonly key: string;
@@ -153,16 +173,7 @@ function Compare({ port, sheet, values, record }: ScreenProps) {
   return (
     <Step title={words.compare}>
       <div className={shared.fields}>
-        <Field label={words.of}>
-          <Select value={load} onChange={(_, { value }) => setLoad(value)}>
-            <option value="">{words.test}</option>
-            {loads.map((number) => (
-              <option key={number} value={String(number)}>
-                {words.load(number)}
-              </option>
-            ))}
-          </Select>
-        </Field>
+        <ResultsOf load={load} loads={loads} onChoose={setLoad} />
         <Field label={words.quantity}>
           <Select value={pick?.key ?? ""} onChange={(_, { value }) => setChosen(value)} lang="en">
             {offered.map((one) => (
@@ -303,16 +314,7 @@ function Working({ port, sheet, values, record }: ScreenProps) {
       ) : (
         <>
           <div className={shared.fields}>
-            <Field label={words.of}>
-              <Select value={load} onChange={(_, { value }) => setLoad(value)}>
-                <option value="">{words.test}</option>
-                {loads.map((number) => (
-                  <option key={number} value={String(number)}>
-                    {words.load(number)}
-                  </option>
-                ))}
-              </Select>
-            </Field>
+            <ResultsOf load={load} loads={loads} onChoose={setLoad} />
           </div>
           <dl className={shared.list} lang="en">
             {shown.map((entry) => (

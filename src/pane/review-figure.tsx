@@ -1,11 +1,12 @@
 /** A time curve with handles over it: the picks of its construction, moved by pointer or by keys. */
 import { makeStyles, mergeClasses, Text, tokens } from "@fluentui/react-components";
-import { useEffect, useMemo, useRef, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
 import type { PlotAxis, PlotSpec } from "../plots/spec";
 import { drawPlot, frameOf } from "../plots/svg";
 import type { PickName } from "../reduction/increment/picks";
 import { onAxes, placeOf, valueAt, valueByKey, type Handle, type HandleSet } from "./review-handles";
 import { text } from "./text";
+import { useWidth } from "./use-width";
 
 const words = text.review;
 
@@ -57,20 +58,6 @@ const useStyles = makeStyles({
   notes: { color: tokens.colorNeutralForeground2 },
 });
 
-/** The width that the drawing has, followed; before it is known, that of a narrow pane. */
-function useWidth(): [React.RefObject<HTMLDivElement>, number] {
-  const ref = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(NARROWEST + 40);
-  useEffect(() => {
-    const element = ref.current;
-    if (!element || typeof ResizeObserver === "undefined") return;
-    const observer = new ResizeObserver(() => element.clientWidth > 0 && setWidth(element.clientWidth));
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, []);
-  return [ref, Math.min(WIDEST, Math.max(NARROWEST, width))];
-}
-
 /** Handles of one kind that would lie on each other are moved apart; the order of their places stays. */
 function apart(places: readonly number[]): number[] {
   const order = places.map((_, index) => index).sort((a, b) => places[a] - places[b]);
@@ -100,7 +87,7 @@ export interface ReviewFigureProps {
 
 export function ReviewFigure({ spec, set, byHand, unit, onPick, onDrop }: ReviewFigureProps) {
   const styles = useStyles();
-  const [ref, width] = useWidth();
+  const [ref, width] = useWidth(NARROWEST, WIDEST);
   /** The axes stand still while a handle is dragged. */
   const [held, setHeld] = useState<{ name: PickName; x: PlotAxis; y: PlotAxis }>();
   const drawn = useMemo(() => (held ? onAxes(spec, held.x, held.y) : spec), [spec, held]);
