@@ -1,38 +1,27 @@
 /** The reviewer's checks and the comparison by hand beside a real sheet. */
 import { readFileSync } from "node:fs";
-import type { Frame, FrameLocator, Page } from "playwright-core";
-import { readNames, sheetNames, showSheet, takePicture, withBrowser, type HostPage } from "./page";
+import type { FrameLocator, Page } from "playwright-core";
+import {
+  paneViolations,
+  paneWidths,
+  readNames,
+  setPaneWidth,
+  sheetNames,
+  showSheet,
+  takePicture,
+  withBrowser,
+  type HostPage,
+} from "./page";
 
 const SHEET = "Demonstration";
-const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 
-interface Axe {
-  run(root: unknown): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
-}
-declare const document: {
-  documentElement: { scrollWidth: number; clientWidth: number };
-  querySelector(selector: string): { style: { setProperty(name: string, value: string): void } };
-};
-declare const axe: Axe;
 declare const window: { clayledger: { port: any } };
 
 withBrowser("the reviewer", (openPage) => {
   let host: HostPage;
   let page: Page;
   let pane: FrameLocator;
-  let frame: Frame;
 
-  const violations = async (): Promise<string[]> => {
-    await frame.evaluate(AXE);
-    const found = await frame.evaluate(() => axe.run(document));
-    return found.violations.flatMap(({ id, nodes }) =>
-      nodes.map((node) => `${id}: ${node.failureSummary} ${node.html}`),
-    );
-  };
-  const overflow = (): Promise<number> =>
-    frame.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-  const setWidth = (width: number) =>
-    page.evaluate((px) => document.querySelector(".desk").style.setProperty("--pane-width", `${px}px`), width);
   const told = (sentence: string | RegExp) =>
     pane.locator("[role=status], [role=alert]").filter({ hasText: sentence }).first().waitFor();
   /** Types over a cell of a name, with the protection lifted, as somebody in a hurry does. */
@@ -54,7 +43,6 @@ withBrowser("the reviewer", (openPage) => {
     host = await openPage();
     page = host.page;
     pane = page.frameLocator("#pane");
-    frame = page.frame({ url: /pane\.html/ })!;
   });
 
   test("sees that the demonstration's cells are whole, and its questions with both numbers", async () => {
@@ -63,10 +51,11 @@ withBrowser("the reviewer", (openPage) => {
     await pane.getByText(/questions pass; \d+ of 63 cannot be asked/).waitFor();
     await pane.getByLabel("Show questions").selectOption("all");
     await pane.getByText("Q01 ").waitFor();
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
     for (const width of [320, 480]) {
-      await setWidth(width);
-      expect(await overflow()).toBe(0);
+      await setPaneWidth(page, width);
+      const { shown, content } = await paneWidths(page);
+      expect(content).toBe(shown);
       await takePicture(page, `pane-checks-${width}`);
     }
   });
@@ -112,7 +101,7 @@ withBrowser("the reviewer", (openPage) => {
       [row],
     );
     await told(/changes Q01.note_above from 102 to 90|changes Q01.note_above/);
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
   });
 
   test("downloads a strict AGS4 file once its cells are filled, and names those that are not", async () => {
@@ -134,11 +123,11 @@ withBrowser("the reviewer", (openPage) => {
     expect(written).toMatch(/^"GROUP","PROJ"\r\n/);
     expect(written).toContain('"GROUP","CONS"');
     await pane.getByText("the 240 readings of deformation against time").waitFor();
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
   });
 
   test("compares by hand, and signs on a sheet of its own", async () => {
-    await setWidth(480);
+    await setPaneWidth(page, 480);
     await pane.getByRole("tab", { name: "By hand" }).click();
     const quantity = pane.getByLabel("Quantity");
     await quantity.selectOption("compression_index");
@@ -151,7 +140,7 @@ withBrowser("the reviewer", (openPage) => {
     await pane.getByLabel("Void ratio, initial e0, by hand").fill((e0 * 1.02).toFixed(3));
     await pane.getByText(/^agrees: difference/).waitFor();
     await pane.getByText(/^differs: difference/).waitFor();
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "pane-by-hand-480");
     await pane.getByRole("textbox", { name: "Initials", exact: true }).fill("RV");
     await pane.getByRole("button", { name: "Sign and write down" }).click();
@@ -172,8 +161,9 @@ withBrowser("the reviewer", (openPage) => {
     const book = await readNames(page, "Calculation book", ["book_quantity", "book_then", "book_now"]);
     expect(book.book_quantity.length).toBeGreaterThan(300);
     book.book_then.forEach(([then], row) => expect(book.book_now[row][0]).toBeCloseTo(then as number, 10));
-    await setWidth(320);
-    expect(await overflow()).toBe(0);
+    await setPaneWidth(page, 320);
+    const { shown, content } = await paneWidths(page);
+    expect(content).toBe(shown);
     await takePicture(page, "pane-by-hand-320");
     await showSheet(page, "Calculation book");
     await takePicture(page, "sheet-calculation-book");

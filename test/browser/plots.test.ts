@@ -2,19 +2,13 @@
 import { readFileSync } from "node:fs";
 import type { Download, Frame, FrameLocator, Page } from "playwright-core";
 import { cellAddress } from "../../src/datasheet/address";
-import { sheetNames, takePicture, typeInCell, valuesOf, withBrowser } from "./page";
+import { paneViolations, paneWidths, sheetNames, takePicture, typeInCell, valuesOf, withBrowser } from "./page";
 
 const SHEET = "Demonstration";
-const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 
-interface Axe {
-  run(root: unknown): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
-}
 declare const document: {
-  documentElement: { scrollWidth: number; clientWidth: number };
   activeElement: { textContent: string; value: string };
 };
-declare const axe: Axe;
 
 async function eventually(comes: () => Promise<boolean>): Promise<void> {
   for (const end = Date.now() + 20_000; Date.now() < end; await new Promise((resolve) => setTimeout(resolve, 100)))
@@ -37,18 +31,11 @@ withBrowser("plots of a data sheet", (openPage) => {
 
   const plot = () => pane.getByRole("img", { name: /Drawn:/ });
   const choose = (name: string) => pane.getByRole("radio", { name, exact: true }).click();
-  const violations = async (): Promise<string[]> => {
-    await frame.evaluate(AXE);
-    const found = await frame.evaluate(() => axe.run(document));
-    return found.violations.flatMap(({ id, nodes }) =>
-      nodes.map((node) => `${id}: ${node.html} ${node.failureSummary}`),
-    );
-  };
 
   test("the compression curve with the stress in situ and the preconsolidation stress", async () => {
     await plot().filter({ hasText: "virgin line" }).waitFor();
     for (const letters of ["σ′v0", "σ′p", "bisector"]) expect(await plot().textContent()).toContain(letters);
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "plots-compression");
   });
 
@@ -56,11 +43,11 @@ withBrowser("plots of a data sheet", (openPage) => {
     await choose("cv against stress");
     await plot().filter({ hasText: "cv (m2/yr)" }).waitFor();
     await pane.getByText("Circles: log time; triangles: root time.").waitFor();
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "plots-cv");
     await choose("C alpha against stress");
     await plot().filter({ hasText: "per log cycle of time" }).waitFor();
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "plots-c-alpha");
   });
 
@@ -68,7 +55,7 @@ withBrowser("plots of a data sheet", (openPage) => {
     await choose("All loads");
     const loads = pane.getByRole("listitem").getByRole("button");
     await eventually(async () => (await loads.count()) > 10);
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "plots-all-loads");
     await pane.getByRole("combobox", { name: "Time axis" }).focus();
     for (let step = 0; step < 5; step++) await page.keyboard.press("Tab");
@@ -76,7 +63,7 @@ withBrowser("plots of a data sheet", (openPage) => {
     await page.keyboard.press("Enter");
     await plot().filter({ hasText: "d100" }).waitFor();
     expect(await frame.evaluate(() => document.activeElement.value)).toBe("5");
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
   });
 
   test("the time curve follows a reading that is changed in the sheet", async () => {
@@ -147,14 +134,14 @@ withBrowser("plots of a data sheet", (openPage) => {
     const after = await sheetNames(page);
     expect(after.filter((name) => !names.includes(name))).toEqual(["Chart of Demonstration"]);
     expect(await valuesOf(page, SHEET, "A1:P250")).toEqual(before);
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "plots-chart");
   });
 
   test("dark and high contrast: nothing is lost, and no violation", async () => {
     await page.emulateMedia({ colorScheme: "dark" });
     await page.waitForTimeout(300);
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "plots-dark");
     await page.emulateMedia({ colorScheme: "light", forcedColors: "active" });
     await page.waitForTimeout(300);
@@ -167,15 +154,12 @@ withBrowser("plots of a data sheet", (openPage) => {
     for (let step = 0; step < 4; step++) await page.keyboard.press("ArrowRight");
     for (const name of ["Compression curve", "Time curve of a load", "cv against stress", "All loads"]) {
       await choose(name);
-      const { scrollWidth, clientWidth } = await frame.evaluate(() => ({
-        scrollWidth: document.documentElement.scrollWidth,
-        clientWidth: document.documentElement.clientWidth,
-      }));
-      expect(clientWidth).toBeLessThanOrEqual(320);
-      expect([name, scrollWidth]).toEqual([name, clientWidth]);
+      const { shown, content } = await paneWidths(page);
+      expect(shown).toBeLessThanOrEqual(320);
+      expect([name, content]).toEqual([name, shown]);
       await takePicture(page, `plots-320-${name.split(" ")[0].toLowerCase()}`);
     }
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
   });
 
   test("the page complained of nothing and asked nothing of the network", () => expect(complaints).toEqual([]));

@@ -1,21 +1,11 @@
 /** The report beside a real sheet: made by keyboard, without violations, live. */
-import { readFileSync } from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
-import { readNames, sheetNames, takePicture, withBrowser, type HostPage } from "./page";
-
-const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+import { paneViolations, readNames, sheetNames, takePicture, withBrowser, type HostPage } from "./page";
 
 withBrowser("the report", (openPage) => {
   let host: HostPage;
   let page: Page;
   let pane: FrameLocator;
-
-  const violations = async (): Promise<string[]> => {
-    const frame = page.frame({ url: /pane\.html/ })!;
-    await frame.evaluate(AXE);
-    const found = await frame.evaluate(() => (globalThis as any).axe.run(document));
-    return found.violations.map(({ id, nodes }: any) => `${id}: ${nodes.map(({ html }: any) => html).join(" ")}`);
-  };
 
   beforeAll(async () => {
     host = await openPage();
@@ -27,7 +17,7 @@ withBrowser("the report", (openPage) => {
     await pane.getByRole("tab", { name: "Report" }).click();
     await pane.getByRole("heading", { name: "Report", exact: true }).waitFor();
     await pane.getByText("Checked by (checked_by), cell").waitFor();
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "pane-report");
   });
 
@@ -50,7 +40,7 @@ withBrowser("the report", (openPage) => {
     expect(report_state[0][0]).toBe("The data sheet still says what it said when this report was made.");
     expect(report_prepared_by[0][0]).toBe("AB");
     await pane.getByRole("button", { name: "Show “Report Demonstration”" }).waitFor();
-    expect(await violations()).toEqual([]);
+    expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "report");
   });
 
