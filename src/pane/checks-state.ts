@@ -12,6 +12,7 @@ import { CONTENT_NAMES, integrity, type CellFinding } from "../checks/integrity"
 import { LIMIT_NAMES, LIMITS_SHEET_NAME, readLimits, type FirmLimits } from "../checks/limits";
 import type { NamedValues, TestRecord } from "../datasheet/record";
 import type { SheetName, SheetPlan, WorkbookPort } from "../workbook/port";
+import { text } from "./text";
 
 /** The sheets that have a name. */
 async function sheetsWith(port: WorkbookPort, name: string): Promise<string[]> {
@@ -29,9 +30,7 @@ export async function limitsOf(port: WorkbookPort): Promise<LimitsInWorkbook> {
   const [sheet, ...others] = await sheetsWith(port, LIMITS_SHEET_NAME);
   if (sheet === undefined) return readLimits({});
   const limits = readLimits(await port.readNames(sheet, LIMIT_NAMES), await port.listNames(sheet));
-  const more = others.length
-    ? [`${others.map((one) => `“${one}”`).join(", ")} lists limits too and is not read: “${sheet}” is`]
-    : [];
+  const more = others.length ? [text.checks.otherLimits(others, sheet)] : [];
   return { ...limits, sheet, remarks: [...limits.remarks, ...more] };
 }
 

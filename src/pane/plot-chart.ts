@@ -7,6 +7,7 @@ import type { Box, SheetName, SheetPlan } from "../workbook/port";
 import { isTimeCurve, type Choices } from "./drawing";
 import { loadDrawn, pointsOf, type SheetChoices } from "./plot-data";
 import { pairOf, type Range } from "./selected-range";
+import { text } from "./text";
 
 /** The workbook shortens it where it has to. */
 const sheetCalled = (of: string): string => `Chart of ${of}`;
@@ -24,8 +25,7 @@ export function chartOfRange(
   spec: PlotSpec,
 ): Outcome<SheetPlan> {
   const [x, y] = [range.lines[first].box, range.lines[second].box];
-  if (!x || !y)
-    return badInput("a chart is made over columns: this range lies on its side. Select the same numbers in columns");
+  if (!x || !y) return badInput(text.plot.onItsSide);
   return then(pairOf(range, first, second), ({ first: xs, second: ys }) =>
     planOf(
       range.sheet,
@@ -62,7 +62,7 @@ function otherPoints(
   const wanted = ["load_stress", `${value === "e" ? "void_ratio" : "strain"}_${at}`];
   const boxes = wanted.map((wanted) => data.names.find(({ name, place }) => name === wanted && place !== "lost"));
   const lacking = wanted.filter((_, index) => !boxes[index]);
-  if (lacking.length) return badInput(`the sheet "${data.sheet}" has no cells called ${lacking.join(", ")}`);
+  if (lacking.length) return badInput(text.plot.noCells(data.sheet, lacking.join(", ")));
   const [x, y] = boxes.map((found) => found!.place as Box);
   const [xs, ys] = wanted.map((name) =>
     (data.values[name] ?? []).map(([cell]) => (typeof cell === "number" ? cell : null)),

@@ -13,6 +13,7 @@ import { PICK_NAMES, standingRows, type PickName, type Picks } from "../reductio
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { badInput, given, then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
+import { text } from "./text";
 
 export interface SheetChoices {
   readonly plot: "compression" | "time" | "cv" | "cAlpha" | "all";
@@ -188,7 +189,7 @@ export function drawSheet(record: TestRecord, choices: SheetChoices): Outcome<Pl
   const load = loadDrawn(record, choices);
   return load
     ? timeCurve(record, load, choices.axis)
-    : badInput("no load has readings: enter times and readings, or bring them in from a file");
+    : badInput(`${text.plot.noReadingsTitle} ${text.plot.noReadings}`);
 }
 
 export interface SmallPlot {

@@ -2,6 +2,9 @@
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { UNITS } from "../reduction/units";
 import type { Box, CellValue, Selection } from "../workbook/port";
+import { text } from "./text";
+
+const words = text.plot;
 
 /** A column of the selection (a row, where the selection lies on its side). */
 export interface Line {
@@ -121,7 +124,7 @@ export function rangeOf(selection: Selection): Range | null {
       const place = onItsSide ? String(row + offset + 1) : columnLetters(places[offset]);
       const size = line.length - headings;
       return {
-        name: heading ? `${place}: ${heading}` : `${onItsSide ? "Row" : "Column"} ${place}`,
+        name: heading ? `${place}: ${heading}` : onItsSide ? words.row(place) : words.column(place),
         heading,
         cells: line.slice(headings),
         cellName: (index) =>
@@ -138,7 +141,7 @@ export function rangeOf(selection: Selection): Range | null {
         sheet: selection.sheet,
         address: selection.address,
         lines,
-        begins: onItsSide ? `column ${columnLetters(places[headings])}` : `sheet row ${row + headings + 1}`,
+        begins: onItsSide ? words.inColumn(columnLetters(places[headings])) : words.inRow(row + headings + 1),
       };
 }
 
@@ -148,12 +151,12 @@ function numbersOf(line: Line): Outcome<(number | null)[]> {
   for (const [index, cell] of line.cells.entries()) {
     if (typeof cell === "number") values.push(cell);
     else if (isBlank(cell)) values.push(null);
-    else if (looksLikeError(cell)) return badInput(`${line.cellName(index)} shows ${cell}: mend that cell first`);
+    else if (looksLikeError(cell)) return badInput(words.shows(line.cellName(index), String(cell)));
     else
       return badInput(
-        `${line.cellName(index)} holds ${
-          typeof cell === "boolean" ? (cell ? "TRUE" : "FALSE") : `the text "${cell}"`
-        } where a number is needed: correct or clear that cell`,
+        typeof cell === "boolean"
+          ? words.holdsLogical(line.cellName(index), cell ? "TRUE" : "FALSE")
+          : words.holdsText(line.cellName(index), cell),
       );
   }
   return given(values);

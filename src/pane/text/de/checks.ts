@@ -4,6 +4,8 @@ export const checks: Catalogue["checks"] = {
   heading: "Prüfung",
   purpose:
     "Fragen, die ein Prüfer an einen Versuch stellt, beantwortet aus dem Datenblatt. Jede zeigt die beiden verglichenen Zahlen. Am Blatt wird nichts geändert.",
+  otherLimits: (others: readonly string[], read: string) =>
+    `Auch ${others.map((one) => `„${one}“`).join(", ")} führt Grenzwerte und wird nicht gelesen: Gelesen wird „${read}“`,
   emptyTitle: "Kein Datenblatt in dieser Arbeitsmappe",
   empty:
     "Fügen Sie auf der ersten Registerkarte ein Datenblatt ein, oder benennen Sie die Zellen Ihres eigenen; dann können die Fragen gestellt werden.",

@@ -60,6 +60,18 @@ export const plot = {
   emptyHint: "Überschriften dürfen mit markiert sein. Das Diagramm folgt der Markierung und ihren Zellen.",
   reading: "Die Markierung wird gelesen…",
   again: "Noch einmal lesen",
+  onItsSide:
+    "Ein Diagramm entsteht über Spalten, und dieser Bereich liegt quer. Dieselben Zahlen in Spalten auswählen.",
+  noCells: (sheet: string, names: string) => `Das Blatt „${sheet}“ hat keine Zellen mit den Namen ${names}.`,
+  row: (place: string) => `Zeile ${place}`,
+  column: (place: string) => `Spalte ${place}`,
+  inRow: (row: number) => `Blattzeile ${row}`,
+  inColumn: (column: string) => `Spalte ${column}`,
+  shows: (cell: string, code: string) => `${cell} zeigt ${code}: Zuerst diese Zelle berichtigen`,
+  holdsText: (cell: string, held: string) =>
+    `${cell} enthält den Text „${held}“, wo eine Zahl stehen muss: Zelle berichtigen oder leeren`,
+  holdsLogical: (cell: string, held: string) =>
+    `${cell} enthält ${held}, wo eine Zahl stehen muss: Zelle berichtigen oder leeren`,
   from: (sheet: string, address: string, begins: string) => `${sheet}, ${address}; Reihe 1 ist ${begins}`,
   against: "Was zu zeichnen ist",
   plots: {

@@ -2,6 +2,8 @@ export const checks = {
   heading: "Checks",
   purpose:
     "Questions that a reviewer asks of a test, answered from the data sheet. Each shows the two numbers that were compared. Nothing on the sheet is changed.",
+  otherLimits: (others: readonly string[], read: string) =>
+    `${others.map((one) => `“${one}”`).join(", ")} lists limits too and is not read: “${read}” is`,
   emptyTitle: "No data sheet in this workbook",
   empty: "Insert a data sheet on the first tab, or name the cells of your own; then the questions can be asked.",
   reading: "Asking…",

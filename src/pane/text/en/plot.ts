@@ -60,6 +60,17 @@ export const plot = {
   emptyHint: "Headings may be in the selection. The plot follows the selection and its cells.",
   reading: "Reading the selection…",
   again: "Read again",
+  onItsSide: "A chart is made over columns, and this range lies on its side. Select the same numbers in columns.",
+  noCells: (sheet: string, names: string) => `The sheet “${sheet}” has no cells called ${names}.`,
+  row: (place: string) => `Row ${place}`,
+  column: (place: string) => `Column ${place}`,
+  inRow: (row: number) => `sheet row ${row}`,
+  inColumn: (column: string) => `column ${column}`,
+  shows: (cell: string, code: string) => `${cell} shows ${code}: mend that cell first`,
+  holdsText: (cell: string, held: string) =>
+    `${cell} holds the text "${held}" where a number is needed: correct or clear that cell`,
+  holdsLogical: (cell: string, held: string) =>
+    `${cell} holds ${held} where a number is needed: correct or clear that cell`,
   from: (sheet: string, address: string, begins: string) => `${sheet}, ${address}; row 1 is ${begins}`,
   against: "What to draw",
   plots: {
