@@ -277,8 +277,8 @@ withBrowser("the page of npm start", (openPage) => {
     await page.locator("#question").getByText("has changes that are not saved").waitFor();
     await takePicture(page, "unsaved-question");
     await page.locator('#question button[value="no"]').click();
+    await page.locator("#message", { hasText: "again.xlsx was not opened." }).waitFor();
     expect(await value(page, "Sheet1", "B2")).toBe(13);
-    expect(await page.locator("#message").innerText()).toBe("again.xlsx was not opened.");
 
     await page.evaluate(() => (window as any).clayledger.port.workbook.model.dispatch("REQUEST_UNDO"));
     expect(await asksBeforeLeaving()).toBe(false);
