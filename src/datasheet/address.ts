@@ -15,7 +15,8 @@ export function boxAddress({ row, col, rows, cols }: Box): string {
   return rows === 1 && cols === 1 ? first : `${first}:${absolute(row + rows - 1, col + cols - 1)}`;
 }
 
-const columnNumber = (letters: string): number =>
+/** A is 0, AA is 26. */
+export const columnNumber = (letters: string): number =>
   [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 
 /** The box of "B4" or "B4:C18", as a port gives an address; undefined for anything that is not one block of cells. */
@@ -26,3 +27,6 @@ export function boxOf(address: string): Box | undefined {
   const [row, col] = [Number(top) - 1, columnNumber(left)];
   return { row, col, rows: Number(bottom) - row, cols: columnNumber(right) - col + 1 };
 }
+
+/** A sheet's name as a formula writes it: always in quotes, an apostrophe doubled. */
+export const quoted = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;

@@ -7,8 +7,8 @@ import type { TestRecord } from "../datasheet/record";
 import type { Outcome } from "../reduction/outcome";
 import { Notice } from "./notice";
 import { download } from "./plot-export";
-import { Step } from "./readings-parts";
-import { useStyles } from "./readings-styles";
+import { Step } from "./parts";
+import { useStyles } from "./styles";
 import { sentence } from "./sentence";
 import { text } from "./text";
 

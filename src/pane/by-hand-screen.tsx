@@ -12,12 +12,13 @@ import {
   type Quantity,
 } from "../checks/comparison";
 import type { NamedValues, TestRecord } from "../datasheet/record";
+import { timeStamp } from "../datasheet/time-stamp";
 import type { WorkbookPort } from "../workbook/port";
-import { appendRows, timeStamp } from "./checks-state";
+import { appendRows } from "./checks-state";
 import { Notice } from "./notice";
 import { RecordFrame } from "./record-frame";
-import { Step } from "./readings-parts";
-import { useStyles as useSharedStyles } from "./readings-styles";
+import { Step } from "./parts";
+import { useStyles as useSharedStyles } from "./styles";
 import { sentenceOf } from "./sentence";
 import { text } from "./text";
 import { numberText } from "./text/number";

@@ -83,9 +83,3 @@ export async function reviewState(
   const findings = integrity({ names, values: { ...values, ...shown }, contents, hidden, record });
   return { names, limits: await limitsOf(port), answers: await answersOf(port, sheet), findings };
 }
-
-/** "2026-03-01 14:05", by the clock of the machine. */
-export function timeStamp(now: Date): string {
-  const two = (part: number) => String(part).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())} ${two(now.getHours())}:${two(now.getMinutes())}`;
-}

@@ -21,7 +21,7 @@ import { PlotFiles } from "./plot-files";
 import { InsertChart } from "./plot-insert";
 import { SmallPlots } from "./plot-small";
 import { useStyles } from "./plot-styles";
-import { Choice, optionsOf } from "./readings-parts";
+import { Choice, optionsOf } from "./parts";
 import { sentence } from "./sentence";
 import { text } from "./text";
 

@@ -1,20 +1,9 @@
 /** The look that the parts of the plots screen share. */
 import { makeStyles, tokens } from "@fluentui/react-components";
+import { useStyles as useSharedStyles } from "./styles";
 
-export const useStyles = makeStyles({
-  column: { display: "flex", flexDirection: "column", gap: "12px" },
-  quiet: { color: tokens.colorNeutralForeground2, overflowWrap: "anywhere" },
-  title: { margin: 0 },
+const useOwnStyles = makeStyles({
   switches: { display: "grid", gridTemplateColumns: "repeat(auto-fit, minmax(130px, 1fr))", marginLeft: "-8px" },
-  fields: {
-    display: "grid",
-    gridTemplateColumns: "repeat(auto-fit, minmax(132px, 1fr))",
-    gap: "8px 12px",
-    alignItems: "start",
-    "& input, & select": { minWidth: 0, width: "100%" },
-    "& > *": { minWidth: 0 },
-  },
-  row: { display: "flex", flexWrap: "wrap", gap: "8px", alignItems: "center" },
   files: {
     display: "flex",
     flexDirection: "column",
@@ -51,3 +40,5 @@ export const useStyles = makeStyles({
     "& .number": { textAlign: "right" },
   },
 });
+
+export const useStyles = () => ({ ...useSharedStyles(), ...useOwnStyles() });

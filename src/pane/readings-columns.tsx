@@ -9,9 +9,9 @@ import { cellsOf } from "../datasheet/logger/table";
 import { figure } from "../reduction/outcome";
 import { UNITS } from "../reduction/units";
 import { Notice } from "./notice";
-import { Choice, optionsOf, Step } from "./readings-parts";
+import { Choice, optionsOf, Step } from "./parts";
 import type { Source } from "./readings-source";
-import { useStyles } from "./readings-styles";
+import { useStyles } from "./styles";
 import { text } from "./text";
 
 const words = text.readings;

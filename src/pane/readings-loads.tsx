@@ -25,8 +25,8 @@ import {
 import { KEPT_KINDS, type Fault, type LoggerRows } from "../datasheet/logger/rows";
 import type { Target } from "../datasheet/logger/target";
 import { figure } from "../reduction/outcome";
-import { Choice, optionsOf } from "./readings-parts";
-import { useStyles } from "./readings-styles";
+import { Choice, optionsOf } from "./parts";
+import { useStyles } from "./styles";
 import { text } from "./text";
 
 const words = text.readings;

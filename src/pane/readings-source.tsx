@@ -4,8 +4,8 @@ import { useRef, useState } from "react";
 import { decode, type TextFile } from "../datasheet/logger/decode";
 import { hashOfFile, hashOfPasted } from "../datasheet/logger/file-sheet";
 import { Notice } from "./notice";
-import { Step } from "./readings-parts";
-import { useStyles } from "./readings-styles";
+import { Step } from "./parts";
+import { useStyles } from "./styles";
 import { sentenceOf } from "./sentence";
 import { text } from "./text";
 

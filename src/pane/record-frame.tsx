@@ -2,7 +2,7 @@
 import { Button, Spinner, Text } from "@fluentui/react-components";
 import type { ReactNode } from "react";
 import { Notice } from "./notice";
-import { useStyles } from "./readings-styles";
+import { useStyles } from "./styles";
 import { SheetChooser } from "./sheet-chooser";
 import type { FollowedRecord } from "./use-record";
 

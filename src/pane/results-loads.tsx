@@ -1,8 +1,8 @@
 /** The loads in a table: one stop of the Tab key, arrows move from number to number, Enter goes to its cell. */
 import { Link, makeStyles, mergeClasses, Text } from "@fluentui/react-components";
 import { useId, useRef, useState, type KeyboardEvent } from "react";
-import { Step } from "./readings-parts";
-import { useStyles as useSharedStyles } from "./readings-styles";
+import { Step } from "./parts";
+import { useStyles as useSharedStyles } from "./styles";
 import type { LOAD_COLUMNS, LoadLine } from "./results";
 import type { GoTo } from "./results-screen";
 import { text } from "./text";

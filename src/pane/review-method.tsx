@@ -3,7 +3,7 @@ import { makeStyles, Radio, RadioGroup, Text } from "@fluentui/react-components"
 import { AUTOMATIC, METHOD_PICK, TIME_METHODS, type TimeMethod } from "../reduction/increment/picks";
 import type { Increment } from "../reduction/increment/reduce";
 import { suggestMethod, type Suggestion } from "../reduction/increment/suggest";
-import { useStyles as useSharedStyles } from "./readings-styles";
+import { useStyles as useSharedStyles } from "./styles";
 import { otherMethod } from "./review-increment";
 import { shown } from "./review-number";
 import type { Draft, PickOf, Saved } from "./review-picks";

@@ -4,8 +4,8 @@ import { useState } from "react";
 import type { RecordedPick } from "../datasheet/picks";
 import type { NamedColumns } from "../workbook/port";
 import { Notice } from "./notice";
-import { Step } from "./readings-parts";
-import { useStyles as useSharedStyles } from "./readings-styles";
+import { Step } from "./parts";
+import { useStyles as useSharedStyles } from "./styles";
 import { shown } from "./review-number";
 import {
   cellsOfChanges,

@@ -6,7 +6,7 @@ import type { TimeMethod } from "../reduction/increment/picks";
 import { convert } from "../reduction/units";
 import type { NamedColumns, WorkbookPort } from "../workbook/port";
 import { Notice } from "./notice";
-import { useStyles as useSharedStyles } from "./readings-styles";
+import { useStyles as useSharedStyles } from "./styles";
 import { loadsToReview } from "./review-increment";
 import { ReviewLoad } from "./review-load";
 import { sameRows, savedOf, tableOf, type Draft, type PicksTable } from "./review-picks";

@@ -1,4 +1,5 @@
 /** The selected range as two series of numbers: which columns (or rows) pair, where the headings end, and what cannot be read. */
+import { columnLetters, columnNumber } from "../datasheet/address";
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { UNITS } from "../reduction/units";
 import type { Box, CellValue, Selection } from "../workbook/port";
@@ -32,12 +33,6 @@ export interface Pair {
   readonly first: readonly (number | null)[];
   readonly second: readonly (number | null)[];
 }
-
-const columnLetters = (col: number): string =>
-  col < 26 ? String.fromCharCode(65 + col) : columnLetters(Math.floor(col / 26) - 1) + columnLetters(col % 26);
-
-const columnNumber = (letters: string): number =>
-  [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 
 interface Corners {
   readonly row: number;

@@ -13,8 +13,8 @@ import {
 } from "../datasheet";
 import { WorkbookError, type WorkbookPort } from "../workbook/port";
 import { Notice } from "./notice";
-import { Step } from "./readings-parts";
-import { useStyles } from "./readings-styles";
+import { Step } from "./parts";
+import { useStyles } from "./styles";
 import { sentenceOf } from "./sentence";
 import { text } from "./text";
 

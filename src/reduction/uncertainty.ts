@@ -208,9 +208,6 @@ export function timeUncertainty(method: HandMethod, low: number, high: number): 
   return given(Math.hypot(HAND_WIDENING[method] * ofFit, HAND_MODEL_SHARE));
 }
 
-/** Standard uncertainty of a quantity that lies anywhere within -+ a limit. Source: JCGM 100:2008, 4.3.7. */
-export const ofLimit = (limit: number): number => limit / Math.sqrt(3);
-
 /** What several constructions gave: interpretation, without a probability. It is shown beside an uncertainty, never added. */
 export interface InterpretationSpread {
   readonly least: number;

@@ -1,4 +1,5 @@
 /** The parts of the report that repeat the data sheet: who and what, specimen, results, table of loads. */
+import { loadSuffix } from "../datasheet/load-table";
 import { LINE_FACTOR, T50, T90 } from "../reduction/increment/cv";
 import type { CellPlan } from "../workbook/port";
 import {
@@ -422,11 +423,12 @@ export const cell =
 export const always = (format: string) => () => format;
 export const perLoad = (cells: DataCells, name: string) => (row: number) => twoFigures(cells.number(name, row));
 
-export const two = (load: number): string => String(load).padStart(2, "0");
-
 /** Minutes from the load's first instant to its last reading. */
 function duration(cells: DataCells, { number }: ReportedLoad): string | undefined {
-  const [times, readings] = [cells.column(`times_${two(number)}`), cells.column(`readings_${two(number)}`)];
+  const [times, readings] = [
+    cells.column(`times_${loadSuffix(number)}`),
+    cells.column(`readings_${loadSuffix(number)}`),
+  ];
   return (
     times &&
     readings &&

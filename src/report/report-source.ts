@@ -1,5 +1,5 @@
 /** What a report is made from, and where its formulas find it: the cells of a data sheet, by their names. */
-import { columnLetters } from "../datasheet/address";
+import { columnLetters, quoted } from "../datasheet/address";
 import { cellCalled, type NamedValues, type TestRecord } from "../datasheet/record";
 import type { Answered } from "../checks";
 import type { Box, CellValue, SheetName } from "../workbook/port";
@@ -33,9 +33,6 @@ export interface KeptLimit {
   readonly by?: string;
   readonly why?: string;
 }
-
-/** A sheet's name as a formula writes it: always in quotes, an apostrophe doubled. */
-export const quoted = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
 
 /** The cells of a data sheet as a report's formulas refer to them. */
 export class DataCells {

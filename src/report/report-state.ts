@@ -2,13 +2,13 @@
  * Whether the data sheet still says what it said when the report was made: a list beside the pages, each number or text as
  * it was and as it is, and one line at the top of the report that counts what differs.
  */
+import { loadSuffix } from "../datasheet/load-table";
 import { LOAD_RESULTS } from "../datasheet/record-names";
 import { cellCalled } from "../datasheet/record";
 import { cellAddress } from "../datasheet/address";
 import type { Box, CellPlan, CellValue } from "../workbook/port";
 import { COLUMNS, type Block } from "./report-page";
 import type { DataCells, ReportedLoad } from "./report-source";
-import { two } from "./report-sections";
 
 /** Columns of the list, to the right of the pages. */
 const [WHAT, CELL, THEN, NOW, DIFFERS] = [1, 2, 3, 4, 5].map((offset) => COLUMNS + offset);
@@ -157,7 +157,7 @@ function compared(cells: DataCells, loads: readonly ReportedLoad[]): Compared[] 
       add(name, `Letters: ${cellCalled(name)}`, letters(cells, name), `SUMPRODUCT(LEN(${cells.column(name)}))`);
   for (const { number } of loads)
     for (const series of ["times", "readings"]) {
-      const name = `${series}_${two(number)}`;
+      const name = `${series}_${loadSuffix(number)}`;
       if (cells.has(name))
         add(name, `Sum: ${series} of load ${number}`, total(cells, name), `SUM(${cells.column(name)})`);
     }

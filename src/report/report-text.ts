@@ -20,13 +20,6 @@ export function wrapped(text: string, width: number): string[] {
   return lines;
 }
 
-/** "2026-03-09 14:05", local time. */
-export function stamp(now: Date): string {
-  const two = (value: number) => String(value).padStart(2, "0");
-  const day = `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-  return `${day} ${two(now.getHours())}:${two(now.getMinutes())}`;
-}
-
 /** Source: README, Cautions. */
 export const CAUTIONS: readonly string[] = [
   "These results feed settlement design. They support, and do not replace, the judgement of a licensed engineer or authorised signatory. The contract's standard and edition, local codes and licensing law come first.",

@@ -2,11 +2,12 @@
  * Uncertainty brought to the reader: limits of error that a laboratory can change in cells, with who and why; intervals that
  * follow from them by the worksheet functions; and, apart from these, what constructions spread over.
  */
+import { loadSuffix } from "../datasheet/load-table";
 import type { CellPlan } from "../workbook/port";
 import { FORMATS, NOTHING, shownCell, twoFigures, unitCell, worked } from "./report-cells";
 import { band, COLUMNS, gap, paragraph, type Block } from "./report-page";
 import type { DataCells, KeptLimit, ReportedLoad } from "./report-source";
-import { always, cell, loadTable, stressFormat, two, type LoadColumn } from "./report-sections";
+import { always, cell, loadTable, stressFormat, type LoadColumn } from "./report-sections";
 
 interface Limit {
   readonly name: string;
@@ -276,7 +277,10 @@ function intervalsOfLoads(cells: DataCells, loads: readonly ReportedLoad[]): Blo
   const expanded = (formula: string | undefined) => formula?.replace(/CLAY\./, `${K}*CLAY.`);
   const cv = (load: ReportedLoad, which: string) => {
     const [value, height] = [of("cv_chosen", load), of("height_middle", load)];
-    const [times, readings] = [cells.column(`times_${two(load.number)}`), cells.column(`readings_${two(load.number)}`)];
+    const [times, readings] = [
+      cells.column(`times_${loadSuffix(load.number)}`),
+      cells.column(`readings_${loadSuffix(load.number)}`),
+    ];
     const method = of("load_method", load) ?? cells.at("time_method");
     const units = ["drainage", "cv_unit", "length_unit"].map((name) => cells.at(name) ?? "");
     if (!times || !readings || !method) return undefined;

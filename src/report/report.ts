@@ -2,6 +2,7 @@
  * The report sheet of a test, as a plan: numbers are live formulas onto the data sheet's cells, rounded once, at display;
  * texts are composed when it is made and say so. What a standard asks for and is not there is listed, never left blank.
  */
+import { timeStamp } from "../datasheet/time-stamp";
 import { ADD_IN_VERSION } from "../datasheet/versions";
 import type { SheetPlan } from "../workbook/port";
 import { gap, band, COLUMN_WIDTH, COLUMNS, layOut, paragraph, ROWS_PER_PAGE, type Block } from "./report-page";
@@ -10,7 +11,6 @@ import { missingItems, type Missing } from "./report-required";
 import { conduct, identification, loadsOfTest, results, signatures, specimen, timesOfTest } from "./report-sections";
 import { DataCells, reportedLoads, type ReportSource } from "./report-source";
 import { state, STATE_COLUMNS, STATE_WIDTHS } from "./report-state";
-import { stamp } from "./report-text";
 import { interpretation, intervals, limits } from "./report-uncertainty";
 import { byHand, cautions, checks, methods, missing, remarks } from "./report-words";
 
@@ -37,7 +37,7 @@ function title(source: ReportSource, stateLine: Block, lacking: readonly Missing
   const lack = required
     ? `${required} required ${required === 1 ? "item is" : "items are"} missing: see the last part, "Missing from this report".`
     : "No required item is missing.";
-  const made = stamp(source.now);
+  const made = timeStamp(source.now);
   const by = source.preparedBy.trim() || "(not said)";
   return [
     {

@@ -4,7 +4,7 @@
  * x of a row that shows nothing is a number all the same, and only its y is #N/A: a chart takes an x that is no number for
  * a reason to count 1, 2, 3 instead.
  */
-import { boxAddress } from "../datasheet/address";
+import { boxAddress, quoted } from "../datasheet/address";
 import type { Box, CellPlan, ChartAxis, ChartPlan, ChartSeries } from "../workbook/port";
 
 /** Addresses on the block's own sheet, fixed ("$C$5"). */
@@ -52,7 +52,7 @@ export interface Corner {
 const HEAD = 3;
 
 /** "'Load 3'!" in front of an address. */
-export const onSheet = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'!`;
+export const onSheet = (sheet: string): string => `${quoted(sheet)}!`;
 
 /** The address of cells of a sheet as a formula of any sheet spells it. */
 export const addressOn = (sheet: string, box: Box): string => onSheet(sheet) + boxAddress(box);

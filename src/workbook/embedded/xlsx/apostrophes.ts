@@ -1,4 +1,5 @@
 /** Sheets with an apostrophe in their name, which the engine cannot have: they are renamed before it reads a file. */
+import { quoted } from "../../../datasheet/address";
 import { freeSheetName, withoutApostrophes } from "../../sheet-names";
 import type { Parts } from "./parts";
 import { all } from "./xml";
@@ -7,8 +8,8 @@ const written = (text: string): string => text.replaceAll("&", "&amp;").replaceA
 
 /** How a file may spell a sheet's name before "!", in an element's text. */
 const spellings = (name: string): string[] => {
-  const quoted = written(`'${name.replaceAll("'", "''")}'!`);
-  return ["'", "&apos;", "&#39;"].map((apostrophe) => quoted.replaceAll("'", apostrophe));
+  const inFront = written(`${quoted(name)}!`);
+  return ["'", "&apos;", "&#39;"].map((apostrophe) => inFront.replaceAll("'", apostrophe));
 };
 
 /** Renames such sheets in all parts, references too. Gives a sentence for each. */

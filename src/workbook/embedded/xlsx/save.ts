@@ -1,6 +1,7 @@
 /** A workbook as an .xlsx file: the engine's own export, with what it leaves out or gets wrong put right. */
 import { helpers } from "@odoo/o-spreadsheet";
 import { strToU8, zipSync } from "fflate";
+import { quoted } from "../../../datasheet/address";
 import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../formats";
 import type { Model } from "../engine";
@@ -33,8 +34,6 @@ const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
   "#ERROR": "#VALUE!",
   "#BUSY!": "#N/A",
 };
-
-const quoted = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
 
 const fixed = (col: number, row: number): string => `$${helpers.numberToLetters(col)}$${row + 1}`;
 

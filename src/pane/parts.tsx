@@ -1,7 +1,7 @@
-/** Small parts of the readings screen: a heading, a choice of words, a bar of progress that can be stopped. */
+/** Small parts of the screens: a heading, a choice of words, a bar of progress that can be stopped. */
 import { Button, Field, ProgressBar, Select, Text } from "@fluentui/react-components";
 import { useId, type ReactNode } from "react";
-import { useStyles } from "./readings-styles";
+import { useStyles } from "./styles";
 import { text } from "./text";
 
 const words = text.readings;

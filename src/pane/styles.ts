@@ -1,4 +1,4 @@
-/** The look that the parts of the readings screen share. */
+/** The look that the screens share. */
 import { makeStyles, tokens } from "@fluentui/react-components";
 
 export const useStyles = makeStyles({
