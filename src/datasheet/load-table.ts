@@ -282,7 +282,7 @@ const COEFFICIENTS: readonly Column[] = [
     "compressibility",
     when(
       ["[void_ratio_curve]", "[^void_ratio_curve]"],
-      'CLAY.MV([^load_stress],[load_stress],[^void_ratio_curve],[void_ratio_curve],"e","start",{void_ratio_initial},{stress_unit},{mv_unit})',
+      'CLAY.VOLUME_COMPRESSIBILITY([^load_stress],[load_stress],[^void_ratio_curve],[void_ratio_curve],"e","start",{void_ratio_initial},{stress_unit},{mv_unit})',
     ),
     "mv = strain of the load on its starting height / increase of stress.",
   ),

@@ -349,7 +349,7 @@ function toLoad(from: any, to: any, valueFrom: any, valueTo: any, kind: any, e0?
  * @param [initial_void_ratio] Void ratio at zero strain; needed for strain.
  * @returns av, per unit of the stresses given.
  */
-export function AV(
+export function COMPRESSIBILITY(
   stress_from: any,
   stress_to: any,
   value_from: any,
@@ -379,7 +379,7 @@ const toReference = (reference: unknown) => toChoice(reference, "the reference h
  * @param [mv_unit] Unit of mv: m2/MN (default), m2/kN, 1/kPa, 1/MPa, ft2/ton, 1/tsf, 1/psf, 1/ksf, cm2/kgf.
  * @returns mv in the mv unit.
  */
-export function MV(
+export function VOLUME_COMPRESSIBILITY(
   stress_from: any,
   stress_to: any,
   value_from: any,

@@ -87,6 +87,21 @@ test("the functions described are the functions registered", () => {
   expect([...hosted.functions.keys()].sort()).toEqual(ids);
 });
 
+/**
+ * What Excel takes for a function's id. Source: Microsoft, "Custom functions naming and localization"
+ * (learn.microsoft.com/office/dev/add-ins/excel/custom-functions-naming): it starts with a letter, has at least three
+ * characters of A to Z, 0 to 9, underscore and period, and is no reference to a cell (A1 to XFD1048576, R1C1 to
+ * R1048576C16384). The length of at most 128 characters is custom-functions-metadata's own rule.
+ */
+test("Excel takes the name of every function", () => {
+  const refusals = (id: string): string[] => [
+    ...(/^[A-Z][A-Z0-9_.]{2,127}$/.test(id) ? [] : ["characters or length"]),
+    ...(/^[A-Z]{1,3}\d{1,7}$|^R\d{1,7}C\d{1,5}$/.test(id) ? ["a cell"] : []),
+  ];
+  expect(["MV", "_MV", "1ST", "Mv_", "CV50", "R1C1"].filter((id) => refusals(id).length === 0)).toEqual([]);
+  for (const { id } of metadata.functions) expect([id, refusals(id)]).toEqual([id, []]);
+});
+
 test("cells with errors and with data objects reach the functions", () => {
   expect(metadata.allowErrorForDataTypeAny).toBe(true);
   expect(metadata.allowCustomDataForDataTypeAny).toBe(true);

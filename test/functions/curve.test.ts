@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import {
-  AV,
+  COMPRESSIBILITY,
   CASAGRANDE_LINES,
   COMPRESSION_INDEX,
   COMPRESSION_INDICES,
@@ -8,7 +8,7 @@ import {
   CONSTRAINED_MODULUS,
   C_ALPHA_RATIO,
   FIELD_CURVE,
-  MV,
+  VOLUME_COMPRESSIBILITY,
   OCR,
   PRECONSOLIDATION,
   PRECONSOLIDATION_LINES,
@@ -258,27 +258,33 @@ describe("blank cells: 0 from desktop Excel, null or empty text from the web", (
 
 test("stiffness over one load, by hand", () => {
   // e 0.90 to 0.85 from 100 to 200 kPa on e0 = 1.0.
-  expect(AV(100, 200, 0.9, 0.85)).toBeCloseTo(0.0005, 12);
-  expect(MV(100, 200, 0.9, 0.85)).toBeCloseTo((1000 * 0.05) / 1.9 / 100, 12);
-  expect(MV(100, 200, 0.9, 0.85, "e", "initial", 1)).toBeCloseTo((1000 * 0.05) / 2 / 100, 12);
-  expect(MV(100, 200, 0.05, 0.075, "strain", "initial")).toBeCloseTo(0.25, 12);
-  expect(MV(100, 200, 0.05, 0.075, "strain")).toBeCloseTo(0.25 / 0.95, 12);
-  expect(MV(100, 200, 0.05, 0.075, "strain")).toBeCloseTo(MV(100, 200, 0.9, 0.85), 12);
-  expect(AV(100, 200, 0.05, 0.075, "strain", 1)).toBeCloseTo(0.0005, 12);
+  expect(COMPRESSIBILITY(100, 200, 0.9, 0.85)).toBeCloseTo(0.0005, 12);
+  expect(VOLUME_COMPRESSIBILITY(100, 200, 0.9, 0.85)).toBeCloseTo((1000 * 0.05) / 1.9 / 100, 12);
+  expect(VOLUME_COMPRESSIBILITY(100, 200, 0.9, 0.85, "e", "initial", 1)).toBeCloseTo((1000 * 0.05) / 2 / 100, 12);
+  expect(VOLUME_COMPRESSIBILITY(100, 200, 0.05, 0.075, "strain", "initial")).toBeCloseTo(0.25, 12);
+  expect(VOLUME_COMPRESSIBILITY(100, 200, 0.05, 0.075, "strain")).toBeCloseTo(0.25 / 0.95, 12);
+  expect(VOLUME_COMPRESSIBILITY(100, 200, 0.05, 0.075, "strain")).toBeCloseTo(
+    VOLUME_COMPRESSIBILITY(100, 200, 0.9, 0.85),
+    12,
+  );
+  expect(COMPRESSIBILITY(100, 200, 0.05, 0.075, "strain", 1)).toBeCloseTo(0.0005, 12);
   expect(CONSTRAINED_MODULUS(100, 200, 0.9, 0.85)).toBeCloseTo((100 * 1.9) / 0.05, 9);
-  expect(MV(1, 2, 0.9, 0.85, "e", "start", null, "tsf", "ft2/ton")).toBeCloseTo(0.05 / 1.9, 9);
-  expect(MV(1, 2, 0.9, 0.85, null, null, null, "tsf")).toBeCloseTo((0.05 / 1.9 / 95.7605) * 1000, 5);
+  expect(VOLUME_COMPRESSIBILITY(1, 2, 0.9, 0.85, "e", "start", null, "tsf", "ft2/ton")).toBeCloseTo(0.05 / 1.9, 9);
+  expect(VOLUME_COMPRESSIBILITY(1, 2, 0.9, 0.85, null, null, null, "tsf")).toBeCloseTo(
+    (0.05 / 1.9 / 95.7605) * 1000,
+    5,
+  );
   // Unloading: swelling over the fall of stress.
-  expect(AV(200, 100, 0.85, 0.86)).toBeCloseTo(0.0001, 12);
+  expect(COMPRESSIBILITY(200, 100, 0.85, 0.86)).toBeCloseTo(0.0001, 12);
 });
 
 test("stiffness refuses what gives no number", () => {
-  expect(refusal(() => MV(100, 100, 0.9, 0.85))).toMatch(/^#VALUE!.*same/);
-  expect(refusal(() => MV(100, 200, 0.85, 0.9))).toMatch(/^#N\/A.*against the load/);
+  expect(refusal(() => VOLUME_COMPRESSIBILITY(100, 100, 0.9, 0.85))).toMatch(/^#VALUE!.*same/);
+  expect(refusal(() => VOLUME_COMPRESSIBILITY(100, 200, 0.85, 0.9))).toMatch(/^#N\/A.*against the load/);
   expect(refusal(() => CONSTRAINED_MODULUS(100, 200, 0.9, 0.9))).toMatch(/^#N\/A/);
-  expect(refusal(() => MV(100, 200, 0.9, 0.85, "e", "initial"))).toContain("initial void ratio");
-  expect(refusal(() => AV(100, 200, 0.05, 0.075, "strain"))).toContain("initial void ratio");
-  expect(refusal(() => MV(100, 200, null, 0.85))).toContain("the void ratio before");
+  expect(refusal(() => VOLUME_COMPRESSIBILITY(100, 200, 0.9, 0.85, "e", "initial"))).toContain("initial void ratio");
+  expect(refusal(() => COMPRESSIBILITY(100, 200, 0.05, 0.075, "strain"))).toContain("initial void ratio");
+  expect(refusal(() => VOLUME_COMPRESSIBILITY(100, 200, null, 0.85))).toContain("the void ratio before");
 });
 
 test("CONDUCTIVITY in the units of both practices", () => {

@@ -1,6 +1,6 @@
 import {
   COMPRESSION_INDEX,
-  MV,
+  VOLUME_COMPRESSIBILITY,
   PRECONSOLIDATION,
   PRECONSOLIDATION_LINES,
   PRECONSOLIDATION_SPREAD,
@@ -61,9 +61,9 @@ describe(`Craig 7.1: ${curves.craig7_1.source}`, () => {
 
   test("mv from the void ratios that the book reads off its curve", () => {
     const [a, b] = readFromCurve.mv100to200;
-    within(MV(100, 200, a, b), published.mv100to200, 1);
+    within(VOLUME_COMPRESSIBILITY(100, 200, a, b), published.mv100to200, 1);
     const [c, d] = readFromCurve.mv1000to1500;
-    within(MV(1000, 1500, c, d), published.mv1000to1500, 1);
+    within(VOLUME_COMPRESSIBILITY(1000, 1500, c, d), published.mv1000to1500, 1);
   });
 });
 

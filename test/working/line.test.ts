@@ -8,7 +8,7 @@ import { WORKING } from "../../src/functions/checking";
 import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "../../src/working/formulas";
 import { working, type Units } from "../../src/working/line";
 import { UNITS } from "../../src/reduction/units";
-import { COMPRESSION_INDEX, MV } from "../../src/functions/curve";
+import { COMPRESSION_INDEX, VOLUME_COMPRESSIBILITY } from "../../src/functions/curve";
 import { CV_FROM_T50 } from "../../src/functions/increment";
 import { STRESS } from "../../src/functions/loading";
 import { DENSITY, SOLIDS_HEIGHT } from "../../src/functions/specimen";
@@ -232,7 +232,7 @@ describe("WORKING", () => {
     expect(answer(WORKING("density", 136.67, 63.5, 25.4))).toBeCloseTo(DENSITY(136.67, 63.5, 25.4), 3);
     expect(answer(WORKING("stress", 40, 63.5, 10))).toBeCloseTo(STRESS(40, 63.5, "N", "kPa", "mm", 10), 1);
     expect(answer(WORKING("cv_from_t50", 0.95, 24.1))).toBeCloseTo(CV_FROM_T50(0.95, 24.1), 2);
-    expect(answer(WORKING("mv", 100, 200, 1.1, 0.95))).toBeCloseTo(MV(100, 200, 1.1, 0.95), 4);
+    expect(answer(WORKING("mv", 100, 200, 1.1, 0.95))).toBeCloseTo(VOLUME_COMPRESSIBILITY(100, 200, 1.1, 0.95), 4);
     const [[Cc]] = [[COMPRESSION_INDEX([[100], [200]], [[1.1], [0.95]], 100, 200)].flat()];
     expect(answer(WORKING("compression_index", 100, 200, 1.1, 0.95))).toBeCloseTo(Cc as number, 3);
   });

@@ -1,6 +1,7 @@
 /** What keeps a sheet whole in the embedded workbook: its names and its formulas. */
 import { helpers } from "@odoo/o-spreadsheet";
 import { WorkbookError, type SheetName } from "../port";
+import { withPresentNames } from "../renamed-functions";
 import type { Command, Model } from "./engine";
 import type { LocalNames } from "./names";
 import { addressOf, toBox, type Zone } from "./zones";
@@ -71,7 +72,7 @@ export function unboundFormulas({ getters }: Model, sheetId: string): Unbound[] 
     const { value } = getters.getEvaluatedCell(position);
     if (typeof value !== "string" || !helpers.isEvaluationError(value) || !UNKNOWN.has(value)) return [];
     const formula = getters.getCellText(position, { showFormula: true });
-    const content = formula.replace(/_xldudf_CLAY_(?=\w+\s*\()/gi, "CLAY.");
+    const content = withPresentNames(formula);
     return [{ command: { type: "UPDATE_CELL", ...position, content }, isChanged: content !== formula }];
   });
 }

@@ -1,6 +1,7 @@
 /** What keeps a sheet whole in Excel: its names, its formulas, its protection, and sheets that come from a file. */
 import { boxAddress } from "../../datasheet/address";
 import { WorkbookError, type Inserted, type SheetName } from "../port";
+import { withPresentNames } from "../renamed-functions";
 import { isXlsx, withoutNotes } from "../xlsx-file";
 import { localName } from "./names";
 import { codeOf } from "./sentence";
@@ -118,9 +119,6 @@ export async function protect(context: Excel.RequestContext, sheet: Excel.Worksh
 const CELLS_PER_PIECE = 50_000;
 const UNKNOWN = "#NAME?";
 
-/** A formula as it is typed: in a file, Excel keeps an add-in's functions under a longer name. */
-const asTyped = (formula: string): string => formula.replace(/_xldudf_CLAY_(?=\w+\s*\()/gi, "CLAY.");
-
 interface Unbound {
   readonly cell: Excel.Range;
   readonly formula: string;
@@ -157,7 +155,7 @@ export async function reenterFormulas(
   const unbound = await unboundOf(context, sheet);
   if (unbound.length === 0) return { found: 0, left: 0 };
   await unprotected(context, sheet, async () => {
-    for (const { cell, formula } of unbound) cell.formulas = [[asTyped(formula)]];
+    for (const { cell, formula } of unbound) cell.formulas = [[withPresentNames(formula)]];
     await context.sync();
   });
   return { found: unbound.length, left: (await unboundOf(context, sheet)).length };

@@ -234,9 +234,12 @@ test("formulas that show #NAME? are entered again where the functions are there"
   await port.protect(sheet, false);
   dispatch(port, "UPDATE_CELL", { col: 20, row: 3, content: "=_xldudf_CLAY_WATER_CONTENT(152.4,121.9,31.2)" });
   dispatch(port, "UPDATE_CELL", { col: 20, row: 4, content: "=no_such_name+1" });
+  dispatch(port, "UPDATE_CELL", { col: 20, row: 5, content: "=CLAY.MV(100,200,0.9,0.85)" });
   await port.protect(sheet, true);
-  expect(await port.reenterFormulas(sheet)).toEqual({ found: 2, left: 1 });
+  expect(await port.reenterFormulas(sheet)).toEqual({ found: 3, left: 1 });
   expect((await port.values(sheet, "U4"))[0][0]).toBeCloseTo(0.336, 3);
+  // By hand: 0.05 / 1.9 / 100 kPa, in m2/MN.
+  expect((await port.values(sheet, "U6"))[0][0]).toBeCloseTo(0.26316, 5);
 });
 
 test("a unit that is changed relabels and recalculates; no typed number is touched", async () => {

@@ -243,6 +243,11 @@ describe("files of others", () => {
     sheet.getCell("A4").value = { formula: "CLAY.WATER_CONTENT(A2,10)", result: 0.25 };
     sheet.getCell("A5").value = { richText: [{ text: "1" }, { text: "/2", font: { bold: true } }] };
     sheet.getCell("A6").value = { formula: '_xlfn.IFS(A2>1,"say ""yes""",TRUE,"no")' };
+    sheet.getCell("A7").value = {
+      formula: "_xldudf_CLAY_MV(100,200,0.9,0.85)+CLAY.AV(100,200,0.9,0.85)",
+      result: 0.2637,
+    };
+    sheet.getCell("A8").value = { formula: '"CLAY.MV("&A1', result: "CLAY.MV(0012" };
     sheet.getCell("A2").note = "weighed twice";
     other.definedNames.add("'Lab 1'!$A$2", "first_mass");
     other.definedNames.add("'Lab 1'!$B$1:$B$400", "times");
@@ -257,6 +262,12 @@ describe("files of others", () => {
     expect(cells.A4.value).toBeCloseTo(0.25, 12);
     expect(cells.A5.value).toBe("1/2");
     expect(cells.A6.value).toBe('say "yes"');
+    // By hand: 1000 * 0.05 / 1.9 / 100 + 0.05 / 100. The functions have other names now; a text that looks like one stays.
+    expect(cells.A7).toMatchObject({
+      formula: "=CLAY.VOLUME_COMPRESSIBILITY(100,200,0.9,0.85)+CLAY.COMPRESSIBILITY(100,200,0.9,0.85)",
+      value: expect.closeTo(0.263658, 6),
+    });
+    expect(cells.A8.value).toBe("CLAY.MV(0012");
   });
 
   test("the same local name on two sheets gets one suffix, and a name that is no range is told", async () => {

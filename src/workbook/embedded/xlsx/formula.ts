@@ -6,6 +6,7 @@
  * ("a"&CHAR(34)&"b"); its backslash before a quote is part of the text.
  */
 import { tokenize } from "@odoo/o-spreadsheet";
+import { withPresentNames } from "../../renamed-functions";
 import { renameIn, type Rename } from "../names";
 
 const REFERENCE = String.raw`(?:'(?:[^']|'')*'!|[\w.]+!)?\$?[A-Za-z]{1,3}\$?\d+`;
@@ -33,7 +34,7 @@ export function fromFileFormula(formula: string, rename: Rename): string {
   const known = inCode(
     formula.replace(ANCHOR, "$1#").replace(SINGLE, "$1"),
     FILE_TEXT,
-    (code) => code.replace(/_xldudf_CLAY_(?=\w+\s*\()/gi, "CLAY.").replace(/_xlfn\.(?:_xlws\.)?/g, ""),
+    (code) => withPresentNames(code).replace(/_xlfn\.(?:_xlws\.)?/g, ""),
     (text) => {
       const pieces = text.slice(1, -1).split('""');
       return pieces.length === 1 ? text : `(${pieces.map((piece) => `"${piece}"`).join("&CHAR(34)&")})`;
