@@ -7,10 +7,12 @@ import { LOAD_TABLE } from "../datasheet/load-table";
 import { methodOfLoad } from "../datasheet/picks";
 import type { NamedValues, TestRecord } from "../datasheet/record";
 import { FIELD_FACTOR } from "../reduction/curve/field-curve";
+import type { Index } from "../reduction/curve/indices";
 import { virginLineOf } from "../reduction/curve/reading";
 import type { LoadPoint } from "../reduction/curve/points";
 import { temperatureFactor } from "../reduction/curve/viscosity";
 import { at as onLine, straightLine } from "../reduction/numeric/straight-line";
+import type { Outcome } from "../reduction/outcome";
 import { FORMULAS, FORMULA_UNITS, type Measured } from "../working/formulas";
 import { working, type Units } from "../working/line";
 import { boxesByName, rowOfLoad } from "./integrity";
@@ -142,8 +144,21 @@ function slopeLine({ line }: Sheet, id: string, points: readonly LoadPoint[], ba
   return line(
     id,
     [10 ** from, 10 ** to, onLine(best, from), onLine(best, to)],
-    `, between two points on the best line through the points of ${basis}`,
+    points.length === 2
+      ? `, between the ends of ${basis}`
+      : `, between two points on the best line through the points of ${basis}`,
   );
+}
+
+/** An index shown on the first of the branches it was read from. */
+function meanSlope(sheet: Sheet, id: string, index: Outcome<Index>): Line {
+  if (!index.ok) return undefined;
+  const { basis, readings } = index.value;
+  if (readings.length === 0) return undefined;
+  const found = slopeLine(sheet, id, readings[0], `the ${basis}`);
+  return readings.length === 1 || !found
+    ? found
+    : { text: `${found.text}; the mean of ${readings.length} loops, of which this is the first` };
 }
 
 /** The virgin line, in void ratio against log of stress. */
@@ -259,27 +274,8 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
     const found = virgin(sheet);
     return found && slopeLine(sheet, "compression_index", found.points, found.basis);
   },
-  recompression_index: (sheet) => {
-    const { branches } = sheet.reduced;
-    if (!branches.ok) return undefined;
-    const reloads = branches.value.loops.map(({ reload }) => reload).filter((reload) => reload.length > 1);
-    if (reloads.length === 0) return { text: "the slope of the best line through initial loading: there is no loop" };
-    const found = slopeLine(sheet, "recompression_index", reloads[0], "the reload loop");
-    return reloads.length === 1 || !found
-      ? found
-      : { text: `${found.text}; the mean of ${reloads.length} loops, of which this is the first` };
-  },
-  swelling_index: (sheet) => {
-    const { branches } = sheet.reduced;
-    if (!branches.ok) return undefined;
-    const { finalUnloading, loops } = branches.value;
-    if (finalUnloading.length > 1) return slopeLine(sheet, "swelling_index", finalUnloading, "the final unloading");
-    if (loops.length === 0) return undefined;
-    const found = slopeLine(sheet, "swelling_index", loops[0].unload, "the unloading of the loop");
-    return loops.length === 1 || !found
-      ? found
-      : { text: `${found.text}; the mean of ${loops.length} loops, of which this is the first` };
-  },
+  recompression_index: (sheet) => meanSlope(sheet, "recompression_index", sheet.reduced.recompressionIndex),
+  swelling_index: (sheet) => meanSlope(sheet, "swelling_index", sheet.reduced.swellingIndex),
   c_alpha_chosen: ({ cell, values }) => {
     const load = cell("c_alpha_load");
     return load === undefined
@@ -302,8 +298,8 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
     );
   },
   field_recompression_index: ({ cell }) => ({
-    text: "C_s of the rebound: the field curve runs parallel to it up to the preconsolidation stress",
-    result: cell("swelling_index"),
+    text: "C_r: the field curve runs parallel to the recompression up to the preconsolidation stress",
+    result: cell("recompression_index"),
   }),
   field_meeting_void_ratio: ({ cell, line }) =>
     line("share_of_void_ratio", [cell("field_factor") ?? FIELD_FACTOR, cell("void_ratio_initial")]),

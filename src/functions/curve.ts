@@ -258,7 +258,7 @@ export function COMPRESSION_INDEX(stresses: any[][], values: any[][], from?: any
 }
 
 /**
- * Recompression index: mean slope of the reload loops per log cycle of stress; where the test has none, of initial loading before yield (COMPRESSION_INDICES says which). Or the slope between two stresses.
+ * Recompression index: slope of the reload loops between their ends, per log cycle of stress; where the test has none, of the final unloading; where it has neither, of initial loading before yield (COMPRESSION_INDICES says which). Or the slope between two stresses.
  * @customfunction
  * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
@@ -465,7 +465,7 @@ function neededVoidRatio(test: TestCurve, argument: unknown): number {
 }
 
 /**
- * Field compression curve by Schmertmann (1955): from the in-situ point parallel to the rebound up to the preconsolidation stress, then straight to the laboratory virgin line at a share of the initial void ratio.
+ * Field compression curve by Schmertmann (1955): from the in-situ point parallel to the recompression of the test (its reload loop; the final unloading where there is none) up to the preconsolidation stress, then straight to the laboratory virgin line at a share of the initial void ratio.
  * @customfunction
  * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
@@ -475,7 +475,7 @@ function neededVoidRatio(test: TestCurve, argument: unknown): number {
  * @param [factor] Share of the initial void ratio at which field and laboratory lines meet; 0.42 if left out.
  * @param [initial_void_ratio] In-situ void ratio; for void ratios, the first one if left out.
  * @param [kind] What the values are: "e" (default) or "strain".
- * @returns Rows of label, stress and void ratio along the field curve; then Cc and Cr of the field curve, and the remark.
+ * @returns Rows of label, stress and void ratio along the field curve; then Cc and Cr of the field curve, with the branch that Cr was read from, and the remark.
  */
 export function FIELD_CURVE(
   stresses: any[][],
@@ -498,7 +498,7 @@ export function FIELD_CURVE(
   return [
     ...curve.points.map(({ label, stress, voidRatio }) => [label, stress, voidRatio]),
     ["Cc", curve.compressionIndex, ""],
-    ["Cr", curve.recompressionIndex, ""],
+    ["Cr", curve.recompression?.value ?? "", curve.recompression?.basis ?? ""],
     ...answer([], remarksOf(outcome), undefined),
   ];
 }

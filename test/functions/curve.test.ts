@@ -302,11 +302,14 @@ test("OCR and TEMPERATURE_FACTOR", () => {
   for (const wrong of [null, 0, -3, 68]) expect(refusal(() => TEMPERATURE_FACTOR(wrong))).toMatch(/^#VALUE!.*Celsius/);
 });
 
-test("FIELD_CURVE: parallel to the rebound up to yield, then straight to 0.42 e0 on the laboratory line", () => {
+test("FIELD_CURVE: parallel to the reload loop up to yield, then straight to 0.42 e0 on the laboratory line", () => {
   const rows = FIELD_CURVE(S, E, 50, 160);
   const of = (label: string) => rows.find(([name]) => name === label)!;
   expect(of("in situ")).toEqual(["in situ", 50, VOIDS[0]]);
-  const bend = VOIDS[0] - 0.06 * Math.log10(160 / 50);
+  // Cr of the loop is 0.05, the rebound at the end 0.06: the loop comes first, and the row says so.
+  expect(of("Cr")[1]).toBeCloseTo(0.05, 9);
+  expect(of("Cr")[2]).toBe("reload loop 40 to 640");
+  const bend = VOIDS[0] - 0.05 * Math.log10(160 / 50);
   expect(of("preconsolidation")[2]).toBeCloseTo(bend, 6);
   const meets = of("meets the laboratory line");
   expect(meets[2]).toBeCloseTo(0.42 * VOIDS[0], 12);
@@ -321,6 +324,19 @@ test("FIELD_CURVE: parallel to the rebound up to yield, then straight to 0.42 e0
   rows.slice(0, 5).forEach(([, stress], i) => expect(strain[i][1]).toBeCloseTo(stress, 5));
   expect(refusal(() => FIELD_CURVE(S, STRAIN, 50, 160, null, null, "strain"))).toContain("initial void ratio");
   expect(refusal(() => FIELD_CURVE(S, E, 50, 160, 42))).toMatch(/^#VALUE!.*factor/);
+});
+
+test("FIELD_CURVE takes the final unloading only where there is no loop, initial loading only where there is neither", () => {
+  const rebound = [...LOADS, 320, 80];
+  const voids = [...LOADS.map(e), down(1280, 320, 0.06), down(1280, 80, 0.06)];
+  const row = (stresses: number[], values: number[], label: string) =>
+    FIELD_CURVE(column(stresses), column(values), 50, 160).find(([name]) => name === label)!;
+  expect(row(rebound, voids, "Cr")[1]).toBeCloseTo(0.06, 9);
+  expect(row(rebound, voids, "Cr")[2]).toBe("final unloading 80 to 1280");
+  expect(row(rebound, voids, "remark")[1]).toContain("Cr from the final unloading: the test has no reload loop");
+  expect(row(LOADS, LOADS.map(e), "Cr")[2]).toBe("initial loading 10 to 160");
+  // Normally consolidated clay has no part along the recompression.
+  expect(row(LOADS, LOADS.map(e), "remark")[1]).toContain("Cr from initial loading");
 });
 
 test("SAMPLE_QUALITY by void ratio and by strain, with and without the initial void ratio", () => {

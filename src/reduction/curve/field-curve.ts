@@ -1,12 +1,13 @@
 /**
  * Field compression curve (Schmertmann, J.H., 1955, "The undisturbed consolidation behavior of clay", Trans. ASCE 120,
- * 1201-1233): from the in-situ stress and void ratio, parallel to the mean rebound slope up to the preconsolidation
+ * 1201-1233): from the in-situ stress and void ratio, parallel to the recompression of the test up to the preconsolidation
  * stress, then straight to the laboratory virgin line at 0.42 times the initial void ratio. Where the clay is normally
- * consolidated the line starts at the in-situ point.
+ * consolidated the line starts at the in-situ point. Recompression is Cr of `recompressionIndex`: a reload loop first, the
+ * rebound at the end (Schmertmann's choice) only where there is no loop.
  */
 import { badInput, given, notApplicable, type Outcome } from "../outcome";
 import { remarksOnRatio } from "./stress-history";
-import { recompressionIndex, swellingIndex, type Index } from "./indices";
+import { recompressionIndex, type Index } from "./indices";
 import { preconsolidation } from "./preconsolidation";
 import type { TestCurve } from "./points";
 import { virginLineOf } from "./reading";
@@ -21,7 +22,8 @@ export interface FieldCurve {
   readonly points: readonly { readonly label: string; readonly stress: number; readonly voidRatio: number }[];
   /** Compression index of the field virgin line. */
   readonly compressionIndex: number;
-  readonly recompressionIndex: number;
+  /** Cr by void ratio, and where in the test it was read; absent where the clay is normally consolidated and has none. */
+  readonly recompression?: Index;
 }
 
 export interface FieldCurveInput {
@@ -60,12 +62,14 @@ export function fieldCurve(input: FieldCurveInput): Outcome<FieldCurve> {
   const meetingVoidRatio = factor * e0;
   const meetingStress = 10 ** ((top - meetingVoidRatio) / Cc);
 
-  const rebound: Outcome<Index> = swellingIndex(test);
-  const reload: Outcome<Index> = rebound.ok ? rebound : recompressionIndex(test);
+  const read = recompressionIndex(test);
   const overconsolidated = yieldStress > NORMAL * inSituStress;
-  if (overconsolidated && !reload.ok) return reload;
-  const Cr = reload.ok ? reload.value.value * (test.kind === "e" ? 1 : 1 + e0) : 0;
-  if (overconsolidated && !rebound.ok) remarks.push("no unloading in the test: the slope of initial loading is used");
+  if (overconsolidated && !read.ok) return read;
+  const recompression = read.ok
+    ? { ...read.value, value: read.value.value * (test.kind === "e" ? 1 : 1 + e0) }
+    : undefined;
+  if (overconsolidated && read.ok) remarks.push(...read.remarks.filter((remark) => !remarks.includes(remark)));
+  const Cr = recompression?.value ?? 0;
 
   const start = { label: "in situ", stress: inSituStress, voidRatio: e0 };
   const bend = overconsolidated
@@ -84,7 +88,7 @@ export function fieldCurve(input: FieldCurveInput): Outcome<FieldCurve> {
     {
       points: bend ? [start, bend, end] : [start, end],
       compressionIndex: (from.voidRatio - meetingVoidRatio) / Math.log10(meetingStress / from.stress),
-      recompressionIndex: Cr,
+      recompression,
     },
     remarks,
   );

@@ -4,7 +4,7 @@
  */
 import { badInput, given, notApplicable, then, type Outcome } from "../outcome";
 import { straightLine } from "../numeric/straight-line";
-import { branches } from "./branches";
+import { branches, type Loop } from "./branches";
 import type { LoadPoint, TestCurve } from "./points";
 import { virginLineOf, readCurve } from "./reading";
 
@@ -12,6 +12,8 @@ export interface Index {
   readonly value: number;
   /** Where it was read: "virgin line 200 to 1600", "reload loop 50 to 200", ... */
   readonly basis: string;
+  /** The points that the slope was taken through, branch by branch; the two ends of a loop. Empty between two stresses. */
+  readonly readings: readonly (readonly LoadPoint[])[];
 }
 
 /** Two stresses between which a slope is asked for. */
@@ -44,52 +46,88 @@ export function valueOn(branch: readonly LoadPoint[], stress: number): number | 
   return undefined;
 }
 
-/** Slope between two stresses on the first of the branches that holds both. */
-function slopeBetween(choices: readonly (readonly LoadPoint[])[], { from, to }: Between, name: string): Outcome<Index> {
-  if (from === to) return badInput("the two stresses are the same: give two different ones");
-  for (const branch of choices) {
-    const [a, b] = [valueOn(branch, from), valueOn(branch, to)];
-    if (a !== undefined && b !== undefined)
-      return given({ value: Math.abs((b - a) / Math.log10(to / from)), basis: `${name} from ${from} to ${to}` });
-  }
-  return notApplicable(`no ${name} branch reaches both ${from} and ${to}: choose stresses within the loads`);
+/** A branch that a slope may be read from, and its name in the answer. */
+interface Named {
+  readonly name: string;
+  readonly points: readonly LoadPoint[];
 }
+
+const named = (name: string, branches: readonly (readonly LoadPoint[])[]): Named[] =>
+  branches.map((points) => ({ name, points }));
+
+/** Slope between two stresses on the first of the branches that holds both. */
+function slopeBetween(choices: readonly Named[], { from, to }: Between, wanted: string): Outcome<Index> {
+  if (from === to) return badInput("the two stresses are the same: give two different ones");
+  for (const { name, points } of choices) {
+    const [a, b] = [valueOn(points, from), valueOn(points, to)];
+    if (a !== undefined && b !== undefined)
+      return given({
+        value: Math.abs((b - a) / Math.log10(to / from)),
+        basis: `${name} from ${from} to ${to}`,
+        readings: [],
+      });
+  }
+  return notApplicable(`no ${wanted} branch reaches both ${from} and ${to}: choose stresses within the loads`);
+}
+
+/** Mean slope of the best lines through branches. */
+const slopeOf = (name: string, readings: readonly (readonly LoadPoint[])[]): Index => ({
+  value: readings.map(slopeThrough).reduce((sum, slope) => sum + slope, 0) / readings.length,
+  basis: `${name} ${readings.map(between).join(" and ")}`,
+  readings,
+});
+
+/**
+ * The ends of a loop: the stress at which unloading began, and the lowest stress. The readings between them do not count:
+ * near its upper end a reload yields again, and is steeper there.
+ */
+const endsOf = ({ unload }: Loop): LoadPoint[] => [unload[0], unload[unload.length - 1]];
 
 /**
  * Cc: the virgin line, the steepest consistent stretch of first loading; or the slope between two stresses on first
  * loading. Refuses (without the two stresses) a curve that has no virgin line.
  */
 export function compressionIndex(test: TestCurve, stresses?: Between): Outcome<Index> {
-  if (stresses) return then(branches(test), (found) => slopeBetween([found.firstLoading], stresses, "first loading"));
-  return then(virginLineOf(test), ({ curve, virgin, line }) =>
-    given({
-      value: line.slope * curve.range,
-      basis: `virgin line ${between(curve.points.slice(virgin.from, virgin.to + 1))}`,
-    }),
-  );
+  if (stresses)
+    return then(branches(test), (found) =>
+      slopeBetween(named("first loading", [found.firstLoading]), stresses, "first loading"),
+    );
+  return then(virginLineOf(test), ({ curve, virgin, line }) => {
+    const points = curve.points.slice(virgin.from, virgin.to + 1);
+    return given({ value: line.slope * curve.range, basis: `virgin line ${between(points)}`, readings: [points] });
+  });
 }
 
 /**
- * Cr: mean slope of the reload branches, each from its lowest stress to where it began to unload; where the test has no
- * loop, the line of initial loading before yield, which disturbance steepens. Refuses where there is neither.
+ * Cr: the slope of the unload-reload loops between their ends (the mean of several); where the test has no loop, the slope
+ * of the final unloading; where it has neither, the line of initial loading before yield, which disturbance steepens.
+ * Or the slope between two stresses, on a reload branch or on first loading. Refuses where there is none of these.
+ *
+ * That a loop comes before the rebound at the end, and is read as the line between its ends, is common practice: no
+ * standard was found that states it. Schmertmann (1955) takes the mean slope of the rebound.
  */
 export function recompressionIndex(test: TestCurve, stresses?: Between): Outcome<Index> {
-  return then(branches(test), ({ loops, firstLoading }) => {
-    const reloads = loops.map(({ reload }) => reload).filter((reload) => reload.length > 1);
-    if (stresses) return slopeBetween([...reloads, firstLoading], stresses, "reload");
-    if (reloads.length) {
-      const value = reloads.map(slopeThrough).reduce((sum, slope) => sum + slope, 0) / reloads.length;
-      return given({ value, basis: `reload loop ${reloads.map(between).join(" and ")}` });
-    }
-    return then(readCurve(test), ({ curve, parts: { recompression, recompressionLine } }) =>
-      given(
+  return then(branches(test), ({ loops, firstLoading, finalUnloading }) => {
+    const closed = loops.filter(({ reload }) => reload.length > 1);
+    const reloads = closed.map(({ reload }) => reload);
+    if (stresses)
+      return slopeBetween([...named("reload", reloads), ...named("first loading", [firstLoading])], stresses, "reload");
+    if (closed.length) return given(slopeOf("reload loop", closed.map(endsOf)));
+    if (finalUnloading.length > 1)
+      return given(slopeOf("final unloading", [finalUnloading]), [
+        "Cr from the final unloading: the test has no reload loop",
+      ]);
+    return then(readCurve(test), ({ curve, parts: { recompression, recompressionLine } }) => {
+      const points = curve.points.slice(recompression.from, recompression.to + 1);
+      return given(
         {
           value: Math.max(0, recompressionLine.slope) * curve.range,
-          basis: `initial loading ${between(curve.points.slice(recompression.from, recompression.to + 1))}`,
+          basis: `initial loading ${between(points)}`,
+          readings: [points],
         },
         ["Cr from initial loading, which disturbance steepens: a reload loop is better"],
-      ),
-    );
+      );
+    });
   });
 }
 
@@ -97,13 +135,9 @@ export function recompressionIndex(test: TestCurve, stresses?: Between): Outcome
 export function swellingIndex(test: TestCurve, stresses?: Between): Outcome<Index> {
   return then(branches(test), ({ loops, finalUnloading }) => {
     const inner = loops.map(({ unload }) => unload);
-    if (stresses) return slopeBetween([finalUnloading, ...inner], stresses, "unloading");
-    if (finalUnloading.length > 1)
-      return given({ value: slopeThrough(finalUnloading), basis: `final unloading ${between(finalUnloading)}` });
-    if (inner.length) {
-      const value = inner.map(slopeThrough).reduce((sum, slope) => sum + slope, 0) / inner.length;
-      return given({ value, basis: `unloading of the loop ${inner.map(between).join(" and ")}` });
-    }
+    if (stresses) return slopeBetween(named("unloading", [finalUnloading, ...inner]), stresses, "unloading");
+    if (finalUnloading.length > 1) return given(slopeOf("final unloading", [finalUnloading]));
+    if (inner.length) return given(slopeOf("unloading of the loop", inner));
     return notApplicable("the test has no unloading: there is no swelling index");
   });
 }
