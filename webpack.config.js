@@ -45,8 +45,6 @@ class FunctionsMetadata {
           errors.forEach((error) => compilation.errors.push(new WebpackError(`functions.json: ${error}`)));
           if (errors.length) return;
           const metadata = JSON.parse(metadataJson);
-          // Without it Excel keeps cells that hold errors from the code, which could then not name them.
-          metadata.allowErrorForDataTypeAny = true;
           // Excel's function wizard shows a line break of the source as it stands.
           for (const described of metadata.functions.flatMap((fn) => [fn, ...fn.parameters]))
             described.description = described.description?.replace(/\s+/g, " ");
