@@ -1,101 +1,95 @@
 /**
  * The one place that knows a conversion factor.
  *
- * Each unit of the trade is written as a mathjs unit expression, so that its definition can be read: the US ton per
- * square foot is 2000 lbf/ft^2; the year is 365.25 days. The inch (25.4 mm), pound-force and standard gravity are
- * mathjs's own definitions, held against the SI and inch-pound definitions in test/published/units.test.ts.
+ * Each unit of the trade is written as its size in SI units, from definitions that are exact: inch, pound and standard
+ * gravity (international yard and pound agreement of 1959; 3rd General Conference on Weights and Measures, 1901), the
+ * Julian year. The US ton per square foot is of 2000 pounds-force. test/reduction/units.test.ts holds every factor
+ * against the definitions of mathjs.
  */
-import { create, unitDependencies } from "mathjs";
 import { badInput, given, type Outcome } from "./outcome";
 
-const { unit } = create({ unitDependencies });
+/** Metres. */
+const INCH = 0.0254;
+const FOOT = 12 * INCH;
+/** m/s2, by definition. */
+const STANDARD_GRAVITY = 9.80665;
+/** Newtons: the weight of a kilogram, and of a pound of 0.45359237 kg, at standard gravity. */
+const KGF = STANDARD_GRAVITY;
+const LBF = 0.45359237 * STANDARD_GRAVITY;
+/** Seconds; a year has 365.25 days. */
+const MINUTE = 60;
+const DAY = 86_400;
+const YEAR = 365.25 * DAY;
 
-/** Per quantity, the names that a user may type and what each means. */
+/** Per quantity, the names that a user may type and how many SI units (named beside the quantity) each one is. */
 export const UNITS = {
+  /** N/m2 */
   stress: {
-    kPa: "1 kN/m^2",
-    MPa: "1 MN/m^2",
-    psf: "1 lbf/ft^2",
-    ksf: "1000 lbf/ft^2",
-    tsf: "2000 lbf/ft^2",
-    psi: "1 lbf/in^2",
-    "kgf/cm2": "1 kgf/cm^2",
-    bar: "100 kN/m^2",
-    "kN/m2": "1 kN/m^2",
-    "MN/m2": "1 MN/m^2",
-    "t/m2": "1000 kgf/m^2",
+    kPa: 1e3,
+    MPa: 1e6,
+    psf: LBF / FOOT ** 2,
+    ksf: (1000 * LBF) / FOOT ** 2,
+    tsf: (2000 * LBF) / FOOT ** 2,
+    psi: LBF / INCH ** 2,
+    "kgf/cm2": KGF * 1e4,
+    bar: 1e5,
+    "kN/m2": 1e3,
+    "MN/m2": 1e6,
+    "t/m2": 1000 * KGF,
   },
-  length: { mm: "1 mm", cm: "1 cm", m: "1 m", in: "1 inch", ft: "1 ft" },
+  /** m */
+  length: { mm: 1e-3, cm: 1e-2, m: 1, in: INCH, ft: FOOT },
+  /** m2/s */
   cv: {
-    "m2/yr": "1 m^2/year",
-    "mm2/min": "1 mm^2/minute",
-    "cm2/s": "1 cm^2/s",
-    "cm2/min": "1 cm^2/minute",
-    "m2/s": "1 m^2/s",
-    "in2/min": "1 inch^2/minute",
-    "ft2/day": "1 ft^2/day",
-    "ft2/yr": "1 ft^2/year",
+    "m2/yr": 1 / YEAR,
+    "mm2/min": 1e-6 / MINUTE,
+    "cm2/s": 1e-4,
+    "cm2/min": 1e-4 / MINUTE,
+    "m2/s": 1,
+    "in2/min": INCH ** 2 / MINUTE,
+    "ft2/day": FOOT ** 2 / DAY,
+    "ft2/yr": FOOT ** 2 / YEAR,
   },
-  /** Mass densities as weights per volume at standard gravity: 1 Mg/m3 is 9.80665 kN/m3 and 62.43 pcf. */
+  /** N/m3. Mass densities stand for weights per volume at standard gravity: 1 Mg/m3 is 9.80665 kN/m3 and 62.43 pcf. */
   density: {
-    "Mg/m3": "9.80665 kN/m^3",
-    "g/cm3": "9.80665 kN/m^3",
-    "kg/m3": "9.80665 N/m^3",
-    "kN/m3": "1 kN/m^3",
-    pcf: "1 lbf/ft^3",
+    "Mg/m3": 1000 * STANDARD_GRAVITY,
+    "g/cm3": 1000 * STANDARD_GRAVITY,
+    "kg/m3": STANDARD_GRAVITY,
+    "kN/m3": 1e3,
+    pcf: LBF / FOOT ** 3,
   },
+  /** m2/N */
   mv: {
-    "m2/MN": "1 m^2/MN",
-    "1/MPa": "1 m^2/MN",
-    "m2/kN": "1 m^2/kN",
-    "1/kPa": "1 m^2/kN",
-    "ft2/ton": "0.0005 ft^2/lbf",
-    "1/tsf": "0.0005 ft^2/lbf",
-    "1/psf": "1 ft^2/lbf",
-    "1/ksf": "0.001 ft^2/lbf",
-    "cm2/kgf": "1 cm^2/kgf",
+    "m2/MN": 1e-6,
+    "1/MPa": 1e-6,
+    "m2/kN": 1e-3,
+    "1/kPa": 1e-3,
+    "ft2/ton": FOOT ** 2 / (2000 * LBF),
+    "1/tsf": FOOT ** 2 / (2000 * LBF),
+    "1/psf": FOOT ** 2 / LBF,
+    "1/ksf": FOOT ** 2 / (1000 * LBF),
+    "cm2/kgf": 1e-4 / KGF,
   },
+  /** m/s */
   conductivity: {
-    "m/s": "1 m/s",
-    "cm/s": "1 cm/s",
-    "m/yr": "1 m/year",
-    "ft/day": "1 ft/day",
-    "ft/yr": "1 ft/year",
+    "m/s": 1,
+    "cm/s": 1e-2,
+    "m/yr": 1 / YEAR,
+    "ft/day": FOOT / DAY,
+    "ft/yr": FOOT / YEAR,
   },
-  /** A mass stands for its weight at standard gravity. */
-  force: { N: "1 N", kN: "1 kN", kg: "1 kgf", lbf: "1 lbf" },
-} as const satisfies Record<string, Record<string, string>>;
-
-const SI: Record<keyof typeof UNITS, string> = {
-  stress: "N/m^2",
-  length: "m",
-  cv: "m^2/s",
-  density: "N/m^3",
-  mv: "m^2/N",
-  conductivity: "m/s",
-  force: "N",
-};
+  /** N. A mass stands for its weight at standard gravity. */
+  force: { N: 1, kN: 1e3, kg: KGF, lbf: LBF },
+} as const satisfies Record<string, Record<string, number>>;
 
 export type Quantity = keyof typeof UNITS;
 export type UnitOf<Q extends Quantity> = keyof (typeof UNITS)[Q] & string;
 
-const factors = new Map<string, number>();
-
-/** How many `to` make one `from`; both must be units of the quantity. */
-function factor(quantity: Quantity, from: string, to: string): number {
-  const key = `${quantity} ${from} ${to}`;
-  let value = factors.get(key);
-  if (value === undefined) {
-    const table: Record<string, string> = UNITS[quantity];
-    value = unit(table[from]).toNumber(SI[quantity]) / unit(table[to]).toNumber(SI[quantity]);
-    factors.set(key, value);
-  }
-  return value;
-}
+const sizeOf = (quantity: Quantity, name: string): number => (UNITS[quantity] as Record<string, number>)[name];
 
 /** A value of the quantity, from one of its units to another. */
 export const convert = (value: number, quantity: Quantity, from: string, to: string): number =>
-  from === to ? value : value * factor(quantity, from, to);
+  from === to ? value : value * (sizeOf(quantity, from) / sizeOf(quantity, to));
 
 /**
  * The table's own spelling of a unit that a person typed: any case, spaces, "mm²" or "mm^2" for "mm2"; undefined if it is

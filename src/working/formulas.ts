@@ -68,7 +68,7 @@ export interface Argument {
 export interface Constant {
   readonly symbol: string;
   readonly value: number;
-  /** In the spelling of the units above, or of mathjs. */
+  /** As it is printed: "m/s^2". */
   readonly unit?: string;
 }
 

@@ -1,5 +1,10 @@
 import fc from "fast-check";
+import { create, unitDependencies } from "mathjs";
 import { convert, convertUnit, unitNamed, UNITS, unitsOf, type Quantity } from "../../src/reduction/units";
+
+import { MATHJS_UNITS } from "../mathjs-units";
+
+const { unit } = create({ unitDependencies });
 
 const quantities = Object.keys(UNITS) as Quantity[];
 const anyPair = fc
@@ -13,6 +18,21 @@ const anyPair = fc
     ),
   );
 const anyValue = fc.double({ min: 1e-9, max: 1e9, noNaN: true });
+
+test("every factor is that of mathjs, which defines its units for itself", () => {
+  for (const quantity of quantities) {
+    const names = unitsOf(quantity);
+    expect(Object.keys(MATHJS_UNITS[quantity]).sort()).toEqual([...names].sort());
+    for (const from of names)
+      for (const to of names) {
+        const expected = unit(MATHJS_UNITS[quantity][from]).toNumber(
+          MATHJS_UNITS[quantity][to].replace(/^[\d.]+ /, ""),
+        );
+        const scale = parseFloat(MATHJS_UNITS[quantity][to]);
+        expect(Math.abs((convert(1, quantity, from, to) * scale) / expected - 1)).toBeLessThan(1e-13);
+      }
+  }
+});
 
 test("there and back gives the value again, and a detour changes nothing", () => {
   fc.assert(

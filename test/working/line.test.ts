@@ -7,11 +7,11 @@ import { all, create, type Unit } from "mathjs";
 import { WORKING } from "../../src/functions/checking";
 import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "../../src/working/formulas";
 import { working, type Units } from "../../src/working/line";
-import { UNITS } from "../../src/reduction/units";
 import { COMPRESSION_INDEX, VOLUME_COMPRESSIBILITY } from "../../src/functions/curve";
 import { CV_FROM_T50 } from "../../src/functions/increment";
 import { STRESS } from "../../src/functions/loading";
 import { DENSITY, SOLIDS_HEIGHT } from "../../src/functions/specimen";
+import { MATHJS_UNITS } from "../mathjs-units";
 import { refusal } from "../functions/refusal";
 
 const math = create(all);
@@ -21,8 +21,7 @@ function mathUnit(measures: Measured, unit: string): string {
   if (measures === "mass") return "1 g";
   if (measures === "time") return "1 minute";
   if (measures === "mass density") return { "Mg/m3": "1 Mg/m^3", "g/cm3": "1 g/cm^3", "kg/m3": "1 kg/m^3" }[unit]!;
-  const table: Record<string, string> = UNITS[measures === "unit weight" ? "density" : measures];
-  return table[unit];
+  return MATHJS_UNITS[measures === "unit weight" ? "density" : measures][unit];
 }
 const CONSTANT_UNITS: Record<string, string> = { "m/s^2": "1 m/s^2", "kN/m3": "1 kN/m^3" };
 

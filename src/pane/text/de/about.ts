@@ -28,7 +28,6 @@ export const about = {
   parts: [
     "React und Fluent UI: MIT",
     "Observable Plot und D3: ISC",
-    "mathjs: Apache-2.0",
     "Papa Parse: MIT",
     "Das Blatt der Seite im Browser ist o-spreadsheet (LGPL-3.0-or-later) mit Owl (LGPL-3.0-only), unverändert und austauschbar; Bootstrap (MIT), Font Awesome (OFL-1.1, MIT)",
   ],

@@ -26,7 +26,6 @@ export const about = {
   parts: [
     "React and Fluent UI: MIT",
     "Observable Plot and D3: ISC",
-    "mathjs: Apache-2.0",
     "Papa Parse: MIT",
     "The sheet of the page in the browser is o-spreadsheet (LGPL-3.0-or-later) with Owl (LGPL-3.0-only), unmodified and replaceable; Bootstrap (MIT), Font Awesome (OFL-1.1, MIT)",
   ],
