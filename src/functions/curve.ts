@@ -258,7 +258,7 @@ export function COMPRESSION_INDEX(stresses: any[][], values: any[][], from?: any
 }
 
 /**
- * Recompression index: slope of the reload loops between their ends, per log cycle of stress; where the test has none, of the final unloading; where it has neither, of initial loading before yield (COMPRESSION_INDICES says which). Or the slope between two stresses.
+ * Recompression index per log cycle of stress: of the reload loops between their ends; without a loop, of the final unloading; without either, of initial loading (COMPRESSION_INDICES says which). Or between two stresses.
  * @customfunction
  * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
@@ -465,7 +465,7 @@ function neededVoidRatio(test: TestCurve, argument: unknown): number {
 }
 
 /**
- * Field compression curve by Schmertmann (1955): from the in-situ point parallel to the recompression of the test (its reload loop; the final unloading where there is none) up to the preconsolidation stress, then straight to the laboratory virgin line at a share of the initial void ratio.
+ * Field compression curve by Schmertmann (1955): from the in-situ point parallel to the recompression (reload loop, else final unloading) to the preconsolidation stress, then straight to the laboratory virgin line at a share of e0.
  * @customfunction
  * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.

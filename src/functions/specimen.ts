@@ -1,7 +1,8 @@
 /** Worksheet functions of the specimen: masses and sizes to water content, void ratio and saturation. */
 import { convert } from "../reduction/units";
 import * as reduce from "../reduction/specimen";
-import { answer, valueOf } from "./answer";
+import { saltCorrection, waterDensity } from "../reduction/water";
+import { answer, valueOf, type Item } from "./answer";
 import {
   toMillimetres,
   toNumber,
@@ -35,7 +36,7 @@ export function WATER_CONTENT(wet_mass: any, dry_mass: any, tare?: any): any {
  * @param specific_gravity Specific gravity of the solids (particle density in Mg/m3).
  * @param diameter Inside diameter of the ring, in the length unit.
  * @param [length_unit] "mm" (default), "cm", "m", "in" or "ft".
- * @param [water_density] Density of water, g/cm3; 1.000 if left out.
+ * @param [water_density] Density of water, g/cm3; 1.000 if left out. WATER_DENSITY gives it for a temperature.
  * @returns The height of solids in the length unit.
  */
 export function SOLIDS_HEIGHT(
@@ -121,10 +122,56 @@ export function DENSITY(mass: any, diameter: any, height: any, length_unit?: any
   return convert(valueOf(value), "density", "Mg/m3", toUnit(density_unit, "density", "Mg/m3"));
 }
 
+/**
+ * Density of water without salt or air at a temperature, by Kell (1975). For SOLIDS_HEIGHT, where the specific gravity is relative to water; a particle density in Mg/m3 needs none.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param temperature Temperature of the water, degrees Celsius, above 0 and up to 60.
+ * @param [density_unit] "Mg/m3" (default), "g/cm3", "kg/m3", "kN/m3" or "pcf".
+ * @returns The density in the density unit.
+ */
+export function WATER_DENSITY(temperature: any, density_unit?: any): any {
+  const density = valueOf(waterDensity(toNumber(temperature, "the temperature")));
+  return convert(density, "density", "Mg/m3", toUnit(density_unit, "density", "Mg/m3"));
+}
+
+/**
+ * Salt of the pore water taken out of the dry mass, in which drying leaves it (IODP Proceedings 330, Table T9). Water content with and without the correction.
+ * @customfunction
+ * @helpurl https://github.com/clayledger/clayledger#functions
+ * @param wet_mass Mass of wet soil, g, with the tare if one is given.
+ * @param dry_mass Mass of dry soil, g, with the tare if one is given.
+ * @param salt_content Salt content (salinity) of the pore water as a ratio, mass of salt over mass of pore water: 0.035 for sea water.
+ * @param [tare] Mass of the empty container, g; 0 if left out.
+ * @param [item] solids, salt, pore_water, w, w_uncorrected or remark; left out, all of them. w is pore water, its salt included, over solids.
+ * @returns A table of label, value and unit, or the one value.
+ */
+export function SALT_CORRECTION(wet_mass: any, dry_mass: any, salt_content: any, tare?: any, item?: any): any[][] {
+  const wet = toPositive(wet_mass, "the wet mass");
+  const dry = toPositive(dry_mass, "the dry mass");
+  const salt = toPositive(salt_content, "the salt content");
+  const empty = toOptionalNumber(tare, "the tare") ?? 0;
+  // The weighings themselves are judged as those of a water content are.
+  valueOf(reduce.waterContent(wet, dry, empty));
+  const outcome = saltCorrection(wet - empty, dry - empty, salt);
+  const found = valueOf(outcome);
+  return answer(
+    [
+      { label: "solids", value: found.solids, unit: "g" },
+      { label: "salt", value: found.salt, unit: "g" },
+      { label: "pore_water", value: found.poreWater, unit: "g" },
+      { label: "w", value: found.w, unit: "" },
+      { label: "w_uncorrected", value: found.wUncorrected, unit: "" },
+    ],
+    outcome.ok ? outcome.remarks : [],
+    item,
+  );
+}
+
 const NEEDS_FINAL_HEIGHT = "needs the final height: enter the height of the specimen at the end of the test";
 
 /**
- * The whole specimen, from ring mass to void ratio and saturation before and after the test, water at 1.000 g/cm3.
+ * The whole specimen, from ring mass to void ratio and saturation before and after the test, water at 1.000 g/cm3 unless its temperature is given.
  * Spills a table, or gives one item.
  * @customfunction
  * @helpurl https://github.com/clayledger/clayledger#functions
@@ -137,7 +184,9 @@ const NEEDS_FINAL_HEIGHT = "needs the final height: enter the height of the spec
  * @param specific_gravity Specific gravity of the solids (particle density in Mg/m3).
  * @param [final_height] Height of the specimen at the end of the test, in the length unit; without it there is no ef and no Sf.
  * @param [length_unit] "mm" (default), "cm", "m", "in" or "ft".
- * @param [item] w0, wf, dry_mass, Hs, e0, ef, S0, Sf, density, dry_density or remark; left out, all of them.
+ * @param [item] w0, wf, dry_mass, Hs, e0, ef, S0, Sf, density, dry_density or remark; left out, all of them. With a salt content also salt, dry_mass_uncorrected, w0_uncorrected, wf_uncorrected.
+ * @param [temperature] Temperature of the water that the specific gravity is relative to (20 as a rule), degrees Celsius, for its density; 1.000 g/cm3 if left out.
+ * @param [salt_content] Salt content of the pore water at the end of the test, mass of salt over mass of pore water: 0.035 for sea water. Its salt is taken out of the dry mass; none if left out.
  * @returns A table of label, value and unit, or the one value.
  */
 export function SPECIMEN(
@@ -151,6 +200,8 @@ export function SPECIMEN(
   final_height?: any,
   length_unit?: any,
   item?: any,
+  temperature?: any,
+  salt_content?: any,
 ): any[][] {
   const unit = toUnit(length_unit, "length", "mm");
   const outcome = reduce.reduceSpecimen(
@@ -163,6 +214,8 @@ export function SPECIMEN(
       ringAndDry: toPositive(ring_and_dry, "the ring and dry soil"),
       Gs: toPositive(specific_gravity, "the specific gravity"),
       finalHeight: toOptionalMillimetres(final_height, "the final height", unit),
+      temperature: toOptionalPositive(temperature, "the temperature"),
+      saltContent: toOptionalPositive(salt_content, "the salt content"),
     },
     unit,
   );
@@ -179,8 +232,20 @@ export function SPECIMEN(
       { label: "Sf", value: specimen.Sf, unit: "", missing: `Sf ${NEEDS_FINAL_HEIGHT}` },
       { label: "density", value: specimen.density, unit: "Mg/m3" },
       { label: "dry_density", value: specimen.dryDensity, unit: "Mg/m3" },
+      ...uncorrected(specimen),
     ],
     outcome.ok ? outcome.remarks : [],
     item,
   );
 }
+
+/** What the masses give with the salt left in the dry soil, beside what they give without it. */
+const uncorrected = ({ salt }: reduce.Specimen): Item[] =>
+  salt
+    ? [
+        { label: "salt", value: salt.mass, unit: "g" },
+        { label: "dry_mass_uncorrected", value: salt.dryMass, unit: "g" },
+        { label: "w0_uncorrected", value: salt.w0, unit: "" },
+        { label: "wf_uncorrected", value: salt.wf, unit: "" },
+      ]
+    : [];

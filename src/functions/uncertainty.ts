@@ -56,6 +56,7 @@ function laidOut(outcome: Outcome<Uncertain>, label: string, unit: string, item:
  * @param [coverage] Coverage factor, 2 if left out.
  * @param [item] One of e, u, low, high, largest, remark; left out, the table spills.
  * @param [length_unit] "mm" (default), "cm" or "in".
+ * @param [temperature] Temperature of the water, degrees Celsius, for its density; 1.000 g/cm3 if left out.
  * @returns A table of label, value and unit; or the one item.
  */
 export function VOID_RATIO_UNCERTAINTY(
@@ -71,6 +72,7 @@ export function VOID_RATIO_UNCERTAINTY(
   coverage?: any,
   item?: any,
   length_unit?: any,
+  temperature?: any,
 ): any[][] {
   const unit = toUnit(length_unit, "length", "mm");
   const length = (value: unknown, u: unknown, name: string): Stated => {
@@ -89,6 +91,7 @@ export function VOID_RATIO_UNCERTAINTY(
         u_specific_gravity,
         "the specific gravity",
       ),
+      temperature: toOptionalPositive(temperature, "the temperature"),
     },
     toOptionalPositive(coverage, "the coverage factor"),
   );

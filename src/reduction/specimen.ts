@@ -8,9 +8,7 @@
  */
 import { badInput, figure, firstNotPositive, given, type Outcome } from "./outcome";
 import { convert } from "./units";
-
-/** Density of water, Mg/m3, that hand sheets use (0.9982 at 20 C is the exact figure; an argument where it matters). */
-export const WATER_DENSITY = 1.0;
+import { poreWaterDensity, saltCorrection, waterDensity, WATER_DENSITY } from "./water";
 
 /** Particle densities that no soil has lie outside; unusual ones outside the inner pair. Common practice, no source. */
 export const GS = { least: 1.2, low: 2.5, high: 2.9, most: 4.5 };
@@ -58,26 +56,21 @@ export function waterContent(wet: number, dry: number, tare = 0): Outcome<number
 }
 
 /** Height of solids H_s = M_d / (Gs rho_w A), in mm. Dry mass in g, diameter in mm, water density in Mg/m3. */
-export function solidsHeight(
-  dryMass: number,
-  Gs: number,
-  diameter: number,
-  waterDensity = WATER_DENSITY,
-): Outcome<number> {
+export function solidsHeight(dryMass: number, Gs: number, diameter: number, water = WATER_DENSITY): Outcome<number> {
   const fault = firstNotPositive({
     "the dry mass": dryMass,
     "the specific gravity": Gs,
     "the diameter": diameter,
-    "the water density": waterDensity,
+    "the water density": water,
   });
   if (fault) return fault;
   const gravity = impossibleGravity(Gs);
   if (gravity) return badInput(gravity);
-  if (outside(waterDensity, [0.9, 1.3]))
+  if (outside(water, [0.9, 1.3]))
     return badInput(
-      `the water density is ${figure(waterDensity)}: enter it in g/cm3 (1.000 for fresh water, about 1.02 for sea water)`,
+      `the water density is ${figure(water)}: enter it in g/cm3 (1.000 for fresh water, about 1.02 for sea water)`,
     );
-  return given((1000 * dryMass) / (Gs * waterDensity * circleArea(diameter)));
+  return given((1000 * dryMass) / (Gs * water * circleArea(diameter)));
 }
 
 /** Void ratio e = (H - H_s) / H_s. Both heights in one unit. */
@@ -134,6 +127,10 @@ export interface SpecimenMeasurements {
   readonly Gs: number;
   /** Height at the end of the test, unloaded; without it there is no final void ratio. */
   readonly finalHeight?: number;
+  /** Temperature of the water, degrees C, for its density; 1.000 Mg/m3 without it. */
+  readonly temperature?: number;
+  /** Salt of the pore water over the mass of the pore water: taken out of the dry mass. */
+  readonly saltContent?: number;
 }
 
 export interface Specimen {
@@ -149,10 +146,15 @@ export interface Specimen {
   /** Bulk and dry density before the test, Mg/m3. */
   readonly density: number;
   readonly dryDensity: number;
+  /** Where a salt content is given: the salt in the dry soil, g, and what the masses give without the correction. */
+  readonly salt?: { readonly mass: number; readonly dryMass: number; readonly w0: number; readonly wf: number };
 }
 
 /**
- * The whole chain from ring mass to void ratio and saturation, before and after the test, water at 1.000 Mg/m3.
+ * The whole chain from ring mass to void ratio and saturation, before and after the test. Water has 1.000 Mg/m3, or the
+ * density at the temperature given. With a salt content, the dry mass is that of the solids alone: the soil was dried with
+ * the pore water that it held at the end of the test, and the salt of that water stayed in it; water contents are then those
+ * of the pore water, its salt included, and saturations count its greater density.
  * Refuses what cannot be (a mass or length not above zero, wet not heavier than dry, dry not heavier than the ring, a
  * height not above the height of solids, a specific gravity that no soil has) with the names of the two entries.
  * Remarks what a reviewer would question: trade practice on saturation, densities, void ratio and sizes.
@@ -183,8 +185,16 @@ export function reduceSpecimen(m: SpecimenMeasurements, unit = "mm"): Outcome<Sp
           "check the two weighings, they may be swapped",
       );
 
-  const dryMass = m.ringAndDry - m.ring;
-  const solids = solidsHeight(dryMass, m.Gs, m.diameter);
+  const weighed = m.ringAndDry - m.ring;
+  const water = m.temperature === undefined ? given(WATER_DENSITY) : waterDensity(m.temperature);
+  if (!water.ok) return water;
+  const corrected =
+    m.saltContent === undefined ? undefined : saltCorrection(m.ringAndWetAfter - m.ring, weighed, m.saltContent);
+  if (corrected && !corrected.ok) return corrected;
+  const dryMass = corrected?.value.solids ?? weighed;
+  // Density of water over that of the pore water: 1 without salt.
+  const share = water.value / poreWaterDensity(water.value, m.saltContent ?? 0);
+  const solids = solidsHeight(dryMass, m.Gs, m.diameter, water.value);
   if (!solids.ok) return solids;
   const Hs = solids.value;
   const length = (mm: number): string => `${figure(convert(mm, "length", "mm", unit))} ${unit}`;
@@ -198,8 +208,9 @@ export function reduceSpecimen(m: SpecimenMeasurements, unit = "mm"): Outcome<Sp
           `gravity and the diameter give: check ${name}, the diameter, the masses and the length unit`,
       );
 
-  const w0 = (m.ringAndWetBefore - m.ringAndDry) / dryMass;
-  const wf = (m.ringAndWetAfter - m.ringAndDry) / dryMass;
+  const wet = { before: m.ringAndWetBefore - m.ring, after: m.ringAndWetAfter - m.ring };
+  const w0 = (wet.before - dryMass) / dryMass;
+  const wf = (wet.after - dryMass) / dryMass;
   const e0 = (m.height - Hs) / Hs;
   const ef = m.finalHeight === undefined ? undefined : (m.finalHeight - Hs) / Hs;
   const volume = (circleArea(m.diameter) * m.height) / 1000;
@@ -210,10 +221,16 @@ export function reduceSpecimen(m: SpecimenMeasurements, unit = "mm"): Outcome<Sp
     Hs,
     e0,
     ef,
-    S0: (w0 * m.Gs) / e0,
-    Sf: ef === undefined ? undefined : (wf * m.Gs) / ef,
-    density: (m.ringAndWetBefore - m.ring) / volume,
+    S0: (share * w0 * m.Gs) / e0,
+    Sf: ef === undefined ? undefined : (share * wf * m.Gs) / ef,
+    density: wet.before / volume,
     dryDensity: dryMass / volume,
+    salt: corrected && {
+      mass: corrected.value.salt,
+      dryMass: weighed,
+      w0: (wet.before - weighed) / weighed,
+      wf: (wet.after - weighed) / weighed,
+    },
   };
   return given(specimen, specimenRemarks(m, specimen, length));
 }
@@ -233,7 +250,7 @@ function specimenRemarks(m: SpecimenMeasurements, s: Specimen, length: (mm: numb
       "check the height and the masses",
   );
   if (s.ef !== undefined && s.Sf !== undefined) {
-    const byWater = s.wf * m.Gs;
+    const byWater = s.Sf * s.ef;
     ask(
       outside(s.Sf, USUAL.saturation) || Math.abs(s.ef - byWater) > 0.02 + 0.02 * s.ef,
       `Sf is ${percent(s.Sf)}: the final void ratio is ${s.ef.toFixed(3)} from the final height but ${byWater.toFixed(3)} ` +

@@ -7,7 +7,8 @@
  */
 import { strain, axialStress } from "./loading";
 import { badInput, figure, given, then, type Outcome } from "./outcome";
-import { solidsHeight, voidRatio, WATER_DENSITY } from "./specimen";
+import { solidsHeight, voidRatio } from "./specimen";
+import { waterDensity, WATER_DENSITY } from "./water";
 import { coefficientOfConsolidation, type Drainage } from "./increment/cv";
 
 /** A measured number with its standard uncertainty (one standard deviation), both in one unit; none where it is not stated. */
@@ -82,6 +83,8 @@ export interface VoidRatioInputs {
   readonly ring: Stated;
   readonly ringAndDry: Stated;
   readonly specificGravity: Stated & { readonly assumed?: boolean };
+  /** Temperature of the water, degrees C, for its density; 1.000 Mg/m3 without it. */
+  readonly temperature?: number;
 }
 
 /**
@@ -89,9 +92,11 @@ export interface VoidRatioInputs {
  * Remarks an assumed specific gravity.
  */
 export function voidRatioUncertainty(inputs: VoidRatioInputs, k = COVERAGE): Outcome<Uncertain> {
-  const { height, diameter, ring, ringAndDry, specificGravity: Gs } = inputs;
+  const { height, diameter, ring, ringAndDry, specificGravity: Gs, temperature } = inputs;
   const Md = ringAndDry.value - ring.value;
-  const e = then(solidsHeight(Md, Gs.value, diameter.value, WATER_DENSITY), (Hs) => voidRatio(height.value, Hs));
+  const water = temperature === undefined ? given(WATER_DENSITY) : waterDensity(temperature);
+  const solids = then(water, (density) => solidsHeight(Md, Gs.value, diameter.value, density));
+  const e = then(solids, (Hs) => voidRatio(height.value, Hs));
   const outcome = then(e, (value) => {
     const whole = 1 + value;
     return combine(

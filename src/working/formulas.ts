@@ -18,15 +18,8 @@ import { creepRatio } from "../reduction/curve/creep-ratio";
 import { apparatusDeflection, axialStress, deformations, strain } from "../reduction/loading";
 import { straightLine } from "../reduction/numeric/straight-line";
 import { badInput, given, notApplicable, then, type Outcome } from "../reduction/outcome";
-import {
-  density,
-  saturation,
-  solidsHeight,
-  voidRatio,
-  voidRatioAtStrain,
-  WATER_DENSITY,
-  waterContent,
-} from "../reduction/specimen";
+import { density, saturation, solidsHeight, voidRatio, voidRatioAtStrain, waterContent } from "../reduction/specimen";
+import { WATER_DENSITY } from "../reduction/water";
 import { convert, unitsOf, type Quantity } from "../reduction/units";
 
 /** What a number of a formula measures, where it has a unit. */

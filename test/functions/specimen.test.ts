@@ -1,11 +1,13 @@
 import {
   DENSITY,
+  SALT_CORRECTION,
   SATURATION,
   SOLIDS_HEIGHT,
   SPECIMEN,
   VOID_RATIO,
   VOID_RATIO_AT_STRAIN,
   WATER_CONTENT,
+  WATER_DENSITY,
 } from "../../src/functions/specimen";
 import { refusal } from "./refusal";
 
@@ -106,4 +108,76 @@ test("density and unit weight", () => {
   expect(DENSITY(148.9, 2.5, 1, "in", "kN/m3")).toBeCloseTo(1.85107 * 9.80665, 3);
   expect(DENSITY(148.9, 2.5, 1, "in", "pcf")).toBeCloseTo(1.85107 * 62.428, 2);
   expect(refusal(() => DENSITY(148.9, 63.5, 25.4, "yd"))).toMatch(/length unit is "yd": use one of mm, cm, m, in, ft/);
+});
+
+describe("water by temperature, and salt in the pore water", () => {
+  const salted = (salt?: unknown, item?: unknown, temperature?: unknown): any[][] =>
+    SPECIMEN(63.5, 25.4, ...masses, 2.71, 24, null, item, temperature, salt);
+
+  test("SPECIMEN without them, blank or 0, is the same as before", () => {
+    for (const blank of [undefined, null, "", 0]) expect(salted(blank, null, blank)).toEqual(whole(24));
+  });
+
+  test("the rows of the salt come before the remark, and saturation counts the density of the brine", () => {
+    expect(salted(0.035).map(([label]) => label)).toEqual([
+      ...whole(24)
+        .map(([label]) => label)
+        .slice(0, -1),
+      "salt",
+      "dry_mass_uncorrected",
+      "w0_uncorrected",
+      "wf_uncorrected",
+      "remark",
+    ]);
+    const items = Object.fromEntries(salted(0.035));
+    const plain = Object.fromEntries(whole(24));
+    expect(items.w0_uncorrected).toBe(plain.w0);
+    expect(items.wf_uncorrected).toBe(plain.wf);
+    expect(items.dry_mass + items.salt).toBeCloseTo(plain.dry_mass, 12);
+    // By hand: S = volume of pore water over volume of voids, pore water at 1.000 + 0.0265 Mg/m3.
+    const volume = (Math.PI / 4) * 6.35 ** 2 * 2.54;
+    const voids = volume - items.dry_mass / 2.71;
+    expect(items.S0).toBeCloseTo((148.9 - items.dry_mass) / 1.0265 / voids, 9);
+    expect(items.density).toBe(plain.density);
+    expect(salted(0.035, "salt")[0][0]).toBe(items.salt);
+  });
+
+  test("a temperature alone moves e0 and Hs, not the water contents", () => {
+    const items = Object.fromEntries(salted(null, null, 20));
+    const plain = Object.fromEntries(whole(24));
+    expect(items.Hs / plain.Hs).toBeCloseTo(1 / 0.998204, 6);
+    expect(items.w0).toBe(plain.w0);
+    expect(items.S0).toBeCloseTo((plain.w0 * 2.71) / items.e0, 12);
+  });
+
+  test("SALT_CORRECTION with a tare, and one item", () => {
+    expect(SALT_CORRECTION(131.2, 91.2, 0.035, 31.2, "solids")[0][0]).toBeCloseTo(100 - 40 / 0.965, 12);
+    expect(SALT_CORRECTION(131.2, 91.2, 0.035, 31.2).map(([label]) => label)).toEqual([
+      "solids",
+      "salt",
+      "pore_water",
+      "w",
+      "w_uncorrected",
+      "remark",
+    ]);
+  });
+
+  test("WATER_DENSITY in the units of density", () => {
+    expect(WATER_DENSITY(20)).toBeCloseTo(0.998204, 6);
+    expect(WATER_DENSITY(20, "kN/m3")).toBeCloseTo(9.78904, 4);
+  });
+
+  test("what cannot be is refused with the remedy", () => {
+    for (const wrong of [null, 0, -3, 68, 293.15])
+      expect(refusal(() => WATER_DENSITY(wrong))).toMatch(/^#VALUE!.*degrees Celsius/);
+    expect(refusal(() => salted(null, null, 68))).toMatch(/^#VALUE!.*degrees Celsius/);
+    expect(refusal(() => salted(35))).toBe(
+      "#VALUE! the salt content is 35: enter the mass of salt over that of the pore water as a ratio, 0.035 for sea water, so 0.035 for 35 g/kg",
+    );
+    expect(refusal(() => salted(0.5))).toMatch(/^#VALUE! the salt content is 0.5/);
+    expect(refusal(() => SALT_CORRECTION(100, 60, null))).toMatch(/^#VALUE! the salt content is blank or zero/);
+    expect(refusal(() => SALT_CORRECTION(60, 100, 0.035))).toMatch(/^#VALUE!.*swapped/);
+    expect(refusal(() => SALT_CORRECTION(60, 60, 0.035))).toMatch(/^#VALUE!.*not above the dry mass/);
+    expect(refusal(() => SALT_CORRECTION(100, 5, 0.26))).toMatch(/^#VALUE!.*more than the dry mass/);
+  });
 });

@@ -1,5 +1,6 @@
 /** Temperature and cv: cv varies with the viscosity of the pore water. */
-import { badInput, given, type Outcome } from "../outcome";
+import { given, type Outcome } from "../outcome";
+import { notLaboratory } from "../water";
 
 /**
  * Dynamic viscosity of water at a temperature over that at 20 C.
@@ -13,7 +14,5 @@ export function viscosityRatio(temperature: number): number {
 
 /** cv at 20 C over cv at the test temperature (degrees C). Refuses what is not a temperature of a laboratory: 0 to 60 C. */
 export function temperatureFactor(temperature: number): Outcome<number> {
-  if (!(temperature > 0 && temperature <= 60))
-    return badInput(`the temperature is ${temperature}: give degrees Celsius above 0 and up to 60`);
-  return given(viscosityRatio(temperature));
+  return notLaboratory(temperature) ?? given(viscosityRatio(temperature));
 }

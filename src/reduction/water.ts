@@ -1,0 +1,88 @@
+/** Water of the test: its density by temperature, and the salt of pore water that drying leaves with the soil. */
+import { badInput, figure, firstNotPositive, given, type Outcome, type Refusal } from "./outcome";
+
+/** Density of water, Mg/m3, that hand sheets use (0.9982 at 20 C is the exact figure; an argument where it matters). */
+export const WATER_DENSITY = 1.0;
+
+/** Why a number is no temperature of a laboratory, degrees C; undefined where it is one. */
+export const notLaboratory = (temperature: number): Refusal | undefined =>
+  temperature > 0 && temperature <= 60
+    ? undefined
+    : badInput(`the temperature is ${temperature}: give degrees Celsius above 0 and up to 60`);
+
+/** Kell's constants: powers of t above the line, and the one below it. Densities in kg/m3, t in degrees C. */
+const KELL = {
+  above: [999.83952, 16.945176, -7.9870401e-3, -46.170461e-6, 105.56302e-9, -280.54253e-12],
+  below: 16.87985e-3,
+} as const;
+
+/**
+ * Density of water free of air at atmospheric pressure, Mg/m3, from its temperature in degrees C.
+ * Source: Kell, G.S. (1975), "Density, thermal expansivity, and compressibility of liquid water from 0 to 150 C", J. Chem. Eng.
+ * Data 20(1), 97-105. One public page prints the constant below the line with two digits swapped (16.897850e-3), which
+ * gives 997.94 kg/m3 at 20 C. Refuses what is not a temperature of a laboratory: above 0 to 60 C.
+ */
+export function waterDensity(temperature: number): Outcome<number> {
+  const fault = notLaboratory(temperature);
+  if (fault) return fault;
+  const above = KELL.above.reduce((sum, constant, power) => sum + constant * temperature ** power, 0);
+  return given(above / (1 + KELL.below * temperature) / 1000);
+}
+
+/** Share of salt in pore water, by mass, that no water holds more of: a saturated solution of common salt (from memory). */
+const SATURATED = 0.26;
+
+/**
+ * How much heavier water is for its salt, Mg/m3 per unit of salt content. Source: sea water of salt content 0.035 has 1.024
+ * Mg/m3 at laboratory temperature (IODP Proceedings 330, Table T9), water without salt 0.9975 at 23 C (Kell 1975).
+ */
+const HEAVIER = (1.024 - 0.9975) / 0.035;
+
+/** Density of pore water, Mg/m3, from that of water without salt and the salt content, a ratio by mass of pore water. */
+export const poreWaterDensity = (water: number, saltContent: number): number => water + HEAVIER * saltContent;
+
+/** Why a number is no salt content; undefined where it is one. */
+export function notSaltContent(saltContent: number): Refusal | undefined {
+  if (saltContent > 0 && saltContent <= SATURATED) return undefined;
+  const hint = saltContent > 1 ? `, so ${figure(saltContent / 1000)} for ${figure(saltContent)} g/kg` : "";
+  return badInput(
+    `the salt content is ${figure(saltContent)}: enter the mass of salt over that of the pore water as a ratio, 0.035 for sea water${hint}`,
+  );
+}
+
+/** The parts of a wet soil whose pore water holds salt, masses in one unit. */
+export interface SaltCorrection {
+  /** Pore water, its salt included. */
+  readonly poreWater: number;
+  /** Salt, which stays with the soil when it is dried. */
+  readonly salt: number;
+  /** Solids: the dry soil without the salt. */
+  readonly solids: number;
+  /** Pore water over solids. */
+  readonly w: number;
+  /** Loss of mass over dry soil, as weighed. */
+  readonly wUncorrected: number;
+}
+
+/**
+ * Salt taken out of the dry mass: pore water = (wet - dry) / (1 - s), salt = pore water - (wet - dry), solids = wet - pore
+ * water, with s the salt content by mass of pore water. Source: IODP Proceedings 330, Table T9. Masses of the soil alone.
+ * Refuses a wet mass not above the dry mass, a salt content that no water has, and more salt than dry soil.
+ */
+export function saltCorrection(wet: number, dry: number, saltContent: number): Outcome<SaltCorrection> {
+  const fault = firstNotPositive({ "the wet mass": wet, "the dry mass": dry }) ?? notSaltContent(saltContent);
+  if (fault) return fault;
+  const lost = wet - dry;
+  if (lost <= 0)
+    return badInput(
+      `the wet mass (${figure(wet)}) is not above the dry mass (${figure(dry)}): check the two weighings, they may be swapped`,
+    );
+  const poreWater = lost / (1 - saltContent);
+  const salt = poreWater - lost;
+  const solids = wet - poreWater;
+  if (solids <= 0)
+    return badInput(
+      `the pore water would hold ${figure(salt)} of salt, more than the dry mass (${figure(dry)}): check the masses and the salt content`,
+    );
+  return given({ poreWater, salt, solids, w: poreWater / solids, wUncorrected: lost / dry });
+}
