@@ -1,7 +1,7 @@
 /** Worksheet functions of the whole test: compression curve, preconsolidation stress, indices, field curve, quality. */
 import type { ConstructionLine } from "../reduction/construction";
 import { branches } from "../reduction/curve/branches";
-import { creepRatio } from "../reduction/curve/creep-ratio";
+import { creepRatio, CREEP_SOILS } from "../reduction/curve/creep-ratio";
 import { fieldCurve } from "../reduction/curve/field-curve";
 import {
   compressionIndex,
@@ -29,6 +29,7 @@ import { then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
 import { answer, valueOf, type Item } from "./answer";
 import {
+  isNoWord,
   isOmitted,
   refuseCell,
   toCell,
@@ -557,14 +558,20 @@ export function SAMPLE_QUALITY(
  * @param c_alpha Secondary compression per log cycle of time.
  * @param compression_index Slope of the compression curve at the same stress, on the same basis: both void ratio, or both strain.
  * @param [item] One of ratio, soil, remark; left out, the whole table spills.
+ * @param [soil] Kind of the soil tested, whose usual ratio the remark judges by: "granular soil", "shale or mudstone", "inorganic clay or silt", "organic clay or silt" or "peat"; any of them if left out.
  * @returns A table of label, value and unit; or the one item.
  */
-export function C_ALPHA_RATIO(c_alpha: any, compression_index: any, item?: any): any[][] {
-  const outcome = creepRatio(toPositive(c_alpha, "C-alpha"), toPositive(compression_index, "the compression index"));
-  const { ratio, soil } = valueOf(outcome);
+export function C_ALPHA_RATIO(c_alpha: any, compression_index: any, item?: any, soil?: any): any[][] {
+  const kind = isNoWord(soil) ? undefined : toChoice(soil, "the soil", CREEP_SOILS, CREEP_SOILS[0]);
+  const outcome = creepRatio(
+    toPositive(c_alpha, "C-alpha"),
+    toPositive(compression_index, "the compression index"),
+    kind,
+  );
+  const { ratio, soil: nearest } = valueOf(outcome);
   const items: Item[] = [
     { label: "ratio", value: ratio, unit: "" },
-    { label: "soil", value: soil, unit: "", missing: "no soil has a ratio near this one" },
+    { label: "soil", value: nearest, unit: "", missing: "no soil has a ratio near this one" },
   ];
   return answer(items, remarksOf(outcome), item);
 }

@@ -279,8 +279,12 @@ test("stiffness over one load, by hand", () => {
 });
 
 test("stiffness refuses what gives no number", () => {
-  expect(refusal(() => VOLUME_COMPRESSIBILITY(100, 100, 0.9, 0.85))).toMatch(/^#VALUE!.*same/);
-  expect(refusal(() => VOLUME_COMPRESSIBILITY(100, 200, 0.85, 0.9))).toMatch(/^#N\/A.*against the load/);
+  expect(refusal(() => VOLUME_COMPRESSIBILITY(100, 100, 0.9, 0.85))).toMatch(
+    /^#N\/A the stress is the same .*water added/,
+  );
+  expect(refusal(() => VOLUME_COMPRESSIBILITY(100, 200, 0.85, 0.9))).toMatch(
+    /^#N\/A the specimen swelled under the load/,
+  );
   expect(refusal(() => CONSTRAINED_MODULUS(100, 200, 0.9, 0.9))).toMatch(/^#N\/A/);
   expect(refusal(() => VOLUME_COMPRESSIBILITY(100, 200, 0.9, 0.85, "e", "initial"))).toContain("initial void ratio");
   expect(refusal(() => COMPRESSIBILITY(100, 200, 0.05, 0.075, "strain"))).toContain("initial void ratio");
@@ -358,7 +362,14 @@ test("SAMPLE_QUALITY by void ratio and by strain, with and without the initial v
 test("C_ALPHA_RATIO outside the usual is remarked, and names no soil", () => {
   expect(C_ALPHA_RATIO(0.02, 0.5, "remark")).toEqual([["ok"]]);
   expect(C_ALPHA_RATIO(0.1, 0.5)[1]).toEqual(["soil", "", ""]);
-  expect(C_ALPHA_RATIO(0.1, 0.5, "remark")[0][0]).toContain("outside");
+  expect(C_ALPHA_RATIO(0.1, 0.5, "remark")[0][0]).toContain("outside 0.01 to 0.07");
+});
+
+test("C_ALPHA_RATIO judges by the soil that is named: the table, plus or minus 0.01", () => {
+  expect(C_ALPHA_RATIO(0.03, 0.5, "remark", "peat")[0][0]).toBe("ok");
+  expect(C_ALPHA_RATIO(0.02, 0.5, "remark", "Peat")[0][0]).toContain("outside 0.05 to 0.07, usual for peat");
+  expect(C_ALPHA_RATIO(0.02, 0.5, "remark", 0)).toEqual(C_ALPHA_RATIO(0.02, 0.5, "remark"));
+  expect(refusal(() => C_ALPHA_RATIO(0.02, 0.5, null, "clay"))).toContain("use one of granular soil");
 });
 
 test("no yield: every function says so, with #N/A, and no number comes out", () => {

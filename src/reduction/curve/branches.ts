@@ -1,5 +1,6 @@
 /** First loading, unload-reload loops, final unloading and swelling at seating, told from the order of the stresses. */
 import { badInput, given, notApplicable, type Outcome } from "../outcome";
+import { SAME_LOAD } from "./loads";
 import type { Kind, LoadPoint, TestCurve } from "./points";
 
 /** Points before the specimen stopped swelling, where it swelled by more than this share of the whole compression. */
@@ -12,9 +13,6 @@ const WRONG_WAY = 0.1;
 const SIGNIFICANT = 0.004;
 /** A step of this many times is looked at for a slip. */
 const LEAP = 8;
-/** Stresses within this of each other are the same load. */
-const SAME_LOAD = 0.005;
-
 export interface Loop {
   /** From the stress at which unloading began (first point) to the lowest. */
   readonly unload: readonly LoadPoint[];
@@ -31,6 +29,8 @@ export interface Branches {
   readonly loops: readonly Loop[];
   /** Unloading at the end, from the greatest stress (first point); empty where there is none. */
   readonly finalUnloading: readonly LoadPoint[];
+  /** Steps at one stress, where water was added or the load left standing: the point before and the point after. */
+  readonly wetting: readonly (readonly [before: LoadPoint, after: LoadPoint])[];
 }
 
 /** Compression of a point, positive, from an arbitrary zero. */
@@ -130,6 +130,7 @@ export function branches(test: TestCurve): Outcome<Branches> {
   const remarks: string[] = [];
   const loading: LoadPoint[] = [];
   const loops: Loop[] = [];
+  const wetting: [LoadPoint, LoadPoint][] = [];
   let unload: LoadPoint[] = [];
   let reload: LoadPoint[] = [];
   let last: LoadPoint | undefined;
@@ -146,7 +147,10 @@ export function branches(test: TestCurve): Outcome<Branches> {
     } else if (Math.abs(point.stress / last.stress - 1) <= SAME_LOAD) {
       const branch = reload.length > 1 ? reload : unload.length > 1 ? unload : loading;
       branch[branch.length - 1] = point;
-      remarks.push(`row ${point.row}: the stress of the row before again; the later value is used`);
+      wetting.push([last, point]);
+      remarks.push(
+        `row ${point.row}: the stress of the row before again (water added, or the load left standing); the later value is used`,
+      );
     } else if (point.stress < last.stress) {
       if (reload.length > 1) close();
       if (unload.length === 0) unload.push(last);
@@ -164,7 +168,12 @@ export function branches(test: TestCurve): Outcome<Branches> {
   const whole = Math.max(...u) - Math.min(...u);
   const leading = u.slice(0, SEATING_LOADS + 1);
   const most = leading.indexOf(Math.min(...leading));
-  const swelled = most > 0 && u[0] - u[most] > SWELLING * whole ? most : 0;
+  const atSeating = most > 0 && u[0] - u[most] > SWELLING * whole ? most : 0;
+  // What swelled when water was added is another soil than before: first loading begins with it.
+  const wetted = wetting.filter(
+    ([before, after]) => compression(test, before) - compression(test, after) > SWELLING * whole,
+  );
+  const swelled = Math.max(atSeating, ...wetted.map(([, after]) => loading.indexOf(after)));
   const seating = loading.slice(0, swelled);
   const firstLoading = loading.slice(swelled);
   if (seating.length)
@@ -173,5 +182,5 @@ export function branches(test: TestCurve): Outcome<Branches> {
   if (wrong) return badInput(wrong);
   if (firstLoading.length < 2)
     return notApplicable(`the test has one first-loading point only: there is no curve to read`);
-  return given({ firstLoading, seating, loops, finalUnloading }, remarks);
+  return given({ firstLoading, seating, loops, finalUnloading, wetting }, remarks);
 }

@@ -13,26 +13,44 @@ export const CREEP_RATIOS = [
   { soil: "peat", ratio: 0.06 },
 ] as const;
 
+export type CreepSoil = (typeof CREEP_RATIOS)[number]["soil"];
+export const CREEP_SOILS = CREEP_RATIOS.map(({ soil }) => soil);
+
+/** How far the ratio of one kind of soil lies from that of the table. */
+const SPREAD = 0.01;
+
+/** Lower and upper limit of the usual ratio of a kind of soil; of any soil where the kind is not known: 0.01 to 0.07. */
+export function usualCreepRatio(soil?: CreepSoil): readonly [low: number, high: number] {
+  const ratios = CREEP_RATIOS.filter((row) => soil === undefined || row.soil === soil).map(({ ratio }) => ratio);
+  return [rounded(Math.min(...ratios) - SPREAD), rounded(Math.max(...ratios) + SPREAD)];
+}
+
+/** To the two decimals of the table: 0.02 - 0.01 is 0.01. */
+const rounded = (ratio: number): number => Math.round(100 * ratio) / 100;
+
 export interface CreepRatio {
   readonly ratio: number;
   /** The kind of soil whose usual ratio is nearest, or undefined where none is within 0.01. */
-  readonly soil?: string;
+  readonly soil?: CreepSoil;
 }
 
 /**
  * C-alpha / Cc, both on one basis (void ratio or strain) and at the same stress: Cc is then the local slope of the curve.
- * A ratio outside 0.01 to 0.07 is remarked.
+ * A ratio outside the limits of the soil, or of any soil where none is named, is remarked.
  */
-export function creepRatio(cAlpha: number, compressionIndex: number): Outcome<CreepRatio> {
+export function creepRatio(cAlpha: number, compressionIndex: number, soil?: CreepSoil): Outcome<CreepRatio> {
   const ratio = cAlpha / compressionIndex;
   const nearest = CREEP_RATIOS.reduce((best, next) =>
     Math.abs(next.ratio - ratio) < Math.abs(best.ratio - ratio) ? next : best,
   );
-  const soil = Math.abs(nearest.ratio - ratio) <= 0.0100001 ? nearest.soil : undefined;
+  const named = Math.abs(nearest.ratio - ratio) <= SPREAD * (1 + 1e-5) ? nearest.soil : undefined;
+  const [low, high] = usualCreepRatio(soil);
   return given(
-    { ratio, soil },
-    ratio < 0.01 || ratio > 0.07
-      ? ["outside 0.01 to 0.07: check that both are void ratio or both strain, and taken at the same stress"]
+    { ratio, soil: named },
+    ratio < low || ratio > high
+      ? [
+          `outside ${low} to ${high}${soil ? `, usual for ${soil}` : ""}: check that both are void ratio or both strain, and taken at the same stress`,
+        ]
       : [],
   );
 }

@@ -17,12 +17,21 @@ export interface Load {
   readonly initialVoidRatio?: number;
 }
 
+/** A load left standing, as where water is added, has no stiffness; nor has one under which the specimen swelled. */
 function checked({ stress, value, kind }: Load): Outcome<{ dStress: number; squeeze: number }> {
-  if (stress[0] === stress[1]) return badInput("the two stresses are the same: there is no load to divide by");
+  if (stress[0] === stress[1])
+    return notApplicable(
+      "the stress is the same before and after (water added, or the load left standing): there is no load to divide by; " +
+        "if a load was put on, correct one of the two",
+    );
   const dStress = stress[1] - stress[0];
   const squeeze = kind === "e" ? value[0] - value[1] : value[1] - value[0];
   if (squeeze / dStress < 0)
-    return notApplicable("the specimen moved against the load: there is no compressibility to give; check the values");
+    return notApplicable(
+      dStress > 0
+        ? "the specimen swelled under the load, moving against it: there is no compressibility to give; check the values if none was wetted"
+        : "the specimen moved against the load, compressing as it was taken off: there is no compressibility to give; check the values",
+    );
   return given({ dStress, squeeze });
 }
 

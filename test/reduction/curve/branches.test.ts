@@ -54,6 +54,43 @@ test("the same stress twice: the later value counts, remarked by row", () => {
   expect(outcome.remarks[0]).toContain("row 2");
 });
 
+describe("wetting: water added under a load that stays the same", () => {
+  const STRESSES = [6.25, 12.5, 25, 50, 50, 100, 200, 400, 800];
+
+  test("swelling is no fault: the step is told apart, and first loading begins with the wetted point", () => {
+    const outcome = read(STRESSES, [0.8, 0.795, 0.79, 0.78, 0.86, 0.85, 0.82, 0.75, 0.66]);
+    if (!outcome.ok) throw new Error(outcome.reason);
+    const { wetting, seating, firstLoading } = outcome.value;
+    expect(wetting.map((step) => step.map(({ row, value }) => [row, value]))).toEqual([
+      [
+        [4, 0.78],
+        [5, 0.86],
+      ],
+    ]);
+    expect(stressesOf(seating)).toEqual([6.25, 12.5, 25]);
+    expect(stressesOf(firstLoading)).toEqual([50, 100, 200, 400, 800]);
+    expect(outcome.remarks).toEqual([
+      "row 5: the stress of the row before again (water added, or the load left standing); the later value is used",
+      "the specimen swelled up to stress 50: first loading is read from there",
+    ]);
+  });
+
+  test("collapse keeps the points before it, and goes on from the later value", () => {
+    const outcome = read(STRESSES, [0.8, 0.795, 0.79, 0.78, 0.72, 0.71, 0.68, 0.61, 0.52]);
+    if (!outcome.ok) throw new Error(outcome.reason);
+    expect(outcome.value.firstLoading.map(({ value }) => value)).toEqual([
+      0.8, 0.795, 0.79, 0.72, 0.71, 0.68, 0.61, 0.52,
+    ]);
+    expect(outcome.value.wetting).toHaveLength(1);
+  });
+
+  test("a first load that swells, and more than the rest compresses at first, is no fault", () => {
+    const outcome = read([5, 10, 20, 40, 80, 160, 320, 640], [0.9, 0.96, 0.99, 0.985, 0.97, 0.93, 0.85, 0.76]);
+    if (!outcome.ok) throw new Error(outcome.reason);
+    expect(stressesOf(outcome.value.seating)).toEqual([5, 10]);
+  });
+});
+
 test.each(LOADS.flatMap((_, k) => [0.01, 0.1, 10, 100].map((factor) => [k, factor] as const)))(
   "load %i (from 0) typed at %d times its stress is questioned by its row",
   (k, factor) => {

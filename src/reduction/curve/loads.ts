@@ -1,0 +1,63 @@
+/** What each load of a test does to the specimen: one rule for the sheet, the plots, the checks, the pane and the report. */
+
+/** Stresses within this share of each other are the same load. */
+export const SAME_LOAD = 0.005;
+
+/**
+ * "virgin": begins at the greatest stress so far, and not below the preconsolidation stress.
+ * "across yield": first loading that begins below the preconsolidation stress and ends above it: part of each.
+ * "recompression": first loading that ends at or below the preconsolidation stress.
+ * "first loading": the same where the preconsolidation stress is not known.
+ * "reload": begins below the greatest stress so far, and so compresses the specimen again, even where it ends above it.
+ * "unloading": takes load off.
+ * "wetting": the stress stays the same; water is added, or the load is left standing.
+ */
+export type LoadKind =
+  "virgin" | "across yield" | "recompression" | "first loading" | "reload" | "unloading" | "wetting";
+
+export interface LoadStep {
+  /** Stress before the load and under it, in the unit of the stresses. */
+  readonly from: number;
+  readonly to: number;
+  readonly kind: LoadKind;
+}
+
+export interface LoadStepOptions {
+  /** Stress before the first row, as that of seating; 0 unless said. */
+  readonly before?: number;
+  readonly preconsolidationStress?: number;
+}
+
+/**
+ * Row by row, in test order; undefined where a row has no stress. Stresses in any one unit, a blank as null or 0.
+ * Only a virgin load gives coefficients of virgin compression: a load across yield mixes both. Common practice, no source.
+ */
+export function loadSteps(
+  stresses: readonly (number | null)[],
+  { before = 0, preconsolidationStress }: LoadStepOptions = {},
+): (LoadStep | undefined)[] {
+  let from = before;
+  let greatest = before;
+  return stresses.map((to) => {
+    if (to === null || !(to > 0)) return undefined;
+    const step = { from, to, kind: kindOf(from, to, greatest, preconsolidationStress) };
+    greatest = Math.max(greatest, to);
+    from = to;
+    return step;
+  });
+}
+
+/** Whether a stress lies above another by more than readings of one load differ. */
+const above = (stress: number, other: number): boolean => stress > other * (1 + SAME_LOAD);
+
+function kindOf(from: number, to: number, greatest: number, yieldStress: number | undefined): LoadKind {
+  if (from > 0 && !above(to, from) && !above(from, to)) return "wetting";
+  if (to < from) return "unloading";
+  if (above(greatest, from)) return "reload";
+  if (yieldStress === undefined) return "first loading";
+  if (!above(yieldStress, from)) return "virgin";
+  return to > yieldStress ? "across yield" : "recompression";
+}
+
+/** The loads that put stress on, as against those that take it off or leave it. */
+export const putsLoadOn = ({ kind }: LoadStep): boolean => kind !== "unloading" && kind !== "wetting";
