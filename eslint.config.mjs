@@ -29,4 +29,5 @@ export default tseslint.config(
   forbid("src/datasheet/**", "plots", "report", "pane", "host"),
   forbid("src/workbook/**", "plots", "report", "pane", "host"),
   forbid("src/report/**", "pane", "host"),
+  forbid("src/help/**", "workbook", "report", "host"),
 );

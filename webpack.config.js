@@ -28,8 +28,12 @@ const VENDOR = {
   "font-awesome/fonts": "font-awesome/fonts",
 };
 
-/** functions.json from the JSDoc of every file in src/functions that declares a custom function. */
+/** functions.json from the JSDoc of every file in src/functions that declares a custom function; help stands at `baseUrl`. */
 class FunctionsMetadata {
+  constructor(baseUrl) {
+    this.baseUrl = baseUrl;
+  }
+
   apply(compiler) {
     compiler.hooks.thisCompilation.tap("FunctionsMetadata", (compilation) => {
       compilation.hooks.processAssets.tapPromise(
@@ -45,6 +49,7 @@ class FunctionsMetadata {
           errors.forEach((error) => compilation.errors.push(new WebpackError(`functions.json: ${error}`)));
           if (errors.length) return;
           const metadata = JSON.parse(metadataJson);
+          for (const fn of metadata.functions) fn.helpUrl = `${this.baseUrl}help.html#${fn.id.toLowerCase()}`;
           // Excel's function wizard shows a line break of the source as it stands.
           for (const described of metadata.functions.flatMap((fn) => [fn, ...fn.parameters]))
             described.description = described.description?.replace(/\s+/g, " ");
@@ -72,6 +77,7 @@ const shared = (mode) => ({
 module.exports = (env, argv) => {
   const mode = argv.mode ?? "production";
   const output = { path: at("dist"), filename: "[name].js" };
+  const baseUrl = (process.env.CLAYLEDGER_URL ?? DEVELOPMENT_URL).replace(/\/?$/, "/");
 
   /** The worksheet functions: one file that runs without a page. */
   const functions = {
@@ -80,12 +86,11 @@ module.exports = (env, argv) => {
     target: ["webworker", "es2022"],
     entry: { functions: at("src/functions/index.ts") },
     output,
-    plugins: [new FunctionsMetadata()],
+    plugins: [new FunctionsMetadata(baseUrl)],
   };
 
   const page = (filename, template, chunks) =>
     new HtmlPlugin({ filename, template: at(template), chunks, inject: "body", scriptLoading: "blocking" });
-  const baseUrl = process.env.CLAYLEDGER_URL ?? DEVELOPMENT_URL;
 
   /** The pane (for Excel: taskpane.html; beside the embedded sheet: pane.html) and the page of `npm start`. */
   const pages = {
@@ -105,7 +110,7 @@ module.exports = (env, argv) => {
           {
             from: at("manifest.xml"),
             to: "manifest.xml",
-            transform: (content) => content.toString().replaceAll(DEVELOPMENT_URL, baseUrl.replace(/\/?$/, "/")),
+            transform: (content) => content.toString().replaceAll(DEVELOPMENT_URL, baseUrl),
           },
           { from: at("src/pane/assets"), to: "assets" },
           ...Object.entries(VENDOR).map(([file, source]) => ({

@@ -26,11 +26,14 @@ const TOLERANCE = 0.01;
  * Compares reduced values with values worked out by hand: difference, relative difference (to the hand value), and
  * "agrees" or "differs", one row for each pair.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param reduced The value, or a column or row of values, that the worksheet gives.
  * @param by_hand The values by hand, in the same order; a row without one is left blank.
  * @param [tolerance] Greatest relative difference that still agrees, as a ratio; 0.01 (1 %) if left out.
  * @returns Three cells for each pair.
+ * @example =CLAY.COMPARE(1.4,1.38)
+ * @example =CLAY.COMPARE(1.4,1.38,0.02)
+ * @refuses =CLAY.COMPARE(1.4,1.38,2)
+ * @source That 1 % is agreement is common practice, without a source.
  */
 export function COMPARE(reduced: any[][], by_hand: any[][], tolerance?: any): any[][] {
   const limit = toOptionalPositive(tolerance, "the tolerance") ?? TOLERANCE;
@@ -75,7 +78,6 @@ const isWord = (cell: unknown): boolean => {
 /**
  * A formula of the calculation book in one line: formula, numbers put in, result. Numbers come in the order of the function of the same name; after them units and "single" or "double" drainage in any order. Without units: mm, kPa, g, min, m2/yr.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param quantity What is worked out: "void_ratio", "solids_height", "saturation", "strain", "cv_from_t50", "mv", "compression_index", "ocr" and others; a wrong name lists them all.
  * @param [value1] First number, as the function of that name takes it.
  * @param [value2] Second number.
@@ -86,6 +88,10 @@ const isWord = (cell: unknown): boolean => {
  * @param [value7] A unit.
  * @param [value8] A unit.
  * @returns The line of text.
+ * @example =CLAY.WORKING("void_ratio",22.3,10.367)
+ * @example =CLAY.WORKING("cv_from_t50",9.12,22.3)
+ * @refuses =CLAY.WORKING("void_ratio",22.3)
+ * @source Those of the function of the same name.
  */
 export function WORKING(
   quantity: any,
@@ -164,11 +170,13 @@ function toThresholds(argument: unknown): Record<string, number> {
  * The reviewer's questions asked of a test: for each its id, what it says (pass, note, explain, stop, cannot be asked), the
  * number found, the number it was held against, their unit, and a sentence. Only what the names cover is asked.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param named_values Rows of a name of the data sheet and, to its right, its value; a column of the sheet, such as load_stress, has its values one beside the other.
  * @param [limits] Rows of a limit's name, such as Q08.explain, and its value; columns beyond are not read.
  * @param [show] "all" (default), or "open" for those that do not pass and could be asked.
  * @returns Six cells for each question.
+ * @example =CLAY.CHECKS(N2:O8,,"open")
+ * @refuses =CLAY.CHECKS(N2:N8)
+ * @source Each question names its own; the Checks tab of the pane shows it.
  */
 export function CHECKS(named_values: any[][], limits?: any[][], show?: any): any[][] {
   const wanted = toChoice(show, "what to show", ["all", "open"], "all");

@@ -122,7 +122,6 @@ const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
 /**
  * Preconsolidation (yield) stress of a whole test. Refuses (#N/A) where the curve has no yield to read.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [method] "casagrande" (default), "work", "bilog", "intersection", "pacheco_silva" or "janbu".
@@ -131,6 +130,17 @@ const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
  * @param [picks] Range of two columns, names and stresses, of picks by hand: recompression_from, recompression_to, virgin_from, virgin_to, greatest_curvature.
  * @param [drawing_slope] Slope at which the virgin line is drawn in Casagrande's construction, rise over run on the paper: 1.5 (56 degrees) if left out. Flatter drawings read higher.
  * @returns A table of label, value and unit; or the one item. Stresses are in the unit of the stresses given.
+ * @example =CLAY.PRECONSOLIDATION(C2:C18,D2:D18)
+ * @example =CLAY.PRECONSOLIDATION(C2:C18,D2:D18,"work","stress")
+ * @refuses =CLAY.PRECONSOLIDATION(C2:C5,D2:D5)
+ * @refuses =CLAY.PRECONSOLIDATION(C2:C18,D2:D18,"guess")
+ * @source casagrande: Casagrande, A., 1936, The determination of the preconsolidation load and its practical significance, Proc. 1st Int. Conf. Soil Mech. Found. Eng., Cambridge, vol. 3, 60-64.
+ * @source work: Becker, D.E., Crooks, J.H.A., Been, K., Jefferies, M.G., 1987, Work as a criterion for determining in situ and yield stresses in clays, Canadian Geotechnical Journal 24(4), 549-564.
+ * @source bilog: Butterfield, R., 1979, A natural compression law for soils, Geotechnique 29(4), 469-480; Oikawa, H., 1987, Compression curve of soft soils, Soils and Foundations 27(3), 99-104.
+ * @source intersection: common practice, without a source.
+ * @source pacheco_silva: Pacheco Silva, F., 1970, A new graphical construction for determination of the pre-consolidation stress of a soil sample, Proc. 4th Brazilian Conf. Soil Mech. Found. Eng., Rio de Janeiro, vol. 2, 225-232.
+ * @source janbu: Janbu, N., 1969, The resistance concept applied to deformations of soils, Proc. 7th Int. Conf. Soil Mech. Found. Eng., Mexico City, vol. 1, 191-196.
+ * @picture casagrande
  */
 export function PRECONSOLIDATION(
   stresses: any[][],
@@ -154,11 +164,13 @@ export function PRECONSOLIDATION(
 /**
  * Preconsolidation stress by every method side by side, with the points that each used, median, spread, interval and a verdict.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @returns Rows of label, value and note: one row per method (its stress, and the points used or why it does not apply), then median, spread (greatest less least over the median), low, high, verdict, remark.
+ * @example =CLAY.PRECONSOLIDATION_SPREAD(C2:C18,D2:D18)
+ * @refuses =CLAY.PRECONSOLIDATION_SPREAD(C2:C5,D2:D5)
+ * @source Those of the methods, as in PRECONSOLIDATION.
  */
 export function PRECONSOLIDATION_SPREAD(stresses: any[][], values: any[][], kind?: any): any[][] {
   const outcome = then(toTest(stresses, values, kind), (test) => preconsolidationSpread(test));
@@ -181,13 +193,16 @@ export function PRECONSOLIDATION_SPREAD(stresses: any[][], values: any[][], kind
 /**
  * Casagrande's construction as series for a chart with a log stress axis: rows of label, stress, value. Every line that a hand would draw.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
  * @param [drawing_slope] Slope at which the virgin line is drawn, rise over run on the paper: 1.5 if left out.
  * @returns Rows of label, x (stress) and y (value).
+ * @example =CLAY.CASAGRANDE_LINES(C2:C18,D2:D18)
+ * @refuses =CLAY.CASAGRANDE_LINES(C2:C5,D2:D5)
+ * @source Casagrande, A., 1936, The determination of the preconsolidation load and its practical significance, Proc. 1st Int. Conf. Soil Mech. Found. Eng., Cambridge, vol. 3, 60-64.
+ * @picture casagrande
  */
 export function CASAGRANDE_LINES(
   stresses: any[][],
@@ -202,12 +217,15 @@ export function CASAGRANDE_LINES(
 /**
  * The work method's construction as series for a chart with arithmetic axes: rows of label, stress, work per unit volume (in the unit of the stresses).
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
  * @returns Rows of label, x (stress) and y (work).
+ * @example =CLAY.WORK_LINES(C2:C18,D2:D18)
+ * @refuses =CLAY.WORK_LINES(C2:C5,D2:D5)
+ * @source Becker, D.E., Crooks, J.H.A., Been, K., Jefferies, M.G., 1987, Work as a criterion for determining in situ and yield stresses in clays, Canadian Geotechnical Journal 24(4), 549-564.
+ * @picture work
  */
 export function WORK_LINES(stresses: any[][], values: any[][], kind?: any, picks?: any[][]): any[][] {
   return rowsOf(valueOf(reduce(stresses, values, "work", kind, picks)).lines);
@@ -216,13 +234,18 @@ export function WORK_LINES(stresses: any[][], values: any[][], kind?: any, picks
 /**
  * The construction of any preconsolidation method as series for a chart: rows of label, stress, and what the method is drawn in (value; work; ln(1+e); modulus).
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [method] "casagrande" (default), "work", "bilog", "intersection", "pacheco_silva" or "janbu".
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
  * @returns Rows of label, x (stress) and y.
+ * @example =CLAY.PRECONSOLIDATION_LINES(C2:C18,D2:D18,"pacheco_silva")
+ * @refuses =CLAY.PRECONSOLIDATION_LINES(C2:C18,D2:D18,"guess")
+ * @source Those of the methods, as in PRECONSOLIDATION.
+ * @picture bilog
+ * @picture intersection
+ * @picture pacheco_silva
  */
 export function PRECONSOLIDATION_LINES(
   stresses: any[][],
@@ -246,13 +269,16 @@ function toBetween(from: unknown, to: unknown): Between | undefined {
 /**
  * Compression index: slope of the virgin line (the steepest consistent stretch of first loading) per log cycle of stress, or the slope between two stresses. From strain it is the compression ratio.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [from] First of two stresses between which the slope is wanted, on first loading.
  * @param [to] Second of the two stresses.
  * @param [kind] What the values are: "e" (default) gives Cc; "strain" gives Cc / (1 + e0).
  * @returns The index, positive.
+ * @example =CLAY.COMPRESSION_INDEX(C2:C18,D2:D18)
+ * @example =CLAY.COMPRESSION_INDEX(C2:C18,D2:D18,400,1600)
+ * @refuses =CLAY.COMPRESSION_INDEX(C2:C18,D2:D18,400)
+ * @source By definition: change of void ratio per log cycle of stress on the virgin line.
  */
 export function COMPRESSION_INDEX(stresses: any[][], values: any[][], from?: any, to?: any, kind?: any): any {
   return valueOf(then(toTest(stresses, values, kind), (test) => compressionIndex(test, toBetween(from, to)))).value;
@@ -261,13 +287,15 @@ export function COMPRESSION_INDEX(stresses: any[][], values: any[][], from?: any
 /**
  * Recompression index per log cycle of stress: of the reload loops between their ends; without a loop, of the final unloading; without either, of initial loading (COMPRESSION_INDICES says which). Or between two stresses.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [from] First of two stresses between which the slope is wanted, on a reload branch or on first loading.
  * @param [to] Second of the two stresses.
  * @param [kind] What the values are: "e" (default) gives Cr; "strain" gives Cr / (1 + e0).
  * @returns The index, positive.
+ * @example =CLAY.RECOMPRESSION_INDEX(C2:C18,D2:D18)
+ * @refuses =CLAY.RECOMPRESSION_INDEX(C2:C18,D2:D18,400)
+ * @source By definition: change of void ratio per log cycle of stress on reloading. From which stretch of a loop it is read, no standard that was found states.
  */
 export function RECOMPRESSION_INDEX(stresses: any[][], values: any[][], from?: any, to?: any, kind?: any): any {
   return valueOf(then(toTest(stresses, values, kind), (test) => recompressionIndex(test, toBetween(from, to)))).value;
@@ -276,13 +304,15 @@ export function RECOMPRESSION_INDEX(stresses: any[][], values: any[][], from?: a
 /**
  * Swelling index: slope of the final unloading per log cycle of stress; where the test has none, of the unloading of its loops. Or the slope between two stresses.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [from] First of two stresses between which the slope is wanted, on an unloading branch.
  * @param [to] Second of the two stresses.
  * @param [kind] What the values are: "e" (default) gives Cs; "strain" gives Cs / (1 + e0).
  * @returns The index, positive.
+ * @example =CLAY.SWELLING_INDEX(C2:C18,D2:D18)
+ * @refuses =CLAY.SWELLING_INDEX(C2:C8,D2:D8)
+ * @source By definition: change of void ratio per log cycle of stress on unloading. Schmertmann (1955) takes the mean slope of the rebound.
  */
 export function SWELLING_INDEX(stresses: any[][], values: any[][], from?: any, to?: any, kind?: any): any {
   return valueOf(then(toTest(stresses, values, kind), (test) => swellingIndex(test, toBetween(from, to)))).value;
@@ -291,13 +321,15 @@ export function SWELLING_INDEX(stresses: any[][], values: any[][], from?: any, t
 /**
  * Compression, recompression and swelling index together, each as void ratio and as strain per log cycle, with the points that each was read from.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [item] One of Cc, Cr, Cs, Cc_ratio, Cr_ratio, Cs_ratio, remark; left out, the whole table spills.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [initial_void_ratio] Void ratio at zero strain; for void ratios, the first one if left out.
  * @returns A table of label, value and basis; or the one item. The ratios are over 1 + initial void ratio.
+ * @example =CLAY.COMPRESSION_INDICES(C2:C18,D2:D18)
+ * @refuses =CLAY.COMPRESSION_INDICES(C2:C8,D2:D8,"Cs")
+ * @source Those of COMPRESSION_INDEX, RECOMPRESSION_INDEX and SWELLING_INDEX.
  */
 export function COMPRESSION_INDICES(
   stresses: any[][],
@@ -341,7 +373,6 @@ function toLoad(from: any, to: any, valueFrom: any, valueTo: any, kind: any, e0?
 /**
  * Coefficient of compressibility av over one load: fall of void ratio over rise of stress.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stress_from Effective stress before the load.
  * @param stress_to Effective stress after it.
  * @param value_from Void ratio (or strain) before the load.
@@ -349,6 +380,9 @@ function toLoad(from: any, to: any, valueFrom: any, valueTo: any, kind: any, e0?
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [initial_void_ratio] Void ratio at zero strain; needed for strain.
  * @returns av, per unit of the stresses given.
+ * @example =CLAY.COMPRESSIBILITY(200,400,1.2361,1.0675)
+ * @refuses =CLAY.COMPRESSIBILITY(200,200,1.2361,1.0675)
+ * @source By definition: av = fall of void ratio over rise of stress.
  */
 export function COMPRESSIBILITY(
   stress_from: any,
@@ -368,7 +402,6 @@ const toReference = (reference: unknown) => toChoice(reference, "the reference h
 /**
  * Coefficient of volume compressibility mv over one load: strain of the load over rise of stress. The strain is referred to the height at the start of the load (British practice) unless the initial height is asked for.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stress_from Effective stress before the load.
  * @param stress_to Effective stress after it.
  * @param value_from Void ratio (or strain) before the load.
@@ -379,6 +412,10 @@ const toReference = (reference: unknown) => toChoice(reference, "the reference h
  * @param [stress_unit] Unit of the stresses: kPa (default), MPa, psf, ksf, tsf, psi, kgf/cm2, bar.
  * @param [mv_unit] Unit of mv: m2/MN (default), m2/kN, 1/kPa, 1/MPa, ft2/ton, 1/tsf, 1/psf, 1/ksf, cm2/kgf.
  * @returns mv in the mv unit.
+ * @example =CLAY.VOLUME_COMPRESSIBILITY(200,400,1.2361,1.0675)
+ * @example =CLAY.VOLUME_COMPRESSIBILITY(200,400,1.2361,1.0675,"e","initial",1.45)
+ * @refuses =CLAY.VOLUME_COMPRESSIBILITY(200,400,1.2361,1.3)
+ * @source By definition: mv = strain over rise of stress; on the height at the start of the load as in BS 1377-5.
  */
 export function VOLUME_COMPRESSIBILITY(
   stress_from: any,
@@ -400,7 +437,6 @@ export function VOLUME_COMPRESSIBILITY(
 /**
  * Constrained modulus M = 1 / mv over one load, in the unit of the stresses. The strain is referred to the height at the start of the load unless the initial height is asked for.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stress_from Effective stress before the load.
  * @param stress_to Effective stress after it.
  * @param value_from Void ratio (or strain) before the load.
@@ -409,6 +445,9 @@ export function VOLUME_COMPRESSIBILITY(
  * @param [reference] Height that the strain is referred to: "start" of the load (default) or "initial" height of the specimen.
  * @param [initial_void_ratio] Void ratio at zero strain; needed for void ratios on the initial height.
  * @returns The modulus, in the unit of the stresses.
+ * @example =CLAY.CONSTRAINED_MODULUS(200,400,1.2361,1.0675)
+ * @refuses =CLAY.CONSTRAINED_MODULUS(200,400,1.2361,1.0675,"e","initial")
+ * @source By definition: M = 1 / mv.
  */
 export function CONSTRAINED_MODULUS(
   stress_from: any,
@@ -426,13 +465,15 @@ export function CONSTRAINED_MODULUS(
 /**
  * Hydraulic conductivity from consolidation: k = cv mv times the unit weight of water (9.807 kN/m3). cv and mv must be of the same load. No substitute for a direct test.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param cv Coefficient of consolidation, in the cv unit.
  * @param mv Coefficient of volume compressibility, in the mv unit.
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [mv_unit] Unit of mv: m2/MN (default), m2/kN, 1/kPa, 1/MPa, ft2/ton, 1/tsf, 1/psf, 1/ksf, cm2/kgf.
  * @param [conductivity_unit] Unit of the result: m/s (default), cm/s, m/yr, ft/day, ft/yr.
  * @returns The hydraulic conductivity.
+ * @example =CLAY.CONDUCTIVITY(1.4,0.377)
+ * @refuses =CLAY.CONDUCTIVITY(1.4,0.377,"m2/week")
+ * @source Terzaghi's theory: k = cv mv times the unit weight of water.
  */
 export function CONDUCTIVITY(cv: any, mv: any, cv_unit?: any, mv_unit?: any, conductivity_unit?: any): any {
   const k = stiffness.conductivity(
@@ -445,10 +486,12 @@ export function CONDUCTIVITY(cv: any, mv: any, cv_unit?: any, mv_unit?: any, con
 /**
  * Overconsolidation ratio: preconsolidation stress over in-situ effective vertical stress.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param preconsolidation_stress Preconsolidation stress.
  * @param in_situ_stress In-situ effective vertical stress, in the same unit.
  * @returns The ratio.
+ * @example =CLAY.OCR(120,62)
+ * @refuses =CLAY.OCR(120,0)
+ * @source By definition: preconsolidation stress over in-situ effective vertical stress.
  */
 export function OCR(preconsolidation_stress: any, in_situ_stress: any): any {
   return valueOf(
@@ -468,7 +511,6 @@ function neededVoidRatio(test: TestCurve, argument: unknown): number {
 /**
  * Field compression curve by Schmertmann (1955): from the in-situ point parallel to the recompression (reload loop, else final unloading) to the preconsolidation stress, then straight to the laboratory virgin line at a share of e0.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param in_situ_stress In-situ effective vertical stress.
@@ -477,6 +519,9 @@ function neededVoidRatio(test: TestCurve, argument: unknown): number {
  * @param [initial_void_ratio] In-situ void ratio; for void ratios, the first one if left out.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @returns Rows of label, stress and void ratio along the field curve; then Cc and Cr of the field curve, with the branch that Cr was read from, and the remark.
+ * @example =CLAY.FIELD_CURVE(C2:C18,D2:D18,62)
+ * @refuses =CLAY.FIELD_CURVE(C2:C18,D2:D18,0)
+ * @source Schmertmann, J.H., 1955, The undisturbed consolidation behavior of clay, Trans. ASCE 120, 1201-1233; 0.42 is his share of the initial void ratio, some manuals use 0.40.
  */
 export function FIELD_CURVE(
   stresses: any[][],
@@ -507,7 +552,6 @@ export function FIELD_CURVE(
 /**
  * Sample quality from the volume change on reloading to the in-situ stress: class of Lunne et al. (1997) by change of void ratio, and specimen quality designation A to E by volumetric strain.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param in_situ_stress In-situ effective vertical stress.
@@ -516,6 +560,11 @@ export function FIELD_CURVE(
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [item] One of de_e0, class, strain, strain_class, OCR, remark; left out, the whole table spills.
  * @returns A table of label, value and unit; or the one item.
+ * @example =CLAY.SAMPLE_QUALITY(C2:C18,D2:D18,62)
+ * @example =CLAY.SAMPLE_QUALITY(C2:C18,D2:D18,62,,,,"class")
+ * @refuses =CLAY.SAMPLE_QUALITY(C2:C18,D2:D18,1)
+ * @source By change of void ratio: Lunne, T., Berre, T., Strandvik, S., 1997, Sample disturbance effects in soft low plastic Norwegian clay, Table 1.
+ * @source By volumetric strain: Andresen and Kolstad (1979), as in Terzaghi, Peck and Mesri (1996), from memory.
  */
 export function SAMPLE_QUALITY(
   stresses: any[][],
@@ -554,12 +603,14 @@ export function SAMPLE_QUALITY(
 /**
  * Ratio C-alpha / Cc, with the kind of soil whose usual ratio is nearest (Mesri and Godlewski 1977).
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param c_alpha Secondary compression per log cycle of time.
  * @param compression_index Slope of the compression curve at the same stress, on the same basis: both void ratio, or both strain.
  * @param [item] One of ratio, soil, remark; left out, the whole table spills.
  * @param [soil] Kind of the soil tested, whose usual ratio the remark judges by: "granular soil", "shale or mudstone", "inorganic clay or silt", "organic clay or silt" or "peat"; any of them if left out.
  * @returns A table of label, value and unit; or the one item.
+ * @example =CLAY.C_ALPHA_RATIO(0.022,0.56)
+ * @refuses =CLAY.C_ALPHA_RATIO(0.022,0)
+ * @source Mesri and Godlewski (1977), as tabulated in UFC 3-220-10 (2022), Table 5-6.
  */
 export function C_ALPHA_RATIO(c_alpha: any, compression_index: any, item?: any, soil?: any): any[][] {
   const kind = isNoWord(soil) ? undefined : toChoice(soil, "the soil", CREEP_SOILS, CREEP_SOILS[0]);
@@ -579,9 +630,11 @@ export function C_ALPHA_RATIO(c_alpha: any, compression_index: any, item?: any, 
 /**
  * Factor that turns cv at the test temperature into cv at 20 C: viscosity of water at the temperature over that at 20 C.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param temperature Temperature of the test, degrees Celsius, above 0 and up to 60.
  * @returns cv at 20 C over cv at the temperature.
+ * @example =CLAY.TEMPERATURE_FACTOR(24)
+ * @refuses =CLAY.TEMPERATURE_FACTOR(75)
+ * @source Viscosity of water by Kestin, Sokolov and Wakeham, 1978, J. Phys. Chem. Ref. Data 7(3), 941-948, formula from memory.
  */
 export function TEMPERATURE_FACTOR(temperature: any): any {
   return valueOf(temperatureFactor(toNumber(temperature, "the temperature")));

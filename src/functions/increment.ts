@@ -138,7 +138,6 @@ function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly str
 /**
  * Reduces a load increment by the log-of-time method (Casagrande): d0 by the parabola rule, d100 where the steepest tangent meets the secondary tail, t50 at half way, cv = 0.197 Hdr2/t50. Refuses (#N/A) where the readings do not support it.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings, in the length unit; either direction.
  * @param [height] Height of the specimen at the middle of the increment; without it cv is not available.
@@ -148,6 +147,13 @@ function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly str
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
  * @param [picks] Two columns, names and values, of picks by hand: d0, d100, tail_from, tail_to; or LOAD_PICKS.
  * @returns A table of label, value and unit; or the one item.
+ * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3)
+ * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3,"cv","double","ft2/day")
+ * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3,"remark",,,,G2:H3)
+ * @refuses =CLAY.LOG_TIME(A2:A9,B2:B9,22.3)
+ * @refuses =CLAY.LOG_TIME(A2:A16,B2:B15,22.3)
+ * @source Casagrande and Fadum (1940); ASTM D2435 and ISO 17892-5 describe the same construction. T50 = 0.197.
+ * @picture log time
  */
 export function LOG_TIME(
   times: any[][],
@@ -177,7 +183,6 @@ export function LOG_TIME(
 /**
  * Reduces a load increment by the root-of-time method (Taylor): d0 by the straight early part, d90 where the line of 1.15 times its abscissae meets the readings, cv = 0.848 Hdr2/t90. Refuses (#N/A) where the readings do not support it.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings, in the length unit; either direction.
  * @param [height] Height of the specimen at the middle of the increment; without it cv is not available.
@@ -187,6 +192,11 @@ export function LOG_TIME(
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
  * @param [picks] Two columns, names and values, of picks by hand: d0, d90, straight_from, straight_to; or LOAD_PICKS.
  * @returns A table of label, value and unit; or the one item.
+ * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3)
+ * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3,"t90")
+ * @refuses =CLAY.ROOT_TIME(A2:A5,B2:B5,22.3)
+ * @source Taylor (1942, 1948); ASTM D2435 and ISO 17892-5 describe the same construction. T90 = 0.848, abscissae of the second line 1.15 times those of the first.
+ * @picture root time
  */
 export function ROOT_TIME(
   times: any[][],
@@ -214,7 +224,6 @@ export function ROOT_TIME(
 /**
  * Fits Terzaghi's theory with immediate compression and creep to a load increment by least squares, with a 95 % interval for cv. Refuses (#N/A) where the readings do not support it.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings, in the length unit; either direction.
  * @param [height] Height of the specimen at the middle of the increment; without it cv is not available.
@@ -223,6 +232,9 @@ export function ROOT_TIME(
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
  * @returns A table of label, value and unit; or the one item.
+ * @example =CLAY.FIT_TIME(A2:A16,B2:B16,22.3)
+ * @refuses =CLAY.FIT_TIME(A2:A5,B2:B5,22.3)
+ * @source Terzaghi and Froehlich (1936), Taylor (1948) for the theory; least squares by Levenberg and Marquardt in the form of Moré (1978).
  */
 export function FIT_TIME(
   times: any[][],
@@ -251,13 +263,16 @@ export function FIT_TIME(
 /**
  * Secondary compression of a load increment as strain per log cycle of time (C-alpha-epsilon), positive in the direction of the movement.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings; either direction.
  * @param initial_height Height that the strain is referred to, in the unit of the readings.
  * @param [from_time] Start of the span, in minutes; left out, the tail that LOG_TIME found.
  * @param [to_time] End of the span, in minutes; left out, the last reading.
  * @returns Strain per log cycle, a ratio.
+ * @example =CLAY.SECONDARY(A2:A16,B2:B16,25.4)
+ * @example =CLAY.SECONDARY(A2:A16,B2:B16,25.4,240,1440)
+ * @refuses =CLAY.SECONDARY(A2:A16,B2:B16,25.4,1440,240)
+ * @source Ladd (1967); ASTM D2435: change of height per log cycle of time.
  */
 export function SECONDARY(times: any[][], readings: any[][], initial_height: any, from_time?: any, to_time?: any): any {
   const height = toPositive(initial_height, "the initial height");
@@ -278,11 +293,14 @@ const picksOrHeight = (argument: unknown): unknown => {
 /**
  * The log-of-time construction as series for a chart with a log time axis: rows of label, time in minutes, reading. Every line that a hand would draw.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings; either direction.
  * @param [picks] Range of two columns, names and values, of picks by hand, as in LOG_TIME.
  * @returns Rows of label, x (minutes) and y (reading).
+ * @example =CLAY.LOG_TIME_LINES(A2:A16,B2:B16)
+ * @refuses =CLAY.LOG_TIME_LINES(A2:A9,B2:B9)
+ * @source Casagrande and Fadum (1940); ASTM D2435 and ISO 17892-5 describe the same construction.
+ * @picture log time
  */
 export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][]): any[][] {
   const { cleaned, logTime } = reduce(times, readings, picksOrHeight(picks));
@@ -292,11 +310,14 @@ export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][
 /**
  * The root-of-time construction as series for a chart: rows of label, root of time in root minutes, reading. Every line that a hand would draw.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings; either direction.
  * @param [picks] Range of two columns, names and values, of picks by hand, as in ROOT_TIME.
  * @returns Rows of label, x (root minutes) and y (reading).
+ * @example =CLAY.ROOT_TIME_LINES(A2:A16,B2:B16)
+ * @refuses =CLAY.ROOT_TIME_LINES(A2:A5,B2:B5)
+ * @source Taylor (1942, 1948); ASTM D2435 and ISO 17892-5 describe the same construction.
+ * @picture root time
  */
 export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[][]): any[][] {
   const { cleaned, rootTime } = reduce(times, readings, picksOrHeight(picks));
@@ -306,11 +327,15 @@ export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[]
 /**
  * One load increment in one row, for a data sheet: log-time d0, d50, d100, t50, t100; root-time d0, d90, d100, t90; tail slope per log cycle; remark. A method that does not apply leaves its cells blank; the remark says why.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings; either direction.
  * @param [picks] Two columns, names and values, of picks by hand, as in LOG_TIME and ROOT_TIME; or LOAD_PICKS.
  * @returns One row of eleven cells; all blank where there are no readings.
+ * @example =CLAY.TIME_CURVE(A2:A16,B2:B16)
+ * @refuses =CLAY.TIME_CURVE(A2:A16,B2:B15)
+ * @source Those of LOG_TIME and ROOT_TIME.
+ * @picture log time
+ * @picture root time
  */
 export function TIME_CURVE(times: any[][], readings: any[][], picks?: any[][]): any[][] {
   const [t, d] = toCurve(times, readings);
@@ -340,9 +365,11 @@ export function TIME_CURVE(times: any[][], readings: any[][], picks?: any[][]): 
 /**
  * Average degree of consolidation at a time factor by Terzaghi's theory, exactly: double drainage, uniform initial excess pressure.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param time_factor Time factor T = cv t / Hdr2.
  * @returns Degree of consolidation as a ratio, 0 to 1.
+ * @example =CLAY.DEGREE_OF_CONSOLIDATION(0.197)
+ * @refuses =CLAY.DEGREE_OF_CONSOLIDATION(-0.1)
+ * @source Terzaghi and Froehlich (1936); Taylor (1948), Fundamentals of Soil Mechanics, ch. 10.
  */
 export function DEGREE_OF_CONSOLIDATION(time_factor: any): any {
   const T = toNumber(time_factor, "the time factor");
@@ -352,9 +379,11 @@ export function DEGREE_OF_CONSOLIDATION(time_factor: any): any {
 /**
  * Time factor at an average degree of consolidation by Terzaghi's theory, exactly (0.1967 at 50 %, 0.8481 at 90 %).
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param degree Degree of consolidation as a ratio, 0 to less than 1.
  * @returns Time factor T = cv t / Hdr2.
+ * @example =CLAY.TIME_FACTOR(0.9)
+ * @refuses =CLAY.TIME_FACTOR(1)
+ * @source Terzaghi and Froehlich (1936); Taylor (1948), Fundamentals of Soil Mechanics, ch. 10.
  */
 export function TIME_FACTOR(degree: any): any {
   return valueOf(timeFactor(toNumber(degree, "the degree of consolidation")));
@@ -370,13 +399,16 @@ function cvFrom(T: number, time: number, height: any, drainage: any, cv_unit: an
 /**
  * Coefficient of consolidation from a t50 read off a log-time plot: cv = 0.197 Hdr2 / t50.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param t50 Time of 50 % of primary compression, in minutes.
  * @param height Height of the specimen at the middle of the increment, in the length unit.
  * @param [drainage] "double" (default) or "single".
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [length_unit] Unit of the height: mm (default), cm, in.
  * @returns The coefficient of consolidation.
+ * @example =CLAY.CV_FROM_T50(9.12,22.3)
+ * @example =CLAY.CV_FROM_T50(9.12,0.878,"double","ft2/day","in")
+ * @refuses =CLAY.CV_FROM_T50(9.12,0)
+ * @source Casagrande and Fadum (1940): T50 = 0.197, as ASTM D2435 and ISO 17892-5 use it.
  */
 export function CV_FROM_T50(t50: any, height: any, drainage?: any, cv_unit?: any, length_unit?: any): any {
   return cvFrom(T50, toPositive(t50, "t50"), height, drainage, cv_unit, length_unit);
@@ -385,13 +417,15 @@ export function CV_FROM_T50(t50: any, height: any, drainage?: any, cv_unit?: any
 /**
  * Coefficient of consolidation from a t90 read off a root-time plot: cv = 0.848 Hdr2 / t90.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param t90 Time of 90 % of primary compression, in minutes.
  * @param height Height of the specimen at the middle of the increment, in the length unit.
  * @param [drainage] "double" (default) or "single".
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [length_unit] Unit of the height: mm (default), cm, in.
  * @returns The coefficient of consolidation.
+ * @example =CLAY.CV_FROM_T90(42.9,22.3)
+ * @refuses =CLAY.CV_FROM_T90(42.9,22.3,"both")
+ * @source Taylor (1942): T90 = 0.848, as ASTM D2435 and ISO 17892-5 use it.
  */
 export function CV_FROM_T90(t90: any, height: any, drainage?: any, cv_unit?: any, length_unit?: any): any {
   return cvFrom(T90, toPositive(t90, "t90"), height, drainage, cv_unit, length_unit);

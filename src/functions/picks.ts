@@ -57,12 +57,14 @@ function handedOn(cell: unknown): unknown {
 /**
  * The picks by hand of one load out of a table of picks, for the picks of LOG_TIME, ROOT_TIME, their LINES and TIME_CURVE. The last row of each pick counts; "automatic" takes earlier ones back. Columns may stand anywhere.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param load Number of the load.
  * @param loads Load numbers, one a row.
  * @param picks Names of the picks, one a row: d0, d100, d90, straight_from, straight_to, tail_from, tail_to.
  * @param values Values of the picks, one a row: readings, or times in minutes; blank or 0 is none.
  * @returns Rows of name, value and where it stands; one blank row where there is none.
+ * @example =CLAY.LOAD_PICKS(6,I2:I4,J2:J4,K2:K4)
+ * @refuses =CLAY.LOAD_PICKS(6,I2:I4,J2:J4,K2:K3)
+ * @source The tool's own: what was picked by hand is kept in rows, and the last row counts.
  */
 export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: any[][]): any[][] {
   const standing = standingRows(tableOf(loads, picks, values), toNumber(load, "the load number"));
@@ -75,7 +77,6 @@ export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: an
 /**
  * The value of one pick by hand of one load: that of the last row of a table of picks that has it; otherwise, or where that row says "automatic", what stands otherwise.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param load Number of the load.
  * @param pick Name of the pick: d0, d100, d90, straight_from, straight_to, tail_from, tail_to; or "cv by".
  * @param loads Load numbers, one a row.
@@ -83,6 +84,10 @@ export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: an
  * @param values Values of the picks, one a row; log time or root time for "cv by".
  * @param [otherwise] What there is without a pick; left out, a blank.
  * @returns The value picked, or what there is otherwise.
+ * @example =CLAY.LAST_PICK(6,"d100",I2:I4,J2:J4,K2:K4)
+ * @example =CLAY.LAST_PICK(6,"d90",I2:I4,J2:J4,K2:K4,"none")
+ * @refuses =CLAY.LAST_PICK(6,"d75",I2:I4,J2:J4,K2:K4)
+ * @source The tool's own: what was picked by hand is kept in rows, and the last row counts.
  */
 export function LAST_PICK(load: any, pick: any, loads: any[][], picks: any[][], values: any[][], otherwise?: any): any {
   const name = toChoice(pick, "the pick", [...PICK_NAMES, METHOD_PICK], METHOD_PICK);

@@ -1,4 +1,4 @@
-/** What many loads say, said once. */
+/** Worksheet functions of remarks: what many loads say, said once. */
 import { CellError, isNoWord, refuseCell, toCell, toOptionalWord } from "./cells";
 
 const NOTHING_TO_SAY = "ok";
@@ -33,10 +33,12 @@ const flat = (range: any): unknown[] => (Array.isArray(range) ? range.flat() : [
 /**
  * The remarks on many loads as one text, a line for each remark with the loads that it is true of, in the order of the loads.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param loads Load numbers, one a row.
  * @param remarks Remarks on the loads, one a row; parts of a remark are set apart by semicolons.
  * @returns The text, for a cell that breaks lines.
+ * @example =CLAY.REMARKS_BY_LOAD(L2:L5,M2:M5)
+ * @refuses =CLAY.REMARKS_BY_LOAD(L2:L5,M2:M4)
+ * @source The tool's own.
  */
 export function REMARKS_BY_LOAD(loads: any[][], remarks: any[][]): any {
   const [numbers, texts] = [flat(loads), flat(remarks)];

@@ -16,11 +16,13 @@ import {
 /**
  * Water content of a soil, as a ratio: mass of water over mass of dry soil.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param wet_mass Mass of wet soil, with the tare if one is given.
  * @param dry_mass Mass of dry soil, with the tare if one is given.
  * @param [tare] Mass of the empty container; 0 if left out.
  * @returns The water content as a ratio.
+ * @example =CLAY.WATER_CONTENT(152.4,121.9,31.2)
+ * @refuses =CLAY.WATER_CONTENT(121.9,152.4,31.2)
+ * @source By definition: mass of water over mass of dry soil. ASTM D2216 and ISO 17892-1 weigh for it.
  */
 export function WATER_CONTENT(wet_mass: any, dry_mass: any, tare?: any): any {
   const wet = toPositive(wet_mass, "the wet mass");
@@ -31,13 +33,16 @@ export function WATER_CONTENT(wet_mass: any, dry_mass: any, tare?: any): any {
 /**
  * Height of solids: the height that the dry soil would have in the ring without voids.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param dry_mass Mass of the dry soil alone, g.
  * @param specific_gravity Specific gravity of the solids (particle density in Mg/m3).
  * @param diameter Inside diameter of the ring, in the length unit.
  * @param [length_unit] "mm" (default), "cm", "m", "in" or "ft".
  * @param [water_density] Density of water, g/cm3; 1.000 if left out. WATER_DENSITY gives it for a temperature.
  * @returns The height of solids in the length unit.
+ * @example =CLAY.SOLIDS_HEIGHT(89.31,2.72,63.5)
+ * @example =CLAY.SOLIDS_HEIGHT(89.31,2.72,2.5,"in")
+ * @refuses =CLAY.SOLIDS_HEIGHT(89.31,,63.5)
+ * @source ASTM D2435 and ISO 17892-5: Hs = Md / (Gs rho_w A).
  */
 export function SOLIDS_HEIGHT(
   dry_mass: any,
@@ -59,10 +64,12 @@ export function SOLIDS_HEIGHT(
 /**
  * Void ratio of a specimen from its height and its height of solids: (height - solids) / solids.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param height Height of the specimen.
  * @param solids_height Height of solids, in the same unit.
  * @returns The void ratio.
+ * @example =CLAY.VOID_RATIO(22.3,10.367)
+ * @refuses =CLAY.VOID_RATIO(10.367,22.3)
+ * @source ASTM D2435 and ISO 17892-5: e = (H - Hs) / Hs.
  */
 export function VOID_RATIO(height: any, solids_height: any): any {
   return valueOf(reduce.voidRatio(toPositive(height, "the height"), toPositive(solids_height, "the height of solids")));
@@ -71,10 +78,12 @@ export function VOID_RATIO(height: any, solids_height: any): any {
 /**
  * Void ratio at an axial strain: initial void ratio less strain times (1 + initial void ratio).
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param strain Axial strain as a ratio, compression positive; a blank cell counts as 0.
  * @param initial_void_ratio Void ratio at zero strain.
  * @returns The void ratio.
+ * @example =CLAY.VOID_RATIO_AT_STRAIN(0.121,1.45)
+ * @refuses =CLAY.VOID_RATIO_AT_STRAIN(12.1,1.45)
+ * @source By definition: e = e0 - strain (1 + e0).
  */
 export function VOID_RATIO_AT_STRAIN(strain: any, initial_void_ratio: any): any {
   return valueOf(
@@ -85,11 +94,13 @@ export function VOID_RATIO_AT_STRAIN(strain: any, initial_void_ratio: any): any 
 /**
  * Degree of saturation, as a ratio: water content times specific gravity over void ratio.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param water_content Water content as a ratio, 0.352 for 35.2 %.
  * @param specific_gravity Specific gravity of the solids.
  * @param void_ratio Void ratio.
  * @returns The degree of saturation as a ratio.
+ * @example =CLAY.SATURATION(0.5304,2.72,1.45)
+ * @refuses =CLAY.SATURATION("53 %",2.72,1.45)
+ * @source By definition: S = w Gs / e, as in any textbook of soil mechanics (Das, Principles of Geotechnical Engineering, ch. 3).
  */
 export function SATURATION(water_content: any, specific_gravity: any, void_ratio: any): any {
   return valueOf(
@@ -104,13 +115,16 @@ export function SATURATION(water_content: any, specific_gravity: any, void_ratio
 /**
  * Density, or unit weight at standard gravity, of a cylinder of soil.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param mass Mass of the soil alone, g: wet for the bulk density, dry for the dry density.
  * @param diameter Diameter, in the length unit.
  * @param height Height, in the length unit.
  * @param [length_unit] "mm" (default), "cm", "m", "in" or "ft".
  * @param [density_unit] "Mg/m3" (default), "g/cm3", "kg/m3", "kN/m3" or "pcf".
  * @returns The density in the density unit.
+ * @example =CLAY.DENSITY(136.68,63.5,25.4)
+ * @example =CLAY.DENSITY(136.68,63.5,25.4,"mm","kN/m3")
+ * @refuses =CLAY.DENSITY(136.68,63.5,25.4,"mm","t/m3")
+ * @source By definition: mass over volume; unit weight at standard gravity, 9.80665 m/s2.
  */
 export function DENSITY(mass: any, diameter: any, height: any, length_unit?: any, density_unit?: any): any {
   const unit = toUnit(length_unit, "length", "mm");
@@ -174,7 +188,6 @@ const NEEDS_FINAL_HEIGHT = "needs the final height: enter the height of the spec
  * The whole specimen, from ring mass to void ratio and saturation before and after the test, water at 1.000 g/cm3 unless its temperature is given.
  * Spills a table, or gives one item.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param diameter Inside diameter of the ring, in the length unit.
  * @param height Height of the specimen before the test, in the length unit.
  * @param ring_mass Mass of the empty ring, g.
@@ -188,6 +201,10 @@ const NEEDS_FINAL_HEIGHT = "needs the final height: enter the height of the spec
  * @param [temperature] Temperature of the water that the specific gravity is relative to (20 as a rule), degrees Celsius, for its density; 1.000 g/cm3 if left out.
  * @param [salt_content] Salt content of the pore water at the end of the test, mass of salt over mass of pore water: 0.035 for sea water. Its salt is taken out of the dry mass; none if left out.
  * @returns A table of label, value and unit, or the one value.
+ * @example =CLAY.SPECIMEN(63.5,25.4,74.36,211.04,185.95,163.67,2.72,17.4)
+ * @example =CLAY.SPECIMEN(63.5,25.4,74.36,211.04,185.95,163.67,2.72,17.4,"mm","e0")
+ * @refuses =CLAY.SPECIMEN(63.5,25.4,74.36,211.04,185.95,263.67,2.72,17.4)
+ * @source ASTM D2435 and ISO 17892-5 (height of solids); definitions of phase relations as in Das, Principles of Geotechnical Engineering, ch. 3.
  */
 export function SPECIMEN(
   diameter: any,

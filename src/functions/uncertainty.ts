@@ -43,7 +43,6 @@ function laidOut(outcome: Outcome<Uncertain>, label: string, unit: string, item:
 /**
  * Uncertainty of a void ratio, e = H A Gs rho_w / Md - 1, from standard uncertainties of its inputs (GUM, first order, independent inputs).
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param height Height of the specimen, in the length unit.
  * @param diameter Inside diameter of the ring, in the length unit.
  * @param ring_mass Mass of the ring, g.
@@ -58,6 +57,9 @@ function laidOut(outcome: Outcome<Uncertain>, label: string, unit: string, item:
  * @param [length_unit] "mm" (default), "cm" or "in".
  * @param [temperature] Temperature of the water, degrees Celsius, for its density; 1.000 g/cm3 if left out.
  * @returns A table of label, value and unit; or the one item.
+ * @example =CLAY.VOID_RATIO_UNCERTAINTY(25.4,63.5,74.36,163.67,2.72,0.01,0.02,0.01,0.01)
+ * @refuses =CLAY.VOID_RATIO_UNCERTAINTY(25.4,63.5,74.36,163.67,2.72)
+ * @source JCGM 100:2008 (GUM), 5.1.2 and 6.3.3.
  */
 export function VOID_RATIO_UNCERTAINTY(
   height: any,
@@ -101,7 +103,6 @@ export function VOID_RATIO_UNCERTAINTY(
 /**
  * Uncertainty of a strain, (deformation - apparatus deflection) / initial height, from standard uncertainties of its inputs (GUM, first order, independent inputs).
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param deformation Measured deformation, compression positive, in the unit of the height.
  * @param initial_height Initial height of the specimen.
  * @param [u_deformation] Standard uncertainty of the deformation: that of a reading times the root of 2, as two are subtracted.
@@ -111,6 +112,9 @@ export function VOID_RATIO_UNCERTAINTY(
  * @param [coverage] Coverage factor, 2 if left out.
  * @param [item] One of strain, u, low, high, largest, remark; left out, the table spills.
  * @returns A table of label, value and unit; or the one item.
+ * @example =CLAY.STRAIN_UNCERTAINTY(4.014,25.4,0.003,0.01,0.048,0.002)
+ * @refuses =CLAY.STRAIN_UNCERTAINTY(4.014,25.4,-0.003)
+ * @source JCGM 100:2008 (GUM), 5.1.2 and 6.3.3.
  */
 export function STRAIN_UNCERTAINTY(
   deformation: any,
@@ -139,7 +143,6 @@ export function STRAIN_UNCERTAINTY(
 /**
  * Uncertainty of an axial stress, force / area, from that of the force (lever included) and of the diameter (GUM, first order, independent inputs).
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param stress Axial stress, any unit.
  * @param diameter Diameter of the specimen, any unit.
  * @param [u_force_ratio] Relative standard uncertainty of the force, as a ratio: 0.003 for 0.3 %.
@@ -147,6 +150,9 @@ export function STRAIN_UNCERTAINTY(
  * @param [coverage] Coverage factor, 2 if left out.
  * @param [item] One of stress, u, low, high, largest, remark; left out, the table spills.
  * @returns A table of label, value and unit, in the unit of the stress; or the one item.
+ * @example =CLAY.STRESS_UNCERTAINTY(400,63.5,0.003,0.02)
+ * @refuses =CLAY.STRESS_UNCERTAINTY(400,63.5)
+ * @source JCGM 100:2008 (GUM), 5.1.2 and 6.3.3.
  */
 export function STRESS_UNCERTAINTY(
   stress: any,
@@ -172,7 +178,6 @@ export function STRESS_UNCERTAINTY(
 /**
  * Uncertainty of cv by a hand construction: what the readings leave open (from the 95 % interval of FIT_TIME on the same readings, widened as the method needs) and the height. The interval is a factor: cv divided and multiplied.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param cv cv by the construction, any unit.
  * @param method "log time" (default) or "root time".
  * @param fit_low FIT_TIME's cv_low on the same readings.
@@ -182,6 +187,9 @@ export function STRESS_UNCERTAINTY(
  * @param [coverage] Coverage factor, 2 if left out.
  * @param [item] One of cv, u, low, high, largest, remark; left out, the table spills.
  * @returns A table of label, value and unit, in the unit of cv; or the one item.
+ * @example =CLAY.CV_UNCERTAINTY(1.4,"log time",1.35,1.45,22.3,0.02)
+ * @refuses =CLAY.CV_UNCERTAINTY(1.4,"log time",1.45,1.35,22.3)
+ * @source JCGM 100:2008 (GUM), 5.1.2 and 6.3.3; how far the readings leave cv open is the 95 % interval of FIT_TIME.
  */
 export function CV_UNCERTAINTY(
   cv: any,

@@ -1,5 +1,5 @@
 /** What this is, what it must not be taken for, and whose work it stands on; and the language of the pane. */
-import { Button, Field, makeStyles, Select, Text, tokens } from "@fluentui/react-components";
+import { Button, Field, Link, makeStyles, Select, Text, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import project from "../../package.json";
 import { CATALOGUES, text } from "./text";
@@ -13,6 +13,12 @@ const useStyles = makeStyles({
 });
 
 const words = text.about;
+
+/** Pages that are built and served beside the pane. */
+const HELP = [
+  { page: "help.html", text: words.helpFunctions },
+  { page: "first-minutes.html", text: words.helpFirst },
+];
 
 const Heading = ({ children }: { children: string }) => (
   <Text as="h2" size={300} weight="semibold" block style={{ margin: "8px 0 0" }}>
@@ -47,6 +53,12 @@ export function AboutScreen() {
       </Text>
       <Text className={styles.quiet}>{words.version(project.version)}</Text>
       <Text>{words.purpose}</Text>
+      <Heading>{words.helpHeading}</Heading>
+      {HELP.map(({ page, text }) => (
+        <Link key={page} href={page} target="_blank" rel="noopener">
+          {text}
+        </Link>
+      ))}
       <Heading>{words.languageHeading}</Heading>
       <Field label={words.language}>
         <Select value={chosen} onChange={(_, { value }) => setChosen(value as Language | "")}>

@@ -3,6 +3,9 @@ export const about = {
   version: (version: string) => `Version ${version}`,
   purpose:
     "Wertet eindimensionale Kompressionsversuche (Ödometer, stufenweise Belastung) an Böden in der Arbeitsmappe aus.",
+  helpHeading: "Hilfe",
+  helpFunctions: "Hilfe: jede Tabellenfunktion, mit Beispielen (englisch)",
+  helpFirst: "Die ersten zehn Minuten in Excel (englisch)",
   languageHeading: "Sprache",
   language: "Sprache dieses Bereichs",
   languageOfHost: "wie die Umgebung",
