@@ -139,10 +139,13 @@ export function DENSITY(mass: any, diameter: any, height: any, length_unit?: any
 /**
  * Density of water without salt or air at a temperature, by Kell (1975). For SOLIDS_HEIGHT, where the specific gravity is relative to water; a particle density in Mg/m3 needs none.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param temperature Temperature of the water, degrees Celsius, above 0 and up to 60.
  * @param [density_unit] "Mg/m3" (default), "g/cm3", "kg/m3", "kN/m3" or "pcf".
  * @returns The density in the density unit.
+ * @example =CLAY.WATER_DENSITY(20)
+ * @example =CLAY.WATER_DENSITY(20,"kN/m3")
+ * @refuses =CLAY.WATER_DENSITY(95)
+ * @source Kell, G.S., 1975, J. Chem. Eng. Data 20(1), 97-105.
  */
 export function WATER_DENSITY(temperature: any, density_unit?: any): any {
   const density = valueOf(waterDensity(toNumber(temperature, "the temperature")));
@@ -152,13 +155,15 @@ export function WATER_DENSITY(temperature: any, density_unit?: any): any {
 /**
  * Salt of the pore water taken out of the dry mass, in which drying leaves it (IODP Proceedings 330, Table T9). Water content with and without the correction.
  * @customfunction
- * @helpurl https://github.com/clayledger/clayledger#functions
  * @param wet_mass Mass of wet soil, g, with the tare if one is given.
  * @param dry_mass Mass of dry soil, g, with the tare if one is given.
  * @param salt_content Salt content (salinity) of the pore water as a ratio, mass of salt over mass of pore water: 0.035 for sea water.
  * @param [tare] Mass of the empty container, g; 0 if left out.
  * @param [item] solids, salt, pore_water, w, w_uncorrected or remark; left out, all of them. w is pore water, its salt included, over solids.
  * @returns A table of label, value and unit, or the one value.
+ * @example =CLAY.SALT_CORRECTION(152.4,121.9,0.035,31.2)
+ * @refuses =CLAY.SALT_CORRECTION(152.4,121.9,3.5,31.2)
+ * @source IODP Proceedings 330, Table T9.
  */
 export function SALT_CORRECTION(wet_mass: any, dry_mass: any, salt_content: any, tare?: any, item?: any): any[][] {
   const wet = toPositive(wet_mass, "the wet mass");
