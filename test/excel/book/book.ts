@@ -1,0 +1,137 @@
+/** What a workbook holds, as plain data: a copy of it is a picture to compare with later. */
+import type { Box } from "./address";
+
+export type Value = string | number | boolean;
+
+export interface Cell {
+  /** What the cell shows; for a formula, its last result. */
+  value: Value;
+  formula?: string;
+  /** A constant text that looks like an error ("#N/A" in a cell formatted as text) is none. */
+  isError?: boolean;
+  /** Of a formula that spills: how far. */
+  spill?: { readonly rows: number; readonly cols: number };
+  /** The corner of the spill that fills this cell. */
+  filledFrom?: readonly [row: number, col: number];
+}
+
+export interface NameOf {
+  name: string;
+  refers: Refers;
+  comment: string;
+  visible: boolean;
+}
+
+export type Refers =
+  | { readonly kind: "cells"; readonly areas: readonly { readonly sheet: string; readonly box: Box }[] }
+  | { readonly kind: "lost" }
+  | { readonly kind: "formula"; readonly formula: string };
+
+export interface Rule {
+  readonly box: Box;
+  readonly rule?: Readonly<Record<string, unknown>>;
+  readonly errorAlert?: Readonly<Record<string, unknown>>;
+  readonly prompt?: Readonly<Record<string, unknown>>;
+  readonly ignoreBlanks?: boolean;
+}
+
+export interface Series {
+  name: string;
+  x?: { readonly sheet: string; readonly box: Box };
+  y?: { readonly sheet: string; readonly box: Box };
+  /** Excel put it there from the cells that it was given. */
+  isGuessed?: boolean;
+  properties: Record<string, unknown>;
+  points: Record<number, Record<string, unknown>>;
+}
+
+export interface Chart {
+  id: string;
+  name: string;
+  type: string;
+  from?: Box;
+  to?: Box;
+  properties: Record<string, unknown>;
+  series: Series[];
+}
+
+export interface Note {
+  content: string;
+  width?: number;
+  height?: number;
+  visible?: boolean;
+}
+
+export type Visibility = "Visible" | "Hidden" | "VeryHidden";
+
+export interface Sheet {
+  readonly id: string;
+  name: string;
+  visibility: Visibility;
+  readonly cells: Map<number, Cell>;
+  /** What was set of single cells' looks, by path ("format.font.bold", "numberFormat"). */
+  readonly looks: Map<number, Record<string, unknown>>;
+  /** What was set of large areas at once; the last one counts, and a cell's own look before them. */
+  readonly areaLooks: { readonly box: Box; readonly path: string; readonly value: unknown }[];
+  names: NameOf[];
+  rules: Rule[];
+  protection: { on: boolean; password?: string; options: Readonly<Record<string, unknown>> };
+  charts: Chart[];
+  readonly notes: Map<number, Note>;
+  merges: Box[];
+  /** Blocks of array formulas (Ctrl, Shift, Enter): no part of one can be changed. */
+  arrays: Box[];
+  /** In points. */
+  readonly widths: Map<number, number>;
+  readonly heights: Map<number, number>;
+  readonly hiddenRows: Set<number>;
+  readonly hiddenCols: Set<number>;
+  frozen: { rows: number; cols: number };
+  /** Page layout and other settings, by path ("pageLayout.orientation"). */
+  readonly settings: Record<string, unknown>;
+}
+
+export type Selection =
+  | { readonly kind: "cells"; readonly sheet: string; readonly boxes: readonly Box[] }
+  | { readonly kind: "chart"; readonly sheet: string; readonly chart: string }
+  | { readonly kind: "nothing" };
+
+export interface Book {
+  sheets: Sheet[];
+  names: NameOf[];
+  structure: { on: boolean; password?: string };
+  active: string;
+  selection: Selection;
+}
+
+/** A cell's key in the maps of its sheet. */
+export const keyOf = (row: number, col: number): number => row * 16_384 + col;
+export const placeOf = (key: number): [row: number, col: number] => [Math.floor(key / 16_384), key % 16_384];
+
+export const newSheet = (id: string, name: string): Sheet => ({
+  id,
+  name,
+  visibility: "Visible",
+  cells: new Map(),
+  looks: new Map(),
+  areaLooks: [],
+  names: [],
+  rules: [],
+  protection: { on: false, options: {} },
+  charts: [],
+  notes: new Map(),
+  merges: [],
+  arrays: [],
+  widths: new Map(),
+  heights: new Map(),
+  hiddenRows: new Set(),
+  hiddenCols: new Set(),
+  frozen: { rows: 0, cols: 0 },
+  settings: {},
+});
+
+export const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
+
+export const sheetById = (book: Book, id: string): Sheet | undefined => book.sheets.find((sheet) => sheet.id === id);
+export const sheetByName = (book: Book, name: string): Sheet | undefined =>
+  book.sheets.find((sheet) => same(sheet.name, name));

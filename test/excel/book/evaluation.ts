@@ -1,0 +1,80 @@
+/**
+ * What formulas show. The stand-in is no spreadsheet: a test gives an evaluator, or each formula shows 0. What Excel does
+ * around custom functions is here: #NAME? while the add-in is not loaded, #BUSY! for a while, spills and #SPILL!.
+ */
+import { keyOf, placeOf, type Book, type Cell, type Sheet, type Value } from "./book";
+import { inside } from "./address";
+
+/** Gives what a formula shows; rows of values spill. Nothing leaves the formula at 0. */
+export type Evaluator = (
+  formula: string,
+  at: { readonly sheet: string; readonly row: number; readonly col: number },
+) => Value | Value[][] | undefined;
+
+export interface Evaluation {
+  evaluator: Evaluator;
+  /** The add-in is not loaded: its functions show #NAME?. */
+  isAddInLate: boolean;
+  /** For so many batches more, the add-in's functions show #BUSY!. */
+  busyFor: number;
+}
+
+/** A function of the add-in as a person types it. */
+const TYPED = /(?<![\w.!'])CLAY\.\w+\s*\(/i;
+/** A function of the add-in as a file stores it; Excel does not know it until it is typed again. */
+const STORED = /_xldudf_|\.XLAM'?!/i;
+
+export function evaluate(book: Book, evaluation: Evaluation): void {
+  for (const sheet of book.sheets) {
+    for (const [key, cell] of sheet.cells) if (cell.filledFrom) sheet.cells.delete(key);
+    for (const [key, cell] of [...sheet.cells]) if (cell.formula !== undefined) show(sheet, key, cell, evaluation);
+  }
+}
+
+function show(sheet: Sheet, key: number, cell: Cell, evaluation: Evaluation): void {
+  const [row, col] = placeOf(key);
+  const shown = shownBy(cell.formula!, { sheet: sheet.name, row, col }, evaluation);
+  delete cell.spill;
+  if (!Array.isArray(shown)) {
+    cell.value = shown;
+    return;
+  }
+  const rows = shown.length;
+  const cols = shown[0]?.length ?? 1;
+  const isInTheWay =
+    rows * cols > 1 && (isBlocked(sheet, row, col, rows, cols) || sheet.merges.some((one) => inside(one, row, col)));
+  cell.value = isInTheWay ? "#SPILL!" : (shown[0]?.[0] ?? "");
+  if (isInTheWay || rows * cols === 1) return;
+  cell.spill = { rows, cols };
+  shown.forEach((line, r) =>
+    line.forEach((value, c) => {
+      if (r + c > 0) sheet.cells.set(keyOf(row + r, col + c), { value, filledFrom: [row, col] });
+    }),
+  );
+}
+
+function isBlocked(sheet: Sheet, row: number, col: number, rows: number, cols: number): boolean {
+  for (let r = row; r < row + rows; r++)
+    for (let c = col; c < col + cols; c++) {
+      if (r === row && c === col) continue;
+      if (sheet.cells.has(keyOf(r, c)) || sheet.merges.some((one) => inside(one, r, c))) return true;
+    }
+  return false;
+}
+
+function shownBy(
+  formula: string,
+  at: { sheet: string; row: number; col: number },
+  evaluation: Evaluation,
+): Value | Value[][] {
+  const guarded = /^=IFERROR\(/i.test(formula);
+  const isOwn = TYPED.test(formula);
+  if (STORED.test(formula) || (isOwn && evaluation.isAddInLate))
+    return guarded ? (fallback(formula) ?? "#NAME?") : "#NAME?";
+  if (isOwn && evaluation.busyFor > 0) return guarded ? (fallback(formula) ?? "#BUSY!") : "#BUSY!";
+  return evaluation.evaluator(formula, at) ?? 0;
+}
+
+/** The text that an IFERROR around a whole formula gives in place of an error. */
+const fallback = (formula: string): string | undefined =>
+  /,\s*"((?:[^"]|"")*)"\s*\)$/.exec(formula)?.[1].replaceAll('""', '"');

@@ -1,0 +1,110 @@
+/**
+ * The real object model of Excel (from @microsoft/office-js), loaded as a page in Excel on the web loads it; needs jsdom.
+ * `RequestContext.prototype._requestExecutor` is a private hook of the pinned library: it gets every batch as the host would.
+ */
+import fs from "fs";
+import { addMissing } from "./missing";
+
+export interface Request {
+  readonly Actions: readonly Action[];
+  readonly ObjectPaths: Readonly<Record<string, ObjectPath>>;
+}
+
+export interface Action {
+  readonly Id: number;
+  readonly ActionType: number;
+  readonly Name: string;
+  readonly ObjectPathId: number;
+  readonly ArgumentInfo?: Arguments;
+  readonly QueryInfo?: { Select?: string[]; Expand?: string[]; Top?: number; Skip?: number };
+}
+
+export interface ObjectPath {
+  readonly Id: number;
+  readonly ObjectPathType: number;
+  readonly Name: string;
+  readonly ParentObjectPathId?: number;
+  readonly ArgumentInfo?: Arguments;
+}
+
+export interface Arguments {
+  readonly Arguments?: readonly unknown[];
+  readonly ReferencedObjectPathIds?: readonly (number | null)[];
+}
+
+/** What the host behind the object model does. */
+export interface Behind {
+  execute(body: Request, flags: number): Promise<unknown>;
+  /** `isByLibrary`: the library asked for itself, and nobody else knows the answer. */
+  isSetSupported(set: string, version: string | undefined, isByLibrary: boolean): boolean;
+  readonly officePlatform: string;
+  readonly locale: string;
+}
+
+let behind: Behind;
+let selectionHandlers: ((args: unknown) => void)[] = [];
+let isLoaded = false;
+
+const SOURCE = "excel-web-16.00.js";
+
+const context = {
+  requirements: {
+    isSetSupported: (set: string, version?: string) => {
+      const [, , asker = ""] = new Error().stack!.split("\n");
+      return behind.isSetSupported(set, version, asker.includes(SOURCE));
+    },
+  },
+  get platform() {
+    return behind.officePlatform;
+  },
+  get diagnostics() {
+    return { host: "Excel", platform: behind.officePlatform, version: "16.0.0.0" };
+  },
+  get displayLanguage() {
+    return behind.locale;
+  },
+  get contentLanguage() {
+    return behind.locale;
+  },
+  document: {
+    addHandlerAsync: (_type: string, handler: () => void, done: (result: unknown) => void) => {
+      selectionHandlers.push(handler);
+      done({ status: "succeeded" });
+    },
+    removeHandlerAsync: (_type: string, { handler }: { handler?: () => void }, done: (result: unknown) => void) => {
+      selectionHandlers = selectionHandlers.filter((one) => one !== handler);
+      done({ status: "succeeded" });
+    },
+  },
+};
+
+/** Puts a host behind the object model; the one before it is heard no more. */
+export function putBehind(host: Behind): void {
+  behind = host;
+  if (!isLoaded) load();
+  (Excel.RequestContext.prototype as any)._requestExecutor = {
+    executeAsync: (_data: unknown, flags: number, message: { Body: Request }) => host.execute(message.Body, flags),
+  };
+}
+
+function load(): void {
+  isLoaded = true;
+  history.pushState({}, "", "/?_host_Info=Excel$Web$16.01$en-US$$$$0");
+  const text = fs.readFileSync(require.resolve(`@microsoft/office-js/dist/${SOURCE}`), "utf8");
+  (0, eval)(`${text}\n//# sourceURL=${SOURCE}`);
+  (globalThis as any).OSF._OfficeAppFactory = { getContext: () => context };
+  (OfficeExtension as any)._testSetRichApiMessageReadyImpl(async () => undefined);
+  addMissing();
+}
+
+/** The user moves the selection. */
+export const selectionMoved = (): void => [...selectionHandlers].forEach((handler) => handler({}));
+
+/** The object model's own numbers of events. */
+const EVENTS = { changed: 10, activated: 11, calculated: 16 };
+
+/** Excel reports something of a worksheet. */
+export const reported = (event: keyof typeof EVENTS): void =>
+  (OfficeExtension as any)._testTriggerRichApiMessageEvent({
+    entries: [{ messageCategory: 65536, messageType: EVENTS[event], targetId: "Workbook", message: "{}" }],
+  });

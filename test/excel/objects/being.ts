@@ -1,0 +1,141 @@
+/**
+ * What answers an object of the object model. A class here has getters, setters and methods of the same names as the
+ * typings' class; what the typings have and a class here has not, the stand-in does not know yet, and says so.
+ */
+import type { Book } from "../book/book";
+import type { Evaluation } from "../book/evaluation";
+import { invalidArgument, NotModelled } from "../refusal";
+import { excelTypings, memberOf } from "../typings";
+import type { Kind } from "../typings/table";
+
+export interface Host {
+  readonly book: Book;
+  readonly evaluation: Evaluation;
+  readonly platform: Platform;
+  readonly locale: string;
+  /** What a test can turn on that has no place in the workbook. */
+  readonly switches: Switches;
+  newId(prefix: string): string;
+  /** Formulas will show anew before anything is read. */
+  recalculate(): void;
+  /** Something of the workbook happened that a listener may hear. */
+  raise(event: HostEvent): void;
+}
+
+export type Platform = "web" | "desktop" | "mac";
+export type HostEvent = "changed" | "calculated" | "activated" | "selection";
+
+export interface Switches {
+  /** A machine without a printer refuses page set-up. */
+  hasNoPrinter: boolean;
+  /** A print area is refused above 255 characters, as in VBA; whether the API does so is not documented. */
+  limitsPrintArea: boolean;
+}
+
+export abstract class Being {
+  abstract readonly className: string;
+  constructor(readonly host: Host) {}
+
+  read(member: string): unknown {
+    if (member in this) return (this as unknown as Record<string, unknown>)[member];
+    throw new NotModelled(`${this.className}.${member}`);
+  }
+
+  write(member: string, value: unknown): void {
+    let proto: object | null = Object.getPrototypeOf(this);
+    for (; proto; proto = Object.getPrototypeOf(proto)) {
+      const set = Object.getOwnPropertyDescriptor(proto, member)?.set;
+      if (set) return set.call(this, value);
+    }
+    throw new NotModelled(`${this.className}.${member} = ...`);
+  }
+
+  call(member: string, args: readonly unknown[]): unknown {
+    const method = (this as unknown as Record<string, unknown>)[member];
+    if (typeof method !== "function") throw new NotModelled(`${this.className}.${member}()`);
+    return (method as (...all: unknown[]) => unknown).apply(this, [...args]);
+  }
+}
+
+/** A collection: its `items`, each a being. */
+export abstract class Collection<T extends Being> extends Being {
+  abstract get items(): T[];
+
+  getCount(): number {
+    return this.items.length;
+  }
+
+  get count(): number {
+    return this.items.length;
+  }
+}
+
+export type Check = (bag: Bag, value: unknown) => void;
+export type Method = (bag: Bag, ...args: unknown[]) => unknown;
+
+/** Rules of the bags of one part of the object model, by "Class.member". */
+export interface BagRules {
+  readonly checks?: Readonly<Record<string, Check>>;
+  readonly methods?: Readonly<Record<string, Method>>;
+  readonly defaults?: Readonly<Record<string, unknown>>;
+}
+
+/** An object that only holds what is set of it; the objects that hang on it are bags too. */
+export class Bag extends Being {
+  constructor(
+    host: Host,
+    readonly className: string,
+    readonly held: Record<string, unknown>,
+    readonly path: string,
+    readonly rules: BagRules,
+    /** Asked before each change: a protected sheet refuses it. */
+    readonly mayChange: () => void,
+  ) {
+    super(host);
+  }
+
+  get(member: string): unknown {
+    return this.held[`${this.path}${member}`] ?? this.rules.defaults?.[`${this.className}.${member}`];
+  }
+
+  put(member: string, value: unknown): void {
+    this.held[`${this.path}${member}`] = value;
+  }
+
+  override read(member: string): unknown {
+    const kind = memberOf(this.className, member)?.kind;
+    const name = kind && classOf(kind);
+    if (name) return new Bag(this.host, name, this.held, `${this.path}${member}.`, this.rules, this.mayChange);
+    return this.get(member) ?? null;
+  }
+
+  override write(member: string, value: unknown): void {
+    this.mayChange();
+    if (/color$/i.test(member)) checkColor(value);
+    this.rules.checks?.[`${this.className}.${member}`]?.(this, value);
+    this.put(member, value);
+  }
+
+  override call(member: string, args: readonly unknown[]): unknown {
+    const method = this.rules.methods?.[`${this.className}.${member}`];
+    if (!method) throw new NotModelled(`${this.className}.${member}()`);
+    return method(this, ...args);
+  }
+}
+
+/** The class that a member leads to, if it leads to one. */
+export function classOf(kind: Kind): string | undefined {
+  if (kind.is === "named") return isClass(kind.name) ? kind.name : undefined;
+  return kind.is === "either" ? kind.of.map(classOf).find(Boolean) : undefined;
+}
+
+const isClass = (name: string): boolean => excelTypings().shapes[name]?.isClass === true;
+
+const NAMED =
+  /^(aqua|black|blue|fuchsia|gray|green|lime|maroon|navy|olive|orange|purple|red|silver|teal|white|yellow)$/i;
+
+export function checkColor(value: unknown): void {
+  if (value === "" || value === null) return;
+  if (typeof value !== "string" || !(/^#?[0-9a-f]{6}$/i.test(value) || NAMED.test(value)))
+    throw invalidArgument(`Excel does not know the color ${JSON.stringify(value)}.`);
+}

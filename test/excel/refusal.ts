@@ -1,0 +1,19 @@
+/** A refusal by Excel, with the code that it gives. */
+export class Refusal extends Error {
+  constructor(
+    readonly code: string,
+    message: string,
+  ) {
+    super(message);
+  }
+}
+
+export const invalidArgument = (message: string): Refusal => new Refusal("InvalidArgument", message);
+export const notFound = (what: string): Refusal =>
+  new Refusal("ItemNotFound", `The requested resource doesn't exist: ${what}.`);
+export const accessDenied = (message: string): Refusal => new Refusal("AccessDenied", message);
+
+/** The stand-in does not know something yet: a fault of the stand-in or of the test, and no answer of Excel. */
+export class NotModelled extends Error {
+  override readonly name = "NotModelled";
+}

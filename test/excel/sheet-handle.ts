@@ -1,0 +1,158 @@
+/** A sheet of the stand-in, as a test looks at it and as a person works on it. */
+import { addressOf, boxOf, type Box } from "./book/address";
+import { keyOf, sheetById, type Book, type Chart, type NameOf, type Rule, type Sheet, type Value } from "./book/book";
+import { valuesOf, writeEntries } from "./book/cells";
+import { lookOf, setLook } from "./book/looks";
+import { checkName, formulaOf, refersTo } from "./book/names";
+import { ruleAt } from "./book/rules";
+
+export interface SeenCell {
+  readonly value: Value;
+  readonly formula: string | undefined;
+  readonly format: unknown;
+  readonly locked: boolean;
+  readonly note: string | undefined;
+  readonly rule: Rule | undefined;
+  readonly merged: string | undefined;
+  /** "format.font.bold" */
+  look(path: string): unknown;
+}
+
+interface Excel {
+  readonly book: Book;
+  recalculate(): void;
+  settle(): void;
+}
+
+const box = (address: string): Box => {
+  const found = boxOf(address);
+  if (!found) throw new Error(`${address} is no address of one block`);
+  return found;
+};
+
+export class SheetHandle {
+  constructor(
+    private readonly excel: Excel,
+    /** The sheet as data. */
+    readonly sheet: Sheet,
+  ) {}
+
+  cell(address: string): SeenCell {
+    const { row, col } = box(address);
+    return this.at(row, col);
+  }
+
+  /** A cell by its row and column, counted from 0. */
+  at(row: number, col: number): SeenCell {
+    const { sheet } = this;
+    this.excel.settle();
+    const cell = sheet.cells.get(keyOf(row, col));
+    const merged = sheet.merges.find(
+      (one) => row >= one.row && row < one.row + one.rows && col >= one.col && col < one.col + one.cols,
+    );
+    return {
+      value: cell?.value ?? "",
+      formula: cell?.formula,
+      format: lookOf(sheet, row, col, "numberFormat"),
+      locked: lookOf(sheet, row, col, "format.protection.locked") !== false,
+      note: sheet.notes.get(keyOf(row, col))?.content,
+      rule: ruleAt(sheet, row, col),
+      merged: merged && addressOf(merged),
+      look: (path) => lookOf(sheet, row, col, path),
+    };
+  }
+
+  values(address: string): Value[][] {
+    this.excel.settle();
+    return valuesOf(this.sheet, box(address));
+  }
+
+  /** Types entries into cells, from the first cell of the address on; null leaves a cell. */
+  put(address: string, entries: readonly (readonly (Value | null)[])[]): this {
+    const { row, col } = box(address);
+    writeEntries(this.sheet, { row, col, rows: entries.length, cols: entries[0].length }, entries, "put");
+    this.excel.recalculate();
+    return this;
+  }
+
+  /** An array formula of the old kind over a block (Ctrl, Shift, Enter). */
+  putArray(address: string, formula: string): this {
+    const block = box(address);
+    this.put(address, [[formula]]);
+    this.sheet.arrays.push(block);
+    return this;
+  }
+
+  /** Names cells of this sheet: "A1:A9", "A1,C1", or any formula ("=5", "=#REF!"). `scope` says whose name it is. */
+  name(name: string, refers: string, scope: "sheet" | "workbook" = "sheet"): this {
+    checkName(name);
+    const formula = refers.startsWith("=") ? refers : `=${refers}`;
+    const made: NameOf = {
+      name,
+      refers: refersTo(this.excel.book, formula, this.sheet.id),
+      comment: "",
+      visible: true,
+    };
+    (scope === "sheet" ? this.sheet.names : this.excel.book.names).push(made);
+    this.excel.recalculate();
+    return this;
+  }
+
+  /** The sheet's own names with what they lead to: "=Test!$A$1". */
+  get names(): Record<string, string> {
+    return Object.fromEntries(this.sheet.names.map((name) => [name.name, formulaOf(this.excel.book, name)]));
+  }
+
+  unlock(address: string): this {
+    setLook(this.sheet, box(address), "format.protection.locked", false);
+    return this;
+  }
+
+  format(address: string, numberFormat: string): this {
+    setLook(this.sheet, box(address), "numberFormat", numberFormat);
+    return this;
+  }
+
+  merge(address: string): this {
+    this.sheet.merges.push(box(address));
+    return this;
+  }
+
+  protect(options: Readonly<Record<string, unknown>> = {}, password?: string): this {
+    this.sheet.protection = { on: true, options, ...(password !== undefined && { password }) };
+    return this;
+  }
+
+  unprotect(): this {
+    this.sheet.protection = { on: false, options: {} };
+    return this;
+  }
+
+  hide(visibility: "Hidden" | "VeryHidden" = "Hidden"): this {
+    this.sheet.visibility = visibility;
+    return this;
+  }
+
+  hideRows(...rows: number[]): this {
+    for (const row of rows) this.sheet.hiddenRows.add(row);
+    return this;
+  }
+
+  /** A chart of a person, with one series. */
+  chart(title = "Chart"): this {
+    const id = `{own-${this.sheet.charts.length + 1}}`;
+    const made: Chart = {
+      id,
+      name: title,
+      type: "XYScatter",
+      properties: { "title.text": title },
+      series: [{ name: "Series1", properties: {}, points: {} }],
+    };
+    this.sheet.charts.push(made);
+    return this;
+  }
+
+  get isActive(): boolean {
+    return sheetById(this.excel.book, this.excel.book.active) === this.sheet;
+  }
+}

@@ -1,0 +1,270 @@
+/**
+ * A strict stand-in for Excel, for tests: the real object model of @microsoft/office-js on a workbook that is plain data,
+ * which refuses what Excel refuses, by Excel's own codes. A test file begins with `@jest-environment jsdom`, and:
+ *
+ *   const excel = new StrictExcel({ sheets: ["Sheet1"], version: "1.13", platform: "web" });
+ *   excel.sheet("Sheet1").put("A1", [["mass", 120.5], ["'00123", "=B1*2"]]);   // as a person types it
+ *   await new OfficePort().insertSheet(plan);
+ *   excel.sheet("Test").cell("B4");        // { value, formula, format, locked, look(path), note, rule }
+ *   excel.lines;                           // 'workbook.worksheets.getItem("Test").activate()', as the code reads
+ *   expect(excel.faults).toEqual([]);      // words, keys and members that the typings do not have, sets not asked for
+ *
+ * What hangs on it: `book` is the workbook as data, `picture()` a copy to compare with later, `cost(work)` counts round trips.
+ * Switches: `failures` (refuse, failAt, closeAt), `evaluation` (evaluator, isAddInLate, busyFor), `switches` (no printer,
+ * print area), `startEdit`/`endEdit` (a cell is being edited), `select`, `selectChart`, `selectNothing`, `structure(password)`,
+ * `sheet(name).protect(options, password)`. It was written from Microsoft's documentation and issue threads; a code that
+ * these do not give is from memory (marked so where it is thrown first, in test/excel/rules.test.ts).
+ */
+import { Batch, type Office, type Step } from "./batch";
+import { boxOf, COLS, ROWS, type Box } from "./book/address";
+import { newSheet, sheetByName, type Book } from "./book/book";
+import { evaluate, type Evaluation, type Evaluator } from "./book/evaluation";
+import { costOf, type Cost, type Trip } from "./counts";
+import { putBehind, reported, selectionMoved, type Behind, type Request } from "./library";
+import type { HostEvent, Platform, Switches } from "./objects/being";
+import { Workbook } from "./objects/workbook";
+import { Requirements } from "./requirements";
+import { Failures } from "./switches";
+import { SheetHandle } from "./sheet-handle";
+
+export interface Options {
+  readonly sheets?: readonly string[];
+  /** Of ExcelApi; the newest unless said. */
+  readonly version?: string;
+  readonly platform?: Platform;
+  readonly locale?: string;
+  readonly evaluator?: Evaluator;
+  /** Requirement sets in place of those of manifest.xml. */
+  readonly declared?: Readonly<Record<string, string>>;
+}
+
+const NEWEST = "1.20";
+/** Bytes of a request, and of an answer, of Excel on the web (Microsoft: Resource limits and performance optimization). */
+const LARGEST = 5 * 1024 * 1024;
+const DELAY_FOR_CELL_EDIT = 64;
+
+const PLATFORMS: Readonly<Record<Platform, string>> = { web: "OfficeOnline", desktop: "PC", mac: "Mac" };
+
+export class StrictExcel implements Office, Behind {
+  readonly book: Book;
+  readonly steps: Step[] = [];
+  readonly trips: Trip[] = [];
+  readonly faults: string[] = [];
+  readonly failures = new Failures();
+  readonly requirements: Requirements;
+  readonly platform: Platform;
+  readonly locale: string;
+  readonly evaluation: Evaluation;
+  readonly switches: Switches = { hasNoPrinter: false, limitsPrintArea: false };
+  readonly kept: Office["kept"] = new Map();
+  readonly root = new Workbook(this);
+  private ids = 0;
+  private isStale = false;
+  private events = new Set<HostEvent>();
+  private edit: { readonly ended: Promise<void>; readonly end: () => void } | undefined;
+
+  constructor({
+    sheets = ["Sheet1"],
+    version = NEWEST,
+    platform = "web",
+    locale = "en-US",
+    evaluator,
+    declared,
+  }: Options = {}) {
+    this.platform = platform;
+    this.locale = locale;
+    this.requirements = new Requirements(version, platform, declared);
+    this.evaluation = { evaluator: evaluator ?? (() => undefined), isAddInLate: false, busyFor: 0 };
+    const made = sheets.map((name) => newSheet(this.newId("sheet"), name));
+    this.book = {
+      sheets: made,
+      names: [],
+      structure: { on: false },
+      active: made[0].id,
+      selection: { kind: "cells", sheet: made[0].id, boxes: [{ row: 0, col: 0, rows: 1, cols: 1 }] },
+    };
+    putBehind(this);
+  }
+
+  // What a test reads.
+
+  get lines(): string[] {
+    return this.steps.map(({ line }) => line);
+  }
+
+  get sheetNames(): string[] {
+    return this.book.sheets.map(({ name }) => name);
+  }
+
+  sheet(name: string): SheetHandle {
+    const found = sheetByName(this.book, name);
+    if (!found) throw new Error(`the workbook has no sheet "${name}", only ${this.sheetNames.join(", ")}`);
+    return new SheetHandle(this, found);
+  }
+
+  /** A copy of the whole workbook, to compare with another. */
+  picture(): Book {
+    this.settle();
+    return structuredClone(this.book);
+  }
+
+  /** What a piece of work costs in round trips and bytes. */
+  async cost(work: () => Promise<unknown>): Promise<Cost> {
+    const before = this.trips.length;
+    await work();
+    return costOf(this.trips.slice(before));
+  }
+
+  // What a person does, or what befalls Excel.
+
+  /** Selects blocks of a sheet ("B4", "B4:C18", "B4:B9,D4:D9", "B:C"), and brings the sheet to the front. */
+  select(sheet: string, address: string): void {
+    const { id } = this.sheet(sheet).sheet;
+    const boxes = address.split(",").map((part) => boxOf(part)!);
+    this.book.active = id;
+    this.book.selection = { kind: "cells", sheet: id, boxes };
+    selectionMoved();
+  }
+
+  selectChart(sheet: string, index = 0): void {
+    const { id, charts } = this.sheet(sheet).sheet;
+    this.book.active = id;
+    this.book.selection = { kind: "chart", sheet: id, chart: charts[index]?.id ?? "picture" };
+    selectionMoved();
+  }
+
+  selectNothing(): void {
+    this.book.selection = { kind: "nothing" };
+    selectionMoved();
+  }
+
+  /** A cell is being edited: batches wait if they were made so, and are refused otherwise. */
+  startEdit(): void {
+    let end!: () => void;
+    const ended = new Promise<void>((resolve) => void (end = resolve));
+    this.edit = { ended, end };
+  }
+
+  endEdit(): void {
+    this.edit?.end();
+    this.edit = undefined;
+  }
+
+  /** The structure of the workbook is protected, with or without a password. */
+  structure(on: boolean, password?: string): void {
+    this.book.structure = { on, ...(password !== undefined && { password }) };
+  }
+
+  /** The add-in arrives: its functions are known from now on. Cells that a file stored stay as they are until typed again. */
+  addInArrives(): void {
+    this.evaluation.isAddInLate = false;
+    this.recalculate();
+  }
+
+  // What the object model asks of its host.
+
+  newId(prefix: string): string {
+    return `{${prefix}-${++this.ids}}`;
+  }
+
+  recalculate(): void {
+    this.isStale = true;
+  }
+
+  /** Formulas show anew if anything changed. */
+  settle(): void {
+    if (!this.isStale) return;
+    this.isStale = false;
+    evaluate(this.book, this.evaluation);
+  }
+
+  raise(event: HostEvent): void {
+    this.events.add(event);
+  }
+
+  before(step: Step): void {
+    if (step.verb !== "set") this.settle();
+    this.failures.before(step);
+  }
+
+  get officePlatform(): string {
+    return PLATFORMS[this.platform];
+  }
+
+  isSetSupported(set: string, version: string | undefined, isByLibrary: boolean): boolean {
+    return isByLibrary ? this.requirements.has(set, version) : this.requirements.ask(set, version);
+  }
+
+  async execute(body: Request, flags: number): Promise<unknown> {
+    // What travels is JSON: what JSON does not have (NaN, undefined, a Date) arrives as JSON has it.
+    const text = JSON.stringify(body);
+    const sent = Buffer.byteLength(text);
+    if (this.edit && flags & DELAY_FOR_CELL_EDIT) await this.edit.ended;
+    if (this.failures.isClosed) return this.answered({ sent }, "InvalidOrTimedOutSession", "The session is gone.");
+    if (this.edit) return this.answered({ sent }, "InvalidOperationInCellEditMode", "Excel is in cell-editing mode.");
+    if (this.platform === "web" && sent > LARGEST)
+      return this.answered(
+        { sent },
+        "RequestPayloadSizeLimitExceeded",
+        "The request payload size has exceeded the limit.",
+      );
+    const request: Request = JSON.parse(text);
+    const { results, traces, refused } = await new Batch(this, request, this.trips.length, this.steps).carryOut();
+    if (this.evaluation.busyFor > 0 && --this.evaluation.busyFor === 0) {
+      this.recalculate();
+      this.raise("calculated");
+    }
+    this.settle();
+    this.tellEvents();
+    const Body = {
+      Results: results,
+      TraceIds: traces,
+      ...(refused ? { Error: { ...refused, HttpStatusCode: 400 } } : {}),
+    };
+    const answer = JSON.stringify(Body);
+    const received = Buffer.byteLength(answer);
+    if (this.platform === "web" && received > LARGEST)
+      return this.answered(
+        { sent, received },
+        "ResponsePayloadSizeLimitExceeded",
+        "The response payload size has exceeded the limit.",
+      );
+    this.trips.push({ sent, received, actions: request.Actions.length });
+    return {
+      HttpStatusCode: refused ? 400 : 200,
+      Headers: {},
+      Body: JSON.parse(answer),
+      ErrorCode: "",
+      ErrorMessage: "",
+    };
+  }
+
+  private answered(
+    { sent, received = 0 }: { sent: number; received?: number },
+    code: string,
+    message: string,
+  ): unknown {
+    this.trips.push({ sent, received, actions: 0 });
+    const Body = {
+      Results: [],
+      TraceIds: [],
+      Error: { Code: code, Message: message, Location: "", ActionIndex: -1, HttpStatusCode: 400 },
+    };
+    return { HttpStatusCode: 400, Headers: {}, Body, ErrorCode: "", ErrorMessage: "" };
+  }
+
+  /** Excel tells its listeners after the batch. */
+  private tellEvents(): void {
+    const events = [...this.events];
+    this.events = new Set();
+    for (const event of events) setTimeout(() => this.tell(event), 0);
+  }
+
+  /** Excel reports that something happened. */
+  tell(event: HostEvent): void {
+    if (event === "selection") selectionMoved();
+    else reported(event);
+  }
+}
+
+export const WHOLE_SHEET: Box = { row: 0, col: 0, rows: ROWS, cols: COLS };
