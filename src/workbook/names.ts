@@ -1,0 +1,16 @@
+/** Excel's own rules for what cells may be called; the embedded sheet keeps them, since its workbooks are saved for Excel. */
+
+export const LAST_COLUMN = 16384;
+export const LAST_ROW = 1048576;
+
+const columnNumber = (letters: string): number =>
+  [...letters.toUpperCase()].reduce((number, letter) => number * 26 + letter.charCodeAt(0) - 64, 0);
+
+export function looksLikeCell(name: string): boolean {
+  if (/^(r\d*)?(c\d*)?$/i.test(name)) return true;
+  const [, letters, digits] = /^([a-z]{1,3})(\d{1,7})$/i.exec(name) ?? [];
+  return Boolean(letters) && columnNumber(letters) <= LAST_COLUMN && Number(digits) >= 1 && Number(digits) <= LAST_ROW;
+}
+
+/** What a plan's name is called in Excel: itself, or with an underscore where Excel would read a cell ("t50", "r1c1"). */
+export const localName = (name: string): string => (looksLikeCell(name) ? `${name}_` : name);
