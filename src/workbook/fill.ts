@@ -1,4 +1,5 @@
 /** Whether named cells may be written: what both adapters ask before they touch one. */
+import { LONGEST_TEXT } from "./limits";
 import { WorkbookError, type CellValue, type NamedColumns } from "./port";
 
 /** What the first column of a name holds now, formulas as they are typed; undefined where the sheet has no such name. */
@@ -24,6 +25,11 @@ export function checkFill(sheet: string, values: NamedColumns, blank: readonly s
     if (list.length > present.length)
       throw new WorkbookError(
         `"${name}" of the sheet "${sheet}" has ${present.length} cells, and ${list.length} are needed. Nothing was written: choose fewer rows.`,
+      );
+    const long = list.findIndex((value) => typeof value === "string" && value.length > LONGEST_TEXT);
+    if (long >= 0)
+      throw new WorkbookError(
+        `Row ${long + 1} of "${name}" is to hold a text of more than ${LONGEST_TEXT} characters on the sheet "${sheet}", which no cell takes. Nothing was written: shorten it.`,
       );
     const row = list.findIndex((value, index) => value !== null && isFormula(present[index]));
     if (row >= 0)

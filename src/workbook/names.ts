@@ -14,3 +14,19 @@ export function looksLikeCell(name: string): boolean {
 
 /** What a plan's name is called in Excel: itself, or with an underscore where Excel would read a cell ("t50", "r1c1"). */
 export const localName = (name: string): string => (looksLikeCell(name) ? `${name}_` : name);
+
+/** What a plan calls a name of Excel: "t50_" is t50 again. */
+export const planName = (name: string): string =>
+  name.endsWith("_") && looksLikeCell(name.slice(0, -1)) ? name.slice(0, -1) : name;
+
+const LONGEST_NAME = 255;
+
+/** Why cells cannot be called so, or nothing. */
+export function faultOfName(name: string): string | undefined {
+  if (name === "") return "a name of cells has no letters";
+  if (name.length > LONGEST_NAME)
+    return `the name "${name.slice(0, 20)}..." has ${name.length} characters, and ${LONGEST_NAME} at most are taken`;
+  if (!/^[\p{L}_][\p{L}\p{N}_.]*$/u.test(name) || /^(true|false)$/i.test(name))
+    return `the name "${name}" is none for cells: it begins with a letter, and holds letters, digits, "_" and "." only`;
+  return undefined;
+}

@@ -8,11 +8,7 @@ const LONGEST_SHEET_NAME = 31;
  */
 export function freeSheetName(wanted: string, taken: readonly string[]): string {
   const used = new Set([...taken, "History"].map((name) => name.toLowerCase()));
-  const base =
-    wanted
-      .replace(/[:\\/?*[\]]/g, "-")
-      .replace(/^'+|'+$/g, "")
-      .trim() || "Sheet";
+  const base = trimmed(wanted.replace(/[:\\/?*[\]]/g, "-")).trim() || "Sheet";
   for (let count = 1; ; count++) {
     const suffix = count === 1 ? "" : ` ${count}`;
     const name = base.slice(0, LONGEST_SHEET_NAME - suffix.length).trimEnd() + suffix;
@@ -20,8 +16,12 @@ export function freeSheetName(wanted: string, taken: readonly string[]): string 
   }
 }
 
+const trimmed = (name: string): string => name.replace(/^'+|'+$/g, "");
+
 /** The sheet name with ’ for each apostrophe, which the embedded sheet refuses. */
-export const withoutApostrophes = (name: string): string => name.replaceAll("'", "’");
+export const withoutApostrophes = (name: string): string => trimmed(name).replaceAll("'", "’");
+
+export const noSheet = (sheet: string): string => `There is no sheet called "${sheet}" in this workbook.`;
 
 export const hiddenSheet = (sheet: string, veryHidden = false): string =>
   veryHidden
