@@ -1,5 +1,4 @@
 /** The workbook port over the open-source sheet of `npm start`. */
-import { helpers } from "@odoo/o-spreadsheet";
 import {
   WorkbookError,
   type CellValue,
@@ -17,12 +16,14 @@ import { chartCommands } from "./chart";
 import { sheetCommands } from "./commands";
 import { adoptCopies, ownNames, type SheetCopy } from "./copies";
 import { type Command, type Dispatching, type Model } from "./engine";
-import { freeSheetName, hiddenSheet, withoutApostrophes } from "../sheet-names";
-import { freeNames, renameIn, type LocalNames } from "./names";
-import { typed } from "./text";
+import { faultOfName, localName } from "../names";
+import { checkPlan } from "../plan-check";
+import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../sheet-names";
+import { calledIn, freeNames, renameIn, type LocalNames } from "./names";
+import { readValue, typed } from "./text";
 import { carryOut } from "./history";
 import { insertCommands } from "./insert";
-import { protectionOf, setProtection } from "./protection";
+import { mayWrite, protectionOf, setProtection } from "./protection";
 import { nameCommand, namesOf, unboundFormulas } from "./upkeep";
 import type { OpenWorkbook } from "./workbook";
 import { openXlsx } from "./xlsx/open";
@@ -64,6 +65,7 @@ export class EmbeddedPort implements WorkbookPort {
   async insertSheet(given: SheetPlan): Promise<string> {
     // A plan made in the pane's frame is of another realm, which the engine refuses as "unsupported".
     const plan = structuredClone(given);
+    checkPlan(plan);
     const model = this.#model;
     const sheets = this.#sheets();
     const name = freeSheetName(
@@ -81,8 +83,7 @@ export class EmbeddedPort implements WorkbookPort {
         ...sheetCommands(plan, sheetId, name, sheets.length, names),
         ...chartCommands(plan.charts ?? [], sheetId, (sheet) => model.getters.getSheetIdByName(sheet)),
       ];
-      const activate = { type: "ACTIVATE_SHEET", sheetIdFrom: model.getters.getActiveSheetId(), sheetIdTo: sheetId };
-      refused = carryOut(model, plan.behind ? commands : [...commands, activate]);
+      refused = carryOut(model, commands);
     } catch (error) {
       refused = [(error as Error).message];
     }
@@ -91,13 +92,15 @@ export class EmbeddedPort implements WorkbookPort {
         `The sheet "${name}" could not be made and nothing was changed: ${refused.slice(0, 3).join("; ")}.`,
       );
     this.#localNames.set(sheetId, names);
+    if (!plan.behind) this.#activate(sheetId);
     return name;
   }
 
   async selection(): Promise<Selection> {
     const { getters } = this.#model;
     const sheetId = getters.getActiveSheetId();
-    const zones = sideBySide(getters.getSelectedZones().map(toBox)).map(toZone);
+    const picked = this.#cutToUsed(sheetId, getters.getSelectedZones());
+    const zones = sideBySide(picked.map(toBox)).map(toZone);
     return {
       sheet: getters.getSheetName(sheetId),
       address: zones.map(addressOf).join(","),
@@ -115,8 +118,7 @@ export class EmbeddedPort implements WorkbookPort {
     const sheetId = this.#sheetId(sheet);
     const [zone] = this.#zonesAt(sheetId, address);
     if (!getters.isSheetVisible(sheetId)) throw new WorkbookError(hiddenSheet(sheet));
-    const sheetIdFrom = getters.getActiveSheetId();
-    if (sheetIdFrom !== sheetId) this.#dispatch("ACTIVATE_SHEET", { sheetIdFrom, sheetIdTo: sheetId });
+    this.#activate(sheetId);
     selection.selectZone({ cell: { col: zone.left, row: zone.top }, zone });
   }
 
@@ -139,7 +141,7 @@ export class EmbeddedPort implements WorkbookPort {
     const contentOf = (position: { sheetId: string; col: number; row: number }): CellValue => {
       const cell = getters.getCell(position);
       if (!cell) return "";
-      if (!cell.isFormula) return (getters.getEvaluatedCell(position).value as CellValue | null) ?? "";
+      if (!cell.isFormula) return this.#valueAt(position);
       const formula = getters.getCellText(position, { showFormula: true });
       return `=${renameIn(formula.slice(1), (name) => local.get(name.toLowerCase()) ?? name)}`;
     };
@@ -172,17 +174,24 @@ export class EmbeddedPort implements WorkbookPort {
       const zone = this.#zoneNamed(sheetId, name);
       return (
         zone &&
-        Array.from({ length: zone.bottom - zone.top + 1 }, (_, i) =>
-          getters.getCellText({ sheetId, col: zone.left, row: zone.top + i }, { showFormula: true }),
-        )
+        Array.from({ length: zone.bottom - zone.top + 1 }, (_, i) => {
+          const cell = getters.getCell({ sheetId, col: zone.left, row: zone.top + i });
+          // A text that begins as a formula has an apostrophe in front.
+          return cell?.isFormula ? "=" : (cell?.content ?? "");
+        })
       );
     };
     checkFill(sheet, values, blank, contents);
+    const protection = protectionOf(this.#model, sheetId);
     const commands = Object.entries(values).flatMap(([name, list]) => {
       const { left: col, top } = this.#zoneNamed(sheetId, name)!;
       return list.flatMap((value, i) => {
         if (value === null) return [];
         const position = { sheetId, col, row: top + i };
+        if (!mayWrite(protection, col, position.row))
+          throw new WorkbookError(
+            `The sheet "${sheet}" could not be written: it is protected, and row ${i + 1} of "${name}" is none of its inputs. Nothing was written: lift the protection (Data sheet, Sheet check), and try again.`,
+          );
         return [{ type: "UPDATE_CELL", ...position, content: typed(value, getters.getCell(position)?.format) }];
       });
     });
@@ -196,14 +205,20 @@ export class EmbeddedPort implements WorkbookPort {
 
   async nameCells(sheet: string, name: string, address: string, replace = false): Promise<void> {
     const sheetId = this.#openSheetId(sheet);
+    const fault = faultOfName(name);
+    if (fault) throw new WorkbookError(`${address} could not be named, and nothing was changed: ${fault}.`);
+    const zones = this.#zonesAt(sheetId, address);
+    if (zones.length > 1)
+      throw new WorkbookError(`${address} could not be named, and nothing was changed: choose one block of cells.`);
     const local = new Map(this.#localNames.get(sheetId));
     const taken = this.#model.getters.getNamedRanges().map((range) => range.name);
-    const called = local.get(name) ?? freeNames([name], taken).get(name)!;
+    const present = calledIn(local, name);
+    const called = present ?? freeNames([name], taken).get(name)!;
     this.#carryOut(
-      [nameCommand(this.#model, sheetId, name, called, helpers.toZone(address), replace)],
+      [nameCommand(this.#model, sheetId, name, called, zones[0], replace)],
       `${address} could not be named`,
     );
-    this.#localNames.set(sheetId, local.set(name, called));
+    if (present === undefined) this.#localNames.set(sheetId, local.set(name, called));
   }
 
   async reenterFormulas(sheet: string): Promise<{ found: number; left: number }> {
@@ -220,15 +235,12 @@ export class EmbeddedPort implements WorkbookPort {
     const opened = openXlsx(Uint8Array.from(file));
     const model = this.#model;
     const { commands, sheets, remarks } = insertCommands(model, opened.workbook);
-    const sheetIdFrom = model.getters.getActiveSheetId();
-    this.#carryOut(
-      [...commands, { type: "ACTIVATE_SHEET", sheetIdFrom, sheetIdTo: sheets[0].sheetId }],
-      "The sheets of the file could not be inserted",
-    );
+    this.#carryOut(commands, "The sheets of the file could not be inserted");
     for (const { sheetId, names, lost } of sheets) {
       this.#localNames.set(sheetId, names);
       this.#lost.set(sheetId, lost);
     }
+    this.#activate(sheets[0].sheetId);
     return { sheets: sheets.map(({ name }) => name), remarks: [...opened.remarks, ...remarks] };
   }
 
@@ -262,6 +274,11 @@ export class EmbeddedPort implements WorkbookPort {
     return own.commands;
   }
 
+  #activate(sheetId: string): void {
+    const sheetIdFrom = this.#model.getters.getActiveSheetId();
+    if (sheetIdFrom !== sheetId) this.#dispatch("ACTIVATE_SHEET", { sheetIdFrom, sheetIdTo: sheetId });
+  }
+
   #tell(): void {
     for (const listener of this.#listeners) listener();
   }
@@ -287,12 +304,13 @@ export class EmbeddedPort implements WorkbookPort {
 
   #sheetId(name: string): string {
     const id = this.#model.getters.getSheetIdByName(name);
-    if (id === undefined) throw new WorkbookError(`There is no sheet named "${name}" in this workbook.`);
+    if (id === undefined) throw new WorkbookError(noSheet(name));
     return id;
   }
 
   #zoneNamed(sheetId: string, name: string): Zone | undefined {
-    const range = this.#model.getters.getNamedRange(this.#localNames.get(sheetId)?.get(name) ?? name)?.range;
+    const called = calledIn(this.#localNames.get(sheetId), name) ?? localName(name);
+    const range = this.#model.getters.getNamedRange(called)?.range;
     return range?.sheetId === sheetId ? range.zone : undefined;
   }
 
@@ -307,17 +325,45 @@ export class EmbeddedPort implements WorkbookPort {
     return sideBySide(boxes).map(toZone);
   }
 
-  #valuesOf(sheetId: string, zone: Zone): CellValue[][] {
+  #valuesOf(sheetId: string, { left, right, top, bottom }: Zone): CellValue[][] {
+    return Array.from({ length: bottom - top + 1 }, (_, row) =>
+      Array.from({ length: right - left + 1 }, (_, col) => this.#valueAt({ sheetId, col: left + col, row: top + row })),
+    );
+  }
+
+  /** Cells beyond the engine's grid are blank. */
+  #valueAt(position: { sheetId: string; col: number; row: number }): CellValue {
     const { getters } = this.#model;
-    const right = Math.min(zone.right, getters.getNumberCols(sheetId) - 1);
-    const bottom = Math.min(zone.bottom, getters.getNumberRows(sheetId) - 1);
-    const rows: CellValue[][] = [];
-    for (let row = zone.top; row <= bottom; row++) {
-      const cells: CellValue[] = [];
-      for (let col = zone.left; col <= right; col++)
-        cells.push((getters.getEvaluatedCell({ sheetId, col, row }).value as CellValue | null) ?? "");
-      rows.push(cells);
-    }
-    return rows;
+    const { sheetId, col, row } = position;
+    if (col >= getters.getNumberCols(sheetId) || row >= getters.getNumberRows(sheetId)) return "";
+    const { value, format } = getters.getEvaluatedCell(position);
+    return readValue(value as CellValue | null, format);
+  }
+
+  /** Whole columns and whole rows, cut to the rows and columns of the zones that are filled in. */
+  #cutToUsed(sheetId: string, zones: readonly Zone[]): Zone[] {
+    const { getters } = this.#model;
+    const [lastRow, lastCol] = [getters.getNumberRows(sheetId) - 1, getters.getNumberCols(sheetId) - 1];
+    const isWholeColumn = ({ top, bottom }: Zone): boolean => top === 0 && bottom === lastRow;
+    const isWholeRow = ({ left, right }: Zone): boolean => left === 0 && right === lastCol;
+    if (!zones.some((zone) => isWholeColumn(zone) || isWholeRow(zone))) return [...zones];
+    const rows: number[] = [];
+    const cols: number[] = [];
+    for (const zone of zones)
+      this.#valuesOf(sheetId, zone).forEach((cells, row) =>
+        cells.forEach((value, col) => {
+          if (value === "") return;
+          rows.push(zone.top + row);
+          cols.push(zone.left + col);
+        }),
+      );
+    if (rows.length === 0) return [...zones];
+    const least = (numbers: readonly number[]): number => numbers.reduce((a, b) => Math.min(a, b));
+    const most = (numbers: readonly number[]): number => numbers.reduce((a, b) => Math.max(a, b));
+    return zones.map((zone) => ({
+      ...zone,
+      ...(isWholeColumn(zone) && { top: least(rows), bottom: most(rows) }),
+      ...(isWholeRow(zone) && { left: least(cols), right: most(cols) }),
+    }));
   }
 }

@@ -49,7 +49,7 @@ export const tellRefusals = (tell: (sentence: string) => void): void => void (on
 const REFUSED =
   "This cell is protected: fill in the framed cells. To change the sheet itself, lift the protection in the pane (Data sheet, Sheet check).";
 
-const inZone = ({ left, right, top, bottom }: Zone, col: number, row: number): boolean =>
+const isIn = ({ left, right, top, bottom }: Zone, col: number, row: number): boolean =>
   col >= left && col <= right && row >= top && row <= bottom;
 
 class ProtectionPlugin extends CorePlugin {
@@ -72,7 +72,7 @@ class ProtectionPlugin extends CorePlugin {
       { left: command.col, right: command.col, top: command.row, bottom: command.row },
     ];
     const isOpen = zones.every((zone) =>
-      open.some((one) => inZone(one, zone.left, zone.top) && inZone(one, zone.right, zone.bottom)),
+      open.some((one) => isIn(one, zone.left, zone.top) && isIn(one, zone.right, zone.bottom)),
     );
     if (isOpen) return "Success";
     onRefused(REFUSED);
@@ -124,5 +124,9 @@ export const setProtection = (sheetId: string, protection: Protection) => ({ typ
 
 export const protectionOf = (model: { readonly getters: unknown }, sheetId: string): Protection =>
   (model.getters as ProtectionGetters).getProtection(sheetId);
+
+/** Whether a cell may be written while its sheet is protected as this says. */
+export const mayWrite = ({ on, open }: Protection, col: number, row: number): boolean =>
+  !on || open.some((zone) => isIn(zone, col, row));
 
 export const openZones = (boxes: readonly Box[]): Zone[] => boxes.map(toZone);

@@ -16,7 +16,11 @@ function wouldChange(text: string): boolean {
 export const TEXT_FORMAT = "@";
 
 /** In a cell of text only what begins as a formula would become something else, and an apostrophe would show. */
-const wouldBeFormula = (text: string): boolean => /^[=+]/.test(text);
+const wouldBeFormula = (text: string): boolean => /^'*[=+]/.test(text);
+
+/** A cell's value as it was meant: without the apostrophe that keeps a cell of text from being a formula. */
+export const readValue = (value: CellValue | null, format?: string): CellValue =>
+  typeof value === "string" && format === TEXT_FORMAT && /^'+[=+]/.test(value) ? value.slice(1) : (value ?? "");
 
 /** A text as it has to be typed to stay that text: an apostrophe in front where the engine would read something else. */
 export const typedText = (text: string, format?: string): string =>

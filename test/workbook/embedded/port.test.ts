@@ -164,7 +164,7 @@ describe("what goes wrong half-way", () => {
     await expect(port.fillNames("Ring", { wet: [5], ring: [1] })).rejects.toThrow(/no cells named "ring"/);
     expect(await port.readNames("Ring", ["ring", "wet"])).toEqual({ wet: [[211.03]] });
     dispatch("DELETE_SHEET", { sheetName: "Ring" });
-    const gone = 'There is no sheet named "Ring" in this workbook.';
+    const gone = 'There is no sheet called "Ring" in this workbook.';
     for (const work of [
       () => port.fillNames("Ring", { ring: [1] }),
       () => port.readNames("Ring", ["ring"]),
@@ -334,7 +334,7 @@ describe("inserting a sheet", () => {
 
   test.each<[string, Partial<SheetPlan>]>([
     ["a formula with an unknown name", { cells: [{ row: 0, col: 0, kind: "result", formula: "={nowhere}" }] }],
-    ["a name that the engine refuses", { names: { ...plan.names, A1: box(0, 0) } }],
+    ["a name that the engine refuses", { names: { ...plan.names, "wet mass": box(0, 0) } }],
     ["a value in a column that is not there", { cells: [...cells, { row: 1, col: 500, kind: "label", value: "far" }] }],
     ["two names that differ in letter case only", { names: { ring: box(1, 1), wet: box(2, 1), Ring: box(3, 1) } }],
   ])("leaves nothing behind after %s", async (_, wrong) => {
@@ -399,7 +399,7 @@ describe("reading", () => {
   });
 
   test("a sheet that is not there is said so", async () => {
-    await expect(open().values("Nowhere", "A1")).rejects.toThrow('There is no sheet named "Nowhere"');
+    await expect(open().values("Nowhere", "A1")).rejects.toThrow('There is no sheet called "Nowhere"');
   });
 });
 

@@ -1,10 +1,11 @@
 /** An .xlsx file as a workbook: what the engine's own reader would drop or misread is put right before and after it. */
 import { helpers, load } from "@odoo/o-spreadsheet";
 import { strFromU8, unzipSync } from "fflate";
+import { planName } from "../../names";
 import { WorkbookError } from "../../port";
 import { Model } from "../engine";
 import { toEngineFormat } from "../formats";
-import { freeNames, type LocalNames } from "../names";
+import { calledIn, freeNames, type LocalNames } from "../names";
 import type { Note } from "../notes";
 import { bareText, TEXT_FORMAT, typedText } from "../text";
 import type { Protection } from "../protection";
@@ -113,7 +114,7 @@ function readNames(workbook: Document, sheetNames: readonly string[]): Names {
     if (localTo === null) global.push(entry);
     else {
       const owner = sheetNames[Number(localTo)];
-      ofSheet.set(owner, [...(ofSheet.get(owner) ?? []), entry]);
+      ofSheet.set(owner, [...(ofSheet.get(owner) ?? []), [planName(name), entry[1]]]);
     }
   }
   const ranges = Object.fromEntries(global);
@@ -131,8 +132,7 @@ function readNames(workbook: Document, sheetNames: readonly string[]): Names {
 
 /** A local name is written in any letter case; another sheet's is written "'Sheet 2'!name". */
 function renamer(names: Names, sheet: string) {
-  const find = (of: string, name: string) =>
-    [...(names.local.get(of) ?? [])].find(([local]) => local.toLowerCase() === name.toLowerCase())?.[1];
+  const find = (of: string, name: string) => calledIn(names.local.get(of), planName(name));
   return {
     rename: (name: string) => find(sheet, name) ?? name,
     qualified: (formula: string) =>

@@ -2,6 +2,7 @@
 import { helpers } from "@odoo/o-spreadsheet";
 import { strToU8, zipSync } from "fflate";
 import { quoted } from "../../../datasheet/address";
+import { localName } from "../../names";
 import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../formats";
 import type { Model } from "../engine";
@@ -43,7 +44,7 @@ function fileNames({ model, localNames }: OpenWorkbook) {
   const sheetIds = getters.getSheetIds();
   const localOf = new Map<string, { sheetId: string; local: string }>();
   for (const [sheetId, names] of localNames)
-    for (const [local, called] of names) localOf.set(called.toLowerCase(), { sheetId, local });
+    for (const [local, called] of names) localOf.set(called.toLowerCase(), { sheetId, local: localName(local) });
 
   const names: FileName[] = getters.getNamedRanges().map(({ name, range }) => {
     const { left, right, top, bottom } = range.zone;
