@@ -1,0 +1,409 @@
+/** The contract of `WorkbookPort`: reading the selection, cells and names, and writing named cells. */
+import type { CellValue } from "../../src/workbook/port";
+import { box, RING, type Bench, type Host } from "./contract-bench";
+import { columnOf, either, refuses } from "./contract-steps";
+
+/** "Sheet1" with numbers in A1:C3: 11, 12, 13; 21, ... */
+async function numbered(host: Host): Promise<Bench> {
+  const bench = await host.open();
+  for (const row of [1, 2, 3])
+    for (const [index, letter] of ["A", "B", "C"].entries())
+      await bench.type("Sheet1", `${letter}${row}`, 10 * row + index + 1);
+  return bench;
+}
+
+export function cellsContract(host: Host): void {
+  describe("selection", () => {
+    test("is a cell, or a block row by row, with blanks as empty texts", async () => {
+      const bench = await numbered(host);
+      await bench.select("Sheet1", "B2");
+      expect(await bench.port.selection()).toEqual({ sheet: "Sheet1", address: "B2", values: [[22]] });
+      await bench.select("Sheet1", "B3:D4");
+      expect(await bench.port.selection()).toEqual({
+        sheet: "Sheet1",
+        address: "B3:D4",
+        values: [
+          [32, 33, ""],
+          ["", "", ""],
+        ],
+      });
+    });
+
+    test("is of the sheet in front", async () => {
+      const bench = await numbered(host);
+      await bench.addSheet("Other");
+      await bench.type("Other", "A2", "text");
+      await bench.select("Other", "A2:A3");
+      expect(await bench.port.selection()).toEqual({ sheet: "Other", address: "A2:A3", values: [["text"], [""]] });
+    });
+
+    test("joins blocks of the same rows side by side, in the order of their columns", async () => {
+      const bench = await numbered(host);
+      await bench.select("Sheet1", "C1:C3", "A1:A3");
+      expect(await bench.port.selection()).toEqual({
+        sheet: "Sheet1",
+        address: "A1:A3,C1:C3",
+        values: [
+          [11, 13],
+          [21, 23],
+          [31, 33],
+        ],
+      });
+    });
+
+    test("refuses blocks of different rows, and blocks over one another", async () => {
+      const bench = await numbered(host);
+      await bench.select("Sheet1", "A1:A3", "C2:C3");
+      await refuses(bench, () => bench.port.selection(), /different rows \(1 to 3, 2 to 3\): pick blocks/);
+      await bench.select("Sheet1", "A1:B3", "B1:C3");
+      await refuses(bench, () => bench.port.selection(), /picked twice/);
+    });
+
+    test("whole columns are cut to the rows that are filled in", async () => {
+      const bench = await numbered(host);
+      await bench.select("Sheet1", "B:C");
+      expect(await bench.port.selection()).toEqual({
+        sheet: "Sheet1",
+        address: "B1:C3",
+        values: [
+          [12, 13],
+          [22, 23],
+          [32, 33],
+        ],
+      });
+    });
+
+    test("whole columns picked apart are cut to the same rows", async () => {
+      const bench = await numbered(host);
+      await bench.type("Sheet1", "A5", 51);
+      await bench.select("Sheet1", "C:C", "A:A");
+      const { address, values } = await bench.port.selection();
+      expect(address).toBe("A1:A5,C1:C5");
+      expect(values).toEqual([
+        [11, 13],
+        [21, 23],
+        [31, 33],
+        ["", ""],
+        [51, ""],
+      ]);
+    });
+  });
+
+  describe("values", () => {
+    test("are those of the range, blanks as empty texts, as far as the address goes", async () => {
+      const bench = await numbered(host);
+      expect(await bench.port.values("Sheet1", "C3:D4")).toEqual([
+        [33, ""],
+        ["", ""],
+      ]);
+      expect(await bench.port.values("Sheet1", "A999:B1002")).toEqual(Array(4).fill(["", ""]));
+      expect(await bench.port.values("Sheet1", "ZZ1:ZZ2")).toEqual([[""], [""]]);
+    });
+
+    test("of two blocks are joined side by side", async () => {
+      const bench = await numbered(host);
+      expect(await bench.port.values("Sheet1", "C1:C2, A1:A2")).toEqual([
+        [11, 13],
+        [21, 23],
+      ]);
+      await refuses(bench, () => bench.port.values("Sheet1", "A1:A2,B1:B3"), /different rows/);
+    });
+
+    test("of an error cell are its code, and of a truth the truth", async () => {
+      const bench = await host.open();
+      await bench.type("Sheet1", "A1", "=1/0", "#DIV/0!");
+      await bench.type("Sheet1", "A2", "=NA()", "#N/A");
+      await bench.type("Sheet1", "A3", true);
+      expect(await bench.port.values("Sheet1", "A1:A3")).toEqual([["#DIV/0!"], ["#N/A"], [true]]);
+    });
+
+    test("are refused of a sheet that is not there, and of what is no address", async () => {
+      const bench = await host.open();
+      await refuses(bench, () => bench.port.values("Nowhere", "A1"), /no sheet called "Nowhere"/);
+      await refuses(bench, () => bench.port.values("Sheet1", "rubbish cells"), /rubbish/);
+    });
+  });
+
+  describe("readNames and readContents", () => {
+    const opened = async () => {
+      const bench = await host.open();
+      await bench.port.insertSheet(RING);
+      return bench;
+    };
+
+    test("give the cells of each name row by row, and leave a name out that is not there", async () => {
+      const { port } = await opened();
+      const read = {
+        ring: [[74.36]],
+        readings: [[""], [""]],
+        table: [
+          ["Mass of the ring", 74.36, "g"],
+          ["Mass of ring and soil", 211.03, ""],
+        ],
+      };
+      expect(await port.readNames("Ring", ["ring", "absent", "readings", "table"])).toEqual(read);
+      expect(await port.readContents("Ring", ["ring", "absent", "readings", "table"])).toEqual(read);
+      expect(await port.readNames("Sheet1", ["ring"])).toEqual({});
+      expect(await port.readNames("Ring", [])).toEqual({});
+    });
+
+    test("give a formula's value and its text, with names as the plan calls them, on every sheet of the plan", async () => {
+      const bench = await opened();
+      await bench.port.insertSheet(RING);
+      for (const sheet of ["Ring", "Ring 2"])
+        expect((await bench.port.readContents(sheet, ["soil"])).soil).toEqual([["=wet-ring"]]);
+    });
+
+    test("take names like t50, which a spreadsheet reads as a cell", async () => {
+      const { port } = await host.open();
+      const plan = {
+        ...RING,
+        cells: [
+          ...RING.cells,
+          { row: 10, col: 1, kind: "input", value: 3 },
+          { row: 11, col: 1, kind: "result", formula: "={t50}+{ring}" },
+        ],
+        names: { ...RING.names, t50: box(10, 1), twice: box(11, 1) },
+      } as const;
+      for (const sheet of [await port.insertSheet(plan), await port.insertSheet(plan)]) {
+        expect((await port.readNames(sheet, ["t50"])).t50).toEqual([[3]]);
+        expect((await port.readContents(sheet, ["twice"])).twice).toEqual([["=t50+ring"]]);
+        await port.fillNames(sheet, { t50: [4] });
+        expect((await port.readNames(sheet, ["t50"])).t50).toEqual([[4]]);
+      }
+    });
+
+    test("do not mind the capitals of a name", async () => {
+      const { port } = await opened();
+      await port.insertSheet(RING);
+      for (const sheet of ["Ring", "Ring 2"])
+        expect(await port.readNames(sheet, ["RING"])).toEqual({ RING: [[74.36]] });
+    });
+
+    test("read a name of the workbook where it leads to cells of the sheet, and no name of another sheet", async () => {
+      const bench = await opened();
+      await bench.type("Sheet1", "C3", 9);
+      await bench.nameForAll("mass_of_tin", "Sheet1", "C3");
+      expect(await bench.port.readNames("Sheet1", ["mass_of_tin", "wet"])).toEqual({ mass_of_tin: [[9]] });
+      expect(await bench.port.readNames("Ring", ["mass_of_tin"])).toEqual({});
+      expect(await bench.port.readContents("Ring", ["mass_of_tin"])).toEqual({});
+    });
+
+    test("leave out a name whose cells were deleted, and read the others where they moved", async () => {
+      const bench = await opened();
+      await bench.deleteRow("Ring", 1);
+      expect(await bench.port.readNames("Ring", ["ring", "wet", "masses"])).toEqual({
+        wet: [[211.03]],
+        masses: [[211.03]],
+      });
+    });
+
+    either(
+      host,
+      "namesBlocks",
+      [
+        "a name of several blocks is left out, and the others are read",
+        async (bench) => {
+          await bench.port.insertSheet(RING);
+          await bench.nameBlocks!("Ring", "both", ["B2", "B4"]);
+          expect(await bench.port.readNames("Ring", ["ring", "both", "wet"])).toEqual({
+            ring: [[74.36]],
+            wet: [[211.03]],
+          });
+          expect(await bench.port.readContents("Ring", ["both", "wet"])).toEqual({ wet: [[211.03]] });
+        },
+      ],
+      ["no name has several blocks", async (bench) => expect(bench.nameBlocks).toBeUndefined()],
+    );
+
+    test("are refused of a sheet that is not there", async () => {
+      const bench = await host.open();
+      await refuses(bench, () => bench.port.readNames("Nowhere", ["ring"]), /no sheet called "Nowhere"/);
+      await refuses(bench, () => bench.port.readContents("Nowhere", ["ring"]), /no sheet called "Nowhere"/);
+    });
+  });
+
+  describe("hidden", () => {
+    test("tells the hidden rows and columns within the filled ones, counted from 0", async () => {
+      const bench = await numbered(host);
+      expect(await bench.port.hidden("Sheet1")).toEqual({ rows: [], cols: [] });
+      await bench.hide("Sheet1", { rows: [1], cols: [0, 1] });
+      expect(await bench.port.hidden("Sheet1")).toEqual({ rows: [1], cols: [0, 1] });
+    });
+
+    test("tells nothing of a blank sheet, and refuses one that is not there", async () => {
+      const bench = await host.open();
+      expect(await bench.port.hidden("Sheet1")).toEqual({ rows: [], cols: [] });
+      await refuses(bench, () => bench.port.hidden("Nowhere"), /no sheet called "Nowhere"/);
+    });
+  });
+
+  describe("fillNames", () => {
+    const opened = async (isProtected = false) => {
+      const bench = await host.open();
+      await bench.port.insertSheet({ ...RING, isProtected });
+      return bench;
+    };
+
+    test("writes from the top of each name; null and cells beyond the list stay, an empty text clears", async () => {
+      const bench = await opened();
+      await bench.port.fillNames("Ring", { readings: [1.5, 2.5] });
+      expect(await columnOf(bench, "Ring", "readings")).toEqual([1.5, 2.5]);
+      await bench.port.fillNames("Ring", { readings: [null, 3.5], ring: [70] });
+      expect(await columnOf(bench, "Ring", "readings")).toEqual([1.5, 3.5]);
+      await bench.port.fillNames("Ring", { readings: [""] });
+      expect(await columnOf(bench, "Ring", "readings")).toEqual(["", 3.5]);
+      expect(await columnOf(bench, "Ring", "masses")).toEqual([70, 211.03]);
+    });
+
+    test("writes the first column of a name only", async () => {
+      const bench = await opened();
+      await bench.port.fillNames("Ring", { table: ["A ring", null] });
+      expect((await bench.port.readNames("Ring", ["table"])).table).toEqual([
+        ["A ring", 74.36, "g"],
+        ["Mass of ring and soil", 211.03, ""],
+      ]);
+    });
+
+    test("keeps texts as they are, and truths as truths", async () => {
+      const bench = await opened();
+      for (const value of ["00123", "1/2", "=1+1", "TRUE", "2024-05-01", true, false, 0] as CellValue[]) {
+        await bench.port.fillNames("Ring", { readings: [value] });
+        expect(await columnOf(bench, "Ring", "readings")).toEqual([value, ""]);
+      }
+    });
+
+    test("writes into the name of this sheet, and into no other sheet of the same plan", async () => {
+      const bench = await opened();
+      await bench.port.insertSheet(RING);
+      await bench.port.fillNames("Ring", { ring: [1] });
+      await bench.port.fillNames("Ring 2", { ring: [2] });
+      expect([await columnOf(bench, "Ring", "ring"), await columnOf(bench, "Ring 2", "ring")]).toEqual([[1], [2]]);
+    });
+
+    test("refuses, and writes nothing of what it was given", async () => {
+      const bench = await opened();
+      const { port } = bench;
+      const values = { ring: [1] };
+      const says = (more: object, blank: string[], sentence: RegExp) =>
+        refuses(bench, () => port.fillNames("Ring", { ...values, ...more }, blank), sentence);
+      await says({ absent: [1] }, [], /no cells named "absent"/);
+      await says({ readings: [1, 2, 3] }, [], /"readings".*has 2 cells, and 3/);
+      await says({ soil: [1] }, [], /Row 1 of "soil".*holds a formula/);
+      await says({}, ["wet"], /"wet".*holds 1 value already/);
+      await says({}, ["masses"], /"masses".*holds 2 values already/);
+      await says({}, ["soil"], /"soil".*holds 1 value already/);
+      await says({ readings: [1, "x".repeat(32_768)] }, [], /Row 2 of "readings".*32767/);
+      await refuses(bench, () => port.fillNames("Sheet1", values), /no cells named "ring"/);
+      await refuses(bench, () => port.fillNames("Nowhere", values), /no sheet called "Nowhere"/);
+    });
+
+    test("leaves a formula where nothing is put in its place, and takes a blank name for blank", async () => {
+      const bench = await opened();
+      await bench.port.fillNames("Ring", { soil: [null], readings: [5] }, ["readings"]);
+      expect((await bench.port.readContents("Ring", ["soil", "readings"])).soil).toEqual([["=wet-ring"]]);
+      expect(await columnOf(bench, "Ring", "readings")).toEqual([5, ""]);
+    });
+
+    test("fills inputs of a protected sheet, which stays protected, and refuses the rest of it", async () => {
+      const bench = await opened(true);
+      await bench.port.fillNames("Ring", { ring: [70], readings: [1, 2] });
+      expect(await columnOf(bench, "Ring", "masses")).toEqual([70, 211.03]);
+      expect(await bench.port.isProtected("Ring")).toBe(true);
+      await refuses(
+        bench,
+        () => bench.port.fillNames("Ring", { ring: [1], table: ["A ring"] }),
+        /"Ring".*it is protected/,
+      );
+      await bench.port.protect("Ring", false);
+      await bench.port.fillNames("Ring", { ring: [1], table: ["A ring"] });
+      expect((await bench.port.readNames("Ring", ["table"])).table[0]).toEqual(["A ring", 1, "g"]);
+    });
+
+    either(
+      host,
+      "undoes",
+      [
+        "is one step of undo",
+        async (bench) => {
+          await bench.port.insertSheet(RING);
+          await bench.port.fillNames("Ring", { ring: [1], readings: [2, 3] });
+          await bench.undo!();
+          expect(await bench.port.readNames("Ring", ["ring", "readings"])).toEqual({
+            ring: [[74.36]],
+            readings: [[""], [""]],
+          });
+        },
+      ],
+      ["cannot be undone", async (bench) => expect(bench.undo).toBeUndefined()],
+    );
+
+    either(
+      host,
+      "locksSheets",
+      [
+        "is refused on a sheet that a person locked",
+        async (bench) => {
+          await bench.port.insertSheet(RING);
+          await bench.lockSheet!("Ring");
+          await refuses(bench, () => bench.port.fillNames("Ring", { ring: [1] }), /"Ring" is locked: unlock it/);
+          await refuses(bench, () => bench.port.nameCells("Ring", "tin", "A2"), /"Ring" is locked: unlock it/);
+        },
+      ],
+      ["no sheet is locked whole", async (bench) => expect(bench.lockSheet).toBeUndefined()],
+    );
+  });
+
+  describe("onChange", () => {
+    const heard = async () => {
+      const bench = await numbered(host);
+      await bench.settle();
+      const listener = jest.fn();
+      const leave = await bench.port.onChange(listener);
+      const count = async (): Promise<number> => {
+        await bench.settle();
+        const calls = listener.mock.calls.length;
+        listener.mockClear();
+        return calls;
+      };
+      await count();
+      return { bench, leave, count };
+    };
+
+    test("hears of a value that is typed, of cells that the port writes, and of the selection", async () => {
+      const { bench, count } = await heard();
+      await bench.type("Sheet1", "A1", 77);
+      expect(await count()).toBeGreaterThan(0);
+      await bench.select("Sheet1", "C3");
+      expect(await count()).toBeGreaterThan(0);
+      await bench.port.insertSheet(RING);
+      expect(await count()).toBeGreaterThan(0);
+      await bench.port.fillNames("Ring", { ring: [1] });
+      expect(await count()).toBeGreaterThan(0);
+      await bench.port.show("Sheet1", "A1");
+      expect(await count()).toBeGreaterThan(0);
+    });
+
+    test("hears nothing of what is only read", async () => {
+      const { bench, count } = await heard();
+      await bench.port.selection();
+      await bench.port.values("Sheet1", "A1:C3");
+      await bench.port.readNames("Sheet1", ["ring"]);
+      await bench.port.hidden("Sheet1");
+      expect(await count()).toBe(0);
+    });
+
+    test("hears nothing once it has left, while others still hear", async () => {
+      const { bench, leave, count } = await heard();
+      const other = jest.fn();
+      await bench.port.onChange(other);
+      await leave();
+      await bench.settle();
+      await count();
+      other.mockClear();
+      await bench.type("Sheet1", "A1", 78);
+      expect(await count()).toBe(0);
+      expect(other).toHaveBeenCalled();
+    });
+  });
+}

@@ -1,0 +1,40 @@
+/** Steps that the tests of the contract share. */
+import { WorkbookError, type CellPlan, type CellValue, type SheetPlan } from "../../src/workbook/port";
+import { box, DIFFERENCES, type Bench, type Difference, type Host } from "./contract-bench";
+
+/** A sentence for a person, and a workbook in which nothing has changed. */
+export async function refuses(bench: Bench, work: () => Promise<unknown>, says: RegExp): Promise<void> {
+  const before = await bench.state();
+  const failure: unknown = await work().then(
+    () => "nothing was refused",
+    (error: unknown) => error,
+  );
+  expect(failure).toBeInstanceOf(WorkbookError);
+  expect((failure as WorkbookError).message).toMatch(says);
+  expect((failure as WorkbookError).message).toMatch(/\.$/);
+  expect(await bench.state()).toEqual(before);
+}
+
+type Side = readonly [name: string, work: (bench: Bench) => Promise<void>];
+
+/** The test of the side on which the host is. */
+export function either(host: Host, difference: Difference, yes: Side, no: Side): void {
+  const [name, work] = host.is[difference] ? yes : no;
+  test(`${name}. ${DIFFERENCES[difference]}`, async () => work(await host.open()));
+}
+
+/** A plan of one column of cells in column A, the first of them named "cells" as a whole. */
+export const columnPlan = (name: string, cells: readonly Omit<CellPlan, "row" | "col">[]): SheetPlan => ({
+  name,
+  rows: Math.max(cells.length, 1),
+  cols: 2,
+  cells: cells.map((cell, row) => ({ row, col: 0, ...cell })),
+  names: { cells: box(0, 0, Math.max(cells.length, 1)) },
+  columnWidths: {},
+  merges: [],
+  freezeRows: 0,
+});
+
+/** The first column behind a name. */
+export const columnOf = async (bench: Bench, sheet: string, name: string): Promise<CellValue[] | undefined> =>
+  (await bench.port.readNames(sheet, [name]))[name]?.map(([value]) => value);

@@ -1,0 +1,270 @@
+/** The contract of `WorkbookPort`: names, formulas entered again, protection, and sheets that come from files. */
+import ExcelJS from "exceljs";
+import type { SheetName } from "../../src/workbook/port";
+import { box, RING, type Host } from "./contract-bench";
+import { columnOf, either, refuses } from "./contract-steps";
+
+const bytesOf = async (workbook: ExcelJS.Workbook): Promise<Uint8Array> =>
+  new Uint8Array((await workbook.xlsx.writeBuffer()) as ArrayBuffer);
+
+/** A workbook of another program: two sheets, names of the workbook, formulas, a note, a protected sheet. */
+async function foreignFile(): Promise<Uint8Array> {
+  const workbook = new ExcelJS.Workbook();
+  const sheet = workbook.addWorksheet("Ring");
+  sheet.getCell("A1").value = "Mass";
+  sheet.getCell("B1").value = 12.5;
+  sheet.getCell("B2").value = "00123";
+  sheet.getCell("B3").value = { formula: "B1*2", result: 25 };
+  sheet.getCell("B1").note = "Weighed twice";
+  workbook.definedNames.add("Ring!$B$1", "tin");
+  const other = workbook.addWorksheet("Other");
+  other.getCell("A1").value = { formula: "Ring!B1+1", result: 13.5 };
+  return bytesOf(workbook);
+}
+
+const sorted = (names: readonly SheetName[]): SheetName[] =>
+  [...names].sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
+
+export function upkeepContract(host: Host): void {
+  const opened = async (isProtected = false) => {
+    const bench = await host.open();
+    await bench.port.insertSheet({ ...RING, isProtected });
+    return bench;
+  };
+
+  describe("listNames", () => {
+    test("lists the sheet's own names, then the workbook's that lead to it, each at its place", async () => {
+      const bench = await opened();
+      await bench.nameForAll("tin", "Ring", "C4:C5");
+      await bench.nameForAll("elsewhere", "Sheet1", "A1");
+      const names = await bench.port.listNames("Ring");
+      const own = Object.entries(RING.names).map(([name, place]): SheetName => ({ name, scope: "sheet", place }));
+      expect(sorted(names.slice(0, -1))).toEqual(sorted(own));
+      expect(names.at(-1)).toEqual({ name: "tin", scope: "workbook", place: box(3, 2, 2) });
+      expect(await bench.port.listNames("Sheet1")).toEqual([
+        { name: "elsewhere", scope: "workbook", place: box(0, 0) },
+      ]);
+      await refuses(bench, () => bench.port.listNames("Nowhere"), /no sheet called "Nowhere"/);
+    });
+
+    test("gives names like t50 as the plan calls them", async () => {
+      const { port } = await host.open();
+      const plan = { ...RING, cells: RING.cells.filter(({ formula }) => !formula), names: { t50: box(1, 1) } };
+      for (const sheet of [await port.insertSheet(plan), await port.insertSheet(plan)])
+        expect(await port.listNames(sheet)).toEqual([{ name: "t50", scope: "sheet", place: box(1, 1) }]);
+    });
+
+    either(
+      host,
+      "losesNames",
+      [
+        "a name whose cells were deleted is lost",
+        async (bench) => {
+          await bench.port.insertSheet(RING);
+          await bench.deleteRow("Ring", 1);
+          const places = new Map((await bench.port.listNames("Ring")).map(({ name, place }) => [name, place]));
+          expect(places.get("ring")).toBe("lost");
+          expect(places.get("wet")).toEqual(box(1, 1));
+          expect(places.get("masses")).toEqual(box(1, 1));
+        },
+      ],
+      [
+        "a name whose cells were deleted is gone",
+        async (bench) => {
+          await bench.port.insertSheet(RING);
+          await bench.deleteRow("Ring", 1);
+          const places = new Map((await bench.port.listNames("Ring")).map(({ name, place }) => [name, place]));
+          expect(places.has("ring")).toBe(false);
+          expect(places.get("wet")).toEqual(box(1, 1));
+          expect(places.get("masses")).toEqual(box(1, 1));
+        },
+      ],
+    );
+  });
+
+  describe("nameCells", () => {
+    test("gives cells a name of the sheet, and touches no cell", async () => {
+      const bench = await opened();
+      await bench.port.insertSheet(RING);
+      await bench.port.nameCells("Ring", "tin", "C2:C3");
+      expect(await columnOf(bench, "Ring", "tin")).toEqual(["g", ""]);
+      expect(await columnOf(bench, "Ring 2", "tin")).toBeUndefined();
+      expect(await bench.port.listNames("Ring")).toContainEqual({ name: "tin", scope: "sheet", place: box(1, 2, 2) });
+      await bench.port.nameCells("Ring 2", "tin", "B2");
+      expect([await columnOf(bench, "Ring", "tin"), await columnOf(bench, "Ring 2", "tin")]).toEqual([
+        ["g", ""],
+        [74.36],
+      ]);
+    });
+
+    test("takes names like t50", async () => {
+      const bench = await opened();
+      await bench.port.nameCells("Ring", "t50", "B2");
+      await bench.port.nameCells("Ring", "r1c1", "B3");
+      expect(await bench.port.readNames("Ring", ["t50", "r1c1"])).toEqual({ t50: [[74.36]], r1c1: [[211.03]] });
+    });
+
+    test("moves a name that leads to cells on `replace` only", async () => {
+      const bench = await opened();
+      for (const name of ["ring", "RING"])
+        await refuses(bench, () => bench.port.nameCells("Ring", name, "B3"), /"ring" is already at B2 and was left/i);
+      await bench.port.nameCells("Ring", "ring", "B3", true);
+      expect(await columnOf(bench, "Ring", "ring")).toEqual([211.03]);
+      expect((await bench.port.listNames("Ring")).filter(({ name }) => /^ring$/i.test(name))).toHaveLength(1);
+      expect((await bench.port.readContents("Ring", ["soil"])).soil).toEqual([["=wet-ring"]]);
+    });
+
+    test("gives a lost name its cells again", async () => {
+      const bench = await opened();
+      await bench.deleteRow("Ring", 1);
+      await bench.port.nameCells("Ring", "ring", "B2");
+      expect(await columnOf(bench, "Ring", "ring")).toEqual([211.03]);
+    });
+
+    test("a name of the workbook that leads elsewhere stays as it is", async () => {
+      const bench = await opened();
+      await bench.type("Sheet1", "A1", 9);
+      await bench.nameForAll("tin", "Sheet1", "A1");
+      await bench.port.nameCells("Ring", "tin", "B2");
+      expect([await columnOf(bench, "Ring", "tin"), await columnOf(bench, "Sheet1", "tin")]).toEqual([[74.36], [9]]);
+    });
+
+    test("refuses bad names, several blocks, what is no address, and a sheet that is not there", async () => {
+      const bench = await opened();
+      const { port } = bench;
+      for (const name of ["wet mass", "1st", "", "a-b", "x".repeat(256)])
+        await refuses(bench, () => port.nameCells("Ring", name, "C2"), /./);
+      for (const address of ["C2:C3,D2:D3", "rubbish cells", ""])
+        await refuses(bench, () => port.nameCells("Ring", "tin", address), /./);
+      await refuses(bench, () => port.nameCells("Nowhere", "tin", "A1"), /no sheet called "Nowhere"/);
+    });
+  });
+
+  describe("reenterFormulas", () => {
+    test("enters again what shows #NAME?, counts it, and leaves all else", async () => {
+      const bench = await opened();
+      expect(await bench.port.reenterFormulas("Ring")).toEqual({ found: 0, left: 0 });
+      await bench.typeUnbound("Ring", "D3", true);
+      await bench.typeUnbound("Ring", "D4", false);
+      const before = await bench.port.values("Ring", "A1:C12");
+      expect(await bench.port.reenterFormulas("Ring")).toEqual({ found: 2, left: 1 });
+      expect(await bench.port.values("Ring", "D3")).toEqual([[7]]);
+      expect(await bench.port.values("Ring", "A1:C12")).toEqual(before);
+      expect(await bench.port.reenterFormulas("Ring")).toEqual({ found: 1, left: 1 });
+    });
+
+    test("enters formulas of a protected sheet too, and the sheet stays protected", async () => {
+      const bench = await opened();
+      await bench.typeUnbound("Ring", "D3", true);
+      await bench.port.protect("Ring", true);
+      expect(await bench.port.reenterFormulas("Ring")).toEqual({ found: 1, left: 0 });
+      expect(await bench.port.isProtected("Ring")).toBe(true);
+      expect(await bench.mayType("Ring", "D3", 5)).toBe(false);
+      expect(await bench.mayType("Ring", "B2", 5)).toBe(true);
+    });
+
+    test("is refused on a sheet that is not there", async () => {
+      const bench = await host.open();
+      await refuses(bench, () => bench.port.reenterFormulas("Nowhere"), /no sheet called "Nowhere"/);
+    });
+  });
+
+  describe("protect", () => {
+    test("keeps all but the inputs, is lifted, and may be asked for twice", async () => {
+      const bench = await opened();
+      const may = async () => [await bench.mayType("Ring", "A2", "x"), await bench.mayType("Ring", "B2", 5)];
+      for (const on of [true, true, false, false]) {
+        await bench.port.protect("Ring", on);
+        expect(await bench.port.isProtected("Ring")).toBe(on);
+        expect(await may()).toEqual([!on, true]);
+      }
+      expect(await bench.port.isProtected("Sheet1")).toBe(false);
+    });
+
+    test("is refused on a sheet that is not there", async () => {
+      const bench = await host.open();
+      await refuses(bench, () => bench.port.isProtected("Nowhere"), /no sheet called "Nowhere"/);
+      await refuses(bench, () => bench.port.protect("Nowhere", true), /no sheet called "Nowhere"/);
+    });
+
+    either(
+      host,
+      "hasPasswords",
+      [
+        "a protection with a password is not lifted",
+        async (bench) => {
+          await bench.port.insertSheet(RING);
+          await bench.typeUnbound("Ring", "D3", true);
+          await bench.protectWithPassword!("Ring");
+          expect(await bench.port.isProtected("Ring")).toBe(true);
+          await refuses(bench, () => bench.port.protect("Ring", false), /password.*Unprotect Sheet/);
+          await refuses(bench, () => bench.port.reenterFormulas("Ring"), /password.*Unprotect Sheet/);
+        },
+      ],
+      ["no protection has a password", async (bench) => expect(bench.protectWithPassword).toBeUndefined()],
+    );
+  });
+
+  describe("insertFile", () => {
+    test("inserts the sheets of a file after the others under free names, and touches no sheet", async () => {
+      const bench = await opened();
+      await bench.type("Sheet1", "A1", 5);
+      const names = Object.keys(RING.names);
+      const before = [
+        await bench.port.values("Sheet1", "A1:D12"),
+        await bench.port.values("Ring", "A1:D12"),
+        await bench.port.readContents("Ring", names),
+        await bench.port.listNames("Ring"),
+      ];
+      const { sheets } = await bench.port.insertFile(await foreignFile());
+      const [ring, other] = sheets;
+      expect(sheets).toHaveLength(2);
+      expect(ring).toMatch(/^Ring \(?2\)?$/);
+      expect(other).toBe("Other");
+      expect(await bench.port.sheetNames()).toEqual(["Sheet1", "Ring", ring, other]);
+      expect([
+        await bench.port.values("Sheet1", "A1:D12"),
+        await bench.port.values("Ring", "A1:D12"),
+        await bench.port.readContents("Ring", names),
+        await bench.port.listNames("Ring"),
+      ]).toEqual(before);
+      expect(await bench.port.values(ring, "A1:B3")).toEqual([
+        ["Mass", 12.5],
+        ["", "00123"],
+        ["", 25],
+      ]);
+      expect(await bench.port.values(other, "A1")).toEqual([[13.5]]);
+      expect(await columnOf(bench, ring, "tin")).toEqual([12.5]);
+    });
+
+    test("keeps the notes of a file, or says that they were left out", async () => {
+      const bench = await host.open();
+      const { sheets, remarks } = await bench.port.insertFile(await foreignFile());
+      const { note } = await bench.cell(sheets[0], "B1");
+      if (note === undefined) expect(remarks.join(" ")).toMatch(/notes/);
+      else expect(note).toContain("Weighed twice");
+    });
+
+    test("the same file twice makes sheets that do not share cells", async () => {
+      const bench = await host.open();
+      const file = await foreignFile();
+      const [first] = (await bench.port.insertFile(file)).sheets;
+      const [second] = (await bench.port.insertFile(file)).sheets;
+      expect(second).not.toBe(first);
+      await bench.port.nameCells(first, "mass", "B1");
+      await bench.port.nameCells(second, "mass", "B1");
+      await bench.port.fillNames(second, { mass: [99] });
+      expect([await columnOf(bench, first, "mass"), await columnOf(bench, second, "mass")]).toEqual([[12.5], [99]]);
+    });
+
+    test.each<[string, () => Uint8Array]>([
+      ["rubbish", () => new Uint8Array([1, 2, 3])],
+      ["nothing", () => new Uint8Array()],
+      ["an old .xls workbook", () => new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1])],
+      ["the beginning of a package", () => new Uint8Array([0x50, 0x4b, 3, 4, 0, 0])],
+    ])("%s is refused as no .xlsx workbook, and nothing is inserted", async (_, file) => {
+      const bench = await opened();
+      await refuses(bench, () => bench.port.insertFile(file()), /\.xlsx/);
+    });
+  });
+}

@@ -1,0 +1,16 @@
+/**
+ * The contract of `WorkbookPort`: what every port does, in whatever host. It runs over the adapters and over the fake of the
+ * pane's tests, which so is held to what the adapters do.
+ */
+import type { Host } from "./contract-bench";
+import { cellsContract } from "./contract-cells";
+import { sheetsContract } from "./contract-sheets";
+import { upkeepContract } from "./contract-upkeep";
+
+export function contract(host: Host): void {
+  describe(`the contract of the port, ${host.called}`, () => {
+    sheetsContract(host);
+    cellsContract(host);
+    upkeepContract(host);
+  });
+}
