@@ -204,6 +204,8 @@ describe("an older template", () => {
       NEWS[0].sentences.map((sentence) => ({ weight: "news", sentence: `Since data sheet 3: ${sentence}` })),
     );
     const { readings, cells, columns } = demoTest("SI");
+    // The demonstration has a notice in a cell that is no input.
+    await port.protect(old, false);
     await port.fillNames(old, {
       ...Object.fromEntries(Object.entries(cells).map(([name, value]) => [name, [value]])),
       ...Object.fromEntries(Object.entries(columns).map(([name, list]) => [name, list.map((value) => value ?? null)])),
