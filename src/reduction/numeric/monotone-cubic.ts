@@ -1,0 +1,40 @@
+/**
+ * The curve through points that never overshoots them: a cubic between neighbours, with slopes at the points that keep rising
+ * stretches rising. `x` must increase; two points and more. Before the first point and after the last it stays level.
+ *
+ * Source: Fritsch & Butland (1984), SIAM J. Sci. Stat. Comput. 5(2), from memory.
+ */
+export function monotoneCubic(x: readonly number[], y: readonly number[]): (x: number) => number {
+  const n = x.length;
+  const step = (i: number) => x[i + 1] - x[i];
+  const chord = (i: number) => (y[i + 1] - y[i]) / step(i);
+  /** At an end: the slope of the parabola through three points, held so that the end does not overshoot. */
+  const end = (h0: number, h1: number, s0: number, s1: number) => {
+    const slope = ((2 * h0 + h1) * s0 - h0 * s1) / (h0 + h1);
+    if (slope * s0 <= 0) return 0;
+    return s0 * s1 < 0 && Math.abs(slope) > 3 * Math.abs(s0) ? 3 * s0 : slope;
+  };
+  const slopes = x.map((_, i) => {
+    if (n === 2) return chord(0);
+    if (i === 0) return end(step(0), step(1), chord(0), chord(1));
+    if (i === n - 1) return end(step(n - 2), step(n - 3), chord(n - 2), chord(n - 3));
+    const [before, after] = [chord(i - 1), chord(i)];
+    if (before * after <= 0) return 0;
+    const [w1, w2] = [2 * step(i) + step(i - 1), step(i) + 2 * step(i - 1)];
+    return (w1 + w2) / (w1 / before + w2 / after);
+  });
+  return (at) => {
+    let low = 0;
+    let high = n - 1;
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if (x[middle] <= at) low = middle;
+      else high = middle;
+    }
+    const h = step(low);
+    const s = Math.min(Math.max((at - x[low]) / h, 0), 1);
+    const r = 1 - s;
+    const ends = y[low] * (1 + 2 * s) * r * r + y[high] * s * s * (1 + 2 * r);
+    return ends + h * s * r * (slopes[low] * r - slopes[high] * s);
+  };
+}

@@ -1,0 +1,46 @@
+import fc from "fast-check";
+import { monotoneCubic } from "../../../src/reduction/numeric/monotone-cubic";
+
+const series = fc.array(fc.tuple(fc.double({ min: 0.01, max: 3, noNaN: true }), fc.integer({ min: -50, max: 50 })), {
+  minLength: 2,
+  maxLength: 20,
+});
+const build = (rows: readonly (readonly [number, number])[]) => {
+  let sum = 0;
+  return { x: rows.map(([dx]) => (sum += dx)), y: rows.map(([, y]) => y) };
+};
+
+test("it goes through every point", () => {
+  fc.assert(
+    fc.property(series, (rows) => {
+      const { x, y } = build(rows);
+      const curve = monotoneCubic(x, y);
+      x.forEach((at, i) => expect(curve(at)).toBeCloseTo(y[i], 9));
+    }),
+  );
+});
+
+test("between two points it stays between their values, and past the ends it is level", () => {
+  fc.assert(
+    fc.property(series, fc.double({ min: 0, max: 1, noNaN: true }), (rows, share) => {
+      const { x, y } = build(rows);
+      const curve = monotoneCubic(x, y);
+      for (let i = 0; i + 1 < x.length; i++) {
+        const between = curve(x[i] + share * (x[i + 1] - x[i]));
+        expect(between).toBeGreaterThanOrEqual(Math.min(y[i], y[i + 1]) - 1e-9);
+        expect(between).toBeLessThanOrEqual(Math.max(y[i], y[i + 1]) + 1e-9);
+      }
+      expect(curve(x[0] - 1)).toBeCloseTo(y[0], 9);
+      expect(curve(x[x.length - 1] + 1)).toBeCloseTo(y[y.length - 1], 9);
+    }),
+  );
+});
+
+test("a straight line stays one, and a parabola is met within a thousandth of its rise", () => {
+  const x = [0, 1, 2.5, 3, 5];
+  const line = monotoneCubic(x, x.map((at) => 2 + 3 * at)); // prettier-ignore
+  for (const at of [0.3, 1.7, 2.9, 4.4]) expect(line(at)).toBeCloseTo(2 + 3 * at, 9);
+  const dense = Array.from({ length: 21 }, (_, i) => 1 + i / 10);
+  const square = monotoneCubic(dense, dense.map((at) => at * at)); // prettier-ignore
+  for (const at of [1.25, 1.97, 2.66]) expect(Math.abs(square(at) - at * at)).toBeLessThan(0.001);
+});
