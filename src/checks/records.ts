@@ -2,7 +2,7 @@
 import { cellCalled, type LoadResultName, type ResultName, type TestRecord, type WordName } from "../datasheet/record";
 import type { LogTime } from "../reduction/increment/log-time";
 import type { RootTime } from "../reduction/increment/root-time";
-import { then, given, type Outcome } from "../reduction/outcome";
+import { then, given, notApplicable, type Outcome } from "../reduction/outcome";
 import { cannotAsk, check, figure, gravest, type Answer, type Kind } from "./check";
 import { inKpa, reduced, type LoadReduced, type Reduced } from "./reduced";
 
@@ -40,7 +40,13 @@ const ofLoad = (load: LoadReduced): Recalculated[] => {
     ["log_d100", "divisions", log(({ d100 }) => d100)],
     ["log_t50", "minutes", log(({ t50 }) => t50)],
     ["log_t100", "minutes", log(({ t100 }) => t100)],
-    ["tail_slope", "divisions", log(({ tailSlope }) => tailSlope)],
+    [
+      "tail_slope",
+      "divisions",
+      then(logTime, ({ tailSlope, noTailSlope = "" }) =>
+        tailSlope === undefined ? notApplicable(noTailSlope) : given(tailSlope),
+      ),
+    ],
     ["root_d0", "divisions", root(({ d0 }) => d0)],
     ["root_d90", "divisions", root(({ d90 }) => d90)],
     ["root_d100", "divisions", root(({ d100 }) => d100)],

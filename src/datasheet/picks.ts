@@ -44,7 +44,7 @@ const COLUMNS: readonly Column[] = [
     choices: [...PICK_NAMES, METHOD_PICK],
     note:
       "d0, d90, d100: readings. straight_from, straight_to: span of the straight part of the root-time plot, tail_from, tail_to: " +
-      "that of the tail of the log-time plot, in minutes. cv by: the construction whose d100 and cv the load carries on.",
+      "that of the tail of the log-time plot, in minutes; so are pair_at, the first time of the 4:1 pair, and tangent_from, tangent_to. cv by: the construction whose d100 and cv the load carries on.",
   },
   {
     name: "pick_before",

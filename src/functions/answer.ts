@@ -9,6 +9,8 @@ export interface Item {
   readonly unit: string;
   /** Why there is no value, where it is undefined: "cv needs the height". */
   readonly missing?: string;
+  /** Why the method gives no value here, where it is undefined: asked for alone, the item is #N/A. */
+  readonly notApplicable?: string;
 }
 
 /** The value of an outcome; a refusal becomes #VALUE! (input) or #N/A (method) with its reason. */
@@ -20,7 +22,8 @@ export function valueOf<T>(outcome: Outcome<T>): T {
 /**
  * The whole table (label, value, unit; the last row is `remark`), or the one item asked for as an array of one cell:
  * a function that may spill is declared `any[][]`, and Excel then wants an array always.
- * In the table a missing value is blank; asked for alone, it is #VALUE! with the reason.
+ * In the table a missing value is blank; asked for alone, it is an error with the reason: #N/A where the method gives none,
+ * otherwise #VALUE!.
  */
 export function answer(items: readonly Item[], remarks: readonly string[], item: unknown): any[][] {
   const all: Item[] = [...items, { label: "remark", value: remarkText(remarks), unit: "" }];
@@ -28,6 +31,7 @@ export function answer(items: readonly Item[], remarks: readonly string[], item:
   const labels = all.map(({ label }) => label);
   const wanted = toChoice(item, "the item", labels, labels[0]);
   const found = all[labels.indexOf(wanted)];
+  if (found.value === undefined && found.notApplicable) throw new CellError("#N/A", found.notApplicable);
   if (found.value === undefined) throw new CellError("#VALUE!", found.missing ?? `${wanted} is not available`);
   return [[found.value]];
 }

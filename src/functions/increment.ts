@@ -5,9 +5,11 @@ import type { ConstructionLine } from "../reduction/construction";
 import { coefficientOfConsolidation, drainagePath, T50, T90, type Drainage } from "../reduction/increment/cv";
 import { logTimeLines, rootTimeLines } from "../reduction/increment/lines";
 import { PICK_NAMES, type Picks } from "../reduction/increment/picks";
+import { PROCEDURES } from "../reduction/increment/procedure";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { secondarySlope } from "../reduction/increment/secondary";
-import { degreeOfConsolidation, timeFactor } from "../reduction/increment/terzaghi";
+import { cyclesPast, noSlope } from "../reduction/increment/tail";
+import { degreeOfConsolidation, T_END_OF_PRIMARY, timeFactor } from "../reduction/increment/terzaghi";
 import { answer, valueOf, type Item } from "./answer";
 import {
   isOmitted,
@@ -72,19 +74,21 @@ function toPicks(argument: unknown): Picks {
   return picks;
 }
 
-const reduced = memoize((times, readings, picked): Increment => {
+const reduced = memoize((times, readings, picked, procedure): Increment => {
   const picks: Partial<Record<keyof Picks, number>> = {};
   PICK_NAMES.forEach((name, i) => {
     if (!Number.isNaN(picked[i])) picks[name] = picked[i];
   });
-  return reduceIncrement(times, readings, picks);
+  return reduceIncrement(times, readings, picks, PROCEDURES[procedure[0]]);
 });
 
-const reduce = (times: unknown, readings: unknown, picks?: unknown): Increment => {
+const reduce = (times: unknown, readings: unknown, picks?: unknown, procedure?: unknown): Increment => {
   const chosen = toPicks(picks);
+  const way = PROCEDURES.indexOf(toChoice(procedure, "the procedure", PROCEDURES, PROCEDURES[0]));
   return reduced(
     ...toCurve(times, readings),
     Float64Array.from(PICK_NAMES, (name) => chosen[name] ?? NaN),
+    [way],
   );
 };
 
@@ -145,7 +149,8 @@ function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly str
  * @param [drainage] "double" (default) or "single".
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
- * @param [picks] Two columns, names and values, of picks by hand: d0, d100, tail_from, tail_to; or LOAD_PICKS.
+ * @param [picks] Two columns, names and values, of picks by hand: d0, d100, tail_from, tail_to, pair_at, tangent_from, tangent_to; or LOAD_PICKS.
+ * @param [procedure] "aided" (default: theory helps) or "drawn" (as a hand repeats it with a ruler, through raw readings).
  * @returns A table of label, value and unit; or the one item.
  * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3)
  * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3,"cv","double","ft2/day")
@@ -164,10 +169,11 @@ export function LOG_TIME(
   cv_unit?: any,
   length_unit?: any,
   picks?: any[][],
+  procedure?: any,
 ): any[][] {
   const { unit, cv } = toDrained(height, drainage, cv_unit, length_unit);
-  const outcome = reduce(times, readings, picks).logTime;
-  const { d0, d50, d100, t50, t100, tailSlope } = valueOf(outcome);
+  const outcome = reduce(times, readings, picks, procedure).logTime;
+  const { d0, d50, d100, t50, t100, tailSlope, noTailSlope } = valueOf(outcome);
   const items: Item[] = [
     { label: "d0", value: d0, unit },
     { label: "d50", value: d50, unit },
@@ -175,7 +181,7 @@ export function LOG_TIME(
     { label: "t50", value: t50, unit: "min" },
     { label: "t100", value: t100, unit: "min" },
     cv("cv", T50, t50),
-    { label: "tail_slope", value: tailSlope, unit: `${unit}/cycle` },
+    { label: "tail_slope", value: tailSlope, unit: `${unit}/cycle`, notApplicable: noTailSlope },
   ];
   return answer(items, remarksOf(outcome, items), item);
 }
@@ -191,6 +197,7 @@ export function LOG_TIME(
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
  * @param [picks] Two columns, names and values, of picks by hand: d0, d90, straight_from, straight_to; or LOAD_PICKS.
+ * @param [procedure] "aided" (default: theory helps) or "drawn" (as a hand repeats it with a ruler, through raw readings).
  * @returns A table of label, value and unit; or the one item.
  * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3)
  * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3,"t90")
@@ -207,9 +214,10 @@ export function ROOT_TIME(
   cv_unit?: any,
   length_unit?: any,
   picks?: any[][],
+  procedure?: any,
 ): any[][] {
   const { unit, cv } = toDrained(height, drainage, cv_unit, length_unit);
-  const outcome = reduce(times, readings, picks).rootTime;
+  const outcome = reduce(times, readings, picks, procedure).rootTime;
   const { d0, d90, d100, t90 } = valueOf(outcome);
   const items: Item[] = [
     { label: "d0", value: d0, unit },
@@ -246,15 +254,21 @@ export function FIT_TIME(
   length_unit?: any,
 ): any[][] {
   const { unit, cvOfRate } = toDrained(height, drainage, cv_unit, length_unit);
-  const outcome = reduce(times, readings).fit;
+  const { fit: outcome, cleaned } = reduce(times, readings);
   const { d0, d100, rate, rateLow, rateHigh, tail, misfit } = valueOf(outcome);
+  const noTailSlope = noSlope(cyclesPast(valueOf(cleaned).series.times, T_END_OF_PRIMARY / rate));
   const items: Item[] = [
     { label: "d0", value: d0, unit },
     { label: "d100", value: d100, unit },
     cvOfRate("cv", rate),
     cvOfRate("cv_low", rateLow),
     cvOfRate("cv_high", rateHigh),
-    { label: "tail_slope", value: tail, unit: `${unit}/cycle` },
+    {
+      label: "tail_slope",
+      value: noTailSlope ? undefined : tail,
+      unit: `${unit}/cycle`,
+      notApplicable: noTailSlope,
+    },
     { label: "misfit", value: misfit, unit },
   ];
   return answer(items, remarksOf(outcome, items), item);
@@ -296,14 +310,15 @@ const picksOrHeight = (argument: unknown): unknown => {
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings; either direction.
  * @param [picks] Range of two columns, names and values, of picks by hand, as in LOG_TIME.
+ * @param [procedure] "aided" (default) or "drawn", as in LOG_TIME.
  * @returns Rows of label, x (minutes) and y (reading).
  * @example =CLAY.LOG_TIME_LINES(A2:A16,B2:B16)
  * @refuses =CLAY.LOG_TIME_LINES(A2:A9,B2:B9)
  * @source Casagrande and Fadum (1940); ASTM D2435 and ISO 17892-5 describe the same construction.
  * @picture log time
  */
-export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][]): any[][] {
-  const { cleaned, logTime } = reduce(times, readings, picksOrHeight(picks));
+export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][], procedure?: any): any[][] {
+  const { cleaned, logTime } = reduce(times, readings, picksOrHeight(picks), procedure);
   return rowsOf(logTimeLines(valueOf(cleaned), valueOf(logTime)));
 }
 
@@ -313,14 +328,15 @@ export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings; either direction.
  * @param [picks] Range of two columns, names and values, of picks by hand, as in ROOT_TIME.
+ * @param [procedure] "aided" (default) or "drawn", as in ROOT_TIME.
  * @returns Rows of label, x (root minutes) and y (reading).
  * @example =CLAY.ROOT_TIME_LINES(A2:A16,B2:B16)
  * @refuses =CLAY.ROOT_TIME_LINES(A2:A5,B2:B5)
  * @source Taylor (1942, 1948); ASTM D2435 and ISO 17892-5 describe the same construction.
  * @picture root time
  */
-export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[][]): any[][] {
-  const { cleaned, rootTime } = reduce(times, readings, picksOrHeight(picks));
+export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[][], procedure?: any): any[][] {
+  const { cleaned, rootTime } = reduce(times, readings, picksOrHeight(picks), procedure);
   return rowsOf(rootTimeLines(valueOf(cleaned), valueOf(rootTime)));
 }
 
@@ -330,6 +346,7 @@ export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[]
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings; either direction.
  * @param [picks] Two columns, names and values, of picks by hand, as in LOG_TIME and ROOT_TIME; or LOAD_PICKS.
+ * @param [procedure] "aided" (default) or "drawn", as in LOG_TIME.
  * @returns One row of eleven cells; all blank where there are no readings.
  * @example =CLAY.TIME_CURVE(A2:A16,B2:B16)
  * @refuses =CLAY.TIME_CURVE(A2:A16,B2:B15)
@@ -337,10 +354,10 @@ export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[]
  * @picture log time
  * @picture root time
  */
-export function TIME_CURVE(times: any[][], readings: any[][], picks?: any[][]): any[][] {
+export function TIME_CURVE(times: any[][], readings: any[][], picks?: any[][], procedure?: any): any[][] {
   const [t, d] = toCurve(times, readings);
   if (t.length === 0 || d.every((reading) => reading === 0)) return [new Array(11).fill("")];
-  const { cleaned, logTime, rootTime } = reduce(times, readings, picks);
+  const { cleaned, logTime, rootTime } = reduce(times, readings, picks, procedure);
   valueOf(cleaned);
   const log = logTime.ok ? logTime.value : undefined;
   const root = rootTime.ok ? rootTime.value : undefined;

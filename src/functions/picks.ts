@@ -59,7 +59,7 @@ function handedOn(cell: unknown): unknown {
  * @customfunction
  * @param load Number of the load.
  * @param loads Load numbers, one a row.
- * @param picks Names of the picks, one a row: d0, d100, d90, straight_from, straight_to, tail_from, tail_to.
+ * @param picks Names of the picks, one a row: d0, d100, d90, straight_from, straight_to, tail_from, tail_to, pair_at, tangent_from, tangent_to.
  * @param values Values of the picks, one a row: readings, or times in minutes; blank or 0 is none.
  * @returns Rows of name, value and where it stands; one blank row where there is none.
  * @example =CLAY.LOAD_PICKS(6,I2:I4,J2:J4,K2:K4)
@@ -78,7 +78,7 @@ export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: an
  * The value of one pick by hand of one load: that of the last row of a table of picks that has it; otherwise, or where that row says "automatic", what stands otherwise.
  * @customfunction
  * @param load Number of the load.
- * @param pick Name of the pick: d0, d100, d90, straight_from, straight_to, tail_from, tail_to; or "cv by".
+ * @param pick Name of the pick: d0, d100, d90, straight_from, straight_to, tail_from, tail_to, pair_at, tangent_from, tangent_to; or "cv by".
  * @param loads Load numbers, one a row.
  * @param picks Names of the picks, one a row.
  * @param values Values of the picks, one a row; log time or root time for "cv by".

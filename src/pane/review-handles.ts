@@ -44,7 +44,7 @@ function writtenTime(time: number, kind: "from" | "to"): number {
 }
 
 export const kindOf = (name: PickName): Handle["kind"] =>
-  name.endsWith("_from") ? "from" : name.endsWith("_to") ? "to" : "level";
+  name.endsWith("_from") || name === "pair_at" ? "from" : name.endsWith("_to") ? "to" : "level";
 
 /** The handles of a construction; none where the readings cannot be used. A pick that is refused keeps its handle. */
 export function handlesOf(increment: Increment, clean: Increment, picks: Picks, method: TimeMethod): HandleSet {
@@ -64,6 +64,9 @@ export function handlesOf(increment: Increment, clean: Increment, picks: Picks, 
     straight_to: times[middle],
     tail_from: times[Math.max(0, times.length - 3)],
     tail_to: times[times.length - 1],
+    pair_at: times[0],
+    tangent_from: times[Math.floor(middle / 2)],
+    tangent_to: times[middle],
   };
   const margin = 0.5 * (travel || 1);
   return {

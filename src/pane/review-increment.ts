@@ -59,6 +59,12 @@ export function valueOf({ logTime, rootTime }: Increment, of: PickName, method: 
       return log?.tail.from;
     case "tail_to":
       return log?.tail.to;
+    case "pair_at":
+      return log?.pair.time;
+    case "tangent_from":
+      return log?.tangent.from;
+    case "tangent_to":
+      return log?.tangent.to;
   }
 }
 

@@ -217,6 +217,90 @@ describe("picks", () => {
   });
 });
 
+describe("procedure", () => {
+  const drawn = (name: "LOG_TIME" | "ROOT_TIME", word: unknown) =>
+    F[name](times, dial, 19.2, null, null, null, null, null as any, word);
+  test("left out, blank, 0 or aided are the same; drawn is another construction of the same items", () => {
+    for (const name of ["LOG_TIME", "ROOT_TIME"] as const) {
+      const aided = F[name](times, dial, 19.2);
+      for (const word of [undefined, null, "", 0, "aided", "Aided"]) expect(drawn(name, word)).toEqual(aided);
+      const table = drawn(name, "DRAWN");
+      expect(labels(table)).toEqual(labels(aided));
+      expect(table).not.toEqual(aided);
+      expect(table[table.length - 1][1]).toMatch(/^(log|root) time as drawn: /);
+      expect(F.TIME_CURVE(times, dial, null as any, "drawn")[0][name === "LOG_TIME" ? 0 : 8]).toBe(
+        table[name === "LOG_TIME" ? 0 : 3][1],
+      );
+    }
+  });
+  test("the lines are those of the way asked for", () => {
+    const straight = (rows: any[][]) => rows.filter(([label]) => label === "secondary tail").map(([, , y]) => y);
+    const lines = F.LOG_TIME_LINES(times, dial, null as any, "drawn");
+    expect(straight(lines)).not.toEqual(straight(F.LOG_TIME_LINES(times, dial)));
+    expect(F.LOG_TIME_LINES(times, dial, 19.2 as any, "drawn")).toEqual(lines);
+  });
+  test("a word that is neither names the two", () => {
+    const misspelt = '#VALUE! the procedure is "drawm": use one of aided, drawn';
+    expect(refusal(() => drawn("LOG_TIME", "drawm"))).toBe(misspelt);
+    expect(refusal(() => drawn("ROOT_TIME", "drawm"))).toBe(misspelt);
+    expect(refusal(() => F.TIME_CURVE(times, dial, null as any, "drawm"))).toBe(misspelt);
+    expect(refusal(() => F.LOG_TIME_LINES(times, dial, null as any, "drawm"))).toBe(misspelt);
+    expect(refusal(() => F.ROOT_TIME_LINES(times, dial, null as any, "drawm"))).toBe(misspelt);
+    expect(refusal(() => drawn("LOG_TIME", 5))).toMatch(/^#VALUE! the procedure is "5": use one of aided, drawn/);
+  });
+  test("bad input is refused as in the other way", () => {
+    const late: any[][] = column([-1, ...BY_HAND]);
+    const more = column([1, ...readings]);
+    expect(refusal(() => F.LOG_TIME(late, more, 19.2, null, null, null, null, null as any, "drawn"))).toBe(
+      refusal(() => F.LOG_TIME(late, more)),
+    );
+    const line = column(BY_HAND.map((t) => 1 + 0.1 * Math.log10(t / 0.1)));
+    expect(refusal(() => F.LOG_TIME(times, line, 19.2, null, null, null, null, null as any, "drawn"))).toBe(
+      refusal(() => F.LOG_TIME(times, line)),
+    );
+  });
+});
+
+describe("creep that was not measured", () => {
+  // t100 = 900 min, primary 400, read to 1440 min; true slopes 12 and 80 a cycle. A fit gives 15.9 and 59.
+  const tail = (slope: number, late: readonly number[]) => {
+    const t = [...BY_HAND.slice(0, -1), ...late];
+    return [t, t.map((m) => Math.round(10 * (1000 + 400 * degree((1.10135 * m) / 900) + (slope / 3) * Math.log10(1 + (m / 900) ** 3))) / 10)].map(column); // prettier-ignore
+  };
+  test.each([
+    [12, [1440]],
+    [80, [1440]],
+    [12, [720, 960, 1200, 1440]],
+    [80, [720, 960, 1200, 1440]],
+  ])(
+    "a slope of %d a cycle, last readings at %j min: no slope, but d100 and cv, and the remark says what d100 leans on",
+    (slope, late) => {
+      const [t, d] = tail(slope, late);
+      const reason =
+        /^#N\/A .*past the end of primary.* secondary compression needs 0.25 of a log cycle; go on reading/;
+      expect(refusal(() => F.LOG_TIME(t, d, 19.2, "tail_slope"))).toMatch(reason);
+      expect(refusal(() => F.FIT_TIME(t, d, 19.2, "tail_slope"))).toMatch(reason);
+      expect(refusal(() => F.SECONDARY(t, d, 20))).toMatch(reason);
+      expect(refusal(() => F.SECONDARY(t, d, 20, 240, 1440))).toMatch(/^#N\/A .*past the end of primary/);
+      const table = F.LOG_TIME(t, d, 19.2);
+      expect(table[6]).toEqual(["tail_slope", "", "mm/cycle"]);
+      expect(Math.abs(table[2][1] - 1400)).toBeLessThan(8);
+      expect(table[5][1]).toBeGreaterThan(0);
+      expect(table[7][1]).toMatch(/d100 leans on that of the fit to theory/);
+      expect(table[7][1]).toMatch(/altered by up to [\d.]+ divisions, [\d.]+ % of primary .* row 1[3-7]/);
+      expect(table[7][1]).toMatch(/tail_slope is not given/);
+      const [row] = F.TIME_CURVE(t, d);
+      expect(row[9]).toBe("");
+      expect(row[2]).toBe(table[2][1]);
+    },
+  );
+  test("a tail of a third of a cycle has one", () => {
+    const [t, d] = tail(80, [920, 1400, 2000]);
+    expect(Math.abs(F.LOG_TIME(t, d, 19.2, "tail_slope")[0][0] / 80 - 1)).toBeLessThan(0.15);
+    expect(Math.abs(F.SECONDARY(t, d, 20) / 4 - 1)).toBeLessThan(0.15);
+  });
+});
+
 describe("SECONDARY", () => {
   test("is strain per log cycle", () => {
     expect(F.SECONDARY(times, dial, 20)).toBeCloseTo(0.0025, 4);

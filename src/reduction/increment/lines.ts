@@ -34,7 +34,7 @@ export function logTimeLines(clean: CleanReadings, log: LogTime): ConstructionLi
   const first = times[0];
   const last = times[times.length - 1];
   const { d0, d50, d100, t50, t100, tangent, tail, parabola } = log;
-  const tailAt = (t: number): Point => [t, tail.atOneMinute + log.tailSlope * Math.log10(t)];
+  const tailAt = (t: number): Point => [t, tail.atOneMinute + tail.slope * Math.log10(t)];
   const tangentAt = (t: number): Point => [t, tangent.reading + tangent.slope * Math.log10(t / tangent.time)];
   const tangentReaches = (d: number) => tangent.time * 10 ** ((d - tangent.reading) / tangent.slope);
   const early = Array.from({ length: 13 }, (_, i) => parabola.from * (parabola.to / parabola.from) ** (i / 12));

@@ -1,7 +1,18 @@
 /** Picks by hand: what replaces an automatic choice of the constructions. Readings in the reading unit, times in minutes. */
 import { badInput, given, type Outcome } from "../outcome";
 
-export const PICK_NAMES = ["d0", "d100", "d90", "straight_from", "straight_to", "tail_from", "tail_to"] as const;
+export const PICK_NAMES = [
+  "d0",
+  "d100",
+  "d90",
+  "straight_from",
+  "straight_to",
+  "tail_from",
+  "tail_to",
+  "pair_at",
+  "tangent_from",
+  "tangent_to",
+] as const;
 export type PickName = (typeof PICK_NAMES)[number];
 export type Picks = Readonly<Partial<Record<PickName, number>>>;
 
@@ -11,9 +22,10 @@ export function pickRemarks(picks: Picks, names: readonly PickName[]): string[] 
   return used.length ? [`picked by hand: ${used.map((name) => `${name} = ${picks[name]}`).join(", ")}`] : [];
 }
 
-/** Refuses spans of time that run backwards. */
+/** Refuses spans of time that run backwards, and times before the load. */
 export function checkPicks(picks: Picks): Outcome<Picks> {
-  for (const span of ["straight", "tail"] as const) {
+  if ((picks.pair_at ?? 0) < 0) return badInput("the picked pair_at is negative: give minutes");
+  for (const span of ["straight", "tail", "tangent"] as const) {
     const from = picks[`${span}_from`];
     const to = picks[`${span}_to`];
     if ((from ?? 0) < 0 || (to ?? 0) < 0) return badInput(`the picked ${span} span has a negative time: give minutes`);

@@ -5,6 +5,7 @@ import { T50, T90 } from "./cv";
 import { logTime, type LogTime } from "./log-time";
 import { curveAt } from "./model";
 import { checkPicks, type Picks } from "./picks";
+import type { Procedure } from "./procedure";
 import { cleanReadings, MOST_READINGS, type CleanReadings } from "./readings";
 import { rootTime, type RootTime } from "./root-time";
 import { FIT_LIMITS, judge, signalsOf } from "./signals";
@@ -19,12 +20,14 @@ export interface Increment {
 
 /**
  * Times in minutes and readings in any length unit, paired by position; null or 0 is a blank. The outcomes carry the
- * remarks of the cleaning and of the comparison between methods.
+ * remarks of the cleaning and of the comparison between methods. `procedure` is the way in which the two constructions are
+ * made; the fit is the same in both.
  */
 export function reduceIncrement(
   times: ArrayLike<number | null>,
   readings: ArrayLike<number | null>,
   picks: Picks = {},
+  procedure: Procedure = "aided",
 ): Increment {
   const cleaned = then(checkPicks(picks), () => cleanReadings(times, readings));
   if (!cleaned.ok) return { cleaned, fit: cleaned, logTime: cleaned, rootTime: cleaned };
@@ -37,8 +40,8 @@ export function reduceIncrement(
   const fit = judged.refusal
     ? notApplicable(`the fit to theory does not apply: ${judged.refusal}`)
     : given(theory, judged.remarks);
-  const log = logTime(clean, theory, signals, picks);
-  const root = rootTime(clean, theory, signals, picks);
+  const log = logTime(clean, theory, signals, picks, procedure);
+  const root = rootTime(clean, theory, signals, picks, procedure);
   const shared = [
     ...cleaned.remarks,
     ...fitted.remarks,

@@ -8,13 +8,14 @@
  * Sources: Taylor (1942, 1948); ASTM D2435 and ISO 17892-5 describe the same construction.
  */
 import { badInput, given, notApplicable, type Outcome } from "../outcome";
-import { straightLine } from "../numeric/straight-line";
+import { disturbedRemark, pickedBeginning, straightBeginning } from "./beginning";
 import { LINE_FACTOR } from "./cv";
 import { pickRemarks, type Picks } from "./picks";
+import type { Procedure } from "./procedure";
 import { usedReadings, type CleanReadings, type Series } from "./readings";
+import { shareOf, type Share } from "./share";
 import { judge, ROOT_TIME_LIMITS, type Limits, type Signals } from "./signals";
-import { smoothCurve } from "./smooth-curve";
-import { degreeOfConsolidation } from "./terzaghi";
+import { curveThroughReadings, smoothCurve } from "./smooth-curve";
 import type { TheoryFit } from "./theory-fit";
 
 export interface RootTime {
@@ -27,11 +28,6 @@ export interface RootTime {
   readonly straight: { readonly slope: number; readonly from: number; readonly to: number };
 }
 
-/** The curve is straight on sqrt t up to this U (to 0.5 % of primary). */
-const STRAIGHT_U = 0.6;
-/** The earliest readings are left out of it, to this share of them, while that divides the mean squared residual by this. */
-const TRIM_GAIN = 4;
-const TRIM_SHARE = 0.4;
 /** Mean departure from the straight part, over primary, beyond which there is none, or a remark. */
 const CROOKED = [0.05, 0.02];
 
@@ -42,16 +38,23 @@ const REFUSES = "the root-of-time method does not apply:";
  * Refuses a record without a straight part or whose readings do not bracket the crossing (see also signals.ts), and picks
  * that contradict the readings. A pick of d0, d90 or the straight part lifts the refusals that concern it alone.
  */
-export function rootTime(clean: CleanReadings, fit: TheoryFit, signals: Signals, picks: Picks = {}): Outcome<RootTime> {
+export function rootTime(
+  clean: CleanReadings,
+  fit: TheoryFit,
+  signals: Signals,
+  picks: Picks = {},
+  procedure: Procedure = "aided",
+): Outcome<RootTime> {
   const { refusal, remarks } = judge(signals, limitsWith(picks), ADVICE);
   if (refusal) return notApplicable(`${REFUSES} ${refusal}`);
 
   const used = usedReadings(clean, fit);
-  const curve = smoothCurve(used, fit);
+  const drawn = procedure === "drawn";
+  const curve = drawn ? curveThroughReadings(used) : smoothCurve(used, fit);
   const first = used.times[0];
   const last = used.times[used.times.length - 1];
 
-  const straight = straightPart(used, fit, picks, remarks);
+  const straight = straightPart(used, fit, picks, shareOf(clean.step, fit.primary), remarks);
   if (!straight.ok) return straight;
   const { d0, slope, from, to } = straight.value;
 
@@ -69,6 +72,9 @@ export function rootTime(clean: CleanReadings, fit: TheoryFit, signals: Signals,
   return given({ d0, d90, d100: d0 + (d90 - d0) / 0.9, t90, straight: { slope, from, to } }, [
     ...remarks,
     ...pickRemarks(picks, ["d0", "d90", "straight_from", "straight_to"]),
+    ...(drawn
+      ? [`root time as drawn: straight part through the readings from ${shown(from)} to ${shown(to)} min`]
+      : []),
   ]);
 }
 
@@ -93,39 +99,23 @@ interface StraightPart {
  * off the line of the others; or the picked span; through the picked d0 if there is one.
  */
 function straightPart(
-  { times, readings, weights }: Series,
+  used: Series,
   fit: TheoryFit,
   picks: Picks,
+  share: Share,
   remarks: string[],
 ): Outcome<StraightPart> {
+  const { times, readings, weights } = used;
   const picked = byHand(picks);
-  const inSpan = (t: number) =>
-    picked
-      ? t >= (picks.straight_from ?? 0) && t <= (picks.straight_to ?? Infinity)
-      : degreeOfConsolidation(fit.rate * t) <= STRAIGHT_U;
-  let start = times.findIndex(inSpan);
-  const end = start + times.filter(inSpan).length;
-  const total = end - start;
-  if (start < 0 || total < 2)
+  const beginning = picked
+    ? pickedBeginning(used, picks.straight_from, picks.straight_to)
+    : straightBeginning(used, fit);
+  if (!beginning)
     return picked
-      ? badInput(`the picked straight part holds ${Math.max(total, 0)} readings: it needs 2`)
+      ? badInput("the picked straight part holds fewer than 2 readings: it needs 2")
       : notApplicable(`${REFUSES} fewer than 2 readings in the straight part; read earlier`);
-  const through = (from: number) =>
-    straightLine(times.slice(from, end).map(Math.sqrt), readings.slice(from, end), weights.slice(from, end));
-  const meanSquare = (from: number, rss: number) => Math.max(rss / (end - from - 2), fit.noise ** 2);
-
-  let line = through(start);
-  while (!picked && end - start > 3 && end - start > (1 - TRIM_SHARE) * total) {
-    const shorter = through(start + 1);
-    if (line.rss / (end - start - 2) < TRIM_GAIN * meanSquare(start + 1, shorter.rss)) break;
-    start++;
-    line = shorter;
-  }
-  const off = total - (end - start);
-  if (off)
-    remarks.push(
-      `the first ${off === 1 ? "reading stands off the straight part and is" : `${off} readings stand off the straight part and are`} left out of it: bedding, slow loading or a late start of the clock`,
-    );
+  const { start, end, line } = beginning;
+  remarks.push(...disturbedRemark(used, beginning, share));
 
   const d0 = picks.d0 ?? line.intercept;
   const slope = picks.d0 === undefined ? line.slope : slopeThrough(d0, times, readings, weights, start, end);
@@ -159,3 +149,5 @@ function slopeThrough(
   }
   return xy / xx;
 }
+
+const shown = (time: number): string => String(Number(time.toPrecision(4)));

@@ -5,7 +5,7 @@
  */
 import { curveSlope } from "./model";
 import { straightLine } from "../numeric/straight-line";
-import type { CleanReadings, Series } from "./readings";
+import { usedReadings, type CleanReadings, type Series } from "./readings";
 import { degreeOfConsolidation } from "./terzaghi";
 import type { TheoryFit } from "./theory-fit";
 
@@ -43,7 +43,7 @@ export function signalsOf(clean: CleanReadings, fit: TheoryFit): Signals {
     primarySteps: clean.step ? primary / clean.step : Infinity,
     clearness: fit.noise ? primary / fit.noise : Infinity,
     steepness: fit.tail ? Math.abs(curveSlope(fit, T_INFLECTION / fit.rate) / fit.tail) : Infinity,
-    bend: lastT < TAIL_T ? Infinity : bendOf(clean.series, fit.leftOut),
+    bend: lastT < TAIL_T ? Infinity : bendOf(usedReadings(clean, fit)),
     lastT,
     firstU: degrees[0],
     early: degrees.filter((U) => U >= 0.03 && U <= 0.5).length,
@@ -55,23 +55,29 @@ export function signalsOf(clean: CleanReadings, fit: TheoryFit): Signals {
 const TAIL_T = 3;
 const HALF_CYCLE = 10 ** 0.5;
 
-/** Steepest over last slope on log time, each through the readings of at least half a log cycle. */
-function bendOf({ times, readings, weights }: Series, leftOut: readonly number[]): number {
-  const used = times.map((_, i) => i).filter((i) => !leftOut.includes(i));
-  const slopes: number[] = [];
+/** Every run of at least three times that spans at least half a log cycle and no more than it must, as indices. */
+export function halfCycleSpans(times: readonly number[]): number[][] {
+  const spans: number[][] = [];
   let end = 0;
-  for (let start = 0; start < used.length; start++) {
-    while (end < used.length && (end < start + 2 || times[used[end]] < times[used[start]] * HALF_CYCLE * (1 - 1e-9)))
-      end++;
-    if (end === used.length) break;
-    const span = used.slice(start, end + 1);
-    const line = straightLine(
-      span.map((i) => Math.log10(times[i])),
-      span.map((i) => readings[i]),
-      span.map((i) => weights[i]),
-    );
-    slopes.push(Math.abs(line.slope));
+  for (let start = 0; start < times.length; start++) {
+    while (end < times.length && (end < start + 2 || times[end] < times[start] * HALF_CYCLE * (1 - 1e-9))) end++;
+    if (end === times.length) break;
+    spans.push(Array.from({ length: end - start + 1 }, (_, k) => start + k));
   }
+  return spans;
+}
+
+/** Steepest over last slope on log time, each through the readings of at least half a log cycle. */
+function bendOf({ times, readings, weights }: Series): number {
+  const slopes = halfCycleSpans(times).map((span) =>
+    Math.abs(
+      straightLine(
+        span.map((i) => Math.log10(times[i])),
+        span.map((i) => readings[i]),
+        span.map((i) => weights[i]),
+      ).slope,
+    ),
+  );
   return slopes.length ? Math.max(...slopes) / slopes[slopes.length - 1] : Infinity;
 }
 

@@ -296,7 +296,7 @@ describe("secondary compression", () => {
     expect(reason(secondarySlope(reduce(), 1, 1.5))).toMatch(/needs 2 readings/);
     const dense = Array.from({ length: 50 }, (_, i) => 0.1 * (1440 / 0.1) ** (i / 49));
     expect(reason(secondarySlope(reduceIncrement(dense, dense.map(exact)), 1000, 1440))).toMatch(
-      /of a log cycle long: at least 0.25/,
+      /the readings of the span past the end of primary span 0.08 of a log cycle: secondary compression needs 0.25/,
     );
   });
 });
