@@ -144,7 +144,7 @@ function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly str
  * @customfunction
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings, in the length unit; either direction.
- * @param [height] Height of the specimen at the middle of the increment; without it cv is not available.
+ * @param [height] Height of the specimen at the middle of the increment (50 % of consolidation); without it cv is not available.
  * @param [item] One of d0, d50, d100, t50, t100, cv, tail_slope, remark; left out, the whole table spills.
  * @param [drainage] "double" (default) or "single".
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
@@ -191,7 +191,7 @@ export function LOG_TIME(
  * @customfunction
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings, in the length unit; either direction.
- * @param [height] Height of the specimen at the middle of the increment; without it cv is not available.
+ * @param [height] Height of the specimen at the middle of the increment (50 % of consolidation); without it cv is not available.
  * @param [item] One of d0, d90, d100, t90, cv, remark; left out, the whole table spills.
  * @param [drainage] "double" (default) or "single".
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
@@ -234,7 +234,7 @@ export function ROOT_TIME(
  * @customfunction
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings, in the length unit; either direction.
- * @param [height] Height of the specimen at the middle of the increment; without it cv is not available.
+ * @param [height] Height of the specimen at the middle of the increment (50 % of consolidation); without it cv is not available.
  * @param [item] One of d0, d100, cv, cv_low, cv_high, tail_slope, misfit, remark; left out, the whole table spills.
  * @param [drainage] "double" (default) or "single".
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
@@ -417,7 +417,7 @@ function cvFrom(T: number, time: number, height: any, drainage: any, cv_unit: an
  * Coefficient of consolidation from a t50 read off a log-time plot: cv = 0.197 Hdr2 / t50.
  * @customfunction
  * @param t50 Time of 50 % of primary compression, in minutes.
- * @param height Height of the specimen at the middle of the increment, in the length unit.
+ * @param height Height of the specimen at the middle of the increment (50 % of consolidation), in the length unit.
  * @param [drainage] "double" (default) or "single".
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [length_unit] Unit of the height: mm (default), cm, in.
@@ -435,7 +435,7 @@ export function CV_FROM_T50(t50: any, height: any, drainage?: any, cv_unit?: any
  * Coefficient of consolidation from a t90 read off a root-time plot: cv = 0.848 Hdr2 / t90.
  * @customfunction
  * @param t90 Time of 90 % of primary compression, in minutes.
- * @param height Height of the specimen at the middle of the increment, in the length unit.
+ * @param height Height of the specimen at the middle of the increment (50 % of consolidation), in the length unit.
  * @param [drainage] "double" (default) or "single".
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [length_unit] Unit of the height: mm (default), cm, in.

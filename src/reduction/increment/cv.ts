@@ -15,6 +15,23 @@ export type Drainage = "double" | "single";
 export const drainagePath = (height: number, drainage: Drainage): number =>
   drainage === "double" ? height / 2 : height;
 
-/** cv in mm2/min from the time factor, the time in minutes and the mid-increment height in mm. */
+/**
+ * Height of the specimen at 50 % of consolidation, half way between d0 and d100 of the construction whose cv it is for (log time
+ * or root time alike): the height whose drainage path cv is worked out with. The mean of the heights at the two ends of a load
+ * is lower where secondary compression follows, and higher where immediate compression went before.
+ *
+ * `height` is that at a reading of the same load, its last one for instance; `perDivision` is how much the height falls for a
+ * division that the reading rises: the dial factor, negative for a dial that falls as the specimen is compressed. The deflection
+ * of the apparatus is the same for both, so that a corrected height gives a corrected one.
+ *
+ * Source: ASTM D2435, where the drainage path is that at 50 % of consolidation for both methods (from memory).
+ */
+export const heightAtHalf = (
+  { height, reading }: { readonly height: number; readonly reading: number },
+  { d0, d100 }: { readonly d0: number; readonly d100: number },
+  perDivision: number,
+): number => height + perDivision * (reading - (d0 + d100) / 2);
+
+/** cv in mm2/min from the time factor, the time in minutes and the height at 50 % of consolidation in mm. */
 export const coefficientOfConsolidation = (T: number, time: number, height: number, drainage: Drainage): number =>
   (T * drainagePath(height, drainage) ** 2) / time;
