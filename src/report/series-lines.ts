@@ -32,17 +32,22 @@ const READ = MOST_LOADS;
 export const LINES: Readonly<Record<Construction, readonly Line[]>> = {
   "log time": [
     { label: "early parabola", as: "curve", points: 13 },
+    { label: "4:1 pair", as: "read", points: 2 },
+    { label: "offset", as: "curve", points: 2 },
+    { label: "same offset", as: "curve", points: 2 },
     line("steepest tangent"),
     line("secondary tail"),
     level("d0"),
     level("d50"),
     level("d100"),
+    { label: "half distance", as: "curve", points: 3 },
     upright("t50"),
     upright("t100"),
   ],
   "root time": [
     line("straight part"),
     line(`${LINE_FACTOR} line`),
+    { label: `${LINE_FACTOR} abscissae`, as: "curve", points: 3 },
     level("d0"),
     level("d90"),
     level("d100"),
@@ -92,7 +97,7 @@ const LOOKS: Readonly<Record<Line["as"], Pick<BlockSeries, "style" | "symbol" | 
 
 /**
  * Rows kept for the spill: a time curve of more than 120 readings is averaged in 20 steps a cycle of time, over at most 8
- * cycles, and its lines have 30 points.
+ * cycles, and its lines have 39 points.
  */
 const SPILL_ROWS = 200;
 

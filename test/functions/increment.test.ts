@@ -356,9 +356,23 @@ describe("LINES", () => {
   test.each([
     [
       "LOG_TIME_LINES",
-      ["readings", "early parabola", "steepest tangent", "secondary tail", "d0", "d50", "d100", "t50", "t100"],
+      [
+        "readings",
+        "early parabola",
+        "4:1 pair",
+        "offset",
+        "same offset",
+        "steepest tangent",
+        "secondary tail",
+        "d0",
+        "d50",
+        "d100",
+        "half distance",
+        "t50",
+        "t100",
+      ],
     ],
-    ["ROOT_TIME_LINES", ["readings", "straight part", "1.15 line", "d0", "d90", "d100", "root t90"]],
+    ["ROOT_TIME_LINES", ["readings", "straight part", "1.15 line", "1.15 abscissae", "d0", "d90", "d100", "root t90"]],
   ] as const)("%s: rows of label, x, y", (name, expected) => {
     const rows = F[name](times, dial);
     expect([...new Set(labels(rows))]).toEqual(expected);

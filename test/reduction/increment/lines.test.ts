@@ -24,11 +24,15 @@ describe("log time", () => {
     expect(lines.map(({ label }) => label)).toEqual([
       "readings",
       "early parabola",
+      "4:1 pair",
+      "offset",
+      "same offset",
       "steepest tangent",
       "secondary tail",
       "d0",
       "d50",
       "d100",
+      "half distance",
       "t50",
       "t100",
     ]);
@@ -48,6 +52,28 @@ describe("log time", () => {
       expect(d4).toBeCloseTo(four, 12);
     }
   });
+  test("the offset between the two of the pair, laid off again, ends at d0", () => {
+    const [[t1, d1], [t4, d4]] = of("4:1 pair");
+    expect(t4 / t1).toBeCloseTo(4, 9);
+    expect(of("offset")).toEqual([
+      [t1, d4],
+      [t1, d1],
+    ]);
+    const [[, from], [, to]] = of("same offset");
+    expect(from).toBe(d1);
+    expect(to).toBeCloseTo(d0, 9);
+    expect(from - to).toBeCloseTo(d4 - d1, 9);
+  });
+  test("as drawn, the pair are two readings", () => {
+    const drawn = reduceIncrement(curve.times, curve.readings, {}, "drawn").logTime;
+    if (!drawn.ok) throw new Error(drawn.reason);
+    const pair = logTimeLines(cleaned.value, drawn.value).find(({ label }) => label === "4:1 pair")!;
+    for (const [t, d] of pair.points) expect(curve.readings[curve.times.indexOf(t)]).toBeCloseTo(d, 12);
+  });
+  test("the half distance runs from d0 by d50 to d100, along the start of their levels", () => {
+    expect(of("half distance").map(([, y]) => y)).toEqual([d0, d50, d100]);
+    for (const level of ["d0", "d50", "d100"]) expect(of(level)[0][0]).toBe(of("half distance")[0][0]);
+  });
   test("d50 is half way, and t50 stands under it", () => {
     expect(of("d50").every(([, y]) => y === d50)).toBe(true);
     expect(d50).toBeCloseTo((d0 + d100) / 2, 12);
@@ -66,6 +92,7 @@ describe("root time", () => {
       "readings",
       "straight part",
       "1.15 line",
+      "1.15 abscissae",
       "d0",
       "d90",
       "d100",
@@ -76,6 +103,13 @@ describe("root time", () => {
     expect(of("1.15 line")[0]).toEqual([0, d0]);
     const [, [x, y]] = of("straight part");
     expect(offLine(of("1.15 line"), [LINE_FACTOR * x, y], plain)).toBeCloseTo(0, 12);
+  });
+  test("at one level the abscissae of the two lines are as 1 to 1.15", () => {
+    const [[zero, y], [x, same], [further, again]] = of("1.15 abscissae");
+    expect([zero, same, again]).toEqual([0, y, y]);
+    expect(further / x).toBeCloseTo(1.15, 12);
+    expect(offLine(of("straight part"), [x, y], plain)).toBeCloseTo(0, 12);
+    expect(offLine(of("1.15 line"), [further, y], plain)).toBeCloseTo(0, 12);
   });
   test("it meets the curve at root t90, d90", () => {
     expect(offLine(of("1.15 line"), [Math.sqrt(t90), d90], plain)).toBeCloseTo(0, 9);
