@@ -272,8 +272,8 @@ export function results(cells: DataCells, loads: readonly ReportedLoad[]): Block
         { label: "  as worked out", name: "preconsolidation_stress", format: decimals(value, 4), unit: "stress_unit" },
       ],
       [
-        { label: "Interval, low (95 %)", formula: reported(low), format, unit: "stress_unit" },
-        { label: "Interval, high", formula: reported(high), format, unit: "stress_unit" },
+        { label: "Points allow from", formula: reported(low), format, unit: "stress_unit" },
+        { label: "  to", formula: reported(high), format, unit: "stress_unit" },
       ],
     ),
     {
