@@ -6,7 +6,7 @@ import { virginLineOf } from "../reduction/curve/reading";
 import { LUNNE, STRAIN_CLASSES } from "../reduction/curve/sample-quality";
 import { then, type Outcome } from "../reduction/outcome";
 import { ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "./check";
-import { inKpa, inputs, inSheetStress, type Reduced } from "./reduced";
+import { calledInRow, inKpa, inputs, inSheetStress, type Reduced } from "./reduced";
 import { virginLoads } from "./time-curves";
 
 /** Strain ratio or void-ratio index, as void ratio: (1 + e0) where the curve is one of strain. */
@@ -446,7 +446,7 @@ export const CURVE_CHECKS = [
             const rebound = Math.abs(run[run.length - 1].value - run[0].value);
             const kind = test?.kind === "strain" ? "percent" : "ratio";
             return {
-              load: `unloading from ${reduced.loads[run[0].row - 1].called}`,
+              load: `unloading from ${calledInRow(reduced, run[0].row)}`,
               answer: within(
                 record,
                 "rebound",

@@ -3,6 +3,7 @@
  * sheet's. Curves are in the sheet's own unit of stress, so that the reduction's words speak in it.
  */
 import { cellCalled, type LoadRecord, type NumberName, type TestRecord } from "../datasheet/record";
+import { dialSense, loadColumn, loadCurve } from "../datasheet/load-curve";
 import { methodOfLoad, picksOfLoad } from "../datasheet/picks";
 import { branches, type Branches } from "../reduction/curve/branches";
 import { compressionIndex, recompressionIndex, swellingIndex, type Index } from "../reduction/curve/indices";
@@ -81,6 +82,10 @@ export const inSheetStress = (record: TestRecord, kPa: number): number =>
 /** A stress in the sheet's unit, in kPa. */
 export const inKpa = (record: TestRecord, stress: number): number =>
   convert(stress, "stress", record.words.stress_unit ?? "kPa", "kPa");
+
+/** What the load in a row of the load table is called: a point of the curve carries its row. */
+export const calledInRow = ({ loads }: Reduced, row: number): string =>
+  loads.find(({ record }) => record.row === row)?.called ?? `row ${row}`;
 
 const results = new WeakMap<TestRecord, Reduced>();
 
@@ -212,11 +217,8 @@ function reduceLoad(
     then(d, (mm) => then(inputs(record, "initial_height"), (n) => given(n.initial_height - mm)));
   const toVoidRatio = (height: Outcome<number>) => then(height, (H) => then(Hs, (solids) => voidRatio(H, solids)));
   const height = toHeight(corrected);
-  const increment = reduceIncrement(
-    load.readings.map(({ time }) => time ?? null),
-    load.readings.map(({ reading }) => reading ?? null),
-    picksOfLoad(record.picks, load.number),
-  );
+  const { times, readings } = loadCurve(load);
+  const increment = reduceIncrement(times, readings, picksOfLoad(record.picks, load.number));
   const chosen: Outcome<{ readonly d100: number }> =
     methodOfLoad(record, load.number) === "root time" ? increment.rootTime : increment.logTime;
   const atD100 = then(chosen, ({ d100 }) => toVoidRatio(toHeight(correct(toDeformation(d100)))));
@@ -250,7 +252,7 @@ function reduceLoad(
   };
 }
 
-const senseOf = (record: TestRecord): number => (record.words.dial_sense === "fall" ? -1 : 1);
+const senseOf = (record: TestRecord): number => (dialSense(record) === "fall" ? -1 : 1);
 
 const cvOf = (T: number, minutes: number, height: number, record: TestRecord): number =>
   convert(
@@ -304,9 +306,13 @@ function curveOf(record: TestRecord, loads: readonly LoadReduced[]): Outcome<Tes
   const values = loads.map(({ curvePoint, strain: eps }) => (kind === "e" ? curvePoint : eps));
   const lacking = values.find((value) => !value.ok);
   if (lacking && !lacking.ok && values.every((value) => !value.ok)) return lacking;
+  const rows = loads.map((load) => load.record);
   return testCurve(
-    loads.map(({ record: { stress } }) => (stress === undefined ? null : inSheetStress(record, stress))),
-    values.map((value) => (value.ok ? value.value : null)),
+    loadColumn(rows, (i) => (rows[i].stress === undefined ? null : inSheetStress(record, rows[i].stress))),
+    loadColumn(rows, (i) => {
+      const value = values[i];
+      return value.ok ? value.value : null;
+    }),
     kind,
   );
 }

@@ -48,8 +48,9 @@ export interface Reading {
 }
 
 export interface LoadRecord {
-  /** Row of the load table, from 1. */
   readonly number: number;
+  /** Row of the load table, from 1: that of its number, unless rows were put in between the loads. */
+  readonly row: number;
   readonly stress?: number;
   readonly inundated: boolean;
   /** yyyy-mm-dd */
@@ -93,6 +94,8 @@ export interface TestRecord {
   readonly overrides: readonly Override[];
   /** Rows of the table of picks by hand that hold anything, in their order; the last one of a load and pick counts. */
   readonly picks: readonly RecordedPick[];
+  /** Which register the ring's registered numbers came from; absent where they were typed. */
+  readonly registerSource?: string;
   /** What the sheet shows as worked out. */
   readonly results: Readonly<Partial<Record<ResultName, number>>>;
   readonly remarks: Readonly<Partial<Record<RemarkName, string>>>;
@@ -127,6 +130,7 @@ const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
   { name: "override_of", measure: "text" },
   { name: "override_reason", measure: "text" },
   { name: "override_by", measure: "text" },
+  { name: "register_source", measure: "text" },
 ];
 
 type Described = Pick<NamedField, "name" | "measure" | "choices"> & { readonly label: string };
@@ -290,6 +294,7 @@ export function readRecord(values: NamedValues): TestRecord {
     })).filter((row) => Object.values(row).some((value) => value !== undefined)),
     overrides: [...readOverrides(reader), ...overridesOf(picks)],
     picks,
+    registerSource: reader.word("register_source"),
     loads: loads.filter(isUsed),
     results: reader.pick(RESULTS, number),
     remarks: reader.pick(REMARKS, word),
@@ -311,6 +316,7 @@ function readLoads(reader: Reader): LoadRecord[] {
     const series = `_${loadSuffix(number)}`;
     return {
       number,
+      row: row + 1,
       stress: reader.number("load_stress", row),
       inundated: reader.word("load_mark", row) !== undefined,
       started: reader.word("load_started", row),

@@ -1,5 +1,6 @@
 /** From a data sheet's record and what is chosen to a plot: the sheet's own results, in the sheet's own units. */
 import { inSheetStress, reduced, type LoadReduced } from "../checks/reduced";
+import { dialSense, loadColumn, loadCurve, type Cells } from "../datasheet/load-curve";
 import { methodOfLoad, picksOfLoad, type RecordedPick } from "../datasheet/picks";
 import type { LoadRecord, TestRecord } from "../datasheet/record";
 import type { LoadResultName } from "../datasheet/record-names";
@@ -77,9 +78,10 @@ function compression(record: TestRecord, { value, method, at = pointsOf(record) 
     value === "e" ? (["void_ratio_end", "void_ratio_d100"] as const) : (["strain_end", "strain_d100"] as const);
   const ends = shownOr(record, endName, (load) => (value === "e" ? load.voidRatio : load.strain));
   const primaries = shownOr(record, primaryName, () => notAt);
-  const isStandIn = (row: number): boolean => at === "d100" && primaries[row] === null && ends[row] !== null;
-  const values = ends.map((end, row) => (at === "d100" ? (primaries[row] ?? end) : end));
-  const across = stresses(record);
+  const isStandIn = (index: number): boolean => at === "d100" && primaries[index] === null && ends[index] !== null;
+  const values = loadColumn(record.loads, (index) => (at === "d100" ? (primaries[index] ?? ends[index]) : ends[index]));
+  const inOrder = stresses(record);
+  const across = loadColumn(record.loads, (index) => inOrder[index]);
   const stressUnit = record.words.stress_unit;
   return then(testCurve(across, values, value), (test) => {
     const reading = preconsolidation(test, { method });
@@ -97,7 +99,7 @@ function compression(record: TestRecord, { value, method, at = pointsOf(record) 
     return then(
       compressionPlot(across, values, value, { stressUnit, method, yieldReading: reading, marks }),
       (spec) => {
-        const standIns = record.loads.filter((_, row) => isStandIn(row)).map(({ number }) => number);
+        const standIns = record.loads.filter((_, index) => isStandIn(index)).map(({ number }) => number);
         const where = at === "d100" ? "Points at d100 of each load" : "Points at the end of each load";
         const note = standIns.length
           ? `${where}; at the end of load ${standIns.join(", ")}, which has no d100.`
@@ -150,7 +152,7 @@ const reductions = new Map<string, Increment>();
 const MOST_REDUCTIONS = 96;
 
 /** A load reduced with its picks; once, however often it is drawn. */
-function incrementOf(times: (number | null)[], readings: (number | null)[], picks: Picks): Increment {
+function incrementOf(times: Cells, readings: Cells, picks: Picks): Increment {
   const key = JSON.stringify([times, readings, picks]);
   const found = reductions.get(key) ?? reduceIncrement(times, readings, picks);
   reductions.delete(key);
@@ -162,12 +164,12 @@ function incrementOf(times: (number | null)[], readings: (number | null)[], pick
 
 /** The time curve of a load, with its construction as the picks by hand have it. */
 export function timeCurve(record: TestRecord, load: LoadRecord, axis: "log" | "root"): Outcome<PlotSpec> {
-  const times = load.readings.map(({ time }) => time ?? null);
-  const readings = load.readings.map(({ reading }) => reading ?? null);
+  const { times, readings } = loadCurve(load);
   const picks = picksOfLoad(record.picks, load.number);
   const increment = incrementOf(times, readings, picks);
   const draw = axis === "log" ? logTimePlot : rootTimePlot;
-  return then(draw(times, readings, { readingLabel: "Reading (div)", increment }), (spec) =>
+  const sense = dialSense(record);
+  return then(draw(times, readings, { readingLabel: "Reading (div)", increment, sense }), (spec) =>
     given({
       ...spec,
       title: `Load ${load.number}${load.stress === undefined ? "" : ` (${stressOf(record, load)})`}, ${spec.title.toLowerCase()}`,

@@ -1,7 +1,8 @@
 /** One load of a test record as the review screen shows it: reduced with the picks that count, in the sheet's own units. */
+import type { loadCurve } from "../datasheet/load-curve";
 import type { LoadRecord, TestRecord } from "../datasheet/record";
 import type { PlotSpec } from "../plots/spec";
-import { logTimePlot, rootTimePlot, type Cells } from "../plots/time";
+import { logTimePlot, rootTimePlot, type TimePlotOptions } from "../plots/time";
 import { coefficientOfConsolidation, T50, T90, type Drainage } from "../reduction/increment/cv";
 import { METHOD_PICK, TIME_METHODS, type PickName, type TimeMethod } from "../reduction/increment/picks";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
@@ -23,18 +24,6 @@ export const outcomeOf = ({ logTime, rootTime }: Increment, method: TimeMethod) 
 /** The loads that have readings, in order of their numbers. */
 export const loadsToReview = ({ loads }: TestRecord): LoadRecord[] =>
   loads.filter(({ readings }) => readings.some(({ reading }) => reading !== undefined));
-
-/** Times in minutes and readings in divisions, row by row as the sheet's own formula gets them; null is a blank. */
-export function curveOf({ readings }: LoadRecord): { readonly times: Cells; readonly readings: Cells } {
-  const rows = Math.max(0, ...readings.map(({ row }) => row));
-  const times = new Array<number | null>(rows).fill(null);
-  const values = new Array<number | null>(rows).fill(null);
-  for (const { row, time, reading } of readings) {
-    times[row - 1] = time ?? null;
-    values[row - 1] = reading ?? null;
-  }
-  return { times, readings: values };
-}
 
 /** The construction whose cv the test carries on where a load has no choice of its own. */
 export const methodOfTest = ({ words }: TestRecord): TimeMethod =>
@@ -111,17 +100,17 @@ export function cvOnSheet({ results }: LoadRecord, method: TimeMethod, { unit }:
 
 /** The plot of a construction, from a reduction that is made already. */
 export function plotOf(
-  { times, readings }: ReturnType<typeof curveOf>,
+  { times, readings }: ReturnType<typeof loadCurve>,
   increment: Increment,
   method: TimeMethod,
-  readingLabel: string,
+  look: Pick<TimePlotOptions, "readingLabel" | "sense">,
 ): Outcome<PlotSpec> {
   const draw = method === "log time" ? logTimePlot : rootTimePlot;
-  const drawn = draw(times, readings, { increment, readingLabel });
+  const drawn = draw(times, readings, { ...look, increment });
   if (drawn.ok) return drawn;
   // Picks that contradict the readings: the readings are drawn all the same, so that the pick can be moved back.
   const refused = outcomeOf(increment, method);
-  const plain = draw(times, readings, { increment: reduceIncrement(times, readings), readingLabel });
+  const plain = draw(times, readings, { ...look, increment: reduceIncrement(times, readings) });
   if (!plain.ok || refused.ok) return plain;
   const readingsAlone = plain.value.series.filter(({ style }) => style === "points");
   return given({ ...plain.value, series: readingsAlone, remarks: [], refusal: refused.reason });

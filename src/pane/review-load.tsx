@@ -1,6 +1,7 @@
 /** One load under review: its plot with handles, the numbers, the picks as fields, whose cv counts, and what is saved. */
 import { makeStyles, mergeClasses, Radio, RadioGroup, Text, tokens } from "@fluentui/react-components";
 import { useMemo } from "react";
+import { dialSense, loadCurve } from "../datasheet/load-curve";
 import type { LoadRecord, TestRecord } from "../datasheet/record";
 import { PICK_NAMES, TIME_METHODS, type TimeMethod } from "../reduction/increment/picks";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
@@ -13,7 +14,6 @@ import { ReviewFields } from "./review-fields";
 import { ReviewFigure } from "./review-figure";
 import { handlesOf } from "./review-handles";
 import {
-  curveOf,
   cvBy,
   cvOnSheet,
   cvUnitsOf,
@@ -86,14 +86,18 @@ export function ReviewLoad({ record, load, table, draft, onDraft, plotChosen, on
   const styles = useStyles();
   const saved = useMemo(() => savedOf(table.rows, load.number), [table, load]);
   const ofTest = methodOfTest(record);
+  const sense = dialSense(record);
   const plot = plotChosen ?? methodWith(saved, {}, ofTest);
 
-  const curve = useMemo(() => curveOf(load), [load]);
+  const curve = useMemo(() => loadCurve(load), [load]);
   const automatic = useMemo(() => reduceIncrement(curve.times, curve.readings), [curve]);
   const before = useMemo(() => reduceIncrement(curve.times, curve.readings, saved.picks), [curve, saved]);
   const picks = useMemo(() => picksWith(saved, draft), [saved, draft]);
   const increment = useMemo(() => reduceIncrement(curve.times, curve.readings, picks), [curve, picks]);
-  const drawn = useMemo(() => plotOf(curve, increment, plot, words.readingLabel), [curve, increment, plot]);
+  const drawn = useMemo(
+    () => plotOf(curve, increment, plot, { readingLabel: words.readingLabel, sense }),
+    [curve, increment, plot, sense],
+  );
   const set = useMemo(() => handlesOf(increment, automatic, picks, plot), [increment, automatic, picks, plot]);
 
   const units = cvUnitsOf(record, load);

@@ -1,4 +1,4 @@
-/** Time curves of one increment: deformation, increasing downward, against the logarithm or the root of time. */
+/** Time curves of one increment: deformation, compression downward, against the logarithm or the root of time. */
 import type { ConstructionLine } from "../reduction/construction";
 import { logTimeLines, rootTimeLines } from "../reduction/increment/lines";
 import { MOST_READINGS } from "../reduction/increment/readings";
@@ -14,6 +14,8 @@ export interface TimePlotOptions {
   readonly readingLabel?: string;
   /** The reduction of the same cells, where it has been made already. */
   readonly increment?: Increment;
+  /** Whether readings rise or fall when the specimen compresses; without it the load is taken to compress the specimen. */
+  readonly sense?: "rise" | "fall";
 }
 
 type Point = readonly [x: number, y: number];
@@ -37,6 +39,12 @@ function plotted(times: Cells, readings: Cells, { cleaned }: Increment): Point[]
   return points;
 }
 
+/** The way that the readings go from the first to the last. */
+function senseOf(readings: Cells): "rise" | "fall" {
+  const read = readings.filter((reading) => reading !== null);
+  return read.length > 1 && read[read.length - 1] < read[0] ? "fall" : "rise";
+}
+
 interface TimeAxis {
   readonly title: string;
   /** From the coordinates of the readings, and of what the construction marks. */
@@ -50,7 +58,7 @@ function timePlot(
   readings: Cells,
   increment: Increment,
   lines: Outcome<readonly ConstructionLine[]>,
-  { readingLabel = "Deformation" }: TimePlotOptions,
+  { readingLabel = "Deformation", sense = senseOf(readings) }: TimePlotOptions,
 ): Outcome<PlotSpec> {
   if (!lines.ok && lines.fault === "input") return lines;
   const points = plotted(times, readings, increment).map(([time, reading]): Point => [coordinate(time), reading]);
@@ -68,7 +76,8 @@ function timePlot(
     label: readingLabel,
     scale: "linear",
     domain: padded([...points, ...marked].map(([, d]) => d)),
-    reversed: true,
+    // Compression runs downward, whichever way the readings go.
+    reversed: sense === "rise",
   };
   return given({
     title,

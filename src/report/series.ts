@@ -380,7 +380,8 @@ function timeOf(sheet: Sheet, plot: "log time" | "root time", load: number): Out
   if (lacking) return lacking;
   const [xs, ys] = [sheet.numbers(timesName), sheet.numbers(readingsName)];
   const draw = plot === "log time" ? logTimePlot : rootTimePlot;
-  const spec = draw(xs, ys, { readingLabel: "Dial reading" });
+  const sense = sheet.word("dial_sense") === "fall" ? "fall" : "rise";
+  const spec = draw(xs, ys, { readingLabel: "Dial reading", sense });
   if (!spec.ok) return spec;
   const boxes = [sheet.box(timesName)!, sheet.box(readingsName)!] as const;
   const stress = sheet.numbers("load_stress")[load - 1];

@@ -24,7 +24,7 @@ function shown(
 ) {
   const increment = reduceIncrement(curve.times, curve.readings, picks);
   const set = handlesOf(increment, reduceIncrement(curve.times, curve.readings), picks, method);
-  const spec = plotOf(curve, increment, method, "Reading");
+  const spec = plotOf(curve, increment, method, { readingLabel: "Reading" });
   if (!spec.ok) throw new Error(spec.reason);
   return {
     increment,

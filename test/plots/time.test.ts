@@ -54,6 +54,15 @@ describe.each([
       }
   });
 
+  // Common practice, no source: settlement is drawn downward, whichever way the dial runs.
+  test("readings that fall on compression are drawn downward too, and swelling upward", () => {
+    const falling = readings.map((reading) => 1000 - reading);
+    expect(valueOf(plot(times, falling)).y.reversed).toBe(false);
+    expect(valueOf(plot(times, falling, { sense: "fall" })).y.reversed).toBe(false);
+    // The same readings on a dial that rises on compression are a swelling specimen.
+    expect(valueOf(plot(times, falling, { sense: "rise" })).y.reversed).toBe(true);
+  });
+
   test("levels are carried to the reading axis and uprights down to the time axis", () => {
     expect(seriesOf(spec, "d100").points[0][0]).toBe(spec.x.domain[0]);
     const upright = seriesOf(spec, method === "logTime" ? "t50" : "root t90");

@@ -233,3 +233,18 @@ test("refuses with a reason: a load without readings, a sheet without the cells"
     reason: expect.stringMatching(/no cells named c_alpha/),
   });
 });
+
+test("on a dial that falls, compression runs downward in the charts of every load, and swelling upward", async () => {
+  const { names, values } = data;
+  const falling: Record<string, CellValue[][]> = {
+    ...(values as Record<string, CellValue[][]>),
+    dial_sense: [["fall"]],
+  };
+  for (const name of Object.keys(values).filter((one) => one.startsWith("readings_")))
+    falling[name] = values[name].map(([cell]) => [typeof cell === "number" ? 10_000 - cell : cell]);
+  for (const load of [6, 7])
+    for (const plot of ["log time", "root time"] as const) {
+      expect(must(seriesOf(data, { plot, load })).y.reversed).toBe(true);
+      expect(must(seriesOf({ sheet, names, values: falling }, { plot, load })).y.reversed).toBe(false);
+    }
+});

@@ -1,0 +1,34 @@
+/** What the loads of a record hold, row by row as it stands on the sheet, so that a remark names the row that a person sees. */
+import type { LoadRecord, TestRecord } from "./record";
+
+/** null is a blank. */
+export type Cells = readonly (number | null)[];
+
+/** Times in minutes and readings in divisions of a load, in the rows of the sheet: a blank row stays where it is. */
+export function loadCurve({ readings }: Pick<LoadRecord, "readings">): {
+  readonly times: Cells;
+  readonly readings: Cells;
+} {
+  const rows = Math.max(0, ...readings.map(({ row }) => row));
+  const times = new Array<number | null>(rows).fill(null);
+  const values = new Array<number | null>(rows).fill(null);
+  for (const { row, time, reading } of readings) {
+    times[row - 1] = time ?? null;
+    values[row - 1] = reading ?? null;
+  }
+  return { times, readings: values };
+}
+
+/** A number of each load as a column of the load table, in the rows of the sheet. */
+export function loadColumn(
+  loads: readonly Pick<LoadRecord, "row">[],
+  read: (index: number) => number | null | undefined,
+): (number | null)[] {
+  const column = new Array<number | null>(Math.max(0, ...loads.map(({ row }) => row))).fill(null);
+  loads.forEach(({ row }, index) => (column[row - 1] = read(index) ?? null));
+  return column;
+}
+
+/** Whether readings rise or fall when the specimen compresses; rise where the sheet does not say. */
+export const dialSense = ({ words }: Pick<TestRecord, "words">): "rise" | "fall" =>
+  words.dial_sense === "fall" ? "fall" : "rise";
