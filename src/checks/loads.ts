@@ -4,7 +4,7 @@ import { axialStress } from "../reduction/loading";
 import { given, badInput, type Outcome } from "../reduction/outcome";
 import { convert, unitsOf } from "../reduction/units";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "./check";
-import { inputs, inSheetStress, type LoadReduced, type Reduced } from "./reduced";
+import { calledInRow, inputs, inSheetStress, type LoadReduced, type Reduced } from "./reduced";
 
 /** Two numbers, one of each of two neighbours. */
 const neighbours = <T>(list: readonly T[]): [T, T][] => list.slice(1).map((next, index) => [list[index], next]);
@@ -50,7 +50,7 @@ export const LOAD_CHECKS = [
         };
       return gravest(
         loops.map(({ unload }) => ({
-          load: `unloading from ${reduced.loads[unload[0].row - 1].called}`,
+          load: `unloading from ${calledInRow(reduced, unload[0].row)}`,
           answer: within(
             record,
             "steps of unloading",
@@ -319,9 +319,9 @@ export const LOAD_CHECKS = [
     id: "Q43",
     question: "Did the temperature stay steady?",
     severity: "explain",
-    basis: "BS 1377-5 (within 4 C), from memory; common practice",
+    basis: "ASTM D2435 and BS 1377-5: 4 C either way, from memory; common practice",
     limits: {
-      drift: { value: 4, unit: "C" },
+      drift: { value: 4, unit: "C either way of the mean" },
       explain_below: { value: 15, unit: "C" },
       explain_above: { value: 28, unit: "C" },
     },
@@ -329,13 +329,14 @@ export const LOAD_CHECKS = [
       const temperatures = record.loads.flatMap(({ temperature }) => (temperature === undefined ? [] : [temperature]));
       if (temperatures.length === 0) return cannotAsk("it needs the temperature of the loads (load_temperature)");
       const [low, high] = [Math.min(...temperatures), Math.max(...temperatures)];
+      const mean = temperatures.reduce((sum, one) => sum + one, 0) / temperatures.length;
       const usual = { explain: [l.explain_below, l.explain_above] as const };
       return gravest(
         [
           within(
             record,
-            "range of temperature",
-            high - low,
+            "the farthest of a load's temperature from the mean of the loads",
+            Math.max(high - mean, mean - low),
             "celsius",
             { explain: [undefined, l.drift] },
             "cv, and the dial, moved with it",

@@ -1,11 +1,32 @@
 /** Questions about the specimen: masses, sizes, water contents, specific gravity, void ratio and saturation. */
-import { cellCalled, type NumberName } from "../datasheet/record";
+import { cellCalled, type NumberName, type TestRecord } from "../datasheet/record";
 import { density, GS, USUAL, waterContent } from "../reduction/specimen";
 import { given, then } from "../reduction/outcome";
-import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "./check";
-import { inputs } from "./reduced";
+import { agree, ask, cannotAsk, check, COMMON, figure, gravest, shown, within, type Answer } from "./check";
+import { inputs, type Reduced } from "./reduced";
 
-const D2435 = "ASTM D2435 and BS 1377-5, from memory: check the edition that applies";
+/**
+ * The register's numbers and the measured ones are compared only where the register's came from a register. On a sheet where
+ * one person typed both, the comparison would show that the person typed the same number twice.
+ */
+const fromRegister = ({ registerSource }: TestRecord): boolean => registerSource !== undefined;
+const TYPED_TWICE =
+  "the register's values were typed on the sheet, and did not come from a register (register_source): what one person types twice is not compared";
+
+/** The sheet names the British standard, which wants the thicker specimen. */
+const isBritish = ({ words }: TestRecord): boolean => /\bBS\s*1377\b/i.test(words.standard ?? "");
+
+/**
+ * The water content is that after dismantling, the void ratio that under the last load. A specimen that is taken out under more
+ * than its seating stress takes up water: the two are not of one state. Common practice, no source.
+ */
+function outUnderLoad(record: TestRecord, { loads }: Reduced, share: number): string | undefined {
+  const stresses = loads.flatMap(({ record: { stress }, end }) => (stress !== undefined && end.ok ? [stress] : []));
+  const last = stresses[stresses.length - 1] ?? 0;
+  if (last <= share * Math.max(...stresses)) return undefined;
+  const stress = shown(figure(record, "last load", last, "stress"));
+  return `the specimen was dismantled under ${stress}: it takes up water when that is taken off, so that the final water content is that of a looser state`;
+}
 
 export const SPECIMEN_CHECKS = [
   check({
@@ -41,20 +62,30 @@ export const SPECIMEN_CHECKS = [
     question: "Does the final water content fill the final voids?",
     severity: "explain",
     basis: COMMON,
-    limits: { explain_below: { value: 0.95, unit: "ratio" }, explain_above: { value: 1.05, unit: "ratio" } },
+    limits: {
+      explain_below: { value: 0.95, unit: "ratio" },
+      explain_above: { value: 1.05, unit: "ratio" },
+      under_load: { value: 0.1, unit: "last stress over the greatest" },
+    },
     ask: ({ record, reduced, limits: l }) =>
-      ask(reduced.specimen, ({ Sf }) =>
-        Sf === undefined
+      ask(reduced.specimen, ({ Sf }) => {
+        const loose = outUnderLoad(record, reduced, l.under_load);
+        return Sf === undefined
           ? cannotAsk("there is no final height: it needs readings, or the measured final height")
           : within(
               record,
               "final saturation Sf",
               Sf,
               "percent",
-              { explain: [l.explain_below, l.explain_above] },
-              "check the final height, and that free water was wiped off and no soil lost before weighing",
-            ),
-      ),
+              // Too much water is no fault of a specimen that was taken out under load.
+              loose
+                ? { explain: [l.explain_below, undefined], note: [undefined, l.explain_above] }
+                : { explain: [l.explain_below, l.explain_above] },
+              Sf > l.explain_above && loose
+                ? `${loose}; unload to the seating stress before dismantling`
+                : "check the final height, and that free water was wiped off and no soil lost before weighing",
+            );
+      }),
   }),
   check({
     id: "Q03",
@@ -158,12 +189,14 @@ export const SPECIMEN_CHECKS = [
       explain_share: { value: 0.02, unit: "ratio of e" },
       stop: { value: 0.05, unit: "e" },
       stop_share: { value: 0.05, unit: "ratio of e" },
+      under_load: { value: 0.1, unit: "last stress over the greatest" },
     },
     ask: ({ record, reduced, limits: l }) =>
       ask(reduced.specimen, ({ ef, wf }) => {
         if (ef === undefined)
           return cannotAsk("there is no final height: it needs readings, or the measured final height");
         const byWater = wf * record.numbers.specific_gravity!;
+        const loose = outUnderLoad(record, reduced, l.under_load);
         return agree(
           record,
           [
@@ -171,8 +204,11 @@ export const SPECIMEN_CHECKS = [
             figure(record, "final void ratio by height", ef, "ratio"),
           ],
           { value: byWater - ef, kind: "ratio" },
-          { explain: l.explain + l.explain_share * ef, stop: l.stop + l.stop_share * ef },
-          "look at masses, readings and blotting",
+          // More water than voids is no fault of a specimen that was taken out under load; less is one.
+          byWater > ef && loose
+            ? { explain: l.explain + l.explain_share * ef }
+            : { explain: l.explain + l.explain_share * ef, stop: l.stop + l.stop_share * ef },
+          byWater > ef && loose ? loose : "look at masses, readings and blotting",
         );
       }),
   }),
@@ -205,8 +241,9 @@ export const SPECIMEN_CHECKS = [
     severity: "stop",
     basis: COMMON,
     limits: { explain: { value: 0.005, unit: "ratio" }, stop: { value: 0.02, unit: "ratio" } },
-    ask: ({ record, limits }) =>
-      gravest(
+    ask: ({ record, limits }) => {
+      if (!fromRegister(record)) return cannotAsk(TYPED_TWICE);
+      return gravest(
         (
           [
             ["diameter", "registered_diameter"],
@@ -230,7 +267,8 @@ export const SPECIMEN_CHECKS = [
             ),
           })),
         "it needs the register's sizes (registered_diameter, registered_height)",
-      ),
+      );
+    },
   }),
   check({
     id: "Q10",
@@ -238,8 +276,9 @@ export const SPECIMEN_CHECKS = [
     severity: "explain",
     basis: COMMON,
     limits: { explain: { value: 0.1, unit: "g" } },
-    ask: ({ record, limits }) =>
-      ask(inputs(record, "ring_mass", "registered_ring_mass"), (n) =>
+    ask: ({ record, limits }) => {
+      if (!fromRegister(record)) return cannotAsk(TYPED_TWICE);
+      return ask(inputs(record, "ring_mass", "registered_ring_mass"), (n) =>
         agree(
           record,
           [
@@ -250,17 +289,21 @@ export const SPECIMEN_CHECKS = [
           limits,
           "check the ring's number, and that it was clean and dry",
         ),
-      ),
+      );
+    },
   }),
   check({
     id: "Q11",
     question: "Is the specimen of a size and shape that the standards allow?",
     severity: "explain",
-    basis: D2435,
+    basis:
+      "ASTM D2435 and ISO 17892-5: height 12 mm; BS 1377-5: 18 mm, where the sheet names it; diameter 2.5 times the height in all " +
+      "(BS 1377-5 says it as a height of 0.4 diameters); from memory: check the edition that applies",
     limits: {
       diameter_over_height: { value: USUAL.diameterOverHeight, unit: "" },
       diameter: { value: USUAL.diameter, unit: "mm" },
       height: { value: USUAL.height, unit: "mm" },
+      height_bs: { value: 18, unit: "mm, BS 1377-5" },
       allowance: { value: USUAL.allowance, unit: "ratio" },
     },
     ask: ({ record, limits: l }) =>
@@ -271,7 +314,7 @@ export const SPECIMEN_CHECKS = [
           [
             within(record, "diameter over height", D / H, "ratio", least(l.diameter_over_height), remedy),
             within(record, "diameter", D, "length", least(l.diameter), remedy),
-            within(record, "height", H, "length", least(l.height), remedy),
+            within(record, "height", H, "length", least(isBritish(record) ? l.height_bs : l.height), remedy),
           ].map((answer) => ({ load: "size", answer })),
           "",
         );

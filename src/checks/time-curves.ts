@@ -1,5 +1,7 @@
 /** Questions about the readings of each load and what the constructions make of them. */
-import type { Reading } from "../datasheet/record";
+import { dialSense } from "../datasheet/load-curve";
+import type { Reading, TestRecord } from "../datasheet/record";
+import { cellCalled } from "../datasheet/record";
 import { T50 } from "../reduction/increment/cv";
 import { T_END_OF_PRIMARY } from "../reduction/increment/terzaghi";
 import { given, then, type Outcome } from "../reduction/outcome";
@@ -40,6 +42,9 @@ function endOfPrimary({ increment: { logTime, fit } }: LoadReduced): number | un
   if (logTime.ok) return logTime.value.t100;
   return fit.ok ? T_END_OF_PRIMARY / fit.value.rate : undefined;
 }
+
+/** The sheet says that each load stays until primary has ended: no tail is due then. */
+const isToEndOfPrimary = ({ words }: TestRecord): boolean => words.test_method === "to end of primary";
 
 const noTime = ({ increment: { fit } }: LoadReduced): Answer =>
   cannotAsk(fit.ok ? "the readings give no time" : fit.reason);
@@ -246,8 +251,11 @@ export const TIME_CURVE_CHECKS = [
     id: "Q30",
     question: "Did each load stay until primary consolidation was over?",
     severity: "stop",
-    basis: COMMON,
-    limits: { stop: { value: 1, unit: "times t100" }, explain: { value: 3, unit: "times t100" } },
+    basis: `${COMMON}; loads that stay to the end of primary: ASTM D2435, method B, from memory`,
+    limits: {
+      stop: { value: 1, unit: "times t100" },
+      explain: { value: 3, unit: "times t100, loads of a fixed time" },
+    },
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, (load) => {
         if (load.unloading) return undefined;
@@ -259,8 +267,12 @@ export const TIME_CURVE_CHECKS = [
             `the last reading over t100 (${Number(t100.toPrecision(3))} min)`,
             time / t100,
             "number",
-            { stop: [l.stop, undefined], explain: [l.explain, undefined] },
-            "the load was changed too early to show its tail",
+            isToEndOfPrimary(record)
+              ? { stop: [l.stop, undefined] }
+              : { stop: [l.stop, undefined], explain: [l.explain, undefined] },
+            time < l.stop * t100
+              ? "the load was changed before primary was over"
+              : "the load was changed too early to show its tail",
           ),
         );
       }),
@@ -274,6 +286,11 @@ export const TIME_CURVE_CHECKS = [
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, (load) => {
         if (load.unloading) return undefined;
+        // A load that ends with primary has no tail, and shows no C alpha to doubt.
+        if (isToEndOfPrimary(record) && load.record.results.c_alpha === undefined)
+          return cannotAsk(
+            `the loads stay to the end of primary (${cellCalled("test_method")}): no C alpha is given, and no tail is due`,
+          );
         const t100 = endOfPrimary(load);
         if (t100 === undefined) return noTime(load);
         return ask(load.end, ({ time }) =>
@@ -447,7 +464,7 @@ export const TIME_CURVE_CHECKS = [
             if (zeroReading === undefined) return cannotAsk("the load has no reading at time 0");
             if (!fit.ok) return cannotAsk(fit.reason);
             if (!factor) return cannotAsk("it needs Dial factor (dial_factor)");
-            const sense = record.words.dial_sense === "fall" ? -1 : 1;
+            const sense = dialSense(record) === "fall" ? -1 : 1;
             const total = sense * (reading - zeroReading) * factor - apparatus;
             if (total <= 0) return cannotAsk("the specimen did not compress under the load");
             const atOnce = sense * (fit.value.d0 - zeroReading) * factor - apparatus;
@@ -493,6 +510,6 @@ export function virginLoads(reduced: Reduced): LoadReduced[] {
   if (!preconsolidation.ok || !curve.ok) return [];
   const stresses = new Map(curve.value.points.map(({ row, stress }) => [row, stress]));
   return reduced.loads.filter(
-    ({ firstLoading }, index) => firstLoading && (stresses.get(index + 1) ?? 0) > preconsolidation.value.stress,
+    ({ firstLoading, record }) => firstLoading && (stresses.get(record.row) ?? 0) > preconsolidation.value.stress,
   );
 }
