@@ -11,6 +11,7 @@ import { ChecksScreen } from "../../src/pane/checks-screen";
 import { text } from "../../src/pane/text";
 import { WorkbookError, type CellValue, type WorkbookPort } from "../../src/workbook/port";
 import { FakePort } from "./fake-port";
+import { sheetOf } from "./fake-workbook";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(60_000);
@@ -21,26 +22,16 @@ let root: Root;
 let place: HTMLElement;
 let port: FakePort;
 
+const formulaOf = (name: string): string | undefined => {
+  const { row, col } = plan.names[name];
+  return plan.cells.find((cell) => cell.row === row && cell.col === col)?.formula;
+};
+
 /** The demonstration as it was typed, formulas not worked out, but for some results. */
 function fill(results: Record<string, number>): void {
-  const cells = new Map(plan.cells.map((cell) => [`${cell.row} ${cell.col}`, cell]));
-  const columns = (read: (cell: (typeof plan.cells)[number] | undefined, name: string) => CellValue) =>
-    Object.fromEntries(
-      Object.entries(plan.names).map(([name, { row, col, rows }]) => [
-        name,
-        Array.from({ length: Math.min(rows, 60) }, (_, index) => read(cells.get(`${row + index} ${col}`), name)),
-      ]),
-    );
-  port.sheets = [SHEET];
-  port.named.set(
-    SHEET,
-    columns((cell, name) => results[name] ?? cell?.value ?? ""),
-  );
-  port.contents.set(
-    SHEET,
-    columns((cell) => cell?.formula ?? cell?.value ?? ""),
-  );
-  port.names = Object.entries(plan.names).map(([name, at]) => ({ name, scope: "sheet", place: at }));
+  port.workbook.sheets = [sheetOf(plan, SHEET)];
+  port.workbook.front = SHEET;
+  for (const [name, value] of Object.entries(results)) port.put(SHEET, name, 0, value, formulaOf(name));
 }
 
 async function show(Screen: ComponentType<{ port: WorkbookPort }>): Promise<void> {
@@ -104,8 +95,7 @@ describe.each([
 test("a cell that was overwritten is named first, and shown on demand", async () => {
   fill({});
   const { row, col } = plan.names.dry_mass;
-  port.contents.get(SHEET)!.dry_mass = [89.3];
-  port.named.get(SHEET)!.dry_mass = [89.3];
+  port.put(SHEET, "dry_mass", 0, 89.3);
   await show(ChecksScreen);
   const cell = cellAddress(row, col);
   expect(said()).toMatch(new RegExp(`${cell}, Dry mass of soil \\(dry_mass\\), holds 89.3 where a formula belongs`));
@@ -115,9 +105,8 @@ test("a cell that was overwritten is named first, and shown on demand", async ()
 
 test("an answer wants a sentence and initials, and is added below the others", async () => {
   fill({ compression_index: 4 });
-  port.sheets = [SHEET, "Answers"];
   const blank = new Array<CellValue>(5).fill("");
-  port.named.set("Answers", Object.fromEntries(ANSWER_NAMES.map((name) => [name, ["before", ...blank]])));
+  port.lay("Answers", Object.fromEntries(ANSWER_NAMES.map((name) => [name, ["before", ...blank]])));
   await show(ChecksScreen);
   const [, id] = /\b(Q\d\d) /.exec(said().slice(said().indexOf(text.checks.groups.stop)))!;
   await press(new RegExp(`\\(${id}\\)$`));
@@ -130,13 +119,12 @@ test("an answer wants a sentence and initials, and is added below the others", a
   expect(sheet).toBe("Answers");
   expect(values.answer_check).toEqual([null, id]);
   expect(values.answer_reason).toEqual([null, "It is the soil."]);
-  expect(port.named.get("Answers")!.answer_by.slice(0, 2)).toEqual(["before", "RV"]);
+  expect(port.columns("Answers").answer_by.slice(0, 2)).toEqual(["before", "RV"]);
 });
 
 test("a comparison is signed in a row below the others; without initials nothing is written", async () => {
   fill({ compression_index: 0.5 });
-  port.sheets = [SHEET, "Signed"];
-  port.named.set("Signed", Object.fromEntries(COMPARISON_NAMES.map((name) => [name, ["before", "", ""]])));
+  port.lay("Signed", Object.fromEntries(COMPARISON_NAMES.map((name) => [name, ["before", "", ""]])));
   await show(ByHandScreen);
   await enter(/^Quantity/, "compression_index");
   await press(/^Add$/);
@@ -164,7 +152,9 @@ test("values by hand are taken from the selected cells in the order of the list"
     await enter(/^Quantity/, name);
     await press(/^Add$/);
   }
-  port.selected = { sheet: SHEET, address: "B2:B4", values: [["Cc"], [0.49], [0.11]] };
+  port.lay("Notes", {});
+  port.workbook.front = "Notes";
+  await act(async () => port.select([["Cc"], [0.49], [0.11]], "B2:B4"));
   await press(/^Take/);
   expect([/^Compression index Cc, by hand/, /^Swelling index Cs, by hand/].map((one) => field(one).value)).toEqual([
     "0.49",

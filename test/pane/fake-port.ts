@@ -1,7 +1,15 @@
-/** A workbook of one selection, for tests of the pane: it records what is asked of it, and can be made to fail. */
+/**
+ * The workbook of the pane's tests: small and in memory, held to the contract of the port as the adapters are. It does not work
+ * out formulas: a test says what they show. It records what is asked of it, and can be made to fail.
+ */
+import { boxAddress, cellAddress } from "../../src/datasheet/address";
 import { checkFill } from "../../src/workbook/fill";
+import { faultOfName } from "../../src/workbook/names";
+import { blockAddresses, joined, sideBySide } from "../../src/workbook/picked";
+import { checkPlan } from "../../src/workbook/plan-check";
 import {
   WorkbookError,
+  type Box,
   type CellValue,
   type Inserted,
   type NamedColumns,
@@ -10,7 +18,22 @@ import {
   type SheetPlan,
   type WorkbookPort,
 } from "../../src/workbook/port";
-import { hiddenSheet } from "../../src/workbook/sheet-names";
+import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../../src/workbook/sheet-names";
+import { isXlsx } from "../../src/workbook/xlsx-file";
+import { sheetsOfFile } from "./fake-file";
+import {
+  blankSheet,
+  blockOf,
+  contentsOf,
+  cutToUsed,
+  mayWrite,
+  newWorkbook,
+  sheetOf,
+  valuesOf,
+  writeCell,
+  type Place,
+  type Sheet,
+} from "./fake-workbook";
 
 /** What can go wrong in a workbook, as its adapters say it. */
 export const FAILURES = {
@@ -18,133 +41,335 @@ export const FAILURES = {
     new WorkbookError(
       `Excel could not write into the sheet "${sheet}": it is protected, or open for reading only: unprotect it or save a copy, and try again. The cells are as they were.`,
     ),
-  gone: (sheet: string) => new WorkbookError(`There is no sheet called "${sheet}" in this workbook.`),
+  gone: (sheet: string) => new WorkbookError(noSheet(sheet)),
   hidden: (sheet: string) => new WorkbookError(hiddenSheet(sheet)),
   halfway: (sheet: string) =>
     new WorkbookError(
       `Excel could not write into the sheet "${sheet}": Excel is busy: wait a moment, and try again. The cells are as they were.`,
     ),
+  structure: () =>
+    new WorkbookError(
+      "The workbook's structure is protected, so no sheet can be added: unprotect it (Review, Protect Workbook) and try again.",
+    ),
+  password: () =>
+    new WorkbookError(
+      "The sheet is protected with a password: lift it in Excel (Review, Unprotect Sheet), and try again. Nothing was changed.",
+    ),
 } as const;
+
+const UNKNOWN = "#NAME?";
+
+const same = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
+
+const addressOf = (box: Box): string => boxAddress(box).replaceAll("$", "");
 
 /** The methods of the port that answer with something. */
 type Method = Exclude<keyof WorkbookPort, "host">;
 
 export class FakePort implements WorkbookPort {
   readonly host = "embedded";
-  readonly inserted: SheetPlan[] = [];
+  /** What the workbook holds. */
+  readonly workbook = newWorkbook();
   readonly listeners = new Set<() => void>();
-  private readonly ranges = new Map<string, Selection["values"]>();
-  sheets = ["Sheet1"];
+
   /** Every method fails with this. */
   failure: Error | undefined;
   /** One method fails with this: `port.failing.fillNames = FAILURES.protected("Sheet1")`. */
   readonly failing: Partial<Record<Method, Error>> = {};
-  selected: Selection = { sheet: "Sheet1", address: "A1", values: [[""]] };
 
-  private async answer<T>(value: T, method?: Method): Promise<T> {
-    const failure = this.failure ?? (method && this.failing[method]);
-    if (failure) throw failure;
-    return value;
-  }
-
-  sheetNames = () => this.answer(this.sheets, "sheetNames");
-  selection = () => this.answer(this.selected, "selection");
-  /** Of ranges that were selected once. */
-  values = (sheet: string, address: string) => this.answer(this.ranges.get(`${sheet}!${address}`) ?? [], "values");
-  /** Named columns by sheet; a name that is not there is missing from the sheet. */
-  readonly named = new Map<string, Record<string, CellValue[]>>();
-  /** What was typed into named columns, where it differs from their values: formulas. */
-  readonly contents = new Map<string, Record<string, CellValue[]>>();
-  hiddenRows: number[] = [];
-  hiddenCols: number[] = [];
-  /** The cells that were brought to the front, "Sheet1!B4", newest last. */
-  readonly shown: string[] = [];
+  /** The plans of the sheets that were inserted, newest last. */
+  readonly inserted: SheetPlan[] = [];
   /** What was written, newest last. */
   readonly filled: { readonly sheet: string; readonly values: NamedColumns }[] = [];
+  /** The cells that were brought to the front, "Sheet1!B4", newest last. */
+  readonly shown: string[] = [];
+  /** What was asked of a sheet's upkeep, in words, newest last. */
+  readonly asked: string[] = [];
+  /** Functions that a formula shows #NAME? for until it is entered again, with what it shows then. */
+  readonly functions = new Map<string, CellValue>();
 
-  show = async (sheet: string, address: string): Promise<void> => {
-    await this.answer(undefined, "show");
-    this.shown.push(`${sheet}!${address}`);
-  };
+  /** What the method does, unless it is to fail. */
+  private async answer<T>(method: Method, work: () => T | Promise<T>): Promise<T> {
+    const failure = this.failure ?? this.failing[method];
+    if (failure) throw failure;
+    return work();
+  }
 
-  hidden = () => this.answer({ rows: this.hiddenRows, cols: this.hiddenCols }, "hidden");
+  private tell(): void {
+    this.listeners.forEach((listener) => listener());
+  }
 
-  private columns(names: readonly string[], of: Record<string, CellValue[]>) {
-    return Object.fromEntries(
-      names.filter((name) => of[name]).map((name) => [name, of[name].map((value): CellValue[] => [value])]),
+  sheet(name: string): Sheet {
+    const found = this.workbook.sheets.find((sheet) => same(sheet.name, name));
+    if (!found) throw FAILURES.gone(name);
+    return found;
+  }
+
+  private blocksAt(address: string): Box[] {
+    return sideBySide(
+      blockAddresses(address).map((part) => {
+        const box = blockOf(part);
+        if (!box) throw new WorkbookError(`"${part}" is no address of cells.`);
+        return box;
+      }),
     );
   }
 
-  readNames = async (sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>> => {
-    await this.answer(undefined, "readNames");
-    return this.columns(names, this.named.get(sheet) ?? {});
-  };
+  /** The sheet's own name first, then one of the workbook that leads to the sheet. */
+  private boxNamed(sheet: Sheet, name: string): Box | undefined {
+    const isBox = (place: Place | undefined): place is Box => place !== undefined && place !== "lost" && "row" in place;
+    const own = [...sheet.names].find(([called]) => same(called, name))?.[1];
+    const shared = [...this.workbook.names].find(([called]) => same(called, name))?.[1];
+    if (isBox(own)) return own;
+    return shared && same(shared.sheet, sheet.name) && isBox(shared.place) ? shared.place : undefined;
+  }
 
-  readContents = async (sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>> => {
-    await this.answer(undefined, "readContents");
-    return this.columns(names, { ...this.named.get(sheet), ...this.contents.get(sheet) });
-  };
+  private async readNamed(
+    method: "readNames" | "readContents",
+    sheet: string,
+    names: readonly string[],
+    read: typeof valuesOf,
+  ): Promise<Record<string, Selection["values"]>> {
+    return this.answer(method, () => {
+      const of = this.sheet(sheet);
+      return Object.fromEntries(
+        names.flatMap((name) => {
+          const box = this.boxNamed(of, name);
+          return box ? [[name, read(of, box)]] : [];
+        }),
+      );
+    });
+  }
 
-  /** Written whole or not at all. A listener hears of it, as of a cell typed by hand. */
-  fillNames = async (sheet: string, values: NamedColumns, blank: readonly string[] = []): Promise<void> => {
-    await this.answer(undefined, "fillNames");
-    const columns = this.named.get(sheet) ?? {};
-    checkFill(sheet, values, blank, (name) => this.contents.get(sheet)?.[name] ?? columns[name]);
-    this.filled.push({ sheet, values });
-    for (const [name, list] of Object.entries(values))
-      list.forEach((value, index) => {
-        if (value !== null) columns[name][index] = value;
+  sheetNames = () => this.answer("sheetNames", () => this.workbook.sheets.map(({ name }) => name));
+
+  insertSheet = (plan: SheetPlan): Promise<string> =>
+    this.answer("insertSheet", () => {
+      checkPlan(plan);
+      if (this.workbook.isStructureProtected) throw FAILURES.structure();
+      for (const { series } of plan.charts ?? [])
+        for (const { sheet } of series.flatMap(({ x, y }) => [x, y])) if (sheet !== undefined) this.sheet(sheet);
+      const name = this.freeName(plan.name);
+      this.workbook.sheets.push(sheetOf(plan, name));
+      this.inserted.push(plan);
+      if (!plan.behind) this.bringForward(name, [{ row: 0, col: 0, rows: 1, cols: 1 }]);
+      this.tell();
+      return name;
+    });
+
+  private freeName(wanted: string, more: readonly string[] = []): string {
+    return freeSheetName(withoutApostrophes(wanted), [...this.workbook.sheets.map(({ name }) => name), ...more]);
+  }
+
+  private bringForward(sheet: string, boxes: readonly Box[]): void {
+    this.workbook.front = sheet;
+    this.workbook.selected = boxes;
+  }
+
+  selection = (): Promise<Selection> =>
+    this.answer("selection", () => {
+      const { front, selected } = this.workbook;
+      const sheet = this.sheet(front);
+      const boxes = sideBySide(cutToUsed(sheet, selected));
+      return {
+        sheet: sheet.name,
+        address: boxes.map(addressOf).join(","),
+        values: joined(boxes.map((box) => valuesOf(sheet, box))),
+      };
+    });
+
+  values = (sheet: string, address: string): Promise<Selection["values"]> =>
+    this.answer("values", () => {
+      const of = this.sheet(sheet);
+      return joined(this.blocksAt(address).map((box) => valuesOf(of, box)));
+    });
+
+  show = (sheet: string, address: string): Promise<void> =>
+    this.answer("show", () => {
+      const { name, isHidden } = this.sheet(sheet);
+      const [box] = this.blocksAt(address);
+      if (isHidden) throw FAILURES.hidden(sheet);
+      this.bringForward(name, [box]);
+      this.shown.push(`${sheet}!${address}`);
+      this.tell();
+    });
+
+  hidden = (sheet: string) =>
+    this.answer("hidden", () => {
+      const { hiddenRows, hiddenCols } = this.sheet(sheet);
+      return { rows: [...hiddenRows], cols: [...hiddenCols] };
+    });
+
+  readNames = (sheet: string, names: readonly string[]) => this.readNamed("readNames", sheet, names, valuesOf);
+  readContents = (sheet: string, names: readonly string[]) => this.readNamed("readContents", sheet, names, contentsOf);
+
+  fillNames = (sheet: string, values: NamedColumns, blank: readonly string[] = []): Promise<void> =>
+    this.answer("fillNames", () => {
+      const of = this.sheet(sheet);
+      checkFill(sheet, values, blank, (name) => {
+        const box = this.boxNamed(of, name);
+        // A text that begins as a formula is none.
+        return (
+          box &&
+          Array.from({ length: box.rows }, (_, index) => {
+            const cell = of.cells.get(cellAddress(box.row + index, box.col));
+            return (
+              cell?.formula ?? (typeof cell?.value === "string" ? cell.value.replace(/^=/, "'=") : cell?.value) ?? ""
+            );
+          })
+        );
       });
-    this.listeners.forEach((listener) => listener());
-  };
+      const writes = Object.entries(values).flatMap(([name, list]) => {
+        const { row, col } = this.boxNamed(of, name)!;
+        return list.flatMap((value, index) => (value === null ? [] : [{ row: row + index, col, value }]));
+      });
+      if (writes.some(({ row, col }) => !mayWrite(of, row, col))) throw FAILURES.protected(sheet);
+      for (const { row, col, value } of writes) writeCell(of, row, col, value);
+      this.filled.push({ sheet, values });
+      this.tell();
+    });
 
-  insertSheet = async (plan: SheetPlan): Promise<string> => {
-    await this.answer(undefined, "insertSheet");
-    this.inserted.push(plan);
-    return `${plan.name} 2`;
-  };
+  listNames = (sheet: string): Promise<SheetName[]> =>
+    this.answer("listNames", () => {
+      const of = this.sheet(sheet);
+      const told = (place: Place): SheetName["place"] => (place !== "lost" && "row" in place ? place : "lost");
+      const own = [...of.names].map(([name, place]): SheetName => ({ name, scope: "sheet", place: told(place) }));
+      const shared = [...this.workbook.names]
+        .filter(([, { sheet: owner, place }]) => place === "lost" || same(owner, of.name))
+        .map(([name, { place }]): SheetName => ({ name, scope: "workbook", place: told(place) }));
+      return [...own, ...shared];
+    });
 
-  /** What the pane asked of the sheet's upkeep, in words. */
-  readonly asked: string[] = [];
-  names: SheetName[] = [];
-  unbound = { found: 0, left: 0 };
-  protected = false;
-  insertion: Inserted = { sheets: [], remarks: [] };
+  nameCells = (sheet: string, name: string, address: string, replace = false): Promise<void> =>
+    this.answer("nameCells", () => {
+      const of = this.sheet(sheet);
+      const fault = faultOfName(name);
+      if (fault) throw new WorkbookError(`${address} could not be named, and nothing was changed: ${fault}.`);
+      const boxes = this.blocksAt(address);
+      if (boxes.length > 1) throw new WorkbookError(`${address} could not be named: choose one block of cells.`);
+      const called = [...of.names.keys()].find((one) => same(one, name)) ?? name;
+      const present = of.names.get(called);
+      if (present && present !== "lost" && !replace) {
+        const at = "row" in present ? addressOf(present) : present.map(addressOf).join(",");
+        throw new WorkbookError(`The name "${name}" is already at ${at} and was left there: say that it may be moved.`);
+      }
+      of.names.set(called, boxes[0]);
+      this.asked.push(`name ${name} ${sheet}!${address}${replace ? " in place of another" : ""}`);
+      this.tell();
+    });
 
-  listNames = () => this.answer(this.names, "listNames");
-  nameCells = async (sheet: string, name: string, address: string, replace = false): Promise<void> => {
-    await this.answer(undefined, "nameCells");
-    this.asked.push(`name ${name} ${sheet}!${address}${replace ? " in place of another" : ""}`);
-  };
   reenterFormulas = (sheet: string) => {
     this.asked.push(`re-enter ${sheet}`);
-    return this.answer(this.unbound, "reenterFormulas");
+    return this.answer("reenterFormulas", () => {
+      const of = this.sheet(sheet);
+      const unbound = [...of.cells].filter(([, { value, formula }]) => formula !== undefined && value === UNKNOWN);
+      if (unbound.length > 0 && of.protection === "with password") throw FAILURES.password();
+      for (const [address, cell] of unbound)
+        of.cells.set(address, { ...cell, value: this.functions.get(cell.formula!) ?? UNKNOWN });
+      const left = unbound.filter(([, { formula }]) => !this.functions.has(formula!)).length;
+      if (unbound.length > 0) this.tell();
+      return { found: unbound.length, left };
+    });
   };
-  insertFile = (file: Uint8Array) => {
+
+  insertFile = (file: Uint8Array): Promise<Inserted> => {
     this.asked.push(`insert ${file.length} bytes`);
-    return this.answer(this.insertion, "insertFile");
+    return this.answer("insertFile", async () => {
+      const taken: string[] = [];
+      const nameFor = (wanted: string): string => {
+        taken.push(this.freeName(wanted, taken));
+        return taken[taken.length - 1];
+      };
+      const refuse = (): never => {
+        throw new WorkbookError("This is no .xlsx workbook: choose another file. Nothing was inserted.");
+      };
+      if (!isXlsx(file)) refuse();
+      if (this.workbook.isStructureProtected) throw FAILURES.structure();
+      const sheets = await sheetsOfFile(file, nameFor).catch(refuse);
+      this.workbook.sheets.push(...sheets);
+      this.bringForward(sheets[0].name, [{ row: 0, col: 0, rows: 1, cols: 1 }]);
+      this.tell();
+      return { sheets: sheets.map(({ name }) => name), remarks: [] };
+    });
   };
-  isProtected = () => this.answer(this.protected, "isProtected");
-  protect = async (sheet: string, on: boolean): Promise<void> => {
-    await this.answer(undefined, "protect");
-    this.asked.push(`${on ? "protect" : "open"} ${sheet}`);
-    this.protected = on;
-  };
+
+  isProtected = (sheet: string) => this.answer("isProtected", () => this.sheet(sheet).protection !== "none");
+
+  protect = (sheet: string, on: boolean): Promise<void> =>
+    this.answer("protect", () => {
+      const of = this.sheet(sheet);
+      if (on === (of.protection !== "none")) return;
+      if (of.protection === "with password") throw FAILURES.password();
+      of.protection = on ? "without password" : "none";
+      this.asked.push(`${on ? "protect" : "open"} ${sheet}`);
+    });
 
   onChange = async (listener: () => void): Promise<() => void> => {
     this.listeners.add(listener);
-    return () => this.listeners.delete(listener);
+    return () => void this.listeners.delete(listener);
   };
 
-  /** As a user selects a range, or types in one. */
-  select(values: Selection["values"], address = "A1:B99"): void {
-    this.selected = { sheet: "Sheet1", address, values };
+  // What a test does to the workbook before or beside the pane. Nothing hears of it but where it is said.
+
+  /** Adds blank sheets, or with `only` leaves no others; the first of these is in front then. */
+  addSheets(...names: readonly string[]): void {
+    this.workbook.sheets.push(...names.map(blankSheet));
+  }
+  onlySheets(...names: readonly string[]): void {
+    this.workbook.sheets.splice(0, Infinity, ...names.map(blankSheet));
+    this.bringForward(names[0], [{ row: 0, col: 0, rows: 1, cols: 1 }]);
+  }
+
+  /** Lays named columns of values side by side from row 11 on a sheet, which is added if it is not there. */
+  lay(sheet: string, columns: Readonly<Record<string, readonly CellValue[]>>): void {
+    if (!this.workbook.sheets.some(({ name }) => same(name, sheet))) this.addSheets(sheet);
+    const of = this.sheet(sheet);
+    of.cells.clear();
+    of.names.clear();
+    Object.entries(columns).forEach(([name, list], col) => {
+      of.names.set(name, { row: 10, col, rows: Math.max(list.length, 1), cols: 1 });
+      list.forEach((value, index) => writeCell(of, 10 + index, col, value));
+    });
+  }
+
+  /** Puts into a named cell a value, or a formula with the value that it shows. */
+  put(sheet: string, name: string, index: number, value: CellValue, formula?: string): void {
+    const of = this.sheet(sheet);
+    const box = this.boxNamed(of, name);
+    if (!box) throw new Error(`the sheet "${sheet}" has no name "${name}"`);
+    writeCell(of, box.row + index, box.col, value, formula);
+  }
+
+  /** The first column of each name of a sheet. */
+  columns(sheet: string): Record<string, CellValue[]> {
+    const of = this.sheet(sheet);
+    return Object.fromEntries(
+      [...of.names.keys()].flatMap((name) => {
+        const box = this.boxNamed(of, name);
+        return box ? [[name, valuesOf(of, box).map(([first]) => first)]] : [];
+      }),
+    );
+  }
+
+  /** Gives a sheet these names and no others. */
+  nameSheet(sheet: string, names: readonly SheetName[]): void {
+    this.sheet(sheet).names = new Map(names.map(({ name, place }) => [name, place]));
+  }
+
+  /** As a user types values into the front sheet's cells from the first of an address on, and selects them. Listeners hear. */
+  select(values: Selection["values"], address = addressOfValues(values)): void {
+    this.workbook.selected = blockAddresses(address).map((part) => blockOf(part)!);
     this.change(values, address);
   }
 
-  /** As cells change while the selection stays where it is. */
-  change(values: Selection["values"], address: string): void {
-    this.ranges.set(`Sheet1!${address}`, values);
-    this.listeners.forEach((listener) => listener());
+  /** As cells of the front sheet change while the selection stays where it is. Listeners hear. */
+  change(values: Selection["values"], address = addressOfValues(values)): void {
+    const sheet = this.sheet(this.workbook.front);
+    const { row, col } = blockOf(blockAddresses(address)[0])!;
+    values.forEach((line, down) => line.forEach((value, right) => writeCell(sheet, row + down, col + right, value)));
+    this.tell();
   }
 }
+
+const addressOfValues = (values: Selection["values"]): string =>
+  addressOf({ row: 0, col: 0, rows: values.length, cols: values[0].length });

@@ -7,10 +7,8 @@ import { webcrypto } from "node:crypto";
 import { TextDecoder, TextEncoder } from "node:util";
 import { act, createElement, type ReactNode } from "react";
 import { createRoot, type Root } from "react-dom/client";
-import { TARGET_NAMES } from "../../src/datasheet/logger/target";
 import { blankSheet } from "../../src/datasheet";
 import { setLanguage } from "../../src/pane/text/language";
-import type { CellValue, SheetPlan } from "../../src/workbook/port";
 import { FakePort } from "./fake-port";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true, TextDecoder, TextEncoder });
@@ -41,38 +39,13 @@ test("the pane speaks German", async () => {
   expect(place.textContent).toContain("Leeres Blatt einfügen");
 });
 
-/** Cells of a plan by name, as a port reads them. */
-const columnsOf = (plan: SheetPlan, names: readonly string[]): Record<string, CellValue[]> =>
-  Object.fromEntries(
-    names.filter((name) => plan.names[name]).map((name) => [name, Array<CellValue>(plan.names[name].rows).fill("")]),
-  );
-
-class Workbook extends FakePort {
-  readonly written: unknown[] = [];
-  constructor() {
-    super();
-    this.sheets = ["Test 7"];
-    this.selected = { ...this.selected, sheet: "Test 7" };
-    this.named.set("Test 7", columnsOf(blankSheet("SI"), TARGET_NAMES));
-    const fill = this.fillNames;
-    this.fillNames = async (...put) => {
-      await fill(...put);
-      this.written.push(put[1]);
-    };
-  }
-  override insertSheet = async (plan: SheetPlan): Promise<string> => {
-    this.inserted.push(plan);
-    this.sheets = [...this.sheets, plan.name];
-    this.named.set(plan.name, columnsOf(plan, Object.keys(plan.names)));
-    return plan.name;
-  };
-}
-
 test("what it writes into cells is English", async () => {
   const { ReadingsScreen } = await import("../../src/pane/readings-screen");
   const { CATALOGUES, text } = await import("../../src/pane/text");
   const words = text.readings;
-  const port = new Workbook();
+  const port = new FakePort();
+  await port.insertSheet({ ...blankSheet("SI"), name: "Test 7" });
+  port.inserted.length = 0;
   await render(createElement(ReadingsScreen, { port }));
   const waitFor = async <T>(find: () => T | undefined | null): Promise<T> => {
     for (let turn = 0; turn < 200; turn++) {
@@ -99,7 +72,10 @@ test("what it writes into cells is English", async () => {
   await press(words.write(1));
   await waitFor(() => place.querySelector("[role=status]")?.textContent?.includes(words.doneLoads(1)));
 
-  const written = [port.inserted.map(({ cells }) => cells.map(({ value }) => value)), port.written].flat(9);
+  const written = [
+    port.inserted.map(({ cells }) => cells.map(({ value }) => value)),
+    port.filled.map(({ values }) => values),
+  ].flat(9);
   const texts = written.flatMap((one) => (typeof one === "string" ? one : JSON.stringify(one ?? "")));
   expect(texts.join("\n")).toContain(CATALOGUES.en.readings.faults.text);
   const said = (of: object): string[] =>

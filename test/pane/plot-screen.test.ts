@@ -3,6 +3,7 @@ import { act, createElement } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { FluentProvider, webLightTheme } from "@fluentui/react-components";
 import { PlotScreen } from "../../src/pane/plot-screen";
+import type { CellValue } from "../../src/workbook/port";
 import { FAILURES, FakePort } from "./fake-port";
 import { inputsOfDemo } from "./plot-sheets";
 
@@ -14,19 +15,10 @@ let root: Root;
 let port: FakePort;
 let place: HTMLElement;
 
-async function show(
-  named: Record<string, FakePort["selected"]["values"][number][number][]> | undefined,
-): Promise<void> {
+async function show(named: Record<string, CellValue[]> | undefined): Promise<void> {
   port = new FakePort();
-  port.sheets = ["Sheet1", SHEET];
-  if (named) {
-    port.named.set(SHEET, named);
-    port.names = Object.entries(named).map(([name, values], col) => ({
-      name,
-      scope: "sheet",
-      place: { row: 3, col, rows: values.length, cols: 1 },
-    }));
-  }
+  port.addSheets(SHEET);
+  if (named) port.lay(SHEET, named);
   place = document.body.appendChild(document.createElement("div"));
   root = createRoot(place);
   const screen = createElement(PlotScreen, { port });
@@ -76,7 +68,7 @@ describe("of a data sheet", () => {
   test("the compression curve comes first, and follows a change of a reading", async () => {
     expect(drawing().getAttribute("aria-label")).toContain("Compression curve");
     const before = drawing().innerHTML;
-    port.named.get(SHEET)!.readings_06[14] = Number(port.named.get(SHEET)!.readings_06[14]) + 30;
+    port.put(SHEET, "readings_06", 14, Number(port.columns(SHEET).readings_06[14]) + 30);
     await act(async () => port.listeners.forEach((listener) => listener()));
     await settle();
     expect(drawing().innerHTML).not.toBe(before);
@@ -108,6 +100,7 @@ describe("of a data sheet", () => {
   });
 
   test("a chart is made on a sheet of its own, and its name is told", async () => {
+    port.addSheets(`Chart of ${SHEET}`);
     await choose("time");
     await select("Load", "5");
     await press("Insert chart");

@@ -30,19 +30,11 @@ function columnsOf(plan: SheetPlan, names: readonly string[]): Record<string, Ce
 class Workbook extends FakePort {
   constructor() {
     super();
-    this.sheets = ["Test 7"];
-    this.selected = { ...this.selected, sheet: "Test 7" };
-    this.named.set("Test 7", columnsOf(blankSheet("SI"), TARGET_NAMES));
+    this.onlySheets("Test 7");
+    this.lay("Test 7", columnsOf(blankSheet("SI"), TARGET_NAMES));
   }
-  override insertSheet = async (plan: SheetPlan): Promise<string> => {
-    if (this.failure) throw this.failure;
-    this.inserted.push(plan);
-    this.sheets = [...this.sheets, plan.name];
-    this.named.set(plan.name, columnsOf(plan, Object.keys(plan.names)));
-    return plan.name;
-  };
   column = (name: string, sheet = "Test 7"): CellValue[] => {
-    const cells = this.named.get(sheet)![name];
+    const cells = this.columns(sheet)[name];
     return cells.slice(
       0,
       cells.reduce((used: number, value, index) => (value === "" ? used : index + 1), 0),
@@ -186,7 +178,7 @@ test("what the file does not say has to be chosen first", async () => {
 });
 
 test("a load that holds readings is left alone until that load is agreed to", async () => {
-  port.named.get("Test 7")!.readings_01[0] = 77;
+  port.put("Test 7", "readings_01", 0, 77);
   await act(async () => port.listeners.forEach((listener) => listener()));
   await settle();
   await paste(ROWS);
@@ -203,7 +195,7 @@ test("a load that holds readings is left alone until that load is agreed to", as
 test("readings typed meanwhile are met by the sheet itself, and nothing is written", async () => {
   await paste(ROWS);
   await press("Use these columns");
-  port.named.get("Test 7")!.readings_02[3] = 5;
+  port.put("Test 7", "readings_02", 3, 5);
   await press("Write 2 loads to the sheet");
   expect(told("alert")).toMatch(/"readings_02".*holds 1 value already.*Nothing was written/);
   expect(port.column("readings_01")).toEqual([]);
@@ -257,13 +249,13 @@ test("changed columns take back what was found under the old ones", async () => 
 });
 
 test("without a data sheet it says what to do, and finds one that comes", async () => {
-  port.named.clear();
+  port.lay("Test 7", {});
   await act(async () => port.listeners.forEach((listener) => listener()));
   await settle();
   await paste(ROWS);
   await press("Use these columns");
   expect(told("status")).toContain("There is no data sheet in this workbook");
-  port.named.set("Test 7", columnsOf(blankSheet("SI"), TARGET_NAMES));
+  port.lay("Test 7", columnsOf(blankSheet("SI"), TARGET_NAMES));
   await press("Look again");
   expect(button("Write 2 loads to the sheet")).toBeTruthy();
 });

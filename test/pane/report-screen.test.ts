@@ -9,6 +9,7 @@ import { ReportScreen } from "../../src/pane/report-screen";
 import { text } from "../../src/pane/text";
 import { WorkbookError, type CellValue } from "../../src/workbook/port";
 import { FakePort } from "./fake-port";
+import { sheetOf } from "./fake-workbook";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(30_000);
@@ -51,13 +52,10 @@ const press = async (name: string): Promise<void> => {
 
 /** A blank data sheet in inches, with a few things typed. */
 function dataSheet(sheet: string, typed: Record<string, CellValue> = {}): void {
-  const { names } = blankSheet("US");
-  const columns: Record<string, CellValue[]> = {};
-  for (const [name, { rows }] of Object.entries(names)) columns[name] = Array<CellValue>(rows).fill("");
+  const blank = blankSheet("US");
+  port.workbook.sheets = [sheetOf({ ...blank, cells: blank.cells.filter(({ formula }) => formula) }, sheet)];
   for (const [name, value] of Object.entries({ length_unit: "in", stress_unit: "tsf", ...typed }))
-    columns[name][0] = value;
-  port.named.set(sheet, columns);
-  port.names = Object.entries(names).map(([name, place]) => ({ name, scope: "sheet" as const, place }));
+    port.put(sheet, name, 0, value);
 }
 
 const asRows = (columns: Record<string, CellValue[]>): Record<string, CellValue[][]> =>
@@ -95,7 +93,7 @@ test("it makes one sheet, on the paper of the sheet's units, and says where it i
   expect(port.inserted).toHaveLength(1);
   expect(port.inserted[0]).toMatchObject({ name: "Report Sheet1", paper: "Letter" });
   expect(place.querySelector('[role="status"]')!.textContent).toBeTruthy();
-  expect(place.textContent).toContain(words.made("Report Sheet1 2"));
+  expect(place.textContent).toContain(words.made("Report Sheet1"));
 });
 
 test("paper and who prepares it are chosen", async () => {
@@ -126,14 +124,14 @@ test("a report that cannot be made leaves nothing, and the sentence says why", a
 
 test("limits of error that were changed on the last report are taken over, with who and why; an older report is shown", async () => {
   dataSheet("Sheet1");
-  port.sheets = ["Sheet1", "Report Sheet1", "Other"];
-  port.named.set("Report Sheet1", {
+  port.lay("Report Sheet1", {
     report_of: ["Sheet1"],
     limit_mass: [0.1],
     limit_mass_by: ["CD"],
     limit_mass_why: ["coarse balance"],
     limit_height: [0.5],
   });
+  port.addSheets("Other");
   await open();
   await press(words.show("Report Sheet1"));
   expect(port.shown).toEqual(["Report Sheet1!A1"]);
@@ -151,17 +149,16 @@ test("limits of error that were changed on the last report are taken over, with 
 
 test("limits of the firm, answers to checks and overwritten cells are printed", async () => {
   dataSheet("Sheet1", { specific_gravity: 3.9 });
-  port.sheets = ["Sheet1", "Limits", "Answers"];
-  const { check, answer } = runChecks(readRecord(asRows(port.named.get("Sheet1")!))).find(({ answer }) =>
+  const { check, answer } = runChecks(readRecord(asRows(port.columns("Sheet1")))).find(({ answer }) =>
     ["stop", "explain"].includes(answer.status),
   )!;
-  port.named.set("Limits", {
+  port.lay("Limits", {
     limit_name: ["Q05.explain"],
     limit_value: [0.9],
     limit_by: ["EF"],
     limit_why: ["our soils"],
   });
-  port.named.set("Answers", {
+  port.lay("Answers", {
     answer_sheet: ["Sheet1"],
     answer_check: [check.id],
     answer_status: [answer.status],
@@ -170,8 +167,7 @@ test("limits of the firm, answers to checks and overwritten cells are printed", 
     answer_by: ["CD"],
     answer_when: ["2026-03-01 14:05"],
   });
-  port.named.get("Sheet1")!.void_ratio_initial = [1.2];
-  port.contents.set("Sheet1", { void_ratio_initial: [1.2] });
+  port.put("Sheet1", "void_ratio_initial", 0, 1.2);
   await open();
   await press(words.make);
   const printed = port.inserted[0].cells.map(({ value }) => String(value ?? "")).join(" ");

@@ -36,9 +36,6 @@ const VALUES: Record<string, CellValue[]> = {
   test_remarks: ["an invented test"],
 };
 
-const copyOf = (values: typeof VALUES): typeof VALUES =>
-  Object.fromEntries(Object.entries(values).map(([name, column]) => [name, [...column]]));
-
 let root: Root;
 let port: FakePort;
 let place: HTMLElement;
@@ -46,14 +43,8 @@ let place: HTMLElement;
 beforeEach(() => {
   jest.useFakeTimers();
   port = new FakePort();
-  port.sheets = [SHEET];
-  port.selected = { ...port.selected, sheet: SHEET };
-  port.named.set(SHEET, copyOf(VALUES));
-  port.names = Object.entries(VALUES).map(([name, column], index) => ({
-    name,
-    scope: "sheet",
-    place: { row: 10, col: index, rows: column.length, cols: 1 },
-  }));
+  port.onlySheets(SHEET);
+  port.lay(SHEET, VALUES);
   place = document.body.appendChild(document.createElement("div"));
   root = createRoot(place);
 });
@@ -119,17 +110,17 @@ test("the table of loads has one stop of the Tab key; arrows move in it, and Ent
 
 test("it follows the cells", async () => {
   await open();
-  port.named.get(SHEET)!.preconsolidation_stress[0] = 48;
+  port.put(SHEET, "preconsolidation_stress", 0, 48);
   port.select([[1]]);
   await settle();
   expect(place.textContent).toContain("48.0 kPa");
 });
 
 test("without a data sheet it says what to do, and finds one that comes", async () => {
-  port.named.clear();
+  port.lay(SHEET, {});
   await open();
   expect(place.textContent).toContain(words.emptyTitle);
-  port.named.set(SHEET, copyOf(VALUES));
+  port.lay(SHEET, VALUES);
   port.select([[1]]);
   await settle();
   expect(place.textContent).toContain("45.0 kPa");
@@ -142,8 +133,7 @@ test("until the workbook has answered it says that it reads", async () => {
 });
 
 test("a sheet without readings says so", async () => {
-  const values = port.named.get(SHEET)!;
-  values.void_ratio_curve = ["", ""];
+  port.lay(SHEET, { ...VALUES, void_ratio_curve: ["", ""] });
   await open();
   expect(told("status")).toContain(words.noLoads);
 });
@@ -181,14 +171,14 @@ describe("failures of the host", () => {
   });
 
   test("reading changes nothing in the workbook, whatever fails", async () => {
-    const before = copyOf(port.named.get(SHEET)!);
+    const before = port.columns(SHEET);
     await open();
     port.failure = FAILURES.halfway(SHEET);
     port.select([[1]]);
     await settle();
     expect(port.filled).toEqual([]);
     expect(port.inserted).toEqual([]);
-    expect(port.named.get(SHEET)).toEqual(before);
+    expect(port.columns(SHEET)).toEqual(before);
   });
 });
 

@@ -49,9 +49,8 @@ async function settle(): Promise<void> {
 }
 async function show(columns = sheet()): Promise<void> {
   port = new FakePort();
-  port.sheets = [SHEET];
-  port.selected = { sheet: SHEET, address: "A1", values: [[""]] };
-  port.named.set(SHEET, columns);
+  port.onlySheets(SHEET);
+  port.lay(SHEET, columns);
   place = document.body.appendChild(document.createElement("div"));
   root = createRoot(place);
   await act(async () =>
@@ -64,7 +63,7 @@ afterEach(async () => {
   place.remove();
 });
 
-const columns = () => port.named.get(SHEET)!;
+const columns = () => port.columns(SHEET);
 const rows = () =>
   columns().pick_load.flatMap((load, index) =>
     load === "" ? [] : [PICK_COLUMNS.slice(0, 6).map((name) => columns()[name][index])],
@@ -309,7 +308,7 @@ test("a protected sheet, or a table that was changed meanwhile, is told; the cha
   expect(place.textContent).not.toContain(words.nothingChanged);
 
   delete port.failing.fillNames;
-  columns().pick_load[0] = 2;
+  port.put(SHEET, "pick_load", 0, 2);
   await type(`${words.reason}*`, "again");
   await press(words.save);
   expect(status()).toContain(words.changedMeanwhile);

@@ -2,10 +2,12 @@
 import { act, createElement } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { blankSheet, demoSheet } from "../../src/datasheet";
+import { cellAddress } from "../../src/datasheet/address";
 import { Pane } from "../../src/pane/pane";
 import { text } from "../../src/pane/text";
 import { WorkbookError, type SheetName } from "../../src/workbook/port";
 import { FAILURES, FakePort } from "./fake-port";
+import { sheetOf } from "./fake-workbook";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(20_000);
@@ -17,13 +19,16 @@ const WHOLE: SheetName[] = Object.entries(blankSheet("SI").names).map(([name, pl
   place,
 }));
 
+const WITHOUT_RING = WHOLE.filter(({ name }) => name !== "ring_mass");
+const RING = cellAddress(blankSheet("SI").names.ring_mass.row, blankSheet("SI").names.ring_mass.col);
+
 let root: Root;
 let port: FakePort;
 let place: HTMLElement;
 
 beforeEach(async () => {
   port = new FakePort();
-  port.names = WHOLE;
+  port.workbook.sheets = [{ ...sheetOf(blankSheet("SI"), "Sheet1"), protection: "none" }];
   place = document.body.appendChild(document.createElement("div"));
   root = createRoot(place);
   await act(async () => root.render(createElement(Pane, { port, sheets: { blankSheet, demoSheet }, look: "light" })));
@@ -63,7 +68,7 @@ test("a whole sheet is called whole", async () => {
 });
 
 test("a missing name is told with what is lost, and heads the list of names to attach", async () => {
-  port.names = WHOLE.filter(({ name }) => name !== "ring_mass");
+  port.nameSheet("Sheet1", WITHOUT_RING);
   await open();
   expect(place.textContent).toContain(words.stop(1));
   expect(items()).toEqual([
@@ -74,7 +79,7 @@ test("a missing name is told with what is lost, and heads the list of names to a
 });
 
 test("a sheet of another kind is called so", async () => {
-  port.names = [{ name: "budget", scope: "sheet", place: { row: 0, col: 0, rows: 1, cols: 1 } }];
+  port.nameSheet("Sheet1", [{ name: "budget", scope: "sheet", place: { row: 0, col: 0, rows: 1, cols: 1 } }]);
   await open();
   expect(items()).toEqual([expect.stringContaining("sheet of another kind")]);
   expect(port.asked).toEqual([]);
@@ -84,7 +89,7 @@ test("the selected cell gets the name chosen, and the sheet is looked at again",
   await open();
   await chooseName("ring_mass");
   port.select([[74.36]], "D9");
-  port.names = WHOLE.filter(({ name }) => name !== "ring_mass");
+  port.nameSheet("Sheet1", WITHOUT_RING);
   await press(words.give);
   expect(port.asked).toEqual(["name ring_mass Sheet1!D9"]);
   expect(status()).toContain(words.attached("ring_mass", "D9"));
@@ -94,22 +99,17 @@ test("a good name stays until it is said that it may be moved", async () => {
   await open();
   await chooseName("ring_mass");
   port.select([[1]], "D9");
-  port.nameCells = async (_, name, address, replace) => {
-    if (!replace)
-      throw new WorkbookError('The name "ring_mass" is already at D24 and was left there: say that it may be moved.');
-    port.asked.push(`moved ${name} to ${address}`);
-  };
   await press(words.give);
-  expect(status()).toContain("already at D24 and was left there");
+  expect(status()).toContain(`already at ${RING} and was left there`);
   expect(port.asked).toEqual([]);
   await press(words.move("ring_mass"));
-  expect(port.asked).toEqual(["moved ring_mass to D9"]);
+  expect(port.asked).toEqual(["name ring_mass Sheet1!D9 in place of another"]);
 });
 
 test("more than one block, or too many values for one cell, is refused in words", async () => {
   await open();
   await chooseName("ring_mass");
-  port.select([[1]], "D9,E4");
+  port.select([[1]], "D9,F9");
   await press(words.give);
   expect(status()).toContain(words.oneBlock);
   port.select([[1], [2]], "D9:D10");
@@ -120,7 +120,11 @@ test("more than one block, or too many values for one cell, is refused in words"
 
 test("a firm's file is inserted, and what could not be kept is told", async () => {
   await open();
-  port.insertion = { sheets: ["Our form"], remarks: ["Notes were left out."] };
+  port.insertFile = async (file) => {
+    port.asked.push(`insert ${file.length} bytes`);
+    port.addSheets("Our form");
+    return { sheets: ["Our form"], remarks: ["Notes were left out."] };
+  };
   const input = place.querySelector<HTMLInputElement>('input[type="file"]')!;
   const file = { name: "form.xlsx", arrayBuffer: async () => new ArrayBuffer(9) };
   Object.defineProperty(input, "files", { value: [file], configurable: true });
@@ -132,14 +136,16 @@ test("a firm's file is inserted, and what could not be kept is told", async () =
 
 test("formulas are entered again, and what still does not work is told", async () => {
   await open();
-  port.unbound = { found: 12, left: 3 };
+  const cells = port.sheet("Sheet1").cells;
+  for (let row = 1; row <= 12; row++) cells.set(`Z${row}`, { value: "#NAME?", formula: `=F${row}()` });
+  for (let row = 1; row <= 9; row++) port.functions.set(`=F${row}()`, row);
   await press(words.reenter);
   expect(status()).toContain(words.reentered(12, 3));
   expect(port.asked).toEqual(["re-enter Sheet1"]);
 });
 
 test("protection is lifted and put back with one button", async () => {
-  port.protected = true;
+  port.sheet("Sheet1").protection = "without password";
   await open();
   await press(words.lift);
   expect(status()).toContain(words.lifted("Sheet1"));
@@ -157,21 +163,18 @@ test("a workbook that cannot be read says so, and can be asked again", async () 
 });
 
 describe("failures of the host", () => {
-  const LOCKED = new WorkbookError("The sheet is protected with a password: lift it in the workbook, then try again.");
-
   test("protection with a password stays, and the pane says so", async () => {
-    port.protected = true;
-    port.failing.protect = LOCKED;
+    port.sheet("Sheet1").protection = "with password";
     await open();
     await press(words.lift);
-    expect(status()).toContain(LOCKED.message);
-    expect(port.protected).toBe(true);
+    expect(status()).toContain(FAILURES.password().message);
+    expect(port.sheet("Sheet1").protection).toBe("with password");
     expect(port.asked).toEqual([]);
   });
 
   test("a name that cannot be given is not given, and may be tried again", async () => {
-    port.names = WHOLE.filter(({ name }) => name !== "ring_mass");
-    port.selected = { sheet: "Sheet1", address: "C21", values: [[12]] };
+    port.nameSheet("Sheet1", WITHOUT_RING);
+    port.select([[12]], "C21");
     await open();
     await chooseName("ring_mass");
     port.failing.nameCells = FAILURES.protected("Sheet1");
@@ -184,13 +187,12 @@ describe("failures of the host", () => {
   });
 
   test("a file that cannot be inserted leaves the workbook as it was", async () => {
-    const before = [...port.sheets];
-    port.failing.insertFile = new WorkbookError("This is no .xlsx workbook: choose another file.");
+    const before = await port.sheetNames();
     const input = place.querySelector<HTMLInputElement>("input[type=file]")!;
     Object.defineProperty(input, "files", { value: [{ arrayBuffer: async () => new ArrayBuffer(3) }] });
     await act(async () => void input.dispatchEvent(new Event("change", { bubbles: true })));
     expect(status()).toContain("This is no .xlsx workbook");
-    expect(port.sheets).toEqual(before);
+    expect(await port.sheetNames()).toEqual(before);
   });
 
   test("the workbook is in the middle of something: the sentence stands, and nothing was asked for twice", async () => {

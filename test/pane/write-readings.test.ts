@@ -1,7 +1,7 @@
 import { LINES_AT_ONCE, NOT_FINISHED } from "../../src/datasheet/logger/file-sheet";
 import { Stopped } from "../../src/pane/in-slices";
 import { writeReadings, type Job, type Kept } from "../../src/pane/write-readings";
-import type { CellValue, SheetPlan } from "../../src/workbook/port";
+import type { CellValue } from "../../src/workbook/port";
 import { FakePort } from "./fake-port";
 
 const lines = Array.from({ length: 2 * LINES_AT_ONCE + 3 }, (_, index) => `${index};1,5`);
@@ -16,22 +16,12 @@ const job: Job = {
 
 function workbook(): FakePort {
   const port = new FakePort();
-  port.sheets = ["Test 7"];
-  port.named.set("Test 7", { times_01: ["", ""], readings_01: ["", ""] });
-  port.insertSheet = async (plan: SheetPlan) => {
-    port.inserted.push(plan);
-    port.sheets = [...port.sheets, plan.name];
-    const columns = Object.entries(plan.names).map(([name, { rows }]): [string, CellValue[]] => [
-      name,
-      Array(rows).fill(""),
-    ]);
-    port.named.set(plan.name, Object.fromEntries(columns));
-    return plan.name;
-  };
+  port.onlySheets("Test 7");
+  port.lay("Test 7", { times_01: ["", ""], readings_01: ["", ""] });
   return port;
 }
 const keptLines = (port: FakePort): CellValue[] =>
-  Object.entries(port.named.get("Readings Test 7")!)
+  Object.entries(port.columns("Readings Test 7"))
     .filter(([name]) => name.startsWith("logger_lines"))
     .flatMap(([, cells]) => cells.filter((cell) => cell !== ""));
 
@@ -43,8 +33,8 @@ test("all lines go in pieces, in order, and the data sheet last, in one call", a
   expect(told).toEqual([0, LINES_AT_ONCE, 2 * LINES_AT_ONCE, lines.length]);
   expect(keptLines(port)).toEqual(lines);
   expect(fill.mock.calls[fill.mock.calls.length - 1]).toEqual(["Test 7", job.columns, job.blank]);
-  expect(port.named.get("Test 7")).toEqual({ times_01: [0, ""], readings_01: [1.5, ""] });
-  expect(port.named.get("Readings Test 7")!.logger_kept).toEqual(["all of them"]);
+  expect(port.columns("Test 7")).toEqual({ times_01: [0, ""], readings_01: [1.5, ""] });
+  expect(port.columns("Readings Test 7").logger_kept).toEqual(["all of them"]);
 });
 
 test("stopped half-way, the data sheet is as it was, and the next time goes on from there", async () => {
@@ -57,13 +47,13 @@ test("stopped half-way, the data sheet is as it was, and the next time goes on f
   };
   await expect(writeReadings(port, job, undefined, tell, controller.signal)).rejects.toBeInstanceOf(Stopped);
   expect(kept!.lines).toBe(LINES_AT_ONCE);
-  expect(port.named.get("Test 7")).toEqual({ times_01: ["", ""], readings_01: ["", ""] });
+  expect(port.columns("Test 7")).toEqual({ times_01: ["", ""], readings_01: ["", ""] });
   expect(port.inserted[0].cells.some(({ value }) => value === NOT_FINISHED)).toBe(true);
 
   await writeReadings(port, job, kept, () => undefined, new AbortController().signal);
   expect(port.inserted).toHaveLength(1);
   expect(keptLines(port)).toEqual(lines);
-  expect(port.named.get("Test 7")!.readings_01[0]).toBe(1.5);
+  expect(port.columns("Test 7").readings_01[0]).toBe(1.5);
 });
 
 test("a file sheet made for other choices, or deleted since, is not gone on with", async () => {
