@@ -185,11 +185,10 @@ interface AxeNode {
 }
 
 /**
- * What axe finds wrong in the pane, each with its element and why. Where the system forces its colours their contrast is left
+ * What axe finds wrong in a document, each with its element and why. Where the system forces its colours their contrast is left
  * out: axe then reads colours of the style sheet that are not painted.
  */
-export async function paneViolations(page: Page, { forcedColors }: Preferences = {}): Promise<string[]> {
-  const frame = paneFrame(page);
+export async function violations(frame: Frame, { forcedColors }: Preferences = {}): Promise<string[]> {
   await frame.evaluate(AXE);
   const rules = { "color-contrast": { enabled: forcedColors !== "active" } };
   const found: { violations: { id: string; nodes: AxeNode[] }[] } = await frame.evaluate(
@@ -200,3 +199,6 @@ export async function paneViolations(page: Page, { forcedColors }: Preferences =
     nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary}`),
   );
 }
+
+export const paneViolations = (page: Page, preferences: Preferences = {}): Promise<string[]> =>
+  violations(paneFrame(page), preferences);
