@@ -2,6 +2,7 @@ const fs = require("fs");
 const path = require("path");
 const { Compilation, WebpackError, sources } = require("webpack");
 const CopyPlugin = require("copy-webpack-plugin");
+const MinimizerPlugin = require("minimizer-webpack-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
 const { generateCustomFunctionsMetadata } = require("custom-functions-metadata");
 
@@ -60,24 +61,38 @@ class FunctionsMetadata {
   }
 }
 
+/** Types are checked by `npm run typecheck`, not here. */
+const SWC = {
+  jsc: {
+    target: "es2022",
+    parser: { syntax: "typescript", tsx: true },
+    transform: { react: { runtime: "automatic" } },
+  },
+};
+
 const shared = (mode) => ({
   mode,
+  optimization: {
+    minimizer: [
+      new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, minimizerOptions: { compress: { passes: 2 } } }),
+    ],
+  },
   devtool: mode === "development" ? "source-map" : false,
   performance: { hints: false },
   resolve: { extensions: [".ts", ".tsx", ".js"] },
   module: {
     rules: [
-      { test: /\.tsx?$/, loader: "ts-loader", options: { transpileOnly: true }, exclude: /node_modules/ },
+      { test: /\.tsx?$/, loader: "swc-loader", options: SWC, exclude: /node_modules/ },
       { test: /\.css$/, use: ["style-loader", "css-loader"] },
     ],
   },
   stats: "errors-warnings",
 });
 
-module.exports = (env, argv) => {
-  const mode = argv.mode ?? "production";
+/** The bundles of dist, for "production" or "development". */
+module.exports = (mode) => {
   const output = { path: at("dist"), filename: "[name].js" };
-  const baseUrl = (process.env.CLAYLEDGER_URL ?? DEVELOPMENT_URL).replace(/\/?$/, "/");
+  const baseUrl = (process.env.CLAYLEDGER_URL || DEVELOPMENT_URL).replace(/\/?$/, "/");
 
   /** The worksheet functions: one file that runs without a page. */
   const functions = {
@@ -123,17 +138,6 @@ module.exports = (env, argv) => {
         ],
       }),
     ],
-    // `npm run start:excel`: this machine only, and nothing of the server's own in what Excel loads.
-    devServer: {
-      server: { type: "https" },
-      host: "localhost",
-      port: 3000,
-      static: false,
-      client: false,
-      hot: false,
-      liveReload: false,
-      headers: { "Access-Control-Allow-Origin": "*" },
-    },
   };
 
   return [functions, pages];

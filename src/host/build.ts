@@ -1,0 +1,54 @@
+/**
+ * Builds dist: the bundles by webpack, and beside it the help pages.
+ * Usage: tsx src/host/build.ts [--if-changed] [--development]
+ */
+import { spawn } from "node:child_process";
+import { createRequire } from "node:module";
+import path from "node:path";
+import type { Configuration, MultiStats } from "webpack";
+import { inputsOf, isUpToDate, markBuilt, unmark } from "./up-to-date";
+
+const root = path.join(__dirname, "../..");
+const dist = path.join(root, "dist");
+const mode = process.argv.includes("--development") ? "development" : "production";
+
+/** The configuration is plain JavaScript, which tells no types. */
+const configured = (): Configuration[] =>
+  (createRequire(__filename)(path.join(root, "webpack.config.js")) as (mode: string) => Configuration[])(mode);
+
+const say = (sentence: string): unknown => process.stdout.write(`${sentence}\n`);
+
+async function bundle(): Promise<void> {
+  const { default: webpack } = await import("webpack");
+  const compiler = webpack(configured());
+  const stats = await new Promise<MultiStats>((resolve, reject) =>
+    compiler.run((error, result) => (error ? reject(error) : resolve(result!))),
+  );
+  await new Promise<void>((resolve) => compiler.close(() => resolve()));
+  if (stats.hasErrors() || stats.hasWarnings()) say(stats.toString("errors-warnings"));
+  if (stats.hasErrors()) throw new Error("The bundles were not built.");
+}
+
+/** In a process of its own, so that both processors work. */
+const help = (): Promise<void> =>
+  new Promise((resolve, reject) =>
+    spawn(process.execPath, ["--import", "tsx", path.join(root, "src/help/make.ts"), dist], {
+      cwd: root,
+      stdio: ["ignore", "inherit", "inherit"],
+    }).on("exit", (code) => (code === 0 ? resolve() : reject(new Error("The help pages were not made.")))),
+  );
+
+async function build(): Promise<void> {
+  const inputs = inputsOf(root, [mode, process.env.CLAYLEDGER_URL ?? "", process.version]);
+  if (process.argv.includes("--if-changed") && isUpToDate(dist, inputs)) return;
+  const start = Date.now();
+  unmark(dist);
+  await Promise.all([bundle(), help()]);
+  markBuilt(dist, inputs);
+  say(`Built in ${((Date.now() - start) / 1000).toFixed(1)} s.`);
+}
+
+build().catch((error: unknown) => {
+  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+  process.exitCode = 1;
+});
