@@ -1,16 +1,20 @@
 /**
  * Serves dist on this machine only (127.0.0.1). PORT sets the port; a busy one is said so and the next free one is taken.
- * Usage: node src/host/serve.mjs [folder]
+ * For Excel, https with a certificate: Excel knows the address from the manifest, so a busy port ends the server.
+ * Usage: node src/host/serve.mjs [folder] [certificate key]
  */
-import { createReadStream } from "node:fs";
+import { createReadStream, readFileSync } from "node:fs";
 import { stat } from "node:fs/promises";
 import { createServer } from "node:http";
+import { createServer as createSecureServer } from "node:https";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 
 const HOST = "127.0.0.1";
-const DEFAULT_PORT = 3210;
-const folder = path.resolve(process.argv[2] ?? fileURLToPath(new URL("../../dist", import.meta.url)));
+const [, , given, certificate, key] = process.argv;
+const forExcel = certificate !== undefined;
+const DEFAULT_PORT = forExcel ? 3000 : 3210;
+const folder = path.resolve(given ?? fileURLToPath(new URL("../../dist", import.meta.url)));
 
 const TYPES = {
   ".html": "text/html; charset=utf-8",
@@ -34,7 +38,7 @@ const TYPES = {
 };
 
 /** Own files only. The embedded sheet compiles its templates and formulas, hence 'unsafe-eval'. */
-const HEADERS = {
+const OWN_FILES_ONLY = {
   "Content-Security-Policy": [
     "default-src 'self'",
     "script-src 'self' 'unsafe-eval'",
@@ -46,6 +50,13 @@ const HEADERS = {
     "form-action 'none'",
     "frame-ancestors 'self'",
   ].join("; "),
+};
+
+/** Excel frames the pane, loads its own library into it, and on the web reads the functions from another origin. */
+const FOR_EXCEL = { "Access-Control-Allow-Origin": "*" };
+
+const HEADERS = {
+  ...(forExcel ? FOR_EXCEL : OWN_FILES_ONLY),
   "X-Content-Type-Options": "nosniff",
   "Referrer-Policy": "no-referrer",
   "Cache-Control": "no-cache",
@@ -69,7 +80,7 @@ function fileOf(address) {
   return file.startsWith(folder + path.sep) ? file : undefined;
 }
 
-const server = createServer(async (request, response) => {
+const answer = async (request, response) => {
   // A page elsewhere that gives its own name this machine's address must not read what is served here.
   const name = request.headers.host?.replace(/:\d+$/, "");
   if (name !== HOST && name !== "localhost") return refuse(response, 403, "This server answers to this machine only.");
@@ -83,7 +94,11 @@ const server = createServer(async (request, response) => {
   createReadStream(file)
     .on("error", () => response.destroy())
     .pipe(response);
-});
+};
+
+const server = forExcel
+  ? createSecureServer({ cert: readFileSync(certificate), key: readFileSync(key) }, answer)
+  : createServer(answer);
 
 const asked = Number(process.env.PORT || DEFAULT_PORT);
 if (!Number.isInteger(asked) || asked < 0 || asked > 65535) {
@@ -98,6 +113,10 @@ if (!(await stat(path.join(folder, "index.html")).catch(() => undefined))) {
 let port = asked;
 server.on("error", (error) => {
   if (error.code !== "EADDRINUSE" && error.code !== "EACCES") throw error;
+  if (forExcel) {
+    console.error(`Port ${port} is busy, and the manifest names it: end what uses it, and start again.`);
+    process.exit(1);
+  }
   const next = port >= 65535 || port - asked >= 20 ? 0 : Math.max(port + 1, 1024);
   console.log(
     `Port ${port} is ${error.code === "EACCES" ? "not allowed" : "busy"}: trying ${next === 0 ? "any free port" : next}.`,
@@ -106,7 +125,8 @@ server.on("error", (error) => {
   server.listen(port, HOST);
 });
 server.on("listening", () => {
-  console.log(`Clayledger is at http://${HOST}:${server.address().port}/ (Ctrl-C ends it)`);
+  const at = forExcel ? `https://localhost:${server.address().port}/` : `http://${HOST}:${server.address().port}/`;
+  console.log(`Clayledger is at ${at} (Ctrl-C ends it)`);
 });
 server.listen(port, HOST);
 

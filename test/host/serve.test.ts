@@ -1,9 +1,11 @@
 import { spawn, type ChildProcess } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync, mkdirSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync, mkdirSync } from "node:fs";
 import { createServer, request, type IncomingMessage } from "node:http";
+import { request as secureRequest } from "node:https";
 import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { generateCertificates } from "office-addin-dev-certs";
 
 const PROGRAM = path.join(__dirname, "../../src/host/serve.mjs");
 const outside = mkdtempSync(path.join(tmpdir(), "clayledger-serve-"));
@@ -26,14 +28,14 @@ afterAll(() => {
 });
 
 /** Starts the server; gives what it said until it printed its address or ended. */
-function start(env: Record<string, string>, from = folder) {
-  const server = spawn(process.execPath, [PROGRAM, from], { env: { ...process.env, ...env } });
+function start(env: Record<string, string>, from = folder, ...certificate: string[]) {
+  const server = spawn(process.execPath, [PROGRAM, from, ...certificate], { env: { ...process.env, ...env } });
   running.push(server);
   return new Promise<{ server: ChildProcess; said: string; port: number }>((resolve) => {
     let said = "";
     const listen = (chunk: Buffer) => {
       said += chunk;
-      const port = /127\.0\.0\.1:(\d+)/.exec(said);
+      const port = /(?:127\.0\.0\.1|localhost):(\d+)/.exec(said);
       if (port) resolve({ server, said, port: Number(port[1]) });
     };
     server.stdout.on("data", listen);
@@ -120,4 +122,33 @@ test.each([
   const { said, server } = await start(env, from);
   expect(said).toMatch(sentence);
   expect(server.exitCode).toBe(1);
+});
+
+describe("for Excel", () => {
+  const [authority, certificate, key] = ["ca.crt", "localhost.crt", "localhost.key"].map((file) =>
+    path.join(outside, file),
+  );
+  beforeAll(async () => {
+    jest.spyOn(console, "log").mockImplementation(() => undefined);
+    await generateCertificates(authority, certificate, key);
+  });
+
+  const secureGet = (port: number, address: string) =>
+    new Promise<IncomingMessage>((resolve, reject) => {
+      secureRequest({ host: "localhost", port, path: address, ca: readFileSync(authority) })
+        .on("response", resolve)
+        .on("error", reject)
+        .end();
+    });
+
+  test("https with the certificate given, open to Excel's origin, without a policy that shuts Excel's library out", async () => {
+    const { port, said } = await start({ PORT: "0" }, folder, certificate, key);
+    expect(said).toContain(`https://localhost:${port}/`);
+    const { statusCode, headers } = await secureGet(port, "/functions.js");
+    expect([statusCode, headers["access-control-allow-origin"]]).toEqual([200, "*"]);
+    expect(headers["content-security-policy"]).toBeUndefined();
+    const elsewhere = await start({ PORT: String(port) }, folder, certificate, key);
+    expect(elsewhere.said).toMatch(/busy, and the manifest names it/);
+    expect(elsewhere.server.exitCode).toBe(1);
+  });
 });
