@@ -3,9 +3,11 @@
  * Usage: tsx src/host/build.ts [--if-changed] [--development]
  */
 import { spawn } from "node:child_process";
+import { existsSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
 import type { Configuration, MultiStats } from "webpack";
+import project from "../../package.json";
 import { inputsOf, isUpToDate, markBuilt, unmark } from "./up-to-date";
 
 const root = path.join(__dirname, "../..");
@@ -38,9 +40,17 @@ const help = (): Promise<void> =>
     }).on("exit", (code) => (code === 0 ? resolve() : reject(new Error("The help pages were not made.")))),
   );
 
+/** Packages that package.json names and that are not installed, as after an update of the code. */
+const missingPackages = (): string[] =>
+  Object.keys({ ...project.dependencies, ...project.devDependencies }).filter(
+    (name) => !existsSync(path.join(root, "node_modules", name)),
+  );
+
 async function build(): Promise<void> {
   const inputs = inputsOf(root, [mode, process.env.CLAYLEDGER_URL ?? "", process.version]);
   if (process.argv.includes("--if-changed") && isUpToDate(dist, inputs)) return;
+  const missing = missingPackages();
+  if (missing.length > 0) throw new Error(`Packages are missing (${missing.join(", ")}): run "npm ci" first.`);
   const start = Date.now();
   unmark(dist);
   await Promise.all([bundle(), help()]);
