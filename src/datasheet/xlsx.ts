@@ -6,6 +6,16 @@ import ExcelJS from "exceljs";
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
 import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf } from "../workbook/bounds";
 import { fromLooks, type Look } from "../workbook/look";
+import {
+  breakAttributes,
+  BREAKS,
+  MARGINS,
+  pointsAcross,
+  printingOf,
+  scaleOf,
+  USUAL_WIDTH,
+  type Printing,
+} from "../workbook/pages";
 import type { Box, CellPlan, CellValue, EntryRule, SheetPlan } from "../workbook/port";
 import { boxAddress, cellAddress } from "./address";
 
@@ -23,6 +33,9 @@ const font = ({ bold, italic, size = SIZE, ink }: Look): Partial<ExcelJS.Font> =
 const SIZE = 9;
 /** Points; not every reader makes a row as high as its text. */
 const TITLE_HEIGHT = 20;
+const ROW_HEIGHT = 12.75;
+/** Characters. */
+const COLUMN_WIDTH = 9;
 
 function border({ rule }: Look): Partial<ExcelJS.Borders> | undefined {
   if (!rule) return undefined;
@@ -61,7 +74,7 @@ function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
   // Excel lets no array stand in merged cells: what stands there gives one value.
   const merged = new Set(plan.merges.map(({ row, col }) => cellAddress(row, col)));
   for (const plannedCell of plan.cells) {
-    const { row, col, kind, value, formula, format, note, choices, align, wrap } = plannedCell;
+    const { row, col, kind, value, formula, format, note, align, wrap } = plannedCell;
     const address = cellAddress(row, col);
     const cell = sheet.getCell(address);
     cell.style = {
@@ -77,15 +90,6 @@ function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
       ) as ExcelJS.CellValue;
     } else if (value !== undefined) cell.value = value;
     if (note) cell.note = note;
-    if (choices)
-      cell.dataValidation = {
-        type: "list",
-        allowBlank: true,
-        formulae: [`"${choices.join(",")}"`],
-        showErrorMessage: true,
-        errorTitle: CHOICE_TITLE,
-        error: choiceMessage(choices),
-      };
   }
   for (const { row, kind } of plan.cells) if (kind === "title") sheet.getRow(row + 1).height = TITLE_HEIGHT;
   for (const [row, points] of Object.entries(plan.rowHeights ?? {})) sheet.getRow(Number(row) + 1).height = points;
@@ -99,12 +103,16 @@ const isDynamic = (formula: string): boolean => /CLAY\.|INDEX\(/.test(formula);
 const A4 = 9;
 const LETTER = 1 as ExcelJS.PaperSize;
 
+/** exceljs takes a day as a Date only: a day number would be read as milliseconds. */
+const dateOf = (day: number): Date => new Date((day - 25_569) * 86_400_000);
+
 function validationOf(entry: EntryRule): object {
   const { operator, values } = boundsOf(entry);
+  const isDate = entry.kind === "date";
   return {
-    type: entry.kind === "date" ? "date" : "decimal",
+    type: isDate ? "date" : "decimal",
     operator,
-    formulae: values,
+    formulae: isDate ? values.map(dateOf) : values,
     allowBlank: true,
     showErrorMessage: true,
     errorStyle: "stop",
@@ -113,10 +121,37 @@ function validationOf(entry: EntryRule): object {
   };
 }
 
-function limitEntries(sheet: ExcelJS.Worksheet, { entries = [] }: SheetPlan): void {
+const choiceOf = (choices: readonly string[]): object => ({
+  type: "list",
+  allowBlank: true,
+  formulae: [`"${choices.join(",")}"`],
+  showErrorMessage: true,
+  errorTitle: CHOICE_TITLE,
+  error: choiceMessage(choices),
+});
+
+/**
+ * Runs of cells down a column that have the same choices. exceljs would join the cells itself, but takes C100 for a cell above C94
+ * and so writes two rules for the same cells, which Excel repairs.
+ */
+function choiceRuns({ cells }: SheetPlan): { box: Box; choices: readonly string[] }[] {
+  const runs: { box: Box; choices: readonly string[] }[] = [];
+  for (const { row, col, choices } of [...cells].sort((a, b) => a.col - b.col || a.row - b.row)) {
+    if (!choices) continue;
+    const last = runs.at(-1);
+    const isNext = last && last.box.col === col && last.box.row + last.box.rows === row;
+    if (isNext && last.choices.join() === choices.join()) last.box = { ...last.box, rows: last.box.rows + 1 };
+    else runs.push({ box: { row, col, rows: 1, cols: 1 }, choices });
+  }
+  return runs;
+}
+
+function limitEntries(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
   // The typings know validation by cell only.
   const { dataValidations } = sheet as unknown as { dataValidations: { add(address: string, rule: object): void } };
-  for (const entry of entries) dataValidations.add(boxAddress(entry.box).replaceAll("$", ""), validationOf(entry));
+  const add = (box: Box, rule: object) => dataValidations.add(boxAddress(box).replaceAll("$", ""), rule);
+  for (const { box, choices } of choiceRuns(plan)) add(box, choiceOf(choices));
+  for (const entry of plan.entries ?? []) add(entry.box, validationOf(entry));
 }
 
 async function protect(sheet: ExcelJS.Worksheet, { open = [], isProtected }: SheetPlan): Promise<void> {
@@ -150,19 +185,39 @@ function openRows(parts: Record<string, Uint8Array>, { open = [] }: SheetPlan): 
 
 const SHEET = "xl/worksheets/sheet1.xml";
 
+const pagesOfPlan = (plan: SheetPlan): readonly Box[] => plan.pages ?? [wholeOf(plan)];
+
+function heightOfRow(plan: SheetPlan): (row: number) => number {
+  const titles = new Set(plan.cells.filter(({ kind }) => kind === "title").map(({ row }) => row));
+  return (row) => plan.rowHeights?.[row] ?? (titles.has(row) ? TITLE_HEIGHT : ROW_HEIGHT);
+}
+
+function scaleOfPlan(plan: SheetPlan): number {
+  const heightOf = heightOfRow(plan);
+  const sum = (from: number, count: number, of: (index: number) => number): number =>
+    Array.from({ length: count }, (_, index) => of(from + index)).reduce((total, one) => total + one, 0);
+  const widthOf = (col: number): number =>
+    pointsAcross(col < plan.cols ? (plan.columnWidths[col] ?? COLUMN_WIDTH) : USUAL_WIDTH);
+  const sizes = pagesOfPlan(plan).map(({ row, col, rows, cols }) => ({
+    width: sum(col, cols, widthOf),
+    height: sum(row, rows, heightOf),
+  }));
+  return scaleOf(sizes, plan.paper ?? "A4", true);
+}
+
 function printSetUp(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
   sheet.pageSetup = {
     paperSize: plan.paper === "Letter" ? LETTER : A4,
     orientation: "landscape",
-    fitToPage: true,
-    fitToWidth: 1,
-    fitToHeight: 0,
-    margins: { left: 0.4, right: 0.4, top: 0.5, bottom: 0.6, header: 0.2, footer: 0.3 },
+    scale: scaleOfPlan(plan),
+    margins: MARGINS,
   };
   const made = plan.footer === undefined ? "" : `${plan.footer}  |  `;
   sheet.headerFooter = { oddFooter: `&L&8&F  |  &A&C&8Page &P of &N&R&8${made}Printed &D &T` };
   sheet.views = [{ state: "frozen", ySplit: plan.freezeRows, showGridLines: false }];
 }
+
+const PLAIN_FONT = '<font><sz val="10"/><name val="Arial"/><family val="2"/></font>';
 
 const METADATA =
   '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
@@ -181,17 +236,35 @@ function edit(parts: Record<string, Uint8Array>, path: string, pattern: RegExp |
 
 const wholeOf = ({ rows, cols }: SheetPlan): Box => ({ row: 0, col: 0, rows, cols });
 
+function breaksOf(printing: Printing): string {
+  const written = (attributes: Record<string, string>) =>
+    Object.entries(attributes)
+      .map(([name, value]) => ` ${name}="${value}"`)
+      .join("");
+  return BREAKS.filter((kind) => printing[kind].length > 0)
+    .map((kind) => {
+      const count = String(printing[kind].length);
+      const breaks = printing[kind].map((at) => `<brk${written(breakAttributes(kind, at))}/>`);
+      return `<${kind}${written({ count, manualBreakCount: count })}>${breaks.join("")}</${kind}>`;
+    })
+    .join("");
+}
+
 /** What exceljs cannot write: names that belong to the sheet, several printed pages, and the mark of dynamic arrays. */
 function complete(parts: Record<string, Uint8Array>, plan: SheetPlan): void {
   const sheet = `'${plan.name.replaceAll("'", "''")}'`;
   const reference = (box: Box) => `${sheet}!${boxAddress(box)}`;
-  const printed: [string, string] = ["_xlnm.Print_Area", (plan.pages ?? [wholeOf(plan)]).map(reference).join(",")];
+  const printing = printingOf(pagesOfPlan(plan));
+  const printed: [string, string] = ["_xlnm.Print_Area", printing.areas.map(reference).join(",")];
   const local = Object.entries(plan.names).map(([name, box]): [string, string] => [name, reference(box)]);
   const names = [printed, ...local]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([name, target]) => `<definedName name="${name}" localSheetId="0">${target}</definedName>`);
   edit(parts, "xl/workbook.xml", "</sheets>", `</sheets><definedNames>${names.join("")}</definedNames>`);
+  edit(parts, SHEET, "</headerFooter>", `</headerFooter>${breaksOf(printing)}`);
   edit(parts, SHEET, /(<c r="[A-Z]+\d+"[^>]*?)(><f t="array")/g, '$1 cm="1"$2');
+  // Widths of columns are in digits of the workbook's font; exceljs writes one that not every machine has.
+  edit(parts, "xl/styles.xml", /<font>(?:(?!<\/font>).)*Calibri(?:(?!<\/font>).)*<\/font>/, PLAIN_FONT);
   parts["xl/metadata.xml"] = strToU8(METADATA);
   edit(
     parts,
@@ -213,10 +286,11 @@ export async function toXlsx(plan: SheetPlan): Promise<Uint8Array> {
   workbook.creator = "Clayledger";
   workbook.created = FIXED_DATE;
   workbook.modified = FIXED_DATE;
-  const sheet = workbook.addWorksheet(plan.name);
+  workbook.views = [{ x: 0, y: 0, width: 20_000, height: 15_000, firstSheet: 0, activeTab: 0, visibility: "visible" }];
+  const sheet = workbook.addWorksheet(plan.name, { properties: { defaultRowHeight: ROW_HEIGHT } });
   for (let col = 0; col < plan.cols; col++) {
     const column = sheet.getColumn(col + 1);
-    column.width = plan.columnWidths[col] ?? 9;
+    column.width = plan.columnWidths[col] ?? COLUMN_WIDTH;
     column.font = STYLES.label.font as ExcelJS.Font;
   }
   writeCells(sheet, plan);
@@ -226,7 +300,10 @@ export async function toXlsx(plan: SheetPlan): Promise<Uint8Array> {
   const parts = unzipSync(new Uint8Array(await workbook.xlsx.writeBuffer()));
   complete(parts, plan);
   openRows(parts, plan);
-  const ordered = Object.entries(parts).sort(([a], [b]) => (a < b ? -1 : 1));
+  // exceljs packs the folders too, which are no parts.
+  const ordered = Object.entries(parts)
+    .filter(([path]) => !path.endsWith("/"))
+    .sort(([a], [b]) => (a < b ? -1 : 1));
   const dated: Zippable = Object.fromEntries(
     ordered.map(([path, bytes]) => [path, [bytes, { mtime: new Date(2000, 0, 1) }]]),
   );

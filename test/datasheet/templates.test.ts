@@ -3,11 +3,12 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import ExcelJS from "exceljs";
 import { strFromU8, unzipSync } from "fflate";
-import { boxAddress, cellAddress } from "../../src/datasheet/address";
+import { boxAddress, boxOf, cellAddress } from "../../src/datasheet/address";
 import { blankSheet, type System } from "../../src/datasheet";
 import { templateBytes, TEMPLATES } from "../../src/datasheet/templates";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../../src/datasheet/versions";
 import { storedFormula } from "../../src/datasheet/xlsx";
+import { pagesOf } from "../../src/workbook/pages";
 
 const committed = (system: System) => readFileSync(path.join(__dirname, "../../templates", TEMPLATES[system]));
 
@@ -59,7 +60,6 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
     for (const [name, box] of Object.entries(plan.names))
       expect([name, names.get(name)]).toEqual([name, `'${plan.name}'!${boxAddress(box)}`]);
     expect(names.size).toBe(Object.keys(plan.names).length + 1);
-    expect(names.get("_xlnm.Print_Area")?.split(",")).toHaveLength(11);
   });
 
   test("marks formulas of the add-in as dynamic arrays, with the metadata that the mark needs", () => {
@@ -88,9 +88,22 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
     expect(shown("preconsolidation_stress") || "").toBe("");
   });
 
-  test("prints on its own paper, one page wide, with file, page numbers and versions", () => {
+  test("prints the plan's pages on its own paper, with file, page numbers and versions", () => {
+    const area = /<definedName name="_xlnm.Print_Area"[^>]*>([^<]*)</.exec(part("xl/workbook.xml"))![1];
+    // VBA takes 255 characters for a print area.
+    expect(area.length).toBeLessThan(255);
+    const breaks = (kind: string): number[] => {
+      const list = new RegExp(`<${kind} .*?</${kind}>`).exec(part("xl/worksheets/sheet1.xml"))![0];
+      return [...list.matchAll(/<brk id="(\d+)"/g)].map(([, at]) => Number(at));
+    };
+    const areas = area.split(",").map((one) => boxOf(one.split("!")[1])!);
+    const pages = pagesOf({ areas, rowBreaks: breaks("rowBreaks"), colBreaks: breaks("colBreaks") });
+    expect(pages).toEqual(plan.pages);
     const paperSize = system === "SI" ? 9 : 1;
-    expect(sheet.pageSetup).toMatchObject({ paperSize, orientation: "landscape", fitToWidth: 1, fitToHeight: 0 });
+    expect(sheet.pageSetup).toMatchObject({ paperSize, orientation: "landscape" });
+    expect(part("xl/worksheets/sheet1.xml")).not.toContain("fitToPage");
+    expect(sheet.pageSetup.scale).toBeGreaterThan(80);
+    expect(sheet.pageSetup.scale).toBeLessThanOrEqual(100);
     for (const part_ of ["&F", "Page &P of &N", `Data sheet ${TEMPLATE_VERSION}, Clayledger ${ADD_IN_VERSION}`])
       expect(sheet.headerFooter.oddFooter).toContain(part_);
   });
@@ -116,6 +129,19 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
         index,
         open.has(index) || sheet.getCell(cellAddress(index, plan.names.readings_24.col)).protection?.locked === false,
       ]).toEqual([index, true]);
+  });
+
+  test("takes the days of this trade where a date belongs, from 1990-01-01 to 2099-12-31", () => {
+    const dates = (plan.entries ?? []).filter(({ kind }) => kind === "date");
+    expect(dates.length).toBeGreaterThan(5);
+    for (const { box } of dates)
+      for (const row of [box.row, box.row + box.rows - 1]) {
+        const { type, operator = "between", formulae } = sheet.getCell(cellAddress(row, box.col)).dataValidation;
+        expect({ type, operator, formulae }).toEqual({
+          ...{ type: "date", operator: "between" },
+          formulae: [new Date(Date.UTC(1990, 0, 1)), new Date(Date.UTC(2099, 11, 31))],
+        });
+      }
   });
 
   test("refuses what is no number where one belongs, and says what is wanted", () => {

@@ -1,6 +1,20 @@
 /** How a sheet is printed, in an .xlsx file: a name of the sheet for its pages, paper and footer in the sheet's own part. */
 import { helpers } from "@odoo/o-spreadsheet";
+import {
+  breakAttributes,
+  BREAKS,
+  MARGINS,
+  pagesOf,
+  pointsAcross,
+  printingOf,
+  scaleOf,
+  USUAL_WIDTH,
+  type Breaks,
+  type Size,
+} from "../../pages";
+import type { Box } from "../../port";
 import type { PrintLayout } from "../print";
+import { toBox, toZone } from "../zones";
 import type { Parts } from "./parts";
 import { all, append, first } from "./xml";
 
@@ -12,44 +26,78 @@ const PAPERS = { A4: "9", Letter: "1" } as const;
 /** Parts of a sheet that stand behind its page set-up. */
 const BEHIND = ["drawing", "legacyDrawing", "tableParts"];
 
+/** Points of a row on paper where the sheet says nothing of it: the engine's own are higher, and pages would run over. */
+const ROW_HEIGHT = 13.5;
+
+/** The size of printed pages by the sheet's own columns and rows. */
+function sizesOf(document: Document, pages: readonly Box[]): Size[] {
+  const widths = new Map<number, number>();
+  for (const column of all(document, "col"))
+    for (let col = Number(column.getAttribute("min")); col <= Number(column.getAttribute("max")); col++)
+      widths.set(col - 1, column.getAttribute("hidden") === "1" ? 0 : Number(column.getAttribute("width")));
+  const heights = new Map(
+    all(document, "row").map((row) => [
+      Number(row.getAttribute("r")) - 1,
+      row.getAttribute("hidden") === "1" ? 0 : Number(row.getAttribute("ht") ?? ROW_HEIGHT),
+    ]),
+  );
+  const sum = (from: number, count: number, of: (index: number) => number): number => {
+    let total = 0;
+    for (let index = from; index < from + count; index++) total += of(index);
+    return total;
+  };
+  return pages.map(({ row, col, rows, cols }) => ({
+    width: sum(col, cols, (index) => pointsAcross(widths.get(index) ?? USUAL_WIDTH)),
+    height: sum(row, rows, (index) => heights.get(index) ?? ROW_HEIGHT),
+  }));
+}
+
 /** Puts a sheet's printing into the file's parts; `sheet` counts from 0. Its pages are named with the workbook's names. */
 export function addPrint(parts: Parts, sheet: number, layout: PrintLayout | undefined): void {
   if (!layout) return;
   const path = `xl/worksheets/sheet${sheet}.xml`;
   const document = parts.document(path);
   const root = document.documentElement;
-  for (const name of ["pageMargins", "pageSetup", "headerFooter", "sheetPr"])
-    all(document, name).forEach((old) => old.remove());
-  // Rows on paper are as high as Excel's own, or pages would run over; the engine's are higher.
-  first(document, "sheetFormatPr")?.setAttribute("defaultRowHeight", "13.5");
-  const properties = append(root, "sheetPr", {});
-  append(properties, "pageSetUpPr", { fitToPage: "1" });
-  root.prepend(properties);
+  for (const name of ["pageMargins", "pageSetup", "headerFooter"]) all(document, name).forEach((old) => old.remove());
+  first(document, "sheetFormatPr")?.setAttribute("defaultRowHeight", String(ROW_HEIGHT));
+  const pages = layout.pages.map(toBox);
+  const printing = printingOf(pages);
+  const margins = Object.entries(MARGINS).map(([side, inches]): [string, string] => [side, String(inches)]);
   const made = [
-    append(root, "pageMargins", { left: "0.4", right: "0.4", top: "0.5", bottom: "0.6", header: "0.2", footer: "0.3" }),
+    append(root, "pageMargins", Object.fromEntries(margins)),
     append(root, "pageSetup", {
       paperSize: PAPERS[layout.paper],
+      scale: String(scaleOf(sizesOf(document, pages), layout.paper, layout.landscape)),
       orientation: layout.landscape ? "landscape" : "portrait",
-      fitToWidth: "1",
-      fitToHeight: "0",
     }),
-    append(root, "headerFooter", {}),
+    append(root, "headerFooter"),
   ];
   append(made[2], "oddFooter", {}, layout.footer);
+  for (const kind of BREAKS) {
+    if (printing[kind].length === 0) continue;
+    const count = String(printing[kind].length);
+    const list = append(root, kind, { count, manualBreakCount: count });
+    for (const at of printing[kind]) append(list, "brk", breakAttributes(kind, at));
+    made.push(list);
+  }
   const behind = [...root.children].find(({ localName }) => BEHIND.includes(localName));
   if (behind) for (const element of made) behind.before(element);
 }
 
-/** A sheet's printing, from its own part and the reference of its pages ("Sheet!$A$1:$P$45,Sheet!$A$46:$P$72"). */
+/** A sheet's printing, from its own part and the reference of its areas ("Sheet!$A$1:$P$72,Sheet!$Q$46:$AF$72"). */
 export function readPrint(document: Document, area: string | undefined): PrintLayout | undefined {
   if (area === undefined) return undefined;
   const setup = first(document, "pageSetup");
-  const pages = [...area.matchAll(/!\$?([A-Z]+)\$?(\d+):\$?([A-Z]+)\$?(\d+)/g)].map(([, left, top, right, bottom]) =>
-    helpers.toZone(`${left}${top}:${right}${bottom}`),
+  const areas = [...area.matchAll(/!\$?([A-Z]+)\$?(\d+):\$?([A-Z]+)\$?(\d+)/g)].map(([, left, top, right, bottom]) =>
+    toBox(helpers.toZone(`${left}${top}:${right}${bottom}`)),
   );
-  if (pages.length === 0) return undefined;
+  if (areas.length === 0) return undefined;
+  const breaks = (kind: Breaks): number[] => {
+    const list = first(document, kind);
+    return list ? all(list, "brk").map((one) => Number(one.getAttribute("id"))) : [];
+  };
   return {
-    pages,
+    pages: pagesOf({ areas, rowBreaks: breaks("rowBreaks"), colBreaks: breaks("colBreaks") }).map(toZone),
     paper: setup?.getAttribute("paperSize") === PAPERS.Letter ? "Letter" : "A4",
     landscape: setup?.getAttribute("orientation") === "landscape",
     footer: first(document, "oddFooter")?.textContent ?? "",
