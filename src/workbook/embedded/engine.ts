@@ -5,6 +5,7 @@ import "./chart";
 import "./notes";
 import "./print";
 import { whileLifted } from "./protection";
+import { heldText } from "./xlsx/escapes";
 
 export { EvaluationError, Model };
 
@@ -51,9 +52,19 @@ class BlanksPlugin extends UIPlugin {
 /** The error codes of Excel that the engine would otherwise take for plain text. */
 const EXCEL_ERRORS = ["#VALUE!", "#REF!", "#NUM!", "#NULL!", "#BUSY!"];
 
+/** Texts of an .xlsx file with the characters that XML cannot hold, which the engine would leave out. */
+class TextsPlugin extends UIPlugin {
+  override exportForExcel(data: any): void {
+    for (const { cells } of data.sheets)
+      for (const [xc, content] of Object.entries<string>(cells))
+        if (content && !content.startsWith("=")) cells[xc] = heldText(content);
+  }
+}
+
 for (const code of EXCEL_ERRORS) registries.errorTypes.add(code);
 registries.featurePluginRegistry.add("clayledger_batch", BatchPlugin as never);
 registries.featurePluginRegistry.add("clayledger_blanks", BlanksPlugin as never);
+registries.featurePluginRegistry.add("clayledger_texts", TextsPlugin as never);
 
 /** Carries out the commands as one step, protected cells too. Gives the refusals: none when all went well. */
 export function runBatch(model: Model, commands: readonly Command[]): string[] {

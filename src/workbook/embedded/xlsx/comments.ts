@@ -1,6 +1,7 @@
 /** Notes as the comments of an .xlsx file: the words in one part, the boxes that Excel shows them in in another. */
 import type { Note } from "../notes";
 import { noteCell } from "../notes";
+import { heldText, plainText } from "./escapes";
 import type { Parts } from "./parts";
 import { all, append, first, parseXml, writeXml } from "./xml";
 
@@ -32,7 +33,7 @@ function noteWords(notes: readonly Note[]): string {
   const list = first(document, "commentList")!;
   for (const note of notes) {
     const text = append(append(list, "comment", { ref: noteCell(note), authorId: "0" }), "text");
-    append(append(text, "r"), "t", {}, note.text);
+    append(append(text, "r"), "t", {}, heldText(note.text));
   }
   return writeXml(document);
 }
@@ -73,7 +74,7 @@ export const readComments = (document: Document): Note[] =>
       col: [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1,
       row: Number(row) - 1,
       text: all(comment, "t")
-        .map((run) => run.textContent)
+        .map((run) => plainText(run.textContent))
         .join(""),
     };
   });

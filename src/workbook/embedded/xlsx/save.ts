@@ -1,19 +1,21 @@
 /** A workbook as an .xlsx file: the engine's own export, with what it leaves out or gets wrong put right. */
 import { helpers } from "@odoo/o-spreadsheet";
 import { strToU8, zipSync } from "fflate";
-import { quoted } from "../../../datasheet/address";
+import { boxAddress, quoted } from "../../../datasheet/address";
 import { localName } from "../../names";
+import { printingOf } from "../../pages";
 import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../formats";
 import type { Model } from "../engine";
 import { noteGetters } from "../notes";
 import type { Rename } from "../names";
 import type { OpenWorkbook } from "../workbook";
-import { addressOf, type Zone } from "../zones";
+import { addressOf, toBox, toZone, type Zone } from "../zones";
 import { printOf } from "../print";
 import { protectionOf } from "../protection";
 import { addCharts } from "./charts";
 import { addComments } from "./comments";
+import { heldText } from "./escapes";
 import { toFileFormula } from "./formula";
 import { addPrint, PRINT_AREA } from "./print";
 import { addProtection } from "./protection";
@@ -36,7 +38,7 @@ const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
   "#BUSY!": "#N/A",
 };
 
-const fixed = (col: number, row: number): string => `$${helpers.numberToLetters(col)}$${row + 1}`;
+const fixed = (sheet: string, zone: Zone): string => `${quoted(sheet)}!${boxAddress(toBox(zone))}`;
 
 /** The workbook's names, and for a formula of a sheet what each engine name is called in the file. */
 function fileNames({ model, localNames }: OpenWorkbook) {
@@ -47,21 +49,17 @@ function fileNames({ model, localNames }: OpenWorkbook) {
     for (const [local, called] of names) localOf.set(called.toLowerCase(), { sheetId, local: localName(local) });
 
   const names: FileName[] = getters.getNamedRanges().map(({ name, range }) => {
-    const { left, right, top, bottom } = range.zone;
     const local = localOf.get(name.toLowerCase());
     const isLocal = local?.sheetId === range.sheetId;
     return {
       name: isLocal ? local.local : name,
       sheetIndex: isLocal ? sheetIds.indexOf(range.sheetId) : undefined,
-      range: `${quoted(getters.getSheetName(range.sheetId))}!${fixed(left, top)}:${fixed(right, bottom)}`,
+      range: fixed(getters.getSheetName(range.sheetId), range.zone),
     };
   });
   sheetIds.forEach((sheetId, sheetIndex) => {
-    const zones = printOf(model, sheetId)?.pages ?? [];
-    const sheet = quoted(getters.getSheetName(sheetId));
-    const range = zones
-      .map(({ left, right, top, bottom }) => `${sheet}!${fixed(left, top)}:${fixed(right, bottom)}`)
-      .join(",");
+    const { areas } = printingOf((printOf(model, sheetId)?.pages ?? []).map(toBox));
+    const range = areas.map((area) => fixed(getters.getSheetName(sheetId), toZone(area))).join(",");
     if (range) names.push({ name: PRINT_AREA, sheetIndex, range });
   });
   const renameOn = (sheetId: string) => (name: string) => {
@@ -84,7 +82,24 @@ function addNames(document: Document, names: readonly FileName[]): void {
     );
 }
 
+/** The engine writes colours without their opacity, of which the schema wants two digits more. */
+function patchColours(document: Document): void {
+  for (const name of ["color", "fgColor", "bgColor", "tabColor"])
+    for (const colour of all(document, name)) {
+      const rgb = colour.getAttribute("rgb");
+      if (rgb?.length === 6) colour.setAttribute("rgb", `FF${rgb}`);
+    }
+}
+
+/** The view that every sheet says it is shown in, which the engine leaves out, with the sheet in front. */
+function addView(document: Document, activeTab: number): void {
+  const views = append(document.documentElement, "bookViews");
+  append(views, "workbookView", { activeTab: String(activeTab) });
+  first(document, "sheets")!.before(views);
+}
+
 function patchStyles(document: Document): void {
+  patchColours(document);
   for (const format of all(document, "numFmt"))
     format.setAttribute("formatCode", toExcelFormat(format.getAttribute("formatCode") ?? ""));
   const formats = first(document, "numFmts");
@@ -111,8 +126,15 @@ function spillOf({ getters }: Model, position: { sheetId: string; col: number; r
   return { left: col, right, top: row, bottom };
 }
 
+/** Excel lets no array stand in merged cells: what stands there gives one value. */
+function withoutArray(cell: Element, formula: Element): void {
+  cell.removeAttribute("cm");
+  for (const mark of ["t", "ref"]) formula.removeAttribute(mark);
+}
+
 function patchSheet(document: Document, sheetId: string, workbook: OpenWorkbook, rename: Rename): void {
   const { getters } = workbook.model;
+  patchColours(document);
   const cells = new Map(all(document, "c").map((cell) => [cell.getAttribute("r")!, cell]));
 
   const setValue = (cell: Element, value: unknown) => {
@@ -121,20 +143,26 @@ function patchSheet(document: Document, sheetId: string, workbook: OpenWorkbook,
     cell.setAttribute("t", type);
     all(cell, "v").forEach((old) => old.remove());
     const shown = isError ? (ERRORS_IN_FILE[value] ?? value) : typeof value === "boolean" ? Number(value) : value;
-    append(cell, "v", {}, String(shown ?? ""));
+    append(cell, "v", {}, heldText(String(shown ?? "")));
   };
 
   for (const { id, isFormula } of Object.values(getters.getCells(sheetId))) {
-    if (!isFormula) continue;
     const position = getters.getCellPosition(id);
-    const xc = helpers.toXC(position.col, position.row);
-    const cell = cells.get(xc);
+    const cell = cells.get(helpers.toXC(position.col, position.row));
     if (!cell) continue;
+    const { type, value } = getters.getEvaluatedCell(position);
+    // A constant that is an error, which the engine would write as a text.
+    if (!isFormula && type === "error") setValue(cell, value);
+    if (!isFormula) continue;
     const content = getters.getCellText(position, { showFormula: true }).slice(1);
     const exported = first(cell, "f");
     const formula = exported ?? append(cell, "f");
     formula.textContent = toFileFormula(content, exported?.textContent, rename);
-    setValue(cell, getters.getEvaluatedCell(position).value);
+    setValue(cell, value);
+    if (getters.isInMerge(position)) {
+      withoutArray(cell, formula);
+      continue;
+    }
 
     // The engine leaves the cells that an answer spills into without values.
     const spill = spillOf(workbook.model, position);
@@ -163,10 +191,12 @@ export async function saveXlsx(workbook: OpenWorkbook): Promise<Uint8Array<Array
     else texts.push([file.path, file.content]);
 
   const parts = new Parts(texts);
+  const sheetIds = model.getters.getSheetIds();
+  addView(parts.document("xl/workbook.xml"), sheetIds.indexOf(model.getters.getActiveSheetId()));
   addNames(parts.document("xl/workbook.xml"), names);
   patchStyles(parts.document("xl/styles.xml"));
   patchStrings(parts.document("xl/sharedStrings.xml"));
-  model.getters.getSheetIds().forEach((sheetId, index) => {
+  sheetIds.forEach((sheetId, index) => {
     patchSheet(parts.document(`xl/worksheets/sheet${index}.xml`), sheetId, workbook, renameOn(sheetId));
     addComments(parts, index, noteGetters(model).getNotes(sheetId));
     addProtection(parts, index, protectionOf(model, sheetId));
