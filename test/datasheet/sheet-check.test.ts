@@ -194,51 +194,65 @@ describe("bad input", () => {
 });
 
 describe("an older template", () => {
-  test("of version 2, filled with the demonstration, gives the same results, and what is new is news", async () => {
+  /** As `npm run templates` wrote it when its version was the latest. */
+  const insertOld = async (version: number) => {
     const port = new EmbeddedPort(newWorkbook());
-    const file = readFileSync(path.join(__dirname, "clayledger-si-version-2.xlsx"));
-    const [old] = (await port.insertFile(file)).sheets;
-    const { version, findings } = await check(port, old);
-    expect(version).toBe(2);
-    expect(findings).toEqual(
-      NEWS[0].sentences.map((sentence) => ({ weight: "news", sentence: `Since data sheet 3: ${sentence}` })),
-    );
-    const { readings, cells, columns } = demoTest("SI");
-    // The demonstration has a notice in a cell that is no input.
-    await port.protect(old, false);
-    await port.fillNames(old, {
-      ...Object.fromEntries(Object.entries(cells).map(([name, value]) => [name, [value]])),
-      ...Object.fromEntries(Object.entries(columns).map(([name, list]) => [name, list.map((value) => value ?? null)])),
-      ...Object.fromEntries(readings.map((list, index) => [`readings_${String(index + 1).padStart(2, "0")}`, list])),
-    });
-    const now = await open();
-    const [before, after] = [
-      readRecord(await port.readNames(old, CHECKED_NAMES)),
-      readRecord(await now.port.readNames(now.sheet, CHECKED_NAMES)),
-    ];
-    expect(before.faults).toEqual([]);
-    expect([...before.missing].sort()).toEqual([...NEWS[0].names].sort());
-    expect(before.results).toEqual(after.results);
-    expect(before.loads.map(({ results }) => results)).toEqual(after.loads.map(({ results }) => results));
-    expect([before.picks, before.overrides]).toEqual([[], []]);
-    expect(methodOfLoad(before, 6)).toBe("log time");
-  });
+    const file = readFileSync(path.join(__dirname, `clayledger-si-version-${version}.xlsx`));
+    return { port, old: (await port.insertFile(file)).sheets[0] };
+  };
+
+  test.each([2, 3])(
+    "of version %p, filled with the demonstration, gives the same results, and what is new is news",
+    async (of) => {
+      const { port, old } = await insertOld(of);
+      const { version, findings } = await check(port, old);
+      const news = NEWS.filter((one) => one.version > of);
+      expect(version).toBe(of);
+      expect(findings).toEqual(
+        news.flatMap((one) =>
+          one.sentences.map((sentence) => ({
+            weight: "news",
+            sentence: `Since data sheet ${one.version}: ${sentence}`,
+          })),
+        ),
+      );
+      const { readings, cells, columns } = demoTest("SI");
+      // The demonstration has a notice in a cell that is no input.
+      await port.protect(old, false);
+      await port.fillNames(old, {
+        ...Object.fromEntries(Object.entries(cells).map(([name, value]) => [name, [value]])),
+        ...Object.fromEntries(
+          Object.entries(columns).map(([name, list]) => [name, list.map((value) => value ?? null)]),
+        ),
+        ...Object.fromEntries(readings.map((list, index) => [`readings_${String(index + 1).padStart(2, "0")}`, list])),
+      });
+      const now = await open();
+      const [before, after] = [
+        readRecord(await port.readNames(old, CHECKED_NAMES)),
+        readRecord(await now.port.readNames(now.sheet, CHECKED_NAMES)),
+      ];
+      expect(before.faults).toEqual([]);
+      expect([...before.missing].sort()).toEqual(news.flatMap(({ names }) => names).sort());
+      expect(before.results).toEqual(after.results);
+      expect(before.loads.map(({ results }) => results)).toEqual(after.loads.map(({ results }) => results));
+      expect([before.picks, before.overrides]).toEqual([[], []]);
+      expect(methodOfLoad(before, 6)).toBe("log time");
+    },
+  );
 
   test("still reads, and what is new is news, not a fault", async () => {
-    const file = readFileSync(path.join(__dirname, "clayledger-si-version-1.xlsx"));
-    const port = new EmbeddedPort(newWorkbook());
-    const { sheets } = await port.insertFile(file);
-    const { version, findings } = await check(port, sheets[0]);
+    const { port, old } = await insertOld(1);
+    const { version, findings } = await check(port, old);
     expect(version).toBe(1);
     expect(new Set(findings.map(({ weight }) => weight))).toEqual(new Set(["news"]));
     expect(findings).toHaveLength(NEWS.flatMap(({ sentences }) => sentences).length);
-    await port.fillNames(sheets[0], {
+    await port.fillNames(old, {
       diameter: [63.5],
       ring_mass: [74.36],
       ring_and_dry: [180.1],
       specific_gravity: [2.7],
     });
-    const record = readRecord(await port.readNames(sheets[0], CHECKED_NAMES));
+    const record = readRecord(await port.readNames(old, CHECKED_NAMES));
     expect(record.numbers.diameter).toBe(63.5);
     expect(record.results.dry_mass).toBeCloseTo(105.74, 9);
     expect(record.words.depth_unit).toBe("m");

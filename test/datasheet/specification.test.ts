@@ -106,6 +106,18 @@ describe.each(plans)("%s", (_, plan) => {
     }
   });
 
+  test("no cell has two rules of entry, of choices or of numbers and dates", () => {
+    const ruled = new Set(plan.cells.flatMap(({ row, col, choices }) => (choices ? [cellAddress(row, col)] : [])));
+    for (const { box } of plan.entries ?? [])
+      for (let row = box.row; row < box.row + box.rows; row++)
+        for (let col = box.col; col < box.col + box.cols; col++) {
+          const place = cellAddress(row, col);
+          expect([place, ruled.has(place)]).toEqual([place, false]);
+          ruled.add(place);
+        }
+    expect(ruled.size).toBeGreaterThan(100);
+  });
+
   test("spilled rows have free cells to the right", () => {
     const cells = at(plan);
     const { log_d0, time_remark } = plan.names;
