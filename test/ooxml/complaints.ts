@@ -1,0 +1,49 @@
+/** All that the schemas, the rules of packages and Excel's own rules say against an .xlsx file; nothing of a sound one. */
+import { execFileSync } from "node:child_process";
+import path from "node:path";
+import { EXCEL_RULES } from "./excel-rules";
+import { Package } from "./package";
+import { PACKAGE_RULES, type Rule } from "./package-rules";
+
+/** The schema of a part by its content type. A drawing of notes (VML) and core properties have none here. */
+const SCHEMAS: readonly (readonly [RegExp, string])[] = [
+  [/spreadsheetml\.(sheet\.main|worksheet|styles|sharedStrings|sheetMetadata|comments|table)\+xml$/, "sml.xsd"],
+  [/officedocument\.drawing\+xml$/, "dml-spreadsheetDrawing.xsd"],
+  [/drawingml\.chart\+xml$/, "dml-chart.xsd"],
+  [/theme\+xml$/, "dml-main.xsd"],
+  [/extended-properties\+xml$/, "shared-documentPropertiesExtended.xsd"],
+  [/relationships\+xml$/, "opc-relationships.xsd"],
+];
+const WITHOUT_SCHEMA = /vmlDrawing$|core-properties\+xml$|^image\//;
+
+export const RULES: Readonly<Record<string, Rule>> = { ...PACKAGE_RULES, ...EXCEL_RULES };
+
+interface Job {
+  readonly path: string;
+  readonly schema: string;
+  readonly text: string;
+}
+
+/** What the schemas say of each part. */
+export function schemaComplaints(file: Package): string[] {
+  const said: string[] = [];
+  const jobs = file.paths.flatMap((at): Job[] => {
+    const type = at === "[Content_Types].xml" ? "" : (file.typeOf(at) ?? "none");
+    const schema = type === "" ? "opc-contentTypes.xsd" : SCHEMAS.find(([pattern]) => pattern.test(type))?.[1];
+    if (!schema && !WITHOUT_SCHEMA.test(type)) said.push(`${at} is of type ${type}, for which there is no schema`);
+    return schema ? [{ path: at, schema, text: file.text(at) }] : [];
+  });
+  const answers: string[][] = JSON.parse(
+    execFileSync(process.execPath, [path.join(__dirname, "validate.mjs")], {
+      input: JSON.stringify(jobs),
+      encoding: "utf8",
+      maxBuffer: 1e9,
+    }),
+  );
+  return [...said, ...answers.flatMap((list, index) => list.map((one) => `${jobs[index].path}: ${one}`))];
+}
+
+export function complaintsOf(bytes: Uint8Array): string[] {
+  const file = new Package(bytes);
+  return [...schemaComplaints(file), ...Object.values(RULES).flatMap((rule) => rule(file))];
+}

@@ -1,0 +1,86 @@
+/** Workbooks as a person saves them from the page of `npm start`, made with the page's own engine. */
+import { calculationBook, bookSheet } from "../../../src/checks/book";
+import { answersSheet } from "../../../src/checks/answers-sheet";
+import { comparisonSheet } from "../../../src/checks/comparison";
+import { limitsSheet } from "../../../src/checks/limits";
+import { blankSheet, demoSheet } from "../../../src/datasheet";
+import type { FileRecord } from "../../../src/datasheet/logger/file-sheet";
+import { chartsSheet, everyLoad, seriesOf } from "../../../src/report/series";
+import type { Outcome } from "../../../src/reduction/outcome";
+import { openXlsx, saveXlsx, type EmbeddedPort } from "../../../src/workbook/embedded";
+import { writeReadings } from "../../../src/pane/write-readings";
+import { emptyWorkbook, reported, sourceOf } from "../../report/report-in-engine";
+import { foreignFile } from "./foreign-file";
+
+export const saved = (port: EmbeddedPort): Promise<Uint8Array> => saveXlsx(port.workbook);
+
+const must = <T>(outcome: Outcome<T>): T => {
+  if (!outcome.ok) throw new Error(outcome.reason);
+  return outcome.value;
+};
+
+/** Lines of a logger's file, with what a spreadsheet would rather read as something else. */
+export const LINES = [
+  "time;reading",
+  "0,1;1250",
+  "=1+1",
+  "'007",
+  "007",
+  "1/2",
+  "TRUE",
+  "#N/A",
+  "  two spaces in front & behind  ",
+  'a <tag> & "quotes"',
+  "_x0041_ is no escape",
+  "a tab\tand a bell\u0007",
+];
+
+const record = (dataSheet: string): FileRecord => ({
+  ...{ dataSheet, file: "frame-3.csv", sha256: "ab".repeat(32), hashOf: "the 120 bytes of the file" },
+  ...{ encoding: "UTF-8", apparatus: "Frame 3", layoutWords: [["Time", "column A, minutes"]] },
+  layout: {
+    ...{ delimiter: ";", decimal: ",", firstLine: 2, time: 0, timeForm: "min", date: null, dateOrder: "ymd" },
+    ...{ timesRun: "load", reading: 1, readingUnit: "div", sense: "rise", load: null, loadKind: "stress" },
+    ...{ loadUnit: "", lever: 1, noReading: [] },
+  } as unknown as FileRecord["layout"],
+  loads: [{ load: 1, fromLine: 2, toLine: 2, rows: 1, kept: 1 }],
+  remarks: [[12, "NAN: no number, left out"]],
+  lines: LINES.length,
+});
+
+/** What the files are, and how each is made. */
+export const PAGE_FILES: Readonly<Record<string, () => Promise<Uint8Array>>> = {
+  "blank sheets": async () => {
+    const port = await emptyWorkbook();
+    await port.insertSheet(blankSheet("SI"));
+    await port.insertSheet(blankSheet("US", { loads: 2 }));
+    return saved(port);
+  },
+  "the demonstration with charts, the calculation book and the tables of the checks": async () => {
+    const port = await emptyWorkbook();
+    const sheet = await port.insertSheet(demoSheet("SI"));
+    const { names, values, record: test } = await sourceOf(port, sheet);
+    const data = { sheet, names, values };
+    await port.insertSheet(chartsSheet("Charts", must(everyLoad(data, "log time"))));
+    await port.insertSheet(
+      chartsSheet("Compression", [must(seriesOf(data, { plot: "compression", value: "e", method: "casagrande" }))]),
+    );
+    await port.insertSheet(bookSheet(sheet, calculationBook(test, values), names));
+    for (const plan of [comparisonSheet(), limitsSheet(), answersSheet()]) await port.insertSheet(plan);
+    return saved(port);
+  },
+  "the report": async () => saved((await reported(demoSheet("US"), { paper: "Letter" })).port),
+  "kept lines of a logger": async () => {
+    const port = await emptyWorkbook();
+    const dataSheet = await port.insertSheet(blankSheet("SI", { loads: 1 }));
+    const job = { dataSheet, columns: {}, blank: [], record: record(dataSheet), lines: LINES, keptAll: "all lines" };
+    await writeReadings(port, job, undefined, () => undefined, new AbortController().signal);
+    return saved(port);
+  },
+  "a file of others, inserted": async () => {
+    const port = await emptyWorkbook();
+    await port.insertFile(await foreignFile());
+    return saved(port);
+  },
+  "a file of others, opened": async () => saveXlsx(openXlsx(await foreignFile()).workbook),
+};
