@@ -21,6 +21,7 @@ import { OWN, tableSheet } from "./table-sheet";
 import { labelOf, unitOn } from "./comparison";
 import { formatOf } from "../datasheet/measures";
 import { boxAddress } from "../datasheet/address";
+import { rulesOf } from "../datasheet/versions";
 import type { SheetName, SheetPlan } from "../workbook/port";
 
 export interface Entry {
@@ -250,6 +251,12 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
     line("difference", [cell("void_ratio_final_by_water"), cell("void_ratio_final")], ", shown to three decimals"),
   water_content_difference: ({ cell, line }) =>
     line("difference", [cell("water_content_trimmings"), cell("water_content_initial")], ", shown to 0.1 %"),
+  apparatus_deflection_seating: (sheet) => {
+    const stress = sheet.cell("seating_stress");
+    return stress
+      ? ofTable(sheet, stress, "apparatus_loading")
+      : { text: "the zero reading was taken without load", result: 0 };
+  },
   inundation_stress: ({ record }) => {
     const load = record.loads.find(({ inundated }) => inundated);
     return load && { text: `the stress of load ${load.number}, which is marked`, result: undefined };
@@ -342,9 +349,41 @@ const chosenD100 = (sheet: LoadSheet): Cell =>
   sheet.cell(methodOf(sheet) === "root time" ? "root_d100" : "log_d100", sheet.row);
 
 const coefficient =
-  (id: string, time: string) =>
+  (id: string, time: string, height: string) =>
   (sheet: LoadSheet): Line =>
-    sheet.line(id, [sheet.cell(time, sheet.row), sheet.cell("height_middle", sheet.row), faces(sheet)]);
+    sheet.line(id, [sheet.cell(time, sheet.row), sheet.cell(height, sheet.row), faces(sheet)]);
+
+/** The height at a reading of the load, compression and deflection counted from the zero reading. */
+const heightAt = (sheet: LoadSheet, reading: Cell, after: string): Line => {
+  const { cell, row, line } = sheet;
+  const seen = [
+    cell("initial_height"),
+    reading,
+    cell("zero_reading"),
+    factor(sheet),
+    cell("apparatus_deflection", row),
+  ];
+  return line("height_at_reading", seen, after);
+};
+
+/** What the table has at a stress, on one of its columns; none beyond the table. */
+function ofTable(
+  { record, cell, values, line }: Sheet,
+  stress: Cell,
+  column: "apparatus_loading" | "apparatus_unloading",
+): Line {
+  const rows = record.deflections.flatMap((_, at) => {
+    const [s, d] = [cell("apparatus_stress", at), cell(column, at)];
+    return s === undefined || d === undefined ? [] : [{ s, d }];
+  });
+  rows.sort((a, b) => a.s - b.s);
+  const exact = rows.find(({ s }) => stress !== undefined && Math.abs(s - stress) <= 1e-9 * s);
+  if (exact) return { text: `as the table gives it at ${few(exact.s)} ${unitOn(values, "stress")}`, result: exact.d };
+  const above = rows.findIndex(({ s }) => stress !== undefined && s > stress);
+  if (above < 1) return undefined;
+  const [a, b] = [rows[above - 1], rows[above]];
+  return line("apparatus_deflection", [stress, a.s, b.s, a.d, b.d], ", between two rows of the table");
+}
 
 /** The numbers of a load. */
 const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
@@ -352,21 +391,15 @@ const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
   deformation: (sheet) =>
     sheet.line("deformation", [sheet.cell("end_reading", sheet.row), sheet.cell("zero_reading"), factor(sheet)]),
   apparatus_deflection: (sheet) => {
-    const { record, index, reduced: all, cell, row, values, line } = sheet;
-    const stress = cell("load_stress", row);
-    const rows = record.deflections.flatMap((_, at) => {
-      const unload = all.loads[index]?.unloading && record.deflections.some(({ unloading }) => unloading !== undefined);
-      const [s, d] = [cell("apparatus_stress", at), cell(unload ? "apparatus_unloading" : "apparatus_loading", at)];
-      return s === undefined || d === undefined ? [] : [{ s, d }];
-    });
-    if (rows.length === 0) return { text: "no deflection table: nothing is corrected", result: 0 };
-    rows.sort((a, b) => a.s - b.s);
-    const exact = rows.find(({ s }) => stress !== undefined && Math.abs(s - stress) <= 1e-9 * s);
-    if (exact) return { text: `as the table gives it at ${few(exact.s)} ${unitOn(values, "stress")}`, result: exact.d };
-    const above = rows.findIndex(({ s }) => stress !== undefined && s > stress);
-    if (above < 1) return undefined;
-    const [a, b] = [rows[above - 1], rows[above]];
-    return line("apparatus_deflection", [stress, a.s, b.s, a.d, b.d], ", between two rows of the table");
+    const { record, index, reduced: all, cell, row, line } = sheet;
+    const { deflections } = record;
+    if (!deflections.some(({ stress }) => stress !== undefined))
+      return { text: "no deflection table: nothing is corrected", result: 0 };
+    const unload = all.loads[index]?.unloading && deflections.some(({ unloading }) => unloading !== undefined);
+    const whole = ofTable(sheet, cell("load_stress", row), unload ? "apparatus_unloading" : "apparatus_loading");
+    if (!whole || !rulesOf(record).deflectionSinceSeating) return whole;
+    const since = line("deflection_since_seating", [whole.result, cell("apparatus_deflection_seating")]);
+    return since && { ...since, text: `${whole.text}; less that at the seating stress: ${since.text}` };
   },
   corrected_deformation: ({ cell, row, line }) =>
     line("corrected_deformation", [cell("deformation", row), cell("apparatus_deflection", row)]),
@@ -392,9 +425,24 @@ const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
     };
   },
   height_middle: (sheet) =>
-    sheet.line("height_middle", [before(sheet, "height_end", "initial_height"), sheet.cell("height_end", sheet.row)]),
-  cv_log_time: coefficient("cv_from_t50", "log_t50"),
-  cv_root_time: coefficient("cv_from_t90", "root_t90"),
+    rulesOf(sheet.record).heightAtHalf
+      ? heightAt(sheet, sheet.cell("log_d50", sheet.row), ", at d50 by log time")
+      : sheet.line("height_middle", [
+          before(sheet, "height_end", "initial_height"),
+          sheet.cell("height_end", sheet.row),
+        ]),
+  height_middle_root: (sheet) => {
+    const half = sheet.line("d50", [sheet.cell("root_d0", sheet.row), sheet.cell("root_d100", sheet.row)]);
+    const found = half && heightAt(sheet, half.result, ", at d50 by root time");
+    return found && { ...found, text: `${half.text}; ${found.text}` };
+  },
+  cv_log_time: coefficient("cv_from_t50", "log_t50", "height_middle"),
+  cv_root_time: (sheet) =>
+    coefficient(
+      "cv_from_t90",
+      "root_t90",
+      rulesOf(sheet.record).heightAtHalf ? "height_middle_root" : "height_middle",
+    )(sheet),
   cv_chosen: (sheet) => {
     const method = methodOf(sheet);
     return {

@@ -5,6 +5,7 @@
 import { cellCalled, type LoadRecord, type NumberName, type TestRecord } from "../datasheet/record";
 import { dialSense, loadColumn, loadCurve } from "../datasheet/load-curve";
 import { methodOfLoad, picksOfLoad } from "../datasheet/picks";
+import { rulesOf } from "../datasheet/versions";
 import { branches, type Branches } from "../reduction/curve/branches";
 import { compressionIndex, recompressionIndex, swellingIndex, type Index } from "../reduction/curve/indices";
 import { testCurve, type TestCurve } from "../reduction/curve/points";
@@ -16,7 +17,7 @@ import {
 } from "../reduction/curve/preconsolidation";
 import { sampleQuality, type SampleQuality } from "../reduction/curve/sample-quality";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";
-import { coefficientOfConsolidation, T50, T90, type Drainage } from "../reduction/increment/cv";
+import { coefficientOfConsolidation, heightAtHalf, T50, T90, type Drainage } from "../reduction/increment/cv";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { apparatusDeflection, deformations, strain } from "../reduction/loading";
 import { badInput, given, then, type Outcome } from "../reduction/outcome";
@@ -35,6 +36,7 @@ export interface LoadReduced {
   readonly end: Outcome<{ readonly time: number; readonly reading: number }>;
   /** mm, cumulative from the zero reading, compression positive. */
   readonly deformation: Outcome<number>;
+  /** mm, as the sheet's version deducts it: since the seating stress, or the whole value of the table. */
   readonly deflection: Outcome<number>;
   readonly corrected: Outcome<number>;
   /** At the end of the load. */
@@ -44,7 +46,10 @@ export interface LoadReduced {
   /** Of the compression curve: at d100 where the sheet says so and there is one. */
   readonly curvePoint: Outcome<number>;
   readonly increment: Increment;
-  /** m2/yr, from the height at the middle of the load. */
+  /** mm, at 50 % of consolidation of each construction, or the mean of the load's ends as the sheet's version has it. */
+  readonly heightLogTime: Outcome<number>;
+  readonly heightRootTime: Outcome<number>;
+  /** m2/yr, from those heights. */
   readonly cvLogTime: Outcome<number>;
   readonly cvRootTime: Outcome<number>;
 }
@@ -225,8 +230,21 @@ function reduceLoad(
   const atEnd = toVoidRatio(height);
   const recalculated = record.words.curve_from === "d100" && atD100.ok ? atD100 : atEnd;
   const asShown = load.results.void_ratio_curve;
-  const cv = (T: number, time: Outcome<number>) =>
-    then(time, (t) => then(heightBefore, (H0) => then(height, (H1) => given(cvOf(T, t, (H0 + H1) / 2, record)))));
+  const middle = (marks: Outcome<{ readonly d0: number; readonly d100: number }>) =>
+    then(marks, ({ d0, d100 }) =>
+      then(height, (H1) =>
+        rulesOf(record).heightAtHalf
+          ? then(end, ({ reading }) =>
+              then(inputs(record, "dial_factor"), ({ dial_factor }) =>
+                given(heightAtHalf({ height: H1, reading }, { d0, d100 }, senseOf(record) * dial_factor)),
+              ),
+            )
+          : then(heightBefore, (H0) => given((H0 + H1) / 2)),
+      ),
+    );
+  const [heightLogTime, heightRootTime] = [middle(increment.logTime), middle(increment.rootTime)];
+  const cv = (T: number, time: Outcome<number>, H: Outcome<number>) =>
+    then(time, (t) => then(H, (mm) => given(cvOf(T, t, mm, record))));
   return {
     record: load,
     called,
@@ -241,13 +259,17 @@ function reduceLoad(
     voidRatio: atEnd,
     curvePoint: recalculated.ok || asShown === undefined ? recalculated : given(asShown),
     increment,
+    heightLogTime,
+    heightRootTime,
     cvLogTime: cv(
       T50,
       then(increment.logTime, ({ t50 }) => given(t50)),
+      heightLogTime,
     ),
     cvRootTime: cv(
       T90,
       then(increment.rootTime, ({ t90 }) => given(t90)),
+      heightRootTime,
     ),
   };
 }
@@ -270,8 +292,33 @@ function endOf({ readings }: LoadRecord, called: string): LoadReduced["end"] {
   return end ? given(end) : badInput(`${called} has no reading`);
 }
 
-/** 0 where there is no table; on the branch of the load where the table has one. */
+/** 0 where there is no table; on the branch of the load where the table has one; since seating where the sheet deducts so. */
 function deflectionOf(record: TestRecord, load: LoadRecord, unloading: boolean, called: string): Outcome<number> {
+  const whole = wholeDeflection(record, load, unloading, called);
+  return rulesOf(record).deflectionSinceSeating
+    ? then(whole, (at) => then(seatingDeflection(record), (seating) => given(at - seating)))
+    : whole;
+}
+
+/** What the table has on loading at the seating stress, under which the zero reading was taken; 0 where there is neither. */
+export function seatingDeflection(record: TestRecord): Outcome<number> {
+  const table = record.deflections.filter(({ stress }) => stress !== undefined);
+  const { seating_stress: seating = 0 } = record.numbers;
+  if (table.length === 0 || seating === 0) return given(0);
+  const found = apparatusDeflection(
+    inSheetStress(record, seating),
+    table.map(({ stress }) => inSheetStress(record, stress!)),
+    table.map(({ loading }) => loading ?? null),
+  );
+  return found.ok
+    ? found
+    : {
+        ...found,
+        reason: `the deflection at the seating stress, which is deducted from that of each load: ${found.reason}; or enter a row for the seating stress, with deflection 0 where the blank test was zeroed under it`,
+      };
+}
+
+function wholeDeflection(record: TestRecord, load: LoadRecord, unloading: boolean, called: string): Outcome<number> {
   const table = record.deflections.filter(({ stress }) => stress !== undefined);
   if (table.length === 0) return given(0);
   if (load.stress === undefined) return badInput(`${called} has no stress`);

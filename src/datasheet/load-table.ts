@@ -99,9 +99,9 @@ const COMPRESSION: readonly Column[] = [
     "length",
     when(
       ["[deformation]"],
-      `IF(COUNT({apparatus_stress})=0,0,IF(AND([load_branch]="unloading",COUNT({apparatus_unloading})>0),${deflection("unloading")},${deflection("loading")}))`,
+      `IF(COUNT({apparatus_stress})=0,0,IF(AND([load_branch]="unloading",COUNT({apparatus_unloading})>0),${deflection("unloading")},${deflection("loading")})-{apparatus_deflection_seating})`,
     ),
-    "Interpolated on log stress in the apparatus deflection table, on the branch of the load; 0 where the table is empty.",
+    "Deflection since the seating stress: interpolated on log stress in the apparatus deflection table, on the branch of the load, less the deflection at the seating stress; 0 where the table is empty.",
     "0",
   ),
   result(
@@ -200,8 +200,11 @@ const repeated = (part: string): readonly Column[] => [
   },
 ];
 
-const coefficientOfConsolidation = (time: string, call: string) =>
-  when([`[${time}]`, "[height_middle]"], `CLAY.${call}([${time}],[height_middle],{drainage},{cv_unit},{length_unit})`);
+const coefficientOfConsolidation = (time: string, height: string, call: string) =>
+  when([`[${time}]`, `[${height}]`], `CLAY.${call}([${time}],[${height}],{drainage},{cv_unit},{length_unit})`);
+
+/** Height of the specimen at a reading of the load. */
+const heightAt = (reading: string) => `{initial_height}-(${deformation(reading)}-[apparatus_deflection])`;
 
 /** The construction chosen for every load. */
 const METHOD = 'IF({time_method}="root time","root time","log time")';
@@ -218,27 +221,35 @@ const COEFFICIENTS: readonly Column[] = [
   ),
   result(
     "height_middle",
-    "Height at the middle of the load",
-    ["Height", "middle"],
+    "Height at 50 % of consolidation, log time",
+    ["Height 50 %", "log time"],
     "length",
-    when(["[height_end]", "[^height_end]"], "([^height_end]+[height_end])/2"),
-    "Mean of the heights at the end of the load before and of this one: the drainage path follows from it.",
+    when(["[log_d50]", "[height_end]"], heightAt("[log_d50]")),
+    "Initial height less the corrected deformation at d50 of the log-time construction: the drainage path of its cv follows from it.",
   ),
   result(
     "cv_log_time",
     "cv by log time",
     ["cv by", "log time"],
     "cv",
-    coefficientOfConsolidation("log_t50", "CV_FROM_T50"),
-    "cv = 0.197 Hdr^2 / t50; Hdr is half the middle height in double drainage.",
+    coefficientOfConsolidation("log_t50", "height_middle", "CV_FROM_T50"),
+    "cv = 0.197 Hdr^2 / t50; Hdr is half the height at 50 % of consolidation in double drainage.",
+  ),
+  result(
+    "height_middle_root",
+    "Height at 50 % of consolidation, root time",
+    ["Height 50 %", "root time"],
+    "length",
+    when(["[root_d100]", "[height_end]"], heightAt("([root_d0]+[root_d100])/2")),
+    "Initial height less the corrected deformation half way between d0 and d100 of the root-time construction: the drainage path of its cv follows from it.",
   ),
   result(
     "cv_root_time",
     "cv by root time",
     ["cv by", "root time"],
     "cv",
-    coefficientOfConsolidation("root_t90", "CV_FROM_T90"),
-    "cv = 0.848 Hdr^2 / t90; Hdr is half the middle height in double drainage.",
+    coefficientOfConsolidation("root_t90", "height_middle_root", "CV_FROM_T90"),
+    "cv = 0.848 Hdr^2 / t90; Hdr is half the height at 50 % of consolidation in double drainage.",
   ),
   result(
     "load_method",
@@ -311,6 +322,7 @@ const COEFFICIENTS: readonly Column[] = [
     formula: when(
       ["[end_reading]"],
       'IF(COUNT({apparatus_stress})=0,"not corrected for the apparatus; ","")' +
+        '&IF(ISERROR({apparatus_deflection_seating}),"the deflection table does not reach the seating stress: enter a row for it; ","")' +
         '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")' +
         '&IF(ISERROR([log_d0]),"the time curve is refused: its first cell says why",[time_remark])',
     ),

@@ -327,6 +327,16 @@ export const DEFLECTION: Table = {
   ],
 };
 
+const SEATING_DEFLECTION: readonly Field[] = [
+  result(
+    "apparatus_deflection_seating",
+    "Deflection at the seating stress",
+    "length",
+    '=IF(COUNT({apparatus_stress})=0,"",IF(OR({seating_stress}="",{seating_stress}=0),0,CLAY.APPARATUS_DEFLECTION({seating_stress},{apparatus_stress},{apparatus_loading})))',
+    "Of the loading column, interpolated on log stress. The zero reading was taken under it, so that a load is corrected by the table's value less this one. 0 where the seating stress is blank or 0. #N/A where the table does not reach down to the seating stress: enter a row for that stress, with deflection 0 where the blank test was zeroed under it.",
+  ),
+];
+
 /** A column of the load table at the load of a number, wherever its row has moved to. */
 const atLoad = (column: string, number: string): string => `INDEX({${column}},MATCH(${number},{load_number},0))`;
 
@@ -758,7 +768,7 @@ export interface Section {
 export const SECTIONS: readonly Section[] = [
   { title: "Identification", labelColumns: 1, textColumns: 3, panels: IDENTIFICATION },
   { title: "Units, apparatus and dial", labelColumns: 3, textColumns: 1, panels: APPARATUS },
-  { title: "Apparatus deflection", labelColumns: 3, textColumns: 1, panels: [[DEFLECTION]] },
+  { title: "Apparatus deflection", labelColumns: 3, textColumns: 1, panels: [[DEFLECTION], SEATING_DEFLECTION] },
   { title: "Masses and sizes", labelColumns: 3, textColumns: 1, panels: MASSES, newPage: true },
   { title: "Water content of trimmings", labelColumns: 3, textColumns: 1, panels: [[TINS], [], TRIMMINGS] },
   {

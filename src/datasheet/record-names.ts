@@ -116,6 +116,7 @@ export const RESULTS = [
   "quality_strain",
   "inundation_stress",
   "inundation_strain",
+  "apparatus_deflection_seating",
 ] as const;
 
 export const REMARKS = [
@@ -144,6 +145,7 @@ export const LOAD_RESULTS = [
   "void_ratio_d100",
   "void_ratio_curve",
   "height_middle",
+  "height_middle_root",
   "cv_log_time",
   "cv_root_time",
   "cv_chosen",

@@ -85,6 +85,8 @@ export interface Override {
 }
 
 export interface TestRecord {
+  /** Version of the data sheet; absent where the sheet does not say. */
+  readonly version?: number;
   readonly numbers: Readonly<Partial<Record<NumberName, number>>>;
   /** Dates among them are yyyy-mm-dd; units are spelt as the unit table spells them. */
   readonly words: Readonly<Partial<Record<WordName, string>>>;
@@ -125,6 +127,7 @@ const UNIT_QUANTITIES = Object.fromEntries(
 
 /** Names that a firm may add, with what they measure. */
 const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
+  { name: "template_version", measure: "count" },
   { name: "load_number", measure: "count" },
   { name: "load_mass", measure: "mass" },
   { name: "override_of", measure: "text" },
@@ -279,6 +282,7 @@ export function readRecord(values: NamedValues): TestRecord {
   const picks = readPicks(reader);
   const loads = readLoads(reader);
   const record = {
+    version: number("template_version"),
     numbers: reader.pick(NUMBERS, number),
     words: reader.pick(WORDS, word),
     tins: rowsOf(reader, ["tin_number", "tin_mass", "tin_and_wet", "tin_and_dry"], (row): Tin => ({

@@ -1,7 +1,7 @@
 /** Which data sheet this is, and what came with each version of it. */
 import project from "../../package.json";
 
-export const TEMPLATE_VERSION = 3;
+export const TEMPLATE_VERSION = 4;
 export const ADD_IN_VERSION = project.version;
 
 /** What a version brought: in sentences, and the names that older sheets do not have. */
@@ -12,6 +12,14 @@ export interface News {
 }
 
 export const NEWS: readonly News[] = [
+  {
+    version: 4,
+    sentences: [
+      "The apparatus deflection deducted at a load is that of the table less that at the seating stress, under which the zero reading was taken.",
+      "cv is worked out with the height at 50 % of consolidation of its own construction, and no longer with the mean of the heights at the ends of the load.",
+    ],
+    names: ["apparatus_deflection_seating", "height_middle_root"],
+  },
   {
     version: 3,
     sentences: [
@@ -83,6 +91,22 @@ export const NEWS: readonly News[] = [
     ],
   },
 ];
+
+/**
+ * What the formulas of a data sheet do otherwise than those of an older version. Whoever works a sheet out again follows the
+ * rules of the sheet's own version; a sheet that does not say its version counts as the newest.
+ */
+export interface SheetRules {
+  /** The apparatus deflection deducted is that since the seating stress; up to version 3, the whole value of the table. */
+  readonly deflectionSinceSeating: boolean;
+  /** The height of cv is that at 50 % of consolidation; up to version 3, the mean of the heights at the ends of the load. */
+  readonly heightAtHalf: boolean;
+}
+
+export function rulesOf({ version = TEMPLATE_VERSION }: { readonly version?: number }): SheetRules {
+  const isOfVersion4 = version >= 4;
+  return { deflectionSinceSeating: isOfVersion4, heightAtHalf: isOfVersion4 };
+}
 
 /** What versions after `version` brought. */
 export const newsSince = (version: number): readonly News[] => NEWS.filter((news) => news.version > version);

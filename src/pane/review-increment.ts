@@ -1,9 +1,10 @@
 /** One load of a test record as the review screen shows it: reduced with the picks that count, in the sheet's own units. */
-import type { loadCurve } from "../datasheet/load-curve";
+import { dialSense, type loadCurve } from "../datasheet/load-curve";
 import type { LoadRecord, TestRecord } from "../datasheet/record";
 import type { PlotSpec } from "../plots/spec";
 import { logTimePlot, rootTimePlot, type TimePlotOptions } from "../plots/time";
-import { coefficientOfConsolidation, T50, T90, type Drainage } from "../reduction/increment/cv";
+import { rulesOf } from "../datasheet/versions";
+import { coefficientOfConsolidation, heightAtHalf, T50, T90, type Drainage } from "../reduction/increment/cv";
 import { METHOD_PICK, TIME_METHODS, type PickName, type TimeMethod } from "../reduction/increment/picks";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { given, type Outcome } from "../reduction/outcome";
@@ -71,25 +72,35 @@ export const valueNow =
 
 export interface CvUnits {
   readonly unit: string;
-  /** mm; absent where the sheet does not show it yet. */
-  readonly height?: number;
+  /** mm, for the cv of the marks of a construction, as the sheet's version has it; none where the sheet does not show it yet. */
+  readonly height: (marks: { readonly d0: number; readonly d100: number }) => number | undefined;
   readonly drainage: Drainage;
 }
 
-export const cvUnitsOf = ({ words }: TestRecord, { results }: LoadRecord): CvUnits => ({
-  unit: words.cv_unit ?? "m2/yr",
-  height: results.height_middle,
-  drainage: words.drainage === "single" ? "single" : "double",
-});
+export function cvUnitsOf(record: TestRecord, { results }: LoadRecord): CvUnits {
+  const { words, numbers } = record;
+  const { height_end: height, end_reading: reading } = results;
+  const { dial_factor: factor } = numbers;
+  const atHalf: CvUnits["height"] = (marks) =>
+    height === undefined || reading === undefined || factor === undefined
+      ? results.height_middle
+      : heightAtHalf({ height, reading }, marks, dialSense(record) === "fall" ? -factor : factor);
+  return {
+    unit: words.cv_unit ?? "m2/yr",
+    height: rulesOf(record).heightAtHalf ? atHalf : () => results.height_middle,
+    drainage: words.drainage === "single" ? "single" : "double",
+  };
+}
 
 /** cv by a construction in the sheet's unit; undefined where the construction or the height is missing. */
 export function cvBy({ logTime, rootTime }: Increment, method: TimeMethod, units: CvUnits): number | undefined {
-  const { unit, height, drainage } = units;
-  if (height === undefined) return undefined;
-  const by = (T: number, time: number) =>
-    convert(coefficientOfConsolidation(T, time, height, drainage), "cv", "mm2/min", unit);
-  if (method === "log time") return logTime.ok ? by(T50, logTime.value.t50) : undefined;
-  return rootTime.ok ? by(T90, rootTime.value.t90) : undefined;
+  const { unit, drainage } = units;
+  const by = (T: number, time: number, marks: { readonly d0: number; readonly d100: number }) => {
+    const height = units.height(marks);
+    return height && convert(coefficientOfConsolidation(T, time, height, drainage), "cv", "mm2/min", unit);
+  };
+  if (method === "log time") return logTime.ok ? by(T50, logTime.value.t50, logTime.value) : undefined;
+  return rootTime.ok ? by(T90, rootTime.value.t90, rootTime.value) : undefined;
 }
 
 /** cv that the sheet shows for the load, in its own unit. */

@@ -208,6 +208,8 @@ function Numbers({ increment, record, load, units, method }: NumbersProps) {
   const styles = useStyles();
   const log = increment.logTime.ok ? increment.logTime.value : undefined;
   const root = increment.rootTime.ok ? increment.rootTime.value : undefined;
+  const marks = method === "log time" ? log : root;
+  const height = marks && units.height(marks);
   const lengthUnit = record.words.length_unit ?? "mm";
   const row = (name: string, one: number | undefined, other: number | undefined, unit: string, count: number) => (
     <tr key={name} className={name === "cv" ? "main" : undefined}>
@@ -244,9 +246,9 @@ function Numbers({ increment, record, load, units, method }: NumbersProps) {
         </tbody>
       </table>
       <Text size={200} block className={mergeClasses(shared.quiet, styles.below)}>
-        {units.height === undefined
+        {height === undefined
           ? words.noHeight
-          : `${words.height(shown(convert(units.height, "length", "mm", lengthUnit), 5), lengthUnit, words.drainage[units.drainage])} ${words.counts(words.methods[method])}`}
+          : `${words.height(shown(convert(height, "length", "mm", lengthUnit), 5), lengthUnit, words.drainage[units.drainage])} ${words.counts(words.methods[method])}`}
       </Text>
     </div>
   );

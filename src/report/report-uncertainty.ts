@@ -276,12 +276,16 @@ function intervalsOfLoads(cells: DataCells, loads: readonly ReportedLoad[]): Blo
   };
   const expanded = (formula: string | undefined) => formula?.replace(/CLAY\./, `${K}*CLAY.`);
   const cv = (load: ReportedLoad, which: string) => {
-    const [value, height] = [of("cv_chosen", load), of("height_middle", load)];
+    const value = of("cv_chosen", load);
+    // A sheet of version 3 or older has one height for both constructions.
+    const root = of("height_middle_root", load);
+    const log = of("height_middle", load);
+    const method = of("load_method", load) ?? cells.at("time_method");
+    const height = root && log && method ? `IF(${method}="root time",${root},${log})` : log;
     const [times, readings] = [
       cells.column(`times_${loadSuffix(load.number)}`),
       cells.column(`readings_${loadSuffix(load.number)}`),
     ];
-    const method = of("load_method", load) ?? cells.at("time_method");
     const units = ["drainage", "cv_unit", "length_unit"].map((name) => cells.at(name) ?? "");
     if (!times || !readings || !method) return undefined;
     const fit = (end: string) => `CLAY.FIT_TIME(${times},${readings},${height},"${end}",${units.join(",")})`;

@@ -395,6 +395,31 @@ export const FORMULAS: readonly Formula[] = [
     compute: (H_1, H_2) => given((H_1 + H_2) / 2),
   },
   {
+    id: "height_at_reading",
+    symbol: "H",
+    arguments: [
+      length("H_0", "the initial height"),
+      ratio("R", "the reading", { signed: true, whole: true }),
+      ratio("R_0", "the zero reading", { signed: true, whole: true }),
+      length("f", "the dial factor", { signed: true }),
+      length("d_a", "the apparatus deflection", { signed: true }),
+    ],
+    expression: "H_0 - ((R - R_0) * f - d_a)",
+    result: "length",
+    compute: (H_0, R, R_0, f, d_a) => given(H_0 - ((R - R_0) * f - d_a)),
+  },
+  {
+    id: "deflection_since_seating",
+    symbol: "d_a",
+    arguments: [
+      length("y", "the deflection at the load", { signed: true }),
+      length("y_s", "the deflection at the seating stress", { signed: true }),
+    ],
+    expression: "y - y_s",
+    result: "length",
+    compute: (y, y_s) => given(y - y_s),
+  },
+  {
     id: "apparatus_deflection",
     symbol: "d_a",
     arguments: onLogStress("length"),

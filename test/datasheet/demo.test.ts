@@ -1,6 +1,7 @@
 /** The invented test, calculated: what the sheet finds against what was put in. */
 import { blankSheet, demoSheet, fillSheet, type System } from "../../src/datasheet";
 import { demoTest, TRUTH } from "../../src/datasheet/demo-test";
+import { cellAddress } from "../../src/datasheet/address";
 import { HAND_TIMES } from "../../src/datasheet/load-table";
 import { convert } from "../../src/reduction/units";
 import { calculate, type Calculated } from "./sheet-in-engine";
@@ -238,6 +239,70 @@ describe("choices", () => {
     expect(own.length).toBeGreaterThan(0);
     expect(sheet.value("void_ratio_end", 11)).toBeCloseTo(0.73, 2);
   });
+});
+
+describe("the deflection of the apparatus is that since the seating stress", () => {
+  // Disc readings at seating and three loads, and what is to be deducted: further published figures, arithmetic checked by hand.
+  const disc = { apparatus_stress: [5, 50, 200, 800], apparatus_loading: [0.01, 0.042, 0.065, 0.088] };
+  const taken = { zero_reading: 100, dial_factor: 0.002, initial_height: 20, load_stress: [5, 50, 200, 800, 50] };
+  const series = Object.fromEntries(
+    [110, 200, 300, 400, 390].map((end, index) => [`readings_0${index + 1}`, [90, ...Array(13).fill(undefined), end]]),
+  );
+  const sheetOf = (more: Parameters<typeof fillSheet>[1]) =>
+    calculate(fillSheet(blankSheet("SI"), { ...disc, ...taken, ...series, ...more }));
+  const deducted = (sheet: Calculated) => [0, 1, 2, 3, 4].map((load) => sheet.value("apparatus_deflection", load));
+
+  test("what the disc showed under the load less what it showed under seating", async () => {
+    const sheet = await sheetOf({ seating_stress: 5 });
+    const expected = [0, 0.032, 0.055, 0.078, 0.032];
+    deducted(sheet).forEach((value, index) => expect(value).toBeCloseTo(expected[index], 12));
+    expect(sheet.value("apparatus_deflection_seating")).toBeCloseTo(0.01, 12);
+    expect(sheet.value("corrected_deformation", 1)).toBeCloseTo(0.2 - 0.032, 12);
+  });
+
+  test("unloading has its own column; what is taken off at seating is that of loading", async () => {
+    const sheet = await sheetOf({ seating_stress: 5, apparatus_unloading: [0.02, 0.05, 0.07, 0.088] });
+    expect(deducted(sheet)[4]).toBeCloseTo(0.05 - 0.01, 12);
+  });
+
+  test("without a seating stress the zero was taken without load, and the whole deflection counts", async () => {
+    for (const seating_stress of [undefined, 0]) {
+      const sheet = await sheetOf(seating_stress === undefined ? {} : { seating_stress });
+      expect(deducted(sheet)[3]).toBeCloseTo(0.088, 12);
+    }
+  });
+
+  test("a seating stress below the table is refused where the table ends, and every load says what to enter", async () => {
+    const sheet = await sheetOf({ seating_stress: 2 });
+    const { row, col } = blankSheet("SI").names.apparatus_deflection_seating;
+    expect(sheet.errors[0]).toMatch(
+      new RegExp(`^${cellAddress(row, col)} #N/A the stress 2 is below the calibrated range`),
+    );
+    expect(deducted(sheet)).toEqual(Array(5).fill("#N/A"));
+    expect(sheet.value("load_remark", 1)).toMatch(
+      /deflection table does not reach the seating stress: enter a row for it/,
+    );
+  });
+});
+
+test("the height of cv is that half way between d0 and d100 of its own construction", async () => {
+  const sheet = await calculate(demoSheet("SI"));
+  const value = (name: string) => sheet.value(name, 5) as number;
+  for (const [height, d0, d100] of [
+    ["height_middle", "log_d0", "log_d100"],
+    ["height_middle_root", "root_d0", "root_d100"],
+  ])
+    expect(value(height)).toBeCloseTo(
+      25.4 - (((value(d0) + value(d100)) / 2 - 400) * 0.002 - value("apparatus_deflection")),
+      9,
+    );
+  // cv = 0.197 (H/2)^2 / t50, in m2 a year of 365.25 days.
+  const perYear = (mm2: number) => (mm2 * 365.25 * 1440) / 1e6;
+  expect(value("cv_log_time")).toBeCloseTo(perYear((0.197 * (value("height_middle") / 2) ** 2) / value("log_t50")), 9);
+  expect(value("cv_root_time")).toBeCloseTo(
+    perYear((0.848 * (value("height_middle_root") / 2) ** 2) / value("root_t90")),
+    9,
+  );
 });
 
 test("what each method used of the curve, and why one has no answer, stands in full", async () => {
