@@ -29,7 +29,7 @@ export interface Suggestion {
   readonly straightReadings?: number;
 }
 
-/** Mean misfit over primary beyond which the fit is no judge: the readings are not a curve of theory. As in signals.ts. */
+/** Mean misfit over primary beyond which the fit is no judge: the readings are not a curve of theory. */
 const MISFIT = 0.02;
 
 /** Refuses where neither construction applies, with the reasons of both. */

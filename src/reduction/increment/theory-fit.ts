@@ -23,6 +23,8 @@ export interface TheoryFit extends Curve {
   readonly misfit: number;
   /** Standard deviation of a reading by the residuals, not less than that of rounding. */
   readonly noise: number;
+  /** Scatter of a reading about its neighbours, not less than that of rounding: a smooth departure from theory does not count in it. */
+  readonly scatter: number;
   /** Minutes by which loading seems to have begun before (+) or after (-) the clock; 0 where the readings do not show it. */
   readonly timeZero: number;
   /** Indices into the series of readings left out as wrong. */
@@ -37,7 +39,11 @@ export const FEWEST_READINGS = 6;
  */
 const TIME_ZERO_F = 12;
 const TIME_ZERO_SHARE = 3e-4;
-const MOST_TIME_ZERO = 0.3;
+const MOST_TIME_ZERO = 0.4;
+/** Minutes from which the time zero is looked for: a load that came after the clock is not found from 0 where it hides first readings. */
+const TIME_ZEROS = [0, -0.2, -0.35];
+/** From 0 alone, where the mean residual is below this share of primary. */
+const READINGS_FOLLOW = 0.003;
 const READINGS_TO_JUDGE_ZERO = 10;
 /** A second valley as deep is told of if its rate differs by this ratio. */
 const OTHER_ANSWER = 1.35;
@@ -85,16 +91,21 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   let timeZero = 0;
   let parameters = parameterCount(best);
   if (used >= READINGS_TO_JUDGE_ZERO) {
-    const freed = polish(series, weights, best, lean, 0);
+    const total = weights.reduce((a, b) => a + b, 0);
+    const starts = best.cost < total * (READINGS_FOLLOW * best.primary) ** 2 ? [0] : TIME_ZEROS;
+    const from = best;
+    const freed = starts
+      .map((start) => polish(series, weights, from, lean, start))
+      .reduce((a, b) => (b.cost < a.cost ? b : a));
     const F = (best.cost - freed.cost) / (freed.cost / (used - parameters - 1) + rounding);
-    const gain = (best.cost - freed.cost) / weights.reduce((a, b) => a + b, 0);
+    const gain = (best.cost - freed.cost) / total;
     const matters = gain > (TIME_ZERO_SHARE * best.primary) ** 2;
     if (F > TIME_ZERO_F && matters && Math.abs(freed.shift) < MOST_TIME_ZERO) {
       best = freed;
       timeZero = freed.shift;
       parameters++;
       remarks.push(
-        `the readings fit better if the load came ${shown(Math.abs(timeZero) * 60)} s ${timeZero > 0 ? "before" : "after"} the clock was started: check the time zero`,
+        `the readings fit better if the load came ${shown(Math.abs(timeZero) * 60)} s ${timeZero > 0 ? "before" : "after"} the clock was started: check the time zero; the fit allows for it, the constructions do not`,
       );
     }
   }
@@ -125,6 +136,9 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
       rateHigh: high,
       misfit: Math.sqrt(residualSum(best, timeZero) / weights.reduce((a, b) => a + b, 0)),
       noise: Math.sqrt(variance),
+      scatter: Math.sqrt(
+        Math.max(roughness(times.map((_, i) => residual(best, i, timeZero)).filter((_, i) => weights[i])), rounding),
+      ),
       timeZero,
       leftOut,
     },

@@ -16,6 +16,7 @@ const GOOD: Signals = {
   firstU: 0.05,
   early: 6,
   misfit: 0.002,
+  drift: 1,
 };
 const judged = (changed: Partial<Signals>, limits = LOG_TIME_LIMITS) =>
   judge({ ...GOOD, ...changed }, limits, "try ROOT_TIME");
@@ -47,7 +48,9 @@ test.each<[Partial<Signals>, Partial<Signals>, RegExp]>([
   [{ lastT: 2.9 }, { lastT: 3.1 }, /end of primary is uncertain/],
   [{ firstU: 0.32 }, { firstU: 0.28 }, /d0 is uncertain/],
   [{ early: 2 }, { early: 3 }, /only 2 readings in the first half/],
-  [{ misfit: 0.03 }, { misfit: 0.01 }, /depart from theory by 3 % of primary/],
+  [{ misfit: 0.013 }, { misfit: 0.011 }, /depart from theory by 1.3 % of primary/],
+  [{ misfit: 0.008, drift: 2 }, { misfit: 0.006, drift: 2 }, /by 0.8 % of primary .* in a row to the same side/],
+  [{ misfit: 0.01, drift: 1.6 }, { misfit: 0.01, drift: 1.4 }, /in a row to the same side/],
 ])("log time remarks %j and not %j", (beyond, within, message) => {
   expect(judged(beyond).remarks.join("; ")).toMatch(message);
   expect(judged(within).remarks).toEqual([]);
