@@ -154,11 +154,13 @@ function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly str
  * @returns A table of label, value and unit; or the one item.
  * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3)
  * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3,"cv","double","ft2/day")
+ * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3,"cv",,,,,"drawn")
  * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3,"remark",,,,G2:H3)
  * @refuses =CLAY.LOG_TIME(A2:A9,B2:B9,22.3)
  * @refuses =CLAY.LOG_TIME(A2:A16,B2:B15,22.3)
  * @source Casagrande and Fadum (1940); ASTM D2435 and ISO 17892-5 describe the same construction. T50 = 0.197.
  * @picture log time
+ * @picture log time, drawn
  */
 export function LOG_TIME(
   times: any[][],
@@ -201,9 +203,11 @@ export function LOG_TIME(
  * @returns A table of label, value and unit; or the one item.
  * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3)
  * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3,"t90")
+ * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3,"t90",,,,,"drawn")
  * @refuses =CLAY.ROOT_TIME(A2:A5,B2:B5,22.3)
  * @source Taylor (1942, 1948); ASTM D2435 and ISO 17892-5 describe the same construction. T90 = 0.848, abscissae of the second line 1.15 times those of the first.
  * @picture root time
+ * @picture root time, drawn
  */
 export function ROOT_TIME(
   times: any[][],
@@ -316,6 +320,7 @@ const picksOrHeight = (argument: unknown): unknown => {
  * @refuses =CLAY.LOG_TIME_LINES(A2:A9,B2:B9)
  * @source Casagrande and Fadum (1940); ASTM D2435 and ISO 17892-5 describe the same construction.
  * @picture log time
+ * @picture log time, drawn
  */
 export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][], procedure?: any): any[][] {
   const { cleaned, logTime } = reduce(times, readings, picksOrHeight(picks), procedure);
@@ -334,6 +339,7 @@ export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][
  * @refuses =CLAY.ROOT_TIME_LINES(A2:A5,B2:B5)
  * @source Taylor (1942, 1948); ASTM D2435 and ISO 17892-5 describe the same construction.
  * @picture root time
+ * @picture root time, drawn
  */
 export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[][], procedure?: any): any[][] {
   const { cleaned, rootTime } = reduce(times, readings, picksOrHeight(picks), procedure);

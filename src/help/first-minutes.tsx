@@ -212,8 +212,8 @@ function stepsWith(calculate: (formula: string) => Result): readonly Step[] {
       title: "Save and open again",
       action: (
         <>
-          Save the workbook, close Excel, open the workbook again, and press Ctrl+Alt+F9 (on a Mac: Fn+Ctrl+Option+F9;
-          on the web: Formulas, Calculate Workbook).
+          Save the workbook, close Excel, open the workbook again, and calculate all of it: Ctrl+Alt+F9 on Windows;
+          Formulas, Calculate Now or Calculate Workbook elsewhere.
         </>
       ),
       seen: <>All numbers are there before and after. No cell shows {code("#NAME?")}.</>,

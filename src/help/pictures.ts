@@ -5,6 +5,7 @@ import type { PlotSpec } from "../plots/spec";
 import { drawPlot } from "../plots/svg";
 import { logTimePlot, rootTimePlot } from "../plots/time";
 import { METHOD_NAMES, type MethodName } from "../reduction/curve/preconsolidation";
+import { reduceIncrement } from "../reduction/increment/reduce";
 import type { Outcome } from "../reduction/outcome";
 import { EXAMPLE_SHEET } from "./example-sheet";
 
@@ -19,14 +20,21 @@ const WIDTH = 560;
 
 const [times, readings, stresses, voidRatios] = EXAMPLE_SHEET.map(({ cells }) => cells.map(Number));
 
+const TIME_PLOTS = { "log time": logTimePlot, "root time": rootTimePlot } as const;
+const isTimePlot = (name: string): name is keyof typeof TIME_PLOTS => name in TIME_PLOTS;
+
 function specOf(name: string): Outcome<PlotSpec> {
-  if (name === "log time") return logTimePlot(times, readings, { readingLabel: "Reading (mm)" });
-  if (name === "root time") return rootTimePlot(times, readings, { readingLabel: "Reading (mm)" });
+  const [method, procedure] = name.split(", ");
+  if (isTimePlot(method))
+    return TIME_PLOTS[method](times, readings, {
+      readingLabel: "Reading (mm)",
+      increment: reduceIncrement(times, readings, {}, procedure === "drawn" ? "drawn" : "aided"),
+    });
   if (!METHOD_NAMES.includes(name as MethodName)) throw new Error(`There is no picture "${name}"`);
   return compressionPlot(stresses, voidRatios, "e", { method: name as MethodName });
 }
 
-/** A picture by its name: "log time", "root time", or a method of the preconsolidation stress. */
+/** A picture by its name: "log time" or "root time", both also with ", drawn" behind, or a method of the preconsolidation stress. */
 export function drawPicture(name: string): Picture {
   const spec = specOf(name);
   if (!spec.ok || spec.value.refusal !== undefined)
