@@ -258,6 +258,7 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
       : { text: "the zero reading was taken without load", result: 0 };
   },
   inundation_stress: ({ record }) => {
+    if (record.words.seating_mark) return { text: "the seating stress, which is marked", result: undefined };
     const load = record.loads.find(({ inundated }) => inundated);
     return load && { text: `the stress of load ${load.number}, which is marked`, result: undefined };
   },
@@ -395,6 +396,10 @@ const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
     const { deflections } = record;
     if (!deflections.some(({ stress }) => stress !== undefined))
       return { text: "no deflection table: nothing is corrected", result: 0 };
+    const { load_branch: branch } = record.loads[index].words;
+    const before = sheet.before === undefined ? 0 : cell("apparatus_deflection", sheet.before);
+    if (branch === "wetting" && before !== undefined)
+      return { text: "that of the load before: the load stands", result: before };
     const unload = all.loads[index]?.unloading && deflections.some(({ unloading }) => unloading !== undefined);
     const whole = ofTable(sheet, cell("load_stress", row), unload ? "apparatus_unloading" : "apparatus_loading");
     if (!whole || !rulesOf(record).deflectionSinceSeating) return whole;

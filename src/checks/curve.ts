@@ -402,6 +402,8 @@ export const CURVE_CHECKS = [
     basis: COMMON,
     limits: { strain: { value: 0.01, unit: "ratio" } },
     ask: ({ record, reduced, limits: l }) => {
+      if (record.words.seating_mark)
+        return cannotAsk("the water was added under the seating stress, before the zero of the deformations was read");
       const index = reduced.loads.findIndex(({ record: { inundated } }) => inundated);
       if (index < 0) return cannotAsk("no load is marked as inundated (load_mark)");
       const load = reduced.loads[index];

@@ -132,7 +132,10 @@ const REQUIRED: readonly (readonly [what: string, has: (record: TestRecord) => b
   )
     .flat()
     .map((name) => [cellCalled(name), ({ results }: TestRecord) => results[name] !== undefined] as const),
-  ["the stress of inundation (load_mark)", ({ loads }) => loads.some(({ inundated }) => inundated)],
+  [
+    "the stress of inundation (load_mark)",
+    ({ loads, words }) => words.seating_mark !== undefined || loads.some(({ inundated }) => inundated),
+  ],
   ["the loads (load_stress)", ({ loads }) => loads.some(({ stress }) => stress !== undefined)],
   [
     "void ratio or strain of the loads",

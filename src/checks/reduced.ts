@@ -7,6 +7,7 @@ import { dialSense, loadColumn, loadCurve } from "../datasheet/load-curve";
 import { methodOfLoad, picksOfLoad } from "../datasheet/picks";
 import { rulesOf } from "../datasheet/versions";
 import { branches, type Branches } from "../reduction/curve/branches";
+import { loadSteps } from "../reduction/curve/loads";
 import { compressionIndex, recompressionIndex, swellingIndex, type Index } from "../reduction/curve/indices";
 import { testCurve, type TestCurve } from "../reduction/curve/points";
 import {
@@ -20,7 +21,7 @@ import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { coefficientOfConsolidation, heightAtHalf, T50, T90, type Drainage } from "../reduction/increment/cv";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { apparatusDeflection, deformations, strain } from "../reduction/loading";
-import { badInput, given, then, type Outcome } from "../reduction/outcome";
+import { badInput, given, notApplicable, then, type Outcome } from "../reduction/outcome";
 import { reduceSpecimen, solidsHeight, voidRatio, waterContent, type Specimen } from "../reduction/specimen";
 import { convert } from "../reduction/units";
 
@@ -180,14 +181,35 @@ const stressCalled = (record: TestRecord, stress: number): string =>
 
 function reduceLoads(record: TestRecord, Hs: Outcome<number>): LoadReduced[] {
   const loads: LoadReduced[] = [];
+  const steps = loadSteps(
+    record.loads.map(({ stress }) => stress ?? null),
+    { before: record.numbers.seating_stress },
+  );
+  const { knowsWetting, cvOfConsolidation } = rulesOf(record);
   let past = 0;
   let before = record.numbers.seating_stress ?? 0;
+  let deflectionBefore: Outcome<number> = given(0);
   let heightBefore: Outcome<number> = then(inputs(record, "initial_height"), (n) => given(n.initial_height));
-  for (const load of record.loads) {
+  for (const [index, load] of record.loads.entries()) {
     const { stress } = load;
-    const unloading = stress !== undefined && stress < before;
-    const one = reduceLoad(record, load, unloading, stress !== undefined && stress > past, Hs, heightBefore);
+    const kind = steps[index]?.kind;
+    const wetting = knowsWetting && kind === "wetting";
+    const unloading = knowsWetting ? kind === "unloading" : stress !== undefined && stress < before;
+    const firstLoading = stress !== undefined && stress > past;
+    const one = reduceLoad(
+      record,
+      load,
+      {
+        unloading,
+        firstLoading,
+        consolidates: !cvOfConsolidation || (!unloading && !wetting),
+        deflection: wetting && deflectionBefore.ok ? deflectionBefore : undefined,
+      },
+      Hs,
+      heightBefore,
+    );
     loads.push(one);
+    deflectionBefore = one.deflection;
     if (stress !== undefined) {
       before = stress;
       past = Math.max(past, stress);
@@ -197,14 +219,25 @@ function reduceLoads(record: TestRecord, Hs: Outcome<number>): LoadReduced[] {
   return loads;
 }
 
+interface Step {
+  readonly unloading: boolean;
+  readonly firstLoading: boolean;
+  /** Whether the sheet gives a cv of a load of this kind. */
+  readonly consolidates: boolean;
+  /** Deflection of the apparatus where it is that of the load before. */
+  readonly deflection?: Outcome<number>;
+}
+
+const NO_CONSOLIDATION = "nothing consolidates on unloading, on wetting, or where the specimen swelled: there is no cv";
+
 function reduceLoad(
   record: TestRecord,
   load: LoadRecord,
-  unloading: boolean,
-  firstLoading: boolean,
+  step: Step,
   Hs: Outcome<number>,
   heightBefore: Outcome<number>,
 ): LoadReduced {
+  const { unloading, firstLoading } = step;
   const called =
     load.stress === undefined ? `load ${load.number}` : `load ${load.number} (${stressCalled(record, load.stress)})`;
   const end = endOf(load, called);
@@ -214,7 +247,8 @@ function reduceLoad(
         value === null ? badInput(`${called} ends with a reading of zero, which counts as blank`) : given(value),
       ),
     );
-  const deflection = deflectionOf(record, load, unloading, called);
+  // The apparatus yields no further while the load stands.
+  const deflection = step.deflection ?? deflectionOf(record, load, unloading, called);
   const correct = (measured: Outcome<number>) => then(measured, (d) => then(deflection, (a) => given(d - a)));
   const deformation = then(end, ({ reading }) => toDeformation(reading));
   const corrected = correct(deformation);
@@ -243,8 +277,12 @@ function reduceLoad(
       ),
     );
   const [heightLogTime, heightRootTime] = [middle(increment.logTime), middle(increment.rootTime)];
-  const cv = (T: number, time: Outcome<number>, H: Outcome<number>) =>
-    then(time, (t) => then(H, (mm) => given(cvOf(T, t, mm, record))));
+  const swelled =
+    rulesOf(record).cvOfConsolidation && height.ok && heightBefore.ok && height.value > heightBefore.value;
+  const cv = (T: number, time: Outcome<number>, H: Outcome<number>): Outcome<number> =>
+    step.consolidates && !swelled
+      ? then(time, (t) => then(H, (mm) => given(cvOf(T, t, mm, record))))
+      : notApplicable(NO_CONSOLIDATION);
   return {
     record: load,
     called,

@@ -31,6 +31,8 @@ export interface Column extends Omit<Field, "kind"> {
   readonly heading: readonly [string, string];
   /** The line before the first row: where the test starts from. */
   readonly start?: string;
+  /** The same line as an input, with a name of its own. */
+  readonly startInput?: Pick<Field, "name" | "label" | "note">;
   /** Columns of the sheet that it takes, merged; absent, one. */
   readonly span?: number;
   /** Filled by the spill of the formula in an earlier column. */

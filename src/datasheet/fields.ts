@@ -32,7 +32,10 @@ export const FIELDS: readonly NamedField[] = [
     "spills" in part
       ? [{ ...part, measure: "text" as const, kind: "result" as const, column: true }]
       : "columns" in part
-        ? part.columns.flatMap(({ kind, ...column }) => (kind === "label" ? [] : [{ ...column, kind, column: true }]))
+        ? part.columns.flatMap(({ kind, startInput, ...column }): NamedField[] => [
+            ...(startInput ? [{ ...column, ...startInput, kind: "input" as const, column: false }] : []),
+            ...(kind === "label" ? [] : [{ ...column, kind, column: true }]),
+          ])
         : [single(part)],
   ),
   ...readings(1, LOADS),

@@ -2,6 +2,7 @@
  * One row per load, unloading included, in three parts that stand side by side and print one below the other: the
  * compression at the end of each load and at d100; coefficients; the constructions on the time curves.
  */
+import { SAME_LOAD } from "../reduction/curve/loads";
 import { when, type Column, type Table } from "./field";
 import type { Measure } from "./measures";
 
@@ -58,6 +59,11 @@ const COMPRESSION: readonly Column[] = [
     kind: "input",
     choices: ["inundated"],
     note: "Mark the load under which the specimen was inundated.",
+    startInput: {
+      name: "seating_mark",
+      label: "Water added under the seating stress",
+      note: "Mark it where the specimen was inundated under the seating stress, before the first load.",
+    },
   },
   {
     name: "load_started",
@@ -71,8 +77,11 @@ const COMPRESSION: readonly Column[] = [
     "Branch",
     ["Branch", ""],
     "text",
-    when(["[load_stress]"], 'IF([load_stress]<[^load_stress],"unloading","loading")'),
-    "Unloading where the stress is less than that of the load before.",
+    when(
+      ["[load_stress]"],
+      `IF(AND([^load_stress]>0,[load_stress]<=[^load_stress]*${1 + SAME_LOAD},[^load_stress]<=[load_stress]*${1 + SAME_LOAD}),"wetting",IF([load_stress]<[^load_stress],"unloading","loading"))`,
+    ),
+    `Unloading where the stress is less than that of the load before; wetting where it is the same within ${100 * SAME_LOAD} %: water was added, or the load was left standing.`,
   ),
   result(
     "end_reading",
@@ -99,9 +108,9 @@ const COMPRESSION: readonly Column[] = [
     "length",
     when(
       ["[deformation]"],
-      `IF(COUNT({apparatus_stress})=0,0,IF(AND([load_branch]="unloading",COUNT({apparatus_unloading})>0),${deflection("unloading")},${deflection("loading")})-{apparatus_deflection_seating})`,
+      `IF(COUNT({apparatus_stress})=0,0,IF(AND([load_branch]="wetting",[^apparatus_deflection]<>""),[^apparatus_deflection],IF(AND([load_branch]="unloading",COUNT({apparatus_unloading})>0),${deflection("unloading")},${deflection("loading")})-{apparatus_deflection_seating}))`,
     ),
-    "Deflection since the seating stress: interpolated on log stress in the apparatus deflection table, on the branch of the load, less the deflection at the seating stress; 0 where the table is empty.",
+    "Deflection since the seating stress: interpolated on log stress in the apparatus deflection table, on the branch of the load, less the deflection at the seating stress; on wetting that of the load before; 0 where the table is empty.",
     "0",
   ),
   result(
@@ -200,8 +209,15 @@ const repeated = (part: string): readonly Column[] => [
   },
 ];
 
+/** Blank where nothing consolidates: unloading, wetting, and a load under which the specimen swelled. */
+const ofConsolidation = (formula: string): string =>
+  `IF(OR([load_branch]<>"loading",[height_end]>[^height_end]),"",${formula})`;
+
 const coefficientOfConsolidation = (time: string, height: string, call: string) =>
-  when([`[${time}]`, `[${height}]`], `CLAY.${call}([${time}],[${height}],{drainage},{cv_unit},{length_unit})`);
+  when(
+    [`[${time}]`, `[${height}]`],
+    ofConsolidation(`CLAY.${call}([${time}],[${height}],{drainage},{cv_unit},{length_unit})`),
+  );
 
 /** Height of the specimen at a reading of the load. */
 const heightAt = (reading: string) => `{initial_height}-(${deformation(reading)}-[apparatus_deflection])`;
@@ -293,16 +309,17 @@ const COEFFICIENTS: readonly Column[] = [
     "compressibility",
     when(
       ["[void_ratio_curve]", "[^void_ratio_curve]"],
-      'CLAY.VOLUME_COMPRESSIBILITY([^load_stress],[load_stress],[^void_ratio_curve],[void_ratio_curve],"e","start",{void_ratio_initial},{stress_unit},{mv_unit})',
+      // No stiffness where no load was put on or taken off, nor where the specimen moved against it.
+      'IF(OR([load_branch]="wetting",([^void_ratio_curve]-[void_ratio_curve])*([load_stress]-[^load_stress])<=0),"",CLAY.VOLUME_COMPRESSIBILITY([^load_stress],[load_stress],[^void_ratio_curve],[void_ratio_curve],"e","start",{void_ratio_initial},{stress_unit},{mv_unit}))',
     ),
-    "mv = strain of the load on its starting height / increase of stress.",
+    "mv = strain of the load on its starting height / increase of stress; blank on wetting, and where the specimen moved against the load.",
   ),
   result(
     "conductivity",
     "Hydraulic conductivity",
     ["k", ""],
     "conductivity",
-    '=IF(OR([cv_chosen]="",[volume_compressibility]="",[load_branch]<>"loading"),"",CLAY.CONDUCTIVITY([cv_chosen],[volume_compressibility],{cv_unit},{mv_unit},{conductivity_unit}))',
+    '=IF(OR([cv_chosen]="",[volume_compressibility]=""),"",CLAY.CONDUCTIVITY([cv_chosen],[volume_compressibility],{cv_unit},{mv_unit},{conductivity_unit}))',
     "k = cv mv x unit weight of water; loading only. No substitute for a direct test.",
   ),
   result(
@@ -310,8 +327,11 @@ const COEFFICIENTS: readonly Column[] = [
     "Coefficient of secondary compression",
     ["C alpha", "strain"],
     "small",
-    '=IF(OR([tail_slope]="",[load_branch]<>"loading",{initial_height}=""),"",CLAY.STRAIN(IF({dial_sense}="fall",-1,1)*[tail_slope]*{dial_factor},{initial_height}))',
-    "Strain per log cycle of time on the straight tail, on the initial height; loading only.",
+    when(
+      ["[tail_slope]", "[height_end]"],
+      ofConsolidation('CLAY.STRAIN(IF({dial_sense}="fall",-1,1)*[tail_slope]*{dial_factor},{initial_height})'),
+    ),
+    "Strain per log cycle of time on the straight tail, on the initial height; loading only. Blank where the tail was not measured far enough past the end of primary: the remark says so.",
   ),
   {
     name: "load_remark",
@@ -323,6 +343,7 @@ const COEFFICIENTS: readonly Column[] = [
       ["[end_reading]"],
       'IF(COUNT({apparatus_stress})=0,"not corrected for the apparatus; ","")' +
         '&IF(ISERROR({apparatus_deflection_seating}),"the deflection table does not reach the seating stress: enter a row for it; ","")' +
+        '&IF([load_branch]="wetting","wetting: no cv, mv, k or C alpha; ",IF(AND([load_branch]="loading",IFERROR([height_end]>[^height_end],FALSE)),"the specimen swelled under the load: no cv, mv, k or C alpha; ",""))' +
         '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")' +
         '&IF(ISERROR([log_d0]),"the time curve is refused: its first cell says why",[time_remark])',
     ),
@@ -368,9 +389,18 @@ const TIME_CURVES: readonly Column[] = [
 ];
 
 /** The parts' titles, each with the number of columns that it holds and the columns it spans on paper. */
-export const LOAD_PARTS: readonly { readonly title: string; readonly columns: readonly Column[] }[] = [
+export const LOAD_PARTS: readonly {
+  readonly title: string;
+  readonly columns: readonly Column[];
+  /** Stands below the rows. */
+  readonly note?: string;
+}[] = [
   { title: "Loads and compression", columns: COMPRESSION },
-  { title: "Coefficients", columns: COEFFICIENTS },
+  {
+    title: "Coefficients",
+    columns: COEFFICIENTS,
+    note: "No cv, k or C alpha is given of unloading, of wetting, or of a load under which the specimen swelled: nothing consolidates there. Their constructions stand among the time curves.",
+  },
   { title: "Time curves", columns: TIME_CURVES },
 ];
 

@@ -77,6 +77,7 @@ export const WORDS = [
   "sample_id",
   "specimen_orientation",
   "deviations",
+  "seating_mark",
 ] as const;
 
 /** Numbers that the sheet works out, one cell each. */

@@ -126,7 +126,7 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
       .replaceAll("#", loadSuffix(row - first + 1));
 
   for (const column of table.columns) {
-    const { name, heading, note, kind, start, formula, choices, measure, span = 1 } = column;
+    const { name, heading, note, kind, start, startInput, formula, choices, measure, span = 1 } = column;
     const col = at(name);
     const align = measure === "pick" ? "right" : measure === "text" && span === 1 ? alignOf(column) : undefined;
     const format = formatFor(column, system);
@@ -146,6 +146,10 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
     if (start !== undefined) {
       const fixed = start.startsWith("=") ? { formula: start } : { value: Number(start) };
       cells.push({ row: first - 1, col, kind: kind === "label" ? "label" : "result", format, ...fixed });
+    }
+    if (startInput) {
+      cells.push({ row: first - 1, col, kind: "input", format, choices, align, note: startInput.note });
+      names[startInput.name] = { row: first - 1, col, rows: 1, cols: 1 };
     }
     for (let index = 0; index < table.rows; index++) {
       const row = first + index;
@@ -234,7 +238,11 @@ function placePicks(draft: Draft, top: number): number {
 function placeLoads(draft: Draft, top: number): number {
   const columnAt = new Map(LOAD_PARTS.flatMap(({ columns }, part) => columnsFrom(columns, part * PAGE_COLUMNS)));
   LOAD_PARTS.forEach(({ title }, part) => placeBand(draft, top, part * PAGE_COLUMNS, PAGE_COLUMNS, title));
-  return placeTable(draft, loadTable(draft.loads), top + 1, columnAt) + 1;
+  const below = placeTable(draft, loadTable(draft.loads), top + 1, columnAt);
+  LOAD_PARTS.forEach(({ note }, part) => {
+    if (note) draft.cells.push({ row: below, col: part * PAGE_COLUMNS, kind: "note", value: note });
+  });
+  return below + 2;
 }
 
 /** Two columns per load: time and reading. Nothing stands below, so that a long series has room. */

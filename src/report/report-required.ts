@@ -80,8 +80,8 @@ export const REQUIRED: readonly Required[] = [
     item: 12,
     what: "Table of loads",
     needs: [],
-    ofLoads: ["load_stress", "corrected_deformation", "strain_end", "void_ratio_end", "volume_compressibility"],
-    ofSomeLoads: ["cv_chosen", "c_alpha", "load_temperature"],
+    ofLoads: ["load_stress", "corrected_deformation", "strain_end", "void_ratio_end"],
+    ofSomeLoads: ["volume_compressibility", "cv_chosen", "c_alpha", "load_temperature"],
   },
   { item: 13, what: "cv method, temperature correction", needs: ["time_method"] },
   { item: 14, what: "Apparatus correction", needs: [], whereMeasured: ["calibration_date"] },
@@ -155,7 +155,8 @@ export function missingItems(
 }
 
 const WHY: Readonly<Record<string, string>> = {
-  cv_chosen: "unloading, or the construction chosen gave none; the remark on the load says why",
-  c_alpha: "unloading, or no straight tail; the remark on the load says why",
+  volume_compressibility: "wetting, or the specimen moved against the load; the remark on the load says which",
+  cv_chosen: "nothing consolidated, or the construction chosen gave none; the remark on the load says why",
+  c_alpha: "nothing consolidated, or no straight tail; the remark on the load says why",
   load_temperature: "no temperature was entered",
 };

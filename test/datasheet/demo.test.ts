@@ -3,6 +3,7 @@ import { blankSheet, demoSheet, fillSheet, type System } from "../../src/datashe
 import { demoTest, TRUTH } from "../../src/datasheet/demo-test";
 import { cellAddress } from "../../src/datasheet/address";
 import { HAND_TIMES } from "../../src/datasheet/load-table";
+import { loadSteps } from "../../src/reduction/curve/loads";
 import { convert } from "../../src/reduction/units";
 import { calculate, type Calculated } from "./sheet-in-engine";
 
@@ -283,6 +284,116 @@ describe("the deflection of the apparatus is that since the seating stress", () 
       /deflection table does not reach the seating stress: enter a row for it/,
     );
   });
+});
+
+describe("branches", () => {
+  /** Reproducible numbers from 0 to 1 (a linear congruential generator). */
+  const numbers = (seed: number) => () => (seed = (seed * 1_103_515_245 + 12_345) % 2 ** 31) / 2 ** 31;
+
+  test.each([1, 2, 3])("the sheet's branch is that of the one rule for loads, seed %p", async (seed) => {
+    const next = numbers(seed);
+    const seating = seed === 2 ? 0 : 10;
+    let last = 10;
+    const stresses = Array.from({ length: 24 }, () => {
+      const move = next();
+      const by = move < 0.3 ? 1 + 0.012 * (next() - 0.5) : move < 0.7 ? 1 + next() : 0.3 + 0.7 * next();
+      return (last = Number((last * by).toPrecision(6)));
+    });
+    const sheet = await calculate(
+      fillSheet(blankSheet("SI", { readingRows: 30 }), { seating_stress: seating, load_stress: stresses }),
+    );
+    const kinds = loadSteps(stresses, { before: seating }).map((step) => step!.kind);
+    const words = kinds.map((kind) => (kind === "wetting" || kind === "unloading" ? kind : "loading"));
+    expect(stresses.map((_, index) => sheet.value("load_branch", index))).toEqual(words);
+    expect(new Set(words).size).toBe(3);
+  });
+
+  const series = (ends: readonly number[]) =>
+    Object.fromEntries(
+      ends.map((end, index) => {
+        const from = ends[index - 1] ?? 400;
+        const shape = demoTest("SI").readings[5].map((value, _, all) => (value - all[0]) / (all[14] - all[0]));
+        return [`readings_0${index + 1}`, shape.map((share) => Math.round(from + (end - from) * share))];
+      }),
+    );
+  const { diameter, initial_height, ring_mass, ring_and_dry, specific_gravity } = demoTest("SI").cells;
+  const soil = { diameter, initial_height, ring_mass, ring_and_dry, specific_gravity, zero_reading: 400 };
+  const apparatus = {
+    apparatus_stress: [5, 50, 200],
+    apparatus_loading: [0, 0.02, 0.04],
+    apparatus_unloading: [0.01, 0.03, 0.04],
+  };
+
+  test("a first load that swells and water added at constant stress are no faults: blank, with the reason", async () => {
+    const sheet = await calculate(
+      fillSheet(blankSheet("SI"), {
+        ...soil,
+        ...apparatus,
+        seating_stress: 5,
+        load_stress: [10, 10, 50, 200, 50, 50],
+        load_mark: [undefined, "inundated"],
+        ...series([300, 200, 500, 900, 700, 650]),
+      }),
+    );
+    const { row } = blankSheet("SI").names.load_stress;
+    // Three loads are no curve: the results say so; no load shows an error.
+    expect(sheet.errors.filter((error) => Number(/\d+/.exec(error)) > row)).toEqual([]);
+    const branches = [0, 1, 2, 3, 4, 5].map((load) => sheet.value("load_branch", load));
+    expect(branches).toEqual(["loading", "wetting", "loading", "loading", "unloading", "wetting"]);
+    for (const load of [0, 1, 5])
+      for (const name of [
+        "volume_compressibility",
+        "cv_log_time",
+        "cv_root_time",
+        "cv_chosen",
+        "conductivity",
+        "c_alpha",
+      ])
+        expect([load, name, sheet.value(name, load)]).toEqual([load, name, ""]);
+    expect(sheet.value("load_remark", 0)).toMatch(/^the specimen swelled under the load: no cv, mv, k or C alpha;/);
+    expect(sheet.value("load_remark", 1)).toMatch(/^wetting: no cv, mv, k or C alpha;/);
+    expect(sheet.value("volume_compressibility", 2)).toBeGreaterThan(0);
+    expect(sheet.value("inundation_stress")).toBe(10);
+    expect(sheet.value("inundation_strain")).toBeCloseTo((-100 * 0.002) / 25.4, 9);
+    // The apparatus stays as it was while the load stands.
+    expect([4, 5].map((load) => sheet.value("apparatus_deflection", load))).toEqual([0.03, 0.03]);
+  });
+
+  test("an unloading load keeps its constructions, and has no cv, k or C alpha; one line says so", async () => {
+    const sheet = await calculate(demoSheet("SI"));
+    const unloading = demoTest("SI").loads.flatMap((load, index, all) => (load < all[index - 1] ? [index] : []));
+    expect(unloading).toHaveLength(5);
+    for (const load of unloading) {
+      for (const name of ["cv_log_time", "cv_root_time", "cv_chosen", "conductivity", "c_alpha"])
+        expect([load, name, sheet.value(name, load)]).toEqual([load, name, ""]);
+      expect(sheet.value("volume_compressibility", load)).toBeGreaterThan(0);
+    }
+    expect(unloading.some((load) => typeof sheet.value("root_t90", load) === "number")).toBe(true);
+    expect(
+      [...sheet.values.values()].filter((value) => /^No cv, k or C alpha is given of/.test(`${value}`)),
+    ).toHaveLength(1);
+  });
+
+  test("water added under the seating stress has its mark on the line before the first load", async () => {
+    const sheet = await calculate(fillSheet(demoSheet("SI"), { seating_mark: "inundated" }));
+    expect(sheet.errors).toEqual([]);
+    expect([sheet.value("inundation_stress"), sheet.value("inundation_strain")]).toEqual([5, ""]);
+  });
+});
+
+test("a tail that was not measured past the end of primary gives no C alpha, and the load's remark says why", async () => {
+  const plan = demoSheet("SI");
+  const { row, col } = plan.names.readings_12;
+  // Load 12 ends its primary at about 35 min; here it was read for an hour.
+  const cells = plan.cells.map((cell) =>
+    cell.col === col && cell.row >= row + 11 && cell.row < row + 15 ? { ...cell, value: undefined } : cell,
+  );
+  const sheet = await calculate({ ...plan, cells });
+  expect(sheet.value("log_t100", 11)).toBeGreaterThan(0);
+  expect(sheet.value("cv_log_time", 11)).toBeGreaterThan(0);
+  expect([sheet.value("tail_slope", 11), sheet.value("c_alpha", 11)]).toEqual(["", ""]);
+  expect(sheet.value("load_remark", 11)).toMatch(/secondary compression needs 0.25 of a log cycle/);
+  expect(sheet.value("c_alpha", 10)).toBeGreaterThan(0);
 });
 
 test("the height of cv is that half way between d0 and d100 of its own construction", async () => {
