@@ -82,6 +82,81 @@ describe(`both methods: ${curves.holtzKovacs9.source}`, () => {
     within(ROOT_TIME(column(minutes), column(dial), undefined, "t90")[0][0], published.t90, 12));
 });
 
+/** As a hand draws it; the whole table of ROOT_TIME or LOG_TIME by label. */
+function drawn(
+  of: typeof LOG_TIME,
+  { minutes, readings, height }: { minutes: readonly number[]; readings: readonly number[]; height?: number },
+  picks: Record<string, number> = {},
+): Record<string, number> {
+  const picked = Object.keys(picks).length ? Object.entries(picks) : undefined;
+  const table = of(column(minutes), column(readings), height, null, "double", "mm2/min", "mm", picked, "drawn");
+  return Object.fromEntries(table.map(([label, value]) => [label, value]));
+}
+
+// As drawn: the hand reductions of the same sets, to what their printed digits support.
+
+describe(`as drawn: ${curves.das11_11.source}`, () => {
+  const { minutes, inches, centimetres, averageHeightCm, recalculated, straightPartsRecalculated } = curves.das11_11;
+  test.each([
+    ["inches", inches, 25.4],
+    ["centimetres", centimetres, 10],
+  ] as const)("t50 and cv by log time within what a careful hand gets, from %s", (_, readings, mm) => {
+    const log = drawn(LOG_TIME, { minutes, readings: readings.map((d) => mm * d), height: 10 * averageHeightCm });
+    between(log.t50, recalculated.t50);
+    between(log.cv / 100, recalculated.cvLogCm2PerMin);
+  });
+  test.each(straightPartsRecalculated)("root time through $from to $to min: d0, t90, d100 of the hand", (hand) => {
+    const root = drawn(ROOT_TIME, { minutes, readings: inches }, { straight_from: hand.from, straight_to: hand.to });
+    within(root.t90, hand.t90, 1);
+    if (hand.d0 !== undefined) expect(Math.abs(root.d0 - hand.d0)).toBeLessThan(0.00005);
+    if (hand.d100 !== undefined) expect(Math.abs(root.d100 - hand.d100)).toBeLessThan(0.00005);
+  });
+});
+
+describe(`as drawn: ${curves.heriotWatt13.source}`, () => {
+  const { minutes, thickness, published, straightPartsRecalculated } = curves.heriotWatt13;
+  test("corrected zero to 0.005 mm, root of t90 to 3 %", () => {
+    const root = drawn(ROOT_TIME, { minutes, readings: thickness });
+    expect(Math.abs(root.d0 - published.correctedZero)).toBeLessThan(0.005);
+    within(Math.sqrt(root.t90), published.rootT90, 3);
+  });
+  test.each(straightPartsRecalculated)("through $from to $to min: the zero and the root of t90 of the hand", (hand) => {
+    const picks = { straight_from: hand.from, straight_to: hand.to };
+    const root = drawn(ROOT_TIME, { minutes, readings: thickness }, picks);
+    expect(Math.abs(root.d0 - hand.d0)).toBeLessThan(0.0001);
+    within(Math.sqrt(root.t90), hand.rootT90, 0.1);
+  });
+});
+
+describe(`as drawn: ${curves.holtzKovacs9.source}`, () => {
+  const { minutes, dial, published } = curves.holtzKovacs9;
+  test("t50 to 10 %, t90 to 12 %", () => {
+    within(drawn(LOG_TIME, { minutes, readings: dial }).t50, published.t50, 10);
+    within(drawn(ROOT_TIME, { minutes, readings: dial }).t90, published.t90, 12);
+  });
+});
+
+describe(`root time both ways: ${curves.powrie4_4.source}`, () => {
+  const { minutes, settlement, height, published } = curves.powrie4_4;
+  // Half of primary has gone from the height.
+  const middle = height - published.d0 - published.primary / 2;
+  test.each(["aided", "drawn"])("%s: d0 to a division of the plot, the straight part and cv", (procedure) => {
+    const table = ROOT_TIME(column(minutes), column(settlement), middle, null, "double", "mm2/min", "mm", undefined, procedure); // prettier-ignore
+    const [d0, d90, d100, t90, cv] = table.map(([, value]) => value);
+    expect(Math.abs(d0 - published.d0)).toBeLessThan(0.005);
+    // Primary to the end of the readings by eye, 0.225 mm; by d90 it ends a little before.
+    within(d100 - d0, published.primary, 7);
+    // The straight part, carried on to the published end of primary, meets it at the published root of time.
+    const slope = (1.15 * (d90 - d0)) / Math.sqrt(t90);
+    within(published.primary / slope, published.rootTx, 5);
+    // cv with Terzaghi's T = pi/4 there in the place of 0.75; 6 %, as for other root-time sets.
+    within(cv, (published.cvMm2PerMin * Math.PI) / 4 / 0.75, 6);
+  });
+  test("the published cv is 3 d2 / (4 tx), to its digits", () => {
+    within((0.75 * (middle / 2) ** 2) / published.rootTx ** 2, published.cvMm2PerMin, 3);
+  });
+});
+
 describe(`arithmetic: ${arithmetic.das.source}`, () => {
   const { ex11_7, ex11_8, ex11_9, ex11_10 } = arithmetic.das;
   const PERCENT = 0.5;
