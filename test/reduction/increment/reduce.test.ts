@@ -164,6 +164,45 @@ describe("remarks name what was seen", () => {
     expect(remarks(fit)).toMatch(/the load came 4\.\d+ s before the clock/);
     expect(Math.abs(value(fit).rate / (0.19673075 / T50_TRUE) - 1)).toBeLessThan(0.01);
   });
+  describe("a beginning that lags by 6 % of primary", () => {
+    // d0 = 1020, primary 400, in whole divisions; the lag dies away with a time constant in minutes.
+    const lagging = (t50: number, lag: number) =>
+      BY_HAND.map((t) => {
+        const T = (0.19673 * t) / t50;
+        return Math.round(1020 + 400 * degree(T) + (10 / 3) * Math.log10(1 + (T / 1.1) ** 3) - 24 * Math.exp(-t / lag));
+      });
+    test("both constructions leave the same first readings out, and say which and by how much", () => {
+      // With them in, d0 by the parabola is 1001, and the pair of 1 and 4 min gives 1014.
+      const { logTime, rootTime } = reduce(lagging(20, 0.5));
+      const said =
+        /the first 3 readings stand off the straight part on root time by up to 1\d divisions, [\d.]+ % of primary and are left out of the beginning \(row 1, row 2, row 3\)/;
+      for (const outcome of [logTime, rootTime]) {
+        expect(Math.abs(value<{ d0: number }>(outcome).d0 - 1020)).toBeLessThan(3);
+        expect(remarks(outcome)).toMatch(said);
+      }
+      expect(value(logTime).parabola.from).toBe(1);
+      expect(value(rootTime).straight.from).toBe(1);
+    });
+    test("4:1 pairs that disagree by more than 3 % of primary are told of", () => {
+      expect(remarks(reduce(lagging(10, 1)).logTime)).toMatch(
+        /the 4:1 pairs of the early parabola give d0 from \d+ to \d+, \d+ divisions, [3-9][.\d]* % of primary apart/,
+      );
+      expect(remarks(reduce(lagging(10, 0.01)).logTime)).not.toMatch(/4:1 pairs/);
+    });
+  });
+  test("readings of a short tail that were altered are named, with the most of it", () => {
+    const until = [...BY_HAND.slice(0, 10), 90];
+    const { logTime } = reduceIncrement(
+      until,
+      until.map((t) =>
+        Math.round(1000 * (1 + degree((0.19673 * t) / 10) + (0.05 / 3) * Math.log10(1 + (t / 56) ** 3))),
+      ),
+    );
+    // At 60 min 1 - U is 4.4 %, of which the creep that has not begun gives back 0.5.
+    expect(remarks(logTime)).toMatch(
+      /readings of the tail were altered by up to \d+ divisions, [3-5][.\d]* % of primary for the primary still to come and the creep just begun: row 10, row 11/,
+    );
+  });
   test("immediate compression beyond a fifth of the movement", () => {
     const { logTime } = reduceIncrement([0, ...BY_HAND], [0.6, ...readings]);
     expect(remarks(logTime)).toMatch(/immediate compression is \d+ % of the movement/);
