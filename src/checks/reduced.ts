@@ -383,6 +383,10 @@ function resolutionOf(record: TestRecord, loads: readonly LoadReduced[]): Outcom
   });
 }
 
+/** The value before the first load, where the sheet's methods of preconsolidation see it. */
+export const initialOf = (record: TestRecord, kind: TestCurve["kind"]): number | undefined =>
+  kind === "e" && rulesOf(record).startsAtInitialVoidRatio ? record.results.void_ratio_initial : undefined;
+
 /** Void ratio against stress; strain where there is no void ratio. */
 function curveOf(record: TestRecord, loads: readonly LoadReduced[]): Outcome<TestCurve> {
   if (!loads.some(({ record: { stress } }) => stress !== undefined))
@@ -399,6 +403,7 @@ function curveOf(record: TestRecord, loads: readonly LoadReduced[]): Outcome<Tes
       return value.ok ? value.value : null;
     }),
     kind,
+    initialOf(record, kind),
   );
 }
 

@@ -584,7 +584,14 @@ const FIELD: readonly Field[] = [
     "Field curve, Cr",
     "ratio",
     ofField("Cr", 2),
-    "Slope of the field curve from the in-situ stress to the preconsolidation stress, by the rebound.",
+    "Slope of the field curve from the in-situ stress to the preconsolidation stress; the next line says which branch it was read from.",
+  ),
+  result(
+    "field_recompression_from",
+    "  Cr of the field curve from",
+    "text",
+    ofField("Cr", 3),
+    "The branch of the test that Cr was read from: a reload loop first; the rebound at the end only where there is no loop.",
   ),
   result(
     "field_meeting_stress",
@@ -660,7 +667,7 @@ const CHECKS: readonly Field[] = [
 const SPREAD: Spill = {
   name: "preconsolidation_spread",
   label: "Preconsolidation stress by every method",
-  formula: ofCurve(`PRECONSOLIDATION_SPREAD(${CURVE})`),
+  formula: ofCurve(`PRECONSOLIDATION_SPREAD(${CURVE},"e",{void_ratio_initial})`),
   note: "One formula spills the table: every method's stress with the points it used, then median, spread and interval.",
   measure: "stress",
   spills: [...Array<Measure>(7).fill("stress"), "percent", "stress", "stress", "text", "text"],

@@ -126,6 +126,7 @@ export const REMARKS = [
   "preconsolidation_verdict",
   "methods_remark",
   "field_remark",
+  "field_recompression_from",
   "quality_remark",
   "quality_class",
   "quality_strain_class",

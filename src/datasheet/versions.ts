@@ -18,9 +18,10 @@ export const NEWS: readonly News[] = [
       "The apparatus deflection deducted at a load is that of the table less that at the seating stress, under which the zero reading was taken.",
       "cv is worked out with the height at 50 % of consolidation of its own construction, and no longer with the mean of the heights at the ends of the load.",
       "cv, k and C alpha are given of loads that consolidate only: not of unloading, of wetting, or of a load under which the specimen swelled.",
+      "Pacheco Silva's construction begins at the initial void ratio; the field curve says which branch its Cr came from.",
       "A load at the stress of the one before is a branch of its own, wetting; water added under the seating stress has a mark.",
     ],
-    names: ["apparatus_deflection_seating", "height_middle_root", "seating_mark"],
+    names: ["apparatus_deflection_seating", "height_middle_root", "seating_mark", "field_recompression_from"],
   },
   {
     version: 3,
@@ -103,6 +104,8 @@ export interface SheetRules {
   readonly deflectionSinceSeating: boolean;
   /** The height of cv is that at 50 % of consolidation; up to version 3, the mean of the heights at the ends of the load. */
   readonly heightAtHalf: boolean;
+  /** The methods of preconsolidation see e0; up to version 3, Pacheco Silva's begins at the void ratio of the first load. */
+  readonly startsAtInitialVoidRatio: boolean;
   /** cv, k and C alpha are of loads that consolidate only; up to version 3, cv is given of unloading as well. */
   readonly cvOfConsolidation: boolean;
   /** A load at the stress of the one before is wetting; up to version 3, loading or, where it is a little less, unloading. */
@@ -114,6 +117,7 @@ export function rulesOf({ version = TEMPLATE_VERSION }: { readonly version?: num
   return {
     deflectionSinceSeating: isOfVersion4,
     heightAtHalf: isOfVersion4,
+    startsAtInitialVoidRatio: isOfVersion4,
     cvOfConsolidation: isOfVersion4,
     knowsWetting: isOfVersion4,
   };

@@ -35,6 +35,7 @@ import {
   toCell,
   toChoice,
   toNumber,
+  toOptionalNonZero,
   toOptionalPositive,
   toPair,
   toPositive,
@@ -55,9 +56,12 @@ function toLists(stresses: unknown, values: unknown): [Float64Array, Float64Arra
 
 const toKind = (kind: unknown): Kind => toChoice(kind, "the kind", KINDS, "e");
 
-const toTest = (stresses: unknown, values: unknown, kind: unknown): Outcome<TestCurve> => {
+/** The value before the first load; blank or 0 is none. */
+const toInitial = (argument: unknown): number | undefined => toOptionalNonZero(argument, "the initial value");
+
+const toTest = (stresses: unknown, values: unknown, kind: unknown, initial?: unknown): Outcome<TestCurve> => {
   const [s, v] = toLists(stresses, values);
-  return testCurve(Array.from(s), Array.from(v), toKind(kind));
+  return testCurve(Array.from(s), Array.from(v), toKind(kind), toInitial(initial));
 };
 
 /** Names that a person may give among the picks, and what they replace. */
@@ -89,12 +93,13 @@ function toPicks(argument: unknown): Float64Array {
 }
 
 const reduced = memoize((stresses, values, options, picked): Outcome<Preconsolidation> => {
-  const [kind, method, drawingSlope] = Array.from(options);
+  const [kind, method, drawingSlope, initial] = Array.from(options);
   const picks: Partial<Record<keyof Picks, number>> = {};
   PICK_NAMES.forEach((name, i) => {
     if (!Number.isNaN(picked[i])) picks[PICKS[name]] = picked[i];
   });
-  return then(testCurve(Array.from(stresses), Array.from(values), KINDS[kind]), (test) =>
+  const curve = testCurve(Array.from(stresses), Array.from(values), KINDS[kind], initial || undefined);
+  return then(curve, (test) =>
     preconsolidation(test, { method: METHOD_NAMES[method], picks, drawingSlope: drawingSlope || undefined }),
   );
 });
@@ -106,9 +111,10 @@ function reduce(
   kind: unknown,
   picks?: unknown,
   drawingSlope?: unknown,
+  initial?: unknown,
 ): Outcome<Preconsolidation> {
   const slope = toOptionalPositive(drawingSlope, "the slope of the drawing") ?? 0;
-  const options = [KINDS.indexOf(toKind(kind)), METHOD_NAMES.indexOf(method), slope];
+  const options = [KINDS.indexOf(toKind(kind)), METHOD_NAMES.indexOf(method), slope, toInitial(initial) ?? 0];
   return reduced(...toLists(stresses, values), options, toPicks(picks));
 }
 
@@ -129,6 +135,7 @@ const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand: recompression_from, recompression_to, virgin_from, virgin_to, greatest_curvature.
  * @param [drawing_slope] Slope at which the virgin line is drawn in Casagrande's construction, rise over run on the paper: 1.5 (56 degrees) if left out. Flatter drawings read higher.
+ * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, that of a first row without stress, or the first value.
  * @returns A table of label, value and unit; or the one item. Stresses are in the unit of the stresses given.
  * @example =CLAY.PRECONSOLIDATION(C2:C18,D2:D18)
  * @example =CLAY.PRECONSOLIDATION(C2:C18,D2:D18,"work","stress")
@@ -150,8 +157,9 @@ export function PRECONSOLIDATION(
   kind?: any,
   picks?: any[][],
   drawing_slope?: any,
+  initial_value?: any,
 ): any[][] {
-  const outcome = reduce(stresses, values, toMethod(method), kind, picks, drawing_slope);
+  const outcome = reduce(stresses, values, toMethod(method), kind, picks, drawing_slope, initial_value);
   const { stress, low, high } = valueOf(outcome);
   const items: Item[] = [
     { label: "stress", value: stress, unit: "" },
@@ -167,13 +175,14 @@ export function PRECONSOLIDATION(
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [kind] What the values are: "e" (default) or "strain".
+ * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, that of a first row without stress, or the first value.
  * @returns Rows of label, value and note: one row per method (its stress, and the points used or why it does not apply), then median, spread (greatest less least over the median), low, high, verdict, remark.
  * @example =CLAY.PRECONSOLIDATION_SPREAD(C2:C18,D2:D18)
  * @refuses =CLAY.PRECONSOLIDATION_SPREAD(C2:C5,D2:D5)
  * @source Those of the methods, as in PRECONSOLIDATION.
  */
-export function PRECONSOLIDATION_SPREAD(stresses: any[][], values: any[][], kind?: any): any[][] {
-  const outcome = then(toTest(stresses, values, kind), (test) => preconsolidationSpread(test));
+export function PRECONSOLIDATION_SPREAD(stresses: any[][], values: any[][], kind?: any, initial_value?: any): any[][] {
+  const outcome = then(toTest(stresses, values, kind, initial_value), (test) => preconsolidationSpread(test));
   const { methods, median, spread, low, high, verdict } = valueOf(outcome);
   const rows: Item[] = [
     ...methods.map(({ method, result }) =>
@@ -239,6 +248,7 @@ export function WORK_LINES(stresses: any[][], values: any[][], kind?: any, picks
  * @param [method] "casagrande" (default), "work", "bilog", "intersection", "pacheco_silva" or "janbu".
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
+ * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, that of a first row without stress, or the first value.
  * @returns Rows of label, x (stress) and y.
  * @example =CLAY.PRECONSOLIDATION_LINES(C2:C18,D2:D18,"pacheco_silva")
  * @refuses =CLAY.PRECONSOLIDATION_LINES(C2:C18,D2:D18,"guess")
@@ -253,8 +263,9 @@ export function PRECONSOLIDATION_LINES(
   method?: any,
   kind?: any,
   picks?: any[][],
+  initial_value?: any,
 ): any[][] {
-  return rowsOf(valueOf(reduce(stresses, values, toMethod(method), kind, picks)).lines);
+  return rowsOf(valueOf(reduce(stresses, values, toMethod(method), kind, picks, undefined, initial_value)).lines);
 }
 
 /** Two stresses, or none. */

@@ -1,5 +1,5 @@
 /** From a data sheet's record and what is chosen to a plot: the sheet's own results, in the sheet's own units. */
-import { inSheetStress, reduced, type LoadReduced } from "../checks/reduced";
+import { initialOf, inSheetStress, reduced, type LoadReduced } from "../checks/reduced";
 import { dialSense, loadColumn, loadCurve, type Cells } from "../datasheet/load-curve";
 import { methodOfLoad, picksOfLoad, type RecordedPick } from "../datasheet/picks";
 import type { LoadRecord, TestRecord } from "../datasheet/record";
@@ -83,7 +83,8 @@ function compression(record: TestRecord, { value, method, at = pointsOf(record) 
   const inOrder = stresses(record);
   const across = loadColumn(record.loads, (index) => inOrder[index]);
   const stressUnit = record.words.stress_unit;
-  return then(testCurve(across, values, value), (test) => {
+  const initial = initialOf(record, value);
+  return then(testCurve(across, values, value, initial), (test) => {
     const reading = preconsolidation(test, { method });
     const { in_situ_stress } = record.numbers;
     const ofSheet = yieldOf(record);
@@ -97,7 +98,7 @@ function compression(record: TestRecord, { value, method, at = pointsOf(record) 
         : [{ label: "preconsolidation stress of the sheet", letters: "σ′p of the sheet", stress: ofSheet }]),
     ];
     return then(
-      compressionPlot(across, values, value, { stressUnit, method, yieldReading: reading, marks }),
+      compressionPlot(across, values, value, { stressUnit, method, yieldReading: reading, marks, initial }),
       (spec) => {
         const standIns = record.loads.filter((_, index) => isStandIn(index)).map(({ number }) => number);
         const where = at === "d100" ? "Points at d100 of each load" : "Points at the end of each load";

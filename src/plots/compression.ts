@@ -16,6 +16,8 @@ export interface CompressionPlotOptions {
   readonly method?: MethodName;
   /** The method's reading of the same cells, where it has been made already. */
   readonly yieldReading?: Outcome<Preconsolidation>;
+  /** Value before the first load, as e0. */
+  readonly initial?: number;
   /** Stresses to be marked, as the one in situ. */
   readonly marks?: readonly StressMark[];
 }
@@ -136,7 +138,7 @@ export const compressionPlot = (
   values: Cells,
   kind: Kind,
   options: CompressionPlotOptions = {},
-): Outcome<PlotSpec> => then(testCurve(stresses, values, kind), (test) => plotOf(test, options));
+): Outcome<PlotSpec> => then(testCurve(stresses, values, kind, options.initial), (test) => plotOf(test, options));
 
 function plotOf(test: TestCurve, options: CompressionPlotOptions): Outcome<PlotSpec> {
   const { stressUnit = "kPa", method = "casagrande", yieldReading, marks = [] } = options;

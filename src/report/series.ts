@@ -9,6 +9,7 @@
  */
 import type { NamedValues } from "../datasheet/record";
 import { loadSuffix, MOST_LOADS } from "../datasheet/load-table";
+import { rulesOf } from "../datasheet/versions";
 import { cAlphaPlot, cvPlot, type TimeMethod } from "../plots/coefficients";
 import { compressionPlot } from "../plots/compression";
 import { logTimePlot, rootTimePlot, type Cells } from "../plots/time";
@@ -137,11 +138,13 @@ interface CurveSource {
   readonly method?: MethodName;
   /** The in-situ stress, as a cell. */
   readonly inSitu?: string;
+  /** The value before the first load, as a cell or a number. */
+  readonly initial?: string;
 }
 
 /** Columns of a compression curve and a method's construction, in the method's own plane. */
 function curveBlock(
-  { stresses, value, values, kind, method, inSitu }: CurveSource,
+  { stresses, value, values, kind, method, inSitu, initial }: CurveSource,
   spec: PlotSpec,
 ): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
   const frame = frameOf(spec);
@@ -183,7 +186,7 @@ function curveBlock(
     { name: "unloading", heading: "Unloading", rows, cells: each(unloading) },
   ];
   const call = (where: Where) =>
-    `CLAY.PRECONSOLIDATION_LINES(${stresses.whole},${values ?? where.column("value")},"${method}","${kind}")`;
+    `CLAY.PRECONSOLIDATION_LINES(${stresses.whole},${values ?? where.column("value")},"${method}","${kind}"${initial ? `,,${initial}` : ""})`;
   const isOwnPlane = method !== undefined && METHODS[method].axes[1] !== "value";
   // A method that reads nothing now has no axes of its own: the test is drawn alone.
   const isDrawn = method !== undefined && !(isOwnPlane && spec.refusal !== undefined);
@@ -424,9 +427,12 @@ function compressionOf(sheet: Sheet, kind: "e" | "strain", method?: MethodName):
           primary && sheet.word("curve_point", row) === "d100" ? (primaries[row] ?? null) : value,
         );
   const stress = sheet.number("in_situ_stress");
+  // As the sheet's own spread of methods has it.
+  const seesInitial = rulesOf({ version: sheet.number("template_version") }).startsAtInitialVoidRatio && kind === "e";
   const spec = compressionPlot(sheet.numbers("load_stress"), values, kind, {
     stressUnit: sheet.word("stress_unit") || undefined,
     method,
+    initial: seesInitial ? sheet.number("void_ratio_initial") : undefined,
     // So that the frame reaches to it; the chart's own line follows the cell.
     marks: stress ? [{ label: "in-situ stress", letters: "σ′v0", stress }] : [],
   });
@@ -442,6 +448,7 @@ function compressionOf(sheet: Sheet, kind: "e" | "strain", method?: MethodName):
           kind,
           method,
           inSitu: sheet.address("in_situ_stress"),
+          initial: seesInitial ? sheet.address("void_ratio_initial") : undefined,
         },
         spec.value,
       ),

@@ -3,6 +3,8 @@ import { blankSheet, demoSheet, fillSheet, type System } from "../../src/datashe
 import { demoTest, TRUTH } from "../../src/datasheet/demo-test";
 import { cellAddress } from "../../src/datasheet/address";
 import { HAND_TIMES } from "../../src/datasheet/load-table";
+import { testCurve } from "../../src/reduction/curve/points";
+import { preconsolidation } from "../../src/reduction/curve/preconsolidation";
 import { loadSteps } from "../../src/reduction/curve/loads";
 import { convert } from "../../src/reduction/units";
 import { calculate, type Calculated } from "./sheet-in-engine";
@@ -421,6 +423,29 @@ test("what each method used of the curve, and why one has no answer, stands in f
   expect(sheet.value("methods_remark")).toMatch(
     /^casagrande: recompression [^;]+; work: .*; janbu: the load steps about yield/,
   );
+});
+
+test("Pacheco Silva's construction on the sheet begins at e0", async () => {
+  const sheet = await calculate(demoSheet("SI"));
+  const e0 = sheet.value("void_ratio_initial") as number;
+  const stresses = demoTest("SI").loads;
+  const curve = stresses.map((_, index) => sheet.value("void_ratio_curve", index) as number);
+  const read = (test_: ReturnType<typeof testCurve>) => {
+    const found = test_.ok && preconsolidation(test_.value, { method: "pacheco_silva" });
+    return found && found.ok ? found.value.stress : NaN;
+  };
+  const names = [...Array(12).keys()].map((row) => sheet.value("preconsolidation_spread", row));
+  const { row, col } = blankSheet("SI").names.preconsolidation_spread;
+  const onSheet = sheet.values.get(cellAddress(row + names.indexOf("pacheco_silva"), col + 1)) as number;
+  // A first row without stress says what the specimen was before loading.
+  expect(onSheet).toBeCloseTo(read(testCurve([null, ...stresses], [e0, ...curve], "e")), 9);
+  // Without e0 the construction reads higher, on this curve by 1.6 %.
+  expect(read(testCurve(stresses, curve, "e")) / onSheet).toBeGreaterThan(1.01);
+});
+
+test("the field curve's Cr says that it came from the loop", async () => {
+  const sheet = await calculate(demoSheet("SI"));
+  expect(sheet.value("field_recompression_from")).toMatch(/loop/);
 });
 
 test("a difference that is as good as nothing is nothing, and not less than it", async () => {

@@ -111,6 +111,22 @@ test("lines are rows of label, x, y, and end on the stress that the method gives
   );
 });
 
+test("Pacheco Silva's construction begins at the initial value that is given, and no other method moves", () => {
+  const e0 = E[0][0] + 0.03;
+  const given = (method: string, initial?: number) =>
+    PRECONSOLIDATION(S, E, method, "stress", "e", null as any, null, initial)[0][0];
+  // The initial value in a first row without stress is the older way to say the same.
+  const byRow = PRECONSOLIDATION([[0], ...S], [[e0], ...E], "pacheco_silva", "stress")[0][0];
+  expect(given("pacheco_silva", e0)).toBeCloseTo(byRow, 9);
+  expect(given("pacheco_silva", e0)).toBeLessThan(given("pacheco_silva") * 0.995);
+  for (const method of ["casagrande", "work", "bilog", "intersection"])
+    expect([method, given(method, e0)]).toEqual([method, given(method)]);
+  const spread = (rows: any[][]) => rows.find(([label]) => label === "pacheco_silva")![1];
+  expect(spread(PRECONSOLIDATION_SPREAD(S, E, "e", e0))).toBeCloseTo(byRow, 9);
+  const lines = PRECONSOLIDATION_LINES(S, E, "pacheco_silva", "e", null as any, e0);
+  expect(lines.find(([label]) => label === "initial value")![2]).toBeCloseTo(e0, 9);
+});
+
 test("the bisector halves the angle on the sheet of the declared slope", () => {
   for (const slope of [1, 1.5, 3]) {
     const rows = CASAGRANDE_LINES(S, E, "e", null as any, slope);

@@ -27,17 +27,18 @@ const list = (rows: readonly number[]): string => (rows.length === 1 ? `row ${ro
  *
  * A row without a stress is skipped; the first such row gives the value before loading. A value that is blank or zero
  * under a real stress is left out with a remark, but a strain of zero in the first loaded row is where strain is
- * measured from. Refuses a negative stress and strains in percent; remarks a void ratio below zero.
+ * measured from. `initial`, where it is given, is the value before loading, whatever the rows say. Refuses a negative stress and strains in percent; remarks a void ratio below zero.
  */
 export function testCurve(
   stresses: readonly (number | null)[],
   values: readonly (number | null)[],
   kind: Kind,
+  initial?: number,
 ): Outcome<TestCurve> {
   const points: LoadPoint[] = [];
   const missing: number[] = [];
   const negative: number[] = [];
-  let initial: number | undefined;
+  let ofRows: number | undefined;
   for (let i = 0; i < stresses.length; i++) {
     const row = i + 1;
     const stress = stresses[i] ?? 0;
@@ -50,7 +51,7 @@ export function testCurve(
       );
     const first = points.length === 0 && missing.length === 0;
     if (stress === 0) {
-      if (first && initial === undefined && (value !== 0 || kind === "strain")) initial = value;
+      if (first && ofRows === undefined && (value !== 0 || kind === "strain")) ofRows = value;
     } else if (value !== 0 || (kind === "strain" && first)) points.push({ row, stress, value });
     else missing.push(row);
   }
@@ -60,5 +61,5 @@ export function testCurve(
   if (negative.length)
     remarks.push(`${list(negative)}: a void ratio below zero cannot be: check the dry mass and the specific gravity`);
   if (points.length === 0) return badInput("there is no row with both a stress and a value: choose the two columns");
-  return given({ kind, points, initial }, remarks);
+  return given({ kind, points, initial: initial ?? ofRows }, remarks);
 }
