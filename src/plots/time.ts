@@ -84,7 +84,12 @@ function timePlot(
     x,
     y,
     series: [
-      ...drawn.map((line): PlotSeries => ({ ...toAxis(line, x, y), letters: line.label })),
+      // Marks of the construction are crosses: they are not to be taken for readings.
+      ...drawn.map((line): PlotSeries => ({
+        ...toAxis(line, x, y),
+        letters: line.label,
+        ...(line.style === "points" ? { symbol: "cross" as const } : {}),
+      })),
       { label: "readings", style: "points", symbol: "filled", points },
     ],
     remarks: lines.ok ? lines.remarks : [],

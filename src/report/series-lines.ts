@@ -32,7 +32,7 @@ const READ = MOST_LOADS;
 export const LINES: Readonly<Record<Construction, readonly Line[]>> = {
   "log time": [
     { label: "early parabola", as: "curve", points: 13 },
-    { label: "4:1 pair", as: "read", points: 2 },
+    { label: "4:1 pair", as: "cross", points: 2 },
     { label: "offset", as: "curve", points: 2 },
     { label: "same offset", as: "curve", points: 2 },
     line("steepest tangent"),

@@ -131,3 +131,12 @@ test("a long logger series is drawn as the averages that the reduction works on"
   );
   expect(seriesOf(spec, "readings").points.length).toBeLessThan(200);
 });
+
+test("the points of the 4:1 pair are crosses, which nobody takes for readings", () => {
+  const { series } = valueOf(logTimePlot(times, readings));
+  const points = series.filter(({ style }) => style === "points");
+  expect(points.map(({ label, symbol }) => [label, symbol])).toEqual([
+    ["4:1 pair", "cross"],
+    ["readings", "filled"],
+  ]);
+});
