@@ -121,7 +121,9 @@ describe("what a chart of the demonstration shows is the plot of the pane", () =
       ["e", "void_ratio_curve"],
       ["strain", "strain_end"],
     ] as const) {
-      const spec = must(compressionPlot(stresses, numbers(name), value, { method }));
+      // Void ratios begin at e0, which Pacheco Silva's construction needs.
+      const initial = value === "e" ? numbers("void_ratio_initial")[0]! : undefined;
+      const spec = must(compressionPlot(stresses, numbers(name), value, { method, initial }));
       // The demonstration's load steps are too coarse for Janbu's reading.
       expect(spec.refusal === undefined).toBe(method !== "janbu");
       const found = await drawn({ plot: "compression", value, method });
