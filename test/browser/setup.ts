@@ -3,44 +3,18 @@
  * What the tests need is left in the environment: CLAYLEDGER_CHROMIUM and CLAYLEDGER_PAGE, or CLAYLEDGER_BROWSER_MISSING with
  * the reason why there is none.
  */
-import { execFileSync, spawn } from "node:child_process";
-import { accessSync, constants, existsSync } from "node:fs";
+import { spawn } from "node:child_process";
 import path from "node:path";
+import { provide, type Program } from "../programs";
 
-const NAMES = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
-
-const loudly = (sentence: string) => process.stderr.write(`\n*** ${sentence}\n\n`);
-
-function isProgram(file: string): boolean {
-  try {
-    accessSync(file, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-function findChromium(): string | undefined {
-  const named = process.env.CHROMIUM;
-  if (named) return isProgram(named) ? named : undefined;
-  const folders = ["/usr/bin", ...(process.env.PATH ?? "").split(path.delimiter)];
-  return folders.flatMap((folder) => NAMES.map((name) => path.join(folder, name))).find(isProgram);
-}
-
-/** Debian's Chromium, where this is Debian and we may install. */
-function installChromium(): string | undefined {
-  if (process.env.CHROMIUM || !existsSync("/etc/debian_version") || process.getuid?.() !== 0) return undefined;
-  loudly("No Chromium on this machine: installing Debian's package `chromium` for the browser tests.");
-  try {
-    const options = { stdio: ["ignore", 2, 2] as ["ignore", number, number] };
-    const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
-    execFileSync("apt-get", ["update"], { ...options, env });
-    execFileSync("apt-get", ["install", "--yes", "--no-install-recommends", "chromium"], { ...options, env });
-  } catch (error) {
-    loudly(`The installation failed: ${String(error)}`);
-  }
-  return findChromium();
-}
+const CHROMIUM: Program = {
+  called: "Chromium",
+  files: ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"],
+  debian: "chromium",
+  variable: "CHROMIUM",
+  without: "CLAYLEDGER_NO_BROWSER",
+  tests: "real-browser tests",
+};
 
 /** Starts src/host/serve.mjs on any free port, over dist or the folder of CLAYLEDGER_DIST; gives its address once it has printed it. */
 function serve(): Promise<string> {
@@ -68,23 +42,11 @@ function serve(): Promise<string> {
 }
 
 export default async function setup(): Promise<void> {
-  const isSkipped = process.env.CLAYLEDGER_NO_BROWSER === "1" && !process.env.CI;
-  const chromium = findChromium() ?? (isSkipped ? undefined : installChromium());
-  if (!chromium || isSkipped) {
-    const reason = process.env.CHROMIUM
-      ? `CHROMIUM names ${process.env.CHROMIUM}, which is no program`
-      : "no Chromium was found or could be installed";
-    process.env.CLAYLEDGER_BROWSER_MISSING = isSkipped
-      ? "CLAYLEDGER_NO_BROWSER=1"
-      : `The real-browser tests cannot run: ${reason}. Install Chromium, or give its path in CHROMIUM; to leave them out on ` +
-        "your own machine set CLAYLEDGER_NO_BROWSER=1.";
-    loudly(
-      isSkipped
-        ? "CLAYLEDGER_NO_BROWSER=1: THE REAL-BROWSER TESTS ARE LEFT OUT. The page is not tested."
-        : process.env.CLAYLEDGER_BROWSER_MISSING,
-    );
+  const chromium = provide(CHROMIUM);
+  if ("missing" in chromium) {
+    process.env.CLAYLEDGER_BROWSER_MISSING = chromium.missing;
     return;
   }
-  process.env.CLAYLEDGER_CHROMIUM = chromium;
+  process.env.CLAYLEDGER_CHROMIUM = chromium.file;
   process.env.CLAYLEDGER_PAGE = await serve();
 }

@@ -1,0 +1,73 @@
+/** Programs that tests need and that are no packages of npm: found on the machine, or installed from Debian's own packages. */
+import { execFileSync } from "node:child_process";
+import { accessSync, constants, existsSync } from "node:fs";
+import path from "node:path";
+
+export interface Program {
+  /** What people call it: "Chromium". */
+  readonly called: string;
+  /** Names of its file. */
+  readonly files: readonly string[];
+  /** Debian's package. */
+  readonly debian: string;
+  /** The variable of the environment that names its file. */
+  readonly variable: string;
+  /** The variable that, set to 1, leaves its tests out, but not in CI. */
+  readonly without: string;
+  /** The tests that need it: "real-browser tests". */
+  readonly tests: string;
+}
+
+export const loudly = (sentence: string) => process.stderr.write(`\n*** ${sentence}\n\n`);
+
+function isProgram(file: string): boolean {
+  try {
+    accessSync(file, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function find({ files, variable }: Program): string | undefined {
+  const named = process.env[variable];
+  if (named) return isProgram(named) ? named : undefined;
+  const folders = ["/usr/bin", ...(process.env.PATH ?? "").split(path.delimiter)];
+  return folders.flatMap((folder) => files.map((file) => path.join(folder, file))).find(isProgram);
+}
+
+/** Debian's package, where this is Debian and we may install. */
+function install(program: Program): string | undefined {
+  const { called, debian, variable, tests } = program;
+  if (process.env[variable] || !existsSync("/etc/debian_version") || process.getuid?.() !== 0) return undefined;
+  loudly(`No ${called} on this machine: installing Debian's package \`${debian}\` for the ${tests}.`);
+  try {
+    const options = { stdio: ["ignore", 2, 2] as ["ignore", number, number] };
+    const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
+    execFileSync("apt-get", ["update"], { ...options, env });
+    execFileSync("apt-get", ["install", "--yes", "--no-install-recommends", debian], { ...options, env });
+  } catch (error) {
+    loudly(`The installation failed: ${String(error)}`);
+  }
+  return find(program);
+}
+
+/** The program's file, or why there is none; a person who left its tests out is told loudly. */
+export function provide(program: Program): { readonly file: string } | { readonly missing: string } {
+  const { called, variable, without, tests } = program;
+  if (process.env[without] === "1" && !process.env.CI) {
+    loudly(`${without}=1: THE ${tests.toUpperCase()} ARE LEFT OUT.`);
+    return { missing: `${without}=1` };
+  }
+  const file = find(program) ?? install(program);
+  if (file) return { file };
+  const named = process.env[variable];
+  const reason = named
+    ? `${variable} names ${named}, which is no program`
+    : `no ${called} was found or could be installed`;
+  const missing =
+    `The ${tests} cannot run: ${reason}. Install ${called}, or give its path in ${variable}; to leave them out on your own ` +
+    `machine set ${without}=1.`;
+  loudly(missing);
+  return { missing };
+}
