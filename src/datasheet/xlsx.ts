@@ -88,7 +88,7 @@ function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
       cell.value = (
         isDynamic(formula) && !merged.has(address) ? { ...stored, shareType: "array", ref: address } : stored
       ) as ExcelJS.CellValue;
-    } else if (value !== undefined) cell.value = value;
+    } else if (value !== undefined && value !== "") cell.value = value;
     if (note) cell.note = note;
   }
   for (const { row, kind } of plan.cells) if (kind === "title") sheet.getRow(row + 1).height = TITLE_HEIGHT;
