@@ -1,0 +1,101 @@
+/**
+ * Every kind of .xlsx file that the project writes: without a complaint by the schemas and rules, and with the same cells, names,
+ * rules of entry and merged cells in two readers that this project did not make.
+ */
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { templateBytes, TEMPLATES } from "../../../src/datasheet/templates";
+import type { System } from "../../../src/datasheet";
+import { complaintsOf } from "../complaints";
+import { exceljsDifferences, libreOfficeDifferences } from "./compare";
+import { storedContents, type StoredContents } from "./contents";
+import { readByExceljs } from "./exceljs-reader";
+import { readByLibreOffice, type OfficeContents } from "./libreoffice-reader";
+import { LINES, PAGE_FILES } from "./page-files";
+
+jest.setTimeout(600_000);
+
+const FILES: Readonly<Record<string, () => Promise<Uint8Array>>> = {
+  ...Object.fromEntries(
+    Object.keys(TEMPLATES).map((system) => [`the ${system} template`, () => templateBytes(system as System)]),
+  ),
+  ...PAGE_FILES,
+};
+const NAMES = Object.keys(FILES);
+
+const made = new Map<string, Uint8Array>();
+const stored = new Map<string, StoredContents>();
+beforeAll(async () => {
+  for (const [name, make] of Object.entries(FILES)) {
+    made.set(name, await make());
+    stored.set(name, storedContents(made.get(name)!));
+  }
+});
+
+/** The template with one cell, one name, one rule and one merged cell that are not what the sheet has. */
+function changed(): Uint8Array {
+  const entries = unzipSync(made.get("the SI template")!);
+  const edit = (at: string, from: RegExp, to: string): void => {
+    const before = strFromU8(entries[at]);
+    const after = before.replace(from, to);
+    if (after === before) throw new Error(`${at} has nothing like ${from}`);
+    entries[at] = strToU8(after);
+  };
+  edit("xl/workbook.xml", /(name="ring_mass"[^>]*>[^<]*!)[^<]*/, "$1$$Z$$99");
+  edit("xl/worksheets/sheet1.xml", /<formula1>32874</, "<formula1>32875<");
+  edit("xl/worksheets/sheet1.xml", /<mergeCell ref="[^"]*"\/>/, "");
+  edit("xl/sharedStrings.xml", />Project</, ">Object<");
+  return zipSync(entries);
+}
+const SEEN = [/name ring_mass/, /rule of/, /merged/, /cell A\d+.*Object/].map((one) => expect.stringMatching(one));
+
+test("the committed templates are those that are tested here", () => {
+  for (const [system, file] of Object.entries(TEMPLATES)) {
+    const committed = readFileSync(path.join(__dirname, "../../../templates", file));
+    expect(committed.equals(made.get(`the ${system} template`)!)).toBe(true);
+  }
+});
+
+test.each(NAMES)("the schemas and rules have nothing to say against %s", (name) => {
+  expect(complaintsOf(made.get(name)!)).toEqual([]);
+});
+
+test.each(NAMES)("exceljs reads the cells, names, rules and merged cells of %s", async (name) => {
+  expect(exceljsDifferences(await readByExceljs(made.get(name)!), stored.get(name)!)).toEqual([]);
+});
+
+test("a changed file is seen by exceljs", async () => {
+  const found = exceljsDifferences(await readByExceljs(changed()), stored.get("the SI template")!);
+  expect(found).toEqual(expect.arrayContaining(SEEN));
+});
+
+const CHANGED = "a changed template";
+const isLeftOut = process.env.CLAYLEDGER_NO_LIBREOFFICE === "1" && !process.env.CI;
+
+(isLeftOut ? describe.skip : describe)("LibreOffice", () => {
+  const read = new Map<string, OfficeContents>();
+  beforeAll(() => {
+    const { CLAYLEDGER_LIBREOFFICE: program, CLAYLEDGER_LIBREOFFICE_MISSING: missing } = process.env;
+    if (!program) throw new Error(missing ?? "the set-up of these tests has not run");
+    const files = [...NAMES.map((name) => made.get(name)!), changed()];
+    const contents = readByLibreOffice(program, files);
+    [...NAMES, CHANGED].forEach((name, index) => read.set(name, contents[index]));
+  });
+
+  test.each(NAMES)("reads the cells, names, rules, merged cells and charts of %s", (name) => {
+    expect(libreOfficeDifferences(read.get(name)!, stored.get(name)!)).toEqual([]);
+  });
+
+  test("sees a changed file", () => {
+    const found = libreOfficeDifferences(read.get(CHANGED)!, stored.get("the SI template")!);
+    expect(found).toEqual(expect.arrayContaining(SEEN));
+  });
+});
+
+test("every line of a logger's file is in the saved file as it was read", () => {
+  const { sheets } = stored.get("kept lines of a logger")!;
+  const [, { cells }] = [...sheets].find(([name]) => name.startsWith("Readings"))!;
+  const column = [...cells].filter(([at]) => /^A\d+$/.test(at)).map(([, { value }]) => value);
+  expect(column.slice(-LINES.length)).toEqual(LINES);
+});

@@ -1,0 +1,18 @@
+/**
+ * Before the tests of files: finds LibreOffice (installs Debian's where that is possible). What the tests need is left in the
+ * environment: CLAYLEDGER_LIBREOFFICE, or CLAYLEDGER_LIBREOFFICE_MISSING with the reason why there is none.
+ */
+import { provide } from "../../programs";
+
+export default function setup(): void {
+  const office = provide({
+    called: "LibreOffice",
+    files: ["soffice", "libreoffice"],
+    debian: "libreoffice-calc",
+    variable: "LIBREOFFICE",
+    without: "CLAYLEDGER_NO_LIBREOFFICE",
+    tests: "tests of files by LibreOffice",
+  });
+  if ("file" in office) process.env.CLAYLEDGER_LIBREOFFICE = office.file;
+  else process.env.CLAYLEDGER_LIBREOFFICE_MISSING = office.missing;
+}
