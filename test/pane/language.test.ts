@@ -42,6 +42,12 @@ test("where nothing may be kept, the choice goes with the address, and all else 
   expect(withLanguage("https://localhost:3000/pane.html", undefined)).toBe("https://localhost:3000/pane.html");
 });
 
+test("a runtime that has no storage keeps nothing, and says so", () => {
+  jest.spyOn(window, "localStorage", "get").mockReturnValue(null as unknown as Storage);
+  expect(keptLanguage("")).toBeUndefined();
+  expect(keepLanguage("de")).toBe(false);
+});
+
 test("storage that is full is no error either", () => {
   jest.spyOn(Storage.prototype, "setItem").mockImplementation(() => {
     throw new DOMException("full", "QuotaExceededError");

@@ -3,6 +3,8 @@
  * another choice takes effect when the pane is loaded again.
  */
 
+import { keep, kept } from "../storage";
+
 export const LANGUAGES = ["en", "de"] as const;
 
 export type Language = (typeof LANGUAGES)[number];
@@ -28,39 +30,15 @@ const known = (tag: string | null | undefined): Language | undefined =>
 export const languageFor = (...tags: readonly (string | null | undefined)[]): Language =>
   tags.map(known).find((one) => one !== undefined) ?? "en";
 
-/** Where a choice is kept, if the browser allows it: in a frame of another's page it may not, and storage itself throws. */
-function storage(): Storage | undefined {
-  try {
-    return window.localStorage;
-  } catch {
-    return undefined;
-  }
-}
-
 /** The query of the page's address that carries a choice where nothing may be kept. */
 const QUERY = "language";
 
 /** What was chosen: with the address ("?language=de"), else on this machine; undefined where nothing was. */
-export function keptLanguage(query: string): Language | undefined {
-  try {
-    return known(new URLSearchParams(query).get(QUERY)) ?? known(storage()?.getItem(KEY));
-  } catch {
-    return undefined;
-  }
-}
+export const keptLanguage = (query: string): Language | undefined =>
+  known(new URLSearchParams(query).get(QUERY)) ?? known(kept(KEY));
 
 /** Keeps a choice for the next time; undefined goes back to the host's language. Says whether it could be kept. */
-export function keepLanguage(chosen: Language | undefined): boolean {
-  const kept = storage();
-  if (!kept) return false;
-  try {
-    if (chosen) kept.setItem(KEY, chosen);
-    else kept.removeItem(KEY);
-    return true;
-  } catch {
-    return false;
-  }
-}
+export const keepLanguage = (chosen: Language | undefined): boolean => keep(KEY, chosen);
 
 /** The address of the page with a choice in its query, or without one; all else of it stays. */
 export function withLanguage(address: string, chosen: Language | undefined): string {
