@@ -56,6 +56,9 @@ export interface Answered {
   readonly refused?: { Code: string; Message: string; Location: string; ActionIndex: number };
 }
 
+/** Events that the library registers under another name than the member has. */
+const EVENT_NAMES: Readonly<Record<string, string>> = { DataChanged: "Changed" };
+
 export class Batch {
   private readonly known = new Map<number, Known>();
 
@@ -102,12 +105,12 @@ export class Batch {
     const { ActionType: type, ObjectPathId: id, Name: name } = action;
     if (name === "_RemoveReference") return null;
     const one = await this.object(id);
-    if (type === MAKE) return one.being ? this.referenceOf(id, one, kept) : { _IsNull: true };
+    if (type === MAKE) return one.being ? this.referenceOf(id, one, kept) : null;
     if (name === "_KeepReference") return null;
     if (type === LOAD) {
       const { Select = [], Expand = [] } = action.QueryInfo ?? {};
       this.keepStep(one.path, "load", "load", [[...Select, ...Expand].join(",")]);
-      if (!one.being) return { _IsNull: true };
+      if (!one.being) return null;
       return { ...this.load(one.being, [...Select, ...Expand], action.QueryInfo), ...this.referenceOf(id, one, kept) };
     }
     if (type === SET) {
@@ -121,7 +124,8 @@ export class Batch {
       const member = name.startsWith("_") ? name : lower(name);
       const args = await this.args(action.ArgumentInfo);
       if (/^_(Unr|R)egister/.test(name)) {
-        const [, event] = /^_(?:Unr|R)egister(?:Event)?(\w+?)(?:Event)?$/.exec(name)!;
+        const [, registered] = /^_(?:Unr|R)egister(?:Event)?(\w+?)(?:Event)?$/.exec(name)!;
+        const event = EVENT_NAMES[registered] ?? registered;
         this.keepStep(one.path, "call", member, args);
         if (one.className.startsWith("Worksheet"))
           this.need(this.memberOf(one, `on${event}`).needs, `${one.className}.on${event}`);
@@ -313,7 +317,7 @@ export class Batch {
       if (rest.length > 0) throw this.fault(`${at} has no property "${rest[0]}"`);
       return value;
     }
-    return value ? this.load(value as Being, rest) : { _IsNull: true };
+    return value ? this.load(value as Being, rest) : null;
   }
 
   /** All simple properties that this Excel has and the stand-in knows. */

@@ -1,0 +1,32 @@
+/** @jest-environment jsdom */
+/** What is not there is a null object, and what happens is heard under the names of the typings. */
+import { StrictExcel } from "./strict-excel";
+
+test("a name that is not there is a null object, one that is there is none", async () => {
+  const excel = new StrictExcel();
+  excel.sheet("Sheet1").name("there", "=Sheet1!$A$1");
+  await Excel.run(async (context) => {
+    const { names } = context.workbook.worksheets.getItem("Sheet1");
+    const there = names.getItemOrNullObject("there").load("name");
+    const absent = names.getItemOrNullObject("absent").load("name");
+    const used = context.workbook.worksheets.getItem("Sheet1").getUsedRangeOrNullObject(true).load("address");
+    await context.sync();
+    expect([there.isNullObject, absent.isNullObject, used.isNullObject]).toEqual([false, true, true]);
+    expect(there.name).toBe("there");
+  });
+});
+
+test("changes of cells and results of all sheets are heard", async () => {
+  const excel = new StrictExcel();
+  const heard: string[] = [];
+  await Excel.run(async (context) => {
+    context.workbook.worksheets.onChanged.add(async () => void heard.push("changed"));
+    context.workbook.worksheets.onCalculated.add(async () => void heard.push("calculated"));
+    await context.sync();
+  });
+  excel.tell("changed");
+  excel.tell("calculated");
+  await new Promise((resolve) => setTimeout(resolve, 20));
+  expect(heard).toEqual(["changed", "calculated"]);
+  expect(excel.faults).toEqual([]);
+});
