@@ -12,6 +12,9 @@ export interface Look {
   readonly rule?: { readonly at: "below" | "around"; readonly ink: string };
 }
 
+/** The font of every sheet; column widths and row heights were made for it. Points. */
+export const FONT = { name: "Arial", size: 9 } as const;
+
 const INK = "#1F2328";
 const PALE_INK = "#4A4F55";
 

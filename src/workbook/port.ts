@@ -135,6 +135,14 @@ export interface Selection {
   readonly values: readonly (readonly CellValue[])[];
 }
 
+/** A sheet of the workbook, with the values behind some of its local names; a name that is not there is absent. */
+export interface SheetValues {
+  readonly sheet: string;
+  /** The sheet in front. None is where a chart sheet is in front. */
+  readonly isActive: boolean;
+  readonly values: Readonly<Record<string, Selection["values"]>>;
+}
+
 /** A name that a sheet has, or a name of the workbook that leads to its cells or to none at all. */
 export interface SheetName {
   readonly name: string;
@@ -160,9 +168,19 @@ export class WorkbookError extends Error {
 
 export interface WorkbookPort {
   readonly host: "excel" | "embedded";
+  /** Whether the host saves a file that a pane hands over. Excel on the Mac does nothing, without a word. */
+  readonly savesFiles: boolean;
   sheetNames(): Promise<string[]>;
-  /** Makes a new sheet from the plan and shows it, unless the plan says otherwise; never touches an existing one; leaves nothing behind if it fails. Gives its name. */
-  insertSheet(plan: SheetPlan): Promise<string>;
+  /** The name of the sheet in front, whatever is selected on it. */
+  activeSheet(): Promise<string>;
+  /** Every sheet, in the order of the tabs, with the values behind a few local names, read at once. */
+  readSheets(names: readonly string[]): Promise<readonly SheetValues[]>;
+  /**
+   * Makes a new sheet from the plan and shows it, unless the plan says otherwise; never touches an existing one; leaves nothing
+   * behind if it fails. Gives its name. `tell` hears, in a sentence each, of what the sheet can do without and the host did not take.
+   */
+  insertSheet(plan: SheetPlan, tell?: (sentence: string) => void): Promise<string>;
+  /** The cells that are selected; a sentence says what to select where a chart is selected, or blocks that do not fit together. */
   selection(): Promise<Selection>;
   /** The values of a range of a sheet, as `selection` gives them. */
   values(sheet: string, address: string): Promise<Selection["values"]>;

@@ -16,6 +16,7 @@ import {
   type Selection,
   type SheetName,
   type SheetPlan,
+  type SheetValues,
   type WorkbookPort,
 } from "../../src/workbook/port";
 import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../../src/workbook/sheet-names";
@@ -64,10 +65,11 @@ const same = (one: string, other: string): boolean => one.toLowerCase() === othe
 const addressOf = (box: Box): string => boxAddress(box).replaceAll("$", "");
 
 /** The methods of the port that answer with something. */
-type Method = Exclude<keyof WorkbookPort, "host">;
+type Method = Exclude<keyof WorkbookPort, "host" | "savesFiles">;
 
 export class FakePort implements WorkbookPort {
   readonly host = "embedded";
+  savesFiles = true;
   /** What the workbook holds. */
   readonly workbook = newWorkbook();
   readonly listeners = new Set<() => void>();
@@ -140,6 +142,22 @@ export class FakePort implements WorkbookPort {
       );
     });
   }
+
+  activeSheet = () => this.answer("activeSheet", () => this.workbook.front);
+
+  readSheets = (names: readonly string[]): Promise<SheetValues[]> =>
+    this.answer("readSheets", () =>
+      this.workbook.sheets.map((sheet) => ({
+        sheet: sheet.name,
+        isActive: same(sheet.name, this.workbook.front),
+        values: Object.fromEntries(
+          names.flatMap((name) => {
+            const box = this.boxNamed(sheet, name);
+            return box ? [[name, valuesOf(sheet, box)]] : [];
+          }),
+        ),
+      })),
+    );
 
   sheetNames = () => this.answer("sheetNames", () => this.workbook.sheets.map(({ name }) => name));
 

@@ -7,6 +7,7 @@ import {
   type Selection,
   type SheetName,
   type SheetPlan,
+  type SheetValues,
   type Unsubscribe,
   type WorkbookPort,
 } from "../port";
@@ -31,6 +32,7 @@ import { addressOf, toBox, toZone, type Zone } from "./zones";
 
 export class EmbeddedPort implements WorkbookPort {
   readonly host = "embedded";
+  readonly savesFiles = true;
   #model: Model;
   #localNames = new Map<string, LocalNames>();
   #lost = new Map<string, readonly string[]>();
@@ -60,6 +62,20 @@ export class EmbeddedPort implements WorkbookPort {
 
   async sheetNames(): Promise<string[]> {
     return this.#sheets().map(({ name }) => name);
+  }
+
+  async activeSheet(): Promise<string> {
+    const { getters } = this.#model;
+    return getters.getSheetName(getters.getActiveSheetId());
+  }
+
+  async readSheets(names: readonly string[]): Promise<SheetValues[]> {
+    const active = this.#model.getters.getActiveSheetId();
+    return this.#sheets().map(({ id, name }) => ({
+      sheet: name,
+      isActive: id === active,
+      values: this.#named(id, names, (zone) => this.#valuesOf(id, zone)),
+    }));
   }
 
   async insertSheet(given: SheetPlan): Promise<string> {

@@ -1,6 +1,8 @@
 /** The charts of a plan as native scatter charts of Excel (ExcelApi 1.9), in black and white. */
 import { evenStep } from "../chart-axis";
-import type { Box, ChartAxis, ChartCells, ChartPlan, ChartSeries } from "../port";
+import type { ChartAxis, ChartCells, ChartPlan, ChartSeries } from "../port";
+import { rangeOf } from "./read";
+import { send, type Step } from "./requests";
 
 const INK = "#000000";
 const PAPER = "#FFFFFF";
@@ -10,22 +12,34 @@ const MINOR = "#E0E0E0";
 /** Points of type. */
 const SIZES = { title: 11, axis: 9, letters: 8 };
 
+type Line = Exclude<ChartSeries["style"], "points">;
+
 /** Weights in points. A thin line joins symbols; a line of a construction is heavier, a guide is dashed. */
-const LINES = {
+const LINES: Readonly<Record<Line, { weight: number; lineStyle: Excel.ChartLineFormat["lineStyle"] }>> = {
   line: { weight: 1.5, lineStyle: "Continuous" },
   thin: { weight: 0.75, lineStyle: "Continuous" },
   dashed: { weight: 0.75, lineStyle: "Dash" },
-} as const;
+};
+
+const SCALES: Readonly<Record<ChartAxis["scale"], Excel.ChartAxis["scaleType"]>> = {
+  log: "Logarithmic",
+  linear: "Linear",
+};
+
+const SHAPES: Readonly<Record<NonNullable<ChartSeries["shape"]>, Excel.ChartSeries["markerStyle"]>> = {
+  circle: "Circle",
+  triangle: "Triangle",
+};
+
+/** Bytes of the actions that draw one series, or one axis, beside those that are counted for any step. */
+const BYTES_PER_PART = 5_000;
 
 /** Above this many cells symbols are small, so that a logger's series stays a line of dots. */
 const MANY = 60;
 
-const rangeOf = (sheet: Excel.Worksheet, { row, col, rows, cols }: Box): Excel.Range =>
-  sheet.getRangeByIndexes(row, col, rows, cols);
-
 function drawAxis(axis: Excel.ChartAxis, { label, scale, domain, reversed }: ChartAxis): void {
   const [low, high] = domain;
-  axis.scaleType = scale === "log" ? "Logarithmic" : "Linear";
+  axis.scaleType = SCALES[scale];
   if (scale === "log") axis.logBase = 10;
   axis.minimum = low;
   axis.maximum = high;
@@ -54,7 +68,7 @@ function drawAxis(axis: Excel.ChartAxis, { label, scale, domain, reversed }: Cha
   axis.minorGridlines.format.line.color = MINOR;
 }
 
-function drawLook(series: Excel.ChartSeries, { style, symbol = "filled", shape, y }: ChartSeries): void {
+function drawLook(series: Excel.ChartSeries, { style, symbol = "filled", shape = "circle", y }: ChartSeries): void {
   series.smooth = false;
   if (style !== "points") {
     series.chartType = "XYScatterLinesNoMarkers";
@@ -66,11 +80,12 @@ function drawLook(series: Excel.ChartSeries, { style, symbol = "filled", shape, 
     return;
   }
   series.chartType = "XYScatter";
-  series.markerStyle = symbol === "cross" ? "X" : shape === "triangle" ? "Triangle" : "Circle";
+  // Before the markers are coloured: clearing the line may clear their borders with it.
+  series.format.line.clear();
+  series.markerStyle = symbol === "cross" ? "X" : SHAPES[shape];
   series.markerSize = symbol === "cross" ? 8 : y.box.rows > MANY ? 3 : 6;
   series.markerForegroundColor = INK;
   series.markerBackgroundColor = symbol === "open" ? PAPER : INK;
-  series.format.line.clear();
 }
 
 /** Letters the ends of lines with their names. */
@@ -90,53 +105,99 @@ function letter(chart: Excel.ChartSeriesCollection, plan: ChartPlan): void {
   });
 }
 
-async function addChart(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: ChartPlan): Promise<void> {
+/** A chart that Excel has made from the first cells of a plan, with the number of series that it guessed. */
+interface Begun {
+  readonly plan: ChartPlan;
+  readonly chart: Excel.Chart;
+  readonly guessed: Excel.ChartSeriesCollection;
+}
+
+function drawSteps(context: Excel.RequestContext, sheet: Excel.Worksheet, { plan, chart, guessed }: Begun): Step[] {
   const cells = ({ sheet: named, box }: ChartCells): Excel.Range =>
     rangeOf(named === undefined ? sheet : context.workbook.worksheets.getItem(named), box);
   const { box, series, title } = plan;
-  const chart = sheet.charts.add("XYScatter", cells(series[0].y), "Columns");
-  // Its number, by which it is known in the next batch.
-  chart.load("id");
-  const guessed = chart.series.load("count");
-  await context.sync();
-
-  chart.setPosition(sheet.getCell(box.row, box.col), sheet.getCell(box.row + box.rows - 1, box.col + box.cols - 1));
-  chart.title.text = title;
-  chart.title.format.font.size = SIZES.title;
-  chart.title.format.font.color = INK;
-  chart.legend.visible = false;
-  chart.displayBlanksAs = "NotPlotted";
-  chart.plotVisibleOnly = false;
-  for (const one of series) {
-    const added = chart.series.add(one.name);
-    added.setXAxisValues(cells(one.x));
-    added.setValues(cells(one.y));
-    drawLook(added, one);
-  }
-  // What Excel guessed from the cells goes last: a chart that is empty for a moment loses its axes.
-  for (let index = guessed.count - 1; index >= 0; index--) chart.series.getItemAt(index).delete();
-  drawAxis(chart.axes.categoryAxis, plan.x);
-  drawAxis(chart.axes.valueAxis, plan.y);
-  chart.format.fill.setSolidColor(PAPER);
-  await context.sync();
-
-  if (!series.some(({ lettered }) => lettered)) return;
-  try {
-    letter(chart.series, plan);
-    await context.sync();
-  } catch {
-    // A chart whose lines cannot be lettered is whole with a legend.
-    chart.legend.visible = true;
-    chart.legend.position = "Bottom";
-    await context.sync();
-  }
+  return [
+    {
+      bytes: BYTES_PER_PART,
+      act: () => {
+        chart.setPosition(
+          sheet.getCell(box.row, box.col),
+          sheet.getCell(box.row + box.rows - 1, box.col + box.cols - 1),
+        );
+        chart.title.text = title;
+        chart.title.format.font.size = SIZES.title;
+        chart.title.format.font.color = INK;
+        chart.legend.visible = false;
+        chart.displayBlanksAs = "NotPlotted";
+        chart.plotVisibleOnly = false;
+      },
+    },
+    ...series.map((one) => ({
+      bytes: BYTES_PER_PART,
+      act: () => {
+        const added = chart.series.add(one.name);
+        added.setXAxisValues(cells(one.x));
+        added.setValues(cells(one.y));
+        drawLook(added, one);
+      },
+    })),
+    {
+      bytes: 2 * BYTES_PER_PART,
+      act: () => {
+        // What Excel guessed from the cells goes last: a chart that is empty for a moment loses its axes.
+        for (let index = guessed.count - 1; index >= 0; index--) chart.series.getItemAt(index).delete();
+        drawAxis(chart.axes.categoryAxis, plan.x);
+        drawAxis(chart.axes.valueAxis, plan.y);
+        chart.format.fill.setSolidColor(PAPER);
+      },
+    },
+  ];
 }
 
-/** Draws the plan's charts on its new sheet. */
+const letterSteps = (begun: readonly Begun[]): Step[] =>
+  begun
+    .filter(({ plan }) => plan.series.some(({ lettered }) => lettered))
+    .map(({ plan, chart }) => ({
+      bytes: BYTES_PER_PART * plan.series.length,
+      act: () => letter(chart.series, plan),
+    }));
+
+/** A chart whose lines cannot be lettered is whole with a legend. */
+const legendSteps = (begun: readonly Begun[]): Step[] =>
+  begun
+    .filter(({ plan }) => plan.series.some(({ lettered }) => lettered))
+    .map(({ chart }) => ({
+      act: () => {
+        chart.legend.visible = true;
+        chart.legend.position = "Bottom";
+      },
+    }));
+
+/** Draws the plan's charts on its new sheet: all are begun in one request, drawn in the next, and lettered in a last one. */
 export async function addCharts(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   charts: readonly ChartPlan[],
 ): Promise<void> {
-  for (const plan of charts) if (plan.series.length > 0) await addChart(context, sheet, plan);
+  const begun = charts
+    .filter(({ series }) => series.length > 0)
+    .map((plan): Begun => {
+      const [{ y }] = plan.series;
+      const first = y.sheet === undefined ? sheet : context.workbook.worksheets.getItem(y.sheet);
+      const chart = sheet.charts.add("XYScatter", rangeOf(first, y.box), "Columns");
+      // Its number, by which it is known in the next batch.
+      chart.load("id");
+      return { plan, chart, guessed: chart.series.load("count") };
+    });
+  if (begun.length === 0) return;
+  await context.sync();
+  await send(
+    context,
+    begun.flatMap((one) => drawSteps(context, sheet, one)),
+  );
+  try {
+    await send(context, letterSteps(begun));
+  } catch {
+    await send(context, legendSteps(begun));
+  }
 }

@@ -1,52 +1,79 @@
 /** Constants into named cells in Excel, which has no step that is taken back whole: what was there is put back here. */
-import type { CellValue, NamedColumns } from "../port";
+import type { Box, CellValue, NamedColumns } from "../port";
 import { constant } from "./grid";
+import { rangeOf, readBoxes } from "./read";
+import { bytesOf, runsOf, send, BYTES_PER_REQUEST, type Step } from "./requests";
 import { told } from "./sentence";
 
-/** The first column of each name, with what its cells held before. */
+/** The first column of a name, with what its cells held before. */
 export interface Column {
-  readonly range: Excel.Range;
+  readonly box: Box;
   readonly before: readonly CellValue[];
 }
 
-const contentsOf = (range: Excel.Range): CellValue[] => range.formulas.map(([first]) => first as CellValue);
+/** What a cell is to hold; null leaves it as it is. */
+type Content = CellValue | null;
+
+/** Writes a list from the top of a column, in pieces that go into one request each. */
+function stepsOf(sheet: Excel.Worksheet, { box }: Column, list: readonly Content[]): Step[] {
+  let row = box.row;
+  return runsOf(
+    list.map((content) => (content === null ? null : constant(content))),
+    bytesOf,
+    BYTES_PER_REQUEST / 2,
+  ).map((piece) => {
+    const place = { row, col: box.col, rows: piece.length, cols: 1 };
+    row += piece.length;
+    return {
+      bytes: bytesOf(piece),
+      act: () => {
+        rangeOf(sheet, place).values = piece.map((content) => [content]);
+      },
+    };
+  });
+}
 
 /** Whether the cells hold what they held, as far as Excel can still say. */
-async function isAsBefore(context: Excel.RequestContext, columns: Iterable<Column>): Promise<boolean> {
-  const list = [...columns];
-  for (const { range } of list) range.load("formulas");
-  await context.sync();
-  return list.every(({ range, before }) => contentsOf(range).every((content, i) => content === before[i]));
+async function isAsBefore(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  columns: readonly Column[],
+): Promise<boolean> {
+  const now = await readBoxes(
+    context,
+    columns.map(({ box }) => ({ sheet, box })),
+    "formulas",
+  );
+  return columns.every(({ before }, i) => now[i].every(([content], row) => content === before[row]));
 }
 
 /**
- * Writes the values, null leaving a cell as it is. Where Excel refuses in the middle, each column is put back for itself, so
- * that one out of reach does not keep the others; the sentence says how the cells stand then.
+ * Writes the values. Where Excel refuses in the middle, each column is put back for itself, so that one out of reach does not
+ * keep the others; the sentence says how the cells stand then.
  */
 export async function writeColumns(
   context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
   columns: ReadonlyMap<string, Column>,
   values: NamedColumns,
   doing: string,
 ): Promise<void> {
-  const lists = Object.entries(values).filter(([, list]) => list.length > 0);
-  const cells = (name: string, count: number): Excel.Range =>
-    columns
-      .get(name)!
-      .range.getCell(0, 0)
-      .getResizedRange(count - 1, 0);
+  const lists = Object.entries(values).flatMap(([name, list]) => {
+    const column = columns.get(name);
+    return column && list.length > 0 ? [{ column, list }] : [];
+  });
   try {
-    for (const [name, list] of lists)
-      cells(name, list.length).values = list.map((value) => [value === null ? null : constant(value)]);
-    await context.sync();
+    await send(
+      context,
+      lists.flatMap(({ column, list }) => stepsOf(sheet, column, list)),
+    );
   } catch (error) {
-    for (const [name, list] of lists) {
-      const { before } = columns.get(name)!;
+    for (const { column, list } of lists) {
       // No formula was written over, and a cell that was left alone may be one that an answer spills into.
-      cells(name, list.length).values = list.map((value, i) => [value === null ? null : constant(before[i])]);
-      await context.sync().catch(() => undefined);
+      const before = list.map((value, i) => (value === null ? null : column.before[i]));
+      await send(context, stepsOf(sheet, column, before)).catch(() => undefined);
     }
-    const isWhole = await isAsBefore(context, columns.values()).catch(() => false);
+    const isWhole = await isAsBefore(context, sheet, [...columns.values()]).catch(() => false);
     throw told(
       error,
       doing,

@@ -1,4 +1,10 @@
-/** The workbook port for Excel, by the Office JavaScript library's globals `Excel` and `Office` (ExcelApi 1.9; notes 1.18). */
+/**
+ * The workbook port for Excel, by the Office JavaScript library's globals `Excel` and `Office` (ExcelApi 1.9; where the host has
+ * them, notes of 1.18, files of 1.13 and spill parents of 1.12).
+ */
+import { boxAddress } from "../../datasheet/address";
+import { checkFill } from "../fill";
+import { blockAddresses, joined, sideBySide } from "../picked";
 import {
   WorkbookError,
   type Box,
@@ -8,156 +14,24 @@ import {
   type Selection,
   type SheetName,
   type SheetPlan,
+  type SheetValues,
   type Unsubscribe,
   type WorkbookPort,
 } from "../port";
-import { boxAddress } from "../../datasheet/address";
-import { checkFill } from "../fill";
-import { blockAddresses, joined, sideBySide } from "../picked";
-import { isLandscape } from "../paper";
-import { addCharts } from "./charts";
+import { hiddenSheet } from "../sheet-names";
+import { run, runOn } from "./batch";
 import { writeColumns } from "./fill";
-import { blocks, slices, widthInPoints, type Block } from "./grid";
-import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf } from "../bounds";
-import { freeSheetName, hiddenSheet } from "../sheet-names";
-import { LAST_COLUMN, LAST_ROW, localName, withPlanNames } from "./names";
-import { insertFile, listNames, nameCells, protect, PROTECTION, reenterFormulas } from "./upkeep";
-import { isTaken, PROTECTED, told } from "./sentence";
+import { hiddenLines } from "./hidden";
+import { insertFile } from "./insert-file";
+import { LAST_COLUMN, LAST_ROW, withPlanNames } from "./names";
+import { insertSheet } from "./new-sheet";
+import { NAME_PROPERTIES, placesOf } from "./places";
+import { readBoxes, readValues, type Wanted } from "./read";
+import { reenterFormulas } from "./reenter";
+import { readSheets } from "./sheets";
+import { listNames, nameCells, protect } from "./upkeep";
 
 type Values = Selection["values"];
-
-/** A batch that waits while a cell is being edited, and tells its failure in a sentence. */
-async function run<T>(doing: string, batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
-  try {
-    return await Excel.run({ delayForCellEdit: true }, batch);
-  } catch (error) {
-    throw told(error, doing);
-  }
-}
-
-const rangeOf = (sheet: Excel.Worksheet, { row, col, rows, cols }: Box): Excel.Range =>
-  sheet.getRangeByIndexes(row, col, rows, cols);
-
-/** Adds a sheet under a free name. Chart sheets are not listed, yet hold names: those are met by trying the next one. */
-async function addSheet(context: Excel.RequestContext, wanted: string): Promise<Excel.Worksheet> {
-  const { protection, worksheets } = context.workbook;
-  protection.load("protected");
-  worksheets.load("items/name");
-  await context.sync();
-  if (protection.protected) throw new WorkbookError(PROTECTED);
-  const taken = worksheets.items.map(({ name }) => name);
-  for (;;) {
-    const name = freeSheetName(wanted, taken);
-    const sheet = worksheets.add(name);
-    sheet.load("id,name");
-    try {
-      await context.sync();
-      return sheet;
-    } catch (error) {
-      if (!isTaken(error) || taken.includes(name)) throw error;
-      taken.push(name);
-    }
-  }
-}
-
-async function addNames(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
-  for (const [name, box] of Object.entries(plan.names)) sheet.names.add(localName(name), rangeOf(sheet, box));
-  await context.sync();
-}
-
-/** Formulas before formats: a formula typed into a cell already formatted as text would stay text. */
-async function fillCells(context: Excel.RequestContext, sheet: Excel.Worksheet, cut: readonly Block[]): Promise<void> {
-  for (const { box, formulas, formats, looks } of cut) {
-    const range = rangeOf(sheet, box);
-    range.formulas = formulas;
-    range.numberFormat = formats;
-    range.setCellProperties(looks);
-    await context.sync();
-  }
-}
-
-async function furnish(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
-  plan.merges.forEach((box) => rangeOf(sheet, box).merge());
-  for (const [col, characters] of Object.entries(plan.columnWidths))
-    sheet.getRangeByIndexes(0, Number(col), 1, 1).getEntireColumn().format.columnWidth = widthInPoints(characters);
-  for (const [row, points] of Object.entries(plan.rowHeights ?? {}))
-    sheet.getRangeByIndexes(Number(row), 0, 1, 1).getEntireRow().format.rowHeight = points;
-  for (const { row, col, choices } of plan.cells) {
-    if (!choices) continue;
-    const { dataValidation } = sheet.getRangeByIndexes(row, col, 1, 1);
-    dataValidation.rule = { list: { inCellDropDown: true, source: choices.join(",") } };
-    dataValidation.errorAlert = {
-      showAlert: true,
-      style: "Stop",
-      title: CHOICE_TITLE,
-      message: choiceMessage(choices),
-    };
-  }
-  for (const entry of plan.entries ?? []) {
-    const { dataValidation } = rangeOf(sheet, entry.box);
-    const { operator, values } = boundsOf(entry);
-    const [formula1, formula2] = values.map((value) => (entry.kind === "date" ? isoDate(value) : value));
-    const rule = {
-      formula1,
-      ...(formula2 !== undefined && { formula2 }),
-      operator: (operator.charAt(0).toUpperCase() + operator.slice(1)) as "Between",
-    };
-    dataValidation.rule = entry.kind === "date" ? { date: rule as Excel.DateTimeDataValidation } : { decimal: rule };
-    dataValidation.errorAlert = { showAlert: true, style: "Stop", title: titleOf(entry), message: entry.message };
-  }
-  for (const box of plan.open ?? []) rangeOf(sheet, box).format.protection.locked = false;
-  if (plan.freezeRows > 0) sheet.freezePanes.freezeRows(plan.freezeRows);
-  await context.sync();
-}
-
-/** The day of a date cell, as the library takes dates. */
-const isoDate = (day: number): string => new Date((day - 25_569) * 86_400_000).toISOString().slice(0, 10);
-
-async function addNotes(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
-  if (!Office.context.requirements.isSetSupported("ExcelApi", "1.18")) return;
-  for (const { row, col, note } of plan.cells) {
-    if (!note) continue;
-    const added = sheet.notes.add(sheet.getRangeByIndexes(row, col, 1, 1), note);
-    added.width = 240;
-    added.height = 15 * Math.ceil(note.length / 40) + 15;
-  }
-  await context.sync();
-}
-
-/** Each page as wide as the paper, the frozen rows on every page; file, sheet, page number and versions in the footer. */
-async function layOutPrint(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
-  const layout = sheet.pageLayout;
-  const pages = plan.pages ?? [{ row: 0, col: 0, rows: plan.rows, cols: plan.cols }];
-  layout.orientation = isLandscape(pages, plan.columnWidths)
-    ? Excel.PageOrientation.landscape
-    : Excel.PageOrientation.portrait;
-  layout.zoom = { horizontalFitToPages: 1 };
-  layout.setPrintArea(pages.map(boxAddress).join(","));
-  if (plan.freezeRows > 0) layout.setPrintTitleRows(sheet.getRangeByIndexes(0, 0, plan.freezeRows, 1).getEntireRow());
-  if (plan.paper) layout.paperSize = plan.paper === "A4" ? Excel.PaperType.a4 : Excel.PaperType.letter;
-  const footer = layout.headersFooters.defaultForAllPages;
-  footer.leftFooter = "&F  |  &A";
-  footer.centerFooter = "Page &P of &N";
-  footer.rightFooter = `${plan.footer ?? ""}  |  Printed &D &T`.replace(/^ {2}\| {2}/, "");
-  await context.sync();
-}
-
-/** Takes an unfinished sheet out again, and says how the workbook stands. */
-async function remove(sheet: { id: string; name: string } | undefined): Promise<string> {
-  if (!sheet) return "The workbook is as it was.";
-  try {
-    await Excel.run({ delayForCellEdit: true }, async (context) => {
-      context.workbook.worksheets.getItem(sheet.id).delete();
-      await context.sync();
-    });
-    return "The workbook is as it was.";
-  } catch {
-    return `An unfinished sheet "${sheet.name}" was left behind: delete it.`;
-  }
-}
-
-const CELLS_PER_READ = 50_000;
-const MOST_CELLS = 1_000_000;
 
 const PLACE_OF_ONE = "rowIndex,columnIndex,rowCount,columnCount";
 const PLACE = "items/rowIndex,items/columnIndex,items/rowCount,items/columnCount";
@@ -178,9 +52,10 @@ function around(boxes: readonly Box[]): Box {
   return { row, col, rows: bottom - row, cols: right - col };
 }
 
+const isWhole = ({ rows, cols }: Box): boolean => rows === LAST_ROW || cols === LAST_COLUMN;
+
 /** Whole columns and whole rows, cut to the rows and columns that are filled in. */
-function cutToUsed(box: Box, used: Box | undefined): Box {
-  if (!used) return box;
+function cutToUsed(box: Box, used: Box): Box {
   return {
     ...box,
     ...(box.rows === LAST_ROW && { row: used.row, rows: used.rows }),
@@ -188,72 +63,67 @@ function cutToUsed(box: Box, used: Box | undefined): Box {
   };
 }
 
-/** The values of ranges side by side, in pieces that stay below what Excel on the web can send at once. */
-async function valuesOf(context: Excel.RequestContext, ranges: readonly Excel.Range[]): Promise<Values> {
-  for (const range of ranges) range.load("rowCount,columnCount");
+/** The blocks that are picked; whole columns or rows, chosen by their heads, are cut to what is filled in. */
+async function pickedBlocks(context: Excel.RequestContext, selected: Excel.RangeAreas): Promise<Box[]> {
+  const picked = selected.areas.items.map(boxOf);
+  if (!picked.some(isWhole)) return picked;
+  const filled = selected.getUsedRangeAreasOrNullObject(true).load("address");
   await context.sync();
-  const cells = ranges.reduce((sum, { rowCount, columnCount }) => sum + rowCount * columnCount, 0);
-  if (cells > MOST_CELLS) throw new WorkbookError(`The range has ${cells} cells: choose fewer than ${MOST_CELLS}.`);
-  const blocks: CellValue[][][] = [];
-  for (const range of ranges) {
-    const block: CellValue[][] = [];
-    for (const part of slices({ row: 0, col: 0, rows: range.rowCount, cols: range.columnCount }, CELLS_PER_READ)) {
-      const piece = range.getCell(part.row, part.col).getResizedRange(part.rows - 1, part.cols - 1);
-      piece.load("values");
-      await context.sync();
-      block.push(...piece.values);
-    }
-    blocks.push(block);
-  }
-  return joined(blocks);
+  if (filled.isNullObject) return picked.map((box) => cutToUsed(box, { ...box, rows: 1, cols: 1 }));
+  filled.areas.load(PLACE);
+  await context.sync();
+  const used = around(filled.areas.items.map(boxOf));
+  return picked.map((box) => cutToUsed(box, used));
 }
 
-async function sheetCalled(context: Excel.RequestContext, name: string): Promise<Excel.Worksheet> {
-  const sheet = context.workbook.worksheets.getItemOrNullObject(name);
-  await context.sync();
-  if (sheet.isNullObject) throw new WorkbookError(`There is no sheet called "${name}" in this workbook.`);
-  return sheet;
-}
-
-/** The ranges of a sheet's local names, with a property loaded; names that are absent or have lost their cells are left out. */
-async function namedRanges(
+const valuesOf = async (
   context: Excel.RequestContext,
-  sheet: string,
+  sheet: Excel.Worksheet,
+  blocks: readonly Box[],
+): Promise<Values> =>
+  joined(
+    await readBoxes(
+      context,
+      blocks.map((box) => ({ sheet, box })),
+      "values",
+    ),
+  );
+
+/** The boxes of a sheet's local names; names that are absent or have lost their cells are left out. */
+async function namedBoxes(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
   names: readonly string[],
-  property: "values" | "formulas",
-): Promise<Map<string, Excel.Range>> {
-  const own = (await sheetCalled(context, sheet)).names;
-  const shared = context.workbook.names;
-  const items = names.map((name) => ({
-    name,
-    own: own.getItemOrNullObject(localName(name)).load("type"),
-    shared: shared.getItemOrNullObject(localName(name)).load("type"),
-  }));
+): Promise<Map<string, Box>> {
+  const own = sheet.names.load(NAME_PROPERTIES);
+  const shared = context.workbook.names.load(NAME_PROPERTIES);
+  sheet.load("name");
   await context.sync();
-  const isRange = (item: Excel.NamedItem): boolean => !item.isNullObject && item.type === "Range";
-  const found = items.flatMap(({ name, own, shared }) => {
-    const item = [own, shared].find(isRange);
-    if (!item) return [];
-    const range = item.getRangeOrNullObject().load("rowCount,columnCount");
-    return [{ name, range, owner: item === shared ? range.worksheet.load("name") : undefined }];
-  });
-  await context.sync();
-  const here = found.filter(({ range, owner }) => !range.isNullObject && (!owner || owner.name === sheet));
-  let cells = 0;
-  for (const { range } of here) {
-    cells += range.rowCount * range.columnCount;
-    if (cells > CELLS_PER_READ) {
-      await context.sync();
-      cells = range.rowCount * range.columnCount;
-    }
-    range.load(property);
-  }
-  await context.sync();
-  return new Map(here.map(({ name, range }) => [name, range]));
+  return placesOf(sheet.name, { own: own.items, shared: shared.items }, names);
+}
+
+/** What a reader finds in the cells of each name. */
+async function readNamed(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  names: readonly string[],
+  read: (context: Excel.RequestContext, wanted: readonly Wanted[]) => Promise<CellValue[][][]>,
+): Promise<Record<string, CellValue[][]>> {
+  const places = [...(await namedBoxes(context, sheet, names))];
+  const cells = await read(
+    context,
+    places.map(([, box]) => ({ sheet, box })),
+  );
+  return Object.fromEntries(places.map(([name], i) => [name, cells[i]]));
 }
 
 export class OfficePort implements WorkbookPort {
   readonly host = "excel";
+
+  /** On the Mac and on an iPad a download through a link does nothing, by design of the host (office-js issues 2700, 3385). */
+  get savesFiles(): boolean {
+    return !["Mac", "iOS"].includes(String(Office.context.platform));
+  }
 
   sheetNames(): Promise<string[]> {
     return run("list the sheets", async (context) => {
@@ -263,80 +133,47 @@ export class OfficePort implements WorkbookPort {
     });
   }
 
-  async insertSheet(plan: SheetPlan): Promise<string> {
-    const cut = blocks(plan);
-    let made: { id: string; name: string } | undefined;
-    let doing = "add a sheet";
-    try {
-      return await Excel.run({ delayForCellEdit: true }, async (context) => {
-        const sheet = await addSheet(context, plan.name);
-        made = { id: sheet.id, name: sheet.name };
-        doing = "name the cells of the new sheet";
-        await addNames(context, sheet, plan);
-        doing = "fill in the new sheet";
-        await fillCells(context, sheet, cut);
-        doing = "lay out the new sheet";
-        await furnish(context, sheet, plan);
-        doing = "add the notes to the new sheet";
-        await addNotes(context, sheet, plan);
-        // A machine without a printer refuses any page set-up: the sheet is whole without it.
-        await layOutPrint(context, sheet, plan).catch(() => undefined);
-        doing = "draw the charts of the new sheet";
-        await addCharts(context, sheet, plan.charts ?? []);
-        doing = "protect the new sheet";
-        if (plan.isProtected) sheet.protection.protect(PROTECTION);
-        await context.sync();
-        doing = "show the new sheet";
-        if (!plan.behind) {
-          sheet.activate();
-          sheet.getCell(0, 0).select();
-          await context.sync();
-        }
-        return made.name;
-      });
-    } catch (error) {
-      throw told(error, doing, await remove(made));
-    }
+  activeSheet(): Promise<string> {
+    return run("look which sheet is in front", async (context) => {
+      const sheet = context.workbook.worksheets.getActiveWorksheet().load("name");
+      await context.sync();
+      return sheet.name;
+    });
   }
+
+  readSheets = (names: readonly string[]): Promise<SheetValues[]> =>
+    run("read the sheets", (context) => readSheets(context, names));
+
+  insertSheet = (plan: SheetPlan, tell: (sentence: string) => void = () => undefined): Promise<string> =>
+    insertSheet(plan, tell);
 
   selection(): Promise<Selection> {
     return run("read the selection", async (context) => {
+      // A chart or a picture that is selected is no range: Excel refuses, and the sentence says what to select.
       const selected = context.workbook.getSelectedRanges();
-      // Whole columns or rows, chosen by their heads, are cut to what is filled in.
-      const filled = selected.getUsedRangeAreasOrNullObject(true);
+      const sheet = selected.worksheet.load("name");
       selected.areas.load(PLACE);
-      selected.worksheet.load("name");
-      filled.areas.load(PLACE);
       await context.sync();
-      const used = filled.isNullObject ? undefined : around(filled.areas.items.map(boxOf));
-      const picked = selected.areas.items.map(boxOf).map((box) => cutToUsed(box, used));
-      const blocks = sideBySide(picked);
+      const blocks = sideBySide(await pickedBlocks(context, selected));
       return {
-        sheet: selected.worksheet.name,
+        sheet: sheet.name,
         address: blocks.map((box) => boxAddress(box).replaceAll("$", "")).join(","),
-        values: await valuesOf(
-          context,
-          blocks.map((box) => rangeOf(selected.worksheet, box)),
-        ),
+        values: await valuesOf(context, sheet, blocks),
       };
     });
   }
 
   values(sheet: string, address: string): Promise<Values> {
-    return run(`read ${address} of the sheet "${sheet}"`, async (context) => {
-      const found = await sheetCalled(context, sheet);
+    return runOn(sheet, `read ${address} of the sheet "${sheet}"`, async (context, found) => {
       const ranges = blockAddresses(address).map((part) => found.getRange(part).load(PLACE_OF_ONE));
       await context.sync();
-      return valuesOf(
-        context,
-        sideBySide(ranges.map((range) => ({ ...boxOf(range), range }))).map(({ range }) => range),
-      );
+      return valuesOf(context, found, sideBySide(ranges.map(boxOf)));
     });
   }
 
   show(sheet: string, address: string): Promise<void> {
-    return run(`show ${address} of the sheet "${sheet}"`, async (context) => {
-      const found = (await sheetCalled(context, sheet)).load("visibility");
+    return runOn(sheet, `show ${address} of the sheet "${sheet}"`, async (context, found) => {
+      found.load("visibility");
       await context.sync();
       if (found.visibility !== "Visible")
         throw new WorkbookError(hiddenSheet(sheet, found.visibility === "VeryHidden"));
@@ -347,83 +184,69 @@ export class OfficePort implements WorkbookPort {
   }
 
   readContents(sheet: string, names: readonly string[]): Promise<Record<string, Values>> {
-    return run(`read the formulas of the sheet "${sheet}"`, async (context) => {
-      const found = await namedRanges(context, sheet, names, "formulas");
-      const typed = (content: CellValue): CellValue =>
-        typeof content === "string" && content.startsWith("=") ? withPlanNames(content) : content;
+    const typed = (content: CellValue): CellValue =>
+      typeof content === "string" && content.startsWith("=") ? withPlanNames(content) : content;
+    return runOn(sheet, `read the formulas of the sheet "${sheet}"`, async (context, found) => {
+      const contents = await readNamed(context, found, names, (same, wanted) => readBoxes(same, wanted, "formulas"));
       return Object.fromEntries(
-        [...found].map(([name, range]) => [name, (range.formulas as CellValue[][]).map((row) => row.map(typed))]),
+        Object.entries(contents).map(([name, rows]) => [name, rows.map((row) => row.map(typed))]),
       );
     });
   }
 
-  hidden(sheet: string): Promise<{ rows: number[]; cols: number[] }> {
-    return run(`look for hidden rows of the sheet "${sheet}"`, async (context) => {
-      const used = (await sheetCalled(context, sheet)).getUsedRangeOrNullObject().load("rowIndex,columnIndex");
-      await context.sync();
-      if (used.isNullObject) return { rows: [], cols: [] };
-      const rows = used.getRowProperties({ rowHidden: true });
-      const cols = used.getColumnProperties({ columnHidden: true });
-      await context.sync();
-      return {
-        rows: rows.value.flatMap(({ rowHidden }, i) => (rowHidden ? [used.rowIndex + i] : [])),
-        cols: cols.value.flatMap(({ columnHidden }, i) => (columnHidden ? [used.columnIndex + i] : [])),
-      };
-    });
-  }
+  hidden = (sheet: string): Promise<{ rows: number[]; cols: number[] }> =>
+    runOn(sheet, `look for hidden rows of the sheet "${sheet}"`, hiddenLines);
 
-  readNames(sheet: string, names: readonly string[]): Promise<Record<string, Values>> {
-    return run(`read the named cells of the sheet "${sheet}"`, async (context) => {
-      const found = await namedRanges(context, sheet, names, "values");
-      return Object.fromEntries([...found].map(([name, range]) => [name, range.values as Values]));
-    });
-  }
+  readNames = (sheet: string, names: readonly string[]): Promise<Record<string, Values>> =>
+    runOn(sheet, `read the named cells of the sheet "${sheet}"`, (context, found) =>
+      readNamed(context, found, names, readValues),
+    );
 
-  async fillNames(sheet: string, values: NamedColumns, blank: readonly string[] = []): Promise<void> {
+  fillNames(sheet: string, values: NamedColumns, blank: readonly string[] = []): Promise<void> {
     const doing = `write into the sheet "${sheet}"`;
-    return run(doing, async (context) => {
+    return runOn(sheet, doing, async (context, found) => {
       const names = [...new Set([...Object.keys(values), ...blank])];
-      const found = await namedRanges(context, sheet, names, "formulas");
+      const places = [...(await namedBoxes(context, found, names))].map(([name, box]) => ({
+        name,
+        box: { ...box, cols: 1 },
+      }));
+      const contents = await readBoxes(
+        context,
+        places.map(({ box }) => ({ sheet: found, box })),
+        "formulas",
+      );
       const columns = new Map(
-        [...found].map(([name, range]) => [
-          name,
-          { range, before: range.formulas.map(([first]) => first as CellValue) },
-        ]),
+        places.map(({ name, box }, i) => [name, { box, before: contents[i].map(([first]) => first) }]),
       );
       checkFill(sheet, values, blank, (name) => columns.get(name)?.before);
-      await writeColumns(context, columns, values, doing);
+      await writeColumns(context, found, columns, values, doing);
     });
   }
 
   listNames = (sheet: string): Promise<SheetName[]> =>
-    run(`look at the names of the sheet "${sheet}"`, async (context) =>
-      listNames(context, await sheetCalled(context, sheet)),
-    );
+    runOn(sheet, `look at the names of the sheet "${sheet}"`, listNames);
 
   nameCells = (sheet: string, name: string, address: string, replace = false): Promise<void> =>
-    run(`give ${address} of the sheet "${sheet}" a name`, async (context) =>
-      nameCells(context, await sheetCalled(context, sheet), name, address, replace),
+    runOn(sheet, `give ${address} of the sheet "${sheet}" a name`, (context, found) =>
+      nameCells(context, found, name, address, replace),
     );
 
   reenterFormulas = (sheet: string): Promise<{ found: number; left: number }> =>
-    run(`enter the formulas of the sheet "${sheet}" again`, async (context) =>
-      reenterFormulas(context, await sheetCalled(context, sheet)),
-    );
+    runOn(sheet, `enter the formulas of the sheet "${sheet}" again`, reenterFormulas);
 
   insertFile = (file: Uint8Array): Promise<Inserted> =>
     run("insert the sheets of the file", (context) => insertFile(context, file));
 
   isProtected = (sheet: string): Promise<boolean> =>
-    run(`look at the sheet "${sheet}"`, async (context) => {
-      const { protection } = await sheetCalled(context, sheet);
-      protection.load("protected");
+    runOn(sheet, `look at the sheet "${sheet}"`, async (context, found) => {
+      found.protection.load("protected");
       await context.sync();
-      return protection.protected;
+      return found.protection.protected;
     });
 
   protect = (sheet: string, on: boolean): Promise<void> =>
-    run(`${on ? "protect" : "lift the protection of"} the sheet "${sheet}"`, async (context) =>
-      protect(context, await sheetCalled(context, sheet), on),
+    runOn(sheet, `${on ? "protect" : "lift the protection of"} the sheet "${sheet}"`, (context, found) =>
+      protect(context, found, on),
     );
 
   onChange(listener: () => void): Promise<Unsubscribe> {

@@ -1,0 +1,57 @@
+/** Sheets that come from a file. */
+import { WorkbookError, type Inserted } from "../port";
+import { isXlsx, withoutNotes } from "../xlsx-file";
+import { isTooLarge } from "./requests";
+
+const base64 = (bytes: Uint8Array): string => {
+  let binary = "";
+  for (let i = 0; i < bytes.length; i += 8192) binary += String.fromCharCode(...bytes.subarray(i, i + 8192));
+  return btoa(binary);
+};
+
+const NOTES_LEFT_OUT =
+  "This Excel cannot take notes or comments from a file: the sheet came without them. Move the sheet in desktop Excel to keep them.";
+
+/** Of 5 MB, what is left for a file in base64, which takes four characters for three bytes. */
+const MB_ON_THE_WEB = 3.5;
+
+const tooLarge = (bytes: number): WorkbookError =>
+  new WorkbookError(
+    `The file has ${(bytes / 1_000_000).toFixed(1)} MB, and Excel on the web takes at most about ${MB_ON_THE_WEB} MB at once: open the file in Excel and move or copy its sheet into this workbook (right click on its tab), or insert it in desktop Excel. Nothing was inserted.`,
+  );
+
+/**
+ * Excel on the web refuses files with notes, comments or charts. A file that is refused and has notes is tried once more
+ * without them.
+ */
+export async function insertFile(context: Excel.RequestContext, file: Uint8Array): Promise<Inserted> {
+  if (!isXlsx(file))
+    throw new WorkbookError(
+      "This is no .xlsx workbook: save it from Excel as .xlsx, without a password. Nothing was inserted.",
+    );
+  if (!Office.context.requirements.isSetSupported("ExcelApi", "1.13"))
+    throw new WorkbookError(
+      "This Excel cannot insert sheets from a file: open the file, and move or copy its sheet into this workbook (right click on its tab), then check it here.",
+    );
+  const insert = async (bytes: Uint8Array): Promise<string[]> => {
+    const ids = context.workbook.insertWorksheetsFromBase64(base64(bytes), { positionType: "End" });
+    await context.sync();
+    return ids.value;
+  };
+  let ids: string[];
+  const remarks: string[] = [];
+  try {
+    ids = await insert(file);
+  } catch (error) {
+    const refusal = isTooLarge(error) ? tooLarge(file.length) : error;
+    const bare = withoutNotes(file);
+    if (!bare) throw refusal;
+    ids = await insert(bare).catch(() => {
+      throw refusal;
+    });
+    remarks.push(NOTES_LEFT_OUT);
+  }
+  const sheets = ids.map((id) => context.workbook.worksheets.getItem(id).load("name"));
+  await context.sync();
+  return { sheets: sheets.map(({ name }) => name), remarks };
+}

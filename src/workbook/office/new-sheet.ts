@@ -1,0 +1,188 @@
+/** A new sheet from a plan: whole, or taken out again. What it can do without is told instead. */
+import { FONT } from "../look";
+import { WorkbookError, type SheetPlan } from "../port";
+import { freeSheetName } from "../sheet-names";
+import { addCharts } from "./charts";
+import { blocks, widthInPoints, type Block } from "./grid";
+import { localName } from "./names";
+import { layOutPrint } from "./print";
+import { rangeOf } from "./read";
+import { bytesOf, send, type Step } from "./requests";
+import { rulesOf } from "./rules";
+import { isTaken, PROTECTED, told } from "./sentence";
+import { PROTECTION } from "./upkeep";
+
+/** A sheet that was asked for; it has a number once Excel has told of it. */
+interface Begun {
+  readonly name: string;
+  readonly id?: string;
+}
+
+/**
+ * Adds a sheet under a free name. Chart sheets are not listed, yet hold names: those are met by trying the next one. `begin`
+ * hears of each name before it is asked for.
+ */
+async function addSheet(
+  context: Excel.RequestContext,
+  wanted: string,
+  begin: (begun: Begun | undefined) => void,
+): Promise<Excel.Worksheet> {
+  const { protection, worksheets } = context.workbook;
+  protection.load("protected");
+  worksheets.load("items/name");
+  await context.sync();
+  if (protection.protected) throw new WorkbookError(PROTECTED);
+  const taken = worksheets.items.map(({ name }) => name);
+  for (;;) {
+    const name = freeSheetName(wanted, taken);
+    const sheet = worksheets.add(name);
+    sheet.load("id,name");
+    begin({ name });
+    try {
+      await context.sync();
+      begin({ name: sheet.name, id: sheet.id });
+      return sheet;
+    } catch (error) {
+      if (!isTaken(error)) throw error;
+      begin(undefined);
+      if (taken.includes(name)) throw error;
+      taken.push(name);
+    }
+  }
+}
+
+/** The font of the cells, before any cell has a look: Excel's own default differs from workbook to workbook. */
+const fontStep = (sheet: Excel.Worksheet, { rows, cols }: SheetPlan): Step => ({
+  act: () => {
+    const { font } = rangeOf(sheet, { row: 0, col: 0, rows, cols }).format;
+    font.name = FONT.name;
+    font.size = FONT.size;
+  },
+});
+
+const nameSteps = (sheet: Excel.Worksheet, { names }: SheetPlan): Step[] =>
+  Object.entries(names).map(([name, box]) => ({
+    act: () => sheet.names.add(localName(name), rangeOf(sheet, box)),
+  }));
+
+/** Formulas before formats: a formula typed into a cell already formatted as text would stay text. */
+const cellSteps = (sheet: Excel.Worksheet, cut: readonly Block[]): Step[] =>
+  cut.map(({ box, formulas, formats, looks }) => ({
+    bytes: bytesOf([formulas, formats, looks]),
+    act: () => {
+      const range = rangeOf(sheet, box);
+      range.formulas = formulas;
+      range.numberFormat = formats;
+      range.setCellProperties(looks);
+    },
+  }));
+
+function furnishSteps(sheet: Excel.Worksheet, plan: SheetPlan): Step[] {
+  const column = (col: number): Excel.RangeFormat => sheet.getRangeByIndexes(0, col, 1, 1).getEntireColumn().format;
+  const row = (index: number): Excel.RangeFormat => sheet.getRangeByIndexes(index, 0, 1, 1).getEntireRow().format;
+  return [
+    ...plan.merges.map((box) => ({ act: () => rangeOf(sheet, box).merge() })),
+    ...Object.entries(plan.columnWidths).map(([col, characters]) => ({
+      act: () => {
+        column(Number(col)).columnWidth = widthInPoints(characters);
+      },
+    })),
+    ...Object.entries(plan.rowHeights ?? {}).map(([index, points]) => ({
+      act: () => {
+        row(Number(index)).rowHeight = points;
+      },
+    })),
+    ...rulesOf(plan).map(({ box, rule, alert }) => ({
+      bytes: bytesOf([rule, alert]),
+      act: () => {
+        const { dataValidation } = rangeOf(sheet, box);
+        dataValidation.rule = rule;
+        dataValidation.errorAlert = alert;
+      },
+    })),
+    ...(plan.open ?? []).map((box) => ({
+      act: () => {
+        rangeOf(sheet, box).format.protection.locked = false;
+      },
+    })),
+    ...(plan.freezeRows > 0 ? [{ act: () => sheet.freezePanes.freezeRows(plan.freezeRows) }] : []),
+  ];
+}
+
+/** Notes at Excel's own size: on the web their width and height cannot be set (@types/office-js, Note.height). */
+async function addNotes(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  plan: SheetPlan,
+): Promise<string | undefined> {
+  const noted = plan.cells.flatMap(({ row, col, note }) => (note ? [{ row, col, note }] : []));
+  if (noted.length === 0 || !Office.context.requirements.isSetSupported("ExcelApi", "1.18")) return undefined;
+  try {
+    await send(
+      context,
+      noted.map(({ row, col, note }) => ({
+        bytes: bytesOf(note),
+        act: () => sheet.notes.add(sheet.getRangeByIndexes(row, col, 1, 1), note),
+      })),
+    );
+    return undefined;
+  } catch {
+    return "Excel did not take all notes of the sheet: what each cell means stands in the add-in's help.";
+  }
+}
+
+/** Takes an unfinished sheet out again, and says how the workbook stands. */
+async function remove(begun: Begun | undefined): Promise<string> {
+  if (!begun) return "The workbook is as it was.";
+  try {
+    await Excel.run({ delayForCellEdit: true }, async (context) => {
+      const sheet = context.workbook.worksheets.getItemOrNullObject(begun.id ?? begun.name).load("id");
+      await context.sync();
+      if (sheet.isNullObject) return;
+      if (begun.id === undefined) {
+        // A sheet that is known by its name only might be another's: one that holds anything stays.
+        const used = sheet.getUsedRangeOrNullObject().load("address");
+        await context.sync();
+        if (!used.isNullObject) return;
+      }
+      sheet.delete();
+      await context.sync();
+    });
+    return "The workbook is as it was.";
+  } catch {
+    return `An unfinished sheet "${begun.name}" was left behind: delete it.`;
+  }
+}
+
+/** `tell` hears, in a sentence each, of what the sheet was left without. */
+export async function insertSheet(plan: SheetPlan, tell: (sentence: string) => void): Promise<string> {
+  const cut = blocks(plan);
+  let made: Begun | undefined;
+  let doing = "add a sheet";
+  try {
+    return await Excel.run({ delayForCellEdit: true }, async (context) => {
+      const sheet = await addSheet(context, plan.name, (begun) => (made = begun));
+      doing = "fill in the new sheet";
+      await send(context, [
+        fontStep(sheet, plan),
+        ...nameSteps(sheet, plan),
+        ...cellSteps(sheet, cut),
+        ...furnishSteps(sheet, plan),
+      ]);
+      const left = [await addNotes(context, sheet, plan), await layOutPrint(context, sheet, plan)];
+      doing = "draw the charts of the new sheet";
+      await addCharts(context, sheet, plan.charts ?? []);
+      doing = "show the new sheet";
+      if (plan.isProtected) sheet.protection.protect(PROTECTION);
+      if (!plan.behind) {
+        sheet.activate();
+        sheet.getCell(0, 0).select();
+      }
+      await context.sync();
+      left.forEach((sentence) => sentence !== undefined && tell(sentence));
+      return sheet.name;
+    });
+  } catch (error) {
+    throw told(error, doing, await remove(made));
+  }
+}

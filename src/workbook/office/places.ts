@@ -1,0 +1,65 @@
+/** Where the names of a workbook lead, and addresses as boxes of cells. */
+import { boxOf, columnNumber } from "../../datasheet/address";
+import type { Box } from "../port";
+import { LAST_COLUMN, LAST_ROW, localName } from "./names";
+
+/** A box of cells on a sheet. */
+export interface Place {
+  readonly sheet: string;
+  readonly box: Box;
+}
+
+/** What is loaded of each name. The value of a name of cells is their address (@types/office-js, NamedItem.value). */
+export const NAME_PROPERTIES = "items/name,items/type,items/value";
+
+const ADDRESS = /^=?(?:'((?:[^']|'')+)'|([^'!,]+))!([^!,]+)$/;
+
+/** "A:C" and "4:8", which stand for whole columns and rows. */
+function wholeLines(address: string): Box | undefined {
+  const [, left, right] = /^\$?([A-Z]+):\$?([A-Z]+)$/i.exec(address) ?? [];
+  if (left)
+    return { row: 0, col: columnNumber(left), rows: LAST_ROW, cols: columnNumber(right) - columnNumber(left) + 1 };
+  const [, top, bottom] = /^\$?(\d+):\$?(\d+)$/.exec(address) ?? [];
+  return top ? { row: Number(top) - 1, col: 0, rows: Number(bottom) - Number(top) + 1, cols: LAST_COLUMN } : undefined;
+}
+
+/** "'Data sheet'!$B$4:$B$9" as a place; undefined for several areas, for #REF! and for anything else that is no block of cells. */
+export function placeOf(address: unknown): Place | undefined {
+  const [, quoted, plain, cells] = (typeof address === "string" && ADDRESS.exec(address)) || [];
+  const box = cells && (boxOf(cells) ?? wholeLines(cells));
+  return box ? { sheet: quoted?.replaceAll("''", "'") ?? plain, box } : undefined;
+}
+
+type Item = Pick<Excel.NamedItem, "name" | "type" | "value">;
+
+const placeOfItem = ({ type, value }: Item): Place | undefined => (type === "Range" ? placeOf(value) : undefined);
+
+/** The names of a sheet and of the workbook, loaded. */
+export interface Names {
+  readonly own: readonly Item[];
+  readonly shared: readonly Item[];
+}
+
+const same = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
+
+/**
+ * The boxes of a sheet behind names of a plan: the sheet's own names, else the workbook's that lead to this sheet. Names that
+ * are not there, or have lost their cells, are left out.
+ */
+export function placesOf(sheet: string, { own, shared }: Names, wanted: readonly string[]): Map<string, Box> {
+  const byName = (items: readonly Item[]): Map<string, Place> =>
+    new Map(
+      items.flatMap((item) => {
+        const place = placeOfItem(item);
+        return place && same(place.sheet, sheet) ? [[item.name.toLowerCase(), place]] : [];
+      }),
+    );
+  const [first, second] = [byName(own), byName(shared)];
+  return new Map(
+    wanted.flatMap((name) => {
+      const called = localName(name).toLowerCase();
+      const place = first.get(called) ?? second.get(called);
+      return place ? [[name, place.box]] : [];
+    }),
+  );
+}

@@ -1,0 +1,142 @@
+/** The printed pages of a new sheet (ExcelApi 1.9). A sheet is whole without them: what Excel does not take is told. */
+import { boxAddress } from "../../datasheet/address";
+import { charactersAcross, isLandscape } from "../paper";
+import type { Box, SheetPlan } from "../port";
+import { widthInPoints } from "./grid";
+import { rangeOf } from "./read";
+
+type Paper = NonNullable<SheetPlan["paper"]>;
+
+const PAPER_SIZES: Readonly<Record<Paper, Excel.PageLayout["paperSize"]>> = { A4: "A4", Letter: "Letter" };
+
+/** Short and long side in points: ISO 216 and ANSI Y14.1. */
+const SIDES: Readonly<Record<Paper, readonly [number, number]>> = { A4: [595, 842], Letter: [612, 792] };
+
+/** Points at the left and at the right, as in a new sheet of Excel: 0.7 inch. */
+const MARGIN = 50.4;
+
+/**
+ * Characters of a print area. Excel's object model for macros takes 255; what this one takes is not documented, so that longer
+ * ones are avoided.
+ */
+const LONGEST_AREA = 255;
+
+const areaOf = (pages: readonly Box[]): string => pages.map(boxAddress).join(",");
+
+/** The smallest box around pages. */
+function around(pages: readonly Box[]): Box {
+  const row = Math.min(...pages.map((page) => page.row));
+  const col = Math.min(...pages.map((page) => page.col));
+  return {
+    row,
+    col,
+    rows: Math.max(...pages.map((page) => page.row + page.rows)) - row,
+    cols: Math.max(...pages.map((page) => page.col + page.cols)) - col,
+  };
+}
+
+/** Percent at which the columns of a box are as wide as the paper. */
+function scaleOf(box: Box, { columnWidths, paper = "A4" }: SheetPlan, landscape: boolean): number {
+  const room = SIDES[paper][landscape ? 1 : 0] - 2 * MARGIN;
+  // A box of so many characters has the margins of so many columns.
+  const width = widthInPoints(charactersAcross(box, columnWidths)) + (box.cols - 1) * widthInPoints(0);
+  return Math.max(10, Math.min(100, Math.floor((100 * room) / width)));
+}
+
+/** One thing that is set, in words that follow "did not take". */
+interface Setting {
+  readonly what: string;
+  readonly set: (sheet: Excel.Worksheet, layout: Excel.PageLayout) => void;
+}
+
+/**
+ * Pages as areas of their own, each as wide as the paper. Many pages are one area with breaks, at a scale: Excel ignores breaks
+ * where it fits pages to the paper (Microsoft, "Insert, move, or delete page breaks in a worksheet").
+ */
+function pagesOf(plan: SheetPlan): Setting["set"] {
+  const pages = plan.pages ?? [{ row: 0, col: 0, rows: plan.rows, cols: plan.cols }];
+  const landscape = isLandscape(pages, plan.columnWidths);
+  const area = areaOf(pages);
+  return (sheet, layout) => {
+    layout.orientation = landscape ? "Landscape" : "Portrait";
+    if (area.length <= LONGEST_AREA) {
+      layout.zoom = { horizontalFitToPages: 1 };
+      layout.setPrintArea(area);
+      return;
+    }
+    const whole = around(pages);
+    layout.leftMargin = MARGIN;
+    layout.rightMargin = MARGIN;
+    layout.zoom = { scale: scaleOf(whole, plan, landscape) };
+    layout.setPrintArea(boxAddress(whole));
+    sheet.horizontalPageBreaks.removePageBreaks();
+    const tops = [...new Set(pages.map(({ row }) => row))].sort((a, b) => a - b);
+    for (const row of tops.slice(1)) sheet.horizontalPageBreaks.add(rangeOf(sheet, { row, col: 0, rows: 1, cols: 1 }));
+    const lefts = [...new Set(pages.map(({ col }) => col))].sort((a, b) => a - b);
+    if (lefts.length === 1) return;
+    sheet.verticalPageBreaks.removePageBreaks();
+    for (const col of lefts.slice(1)) sheet.verticalPageBreaks.add(rangeOf(sheet, { row: 0, col, rows: 1, cols: 1 }));
+  };
+}
+
+function settingsOf(plan: SheetPlan): Setting[] {
+  const { paper, freezeRows } = plan;
+  return [
+    { what: "the printed pages", set: pagesOf(plan) },
+    ...(freezeRows > 0
+      ? [
+          {
+            what: "the rows repeated on each page",
+            set: (sheet: Excel.Worksheet, layout: Excel.PageLayout) =>
+              layout.setPrintTitleRows(sheet.getRangeByIndexes(0, 0, freezeRows, 1).getEntireRow()),
+          },
+        ]
+      : []),
+    {
+      what: "the footer",
+      set: (_, layout) => {
+        const footer = layout.headersFooters.defaultForAllPages;
+        footer.leftFooter = "&F  |  &A";
+        footer.centerFooter = "Page &P of &N";
+        footer.rightFooter = `${plan.footer ?? ""}  |  Printed &D &T`.replace(/^ {2}\| {2}/, "");
+      },
+    },
+    ...(paper
+      ? [
+          {
+            what: `the paper size ${paper}`,
+            set: (_: Excel.Worksheet, layout: Excel.PageLayout) => {
+              layout.paperSize = PAPER_SIZES[paper];
+            },
+          },
+        ]
+      : []),
+  ];
+}
+
+/** Sets the pages in one request; where that is refused, one thing after another. Gives what was not set, as a sentence. */
+export async function layOutPrint(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  plan: SheetPlan,
+): Promise<string | undefined> {
+  const settings = settingsOf(plan);
+  try {
+    for (const { set } of settings) set(sheet, sheet.pageLayout);
+    await context.sync();
+    return undefined;
+  } catch {
+    const refused: string[] = [];
+    for (const { what, set } of settings) {
+      try {
+        set(sheet, sheet.pageLayout);
+        await context.sync();
+      } catch {
+        refused.push(what);
+      }
+    }
+    return refused.length === 0
+      ? undefined
+      : `Excel did not take ${refused.join(", ")} of the sheet, as where no printer is set up: look at Page Layout before you print.`;
+  }
+}

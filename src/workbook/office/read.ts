@@ -1,0 +1,96 @@
+/** Boxes of cells read in answers that stay below what Excel on the web can send at once. */
+import { hasNotYet } from "../busy";
+import { WorkbookError, type Box, type CellValue } from "../port";
+import { slices } from "./grid";
+import { isTooLarge, runsOf } from "./requests";
+
+/** Cells asked for at once: a number takes 20 bytes at most, and an answer 5 MB. Longer texts are met by asking for half. */
+const CELLS_PER_ANSWER = 200_000;
+/** Cells of a column of a whole sheet, about. */
+const MOST_CELLS = 1_000_000;
+
+export interface Wanted {
+  readonly sheet: Excel.Worksheet;
+  readonly box: Box;
+}
+
+export const rangeOf = (sheet: Excel.Worksheet, { row, col, rows, cols }: Box): Excel.Range =>
+  sheet.getRangeByIndexes(row, col, rows, cols);
+
+type Property = "values" | "formulas";
+
+interface Piece extends Wanted {
+  readonly index: number;
+}
+
+const cellsOf = ({ box }: Wanted): number => box.rows * box.cols;
+
+const halved = <T>(list: readonly T[]): T[][] => [
+  list.slice(0, Math.ceil(list.length / 2)),
+  list.slice(Math.ceil(list.length / 2)),
+];
+
+const halfBoxes = ({ row, col, rows, cols }: Box): Box[] => {
+  const top = Math.ceil(rows / 2);
+  return [
+    { row, col, rows: top, cols },
+    { row: row + top, col, rows: rows - top, cols },
+  ];
+};
+
+/** Reads pieces in one request; where the answer would be too large, in halves. */
+async function readPieces(
+  context: Excel.RequestContext,
+  pieces: readonly Piece[],
+  property: Property,
+  keep: (piece: Piece, cells: CellValue[][]) => void,
+): Promise<void> {
+  try {
+    const ranges = pieces.map(({ sheet, box }) => rangeOf(sheet, box).load(property));
+    await context.sync();
+    pieces.forEach((piece, i) => keep(piece, ranges[i][property]));
+  } catch (error) {
+    const [only] = pieces;
+    const isOneRow = pieces.length === 1 && only.box.rows === 1;
+    if (!isTooLarge(error) || isOneRow) throw error;
+    const halves = pieces.length > 1 ? halved(pieces) : halfBoxes(only.box).map((box) => [{ ...only, box }]);
+    for (const half of halves) await readPieces(context, half, property, keep);
+  }
+}
+
+/** What stands in each box, row by row. */
+export async function readBoxes(
+  context: Excel.RequestContext,
+  wanted: readonly Wanted[],
+  property: Property,
+): Promise<CellValue[][][]> {
+  const cells = wanted.reduce((sum, one) => sum + cellsOf(one), 0);
+  if (cells > MOST_CELLS) throw new WorkbookError(`The range has ${cells} cells: choose fewer than ${MOST_CELLS}.`);
+  const pieces = wanted.flatMap(({ sheet, box }, index) =>
+    slices(box, CELLS_PER_ANSWER).map((slice): Piece => ({ sheet, box: slice, index })),
+  );
+  const found: CellValue[][][] = wanted.map(() => []);
+  for (const run of runsOf(pieces, cellsOf, CELLS_PER_ANSWER))
+    await readPieces(context, run, property, ({ index }, rows) => found[index].push(...rows));
+  return found;
+}
+
+/** Milliseconds before cells that show #BUSY! are read again: 1.5 s in all, which a person bears while the pane shows the rest. */
+const PAUSES = [100, 200, 400, 800];
+
+/** The values of each box. Cells that Excel is still calculating are read again a few times; then they are given as they are. */
+export async function readValues(context: Excel.RequestContext, wanted: readonly Wanted[]): Promise<CellValue[][][]> {
+  const found = await readBoxes(context, wanted, "values");
+  for (const pause of PAUSES) {
+    const busy = wanted.map((_, index) => index).filter((index) => hasNotYet(found[index]));
+    if (busy.length === 0) break;
+    await new Promise((resolve) => setTimeout(resolve, pause));
+    const again = await readBoxes(
+      context,
+      busy.map((index) => wanted[index]),
+      "values",
+    );
+    busy.forEach((index, i) => (found[index] = again[i]));
+  }
+  return found;
+}
