@@ -11,35 +11,32 @@ import {
 import { CONTENT_NAMES, integrity, type CellFinding } from "../checks/integrity";
 import { LIMIT_NAMES, LIMITS_SHEET_NAME, readLimits, type FirmLimits } from "../checks/limits";
 import type { NamedValues, TestRecord } from "../datasheet/record";
-import type { SheetName, SheetPlan, WorkbookPort } from "../workbook/port";
+import type { SheetName, SheetPlan, SheetValues, WorkbookPort } from "../workbook/port";
 import { text } from "./text";
 
-/** The sheets that have a name. */
-async function sheetsWith(port: WorkbookPort, name: string): Promise<string[]> {
-  const found: string[] = [];
-  for (const sheet of await port.sheetNames()) if ((await port.readNames(sheet, [name]))[name]) found.push(sheet);
-  return found;
-}
+/** The sheets that have a name, with what they hold. */
+const having = (sheets: readonly SheetValues[], name: string): SheetValues[] =>
+  sheets.filter(({ values }) => values[name]);
 
 export interface LimitsInWorkbook extends FirmLimits {
   /** The sheet of limits; the first where there are several. */
   readonly sheet?: string;
 }
 
-export async function limitsOf(port: WorkbookPort): Promise<LimitsInWorkbook> {
-  const [sheet, ...others] = await sheetsWith(port, LIMITS_SHEET_NAME);
-  if (sheet === undefined) return readLimits({});
-  const limits = readLimits(await port.readNames(sheet, LIMIT_NAMES), await port.listNames(sheet));
-  const more = others.length ? [text.checks.otherLimits(others, sheet)] : [];
+async function limitsIn(port: WorkbookPort, sheets: readonly SheetValues[]): Promise<LimitsInWorkbook> {
+  const [first, ...others] = having(sheets, LIMITS_SHEET_NAME);
+  if (!first) return readLimits({});
+  const { sheet, values } = first;
+  const limits = readLimits(values, await port.listNames(sheet));
+  const names = others.map((other) => other.sheet);
+  const more = names.length ? [text.checks.otherLimits(names, sheet)] : [];
   return { ...limits, sheet, remarks: [...limits.remarks, ...more] };
 }
 
-export async function answersOf(port: WorkbookPort, dataSheet: string): Promise<Acknowledgement[]> {
-  const answers: Acknowledgement[] = [];
-  for (const sheet of await sheetsWith(port, ANSWERS_SHEET_NAME))
-    answers.push(...readAnswers(await port.readNames(sheet, ANSWER_NAMES)));
-  return answers.filter((one) => one.sheet === dataSheet);
-}
+const answersIn = (sheets: readonly SheetValues[], dataSheet: string): Acknowledgement[] =>
+  having(sheets, ANSWERS_SHEET_NAME)
+    .flatMap(({ values }) => readAnswers(values))
+    .filter((one) => one.sheet === dataSheet);
 
 /** Adds rows below those of a table that has room, or on a new sheet of it: nothing is written over. */
 export async function appendRows(
@@ -48,8 +45,8 @@ export async function appendRows(
   plan: () => SheetPlan,
   rows: readonly (readonly (string | number)[])[],
 ): Promise<string> {
-  for (const sheet of (await sheetsWith(port, names[1])).reverse()) {
-    const columns = appended(await port.readNames(sheet, names), names, rows);
+  for (const { sheet, values } of having(await port.readSheets(names), names[1]).reverse()) {
+    const columns = appended(values, names, rows);
     if (!columns) continue;
     await port.fillNames(sheet, columns);
     return sheet;
@@ -67,19 +64,25 @@ export interface ReviewState {
   readonly limits: LimitsInWorkbook;
   readonly answers: readonly Acknowledgement[];
   readonly findings: readonly CellFinding[];
+  /** Every sheet, with what else was asked for. */
+  readonly sheets: readonly SheetValues[];
 }
 
-/** Limits, answers and findings for a data sheet; `values` as `readNames` gives those of the record. */
+/** Limits, answers and findings for a data sheet; `values` as `readNames` gives those of the record. Reads `also` of every sheet. */
 export async function reviewState(
   port: WorkbookPort,
   sheet: string,
   values: NamedValues,
   record: TestRecord,
+  also: readonly string[] = [],
 ): Promise<ReviewState> {
-  const names = await port.listNames(sheet);
-  const contents = await port.readContents(sheet, CONTENT_NAMES);
-  const shown = await port.readNames(sheet, ["load_number", ...CONTENT_NAMES]);
-  const hidden = await port.hidden(sheet);
+  const [names, contents, shown, hidden, sheets] = await Promise.all([
+    port.listNames(sheet),
+    port.readContents(sheet, CONTENT_NAMES),
+    port.readNames(sheet, ["load_number", ...CONTENT_NAMES]),
+    port.hidden(sheet),
+    port.readSheets([...LIMIT_NAMES, ...ANSWER_NAMES, ...also]),
+  ]);
   const findings = integrity({ names, values: { ...values, ...shown }, contents, hidden, record });
-  return { names, limits: await limitsOf(port), answers: await answersOf(port, sheet), findings };
+  return { names, limits: await limitsIn(port, sheets), answers: answersIn(sheets, sheet), findings, sheets };
 }

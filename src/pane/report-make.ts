@@ -1,7 +1,7 @@
 /** Makes a report of a data sheet in the workbook, and finds those that were made before. */
 import { runChecks, type Answered } from "../checks";
 import { answerTo, type Acknowledgement } from "../checks/answers-sheet";
-import { readRecord, RECORD_NAMES } from "../datasheet/record";
+import { readRecord, RECORD_NAMES, type NamedValues } from "../datasheet/record";
 import {
   byOf,
   LIMIT_NAMES,
@@ -13,7 +13,8 @@ import {
   type Missing,
   type ReportSource,
 } from "../report/report";
-import type { Selection, WorkbookPort } from "../workbook/port";
+import { refuseNotYet } from "../workbook/busy";
+import type { Selection, SheetValues, WorkbookPort } from "../workbook/port";
 import { reviewState } from "./checks-state";
 
 export interface Prospect {
@@ -27,14 +28,8 @@ type Made = Pick<ReportSource, "paper" | "preparedBy" | "now">;
 type Read = Omit<ReportSource, keyof Made>;
 
 /** Names of the sheets that say that they are a report of `sheet`. */
-export async function reportsOf(port: WorkbookPort, sheet: string): Promise<string[]> {
-  const found: string[] = [];
-  for (const name of await port.sheetNames()) {
-    const of = (await port.readNames(name, [REPORT_OF]))[REPORT_OF]?.[0]?.[0];
-    if (of === sheet) found.push(name);
-  }
-  return found;
-}
+const reportsOf = (sheet: string, sheets: readonly SheetValues[]): string[] =>
+  sheets.filter(({ values }) => values[REPORT_OF]?.[0]?.[0] === sheet).map((found) => found.sheet);
 
 /** What a reviewer answered to the questions that stand open, by their ids. */
 function acknowledgedOf(
@@ -53,12 +48,17 @@ function acknowledgedOf(
   return found;
 }
 
-async function read(port: WorkbookPort, sheet: string): Promise<Read> {
-  const values = await port.readNames(sheet, RECORD_NAMES);
+interface Found {
+  readonly source: Read;
+  /** Names of the reports of this sheet, oldest first. */
+  readonly reports: readonly string[];
+}
+
+async function find(port: WorkbookPort, sheet: string, values: NamedValues): Promise<Found> {
   const record = readRecord(values);
-  const { names, limits, answers, findings } = await reviewState(port, sheet, values, record);
+  const { names, limits, answers, findings, sheets } = await reviewState(port, sheet, values, record, [REPORT_OF]);
   const answered = runChecks(record, limits.thresholds);
-  return {
+  const source = {
     sheet,
     names,
     values,
@@ -74,12 +74,13 @@ async function read(port: WorkbookPort, sheet: string): Promise<Read> {
       ].join(""),
     ),
   };
+  return { source, reports: reportsOf(sheet, sheets) };
 }
 
-/** What a report of the sheet would lack, before it is made. */
-export async function prospectOf(port: WorkbookPort, sheet: string): Promise<Prospect> {
-  const source = await read(port, sheet);
-  return { reports: await reportsOf(port, sheet), missing: missingFromReport(source), answered: source.answered };
+/** What a report of the sheet would lack, before it is made; `values` as the pane has read them of the sheet. */
+export async function prospectOf(port: WorkbookPort, sheet: string, values: NamedValues): Promise<Prospect> {
+  const { source, reports } = await find(port, sheet, values);
+  return { reports, missing: missingFromReport(source), answered: source.answered };
 }
 
 const one = (values: Record<string, Selection["values"]>, name: string) => values[name]?.[0]?.[0] ?? "";
@@ -101,15 +102,22 @@ async function limitsOf(port: WorkbookPort, report: string): Promise<Record<stri
 
 export interface MadeReport {
   readonly report: string;
+  /** What the host did not take of the sheet, in sentences. */
+  readonly remarks: readonly string[];
   /** The report whose limits of error were taken over. */
   readonly carriedFrom?: string;
 }
 
 /** One new sheet, or none at all and an error. */
 export async function makeReport(port: WorkbookPort, sheet: string, made: Made): Promise<MadeReport> {
-  const latest = (await reportsOf(port, sheet)).at(-1);
+  const values = await port.readNames(sheet, RECORD_NAMES);
+  refuseNotYet(values);
+  const { source, reports } = await find(port, sheet, values);
+  const latest = reports.at(-1);
   const limits = latest === undefined ? {} : await limitsOf(port, latest);
-  const { plan } = reportSheet({ ...(await read(port, sheet)), ...made, limits });
-  const report = await port.insertSheet(plan);
-  return { report, ...(Object.keys(limits).length > 0 ? { carriedFrom: latest } : {}) };
+  const remarks: string[] = [];
+  const report = await port.insertSheet(reportSheet({ ...source, ...made, limits }).plan, (remark) => {
+    remarks.push(remark);
+  });
+  return { report, remarks, ...(Object.keys(limits).length > 0 ? { carriedFrom: latest } : {}) };
 }

@@ -35,9 +35,9 @@ export function ReportScreen({ port }: { port: WorkbookPort }) {
   const [preparedBy, setPreparedBy] = useState("");
 
   useEffect(() => {
-    if (sheet === undefined || busy) return;
+    if (sheet === undefined || values === undefined || busy) return;
     let gone = false;
-    prospectOf(port, sheet).then(
+    prospectOf(port, sheet, values).then(
       (found) => gone || (setProspect(found), setFailure(undefined)),
       (problem) => gone || setFailure(sentenceOf(problem)),
     );
@@ -103,6 +103,7 @@ export function ReportScreen({ port }: { port: WorkbookPort }) {
           <Notice intent="success">
             {words.made(state.made.report)}
             {state.made.carriedFrom !== undefined && ` ${words.carried(state.made.carriedFrom)}`}
+            {state.made.remarks.map((remark) => ` ${remark}`)}
           </Notice>
         )}
         {state.at === "error" && <Notice intent="error">{state.sentence}</Notice>}

@@ -53,7 +53,7 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
       setTaken(undefined);
       try {
         const done = await work();
-        const sheet = done.sheet ?? (await port.selection()).sheet;
+        const sheet = done.sheet ?? (await port.activeSheet());
         setLooked(await look(port, sheet));
         setTelling(done.telling);
       } catch (error) {
@@ -66,7 +66,7 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
 
   const reenter = () =>
     carryOut(async () => {
-      const { sheet } = await port.selection();
+      const sheet = await port.activeSheet();
       const { found, left } = await port.reenterFormulas(sheet);
       return {
         sheet,
@@ -76,7 +76,7 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
 
   const protect = (on: boolean) =>
     carryOut(async () => {
-      const { sheet } = await port.selection();
+      const sheet = await port.activeSheet();
       await port.protect(sheet, on);
       return { sheet, telling: { intent: "success", sentence: on ? words.protected(sheet) : words.lifted(sheet) } };
     }, words.looking);

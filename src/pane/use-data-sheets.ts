@@ -2,7 +2,7 @@
 import { useCallback, useEffect, useState } from "react";
 import { FILE_SHEET_PREFIX, LAYOUT_NAMES, layoutFrom } from "../datasheet/logger/file-sheet";
 import { DATA_SHEET_NAME, TARGET_NAMES, targetOf, type Target } from "../datasheet/logger/target";
-import type { WorkbookPort } from "../workbook/port";
+import type { SheetValues, WorkbookPort } from "../workbook/port";
 import { follow } from "./follow";
 import type { Remembered } from "./readings-columns";
 
@@ -18,11 +18,10 @@ export interface DataSheets {
 
 const PAUSE = 400;
 
-async function rememberedIn(port: WorkbookPort, sheets: readonly string[]): Promise<Remembered[]> {
+function rememberedIn(sheets: readonly SheetValues[]): Remembered[] {
   const found = new Map<string, Remembered>();
-  for (const sheet of sheets) {
+  for (const { sheet, values } of sheets) {
     if (!sheet.startsWith(FILE_SHEET_PREFIX)) continue;
-    const values = await port.readNames(sheet, LAYOUT_NAMES);
     const [apparatus, kept] = LAYOUT_NAMES.map((name) => String(values[name]?.[0]?.[0] ?? "").trim());
     const layout = layoutFrom(kept);
     if (apparatus && layout) found.set(apparatus, { apparatus, layout });
@@ -31,13 +30,13 @@ async function rememberedIn(port: WorkbookPort, sheets: readonly string[]): Prom
 }
 
 async function look(port: WorkbookPort, wanted: string | undefined): Promise<DataSheets> {
-  const all = await port.sheetNames();
-  const names: string[] = [];
-  for (const sheet of all) if ((await port.readNames(sheet, [DATA_SHEET_NAME]))[DATA_SHEET_NAME]) names.push(sheet);
-  const active = (await port.selection()).sheet;
+  const all = await port.readSheets([DATA_SHEET_NAME, ...LAYOUT_NAMES]);
+  const found = all.filter(({ values }) => values[DATA_SHEET_NAME]);
+  const names = found.map(({ sheet }) => sheet);
+  const active = found.find(({ isActive }) => isActive)?.sheet;
   const chosen = [wanted, active, ...names].find((name) => name !== undefined && names.includes(name));
   const target = chosen === undefined ? undefined : targetOf(await port.readNames(chosen, TARGET_NAMES));
-  return { names, chosen, target, remembered: await rememberedIn(port, all) };
+  return { names, chosen, target, remembered: rememberedIn(all) };
 }
 
 /** `still` keeps the picture as it is, while the pane itself writes. */

@@ -18,10 +18,9 @@ export interface RecordOfSheet {
 const PAUSE = 400;
 
 async function read(port: WorkbookPort, wanted: string | undefined): Promise<RecordOfSheet> {
-  const sheets: string[] = [];
-  for (const sheet of await port.sheetNames())
-    if ((await port.readNames(sheet, [DATA_SHEET_NAME]))[DATA_SHEET_NAME]) sheets.push(sheet);
-  const active = (await port.selection()).sheet;
+  const found = (await port.readSheets([DATA_SHEET_NAME])).filter(({ values }) => values[DATA_SHEET_NAME]);
+  const sheets = found.map(({ sheet }) => sheet);
+  const active = found.find(({ isActive }) => isActive)?.sheet;
   const sheet = [wanted, active, ...sheets].find((name) => name !== undefined && sheets.includes(name));
   if (sheet === undefined) return { sheets };
   const values = await port.readNames(sheet, RECORD_NAMES);

@@ -127,7 +127,7 @@ test("without a data sheet it says what to do, and finds one that comes", async 
 });
 
 test("until the workbook has answered it says that it reads", async () => {
-  port.sheetNames = () => new Promise(() => undefined);
+  port.readSheets = () => new Promise(() => undefined);
   await act(async () => root.render(createElement(ResultsScreen, { port })));
   expect(place.textContent).toContain(words.reading);
 });
