@@ -11,6 +11,7 @@ import { Step } from "./parts";
 import { useStyles } from "./styles";
 import { sentence } from "./sentence";
 import { text } from "./text";
+import { TextToCopy } from "./text-to-copy";
 
 const words = text.checks.ags;
 
@@ -28,7 +29,13 @@ const nameOf = ({ words: w }: TestRecord): string => {
   return `${parts.replace(/[^A-Za-z0-9 ._-]+/g, "-").trim() || "consolidation"}.ags`;
 };
 
-export function Ags4Part({ record }: { record: TestRecord }) {
+export interface Ags4PartProps {
+  readonly record: TestRecord;
+  /** Whether the host saves a file for a pane. */
+  readonly saves: boolean;
+}
+
+export function Ags4Part({ record, saves }: Ags4PartProps) {
   const styles = useStyles();
   const onSheet = record.words.sample_type;
   const known = onSheet !== undefined && SAMPLE_TYPES[onSheet.toUpperCase()] !== undefined;
@@ -48,7 +55,7 @@ export function Ags4Part({ record }: { record: TestRecord }) {
   const make = (): void => {
     const file = toAgs4(record, said);
     const name = nameOf(record);
-    if (file.ok) download(new Blob([file.value.text], { type: "text/plain;charset=us-ascii" }), name);
+    if (file.ok && saves) download(new Blob([file.value.text], { type: "text/plain;charset=us-ascii" }), name);
     setMade({ name, file });
   };
 
@@ -85,20 +92,21 @@ export function Ags4Part({ record }: { record: TestRecord }) {
         </Field>
       </div>
       <div>
-        <Button onClick={make}>{words.make}</Button>
+        <Button onClick={make}>{saves ? words.make : words.makeText}</Button>
       </div>
-      {made && <Made {...made} />}
+      {made && <Made {...made} saves={saves} />}
     </Step>
   );
 }
 
-function Made({ name, file }: { name: string; file: Outcome<Ags4File> }) {
+function Made({ name, file, saves }: { name: string; file: Outcome<Ags4File>; saves: boolean }) {
   const styles = useStyles();
   if (!file.ok) return <Notice intent="error">{sentence(file.reason)}</Notice>;
   const { leftOut } = file.value;
   return (
     <>
-      <Notice intent="success">{words.made(name)}</Notice>
+      <Notice intent="info">{saves ? words.handedOver(name) : words.copyInto(name)}</Notice>
+      <TextToCopy label={words.fileText} content={file.value.text} />
       {file.remarks.length > 0 && (
         <Text className={styles.breaks}>{`${words.respelt} ${file.remarks.join("; ")}`}</Text>
       )}

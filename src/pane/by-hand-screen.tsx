@@ -13,8 +13,10 @@ import {
 } from "../checks/comparison";
 import type { NamedValues, TestRecord } from "../datasheet/record";
 import { timeStamp } from "../datasheet/time-stamp";
+import { refuseNotYet } from "../workbook/busy";
 import type { WorkbookPort } from "../workbook/port";
 import { appendRows } from "./checks-state";
+import { newSheet } from "./new-sheet";
 import { Notice } from "./notice";
 import { RecordFrame } from "./record-frame";
 import { Step } from "./parts";
@@ -300,8 +302,9 @@ function Working({ port, sheet, values, record }: ScreenProps) {
 
   const insert = async (): Promise<void> => {
     try {
+      refuseNotYet(values);
       const plan = bookSheet(sheet, entries, await port.listNames(sheet));
-      setTelling({ intent: "success", sentence: words.booked(await port.insertSheet(plan)) });
+      setTelling(await newSheet(port, plan, words.booked));
     } catch (error) {
       setTelling({ intent: "error", sentence: sentenceOf(error) });
     }

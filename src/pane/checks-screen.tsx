@@ -11,6 +11,7 @@ import { timeStamp } from "../datasheet/time-stamp";
 import type { WorkbookPort } from "../workbook/port";
 import { Ags4Part } from "./ags4-part";
 import { acknowledge, reviewState, type ReviewState } from "./checks-state";
+import { newSheet } from "./new-sheet";
 import { Notice } from "./notice";
 import { RecordFrame } from "./record-frame";
 import { Step } from "./parts";
@@ -95,16 +96,17 @@ function useReviewState({ port, sheet, values, record }: ReviewProps): { state?:
   return read;
 }
 
+type Telling = { readonly intent: "success" | "warning" | "error"; readonly sentence: string };
+
 function Review(props: ReviewProps) {
   const { port, sheet, values, record, again } = props;
   const { state, error } = useReviewState(props);
-  const [telling, setTelling] = useState<{ intent: "success" | "error"; sentence: string }>();
+  const [telling, setTelling] = useState<Telling>();
   const answered = useMemo(() => state && runChecks(record, state.limits.thresholds), [state, record]);
 
-  const carryOut = async (work: () => Promise<string | undefined>): Promise<boolean> => {
+  const carryOut = async (work: () => Promise<Telling | undefined>): Promise<boolean> => {
     try {
-      const done = await work();
-      setTelling(done === undefined ? undefined : { intent: "success", sentence: done });
+      setTelling(await work());
       again();
       return true;
     } catch (reason) {
@@ -127,7 +129,7 @@ function Review(props: ReviewProps) {
         by,
         when: timeStamp(new Date()),
       };
-      return words.kept(check.id, await acknowledge(port, row));
+      return { intent: "success", sentence: words.kept(check.id, await acknowledge(port, row)) };
     });
 
   return (
@@ -140,11 +142,11 @@ function Review(props: ReviewProps) {
       {state && (
         <Limits
           state={state}
-          insert={() => carryOut(async () => words.limitsInserted(await port.insertSheet(limitsSheet())))}
+          insert={() => carryOut(() => newSheet(port, limitsSheet(), words.limitsInserted))}
           showSheet={(name) => void carryOut(async () => (await port.show(name, "A1"), undefined))}
         />
       )}
-      <Ags4Part record={record} />
+      <Ags4Part record={record} saves={port.savesFiles} />
     </>
   );
 }

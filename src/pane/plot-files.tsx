@@ -1,5 +1,5 @@
 /** Saves a plot for a report as SVG or PNG, or copies it. */
-import { Button, Field, Select, Text, Textarea } from "@fluentui/react-components";
+import { Button, Field, Select, Text } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
 import { paperPlot, svgFile } from "../plots/paper";
 import type { PlotSpec } from "../plots/spec";
@@ -8,6 +8,7 @@ import { copyPicture, copyText, DOTS_PER_INCH, download, fileName, pixelsOf, png
 import { useStyles } from "./plot-styles";
 import { sentenceOf } from "./sentence";
 import { text } from "./text";
+import { TextToCopy } from "./text-to-copy";
 
 const words = text.plot;
 
@@ -18,9 +19,11 @@ export interface PlotFilesProps {
   readonly spec: PlotSpec;
   /** What the file is called: sheet, plot. */
   readonly words: readonly string[];
+  /** Whether the host saves a file for a pane. */
+  readonly saves: boolean;
 }
 
-export function PlotFiles({ spec, words: called }: PlotFilesProps) {
+export function PlotFiles({ spec, words: called, saves }: PlotFilesProps) {
   const styles = useStyles();
   const [widthMm, setWidth] = useState<number>(WIDTHS_MM[2]);
   const [said, setSaid] = useState<string>();
@@ -70,7 +73,7 @@ export function PlotFiles({ spec, words: called }: PlotFilesProps) {
       await copyPicture(pngOf(file(), widthMm));
       return words.copied;
     },
-    () => words.noPictureCopy,
+    () => (saves ? words.noPictureCopy : words.noPictureAtAll),
   );
 
   return (
@@ -85,21 +88,17 @@ export function PlotFiles({ spec, words: called }: PlotFilesProps) {
         </Select>
       </Field>
       <div className={styles.row}>
-        <Button onClick={saveSvg}>{words.saveSvg}</Button>
-        <Button onClick={savePng}>{words.savePng}</Button>
+        {saves && <Button onClick={saveSvg}>{words.saveSvg}</Button>}
+        {saves && <Button onClick={savePng}>{words.savePng}</Button>}
         <Button onClick={copyPng}>{words.copyPng}</Button>
         <Button onClick={copySvg}>{words.copySvg}</Button>
       </div>
       <Text size={200} className={styles.quiet}>
-        {words.filesHint}
+        {saves ? words.filesHint : words.filesHintNoSaving}
       </Text>
-      {said !== undefined && <Notice intent="success">{said}</Notice>}
+      {said !== undefined && <Notice intent="info">{said}</Notice>}
       {failed !== undefined && <Notice intent="warning">{failed}</Notice>}
-      {byHand !== undefined && (
-        <Field label={words.svgText}>
-          <Textarea value={byHand} readOnly rows={4} onFocus={(event) => event.target.select()} />
-        </Field>
-      )}
+      {byHand !== undefined && <TextToCopy label={words.svgText} content={byHand} />}
     </section>
   );
 }

@@ -3,6 +3,7 @@ import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import type { Outcome } from "../reduction/outcome";
 import type { SheetPlan, WorkbookPort } from "../workbook/port";
+import { newSheet, type NewSheet } from "./new-sheet";
 import { Notice } from "./notice";
 import { useStyles } from "./plot-styles";
 import { sentence, sentenceOf } from "./sentence";
@@ -17,7 +18,7 @@ export interface InsertChartProps {
   readonly areMany?: boolean;
 }
 
-type Done = { readonly made: string } | { readonly failed: string };
+type Done = { readonly made: NewSheet } | { readonly failed: string };
 
 export function InsertChart({ port, chart, areMany = false }: InsertChartProps) {
   const styles = useStyles();
@@ -29,7 +30,10 @@ export function InsertChart({ port, chart, areMany = false }: InsertChartProps) 
     try {
       const plan = await chart();
       if (!plan.ok) setDone({ failed: sentence(plan.reason) });
-      else setDone({ made: words.inserted(await port.insertSheet(plan.value), plan.value.charts?.length ?? 1) });
+      else
+        setDone({
+          made: await newSheet(port, plan.value, (sheet) => words.inserted(sheet, plan.value.charts?.length ?? 1)),
+        });
     } catch (error) {
       setDone({ failed: sentenceOf(error) });
     } finally {
@@ -43,7 +47,7 @@ export function InsertChart({ port, chart, areMany = false }: InsertChartProps) 
           {isBusy ? words.inserting : areMany ? words.insertMany : words.insert}
         </Button>
       </div>
-      {done && "made" in done && <Notice intent="success">{done.made}</Notice>}
+      {done && "made" in done && <Notice intent={done.made.intent}>{done.made.sentence}</Notice>}
       {done && "failed" in done && (
         <Notice intent="error" title={words.notInserted}>
           {done.failed}

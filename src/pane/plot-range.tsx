@@ -205,7 +205,7 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
             port={port}
             chart={async () => chartOfRange(range, first, second, choices, drawn.value.spec)}
           />
-          <PlotFiles spec={drawn.value.spec} words={[range.sheet, drawn.value.spec.title]} />
+          <PlotFiles spec={drawn.value.spec} words={[range.sheet, drawn.value.spec.title]} saves={port.savesFiles} />
         </>
       )}
     </>

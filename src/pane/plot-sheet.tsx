@@ -108,7 +108,7 @@ export function SheetPlots({ port, sheet, values, record }: SheetPlotsProps) {
           chart={async () => chartOfSheet({ sheet, names: await port.listNames(sheet), values }, record, choices, spec)}
         />
       )}
-      {spec && <PlotFiles spec={spec} words={[sheet, spec.title]} />}
+      {spec && <PlotFiles spec={spec} words={[sheet, spec.title]} saves={port.savesFiles} />}
     </>
   );
 }

@@ -3,6 +3,7 @@ import { Button, Field, Input, makeStyles, Radio, RadioGroup, Text, tokens } fro
 import { useState } from "react";
 import { LOADS, MOST_LOADS } from "../datasheet/load-table";
 import type { SheetPlan, WorkbookPort } from "../workbook/port";
+import { newSheet, type NewSheet } from "./new-sheet";
 import { Notice } from "./notice";
 import { sentenceOf } from "./sentence";
 import { text } from "./text";
@@ -22,7 +23,7 @@ const useStyles = makeStyles({
   hint: { color: tokens.colorNeutralForeground2 },
 });
 
-type State = { at: "rest" } | { at: "busy" } | { at: "done"; name: string } | { at: "error"; sentence: string };
+type State = { at: "rest" } | { at: "busy" } | { at: "done"; made: NewSheet } | { at: "error"; sentence: string };
 
 export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Sheets }) {
   const styles = useStyles();
@@ -37,7 +38,7 @@ export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Shee
     if (busy) return;
     setState({ at: "busy" });
     try {
-      setState({ at: "done", name: await port.insertSheet(plan()) });
+      setState({ at: "done", made: await newSheet(port, plan(), text.sheet.done) });
     } catch (error) {
       setState({ at: "error", sentence: sentenceOf(error) });
     }
@@ -89,7 +90,7 @@ export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Shee
       )}
       {action(text.sheet.demo, text.sheet.demoHint, "demo-hint", false, true, () => sheets.demoSheet(system))}
       {busy && <Notice intent="info">{text.sheet.busy}</Notice>}
-      {state.at === "done" && <Notice intent="success">{text.sheet.done(state.name)}</Notice>}
+      {state.at === "done" && <Notice intent={state.made.intent}>{state.made.sentence}</Notice>}
       {state.at === "error" && <Notice intent="error">{state.sentence}</Notice>}
     </div>
   );

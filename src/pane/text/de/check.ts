@@ -14,16 +14,17 @@ export const check = {
   newsHint: "Das Blatt arbeitet so, wie es ist. Das Neue steht auf einem neu eingefügten Blatt.",
   formulas: "Formeln und Blattschutz",
   reenter: "Formeln neu eingeben",
-  reenterHint: "Für Ergebnisse, die #NAME? zeigen, etwa weil das Add-In nach dem Blatt kam.",
+  reenterHint: "Für Ergebnisse, die #NAME? zeigen oder leer bleiben, etwa weil das Add-In nach dem Blatt kam.",
   reentered: (found: number, left: number) =>
     found === 0
-      ? "Keine Formel zeigt #NAME?."
+      ? "Jede Formel ist mit dem Add-In verbunden."
       : left === 0
         ? `${found} ${found === 1 ? "Formel wurde" : "Formeln wurden"} neu eingegeben und ${found === 1 ? "arbeitet" : "arbeiten"}.`
         : `${found} ${found === 1 ? "Formel wurde" : "Formeln wurden"} neu eingegeben; ${left} ${left === 1 ? "zeigt" : "zeigen"} weiter #NAME?: fehlende Namen vergeben oder nachsehen, ob das Add-In da ist.`,
   lift: "Blattschutz aufheben",
   protect: "Alles außer den Eingaben schützen",
-  protectHint: "Es gibt kein Kennwort: Der Schutz bewahrt Formeln vor Versehen, nicht vor Menschen.",
+  protectHint:
+    "Es gibt kein Kennwort: Der Schutz bewahrt Formeln vor Versehen, nicht vor Menschen. Zeilen lassen sich auch mit Schutz einfügen. Um Zeilen zu löschen, den Schutz vorher aufheben: Excel löscht keine Zeile mit einer gesperrten Zelle.",
   lifted: (sheet: string) => `„${sheet}“ ist nicht mehr geschützt.`,
   protected: (sheet: string) => `„${sheet}“ ist bis auf seine Eingaben geschützt.`,
   own: "Ein eigenes Blatt",

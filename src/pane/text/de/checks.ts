@@ -69,7 +69,12 @@ export const checks: Catalogue["checks"] = {
     fromSheet: (word: string) => `wie auf dem Blatt (${word})`,
     notChosen: "wählen",
     make: "Datei herunterladen",
-    made: (name: string) => `${name} wurde erstellt.`,
+    makeText: "Datei anzeigen",
+    handedOver: (name: string) =>
+      `${name} wurde erstellt und zum Speichern übergeben. Wurde nichts gespeichert, hier den Text kopieren.`,
+    copyInto: (name: string) =>
+      `Excel speichert hier keine Datei aus dem Aufgabenbereich. Den Text in einen einfachen Texteditor kopieren und als ${name} speichern.`,
+    fileText: "Text der Datei",
     respelt: "Anders geschrieben:",
     leftOut: "Wofür die Datei keinen Platz hat",
     nothingLeftOut: "Die Datei enthält alles, was der Versuch festhält.",

@@ -51,6 +51,10 @@ export const plot = {
   copied: "Kopiert.",
   copyByHand: "Dieses Programm lässt kein Kopieren zu. Den Text unten markieren und kopieren.",
   noPictureCopy: "Dieses Programm lässt kein Kopieren von Bildern zu. Das Bild speichern oder das SVG kopieren.",
+  noPictureAtAll:
+    "Dieses Programm lässt kein Kopieren und kein Speichern von Bildern zu. Das SVG kopieren, oder ein Diagramm einfügen und dieses kopieren.",
+  filesHintNoSaving:
+    "Schwarz auf Weiß. Excel speichert hier keine Datei aus dem Aufgabenbereich: das Bild kopieren oder ein Diagramm einfügen.",
   svgText: "Text der SVG-Datei",
   emptyTitle: "Markieren, was zu zeichnen ist",
   empty: [

@@ -14,16 +14,17 @@ export const check = {
   newsHint: "The sheet works as it is. What is new stands on a newly inserted sheet.",
   formulas: "Formulas and protection",
   reenter: "Enter formulas again",
-  reenterHint: "For results that show #NAME?, as when the add-in came after the sheet.",
+  reenterHint: "For results that show #NAME? or stay blank, as when the add-in came after the sheet.",
   reentered: (found: number, left: number) =>
     found === 0
-      ? "No formula shows #NAME?."
+      ? "Every formula is bound to the add-in."
       : left === 0
         ? `${found} ${found === 1 ? "formula was" : "formulas were"} entered again and ${found === 1 ? "works" : "work"}.`
         : `${found} ${found === 1 ? "formula was" : "formulas were"} entered again; ${left} still ${left === 1 ? "shows" : "show"} #NAME?: attach missing names, or see that the add-in is there.`,
   lift: "Lift protection",
   protect: "Protect all but inputs",
-  protectHint: "There is no password: protection keeps formulas from slips, not from people.",
+  protectHint:
+    "There is no password: protection keeps formulas from slips, not from people. Rows can be put in while it stands. To take rows out, lift it first: Excel deletes no row that holds a locked cell.",
   lifted: (sheet: string) => `“${sheet}” is not protected any more.`,
   protected: (sheet: string) => `“${sheet}” is protected, but for its inputs.`,
   own: "A sheet of your own",

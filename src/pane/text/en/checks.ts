@@ -63,7 +63,12 @@ export const checks = {
     fromSheet: (word: string) => `as on the sheet (${word})`,
     notChosen: "choose",
     make: "Download the file",
-    made: (name: string) => `${name} was made.`,
+    makeText: "Show the file",
+    handedOver: (name: string) =>
+      `${name} was made and handed over to be saved. Where nothing was saved, copy its text from here.`,
+    copyInto: (name: string) =>
+      `Excel saves no file for a pane here. Copy the text into a plain text editor and save it as ${name}.`,
+    fileText: "Text of the file",
     respelt: "Spelt otherwise:",
     leftOut: "What the file has no place for",
     nothingLeftOut: "The file carries everything that the record holds.",

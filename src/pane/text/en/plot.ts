@@ -51,6 +51,10 @@ export const plot = {
   copied: "Copied.",
   copyByHand: "This host lets no pane copy. Select the text below and copy it.",
   noPictureCopy: "This host lets no pane copy pictures. Save the picture, or copy the SVG.",
+  noPictureAtAll:
+    "This host lets no pane copy or save pictures. Copy the SVG, or insert the plot as a chart and copy that.",
+  filesHintNoSaving:
+    "Black on white. Excel saves no file for a pane here: copy the picture, or insert the plot as a chart.",
   svgText: "Text of the SVG file",
   emptyTitle: "Select what to plot",
   empty: [
