@@ -17,7 +17,7 @@
  */
 import { Batch, type Office, type Step } from "./batch";
 import { boxOf, COLS, ROWS, type Box } from "./book/address";
-import { newSheet, sheetByName, type Book } from "./book/book";
+import { copyOf, newSheet, sheetByName, type Book } from "./book/book";
 import { evaluate, type Evaluation, type Evaluator } from "./book/evaluation";
 import { costOf, type Cost, type Trip } from "./counts";
 import { putBehind, reported, selectionMoved, type Behind, type Request } from "./library";
@@ -105,7 +105,7 @@ export class StrictExcel implements Office, Behind {
   /** A copy of the whole workbook, to compare with another. */
   picture(): Book {
     this.settle();
-    return structuredClone(this.book);
+    return copyOf(this.book);
   }
 
   /** What a piece of work costs in round trips and bytes. */

@@ -135,3 +135,12 @@ export const same = (a: string, b: string): boolean => a.toLowerCase() === b.toL
 export const sheetById = (book: Book, id: string): Sheet | undefined => book.sheets.find((sheet) => sheet.id === id);
 export const sheetByName = (book: Book, name: string): Sheet | undefined =>
   book.sheets.find((sheet) => same(sheet.name, name));
+
+/** A copy of plain data, with its maps and sets. */
+export function copyOf<T>(value: T): T {
+  if (typeof value !== "object" || value === null) return value;
+  if (Array.isArray(value)) return value.map(copyOf) as T;
+  if (value instanceof Map) return new Map([...value].map(([key, one]) => [key, copyOf(one)])) as T;
+  if (value instanceof Set) return new Set(value) as T;
+  return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, copyOf(one)])) as T;
+}
