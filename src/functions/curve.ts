@@ -131,7 +131,7 @@ const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [method] "casagrande" (default), "work", "bilog", "intersection", "pacheco_silva" or "janbu".
- * @param [item] One of stress, low, high, remark; left out, the whole table spills. Low and high bound yield at about 95 %.
+ * @param [item] One of stress, low, high, remark; left out, the whole table spills. Low and high bound the range that these points allow, at about 95 %; the choice of method is not in it.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand: recompression_from, recompression_to, virgin_from, virgin_to, greatest_curvature.
  * @param [drawing_slope] Slope at which the virgin line is drawn in Casagrande's construction, rise over run on the paper: 1.5 (56 degrees) if left out. Flatter drawings read higher.
@@ -170,13 +170,13 @@ export function PRECONSOLIDATION(
 }
 
 /**
- * Preconsolidation stress by every method side by side, with the points that each used, median, spread, interval and a verdict.
+ * Preconsolidation stress by every method side by side, with the points that each used and how it reads on such a curve; median, spread, the range that these points allow, and a verdict.
  * @customfunction
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, that of a first row without stress, or the first value.
- * @returns Rows of label, value and note: one row per method (its stress, and the points used or why it does not apply), then median, spread (greatest less least over the median), low, high, verdict, remark.
+ * @returns Rows of label, value and note: one row per method (its stress, and the points used, what the form of the curve does to it and whether it lies outside the range; or why it does not apply), then median, spread (greatest less least over the median), low, high, verdict, remark.
  * @example =CLAY.PRECONSOLIDATION_SPREAD(C2:C18,D2:D18)
  * @refuses =CLAY.PRECONSOLIDATION_SPREAD(C2:C5,D2:D5)
  * @source Those of the methods, as in PRECONSOLIDATION.
@@ -185,15 +185,15 @@ export function PRECONSOLIDATION_SPREAD(stresses: any[][], values: any[][], kind
   const outcome = then(toTest(stresses, values, kind, initial_value), (test) => preconsolidationSpread(test));
   const { methods, median, spread, low, high, verdict } = valueOf(outcome);
   const rows: Item[] = [
-    ...methods.map(({ method, result }) =>
-      result.ok
-        ? { label: method, value: result.value.stress, unit: result.value.points }
-        : { label: method, value: undefined, unit: result.reason },
-    ),
+    ...methods.map(({ method, result, note }) => ({
+      label: method,
+      value: result.ok ? result.value.stress : undefined,
+      unit: note,
+    })),
     { label: "median", value: median, unit: "" },
     { label: "spread", value: spread, unit: "greatest less least, over the median" },
-    { label: "low", value: low, unit: "about 95 percent interval" },
-    { label: "high", value: high, unit: "about 95 percent interval" },
+    { label: "low", value: low, unit: "range that these points allow, about 95 percent" },
+    { label: "high", value: high, unit: "range that these points allow, about 95 percent" },
     { label: "verdict", value: verdict, unit: "" },
   ];
   return answer(rows, remarksOf(outcome), undefined);

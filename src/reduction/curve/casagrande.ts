@@ -32,12 +32,12 @@ export const DRAWING_SLOPE = 1.5;
 
 const SEARCH = 200;
 
-/** Steepest tangent of a smooth curve: at its end, or, where the virgin part flattens, just past the knee. */
-export function steepestTangent(knee: Knee, end: number): Line {
+/** Steepest tangent of a smooth curve: at its end, or, where the virgin part flattens, at one of so many points past the knee. */
+export function steepestTangent(knee: Knee, end: number, points = SEARCH): Line {
   let at = end;
   if (knee.excess > 0)
-    for (let i = 0; i <= SEARCH; i++) {
-      const x = knee.corner + (i / SEARCH) * Math.max(end - knee.corner, 0);
+    for (let i = 0; i <= points; i++) {
+      const x = knee.corner + (i / points) * Math.max(end - knee.corner, 0);
       if (slopeAt(knee, x) > slopeAt(knee, at)) at = x;
     }
   return through(at, kneeAt(knee, at), slopeAt(knee, at));

@@ -106,6 +106,58 @@ export function kneeFor(x: readonly number[], u: readonly number[], corner: numb
 }
 
 /**
+ * A law whose part before the knee steepens on log of stress: its slope grows as stress to the power `exponent`, up to its
+ * value at the corner, `before`. The exponent is Janbu's: 0 is straight on log of stress (as `kneeFor`), 1 a constant modulus,
+ * straight on stress. Source: Janbu, N. (1963), "Soil compressibility as determined by oedometer and triaxial tests", Proc.
+ * European Conf. Soil Mech. Found. Eng., Wiesbaden, vol. 1, 19-25 (from memory): M = m pa (stress / pa)^(1 - exponent).
+ * Only `corner`, `width` and `misfit` of what it gives are those of the law; without a knee that steepens it fits nothing.
+ */
+export function steepeningKneeFor(
+  x: readonly number[],
+  u: readonly number[],
+  corner: number,
+  width: number,
+  exponent: number,
+): Knee {
+  const n = x.length;
+  const p = new Array<number>(n);
+  const r = new Array<number>(n);
+  let mp = 0;
+  let mr = 0;
+  let mu = 0;
+  for (let i = 0; i < n; i++) {
+    r[i] = ramp(x[i] - corner, width);
+    p[i] = (Math.exp(exponent * Math.LN10 * (x[i] - corner - r[i])) - 1) / (exponent * Math.LN10);
+    mp += p[i] / n;
+    mr += r[i] / n;
+    mu += u[i] / n;
+  }
+  let pp = 0;
+  let pr = 0;
+  let rr = 0;
+  let pu = 0;
+  let ru = 0;
+  let uu = 0;
+  for (let i = 0; i < n; i++) {
+    const dp = p[i] - mp;
+    const dr = r[i] - mr;
+    const du = u[i] - mu;
+    pp += dp * dp;
+    pr += dp * dr;
+    rr += dr * dr;
+    pu += dp * du;
+    ru += dr * du;
+    uu += du * du;
+  }
+  const determinant = pp * rr - pr * pr;
+  const known = determinant > 1e-10 * pp * rr;
+  const before = known ? (pu * rr - ru * pr) / determinant : 0;
+  const virgin = known ? (ru * pp - pu * pr) / determinant : 0;
+  const misfit = before >= 0 && virgin > before ? uu - before * pu - virgin * ru : Infinity;
+  return { corner, width, start: mu - before * mp - virgin * mr, before, rise: virgin - before, excess: 0, misfit };
+}
+
+/**
  * The same law held to a virgin line that is already drawn: only the slope before the knee is free. For curves whose
  * virgin part has two points, or bends, and so cannot give the slope after the knee by itself.
  */
@@ -186,26 +238,43 @@ const cost = (knee: Knee): number => knee.misfit + USUAL.weight * (knee.width - 
 /** A law for a given corner and width. */
 export type Trial = (corner: number, width: number) => Knee;
 
+/** A fit better by less than this is the same fit: a thousandth of a thousandth of the compression, squared. */
+const SAME_FIT = 1e-12;
+
 /** The best law over corners between two x and all widths: a grid, refined by halving steps. */
 export function bestKnee(trial: Trial, low: number, high: number): Knee {
   const count = Math.max(1, Math.ceil((high - low) * CORNERS));
   let best = trial(low, 0);
   let least = cost(best);
-  const improves = (corner: number, width: number): boolean => {
-    const knee = trial(corner, width);
-    const value = cost(knee);
-    if (!(value < least)) return false;
-    best = knee;
-    least = value;
-    return true;
-  };
-  for (let i = 0; i <= count; i++) for (const width of WIDTHS) improves(low + ((high - low) * i) / count, width);
+  for (let i = 0; i <= count; i++)
+    for (const width of WIDTHS) {
+      const knee = trial(low + ((high - low) * i) / count, width);
+      const value = cost(knee);
+      if (value < least - SAME_FIT) {
+        best = knee;
+        least = value;
+      }
+    }
+  return refinedKnee(trial, low, high, best);
+}
+
+/** The best law near a corner and a width, by halving steps. */
+export function refinedKnee(trial: Trial, low: number, high: number, near: Pick<Knee, "corner" | "width">): Knee {
+  let best = trial(Math.min(high, Math.max(low, near.corner)), near.width);
+  let least = cost(best);
   for (let step = 0.5 / CORNERS; step > 2e-5;) {
     const { corner, width } = best;
     let moved = false;
     for (const [c, w] of DIRECTIONS) {
       const [to, wide] = [corner + c * step, Math.max(0, width + w * step)];
-      if (wide <= WIDEST && to >= low && to <= high && improves(to, wide)) moved = true;
+      if (wide > WIDEST || to < low || to > high) continue;
+      const knee = trial(to, wide);
+      const value = cost(knee);
+      if (value < least - SAME_FIT) {
+        best = knee;
+        least = value;
+        moved = true;
+      }
     }
     if (!moved) step /= 2;
   }

@@ -1,7 +1,8 @@
 /** Preconsolidation stress by every method, with its interval, and the methods side by side. */
-import { given, notApplicable, type Outcome } from "../outcome";
+import { given, notApplicable, type Given, type Outcome } from "../outcome";
 import { bilogarithmic } from "./bilogarithmic";
 import { casagrande } from "./casagrande";
+import { ALONE, effectOn } from "./habits";
 import { intersection } from "./intersection";
 import { yieldInterval } from "./interval";
 import { janbu } from "./janbu";
@@ -29,7 +30,7 @@ const REACH = 4;
 
 export interface Preconsolidation extends MethodReading {
   readonly method: MethodName;
-  /** About 95 percent interval of the yield stress; it always holds the method's own reading. */
+  /** Range that the points allow, at about 95 percent; it always holds the method's own reading. The choice of method is not in it. */
   readonly low: number;
   readonly high: number;
 }
@@ -72,41 +73,102 @@ export function preconsolidation(test: TestCurve, options: PreconsolidationOptio
   return given({ ...result.value, method, low: Math.min(low, stress), high: Math.max(high, stress) }, result.remarks);
 }
 
+export interface MethodBeside {
+  readonly method: MethodName;
+  readonly result: Outcome<MethodReading>;
+  /** The points it used, what the form of the curve does to it, and where it lies outside the range; or why it does not apply. */
+  readonly note: string;
+}
+
 export interface Spread {
-  readonly methods: readonly { readonly method: MethodName; readonly result: Outcome<MethodReading> }[];
+  readonly methods: readonly MethodBeside[];
   readonly median: number;
   /** (greatest - least) / median. */
   readonly spread: number;
+  /** Range that the points allow, at about 95 percent. */
   readonly low: number;
   readonly high: number;
+  /** How far the methods agree, and which of them the range does not hold. */
   readonly verdict: string;
 }
 
-/** Spread above which it is a remark, and above which the result is unreliable (common practice, no source). */
-const SPREAD = { remark: 0.25, unreliable: 0.5 };
+/**
+ * Spread above which it is a remark, and above which the result is unreliable; greatest over least of the range above which
+ * the verdict gives it (common practice, no source).
+ */
+const SPREAD = { remark: 0.25, unreliable: 0.5, range: 1.5 };
 
 /** All methods on one curve, median, spread and a verdict. Refuses where the curve has no yield, or under two methods read it. */
 export function preconsolidationSpread(test: TestCurve, options: MethodOptions = {}): Outcome<Spread> {
   const reading = readCurve(test);
   if (!reading.ok) return reading;
-  const methods = METHOD_NAMES.map((method) => ({ method, result: readMethod(reading.value, method, options) }));
-  const values = methods.flatMap(({ result }) => (result.ok ? [result.value.stress] : [])).sort((a, b) => a - b);
+  const read = METHOD_NAMES.map((method) => ({ method, result: readMethod(reading.value, method, options) }));
+  const values = read.flatMap(({ result }) => (result.ok ? [result.value.stress] : [])).sort((a, b) => a - b);
   if (values.length < 2)
     return notApplicable(
-      methods.map(({ method, result }) => (result.ok ? "" : `${method}: ${result.reason}`)).find(Boolean)!,
+      read.map(({ method, result }) => (result.ok ? "" : `${method}: ${result.reason}`)).find(Boolean)!,
     );
   const half = values.length / 2;
   const median = values.length % 2 ? values[Math.floor(half)] : (values[half - 1] + values[half]) / 2;
   const spread = (values[values.length - 1] - values[0]) / median;
   const [low, high] = yieldInterval(reading.value);
+  const methods = read.map(({ method, result }) => ({
+    method,
+    result,
+    note: noteOn(method, result, reading.value, [low, high]),
+  }));
+  const outside = read.flatMap(({ method, result }) =>
+    result.ok ? [sideOf(result.value.stress, [low, high])].filter(Boolean).map((side) => `${method} (${side})`) : [],
+  );
+  return given(
+    { methods, median, spread, low, high, verdict: verdictOn(reading, spread, [low, high], outside) },
+    reading.remarks,
+  );
+}
+
+/** How far the methods agree, how much the points leave open, and which methods the range does not hold. */
+function verdictOn(
+  { value, remarks }: Given<CurveReading>,
+  spread: number,
+  [low, high]: readonly [number, number],
+  outside: readonly string[],
+): string {
   const percent = `${Math.round(100 * spread)} percent of the median`;
-  const verdict =
+  const open = high > SPREAD.range * low;
+  const agreement =
     spread > SPREAD.unreliable
       ? `unreliable: the methods spread over ${percent}`
       : spread > SPREAD.remark
         ? `uncertain: the methods spread over ${percent}; look at the curve and the points each method used`
-        : reading.remarks.length || reading.value.remarks.length
+        : remarks.length || value.remarks.length
           ? `the methods agree within ${percent}, but see the remarks`
-          : `well defined: the methods agree within ${percent}`;
-  return given({ methods, median, spread, low, high, verdict }, reading.remarks);
+          : `${open ? "" : "well defined: "}the methods agree within ${percent}`;
+  return [
+    agreement,
+    open ? `these points allow ${shown(low)} to ${shown(high)}: smaller load steps about yield would say more` : "",
+    outside.length ? `outside the range that these points allow: ${outside.join(", ")}; the row of each says why` : "",
+  ]
+    .filter(Boolean)
+    .join("; ");
+}
+
+/** "above" or "below" a range; undefined within it. */
+const sideOf = (stress: number, [low, high]: readonly [number, number]): "above" | "below" | undefined =>
+  stress > high ? "above" : stress < low ? "below" : undefined;
+
+function noteOn(
+  method: MethodName,
+  result: Outcome<MethodReading>,
+  reading: CurveReading,
+  range: readonly [number, number],
+): string {
+  if (!result.ok) return result.reason;
+  const side = sideOf(result.value.stress, range);
+  return [
+    result.value.points,
+    effectOn(method, reading),
+    side && `${side} the range that these points allow: ${ALONE[method]}`,
+  ]
+    .filter(Boolean)
+    .join("; ");
 }

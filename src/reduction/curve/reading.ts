@@ -30,6 +30,10 @@ export interface CurveReading {
   readonly knee: Knee;
   /** Standard deviation of a value about the smooth curve, as a share of the whole compression. */
   readonly scatter: number;
+  /** Whether the virgin part flattens towards its end, as in sensitive clay. */
+  readonly flattens: boolean;
+  /** Whether the bend is so widely rounded that the specimen may be disturbed. */
+  readonly wide: boolean;
   readonly picks: Picks;
   readonly remarks: readonly string[];
 }
@@ -52,6 +56,8 @@ const POINTS_FOR_BEND = 8;
 const WIDE = 0.11;
 /** Last segment over virgin line, below which the virgin part bends. */
 const BENDS = 0.8;
+/** Last segment over the one before, above which the virgin line is not established (numerical study, methods of the trade). */
+const GROWS = 1.2;
 
 /** Points of the curve between two stresses, or undefined for fewer than two. */
 function runBetween({ points }: FirstLoading, from: number | undefined, to: number | undefined, fallback: Run): Run {
@@ -80,15 +86,21 @@ export function trialOf(form: SmoothLaw["form"], x: readonly number[], u: readon
   return (corner, width) => law(x, u, corner, width);
 }
 
-function smoothLaw({ x, u }: FirstLoading, { recompression, virgin, virginLine }: StraightParts) {
+function smoothLaw(
+  { x, u }: FirstLoading,
+  { recompression, virgin, virginLine }: StraightParts,
+  { ofAllPoints }: Scatter,
+): { law: SmoothLaw; knee: Knee } {
   const last = x.length - 1;
   const flattens = virgin.to < last;
   const form =
     flattens && last >= POINTS_FOR_BEND - 1 ? "bent" : flattens || virgin.to - virgin.from < 2 ? "held" : "free";
   const run = { from: recompression.from, to: form === "bent" ? last : virgin.to };
+  if (ofAllPoints && form === "free" && run.from === 0 && run.to === last)
+    return { law: { form, run }, knee: ofAllPoints };
   const [low, high] = [x[run.from], x[virgin.to]];
   const trial = trialOf(form, x.slice(run.from, run.to + 1), u.slice(run.from, run.to + 1), virginLine);
-  return { law: { form, run } as SmoothLaw, knee: bestKnee(trial, low, high) };
+  return { law: { form, run }, knee: bestKnee(trial, low, high) };
 }
 
 /** How the values scatter, all as shares of the whole compression. */
@@ -99,6 +111,8 @@ interface Scatter {
   readonly aboutLine: number;
   /** Share of the misfit to a straight line that a bend explains. */
   readonly explained: number;
+  /** Two straight lines with a rounding, fitted to all first-loading points; absent where there are few. */
+  readonly ofAllPoints?: Knee;
 }
 
 function scatterOf({ x, u }: FirstLoading): Scatter {
@@ -114,7 +128,7 @@ function scatterOf({ x, u }: FirstLoading): Scatter {
     const bent = bestKnee((corner, width) => bentKneeFor(x, u, corner, width), x[0], x[n - 1]);
     explained = 1 - bent.misfit / misfit;
   }
-  return { value, aboutLine, explained };
+  return { value, aboutLine, explained, ofAllPoints: knee };
 }
 
 /**
@@ -152,7 +166,7 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
   const last = points.length - 1;
   const steepest = parts.virginLine.slope;
   const first = Math.max(0, parts.recompressionLine.slope);
-  const { law, knee } = smoothLaw(curve, parts);
+  const { law, knee } = smoothLaw(curve, parts, scatter);
   if (points.length < POINTS.remark) remarks.push(`only ${points.length} first-loading points`);
   const virginPoints = virgin.to - virgin.from + 1;
   if (virginPoints < 3) remarks.push(`the virgin line rests on ${virginPoints} points only`);
@@ -162,18 +176,25 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
     remarks.push(`a weak bend: the virgin line is only ${(steepest / first).toFixed(1)} times as steep as the start`);
   if (slope(curve, 0) / steepest > EARLY.remark)
     remarks.push("steep from the first load: yield may lie among the first loads, or the specimen be disturbed");
-  if (virgin.to < last || slope(curve, last - 1) < BENDS * steepest)
+  const flattens = virgin.to < last || slope(curve, last - 1) < BENDS * steepest;
+  if (flattens)
     remarks.push(
       `the virgin part flattens beyond stress ${points[virgin.to].stress}: its steepest stretch is used` +
         (law.form === "held" ? ", and yield may read low" : ""),
     );
-  if (knee.width > WIDE)
-    remarks.push("the bend is widely rounded: the specimen may be disturbed, and yield may read high");
+  const growth = slope(curve, last - 1) / slope(curve, last - 2);
+  if (virgin.from === last - 1 && growth > GROWS)
+    remarks.push(
+      `the slope still grows at the last load (${growth.toFixed(1)} times that of the step before): ` +
+        "the virgin line may not be reached, and yield and Cc may read low",
+    );
+  const wide = knee.width > WIDE;
+  if (wide) remarks.push("the bend is widely rounded: the specimen may be disturbed, and yield may read high");
   for (let i = 1; i < recompression.to; i++)
     if (u[i] < u[i - 1] - 3 * scatter.value)
       remarks.push(`row ${points[i].row}: the specimen swelled as the stress rose: check the reading`);
   return given(
-    { test, branches: found.value, curve, parts, law, knee, scatter: scatter.value, picks, remarks },
+    { test, branches: found.value, curve, parts, law, knee, scatter: scatter.value, flattens, wide, picks, remarks },
     remarks,
   );
 }

@@ -7,6 +7,7 @@ import {
   kneeAt,
   kneeFor,
   slopeAt,
+  steepeningKneeFor,
   type Knee,
 } from "../../../src/reduction/curve/knee";
 
@@ -56,4 +57,27 @@ test.each([
   const virgin = { slope: 1, intercept: -law.rise * law.corner };
   const meets = meetingPoint({ slope, intercept: u - slope * at }, virgin);
   expect(10 ** (meets - law.corner)).toBeCloseTo(ratio, 2);
+});
+
+test("a part before yield that steepens: the corner of an exact curve, whatever the exponent, unit of stress set aside", () => {
+  for (const exponent of [0.5, 1])
+    for (const width of [0, 0.06]) {
+      const corner = 2.1;
+      const x = Array.from({ length: 10 }, (_, i) => 1 + 0.25 * i);
+      const ramp = (d: number) => (width === 0 ? Math.max(d, 0) : width * Math.log1p(Math.exp(d / width)));
+      // Straight on stress to the power of the exponent up to the corner, then straight on log of stress.
+      const u = x.map((value) => {
+        const past = ramp(value - corner);
+        return 0.02 + 0.1 * 10 ** (exponent * (value - corner - past)) + 0.6 * past;
+      });
+      const best = bestKnee((k, w) => steepeningKneeFor(x, u, k, w, exponent), x[0], x[x.length - 1]);
+      expect(best.corner).toBeCloseTo(corner, 2);
+      expect(Math.sqrt(best.misfit / x.length)).toBeLessThan(1e-3);
+    }
+});
+
+test("a law that steepens fits nothing where the curve has no knee", () => {
+  const x = [1, 1.3, 1.6, 1.9, 2.2, 2.5];
+  const falling = x.map((value) => 1 - 0.1 * value);
+  expect(steepeningKneeFor(x, falling, 1.8, 0.05, 1).misfit).toBe(Infinity);
 });
