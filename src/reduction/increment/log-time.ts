@@ -6,7 +6,7 @@
  */
 import { badInput, given, notApplicable, type Outcome } from "../outcome";
 import { earlyParabola, pairOfReadings, pairOnParabola, parabolaThrough, type Pair, type Parabola } from "./parabola";
-import { pickRemarks, type Picks } from "./picks";
+import { pickRemarks, type PickName, type Picks } from "./picks";
 import type { Procedure } from "./procedure";
 import { usedReadings, type CleanReadings } from "./readings";
 import { shareOf } from "./share";
@@ -34,6 +34,10 @@ export interface LogTime {
   /** Drawn: the pair that gives d0; aided: two points of the parabola. */
   readonly pair: Pair;
 }
+
+/** The picks that the construction uses, and those of its two lines among them. */
+const LINE_PICKS: readonly PickName[] = ["tail_from", "tail_to", "tangent_from", "tangent_to"];
+const USED_PICKS: readonly PickName[] = ["d0", "d100", "pair_at", ...LINE_PICKS];
 
 const ADVICE = "try ROOT_TIME";
 const REFUSES = "the log-of-time method does not apply:";
@@ -83,8 +87,12 @@ export function logTime(
   const d100 = picks.d100 ?? atOneMinute + slope * x100;
   const t100 = picks.d100 === undefined ? 10 ** x100 : curve.crossing((_, d) => d - d100, first, last);
   if (t100 === undefined) return badInput(`the picked d100 (${d100}) lies outside the readings: pick it within them`);
+  if (picks.d100 === undefined && !(t100 > first && t100 < last))
+    return LINE_PICKS.some((name) => picks[name] !== undefined)
+      ? badInput("the tangent and the tail do not cross within the readings: pick the tangent on the steepest part, or a later tail") // prettier-ignore
+      : notApplicable(`${REFUSES} the tangent and the tail do not cross within the readings; ${ADVICE}`);
   const ran = (d100 - d0) * Math.sign(fit.primary);
-  if (picks.d0 === undefined && picks.d100 === undefined && !(ran > 0 && t100 > first && t100 < last))
+  if (!(ran > 0) && !USED_PICKS.some((name) => picks[name] !== undefined))
     return notApplicable(`${REFUSES} the tangent and the tail do not cross within the readings; ${ADVICE}`);
   if (!(ran > 0))
     return badInput(`d0 (${shown(d0)}) and d100 (${shown(d100)}) run against the readings: check the picks`);
@@ -95,8 +103,8 @@ export function logTime(
     return notApplicable(
       `${REFUSES} half of primary compression was over before the first reading (${shown(first)} min); read earlier`,
     );
-  const spanned = picks.tail_from === undefined ? cyclesPast(times, t100) : tail.value.cycles;
-  const short = noSlope(spanned);
+  const byTail = picks.tail_from !== undefined || picks.tail_to !== undefined;
+  const short = noSlope(byTail ? tail.value.cycles : cyclesPast(times, t100));
   if (short) remarks.push(`${short}; tail_slope is not given`);
   else if (!tail.value.own) remarks.push("tail_slope is that of the fit to theory: it is uncertain");
   return given(
@@ -114,7 +122,7 @@ export function logTime(
     },
     [
       ...remarks,
-      ...pickRemarks(picks, ["d0", "d100", "tail_from", "tail_to", "pair_at", "tangent_from", "tangent_to"]),
+      ...pickRemarks(picks, USED_PICKS),
       ...(drawn ? [drawnRemark(picks, pair.value, tangent.value, tail.value)] : []),
     ],
   );

@@ -89,6 +89,10 @@ describe("log time", () => {
     [{ pair_at: 400 }, /picked pair_at \(400 min\) and four times it must lie within the readings/],
     [{ pair_at: -1 }, /picked pair_at is negative: give minutes/],
     [{ tangent_from: 4, tangent_to: 7 }, /picked tangent \(4 to 7 min\) holds 1 reading: it needs 2/],
+    [
+      { tangent_from: 240, tail_from: 240, tangent_to: 1440 },
+      /the tangent and the tail do not cross .* or a later tail/,
+    ],
     [{ tangent_from: 9, tangent_to: 4 }, /tangent_from \(9 min\) must come before tangent_to/],
   ])("picks that contradict the readings are refused: %j", (picks, message) => {
     const { logTime } = drawn(BY_HAND, readings, picks);

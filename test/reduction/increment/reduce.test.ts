@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { T50, T90 } from "../../../src/reduction/increment/cv";
 import type { Picks } from "../../../src/reduction/increment/picks";
+import { PROCEDURES } from "../../../src/reduction/increment/procedure";
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
 import { secondarySlope } from "../../../src/reduction/increment/secondary";
 import type { Outcome } from "../../../src/reduction/outcome";
@@ -348,18 +349,53 @@ test("never a number that is not finite, never a throw, whatever the readings", 
     fc.integer({ min: -3, max: 40 }),
   );
   fc.assert(
-    fc.property(fc.array(fc.tuple(cell, cell), { maxLength: 30 }), (rows) => {
-      const { logTime, rootTime, fit } = reduceIncrement(
-        rows.map(([t]) => t),
-        rows.map(([, d]) => d),
-      );
+    fc.property(
+      fc.array(fc.tuple(cell, cell), { maxLength: 30 }),
+      fc.constantFrom(...PROCEDURES),
+      (rows, procedure) => {
+        const { logTime, rootTime, fit } = reduceIncrement(
+          rows.map(([t]) => t),
+          rows.map(([, d]) => d),
+          {},
+          procedure,
+        );
+        for (const outcome of [logTime, rootTime])
+          if (outcome.ok) expect(JSON.stringify(outcome.value)).not.toMatch(/null/);
+        if (fit.ok)
+          for (const v of [fit.value.d0, fit.value.d100, fit.value.rate, fit.value.misfit])
+            expect(Number.isFinite(v)).toBe(true);
+      },
+    ),
+    { numRuns: 300 },
+  );
+});
+
+test("never a number that is not finite, never a throw, whatever is picked of a good curve", () => {
+  const time = fc.constantFrom(0.05, ...BY_HAND, 3, 5000);
+  const reading = fc.double({ min: 0.5, max: 2.5, noNaN: true });
+  const picks = fc.record(
+    {
+      d0: reading,
+      d100: reading,
+      d90: reading,
+      straight_from: time,
+      straight_to: time,
+      tail_from: time,
+      tail_to: time,
+      pair_at: time,
+      tangent_from: time,
+      tangent_to: time,
+    },
+    { requiredKeys: [] },
+  );
+  fc.assert(
+    fc.property(picks, fc.constantFrom(...PROCEDURES), (chosen, procedure) => {
+      const { logTime, rootTime } = reduceIncrement(BY_HAND, readings, chosen, procedure);
       for (const outcome of [logTime, rootTime])
         if (outcome.ok) expect(JSON.stringify(outcome.value)).not.toMatch(/null/);
-      if (fit.ok)
-        for (const v of [fit.value.d0, fit.value.d100, fit.value.rate, fit.value.misfit])
-          expect(Number.isFinite(v)).toBe(true);
+        else expect(outcome.reason).not.toMatch(/NaN|undefined|Infinity/);
     }),
-    { numRuns: 300 },
+    { numRuns: 400 },
   );
 });
 
