@@ -123,6 +123,6 @@ export function plotOf(
   const refused = outcomeOf(increment, method);
   const plain = draw(times, readings, { ...look, increment: reduceIncrement(times, readings) });
   if (!plain.ok || refused.ok) return plain;
-  const readingsAlone = plain.value.series.filter(({ style }) => style === "points");
+  const readingsAlone = plain.value.series.filter(({ label }) => label === "readings");
   return given({ ...plain.value, series: readingsAlone, remarks: [], refusal: refused.reason });
 }
