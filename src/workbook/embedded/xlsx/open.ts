@@ -16,7 +16,6 @@ import { putCharts, takeCharts } from "./charts";
 import { readComments } from "./comments";
 import { PRINT_AREA, readPrint } from "./print";
 import { openStyles, readProtection } from "./protection";
-import { plainText } from "./escapes";
 import { fromFileFormula } from "./formula";
 import { Parts, pathOf, relationsOf } from "./parts";
 import { readWords } from "./words";
@@ -189,11 +188,6 @@ function patchStyles(document: Document): void {
     append(formats, "numFmt", { numFmtId: id, formatCode });
 }
 
-function plainTexts({ cells }: { readonly cells: Record<string, string> }): void {
-  for (const [address, content] of Object.entries(cells))
-    if (typeof content === "string" && !content.startsWith("=")) cells[address] = plainText(content);
-}
-
 /** In cells of text the engine shows the apostrophe that keeps a text from being read as a number or a date: it is not needed there. */
 function bareTexts(sheet: any, formats: Readonly<Record<string, string>>): void {
   const zones = Object.entries<number>(sheet.formats ?? {})
@@ -324,7 +318,6 @@ function read(bytes: Uint8Array): Opened {
   styles.forEach(patchStyles);
   const data = load({ ...Object.fromEntries(parts.entries()), ...pictures } as never) as any;
   data.namedRanges = names.ranges;
-  for (const sheet of data.sheets) plainTexts(sheet);
   for (const sheet of data.sheets) bareTexts(sheet, data.formats);
   for (const sheet of data.sheets) {
     const { words, charts, ...rest } = kept.get(sheet.name) ?? {};

@@ -146,14 +146,16 @@ function patchSheet(document: Document, sheetId: string, workbook: OpenWorkbook,
     append(cell, "v", {}, heldText(String(shown ?? "")));
   };
 
-  for (const { id, isFormula } of Object.values(getters.getCells(sheetId))) {
-    const position = getters.getCellPosition(id);
+  for (const held of Object.values(getters.getCells(sheetId))) {
+    const position = getters.getCellPosition(held.id);
     const cell = cells.get(helpers.toXC(position.col, position.row));
     if (!cell) continue;
-    const { type, value } = getters.getEvaluatedCell(position);
-    // A constant that is an error, which the engine would write as a text.
-    if (!isFormula && type === "error") setValue(cell, value);
-    if (!isFormula) continue;
+    const { value } = getters.getEvaluatedCell(position);
+    // A constant that is an error, which the engine would write as a text. One with an apostrophe in front is a text.
+    if (!held.isFormula) {
+      if (helpers.isEvaluationError(held.content)) setValue(cell, value);
+      continue;
+    }
     const content = getters.getCellText(position, { showFormula: true }).slice(1);
     const exported = first(cell, "f");
     const formula = exported ?? append(cell, "f");
