@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import type { Page } from "playwright-core";
+import { complaintsOf } from "../ooxml/complaints";
 import {
   clickCell,
   placeOf,
@@ -226,6 +227,7 @@ withBrowser("the page of npm start", (openPage) => {
     ]);
     expect(download.suggestedFilename()).toMatch(/\.xlsx$/);
     const file = await download.path();
+    expect(complaintsOf(new Uint8Array(readFileSync(file)))).toEqual([]);
     const second = await openPage();
     await second.page.locator("#file").setInputFiles({
       name: "again.xlsx",

@@ -102,6 +102,46 @@ test("a sheet's apostrophe becomes ’, in references and names too, and is told
   expect(await new EmbeddedPort(newWorkbook()).insertSheet(small({ name: "O'Brien" }))).toBe("O’Brien");
 });
 
+test("texts with characters that XML cannot hold, and texts that look like the spelling of one", async () => {
+  const texts = ["a bell\u0007", "_x0041_ is no escape", "_x00", "plain"];
+  const port = new EmbeddedPort(newWorkbook());
+  const name = await port.insertSheet(
+    small({
+      cells: [
+        ...texts.map((value, row) => ({ row, col: 0, kind: "note" as const, value, note: value })),
+        { row: 0, col: 1, kind: "result", formula: "=A1" },
+      ],
+    }),
+  );
+  const saved = await saveXlsx(port.workbook);
+  const opened = new EmbeddedPort(openXlsx(saved).workbook);
+  expect(await opened.values(name, `A1:A${texts.length}`)).toEqual(texts.map((text) => [text]));
+  expect(await opened.values(name, "B1")).toEqual([[texts[0]]]);
+  const other = new ExcelJS.Workbook();
+  await other.xlsx.load(saved.buffer as ArrayBuffer);
+  expect(texts.map((_, row) => other.getWorksheet(name)!.getCell(row + 1, 1).value)).toEqual(texts);
+});
+
+test("a constant that is an error is one in the file, and a text that looks like one is a text", async () => {
+  const made = new ExcelJS.Workbook();
+  const sheet = made.addWorksheet("Firm");
+  sheet.getCell("A1").value = { error: "#N/A" };
+  sheet.getCell("A2").value = "#N/A";
+  const { workbook } = openXlsx(new Uint8Array((await made.xlsx.writeBuffer()) as ArrayBuffer));
+  const again = new ExcelJS.Workbook();
+  await again.xlsx.load((await saveXlsx(workbook)).buffer as ArrayBuffer);
+  expect(["A1", "A2"].map((at) => again.worksheets[0].getCell(at).value)).toEqual([{ error: "#N/A" }, "#N/A"]);
+});
+
+test("the sheet in front is in front when the file is opened in another program", async () => {
+  const port = new EmbeddedPort(newWorkbook());
+  await port.insertSheet(small({}));
+  await port.insertSheet(small({ behind: true }));
+  const other = new ExcelJS.Workbook();
+  await other.xlsx.load((await saveXlsx(port.workbook)).buffer as ArrayBuffer);
+  expect(other.views[0].activeTab).toBe(1);
+});
+
 test("hidden rows and columns, and frozen ones", async () => {
   const port = new EmbeddedPort(newWorkbook());
   const name = await port.insertSheet(small({ cells: [{ row: 7, col: 2, kind: "note", value: 1 }], freezeRows: 2 }));
