@@ -7,6 +7,7 @@ import { FIELDS, type NamedField } from "../datasheet/fields";
 import { LOAD_TABLE } from "../datasheet/load-table";
 import { formatOf, unitOf, type Measure } from "../datasheet/measures";
 import type { NamedValues, TestRecord } from "../datasheet/record";
+import { partFor } from "../workbook/number-format";
 import type { SheetPlan } from "../workbook/port";
 import { rowOfLoad } from "./integrity";
 import { tableSheet, type TableColumn } from "./table-sheet";
@@ -80,7 +81,8 @@ export function unitOn(values: NamedValues, measure: Measure): string {
 }
 
 /** One unit of the last place that a number is shown to: what rounding by hand may differ by. */
-export function lastPlace(value: number, format: string | undefined): number {
+export function lastPlace(value: number, code: string | undefined): number {
+  const format = code && partFor(code, value);
   if (format === undefined || !/0/.test(format)) return Math.abs(value) * 1e-3;
   const digits = /\.([0#]*)/.exec(format)?.[1].length ?? 0;
   if (/E/.test(format)) return 10 ** (Math.floor(Math.log10(Math.abs(value) || 1)) - digits);

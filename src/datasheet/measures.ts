@@ -1,4 +1,6 @@
 /** What a number on the data sheet measures: the unit that stands beside it and the format it is shown in. */
+import { THREE_FIGURES } from "../workbook/number-format";
+
 export type System = "SI" | "US";
 
 interface MeasureSpec {
@@ -17,12 +19,12 @@ export const MEASURES = {
   pick: { unit: "" },
   length: { unit: { formula: "={length_unit}" }, format: { SI: "0.000", US: "0.0000" } },
   stress: { unit: { formula: "={stress_unit}" }, format: { SI: "0.0", US: "0.000" } },
-  cv: { unit: { formula: "={cv_unit}" }, format: { SI: "0.00", US: "0.0000" } },
+  cv: { unit: { formula: "={cv_unit}" }, format: THREE_FIGURES },
   density: { unit: { formula: "={density_unit}" }, format: { SI: "0.00", US: "0.0" } },
-  compressibility: { unit: { formula: "={mv_unit}" }, format: { SI: "0.000", US: "0.0000" } },
+  compressibility: { unit: { formula: "={mv_unit}" }, format: THREE_FIGURES },
   /** Length per division of the dial or transducer. */
   factor: { unit: { formula: '={length_unit}&"/div"' }, format: "0.0####" },
-  conductivity: { unit: { formula: "={conductivity_unit}" }, format: "0.0E+00" },
+  conductivity: { unit: { formula: "={conductivity_unit}" }, format: "0.00E+00" },
   depth: { unit: { formula: "={depth_unit}" }, format: "0.00" },
   mass: { unit: "g", format: "0.00" },
   percent: { unit: "", format: "0.0%" },

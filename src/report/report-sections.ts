@@ -14,6 +14,7 @@ import {
   worked,
   type Shown,
 } from "./report-cells";
+import { THREE_FIGURES } from "../workbook/number-format";
 import { band, COLUMNS, gap, lettersFrom, paragraph, type Block } from "./report-page";
 import type { DataCells, ReportedLoad } from "./report-source";
 
@@ -473,9 +474,9 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
       heading: ["mv", ""],
       unit: "mv_unit",
       formula: cell(cells, "volume_compressibility"),
-      format: perLoad(cells, "volume_compressibility"),
+      format: always(THREE_FIGURES),
     },
-    { heading: ["cv", ""], unit: "cv_unit", formula: cell(cells, "cv_chosen"), format: perLoad(cells, "cv_chosen") },
+    { heading: ["cv", ""], unit: "cv_unit", formula: cell(cells, "cv_chosen"), format: always(THREE_FIGURES) },
     { heading: ["cv", "by"], formula: (load) => methodOf(cells, load), isText: true },
     { heading: ["C alpha", "strain"], formula: cell(cells, "c_alpha"), format: perLoad(cells, "c_alpha") },
   ];
@@ -488,7 +489,7 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
       report_cv: 9,
     }),
     ...paragraph(
-      '-  nothing to show: unloading, or the construction or measurement gave none; the remarks on loads and the list of what is missing say why. "error": the cell of the data sheet shows one. cv, mv and C alpha in two significant figures. mv is strain of the load on its starting height over the increase of stress; C alpha is strain per log cycle of time on the initial height.',
+      '-  nothing to show: unloading, or the construction or measurement gave none; the remarks on loads and the list of what is missing say why. "error": the cell of the data sheet shows one. cv and mv in three significant figures or more, C alpha in two. mv is strain of the load on its starting height over the increase of stress; C alpha is strain per log cycle of time on the initial height.',
       { kind: "note" },
     ),
     gap,
@@ -515,19 +516,19 @@ export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
       heading: ["cv by", "log time"],
       unit: "cv_unit",
       formula: cell(cells, "cv_log_time"),
-      format: perLoad(cells, "cv_log_time"),
+      format: always(THREE_FIGURES),
     },
     {
       heading: ["cv by", "root time"],
       unit: "cv_unit",
       formula: cell(cells, "cv_root_time"),
-      format: perLoad(cells, "cv_root_time"),
+      format: always(THREE_FIGURES),
     },
     {
       heading: ["cv at", "20 deg C"],
       unit: "cv_unit",
       formula: cell(cells, "cv_20"),
-      format: perLoad(cells, "cv_20"),
+      format: always(THREE_FIGURES),
     },
     { heading: ["k", ""], unit: "conductivity_unit", formula: cell(cells, "conductivity"), format: always("0.0E+00") },
     { heading: ["Curve", "point at"], formula: cell(cells, "curve_point"), isText: true },

@@ -1,14 +1,19 @@
 /** A number in the digits of a cell's format and the marks of the pane's language. */
+import { partFor } from "../../workbook/number-format";
 import { language, LOCALES } from "./language";
 
 /** Digits that are left of any number but 0. */
 const LEAST_DIGITS = 2;
 
-/** `format` is one of the data sheet's: "0.000", "0.0%", "0.0E+00"; absent, the number as it is. */
-export function numberText(value: number, format?: string): string {
+/** `format` is one of the data sheet's: "0.000", "0.0%", "0.0E+00", or one that follows the number's size; absent, the number as it is. */
+export function numberText(value: number, code?: string): string {
   const locale = LOCALES[language()];
+  const format = code && partFor(code, value);
   if (format?.includes("E"))
-    return value.toExponential(1).replace(".", (0.5).toLocaleString(locale).charAt(1)).replace("-", "−");
+    return value
+      .toExponential(/\.(0*)E/.exec(format)?.[1].length ?? 1)
+      .replace(".", (0.5).toLocaleString(locale).charAt(1))
+      .replace("-", "−");
   if (format === undefined) return value.toLocaleString(locale, { maximumSignificantDigits: 6 });
   const isPercent = format.endsWith("%");
   const digits = /\.(0*)/.exec(format)?.[1].length ?? 0;

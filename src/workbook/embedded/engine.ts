@@ -1,9 +1,10 @@
 /** What the adapter adds to the engine before the first workbook is made: error codes, and many commands as one step. */
-import { EvaluationError, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
+import { DEFAULT_LOCALE, EvaluationError, helpers, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
 
 import "./chart";
 import "./notes";
 import "./print";
+import { shownBySize } from "./formats";
 import { whileLifted } from "./protection";
 import { heldText } from "./xlsx/escapes";
 
@@ -41,6 +42,32 @@ class BatchPlugin extends UIPlugin {
   }
 }
 
+interface Evaluated {
+  readonly value: unknown;
+  readonly format?: string;
+}
+
+const Evaluation = registries.coreViewsPluginRegistry.get("evaluation") as unknown as {
+  new (...config: never[]): { getEvaluatedCell(position: unknown): Evaluated };
+  readonly getters: readonly string[];
+};
+
+/** Shows numbers whose format follows their size; what is calculated and kept stays as it is. */
+class BySizeEvaluation extends Evaluation {
+  static override getters = Evaluation.getters;
+
+  override getEvaluatedCell(position: unknown): Evaluated {
+    const cell = super.getEvaluatedCell(position);
+    const format = shownBySize(cell.format, cell.value);
+    return format === undefined
+      ? cell
+      : ({
+          ...cell,
+          formattedValue: helpers.formatValue(cell.value as number, { format, locale: DEFAULT_LOCALE }),
+        } as Evaluated);
+  }
+}
+
 /** Leaves out of an .xlsx file the blank cells that a formula's range covers: the engine would write each of them. */
 class BlanksPlugin extends UIPlugin {
   override exportForExcel(data: any): void {
@@ -62,6 +89,7 @@ class TextsPlugin extends UIPlugin {
 }
 
 for (const code of EXCEL_ERRORS) registries.errorTypes.add(code);
+registries.coreViewsPluginRegistry.replace("evaluation", BySizeEvaluation as never);
 registries.featurePluginRegistry.add("clayledger_batch", BatchPlugin as never);
 registries.featurePluginRegistry.add("clayledger_blanks", BlanksPlugin as never);
 registries.featurePluginRegistry.add("clayledger_texts", TextsPlugin as never);
