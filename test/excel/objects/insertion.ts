@@ -51,6 +51,9 @@ async function read(host: Host, bytes: Uint8Array, wanted: string[] | null | und
         const at = { row: rowNumber - 1, col: colNumber - 1, rows: 1, cols: 1 };
         setLook(sheet, at, "format.protection.locked", cell.protection?.locked !== false);
         if (cell.numFmt) setLook(sheet, at, "numberFormat", cell.numFmt);
+        const { note } = cell;
+        const said = typeof note === "string" ? note : note?.texts?.map(({ text }) => text).join("");
+        if (said) sheet.notes.set(keyOf(at.row, at.col), { content: said });
         if (cell.isMerged && cell.master !== cell) return;
         const { formula, result, value } = cell as unknown as { formula?: string; result?: unknown; value: unknown };
         if (formula) sheet.cells.set(keyOf(at.row, at.col), { value: simple(result), formula: `=${formula}` });
