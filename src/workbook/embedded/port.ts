@@ -17,7 +17,8 @@ import { chartCommands } from "./chart";
 import { sheetCommands } from "./commands";
 import { adoptCopies, ownNames, type SheetCopy } from "./copies";
 import { type Command, type Dispatching, type Model } from "./engine";
-import { faultOfName, localName } from "../names";
+import { localName } from "../names";
+import { checkNaming } from "../naming";
 import { checkPlan } from "../plan-check";
 import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../sheet-names";
 import { calledIn, freeNames, renameIn, type LocalNames } from "./names";
@@ -221,19 +222,13 @@ export class EmbeddedPort implements WorkbookPort {
 
   async nameCells(sheet: string, name: string, address: string, replace = false): Promise<void> {
     const sheetId = this.#openSheetId(sheet);
-    const fault = faultOfName(name);
-    if (fault) throw new WorkbookError(`${address} could not be named, and nothing was changed: ${fault}.`);
-    const zones = this.#zonesAt(sheetId, address);
-    if (zones.length > 1)
-      throw new WorkbookError(`${address} could not be named, and nothing was changed: choose one block of cells.`);
+    checkNaming(name, address);
+    const [zone] = this.#zonesAt(sheetId, address);
     const local = new Map(this.#localNames.get(sheetId));
     const taken = this.#model.getters.getNamedRanges().map((range) => range.name);
     const present = calledIn(local, name);
     const called = present ?? freeNames([name], taken).get(name)!;
-    this.#carryOut(
-      [nameCommand(this.#model, sheetId, name, called, zones[0], replace)],
-      `${address} could not be named`,
-    );
+    this.#carryOut([nameCommand(this.#model, sheetId, name, called, zone, replace)], `${address} could not be named`);
     if (present === undefined) this.#localNames.set(sheetId, local.set(name, called));
   }
 
