@@ -1,9 +1,7 @@
 /** One piece of work in Excel, which waits while a cell is being edited and tells its failure in a sentence. */
 import { WorkbookError } from "../port";
+import { noSheet } from "../sheet-names";
 import { codeOf, told } from "./sentence";
-
-export const missingSheet = (sheet: string): WorkbookError =>
-  new WorkbookError(`There is no sheet called "${sheet}" in this workbook.`);
 
 export async function run<T>(doing: string, batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
   try {
@@ -23,6 +21,6 @@ export const runOn = <T>(
     try {
       return await batch(context, context.workbook.worksheets.getItem(sheet));
     } catch (error) {
-      throw codeOf(error) === "ItemNotFound" ? missingSheet(sheet) : error;
+      throw codeOf(error) === "ItemNotFound" ? new WorkbookError(noSheet(sheet)) : error;
     }
   });

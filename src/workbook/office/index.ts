@@ -20,7 +20,7 @@ import {
 } from "../port";
 import { hiddenSheet } from "../sheet-names";
 import { run, runOn } from "./batch";
-import { writeColumns } from "./fill";
+import { writeColumns, type Column } from "./fill";
 import { hiddenLines } from "./hidden";
 import { insertFile } from "./insert-file";
 import { LAST_COLUMN, LAST_ROW, withPlanNames } from "./names";
@@ -117,6 +117,34 @@ async function readNamed(
   return Object.fromEntries(places.map(([name], i) => [name, cells[i]]));
 }
 
+/**
+ * What the cells of each column hold, with an apostrophe before a text that begins as a formula: Excel gives it as a formula
+ * is given, yet it shows what it holds.
+ */
+async function withoutTexts(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  columns: ReadonlyMap<string, Column>,
+): Promise<Map<string, readonly CellValue[]>> {
+  const isLikeFormula = (content: CellValue): boolean => typeof content === "string" && content.startsWith("=");
+  const doubtful = [...columns].filter(([, { before }]) => before.some(isLikeFormula));
+  const values = await readBoxes(
+    context,
+    doubtful.map(([, { box }]) => ({ sheet, box })),
+    "values",
+  );
+  const present = new Map([...columns].map(([name, { before }]) => [name, before]));
+  doubtful.forEach(([name, { before }], i) =>
+    present.set(
+      name,
+      before.map((content, row) =>
+        isLikeFormula(content) && values[i][row][0] === content ? `'${String(content)}` : content,
+      ),
+    ),
+  );
+  return present;
+}
+
 export class OfficePort implements WorkbookPort {
   readonly host = "excel";
 
@@ -174,11 +202,13 @@ export class OfficePort implements WorkbookPort {
   show(sheet: string, address: string): Promise<void> {
     return runOn(sheet, `show ${address} of the sheet "${sheet}"`, async (context, found) => {
       found.load("visibility");
+      // Asked for first: what is no address is refused before the sheet comes to the front.
+      const range = found.getRange(blockAddresses(address)[0]).load("address");
       await context.sync();
       if (found.visibility !== "Visible")
         throw new WorkbookError(hiddenSheet(sheet, found.visibility === "VeryHidden"));
       found.activate();
-      found.getRange(blockAddresses(address)[0]).select();
+      range.select();
       await context.sync();
     });
   }
@@ -218,7 +248,8 @@ export class OfficePort implements WorkbookPort {
       const columns = new Map(
         places.map(({ name, box }, i) => [name, { box, before: contents[i].map(([first]) => first) }]),
       );
-      checkFill(sheet, values, blank, (name) => columns.get(name)?.before);
+      const present = await withoutTexts(context, found, columns);
+      checkFill(sheet, values, blank, (name) => present.get(name));
       await writeColumns(context, found, columns, values, doing);
     });
   }

@@ -20,15 +20,26 @@ const tooLarge = (bytes: number): WorkbookError =>
     `The file has ${(bytes / 1_000_000).toFixed(1)} MB, and Excel on the web takes at most about ${MB_ON_THE_WEB} MB at once: open the file in Excel and move or copy its sheet into this workbook (right click on its tab), or insert it in desktop Excel. Nothing was inserted.`,
   );
 
+const noXlsx = (): WorkbookError =>
+  new WorkbookError(
+    "This is no .xlsx workbook: save it from Excel as .xlsx, without a password. Nothing was inserted.",
+  );
+
+/** The file without its notes; one that cannot be unpacked is none. */
+function bareOf(file: Uint8Array): Uint8Array | undefined {
+  try {
+    return withoutNotes(file);
+  } catch {
+    throw noXlsx();
+  }
+}
+
 /**
  * Excel on the web refuses files with notes, comments or charts. A file that is refused and has notes is tried once more
  * without them.
  */
 export async function insertFile(context: Excel.RequestContext, file: Uint8Array): Promise<Inserted> {
-  if (!isXlsx(file))
-    throw new WorkbookError(
-      "This is no .xlsx workbook: save it from Excel as .xlsx, without a password. Nothing was inserted.",
-    );
+  if (!isXlsx(file)) throw noXlsx();
   if (!Office.context.requirements.isSetSupported("ExcelApi", "1.13"))
     throw new WorkbookError(
       "This Excel cannot insert sheets from a file: open the file, and move or copy its sheet into this workbook (right click on its tab), then check it here.",
@@ -44,7 +55,7 @@ export async function insertFile(context: Excel.RequestContext, file: Uint8Array
     ids = await insert(file);
   } catch (error) {
     const refusal = isTooLarge(error) ? tooLarge(file.length) : error;
-    const bare = withoutNotes(file);
+    const bare = bareOf(file);
     if (!bare) throw refusal;
     ids = await insert(bare).catch(() => {
       throw refusal;

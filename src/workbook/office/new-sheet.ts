@@ -1,5 +1,6 @@
 /** A new sheet from a plan: whole, or taken out again. What it can do without is told instead. */
 import { FONT } from "../look";
+import { checkPlan } from "../plan-check";
 import { WorkbookError, type SheetPlan } from "../port";
 import { freeSheetName } from "../sheet-names";
 import { addCharts } from "./charts";
@@ -156,6 +157,7 @@ async function remove(begun: Begun | undefined): Promise<string> {
 
 /** `tell` hears, in a sentence each, of what the sheet was left without. */
 export async function insertSheet(plan: SheetPlan, tell: (sentence: string) => void): Promise<string> {
+  checkPlan(plan);
   const cut = blocks(plan);
   let made: Begun | undefined;
   let doing = "add a sheet";

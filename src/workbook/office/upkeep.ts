@@ -1,7 +1,8 @@
 /** What keeps a sheet whole in Excel: its names and its protection. */
 import { boxAddress, cellAddress } from "../../datasheet/address";
+import { localName, planName } from "../names";
+import { checkNaming } from "../naming";
 import { WorkbookError, type SheetName } from "../port";
-import { localName } from "./names";
 import { NAME_PROPERTIES, placeOf } from "./places";
 import { codeOf } from "./sentence";
 
@@ -32,10 +33,10 @@ export async function listNames(context: Excel.RequestContext, sheet: Excel.Work
   ].flatMap(({ item: { name, type, value }, scope }): SheetName[] => {
     if (OWN.test(name)) return [];
     const place = type === "Range" ? placeOf(value) : undefined;
-    if (!place) return [{ name, scope, place: "lost" }];
+    if (!place) return [{ name: planName(name), scope, place: "lost" }];
     // A name of the sheet that leads to another sheet is as good as lost; the workbook's names of other sheets are not this one's.
-    if (place.sheet !== sheet.name) return scope === "sheet" ? [{ name, scope, place: "lost" }] : [];
-    return [{ name, scope, place: place.box }];
+    if (place.sheet !== sheet.name) return scope === "sheet" ? [{ name: planName(name), scope, place: "lost" }] : [];
+    return [{ name: planName(name), scope, place: place.box }];
   });
 }
 
@@ -46,6 +47,7 @@ export async function nameCells(
   address: string,
   replace: boolean,
 ): Promise<void> {
+  checkNaming(name, address);
   const called = localName(name);
   const item = sheet.names.getItemOrNullObject(called).load("type,value");
   const range = sheet.getRange(address).load("rowIndex,columnIndex,rowCount,columnCount");

@@ -127,7 +127,7 @@ describe("names", () => {
     const box = (row: number, col: number, rows = 1) => ({ row, col, rows, cols: 1 });
     await expect(port.listNames("Test")).resolves.toEqual([
       { name: "readings", scope: "sheet", place: box(0, 0, 3) },
-      { name: "t50_", scope: "sheet", place: box(0, 2) },
+      { name: "t50", scope: "sheet", place: box(0, 2) },
       { name: "apart", scope: "sheet", place: "lost" },
       { name: "lost", scope: "sheet", place: "lost" },
       { name: "constant", scope: "sheet", place: "lost" },
