@@ -4,7 +4,7 @@
  */
 import { boxAddress, cellAddress } from "../../src/datasheet/address";
 import { checkFill } from "../../src/workbook/fill";
-import { faultOfName } from "../../src/workbook/names";
+import { checkNaming } from "../../src/workbook/naming";
 import { blockAddresses, joined, sideBySide } from "../../src/workbook/picked";
 import { checkPlan } from "../../src/workbook/plan-check";
 import {
@@ -47,6 +47,10 @@ export const FAILURES = {
   halfway: (sheet: string) =>
     new WorkbookError(
       `Excel could not write into the sheet "${sheet}": Excel is busy: wait a moment, and try again. The cells are as they were.`,
+    ),
+  chart: () =>
+    new WorkbookError(
+      "Excel could not read the selection: a chart, a picture or a button is selected: select cells, and try again.",
     ),
   structure: () =>
     new WorkbookError(
@@ -161,6 +165,7 @@ export class FakePort implements WorkbookPort {
 
   sheetNames = () => this.answer("sheetNames", () => this.workbook.sheets.map(({ name }) => name));
 
+  /** Takes every sheet whole: there is nothing to tell. */
   insertSheet = (plan: SheetPlan): Promise<string> =>
     this.answer("insertSheet", () => {
       checkPlan(plan);
@@ -187,6 +192,7 @@ export class FakePort implements WorkbookPort {
   selection = (): Promise<Selection> =>
     this.answer("selection", () => {
       const { front, selected } = this.workbook;
+      if (selected === "a chart") throw FAILURES.chart();
       const sheet = this.sheet(front);
       const boxes = sideBySide(cutToUsed(sheet, selected));
       return {
@@ -261,17 +267,15 @@ export class FakePort implements WorkbookPort {
   nameCells = (sheet: string, name: string, address: string, replace = false): Promise<void> =>
     this.answer("nameCells", () => {
       const of = this.sheet(sheet);
-      const fault = faultOfName(name);
-      if (fault) throw new WorkbookError(`${address} could not be named, and nothing was changed: ${fault}.`);
-      const boxes = this.blocksAt(address);
-      if (boxes.length > 1) throw new WorkbookError(`${address} could not be named: choose one block of cells.`);
+      checkNaming(name, address);
+      const [box] = this.blocksAt(address);
       const called = [...of.names.keys()].find((one) => same(one, name)) ?? name;
       const present = of.names.get(called);
       if (present && present !== "lost" && !replace) {
         const at = "row" in present ? addressOf(present) : present.map(addressOf).join(",");
         throw new WorkbookError(`The name "${name}" is already at ${at} and was left there: say that it may be moved.`);
       }
-      of.names.set(called, boxes[0]);
+      of.names.set(called, box);
       this.asked.push(`name ${name} ${sheet}!${address}${replace ? " in place of another" : ""}`);
       this.tell();
     });

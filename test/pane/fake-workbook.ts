@@ -39,7 +39,8 @@ export interface Workbook {
   /** Names of the workbook. */
   names: Map<string, { readonly sheet: string; readonly place: Place }>;
   front: string;
-  selected: readonly Box[];
+  /** Blocks of the sheet in front, or a chart on it. */
+  selected: readonly Box[] | "a chart";
   isStructureProtected: boolean;
 }
 

@@ -43,6 +43,8 @@ export interface Bench {
   type(sheet: string, cell: string, content: CellValue, shown?: CellValue): Await;
   /** Selects blocks one after the other, holding Ctrl from the second on. */
   select(sheet: string, ...addresses: string[]): Await;
+  /** Selects the first chart of a sheet, which comes to the front. */
+  selectChart(sheet: string): Await;
   hide(sheet: string, lines: { readonly rows?: readonly number[]; readonly cols?: readonly number[] }): Await;
   hideSheet(sheet: string): Await;
   /** Gives cells a name of the workbook. */
@@ -83,6 +85,8 @@ export const DIFFERENCES = {
   keepsApostrophes: "The embedded sheet refuses an apostrophe in a sheet's name, so that ’ takes its place.",
   losesNames:
     "In Excel a name whose cells were deleted stays, and shows #REF!. The embedded sheet deletes it with the cells.",
+  losesCells:
+    "In Excel a chart that is selected takes the place of the selected cells. In the embedded sheet both are selected.",
   namesBlocks: "A name of Excel may stand for several blocks. A name of the embedded sheet is one block.",
 } as const;
 

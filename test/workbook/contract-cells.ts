@@ -223,6 +223,37 @@ export function cellsContract(host: Host): void {
     });
   });
 
+  describe("readSheets", () => {
+    test("gives every sheet in the order of the tabs, which is in front, and the names that each has", async () => {
+      const bench = await host.open();
+      const { port } = bench;
+      await port.insertSheet(RING);
+      await port.insertSheet({ ...RING, behind: true });
+      await port.fillNames("Ring 2", { ring: [70], readings: [1] });
+      await bench.nameForAll("tin", "Sheet1", "A1");
+      await bench.type("Sheet1", "A1", 9);
+      expect(await port.readSheets(["ring", "readings", "absent", "tin"])).toEqual([
+        { sheet: "Sheet1", isActive: false, values: { tin: [[9]] } },
+        { sheet: "Ring", isActive: true, values: { ring: [[74.36]], readings: [[""], [""]] } },
+        { sheet: "Ring 2", isActive: false, values: { ring: [[70]], readings: [[1], [""]] } },
+      ]);
+      expect(await port.readSheets([])).toEqual(
+        ["Sheet1", "Ring", "Ring 2"].map((sheet) => ({ sheet, isActive: sheet === "Ring", values: {} })),
+      );
+    });
+
+    test("reads hidden sheets too, and leaves out names whose cells were deleted", async () => {
+      const bench = await host.open();
+      await bench.port.insertSheet({ ...RING, behind: true });
+      await bench.deleteRow("Ring", 1);
+      await bench.hideSheet("Ring");
+      expect(await bench.port.readSheets(["ring", "wet", "t50"])).toEqual([
+        { sheet: "Sheet1", isActive: true, values: {} },
+        { sheet: "Ring", isActive: false, values: { wet: [[211.03]] } },
+      ]);
+    });
+  });
+
   describe("hidden", () => {
     test("tells the hidden rows and columns within the filled ones, counted from 0", async () => {
       const bench = await numbered(host);

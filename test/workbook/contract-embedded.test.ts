@@ -58,6 +58,10 @@ function open(): Bench {
         }
       });
     },
+    selectChart: (sheet) => {
+      activate(sheet);
+      dispatch("SELECT_FIGURE", { figureId: getters.getFigures(idOf(sheet))[0].id });
+    },
     hide: (sheet, { rows = [], cols = [] }) => {
       for (const [dimension, elements] of [
         ["ROW", rows],
@@ -148,6 +152,7 @@ contract({
     hasPasswords: false,
     keepsApostrophes: false,
     losesNames: false,
+    losesCells: false,
     namesBlocks: false,
   },
 });

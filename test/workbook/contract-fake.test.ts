@@ -38,6 +38,11 @@ function open(): Bench {
       workbook.selected = addresses.map(at);
       tell();
     },
+    selectChart: (sheet) => {
+      workbook.front = sheet;
+      workbook.selected = "a chart";
+      tell();
+    },
     hide: (sheet, { rows = [], cols = [] }) => {
       port.sheet(sheet).hiddenRows.push(...rows);
       port.sheet(sheet).hiddenCols.push(...cols);
@@ -109,6 +114,7 @@ contract({
     hasPasswords: true,
     keepsApostrophes: false,
     losesNames: true,
+    losesCells: true,
     namesBlocks: true,
   },
 });

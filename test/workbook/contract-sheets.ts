@@ -1,5 +1,5 @@
 /** The contract of `WorkbookPort`: the sheets of a workbook, and sheets that are made from plans. */
-import type { CellValue, SheetPlan } from "../../src/workbook/port";
+import type { CellValue, ChartPlan, SheetPlan } from "../../src/workbook/port";
 import { box, RING, type Host } from "./contract-bench";
 import { columnOf, columnPlan, either, refuses } from "./contract-steps";
 
@@ -10,6 +10,14 @@ const TEXTS = [
   ...["line one\nline two", "=line one\nline two", "kPa", "é ’ µm", "#", "=", "'"],
 ];
 
+const CHART: ChartPlan = {
+  title: "Readings",
+  box: box(2, 0, 20, 8),
+  x: { label: "Time", scale: "linear", domain: [0, 10], reversed: false },
+  y: { label: "Reading", scale: "linear", domain: [0, 10], reversed: false },
+  series: [{ name: "readings", x: { box: box(0, 0, 2) }, y: { box: box(0, 1, 2) }, style: "points" }],
+};
+
 export function sheetsContract(host: Host): void {
   test("sheetNames lists the sheets in the order of their tabs", async () => {
     const bench = await host.open();
@@ -18,12 +26,64 @@ export function sheetsContract(host: Host): void {
     expect(await bench.port.sheetNames()).toEqual(["Sheet1", "Other", "Ring"]);
   });
 
+  describe("activeSheet", () => {
+    test("is the sheet in front: one that was made, shown, or selected by hand", async () => {
+      const bench = await host.open();
+      const { port } = bench;
+      expect(await port.activeSheet()).toBe("Sheet1");
+      await port.insertSheet(RING);
+      expect(await port.activeSheet()).toBe("Ring");
+      await port.insertSheet({ ...RING, behind: true });
+      expect(await port.activeSheet()).toBe("Ring");
+      await port.show("Sheet1", "A1");
+      expect(await port.activeSheet()).toBe("Sheet1");
+      await bench.select("Ring 2", "B2");
+      expect(await port.activeSheet()).toBe("Ring 2");
+    });
+
+    test("is told while blocks are picked that do not fit together", async () => {
+      const bench = await host.open();
+      await bench.select("Sheet1", "A1:A3", "C2:C3");
+      expect(await bench.port.activeSheet()).toBe("Sheet1");
+    });
+
+    either(
+      host,
+      "losesCells",
+      [
+        "is told while a chart is selected, and the selection is refused with what to select",
+        async (bench) => {
+          await bench.port.insertSheet({ ...columnPlan("Chart", []), rows: 30, cols: 9, charts: [CHART] });
+          await bench.selectChart("Chart");
+          expect(await bench.port.activeSheet()).toBe("Chart");
+          await refuses(bench, () => bench.port.selection(), /chart.*select cells/);
+        },
+      ],
+      [
+        "is told while a chart is selected, and so are the selected cells",
+        async (bench) => {
+          await bench.port.insertSheet({ ...columnPlan("Chart", []), rows: 30, cols: 9, charts: [CHART] });
+          await bench.selectChart("Chart");
+          expect(await bench.port.activeSheet()).toBe("Chart");
+          expect(await bench.port.selection()).toEqual({ sheet: "Chart", address: "A1", values: [[""]] });
+        },
+      ],
+    );
+  });
+
   describe("insertSheet", () => {
     test("gives the sheet's name; the sheet is the last one, and in front with its first cell selected", async () => {
       const { port } = await host.open();
       expect(await port.insertSheet({ ...RING, merges: [] })).toBe("Ring");
       expect(await port.sheetNames()).toEqual(["Sheet1", "Ring"]);
       expect(await port.selection()).toEqual({ sheet: "Ring", address: "A1", values: [["Ring"]] });
+    });
+
+    test("tells nothing of a sheet that the host took whole", async () => {
+      const { port } = await host.open();
+      const tell = jest.fn();
+      await port.insertSheet({ ...RING, pages: [box(0, 0, 12, 3)], paper: "A4", footer: "version 7" }, tell);
+      expect(tell).not.toHaveBeenCalled();
     });
 
     test("leaves the sheet in front, and its selection, where the plan says so", async () => {
