@@ -342,12 +342,8 @@ export class EmbeddedPort implements WorkbookPort {
     );
   }
 
-  /** Cells beyond the engine's grid are blank. */
   #valueAt(position: { sheetId: string; col: number; row: number }): CellValue {
-    const { getters } = this.#model;
-    const { sheetId, col, row } = position;
-    if (col >= getters.getNumberCols(sheetId) || row >= getters.getNumberRows(sheetId)) return "";
-    const { value, format } = getters.getEvaluatedCell(position);
+    const { value, format } = this.#model.getters.getEvaluatedCell(position);
     return readValue(value as CellValue | null, format);
   }
 
