@@ -1,7 +1,8 @@
 /** Sheets that come from a file. */
 import { WorkbookError, type Inserted } from "../port";
-import { isXlsx, withoutNotes } from "../xlsx-file";
+import { hasCharts, isXlsx, withoutNotes } from "../xlsx-file";
 import { isTooLarge } from "./requests";
+import { codeOf } from "./sentence";
 
 const base64 = (bytes: Uint8Array): string => {
   let binary = "";
@@ -11,6 +12,11 @@ const base64 = (bytes: Uint8Array): string => {
 
 const NOTES_LEFT_OUT =
   "This Excel cannot take notes or comments from a file: the sheet came without them. Move the sheet in desktop Excel to keep them.";
+
+const CHARTS_REFUSED =
+  "Excel on the web takes no file with charts: open the file in Excel and move or copy its sheet into this workbook (right click on its tab), or insert it in desktop Excel. Nothing was inserted.";
+
+const isUnsupported = (error: unknown): boolean => /^(Unsupported|NotImplemented)/.test(codeOf(error));
 
 /** Of 5 MB, what is left for a file in base64, which takes four characters for three bytes. */
 const MB_ON_THE_WEB = 3.5;
@@ -54,8 +60,12 @@ export async function insertFile(context: Excel.RequestContext, file: Uint8Array
   try {
     ids = await insert(file);
   } catch (error) {
-    const refusal = isTooLarge(error) ? tooLarge(file.length) : error;
     const bare = bareOf(file);
+    const refusal = isTooLarge(error)
+      ? tooLarge(file.length)
+      : isUnsupported(error) && hasCharts(file)
+        ? new WorkbookError(CHARTS_REFUSED)
+        : error;
     if (!bare) throw refusal;
     ids = await insert(bare).catch(() => {
       throw refusal;
