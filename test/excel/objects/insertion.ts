@@ -5,6 +5,7 @@ import { keyOf, newSheet, sheetByName, type Sheet } from "../book/book";
 import { refersTo } from "../book/names";
 import { structureMustBeOpen } from "../book/sheets";
 import { setLook } from "../book/looks";
+import { chartsOfSheets } from "../file-charts";
 import { invalidArgument, notFound, Refusal } from "../refusal";
 import type { Host } from "./being";
 
@@ -44,8 +45,16 @@ async function read(host: Host, bytes: Uint8Array, wanted: string[] | null | und
   await file.xlsx.load(Buffer.from(bytes) as never);
   const chosen = file.worksheets.filter(({ name }) => !wanted || wanted.includes(name));
   if (wanted && chosen.length < wanted.length) throw notFound("a sheet of the file");
+  const chartsOf = chartsOfSheets(bytes);
   return chosen.map((from) => {
     const sheet = newSheet(host.newId("sheet"), freeName(host, from.name));
+    sheet.charts = Array.from({ length: chartsOf(file.worksheets.indexOf(from) + 1) }, (_, index) => ({
+      id: host.newId("chart"),
+      name: `Chart ${index + 1}`,
+      type: "XYScatter",
+      properties: {},
+      series: [],
+    }));
     from.eachRow((row, rowNumber) =>
       row.eachCell((cell, colNumber) => {
         const at = { row: rowNumber - 1, col: colNumber - 1, rows: 1, cols: 1 };
