@@ -2,6 +2,7 @@
 import type { CellValue as FileValue } from "exceljs";
 import { boxOf, quoted } from "../../src/datasheet/address";
 import type { CellValue } from "../../src/workbook/port";
+import { chartsOfSheets } from "../excel/file-charts";
 import { blankSheet, type Cell, type Sheet } from "./fake-workbook";
 
 const DAY = 86_400_000;
@@ -23,15 +24,26 @@ const onSheets = (formula: string, called: ReadonlyMap<string, string>): string 
     return now === undefined ? whole : `${quoted(now)}!`;
   });
 
-/** The sheets of the file, each called as `nameFor` says. Throws where the bytes are no .xlsx file. */
-export async function sheetsOfFile(bytes: Uint8Array, nameFor: (name: string) => string): Promise<Sheet[]> {
+/** Sheets of a file, and what of them did not come along. */
+export interface FileSheets {
+  readonly sheets: readonly Sheet[];
+  readonly remarks: readonly string[];
+}
+
+/** The sheets of the file, each called as `nameFor` says; charts stay behind. Throws where the bytes are no .xlsx file. */
+export async function sheetsOfFile(bytes: Uint8Array, nameFor: (name: string) => string): Promise<FileSheets> {
   const { default: ExcelJS } = await import("exceljs");
   const file = new ExcelJS.Workbook();
   await file.xlsx.load(Uint8Array.from(bytes).buffer);
   if (file.worksheets.length === 0) throw new Error("there is no sheet in it");
   const called = new Map(file.worksheets.map(({ name }) => [name, nameFor(name)]));
   const names = file.definedNames.model.flatMap(({ name, ranges }) => ranges.map((range) => ({ name, range })));
-  return file.worksheets.map((from): Sheet => {
+  const chartsOf = chartsOfSheets(bytes);
+  const remarks = file.worksheets.flatMap(({ name }, index) => {
+    const count = chartsOf(index + 1);
+    return count > 0 ? [`${count} ${count === 1 ? "chart" : "charts"} of "${name}" did not come along.`] : [];
+  });
+  const sheets = file.worksheets.map((from): Sheet => {
     const cells = new Map<string, Cell>();
     from.eachRow({ includeEmpty: false }, (row) =>
       row.eachCell({ includeEmpty: false }, (cell) => {
@@ -57,4 +69,5 @@ export async function sheetsOfFile(bytes: Uint8Array, nameFor: (name: string) =>
       protection: isProtected ? "without password" : "none",
     };
   });
+  return { sheets, remarks };
 }

@@ -307,11 +307,11 @@ export class FakePort implements WorkbookPort {
       };
       if (!isXlsx(file)) refuse();
       if (this.workbook.isStructureProtected) throw FAILURES.structure();
-      const sheets = await sheetsOfFile(file, nameFor).catch(refuse);
+      const { sheets, remarks } = await sheetsOfFile(file, nameFor).catch(refuse);
       this.workbook.sheets.push(...sheets);
       this.bringForward(sheets[0].name, [{ row: 0, col: 0, rows: 1, cols: 1 }]);
       this.tell();
-      return { sheets: sheets.map(({ name }) => name), remarks: [] };
+      return { sheets: sheets.map(({ name }) => name), remarks };
     });
   };
 

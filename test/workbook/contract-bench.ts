@@ -85,6 +85,7 @@ export const DIFFERENCES = {
   keepsApostrophes: "The embedded sheet refuses an apostrophe in a sheet's name, so that ’ takes its place.",
   losesNames:
     "In Excel a name whose cells were deleted stays, and shows #REF!. The embedded sheet deletes it with the cells.",
+  takesCharts: "The embedded sheet and Excel on the desktop take a file with charts in. Excel on the web refuses it.",
   losesCells:
     "In Excel a chart that is selected takes the place of the selected cells. In the embedded sheet both are selected.",
   namesBlocks: "A name of Excel may stand for several blocks. A name of the embedded sheet is one block.",

@@ -189,6 +189,19 @@ export function cellsContract(host: Host): void {
       expect(await bench.port.readContents("Ring", ["mass_of_tin"])).toEqual({});
     });
 
+    test("read the sheet's own name before one of the workbook that is called the same", async () => {
+      const bench = await opened();
+      await bench.nameForAll("tin", "Ring", "C2");
+      await bench.port.nameCells("Ring", "tin", "B2");
+      expect(await bench.port.readNames("Ring", ["tin"])).toEqual({ tin: [[74.36]] });
+      await bench.port.fillNames("Ring", { tin: [70] });
+      expect((await bench.port.readNames("Ring", ["table"])).table[0]).toEqual(["Mass of the ring", 70, "g"]);
+      expect((await bench.port.listNames("Ring")).filter(({ name }) => name === "tin")).toEqual([
+        { name: "tin", scope: "sheet", place: box(1, 1) },
+        { name: "tin", scope: "workbook", place: box(1, 2) },
+      ]);
+    });
+
     test("leave out a name whose cells were deleted, and read the others where they moved", async () => {
       const bench = await opened();
       await bench.deleteRow("Ring", 1);

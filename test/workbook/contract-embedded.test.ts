@@ -152,6 +152,7 @@ contract({
     hasPasswords: false,
     keepsApostrophes: false,
     losesNames: false,
+    takesCharts: true,
     losesCells: false,
     namesBlocks: false,
   },

@@ -147,6 +147,7 @@ for (const platform of ["web", "desktop"] as const)
       hasPasswords: true,
       keepsApostrophes: true,
       losesNames: true,
+      takesCharts: platform === "desktop",
       losesCells: true,
       namesBlocks: true,
     },

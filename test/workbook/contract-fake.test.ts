@@ -114,6 +114,7 @@ contract({
     hasPasswords: true,
     keepsApostrophes: false,
     losesNames: true,
+    takesCharts: true,
     losesCells: true,
     namesBlocks: true,
   },

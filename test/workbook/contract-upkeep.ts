@@ -1,26 +1,8 @@
 /** The contract of `WorkbookPort`: names, formulas entered again, protection, and sheets that come from files. */
-import ExcelJS from "exceljs";
 import type { SheetName } from "../../src/workbook/port";
 import { box, RING, type Host } from "./contract-bench";
+import { fileWithChart, foreignFile, POINTS } from "./contract-files";
 import { columnOf, either, refuses } from "./contract-steps";
-
-const bytesOf = async (workbook: ExcelJS.Workbook): Promise<Uint8Array> =>
-  new Uint8Array((await workbook.xlsx.writeBuffer()) as ArrayBuffer);
-
-/** A workbook of another program: two sheets, names of the workbook, formulas, a note, a protected sheet. */
-async function foreignFile(): Promise<Uint8Array> {
-  const workbook = new ExcelJS.Workbook();
-  const sheet = workbook.addWorksheet("Ring");
-  sheet.getCell("A1").value = "Mass";
-  sheet.getCell("B1").value = 12.5;
-  sheet.getCell("B2").value = "00123";
-  sheet.getCell("B3").value = { formula: "B1*2", result: 25 };
-  sheet.getCell("B1").note = "Weighed twice";
-  workbook.definedNames.add("Ring!$B$1", "tin");
-  const other = workbook.addWorksheet("Other");
-  other.getCell("A1").value = { formula: "Ring!B1+1", result: 13.5 };
-  return bytesOf(workbook);
-}
 
 const sorted = (names: readonly SheetName[]): SheetName[] =>
   [...names].sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
@@ -244,6 +226,29 @@ export function upkeepContract(host: Host): void {
       if (note === undefined) expect(remarks.join(" ")).toMatch(/notes/);
       else expect(note).toContain("Weighed twice");
     });
+
+    either(
+      host,
+      "takesCharts",
+      [
+        "takes a file with a chart in: the chart comes along, or it is told that it did not",
+        async (bench) => {
+          const { sheets, remarks } = await bench.port.insertFile(await fileWithChart());
+          expect(await bench.port.values(sheets[0], "A1:B3")).toEqual(POINTS);
+          const { charts } = await bench.sheet(sheets[0]);
+          expect([charts.length, remarks]).toEqual(
+            charts.length === 1 ? [1, []] : [0, ['1 chart of "Curve" did not come along.']],
+          );
+        },
+      ],
+      [
+        "refuses a file with a chart, and says what to do",
+        async (bench) => {
+          const file = await fileWithChart();
+          await refuses(bench, () => bench.port.insertFile(file), /charts.*move or copy/);
+        },
+      ],
+    );
 
     test("the same file twice makes sheets that do not share cells", async () => {
       const bench = await host.open();
