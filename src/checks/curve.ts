@@ -1,6 +1,6 @@
 /** Questions about the compression curve: preconsolidation stress, indices, sample quality, stress history, stiffness. */
 import { cellCalled } from "../datasheet/record";
-import { creepRatio } from "../reduction/curve/creep-ratio";
+import { creepRatio, usualCreepRatio } from "../reduction/curve/creep-ratio";
 import { compressionIndex } from "../reduction/curve/indices";
 import { virginLineOf } from "../reduction/curve/reading";
 import { LUNNE, STRAIN_CLASSES } from "../reduction/curve/sample-quality";
@@ -206,12 +206,15 @@ export const CURVE_CHECKS = [
     question: "Is secondary compression in proportion to the slope of the curve under the same load?",
     severity: "explain",
     basis: "Mesri & Castro 1987 (concept); limits from Terzaghi, Peck & Mesri 1996, from memory",
-    limits: { explain_below: { value: 0.02, unit: "" }, explain_above: { value: 0.08, unit: "0.10 for peat" } },
+    limits: {
+      explain_below: { value: usualCreepRatio()[0], unit: "" },
+      explain_above: { value: usualCreepRatio()[1], unit: "" },
+    },
     ask: ({ record, reduced, limits: l }) => {
       if (!reduced.preconsolidation.ok) return cannotAsk(reduced.preconsolidation.reason);
       if (!reduced.specimen.ok) return cannotAsk(reduced.specimen.reason);
       const { e0 } = reduced.specimen.value;
-      const virgin = virginLoads(reduced);
+      const virgin = virginLoads(record, reduced);
       return gravest(
         virgin.flatMap((load) => {
           const before = reduced.loads[reduced.loads.indexOf(load) - 1];

@@ -2,11 +2,12 @@
 import { dialSense } from "../datasheet/load-curve";
 import type { Reading, TestRecord } from "../datasheet/record";
 import { cellCalled } from "../datasheet/record";
+import { loadSteps } from "../reduction/curve/loads";
 import { T50 } from "../reduction/increment/cv";
 import { T_END_OF_PRIMARY } from "../reduction/increment/terzaghi";
 import { given, then, type Outcome } from "../reduction/outcome";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "./check";
-import type { LoadReduced, Reduced } from "./reduced";
+import { inKpa, type LoadReduced, type Reduced } from "./reduced";
 
 type Case = { readonly load: string; readonly answer: Answer };
 
@@ -375,7 +376,7 @@ export const TIME_CURVE_CHECKS = [
     basis: COMMON,
     limits: { times: { value: 5, unit: "times" } },
     ask: ({ record, reduced, limits: l }) => {
-      const virgin = virginLoads(reduced);
+      const virgin = virginLoads(record, reduced);
       const cvs = virgin.flatMap((load) => {
         const cv = load.cvLogTime.ok ? load.cvLogTime : load.cvRootTime;
         return cv.ok ? [{ load, cv: cv.value }] : [];
@@ -504,12 +505,12 @@ export const TIME_CURVE_CHECKS = [
   }),
 ];
 
-/** Loads of first loading beyond the preconsolidation stress. */
-export function virginLoads(reduced: Reduced): LoadReduced[] {
-  const { preconsolidation, curve } = reduced;
-  if (!preconsolidation.ok || !curve.ok) return [];
-  const stresses = new Map(curve.value.points.map(({ row, stress }) => [row, stress]));
-  return reduced.loads.filter(
-    ({ firstLoading, record }) => firstLoading && (stresses.get(record.row) ?? 0) > preconsolidation.value.stress,
+/** The virgin loads of the test; none where there is no preconsolidation stress. */
+export function virginLoads(record: TestRecord, { preconsolidation, loads }: Reduced): LoadReduced[] {
+  if (!preconsolidation.ok) return [];
+  const steps = loadSteps(
+    loads.map((load) => load.record.stress ?? null),
+    { before: record.numbers.seating_stress, preconsolidationStress: inKpa(record, preconsolidation.value.stress) },
   );
+  return loads.filter((_, index) => steps[index]?.kind === "virgin");
 }

@@ -6,6 +6,7 @@ import { FIELDS } from "../datasheet/fields";
 import { formatOf, type Measure, type System } from "../datasheet/measures";
 import { cellCalled, type NamedValues, type TestRecord } from "../datasheet/record";
 import type { ResultName } from "../datasheet/record-names";
+import { loadSteps } from "../reduction/curve/loads";
 import { METHOD_NAMES, type MethodName } from "../reduction/curve/preconsolidation";
 import { interpretationSpread } from "../reduction/uncertainty";
 
@@ -198,25 +199,23 @@ function spreadOf(cells: Cells): MethodSpread | undefined {
 
 function loadsOf(cells: Cells, record: TestRecord): LoadLine[] {
   const yieldStress = cells.shown("preconsolidation_stress")?.value;
-  const rows = Array.from({ length: cells.values.load_stress?.length ?? 0 }, (_, row) => row);
-  const seating = cells.shown("seating_stress")?.value ?? 0;
-  let before = seating;
-  let greatest = seating;
-  return rows.flatMap((row): LoadLine[] => {
-    const stress = cells.shown("load_stress", row);
+  const stresses = Array.from(
+    { length: cells.values.load_stress?.length ?? 0 },
+    (_, row) => cells.shown("load_stress", row)?.value ?? null,
+  );
+  const steps = loadSteps(stresses, {
+    before: cells.shown("seating_stress")?.value,
+    preconsolidationStress: yieldStress,
+  });
+  return stresses.flatMap((stress, row): LoadLine[] => {
     const number = cells.has("load_number") ? cells.shown("load_number", row)?.value : row + 1;
-    if (!stress || number === undefined || !record.loads.some((load) => load.number === number)) return [];
-    const from = before;
-    // A load of a reloading branch is none, nor one that begins on it.
-    const isVirgin = yieldStress !== undefined && stress.value > from && from >= Math.max(yieldStress, greatest);
-    before = stress.value;
-    greatest = Math.max(greatest, before);
+    if (stress === null || number === undefined || !record.loads.some((load) => load.number === number)) return [];
     return [
       {
         number,
         row,
         cells: Object.fromEntries(LOAD_COLUMNS.map((name) => [name, cells.shown(name, row)])) as LoadLine["cells"],
-        isVirgin,
+        isVirgin: steps[row]?.kind === "virgin",
         remark: [cells.text("load_remark", row)].find((remark) => remark !== "" && remark !== "ok"),
       },
     ];

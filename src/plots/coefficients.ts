@@ -1,4 +1,5 @@
 /** Coefficients of the loads of a test against stress: cv by both time methods, and C alpha. Loading and reloading only. */
+import { loadSteps, putsLoadOn, type LoadStep } from "../reduction/curve/loads";
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, wholeDecades } from "./axes";
 import { figures, markSeries, stressLabel, type StressMark } from "./compression";
@@ -7,26 +8,14 @@ import type { Cells } from "./time";
 
 export type TimeMethod = "log time" | "root time";
 
-/** A load that was put on: the stress before it and under it, and whether any load before was as great. */
-export interface LoadApplied {
-  readonly from: number;
-  readonly to: number;
-  /** (from + to) / 2 */
-  readonly mean: number;
-  readonly branch: "first" | "reload";
-}
-
-/** Row by row, in test order: undefined where the row has no stress or takes load off. `before` is the stress before the first row. */
-export function loadsApplied(stresses: Cells, before = 0): (LoadApplied | undefined)[] {
-  let from = before;
-  let greatest = before;
-  return stresses.map((to) => {
-    if (to === null || !(to > 0)) return undefined;
-    const load = { from, to, mean: (from + to) / 2, branch: to > greatest ? ("first" as const) : ("reload" as const) };
-    greatest = Math.max(greatest, to);
-    from = to;
-    return load.to > load.from ? load : undefined;
-  });
+/** The loads that were put on, row by row: undefined where the row has no stress, takes load off or leaves it as it was. */
+function loadsPutOn(
+  stresses: Cells,
+  { before, yieldStress }: Pick<CoefficientPlotOptions, "before" | "yieldStress">,
+): (LoadStep | undefined)[] {
+  return loadSteps(stresses, { before, preconsolidationStress: yieldStress }).map((step) =>
+    step && putsLoadOn(step) ? step : undefined,
+  );
 }
 
 export interface CoefficientPlotOptions {
@@ -39,29 +28,32 @@ export interface CoefficientPlotOptions {
 }
 
 type Point = readonly [stress: number, value: number];
-type At = (load: LoadApplied) => number;
+type At = (load: LoadStep) => number;
 
-/** First loading from the preconsolidation stress on is virgin; without that stress only reloading is told apart. */
-const isVirgin = (load: LoadApplied, at: At, yieldStress: number | undefined): boolean =>
-  load.branch === "first" && (yieldStress === undefined || at(load) >= yieldStress);
+/** (from + to) / 2 */
+const mean: At = ({ from, to }) => (from + to) / 2;
 
-/** The values of the loads that were put on, in symbols of one shape: virgin filled, recompression open. */
+/**
+ * The values of the loads that were put on, in symbols of one shape: virgin loads filled, the others open. Without a
+ * preconsolidation stress only reloading is told apart.
+ */
 function symbols(
   name: string,
   shape: PlotSeries["shape"],
-  loads: readonly (LoadApplied | undefined)[],
+  loads: readonly (LoadStep | undefined)[],
   values: Cells,
   at: At,
   yieldStress: number | undefined,
 ): PlotSeries[] {
-  const points = (virgin: boolean): Point[] =>
+  const [kind, virgin, other] =
+    yieldStress === undefined
+      ? (["first loading", "first loading", "reloading"] as const)
+      : (["virgin", "virgin", "not virgin"] as const);
+  const points = (filled: boolean): Point[] =>
     loads.flatMap((load, row): Point[] => {
       const value = values[row];
-      return load && value != null && value > 0 && isVirgin(load, at, yieldStress) === virgin
-        ? [[at(load), value]]
-        : [];
+      return load && value != null && value > 0 && (load.kind === kind) === filled ? [[at(load), value]] : [];
     });
-  const [virgin, other] = yieldStress === undefined ? ["first loading", "reloading"] : ["virgin", "recompression"];
   return [
     { label: `${name}, ${virgin}`, style: "points" as const, symbol: "filled" as const, shape, points: points(true) },
     { label: `${name}, ${other}`, style: "points" as const, symbol: "open" as const, shape, points: points(false) },
@@ -69,7 +61,7 @@ function symbols(
 }
 
 /** Values joined from load to load, afresh after unloading: a load without a value is passed over. */
-function joined(label: string, loads: readonly (LoadApplied | undefined)[], values: Cells, at: At): PlotSeries[] {
+function joined(label: string, loads: readonly (LoadStep | undefined)[], values: Cells, at: At): PlotSeries[] {
   const runs: Point[][] = [[]];
   loads.forEach((load, row) => {
     const value = values[row];
@@ -80,7 +72,7 @@ function joined(label: string, loads: readonly (LoadApplied | undefined)[], valu
 }
 
 /** The loads put on that have no value: "No cv by log time under 50, 100 kPa." */
-function lacking(name: string, loads: readonly (LoadApplied | undefined)[], values: Cells, unit: string): string[] {
+function lacking(name: string, loads: readonly (LoadStep | undefined)[], values: Cells, unit: string): string[] {
   const under = loads.flatMap((load, row) => (load && !((values[row] ?? 0) > 0) ? [figures(load.to)] : []));
   return under.length ? [`No ${name} under ${under.join(", ")} ${unit}.`] : [];
 }
@@ -91,7 +83,7 @@ const yieldMarks = (stress: number | undefined): StressMark[] =>
 const sorts = (yieldStress: number | undefined): string =>
   yieldStress === undefined
     ? "Filled: first loading; open: reloading."
-    : "Filled: virgin compression, from the preconsolidation stress on; open: recompression.";
+    : "Filled: virgin loads, which begin at the greatest stress so far and not below the preconsolidation stress; open: other loads.";
 
 const NO_LOADS =
   "no load that was put on has a value: choose the stresses of all loads, in test order, and the values beside them";
@@ -115,8 +107,7 @@ export function cvPlot(
   options: CvPlotOptions = {},
 ): Outcome<PlotSpec> {
   const { stressUnit = "kPa", cvUnit = "m2/yr", before, yieldStress, chosen } = options;
-  const loads = loadsApplied(stresses, before);
-  const mean: At = (load) => load.mean;
+  const loads = loadsPutOn(stresses, { before, yieldStress });
   const drawn = [
     ...symbols("log time", "circle", loads, cvLogTime, mean, yieldStress),
     ...symbols("root time", "triangle", loads, cvRootTime, mean, yieldStress),
@@ -166,7 +157,7 @@ export interface CAlphaPlotOptions extends CoefficientPlotOptions {
 /** C alpha from zero against the stress of the load. Stresses as for `cvPlot`. Refuses where no load that was put on has one. */
 export function cAlphaPlot(stresses: Cells, cAlphas: Cells, options: CAlphaPlotOptions = {}): Outcome<PlotSpec> {
   const { stressUnit = "kPa", before, yieldStress, stressScale = "linear", basis = "strain" } = options;
-  const loads = loadsApplied(stresses, before);
+  const loads = loadsPutOn(stresses, { before, yieldStress });
   const under: At = (load) => load.to;
   const drawn = symbols("C alpha", "circle", loads, cAlphas, under, yieldStress);
   if (drawn.length === 0) return badInput(NO_LOADS);

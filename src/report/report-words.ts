@@ -110,7 +110,7 @@ export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block
       ? `cv by root time is carried on for ${byRoot.length === loads.length ? "every load" : `loads ${byRoot.map(({ number }) => number).join(", ")}`}.`
       : "cv by log time is carried on for every load.",
     `Preconsolidation stress: Casagrande's construction on the curve of e against log stress, with the virgin line drawn at a declared slope (${DRAWING_SLOPE}, rise over run on the paper), since greatest curvature depends on the scale of the drawing. The range that these points allow is what they leave open for the knee of the curve; it leaves out the choice of method, whose spread stands apart under Interpretation.`,
-    "Cc is the slope of the virgin line, Cr that of reload branches (of initial loading where there is no loop), Cs that of unloading; the stresses of each stand beside it. Per log cycle, by void ratio.",
+    "Cc is the slope of the virgin line, Cr that of reload loops between their ends (of the final unloading where there is no loop, of initial loading where there is neither), Cs that of unloading; the stresses of each stand beside it. Per log cycle, by void ratio.",
     ...(cells.text("specific_gravity_basis") === "measured"
       ? []
       : ["ASSUMED: the specific gravity of solids, or it is not said that it was measured."]),

@@ -11,6 +11,7 @@ import type { NamedValues } from "../datasheet/record";
 import { loadSuffix, MOST_LOADS } from "../datasheet/load-table";
 import { rulesOf } from "../datasheet/versions";
 import { cAlphaPlot, cvPlot, type TimeMethod } from "../plots/coefficients";
+import { SAME_LOAD } from "../reduction/curve/loads";
 import { compressionPlot } from "../plots/compression";
 import { logTimePlot, rootTimePlot, type Cells } from "../plots/time";
 import type { PlotAxis, PlotSpec } from "../plots/spec";
@@ -217,7 +218,7 @@ interface CoefficientSource {
   readonly at: "mean" | "end";
 }
 
-/** Columns of coefficients against stress: virgin and recompression told apart, unloading left out. */
+/** Columns of coefficients against stress: virgin loads told from others as `loadSteps` tells them; unloading and wetting left out. */
 function coefficientBlock(
   { stresses, sets, joined, before, yieldStress, at }: CoefficientSource,
   spec: PlotSpec,
@@ -226,6 +227,7 @@ function coefficientBlock(
   const { rows } = stresses;
   const each = (cell: (index: number, where: Where) => string) => (where: Where) =>
     Array.from({ length: rows }, (_, index) => cell(index, where));
+  const above = (stress: string, other: string): string => `${stress}>${other}*${1 + SAME_LOAD}`;
   const orZero = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},0)`;
   const start = before ? orZero(before) : "0";
   const helpers: BlockColumn[] = [
@@ -254,21 +256,19 @@ function coefficientBlock(
       cells: each((i, where) => {
         const here = stresses.cell(i);
         const value = at === "mean" ? `(${where.cell("from", i)}+${here})/2` : here;
-        return `=IF(ISNUMBER(${here}),IF(${here}>${where.cell("from", i)},${value},${frame.x.domain[0]}),${frame.x.domain[0]})`;
+        return `=IF(ISNUMBER(${here}),IF(${above(here, where.cell("from", i))},${value},${frame.x.domain[0]}),${frame.x.domain[0]})`;
       }),
     },
     {
       name: "virgin",
-      heading: "1 virgin, 0 not, -1 unloading",
+      heading: "1 virgin, 0 not, -1 unloading or wetting",
       rows,
       cells: each((i, where) => {
-        const here = stresses.cell(i);
-        const beyond = yieldStress
-          ? `IF(ISNUMBER(${yieldStress}),IF(${where.cell("x", i)}>=${yieldStress},1,0),1)`
-          : "1";
+        const [here, from] = [stresses.cell(i), where.cell("from", i)];
+        const beyond = yieldStress ? `IF(ISNUMBER(${yieldStress}),IF(${above(yieldStress, from)},0,1),1)` : "1";
         return (
-          `=IF(ISNUMBER(${here}),IF(${here}>${where.cell("from", i)},` +
-          `IF(${here}>${where.cell("greatest", i)},${beyond},0),-1),-1)`
+          `=IF(ISNUMBER(${here}),IF(${above(here, from)},` +
+          `IF(${above(where.cell("greatest", i), from)},0,${beyond}),-1),-1)`
         );
       }),
     },
@@ -294,7 +294,7 @@ function coefficientBlock(
     });
     series.push({ name: joined.name, style: "thin", x: "x", y: "joined" });
   }
-  const kinds = yieldStress ? (["virgin", "recompression"] as const) : (["first loading", "reloading"] as const);
+  const kinds = yieldStress ? (["virgin", "not virgin"] as const) : (["first loading", "reloading"] as const);
   for (const { name, shape, values } of sets)
     kinds.forEach((kind, index) => {
       const column = `${name}, ${kind}`;

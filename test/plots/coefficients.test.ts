@@ -1,4 +1,4 @@
-import { cAlphaPlot, cvPlot, loadsApplied } from "../../src/plots/coefficients";
+import { cAlphaPlot, cvPlot } from "../../src/plots/coefficients";
 import type { PlotSpec } from "../../src/plots/spec";
 import type { Outcome } from "../../src/reduction/outcome";
 
@@ -12,24 +12,6 @@ const valueOf = (outcome: Outcome<PlotSpec>): PlotSpec => {
   return outcome.value;
 };
 const pointsOf = (spec: PlotSpec, label: string) => spec.series.find((series) => series.label === label)?.points;
-
-test("loads that were put on, each from the stress before it; those taken off and blank rows are none", () => {
-  const loads = loadsApplied(stresses, 5);
-  expect(loads.map((load) => load?.mean)).toEqual([15, 37.5, 75, undefined, 150, undefined, 125, 300, undefined]);
-  expect(loads.map((load) => load?.branch)).toEqual(
-    ["first", "first", "first", undefined, "first", undefined, "reload", "first", undefined], // prettier-ignore
-  );
-});
-
-test("going back to the greatest stress is reloading, beyond it first loading", () => {
-  expect(loadsApplied([100, 25, 100, 101]).map((load) => load?.branch)).toEqual([
-    "first",
-    undefined,
-    "reload",
-    "first",
-  ]);
-  expect(loadsApplied([50, 50])[1]).toBeUndefined();
-});
 
 describe("cv against mean stress", () => {
   const spec = valueOf(cvPlot(stresses, logTime, rootTime, { before: 5, chosen: "log time" }));
@@ -89,13 +71,13 @@ describe("cv against mean stress", () => {
     ]);
   });
 
-  test("with the preconsolidation stress loads below it are recompression, and it is marked", () => {
+  test("with the preconsolidation stress loads that begin below it are not virgin, and it is marked", () => {
     const marked = valueOf(cvPlot(stresses, logTime, rootTime, { before: 5, yieldStress: 80 }));
     expect(pointsOf(marked, "log time, virgin")).toEqual([
       [150, 1.5],
       [300, 1.2],
     ]);
-    expect(pointsOf(marked, "log time, recompression")?.map(([stress]) => stress)).toEqual([15, 37.5, 75, 125]);
+    expect(pointsOf(marked, "log time, not virgin")?.map(([stress]) => stress)).toEqual([15, 37.5, 75, 125]);
     expect(marked.series.find(({ style }) => style === "guide")).toMatchObject({
       letters: "σ′p 80 kPa",
       points: [
@@ -122,11 +104,10 @@ describe("C alpha against stress", () => {
 
   test("stands at the stress of its load, on even axes from zero", () => {
     expect(pointsOf(spec, "C alpha, virgin")).toEqual([
-      [100, 0.004],
       [200, 0.01],
       [400, 0.012],
     ]);
-    expect(pointsOf(spec, "C alpha, recompression")?.map(([stress]) => stress)).toEqual([25, 50, 200]);
+    expect(pointsOf(spec, "C alpha, not virgin")?.map(([stress]) => stress)).toEqual([25, 50, 100, 200]);
     expect(spec.x).toMatchObject({ scale: "linear", domain: [0, 416] });
     expect(spec.y.scale).toBe("linear");
     expect(spec.y.domain[0]).toBe(0);
