@@ -104,3 +104,22 @@ export function setRule(sheet: Sheet, box: Box, change: Partial<Rule>): void {
 export function clearRules(sheet: Sheet, box: Box): void {
   sheet.rules = sheet.rules.flatMap((one) => without(one.box, box).map((rest) => ({ ...one, box: rest })));
 }
+
+/** Whether a rule of numbers or dates lets an entry in, as Excel compares it (dates by their day numbers). */
+export function admits(rule: Options, entry: number): boolean {
+  const options = (rule.decimal ?? rule.wholeNumber ?? rule.date) as Options | undefined;
+  if (!options) throw new Error(`no rule of numbers or dates: ${JSON.stringify(rule)}`);
+  const bound = (value: unknown): number => (typeof value === "string" && rule.date ? dayOf(value) : Number(value));
+  const [low, high] = [bound(options.formula1), bound(options.formula2)];
+  const answers: Readonly<Record<string, boolean>> = {
+    Between: entry >= low && entry <= high,
+    NotBetween: entry < low || entry > high,
+    EqualTo: entry === low,
+    NotEqualTo: entry !== low,
+    GreaterThan: entry > low,
+    LessThan: entry < low,
+    GreaterThanOrEqualTo: entry >= low,
+    LessThanOrEqualTo: entry <= low,
+  };
+  return answers[String(options.operator)];
+}

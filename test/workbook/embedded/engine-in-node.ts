@@ -1,15 +1,16 @@
 /**
  * Lets the engine of the embedded sheet run in Node 20: to be imported before it. It was written for Node 22
- * (Object.groupBy) and reads .xlsx with the browser's XML parser. Its timings are kept off the console.
+ * (Object.groupBy) and reads .xlsx with the browser's XML parser, which a test in jsdom has already. Its timings are kept off the console.
  */
-import { JSDOM } from "jsdom";
-
 (Object as any).groupBy ??= (items: Iterable<unknown>, keyOf: (item: unknown) => string) => {
   const groups: Record<string, unknown[]> = {};
   for (const item of items) (groups[keyOf(item)] ??= []).push(item);
   return groups;
 };
 
-const { DOMParser, XMLSerializer } = new JSDOM("").window;
-Object.assign(globalThis, { DOMParser, XMLSerializer });
+if (typeof DOMParser === "undefined") {
+  const { JSDOM } = jest.requireActual<typeof import("jsdom")>("jsdom");
+  const { DOMParser, XMLSerializer } = new JSDOM("").window;
+  Object.assign(globalThis, { DOMParser, XMLSerializer });
+}
 jest.spyOn(console, "debug").mockImplementation(() => undefined);

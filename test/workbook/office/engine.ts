@@ -1,0 +1,43 @@
+/** What the formulas of a sheet show in the strict stand-in for Excel: what the same sheet shows in the embedded engine. */
+import "../embedded/engine-in-node";
+import { copyOf } from "../../excel/book/book";
+import type { Evaluator } from "../../excel/book/evaluation";
+import { EmbeddedPort, newWorkbook } from "../../../src/workbook/embedded";
+import type { CellValue } from "../../../src/workbook/port";
+import { registerRealFunctions } from "../embedded/real-functions";
+
+// jsdom has none.
+globalThis.structuredClone ??= copyOf;
+
+let registered: Promise<void> | undefined;
+
+/** A workbook in the engine, with the project's own functions. */
+export async function emptyEngine(): Promise<EmbeddedPort> {
+  await (registered ??= registerRealFunctions({ blankAs: null }));
+  return new EmbeddedPort(newWorkbook());
+}
+
+/** The engine's errors, as Excel spells them. */
+const ERRORS: Readonly<Record<string, string>> = {
+  "#ERROR": "#VALUE!",
+  "#REF": "#REF!",
+  "#BAD_EXPR": "#NAME?",
+  "#CYCLE": "#REF!",
+};
+
+export const shownBy =
+  (engine: EmbeddedPort): Evaluator =>
+  (_, { sheet, row, col }) => {
+    const { getters } = engine.workbook.model;
+    const sheetId = getters.getSheetIdByName(sheet);
+    if (!sheetId) return undefined;
+    const value = (at: { row: number; col: number }): CellValue => {
+      const shown = (getters.getEvaluatedCell({ sheetId, ...at }).value ?? "") as CellValue;
+      return ERRORS[String(shown)] ?? shown;
+    };
+    const zone = getters.getSpreadZone({ sheetId, row, col });
+    if (!zone || (zone.top === zone.bottom && zone.left === zone.right)) return value({ row, col });
+    return Array.from({ length: zone.bottom - zone.top + 1 }, (_line, r) =>
+      Array.from({ length: zone.right - zone.left + 1 }, (_cell, c) => value({ row: row + r, col: col + c })),
+    );
+  };
