@@ -72,7 +72,14 @@ export async function insertFile(context: Excel.RequestContext, file: Uint8Array
     });
     remarks.push(NOTES_LEFT_OUT);
   }
-  const sheets = ids.map((id) => context.workbook.worksheets.getItem(id).load("name"));
-  await context.sync();
-  return { sheets: sheets.map(({ name }) => name), remarks };
+  try {
+    const sheets = ids.map((id) => context.workbook.worksheets.getItem(id).load("name"));
+    await context.sync();
+    return { sheets: sheets.map(({ name }) => name), remarks };
+  } catch (error) {
+    // Sheets whose names cannot be told are taken out again: a second try would bring them twice.
+    for (const id of ids) context.workbook.worksheets.getItem(id).delete();
+    await context.sync();
+    throw error;
+  }
 }
