@@ -88,9 +88,28 @@ export async function unprotected<T>(
   try {
     return await change();
   } finally {
+    await putBack(context, protection, options);
+  }
+}
+
+/** Puts a protection back; where Excel refuses it twice, that is said before anything else. */
+async function putBack(
+  context: Excel.RequestContext,
+  protection: Excel.WorksheetProtection,
+  options: Excel.WorksheetProtectionOptions,
+): Promise<void> {
+  const put = async (): Promise<void> => {
     protection.protect(options);
     await context.sync();
-  }
+  };
+  await put()
+    .catch(put)
+    .catch((cause: unknown) => {
+      throw new WorkbookError(
+        "The sheet's protection was lifted, and Excel does not put it back: protect the sheet again (Review, Protect Sheet).",
+        { cause },
+      );
+    });
 }
 
 async function lift(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<void> {
