@@ -4,6 +4,7 @@ import { keyOf, sheetById, type Book, type Chart, type NameOf, type Rule, type S
 import { valuesOf, writeEntries } from "./book/cells";
 import { lookOf, setLook } from "./book/looks";
 import { checkName, formulaOf, refersTo } from "./book/names";
+import { allOptions } from "./book/protection";
 import { ruleAt } from "./book/rules";
 
 export interface SeenCell {
@@ -119,7 +120,7 @@ export class SheetHandle {
   }
 
   protect(options: Readonly<Record<string, unknown>> = {}, password?: string): this {
-    this.sheet.protection = { on: true, options, ...(password !== undefined && { password }) };
+    this.sheet.protection = { on: true, options: allOptions(options), ...(password !== undefined && { password }) };
     return this;
   }
 

@@ -3,6 +3,7 @@ import { boxOf, COLS, onGrid, ROWS } from "../book/address";
 import { same, sheetById, type Sheet, type Visibility } from "../book/book";
 import { usedBox } from "../book/cells";
 import { addSheet, checkSheetName, removeSheet, structureMustBeOpen } from "../book/sheets";
+import { allOptions } from "../book/protection";
 import { accessDenied, invalidArgument, notFound, Refusal } from "../refusal";
 import { Being, Collection, type Host } from "./being";
 import { ChartCollection } from "./charts";
@@ -266,22 +267,6 @@ class PageBreak extends Being {
   }
 }
 
-const OPTIONS = [
-  "allowAutoFilter",
-  "allowDeleteColumns",
-  "allowDeleteRows",
-  "allowEditObjects",
-  "allowEditScenarios",
-  "allowFormatCells",
-  "allowFormatColumns",
-  "allowFormatRows",
-  "allowInsertColumns",
-  "allowInsertHyperlinks",
-  "allowInsertRows",
-  "allowPivotTables",
-  "allowSort",
-];
-
 class WorksheetProtection extends Being {
   readonly className = "WorksheetProtection";
   constructor(
@@ -297,8 +282,7 @@ class WorksheetProtection extends Being {
     return this.sheet.protection.password !== undefined;
   }
   get options(): Readonly<Record<string, unknown>> {
-    const all = Object.fromEntries(OPTIONS.map((option) => [option, false]));
-    return { ...all, selectionMode: "Normal", ...this.sheet.protection.options };
+    return allOptions(this.sheet.protection.options);
   }
   get savedOptions(): Readonly<Record<string, unknown>> {
     return this.options;
@@ -306,7 +290,7 @@ class WorksheetProtection extends Being {
   protect(options: Record<string, unknown> | null, password: string | null): void {
     if (this.sheet.protection.on)
       throw new Refusal("InvalidOperation", `The sheet "${this.sheet.name}" is protected already.`);
-    this.sheet.protection = { on: true, options: { ...options }, ...(password && { password }) };
+    this.sheet.protection = { on: true, options: allOptions(options ?? {}), ...(password && { password }) };
   }
   unprotect(password: string | null): void {
     const { on, password: wanted } = this.sheet.protection;
