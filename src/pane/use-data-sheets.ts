@@ -1,5 +1,5 @@
 /** The data sheets of the workbook and what the chosen one holds, followed as cells change. */
-import { useCallback, useEffect, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import { FILE_SHEET_PREFIX, LAYOUT_NAMES, layoutFrom } from "../datasheet/logger/file-sheet";
 import { DATA_SHEET_NAME, TARGET_NAMES, targetOf, type Target } from "../datasheet/logger/target";
 import type { SheetValues, WorkbookPort } from "../workbook/port";
@@ -44,7 +44,8 @@ export function useDataSheets(
   port: WorkbookPort,
   still: boolean,
 ): DataSheets & { choose: (sheet: string) => void; again: () => void } {
-  const [wanted, setWanted] = useState<string>();
+  // The first sheet that was found stays chosen, whichever sheet is shown later. It is no state: it asks for no other reading.
+  const wanted = useRef<string>();
   const [asked, setAsked] = useState(0);
   const [sheets, setSheets] = useState<DataSheets>({ remembered: [] });
 
@@ -52,15 +53,22 @@ export function useDataSheets(
     if (still) return;
     return follow(port, {
       pause: PAUSE,
-      read: () => look(port, wanted),
+      read: () => look(port, wanted.current),
       found: (next) => {
+        wanted.current ??= next.chosen;
         setSheets(next);
-        // The first sheet that was found stays chosen, whichever sheet is shown later.
-        if (wanted === undefined && next.chosen !== undefined) setWanted(next.chosen);
       },
       failed: (error) => setSheets((before) => ({ ...before, error })),
     });
-  }, [port, wanted, asked, still]);
+  }, [port, asked, still]);
 
-  return { ...sheets, choose: setWanted, again: useCallback(() => setAsked((count) => count + 1), []) };
+  const again = useCallback(() => setAsked((count) => count + 1), []);
+  const choose = useCallback(
+    (sheet: string) => {
+      wanted.current = sheet;
+      again();
+    },
+    [again],
+  );
+  return { ...sheets, choose, again };
 }

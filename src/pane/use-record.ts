@@ -1,5 +1,5 @@
 /** The data sheets of the workbook and the record of the chosen one, read again a moment after the last change. */
-import { useCallback, useEffect, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import { readRecord, RECORD_NAMES, type NamedValues, type TestRecord } from "../datasheet/record";
 import { DATA_SHEET_NAME } from "../datasheet/logger/target";
 import type { WorkbookPort } from "../workbook/port";
@@ -34,7 +34,8 @@ export interface FollowedRecord extends RecordOfSheet {
 
 /** `still` keeps the picture as it is, while the pane itself writes. */
 export function useRecord(port: WorkbookPort, still = false): FollowedRecord {
-  const [wanted, setWanted] = useState<string>();
+  // The first sheet that was found stays chosen, whichever sheet is shown later. It is no state: it asks for no other reading.
+  const wanted = useRef<string>();
   const [asked, setAsked] = useState(0);
   const [found, setFound] = useState<RecordOfSheet>({});
 
@@ -42,15 +43,22 @@ export function useRecord(port: WorkbookPort, still = false): FollowedRecord {
     if (still) return;
     return follow(port, {
       pause: PAUSE,
-      read: () => read(port, wanted),
+      read: () => read(port, wanted.current),
       found: (next) => {
+        wanted.current ??= next.sheet;
         setFound(next);
-        // The first sheet that was found stays chosen, whichever sheet is shown later.
-        if (wanted === undefined && next.sheet !== undefined) setWanted(next.sheet);
       },
       failed: (error) => setFound((before) => ({ ...before, error })),
     });
-  }, [port, wanted, asked, still]);
+  }, [port, asked, still]);
 
-  return { ...found, choose: setWanted, again: useCallback(() => setAsked((count) => count + 1), []) };
+  const again = useCallback(() => setAsked((count) => count + 1), []);
+  const choose = useCallback(
+    (sheet: string) => {
+      wanted.current = sheet;
+      again();
+    },
+    [again],
+  );
+  return { ...found, choose, again };
 }
