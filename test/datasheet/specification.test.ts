@@ -129,6 +129,20 @@ describe.each(plans)("%s", (_, plan) => {
       }
   });
 
+  test("no cell has two rules of what may be typed into it", () => {
+    const ruled = new Set<string>();
+    const rule = (row: number, col: number): void => {
+      const place = cellAddress(row, col);
+      if (ruled.has(place)) throw new Error(`${place} has two rules`);
+      ruled.add(place);
+    };
+    for (const { row, col, choices } of plan.cells) if (choices) rule(row, col);
+    for (const { box } of plan.entries ?? [])
+      for (let row = box.row; row < box.row + box.rows; row++)
+        for (let col = box.col; col < box.col + box.cols; col++) rule(row, col);
+    expect(ruled.size).toBeGreaterThan(200);
+  });
+
   test("merged cells do not overlap, and hold one cell each", () => {
     const cells = at(plan);
     const taken = new Set<string>();
