@@ -206,11 +206,22 @@ const ofInSitu =
 
 const construction = (text: string) => (): Line => ({ text });
 
+/** Ring and dry soil, without the salt that is taken out. */
+const dryWithRing = (cell: Sheet["cell"]): Cell => less(cell("ring_and_dry"), cell("salt_mass") ?? 0);
+const withoutSalt = (cell: Sheet["cell"]): string =>
+  cell("salt_mass") === undefined ? "" : ", the salt of the pore water taken out";
+
 /** The numbers of the results. A test holds that none that the sheet shows is without one. */
 const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
-  dry_mass: ({ cell, line }) => line("dry_mass", [cell("ring_and_dry"), cell("ring_mass")]),
+  dry_mass: ({ cell, line }) => line("dry_mass", [dryWithRing(cell), cell("ring_mass")], withoutSalt(cell)),
   solids_height: ({ cell, line }) =>
-    line("solids_height", [cell("dry_mass"), cell("specific_gravity"), cell("diameter"), 1]),
+    line("solids_height", [cell("dry_mass"), cell("specific_gravity"), cell("diameter"), cell("water_density") ?? 1]),
+  water_density: construction("the density of water at the temperature, by Kell (1975)"),
+  salt_mass: construction("pore water = (wet after - dry) / (1 - s); salt = pore water less (wet after - dry)"),
+  water_content_initial_weighed: ({ cell, line }) =>
+    line("water_content", [cell("ring_and_wet_before"), cell("ring_and_dry"), cell("ring_mass")]),
+  water_content_final_weighed: ({ cell, line }) =>
+    line("water_content", [cell("ring_and_wet_after"), cell("ring_and_dry"), cell("ring_mass")]),
   water_content_trimmings: ({ values, line }) => {
     const tins = (values.tin_water_content ?? []).flatMap(([w]) => (typeof w === "number" ? [w] : []));
     if (tins.length === 1) return { text: "w of the one tin", result: tins[0] };
@@ -223,9 +234,9 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
   dry_mass_difference: ({ cell, line }) =>
     line("difference_of_masses", [cell("dry_mass_trimmings"), cell("dry_mass")], ", shown to 0.1 %"),
   water_content_initial: ({ cell, line }) =>
-    line("water_content", [cell("ring_and_wet_before"), cell("ring_and_dry"), cell("ring_mass")]),
+    line("water_content", [cell("ring_and_wet_before"), dryWithRing(cell), cell("ring_mass")], withoutSalt(cell)),
   water_content_final: ({ cell, line }) =>
-    line("water_content", [cell("ring_and_wet_after"), cell("ring_and_dry"), cell("ring_mass")]),
+    line("water_content", [cell("ring_and_wet_after"), dryWithRing(cell), cell("ring_mass")], withoutSalt(cell)),
   density_initial: density((sheet) => wet(sheet, "before")),
   dry_density_initial: density(({ cell }) => cell("dry_mass")),
   void_ratio_initial: ({ cell, line }) => line("void_ratio", [cell("initial_height"), cell("solids_height")]),

@@ -4,7 +4,7 @@
  */
 import { cellCalled, type LoadRecord, type NumberName, type TestRecord } from "../datasheet/record";
 import { dialSense, loadColumn, loadCurve } from "../datasheet/load-curve";
-import { methodOfLoad, picksOfLoad } from "../datasheet/picks";
+import { methodOfLoad, picksOfLoad, procedureOfLoad } from "../datasheet/picks";
 import { rulesOf } from "../datasheet/versions";
 import { branches, type Branches } from "../reduction/curve/branches";
 import { loadSteps } from "../reduction/curve/loads";
@@ -23,6 +23,7 @@ import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { apparatusDeflection, deformations, strain } from "../reduction/loading";
 import { badInput, given, notApplicable, then, type Outcome } from "../reduction/outcome";
 import { reduceSpecimen, solidsHeight, voidRatio, waterContent, type Specimen } from "../reduction/specimen";
+import { saltCorrection, waterDensity, WATER_DENSITY } from "../reduction/water";
 import { convert } from "../reduction/units";
 
 export interface LoadReduced {
@@ -108,9 +109,18 @@ function lazy<T>(compute: () => T): () => T {
 }
 
 function reduceRecord(record: TestRecord): Reduced {
-  const dryMass = then(inputs(record, "ring_and_dry", "ring_mass"), (n) => given(n.ring_and_dry - n.ring_mass));
+  const { test_temperature: temperature, pore_salt: saltContent, ring_and_wet_after: wetAfter } = record.numbers;
+  const dryMass = then(inputs(record, "ring_and_dry", "ring_mass"), (n) => {
+    const weighed = n.ring_and_dry - n.ring_mass;
+    return saltContent && wetAfter !== undefined
+      ? then(saltCorrection(wetAfter - n.ring_mass, weighed, saltContent), ({ solids }) => given(solids))
+      : given(weighed);
+  });
+  const water = temperature === undefined ? given(WATER_DENSITY) : waterDensity(temperature);
   const Hs = then(dryMass, (Md) =>
-    then(inputs(record, "specific_gravity", "diameter"), (n) => solidsHeight(Md, n.specific_gravity, n.diameter)),
+    then(inputs(record, "specific_gravity", "diameter"), (n) =>
+      then(water, (rho) => solidsHeight(Md, n.specific_gravity, n.diameter, rho)),
+    ),
   );
   const loads = lazy(() => reduceLoads(record, Hs));
   const finalHeight = lazy(() => finalHeightOf(record, loads()));
@@ -133,6 +143,8 @@ function reduceRecord(record: TestRecord): Reduced {
             ringAndDry: n.ring_and_dry,
             Gs: n.specific_gravity,
             finalHeight: height.ok ? height.value : undefined,
+            temperature,
+            saltContent: saltContent || undefined,
           },
           record.words.length_unit,
         );
@@ -243,9 +255,11 @@ function reduceLoad(
   const end = endOf(load, called);
   const toDeformation = (reading: number) =>
     then(inputs(record, "zero_reading", "dial_factor"), (n) =>
-      then(deformations([reading], n.zero_reading, senseOf(record) * n.dial_factor), ([value]) =>
-        value === null ? badInput(`${called} ends with a reading of zero, which counts as blank`) : given(value),
-      ),
+      rulesOf(record).zerosCount
+        ? given((reading - n.zero_reading) * senseOf(record) * n.dial_factor)
+        : then(deformations([reading], n.zero_reading, senseOf(record) * n.dial_factor), ([value]) =>
+            value === null ? badInput(`${called} ends with a reading of zero, which counts as blank`) : given(value),
+          ),
     );
   // The apparatus yields no further while the load stands.
   const deflection = step.deflection ?? deflectionOf(record, load, unloading, called);
@@ -257,7 +271,12 @@ function reduceLoad(
   const toVoidRatio = (height: Outcome<number>) => then(height, (H) => then(Hs, (solids) => voidRatio(H, solids)));
   const height = toHeight(corrected);
   const { times, readings } = loadCurve(load);
-  const increment = reduceIncrement(times, readings, picksOfLoad(record.picks, load.number));
+  const increment = reduceIncrement(
+    times,
+    readings,
+    picksOfLoad(record.picks, load.number),
+    procedureOfLoad(record, load.number),
+  );
   const chosen: Outcome<{ readonly d100: number }> =
     methodOfLoad(record, load.number) === "root time" ? increment.rootTime : increment.logTime;
   const atD100 = then(chosen, ({ d100 }) => toVoidRatio(toHeight(correct(toDeformation(d100)))));

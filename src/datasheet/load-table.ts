@@ -33,8 +33,7 @@ const spilled = (name: string, label: string, heading: Heading, measure: Measure
 });
 
 /** A reading as corrected cumulative deformation; compression is positive whichever way the dial runs. */
-const deformation = (reading: string) =>
-  `CLAY.DEFORMATION(${reading},{zero_reading},IF({dial_sense}="fall",-1,1)*{dial_factor})`;
+const deformation = (reading: string) => `(${reading}-{zero_reading})*IF({dial_sense}="fall",-1,1)*{dial_factor}`;
 
 const deflection = (branch: string) =>
   `CLAY.APPARATUS_DEFLECTION([load_stress],{apparatus_stress},{apparatus_${branch}})`;
@@ -225,6 +224,9 @@ const heightAt = (reading: string) => `{initial_height}-(${deformation(reading)}
 /** The construction chosen for every load. */
 const METHOD = 'IF({time_method}="root time","root time","log time")';
 
+/** The procedure chosen for every load. */
+const PROCEDURE = 'IF({time_procedure}="drawn","drawn","aided")';
+
 const COEFFICIENTS: readonly Column[] = [
   ...repeated("coefficients"),
   result(
@@ -354,12 +356,23 @@ const COEFFICIENTS: readonly Column[] = [
 const TIME_CURVES: readonly Column[] = [
   ...repeated("times"),
   result(
+    "load_procedure",
+    "Procedure of the load's constructions",
+    ["Made", ""],
+    "text",
+    when(
+      ["[load_stress]"],
+      `IF(IFERROR(COUNT({pick_load}),0)=0,${PROCEDURE},CLAY.LAST_PICK([load_number],"procedure",{pick_load},{pick_of},{pick_after},${PROCEDURE}))`,
+    ),
+    'aided or drawn: the last "procedure" of the load in the table of picks, otherwise the one chosen among the results.',
+  ),
+  result(
     "log_d0",
     "Log time: d0",
     ["log time", "d0"],
     "drawn",
     // Where the table of picks is blank, or was deleted, the readings alone decide.
-    '=IF(COUNT({readings_#})=0,"",CLAY.TIME_CURVE({times_#},{readings_#},IF(IFERROR(COUNT({pick_load}),0)=0,"",CLAY.LOAD_PICKS([load_number],{pick_load},{pick_of},{pick_after}))))',
+    '=IF(COUNT({readings_#})=0,"",CLAY.TIME_CURVE({times_#},{readings_#},IF(IFERROR(COUNT({pick_load}),0)=0,"",CLAY.LOAD_PICKS([load_number],{pick_load},{pick_of},{pick_after})),[load_procedure]))',
     "One formula spills the whole row: the log-of-time and root-time constructions on the load's readings, with the picks by hand of the load. Blank where a method does not apply.",
   ),
   spilled("log_d50", "Log time: d50", ["log time", "d50"], "drawn", "Half way between d0 and d100."),

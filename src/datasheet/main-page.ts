@@ -2,6 +2,7 @@
  * The first page: who and what, apparatus and units, masses and sizes, results. Sections stand one below the other,
  * each with up to three panels side by side.
  */
+import { PROCEDURES } from "../reduction/increment/procedure";
 import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
 import {
   CONDUCTIVITY_UNITS,
@@ -177,6 +178,8 @@ const APPARATUS = panels(
 );
 
 const DRY_MASS = ["{ring_mass}", "{ring_and_dry}"];
+/** Ring and dry soil without the salt that drying left there. */
+const DRY = '({ring_and_dry}-IF({salt_mass}="",0,{salt_mass}))';
 const SOLIDS = [...DRY_MASS, "{specific_gravity}", "{diameter}"];
 
 const MASSES = panels(
@@ -215,21 +218,75 @@ const MASSES = panels(
       "dry_mass",
       "Dry mass of soil",
       "mass",
-      when(DRY_MASS, "{ring_and_dry}-{ring_mass}"),
-      "Md = (ring + dry soil) - ring.",
+      when(DRY_MASS, `${DRY}-{ring_mass}`),
+      "Md = (ring + dry soil) - ring, less the salt of the pore water where its content is given.",
     ),
     result(
       "solids_height",
       "Height of solids",
       "length",
-      when(SOLIDS, "CLAY.SOLIDS_HEIGHT({dry_mass},{specific_gravity},{diameter},{length_unit})"),
-      "Hs = Md / (Gs rho_w A), A = pi D^2 / 4, rho_w = 1.000 g/cm3.",
+      when(
+        SOLIDS,
+        'CLAY.SOLIDS_HEIGHT({dry_mass},{specific_gravity},{diameter},{length_unit},IF({water_density}="",1,{water_density}))',
+      ),
+      "Hs = Md / (Gs rho_w A), A = pi D^2 / 4, rho_w = 1.000 g/cm3, or that of the temperature given.",
     ),
     input(
       "largest_particle",
       "Largest particle",
       "length",
       "Largest grain or inclusion found in the specimen after the test.",
+    ),
+  ],
+  [
+    input(
+      "test_temperature",
+      "Temperature of the water",
+      "temperature",
+      "Optional: of the water that the specific gravity is relative to, 20 as a rule. Left blank, water has 1.000 g/cm3.",
+    ),
+    result(
+      "water_density",
+      "  its density, g/cm3",
+      "small",
+      when(["{test_temperature}"], "CLAY.WATER_DENSITY({test_temperature})"),
+      "By Kell (1975), from the temperature.",
+    ),
+    input(
+      "pore_salt",
+      "Salt of the pore water",
+      "percent",
+      "Optional: mass of salt over mass of pore water at the end of the test, 3.5 % in sea water. Drying leaves the salt with the soil: it is taken out of the dry mass.",
+      { limits: { least: 0, most: 0.26 } },
+    ),
+  ],
+  [
+    result(
+      "salt_mass",
+      "Salt in the dry soil",
+      "mass",
+      when(
+        ["{pore_salt}", ...DRY_MASS, "{ring_and_wet_after}"],
+        'IF({pore_salt}=0,"",CLAY.SALT_CORRECTION({ring_and_wet_after},{ring_and_dry},{pore_salt},{ring_mass},"salt"))',
+      ),
+      "Pore water = (wet after - dry) / (1 - s), salt = pore water less (wet after - dry); IODP Proceedings 330, Table T9.",
+    ),
+    result(
+      "water_content_initial_weighed",
+      "w0 without correction for salt",
+      "percent",
+      when(
+        ["{salt_mass}", "{ring_and_wet_before}"],
+        "CLAY.WATER_CONTENT({ring_and_wet_before},{ring_and_dry},{ring_mass})",
+      ),
+      "As weighed: (wet mass before - dry mass) / dry mass, the salt in the dry mass.",
+    ),
+    result(
+      "water_content_final_weighed",
+      "wf without correction for salt",
+      "percent",
+      when(["{salt_mass}"], "CLAY.WATER_CONTENT({ring_and_wet_after},{ring_and_dry},{ring_mass})"),
+      "As weighed: (wet mass after - dry mass) / dry mass, the salt in the dry mass.",
     ),
   ],
 );
@@ -369,22 +426,26 @@ const INUNDATION: readonly Field[] = [
 const density = (mass: string, height: string) =>
   `CLAY.DENSITY(${mass},{diameter},${height},{length_unit},{density_unit})`;
 
+const SPECIMEN_CALL =
+  "CLAY.SPECIMEN({diameter},{initial_height},{ring_mass},{ring_and_wet_before},{ring_and_wet_after},{ring_and_dry},{specific_gravity},{final_height},{length_unit}";
+
+/** A saturation by its formula, or, where the pore water has salt, by the whole specimen. */
+const ofPoreWater = (formula: string, item: string): string =>
+  `IF({salt_mass}="",${formula},${SPECIMEN_CALL},"${item}",{test_temperature},{pore_salt}))`;
+
 const SPECIMEN_RESULTS: readonly Field[] = [
   result(
     "water_content_initial",
     "Water content, initial w0",
     "percent",
-    when(
-      [...DRY_MASS, "{ring_and_wet_before}"],
-      "CLAY.WATER_CONTENT({ring_and_wet_before},{ring_and_dry},{ring_mass})",
-    ),
+    when([...DRY_MASS, "{ring_and_wet_before}"], `CLAY.WATER_CONTENT({ring_and_wet_before},${DRY},{ring_mass})`),
     "w0 = (wet mass before - dry mass) / dry mass, of the specimen itself.",
   ),
   result(
     "water_content_final",
     "Water content, final wf",
     "percent",
-    when([...DRY_MASS, "{ring_and_wet_after}"], "CLAY.WATER_CONTENT({ring_and_wet_after},{ring_and_dry},{ring_mass})"),
+    when([...DRY_MASS, "{ring_and_wet_after}"], `CLAY.WATER_CONTENT({ring_and_wet_after},${DRY},{ring_mass})`),
     "wf = (wet mass after - dry mass) / dry mass.",
   ),
   result(
@@ -417,9 +478,9 @@ const SPECIMEN_RESULTS: readonly Field[] = [
     "percent",
     when(
       ["{water_content_initial}", "{void_ratio_initial}"],
-      "CLAY.SATURATION({water_content_initial},{specific_gravity},{void_ratio_initial})",
+      ofPoreWater("CLAY.SATURATION({water_content_initial},{specific_gravity},{void_ratio_initial})", "S0"),
     ),
-    "S0 = w0 Gs / e0.",
+    "S0 = w0 Gs / e0; where the pore water has salt, its greater density counts.",
   ),
   result(
     "final_height",
@@ -439,7 +500,11 @@ const SPECIMEN_RESULTS: readonly Field[] = [
     "void_ratio_final_by_water",
     "  by water, S = 100 %",
     "ratio",
-    when(["{water_content_final}", "{specific_gravity}"], "{water_content_final}*{specific_gravity}"),
+    when(
+      ["{water_content_final}", "{specific_gravity}"],
+      // Of pore water with salt Sf ef is the same product with the greater density.
+      'IF({salt_mass}="",{water_content_final}*{specific_gravity},IF({saturation_final}="","",{saturation_final}*{void_ratio_final}))',
+    ),
     "ef = wf Gs where the specimen ends saturated: the second route, for comparison.",
   ),
   result(
@@ -448,9 +513,9 @@ const SPECIMEN_RESULTS: readonly Field[] = [
     "percent",
     when(
       ["{water_content_final}", "{void_ratio_final}"],
-      "CLAY.SATURATION({water_content_final},{specific_gravity},{void_ratio_final})",
+      ofPoreWater("CLAY.SATURATION({water_content_final},{specific_gravity},{void_ratio_final})", "Sf"),
     ),
-    "Sf = wf Gs / ef.",
+    "Sf = wf Gs / ef; where the pore water has salt, its greater density counts.",
   ),
 ];
 
@@ -473,6 +538,13 @@ const CHOICES: readonly Field[] = [
     choices: ["log time", "root time"],
     value: "log time",
   }),
+  input(
+    "time_procedure",
+    "Constructions made",
+    "text",
+    "aided: theory helps to choose the readings and straightens a short tail. drawn: as a hand repeats them with a ruler, through raw readings. A load may have its own in the table of picks.",
+    { choices: PROCEDURES, value: PROCEDURES[0] },
+  ),
   input(
     "in_situ_stress",
     "In-situ effective stress",
@@ -690,7 +762,7 @@ export const REMARKS: readonly Field[] = [
     kind: "remark",
     formula: when(
       [...SOLIDS, "{initial_height}", "{ring_and_wet_before}", "{ring_and_wet_after}"],
-      'VLOOKUP("remark",CLAY.SPECIMEN({diameter},{initial_height},{ring_mass},{ring_and_wet_before},{ring_and_wet_after},{ring_and_dry},{specific_gravity},{final_height},{length_unit}),2,FALSE)',
+      `VLOOKUP("remark",${SPECIMEN_CALL},"",{test_temperature},{pore_salt}),2,FALSE)`,
     ),
     note: "What the masses and sizes say of themselves.",
     lines: 2,

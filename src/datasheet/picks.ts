@@ -5,11 +5,13 @@
 import {
   METHOD_PICK,
   PICK_NAMES,
+  PROCEDURE_PICK,
   standingRows,
   type Picks,
   type PickRow,
   type TimeMethod,
 } from "../reduction/increment/picks";
+import { PROCEDURES, type Procedure } from "../reduction/increment/procedure";
 import type { Column, Table } from "./field";
 
 /** A row of the table that holds anything at all, as a record gives it. */
@@ -41,10 +43,10 @@ const COLUMNS: readonly Column[] = [
     heading: ["Pick", "of"],
     measure: "text",
     kind: "input",
-    choices: [...PICK_NAMES, METHOD_PICK],
+    choices: [...PICK_NAMES, METHOD_PICK, PROCEDURE_PICK],
     note:
       "d0, d90, d100: readings. straight_from, straight_to: span of the straight part of the root-time plot, tail_from, tail_to: " +
-      "that of the tail of the log-time plot, in minutes; so are pair_at, the first time of the 4:1 pair, and tangent_from, tangent_to. cv by: the construction whose d100 and cv the load carries on.",
+      "that of the tail of the log-time plot, in minutes; so are pair_at, the first time of the 4:1 pair, and tangent_from, tangent_to. cv by: the construction whose d100 and cv the load carries on; procedure: how its constructions are made.",
   },
   {
     name: "pick_before",
@@ -60,7 +62,7 @@ const COLUMNS: readonly Column[] = [
     heading: ["New", "value"],
     measure: "pick",
     kind: "input",
-    note: 'The value picked; for "cv by": log time or root time. "automatic" goes back to what the constructions find. 0 counts as blank.',
+    note: 'The value picked; for "cv by": log time or root time; for procedure: aided or drawn. "automatic" goes back to what the constructions find. 0 counts as blank.',
   },
   {
     name: "pick_reason",
@@ -127,4 +129,15 @@ export function methodOfLoad(
     .toLowerCase() === "root time"
     ? "root time"
     : "log time";
+}
+
+/** How the constructions of a load are made: its last "procedure", otherwise the test's choice, otherwise aided. */
+export function procedureOfLoad(
+  { picks, words }: { readonly picks: readonly RecordedPick[]; readonly words: { readonly time_procedure?: string } },
+  load: number,
+): Procedure {
+  const chosen = String(standingRows(picks, load).get(PROCEDURE_PICK)?.after ?? words.time_procedure)
+    .trim()
+    .toLowerCase();
+  return PROCEDURES.find((procedure) => procedure === chosen) ?? "aided";
 }

@@ -27,6 +27,8 @@ export const NUMBERS = [
   "registered_height",
   "registered_ring_mass",
   "largest_particle",
+  "test_temperature",
+  "pore_salt",
 ] as const;
 
 /** Typed words and dates, one cell each. */
@@ -78,6 +80,7 @@ export const WORDS = [
   "specimen_orientation",
   "deviations",
   "seating_mark",
+  "time_procedure",
 ] as const;
 
 /** Numbers that the sheet works out, one cell each. */
@@ -118,6 +121,10 @@ export const RESULTS = [
   "inundation_stress",
   "inundation_strain",
   "apparatus_deflection_seating",
+  "water_density",
+  "salt_mass",
+  "water_content_initial_weighed",
+  "water_content_final_weighed",
 ] as const;
 
 export const REMARKS = [
@@ -167,7 +174,14 @@ export const LOAD_RESULTS = [
   "cv_20",
 ] as const;
 
-export const LOAD_WORDS = ["load_branch", "load_method", "curve_point", "load_remark", "time_remark"] as const;
+export const LOAD_WORDS = [
+  "load_branch",
+  "load_method",
+  "curve_point",
+  "load_remark",
+  "time_remark",
+  "load_procedure",
+] as const;
 
 export type NumberName = (typeof NUMBERS)[number];
 export type WordName = (typeof WORDS)[number];

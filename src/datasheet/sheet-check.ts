@@ -4,7 +4,8 @@
  */
 import type { Box, SheetName } from "../workbook/port";
 import { boxAddress } from "./address";
-import { METHOD_PICK, TIME_METHODS } from "../reduction/increment/picks";
+import { METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/picks";
+import { PROCEDURES } from "../reduction/increment/procedure";
 import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "./fields";
 import { LOAD_TABLE } from "./load-table";
 import { PICK_COLUMNS, type RecordedPick } from "./picks";
@@ -191,12 +192,13 @@ function pickFindings(
         say("stop", `picks ${of} of load ${load}, and there is no such load: correct the load, or clear the row.`),
       ];
     const word = String(after).trim().toLowerCase();
-    const known: readonly string[] = TIME_METHODS;
-    if (word !== "automatic" && (of === METHOD_PICK ? !known.includes(word) : typeof after !== "number"))
+    const known: readonly string[] | undefined =
+      of === METHOD_PICK ? TIME_METHODS : of === PROCEDURE_PICK ? PROCEDURES : undefined;
+    if (word !== "automatic" && (known ? !known.includes(word) : typeof after !== "number"))
       return [
         say(
           "stop",
-          `picks "${after}" as ${of} of load ${load}, which cannot be used: enter ${of === METHOD_PICK ? TIME_METHODS.join(" or ") : "a number"}, or automatic.`,
+          `picks "${after}" as ${of} of load ${load}, which cannot be used: enter ${known ? known.join(" or ") : "a number"}, or automatic.`,
         ),
       ];
     const lacks = [...(reason === undefined ? ["reason"] : []), ...(by === undefined ? ["initials"] : [])];

@@ -19,9 +19,24 @@ export const NEWS: readonly News[] = [
       "cv is worked out with the height at 50 % of consolidation of its own construction, and no longer with the mean of the heights at the ends of the load.",
       "cv, k and C alpha are given of loads that consolidate only: not of unloading, of wetting, or of a load under which the specimen swelled.",
       "Pacheco Silva's construction begins at the initial void ratio; the field curve says which branch its Cr came from.",
+      "The constructions are aided or drawn, as the test or a load has it; readings of 0 count, as of a transducer that is zeroed for each load.",
+      "The temperature of the water and the salt of the pore water have cells; left blank, they change nothing.",
       "A load at the stress of the one before is a branch of its own, wetting; water added under the seating stress has a mark.",
     ],
-    names: ["apparatus_deflection_seating", "height_middle_root", "seating_mark", "field_recompression_from"],
+    names: [
+      "apparatus_deflection_seating",
+      "height_middle_root",
+      "seating_mark",
+      "field_recompression_from",
+      "time_procedure",
+      "load_procedure",
+      "test_temperature",
+      "pore_salt",
+      "water_density",
+      "salt_mass",
+      "water_content_initial_weighed",
+      "water_content_final_weighed",
+    ],
   },
   {
     version: 3,
@@ -106,6 +121,8 @@ export interface SheetRules {
   readonly heightAtHalf: boolean;
   /** The methods of preconsolidation see e0; up to version 3, Pacheco Silva's begins at the void ratio of the first load. */
   readonly startsAtInitialVoidRatio: boolean;
+  /** A reading of 0 is a reading; up to version 3 it counts as blank. */
+  readonly zerosCount: boolean;
   /** cv, k and C alpha are of loads that consolidate only; up to version 3, cv is given of unloading as well. */
   readonly cvOfConsolidation: boolean;
   /** A load at the stress of the one before is wetting; up to version 3, loading or, where it is a little less, unloading. */
@@ -118,6 +135,7 @@ export function rulesOf({ version = TEMPLATE_VERSION }: { readonly version?: num
     deflectionSinceSeating: isOfVersion4,
     heightAtHalf: isOfVersion4,
     startsAtInitialVoidRatio: isOfVersion4,
+    zerosCount: isOfVersion4,
     cvOfConsolidation: isOfVersion4,
     knowsWetting: isOfVersion4,
   };

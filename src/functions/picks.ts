@@ -1,5 +1,13 @@
 /** Worksheet functions of a table of picks by hand: a row per change, of which the last one of a load and pick counts. */
-import { METHOD_PICK, PICK_NAMES, standingRows, TIME_METHODS, type PickRow } from "../reduction/increment/picks";
+import {
+  METHOD_PICK,
+  PICK_NAMES,
+  PROCEDURE_PICK,
+  standingRows,
+  TIME_METHODS,
+  type PickRow,
+} from "../reduction/increment/picks";
+import { PROCEDURES } from "../reduction/increment/procedure";
 import { isNoWord, refuseCell, toCell, toChoice, toNumber } from "./cells";
 
 /** A row of the table, with the cell of its value as it came, and where it stands for whoever reads a message. */
@@ -69,6 +77,7 @@ function handedOn(cell: unknown): unknown {
 export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: any[][]): any[][] {
   const standing = standingRows(tableOf(loads, picks, values), toNumber(load, "the load number"));
   standing.delete(METHOD_PICK);
+  standing.delete(PROCEDURE_PICK);
   // A row that cannot be used is handed on with its place: whoever takes the picks says what is wrong with it.
   const rows = [...standing].map(([name, { value, where }]) => [name, handedOn(value), where]);
   return rows.length > 0 ? rows : [["", "", ""]];
@@ -78,10 +87,10 @@ export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: an
  * The value of one pick by hand of one load: that of the last row of a table of picks that has it; otherwise, or where that row says "automatic", what stands otherwise.
  * @customfunction
  * @param load Number of the load.
- * @param pick Name of the pick: d0, d100, d90, straight_from, straight_to, tail_from, tail_to, pair_at, tangent_from, tangent_to; or "cv by".
+ * @param pick Name of the pick: d0, d100, d90, straight_from, straight_to, tail_from, tail_to, pair_at, tangent_from, tangent_to; or "cv by", "procedure".
  * @param loads Load numbers, one a row.
  * @param picks Names of the picks, one a row.
- * @param values Values of the picks, one a row; log time or root time for "cv by".
+ * @param values Values of the picks, one a row; log time or root time for "cv by", aided or drawn for "procedure".
  * @param [otherwise] What there is without a pick; left out, a blank.
  * @returns The value picked, or what there is otherwise.
  * @example =CLAY.LAST_PICK(6,"d100",I2:I4,J2:J4,K2:K4)
@@ -90,10 +99,11 @@ export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: an
  * @source The tool's own: what was picked by hand is kept in rows, and the last row counts.
  */
 export function LAST_PICK(load: any, pick: any, loads: any[][], picks: any[][], values: any[][], otherwise?: any): any {
-  const name = toChoice(pick, "the pick", [...PICK_NAMES, METHOD_PICK], METHOD_PICK);
+  const name = toChoice(pick, "the pick", [...PICK_NAMES, METHOD_PICK, PROCEDURE_PICK], METHOD_PICK);
   const row = standingRows(tableOf(loads, picks, values), toNumber(load, "the load number")).get(name.toLowerCase());
   if (!row) return isNoWord(otherwise) ? "" : shownOf(Array.isArray(otherwise) ? otherwise[0]?.[0] : otherwise);
   const { value, where } = row;
   if (name === METHOD_PICK) return toChoice(value, `"${METHOD_PICK}" in ${where}`, TIME_METHODS, TIME_METHODS[0]);
+  if (name === PROCEDURE_PICK) return toChoice(value, `"${PROCEDURE_PICK}" in ${where}`, PROCEDURES, PROCEDURES[0]);
   return toCell(value, where) ?? "";
 }

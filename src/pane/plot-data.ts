@@ -1,7 +1,7 @@
 /** From a data sheet's record and what is chosen to a plot: the sheet's own results, in the sheet's own units. */
 import { initialOf, inSheetStress, reduced, type LoadReduced } from "../checks/reduced";
 import { dialSense, loadColumn, loadCurve, type Cells } from "../datasheet/load-curve";
-import { methodOfLoad, picksOfLoad, type RecordedPick } from "../datasheet/picks";
+import { methodOfLoad, picksOfLoad, procedureOfLoad, type RecordedPick } from "../datasheet/picks";
 import type { LoadRecord, TestRecord } from "../datasheet/record";
 import type { LoadResultName } from "../datasheet/record-names";
 import { cAlphaPlot, cvPlot } from "../plots/coefficients";
@@ -11,6 +11,7 @@ import { logTimePlot, rootTimePlot } from "../plots/time";
 import { testCurve, type Kind } from "../reduction/curve/points";
 import { preconsolidation, type MethodName } from "../reduction/curve/preconsolidation";
 import { PICK_NAMES, standingRows, type PickName, type Picks } from "../reduction/increment/picks";
+import type { Procedure } from "../reduction/increment/procedure";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { badInput, given, then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
@@ -153,9 +154,9 @@ const reductions = new Map<string, Increment>();
 const MOST_REDUCTIONS = 96;
 
 /** A load reduced with its picks; once, however often it is drawn. */
-function incrementOf(times: Cells, readings: Cells, picks: Picks): Increment {
-  const key = JSON.stringify([times, readings, picks]);
-  const found = reductions.get(key) ?? reduceIncrement(times, readings, picks);
+function incrementOf(times: Cells, readings: Cells, picks: Picks, procedure: Procedure): Increment {
+  const key = JSON.stringify([times, readings, picks, procedure]);
+  const found = reductions.get(key) ?? reduceIncrement(times, readings, picks, procedure);
   reductions.delete(key);
   reductions.set(key, found);
   if (reductions.size > MOST_REDUCTIONS)
@@ -167,7 +168,7 @@ function incrementOf(times: Cells, readings: Cells, picks: Picks): Increment {
 export function timeCurve(record: TestRecord, load: LoadRecord, axis: "log" | "root"): Outcome<PlotSpec> {
   const { times, readings } = loadCurve(load);
   const picks = picksOfLoad(record.picks, load.number);
-  const increment = incrementOf(times, readings, picks);
+  const increment = incrementOf(times, readings, picks, procedureOfLoad(record, load.number));
   const draw = axis === "log" ? logTimePlot : rootTimePlot;
   const sense = dialSense(record);
   return then(draw(times, readings, { readingLabel: "Reading (div)", increment, sense }), (spec) =>

@@ -5,6 +5,8 @@ import { cellAddress } from "../../src/datasheet/address";
 import { HAND_TIMES } from "../../src/datasheet/load-table";
 import { testCurve } from "../../src/reduction/curve/points";
 import { preconsolidation } from "../../src/reduction/curve/preconsolidation";
+import { reduceIncrement } from "../../src/reduction/increment/reduce";
+import { reduceSpecimen } from "../../src/reduction/specimen";
 import { loadSteps } from "../../src/reduction/curve/loads";
 import { convert } from "../../src/reduction/units";
 import { calculate, type Calculated } from "./sheet-in-engine";
@@ -483,4 +485,90 @@ test("an error in one load does not show in the rows of loads that are not used"
   const sheet = await calculate(fillSheet(demoSheet("SI"), { load_stress: [...loads.slice(0, 15), 12_800] }));
   for (const name of ["height_middle", "volume_compressibility", "cv_log_time", "conductivity"])
     expect([name, sheet.value(name, 16)]).toEqual([name, ""]);
+});
+
+describe("one choice of procedure for the test, and one for a load", () => {
+  test("drawn gives what the functions give drawn; a load's own choice goes before that of the test", async () => {
+    const { readings } = demoTest("SI");
+    const drawn = reduceIncrement(HAND_TIMES, readings[5], {}, "drawn");
+    const aided = reduceIncrement(HAND_TIMES, readings[5]);
+    const t50 = ({ logTime }: typeof drawn) => (logTime.ok ? logTime.value.t50 : NaN);
+    expect(Math.abs(t50(drawn) / t50(aided) - 1)).toBeGreaterThan(1e-4);
+    const sheet = await calculate(
+      fillSheet(demoSheet("SI"), {
+        time_procedure: "drawn",
+        pick_load: [5],
+        pick_of: ["procedure"],
+        pick_after: ["aided"],
+      }),
+    );
+    expect(sheet.errors).toEqual([]);
+    expect([4, 5].map((load) => sheet.value("load_procedure", load))).toEqual(["aided", "drawn"]);
+    expect(sheet.value("log_t50", 5)).toBeCloseTo(t50(drawn), 9);
+    expect(sheet.value("log_t50", 4)).toBeCloseTo(t50(reduceIncrement(HAND_TIMES, readings[4])), 9);
+    expect(sheet.value("pick_remark", 0)).toMatch(/^used/);
+  });
+});
+
+test("a load that ends at a reading of 0 is a load: a transducer zeroed at the greatest compression", async () => {
+  const { readings } = demoTest("SI");
+  const end = readings[5][14];
+  const shifted = Object.fromEntries(
+    readings.map((series, index) => [
+      `readings_${String(index + 1).padStart(2, "0")}`,
+      series.map((reading) => reading - end),
+    ]),
+  );
+  const sheet = await calculate(fillSheet(demoSheet("SI"), { ...shifted, zero_reading: 400 - end }));
+  const plain = await calculate(demoSheet("SI"));
+  expect(sheet.value("end_reading", 5)).toBe(0);
+  for (const name of ["deformation", "strain_end", "void_ratio_end", "volume_compressibility"])
+    expect(sheet.value(name, 5)).toBeCloseTo(plain.value(name, 5) as number, 9);
+});
+
+describe("water: its temperature and its salt", () => {
+  const values = demoTest("SI").cells;
+  const specimen = (more: object) => {
+    const found = reduceSpecimen({
+      diameter: values.diameter as number,
+      height: values.initial_height as number,
+      ring: values.ring_mass as number,
+      ringAndWetBefore: values.ring_and_wet_before as number,
+      ringAndWetAfter: values.ring_and_wet_after as number,
+      ringAndDry: values.ring_and_dry as number,
+      Gs: values.specific_gravity as number,
+      ...more,
+    });
+    if (!found.ok) throw new Error(found.reason);
+    return found.value;
+  };
+
+  test("at 20 degrees e0 is that of water of 0.9982 g/cm3", async () => {
+    const sheet = await calculate(fillSheet(demoSheet("SI"), { test_temperature: 20 }));
+    expect(sheet.errors).toEqual([]);
+    // Kell (1975): 998.204 kg/m3.
+    expect(sheet.value("water_density")).toBeCloseTo(0.998204, 6);
+    const plain = (await calculate(demoSheet("SI"))).value("void_ratio_initial") as number;
+    expect(sheet.value("void_ratio_initial")).toBeCloseTo((1 + plain) * 0.998204 - 1, 5);
+  });
+
+  test("salt is taken out of the dry mass, and both water contents stand side by side", async () => {
+    const sheet = await calculate(fillSheet(demoSheet("SI"), { pore_salt: 0.035, test_temperature: 20 }));
+    expect(sheet.errors).toEqual([]);
+    const finalHeight = sheet.value("final_height") as number;
+    const expected = specimen({ saltContent: 0.035, temperature: 20, finalHeight });
+    for (const [name, value] of [
+      ["dry_mass", expected.dryMass],
+      ["salt_mass", expected.salt!.mass],
+      ["solids_height", expected.Hs],
+      ["water_content_initial", expected.w0],
+      ["water_content_final", expected.wf],
+      ["water_content_initial_weighed", expected.salt!.w0],
+      ["water_content_final_weighed", expected.salt!.wf],
+      ["void_ratio_initial", expected.e0],
+      ["saturation_initial", expected.S0],
+      ["saturation_final", expected.Sf!],
+    ] as const)
+      expect([name, (sheet.value(name) as number) / value]).toEqual([name, expect.closeTo(1, 9)]);
+  });
 });

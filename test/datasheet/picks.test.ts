@@ -19,7 +19,9 @@ type Row = readonly (CellValue | undefined)[];
 const typed = (...rows: readonly Row[]) =>
   fillSheet(plan, Object.fromEntries(PICK_COLUMNS.map((name, col) => [name, rows.map((row) => row[col])])));
 
-const CURVE = LOAD_PARTS[2].columns.slice(2).map(({ name }) => name);
+/** What the formula of a load spills: from log_d0 to the end of the row. */
+const NAMES = LOAD_PARTS[2].columns.map(({ name }) => name);
+const CURVE = NAMES.slice(NAMES.indexOf("log_d0"));
 const row = (sheet: Calculated, load: number, names: readonly string[]) =>
   names.map((name) => sheet.value(name, load - 1));
 

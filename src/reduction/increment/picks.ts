@@ -39,6 +39,8 @@ export function checkPicks(picks: Picks): Outcome<Picks> {
 export const METHOD_PICK = "cv by";
 export const TIME_METHODS = ["log time", "root time"] as const;
 export type TimeMethod = (typeof TIME_METHODS)[number];
+/** The pick whose value is one of PROCEDURES: how the constructions of a load are drawn. */
+export const PROCEDURE_PICK = "procedure";
 /** The value that takes a pick back. */
 export const AUTOMATIC = "automatic";
 
