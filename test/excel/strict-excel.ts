@@ -17,7 +17,7 @@
  */
 import { Batch, type Office, type Step } from "./batch";
 import { boxOf, COLS, ROWS, type Box } from "./book/address";
-import { copyOf, newSheet, sheetByName, type Book } from "./book/book";
+import { copyOf, newSheet, sheetByName, type Book, type Sheet } from "./book/book";
 import { evaluate, type Evaluation, type Evaluator } from "./book/evaluation";
 import { costOf, type Cost, type Trip } from "./counts";
 import { putBehind, reported, selectionMoved, type Behind, type Request } from "./library";
@@ -124,6 +124,20 @@ export class StrictExcel implements Office, Behind {
     this.book.active = id;
     this.book.selection = { kind: "cells", sheet: id, boxes };
     selectionMoved();
+  }
+
+  /** A person copies a sheet to the end: its names go with it, and lead to the copy. */
+  copySheet(name: string, as: string): SheetHandle {
+    const from = this.sheet(name).sheet;
+    const made: Sheet = { ...copyOf(from), id: this.newId("sheet"), name: as };
+    for (const one of made.names)
+      if (one.refers.kind === "cells")
+        one.refers = {
+          kind: "cells",
+          areas: one.refers.areas.map((area) => (area.sheet === from.id ? { ...area, sheet: made.id } : area)),
+        };
+    this.book.sheets.push(made);
+    return this.sheet(as);
   }
 
   selectChart(sheet: string, index = 0): void {

@@ -1,0 +1,48 @@
+/** @jest-environment jsdom */
+/**
+ * Round trips to Excel of what the screens ask of the port, on a workbook of 1, 10 and 40 data sheets, counted by the strict
+ * stand-in. The library's own trip that releases ranges after a piece of work is one of them.
+ */
+import { blankSheet } from "../../../src/datasheet";
+import { DATA_SHEET_NAME } from "../../../src/datasheet/logger/target";
+import { RECORD_NAMES } from "../../../src/datasheet/record";
+import { OfficePort } from "../../../src/workbook/office";
+import { StrictExcel } from "../../excel/strict-excel";
+
+jest.setTimeout(60_000);
+
+const SHEET = "Consolidation test";
+/** What the present code needs at most. */
+const MOST: Readonly<Record<string, number>> = { names: 1, list: 4, record: 3, selection: 3, sheet: 6 };
+
+test.each([1, 10, 40])("a workbook of %d data sheets", async (sheets) => {
+  const excel = new StrictExcel({ version: "1.17" });
+  const port = new OfficePort();
+  await port.insertSheet(blankSheet("SI", { name: SHEET, loads: 4, readingRows: 60 }));
+  for (let copy = 2; copy <= sheets; copy++) excel.copySheet(SHEET, `${SHEET} ${copy}`);
+  // The library releases ranges after its answer was given: that trip is counted where it belongs.
+  const released = async (): Promise<void> => {
+    for (let before = -1; before !== excel.trips.length;) {
+      before = excel.trips.length;
+      await new Promise((resolve) => setTimeout(resolve, 25));
+    }
+  };
+  const trips = async (work: () => Promise<unknown>): Promise<number> => {
+    await released();
+    return (await excel.cost(() => work().then(released))).trips;
+  };
+  const asked = {
+    names: await trips(() => port.sheetNames()),
+    list: await trips(async () =>
+      expect((await port.readSheets([DATA_SHEET_NAME])).filter(({ values }) => values[DATA_SHEET_NAME])).toHaveLength(
+        sheets,
+      ),
+    ),
+    record: await trips(() => port.readNames(SHEET, RECORD_NAMES)),
+    selection: await trips(() => port.selection()),
+    sheet: await trips(() => port.insertSheet(blankSheet("SI", { loads: 4, readingRows: 60 }))),
+  };
+  const beyond = Object.entries(asked).filter(([what, count]) => count > MOST[what]);
+  expect([asked, beyond]).toEqual([asked, []]);
+  expect(excel.faults).toEqual([]);
+});
