@@ -276,6 +276,7 @@ function reduceLoad(
     readings,
     picksOfLoad(record.picks, load.number),
     procedureOfLoad(record, load.number),
+    rulesOf(record).zerosCount,
   );
   const chosen: Outcome<{ readonly d100: number }> =
     methodOfLoad(record, load.number) === "root time" ? increment.rootTime : increment.logTime;

@@ -353,6 +353,10 @@ const COEFFICIENTS: readonly Column[] = [
   },
 ];
 
+/** Desktop Excel hands blank cells over as 0: where a reading is 0, blanks are handed over as "" instead. */
+const timeCurve = (readings: string, zeros = ""): string =>
+  `CLAY.TIME_CURVE({times_#},${readings},IF(IFERROR(COUNT({pick_load}),0)=0,"",CLAY.LOAD_PICKS([load_number],{pick_load},{pick_of},{pick_after})),[load_procedure]${zeros})`;
+
 const TIME_CURVES: readonly Column[] = [
   ...repeated("times"),
   result(
@@ -372,7 +376,7 @@ const TIME_CURVES: readonly Column[] = [
     ["log time", "d0"],
     "drawn",
     // Where the table of picks is blank, or was deleted, the readings alone decide.
-    '=IF(COUNT({readings_#})=0,"",CLAY.TIME_CURVE({times_#},{readings_#},IF(IFERROR(COUNT({pick_load}),0)=0,"",CLAY.LOAD_PICKS([load_number],{pick_load},{pick_of},{pick_after})),[load_procedure]))',
+    `=IF(COUNT({readings_#})=0,"",IF(COUNTIF({readings_#},0)=0,${timeCurve("{readings_#}")},${timeCurve('IF({readings_#}="","",{readings_#})', ',"readings"')}))`,
     "One formula spills the whole row: the log-of-time and root-time constructions on the load's readings, with the picks by hand of the load. Blank where a method does not apply.",
   ),
   spilled("log_d50", "Log time: d50", ["log time", "d50"], "drawn", "Half way between d0 and d100."),

@@ -26,25 +26,26 @@ import {
 import { memoize } from "./memo";
 
 /** A column or row of numbers and blanks, blanks as 0; undefined if any cell is something else, for toPair to say what. */
-function plainNumbers(range: unknown): Float64Array | undefined {
+function plainNumbers(range: unknown, blank = 0): Float64Array | undefined {
   if (!Array.isArray(range) || !Array.isArray(range[0])) return undefined;
   const cells = range.length === 1 ? range[0] : range;
   const numbers = new Float64Array(cells.length);
   for (let i = 0; i < cells.length; i++) {
     const cell = range.length === 1 ? cells[i] : cells[i].length === 1 ? cells[i][0] : undefined;
     if (typeof cell === "number" && Number.isFinite(cell)) numbers[i] = cell;
-    else if (cell !== null && cell !== "") return undefined;
+    else if (cell === null || cell === "") numbers[i] = blank;
+    else return undefined;
   }
   return numbers;
 }
 
 /** Blank cells come as 0 from desktop Excel and as null from the web: both are 0 here. Trailing blanks cost nothing. */
-function toCurve(times: unknown, readings: unknown): [Float64Array, Float64Array] {
+function toCurve(times: unknown, readings: unknown, blankReading = 0): [Float64Array, Float64Array] {
   let t = plainNumbers(times);
-  let d = plainNumbers(readings);
+  let d = plainNumbers(readings, blankReading);
   if (!t || !d || t.length !== d.length)
-    [t, d] = toPair(times, "the times", readings, "the readings").map((cells) =>
-      Float64Array.from(cells, (cell) => cell ?? 0),
+    [t, d] = toPair(times, "the times", readings, "the readings").map((cells, index) =>
+      Float64Array.from(cells, (cell) => cell ?? (index === 1 ? blankReading : 0)),
     );
   let length = t.length;
   while (length > 0 && !t[length - 1] && !d[length - 1]) length--;
@@ -79,16 +80,22 @@ const reduced = memoize((times, readings, picked, procedure): Increment => {
   PICK_NAMES.forEach((name, i) => {
     if (!Number.isNaN(picked[i])) picks[name] = picked[i];
   });
-  return reduceIncrement(times, readings, picks, PROCEDURES[procedure[0]]);
+  return reduceIncrement(times, readings, picks, PROCEDURES[procedure[0]], procedure[1] === 1);
 });
 
-const reduce = (times: unknown, readings: unknown, picks?: unknown, procedure?: unknown): Increment => {
+const reduce = (
+  times: unknown,
+  readings: unknown,
+  picks?: unknown,
+  procedure?: unknown,
+  zerosCount = false,
+): Increment => {
   const chosen = toPicks(picks);
   const way = PROCEDURES.indexOf(toChoice(procedure, "the procedure", PROCEDURES, PROCEDURES[0]));
   return reduced(
-    ...toCurve(times, readings),
+    ...toCurve(times, readings, zerosCount ? NaN : 0),
     Float64Array.from(PICK_NAMES, (name) => chosen[name] ?? NaN),
-    [way],
+    [way, Number(zerosCount)],
   );
 };
 
@@ -353,6 +360,7 @@ export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[]
  * @param readings Dial or transducer readings; either direction.
  * @param [picks] Two columns, names and values, of picks by hand, as in LOG_TIME and ROOT_TIME; or LOAD_PICKS.
  * @param [procedure] "aided" (default) or "drawn", as in LOG_TIME.
+ * @param [zeros] What a reading of 0 is: "blank" (default), as desktop Excel hands blank cells over as 0; or "readings", where blanks are handed over as "".
  * @returns One row of eleven cells; all blank where there are no readings.
  * @example =CLAY.TIME_CURVE(A2:A16,B2:B16)
  * @refuses =CLAY.TIME_CURVE(A2:A16,B2:B15)
@@ -360,10 +368,11 @@ export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[]
  * @picture log time
  * @picture root time
  */
-export function TIME_CURVE(times: any[][], readings: any[][], picks?: any[][], procedure?: any): any[][] {
+export function TIME_CURVE(times: any[][], readings: any[][], picks?: any[][], procedure?: any, zeros?: any): any[][] {
+  const zerosCount = toChoice(zeros, "the meaning of zeros", ["blank", "readings"], "blank") === "readings";
   const [t, d] = toCurve(times, readings);
   if (t.length === 0 || d.every((reading) => reading === 0)) return [new Array(11).fill("")];
-  const { cleaned, logTime, rootTime } = reduce(times, readings, picks, procedure);
+  const { cleaned, logTime, rootTime } = reduce(times, readings, picks, procedure, zerosCount);
   valueOf(cleaned);
   const log = logTime.ok ? logTime.value : undefined;
   const root = rootTime.ok ? rootTime.value : undefined;

@@ -2,6 +2,7 @@
 import { initialOf, inSheetStress, reduced, type LoadReduced } from "../checks/reduced";
 import { dialSense, loadColumn, loadCurve, type Cells } from "../datasheet/load-curve";
 import { methodOfLoad, picksOfLoad, procedureOfLoad, type RecordedPick } from "../datasheet/picks";
+import { rulesOf } from "../datasheet/versions";
 import type { LoadRecord, TestRecord } from "../datasheet/record";
 import type { LoadResultName } from "../datasheet/record-names";
 import { cAlphaPlot, cvPlot } from "../plots/coefficients";
@@ -154,9 +155,15 @@ const reductions = new Map<string, Increment>();
 const MOST_REDUCTIONS = 96;
 
 /** A load reduced with its picks; once, however often it is drawn. */
-function incrementOf(times: Cells, readings: Cells, picks: Picks, procedure: Procedure): Increment {
-  const key = JSON.stringify([times, readings, picks, procedure]);
-  const found = reductions.get(key) ?? reduceIncrement(times, readings, picks, procedure);
+function incrementOf(
+  times: Cells,
+  readings: Cells,
+  picks: Picks,
+  procedure: Procedure,
+  zerosCount: boolean,
+): Increment {
+  const key = JSON.stringify([times, readings, picks, procedure, zerosCount]);
+  const found = reductions.get(key) ?? reduceIncrement(times, readings, picks, procedure, zerosCount);
   reductions.delete(key);
   reductions.set(key, found);
   if (reductions.size > MOST_REDUCTIONS)
@@ -168,7 +175,13 @@ function incrementOf(times: Cells, readings: Cells, picks: Picks, procedure: Pro
 export function timeCurve(record: TestRecord, load: LoadRecord, axis: "log" | "root"): Outcome<PlotSpec> {
   const { times, readings } = loadCurve(load);
   const picks = picksOfLoad(record.picks, load.number);
-  const increment = incrementOf(times, readings, picks, procedureOfLoad(record, load.number));
+  const increment = incrementOf(
+    times,
+    readings,
+    picks,
+    procedureOfLoad(record, load.number),
+    rulesOf(record).zerosCount,
+  );
   const draw = axis === "log" ? logTimePlot : rootTimePlot;
   const sense = dialSense(record);
   return then(draw(times, readings, { readingLabel: "Reading (div)", increment, sense }), (spec) =>

@@ -189,8 +189,8 @@ describe("choices", () => {
   test("a text among the times is told in the load's own time curve, and every other cell is as before", async () => {
     const sheet = await changed({ times_06: [0, 0.1, "1:30 min"] });
     const whole = await changed({});
-    const { row } = blankSheet("SI").names.load_stress;
-    expect(sheet.errors).toEqual([`AI${row + 6} #VALUE! ${sheet.errors[0].split("#VALUE! ")[1]}`]);
+    const { row, col } = blankSheet("SI").names.log_d0;
+    expect(sheet.errors).toEqual([`${cellAddress(row + 5, col)} #VALUE! ${sheet.errors[0].split("#VALUE! ")[1]}`]);
     expect(sheet.errors[0]).toMatch(/row 3 of the times holds the text "1:30 min"/);
     for (const name of ["preconsolidation_stress", "compression_index", "void_ratio_final"])
       expect(sheet.value(name)).toBe(whole.value(name));
@@ -524,6 +524,14 @@ test("a load that ends at a reading of 0 is a load: a transducer zeroed at the g
   expect(sheet.value("end_reading", 5)).toBe(0);
   for (const name of ["deformation", "strain_end", "void_ratio_end", "volume_compressibility"])
     expect(sheet.value(name, 5)).toBeCloseTo(plain.value(name, 5) as number, 9);
+  // The reading of 0 at 24 h belongs to the time curve too.
+  for (const name of ["log_t50", "log_t100", "tail_slope", "root_t90", "cv_chosen"])
+    expect([name, (sheet.value(name, 5) as number) / (plain.value(name, 5) as number)]).toEqual([
+      name,
+      expect.closeTo(1, 6),
+    ]);
+  const desktop = await calculate(fillSheet(demoSheet("SI"), { ...shifted, zero_reading: 400 - end }), 0);
+  expect([...desktop.values]).toEqual([...sheet.values]);
 });
 
 describe("water: its temperature and its salt", () => {

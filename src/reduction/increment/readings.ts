@@ -80,10 +80,14 @@ const list = (rows: readonly number[]): string =>
 
 const verb = (rows: readonly number[]): string => (rows.length === 1 ? "is" : "are");
 
-/** Refuses a negative time (naming its row). How few readings are enough is for the methods to say. */
+/**
+ * `zerosCount`: whether a reading of 0 is a reading, as of a transducer that was zeroed; blanks are null or NaN then.
+ * Refuses a negative time (naming its row). How few readings are enough is for the methods to say.
+ */
 export function cleanReadings(
   times: ArrayLike<number | null>,
   readings: ArrayLike<number | null>,
+  zerosCount = false,
 ): Outcome<CleanReadings> {
   const remarks: string[] = [];
   const blankTimes: number[] = [];
@@ -99,15 +103,16 @@ export function cleanReadings(
   for (let i = 0; i < times.length; i++) {
     const time = times[i] || 0;
     const reading = readings[i] || 0;
+    const isBlank = reading === 0 && !(zerosCount && readings[i] === 0);
     if (time < 0)
       return badInput(
         `row ${i + 1} of the times is ${time}: a time before the load cannot be used; correct or clear that row`,
       );
-    if (time === 0 && reading === 0) continue;
+    if (time === 0 && isBlank) continue;
     if (time === 0) {
       if (seen) blankTimes.push(i + 1);
       else zeroReading = reading;
-    } else if (reading === 0) blankReadings.push(i + 1);
+    } else if (isBlank) blankReadings.push(i + 1);
     else {
       if (time < last) ordered = false;
       last = time;

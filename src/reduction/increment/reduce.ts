@@ -28,8 +28,9 @@ export function reduceIncrement(
   readings: ArrayLike<number | null>,
   picks: Picks = {},
   procedure: Procedure = "aided",
+  zerosCount = false,
 ): Increment {
-  const cleaned = then(checkPicks(picks), () => cleanReadings(times, readings));
+  const cleaned = then(checkPicks(picks), () => cleanReadings(times, readings, zerosCount));
   if (!cleaned.ok) return { cleaned, fit: cleaned, logTime: cleaned, rootTime: cleaned };
   const clean = cleaned.value;
   const fitted = fitTheory(clean);
