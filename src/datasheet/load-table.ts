@@ -240,7 +240,7 @@ const COEFFICIENTS: readonly Column[] = [
   result(
     "height_middle",
     "Height at 50 % of consolidation, log time",
-    ["Height 50 %", "log time"],
+    ["H at 50 %", "log time"],
     "length",
     when(["[log_d50]", "[height_end]"], heightAt("[log_d50]")),
     "Initial height less the corrected deformation at d50 of the log-time construction: the drainage path of its cv follows from it.",
@@ -256,7 +256,7 @@ const COEFFICIENTS: readonly Column[] = [
   result(
     "height_middle_root",
     "Height at 50 % of consolidation, root time",
-    ["Height 50 %", "root time"],
+    ["H at 50 %", "root time"],
     "length",
     when(["[root_d100]", "[height_end]"], heightAt("([root_d0]+[root_d100])/2")),
     "Initial height less the corrected deformation half way between d0 and d100 of the root-time construction: the drainage path of its cv follows from it.",
