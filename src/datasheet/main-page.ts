@@ -179,7 +179,7 @@ const APPARATUS = panels(
 
 const DRY_MASS = ["{ring_mass}", "{ring_and_dry}"];
 /** Ring and dry soil without the salt that drying left there. */
-const DRY = '({ring_and_dry}-IF({salt_mass}="",0,{salt_mass}))';
+const DRY = '{ring_and_dry}-IF({salt_mass}="",0,{salt_mass})';
 const SOLIDS = [...DRY_MASS, "{specific_gravity}", "{diameter}"];
 
 const MASSES = panels(
