@@ -286,8 +286,8 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
   preconsolidation_stress: construction(
     "Casagrande: where the bisector between horizontal and tangent at the greatest curvature meets the virgin line; the plot shows the lines",
   ),
-  preconsolidation_low: construction("the lower end of what the readings support, by the construction repeated"),
-  preconsolidation_high: construction("the upper end of what the readings support, by the construction repeated"),
+  preconsolidation_low: construction("the lower end of the range that these points allow for the knee of the curve"),
+  preconsolidation_high: construction("the upper end of the range that these points allow for the knee of the curve"),
   overconsolidation_ratio: ({ cell, line }) => line("ocr", [cell("preconsolidation_stress"), cell("in_situ_stress")]),
   compression_index: (sheet) => {
     const found = virgin(sheet);

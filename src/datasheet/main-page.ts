@@ -579,14 +579,14 @@ const COMPRESSION_RESULTS: readonly Field[] = [
     "  not less than",
     "stress",
     ofCurve(`PRECONSOLIDATION(${CURVE},"casagrande","low")`),
-    "Lower end of the interval that the readings support.",
+    "Lower end of the range that these points allow; the choice of method is not in it.",
   ),
   result(
     "preconsolidation_high",
     "  not more than",
     "stress",
     ofCurve(`PRECONSOLIDATION(${CURVE},"casagrande","high")`),
-    "Upper end of the interval that the readings support.",
+    "Upper end of the range that these points allow; the choice of method is not in it.",
   ),
   result(
     "overconsolidation_ratio",

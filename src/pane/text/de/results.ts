@@ -28,7 +28,7 @@ export const results = {
     saturation_final: "Sättigungszahl, am Ende",
     quality_change: "Probengüte Δe / e0",
   },
-  interval: "Spanne aus den Ablesungen",
+  interval: "diese Punkte lassen zu",
   to: "bis",
   methods: "Nach jedem Verfahren",
   spread: (count: number, least: string, greatest: string, median: string) =>

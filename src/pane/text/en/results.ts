@@ -27,7 +27,7 @@ export const results = {
     saturation_final: "Saturation, final",
     quality_change: "Sample quality Δe / e0",
   },
-  interval: "interval of the readings",
+  interval: "these points allow",
   to: "to",
   methods: "By every method",
   spread: (count: number, least: string, greatest: string, median: string) =>
