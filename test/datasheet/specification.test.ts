@@ -19,7 +19,9 @@ const worksheetFunctions = readdirSync(folder)
   .map(([, name]) => name);
 
 /** Built-in functions that Excel and the embedded sheet both have, and that need no prefix in a stored file. */
-const BUILT_IN = "AND AVERAGE COUNT COUNTIF IF IFERROR INDEX ISERROR ISNUMBER LOOKUP MATCH MAX OR ROUND VLOOKUP".split(" ");
+const BUILT_IN = "AND AVERAGE COUNT COUNTIF IF IFERROR INDEX ISERROR ISNUMBER LOOKUP MATCH MAX OR ROUND VLOOKUP".split(
+  " ",
+);
 
 const at = (plan: SheetPlan) => new Map(plan.cells.map((cell) => [cellAddress(cell.row, cell.col), cell]));
 const formulas = (plan: SheetPlan) => plan.cells.flatMap(({ formula }) => (formula ? [formula] : []));
