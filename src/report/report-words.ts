@@ -1,8 +1,12 @@
 /** The parts of the report that are text: what was replaced by hand, checks, methods, remarks, cautions, what is missing. */
 import { DRAWING_SLOPE } from "../reduction/curve/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../reduction/increment/cv";
-import { ADD_IN_VERSION } from "../datasheet/versions";
-import type { RecordedPick } from "../datasheet/picks";
+import { PROCEDURES } from "../reduction/increment/procedure";
+import { reduceIncrement } from "../reduction/increment/reduce";
+import type { Outcome } from "../reduction/outcome";
+import { loadCurve } from "../datasheet/load-curve";
+import { ADD_IN_VERSION, rulesOf } from "../datasheet/versions";
+import { picksOfLoad, procedureOfLoad, type RecordedPick } from "../datasheet/picks";
 import { shown, type Answered } from "../checks";
 import { band, gap, list, paragraph, type Block } from "./report-page";
 import type { Missing } from "./report-required";
@@ -97,15 +101,29 @@ export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block
   const byRoot = loads.filter(
     ({ row }) => (cells.text("load_method", row) || cells.text("time_method")) === "root time",
   );
+  const drawn = loads.filter(({ number }) => procedureOfLoad(record, number) === "drawn");
+  const rules = rulesOf(record);
   const corrected = record.deflections.length > 0;
   const without = (...names: string[]) => names.every((name) => cells.isBlank(name));
   const texts = [
-    "Height of solids Hs = dry mass / (Gs x density of water x area), void ratio e = (H - Hs) / Hs, saturation S = w Gs / e. The density of water is taken as 1.000 g/cm3.",
+    "Height of solids Hs = dry mass / (Gs x density of water x area), void ratio e = (H - Hs) / Hs, saturation S = w Gs / e. " +
+      (without("test_temperature")
+        ? "The density of water is taken as 1.000 g/cm3."
+        : "The density of water is that at the temperature of the test."),
+    ...(without("pore_salt")
+      ? []
+      : ["The salt of the pore water is taken out of the dry mass, and its brine counts as water."]),
     "Strain is the corrected deformation over the initial height. Water contents are of the specimen itself, by its ring masses; that of the trimmings stands beside.",
     corrected
-      ? "The deflection of the apparatus is interpolated on the logarithm of stress in the table of the data sheet."
-      : "ASSUMED: the apparatus does not yield; no deflection table was entered.",
-    `Log of time (Casagrande and Fadum): d0 by the parabola rule, d100 where the tangent at the inflection meets the tail, cv = ${T50} Hdr^2 / t50. Root of time (Taylor): line factor ${LINE_FACTOR}, cv = ${T90} Hdr^2 / t90. Hdr is of the height at the middle of the load.`,
+      ? `The deflection of the apparatus is interpolated on the logarithm of stress in the table of the data sheet${rules.deflectionSinceSeating ? ", less that at the seating stress" : ""}.`
+      : "ASSUMED: the apparatus does not deflect; no deflection table was entered.",
+    `Log of time (Casagrande and Fadum): d0 by the parabola rule, d100 where the tangent at the inflection meets the tail, cv = ${T50} Hdr^2 / t50. Root of time (Taylor): line factor ${LINE_FACTOR}, cv = ${T90} Hdr^2 / t90. Hdr is of the height ${rules.heightAtHalf ? "at 50 % of consolidation, by each construction's own d0 and d100" : "at the middle of the load"}.`,
+    drawn.length === 0
+      ? "The constructions are made aided: theory chooses the readings and straightens a short tail; the remarks say by how much a reading was altered."
+      : `The constructions of ${drawn.length === loads.length ? "every load" : `load ${drawn.map(({ number }) => number).join(", ")}`} are drawn: lines through raw readings, nothing subtracted${drawn.length === loads.length ? "" : "; those of the others are made aided, by theory"}.`,
+    rules.cvOfConsolidation
+      ? "cv, k and C alpha are given for loads that consolidate the specimen: they are blank on unloading and on wetting, and C alpha is blank where the readings past the end of primary span less than 0.25 of a log cycle."
+      : "The data sheet gives cv of unloading as well: it is none of consolidation.",
     byRoot.length
       ? `cv by root time is carried on for ${byRoot.length === loads.length ? "every load" : `loads ${byRoot.map(({ number }) => number).join(", ")}`}.`
       : "cv by log time is carried on for every load.",
@@ -117,7 +135,7 @@ export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block
     ...(without("seating_stress") ? ["ASSUMED: a seating stress of zero; none was entered."] : []),
     ...(without("drainage") ? ["ASSUMED: drainage at both faces; none was entered."] : []),
     ...(corrected && record.deflections.every(({ unloading }) => unloading === undefined)
-      ? ["ASSUMED: the apparatus yields on unloading as on loading."]
+      ? ["ASSUMED: the apparatus deflects on unloading as on loading."]
       : []),
     ...(record.loads.some(({ temperature }) => temperature === undefined)
       ? ["Where a load has no temperature, nothing is corrected for it."]
@@ -125,6 +143,42 @@ export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block
     `This report: Clayledger ${ADD_IN_VERSION}.`,
   ];
   return part("Methods, and what was assumed", list(texts));
+}
+
+const NUMBER_OF_DIGITS = 4;
+const few = (value: number): string => String(Number(value.toPrecision(NUMBER_OF_DIGITS)));
+
+/** A mark of a construction in both ways: "t50 12.3 and 12.6 min"; "-" where a way gives none. */
+function inBothWays<T>(label: string, unit: string, ways: readonly Outcome<T>[], read: (found: T) => number): string {
+  const [aided, drawn] = ways.map((way) => (way.ok ? few(read(way.value)) : "-"));
+  return `${label} ${aided} and ${drawn} ${unit}`;
+}
+
+/** The constructions of every load aided and drawn, side by side: how far the numbers hang on the way that they are made. */
+export function bothWays(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+  const { record } = cells.source;
+  const lines = loads.flatMap(({ number }) => {
+    const load = record.loads.find((one) => one.number === number);
+    if (!load || load.readings.length === 0) return [];
+    const { times, readings } = loadCurve(load);
+    const ways = PROCEDURES.map((way) =>
+      reduceIncrement(times, readings, picksOfLoad(record.picks, number), way, rulesOf(record).zerosCount),
+    );
+    const log = ways.map(({ logTime }) => logTime);
+    const root = ways.map(({ rootTime }) => rootTime);
+    return [
+      `Load ${number}: log time ${inBothWays("d100", "div", log, ({ d100 }) => d100)}, ${inBothWays("t50", "min", log, ({ t50 }) => t50)}; ` +
+        `root time ${inBothWays("d100", "div", root, ({ d100 }) => d100)}, ${inBothWays("t90", "min", root, ({ t90 }) => t90)}.`,
+    ];
+  });
+  return lines.length === 0
+    ? []
+    : part("Constructions, aided and drawn", [
+        ...paragraph(
+          "The first number is by the aided construction, the second by the drawn one; cv is inverse to t50 and t90.",
+        ),
+        ...list(lines),
+      ]);
 }
 
 export const cautions = (): Block[] => part("Cautions", list(CAUTIONS));

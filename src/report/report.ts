@@ -12,7 +12,7 @@ import { conduct, identification, loadsOfTest, results, signatures, specimen, ti
 import { DataCells, reportedLoads, type ReportSource } from "./report-source";
 import { state, STATE_COLUMNS, STATE_WIDTHS } from "./report-state";
 import { interpretation, intervals, limits } from "./report-uncertainty";
-import { byHand, cautions, checks, methods, missing, remarks } from "./report-words";
+import { bothWays, byHand, cautions, checks, methods, missing, remarks } from "./report-words";
 
 export type { KeptLimit, ReportSource } from "./report-source";
 export { LIMIT_NAMES, byOf, whyOf } from "./report-uncertainty";
@@ -115,6 +115,7 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
     { ...gap, newPage: true },
     ...remarks(cells, loads),
     ...byHand(cells),
+    ...bothWays(cells, loads),
     ...checks(cells),
     ...methods(cells, loads),
     ...cautions(),

@@ -84,12 +84,14 @@ interface TimeSource {
   /** The readings that the chart shows: fewer rows than the columns have. */
   readonly shown: number;
   readonly picks?: string;
+  /** A formula that gives the way in which the construction is made; aided where the sheet has no such cells. */
+  readonly procedure?: string;
 }
 
 /** Columns of a time curve and its construction. */
 function timeBlock(
   plot: "log time" | "root time",
-  { times, readings, shown, picks }: TimeSource,
+  { times, readings, shown, picks, procedure }: TimeSource,
   sheet: string,
   boxes: readonly [Box, Box],
   spec: PlotSpec,
@@ -109,7 +111,8 @@ function timeBlock(
     { name: "y", heading: "Reading", rows: shown, cells: () => [`=IF(${isRead},${r},NA())`] },
   ];
   const name = root ? "ROOT_TIME_LINES" : "LOG_TIME_LINES";
-  const call = () => `CLAY.${name}(${times.whole},${readings.whole}${picks ? `,${picks}` : ""})`;
+  const more = procedure ? `,${picks ?? '""'},${procedure}` : picks ? `,${picks}` : "";
+  const call = () => `CLAY.${name}(${times.whole},${readings.whole}${more})`;
   const drawn = constructionColumns(plot, call, frame);
   return {
     ...frame,
@@ -377,6 +380,12 @@ function picksOf(sheet: Sheet, load: number): string | undefined {
   return `IF(COUNT(${loads})=0,"",CLAY.LOAD_PICKS(${load},${loads},${of},${after}))`;
 }
 
+/** The way in which the constructions of a load are made, as the load table has it. */
+function procedureOf(sheet: Sheet, load: number): string | undefined {
+  const [numbers, procedures] = ["load_number", "load_procedure"].map((name) => sheet.address(name));
+  return numbers && procedures && `IFERROR(INDEX(${procedures},MATCH(${load},${numbers},0)),"aided")`;
+}
+
 function timeOf(sheet: Sheet, plot: "log time" | "root time", load: number): Outcome<SeriesBlock> {
   const [timesName, readingsName] = [`times_${loadSuffix(load)}`, `readings_${loadSuffix(load)}`];
   const lacking = sheet.lacks(timesName, readingsName);
@@ -399,6 +408,7 @@ function timeOf(sheet: Sheet, plot: "log time" | "root time", load: number): Out
           readings: sheet.source(readingsName)!,
           shown: Math.min(boxes[0].rows, boxes[1].rows, lastOf(ys) + ROOM),
           picks: picksOf(sheet, load),
+          procedure: procedureOf(sheet, load),
         },
         sheet.name,
         boxes,

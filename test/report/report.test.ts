@@ -2,6 +2,7 @@
 import { blankSheet, demoSheet, fillSheet } from "../../src/datasheet";
 import { readRecord } from "../../src/datasheet/record";
 import { REQUIRED, reportSheet, type ReportSource } from "../../src/report/report";
+import { LOG_TIME } from "../../src/functions/increment";
 import { COLUMNS } from "../../src/report/report-page";
 import { quoted } from "../../src/datasheet/address";
 import { DataCells } from "../../src/report/report-source";
@@ -192,6 +193,50 @@ describe("what a person said", () => {
       ({ row, col }) => row === plan.names.limit_gravity.row && col === plan.names.limit_gravity.col,
     );
     expect(limit!.value).toBe(0.05);
+  });
+});
+
+describe("the two ways of a construction", () => {
+  const printed = (given: ReportSource) => texts(reportSheet(given).plan);
+
+  test("both stand side by side for every load with readings, as the functions give them", () => {
+    const said = printed(source);
+    expect(said).toContain("Constructions, aided and drawn");
+    const column = (name: string) => source.values[name].map(([cell]) => [cell]);
+    const t50 = (way: string) =>
+      String(
+        Number(
+          (
+            LOG_TIME(
+              column("times_06"),
+              column("readings_06"),
+              undefined,
+              "t50",
+              undefined,
+              undefined,
+              undefined,
+              undefined,
+              way,
+            )[0][0] as number
+          ).toPrecision(4),
+        ),
+      );
+    expect(t50("aided")).not.toBe(t50("drawn"));
+    expect(said).toContain(`t50 ${t50("aided")} and ${t50("drawn")} min`);
+  });
+
+  test("the methods name the way that counts, for the test and for a load", () => {
+    expect(printed(source)).toContain("The constructions are made aided");
+    expect(printed(changed({ time_procedure: "drawn" }))).toContain("The constructions of every load are drawn");
+    const one = changed({ pick_load: [6], pick_of: ["procedure"], pick_after: ["drawn"] });
+    expect(printed(one)).toContain("The constructions of load 6 are drawn");
+  });
+
+  test("the methods say of which temperature the density of water is", () => {
+    expect(printed(source)).toContain("taken as 1.000 g/cm3");
+    expect(printed(changed({ test_temperature: 22 }))).toContain(
+      "The density of water is that at the temperature of the test",
+    );
   });
 });
 
