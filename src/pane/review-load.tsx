@@ -1,9 +1,12 @@
 /** One load under review: its plot with handles, the numbers, the picks as fields, whose cv counts, and what is saved. */
 import { makeStyles, mergeClasses, Radio, RadioGroup, Text, tokens } from "@fluentui/react-components";
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
 import { dialSense, loadCurve } from "../datasheet/load-curve";
+import { procedureOfLoad } from "../datasheet/picks";
 import type { LoadRecord, TestRecord } from "../datasheet/record";
-import { PICK_NAMES, TIME_METHODS, type TimeMethod } from "../reduction/increment/picks";
+import { rulesOf } from "../datasheet/versions";
+import { PICK_NAMES, TIME_METHODS, type Picks, type TimeMethod } from "../reduction/increment/picks";
+import { PROCEDURES, type Procedure } from "../reduction/increment/procedure";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { convert } from "../reduction/units";
 import type { NamedColumns } from "../workbook/port";
@@ -59,6 +62,7 @@ const useStyles = makeStyles({
     "& tr.main > *": { fontWeight: tokens.fontWeightSemibold },
   },
   below: { marginTop: "6px" },
+  unit: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200 },
   remarks: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "4px" },
   switch: { marginLeft: "-8px", flexWrap: "wrap" },
 });
@@ -90,10 +94,19 @@ export function ReviewLoad({ record, load, table, draft, onDraft, plotChosen, on
   const plot = plotChosen ?? methodWith(saved, {}, ofTest);
 
   const curve = useMemo(() => loadCurve(load), [load]);
-  const automatic = useMemo(() => reduceIncrement(curve.times, curve.readings), [curve]);
-  const before = useMemo(() => reduceIncrement(curve.times, curve.readings, saved.picks), [curve, saved]);
+  const counted = procedureOfLoad(record, load.number);
+  const [procedureChosen, setProcedure] = useState<Procedure>();
+  const procedure = procedureChosen ?? counted;
+  const { zerosCount } = rulesOf(record);
+  const reduce = useMemo(
+    () => (picks: Picks, by: Procedure) => reduceIncrement(curve.times, curve.readings, picks, by, zerosCount),
+    [curve, zerosCount],
+  );
+  const automatic = useMemo(() => reduce({}, procedure), [reduce, procedure]);
+  const before = useMemo(() => reduce(saved.picks, counted), [reduce, saved, counted]);
   const picks = useMemo(() => picksWith(saved, draft), [saved, draft]);
-  const increment = useMemo(() => reduceIncrement(curve.times, curve.readings, picks), [curve, picks]);
+  const both = useMemo((): Both => ({ aided: reduce(picks, "aided"), drawn: reduce(picks, "drawn") }), [reduce, picks]);
+  const increment = both[procedure];
   const drawn = useMemo(
     () => plotOf(curve, increment, plot, { readingLabel: words.readingLabel, sense }),
     [curve, increment, plot, sense],
@@ -106,7 +119,9 @@ export function ReviewLoad({ record, load, table, draft, onDraft, plotChosen, on
   const byHand = useMemo(() => new Set(PICK_NAMES.filter((name) => picks[name] !== undefined)), [picks]);
   const outcome = outcomeOf(increment, plot);
   const changes = changesOf(draft, valueNow(before, methodWith(saved, {}, ofTest)));
-  const unusable = TIME_METHODS.map((one) => outcomeOf(increment, one)).find((one) => !one.ok && one.fault === "input");
+  const unusable = TIME_METHODS.map((one) => outcomeOf(both[counted], one)).find(
+    (one) => !one.ok && one.fault === "input",
+  );
 
   return (
     <>
@@ -119,6 +134,17 @@ export function ReviewLoad({ record, load, table, draft, onDraft, plotChosen, on
       >
         {TIME_METHODS.map((one) => (
           <Radio key={one} value={one} label={words.plots[one]} />
+        ))}
+      </RadioGroup>
+      <RadioGroup
+        aria-label={words.procedure}
+        layout="horizontal"
+        className={styles.switch}
+        value={procedure}
+        onChange={(_, { value }) => setProcedure(value as Procedure)}
+      >
+        {PROCEDURES.map((one) => (
+          <Radio key={one} value={one} label={words.procedures[one]} />
         ))}
       </RadioGroup>
       {drawn.ok ? (
@@ -141,7 +167,7 @@ export function ReviewLoad({ record, load, table, draft, onDraft, plotChosen, on
           {sentence(outcome.reason)}
         </Notice>
       )}
-      <Numbers increment={increment} load={load} record={record} units={units} method={method} />
+      <Numbers both={both} load={load} record={record} units={units} method={method} counted={counted} />
       {outcome.ok && outcome.remarks.length > 0 && (
         <section aria-label={words.remarks}>
           <ul className={styles.remarks}>
@@ -167,11 +193,11 @@ export function ReviewLoad({ record, load, table, draft, onDraft, plotChosen, on
 
       <Step title={words.methodTitle}>
         <ReviewMethod
-          increment={increment}
+          increment={both[counted]}
           saved={saved}
           draft={draft}
           ofTest={ofTest}
-          cv={(one) => cvBy(increment, one, units)}
+          cv={(one) => cvBy(both[counted], one, units)}
           cvUnit={units.unit}
           onPick={pick}
         />
@@ -190,65 +216,99 @@ export function ReviewLoad({ record, load, table, draft, onDraft, plotChosen, on
   );
 }
 
+/** One load reduced in both ways. */
+type Both = Readonly<Record<Procedure, Increment>>;
+
 interface NumbersProps {
-  readonly increment: Increment;
+  readonly both: Both;
   readonly record: TestRecord;
   readonly load: LoadRecord;
   readonly units: CvUnits;
   readonly method: TimeMethod;
+  /** The procedure whose numbers the sheet carries on. */
+  readonly counted: Procedure;
 }
 
 /** Readings are told to a part of a division, times and cv to what a hand construction is good for. */
 const digits = (value: number | undefined, count: number): string =>
   value === undefined ? "–" : shown(value, count, count);
 
-/** Both constructions side by side, in the sheet's units. */
-function Numbers({ increment, record, load, units, method }: NumbersProps) {
+const marksOf = (increment: Increment) => ({
+  log: increment.logTime.ok ? increment.logTime.value : undefined,
+  root: increment.rootTime.ok ? increment.rootTime.value : undefined,
+});
+
+/** Both constructions, and both ways to make each of them, side by side in the sheet's units. */
+function Numbers({ both, record, load, units, method, counted }: NumbersProps) {
   const shared = useSharedStyles();
   const styles = useStyles();
-  const log = increment.logTime.ok ? increment.logTime.value : undefined;
-  const root = increment.rootTime.ok ? increment.rootTime.value : undefined;
-  const marks = method === "log time" ? log : root;
+  const chosen = marksOf(both[counted]);
+  const marks = method === "log time" ? chosen.log : chosen.root;
   const height = marks && units.height(marks);
   const lengthUnit = record.words.length_unit ?? "mm";
-  const row = (name: string, one: number | undefined, other: number | undefined, unit: string, count: number) => (
+  const columns = TIME_METHODS.flatMap((of) => PROCEDURES.map((by) => ({ of, by, key: `${of} ${by}` })));
+  const row = (
+    name: string,
+    unit: string,
+    count: number,
+    value: (of: TimeMethod, by: Procedure) => number | undefined,
+  ) => (
     <tr key={name} className={name === "cv" ? "main" : undefined}>
-      <th scope="row">{name}</th>
-      <td className="number">{digits(one, count)}</td>
-      <td className="number">{digits(other, count)}</td>
-      <td>{unit}</td>
+      <th scope="row">
+        {name}
+        <span className={styles.unit}>{unit}</span>
+      </th>
+      {columns.map(({ of, by, key }) => (
+        <td key={key} className="number">
+          {digits(value(of, by), count)}
+        </td>
+      ))}
     </tr>
   );
+  const log = (by: Procedure) => marksOf(both[by]).log;
+  const root = (by: Procedure) => marksOf(both[by]).root;
+  const either = (of: TimeMethod, by: Procedure) => (of === "log time" ? log(by) : root(by));
   return (
     <div>
       <table className={styles.table}>
         <caption>{words.numbers}</caption>
         <thead>
           <tr>
-            <th scope="col">{words.quantity}</th>
+            <th scope="col" rowSpan={2}>
+              {words.quantity}
+            </th>
             {TIME_METHODS.map((one) => (
-              <th key={one} scope="col" className="number">
+              <th key={one} scope="colgroup" colSpan={PROCEDURES.length} className="number">
                 {words.methods[one]}
-                {one === method ? " *" : ""}
               </th>
             ))}
-            <th scope="col">{words.unit}</th>
+          </tr>
+          <tr>
+            {columns.map(({ of, by, key }) => (
+              <th key={key} scope="col" className="number">
+                {words.procedures[by]}
+                {of === method && by === counted ? " *" : ""}
+              </th>
+            ))}
           </tr>
         </thead>
         <tbody>
-          {row("d0", log?.d0, root?.d0, words.readingUnit, 5)}
-          {row("d90", undefined, root?.d90, words.readingUnit, 5)}
-          {row("d100", log?.d100, root?.d100, words.readingUnit, 5)}
-          {row("t50", log?.t50, undefined, words.minutes, 4)}
-          {row("t90", undefined, root?.t90, words.minutes, 4)}
-          {row("cv", cvBy(increment, "log time", units), cvBy(increment, "root time", units), units.unit, 4)}
-          {row(words.cvOnSheet, cvOnSheet(load, "log time", units), cvOnSheet(load, "root time", units), units.unit, 4)}
+          {row("d0", words.readingUnit, 4, (of, by) => either(of, by)?.d0)}
+          {row("d90", words.readingUnit, 4, (of, by) => (of === "root time" ? root(by)?.d90 : undefined))}
+          {row("d100", words.readingUnit, 4, (of, by) => either(of, by)?.d100)}
+          {row("t50", words.minutes, 3, (of, by) => (of === "log time" ? log(by)?.t50 : undefined))}
+          {row("t90", words.minutes, 3, (of, by) => (of === "root time" ? root(by)?.t90 : undefined))}
+          {row("cv", units.unit, 3, (of, by) => cvBy(both[by], of, units))}
+          {row(words.cvOnSheet, units.unit, 3, (of, by) => (by === counted ? cvOnSheet(load, of, units) : undefined))}
         </tbody>
       </table>
       <Text size={200} block className={mergeClasses(shared.quiet, styles.below)}>
         {height === undefined
           ? words.noHeight
-          : `${words.height(shown(convert(height, "length", "mm", lengthUnit), 5), lengthUnit, words.drainage[units.drainage])} ${words.counts(words.methods[method])}`}
+          : `${words.height(shown(convert(height, "length", "mm", lengthUnit), 5), lengthUnit, words.drainage[units.drainage])} ${words.counts(`${words.methods[method]}, ${words.procedures[counted]}`)}`}
+      </Text>
+      <Text size={200} block className={mergeClasses(shared.quiet, styles.below)}>
+        {words.proceduresMean}
       </Text>
     </div>
   );

@@ -122,6 +122,18 @@ test("a load is shown with its construction, the numbers of both methods and the
   expect(port.filled).toEqual([]);
 });
 
+test("the numbers of both ways stand side by side, and the plot draws the way that was chosen", async () => {
+  await show();
+  const heads = [...place.querySelectorAll("table thead tr:last-child th")].map(({ textContent }) => textContent);
+  expect(heads).toEqual(["aided *", "drawn", "aided", "drawn"]);
+  const d0 = [...place.querySelectorAll("table tbody tr:first-child td")].map(({ textContent }) => Number(textContent));
+  expect(d0.every((value) => Number.isFinite(value))).toBe(true);
+  const before = valueOf("d100");
+  await act(async () => one<HTMLInputElement>('input[type=radio][value="drawn"]').click());
+  expect(valueOf("d100")).not.toBe(before);
+  expect(port.filled).toEqual([]);
+});
+
 test("the next load is a step away, and the last has none after it", async () => {
   await show();
   await act(async () => one<HTMLButtonElement>(`button[aria-label="${words.next}"]`).click());

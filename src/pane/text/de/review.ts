@@ -17,6 +17,10 @@ export const review = {
   loadMarks: { unsaved: "nicht gespeichert", picked: "von Hand" },
   plot: "Was gezeichnet wird",
   plots: { "log time": "Log. Zeit", "root time": "Wurzel der Zeit" },
+  procedure: "Wie konstruiert wird",
+  procedures: { aided: "gestützt", drawn: "gezeichnet" },
+  proceduresMean:
+    "gestützt: die Theorie wählt die Ablesungen und richtet einen kurzen Ast; gezeichnet: wie von Hand mit dem Lineal, nichts abgezogen.",
   readingUnit: "Skt.",
   minutes: "min",
   readingLabel: "Ablesung (Skalenteile der Messuhr)",
@@ -42,13 +46,12 @@ export const review = {
   refusedPick: "Diese Wahl geht nicht.",
   numbers: "Was die Konstruktionen ergeben",
   quantity: "Größe",
-  unit: "Einheit",
   cvOnSheet: "cv auf dem Blatt",
   height: (height: string, unit: string, drainage: string) =>
-    `cv mit der Höhe ${height} ${unit} in der Mitte der Laststufe, ${drainage} Entwässerung.`,
+    `cv mit der Höhe ${height} ${unit}, ${drainage} Entwässerung.`,
   counts: (method: string) => `* ${method} gilt.`,
   noHeight:
-    "cv braucht die Höhe in der Mitte der Laststufe: Anfangshöhe, Nullablesung und Uhrfaktor auf dem Datenblatt eingeben.",
+    "cv braucht die Höhe der Probe: Anfangshöhe, Nullablesung und Uhrfaktor auf dem Datenblatt eingeben.",
   drainage: { double: "zweiseitige", single: "einseitige" },
   remarks: "Bemerkungen",
   pickTitle: "Festlegungen in dieser Zeichnung",

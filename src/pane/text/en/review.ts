@@ -16,6 +16,10 @@ export const review = {
   loadMarks: { unsaved: "not saved", picked: "picked" },
   plot: "What to draw",
   plots: { "log time": "Log of time", "root time": "Root of time" },
+  procedure: "How the construction is made",
+  procedures: { aided: "aided", drawn: "drawn" },
+  proceduresMean:
+    "aided: theory chooses the readings and straightens a short tail; drawn: as a hand repeats it with a ruler, nothing subtracted.",
   readingUnit: "div.",
   minutes: "min",
   readingLabel: "Reading (divisions of the dial)",
@@ -40,13 +44,12 @@ export const review = {
   refusedPick: "This pick cannot be used.",
   numbers: "What the constructions give",
   quantity: "Quantity",
-  unit: "Unit",
   cvOnSheet: "cv on the sheet",
   height: (height: string, unit: string, drainage: string) =>
-    `cv with the height ${height} ${unit} at the middle of the load, ${drainage} drainage.`,
+    `cv with the height ${height} ${unit}, ${drainage} drainage.`,
   counts: (method: string) => `* ${method} counts.`,
   noHeight:
-    "cv needs the height at the middle of the load: enter the initial height, the zero reading and the dial factor on the data sheet.",
+    "cv needs the height of the specimen: enter the initial height, the zero reading and the dial factor on the data sheet.",
   drainage: { double: "double", single: "single" },
   remarks: "Remarks",
   pickTitle: "Picks of this plot",
