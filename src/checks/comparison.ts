@@ -7,15 +7,19 @@ import { FIELDS, type NamedField } from "../datasheet/fields";
 import { LOAD_TABLE } from "../datasheet/load-table";
 import { formatOf, unitOf, type Measure } from "../datasheet/measures";
 import type { NamedValues, TestRecord } from "../datasheet/record";
+import { PROCEDURE_PICK } from "../reduction/increment/picks";
+import type { Outcome } from "../reduction/outcome";
+import { convert } from "../reduction/units";
 import { partFor } from "../workbook/number-format";
 import type { SheetPlan } from "../workbook/port";
 import { rowOfLoad } from "./integrity";
+import { reduced, type LoadReduced } from "./reduced";
 import { tableSheet, type TableColumn } from "./table-sheet";
 
 export interface Compared {
-  /** By hand taken from the value. */
+  /** The value less the one by hand. */
   readonly difference: number;
-  /** To the value by hand. */
+  /** The difference over the value by hand. */
   readonly relative: number;
   readonly agrees: boolean;
 }
@@ -63,6 +67,8 @@ export interface Quantity {
   readonly row: number;
   readonly label: string;
   readonly value: number;
+  /** The same by the construction as a hand draws it, where it is read off one of a load: a hand reading is compared with it first. */
+  readonly drawn?: number;
   readonly unit: string;
   readonly format?: string;
   readonly reading: Reading;
@@ -103,10 +109,47 @@ const LABELS: ReadonlyMap<string, string> = (() => {
 /** A label that can be read alone. */
 export const labelOf = (name: string, label: string): string => LABELS.get(name) ?? label.trim();
 
+/** What is read off the drawn constructions of a load, by the names of the load table; cv in the sheet's unit. */
+function drawnMarks(
+  { increment, cvLogTime, cvRootTime }: LoadReduced,
+  cvUnit: string,
+): Partial<Record<string, number>> {
+  const { logTime, rootTime } = increment;
+  const cv = (one: Outcome<number>) => (one.ok ? convert(one.value, "cv", "m2/yr", cvUnit) : undefined);
+  return {
+    ...(logTime.ok && {
+      log_d0: logTime.value.d0,
+      log_d50: logTime.value.d50,
+      log_d100: logTime.value.d100,
+      log_t50: logTime.value.t50,
+      log_t100: logTime.value.t100,
+    }),
+    ...(rootTime.ok && {
+      root_d0: rootTime.value.d0,
+      root_d90: rootTime.value.d90,
+      root_d100: rootTime.value.d100,
+      root_t90: rootTime.value.t90,
+    }),
+    cv_log_time: cv(cvLogTime),
+    cv_root_time: cv(cvRootTime),
+  };
+}
+
+/** The record as if every construction were drawn. */
+const drawnThroughout = (record: TestRecord): TestRecord => ({
+  ...record,
+  words: { ...record.words, time_procedure: "drawn" },
+  picks: record.picks.filter(({ of }) => of !== PROCEDURE_PICK),
+});
+
 /** Results that hand values may be compared with: numbers that the sheet shows, of the test and then load by load. */
 export function quantities(record: TestRecord, values: NamedValues): Quantity[] {
   const system = word(values, "length_unit") === "in" ? "US" : "SI";
   const found: Quantity[] = [];
+  const cvUnit = record.words.cv_unit ?? "m2/yr";
+  const drawn = new Map(
+    reduced(drawnThroughout(record)).loads.map((one) => [one.record.number, drawnMarks(one, cvUnit)]),
+  );
   const add = ({ name, label, measure }: Pick<NamedField, "name" | "label" | "measure">, load?: number): void => {
     const row = load === undefined ? 0 : rowOfLoad(values, load);
     const value = values[name]?.[row]?.[0];
@@ -122,6 +165,7 @@ export function quantities(record: TestRecord, values: NamedValues): Quantity[] 
       row,
       label: labelOf(name, label),
       value,
+      drawn: load === undefined ? undefined : drawn.get(load)?.[name],
       unit: unitOn(values, measure),
       format,
       reading,

@@ -4,6 +4,7 @@ import { useMemo, useState } from "react";
 import { bookSheet, calculationBook, type Entry } from "../checks/book";
 import {
   compare,
+  type Compared,
   COMPARISON_NAMES,
   comparisonRow,
   comparisonSheet,
@@ -245,7 +246,9 @@ interface CompareLineProps {
 function CompareLine({ quantity, typed, pair, change, remove }: CompareLineProps) {
   const styles = useStyles();
   const shared = useSharedStyles();
+  const { drawn } = quantity;
   const found = pair && compare(quantity.value, pair.byHand, pair.tolerance);
+  const byDrawing = pair && drawn !== undefined ? compare(drawn, pair.byHand, pair.tolerance) : undefined;
   const refused = typed.byHand.trim() !== "" && !pair;
   return (
     <li className={styles.line}>
@@ -253,7 +256,10 @@ function CompareLine({ quantity, typed, pair, change, remove }: CompareLineProps
         <span lang="en">{quantity.label}</span>
         {quantity.load !== undefined && `, ${words.load(quantity.load)}`}
       </Text>
-      <Text className={shared.quiet}>{words.onSheet(said(quantity.value, quantity))}</Text>
+      <Text className={shared.quiet}>
+        {drawn !== undefined && `${words.drawn(said(drawn, quantity))}; `}
+        {words.onSheet(said(quantity.value, quantity))}
+      </Text>
       <div className={styles.pair}>
         <Field
           label={words.value(named(quantity))}
@@ -276,18 +282,32 @@ function CompareLine({ quantity, typed, pair, change, remove }: CompareLineProps
           />
         </Field>
       </div>
-      {found && (
-        <Text>
-          <span className={styles.result}>{found.agrees ? words.agrees : words.differs}</span>
-          {`: ${words.difference(said(found.difference, quantity), numberText(found.relative, "0.0%"))}`}
-        </Text>
-      )}
+      {byDrawing && <Found of={words.withDrawn} found={byDrawing} quantity={quantity} />}
+      {found && <Found of={byDrawing && words.withSheet} found={found} quantity={quantity} />}
       <div>
         <Button size="small" appearance="subtle" aria-label={words.removeOf(named(quantity))} onClick={remove}>
           {words.remove}
         </Button>
       </div>
     </li>
+  );
+}
+
+interface FoundProps {
+  /** What the value by hand was compared with, where there is more than one. */
+  readonly of: string | undefined;
+  readonly found: Compared;
+  readonly quantity: Quantity;
+}
+
+function Found({ of, found, quantity }: FoundProps) {
+  const styles = useStyles();
+  return (
+    <Text>
+      {of !== undefined && `${of} `}
+      <span className={styles.result}>{found.agrees ? words.agrees : words.differs}</span>
+      {`: ${words.difference(said(found.difference, quantity), numberText(found.relative, "0.0%"))}`}
+    </Text>
   );
 }
 

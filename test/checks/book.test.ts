@@ -2,6 +2,7 @@
 import { bookSheet, calculationBook, type Entry } from "../../src/checks/book";
 import { comparisonSheet, lastPlace, quantities } from "../../src/checks/comparison";
 import { demoSheet, FIELDS, type System } from "../../src/datasheet";
+import { LOG_TIME } from "../../src/functions/increment";
 import { LOAD_TABLE } from "../../src/datasheet/load-table";
 import { readRecord, type NamedValues } from "../../src/datasheet/record";
 import type { SheetName } from "../../src/workbook/port";
@@ -68,6 +69,26 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(of("cv_log_time 5")).toMatchObject({ load: 5, tolerance: 0.1, unit: system === "SI" ? "m2/yr" : "ft2/day" });
     expect(of("preconsolidation_stress")).toMatchObject({ tolerance: 0.15, unit: system === "SI" ? "kPa" : "tsf" });
     expect(of("compression_index")).toMatchObject({ tolerance: 0.05, unit: "" });
+    // The same load by the function, in the way of a hand.
+    const column = (name: string) => values[name].map(([cell]) => [cell]);
+    const drawnT50 = LOG_TIME(
+      column("times_06"),
+      column("readings_06"),
+      undefined,
+      "t50",
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      "drawn",
+    )[0][0];
+    expect(of("log_t50 6").drawn).toBeCloseTo(drawnT50 as number, 9);
+    expect(of("log_t50 6").drawn).not.toBe(of("log_t50 6").value);
+    expect(of("cv_log_time 6").drawn! / of("cv_log_time 6").value).toBeCloseTo(
+      of("log_t50 6").value / (drawnT50 as number),
+      2,
+    );
+    expect(of("compression_index").drawn).toBeUndefined();
     const e0 = of("void_ratio_initial");
     expect(e0.tolerance).toBeCloseTo(0.001 / e0.value, 12);
     expect(new Set(found.map(({ key }) => key)).size).toBe(found.length);

@@ -50,8 +50,7 @@ export const review = {
   height: (height: string, unit: string, drainage: string) =>
     `cv mit der Höhe ${height} ${unit}, ${drainage} Entwässerung.`,
   counts: (method: string) => `* ${method} gilt.`,
-  noHeight:
-    "cv braucht die Höhe der Probe: Anfangshöhe, Nullablesung und Uhrfaktor auf dem Datenblatt eingeben.",
+  noHeight: "cv braucht die Höhe der Probe: Anfangshöhe, Nullablesung und Uhrfaktor auf dem Datenblatt eingeben.",
   drainage: { double: "zweiseitige", single: "einseitige" },
   remarks: "Bemerkungen",
   pickTitle: "Festlegungen in dieser Zeichnung",
