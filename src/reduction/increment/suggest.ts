@@ -9,6 +9,7 @@ import { given, notApplicable, type Outcome } from "../outcome";
 import { T50, T90 } from "./cv";
 import type { TimeMethod } from "./picks";
 import type { Increment } from "./reduce";
+import { MISFIT } from "./signals";
 
 /** What a reviewer wants to know of the two, as figures. */
 export interface Suggestion {
@@ -28,9 +29,6 @@ export interface Suggestion {
   /** Readings that the straight part of root time goes through. */
   readonly straightReadings?: number;
 }
-
-/** Mean misfit over primary beyond which the fit is no judge: the readings are not a curve of theory. */
-const MISFIT = 0.02;
 
 /** Refuses where neither construction applies, with the reasons of both. */
 export function suggestMethod({ cleaned, fit, logTime, rootTime }: Increment): Outcome<Suggestion> {
@@ -55,6 +53,7 @@ export function suggestMethod({ cleaned, fit, logTime, rootTime }: Increment): O
       ? cleaned.value.series.times.filter((time) => time >= from && time <= to).length
       : undefined,
   };
+  // A fit that the readings do not follow is no judge of the constructions.
   if (fit.ok && fit.value.misfit <= MISFIT * Math.abs(fit.value.primary)) {
     const { rate, rateLow, rateHigh } = fit.value;
     const each = <T>(say: (rate: number) => T) => ({
