@@ -24,6 +24,7 @@ import { Step } from "./parts";
 import { useStyles as useSharedStyles } from "./styles";
 import { sentenceOf } from "./sentence";
 import { text } from "./text";
+import { typedNonZero } from "./typed-number";
 import { numberText } from "./text/number";
 import { useRecord } from "./use-record";
 
@@ -102,11 +103,6 @@ interface Typed {
   readonly percent?: string;
 }
 
-/** A number as a person types it, with a decimal point or comma. */
-const typedNumber = (typed: string): number | undefined => {
-  const value = Number(typed.trim().replace(",", "."));
-  return typed.trim() !== "" && Number.isFinite(value) ? value : undefined;
-};
 const percentOf = (ratio: number): string => String(Number((100 * ratio).toPrecision(2)));
 
 const named = ({ label, load }: Quantity): string => (load === undefined ? label : `${label}, ${words.load(load)}`);
@@ -114,9 +110,9 @@ const said = (value: number, { format, unit }: Quantity): string => `${numberTex
 
 /** The pair of a line that is filled in; undefined where there is nothing to compare yet. */
 function pairOf(quantity: Quantity, typed: Typed): Pair | undefined {
-  const byHand = typedNumber(typed.byHand);
-  if (byHand === undefined || byHand === 0) return undefined;
-  const percent = typed.percent === undefined ? undefined : typedNumber(typed.percent);
+  const byHand = typedNonZero(typed.byHand);
+  if (byHand === undefined) return undefined;
+  const percent = typed.percent === undefined ? undefined : typedNonZero(typed.percent);
   const tolerance = percent !== undefined && percent > 0 && percent < 100 ? percent / 100 : quantity.tolerance;
   return { quantity, byHand, tolerance };
 }

@@ -25,6 +25,7 @@ import { useStyles } from "./plot-styles";
 import type { Range } from "./selected-range";
 import { sentence } from "./sentence";
 import { text } from "./text";
+import { typedNumber } from "./typed-number";
 import { useRange } from "./use-range";
 
 export function RangeSource({ port }: { port: WorkbookPort }) {
@@ -84,7 +85,7 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
   };
 
   const [first, second] = columns.map((index) => Math.min(index, range.lines.length - 1));
-  const heightNumber = height.trim() === "" ? undefined : Number(height.trim().replace(",", "."));
+  const heightNumber = typedNumber(height);
   const heightWrong = heightNumber !== undefined && !(heightNumber > 0);
   const drawn = useMemo(
     () => drawRange(range, first, second, { ...choices, height: heightWrong ? undefined : heightNumber }),

@@ -13,6 +13,7 @@ import { Choice, optionsOf, Step } from "./parts";
 import type { Source } from "./readings-source";
 import { useStyles } from "./styles";
 import { text } from "./text";
+import { typedNumber } from "./typed-number";
 
 const words = text.readings;
 
@@ -28,14 +29,12 @@ const BELOW = 5;
 /** So many lines are tried out while the choices are made. */
 const TRIED = 50;
 
-const numberTyped = (typed: string): number => Number(typed.trim().replace(",", "."));
-
 /** The values of "-9999; 9.9E+37"; undefined where one of them is no number. */
 function numbersTyped(typed: string): number[] | undefined {
   const numbers = typed
     .split(/[;\s]+/)
     .filter(Boolean)
-    .map(numberTyped);
+    .map((one) => typedNumber(one) ?? NaN);
   return numbers.every(Number.isFinite) ? numbers : undefined;
 }
 
@@ -147,7 +146,7 @@ export function ReadingsColumns({ source, remembered, frame, onUse, onChange }: 
         value={typed[key] ?? String(draft[key] ?? "")}
         onChange={(_, { value }) => {
           setTyped((before) => ({ ...before, [key]: value }));
-          const entered = numberTyped(value);
+          const entered = typedNumber(value) ?? NaN;
           const sound =
             key === "lever" ? entered > 0 : Number.isInteger(entered) && entered >= 1 && entered <= lines.length;
           set({ [key]: sound ? entered : undefined });

@@ -2,7 +2,8 @@
 import { Button, Field, Input, makeStyles } from "@fluentui/react-components";
 import { useState } from "react";
 import { AUTOMATIC, type PickName } from "../reduction/increment/picks";
-import { typedNumber, type Handle } from "./review-handles";
+import type { Handle } from "./review-handles";
+import { typedNonZero } from "./typed-number";
 import { shown } from "./review-number";
 import type { Draft, Saved } from "./review-picks";
 import { text } from "./text";
@@ -55,7 +56,7 @@ function PickField({ handle: { name, kind, value }, state, isAutomatic, onPick }
   const styles = useStyles();
   /** What is being typed; the value that counts, where nothing is. */
   const [typed, setTyped] = useState<string>();
-  const wrong = typed !== undefined && typed.trim() !== "" && typedNumber(typed) === undefined;
+  const wrong = typed !== undefined && typed.trim() !== "" && typedNonZero(typed) === undefined;
   const pick = words.picks[name];
   return (
     <div className={styles.one}>
@@ -70,7 +71,7 @@ function PickField({ handle: { name, kind, value }, state, isAutomatic, onPick }
           inputMode="decimal"
           onChange={(_, { value: next }) => {
             setTyped(next);
-            const number = typedNumber(next);
+            const number = typedNonZero(next);
             if (number !== undefined) onPick(number);
             else if (next.trim() === "") onPick(undefined);
           }}

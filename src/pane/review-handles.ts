@@ -174,10 +174,3 @@ export const onAxes = (spec: PlotSpec, x: PlotAxis, y: PlotAxis): PlotSpec => ({
 });
 
 const lineStyle = (style: PlotSpec["series"][number]["style"]) => (style === "joined" ? "curve" : style);
-
-/** A typed number with a decimal point or comma; undefined where it is none, or 0, which the sheet takes for a blank. */
-export function typedNumber(typed: string): number | undefined {
-  const plain = typed.trim().replace(",", ".");
-  const value = Number(plain);
-  return plain !== "" && Number.isFinite(value) && value !== 0 ? value : undefined;
-}

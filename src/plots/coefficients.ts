@@ -1,12 +1,11 @@
 /** Coefficients of the loads of a test against stress: cv by both time methods, and C alpha. Loading and reloading only. */
 import { loadSteps, putsLoadOn, type LoadStep } from "../reduction/curve/loads";
+import type { TimeMethod } from "../reduction/increment/picks";
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, wholeDecades } from "./axes";
 import { figures, markSeries, stressLabel, type StressMark } from "./compression";
 import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
 import type { Cells } from "./time";
-
-export type TimeMethod = "log time" | "root time";
 
 /** The loads that were put on, row by row: undefined where the row has no stress, takes load off or leaves it as it was. */
 function loadsPutOn(

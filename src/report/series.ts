@@ -10,7 +10,8 @@
 import type { NamedValues } from "../datasheet/record";
 import { loadSuffix, MOST_LOADS } from "../datasheet/load-table";
 import { rulesOf } from "../datasheet/versions";
-import { cAlphaPlot, cvPlot, type TimeMethod } from "../plots/coefficients";
+import { cAlphaPlot, cvPlot } from "../plots/coefficients";
+import type { TimeMethod } from "../reduction/increment/picks";
 import { SAME_LOAD } from "../reduction/curve/loads";
 import { compressionPlot } from "../plots/compression";
 import { logTimePlot, rootTimePlot, type Cells } from "../plots/time";
