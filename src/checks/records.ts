@@ -1,5 +1,6 @@
 /** Questions about the record itself: what it shows against what follows from it, what is missing, who signed, why changed. */
-import { cellCalled, type LoadResultName, type ResultName, type TestRecord, type WordName } from "../datasheet/record";
+import { REQUIRED } from "../datasheet/required";
+import { cellCalled, type LoadResultName, type ResultName, type TestRecord } from "../datasheet/record";
 import type { LogTime } from "../reduction/increment/log-time";
 import type { RootTime } from "../reduction/increment/root-time";
 import { then, given, notApplicable, type Outcome } from "../reduction/outcome";
@@ -110,43 +111,32 @@ const recalculated = (record: TestRecord, reduced: Reduced): Recalculated[] => [
   ...reduced.loads.flatMap(ofLoad),
 ];
 
-/** What a report must hold, that the sheet has a cell for. Source: ASTM D2435 and BS 1377-5 / ISO 17892-5, from memory. */
-const REQUIRED: readonly (readonly [what: string, has: (record: TestRecord) => boolean])[] = [
-  ...(
-    [
-      ["project", "report_number", "date_started", "date_ended", "tested_by", "checked_by"],
-      ["boring", "sample", "soil_description", "condition", "preparation", "standard", "test_method"],
-      ["frame_number", "ring_number", "drainage", "specific_gravity_basis", "time_method"],
-    ] as const satisfies readonly (readonly WordName[])[]
-  )
-    .flat()
-    .map((name) => [cellCalled(name), ({ words }: TestRecord) => words[name] !== undefined] as const),
-  ...(["depth", "diameter", "initial_height", "specific_gravity"] as const).map(
-    (name) => [cellCalled(name), ({ numbers }: TestRecord) => numbers[name] !== undefined] as const,
-  ),
-  ...(
-    [
-      ["water_content_initial", "water_content_final", "density_initial", "dry_density_initial"],
-      ["void_ratio_initial", "void_ratio_final", "saturation_initial"],
-    ] as const
-  )
-    .flat()
-    .map((name) => [cellCalled(name), ({ results }: TestRecord) => results[name] !== undefined] as const),
-  [
-    "the stress of inundation (load_mark)",
-    ({ loads, words }) => words.seating_mark !== undefined || loads.some(({ inundated }) => inundated),
-  ],
-  ["the loads (load_stress)", ({ loads }) => loads.some(({ stress }) => stress !== undefined)],
-  [
-    "void ratio or strain of the loads",
-    ({ loads }) => loads.some(({ results: r }) => (r.void_ratio_curve ?? r.strain_end) !== undefined),
-  ],
-  ["cv of a load", ({ loads }) => loads.some(({ results: r }) => r.cv_chosen !== undefined)],
-  [
-    "the correction for the apparatus (apparatus_stress)",
-    ({ deflections }) => deflections.some(({ stress }) => stress !== undefined),
-  ],
-];
+/** Whether a cell of the test holds something that can be reported. */
+const holds = ({ words, numbers, results, remarks }: TestRecord, name: string): boolean =>
+  [words, numbers, results, remarks].some((part) => (part as Readonly<Record<string, unknown>>)[name] !== undefined);
+
+const holdsOfLoad = ({ stress, results }: TestRecord["loads"][number], name: string): boolean =>
+  name === "load_stress" ? stress !== undefined : (results as Readonly<Record<string, unknown>>)[name] !== undefined;
+
+/** The cells that a report must show and that hold nothing, and how many are asked for. */
+function lackingOf(record: TestRecord): { readonly lacking: readonly string[]; readonly asked: number } {
+  const lacking: string[] = [];
+  let asked = 0;
+  for (const { needs, ofLoads = [] } of REQUIRED) {
+    for (const need of needs) {
+      const choices = typeof need === "string" ? [need] : need;
+      asked += 1;
+      if (!choices.some((name) => holds(record, name))) lacking.push(choices.map(cellCalled).join(" or "));
+    }
+    for (const name of ofLoads) {
+      asked += 1;
+      const without = record.loads.filter((load) => !holdsOfLoad(load, name)).map(({ number }) => number);
+      if (record.loads.length === 0) lacking.push(cellCalled(name));
+      else if (without.length > 0) lacking.push(`${cellCalled(name)} of load ${without.join(", ")}`);
+    }
+  }
+  return { lacking, asked };
+}
 
 export const RECORD_CHECKS = [
   check({
@@ -222,14 +212,14 @@ export const RECORD_CHECKS = [
     ask: ({ record }) => {
       if (record.missing.includes("project") && record.missing.includes("report_number"))
         return cannotAsk("the sheet has no cells for a project or a report number: it is not a whole data sheet");
-      const lacking = REQUIRED.filter(([, has]) => !has(record)).map(([what]) => what);
+      const { lacking, asked } = lackingOf(record);
       const compared = [
-        figure(record, "items missing", lacking.length, "number"),
-        figure(record, "items required", REQUIRED.length, "number"),
+        figure(record, "cells missing", lacking.length, "number"),
+        figure(record, "cells required", asked, "number"),
       ] as const;
       return lacking.length
         ? { status: "explain", compared, sentence: `missing: ${lacking.join(", ")}` }
-        : { status: "pass", compared, sentence: `all ${REQUIRED.length} items are there` };
+        : { status: "pass", compared, sentence: `all ${asked} cells are filled in` };
     },
   }),
   check({

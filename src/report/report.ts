@@ -16,7 +16,7 @@ import { bothWays, byHand, cautions, checks, methods, missing, remarks } from ".
 
 export type { KeptLimit, ReportSource } from "./report-source";
 export { LIMIT_NAMES, byOf, whyOf } from "./report-uncertainty";
-export { REQUIRED, type Missing } from "./report-required";
+export type { Missing } from "./report-required";
 
 /** A name that every report sheet has: the cell holds the name of its data sheet. */
 export const REPORT_OF = "report_of";

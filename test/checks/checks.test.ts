@@ -94,6 +94,16 @@ const STIFF = [
   [100, 0.569],
 ] as const;
 
+/** What the demonstration leaves out of the cells that a report must show. */
+const REPORTED: Changes = {
+  laboratory: "Invented laboratory",
+  tested_by: "NN",
+  date_tested: day("2031-03-19"),
+  checked_by: "MM",
+  date_checked: day("2031-03-20"),
+  sample_type: "tube",
+};
+
 const CASES: Readonly<Record<string, Case>> = {
   Q01: {
     fail: [
@@ -614,10 +624,11 @@ const CASES: Readonly<Record<string, Case>> = {
     needs: null,
   },
   Q63: {
-    pass: { tested_by: "NN", checked_by: "MM" },
+    pass: REPORTED,
     fail: [
-      [{}, "explain", /missing: Tested by \(tested_by\), Checked by \(checked_by\)/],
-      [{ tested_by: "NN", checked_by: "MM", standard: "" }, "explain", /missing: Standard \(standard\)$/],
+      [{}, "explain", /missing: Lab\. \(laboratory\), Tested by \(tested_by\)/],
+      [{ ...REPORTED, standard: "" }, "explain", /missing: Standard \(standard\)$/],
+      [{ ...REPORTED, strain_end: loads.map((_, i) => (i === 2 ? "" : 0.1)) }, "explain", /\(strain_end\) of load 3$/],
     ],
     needs: [["project", "report_number"], /not a whole data sheet/],
   },

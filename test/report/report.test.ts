@@ -1,7 +1,8 @@
 /** The report of a data sheet: every required item shown or listed as missing, live, and whole in any case. */
 import { blankSheet, demoSheet, fillSheet } from "../../src/datasheet";
 import { readRecord } from "../../src/datasheet/record";
-import { REQUIRED, reportSheet, type ReportSource } from "../../src/report/report";
+import { REQUIRED } from "../../src/datasheet/required";
+import { reportSheet, type ReportSource } from "../../src/report/report";
 import { LOG_TIME } from "../../src/functions/increment";
 import { COLUMNS } from "../../src/report/report-page";
 import { quoted } from "../../src/datasheet/address";
