@@ -8,7 +8,7 @@
   return groups;
 };
 
-if (typeof DOMParser === "undefined") {
+if (typeof DOMParser === "undefined" || typeof XMLSerializer === "undefined") {
   const { JSDOM } = jest.requireActual<typeof import("jsdom")>("jsdom");
   const { DOMParser, XMLSerializer } = new JSDOM("").window;
   Object.assign(globalThis, { DOMParser, XMLSerializer });
