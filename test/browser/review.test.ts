@@ -20,7 +20,7 @@ withBrowser("the review", (openPage) => {
   const cvShown = async (): Promise<number> =>
     Number(
       await pane
-        .getByRole("row", { name: /^cv \d/ })
+        .getByRole("row", { name: /^cv ?m2/ })
         .getByRole("cell")
         .first()
         .textContent(),
