@@ -112,13 +112,13 @@ module.exports = (mode) => {
     ...shared(mode),
     name: "pages",
     target: ["web", "es2022"],
-    entry: { pane: at("src/pane/index.tsx"), host: at("src/host/index.ts") },
+    entry: { pane: at("src/pane/shell/index.tsx"), host: at("src/host/index.ts") },
     output,
     // The embedded sheet's two files stand beside our code, replaceable.
     externals: { "@odoo/owl": "owl", "@odoo/o-spreadsheet": "o_spreadsheet" },
     plugins: [
-      page("taskpane.html", "src/pane/taskpane.html", ["pane"]),
-      page("pane.html", "src/pane/pane.html", ["pane"]),
+      page("taskpane.html", "src/pane/shell/taskpane.html", ["pane"]),
+      page("pane.html", "src/pane/shell/pane.html", ["pane"]),
       page("index.html", "src/host/index.html", ["host"]),
       new CopyPlugin({
         patterns: [

@@ -2,10 +2,10 @@
  * What a reviewer's question is made of: one row of data with its limits, and an answer that shows the two numbers that
  * were compared, never only a colour.
  */
-import type { TestRecord, WordName } from "../datasheet/record";
+import type { TestRecord, WordName } from "../record/record";
 import type { Outcome } from "../reduction/outcome";
 import { convert, type Quantity } from "../reduction/units";
-import { reduced, type Reduced } from "./reduced";
+import { reduced, type Reduced } from "../record/reduced-test";
 
 export type Severity = "stop" | "explain" | "note";
 /** "pass": as it should be. "stop", "explain", "note": what the reviewer must do with it. */

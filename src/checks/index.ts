@@ -1,5 +1,5 @@
 /** The reviewer's questions answered for a record. */
-import { readRecord, RECORD_NAMES, type NamedValues, type TestRecord } from "../datasheet/record";
+import { readRecord, RECORD_NAMES, type NamedValues, type TestRecord } from "../record/record";
 import type { Answer, Check, Thresholds } from "./check";
 import { CHECKS } from "./table";
 

@@ -4,12 +4,12 @@
  * and cells that hold what they should not (text, a number as text, a date). Reads what was typed, what is shown, and where
  * the names stand; changes nothing.
  */
-import { cellAddress, columnLetters } from "../datasheet/address";
-import { FIELDS, type NamedField } from "../datasheet/fields";
-import { LOAD_TABLE } from "../datasheet/load-table";
-import { cellCalled, type NamedValues, type TestRecord } from "../datasheet/record";
+import { cellAddress, columnLetters } from "../workbook/address";
+import { FIELDS, type NamedField } from "../specification/fields";
+import { LOAD_TABLE } from "../specification/load-table";
+import { cellCalled, type NamedValues, type TestRecord } from "../record/record";
 import type { Box, CellValue, SheetName } from "../workbook/port";
-import { differing } from "./records";
+import { differing } from "./questions/record";
 
 export interface CellFinding {
   readonly kind: "overwritten" | "lost formula" | "in the way" | "unlike formula" | "differs" | "hidden" | "cell";

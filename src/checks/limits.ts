@@ -2,12 +2,12 @@
  * The limits of a firm, in cells of its workbook: a sheet that lists every limit with its default, the firm's value, who
  * changed it and why. The sheet's first two columns are what CLAY.CHECKS takes as its limits.
  */
-import { cellAddress } from "../datasheet/address";
-import type { NamedValues } from "../datasheet/record";
+import { cellAddress } from "../workbook/address";
+import type { NamedValues } from "../record/record";
 import type { SheetName, SheetPlan } from "../workbook/port";
 import type { Thresholds } from "./check";
 import { CHECKS } from "./table";
-import { tableSheet, type TableColumn } from "./table-sheet";
+import { tableSheet, type TableColumn } from "../workbook/table-sheet";
 
 export interface LimitRow {
   /** "Q05.explain" */

@@ -1,10 +1,10 @@
 /** The reviewer's questions as one table. */
 import type { Check } from "./check";
-import { CURVE_CHECKS } from "./curve";
-import { LOAD_CHECKS } from "./loads";
-import { RECORD_CHECKS } from "./records";
-import { SPECIMEN_CHECKS } from "./specimen";
-import { TIME_CURVE_CHECKS } from "./time-curves";
+import { CURVE_CHECKS } from "./questions/curve";
+import { LOAD_CHECKS } from "./questions/loads";
+import { RECORD_CHECKS } from "./questions/record";
+import { SPECIMEN_CHECKS } from "./questions/specimen";
+import { TIME_CURVE_CHECKS } from "./questions/time-curves";
 
 export const CHECKS: readonly Check[] = [
   ...SPECIMEN_CHECKS,

@@ -6,8 +6,8 @@
  * along log time; the sum after 24 h is what the law of the soil wants. Lengths in mm, stresses in kPa, times in minutes.
  */
 import { convert } from "../reduction/units";
-import { HAND_TIMES } from "./load-table";
-import type { System } from "./measures";
+import { HAND_TIMES } from "../specification/load-table";
+import type { System } from "../specification/measures";
 
 /** What was put in. Void ratios are those after 24 h. */
 export const TRUTH = {

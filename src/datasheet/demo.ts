@@ -1,9 +1,9 @@
 /** The worked demonstration: the blank sheet with the invented test written into its inputs. No result is typed. */
 import type { SheetPlan } from "../workbook/port";
 import { demoTest } from "./demo-test";
-import { loadSuffix } from "./load-table";
-import type { System } from "./measures";
-import { blankSheet, fillSheet } from "./sheet";
+import { loadSuffix } from "../specification/load-table";
+import type { System } from "../specification/measures";
+import { blankSheet, fillSheet } from "./layout";
 
 export function demoSheet(system: System): SheetPlan {
   const { readings, cells, columns } = demoTest(system);

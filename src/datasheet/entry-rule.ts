@@ -1,7 +1,7 @@
 /** What may be typed into a field's cells, and what is said of anything else. */
 import type { Box, EntryRule } from "../workbook/port";
-import type { Field } from "./field";
-import { DATE_LIMITS, limitsOf, type Limits } from "./measures";
+import type { Field } from "../specification/field";
+import { DATE_LIMITS, limitsOf, type Limits } from "../specification/measures";
 
 const range = ({ least, above, most }: Limits): string => {
   const from = least === undefined ? "" : above ? `greater than ${least}` : `not less than ${least}`;

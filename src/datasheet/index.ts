@@ -1,7 +1,7 @@
 /** The data sheet as data. */
-export { blankSheet, fillSheet, type SheetOptions, type SheetValues } from "./sheet";
+export { blankSheet, fillSheet, type SheetOptions, type SheetValues } from "./layout";
 export { demoSheet } from "./demo";
-export { FIELDS, type NamedField } from "./fields";
-export type { System } from "./measures";
-export { boxAddress, boxOf } from "./address";
+export { FIELDS, type NamedField } from "../specification/fields";
+export type { System } from "../specification/measures";
+export { boxAddress, boxOf } from "../workbook/address";
 export { cellsToName, checkSheet, CHECKED_NAMES, type Finding, type SheetCheck } from "./sheet-check";

@@ -3,15 +3,15 @@
  * them. Says what is wrong, what is lost by it and the remedy; guesses nothing.
  */
 import type { Box, SheetName } from "../workbook/port";
-import { boxAddress } from "./address";
-import { METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/picks";
-import { PROCEDURES } from "../reduction/increment/procedure";
-import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "./fields";
-import { LOAD_TABLE } from "./load-table";
-import { PICK_COLUMNS, type RecordedPick } from "./picks";
-import { cellCalled, readRecord, RECORD_NAMES, type NamedValues } from "./record";
-import { usesOf } from "./uses";
-import { newsSince, TEMPLATE_VERSION } from "./versions";
+import { boxAddress } from "../workbook/address";
+import { METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
+import { PROCEDURES } from "../reduction/increment/constructions/procedure";
+import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "../specification/fields";
+import { LOAD_TABLE } from "../specification/load-table";
+import { PICK_COLUMNS, type RecordedPick } from "../specification/pick-table";
+import { cellCalled, readRecord, RECORD_NAMES, type NamedValues } from "../record/record";
+import { usesOf } from "../specification/uses";
+import { newsSince, TEMPLATE_VERSION } from "../specification/versions";
 
 /** "stop": something does not work; "look": it works, but look at it; "news": an older sheet lacks it. */
 export interface Finding {

@@ -1,8 +1,8 @@
 /** `npm run templates`: the blank data sheets as .xlsx, the same bytes as long as nothing has changed. */
 import { writeFileSync } from "fs";
 import { join } from "path";
-import { blankSheet } from "./sheet";
-import type { System } from "./measures";
+import { blankSheet } from "./layout";
+import type { System } from "../specification/measures";
 import { toXlsx } from "./xlsx";
 
 export const TEMPLATES: Readonly<Record<System, string>> = { SI: "clayledger-si.xlsx", US: "clayledger-us.xlsx" };

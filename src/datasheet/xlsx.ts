@@ -17,7 +17,7 @@ import {
   type Printing,
 } from "../workbook/pages";
 import type { Box, CellPlan, CellValue, EntryRule, SheetPlan } from "../workbook/port";
-import { boxAddress, cellAddress } from "./address";
+import { boxAddress, cellAddress } from "../workbook/address";
 
 /** Nothing in the file tells when it was made. */
 const FIXED_DATE = new Date(Date.UTC(2000, 0, 1));

@@ -1,6 +1,6 @@
 /** Worksheet functions for checking a hand calculation. */
 import { checkValues, unknownThresholds, type Figure } from "../checks";
-import { compare } from "../checks/comparison";
+import { compare } from "../book/comparison";
 import { unitNamed } from "../reduction/units";
 import { valueOf } from "./answer";
 import {
@@ -15,9 +15,9 @@ import {
   toPair,
   toPositive,
 } from "./cells";
-import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "../working/formulas";
+import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "../book/formulas";
 import { toNamedValues } from "./named-values";
-import { working, type Units } from "../working/line";
+import { working, type Units } from "../book/line";
 
 /** Arithmetic done by hand with rounded steps agrees within this. Common practice, no source. */
 const TOLERANCE = 0.01;

@@ -1,6 +1,6 @@
 /** Worksheet functions of the whole test: compression curve, preconsolidation stress, indices, field curve, quality. */
 import type { ConstructionLine } from "../reduction/construction";
-import { branches } from "../reduction/curve/branches";
+import { branches } from "../reduction/curve/shape/branches";
 import { creepRatio, CREEP_SOILS } from "../reduction/curve/creep-ratio";
 import { fieldCurve } from "../reduction/curve/field-curve";
 import {
@@ -11,8 +11,8 @@ import {
   type Between,
   type Index,
 } from "../reduction/curve/indices";
-import { shown } from "../reduction/curve/method";
-import { testCurve, type Kind, type TestCurve } from "../reduction/curve/points";
+import { shown } from "../reduction/curve/methods/method";
+import { testCurve, type Kind, type TestCurve } from "../reduction/curve/shape/points";
 import {
   METHOD_NAMES,
   preconsolidation,
@@ -20,7 +20,7 @@ import {
   type MethodName,
   type Preconsolidation,
 } from "../reduction/curve/preconsolidation";
-import type { Picks } from "../reduction/curve/reading";
+import type { Picks } from "../reduction/curve/methods/reading";
 import { sampleQuality } from "../reduction/curve/sample-quality";
 import * as stiffness from "../reduction/curve/stiffness";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";

@@ -3,13 +3,13 @@ import { convert } from "../reduction/units";
 import { remarkText, type Outcome } from "../reduction/outcome";
 import type { ConstructionLine } from "../reduction/construction";
 import { coefficientOfConsolidation, drainagePath, T50, T90, type Drainage } from "../reduction/increment/cv";
-import { logTimeLines, rootTimeLines } from "../reduction/increment/lines";
-import { PICK_NAMES, type Picks } from "../reduction/increment/picks";
-import { PROCEDURES } from "../reduction/increment/procedure";
+import { logTimeLines, rootTimeLines } from "../reduction/increment/constructions/lines";
+import { PICK_NAMES, type Picks } from "../reduction/increment/constructions/picks";
+import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
-import { secondarySlope } from "../reduction/increment/secondary";
-import { cyclesPast, noSlope } from "../reduction/increment/tail";
-import { degreeOfConsolidation, T_END_OF_PRIMARY, timeFactor } from "../reduction/increment/terzaghi";
+import { secondarySlope } from "../reduction/increment/constructions/secondary";
+import { cyclesPast, noSlope } from "../reduction/increment/constructions/tail";
+import { degreeOfConsolidation, T_END_OF_PRIMARY, timeFactor } from "../reduction/increment/fit/terzaghi";
 import { answer, valueOf, type Item } from "./answer";
 import {
   isOmitted,

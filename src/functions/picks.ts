@@ -6,8 +6,8 @@ import {
   standingRows,
   TIME_METHODS,
   type PickRow,
-} from "../reduction/increment/picks";
-import { PROCEDURES } from "../reduction/increment/procedure";
+} from "../reduction/increment/constructions/picks";
+import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { isNoWord, refuseCell, toCell, toChoice, toNumber } from "./cells";
 
 /** A row of the table, with the cell of its value as it came, and where it stands for whoever reads a message. */

@@ -1,6 +1,6 @@
 /** Coefficients of the loads of a test against stress: cv by both time methods, and C alpha. Loading and reloading only. */
 import { loadSteps, putsLoadOn, type LoadStep } from "../reduction/curve/loads";
-import type { TimeMethod } from "../reduction/increment/picks";
+import type { TimeMethod } from "../reduction/increment/constructions/picks";
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, wholeDecades } from "./axes";
 import { figures, markSeries, stressLabel, type StressMark } from "./compression";

@@ -1,8 +1,8 @@
 /** The compression curve of a whole test: void ratio upward, or strain downward, against log stress. */
 import type { ConstructionLine } from "../reduction/construction";
-import { branches, type Branches } from "../reduction/curve/branches";
-import { DRAWING_SLOPE } from "../reduction/curve/casagrande";
-import { testCurve, type Kind, type LoadPoint, type TestCurve } from "../reduction/curve/points";
+import { branches, type Branches } from "../reduction/curve/shape/branches";
+import { DRAWING_SLOPE } from "../reduction/curve/methods/casagrande";
+import { testCurve, type Kind, type LoadPoint, type TestCurve } from "../reduction/curve/shape/points";
 import { METHODS, preconsolidation, type MethodName, type Preconsolidation } from "../reduction/curve/preconsolidation";
 import { given, then, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, scaledShape, toAxis, wholeDecades } from "./axes";

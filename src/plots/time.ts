@@ -1,6 +1,6 @@
 /** Time curves of one increment: deformation, compression downward, against the logarithm or the root of time. */
 import type { ConstructionLine } from "../reduction/construction";
-import { logTimeLines, rootTimeLines } from "../reduction/increment/lines";
+import { logTimeLines, rootTimeLines } from "../reduction/increment/constructions/lines";
 import { MOST_READINGS } from "../reduction/increment/readings";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { badInput, given, type Outcome } from "../reduction/outcome";

@@ -2,21 +2,21 @@
  * The report sheet of a test, as a plan: numbers are live formulas onto the data sheet's cells, rounded once, at display;
  * texts are composed when it is made and say so. What a standard asks for and is not there is listed, never left blank.
  */
-import { timeStamp } from "../datasheet/time-stamp";
-import { ADD_IN_VERSION } from "../datasheet/versions";
+import { timeStamp } from "../workbook/time-stamp";
+import { ADD_IN_VERSION } from "../specification/versions";
 import type { SheetPlan } from "../workbook/port";
-import { gap, band, COLUMN_WIDTH, COLUMNS, layOut, paragraph, ROWS_PER_PAGE, type Block } from "./report-page";
-import { figures, placeSeries, plotsOf } from "./report-figures";
-import { missingItems, type Missing } from "./report-required";
-import { conduct, identification, loadsOfTest, results, signatures, specimen, timesOfTest } from "./report-sections";
-import { DataCells, reportedLoads, type ReportSource } from "./report-source";
-import { state, STATE_COLUMNS, STATE_WIDTHS } from "./report-state";
-import { interpretation, intervals, limits } from "./report-uncertainty";
-import { bothWays, byHand, cautions, checks, methods, missing, remarks } from "./report-words";
+import { gap, band, COLUMN_WIDTH, COLUMNS, layOut, paragraph, ROWS_PER_PAGE, type Block } from "./page/page";
+import { figures, placeSeries, plotsOf } from "./sections/figures";
+import { missingItems, type Missing } from "./sections/required";
+import { conduct, identification, loadsOfTest, results, signatures, specimen, timesOfTest } from "./sections/data";
+import { DataCells, reportedLoads, type ReportSource } from "./page/source";
+import { state, STATE_COLUMNS, STATE_WIDTHS } from "./sections/state";
+import { interpretation, intervals, limits } from "./sections/uncertainty";
+import { bothWays, byHand, cautions, checks, methods, missing, remarks } from "./sections/words";
 
-export type { KeptLimit, ReportSource } from "./report-source";
-export { LIMIT_NAMES, byOf, whyOf } from "./report-uncertainty";
-export type { Missing } from "./report-required";
+export type { KeptLimit, ReportSource } from "./page/source";
+export { LIMIT_NAMES, byOf, whyOf } from "./sections/uncertainty";
+export type { Missing } from "./sections/required";
 
 /** A name that every report sheet has: the cell holds the name of its data sheet. */
 export const REPORT_OF = "report_of";

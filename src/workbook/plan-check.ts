@@ -1,5 +1,5 @@
 /** Whether a sheet can be made from a plan: what every port asks before it makes one. */
-import { cellAddress } from "../datasheet/address";
+import { cellAddress } from "./address";
 import { LONGEST_FORMULA, LONGEST_TEXT } from "./limits";
 import { faultOfName } from "./names";
 import { WorkbookError, type CellPlan, type SheetPlan } from "./port";

@@ -1,7 +1,7 @@
 /** The plots of a data sheet, as a person sees and takes them. */
 import { readFileSync } from "node:fs";
 import type { Download, Frame, FrameLocator, Page } from "playwright-core";
-import { cellAddress } from "../../src/datasheet/address";
+import { cellAddress } from "../../src/workbook/address";
 import { paneViolations, paneWidths, sheetNames, takePicture, typeInCell, valuesOf, withBrowser } from "./page";
 
 const SHEET = "Demonstration";

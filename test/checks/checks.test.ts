@@ -4,8 +4,8 @@
  */
 import { demoSheet } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
-import { readRecord, type NamedValues } from "../../src/datasheet/record";
-import { reduced } from "../../src/checks/reduced";
+import { readRecord, type NamedValues } from "../../src/record/record";
+import { reduced } from "../../src/record/reduced-test";
 import { CHECKS, runChecks, unknownThresholds, type Status } from "../../src/checks";
 import type { CellValue } from "../../src/workbook/port";
 import { namedValues, withoutNames, withValues } from "../datasheet/read-sheet";

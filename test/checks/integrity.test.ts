@@ -2,8 +2,8 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { demoSheet } from "../../src/datasheet";
-import { readRecord, RECORD_NAMES } from "../../src/datasheet/record";
-import { cellAddress } from "../../src/datasheet/address";
+import { readRecord, RECORD_NAMES } from "../../src/record/record";
+import { cellAddress } from "../../src/workbook/address";
 import { CONTENT_NAMES, integrity, type CellFinding } from "../../src/checks/integrity";
 import "../workbook/embedded/engine-in-node";
 import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";

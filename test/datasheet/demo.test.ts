@@ -1,9 +1,9 @@
 /** The invented test, calculated: what the sheet finds against what was put in. */
 import { blankSheet, demoSheet, fillSheet, type System } from "../../src/datasheet";
 import { demoTest, TRUTH } from "../../src/datasheet/demo-test";
-import { cellAddress } from "../../src/datasheet/address";
-import { HAND_TIMES } from "../../src/datasheet/load-table";
-import { testCurve } from "../../src/reduction/curve/points";
+import { cellAddress } from "../../src/workbook/address";
+import { HAND_TIMES } from "../../src/specification/load-table";
+import { testCurve } from "../../src/reduction/curve/shape/points";
 import { preconsolidation } from "../../src/reduction/curve/preconsolidation";
 import { reduceIncrement } from "../../src/reduction/increment/reduce";
 import { reduceSpecimen } from "../../src/reduction/specimen";

@@ -2,9 +2,9 @@
 import "../workbook/embedded/engine-in-node";
 import { blankSheet, checkSheet, CHECKED_NAMES, demoSheet, fillSheet } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
-import { columnsFor, TARGET_NAMES, targetOf } from "../../src/datasheet/logger/target";
-import { readRecord } from "../../src/datasheet/record";
-import { LOAD_RESULTS, RESULTS } from "../../src/datasheet/record-names";
+import { columnsFor, TARGET_NAMES, targetOf } from "../../src/exchange/logger/target";
+import { readRecord } from "../../src/record/record";
+import { LOAD_RESULTS, RESULTS } from "../../src/record/names";
 import { toXlsx } from "../../src/datasheet/xlsx";
 import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
 import type { Box, SheetPlan } from "../../src/workbook/port";

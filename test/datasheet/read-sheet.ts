@@ -1,5 +1,5 @@
 /** A calculated sheet's values by name, as a port's `readNames` gives them. */
-import type { NamedValues } from "../../src/datasheet/record";
+import type { NamedValues } from "../../src/record/record";
 import type { CellValue, SheetPlan } from "../../src/workbook/port";
 import { calculate } from "./sheet-in-engine";
 

@@ -13,11 +13,11 @@ import {
   FIELDS,
 } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
-import { methodOfLoad } from "../../src/datasheet/picks";
-import { readRecord } from "../../src/datasheet/record";
-import { usesOf } from "../../src/datasheet/uses";
-import { differing } from "../../src/checks/records";
-import { NEWS, TEMPLATE_VERSION } from "../../src/datasheet/versions";
+import { methodOfLoad } from "../../src/specification/pick-table";
+import { readRecord } from "../../src/record/record";
+import { usesOf } from "../../src/specification/uses";
+import { differing } from "../../src/checks/questions/record";
+import { NEWS, TEMPLATE_VERSION } from "../../src/specification/versions";
 import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
 import type { SheetName, SheetPlan } from "../../src/workbook/port";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";

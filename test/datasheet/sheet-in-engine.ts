@@ -1,6 +1,6 @@
 /** A sheet plan calculated by the embedded sheet's engine with the project's own functions. */
 import "../workbook/embedded/engine-in-node";
-import { cellAddress } from "../../src/datasheet/address";
+import { cellAddress } from "../../src/workbook/address";
 import { EmbeddedPort, newWorkbook, type FunctionSettings } from "../../src/workbook/embedded";
 import type { CellValue, SheetPlan } from "../../src/workbook/port";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";

@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { blankSheet, demoSheet, FIELDS, fillSheet, type System } from "../../src/datasheet";
-import { cellAddress } from "../../src/datasheet/address";
+import { cellAddress } from "../../src/workbook/address";
 import type { CellPlan, SheetPlan } from "../../src/workbook/port";
 
 const SYSTEMS: readonly System[] = ["SI", "US"];

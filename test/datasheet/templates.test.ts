@@ -3,10 +3,10 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import ExcelJS from "exceljs";
 import { strFromU8, unzipSync } from "fflate";
-import { boxAddress, boxOf, cellAddress } from "../../src/datasheet/address";
+import { boxAddress, boxOf, cellAddress } from "../../src/workbook/address";
 import { blankSheet, type System } from "../../src/datasheet";
 import { templateBytes, TEMPLATES } from "../../src/datasheet/templates";
-import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../../src/datasheet/versions";
+import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../../src/specification/versions";
 import { storedFormula } from "../../src/datasheet/xlsx";
 import { pagesOf } from "../../src/workbook/pages";
 

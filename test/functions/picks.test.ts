@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import * as I from "../../src/functions/increment";
 import { LAST_PICK, LOAD_PICKS } from "../../src/functions/picks";
-import { PICK_NAMES } from "../../src/reduction/increment/picks";
+import { PICK_NAMES } from "../../src/reduction/increment/constructions/picks";
 
 const column = (cells: readonly unknown[]): any[][] => cells.map((cell) => [cell]);
 const refusal = (compute: () => unknown): string => {

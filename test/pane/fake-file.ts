@@ -1,6 +1,6 @@
 /** The sheets of an .xlsx file for the fake workbook, read by exceljs. */
 import type { CellValue as FileValue } from "exceljs";
-import { boxOf, quoted } from "../../src/datasheet/address";
+import { boxOf, quoted } from "../../src/workbook/address";
 import type { CellValue } from "../../src/workbook/port";
 import { chartsOfSheets } from "../excel/file-charts";
 import { blankSheet, type Cell, type Sheet } from "./fake-workbook";

@@ -2,7 +2,7 @@
  * The workbook of the pane's tests: small and in memory, held to the contract of the port as the adapters are. It does not work
  * out formulas: a test says what they show. It records what is asked of it, and can be made to fail.
  */
-import { boxAddress, cellAddress } from "../../src/datasheet/address";
+import { boxAddress, cellAddress } from "../../src/workbook/address";
 import { checkFill } from "../../src/workbook/fill";
 import { checkNaming } from "../../src/workbook/naming";
 import { blockAddresses, joined, sideBySide } from "../../src/workbook/picked";

@@ -1,5 +1,5 @@
 /** A small workbook in memory, as data: what stands in its cells, and what its sheets are called, hide and protect. */
-import { boxOf, cellAddress, columnNumber } from "../../src/datasheet/address";
+import { boxOf, cellAddress, columnNumber } from "../../src/workbook/address";
 import { LAST_COLUMN, LAST_ROW } from "../../src/workbook/names";
 import type { Box, CellPlan, CellValue, ChartPlan, EntryRule, SheetPlan } from "../../src/workbook/port";
 

@@ -1,8 +1,8 @@
 import { compressionPlot } from "../../src/plots/compression";
 import { scaledShape } from "../../src/plots/axes";
 import type { PlotSpec } from "../../src/plots/spec";
-import { DRAWING_SLOPE } from "../../src/reduction/curve/casagrande";
-import { testCurve } from "../../src/reduction/curve/points";
+import { DRAWING_SLOPE } from "../../src/reduction/curve/methods/casagrande";
+import { testCurve } from "../../src/reduction/curve/shape/points";
 import { preconsolidation } from "../../src/reduction/curve/preconsolidation";
 import type { Outcome } from "../../src/reduction/outcome";
 import { compressionCurve } from "./curves";

@@ -1,5 +1,5 @@
 /** Invented curves to draw, made from theory: what is tested with them is the drawing, not the reduction. */
-import { degreeOfConsolidation } from "../../src/reduction/increment/terzaghi";
+import { degreeOfConsolidation } from "../../src/reduction/increment/fit/terzaghi";
 
 const TIMES = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440];
 const T50_MINUTES = 6;

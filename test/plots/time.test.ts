@@ -1,6 +1,6 @@
 import type { PlotSpec } from "../../src/plots/spec";
 import { logTimePlot, rootTimePlot } from "../../src/plots/time";
-import { logTimeLines, rootTimeLines } from "../../src/reduction/increment/lines";
+import { logTimeLines, rootTimeLines } from "../../src/reduction/increment/constructions/lines";
 import { reduceIncrement } from "../../src/reduction/increment/reduce";
 import type { Outcome } from "../../src/reduction/outcome";
 import { timeCurve } from "./curves";

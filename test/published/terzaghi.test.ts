@@ -1,4 +1,4 @@
-import { degreeOfConsolidation, T_END_OF_PRIMARY, timeFactor } from "../../src/reduction/increment/terzaghi";
+import { degreeOfConsolidation, T_END_OF_PRIMARY, timeFactor } from "../../src/reduction/increment/fit/terzaghi";
 import { T_INFLECTION } from "../../src/reduction/increment/signals";
 import data from "./data/terzaghi-table.json";
 

@@ -1,7 +1,7 @@
 /** A data sheet and its report in the embedded sheet's engine, with the project's own functions. */
 import "../workbook/embedded/engine-in-node";
 import { runChecks } from "../../src/checks";
-import { readRecord, RECORD_NAMES } from "../../src/datasheet/record";
+import { readRecord, RECORD_NAMES } from "../../src/record/record";
 import { reportSheet, type ReportSource } from "../../src/report/report";
 import { EmbeddedPort, newWorkbook, type FunctionSettings } from "../../src/workbook/embedded";
 import type { CellValue, SheetPlan } from "../../src/workbook/port";

@@ -1,13 +1,13 @@
 /** The report of a data sheet: every required item shown or listed as missing, live, and whole in any case. */
 import { blankSheet, demoSheet, fillSheet } from "../../src/datasheet";
-import { readRecord } from "../../src/datasheet/record";
-import { REQUIRED } from "../../src/datasheet/required";
+import { readRecord } from "../../src/record/record";
+import { REQUIRED } from "../../src/specification/required";
 import { reportSheet, type ReportSource } from "../../src/report/report";
 import { LOG_TIME } from "../../src/functions/increment";
-import { COLUMNS } from "../../src/report/report-page";
-import { quoted } from "../../src/datasheet/address";
-import { DataCells } from "../../src/report/report-source";
-import { wrapped } from "../../src/report/report-text";
+import { COLUMNS } from "../../src/report/page/page";
+import { quoted } from "../../src/workbook/address";
+import { DataCells } from "../../src/report/page/source";
+import { wrapped } from "../../src/report/page/text";
 import type { EmbeddedPort } from "../../src/workbook/embedded";
 import type { CellValue, SheetPlan } from "../../src/workbook/port";
 import { withoutNames, withValues } from "../datasheet/read-sheet";

@@ -11,9 +11,9 @@
  * consolidation.
  */
 import { T50, T90 } from "../../src/reduction/increment/cv";
-import { logTime } from "../../src/reduction/increment/log-time";
+import { logTime } from "../../src/reduction/increment/constructions/log-time";
 import { cleanReadings } from "../../src/reduction/increment/readings";
-import { rootTime } from "../../src/reduction/increment/root-time";
+import { rootTime } from "../../src/reduction/increment/constructions/root-time";
 import {
   FIT_LIMITS,
   judge,
@@ -23,7 +23,7 @@ import {
   type Limits,
   type Signals,
 } from "../../src/reduction/increment/signals";
-import { fitTheory } from "../../src/reduction/increment/theory-fit";
+import { fitTheory } from "../../src/reduction/increment/fit/theory-fit";
 import { KINDS, noConsolidation } from "../generators/no-consolidation";
 import { BY_HAND, degree, random, SCENARIOS, type TimeCurve } from "../generators/time-curves";
 

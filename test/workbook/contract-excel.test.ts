@@ -2,7 +2,7 @@
  * The contract over the Office adapter, on the strict stand-in for Excel: on the web and on the desktop.
  * @jest-environment jsdom
  */
-import { cellAddress } from "../../src/datasheet/address";
+import { cellAddress } from "../../src/workbook/address";
 import { OfficePort } from "../../src/workbook/office";
 import type { CellValue } from "../../src/workbook/port";
 import { addressOf, boxOf, COLS } from "../excel/book/address";

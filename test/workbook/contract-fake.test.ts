@@ -1,5 +1,5 @@
 /** The contract over the workbook of the pane's tests. */
-import { cellAddress } from "../../src/datasheet/address";
+import { cellAddress } from "../../src/workbook/address";
 import type { Box, CellValue, ChartSeries } from "../../src/workbook/port";
 import { boundsOf } from "../../src/workbook/bounds";
 import { LOOKS } from "../../src/workbook/look";

@@ -3,7 +3,7 @@
  * another choice takes effect when the pane is loaded again.
  */
 
-import { keep, kept } from "../storage";
+import { keep, kept } from "./storage";
 
 export const LANGUAGES = ["en", "de"] as const;
 

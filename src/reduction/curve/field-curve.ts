@@ -9,8 +9,8 @@ import { badInput, given, notApplicable, type Outcome } from "../outcome";
 import { remarksOnRatio } from "./stress-history";
 import { recompressionIndex, type Index } from "./indices";
 import { preconsolidation } from "./preconsolidation";
-import type { TestCurve } from "./points";
-import { virginLineOf } from "./reading";
+import type { TestCurve } from "./shape/points";
+import { virginLineOf } from "./methods/reading";
 
 /** Share of the initial void ratio at which laboratory and field lines meet (Schmertmann 1955; some manuals use 0.40). */
 export const FIELD_FACTOR = 0.42;

@@ -4,9 +4,9 @@
  */
 import { badInput, given, notApplicable, then, type Outcome } from "../outcome";
 import { straightLine } from "../numeric/straight-line";
-import { branches, type Loop } from "./branches";
-import type { LoadPoint, TestCurve } from "./points";
-import { virginLineOf, readCurve } from "./reading";
+import { branches, type Loop } from "./shape/branches";
+import type { LoadPoint, TestCurve } from "./shape/points";
+import { virginLineOf, readCurve } from "./methods/reading";
 
 export interface Index {
   readonly value: number;

@@ -1,16 +1,16 @@
 /** Preconsolidation stress by every method, with its interval, and the methods side by side. */
 import { given, notApplicable, type Given, type Outcome } from "../outcome";
-import { bilogarithmic } from "./bilogarithmic";
-import { casagrande } from "./casagrande";
-import { ALONE, effectOn } from "./habits";
-import { intersection } from "./intersection";
-import { yieldInterval } from "./interval";
-import { janbu } from "./janbu";
-import { shown, type Method, type MethodOptions, type MethodReading } from "./method";
-import { pachecoSilva } from "./pacheco-silva";
-import type { TestCurve } from "./points";
-import { readCurve, type CurveReading, type Picks } from "./reading";
-import { work } from "./work";
+import { bilogarithmic } from "./methods/bilogarithmic";
+import { casagrande } from "./methods/casagrande";
+import { ALONE, effectOn } from "./methods/habits";
+import { intersection } from "./methods/intersection";
+import { yieldInterval } from "./methods/interval";
+import { janbu } from "./methods/janbu";
+import { shown, type Method, type MethodOptions, type MethodReading } from "./methods/method";
+import { pachecoSilva } from "./methods/pacheco-silva";
+import type { TestCurve } from "./shape/points";
+import { readCurve, type CurveReading, type Picks } from "./methods/reading";
+import { work } from "./methods/work";
 
 /** The methods by the names that a user types. */
 export const METHODS = {

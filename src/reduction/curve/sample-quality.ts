@@ -6,9 +6,9 @@
  * (1979), as in Terzaghi, Peck and Mesri (1996), from memory; some texts print D as 4 to 10 percent.
  */
 import { badInput, given, notApplicable, type Outcome } from "../outcome";
-import { branches } from "./branches";
+import { branches } from "./shape/branches";
 import { valueOn } from "./indices";
-import type { TestCurve } from "./points";
+import type { TestCurve } from "./shape/points";
 import { remarksOnRatio } from "./stress-history";
 
 /** Upper limits of the change of void ratio, best class first, by overconsolidation ratio. */

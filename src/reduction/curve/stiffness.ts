@@ -1,6 +1,6 @@
 /** Stiffness over one load: av, mv, constrained modulus; and conductivity from cv and mv. */
 import { badInput, given, notApplicable, type Outcome } from "../outcome";
-import type { Kind } from "./points";
+import type { Kind } from "./shape/points";
 
 /**
  * The height that a strain is referred to: at the start of the load (British practice, BS 1377-5), or the initial

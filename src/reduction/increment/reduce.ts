@@ -2,14 +2,14 @@
 import { given, notApplicable, then, type Outcome } from "../outcome";
 import { median } from "../numeric/median";
 import { T50, T90 } from "./cv";
-import { logTime, type LogTime } from "./log-time";
-import { curveAt } from "./model";
-import { checkPicks, type Picks } from "./picks";
-import type { Procedure } from "./procedure";
+import { logTime, type LogTime } from "./constructions/log-time";
+import { curveAt } from "./fit/model";
+import { checkPicks, type Picks } from "./constructions/picks";
+import type { Procedure } from "./constructions/procedure";
 import { cleanReadings, MOST_READINGS, type CleanReadings } from "./readings";
-import { rootTime, type RootTime } from "./root-time";
+import { rootTime, type RootTime } from "./constructions/root-time";
 import { FIT_LIMITS, judge, signalsOf } from "./signals";
-import { fitTheory, type TheoryFit } from "./theory-fit";
+import { fitTheory, type TheoryFit } from "./fit/theory-fit";
 
 export interface Increment {
   readonly cleaned: Outcome<CleanReadings>;

@@ -3,11 +3,11 @@
  * in a numerical study of increments with known truth, which test/study/signals.ts runs again (common practice has similar
  * limits; there is no other source).
  */
-import { curveSlope } from "./model";
+import { curveSlope } from "./fit/model";
 import { straightLine } from "../numeric/straight-line";
 import { usedReadings, type CleanReadings, type Series } from "./readings";
-import { degreeOfConsolidation } from "./terzaghi";
-import type { TheoryFit } from "./theory-fit";
+import { degreeOfConsolidation } from "./fit/terzaghi";
+import type { TheoryFit } from "./fit/theory-fit";
 
 export interface Signals {
   /** Total movement in steps of the instrument. */

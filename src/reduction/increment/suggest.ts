@@ -7,7 +7,7 @@
  */
 import { given, notApplicable, type Outcome } from "../outcome";
 import { T50, T90 } from "./cv";
-import type { TimeMethod } from "./picks";
+import type { TimeMethod } from "./constructions/picks";
 import type { Increment } from "./reduce";
 import { MISFIT } from "./signals";
 

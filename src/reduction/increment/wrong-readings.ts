@@ -2,9 +2,9 @@
  * Wrong readings, found by how much the fit to theory gains when they are left out: a misread dial, a door slammed, a spike
  * of the logger.
  */
-import { lowest, parameterCount } from "./descent";
-import { curveAt } from "./model";
-import { mostDoubtful, type Table, type Trial } from "./search";
+import { lowest, parameterCount } from "./fit/descent";
+import { curveAt } from "./fit/model";
+import { mostDoubtful, type Table, type Trial } from "./fit/search";
 
 export interface WrongReading {
   /** Index into the series. */

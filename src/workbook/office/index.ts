@@ -2,7 +2,7 @@
  * The workbook port for Excel, by the Office JavaScript library's globals `Excel` and `Office` (ExcelApi 1.9; where the host has
  * them, notes of 1.18, files of 1.13 and spill parents of 1.12).
  */
-import { boxAddress } from "../../datasheet/address";
+import { boxAddress } from "../address";
 import { checkFill } from "../fill";
 import { blockAddresses, joined, sideBySide } from "../picked";
 import {

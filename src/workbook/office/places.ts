@@ -1,5 +1,5 @@
 /** Where the names of a workbook lead, and addresses as boxes of cells. */
-import { boxOf, columnNumber } from "../../datasheet/address";
+import { boxOf, columnNumber } from "../address";
 import type { Box } from "../port";
 import { LAST_COLUMN, LAST_ROW, localName } from "./names";
 

@@ -1,5 +1,5 @@
 /** The printed pages of a new sheet (ExcelApi 1.9). A sheet is whole without them: what Excel does not take is told. */
-import { boxAddress } from "../../datasheet/address";
+import { boxAddress } from "../address";
 import { charactersAcross, isLandscape } from "../paper";
 import type { Box, SheetPlan } from "../port";
 import { widthInPoints } from "./grid";

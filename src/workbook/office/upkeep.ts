@@ -1,5 +1,5 @@
 /** What keeps a sheet whole in Excel: its names and its protection. */
-import { boxAddress, cellAddress } from "../../datasheet/address";
+import { boxAddress, cellAddress } from "../address";
 import { localName, planName } from "../names";
 import { checkNaming } from "../naming";
 import { WorkbookError, type SheetName } from "../port";

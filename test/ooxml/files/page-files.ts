@@ -1,14 +1,14 @@
 /** Workbooks as a person saves them from the page of `npm start`, made with the page's own engine. */
-import { calculationBook, bookSheet } from "../../../src/checks/book";
-import { answersSheet } from "../../../src/checks/answers-sheet";
-import { comparisonSheet } from "../../../src/checks/comparison";
+import { calculationBook, bookSheet } from "../../../src/book/calculation-book";
+import { answersSheet } from "../../../src/checks/answers";
+import { comparisonSheet } from "../../../src/book/comparison";
 import { limitsSheet } from "../../../src/checks/limits";
 import { blankSheet, demoSheet } from "../../../src/datasheet";
-import type { FileRecord } from "../../../src/datasheet/logger/file-sheet";
-import { chartsSheet, everyLoad, seriesOf } from "../../../src/report/series";
+import type { FileRecord } from "../../../src/exchange/logger/file-sheet";
+import { chartsSheet, everyLoad, seriesOf } from "../../../src/report/charts/series";
 import type { Outcome } from "../../../src/reduction/outcome";
 import { openXlsx, saveXlsx, type EmbeddedPort } from "../../../src/workbook/embedded";
-import { writeReadings } from "../../../src/pane/write-readings";
+import { writeReadings } from "../../../src/pane/screens/readings/into-workbook";
 import { emptyWorkbook, reported, sourceOf } from "../../report/report-in-engine";
 import { foreignFile } from "./foreign-file";
 

@@ -1,5 +1,5 @@
 import { recompressionIndex, swellingIndex, type Between } from "../../../src/reduction/curve/indices";
-import { testCurve } from "../../../src/reduction/curve/points";
+import { testCurve } from "../../../src/reduction/curve/shape/points";
 import { then } from "../../../src/reduction/outcome";
 
 /** Loading to 400, a loop down to 50 whose reload yields again on its way back to 400, loading to 1600. */

@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { makeCurve, RECIPES, type MadeCurve } from "../../generators/compression-curves";
 import { compressionIndex } from "../../../src/reduction/curve/indices";
-import { testCurve, type Kind } from "../../../src/reduction/curve/points";
+import { testCurve, type Kind } from "../../../src/reduction/curve/shape/points";
 import {
   METHOD_NAMES,
   preconsolidation,

@@ -1,6 +1,6 @@
 /** The constructions as a hand draws them: each test repeats the ruler's work on the raw readings, with the spans that the remark states. */
 import fc from "fast-check";
-import type { Picks } from "../../../src/reduction/increment/picks";
+import type { Picks } from "../../../src/reduction/increment/constructions/picks";
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
 import type { Outcome } from "../../../src/reduction/outcome";
 import { BY_HAND, degree, SCENARIOS } from "../../generators/time-curves";

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { T50, T90 } from "../../../src/reduction/increment/cv";
-import type { Picks } from "../../../src/reduction/increment/picks";
-import { PROCEDURES } from "../../../src/reduction/increment/procedure";
+import type { Picks } from "../../../src/reduction/increment/constructions/picks";
+import { PROCEDURES } from "../../../src/reduction/increment/constructions/procedure";
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
-import { secondarySlope } from "../../../src/reduction/increment/secondary";
+import { secondarySlope } from "../../../src/reduction/increment/constructions/secondary";
 import type { Outcome } from "../../../src/reduction/outcome";
 import { BY_HAND, degree, random, SCENARIOS } from "../../generators/time-curves";
 

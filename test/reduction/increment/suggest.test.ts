@@ -1,6 +1,6 @@
 /** The suggested construction against curves of known truth; the seeds are not those that the rule was found with. */
 import { T50, T90 } from "../../../src/reduction/increment/cv";
-import type { TimeMethod } from "../../../src/reduction/increment/picks";
+import type { TimeMethod } from "../../../src/reduction/increment/constructions/picks";
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
 import { suggestMethod, type Suggestion } from "../../../src/reduction/increment/suggest";
 import { SCENARIOS } from "../../generators/time-curves";

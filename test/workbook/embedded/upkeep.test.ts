@@ -3,7 +3,7 @@ import "./engine-in-node";
 import ExcelJS from "exceljs";
 import { strFromU8, unzipSync } from "fflate";
 import { blankSheet, checkSheet, CHECKED_NAMES, demoSheet, fillSheet } from "../../../src/datasheet";
-import { boxAddress } from "../../../src/datasheet/address";
+import { boxAddress } from "../../../src/workbook/address";
 import { demoTest } from "../../../src/datasheet/demo-test";
 import { toXlsx } from "../../../src/datasheet/xlsx";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../src/workbook/embedded";

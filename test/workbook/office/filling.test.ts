@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 /** What is written into named cells, in a strict stand-in for Excel. */
-import { linesName, LINES_AT_ONCE } from "../../../src/datasheet/logger/file-sheet";
+import { linesName, LINES_AT_ONCE } from "../../../src/exchange/logger/file-sheet";
 import { OfficePort } from "../../../src/workbook/office";
 import type { CellValue, NamedColumns } from "../../../src/workbook/port";
 import { StrictExcel } from "../../excel/strict-excel";

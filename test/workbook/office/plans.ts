@@ -1,15 +1,15 @@
 /** Every kind of sheet that the project makes, as a plan. */
-import { answersSheet } from "../../../src/checks/answers-sheet";
-import { bookSheet, calculationBook } from "../../../src/checks/book";
-import { comparisonSheet } from "../../../src/checks/comparison";
+import { answersSheet } from "../../../src/checks/answers";
+import { bookSheet, calculationBook } from "../../../src/book/calculation-book";
+import { comparisonSheet } from "../../../src/book/comparison";
 import { runChecks } from "../../../src/checks";
 import { limitsSheet } from "../../../src/checks/limits";
 import { blankSheet, demoSheet, type System } from "../../../src/datasheet";
-import { fileSheet } from "../../../src/datasheet/logger/file-sheet";
-import { readRecord, RECORD_NAMES } from "../../../src/datasheet/record";
+import { fileSheet } from "../../../src/exchange/logger/file-sheet";
+import { readRecord, RECORD_NAMES } from "../../../src/record/record";
 import type { Outcome } from "../../../src/reduction/outcome";
 import { reportSheet } from "../../../src/report/report";
-import { chartsSheet, everyLoad, seriesSheet } from "../../../src/report/series";
+import { chartsSheet, everyLoad, seriesSheet } from "../../../src/report/charts/series";
 import type { EmbeddedPort } from "../../../src/workbook/embedded";
 import type { SheetPlan } from "../../../src/workbook/port";
 import { emptyEngine } from "./engine";

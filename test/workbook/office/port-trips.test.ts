@@ -4,8 +4,8 @@
  * stand-in. The library's own trip that releases ranges after a piece of work is one of them.
  */
 import { blankSheet } from "../../../src/datasheet";
-import { DATA_SHEET_NAME } from "../../../src/datasheet/logger/target";
-import { RECORD_NAMES } from "../../../src/datasheet/record";
+import { DATA_SHEET_NAME } from "../../../src/exchange/logger/target";
+import { RECORD_NAMES } from "../../../src/record/record";
 import { OfficePort } from "../../../src/workbook/office";
 import { StrictExcel } from "../../excel/strict-excel";
 

@@ -1,5 +1,5 @@
 /** Sheets with an apostrophe in their name, which the engine cannot have: they are renamed before it reads a file. */
-import { quoted } from "../../../datasheet/address";
+import { quoted } from "../../address";
 import { freeSheetName, withoutApostrophes } from "../../sheet-names";
 import type { Parts } from "./parts";
 import { all } from "./xml";

@@ -1,7 +1,7 @@
 /** A workbook as an .xlsx file: the engine's own export, with what it leaves out or gets wrong put right. */
 import { helpers } from "@odoo/o-spreadsheet";
 import { strToU8, zipSync } from "fflate";
-import { boxAddress, quoted } from "../../../datasheet/address";
+import { boxAddress, quoted } from "../../address";
 import { localName } from "../../names";
 import { printingOf } from "../../pages";
 import { WorkbookError } from "../../port";

@@ -1,0 +1,542 @@
+/**
+ * The calculation book of a test: for each number of the results, and for the numbers of each load, the formula with the
+ * numbers put in and the result, from the sheet's own values in its own units. What is read off a construction says which.
+ */
+import { FIELDS, type NamedField } from "../specification/fields";
+import { LOAD_TABLE } from "../specification/load-table";
+import { methodOfLoad } from "../specification/pick-table";
+import type { NamedValues, TestRecord } from "../record/record";
+import { FIELD_FACTOR } from "../reduction/curve/field-curve";
+import type { Index } from "../reduction/curve/indices";
+import { virginLineOf } from "../reduction/curve/methods/reading";
+import type { LoadPoint } from "../reduction/curve/shape/points";
+import { temperatureFactor } from "../reduction/curve/viscosity";
+import { at as onLine, straightLine } from "../reduction/numeric/straight-line";
+import type { Outcome } from "../reduction/outcome";
+import { FORMULAS, FORMULA_UNITS, type Measured } from "./formulas";
+import { working, type Units } from "./line";
+import { boxesByName, rowOfLoad } from "../checks/integrity";
+import { inSheetStress, reduced, type Reduced } from "../record/reduced-test";
+import { OWN, tableSheet } from "../workbook/table-sheet";
+import { labelOf, unitOn } from "./comparison";
+import { formatOf } from "../specification/measures";
+import { boxAddress } from "../workbook/address";
+import { rulesOf } from "../specification/versions";
+import type { SheetName, SheetPlan } from "../workbook/port";
+
+export interface Entry {
+  readonly name: string;
+  /** Number of a load. */
+  readonly load?: number;
+  /** Row of its column, from 0. */
+  readonly row: number;
+  readonly label: string;
+  /** The formula with its numbers, or what it was read off. */
+  readonly text: string;
+  /** What the line comes to, in the sheet's unit; absent where it is read off. */
+  readonly result?: number;
+  /** What the sheet shows. */
+  readonly value: number;
+  readonly unit: string;
+  /** Number format of the sheet. */
+  readonly format?: string;
+}
+
+type Named = Pick<NamedField, "name" | "label" | "measure">;
+type Cell = number | undefined;
+type Line = { readonly text: string; readonly result?: number } | undefined;
+
+/** The units of the sheet, for the measures of a formula. */
+function unitsOn(values: NamedValues, id: string): Units {
+  const formula = FORMULAS.find((one) => one.id === id)!;
+  const cells: Partial<Record<Measured, string>> = {
+    length: "length_unit",
+    stress: "stress_unit",
+    cv: "cv_unit",
+    mv: "mv_unit",
+    conductivity: "conductivity_unit",
+    "mass density": "density_unit",
+    "unit weight": "density_unit",
+  };
+  const units: Partial<Record<Measured, string>> = {};
+  for (const measures of [...formula.arguments.map((one) => one.measures), formula.result]) {
+    const cell = measures && cells[measures];
+    const typed = cell && String(values[cell]?.[0]?.[0] ?? "");
+    // A unit that the formula does not know leaves it in its own.
+    if (measures && typed && FORMULA_UNITS[measures].includes(typed)) units[measures] = typed;
+  }
+  return units;
+}
+
+export function calculationBook(record: TestRecord, values: NamedValues): Entry[] {
+  const cell = (name: string, row = 0): Cell => {
+    const value = values[name]?.[row]?.[0];
+    return typeof value === "number" ? value : undefined;
+  };
+  /** A line of a formula; none where a number is missing or the reduction refuses. */
+  const line = (id: string, numbers: readonly Cell[], after = ""): Line => {
+    if (numbers.some((number) => number === undefined)) return undefined;
+    const formula = FORMULAS.find((one) => one.id === id)!;
+    const least = formula.arguments.filter(({ fallback }) => fallback === undefined).length;
+    if (numbers.length < least || numbers.length > formula.arguments.length) return undefined;
+    const found = working(formula, numbers as number[], unitsOn(values, id));
+    return found.ok ? { text: found.value.text + after, result: found.value.result } : undefined;
+  };
+  const book: Sheet = { record, values, reduced: reduced(record), cell, line };
+  const system = values.length_unit?.[0]?.[0] === "in" ? "US" : "SI";
+  const entry = ({ name, label, measure }: Named, row: number, found: Line, load?: number): Entry[] => {
+    const value = cell(name, row);
+    if (value === undefined) return [];
+    const said = found ?? { text: "no working: one of its numbers is not on the sheet, or the method refused" };
+    return [
+      {
+        name,
+        ...(load === undefined ? {} : { load }),
+        row,
+        label: labelOf(name, label),
+        ...said,
+        value,
+        unit: unitOn(values, measure),
+        format: formatOf(measure, system),
+      },
+    ];
+  };
+  const ofTest = FIELDS.flatMap((field) =>
+    field.kind === "result" && !field.column && TEST[field.name] ? entry(field, 0, TEST[field.name](book)) : [],
+  );
+  const ofLoads = record.loads.flatMap(({ number }, index) => {
+    const row = rowOfLoad(values, number);
+    const before = index === 0 ? undefined : rowOfLoad(values, record.loads[index - 1].number);
+    return LOAD_TABLE.columns.flatMap((column) =>
+      LOAD[column.name] ? entry(column, row, LOAD[column.name]({ ...book, row, before, index }), number) : [],
+    );
+  });
+  return [...ofTest, ...ofLoads];
+}
+
+interface Sheet {
+  readonly record: TestRecord;
+  readonly values: NamedValues;
+  readonly reduced: Reduced;
+  readonly cell: (name: string, row?: number) => Cell;
+  readonly line: (id: string, numbers: readonly Cell[], after?: string) => Line;
+}
+
+const less = (a: Cell, b: Cell): Cell => (a === undefined || b === undefined ? undefined : a - b);
+const wet = ({ cell }: Sheet, which: "before" | "after"): Cell =>
+  less(cell(`ring_and_wet_${which}`), cell("ring_mass"));
+const density =
+  (mass: (sheet: Sheet) => Cell) =>
+  (sheet: Sheet): Line => {
+    const { cell, line, values } = sheet;
+    const weight = /kN|pcf/.test(String(values.density_unit?.[0]?.[0] ?? ""));
+    return line(weight ? "unit_weight" : "density", [mass(sheet), cell("diameter"), cell("initial_height")]);
+  };
+
+/** The slope of the best line through points, shown between two points on that line. */
+function slopeLine({ line }: Sheet, id: string, points: readonly LoadPoint[], basis: string): Line {
+  if (points.length < 2) return undefined;
+  const x = points.map(({ stress }) => Math.log10(stress));
+  const best = straightLine(
+    x,
+    points.map(({ value }) => value),
+  );
+  const [from, to] = [x[0], x[x.length - 1]];
+  return line(
+    id,
+    [10 ** from, 10 ** to, onLine(best, from), onLine(best, to)],
+    points.length === 2
+      ? `, between the ends of ${basis}`
+      : `, between two points on the best line through the points of ${basis}`,
+  );
+}
+
+/** An index shown on the first of the branches it was read from. */
+function meanSlope(sheet: Sheet, id: string, index: Outcome<Index>): Line {
+  if (!index.ok) return undefined;
+  const { basis, readings } = index.value;
+  if (readings.length === 0) return undefined;
+  const found = slopeLine(sheet, id, readings[0], `the ${basis}`);
+  return readings.length === 1 || !found
+    ? found
+    : { text: `${found.text}; the mean of ${readings.length} loops, of which this is the first` };
+}
+
+/** The virgin line, in void ratio against log of stress. */
+function virgin({ reduced: { curve } }: Sheet): { points: readonly LoadPoint[]; basis: string } | undefined {
+  if (!curve.ok || curve.value.kind !== "e") return undefined;
+  const found = virginLineOf(curve.value);
+  if (!found.ok) return undefined;
+  const { curve: first, virgin: run } = found.value;
+  const points = first.points.slice(run.from, run.to + 1);
+  return {
+    points,
+    basis: `the virgin line, ${few(points[0].stress)} to ${few(points[points.length - 1].stress)}`,
+  };
+}
+
+const few = (value: number): string => String(Number(value.toPrecision(4)));
+
+/** The void ratio at the in-situ stress, straight between the points of first loading on log of stress. */
+function atInSitu(sheet: Sheet): { e: number; text: string } | undefined {
+  const { record, reduced: all, cell, line } = sheet;
+  const sigma = cell("in_situ_stress");
+  if (sigma === undefined || !all.branches.ok || all.curve.ok === false || all.curve.value.kind !== "e")
+    return undefined;
+  const points = [...all.branches.value.seating, ...all.branches.value.firstLoading];
+  const above = points.findIndex(({ stress }) => stress >= sigma * (1 - 1e-9));
+  if (above < 1) return undefined;
+  const [a, b] = [points[above - 1], points[above]];
+  const found = line("void_ratio_at_stress", [sigma, a.stress, b.stress, a.value, b.value]);
+  return (
+    found && {
+      e: found.result!,
+      text: `${found.text} at ${few(inSheetStress(record, record.numbers.in_situ_stress!))}`,
+    }
+  );
+}
+
+const ofInSitu =
+  (id: string) =>
+  (sheet: Sheet): Line => {
+    const e = atInSitu(sheet);
+    const found = e && sheet.line(id, [sheet.cell("void_ratio_initial"), e.e]);
+    return found && { ...found, text: `${e.text}; ${found.text}` };
+  };
+
+const construction = (text: string) => (): Line => ({ text });
+
+/** Ring and dry soil, without the salt that is taken out. */
+const dryWithRing = (cell: Sheet["cell"]): Cell => less(cell("ring_and_dry"), cell("salt_mass") ?? 0);
+const withoutSalt = (cell: Sheet["cell"]): string =>
+  cell("salt_mass") === undefined ? "" : ", the salt of the pore water taken out";
+
+/** The numbers of the results. A test holds that none that the sheet shows is without one. */
+const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
+  dry_mass: ({ cell, line }) => line("dry_mass", [dryWithRing(cell), cell("ring_mass")], withoutSalt(cell)),
+  solids_height: ({ cell, line }) =>
+    line("solids_height", [cell("dry_mass"), cell("specific_gravity"), cell("diameter"), cell("water_density") ?? 1]),
+  water_density: construction("the density of water at the temperature, by Kell (1975)"),
+  salt_mass: construction("pore water = (wet after - dry) / (1 - s); salt = pore water less (wet after - dry)"),
+  water_content_initial_weighed: ({ cell, line }) =>
+    line("water_content", [cell("ring_and_wet_before"), cell("ring_and_dry"), cell("ring_mass")]),
+  water_content_final_weighed: ({ cell, line }) =>
+    line("water_content", [cell("ring_and_wet_after"), cell("ring_and_dry"), cell("ring_mass")]),
+  water_content_trimmings: ({ values, line }) => {
+    const tins = (values.tin_water_content ?? []).flatMap(([w]) => (typeof w === "number" ? [w] : []));
+    if (tins.length === 1) return { text: "w of the one tin", result: tins[0] };
+    return tins.length > 3
+      ? { text: `the mean of ${tins.length} tins`, result: tins.reduce((sum, w) => sum + w, 0) / tins.length }
+      : line(tins.length === 2 ? "mean_of_two" : "mean_of_three", tins);
+  },
+  dry_mass_trimmings: (sheet) =>
+    sheet.line("dry_mass_by_trimmings", [wet(sheet, "before"), sheet.cell("water_content_trimmings")]),
+  dry_mass_difference: ({ cell, line }) =>
+    line("difference_of_masses", [cell("dry_mass_trimmings"), cell("dry_mass")], ", shown to 0.1 %"),
+  water_content_initial: ({ cell, line }) =>
+    line("water_content", [cell("ring_and_wet_before"), dryWithRing(cell), cell("ring_mass")], withoutSalt(cell)),
+  water_content_final: ({ cell, line }) =>
+    line("water_content", [cell("ring_and_wet_after"), dryWithRing(cell), cell("ring_mass")], withoutSalt(cell)),
+  density_initial: density((sheet) => wet(sheet, "before")),
+  dry_density_initial: density(({ cell }) => cell("dry_mass")),
+  void_ratio_initial: ({ cell, line }) => line("void_ratio", [cell("initial_height"), cell("solids_height")]),
+  saturation_initial: ({ cell, line }) =>
+    line("saturation", [cell("water_content_initial"), cell("specific_gravity"), cell("void_ratio_initial")]),
+  final_height: ({ record, values, cell, line }) => {
+    const last = [...record.loads].reverse().find(({ readings }) => readings.length > 0);
+    if (!last) return { text: "the measured final height", result: cell("final_height_measured") };
+    return line(
+      "height_at_end",
+      [cell("initial_height"), cell("corrected_deformation", rowOfLoad(values, last.number))],
+      `, at the end of load ${last.number}`,
+    );
+  },
+  void_ratio_final: ({ cell, line }) => line("void_ratio", [cell("final_height"), cell("solids_height")]),
+  void_ratio_final_by_water: ({ cell, line }) =>
+    line("void_ratio_by_water", [cell("water_content_final"), cell("specific_gravity")]),
+  saturation_final: ({ cell, line }) =>
+    line("saturation", [cell("water_content_final"), cell("specific_gravity"), cell("void_ratio_final")]),
+  final_height_difference: ({ cell, line }) =>
+    line("difference_of_heights", [cell("final_height_measured"), cell("final_height")], ", shown to four decimals"),
+  void_ratio_final_difference: ({ cell, line }) =>
+    line("difference", [cell("void_ratio_final_by_water"), cell("void_ratio_final")], ", shown to three decimals"),
+  water_content_difference: ({ cell, line }) =>
+    line("difference", [cell("water_content_trimmings"), cell("water_content_initial")], ", shown to 0.1 %"),
+  apparatus_deflection_seating: (sheet) => {
+    const stress = sheet.cell("seating_stress");
+    return stress
+      ? ofTable(sheet, stress, "apparatus_loading")
+      : { text: "the zero reading was taken without load", result: 0 };
+  },
+  inundation_stress: ({ record }) => {
+    if (record.words.seating_mark) return { text: "the seating stress, which is marked", result: undefined };
+    const load = record.loads.find(({ inundated }) => inundated);
+    return load && { text: `the stress of load ${load.number}, which is marked`, result: undefined };
+  },
+  inundation_strain: ({ record, values, cell, line }) => {
+    const index = record.loads.findIndex(({ inundated }) => inundated);
+    if (index < 0) return undefined;
+    const strain = (at: number): Cell => cell("strain_end", rowOfLoad(values, record.loads[at].number));
+    return line(
+      "difference",
+      [strain(index), index === 0 ? 0 : strain(index - 1)],
+      ", strains at the ends of the loads",
+    );
+  },
+  preconsolidation_stress: construction(
+    "Casagrande: where the bisector between horizontal and tangent at the greatest curvature meets the virgin line; the plot shows the lines",
+  ),
+  preconsolidation_low: construction("the lower end of the range that these points allow for the knee of the curve"),
+  preconsolidation_high: construction("the upper end of the range that these points allow for the knee of the curve"),
+  overconsolidation_ratio: ({ cell, line }) => line("ocr", [cell("preconsolidation_stress"), cell("in_situ_stress")]),
+  compression_index: (sheet) => {
+    const found = virgin(sheet);
+    return found && slopeLine(sheet, "compression_index", found.points, found.basis);
+  },
+  recompression_index: (sheet) => meanSlope(sheet, "recompression_index", sheet.reduced.recompressionIndex),
+  swelling_index: (sheet) => meanSlope(sheet, "swelling_index", sheet.reduced.swellingIndex),
+  c_alpha_chosen: ({ cell, values }) => {
+    const load = cell("c_alpha_load");
+    return load === undefined
+      ? undefined
+      : { text: `C alpha of load ${load}`, result: cell("c_alpha", rowOfLoad(values, load)) };
+  },
+  c_alpha_ratio: ({ cell, line }) =>
+    line("c_alpha_ratio", [cell("c_alpha_chosen"), cell("void_ratio_initial"), cell("compression_index")]),
+  field_compression_index: (sheet) => {
+    const { cell, line } = sheet;
+    const [e0, sigma, sigmaV0] = [cell("void_ratio_initial"), cell("preconsolidation_stress"), cell("in_situ_stress")];
+    const Cr = cell("field_recompression_index");
+    if (e0 === undefined || sigma === undefined || sigmaV0 === undefined || Cr === undefined) return undefined;
+    const bent = Cr > 0 && sigma > sigmaV0;
+    const [from, e] = bent ? [sigma, e0 - Cr * Math.log10(sigma / sigmaV0)] : [sigmaV0, e0];
+    return line(
+      "compression_index",
+      [from, cell("field_meeting_stress"), e, cell("field_meeting_void_ratio")],
+      ", from the end of the field recompression line to where both curves meet",
+    );
+  },
+  field_recompression_index: ({ cell }) => ({
+    text: "C_r: the field curve runs parallel to the recompression up to the preconsolidation stress",
+    result: cell("recompression_index"),
+  }),
+  field_meeting_void_ratio: ({ cell, line }) =>
+    line("share_of_void_ratio", [cell("field_factor") ?? FIELD_FACTOR, cell("void_ratio_initial")]),
+  field_meeting_stress: (sheet) => {
+    const found = virgin(sheet);
+    if (!found) return undefined;
+    const x = found.points.map(({ stress }) => Math.log10(stress));
+    const best = straightLine(
+      x,
+      found.points.map(({ value }) => value),
+    );
+    return sheet.line(
+      "stress_on_line",
+      [10 ** x[0], onLine(best, x[0]), sheet.cell("field_meeting_void_ratio"), -best.slope],
+      ", on the virgin line",
+    );
+  },
+  quality_change: ofInSitu("change_of_void_ratio"),
+  quality_strain: ofInSitu("strain_by_void_ratio"),
+};
+
+interface LoadSheet extends Sheet {
+  readonly row: number;
+  /** Row of the load before; undefined where the test starts. */
+  readonly before: number | undefined;
+  readonly index: number;
+}
+
+const before = ({ cell, before: row }: LoadSheet, name: string, start: string): Cell =>
+  row === undefined ? cell(start) : cell(name, row);
+
+/** The dial's factor, with the sign of compression. */
+const factor = ({ values, cell }: Sheet): Cell => {
+  const size = cell("dial_factor");
+  return size === undefined ? undefined : values.dial_sense?.[0]?.[0] === "fall" ? -size : size;
+};
+const faces = ({ record }: Sheet): number => (record.words.drainage === "single" ? 1 : 2);
+const methodOf = ({ record, index }: LoadSheet): string => methodOfLoad(record, record.loads[index].number);
+const chosenD100 = (sheet: LoadSheet): Cell =>
+  sheet.cell(methodOf(sheet) === "root time" ? "root_d100" : "log_d100", sheet.row);
+
+const coefficient =
+  (id: string, time: string, height: string) =>
+  (sheet: LoadSheet): Line =>
+    sheet.line(id, [sheet.cell(time, sheet.row), sheet.cell(height, sheet.row), faces(sheet)]);
+
+/** The height at a reading of the load, compression and deflection counted from the zero reading. */
+const heightAt = (sheet: LoadSheet, reading: Cell, after: string): Line => {
+  const { cell, row, line } = sheet;
+  const seen = [
+    cell("initial_height"),
+    reading,
+    cell("zero_reading"),
+    factor(sheet),
+    cell("apparatus_deflection", row),
+  ];
+  return line("height_at_reading", seen, after);
+};
+
+/** What the table has at a stress, on one of its columns; none beyond the table. */
+function ofTable(
+  { record, cell, values, line }: Sheet,
+  stress: Cell,
+  column: "apparatus_loading" | "apparatus_unloading",
+): Line {
+  const rows = record.deflections.flatMap((_, at) => {
+    const [s, d] = [cell("apparatus_stress", at), cell(column, at)];
+    return s === undefined || d === undefined ? [] : [{ s, d }];
+  });
+  rows.sort((a, b) => a.s - b.s);
+  const exact = rows.find(({ s }) => stress !== undefined && Math.abs(s - stress) <= 1e-9 * s);
+  if (exact) return { text: `as the table gives it at ${few(exact.s)} ${unitOn(values, "stress")}`, result: exact.d };
+  const above = rows.findIndex(({ s }) => stress !== undefined && s > stress);
+  if (above < 1) return undefined;
+  const [a, b] = [rows[above - 1], rows[above]];
+  return line("apparatus_deflection", [stress, a.s, b.s, a.d, b.d], ", between two rows of the table");
+}
+
+/** The numbers of a load. */
+const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
+  end_reading: construction("the reading at the latest time of the load"),
+  deformation: (sheet) =>
+    sheet.line("deformation", [sheet.cell("end_reading", sheet.row), sheet.cell("zero_reading"), factor(sheet)]),
+  apparatus_deflection: (sheet) => {
+    const { record, index, reduced: all, cell, row, line } = sheet;
+    const { deflections } = record;
+    if (!deflections.some(({ stress }) => stress !== undefined))
+      return { text: "no deflection table: nothing is corrected", result: 0 };
+    const { load_branch: branch } = record.loads[index].words;
+    const before = sheet.before === undefined ? 0 : cell("apparatus_deflection", sheet.before);
+    if (branch === "wetting" && before !== undefined)
+      return { text: "that of the load before: the load stands", result: before };
+    const unload = all.loads[index]?.unloading && deflections.some(({ unloading }) => unloading !== undefined);
+    const whole = ofTable(sheet, cell("load_stress", row), unload ? "apparatus_unloading" : "apparatus_loading");
+    if (!whole || !rulesOf(record).deflectionSinceSeating) return whole;
+    const since = line("deflection_since_seating", [whole.result, cell("apparatus_deflection_seating")]);
+    return since && { ...since, text: `${whole.text}; less that at the seating stress: ${since.text}` };
+  },
+  corrected_deformation: ({ cell, row, line }) =>
+    line("corrected_deformation", [cell("deformation", row), cell("apparatus_deflection", row)]),
+  strain_end: ({ cell, row, line }) =>
+    line("strain", [cell("deformation", row), cell("initial_height"), cell("apparatus_deflection", row)]),
+  height_end: ({ cell, row, line }) =>
+    line("height_at_end", [cell("initial_height"), cell("corrected_deformation", row)]),
+  void_ratio_end: ({ cell, row, line }) => line("void_ratio", [cell("height_end", row), cell("solids_height")]),
+  deformation_d100: (sheet) => {
+    const found = sheet.line("deformation", [chosenD100(sheet), sheet.cell("zero_reading"), factor(sheet)]);
+    const corrected =
+      found && sheet.line("corrected_deformation", [found.result, sheet.cell("apparatus_deflection", sheet.row)]);
+    return found && corrected && { ...corrected, text: `${found.text} at d100; ${corrected.text}` };
+  },
+  strain_d100: ({ cell, row, line }) => line("strain", [cell("deformation_d100", row), cell("initial_height"), 0]),
+  void_ratio_d100: ({ cell, row, line }) =>
+    line("void_ratio", [less(cell("initial_height"), cell("deformation_d100", row)), cell("solids_height")]),
+  void_ratio_curve: ({ values, row, cell }) => {
+    const atD100 = values.curve_point?.[row]?.[0] === "d100";
+    return {
+      text: `the void ratio ${atD100 ? "at d100" : "at the end of the load"}`,
+      result: cell(atD100 ? "void_ratio_d100" : "void_ratio_end", row),
+    };
+  },
+  height_middle: (sheet) =>
+    rulesOf(sheet.record).heightAtHalf
+      ? heightAt(sheet, sheet.cell("log_d50", sheet.row), ", at d50 by log time")
+      : sheet.line("height_middle", [
+          before(sheet, "height_end", "initial_height"),
+          sheet.cell("height_end", sheet.row),
+        ]),
+  height_middle_root: (sheet) => {
+    const half = sheet.line("d50", [sheet.cell("root_d0", sheet.row), sheet.cell("root_d100", sheet.row)]);
+    const found = half && heightAt(sheet, half.result, ", at d50 by root time");
+    return found && { ...found, text: `${half.text}; ${found.text}` };
+  },
+  cv_log_time: coefficient("cv_from_t50", "log_t50", "height_middle"),
+  cv_root_time: (sheet) =>
+    coefficient(
+      "cv_from_t90",
+      "root_t90",
+      rulesOf(sheet.record).heightAtHalf ? "height_middle_root" : "height_middle",
+    )(sheet),
+  cv_chosen: (sheet) => {
+    const method = methodOf(sheet);
+    return {
+      text: `cv by ${method}`,
+      result: sheet.cell(method === "root time" ? "cv_root_time" : "cv_log_time", sheet.row),
+    };
+  },
+  cv_20: ({ cell, row, line }) => {
+    const temperature = cell("load_temperature", row);
+    const found = temperature === undefined ? undefined : temperatureFactor(temperature);
+    return found?.ok
+      ? line(
+          "cv_at_20",
+          [cell("cv_chosen", row), found.value],
+          `, f_T the viscosity of water at ${temperature} deg C over that at 20`,
+        )
+      : undefined;
+  },
+  volume_compressibility: (sheet) => {
+    const { cell, row, line } = sheet;
+    return line("mv", [
+      sheet.before === undefined ? (cell("seating_stress") ?? 0) : cell("load_stress", sheet.before),
+      cell("load_stress", row),
+      before(sheet, "void_ratio_curve", "void_ratio_initial"),
+      cell("void_ratio_curve", row),
+    ]);
+  },
+  conductivity: ({ cell, row, line }) =>
+    line("conductivity", [cell("cv_chosen", row), cell("volume_compressibility", row)]),
+  c_alpha: (sheet) => {
+    const { cell, row, line } = sheet;
+    return line("c_alpha_from_tail", [cell("tail_slope", row), factor(sheet), cell("initial_height")]);
+  },
+  log_d0: construction(
+    "log time: the early parabola, on which movement goes with the root of time, carried back to time zero",
+  ),
+  log_d50: ({ cell, row, line }) => line("d50", [cell("log_d0", row), cell("log_d100", row)]),
+  log_d100: construction("log time: where the tangent at the inflection meets the line of the tail"),
+  log_t50: construction("log time: the time at which the curve reaches d50"),
+  log_t100: construction("log time: the time at which tangent and tail meet"),
+  root_d0: construction("root time: the straight part carried back to time zero"),
+  root_d90: construction("root time: where the line 1.15 times as far out meets the curve"),
+  root_d100: ({ cell, row, line }) => line("d100_from_d90", [cell("root_d0", row), cell("root_d90", row)]),
+  root_t90: construction("root time: the time of d90"),
+  tail_slope: construction("log time: readings per log cycle of time on the line of the tail"),
+};
+
+// --- As a sheet ----------------------------------------------------------------------------------------------------
+
+/** Characters across the column of the working. */
+const BOOK_WIDTH = 96;
+
+const inQuotes = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
+
+/** The book on a sheet of its own: text as it was, beside the number as the data sheet has it now. */
+export function bookSheet(sheet: string, entries: readonly Entry[], names: readonly SheetName[]): SheetPlan {
+  const boxes = boxesByName(names);
+  return tableSheet({
+    name: "Calculation book",
+    title: `Calculation book of ${sheet}`,
+    notes: [
+      "The working is text, as the sheet stood when this was made; the last number follows the data sheet.",
+      "Lines that come to more digits are rounded where they are shown, and nowhere else.",
+    ],
+    columns: [
+      { name: "book_quantity", heading: "Quantity", width: 36, kind: "label" },
+      { name: "book_load", heading: "Load", width: 6, kind: "label" },
+      { name: "book_working", heading: "Working", width: BOOK_WIDTH, kind: "label", wrap: true },
+      { name: "book_then", heading: "Then", width: 12, kind: "label", format: OWN },
+      { name: "book_now", heading: "Now", width: 12, kind: "result", format: OWN },
+      { name: "book_unit", heading: "Unit", width: 9, kind: "unit" },
+    ],
+    rows: entries.map(({ name, load, row, label, text, value, unit }) => {
+      const box = boxes.get(name);
+      const at = box && boxAddress({ row: box.row + row, col: box.col, rows: 1, cols: 1 });
+      return [label, load, text, value, at && `=${inQuotes(sheet)}!${at}`, unit];
+    }),
+    formats: entries.map(({ format }) => format),
+    lines: entries.map(({ text }) => Math.ceil((1.05 * text.length) / BOOK_WIDTH)),
+  });
+}

@@ -1,0 +1,104 @@
+/** A reviewer's answers to questions that do not pass, on a sheet of their own: rows are added, none is written over. */
+import type { NamedValues } from "../record/record";
+import type { NamedColumns, SheetPlan } from "../workbook/port";
+import type { Answered } from ".";
+import { tableSheet, type TableColumn } from "../workbook/table-sheet";
+
+/** A stop or an explain answered with a sentence and initials. */
+export interface Acknowledgement {
+  /** The data sheet. */
+  readonly sheet: string;
+  readonly id: string;
+  readonly status: string;
+  /** What the question said when it was answered. */
+  readonly found: string;
+  readonly reason: string;
+  readonly by: string;
+  /** "2026-03-01 14:05" */
+  readonly when: string;
+}
+
+const ROWS = 200;
+
+const COLUMNS: readonly TableColumn[] = [
+  { name: "answer_sheet", heading: "Data sheet", width: 22, kind: "input", format: "@" },
+  { name: "answer_check", heading: "Question", width: 9, kind: "input", format: "@" },
+  { name: "answer_status", heading: "To do", width: 9, kind: "input", format: "@" },
+  { name: "answer_found", heading: "What it said", width: 60, kind: "input", format: "@" },
+  { name: "answer_reason", heading: "Answer", width: 60, kind: "input", format: "@" },
+  { name: "answer_by", heading: "By", width: 8, kind: "input", format: "@" },
+  { name: "answer_when", heading: "When", width: 17, kind: "input", format: "@" },
+];
+
+export const ANSWER_NAMES: readonly string[] = COLUMNS.map(({ name }) => name);
+
+/** What a sheet of answers is known by. */
+export const ANSWERS_SHEET_NAME = "answer_check";
+
+export const answersSheet = (): SheetPlan =>
+  tableSheet({
+    name: "Answers to checks",
+    title: "Answers to the reviewer's questions",
+    notes: ["Each row answers one question of one data sheet. Of two for the same question, the lower counts."],
+    columns: COLUMNS,
+    rows: [],
+    length: ROWS,
+    isProtected: true,
+  });
+
+const textAt = (values: NamedValues, name: string, row: number): string =>
+  String(values[name]?.[row]?.[0] ?? "").trim();
+
+export const readAnswers = (values: NamedValues): Acknowledgement[] =>
+  (values.answer_check ?? []).flatMap((_, row) => {
+    const of = (name: string) => textAt(values, `answer_${name}`, row);
+    const [id, sheet] = [of("check"), of("sheet")];
+    return id && sheet
+      ? [
+          {
+            sheet,
+            id,
+            status: of("status"),
+            found: of("found"),
+            reason: of("reason"),
+            by: of("by"),
+            when: of("when"),
+          },
+        ]
+      : [];
+  });
+
+/** The columns of a table that take new rows below the last that holds anything; undefined where they do not fit. */
+export function appended(
+  values: NamedValues,
+  names: readonly string[],
+  rows: readonly (readonly (string | number)[])[],
+): NamedColumns | undefined {
+  const length = values[names[0]]?.length ?? 0;
+  let last = length;
+  while (last > 0 && names.every((name) => String(values[name]?.[last - 1]?.[0] ?? "") === "")) last--;
+  if (last + rows.length > length) return undefined;
+  return Object.fromEntries(
+    names.map((name, col) => [name, [...new Array<null>(last).fill(null), ...rows.map((row) => row[col])]]),
+  );
+}
+
+export const answerRow = (one: Acknowledgement): string[] => [
+  one.sheet,
+  one.id,
+  one.status,
+  one.found,
+  one.reason,
+  one.by,
+  one.when,
+];
+
+/** An answer to what the question says now; `stale` where it said something else when it was answered. */
+export function answerTo(
+  answers: readonly Acknowledgement[],
+  sheet: string,
+  { check, answer }: Answered,
+): { readonly given: Acknowledgement; readonly stale: boolean } | undefined {
+  const given = [...answers].reverse().find((one) => one.sheet === sheet && one.id === check.id);
+  return given && { given, stale: given.found !== answer.sentence };
+}

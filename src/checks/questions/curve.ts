@@ -1,0 +1,469 @@
+/** Questions about the compression curve: preconsolidation stress, indices, sample quality, stress history, stiffness. */
+import { cellCalled } from "../../record/record";
+import { creepRatio, usualCreepRatio } from "../../reduction/curve/creep-ratio";
+import { compressionIndex } from "../../reduction/curve/indices";
+import { virginLineOf } from "../../reduction/curve/methods/reading";
+import { LUNNE, STRAIN_CLASSES } from "../../reduction/curve/sample-quality";
+import { then, type Outcome } from "../../reduction/outcome";
+import { ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
+import { calledInRow, inKpa, inputs, inSheetStress, type Reduced } from "../../record/reduced-test";
+import { virginLoads } from "./time-curves";
+
+/** Strain ratio or void-ratio index, as void ratio: (1 + e0) where the curve is one of strain. */
+const asVoidRatio = (reduced: Reduced, index: number): number | undefined => {
+  if (!reduced.curve.ok) return undefined;
+  if (reduced.curve.value.kind === "e") return index;
+  return reduced.specimen.ok ? index * (1 + reduced.specimen.value.e0) : undefined;
+};
+
+const pair = <A, B>(a: Outcome<A>, b: Outcome<B>, answer: (a: A, b: B) => Answer): Answer =>
+  ask(a, (first) => ask(b, (second) => answer(first, second)));
+
+export const CURVE_CHECKS = [
+  check({
+    id: "Q44",
+    question: "Does the virgin line have points enough, and go far enough beyond yield?",
+    severity: "explain",
+    basis: `${COMMON}; the result depends on the greatest stress (J. Mar. Sci. Eng. 2026, 14(8), 740, from its abstract)`,
+    limits: { points: { value: 3, unit: "points" }, reach: { value: 4, unit: "times" } },
+    ask: ({ record, reduced, limits: l }) =>
+      pair(then(reduced.curve, virginLineOf), reduced.preconsolidation, ({ curve, virgin }, { stress }) => {
+        const greatest = Math.max(...curve.points.map((point) => point.stress));
+        return gravest(
+          [
+            within(
+              record,
+              "points on the virgin line",
+              virgin.to - virgin.from + 1,
+              "number",
+              { explain: [l.points, undefined] },
+              "more loads, or closer ones, make it certain",
+            ),
+            within(
+              record,
+              "the greatest stress over the preconsolidation stress",
+              greatest / stress,
+              "number",
+              { explain: [l.reach, undefined] },
+              "load further (eight times is the aim)",
+            ),
+          ].map((answer) => ({ load: "virgin line", answer })),
+          "",
+        );
+      }),
+  }),
+  check({
+    id: "Q45",
+    question: "Does the preconsolidation stress lie between the loads that could show it?",
+    severity: "stop",
+    basis: COMMON,
+    limits: {},
+    ask: ({ record, reduced }) => {
+      if (!reduced.curve.ok) return cannotAsk(reduced.curve.reason);
+      const shown = record.results.preconsolidation_stress;
+      if (shown === undefined && !reduced.preconsolidation.ok) return cannotAsk(reduced.preconsolidation.reason);
+      const stress = shown ?? (reduced.preconsolidation.ok ? inKpa(record, reduced.preconsolidation.value.stress) : 0);
+      const loads = reduced.loads.flatMap((load) => (load.firstLoading ? [load.record.stress!] : []));
+      if (loads.length < 2) return cannotAsk("it needs two loads of first loading");
+      return within(
+        record,
+        "preconsolidation stress",
+        stress,
+        "stress",
+        { stop: [loads[1], loads[loads.length - 1]] },
+        "the test has no points on one side of it",
+      );
+    },
+  }),
+  check({
+    id: "Q46",
+    question: "Do the methods agree on the preconsolidation stress?",
+    severity: "explain",
+    basis: COMMON,
+    limits: {
+      explain: { value: 0.25, unit: "ratio of the median" },
+      unreliable: { value: 0.5, unit: "ratio of the median" },
+    },
+    ask: ({ record, reduced, limits: l }) =>
+      ask(reduced.spread, ({ spread }) =>
+        within(
+          record,
+          "spread of the methods over their median",
+          spread,
+          "percent",
+          { explain: [undefined, l.explain] },
+          spread > l.unreliable
+            ? "unreliable: do not report one number"
+            : "look at the curve, and at the points that each method used",
+        ),
+      ),
+  }),
+  check({
+    id: "Q47",
+    question: "Does the curve have a bend, as an undisturbed specimen's has?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { share: { value: 0.4, unit: "ratio" } },
+    ask: ({ record, reduced, limits: l }) =>
+      ask(reduced.branches, ({ firstLoading: [a, b] }) =>
+        pair(
+          then(reduced.curve, (test) => compressionIndex(test, { from: a.stress, to: b.stress })),
+          reduced.compressionIndex,
+          (first, Cc) =>
+            within(
+              record,
+              "slope of the first loads over that of the virgin line",
+              first.value / Cc.value,
+              "ratio",
+              { explain: [undefined, l.share] },
+              "the curve is rounded: disturbed, or already yielding under the first loads",
+            ),
+        ),
+      ),
+  }),
+  check({
+    id: "Q48",
+    question: "Are recompression and swelling index in proportion?",
+    severity: "explain",
+    basis: COMMON,
+    limits: {
+      explain_below: { value: 0.02, unit: "Cr/Cc" },
+      explain_above: { value: 0.25, unit: "Cr/Cc" },
+      times: { value: 2, unit: "Cs against Cr" },
+    },
+    ask: ({ record, reduced, limits: l }) =>
+      pair(reduced.recompressionIndex, reduced.compressionIndex, (Cr, Cc) => {
+        const share = within(
+          record,
+          "Cr over Cc",
+          Cr.value / Cc.value,
+          "ratio",
+          { explain: [l.explain_below, l.explain_above] },
+          "look at where each slope was taken",
+        );
+        const { swellingIndex: Cs } = reduced;
+        if (!Cs.ok || Cr.value <= 0 || Cs.value.value <= 0) return share;
+        const factor = Math.max(Cs.value.value / Cr.value, Cr.value / Cs.value.value);
+        const swelling = within(
+          record,
+          "the greater over the lesser of Cs and Cr",
+          factor,
+          "ratio",
+          { explain: [undefined, l.times] },
+          "unloading and reloading should be about as steep",
+        );
+        return gravest(
+          [share, swelling].map((answer) => ({ load: "indices", answer })),
+          "",
+        );
+      }),
+  }),
+  check({
+    id: "Q49",
+    question: "Is the compression index that of a soil?",
+    severity: "explain",
+    basis: COMMON,
+    limits: {
+      explain_below: { value: 0.05, unit: "Cc" },
+      explain_above: { value: 3, unit: "Cc" },
+      ratio_above: { value: 0.6, unit: "CR" },
+    },
+    ask: ({ record, reduced, limits: l }) =>
+      ask(reduced.compressionIndex, ({ value }) => {
+        const Cc = asVoidRatio(reduced, value);
+        const answers = [];
+        if (Cc !== undefined)
+          answers.push(
+            within(
+              record,
+              "compression index Cc",
+              Cc,
+              "ratio",
+              { explain: [l.explain_below, l.explain_above] },
+              "check the void ratios, and that it is per log cycle",
+            ),
+          );
+        const CR = reduced.specimen.ok && Cc !== undefined ? Cc / (1 + reduced.specimen.value.e0) : undefined;
+        if (CR !== undefined)
+          answers.push(
+            within(
+              record,
+              "compression ratio CR",
+              CR,
+              "ratio",
+              { explain: [undefined, l.ratio_above] },
+              "check the strains, and that it is per log cycle",
+            ),
+          );
+        return gravest(
+          answers.map((answer) => ({ load: "virgin line", answer })),
+          "it needs void ratios, or the whole specimen",
+        );
+      }),
+  }),
+  check({
+    id: "Q50",
+    question: "Is secondary compression in proportion to the slope of the curve under the same load?",
+    severity: "explain",
+    basis: "Mesri & Castro 1987 (concept); limits from Terzaghi, Peck & Mesri 1996, from memory",
+    limits: {
+      explain_below: { value: usualCreepRatio()[0], unit: "" },
+      explain_above: { value: usualCreepRatio()[1], unit: "" },
+    },
+    ask: ({ record, reduced, limits: l }) => {
+      if (!reduced.preconsolidation.ok) return cannotAsk(reduced.preconsolidation.reason);
+      if (!reduced.specimen.ok) return cannotAsk(reduced.specimen.reason);
+      const { e0 } = reduced.specimen.value;
+      const virgin = virginLoads(record, reduced);
+      return gravest(
+        virgin.flatMap((load) => {
+          const before = reduced.loads[reduced.loads.indexOf(load) - 1];
+          const alpha = load.record.results.c_alpha;
+          if (alpha === undefined || !before?.voidRatio.ok || !load.voidRatio.ok) return [];
+          // From the load before on the branch to this one: the slope of the curve where the creep was measured.
+          const slope =
+            (before.voidRatio.value - load.voidRatio.value) / Math.log10(load.record.stress! / before.record.stress!);
+          if (!(slope > 0)) return [];
+          const answer = ask(creepRatio(alpha * (1 + e0), slope), ({ ratio }) =>
+            within(
+              record,
+              "C alpha over the slope of the curve",
+              ratio,
+              "ratio",
+              { explain: [l.explain_below, l.explain_above] },
+              "check that both are void ratio, at one stress, and that the tail is long enough",
+            ),
+          );
+          return [{ load: load.called, answer }];
+        }),
+        "it needs C alpha of loads beyond the preconsolidation stress (c_alpha)",
+      );
+    },
+  }),
+  check({
+    id: "Q51",
+    question: "Is the sample good enough, by its volume change up to the in-situ stress?",
+    severity: "explain",
+    basis: "Lunne et al. 1997; Terzaghi, Peck & Mesri 1996 (SQD), limits as the reduction has them",
+    limits: {
+      change: { value: LUNNE["OCR 1 to 2"][1], unit: "change of e over e0, OCR 1 to 2" },
+      strain: { value: STRAIN_CLASSES.limits[1], unit: "ratio" },
+    },
+    ask: ({ record, reduced, limits: l }) =>
+      ask(reduced.quality, ({ change, strain, lunneClass, strainClass }) => {
+        const remedy = `class ${lunneClass ?? "unknown"} (Lunne), ${strainClass} (SQD): disturbed, so that yield and Cc read low`;
+        const bySQD = within(
+          record,
+          "strain at the in-situ stress",
+          strain,
+          "percent",
+          { explain: [undefined, l.strain] },
+          remedy,
+        );
+        if (change === undefined || lunneClass === undefined) return bySQD;
+        const poor = lunneClass.endsWith("poor");
+        const byLunne = within(
+          record,
+          "change of void ratio over e0",
+          change,
+          "ratio",
+          { explain: [undefined, l.change] },
+          remedy,
+        );
+        // Lunne's limits depend on the OCR: his class decides where it is the stricter.
+        return poor && byLunne.status === "pass"
+          ? { ...byLunne, status: "explain", sentence: `${byLunne.sentence}; ${remedy}` }
+          : byLunne;
+      }),
+  }),
+  check({
+    id: "Q52",
+    question: "Is the overconsolidation ratio possible, and does it rest on an in-situ stress?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { explain_below: { value: 0.9, unit: "" }, explain_above: { value: 20, unit: "" } },
+    ask: ({ record, reduced, limits: l }) => {
+      const typed = record.results.overconsolidation_ratio;
+      const inSitu = record.numbers.in_situ_stress;
+      if (typed !== undefined && inSitu === undefined)
+        return {
+          status: "explain",
+          sentence: `an OCR of ${Number(typed.toPrecision(3))} stands on the sheet without an in-situ stress: fill in ${cellCalled("in_situ_stress")}`,
+        };
+      return pair(inputs(record, "in_situ_stress"), reduced.preconsolidation, (n, { stress }) =>
+        within(
+          record,
+          "OCR",
+          stress / inSheetStress(record, n.in_situ_stress),
+          "ratio",
+          { explain: [l.explain_below, l.explain_above] },
+          "disturbance, ground still consolidating, or a wrong in-situ stress (water table?)",
+        ),
+      );
+    },
+  }),
+  check({
+    id: "Q53",
+    question: "Does the in-situ stress go with the depth?",
+    severity: "explain",
+    basis: "arithmetic: unit weights from buoyant soft soil to dense dry soil",
+    limits: { explain_below: { value: 4, unit: "kPa/m" }, explain_above: { value: 22, unit: "kPa/m" } },
+    ask: ({ record, limits: l }) =>
+      ask(inputs(record, "in_situ_stress", "depth"), ({ in_situ_stress, depth }) => {
+        if (depth <= 0) return cannotAsk(`${cellCalled("depth")} is not above zero`);
+        const answer = within(
+          record,
+          "in-situ stress over depth, kPa/m",
+          in_situ_stress / depth,
+          "number",
+          { explain: [l.explain_below, l.explain_above] },
+          "check the depth, the water table and the units",
+        );
+        return answer;
+      }),
+  }),
+  check({
+    id: "Q54",
+    question: "Is the conductivity from cv that of a clay?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { explain_below: { value: 1e-12, unit: "m/s" }, explain_above: { value: 1e-7, unit: "m/s" } },
+    ask: ({ record, reduced, limits: l }) =>
+      gravest(
+        reduced.loads.flatMap(({ called, record: { results } }) =>
+          results.conductivity === undefined
+            ? []
+            : [
+                {
+                  load: called,
+                  answer: within(
+                    record,
+                    "k",
+                    results.conductivity,
+                    "conductivity",
+                    { explain: [l.explain_below, l.explain_above] },
+                    "check cv and mv, and their units",
+                  ),
+                },
+              ],
+        ),
+        "it needs k of a load (conductivity)",
+      ),
+  }),
+  check({
+    id: "Q55",
+    question: "Are all void ratios above zero, and does unloading open the soil?",
+    severity: "stop",
+    basis: "logic",
+    limits: {},
+    ask: ({ record, reduced }) =>
+      gravest(
+        reduced.loads.flatMap(
+          ({ called, height, unloading, curvePoint }, index): { load: string; answer: Answer }[] => {
+            const Hs = reduced.solidsHeight;
+            if (!height.ok || !Hs.ok) return [];
+            // The void ratio as arithmetic gives it: the reduction refuses one below zero.
+            const e = (height.value - Hs.value) / Hs.value;
+            const voids = within(
+              record,
+              "void ratio",
+              e,
+              "ratio",
+              { stop: [0, undefined] },
+              "check the dry mass, the specific gravity and the readings",
+            );
+            const before = reduced.loads[index - 1]?.curvePoint;
+            if (voids.status !== "pass" || !unloading || !before?.ok || !curvePoint.ok)
+              return [{ load: called, answer: voids }];
+            const compared = [
+              figure(record, "void ratio", curvePoint.value, "ratio"),
+              figure(record, "void ratio of the load before", before.value, "ratio"),
+            ] as const;
+            return [
+              {
+                load: called,
+                answer:
+                  curvePoint.value < before.value
+                    ? {
+                        status: "stop",
+                        compared,
+                        sentence:
+                          "the void ratio falls as the load is taken off: check the readings and the correction",
+                      }
+                    : { status: "pass", compared, sentence: "the void ratio does not fall as the load is taken off" },
+              },
+            ];
+          },
+        ),
+        "it needs void ratios: readings, dry mass, specific gravity and diameter",
+      ),
+  }),
+  check({
+    id: "Q56",
+    question: "Is swell on wetting told of?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { strain: { value: 0.01, unit: "ratio" } },
+    ask: ({ record, reduced, limits: l }) => {
+      if (record.words.seating_mark)
+        return cannotAsk("the water was added under the seating stress, before the zero of the deformations was read");
+      const index = reduced.loads.findIndex(({ record: { inundated } }) => inundated);
+      if (index < 0) return cannotAsk("no load is marked as inundated (load_mark)");
+      const load = reduced.loads[index];
+      const before = reduced.loads[index - 1];
+      return ask(load.strain, (strain) => {
+        const from = before?.strain.ok ? before.strain.value : 0;
+        const constant = before?.record.stress !== undefined && before.record.stress === load.record.stress;
+        // Compression under a new load is not collapse; under the stress of the load before, it is.
+        const moved = constant ? Math.abs(strain - from) : Math.max(0, from - strain);
+        const answer = within(
+          record,
+          constant ? `strain on wetting (${load.called})` : `swell on wetting (${load.called})`,
+          moved,
+          "percent",
+          { explain: [undefined, l.strain] },
+          `say so in ${cellCalled("test_remarks")}`,
+        );
+        const told = /swell|heave|collaps|inundat|flood|wett|saturat/i.test(record.words.test_remarks ?? "");
+        return told && answer.status === "explain"
+          ? { ...answer, status: "pass", sentence: `${answer.sentence} (the remarks do)` }
+          : answer;
+      });
+    },
+  }),
+  check({
+    id: "Q57",
+    question: "Is rebound less than the compression before it?",
+    severity: "stop",
+    basis: "logic",
+    limits: {},
+    ask: ({ record, reduced }) =>
+      ask(reduced.branches, ({ loops, finalUnloading, firstLoading }) => {
+        const unloadings = [...loops.map(({ unload }) => unload), finalUnloading].filter((run) => run.length > 1);
+        if (unloadings.length === 0) return cannotAsk("the test has no unloading");
+        const test = reduced.curve.ok ? reduced.curve.value : undefined;
+        const start =
+          test?.initial ??
+          (reduced.specimen.ok && test?.kind === "e" ? reduced.specimen.value.e0 : firstLoading[0].value);
+        return gravest(
+          unloadings.map((run) => {
+            const compressed = Math.abs(run[0].value - start);
+            const rebound = Math.abs(run[run.length - 1].value - run[0].value);
+            const kind = test?.kind === "strain" ? "percent" : "ratio";
+            return {
+              load: `unloading from ${calledInRow(reduced, run[0].row)}`,
+              answer: within(
+                record,
+                "rebound",
+                rebound,
+                kind,
+                { stop: [undefined, compressed] },
+                "it is more than the specimen had been compressed: check the readings",
+              ),
+            };
+          }),
+          "",
+        );
+      }),
+  }),
+];

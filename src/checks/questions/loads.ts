@@ -1,0 +1,371 @@
+/** Questions about the loads: their sequence, units, continuity, correction for the apparatus, calibration, temperature. */
+import { cellCalled, type TestRecord } from "../../record/record";
+import { axialStress } from "../../reduction/loading";
+import { given, badInput, type Outcome } from "../../reduction/outcome";
+import { convert, unitsOf } from "../../reduction/units";
+import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
+import { calledInRow, inputs, inSheetStress, type LoadReduced, type Reduced } from "../../record/reduced-test";
+
+/** Two numbers, one of each of two neighbours. */
+const neighbours = <T>(list: readonly T[]): [T, T][] => list.slice(1).map((next, index) => [list[index], next]);
+
+const percent = (ratio: number): string => `${Number((100 * ratio).toPrecision(3))} %`;
+
+/** Stresses of hanger masses, kPa, beside the typed ones. */
+function leverStresses(record: TestRecord, { loads }: Reduced): Outcome<{ load: LoadReduced; lever: number }[]> {
+  const needed = inputs(record, "lever_ratio", "diameter");
+  if (!needed.ok) return needed;
+  const found = loads.flatMap((load) => {
+    const { hangerMass, stress } = load.record;
+    if (hangerMass === undefined || stress === undefined) return [];
+    const lever = axialStress(convert(hangerMass, "force", "kg", "N"), needed.value.diameter, needed.value.lever_ratio);
+    return lever.ok ? [{ load, lever: lever.value }] : [];
+  });
+  return found.length ? given(found) : badInput("it needs the masses on the hanger (load_mass)");
+}
+
+/** Share of the loads that meet one of the other stresses within a tolerance. */
+const meeting = (loads: readonly number[], others: readonly number[], factor: number, tolerance: number): number =>
+  loads.filter((load) => others.some((other) => Math.abs((load * factor) / other - 1) <= tolerance)).length /
+  loads.length;
+
+export const LOAD_CHECKS = [
+  check({
+    id: "Q17",
+    question: "Do the stresses rise, fall and rise again as a test is loaded?",
+    severity: "stop",
+    basis: COMMON,
+    limits: { least_unloading: { value: 2, unit: "steps" } },
+    ask: ({ record, reduced, limits: l }) => {
+      if (!reduced.curve.ok) return cannotAsk(reduced.curve.reason);
+      if (!reduced.branches.ok)
+        return reduced.branches.fault === "input"
+          ? { status: "stop", sentence: reduced.branches.reason }
+          : cannotAsk(reduced.branches.reason);
+      const { loops, firstLoading } = reduced.branches.value;
+      if (loops.length === 0)
+        return {
+          status: "pass",
+          sentence: `the stress rises ${firstLoading.length} times and does not fall before the end of loading`,
+        };
+      return gravest(
+        loops.map(({ unload }) => ({
+          load: `unloading from ${calledInRow(reduced, unload[0].row)}`,
+          answer: within(
+            record,
+            "steps of unloading",
+            unload.length - 1,
+            "number",
+            { explain: [l.least_unloading, undefined] },
+            "is it a loop, or a stress typed wrongly?",
+          ),
+        })),
+        "",
+      );
+    },
+  }),
+  check({
+    id: "Q18",
+    question: "Does each load of first loading about double the stress?",
+    severity: "explain",
+    basis: `${COMMON}; ASTM D2435's usual load increment ratio is 1`,
+    limits: {
+      explain_below: { value: 0.5, unit: "" },
+      explain_above: { value: 1.5, unit: "" },
+      note_below: { value: 0.9, unit: "" },
+      note_above: { value: 1.1, unit: "" },
+    },
+    ask: ({ record, reduced, limits: l }) =>
+      gravest(
+        neighbours(reduced.loads.filter(({ firstLoading }) => firstLoading)).map(([before, load]) => ({
+          load: load.called,
+          answer: within(
+            record,
+            "load increment ratio",
+            load.record.stress! / before.record.stress! - 1,
+            "number",
+            { explain: [l.explain_below, l.explain_above], note: [l.note_below, l.note_above] },
+            "small steps blur the time curve, large ones the bend of the compression curve",
+          ),
+        })),
+        "it needs two loads (load_stress)",
+      ),
+  }),
+  check({
+    id: "Q19",
+    question: "Is each stress the one that the masses on the hanger give?",
+    severity: "stop",
+    basis: COMMON,
+    limits: { explain: { value: 0.01, unit: "ratio" }, stop: { value: 0.05, unit: "ratio" } },
+    ask: ({ record, reduced, limits }) =>
+      ask(leverStresses(record, reduced), (pairs) =>
+        gravest(
+          pairs.map(({ load, lever }) => ({
+            load: load.called,
+            answer: agree(
+              record,
+              [
+                figure(record, "stress as typed", load.record.stress!, "stress"),
+                figure(record, "stress by the lever", lever, "stress"),
+              ],
+              { value: load.record.stress! / lever - 1, kind: "percent" },
+              limits,
+              "check the masses, the lever ratio and the unit",
+            ),
+          })),
+          "",
+        ),
+      ),
+  }),
+  check({
+    id: "Q20",
+    question: "Are all stresses in one unit?",
+    severity: "stop",
+    basis: "arithmetic: ratios of stress units",
+    limits: {
+      tolerance: { value: 0.02, unit: "ratio" },
+      enough: { value: 0.8, unit: "share of loads" },
+      few: { value: 0.5, unit: "share of loads" },
+    },
+    ask: ({ record, reduced, limits: l }) => {
+      const unit = record.words.stress_unit ?? "kPa";
+      const loads = reduced.loads.flatMap(({ record: { stress } }) => (stress ? [inSheetStress(record, stress)] : []));
+      const calibrated = record.deflections.flatMap(({ stress }) => (stress ? [inSheetStress(record, stress)] : []));
+      if (loads.length < 4 || calibrated.length < 2)
+        return cannotAsk("it needs four loads, and the stresses of the apparatus table (apparatus_stress)");
+      const asTyped = meeting(loads, calibrated, 1, l.tolerance);
+      const other = unitsOf("stress").find((name) => {
+        const factor = convert(1, "stress", name, unit);
+        return (
+          Math.abs(factor - 1) > 2 * l.tolerance &&
+          asTyped < l.few &&
+          [factor, 1 / factor].some((ratio) => meeting(loads, calibrated, ratio, l.tolerance) >= l.enough)
+        );
+      });
+      const compared = [
+        figure(record, "loads that meet a stress of the apparatus table", asTyped, "percent"),
+        figure(record, "enough", l.few, "percent"),
+      ] as const;
+      return other
+        ? {
+            status: "stop",
+            compared,
+            sentence: `the loads and the apparatus table agree only if one of them is in ${other}, not ${unit}: which?`,
+          }
+        : {
+            status: "pass",
+            compared,
+            sentence: `${percent(asTyped)} of the loads meet a stress of the apparatus table as typed; no other unit makes them agree`,
+          };
+    },
+  }),
+  check({
+    id: "Q21",
+    question: "Is the whole strain that of a soil under a test, not that of another unit?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { explain_below: { value: 0.0005, unit: "ratio" }, explain_above: { value: 0.5, unit: "ratio" } },
+    ask: ({ record, reduced, limits: l }) => {
+      const height = inputs(record, "initial_height");
+      if (!height.ok) return cannotAsk(height.reason);
+      // As arithmetic gives it: the reduction refuses a strain of 1 and more, and this question is about that.
+      const strains = reduced.loads.flatMap(({ corrected, called }) =>
+        corrected.ok ? [{ called, eps: corrected.value / height.value.initial_height }] : [],
+      );
+      if (strains.length === 0) return cannotAsk(reasonOf(reduced.loads.map(({ corrected }) => corrected)));
+      const { called, eps } = strains.reduce((best, one) => (Math.abs(one.eps) > Math.abs(best.eps) ? one : best));
+      return within(
+        record,
+        `the greatest strain (${called})`,
+        Math.abs(eps),
+        "percent",
+        { explain: [l.explain_below, l.explain_above] },
+        "check the dial factor (25.4 between inches and mm) and the initial height",
+      );
+    },
+  }),
+  check({
+    id: "Q22",
+    question: "Does the specimen go on compressing as the load rises?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { steps: { value: 2, unit: "steps of the dial" } },
+    ask: ({ record, reduced, limits: l }) =>
+      ask(reduced.resolution, (step) =>
+        gravest(
+          neighbours(reduced.loads).flatMap(([before, load]) =>
+            load.unloading || !before.corrected.ok || !load.corrected.ok
+              ? []
+              : [
+                  {
+                    load: load.called,
+                    answer: within(
+                      record,
+                      "compression under the load",
+                      load.corrected.value - before.corrected.value,
+                      "length",
+                      { explain: [-l.steps * step, undefined] },
+                      "it moved back under a greater load: a swell, a reset dial, or a wrong correction",
+                    ),
+                  },
+                ],
+          ),
+          "it needs two loads with readings",
+        ),
+      ),
+  }),
+  check({
+    id: "Q40",
+    question: "Is the correction for the apparatus there, and small against what the specimen did?",
+    severity: "stop",
+    basis: `${COMMON}; ASTM D2435 asks for it above 0.1 % of the height, from memory`,
+    limits: { explain: { value: 0.1, unit: "ratio" }, stop: { value: 0.3, unit: "ratio" } },
+    ask: ({ record, reduced, limits: l }) => {
+      if (reduced.loads.every(({ deformation }) => !deformation.ok))
+        return cannotAsk(reasonOf(reduced.loads.map(({ deformation }) => deformation)));
+      if (record.deflections.every(({ stress }) => stress === undefined))
+        return {
+          status: "explain",
+          compared: [
+            figure(record, "rows of the apparatus table", 0, "number"),
+            figure(record, "rows needed", 2, "number"),
+          ],
+          sentence: `nothing is corrected for the apparatus: fill in ${cellCalled("apparatus_stress")} and its deflections, or say why not`,
+        };
+      const start = { deformation: given(0), deflection: given(0) } as Pick<LoadReduced, "deformation" | "deflection">;
+      return gravest(
+        neighbours([start, ...reduced.loads]).flatMap(([before, next]) => {
+          const load = next as LoadReduced;
+          const known = [before.deformation, load.deformation, before.deflection, load.deflection];
+          if (load.unloading || !known.every(({ ok }) => ok)) return [];
+          const [d0, d1, a0, a1] = known.map((one) => (one.ok ? one.value : 0));
+          if (d1 <= d0) return [];
+          const share = within(
+            record,
+            "share of the apparatus in the deformation of the load",
+            (a1 - a0) / (d1 - d0),
+            "percent",
+            { stop: [undefined, l.stop], explain: [undefined, l.explain] },
+            "strain, e and stiffness of this load hang on the calibration",
+          );
+          return [{ load: load.called, answer: share }];
+        }),
+        "it needs a load with readings",
+      );
+    },
+  }),
+  check({
+    id: "Q41",
+    question: "Does the apparatus table reach every load, on its own branch?",
+    severity: "explain",
+    basis: COMMON,
+    limits: {},
+    ask: ({ record, reduced }) => {
+      const table = record.deflections.flatMap(({ stress }) => (stress === undefined ? [] : [stress]));
+      if (table.length === 0) return cannotAsk("it needs the apparatus table (apparatus_stress)");
+      const stressed = reduced.loads.filter(({ record: { stress } }) => stress !== undefined);
+      if (stressed.length === 0) return cannotAsk("it needs the loads (load_stress)");
+      const greatest = Math.max(...table);
+      const least = Math.min(...table);
+      const noUnloading = record.deflections.every(({ unloading }) => unloading === undefined);
+      return gravest(
+        stressed.map((load): { load: string; answer: Answer } => {
+          const { stress } = load.record;
+          const limit = stress! > greatest ? greatest : least;
+          const compared = [
+            figure(record, "stress", stress!, "stress"),
+            figure(record, "end of the table", limit, "stress"),
+          ] as const;
+          const answer: Answer = !load.deflection.ok
+            ? { status: "explain", compared, sentence: load.deflection.reason }
+            : load.unloading && noUnloading
+              ? { status: "note", compared, sentence: "unloading is corrected with the deflections of loading" }
+              : { status: "pass", compared, sentence: "the table reaches it" };
+          return { load: load.called, answer };
+        }),
+        "",
+      );
+    },
+  }),
+  check({
+    id: "Q42",
+    question: "Were dial, frame and balance in calibration throughout the test?",
+    severity: "stop",
+    basis: "ISO/IEC 17025 (equipment), from memory; common practice",
+    limits: {},
+    ask: ({ record }) => {
+      const end = record.words.date_ended ?? record.words.date_started;
+      const due = ["dial_calibration_due", "frame_calibration_due", "balance_calibration_due"] as const;
+      const known = due.filter((name) => record.words[name] !== undefined);
+      if (end === undefined) return cannotAsk(`it needs ${cellCalled("date_ended")}`);
+      if (known.length === 0) return cannotAsk(`it needs ${due.join(", ")}`);
+      return gravest(
+        known.map((name): { load: string; answer: Answer } => {
+          const date = record.words[name]!;
+          const expired = date < end;
+          return {
+            load: cellCalled(name),
+            answer: {
+              status: expired ? "stop" : "pass",
+              sentence: `due on ${date}, ${expired ? "before" : "not before"} the test ended on ${end}`,
+            },
+          };
+        }),
+        "",
+      );
+    },
+  }),
+  check({
+    id: "Q43",
+    question: "Did the temperature stay steady?",
+    severity: "explain",
+    basis: "ASTM D2435 and BS 1377-5: 4 C either way, from memory; common practice",
+    limits: {
+      drift: { value: 4, unit: "C either way of the mean" },
+      explain_below: { value: 15, unit: "C" },
+      explain_above: { value: 28, unit: "C" },
+    },
+    ask: ({ record, limits: l }) => {
+      const temperatures = record.loads.flatMap(({ temperature }) => (temperature === undefined ? [] : [temperature]));
+      if (temperatures.length === 0) return cannotAsk("it needs the temperature of the loads (load_temperature)");
+      const [low, high] = [Math.min(...temperatures), Math.max(...temperatures)];
+      const mean = temperatures.reduce((sum, one) => sum + one, 0) / temperatures.length;
+      const usual = { explain: [l.explain_below, l.explain_above] as const };
+      return gravest(
+        [
+          within(
+            record,
+            "the farthest of a load's temperature from the mean of the loads",
+            Math.max(high - mean, mean - low),
+            "celsius",
+            { explain: [undefined, l.drift] },
+            "cv, and the dial, moved with it",
+          ),
+          within(
+            record,
+            "lowest temperature",
+            low,
+            "celsius",
+            usual,
+            "cv should be corrected to the reference temperature",
+          ),
+          within(
+            record,
+            "highest temperature",
+            high,
+            "celsius",
+            usual,
+            "cv should be corrected to the reference temperature",
+          ),
+        ].map((answer) => ({ load: "temperature", answer })),
+        "",
+      );
+    },
+  }),
+];
+
+/** Why none of the outcomes could be had. */
+const reasonOf = (outcomes: readonly Outcome<unknown>[]): string => {
+  const refused = outcomes.find((outcome) => !outcome.ok);
+  return refused && !refused.ok ? refused.reason : "it needs loads with readings";
+};

@@ -1,0 +1,290 @@
+/** Questions about the record itself: what it shows against what follows from it, what is missing, who signed, why changed. */
+import { REQUIRED } from "../../specification/required";
+import { cellCalled, type LoadResultName, type ResultName, type TestRecord } from "../../record/record";
+import type { LogTime } from "../../reduction/increment/constructions/log-time";
+import type { RootTime } from "../../reduction/increment/constructions/root-time";
+import { then, given, notApplicable, type Outcome } from "../../reduction/outcome";
+import { cannotAsk, check, figure, gravest, type Answer, type Kind } from "../check";
+import { inKpa, reduced, type LoadReduced, type Reduced } from "../../record/reduced-test";
+
+const ISO_17025 = "ISO/IEC 17025 (records, checking, changes), from memory";
+
+interface Recalculated {
+  readonly load: string;
+  /** Its number, of a load. */
+  readonly number?: number;
+  readonly name: string;
+  readonly kind: Kind;
+  readonly shown: number | undefined;
+  readonly found: Outcome<number>;
+}
+
+/** What a load shows, and the same worked out again from its readings. */
+const ofLoad = (load: LoadReduced): Recalculated[] => {
+  const { results } = load.record;
+  const { deformation, deflection, corrected, strain, height, voidRatio, cvLogTime, cvRootTime } = load;
+  const { logTime, rootTime } = load.increment;
+  const log = (read: (found: LogTime) => number) => then(logTime, (found) => given(read(found)));
+  const root = (read: (found: RootTime) => number) => then(rootTime, (found) => given(read(found)));
+  const rows: readonly [LoadResultName, Kind, Outcome<number>][] = [
+    ["deformation", "length", deformation],
+    // The sheet asks the table only where there is something to correct.
+    ["apparatus_deflection", "length", then(deformation, () => deflection)],
+    ["corrected_deformation", "length", corrected],
+    ["strain_end", "percent", strain],
+    ["height_end", "length", height],
+    ["void_ratio_end", "ratio", voidRatio],
+    ["height_middle", "length", load.heightLogTime],
+    ["cv_log_time", "cv", cvLogTime],
+    ["height_middle_root", "length", load.heightRootTime],
+    ["cv_root_time", "cv", cvRootTime],
+    ["log_d0", "divisions", log(({ d0 }) => d0)],
+    ["log_d50", "divisions", log(({ d50 }) => d50)],
+    ["log_d100", "divisions", log(({ d100 }) => d100)],
+    ["log_t50", "minutes", log(({ t50 }) => t50)],
+    ["log_t100", "minutes", log(({ t100 }) => t100)],
+    [
+      "tail_slope",
+      "divisions",
+      then(logTime, ({ tailSlope, noTailSlope = "" }) =>
+        tailSlope === undefined ? notApplicable(noTailSlope) : given(tailSlope),
+      ),
+    ],
+    ["root_d0", "divisions", root(({ d0 }) => d0)],
+    ["root_d90", "divisions", root(({ d90 }) => d90)],
+    ["root_d100", "divisions", root(({ d100 }) => d100)],
+    ["root_t90", "minutes", root(({ t90 }) => t90)],
+  ];
+  const number = load.record.number;
+  return rows.map(([name, kind, found]) => ({ load: load.called, number, name, kind, shown: results[name], found }));
+};
+
+/** What the specimen and the curve show, and the same worked out again. */
+function ofTest(record: TestRecord, reduced: Reduced): Recalculated[] {
+  const of = (read: (s: Specimen) => number | undefined): Outcome<number> =>
+    then(reduced.specimen, (specimen) => {
+      const value = read(specimen);
+      return value === undefined ? { ok: false, fault: "input", reason: "no final height" } : given(value);
+    });
+  const rows: readonly [ResultName, Kind, Outcome<number>][] = [
+    ["dry_mass", "mass", of((s) => s.dryMass)],
+    ["solids_height", "length", reduced.solidsHeight],
+    ["water_content_trimmings", "percent", reduced.waterContentTrimmings],
+    ["water_content_initial", "percent", of((s) => s.w0)],
+    ["water_content_final", "percent", of((s) => s.wf)],
+    ["density_initial", "density", of((s) => s.density)],
+    ["dry_density_initial", "density", of((s) => s.dryDensity)],
+    ["void_ratio_initial", "ratio", of((s) => s.e0)],
+    ["saturation_initial", "percent", of((s) => s.S0)],
+    ["final_height", "length", reduced.finalHeight],
+    ["void_ratio_final", "ratio", of((s) => s.ef)],
+    ["saturation_final", "percent", of((s) => s.Sf)],
+    ["preconsolidation_stress", "stress", then(reduced.preconsolidation, (p) => given(inKpa(record, p.stress)))],
+    ["compression_index", "ratio", then(reduced.compressionIndex, (index) => given(index.value))],
+    ["recompression_index", "ratio", then(reduced.recompressionIndex, (index) => given(index.value))],
+    ["swelling_index", "ratio", then(reduced.swellingIndex, (index) => given(index.value))],
+  ];
+  return rows.map(([name, kind, found]) => ({ load: "test", name, kind, shown: record.results[name], found }));
+}
+type Specimen = Reduced["specimen"] extends Outcome<infer S> ? S : never;
+
+/** Relative difference beyond which a result does not follow from its inputs: more than arithmetic loses. */
+const FOLLOWS = 1e-6;
+
+const follows = (shown: number, found: number, tolerance: number): boolean =>
+  Math.abs(shown - found) <= tolerance * Math.max(Math.abs(found), 1e-6);
+
+const differs = (record: TestRecord, { name, kind, shown, found }: Recalculated): string => {
+  const [a, b] = [shown!, found.ok ? found.value : NaN].map((value) => figure(record, name, value, kind));
+  const unit = a.unit && ` ${a.unit}`;
+  return `${cellCalled(name)} on the sheet is ${precise(a.value)}${unit}, worked out again ${precise(b.value)}${unit}: it, or a cell that it needs, was overwritten or refers to another cell`;
+};
+
+/** The results that differ from what is worked out again, with what to say of them. */
+export const differing = (record: TestRecord): { name: string; load?: number; sentence: string }[] =>
+  recalculated(record, reduced(record))
+    .filter(({ shown, found }) => shown !== undefined && found.ok && !follows(shown, found.value, FOLLOWS))
+    .map((one) => ({ name: one.name, load: one.number, sentence: differs(record, one) }));
+
+const recalculated = (record: TestRecord, reduced: Reduced): Recalculated[] => [
+  ...ofTest(record, reduced),
+  ...reduced.loads.flatMap(ofLoad),
+];
+
+/** Whether a cell of the test holds something that can be reported. */
+const holds = ({ words, numbers, results, remarks }: TestRecord, name: string): boolean =>
+  [words, numbers, results, remarks].some((part) => (part as Readonly<Record<string, unknown>>)[name] !== undefined);
+
+const holdsOfLoad = ({ stress, results }: TestRecord["loads"][number], name: string): boolean =>
+  name === "load_stress" ? stress !== undefined : (results as Readonly<Record<string, unknown>>)[name] !== undefined;
+
+/** The cells that a report must show and that hold nothing, and how many are asked for. */
+function lackingOf(record: TestRecord): { readonly lacking: readonly string[]; readonly asked: number } {
+  const lacking: string[] = [];
+  let asked = 0;
+  for (const { needs, ofLoads = [] } of REQUIRED) {
+    for (const need of needs) {
+      const choices = typeof need === "string" ? [need] : need;
+      asked += 1;
+      if (!choices.some((name) => holds(record, name))) lacking.push(choices.map(cellCalled).join(" or "));
+    }
+    for (const name of ofLoads) {
+      asked += 1;
+      const without = record.loads.filter((load) => !holdsOfLoad(load, name)).map(({ number }) => number);
+      if (record.loads.length === 0) lacking.push(cellCalled(name));
+      else if (without.length > 0) lacking.push(`${cellCalled(name)} of load ${without.join(", ")}`);
+    }
+  }
+  return { lacking, asked };
+}
+
+export const RECORD_CHECKS = [
+  check({
+    id: "Q58",
+    question: "Does every result on the sheet follow from its inputs?",
+    severity: "stop",
+    basis: "arithmetic",
+    limits: { tolerance: { value: FOLLOWS, unit: "ratio" } },
+    ask: ({ record, reduced, limits: l }) =>
+      gravest(
+        recalculated(record, reduced).flatMap((one): { load: string; answer: Answer }[] => {
+          const { load, name, kind, shown, found } = one;
+          if (shown === undefined || !found.ok) return [];
+          const same = follows(shown, found.value, l.tolerance);
+          const compared = [
+            figure(record, `${cellCalled(name)} on the sheet`, shown, kind),
+            figure(record, "worked out again", found.value, kind),
+          ] as const;
+          const sentence = same ? "results follow from their inputs" : differs(record, one);
+          return [{ load, answer: { status: same ? "pass" : "stop", compared, sentence } }];
+        }),
+        "no result of the sheet can be worked out again",
+      ),
+  }),
+  check({
+    id: "Q59",
+    question: "Does every load have the results that the other loads have?",
+    severity: "stop",
+    basis: "lost and overwritten formulas are the commonest faults of sheets (Powell, Baker & Lawson 2007)",
+    limits: {},
+    ask: ({ record, reduced }) => {
+      const all = reduced.loads.flatMap(ofLoad);
+      const shownSomewhere = new Set(all.flatMap(({ name, shown }) => (shown === undefined ? [] : [name])));
+      const due = all.filter(({ name, found }) => found.ok && shownSomewhere.has(name));
+      if (due.length === 0) return cannotAsk("no load shows a result");
+      const lost = due.filter(({ shown }) => shown === undefined);
+      const compared = [
+        figure(record, "results that are missing", lost.length, "number"),
+        figure(record, "results that could be there", due.length, "number"),
+      ] as const;
+      return lost.length
+        ? {
+            status: "stop",
+            compared,
+            sentence: `${lost[0].load}: ${cellCalled(lost[0].name)} is blank, though its inputs are there; ${lost.length} such cell(s): copy the formula from a neighbour`,
+          }
+        : { status: "pass", compared, sentence: "no load lacks a result that others have" };
+    },
+  }),
+  check({
+    id: "Q60",
+    question: "Do all cells hold what belongs in them?",
+    severity: "explain",
+    basis: "numbers stored as text and dates made of numbers are silent in a sheet; common practice",
+    limits: {},
+    ask: ({ record }) => {
+      const typed = record.faults.filter(({ kind }) => kind !== "error");
+      const compared = [
+        figure(record, "cells at fault", typed.length, "number"),
+        figure(record, "allowed", 0, "number"),
+      ] as const;
+      return typed.length
+        ? { status: "explain", compared, sentence: typed.map(({ sentence }) => sentence).join("; ") }
+        : { status: "pass", compared, sentence: "no text, date or logical value stands where a number belongs" };
+    },
+  }),
+  check({
+    id: "Q63",
+    question: "Does the record hold what a report must?",
+    severity: "explain",
+    basis: "ASTM D2435 and BS 1377-5 / ISO 17892-5, from memory: check the edition that applies",
+    limits: {},
+    ask: ({ record }) => {
+      if (record.missing.includes("project") && record.missing.includes("report_number"))
+        return cannotAsk("the sheet has no cells for a project or a report number: it is not a whole data sheet");
+      const { lacking, asked } = lackingOf(record);
+      const compared = [
+        figure(record, "cells missing", lacking.length, "number"),
+        figure(record, "cells required", asked, "number"),
+      ] as const;
+      return lacking.length
+        ? { status: "explain", compared, sentence: `missing: ${lacking.join(", ")}` }
+        : { status: "pass", compared, sentence: `all ${asked} cells are filled in` };
+    },
+  }),
+  check({
+    id: "Q64",
+    question: "Was the record checked by a second person, with dates in order?",
+    severity: "explain",
+    basis: ISO_17025,
+    limits: {},
+    ask: ({ record: { words, missing } }) => {
+      const { tested_by, checked_by } = words;
+      if (missing.includes("tested_by") && missing.includes("checked_by"))
+        return cannotAsk(`the sheet has no cells for ${cellCalled("tested_by")} and ${cellCalled("checked_by")}`);
+      const order = (["sample_date", "date_started", "date_ended", "date_checked"] as const).filter(
+        (name) => words[name],
+      );
+      const wrong = order.findIndex((name, i) => i > 0 && words[name]! < words[order[i - 1]]!);
+      const faults = [
+        tested_by === undefined ? `nobody stands in ${cellCalled("tested_by")}` : "",
+        checked_by === undefined ? `nobody stands in ${cellCalled("checked_by")}` : "",
+        tested_by !== undefined && tested_by.toLowerCase() === checked_by?.toLowerCase()
+          ? `${tested_by} tested and checked: a second person must check`
+          : "",
+        wrong > 0
+          ? `${cellCalled(order[wrong])} ${words[order[wrong]]} lies before ${cellCalled(order[wrong - 1])} ${words[order[wrong - 1]]}`
+          : "",
+      ].filter(Boolean);
+      return faults.length
+        ? { status: "explain", sentence: faults.join("; ") }
+        : { status: "pass", sentence: `tested by ${tested_by}, checked by ${checked_by}, dates in order` };
+    },
+  }),
+  check({
+    id: "Q65",
+    question: "Has every value that was replaced by hand a reason and a name?",
+    severity: "stop",
+    basis: ISO_17025,
+    limits: {},
+    ask: ({ record }) => {
+      const { overrides, picks } = record;
+      const bare = overrides.filter(({ reason, by }) => !reason || !by);
+      const compared = [
+        figure(record, "replaced without reason or name", bare.length, "number"),
+        figure(record, "replaced by hand", overrides.length, "number"),
+      ] as const;
+      return bare.length
+        ? {
+            status: "stop",
+            compared,
+            sentence: `no reason or no name for: ${bare.map(({ of }) => replaced(of, picks)).join("; ")}`,
+          }
+        : {
+            status: "pass",
+            compared,
+            sentence: overrides.length ? "every one has a reason and a name" : "nothing was replaced by hand",
+          };
+    },
+  }),
+];
+
+/** "d100 of load 3 (812 to 815, row 2 of the picks)": what a pick by hand replaced, where the table says so. */
+function replaced(of: string, picks: TestRecord["picks"]): string {
+  const pick = [...picks].reverse().find((one) => `${one.of?.trim().toLowerCase()} of load ${one.load}` === of);
+  if (!pick) return of;
+  const change = pick.before === undefined ? `now ${pick.after}` : `${pick.before} to ${pick.after}`;
+  return `${of} (${change}, row ${pick.row} of the picks)`;
+}
+
+const precise = (value: number): string => String(Number(value.toPrecision(8)));

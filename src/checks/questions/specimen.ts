@@ -1,0 +1,485 @@
+/** Questions about the specimen: masses, sizes, water contents, specific gravity, void ratio and saturation. */
+import { cellCalled, type NumberName, type TestRecord } from "../../record/record";
+import { density, GS, USUAL, waterContent } from "../../reduction/specimen";
+import { given, then } from "../../reduction/outcome";
+import { agree, ask, cannotAsk, check, COMMON, figure, gravest, shown, within, type Answer } from "../check";
+import { inputs, type Reduced } from "../../record/reduced-test";
+
+/**
+ * The register's numbers and the measured ones are compared only where the register's came from a register. On a sheet where
+ * one person typed both, the comparison would show that the person typed the same number twice.
+ */
+const fromRegister = ({ registerSource }: TestRecord): boolean => registerSource !== undefined;
+const TYPED_TWICE =
+  "the register's values were typed on the sheet, and did not come from a register (register_source): what one person types twice is not compared";
+
+/** The sheet names the British standard, which wants the thicker specimen. */
+const isBritish = ({ words }: TestRecord): boolean => /\bBS\s*1377\b/i.test(words.standard ?? "");
+
+/**
+ * The water content is that after dismantling, the void ratio that under the last load. A specimen that is taken out under more
+ * than its seating stress takes up water: the two are not of one state. Common practice, no source.
+ */
+function outUnderLoad(record: TestRecord, { loads }: Reduced, share: number): string | undefined {
+  const stresses = loads.flatMap(({ record: { stress }, end }) => (stress !== undefined && end.ok ? [stress] : []));
+  const last = stresses[stresses.length - 1] ?? 0;
+  if (last <= share * Math.max(...stresses)) return undefined;
+  const stress = shown(figure(record, "last load", last, "stress"));
+  return `the specimen was dismantled under ${stress}: it takes up water when that is taken off, so that the final water content is that of a looser state`;
+}
+
+export const SPECIMEN_CHECKS = [
+  check({
+    id: "Q01",
+    question: "Was the specimen saturated, and not more than saturated, before the test?",
+    severity: "stop",
+    basis: `${COMMON} for intact soil from below the water table`,
+    limits: {
+      note_below: { value: 0.95, unit: "ratio" },
+      note_above: { value: 1.02, unit: "ratio" },
+      explain_below: { value: 0.9, unit: "ratio" },
+      explain_above: { value: 1.05, unit: "ratio" },
+      stop_above: { value: 1.1, unit: "ratio" },
+    },
+    ask: ({ record, reduced, limits: l }) =>
+      ask(reduced.specimen, ({ S0 }) =>
+        within(
+          record,
+          "initial saturation S0",
+          S0,
+          "percent",
+          {
+            stop: [undefined, l.stop_above],
+            explain: [l.explain_below, l.explain_above],
+            note: [l.note_below, l.note_above],
+          },
+          "check the height, the diameter, the masses and the specific gravity",
+        ),
+      ),
+  }),
+  check({
+    id: "Q02",
+    question: "Does the final water content fill the final voids?",
+    severity: "explain",
+    basis: COMMON,
+    limits: {
+      explain_below: { value: 0.95, unit: "ratio" },
+      explain_above: { value: 1.05, unit: "ratio" },
+      under_load: { value: 0.1, unit: "last stress over the greatest" },
+    },
+    ask: ({ record, reduced, limits: l }) =>
+      ask(reduced.specimen, ({ Sf }) => {
+        const loose = outUnderLoad(record, reduced, l.under_load);
+        return Sf === undefined
+          ? cannotAsk("there is no final height: it needs readings, or the measured final height")
+          : within(
+              record,
+              "final saturation Sf",
+              Sf,
+              "percent",
+              // Too much water is no fault of a specimen that was taken out under load.
+              loose
+                ? { explain: [l.explain_below, undefined], note: [undefined, l.explain_above] }
+                : { explain: [l.explain_below, l.explain_above] },
+              Sf > l.explain_above && loose
+                ? `${loose}; unload to the seating stress before dismantling`
+                : "check the final height, and that free water was wiped off and no soil lost before weighing",
+            );
+      }),
+  }),
+  check({
+    id: "Q03",
+    question: "Is the specific gravity that of a soil?",
+    severity: "stop",
+    basis: COMMON,
+    limits: {
+      explain_below: { value: GS.low, unit: "" },
+      explain_above: { value: GS.high, unit: "" },
+      stop_below: { value: GS.least, unit: "" },
+      stop_above: { value: GS.most, unit: "" },
+    },
+    ask: ({ record, limits: l }) =>
+      ask(inputs(record, "specific_gravity"), ({ specific_gravity }) =>
+        within(
+          record,
+          "specific gravity",
+          specific_gravity,
+          "ratio",
+          { stop: [l.stop_below, l.stop_above], explain: [l.explain_below, l.explain_above] },
+          "confirm that it was measured on this soil, and its unit",
+        ),
+      ),
+  }),
+  check({
+    id: "Q04",
+    question: "Was the specific gravity measured?",
+    severity: "note",
+    basis: "AGS4 dictionary 4.1.1: CONG_PDEN carries # where the particle density is assumed",
+    limits: { doubt: { value: 0.03, unit: "" } },
+    ask: ({ record, reduced, limits: l }) => {
+      const basis = record.words.specific_gravity_basis;
+      if (basis === undefined) return cannotAsk(`it needs ${cellCalled("specific_gravity_basis")}`);
+      return ask(inputs(record, "specific_gravity"), ({ specific_gravity: Gs }): Answer => {
+        const found = figure(record, "specific gravity", Gs, "ratio");
+        if (basis === "measured") return { status: "pass", sentence: `the specific gravity ${Gs} was measured` };
+        const doubt = `the specific gravity ${Gs} is assumed: say so wherever e or S is reported`;
+        if (!reduced.specimen.ok) return { status: "note", sentence: doubt };
+        const change = ((1 + reduced.specimen.value.e0) * l.doubt) / Gs;
+        return {
+          status: "note",
+          compared: [found, figure(record, `change of e0 for ${l.doubt} of specific gravity`, change, "ratio")],
+          sentence: `${doubt}; ${l.doubt} more or less of it moves e0 by ${change.toFixed(3)}`,
+        };
+      });
+    },
+  }),
+  check({
+    id: "Q05",
+    question: "Do the trimmings give the same dry mass as the oven?",
+    severity: "stop",
+    basis: COMMON,
+    limits: { explain: { value: 0.02, unit: "ratio" }, stop: { value: 0.05, unit: "ratio" } },
+    ask: ({ record, reduced, limits }) =>
+      ask(reduced.waterContentTrimmings, (w) =>
+        ask(inputs(record, "ring_mass", "ring_and_wet_before", "ring_and_dry"), (n) => {
+          const oven = n.ring_and_dry - n.ring_mass;
+          const trimmed = (n.ring_and_wet_before - n.ring_mass) / (1 + w);
+          return agree(
+            record,
+            [
+              figure(record, "dry mass by the trimmings", trimmed, "mass"),
+              figure(record, "dry mass by the oven", oven, "mass"),
+            ],
+            { value: trimmed / oven - 1, kind: "percent" },
+            limits,
+            "look at the weighings, and for soil lost before drying",
+          );
+        }),
+      ),
+  }),
+  check({
+    id: "Q06",
+    question: "Do the trimmings have the water content of the specimen?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { points: { value: 0.02, unit: "ratio" }, relative: { value: 0.05, unit: "ratio of w" } },
+    ask: ({ record, reduced, limits }) =>
+      ask(reduced.waterContentTrimmings, (w) =>
+        ask(reduced.specimen, ({ w0 }) =>
+          agree(
+            record,
+            [
+              figure(record, "water content of the trimmings", w, "percent"),
+              figure(record, "water content of the specimen", w0, "percent"),
+            ],
+            { value: w - w0, kind: "percent" },
+            { explain: Math.min(limits.points, limits.relative * w0) },
+            "the trimmings may not stand for the specimen",
+          ),
+        ),
+      ),
+  }),
+  check({
+    id: "Q07",
+    question: "Do the readings and the final water content give the same final void ratio?",
+    severity: "stop",
+    basis: COMMON,
+    limits: {
+      explain: { value: 0.02, unit: "e" },
+      explain_share: { value: 0.02, unit: "ratio of e" },
+      stop: { value: 0.05, unit: "e" },
+      stop_share: { value: 0.05, unit: "ratio of e" },
+      under_load: { value: 0.1, unit: "last stress over the greatest" },
+    },
+    ask: ({ record, reduced, limits: l }) =>
+      ask(reduced.specimen, ({ ef, wf }) => {
+        if (ef === undefined)
+          return cannotAsk("there is no final height: it needs readings, or the measured final height");
+        const byWater = wf * record.numbers.specific_gravity!;
+        const loose = outUnderLoad(record, reduced, l.under_load);
+        return agree(
+          record,
+          [
+            figure(record, "final void ratio by water", byWater, "ratio"),
+            figure(record, "final void ratio by height", ef, "ratio"),
+          ],
+          { value: byWater - ef, kind: "ratio" },
+          // More water than voids is no fault of a specimen that was taken out under load; less is one.
+          byWater > ef && loose
+            ? { explain: l.explain + l.explain_share * ef }
+            : { explain: l.explain + l.explain_share * ef, stop: l.stop + l.stop_share * ef },
+          byWater > ef && loose ? loose : "look at masses, readings and blotting",
+        );
+      }),
+  }),
+  check({
+    id: "Q08",
+    question: "Is the measured final height the one that the readings give?",
+    severity: "stop",
+    basis: COMMON,
+    limits: { explain: { value: 0.1, unit: "mm" }, stop: { value: 0.3, unit: "mm" } },
+    ask: ({ record, reduced, limits }) =>
+      ask(inputs(record, "final_height_measured"), ({ final_height_measured: measured }) => {
+        if (!reduced.loads.some(({ end }) => end.ok)) return cannotAsk("it needs readings (readings_01 and on)");
+        return ask(reduced.finalHeight, (read) =>
+          agree(
+            record,
+            [
+              figure(record, "measured final height", measured, "length"),
+              figure(record, "final height by the readings", read, "length"),
+            ],
+            { value: measured - read, kind: "length" },
+            limits,
+            "look at the readings, the zero and the correction for the apparatus",
+          ),
+        );
+      }),
+  }),
+  check({
+    id: "Q09",
+    question: "Are diameter and height those of the ring in the register?",
+    severity: "stop",
+    basis: COMMON,
+    limits: { explain: { value: 0.005, unit: "ratio" }, stop: { value: 0.02, unit: "ratio" } },
+    ask: ({ record, limits }) => {
+      if (!fromRegister(record)) return cannotAsk(TYPED_TWICE);
+      return gravest(
+        (
+          [
+            ["diameter", "registered_diameter"],
+            ["initial_height", "registered_height"],
+          ] as const
+        )
+          .filter(([, register]) => record.numbers[register] !== undefined)
+          .map(([typed, register]) => ({
+            load: cellCalled(typed),
+            answer: ask(inputs(record, typed, register), (n) =>
+              agree(
+                record,
+                [
+                  figure(record, "as typed", n[typed], "length"),
+                  figure(record, "in the register", n[register], "length"),
+                ],
+                { value: n[typed] / n[register] - 1, kind: "percent" },
+                limits,
+                "measure again, and check the ring's number",
+              ),
+            ),
+          })),
+        "it needs the register's sizes (registered_diameter, registered_height)",
+      );
+    },
+  }),
+  check({
+    id: "Q10",
+    question: "Is the mass of the ring that of the register?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { explain: { value: 0.1, unit: "g" } },
+    ask: ({ record, limits }) => {
+      if (!fromRegister(record)) return cannotAsk(TYPED_TWICE);
+      return ask(inputs(record, "ring_mass", "registered_ring_mass"), (n) =>
+        agree(
+          record,
+          [
+            figure(record, "ring as weighed", n.ring_mass, "mass"),
+            figure(record, "ring in the register", n.registered_ring_mass, "mass"),
+          ],
+          { value: n.ring_mass - n.registered_ring_mass, kind: "mass" },
+          limits,
+          "check the ring's number, and that it was clean and dry",
+        ),
+      );
+    },
+  }),
+  check({
+    id: "Q11",
+    question: "Is the specimen of a size and shape that the standards allow?",
+    severity: "explain",
+    basis:
+      "ASTM D2435 and ISO 17892-5: height 12 mm; BS 1377-5: 18 mm, where the sheet names it; diameter 2.5 times the height in all " +
+      "(BS 1377-5 says it as a height of 0.4 diameters); from memory: check the edition that applies",
+    limits: {
+      diameter_over_height: { value: USUAL.diameterOverHeight, unit: "" },
+      diameter: { value: USUAL.diameter, unit: "mm" },
+      height: { value: USUAL.height, unit: "mm" },
+      height_bs: { value: 18, unit: "mm, BS 1377-5" },
+      allowance: { value: USUAL.allowance, unit: "ratio" },
+    },
+    ask: ({ record, limits: l }) =>
+      ask(inputs(record, "diameter", "initial_height"), ({ diameter: D, initial_height: H }) => {
+        const least = (limit: number) => ({ explain: [limit * (1 - l.allowance), undefined] as const });
+        const remedy = "check it against the standard that you report to";
+        return gravest(
+          [
+            within(record, "diameter over height", D / H, "ratio", least(l.diameter_over_height), remedy),
+            within(record, "diameter", D, "length", least(l.diameter), remedy),
+            within(record, "height", H, "length", least(isBritish(record) ? l.height_bs : l.height), remedy),
+          ].map((answer) => ({ load: "size", answer })),
+          "",
+        );
+      }),
+  }),
+  check({
+    id: "Q12",
+    question: "Is the largest particle small against the height?",
+    severity: "explain",
+    basis: "ASTM D2435 (a tenth of the height) and BS 1377-5 (a fifth), from memory: check the edition that applies",
+    limits: { share: { value: 0.1, unit: "ratio of the height" } },
+    ask: ({ record, limits: l }) =>
+      ask(inputs(record, "largest_particle", "initial_height"), (n) =>
+        within(
+          record,
+          "largest particle",
+          n.largest_particle,
+          "length",
+          { explain: [undefined, l.share * n.initial_height] },
+          "the specimen is too thin for this soil",
+        ),
+      ),
+  }),
+  check({
+    id: "Q13",
+    question: "Is everything wet heavier than everything dry, and everything dry heavier than its container?",
+    severity: "stop",
+    basis: "logic",
+    limits: {},
+    ask: ({ record }) => {
+      const pairs: readonly (readonly [NumberName, NumberName])[] = [
+        ["ring_and_dry", "ring_mass"],
+        ["ring_and_wet_before", "ring_and_dry"],
+        ["ring_and_wet_after", "ring_and_dry"],
+      ];
+      const rings = pairs
+        .filter((pair) => pair.every((name) => record.numbers[name] !== undefined))
+        .map(([heavier, lighter]) => ({ load: "ring", answer: ordered(record, heavier, lighter) }));
+      const tins = record.tins.flatMap(({ mass, andWet, andDry }, index) => {
+        if (andWet === undefined || andDry === undefined) return [];
+        const wet = figure(record, "tin and wet soil", andWet, "mass");
+        const dry = figure(record, "tin and dry soil", andDry, "mass");
+        const w = waterContent(andWet, andDry, mass ?? 0);
+        const answer: Answer = w.ok
+          ? { status: "pass", compared: [wet, dry], sentence: `the tin weighs ${andWet} g wet and ${andDry} g dry` }
+          : { status: "stop", compared: [wet, dry], sentence: w.reason };
+        return [{ load: `tin ${index + 1}`, answer }];
+      });
+      return gravest([...rings, ...tins], "it needs two masses to compare (ring_mass, ring_and_dry, ...)");
+    },
+  }),
+  check({
+    id: "Q14",
+    question: "Are the densities those of a soil?",
+    severity: "stop",
+    basis: COMMON,
+    limits: {
+      explain_below: { value: USUAL.density[0], unit: "Mg/m3" },
+      explain_above: { value: USUAL.density[1], unit: "Mg/m3" },
+    },
+    ask: ({ record, limits: l }) =>
+      ask(
+        inputs(
+          record,
+          ...(["diameter", "initial_height", "ring_mass", "ring_and_wet_before"] as const),
+          ...(["ring_and_dry", "specific_gravity"] as const),
+        ),
+        (n) => {
+          const of = (mass: number) => density(mass - n.ring_mass, n.diameter, n.initial_height);
+          const remedy = "check the sizes, their unit and the masses";
+          return gravest(
+            [
+              ask(of(n.ring_and_wet_before), (bulk) =>
+                within(
+                  record,
+                  "bulk density",
+                  bulk,
+                  "density",
+                  { explain: [l.explain_below, l.explain_above] },
+                  remedy,
+                ),
+              ),
+              ask(of(n.ring_and_dry), (dry) =>
+                within(
+                  record,
+                  "dry density",
+                  dry,
+                  "density",
+                  { stop: [undefined, n.specific_gravity] },
+                  `no soil is denser than its grains: ${remedy}`,
+                ),
+              ),
+            ].map((answer) => ({ load: "before the test", answer })),
+            "",
+          );
+        },
+      ),
+  }),
+  check({
+    id: "Q15",
+    question: "Is the initial void ratio that of a soil?",
+    severity: "stop",
+    basis: COMMON,
+    limits: {
+      explain_below: { value: USUAL.voidRatio[0], unit: "" },
+      explain_above: { value: USUAL.voidRatio[1], unit: "" },
+      stop_below: { value: 0, unit: "" },
+    },
+    ask: ({ record, reduced, limits: l }) =>
+      // The void ratio as arithmetic gives it: the reduction refuses one below zero, and this question is about that.
+      ask(
+        then(inputs(record, "initial_height"), ({ initial_height: H }) =>
+          then(reduced.solidsHeight, (Hs) => given((H - Hs) / Hs)),
+        ),
+        (e0) =>
+          within(
+            record,
+            "initial void ratio",
+            e0,
+            "ratio",
+            { stop: [l.stop_below, undefined], explain: [l.explain_below, l.explain_above] },
+            "check the height, the diameter, the dry mass and the specific gravity",
+          ),
+      ),
+  }),
+  check({
+    id: "Q16",
+    question: "Are the masses this specimen's own, not left from another test?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { same: { value: 2, unit: "numbers" } },
+    ask: ({ record, previous, limits: l }) => {
+      if (!previous) return cannotAsk("it needs another test to compare with");
+      const own = [
+        "ring_and_wet_before",
+        "ring_and_wet_after",
+        "ring_and_dry",
+        "initial_height",
+        "specific_gravity",
+        "zero_reading",
+      ] as const;
+      const both = own.filter((name) => record.numbers[name] !== undefined && previous.numbers[name] !== undefined);
+      if (both.length === 0) return cannotAsk(`it needs ${own.map(cellCalled).join(", ")} in both tests`);
+      const same = both.filter((name) => record.numbers[name] === previous.numbers[name]);
+      return within(
+        record,
+        "numbers the same as in the other test",
+        same.length,
+        "number",
+        { explain: [undefined, l.same] },
+        `were they carried over? ${same.map(cellCalled).join(", ")}`,
+      );
+    },
+  }),
+];
+
+/** One mass that must be greater than another. */
+function ordered(record: Parameters<typeof figure>[0], heavier: NumberName, lighter: NumberName): Answer {
+  const [a, b] = [record.numbers[heavier]!, record.numbers[lighter]!];
+  const right = a > b;
+  return {
+    status: right ? "pass" : "stop",
+    compared: [figure(record, cellCalled(heavier), a, "mass"), figure(record, cellCalled(lighter), b, "mass")],
+    sentence: right
+      ? `${cellCalled(heavier)} ${a} g is more than ${cellCalled(lighter)} ${b} g`
+      : `${cellCalled(heavier)} ${a} g is not more than ${cellCalled(lighter)} ${b} g: the two may be swapped`,
+  };
+}

@@ -1,0 +1,516 @@
+/** Questions about the readings of each load and what the constructions make of them. */
+import { dialSense } from "../../record/load-curve";
+import type { Reading, TestRecord } from "../../record/record";
+import { cellCalled } from "../../record/record";
+import { loadSteps } from "../../reduction/curve/loads";
+import { T50 } from "../../reduction/increment/cv";
+import { T_END_OF_PRIMARY } from "../../reduction/increment/fit/terzaghi";
+import { given, then, type Outcome } from "../../reduction/outcome";
+import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
+import { inKpa, type LoadReduced, type Reduced } from "../../record/reduced-test";
+
+type Case = { readonly load: string; readonly answer: Answer };
+
+const READINGS = "it needs loads with readings (times_01, readings_01 and on)";
+
+/** The question asked of each load that has readings. */
+const eachLoad = ({ loads }: Reduced, answer: (load: LoadReduced) => Answer | undefined): Answer => {
+  const cases = loads
+    .filter(({ record }) => record.readings.length > 0)
+    .flatMap((load): Case[] => {
+      const found = answer(load);
+      return found ? [{ load: load.called, answer: found }] : [];
+    });
+  return gravest(cases, READINGS);
+};
+
+interface Read {
+  readonly row: number;
+  readonly time: number;
+  readonly reading: number;
+}
+const whole = (readings: readonly Reading[]): Read[] =>
+  readings.filter((one): one is Read => one.time !== undefined && one.reading !== undefined);
+
+/** Minutes: t50 of the log-time construction, or of the fit to theory where that gives none. */
+function halfTime({ increment: { logTime, fit } }: LoadReduced): number | undefined {
+  if (logTime.ok) return logTime.value.t50;
+  return fit.ok ? T50 / fit.value.rate : undefined;
+}
+
+/** Minutes: t100 of the log-time construction, or of the fit to theory. */
+function endOfPrimary({ increment: { logTime, fit } }: LoadReduced): number | undefined {
+  if (logTime.ok) return logTime.value.t100;
+  return fit.ok ? T_END_OF_PRIMARY / fit.value.rate : undefined;
+}
+
+/** The sheet says that each load stays until primary has ended: no tail is due then. */
+const isToEndOfPrimary = ({ words }: TestRecord): boolean => words.test_method === "to end of primary";
+
+const noTime = ({ increment: { fit } }: LoadReduced): Answer =>
+  cannotAsk(fit.ok ? "the readings give no time" : fit.reason);
+
+/** What the sheet shows for a load, or the same worked out again where it shows nothing. */
+const shownOr = <T>(shown: number | undefined, found: Outcome<T>, read: (value: T) => number): Outcome<number> =>
+  shown === undefined ? then(found, (value) => given(read(value))) : given(shown);
+
+/** Lengths of one turn of a dial's hand, mm. */
+const TURNS = [0.2, 1, 2.54];
+
+export const TIME_CURVE_CHECKS = [
+  check({
+    id: "Q23",
+    question: "Do the readings of a load run one way?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { steps: { value: 3, unit: "steps of the dial" } },
+    ask: ({ record, reduced, limits: l }) => {
+      const factor = record.numbers.dial_factor;
+      return eachLoad(reduced, ({ record: { readings }, increment: { cleaned } }) => {
+        if (!cleaned.ok) return cannotAsk(cleaned.reason);
+        const read = whole(readings);
+        const [first, last] = [read[0], read[read.length - 1]];
+        if (read.length < 3) return cannotAsk("the load has fewer than 3 readings");
+        const sense = Math.sign(last.reading - first.reading) || 1;
+        const backs = read.slice(1).map((one, i) => ({ back: sense * (read[i].reading - one.reading), row: one.row }));
+        const worst = backs.reduce((a, b) => (b.back > a.back ? b : a));
+        const turn =
+          factor && TURNS.find((length) => Math.abs(worst.back * factor - length) < 0.05 * length)
+            ? " (one turn of the dial's hand)"
+            : "";
+        return within(
+          record,
+          "the greatest step back",
+          Math.max(0, worst.back),
+          "divisions",
+          { explain: [undefined, l.steps * cleaned.value.step] },
+          `row ${worst.row} of the readings goes back against the movement${turn}: check it`,
+        );
+      });
+    },
+  }),
+  check({
+    id: "Q24",
+    question: "Does each load begin at the reading at which the one before ended?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { steps: { value: 2, unit: "steps of the dial" } },
+    ask: ({ record, reduced, limits: l }) => {
+      let before = record.numbers.zero_reading;
+      return eachLoad(reduced, ({ record: { readings }, end, increment: { cleaned } }) => {
+        const start = readings.find(({ time, reading }) => time === 0 && reading !== undefined)?.reading;
+        const ended = before;
+        before = end.ok ? end.value.reading : undefined;
+        if (start === undefined) return cannotAsk("the load has no reading at time 0");
+        if (ended === undefined) return cannotAsk("the reading before the load is not known (zero_reading)");
+        const step = cleaned.ok && cleaned.value.step > 0 ? cleaned.value.step : 1;
+        return agree(
+          record,
+          [
+            figure(record, "reading at time 0", start, "divisions"),
+            figure(record, "reading before the load", ended, "divisions"),
+          ],
+          { value: start - ended, kind: "divisions" },
+          { explain: l.steps * step },
+          "the dial was reset, or the zero was taken with the load on",
+        );
+      });
+    },
+  }),
+  check({
+    id: "Q25",
+    question: "Do the times of each load begin at 0 and grow?",
+    severity: "stop",
+    basis: "logic",
+    limits: {},
+    ask: ({ record, reduced }) =>
+      eachLoad(reduced, ({ record: { readings } }): Answer => {
+        const timed = readings.filter((one): one is Reading & { time: number } => one.time !== undefined);
+        const untimed = readings.find(({ time }) => time === undefined);
+        if (untimed) return { status: "stop", sentence: `row ${untimed.row} has a reading and no time` };
+        const back = timed.findIndex(({ time }, i) => i > 0 && time <= timed[i - 1].time);
+        if (back > 0)
+          return {
+            status: "stop",
+            compared: [
+              figure(record, `time in row ${timed[back].row}`, timed[back].time, "minutes"),
+              figure(record, "time in the row before", timed[back - 1].time, "minutes"),
+            ],
+            sentence: `row ${timed[back].row} is at ${timed[back].time} min, not after the ${timed[back - 1].time} min of the row before`,
+          };
+        const first = timed[0];
+        const compared = [
+          figure(record, "first time", first.time, "minutes"),
+          figure(record, "expected", 0, "minutes"),
+        ] as const;
+        return first.time === 0
+          ? { status: "pass", compared, sentence: "the times begin at 0 and grow" }
+          : {
+              status: "explain",
+              compared,
+              sentence: `the first reading is at ${first.time} min: the reading before the load is missing`,
+            };
+      }),
+  }),
+  check({
+    id: "Q26",
+    question: "Are all times in minutes?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { stretch: { value: 30, unit: "" }, shrink: { value: 1 / 3, unit: "" } },
+    ask: ({ record, reduced, limits: l }) =>
+      eachLoad(reduced, ({ record: { readings } }) => {
+        const times = whole(readings).map(({ time }) => time);
+        const steps = times.slice(1).map((time, i) => time - times[i]);
+        const ratios = steps.slice(1).map((step, i) => step / steps[i]);
+        if (ratios.length === 0 || steps.some((step) => step <= 0))
+          return cannotAsk("it needs three readings in order of time");
+        const worst = ratios.reduce((a, b) => (Math.abs(Math.log(b)) > Math.abs(Math.log(a)) ? b : a));
+        return within(
+          record,
+          "the greatest change from one step of time to the next",
+          worst,
+          "ratio",
+          { explain: [l.shrink, l.stretch] },
+          "are some times in seconds, hours or days?",
+        );
+      }),
+  }),
+  check({
+    id: "Q27",
+    question: "Was the first reading early enough?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { latest: { value: 0.25, unit: "min" }, share: { value: 0.25, unit: "ratio of t50" } },
+    ask: ({ record, reduced, limits: l }) =>
+      eachLoad(reduced, (load) => {
+        const first = whole(load.record.readings).find(({ time }) => time > 0);
+        if (!first) return cannotAsk("the load has no reading after time 0");
+        const t50 = halfTime(load);
+        return within(
+          record,
+          "the first reading",
+          first.time,
+          "minutes",
+          { explain: [undefined, Math.min(l.latest, t50 === undefined ? Infinity : l.share * t50)] },
+          "the beginning of the curve is not seen: read earlier",
+        );
+      }),
+  }),
+  check({
+    id: "Q28",
+    question: "Are there readings enough before t50?",
+    severity: "stop",
+    basis: COMMON,
+    limits: { readings: { value: 3, unit: "readings" } },
+    ask: ({ record, reduced, limits: l }) =>
+      eachLoad(reduced, (load) => {
+        if (load.unloading) return undefined;
+        const t50 = halfTime(load);
+        if (t50 === undefined) return noTime(load);
+        const times = whole(load.record.readings)
+          .map(({ time }) => time)
+          .filter((time) => time > 0);
+        const before = times.filter((time) => time < t50).length;
+        return within(
+          record,
+          `readings before t50 (${Number(t50.toPrecision(3))} min)`,
+          before,
+          "number",
+          { stop: [1, undefined], explain: [l.readings, undefined] },
+          before === 0
+            ? "half of it was over before the first reading: cv cannot be found"
+            : "cv rests on few readings",
+        );
+      }),
+  }),
+  check({
+    id: "Q29",
+    question: "Do t90 and t100 lie within the readings?",
+    severity: "stop",
+    basis: "logic",
+    limits: {},
+    ask: ({ record, reduced }) =>
+      eachLoad(reduced, ({ record: { results }, increment: { logTime, rootTime }, end }) => {
+        const t100 = results.log_t100 ?? (logTime.ok ? logTime.value.t100 : undefined);
+        const t90 = results.root_t90 ?? (rootTime.ok ? rootTime.value.t90 : undefined);
+        const times = [t100, t90].filter((time): time is number => time !== undefined);
+        if (times.length === 0) return cannotAsk("the load has neither t90 nor t100");
+        return ask(end, ({ time }) =>
+          within(
+            record,
+            "the later of t90 and t100",
+            Math.max(...times),
+            "minutes",
+            { stop: [undefined, time] },
+            "it lies beyond the last reading: it was not measured",
+          ),
+        );
+      }),
+  }),
+  check({
+    id: "Q30",
+    question: "Did each load stay until primary consolidation was over?",
+    severity: "stop",
+    basis: `${COMMON}; loads that stay to the end of primary: ASTM D2435, method B, from memory`,
+    limits: {
+      stop: { value: 1, unit: "times t100" },
+      explain: { value: 3, unit: "times t100, loads of a fixed time" },
+    },
+    ask: ({ record, reduced, limits: l }) =>
+      eachLoad(reduced, (load) => {
+        if (load.unloading) return undefined;
+        const t100 = endOfPrimary(load);
+        if (t100 === undefined) return noTime(load);
+        return ask(load.end, ({ time }) =>
+          within(
+            record,
+            `the last reading over t100 (${Number(t100.toPrecision(3))} min)`,
+            time / t100,
+            "number",
+            isToEndOfPrimary(record)
+              ? { stop: [l.stop, undefined] }
+              : { stop: [l.stop, undefined], explain: [l.explain, undefined] },
+            time < l.stop * t100
+              ? "the load was changed before primary was over"
+              : "the load was changed too early to show its tail",
+          ),
+        );
+      }),
+  }),
+  check({
+    id: "Q31",
+    question: "Is the tail long enough for the coefficient of secondary compression?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { cycles: { value: 0.5, unit: "log cycles" } },
+    ask: ({ record, reduced, limits: l }) =>
+      eachLoad(reduced, (load) => {
+        if (load.unloading) return undefined;
+        // A load that ends with primary has no tail, and shows no C alpha to doubt.
+        if (isToEndOfPrimary(record) && load.record.results.c_alpha === undefined)
+          return cannotAsk(
+            `the loads stay to the end of primary (${cellCalled("test_method")}): no C alpha is given, and no tail is due`,
+          );
+        const t100 = endOfPrimary(load);
+        if (t100 === undefined) return noTime(load);
+        return ask(load.end, ({ time }) =>
+          within(
+            record,
+            "the tail beyond t100, in log cycles",
+            Math.log10(time / t100),
+            "number",
+            { explain: [l.cycles, undefined] },
+            "C alpha of this load is not to be relied on",
+          ),
+        );
+      }),
+  }),
+  ...(["d0", "d100"] as const).map((d) =>
+    check({
+      id: d === "d0" ? "Q32" : "Q33",
+      question: `Do log time and root time agree on ${d}?`,
+      severity: "explain",
+      basis: COMMON,
+      limits: { share: { value: d === "d0" ? 0.1 : 0.15, unit: "ratio of primary compression" } },
+      ask: ({ record, reduced, limits: l }) =>
+        eachLoad(reduced, ({ record: { results }, increment: { logTime, rootTime } }) => {
+          const from = shownOr(results.log_d0, logTime, ({ d0 }) => d0);
+          const to = shownOr(results.log_d100, logTime, ({ d100 }) => d100);
+          return ask(
+            shownOr(results[`log_${d}`], logTime, (log) => log[d]),
+            (byLog) =>
+              ask(
+                shownOr(results[`root_${d}`], rootTime, (root) => root[d]),
+                (byRoot) =>
+                  ask(from, (d0) =>
+                    ask(to, (d100) =>
+                      agree(
+                        record,
+                        [
+                          figure(record, `${d} by log time`, byLog, "divisions"),
+                          figure(record, `${d} by root time`, byRoot, "divisions"),
+                        ],
+                        { value: (byLog - byRoot) / (d100 - d0), kind: "percent" },
+                        { explain: l.share },
+                        "look at both plots",
+                      ),
+                    ),
+                  ),
+              ),
+          );
+        }),
+    }),
+  ),
+  check({
+    id: "Q34",
+    question: "Do log time and root time agree on cv?",
+    severity: "stop",
+    basis: `${COMMON}; root time is usually the higher (Sridharan et al. 1987; Al-Zoubi 2008, from their abstracts)`,
+    limits: { explain: { value: 2, unit: "times" }, stop: { value: 3, unit: "times" } },
+    ask: ({ record, reduced, limits: l }) =>
+      eachLoad(reduced, ({ record: { results }, cvLogTime, cvRootTime }) =>
+        ask(shownOr(results.cv_log_time, cvLogTime, Number), (byLog) =>
+          ask(shownOr(results.cv_root_time, cvRootTime, Number), (byRoot): Answer => {
+            const answer = within(
+              record,
+              "the greater over the lesser cv",
+              Math.max(byRoot / byLog, byLog / byRoot),
+              "number",
+              { stop: [undefined, l.stop], explain: [undefined, l.explain] },
+              "neither is to be relied on without a look at the plots",
+            );
+            const compared = [
+              figure(record, "cv by root time", byRoot, "cv"),
+              figure(record, "cv by log time", byLog, "cv"),
+            ] as const;
+            return { ...answer, compared };
+          }),
+        ),
+      ),
+  }),
+  check({
+    id: "Q35",
+    question: "Does cv change gradually from load to load of first loading?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { times: { value: 5, unit: "times" } },
+    ask: ({ record, reduced, limits: l }) => {
+      const virgin = virginLoads(record, reduced);
+      const cvs = virgin.flatMap((load) => {
+        const cv = load.cvLogTime.ok ? load.cvLogTime : load.cvRootTime;
+        return cv.ok ? [{ load, cv: cv.value }] : [];
+      });
+      return gravest(
+        cvs.slice(1).map(({ load, cv }, i) => {
+          const factor = Math.max(cv / cvs[i].cv, cvs[i].cv / cv);
+          const answer = within(
+            record,
+            "cv over that of the load before, or the reverse",
+            factor,
+            "number",
+            { explain: [undefined, l.times] },
+            "look at both time curves",
+          );
+          return { load: load.called, answer };
+        }),
+        "it needs cv of two loads beyond the preconsolidation stress",
+      );
+    },
+  }),
+  check({
+    id: "Q36",
+    question: "Is cv that of a soil?",
+    severity: "stop",
+    basis: COMMON,
+    limits: {
+      explain_below: { value: 0.01, unit: "m2/yr" },
+      explain_above: { value: 200, unit: "m2/yr" },
+      stop_below: { value: 0.001, unit: "m2/yr" },
+      stop_above: { value: 1000, unit: "m2/yr" },
+    },
+    ask: ({ record, reduced, limits: l }) =>
+      eachLoad(reduced, ({ cvLogTime, cvRootTime }) =>
+        ask(cvLogTime.ok ? cvLogTime : cvRootTime, (cv) =>
+          within(
+            record,
+            "cv",
+            cv,
+            "cv",
+            { stop: [l.stop_below, l.stop_above], explain: [l.explain_below, l.explain_above] },
+            "check the units of time and height",
+          ),
+        ),
+      ),
+  }),
+  check({
+    id: "Q37",
+    question: "Is primary compression large against the step of the dial?",
+    severity: "explain",
+    basis: "arithmetic: half a step of 20 is 10 % of cv",
+    limits: { steps: { value: 20, unit: "steps of the dial" } },
+    ask: ({ record, reduced, limits: l }) =>
+      eachLoad(reduced, ({ increment: { cleaned, fit } }) =>
+        ask(cleaned, ({ step, travel }) =>
+          step > 0
+            ? within(
+                record,
+                fit.ok ? "primary compression in steps of the dial" : "the whole movement in steps of the dial",
+                Math.abs(fit.ok ? fit.value.primary : travel) / step,
+                "number",
+                { explain: [l.steps, undefined] },
+                "cv of this load is lost in the resolution",
+              )
+            : cannotAsk("the readings show no step"),
+        ),
+      ),
+  }),
+  check({
+    id: "Q38",
+    question: "Is the compression that came at once small?",
+    severity: "explain",
+    basis: COMMON,
+    limits: { share: { value: 0.2, unit: "ratio of the load's compression" } },
+    ask: ({ record, reduced, limits: l }) => {
+      const factor = record.numbers.dial_factor;
+      let deflectionBefore = 0;
+      return eachLoad(reduced, (load) => {
+        const deflection: number = load.deflection.ok ? load.deflection.value : deflectionBefore;
+        const apparatus = deflection - deflectionBefore;
+        deflectionBefore = deflection;
+        if (load.unloading) return undefined;
+        const { cleaned, fit } = load.increment;
+        return ask(cleaned, ({ zeroReading }) =>
+          ask(load.end, ({ reading }) => {
+            if (zeroReading === undefined) return cannotAsk("the load has no reading at time 0");
+            if (!fit.ok) return cannotAsk(fit.reason);
+            if (!factor) return cannotAsk("it needs Dial factor (dial_factor)");
+            const sense = dialSense(record) === "fall" ? -1 : 1;
+            const total = sense * (reading - zeroReading) * factor - apparatus;
+            if (total <= 0) return cannotAsk("the specimen did not compress under the load");
+            const atOnce = sense * (fit.value.d0 - zeroReading) * factor - apparatus;
+            return within(
+              record,
+              "share of compression at once, less the apparatus",
+              atOnce / total,
+              "percent",
+              { explain: [undefined, l.share] },
+              "gas in the pores, bedding, or a stiff soil: look at the first readings",
+            );
+          }),
+        );
+      });
+    },
+  }),
+  check({
+    id: "Q39",
+    question: "Was the specimen saturated where cv is reported?",
+    severity: "explain",
+    basis: "ASTM D2435, scope: cv applies to saturated soil",
+    limits: { saturation: { value: 0.95, unit: "ratio" } },
+    ask: ({ record, reduced, limits: l }) => {
+      const reported = reduced.loads.some(({ cvLogTime, cvRootTime }) => cvLogTime.ok || cvRootTime.ok);
+      if (!reported) return cannotAsk("no cv is reported");
+      return ask(reduced.specimen, ({ S0 }) =>
+        within(
+          record,
+          "initial saturation S0",
+          S0,
+          "percent",
+          { explain: [l.saturation, undefined] },
+          "cv is valid only if water filled the voids later: say so, or leave cv out",
+        ),
+      );
+    },
+  }),
+];
+
+/** The virgin loads of the test; none where there is no preconsolidation stress. */
+export function virginLoads(record: TestRecord, { preconsolidation, loads }: Reduced): LoadReduced[] {
+  if (!preconsolidation.ok) return [];
+  const steps = loadSteps(
+    loads.map((load) => load.record.stress ?? null),
+    { before: record.numbers.seating_stress, preconsolidationStress: inKpa(record, preconsolidation.value.stress) },
+  );
+  return loads.filter((_, index) => steps[index]?.kind === "virgin");
+}

@@ -1,0 +1,267 @@
+/**
+ * A test record as an AGS4 file: PROJ, ABBR, TRAN, TYPE, UNIT, LOCA, SAMP, CONG and CONS of edition 4.1.1, strictly: no
+ * heading of our own. It carries what the sheet shows, rounded once, here. What the groups have no place for is told of.
+ */
+import { badInput, given, type Outcome } from "../../reduction/outcome";
+import { cellCalled, type LoadRecord, type TestRecord } from "../../record/record";
+import { EDITION, GROUPS, SAMPLE_TYPES, TYPES, UNIT_NAMES, type GroupName, type Heading } from "./dictionary";
+import { formatNumber, line, toAscii } from "./format";
+
+/** What the sheet does not know of the file itself. */
+export interface Transmission {
+  /** Number of this issue of the data, "1". */
+  readonly issue: string;
+  /** yyyy-mm-dd */
+  readonly date: string;
+  readonly producer: string;
+  readonly recipient: string;
+  /** "Draft", "Final", ... */
+  readonly status: string;
+  readonly description?: string;
+  /** AGS4 abbreviation of the kind of sample, where the sheet's own word for it is none. */
+  readonly sampleType?: string;
+}
+
+export interface Ags4File {
+  readonly text: string;
+  /** What the record holds and the file has no place for, in words. */
+  readonly leftOut: readonly string[];
+}
+
+type Value = number | string | undefined;
+type Row = Readonly<Record<string, Value>>;
+
+/** CONG_COND of the sheet's words; "compacted" has no abbreviation in the dictionary, so the file declares one. */
+const CONDITIONS: Readonly<Record<string, readonly [code: string, description: string]>> = {
+  intact: ["UNDISTURBED", "Undisturbed"],
+  remoulded: ["REMOULDED", "Remoulded"],
+  compacted: ["COMPACTED", "Compacted (not in the standard list)"],
+};
+
+/** The file, with remarks on what was spelt otherwise; or the cells that must be filled in first. */
+export function toAgs4(record: TestRecord, transmission: Transmission): Outcome<Ags4File> {
+  const lacking = missing(record, transmission);
+  if (lacking.length) return badInput(`the AGS4 file needs ${lacking.join(", ")}: fill in these cells`);
+  const { words } = record;
+  const sampleType = (transmission.sampleType ?? words.sample_type!).toUpperCase();
+  if (!SAMPLE_TYPES[sampleType])
+    return badInput(
+      `${cellCalled("sample_type")} is "${transmission.sampleType ?? words.sample_type}": use an AGS4 abbreviation, one of ${Object.keys(SAMPLE_TYPES).join(", ")}`,
+    );
+
+  const condition = words.condition === undefined ? undefined : CONDITIONS[words.condition];
+  const sample: Row = {
+    LOCA_ID: words.boring,
+    SAMP_TOP: record.numbers.sample_top,
+    SAMP_REF: words.sample,
+    SAMP_TYPE: sampleType,
+    SAMP_ID: words.sample_id,
+  };
+  // The sheet has the depth of the middle, AGS4 that of the top.
+  const half = record.numbers.initial_height! / 2000;
+  const specimen: Row = { ...sample, SPEC_REF: words.specimen, SPEC_DPTH: record.numbers.depth! - half };
+  const data: Readonly<Record<Exclude<GroupName, "TYPE" | "UNIT">, readonly Row[]>> = {
+    PROJ: [{ PROJ_ID: words.job_number, PROJ_NAME: words.project }],
+    ABBR: [
+      ...(condition
+        ? [{ ABBR_HDNG: "CONG_COND", ABBR_CODE: condition[0], ABBR_DESC: condition[1], ABBR_LIST: "AGS4" }]
+        : []),
+      { ABBR_HDNG: "CONG_TYPE", ABBR_CODE: "OEDOMETER", ABBR_DESC: "Oedometer", ABBR_LIST: "AGS4" },
+      { ABBR_HDNG: "SAMP_TYPE", ABBR_CODE: sampleType, ABBR_DESC: SAMPLE_TYPES[sampleType], ABBR_LIST: "AGS4" },
+    ].map((row) => (row.ABBR_CODE === "COMPACTED" ? { ...row, ABBR_LIST: "" } : row)),
+    TRAN: [
+      {
+        TRAN_ISNO: transmission.issue,
+        TRAN_DATE: transmission.date,
+        TRAN_PROD: transmission.producer,
+        TRAN_STAT: transmission.status,
+        TRAN_DESC: transmission.description ?? "One-dimensional consolidation test",
+        TRAN_AGS: EDITION,
+        TRAN_RECV: transmission.recipient,
+        TRAN_DLIM: "|",
+        TRAN_RCON: "+",
+      },
+    ],
+    LOCA: [{ LOCA_ID: words.boring }],
+    SAMP: [{ ...sample, SAMP_DESC: words.soil_description }],
+    CONG: [{ ...specimen, ...general(record, condition?.[0], half) }],
+    CONS: record.loads
+      .filter(({ stress }) => stress !== undefined)
+      .map((load, index, loads) => ({ ...specimen, ...increment(record, load, loads[index - 1]) })),
+  };
+  const { text, respelt } = write(data);
+  const remarks = respelt.length ? [`AGS4 is ASCII only, so ${respelt.join(", ")} were spelt with other letters`] : [];
+  return given({ text, leftOut: leftOut(record) }, remarks);
+}
+
+/** Cells and particulars without which a required field or a key would be blank (rules 10a and 10b). */
+function missing({ words, numbers, loads }: TestRecord, transmission: Transmission): string[] {
+  const cells = [
+    ...(["job_number", "boring", "sample", "sample_type", "specimen"] as const).filter(
+      (name) => !words[name] && !(name === "sample_type" && transmission.sampleType),
+    ),
+    ...(["sample_top", "depth", "initial_height"] as const).filter((name) => numbers[name] === undefined),
+    ...(loads.some(({ stress }) => stress !== undefined) ? [] : ["load_stress"]),
+  ].map(cellCalled);
+  const said = (["issue", "date", "producer", "recipient", "status"] as const).filter(
+    (name) => !transmission[name].trim(),
+  );
+  const date = /^\d{4}-\d{2}-\d{2}$/.test(transmission.date) ? [] : ["the date of the file as yyyy-mm-dd"];
+  return [...cells, ...said.filter((name) => name !== "date").map((name) => `the ${name} of the file`), ...date];
+}
+
+const percent = (ratio: number | undefined): string | undefined =>
+  ratio === undefined ? undefined : formatNumber(100 * ratio, "1DP");
+
+const times100 = (ratio: number | undefined): number | undefined => (ratio === undefined ? undefined : 100 * ratio);
+
+/** Whether the water came under a load of its own, so that the strain of that load is swell or collapse alone. */
+function wettedAlone({ loads }: TestRecord): boolean {
+  const at = loads.findIndex(({ inundated }) => inundated);
+  const [before, wetted] = [loads[at - 1]?.stress, loads[at]?.stress];
+  return before !== undefined && wetted !== undefined && Math.abs(wetted / before - 1) <= 0.005;
+}
+
+function general(record: TestRecord, condition: string | undefined, half: number): Row {
+  const { words, numbers, results, deflections } = record;
+  const Gs = numbers.specific_gravity;
+  const corrected = deflections.some(({ stress }) => stress !== undefined);
+  return {
+    SPEC_DESC: words.soil_description,
+    SPEC_PREP: [
+      words.preparation,
+      words.specimen_orientation ? `Axis of the specimen in the ground: ${words.specimen_orientation}` : "",
+    ]
+      .filter(Boolean)
+      .join("; "),
+    CONG_TYPE: "OEDOMETER",
+    CONG_COND: condition,
+    CONG_SDIA: numbers.diameter,
+    CONG_HIGT: numbers.initial_height,
+    CONG_MCI: percent(results.water_content_initial),
+    CONG_MCF: percent(results.water_content_final),
+    CONG_BDEN: results.density_initial,
+    CONG_DDEN: results.dry_density_initial,
+    // The mark says that the value is assumed; where nobody says that it was measured, it is.
+    CONG_PDEN:
+      Gs === undefined
+        ? undefined
+        : `${words.specific_gravity_basis === "measured" ? "" : "#"}${formatNumber(Gs, "2DP")}`,
+    CONG_SATR: times100(results.saturation_initial),
+    CONG_SPRS: numbers.swelling_pressure,
+    // The dictionary: "as percentage of original height (BS1377 Settlement on saturation test)": settlement is positive.
+    CONG_SATH: wettedAlone(record) ? times100(results.inundation_strain) : undefined,
+    CONG_IVR: results.void_ratio_initial,
+    CONG_REM: words.test_remarks,
+    CONG_METH: words.standard,
+    CONG_LAB: words.laboratory,
+    TEST_STAT: words.checked_by && words.date_checked ? "Checked" : "Preliminary",
+    SPEC_BASE: numbers.depth! + half,
+    CONG_DEV: words.deviations,
+    CONG_MCIS: results.water_content_initial === undefined ? undefined : "Test specimen",
+    CONG_CORR: corrected ? "Y" : "N",
+  };
+}
+
+function increment({ results }: TestRecord, load: LoadRecord, before: LoadRecord | undefined): Row {
+  const { stress, results: shown, words } = load;
+  const exact = Number(stress!.toPrecision(6));
+  const remarks = [
+    String(exact) === formatNumber(stress!, "0DP") ? "" : `Stress ${exact} kPa`,
+    load.inundated ? "Inundated" : "",
+    shown.c_alpha === undefined ? "" : "CONS_INSC is strain on the initial height per log cycle of time",
+    words.load_remark && words.load_remark !== "ok" ? words.load_remark : "",
+  ];
+  return {
+    CONS_INCN: String(load.number),
+    CONS_IVR: before ? before.results.void_ratio_end : results.void_ratio_initial,
+    CONS_INCF: stress,
+    CONS_INCE: shown.void_ratio_end,
+    CONS_INMV: shown.volume_compressibility,
+    CONS_INSC: shown.c_alpha,
+    CONS_CVRT: shown.cv_root_time,
+    CONS_CVLG: shown.cv_log_time,
+    CONS_TEMP: load.temperature,
+    CONS_REM: remarks.filter(Boolean).join("; "),
+  };
+}
+
+/** What the record holds beyond the groups. Source: the dictionary's headings of CONG and CONS. */
+function leftOut(record: TestRecord): string[] {
+  const { loads, results, deflections, tins, words, numbers, overrides } = record;
+  const shows = (...names: readonly (keyof typeof results)[]) => names.some((name) => results[name] !== undefined);
+  const ofLoads = (...names: readonly (keyof LoadRecord["results"])[]) =>
+    loads.some((load) => names.some((name) => load.results[name] !== undefined));
+  const readings = loads.reduce(
+    (sum, load) => sum + load.readings.filter(({ reading }) => reading !== undefined).length,
+    0,
+  );
+  const items: readonly (readonly [boolean, string])[] = [
+    [readings > 0, `the ${readings} readings of deformation against time`],
+    [shows("preconsolidation_stress"), "the preconsolidation stress, its interval and its method"],
+    [shows("compression_index", "recompression_index", "swelling_index"), "Cc, Cr and Cs"],
+    [shows("overconsolidation_ratio") || numbers.in_situ_stress !== undefined, "the in-situ stress and the OCR"],
+    [shows("void_ratio_final", "saturation_final"), "final void ratio and saturation"],
+    [
+      shows("inundation_strain") && !wettedAlone(record),
+      "the strain of the load under which the water came (CONG_SATH is that of wetting alone)",
+    ],
+    [ofLoads("strain_end"), "strains and heights of the loads"],
+    [ofLoads("log_d100", "root_d100", "log_t50", "root_t90"), "d0, d50, d90, d100, t50, t90 and t100 of the loads"],
+    [ofLoads("void_ratio_d100"), "void ratios at d100: CONS_INCE is that at the end of the load"],
+    [words.curve_from === "d100", "that mv rests on void ratios at d100"],
+    [ofLoads("conductivity"), "k of the loads"],
+    [ofLoads("cv_chosen"), "which of the two cv was carried on"],
+    [deflections.length > 0, "the deflections of the apparatus (CONG_CORR says only that they were used)"],
+    [tins.length > 0, "the tins of trimmings and the weighings"],
+    [words.drainage !== undefined, "the drainage"],
+    [words.tested_by !== undefined || words.checked_by !== undefined, "who tested and who checked"],
+    [words.date_started !== undefined, "the dates of the test and of its loads"],
+    [
+      [words.frame_number, words.ring_number, words.dial_number, words.balance_number].some(Boolean),
+      "the apparatus used",
+    ],
+    [overrides.length > 0, "what was replaced by hand, and why"],
+  ];
+  return items.flatMap(([has, what]) => (has ? [what] : []));
+}
+
+/** Rules 2 to 7: groups one below the other, each with its headings in order, those that have a value or are keys. */
+function write(data: Readonly<Record<Exclude<GroupName, "TYPE" | "UNIT">, readonly Row[]>>) {
+  const respelt = new Set<string>();
+  const types = new Set<string>(["X"]);
+  const units = new Set<string>();
+  const group = (name: GroupName, rows: readonly Row[]): string[] => {
+    const headings = (GROUPS[name] as readonly Heading[]).filter(
+      (heading) => heading.key || rows.some((row) => row[heading.name] !== undefined && row[heading.name] !== ""),
+    );
+    for (const { type, unit } of headings) {
+      types.add(type);
+      if (unit) units.add(unit);
+    }
+    const field = (row: Row, { name: heading, type }: Heading): string => {
+      const value = row[heading];
+      if (typeof value === "number") return formatNumber(value, type);
+      const ascii = toAscii(value ?? "");
+      if (ascii !== (value ?? "").replace(/\s+/g, " ").trim()) respelt.add(heading);
+      return ascii;
+    };
+    return [
+      line(["GROUP", name]),
+      line(["HEADING", ...headings.map((heading) => heading.name)]),
+      line(["UNIT", ...headings.map(({ unit }) => unit)]),
+      line(["TYPE", ...headings.map(({ type }) => type)]),
+      ...rows.map((row) => line(["DATA", ...headings.map((heading) => field(row, heading))])),
+    ];
+  };
+  // The lists of types and units say what the other groups used, and so are written after them.
+  const written = Object.fromEntries(
+    Object.entries(data).map(([name, rows]) => [name, group(name as GroupName, rows)]),
+  );
+  const listed = (used: ReadonlySet<string>, names: Readonly<Record<string, string>>, of: "TYPE" | "UNIT"): Row[] =>
+    [...used].sort().map((code) => ({ [`${of}_${of}`]: code, [`${of}_DESC`]: names[code] }));
+  written.TYPE = group("TYPE", listed(types, TYPES, "TYPE"));
+  written.UNIT = group("UNIT", listed(units, UNIT_NAMES, "UNIT"));
+  const groups = (Object.keys(GROUPS) as GroupName[]).map((name) => written[name].join("\r\n"));
+  return { text: `${groups.join("\r\n\r\n")}\r\n`, respelt: [...respelt] };
+}

@@ -1,0 +1,156 @@
+/** The data sheet that readings go to: what it holds, and what is written into it. */
+import { convert, unitNamed, UNITS } from "../../reduction/units";
+import type { CellValue, NamedColumns } from "../../workbook/port";
+import { loadSuffix, MOST_LOADS } from "../../specification/load-table";
+import type { Layout } from "./layout";
+
+/** A sheet with this name is a data sheet. */
+export const DATA_SHEET_NAME = `times_${loadSuffix(1)}`;
+
+const numbers = Array.from({ length: MOST_LOADS }, (_, index) => index + 1);
+const timesName = (load: number): string => `times_${loadSuffix(load)}`;
+export const readingsName = (load: number): string => `readings_${loadSuffix(load)}`;
+
+/** What is asked of the sheet before it is written. */
+export const TARGET_NAMES: readonly string[] = [
+  "load_number",
+  "load_stress",
+  "zero_reading",
+  "dial_factor",
+  "dial_sense",
+  "length_unit",
+  "stress_unit",
+  "seating_stress",
+  "diameter",
+  "frame_number",
+  ...numbers.flatMap((load) => [timesName(load), readingsName(load)]),
+];
+
+export interface TargetLoad {
+  /** In the sheet's unit. */
+  readonly stress?: number;
+  /** Row of the load table, from 0, where it is not that of the load's number. */
+  readonly row?: number;
+  /** How many readings it holds. */
+  readonly held: number;
+  /** Rows down to the last that holds a time or a reading. */
+  readonly used: number;
+}
+
+export interface Target {
+  /** Per load of the sheet, from load 1. */
+  readonly loads: readonly TargetLoad[];
+  /** Rows that a load has for readings. */
+  readonly room: number;
+  readonly zeroReading: CellValue;
+  readonly dialFactor: CellValue;
+  readonly dialSense: CellValue;
+  readonly lengthUnit: string;
+  readonly stressUnit: string;
+  readonly seating?: number;
+  /** mm */
+  readonly diameter?: number;
+  readonly frame: string;
+}
+
+const usedRows = (cells: readonly CellValue[]): number =>
+  cells.reduce((used: number, value, index) => (value === "" ? used : index + 1), 0);
+
+const numberOf = (value: CellValue): number | undefined => (typeof value === "number" ? value : undefined);
+
+/** The data sheet behind the values that `WorkbookPort.readNames` gives for TARGET_NAMES. */
+export function targetOf(found: Readonly<Record<string, readonly (readonly CellValue[])[]>>): Target {
+  const column = (name: string): CellValue[] => (found[name] ?? []).map(([value]) => value);
+  const single = (name: string): CellValue => column(name)[0] ?? "";
+  const unit = (name: string, names: readonly string[], otherwise: string): string =>
+    unitNamed(String(single(name)), names) ?? otherwise;
+  const lengthUnit = unit("length_unit", Object.keys(UNITS.length), "mm");
+  const diameter = numberOf(single("diameter"));
+  const stresses = column("load_stress");
+  const loadNumbers = column("load_number");
+  // A row that was put into the load table has no number, and moves the loads below it.
+  const rowOf = (load: number): number => {
+    const row = loadNumbers.indexOf(load);
+    return row < 0 ? load - 1 : row;
+  };
+  const present = numbers.filter((load) => found[timesName(load)] && found[readingsName(load)]);
+  return {
+    loads: present.map((load) => ({
+      stress: numberOf(stresses[rowOf(load)] ?? ""),
+      row: rowOf(load),
+      held: column(readingsName(load)).filter((value) => value !== "").length,
+      used: Math.max(usedRows(column(timesName(load))), usedRows(column(readingsName(load)))),
+    })),
+    room: Math.min(...present.map((load) => Math.min(found[timesName(load)].length, found[readingsName(load)].length))),
+    zeroReading: single("zero_reading"),
+    dialFactor: single("dial_factor"),
+    dialSense: single("dial_sense"),
+    lengthUnit,
+    stressUnit: unit("stress_unit", Object.keys(UNITS.stress), "kPa"),
+    seating: numberOf(single("seating_stress")),
+    diameter: diameter === undefined ? undefined : convert(diameter, "length", lengthUnit, "mm"),
+    frame: String(single("frame_number")).trim(),
+  };
+}
+
+/** A cell of the sheet that the file has something to say about. */
+export interface InputChange {
+  readonly name: "dial_factor" | "dial_sense" | "zero_reading";
+  /** "" where the cell is blank. */
+  readonly now: CellValue;
+  readonly wanted: CellValue;
+}
+
+/**
+ * Cells that differ from what the file needs: lengths are written as they are read, so the length of one division carries
+ * their unit; which way readings go; the zero reading under the seating, where the file has one.
+ */
+export function inputChanges(target: Target, layout: Layout, seatingReading?: number): InputChange[] {
+  const wanted: [InputChange["name"], CellValue, CellValue | undefined][] = [
+    [
+      "dial_factor",
+      target.dialFactor,
+      layout.readingUnit === "div"
+        ? undefined
+        : Number(convert(1, "length", layout.readingUnit, target.lengthUnit).toPrecision(12)),
+    ],
+    ["dial_sense", target.dialSense, layout.sense],
+    ["zero_reading", target.zeroReading, seatingReading],
+  ];
+  return wanted.flatMap(([name, now, value]) =>
+    value === undefined || value === now ? [] : [{ name, now, wanted: value }],
+  );
+}
+
+/** What goes to one load of the sheet. */
+export interface LoadFilling {
+  readonly load: number;
+  readonly times: readonly number[];
+  readonly readings: readonly number[];
+  /** In the sheet's unit; written only where the sheet has none. */
+  readonly stress?: number;
+}
+
+const padded = (values: readonly number[], rows: number): CellValue[] =>
+  Array.from({ length: Math.max(rows, values.length) }, (_, index) => values[index] ?? "");
+
+/** The columns to write: each load's times and readings, over all that stood there before, and the stresses that are blank. */
+export function columnsFor(
+  target: Target,
+  loads: readonly LoadFilling[],
+  changes: readonly InputChange[] = [],
+): NamedColumns {
+  const columns: Record<string, (CellValue | null)[]> = {};
+  const stresses: (CellValue | null)[] = [];
+  for (const { load, times, readings, stress } of loads) {
+    const { row = load - 1, used, stress: standing } = target.loads[load - 1];
+    columns[timesName(load)] = padded(times, used);
+    columns[readingsName(load)] = padded(readings, used);
+    if (stress === undefined || standing !== undefined) continue;
+    while (stresses.length <= row) stresses.push(null);
+    stresses[row] = Number(stress.toPrecision(6));
+  }
+  if (stresses.length > 0) columns.load_stress = stresses;
+  for (const { name, wanted } of changes) columns[name] = [wanted];
+  return columns;
+}

@@ -1,0 +1,90 @@
+/** What this is, what it must not be taken for, and whose work it stands on; and the language of the pane. */
+import { Button, Field, Link, makeStyles, Select, Text, tokens } from "@fluentui/react-components";
+import { useState } from "react";
+import project from "../../../../package.json";
+import { CATALOGUES, text } from "../../text";
+import { keepLanguage, keptLanguage, LANGUAGES, withLanguage, type Language } from "../../text/language";
+
+const useStyles = makeStyles({
+  title: { margin: 0 },
+  column: { display: "flex", flexDirection: "column", gap: "8px" },
+  list: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "6px" },
+  quiet: { color: tokens.colorNeutralForeground2 },
+});
+
+const words = text.about;
+
+/** Pages that are built and served beside the pane. */
+const HELP = [
+  { page: "help.html", text: words.helpFunctions },
+  { page: "first-minutes.html", text: words.helpFirst },
+];
+
+const Heading = ({ children }: { children: string }) => (
+  <Text as="h2" size={300} weight="semibold" block style={{ margin: "8px 0 0" }}>
+    {children}
+  </Text>
+);
+
+/** Keeps the choice and loads the pane again; where nothing may be kept, the choice goes with the address. */
+function changeTo(language: Language | undefined): void {
+  const kept = keepLanguage(language);
+  const next = withLanguage(window.location.href, kept ? undefined : language);
+  if (next === window.location.href) window.location.reload();
+  else window.location.replace(next);
+}
+
+export function AboutScreen() {
+  const styles = useStyles();
+  const [chosen, setChosen] = useState<Language | "">(() => keptLanguage(window.location.search) ?? "");
+  const list = (items: readonly string[]) => (
+    <ul className={styles.list}>
+      {items.map((item) => (
+        <li key={item}>
+          <Text>{item}</Text>
+        </li>
+      ))}
+    </ul>
+  );
+  return (
+    <div className={styles.column}>
+      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
+        {words.heading}
+      </Text>
+      <Text className={styles.quiet}>{words.version(project.version)}</Text>
+      <Text>{words.purpose}</Text>
+      <Heading>{words.helpHeading}</Heading>
+      {HELP.map(({ page, text }) => (
+        <Link key={page} href={page} target="_blank" rel="noopener">
+          {text}
+        </Link>
+      ))}
+      <Heading>{words.languageHeading}</Heading>
+      <Field label={words.language}>
+        <Select value={chosen} onChange={(_, { value }) => setChosen(value as Language | "")}>
+          <option value="">{words.languageOfHost}</option>
+          {LANGUAGES.map((language) => (
+            <option key={language} value={language} lang={language}>
+              {CATALOGUES[language].language}
+            </option>
+          ))}
+        </Select>
+      </Field>
+      <div>
+        <Button aria-describedby="language-hint" onClick={() => changeTo(chosen === "" ? undefined : chosen)}>
+          {words.languageUse}
+        </Button>
+      </div>
+      <Text id="language-hint" size={200} className={styles.quiet}>
+        {words.languageHint}
+      </Text>
+      <Heading>{words.privacyHeading}</Heading>
+      <Text>{words.privacy}</Text>
+      <Heading>{words.cautionsHeading}</Heading>
+      {list(words.cautions)}
+      <Heading>{words.licencesHeading}</Heading>
+      <Text>{words.own}</Text>
+      {list(words.parts)}
+    </div>
+  );
+}

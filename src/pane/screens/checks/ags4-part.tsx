@@ -1,0 +1,125 @@
+/** The AGS4 file of a data sheet: what the sheet does not know of the file is asked, what the file cannot carry is told. */
+import { Button, Field, Input, Select, Text } from "@fluentui/react-components";
+import { useState } from "react";
+import { toAgs4, type Ags4File, type Transmission } from "../../../exchange/ags4";
+import { SAMPLE_TYPES } from "../../../exchange/ags4/dictionary";
+import type { TestRecord } from "../../../record/record";
+import type { Outcome } from "../../../reduction/outcome";
+import { Notice } from "../../ui/notice";
+import { download } from "../../ui/save-file";
+import { Step } from "../../ui/parts";
+import { useStyles } from "../../ui/styles";
+import { sentence } from "../../ui/sentence";
+import { text } from "../../text";
+import { TextToCopy } from "../../ui/text-to-copy";
+
+const words = text.checks.ags;
+
+/** Usual words of TRAN_STAT, which is free text. */
+const STATUSES = ["Draft", "Checked", "Final"];
+
+const today = (): string => {
+  const now = new Date();
+  return new Date(now.getTime() - 60_000 * now.getTimezoneOffset()).toISOString().slice(0, 10);
+};
+
+/** "BH-3 2.ags": letters that every system allows in a name. */
+const nameOf = ({ words: w }: TestRecord): string => {
+  const parts = [w.job_number, w.boring, w.sample, w.specimen].filter(Boolean).join(" ");
+  return `${parts.replace(/[^A-Za-z0-9 ._-]+/g, "-").trim() || "consolidation"}.ags`;
+};
+
+export interface Ags4PartProps {
+  readonly record: TestRecord;
+  /** Whether the host saves a file for a pane. */
+  readonly saves: boolean;
+}
+
+export function Ags4Part({ record, saves }: Ags4PartProps) {
+  const styles = useStyles();
+  const onSheet = record.words.sample_type;
+  const known = onSheet !== undefined && SAMPLE_TYPES[onSheet.toUpperCase()] !== undefined;
+  const [said, setSaid] = useState<Transmission>(() => ({
+    issue: "1",
+    date: today(),
+    producer: record.words.laboratory ?? "",
+    recipient: "",
+    status: STATUSES[0],
+  }));
+  const [made, setMade] = useState<{ readonly name: string; readonly file: Outcome<Ags4File> }>();
+  const say = (part: Partial<Transmission>): void => {
+    setSaid((before) => ({ ...before, ...part }));
+    setMade(undefined);
+  };
+
+  const make = (): void => {
+    const file = toAgs4(record, said);
+    const name = nameOf(record);
+    if (file.ok && saves) download(new Blob([file.value.text], { type: "text/plain;charset=us-ascii" }), name);
+    setMade({ name, file });
+  };
+
+  const input = (name: "issue" | "date" | "producer" | "recipient", type?: "date") => (
+    <Field label={words[name]}>
+      <Input type={type} value={said[name]} onChange={(_, { value }) => say({ [name]: value })} />
+    </Field>
+  );
+  return (
+    <Step title={words.heading}>
+      <Text className={styles.quiet}>{words.purpose}</Text>
+      <div className={styles.fields}>
+        {input("issue")}
+        {input("date", "date")}
+        {input("producer")}
+        {input("recipient")}
+        <Field label={words.status}>
+          <Select value={said.status} onChange={(_, { value }) => say({ status: value })}>
+            {STATUSES.map((status) => (
+              <option key={status}>{status}</option>
+            ))}
+          </Select>
+        </Field>
+        <Field label={words.sampleType}>
+          <Select
+            value={said.sampleType ?? ""}
+            onChange={(_, { value }) => say({ sampleType: value === "" ? undefined : value })}
+          >
+            <option value="">{known ? words.fromSheet(onSheet) : words.notChosen}</option>
+            {Object.entries(SAMPLE_TYPES).map(([code, what]) => (
+              <option key={code} value={code}>{`${code}: ${what}`}</option>
+            ))}
+          </Select>
+        </Field>
+      </div>
+      <div>
+        <Button onClick={make}>{saves ? words.make : words.makeText}</Button>
+      </div>
+      {made && <Made {...made} saves={saves} />}
+    </Step>
+  );
+}
+
+function Made({ name, file, saves }: { name: string; file: Outcome<Ags4File>; saves: boolean }) {
+  const styles = useStyles();
+  if (!file.ok) return <Notice intent="error">{sentence(file.reason)}</Notice>;
+  const { leftOut } = file.value;
+  return (
+    <>
+      <Notice intent="info">{saves ? words.handedOver(name) : words.copyInto(name)}</Notice>
+      <TextToCopy label={words.fileText} content={file.value.text} />
+      {file.remarks.length > 0 && (
+        <Text className={styles.breaks}>{`${words.respelt} ${file.remarks.join("; ")}`}</Text>
+      )}
+      <Text as="h3" weight="semibold" block className={styles.title}>
+        {leftOut.length ? words.leftOut : words.nothingLeftOut}
+      </Text>
+      {leftOut.length > 0 && (
+        <ul className={styles.faults} lang="en" tabIndex={0} aria-label={words.leftOut} role="list">
+          {leftOut.map((one) => (
+            <li key={one}>{one}</li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,163 @@
+/** From a selected range and what the user chose to a plot and the numbers reduced from it. */
+import { CellError } from "../../../functions/cells";
+import { LOG_TIME, ROOT_TIME } from "../../../functions/increment";
+import { given, remarkText, then, type Outcome } from "../../../reduction/outcome";
+import { UNITS, type UnitOf } from "../../../reduction/units";
+import type { Drainage } from "../../../reduction/increment/cv";
+import { compressionIndex, recompressionIndex, swellingIndex } from "../../../reduction/curve/indices";
+import { testCurve, type Kind, type TestCurve } from "../../../reduction/curve/shape/points";
+import { preconsolidation, type MethodName, type Preconsolidation } from "../../../reduction/curve/preconsolidation";
+import { compressionPlot } from "../../../plots/compression";
+import type { PlotSpec } from "../../../plots/spec";
+import { logTimePlot, rootTimePlot } from "../../../plots/time";
+import { pairOf, unitOf, type Range } from "./selected-range";
+
+/** Readings against the log or the root of time, or void ratio or strain against log stress. */
+export type PlotKind = "log" | "root" | Kind;
+
+export const isTimeCurve = (plot: PlotKind): boolean => plot === "log" || plot === "root";
+
+export const LENGTH_UNITS = ["mm", "cm", "in"] as const;
+
+export interface Choices {
+  readonly plot: PlotKind;
+  /** Specimen height at mid-increment, in `lengthUnit`, for cv. */
+  readonly height?: number;
+  readonly lengthUnit: (typeof LENGTH_UNITS)[number];
+  readonly drainage: Drainage;
+  readonly cvUnit: UnitOf<"cv">;
+  readonly stressUnit: UnitOf<"stress">;
+  /** Whose construction of the preconsolidation stress is drawn. */
+  readonly method: MethodName;
+}
+
+export const DEFAULT_CHOICES: Choices = {
+  plot: "log",
+  lengthUnit: "mm",
+  drainage: "double",
+  cvUnit: "m2/yr",
+  stressUnit: "kPa",
+  method: "casagrande",
+};
+
+export interface NumberRow {
+  readonly name: string;
+  readonly value: string;
+  readonly unit: string;
+}
+
+export interface Drawn {
+  readonly spec: PlotSpec;
+  readonly numbers: readonly NumberRow[];
+  readonly remark: string;
+}
+
+/** The plot that the headings ask for, given the one drawn before; the same one where they say nothing. */
+export function guessPlot({ lines }: Range, before: PlotKind): PlotKind {
+  const headings = lines.map(({ heading }) => heading);
+  const has = (word: RegExp): boolean => headings.some((heading) => word.test(heading));
+  if (has(/stress|pressure|σ|sigma/i)) {
+    if (has(/void/i)) return has(/strain/i) && before === "strain" ? "strain" : "e";
+    return has(/strain/i) ? "strain" : isTimeCurve(before) ? "e" : before;
+  }
+  return has(/time|\bmin/i) && !isTimeCurve(before) ? "log" : before;
+}
+
+/** The two lines to begin with: those whose headings say so, the last one of its kind; else the first two. */
+export function guessLines({ lines }: Range, plot: PlotKind): readonly [number, number] {
+  const asked = { log: /reading|dial|deform/i, root: /reading|dial|deform/i, e: /void/i, strain: /strain/i }[plot];
+  const first = Math.max(
+    0,
+    lines.findIndex(({ heading }) => /time|stress|pressure/i.test(heading)),
+  );
+  const second = isTimeCurve(plot)
+    ? lines.findIndex(({ heading }, index) => index > first && asked.test(heading))
+    : lines.map(({ heading }) => asked.test(heading)).lastIndexOf(true);
+  return [first, second > first ? second : first + 1 < lines.length ? first + 1 : 0];
+}
+
+/** The units of stress and of length that the headings of two lines name. */
+export function guessUnits(first: string, second: string): Partial<Pick<Choices, "stressUnit" | "lengthUnit">> {
+  const [stressUnit, lengthUnit] = [unitOf(first), unitOf(second)];
+  return {
+    ...(stressUnit !== undefined && stressUnit in UNITS.stress && { stressUnit: stressUnit as Choices["stressUnit"] }),
+    ...(LENGTH_UNITS.some((unit) => unit === lengthUnit) && { lengthUnit: lengthUnit as Choices["lengthUnit"] }),
+  };
+}
+
+/** Three or four figures, as a reduction is written down. */
+function shown(value: number): string {
+  const size = Math.abs(value);
+  if (size !== 0 && (size < 1e-4 || size >= 1e6)) return value.toExponential(2);
+  return value.toFixed(Math.max(0, Math.min(5, 3 - Math.floor(Math.log10(size || 1)))));
+}
+
+type Table = readonly (readonly [label: string, value: number | string, unit: string])[];
+
+/** What a worksheet function spills, as rows; nothing where it refuses. The pane says what a cell says. */
+function rowsOf(spill: () => any[][], inUnit: (unit: string) => string): { numbers: NumberRow[]; remark: string } {
+  try {
+    const table = spill() as unknown as Table;
+    return {
+      numbers: table.flatMap(([name, value, unit]) =>
+        typeof value === "number" ? [{ name: name.replace("_", " "), value: shown(value), unit: inUnit(unit) }] : [],
+      ),
+      remark: String(table.find(([label]) => label === "remark")?.[1] ?? ""),
+    };
+  } catch (error) {
+    if (error instanceof CellError) return { numbers: [], remark: "" };
+    throw error;
+  }
+}
+
+/** Preconsolidation stress with its interval, and the indices that the test gives. */
+function curveRows(test: TestCurve, reading: Outcome<Preconsolidation>, stressUnit: string): NumberRow[] {
+  const rows: NumberRow[] = [];
+  const add = (name: string, value: number, unit: string): unknown => rows.push({ name, value: shown(value), unit });
+  if (reading.ok) {
+    add("σ′p", reading.value.stress, stressUnit);
+    add("σ′p, low", reading.value.low, stressUnit);
+    add("σ′p, high", reading.value.high, stressUnit);
+  }
+  const [compression, recompression, swelling] =
+    test.kind === "e" ? ["Cc", "Cr", "Cs"] : ["Cc / (1 + e0)", "Cr / (1 + e0)", "Cs / (1 + e0)"];
+  for (const [name, index] of [
+    [compression, compressionIndex(test)],
+    [recompression, recompressionIndex(test)],
+    [swelling, swellingIndex(test)],
+  ] as const)
+    if (index.ok) add(name, index.value.value, "per log cycle");
+  return rows;
+}
+
+/** Two lines of a range drawn and reduced as chosen. */
+export function drawRange(range: Range, first: number, second: number, choices: Choices): Outcome<Drawn> {
+  return then(pairOf(range, first, second), ({ first: x, second: y }) => {
+    const { plot, height, drainage, cvUnit, lengthUnit, stressUnit, method } = choices;
+    if (plot === "e" || plot === "strain")
+      return then(testCurve(x, y, plot), (test) => {
+        const yieldReading = preconsolidation(test, { method });
+        return then(compressionPlot(x, y, plot, { stressUnit, method, yieldReading }), (spec) =>
+          given({
+            spec,
+            numbers: curveRows(test, yieldReading, stressUnit),
+            remark: yieldReading.ok ? remarkText(spec.remarks) : "",
+          }),
+        );
+      });
+    const [draw, reduce] = plot === "log" ? ([logTimePlot, LOG_TIME] as const) : ([rootTimePlot, ROOT_TIME] as const);
+    const { heading } = range.lines[second];
+    const readingUnit = unitOf(heading) ?? lengthUnit;
+    const readingLabel = heading || `Reading (${readingUnit})`;
+    return then(draw(x, y, { readingLabel }), (spec) =>
+      given({
+        spec,
+        ...rowsOf(
+          () => reduce([[...x]], [[...y]], height, undefined, drainage, cvUnit, lengthUnit),
+          // Levels are in the unit of the readings, whatever the height is measured in.
+          (unit) => unit.replace(lengthUnit, readingUnit),
+        ),
+      }),
+    );
+  });
+}

@@ -1,0 +1,37 @@
+/** What was reduced from the cells of a plot, as a table. */
+import type { NumberRow } from "./range-drawing";
+import { useStyles } from "./plot-styles";
+import { text } from "../../text";
+
+export function Numbers({ rows, remark }: { rows: readonly NumberRow[]; remark: string }) {
+  const styles = useStyles();
+  return (
+    <table className={styles.table}>
+      <caption>{text.plot.numbers}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{text.plot.quantity}</th>
+          <th scope="col" className="number">
+            {text.plot.amount}
+          </th>
+          <th scope="col">{text.plot.unit}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ name, value, unit }) => (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            <td className="number">{value}</td>
+            <td>{unit}</td>
+          </tr>
+        ))}
+        {remark && (
+          <tr>
+            <th scope="row">{text.plot.remark}</th>
+            <td colSpan={2}>{remark}</td>
+          </tr>
+        )}
+      </tbody>
+    </table>
+  );
+}

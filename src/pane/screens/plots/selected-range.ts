@@ -1,0 +1,169 @@
+/** The selected range as two series of numbers: which columns (or rows) pair, where the headings end, and what cannot be read. */
+import { columnLetters, columnNumber } from "../../../workbook/address";
+import { badInput, given, type Outcome } from "../../../reduction/outcome";
+import { UNITS } from "../../../reduction/units";
+import type { Box, CellValue, Selection } from "../../../workbook/port";
+import { text } from "../../text";
+
+const words = text.plot;
+
+/** A column of the selection (a row, where the selection lies on its side). */
+export interface Line {
+  /** "B: Reading (mm)", or "Column B" where there is no heading. */
+  readonly name: string;
+  /** The heading cells above the numbers, joined: "Reading (mm)"; "" where there are none. */
+  readonly heading: string;
+  readonly cells: readonly CellValue[];
+  /** Where the n-th cell stands: "B7". */
+  readonly cellName: (index: number) => string;
+  /** Where the cells stand; a line of a selection on its side has none that a chart could be made over. */
+  readonly box?: Box;
+}
+
+export interface Range {
+  readonly sheet: string;
+  readonly address: string;
+  readonly lines: readonly Line[];
+  /** Where the numbers begin, as messages count them from 1: "sheet row 5", or "column C" for a range on its side. */
+  readonly begins: string;
+}
+
+/** A blank cell is null, as the reduction takes it. */
+export interface Pair {
+  readonly first: readonly (number | null)[];
+  readonly second: readonly (number | null)[];
+}
+
+interface Corners {
+  readonly row: number;
+  /** Of each column of the values, where it stands on the sheet. */
+  readonly cols: readonly number[];
+}
+
+/**
+ * Row and columns, from 0, of the cells of an address of blocks that stand side by side ("B4:B18,D4:D18"); A1 where it names
+ * whole columns or rows.
+ */
+function cornersOf(address: string, count: number): Corners {
+  const blocks = address.split(",").map((block) => {
+    const local = block.slice(block.lastIndexOf("!") + 1);
+    const [first, last = first] = local.split(":").map((cell) => /^\$?([A-Za-z]*)\$?(\d*)/.exec(cell) ?? []);
+    const col = first[1] ? columnNumber(first[1]) : 0;
+    return { row: first[2] ? Number(first[2]) - 1 : 0, col, width: last[1] ? columnNumber(last[1]) - col + 1 : count };
+  });
+  const cols = blocks.flatMap(({ col, width }) => Array.from({ length: width }, (_, offset) => col + offset));
+  // One block is as wide as its values, whatever its address leaves out.
+  const [{ row, col }] = blocks;
+  return { row, cols: cols.length === count ? cols : Array.from({ length: count }, (_, offset) => col + offset) };
+}
+
+const isBlank = (cell: CellValue): boolean => typeof cell === "string" && cell.trim() === "";
+const isText = (cell: CellValue): boolean => typeof cell === "string" && !isBlank(cell);
+const looksLikeError = (cell: CellValue): boolean =>
+  typeof cell === "string" && /^#[A-Z/0-9_]+[!?]?$/.test(cell.trim());
+
+/** A heading is sought this far below the first number. */
+const HEADING_ROWS = 8;
+
+/**
+ * How many cells of each line are headings: to the first number, or down to a later row near the top that is text and no
+ * number, if every number above it has text beside it ("12.5", "kPa" above "Time", "Reading"). What stands above such a
+ * number heads something else: the words are taken `from` below it.
+ */
+function headingsOf(cells: readonly (readonly CellValue[])[], size: number): { from: number; to: number } {
+  const at = (index: number): CellValue[] => cells.map((line) => line[index]);
+  const hasNumber = (index: number): boolean => at(index).some((cell) => typeof cell === "number");
+  const texts = (index: number): number => at(index).filter((cell) => isText(cell) && !looksLikeError(cell)).length;
+  let from = 0;
+  let to = 0;
+  while (to < size && !hasNumber(to)) to++;
+  const end = Math.min(size, to + HEADING_ROWS);
+  for (let index = to, above = to; index < end && texts(index) > 0; index++)
+    if (hasNumber(index)) above = index + 1;
+    else if (texts(index) >= 2) [from, to] = [above, index + 1];
+  return { from, to };
+}
+
+const UNIT_WORDS = ["min", "div", "mm", "cm", "in", ...Object.keys(UNITS.stress)];
+
+/** The words of a heading, joined, a unit on its own in brackets: "Reading (mm)". */
+function headingOf(cells: readonly CellValue[]): string {
+  const words = cells.filter((cell) => isText(cell) && !looksLikeError(cell)).map((cell) => String(cell).trim());
+  const unit = words.length > 1 && UNIT_WORDS.includes(words[words.length - 1]) ? ` (${words.pop()})` : "";
+  return words.join(" ") + unit;
+}
+
+/** The unit that a heading ends with, in brackets or after a comma: "mm" of "Reading (mm)"; undefined if it names none. */
+export const unitOf = (heading: string): string | undefined => /[[(,]\s*([^\s[\](),]+)\s*[\])]?$/.exec(heading)?.[1];
+
+/** Fewer than two lines, or a single pair of cells, is not a curve: null asks for a selection. */
+export function rangeOf(selection: Selection): Range | null {
+  const rows = selection.values;
+  const cols = rows[0]?.length ?? 0;
+  const headed = rows.length > 2 && !rows[0].some((cell) => typeof cell === "number");
+  const onItsSide = rows.length < cols && rows.length >= 2 && !headed;
+  const { row, cols: places } = cornersOf(selection.address, cols);
+  const count = onItsSide ? rows.length : cols;
+  const size = onItsSide ? cols : rows.length;
+  if (count < 2 || size < 2) return null;
+
+  const cells = Array.from({ length: count }, (_, line) =>
+    Array.from({ length: size }, (_, index) => (onItsSide ? rows[line][index] : rows[index][line])),
+  );
+  const { from, to: headings } = headingsOf(cells, size);
+  if (headings === size) return null;
+
+  const lines = cells
+    .map((line, offset): Line => {
+      const heading = headingOf(line.slice(from, headings));
+      const place = onItsSide ? String(row + offset + 1) : columnLetters(places[offset]);
+      const size = line.length - headings;
+      return {
+        name: heading ? `${place}: ${heading}` : onItsSide ? words.row(place) : words.column(place),
+        heading,
+        cells: line.slice(headings),
+        cellName: (index) =>
+          onItsSide
+            ? `${columnLetters(places[headings + index])}${row + offset + 1}`
+            : `${columnLetters(places[offset])}${row + headings + index + 1}`,
+        box: onItsSide ? undefined : { row: row + headings, col: places[offset], rows: size, cols: 1 },
+      };
+    })
+    .filter(({ cells: values }) => values.some((cell) => !isBlank(cell)));
+  return lines.length < 2
+    ? null
+    : {
+        sheet: selection.sheet,
+        address: selection.address,
+        lines,
+        begins: onItsSide ? words.inColumn(columnLetters(places[headings])) : words.inRow(row + headings + 1),
+      };
+}
+
+/** The numbers of one line; refuses text, logical values and error cells by the cell's name. */
+function numbersOf(line: Line): Outcome<(number | null)[]> {
+  const values: (number | null)[] = [];
+  for (const [index, cell] of line.cells.entries()) {
+    if (typeof cell === "number") values.push(cell);
+    else if (isBlank(cell)) values.push(null);
+    else if (looksLikeError(cell)) return badInput(words.shows(line.cellName(index), String(cell)));
+    else
+      return badInput(
+        typeof cell === "boolean"
+          ? words.holdsLogical(line.cellName(index), cell ? "TRUE" : "FALSE")
+          : words.holdsText(line.cellName(index), cell),
+      );
+  }
+  return given(values);
+}
+
+/** Two lines as numbers, without the blank rows below the last entry. */
+export function pairOf(range: Range, firstLine: number, secondLine: number): Outcome<Pair> {
+  const first = numbersOf(range.lines[firstLine]);
+  if (!first.ok) return first;
+  const second = numbersOf(range.lines[secondLine]);
+  if (!second.ok) return second;
+  let length = first.value.length;
+  while (length > 0 && first.value[length - 1] === null && second.value[length - 1] === null) length--;
+  return given({ first: first.value.slice(0, length), second: second.value.slice(0, length) });
+}

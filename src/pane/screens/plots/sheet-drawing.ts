@@ -1,0 +1,231 @@
+/** From a data sheet's record and what is chosen to a plot: the sheet's own results, in the sheet's own units. */
+import { initialOf, inSheetStress, reduced, type LoadReduced } from "../../../record/reduced-test";
+import { dialSense, loadColumn, loadCurve, type Cells } from "../../../record/load-curve";
+import { methodOfLoad, picksOfLoad, procedureOfLoad, type RecordedPick } from "../../../specification/pick-table";
+import { rulesOf } from "../../../specification/versions";
+import type { LoadRecord, TestRecord } from "../../../record/record";
+import type { LoadResultName } from "../../../record/names";
+import { cAlphaPlot, cvPlot } from "../../../plots/coefficients";
+import { compressionPlot, type StressMark } from "../../../plots/compression";
+import type { PlotSpec } from "../../../plots/spec";
+import { logTimePlot, rootTimePlot } from "../../../plots/time";
+import { testCurve, type Kind } from "../../../reduction/curve/shape/points";
+import { preconsolidation, type MethodName } from "../../../reduction/curve/preconsolidation";
+import { PICK_NAMES, standingRows, type PickName, type Picks } from "../../../reduction/increment/constructions/picks";
+import type { Procedure } from "../../../reduction/increment/constructions/procedure";
+import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
+import { badInput, given, then, type Outcome } from "../../../reduction/outcome";
+import { convert } from "../../../reduction/units";
+import { text } from "../../text";
+
+export interface SheetChoices {
+  readonly plot: "compression" | "time" | "cv" | "cAlpha" | "all";
+  /** Of the compression curve. */
+  readonly value: Kind;
+  /** Where the points of the compression curve are taken; as the sheet says, if it is left out. */
+  readonly at?: "end" | "d100";
+  readonly method: MethodName;
+  readonly axis: "log" | "root";
+  /** Number of the load whose time curve is drawn; the first that has readings, if it is left out. */
+  readonly load?: number;
+  readonly stressScale: "linear" | "log";
+}
+
+export const SHEET_CHOICES: SheetChoices = {
+  plot: "compression",
+  value: "e",
+  method: "casagrande",
+  axis: "log",
+  stressScale: "linear",
+};
+
+/** Where the sheet itself takes the points of its curve. */
+export const pointsOf = ({ words }: TestRecord): "end" | "d100" => (words.curve_from === "d100" ? "d100" : "end");
+
+const figures = (value: number): string => String(Number(value.toPrecision(4)));
+
+/** "50 kPa"; "" where the load has no stress. */
+export const stressOf = (record: TestRecord, { stress }: LoadRecord): string =>
+  stress === undefined ? "" : `${figures(inSheetStress(record, stress))} ${record.words.stress_unit ?? "kPa"}`;
+
+/** The loads that have readings to draw. */
+export const loadsRead = ({ loads }: TestRecord): LoadRecord[] => loads.filter(({ readings }) => readings.length > 0);
+
+/** A number of a load as the sheet shows it, or worked out again where the sheet has no such cell. */
+function shownOr(
+  record: TestRecord,
+  name: LoadResultName,
+  again: (load: LoadReduced) => Outcome<number>,
+): (number | null)[] {
+  return record.loads.map(({ results }, index) => {
+    const shown = results[name];
+    if (shown !== undefined || !record.missing.includes(name)) return shown ?? null;
+    const found = again(reduced(record).loads[index]);
+    return found.ok ? found.value : null;
+  });
+}
+
+const stresses = (record: TestRecord): (number | null)[] =>
+  record.loads.map(({ stress }) => (stress === undefined ? null : inSheetStress(record, stress)));
+
+const yieldOf = (record: TestRecord): number | undefined => {
+  const { preconsolidation_stress: stress } = record.results;
+  return stress === undefined ? undefined : inSheetStress(record, stress);
+};
+
+const notAt: Outcome<number> = badInput("the sheet has no such point");
+
+function compression(record: TestRecord, { value, method, at = pointsOf(record) }: SheetChoices): Outcome<PlotSpec> {
+  const [endName, primaryName] =
+    value === "e" ? (["void_ratio_end", "void_ratio_d100"] as const) : (["strain_end", "strain_d100"] as const);
+  const ends = shownOr(record, endName, (load) => (value === "e" ? load.voidRatio : load.strain));
+  const primaries = shownOr(record, primaryName, () => notAt);
+  const isStandIn = (index: number): boolean => at === "d100" && primaries[index] === null && ends[index] !== null;
+  const values = loadColumn(record.loads, (index) => (at === "d100" ? (primaries[index] ?? ends[index]) : ends[index]));
+  const inOrder = stresses(record);
+  const across = loadColumn(record.loads, (index) => inOrder[index]);
+  const stressUnit = record.words.stress_unit;
+  const initial = initialOf(record, value);
+  return then(testCurve(across, values, value, initial), (test) => {
+    const reading = preconsolidation(test, { method });
+    const { in_situ_stress } = record.numbers;
+    const ofSheet = yieldOf(record);
+    const isDrawn = reading.ok && ofSheet !== undefined && Math.abs(reading.value.stress / ofSheet - 1) < 0.005;
+    const marks: StressMark[] = [
+      ...(in_situ_stress === undefined
+        ? []
+        : [{ label: "in-situ stress", letters: "σ′v0", stress: inSheetStress(record, in_situ_stress) }]),
+      ...(ofSheet === undefined || isDrawn
+        ? []
+        : [{ label: "preconsolidation stress of the sheet", letters: "σ′p of the sheet", stress: ofSheet }]),
+    ];
+    return then(
+      compressionPlot(across, values, value, { stressUnit, method, yieldReading: reading, marks, initial }),
+      (spec) => {
+        const standIns = record.loads.filter((_, index) => isStandIn(index)).map(({ number }) => number);
+        const where = at === "d100" ? "Points at d100 of each load" : "Points at the end of each load";
+        const note = standIns.length
+          ? `${where}; at the end of load ${standIns.join(", ")}, which has no d100.`
+          : `${where}.`;
+        return given({ ...spec, notes: [note, ...spec.notes] });
+      },
+    );
+  });
+}
+
+function cv(record: TestRecord): Outcome<PlotSpec> {
+  const { cv_unit: unit = "m2/yr", stress_unit: stressUnit } = record.words;
+  const inUnit = (values: (number | null)[]) =>
+    values.map((value) => (value === null ? null : convert(value, "cv", "m2/yr", unit)));
+  return cvPlot(
+    stresses(record),
+    inUnit(shownOr(record, "cv_log_time", ({ cvLogTime }) => cvLogTime)),
+    inUnit(shownOr(record, "cv_root_time", ({ cvRootTime }) => cvRootTime)),
+    {
+      stressUnit,
+      cvUnit: unit,
+      ...ofTest(record),
+      chosen: record.loads.map(({ number }) => methodOfLoad(record, number)),
+    },
+  );
+}
+
+const ofTest = (record: TestRecord) => ({
+  before:
+    record.numbers.seating_stress === undefined ? undefined : inSheetStress(record, record.numbers.seating_stress),
+  yieldStress: yieldOf(record),
+});
+
+const cAlpha = (record: TestRecord, { stressScale }: SheetChoices): Outcome<PlotSpec> =>
+  cAlphaPlot(
+    stresses(record),
+    record.loads.map(({ results }) => results.c_alpha ?? null),
+    { stressUnit: record.words.stress_unit, ...ofTest(record), stressScale },
+  );
+
+const isPickName = (of: string): of is PickName => (PICK_NAMES as readonly string[]).includes(of);
+
+/** The picks by hand that stand for a load, with what the sheet says of them. */
+export const picksOf = ({ picks }: TestRecord, load: number): [PickName, RecordedPick][] =>
+  [...standingRows(picks, load)].flatMap(([of, row]): [PickName, RecordedPick][] =>
+    isPickName(of) ? [[of, row]] : [],
+  );
+
+const reductions = new Map<string, Increment>();
+const MOST_REDUCTIONS = 96;
+
+/** A load reduced with its picks; once, however often it is drawn. */
+function incrementOf(
+  times: Cells,
+  readings: Cells,
+  picks: Picks,
+  procedure: Procedure,
+  zerosCount: boolean,
+): Increment {
+  const key = JSON.stringify([times, readings, picks, procedure, zerosCount]);
+  const found = reductions.get(key) ?? reduceIncrement(times, readings, picks, procedure, zerosCount);
+  reductions.delete(key);
+  reductions.set(key, found);
+  if (reductions.size > MOST_REDUCTIONS)
+    for (const oldest of [...reductions.keys()].slice(0, 1)) reductions.delete(oldest);
+  return found;
+}
+
+/** The time curve of a load, with its construction as the picks by hand have it. */
+export function timeCurve(record: TestRecord, load: LoadRecord, axis: "log" | "root"): Outcome<PlotSpec> {
+  const { times, readings } = loadCurve(load);
+  const picks = picksOfLoad(record.picks, load.number);
+  const increment = incrementOf(
+    times,
+    readings,
+    picks,
+    procedureOfLoad(record, load.number),
+    rulesOf(record).zerosCount,
+  );
+  const draw = axis === "log" ? logTimePlot : rootTimePlot;
+  const sense = dialSense(record);
+  return then(draw(times, readings, { readingLabel: "Reading (div)", increment, sense }), (spec) =>
+    given({
+      ...spec,
+      title: `Load ${load.number}${load.stress === undefined ? "" : ` (${stressOf(record, load)})`}, ${spec.title.toLowerCase()}`,
+    }),
+  );
+}
+
+/** The load whose time curve is drawn. */
+export const loadDrawn = (record: TestRecord, { load }: SheetChoices): LoadRecord | undefined => {
+  const loads = loadsRead(record);
+  return loads.find(({ number }) => number === load) ?? loads[0];
+};
+
+/** Refuses, with what to fill in, where the sheet has nothing to draw. */
+export function drawSheet(record: TestRecord, choices: SheetChoices): Outcome<PlotSpec> {
+  if (choices.plot === "compression") return compression(record, choices);
+  if (choices.plot === "cv") return cv(record);
+  if (choices.plot === "cAlpha") return cAlpha(record, choices);
+  const load = loadDrawn(record, choices);
+  return load
+    ? timeCurve(record, load, choices.axis)
+    : badInput(`${text.plot.noReadingsTitle} ${text.plot.noReadings}`);
+}
+
+export interface SmallPlot {
+  readonly load: LoadRecord;
+  readonly isUnloading: boolean;
+  readonly drawn: Outcome<PlotSpec>;
+}
+
+/** The time curves of all loads over one span of time, so that they can be compared. */
+export function smallPlots(record: TestRecord, axis: "log" | "root"): SmallPlot[] {
+  const plots = loadsRead(record).map((load) => ({
+    load,
+    isUnloading: load.words.load_branch === "unloading",
+    drawn: timeCurve(record, load, axis),
+  }));
+  const domains = plots.flatMap(({ drawn }) => (drawn.ok ? [drawn.value.x.domain] : []));
+  const domain = [Math.min(...domains.map(([low]) => low)), Math.max(...domains.map(([, high]) => high))] as const;
+  return plots.map((plot) => ({
+    ...plot,
+    drawn: then(plot.drawn, (spec) => given({ ...spec, x: { ...spec.x, domain } })),
+  }));
+}

@@ -1,0 +1,45 @@
+/**
+ * The range to plot: the selected one, read again a moment after the last change. While a single cell is selected, as when a
+ * reading is corrected, the range before it stays, and its cells are followed.
+ */
+import { useCallback, useEffect, useState } from "react";
+import type { WorkbookPort } from "../../../workbook/port";
+import { follow } from "../../live/follow";
+import { rangeOf, type Range } from "./selected-range";
+
+export interface Followed {
+  /** null where nothing that could be plotted is selected, undefined until the workbook has answered. */
+  readonly range?: Range | null;
+  readonly error?: string;
+}
+
+const PAUSE = 150;
+
+/** The range selected now, or else the one before with its present cells; null if its sheet has gone. */
+async function readRange(port: WorkbookPort, before: Range | null): Promise<Range | null> {
+  const selected = rangeOf(await port.selection());
+  if (selected || !before) return selected;
+  if (!(await port.sheetNames()).includes(before.sheet)) return null;
+  const { sheet, address } = before;
+  return rangeOf({ sheet, address, values: await port.values(sheet, address) });
+}
+
+export function useRange(port: WorkbookPort): Followed & { readonly again: () => void } {
+  const [followed, setFollowed] = useState<Followed>({});
+  const [asked, setAsked] = useState(0);
+
+  useEffect(() => {
+    let range: Range | null = null;
+    return follow(port, {
+      pause: PAUSE,
+      read: () => readRange(port, range),
+      found: (next) => {
+        range = next;
+        setFollowed({ range });
+      },
+      failed: (error) => setFollowed({ error }),
+    });
+  }, [port, asked]);
+
+  return { ...followed, again: useCallback(() => setAsked((count) => count + 1), []) };
+}

@@ -1,0 +1,260 @@
+/** The loads found in the file: corrected, given their numbers, thinned. And every line that was left out. */
+import { Button, Field, Input, Select, Text } from "@fluentui/react-components";
+import { useState } from "react";
+import { LOADS } from "../../../specification/load-table";
+import type { Layout } from "../../../exchange/logger/layout";
+import {
+  findLoads,
+  joinToBefore,
+  levelOf,
+  numbered,
+  splitAt,
+  stressOf,
+  waysFor,
+  type LoadStep,
+  type WayToFind,
+} from "../../../exchange/logger/loads";
+import {
+  seriesOf,
+  thinned,
+  ZERO_RULES,
+  type LoadSeries,
+  type Thinning,
+  type ZeroRule,
+} from "../../../exchange/logger/load-series";
+import { KEPT_KINDS, type Fault, type LoggerRows } from "../../../exchange/logger/rows";
+import type { Target } from "../../../exchange/logger/target";
+import { figure } from "../../../reduction/outcome";
+import { Choice, optionsOf } from "../../ui/parts";
+import { useStyles } from "../../ui/styles";
+import { text } from "../../text";
+
+const words = text.readings;
+
+/** How the loads are found and taken; the person's own stretches, where there are some, stand in the place of those found. */
+export interface LoadChoices {
+  readonly way: WayToFind;
+  readonly rule: ZeroRule;
+  readonly thinning: Thinning;
+  readonly edited?: readonly LoadStep[];
+}
+
+export const firstChoices = (rows: LoggerRows, layout: Layout): LoadChoices => ({
+  way: waysFor(rows, layout)[0],
+  rule: "before",
+  thinning: "even",
+});
+
+/** A stretch of rows with what it comes to. */
+export interface Stretch extends LoadStep {
+  readonly fromLine: number;
+  readonly toLine: number;
+  /** Minutes. */
+  readonly lasts: number;
+  /** In the sheet's unit of stress. */
+  readonly stress?: number;
+  readonly series: LoadSeries;
+  /** Indices of the series that go to the sheet. */
+  readonly kept: readonly number[];
+}
+
+/** Without a data sheet, stretches are numbered one after another. */
+const NO_SHEET = { loads: Array.from({ length: LOADS }, () => ({ held: 0, used: 0 })), room: 400, stressUnit: "kPa" };
+
+export function stretchesOf(
+  rows: LoggerRows,
+  layout: Layout,
+  { way, rule, thinning, edited }: LoadChoices,
+  target: Target | undefined,
+): Stretch[] {
+  const sheet: Pick<Target, "loads" | "room" | "stressUnit" | "seating" | "diameter"> = target ?? NO_SHEET;
+  const found = edited ?? findLoads(rows, layout, way);
+  const levels = found.map((step) => levelOf(rows, step));
+  const stresses = levels.map((level) => stressOf(level, layout, sheet.stressUnit, sheet.diameter));
+  const steps =
+    edited ??
+    numbered(
+      found,
+      stresses,
+      { stresses: sheet.loads.map(({ stress }) => stress), seating: sheet.seating },
+      layout.load !== null && layout.loadKind === "number" ? levels : undefined,
+    );
+  return steps.map((step, index) => {
+    const series = seriesOf(rows, step, rule, layout.timesRun);
+    return {
+      ...step,
+      fromLine: rows.lines[step.from],
+      toLine: rows.lines[step.to - 1],
+      lasts: series.times[series.times.length - 1] ?? 0,
+      stress: stresses[index],
+      series,
+      kept: thinned(series.times, thinning, sheet.room),
+    };
+  });
+}
+
+const lasting = (minutes: number): string =>
+  minutes >= 120 ? `${figure(Math.round(minutes / 6) / 10)} h` : `${figure(Math.round(minutes * 100) / 100)} min`;
+
+export interface ReadingsLoadsProps {
+  readonly rows: LoggerRows;
+  readonly layout: Layout;
+  readonly stretches: readonly Stretch[];
+  readonly choices: LoadChoices;
+  readonly target: Target | undefined;
+  readonly onChoose: (choices: LoadChoices) => void;
+}
+
+export function ReadingsLoads({ rows, layout, stretches, choices, target, onChoose }: ReadingsLoadsProps) {
+  const styles = useStyles();
+  const unit = target?.stressUnit ?? NO_SHEET.stressUnit;
+  const loads = target?.loads ?? NO_SHEET.loads;
+  const edit = (edited: readonly LoadStep[]): void => onChoose({ ...choices, edited });
+  const plain = stretches.map(({ from, to, load }): LoadStep => ({ from, to, load }));
+  const stressText = (stress: number | undefined): string => (stress === undefined ? "" : `${figure(stress)} ${unit}`);
+
+  return (
+    <>
+      <div className={styles.wide}>
+        <Choice
+          label={words.way}
+          options={waysFor(rows, layout).map((way) => [way, words.ways[way]] as const)}
+          value={choices.way}
+          onChoose={(way) => onChoose({ ...choices, way, edited: undefined })}
+        />
+        <Choice
+          label={words.rule}
+          options={ZERO_RULES.map((rule) => [rule, words.rules[rule]] as const)}
+          value={choices.rule}
+          onChoose={(rule) => onChoose({ ...choices, rule })}
+        />
+        <Choice
+          label={words.thinning}
+          options={optionsOf(words.thinnings)}
+          value={choices.thinning}
+          onChoose={(thinning) => onChoose({ ...choices, thinning })}
+        />
+      </div>
+      <ol className={styles.list}>
+        {stretches.map((stretch, index) => {
+          const name = words.stretch(index + 1);
+          const { series, kept } = stretch;
+          return (
+            <li key={stretch.from} className={styles.card}>
+              <Text>
+                <Text weight="semibold">{name}</Text>: {words.stretchLines(stretch.fromLine, stretch.toLine)};{" "}
+                {lasting(stretch.lasts)}
+                {stretch.stress !== undefined && `; ${stressText(stretch.stress)}`}
+              </Text>
+              <Text size={200} className={styles.quiet}>
+                {stretch.load === null
+                  ? words.stretchNone(series.times.length)
+                  : words.stretchRows(kept.length, series.times.length)}
+                {series.leftOut > 0 && `; ${words.runsBack(series.leftOut)}`}
+              </Text>
+              <div className={styles.row}>
+                <Select
+                  className={styles.select}
+                  aria-label={`${name}: ${words.whichLoad}`}
+                  value={String(stretch.load ?? "none")}
+                  onChange={(_, { value }) =>
+                    edit(
+                      plain.map((step, at) =>
+                        at === index ? { ...step, load: value === "none" ? null : Number(value) } : step,
+                      ),
+                    )
+                  }
+                >
+                  <option value="none">{words.noneOfThem}</option>
+                  {loads.map(({ stress }: { stress?: number }, at) => (
+                    <option key={at} value={at + 1}>
+                      {words.loadName(at + 1, stressText(stress))}
+                    </option>
+                  ))}
+                </Select>
+                {index > 0 && (
+                  <Button
+                    size="small"
+                    aria-label={`${name}: ${words.join}`}
+                    onClick={() => edit(joinToBefore(plain, index))}
+                  >
+                    {words.join}
+                  </Button>
+                )}
+              </div>
+            </li>
+          );
+        })}
+      </ol>
+      <Split rows={rows} steps={plain} onSplit={edit} />
+    </>
+  );
+}
+
+interface SplitProps {
+  readonly rows: LoggerRows;
+  readonly steps: readonly LoadStep[];
+  readonly onSplit: (steps: LoadStep[]) => void;
+}
+
+function Split({ rows, steps, onSplit }: SplitProps) {
+  const styles = useStyles();
+  const [line, setLine] = useState("");
+  const [wrong, setWrong] = useState(false);
+  const split = (): void => {
+    const next = splitAt(steps, rows.lines.indexOf(Number(line)));
+    setWrong(next.length === steps.length);
+    if (next.length === steps.length) return;
+    onSplit(next);
+    setLine("");
+  };
+  return (
+    <Field
+      label={words.split}
+      validationState={wrong ? "error" : "none"}
+      validationMessage={wrong ? words.splitWrong : undefined}
+    >
+      <div className={styles.row}>
+        <Input
+          aria-label={words.split}
+          inputMode="numeric"
+          value={line}
+          onChange={(_, { value }) => setLine(value)}
+          onKeyDown={({ key }) => key === "Enter" && split()}
+        />
+        <Button onClick={split}>{words.splitButton}</Button>
+      </div>
+    </Field>
+  );
+}
+
+const MOST_SHOWN = 200;
+
+/** What a line was found to be, in words of the pane or of cells. */
+export const faultWords = ({ kind, cell }: Fault, { faults } = words): string =>
+  cell ? `“${cell}”: ${faults[kind]}` : faults[kind];
+
+export function Faults({ faults }: { faults: readonly Fault[] }) {
+  const styles = useStyles();
+  if (faults.length === 0) return <Text className={styles.quiet}>{words.noFaults}</Text>;
+  const used = faults.filter(({ kind }) => KEPT_KINDS.includes(kind)).length;
+  return (
+    <details>
+      <summary>
+        <Text>{words.faultsTitle(faults.length - used, used)}</Text>
+      </summary>
+      <ul className={styles.faults} tabIndex={0} aria-label={words.faultsTitle(faults.length - used, used)}>
+        {faults.slice(0, MOST_SHOWN).map((fault) => (
+          <li key={`${fault.line} ${fault.kind}`}>
+            <Text size={200}>{words.fault(fault.line, faultWords(fault))}</Text>
+          </li>
+        ))}
+        {faults.length > MOST_SHOWN && (
+          <li>
+            <Text size={200}>{words.moreFaults(faults.length - MOST_SHOWN)}</Text>
+          </li>
+        )}
+      </ul>
+    </details>
+  );
+}

@@ -1,0 +1,182 @@
+/** Brings a logger's readings in, in four steps: the file, its columns, its loads, the data sheet. */
+import { Button, Spinner, Text } from "@fluentui/react-components";
+import { useMemo, useRef, useState } from "react";
+import type { Layout } from "../../../exchange/logger/layout";
+import { readRows, type LoggerRows } from "../../../exchange/logger/rows";
+import type { WorkbookPort } from "../../../workbook/port";
+import { inSlices, Stopped } from "../../live/in-slices";
+import { Notice } from "../../ui/notice";
+import { ReadingsColumns } from "./columns-step";
+import { Faults, firstChoices, ReadingsLoads, stretchesOf, type LoadChoices } from "./loads-step";
+import { Progress, Step } from "../../ui/parts";
+import { ReadingsSource, SourceSummary, type Source } from "./source-step";
+import { useStyles } from "../../ui/styles";
+import { ReadingsWrite } from "./write-step";
+import { sentenceOf } from "../../ui/sentence";
+import { text } from "../../text";
+import { useDataSheets } from "./use-data-sheets";
+
+const words = text.readings;
+
+/** The lines of the file under confirmed columns. */
+interface Read {
+  readonly layout: Layout;
+  readonly apparatus: string;
+  readonly rows: LoggerRows;
+}
+
+type Reading =
+  | { readonly at: "rest" }
+  | { readonly at: "busy"; readonly share: number }
+  | { readonly at: "stopped" | "changed" }
+  | { readonly at: "error"; readonly sentence: string };
+
+export function ReadingsScreen({ port }: { port: WorkbookPort }) {
+  const styles = useStyles();
+  const [source, setSource] = useState<Source>();
+  const [writing, setWriting] = useState(false);
+  const sheets = useDataSheets(port, writing);
+  return (
+    <div className={styles.column}>
+      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
+        {words.heading}
+      </Text>
+      <Text block>{words.promise}</Text>
+      {source ? (
+        <>
+          <SourceSummary source={source} onOther={() => !writing && setSource(undefined)} />
+          <FileSteps
+            key={source.sha256 + source.name}
+            port={port}
+            source={source}
+            sheets={sheets}
+            onBusy={setWriting}
+          />
+        </>
+      ) : (
+        <ReadingsSource onRead={setSource} />
+      )}
+    </div>
+  );
+}
+
+interface FileStepsProps {
+  readonly port: WorkbookPort;
+  readonly source: Source;
+  readonly sheets: ReturnType<typeof useDataSheets>;
+  readonly onBusy: (busy: boolean) => void;
+}
+
+function FileSteps({ port, source, sheets, onBusy }: FileStepsProps) {
+  const [reading, setReading] = useState<Reading>({ at: "rest" });
+  const [read, setRead] = useState<Read>();
+  const stop = useRef<AbortController>();
+
+  const use = async (layout: Layout, apparatus: string): Promise<void> => {
+    stop.current?.abort();
+    const controller = (stop.current = new AbortController());
+    setRead(undefined);
+    setReading({ at: "busy", share: 0 });
+    const tell = (share: number): void => setReading({ at: "busy", share });
+    try {
+      const rows = await inSlices(readRows(source.file, layout), tell, controller.signal);
+      setRead({ layout, apparatus, rows });
+      setReading({ at: "rest" });
+    } catch (error) {
+      if (controller !== stop.current) return;
+      setReading(error instanceof Stopped ? { at: "stopped" } : { at: "error", sentence: sentenceOf(error) });
+    }
+  };
+  const changed = (): void => {
+    if (!read && reading.at !== "busy") return;
+    stop.current?.abort();
+    stop.current = undefined;
+    setRead(undefined);
+    setReading({ at: "changed" });
+  };
+
+  return (
+    <>
+      <ReadingsColumns
+        source={source}
+        remembered={sheets.remembered}
+        frame={sheets.target?.frame ?? ""}
+        onUse={(layout, apparatus) => void use(layout, apparatus)}
+        onChange={changed}
+      />
+      {reading.at === "busy" && (
+        <Progress what={words.readingLines} share={reading.share} onStop={() => stop.current?.abort()} />
+      )}
+      {reading.at === "stopped" && <Notice intent="warning">{words.stopped}</Notice>}
+      {reading.at === "changed" && <Notice intent="info">{words.changed}</Notice>}
+      {reading.at === "error" && <Notice intent="error">{reading.sentence}</Notice>}
+      {read && <LoadSteps port={port} source={source} sheets={sheets} read={read} onBusy={onBusy} />}
+    </>
+  );
+}
+
+function LoadSteps({ port, source, sheets, read, onBusy }: FileStepsProps & { readonly read: Read }) {
+  const styles = useStyles();
+  const { rows, layout, apparatus } = read;
+  const { target, names, chosen } = sheets;
+  const [choices, setChoices] = useState(() => firstChoices(rows, layout));
+  // A sheet's other cells may change without the loads being looked for again.
+  const sheetLoads = JSON.stringify(
+    target && [target.loads, target.room, target.stressUnit, target.seating, target.diameter],
+  );
+  const stretches = useMemo(() => stretchesOf(rows, layout, choices, target), [rows, layout, choices, sheetLoads]);
+  const choose = (next: LoadChoices): void => setChoices(next);
+
+  return (
+    <>
+      <Step title={words.loadsHeading}>
+        {rows.lines.length === 0 ? (
+          <Notice intent="error">{words.noRows}</Notice>
+        ) : (
+          <ReadingsLoads
+            rows={rows}
+            layout={layout}
+            stretches={stretches}
+            choices={choices}
+            target={target}
+            onChoose={choose}
+          />
+        )}
+        <Faults faults={rows.faults} />
+      </Step>
+      {rows.lines.length > 0 && (
+        <Step title={words.writeHeading}>
+          {sheets.error !== undefined && <Notice intent="error">{sheets.error}</Notice>}
+          {target && names && chosen !== undefined ? (
+            <ReadingsWrite
+              port={port}
+              source={source}
+              layout={layout}
+              apparatus={apparatus}
+              faults={rows.faults}
+              stretches={stretches}
+              choices={choices}
+              sheets={names}
+              dataSheet={chosen}
+              target={target}
+              onSheet={(sheet) => {
+                setChoices((before) => ({ ...before, edited: undefined }));
+                sheets.choose(sheet);
+              }}
+              onBusy={onBusy}
+            />
+          ) : names ? (
+            <>
+              <Notice intent="info">{words.noSheet}</Notice>
+              <div className={styles.row}>
+                <Button onClick={sheets.again}>{words.again}</Button>
+              </div>
+            </>
+          ) : (
+            sheets.error === undefined && <Spinner label={words.looking} labelPosition="after" size="tiny" />
+          )}
+        </Step>
+      )}
+    </>
+  );
+}

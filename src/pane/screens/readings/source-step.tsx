@@ -1,0 +1,131 @@
+/** The file, or pasted rows, that readings come from. */
+import { Button, Field, Text, Textarea } from "@fluentui/react-components";
+import { useRef, useState } from "react";
+import { decode, type TextFile } from "../../../exchange/logger/decode";
+import { hashOfFile, hashOfPasted } from "../../../exchange/logger/file-sheet";
+import { Notice } from "../../ui/notice";
+import { Step } from "../../ui/parts";
+import { useStyles } from "../../ui/styles";
+import { sentenceOf } from "../../ui/sentence";
+import { text } from "../../text";
+
+const words = text.readings;
+
+export interface Source {
+  readonly file: TextFile;
+  /** "" for pasted rows. */
+  readonly name: string;
+  readonly sha256: string;
+  readonly hashOf: string;
+}
+
+/** The SHA-256 of bytes in hexadecimal, by the browser. */
+async function sha256(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
+  if (!globalThis.crypto?.subtle) return words.noHash;
+  const hash = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
+  return Array.from(hash, (byte) => byte.toString(16).padStart(2, "0")).join("");
+}
+
+async function read(bytes: Uint8Array<ArrayBuffer>, name: string): Promise<Source | string> {
+  const decoded = decode(bytes);
+  if (!decoded.ok) return words.refused[decoded.refused];
+  const hashOf = name ? hashOfFile(bytes.length) : hashOfPasted(bytes.length);
+  return { file: decoded.value, name, sha256: await sha256(bytes), hashOf };
+}
+
+export function ReadingsSource({ onRead }: { onRead: (source: Source) => void }) {
+  const styles = useStyles();
+  const chooser = useRef<HTMLInputElement>(null);
+  const [pasted, setPasted] = useState("");
+  const [busy, setBusy] = useState(false);
+  const [error, setError] = useState<string>();
+
+  const take = async (bytes: () => Promise<Uint8Array<ArrayBuffer>>, name: string): Promise<void> => {
+    setBusy(true);
+    setError(undefined);
+    try {
+      const source = await read(await bytes(), name);
+      if (typeof source === "string") setError(source);
+      else onRead(source);
+    } catch (problem) {
+      setError(sentenceOf(problem));
+    } finally {
+      setBusy(false);
+    }
+  };
+
+  return (
+    <Step title={words.fileHeading}>
+      <div className={styles.column}>
+        <div>
+          <Button
+            appearance="primary"
+            disabledFocusable={busy}
+            aria-describedby="open-hint"
+            onClick={() => chooser.current?.click()}
+          >
+            {words.open}
+          </Button>
+          <input
+            ref={chooser}
+            type="file"
+            accept=".csv,.txt,.dat,.tsv,.asc,.log,.prn,text/*"
+            className={styles.hidden}
+            tabIndex={-1}
+            aria-hidden="true"
+            onChange={({ target }) => {
+              const file = target.files?.[0];
+              if (file) void take(async () => new Uint8Array(await file.arrayBuffer()), file.name);
+              target.value = "";
+            }}
+          />
+        </div>
+        <Text id="open-hint" size={200} className={styles.quiet}>
+          {words.openHint}
+        </Text>
+        <Field label={words.paste}>
+          <Textarea value={pasted} rows={5} onChange={(_, { value }) => setPasted(value)} spellCheck={false} />
+        </Field>
+        <div>
+          <Button
+            disabledFocusable={busy}
+            onClick={() =>
+              pasted.trim() === ""
+                ? setError(words.nothingPasted)
+                : void take(async () => new TextEncoder().encode(pasted), "")
+            }
+          >
+            {words.usePasted}
+          </Button>
+        </div>
+      </div>
+      {busy && <Notice intent="info">{words.opening}</Notice>}
+      {error !== undefined && <Notice intent="error">{error}</Notice>}
+    </Step>
+  );
+}
+
+/** What was opened, and the way to another. */
+export function SourceSummary({ source, onOther }: { source: Source; onOther: () => void }) {
+  const styles = useStyles();
+  return (
+    <Step title={words.fileHeading}>
+      <div className={styles.row}>
+        <Text weight="semibold" className={styles.breaks}>
+          {source.name || words.pasted}
+        </Text>
+        <Button size="small" onClick={onOther}>
+          {words.other}
+        </Button>
+      </div>
+      <Text size={200} className={styles.quiet}>
+        {words.lines(source.file.lines.length, source.file.encoding)}
+        <br />
+        {words.hash}: {source.sha256}
+        <br />
+        {words.hashHint}
+      </Text>
+      {source.file.encoding === "Windows-1252" && <Notice intent="warning">{words.notUnicode}</Notice>}
+    </Step>
+  );
+}

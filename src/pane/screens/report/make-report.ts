@@ -1,0 +1,123 @@
+/** Makes a report of a data sheet in the workbook, and finds those that were made before. */
+import { runChecks, type Answered } from "../../../checks";
+import { answerTo, type Acknowledgement } from "../../../checks/answers";
+import { readRecord, RECORD_NAMES, type NamedValues } from "../../../record/record";
+import {
+  byOf,
+  LIMIT_NAMES,
+  missingFromReport,
+  REPORT_OF,
+  reportSheet,
+  whyOf,
+  type KeptLimit,
+  type Missing,
+  type ReportSource,
+} from "../../../report/report";
+import { refuseNotYet } from "../../../workbook/busy";
+import type { Selection, SheetValues, WorkbookPort } from "../../../workbook/port";
+import { reviewState } from "../checks/workbook-answers";
+
+export interface Prospect {
+  /** Names of the reports of this sheet, oldest first. */
+  readonly reports: readonly string[];
+  readonly missing: readonly Missing[];
+  readonly answered: readonly Answered[];
+}
+
+type Made = Pick<ReportSource, "paper" | "preparedBy" | "now">;
+type Read = Omit<ReportSource, keyof Made>;
+
+/** Names of the sheets that say that they are a report of `sheet`. */
+const reportsOf = (sheet: string, sheets: readonly SheetValues[]): string[] =>
+  sheets.filter(({ values }) => values[REPORT_OF]?.[0]?.[0] === sheet).map((found) => found.sheet);
+
+/** What a reviewer answered to the questions that stand open, by their ids. */
+function acknowledgedOf(
+  answers: readonly Acknowledgement[],
+  sheet: string,
+  answered: readonly Answered[],
+): Record<string, string> {
+  const found: Record<string, string> = {};
+  for (const one of answered) {
+    const answer = answerTo(answers, sheet, one);
+    if (!answer) continue;
+    const { reason, by, when } = answer.given;
+    const stale = answer.stale ? `; the check then said: ${answer.given.found}` : "";
+    found[one.check.id] = `${reason} (${by}, ${when}${stale})`;
+  }
+  return found;
+}
+
+interface Found {
+  readonly source: Read;
+  /** Names of the reports of this sheet, oldest first. */
+  readonly reports: readonly string[];
+}
+
+async function find(port: WorkbookPort, sheet: string, values: NamedValues): Promise<Found> {
+  const record = readRecord(values);
+  const { names, limits, answers, findings, sheets } = await reviewState(port, sheet, values, record, [REPORT_OF]);
+  const answered = runChecks(record, limits.thresholds);
+  const source = {
+    sheet,
+    names,
+    values,
+    record,
+    answered,
+    acknowledged: acknowledgedOf(answers, sheet, answered),
+    cellFindings: findings.map(({ sentence }) => sentence),
+    changedLimits: limits.changed.map(({ name, default: usual, value, unit, by, why }) =>
+      [
+        `${name} is ${value} ${unit}`.trim(),
+        ` in place of ${usual}`,
+        ` (${by || "no name"}: ${why || "no reason"})`,
+      ].join(""),
+    ),
+  };
+  return { source, reports: reportsOf(sheet, sheets) };
+}
+
+/** What a report of the sheet would lack, before it is made; `values` as the pane has read them of the sheet. */
+export async function prospectOf(port: WorkbookPort, sheet: string, values: NamedValues): Promise<Prospect> {
+  const { source, reports } = await find(port, sheet, values);
+  return { reports, missing: missingFromReport(source), answered: source.answered };
+}
+
+const one = (values: Record<string, Selection["values"]>, name: string) => values[name]?.[0]?.[0] ?? "";
+
+/** Limits of error that a person has set on a report, with who or why: a number without either is the report's own. */
+async function limitsOf(port: WorkbookPort, report: string): Promise<Record<string, KeptLimit>> {
+  const values = await port.readNames(
+    report,
+    LIMIT_NAMES.flatMap((name) => [name, byOf(name), whyOf(name)]),
+  );
+  const kept: Record<string, KeptLimit> = {};
+  for (const name of LIMIT_NAMES) {
+    const value = one(values, name);
+    const [by, why] = [String(one(values, byOf(name))).trim(), String(one(values, whyOf(name))).trim()];
+    if (typeof value === "number" && value >= 0 && (by || why)) kept[name] = { value, by, why };
+  }
+  return kept;
+}
+
+export interface MadeReport {
+  readonly report: string;
+  /** What the host did not take of the sheet, in sentences. */
+  readonly remarks: readonly string[];
+  /** The report whose limits of error were taken over. */
+  readonly carriedFrom?: string;
+}
+
+/** One new sheet, or none at all and an error. */
+export async function makeReport(port: WorkbookPort, sheet: string, made: Made): Promise<MadeReport> {
+  const values = await port.readNames(sheet, RECORD_NAMES);
+  refuseNotYet(values);
+  const { source, reports } = await find(port, sheet, values);
+  const latest = reports.at(-1);
+  const limits = latest === undefined ? {} : await limitsOf(port, latest);
+  const remarks: string[] = [];
+  const report = await port.insertSheet(reportSheet({ ...source, ...made, limits }).plan, (remark) => {
+    remarks.push(remark);
+  });
+  return { report, remarks, ...(Object.keys(limits).length > 0 ? { carriedFrom: latest } : {}) };
+}

@@ -1,0 +1,255 @@
+/** The numbers of a test at a glance: what they spread over, what is assumed, what is missing and why. Each leads to its cell. */
+import { Link, makeStyles, Text, tokens } from "@fluentui/react-components";
+import { useEffect, useMemo, useState } from "react";
+import { cellAddress } from "../../../workbook/address";
+import type { Box, WorkbookPort } from "../../../workbook/port";
+import { Notice } from "../../ui/notice";
+import { RecordFrame } from "../../ui/record-frame";
+import { Step } from "../../ui/parts";
+import { useStyles as useSharedStyles } from "../../ui/styles";
+import { LOAD_COLUMNS, resultsOf, type Absence, type Line, type Results, type Shown } from "./results";
+import { ResultsLoads } from "./load-results";
+import { sentenceOf } from "../../ui/sentence";
+import { text } from "../../text";
+import { numberText } from "../../text/number";
+import { useRecord } from "../../live/use-record";
+
+const words = text.results;
+
+const useStyles = makeStyles({
+  lines: { margin: 0, display: "flex", flexDirection: "column" },
+  line: {
+    display: "grid",
+    gridTemplateColumns: "minmax(0, 1fr) auto",
+    columnGap: "12px",
+    alignItems: "baseline",
+    padding: "4px 0",
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+    "& dt": { minWidth: 0 },
+    "& dd": { margin: 0, textAlign: "right", fontVariantNumeric: "tabular-nums" },
+    "& dd.why": { gridColumn: "1 / -1", textAlign: "left", color: tokens.colorNeutralForeground2 },
+  },
+  main: { fontSize: tokens.fontSizeBase500, fontWeight: tokens.fontWeightSemibold },
+  words: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "6px" },
+});
+
+/** Goes to the cell of a number; undefined where the sheet has none to go to. */
+export type GoTo = (shown: Pick<Shown, "name" | "row" | "col">) => (() => void) | undefined;
+
+/** "812.3 kPa" */
+const said = ({ value, format, unit }: Pick<Shown, "value" | "format" | "unit">): string =>
+  `${numberText(value, format)} ${unit}`.trim();
+
+function Figure({ shown, what, goTo, className }: { shown: Shown; what: string; goTo: GoTo; className?: string }) {
+  const go = goTo(shown);
+  return go ? (
+    <Link as="button" inline className={className} aria-label={words.goTo(`${what}: ${said(shown)}`)} onClick={go}>
+      {said(shown)}
+    </Link>
+  ) : (
+    <span className={className}>{said(shown)}</span>
+  );
+}
+
+function why(name: string, absence: Absence): string {
+  switch (absence.why) {
+    case "no cell":
+      return words.absent.noCell(name);
+    case "error":
+      return words.absent.error(absence.code);
+    case "blank inputs":
+      return words.absent.blank(absence.cells.join(", "));
+    case "no answer":
+      return words.absent.noAnswer;
+  }
+}
+
+function ResultLine({ line: { name, shown, low, high, absence }, goTo }: { line: Line; goTo: GoTo }) {
+  const styles = useStyles();
+  const label = words.names[name as keyof typeof words.names];
+  return (
+    <div className={styles.line}>
+      <dt>{label}</dt>
+      {shown ? (
+        <dd>
+          <Figure
+            shown={shown}
+            what={label}
+            goTo={goTo}
+            className={name === "preconsolidation_stress" ? styles.main : undefined}
+          />
+        </dd>
+      ) : (
+        <dd className="why">{absence && why(name, absence)}</dd>
+      )}
+      {low && high && (
+        <dd className="why">
+          {words.interval}: <Figure shown={low} what={words.interval} goTo={goTo} /> {words.to}{" "}
+          <Figure shown={high} what={words.interval} goTo={goTo} />
+        </dd>
+      )}
+    </div>
+  );
+}
+
+function Methods({ methods, goTo }: { methods: Results["methods"]; goTo: GoTo }) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  if (!methods) return <Text className={shared.quiet}>{words.noSpread}</Text>;
+  const { least, greatest, median, count, format, unit } = methods;
+  const figure = (value: number): string => said({ value, format, unit });
+  return (
+    <section aria-label={words.methods} className={shared.column}>
+      <Text>{words.spread(count, numberText(least, format), figure(greatest), figure(median))}</Text>
+      <dl className={styles.lines}>
+        {methods.methods.map(({ method, shown }) => (
+          <div key={method} className={styles.line}>
+            <dt>{text.plot.methods[method]}</dt>
+            {shown ? (
+              <dd>
+                <Figure shown={shown} what={text.plot.methods[method]} goTo={goTo} />
+              </dd>
+            ) : (
+              <dd className="why">{words.methodNone}</dd>
+            )}
+          </div>
+        ))}
+      </dl>
+      <Text size={200} className={shared.quiet}>
+        {words.spreadHint}
+      </Text>
+    </section>
+  );
+}
+
+function VirginCv({ cv, goTo }: { cv: Results["virginCv"]; goTo: GoTo }) {
+  const shared = useSharedStyles();
+  return (
+    <Step title={words.cv}>
+      {cv ? (
+        <Text>
+          <Figure shown={cv.least} what={words.cv} goTo={goTo} />
+          {cv.count > 1 && ` ${words.to} `}
+          {cv.count > 1 && <Figure shown={cv.greatest} what={words.cv} goTo={goTo} />}
+          {`; ${words.cvCount(cv.count)}`}
+        </Text>
+      ) : (
+        <Text className={shared.quiet}>{words.noCv}</Text>
+      )}
+    </Step>
+  );
+}
+
+/** The places of the sheet's names, read again with its values. */
+function usePlaces(port: WorkbookPort, sheet: string | undefined, values: unknown): ReadonlyMap<string, Box> {
+  const [places, setPlaces] = useState<ReadonlyMap<string, Box>>(new Map());
+  useEffect(() => {
+    if (sheet === undefined) return;
+    let gone = false;
+    port.listNames(sheet).then(
+      (names) => {
+        const found = new Map<string, Box>();
+        for (const { name, place } of names) if (place !== "lost" && !found.has(name)) found.set(name, place);
+        if (!gone) setPlaces(found);
+      },
+      // Without places the numbers stand as they are, only not to be followed.
+      () => gone || setPlaces(new Map()),
+    );
+    return () => {
+      gone = true;
+    };
+  }, [port, sheet, values]);
+  return places;
+}
+
+export function ResultsScreen({ port }: { port: WorkbookPort }) {
+  const followed = useRecord(port);
+  const { sheet, values, record } = followed;
+  const [failure, setFailure] = useState<string>();
+  const places = usePlaces(port, sheet, values);
+  const results = useMemo(() => (values && record ? resultsOf(values, record) : undefined), [values, record]);
+
+  const goTo: GoTo = ({ name, row, col }) => {
+    const box = places.get(name);
+    if (!box || sheet === undefined) return undefined;
+    return () => {
+      setFailure(undefined);
+      port
+        .show(sheet, cellAddress(box.row + row, box.col + col))
+        .catch((reason: unknown) => setFailure(sentenceOf(reason)));
+    };
+  };
+
+  return (
+    <RecordFrame words={words} followed={followed} failure={failure}>
+      {results && <AllResults results={results} goTo={goTo} />}
+    </RecordFrame>
+  );
+}
+
+function AllResults({ results, goTo }: { results: Results; goTo: GoTo }) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  const { basis, loads, remarks, assumed, overridden, faults } = results;
+  const loadRemarks = loads.filter(({ remark }) => remark !== undefined);
+  const lines = (group: Results["groups"][number]["group"]) => (
+    <dl className={styles.lines}>
+      {results.groups
+        .filter((one) => one.group === group)
+        .flatMap(({ lines: own }) => own)
+        .map((line) => (
+          <ResultLine key={line.name} line={line} goTo={goTo} />
+        ))}
+    </dl>
+  );
+  return (
+    <>
+      <Text className={shared.quiet}>{words.promise}</Text>
+      {loads.every(({ cells }) => cells.void_ratio_curve === undefined) && (
+        <Notice intent="info">{words.noLoads}</Notice>
+      )}
+      <Step title={words.groups.yield}>
+        {lines("yield")}
+        <Methods methods={results.methods} goTo={goTo} />
+      </Step>
+      <Step title={words.groups.indices}>{lines("indices")}</Step>
+      <VirginCv cv={results.virginCv} goTo={goTo} />
+      <Step title={words.groups.specimen}>{lines("specimen")}</Step>
+      <Step title={words.assumedHeading}>
+        <Text className={shared.quiet}>
+          {words.basis(basis.curve ?? words.unsaid, basis.method ?? words.unsaid, basis.drainage ?? words.unsaid)}
+        </Text>
+        <ul className={styles.words}>
+          {assumed.map(({ what, shown }) => (
+            <li key={what}>
+              {words.assumed[what]} {shown && <Figure shown={shown} what={words.assumedHeading} goTo={goTo} />}
+            </li>
+          ))}
+          {assumed.length === 0 && <li>{words.nothingAssumed}</li>}
+          {overridden > 0 && <li>{words.overridden(overridden)}</li>}
+        </ul>
+      </Step>
+      <Step title={words.remarksHeading}>
+        {remarks.length + loadRemarks.length === 0 && <Text>{words.noRemarks}</Text>}
+        <ul className={styles.words} lang="en">
+          {remarks.map(({ name, remark }) => (
+            <li key={name}>{`${words.remarks[name]}: ${remark}`}</li>
+          ))}
+          {loadRemarks.map(({ number, remark }) => (
+            <li key={number}>{`${words.loadRemark(number)}: ${remark}`}</li>
+          ))}
+        </ul>
+      </Step>
+      {faults.length > 0 && (
+        <Step title={words.faultsHeading(faults.length)}>
+          <ul className={styles.words} lang="en">
+            {faults.map((fault) => (
+              <li key={fault}>{fault}</li>
+            ))}
+          </ul>
+        </Step>
+      )}
+      {loads.length > 0 && <ResultsLoads loads={loads} columns={LOAD_COLUMNS} goTo={goTo} />}
+    </>
+  );
+}

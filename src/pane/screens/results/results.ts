@@ -1,0 +1,265 @@
+/**
+ * What the results screen shows of a data sheet: its numbers in the sheet's own units and digits, what they spread over, what
+ * is assumed, and why a number is not there. Takes the sheet's values by name and the record read from them.
+ */
+import { FIELDS } from "../../../specification/fields";
+import { formatOf, type Measure, type System } from "../../../specification/measures";
+import { cellCalled, type NamedValues, type TestRecord } from "../../../record/record";
+import type { ResultName } from "../../../record/names";
+import { loadSteps } from "../../../reduction/curve/loads";
+import { METHOD_NAMES, type MethodName } from "../../../reduction/curve/preconsolidation";
+import { interpretationSpread } from "../../../reduction/uncertainty";
+
+/** A number of one cell: of a name, and of a column its row from 0. */
+export interface Shown {
+  readonly name: string;
+  readonly row: number;
+  readonly col: number;
+  readonly value: number;
+  readonly format: string | undefined;
+  /** As the sheet has it; "" for a pure number. */
+  readonly unit: string;
+}
+
+/** Why a number is not there. */
+export type Absence =
+  | { readonly why: "no cell" }
+  | { readonly why: "error"; readonly code: string }
+  | { readonly why: "blank inputs"; readonly cells: readonly string[] }
+  | { readonly why: "no answer" };
+
+export interface Line {
+  readonly name: ResultName;
+  readonly shown?: Shown;
+  readonly low?: Shown;
+  readonly high?: Shown;
+  readonly absence?: Absence;
+}
+
+export interface MethodSpread {
+  readonly methods: readonly { readonly method: MethodName; readonly shown?: Shown }[];
+  readonly least: number;
+  readonly greatest: number;
+  readonly median: number;
+  readonly count: number;
+  readonly format: string | undefined;
+  readonly unit: string;
+}
+
+export interface LoadLine {
+  readonly number: number;
+  readonly row: number;
+  readonly cells: Readonly<Record<(typeof LOAD_COLUMNS)[number], Shown | undefined>>;
+  readonly isVirgin: boolean;
+  readonly remark?: string;
+}
+
+export type Assumption = "gs assumed" | "gs unsaid" | "no deflections" | "no seating";
+
+export interface Results {
+  readonly groups: readonly { readonly group: Group; readonly lines: readonly Line[] }[];
+  readonly methods?: MethodSpread;
+  /** cv carried on over the virgin loads, those that begin at the greatest stress so far and not below the preconsolidation stress. */
+  readonly virginCv?: { readonly least: Shown; readonly greatest: Shown; readonly count: number };
+  readonly loads: readonly LoadLine[];
+  readonly remarks: readonly { readonly name: (typeof REMARKS)[number]; readonly remark: string }[];
+  readonly assumed: readonly { readonly what: Assumption; readonly shown?: Shown }[];
+  /** As the sheet says it; undefined where it does not. */
+  readonly basis: { readonly curve?: string; readonly method?: string; readonly drainage?: string };
+  /** Values replaced by hand. */
+  readonly overridden: number;
+  /** Cells that could not be used, in sentences. */
+  readonly faults: readonly string[];
+}
+
+export const LOAD_COLUMNS = [
+  "load_stress",
+  "void_ratio_curve",
+  "cv_chosen",
+  "volume_compressibility",
+  "conductivity",
+  "c_alpha",
+] as const;
+
+const SIZES = ["diameter", "initial_height", "ring_mass", "ring_and_dry", "specific_gravity"];
+const CURVE = [...SIZES, "zero_reading", "dial_factor"];
+const WET = ["ring_mass", "ring_and_wet_before", "ring_and_dry"];
+
+/** What is shown, with the cells that must be filled in for it. */
+const GROUPS = {
+  yield: [
+    ["preconsolidation_stress", CURVE],
+    ["overconsolidation_ratio", [...CURVE, "in_situ_stress"]],
+  ],
+  indices: [
+    ["compression_index", CURVE],
+    ["recompression_index", CURVE],
+    ["swelling_index", CURVE],
+    ["c_alpha_chosen", [...CURVE, "c_alpha_load"]],
+    ["c_alpha_ratio", [...CURVE, "c_alpha_load"]],
+  ],
+  specimen: [
+    ["void_ratio_initial", SIZES],
+    ["water_content_initial", WET],
+    ["saturation_initial", [...SIZES, ...WET]],
+    ["density_initial", ["diameter", "initial_height", "ring_mass", "ring_and_wet_before"]],
+    ["dry_density_initial", SIZES],
+    ["void_ratio_final", SIZES],
+    ["saturation_final", [...SIZES, "ring_and_wet_after"]],
+    ["quality_change", [...CURVE, "in_situ_stress"]],
+  ],
+} as const satisfies Record<string, readonly (readonly [ResultName, readonly string[]])[]>;
+
+export type Group = keyof typeof GROUPS;
+
+const REMARKS = [
+  "preconsolidation_verdict",
+  "preconsolidation_remark",
+  "specimen_remark",
+  "field_remark",
+  "quality_class",
+  "quality_remark",
+  "test_remarks",
+] as const;
+
+const UNIT_CELLS: Partial<Record<Measure, string>> = {
+  length: "length_unit",
+  stress: "stress_unit",
+  cv: "cv_unit",
+  density: "density_unit",
+  compressibility: "mv_unit",
+  conductivity: "conductivity_unit",
+  depth: "depth_unit",
+};
+
+const MEASURES = new Map<string, Measure>([
+  ...FIELDS.map(({ name, measure }) => [name, measure] as const),
+  // Of its stresses, in the second column.
+  ["preconsolidation_spread", "stress"],
+]);
+
+class Cells {
+  readonly #system: System;
+
+  constructor(readonly values: NamedValues) {
+    this.#system = ["in", "ft"].includes(this.text("length_unit")) ? "US" : "SI";
+  }
+
+  has(name: string): boolean {
+    return name in this.values;
+  }
+
+  text(name: string, row = 0, col = 0): string {
+    return String(this.values[name]?.[row]?.[col] ?? "").trim();
+  }
+
+  shown(name: string, row = 0, col = 0): Shown | undefined {
+    const value = this.values[name]?.[row]?.[col];
+    if (typeof value !== "number") return undefined;
+    const measure = MEASURES.get(name);
+    const unitCell = measure && UNIT_CELLS[measure];
+    return {
+      name,
+      row,
+      col,
+      value,
+      format: measure && formatOf(measure, this.#system),
+      unit: unitCell ? this.text(unitCell) : "",
+    };
+  }
+
+  absence(name: string, needs: readonly string[]): Absence {
+    if (!this.has(name)) return { why: "no cell" };
+    const said = this.text(name);
+    if (said.startsWith("#")) return { why: "error", code: said };
+    const blank = [...new Set(needs)].filter((need) => this.text(need) === "");
+    return blank.length > 0 ? { why: "blank inputs", cells: blank.map(cellCalled) } : { why: "no answer" };
+  }
+}
+
+const lineOf = (cells: Cells, name: ResultName, needs: readonly string[]): Line => {
+  const shown = cells.shown(name);
+  if (!shown) return { name, absence: cells.absence(name, needs) };
+  return name === "preconsolidation_stress"
+    ? { name, shown, low: cells.shown("preconsolidation_low"), high: cells.shown("preconsolidation_high") }
+    : { name, shown };
+};
+
+/** The rows of the spread that hold a method's stress; undefined under two of them. */
+function spreadOf(cells: Cells): MethodSpread | undefined {
+  const rows = cells.values.preconsolidation_spread ?? [];
+  const methods = METHOD_NAMES.map((method) => {
+    const row = rows.findIndex(([label]) => label === method);
+    return { method, shown: row < 0 ? undefined : cells.shown("preconsolidation_spread", row, 1) };
+  });
+  const found = methods.flatMap(({ shown }) => shown ?? []);
+  const spread = interpretationSpread(found.map(({ value }) => value));
+  return spread.ok ? { methods, ...spread.value, format: found[0].format, unit: found[0].unit } : undefined;
+}
+
+function loadsOf(cells: Cells, record: TestRecord): LoadLine[] {
+  const yieldStress = cells.shown("preconsolidation_stress")?.value;
+  const stresses = Array.from(
+    { length: cells.values.load_stress?.length ?? 0 },
+    (_, row) => cells.shown("load_stress", row)?.value ?? null,
+  );
+  const steps = loadSteps(stresses, {
+    before: cells.shown("seating_stress")?.value,
+    preconsolidationStress: yieldStress,
+  });
+  return stresses.flatMap((stress, row): LoadLine[] => {
+    const number = cells.has("load_number") ? cells.shown("load_number", row)?.value : row + 1;
+    if (stress === null || number === undefined || !record.loads.some((load) => load.number === number)) return [];
+    return [
+      {
+        number,
+        row,
+        cells: Object.fromEntries(LOAD_COLUMNS.map((name) => [name, cells.shown(name, row)])) as LoadLine["cells"],
+        isVirgin: steps[row]?.kind === "virgin",
+        remark: [cells.text("load_remark", row)].find((remark) => remark !== "" && remark !== "ok"),
+      },
+    ];
+  });
+}
+
+function virginCvOf(loads: readonly LoadLine[]): Results["virginCv"] {
+  const found = loads
+    .filter(({ isVirgin }) => isVirgin)
+    .flatMap(({ cells }) => cells.cv_chosen ?? [])
+    .sort((a, b) => a.value - b.value);
+  return found.length > 0 ? { least: found[0], greatest: found[found.length - 1], count: found.length } : undefined;
+}
+
+function assumedIn(cells: Cells, record: TestRecord): Results["assumed"] {
+  const gs = cells.shown("specific_gravity");
+  const basis = record.words.specific_gravity_basis;
+  return [
+    ...(gs && basis !== "measured"
+      ? [{ what: basis === "assumed" ? ("gs assumed" as const) : ("gs unsaid" as const), shown: gs }]
+      : []),
+    ...(cells.has("apparatus_stress") && record.deflections.length === 0 ? [{ what: "no deflections" as const }] : []),
+    ...(cells.has("seating_stress") && cells.text("seating_stress") === "" ? [{ what: "no seating" as const }] : []),
+  ];
+}
+
+export function resultsOf(values: NamedValues, record: TestRecord): Results {
+  const cells = new Cells(values);
+  const loads = loadsOf(cells, record);
+  const said = (name: string): string | undefined => cells.text(name) || undefined;
+  return {
+    groups: (Object.keys(GROUPS) as Group[]).map((group) => ({
+      group,
+      lines: GROUPS[group].map(([name, needs]) => lineOf(cells, name, needs)),
+    })),
+    methods: spreadOf(cells),
+    virginCv: virginCvOf(loads),
+    loads,
+    remarks: REMARKS.map((name) => ({ name, remark: cells.text(name) })).filter(
+      ({ remark }) => remark !== "" && remark !== "ok" && !remark.startsWith("#"),
+    ),
+    assumed: assumedIn(cells, record),
+    basis: { curve: said("curve_from"), method: said("time_method"), drainage: said("drainage") },
+    overridden: record.overrides.length,
+    faults: record.faults.map(({ sentence }) => sentence),
+  };
+}

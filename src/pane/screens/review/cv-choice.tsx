@@ -1,0 +1,107 @@
+/** Whose cv counts for a load: chosen by hand or that of the whole test, with a suggestion and its reasons. */
+import { makeStyles, Radio, RadioGroup, Text } from "@fluentui/react-components";
+import {
+  AUTOMATIC,
+  METHOD_PICK,
+  TIME_METHODS,
+  type TimeMethod,
+} from "../../../reduction/increment/constructions/picks";
+import type { Increment } from "../../../reduction/increment/reduce";
+import { suggestMethod, type Suggestion } from "../../../reduction/increment/suggest";
+import { useStyles as useSharedStyles } from "../../ui/styles";
+import { otherMethod } from "./increment";
+import { shown } from "../../text/digits";
+import type { Draft, PickOf, Saved } from "./pick-changes";
+import { sentence } from "../../ui/sentence";
+import { text } from "../../text";
+
+const words = text.review;
+
+const useStyles = makeStyles({
+  group: { marginLeft: "-8px" },
+  reasons: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "4px" },
+});
+
+/** Below this difference of the two cv the choice hardly matters: a pick error of 1 % of primary is as much. */
+const ALIKE = 0.05;
+const FEW_READINGS = 3;
+
+const percent = (share: number): string => `${shown(100 * share, 2)} %`;
+
+/** Why a construction is suggested, in sentences. */
+export function reasonsOf(suggestion: Suggestion): string[] {
+  const { method, why, otherRefusal, ratio, overFit, inInterval, remarks, straightReadings } = suggestion;
+  const other = otherMethod(method);
+  const reasons: string[] = [];
+  if (why === "the only one") return [words.why.only, ...(otherRefusal ? [`${sentence(otherRefusal)}.`] : [])];
+  if (why === "nearer to the fit" && overFit)
+    reasons.push(words.why.nearer(percent(overFit["log time"]), percent(overFit["root time"])));
+  if (why === "fewer remarks" && remarks)
+    reasons.push(words.why.fewer(remarks["log time"].length, remarks["root time"].length));
+  if (why === "as many remarks") reasons.push(words.why.equal);
+  if (inInterval && inInterval[method] && !inInterval[other]) reasons.push(words.outside(words.methods[other]));
+  if (ratio !== undefined) {
+    const more = ratio > 1 ? ratio - 1 : 1 / ratio - 1;
+    reasons.push(
+      more < ALIKE
+        ? words.alike(percent(more))
+        : words.apart(percent(more), words.methods[ratio > 1 ? "root time" : "log time"]),
+    );
+  }
+  if (straightReadings !== undefined && straightReadings <= FEW_READINGS) reasons.push(words.few(straightReadings));
+  return reasons;
+}
+
+interface ReviewMethodProps {
+  readonly increment: Increment;
+  readonly saved: Saved;
+  readonly draft: Draft;
+  readonly ofTest: TimeMethod;
+  readonly cv: (method: TimeMethod) => number | undefined;
+  readonly cvUnit: string;
+  readonly onPick: (of: PickOf, value: string) => void;
+}
+
+export function ReviewMethod({ increment, saved, draft, ofTest, cv, cvUnit, onPick }: ReviewMethodProps) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  const suggested = suggestMethod(increment);
+  const chosen = draft[METHOD_PICK] ?? saved.method ?? AUTOMATIC;
+  const cvText = (method: TimeMethod): string => {
+    const value = cv(method);
+    return value === undefined ? words.noCv : words.cv(shown(value, 3, 3), cvUnit);
+  };
+  return (
+    <>
+      <RadioGroup
+        aria-label={words.method}
+        className={styles.group}
+        value={chosen}
+        onChange={(_, { value }) => onPick(METHOD_PICK, value)}
+      >
+        <Radio value={AUTOMATIC} label={words.methodAutomatic(words.methods[ofTest])} />
+        {TIME_METHODS.map((method) => (
+          <Radio key={method} value={method} label={`${words.plots[method]}: ${cvText(method)}`} />
+        ))}
+      </RadioGroup>
+      {suggested.ok ? (
+        <div>
+          <Text block weight="semibold">
+            {words.suggested(words.methods[suggested.value.method])}
+          </Text>
+          <ul className={styles.reasons}>
+            {reasonsOf(suggested.value).map((reason) => (
+              <li key={reason}>
+                <Text className={shared.quiet}>{reason}</Text>
+              </li>
+            ))}
+          </ul>
+        </div>
+      ) : (
+        <Text block className={shared.quiet}>
+          {sentence(suggested.reason)}.
+        </Text>
+      )}
+    </>
+  );
+}

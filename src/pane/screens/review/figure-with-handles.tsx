@@ -1,0 +1,188 @@
+/** A time curve with handles over it: the picks of its construction, moved by pointer or by keys. */
+import { makeStyles, mergeClasses, Text, tokens } from "@fluentui/react-components";
+import { useEffect, useMemo, useState } from "react";
+import type { PlotAxis, PlotSpec } from "../../../plots/spec";
+import { drawPlot, frameOf } from "../../../plots/svg";
+import type { PickName } from "../../../reduction/increment/constructions/picks";
+import { onAxes, placeOf, valueAt, valueByKey, type Handle, type HandleSet } from "./handles";
+import { text } from "../../text";
+import { useWidth } from "../../ui/use-width";
+
+const words = text.review;
+
+const NARROWEST = 240;
+const WIDEST = 680;
+/** Width and height of a handle, in pixels, and of the strips above and beside the drawing that they stand in. */
+const GRIP = 28;
+
+const useStyles = makeStyles({
+  figure: { margin: 0, display: "flex", flexDirection: "column", gap: "6px" },
+  // Handles of times stand in the strip above the drawing, levels in that on its right.
+  board: { position: "relative", paddingTop: `${GRIP}px`, paddingRight: `${GRIP / 2}px` },
+  // The grip lies over a line across the frame, so that it is seen where it leads.
+  handle: {
+    position: "absolute",
+    boxSizing: "border-box",
+    width: `${GRIP}px`,
+    height: `${GRIP}px`,
+    display: "flex",
+    alignItems: "center",
+    justifyContent: "center",
+    borderRadius: tokens.borderRadiusMedium,
+    border: `1.5px solid ${tokens.colorBrandStroke1}`,
+    backgroundColor: tokens.colorNeutralBackground1,
+    color: tokens.colorBrandForeground1,
+    fontSize: tokens.fontSizeBase100,
+    fontWeight: tokens.fontWeightSemibold,
+    lineHeight: 1,
+    touchAction: "none",
+    userSelect: "none",
+    zIndex: 1,
+    ":hover": { backgroundColor: tokens.colorNeutralBackground1Hover },
+    ":focus-visible": { outline: `2px solid ${tokens.colorStrokeFocus2}`, outlineOffset: "1px", zIndex: 2 },
+    "@media (forced-colors: active)": { border: "1.5px solid ButtonText" },
+  },
+  level: { cursor: "ns-resize" },
+  time: { cursor: "ew-resize", fontSize: tokens.fontSizeBase300 },
+  byHand: {
+    backgroundColor: tokens.colorBrandBackground,
+    color: tokens.colorNeutralForegroundOnBrand,
+    ":hover": { backgroundColor: tokens.colorBrandBackgroundHover },
+  },
+  line: {
+    position: "absolute",
+    pointerEvents: "none",
+    borderTop: `1px dotted ${tokens.colorBrandStroke1}`,
+    borderLeft: `1px dotted ${tokens.colorBrandStroke1}`,
+  },
+  notes: { color: tokens.colorNeutralForeground2 },
+});
+
+/** Handles of one kind that would lie on each other are moved apart; the order of their places stays. */
+function apart(places: readonly number[]): number[] {
+  const order = places.map((_, index) => index).sort((a, b) => places[a] - places[b]);
+  const moved = [...places];
+  for (let k = 1; k < order.length; k++) {
+    const [before, after] = [order[k - 1], order[k]];
+    const overlap = GRIP - (moved[after] - moved[before]);
+    if (overlap <= 0) continue;
+    moved[before] -= overlap / 2;
+    moved[after] += overlap / 2;
+  }
+  return moved;
+}
+
+const GRIP_LETTERS: Partial<Record<Handle["kind"], string>> = { from: "[", to: "]" };
+
+export interface ReviewFigureProps {
+  readonly spec: PlotSpec;
+  readonly set: HandleSet;
+  /** Picks that are not automatic, saved or not. */
+  readonly byHand: ReadonlySet<PickName>;
+  readonly unit: string;
+  readonly onPick: (name: PickName, value: number) => void;
+  /** A pick goes back to what the sheet has. */
+  readonly onDrop: (name: PickName) => void;
+}
+
+export function ReviewFigure({ spec, set, byHand, unit, onPick, onDrop }: ReviewFigureProps) {
+  const styles = useStyles();
+  const [ref, width] = useWidth(NARROWEST, WIDEST);
+  /** The axes stand still while a handle is dragged. */
+  const [held, setHeld] = useState<{ name: PickName; x: PlotAxis; y: PlotAxis }>();
+  const drawn = useMemo(() => (held ? onAxes(spec, held.x, held.y) : spec), [spec, held]);
+  const frame = useMemo(() => frameOf(drawn, { width }), [drawn, width]);
+  useEffect(() => {
+    ref.current?.replaceChildren(drawPlot(drawn, { width }));
+  }, [ref, drawn, width]);
+
+  const drag = (handle: Handle, event: React.PointerEvent): void => {
+    const box = ref.current!.getBoundingClientRect();
+    const place = handle.kind === "level" ? event.clientY - box.top : event.clientX - box.left;
+    const value = valueAt(handle, set, drawn, frame, place);
+    if (value !== handle.value) onPick(handle.name, value);
+  };
+  const key = (handle: Handle, event: React.KeyboardEvent): void => {
+    if (event.key === "Escape") return onDrop(handle.name);
+    const value = valueByKey(handle, set, drawn, event.key, event.shiftKey);
+    if (value === undefined) return;
+    event.preventDefault();
+    if (value !== handle.value) onPick(handle.name, value);
+  };
+
+  const places = new Map<PickName, number>();
+  for (const levels of [true, false]) {
+    const some = set.handles.filter(({ kind }) => (kind === "level") === levels);
+    const exact = some.map((handle) => placeOf(handle, drawn, frame));
+    apart(exact).forEach((place, index) => places.set(some[index].name, place));
+  }
+
+  return (
+    <figure className={styles.figure}>
+      <div className={styles.board}>
+        <div ref={ref} />
+        {set.handles.map((handle) => {
+          const level = handle.kind === "level";
+          const exact = placeOf(handle, drawn, frame);
+          const place = places.get(handle.name)! - GRIP / 2;
+          return (
+            <div key={handle.name}>
+              <div
+                className={styles.line}
+                style={
+                  level
+                    ? { top: GRIP + exact, left: frame.left, width: frame.right - frame.left, height: 0 }
+                    : { left: exact, top: GRIP, height: frame.bottom, width: 0 }
+                }
+              />
+              <div
+                role="slider"
+                tabIndex={0}
+                className={mergeClasses(
+                  styles.handle,
+                  level ? styles.level : styles.time,
+                  byHand.has(handle.name) && styles.byHand,
+                )}
+                style={level ? { top: GRIP + place, left: frame.right + 2 } : { left: place, top: 0 }}
+                aria-label={words.picks[handle.name]}
+                aria-orientation={level ? "vertical" : "horizontal"}
+                aria-valuemin={handle.least}
+                aria-valuemax={handle.most}
+                aria-valuenow={handle.value}
+                aria-valuetext={words.valueText(
+                  String(Number(handle.value.toPrecision(6))),
+                  level ? unit : words.minutes,
+                  byHand.has(handle.name),
+                )}
+                aria-describedby="review-keys"
+                data-pick={handle.name}
+                onPointerDown={(event) => {
+                  if (event.button !== 0) return;
+                  event.currentTarget.setPointerCapture?.(event.pointerId);
+                  setHeld({ name: handle.name, x: spec.x, y: spec.y });
+                }}
+                onPointerMove={(event) => held?.name === handle.name && drag(handle, event)}
+                onPointerUp={() => setHeld(undefined)}
+                onPointerCancel={() => setHeld(undefined)}
+                onLostPointerCapture={() => setHeld(undefined)}
+                onKeyDown={(event) => key(handle, event)}
+              >
+                {GRIP_LETTERS[handle.kind] ?? handle.name}
+              </div>
+            </div>
+          );
+        })}
+      </div>
+      <figcaption>
+        <Text id="review-keys" size={200} block className={styles.notes}>
+          {words.keys}
+        </Text>
+        {spec.notes.map((note) => (
+          <Text key={note} size={200} block className={styles.notes}>
+            {note}
+          </Text>
+        ))}
+      </figcaption>
+    </figure>
+  );
+}

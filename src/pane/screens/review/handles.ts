@@ -1,0 +1,176 @@
+/**
+ * The handles of a time curve: which picks of a construction can be moved, where they stand in a drawing, and where a
+ * pointer or a key takes them. A level (d0, d100, d90) moves by even steps; an end of a span of times from reading to reading.
+ */
+import { along, toAxis } from "../../../plots/axes";
+import type { PlotAxis, PlotSpec } from "../../../plots/spec";
+import type { PickName, Picks, TimeMethod } from "../../../reduction/increment/constructions/picks";
+import type { Increment } from "../../../reduction/increment/reduce";
+import { PICKS_OF, valueOf } from "./increment";
+
+export interface Handle {
+  readonly name: PickName;
+  readonly kind: "level" | "from" | "to";
+  /** A reading, or a time in minutes. */
+  readonly value: number;
+  readonly least: number;
+  readonly most: number;
+}
+
+export interface HandleSet {
+  readonly handles: readonly Handle[];
+  /** Step of a level, in divisions. */
+  readonly step: number;
+  /** Times of the readings that a span may begin or end at, minutes, increasing. */
+  readonly times: readonly number[];
+}
+
+/** Arrow keys with Shift go so many steps of a level, or so many readings. */
+const LARGER = { level: 10, time: 3 } as const;
+/** A level moves by steps of which about so many cover the movement: 0.25 % of it is 1 % of cv at U = 50 %. */
+const STEPS = 400;
+
+/** The largest of 1, 2, 5 times a power of ten that is not above a value. */
+function roundStep(value: number): number {
+  const power = 10 ** Math.floor(Math.log10(value) + 1e-9);
+  return power * ([5, 2].find((digit) => digit * power <= value * (1 + 1e-9)) ?? 1);
+}
+
+/** A time as it is written down: four digits, but never past the reading that it stands for. */
+function writtenTime(time: number, kind: "from" | "to"): number {
+  const short = Number(time.toPrecision(4));
+  const holds = kind === "from" ? short <= time : short >= time;
+  return holds ? short : time;
+}
+
+export const kindOf = (name: PickName): Handle["kind"] =>
+  name.endsWith("_from") || name === "pair_at" ? "from" : name.endsWith("_to") ? "to" : "level";
+
+/** The handles of a construction; none where the readings cannot be used. A pick that is refused keeps its handle. */
+export function handlesOf(increment: Increment, clean: Increment, picks: Picks, method: TimeMethod): HandleSet {
+  if (!clean.cleaned.ok || clean.cleaned.value.series.times.length < 2) return { handles: [], step: 1, times: [] };
+  const { series, travel, zeroReading } = clean.cleaned.value;
+  const { times, readings } = series;
+  const step = roundStep((travel || 1) / STEPS);
+  const first = zeroReading ?? readings[0];
+  const last = readings[readings.length - 1];
+  const middle = Math.floor(times.length / 2);
+  /** Where a pick is offered that the construction does not give. */
+  const offered: Record<PickName, number> = {
+    d0: first,
+    d100: last,
+    d90: first + 0.9 * (last - first),
+    straight_from: times[0],
+    straight_to: times[middle],
+    tail_from: times[Math.max(0, times.length - 3)],
+    tail_to: times[times.length - 1],
+    pair_at: times[0],
+    tangent_from: times[Math.floor(middle / 2)],
+    tangent_to: times[middle],
+  };
+  const margin = 0.5 * (travel || 1);
+  return {
+    step,
+    times,
+    handles: PICKS_OF[method].map((name): Handle => {
+      const kind = kindOf(name);
+      const value = picks[name] ?? valueOf(increment, name, method) ?? valueOf(clean, name, method) ?? offered[name];
+      const [least, most] =
+        kind === "level"
+          ? [Math.min(first, last) - margin, Math.max(first, last) + margin]
+          : [times[0], times[times.length - 1]];
+      return { name, kind, value, least: Math.min(least, value), most: Math.max(most, value) };
+    }),
+  };
+}
+
+const tidy = (value: number, step: number): number => {
+  const rounded = Number((Math.round(value / step) * step).toPrecision(10));
+  // 0 is a blank cell to the sheet.
+  return rounded === 0 ? Number((step / 10).toPrecision(10)) : rounded;
+};
+
+const within = (value: number, { least, most }: Handle): number => Math.min(most, Math.max(least, value));
+
+/** The nearest of the times on the drawing, as it is written down. */
+function nearestTime(times: readonly number[], time: number, kind: "from" | "to", x: PlotAxis): number {
+  const at = (t: number) => along(x, coordinate(x, t), 1);
+  const best = times.reduce((near, t) => (Math.abs(at(t) - at(time)) < Math.abs(at(near) - at(time)) ? t : near));
+  return writtenTime(best, kind);
+}
+
+const coordinate = (x: PlotAxis, time: number): number => (x.scale === "root" ? Math.sqrt(time) : time);
+
+/** The box that a drawing's axes enclose, in pixels of the drawing. */
+export interface Frame {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** Where a handle stands: y of a level, x of an end of a span, kept inside the frame. */
+export function placeOf({ kind, value }: Handle, { x, y }: PlotSpec, frame: Frame): number {
+  if (kind === "level") {
+    const place = frame.bottom - along(y, value, frame.bottom - frame.top);
+    return Math.min(frame.bottom, Math.max(frame.top, place));
+  }
+  const at = coordinate(x, value);
+  const place = frame.left + along(x, x.scale === "log" ? Math.max(at, x.domain[0]) : at, frame.right - frame.left);
+  return Math.min(frame.right, Math.max(frame.left, place));
+}
+
+/** The value that a pointer at a place of the drawing means. */
+export function valueAt(handle: Handle, { times, step }: HandleSet, spec: PlotSpec, frame: Frame, place: number) {
+  const { kind } = handle;
+  if (kind === "level") {
+    const share = (frame.bottom - place) / (frame.bottom - frame.top);
+    const [low, high] = spec.y.domain;
+    return within(tidy(low + (spec.y.reversed ? 1 - share : share) * (high - low), step), handle);
+  }
+  const share = Math.min(1, Math.max(0, (place - frame.left) / (frame.right - frame.left)));
+  const [low, high] = spec.x.domain;
+  const at = spec.x.scale === "log" ? low * (high / low) ** share : low + share * (high - low);
+  return nearestTime(times, spec.x.scale === "root" ? at * at : at, kind, spec.x);
+}
+
+/**
+ * The value that a key takes a handle to; undefined for any other key. Up and down follow the drawing, left and right and
+ * Home and End the values; with `larger` the steps are larger.
+ */
+export function valueByKey(
+  handle: Handle,
+  { times, step }: HandleSet,
+  { y }: PlotSpec,
+  key: string,
+  larger: boolean,
+): number | undefined {
+  const { kind, value } = handle;
+  const up = kind === "level" && y.reversed ? -1 : 1;
+  const direction = ({ ArrowUp: up, ArrowDown: -up, ArrowRight: 1, ArrowLeft: -1 } as Record<string, number>)[key];
+  if (kind === "level") {
+    if (key === "Home" || key === "End") return tidy(key === "Home" ? handle.least : handle.most, step);
+    return direction && within(tidy(value + direction * step * (larger ? LARGER.level : 1), step), handle);
+  }
+  if (key === "Home" || key === "End") return writtenTime(times[key === "Home" ? 0 : times.length - 1], kind);
+  if (!direction) return undefined;
+  // From where it stands to the next reading that way; a typed time may lie between two.
+  const beyond = times.filter((t) => (direction > 0 ? t > value * (1 + 1e-3) : t < value * (1 - 1e-3)));
+  if (beyond.length === 0) return value;
+  const steps = Math.min(beyond.length, larger ? LARGER.time : 1);
+  return writtenTime(direction > 0 ? beyond[steps - 1] : beyond[beyond.length - steps], kind);
+}
+
+/** A plot on other axes, so that it stands still while something on it is dragged. */
+export const onAxes = (spec: PlotSpec, x: PlotAxis, y: PlotAxis): PlotSpec => ({
+  ...spec,
+  x,
+  y,
+  series: spec.series.map((series) => ({
+    ...series,
+    ...toAxis({ ...series, style: lineStyle(series.style) }, x, y),
+    style: series.style,
+  })),
+});
+
+const lineStyle = (style: PlotSpec["series"][number]["style"]) => (style === "joined" ? "curve" : style);

@@ -1,0 +1,133 @@
+/** One load of a test record as the review screen shows it: reduced with the picks that count, in the sheet's own units. */
+import { dialSense, type loadCurve } from "../../../record/load-curve";
+import type { LoadRecord, TestRecord } from "../../../record/record";
+import type { PlotSpec } from "../../../plots/spec";
+import { logTimePlot, rootTimePlot, type TimePlotOptions } from "../../../plots/time";
+import { rulesOf } from "../../../specification/versions";
+import { coefficientOfConsolidation, heightAtHalf, T50, T90, type Drainage } from "../../../reduction/increment/cv";
+import {
+  METHOD_PICK,
+  TIME_METHODS,
+  type PickName,
+  type TimeMethod,
+} from "../../../reduction/increment/constructions/picks";
+import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
+import { given, type Outcome } from "../../../reduction/outcome";
+import { convert } from "../../../reduction/units";
+import type { PickOf } from "./pick-changes";
+
+/** The picks that each construction uses. */
+export const PICKS_OF: Readonly<Record<TimeMethod, readonly PickName[]>> = {
+  "log time": ["d0", "d100", "tail_from", "tail_to"],
+  "root time": ["d0", "d90", "straight_from", "straight_to"],
+};
+
+export const otherMethod = (method: TimeMethod): TimeMethod => (method === "log time" ? "root time" : "log time");
+
+export const outcomeOf = ({ logTime, rootTime }: Increment, method: TimeMethod) =>
+  method === "log time" ? logTime : rootTime;
+
+/** The loads that have readings, in order of their numbers. */
+export const loadsToReview = ({ loads }: TestRecord): LoadRecord[] =>
+  loads.filter(({ readings }) => readings.some(({ reading }) => reading !== undefined));
+
+/** The construction whose cv the test carries on where a load has no choice of its own. */
+export const methodOfTest = ({ words }: TestRecord): TimeMethod =>
+  TIME_METHODS.find((method) => method === words.time_method) ?? "log time";
+
+/** What a construction found where nothing is picked, or the pick itself; d0 by `method`, as both have one. */
+export function valueOf({ logTime, rootTime }: Increment, of: PickName, method: TimeMethod): number | undefined {
+  const log = logTime.ok ? logTime.value : undefined;
+  const root = rootTime.ok ? rootTime.value : undefined;
+  switch (of) {
+    case "d0":
+      return method === "log time" ? log?.d0 : root?.d0;
+    case "d100":
+      return log?.d100;
+    case "d90":
+      return root?.d90;
+    case "straight_from":
+      return root?.straight.from;
+    case "straight_to":
+      return root?.straight.to;
+    case "tail_from":
+      return log?.tail.from;
+    case "tail_to":
+      return log?.tail.to;
+    case "pair_at":
+      return log?.pair.time;
+    case "tangent_from":
+      return log?.tangent.from;
+    case "tangent_to":
+      return log?.tangent.to;
+  }
+}
+
+/**
+ * What counts now, before a change: a construction's value, or the method whose cv counts. Of the two values of d0 that of
+ * the method that counts, or the other's where it gives none.
+ */
+export const valueNow =
+  (increment: Increment, method: TimeMethod) =>
+  (of: PickOf): number | string | undefined => {
+    if (of === METHOD_PICK) return method;
+    const value = valueOf(increment, of, method) ?? valueOf(increment, of, otherMethod(method));
+    return value === undefined ? undefined : Number(value.toPrecision(6));
+  };
+
+export interface CvUnits {
+  readonly unit: string;
+  /** mm, for the cv of the marks of a construction, as the sheet's version has it; none where the sheet does not show it yet. */
+  readonly height: (marks: { readonly d0: number; readonly d100: number }) => number | undefined;
+  readonly drainage: Drainage;
+}
+
+export function cvUnitsOf(record: TestRecord, { results }: LoadRecord): CvUnits {
+  const { words, numbers } = record;
+  const { height_end: height, end_reading: reading } = results;
+  const { dial_factor: factor } = numbers;
+  const atHalf: CvUnits["height"] = (marks) =>
+    height === undefined || reading === undefined || factor === undefined
+      ? results.height_middle
+      : heightAtHalf({ height, reading }, marks, dialSense(record) === "fall" ? -factor : factor);
+  return {
+    unit: words.cv_unit ?? "m2/yr",
+    height: rulesOf(record).heightAtHalf ? atHalf : () => results.height_middle,
+    drainage: words.drainage === "single" ? "single" : "double",
+  };
+}
+
+/** cv by a construction in the sheet's unit; undefined where the construction or the height is missing. */
+export function cvBy({ logTime, rootTime }: Increment, method: TimeMethod, units: CvUnits): number | undefined {
+  const { unit, drainage } = units;
+  const by = (T: number, time: number, marks: { readonly d0: number; readonly d100: number }) => {
+    const height = units.height(marks);
+    return height && convert(coefficientOfConsolidation(T, time, height, drainage), "cv", "mm2/min", unit);
+  };
+  if (method === "log time") return logTime.ok ? by(T50, logTime.value.t50, logTime.value) : undefined;
+  return rootTime.ok ? by(T90, rootTime.value.t90, rootTime.value) : undefined;
+}
+
+/** cv that the sheet shows for the load, in its own unit. */
+export function cvOnSheet({ results }: LoadRecord, method: TimeMethod, { unit }: CvUnits): number | undefined {
+  const value = method === "log time" ? results.cv_log_time : results.cv_root_time;
+  return value === undefined ? undefined : convert(value, "cv", "m2/yr", unit);
+}
+
+/** The plot of a construction, from a reduction that is made already. */
+export function plotOf(
+  { times, readings }: ReturnType<typeof loadCurve>,
+  increment: Increment,
+  method: TimeMethod,
+  look: Pick<TimePlotOptions, "readingLabel" | "sense">,
+): Outcome<PlotSpec> {
+  const draw = method === "log time" ? logTimePlot : rootTimePlot;
+  const drawn = draw(times, readings, { ...look, increment });
+  if (drawn.ok) return drawn;
+  // Picks that contradict the readings: the readings are drawn all the same, so that the pick can be moved back.
+  const refused = outcomeOf(increment, method);
+  const plain = draw(times, readings, { ...look, increment: reduceIncrement(times, readings) });
+  if (!plain.ok || refused.ok) return plain;
+  const readingsAlone = plain.value.series.filter(({ label }) => label === "readings");
+  return given({ ...plain.value, series: readingsAlone, remarks: [], refusal: refused.reason });
+}

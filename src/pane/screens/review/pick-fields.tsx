@@ -1,0 +1,95 @@
+/** The picks of a construction as fields: the value by number, and the way back to the automatic one. */
+import { Button, Field, Input, makeStyles } from "@fluentui/react-components";
+import { useState } from "react";
+import { AUTOMATIC, type PickName } from "../../../reduction/increment/constructions/picks";
+import type { Handle } from "./handles";
+import { typedNonZero } from "../../ui/typed-number";
+import { shown } from "../../text/digits";
+import type { Draft, Saved } from "./pick-changes";
+import { text } from "../../text";
+
+const words = text.review;
+
+const useStyles = makeStyles({
+  fields: { display: "grid", gridTemplateColumns: "repeat(auto-fit, minmax(132px, 1fr))", gap: "10px 12px" },
+  one: { display: "flex", flexDirection: "column", gap: "4px", minWidth: 0, "& input": { minWidth: 0, width: "100%" } },
+});
+
+interface ReviewFieldsProps {
+  readonly handles: readonly Handle[];
+  readonly saved: Saved;
+  readonly draft: Draft;
+  readonly onPick: (name: PickName, value: number | typeof AUTOMATIC | undefined) => void;
+}
+
+export function ReviewFields({ handles, saved, draft, onPick }: ReviewFieldsProps) {
+  const styles = useStyles();
+  return (
+    <div className={styles.fields}>
+      {handles.map((handle) => (
+        <PickField
+          key={handle.name}
+          handle={handle}
+          state={
+            draft[handle.name] !== undefined
+              ? "changed"
+              : saved.picks[handle.name] !== undefined
+                ? "saved"
+                : "automatic"
+          }
+          isAutomatic={(draft[handle.name] ?? saved.picks[handle.name] ?? AUTOMATIC) === AUTOMATIC}
+          onPick={(value) => onPick(handle.name, value)}
+        />
+      ))}
+    </div>
+  );
+}
+
+interface PickFieldProps {
+  readonly handle: Handle;
+  readonly state: "automatic" | "saved" | "changed";
+  readonly isAutomatic: boolean;
+  readonly onPick: (value: number | typeof AUTOMATIC | undefined) => void;
+}
+
+function PickField({ handle: { name, kind, value }, state, isAutomatic, onPick }: PickFieldProps) {
+  const styles = useStyles();
+  /** What is being typed; the value that counts, where nothing is. */
+  const [typed, setTyped] = useState<string>();
+  const wrong = typed !== undefined && typed.trim() !== "" && typedNonZero(typed) === undefined;
+  const pick = words.picks[name];
+  return (
+    <div className={styles.one}>
+      <Field
+        label={`${pick} (${kind === "level" ? words.readingUnit : words.minutes})`}
+        hint={words[state]}
+        validationState={wrong ? "error" : "none"}
+        validationMessage={wrong ? words.notNumber : undefined}
+      >
+        <Input
+          value={typed ?? shown(value)}
+          inputMode="decimal"
+          onChange={(_, { value: next }) => {
+            setTyped(next);
+            const number = typedNonZero(next);
+            if (number !== undefined) onPick(number);
+            else if (next.trim() === "") onPick(undefined);
+          }}
+          onBlur={() => setTyped(undefined)}
+          onKeyDown={({ key }) => {
+            if (key !== "Escape") return;
+            setTyped(undefined);
+            onPick(undefined);
+          }}
+        />
+      </Field>
+      {!isAutomatic && (
+        <div>
+          <Button size="small" aria-label={words.backToAutomaticOf(pick)} onClick={() => onPick(AUTOMATIC)}>
+            {words.backToAutomatic}
+          </Button>
+        </div>
+      )}
+    </div>
+  );
+}

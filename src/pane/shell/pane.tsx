@@ -1,0 +1,115 @@
+/** The task pane: its screens behind tabs, in the look of the host. */
+import { FluentProvider, makeStyles, tokens } from "@fluentui/react-components";
+import { useEffect, useMemo, useState, type CSSProperties, type ComponentType } from "react";
+import type { WorkbookPort } from "../../workbook/port";
+import { AboutScreen } from "../screens/about/about-screen";
+import { ByHandScreen } from "../screens/by-hand/by-hand-screen";
+import { ChecksScreen } from "../screens/checks/checks-screen";
+import { PlotScreen } from "../screens/plots/plot-screen";
+import { ReadingsScreen } from "../screens/readings/readings-screen";
+import { ReportScreen } from "../screens/report/report-screen";
+import { ResultsScreen } from "../screens/results/results-screen";
+import { ReviewScreen } from "../screens/review/review-screen";
+import { SheetCheckPart } from "../screens/data-sheet/sheet-check";
+import { SheetScreen, type Sheets } from "../screens/data-sheet/insert-sheet";
+import { tabId, Tabs } from "./tabs";
+import { text } from "../text";
+import { PLOT_INKS, THEMES, type Look } from "./theme";
+import { whileShown } from "../live/while-shown";
+
+const useStyles = makeStyles({
+  pane: { minHeight: "100vh", boxSizing: "border-box", backgroundColor: tokens.colorNeutralBackground1 },
+  tabs: {
+    position: "sticky",
+    top: 0,
+    zIndex: 1,
+    backgroundColor: tokens.colorNeutralBackground1,
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
+  screen: { padding: "12px 12px 24px", maxWidth: "720px" },
+  parts: { display: "flex", flexDirection: "column", gap: "24px" },
+});
+
+export interface PaneProps {
+  readonly port: WorkbookPort;
+  readonly sheets: Sheets;
+  readonly look: Look;
+}
+
+interface ScreenProps {
+  readonly port: WorkbookPort;
+  readonly sheets: Sheets;
+}
+
+interface Screen {
+  readonly value: Exclude<keyof typeof text.tabs, "label">;
+  readonly Screen: ComponentType<ScreenProps>;
+  /** What is begun on it stays while another screen is looked at. */
+  readonly keeps?: boolean;
+}
+
+function DataSheetScreen({ port, sheets }: ScreenProps) {
+  const styles = useStyles();
+  return (
+    <div className={styles.parts}>
+      <SheetScreen port={port} sheets={sheets} />
+      <SheetCheckPart port={port} />
+    </div>
+  );
+}
+
+const SCREENS: readonly Screen[] = [
+  { value: "sheet", Screen: DataSheetScreen },
+  { value: "readings", Screen: ReadingsScreen, keeps: true },
+  { value: "plot", Screen: PlotScreen, keeps: true },
+  { value: "review", Screen: ReviewScreen, keeps: true },
+  { value: "results", Screen: ResultsScreen },
+  { value: "checks", Screen: ChecksScreen, keeps: true },
+  { value: "byHand", Screen: ByHandScreen, keeps: true },
+  { value: "report", Screen: ReportScreen, keeps: true },
+  { value: "about", Screen: () => <AboutScreen /> },
+];
+
+/** A screen that is made when it is first shown, and then only hidden; the workbook is left alone meanwhile. */
+function KeptScreen({ port, sheets, Screen, isShown }: ScreenProps & Pick<Screen, "Screen"> & { isShown: boolean }) {
+  const hushed = useMemo(() => whileShown(port), [port]);
+  const [begun, setBegun] = useState(false);
+  useEffect(() => {
+    if (isShown) setBegun(true);
+    hushed.setShown(isShown);
+  }, [hushed, isShown]);
+  return begun || isShown ? (
+    <div hidden={!isShown}>
+      <Screen port={hushed.port} sheets={sheets} />
+    </div>
+  ) : null;
+}
+
+export function Pane({ port, sheets, look }: PaneProps) {
+  const styles = useStyles();
+  const [shown, setShown] = useState(SCREENS[0].value);
+  return (
+    <FluentProvider theme={THEMES[look]} className={styles.pane} style={PLOT_INKS[look] as CSSProperties}>
+      <header className={styles.tabs}>
+        <Tabs
+          label={text.tabs.label}
+          tabs={SCREENS.map(({ value }) => ({ value, text: text.tabs[value] }))}
+          selected={shown}
+          panel="screen"
+          onSelect={setShown}
+        />
+      </header>
+      <main>
+        <div id="screen" role="tabpanel" aria-labelledby={tabId(shown)} className={styles.screen}>
+          {SCREENS.map(({ value, Screen, keeps }) =>
+            keeps ? (
+              <KeptScreen key={value} port={port} sheets={sheets} Screen={Screen} isShown={value === shown} />
+            ) : (
+              value === shown && <Screen key={value} port={port} sheets={sheets} />
+            ),
+          )}
+        </div>
+      </main>
+    </FluentProvider>
+  );
+}

@@ -1,0 +1,31 @@
+/** The pane on its page, in the look of the host. */
+import { useEffect, useState } from "react";
+import { createRoot } from "react-dom/client";
+import { blankSheet, demoSheet } from "../../datasheet";
+import type { WorkbookPort } from "../../workbook/port";
+import { followLook, lookNow } from "./follow-look";
+import { Pane } from "./pane";
+import { text } from "../text";
+
+type Host = typeof Office | undefined;
+
+const SHEETS = { blankSheet, demoSheet };
+
+function FollowingPane({ port, office }: { port: WorkbookPort; office: Host }) {
+  const [look, setLook] = useState(() => lookNow(office, window));
+  useEffect(() => followLook(office, window, setLook), [office]);
+  // Scroll bars and lists of choices, which the browser draws.
+  useEffect(() => {
+    document.documentElement.style.colorScheme = look === "dark" ? "dark" : "light";
+  }, [look]);
+  return <Pane port={port} sheets={SHEETS} look={look} />;
+}
+
+export function show(place: HTMLElement, port: WorkbookPort | undefined, office: Host): void {
+  if (!port) {
+    place.textContent = text.noHost;
+    return;
+  }
+  document.body.style.margin = "0";
+  createRoot(place).render(<FollowingPane port={port} office={office} />);
+}

@@ -1,0 +1,34 @@
+/** A PlotSpec drawn at the width that the pane has, with its notes below. */
+import { makeStyles, Text, tokens } from "@fluentui/react-components";
+import { useEffect } from "react";
+import type { PlotSpec } from "../../plots/spec";
+import { drawPlot } from "../../plots/svg";
+import { useWidth } from "./use-width";
+
+const NARROWEST = 260;
+const WIDEST = 680;
+
+const useStyles = makeStyles({
+  figure: { margin: 0, display: "flex", flexDirection: "column", gap: "6px" },
+  notes: { color: tokens.colorNeutralForeground2 },
+});
+
+export function Figure({ spec }: { spec: PlotSpec }) {
+  const styles = useStyles();
+  const [ref, width] = useWidth(NARROWEST, WIDEST);
+  useEffect(() => {
+    ref.current?.replaceChildren(drawPlot(spec, { width }));
+  }, [ref, spec, width]);
+  return (
+    <figure className={styles.figure} lang="en">
+      <div ref={ref} />
+      <figcaption>
+        {spec.notes.map((note) => (
+          <Text key={note} size={200} block className={styles.notes}>
+            {note}
+          </Text>
+        ))}
+      </figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,71 @@
+/** Small parts of the screens: a heading, a choice of words, a bar of progress that can be stopped. */
+import { Button, Field, ProgressBar, Select, Text } from "@fluentui/react-components";
+import { useId, type ReactNode } from "react";
+import { useStyles } from "./styles";
+import { text } from "../text";
+
+const words = text.readings;
+
+/** One step of the screen under its heading. */
+export function Step({ title, children }: { title: string; children: ReactNode }) {
+  const styles = useStyles();
+  const id = useId();
+  return (
+    <section aria-labelledby={id} className={styles.section}>
+      <Text as="h2" id={id} size={300} weight="semibold" block className={styles.title}>
+        {title}
+      </Text>
+      {children}
+    </section>
+  );
+}
+
+export interface ChoiceProps<T extends string> {
+  readonly label: string;
+  readonly options: readonly (readonly [T, string])[];
+  /** undefined: nothing is chosen yet, and the person is asked to. */
+  readonly value: T | undefined;
+  readonly onChoose: (value: T) => void;
+  readonly hint?: string;
+}
+
+export function Choice<T extends string>({ label, options, value, onChoose, hint }: ChoiceProps<T>) {
+  const open = value === undefined;
+  return (
+    <Field
+      label={label}
+      hint={hint}
+      validationState={open ? "warning" : "none"}
+      validationMessage={open ? words.notSaid : undefined}
+    >
+      <Select value={value ?? ""} onChange={(_, { value: chosen }) => chosen !== "" && onChoose(chosen as T)}>
+        {open && <option value="">{words.choose}</option>}
+        {options.map(([option, name]) => (
+          <option key={option} value={option}>
+            {name}
+          </option>
+        ))}
+      </Select>
+    </Field>
+  );
+}
+
+/** The options of a table of words. */
+export const optionsOf = <T extends string>(table: Readonly<Record<T, string>>): (readonly [T, string])[] =>
+  Object.entries(table) as [T, string][];
+
+export function Progress({ what, share, onStop }: { what: string; share: number; onStop?: () => void }) {
+  const styles = useStyles();
+  return (
+    <div className={styles.column}>
+      <Field label={what} validationState="none">
+        <ProgressBar value={share} />
+      </Field>
+      {onStop && (
+        <div>
+          <Button onClick={onStop}>{words.stop}</Button>
+        </div>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,379 @@
+/**
+ * A test record: what a data sheet says, read by its names. Takes the values as `WorkbookPort.readNames` gives them, so
+ * that any sheet with these names will do, however it looks and however few of them it has.
+ *
+ * Units are converted once, here: lengths to mm, stresses to kPa, cv to m2/yr, densities to Mg/m3, mv to m2/MN, k to m/s,
+ * depths to m; masses are g, times minutes, water contents, strains and saturations ratios. Readings stay divisions of the
+ * dial as typed; its factor is in mm. Nothing is guessed: a cell that holds what it should not gives no value, and is listed.
+ */
+import { standingRows } from "../reduction/increment/constructions/picks";
+import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
+import type { CellValue } from "../workbook/port";
+import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "../specification/fields";
+import { LOADS, loadSuffix } from "../specification/load-table";
+import type { Measure } from "../specification/measures";
+import { PICK_COLUMNS, type RecordedPick } from "../specification/pick-table";
+import {
+  LOAD_RESULTS,
+  LOAD_WORDS,
+  NUMBERS,
+  REMARKS,
+  RESULTS,
+  WORDS,
+  type LoadResultName,
+  type LoadWordName,
+  type NumberName,
+  type RemarkName,
+  type ResultName,
+  type WordName,
+} from "./names";
+
+export type * from "./names";
+
+/** A cell that could not be used, or should be looked at. */
+export interface Fault {
+  readonly name: string;
+  /** Row of a column, from 1. */
+  readonly row?: number;
+  readonly kind: "text" | "number as text" | "error" | "logical value" | "date" | "unit" | "choice";
+  /** What the cell holds and the remedy. */
+  readonly sentence: string;
+}
+
+/** A row of a load's readings; a blank is absent. */
+export interface Reading {
+  readonly row: number;
+  readonly time?: number;
+  readonly reading?: number;
+}
+
+export interface LoadRecord {
+  readonly number: number;
+  /** Row of the load table, from 1: that of its number, unless rows were put in between the loads. */
+  readonly row: number;
+  readonly stress?: number;
+  readonly inundated: boolean;
+  /** yyyy-mm-dd */
+  readonly started?: string;
+  /** Mass on the hanger, kg, and degrees Celsius: columns that a firm may add. */
+  readonly hangerMass?: number;
+  readonly temperature?: number;
+  /** Rows with a time or a reading, up to the last that has a reading. */
+  readonly readings: readonly Reading[];
+  readonly results: Readonly<Partial<Record<LoadResultName, number>>>;
+  readonly words: Readonly<Partial<Record<LoadWordName, string>>>;
+}
+
+export interface Tin {
+  readonly number?: string;
+  readonly mass?: number;
+  readonly andWet?: number;
+  readonly andDry?: number;
+}
+
+export interface DeflectionRow {
+  readonly stress?: number;
+  readonly loading?: number;
+  readonly unloading?: number;
+}
+
+/** A value replaced by hand, in columns that a firm may add (override_of, override_reason, override_by) or by a pick that counts. */
+export interface Override {
+  readonly of: string;
+  readonly reason?: string;
+  readonly by?: string;
+}
+
+export interface TestRecord {
+  /** Version of the data sheet; absent where the sheet does not say. */
+  readonly version?: number;
+  readonly numbers: Readonly<Partial<Record<NumberName, number>>>;
+  /** Dates among them are yyyy-mm-dd; units are spelt as the unit table spells them. */
+  readonly words: Readonly<Partial<Record<WordName, string>>>;
+  readonly tins: readonly Tin[];
+  readonly deflections: readonly DeflectionRow[];
+  readonly loads: readonly LoadRecord[];
+  readonly overrides: readonly Override[];
+  /** Rows of the table of picks by hand that hold anything, in their order; the last one of a load and pick counts. */
+  readonly picks: readonly RecordedPick[];
+  /** Which register the ring's registered numbers came from; absent where they were typed. */
+  readonly registerSource?: string;
+  /** What the sheet shows as worked out. */
+  readonly results: Readonly<Partial<Record<ResultName, number>>>;
+  readonly remarks: Readonly<Partial<Record<RemarkName, string>>>;
+  /** Names of the specification that the sheet does not have. */
+  readonly missing: readonly string[];
+  readonly faults: readonly Fault[];
+}
+
+/** Values by name, as `WorkbookPort.readNames` gives them. */
+export type NamedValues = Readonly<Record<string, readonly (readonly CellValue[])[]>>;
+
+/** What a measure is converted to, and the name of the cell that tells its unit. */
+const CONVERTED: Partial<Record<Measure, { quantity: Quantity; unit: WordName; to: string; plural: string }>> = {
+  length: { quantity: "length", unit: "length_unit", to: "mm", plural: "lengths" },
+  factor: { quantity: "length", unit: "length_unit", to: "mm", plural: "lengths" },
+  stress: { quantity: "stress", unit: "stress_unit", to: "kPa", plural: "stresses" },
+  cv: { quantity: "cv", unit: "cv_unit", to: "m2/yr", plural: "coefficients of consolidation" },
+  density: { quantity: "density", unit: "density_unit", to: "Mg/m3", plural: "densities" },
+  compressibility: { quantity: "mv", unit: "mv_unit", to: "m2/MN", plural: "values of mv" },
+  conductivity: { quantity: "conductivity", unit: "conductivity_unit", to: "m/s", plural: "values of k" },
+  depth: { quantity: "length", unit: "depth_unit", to: "m", plural: "depths" },
+};
+
+const UNIT_QUANTITIES = Object.fromEntries(
+  Object.values(CONVERTED).map(({ quantity, unit }) => [unit, quantity]),
+) as Partial<Record<WordName, Quantity>>;
+
+/** Names that a firm may add, with what they measure. */
+const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
+  { name: "template_version", measure: "count" },
+  { name: "load_number", measure: "count" },
+  { name: "load_mass", measure: "mass" },
+  { name: "override_of", measure: "text" },
+  { name: "override_reason", measure: "text" },
+  { name: "override_by", measure: "text" },
+  { name: "register_source", measure: "text" },
+];
+
+type Described = Pick<NamedField, "name" | "measure" | "choices"> & { readonly label: string };
+
+const DESCRIBED: ReadonlyMap<string, Described> = new Map(
+  [...EXTRA.map((extra) => ({ ...extra, label: extra.name.replaceAll("_", " ") })), ...FIELDS, ...MORE_FIELDS].map(
+    (field) => [field.name, field],
+  ),
+);
+
+/** Every name that a record is read from, for `readNames`. */
+export const RECORD_NAMES: readonly string[] = [...DESCRIBED.keys()];
+
+/** "Ring + dry soil (ring_and_dry)": how a sentence names a cell. */
+export const cellCalled = (name: string): string => `${DESCRIBED.get(name)?.label.trim() ?? name} (${name})`;
+
+/** The day of a date cell (days since 1899-12-30) as yyyy-mm-dd. */
+const isoDate = (serial: number): string =>
+  new Date(Math.round((Math.floor(serial) - 25_569) * 86_400_000)).toISOString().slice(0, 10);
+
+/** The same with the time of day, to the minute. */
+const isoMoment = (serial: number): string =>
+  new Date(Math.round((serial - 25_569) * 1440) * 60_000).toISOString().slice(0, 16).replace("T", " ");
+
+const LAST_DAY = 2_958_465;
+/** Whole numbers that dates of this century are stored as: no mass, length or ratio is one of them. */
+const looksLikeDate = (value: number): boolean => Number.isInteger(value) && value >= 36_526 && value <= 73_050;
+const NEVER_DATES: readonly Measure[] = ["mass", "length", "ratio", "percent", "strain", "depth", "factor"];
+
+const isError = (text: string): boolean => /^#[A-Z][A-Z0-9_/]*[!?]?$/i.test(text);
+const isNumeric = (text: string): boolean => /^[+-]?[\d.,'’\s]*\d[\d.,'’\s]*(e[+-]?\d+)?%?$/i.test(text);
+
+/** Reads cells one by one and remembers what was wrong with them. */
+class Reader {
+  readonly faults: Fault[] = [];
+  readonly #values: NamedValues;
+  readonly #units: Partial<Record<WordName, string>> = {};
+
+  constructor(values: NamedValues) {
+    this.#values = values;
+    for (const [name, quantity] of Object.entries(UNIT_QUANTITIES) as [WordName, Quantity][]) {
+      const typed = this.#text(name, 0);
+      if (typed === undefined) continue;
+      const known = unitNamed(typed, unitsOf(quantity));
+      if (known) this.#units[name] = known;
+      else this.#fault(name, 0, "unit", `holds "${typed}", which is no unit of ${quantity}: enter one of the list`);
+    }
+  }
+
+  rows(name: string): number {
+    return this.#values[name]?.length ?? 0;
+  }
+
+  number(name: string, row = 0): number | undefined {
+    const cell = this.#cell(name, row);
+    if (cell === "") return undefined;
+    const { measure } = DESCRIBED.get(name)!;
+    if (typeof cell === "boolean") return this.#fault(name, row, "logical value", `holds ${cell}: enter a number`);
+    if (typeof cell === "string") {
+      const text = cell.trim();
+      if (isError(text)) return this.#fault(name, row, "error", `shows ${text}: look at the cells that it needs`);
+      return isNumeric(text)
+        ? this.#fault(name, row, "number as text", `holds "${text}" stored as text: re-enter it as a number`)
+        : this.#fault(name, row, "text", `holds "${short(text)}" where a number is needed: correct or clear it`);
+    }
+    if (NEVER_DATES.includes(measure) && looksLikeDate(cell))
+      return this.#fault(name, row, "date", `holds ${cell}, which looks like a date (${isoDate(cell)}): re-enter it`);
+    const conversion = CONVERTED[measure];
+    if (!conversion) return cell;
+    const unit = this.#units[conversion.unit];
+    if (unit !== undefined) return convert(cell, conversion.quantity, unit, conversion.to);
+    const { unit: where, plural } = conversion;
+    const sentence = `gives no unit, so that ${plural} cannot be read: enter the unit`;
+    if (!this.faults.some((fault) => fault.name === where)) this.#fault(where, 0, "unit", sentence);
+    return undefined;
+  }
+
+  word(name: string, row = 0): string | undefined {
+    const { measure, choices } = DESCRIBED.get(name)!;
+    if (measure === "date") return this.#date(name, row);
+    if (name in UNIT_QUANTITIES) return this.#units[name as WordName];
+    const text = this.#text(name, row);
+    if (text === undefined || !choices) return text;
+    const found = choices.find((choice) => choice.toLowerCase() === text.toLowerCase());
+    return found ?? this.#fault(name, row, "choice", `holds "${short(text)}": choose one of ${choices.join(", ")}`);
+  }
+
+  /** A number, or a word in its place. */
+  value(name: string, row: number): number | string | undefined {
+    const cell = this.#cell(name, row);
+    return typeof cell === "number" ? cell : this.#text(name, row);
+  }
+
+  /** A date with its time of day, or the text that stands in its place. */
+  moment(name: string, row: number): string | undefined {
+    const cell = this.#cell(name, row);
+    return typeof cell === "number" && cell >= 1 && cell <= LAST_DAY ? isoMoment(cell) : this.#text(name, row);
+  }
+
+  /** Only the names that the sheet gives a value for. */
+  pick<N extends string, T>(names: readonly N[], read: (name: N) => T | undefined): Partial<Record<N, T>> {
+    const found: Partial<Record<N, T>> = {};
+    for (const name of names) {
+      const value = read(name);
+      if (value !== undefined) found[name] = value;
+    }
+    return found;
+  }
+
+  #cell(name: string, row: number): CellValue {
+    const cell = this.#values[name]?.[row]?.[0] ?? "";
+    return typeof cell === "string" && cell.trim() === "" ? "" : cell;
+  }
+
+  #text(name: string, row: number): string | undefined {
+    const cell = this.#cell(name, row);
+    if (cell === "") return undefined;
+    const text = String(cell).trim();
+    if (typeof cell === "string" && isError(text))
+      return this.#fault(name, row, "error", `shows ${text}: look at the cells that it needs`);
+    return text;
+  }
+
+  #date(name: string, row: number): string | undefined {
+    const cell = this.#cell(name, row);
+    if (cell === "") return undefined;
+    if (typeof cell === "number" && cell >= 1 && cell <= LAST_DAY) return isoDate(cell);
+    return this.#fault(name, row, "date", `holds "${short(String(cell))}", which is no date here: re-enter the date`);
+  }
+
+  #fault(name: string, row: number, kind: Fault["kind"], sentence: string): undefined {
+    const column = this.rows(name) > 1;
+    const where = column ? `${cellCalled(name)}, row ${row + 1},` : cellCalled(name);
+    this.faults.push({ name, ...(column ? { row: row + 1 } : {}), kind, sentence: `${where} ${sentence}` });
+    return undefined;
+  }
+}
+
+const short = (text: string): string => (text.length > 30 ? `${text.slice(0, 30)}...` : text);
+
+/** A test record from a sheet's values by name. */
+export function readRecord(values: NamedValues): TestRecord {
+  const reader = new Reader(values);
+  const number = (name: string) => reader.number(name);
+  const word = (name: string) => reader.word(name);
+  const picks = readPicks(reader);
+  const loads = readLoads(reader);
+  const record = {
+    version: number("template_version"),
+    numbers: reader.pick(NUMBERS, number),
+    words: reader.pick(WORDS, word),
+    tins: rowsOf(reader, ["tin_number", "tin_mass", "tin_and_wet", "tin_and_dry"], (row): Tin => ({
+      number: reader.word("tin_number", row),
+      mass: reader.number("tin_mass", row),
+      andWet: reader.number("tin_and_wet", row),
+      andDry: reader.number("tin_and_dry", row),
+    })).filter(({ mass, andWet, andDry }) => mass !== undefined || andWet !== undefined || andDry !== undefined),
+    deflections: rowsOf(reader, ["apparatus_stress", "apparatus_loading", "apparatus_unloading"], (row) => ({
+      stress: reader.number("apparatus_stress", row),
+      loading: reader.number("apparatus_loading", row),
+      unloading: reader.number("apparatus_unloading", row),
+    })).filter((row) => Object.values(row).some((value) => value !== undefined)),
+    overrides: [...readOverrides(reader), ...overridesOf(picks)],
+    picks,
+    registerSource: reader.word("register_source"),
+    loads: loads.filter(isUsed),
+    results: reader.pick(RESULTS, number),
+    remarks: reader.pick(REMARKS, word),
+  };
+  const last = Math.max(...loads.map((load) => load.number));
+  const missing = fieldsFor(last)
+    .map(({ name }) => name)
+    .filter((name) => !(name in values));
+  return { ...record, missing, faults: reader.faults };
+}
+
+const rowsOf = <T>(reader: Reader, names: readonly string[], read: (row: number) => T): T[] =>
+  Array.from({ length: Math.max(...names.map((name) => reader.rows(name))) }, (_, row) => read(row));
+
+function readLoads(reader: Reader): LoadRecord[] {
+  const rows = Math.max(reader.rows("load_stress"), LOADS);
+  return Array.from({ length: rows }, (_, row): LoadRecord => {
+    const number = reader.rows("load_number") > 0 ? (reader.number("load_number", row) ?? 0) : row + 1;
+    const series = `_${loadSuffix(number)}`;
+    return {
+      number,
+      row: row + 1,
+      stress: reader.number("load_stress", row),
+      inundated: reader.word("load_mark", row) !== undefined,
+      started: reader.word("load_started", row),
+      hangerMass: reader.number("load_mass", row),
+      temperature: reader.number("load_temperature", row),
+      readings: DESCRIBED.has(`times${series}`) ? readReadings(reader, `times${series}`, `readings${series}`) : [],
+      results: reader.pick(LOAD_RESULTS, (name) => reader.number(name, row)),
+      words: reader.pick(LOAD_WORDS, (name) => reader.word(name, row)),
+    };
+  });
+}
+
+/** A row without a number was put in between the loads, and is none. */
+const isUsed = ({ number, stress, readings }: LoadRecord): boolean =>
+  number > 0 && (stress !== undefined || readings.length > 0);
+
+const readOverrides = (reader: Reader): Override[] =>
+  rowsOf(reader, ["override_of"], (row) => ({
+    of: reader.word("override_of", row) ?? "",
+    reason: reader.word("override_reason", row),
+    by: reader.word("override_by", row),
+  })).filter(({ of }) => of !== "");
+
+function readPicks(reader: Reader): RecordedPick[] {
+  const rows = rowsOf(reader, PICK_COLUMNS, (row): RecordedPick => ({
+    row: row + 1,
+    load: reader.number("pick_load", row),
+    of: reader.word("pick_of", row),
+    before: reader.value("pick_before", row),
+    after: reader.value("pick_after", row),
+    reason: reader.word("pick_reason", row),
+    by: reader.word("pick_by", row),
+    when: reader.moment("pick_when", row),
+  }));
+  return rows.filter((pick) => Object.values(pick).filter((cell) => cell !== undefined).length > 1);
+}
+
+/** The picks that count, as values replaced by hand. */
+function overridesOf(picks: readonly RecordedPick[]): Override[] {
+  const loads = [...new Set(picks.flatMap(({ load }) => load ?? []))];
+  return loads.flatMap((load) =>
+    [...standingRows(picks, load)].map(([of, { reason, by }]) => ({ of: `${of} of load ${load}`, reason, by })),
+  );
+}
+
+/** The schedule of times below the last reading says nothing, and is left out. */
+function readReadings(reader: Reader, times: string, readings: string): Reading[] {
+  const rows = rowsOf(reader, [times, readings], (row): Reading => ({
+    row: row + 1,
+    time: reader.number(times, row),
+    reading: reader.number(readings, row),
+  }));
+  const read = rows.filter(({ reading }) => reading !== undefined);
+  const last = read[read.length - 1]?.row ?? 0;
+  return rows.slice(0, last).filter(({ time, reading }) => time !== undefined || reading !== undefined);
+}

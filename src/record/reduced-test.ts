@@ -1,0 +1,440 @@
+/**
+ * A record reduced: every outcome that the questions are asked of, worked out once per record by the same functions as the
+ * sheet's. Curves are in the sheet's own unit of stress, so that the reduction's words speak in it.
+ */
+import { cellCalled, type LoadRecord, type NumberName, type TestRecord } from "./record";
+import { dialSense, loadColumn, loadCurve } from "./load-curve";
+import { methodOfLoad, picksOfLoad, procedureOfLoad } from "../specification/pick-table";
+import { rulesOf } from "../specification/versions";
+import { branches, type Branches } from "../reduction/curve/shape/branches";
+import { loadSteps } from "../reduction/curve/loads";
+import { compressionIndex, recompressionIndex, swellingIndex, type Index } from "../reduction/curve/indices";
+import { testCurve, type TestCurve } from "../reduction/curve/shape/points";
+import {
+  preconsolidation,
+  preconsolidationSpread,
+  type Preconsolidation,
+  type Spread,
+} from "../reduction/curve/preconsolidation";
+import { sampleQuality, type SampleQuality } from "../reduction/curve/sample-quality";
+import { overconsolidationRatio } from "../reduction/curve/stress-history";
+import { coefficientOfConsolidation, heightAtHalf, T50, T90, type Drainage } from "../reduction/increment/cv";
+import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
+import { apparatusDeflection, deformations, strain } from "../reduction/loading";
+import { badInput, given, notApplicable, then, type Outcome } from "../reduction/outcome";
+import { reduceSpecimen, solidsHeight, voidRatio, waterContent, type Specimen } from "../reduction/specimen";
+import { saltCorrection, waterDensity, WATER_DENSITY } from "../reduction/water";
+import { convert } from "../reduction/units";
+
+export interface LoadReduced {
+  readonly record: LoadRecord;
+  /** "load 3 (50 kPa)" */
+  readonly called: string;
+  /** Less stress than the load before. */
+  readonly unloading: boolean;
+  /** More stress than any load before. */
+  readonly firstLoading: boolean;
+  /** Latest reading and its time. */
+  readonly end: Outcome<{ readonly time: number; readonly reading: number }>;
+  /** mm, cumulative from the zero reading, compression positive. */
+  readonly deformation: Outcome<number>;
+  /** mm, as the sheet's version deducts it: since the seating stress, or the whole value of the table. */
+  readonly deflection: Outcome<number>;
+  readonly corrected: Outcome<number>;
+  /** At the end of the load. */
+  readonly strain: Outcome<number>;
+  readonly height: Outcome<number>;
+  readonly voidRatio: Outcome<number>;
+  /** Of the compression curve: at d100 where the sheet says so and there is one. */
+  readonly curvePoint: Outcome<number>;
+  readonly increment: Increment;
+  /** mm, at 50 % of consolidation of each construction, or the mean of the load's ends as the sheet's version has it. */
+  readonly heightLogTime: Outcome<number>;
+  readonly heightRootTime: Outcome<number>;
+  /** m2/yr, from those heights. */
+  readonly cvLogTime: Outcome<number>;
+  readonly cvRootTime: Outcome<number>;
+}
+
+export interface Reduced {
+  readonly solidsHeight: Outcome<number>;
+  readonly waterContentTrimmings: Outcome<number>;
+  /** With the final height by the readings, or the measured one. */
+  readonly specimen: Outcome<Specimen>;
+  readonly finalHeight: Outcome<number>;
+  readonly loads: readonly LoadReduced[];
+  /** Finest step of the readings, mm. */
+  readonly resolution: Outcome<number>;
+  readonly curve: Outcome<TestCurve>;
+  readonly branches: Outcome<Branches>;
+  readonly preconsolidation: Outcome<Preconsolidation>;
+  readonly spread: Outcome<Spread>;
+  readonly compressionIndex: Outcome<Index>;
+  readonly recompressionIndex: Outcome<Index>;
+  readonly swellingIndex: Outcome<Index>;
+  readonly quality: Outcome<SampleQuality>;
+}
+
+/** Numbers of the record, or which cells are to be filled. */
+export function inputs<const N extends NumberName>(record: TestRecord, ...names: N[]): Outcome<Record<N, number>> {
+  const lacking = names.filter((name) => record.numbers[name] === undefined);
+  if (lacking.length) return badInput(`it needs ${lacking.map(cellCalled).join(", ")}`);
+  return given(record.numbers as Record<N, number>);
+}
+
+/** A stress of the record in the sheet's unit. */
+export const inSheetStress = (record: TestRecord, kPa: number): number =>
+  convert(kPa, "stress", "kPa", record.words.stress_unit ?? "kPa");
+
+/** A stress in the sheet's unit, in kPa. */
+export const inKpa = (record: TestRecord, stress: number): number =>
+  convert(stress, "stress", record.words.stress_unit ?? "kPa", "kPa");
+
+/** What the load in a row of the load table is called: a point of the curve carries its row. */
+export const calledInRow = ({ loads }: Reduced, row: number): string =>
+  loads.find(({ record }) => record.row === row)?.called ?? `row ${row}`;
+
+const results = new WeakMap<TestRecord, Reduced>();
+
+export function reduced(record: TestRecord): Reduced {
+  let found = results.get(record);
+  if (!found) results.set(record, (found = reduceRecord(record)));
+  return found;
+}
+
+/** Worked out when first asked for. */
+function lazy<T>(compute: () => T): () => T {
+  let value: { readonly it: T } | undefined;
+  return () => (value ??= { it: compute() }).it;
+}
+
+function reduceRecord(record: TestRecord): Reduced {
+  const { test_temperature: temperature, pore_salt: saltContent, ring_and_wet_after: wetAfter } = record.numbers;
+  const dryMass = then(inputs(record, "ring_and_dry", "ring_mass"), (n) => {
+    const weighed = n.ring_and_dry - n.ring_mass;
+    return saltContent && wetAfter !== undefined
+      ? then(saltCorrection(wetAfter - n.ring_mass, weighed, saltContent), ({ solids }) => given(solids))
+      : given(weighed);
+  });
+  const water = temperature === undefined ? given(WATER_DENSITY) : waterDensity(temperature);
+  const Hs = then(dryMass, (Md) =>
+    then(inputs(record, "specific_gravity", "diameter"), (n) =>
+      then(water, (rho) => solidsHeight(Md, n.specific_gravity, n.diameter, rho)),
+    ),
+  );
+  const loads = lazy(() => reduceLoads(record, Hs));
+  const finalHeight = lazy(() => finalHeightOf(record, loads()));
+  const specimen = lazy(() =>
+    then(
+      inputs(
+        record,
+        ...(["diameter", "initial_height", "ring_mass", "ring_and_wet_before"] as const),
+        ...(["ring_and_wet_after", "ring_and_dry", "specific_gravity"] as const),
+      ),
+      (n) => {
+        const height = finalHeight();
+        return reduceSpecimen(
+          {
+            diameter: n.diameter,
+            height: n.initial_height,
+            ring: n.ring_mass,
+            ringAndWetBefore: n.ring_and_wet_before,
+            ringAndWetAfter: n.ring_and_wet_after,
+            ringAndDry: n.ring_and_dry,
+            Gs: n.specific_gravity,
+            finalHeight: height.ok ? height.value : undefined,
+            temperature,
+            saltContent: saltContent || undefined,
+          },
+          record.words.length_unit,
+        );
+      },
+    ),
+  );
+  const curve = lazy(() => curveOf(record, loads()));
+  const ofCurve = <T>(read: (test: TestCurve) => Outcome<T>) => lazy(() => then(curve(), read));
+  const yieldStress = ofCurve((test) => preconsolidation(test));
+  const lazyParts = {
+    solidsHeight: () => Hs,
+    waterContentTrimmings: lazy(() => trimmings(record)),
+    specimen,
+    finalHeight,
+    loads,
+    resolution: lazy(() => resolutionOf(record, loads())),
+    curve,
+    branches: ofCurve(branches),
+    preconsolidation: yieldStress,
+    spread: ofCurve((test) => preconsolidationSpread(test)),
+    compressionIndex: ofCurve((test) => compressionIndex(test)),
+    recompressionIndex: ofCurve((test) => recompressionIndex(test)),
+    swellingIndex: ofCurve((test) => swellingIndex(test)),
+    quality: ofCurve((test) => qualityOf(record, test, yieldStress(), specimen())),
+  };
+  const parts = {} as Reduced;
+  for (const [name, get] of Object.entries(lazyParts)) Object.defineProperty(parts, name, { get, enumerable: true });
+  return parts;
+}
+
+function trimmings(record: TestRecord): Outcome<number> {
+  const contents: number[] = [];
+  for (const { mass, andWet, andDry } of record.tins) {
+    if (andWet === undefined || andDry === undefined) continue;
+    const w = waterContent(andWet, andDry, mass ?? 0);
+    if (!w.ok) return w;
+    contents.push(w.value);
+  }
+  return contents.length
+    ? given(contents.reduce((sum, w) => sum + w, 0) / contents.length)
+    : badInput("it needs a tin of trimmings (tin_mass, tin_and_wet, tin_and_dry)");
+}
+
+const stressCalled = (record: TestRecord, stress: number): string =>
+  `${Number(inSheetStress(record, stress).toPrecision(4))} ${record.words.stress_unit ?? "kPa"}`;
+
+function reduceLoads(record: TestRecord, Hs: Outcome<number>): LoadReduced[] {
+  const loads: LoadReduced[] = [];
+  const steps = loadSteps(
+    record.loads.map(({ stress }) => stress ?? null),
+    { before: record.numbers.seating_stress },
+  );
+  const { knowsWetting, cvOfConsolidation } = rulesOf(record);
+  let past = 0;
+  let before = record.numbers.seating_stress ?? 0;
+  let deflectionBefore: Outcome<number> = given(0);
+  let heightBefore: Outcome<number> = then(inputs(record, "initial_height"), (n) => given(n.initial_height));
+  for (const [index, load] of record.loads.entries()) {
+    const { stress } = load;
+    const kind = steps[index]?.kind;
+    const wetting = knowsWetting && kind === "wetting";
+    const unloading = knowsWetting ? kind === "unloading" : stress !== undefined && stress < before;
+    const firstLoading = stress !== undefined && stress > past;
+    const one = reduceLoad(
+      record,
+      load,
+      {
+        unloading,
+        firstLoading,
+        consolidates: !cvOfConsolidation || (!unloading && !wetting),
+        deflection: wetting && deflectionBefore.ok ? deflectionBefore : undefined,
+      },
+      Hs,
+      heightBefore,
+    );
+    loads.push(one);
+    deflectionBefore = one.deflection;
+    if (stress !== undefined) {
+      before = stress;
+      past = Math.max(past, stress);
+    }
+    heightBefore = one.height;
+  }
+  return loads;
+}
+
+interface Step {
+  readonly unloading: boolean;
+  readonly firstLoading: boolean;
+  /** Whether the sheet gives a cv of a load of this kind. */
+  readonly consolidates: boolean;
+  /** Deflection of the apparatus where it is that of the load before. */
+  readonly deflection?: Outcome<number>;
+}
+
+const NO_CONSOLIDATION = "nothing consolidates on unloading, on wetting, or where the specimen swelled: there is no cv";
+
+function reduceLoad(
+  record: TestRecord,
+  load: LoadRecord,
+  step: Step,
+  Hs: Outcome<number>,
+  heightBefore: Outcome<number>,
+): LoadReduced {
+  const { unloading, firstLoading } = step;
+  const called =
+    load.stress === undefined ? `load ${load.number}` : `load ${load.number} (${stressCalled(record, load.stress)})`;
+  const end = endOf(load, called);
+  const toDeformation = (reading: number) =>
+    then(inputs(record, "zero_reading", "dial_factor"), (n) =>
+      rulesOf(record).zerosCount
+        ? given((reading - n.zero_reading) * senseOf(record) * n.dial_factor)
+        : then(deformations([reading], n.zero_reading, senseOf(record) * n.dial_factor), ([value]) =>
+            value === null ? badInput(`${called} ends with a reading of zero, which counts as blank`) : given(value),
+          ),
+    );
+  // The apparatus yields no further while the load stands.
+  const deflection = step.deflection ?? deflectionOf(record, load, unloading, called);
+  const correct = (measured: Outcome<number>) => then(measured, (d) => then(deflection, (a) => given(d - a)));
+  const deformation = then(end, ({ reading }) => toDeformation(reading));
+  const corrected = correct(deformation);
+  const toHeight = (d: Outcome<number>) =>
+    then(d, (mm) => then(inputs(record, "initial_height"), (n) => given(n.initial_height - mm)));
+  const toVoidRatio = (height: Outcome<number>) => then(height, (H) => then(Hs, (solids) => voidRatio(H, solids)));
+  const height = toHeight(corrected);
+  const { times, readings } = loadCurve(load);
+  const increment = reduceIncrement(
+    times,
+    readings,
+    picksOfLoad(record.picks, load.number),
+    procedureOfLoad(record, load.number),
+    rulesOf(record).zerosCount,
+  );
+  const chosen: Outcome<{ readonly d100: number }> =
+    methodOfLoad(record, load.number) === "root time" ? increment.rootTime : increment.logTime;
+  const atD100 = then(chosen, ({ d100 }) => toVoidRatio(toHeight(correct(toDeformation(d100)))));
+  const atEnd = toVoidRatio(height);
+  const recalculated = record.words.curve_from === "d100" && atD100.ok ? atD100 : atEnd;
+  const asShown = load.results.void_ratio_curve;
+  const middle = (marks: Outcome<{ readonly d0: number; readonly d100: number }>) =>
+    then(marks, ({ d0, d100 }) =>
+      then(height, (H1) =>
+        rulesOf(record).heightAtHalf
+          ? then(end, ({ reading }) =>
+              then(inputs(record, "dial_factor"), ({ dial_factor }) =>
+                given(heightAtHalf({ height: H1, reading }, { d0, d100 }, senseOf(record) * dial_factor)),
+              ),
+            )
+          : then(heightBefore, (H0) => given((H0 + H1) / 2)),
+      ),
+    );
+  const [heightLogTime, heightRootTime] = [middle(increment.logTime), middle(increment.rootTime)];
+  const swelled =
+    rulesOf(record).cvOfConsolidation && height.ok && heightBefore.ok && height.value > heightBefore.value;
+  const cv = (T: number, time: Outcome<number>, H: Outcome<number>): Outcome<number> =>
+    step.consolidates && !swelled
+      ? then(time, (t) => then(H, (mm) => given(cvOf(T, t, mm, record))))
+      : notApplicable(NO_CONSOLIDATION);
+  return {
+    record: load,
+    called,
+    unloading,
+    firstLoading,
+    end,
+    deformation,
+    deflection,
+    corrected,
+    strain: then(corrected, (d) => then(inputs(record, "initial_height"), (n) => strain(d, n.initial_height))),
+    height,
+    voidRatio: atEnd,
+    curvePoint: recalculated.ok || asShown === undefined ? recalculated : given(asShown),
+    increment,
+    heightLogTime,
+    heightRootTime,
+    cvLogTime: cv(
+      T50,
+      then(increment.logTime, ({ t50 }) => given(t50)),
+      heightLogTime,
+    ),
+    cvRootTime: cv(
+      T90,
+      then(increment.rootTime, ({ t90 }) => given(t90)),
+      heightRootTime,
+    ),
+  };
+}
+
+const senseOf = (record: TestRecord): number => (dialSense(record) === "fall" ? -1 : 1);
+
+const cvOf = (T: number, minutes: number, height: number, record: TestRecord): number =>
+  convert(
+    coefficientOfConsolidation(T, minutes, height, (record.words.drainage ?? "double") as Drainage),
+    "cv",
+    "mm2/min",
+    "m2/yr",
+  );
+
+/** The reading at the latest time that has one. */
+function endOf({ readings }: LoadRecord, called: string): LoadReduced["end"] {
+  let end: { time: number; reading: number } | undefined;
+  for (const { time, reading } of readings)
+    if (time !== undefined && reading !== undefined && (!end || time > end.time)) end = { time, reading };
+  return end ? given(end) : badInput(`${called} has no reading`);
+}
+
+/** 0 where there is no table; on the branch of the load where the table has one; since seating where the sheet deducts so. */
+function deflectionOf(record: TestRecord, load: LoadRecord, unloading: boolean, called: string): Outcome<number> {
+  const whole = wholeDeflection(record, load, unloading, called);
+  return rulesOf(record).deflectionSinceSeating
+    ? then(whole, (at) => then(seatingDeflection(record), (seating) => given(at - seating)))
+    : whole;
+}
+
+/** What the table has on loading at the seating stress, under which the zero reading was taken; 0 where there is neither. */
+export function seatingDeflection(record: TestRecord): Outcome<number> {
+  const table = record.deflections.filter(({ stress }) => stress !== undefined);
+  const { seating_stress: seating = 0 } = record.numbers;
+  if (table.length === 0 || seating === 0) return given(0);
+  const found = apparatusDeflection(
+    inSheetStress(record, seating),
+    table.map(({ stress }) => inSheetStress(record, stress!)),
+    table.map(({ loading }) => loading ?? null),
+  );
+  return found.ok
+    ? found
+    : {
+        ...found,
+        reason: `the deflection at the seating stress, which is deducted from that of each load: ${found.reason}; or enter a row for the seating stress, with deflection 0 where the blank test was zeroed under it`,
+      };
+}
+
+function wholeDeflection(record: TestRecord, load: LoadRecord, unloading: boolean, called: string): Outcome<number> {
+  const table = record.deflections.filter(({ stress }) => stress !== undefined);
+  if (table.length === 0) return given(0);
+  if (load.stress === undefined) return badInput(`${called} has no stress`);
+  const branch = unloading && table.some((row) => row.unloading !== undefined) ? "unloading" : "loading";
+  return apparatusDeflection(
+    inSheetStress(record, load.stress),
+    table.map(({ stress }) => inSheetStress(record, stress!)),
+    table.map((row) => row[branch] ?? null),
+  );
+}
+
+function finalHeightOf(record: TestRecord, loads: readonly LoadReduced[]): Outcome<number> {
+  const last = [...loads].reverse().find(({ end }) => end.ok);
+  if (last) return last.height;
+  return then(inputs(record, "final_height_measured"), (n) => given(n.final_height_measured));
+}
+
+function resolutionOf(record: TestRecord, loads: readonly LoadReduced[]): Outcome<number> {
+  return then(inputs(record, "dial_factor"), ({ dial_factor }) => {
+    const steps = loads.flatMap(({ increment: { cleaned } }) =>
+      cleaned.ok && cleaned.value.step > 0 ? [cleaned.value.step] : [],
+    );
+    return steps.length ? given(Math.min(...steps) * dial_factor) : badInput("it needs readings that show their step");
+  });
+}
+
+/** The value before the first load, where the sheet's methods of preconsolidation see it. */
+export const initialOf = (record: TestRecord, kind: TestCurve["kind"]): number | undefined =>
+  kind === "e" && rulesOf(record).startsAtInitialVoidRatio ? record.results.void_ratio_initial : undefined;
+
+/** Void ratio against stress; strain where there is no void ratio. */
+function curveOf(record: TestRecord, loads: readonly LoadReduced[]): Outcome<TestCurve> {
+  if (!loads.some(({ record: { stress } }) => stress !== undefined))
+    return badInput("it needs the loads (load_stress)");
+  const kind = loads.some(({ curvePoint }) => curvePoint.ok) ? "e" : "strain";
+  const values = loads.map(({ curvePoint, strain: eps }) => (kind === "e" ? curvePoint : eps));
+  const lacking = values.find((value) => !value.ok);
+  if (lacking && !lacking.ok && values.every((value) => !value.ok)) return lacking;
+  const rows = loads.map((load) => load.record);
+  return testCurve(
+    loadColumn(rows, (i) => (rows[i].stress === undefined ? null : inSheetStress(record, rows[i].stress))),
+    loadColumn(rows, (i) => {
+      const value = values[i];
+      return value.ok ? value.value : null;
+    }),
+    kind,
+    initialOf(record, kind),
+  );
+}
+
+const qualityOf = (
+  record: TestRecord,
+  test: TestCurve,
+  yieldStress: Outcome<Preconsolidation>,
+  specimen: Outcome<Specimen>,
+): Outcome<SampleQuality> =>
+  then(inputs(record, "in_situ_stress"), ({ in_situ_stress }) => {
+    const inSitu = inSheetStress(record, in_situ_stress);
+    const ocr = then(yieldStress, ({ stress }) => overconsolidationRatio(stress, inSitu));
+    return sampleQuality(test, inSitu, specimen.ok ? specimen.value.e0 : undefined, ocr.ok ? ocr.value : undefined);
+  });

@@ -1,0 +1,52 @@
+/**
+ * Two lines on ln(1 + e) against log of stress (Butterfield, R., 1979, "A natural compression law for soils",
+ * Geotechnique 29(4), 469-480; Oikawa, H., 1987, "Compression curve of soft soils", Soils and Foundations 27(3), 99-104,
+ * whose log(1 + e) differs by a constant factor and gives the same stress).
+ *
+ * 1 + e is the height of the specimen over that of the solids, so ln(1 - strain) gives the same answer.
+ */
+import { given, notApplicable } from "../../outcome";
+import { at, meetingPoint } from "../../numeric/straight-line";
+import { nearYield, straightPoints, type Method } from "./method";
+import { lineThrough } from "../shape/straight-parts";
+
+export const bilogarithmic: Method = {
+  axes: ["stress", "ln(1 + e)"],
+  logarithmic: true,
+  source: "Butterfield (1979), Oikawa (1987)",
+  read({ curve, parts }) {
+    const { x, points, height } = curve;
+    const y = height.map(Math.log);
+    const virgin = nearYield(curve, parts.virgin);
+    const before = lineThrough(x, y, parts.recompression);
+    const after = lineThrough(x, y, virgin);
+    const meets = meetingPoint(before, after);
+    if (!(meets > x[0] && meets < x[x.length - 1])) return notApplicable("the two lines meet outside the loads");
+    return given({
+      stress: 10 ** meets,
+      points: straightPoints(curve, parts.recompression, virgin),
+      remarks: [],
+      lines: [
+        { label: "first loading", style: "points", points: points.map(({ stress }, i) => [stress, y[i]] as const) },
+        {
+          label: "line before yield",
+          style: "construction",
+          points: [x[0], meets + 0.1].map((v) => [10 ** v, at(before, v)] as const),
+        },
+        {
+          label: "line after yield",
+          style: "construction",
+          points: [meets - 0.05, x[virgin.to]].map((v) => [10 ** v, at(after, v)] as const),
+        },
+        {
+          label: "preconsolidation stress",
+          style: "guide",
+          points: [
+            [10 ** meets, at(after, meets)],
+            [10 ** meets, y[y.length - 1]],
+          ],
+        },
+      ],
+    });
+  },
+};

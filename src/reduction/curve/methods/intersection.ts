@@ -1,0 +1,30 @@
+/**
+ * The meeting point of the recompression line and the virgin line, on log of stress: the oldest quick reading, and the
+ * corner that settlement formulas with Cr and Cc assume (common practice, no source).
+ */
+import { given, notApplicable } from "../../outcome";
+import { meetingPoint } from "../../numeric/straight-line";
+import { loadingPoints, ruled, straightPoints, yieldGuide, type Method } from "./method";
+
+export const intersection: Method = {
+  axes: ["stress", "value"],
+  logarithmic: true,
+  source: "common practice",
+  read({ curve, parts }) {
+    const { recompressionLine, virginLine, recompression, virgin } = parts;
+    const x = meetingPoint(recompressionLine, virginLine);
+    const [low, high] = [curve.x[0], curve.x[curve.x.length - 1]];
+    if (!(x > low && x < high)) return notApplicable("the two straight lines meet outside the loads");
+    return given({
+      stress: 10 ** x,
+      points: straightPoints(curve, recompression, virgin),
+      remarks: [],
+      lines: [
+        loadingPoints(curve),
+        ruled(curve, "recompression line", recompressionLine, low, Math.min(high, x + 0.15)),
+        ruled(curve, "virgin line", virginLine, Math.max(low, x - 0.1), high),
+        yieldGuide(curve, virginLine, x),
+      ],
+    });
+  },
+};

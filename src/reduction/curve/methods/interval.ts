@@ -1,0 +1,158 @@
+/**
+ * The range in which the points allow yield to lie, from the scatter of the values, the spacing of the loads and the laws
+ * that a curve may follow: for each law the profile likelihood of its corner, the width of the rounding fitted anew at each
+ * trial; the range is the union over the laws, at about 95 percent.
+ *
+ * Held on made curves (test/reduction/curve): it holds the corner in 95 to 100 of 100 of each kind. Held on published curves
+ * (test/published/yield-range): it holds what the methods read, or the verdict says which of them it does not hold.
+ */
+import { steepestTangent } from "./casagrande";
+import { bestKnee, refinedKnee, steepeningKneeFor, WIDTHS, type Knee, type Trial } from "../shape/knee";
+import { nearYield } from "./method";
+import { trialOf, type CurveReading, type SmoothLaw } from "./reading";
+import { lineThrough } from "../shape/straight-parts";
+
+/** Widening for what no law knows, in log cycles each way; more where the virgin side is held to a line through few points. */
+const MODEL = { free: 0.004, bent: 0.004, held: 0.02 };
+/** 95 percent point of chi-squared on one degree of freedom. */
+const CHI2 = 3.84;
+/** Steps in which the profile is walked, and how closely its ends are found, in log cycles. */
+const STEP = 0.02;
+const CLOSE = 0.0005;
+/** Janbu's exponents of the part before yield, beside 0, which is straight on log of stress. */
+const EXPONENTS = [0.5, 1];
+/** Points at which the steepest tangent of a trial is looked for. */
+const TANGENTS = 20;
+/** Constants of a straight and of a flattening law. */
+const CONSTANTS = { straight: 5, bent: 6 };
+
+interface Law {
+  readonly trial: Trial;
+  readonly best: Knee;
+  /** log10 of the stresses between which the corner may lie. */
+  readonly reach: readonly [low: number, high: number];
+  /** Greatest sum of squared residuals that the points allow. */
+  readonly limit: number;
+  /** Widening of the ends. */
+  readonly model: number;
+  /** log10 of a second stress at which the law may be said to yield, beside its corner. */
+  readonly alsoYields?: (knee: Knee) => number;
+}
+
+/** log10 of the least and the greatest yield over the corners and widths whose misfit stays within the limit. */
+function profile({ trial, best, reach, limit, model, alsoYields }: Law): [low: number, high: number] {
+  const widths = [best.width, ...WIDTHS];
+  const yields: number[] = alsoYields ? [alsoYields(best)] : [];
+  const inside = (corner: number): boolean => {
+    if (!alsoYields) return widths.some((width) => trial(corner, width).misfit <= limit);
+    const allowed = widths.map((width) => trial(corner, width)).filter(({ misfit }) => misfit <= limit);
+    yields.push(...allowed.map(alsoYields));
+    return allowed.length > 0;
+  };
+  const end = (stop: number): number => {
+    const direction = Math.sign(stop - best.corner);
+    let within = best.corner;
+    let outside = within;
+    while (outside !== stop) {
+      outside = Math.abs(stop - within) <= STEP ? stop : within + direction * STEP;
+      if (!inside(outside)) break;
+      within = outside;
+    }
+    while (Math.abs(outside - within) > CLOSE) {
+      const middle = (outside + within) / 2;
+      if (inside(middle)) within = middle;
+      else outside = middle;
+    }
+    return within;
+  };
+  yields.push(end(reach[0]), end(reach[1]));
+  return [Math.min(...yields) - model, Math.max(...yields) + model];
+}
+
+/** Points of the curve from the part before yield to an end, in a plane. */
+function pointsTo({ curve, law }: CurveReading, plane: readonly number[], end: number) {
+  const x = curve.x.slice(law.run.from, end + 1);
+  return { x, y: plane.slice(law.run.from, end + 1), reach: [x[0], x[x.length - 1]] as const };
+}
+
+/** Variance of a value, from the misfit of a law where there are points to spare. */
+const variance = (scatter: number, misfit: number, spare: number): number =>
+  spare >= 2 ? Math.max(scatter ** 2, misfit / spare) : scatter ** 2;
+
+/** ln(1 + e), or ln(1 - strain), as a compression from 0 to 1. */
+function inLogarithms({ curve: { height } }: CurveReading): number[] {
+  const whole = Math.log(height[0] / height[height.length - 1]);
+  return height.map((one) => Math.log(height[0] / one) / whole);
+}
+
+/** The straight virgin line of a law: held to the line drawn where it has few points of its own. */
+const straightForm = ({ law, parts: { virgin } }: CurveReading): SmoothLaw["form"] =>
+  law.form !== "bent" ? law.form : virgin.to - virgin.from < 2 ? "held" : "free";
+
+/**
+ * Two lines with a rounding, in void ratio and in ln(1 + e), up to the end of the virgin stretch; and laws whose part before
+ * yield steepens on log of stress, each where it fits no worse than the best by more than one reading scatters: a real curve
+ * steepens before yield, and its corner then lies higher than that of two straight lines.
+ */
+function straightLaws(reading: CurveReading): Law[] {
+  const { curve, parts, law, knee, scatter } = reading;
+  const form = straightForm(reading);
+  const model = MODEL[form];
+  const allowed = (misfit: number, points: number): number =>
+    CHI2 * variance(scatter, misfit, points - CONSTANTS.straight);
+
+  const { x, y, reach } = pointsTo(reading, curve.u, parts.virgin.to);
+  const trial = trialOf(form, x, y, parts.virginLine);
+  const best = law.form === "bent" ? bestKnee(trial, ...reach) : knee;
+  const straight: Law = { trial, best, reach, model, limit: best.misfit + allowed(best.misfit, x.length) };
+
+  const steepening = EXPONENTS.map((exponent) => {
+    const of: Trial = (corner, width) => steepeningKneeFor(x, y, corner, width, exponent);
+    return { trial: of, best: refinedKnee(of, ...reach, best) };
+  });
+  const least = Math.min(best.misfit, ...steepening.map((one) => one.best.misfit));
+  const more = allowed(least, x.length);
+  const asGood = steepening.filter((one) => one.best.misfit <= least + more / CHI2);
+
+  const logs = inLogarithms(reading);
+  const near = pointsTo(reading, logs, law.form === "bent" ? parts.virgin.to : nearYield(curve, parts.virgin).to);
+  const onLogs = trialOf(form, near.x, near.y, lineThrough(curve.x, logs, parts.virgin));
+  const bestOnLogs = refinedKnee(onLogs, ...near.reach, best);
+  return [
+    straight,
+    ...asGood.map((one) => ({ ...one, reach, model, limit: least + more })),
+    {
+      trial: onLogs,
+      best: bestOnLogs,
+      reach: near.reach,
+      model,
+      limit: bestOnLogs.misfit + allowed(bestOnLogs.misfit, near.x.length),
+    },
+  ];
+}
+
+/**
+ * The law of a virgin part that flattens, in void ratio and in ln(1 + e), with both places where it may be said to yield:
+ * its corner, and where the tangent at its steepest meets the part before yield, which is what the constructions read.
+ */
+function flatteningLaws(reading: CurveReading): Law[] {
+  const { curve, parts, law, knee, scatter } = reading;
+  return [curve.u, inLogarithms(reading)].map((plane) => {
+    const { x, y, reach } = pointsTo(reading, plane, law.run.to);
+    const trial = trialOf("bent", x, y, parts.virginLine);
+    const best = plane === curve.u ? knee : refinedKnee(trial, ...reach, knee);
+    const tangentMeets = (one: Knee): number => {
+      const tangent = steepestTangent(one, reach[1], TANGENTS);
+      return (tangent.intercept - one.start) / (one.before - tangent.slope);
+    };
+    const limit = best.misfit + CHI2 * variance(scatter, best.misfit, x.length - CONSTANTS.bent);
+    return { trial, best, reach, limit, model: MODEL.bent, alsoYields: tangentMeets };
+  });
+}
+
+/** Low and high of the preconsolidation stress that the points allow, at about 95 percent, in the unit of the stresses. */
+export function yieldInterval(reading: CurveReading): [low: number, high: number] {
+  const laws = [...straightLaws(reading), ...(reading.law.form === "bent" ? flatteningLaws(reading) : [])];
+  const ends = laws.map(profile);
+  return [10 ** Math.min(...ends.map(([low]) => low)), 10 ** Math.max(...ends.map(([, high]) => high))];
+}

@@ -1,0 +1,60 @@
+/**
+ * Fall of the modulus (Janbu, N., 1969, "The resistance concept applied to deformations of soils", Proc. 7th Int. Conf.
+ * Soil Mech. Found. Eng., Mexico City, vol. 1, 191-196): the constrained modulus of each load step against stress on
+ * arithmetic scales rises to yield, falls to a trough while the structure breaks down, and rises again. Read half-way, on
+ * log of stress, between the end of the step with the peak modulus and the end of the step with the trough.
+ * Refuses load steps greater than 1.6 times about yield (a step is then wider than the fall), and a modulus that does not fall.
+ */
+import { given, notApplicable } from "../../outcome";
+import { shown, type Method } from "./method";
+
+const COARSEST = 1.6;
+/** The trough must be below this share of the peak. */
+const FALL = 0.8;
+
+export const janbu: Method = {
+  axes: ["stress", "constrained modulus"],
+  logarithmic: false,
+  source: "Janbu (1969)",
+  read({ curve, parts, scatter }) {
+    const { points, u, range, kind, height } = curve;
+    const strain = range / (kind === "e" ? height[0] : 1);
+    const first = parts.recompression.to;
+    const steps = points.slice(1).map(({ stress }, i) => ({
+      mean: (stress + points[i].stress) / 2,
+      end: stress,
+      ratio: stress / points[i].stress,
+      modulus: (stress - points[i].stress) / (Math.max(u[i + 1] - u[i], scatter / 2) * strain),
+    }));
+    const until = Math.min(parts.virgin.from + 1, steps.length - 1);
+    let trough = Math.min(first, steps.length - 1);
+    for (let i = trough; i <= until; i++) if (steps[i].modulus < steps[trough].modulus) trough = i;
+    let peak = Math.max(0, trough - 1);
+    while (peak > 0 && steps[peak - 1].modulus > steps[peak].modulus) peak--;
+    const about = steps.slice(peak, trough + 1);
+    if (about.some(({ ratio }) => ratio > COARSEST))
+      return notApplicable(
+        `the load steps about yield are coarser than ${COARSEST} times: the fall of the modulus lies within one step`,
+      );
+    if (peak === trough || steps[trough].modulus > FALL * steps[peak].modulus)
+      return notApplicable("the modulus does not fall at yield");
+    const stress = Math.sqrt(steps[peak].end * steps[trough].end);
+    return given({
+      stress,
+      points: `modulus of the steps ending at ${about.map(({ end }) => shown(end)).join(", ")}`,
+      remarks: [],
+      lines: [
+        { label: "modulus", style: "points", points: steps.map(({ mean, modulus }) => [mean, modulus] as const) },
+        { label: "modulus", style: "curve", points: steps.map(({ mean, modulus }) => [mean, modulus] as const) },
+        {
+          label: "preconsolidation stress",
+          style: "guide",
+          points: [
+            [stress, steps[peak].modulus],
+            [stress, 0],
+          ],
+        },
+      ],
+    });
+  },
+};

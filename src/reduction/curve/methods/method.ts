@@ -1,0 +1,93 @@
+/** What every preconsolidation method gives, and the words it is drawn with. */
+import type { ConstructionLine } from "../../construction";
+import type { Outcome } from "../../outcome";
+import { valueAt, type FirstLoading } from "../shape/first-loading";
+import { kneeAt } from "../shape/knee";
+import type { CurveReading } from "./reading";
+import type { Run } from "../shape/straight-parts";
+import { at, type Line } from "../../numeric/straight-line";
+
+export interface MethodReading {
+  /** Preconsolidation stress, in the unit of the stresses. */
+  readonly stress: number;
+  /** Which points it rests on, in words with their stresses. */
+  readonly points: string;
+  readonly remarks: readonly string[];
+  /** The construction, in the coordinates of the method's own plot. */
+  readonly lines: readonly ConstructionLine[];
+}
+
+export interface MethodOptions {
+  /** Slope at which the virgin line is drawn (Casagrande's construction only). */
+  readonly drawingSlope?: number;
+}
+
+export interface Method {
+  /** Axes of the method's plot, for its titles. */
+  readonly axes: readonly [x: string, y: string];
+  readonly logarithmic: boolean;
+  readonly source: string;
+  readonly read: (reading: CurveReading, options: MethodOptions) => Outcome<MethodReading>;
+}
+
+/** A stress as a person would write it. */
+export const shown = (stress: number): string => String(Number(stress.toPrecision(4)));
+
+export const stresses = ({ points }: FirstLoading, { from, to }: Run): string =>
+  `${shown(points[from].stress)} to ${shown(points[to].stress)}`;
+
+export const straightPoints = (curve: FirstLoading, recompression: Run, virgin: Run): string =>
+  `recompression ${stresses(curve, recompression)}, virgin ${stresses(curve, virgin)}`;
+
+/**
+ * The part of the virgin stretch nearest to yield: three points at least, and as many as 0.65 log cycle holds. For the
+ * planes in which the virgin line is straight only near yield, or where far points would outweigh the near ones.
+ */
+export function nearYield({ x }: FirstLoading, { from, to }: Run): Run {
+  let end = Math.min(from + 2, to);
+  while (end < to && x[end + 1] - x[from] <= 0.65) end++;
+  return { from, to: end };
+}
+
+/** First-loading points in stress and value. */
+export const loadingPoints = ({ points }: FirstLoading): ConstructionLine => ({
+  label: "first loading",
+  style: "points",
+  points: points.map(({ stress, value }) => [stress, value]),
+});
+
+/** The smooth curve of a reading, in stress and value. */
+export function smoothCurve({ curve, knee, law }: CurveReading): ConstructionLine {
+  const low = curve.x[law.run.from];
+  const high = curve.x[law.run.to];
+  const count = 60;
+  return {
+    label: "smooth curve",
+    style: "curve",
+    points: Array.from({ length: count + 1 }, (_, i) => {
+      const x = low + ((high - low) * i) / count;
+      return [10 ** x, valueAt(curve, kneeAt(knee, x))];
+    }),
+  };
+}
+
+/** A straight line of the e-log plane between two x, in stress and value. */
+export const ruled = (
+  curve: FirstLoading,
+  label: string,
+  line: Line,
+  from: number,
+  to: number,
+  style: ConstructionLine["style"] = "construction",
+): ConstructionLine => ({
+  label,
+  style,
+  points: [from, to].map((x) => [10 ** x, valueAt(curve, at(line, x))] as const),
+});
+
+/** The upright from the yield point on the virgin line to the level of the last reading. */
+export const yieldGuide = (curve: FirstLoading, virginLine: Line, x: number): ConstructionLine => ({
+  label: "preconsolidation stress",
+  style: "guide",
+  points: [at(virginLine, x), curve.u[curve.u.length - 1]].map((u) => [10 ** x, valueAt(curve, u)] as const),
+});

@@ -1,0 +1,275 @@
+/**
+ * A compression curve made ready for every method: the first-loading points, the straight parts, the smooth curve
+ * through them, the scatter, and whether there is a yield to read at all.
+ */
+import { given, notApplicable, type Outcome } from "../../outcome";
+import { branches, type Branches } from "../shape/branches";
+import { firstLoading, type FirstLoading } from "../shape/first-loading";
+import { at, straightLine, type Line } from "../../numeric/straight-line";
+import { bentKneeFor, bestKnee, kneeFor, kneeOnto, type Knee, type Trial } from "../shape/knee";
+import type { TestCurve } from "../shape/points";
+import { lineThrough, straightParts, type Run, type StraightParts } from "../shape/straight-parts";
+
+/** Hand choices that replace automatic ones: stresses, in the user's unit. */
+export interface Picks {
+  readonly recompressionFrom?: number;
+  readonly recompressionTo?: number;
+  readonly virginFrom?: number;
+  readonly virginTo?: number;
+  /** Stress at the point of greatest curvature. */
+  readonly greatestCurvature?: number;
+}
+
+export interface CurveReading {
+  readonly test: TestCurve;
+  readonly branches: Branches;
+  readonly curve: FirstLoading;
+  readonly parts: StraightParts;
+  /** What the smooth curve is held to, and the points it passes among. */
+  readonly law: SmoothLaw;
+  readonly knee: Knee;
+  /** Standard deviation of a value about the smooth curve, as a share of the whole compression. */
+  readonly scatter: number;
+  /** Whether the virgin part flattens towards its end, as in sensitive clay. */
+  readonly flattens: boolean;
+  /** Whether the bend is so widely rounded that the specimen may be disturbed. */
+  readonly wide: boolean;
+  readonly picks: Picks;
+  readonly remarks: readonly string[];
+}
+
+/** The scatter taken of a value, as a share of the whole compression: never less than a dial gives, nor more than noise. */
+const SCATTER = { least: 0.002, most: 0.005 };
+/** Steepest stretch over recompression slope: thresholds for refusal and remark (numerical study, methods of the trade). */
+const RISE = { refuse: 2, remark: 2.5 };
+/** First segment over steepest stretch, where yield lies below the first loads. */
+const EARLY = { refuse: 0.6, remark: 0.45 };
+/** Standard deviation about a straight line, and the share of it that a bend explains: below both, no bend. */
+const STRAIGHT = { line: 0.06, explained: 0.95 };
+/** Strain per log cycle that no recompression reaches (common practice, no source). */
+const STEEPEST_RECOMPRESSION = 0.1;
+/** First-loading points. */
+const POINTS = { refuse: 5, remark: 7 };
+/** Points that a law with a flattening virgin part needs: two more than its six constants. */
+const POINTS_FOR_BEND = 8;
+/** Width of the rounding in log cycles above which the specimen may be disturbed. */
+const WIDE = 0.11;
+/** Last segment over virgin line, below which the virgin part bends. */
+const BENDS = 0.8;
+/** Last segment over the one before, above which the virgin line is not established (numerical study, methods of the trade). */
+const GROWS = 1.2;
+
+/** Points of the curve between two stresses, or undefined for fewer than two. */
+function runBetween({ points }: FirstLoading, from: number | undefined, to: number | undefined, fallback: Run): Run {
+  if (from === undefined && to === undefined) return fallback;
+  const chosen = points.flatMap(({ stress }, i) =>
+    stress >= (from ?? points[fallback.from].stress) * 0.999 && stress <= (to ?? points[fallback.to].stress) * 1.001
+      ? [i]
+      : [],
+  );
+  return chosen.length < 2 ? fallback : { from: chosen[0], to: chosen[chosen.length - 1] };
+}
+
+/**
+ * The law that the smooth curve follows. "free": two straight parts, from the recompression part to the end of the
+ * virgin part. "held": the same, its virgin side held to the virgin line, where that has two points only, or where the
+ * curve flattens beyond it and there are too few points to say how. "bent": a virgin part that flattens, on all points.
+ */
+export interface SmoothLaw {
+  readonly form: "free" | "held" | "bent";
+  readonly run: Run;
+}
+
+export function trialOf(form: SmoothLaw["form"], x: readonly number[], u: readonly number[], virgin: Line): Trial {
+  if (form === "held") return (corner, width) => kneeOnto(x, u, corner, width, virgin);
+  const law = form === "bent" ? bentKneeFor : kneeFor;
+  return (corner, width) => law(x, u, corner, width);
+}
+
+function smoothLaw(
+  { x, u }: FirstLoading,
+  { recompression, virgin, virginLine }: StraightParts,
+  { ofAllPoints }: Scatter,
+): { law: SmoothLaw; knee: Knee } {
+  const last = x.length - 1;
+  const flattens = virgin.to < last;
+  const form =
+    flattens && last >= POINTS_FOR_BEND - 1 ? "bent" : flattens || virgin.to - virgin.from < 2 ? "held" : "free";
+  const run = { from: recompression.from, to: form === "bent" ? last : virgin.to };
+  if (ofAllPoints && form === "free" && run.from === 0 && run.to === last)
+    return { law: { form, run }, knee: ofAllPoints };
+  const [low, high] = [x[run.from], x[virgin.to]];
+  const trial = trialOf(form, x.slice(run.from, run.to + 1), u.slice(run.from, run.to + 1), virginLine);
+  return { law: { form, run }, knee: bestKnee(trial, low, high) };
+}
+
+/** How the values scatter, all as shares of the whole compression. */
+interface Scatter {
+  /** Standard deviation of a value, within what readings can be. */
+  readonly value: number;
+  /** Standard deviation about one straight line. */
+  readonly aboutLine: number;
+  /** Share of the misfit to a straight line that a bend explains. */
+  readonly explained: number;
+  /** Two straight lines with a rounding, fitted to all first-loading points; absent where there are few. */
+  readonly ofAllPoints?: Knee;
+}
+
+function scatterOf({ x, u }: FirstLoading): Scatter {
+  const n = x.length;
+  const line = straightLine(x, u);
+  const misfit = x.reduce((sum, value, i) => sum + (u[i] - at(line, value)) ** 2, 0);
+  const aboutLine = Math.sqrt(misfit / Math.max(1, n - 2));
+  if (n < POINTS.remark) return { value: SCATTER.least, aboutLine, explained: 1 };
+  const knee = bestKnee((corner, width) => kneeFor(x, u, corner, width), x[0], x[n - 1]);
+  const value = Math.min(SCATTER.most, Math.max(SCATTER.least, Math.sqrt(knee.misfit / (n - 5))));
+  let explained = misfit > 0 ? 1 - knee.misfit / misfit : 0;
+  if (aboutLine < STRAIGHT.line && explained < STRAIGHT.explained && n >= POINTS_FOR_BEND) {
+    const bent = bestKnee((corner, width) => bentKneeFor(x, u, corner, width), x[0], x[n - 1]);
+    explained = 1 - bent.misfit / misfit;
+  }
+  return { value, aboutLine, explained, ofAllPoints: knee };
+}
+
+/**
+ * The curve of a test read for yield.
+ * Refuses (method) fewer than five first-loading points, a curve with no bend, a curve whose yield lies within the
+ * last increment (no virgin line) or before the first load.
+ */
+export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveReading> {
+  const found = branches(test);
+  if (!found.ok) return found;
+  const curve = firstLoading(test, found.value);
+  const { x, u, points } = curve;
+  if (points.length < POINTS.refuse)
+    return notApplicable(
+      `only ${points.length} first-loading points: a preconsolidation stress needs ${POINTS.refuse} at the least`,
+    );
+  const scatter = scatterOf(curve);
+  const automatic = straightParts(x, u, x, scatter.value);
+  const recompression = runBetween(curve, picks.recompressionFrom, picks.recompressionTo, automatic.recompression);
+  const virgin = runBetween(curve, picks.virginFrom, picks.virginTo, automatic.virgin);
+  const parts: StraightParts = {
+    recompression,
+    virgin,
+    recompressionLine: lineThrough(x, u, recompression),
+    virginLine: lineThrough(x, u, virgin),
+  };
+  const remarks = [...found.remarks];
+  if (virgin !== automatic.virgin || recompression !== automatic.recompression)
+    remarks.push("straight parts picked by hand");
+
+  const flat = noBend(curve, parts, scatter, found.value);
+  if (flat) return notApplicable(flat.reason);
+  if (turnsLast(curve, parts)) return notApplicable(TURNS_LAST);
+
+  const last = points.length - 1;
+  const steepest = parts.virginLine.slope;
+  const first = Math.max(0, parts.recompressionLine.slope);
+  const { law, knee } = smoothLaw(curve, parts, scatter);
+  if (points.length < POINTS.remark) remarks.push(`only ${points.length} first-loading points`);
+  const virginPoints = virgin.to - virgin.from + 1;
+  if (virginPoints < 3) remarks.push(`the virgin line rests on ${virginPoints} points only`);
+  if (recompression.to - recompression.from < 2)
+    remarks.push("only one load step before yield: the line of recompression is uncertain");
+  if (first > 0 && steepest / first < RISE.remark)
+    remarks.push(`a weak bend: the virgin line is only ${(steepest / first).toFixed(1)} times as steep as the start`);
+  if (slope(curve, 0) / steepest > EARLY.remark)
+    remarks.push("steep from the first load: yield may lie among the first loads, or the specimen be disturbed");
+  const flattens = virgin.to < last || slope(curve, last - 1) < BENDS * steepest;
+  if (flattens)
+    remarks.push(
+      `the virgin part flattens beyond stress ${points[virgin.to].stress}: its steepest stretch is used` +
+        (law.form === "held" ? ", and yield may read low" : ""),
+    );
+  const growth = slope(curve, last - 1) / slope(curve, last - 2);
+  if (virgin.from === last - 1 && growth > GROWS)
+    remarks.push(
+      `the slope still grows at the last load (${growth.toFixed(1)} times that of the step before): ` +
+        "the virgin line may not be reached, and yield and Cc may read low",
+    );
+  const wide = knee.width > WIDE;
+  if (wide) remarks.push("the bend is widely rounded: the specimen may be disturbed, and yield may read high");
+  for (let i = 1; i < recompression.to; i++)
+    if (u[i] < u[i - 1] - 3 * scatter.value)
+      remarks.push(`row ${points[i].row}: the specimen swelled as the stress rose: check the reading`);
+  return given(
+    { test, branches: found.value, curve, parts, law, knee, scatter: scatter.value, flattens, wide, picks, remarks },
+    remarks,
+  );
+}
+
+const slope = ({ x, u }: FirstLoading, i: number): number => (u[i + 1] - u[i]) / (x[i + 1] - x[i]);
+
+/** The virgin line of a test: for the compression index and the field curve. Refuses a curve that has none. */
+export function virginLineOf(
+  test: TestCurve,
+): Outcome<{ readonly curve: FirstLoading; readonly virgin: Run; readonly line: Line }> {
+  const found = branches(test);
+  if (!found.ok) return found;
+  const curve = firstLoading(test, found.value);
+  const scatter = scatterOf(curve);
+  const parts = straightParts(curve.x, curve.u, curve.x, scatter.value);
+  const flat = noBend(curve, parts, scatter, found.value);
+  const bends = !flat || flat.virgin || alreadyVirgin(curve, parts, found.value);
+  const refusal = !bends ? flat.reason : turnsLast(curve, parts) ? TURNS_LAST : "";
+  return refusal
+    ? notApplicable(`${refusal}; or give the two stresses between which the slope is wanted`)
+    : given({ curve, virgin: parts.virgin, line: parts.virginLine }, found.remarks);
+}
+
+/** Why a curve has no bend to read yield from, and whether it has a virgin stretch all the same. */
+interface NoBend {
+  readonly reason: string;
+  readonly virgin: boolean;
+}
+
+/**
+ * A curve has no bend if it is straight within its scatter, if the steepest stretch is not twice as steep as the start or
+ * as unloading, or if it is steep from the first load on.
+ */
+function noBend(curve: FirstLoading, parts: StraightParts, scatter: Scatter, known: Branches): NoBend | undefined {
+  const { x } = curve;
+  const steepest = parts.virginLine.slope;
+  const first = Math.max(parts.recompressionLine.slope, 0);
+  const doubt = (Math.SQRT2 * scatter.value) / (x[1] - x[0]);
+  const fromFirst = parts.virgin.from === 0;
+  const early = fromFirst || slope(curve, 0) - doubt > EARLY.refuse * steepest;
+  const straight = scatter.aboutLine < STRAIGHT.line && scatter.explained < STRAIGHT.explained;
+  const rebound = reboundSlope(curve, known);
+  const shallow = rebound !== undefined && steepest < RISE.refuse * rebound;
+  if (shallow)
+    return {
+      reason: "no bend in the curve: loading is no steeper than unloading, so yield was not reached; load further",
+      virgin: false,
+    };
+  if (!early && !straight && steepest >= RISE.refuse * first) return undefined;
+  return {
+    reason: alreadyVirgin(curve, parts, known)
+      ? "no bend in the curve: it is steep from the first loads on, so yield lies below them; begin at lower loads"
+      : "no bend in the curve to read: yield was not reached, lies below the first loads, or the specimen is disturbed",
+    virgin: !straight && !fromFirst,
+  };
+}
+
+/** Whether a curve without a bend is virgin throughout: twice as steep as unloading, or steeper than recompression can be. */
+function alreadyVirgin(curve: FirstLoading, { virginLine }: StraightParts, known: Branches): boolean {
+  const rebound = reboundSlope(curve, known);
+  if (rebound !== undefined) return virginLine.slope >= RISE.refuse * rebound;
+  return (virginLine.slope * curve.range) / curve.height[0] > STEEPEST_RECOMPRESSION;
+}
+
+/** Whether the curve turns down only within its last load step, so that the slope of the virgin line is not known. */
+const turnsLast = ({ x }: FirstLoading, { recompression, virgin }: StraightParts): boolean =>
+  virgin.to === x.length - 1 && virgin.from === virgin.to - 1 && recompression.to === virgin.from;
+
+const TURNS_LAST = "the curve turns down only in the last load step: there is no virgin line yet; load further";
+
+/** Slope of an unloading branch in the same terms as the curve. */
+function reboundSlope({ range }: FirstLoading, { finalUnloading, loops }: Branches): number | undefined {
+  const unload = finalUnloading.length > 1 ? finalUnloading : loops[0]?.unload;
+  if (!unload) return undefined;
+  const a = unload[0];
+  const b = unload[unload.length - 1];
+  return Math.abs(b.value - a.value) / range / Math.log10(a.stress / b.stress);
+}

@@ -1,0 +1,65 @@
+/**
+ * Work per unit volume (Becker, D.E., Crooks, J.H.A., Been, K., Jefferies, M.G., 1987, "Work as a criterion for
+ * determining in situ and yield stresses in clays", Canadian Geotechnical Journal 24(4), 549-564).
+ *
+ * Cumulative work W = sum of mean stress of the step x increment of engineering strain (trapezoid rule), against stress,
+ * both on arithmetic scales; yield is where the line before and the line after meet. With natural strain the reading
+ * drifts high; engineering strain is used, on the height at the first load. W has the unit of stress (kPa = kJ/m3).
+ */
+import { given, notApplicable } from "../../outcome";
+import { at, meetingPoint } from "../../numeric/straight-line";
+import type { FirstLoading } from "../shape/first-loading";
+import { nearYield, straightPoints, type Method } from "./method";
+import { lineThrough } from "../shape/straight-parts";
+
+/** Work up to each first-loading point, from the first. */
+export function cumulativeWork({ points, u, range, kind, height }: FirstLoading): number[] {
+  const strain = range / (kind === "e" ? height[0] : 1);
+  const work = [0];
+  for (let i = 1; i < points.length; i++)
+    work.push(work[i - 1] + ((points[i].stress + points[i - 1].stress) / 2) * (u[i] - u[i - 1]) * strain);
+  return work;
+}
+
+export const work: Method = {
+  axes: ["stress", "work per unit volume"],
+  logarithmic: false,
+  source: "Becker et al. (1987)",
+  read({ curve, parts }) {
+    const stress = curve.points.map((point) => point.stress);
+    const done = cumulativeWork(curve);
+    const virgin = nearYield(curve, parts.virgin);
+    const before = lineThrough(stress, done, parts.recompression);
+    const after = lineThrough(stress, done, virgin);
+    const meets = meetingPoint(before, after);
+    if (!(meets > stress[0] && meets < stress[stress.length - 1]))
+      return notApplicable("the two lines of work meet outside the loads");
+    const end = stress[virgin.to];
+    return given({
+      stress: meets,
+      points: straightPoints(curve, parts.recompression, virgin),
+      remarks: [],
+      lines: [
+        { label: "work", style: "points", points: stress.map((s, i) => [s, done[i]] as const) },
+        {
+          label: "line before yield",
+          style: "construction",
+          points: [stress[0], meets * 1.2].map((s) => [s, at(before, s)] as const),
+        },
+        {
+          label: "line after yield",
+          style: "construction",
+          points: [meets * 0.9, end].map((s) => [s, at(after, s)] as const),
+        },
+        {
+          label: "preconsolidation stress",
+          style: "guide",
+          points: [
+            [meets, at(after, meets)],
+            [meets, 0],
+          ],
+        },
+      ],
+    });
+  },
+};

@@ -1,0 +1,186 @@
+/** First loading, unload-reload loops, final unloading and swelling at seating, told from the order of the stresses. */
+import { badInput, given, notApplicable, type Outcome } from "../../outcome";
+import { SAME_LOAD } from "../loads";
+import type { Kind, LoadPoint, TestCurve } from "./points";
+
+/** Points before the specimen stopped swelling, where it swelled by more than this share of the whole compression. */
+const SWELLING = 0.01;
+/** Loads within which a specimen may still be swelling at seating. */
+const SEATING_LOADS = 3;
+/** A move against the load by more than this share of the whole compression is a wrong entry, not soil. */
+const WRONG_WAY = 0.1;
+/** A move with the load of this share of the whole compression is more than noise. */
+const SIGNIFICANT = 0.004;
+/** A step of this many times is looked at for a slip. */
+const LEAP = 8;
+export interface Loop {
+  /** From the stress at which unloading began (first point) to the lowest. */
+  readonly unload: readonly LoadPoint[];
+  /** From the lowest stress (first point) upward; empty where the test ends unloading. */
+  readonly reload: readonly LoadPoint[];
+}
+
+export interface Branches {
+  /** Each stress higher than all before it, from the first load, or from the most swollen point. */
+  readonly firstLoading: readonly LoadPoint[];
+  /** Left out of first loading: the loads under which the specimen still swelled at seating. */
+  readonly seating: readonly LoadPoint[];
+  /** Unload-reload loops within the test. */
+  readonly loops: readonly Loop[];
+  /** Unloading at the end, from the greatest stress (first point); empty where there is none. */
+  readonly finalUnloading: readonly LoadPoint[];
+  /** Steps at one stress, where water was added or the load left standing: the point before and the point after. */
+  readonly wetting: readonly (readonly [before: LoadPoint, after: LoadPoint])[];
+}
+
+/** Compression of a point, positive, from an arbitrary zero. */
+const compression = (test: TestCurve, point: LoadPoint): number => (test.kind === "e" ? -point.value : point.value);
+
+/** The whole range of compression, for judging what is large. */
+function range(test: TestCurve): number {
+  const all = test.points.map((point) => compression(test, point));
+  return Math.max(...all) - Math.min(...all);
+}
+
+const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+
+/** How unevenly stresses climb: the greatest ratio of one load to the one before over the least. */
+function unevenness(stresses: readonly number[]): number {
+  const climbs = stresses.flatMap((stress, i) => (i && stress > stresses[i - 1] ? [stress / stresses[i - 1]] : []));
+  return climbs.length ? Math.max(...climbs) / Math.min(...climbs) : Infinity;
+}
+
+/**
+ * A stress that is out by one or two decades (4000 typed for 400). Two signs: the stress falls while the specimen goes on
+ * compressing, and decades the other way put a row back in step; or the last load of a rise leaps by more than eight
+ * times, where a decade or two less would keep the even ratio of the others. Common practice, no source.
+ */
+function typingSlip(test: TestCurve): string | undefined {
+  const { points } = test;
+  const significant = SIGNIFICANT * range(test);
+  const stresses = points.map(({ stress }) => stress);
+  const last = points.length - 1;
+  const fits = (k: number, stress: number): boolean =>
+    (k === 0 || stress > stresses[k - 1]) && (k === last || stress < stresses[k + 1]);
+  for (let i = 1; i <= last; i++) {
+    const squeezed = compression(test, points[i]) - compression(test, points[i - 1]);
+    const falls = stresses[i] < stresses[i - 1] * (1 - SAME_LOAD) && squeezed > significant;
+    const climbs = stresses.flatMap((s, j) => (j && j !== i && s > stresses[j - 1] ? [s / stresses[j - 1]] : []));
+    const greatest = i === last || stresses[i + 1] < stresses[i];
+    const leap = stresses[i] / stresses[i - 1];
+    const leaps = greatest && climbs.length >= 3 && leap >= LEAP && leap > 4 * median(climbs);
+    if (!falls && !leaps) continue;
+    const even = 1.5 * (climbs.length ? median(climbs) : Infinity);
+    const remedies = falls
+      ? [0.1, 0.01]
+          .flatMap((factor) => [
+            { k: i - 1, stress: stresses[i - 1] * factor },
+            { k: i, stress: stresses[i] / factor },
+          ])
+          .filter(({ k, stress }) => fits(k, stress))
+      : [0.1, 0.01]
+          .map((factor) => ({ k: i, stress: stresses[i] * factor }))
+          .filter(({ stress }) => stress > 1.1 * stresses[i - 1] && stress < even * stresses[i - 1]);
+    if (remedies.length === 0) continue;
+    const after = ({ k, stress }: { k: number; stress: number }): number =>
+      unevenness(stresses.map((s, j) => (j === k ? stress : s)));
+    const { k, stress } = remedies.reduce((best, next) => (after(next) < after(best) ? next : best));
+    return (
+      `row ${points[k].row}: the stress ${stresses[k]} does not fit the rows around it, where about ` +
+      `${Number(stress.toPrecision(3))} would: check it for a decimal point or a zero too many`
+    );
+  }
+  return undefined;
+}
+
+/** Whether the specimen would have swelled all the way from the first load to the greatest: the values are of the other kind. */
+function otherKind(test: TestCurve): boolean {
+  const rising = test.points.filter(({ stress }, i) => test.points.slice(0, i).every((other) => other.stress < stress));
+  const u = rising.map((point) => compression(test, point));
+  return u.length >= 3 && u.indexOf(Math.min(...u)) === u.length - 1;
+}
+
+/** A value that jumps against the load and so cannot be: the row without which the others follow one another. */
+function wrongEntry(kind: Kind, points: readonly LoadPoint[], u: readonly number[], gross: number): string | undefined {
+  const i = u.findIndex((value, k) => k > 0 && value < u[k - 1] - gross);
+  if (i < 0) return undefined;
+  const followsWithout = (k: number): boolean =>
+    u.filter((_, j) => j !== k).every((value, j, rest) => j === 0 || value > rest[j - 1] - gross / 2);
+  const { row, value } = points[followsWithout(i - 1) && !followsWithout(i) ? i - 1 : i];
+  const name = kind === "e" ? "void ratio" : "strain";
+  return `row ${row}: the ${name} ${value} does not fit the rows around it while the stress rises: check it`;
+}
+
+/**
+ * Branches of a test from its points in test order.
+ * Refuses (input) a stress that looks a decade out, a value that cannot follow the others, and values that go the wrong
+ * way for their kind; refuses (method)
+ * fewer than two first-loading points.
+ */
+export function branches(test: TestCurve): Outcome<Branches> {
+  if (otherKind(test))
+    return badInput(
+      test.kind === "e"
+        ? `the values rise as the stress rises: give kind "strain" if they are strains`
+        : `the values fall as the stress rises: give kind "e" if they are void ratios, or compression as positive`,
+    );
+  const slip = typingSlip(test);
+  if (slip) return badInput(slip);
+
+  const remarks: string[] = [];
+  const loading: LoadPoint[] = [];
+  const loops: Loop[] = [];
+  const wetting: [LoadPoint, LoadPoint][] = [];
+  let unload: LoadPoint[] = [];
+  let reload: LoadPoint[] = [];
+  let last: LoadPoint | undefined;
+  const close = (): void => {
+    if (unload.length > 1) loops.push({ unload, reload });
+    unload = [];
+    reload = [];
+  };
+  for (const point of test.points) {
+    const greatest = loading.at(-1);
+    if (!last || !greatest || point.stress > greatest.stress * (1 + SAME_LOAD)) {
+      close();
+      loading.push(point);
+    } else if (Math.abs(point.stress / last.stress - 1) <= SAME_LOAD) {
+      const branch = reload.length > 1 ? reload : unload.length > 1 ? unload : loading;
+      branch[branch.length - 1] = point;
+      wetting.push([last, point]);
+      remarks.push(
+        `row ${point.row}: the stress of the row before again (water added, or the load left standing); the later value is used`,
+      );
+    } else if (point.stress < last.stress) {
+      if (reload.length > 1) close();
+      if (unload.length === 0) unload.push(last);
+      unload.push(point);
+    } else {
+      if (reload.length === 0) reload.push(last);
+      reload.push(point);
+    }
+    last = point;
+  }
+  const finalUnloading = reload.length === 0 ? unload : [];
+  if (reload.length > 0) close();
+
+  const u = loading.map((point) => compression(test, point));
+  const whole = Math.max(...u) - Math.min(...u);
+  const leading = u.slice(0, SEATING_LOADS + 1);
+  const most = leading.indexOf(Math.min(...leading));
+  const atSeating = most > 0 && u[0] - u[most] > SWELLING * whole ? most : 0;
+  // What swelled when water was added is another soil than before: first loading begins with it.
+  const wetted = wetting.filter(
+    ([before, after]) => compression(test, before) - compression(test, after) > SWELLING * whole,
+  );
+  const swelled = Math.max(atSeating, ...wetted.map(([, after]) => loading.indexOf(after)));
+  const seating = loading.slice(0, swelled);
+  const firstLoading = loading.slice(swelled);
+  if (seating.length)
+    remarks.push(`the specimen swelled up to stress ${firstLoading[0].stress}: first loading is read from there`);
+  const wrong = wrongEntry(test.kind, firstLoading, u.slice(swelled), WRONG_WAY * whole);
+  if (wrong) return badInput(wrong);
+  if (firstLoading.length < 2)
+    return notApplicable(`the test has one first-loading point only: there is no curve to read`);
+  return given({ firstLoading, seating, loops, finalUnloading, wetting }, remarks);
+}

@@ -1,0 +1,65 @@
+/** The rows of a whole test made plain: load by load, in test order, stress and void ratio or strain. */
+import { badInput, given, type Outcome } from "../../outcome";
+
+/** What the values are: void ratio, or engineering strain as a ratio of the initial height, compression positive. */
+export type Kind = "e" | "strain";
+
+export interface LoadPoint {
+  /** Position in the ranges given, from 1. */
+  readonly row: number;
+  /** Effective vertical stress at the end of the load, in the user's unit. */
+  readonly stress: number;
+  /** Void ratio or strain at the end of the load. */
+  readonly value: number;
+}
+
+export interface TestCurve {
+  readonly kind: Kind;
+  readonly points: readonly LoadPoint[];
+  /** The value before the first load, where the first row gives one at zero stress. */
+  readonly initial?: number;
+}
+
+const list = (rows: readonly number[]): string => (rows.length === 1 ? `row ${rows[0]}` : `rows ${rows.join(", ")}`);
+
+/**
+ * Stresses and values, paired by position, in test order; a blank is null, or the 0 that desktop Excel makes of one.
+ *
+ * A row without a stress is skipped; the first such row gives the value before loading. A value that is blank or zero
+ * under a real stress is left out with a remark, but a strain of zero in the first loaded row is where strain is
+ * measured from. `initial`, where it is given, is the value before loading, whatever the rows say. Refuses a negative stress and strains in percent; remarks a void ratio below zero.
+ */
+export function testCurve(
+  stresses: readonly (number | null)[],
+  values: readonly (number | null)[],
+  kind: Kind,
+  initial?: number,
+): Outcome<TestCurve> {
+  const points: LoadPoint[] = [];
+  const missing: number[] = [];
+  const negative: number[] = [];
+  let ofRows: number | undefined;
+  for (let i = 0; i < stresses.length; i++) {
+    const row = i + 1;
+    const stress = stresses[i] ?? 0;
+    const value = values[i] ?? 0;
+    if (stress < 0) return badInput(`row ${row}: the stress is ${stress}, below zero: correct or clear it`);
+    if (kind === "e" && value < 0) negative.push(row);
+    if (kind === "strain" && value >= 1)
+      return badInput(
+        `row ${row}: a strain of ${value} cannot be: strains are ratios, 0.12 for 12 percent; give kind "e" for void ratios`,
+      );
+    const first = points.length === 0 && missing.length === 0;
+    if (stress === 0) {
+      if (first && ofRows === undefined && (value !== 0 || kind === "strain")) ofRows = value;
+    } else if (value !== 0 || (kind === "strain" && first)) points.push({ row, stress, value });
+    else missing.push(row);
+  }
+  const remarks = missing.length
+    ? [`${list(missing)}: no ${kind === "e" ? "void ratio" : "strain"} against the stress, left out`]
+    : [];
+  if (negative.length)
+    remarks.push(`${list(negative)}: a void ratio below zero cannot be: check the dry mass and the specific gravity`);
+  if (points.length === 0) return badInput("there is no row with both a stress and a value: choose the two columns");
+  return given({ kind, points, initial: initial ?? ofRows }, remarks);
+}

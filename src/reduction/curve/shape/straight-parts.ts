@@ -1,0 +1,91 @@
+/**
+ * Which points make the straight line before yield and which the virgin line: one rule, used by every method in its
+ * own plane.
+ *
+ * Virgin: the stretch whose slope is surely the steepest, and its neighbours as far as they are as steep to within 5
+ * percent and twice what the scatter of two readings does to a slope. Recompression: from the first point, for as long
+ * as no segment is surely steeper than the stretch before it by more than 15 percent of the way to the virgin slope.
+ * Points between belong to neither: they are the bend.
+ */
+import { straightLine, type Line } from "../../numeric/straight-line";
+
+/** A segment belongs to the virgin stretch from this share of its slope on. */
+const VIRGIN = 0.95;
+/** A segment belongs to the recompression stretch up to this share of the way from its slope to the virgin slope. */
+const RECOMPRESSION = 0.15;
+/** A first segment steeper than this many times the ones after it is bedding, not soil. */
+const BEDDING = 2.5;
+
+/** A run of points, by first and last index. */
+export interface Run {
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface StraightParts {
+  readonly recompression: Run;
+  readonly virgin: Run;
+  readonly recompressionLine: Line;
+  readonly virginLine: Line;
+}
+
+export const lineThrough = (x: readonly number[], y: readonly number[], { from, to }: Run): Line =>
+  straightLine(x.slice(from, to + 1), y.slice(from, to + 1));
+
+/**
+ * In a plane where x and y both grow with load. `logStress` and `scatter` (standard deviation of one reading, in the
+ * compression that gives y its slope per log cycle) say how well a slope is known.
+ */
+export function straightParts(
+  x: readonly number[],
+  y: readonly number[],
+  logStress: readonly number[],
+  scatter: number,
+): StraightParts {
+  const last = x.length - 1;
+  const slope = (i: number, j: number): number => (y[j] - y[i]) / (x[j] - x[i]);
+  const doubt = (i: number, j: number): number => (Math.SQRT2 * scatter) / (logStress[j] - logStress[i]);
+
+  let from = 0;
+  let to = 1;
+  let steepest = -Infinity;
+  for (let i = 0; i < last; i++)
+    for (let j = i + 1; j <= last; j++)
+      if (slope(i, j) - doubt(i, j) > steepest) {
+        steepest = slope(i, j) - doubt(i, j);
+        from = i;
+        to = j;
+      }
+  const steep = (i: number): boolean => slope(i, i + 1) + 2 * doubt(i, i + 1) >= VIRGIN * steepest;
+  while (from > 0 && steep(from - 1)) from--;
+  while (to < last && steep(to)) to++;
+  const virgin = { from, to };
+  const virginLine = lineThrough(x, y, virgin);
+
+  const recompression = beforeYield(slope, doubt, virginLine.slope, virgin.from);
+  return { recompression, virgin, recompressionLine: lineThrough(x, y, recompression), virginLine };
+}
+
+/** The first point is left out where it hides the line: still swelling (the next segments steeper) or bedding in. */
+function beforeYield(
+  slope: (i: number, j: number) => number,
+  doubt: (i: number, j: number) => number,
+  virginSlope: number,
+  limit: number,
+): Run {
+  const run = (from: number): Run => {
+    let to = Math.min(from + 1, limit);
+    while (to < limit) {
+      const before = slope(from, to);
+      if (slope(to, to + 1) - doubt(to, to + 1) > before + RECOMPRESSION * (virginSlope - before)) break;
+      to++;
+    }
+    return { from, to };
+  };
+  const whole = run(0);
+  if (limit < 2) return whole;
+  const later = run(1);
+  if (later.to - later.from < 2) return whole;
+  const bedding = slope(0, 1) - doubt(0, 1) > BEDDING * slope(later.from, later.to);
+  return bedding || later.to > whole.to ? later : whole;
+}

@@ -1,0 +1,71 @@
+/**
+ * The beginning of an increment, on which movement goes with the root of time: the straight part of the root-time plot, the
+ * parabola of the log-time plot. Both constructions leave the same disturbed first readings out of it.
+ */
+import { straightLine, type FittedLine } from "../../numeric/straight-line";
+import type { Series } from "../readings";
+import type { Share } from "../share";
+import { degreeOfConsolidation } from "../fit/terzaghi";
+import type { TheoryFit } from "../fit/theory-fit";
+
+/** The curve is straight on sqrt t up to this U (to 0.5 % of primary). */
+const STRAIGHT_U = 0.6;
+/** The earliest readings are left out of it, to this share of them, while that divides the mean squared residual by this. */
+const TRIM_GAIN = 4;
+const TRIM_SHARE = 0.4;
+/** So many may hide one another: only without all of them does the line fit. */
+const TRIM_TOGETHER = 3;
+
+/** Readings of a series from `start` on, up to but not `end`, and their least-squares line on sqrt t. */
+export interface Beginning {
+  readonly start: number;
+  readonly end: number;
+  readonly line: FittedLine;
+  /** How many first readings stand off the line of the others, and are left out. */
+  readonly disturbed: number;
+}
+
+const lineOf = ({ times, readings, weights }: Series, start: number, end: number): FittedLine =>
+  straightLine(times.slice(start, end).map(Math.sqrt), readings.slice(start, end), weights.slice(start, end));
+
+/** The straight part as theory tells where it ends, less the first readings that stand off it; undefined with fewer than 2 readings. */
+export function straightBeginning(used: Series, fit: TheoryFit): Beginning | undefined {
+  const { times } = used;
+  const past = times.findIndex((t) => degreeOfConsolidation(fit.rate * t) > STRAIGHT_U);
+  const end = past < 0 ? times.length : past;
+  if (end < 2) return undefined;
+  const most = Math.min(Math.ceil(TRIM_SHARE * end) - 1, end - 3);
+  const meanSquare = (start: number, line: FittedLine) => line.rss / (end - start - 2);
+  let start = 0;
+  let line = lineOf(used, 0, end);
+  for (let next = 1; next <= Math.min(most, start + TRIM_TOGETHER); next++) {
+    const shorter = lineOf(used, next, end);
+    if (meanSquare(start, line) < TRIM_GAIN * Math.max(meanSquare(next, shorter), fit.noise ** 2)) continue;
+    start = next;
+    line = shorter;
+  }
+  return { start, end, line, disturbed: start };
+}
+
+/** The part between two times picked by hand; undefined with fewer than 2 readings. */
+export function pickedBeginning(used: Series, from = 0, to = Infinity): Beginning | undefined {
+  const inSpan = used.times.map((_, i) => i).filter((i) => used.times[i] >= from && used.times[i] <= to);
+  if (inSpan.length < 2) return undefined;
+  const [start, end] = [inSpan[0], inSpan[inSpan.length - 1] + 1];
+  return { start, end, line: lineOf(used, start, end), disturbed: 0 };
+}
+
+/** The remark on the first readings that were left out: how far they stand off the line at most, and their rows. */
+export function disturbedRemark(used: Series, { line, disturbed }: Beginning, share: Share): string[] {
+  if (!disturbed) return [];
+  const { times, readings, rows } = used;
+  const off = Math.max(
+    ...rows
+      .slice(0, disturbed)
+      .map((_, i) => Math.abs(readings[i] - line.intercept - line.slope * Math.sqrt(times[i]))),
+  );
+  const which = disturbed === 1 ? "first reading stands" : `first ${disturbed} readings stand`;
+  return [
+    `the ${which} off the straight part on root time by up to ${share(off)} and ${disturbed === 1 ? "is" : "are"} left out of the beginning (${rows.slice(0, disturbed).join(", ")}): bedding, slow loading or a late start of the clock`,
+  ];
+}

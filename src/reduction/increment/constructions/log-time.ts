@@ -1,0 +1,151 @@
+/**
+ * The log-of-time construction: d0 from the early parabola, the steepest tangent, the line through the tail, d100 at their
+ * crossing, t50 at half way.
+ *
+ * Sources: Casagrande & Fadum (1940); ASTM D2435 and ISO 17892-5 describe the same construction.
+ */
+import { badInput, given, notApplicable, type Outcome } from "../../outcome";
+import { earlyParabola, pairOfReadings, pairOnParabola, parabolaThrough, type Pair, type Parabola } from "./parabola";
+import { pickRemarks, type PickName, type Picks } from "./picks";
+import type { Procedure } from "./procedure";
+import { usedReadings, type CleanReadings } from "../readings";
+import { shareOf } from "../share";
+import { judge, LOG_TIME_LIMITS, type Limits, type Signals } from "../signals";
+import { curveThroughReadings, smoothCurve } from "./smooth-curve";
+import { cyclesPast, noSlope, tailLine, type Tail } from "./tail";
+import { steepestTangent, tangentOfReadings, type Tangent } from "./tangent";
+import type { TheoryFit } from "../fit/theory-fit";
+
+export interface LogTime {
+  readonly d0: number;
+  readonly d50: number;
+  readonly d100: number;
+  /** Minutes. */
+  readonly t50: number;
+  readonly t100: number;
+  /** Reading per log cycle of time, with its sense; absent where the readings past t100 are too few to show one. */
+  readonly tailSlope?: number;
+  /** Why there is none. */
+  readonly noTailSlope?: string;
+  readonly tangent: Tangent;
+  /** The line through the tail, as it is drawn. */
+  readonly tail: Tail;
+  readonly parabola: Parabola;
+  /** Drawn: the pair that gives d0; aided: two points of the parabola. */
+  readonly pair: Pair;
+}
+
+/** The picks that the construction uses, and those of its two lines among them. */
+const LINE_PICKS: readonly PickName[] = ["tail_from", "tail_to", "tangent_from", "tangent_to"];
+const USED_PICKS: readonly PickName[] = ["d0", "d100", "pair_at", ...LINE_PICKS];
+
+const ADVICE = "try ROOT_TIME";
+const REFUSES = "the log-of-time method does not apply:";
+
+/**
+ * Refuses a record that gives no d0 or d100 (see signals.ts), and picks that contradict the readings. A pick of d0 or d100
+ * lifts the refusals that concern it alone.
+ */
+export function logTime(
+  clean: CleanReadings,
+  fit: TheoryFit,
+  signals: Signals,
+  picks: Picks = {},
+  procedure: Procedure = "aided",
+): Outcome<LogTime> {
+  const { refusal, remarks } = judge(signals, limitsWith(picks), ADVICE);
+  if (refusal) return notApplicable(`${REFUSES} ${refusal}`);
+
+  const drawn = procedure === "drawn";
+  const used = usedReadings(clean, fit);
+  const { times } = used;
+  const first = times[0];
+  const last = times[times.length - 1];
+  const smooth = smoothCurve(used, fit);
+  const curve = drawn ? curveThroughReadings(used) : smooth;
+  const share = shareOf(clean.step, fit.primary);
+
+  const early = earlyParabola(used, fit, clean.step, remarks);
+  const byPair = (drawn && picks.d0 === undefined) || picks.pair_at !== undefined;
+  const pair = byPair ? pairOfReadings(used, curve, fit, early.from, picks, remarks) : given(pairOnParabola(early));
+  if (!pair.ok) return pair;
+  const parabola = byPair ? parabolaThrough(pair.value) : early;
+  const d0 = picks.d0 ?? parabola.d0;
+
+  const byHand = picks.tangent_from !== undefined || picks.tangent_to !== undefined;
+  const tangent =
+    drawn || byHand ? tangentOfReadings(used, fit, picks) : given(steepestTangent(smooth, fit, first, last));
+  if (!tangent.ok) return tangent;
+  const tail = tailLine(clean, used, fit, picks, procedure, share);
+  if (!tail.ok) return tail;
+  remarks.push(...tail.remarks);
+  const { slope, atOneMinute } = tail.value;
+
+  // t100 where the tangent meets the tail.
+  const { time, reading, slope: steepest } = tangent.value;
+  const x100 = (atOneMinute - (reading - steepest * Math.log10(time))) / (steepest - slope);
+  const d100 = picks.d100 ?? atOneMinute + slope * x100;
+  const t100 = picks.d100 === undefined ? 10 ** x100 : curve.crossing((_, d) => d - d100, first, last);
+  if (t100 === undefined) return badInput(`the picked d100 (${d100}) lies outside the readings: pick it within them`);
+  if (picks.d100 === undefined && !(t100 > first && t100 < last))
+    return LINE_PICKS.some((name) => picks[name] !== undefined)
+      ? badInput("the tangent and the tail do not cross within the readings: pick the tangent on the steepest part, or a later tail") // prettier-ignore
+      : notApplicable(`${REFUSES} the tangent and the tail do not cross within the readings; ${ADVICE}`);
+  const ran = (d100 - d0) * Math.sign(fit.primary);
+  if (!(ran > 0) && !USED_PICKS.some((name) => picks[name] !== undefined))
+    return notApplicable(`${REFUSES} the tangent and the tail do not cross within the readings; ${ADVICE}`);
+  if (!(ran > 0))
+    return badInput(`d0 (${shown(d0)}) and d100 (${shown(d100)}) run against the readings: check the picks`);
+
+  const d50 = (d0 + d100) / 2;
+  const t50 = curve.crossing((_, d) => d - d50, first, last);
+  if (t50 === undefined || t50 <= first)
+    return notApplicable(
+      `${REFUSES} half of primary compression was over before the first reading (${shown(first)} min); read earlier`,
+    );
+  const byTail = picks.tail_from !== undefined || picks.tail_to !== undefined;
+  const short = noSlope(byTail ? tail.value.cycles : cyclesPast(times, t100));
+  if (short) remarks.push(`${short}; tail_slope is not given`);
+  else if (!tail.value.own) remarks.push("tail_slope is that of the fit to theory: it is uncertain");
+  return given(
+    {
+      d0,
+      d50,
+      d100,
+      t50,
+      t100,
+      ...(short ? { noTailSlope: short } : { tailSlope: slope }),
+      tangent: tangent.value,
+      tail: tail.value,
+      parabola,
+      pair: pair.value,
+    },
+    [
+      ...remarks,
+      ...pickRemarks(picks, USED_PICKS),
+      ...(drawn ? [drawnRemark(picks, pair.value, tangent.value, tail.value)] : []),
+    ],
+  );
+}
+
+const limitsWith = (picks: Picks): Limits => ({
+  ...LOG_TIME_LIMITS,
+  ...(picks.d100 !== undefined ? { steepness: [0, 0], bend: [0, 0], lastT: [0, 0] } : {}),
+  ...(picks.d0 !== undefined ? { firstU: [1, 1], early: [0, 0] } : {}),
+});
+
+/** What a hand needs to draw the same: the times of the pair and the spans of the two lines. */
+function drawnRemark(picks: Picks, pair: Pair, tangent: Tangent, tail: Tail): string {
+  const marks = [
+    ...(picks.d0 === undefined ? [`4:1 pair at ${shown(pair.time)} and ${shown(pair.fourTimes)} min`] : []),
+    ...(picks.d100 === undefined
+      ? [
+          `tangent through the readings from ${shown(tangent.from)} to ${shown(tangent.to)} min`,
+          `tail through those from ${shown(tail.from)} to ${shown(tail.to)} min`,
+        ]
+      : []),
+  ];
+  return `log time as drawn: ${marks.join(", ") || "by the picks"}`;
+}
+
+const shown = (value: number): string => String(Number(value.toPrecision(4)));

@@ -1,0 +1,136 @@
+/**
+ * d0 of the log-of-time construction: early movement goes with the root of time, so that from t to 4t it doubles.
+ *
+ * Aided: least squares of d on sqrt t, which is the rule for every 4:1 pair at once. Drawn, or where a pair is picked: one pair.
+ */
+import { badInput, given, notApplicable, type Outcome } from "../../outcome";
+import { straightLine } from "../../numeric/straight-line";
+import { disturbedRemark, straightBeginning } from "./beginning";
+import type { Picks } from "./picks";
+import type { Series } from "../readings";
+import { shareOf } from "../share";
+import type { ReadingCurve } from "./smooth-curve";
+import { degreeOfConsolidation } from "../fit/terzaghi";
+import type { TheoryFit } from "../fit/theory-fit";
+
+/** d0 + root sqrt(t), and the span of times that it holds for. */
+export interface Parabola {
+  readonly d0: number;
+  readonly root: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A 4:1 pair: a time and four times it, and what is read there. d0 is as far before the first as the first before the second. */
+export interface Pair {
+  readonly time: number;
+  readonly reading: number;
+  readonly fourTimes: number;
+  readonly readingAtFour: number;
+}
+
+/** The parabola rule is true to 0.05 % of primary while U stays below the first, and to 0.4 % below the second. */
+const PARABOLA_U = 0.5;
+const MOST_PARABOLA_U = 0.6;
+/** Two readings are a pair if the later time is four times the earlier one to this share. */
+const FOUR_TO_ONE = 0.005;
+/** Share of primary by which d0 may differ from pair to pair without a remark, and steps of the instrument: rounding alone makes three. */
+const PAIRS_SHARE = 0.03;
+const PAIRS_STEPS = 3;
+/** Pairs of a dense record are averaged to so many, as a hand schedule gives them: what is left is no noise. */
+const MOST_PAIRS = 5;
+
+/** Through the readings below U = 50 %, less the disturbed first ones; at least two. The pairs one by one must agree. */
+export function earlyParabola(used: Series, fit: TheoryFit, step: number, remarks: string[]): Parabola {
+  const { times, readings, weights } = used;
+  const past = times.findIndex((t) => degreeOfConsolidation(fit.rate * t) > PARABOLA_U);
+  const beginning = straightBeginning(used, fit);
+  const start = beginning && past - beginning.start >= 2 ? beginning.start : 0;
+  const end = Math.max(past < 0 ? times.length : past, 2);
+  const roots = times.slice(start, end).map(Math.sqrt);
+  const early = readings.slice(start, end);
+  const line = straightLine(roots, early, weights.slice(start, end));
+  const share = shareOf(step, fit.primary);
+  if (beginning && start) remarks.push(...disturbedRemark(used, beginning, share));
+  const pairs = averaged(pairsOf(roots, early));
+  const [least, most] = [Math.min(...pairs), Math.max(...pairs)];
+  if (pairs.length > 1 && most - least > Math.max(PAIRS_SHARE * Math.abs(fit.primary), PAIRS_STEPS * step))
+    remarks.push(
+      `the 4:1 pairs of the early parabola give d0 from ${shown(least)} to ${shown(most)}, ${share(most - least)} apart: bedding, slow loading or a late start of the clock`,
+    );
+  return { d0: line.intercept, root: line.slope, from: times[start], to: times[end - 1] };
+}
+
+/** d0 by the pair of every reading whose fourfold time lies within the readings given; straight between them on sqrt t. */
+function pairsOf(roots: readonly number[], readings: readonly number[]): number[] {
+  const pairs: number[] = [];
+  for (let i = 0, j = 0; i < roots.length; i++) {
+    const root = 2 * roots[i];
+    while (j < roots.length && roots[j] < root * (1 - 1e-9)) j++;
+    if (j === roots.length) break;
+    const share = j ? (root - roots[j - 1]) / (roots[j] - roots[j - 1]) : 0;
+    pairs.push(2 * readings[i] - (share * readings[j] + (1 - share) * readings[Math.max(j - 1, 0)]));
+  }
+  return pairs;
+}
+
+function averaged(pairs: readonly number[]): number[] {
+  const size = Math.ceil(pairs.length / MOST_PAIRS);
+  const groups = size ? Math.floor(pairs.length / size) : 0;
+  return Array.from({ length: groups }, (_, k) => {
+    const group = pairs.slice(k * size, (k + 1) * size);
+    return group.reduce((a, b) => a + b, 0) / group.length;
+  });
+}
+
+/** Where the parabola is drawn past half of primary, two points of it that are a pair all the same. */
+export function pairOnParabola({ d0, root, from, to }: Parabola): Pair {
+  const time = Math.max(from, Math.min(to / 4, Math.sqrt((from * to) / 4)));
+  return {
+    time,
+    reading: d0 + root * Math.sqrt(time),
+    fourTimes: 4 * time,
+    readingAtFour: d0 + 2 * root * Math.sqrt(time),
+  };
+}
+
+/**
+ * The pair that is picked, or the earliest of two readings from the undisturbed ones on that lie before half of primary; where
+ * no two readings are one, the earliest reading and the curve through the readings at four times its time.
+ */
+export function pairOfReadings(
+  { times }: Series,
+  curve: ReadingCurve,
+  fit: TheoryFit,
+  from: number,
+  picks: Picks,
+  remarks: string[],
+): Outcome<Pair> {
+  const last = times[times.length - 1];
+  const picked = picks.pair_at;
+  if (picked !== undefined && !(picked >= times[0] && 4 * picked <= last))
+    return badInput(
+      `the picked pair_at (${picked} min) and four times it must lie within the readings (${shown(times[0])} to ${shown(last)} min)`,
+    );
+  const before = (U: number) => times.filter((t) => t >= from && degreeOfConsolidation(4 * fit.rate * t) <= U);
+  const isPair = (t: number) => times.some((other) => Math.abs(other / (4 * t) - 1) <= FOUR_TO_ONE);
+  const candidates = before(PARABOLA_U);
+  const time = picked ?? candidates.find(isPair) ?? candidates[0] ?? before(MOST_PARABOLA_U)[0];
+  if (time === undefined)
+    return notApplicable(
+      "the log-of-time method does not apply: no reading and four times its time lie before half of primary compression; read earlier, or pick d0",
+    );
+  const fourTimes = times.find((other) => Math.abs(other / (4 * time) - 1) <= FOUR_TO_ONE) ?? 4 * time;
+  const U = degreeOfConsolidation(fit.rate * fourTimes);
+  if (U > PARABOLA_U)
+    remarks.push(`the 4:1 pair reaches ${Math.round(100 * U)} % of primary compression: d0 is uncertain`);
+  return given({ time, reading: curve.at(time), fourTimes, readingAtFour: curve.at(fourTimes) });
+}
+
+/** The parabola through a pair. */
+export function parabolaThrough({ time, reading, fourTimes, readingAtFour }: Pair): Parabola {
+  const root = (readingAtFour - reading) / (Math.sqrt(fourTimes) - Math.sqrt(time));
+  return { d0: reading - root * Math.sqrt(time), root, from: time, to: fourTimes };
+}
+
+const shown = (value: number): string => String(Number(value.toPrecision(4)));

@@ -1,0 +1,72 @@
+/** Picks by hand: what replaces an automatic choice of the constructions. Readings in the reading unit, times in minutes. */
+import { badInput, given, type Outcome } from "../../outcome";
+
+export const PICK_NAMES = [
+  "d0",
+  "d100",
+  "d90",
+  "straight_from",
+  "straight_to",
+  "tail_from",
+  "tail_to",
+  "pair_at",
+  "tangent_from",
+  "tangent_to",
+] as const;
+export type PickName = (typeof PICK_NAMES)[number];
+export type Picks = Readonly<Partial<Record<PickName, number>>>;
+
+/** The remark that names what was picked by hand, of the names that matter to a method; none if nothing was. */
+export function pickRemarks(picks: Picks, names: readonly PickName[]): string[] {
+  const used = names.filter((name) => picks[name] !== undefined);
+  return used.length ? [`picked by hand: ${used.map((name) => `${name} = ${picks[name]}`).join(", ")}`] : [];
+}
+
+/** Refuses spans of time that run backwards, and times before the load. */
+export function checkPicks(picks: Picks): Outcome<Picks> {
+  if ((picks.pair_at ?? 0) < 0) return badInput("the picked pair_at is negative: give minutes");
+  for (const span of ["straight", "tail", "tangent"] as const) {
+    const from = picks[`${span}_from`];
+    const to = picks[`${span}_to`];
+    if ((from ?? 0) < 0 || (to ?? 0) < 0) return badInput(`the picked ${span} span has a negative time: give minutes`);
+    if (from !== undefined && to !== undefined && from >= to)
+      return badInput(`the picked ${span}_from (${from} min) must come before ${span}_to (${to} min)`);
+  }
+  return given(picks);
+}
+
+/** The pick whose value is not a number but one of TIME_METHODS: whose d100 and cv a load carries on. */
+export const METHOD_PICK = "cv by";
+export const TIME_METHODS = ["log time", "root time"] as const;
+export type TimeMethod = (typeof TIME_METHODS)[number];
+/** The pick whose value is one of PROCEDURES: how the constructions of a load are drawn. */
+export const PROCEDURE_PICK = "procedure";
+/** The value that takes a pick back. */
+export const AUTOMATIC = "automatic";
+
+/** One row of a table of picks by hand: the value that a load gets in the place of the automatic one. */
+export interface PickRow {
+  readonly load?: number;
+  readonly of?: string;
+  readonly after?: number | string;
+}
+
+const word = (value: number | string | undefined): string =>
+  String(value ?? "")
+    .trim()
+    .toLowerCase();
+
+/**
+ * The rows that count for a load, by the pick in lower case: the last one of each. One that says "automatic" takes the earlier
+ * ones back; one without a value (blank or 0, as everywhere) is not finished and counts for nothing.
+ */
+export function standingRows<T extends PickRow>(rows: readonly T[], load: number): Map<string, T> {
+  const standing = new Map<string, T>();
+  for (const row of rows) {
+    const [of, after] = [word(row.of), word(row.after)];
+    if (row.load !== load || of === "" || of === "0" || after === "" || after === "0") continue;
+    standing.delete(of);
+    if (after !== AUTOMATIC) standing.set(of, row);
+  }
+  return standing;
+}

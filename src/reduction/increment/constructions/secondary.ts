@@ -1,0 +1,53 @@
+/**
+ * Secondary compression: the slope of the tail on the log-time plot. As strain per log cycle it is C-alpha-epsilon
+ * (Ladd, 1967; ASTM D2435): whoever divides says by which height.
+ */
+import { given, notApplicable, type Outcome } from "../../outcome";
+import { straightLine } from "../../numeric/straight-line";
+import { usedReadings } from "../readings";
+import type { Increment } from "../reduce";
+import { cyclesPast, noSlope } from "./tail";
+import { T_END_OF_PRIMARY } from "../fit/terzaghi";
+
+/** A shorter span is remarked, log cycles. Common practice wants half to one. */
+const GOOD = 0.5;
+
+/**
+ * Reading per log cycle, positive in the direction of the movement, over a span of times (minutes): by least squares
+ * through the readings of a span that is given, or the tail of the log-time construction. Refuses where the readings of the
+ * span that lie past the end of primary span less than a quarter of a log cycle, and where log time itself refuses.
+ */
+export function secondarySlope(increment: Increment, from?: number, to?: number): Outcome<number> {
+  const { cleaned, fit, logTime } = increment;
+  if (!cleaned.ok) return cleaned;
+  if (from === undefined && to === undefined) {
+    if (!logTime.ok) return logTime;
+    const { tailSlope, noTailSlope = "" } = logTime.value;
+    return tailSlope === undefined ? notApplicable(noTailSlope) : given(Math.abs(tailSlope), logTime.remarks);
+  }
+  const { times, readings, weights } = usedReadings(cleaned.value, fit.ok ? fit.value : { leftOut: [] });
+  const start = from ?? (logTime.ok ? logTime.value.tail.from : times[0]);
+  const end = to ?? cleaned.value.lastTime;
+  const index = times.map((_, i) => i).filter((i) => times[i] >= start * (1 - 1e-9) && times[i] <= end * (1 + 1e-9));
+  if (index.length < 2)
+    return notApplicable(
+      `secondary compression needs 2 readings in its span (${shown(start)} to ${shown(end)} min); there ${index.length === 1 ? "is 1" : "are none"}`,
+    );
+  const span = index.map((i) => times[i]);
+  const cycles = cyclesPast(span, endOfPrimary(increment));
+  const short = noSlope(cycles, "the readings of the span");
+  if (short) return notApplicable(short);
+  const line = straightLine(
+    span.map(Math.log10),
+    index.map((i) => readings[i]),
+    index.map((i) => weights[i]),
+  );
+  const sense = Math.sign(readings[readings.length - 1] - readings[0]) || 1;
+  return given(line.slope * sense, cycles < GOOD ? [`the tail is only ${cycles.toFixed(2)} of a log cycle long`] : []);
+}
+
+/** t100 of the construction, or of the fit where the construction refuses; 0 where neither tells. */
+const endOfPrimary = ({ fit, logTime }: Increment): number =>
+  logTime.ok ? logTime.value.t100 : fit.ok ? T_END_OF_PRIMARY / fit.value.rate : 0;
+
+const shown = (t: number): string => String(Number(t.toPrecision(3)));

@@ -1,0 +1,178 @@
+/**
+ * The straight tail of the log-of-time plot.
+ *
+ * Aided: less the primary that theory says is still to come, straightened where creep is still beginning; where it is too short
+ * to have a slope of its own it leans on that of the fit. Drawn, or where a span is picked: raw readings alone.
+ */
+import { badInput, given, notApplicable, type Outcome } from "../../outcome";
+import { straightLine } from "../../numeric/straight-line";
+import { creep } from "../fit/model";
+import type { Picks } from "./picks";
+import type { Procedure } from "./procedure";
+import type { CleanReadings, Series } from "../readings";
+import type { Share } from "../share";
+import { degreeOfConsolidation, T_END_OF_PRIMARY } from "../fit/terzaghi";
+import type { TheoryFit } from "../fit/theory-fit";
+
+/** The line: slope per log cycle, reading at t = 1 min, the span of the readings that it goes through. */
+export interface Tail {
+  readonly slope: number;
+  readonly atOneMinute: number;
+  readonly from: number;
+  readonly to: number;
+  /** Log cycles that its readings span. */
+  readonly cycles: number;
+  /** Whether the slope is that of the readings; otherwise it is that of the fit. */
+  readonly own: boolean;
+}
+
+/** Tail readings come later than this many times the end of primary, as a hand takes them; */
+const TAIL_FROM = 3;
+/** or than this, less the primary that is still to come, where the readings follow theory to a share of primary or of their step. */
+const TAIL_FROM_BY_THEORY = 2;
+const FOLLOWS_SHARE = 0.005;
+const FOLLOWS_STEP = 0.4;
+/** Readings over fewer log cycles show no slope. Half a cycle is common practice: 8 h to 24 h. */
+export const SHORTEST_TAIL = 0.25;
+const GOOD_TAIL = 0.45;
+
+const cyclesOf = (times: readonly number[]): number =>
+  times.length ? Math.log10(times[times.length - 1] / times[0]) : 0;
+
+/** Log cycles that the readings past the end of primary span. */
+export const cyclesPast = (times: readonly number[], end: number): number =>
+  cyclesOf(times.filter((t) => t >= end * (1 - 1e-9)));
+
+/** Why readings over so few log cycles show no slope of secondary compression; undefined where they do. */
+export const noSlope = (cycles: number, of = "the readings"): string | undefined =>
+  cycles < SHORTEST_TAIL * (1 - 1e-9)
+    ? `${cycles ? `${of} past the end of primary span ${cycles.toFixed(2)} of a log cycle` : `no two of ${of} lie past the end of primary`}: secondary compression needs ${SHORTEST_TAIL} of a log cycle; go on reading`
+    : undefined;
+
+export function tailLine(
+  clean: CleanReadings,
+  used: Series,
+  fit: TheoryFit,
+  picks: Picks,
+  procedure: Procedure,
+  share: Share,
+): Outcome<Tail> {
+  if (picks.tail_from !== undefined || picks.tail_to !== undefined) return pickedTail(used, fit, picks);
+  return procedure === "drawn" ? drawnTail(used, fit, picks) : aidedTail(clean, used, fit, picks, share);
+}
+
+const endOfPrimary = (fit: TheoryFit): number => T_END_OF_PRIMARY / fit.rate;
+
+const indexFrom = ({ times }: Series, from: number, to = Infinity): number[] =>
+  times.map((_, i) => i).filter((i) => times[i] >= from && times[i] <= to);
+
+/** The least-squares line of readings, as they are or as `settled`; a line that runs back is level: no reading of it says that the soil swelled. */
+function lineThrough(
+  { times, readings, weights }: Series,
+  index: readonly number[],
+  fit: TheoryFit,
+  settled = (i: number) => readings[i],
+  slope?: number,
+): Tail {
+  const x = index.map((i) => Math.log10(times[i]));
+  const d = index.map(settled);
+  const w = index.map((i) => weights[i]);
+  const line = slope === undefined ? straightLine(x, d, w) : undefined;
+  const steep = line?.slope ?? slope ?? 0;
+  const held = steep * fit.primary < 0 ? 0 : steep;
+  const total = w.reduce((a, b) => a + b, 0);
+  return {
+    slope: held,
+    atOneMinute:
+      line && held === steep
+        ? line.intercept
+        : d.reduce((sum, value, k) => sum + (w[k] * (value - held * x[k])) / total, 0),
+    from: times[index[0]],
+    to: times[index[index.length - 1]],
+    cycles: cyclesOf(index.map((i) => times[i])),
+    own: slope === undefined,
+  };
+}
+
+const lengthRemark = (cycles: number): string =>
+  `the tail is only ${cycles.toFixed(2)} of a log cycle long: its slope is uncertain`;
+
+function pickedTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
+  const { times } = used;
+  const [from, to] = [picks.tail_from ?? TAIL_FROM * endOfPrimary(fit), picks.tail_to ?? times[times.length - 1]];
+  const index = indexFrom(used, from, to);
+  return index.length < 2
+    ? badInput(`the picked tail (${shown(from)} to ${shown(to)} min) holds ${index.length} readings: it needs 2`)
+    : given({ ...lineThrough(used, index, fit), to });
+}
+
+/**
+ * The readings after three times the end of primary; where they are too few, as many more of those past the end of primary as
+ * a slope needs.
+ */
+function drawnTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
+  const { times } = used;
+  const end = endOfPrimary(fit);
+  const isLong = (i: number) => noSlope(cyclesOf(times.slice(i))) === undefined;
+  const from = [...indexFrom(used, TAIL_FROM * end).slice(0, 1), ...indexFrom(used, end).reverse()].find(isLong);
+  if (from === undefined)
+    return picks.d100 !== undefined
+      ? given(lineThrough(used, indexFrom(used, 0).slice(-2), fit))
+      : notApplicable(
+          `the log-of-time method does not apply: ${noSlope(cyclesPast(times, end))}, or let theory help ("aided")`,
+        );
+  const remarks: string[] = [];
+  const cycles = cyclesOf(times.slice(from));
+  if (cycles < GOOD_TAIL) remarks.push(lengthRemark(cycles));
+  if (times[from] < TAIL_FROM * end)
+    remarks.push(
+      `the tail begins at ${(times[from] / end).toFixed(1)} times the end of primary: some of it is still primary compression`,
+    );
+  return given(lineThrough(used, indexFrom(used, times[from]), fit), remarks);
+}
+
+function aidedTail(clean: CleanReadings, used: Series, fit: TheoryFit, picks: Picks, share: Share): Outcome<Tail> {
+  const { times, readings } = used;
+  const end = endOfPrimary(fit);
+  const follows = fit.misfit < Math.max(FOLLOWS_SHARE * Math.abs(fit.primary), FOLLOWS_STEP * clean.step);
+  const tail = indexFrom(used, (follows ? TAIL_FROM_BY_THEORY : TAIL_FROM) * end);
+  const cycles = cyclesOf(tail.map((i) => times[i]));
+  const own = tail.length >= 2 && cycles >= SHORTEST_TAIL;
+  const index = own ? tail : indexFrom(used, 0).slice(-2);
+  const change = (i: number): number => {
+    const begun = fit.tail ? Math.log10(times[i] / end) - creep(fit.rate, fit.sharpness, times[i]) : 0;
+    return fit.primary * (1 - degreeOfConsolidation(fit.rate * times[i])) + fit.tail * begun;
+  };
+  const unseen = Math.max(UNSEEN_SHARE * Math.abs(fit.primary), UNSEEN_STEP * clean.step);
+  const remarks = picks.d100 === undefined ? alterations(used, index, change, unseen, share) : [];
+  if (picks.d100 === undefined && cycles < GOOD_TAIL)
+    remarks.push(
+      own ? lengthRemark(cycles) : "the tail is too short to show its slope: d100 leans on that of the fit to theory",
+    );
+  return given(
+    lineThrough(used, index, fit, (i) => readings[i] + change(i), own ? undefined : fit.tail),
+    remarks,
+  );
+}
+
+/** Share of primary, and of a division, below which a change of a reading is not told of: no eye sees it on the plot. */
+const UNSEEN_SHARE = 0.005;
+const UNSEEN_STEP = 0.5;
+
+/** By how much readings of the tail were altered at most, and which. */
+function alterations(
+  { rows }: Series,
+  index: readonly number[],
+  change: (i: number) => number,
+  unseen: number,
+  share: Share,
+): string[] {
+  const altered = index.filter((i) => Math.abs(change(i)) > unseen);
+  if (!altered.length) return [];
+  const most = Math.max(...altered.map((i) => Math.abs(change(i))));
+  return [
+    `readings of the tail were altered by up to ${share(most)} for the primary still to come and the creep just begun: ${altered.map((i) => rows[i]).join(", ")}`,
+  ];
+}
+
+const shown = (value: number): string => String(Number(value.toPrecision(4)));

@@ -1,0 +1,71 @@
+/**
+ * The steepest tangent of the log-of-time construction.
+ *
+ * Aided: the steepest slope of the smooth curve. Drawn, or where a span is picked: the least-squares line through readings.
+ */
+import { badInput, given, notApplicable, type Outcome } from "../../outcome";
+import { straightLine } from "../../numeric/straight-line";
+import type { Picks } from "./picks";
+import type { Series } from "../readings";
+import { halfCycleSpans, T_INFLECTION } from "../signals";
+import { SLOPE_REACH, type SmoothCurve } from "./smooth-curve";
+import type { TheoryFit } from "../fit/theory-fit";
+
+/** A point of it, its slope per log cycle of time, and the span of times that it was taken over. */
+export interface Tangent {
+  readonly time: number;
+  readonly reading: number;
+  readonly slope: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Looked for where theory has its own, half a cycle either side. */
+export function steepestTangent(curve: SmoothCurve, fit: TheoryFit, first: number, last: number): Tangent {
+  let steepest = { time: first, slope: 0 };
+  for (let k = -12; k <= 12; k++) {
+    const time = (T_INFLECTION / fit.rate) * 10 ** (0.05 * k);
+    if (time < first || time > last) continue;
+    const slope = curve.slope(time);
+    if (Math.abs(slope) > Math.abs(steepest.slope)) steepest = { time, slope };
+  }
+  const { time } = steepest;
+  const reach = 10 ** SLOPE_REACH;
+  return { ...steepest, reading: curve.at(time), from: time / reach, to: time * reach };
+}
+
+/** The picked span, or the steepest of the lines through at least three readings over at least half a log cycle. */
+export function tangentOfReadings(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tangent> {
+  const { times, readings, weights } = used;
+  const through = (index: readonly number[]): Tangent => {
+    const x = index.map((i) => Math.log10(times[i]));
+    const w = index.map((i) => weights[i]);
+    const line = straightLine(x, index.map((i) => readings[i]), w); // prettier-ignore
+    const middle = x.reduce((sum, value, k) => sum + w[k] * value, 0) / w.reduce((a, b) => a + b, 0);
+    return {
+      time: 10 ** middle,
+      reading: line.intercept + line.slope * middle,
+      slope: line.slope,
+      from: times[index[0]],
+      to: times[index[index.length - 1]],
+    };
+  };
+  const sense = Math.sign(fit.primary);
+  const steepest = halfCycleSpans(times)
+    .map(through)
+    .reduce<Tangent | undefined>((a, b) => (a && sense * a.slope >= sense * b.slope ? a : b), undefined);
+  const { tangent_from: from = steepest?.from, tangent_to: to = steepest?.to } = picks;
+  if (picks.tangent_from === undefined && picks.tangent_to === undefined)
+    return steepest && sense * steepest.slope > 0
+      ? given(steepest)
+      : notApplicable("the log-of-time method does not apply: no three readings show a steepest part; try ROOT_TIME");
+  const index = times.map((_, i) => i).filter((i) => times[i] >= (from ?? 0) && times[i] <= (to ?? Infinity));
+  if (index.length < 2)
+    return badInput(
+      `the picked tangent (${from} to ${to} min) holds ${index.length === 1 ? "1 reading" : "no readings"}: it needs 2`,
+    );
+  const tangent = through(index);
+  return sense * tangent.slope > 0
+    ? given(tangent)
+    : badInput(`the picked tangent (${from} to ${to} min) runs against the readings: check the picks`);
+}

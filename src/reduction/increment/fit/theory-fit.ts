@@ -1,0 +1,157 @@
+/**
+ * Least-squares fit of Terzaghi's theory, with immediate compression and creep, to the readings of an increment.
+ *
+ * A table over the rate finds every minimum (search.ts); from the best the Levenberg-Marquardt engine goes to the bottom
+ * (descent.ts). A wrong reading is found by how much the fit gains when it is left out (wrong-readings.ts), an error of the
+ * time zero by how much it gains when the zero is free. The interval of cv is where the profile of the residual sum rises
+ * by Student's t (interval.ts).
+ */
+import { given, notApplicable, type Outcome } from "../../outcome";
+import { bottom, parameterCount, polish, valleys } from "./descent";
+import { allowedRise, rateInterval } from "./interval";
+import { curveAt, type Curve } from "./model";
+import type { CleanReadings } from "../readings";
+import { CREEP_SPREAD, tableOf, type Trial } from "./search";
+import { wrongReadings } from "../wrong-readings";
+
+export interface TheoryFit extends Curve {
+  readonly d100: number;
+  /** 95 % interval of the rate (and so of cv, as ratios). */
+  readonly rateLow: number;
+  readonly rateHigh: number;
+  /** Root of the mean squared residual, reading unit. */
+  readonly misfit: number;
+  /** Standard deviation of a reading by the residuals, not less than that of rounding. */
+  readonly noise: number;
+  /** Scatter of a reading about its neighbours, not less than that of rounding: a smooth departure from theory does not count in it. */
+  readonly scatter: number;
+  /** Minutes by which loading seems to have begun before (+) or after (-) the clock; 0 where the readings do not show it. */
+  readonly timeZero: number;
+  /** Indices into the series of readings left out as wrong. */
+  readonly leftOut: readonly number[];
+}
+
+export const FEWEST_READINGS = 6;
+
+/**
+ * The time zero is off if freeing it lowers the residual sum by this F, and the mean residual by more than this share of
+ * primary; beyond these minutes it is something else.
+ */
+const TIME_ZERO_F = 12;
+const TIME_ZERO_SHARE = 3e-4;
+const MOST_TIME_ZERO = 0.4;
+/** Minutes from which the time zero is looked for: a load that came after the clock is not found from 0 where it hides first readings. */
+const TIME_ZEROS = [0, -0.2, -0.35];
+/** From 0 alone, where the mean residual is below this share of primary. */
+const READINGS_FOLLOW = 0.003;
+const READINGS_TO_JUDGE_ZERO = 10;
+/** A second valley as deep is told of if its rate differs by this ratio. */
+const OTHER_ANSWER = 1.35;
+
+export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
+  const { series, step, travel } = clean;
+  const { times, readings, rows } = series;
+  const n = times.length;
+  if (n < FEWEST_READINGS)
+    return notApplicable(
+      `${FEWEST_READINGS} readings at different times are needed; there ${n === 1 ? "is" : "are"} ${n}`,
+    );
+  if (!(travel > 0)) return notApplicable("all readings are the same: there is no movement to reduce");
+
+  const remarks: string[] = [];
+  const weights = [...series.weights];
+  const rounding = (step * step) / 12;
+  const table = tableOf(series);
+  /** The weight of the lean on ordinary creep: that of its spread in units of the noise. */
+  const leanOf = (variance: number, primary: number) => variance / (CREEP_SPREAD * (Math.abs(primary) || travel)) ** 2;
+  let lean = leanOf(Math.max(rounding, (2e-4 * travel) ** 2), travel);
+  const residual = (curve: Curve, i: number, shift = 0) =>
+    readings[i] - curveAt(curve, Math.max(times[i] + shift, 1e-9));
+  const residualSum = (curve: Curve, shift = 0) =>
+    weights.reduce((sum, w, i) => (w ? sum + w * residual(curve, i, shift) ** 2 : sum), 0);
+
+  const judged = wrongReadings(table, weights, lean, rounding);
+  let best: Trial = judged.best;
+  const leftOut = judged.wrong.map(({ index }) => index);
+  for (const { index, off } of judged.wrong) {
+    weights[index] = 0;
+    remarks.push(
+      `${rows[index]} is left out as a wrong reading: ${shown(readings[index])} stands ${shown(Math.abs(off))} off the curve of the others`,
+    );
+  }
+
+  const used = n - leftOut.length;
+  const varianceOf = (trial: Trial, shift = 0, parameters = parameterCount(trial)) =>
+    Math.max(residualSum(trial, shift) / Math.max(used - parameters, 1), rounding);
+  const residuals = times.map((_, i) => residual(best, i)).filter((_, i) => weights[i]);
+  lean = leanOf(Math.max(Math.min(varianceOf(best), roughness(residuals)), rounding), best.primary);
+  const [first, ...others] = valleys(table, weights, lean);
+  best = bottom(table, weights, lean, first);
+
+  let timeZero = 0;
+  let parameters = parameterCount(best);
+  if (used >= READINGS_TO_JUDGE_ZERO) {
+    const total = weights.reduce((a, b) => a + b, 0);
+    const starts = best.cost < total * (READINGS_FOLLOW * best.primary) ** 2 ? [0] : TIME_ZEROS;
+    const from = best;
+    const freed = starts
+      .map((start) => polish(series, weights, from, lean, start))
+      .reduce((a, b) => (b.cost < a.cost ? b : a));
+    const F = (best.cost - freed.cost) / (freed.cost / (used - parameters - 1) + rounding);
+    const gain = (best.cost - freed.cost) / total;
+    const matters = gain > (TIME_ZERO_SHARE * best.primary) ** 2;
+    if (F > TIME_ZERO_F && matters && Math.abs(freed.shift) < MOST_TIME_ZERO) {
+      best = freed;
+      timeZero = freed.shift;
+      parameters++;
+      remarks.push(
+        `the readings fit better if the load came ${shown(Math.abs(timeZero) * 60)} s ${timeZero > 0 ? "before" : "after"} the clock was started: check the time zero; the fit allows for it, the constructions do not`,
+      );
+    }
+  }
+
+  const variance = varianceOf(best, timeZero, parameters);
+  const freedom = Math.max(used - parameters, 1);
+  const weighted = times
+    .map((_, i) => Math.sqrt(weights[i]) * residual(best, i, timeZero))
+    .filter((_, i) => weights[i]);
+  const rise = allowedRise(weighted, variance, freedom);
+  const other = others.find(
+    ({ cost, rate }) => cost - best.cost < rise && Math.abs(Math.log(rate / best.rate)) > Math.log(OTHER_ANSWER),
+  );
+  if (other)
+    remarks.push(
+      `the readings fit a cv ${shown(other.rate / best.rate)} times this one nearly as well: do not rely on either`,
+    );
+  const [low, high] = rateInterval(series, weights, best, lean, timeZero, rise);
+  return given(
+    {
+      rate: best.rate,
+      d0: best.d0,
+      primary: best.primary,
+      tail: best.tail,
+      sharpness: best.sharpness,
+      d100: best.d0 + best.primary,
+      rateLow: low,
+      rateHigh: high,
+      misfit: Math.sqrt(residualSum(best, timeZero) / weights.reduce((a, b) => a + b, 0)),
+      noise: Math.sqrt(variance),
+      scatter: Math.sqrt(
+        Math.max(roughness(times.map((_, i) => residual(best, i, timeZero)).filter((_, i) => weights[i])), rounding),
+      ),
+      timeZero,
+      leftOut,
+    },
+    remarks,
+  );
+}
+
+/** Variance of a reading by how far each residual is from half way between its neighbours: it does not count a smooth misfit. */
+function roughness(residuals: readonly number[]): number {
+  let sum = 0;
+  for (let i = 1; i < residuals.length - 1; i++)
+    sum += (residuals[i] - (residuals[i - 1] + residuals[i + 1]) / 2) ** 2 / 1.5;
+  return sum / (residuals.length - 2);
+}
+
+const shown = (value: number): string => String(Number(value.toPrecision(3)));

@@ -1,0 +1,179 @@
+/** A construction as columns: one formula spills its lines, and each line's own columns pick its rows by label. */
+import { MOST_LOADS } from "../../specification/load-table";
+import { LINE_FACTOR } from "../../reduction/increment/cv";
+import type { MethodName } from "../../reduction/curve/preconsolidation";
+import type { ChartAxis } from "../../workbook/port";
+import type { BlockColumn, BlockSeries, Where } from "./series-block";
+
+/**
+ * level: from the axis at the left to where it meets the curve; upright: from there to the axis below; read: the points that
+ * the method reads, as many as there are loads.
+ */
+interface Line {
+  readonly label: string;
+  readonly as: "curve" | "line" | "level" | "upright" | "cross" | "read" | "joined";
+  readonly points: number;
+  /** How many lines of that label the function gives, one after the other; the first is taken. */
+  readonly of?: number;
+  readonly letters?: string;
+}
+
+export type Construction = "log time" | "root time" | MethodName;
+
+const line = (label: string): Line => ({ label, as: "line", points: 2 });
+const level = (label: string): Line => ({ label, as: "level", points: 2 });
+const upright = (label: string, letters?: string): Line => ({ label, as: "upright", points: 2, letters });
+const SMOOTH: Line = { label: "smooth curve", as: "curve", points: 61 };
+const YIELD = upright("preconsolidation stress", "σ′p");
+/** Most points that a method reads: the rows of a data sheet's load table. */
+const READ = MOST_LOADS;
+
+/** The lines of every construction that are drawn. A test holds labels and numbers of points against the functions. */
+export const LINES: Readonly<Record<Construction, readonly Line[]>> = {
+  "log time": [
+    { label: "early parabola", as: "curve", points: 13 },
+    { label: "4:1 pair", as: "cross", points: 2 },
+    { label: "offset", as: "curve", points: 2 },
+    { label: "same offset", as: "curve", points: 2 },
+    line("steepest tangent"),
+    line("secondary tail"),
+    level("d0"),
+    level("d50"),
+    level("d100"),
+    { label: "half distance", as: "curve", points: 3 },
+    upright("t50"),
+    upright("t100"),
+  ],
+  "root time": [
+    line("straight part"),
+    line(`${LINE_FACTOR} line`),
+    { label: `${LINE_FACTOR} abscissae`, as: "curve", points: 3 },
+    level("d0"),
+    level("d90"),
+    level("d100"),
+    upright("root t90"),
+  ],
+  casagrande: [
+    SMOOTH,
+    line("virgin line"),
+    { label: "greatest curvature", as: "cross", points: 1 },
+    line("horizontal"),
+    line("tangent"),
+    line("bisector"),
+    YIELD,
+  ],
+  intersection: [line("recompression line"), line("virgin line"), YIELD],
+  pacheco_silva: [
+    SMOOTH,
+    line("virgin line"),
+    line("initial value"),
+    line("vertical to the curve"),
+    line("horizontal to the virgin line"),
+    YIELD,
+  ],
+  work: [line("line before yield"), line("line after yield"), YIELD, { label: "work", as: "read", points: READ }],
+  bilog: [
+    line("line before yield"),
+    line("line after yield"),
+    YIELD,
+    { label: "first loading", as: "read", points: READ },
+  ],
+  janbu: [
+    YIELD,
+    { label: "modulus", as: "joined", points: READ, of: 2 },
+    { label: "modulus", as: "read", points: READ, of: 2 },
+  ],
+};
+
+const LOOKS: Readonly<Record<Line["as"], Pick<BlockSeries, "style" | "symbol" | "lettered">>> = {
+  curve: { style: "thin", lettered: true },
+  line: { style: "line", lettered: true },
+  level: { style: "dashed", lettered: true },
+  upright: { style: "dashed", lettered: true },
+  cross: { style: "points", symbol: "cross", lettered: true },
+  read: { style: "points", symbol: "filled" },
+  joined: { style: "thin" },
+};
+
+/**
+ * Rows kept for the spill: a time curve of more than 120 readings is averaged in 20 steps a cycle of time, over at most 8
+ * cycles, and its lines have 39 points.
+ */
+const SPILL_ROWS = 200;
+
+export interface Frame {
+  readonly x: ChartAxis;
+  readonly y: ChartAxis;
+}
+
+/** A point of a line: whether it is there, and its coordinates, as formulas. */
+const point = (where: Where, column: string, index: number) => {
+  const [start, count] = [where.head(`${column} x`), where.head(`${column} y`)];
+  const at = (of: "line x" | "line y", n: number) => `INDEX(${where.column(of)},${start}+${n})`;
+  return {
+    at,
+    when: (value: string, otherwise: string) => `=IF(${index}<${count},${value},${otherwise})`,
+  };
+};
+
+/** Columns of one line; where the construction does not apply, nothing of it shows. */
+function lineColumns({ label, as, points, of = 1 }: Line, column: string, { x, y }: Frame): BlockColumn[] {
+  const nowhere = String(x.domain[0]);
+  const below = String(y.domain[y.reversed ? 1 : 0]);
+  const cells = (of: "x" | "y") => (where: Where) =>
+    Array.from({ length: points }, (_, index) => {
+      const { at, when } = point(where, column, index);
+      if (of === "y") {
+        const value =
+          as === "upright" ? (index === 0 ? at("line y", 0) : below) : at("line y", as === "level" ? 0 : index);
+        return when(value, "NA()");
+      }
+      const value =
+        as === "upright"
+          ? at("line x", 0)
+          : as === "level"
+            ? index === 0
+              ? nowhere
+              : `MAX(${at("line x", 0)},${at("line x", 1)})`
+            : at("line x", index);
+      return when(value, nowhere);
+    });
+  return [
+    {
+      name: `${column} x`,
+      heading: `${label}, x`,
+      rows: points,
+      head: (where) => `=IFERROR(MATCH("${label}",${where.column("line label")},0),0)`,
+      cells: cells("x"),
+    },
+    {
+      name: `${column} y`,
+      heading: `${label}, y`,
+      rows: points,
+      head: (where) => `=COUNTIF(${where.column("line label")},"${label}")/${of}`,
+      cells: cells("y"),
+    },
+  ];
+}
+
+/** Columns and series of a construction; `call` is the function that gives its lines, "CLAY.LOG_TIME_LINES(...)". */
+export function constructionColumns(
+  construction: Construction,
+  call: (where: Where) => string,
+  frame: Frame,
+): { columns: BlockColumn[]; series: BlockSeries[] } {
+  const lines = LINES[construction];
+  const columns = lines.flatMap((one, index) => lineColumns(one, `line ${index + 1}`, frame));
+  const spill: BlockColumn[] = [
+    { name: "line label", heading: "Construction", rows: SPILL_ROWS, cells: (where) => [`=${call(where)}`] },
+    { name: "line x", heading: "x", rows: SPILL_ROWS, cells: () => [] },
+    { name: "line y", heading: "y", rows: SPILL_ROWS, cells: () => [] },
+  ];
+  const series = lines.map(({ label, as, letters }, index): BlockSeries => ({
+    ...LOOKS[as],
+    name: letters ?? label,
+    x: `line ${index + 1} x`,
+    y: `line ${index + 1} y`,
+  }));
+  return { columns: [...columns, ...spill], series };
+}

@@ -1,0 +1,625 @@
+/**
+ * The numbers of a plot as live formulas onto a data sheet's cells, or onto two columns of any sheet, with the chart over
+ * them: a changed reading moves the chart. Formulas name cells by sheet and address, which both hosts understand.
+ *
+ * The frames of the axes are fixed when the series are made, as for the plot of the same numbers in the pane: whole decades
+ * of time and stress, round ends elsewhere. An axis that the host fits by itself would begin at zero, or part from round
+ * numbers, and the constructions could not be carried to it. What is read later within these ends shows by itself; for what
+ * goes beyond them the chart is inserted anew.
+ */
+import type { NamedValues } from "../../record/record";
+import { loadSuffix, MOST_LOADS } from "../../specification/load-table";
+import { rulesOf } from "../../specification/versions";
+import { cAlphaPlot, cvPlot } from "../../plots/coefficients";
+import type { TimeMethod } from "../../reduction/increment/constructions/picks";
+import { SAME_LOAD } from "../../reduction/curve/loads";
+import { compressionPlot } from "../../plots/compression";
+import { logTimePlot, rootTimePlot, type Cells } from "../../plots/time";
+import type { PlotAxis, PlotSpec } from "../../plots/spec";
+import { METHODS, type MethodName } from "../../reduction/curve/preconsolidation";
+import { badInput, given, type Outcome } from "../../reduction/outcome";
+import { roundedDomain } from "../../workbook/chart-axis";
+import type { Box, CellValue, ChartAxis, SheetName } from "../../workbook/port";
+import { constructionColumns, type Frame } from "./series-lines";
+import { addressOn, type BlockColumn, type BlockSeries, type SeriesBlock, type Where } from "./series-block";
+
+export type { SeriesBlock } from "./series-block";
+export { chartsSheet, seriesSheet } from "./series-sheet";
+
+/** A data sheet in the workbook: what `listNames` gives of it, and what `readNames` gives, in the sheet's own units. */
+export interface DataSheet {
+  readonly sheet: string;
+  readonly names: readonly SheetName[];
+  readonly values: NamedValues;
+}
+
+export type DataPlot =
+  | { readonly plot: "compression"; readonly value: "e" | "strain"; readonly method?: MethodName }
+  | { readonly plot: "log time" | "root time"; readonly load: number }
+  | { readonly plot: "cv"; readonly by: "chosen" | TimeMethod | "both" }
+  | { readonly plot: "c alpha" };
+
+/** Two columns of a sheet, of one length, with the numbers that they hold; a blank is null. */
+export interface RangePlot {
+  readonly plot: "log time" | "root time" | "compression e" | "compression strain" | "cv" | "c alpha";
+  readonly sheet: string;
+  readonly x: Box;
+  readonly y: Box;
+  readonly xs: Cells;
+  readonly ys: Cells;
+  readonly method?: MethodName;
+  /** In the place of the plot's own words. */
+  readonly title?: string;
+  readonly xLabel?: string;
+  readonly yLabel?: string;
+}
+
+/** A column of cells by the address of the whole and of each. */
+interface Source {
+  readonly whole: string;
+  readonly cell: (index: number) => string;
+  readonly rows: number;
+}
+
+const sourceOf = (sheet: string, box: Box, rows = box.rows): Source => ({
+  whole: addressOn(sheet, { ...box, rows, cols: 1 }),
+  cell: (index) => addressOn(sheet, { row: box.row + index, col: box.col, rows: 1, cols: 1 }),
+  rows,
+});
+
+const axisOf = ({ label, scale, domain, reversed }: PlotAxis): ChartAxis =>
+  scale === "log"
+    ? { label, scale, domain, reversed }
+    : { label, scale: "linear", domain: roundedDomain(domain), reversed };
+
+const frameOf = ({ x, y }: PlotSpec): Frame => ({ x: axisOf(x), y: axisOf(y) });
+
+const lastOf = (cells: Cells): number => cells.reduce<number>((last, cell, row) => (cell === null ? last : row + 1), 0);
+
+/** Rows of readings that a chart covers beyond those read: room for a test that is under way. */
+const ROOM = 24;
+
+interface TimeSource {
+  readonly times: Source;
+  readonly readings: Source;
+  /** The readings that the chart shows: fewer rows than the columns have. */
+  readonly shown: number;
+  readonly picks?: string;
+  /** A formula that gives the way in which the construction is made; aided where the sheet has no such cells. */
+  readonly procedure?: string;
+}
+
+/** Columns of a time curve and its construction. */
+function timeBlock(
+  plot: "log time" | "root time",
+  { times, readings, shown, picks, procedure }: TimeSource,
+  sheet: string,
+  boxes: readonly [Box, Box],
+  spec: PlotSpec,
+): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
+  const frame = frameOf(spec);
+  const [t, r] = boxes.map((box) => sourceOf(sheet, box, shown).whole);
+  const root = plot === "root time";
+  // Wrong readings show too: the eye judges what the method left out. Zero is a time in the first row only.
+  const isRead = `ISNUMBER(${t})*ISNUMBER(${r})*${root ? `((${t}>0)*(${r}<>0)+(${t}=0))` : `(${t}>0)*(${r}<>0)`}`;
+  const columns: BlockColumn[] = [
+    {
+      name: "x",
+      heading: root ? "Root of time" : "Time",
+      rows: shown,
+      cells: () => [`=IF(${isRead},${root ? `SQRT(ABS(${t}))` : t},${frame.x.domain[0]})`],
+    },
+    { name: "y", heading: "Reading", rows: shown, cells: () => [`=IF(${isRead},${r},NA())`] },
+  ];
+  const name = root ? "ROOT_TIME_LINES" : "LOG_TIME_LINES";
+  const more = procedure ? `,${picks ?? '""'},${procedure}` : picks ? `,${picks}` : "";
+  const call = () => `CLAY.${name}(${times.whole},${readings.whole}${more})`;
+  const drawn = constructionColumns(plot, call, frame);
+  return {
+    ...frame,
+    columns: [...columns, ...drawn.columns],
+    series: [...drawn.series, { name: "readings", style: "points", symbol: "filled", x: "x", y: "y" }],
+  };
+}
+
+/** A dashed line over the whole height at the stress that a cell holds; nothing while it holds none. */
+function upright(letters: string, heading: string, cell: string, { x, y }: Frame) {
+  const [across, up] = [`${letters} x`, `${letters} y`];
+  const columns: BlockColumn[] = [
+    { name: across, heading, rows: 2, cells: () => Array(2).fill(`=IF(ISNUMBER(${cell}),${cell},${x.domain[0]})`) },
+    { name: up, heading: "y", rows: 2, cells: () => y.domain.map((end) => `=IF(ISNUMBER(${cell}),${end},NA())`) },
+  ];
+  const series: BlockSeries = { name: letters, style: "dashed", lettered: true, x: across, y: up };
+  return { columns, series };
+}
+
+interface CurveSource {
+  readonly stresses: Source;
+  /** Each value as an expression that gives a number, or a text where there is none. */
+  readonly value: (index: number) => string;
+  /** The values as one range, where they stand together. */
+  readonly values?: string;
+  readonly kind: "e" | "strain";
+  readonly method?: MethodName;
+  /** The in-situ stress, as a cell. */
+  readonly inSitu?: string;
+  /** The value before the first load, as a cell or a number. */
+  readonly initial?: string;
+}
+
+/** Columns of a compression curve and a method's construction, in the method's own plane. */
+function curveBlock(
+  { stresses, value, values, kind, method, inSitu, initial }: CurveSource,
+  spec: PlotSpec,
+): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
+  const frame = frameOf(spec);
+  const each = (cell: (index: number, where: Where) => string) => (where: Where) =>
+    Array.from({ length: stresses.rows }, (_, index) => cell(index, where));
+  const rows = stresses.rows;
+  const isThere = (index: number, where: Where) =>
+    `AND(ISNUMBER(${stresses.cell(index)}),ISNUMBER(${where.cell("value", index)}))`;
+  const isLess = (index: number) =>
+    index === 0
+      ? "FALSE"
+      : `AND(ISNUMBER(${stresses.cell(index - 1)}),${stresses.cell(index)}<${stresses.cell(index - 1)})`;
+  const [loading, unloading] = [false, true].map(
+    (unloads) => (index: number, where: Where) =>
+      `=IF(${isThere(index, where)},IF(${isLess(index)},${
+        unloads ? where.cell("value", index) : "NA()"
+      },${unloads ? "NA()" : where.cell("value", index)}),NA())`,
+  );
+  const columns: BlockColumn[] = [
+    {
+      name: "value",
+      heading: kind === "e" ? "Void ratio" : "Strain",
+      rows,
+      cells: each((index) => `=IF(ISNUMBER(${value(index)}),${value(index)},"")`),
+    },
+    {
+      name: "x",
+      heading: "Stress",
+      rows,
+      cells: each((index, where) => `=IF(${isThere(index, where)},${stresses.cell(index)},${frame.x.domain[0]})`),
+    },
+    {
+      name: "test",
+      heading: "Test",
+      rows,
+      cells: each((index, where) => `=IF(${isThere(index, where)},${where.cell("value", index)},NA())`),
+    },
+    { name: "loading", heading: "Loading", rows, cells: each(loading) },
+    { name: "unloading", heading: "Unloading", rows, cells: each(unloading) },
+  ];
+  const call = (where: Where) =>
+    `CLAY.PRECONSOLIDATION_LINES(${stresses.whole},${values ?? where.column("value")},"${method}","${kind}"${initial ? `,,${initial}` : ""})`;
+  const isOwnPlane = method !== undefined && METHODS[method].axes[1] !== "value";
+  // A method that reads nothing now has no axes of its own: the test is drawn alone.
+  const isDrawn = method !== undefined && !(isOwnPlane && spec.refusal !== undefined);
+  const drawn = isDrawn ? constructionColumns(method, call, frame) : { columns: [], series: [] };
+  const test: BlockSeries[] = [
+    { name: "test", style: "thin", x: "x", y: "test" },
+    { name: "loading", style: "points", symbol: "filled", x: "x", y: "loading" },
+    { name: "unloading", style: "points", symbol: "open", x: "x", y: "unloading" },
+  ];
+  const marks = inSitu ? [upright("σ′v0", "In-situ stress", inSitu, frame)] : [];
+  return {
+    ...frame,
+    columns: [...columns, ...drawn.columns, ...marks.flatMap((mark) => mark.columns)],
+    series: [...marks.map((mark) => mark.series), ...drawn.series, ...(isOwnPlane && isDrawn ? [] : test)],
+  };
+}
+
+interface CoefficientSource {
+  readonly stresses: Source;
+  /** Name, shape and cells of each set of values. */
+  readonly sets: readonly { readonly name: string; readonly shape: "circle" | "triangle"; readonly values: Source }[];
+  /** The values that a line joins. */
+  readonly joined?: { readonly name: string; readonly values: Source };
+  /** The stress before the first load, and the preconsolidation stress, as cells. */
+  readonly before?: string;
+  readonly yieldStress?: string;
+  /** Where a load's value is drawn. */
+  readonly at: "mean" | "end";
+}
+
+/** Columns of coefficients against stress: virgin loads told from others as `loadSteps` tells them; unloading and wetting left out. */
+function coefficientBlock(
+  { stresses, sets, joined, before, yieldStress, at }: CoefficientSource,
+  spec: PlotSpec,
+): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
+  const frame = frameOf(spec);
+  const { rows } = stresses;
+  const each = (cell: (index: number, where: Where) => string) => (where: Where) =>
+    Array.from({ length: rows }, (_, index) => cell(index, where));
+  const above = (stress: string, other: string): string => `${stress}>${other}*${1 + SAME_LOAD}`;
+  const orZero = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},0)`;
+  const start = before ? orZero(before) : "0";
+  const helpers: BlockColumn[] = [
+    {
+      name: "from",
+      heading: "Stress before",
+      rows,
+      cells: each((i, where) =>
+        i === 0
+          ? `=${start}`
+          : `=IF(ISNUMBER(${stresses.cell(i - 1)}),${stresses.cell(i - 1)},${where.cell("from", i - 1)})`,
+      ),
+    },
+    {
+      name: "greatest",
+      heading: "Greatest before",
+      rows,
+      cells: each((i, where) =>
+        i === 0 ? `=${start}` : `=MAX(${where.cell("greatest", i - 1)},${orZero(stresses.cell(i - 1))})`,
+      ),
+    },
+    {
+      name: "x",
+      heading: at === "mean" ? "Mean stress" : "Stress",
+      rows,
+      cells: each((i, where) => {
+        const here = stresses.cell(i);
+        const value = at === "mean" ? `(${where.cell("from", i)}+${here})/2` : here;
+        return `=IF(ISNUMBER(${here}),IF(${above(here, where.cell("from", i))},${value},${frame.x.domain[0]}),${frame.x.domain[0]})`;
+      }),
+    },
+    {
+      name: "virgin",
+      heading: "1 virgin, 0 not, -1 unloading or wetting",
+      rows,
+      cells: each((i, where) => {
+        const [here, from] = [stresses.cell(i), where.cell("from", i)];
+        const beyond = yieldStress ? `IF(ISNUMBER(${yieldStress}),IF(${above(yieldStress, from)},0,1),1)` : "1";
+        return (
+          `=IF(ISNUMBER(${here}),IF(${above(here, from)},` +
+          `IF(${above(where.cell("greatest", i), from)},0,${beyond}),-1),-1)`
+        );
+      }),
+    },
+  ];
+  const columns = [...helpers];
+  const series: BlockSeries[] = [];
+  if (yieldStress) {
+    const mark = upright("σ′p", "Preconsolidation stress", yieldStress, frame);
+    columns.push(...mark.columns);
+    series.push(mark.series);
+  }
+  const shown = (values: Source, when: (where: Where, i: number) => string) =>
+    each((i, where) => {
+      const cell = values.cell(i);
+      return `=IF(ISNUMBER(${cell}),IF((${cell}>0)*(${when(where, i)}),${cell},NA()),NA())`;
+    });
+  if (joined) {
+    columns.push({
+      name: "joined",
+      heading: joined.name,
+      rows,
+      cells: shown(joined.values, (where, i) => `${where.cell("virgin", i)}>=0`),
+    });
+    series.push({ name: joined.name, style: "thin", x: "x", y: "joined" });
+  }
+  const kinds = yieldStress ? (["virgin", "not virgin"] as const) : (["first loading", "reloading"] as const);
+  for (const { name, shape, values } of sets)
+    kinds.forEach((kind, index) => {
+      const column = `${name}, ${kind}`;
+      const wanted = index === 0 ? 1 : 0;
+      columns.push({
+        name: column,
+        heading: column,
+        rows,
+        cells: shown(values, (where, i) => `${where.cell("virgin", i)}=${wanted}`),
+      });
+      series.push({
+        name: column,
+        style: "points",
+        symbol: index === 0 ? "filled" : "open",
+        shape,
+        x: "x",
+        y: column,
+      });
+    });
+  return { ...frame, columns, series };
+}
+
+/** What a data sheet has under its names. */
+class Sheet {
+  readonly #places: ReadonlyMap<string, Box>;
+  constructor(private readonly data: DataSheet) {
+    this.#places = new Map(
+      data.names.flatMap(({ name, place }) => (place === "lost" ? [] : [[name, place] as const])).reverse(),
+    );
+  }
+
+  get name(): string {
+    return this.data.sheet;
+  }
+
+  box(name: string): Box | undefined {
+    return this.#places.get(name);
+  }
+
+  source(name: string): Source | undefined {
+    const box = this.box(name);
+    return box && sourceOf(this.data.sheet, box);
+  }
+
+  address(name: string): string | undefined {
+    return this.source(name)?.whole;
+  }
+
+  numbers(name: string): (number | null)[] {
+    return (this.data.values[name] ?? []).map(([cell]) => (typeof cell === "number" ? cell : null));
+  }
+
+  number(name: string): number | undefined {
+    return this.numbers(name)[0] ?? undefined;
+  }
+
+  word(name: string, row = 0): string {
+    const cell: CellValue = this.data.values[name]?.[row]?.[0] ?? "";
+    return typeof cell === "string" && !cell.startsWith("#") ? cell.trim() : "";
+  }
+
+  /** Why a plot cannot be made. */
+  lacks(...names: readonly string[]): Outcome<never> | undefined {
+    const absent = names.filter((name) => !this.#places.has(name));
+    return absent.length === 0
+      ? undefined
+      : badInput(
+          `the sheet "${this.data.sheet}" has no cells named ${absent.join(", ")}: name them in the sheet check`,
+        );
+  }
+}
+
+const titled = (sheet: Sheet, words: string): string =>
+  [words, sheet.word("boring"), sheet.word("sample")].filter(Boolean).join(", ");
+
+/** The picks by hand of a load, where the sheet keeps any; blank where it holds none. */
+function picksOf(sheet: Sheet, load: number): string | undefined {
+  const [loads, of, after] = ["pick_load", "pick_of", "pick_after"].map((name) => sheet.address(name));
+  if (!loads || !of || !after) return undefined;
+  return `IF(COUNT(${loads})=0,"",CLAY.LOAD_PICKS(${load},${loads},${of},${after}))`;
+}
+
+/** The way in which the constructions of a load are made, as the load table has it. */
+function procedureOf(sheet: Sheet, load: number): string | undefined {
+  const [numbers, procedures] = ["load_number", "load_procedure"].map((name) => sheet.address(name));
+  return numbers && procedures && `IFERROR(INDEX(${procedures},MATCH(${load},${numbers},0)),"aided")`;
+}
+
+function timeOf(sheet: Sheet, plot: "log time" | "root time", load: number): Outcome<SeriesBlock> {
+  const [timesName, readingsName] = [`times_${loadSuffix(load)}`, `readings_${loadSuffix(load)}`];
+  const lacking = sheet.lacks(timesName, readingsName);
+  if (lacking) return lacking;
+  const [xs, ys] = [sheet.numbers(timesName), sheet.numbers(readingsName)];
+  const draw = plot === "log time" ? logTimePlot : rootTimePlot;
+  const sense = sheet.word("dial_sense") === "fall" ? "fall" : "rise";
+  const spec = draw(xs, ys, { readingLabel: "Dial reading", sense });
+  if (!spec.ok) return spec;
+  const boxes = [sheet.box(timesName)!, sheet.box(readingsName)!] as const;
+  const stress = sheet.numbers("load_stress")[load - 1];
+  const under = stress == null ? "" : `, ${Number(stress.toPrecision(4))} ${sheet.word("stress_unit")}`.trimEnd();
+  return given(
+    {
+      title: titled(sheet, `Load ${load}${under}`),
+      ...timeBlock(
+        plot,
+        {
+          times: sheet.source(timesName)!,
+          readings: sheet.source(readingsName)!,
+          shown: Math.min(boxes[0].rows, boxes[1].rows, lastOf(ys) + ROOM),
+          picks: picksOf(sheet, load),
+          procedure: procedureOf(sheet, load),
+        },
+        sheet.name,
+        boxes,
+        spec.value,
+      ),
+    },
+    spec.remarks,
+  );
+}
+
+function compressionOf(sheet: Sheet, kind: "e" | "strain", method?: MethodName): Outcome<SeriesBlock> {
+  const needed = kind === "e" ? ["load_stress", "void_ratio_curve"] : ["load_stress", "strain_end"];
+  const lacking = sheet.lacks(...needed);
+  if (lacking) return lacking;
+  const stresses = sheet.source("load_stress")!;
+  const [end, primary, point] = ["strain_end", "strain_d100", "curve_point"].map((name) => sheet.source(name));
+  // The strain of the point that the void ratio of the curve is taken at.
+  const strain = (i: number): string =>
+    primary && point ? `IF(${point.cell(i)}="d100",${primary.cell(i)},${end!.cell(i)})` : end!.cell(i);
+  const curve = sheet.source("void_ratio_curve");
+  const [ends, primaries] = [sheet.numbers("strain_end"), sheet.numbers("strain_d100")];
+  const values =
+    kind === "e"
+      ? sheet.numbers("void_ratio_curve")
+      : ends.map((value, row) =>
+          primary && sheet.word("curve_point", row) === "d100" ? (primaries[row] ?? null) : value,
+        );
+  const stress = sheet.number("in_situ_stress");
+  // As the sheet's own spread of methods has it.
+  const seesInitial = rulesOf({ version: sheet.number("template_version") }).startsAtInitialVoidRatio && kind === "e";
+  const spec = compressionPlot(sheet.numbers("load_stress"), values, kind, {
+    stressUnit: sheet.word("stress_unit") || undefined,
+    method,
+    initial: seesInitial ? sheet.number("void_ratio_initial") : undefined,
+    // So that the frame reaches to it; the chart's own line follows the cell.
+    marks: stress ? [{ label: "in-situ stress", letters: "σ′v0", stress }] : [],
+  });
+  if (!spec.ok) return spec;
+  return given(
+    {
+      title: titled(sheet, spec.value.title),
+      ...curveBlock(
+        {
+          stresses,
+          value: kind === "e" ? (i) => curve!.cell(i) : strain,
+          values: kind === "e" ? curve!.whole : undefined,
+          kind,
+          method,
+          inSitu: sheet.address("in_situ_stress"),
+          initial: seesInitial ? sheet.address("void_ratio_initial") : undefined,
+        },
+        spec.value,
+      ),
+    },
+    spec.remarks,
+  );
+}
+
+const CV_NAMES = { "log time": "cv_log_time", "root time": "cv_root_time" } as const;
+
+function cvOf(sheet: Sheet, by: "chosen" | TimeMethod | "both"): Outcome<SeriesBlock> {
+  const names = by === "both" ? Object.values(CV_NAMES) : [by === "chosen" ? "cv_chosen" : CV_NAMES[by]];
+  const lacking = sheet.lacks("load_stress", ...names);
+  if (lacking) return lacking;
+  const numbers = names.map((name) => sheet.numbers(name));
+  const blank = numbers[0].map(() => null);
+  const spec = cvPlot(
+    sheet.numbers("load_stress"),
+    by === "root time" ? blank : numbers[0],
+    by === "root time" ? numbers[0] : (numbers[1] ?? blank),
+    {
+      stressUnit: sheet.word("stress_unit") || undefined,
+      cvUnit: sheet.word("cv_unit") || undefined,
+      before: sheet.number("seating_stress"),
+      yieldStress: sheet.number("preconsolidation_stress"),
+    },
+  );
+  if (!spec.ok) return spec;
+  const chosen = sheet.source("cv_chosen");
+  return given(
+    {
+      title: titled(sheet, spec.value.title),
+      ...coefficientBlock(
+        {
+          stresses: sheet.source("load_stress")!,
+          sets: names.map((name, index) => ({
+            name: name === "cv_chosen" ? "cv" : name === "cv_root_time" ? "root time" : "log time",
+            shape: by === "root time" || index === 1 ? "triangle" : "circle",
+            values: sheet.source(name)!,
+          })),
+          joined: chosen && (by === "both" || by === "chosen") ? { name: "cv carried on", values: chosen } : undefined,
+          before: sheet.address("seating_stress"),
+          yieldStress: sheet.address("preconsolidation_stress"),
+          at: "mean",
+        },
+        spec.value,
+      ),
+    },
+    spec.remarks,
+  );
+}
+
+function cAlphaOf(sheet: Sheet): Outcome<SeriesBlock> {
+  const lacking = sheet.lacks("load_stress", "c_alpha");
+  if (lacking) return lacking;
+  const spec = cAlphaPlot(sheet.numbers("load_stress"), sheet.numbers("c_alpha"), {
+    stressUnit: sheet.word("stress_unit") || undefined,
+    before: sheet.number("seating_stress"),
+    yieldStress: sheet.number("preconsolidation_stress"),
+  });
+  if (!spec.ok) return spec;
+  const values = sheet.source("c_alpha")!;
+  return given(
+    {
+      title: titled(sheet, spec.value.title),
+      ...coefficientBlock(
+        {
+          stresses: sheet.source("load_stress")!,
+          sets: [{ name: "C alpha", shape: "circle", values }],
+          joined: { name: "C alpha of the test", values },
+          before: sheet.address("seating_stress"),
+          yieldStress: sheet.address("preconsolidation_stress"),
+          at: "end",
+        },
+        spec.value,
+      ),
+    },
+    spec.remarks,
+  );
+}
+
+/** A plot of a data sheet. Refuses, with the reason, where the sheet lacks its cells or they hold nothing to draw. */
+export function seriesOf(data: DataSheet, plot: DataPlot): Outcome<SeriesBlock> {
+  const sheet = new Sheet(data);
+  if (plot.plot === "compression") return compressionOf(sheet, plot.value, plot.method);
+  if (plot.plot === "cv") return cvOf(sheet, plot.by);
+  if (plot.plot === "c alpha") return cAlphaOf(sheet);
+  return timeOf(sheet, plot.plot, plot.load);
+}
+
+/** The time curves of every load that has one, in test order. Refuses where none has. */
+export function everyLoad(data: DataSheet, plot: "log time" | "root time"): Outcome<SeriesBlock[]> {
+  const sheet = new Sheet(data);
+  const made = Array.from({ length: MOST_LOADS }, (_, index) => index + 1)
+    .filter((load) => sheet.numbers(`readings_${loadSuffix(load)}`).some((reading) => reading !== null))
+    .flatMap((load) => {
+      const block = timeOf(sheet, plot, load);
+      return block.ok ? [block.value] : [];
+    });
+  return made.length ? given(made) : badInput(`the sheet "${data.sheet}" has no load with readings to draw`);
+}
+
+/** A plot of two columns of a sheet. Refuses, with the reason, where they hold nothing to draw. */
+export function seriesOfRange(range: RangePlot): Outcome<SeriesBlock> {
+  const { plot, sheet, x, y, xs, ys, method } = range;
+  const rows = Math.min(x.rows, y.rows);
+  const [across, up] = [sourceOf(sheet, x, rows), sourceOf(sheet, y, rows)];
+  const named = (spec: PlotSpec): PlotSpec => ({
+    ...spec,
+    title: range.title ?? spec.title,
+    x: { ...spec.x, label: range.xLabel ?? spec.x.label },
+    y: { ...spec.y, label: range.yLabel ?? spec.y.label },
+  });
+  const made = (
+    spec: Outcome<PlotSpec>,
+    block: (spec: PlotSpec) => Pick<SeriesBlock, "x" | "y" | "columns" | "series">,
+  ): Outcome<SeriesBlock> =>
+    spec.ok ? given({ title: named(spec.value).title, ...block(named(spec.value)) }, spec.remarks) : spec;
+  switch (plot) {
+    case "log time":
+    case "root time":
+      return made((plot === "log time" ? logTimePlot : rootTimePlot)(xs, ys), (spec) =>
+        timeBlock(plot, { times: across, readings: up, shown: rows }, sheet, [x, y], spec),
+      );
+    case "compression e":
+    case "compression strain": {
+      const kind = plot === "compression e" ? "e" : "strain";
+      return made(compressionPlot(xs, ys, kind, { method }), (spec) =>
+        curveBlock({ stresses: across, value: up.cell, values: up.whole, kind, method }, spec),
+      );
+    }
+    case "cv":
+      return made(
+        cvPlot(
+          xs,
+          ys,
+          ys.map(() => null),
+        ),
+        (spec) =>
+          coefficientBlock(
+            {
+              stresses: across,
+              sets: [{ name: "cv", shape: "circle", values: up }],
+              joined: { name: "test", values: up },
+              at: "mean",
+            },
+            spec,
+          ),
+      );
+    case "c alpha":
+      return made(cAlphaPlot(xs, ys), (spec) =>
+        coefficientBlock(
+          {
+            stresses: across,
+            sets: [{ name: "C alpha", shape: "circle", values: up }],
+            joined: { name: "test", values: up },
+            at: "end",
+          },
+          spec,
+        ),
+      );
+  }
+}

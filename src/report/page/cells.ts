@@ -1,0 +1,114 @@
+/** Numbers of the data sheet as the report shows them: live formulas, rounded once, at display, by their number formats. */
+import type { CellPlan } from "../../workbook/port";
+import type { DataCells } from "./source";
+
+/** What stands where the data sheet has nothing; the report says what is missing and why. */
+export const NOTHING = "-";
+
+/** Shows a cell as it is, "-" where it is blank. */
+export const shownFormula = (reference: string): string =>
+  `=IFERROR(IF(${reference}="","${NOTHING}",${reference}),"error")`;
+
+/** The same of an expression that needs cells; blank where one of them is. */
+export const worked = (needs: readonly (string | undefined)[], expression: string): string | undefined =>
+  needs.some((need) => need === undefined)
+    ? undefined
+    : `=IFERROR(IF(COUNT(${needs.join(",")})<${needs.length},"${NOTHING}",${expression}),"${NOTHING}")`;
+
+/** Decimals that show a number with so many significant figures; none where its whole part has as many. */
+export const decimalsFor = (value: number, figures: number): number =>
+  value === 0 ? 0 : Math.max(0, figures - 1 - Math.floor(Math.log10(Math.abs(value)) + 1e-12));
+
+const decimal = (digits: number): string => (digits > 0 ? `0.${"0".repeat(digits)}` : "0");
+
+/** A number that spans decades (cv, mv, C alpha) in two figures, unless more are asked for: of the value when the report was made. */
+export function twoFigures(value: number | undefined, figures = 2): string {
+  if (value === undefined) return "0.00";
+  const decimals = decimalsFor(value, figures);
+  return decimals > 6 ? "0.0E+00" : decimal(decimals);
+}
+
+/** Stresses as they were typed: as many decimals as any of them has, at most four. */
+export function typedFormat(values: readonly number[]): string {
+  for (let digits = 0; digits < 4; digits++) {
+    const scale = 10 ** digits;
+    if (values.every((value) => Math.abs(value * scale - Math.round(value * scale)) < 1e-6 * scale))
+      return decimal(digits);
+  }
+  return decimal(4);
+}
+
+/** Digits by trade practice: lengths 0.01 mm, densities 0.01 Mg/m3, e 0.001, w 0.1 %, S 1 %, strain 0.01 %, Gs 0.01. */
+export const FORMATS = {
+  ratio: "0.000",
+  gravity: "0.00",
+  water: "0.0%",
+  saturation: "0%",
+  strain: "0.00%",
+  temperature: "0.0",
+  index: "0.000",
+  date: "yyyy-mm-dd",
+  mass: "0.00",
+} as const;
+
+const BY_UNIT: Readonly<Record<string, string>> = {
+  mm: "0.00",
+  cm: "0.000",
+  in: "0.0000",
+  "Mg/m3": "0.00",
+  "g/cm3": "0.00",
+  "t/m3": "0.00",
+  "kN/m3": "0.0",
+  pcf: "0.0",
+  m: "0.00",
+  ft: "0.0",
+};
+
+/** The format of a length, density or depth in the sheet's unit. */
+export const formatIn = (cells: DataCells, unit: string, otherwise = "0.00"): string =>
+  BY_UNIT[cells.text(unit)] ?? otherwise;
+
+/** One shown thing: label, value and unit. */
+export interface Shown {
+  readonly label: string;
+  /** The cell of the data sheet, where it is one. */
+  readonly name?: string;
+  /** Or a formula; undefined where the sheet lacks a cell for it. */
+  readonly formula?: string | undefined;
+  readonly value?: string | number;
+  readonly format?: string;
+  /** A name of the data sheet whose cell tells the unit, or the unit. */
+  readonly unit?: string;
+  readonly isText?: boolean;
+  /** A date needs two columns. */
+  readonly isDate?: boolean;
+}
+
+/** A unit as the sheet has it, live; without a cell of its own the unit stands as text. */
+export function unitCell(cells: DataCells, unit: string | undefined, row: number, col: number): CellPlan[] {
+  if (!unit) return [];
+  const reference = cells.at(unit);
+  return [
+    {
+      row,
+      col,
+      kind: "unit",
+      ...(reference ? { formula: `=${reference}&""` } : { value: unit.endsWith("_unit") ? NOTHING : unit }),
+    },
+  ];
+}
+
+/** The cell of something shown. */
+export function shownCell(cells: DataCells, shown: Shown, row: number, col: number): CellPlan {
+  const { name, formula, value, format, isText } = shown;
+  const reference = name === undefined ? undefined : cells.at(name);
+  const content =
+    value !== undefined
+      ? { value }
+      : formula !== undefined
+        ? { formula }
+        : reference !== undefined
+          ? { formula: shownFormula(reference) }
+          : { value: NOTHING };
+  return { row, col, kind: "result", ...(format ? { format } : {}), align: isText ? "left" : "right", ...content };
+}

@@ -1,0 +1,232 @@
+/**
+ * Whether the data sheet still says what it said when the report was made: a list beside the pages, each number or text as
+ * it was and as it is, and one line at the top of the report that counts what differs.
+ */
+import { loadSuffix } from "../../specification/load-table";
+import { LOAD_RESULTS } from "../../record/names";
+import { cellCalled } from "../../record/record";
+import { cellAddress } from "../../workbook/address";
+import type { Box, CellPlan, CellValue } from "../../workbook/port";
+import { COLUMNS, type Block } from "../page/page";
+import type { DataCells, ReportedLoad } from "../page/source";
+
+/** Columns of the list, to the right of the pages. */
+const [WHAT, CELL, THEN, NOW, DIFFERS] = [1, 2, 3, 4, 5].map((offset) => COLUMNS + offset);
+export const STATE_WIDTHS: Readonly<Record<number, number>> = {
+  [WHAT]: 44,
+  [CELL]: 12,
+  [THEN]: 16,
+  [NOW]: 16,
+  [DIFFERS]: 8,
+};
+export const STATE_COLUMNS = DIFFERS + 1;
+
+/** Texts longer than this cannot stand in one cell of every host and be compared. */
+const LONGEST = 8000;
+
+/** Single cells of which the report shows the value, or text made from it. */
+const SINGLE: readonly string[] = [
+  "laboratory",
+  "project",
+  "job_number",
+  "report_number",
+  "boring",
+  "sample",
+  "sample_type",
+  "specimen",
+  "depth",
+  "sample_top",
+  "specimen_orientation",
+  "soil_description",
+  "atterberg_limits",
+  "condition",
+  "preparation",
+  "standard",
+  "test_method",
+  "tested_by",
+  "date_tested",
+  "checked_by",
+  "date_checked",
+  "length_unit",
+  "stress_unit",
+  "cv_unit",
+  "density_unit",
+  "mv_unit",
+  "ring_number",
+  "drainage",
+  "dial_factor",
+  "zero_reading",
+  "seating_stress",
+  "diameter",
+  "initial_height",
+  "ring_mass",
+  "ring_and_wet_before",
+  "ring_and_wet_after",
+  "ring_and_dry",
+  "specific_gravity",
+  "specific_gravity_basis",
+  "time_method",
+  "curve_from",
+  "water_content_initial",
+  "water_content_final",
+  "water_content_trimmings",
+  "density_initial",
+  "dry_density_initial",
+  "void_ratio_initial",
+  "saturation_initial",
+  "final_height",
+  "void_ratio_final",
+  "saturation_final",
+  "preconsolidation_stress",
+  "preconsolidation_low",
+  "preconsolidation_high",
+  "in_situ_stress",
+  "overconsolidation_ratio",
+  "compression_index",
+  "recompression_index",
+  "swelling_index",
+  "c_alpha_chosen",
+  "inundation_stress",
+  "inundation_strain",
+  "swelling_pressure",
+  "test_remarks",
+  "deviations",
+  "specimen_remark",
+  "preconsolidation_remark",
+  "preconsolidation_verdict",
+  "field_remark",
+  "quality_remark",
+];
+
+/** Columns of the load table and of the changes by hand; each counts as its sum and its texts. */
+const COLUMN_NAMES: readonly string[] = [
+  "load_stress",
+  "load_temperature",
+  "pick_load",
+  "pick_after",
+  "apparatus_stress",
+  "apparatus_loading",
+  "apparatus_unloading",
+  ...LOAD_RESULTS,
+];
+
+const TEXT_COLUMNS: readonly string[] = [
+  "load_remark",
+  "time_remark",
+  "pick_of",
+  "pick_reason",
+  "pick_by",
+  "load_method",
+];
+
+interface Compared {
+  readonly what: string;
+  readonly cell: string;
+  readonly then: CellValue;
+  readonly now: string;
+}
+
+const total = (cells: DataCells, name: string): number =>
+  (cells.source.values[name] ?? []).reduce((sum, [value]) => (typeof value === "number" ? sum + value : sum), 0);
+
+/** Letters of the texts of a column: a change of a remark changes their number almost always. */
+const letters = (cells: DataCells, name: string): number =>
+  (cells.source.values[name] ?? []).reduce((sum, [value]) => sum + String(value ?? "").length, 0);
+
+function compared(cells: DataCells, loads: readonly ReportedLoad[]): Compared[] {
+  const found: Compared[] = [];
+  for (const name of SINGLE) {
+    const reference = cells.at(name);
+    const value = cells.source.values[name]?.[0]?.[0] ?? "";
+    if (!reference || (typeof value === "string" && value.length > LONGEST)) continue;
+    const isError = typeof value === "string" && value.startsWith("#");
+    found.push({
+      what: cellCalled(name),
+      cell: cells.place(name)!,
+      then: isError ? "error" : value,
+      now: `=IFERROR(IF(${reference}="","",${reference}),"error")`,
+    });
+  }
+  const add = (name: string, what: string, then: number, formula: string): void => {
+    found.push({ what, cell: cells.place(name)!, then, now: `=IFERROR(${formula},"error")` });
+  };
+  for (const name of COLUMN_NAMES)
+    if (cells.has(name)) add(name, `Sum: ${cellCalled(name)}`, total(cells, name), `SUM(${cells.column(name)})`);
+  for (const name of TEXT_COLUMNS)
+    if (cells.has(name))
+      add(name, `Letters: ${cellCalled(name)}`, letters(cells, name), `SUMPRODUCT(LEN(${cells.column(name)}))`);
+  for (const { number } of loads)
+    for (const series of ["times", "readings"]) {
+      const name = `${series}_${loadSuffix(number)}`;
+      if (cells.has(name))
+        add(name, `Sum: ${series} of load ${number}`, total(cells, name), `SUM(${cells.column(name)})`);
+    }
+  return found;
+}
+
+export interface State {
+  /** The line at the top of the report. */
+  readonly line: Block;
+  /** The list beside the pages, in rows of the sheet. */
+  readonly cells: readonly CellPlan[];
+  readonly names: Readonly<Record<string, Box>>;
+  readonly rows: number;
+}
+
+export function state(cells: DataCells, loads: readonly ReportedLoad[]): State {
+  const rows = compared(cells, loads);
+  const first = 3;
+  const headings = [
+    [WHAT, "Of the data sheet"],
+    [CELL, "Cell"],
+    [THEN, "When made"],
+    [NOW, "Now"],
+    [DIFFERS, "Differs"],
+  ] as const;
+  const list: CellPlan[] = [
+    {
+      row: 0,
+      col: WHAT,
+      kind: "note",
+      value:
+        "What the report was made from. This list is not printed; the line at the top of the report counts what differs.",
+    },
+    ...headings.map(([col, value]): CellPlan => ({ row: first - 1, col, kind: "heading", value })),
+    ...rows.flatMap(({ what, cell, then, now }, index): CellPlan[] => {
+      const row = first + index;
+      const [a, b] = [cellAddress(row, THEN), cellAddress(row, NOW)];
+      return [
+        { row, col: WHAT, kind: "label", value: what },
+        { row, col: CELL, kind: "label", value: cell },
+        { row, col: THEN, kind: "label", value: then },
+        { row, col: NOW, kind: "label", formula: now },
+        {
+          row,
+          col: DIFFERS,
+          kind: "label",
+          formula: `=IF(AND(ISNUMBER(${a}),ISNUMBER(${b})),IF(ABS(${a}-${b})<=0.000000001*ABS(${a}),0,1),IF(EXACT(${a}&"",${b}&""),0,1))`,
+        },
+      ];
+    }),
+  ];
+  const box = (col: number): Box => ({ row: first, col, rows: rows.length, cols: 1 });
+  const line: Block = {
+    rows: 1,
+    cells: [
+      {
+        row: 0,
+        col: 0,
+        kind: "remark",
+        formula: `=IF(SUM({report_differs})=0,"The data sheet still says what it said when this report was made.","OUT OF DATE: "&SUM({report_differs})&" of ${rows.length} compared differ, the first: "&INDEX({report_compared},MATCH(1,{report_differs},0))&". Make it again.")`,
+      },
+    ],
+    names: { report_state: { row: 0, col: 0, rows: 1, cols: 1 } },
+  };
+  const names = {
+    report_compared: box(WHAT),
+    report_then: box(THEN),
+    report_now: box(NOW),
+    report_differs: box(DIFFERS),
+  };
+  return { line, cells: list, names, rows: first + rows.length };
+}

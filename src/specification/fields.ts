@@ -1,0 +1,51 @@
+/** Every name of the data sheet with what it means, for whoever reads a sheet by name. */
+import type { Field } from "./field";
+import { LOAD_TABLE, LOADS, MOST_LOADS, readingsOf } from "./load-table";
+import { REMARKS, SECTIONS } from "./main-page";
+import type { Measure } from "./measures";
+import { PICK_TABLE } from "./pick-table";
+
+export interface NamedField {
+  readonly name: string;
+  readonly label: string;
+  readonly measure: Measure;
+  readonly kind: Field["kind"];
+  readonly note?: string;
+  readonly choices?: readonly string[];
+  /** Whether the name covers a column of cells. */
+  readonly column: boolean;
+}
+
+const single = (field: Field): NamedField => ({ ...field, column: false });
+
+const parts = [...SECTIONS.flatMap(({ panels }) => panels.flat()), ...REMARKS, LOAD_TABLE, PICK_TABLE];
+
+/** The readings of loads, from one load to another. */
+const readings = (first: number, last: number): NamedField[] =>
+  Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => readingsOf(first + index))
+    .flat()
+    .map((column) => ({ ...column, kind: "input", column: true }));
+
+/** Those of a sheet with the usual number of loads. */
+export const FIELDS: readonly NamedField[] = [
+  ...parts.flatMap((part) =>
+    "spills" in part
+      ? [{ ...part, measure: "text" as const, kind: "result" as const, column: true }]
+      : "columns" in part
+        ? part.columns.flatMap(({ kind, startInput, ...column }): NamedField[] => [
+            ...(startInput ? [{ ...column, ...startInput, kind: "input" as const, column: false }] : []),
+            ...(kind === "label" ? [] : [{ ...column, kind, column: true }]),
+          ])
+        : [single(part)],
+  ),
+  ...readings(1, LOADS),
+];
+
+/** The readings that a sheet with more loads has besides. */
+export const MORE_FIELDS: readonly NamedField[] = readings(LOADS + 1, MOST_LOADS);
+
+/** The fields of a sheet whose last load has this number; never fewer than the usual ones. */
+export const fieldsFor = (loads: number): readonly NamedField[] => [
+  ...FIELDS,
+  ...MORE_FIELDS.slice(0, 2 * Math.max(0, loads - LOADS)),
+];

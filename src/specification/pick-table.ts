@@ -1,0 +1,143 @@
+/**
+ * The table of picks by hand: one row per change, with what stood before, what stands now, why, by whom and when. The last row of
+ * a load and pick counts, so that nothing is ever rubbed out; "automatic" goes back to what the constructions find.
+ */
+import {
+  METHOD_PICK,
+  PICK_NAMES,
+  PROCEDURE_PICK,
+  standingRows,
+  type Picks,
+  type PickRow,
+  type TimeMethod,
+} from "../reduction/increment/constructions/picks";
+import { PROCEDURES, type Procedure } from "../reduction/increment/constructions/procedure";
+import type { Column, Table } from "./field";
+
+/** A row of the table that holds anything at all, as a record gives it. */
+export interface RecordedPick extends PickRow {
+  /** Row of the table, from 1. */
+  readonly row: number;
+  readonly before?: number | string;
+  readonly reason?: string;
+  readonly by?: string;
+  /** yyyy-mm-dd hh:mm, or as it was typed. */
+  readonly when?: string;
+}
+
+const LAST = "CLAY.LAST_PICK([pick_load],[pick_of],{pick_load},{pick_of},{pick_after})";
+
+const COLUMNS: readonly Column[] = [
+  {
+    name: "pick_load",
+    label: "Pick by hand: load",
+    heading: ["Load", ""],
+    measure: "count",
+    kind: "input",
+    note: "Number of the load that the pick is of.",
+    limits: (loads) => ({ least: 1, most: loads }),
+  },
+  {
+    name: "pick_of",
+    label: "Pick by hand: of",
+    heading: ["Pick", "of"],
+    measure: "text",
+    kind: "input",
+    choices: [...PICK_NAMES, METHOD_PICK, PROCEDURE_PICK],
+    note:
+      "d0, d90, d100: readings. straight_from, straight_to: span of the straight part of the root-time plot, tail_from, tail_to: " +
+      "that of the tail of the log-time plot, in minutes; so are pair_at, the first time of the 4:1 pair, and tangent_from, tangent_to. cv by: the construction whose d100 and cv the load carries on; procedure: how its constructions are made.",
+  },
+  {
+    name: "pick_before",
+    label: "Pick by hand: value before",
+    heading: ["Value", "before"],
+    measure: "pick",
+    kind: "input",
+    note: "What stood there before the change, for the record; nothing is worked out from it.",
+  },
+  {
+    name: "pick_after",
+    label: "Pick by hand: new value",
+    heading: ["New", "value"],
+    measure: "pick",
+    kind: "input",
+    note: 'The value picked; for "cv by": log time or root time; for procedure: aided or drawn. "automatic" goes back to what the constructions find. 0 counts as blank.',
+  },
+  {
+    name: "pick_reason",
+    label: "Pick by hand: reason",
+    heading: ["Reason", ""],
+    measure: "text",
+    kind: "input",
+    span: 6,
+    note: "Why the automatic value does not do: what on the plot speaks for this one.",
+  },
+  { name: "pick_by", label: "Pick by hand: initials", heading: ["By", ""], measure: "text", kind: "input" },
+  {
+    name: "pick_when",
+    label: "Pick by hand: when",
+    heading: ["Date and", "time"],
+    measure: "moment",
+    kind: "input",
+    span: 2,
+  },
+  {
+    name: "pick_remark",
+    label: "Pick by hand: remark",
+    heading: ["Remark", ""],
+    measure: "text",
+    kind: "remark",
+    span: 3,
+    // An unfinished row says so; then whether it is this row that counts; then what a reviewer will ask.
+    formula:
+      '=IF(AND([pick_load]="",[pick_of]="",[pick_after]=""),"",' +
+      'IF(OR([pick_load]="",[pick_of]="",[pick_after]="",[pick_after]=0),"unfinished: not used",' +
+      'IF(IFERROR(MATCH([pick_load],{load_number},0),0)=0,"no such load: not used",' +
+      `IFERROR(IF(${LAST}=IF([pick_after]="automatic","",[pick_after]),IF([pick_after]="automatic","automatic again","used"),"replaced further down")` +
+      '&IF([pick_reason]="",", no reason","")&IF([pick_by]="",", no initials",""),"cannot be used"))))',
+    note: "Whether this row counts, and what it lacks.",
+  },
+];
+
+/** Rows of the table; a printed page holds half of them. */
+export const PICK_ROWS = 48;
+
+export const PICK_TABLE: Table = { rows: PICK_ROWS, columns: COLUMNS, lines: 2 };
+
+/** The columns that are typed, to ask a port for or to fill. */
+export const PICK_COLUMNS: readonly string[] = COLUMNS.filter(({ kind }) => kind === "input").map(({ name }) => name);
+
+/** The picks that count for the constructions of a load. A value that is no number is left out: the sheet's own cell refuses it. */
+export function picksOfLoad(picks: readonly RecordedPick[], load: number): Picks {
+  const standing = standingRows(picks, load);
+  const values = PICK_NAMES.flatMap((name) => {
+    const after = standing.get(name)?.after;
+    return typeof after === "number" ? [[name, after] as const] : [];
+  });
+  return Object.fromEntries(values);
+}
+
+/** Whose d100 and cv a load carries on: its last "cv by", otherwise the test's choice, otherwise log time. */
+export function methodOfLoad(
+  { picks, words }: { readonly picks: readonly RecordedPick[]; readonly words: { readonly time_method?: string } },
+  load: number,
+): TimeMethod {
+  const picked = standingRows(picks, load).get(METHOD_PICK)?.after;
+  return String(picked ?? words.time_method)
+    .trim()
+    .toLowerCase() === "root time"
+    ? "root time"
+    : "log time";
+}
+
+/** How the constructions of a load are made: its last "procedure", otherwise the test's choice, otherwise aided. */
+export function procedureOfLoad(
+  { picks, words }: { readonly picks: readonly RecordedPick[]; readonly words: { readonly time_procedure?: string } },
+  load: number,
+): Procedure {
+  const chosen = String(standingRows(picks, load).get(PROCEDURE_PICK)?.after ?? words.time_procedure)
+    .trim()
+    .toLowerCase();
+  return PROCEDURES.find((procedure) => procedure === chosen) ?? "aided";
+}

@@ -1,0 +1,48 @@
+/** What the sheet works out from each of its names: what is lost with one. */
+import type { Field } from "./field";
+import { LOAD_TABLE, loadSuffix, MOST_LOADS } from "./load-table";
+import { REMARKS, SECTIONS } from "./main-page";
+import { PICK_TABLE } from "./pick-table";
+
+interface Worked {
+  readonly name: string;
+  readonly label: string;
+  readonly needs: readonly string[];
+}
+
+const ALL_LOADS = Array.from({ length: MOST_LOADS }, (_, index) => loadSuffix(index + 1));
+
+/** The names in a formula; `{times_#}` stands for those of every load. */
+function needsOf({ formula = "", start = "" }: Pick<Field, "formula"> & { start?: string }): string[] {
+  const names = [...`${formula}${start}`.matchAll(/\{([\w#]+)\}|\[\^?(\w+)\]/g)].map(([, name, own]) => name ?? own);
+  return [
+    ...new Set(names.flatMap((name) => (name.includes("#") ? ALL_LOADS.map((load) => name.replace("#", load)) : name))),
+  ];
+}
+
+/** A spilled column is worked out by the formula of the column before it. */
+function columns(list: typeof LOAD_TABLE.columns): Worked[] {
+  let spilling = "";
+  return list.map((column) => {
+    if (!column.spilled) spilling = column.name;
+    return { ...column, needs: column.spilled ? [spilling] : needsOf(column) };
+  });
+}
+
+const WORKED: readonly Worked[] = [
+  ...SECTIONS.flatMap(({ panels }) => panels.flat()),
+  ...REMARKS,
+  LOAD_TABLE,
+  PICK_TABLE,
+].flatMap((part) => ("columns" in part ? columns(part.columns) : [{ ...part, needs: needsOf(part) }]));
+
+/** Labels of all that the sheet works out from a name, directly or by way of others, in the order of the sheet. */
+export function usesOf(name: string): string[] {
+  const reached = new Set([name]);
+  for (let before = 0; before < reached.size;) {
+    before = reached.size;
+    for (const { name: own, needs } of WORKED) if (needs.some((need) => reached.has(need))) reached.add(own);
+  }
+  reached.delete(name);
+  return WORKED.filter((one) => reached.has(one.name)).map(({ label }) => label.trim());
+}

@@ -1,0 +1,86 @@
+/** A sheet of its own that is one table with named columns: limits, answers, comparisons, the calculation book. */
+import type { Box, CellKind, CellPlan, CellValue, SheetPlan } from "./port";
+
+/** The format of a column whose rows have each their own. */
+export const OWN = "own";
+
+const LINE_POINTS = 15;
+
+export interface TableColumn {
+  /** Local name of its cells. */
+  readonly name: string;
+  readonly heading: string;
+  /** Characters. */
+  readonly width: number;
+  readonly kind: CellKind;
+  readonly format?: string;
+  /** Of a row, counted from 0 on the sheet, where the plan's own rows give none. */
+  readonly formula?: (row: number) => string;
+  readonly choices?: readonly string[];
+  /** Long texts run on in further lines. */
+  readonly wrap?: boolean;
+}
+
+/** What a cell starts with; a formula begins with "=". */
+export type Content = CellValue | undefined;
+
+export interface TableSheet {
+  readonly name: string;
+  readonly title: string;
+  readonly notes: readonly string[];
+  readonly columns: readonly TableColumn[];
+  readonly rows: readonly (readonly Content[])[];
+  /** Number format of each row, for columns whose format is `OWN`. */
+  readonly formats?: readonly (string | undefined)[];
+  /** Lines of text of each row, where that may be more than one. */
+  readonly lines?: readonly number[];
+  /** Rows that are framed, blank ones below the last included. */
+  readonly length?: number;
+  /** A name for the whole of the table, from the first column to the last. */
+  readonly whole?: string;
+  readonly isProtected?: boolean;
+  readonly paper?: "A4" | "Letter";
+}
+
+const contentOf = (content: Content): Pick<CellPlan, "formula" | "value"> =>
+  typeof content === "string" && content.startsWith("=") ? { formula: content } : { value: content };
+
+/** Row of the first line of the table: below title, notes and headings. */
+export const firstRow = ({ notes }: Pick<TableSheet, "notes">): number => notes.length + 2;
+
+export function tableSheet(table: TableSheet): SheetPlan {
+  const { name, title, notes, columns, rows, whole } = table;
+  const top = firstRow(table);
+  const length = Math.max(rows.length, table.length ?? 0, 1);
+  const cells: CellPlan[] = [
+    { row: 0, col: 0, kind: "title", value: title },
+    ...notes.map((value, index): CellPlan => ({ row: 1 + index, col: 0, kind: "note", value })),
+    ...columns.map(({ heading }, col): CellPlan => ({ row: top - 1, col, kind: "heading", value: heading })),
+  ];
+  for (let index = 0; index < length; index++)
+    columns.forEach(({ kind, format, formula, choices, wrap }, col) => {
+      const content = rows[index]?.[col] ?? formula?.(top + index);
+      if (content === undefined && kind !== "input") return;
+      const shown = format === OWN ? table.formats?.[index] : format;
+      cells.push({ row: top + index, col, kind, format: shown, choices, wrap, ...contentOf(content) });
+    });
+  const column = (col: number): Box => ({ row: top, col, rows: length, cols: 1 });
+  const names: Record<string, Box> = Object.fromEntries(columns.map((one, col) => [one.name, column(col)]));
+  if (whole) names[whole] = { ...column(0), cols: columns.length };
+  return {
+    name,
+    rows: top + length,
+    cols: columns.length,
+    cells,
+    names,
+    merges: [],
+    rowHeights: Object.fromEntries(
+      (table.lines ?? []).flatMap((lines, index) => (lines > 1 ? [[top + index, lines * LINE_POINTS]] : [])),
+    ),
+    columnWidths: Object.fromEntries(columns.map(({ width }, col) => [col, width])),
+    freezeRows: top,
+    isProtected: table.isProtected,
+    paper: table.paper,
+    behind: true,
+  };
+}

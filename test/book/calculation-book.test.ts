@@ -1,0 +1,129 @@
+/** The calculation book of the demonstration: every number has its working, and each line comes to what the sheet shows. */
+import { bookSheet, calculationBook, type Entry } from "../../src/book/calculation-book";
+import { comparisonSheet, lastPlace, quantities } from "../../src/book/comparison";
+import { demoSheet, FIELDS, type System } from "../../src/datasheet";
+import { LOG_TIME } from "../../src/functions/increment";
+import { LOAD_TABLE } from "../../src/specification/load-table";
+import { readRecord, type NamedValues } from "../../src/record/record";
+import type { SheetName } from "../../src/workbook/port";
+import { namedValues, withValues } from "../datasheet/read-sheet";
+import { calculate } from "../datasheet/sheet-in-engine";
+
+/** Read off a construction, so that there is no formula to come to the number. */
+const READ_OFF = /^(preconsolidation_(stress|low|high)|(log|root)_(d0|d90|d100|t50|t100|t90)|tail_slope|end_reading)$/;
+/** Shown rounded to these digits, as their line says. */
+const ROUNDED: Readonly<Record<string, number>> = {
+  dry_mass_difference: 5e-4,
+  void_ratio_final_difference: 5e-4,
+  water_content_difference: 5e-4,
+  final_height_difference: 5e-5,
+};
+
+describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
+  let values: NamedValues;
+  let entries: Entry[];
+  beforeAll(async () => {
+    values = withValues(await namedValues(demoSheet(system)), {});
+    entries = calculationBook(readRecord(values), values);
+  }, 120_000);
+
+  test("no number that the sheet shows of the test is without working", () => {
+    const shown = FIELDS.filter(
+      ({ name, kind, column }) => kind === "result" && !column && typeof values[name]?.[0]?.[0] === "number",
+    ).map(({ name }) => name);
+    expect(shown.length).toBeGreaterThan(30);
+    expect(entries.filter(({ load }) => load === undefined).map(({ name }) => name)).toEqual(shown);
+  });
+
+  test("nor is any of a load", () => {
+    for (const load of [1, 5, 11, 16]) {
+      const shown = LOAD_TABLE.columns
+        .filter(({ name, kind }) => kind === "result" && typeof values[name]?.[load - 1]?.[0] === "number")
+        .map(({ name }) => name);
+      expect(shown.length).toBeGreaterThan(8);
+      expect(entries.filter((entry) => entry.load === load).map(({ name }) => name)).toEqual(shown);
+    }
+  });
+
+  test("every line comes to the number that the sheet shows", () => {
+    const bare = entries.filter(({ result, name }) => result === undefined && !READ_OFF.test(name));
+    expect(bare.map(({ name, text }) => `${name}: ${text}`)).toEqual([
+      expect.stringMatching(/^inundation_stress: the stress of load 1/),
+    ]);
+    for (const { name, load, result, value, text } of entries) {
+      if (result === undefined) continue;
+      const room = ROUNDED[name] ?? 1e-6 * Math.max(Math.abs(value), 1e-9);
+      if (Math.abs(result - value) > room * 1.001)
+        throw new Error(`${name} ${load ?? ""} is ${value}, and its line comes to ${result}: ${text}`);
+    }
+  });
+
+  test("shows numbers with the units of the sheet", () => {
+    const line = entries.find(({ name }) => name === "solids_height")!.text;
+    expect(line).toMatch(system === "SI" ? /63\.500 mm.* = 10\.\d+ mm$/ : / in\)?\^2.* = 0\.\d+ in$/);
+  });
+
+  test("what can be compared has a value, a unit and a tolerance of its kind", () => {
+    const found = quantities(readRecord(values), values);
+    const of = (key: string) => found.find((one) => one.key === key)!;
+    expect(of("cv_log_time 5")).toMatchObject({ load: 5, tolerance: 0.1, unit: system === "SI" ? "m2/yr" : "ft2/day" });
+    expect(of("preconsolidation_stress")).toMatchObject({ tolerance: 0.15, unit: system === "SI" ? "kPa" : "tsf" });
+    expect(of("compression_index")).toMatchObject({ tolerance: 0.05, unit: "" });
+    // The same load by the function, in the way of a hand.
+    const column = (name: string) => values[name].map(([cell]) => [cell]);
+    const drawnT50 = LOG_TIME(
+      column("times_06"),
+      column("readings_06"),
+      undefined,
+      "t50",
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      "drawn",
+    )[0][0];
+    expect(of("log_t50 6").drawn).toBeCloseTo(drawnT50 as number, 9);
+    expect(of("log_t50 6").drawn).not.toBe(of("log_t50 6").value);
+    expect(of("cv_log_time 6").drawn! / of("cv_log_time 6").value).toBeCloseTo(
+      of("log_t50 6").value / (drawnT50 as number),
+      2,
+    );
+    expect(of("compression_index").drawn).toBeUndefined();
+    const e0 = of("void_ratio_initial");
+    expect(e0.tolerance).toBeCloseTo(0.001 / e0.value, 12);
+    expect(new Set(found.map(({ key }) => key)).size).toBe(found.length);
+    expect(found.every(({ tolerance }) => tolerance > 0)).toBe(true);
+  });
+});
+
+test("one unit of the last digit shown", () => {
+  expect(lastPlace(1.45, "0.000")).toBeCloseTo(1e-3);
+  expect(lastPlace(0.5312, "0.0%")).toBeCloseTo(1e-3);
+  expect(lastPlace(0.1793, "0.00%")).toBeCloseTo(1e-4);
+  expect(lastPlace(3.4e-10, "0.0E+00")).toBeCloseTo(1e-11, 15);
+  expect(lastPlace(815, undefined)).toBeCloseTo(0.815);
+});
+
+test("the book on a sheet refers to the data sheet's cells, whatever its name", () => {
+  const plan = demoSheet("SI");
+  const names: SheetName[] = Object.entries(plan.names).map(([name, place]) => ({ name, scope: "sheet", place }));
+  const entry: Entry = { name: "cv_log_time", load: 3, row: 2, label: "cv", text: "c_v = 1", value: 1, unit: "m2/yr" };
+  const { cells } = bookSheet("Dam's {a}", [entry], names);
+  const formulas = cells.flatMap(({ formula }) => formula ?? []);
+  expect(formulas).toEqual([expect.stringMatching(/^='Dam''s \{a\}'!\$[A-Z]+\$\d+$/)]);
+  expect(formulas[0].endsWith(`$${plan.names.cv_log_time.row + 3}`)).toBe(true);
+});
+
+test("the signed sheet says agrees or differs by a live formula", async () => {
+  const plan = { ...comparisonSheet(), behind: false };
+  const top = plan.names.compare_value.row;
+  const typed: Record<string, [number, number]> = { compare_value: [1, 1], compare_hand: [1.04, 1.06] };
+  typed.compare_tolerance = [0.05, 0.05];
+  const cells = plan.cells.map((cell) => {
+    const name = Object.keys(typed).find((one) => plan.names[one].col === cell.col);
+    return name && cell.row >= top && cell.row < top + 2 ? { ...cell, value: typed[name][cell.row - top] } : cell;
+  });
+  const sheet = await calculate({ ...plan, cells });
+  expect(sheet.errors).toEqual([]);
+  expect([0, 1, 2].map((row) => sheet.value("compare_result", row))).toEqual(["agrees", "differs", ""]);
+});

@@ -1,0 +1,260 @@
+/** The AGS4 file against the rules and the dictionary, and its numbers against the record. */
+import fc from "fast-check";
+import { demoSheet, type System } from "../../../src/datasheet";
+import { toAgs4, type Transmission } from "../../../src/exchange/ags4";
+import { formatNumber, line, toAscii, toFigures } from "../../../src/exchange/ags4/format";
+import { readRecord, type NamedValues, type TestRecord } from "../../../src/record/record";
+import { ABBREVIATIONS, faults, hasFormat, parse, type Group } from "./ags4-rules";
+import { namedValues, withValues } from "../../datasheet/read-sheet";
+
+const FILE: Transmission = {
+  issue: "1",
+  date: "2031-03-21",
+  producer: "Example laboratory (invented)",
+  recipient: "Example office (invented)",
+  status: "Draft",
+};
+const ADDED = { sample_top: 7, sample_type: "UT", sample_id: "X1-7" };
+
+const written = (record: TestRecord, file: Transmission = FILE) => {
+  const outcome = toAgs4(record, file);
+  if (!outcome.ok) throw new Error(outcome.reason);
+  return { ...outcome.value, remarks: outcome.remarks };
+};
+const refusal = (record: TestRecord, file: Transmission = FILE): string => {
+  const outcome = toAgs4(record, file);
+  return outcome.ok ? "" : outcome.reason;
+};
+
+const base: Record<System, NamedValues> = { SI: {}, US: {} };
+beforeAll(async () => {
+  for (const system of ["SI", "US"] as const) base[system] = await namedValues(demoSheet(system));
+}, 60_000);
+const record = (system: System, changes: Parameters<typeof withValues>[1] = {}) =>
+  readRecord(withValues(base[system], { ...ADDED, ...changes }));
+
+describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
+  let groups: Map<string, Group>;
+  let read: TestRecord;
+  beforeAll(() => {
+    read = record(system);
+    groups = parse(written(read).text);
+  });
+
+  test("keeps every rule", () => expect(faults(groups)).toEqual([]));
+
+  test("has the groups in order, PROJ first", () =>
+    expect([...groups.keys()]).toEqual(["PROJ", "ABBR", "TRAN", "TYPE", "UNIT", "LOCA", "SAMP", "CONG", "CONS"]));
+
+  test("lists no type or unit that is not used", () => {
+    const used = [...groups.values()];
+    for (const { TYPE_TYPE } of groups.get("TYPE")!.rows)
+      expect(used.some(({ types }) => types.includes(TYPE_TYPE))).toBe(true);
+    for (const { UNIT_UNIT } of groups.get("UNIT")!.rows)
+      expect(used.some(({ units }) => units.includes(UNIT_UNIT))).toBe(true);
+  });
+
+  test("uses the dictionary's abbreviations", () => {
+    for (const { ABBR_HDNG, ABBR_CODE } of groups.get("ABBR")!.rows)
+      expect(ABBREVIATIONS[ABBR_HDNG]).toContain(ABBR_CODE);
+  });
+
+  test("carries the specimen, in SI, rounded once", () => {
+    const [row] = groups.get("CONG")!.rows;
+    expect(row).toMatchObject({
+      LOCA_ID: "BH-X1",
+      SAMP_REF: "U7",
+      SAMP_TYPE: "UT",
+      SPEC_REF: "a",
+      CONG_TYPE: "OEDOMETER",
+      CONG_COND: "UNDISTURBED",
+      CONG_SDIA: "63.50",
+      CONG_HIGT: "25.40",
+      CONG_PDEN: "2.72",
+      CONG_CORR: "Y",
+      CONG_IVR: read.results.void_ratio_initial!.toFixed(3),
+      CONG_MCI: (100 * read.results.water_content_initial!).toFixed(1),
+      CONG_BDEN: read.results.density_initial!.toFixed(2),
+      TEST_STAT: "Preliminary",
+    });
+    // 7.30 m or 24 ft to the middle, 12.7 mm less to the top.
+    expect(row.SPEC_DPTH).toBe(system === "SI" ? "7.29" : "7.30");
+    expect(Number(row.SPEC_BASE)).toBeCloseTo(Number(row.SPEC_DPTH) + 0.0254, 1);
+  });
+
+  test("carries every load, with its exact stress where the format rounds it", () => {
+    const { rows } = groups.get("CONS")!;
+    expect(rows).toHaveLength(16);
+    rows.forEach((row, index) => {
+      const { stress, results } = read.loads[index];
+      expect(row.CONS_INCN).toBe(String(index + 1));
+      expect(Math.abs(Number(row.CONS_INCF) - stress!)).toBeLessThanOrEqual(0.5);
+      expect(row.CONS_INCE).toBe(results.void_ratio_end!.toFixed(3));
+      expect(row.CONS_IVR).toBe(index ? rows[index - 1].CONS_INCE : groups.get("CONG")!.rows[0].CONG_IVR);
+      expect(/Stress [\d.]+ kPa/.test(row.CONS_REM)).toBe(!Number.isInteger(stress));
+      for (const [heading, value] of [
+        ["CONS_CVLG", results.cv_log_time],
+        ["CONS_CVRT", results.cv_root_time],
+        ["CONS_INMV", results.volume_compressibility],
+        ["CONS_INSC", results.c_alpha],
+      ] as const)
+        if (value === undefined) expect(row[heading]).toBe("");
+        else expect(Math.abs(Number(row[heading]) / value - 1)).toBeLessThanOrEqual(0.05);
+    });
+    if (system === "SI") expect(rows[0].CONS_REM).toMatch(/^Stress 12.5 kPa; Inundated/);
+  });
+
+  test("carries deviations and orientation; the height change of wetting only where water came alone", () => {
+    const [plain] = groups.get("CONG")!.rows;
+    expect(plain.CONG_SATH ?? "").toBe("");
+    const [first, second] = base[system].load_stress;
+    const more = record(system, {
+      deviations: "Load 4 stood 30 h",
+      specimen_orientation: "horizontal",
+      load_mark: ["", "inundated"],
+      load_stress: [first[0], first[0]],
+      inundation_strain: -0.0123,
+    });
+    expect(second[0]).not.toBe(first[0]);
+    const file = parse(written(more).text);
+    expect(faults(file)).toEqual([]);
+    const [row] = file.get("CONG")!.rows;
+    expect(row).toMatchObject({ CONG_DEV: "Load 4 stood 30 h", CONG_SATH: "-1.2" });
+    expect(row.SPEC_PREP).toMatch(/; Axis of the specimen in the ground: horizontal$/);
+  });
+
+  test("tells what it cannot carry", () => {
+    const { leftOut } = written(read);
+    for (const part of [/the 240 readings/, /preconsolidation stress/, /Cc, Cr and Cs/, /OCR/, /t50/, /^k of/, /tins/])
+      expect(leftOut).toContainEqual(expect.stringMatching(part));
+    expect(leftOut).not.toContainEqual(expect.stringMatching(/replaced by hand/));
+  });
+});
+
+test("an assumed specific gravity carries its mark, and so does one of which nobody says that it was measured", () => {
+  const mark = (basis: string) =>
+    parse(written(record("SI", { specific_gravity_basis: basis, specific_gravity: 2.7 })).text).get("CONG")!.rows[0]
+      .CONG_PDEN;
+  expect([mark("measured"), mark("assumed"), mark("")]).toEqual(["2.70", "#2.70", "#2.70"]);
+});
+
+test("a sheet without an apparatus table, without results, remoulded: what is not there is left out", () => {
+  const { loads } = record("SI");
+  const blank = (rows: number) => Array(rows).fill("");
+  const groups = parse(
+    written(
+      record("SI", {
+        condition: "remoulded",
+        apparatus_stress: blank(12),
+        c_alpha: blank(24),
+        load_temperature: loads.map((_, i) => 20 + i / 10),
+        water_content_final: "",
+      }),
+    ).text,
+  );
+  expect(faults(groups)).toEqual([]);
+  expect(groups.get("CONG")!.rows[0]).toMatchObject({ CONG_COND: "REMOULDED", CONG_CORR: "N" });
+  expect(groups.get("CONG")!.headings).not.toContain("CONG_MCF");
+  expect(groups.get("CONS")!.headings).not.toContain("CONS_INSC");
+  expect(groups.get("CONS")!.rows[3].CONS_TEMP).toBe("20.3");
+});
+
+test("a compacted specimen declares the abbreviation that the dictionary lacks", () => {
+  const groups = parse(written(record("SI", { condition: "compacted" })).text);
+  expect(faults(groups)).toEqual([]);
+  expect(groups.get("ABBR")!.rows).toContainEqual(
+    expect.objectContaining({
+      ABBR_CODE: "COMPACTED",
+      ABBR_DESC: expect.stringContaining("not in the standard"),
+      ABBR_LIST: "",
+    }),
+  );
+});
+
+test("letters beyond ASCII, quotes and line breaks do not break the file; what was respelt is told of", () => {
+  const soil = 'Tough "fissured" brown CLAY, 20° dip\r\nσ seams, Ærøskøbing café 漢';
+  const { text, remarks } = written(record("SI", { soil_description: soil }));
+  const groups = parse(text);
+  expect(faults(groups)).toEqual([]);
+  expect(groups.get("CONG")!.rows[0].SPEC_DESC).toBe(
+    'Tough "fissured" brown CLAY, 20 deg dip sigma seams, AEroskobing cafe ?',
+  );
+  expect(remarks).toEqual([expect.stringMatching(/SPEC_DESC were spelt with other letters/)]);
+});
+
+test("missing keys are refused with the cells to fill in", () => {
+  expect(refusal(record("SI", { sample_type: "" }), { ...FILE, sampleType: "UT" })).toBe("");
+  expect(refusal(record("SI", { sample_top: "", sample_type: "" }))).toMatch(
+    /needs .*\(sample_type\), .*\(sample_top\): fill in these cells/,
+  );
+  for (const name of ["job_number", "boring", "sample", "specimen", "depth", "initial_height"])
+    expect(refusal(record("SI", { [name]: "" }))).toContain(`(${name})`);
+  expect(refusal(readRecord({}))).toMatch(/job_number.*boring.*load_stress/);
+  expect(refusal(record("SI", { sample_type: "tube" }))).toMatch(/"tube": use an AGS4 abbreviation, one of B, BLK/);
+  expect(refusal(record("SI", { sample_type: "tube" }), { ...FILE, sampleType: "tw" })).toBe("");
+  expect(refusal(record("SI"), { ...FILE, recipient: " " })).toMatch(/the recipient of the file/);
+  expect(refusal(record("SI"), { ...FILE, date: "21/3/2031" })).toMatch(/yyyy-mm-dd/);
+});
+
+describe("formats", () => {
+  test("significant figures", () => {
+    const two = (value: number) => toFigures(value, 2);
+    expect([0.05, 0.0504, 4.1, 123, 1250, 99.6, 0.0996, 1e-7, 12, 0, -0.123].map(two)).toEqual(
+      "0.050 0.050 4.1 120 1300 100 0.10 0.00000010 12 0.0 -0.12".split(" "),
+    );
+  });
+
+  test("decimal places: no exponent, no minus zero", () => {
+    expect([formatNumber(12.5, "0DP"), formatNumber(-0.0001, "2DP"), formatNumber(1e-9, "3DP")]).toEqual([
+      "13",
+      "0.00",
+      "0.000",
+    ]);
+  });
+
+  const anyNumber = fc
+    .double({ min: -1e6, max: 1e6, noNaN: true })
+    .filter((value) => value === 0 || Math.abs(value) > 1e-9);
+  test.each(["0DP", "1DP", "2DP", "3DP", "2SF"])("%s: every number has its format and is rounded to it", (type) => {
+    fc.assert(
+      fc.property(anyNumber, (value) => {
+        const text = formatNumber(value, type);
+        expect([text, hasFormat(text, type)]).toEqual([text, true]);
+        const n = Number(type[0]);
+        const half = type.endsWith("DP")
+          ? 0.5 * 10 ** -n
+          : 0.5 * 10 ** (Math.floor(Math.log10(Math.abs(value) || 1)) + 1 - n);
+        expect(Math.abs(Number(text) - value)).toBeLessThanOrEqual(half * (1 + 1e-9));
+      }),
+    );
+  });
+
+  test("any text becomes one line of ASCII that reads back as it was written", () => {
+    fc.assert(
+      fc.property(fc.array(fc.string({ unit: "binary" }), { minLength: 1 }), (texts) => {
+        const ascii = texts.map(toAscii);
+        for (const text of ascii) expect(text).toMatch(/^[ -~]*$/);
+        const file = `${line(["GROUP", "TEST"])}\r\n${line(["HEADING", ...ascii.map((_, i) => `H${i}`)])}\r\n${line(["UNIT", ...ascii])}\r\n${line(["TYPE", ...ascii])}\r\n${line(["DATA", ...ascii])}\r\n`;
+        expect(Object.values(parse(file).get("TEST")!.rows[0])).toEqual(ascii);
+      }),
+    );
+  });
+});
+
+describe("the checker of these tests", () => {
+  test("sees what is against the rules", () => {
+    const good = written(record("SI")).text;
+    const spoilt = (from: string | RegExp, to: string) => faults(parse(good.replace(from, to))).join("; ");
+    expect(spoilt('"63.50"', '"63.5"')).toMatch(/rule 8: CONG_SDIA "63.5" is not 2DP/);
+    expect(spoilt('"CONG_SDIA","CONG_HIGT"', '"CONG_HIGT","CONG_SDIA"')).toMatch(/rule 7: CONG is out of order/);
+    expect(spoilt('"DATA","m2/MN","square metres per megaNewton"\r\n', "")).toMatch(/rule 15: m2\/MN/);
+    expect(spoilt('"DATA","2SF",', '"DATA","9SF",')).toMatch(/rule 17: 2SF/);
+    expect(spoilt('"DATA","SAMP_TYPE","UT"', '"DATA","SAMP_TYPE","U"')).toMatch(/rule 16: SAMP_TYPE UT/);
+    expect(spoilt(/("DATA","BH-X1",.*"a","7.29",)"2"/, '$1"1"')).toMatch(/rule 10a: CONS repeats a key/);
+    expect(spoilt('"DATA","BH-X1"\r\n', '"DATA","BH-X2"\r\n')).toMatch(/rule 10c: SAMP has no parent/);
+    expect(spoilt('"Example office (invented)"', '""')).toMatch(/rule 10b: TRAN_RECV/);
+    expect(() => parse(good.replace("BH-X1", "BH\u00e9"))).toThrow("rule 1");
+    expect(() => parse(good.replace("\r\n", "\n"))).toThrow("rule 2a");
+    expect(() => parse(good.replace('"BH-X1"', "BH-X1"))).toThrow("rules 5 and 6");
+  });
+});

@@ -1,0 +1,73 @@
+/** A generated file in any dialect gives back the test it was made from. */
+import fc from "fast-check";
+import { decode } from "../../../src/exchange/logger/decode";
+import { findLoads, levelOf, numbered, stressOf } from "../../../src/exchange/logger/loads";
+import { finished, offerLayout } from "../../../src/exchange/logger/offer";
+import { readRows } from "../../../src/exchange/logger/rows";
+import { seriesOf } from "../../../src/exchange/logger/load-series";
+import { DIAMETER, dialects, finish, tests, write } from "./generated-file";
+
+const textOf = (bytes: Uint8Array) => {
+  const decoded = decode(bytes);
+  if (!decoded.ok) throw new Error(decoded.refused);
+  return decoded.value;
+};
+
+const expectClose = (actual: readonly number[], expected: readonly number[]): void => {
+  expect(actual).toHaveLength(expected.length);
+  actual.forEach((value, index) => expect(Math.abs(value - expected[index])).toBeLessThan(1e-6));
+};
+
+test("every reading, load and time comes back, whatever the dialect", () => {
+  fc.assert(
+    fc.property(tests, dialects, (known, dialect) => {
+      const { bytes, layout } = write(known, dialect);
+      const rows = finish(readRows(textOf(bytes), layout)).value;
+      // A last line without its end may look cut short: told, and used.
+      expect(rows.faults.filter(({ kind }) => kind !== "midnight" && kind !== "maybe-cut")).toEqual([]);
+      expect(rows.readings).toEqual(
+        known.flatMap(({ readings }) => readings.map((reading) => (dialect.falling ? 20 - reading : reading))),
+      );
+      const steps = numbered(findLoads(rows, layout, dialect.timesRun === "load" ? "restart" : "load"), [], {
+        stresses: Array(24).fill(undefined),
+        seating: undefined,
+      });
+      expect(steps.map(({ load }) => load)).toEqual(known.map((_, index) => index + 1));
+      steps.forEach((step, index) => {
+        const series = seriesOf(rows, step, "first", layout.timesRun);
+        expectClose(
+          series.times,
+          known[index].seconds.map((second) => second / 60),
+        );
+        expectClose([stressOf(levelOf(rows, step), layout, "kPa", DIAMETER)!], [known[index].stress]);
+      });
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test("what the file says of itself is offered; what it does not say is left to be asked", () => {
+  fc.assert(
+    fc.property(
+      tests.filter((known) => known.reduce((sum, { seconds }) => sum + seconds.length, 0) > 12),
+      dialects,
+      (known, dialect) => {
+        const { bytes, layout } = write(known, dialect);
+        const { draft, columns } = offerLayout(textOf(bytes).lines);
+        expect(columns.map((name) => name.split(" ")[0])).toEqual(["Time", "Load", "Displacement"]);
+        const { delimiter, decimal, firstLine, time, reading, load } = layout;
+        expect(draft).toMatchObject({ delimiter, firstLine, time, reading, load });
+        if (decimal === ",") expect(draft.decimal).toBe(",");
+        const hasUnits = dialect.unitsRow;
+        expect([draft.readingUnit, draft.loadUnit]).toEqual(
+          hasUnits ? ["mm", layout.loadUnit] : [undefined, undefined],
+        );
+        if (["s", "min", "h"].includes(dialect.time))
+          expect(draft.timeForm).toBe(hasUnits ? layout.timeForm : undefined);
+        else expect(draft.timeForm).toBe(layout.timeForm);
+        expect("missing" in finished(draft)).toBe(!hasUnits || draft.dateOrder === undefined);
+      },
+    ),
+    { numRuns: 200 },
+  );
+});

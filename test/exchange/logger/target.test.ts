@@ -1,0 +1,74 @@
+import { blankSheet, demoSheet } from "../../../src/datasheet";
+import { columnsFor, inputChanges, TARGET_NAMES, targetOf } from "../../../src/exchange/logger/target";
+import type { Layout } from "../../../src/exchange/logger/layout";
+import type { CellValue, SheetPlan } from "../../../src/workbook/port";
+
+/** What readNames gives of a plan's constants. */
+function namesOf(plan: SheetPlan): Record<string, CellValue[][]> {
+  const at = new Map(plan.cells.map((cell) => [`${cell.row},${cell.col}`, cell.value ?? ""]));
+  return Object.fromEntries(
+    TARGET_NAMES.filter((name) => name in plan.names).map((name) => {
+      const { row, col, rows } = plan.names[name];
+      return [name, Array.from({ length: rows }, (_, index) => [at.get(`${row + index},${col}`) ?? ""])];
+    }),
+  );
+}
+
+const LAYOUT = { readingUnit: "mm", sense: "fall" } as Layout;
+
+test("a blank sheet has room for 24 loads, its schedule is no reading, and its units are read", () => {
+  const target = targetOf(namesOf(blankSheet("US")));
+  expect(target.loads).toHaveLength(24);
+  expect(target.loads.every(({ held, stress }) => held === 0 && stress === undefined)).toBe(true);
+  expect(target).toMatchObject({
+    room: blankSheet("US").names.times_01.rows,
+    lengthUnit: "in",
+    stressUnit: "tsf",
+    dialFactor: 0.0001,
+  });
+});
+
+test("a worked sheet says what it holds; its diameter comes in mm", () => {
+  const target = targetOf(namesOf(demoSheet("US")));
+  expect(target.loads[0]).toMatchObject({ held: 15, stress: 0.125 });
+  expect(target.diameter).toBeCloseTo(63.5, 1);
+});
+
+test("what the sheet's inputs must become is asked for, not done", () => {
+  const target = targetOf(namesOf(blankSheet("US")));
+  expect(inputChanges(target, LAYOUT, 1.25)).toEqual(
+    [
+      { name: "dial_factor", now: 0.0001, wanted: 1 / 25.4 },
+      { name: "dial_sense", now: "rise", wanted: "fall" },
+      { name: "zero_reading", now: "", wanted: 1.25 },
+    ].map((change) => ({
+      ...change,
+      wanted: typeof change.wanted === "number" ? expect.closeTo(change.wanted, 12) : change.wanted,
+    })),
+  );
+  expect(inputChanges(target, { ...LAYOUT, readingUnit: "div", sense: "rise" })).toEqual([]);
+});
+
+test("a load's columns are written over all that they held; stresses only where the sheet has none", () => {
+  const target = targetOf(namesOf(demoSheet("SI")));
+  const blank = { ...target, loads: target.loads.map((load, index) => (index === 2 ? { held: 0, used: 0 } : load)) };
+  const columns = columnsFor(blank, [
+    { load: 1, times: [0, 1], readings: [5, 6], stress: 12.4 },
+    { load: 3, times: [0], readings: [7], stress: 50.123456789 },
+  ]);
+  expect(Object.keys(columns).sort()).toEqual(["load_stress", "readings_01", "readings_03", "times_01", "times_03"]);
+  // What stood below, of a longer series, goes.
+  expect(columns.times_01).toEqual([0, 1, ...Array(13).fill("")]);
+  expect(columns.readings_01).toEqual([5, 6, ...Array(13).fill("")]);
+  expect(columns.readings_03).toEqual([7]);
+  expect(columns.load_stress).toEqual([null, null, 50.1235]);
+});
+
+test("a row put into the load table moves the loads below it: stresses are read and written beside their own number", () => {
+  const found = namesOf(demoSheet("SI"));
+  const moved = (name: string) => [...found[name].slice(0, 2), [""], ...found[name].slice(2)];
+  const target = targetOf({ ...found, load_number: moved("load_number"), load_stress: moved("load_stress") });
+  expect(target.loads.slice(0, 4).map(({ stress }) => stress)).toEqual([12.5, 25, 50, 100]);
+  const { load_stress } = columnsFor(target, [{ load: 17, times: [0], readings: [7], stress: 75 }]);
+  expect(load_stress).toEqual([...Array(17).fill(null), 75]);
+});

@@ -1,0 +1,32 @@
+import { inSlices, Stopped } from "../../../src/pane/live/in-slices";
+
+function* work(steps: number): Generator<number, string> {
+  for (let step = 1; step <= steps; step++) {
+    const end = performance.now() + 2;
+    while (performance.now() < end);
+    yield step / steps;
+  }
+  return "done";
+}
+
+test("long work lets others in between its slices, and tells how far it is", async () => {
+  let turns = 0;
+  const other = setInterval(() => turns++, 1);
+  const shares: number[] = [];
+  await expect(inSlices(work(100), (share) => shares.push(share), new AbortController().signal)).resolves.toBe("done");
+  clearInterval(other);
+  expect(shares.length).toBeGreaterThan(5);
+  expect(shares).toEqual([...shares].sort((a, b) => a - b));
+  expect(turns).toBeGreaterThan(5);
+});
+
+test("it ends soon after it is called off", async () => {
+  const controller = new AbortController();
+  const shares: number[] = [];
+  const tell = (share: number): void => {
+    shares.push(share);
+    if (share > 0.3) controller.abort();
+  };
+  await expect(inSlices(work(100), tell, controller.signal)).rejects.toBeInstanceOf(Stopped);
+  expect(shares[shares.length - 1]).toBeLessThan(0.6);
+});

@@ -1,0 +1,99 @@
+/** @jest-environment jsdom */
+/** Files where the host saves none, and reports while Excel calculates. */
+import { act, createElement } from "react";
+import { createRoot, type Root } from "react-dom/client";
+import { demoSheet } from "../../../../src/datasheet";
+import { toAgs4 } from "../../../../src/exchange/ags4";
+import { readRecord, RECORD_NAMES } from "../../../../src/record/record";
+import { Ags4Part } from "../../../../src/pane/screens/checks/ags4-part";
+import { newSheet } from "../../../../src/pane/live/new-sheet";
+import { makeReport } from "../../../../src/pane/screens/report/make-report";
+import { refuseNotYet } from "../../../../src/workbook/busy";
+import type { WorkbookPort } from "../../../../src/workbook/port";
+import { FakePort } from "../../fake-port";
+import { sheetOf } from "../../fake-workbook";
+
+jest.mock("../../../../src/exchange/ags4", () => ({
+  ...jest.requireActual("../../../../src/exchange/ags4"),
+  toAgs4: jest.fn(),
+}));
+Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
+
+let root: Root;
+let place: HTMLElement;
+beforeEach(() => {
+  place = document.body.appendChild(document.createElement("div"));
+  root = createRoot(place);
+});
+afterEach(async () => {
+  await act(async () => root.unmount());
+  place.remove();
+});
+
+describe("the AGS4 file", () => {
+  const make = async (saves: boolean): Promise<string[]> => {
+    jest
+      .mocked(toAgs4)
+      .mockReturnValue({ ok: true, value: { text: '"GROUP","PROJ"', leftOut: [] }, remarks: [] } as never);
+    const clicked: string[] = [];
+    URL.createObjectURL = () => "blob:x";
+    jest.spyOn(HTMLAnchorElement.prototype, "click").mockImplementation(function (this: HTMLAnchorElement) {
+      clicked.push(this.download);
+    });
+    await act(async () => root.render(createElement(Ags4Part, { record: readRecord({}), saves })));
+    const button = [...place.querySelectorAll("button")].at(-1)!;
+    await act(async () => button.click());
+    return clicked;
+  };
+
+  test("where the host saves none: no download is tried or told, and the text stands there to be copied", async () => {
+    expect(await make(false)).toEqual([]);
+    expect(place.textContent).toMatch(/Copy the text into a plain text editor and save it as .*\.ags/);
+    expect(place.textContent).not.toMatch(/was made|handed over/);
+    expect(place.querySelector("textarea")!.value).toBe('"GROUP","PROJ"');
+  });
+
+  test("elsewhere: it is handed over, which is no promise, and the text stands there too", async () => {
+    expect(await make(true)).toEqual([expect.stringMatching(/\.ags$/)]);
+    expect(place.textContent).toMatch(/handed over to be saved\. Where nothing was saved, copy its text/);
+    expect(place.querySelector("textarea")!.value).toBe('"GROUP","PROJ"');
+  });
+});
+
+describe("while Excel calculates", () => {
+  test("no report is made; the sentence names the cells; afterwards it is made", async () => {
+    const port = new FakePort();
+    const plan = demoSheet("SI");
+    port.workbook.sheets = [sheetOf(plan, "Test 7")];
+    port.put("Test 7", "compression_index", 0, "#BUSY!");
+    const made = { paper: "A4", preparedBy: "", now: new Date(0) } as const;
+    await expect(makeReport(port, "Test 7", made)).rejects.toThrow(
+      "Excel is still calculating compression_index: wait until no cell shows #BUSY!, and try again. Nothing was made.",
+    );
+    expect(port.inserted).toEqual([]);
+    port.put("Test 7", "compression_index", 0, 0.4);
+    await expect(makeReport(port, "Test 7", made)).resolves.toMatchObject({ remarks: [] });
+    expect(RECORD_NAMES).toContain("compression_index");
+  });
+
+  test("many cells are counted, and one that has its value is let through", () => {
+    const busy = [["#BUSY!"]];
+    expect(() => refuseNotYet({ a: busy, b: [["#GETTING_DATA"]], c: busy, d: busy, e: [[1]] })).toThrow(
+      "still calculating a, b, c and 1 more",
+    );
+    expect(() => refuseNotYet({ e: [[1]], f: [["#N/A"]] })).not.toThrow();
+  });
+});
+
+test("what the host did not take of a new sheet is told after what was made", async () => {
+  const insertSheet: WorkbookPort["insertSheet"] = async (_plan, tell) => {
+    tell?.("Excel did not take the footer.");
+    return "Ring";
+  };
+  const port: WorkbookPort = Object.assign(new FakePort(), { insertSheet });
+  await expect(newSheet(port, demoSheet("SI"), (sheet) => `${sheet} was made.`)).resolves.toEqual({
+    sheet: "Ring",
+    intent: "warning",
+    sentence: "Ring was made. Excel did not take the footer.",
+  });
+});

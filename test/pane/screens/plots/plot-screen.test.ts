@@ -1,0 +1,132 @@
+/** @jest-environment jsdom */
+import { act, createElement } from "react";
+import { createRoot, type Root } from "react-dom/client";
+import { FluentProvider, webLightTheme } from "@fluentui/react-components";
+import { PlotScreen } from "../../../../src/pane/screens/plots/plot-screen";
+import type { CellValue } from "../../../../src/workbook/port";
+import { FAILURES, FakePort } from "../../fake-port";
+import { inputsOfDemo } from "./plot-sheets";
+
+Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
+jest.setTimeout(60_000);
+
+const SHEET = "Test 7";
+let root: Root;
+let port: FakePort;
+let place: HTMLElement;
+
+async function show(named: Record<string, CellValue[]> | undefined): Promise<void> {
+  port = new FakePort();
+  port.addSheets(SHEET);
+  if (named) port.lay(SHEET, named);
+  place = document.body.appendChild(document.createElement("div"));
+  root = createRoot(place);
+  const screen = createElement(PlotScreen, { port });
+  await act(async () => root.render(createElement(FluentProvider, { theme: webLightTheme }, screen)));
+  await settle();
+}
+beforeEach(() => jest.useFakeTimers());
+afterEach(async () => {
+  await act(async () => root.unmount());
+  place.remove();
+  jest.useRealTimers();
+});
+const settle = (): Promise<void> => act(async () => void (await jest.advanceTimersByTimeAsync(1000)));
+const choose = (value: string): Promise<void> =>
+  act(async () => place.querySelector<HTMLInputElement>(`input[value="${value}"]`)!.click());
+const press = (name: string): Promise<void> =>
+  act(async () => {
+    const found = [...place.querySelectorAll("button")].find(({ textContent }) => textContent?.includes(name));
+    if (!found) throw new Error(`there is no button "${name}" in: ${place.textContent}`);
+    found.click();
+  });
+const drawing = (): SVGElement => place.querySelector('svg[role="img"]')!;
+const selectOf = (label: string): HTMLSelectElement => {
+  const found = [...place.querySelectorAll("label")].find(({ textContent }) => textContent === label)!;
+  return place.querySelector<HTMLSelectElement>(`#${found.htmlFor}`)!;
+};
+const select = (label: string, value: string): Promise<void> =>
+  act(async () => {
+    const list = selectOf(label);
+    Object.getOwnPropertyDescriptor(HTMLSelectElement.prototype, "value")!.set!.call(list, value);
+    list.dispatchEvent(new Event("change", { bubbles: true }));
+  });
+
+describe("without a data sheet", () => {
+  test("the selected range comes first; asked for the data sheet, it says what to do", async () => {
+    await show(undefined);
+    expect(place.textContent).toContain("Select what to plot");
+    await choose("sheet");
+    await settle();
+    expect(place.textContent).toContain("Insert one on the screen “Data sheet”");
+  });
+});
+
+describe("of a data sheet", () => {
+  beforeEach(() => show(inputsOfDemo()));
+
+  test("the compression curve comes first, and follows a change of a reading", async () => {
+    expect(drawing().getAttribute("aria-label")).toContain("Compression curve");
+    const before = drawing().innerHTML;
+    port.put(SHEET, "readings_06", 14, Number(port.columns(SHEET).readings_06[14]) + 30);
+    await act(async () => port.listeners.forEach((listener) => listener()));
+    await settle();
+    expect(drawing().innerHTML).not.toBe(before);
+  });
+
+  test("steps through the loads; the first has none before it", async () => {
+    await choose("time");
+    const shown = () => selectOf("Load").value;
+    expect(shown()).toBe("1");
+    await press("Previous");
+    expect(shown()).toBe("1");
+    await press("Next");
+    expect(shown()).toBe("2");
+    await select("Load", "5");
+    expect(drawing().textContent).toContain("d100");
+    await select("Time axis", "root");
+    expect(drawing().textContent).toContain("d90");
+  });
+
+  test("of all loads, one that is opened is drawn large, and has the keyboard", async () => {
+    await choose("all");
+    const small = [...place.querySelectorAll("ul li button")];
+    expect(small).toHaveLength(inputsOfDemo().load_stress.filter((stress) => stress !== "").length);
+    expect(small[4].textContent).toContain("Load 5, 200 kPa");
+    expect(small[0].textContent).toMatch(/no inflection/i);
+    await press("Load 5, 200 kPa");
+    expect(selectOf("Load").value).toBe("5");
+    expect(document.activeElement).toBe(selectOf("Load"));
+  });
+
+  test("a chart is made on a sheet of its own, and its name is told", async () => {
+    port.addSheets(`Chart of ${SHEET}`);
+    await choose("time");
+    await select("Load", "5");
+    await press("Insert chart");
+    expect(port.inserted).toHaveLength(1);
+    expect(port.inserted[0].name).toBe(`Chart of ${SHEET}`);
+    expect(port.inserted[0].charts).toHaveLength(1);
+    expect(port.filled).toEqual([]);
+    expect(place.querySelector('[role="status"]')!.textContent).toContain(`Chart of ${SHEET} 2`);
+  });
+
+  test("charts of all loads at once", async () => {
+    await choose("all");
+    await press("Insert charts of all loads");
+    expect(port.inserted[0].charts!.length).toBe(place.querySelectorAll("ul li button").length);
+  });
+
+  test("a chart that cannot be made says why, in the workbook's words", async () => {
+    await choose("time");
+    port.failing.insertSheet = FAILURES.protected(SHEET);
+    await press("Insert chart");
+    expect(place.querySelector('[role="alert"]')!.textContent).toContain(port.failing.insertSheet.message);
+    expect(port.inserted).toEqual([]);
+  });
+
+  test("where nothing may be copied, the text of the SVG file is there to copy", async () => {
+    await press("Copy SVG");
+    expect(place.querySelector("textarea")!.value).toMatch(/^<\?xml[\s\S]*<\/svg>\s*$/);
+  });
+});

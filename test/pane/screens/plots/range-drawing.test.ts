@@ -1,0 +1,114 @@
+import {
+  DEFAULT_CHOICES,
+  drawRange,
+  guessLines,
+  guessPlot,
+  guessUnits,
+  type Choices,
+} from "../../../../src/pane/screens/plots/range-drawing";
+import { rangeOf, type Range } from "../../../../src/pane/screens/plots/selected-range";
+import { LOG_TIME, ROOT_TIME } from "../../../../src/functions/increment";
+import type { CellValue } from "../../../../src/workbook/port";
+import { compressionCurve, timeCurve } from "../../../plots/curves";
+
+const range = (headings: string[], ...columns: number[][]): Range => {
+  const rows: CellValue[][] = columns[0].map((_, row) => columns.map((column) => column[row]));
+  const found = rangeOf({ sheet: "Test", address: "A1:Z99", values: [headings, ...rows] });
+  if (!found) throw new Error("no range");
+  return found;
+};
+const { times, readings } = timeCurve;
+const { stresses, voidRatios } = compressionCurve;
+
+const drawn = (of: Range, choices: Partial<Choices>, first = 0, second = 1) => {
+  const outcome = drawRange(of, first, second, { ...DEFAULT_CHOICES, ...choices });
+  if (!outcome.ok) throw new Error(outcome.reason);
+  return outcome.value;
+};
+const number = (of: ReturnType<typeof drawn>, name: string): number =>
+  Number(of.numbers.find((row) => row.name === name)?.value);
+
+describe("what the headings say", () => {
+  const plotFor = (...headings: string[]) =>
+    guessPlot(
+      range(
+        headings,
+        headings.map(() => 1),
+        ...headings.slice(1).map(() => [1, 2]),
+      ),
+      "log",
+    );
+  test.each([
+    [["Time (min)", "Dial"], "log"],
+    [["Stress (kPa)", "Void ratio"], "e"],
+    [["Stress (kPa)", "Strain"], "strain"],
+    [["σ'v", "e"], "e"],
+    [["a", "b"], "log"],
+  ])("%j", (headings, plot) => expect(plotFor(...headings)).toBe(plot));
+
+  test("a time curve stays in the plot that was chosen for it", () => {
+    expect(guessPlot(range(["Time", "Dial"], [0, 1], [1, 2]), "root")).toBe("root");
+    expect(guessPlot(range(["Time", "Dial"], [0, 1], [1, 2]), "e")).toBe("log");
+  });
+
+  test("of a whole table, the column of stress and the last one of the kind drawn", () => {
+    const table = range(
+      ["Load", "Stress", "Strain", "Void ratio at end", "Void ratio"],
+      [1, 2],
+      [1, 2],
+      [1, 2],
+      [1, 2],
+      [1, 2],
+    );
+    expect(guessLines(table, "e")).toEqual([1, 4]);
+    expect(guessLines(table, "strain")).toEqual([1, 2]);
+    expect(guessLines(range(["a", "b", "c"], [1, 2], [1, 2], [1, 2]), "e")).toEqual([0, 1]);
+  });
+
+  test("units", () => {
+    expect(guessUnits("Stress (tsf)", "Strain")).toEqual({ stressUnit: "tsf" });
+    expect(guessUnits("Time (min)", "Dial (in)")).toEqual({ lengthUnit: "in" });
+    expect(guessUnits("Time (min)", "Dial (div)")).toEqual({});
+  });
+});
+
+describe("numbers beside the plot are those of the worksheet functions", () => {
+  test.each([
+    ["log", LOG_TIME, ["d0", "d50", "d100", "t50", "cv"]],
+    ["root", ROOT_TIME, ["d0", "d90", "d100", "t90", "cv"]],
+  ] as const)("%s of time", (plot, reduce, names) => {
+    const shown = drawn(range(["Time (min)", "Dial (mm)"], times, readings), {
+      plot,
+      height: 0.75,
+      lengthUnit: "in",
+      drainage: "single",
+      cvUnit: "ft2/day",
+    });
+    for (const name of names) {
+      const [[cell]] = reduce([times], [readings], 0.75, name, "single", "ft2/day", "in");
+      expect(number(shown, name) / cell).toBeCloseTo(1, 3);
+    }
+    expect(shown.numbers.find(({ name }) => name === "cv")?.unit).toBe("ft2/day");
+    expect(shown.numbers.find(({ name }) => name === "d100")?.unit).toBe("mm");
+  });
+
+  test("cv waits for the height", () => {
+    expect(number(drawn(range(["", ""], times, readings), {}), "cv")).toBeNaN();
+  });
+
+  test("a whole test: yield stress within its interval, and the three indices", () => {
+    const shown = drawn(range(["", ""], stresses, voidRatios), { plot: "e", stressUnit: "psf" });
+    expect(number(shown, "σ′p, low")).toBeLessThanOrEqual(number(shown, "σ′p"));
+    expect(number(shown, "σ′p, high")).toBeGreaterThanOrEqual(number(shown, "σ′p"));
+    expect(number(shown, "Cc")).toBeCloseTo((0.818 - 0.534) / Math.log10(1600 / 200), 1);
+    expect(number(shown, "Cr")).toBeGreaterThan(0);
+    expect(number(shown, "Cs")).toBeGreaterThan(0);
+    expect(shown.numbers[0].unit).toBe("psf");
+    expect(shown.remark).not.toBe("");
+  });
+});
+
+test("the axis of the readings has their heading, or the unit chosen", () => {
+  expect(drawn(range(["Time", "Dial (div)"], times, readings), {}).spec.y.label).toBe("Dial (div)");
+  expect(drawn(range(["", ""], times, readings), { lengthUnit: "in" }).spec.y.label).toBe("Reading (in)");
+});

@@ -1,0 +1,64 @@
+import { LINES_AT_ONCE, NOT_FINISHED } from "../../../../src/exchange/logger/file-sheet";
+import { Stopped } from "../../../../src/pane/live/in-slices";
+import { writeReadings, type Job, type Kept } from "../../../../src/pane/screens/readings/into-workbook";
+import type { CellValue } from "../../../../src/workbook/port";
+import { FakePort } from "../../fake-port";
+
+const lines = Array.from({ length: 2 * LINES_AT_ONCE + 3 }, (_, index) => `${index};1,5`);
+const job: Job = {
+  dataSheet: "Test 7",
+  columns: { times_01: [0], readings_01: [1.5] },
+  blank: ["readings_01"],
+  record: { dataSheet: "Test 7", file: "a.csv", remarks: [], loads: [], layoutWords: [], lines: lines.length } as never,
+  lines,
+  keptAll: "all of them",
+};
+
+function workbook(): FakePort {
+  const port = new FakePort();
+  port.onlySheets("Test 7");
+  port.lay("Test 7", { times_01: ["", ""], readings_01: ["", ""] });
+  return port;
+}
+const keptLines = (port: FakePort): CellValue[] =>
+  Object.entries(port.columns("Readings Test 7"))
+    .filter(([name]) => name.startsWith("logger_lines"))
+    .flatMap(([, cells]) => cells.filter((cell) => cell !== ""));
+
+test("all lines go in pieces, in order, and the data sheet last, in one call", async () => {
+  const port = workbook();
+  const fill = jest.spyOn(port, "fillNames");
+  const told: number[] = [];
+  await writeReadings(port, job, undefined, ({ lines: kept }) => told.push(kept), new AbortController().signal);
+  expect(told).toEqual([0, LINES_AT_ONCE, 2 * LINES_AT_ONCE, lines.length]);
+  expect(keptLines(port)).toEqual(lines);
+  expect(fill.mock.calls[fill.mock.calls.length - 1]).toEqual(["Test 7", job.columns, job.blank]);
+  expect(port.columns("Test 7")).toEqual({ times_01: [0, ""], readings_01: [1.5, ""] });
+  expect(port.columns("Readings Test 7").logger_kept).toEqual(["all of them"]);
+});
+
+test("stopped half-way, the data sheet is as it was, and the next time goes on from there", async () => {
+  const port = workbook();
+  const controller = new AbortController();
+  let kept: Kept | undefined;
+  const tell = (now: Kept): void => {
+    kept = now;
+    if (now.lines > 0) controller.abort();
+  };
+  await expect(writeReadings(port, job, undefined, tell, controller.signal)).rejects.toBeInstanceOf(Stopped);
+  expect(kept!.lines).toBe(LINES_AT_ONCE);
+  expect(port.columns("Test 7")).toEqual({ times_01: ["", ""], readings_01: ["", ""] });
+  expect(port.inserted[0].cells.some(({ value }) => value === NOT_FINISHED)).toBe(true);
+
+  await writeReadings(port, job, kept, () => undefined, new AbortController().signal);
+  expect(port.inserted).toHaveLength(1);
+  expect(keptLines(port)).toEqual(lines);
+  expect(port.columns("Test 7").readings_01[0]).toBe(1.5);
+});
+
+test("a file sheet made for other choices, or deleted since, is not gone on with", async () => {
+  const port = workbook();
+  const before: Kept = { record: "other", sheet: "Readings Test 7", lines: LINES_AT_ONCE };
+  await writeReadings(port, job, before, () => undefined, new AbortController().signal);
+  expect(keptLines(port)).toEqual(lines);
+});

@@ -1,0 +1,283 @@
+/** @jest-environment jsdom */
+import { createHash, webcrypto } from "node:crypto";
+import { TextDecoder, TextEncoder } from "node:util";
+import { act, createElement } from "react";
+import { createRoot, type Root } from "react-dom/client";
+import { blankSheet } from "../../../../src/datasheet";
+import { TARGET_NAMES } from "../../../../src/exchange/logger/target";
+import { ReadingsScreen } from "../../../../src/pane/screens/readings/readings-screen";
+import { WorkbookError, type CellValue, type SheetPlan } from "../../../../src/workbook/port";
+import { FakePort } from "../../fake-port";
+
+Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true, TextDecoder, TextEncoder });
+Object.defineProperty(globalThis, "crypto", { value: webcrypto });
+jest.setTimeout(20_000);
+
+/** The columns behind a plan's names, as a port reads them. */
+function columnsOf(plan: SheetPlan, names: readonly string[]): Record<string, CellValue[]> {
+  const at = new Map(plan.cells.map((cell) => [`${cell.row},${cell.col}`, cell.value ?? ""]));
+  return Object.fromEntries(
+    names
+      .filter((name) => plan.names[name])
+      .map((name) => {
+        const { row, col, rows } = plan.names[name];
+        return [name, Array.from({ length: rows }, (_, index) => at.get(`${row + index},${col}`) ?? "")];
+      }),
+  );
+}
+
+/** A workbook of one blank data sheet; sheets that are inserted can be read and filled. */
+class Workbook extends FakePort {
+  constructor() {
+    super();
+    this.onlySheets("Test 7");
+    this.lay("Test 7", columnsOf(blankSheet("SI"), TARGET_NAMES));
+  }
+  column = (name: string, sheet = "Test 7"): CellValue[] => {
+    const cells = this.columns(sheet)[name];
+    return cells.slice(
+      0,
+      cells.reduce((used: number, value, index) => (value === "" ? used : index + 1), 0),
+    );
+  };
+}
+
+let root: Root;
+let port: Workbook;
+let place: HTMLElement;
+
+beforeEach(async () => {
+  jest.useFakeTimers({ doNotFake: ["queueMicrotask"] });
+  port = new Workbook();
+  place = document.body.appendChild(document.createElement("div"));
+  root = createRoot(place);
+  await act(async () => root.render(createElement(ReadingsScreen, { port })));
+});
+
+afterEach(async () => {
+  await act(async () => root.unmount());
+  place.remove();
+  jest.useRealTimers();
+});
+
+/** Lets promises of the platform (the hash) and the screen's own pauses pass. */
+const settle = async (): Promise<void> => {
+  for (let turn = 0; turn < 4; turn++)
+    await act(async () => {
+      await jest.advanceTimersByTimeAsync(300);
+      await new Promise<void>((resolve) =>
+        jest.requireActual<typeof import("node:timers")>("node:timers").setTimeout(resolve, 15),
+      );
+    });
+};
+const button = (name: string): HTMLButtonElement => {
+  const found = [...place.querySelectorAll("button")].find(
+    (element) => (element.getAttribute("aria-label") ?? element.textContent) === name,
+  );
+  if (!found) throw new Error(`there is no button "${name}" in: ${place.textContent}`);
+  return found;
+};
+const press = async (name: string): Promise<void> => {
+  await act(async () => button(name).click());
+  await settle();
+};
+const labelled = <T extends HTMLElement>(name: string): T => {
+  const label = [...place.querySelectorAll("label")].find((element) => element.textContent === name);
+  const found = label ? document.getElementById(label.htmlFor) : place.querySelector(`[aria-label="${name}"]`);
+  if (!found) throw new Error(`there is no field "${name}" in: ${place.textContent}`);
+  return found as T;
+};
+const enter = async (name: string, value: string): Promise<void> => {
+  const field = labelled<HTMLInputElement>(name);
+  const kind =
+    { SELECT: HTMLSelectElement, TEXTAREA: HTMLTextAreaElement }[field.tagName as "SELECT"] ?? HTMLInputElement;
+  await act(async () => {
+    Object.getOwnPropertyDescriptor(kind.prototype, "value")!.set!.call(field, value);
+    field.dispatchEvent(new Event(field.tagName === "SELECT" ? "change" : "input", { bubbles: true }));
+  });
+  await settle();
+};
+const tick = async (name: string): Promise<void> => {
+  await act(async () => labelled<HTMLInputElement>(name).click());
+  await settle();
+};
+const paste = async (rows: string): Promise<void> => {
+  await enter("Or paste rows here", rows);
+  await press("Read the pasted rows");
+};
+const told = (role: "alert" | "status"): string =>
+  [...place.querySelectorAll(`[role=${role}]`)].map((element) => element.textContent).join(" ");
+
+/** Two loads whose seconds run on, after a seating; line 9 holds no reading. */
+const ROWS = [
+  "Invented frame",
+  "Time,Stress,Displacement",
+  "s,kPa,mm",
+  "0,0,1.000",
+  "60,0,1.010",
+  "70,25,1.100",
+  "76,25,1.150",
+  "130,25,1.200",
+  "200,25,NAN",
+  "310,25,1.300",
+  "400,50,1.400",
+  "406,50,1.450",
+  "1000,50,1.600",
+].join("\n");
+
+test("pasted rows: offered, confirmed, found, written; the sheet's own factor only where that is agreed", async () => {
+  await paste(ROWS);
+  expect(place.textContent).toContain(createHash("sha256").update(ROWS).digest("hex"));
+  expect(place.textContent).toContain("Line 4 is read as: 0 min; reading 1 mm; load 0 kPa");
+  expect(labelled<HTMLSelectElement>("Time is in").value).toBe("s");
+  await press("Use these columns");
+  expect(place.textContent).toContain("1 line is left out");
+  expect(place.textContent).toContain("Line 9: “NAN”: not a number here; left out");
+  expect(labelled<HTMLSelectElement>("Stretch 1: Load on the sheet").value).toBe("none");
+  expect(labelled<HTMLSelectElement>("Stretch 3: Load on the sheet").value).toBe("2");
+
+  await tick("Change Dial factor from 0.002 to 1");
+  await press("Write 2 loads to the sheet");
+  expect(told("status")).toContain("2 loads were written to “Test 7”");
+  // Time 0 takes the last reading before the load.
+  expect(port.column("times_01")).toEqual([0, 0.1, 1, 4]);
+  expect(port.column("readings_01")).toEqual([1.01, 1.15, 1.2, 1.3]);
+  expect(port.column("times_02")).toEqual([0, 0.1, 10]);
+  expect(port.column("readings_02")).toEqual([1.3, 1.45, 1.6]);
+  expect(port.column("load_stress")).toEqual([25, 50]);
+  expect(port.column("zero_reading")).toEqual([1.01]);
+  expect(port.column("dial_factor")).toEqual([1]);
+  expect(port.column("times_03")).toHaveLength(15);
+
+  const file = port.inserted[0].name;
+  expect(file).toBe("Readings Test 7");
+  expect(port.column("logger_lines_001", file)).toEqual(ROWS.split("\n"));
+  expect(port.column("logger_sha256", file)).toEqual([createHash("sha256").update(ROWS).digest("hex")]);
+  expect(port.column("logger_kept", file)).toEqual(["all 13 lines"]);
+});
+
+test("without agreement the dial factor stays, and the screen warns", async () => {
+  await paste(ROWS);
+  await press("Use these columns");
+  expect(told("status")).toContain("Dial factor does not suit this file");
+  await press("Write 2 loads to the sheet");
+  expect(port.column("dial_factor")).toEqual([0.002]);
+});
+
+test("what the file does not say has to be chosen first", async () => {
+  await paste("0;1,5\n1;1,6\n2;1,7\n");
+  await press("Use these columns");
+  expect(told("alert")).toMatch(/Still to be chosen: time is in; reading is in/);
+  expect(place.textContent).not.toContain("Loads found");
+  await enter("Time is in", "min");
+  await enter("Reading is in", "div");
+  await press("Use these columns");
+  expect(place.textContent).toContain("Loads found");
+  await press("Write 1 load to the sheet");
+  expect(port.column("readings_01")).toEqual([1.5, 1.6, 1.7]);
+});
+
+test("a load that holds readings is left alone until that load is agreed to", async () => {
+  port.put("Test 7", "readings_01", 0, 77);
+  await act(async () => port.listeners.forEach((listener) => listener()));
+  await settle();
+  await paste(ROWS);
+  await press("Use these columns");
+  await press("Write 1 load to the sheet");
+  expect(port.column("readings_01")).toEqual([77]);
+  expect(port.column("readings_02")).toEqual([1.3, 1.45, 1.6]);
+  await enter("Rows for the sheet", "all");
+  await tick("Load 1 holds 1 reading: replace them");
+  await press("Write 1 load to the sheet");
+  expect(port.column("readings_01")).toEqual([1.01, 1.15, 1.2, 1.3]);
+});
+
+test("readings typed meanwhile are met by the sheet itself, and nothing is written", async () => {
+  await paste(ROWS);
+  await press("Use these columns");
+  port.put("Test 7", "readings_02", 3, 5);
+  await press("Write 2 loads to the sheet");
+  expect(told("alert")).toMatch(/"readings_02".*holds 1 value already.*Nothing was written/);
+  expect(port.column("readings_01")).toEqual([]);
+  expect(port.inserted).toEqual([]);
+});
+
+test("stretches are joined, split and numbered by hand", async () => {
+  await paste(ROWS);
+  await press("Use these columns");
+  await press("Stretch 3: Join to the one before");
+  expect(place.querySelectorAll("ol li")).toHaveLength(2);
+  await enter("Begin another load at line", "8");
+  await press("Split");
+  expect(place.querySelectorAll("ol li")).toHaveLength(3);
+  await enter("Stretch 3: Load on the sheet", "1");
+  expect(told("alert")).toContain("Given to more than one stretch: load 1");
+  await enter("Stretch 3: Load on the sheet", "5");
+  await press("Write 2 loads to the sheet");
+  expect(port.column("times_05")).toEqual([0, 3, 4.5, 4.6, 14.5]);
+  await enter("Begin another load at line", "9");
+  await press("Split");
+  expect(place.textContent).toContain("Enter a line that was read");
+});
+
+test("choices are remembered for the apparatus, in the workbook", async () => {
+  await paste(ROWS.replace("s,kPa,mm\n", ""));
+  await enter("Time is in", "s");
+  await enter("Reading is in", "mm");
+  await enter("Load column holds", "stress");
+  await enter("Load is in", "kPa");
+  await enter("Apparatus", "Frame 3");
+  await press("Use these columns");
+  await press("Write 2 loads to the sheet");
+  await press("Other file");
+  await paste(ROWS.replace("s,kPa,mm\n", "one remark more\n").replace("1.600", "1.601"));
+  expect(labelled<HTMLSelectElement>("Time is in").value).toBe("");
+  await enter("As for an earlier file", "0");
+  expect(labelled<HTMLSelectElement>("Time is in").value).toBe("s");
+  expect(labelled<HTMLSelectElement>("Load is in").value).toBe("kPa");
+  expect(labelled<HTMLInputElement>("Readings begin in line").value).toBe("4");
+  // Offered, not applied: the loads wait for the person.
+  expect(place.textContent).not.toContain("Loads found");
+});
+
+test("changed columns take back what was found under the old ones", async () => {
+  await paste(ROWS);
+  await press("Use these columns");
+  await enter("Time is in", "min");
+  expect(place.textContent).not.toContain("Loads found");
+  expect(told("status")).toContain("confirm them again");
+});
+
+test("without a data sheet it says what to do, and finds one that comes", async () => {
+  port.lay("Test 7", {});
+  await act(async () => port.listeners.forEach((listener) => listener()));
+  await settle();
+  await paste(ROWS);
+  await press("Use these columns");
+  expect(told("status")).toContain("There is no data sheet in this workbook");
+  port.lay("Test 7", columnsOf(blankSheet("SI"), TARGET_NAMES));
+  await press("Look again");
+  expect(button("Write 2 loads to the sheet")).toBeTruthy();
+});
+
+test("what is no text is refused in words", async () => {
+  await paste("");
+  expect(told("alert")).toContain("Paste the rows first");
+});
+
+test("a workbook that refuses says so, and the file sheet that is there already is used again", async () => {
+  await paste(ROWS);
+  await press("Use these columns");
+  const fill = port.fillNames;
+  let calls = 0;
+  port.fillNames = async (...given) => {
+    if (++calls === 3) throw new WorkbookError("The sheet is protected: unprotect it, then write again.");
+    return fill(...given);
+  };
+  await press("Write 2 loads to the sheet");
+  expect(told("alert")).toMatch(/protected.*“Readings Test 7”.*used again/);
+  expect(port.column("readings_01")).toEqual([]);
+  await press("Write 2 loads to the sheet");
+  expect(port.inserted).toHaveLength(1);
+  expect(port.column("readings_01")).toHaveLength(4);
+});

@@ -1,0 +1,178 @@
+/** @jest-environment jsdom */
+import { act, createElement } from "react";
+import { createRoot, type Root } from "react-dom/client";
+import { FluentProvider, webLightTheme } from "@fluentui/react-components";
+import { runChecks } from "../../../../src/checks";
+import { blankSheet } from "../../../../src/datasheet";
+import { readRecord } from "../../../../src/record/record";
+import { ReportScreen } from "../../../../src/pane/screens/report/report-screen";
+import { text } from "../../../../src/pane/text";
+import { WorkbookError, type CellValue } from "../../../../src/workbook/port";
+import { FakePort } from "../../fake-port";
+import { sheetOf } from "../../fake-workbook";
+
+Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
+jest.setTimeout(30_000);
+
+let root: Root;
+let port: FakePort;
+let place: HTMLElement;
+
+const words = text.report;
+
+beforeEach(() => {
+  jest.useFakeTimers();
+  port = new FakePort();
+  place = document.body.appendChild(document.createElement("div"));
+  root = createRoot(place);
+});
+
+afterEach(async () => {
+  await act(async () => root.unmount());
+  place.remove();
+  jest.useRealTimers();
+});
+
+const settle = (): Promise<void> => act(async () => void (await jest.advanceTimersByTimeAsync(1000)));
+const open = async (): Promise<void> => {
+  await act(async () =>
+    root.render(createElement(FluentProvider, { theme: webLightTheme }, createElement(ReportScreen, { port }))),
+  );
+  await settle();
+};
+const button = (name: string): HTMLElement => {
+  const found = [...place.querySelectorAll("button")].find((one) => one.textContent === name);
+  if (!found) throw new Error(`there is no button "${name}" in: ${place.textContent}`);
+  return found;
+};
+const press = async (name: string): Promise<void> => {
+  await act(async () => button(name).click());
+  await settle();
+};
+
+/** A blank data sheet in inches, with a few things typed. */
+function dataSheet(sheet: string, typed: Record<string, CellValue> = {}): void {
+  const blank = blankSheet("US");
+  port.workbook.sheets = [sheetOf({ ...blank, cells: blank.cells.filter(({ formula }) => formula) }, sheet)];
+  for (const [name, value] of Object.entries({ length_unit: "in", stress_unit: "tsf", ...typed }))
+    port.put(sheet, name, 0, value);
+}
+
+const asRows = (columns: Record<string, CellValue[]>): Record<string, CellValue[][]> =>
+  Object.fromEntries(Object.entries(columns).map(([name, column]) => [name, column.map((value) => [value])]));
+
+test("without a data sheet it says what to do", async () => {
+  await open();
+  expect(place.textContent).toContain(words.none);
+  expect([...place.querySelectorAll("button")].map(({ textContent }) => textContent)).not.toContain(words.make);
+});
+
+test("a workbook that cannot be read is told of, and read again on request", async () => {
+  port.failure = new WorkbookError("Excel is busy: wait a moment.");
+  await open();
+  expect(place.querySelector('[role="alert"]')!.textContent).toContain("Excel is busy");
+  port.failure = undefined;
+  dataSheet("Sheet1");
+  await press(words.again);
+  expect(button(words.make)).toBeDefined();
+});
+
+test("it says what is missing with its cell, before anything is made", async () => {
+  dataSheet("Sheet1", { project: "Invented" });
+  await open();
+  const items = [...place.querySelectorAll("li")].map(({ textContent }) => textContent!);
+  expect(items.some((item) => item.includes("(laboratory), cell B"))).toBe(true);
+  expect(items.some((item) => item.includes("(project)"))).toBe(false);
+  expect(port.inserted).toEqual([]);
+});
+
+test("it makes one sheet, on the paper of the sheet's units, and says where it is", async () => {
+  dataSheet("Sheet1");
+  await open();
+  await press(words.make);
+  expect(port.inserted).toHaveLength(1);
+  expect(port.inserted[0]).toMatchObject({ name: "Report Sheet1", paper: "Letter" });
+  expect(place.querySelector('[role="status"]')!.textContent).toBeTruthy();
+  expect(place.textContent).toContain(words.made("Report Sheet1"));
+});
+
+test("paper and who prepares it are chosen", async () => {
+  dataSheet("Sheet1");
+  await open();
+  await act(async () => place.querySelector<HTMLInputElement>('input[value="A4"]')!.click());
+  const name = place.querySelector<HTMLInputElement>('input:not([type="radio"])')!;
+  await act(async () => {
+    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")!.set!.call(name, "AB");
+    name.dispatchEvent(new Event("input", { bubbles: true }));
+  });
+  await press(words.make);
+  const [plan] = port.inserted;
+  expect(plan.paper).toBe("A4");
+  const { row, col } = plan.names.report_prepared_by;
+  expect(plan.cells.find((cell) => cell.row === row && cell.col === col)!.value).toBe("AB");
+});
+
+test("a report that cannot be made leaves nothing, and the sentence says why", async () => {
+  dataSheet("Sheet1");
+  await open();
+  port.failing.insertSheet = new WorkbookError("The workbook's structure is protected. The workbook is as it was.");
+  await press(words.make);
+  expect(place.querySelector('[role="alert"]')!.textContent).toContain("The workbook is as it was.");
+  expect(port.inserted).toEqual([]);
+  expect(port.filled).toEqual([]);
+});
+
+test("limits of error that were changed on the last report are taken over, with who and why; an older report is shown", async () => {
+  dataSheet("Sheet1");
+  port.lay("Report Sheet1", {
+    report_of: ["Sheet1"],
+    limit_mass: [0.1],
+    limit_mass_by: ["CD"],
+    limit_mass_why: ["coarse balance"],
+    limit_height: [0.5],
+  });
+  port.addSheets("Other");
+  await open();
+  await press(words.show("Report Sheet1"));
+  expect(port.shown).toEqual(["Report Sheet1!A1"]);
+  await press(words.make);
+  const [plan] = port.inserted;
+  const value = (name: string) => {
+    const { row, col } = plan.names[name];
+    return plan.cells.find((cell) => cell.row === row && cell.col === col)!.value;
+  };
+  expect([value("limit_mass"), value("limit_mass_by"), value("limit_mass_why")]).toEqual([0.1, "CD", "coarse balance"]);
+  // Changed without a name or a reason: it is not carried on.
+  expect(value("limit_height")).toBe(0.001);
+  expect(place.textContent).toContain(words.carried("Report Sheet1"));
+});
+
+test("limits of the firm, answers to checks and overwritten cells are printed", async () => {
+  dataSheet("Sheet1", { specific_gravity: 3.9 });
+  const { check, answer } = runChecks(readRecord(asRows(port.columns("Sheet1")))).find(({ answer }) =>
+    ["stop", "explain"].includes(answer.status),
+  )!;
+  port.lay("Limits", {
+    limit_name: ["Q05.explain"],
+    limit_value: [0.9],
+    limit_by: ["EF"],
+    limit_why: ["our soils"],
+  });
+  port.lay("Answers", {
+    answer_sheet: ["Sheet1"],
+    answer_check: [check.id],
+    answer_status: [answer.status],
+    answer_found: [answer.sentence],
+    answer_reason: ["weighed again"],
+    answer_by: ["CD"],
+    answer_when: ["2026-03-01 14:05"],
+  });
+  port.put("Sheet1", "void_ratio_initial", 0, 1.2);
+  await open();
+  await press(words.make);
+  const printed = port.inserted[0].cells.map(({ value }) => String(value ?? "")).join(" ");
+  expect(printed).toContain("weighed again (CD, 2026-03-01 14:05)");
+  expect(printed).toContain("Limit of the firm: Q05.explain is 0.9");
+  expect(printed).toContain("(EF: our soils)");
+  expect(printed).toContain("(void_ratio_initial), holds 1.2 where a formula belongs");
+});

@@ -1,0 +1,87 @@
+/**
+ * The pane in German. The screens bind their words as they load, so that they are loaded here after the language is set, as
+ * the page does.
+ * @jest-environment jsdom
+ */
+import { webcrypto } from "node:crypto";
+import { TextDecoder, TextEncoder } from "node:util";
+import { act, createElement, type ReactNode } from "react";
+import { createRoot, type Root } from "react-dom/client";
+import { blankSheet } from "../../../src/datasheet";
+import { setLanguage } from "../../../src/pane/text/language";
+import { FakePort } from "../fake-port";
+
+Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true, TextDecoder, TextEncoder });
+Object.defineProperty(globalThis, "crypto", { value: webcrypto });
+jest.setTimeout(30_000);
+
+let place: HTMLElement;
+let root: Root;
+beforeAll(() => setLanguage("de"));
+beforeEach(() => {
+  place = document.body.appendChild(document.createElement("div"));
+  root = createRoot(place);
+});
+afterEach(async () => {
+  await act(async () => root.unmount());
+  place.remove();
+});
+
+const render = (screen: ReactNode): Promise<void> => act(async () => root.render(screen));
+
+test("the pane speaks German", async () => {
+  const { Pane } = await import("../../../src/pane/shell/pane");
+  const sheets = { blankSheet, demoSheet: () => blankSheet("SI") };
+  await render(createElement(Pane, { port: new FakePort(), sheets, look: "light" }));
+  expect([...place.querySelectorAll("[role=tab]")].map(({ textContent }) => textContent)).toEqual(
+    expect.arrayContaining(["Datenblatt", "Ablesungen", "Ergebnisse"]),
+  );
+  expect(place.textContent).toContain("Leeres Blatt einfügen");
+});
+
+test("what it writes into cells is English", async () => {
+  const { ReadingsScreen } = await import("../../../src/pane/screens/readings/readings-screen");
+  const { CATALOGUES, text } = await import("../../../src/pane/text");
+  const words = text.readings;
+  const port = new FakePort();
+  await port.insertSheet({ ...blankSheet("SI"), name: "Test 7" });
+  port.inserted.length = 0;
+  await render(createElement(ReadingsScreen, { port }));
+  const waitFor = async <T>(find: () => T | undefined | null): Promise<T> => {
+    for (let turn = 0; turn < 200; turn++) {
+      const found = find();
+      if (found) return found;
+      await act(() => new Promise((resolve) => setTimeout(resolve, 25)));
+    }
+    throw new Error(`it did not come in: ${place.textContent}`);
+  };
+  const press = async (name: string): Promise<void> => {
+    const button = await waitFor(() =>
+      [...place.querySelectorAll("button")].find(({ textContent }) => textContent === name),
+    );
+    await act(async () => button.click());
+  };
+  const area = place.querySelector("textarea")!;
+  const set = Object.getOwnPropertyDescriptor(HTMLTextAreaElement.prototype, "value")!.set!;
+  await act(async () => {
+    set.call(area, "Time (min),Stress (kPa),Displacement (mm)\n0,25,1.1\n1,25,1.2\n2,25,NAN\n4,25,1.3\n");
+    area.dispatchEvent(new Event("input", { bubbles: true }));
+  });
+  await press(words.usePasted);
+  await press(words.confirm);
+  await press(words.write(1));
+  await waitFor(() => place.querySelector("[role=status]")?.textContent?.includes(words.doneLoads(1)));
+
+  const written = [
+    port.inserted.map(({ cells }) => cells.map(({ value }) => value)),
+    port.filled.map(({ values }) => values),
+  ].flat(9);
+  const texts = written.flatMap((one) => (typeof one === "string" ? one : JSON.stringify(one ?? "")));
+  expect(texts.join("\n")).toContain(CATALOGUES.en.readings.faults.text);
+  const said = (of: object): string[] =>
+    Object.values(of).flatMap((one) => (typeof one === "string" ? one : typeof one === "object" ? said(one) : []));
+  const english = new Set(said(CATALOGUES.en.readings));
+  const german = said(words).filter((one) => !english.has(one) && one.length > 4);
+  expect(german.length).toBeGreaterThan(50);
+  for (const one of german) expect(texts.filter((cell) => cell.includes(one))).toEqual([]);
+});

@@ -1,0 +1,56 @@
+/** @jest-environment jsdom */
+import { keepLanguage, keptLanguage, languageFor, withLanguage } from "../../../src/pane/text/language";
+
+afterEach(() => {
+  jest.restoreAllMocks();
+  window.localStorage.clear();
+});
+
+test("the first tag that the pane has a language for, English where there is none", () => {
+  expect(languageFor(undefined, "de-AT", "en-GB")).toBe("de");
+  expect(languageFor("en", "de-DE")).toBe("en");
+  expect(languageFor(null, "fr-FR", "DE_ch")).toBe("de");
+  expect(languageFor("fr", undefined)).toBe("en");
+  // Not every tag that begins with these letters: "den" is Slave (Athapascan).
+  expect(languageFor("den")).toBe("en");
+});
+
+test("a choice is kept, found again, and taken back", () => {
+  expect(keptLanguage("")).toBeUndefined();
+  expect(keepLanguage("de")).toBe(true);
+  expect(keptLanguage("")).toBe("de");
+  expect(keepLanguage(undefined)).toBe(true);
+  expect(keptLanguage("")).toBeUndefined();
+});
+
+test("what is kept may be spoilt: it then counts as nothing", () => {
+  window.localStorage.setItem("clayledger.language", "klingon");
+  expect(keptLanguage("")).toBeUndefined();
+});
+
+test("where nothing may be kept, the choice goes with the address, and all else of it stays", () => {
+  jest.spyOn(window, "localStorage", "get").mockImplementation(() => {
+    throw new DOMException("denied", "SecurityError");
+  });
+  expect(keepLanguage("de")).toBe(false);
+  expect(keptLanguage("")).toBeUndefined();
+  const address = withLanguage("https://localhost:3000/taskpane.html?_host_Info=Excel$Web#a", "de");
+  expect(keptLanguage(new URL(address).search)).toBe("de");
+  expect(new URL(address).searchParams.get("_host_Info")).toBe("Excel$Web");
+  expect(new URL(address).hash).toBe("#a");
+  expect(withLanguage(address, undefined)).not.toContain("language");
+  expect(withLanguage("https://localhost:3000/pane.html", undefined)).toBe("https://localhost:3000/pane.html");
+});
+
+test("a runtime that has no storage keeps nothing, and says so", () => {
+  jest.spyOn(window, "localStorage", "get").mockReturnValue(null as unknown as Storage);
+  expect(keptLanguage("")).toBeUndefined();
+  expect(keepLanguage("de")).toBe(false);
+});
+
+test("storage that is full is no error either", () => {
+  jest.spyOn(Storage.prototype, "setItem").mockImplementation(() => {
+    throw new DOMException("full", "QuotaExceededError");
+  });
+  expect(keepLanguage("de")).toBe(false);
+});

@@ -1,0 +1,44 @@
+import { makeCurve } from "../../../generators/compression-curves";
+import { effectOn, HABITS } from "../../../../src/reduction/curve/methods/habits";
+import { testCurve } from "../../../../src/reduction/curve/shape/points";
+import { METHOD_NAMES, preconsolidationSpread } from "../../../../src/reduction/curve/preconsolidation";
+import { then } from "../../../../src/reduction/outcome";
+
+/** Percent by which each method reads above the corner, in the middle of 400 made curves. */
+function middle(scenario: string): Record<string, number> {
+  const read: Record<string, number[]> = {};
+  for (let seed = 0; seed < 400; seed++) {
+    const { stresses, values, kind, truth } = makeCurve(scenario, seed);
+    const outcome = then(testCurve(stresses, values, kind), (test) => preconsolidationSpread(test));
+    if (!outcome.ok) continue;
+    for (const { method, result } of outcome.value.methods)
+      if (result.ok) (read[method] ??= []).push(100 * (result.value.stress / truth.preconsolidation - 1));
+  }
+  return Object.fromEntries(
+    Object.entries(read).map(([method, values]) => [method, values.sort((a, b) => a - b)[values.length >> 1]]),
+  );
+}
+
+test.each([
+  ["rounded", "disturbed, wide rounding"],
+  ["flattening", "sensitive, virgin line bends"],
+] as const)("what a %s curve does to each method, within 1.5 percent of the stress", (form, scenario) => {
+  const found = middle(scenario);
+  for (const method of METHOD_NAMES) {
+    const said = HABITS[method][form];
+    if (said === undefined) continue;
+    expect(Math.abs(found[method] - said)).toBeLessThan(1.5);
+  }
+});
+
+test("the effect is said in words, that of flattening before that of rounding", () => {
+  expect(effectOn("intersection", { flattens: true, wide: true })).toBe(
+    "where the virgin part flattens it reads about 8 percent low",
+  );
+  expect(effectOn("casagrande", { flattens: true, wide: false })).toContain("neither high nor low");
+  expect(effectOn("work", { flattens: false, wide: true })).toBe(
+    "on a widely rounded bend it reads about 15 percent high",
+  );
+  expect(effectOn("work", { flattens: false, wide: false })).toBeUndefined();
+  expect(effectOn("janbu", { flattens: true, wide: true })).toBeUndefined();
+});

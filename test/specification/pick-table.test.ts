@@ -1,0 +1,159 @@
+/** Picks by hand on the sheet: what they change, what they leave, what is said of them. */
+import { demoSheet, fillSheet } from "../../src/datasheet";
+import { demoTest } from "../../src/datasheet/demo-test";
+import { HAND_TIMES } from "../../src/specification/load-table";
+import { methodOfLoad, PICK_COLUMNS, picksOfLoad } from "../../src/specification/pick-table";
+import { readRecord, type TestRecord } from "../../src/record/record";
+import { checkSheet } from "../../src/datasheet/sheet-check";
+import { TIME_CURVE } from "../../src/functions/increment";
+import { LOAD_PARTS } from "../../src/specification/load-table";
+import type { CellValue, SheetName } from "../../src/workbook/port";
+import { namedValues } from "../datasheet/read-sheet";
+import { calculate, type Calculated } from "../datasheet/sheet-in-engine";
+
+jest.setTimeout(120_000);
+
+const plan = demoSheet("SI");
+/** Rows as they are typed: load, pick, before, new value, reason, initials, when. */
+type Row = readonly (CellValue | undefined)[];
+const typed = (...rows: readonly Row[]) =>
+  fillSheet(plan, Object.fromEntries(PICK_COLUMNS.map((name, col) => [name, rows.map((row) => row[col])])));
+
+/** What the formula of a load spills: from log_d0 to the end of the row. */
+const NAMES = LOAD_PARTS[2].columns.map(({ name }) => name);
+const CURVE = NAMES.slice(NAMES.indexOf("log_d0"));
+const row = (sheet: Calculated, load: number, names: readonly string[]) =>
+  names.map((name) => sheet.value(name, load - 1));
+
+let blank: Calculated;
+beforeAll(async () => {
+  blank = await calculate(plan);
+});
+
+test("without picks every load's time curve is that of its readings alone", () => {
+  demoTest("SI").readings.forEach((readings, index) => {
+    const alone = TIME_CURVE(
+      HAND_TIMES.map((time) => [time]),
+      readings.map((reading) => [reading]),
+    );
+    expect(row(blank, index + 1, CURVE)).toEqual(alone[0]);
+    expect(blank.value("load_method", index)).toBe("log time");
+    expect(blank.value("cv_chosen", index)).toBe(blank.value("cv_log_time", index));
+  });
+});
+
+describe("picks of a load", () => {
+  const d100 = 2270;
+  let sheet: Calculated;
+  let record: TestRecord;
+  beforeAll(async () => {
+    const filled = typed(
+      [6, "d100", 2261.1, 2000, "first look", "XY", 48_000.5],
+      [6, "cv by", "log time", "root time", "root plot is straighter", "XY", 48_000.5],
+      [6, "d100", 2000, d100, "tail drawn anew", "XY", 48_000.75],
+      [6, "d90", "", 2100, "by eye", "XY", "on Friday"],
+      [5, "d100", "", 3, "", ""],
+      [5, "d100", 3, "automatic", "slip of the pen", "XY"],
+    );
+    sheet = await calculate(filled);
+    record = readRecord(await namedValues(filled));
+  });
+
+  test("reach the constructions, cv, and strain and void ratio at d100", () => {
+    expect(sheet.errors).toEqual([]);
+    const at = (name: string) => sheet.value(name, 5) as number;
+    expect([at("log_d100"), at("root_d90")]).toEqual([d100, 2100]);
+    expect(at("log_d50")).toBeCloseTo((at("log_d0") + d100) / 2, 9);
+    expect(at("root_d100")).toBeCloseTo(at("root_d0") + (2100 - at("root_d0")) / 0.9, 9);
+    expect(at("load_method")).toBe("root time");
+    expect(at("cv_chosen")).toBe(at("cv_root_time"));
+    expect(at("cv_root_time")).not.toBeCloseTo(blank.value("cv_root_time", 5) as number, 3);
+    // d100 by root time, as the load's own construction: (reading - zero) x factor - deflection of the apparatus.
+    const deformation = (at("root_d100") - 400) * 0.002 - at("apparatus_deflection");
+    expect(at("deformation_d100")).toBeCloseTo(deformation, 9);
+    expect(at("strain_d100")).toBeCloseTo(deformation / 25.4, 9);
+    expect(at("void_ratio_d100")).toBeCloseTo((25.4 - deformation) / (sheet.value("solids_height") as number) - 1, 9);
+    expect(at("time_remark")).toMatch(/picked by hand: d100 = 2270/);
+  });
+
+  test("leave every other load as it was, and automatic goes back", () => {
+    for (const load of [4, 5, 7]) expect(row(sheet, load, CURVE)).toEqual(row(blank, load, CURVE));
+    expect(sheet.value("load_method", 4)).toBe("log time");
+  });
+
+  test("are told row by row: which counts, and what is lacking", () => {
+    expect([0, 1, 2, 3, 4, 5, 6].map((index) => sheet.value("pick_remark", index))).toEqual([
+      "replaced further down",
+      "used",
+      "used",
+      "used",
+      "replaced further down, no reason, no initials",
+      "automatic again",
+      "",
+    ]);
+  });
+
+  test("stand in the record with what went before, and as values replaced by hand where they count", () => {
+    expect(record.faults).toEqual([]);
+    expect(record.picks).toHaveLength(6);
+    expect(record.picks[0]).toEqual({
+      row: 1,
+      load: 6,
+      of: "d100",
+      before: 2261.1,
+      after: 2000,
+      reason: "first look",
+      by: "XY",
+      when: "2031-06-01 12:00",
+    });
+    expect(record.picks[3].when).toBe("on Friday");
+    expect(record.overrides.map(({ of }) => of)).toEqual(["cv by of load 6", "d100 of load 6", "d90 of load 6"]);
+    expect(picksOfLoad(record.picks, 6)).toEqual({ d100, d90: 2100 });
+    expect(picksOfLoad(record.picks, 5)).toEqual({});
+    expect([5, 6].map((load) => methodOfLoad(record, load))).toEqual(["log time", "root time"]);
+    expect(record.loads[5].words.load_method).toBe("root time");
+  });
+
+  test("the answer is the same where blank cells come as 0", async () => {
+    const filled = typed([6, "d100", "", d100], [7, "tail_from"], [undefined, "d0", "", 5], [8]);
+    const [web, desktop] = [await calculate(filled, null), await calculate(filled, 0)];
+    expect([...desktop.values]).toEqual([...web.values]);
+    expect(web.errors).toEqual([]);
+    expect([0, 1, 2, 3].map((index) => web.value("pick_remark", index))).toEqual([
+      "used, no reason, no initials",
+      ...Array(3).fill("unfinished: not used"),
+    ]);
+  });
+});
+
+test("what cannot be used is named by its row at the load it is of, and found by the check", async () => {
+  const filled = typed(
+    [6, "d0", "", "late", "r", "XY"],
+    [7, "cv by", "", "logtime", "r", "XY"],
+    [99, "d0", "", 5, "r", "XY"],
+    [8, "d100"],
+    [9, "tail_from", 480, 240],
+  );
+  const sheet = await calculate(filled);
+  expect(sheet.errors.filter((error) => /row 1 of the table of picks holds the text "late"/.test(error))).toHaveLength(
+    1,
+  );
+  expect(sheet.errors.some((error) => /"cv by" in row 2 of the table of picks is "logtime"/.test(error))).toBe(true);
+  expect(row(sheet, 5, CURVE)).toEqual(row(blank, 5, CURVE));
+  expect(sheet.value("remarks_on_loads")).toMatch(/^Load 6: the time curve is refused: its first cell says why$/m);
+  const names = Object.entries(plan.names).map(([name, place]): SheetName => ({ name, scope: "sheet", place }));
+  const first = plan.names.pick_load.row;
+  const said = checkSheet(names, await namedValues(filled)).findings;
+  const about = (index: number) => said.filter(({ sentence }) => sentence.startsWith(`Row ${first + index} `));
+  expect(about(1)).toEqual([
+    { weight: "stop", sentence: expect.stringMatching(/picks "late" as d0 of load 6.*enter a number, or automatic/) },
+  ]);
+  expect(about(2)).toEqual([
+    { weight: "stop", sentence: expect.stringMatching(/"logtime" as cv by of load 7.*log time or root time/) },
+  ]);
+  expect(about(3)).toEqual([{ weight: "stop", sentence: expect.stringContaining("there is no such load") }]);
+  expect(about(4)).toEqual([{ weight: "look", sentence: expect.stringContaining("unfinished and not used") }]);
+  expect(about(5)).toEqual([
+    { weight: "look", sentence: expect.stringContaining("tail_from of load 9 without reason and initials") },
+  ]);
+});
