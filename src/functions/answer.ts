@@ -19,6 +19,9 @@ export function valueOf<T>(outcome: Outcome<T>): T {
   throw new CellError(outcome.fault === "input" ? "#VALUE!" : "#N/A", outcome.reason);
 }
 
+/** The remarks of an outcome; a refusal has none. */
+export const remarksOf = <T>(outcome: Outcome<T>): readonly string[] => (outcome.ok ? outcome.remarks : []);
+
 /**
  * The whole table (label, value, unit; the last row is `remark`), or the one item asked for as an array of one cell:
  * a function that may spill is declared `any[][]`, and Excel then wants an array always.

@@ -12,115 +12,19 @@ import {
   type Index,
 } from "../reduction/curve/indices";
 import { shown } from "../reduction/curve/methods/method";
-import { testCurve, type Kind, type TestCurve } from "../reduction/curve/shape/points";
-import {
-  METHOD_NAMES,
-  preconsolidation,
-  preconsolidationSpread,
-  type MethodName,
-  type Preconsolidation,
-} from "../reduction/curve/preconsolidation";
-import type { Picks } from "../reduction/curve/methods/reading";
+import type { TestCurve } from "../reduction/curve/shape/points";
+import { METHOD_NAMES, preconsolidationSpread, type MethodName } from "../reduction/curve/preconsolidation";
 import { sampleQuality } from "../reduction/curve/sample-quality";
 import * as stiffness from "../reduction/curve/stiffness";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { temperatureFactor } from "../reduction/curve/viscosity";
 import { then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
-import { answer, valueOf, type Item } from "./answer";
-import {
-  isNoWord,
-  isOmitted,
-  refuseCell,
-  toCell,
-  toChoice,
-  toNumber,
-  toOptionalNonZero,
-  toOptionalPositive,
-  toPair,
-  toPositive,
-  toUnit,
-} from "./cells";
-import { memoize } from "./memo";
-
-const KINDS = ["e", "strain"] as const;
-
-/** The rows of a test as plain lists, blanks as 0; trailing blank rows cost nothing. */
-function toLists(stresses: unknown, values: unknown): [Float64Array, Float64Array] {
-  const [s, v] = toPair(stresses, "the stresses", values, "the values");
-  let length = s.length;
-  while (length > 0 && !s[length - 1]) length--;
-  const plain = (cells: readonly (number | null)[]) => Float64Array.from(cells.slice(0, length), (cell) => cell ?? 0);
-  return [plain(s), plain(v)];
-}
-
-const toKind = (kind: unknown): Kind => toChoice(kind, "the kind", KINDS, "e");
-
-/** The value before the first load; blank or 0 is none. */
-const toInitial = (argument: unknown): number | undefined => toOptionalNonZero(argument, "the initial value");
-
-const toTest = (stresses: unknown, values: unknown, kind: unknown, initial?: unknown): Outcome<TestCurve> => {
-  const [s, v] = toLists(stresses, values);
-  return testCurve(Array.from(s), Array.from(v), toKind(kind), toInitial(initial));
-};
-
-/** Names that a person may give among the picks, and what they replace. */
-const PICKS = {
-  recompression_from: "recompressionFrom",
-  recompression_to: "recompressionTo",
-  virgin_from: "virginFrom",
-  virgin_to: "virginTo",
-  greatest_curvature: "greatestCurvature",
-} as const satisfies Record<string, keyof Picks>;
-const PICK_NAMES = Object.keys(PICKS) as (keyof typeof PICKS)[];
-
-/** A range of names and stresses; a blank stress leaves the automatic choice. One value per name, NaN for none. */
-function toPicks(argument: unknown): Float64Array {
-  const picks = new Float64Array(PICK_NAMES.length).fill(NaN);
-  if (isOmitted(argument) || argument === 0) return picks;
-  const rows = (Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [argument]) as unknown[][];
-  rows.forEach((row, i) => {
-    if (!Array.isArray(row) || row.length !== 2)
-      return refuseCell("the picks must be a range of two columns: names and stresses");
-    if (isOmitted(row[0]) || row[0] === 0) return;
-    const where = `row ${i + 1} of the picks`;
-    const name = toChoice(row[0], `the name in ${where}`, PICK_NAMES, PICK_NAMES[0]);
-    const stress = toCell(row[1], where);
-    if (stress !== null && stress < 0) return refuseCell(`${where}: a stress of ${stress} cannot be: correct it`);
-    if (stress) picks[PICK_NAMES.indexOf(name)] = stress;
-  });
-  return picks;
-}
-
-const reduced = memoize((stresses, values, options, picked): Outcome<Preconsolidation> => {
-  const [kind, method, drawingSlope, initial] = Array.from(options);
-  const picks: Partial<Record<keyof Picks, number>> = {};
-  PICK_NAMES.forEach((name, i) => {
-    if (!Number.isNaN(picked[i])) picks[PICKS[name]] = picked[i];
-  });
-  const curve = testCurve(Array.from(stresses), Array.from(values), KINDS[kind], initial || undefined);
-  return then(curve, (test) =>
-    preconsolidation(test, { method: METHOD_NAMES[method], picks, drawingSlope: drawingSlope || undefined }),
-  );
-});
-
-function reduce(
-  stresses: unknown,
-  values: unknown,
-  method: MethodName,
-  kind: unknown,
-  picks?: unknown,
-  drawingSlope?: unknown,
-  initial?: unknown,
-): Outcome<Preconsolidation> {
-  const slope = toOptionalPositive(drawingSlope, "the slope of the drawing") ?? 0;
-  const options = [KINDS.indexOf(toKind(kind)), METHOD_NAMES.indexOf(method), slope, toInitial(initial) ?? 0];
-  return reduced(...toLists(stresses, values), options, toPicks(picks));
-}
+import { answer, remarksOf, valueOf, type Item } from "./answer";
+import { isNoWord, refuseCell, toChoice, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
+import { reduceTest, toKind, toTest } from "./test-cells";
 
 const toMethod = (method: unknown): MethodName => toChoice(method, "the method", METHOD_NAMES, "casagrande");
-
-const remarksOf = <T>(outcome: Outcome<T>): readonly string[] => (outcome.ok ? outcome.remarks : []);
 
 const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
   lines.flatMap(({ label, points }) => points.map(([x, y]) => [label, x, y]));
@@ -159,7 +63,7 @@ export function PRECONSOLIDATION(
   drawing_slope?: any,
   initial_value?: any,
 ): any[][] {
-  const outcome = reduce(stresses, values, toMethod(method), kind, picks, drawing_slope, initial_value);
+  const outcome = reduceTest(stresses, values, toMethod(method), kind, picks, drawing_slope, initial_value);
   const { stress, low, high } = valueOf(outcome);
   const items: Item[] = [
     { label: "stress", value: stress, unit: "" },
@@ -220,7 +124,7 @@ export function CASAGRANDE_LINES(
   picks?: any[][],
   drawing_slope?: any,
 ): any[][] {
-  return rowsOf(valueOf(reduce(stresses, values, "casagrande", kind, picks, drawing_slope)).lines);
+  return rowsOf(valueOf(reduceTest(stresses, values, "casagrande", kind, picks, drawing_slope)).lines);
 }
 
 /**
@@ -237,7 +141,7 @@ export function CASAGRANDE_LINES(
  * @picture work
  */
 export function WORK_LINES(stresses: any[][], values: any[][], kind?: any, picks?: any[][]): any[][] {
-  return rowsOf(valueOf(reduce(stresses, values, "work", kind, picks)).lines);
+  return rowsOf(valueOf(reduceTest(stresses, values, "work", kind, picks)).lines);
 }
 
 /**
@@ -265,7 +169,7 @@ export function PRECONSOLIDATION_LINES(
   picks?: any[][],
   initial_value?: any,
 ): any[][] {
-  return rowsOf(valueOf(reduce(stresses, values, toMethod(method), kind, picks, undefined, initial_value)).lines);
+  return rowsOf(valueOf(reduceTest(stresses, values, toMethod(method), kind, picks, undefined, initial_value)).lines);
 }
 
 /** Two stresses, or none. */
@@ -589,7 +493,7 @@ export function SAMPLE_QUALITY(
   const inSitu = toPositive(in_situ_stress, "the in-situ stress");
   const test = valueOf(toTest(stresses, values, kind));
   const typed = toOptionalPositive(preconsolidation_stress, "the preconsolidation stress");
-  const read = typed === undefined ? reduce(stresses, values, "casagrande", kind) : undefined;
+  const read = typed === undefined ? reduceTest(stresses, values, "casagrande", kind) : undefined;
   const yieldStress = typed ?? (read?.ok ? read.value.stress : undefined);
   const e0 = initialVoidRatio(test, toOptionalPositive(initial_void_ratio, "the initial void ratio"));
   const ocr = yieldStress && yieldStress / inSitu;

@@ -1,0 +1,88 @@
+/** The cells of a whole test: its rows, what its values are, and the picks by hand on it. */
+import { testCurve, type Kind, type TestCurve } from "../reduction/curve/shape/points";
+import {
+  METHOD_NAMES,
+  preconsolidation,
+  type MethodName,
+  type Preconsolidation,
+} from "../reduction/curve/preconsolidation";
+import type { Picks } from "../reduction/curve/methods/reading";
+import { then, type Outcome } from "../reduction/outcome";
+import { isOmitted, refuseCell, toCell, toChoice, toOptionalNonZero, toOptionalPositive, toPair } from "./cells";
+import { memoize } from "./memo";
+
+const KINDS = ["e", "strain"] as const;
+
+/** The rows of a test as plain lists, blanks as 0; trailing blank rows cost nothing. */
+export function toLists(stresses: unknown, values: unknown): [Float64Array, Float64Array] {
+  const [s, v] = toPair(stresses, "the stresses", values, "the values");
+  let length = s.length;
+  while (length > 0 && !s[length - 1]) length--;
+  const plain = (cells: readonly (number | null)[]) => Float64Array.from(cells.slice(0, length), (cell) => cell ?? 0);
+  return [plain(s), plain(v)];
+}
+
+export const toKind = (kind: unknown): Kind => toChoice(kind, "the kind", KINDS, "e");
+
+/** The value before the first load; blank or 0 is none. */
+const toInitial = (argument: unknown): number | undefined => toOptionalNonZero(argument, "the initial value");
+
+export const toTest = (stresses: unknown, values: unknown, kind: unknown, initial?: unknown): Outcome<TestCurve> => {
+  const [s, v] = toLists(stresses, values);
+  return testCurve(Array.from(s), Array.from(v), toKind(kind), toInitial(initial));
+};
+
+/** Names that a person may give among the picks, and what they replace. */
+const PICKS = {
+  recompression_from: "recompressionFrom",
+  recompression_to: "recompressionTo",
+  virgin_from: "virginFrom",
+  virgin_to: "virginTo",
+  greatest_curvature: "greatestCurvature",
+} as const satisfies Record<string, keyof Picks>;
+const PICK_NAMES = Object.keys(PICKS) as (keyof typeof PICKS)[];
+
+/** A range of names and stresses; a blank stress leaves the automatic choice. One value per name, NaN for none. */
+function toPicks(argument: unknown): Float64Array {
+  const picks = new Float64Array(PICK_NAMES.length).fill(NaN);
+  if (isOmitted(argument) || argument === 0) return picks;
+  const rows = (Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [argument]) as unknown[][];
+  rows.forEach((row, i) => {
+    if (!Array.isArray(row) || row.length !== 2)
+      return refuseCell("the picks must be a range of two columns: names and stresses");
+    if (isOmitted(row[0]) || row[0] === 0) return;
+    const where = `row ${i + 1} of the picks`;
+    const name = toChoice(row[0], `the name in ${where}`, PICK_NAMES, PICK_NAMES[0]);
+    const stress = toCell(row[1], where);
+    if (stress !== null && stress < 0) return refuseCell(`${where}: a stress of ${stress} cannot be: correct it`);
+    if (stress) picks[PICK_NAMES.indexOf(name)] = stress;
+  });
+  return picks;
+}
+
+const reduced = memoize((stresses, values, options, picked): Outcome<Preconsolidation> => {
+  const [kind, method, drawingSlope, initial] = Array.from(options);
+  const picks: Partial<Record<keyof Picks, number>> = {};
+  PICK_NAMES.forEach((name, i) => {
+    if (!Number.isNaN(picked[i])) picks[PICKS[name]] = picked[i];
+  });
+  const curve = testCurve(Array.from(stresses), Array.from(values), KINDS[kind], initial || undefined);
+  return then(curve, (test) =>
+    preconsolidation(test, { method: METHOD_NAMES[method], picks, drawingSlope: drawingSlope || undefined }),
+  );
+});
+
+/** The preconsolidation stress of a test by a method; the same cells are reduced once. */
+export function reduceTest(
+  stresses: unknown,
+  values: unknown,
+  method: MethodName,
+  kind: unknown,
+  picks?: unknown,
+  drawingSlope?: unknown,
+  initial?: unknown,
+): Outcome<Preconsolidation> {
+  const slope = toOptionalPositive(drawingSlope, "the slope of the drawing") ?? 0;
+  const options = [KINDS.indexOf(toKind(kind)), METHOD_NAMES.indexOf(method), slope, toInitial(initial) ?? 0];
+  return reduced(...toLists(stresses, values), options, toPicks(picks));
+}
