@@ -2,16 +2,23 @@
 
 const LONGEST_SHEET_NAME = 31;
 
+/** Control characters, what is no character, and halves of a pair of surrogates. */
+const UNFIT = /[\0-\x1f\x7f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+
 /**
- * The wanted sheet name, made fit for Excel (at most 31 characters, none of : \ / ? * [ ], no apostrophe at an end, not
+ * The wanted sheet name, made fit for Excel (at most 31 characters, no control character, none of : \ / ? * [ ], no apostrophe at an end, not
  * "History", which Excel keeps for itself), with " 2", " 3", ... added where a sheet of that name, in any case, exists.
  */
 export function freeSheetName(wanted: string, taken: readonly string[]): string {
   const used = new Set([...taken, "History"].map((name) => name.toLowerCase()));
-  const base = trimmed(wanted.replace(/[:\\/?*[\]]/g, "-")).trim() || "Sheet";
+  const base = trimmed(wanted.replace(/[:\\/?*[\]]/g, "-").replace(UNFIT, "")).trim() || "Sheet";
   for (let count = 1; ; count++) {
     const suffix = count === 1 ? "" : ` ${count}`;
-    const name = base.slice(0, LONGEST_SHEET_NAME - suffix.length).trimEnd() + suffix;
+    const name =
+      base
+        .slice(0, LONGEST_SHEET_NAME - suffix.length)
+        .replace(UNFIT, "")
+        .trimEnd() + suffix;
     if (!used.has(name.toLowerCase())) return name;
   }
 }

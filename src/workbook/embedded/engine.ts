@@ -82,10 +82,16 @@ const EXCEL_ERRORS = ["#VALUE!", "#REF!", "#NUM!", "#NULL!", "#BUSY!"];
 /** Texts of an .xlsx file with the characters that XML cannot hold, which the engine would leave out. */
 class TextsPlugin extends UIPlugin {
   override exportForExcel(data: any): void {
-    for (const { cells } of data.sheets)
-      for (const [xc, content] of Object.entries<string>(cells))
-        if (content && !content.startsWith("=")) cells[xc] = heldText(content);
+    holdTexts(data);
   }
+}
+
+/** Spells every text within as a file does, in its place. Data addresses of pictures hold nothing that needs it. */
+function holdTexts(within: any): void {
+  for (const [key, value] of Object.entries<unknown>(within))
+    if (typeof value === "string") {
+      if (!value.startsWith("data:")) within[key] = heldText(value);
+    } else if (value !== null && typeof value === "object") holdTexts(value);
 }
 
 for (const code of EXCEL_ERRORS) registries.errorTypes.add(code);

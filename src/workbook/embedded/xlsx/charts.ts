@@ -7,6 +7,7 @@ import type { ChartAxis } from "../../port";
 import { CHART_TAG, chartGetters, drawingOf, rangeText, type KeptChart, type SheetZone } from "../chart";
 import type { Model } from "../engine";
 import type { Zone } from "../zones";
+import { heldText, plainText, readableText } from "./escapes";
 import { pathOf, relationsOf, type Parts } from "./parts";
 import { all, append, first, parseXml } from "./xml";
 
@@ -26,7 +27,7 @@ const PER_PIXEL = 9525;
 const PER_POINT = 12_700;
 
 const escaped = (text: string): string =>
-  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+  readableText(text).replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 
 const ink = (colour: string): string => `<a:solidFill><a:srgbClr val="${colour}"/></a:solidFill>`;
 const stroke = (points: number, colour = "000000", dash = ""): string =>
@@ -82,7 +83,7 @@ function seriesXml(series: Drawn, index: number, xRange: string, yRange: string)
   const { name, style, points } = series;
   const line = style === "points" ? NO_LINE : stroke(LINES[style][0], "000000", LINES[style][1]);
   return (
-    `<c:ser><c:idx val="${index}"/><c:order val="${index}"/><c:tx><c:v>${escaped(name)}</c:v></c:tx>` +
+    `<c:ser><c:idx val="${index}"/><c:order val="${index}"/><c:tx><c:v>${escaped(heldText(name))}</c:v></c:tx>` +
     `<c:spPr>${line}</c:spPr>${marker(series)}${lettering(series)}` +
     `<c:xVal>${reference(
       xRange,
@@ -278,7 +279,7 @@ function readSeries(series: Element): FileChart["chart"]["series"][number] | und
   const width = Number(look && first(look, "ln")?.getAttribute("w"));
   const isOpen = mark && [...all(mark, "srgbClr")][0]?.getAttribute("val") === "FFFFFF";
   return {
-    name: first(child(series, "tx") ?? series, "v")?.textContent ?? "",
+    name: plainText(first(child(series, "tx") ?? series, "v")?.textContent ?? ""),
     x,
     y,
     style: !isLine ? "points" : valueOf(look, "prstDash") ? "dashed" : width > PER_POINT ? "line" : "thin",

@@ -1,11 +1,15 @@
 /**
- * Characters of texts that XML cannot hold, as a file spells them: "_x0007_" (ISO/IEC 29500-1, 22.9.2.19). A text that itself looks
- * like that spells its underscore so. Of cells the engine reads them by itself.
+ * Characters of texts that XML cannot hold (XML 1.0, 2.2), as a file spells them: "_x0007_" (ISO/IEC 29500-1, 22.9.2.19). A text that
+ * itself looks like that spells its underscore so.
  */
-const UNHELD = /_(?=x[0-9a-f]{4}_)|[\0-\x08\x0b-\x1f\ufffe\uffff]/gi;
+const FORBIDDEN = String.raw`[\0-\x08\x0b-\x1f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]`;
+const UNHELD = new RegExp(`_(?=x[0-9a-f]{4}_)|${FORBIDDEN}`, "gi");
 
 export const heldText = (text: string): string =>
   text.replace(UNHELD, (one) => `_x${one.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}_`);
 
 export const plainText = (held: string): string =>
   held.replace(/_x([0-9a-f]{4})_/gi, (_, code: string) => String.fromCharCode(parseInt(code, 16)));
+
+/** For places of a file that know no such spelling: each forbidden character becomes the sign for an unreadable one. */
+export const readableText = (text: string): string => text.replace(new RegExp(FORBIDDEN, "g"), "\ufffd");

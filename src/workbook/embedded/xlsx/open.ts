@@ -16,6 +16,7 @@ import { putCharts, takeCharts } from "./charts";
 import { readComments } from "./comments";
 import { PRINT_AREA, readPrint } from "./print";
 import { openStyles, readProtection } from "./protection";
+import { plainText } from "./escapes";
 import { fromFileFormula } from "./formula";
 import { Parts, pathOf, relationsOf } from "./parts";
 import { readWords } from "./words";
@@ -101,7 +102,7 @@ function readNames(workbook: Document, sheetNames: readonly string[]): Names {
   for (const element of all(workbook, "definedName")) {
     const name = element.getAttribute("name") ?? "";
     if (name.startsWith("_xlnm.") || element.getAttribute("hidden") === "1") continue;
-    const range = RANGE.exec(element.textContent.trim());
+    const range = RANGE.exec(plainText(element.textContent.trim()));
     const sheet = range && (range[1]?.replaceAll("''", "'") ?? range[2]);
     if (!range || !sheetNames.includes(sheet!) || !POSSIBLE_NAME.test(name)) {
       const owner = sheetNames[Number(element.getAttribute("localSheetId") ?? 0)];
@@ -209,6 +210,8 @@ function findSheets(parts: Parts) {
   const types = parts.document("[Content_Types].xml");
   const main = all(types, "Override").find((part) => /sheet\.main\+xml$/.test(part.getAttribute("ContentType") ?? ""));
   const path = main?.getAttribute("PartName")?.slice(1) ?? "xl/workbook.xml";
+  for (const sheet of all(parts.document(path), "sheet"))
+    sheet.setAttribute("name", plainText(sheet.getAttribute("name") ?? ""));
   const remarks = renameApostrophes(parts, parts.document(path));
   const workbook = parts.document(path);
   const relations = parts.document(relationsOf(path));
@@ -287,7 +290,7 @@ function read(bytes: Uint8Array): Opened {
   const areas = new Map(
     all(workbook, "definedName")
       .filter((name) => name.getAttribute("name") === PRINT_AREA)
-      .map((name) => [sheets[Number(name.getAttribute("localSheetId") ?? 0)]?.name, name.textContent]),
+      .map((name) => [sheets[Number(name.getAttribute("localSheetId") ?? 0)]?.name, plainText(name.textContent)]),
   );
   const isOpen = openStyles(styles[0]);
   /** What the engine would not read of each sheet, by its name. */

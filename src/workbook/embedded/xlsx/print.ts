@@ -15,6 +15,7 @@ import {
 import type { Box } from "../../port";
 import type { PrintLayout } from "../print";
 import { toBox, toZone } from "../zones";
+import { heldText, plainText } from "./escapes";
 import type { Parts } from "./parts";
 import { all, append, first } from "./xml";
 
@@ -72,7 +73,7 @@ export function addPrint(parts: Parts, sheet: number, layout: PrintLayout | unde
     }),
     append(root, "headerFooter"),
   ];
-  append(made[2], "oddFooter", {}, layout.footer);
+  append(made[2], "oddFooter", {}, heldText(layout.footer));
   for (const kind of BREAKS) {
     if (printing[kind].length === 0) continue;
     const count = String(printing[kind].length);
@@ -100,6 +101,6 @@ export function readPrint(document: Document, area: string | undefined): PrintLa
     pages: pagesOf({ areas, rowBreaks: breaks("rowBreaks"), colBreaks: breaks("colBreaks") }).map(toZone),
     paper: setup?.getAttribute("paperSize") === PAPERS.Letter ? "Letter" : "A4",
     landscape: setup?.getAttribute("orientation") === "landscape",
-    footer: first(document, "oddFooter")?.textContent ?? "",
+    footer: plainText(first(document, "oddFooter")?.textContent ?? ""),
   };
 }

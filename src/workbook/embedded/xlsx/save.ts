@@ -21,7 +21,7 @@ import { addPrint, PRINT_AREA } from "./print";
 import { addProtection } from "./protection";
 import { Parts } from "./parts";
 import { addWords } from "./words";
-import { all, append, first } from "./xml";
+import { all, append, first, parseXml } from "./xml";
 
 /** A name as the file has it: its sheet's position where it is local. */
 interface FileName {
@@ -78,7 +78,7 @@ function addNames(document: Document, names: readonly FileName[]): void {
       list,
       "definedName",
       sheetIndex === undefined ? { name } : { name, localSheetId: String(sheetIndex) },
-      range,
+      heldText(range),
     );
 }
 
@@ -159,7 +159,7 @@ function patchSheet(document: Document, sheetId: string, workbook: OpenWorkbook,
     const content = getters.getCellText(position, { showFormula: true }).slice(1);
     const exported = first(cell, "f");
     const formula = exported ?? append(cell, "f");
-    formula.textContent = toFileFormula(content, exported?.textContent, rename);
+    formula.textContent = heldText(toFileFormula(content, exported?.textContent, rename));
     setValue(cell, value);
     if (getters.isInMerge(position)) {
       withoutArray(cell, formula);
@@ -179,6 +179,17 @@ function patchSheet(document: Document, sheetId: string, workbook: OpenWorkbook,
   const rules = all(document, "dataValidation");
   for (const rule of rules) if (rule.getAttribute("errorStyle") === "") rule.removeAttribute("errorStyle");
   addWords(rules, workbook.model, sheetId);
+}
+
+/** Nothing is offered that could not be opened again. */
+function checkAgain(path: string, text: string): void {
+  try {
+    parseXml(text);
+  } catch {
+    throw new WorkbookError(
+      `The workbook was not saved: its part ${path} could not be read again, so the file could not be opened. The workbook is as it was. Please report this; a new workbook takes the sheets one by one meanwhile.`,
+    );
+  }
 }
 
 /** The bytes of the workbook as an .xlsx file. */
@@ -205,7 +216,9 @@ export async function saveXlsx(workbook: OpenWorkbook): Promise<Uint8Array<Array
     addPrint(parts, index, printOf(model, sheetId));
     addCharts(parts, index, model, sheetId);
   });
-  const packed = Object.fromEntries(parts.entries().map(([path, text]) => [path, strToU8(text)]));
+  const written = parts.entries();
+  for (const [path, text] of written) checkAgain(path, text);
+  const packed = Object.fromEntries(written.map(([path, text]) => [path, strToU8(text)]));
   return zipSync({ ...packed, ...pictures }) as Uint8Array<ArrayBuffer>;
 }
 

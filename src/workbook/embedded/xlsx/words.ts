@@ -1,5 +1,6 @@
 /** What a host says to a person who types what a rule refuses, and before: the engine has none of it, a file does. */
 import type { Model } from "../engine";
+import { heldText, plainText } from "./escapes";
 
 const WORDS = ["errorTitle", "error", "promptTitle", "prompt"] as const;
 
@@ -19,7 +20,7 @@ export function addWords(elements: readonly Element[], { getters }: Model, sheet
       .map((range) => getters.getRangeString(range, sheetId, { useBoundedReference: true }))
       .join(" ");
     const element = byCells.get(cells);
-    for (const [key, text] of Object.entries(words ?? {})) element?.setAttribute(key, text);
+    for (const [key, text] of Object.entries(words ?? {})) element?.setAttribute(key, heldText(text));
   }
 }
 
@@ -29,7 +30,7 @@ export function readWords(elements: readonly Element[]): Map<string, Words> {
     elements.map((element) => [
       element.getAttribute("sqref") ?? "",
       Object.fromEntries(
-        WORDS.flatMap((key) => (element.hasAttribute(key) ? [[key, element.getAttribute(key)!]] : [])),
+        WORDS.flatMap((key) => (element.hasAttribute(key) ? [[key, plainText(element.getAttribute(key)!)]] : [])),
       ),
     ]),
   );
