@@ -1,12 +1,12 @@
 /** The worked demonstration: the blank sheet with the invented test written into its inputs. No result is typed. */
 import type { SheetPlan } from "../workbook/port";
 import { demoTest } from "./demo-test";
-import { loadSuffix } from "../specification/load-table";
+import { readingsName } from "../specification/load-table";
 import type { System } from "../specification/measures";
 import { blankSheet, fillSheet } from "./layout";
 
 export function demoSheet(system: System): SheetPlan {
   const { readings, cells, columns } = demoTest(system);
-  const series = Object.fromEntries(readings.map((values, index) => [`readings_${loadSuffix(index + 1)}`, values]));
+  const series = Object.fromEntries(readings.map((values, index) => [readingsName(index + 1), values]));
   return fillSheet(blankSheet(system, { name: "Demonstration" }), { ...cells, ...columns, ...series });
 }

@@ -432,17 +432,23 @@ export const HAND_TIMES = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 
 /** "07": how the readings of a load are named, times_07 and readings_07. */
 export const loadSuffix = (load: number): string => String(load).padStart(2, "0");
 
+export const timesName = (load: number): string => `times_${loadSuffix(load)}`;
+export const readingsName = (load: number): string => `readings_${loadSuffix(load)}`;
+
+/** A sheet with this name is a data sheet. */
+export const DATA_SHEET_NAME = timesName(1);
+
 /** The two columns of a load's readings. */
 export const readingsOf = (load: number): readonly [Column, Column] => [
   {
-    name: `times_${loadSuffix(load)}`,
+    name: timesName(load),
     label: `Times of load ${load}`,
     heading: ["Time", ""],
     measure: "time",
     kind: "input",
   },
   {
-    name: `readings_${loadSuffix(load)}`,
+    name: readingsName(load),
     label: `Readings of load ${load}`,
     heading: ["Reading", ""],
     measure: "reading",

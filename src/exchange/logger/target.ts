@@ -1,15 +1,10 @@
 /** The data sheet that readings go to: what it holds, and what is written into it. */
 import { convert, unitNamed, UNITS } from "../../reduction/units";
 import type { CellValue, NamedColumns } from "../../workbook/port";
-import { loadSuffix, MOST_LOADS } from "../../specification/load-table";
+import { MOST_LOADS, readingsName, timesName } from "../../specification/load-table";
 import type { Layout } from "./layout";
 
-/** A sheet with this name is a data sheet. */
-export const DATA_SHEET_NAME = `times_${loadSuffix(1)}`;
-
 const numbers = Array.from({ length: MOST_LOADS }, (_, index) => index + 1);
-const timesName = (load: number): string => `times_${loadSuffix(load)}`;
-export const readingsName = (load: number): string => `readings_${loadSuffix(load)}`;
 
 /** What is asked of the sheet before it is written. */
 export const TARGET_NAMES: readonly string[] = [

@@ -1,6 +1,6 @@
 /** Reads from the workbook at once, and again a moment after each change in it. */
 import type { WorkbookPort } from "../../workbook/port";
-import { sentenceOf } from "../ui/sentence";
+import { sentenceOf } from "../text/sentence";
 
 export interface Following<T> {
   /** Milliseconds without a change before it is read again. */

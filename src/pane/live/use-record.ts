@@ -1,6 +1,6 @@
 /** The data sheets of the workbook and the record of the chosen one, read again a moment after the last change. */
 import { readRecord, RECORD_NAMES, type NamedValues, type TestRecord } from "../../record/record";
-import { DATA_SHEET_NAME } from "../../exchange/logger/target";
+import { DATA_SHEET_NAME } from "../../specification/load-table";
 import type { WorkbookPort } from "../../workbook/port";
 import { chosenOf, useChosenSheet } from "./use-chosen-sheet";
 

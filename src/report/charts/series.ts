@@ -8,7 +8,7 @@
  * goes beyond them the chart is inserted anew.
  */
 import type { NamedValues } from "../../record/record";
-import { loadSuffix, MOST_LOADS } from "../../specification/load-table";
+import { MOST_LOADS, readingsName, timesName } from "../../specification/load-table";
 import { rulesOf } from "../../specification/versions";
 import { cAlphaPlot, cvPlot } from "../../plots/coefficients";
 import type { TimeMethod } from "../../reduction/increment/constructions/picks";
@@ -388,15 +388,15 @@ function procedureOf(sheet: Sheet, load: number): string | undefined {
 }
 
 function timeOf(sheet: Sheet, plot: "log time" | "root time", load: number): Outcome<SeriesBlock> {
-  const [timesName, readingsName] = [`times_${loadSuffix(load)}`, `readings_${loadSuffix(load)}`];
-  const lacking = sheet.lacks(timesName, readingsName);
+  const [timesOf, readingsOf] = [timesName(load), readingsName(load)];
+  const lacking = sheet.lacks(timesOf, readingsOf);
   if (lacking) return lacking;
-  const [xs, ys] = [sheet.numbers(timesName), sheet.numbers(readingsName)];
+  const [xs, ys] = [sheet.numbers(timesOf), sheet.numbers(readingsOf)];
   const draw = plot === "log time" ? logTimePlot : rootTimePlot;
   const sense = sheet.word("dial_sense") === "fall" ? "fall" : "rise";
   const spec = draw(xs, ys, { readingLabel: "Dial reading", sense });
   if (!spec.ok) return spec;
-  const boxes = [sheet.box(timesName)!, sheet.box(readingsName)!] as const;
+  const boxes = [sheet.box(timesOf)!, sheet.box(readingsOf)!] as const;
   const stress = sheet.numbers("load_stress")[load - 1];
   const under = stress == null ? "" : `, ${Number(stress.toPrecision(4))} ${sheet.word("stress_unit")}`.trimEnd();
   return given(
@@ -405,8 +405,8 @@ function timeOf(sheet: Sheet, plot: "log time" | "root time", load: number): Out
       ...timeBlock(
         plot,
         {
-          times: sheet.source(timesName)!,
-          readings: sheet.source(readingsName)!,
+          times: sheet.source(timesOf)!,
+          readings: sheet.source(readingsOf)!,
           shown: Math.min(boxes[0].rows, boxes[1].rows, lastOf(ys) + ROOM),
           picks: picksOf(sheet, load),
           procedure: procedureOf(sheet, load),
@@ -554,7 +554,7 @@ export function seriesOf(data: DataSheet, plot: DataPlot): Outcome<SeriesBlock> 
 export function everyLoad(data: DataSheet, plot: "log time" | "root time"): Outcome<SeriesBlock[]> {
   const sheet = new Sheet(data);
   const made = Array.from({ length: MOST_LOADS }, (_, index) => index + 1)
-    .filter((load) => sheet.numbers(`readings_${loadSuffix(load)}`).some((reading) => reading !== null))
+    .filter((load) => sheet.numbers(readingsName(load)).some((reading) => reading !== null))
     .flatMap((load) => {
       const block = timeOf(sheet, plot, load);
       return block.ok ? [block.value] : [];

@@ -1,5 +1,5 @@
 /** The parts of the report that repeat the data sheet: who and what, specimen, results, table of loads. */
-import { loadSuffix } from "../../specification/load-table";
+import { readingsName, timesName } from "../../specification/load-table";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import type { CellPlan } from "../../workbook/port";
 import {
@@ -426,10 +426,7 @@ export const perLoad = (cells: DataCells, name: string) => (row: number) => twoF
 
 /** Minutes from the load's first instant to its last reading. */
 function duration(cells: DataCells, { number }: ReportedLoad): string | undefined {
-  const [times, readings] = [
-    cells.column(`times_${loadSuffix(number)}`),
-    cells.column(`readings_${loadSuffix(number)}`),
-  ];
+  const [times, readings] = [cells.column(timesName(number)), cells.column(readingsName(number))];
   return (
     times &&
     readings &&

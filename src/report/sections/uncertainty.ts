@@ -2,7 +2,7 @@
  * Uncertainty brought to the reader: limits of error that a laboratory can change in cells, with who and why; intervals that
  * follow from them by the worksheet functions; and, apart from these, what constructions spread over.
  */
-import { loadSuffix } from "../../specification/load-table";
+import { readingsName, timesName } from "../../specification/load-table";
 import type { CellPlan } from "../../workbook/port";
 import { FORMATS, NOTHING, shownCell, twoFigures, unitCell, worked } from "../page/cells";
 import { band, COLUMNS, gap, paragraph, type Block } from "../page/page";
@@ -282,10 +282,7 @@ function intervalsOfLoads(cells: DataCells, loads: readonly ReportedLoad[]): Blo
     const log = of("height_middle", load);
     const method = of("load_method", load) ?? cells.at("time_method");
     const height = root && log && method ? `IF(${method}="root time",${root},${log})` : log;
-    const [times, readings] = [
-      cells.column(`times_${loadSuffix(load.number)}`),
-      cells.column(`readings_${loadSuffix(load.number)}`),
-    ];
+    const [times, readings] = [cells.column(timesName(load.number)), cells.column(readingsName(load.number))];
     const units = ["drainage", "cv_unit", "length_unit"].map((name) => cells.at(name) ?? "");
     if (!times || !readings || !method) return undefined;
     const fit = (end: string) => `CLAY.FIT_TIME(${times},${readings},${height},"${end}",${units.join(",")})`;

@@ -4,7 +4,7 @@
  * stand-in. The library's own trip that releases ranges after a piece of work is one of them.
  */
 import { blankSheet } from "../../../src/datasheet";
-import { DATA_SHEET_NAME } from "../../../src/exchange/logger/target";
+import { DATA_SHEET_NAME } from "../../../src/specification/load-table";
 import { RECORD_NAMES } from "../../../src/record/record";
 import { OfficePort } from "../../../src/workbook/office";
 import { StrictExcel } from "../../excel/strict-excel";

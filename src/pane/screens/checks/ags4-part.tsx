@@ -9,7 +9,7 @@ import { Notice } from "../../ui/notice";
 import { download } from "../../ui/save-file";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
-import { sentence } from "../../ui/sentence";
+import { sentence } from "../../text/sentence";
 import { text } from "../../text";
 import { TextToCopy } from "../../ui/text-to-copy";
 

@@ -13,10 +13,10 @@ import { Ags4Part } from "./ags4-part";
 import { acknowledge, reviewState, type ReviewState } from "./workbook-answers";
 import { newSheet } from "../../live/new-sheet";
 import { Notice } from "../../ui/notice";
-import { RecordFrame } from "../../ui/record-frame";
+import { RecordFrame } from "../record-frame";
 import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
-import { sentence, sentenceOf } from "../../ui/sentence";
+import { sentence, sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { useRecord } from "../../live/use-record";
 

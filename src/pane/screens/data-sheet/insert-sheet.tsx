@@ -5,7 +5,7 @@ import { LOADS, MOST_LOADS } from "../../../specification/load-table";
 import type { SheetPlan, WorkbookPort } from "../../../workbook/port";
 import { newSheet, type NewSheet } from "../../live/new-sheet";
 import { Notice } from "../../ui/notice";
-import { sentenceOf } from "../../ui/sentence";
+import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 
 export type System = "SI" | "US";

@@ -15,7 +15,7 @@ import { WorkbookError, type WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
-import { sentenceOf } from "../../ui/sentence";
+import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 
 const words = text.check;

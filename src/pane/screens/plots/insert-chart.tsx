@@ -6,7 +6,7 @@ import type { SheetPlan, WorkbookPort } from "../../../workbook/port";
 import { newSheet, type NewSheet } from "../../live/new-sheet";
 import { Notice } from "../../ui/notice";
 import { useStyles } from "./plot-styles";
-import { sentence, sentenceOf } from "../../ui/sentence";
+import { sentence, sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 
 const words = text.plot;

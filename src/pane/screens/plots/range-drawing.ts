@@ -1,4 +1,5 @@
 /** From a selected range and what the user chose to a plot and the numbers reduced from it. */
+/* eslint-disable import-x/no-restricted-paths -- this file calls a worksheet function; it should take the Increment */
 import { CellError } from "../../../functions/cells";
 import { LOG_TIME, ROOT_TIME } from "../../../functions/increment";
 import { given, remarkText, then, type Outcome } from "../../../reduction/outcome";

@@ -23,7 +23,7 @@ import { Numbers } from "./reduced-numbers";
 import { PlotFiles } from "./save-plot";
 import { useStyles } from "./plot-styles";
 import type { Range } from "./selected-range";
-import { sentence } from "../../ui/sentence";
+import { sentence } from "../../text/sentence";
 import { text } from "../../text";
 import { typedNumber } from "../../ui/typed-number";
 import { useRange } from "./use-range";
@@ -78,6 +78,8 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
     const [first, second] = lines.map((index) => range.lines[index].heading);
     setColumns(lines);
     choose({ plot, ...guessUnits(first, second) });
+    // Only another range or other headings call for a guess; a plot that the user chooses does not.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [range.sheet, range.address, headings]);
   const choosePlot = (plot: PlotKind): void => {
     choose({ plot });

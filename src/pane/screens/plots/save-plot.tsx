@@ -6,7 +6,7 @@ import type { PlotSpec } from "../../../plots/spec";
 import { Notice } from "../../ui/notice";
 import { copyPicture, copyText, DOTS_PER_INCH, download, fileName, pixelsOf, pngOf, svgBlob } from "../../ui/save-file";
 import { useStyles } from "./plot-styles";
-import { sentenceOf } from "../../ui/sentence";
+import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { TextToCopy } from "../../ui/text-to-copy";
 

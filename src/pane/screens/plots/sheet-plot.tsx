@@ -22,7 +22,7 @@ import { InsertChart } from "./insert-chart";
 import { SmallPlots } from "./small-plots";
 import { useStyles } from "./plot-styles";
 import { Choice, optionsOf } from "../../ui/parts";
-import { sentence } from "../../ui/sentence";
+import { sentence } from "../../text/sentence";
 import { text } from "../../text";
 
 const words = text.plot;

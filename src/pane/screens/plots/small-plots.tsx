@@ -7,7 +7,7 @@ import { drawPlot } from "../../../plots/svg";
 import { Notice } from "../../ui/notice";
 import { smallPlots, stressOf, type SmallPlot } from "./sheet-drawing";
 import { useStyles as useSharedStyles } from "./plot-styles";
-import { sentence } from "../../ui/sentence";
+import { sentence } from "../../text/sentence";
 import { text } from "../../text";
 import { numberText } from "../../text/number";
 

@@ -85,16 +85,13 @@ export function ReadingsColumns({ source, remembered, frame, onUse, onChange }: 
     () => offerLayout(lines, { delimiter, decimal, firstLine }),
     [lines, delimiter, decimal, firstLine],
   );
-  const draft: LayoutDraft = { ...offer.draft, ...touched };
-  const result = finished(draft);
+  const draft: LayoutDraft = useMemo(() => ({ ...offer.draft, ...touched }), [offer, touched]);
+  const result = useMemo(() => finished(draft), [draft]);
   const set = (change: Partial<LayoutDraft>): void => {
     setTouched((before) => ({ ...before, ...change }));
     onChange();
   };
-  const tried = useMemo(
-    () => ("layout" in result ? tryOut(source, result.layout) : undefined),
-    [source, JSON.stringify(draft)],
-  );
+  const tried = useMemo(() => ("layout" in result ? tryOut(source, result.layout) : undefined), [source, result]);
 
   const recall = (chosen: number): void => {
     setTyped({});

@@ -12,7 +12,7 @@ import { Progress, Step } from "../../ui/parts";
 import { ReadingsSource, SourceSummary, type Source } from "./source-step";
 import { useStyles } from "../../ui/styles";
 import { ReadingsWrite } from "./write-step";
-import { sentenceOf } from "../../ui/sentence";
+import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { useDataSheets } from "./use-data-sheets";
 
@@ -124,6 +124,7 @@ function LoadSteps({ port, source, sheets, read, onBusy }: FileStepsProps & { re
   const sheetLoads = JSON.stringify(
     target && [target.loads, target.room, target.stressUnit, target.seating, target.diameter],
   );
+  // eslint-disable-next-line react-hooks/exhaustive-deps -- sheetLoads stands for the target
   const stretches = useMemo(() => stretchesOf(rows, layout, choices, target), [rows, layout, choices, sheetLoads]);
   const choose = (next: LoadChoices): void => setChoices(next);
 

@@ -6,7 +6,7 @@ import { hashOfFile, hashOfPasted } from "../../../exchange/logger/file-sheet";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
-import { sentenceOf } from "../../ui/sentence";
+import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 
 const words = text.readings;

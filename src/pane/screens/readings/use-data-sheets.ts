@@ -1,6 +1,7 @@
 /** The data sheets of the workbook and what the chosen one holds, followed as cells change. */
 import { FILE_SHEET_PREFIX, LAYOUT_NAMES, layoutFrom } from "../../../exchange/logger/file-sheet";
-import { DATA_SHEET_NAME, TARGET_NAMES, targetOf, type Target } from "../../../exchange/logger/target";
+import { DATA_SHEET_NAME } from "../../../specification/load-table";
+import { TARGET_NAMES, targetOf, type Target } from "../../../exchange/logger/target";
 import type { SheetValues, WorkbookPort } from "../../../workbook/port";
 import type { Remembered } from "./columns-step";
 import { chosenOf, useChosenSheet } from "../../live/use-chosen-sheet";

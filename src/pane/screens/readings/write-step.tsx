@@ -6,7 +6,8 @@ import { keptAll, MOST_LINES, type FileRecord } from "../../../exchange/logger/f
 import type { Layout } from "../../../exchange/logger/layout";
 import { givenTwice } from "../../../exchange/logger/loads";
 import type { Fault } from "../../../exchange/logger/rows";
-import { columnsFor, inputChanges, readingsName, type InputChange, type Target } from "../../../exchange/logger/target";
+import { readingsName } from "../../../specification/load-table";
+import { columnsFor, inputChanges, type InputChange, type Target } from "../../../exchange/logger/target";
 import type { CellValue, WorkbookPort } from "../../../workbook/port";
 import { Stopped } from "../../live/in-slices";
 import { Notice } from "../../ui/notice";
@@ -14,7 +15,7 @@ import { faultWords, type LoadChoices, type Stretch } from "./loads-step";
 import { Choice, Progress } from "../../ui/parts";
 import type { Source } from "./source-step";
 import { useStyles } from "../../ui/styles";
-import { sentenceOf } from "../../ui/sentence";
+import { sentenceOf } from "../../text/sentence";
 import { CATALOGUES, text } from "../../text";
 import { writeReadings, type Kept } from "./into-workbook";
 

@@ -7,7 +7,7 @@ import { Notice } from "../../ui/notice";
 import { makeReport, prospectOf, type MadeReport, type Prospect } from "./make-report";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
-import { sentenceOf } from "../../ui/sentence";
+import { sentenceOf } from "../../text/sentence";
 import { SheetChooser } from "../../ui/sheet-chooser";
 import { text } from "../../text";
 import { useRecord } from "../../live/use-record";

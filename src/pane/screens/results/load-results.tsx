@@ -3,8 +3,7 @@ import { Link, makeStyles, mergeClasses, Text } from "@fluentui/react-components
 import { useId, useRef, useState, type KeyboardEvent } from "react";
 import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
-import type { LOAD_COLUMNS, LoadLine } from "./results";
-import type { GoTo } from "./results-screen";
+import type { LOAD_COLUMNS, LoadLine, Shown } from "./results";
 import { text } from "../../text";
 import { numberText } from "../../text/number";
 
@@ -18,6 +17,9 @@ const useStyles = makeStyles({
     "& tbody th, & thead th:first-child": { position: "sticky", left: 0 },
   },
 });
+
+/** Goes to the cell of a number; undefined where the sheet has none to go to. */
+export type GoTo = (shown: Pick<Shown, "name" | "row" | "col">) => (() => void) | undefined;
 
 export interface ResultsLoadsProps {
   readonly loads: readonly LoadLine[];

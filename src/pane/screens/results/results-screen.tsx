@@ -4,12 +4,12 @@ import { useEffect, useMemo, useState } from "react";
 import { cellAddress } from "../../../workbook/address";
 import type { Box, WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
-import { RecordFrame } from "../../ui/record-frame";
+import { RecordFrame } from "../record-frame";
 import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { LOAD_COLUMNS, resultsOf, type Absence, type Line, type Results, type Shown } from "./results";
-import { ResultsLoads } from "./load-results";
-import { sentenceOf } from "../../ui/sentence";
+import { ResultsLoads, type GoTo } from "./load-results";
+import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { numberText } from "../../text/number";
 import { useRecord } from "../../live/use-record";
@@ -32,9 +32,6 @@ const useStyles = makeStyles({
   main: { fontSize: tokens.fontSizeBase500, fontWeight: tokens.fontWeightSemibold },
   words: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "6px" },
 });
-
-/** Goes to the cell of a number; undefined where the sheet has none to go to. */
-export type GoTo = (shown: Pick<Shown, "name" | "row" | "col">) => (() => void) | undefined;
 
 /** "812.3 kPa" */
 const said = ({ value, format, unit }: Pick<Shown, "value" | "format" | "unit">): string =>

@@ -12,7 +12,7 @@ import { useStyles as useSharedStyles } from "../../ui/styles";
 import { otherMethod } from "./increment";
 import { shown } from "../../text/digits";
 import type { Draft, PickOf, Saved } from "./pick-changes";
-import { sentence } from "../../ui/sentence";
+import { sentence } from "../../text/sentence";
 import { text } from "../../text";
 
 const words = text.review;

@@ -35,7 +35,7 @@ import {
   type PicksTable,
 } from "./pick-changes";
 import { ReviewSave, type Telling } from "./save-picks";
-import { sentence } from "../../ui/sentence";
+import { sentence } from "../../text/sentence";
 import { text } from "../../text";
 
 const words = text.review;

@@ -12,7 +12,7 @@ import { ReviewLoad } from "./load-review";
 import { sameRows, savedOf, tableOf, type Draft, type PicksTable } from "./pick-changes";
 import { shown } from "../../text/digits";
 import type { Telling } from "./save-picks";
-import { sentenceOf } from "../../ui/sentence";
+import { sentenceOf } from "../../text/sentence";
 import { SheetChooser } from "../../ui/sheet-chooser";
 import { text } from "../../text";
 import { useRecord } from "../../live/use-record";

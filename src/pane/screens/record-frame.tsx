@@ -1,9 +1,9 @@
 /** What screens that work on a data sheet have in common: heading, failure, choice of the sheet, and what to do without one. */
 import { Button, Spinner, Text } from "@fluentui/react-components";
 import type { ReactNode } from "react";
-import { Notice } from "./notice";
-import { useStyles } from "./styles";
-import { SheetChooser } from "./sheet-chooser";
+import { Notice } from "../ui/notice";
+import { useStyles } from "../ui/styles";
+import { SheetChooser } from "../ui/sheet-chooser";
 import type { FollowedRecord } from "../live/use-record";
 
 export interface RecordFrameProps {

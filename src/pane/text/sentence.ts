@@ -1,4 +1,4 @@
-import { text } from "../text";
+import { text } from ".";
 
 /** A failure as the pane shows it. A WorkbookError is a sentence already (told by its name: it may come from another window's code). */
 export function sentenceOf(error: unknown): string {
