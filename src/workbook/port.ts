@@ -143,6 +143,45 @@ export interface SheetValues {
   readonly values: Readonly<Record<string, Selection["values"]>>;
 }
 
+/** A sheet of the workbook, found by its names. */
+export interface FoundSheet {
+  /** Stays the same when the sheet is renamed or moved. */
+  readonly id: string;
+  readonly sheet: string;
+  readonly isActive: boolean;
+  /** Those of the names asked for that lead to cells of the sheet. */
+  readonly has: readonly string[];
+}
+
+/** What is asked of one sheet. */
+export interface Asked {
+  readonly sheet: string;
+  /** Names whose values are asked for. */
+  readonly values: readonly string[];
+  /** Names whose contents are asked for: a formula as its en-US text ("=..."), a constant as it is. */
+  readonly contents?: readonly string[];
+  /** Asks where the names of the sheet stand. */
+  readonly names?: boolean;
+  /** Asks for hidden rows and columns. */
+  readonly hidden?: boolean;
+}
+
+/** What was found of one sheet; a name that is not there is absent. */
+export interface Looked {
+  readonly sheet: string;
+  readonly values: Readonly<Record<string, Selection["values"]>>;
+  readonly contents: Readonly<Record<string, Selection["values"]>>;
+  /** As `listNames` gives them. */
+  readonly names?: readonly SheetName[];
+  readonly hidden?: HiddenLines;
+}
+
+/** Rows and columns that are hidden, counted from 0. */
+export interface HiddenLines {
+  readonly rows: readonly number[];
+  readonly cols: readonly number[];
+}
+
 /** A name that a sheet has, or a name of the workbook that leads to its cells or to none at all. */
 export interface SheetName {
   readonly name: string;
@@ -158,6 +197,12 @@ export interface Inserted {
   /** What of the file could not be kept, in sentences. */
   readonly remarks: readonly string[];
 }
+
+/**
+ * What changed in a workbook. "values": cells hold or show something else, or rows were hidden. "front": another sheet came to
+ * the front. "sheets": a sheet was added, deleted, moved or renamed, or cells of one were given a name.
+ */
+export type Change = "values" | "front" | "sheets";
 
 export type Unsubscribe = () => void;
 
@@ -175,6 +220,10 @@ export interface WorkbookPort {
   activeSheet(): Promise<string>;
   /** Every sheet, in the order of the tabs, with the values behind a few local names, read at once. */
   readSheets(names: readonly string[]): Promise<readonly SheetValues[]>;
+  /** Every sheet, in the order of the tabs, with those of a few local names that it has. No cell is read. */
+  findSheets(names: readonly string[]): Promise<readonly FoundSheet[]>;
+  /** What is asked of several sheets, read together: all of the same moment, as far as the host can. */
+  lookAt(asked: readonly Asked[]): Promise<readonly Looked[]>;
   /**
    * Makes a new sheet from the plan and shows it, unless the plan says otherwise; never touches an existing one; leaves nothing
    * behind if it fails. Gives its name. `tell` hears, in a sentence each, of what the sheet can do without and the host did not take.
@@ -189,7 +238,7 @@ export interface WorkbookPort {
   /** What was typed into the cells behind a sheet's local names: a formula as its en-US text ("=..."), a constant as it is. */
   readContents(sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>>;
   /** Rows and columns of a sheet that are hidden (by hand or by a filter), counted from 0. */
-  hidden(sheet: string): Promise<{ readonly rows: readonly number[]; readonly cols: readonly number[] }>;
+  hidden(sheet: string): Promise<HiddenLines>;
   /** The values behind a sheet's local names; a name that is not there is absent from the answer. */
   readNames(sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>>;
   /**
@@ -212,6 +261,8 @@ export interface WorkbookPort {
   isProtected(sheet: string): Promise<boolean>;
   /** Protects everything but the inputs, or lifts the protection; one with a password is refused with a sentence. */
   protect(sheet: string, on: boolean): Promise<void>;
-  /** Called when the selection moves or a value changes, so that a plot can follow its cells. */
-  onChange(listener: () => void): Promise<Unsubscribe>;
+  /** The listener hears of each kind of change soon after it; of several changes of one kind together, once. */
+  onChange(listener: (change: Change) => void): Promise<Unsubscribe>;
+  /** The listener hears that other cells are selected, on the same sheet or on another. */
+  onSelect(listener: () => void): Promise<Unsubscribe>;
 }

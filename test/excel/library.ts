@@ -101,10 +101,21 @@ function load(): void {
 export const selectionMoved = (): void => [...selectionHandlers].forEach((handler) => handler({}));
 
 /** The object model's own numbers of events. */
-const EVENTS = { changed: 10, activated: 11, calculated: 16 };
+const EVENTS = {
+  changed: 10,
+  activated: 11,
+  added: 13,
+  deleted: 15,
+  calculated: 16,
+  rowHidden: 22,
+  renamed: 25,
+  moved: 27,
+};
+
+export type SheetEvent = keyof typeof EVENTS;
 
 /** Excel reports something of a worksheet. */
-export const reported = (event: keyof typeof EVENTS): void =>
+export const reported = (event: SheetEvent): void =>
   (OfficeExtension as any)._testTriggerRichApiMessageEvent({
     entries: [{ messageCategory: 65536, messageType: EVENTS[event], targetId: "Workbook", message: "{}" }],
   });

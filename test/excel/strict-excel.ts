@@ -121,8 +121,10 @@ export class StrictExcel implements Office, Behind {
   select(sheet: string, address: string): void {
     const { id } = this.sheet(sheet).sheet;
     const boxes = address.split(",").map((part) => boxOf(part)!);
+    const isOther = this.book.active !== id;
     this.book.active = id;
     this.book.selection = { kind: "cells", sheet: id, boxes };
+    if (isOther) this.tell("activated");
     selectionMoved();
   }
 
@@ -137,6 +139,7 @@ export class StrictExcel implements Office, Behind {
           areas: one.refers.areas.map((area) => (area.sheet === from.id ? { ...area, sheet: made.id } : area)),
         };
     this.book.sheets.push(made);
+    this.tell("added");
     return this.sheet(as);
   }
 

@@ -9,9 +9,13 @@ import { blockAddresses, joined, sideBySide } from "../../src/workbook/picked";
 import { checkPlan } from "../../src/workbook/plan-check";
 import {
   WorkbookError,
+  type Asked,
   type Box,
   type CellValue,
+  type Change,
+  type FoundSheet,
   type Inserted,
+  type Looked,
   type NamedColumns,
   type Selection,
   type SheetName,
@@ -76,7 +80,9 @@ export class FakePort implements WorkbookPort {
   savesFiles = true;
   /** What the workbook holds. */
   readonly workbook = newWorkbook();
-  readonly listeners = new Set<() => void>();
+  readonly listeners = new Set<(change: Change) => void>();
+  readonly selecting = new Set<() => void>();
+  private readonly ids = new Map<Sheet, string>();
 
   /** Every method fails with this. */
   failure: Error | undefined;
@@ -101,8 +107,14 @@ export class FakePort implements WorkbookPort {
     return work();
   }
 
-  private tell(): void {
-    this.listeners.forEach((listener) => listener());
+  /** Tells listeners of changes. */
+  tell(...changes: readonly Change[]): void {
+    for (const change of changes) this.listeners.forEach((listener) => listener(change));
+  }
+
+  /** Tells listeners that other cells are selected. */
+  tellSelected(): void {
+    this.selecting.forEach((listener) => listener());
   }
 
   sheet(name: string): Sheet {
@@ -163,6 +175,35 @@ export class FakePort implements WorkbookPort {
       })),
     );
 
+  findSheets = (names: readonly string[]): Promise<FoundSheet[]> =>
+    this.answer("findSheets", () =>
+      this.workbook.sheets.map((sheet) => ({
+        id: this.idOf(sheet),
+        sheet: sheet.name,
+        isActive: same(sheet.name, this.workbook.front),
+        has: names.filter((name) => this.boxNamed(sheet, name)),
+      })),
+    );
+
+  private idOf(sheet: Sheet): string {
+    const id = this.ids.get(sheet) ?? `sheet ${this.ids.size + 1}`;
+    this.ids.set(sheet, id);
+    return id;
+  }
+
+  lookAt = (asked: readonly Asked[]): Promise<Looked[]> =>
+    this.answer("lookAt", () =>
+      Promise.all(
+        asked.map(async ({ sheet, values, contents = [], names, hidden }) => ({
+          sheet: this.sheet(sheet).name,
+          values: await this.readNames(sheet, values),
+          contents: await this.readContents(sheet, contents),
+          ...(names && { names: await this.listNames(sheet) }),
+          ...(hidden && { hidden: await this.hidden(sheet) }),
+        })),
+      ),
+    );
+
   sheetNames = () => this.answer("sheetNames", () => this.workbook.sheets.map(({ name }) => name));
 
   /** Takes every sheet whole: there is nothing to tell. */
@@ -175,8 +216,8 @@ export class FakePort implements WorkbookPort {
       const name = this.freeName(plan.name);
       this.workbook.sheets.push(sheetOf(plan, name));
       this.inserted.push(plan);
+      this.tell("sheets", "values");
       if (!plan.behind) this.bringForward(name, [{ row: 0, col: 0, rows: 1, cols: 1 }]);
-      this.tell();
       return name;
     });
 
@@ -184,9 +225,13 @@ export class FakePort implements WorkbookPort {
     return freeSheetName(withoutApostrophes(wanted), [...this.workbook.sheets.map(({ name }) => name), ...more]);
   }
 
-  private bringForward(sheet: string, boxes: readonly Box[]): void {
+  /** Selects cells of a sheet, which comes to the front. Listeners hear. */
+  bringForward(sheet: string, boxes: readonly Box[] | "a chart" = [{ row: 0, col: 0, rows: 1, cols: 1 }]): void {
+    const isOther = this.workbook.front !== sheet;
     this.workbook.front = sheet;
     this.workbook.selected = boxes;
+    if (isOther) this.tell("front");
+    this.tellSelected();
   }
 
   selection = (): Promise<Selection> =>
@@ -215,7 +260,6 @@ export class FakePort implements WorkbookPort {
       if (isHidden) throw FAILURES.hidden(sheet);
       this.bringForward(name, [box]);
       this.shown.push(`${sheet}!${address}`);
-      this.tell();
     });
 
   hidden = (sheet: string) =>
@@ -250,7 +294,7 @@ export class FakePort implements WorkbookPort {
       if (writes.some(({ row, col }) => !mayWrite(of, row, col))) throw FAILURES.protected(sheet);
       for (const { row, col, value } of writes) writeCell(of, row, col, value);
       this.filled.push({ sheet, values });
-      this.tell();
+      this.tell("values");
     });
 
   listNames = (sheet: string): Promise<SheetName[]> =>
@@ -277,7 +321,7 @@ export class FakePort implements WorkbookPort {
       }
       of.names.set(called, box);
       this.asked.push(`name ${name} ${sheet}!${address}${replace ? " in place of another" : ""}`);
-      this.tell();
+      this.tell("sheets");
     });
 
   reenterFormulas = (sheet: string) => {
@@ -289,7 +333,7 @@ export class FakePort implements WorkbookPort {
       for (const [address, cell] of unbound)
         of.cells.set(address, { ...cell, value: this.functions.get(cell.formula!) ?? UNKNOWN });
       const left = unbound.filter(([, { formula }]) => !this.functions.has(formula!)).length;
-      if (unbound.length > 0) this.tell();
+      if (unbound.length > 0) this.tell("values");
       return { found: unbound.length, left };
     });
   };
@@ -309,8 +353,8 @@ export class FakePort implements WorkbookPort {
       if (this.workbook.isStructureProtected) throw FAILURES.structure();
       const { sheets, remarks } = await sheetsOfFile(file, nameFor).catch(refuse);
       this.workbook.sheets.push(...sheets);
-      this.bringForward(sheets[0].name, [{ row: 0, col: 0, rows: 1, cols: 1 }]);
-      this.tell();
+      this.tell("sheets", "values");
+      this.bringForward(sheets[0].name);
       return { sheets: sheets.map(({ name }) => name), remarks };
     });
   };
@@ -326,9 +370,14 @@ export class FakePort implements WorkbookPort {
       this.asked.push(`${on ? "protect" : "open"} ${sheet}`);
     });
 
-  onChange = async (listener: () => void): Promise<() => void> => {
+  onChange = async (listener: (change: Change) => void): Promise<() => void> => {
     this.listeners.add(listener);
     return () => void this.listeners.delete(listener);
+  };
+
+  onSelect = async (listener: () => void): Promise<() => void> => {
+    this.selecting.add(listener);
+    return () => void this.selecting.delete(listener);
   };
 
   // What a test does to the workbook before or beside the pane. Nothing hears of it but where it is said.
@@ -339,7 +388,21 @@ export class FakePort implements WorkbookPort {
   }
   onlySheets(...names: readonly string[]): void {
     this.workbook.sheets.splice(0, Infinity, ...names.map(blankSheet));
-    this.bringForward(names[0], [{ row: 0, col: 0, rows: 1, cols: 1 }]);
+    this.tell("sheets");
+    this.bringForward(names[0]);
+  }
+
+  /** As a person renames or deletes a sheet. Listeners hear. */
+  renameSheet(sheet: string, name: string): void {
+    const of = this.sheet(sheet);
+    if (same(this.workbook.front, sheet)) this.workbook.front = name;
+    of.name = name;
+    this.tell("sheets");
+  }
+  deleteSheet(sheet: string): void {
+    this.workbook.sheets.splice(this.workbook.sheets.indexOf(this.sheet(sheet)), 1);
+    this.tell("sheets");
+    if (same(this.workbook.front, sheet)) this.bringForward(this.workbook.sheets[0].name);
   }
 
   /** Lays named columns of values side by side from row 11 on a sheet, which is added if it is not there. */
@@ -382,6 +445,7 @@ export class FakePort implements WorkbookPort {
   select(values: Selection["values"], address = addressOfValues(values)): void {
     this.workbook.selected = blockAddresses(address).map((part) => blockOf(part)!);
     this.change(values, address);
+    this.tellSelected();
   }
 
   /** As cells of the front sheet change while the selection stays where it is. Listeners hear. */
@@ -389,7 +453,7 @@ export class FakePort implements WorkbookPort {
     const sheet = this.sheet(this.workbook.front);
     const { row, col } = blockOf(blockAddresses(address)[0])!;
     values.forEach((line, down) => line.forEach((value, right) => writeCell(sheet, row + down, col + right, value)));
-    this.tell();
+    this.tell("values");
   }
 }
 

@@ -39,6 +39,10 @@ export interface SheetLook {
 export interface Bench {
   readonly port: WorkbookPort;
   addSheet(name: string): Await;
+  renameSheet(sheet: string, name: string): Await;
+  /** Moves a sheet before all others. */
+  moveToFront(sheet: string): Await;
+  deleteSheet(sheet: string): Await;
   /** Types a constant, or a formula ("=..."), which shows `shown` where the host does not work it out. */
   type(sheet: string, cell: string, content: CellValue, shown?: CellValue): Await;
   /** Selects blocks one after the other, holding Ctrl from the second on. */

@@ -267,6 +267,73 @@ export function cellsContract(host: Host): void {
     });
   });
 
+  describe("findSheets", () => {
+    test("tells of every sheet which of the names it has, and which is in front", async () => {
+      const bench = await host.open();
+      const { port } = bench;
+      await port.insertSheet(RING);
+      await port.insertSheet({ ...RING, behind: true });
+      await bench.deleteRow("Ring 2", 1);
+      await bench.nameForAll("tin", "Sheet1", "A1");
+      const found = await port.findSheets(["ring", "wet", "absent", "tin"]);
+      expect(found.map(({ sheet, isActive, has }) => [sheet, isActive, [...has]])).toEqual([
+        ["Sheet1", false, ["tin"]],
+        ["Ring", true, ["ring", "wet"]],
+        ["Ring 2", false, ["wet"]],
+      ]);
+      expect(new Set(found.map(({ id }) => id)).size).toBe(3);
+    });
+
+    test("knows a sheet by the same id when it was renamed and moved", async () => {
+      const bench = await host.open();
+      await bench.port.insertSheet(RING);
+      const [, { id }] = await bench.port.findSheets([]);
+      await bench.renameSheet("Ring", "Ring of load 1");
+      await bench.moveToFront("Ring of load 1");
+      const [first] = await bench.port.findSheets(["ring"]);
+      expect(first).toEqual({ id, sheet: "Ring of load 1", isActive: true, has: ["ring"] });
+    });
+  });
+
+  describe("lookAt", () => {
+    test("gives of several sheets what is asked of each, as the other methods give it", async () => {
+      const bench = await host.open();
+      const { port } = bench;
+      await port.insertSheet(RING);
+      await port.insertSheet({ ...RING, behind: true });
+      await port.fillNames("Ring 2", { ring: [70] });
+      await bench.hide("Ring", { rows: [5] });
+      const [first, second] = await port.lookAt([
+        { sheet: "Ring", values: ["ring", "masses", "absent"], contents: ["soil", "ring"], names: true, hidden: true },
+        { sheet: "Ring 2", values: ["ring"] },
+      ]);
+      expect(first).toEqual({
+        sheet: "Ring",
+        values: await port.readNames("Ring", ["ring", "masses"]),
+        contents: await port.readContents("Ring", ["soil", "ring"]),
+        names: await port.listNames("Ring"),
+        hidden: { rows: [5], cols: [] },
+      });
+      expect(second).toEqual({ sheet: "Ring 2", values: { ring: [[70]] }, contents: {} });
+    });
+
+    test("gives the same where so many names are asked for that all are looked through", async () => {
+      const { port } = await host.open();
+      await port.insertSheet(RING);
+      const many = ["ring", ...Array.from({ length: 60 }, (_, index) => `absent_${index}`), "wet"];
+      expect(await port.lookAt([{ sheet: "Ring", values: many }])).toEqual([
+        { sheet: "Ring", values: { ring: [[74.36]], wet: [[211.03]] }, contents: {} },
+      ]);
+    });
+
+    test("asks nothing where nothing is asked for, and refuses a sheet that is not there", async () => {
+      const bench = await host.open();
+      expect(await bench.port.lookAt([])).toEqual([]);
+      const asked = ["Sheet1", "Nowhere"].map((sheet) => ({ sheet, values: ["ring"] }));
+      await refuses(bench, () => bench.port.lookAt(asked), /no sheet called "Nowhere"/);
+    });
+  });
+
   describe("hidden", () => {
     test("tells the hidden rows and columns within the filled ones, counted from 0", async () => {
       const bench = await numbered(host);
@@ -396,58 +463,5 @@ export function cellsContract(host: Host): void {
       ],
       ["no sheet is locked whole", async (bench) => expect(bench.lockSheet).toBeUndefined()],
     );
-  });
-
-  describe("onChange", () => {
-    const heard = async () => {
-      const bench = await numbered(host);
-      await bench.settle();
-      const listener = jest.fn();
-      const leave = await bench.port.onChange(listener);
-      const count = async (): Promise<number> => {
-        await bench.settle();
-        const calls = listener.mock.calls.length;
-        listener.mockClear();
-        return calls;
-      };
-      await count();
-      return { bench, leave, count };
-    };
-
-    test("hears of a value that is typed, of cells that the port writes, and of the selection", async () => {
-      const { bench, count } = await heard();
-      await bench.type("Sheet1", "A1", 77);
-      expect(await count()).toBeGreaterThan(0);
-      await bench.select("Sheet1", "C3");
-      expect(await count()).toBeGreaterThan(0);
-      await bench.port.insertSheet(RING);
-      expect(await count()).toBeGreaterThan(0);
-      await bench.port.fillNames("Ring", { ring: [1] });
-      expect(await count()).toBeGreaterThan(0);
-      await bench.port.show("Sheet1", "A1");
-      expect(await count()).toBeGreaterThan(0);
-    });
-
-    test("hears nothing of what is only read", async () => {
-      const { bench, count } = await heard();
-      await bench.port.selection();
-      await bench.port.values("Sheet1", "A1:C3");
-      await bench.port.readNames("Sheet1", ["ring"]);
-      await bench.port.hidden("Sheet1");
-      expect(await count()).toBe(0);
-    });
-
-    test("hears nothing once it has left, while others still hear", async () => {
-      const { bench, leave, count } = await heard();
-      const other = jest.fn();
-      await bench.port.onChange(other);
-      await leave();
-      await bench.settle();
-      await count();
-      other.mockClear();
-      await bench.type("Sheet1", "A1", 78);
-      expect(await count()).toBe(0);
-      expect(other).toHaveBeenCalled();
-    });
   });
 }

@@ -44,6 +44,10 @@ function open(): Bench {
     port,
     addSheet: (name) =>
       dispatch("CREATE_SHEET", { sheetId: name, name, position: getters.getSheetIds().length, cols: 26, rows: 100 }),
+    renameSheet: (sheet, newName) => dispatch("RENAME_SHEET", { sheetId: idOf(sheet), oldName: sheet, newName }),
+    moveToFront: (sheet) =>
+      dispatch("MOVE_SHEET", { sheetId: idOf(sheet), delta: -getters.getSheetIds().indexOf(idOf(sheet)) }),
+    deleteSheet: (sheet) => dispatch("DELETE_SHEET", { sheetId: idOf(sheet), sheetName: sheet }),
     type: (sheet, cell, content) => dispatch("UPDATE_CELL", { ...at(sheet, cell), content: asTyped(content) }),
     select: (sheet, ...addresses) => {
       activate(sheet);

@@ -44,6 +44,12 @@ function fits(value: CellValue, { rule, errorAlert, ignoreBlanks = true }: Rule)
   return typeof value === "number" && compare(value, boundOf(options.formula1), boundOf(options.formula2));
 }
 
+const byHand = (change: (sheets: Excel.WorksheetCollection) => void): Promise<void> =>
+  Excel.run(async (context) => {
+    change(context.workbook.worksheets);
+    await context.sync();
+  });
+
 function open(platform: "web" | "desktop"): Bench {
   const shown = new Map<string, CellValue>();
   const excel = new StrictExcel({
@@ -56,12 +62,10 @@ function open(platform: "web" | "desktop"): Bench {
     cells ? `${sheetById(excel.book, cells.sheet)!.name}!${addressOf(cells.box)}` : "nothing";
   return {
     port,
-    addSheet: async (name) => {
-      await Excel.run(async (context) => {
-        context.workbook.worksheets.add(name);
-        await context.sync();
-      });
-    },
+    addSheet: (name) => byHand((sheets) => void sheets.add(name)),
+    renameSheet: (sheet, name) => byHand((sheets) => void (sheets.getItem(sheet).name = name)),
+    moveToFront: (sheet) => byHand((sheets) => void (sheets.getItem(sheet).position = 0)),
+    deleteSheet: (sheet) => byHand((sheets) => sheets.getItem(sheet).delete()),
     type: (sheet, cell, content, value) => {
       if (value !== undefined) shown.set(`${sheet}!${cell}`, value);
       excel.sheet(sheet).put(cell, [[content]]);

@@ -22,26 +22,32 @@ function fits(value: CellValue, { operator, values }: ReturnType<typeof boundsOf
 function open(): Bench {
   const port = new FakePort();
   const { workbook } = port;
-  const tell = () => port.listeners.forEach((listener) => listener());
   const at = (cell: string): Box => blockOf(cell)!;
   return {
     port,
-    addSheet: (name) => port.addSheets(name),
+    addSheet: (name) => {
+      port.addSheets(name);
+      port.tell("sheets");
+    },
+    renameSheet: (sheet, name) => port.renameSheet(sheet, name),
+    moveToFront: (sheet) => {
+      const of = port.sheet(sheet);
+      workbook.sheets.splice(workbook.sheets.indexOf(of), 1);
+      workbook.sheets.unshift(of);
+      port.tell("sheets");
+    },
+    deleteSheet: (sheet) => port.deleteSheet(sheet),
     type: (sheet, cell, content, shown) => {
       const { row, col } = at(cell);
       const isFormula = typeof content === "string" && content.startsWith("=");
       writeCell(port.sheet(sheet), row, col, isFormula ? shown! : content, isFormula ? content : undefined);
-      tell();
+      port.tell("values");
     },
     select: (sheet, ...addresses) => {
-      workbook.front = sheet;
-      workbook.selected = addresses.map(at);
-      tell();
+      port.bringForward(sheet, addresses.map(at));
     },
     selectChart: (sheet) => {
-      workbook.front = sheet;
-      workbook.selected = "a chart";
-      tell();
+      port.bringForward(sheet, "a chart");
     },
     hide: (sheet, { rows = [], cols = [] }) => {
       port.sheet(sheet).hiddenRows.push(...rows);

@@ -4,6 +4,7 @@
  */
 import type { Host } from "./contract-bench";
 import { cellsContract } from "./contract-cells";
+import { changesContract } from "./contract-changes";
 import { sheetsContract } from "./contract-sheets";
 import { upkeepContract } from "./contract-upkeep";
 
@@ -12,5 +13,6 @@ export function contract(host: Host): void {
     sheetsContract(host);
     cellsContract(host);
     upkeepContract(host);
+    changesContract(host);
   });
 }

@@ -1,46 +1,59 @@
-/** Reads from the workbook at once, and again a moment after each change in it. */
-import type { WorkbookPort } from "../../workbook/port";
+/** Reads from the workbook at once, and again a moment after what is listened to. */
+import type { Change, Unsubscribe, WorkbookPort } from "../../workbook/port";
 import { sentenceOf } from "../text/sentence";
 
+/** A change of the workbook, or a move of the selection. */
+export type Heard = Change | "selection";
+
 export interface Following<T> {
+  readonly to: readonly Heard[];
   /** Milliseconds without a change before it is read again. */
   readonly pause: number;
-  readonly read: () => Promise<T>;
+  /** Reads, knowing what was heard since the last answer: at first, all that is listened to. */
+  readonly read: (heard: ReadonlySet<Heard>) => Promise<T>;
   /** Hears of the latest answer only. */
   readonly found: (value: T) => void;
   readonly failed: (sentence: string) => void;
 }
 
 /** Gives what ends it; nothing is heard of afterwards. */
-export function follow<T>(port: WorkbookPort, { pause, read, found, failed }: Following<T>): () => void {
+export function follow<T>(port: WorkbookPort, { to, pause, read, found, failed }: Following<T>): () => void {
   let gone = false;
   let latest = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let unsubscribe: (() => void) | undefined;
+  const heard = new Set<Heard>(to);
+  const leave: Unsubscribe[] = [];
 
   const look = async (): Promise<void> => {
     const mine = ++latest;
     const current = () => !gone && mine === latest;
     try {
-      const value = await read();
-      if (current()) found(value);
+      const value = await read(new Set(heard));
+      if (!current()) return;
+      heard.clear();
+      found(value);
     } catch (error) {
       if (current()) failed(sentenceOf(error));
     }
   };
-  const changed = (): void => {
+  const hear = (what: Heard): void => {
+    if (!to.includes(what)) return;
+    heard.add(what);
     clearTimeout(timer);
-    timer = setTimeout(look, pause);
+    timer = setTimeout(() => void look(), pause);
   };
+  const subscribed = (subscription: Promise<Unsubscribe>): void =>
+    void subscription.then(
+      (stop) => (gone ? stop() : leave.push(stop)),
+      (error) => gone || failed(sentenceOf(error)),
+    );
 
   void look();
-  port.onChange(changed).then(
-    (stop) => (gone ? stop() : (unsubscribe = stop)),
-    (error) => gone || failed(sentenceOf(error)),
-  );
+  if (to.some((what) => what !== "selection")) subscribed(port.onChange(hear));
+  if (to.includes("selection")) subscribed(port.onSelect(() => hear("selection")));
   return () => {
     gone = true;
     clearTimeout(timer);
-    unsubscribe?.();
+    leave.forEach((stop) => stop());
   };
 }

@@ -43,6 +43,7 @@ export function useChosenSheet<T extends { readonly error?: string }>({
   useEffect(() => {
     if (still) return;
     return follow(port, {
+      to: ["values", "front", "sheets"],
       pause: PAUSE,
       read: () => read(port, wanted.current),
       found: (next) => {

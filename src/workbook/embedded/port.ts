@@ -1,8 +1,12 @@
 /** The workbook port over the open-source sheet of `npm start`. */
 import {
   WorkbookError,
+  type Asked,
   type CellValue,
+  type Change,
+  type FoundSheet,
   type Inserted,
+  type Looked,
   type NamedColumns,
   type Selection,
   type SheetName,
@@ -13,6 +17,7 @@ import {
 } from "../port";
 import { checkFill } from "../fill";
 import { blockAddresses, joined, sideBySide } from "../picked";
+import { changesOf } from "./changes";
 import { chartCommands } from "./chart";
 import { sheetCommands } from "./commands";
 import { adoptCopies, ownNames, type SheetCopy } from "./copies";
@@ -37,7 +42,12 @@ export class EmbeddedPort implements WorkbookPort {
   #model: Model;
   #localNames = new Map<string, LocalNames>();
   #lost = new Map<string, readonly string[]>();
-  readonly #listeners = new Set<() => void>();
+  readonly #listeners = new Set<(change: Change) => void>();
+  readonly #selecting = new Set<() => void>();
+  /** What the command under way has changed so far. */
+  readonly #changed = new Set<Change>();
+  #front: string | undefined;
+  #workbooks = 0;
 
   constructor(workbook: OpenWorkbook) {
     this.#model = workbook.model;
@@ -46,14 +56,19 @@ export class EmbeddedPort implements WorkbookPort {
 
   /** Turns to another workbook; listeners stay and hear of it. */
   attach({ model, localNames, lost }: OpenWorkbook): void {
+    this.#model.off("command-dispatched", this);
     this.#model.off("update", this);
     this.#model.selection.unobserve(this);
     this.#model = model;
     this.#localNames = new Map(localNames);
     this.#lost = new Map(lost);
     adoptCopies(model, (copy) => this.#namesForCopy(copy));
+    model.on("command-dispatched", this, ({ type }) => changesOf(type).forEach((change) => this.#changed.add(change)));
     model.on("update", this, () => this.#tell());
-    model.selection.observe(this, { handleEvent: () => this.#tell() });
+    model.selection.observe(this, { handleEvent: () => this.#tellSelected() });
+    this.#changed.add("values").add("sheets");
+    this.#front = undefined;
+    this.#workbooks++;
     this.#tell();
   }
 
@@ -77,6 +92,28 @@ export class EmbeddedPort implements WorkbookPort {
       isActive: id === active,
       values: this.#named(id, names, (zone) => this.#valuesOf(id, zone)),
     }));
+  }
+
+  async findSheets(names: readonly string[]): Promise<FoundSheet[]> {
+    const active = this.#model.getters.getActiveSheetId();
+    return this.#sheets().map(({ id, name }) => ({
+      // Ids of another workbook may be the same.
+      id: `${this.#workbooks} ${id}`,
+      sheet: name,
+      isActive: id === active,
+      has: names.filter((one) => this.#zoneNamed(id, one)),
+    }));
+  }
+
+  async lookAt(asked: readonly Asked[]): Promise<Looked[]> {
+    const looked = asked.map(async ({ sheet, values, contents = [], names, hidden }) => ({
+      sheet: this.#model.getters.getSheetName(this.#sheetId(sheet)),
+      values: await this.readNames(sheet, values),
+      contents: await this.readContents(sheet, contents),
+      ...(names && { names: await this.listNames(sheet) }),
+      ...(hidden && { hidden: await this.hidden(sheet) }),
+    }));
+    return Promise.all(looked);
   }
 
   async insertSheet(given: SheetPlan): Promise<string> {
@@ -272,9 +309,14 @@ export class EmbeddedPort implements WorkbookPort {
     throw new WorkbookError(`${failure}, and nothing was changed: ${refused.slice(0, 3).join("; ")}.`);
   }
 
-  async onChange(listener: () => void): Promise<Unsubscribe> {
+  async onChange(listener: (change: Change) => void): Promise<Unsubscribe> {
     this.#listeners.add(listener);
     return () => void this.#listeners.delete(listener);
+  }
+
+  async onSelect(listener: () => void): Promise<Unsubscribe> {
+    this.#selecting.add(listener);
+    return () => void this.#selecting.delete(listener);
   }
 
   #namesForCopy(copy: SheetCopy): Command[] {
@@ -291,7 +333,18 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   #tell(): void {
-    for (const listener of this.#listeners) listener();
+    const front = this.#model.getters.getActiveSheetId();
+    const isOther = front !== this.#front;
+    this.#front = front;
+    if (isOther) this.#changed.add("front");
+    const changes = [...this.#changed];
+    this.#changed.clear();
+    for (const change of changes) for (const listener of this.#listeners) listener(change);
+    if (isOther) this.#tellSelected();
+  }
+
+  #tellSelected(): void {
+    for (const listener of this.#selecting) listener();
   }
 
   #dispatch(type: string, payload: object = {}) {

@@ -7,9 +7,13 @@ import { checkFill } from "../fill";
 import { blockAddresses, joined, sideBySide } from "../picked";
 import {
   WorkbookError,
+  type Asked,
   type Box,
   type CellValue,
+  type Change,
+  type FoundSheet,
   type Inserted,
+  type Looked,
   type NamedColumns,
   type Selection,
   type SheetName,
@@ -21,14 +25,16 @@ import {
 import { hiddenSheet } from "../sheet-names";
 import { run, runOn } from "./batch";
 import { writeColumns, type Column } from "./fill";
+import { followChanges, followSelection } from "./follow";
 import { hiddenLines } from "./hidden";
 import { insertFile } from "./insert-file";
+import { lookAt } from "./look-at";
 import { LAST_COLUMN, LAST_ROW, withPlanNames } from "./names";
 import { insertSheet } from "./new-sheet";
 import { NAME_PROPERTIES, placesOf } from "./places";
 import { readBoxes, readValues, type Wanted } from "./read";
 import { reenterFormulas } from "./reenter";
-import { readSheets } from "./sheets";
+import { findSheets, readSheets } from "./sheets";
 import { listNames, nameCells, protect } from "./upkeep";
 
 type Values = Selection["values"];
@@ -147,6 +153,7 @@ async function withoutTexts(
 
 export class OfficePort implements WorkbookPort {
   readonly host = "excel";
+  readonly #listeners = new Set<(change: Change) => void>();
 
   /** On the Mac and on an iPad a download through a link does nothing, by design of the host (office-js issues 2700, 3385). */
   get savesFiles(): boolean {
@@ -171,6 +178,12 @@ export class OfficePort implements WorkbookPort {
 
   readSheets = (names: readonly string[]): Promise<SheetValues[]> =>
     run("read the sheets", (context) => readSheets(context, names));
+
+  findSheets = (names: readonly string[]): Promise<FoundSheet[]> =>
+    run("look for the data sheets", (context) => findSheets(context, names));
+
+  lookAt = (asked: readonly Asked[]): Promise<Looked[]> =>
+    run("read the named cells", (context) => lookAt(context, asked));
 
   insertSheet = (plan: SheetPlan, tell: (sentence: string) => void = () => undefined): Promise<string> =>
     insertSheet(plan, tell);
@@ -257,10 +270,13 @@ export class OfficePort implements WorkbookPort {
   listNames = (sheet: string): Promise<SheetName[]> =>
     runOn(sheet, `look at the names of the sheet "${sheet}"`, listNames);
 
-  nameCells = (sheet: string, name: string, address: string, replace = false): Promise<void> =>
-    runOn(sheet, `give ${address} of the sheet "${sheet}" a name`, (context, found) =>
+  async nameCells(sheet: string, name: string, address: string, replace = false): Promise<void> {
+    await runOn(sheet, `give ${address} of the sheet "${sheet}" a name`, (context, found) =>
       nameCells(context, found, name, address, replace),
     );
+    // Excel has no event for names.
+    this.#listeners.forEach((listener) => listener("sheets"));
+  }
 
   reenterFormulas = (sheet: string): Promise<{ found: number; left: number }> =>
     runOn(sheet, `enter the formulas of the sheet "${sheet}" again`, reenterFormulas);
@@ -280,32 +296,14 @@ export class OfficePort implements WorkbookPort {
       protect(context, found, on),
     );
 
-  onChange(listener: () => void): Promise<Unsubscribe> {
-    return run("follow the selection", async (context) => {
-      let pending: ReturnType<typeof setTimeout> | undefined;
-      // Entering a value fires several events at once: the listener hears one.
-      const soon = async (): Promise<void> => {
-        pending ??= setTimeout(() => {
-          pending = undefined;
-          listener();
-        }, 50);
-      };
-      const { workbook } = context;
-      const handlers: OfficeExtension.EventHandlerResult<any>[] = [
-        workbook.onSelectionChanged.add(soon),
-        workbook.worksheets.onActivated.add(soon),
-        workbook.worksheets.onChanged.add(soon),
-        workbook.worksheets.onCalculated.add(soon),
-      ];
-      await context.sync();
-      return () => {
-        clearTimeout(pending);
-        const stop = async (same: Excel.RequestContext): Promise<void> => {
-          handlers.forEach((handler) => handler.remove());
-          await same.sync();
-        };
-        Excel.run(handlers[0].context, stop).catch(() => undefined);
-      };
-    });
+  async onChange(listener: (change: Change) => void): Promise<Unsubscribe> {
+    const stop = await followChanges(listener);
+    this.#listeners.add(listener);
+    return () => {
+      this.#listeners.delete(listener);
+      stop();
+    };
   }
+
+  onSelect = (listener: () => void): Promise<Unsubscribe> => followSelection(listener);
 }

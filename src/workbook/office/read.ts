@@ -17,9 +17,13 @@ export interface Wanted {
 export const rangeOf = (sheet: Excel.Worksheet, { row, col, rows, cols }: Box): Excel.Range =>
   sheet.getRangeByIndexes(row, col, rows, cols);
 
-type Property = "values" | "formulas";
+export type Property = "values" | "formulas";
 
-interface Piece extends Wanted {
+export interface WantedProperty extends Wanted {
+  readonly property: Property;
+}
+
+interface Piece extends WantedProperty {
   readonly index: number;
 }
 
@@ -42,55 +46,69 @@ const halfBoxes = ({ row, col, rows, cols }: Box): Box[] => {
 async function readPieces(
   context: Excel.RequestContext,
   pieces: readonly Piece[],
-  property: Property,
   keep: (piece: Piece, cells: CellValue[][]) => void,
 ): Promise<void> {
   try {
-    const ranges = pieces.map(({ sheet, box }) => rangeOf(sheet, box).load(property));
+    const ranges = pieces.map(({ sheet, box, property }) => rangeOf(sheet, box).load(property));
     await context.sync();
-    pieces.forEach((piece, i) => keep(piece, ranges[i][property]));
+    pieces.forEach((piece, i) => keep(piece, ranges[i][piece.property]));
   } catch (error) {
     const [only] = pieces;
     const isOneRow = pieces.length === 1 && only.box.rows === 1;
     if (!isTooLarge(error) || isOneRow) throw error;
     const halves = pieces.length > 1 ? halved(pieces) : halfBoxes(only.box).map((box) => [{ ...only, box }]);
-    for (const half of halves) await readPieces(context, half, property, keep);
+    for (const half of halves) await readPieces(context, half, keep);
   }
 }
 
-/** What stands in each box, row by row. */
-export async function readBoxes(
-  context: Excel.RequestContext,
-  wanted: readonly Wanted[],
-  property: Property,
-): Promise<CellValue[][][]> {
+async function readEach(context: Excel.RequestContext, wanted: readonly WantedProperty[]): Promise<CellValue[][][]> {
   const cells = wanted.reduce((sum, one) => sum + cellsOf(one), 0);
   if (cells > MOST_CELLS) throw new WorkbookError(`The range has ${cells} cells: choose fewer than ${MOST_CELLS}.`);
-  const pieces = wanted.flatMap(({ sheet, box }, index) =>
-    slices(box, CELLS_PER_ANSWER).map((slice): Piece => ({ sheet, box: slice, index })),
+  const pieces = wanted.flatMap(({ sheet, box, property }, index) =>
+    slices(box, CELLS_PER_ANSWER).map((slice): Piece => ({ sheet, box: slice, property, index })),
   );
   const found: CellValue[][][] = wanted.map(() => []);
   for (const run of runsOf(pieces, cellsOf, CELLS_PER_ANSWER))
-    await readPieces(context, run, property, ({ index }, rows) => found[index].push(...rows));
+    await readPieces(context, run, ({ index }, rows) => found[index].push(...rows));
   return found;
 }
+
+/** What stands in each box, row by row. */
+export const readBoxes = (
+  context: Excel.RequestContext,
+  wanted: readonly Wanted[],
+  property: Property,
+): Promise<CellValue[][][]> =>
+  readEach(
+    context,
+    wanted.map(({ sheet, box }) => ({ sheet, box, property })),
+  );
 
 /** Milliseconds before cells that show #BUSY! are read again: 1.5 s in all, which a person bears while the pane shows the rest. */
 const PAUSES = [100, 200, 400, 800];
 
-/** The values of each box. Cells that Excel is still calculating are read again a few times; then they are given as they are. */
-export async function readValues(context: Excel.RequestContext, wanted: readonly Wanted[]): Promise<CellValue[][][]> {
-  const found = await readBoxes(context, wanted, "values");
+/** What stands in each box. Values that Excel is still calculating are read again a few times; then they are given as they are. */
+export async function readMixed(
+  context: Excel.RequestContext,
+  wanted: readonly WantedProperty[],
+): Promise<CellValue[][][]> {
+  const found = await readEach(context, wanted);
   for (const pause of PAUSES) {
-    const busy = wanted.map((_, index) => index).filter((index) => hasNotYet(found[index]));
+    const busy = [...wanted.keys()].filter((i) => wanted[i].property === "values" && hasNotYet(found[i]));
     if (busy.length === 0) break;
     await new Promise((resolve) => setTimeout(resolve, pause));
-    const again = await readBoxes(
+    const again = await readEach(
       context,
       busy.map((index) => wanted[index]),
-      "values",
     );
     busy.forEach((index, i) => (found[index] = again[i]));
   }
   return found;
 }
+
+/** The values of each box, as `readMixed` reads them. */
+export const readValues = (context: Excel.RequestContext, wanted: readonly Wanted[]): Promise<CellValue[][][]> =>
+  readMixed(
+    context,
+    wanted.map(({ sheet, box }) => ({ sheet, box, property: "values" })),
+  );

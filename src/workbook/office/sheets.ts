@@ -1,5 +1,5 @@
-/** A few named cells of every sheet, read in three requests however many sheets there are. */
-import type { SheetValues } from "../port";
+/** A few names of every sheet, found in two requests however many sheets there are; a third reads what they hold. */
+import type { Box, FoundSheet, SheetValues } from "../port";
 import { localName } from "./names";
 import { NAME_PROPERTIES, placesOf } from "./places";
 import { readValues } from "./read";
@@ -28,21 +28,47 @@ async function list(context: Excel.RequestContext): Promise<Listed> {
   }
 }
 
-export async function readSheets(context: Excel.RequestContext, names: readonly string[]): Promise<SheetValues[]> {
-  const { sheets, active } = await list(context);
+export interface SheetAndNames {
+  readonly sheet: Excel.Worksheet;
+  readonly names: readonly string[];
+}
+
+/** The boxes behind a few names of sheets that are loaded with their names; a name that leads to no cells is left out. */
+export async function boxesOf(
+  context: Excel.RequestContext,
+  wanted: readonly SheetAndNames[],
+): Promise<ReadonlyMap<string, Box>[]> {
   const shared = context.workbook.names.load(NAME_PROPERTIES);
-  const asked = sheets.flatMap((sheet) => names.map((name) => ({ sheet, name })));
-  const items = new Map<Excel.Worksheet, Excel.NamedItem[]>(sheets.map((sheet) => [sheet, []]));
+  const asked = wanted.flatMap(({ sheet, names }, of) => names.map((name) => ({ sheet, name, of })));
+  const items = wanted.map((): Excel.NamedItem[] => []);
   for (const part of runsOf(asked, () => 1, NAMES_PER_REQUEST)) {
-    for (const { sheet, name } of part)
-      items.get(sheet)?.push(sheet.names.getItemOrNullObject(localName(name)).load("name,type,value"));
+    for (const { sheet, name, of } of part)
+      items[of].push(sheet.names.getItemOrNullObject(localName(name)).load("name,type,value"));
     await context.sync();
   }
   if (asked.length === 0) await context.sync();
-  const places = sheets.flatMap((sheet) => {
-    const own = (items.get(sheet) ?? []).filter(({ isNullObject }) => !isNullObject);
-    return [...placesOf(sheet.name, { own, shared: shared.items }, names)].map(([name, box]) => ({ sheet, name, box }));
+  return wanted.map(({ sheet, names }, of) => {
+    const own = items[of].filter(({ isNullObject }) => !isNullObject);
+    return placesOf(sheet.name, { own, shared: shared.items }, names);
   });
+}
+
+export async function findSheets(context: Excel.RequestContext, names: readonly string[]): Promise<FoundSheet[]> {
+  const { sheets, active } = await list(context);
+  const boxes = await boxesOf(
+    context,
+    sheets.map((sheet) => ({ sheet, names })),
+  );
+  return sheets.map(({ id, name }, i) => ({ id, sheet: name, isActive: id === active, has: [...boxes[i].keys()] }));
+}
+
+export async function readSheets(context: Excel.RequestContext, names: readonly string[]): Promise<SheetValues[]> {
+  const { sheets, active } = await list(context);
+  const boxes = await boxesOf(
+    context,
+    sheets.map((sheet) => ({ sheet, names })),
+  );
+  const places = sheets.flatMap((sheet, i) => [...boxes[i]].map(([name, box]) => ({ sheet, name, box })));
   const cells = places.length > 0 ? await readValues(context, places) : [];
   return sheets.map((sheet) => ({
     sheet: sheet.name,

@@ -3,7 +3,7 @@ import { boxAddress, cellAddress } from "../address";
 import { localName, planName } from "../names";
 import { checkNaming } from "../naming";
 import { WorkbookError, type SheetName } from "../port";
-import { NAME_PROPERTIES, placeOf } from "./places";
+import { NAME_PROPERTIES, placeOf, type Names } from "./places";
 import { codeOf } from "./sentence";
 
 /**
@@ -22,22 +22,26 @@ export const PROTECTION: Excel.WorksheetProtectionOptions = {
 /** Names that Excel keeps for itself. */
 const OWN = /^(_xlnm\.|Print_Area$|Print_Titles$|_FilterDatabase$)/i;
 
-export async function listNames(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<SheetName[]> {
-  const local = sheet.names.load(NAME_PROPERTIES);
-  const global = context.workbook.names.load(NAME_PROPERTIES);
-  sheet.load("name");
-  await context.sync();
-  return [
-    ...local.items.map((item) => ({ item, scope: "sheet" as const })),
-    ...global.items.map((item) => ({ item, scope: "workbook" as const })),
+/** The names of a sheet as the port lists them: its own, then the workbook's that lead to it or nowhere. */
+export const sheetNamesOf = (sheet: string, { own, shared }: Names): SheetName[] =>
+  [
+    ...own.map((item) => ({ item, scope: "sheet" as const })),
+    ...shared.map((item) => ({ item, scope: "workbook" as const })),
   ].flatMap(({ item: { name, type, value }, scope }): SheetName[] => {
     if (OWN.test(name)) return [];
     const place = type === "Range" ? placeOf(value) : undefined;
     if (!place) return [{ name: planName(name), scope, place: "lost" }];
     // A name of the sheet that leads to another sheet is as good as lost; the workbook's names of other sheets are not this one's.
-    if (place.sheet !== sheet.name) return scope === "sheet" ? [{ name: planName(name), scope, place: "lost" }] : [];
+    if (place.sheet !== sheet) return scope === "sheet" ? [{ name: planName(name), scope, place: "lost" }] : [];
     return [{ name: planName(name), scope, place: place.box }];
   });
+
+export async function listNames(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<SheetName[]> {
+  const own = sheet.names.load(NAME_PROPERTIES);
+  const shared = context.workbook.names.load(NAME_PROPERTIES);
+  sheet.load("name");
+  await context.sync();
+  return sheetNamesOf(sheet.name, { own: own.items, shared: shared.items });
 }
 
 export async function nameCells(

@@ -4,6 +4,7 @@
  */
 import type { Book } from "../book/book";
 import type { Evaluation } from "../book/evaluation";
+import type { SheetEvent } from "../library";
 import { invalidArgument, NotModelled } from "../refusal";
 import { excelTypings, memberOf } from "../typings";
 import type { Kind } from "../typings/table";
@@ -23,7 +24,7 @@ export interface Host {
 }
 
 export type Platform = "web" | "desktop" | "mac";
-export type HostEvent = "changed" | "calculated" | "activated" | "selection";
+export type HostEvent = SheetEvent | "selection";
 
 export interface Switches {
   /** A machine without a printer refuses page set-up. */

@@ -28,6 +28,7 @@ export async function insertFile(host: Host, base64: string, options: Record<str
   const at = placeAt(host, options, sheets.length);
   sheets.splice(at, 0, ...made);
   host.recalculate();
+  host.raise("added");
   return made.map(({ id }) => id);
 }
 

@@ -30,6 +30,7 @@ export class WorksheetCollection extends Collection<Worksheet> {
     return found;
   }
   add(name: string | null): Worksheet {
+    this.host.raise("added");
     return new Worksheet(this.host, addSheet(this.host.book, this.host.newId("sheet"), name ?? undefined));
   }
   getActiveWorksheet(): Worksheet {
@@ -61,6 +62,7 @@ export class Worksheet extends Being {
     structureMustBeOpen(this.host.book);
     checkSheetName(this.host.book, name, this.sheet);
     this.sheet.name = name;
+    this.host.raise("renamed");
   }
   get position(): number {
     return this.host.book.sheets.indexOf(this.sheet);
@@ -71,6 +73,7 @@ export class Worksheet extends Being {
     if (!(to >= 0 && to < sheets.length))
       throw invalidArgument(`There is no place ${to} among ${sheets.length} sheets.`);
     sheets.splice(to, 0, ...sheets.splice(this.position, 1));
+    this.host.raise("moved");
   }
   get visibility(): Visibility {
     return this.sheet.visibility;
@@ -177,6 +180,7 @@ export class Worksheet extends Being {
     const wasActive = this.host.book.active === this.sheet.id;
     removeSheet(this.host.book, this.sheet);
     this.host.recalculate();
+    this.host.raise("deleted");
     if (wasActive) this.host.raise("activated");
   }
 }

@@ -6,22 +6,23 @@ test("a hidden screen hears nothing, and once of what it missed when it is shown
   const hushed = whileShown(port);
   const heard = jest.fn();
   hushed.setShown(true);
-  const stop = await hushed.port.onChange(heard);
+  const leave = [await hushed.port.onChange(heard), await hushed.port.onSelect(() => heard("selection"))];
+  const told = (): unknown[] => heard.mock.calls.splice(0).map(([what]) => what);
   port.select([[1]]);
-  expect(heard).toHaveBeenCalledTimes(1);
+  expect(told()).toEqual(["values", "selection"]);
 
   hushed.setShown(false);
   port.select([[2]]);
   port.select([[3]]);
-  expect(heard).toHaveBeenCalledTimes(1);
+  expect(told()).toEqual([]);
   hushed.setShown(true);
-  expect(heard).toHaveBeenCalledTimes(2);
+  expect(told()).toEqual(["values", "selection"]);
   hushed.setShown(false);
   hushed.setShown(true);
-  expect(heard).toHaveBeenCalledTimes(2);
+  expect(told()).toEqual([]);
 
-  stop();
-  expect(port.listeners.size).toBe(0);
+  leave.forEach((stop) => stop());
+  expect(port.listeners.size + port.selecting.size).toBe(0);
 });
 
 test("all else is asked of the workbook itself, private fields and all", async () => {

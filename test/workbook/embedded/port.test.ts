@@ -438,24 +438,46 @@ test("a sheet is copied, and its names with it, in one step", async () => {
 
 test("listeners hear of values and of the selection, until they leave, and in the next workbook too", async () => {
   const port = open();
-  const heard = jest.fn();
-  const leave = await port.onChange(heard);
+  const heard: string[] = [];
+  const leave = [
+    await port.onChange((change) => void heard.push(change)),
+    await port.onSelect(() => void heard.push("selection")),
+  ];
+  const told = (): string[] => heard.splice(0);
   const change = () =>
     model(port).dispatch("UPDATE_CELL", { sheetId: "sheet1", col: 0, row: 0, content: String(Math.random()) });
   change();
-  expect(heard).toHaveBeenCalled();
-  heard.mockClear();
+  expect(told()).toEqual(["values"]);
   model(port).selection.selectCell(3, 3);
-  expect(heard).toHaveBeenCalled();
+  expect(told()).toEqual(["selection"]);
+  model(port).dispatch("SET_VIEWPORT_OFFSET", { offsetX: 0, offsetY: 40 });
+  expect(told()).toEqual([]);
   const old = model(port);
   port.attach(newWorkbook());
-  heard.mockClear();
+  expect(told().sort()).toEqual(["front", "selection", "sheets", "values"]);
   old.selection.selectCell(5, 5);
-  expect(heard).not.toHaveBeenCalled();
+  expect(told()).toEqual([]);
   change();
-  expect(heard).toHaveBeenCalled();
-  leave();
-  heard.mockClear();
+  expect(told()).toEqual(["values"]);
+  leave.forEach((stop) => stop());
   change();
-  expect(heard).not.toHaveBeenCalled();
+  expect(told()).toEqual([]);
+});
+
+test("a sheet of the next workbook has another id than those of the last one", async () => {
+  const port = open();
+  const [before] = await port.findSheets([]);
+  port.attach(newWorkbook());
+  const [after] = await port.findSheets([]);
+  expect(after.sheet).toBe(before.sheet);
+  expect(after.id).not.toBe(before.id);
+});
+
+test("a step that is taken back is heard as what it may have changed", async () => {
+  const port = open();
+  const heard = new Set<string>();
+  await port.insertSheet(plan);
+  await port.onChange((change) => void heard.add(change));
+  model(port).dispatch("REQUEST_UNDO");
+  expect([...heard].sort()).toEqual(["front", "sheets", "values"]);
 });

@@ -283,41 +283,62 @@ describe("show", () => {
   });
 });
 
-describe("onChange", () => {
+describe("onChange and onSelect", () => {
   const settle = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 80));
+  const listening = async () => {
+    open();
+    const heard: string[] = [];
+    const leave = [
+      await port.onChange((change) => void heard.push(change)),
+      await port.onSelect(() => void heard.push("selection")),
+    ];
+    await settle();
+    heard.length = 0;
+    return { heard, stop: () => leave.forEach((one) => one()) };
+  };
 
   test.each([
-    ["the selection", () => excel.select("Sheet1", "C3")],
-    ["a value", () => excel.tell("changed")],
-    ["a result", () => excel.tell("calculated")],
-    ["the sheet in front", () => excel.tell("activated")],
-  ])("follows %s, until it is told to stop", async (_, happen) => {
-    open();
-    const listener = jest.fn();
-    const stop = await port.onChange(listener);
-    await settle();
-    listener.mockClear();
+    ["the selection", () => excel.select("Sheet1", "C3"), ["selection"]],
+    ["a value", () => excel.tell("changed"), ["values"]],
+    ["a result", () => excel.tell("calculated"), ["values"]],
+    ["hidden rows", () => excel.tell("rowHidden"), ["values"]],
+    ["the sheet in front", () => excel.tell("activated"), ["front", "selection"]],
+    ["a sheet that was added", () => excel.tell("added"), ["sheets"]],
+    ["a sheet that was deleted", () => excel.tell("deleted"), ["sheets"]],
+    ["a sheet that was renamed", () => excel.tell("renamed"), ["sheets"]],
+    ["a sheet that was moved", () => excel.tell("moved"), ["sheets"]],
+  ])("follow %s, until they are told to stop", async (_, happen, told) => {
+    const { heard, stop } = await listening();
     happen();
     await settle();
-    expect(listener).toHaveBeenCalledTimes(1);
+    expect(heard).toEqual(told);
     stop();
     await settle();
     happen();
     await settle();
-    expect(listener).toHaveBeenCalledTimes(1);
+    expect(heard).toEqual(told);
   });
 
-  test("one entry that fires several events is heard once", async () => {
-    open();
-    const listener = jest.fn();
-    const stop = await port.onChange(listener);
-    await settle();
-    listener.mockClear();
+  test("one entry that fires several events is heard once of each kind", async () => {
+    const { heard, stop } = await listening();
     excel.tell("changed");
     excel.tell("calculated");
+    excel.tell("changed");
     excel.select("Sheet1", "C3");
     await settle();
-    expect(listener).toHaveBeenCalledTimes(1);
+    expect(heard).toEqual(["values", "selection"]);
     stop();
+  });
+
+  test("an Excel that does not tell of renamed sheets is followed in the rest", async () => {
+    excel = new StrictExcel({ version: "1.9" });
+    const heard: string[] = [];
+    const leave = await port.onChange((change) => void heard.push(change));
+    excel.tell("changed");
+    excel.tell("renamed");
+    await settle();
+    expect(heard).toEqual(["values"]);
+    expect(excel.faults).toEqual([]);
+    leave();
   });
 });

@@ -4,7 +4,7 @@
  */
 import { useCallback, useEffect, useState } from "react";
 import type { WorkbookPort } from "../../../workbook/port";
-import { follow } from "../../live/follow";
+import { follow, type Heard } from "../../live/follow";
 import { rangeOf, type Range } from "./selected-range";
 
 export interface Followed {
@@ -15,11 +15,17 @@ export interface Followed {
 
 const PAUSE = 150;
 
-/** The range selected now, or else the one before with its present cells; null if its sheet has gone. */
-async function readRange(port: WorkbookPort, before: Range | null): Promise<Range | null> {
-  const selected = rangeOf(await port.selection());
-  if (selected || !before) return selected;
-  if (!(await port.sheetNames()).includes(before.sheet)) return null;
+/**
+ * The range selected now, or else the one before; null where that has gone with its sheet. Where only the selection moved,
+ * nothing but the selection is read.
+ */
+async function readRange(port: WorkbookPort, before: Range | null, heard: ReadonlySet<Heard>): Promise<Range | null> {
+  if (!before || heard.has("selection")) {
+    const selected = rangeOf(await port.selection());
+    if (selected || !before) return selected;
+  }
+  if (heard.has("sheets") && !(await port.sheetNames()).includes(before.sheet)) return null;
+  if (!heard.has("values")) return before;
   const { sheet, address } = before;
   return rangeOf({ sheet, address, values: await port.values(sheet, address) });
 }
@@ -31,8 +37,9 @@ export function useRange(port: WorkbookPort): Followed & { readonly again: () =>
   useEffect(() => {
     let range: Range | null = null;
     return follow(port, {
+      to: ["values", "sheets", "selection"],
       pause: PAUSE,
-      read: () => readRange(port, range),
+      read: (heard) => readRange(port, range, heard),
       found: (next) => {
         range = next;
         setFollowed({ range });

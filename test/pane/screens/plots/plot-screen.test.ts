@@ -69,7 +69,7 @@ describe("of a data sheet", () => {
     expect(drawing().getAttribute("aria-label")).toContain("Compression curve");
     const before = drawing().innerHTML;
     port.put(SHEET, "readings_06", 14, Number(port.columns(SHEET).readings_06[14]) + 30);
-    await act(async () => port.listeners.forEach((listener) => listener()));
+    await act(async () => port.tell("values"));
     await settle();
     expect(drawing().innerHTML).not.toBe(before);
   });

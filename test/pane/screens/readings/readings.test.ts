@@ -179,7 +179,7 @@ test("what the file does not say has to be chosen first", async () => {
 
 test("a load that holds readings is left alone until that load is agreed to", async () => {
   port.put("Test 7", "readings_01", 0, 77);
-  await act(async () => port.listeners.forEach((listener) => listener()));
+  await act(async () => port.tell("values"));
   await settle();
   await paste(ROWS);
   await press("Use these columns");
@@ -250,7 +250,7 @@ test("changed columns take back what was found under the old ones", async () => 
 
 test("without a data sheet it says what to do, and finds one that comes", async () => {
   port.lay("Test 7", {});
-  await act(async () => port.listeners.forEach((listener) => listener()));
+  await act(async () => port.tell("values"));
   await settle();
   await paste(ROWS);
   await press("Use these columns");

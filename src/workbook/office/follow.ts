@@ -1,0 +1,70 @@
+/** Excel's events, told as the port tells them. */
+import type { Change, Unsubscribe } from "../port";
+import { run } from "./batch";
+
+/** Milliseconds in which the events of one entry come together. */
+const MOMENT = 50;
+
+type Handler = OfficeExtension.EventHandlerResult<any>;
+type Hear = () => Promise<void>;
+
+/** Events that this Excel may not have: those of an older Excel are left out, and what they tell of is not heard. */
+function ifThere(version: string, register: () => Handler): Handler[] {
+  if (!Office.context.requirements.isSetSupported("ExcelApi", version)) return [];
+  try {
+    return [register()];
+  } catch {
+    // The library has a list of its own of what Excel has.
+    return [];
+  }
+}
+
+/** Registers handlers, each of which tells one thing; things heard within a moment are told once each. */
+function listen<T>(
+  tell: (what: T) => void,
+  register: (workbook: Excel.Workbook, hear: (what: T) => Hear) => Handler[],
+): Promise<Unsubscribe> {
+  const heard = new Set<T>();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const tellAll = (): void => {
+    const all = [...heard];
+    heard.clear();
+    timer = undefined;
+    all.forEach((what) => tell(what));
+  };
+  const hear = (what: T) => async (): Promise<void> => {
+    heard.add(what);
+    timer ??= setTimeout(tellAll, MOMENT);
+  };
+  return run("follow what changes", async (context) => {
+    const handlers = register(context.workbook, hear);
+    await context.sync();
+    return () => {
+      clearTimeout(timer);
+      const stop = async (same: Excel.RequestContext): Promise<void> => {
+        handlers.forEach((handler) => handler.remove());
+        await same.sync();
+      };
+      Excel.run(handlers[0].context, stop).catch(() => undefined);
+    };
+  });
+}
+
+/** Excel before 1.17 does not tell that a sheet was renamed or moved, and before 1.11 not that rows were hidden. */
+export const followChanges = (listener: (change: Change) => void): Promise<Unsubscribe> =>
+  listen(listener, ({ worksheets }, hear) => [
+    worksheets.onChanged.add(hear("values")),
+    worksheets.onCalculated.add(hear("values")),
+    ...ifThere("1.11", () => worksheets.onRowHiddenChanged.add(hear("values"))),
+    worksheets.onActivated.add(hear("front")),
+    worksheets.onAdded.add(hear("sheets")),
+    worksheets.onDeleted.add(hear("sheets")),
+    ...ifThere("1.17", () => worksheets.onNameChanged.add(hear("sheets"))),
+    ...ifThere("1.17", () => worksheets.onMoved.add(hear("sheets"))),
+  ]);
+
+export const followSelection = (listener: () => void): Promise<Unsubscribe> =>
+  listen(listener, (workbook, hear) => [
+    workbook.onSelectionChanged.add(hear(undefined)),
+    workbook.worksheets.onActivated.add(hear(undefined)),
+  ]);
