@@ -241,7 +241,7 @@ export function ROOT_TIME(
 }
 
 /**
- * Fits Terzaghi's theory with immediate compression and creep to a load increment by least squares, with a 95 % interval for cv. Refuses (#N/A) where the readings do not support it.
+ * Fits Terzaghi's theory with initial and secondary compression to a load increment by least squares, with a 95 % interval for cv. Refuses (#N/A) where the readings do not support it.
  * @customfunction
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings, in the length unit; either direction.

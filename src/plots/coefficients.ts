@@ -90,7 +90,7 @@ const NO_LOADS =
 export interface CvPlotOptions extends CoefficientPlotOptions {
   /** "m2/yr" */
   readonly cvUnit?: string;
-  /** Whose cv is carried on, for all loads or row by row: marked by the line that joins it. */
+  /** Whose cv is reported, for all loads or row by row: marked by the line that joins it. */
   readonly chosen?: TimeMethod | readonly (TimeMethod | undefined)[];
 }
 
@@ -130,7 +130,7 @@ export function cvPlot(
     domain: wholeDecades(points.map(([, cv]) => cv)),
     reversed: false,
   };
-  const line = joined("cv carried on", loads, carried, mean);
+  const line = joined("cv reported", loads, carried, mean);
   return given({
     title: "Coefficient of consolidation",
     x,
@@ -139,7 +139,7 @@ export function cvPlot(
     remarks: [],
     notes: [
       `Circles: log time; triangles: root time. ${sorts(yieldStress)}`,
-      ...(line.length ? ["The line joins the cv carried on."] : []),
+      ...(line.length ? ["The line joins the cv reported."] : []),
       ...lacking("cv by log time", loads, cvLogTime, stressUnit),
       ...lacking("cv by root time", loads, cvRootTime, stressUnit),
     ],

@@ -261,7 +261,7 @@ function reduceLoad(
             value === null ? badInput(`${called} ends with a reading of zero, which counts as blank`) : given(value),
           ),
     );
-  // The apparatus yields no further while the load stands.
+  // The apparatus deflects no further while the load stands.
   const deflection = step.deflection ?? deflectionOf(record, load, unloading, called);
   const correct = (measured: Outcome<number>) => then(measured, (d) => then(deflection, (a) => given(d - a)));
   const deformation = then(end, ({ reading }) => toDeformation(reading));

@@ -278,11 +278,11 @@ const COEFFICIENTS: readonly Column[] = [
       ["[load_stress]"],
       `IF(IFERROR(COUNT({pick_load}),0)=0,${METHOD},CLAY.LAST_PICK([load_number],"cv by",{pick_load},{pick_of},{pick_after},${METHOD}))`,
     ),
-    'The construction whose d100 and cv are carried on: the last "cv by" of the load in the table of picks, otherwise the one chosen among the results.',
+    'The construction whose d100 and cv are reported and used further: the last "cv by" of the load in the table of picks, otherwise the one chosen among the results.',
   ),
   result(
     "cv_chosen",
-    "cv carried on",
+    "cv reported",
     ["cv", "chosen"],
     "cv",
     '=IF([load_method]="root time",[cv_root_time],[cv_log_time])',

@@ -63,7 +63,7 @@ const IDENTIFICATION = panels(
   [
     text("sample_id", "Sample ID", "The number under which the sample is kept and handed over with its data."),
     input("sample_top", "Top", "depth", "Depth of the top of the sample below ground level."),
-    text("specimen_orientation", "Cut", "How the specimen's axis stood in the ground.", [
+    text("specimen_orientation", "Orientation", "How the specimen's axis stood in the ground.", [
       "vertical",
       "horizontal",
       "other: see remarks",
@@ -77,7 +77,7 @@ const IDENTIFICATION = panels(
   [
     { ...text("preparation", "Prepared", "Trimming, time from extrusion, anything patched or lost."), lines: 2 },
     text("standard", "Standard", "The standard and edition that the contract names."),
-    text("test_method", "Loads for", "How long each load stays: a fixed time, or until primary has ended.", [
+    text("test_method", "Load duration", "How long each load stays: a fixed time, or until primary has ended.", [
       "24 h loads",
       "to end of primary",
       "other: see remarks",
@@ -156,7 +156,7 @@ const APPARATUS = panels(
   ],
   [
     text("balance_number", "Balance number"),
-    text("calibration_date", "Deflection table of", "Date and reference of the apparatus deflection calibration."),
+    text("calibration_date", "Apparatus calibration", "Date and reference of the apparatus deflection calibration."),
     date("balance_calibration_due", "Balance calibration due"),
   ],
   [
@@ -534,10 +534,16 @@ const CHOICES: readonly Field[] = [
       value: "end of load",
     },
   ),
-  input("time_method", "d100 and cv by", "text", "The construction whose d100 and cv are carried on; both are shown.", {
-    choices: ["log time", "root time"],
-    value: "log time",
-  }),
+  input(
+    "time_method",
+    "d100 and cv by",
+    "text",
+    "The construction whose d100 and cv are reported and used further; both are shown.",
+    {
+      choices: ["log time", "root time"],
+      value: "log time",
+    },
+  ),
   input(
     "time_procedure",
     "Constructions made",
@@ -618,7 +624,7 @@ const COMPRESSION_RESULTS: readonly Field[] = [
   ),
   result(
     "c_alpha_chosen",
-    "C alpha, strain",
+    "C alpha-epsilon",
     "small",
     when(["{c_alpha_load}"], atLoad("c_alpha", "{c_alpha_load}")),
     "Strain per log cycle of time of the load chosen, on the initial height.",

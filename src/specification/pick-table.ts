@@ -46,7 +46,7 @@ const COLUMNS: readonly Column[] = [
     choices: [...PICK_NAMES, METHOD_PICK, PROCEDURE_PICK],
     note:
       "d0, d90, d100: readings. straight_from, straight_to: span of the straight part of the root-time plot, tail_from, tail_to: " +
-      "that of the tail of the log-time plot, in minutes; so are pair_at, the first time of the 4:1 pair, and tangent_from, tangent_to. cv by: the construction whose d100 and cv the load carries on; procedure: how its constructions are made.",
+      "that of the tail of the log-time plot, in minutes; so are pair_at, the first time of the 4:1 pair, and tangent_from, tangent_to. cv by: the construction whose d100 and cv the load reports; procedure: how its constructions are made.",
   },
   {
     name: "pick_before",
@@ -118,7 +118,7 @@ export function picksOfLoad(picks: readonly RecordedPick[], load: number): Picks
   return Object.fromEntries(values);
 }
 
-/** Whose d100 and cv a load carries on: its last "cv by", otherwise the test's choice, otherwise log time. */
+/** Whose d100 and cv a load reports: its last "cv by", otherwise the test's choice, otherwise log time. */
 export function methodOfLoad(
   { picks, words }: { readonly picks: readonly RecordedPick[]; readonly words: { readonly time_method?: string } },
   load: number,

@@ -201,7 +201,7 @@ export const SCENARIOS: readonly Scenario[] = [
       { ...INCH, noise: 0.0005 },
     ),
   ),
-  scenario("large immediate compression", DIAL, (r) =>
+  scenario("large initial compression", DIAL, (r) =>
     measure(r, { ...ordinary(r), primary: r.logUniform(0.3, 1), d0: r.uniform(0.2, 0.6) }, HAND),
   ),
   scenario("fast, few early readings", [may(8, 3), may(15, 8), may(5, 2)], (r) =>

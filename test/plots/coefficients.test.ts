@@ -44,8 +44,8 @@ describe("cv against mean stress", () => {
     expect(us.y.label).toContain("(ft2/day)");
   });
 
-  test("the cv carried on is joined from load to load, not across unloading", () => {
-    const lines = spec.series.filter(({ label }) => label === "cv carried on").map(({ points }) => points);
+  test("the cv reported is joined from load to load, not across unloading", () => {
+    const lines = spec.series.filter(({ label }) => label === "cv reported").map(({ points }) => points);
     expect(lines).toEqual([
       [
         [15, 9],
@@ -58,13 +58,13 @@ describe("cv against mean stress", () => {
       ],
     ]);
     const none = valueOf(cvPlot(stresses, logTime, rootTime));
-    expect(none.series.some(({ label }) => label === "cv carried on")).toBe(false);
+    expect(none.series.some(({ label }) => label === "cv reported")).toBe(false);
   });
 
   test("the choice may differ from load to load", () => {
     const chosen = stresses.map((_, row) => (row < 2 ? ("root time" as const) : ("log time" as const)));
     const mixed = valueOf(cvPlot([25, 50, 100], [9, 8, 4], [11, 10, 5], { chosen }));
-    expect(pointsOf(mixed, "cv carried on")).toEqual([
+    expect(pointsOf(mixed, "cv reported")).toEqual([
       [12.5, 11],
       [37.5, 10],
       [75, 4],

@@ -425,7 +425,7 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q37",
-    question: "Is primary compression large against the step of the dial?",
+    question: "Is primary compression large against the resolution of the dial?",
     severity: "explain",
     basis: "arithmetic: half a step of 20 is 10 % of cv",
     limits: { steps: { value: 20, unit: "steps of the dial" } },

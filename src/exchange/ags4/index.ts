@@ -211,7 +211,7 @@ function leftOut(record: TestRecord): string[] {
     [ofLoads("void_ratio_d100"), "void ratios at d100: CONS_INCE is that at the end of the load"],
     [words.curve_from === "d100", "that mv rests on void ratios at d100"],
     [ofLoads("conductivity"), "k of the loads"],
-    [ofLoads("cv_chosen"), "which of the two cv was carried on"],
+    [ofLoads("cv_chosen"), "which of the two cv is reported"],
     [deflections.length > 0, "the deflections of the apparatus (CONG_CORR says only that they were used)"],
     [tins.length > 0, "the tins of trimmings and the weighings"],
     [words.drainage !== undefined, "the drainage"],

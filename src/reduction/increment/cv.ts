@@ -18,7 +18,7 @@ export const drainagePath = (height: number, drainage: Drainage): number =>
 /**
  * Height of the specimen at 50 % of consolidation, half way between d0 and d100 of the construction whose cv it is for (log time
  * or root time alike): the height whose drainage path cv is worked out with. The mean of the heights at the two ends of a load
- * is lower where secondary compression follows, and higher where immediate compression went before.
+ * is lower where secondary compression follows, and higher where initial compression went before.
  *
  * `height` is that at a reading of the same load, its last one for instance; `perDivision` is how much the height falls for a
  * division that the reading rises: the dial factor, negative for a dial that falls as the specimen is compressed. The deflection

@@ -70,7 +70,7 @@ function backward({ series, count, step }: CleanReadings, fit: TheoryFit): strin
   return back.slice(0, 2).map((i) => `${rows[i]} goes back against the movement: check the reading`);
 }
 
-/** Share of the whole movement from the reading at t = 0 above which immediate compression is told of. Common practice, no source. */
+/** Share of the whole movement from the reading at t = 0 above which initial compression is remarked. Common practice, no source. */
 const IMMEDIATE_SHARE = 0.2;
 
 function immediate({ zeroReading, series }: CleanReadings, fit: TheoryFit): string[] {
@@ -79,7 +79,7 @@ function immediate({ zeroReading, series }: CleanReadings, fit: TheoryFit): stri
   const share = (fit.d0 - zeroReading) / (curveAt(fit, last) - zeroReading);
   return share > IMMEDIATE_SHARE && share < 1
     ? [
-        `immediate compression is ${Math.round(100 * share)} % of the movement: gas, bedding or the deflection of the apparatus`,
+        `initial compression is ${Math.round(100 * share)} % of the movement: gas, bedding or the deflection of the apparatus`,
       ]
     : [];
 }

@@ -500,7 +500,7 @@ function cvOf(sheet: Sheet, by: "chosen" | TimeMethod | "both"): Outcome<SeriesB
             shape: by === "root time" || index === 1 ? "triangle" : "circle",
             values: sheet.source(name)!,
           })),
-          joined: chosen && (by === "both" || by === "chosen") ? { name: "cv carried on", values: chosen } : undefined,
+          joined: chosen && (by === "both" || by === "chosen") ? { name: "cv reported", values: chosen } : undefined,
           before: sheet.address("seating_stress"),
           yieldStress: sheet.address("preconsolidation_stress"),
           at: "mean",

@@ -98,7 +98,7 @@ export function identification(cells: DataCells): Block[] {
       text("Condition", "condition"),
       text("Preparation", "preparation"),
       text("Standard, edition", "standard"),
-      text("Loads for", "test_method"),
+      text("Load duration", "test_method"),
       date("Sampled", "sample_date"),
       date("Received", "date_received"),
       date("Test started", "date_started"),
@@ -197,7 +197,7 @@ export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block
           unit: "(- swell, + collapse)",
         },
         text("Balance", "balance_number"),
-        text("Deflection table of", "calibration_date"),
+        text("Apparatus calibration", "calibration_date"),
       ],
     ),
     told(
@@ -219,7 +219,7 @@ export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block
       ),
     ),
     told(
-      "cv carried on",
+      "cv reported",
       cells.has("time_method")
         ? `=IF(${cells.at("time_method")}="root time","by root time (Taylor): T90 = ${T90}, line factor ${LINE_FACTOR}","by log time (Casagrande): T50 = ${T50}")&" unless a load's row says otherwise"`
         : '="the data sheet does not say which construction was chosen"',
@@ -535,7 +535,7 @@ export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
   return [
     ...loadTable(cells, "Time curves of the loads", columns, loads, {}),
     ...paragraph(
-      "k is reckoned from cv, mv and the unit weight of water; it is no substitute for a direct test. The two columns of cv by construction show the spread of interpretation.",
+      "k is calculated from cv, mv and the unit weight of water; it is no substitute for a direct test. The two columns of cv by construction show the spread of interpretation.",
       { kind: "note" },
     ),
     gap,

@@ -125,8 +125,8 @@ export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block
       ? "cv, k and C alpha are given for loads that consolidate the specimen: they are blank on unloading and on wetting, and C alpha is blank where the readings past the end of primary span less than 0.25 of a log cycle."
       : "The data sheet gives cv of unloading as well: it is none of consolidation.",
     byRoot.length
-      ? `cv by root time is carried on for ${byRoot.length === loads.length ? "every load" : `loads ${byRoot.map(({ number }) => number).join(", ")}`}.`
-      : "cv by log time is carried on for every load.",
+      ? `cv by root time is reported for ${byRoot.length === loads.length ? "every load" : `loads ${byRoot.map(({ number }) => number).join(", ")}`}.`
+      : "cv by log time is reported for every load.",
     `Preconsolidation stress: Casagrande's construction on the curve of e against log stress, with the virgin line drawn at a declared slope (${DRAWING_SLOPE}, rise over run on the paper), since greatest curvature depends on the scale of the drawing. The range that these points allow is what they leave open for the knee of the curve; it leaves out the choice of method, whose spread stands apart under Interpretation.`,
     "Cc is the slope of the virgin line, Cr that of reload loops between their ends (of the final unloading where there is no loop, of initial loading where there is neither), Cs that of unloading; the stresses of each stand beside it. Per log cycle, by void ratio.",
     ...(cells.text("specific_gravity_basis") === "measured"

@@ -33,5 +33,5 @@ export const BORDERS = fromLooks(
 /** At 96 pixels to the inch. */
 export const pointsToPixels = (points: number): number => Math.round((points * 96) / 72);
 
-/** A column width in characters of the default font, in pixels as Excel reckons them. */
+/** A column width in characters of the default font, in pixels as Excel counts them. */
 export const charactersToPixels = (characters: number): number => Math.round(characters * 7 + 5);

@@ -204,9 +204,9 @@ describe("remarks name what was seen", () => {
       /readings of the tail were altered by up to \d+ divisions, [3-5][.\d]* % of primary for the primary still to come and the creep just begun: row 10, row 11/,
     );
   });
-  test("immediate compression beyond a fifth of the movement", () => {
+  test("initial compression beyond a fifth of the movement", () => {
     const { logTime } = reduceIncrement([0, ...BY_HAND], [0.6, ...readings]);
-    expect(remarks(logTime)).toMatch(/immediate compression is \d+ % of the movement/);
+    expect(remarks(logTime)).toMatch(/initial compression is \d+ % of the movement/);
   });
   test("a second answer that fits nearly as well is not passed over", () => {
     // Theory with noise of 1 % of primary, t50 = 13.7 min, stopped at T = 0.43: the end of primary may also lie far beyond.

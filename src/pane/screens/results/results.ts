@@ -59,7 +59,7 @@ export type Assumption = "gs assumed" | "gs unsaid" | "no deflections" | "no sea
 export interface Results {
   readonly groups: readonly { readonly group: Group; readonly lines: readonly Line[] }[];
   readonly methods?: MethodSpread;
-  /** cv carried on over the virgin loads, those that begin at the greatest stress so far and not below the preconsolidation stress. */
+  /** cv reported for the virgin loads, those that begin at the greatest stress so far and not below the preconsolidation stress. */
   readonly virginCv?: { readonly least: Shown; readonly greatest: Shown; readonly count: number };
   readonly loads: readonly LoadLine[];
   readonly remarks: readonly { readonly name: (typeof REMARKS)[number]; readonly remark: string }[];

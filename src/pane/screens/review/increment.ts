@@ -31,7 +31,7 @@ export const outcomeOf = ({ logTime, rootTime }: Increment, method: TimeMethod) 
 export const loadsToReview = ({ loads }: TestRecord): LoadRecord[] =>
   loads.filter(({ readings }) => readings.some(({ reading }) => reading !== undefined));
 
-/** The construction whose cv the test carries on where a load has no choice of its own. */
+/** The construction whose cv the test reports where a load has no choice of its own. */
 export const methodOfTest = ({ words }: TestRecord): TimeMethod =>
   TIME_METHODS.find((method) => method === words.time_method) ?? "log time";
 

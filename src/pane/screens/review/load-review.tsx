@@ -221,7 +221,7 @@ interface NumbersProps {
   readonly load: LoadRecord;
   readonly units: CvUnits;
   readonly method: TimeMethod;
-  /** The procedure whose numbers the sheet carries on. */
+  /** The procedure whose numbers the sheet reports. */
   readonly counted: Procedure;
 }
 

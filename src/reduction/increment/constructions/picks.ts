@@ -35,7 +35,7 @@ export function checkPicks(picks: Picks): Outcome<Picks> {
   return given(picks);
 }
 
-/** The pick whose value is not a number but one of TIME_METHODS: whose d100 and cv a load carries on. */
+/** The pick whose value is not a number but one of TIME_METHODS: whose d100 and cv a load reports. */
 export const METHOD_PICK = "cv by";
 export const TIME_METHODS = ["log time", "root time"] as const;
 export type TimeMethod = (typeof TIME_METHODS)[number];

@@ -1,6 +1,6 @@
 /**
- * The curve that theory expects of one increment: immediate compression, Terzaghi's primary compression, and creep that
- * begins smoothly at the end of primary,
+ * The curve that theory expects of one increment: initial compression, Terzaghi's primary compression, and secondary
+ * compression that begins smoothly at the end of primary,
  *
  *   d(t) = d0 + primary U(rate t) + tail/m log10(1 + (t/tp)^m),   rate tp = 1.10135,
  *

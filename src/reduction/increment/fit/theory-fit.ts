@@ -1,5 +1,5 @@
 /**
- * Least-squares fit of Terzaghi's theory, with immediate compression and creep, to the readings of an increment.
+ * Least-squares fit of Terzaghi's theory, with initial and secondary compression, to the readings of an increment.
  *
  * A table over the rate finds every minimum (search.ts); from the best the Levenberg-Marquardt engine goes to the bottom
  * (descent.ts). A wrong reading is found by how much the fit gains when it is left out (wrong-readings.ts), an error of the

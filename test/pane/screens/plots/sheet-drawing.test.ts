@@ -84,7 +84,7 @@ describe("coefficients", () => {
     const log = stresses.map((_, index) => 2 + index);
     const root = stresses.map((_, index) => 3 + index);
     const results = { cv_log_time: log, cv_root_time: root };
-    const joined = (spec: PlotSpec) => seriesOf(spec, "cv carried on").points.map(([, cv]) => cv);
+    const joined = (spec: PlotSpec) => seriesOf(spec, "cv reported").points.map(([, cv]) => cv);
     expect(joined(drawn({ ...results, time_method: ["log time"] }))[0]).toBe(2);
     expect(joined(drawn({ ...results, time_method: ["root time"] }))[0]).toBe(3);
     const picks = { pick_load: [1], pick_of: ["cv by"], pick_after: ["root time"] };
