@@ -1,5 +1,5 @@
 /** First loading, unload-reload loops, final unloading and swelling at seating, told from the order of the stresses. */
-import { badInput, given, notApplicable, type Outcome } from "../../outcome";
+import { badInput, given, notApplicable, then, type Outcome } from "../../outcome";
 import { SAME_LOAD } from "../loads";
 import type { Kind, LoadPoint, TestCurve } from "./points";
 
@@ -114,10 +114,17 @@ function wrongEntry(kind: Kind, points: readonly LoadPoint[], u: readonly number
 /**
  * Branches of a test from its points in test order.
  * Refuses (input) a stress that looks a decade out, a value that cannot follow the others, and values that go the wrong
- * way for their kind; refuses (method)
- * fewer than two first-loading points.
+ * way for their kind; refuses (method) fewer than two first-loading points.
  */
-export function branches(test: TestCurve): Outcome<Branches> {
+export const branches = (test: TestCurve): Outcome<Branches> =>
+  then(branchesOfAny(test), (found) =>
+    found.firstLoading.length < 2
+      ? notApplicable(`the test has one first-loading point only: there is no curve to read`)
+      : given(found),
+  );
+
+/** As `branches`, but one first-loading point is enough, as where the rows are those of the unloading alone. */
+export function branchesOfAny(test: TestCurve): Outcome<Branches> {
   if (otherKind(test))
     return badInput(
       test.kind === "e"
@@ -180,7 +187,5 @@ export function branches(test: TestCurve): Outcome<Branches> {
     remarks.push(`the specimen swelled up to stress ${firstLoading[0].stress}: first loading is read from there`);
   const wrong = wrongEntry(test.kind, firstLoading, u.slice(swelled), WRONG_WAY * whole);
   if (wrong) return badInput(wrong);
-  if (firstLoading.length < 2)
-    return notApplicable(`the test has one first-loading point only: there is no curve to read`);
   return given({ firstLoading, seating, loops, finalUnloading, wetting }, remarks);
 }

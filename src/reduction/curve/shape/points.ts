@@ -63,3 +63,19 @@ export function testCurve(
   if (points.length === 0) return badInput("there is no row with both a stress and a value: choose the two columns");
   return given({ kind, points, initial: initial ?? ofRows }, remarks);
 }
+
+/**
+ * What the values are, told from the way they go: void ratios fall from the least loaded row to the most loaded one,
+ * strains rise. A blank value is null or 0; "e" where the rows do not tell.
+ */
+export function kindSeen(stresses: readonly (number | null)[], values: readonly (number | null)[]): Kind {
+  const loaded = stresses.flatMap((stress, i) => (stress && stress > 0 ? [{ stress, value: values[i] ?? 0 }] : []));
+  const known = loaded.filter(({ value }) => value !== 0);
+  // Strain is measured from 0 in the first loaded row; that row counts only where no other can be compared with.
+  const [first] = known.length > 1 ? known : loaded;
+  if (!first) return "e";
+  const rows = known.length > 1 ? known : loaded;
+  const least = rows.reduce((a, b) => (b.stress < a.stress ? b : a), first);
+  const most = rows.reduce((a, b) => (b.stress > a.stress ? b : a), first);
+  return most.value > least.value ? "strain" : "e";
+}

@@ -1,0 +1,67 @@
+/** The value on the compression curve of a test at a stress between its loads. */
+import { figure, given, notApplicable, then, type Outcome } from "../outcome";
+import { valueOn } from "./indices";
+import { branchesOfAny, type Branches } from "./shape/branches";
+import type { LoadPoint, TestCurve } from "./shape/points";
+
+/** "loading": the outer loading curve, without the loops; "unloading": the last unloading of the test. */
+export const CURVE_BRANCHES = ["loading", "unloading"] as const;
+export type CurveBranch = (typeof CURVE_BRANCHES)[number];
+
+/** Whether two stresses differ by rounding only, as where one was converted from another unit. */
+const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * b;
+
+/**
+ * The value at a stress: that of a point of the line where there is one (of two, the later), else straight between two
+ * points on log of stress. `line` and `name` are the words of the refusal (method) beyond the ends of the line.
+ */
+export function readOn(
+  line: readonly LoadPoint[],
+  stress: number,
+  words: { line: string; name: string },
+): Outcome<number> {
+  const point = line.filter((one) => same(one.stress, stress)).at(-1);
+  const value = point ? point.value : valueOn(line, stress);
+  if (value !== undefined) return given(value);
+  const all = line.map((one) => one.stress);
+  return notApplicable(
+    `${words.name} (${figure(stress)}) lies beyond ${words.line}, which runs from ${figure(Math.min(...all))} to ` +
+      `${figure(Math.max(...all))}: give a stress between, and check that both are in one unit`,
+  );
+}
+
+/**
+ * Points of a branch with the steps at one stress, where water was added or a load left standing: the curve arrives at the
+ * point before the step, and goes on from the one after it.
+ */
+function withSteps(points: readonly LoadPoint[], wetting: Branches["wetting"]): LoadPoint[] {
+  const arrival = (point: LoadPoint): LoadPoint[] => {
+    const step = wetting.find(([, after]) => after === point);
+    return step ? [...arrival(step[0]), point] : [point];
+  };
+  return points.flatMap(arrival);
+}
+
+/** The points of a branch; empty where the test has none. Refuses what `branches` refuses of the rows. */
+export const branchOf = (test: TestCurve, branch: CurveBranch): Outcome<readonly LoadPoint[]> =>
+  then(branchesOfAny(test), ({ seating, firstLoading, finalUnloading, loops, wetting }) => {
+    if (branch === "loading") return given(withSteps([...seating, ...firstLoading], wetting));
+    const [top, ...down] = finalUnloading.length > 1 ? finalUnloading : (loops.at(-1)?.unload ?? []);
+    return given(top ? [top, ...withSteps(down, wetting)] : []);
+  });
+
+/**
+ * Void ratio or strain at a stress, in the unit of the stresses of the test. Refuses (method) a stress beyond the branch, and
+ * an unloading that the test does not have. Interpolation on log of stress is common practice, no source.
+ */
+export const curveAt = (
+  test: TestCurve,
+  stress: number,
+  branch: CurveBranch = "loading",
+  name = "the stress",
+): Outcome<number> =>
+  then(branchOf(test, branch), (points) =>
+    points.length === 0
+      ? notApplicable('the test has no unloading: leave the branch out, or give "loading"')
+      : readOn(points, stress, { line: `the ${branch} curve`, name }),
+  );

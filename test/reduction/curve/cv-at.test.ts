@@ -1,0 +1,54 @@
+import { cvAt } from "../../../src/reduction/curve/cv-at";
+
+const value = (...given: Parameters<typeof cvAt>): number => {
+  const found = cvAt(...given);
+  if (!found.ok) throw new Error(found.reason);
+  return found.value;
+};
+const S = [50, 100, 200, 400];
+const CV = [8, 4, 2, 1];
+
+test("a load gives its own cv; between loads cv is straight on log of stress", () => {
+  S.forEach((stress, i) => expect(value(S, CV, stress)).toBe(CV[i]));
+  expect(value(S, CV, Math.sqrt(100 * 200))).toBeCloseTo(3, 12);
+  expect(value(S, CV, 300)).toBeCloseTo(2 - Math.log(1.5) / Math.log(2), 12);
+});
+
+test("loads without a cv are left out, and the line goes from the one before to the one after", () => {
+  for (const blank of [null, 0]) {
+    expect(value(S, [8, blank, 2, 1], 100)).toBeCloseTo(5, 12);
+    expect(cvAt(S, [8, 4, 2, blank], 400)).toMatchObject({ ok: false, fault: "method" });
+    expect(value([50, blank, 200, 400], CV, 100)).toBeCloseTo(5, 12);
+  }
+});
+
+test("reload, unloading and a load left standing have no part", () => {
+  const stresses = [50, 100, 200, 100, 50, 100, 200, 200, 400, 100];
+  const cvs = [8, 4, 2, null, null, 20, 15, 9, 1, 30];
+  for (const stress of [50, 70, 100, 150, 200, 300, 400])
+    expect(value(stresses, cvs, stress)).toBe(value(S, CV, stress));
+});
+
+test("a list from the greatest stress down is read from its end", () => {
+  expect(value([400, 200, 100, 50], [1, 2, 4, 8], 300)).toBe(value(S, CV, 300));
+});
+
+test("beyond the loads, without any cv, and below zero: refused with the reason", () => {
+  for (const stress of [49, 401])
+    expect(cvAt(S, CV, stress)).toMatchObject({
+      fault: "method",
+      reason: expect.stringContaining("which runs from 50 to 400"),
+    });
+  expect(cvAt(S, [null, 0, null, 0], 100)).toMatchObject({
+    fault: "method",
+    reason: expect.stringContaining("no load"),
+  });
+  expect(cvAt(S, [8, 4, -2, 1], 100)).toMatchObject({
+    fault: "input",
+    reason: expect.stringContaining("row 3: cv is -2"),
+  });
+  expect(cvAt([50, -100, 200, 400], CV, 100)).toMatchObject({
+    fault: "input",
+    reason: expect.stringContaining("row 2: the stress is -100"),
+  });
+});
