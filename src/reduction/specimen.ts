@@ -30,7 +30,7 @@ const percent = (ratio: number): string => `${(100 * ratio).toFixed(1)} %`;
 const outside = (value: number, [low, high]: readonly [number, number]): boolean => value < low || value > high;
 
 /** Why a specific gravity cannot be any soil's; undefined where it can. */
-function impossibleGravity(Gs: number): string | undefined {
+export function impossibleGravity(Gs: number): string | undefined {
   if (Gs >= GS.least && Gs <= GS.most) return undefined;
   const hint = Gs >= 1000 * GS.least && Gs <= 1000 * GS.most ? `, so ${figure(Gs / 1000)} for ${figure(Gs)} kg/m3` : "";
   return `the specific gravity is ${figure(Gs)}, which no soil has: enter it relative to water, about 2.6 to 2.8${hint}`;

@@ -1,0 +1,137 @@
+/**
+ * What a settlement is worked out from, read from the laboratory curve: void ratio, mv and M over an increase of stress from
+ * the in-situ stress, and the slopes of the curve as strain per log cycle of stress.
+ */
+import { badInput, figure, given, notApplicable, then, type Outcome, type Refusal } from "../outcome";
+import { voidRatioAtStrain } from "../specimen";
+import { curveAt, readOn } from "./curve-at";
+import { compressionIndex, initialVoidRatio, recompressionIndex, swellingIndex, type Index } from "./indices";
+import { branches, type Branches } from "./shape/branches";
+import type { TestCurve } from "./shape/points";
+import { constrainedModulus, volumeCompressibility, type Load } from "./stiffness";
+import { remarksOnRatio } from "./stress-history";
+
+export interface DesignInput {
+  readonly test: TestCurve;
+  /** Left out, what needs it is refused, and the rest is given. */
+  readonly inSituStress?: number;
+  /** Rise of stress above the in-situ stress. */
+  readonly increase: number;
+  /** For void ratios, the first one if left out. */
+  readonly initialVoidRatio?: number;
+  /** Typed or read, for the remarks: which part of the increase is virgin. */
+  readonly preconsolidationStress: Outcome<number>;
+}
+
+/** Stresses in the unit of the test; mv in one over that unit; ratios are strain per log cycle of stress. */
+export interface DesignParameters {
+  readonly eInSitu: Outcome<number>;
+  readonly eFinal: Outcome<number>;
+  /** On the height at the in-situ stress. */
+  readonly mv: Outcome<number>;
+  readonly M: Outcome<number>;
+  readonly CR: Outcome<Index>;
+  readonly RR: Outcome<Index>;
+  readonly SR: Outcome<Index>;
+  readonly modulusNumber: Outcome<number>;
+  /** Why the in-situ or the final stress is no stress of the curve. */
+  readonly beyond?: Refusal;
+}
+
+/**
+ * Janbu's modulus number of virgin compression: m = ln 10 / CR, so that M = m times the stress (stress exponent 0, as for
+ * clay). Source: Janbu, N., 1963, Soil compressibility as determined by oedometer and triaxial tests, Proc. Eur. Conf. Soil
+ * Mech. Found. Eng., Wiesbaden, vol. 1, 19-25 (seen second hand). `compressionRatio` by strain, above zero.
+ */
+export const modulusNumber = (compressionRatio: number): number => Math.LN10 / compressionRatio;
+
+/** mv on the reload over mv on first loading below which the remark tells of it. Common practice, no source. */
+const SOFTENED = 0.7;
+
+const E0_NEEDED = badInput("this needs the initial void ratio too: give it");
+
+/**
+ * Refuses as a whole only rows that make no curve. Each value has its own outcome: without an in-situ stress the slopes
+ * are still given; values beyond the curve are refused (method) by name.
+ */
+export function designParameters(input: DesignInput): Outcome<DesignParameters> {
+  const found = branches(input.test);
+  if (!found.ok) return found;
+  const { test, inSituStress, increase } = input;
+  const e0 = initialVoidRatio(test, input.initialVoidRatio);
+  const final = inSituStress === undefined ? undefined : inSituStress + increase;
+  const onCurve = (stress: number | undefined, name: string): Outcome<number> =>
+    stress === undefined
+      ? badInput("the in-situ stress is blank or zero: enter a number greater than zero")
+      : curveAt(test, stress, "loading", name);
+  const before = onCurve(inSituStress, "the in-situ stress");
+  const after = onCurve(final, "the in-situ stress plus the increase");
+  const load = then(before, (from) =>
+    then(after, (to): Outcome<Load> =>
+      given({ stress: [inSituStress ?? 0, final ?? 0], value: [from, to], kind: test.kind }),
+    ),
+  );
+  const mv = then(load, (one) => volumeCompressibility(one));
+  const asVoidRatio = (value: Outcome<number>): Outcome<number> =>
+    test.kind === "e" ? value : then(value, (strain) => (e0 === undefined ? E0_NEEDED : voidRatioAtStrain(strain, e0)));
+  const asStrain = (index: Outcome<Index>): Outcome<Index> =>
+    test.kind === "strain"
+      ? index
+      : then(index, (one) => (e0 === undefined ? E0_NEEDED : given({ ...one, value: one.value / (1 + e0) })));
+  const CR = asStrain(compressionIndex(test));
+  const parameters: DesignParameters = {
+    eInSitu: asVoidRatio(before),
+    eFinal: asVoidRatio(after),
+    mv,
+    M: then(load, (one) => constrainedModulus(one)),
+    CR,
+    RR: asStrain(recompressionIndex(test)),
+    SR: asStrain(swellingIndex(test)),
+    modulusNumber: then(CR, ({ value }) =>
+      value > 0 ? given(modulusNumber(value)) : notApplicable("the virgin line is flat: it has no modulus number"),
+    ),
+    beyond: [before, after].find((one): one is Refusal => !one.ok && one.fault === "method"),
+  };
+  const said = [parameters.CR, parameters.RR, parameters.SR].flatMap((one) => (one.ok ? one.remarks : []));
+  const range =
+    inSituStress === undefined || final === undefined
+      ? ["no in-situ stress: e_in_situ, e_final, mv and M are not given"]
+      : remarksOnRange(input, [inSituStress, final], mv, found.value);
+  return given(parameters, [...new Set([...found.remarks, ...said, ...range])]);
+}
+
+/** Which part of the increase is virgin; and where all of it is recompression, what the reload loop says of it. */
+function remarksOnRange(
+  { test, preconsolidationStress }: DesignInput,
+  [from, to]: readonly [number, number],
+  mv: Outcome<number>,
+  { loops }: Branches,
+): string[] {
+  if (!preconsolidationStress.ok)
+    return [
+      `the preconsolidation stress is not known, nor which part of ${figure(from)} to ${figure(to)} is virgin: give it`,
+    ];
+  const yieldStress = preconsolidationStress.value;
+  const at = figure(Number(yieldStress.toPrecision(3)));
+  const remarks = remarksOnRatio(yieldStress / from);
+  if (from < yieldStress && yieldStress < to)
+    remarks.push(
+      `the increase passes the preconsolidation stress (${at}): mv and M mix recompression and virgin compression`,
+    );
+  if (to > yieldStress) return remarks;
+  remarks.push(
+    `the increase stays below the preconsolidation stress (${at}): RR belongs to it, CR and the modulus number do not`,
+  );
+  const reload = loops.at(-1)?.reload ?? [];
+  const words = { line: "the reload", name: "the stress" };
+  const onReload =
+    reload.length > 1
+      ? then(readOn(reload, from, words), (a) => then(readOn(reload, to, words), (b) => given([a, b] as const)))
+      : undefined;
+  const stiffer = onReload?.ok && volumeCompressibility({ stress: [from, to], value: onReload.value, kind: test.kind });
+  if (stiffer && stiffer.ok && mv.ok && stiffer.value < SOFTENED * mv.value)
+    remarks.push(
+      `on the reload mv is ${figure(Number((stiffer.value / mv.value).toPrecision(2)))} times that of first loading, which disturbance may have softened`,
+    );
+  return remarks;
+}

@@ -1,0 +1,88 @@
+/**
+ * Intrinsic properties: how a clay compresses once it is reconstituted, from its liquid limit, and where a natural void ratio
+ * lies beside that. Source: Burland, J.B., 1990, On the compressibility and shear strength of natural clays, Geotechnique
+ * 40(3), 329-378; the constants were seen second hand.
+ */
+import { badInput, figure, firstNotPositive, given, notApplicable, type Outcome } from "../outcome";
+import { impossibleGravity } from "../specimen";
+
+/** e*100 by powers of the void ratio at the liquid limit; C*c by slope and intercept. */
+const E_100 = [0.109, 0.679, -0.089, 0.016] as const;
+const C_C = { slope: 0.256, intercept: -0.04 } as const;
+/** Void ratios at the liquid limit between which the correlation was made. */
+export const INTRINSIC_RANGE = { least: 0.6, most: 4.5 } as const;
+/** Stresses, kPa, between which the intrinsic line is drawn. From memory. */
+const LINE_RANGE = { least: 10, most: 10_000 } as const;
+/** No soil's liquid limit is greater, and none, as a percentage, is as small: above it the ratio was typed as a percentage. From memory. */
+const GREATEST_LIQUID_LIMIT = 8;
+
+export interface Intrinsic {
+  /** Void ratio at the liquid limit. */
+  readonly eL: number;
+  /** Intrinsic void ratio at 100 kPa, and intrinsic compression index (that void ratio less the one at 1000 kPa). */
+  readonly e100: number;
+  readonly Cc: number;
+  /** Of the void ratio given: 0 at e*100, -1 at the intrinsic void ratio at 1000 kPa. */
+  readonly voidIndex?: number;
+  /** Void index of the intrinsic compression line at the stress given. */
+  readonly lineIndex?: number;
+}
+
+/** Void index of the intrinsic compression line at an effective vertical stress in kPa. */
+export function intrinsicLine(stress: number): number {
+  const x = Math.log10(stress);
+  return 2.45 - 1.285 * x + 0.015 * x ** 3;
+}
+
+/**
+ * e_L = w_L G_s; e*100 = 0.109 + 0.679 e_L - 0.089 e_L^2 + 0.016 e_L^3; C*c = 0.256 e_L - 0.04; I_v = (e - e*100) / C*c.
+ * The liquid limit is a ratio, the stress in kPa. Refuses (input) a percentage and a specific gravity that no soil has;
+ * refuses (method) a liquid limit so low that C*c comes out at nothing. Remarks one outside the correlation.
+ */
+export function intrinsic(
+  liquidLimit: number,
+  specificGravity: number,
+  { voidRatio, stress }: { readonly voidRatio?: number; readonly stress?: number } = {},
+): Outcome<Intrinsic> {
+  const fault = firstNotPositive({
+    "the liquid limit": liquidLimit,
+    "the specific gravity": specificGravity,
+    ...(voidRatio === undefined ? {} : { "the void ratio": voidRatio }),
+    ...(stress === undefined ? {} : { "the stress": stress }),
+  });
+  if (fault) return fault;
+  if (liquidLimit > GREATEST_LIQUID_LIMIT)
+    return badInput(
+      `the liquid limit is ${figure(liquidLimit)}: enter it as a ratio, ${figure(liquidLimit / 100)} for ${figure(liquidLimit)} %`,
+    );
+  const gravity = impossibleGravity(specificGravity);
+  if (gravity) return badInput(gravity);
+  const eL = liquidLimit * specificGravity;
+  const e100 = E_100.reduce((sum, constant, power) => sum + constant * eL ** power, 0);
+  const Cc = C_C.slope * eL + C_C.intercept;
+  if (Cc <= 0)
+    return notApplicable(
+      `the void ratio at the liquid limit is ${figure(eL)}: the correlation begins at ${INTRINSIC_RANGE.least}, and gives no compression index here; ` +
+        "check the liquid limit, a ratio",
+    );
+  const remarks: string[] = [];
+  if (eL < INTRINSIC_RANGE.least || eL > INTRINSIC_RANGE.most)
+    remarks.push(
+      `the void ratio at the liquid limit is ${figure(Number(eL.toPrecision(3)))}: the correlation was made between ${INTRINSIC_RANGE.least} and ` +
+        `${INTRINSIC_RANGE.most}, beyond which e*100 and C*c must be measured on reconstituted soil`,
+    );
+  if (stress !== undefined && (stress < LINE_RANGE.least || stress > LINE_RANGE.most))
+    remarks.push(
+      `the stress ${figure(stress)} kPa lies beyond the intrinsic line, which is drawn from ${LINE_RANGE.least} to ${LINE_RANGE.most} kPa`,
+    );
+  return given(
+    {
+      eL,
+      e100,
+      Cc,
+      voidIndex: voidRatio === undefined ? undefined : (voidRatio - e100) / Cc,
+      lineIndex: stress === undefined ? undefined : intrinsicLine(stress),
+    },
+    remarks,
+  );
+}

@@ -1,0 +1,111 @@
+import { designParameters, modulusNumber, type DesignInput } from "../../../src/reduction/curve/design";
+import { testCurve } from "../../../src/reduction/curve/shape/points";
+import { badInput, given, notApplicable, type Outcome } from "../../../src/reduction/outcome";
+
+const must = <T>(found: Outcome<T>): T => {
+  if (!found.ok) throw new Error(found.reason);
+  return found.value;
+};
+
+// Two straight lines that meet at 160, Cr 0.05, Cc 0.5, with a loop from 640 to 40 and back, and Cs 0.06.
+const e = (stress: number) => 1.2 - 0.05 * Math.log10(stress / 10) - 0.45 * Math.max(0, Math.log10(stress / 160));
+const down = (from: number, to: number, slope: number) => e(from) + slope * Math.log10(from / to);
+const S = [10, 20, 40, 80, 160, 320, 640, 160, 40, 160, 640, 1280, 320, 80];
+const E = [
+  ...[10, 20, 40, 80, 160, 320, 640].map(e),
+  down(640, 160, 0.05),
+  down(640, 40, 0.05),
+  down(640, 160, 0.05),
+  e(640),
+  e(1280),
+  down(1280, 320, 0.06),
+  down(1280, 80, 0.06),
+];
+const E0 = 1.25;
+const STRAIN = E.map((one) => (E0 - one) / (1 + E0));
+const byVoidRatio = must(testCurve(S, E, "e"));
+const byStrain = must(testCurve(S, STRAIN, "strain"));
+const read = (more: Partial<DesignInput> = {}) =>
+  designParameters({
+    test: byVoidRatio,
+    inSituStress: 50,
+    increase: 100,
+    initialVoidRatio: E0,
+    preconsolidationStress: given(160),
+    ...more,
+  });
+const remarks = (more: Partial<DesignInput>): string => {
+  const found = read(more);
+  return found.ok ? found.remarks.join("; ") : found.reason;
+};
+
+test("by void ratio: the two ends of the range, the slopes over 1 + e0, and what follows from them", () => {
+  const { eInSitu, eFinal, mv, M, CR, RR, SR, modulusNumber: m } = must(read());
+  expect(must(eInSitu)).toBeCloseTo(e(50), 12);
+  expect(must(eFinal)).toBeCloseTo(e(150), 12);
+  expect(must(mv)).toBeCloseTo((e(50) - e(150)) / (1 + e(50)) / 100, 12);
+  expect(must(M) * must(mv)).toBeCloseTo(1, 12);
+  expect(must(CR).value).toBeCloseTo(0.5 / 2.25, 9);
+  expect(must(RR).value).toBeCloseTo(0.05 / 2.25, 9);
+  expect(must(SR).value).toBeCloseTo(0.06 / 2.25, 9);
+  expect(must(m)).toBeCloseTo((Math.LN10 * 2.25) / 0.5, 7);
+});
+
+test("by strain: the same, to which the initial void ratio is needed for e alone", () => {
+  const [a, b] = [must(read()), must(read({ test: byStrain }))];
+  for (const item of ["eInSitu", "eFinal", "mv", "M", "modulusNumber"] as const)
+    expect(must(b[item])).toBeCloseTo(must(a[item]), 7);
+  for (const item of ["CR", "RR", "SR"] as const) expect(must(b[item]).value).toBeCloseTo(must(a[item]).value, 9);
+  const without = must(read({ test: byStrain, initialVoidRatio: undefined }));
+  expect(without.eInSitu).toMatchObject({ fault: "input", reason: expect.stringContaining("initial void ratio") });
+  expect(must(without.mv)).toBe(must(b.mv));
+  expect(must(without.CR)).toEqual(must(b.CR));
+});
+
+test("the modulus number times the stress is the tangent of the virgin line", () => {
+  const [CR, stress, step] = [0.2, 300, 1e-3];
+  const strain = CR * Math.log10((stress + step) / stress);
+  expect(modulusNumber(CR) * (stress + step / 2)).toBeCloseTo(step / strain, 4);
+});
+
+test("without an in-situ stress the slopes are given, and the rest says what is missing", () => {
+  const { eInSitu, mv, M, CR } = must(read({ inSituStress: undefined }));
+  for (const one of [eInSitu, mv, M])
+    expect(one).toMatchObject({ fault: "input", reason: expect.stringContaining("in-situ stress is blank") });
+  expect(CR.ok).toBe(true);
+  expect(remarks({ inSituStress: undefined })).toContain("no in-situ stress");
+});
+
+test("a stress beyond the curve is refused by name", () => {
+  const below = must(read({ inSituStress: 5 }));
+  expect(below.beyond).toEqual(notApplicable(expect.stringMatching(/^the in-situ stress \(5\) lies beyond/) as never));
+  expect(below.mv).toEqual(below.beyond);
+  expect(below.eFinal.ok).toBe(true);
+  const above = must(read({ increase: 1300 }));
+  expect(above.beyond?.reason).toMatch(/^the in-situ stress plus the increase \(1350\) lies beyond/);
+  expect(above.eInSitu.ok).toBe(true);
+});
+
+test("the remark says which part of the increase is virgin", () => {
+  expect(remarks({ increase: 200 })).toContain("passes the preconsolidation stress (160)");
+  expect(remarks({})).toContain("stays below the preconsolidation stress (160)");
+  expect(remarks({ inSituStress: 160, increase: 100 })).toBe("");
+  expect(remarks({ inSituStress: 200 })).toContain("OCR below 0.9");
+  expect(remarks({ preconsolidationStress: badInput("none") })).toContain("preconsolidation stress is not known");
+});
+
+test("where the reload is much stiffer than first loading, and the range lies on both, the remark says by how much", () => {
+  // First loading twice as soft as the reload up to yield: a disturbed specimen.
+  const soft = (stress: number) => e(stress) + 0.05 * Math.max(0, Math.log10(160 / stress));
+  const test = must(testCurve(S, [...[10, 20, 40, 80].map(soft), ...E.slice(4)], "e"));
+  // Half the slope, on a height that is smaller by (1 + 0.896) / (1 + 1.190).
+  expect(remarks({ test })).toMatch(/on the reload mv is 0.58 times that of first loading/);
+  expect(remarks({})).not.toContain("on the reload");
+  // Below the loop the reload has nothing to say.
+  expect(remarks({ test, inSituStress: 20, increase: 50 })).not.toContain("on the reload");
+});
+
+test("rows that make no curve are refused as everywhere", () => {
+  const one = must(testCurve([100], [1], "e"));
+  expect(read({ test: one })).toMatchObject({ ok: false, fault: "method" });
+});
