@@ -1,0 +1,205 @@
+/** Swelling pressure from strains on wetting: the stress under which the soil neither swells nor compresses. */
+import { straightLine } from "./numeric/straight-line";
+import { badInput, figure, given, notApplicable, type Outcome } from "./outcome";
+
+/**
+ * "zero strain": several specimens, each wetted under its own stress. "load back": one specimen that swelled, and was then
+ * loaded back to its first height. "constant volume": one specimen, the load raised so that nothing swells.
+ */
+export const SWELLING_METHODS = ["zero strain", "load back", "constant volume"] as const;
+export type SwellingMethod = (typeof SWELLING_METHODS)[number];
+
+/** Stresses in the unit given: the pressure, and the two stresses between which the readings put it. */
+export interface SwellingPressure {
+  readonly pressure: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Strain within which the height counts as held. Common practice, no source. */
+const HELD = 0.001;
+/** Swell is negative everywhere: what a person is told who may have typed it positive. */
+const SIGNS = "swell is negative here, compression positive: change the signs if they were typed the other way";
+
+interface Row {
+  readonly row: number;
+  readonly stress: number;
+  /** 0 for a blank. */
+  readonly strain: number;
+}
+
+/** Whether two stresses differ by rounding only. */
+const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * b;
+
+function toRows(stresses: readonly (number | null)[], strains: readonly (number | null)[]): Outcome<Row[]> {
+  const rows: Row[] = [];
+  for (const [i, cell] of stresses.entries()) {
+    const [row, stress, strain] = [i + 1, cell ?? 0, strains[i] ?? 0];
+    if (stress < 0) return badInput(`row ${row}: the stress is ${figure(stress)}, below zero: correct or clear it`);
+    if (stress > 0 && Math.abs(strain) >= 1)
+      return badInput(`row ${row}: the strain is ${figure(strain)}: enter strains as ratios, -0.05 for a swell of 5 %`);
+    if (stress > 0) rows.push({ row, stress, strain });
+  }
+  return rows.length ? given(rows) : badInput("no row has a stress: choose the columns of stress and of strain");
+}
+
+/** Where the strain is zero on the line through rows, on log of stress. */
+function zeroOf(rows: readonly Row[]): number {
+  const line = straightLine(
+    rows.map(({ stress }) => Math.log10(stress)),
+    rows.map(({ strain }) => strain),
+  );
+  return line.slope > 0 ? 10 ** (-line.intercept / line.slope) : NaN;
+}
+
+/** What is said of rows whose strain is exactly zero, which is also what desktop Excel makes of a blank cell. */
+const remarkOnZeros = (rows: readonly Row[]): string[] =>
+  rows.map(
+    ({ row, stress }) =>
+      `row ${row}: no strain, or exactly zero, left out; if zero was measured, the swelling pressure is its stress (${figure(stress)})`,
+  );
+
+/** Equal stresses averaged, in order of stress. */
+function byStress(rows: readonly Row[]): { specimens: Row[]; remarks: string[] } {
+  const groups: Row[][] = [];
+  for (const row of [...rows].sort((a, b) => a.stress - b.stress)) {
+    const last = groups.at(-1);
+    if (last?.[0] && same(row.stress, last[0].stress)) last.push(row);
+    else groups.push([row]);
+  }
+  return {
+    specimens: groups.flatMap((group) => {
+      const [first] = group;
+      return first ? [{ ...first, strain: group.reduce((sum, { strain }) => sum + strain, 0) / group.length }] : [];
+    }),
+    remarks: groups
+      .filter((group) => group.length > 1)
+      .map((group) => `rows ${group.map(({ row }) => row).join(", ")}: one stress, their strains are averaged`),
+  };
+}
+
+function zeroStrain(all: readonly Row[]): Outcome<SwellingPressure> {
+  const { specimens, remarks } = byStress(all.filter(({ strain }) => strain !== 0));
+  remarks.unshift(...remarkOnZeros(all.filter(({ strain }) => strain === 0)));
+  const [first, last] = [specimens[0], specimens.at(-1)];
+  if (!first || !last || first === last)
+    return notApplicable("this method needs specimens wetted under two stresses at least, with their strains");
+  if (first.strain > 0 && last.strain < 0)
+    return badInput(
+      `row ${first.row} compressed under the least stress and row ${last.row} swelled under the greatest: ${SIGNS}`,
+    );
+  const firstHeld = specimens.findIndex(({ strain }) => strain > 0);
+  if (firstHeld < 0)
+    return notApplicable(
+      `every specimen swelled, that under ${figure(last.stress)} too: wet one under a greater stress`,
+    );
+  if (first.strain > 0)
+    return notApplicable(
+      `the specimen under the least stress (${figure(first.stress)}) did not swell: wet one under a smaller stress, or there is no swelling pressure; ${SIGNS}`,
+    );
+  if (last.strain < 0)
+    return notApplicable(
+      `the specimens do not agree: row ${last.row} swelled under the greatest stress, others compressed under less`,
+    );
+  const lastSwelled = specimens.length - 1 - [...specimens].reverse().findIndex(({ strain }) => strain < 0);
+  const between = specimens.slice(firstHeld - 1, lastSwelled + 2);
+  const [low, high] = [between[0] ?? first, between.at(-1) ?? last];
+  const pressure = zeroOf(between);
+  if (!(pressure >= low.stress && pressure <= high.stress))
+    return notApplicable(
+      `the specimens between ${figure(low.stress)} and ${figure(high.stress)} do not agree: swell does not fall as the stress rises`,
+    );
+  if (between.length > 2)
+    remarks.push(
+      `swell and compression alternate from ${figure(low.stress)} to ${figure(high.stress)}: the pressure is where a straight line through these specimens is zero`,
+    );
+  return given({ pressure, low: low.stress, high: high.stress }, remarks);
+}
+
+/** The rows while the stress does not fall; of rows under one stress, the last. */
+function rising(rows: readonly Row[]): Row[] {
+  const kept: Row[] = [];
+  for (const row of rows) {
+    const last = kept.at(-1);
+    if (last && same(row.stress, last.stress)) kept[kept.length - 1] = row;
+    else if (!last || row.stress > last.stress) kept.push(row);
+    else break;
+  }
+  return kept;
+}
+
+function loadBack(rows: readonly Row[]): Outcome<SwellingPressure> {
+  const most = rows.reduce((a, b) => (b.strain < a.strain ? b : a));
+  if (most.strain >= 0) return notApplicable(`no row shows a swell, a strain below zero: ${SIGNS}`);
+  const loading = rising(rows.slice(rows.indexOf(most)));
+  const zeros = loading.filter(({ strain }) => strain === 0);
+  const read = loading.filter(({ strain }) => strain !== 0);
+  const back = read.findIndex(({ strain }) => strain > 0);
+  const [low, high] = [read[back - 1], read[back]];
+  if (!low || !high) {
+    const before = rows.slice(0, rows.indexOf(most)).find(({ strain }) => strain !== 0);
+    if (before && before.strain > 0 && most.stress > before.stress)
+      return badInput(
+        `row ${most.row} is below its first height under a greater stress than row ${before.row}, above it: ${SIGNS}`,
+      );
+    return notApplicable(
+      [
+        `the specimen is still above its first height under ${figure(read.at(-1)?.stress ?? most.stress)}: load it further`,
+        ...remarkOnZeros(zeros),
+      ].join("; "),
+    );
+  }
+  return given(
+    { pressure: zeroOf([low, high]), low: low.stress, high: high.stress },
+    remarkOnZeros(zeros.filter(({ stress }) => stress < high.stress)),
+  );
+}
+
+function constantVolume(rows: readonly Row[]): Outcome<SwellingPressure> {
+  const raised = rising(rows);
+  const top = raised.at(-1);
+  const unloaded = top && rows.slice(rows.indexOf(top) + 1).find(({ strain }) => strain > top.strain + HELD);
+  if (unloaded) return badInput(`row ${unloaded.row}: the strain grows as the load is taken off: ${SIGNS}`);
+  const end = raised.findIndex(({ strain }) => Math.abs(strain) > HELD);
+  const held = end < 0 ? raised : raised.slice(0, end);
+  const [last, next] = [held.at(-1), end < 0 ? undefined : raised[end]];
+  if (next && next.strain < 0)
+    return notApplicable(
+      `row ${next.row}: the specimen swelled by ${figure(Number((-100 * next.strain).toPrecision(3)))} %, so its volume was not held: try "load back"`,
+    );
+  if (!last)
+    return notApplicable(
+      `row ${raised[0]?.row ?? 1}: the specimen is not at its first height when the load is raised: count strains from the height before wetting`,
+    );
+  // A specimen that still swells a little under the last load that held it needs a little more.
+  if (last.strain < 0 && next) return given({ pressure: zeroOf([last, next]), low: last.stress, high: next.stress });
+  const before = held.at(-2) ?? last;
+  return given({ pressure: last.stress, low: before.stress, high: last.stress }, [
+    ...(last.strain < 0
+      ? [`row ${last.row}: the specimen had swelled a little (strain ${figure(last.strain)}): the pressure reads low`]
+      : []),
+    ...(before === last ? ["one load held the volume: the readings do not say how much less would not have"] : []),
+  ]);
+}
+
+const READ = { "zero strain": zeroStrain, "load back": loadBack, "constant volume": constantVolume } as const;
+
+/**
+ * Swelling pressure from stresses in any one unit and strains on wetting, ratios, compression positive, so that swell is
+ * negative, on the first height, the deflection of the apparatus taken off. A blank is null or 0; rows without a stress
+ * are left out. "zero strain" takes its specimens in any order and leaves out a strain of zero, which may be a blank;
+ * the other methods take rows in test order, and "constant volume" takes a blank strain as held at zero.
+ *
+ * Refuses (input) strains in percent and of the wrong sign; refuses (method) where no reading brackets the pressure.
+ * Sources: ASTM D4546 (zero strain, load back), EM 1110-2-1906 appendix VIIIA (constant volume), both seen in part.
+ * Interpolation on log of stress: common practice, no source. The methods do not agree: swell and then load back reads
+ * high, as zero strain does; held volume slightly low (Kayabali and Demir, 2011, Can. Geotech. J. 48, abstract).
+ */
+export function swellingPressure(
+  stresses: readonly (number | null)[],
+  strains: readonly (number | null)[],
+  method: SwellingMethod,
+): Outcome<SwellingPressure> {
+  const rows = toRows(stresses, strains);
+  return rows.ok ? READ[method](rows.value) : rows;
+}

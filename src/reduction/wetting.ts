@@ -1,0 +1,86 @@
+/** Strain of a specimen that is wetted under a stress that stays: collapse, or swell. */
+import { badInput, figure, firstNotPositive, given, type Outcome } from "./outcome";
+
+/** Two heights of one specimen further apart than this are in two units. Common practice, no source. */
+const UNLIKE = 3;
+
+/** Why heights are not those of one specimen; undefined where they may be. */
+function unlike(heights: Readonly<Record<string, number>>): string | undefined {
+  const [least, most] = [Math.min(...Object.values(heights)), Math.max(...Object.values(heights))];
+  if (most <= UNLIKE * least) return undefined;
+  const [low, high] = [least, most].map((height) => Object.entries(heights).find(([, one]) => one === height)?.[0]);
+  return `${high} (${figure(most)}) is more than ${UNLIKE} times ${low} (${figure(least)}): check both, and that they are in one unit`;
+}
+
+/**
+ * Strain on wetting, a ratio, compression positive: (height before - height after) / reference height. The reference is the
+ * height before wetting (ASTM D4546 from 2008 on, from memory) unless another is given. Heights in one unit. Refuses
+ * heights that cannot be those of one specimen.
+ */
+export function wettingStrain(before: number, after: number, reference = before): Outcome<number> {
+  const heights = {
+    "the height before wetting": before,
+    "the height after wetting": after,
+    "the reference height": reference,
+  };
+  const fault = firstNotPositive(heights);
+  if (fault) return fault;
+  const reason = unlike(heights);
+  return reason ? badInput(reason) : given((before - after) / reference);
+}
+
+/**
+ * Classes of the collapse index by its upper limit in percent, as printed: 0 none, 0.1 to 2 slight, 2.1 to 6 moderate,
+ * 6.1 to 10 moderately severe, above 10 severe. Source: ASTM D5333 (withdrawn 2012), limits from memory.
+ */
+export const COLLAPSE_CLASSES = [
+  { most: 0, name: "none" },
+  { most: 2, name: "slight" },
+  { most: 6, name: "moderate" },
+  { most: 10, name: "moderately severe" },
+  { most: Infinity, name: "severe" },
+] as const;
+
+/** The index is the potential at 200 kPa, which the standard writes as 2 tsf (191.5 kPa): within 5 percent of it. */
+const INDEX_STRESS = { kPa: 200, share: 0.05 } as const;
+
+/** The class of an index (a ratio), rounded to 0.1 percent as the table of the standard is. */
+function classOfIndex(index: number): string | undefined {
+  const percent = Math.round(1000 * index + 1e-9) / 10;
+  return COLLAPSE_CLASSES.find(({ most }) => percent <= most)?.name;
+}
+
+export interface Collapse {
+  /** Ic, a ratio of the initial height; negative where the specimen swelled. */
+  readonly potential: number;
+  /** Ie: the potential where the stress is 200 kPa, and its class. */
+  readonly index?: number;
+  readonly class?: string;
+}
+
+/**
+ * Collapse potential (height before - height after) / initial height, and at 200 kPa the collapse index with its class.
+ * Heights in one unit, stress in kPa. Source: ASTM D5333 (withdrawn 2012). Refuses heights that cannot be those of one
+ * specimen.
+ */
+export function collapse(before: number, after: number, initial: number, stress?: number): Outcome<Collapse> {
+  const heights = {
+    "the height before wetting": before,
+    "the height after wetting": after,
+    "the initial height": initial,
+  };
+  const fault = firstNotPositive({ ...heights, ...(stress === undefined ? {} : { "the stress": stress }) });
+  if (fault) return fault;
+  const reason = unlike(heights);
+  if (reason) return badInput(reason);
+  const potential = (before - after) / initial;
+  const remarks: string[] = [];
+  if (potential < 0) remarks.push("the specimen swelled on wetting: it did not collapse");
+  if (before > initial)
+    remarks.push("the height before wetting is above the initial height: check both if nothing swelled before");
+  const atIndex = stress !== undefined && Math.abs(stress / INDEX_STRESS.kPa - 1) <= INDEX_STRESS.share;
+  return given(
+    { potential, index: atIndex ? potential : undefined, class: atIndex ? classOfIndex(potential) : undefined },
+    remarks,
+  );
+}

@@ -1,0 +1,61 @@
+import fc from "fast-check";
+import { collapse, wettingStrain } from "../../src/reduction/wetting";
+
+const value = <T>(found: { ok: true; value: T } | { ok: false; reason: string }): T => {
+  if (!found.ok) throw new Error(found.reason);
+  return found.value;
+};
+
+test("collapse is positive, swell negative; on the height before wetting unless another is given", () => {
+  expect(value(wettingStrain(20, 19))).toBeCloseTo(0.05, 12);
+  expect(value(wettingStrain(20, 21))).toBeCloseTo(-0.05, 12);
+  expect(value(wettingStrain(20, 19, 25))).toBeCloseTo(0.04, 12);
+});
+
+test("heights in two units, blank or below zero are refused by name", () => {
+  expect(wettingStrain(20, 1.9)).toMatchObject({ fault: "input", reason: expect.stringContaining("in one unit") });
+  expect(wettingStrain(0.787, 19)).toMatchObject({ fault: "input", reason: expect.stringContaining("in one unit") });
+  expect(wettingStrain(20, 0)).toMatchObject({ reason: expect.stringContaining("height after wetting is blank") });
+  expect(collapse(20, 19, -20)).toMatchObject({ reason: expect.stringContaining("initial height is -20") });
+});
+
+test("the index is the potential at 200 kPa, or 2 tsf, and at no other stress", () => {
+  for (const stress of [200, 191.52, 205])
+    expect(value(collapse(19, 18, 20, stress))).toEqual({ potential: 0.05, index: 0.05, class: "moderate" });
+  for (const stress of [100, 180, 215, 400, undefined])
+    expect(value(collapse(19, 18, 20, stress))).toEqual({ potential: 0.05, index: undefined, class: undefined });
+});
+
+test.each([
+  [-1, "none"],
+  [0, "none"],
+  [0.04, "none"],
+  [0.06, "slight"],
+  [2.04, "slight"],
+  [2.06, "moderate"],
+  [6, "moderate"],
+  [6.1, "moderately severe"],
+  [10, "moderately severe"],
+  [10.1, "severe"],
+  [30, "severe"],
+])("an index of %s percent, rounded to 0.1 as the printed limits are, is %s", (percent, name) => {
+  expect(value(collapse(100, 100 - percent, 100, 200)).class).toBe(name);
+});
+
+test("a specimen that swelled on wetting, or before it, is remarked", () => {
+  expect(collapse(19, 19.5, 20, 200)).toMatchObject({ remarks: [expect.stringContaining("did not collapse")] });
+  expect(collapse(20.5, 19.5, 20, 200)).toMatchObject({
+    remarks: [expect.stringContaining("above the initial height")],
+  });
+});
+
+test("heights all in another unit give the same", () => {
+  const height = fc.integer({ min: 1500, max: 2500 }).map((part) => part / 100);
+  fc.assert(
+    fc.property(height, height, height, fc.constantFrom(0.1, 1 / 25.4, 25.4), (a, b, c, unit) => {
+      expect(value(wettingStrain(a * unit, b * unit, c * unit))).toBeCloseTo(value(wettingStrain(a, b, c)), 12);
+      const [one, other] = [collapse(a, b, c, 200), collapse(a * unit, b * unit, c * unit, 200)].map(value);
+      expect(other.potential).toBeCloseTo(one.potential, 12);
+    }),
+  );
+});
