@@ -19,6 +19,12 @@ export function valueOf<T>(outcome: Outcome<T>): T {
   throw new CellError(outcome.fault === "input" ? "#VALUE!" : "#N/A", outcome.reason);
 }
 
+/** The line of one value with an outcome of its own; a refusal leaves it blank, and is its reason where it is asked for alone. */
+export const itemOf = (label: string, outcome: Outcome<number>, unit: string): Item =>
+  outcome.ok
+    ? { label, value: outcome.value, unit }
+    : { label, value: undefined, unit, [outcome.fault === "input" ? "missing" : "notApplicable"]: outcome.reason };
+
 /** The remarks of an outcome; a refusal has none. */
 export const remarksOf = <T>(outcome: Outcome<T>): readonly string[] => (outcome.ok ? outcome.remarks : []);
 

@@ -30,13 +30,20 @@ export type Cell = number | null;
 
 /** A cell that holds nothing a function could use: what it holds, and the remedy. */
 class Unusable {
-  constructor(readonly complaint: string) {}
+  constructor(
+    readonly complaint: string,
+    /** The code of an error. */
+    readonly code?: string,
+  ) {}
 }
 
 const ERROR_CODE = /^#[A-Z][A-Z0-9_/]*[!?]?$/;
 const NEEDED = "where a number is needed: correct or clear that cell";
 const errorCell = (code: unknown): Unusable =>
-  new Unusable(`the error ${ERROR_CODE.test(String(code)) ? code : "of another formula"}: correct that cell first`);
+  new Unusable(
+    `the error ${ERROR_CODE.test(String(code)) ? code : "of another formula"}: correct that cell first`,
+    String(code),
+  );
 
 /** Whether a number format shows a date or a clock time. Quoted, escaped and bracketed parts are words, not codes. */
 const showsTime = (format: unknown): boolean =>
@@ -82,6 +89,17 @@ export function toCell(cell: unknown, where: string): Cell {
   if (isBlank(value)) return null;
   if (typeof value === "number" && Number.isFinite(value)) return value;
   return refuseCell(`${where} holds ${complaint(value)}`);
+}
+
+/**
+ * A cell of a column in which a word, such as "not read", or the #N/A of another function says that there is no value: null
+ * for these as for a blank. Text that begins like a number is no such word, and is refused as everywhere.
+ */
+export function toCellOrWord(cell: unknown, where: string): Cell {
+  const value = plain(cell);
+  const isNoValue =
+    typeof value === "string" ? !/^\s*[+-]?[.,]?\d/.test(value) : value instanceof Unusable && value.code === "#N/A";
+  return isNoValue ? null : toCell(cell, where);
 }
 
 const single = (argument: unknown): unknown => {
@@ -160,11 +178,11 @@ export const toMillimetres = (argument: unknown, name: string, unit: string): nu
 export const toOptionalMillimetres = (argument: unknown, name: string, unit: string): number | undefined =>
   isNoWord(argument) ? undefined : toMillimetres(argument, name, unit);
 
-/** A column or a row of cells as one list; a scalar is a list of one. `name` is plural: "the times". */
-export function toSeries(argument: unknown, name: string): Cell[] {
+/** A column or a row of cells as one list, each read by `read`; a scalar is a list of one. `name` is plural: "the times". */
+export function toSeries(argument: unknown, name: string, read = toCell): Cell[] {
   if (!Array.isArray(argument)) {
     if (argument === undefined) return refuseCell(`${name} are missing: choose a column or a row of cells`);
-    return [toCell(argument, `row 1 of ${name}`)];
+    return [read(argument, `row 1 of ${name}`)];
   }
   const rows = argument.length > 0 && Array.isArray(argument[0]) ? (argument as unknown[][]) : [argument as unknown[]];
   if (rows.length > 1 && rows.some((row) => row.length > 1))
@@ -173,13 +191,19 @@ export function toSeries(argument: unknown, name: string): Cell[] {
     );
   const flat = rows.length > 1 ? rows.map((row) => row[0]) : rows[0];
   const word = rows.length > 1 ? "row" : "cell";
-  return flat.map((cell, index) => toCell(cell, `${word} ${index + 1} of ${name}`));
+  return flat.map((cell, index) => read(cell, `${word} ${index + 1} of ${name}`));
 }
 
 /** Two series that pair by position. */
-export function toPair(first: unknown, firstName: string, second: unknown, secondName: string): [Cell[], Cell[]] {
-  const a = toSeries(first, firstName);
-  const b = toSeries(second, secondName);
+export function toPair(
+  first: unknown,
+  firstName: string,
+  second: unknown,
+  secondName: string,
+  read = toCell,
+): [Cell[], Cell[]] {
+  const a = toSeries(first, firstName, read);
+  const b = toSeries(second, secondName, read);
   if (a.length !== b.length)
     return refuseCell(
       `${firstName} have ${a.length} cells and ${secondName} have ${b.length}: choose two ranges of the same length`,

@@ -3,6 +3,8 @@ import * as increment from "./increment";
 import * as picks from "./picks";
 import * as remarks from "./remarks";
 import * as curve from "./curve";
+import * as design from "./design";
+import * as wetting from "./wetting";
 import * as loading from "./loading";
 import * as specimen from "./specimen";
 import * as checking from "./checking";
@@ -44,6 +46,6 @@ const guarded =
     }
   };
 
-for (const module of [specimen, loading, increment, picks, remarks, curve, checking, uncertainty])
+for (const module of [specimen, loading, increment, picks, remarks, curve, design, wetting, checking, uncertainty])
   for (const [name, compute] of Object.entries(module as Record<string, WorksheetFunction>))
     CustomFunctions.associate(name, guarded(name, compute));

@@ -51,6 +51,12 @@ export const EXAMPLE_SHEET: readonly Column[] = [
     ],
   },
   { heading: "Value of name", cells: [63.5, 61.8, 74.36, 211.04, 163.67, 2.72, "mm"] },
+  { heading: "Load of cv (kPa)", cells: [25, 50, 100, 200, 400, 800, 1600] },
+  { heading: "cv (m2/yr)", cells: [8.2, "not read", 6.1, 2.4, 1.3, 1.2, 1.1] },
+  { heading: "Wetted under (kPa)", cells: [25, 50, 100, 200] },
+  { heading: "Strain on wetting", cells: [-0.061, -0.028, -0.006, 0.011] },
+  { heading: "Loaded back to (kPa)", cells: [10, 20, 40, 80, 160, 320] },
+  { heading: "Strain after swelling", cells: [-0.072, -0.063, -0.047, -0.026, -0.003, 0.024] },
 ];
 
 const ROWS = 1 + Math.max(...EXAMPLE_SHEET.map(({ cells }) => cells.length));

@@ -1,0 +1,227 @@
+/** Worksheet functions of design: values on the curve, design parameters, settlement of a layer, intrinsic properties. */
+import { CURVE_BRANCHES, curveAt } from "../reduction/curve/curve-at";
+import { cvAt } from "../reduction/curve/cv-at";
+import { designParameters } from "../reduction/curve/design";
+import type { Index } from "../reduction/curve/indices";
+import { intrinsic } from "../reduction/curve/intrinsic";
+import { kindSeen, testCurve } from "../reduction/curve/shape/points";
+import { given, then, type Outcome } from "../reduction/outcome";
+import { settlement } from "../reduction/settlement";
+import { convert } from "../reduction/units";
+import { answer, itemOf, remarksOf, valueOf, type Item } from "./answer";
+import {
+  isNoWord,
+  toCellOrWord,
+  toChoice,
+  toNumber,
+  toOptionalPositive,
+  toOptionalWord,
+  toPair,
+  toPositive,
+  toUnit,
+} from "./cells";
+import { reduceTest, toKind, toLists, toTest } from "./test-cells";
+
+/**
+ * Void ratio or strain on the compression curve at a stress: that of a load where there is one, otherwise straight between two loads on log of stress. Beyond the curve it is #N/A.
+ * @customfunction
+ * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
+ * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
+ * @param stress Stress at which the value is wanted, in the same unit.
+ * @param [branch] "loading" (default): the outer loading curve, without the loops; or "unloading": the last unloading.
+ * @param [kind] What the values are: "e" or "strain"; told from whether they fall or rise, if left out.
+ * @returns The void ratio, or the strain.
+ * @example =CLAY.CURVE_AT(C2:C18,D2:D18,62)
+ * @example =CLAY.CURVE_AT(C2:C18,D2:D18,62,"unloading")
+ * @refuses =CLAY.CURVE_AT(C2:C18,D2:D18,6400)
+ * @source Interpolation on the logarithm of stress is common practice, without a source.
+ */
+export function CURVE_AT(stresses: any[][], values: any[][], stress: any, branch?: any, kind?: any): any {
+  const at = toPositive(stress, "the stress");
+  const wanted = toChoice(branch, "the branch", CURVE_BRANCHES, "loading");
+  const [s, v] = toLists(stresses, values).map((list) => Array.from(list)) as [number[], number[]]; // a pair stays a pair
+  const test = testCurve(s, v, isNoWord(kind) ? kindSeen(s, v) : toKind(kind));
+  return valueOf(then(test, (curve) => curveAt(curve, at, wanted)));
+}
+
+/**
+ * cv at a stress between loads, straight between two loads on log of stress. Blanks, words and #N/A are left out, as are reloads and unloadings. Beyond the loads that have a cv it is #N/A.
+ * @customfunction
+ * @param stresses Stresses of the loads, in test order; any one unit. Give mean stresses if cv is plotted against them.
+ * @param cv_values cv of each load, in any one unit; blank, a word or #N/A where there is none.
+ * @param stress Stress at which cv is wanted, in the unit of the stresses.
+ * @returns cv, in the unit of the values.
+ * @example =CLAY.CV_AT(P2:P8,Q2:Q8,300)
+ * @refuses =CLAY.CV_AT(P2:P8,Q2:Q8,3000)
+ * @source Interpolation on the logarithm of stress is common practice, without a source.
+ */
+export function CV_AT(stresses: any[][], cv_values: any[][], stress: any): any {
+  const [s, cv] = toPair(stresses, "the stresses", cv_values, "the values of cv", toCellOrWord);
+  return valueOf(cvAt(s, cv, toPositive(stress, "the stress")));
+}
+
+/** kPa over which mv is usually given. */
+const USUAL_INCREASE = 100;
+
+/**
+ * What a settlement is worked out from, read on the laboratory loading curve from the in-situ stress over an increase: void ratios, mv, M, compression, recompression and swelling ratio, modulus number.
+ * @customfunction
+ * @param stresses Effective stresses at the end of each load, in test order, unloading included; in the stress unit.
+ * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
+ * @param in_situ_stress In-situ effective vertical stress; left blank, what needs it is blank too.
+ * @param [increase] Rise of stress above it; 100 kPa, in the stress unit, if left out.
+ * @param [preconsolidation_stress] Preconsolidation stress, for the remarks on which part is virgin; by Casagrande's construction if left out.
+ * @param [initial_void_ratio] Void ratio at zero strain; for void ratios, the first one if left out.
+ * @param [kind] What the values are: "e" (default) or "strain".
+ * @param [item] One of e_in_situ, e_final, mv, M, CR, RR, SR, modulus_number, remark; left out, the whole table spills.
+ * @param [stress_unit] Unit of the stresses: kPa (default), MPa, psf, ksf, tsf, psi, kgf/cm2, bar.
+ * @param [mv_unit] Unit of mv: m2/MN (default), m2/kN, 1/kPa, 1/MPa, ft2/ton, 1/tsf, 1/psf, 1/ksf, cm2/kgf.
+ * @returns A table of label, value and unit; or the one item. mv is on the height at the in-situ stress, M = 1/mv in the stress unit; CR, RR and SR are strain per log cycle of stress; the modulus number is ln 10 / CR.
+ * @example =CLAY.DESIGN_PARAMETERS(C2:C18,D2:D18,62)
+ * @example =CLAY.DESIGN_PARAMETERS(C2:C18,D2:D18,62,200,,,,"mv")
+ * @refuses =CLAY.DESIGN_PARAMETERS(C2:C18,D2:D18,62,6400)
+ * @source mv, M: by definition, on the height at the in-situ stress as in BS 1377-5; over 100 kPa by British practice, from memory.
+ * @source modulus_number: Janbu, N., 1963, Soil compressibility as determined by oedometer and triaxial tests, Proc. Eur. Conf. Soil Mech. Found. Eng., Wiesbaden, vol. 1, 19-25 (second hand): M = m times the stress in virgin compression, so m = ln 10 / CR.
+ * @source CR, RR, SR: those of COMPRESSION_INDEX, RECOMPRESSION_INDEX and SWELLING_INDEX, over 1 + initial void ratio.
+ */
+export function DESIGN_PARAMETERS(
+  stresses: any[][],
+  values: any[][],
+  in_situ_stress: any,
+  increase?: any,
+  preconsolidation_stress?: any,
+  initial_void_ratio?: any,
+  kind?: any,
+  item?: any,
+  stress_unit?: any,
+  mv_unit?: any,
+): any[][] {
+  const unit = toUnit(stress_unit, "stress", "kPa");
+  const mvUnit = toUnit(mv_unit, "mv", "m2/MN");
+  const typed = toOptionalPositive(preconsolidation_stress, "the preconsolidation stress");
+  const outcome = then(toTest(stresses, values, kind), (test) =>
+    designParameters({
+      test,
+      inSituStress: toOptionalPositive(in_situ_stress, "the in-situ stress"),
+      increase: toOptionalPositive(increase, "the increase") ?? convert(USUAL_INCREASE, "stress", "kPa", unit),
+      initialVoidRatio: toOptionalPositive(initial_void_ratio, "the initial void ratio"),
+      preconsolidationStress:
+        typed === undefined
+          ? then(reduceTest(stresses, values, "casagrande", kind), ({ stress }) => given(stress))
+          : given(typed),
+    }),
+  );
+  const { eInSitu, eFinal, mv, M, CR, RR, SR, modulusNumber, beyond } = valueOf(outcome);
+  // The table, and its remark, are of the whole range; an item that does not need the stress out of reach is given.
+  const word = toOptionalWord(item, "the item");
+  if (beyond && (word === undefined || word.toLowerCase() === "remark")) valueOf(beyond);
+  const perKilopascal = then(mv, (value) => given(value / convert(1, "stress", unit, "kPa")));
+  const ratio = (label: string, index: Outcome<Index>): Item =>
+    itemOf(
+      label,
+      then(index, ({ value }) => given(value)),
+      index.ok ? index.value.basis : index.reason,
+    );
+  const items: Item[] = [
+    itemOf("e_in_situ", eInSitu, "laboratory loading curve"),
+    itemOf("e_final", eFinal, "laboratory loading curve"),
+    itemOf(
+      "mv",
+      then(perKilopascal, (value) => given(convert(value, "mv", "1/kPa", mvUnit))),
+      mvUnit,
+    ),
+    itemOf("M", M, unit),
+    ratio("CR", CR),
+    ratio("RR", RR),
+    ratio("SR", SR),
+    itemOf("modulus_number", modulusNumber, "Janbu, virgin: ln 10 / CR"),
+  ];
+  return answer(items, remarksOf(outcome), item);
+}
+
+/**
+ * Primary settlement of one layer in one dimension: recompression up to the preconsolidation stress, virgin compression beyond it. No immediate settlement, secondary compression or three-dimensional effect.
+ * @customfunction
+ * @param thickness Thickness of the layer, in any length unit.
+ * @param in_situ_stress Effective vertical stress at the middle of the layer; any one unit for the three stresses.
+ * @param increase Its increase by the load, at the middle of the layer.
+ * @param preconsolidation_stress Preconsolidation stress.
+ * @param compression_ratio CR = Cc / (1 + e0), strain per log cycle of stress, as a ratio; may be blank where nothing is virgin.
+ * @param recompression_ratio RR = Cr / (1 + e0), alike; may be blank where all is virgin.
+ * @param [item] One of recompression, virgin, settlement, remark; left out, the whole table spills.
+ * @returns A table of label, value and unit; or the one item. Settlements are in the unit of the thickness.
+ * @example =CLAY.SETTLEMENT(4,100,120,150,0.15,0.025)
+ * @example =CLAY.SETTLEMENT(2500,58,140,58,0.143,,"settlement")
+ * @refuses =CLAY.SETTLEMENT(4,100,120,150,0.025,0.15)
+ * @source One-dimensional settlement on a bilinear curve of strain against log of stress: any soil mechanics textbook, such as Das, Principles of Geotechnical Engineering.
+ */
+export function SETTLEMENT(
+  thickness: any,
+  in_situ_stress: any,
+  increase: any,
+  preconsolidation_stress: any,
+  compression_ratio: any,
+  recompression_ratio: any,
+  item?: any,
+): any[][] {
+  const outcome = settlement({
+    thickness: toNumber(thickness, "the thickness"),
+    inSituStress: toNumber(in_situ_stress, "the in-situ stress"),
+    increase: toNumber(increase, "the increase"),
+    preconsolidationStress: toNumber(preconsolidation_stress, "the preconsolidation stress"),
+    compressionRatio: toNumber(compression_ratio, "the compression ratio"),
+    recompressionRatio: toNumber(recompression_ratio, "the recompression ratio"),
+  });
+  const parts = valueOf(outcome);
+  const items: Item[] = [
+    { label: "recompression", value: parts.recompression, unit: "as the thickness" },
+    { label: "virgin", value: parts.virgin, unit: "as the thickness" },
+    { label: "settlement", value: parts.settlement, unit: "as the thickness" },
+  ];
+  return answer(items, remarksOf(outcome), item);
+}
+
+/**
+ * Intrinsic void ratio at 100 kPa and intrinsic compression index from the liquid limit; void index of a natural void ratio; and that of the intrinsic compression line at a stress. A correlation, for void ratios at the liquid limit of 0.6 to 4.5.
+ * @customfunction
+ * @param liquid_limit Liquid limit as a ratio, 0.65 for 65 %.
+ * @param specific_gravity Specific gravity of solids.
+ * @param [void_ratio] Natural void ratio, for its void index.
+ * @param [stress] Effective vertical stress in kPa, for the void index of the intrinsic compression line.
+ * @param [item] One of e_L, e_100, C_c, void_index, line_index, remark; left out, the whole table spills.
+ * @returns A table of label, value and unit; or the one item.
+ * @example =CLAY.INTRINSIC(0.56,2.68,1.2,100)
+ * @example =CLAY.INTRINSIC(0.56,2.68,1.2,,"void_index")
+ * @refuses =CLAY.INTRINSIC(56,2.68)
+ * @source Burland, J.B., 1990, On the compressibility and shear strength of natural clays, Geotechnique 40(3), 329-378; constants second hand, the range of the line from memory.
+ */
+export function INTRINSIC(
+  liquid_limit: any,
+  specific_gravity: any,
+  void_ratio?: any,
+  stress?: any,
+  item?: any,
+): any[][] {
+  const outcome = intrinsic(
+    toNumber(liquid_limit, "the liquid limit"),
+    toNumber(specific_gravity, "the specific gravity"),
+    {
+      voidRatio: toOptionalPositive(void_ratio, "the void ratio"),
+      stress: toOptionalPositive(stress, "the stress"),
+    },
+  );
+  const { eL, e100, Cc, voidIndex, lineIndex } = valueOf(outcome);
+  const items: Item[] = [
+    { label: "e_L", value: eL, unit: "at the liquid limit" },
+    { label: "e_100", value: e100, unit: "e*100, reconstituted, at 100 kPa" },
+    { label: "C_c", value: Cc, unit: "C*c, reconstituted" },
+    { label: "void_index", value: voidIndex, unit: "", missing: "the void index needs the void ratio: give it" },
+    {
+      label: "line_index",
+      value: lineIndex,
+      unit: "intrinsic compression line",
+      missing: "the intrinsic compression line needs the stress: give it in kPa",
+    },
+  ];
+  return answer(items, remarksOf(outcome), item);
+}
