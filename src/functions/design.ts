@@ -39,7 +39,8 @@ import { reduceTest, toKind, toLists, toTest } from "./test-cells";
 export function CURVE_AT(stresses: any[][], values: any[][], stress: any, branch?: any, kind?: any): any {
   const at = toPositive(stress, "the stress");
   const wanted = toChoice(branch, "the branch", CURVE_BRANCHES, "loading");
-  const [s, v] = toLists(stresses, values).map((list) => Array.from(list)) as [number[], number[]]; // a pair stays a pair
+  const rows = toLists(stresses, values);
+  const [s, v] = [Array.from(rows[0]), Array.from(rows[1])];
   const test = testCurve(s, v, isNoWord(kind) ? kindSeen(s, v) : toKind(kind));
   return valueOf(then(test, (curve) => curveAt(curve, at, wanted)));
 }
