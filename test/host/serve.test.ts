@@ -1,16 +1,36 @@
-import { spawn, type ChildProcess } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync, mkdirSync } from "node:fs";
-import { createServer, request, type IncomingMessage } from "node:http";
+import { execFileSync, spawn, type ChildProcess } from "node:child_process";
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  readlinkSync,
+  realpathSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
+import { Agent, createServer, request, type IncomingMessage } from "node:http";
 import { request as secureRequest } from "node:https";
-import type { AddressInfo } from "node:net";
-import { tmpdir } from "node:os";
+import { connect, type AddressInfo, type Socket } from "node:net";
+import { networkInterfaces, tmpdir } from "node:os";
 import path from "node:path";
 import { generateCertificates } from "office-addin-dev-certs";
 
+jest.setTimeout(60_000);
+
 const PROGRAM = path.join(__dirname, "../../src/host/serve.mjs");
-const outside = mkdtempSync(path.join(tmpdir(), "clayledger-serve-"));
+const outside = realpathSync(mkdtempSync(path.join(tmpdir(), "clayledger-serve-")));
 const folder = path.join(outside, "dist");
 const running: ChildProcess[] = [];
+/** Bytes: more than the system takes on the way between two programs. */
+const LARGE = 20_000_000;
+
+/** Waits until something is so; the test's own time ends it. */
+async function until(isSo: () => boolean): Promise<void> {
+  while (!isSo()) await new Promise((resolve) => setTimeout(resolve, 20));
+}
 
 beforeAll(() => {
   mkdirSync(path.join(folder, "vendor"), { recursive: true });
@@ -18,8 +38,18 @@ beforeAll(() => {
   writeFileSync(path.join(outside, "secret.txt"), "secret");
   writeFileSync(path.join(`${folder}-beside`, "secret.txt"), "secret");
   writeFileSync(path.join(folder, "index.html"), "<p>page</p>");
-  writeFileSync(path.join(folder, "functions.js"), "1");
+  writeFileSync(path.join(folder, "functions.js"), "0123456789");
   writeFileSync(path.join(folder, "vendor/LICENSE"), "licence");
+  writeFileSync(path.join(folder, "empty.txt"), "");
+  writeFileSync(path.join(folder, "large.bin"), Buffer.alloc(LARGE));
+  writeFileSync(path.join(folder, ".secret.txt"), "secret");
+  mkdirSync(path.join(folder, ".git"));
+  writeFileSync(path.join(folder, ".git/secret.txt"), "secret");
+  if (process.platform === "win32") return;
+  symlinkSync(path.join(outside, "secret.txt"), path.join(folder, "link.txt"));
+  symlinkSync(`${folder}-beside`, path.join(folder, "linked"));
+  symlinkSync(path.join(folder, "functions.js"), path.join(folder, "within.txt"));
+  execFileSync("mkfifo", [path.join(folder, "pipe")]);
 });
 
 afterAll(() => {
@@ -45,9 +75,9 @@ function start(env: Record<string, string>, from = folder, ...certificate: strin
 }
 
 /** As raw as can be: fetch would tidy the path first. */
-function get(port: number, address: string, headers: Record<string, string> = {}, method = "GET") {
+function get(port: number, address: string, headers: Record<string, string> = {}, method = "GET", agent?: Agent) {
   return new Promise<{ status: number; headers: IncomingMessage["headers"]; text: string }>((resolve, reject) => {
-    request({ host: "127.0.0.1", port, path: address, method, headers }, (response) => {
+    request({ host: "127.0.0.1", port, path: address, method, headers, agent }, (response) => {
       let text = "";
       response.on("data", (chunk) => (text += chunk));
       response.on("end", () => resolve({ status: response.statusCode!, headers: response.headers, text }));
@@ -57,21 +87,37 @@ function get(port: number, address: string, headers: Record<string, string> = {}
   });
 }
 
+/** How many files of the folder the server has open, as Linux lists them; none are listed elsewhere. */
+function openFiles({ pid }: ChildProcess): number {
+  const listed = `/proc/${pid}/fd`;
+  if (!existsSync(listed)) return 0;
+  const file = (descriptor: string): string => {
+    try {
+      return readlinkSync(path.join(listed, descriptor));
+    } catch {
+      return "closed meanwhile";
+    }
+  };
+  return readdirSync(listed).filter((descriptor) => file(descriptor).startsWith(folder)).length;
+}
+
 describe("serving", () => {
   let port: number;
-  beforeAll(async () => ({ port } = await start({ PORT: "0" })));
+  let server: ChildProcess;
+  beforeAll(async () => ({ port, server } = await start({ PORT: "0" })));
 
   test.each([
-    ["/", "text/html; charset=utf-8"],
-    ["/index.html?blankAs=0", "text/html; charset=utf-8"],
-    ["/functions.js", "text/javascript; charset=utf-8"],
-    ["/vendor/LICENSE", "text/plain; charset=utf-8"],
-  ])("%s is %s, with a policy of own files only", async (address, type) => {
+    ["/", "text/html; charset=utf-8", /object-src 'none'; .*frame-ancestors 'self'/],
+    ["/index.html?blankAs=0", "text/html; charset=utf-8", /base-uri 'none'/],
+    ["/functions.js", "text/javascript; charset=utf-8", /^default-src 'none'/],
+    ["/vendor/LICENSE", "text/plain; charset=utf-8", /^default-src 'none'/],
+  ])("%s is %s, and no page elsewhere may frame or load it", async (address, type, policy) => {
     const answer = await get(port, address);
     expect(answer.status).toBe(200);
     expect(answer.headers["content-type"]).toBe(type);
-    expect(answer.headers["content-security-policy"]).toContain("default-src 'self'; script-src 'self' 'unsafe-eval'");
-    expect(answer.headers["content-security-policy"]).not.toMatch(/https?:|\*/);
+    expect(answer.headers["content-security-policy"]).toMatch(policy);
+    expect(answer.headers["cross-origin-resource-policy"]).toBe("same-origin");
+    expect(answer.headers["x-content-type-options"]).toBe("nosniff");
   });
 
   test.each([
@@ -82,22 +128,141 @@ describe("serving", () => {
     "/../dist-beside/secret.txt",
     "/..%5csecret.txt",
     "//etc/passwd",
+    "http://127.0.0.1/index.html",
+    "/index.html::$DATA",
     "/%00",
     "/%zz",
     "/vendor",
+    "/vendor/LICENSE/",
     "/nothing.js",
+    "/.secret.txt",
+    "/.git/secret.txt",
+    "/%2esecret.txt",
+    "/link.txt",
+    "/linked/secret.txt",
+    "/within.txt",
+    "/pipe",
   ])("%s leads nowhere", async (address) => {
     const answer = await get(port, address);
     expect(answer.status).toBe(404);
     expect(answer.text).not.toContain("secret");
   });
 
-  test("only reads, and answers to this machine's name only", async () => {
-    expect((await get(port, "/", {}, "POST")).status).toBe(405);
-    expect((await get(port, "/", {}, "HEAD")).text).toBe("");
-    expect((await get(port, "/", { host: `elsewhere.example:${port}` })).status).toBe(403);
-    expect((await get(port, "/", { host: `localhost:${port}` })).status).toBe(200);
+  test("a name longer than any file's leads nowhere", async () => {
+    expect((await get(port, `/${"a".repeat(5000)}`)).status).toBe(404);
   });
+
+  test("only reads, and answers to this machine's name only", async () => {
+    for (const method of ["POST", "PUT", "DELETE", "OPTIONS"])
+      expect((await get(port, "/", {}, method)).status).toBe(405);
+    for (const host of [
+      `elsewhere.example:${port}`,
+      "127.0.0.1.elsewhere.example",
+      "localhost.elsewhere.example",
+      "[::1]",
+    ])
+      expect([host, (await get(port, "/", { host })).status]).toEqual([host, 403]);
+    for (const host of [`localhost:${port}`, "127.0.0.1", "LOCALHOST"])
+      expect([host, (await get(port, "/", { host })).status]).toEqual([host, 200]);
+  });
+
+  test("listens at 127.0.0.1 and at no other address of this machine", async () => {
+    const others = Object.values(networkInterfaces()).flatMap((all) => all ?? []);
+    for (const { address, scopeid } of others) {
+      if (address === "127.0.0.1") continue;
+      const reached = await new Promise((resolve) => {
+        const socket = connect({ host: scopeid ? `${address}%${scopeid}` : address, port })
+          .on("connect", () => resolve(true))
+          .on("error", () => resolve(false));
+        socket.setTimeout(2000, () => resolve(false));
+      });
+      expect([address, reached]).toEqual([address, false]);
+    }
+  });
+
+  test("HEAD tells what GET would, without the file", async () => {
+    const [whole, head] = [await get(port, "/functions.js"), await get(port, "/functions.js", {}, "HEAD")];
+    const withoutDate = ({ headers }: typeof whole) => ({ ...headers, date: "" });
+    expect([head.status, head.text, withoutDate(head)]).toEqual([200, "", withoutDate(whole)]);
+    expect(head.headers["content-length"]).toBe("10");
+  });
+
+  test.each<[string, number, string, string | undefined]>([
+    ["bytes=0-3", 206, "0123", "bytes 0-3/10"],
+    ["bytes=7-", 206, "789", "bytes 7-9/10"],
+    ["bytes=-2", 206, "89", "bytes 8-9/10"],
+    ["bytes=-99", 206, "0123456789", "bytes 0-9/10"],
+    ["bytes=8-99", 206, "89", "bytes 8-9/10"],
+    ["bytes=10-", 416, "The file has 10 bytes.\n", "bytes */10"],
+    ["bytes=-0", 416, "The file has 10 bytes.\n", "bytes */10"],
+    ["bytes=5-2", 200, "0123456789", undefined],
+    ["bytes=0-1,4-5", 200, "0123456789", undefined],
+    ["lines=0-1", 200, "0123456789", undefined],
+    ["bytes=-", 200, "0123456789", undefined],
+  ])("of the ten bytes 0123456789, %s answers %i", async (range, status, text, told) => {
+    const answer = await get(port, "/functions.js", { range });
+    expect([answer.status, answer.text, answer.headers["content-range"]]).toEqual([status, text, told]);
+  });
+
+  test("a file without a byte is answered, whole and by range", async () => {
+    expect(await get(port, "/empty.txt")).toMatchObject({ status: 200, text: "" });
+    expect(await get(port, "/empty.txt", { range: "bytes=0-" })).toMatchObject({ status: 416 });
+  });
+
+  test("10,000 requests are answered, and leave no file open", async () => {
+    const agent = new Agent({ keepAlive: true, maxSockets: 20 });
+    let answered = 0;
+    const asker = async () => {
+      for (let turn = 0; turn < 500; turn++)
+        if ((await get(port, "/functions.js", {}, "GET", agent)).text === "0123456789") answered++;
+    };
+    await Promise.all(Array.from({ length: 20 }, asker));
+    agent.destroy();
+    expect(answered).toBe(10_000);
+    await until(() => openFiles(server) === 0);
+  });
+
+  /** Connections that ask for the large file and read nothing more than its beginning. */
+  const stalled = (count: number) =>
+    Promise.all(
+      Array.from(
+        { length: count },
+        () =>
+          new Promise<Socket>((resolve) => {
+            const socket = connect(port, "127.0.0.1").on("error", () => undefined);
+            socket.write("GET /large.bin HTTP/1.1\r\nHost: localhost\r\n\r\n");
+            socket.once("data", () => resolve(socket.pause()));
+          }),
+      ),
+    );
+
+  test("220 downloads broken off leave no file open", async () => {
+    for (let round = 0; round < 4; round++) for (const socket of await stalled(55)) socket.destroy();
+    await until(() => openFiles(server) === 0);
+    expect((await get(port, "/functions.js")).text).toBe("0123456789");
+  });
+
+  test("readers that stop in the middle keep no other from its answer, and get the rest when they read on", async () => {
+    const slow = await stalled(60);
+    if (existsSync("/proc")) expect(openFiles(server)).toBe(60);
+    expect((await get(port, "/functions.js")).text).toBe("0123456789");
+    const [reader] = slow;
+    let received = 0;
+    reader.on("data", (chunk) => (received += chunk.length)).resume();
+    await until(() => received > LARGE - 100_000);
+    slow.forEach((socket) => socket.destroy());
+  });
+});
+
+test("Ctrl-C ends the server in the middle of a download", async () => {
+  const { server, port } = await start({ PORT: "0" });
+  const socket = connect(port, "127.0.0.1").on("error", () => undefined);
+  socket.write("GET /large.bin HTTP/1.1\r\nHost: localhost\r\n\r\n");
+  await new Promise((resolve) => socket.once("data", () => resolve(socket.pause())));
+  const ended = new Promise((resolve) => server.once("exit", (code, signal) => resolve({ code, signal })));
+  server.kill("SIGINT");
+  expect(await ended).toEqual({ code: 0, signal: null });
+  socket.destroy();
 });
 
 test("a busy port is said, and another taken; Ctrl-C ends it cleanly", async () => {
@@ -141,12 +306,14 @@ describe("for Excel", () => {
         .end();
     });
 
-  test("https with the certificate given, open to Excel's origin, without a policy that shuts Excel's library out", async () => {
+  test("https with the certificate given, open to Excel's origin, and Excel may frame it", async () => {
     const { port, said } = await start({ PORT: "0" }, folder, certificate, key);
     expect(said).toContain(`https://localhost:${port}/`);
     const { statusCode, headers } = await secureGet(port, "/functions.js");
     expect([statusCode, headers["access-control-allow-origin"]]).toEqual([200, "*"]);
-    expect(headers["content-security-policy"]).toBeUndefined();
+    expect(headers["cross-origin-resource-policy"]).toBeUndefined();
+    const page = await secureGet(port, "/index.html");
+    expect(page.headers["content-security-policy"]).toBe("object-src 'none'; base-uri 'none'; form-action 'none'");
     const elsewhere = await start({ PORT: String(port) }, folder, certificate, key);
     expect(elsewhere.said).toMatch(/busy, and the manifest names it/);
     expect(elsewhere.server.exitCode).toBe(1);
