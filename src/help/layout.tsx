@@ -13,6 +13,11 @@ export const toHtml = ({ title, style, body }: Page): string =>
     <html lang="en">
       <head>
         <meta charSet="utf-8" />
+        {/* Styles stand in the page and on its drawings; there is no script. */}
+        <meta
+          httpEquiv="Content-Security-Policy"
+          content="default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'"
+        />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
         <title>{title}</title>
         <link rel="icon" href="data:," />

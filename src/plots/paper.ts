@@ -49,7 +49,6 @@ export function paperPlot(spec: PlotSpec, { widthMm, document: page = document }
   const notes = spec.notes.flatMap((note) => brokenInto(note, Math.floor((width - 2 * MARGIN) / (0.55 * NOTE_FONT))));
   const height = drawn + (notes.length ? notes.length * NOTE_LINE + MARGIN : 0);
 
-  for (const style of svg.querySelectorAll("style")) style.remove();
   for (const part of [svg, ...svg.querySelectorAll("[class]")]) part.removeAttribute("class");
   svg.removeAttribute("style");
   svg.setAttribute("font-family", FONT);

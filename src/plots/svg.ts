@@ -153,7 +153,15 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
 
   const svg = Plot.plot({
     document: page,
-    style: { font: `${FONT_SIZE}px ${font}`, background: inks.paper, color: inks.ink, maxWidth: "100%" },
+    style: {
+      font: `${FONT_SIZE}px ${font}`,
+      background: inks.paper,
+      color: inks.ink,
+      display: "block",
+      height: "auto",
+      maxWidth: "100%",
+      whiteSpace: "pre",
+    },
     width,
     height,
     marginLeft: frame.left,
@@ -192,6 +200,8 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
     ],
   }) as SVGSVGElement;
 
+  // The pane's content security policy refuses style sheets with text: what this one says is set on the drawing, above.
+  for (const sheet of svg.querySelectorAll("style")) sheet.remove();
   // The drawing is one picture with one description; what its parts are called is for those who open the file.
   for (const part of svg.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
   svg.setAttribute("role", "img");
