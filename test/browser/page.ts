@@ -1,7 +1,14 @@
 /** The page of `npm start` in a real browser, and what a person does there. */
 import { mkdirSync, readFileSync } from "node:fs";
 import path from "node:path";
-import { chromium, type Browser, type BrowserContextOptions, type Frame, type Page } from "playwright-core";
+import {
+  chromium,
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  type Frame,
+  type Page,
+} from "playwright-core";
 import type { EmbeddedPort } from "../../src/workbook/embedded/port";
 import type { Selection } from "../../src/workbook/port";
 
@@ -31,10 +38,14 @@ interface HostWindow {
 }
 declare const window: HostWindow;
 
-/** A page that has started, with everything that it complained of: console errors, exceptions, requests that failed or went elsewhere. */
+/**
+ * A page that has started, with everything that it complained of: console errors, exceptions, requests that failed or went elsewhere,
+ * and what a content security policy refused. `requests` are the addresses of all that it, its frame and pages opened from it loaded.
+ */
 export interface HostPage {
   readonly page: Page;
   readonly complaints: string[];
+  readonly requests: string[];
 }
 
 /** What the person's system prefers. */
@@ -43,10 +54,14 @@ export type Preferences = Pick<BrowserContextOptions, "colorScheme" | "forcedCol
 type OpenPage = (query?: string, preferences?: Preferences) => Promise<HostPage>;
 
 /** Tests with a browser; where there is none they fail with the reason, or are left out where that was asked for. */
-export function withBrowser(title: string, body: (openPage: OpenPage) => void): void {
+export function withBrowser(
+  title: string,
+  body: (openPage: OpenPage, newContext: () => Promise<BrowserContext>) => void,
+): void {
   const missing = process.env.CLAYLEDGER_BROWSER_MISSING;
   if (missing?.startsWith("CLAYLEDGER_NO_BROWSER")) {
-    describe.skip(title, () => body(() => Promise.reject(new Error(missing))));
+    const none = () => Promise.reject(new Error(missing));
+    describe.skip(title, () => body(none, none));
     return;
   }
   describe(title, () => {
@@ -58,8 +73,21 @@ export function withBrowser(title: string, body: (openPage: OpenPage) => void): 
       mkdirSync(ARTIFACTS, { recursive: true });
     }, PATIENCE);
     afterAll(() => browser?.close());
-    body((query = "", preferences = {}) =>
-      browser ? openPage(browser, query, preferences) : Promise.reject(new Error(missing)),
+    body(
+      (query = "", preferences = {}) =>
+        browser ? openPage(browser, query, preferences) : Promise.reject(new Error(missing)),
+      () => (browser ? browser.newContext() : Promise.reject(new Error(missing))),
+    );
+  });
+}
+
+/** Tells of everything that a content security policy refuses in any page or frame of a context. */
+export async function watchPolicy(context: BrowserContext, refused: (violation: string) => void): Promise<void> {
+  await context.exposeBinding("clayledgerRefused", (_, violation: string) => refused(violation));
+  await context.addInitScript(() => {
+    const page = globalThis as any;
+    page.addEventListener("securitypolicyviolation", (event: any) =>
+      page.clayledgerRefused(`${page.location.pathname}: ${event.effectiveDirective} refused ${event.blockedURI}`),
     );
   });
 }
@@ -74,6 +102,9 @@ async function openPage(browser: Browser, query: string, preferences: Preference
   const page = await context.newPage();
   page.setDefaultTimeout(START_PATIENCE);
   const complaints: string[] = [];
+  const requests: string[] = [];
+  context.on("request", (request) => requests.push(request.url()));
+  await watchPolicy(context, (violation) => complaints.push(`policy of ${violation}`));
   page.on("console", (message) => {
     if (message.type() === "error") complaints.push(`console: ${message.text()}`);
   });
@@ -89,7 +120,7 @@ async function openPage(browser: Browser, query: string, preferences: Preference
   await page.goto(address + query);
   await page.waitForFunction(() => "clayledger" in window);
   await page.frameLocator("#pane").locator("#pane *").first().waitFor();
-  return { page, complaints };
+  return { page, complaints, requests };
 }
 
 export const sheetNames = (page: Page): Promise<string[]> => page.evaluate(() => window.clayledger.port.sheetNames());
