@@ -1,6 +1,6 @@
 const fs = require("fs");
 const path = require("path");
-const { Compilation, WebpackError, sources } = require("webpack");
+const { BannerPlugin, Compilation, WebpackError, sources } = require("webpack");
 const CopyPlugin = require("copy-webpack-plugin");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
@@ -26,7 +26,8 @@ const VENDOR = {
   "bootstrap/bootstrap.min.css": "bootstrap/dist/css/bootstrap.min.css",
   "bootstrap/LICENSE": "bootstrap/LICENSE",
   "font-awesome/css/font-awesome.min.css": "font-awesome/css/font-awesome.min.css",
-  "font-awesome/fonts": "font-awesome/fonts",
+  // The style sheet names older kinds of the font as well; a browser asks for the first that it can read, which is this one.
+  "font-awesome/fonts/fontawesome-webfont.woff2": "font-awesome/fonts/fontawesome-webfont.woff2",
 };
 
 /** functions.json from the JSDoc of every file in src/functions that declares a custom function; help stands at `baseUrl`. */
@@ -61,6 +62,15 @@ class FunctionsMetadata {
   }
 }
 
+/** Where a reader of a bundle finds whose work is in it. */
+const notice = () =>
+  new BannerPlugin({
+    banner: "Clayledger, MIT. Licences and notices of all that is in this file: licences.txt, beside it.",
+    test: /\.js$/,
+    exclude: /^vendor\//,
+    stage: Compilation.PROCESS_ASSETS_STAGE_REPORT,
+  });
+
 /** Types are checked by `npm run typecheck`, not here. */
 const SWC = {
   jsc: {
@@ -74,7 +84,12 @@ const shared = (mode) => ({
   mode,
   optimization: {
     minimizer: [
-      new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, minimizerOptions: { compress: { passes: 2 } } }),
+      new MinimizerPlugin({
+        minify: MinimizerPlugin.swcMinify,
+        minimizerOptions: { compress: { passes: 2 }, format: { comments: false } },
+        // The build writes the notices of all packages to one file.
+        extractComments: false,
+      }),
     ],
   },
   devtool: mode === "development" ? "source-map" : false,
@@ -101,7 +116,7 @@ module.exports = (mode) => {
     target: ["webworker", "es2022"],
     entry: { functions: at("src/functions/index.ts") },
     output,
-    plugins: [new FunctionsMetadata(baseUrl)],
+    plugins: [new FunctionsMetadata(baseUrl), notice()],
   };
 
   const page = (filename, template, chunks) =>
@@ -117,6 +132,7 @@ module.exports = (mode) => {
     // The embedded sheet's two files stand beside our code, replaceable.
     externals: { "@odoo/owl": "owl", "@odoo/o-spreadsheet": "o_spreadsheet" },
     plugins: [
+      notice(),
       page("taskpane.html", "src/pane/shell/taskpane.html", ["pane"]),
       page("pane.html", "src/pane/shell/pane.html", ["pane"]),
       page("index.html", "src/host/index.html", ["host"]),
@@ -131,7 +147,7 @@ module.exports = (mode) => {
           ...Object.entries(VENDOR).map(([file, source]) => ({
             from: at("node_modules", source),
             to: `vendor/${file}`,
-            toType: source.endsWith("/fonts") ? "dir" : "file",
+            toType: "file",
             // Byte for byte: the minimizer must not touch the work of others.
             info: { minimized: true },
           })),
@@ -142,3 +158,5 @@ module.exports = (mode) => {
 
   return [functions, pages];
 };
+
+module.exports.VENDOR = VENDOR;

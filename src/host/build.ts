@@ -1,34 +1,54 @@
 /**
- * Builds dist: the bundles by webpack, and beside it the help pages.
+ * Builds dist: the bundles by webpack with the licences of what is in them, and beside it the help pages.
  * Usage: tsx src/host/build.ts [--if-changed] [--development]
  */
 import { spawn } from "node:child_process";
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
 import type { Configuration, MultiStats } from "webpack";
 import project from "../../package.json";
+import { bundledIn } from "./licences/bundled";
+import { componentsOf, licencesText, packageOf } from "./licences/components";
 import { inputsOf, isUpToDate, markBuilt, unmark } from "./up-to-date";
 
 const root = path.join(__dirname, "../..");
 const dist = path.join(root, "dist");
 const mode = process.argv.includes("--development") ? "development" : "production";
 
+interface Configured {
+  (mode: string): Configuration[];
+  /** What is copied into dist/vendor: file there, file in node_modules. */
+  readonly VENDOR: Readonly<Record<string, string>>;
+}
+
 /** The configuration is plain JavaScript, which tells no types. */
-const configured = (): Configuration[] =>
-  (createRequire(__filename)(path.join(root, "webpack.config.js")) as (mode: string) => Configuration[])(mode);
+const configured = (): Configured => createRequire(__filename)(path.join(root, "webpack.config.js"));
+
+/** Writes dist/licences.txt: of what the bundles are made of, and of what is copied beside them. */
+function writeLicences(stats: MultiStats, vendor: Configured["VENDOR"]): void {
+  const copied = Object.entries(vendor).flatMap(([file, source]) => {
+    const folder = packageOf(path.join(root, "node_modules", source));
+    return folder === undefined || /LICENSE/.test(file) ? [] : [{ folder, file: `vendor/${file}` }];
+  });
+  const components = componentsOf([...stats.stats.flatMap(({ compilation }) => bundledIn(compilation)), ...copied]);
+  const own = readFileSync(path.join(root, "LICENSE"), "utf8");
+  writeFileSync(path.join(dist, "licences.txt"), licencesText(own, components));
+}
 
 const say = (sentence: string): unknown => process.stdout.write(`${sentence}\n`);
 
 async function bundle(): Promise<void> {
   const { default: webpack } = await import("webpack");
-  const compiler = webpack(configured());
+  const configuration = configured();
+  const compiler = webpack(configuration(mode));
   const stats = await new Promise<MultiStats>((resolve, reject) =>
     compiler.run((error, result) => (error ? reject(error) : resolve(result!))),
   );
   await new Promise<void>((resolve) => compiler.close(() => resolve()));
   if (stats.hasErrors() || stats.hasWarnings()) say(stats.toString("errors-warnings"));
   if (stats.hasErrors()) throw new Error("The bundles were not built.");
+  writeLicences(stats, configuration.VENDOR);
 }
 
 /** In a process of its own, so that both processors work. */

@@ -85,6 +85,9 @@ export function AboutScreen() {
       <Heading>{words.licencesHeading}</Heading>
       <Text>{words.own}</Text>
       {list(words.parts)}
+      <Link href="licences.txt" target="_blank" rel="noopener">
+        {words.notices}
+      </Link>
     </div>
   );
 }

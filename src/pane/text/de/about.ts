@@ -34,4 +34,5 @@ export const about = {
     "Papa Parse: MIT",
     "Das Blatt der Seite im Browser ist o-spreadsheet (LGPL-3.0-or-later) mit Owl (LGPL-3.0-only), unverändert und austauschbar; Bootstrap (MIT), Font Awesome (OFL-1.1, MIT)",
   ],
+  notices: "Alle Teile, mit ihren Lizenzen und Vermerken",
 };

@@ -32,4 +32,5 @@ export const about = {
     "Papa Parse: MIT",
     "The sheet of the page in the browser is o-spreadsheet (LGPL-3.0-or-later) with Owl (LGPL-3.0-only), unmodified and replaceable; Bootstrap (MIT), Font Awesome (OFL-1.1, MIT)",
   ],
+  notices: "Every part, with its licence and notices",
 };
