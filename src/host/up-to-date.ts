@@ -4,7 +4,15 @@ import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from "
 import path from "node:path";
 
 /** What a build reads, beside the packages that package-lock.json names. */
-const INPUTS = ["src", "manifest.xml", "package.json", "package-lock.json", "tsconfig.json", "webpack.config.js"];
+const INPUTS = [
+  "src",
+  "LICENSE",
+  "manifest.xml",
+  "package.json",
+  "package-lock.json",
+  "tsconfig.json",
+  "webpack.config.js",
+];
 const STAMP = "built.json";
 
 interface Stamp {

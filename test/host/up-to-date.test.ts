@@ -12,7 +12,14 @@ beforeEach(() => {
   root = mkdtempSync(path.join(tmpdir(), "clayledger-build-"));
   dist = path.join(root, "dist");
   for (const folder of ["src/pane", "dist/assets"]) mkdirSync(path.join(root, folder), { recursive: true });
-  for (const file of ["manifest.xml", "package.json", "package-lock.json", "tsconfig.json", "webpack.config.js"])
+  for (const file of [
+    "LICENSE",
+    "manifest.xml",
+    "package.json",
+    "package-lock.json",
+    "tsconfig.json",
+    "webpack.config.js",
+  ])
     write(file, file);
   write("src/pane/index.tsx", "1");
   write("dist/pane.js", "built");
