@@ -44,20 +44,23 @@ test(`from the in-situ stress over 100 kPa: ${data.frenchClay.source}`, () => {
 test(`modulus number: ${data.modulusNumber.source}`, () => {
   const { m, CR } = data.modulusNumber;
   // CR is printed with two digits: half a unit of the last is 1 to 2 percent.
-  CR.forEach((ratio, i) => within(modulusNumber(ratio) / m[i], 1, 0.5 / Number(String(ratio).replace(/^0\.0*/, ""))));
+  m.forEach((number, i) => {
+    const ratio = CR[i] ?? NaN;
+    within(modulusNumber(ratio) / number, 1, 0.5 / Number(String(ratio).replace(/^0\.0*/, "")));
+  });
 });
 
 test(`normally consolidated: ${data.normallyConsolidated.source}`, () => {
   const { thickness_m, e0, Cc, inSitu, increase, settlement_mm } = data.normallyConsolidated;
   const found = SETTLEMENT(1000 * thickness_m, inSitu, increase, inSitu, Cc / (1 + e0), null, "settlement");
-  within(found[0][0], settlement_mm, 0.5);
+  within(found.flat()[0], settlement_mm, 0.5);
 });
 
 test.each(data.das.cases)(`preconsolidation stress $preconsolidation: ${data.das.source}`, (one) => {
   const { thickness_m, e0, Cc, Cs, inSitu, increase } = data.das;
   const [CR, RR] = [Cc / (1 + e0), Cs / (1 + e0)];
   const found = SETTLEMENT(1000 * thickness_m, inSitu, increase, one.preconsolidation, CR, RR, "settlement");
-  within(found[0][0], one.settlement_mm, one.half);
+  within(found.flat()[0], one.settlement_mm, one.half);
 });
 
 test(`across the preconsolidation stress: ${data.across.source}`, () => {
@@ -77,7 +80,7 @@ test(`intrinsic properties: ${data.intrinsic.source}`, () => {
   within(table.e_100, byHand.e100, 5e-6);
   within(table.C_c, byHand.Cc, 5e-4);
   within(table.void_index, byHand.voidIndex, 5e-4);
-  within(table.line_index, line.voidIndex[0], 5e-3);
-  line.stress.forEach((stress, i) => within(intrinsicLine(stress), line.voidIndex[i], 5e-3));
+  within(table.line_index, line.voidIndex[0] ?? NaN, 5e-3);
+  line.stress.forEach((stress, i) => within(intrinsicLine(stress), line.voidIndex[i] ?? NaN, 5e-3));
   expect(table.remark).toBe("ok");
 });

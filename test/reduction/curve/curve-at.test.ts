@@ -30,7 +30,7 @@ test("between two loads the value is straight on log of stress: half-way in log 
 test("the loop has no part in the loading curve, which goes on from its own point", () => {
   // Without the loop the curve is the same.
   const keep = [0, 1, 2, 3, 4, 9];
-  const [s, e] = [keep.map((i) => S[i]), keep.map((i) => E[i])];
+  const [s, e] = [S.filter((_, i) => keep.includes(i)), E.filter((_, i) => keep.includes(i))];
   for (const stress of [30, 60, 150, 399, 401, 790]) expect(value(S, E, stress)).toBe(value(s, e, stress));
 });
 
@@ -96,6 +96,8 @@ test("void ratios fall as the stress rises, strains rise: the kind is seen from 
 const curve = fc
   .tuple(fc.integer({ min: 1, max: 100 }), fc.array(fc.integer({ min: 1, max: 100 }), { minLength: 3, maxLength: 9 }))
   .map(([first, falls]) => ({
+    from: first,
+    span: 2 ** (falls.length - 1),
     stresses: falls.map((_, i) => first * 2 ** i),
     values: falls.map((_, i) => 3 - falls.slice(0, i).reduce((sum, fall) => sum + fall / 1000, 0)),
   }));
@@ -103,17 +105,17 @@ const share = fc.integer({ min: 0, max: 1_000_000 }).map((part) => part / 1_000_
 
 test("a curve that falls is read falling, and within the two loads around", () => {
   fc.assert(
-    fc.property(curve, share, share, ({ stresses, values }, a, b) => {
-      const [from, to] = [stresses[0], stresses[stresses.length - 1]];
-      const [low, high] = [a, b].sort((x, y) => x - y).map((part) => Math.min(from * (to / from) ** part, to));
-      const [above, below] = [value(stresses, values, low), value(stresses, values, high)];
+    fc.property(curve, share, share, ({ from, span, stresses, values }, a, b) => {
+      const low = from * span ** Math.min(a, b);
+      const above = value(stresses, values, low);
+      const below = value(stresses, values, from * span ** Math.max(a, b));
       expect(below).toBeLessThanOrEqual(above + 1e-12);
       const k = Math.max(
         1,
         stresses.findIndex((stress) => stress >= low),
       );
-      expect(above).toBeLessThanOrEqual(values[k - 1] + 1e-12);
-      expect(above).toBeGreaterThanOrEqual(values[k] - 1e-12);
+      expect(above).toBeLessThanOrEqual((values[k - 1] ?? NaN) + 1e-12);
+      expect(above).toBeGreaterThanOrEqual((values[k] ?? NaN) - 1e-12);
     }),
   );
 });
@@ -124,8 +126,8 @@ test("stresses all in another unit give the same value", () => {
       curve,
       share,
       fc.constantFrom(0.001, 0.02088543, 20.885434, 47.88),
-      ({ stresses, values }, part, unit) => {
-        const at = stresses[0] * (stresses[stresses.length - 1] / stresses[0]) ** part;
+      ({ from, span, stresses, values }, part, unit) => {
+        const at = from * span ** part;
         const other = value(
           stresses.map((stress) => stress * unit),
           values,

@@ -41,7 +41,8 @@ test("within the correlation a greater liquid limit gives more voids and more co
   const eL = fc.integer({ min: 600, max: 4500 }).map((part) => part / 1000);
   fc.assert(
     fc.property(eL, eL, (a, b) => {
-      const [low, high] = [Math.min(a, b), Math.max(a, b) + 0.001].map((one) => value(one / 2.7, 2.7));
+      const low = value(Math.min(a, b) / 2.7, 2.7);
+      const high = value((Math.max(a, b) + 0.001) / 2.7, 2.7);
       expect(high.e100).toBeGreaterThan(low.e100);
       expect(high.Cc).toBeGreaterThan(low.Cc);
     }),
