@@ -11,6 +11,7 @@ import {
   WATER_UNIT_WEIGHT,
 } from "../reduction/curve/stiffness";
 import { compressionIndex } from "../reduction/curve/indices";
+import { intrinsic } from "../reduction/curve/intrinsic";
 import { testCurve } from "../reduction/curve/shape/points";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { coefficientOfConsolidation, T50, T90 } from "../reduction/increment/cv";
@@ -20,7 +21,9 @@ import { straightLine } from "../reduction/numeric/straight-line";
 import { badInput, given, notApplicable, then, type Outcome } from "../reduction/outcome";
 import { density, saturation, solidsHeight, voidRatio, voidRatioAtStrain, waterContent } from "../reduction/specimen";
 import { WATER_DENSITY } from "../reduction/water";
+import { settlement } from "../reduction/settlement";
 import { convert, unitsOf, type Quantity } from "../reduction/units";
+import { collapse, wettingStrain } from "../reduction/wetting";
 
 /** What a number of a formula measures, where it has a unit. */
 export type Measured = Exclude<Quantity, "density"> | "mass" | "time" | "mass density" | "unit weight";
@@ -138,6 +141,30 @@ const onLogStress = (unit: "length" | "ratio"): readonly Argument[] => {
     value("y_2", "the value at the stress above", { signed: true }),
   ];
 };
+
+/** A layer, its in-situ stress and the increase. */
+const LAYER: readonly Argument[] = [
+  length("H", "the thickness"),
+  stressOf("sigma_v0", "the in-situ stress"),
+  stressOf("dsigma", "the increase"),
+];
+
+/** Settlement of a layer whose increase lies on one side of the preconsolidation stress. */
+const onOneSide =
+  (ratios: "recompression" | "virgin") => (H: number, sigma_v0: number, dsigma: number, slope: number) =>
+    then(
+      settlement({
+        thickness: H,
+        inSituStress: sigma_v0,
+        increase: dsigma,
+        preconsolidationStress: ratios === "virgin" ? sigma_v0 : sigma_v0 + dsigma,
+        compressionRatio: ratios === "virgin" ? slope : 0,
+        recompressionRatio: ratios === "virgin" ? 0 : slope,
+      }),
+      (found) => given(found.settlement),
+    );
+
+const LIQUID_LIMIT: readonly Argument[] = [ratio("w_L", "the liquid limit"), ratio("G_s", "the specific gravity")];
 
 const SHARE_AT_T90 = 0.9;
 
@@ -561,5 +588,94 @@ export const FORMULAS: readonly Formula[] = [
     expression: "sigma_1 * 10^((e_1 - e) / C_c)",
     result: "stress",
     compute: (sigma_1, e_1, e, C_c) => given(sigma_1 * 10 ** ((e_1 - e) / C_c)),
+  },
+  {
+    id: "settlement",
+    symbol: "S",
+    arguments: [
+      ...LAYER,
+      stressOf("sigma_p", "the preconsolidation stress"),
+      ratio("CR", "the compression ratio"),
+      ratio("RR", "the recompression ratio"),
+    ],
+    expression: "H * (RR * log10(sigma_p / sigma_v0) + CR * log10((sigma_v0 + dsigma) / sigma_p))",
+    result: "length",
+    compute: (H, sigma_v0, dsigma, sigma_p, CR, RR) =>
+      sigma_p < sigma_v0 || sigma_p > sigma_v0 + dsigma
+        ? notApplicable(
+            "the increase does not pass the preconsolidation stress: use settlement_recompression below it, settlement_virgin above",
+          )
+        : then(
+            settlement({
+              thickness: H,
+              inSituStress: sigma_v0,
+              increase: dsigma,
+              preconsolidationStress: sigma_p,
+              compressionRatio: CR,
+              recompressionRatio: RR,
+            }),
+            (found) => given(found.settlement),
+          ),
+  },
+  {
+    id: "settlement_recompression",
+    symbol: "S",
+    arguments: [...LAYER, ratio("RR", "the recompression ratio")],
+    expression: "H * RR * log10((sigma_v0 + dsigma) / sigma_v0)",
+    result: "length",
+    compute: onOneSide("recompression"),
+  },
+  {
+    id: "settlement_virgin",
+    symbol: "S",
+    arguments: [...LAYER, ratio("CR", "the compression ratio")],
+    expression: "H * CR * log10((sigma_v0 + dsigma) / sigma_v0)",
+    result: "length",
+    compute: onOneSide("virgin"),
+  },
+  {
+    id: "wetting_strain",
+    symbol: "eps_w",
+    arguments: [length("H_1", "the height before wetting"), length("H_2", "the height after wetting")],
+    expression: "(H_1 - H_2) / H_1",
+    decimals: 4,
+    compute: (H_1, H_2) => wettingStrain(H_1, H_2),
+  },
+  {
+    id: "collapse",
+    symbol: "I_c",
+    arguments: [
+      length("H_1", "the height before wetting"),
+      length("H_2", "the height after wetting"),
+      length("H_0", "the initial height"),
+    ],
+    expression: "(H_1 - H_2) / H_0",
+    decimals: 4,
+    compute: (H_1, H_2, H_0) => then(collapse(H_1, H_2, H_0), ({ potential }) => given(potential)),
+  },
+  {
+    id: "void_index",
+    symbol: "I_v",
+    arguments: [
+      ratio("e", "the void ratio"),
+      ratio("e_100", "the intrinsic void ratio at 100 kPa"),
+      ratio("C_c", "the intrinsic compression index"),
+    ],
+    expression: "(e - e_100) / C_c",
+    compute: (e, e_100, C_c) => given((e - e_100) / C_c),
+  },
+  {
+    id: "intrinsic_void_ratio",
+    symbol: "e_100",
+    arguments: LIQUID_LIMIT,
+    expression: "0.109 + 0.679 * (w_L * G_s) - 0.089 * (w_L * G_s)^2 + 0.016 * (w_L * G_s)^3",
+    compute: (w_L, G_s) => then(intrinsic(w_L, G_s), ({ e100 }) => given(e100)),
+  },
+  {
+    id: "intrinsic_compression_index",
+    symbol: "C_c",
+    arguments: LIQUID_LIMIT,
+    expression: "0.256 * w_L * G_s - 0.04",
+    compute: (w_L, G_s) => then(intrinsic(w_L, G_s), ({ Cc }) => given(Cc)),
   },
 ];

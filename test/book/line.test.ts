@@ -8,6 +8,7 @@ import { WORKING } from "../../src/functions/checking";
 import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "../../src/book/formulas";
 import { working, type Units } from "../../src/book/line";
 import { COMPRESSION_INDEX, VOLUME_COMPRESSIBILITY } from "../../src/functions/curve";
+import { SETTLEMENT } from "../../src/functions/design";
 import { CV_FROM_T50 } from "../../src/functions/increment";
 import { STRESS } from "../../src/functions/loading";
 import { DENSITY, SOLIDS_HEIGHT } from "../../src/functions/specimen";
@@ -116,6 +117,19 @@ Object.assign(RANDOM, {
   strain_by_void_ratio: two([1, 4], [0.2, 0.9]),
   share_of_void_ratio: two([0.3, 0.6], [0.2, 4]),
   stress_on_line: fc.tuple(number(1, 3000), number(0.9, 1.2), number(0.3, 0.8), number(0.3, 2)),
+});
+
+Object.assign(RANDOM, {
+  settlement: fc
+    .tuple(number(1, 20), number(5, 300), number(5, 300), number(0.05, 0.95), number(0.1, 0.4), number(0.005, 0.09))
+    .map(([H, stress, increase, part, CR, RR]) => [H, stress, increase, stress + part * increase, CR, RR]),
+  settlement_recompression: fc.tuple(number(1, 20), number(5, 300), number(5, 300), number(0.005, 0.09)),
+  settlement_virgin: fc.tuple(number(1, 20), number(5, 300), number(5, 300), number(0.05, 0.4)),
+  wetting_strain: two([16, 25], [12, 15]),
+  collapse: fc.tuple(number(16, 25), number(12, 15), number(20, 26)),
+  void_index: fc.tuple(number(1.2, 3), number(0.4, 1.1), number(0.2, 1)),
+  intrinsic_void_ratio: two([0.25, 1.6], [2.5, 2.8]),
+  intrinsic_compression_index: two([0.25, 1.6], [2.5, 2.8]),
 });
 
 const close = (a: number, b: number, share: number) => {
@@ -242,6 +256,16 @@ describe("WORKING", () => {
     expect(answer(WORKING("mv", 100, 200, 1.1, 0.95))).toBeCloseTo(VOLUME_COMPRESSIBILITY(100, 200, 1.1, 0.95), 4);
     const [[Cc]] = [[COMPRESSION_INDEX([[100], [200]], [[1.1], [0.95]], 100, 200)].flat()];
     expect(answer(WORKING("compression_index", 100, 200, 1.1, 0.95))).toBeCloseTo(Cc as number, 3);
+  });
+
+  test("writes the settlement of a layer on both sides of the preconsolidation stress, or on one", () => {
+    expect(WORKING("settlement", 4, 100, 120, 150, 0.15, 0.025, "m")).toMatch(/= 0.11741 m$/);
+    expect(SETTLEMENT(4, 100, 120, 150, 0.15, 0.025, "settlement").flat()[0]).toBeCloseTo(0.11741, 5);
+    expect(WORKING("settlement_virgin", 4, 150, 70, 0.15, "m")).toMatch(/= 0.09980 m$/);
+    for (const preconsolidation of [90, 230])
+      expect(refusal(() => WORKING("settlement", 4, 100, 120, preconsolidation, 0.15, 0.025))).toMatch(
+        /use settlement_recompression below it, settlement_virgin above/,
+      );
   });
 
   test("blank cells behind the last number say nothing, from the web as from the desktop", () => {
