@@ -147,10 +147,7 @@ const APPARATUS = panels(
       "dial_factor",
       "Dial factor",
       "factor",
-      "Length of one division; 1 where the logger already records lengths.",
-      {
-        value: { SI: 0.002, US: 0.0001 },
-      },
+      "Length of one division, such as 0.002 mm or 0.0001 in; 1 where the logger already records lengths.",
     ),
     date("dial_calibration_due", "Dial calibration due"),
   ],

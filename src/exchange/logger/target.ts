@@ -18,6 +18,7 @@ export const TARGET_NAMES: readonly string[] = [
   "seating_stress",
   "diameter",
   "frame_number",
+  "test_remarks",
   ...numbers.flatMap((load) => [timesName(load), readingsName(load)]),
 ];
 
@@ -46,6 +47,8 @@ export interface Target {
   /** mm */
   readonly diameter?: number;
   readonly frame: string;
+  /** The test remarks; undefined where the sheet has no cell for them. */
+  readonly remarks?: CellValue;
 }
 
 const usedRows = (cells: readonly CellValue[]): number =>
@@ -85,14 +88,16 @@ export function targetOf(found: Readonly<Record<string, readonly (readonly CellV
     seating: numberOf(single("seating_stress")),
     diameter: diameter === undefined ? undefined : convert(diameter, "length", lengthUnit, "mm"),
     frame: String(single("frame_number")).trim(),
+    ...(found.test_remarks ? { remarks: single("test_remarks") } : {}),
   };
 }
 
-/** A cell of the sheet that the file has something to say about. */
+/** A cell of the sheet whose value decides how the sheet understands the file's readings. */
 export interface InputChange {
   readonly name: "dial_factor" | "dial_sense" | "zero_reading";
   /** "" where the cell is blank. */
   readonly now: CellValue;
+  /** What the file needs there. */
   readonly wanted: CellValue;
 }
 

@@ -24,7 +24,7 @@ test("a blank sheet has room for 24 loads, its schedule is no reading, and its u
     room: blankSheet("US").names.times_01.rows,
     lengthUnit: "in",
     stressUnit: "tsf",
-    dialFactor: 0.0001,
+    dialFactor: "",
   });
 });
 
@@ -38,7 +38,7 @@ test("what the sheet's inputs must become is asked for, not done", () => {
   const target = targetOf(namesOf(blankSheet("US")));
   expect(inputChanges(target, LAYOUT, 1.25)).toEqual(
     [
-      { name: "dial_factor", now: 0.0001, wanted: 1 / 25.4 },
+      { name: "dial_factor", now: "", wanted: 1 / 25.4 },
       { name: "dial_sense", now: "rise", wanted: "fall" },
       { name: "zero_reading", now: "", wanted: 1.25 },
     ].map((change) => ({

@@ -69,7 +69,7 @@ test("what it writes into cells is English", async () => {
   });
   await press(words.usePasted);
   await press(words.confirm);
-  await press(words.write(1));
+  await press(words.write(1, "Test 7"));
   await waitFor(() => place.querySelector("[role=status]")?.textContent?.includes(words.doneLoads(1)));
 
   const written = [

@@ -1,6 +1,6 @@
 /** The loads found in the file: corrected, given their numbers, thinned. And every line that was left out. */
 import { Button, Field, Input, Select, Text } from "@fluentui/react-components";
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import { LOADS } from "../../../specification/load-table";
 import type { Layout } from "../../../exchange/logger/layout";
 import {
@@ -22,6 +22,7 @@ import {
   type Thinning,
   type ZeroRule,
 } from "../../../exchange/logger/load-series";
+import { timeZeroShown } from "../../../exchange/logger/time-zero";
 import { KEPT_KINDS, type Fault, type LoggerRows } from "../../../exchange/logger/rows";
 import type { Target } from "../../../exchange/logger/target";
 import { figure } from "../../../reduction/outcome";
@@ -39,11 +40,11 @@ export interface LoadChoices {
   readonly edited?: readonly LoadStep[];
 }
 
-export const firstChoices = (rows: LoggerRows, layout: Layout): LoadChoices => ({
-  way: waysFor(rows, layout)[0],
-  rule: "before",
-  thinning: "even",
-});
+/** What the file shows best: how its loads are found, and what stands at their time 0. */
+export function firstChoices(rows: LoggerRows, layout: Layout): LoadChoices {
+  const [way] = waysFor(rows, layout);
+  return { way, rule: timeZeroShown(rows, findLoads(rows, layout, way)).rule, thinning: "even" };
+}
 
 /** A stretch of rows with what it comes to. */
 export interface Stretch extends LoadStep {
@@ -109,6 +110,7 @@ export function ReadingsLoads({ rows, layout, stretches, choices, target, onChoo
   const styles = useStyles();
   const unit = target?.stressUnit ?? NO_SHEET.stressUnit;
   const loads = target?.loads ?? NO_SHEET.loads;
+  const zero = useMemo(() => timeZeroShown(rows, findLoads(rows, layout, choices.way)), [rows, layout, choices.way]);
   const edit = (edited: readonly LoadStep[]): void => onChoose({ ...choices, edited });
   const plain = stretches.map(({ from, to, load }): LoadStep => ({ from, to, load }));
   const stressText = (stress: number | undefined): string => (stress === undefined ? "" : `${figure(stress)} ${unit}`);
@@ -124,6 +126,7 @@ export function ReadingsLoads({ rows, layout, stretches, choices, target, onChoo
         />
         <Choice
           label={words.rule}
+          hint={words.zeroShown(words.rules[zero.rule], zero.loads, zero.of)}
           options={ZERO_RULES.map((rule) => [rule, words.rules[rule]] as const)}
           value={choices.rule}
           onChoose={(rule) => onChoose({ ...choices, rule })}

@@ -1,23 +1,32 @@
 /** The last step: which sheet, what may be replaced, and the writing itself. */
-import { Button, Checkbox, Text } from "@fluentui/react-components";
-import { useEffect, useRef, useState } from "react";
-import { columnLetters } from "../../../workbook/address";
+import { Button, Checkbox, Field, Radio, RadioGroup, Text } from "@fluentui/react-components";
+import { useEffect, useReducer, useRef, useState } from "react";
 import { keptAll, MOST_LINES, type FileRecord } from "../../../exchange/logger/file-sheet";
 import type { Layout } from "../../../exchange/logger/layout";
-import { givenTwice } from "../../../exchange/logger/loads";
 import type { Fault } from "../../../exchange/logger/rows";
-import { readingsName } from "../../../specification/load-table";
-import { columnsFor, inputChanges, type InputChange, type Target } from "../../../exchange/logger/target";
-import type { CellValue, WorkbookPort } from "../../../workbook/port";
+import type { Target } from "../../../exchange/logger/target";
+import type { WorkbookPort } from "../../../workbook/port";
 import { Stopped } from "../../live/in-slices";
-import { Notice } from "../../ui/notice";
-import { faultWords, type LoadChoices, type Stretch } from "./loads-step";
-import { Choice, Progress } from "../../ui/parts";
-import type { Source } from "./source-step";
-import { useStyles } from "../../ui/styles";
-import { sentenceOf } from "../../text/sentence";
 import { CATALOGUES, text } from "../../text";
-import { writeReadings, type Kept } from "./into-workbook";
+import { sentenceOf } from "../../text/sentence";
+import { Notice } from "../../ui/notice";
+import { Choice, Progress } from "../../ui/parts";
+import { useStyles } from "../../ui/styles";
+import { writeReadings, type Job, type Kept } from "./into-workbook";
+import { layoutWords } from "./layout-words";
+import { faultWords, type LoadChoices, type Stretch } from "./loads-step";
+import type { Source } from "./source-step";
+import {
+  answered,
+  columnsOf,
+  loadsOfFile,
+  NO_ANSWERS,
+  writingOf,
+  type AnswerAction,
+  type Answers,
+  type Input,
+  type Writing,
+} from "./writing";
 
 const words = text.readings;
 /** What is written into cells is English, whatever the pane speaks. */
@@ -47,107 +56,77 @@ type State =
   | { readonly at: "busy"; readonly kept?: Kept; readonly of: number }
   | { readonly at: "done" | "stopped" | "error"; readonly sentence: string };
 
-/** The layout as the file sheet tells it. */
-function layoutWords(layout: Layout, choices: LoadChoices): [string, string][] {
-  const column = (col: number, what: string): string => cellWords.inColumn(columnLetters(col), what);
-  const unit = layout.readingUnit === "div" ? cellWords.division : layout.readingUnit;
-  return [
-    [cellWords.delimiter, cellWords.delimiters[layout.delimiter]],
-    [cellWords.decimal, cellWords.decimals[layout.decimal]],
-    [cellWords.firstLine, String(layout.firstLine)],
-    [cellWords.time, column(layout.time, cellWords.timeForms[layout.timeForm])],
-    ...(layout.date === null
-      ? []
-      : ([[cellWords.date, column(layout.date, cellWords.dateOrders[layout.dateOrder])]] as [string, string][])),
-    [cellWords.timesRun, cellWords.timesRuns[layout.timesRun]],
-    [cellWords.reading, column(layout.reading, unit)],
-    [cellWords.sense, cellWords.senses[layout.sense]],
-    [
-      cellWords.load,
-      layout.load === null
-        ? cellWords.noLoad
-        : column(layout.load, `${cellWords.loadKinds[layout.loadKind]} ${layout.loadUnit}`.trim()),
-    ],
-    [cellWords.lever, String(layout.lever)],
-    [cellWords.noReading, layout.noReading.map(String).join("; ")],
-    [cellWords.way, cellWords.ways[choices.way]],
-    [cellWords.rule, cellWords.rules[choices.rule]],
-    [cellWords.thinning, cellWords.thinnings[choices.thinning]],
-  ];
+/** What was decided about a cell that did not suit the file, as it stands among the test remarks. */
+const remarkOn =
+  (file: string) =>
+  ({ name, now, wanted, answer }: Input): string =>
+    (answer === "change" ? cellWords.inputChanged : cellWords.inputKept)(
+      cellWords.inputs[name],
+      String(now),
+      String(wanted),
+      file || cellWords.pasted,
+    );
+
+/** What is written, for the data sheet and for the sheet that keeps the file. */
+function jobOf(props: ReadingsWriteProps, writing: Writing, answers: Answers, keeps: boolean): Job {
+  const { source, layout, apparatus, faults, choices, dataSheet, target } = props;
+  const { lines, encoding } = source.file;
+  const record: FileRecord = {
+    dataSheet,
+    file: source.name,
+    sha256: source.sha256,
+    hashOf: source.hashOf,
+    encoding,
+    apparatus,
+    layout,
+    layoutWords: layoutWords(layout, choices),
+    loads: loadsOfFile(writing),
+    remarks: faults.map((fault) => [fault.line, faultWords(fault, cellWords)] as const),
+    lines: keeps ? lines.length : 0,
+  };
+  return {
+    dataSheet,
+    ...columnsOf(writing, target, answers, remarkOn(source.name)),
+    record,
+    lines,
+    keptAll: keptAll(lines.length),
+  };
 }
 
 export function ReadingsWrite(props: ReadingsWriteProps) {
-  const { port, source, layout, apparatus, faults, stretches, choices, sheets, dataSheet, target, onSheet, onBusy } =
-    props;
+  const { port, source, choices, sheets, dataSheet, target, onSheet, onBusy } = props;
   const styles = useStyles();
   const [state, setState] = useState<State>({ at: "rest" });
-  const [replaced, setReplaced] = useState<Readonly<Record<string, boolean>>>({});
-  const [changed, setChanged] = useState<Readonly<Record<string, boolean>>>({});
+  const [answers, answer] = useReducer(answered, NO_ANSWERS);
   const [keep, setKeep] = useState(true);
   const kept = useRef<Kept>();
   const stop = useRef<AbortController>();
-  const busy = state.at === "busy";
 
   // What was said of an earlier writing does not hold for other choices.
   useEffect(() => setState((before) => (before.at === "busy" ? before : { at: "rest" })), [choices, dataSheet]);
+  // Answers are about one sheet.
+  useEffect(() => answer({ do: "forget" }), [dataSheet]);
 
   const { lines } = source.file;
   const canKeep = lines.length <= MOST_LINES && lines.every((line) => line.length <= LONGEST_LINE);
-  const given = stretches.filter((stretch) => stretch.load !== null);
-  const twice = givenTwice(stretches);
-  const key = (load: number): string => `${dataSheet}!${load}`;
-  const holding = [...new Set(given.map(({ load }) => load!))].filter((load) => target.loads[load - 1]?.held > 0);
-  const taken = given.filter(({ load }) => !holding.includes(load!) || replaced[key(load!)]);
-
-  const first = taken.find(({ load }) => load === 1)?.series;
-  const seating = first && first.times[0] === 0 && choices.rule !== "first" ? first.readings[0] : undefined;
-  const changes = inputChanges(target, layout, seating);
-  // What is blank is filled in unless that is declined; what stands there changes only where that is agreed.
-  const agreed = ({ name, now }: InputChange): boolean => changed[`${dataSheet}!${name}`] ?? now === "";
+  const writing = writingOf(props, answers);
+  const { taken, twice, inputs } = writing;
+  const open = inputs.filter((input) => input.answer === undefined);
 
   const write = async (): Promise<void> => {
     const controller = (stop.current = new AbortController());
-    const record: FileRecord = {
-      dataSheet,
-      file: source.name,
-      sha256: source.sha256,
-      hashOf: source.hashOf,
-      encoding: source.file.encoding,
-      apparatus,
-      layout,
-      layoutWords: layoutWords(layout, choices),
-      loads: taken.map(({ load, fromLine, toLine, series, kept: rows }) => ({
-        load: load!,
-        fromLine,
-        toLine,
-        rows: series.times.length,
-        kept: rows.length,
-      })),
-      remarks: faults.map((fault) => [fault.line, faultWords(fault, cellWords)] as const),
-      lines: keep && canKeep ? lines.length : 0,
-    };
-    const columns = columnsFor(
-      target,
-      taken.map(({ load, series, kept: rows, stress }) => ({
-        load: load!,
-        times: rows.map((row) => series.times[row]),
-        readings: rows.map((row) => series.readings[row]),
-        stress,
-      })),
-      changes.filter(agreed),
-    );
-    const blank = taken.filter(({ load }) => !replaced[key(load!)]).map(({ load }) => readingsName(load!));
-    const job = { dataSheet, columns, blank, record, lines, keptAll: keptAll(lines.length) };
-    setState({ at: "busy", of: record.lines });
+    const job = jobOf(props, writing, answers, keep && canKeep);
+    const of = job.record.lines;
+    setState({ at: "busy", of });
     onBusy(true);
     try {
       const tell = (now: Kept): void => {
         kept.current = now;
-        setState({ at: "busy", kept: now, of: record.lines });
+        setState({ at: "busy", kept: now, of });
       };
       const { sheet } = await writeReadings(port, job, kept.current, tell, controller.signal);
       kept.current = undefined;
-      setReplaced({});
+      answer({ do: "forget" });
       setState({ at: "done", sentence: words.done(words.doneLoads(taken.length), dataSheet, sheet) });
     } catch (error) {
       const { current } = kept;
@@ -163,7 +142,6 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
     }
   };
 
-  const shown = (value: CellValue): string => String(value);
   return (
     <>
       <Choice
@@ -174,37 +152,12 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
           onSheet(sheet);
         }}
       />
-      {!busy && state.at !== "done" && (
+      {state.at !== "busy" && state.at !== "done" && (
         <div>
-          {holding.map((load) => (
-            <div key={load}>
-              <Checkbox
-                label={words.holds(load, target.loads[load - 1].held)}
-                checked={replaced[key(load)] ?? false}
-                onChange={(_, { checked }) => setReplaced((before) => ({ ...before, [key(load)]: checked === true }))}
-              />
-            </div>
+          <Replacing target={target} writing={writing} answers={answers} onAnswer={answer} />
+          {inputs.map((input) => (
+            <InputQuestion key={input.name} input={input} staying={writing.staying} onAnswer={answer} />
           ))}
-          {changes.map((change) => {
-            const name = words.inputs[change.name];
-            const at = `${dataSheet}!${change.name}`;
-            return (
-              <div key={change.name}>
-                <Checkbox
-                  label={
-                    change.now === ""
-                      ? words.fillIn(name, shown(change.wanted))
-                      : words.change(name, shown(change.now), shown(change.wanted))
-                  }
-                  checked={agreed(change)}
-                  onChange={(_, { checked }) => setChanged((before) => ({ ...before, [at]: checked === true }))}
-                />
-                {!agreed(change) && change.name !== "zero_reading" && (
-                  <Notice intent="warning">{words.leftAsIs(name)}</Notice>
-                )}
-              </div>
-            );
-          })}
           <Checkbox
             label={words.keep(lines.length)}
             disabled={!canKeep}
@@ -220,6 +173,9 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
       {twice.length === 0 && taken.length === 0 && state.at !== "done" && (
         <Notice intent="info">{words.nothingToWrite}</Notice>
       )}
+      {open.length > 0 && taken.length > 0 && state.at !== "done" && (
+        <Notice intent="warning">{words.undecided(open.map(({ name }) => words.inputs[name]).join(", "))}</Notice>
+      )}
       {state.at === "busy" ? (
         <Progress
           what={state.kept && state.kept.lines < state.of ? words.keeping : words.writing}
@@ -231,10 +187,10 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
           <div>
             <Button
               appearance="primary"
-              disabledFocusable={twice.length > 0 || taken.length === 0}
+              disabledFocusable={twice.length > 0 || taken.length === 0 || open.length > 0}
               onClick={() => void write()}
             >
-              {words.write(taken.length)}
+              {words.write(taken.length, dataSheet)}
             </Button>
           </div>
         )
@@ -243,5 +199,62 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
       {state.at === "stopped" && <Notice intent="warning">{state.sentence}</Notice>}
       {state.at === "error" && <Notice intent="error">{state.sentence}</Notice>}
     </>
+  );
+}
+
+interface ReplacingProps {
+  readonly target: Target;
+  readonly writing: Writing;
+  readonly answers: Answers;
+  readonly onAnswer: (action: AnswerAction) => void;
+}
+
+/** Which loads may lose the readings that they hold. */
+function Replacing({ target, writing: { holding }, answers, onAnswer }: ReplacingProps) {
+  return holding.map((load) => (
+    <div key={load}>
+      <Checkbox
+        label={words.holds(load, target.loads[load - 1].held)}
+        checked={answers.replace.includes(load)}
+        onChange={(_, { checked }) => onAnswer({ do: "replace", load, agreed: checked === true })}
+      />
+    </div>
+  ));
+}
+
+interface InputQuestionProps {
+  readonly input: Input;
+  readonly staying: readonly number[];
+  readonly onAnswer: (action: AnswerAction) => void;
+}
+
+/** A cell that the file needs: filled in where it is blank; where it holds something else, the person says which counts. */
+function InputQuestion({ input: { name, now, wanted, answer }, staying, onAnswer }: InputQuestionProps) {
+  const called = words.inputs[name];
+  if (now === "")
+    return (
+      <div>
+        <Checkbox
+          label={words.fillIn(called, String(wanted))}
+          checked={answer === "change"}
+          onChange={(_, { checked }) => onAnswer({ do: "input", name, answer: checked === true ? "change" : "keep" })}
+        />
+      </div>
+    );
+  return (
+    <Field
+      label={words.doesNotSuit(called, String(now), String(wanted))}
+      hint={staying.length > 0 ? words.staying(staying.join(", ")) : undefined}
+      validationState={answer === undefined ? "warning" : "none"}
+      validationMessage={answer === undefined ? words.chooseOne : undefined}
+    >
+      <RadioGroup
+        value={answer ?? ""}
+        onChange={(_, { value }) => onAnswer({ do: "input", name, answer: value === "change" ? "change" : "keep" })}
+      >
+        <Radio value="change" label={words.changeTo(called, String(wanted))} />
+        <Radio value="keep" label={words.keepAs(called, String(now))} />
+      </RadioGroup>
+    </Field>
   );
 }

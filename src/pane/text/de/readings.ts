@@ -104,6 +104,10 @@ export const readings = {
     first: "erste Zeile der Laststufe",
     "last row": "letzte Zeile davor, mit ihrer Zeit",
   },
+  zeroShown: (rule: string, loads: number, of: number) =>
+    of === 0
+      ? "Die ersten Ablesungen zeigen nicht, wann die Lasten aufgebracht wurden: die ersten Minuten der Kurven ansehen."
+      : `„${rule}“: bei ${loads} von ${of} Laststufen liegen die ersten Ablesungen dann am geradesten über der Wurzel der Zeit.`,
   thinning: "Zeilen für das Blatt",
   thinnings: { even: "etwa 20 je Zehnerpotenz", hand: "Zeiten wie von Hand", all: "alle, die passen" },
   whichLoad: "Laststufe auf dem Blatt",
@@ -164,8 +168,17 @@ export const readings = {
     zero_reading: "Nullablesung",
   },
   fillIn: (name: string, wanted: string) => `${name} eintragen: ${wanted}`,
-  change: (name: string, now: string, wanted: string) => `${name} von ${now} auf ${wanted} ändern`,
-  leftAsIs: (name: string) => `${name} passt nicht zu dieser Datei: Die Ergebnisse sind falsch, bis das geändert ist.`,
+  doesNotSuit: (name: string, now: string, wanted: string) =>
+    `${name}: auf dem Blatt steht ${now}; die Ablesungen dieser Datei brauchen ${wanted}`,
+  changeTo: (name: string, wanted: string) => `${name} auf ${wanted} ändern`,
+  keepAs: (name: string, now: string) => `${name} bei ${now} lassen`,
+  chooseOne: "Eines wählen: Sonst liest das Blatt die Datei falsch",
+  staying: (loads: string) => `Das gilt auch für die Ablesungen, die auf dem Blatt bleiben: Laststufe ${loads}.`,
+  undecided: (names: string) => `Noch kann nichts geschrieben werden: oben wählen, was gilt: ${names}.`,
+  inputChanged: (name: string, now: string, wanted: string, file: string) =>
+    `${name} wurde für die Ablesungen aus ${file} von ${now} auf ${wanted} geändert.`,
+  inputKept: (name: string, now: string, wanted: string, file: string) =>
+    `${name} blieb bei ${now}; die Ablesungen aus ${file} brauchen ${wanted}.`,
   stressesToo: "Spannungen werden geschrieben, wo das Blatt keine hat.",
   keep: (lines: number) =>
     lines === 1
@@ -174,7 +187,8 @@ export const readings = {
   keepHint: (sheet: string) => `Auf einem eigenen Blatt, „Readings ${sheet}“, mit Name und Prüfsumme der Datei.`,
   cannotKeep:
     "Die Datei ist zu lang für ein Blatt. Name und Prüfsumme werden aufbewahrt; die Datei selbst anderswo aufbewahren.",
-  write: (count: number) => `${count} ${count === 1 ? "Laststufe" : "Laststufen"} auf das Blatt schreiben`,
+  write: (count: number, sheet: string) =>
+    `${count} ${count === 1 ? "Laststufe" : "Laststufen"} auf „${sheet}“ schreiben`,
   nothingToWrite:
     "Keine Laststufe ist zu schreiben: oben einem Abschnitt eine Laststufe geben oder zustimmen, dass ersetzt wird, was sie enthält.",
   keeping: "Die Zeilen der Datei werden aufbewahrt…",

@@ -100,6 +100,10 @@ export const readings = {
     first: "first row of the load",
     "last row": "last row before, with its time",
   },
+  zeroShown: (rule: string, loads: number, of: number) =>
+    of === 0
+      ? "The early readings do not show when the loads were applied: see the first minutes of the curves."
+      : `“${rule}”: in ${loads} of ${of} loads the early readings then lie straightest against root time.`,
   thinning: "Rows for the sheet",
   thinnings: { even: "about 20 per log cycle", hand: "times of a hand schedule", all: "all that fit" },
   whichLoad: "Load on the sheet",
@@ -155,13 +159,22 @@ export const readings = {
     zero_reading: "Zero reading",
   },
   fillIn: (name: string, wanted: string) => `Fill in ${name}: ${wanted}`,
-  change: (name: string, now: string, wanted: string) => `Change ${name} from ${now} to ${wanted}`,
-  leftAsIs: (name: string) => `${name} does not suit this file: results will be wrong until it is changed.`,
+  doesNotSuit: (name: string, now: string, wanted: string) =>
+    `${name} is ${now} on the sheet; the readings of this file need ${wanted}`,
+  changeTo: (name: string, wanted: string) => `Change ${name} to ${wanted}`,
+  keepAs: (name: string, now: string) => `Keep ${name} at ${now}`,
+  chooseOne: "Choose one: the sheet would otherwise misread the file",
+  staying: (loads: string) => `It counts for the readings that stay on the sheet as well: load ${loads}.`,
+  undecided: (names: string) => `Nothing can be written yet: choose above what counts for ${names}.`,
+  inputChanged: (name: string, now: string, wanted: string, file: string) =>
+    `${name} was changed from ${now} to ${wanted} for the readings of ${file}.`,
+  inputKept: (name: string, now: string, wanted: string, file: string) =>
+    `${name} was kept at ${now}, where the readings of ${file} need ${wanted}.`,
   stressesToo: "Stresses are written where the sheet has none.",
   keep: (lines: number) => `Keep ${lines === 1 ? "the line" : `all ${whole(lines)} lines`} of the file in the workbook`,
   keepHint: (sheet: string) => `On a sheet of its own, “Readings ${sheet}”, with the file's name and hash.`,
   cannotKeep: "The file is too long for a sheet. Its name and hash are kept; keep the file itself elsewhere.",
-  write: (count: number) => `Write ${count} ${count === 1 ? "load" : "loads"} to the sheet`,
+  write: (count: number, sheet: string) => `Write ${count} ${count === 1 ? "load" : "loads"} to “${sheet}”`,
   nothingToWrite: "No load is to be written: give a stretch a load above, or agree to replace what its load holds.",
   keeping: "Keeping the lines of the file…",
   writing: "Writing the readings…",

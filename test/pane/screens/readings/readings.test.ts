@@ -125,7 +125,7 @@ const ROWS = [
   "1000,50,1.600",
 ].join("\n");
 
-test("pasted rows: offered, confirmed, found, written; the sheet's own factor only where that is agreed", async () => {
+test("pasted rows: offered, confirmed, found, written; a blank dial factor is filled in", async () => {
   await paste(ROWS);
   expect(place.textContent).toContain(createHash("sha256").update(ROWS).digest("hex"));
   expect(place.textContent).toContain("Line 4 is read as: 0 min; reading 1 mm; load 0 kPa");
@@ -136,8 +136,8 @@ test("pasted rows: offered, confirmed, found, written; the sheet's own factor on
   expect(labelled<HTMLSelectElement>("Stretch 1: Load on the sheet").value).toBe("none");
   expect(labelled<HTMLSelectElement>("Stretch 3: Load on the sheet").value).toBe("2");
 
-  await tick("Change Dial factor from 0.002 to 1");
-  await press("Write 2 loads to the sheet");
+  expect(labelled<HTMLInputElement>("Fill in Dial factor: 1").checked).toBe(true);
+  await press("Write 2 loads to “Test 7”");
   expect(told("status")).toContain("2 loads were written to “Test 7”");
   // Time 0 takes the last reading before the load.
   expect(port.column("times_01")).toEqual([0, 0.1, 1, 4]);
@@ -156,12 +156,38 @@ test("pasted rows: offered, confirmed, found, written; the sheet's own factor on
   expect(port.column("logger_kept", file)).toEqual(["all 13 lines"]);
 });
 
-test("without agreement the dial factor stays, and the screen warns", async () => {
-  await paste(ROWS);
-  await press("Use these columns");
-  expect(told("status")).toContain("Dial factor does not suit this file");
-  await press("Write 2 loads to the sheet");
-  expect(port.column("dial_factor")).toEqual([0.002]);
+describe("a dial factor that does not suit the file", () => {
+  beforeEach(async () => {
+    port.put("Test 7", "dial_factor", 0, 0.002);
+    port.put("Test 7", "test_remarks", 0, "Shells.");
+    await act(async () => port.tell("values"));
+    await settle();
+    await paste(ROWS);
+    await press("Use these columns");
+  });
+  const write = () => button("Write 2 loads to “Test 7”");
+
+  test("nothing is written until the person has chosen", async () => {
+    expect(place.textContent).toContain("Dial factor is 0.002 on the sheet; the readings of this file need 1");
+    expect(write().getAttribute("aria-disabled")).toBe("true");
+    await press("Write 2 loads to “Test 7”");
+    expect(port.filled).toEqual([]);
+    expect(place.textContent).toContain("Nothing can be written yet: choose above what counts for Dial factor.");
+  });
+
+  test.each([
+    ["Change Dial factor to 1", 1, "Shells. Dial factor was changed from 0.002 to 1 for the readings of Pasted rows."],
+    [
+      "Keep Dial factor at 0.002",
+      0.002,
+      "Shells. Dial factor was kept at 0.002, where the readings of Pasted rows need 1.",
+    ],
+  ])("%s: the choice stands among the test remarks", async (answer, factor, remark) => {
+    await tick(answer);
+    await press("Write 2 loads to “Test 7”");
+    expect(port.column("dial_factor")).toEqual([factor]);
+    expect(port.column("test_remarks")).toEqual([remark]);
+  });
 });
 
 test("what the file does not say has to be chosen first", async () => {
@@ -173,7 +199,7 @@ test("what the file does not say has to be chosen first", async () => {
   await enter("Reading is in", "div");
   await press("Use these columns");
   expect(place.textContent).toContain("Loads found");
-  await press("Write 1 load to the sheet");
+  await press("Write 1 load to “Test 7”");
   expect(port.column("readings_01")).toEqual([1.5, 1.6, 1.7]);
 });
 
@@ -183,12 +209,12 @@ test("a load that holds readings is left alone until that load is agreed to", as
   await settle();
   await paste(ROWS);
   await press("Use these columns");
-  await press("Write 1 load to the sheet");
+  await press("Write 1 load to “Test 7”");
   expect(port.column("readings_01")).toEqual([77]);
   expect(port.column("readings_02")).toEqual([1.3, 1.45, 1.6]);
   await enter("Rows for the sheet", "all");
   await tick("Load 1 holds 1 reading: replace them");
-  await press("Write 1 load to the sheet");
+  await press("Write 1 load to “Test 7”");
   expect(port.column("readings_01")).toEqual([1.01, 1.15, 1.2, 1.3]);
 });
 
@@ -196,7 +222,7 @@ test("readings typed meanwhile are met by the sheet itself, and nothing is writt
   await paste(ROWS);
   await press("Use these columns");
   port.put("Test 7", "readings_02", 3, 5);
-  await press("Write 2 loads to the sheet");
+  await press("Write 2 loads to “Test 7”");
   expect(told("alert")).toMatch(/"readings_02".*holds 1 value already.*Nothing was written/);
   expect(port.column("readings_01")).toEqual([]);
   expect(port.inserted).toEqual([]);
@@ -213,7 +239,7 @@ test("stretches are joined, split and numbered by hand", async () => {
   await enter("Stretch 3: Load on the sheet", "1");
   expect(told("alert")).toContain("Given to more than one stretch: load 1");
   await enter("Stretch 3: Load on the sheet", "5");
-  await press("Write 2 loads to the sheet");
+  await press("Write 2 loads to “Test 7”");
   expect(port.column("times_05")).toEqual([0, 3, 4.5, 4.6, 14.5]);
   await enter("Begin another load at line", "9");
   await press("Split");
@@ -228,7 +254,7 @@ test("choices are remembered for the apparatus, in the workbook", async () => {
   await enter("Load is in", "kPa");
   await enter("Apparatus", "Frame 3");
   await press("Use these columns");
-  await press("Write 2 loads to the sheet");
+  await press("Write 2 loads to “Test 7”");
   await press("Other file");
   await paste(ROWS.replace("s,kPa,mm\n", "one remark more\n").replace("1.600", "1.601"));
   expect(labelled<HTMLSelectElement>("Time is in").value).toBe("");
@@ -257,7 +283,7 @@ test("without a data sheet it says what to do, and finds one that comes", async 
   expect(told("status")).toContain("There is no data sheet in this workbook");
   port.lay("Test 7", columnsOf(blankSheet("SI"), TARGET_NAMES));
   await press("Look again");
-  expect(button("Write 2 loads to the sheet")).toBeTruthy();
+  expect(button("Write 2 loads to “Test 7”")).toBeTruthy();
 });
 
 test("what is no text is refused in words", async () => {
@@ -274,10 +300,10 @@ test("a workbook that refuses says so, and the file sheet that is there already 
     if (++calls === 3) throw new WorkbookError("The sheet is protected: unprotect it, then write again.");
     return fill(...given);
   };
-  await press("Write 2 loads to the sheet");
+  await press("Write 2 loads to “Test 7”");
   expect(told("alert")).toMatch(/protected.*“Readings Test 7”.*used again/);
   expect(port.column("readings_01")).toEqual([]);
-  await press("Write 2 loads to the sheet");
+  await press("Write 2 loads to “Test 7”");
   expect(port.inserted).toHaveLength(1);
   expect(port.column("readings_01")).toHaveLength(4);
 });

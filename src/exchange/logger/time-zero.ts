@@ -1,0 +1,64 @@
+/**
+ * When a load was applied, as the readings show it: at the load's first row, or at the last row before the load.
+ *
+ * Early compression grows with the root of the time since the load was applied (Terzaghi, up to half of primary; any
+ * textbook). Counted from the right moment, the first readings of a load lie on a straight line against root time; counted
+ * from a later or an earlier one, they lie on a bent line.
+ */
+import { straightLine } from "../../reduction/numeric/straight-line";
+import type { LoadStep } from "./loads";
+import type { LoggerRows } from "./rows";
+
+export interface TimeZero {
+  readonly rule: "before" | "last row";
+  /** Loads whose readings speak for the rule, of the loads that have readings enough to speak at all. */
+  readonly loads: number;
+  readonly of: number;
+}
+
+/** Share of a load's movement up to which readings count as early. Common practice, no source. */
+const EARLY = 0.5;
+const LEAST_ROWS = 5;
+const MOST_ROWS = 40;
+/** Natural logarithm of the likelihood ratio from which the readings of all loads together decide: about 20 to 1. */
+const DECIDES = 3;
+
+/** How much more likely the last row before the load is than its first row, as a natural logarithm; undefined where rows are too few. */
+function evidence({ times, readings }: LoggerRows, { from, to }: LoadStep, resolution: number): number | undefined {
+  const before = from - 1;
+  const start = readings[before];
+  const movement = readings[to - 1] - start;
+  const rows: number[] = [];
+  for (let row = from; row < to && rows.length < MOST_ROWS; row++)
+    if ((readings[row] - start) / movement <= EARLY) rows.push(row);
+  if (rows.length < LEAST_ROWS) return undefined;
+  const found = rows.map((row) => readings[row]);
+  // Readings are rounded: a line cannot lie nearer to them than that.
+  const rounding = (resolution ** 2 / 12) * rows.length;
+  const misfit = (zero: number): number =>
+    straightLine(
+      rows.map((row) => Math.sqrt(times[row] - zero)),
+      found,
+    ).rss + rounding;
+  const [first, last] = [misfit(times[from]), misfit(times[before])];
+  return first > 0 && last > 0 ? (rows.length / 2) * Math.log(first / last) : undefined;
+}
+
+/** The smallest step between two readings of a file; 0 where all are equal. */
+function resolutionOf(readings: readonly number[]): number {
+  const sorted = Float64Array.from(readings).sort();
+  let least = Infinity;
+  for (let i = 1; i < sorted.length; i++)
+    if (sorted[i] > sorted[i - 1]) least = Math.min(least, sorted[i] - sorted[i - 1]);
+  return Number.isFinite(least) ? least : 0;
+}
+
+/** What the readings of all loads show together; the first row, the rule of the trade, where they do not decide. */
+export function timeZeroShown(rows: LoggerRows, steps: readonly LoadStep[]): TimeZero {
+  const resolution = resolutionOf(rows.readings);
+  const found = steps
+    .filter(({ from }) => from > 0 && rows.times[from] > rows.times[from - 1])
+    .flatMap((step) => evidence(rows, step, resolution) ?? []);
+  const rule = found.reduce((sum, one) => sum + one, 0) > DECIDES ? "last row" : "before";
+  return { rule, loads: found.filter((one) => (rule === "before" ? one < 0 : one > 0)).length, of: found.length };
+}

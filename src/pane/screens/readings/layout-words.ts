@@ -1,0 +1,36 @@
+/** The layout of a file in words, as the sheet that keeps the file tells it: in English, whatever the pane speaks. */
+import type { Layout } from "../../../exchange/logger/layout";
+import { columnLetters } from "../../../workbook/address";
+import { CATALOGUES } from "../../text";
+import type { LoadChoices } from "./loads-step";
+
+const cellWords = CATALOGUES.en.readings;
+
+/** Name and value, a line each. */
+export function layoutWords(layout: Layout, choices: LoadChoices): [string, string][] {
+  const column = (col: number, what: string): string => cellWords.inColumn(columnLetters(col), what);
+  const unit = layout.readingUnit === "div" ? cellWords.division : layout.readingUnit;
+  return [
+    [cellWords.delimiter, cellWords.delimiters[layout.delimiter]],
+    [cellWords.decimal, cellWords.decimals[layout.decimal]],
+    [cellWords.firstLine, String(layout.firstLine)],
+    [cellWords.time, column(layout.time, cellWords.timeForms[layout.timeForm])],
+    ...(layout.date === null
+      ? []
+      : ([[cellWords.date, column(layout.date, cellWords.dateOrders[layout.dateOrder])]] as [string, string][])),
+    [cellWords.timesRun, cellWords.timesRuns[layout.timesRun]],
+    [cellWords.reading, column(layout.reading, unit)],
+    [cellWords.sense, cellWords.senses[layout.sense]],
+    [
+      cellWords.load,
+      layout.load === null
+        ? cellWords.noLoad
+        : column(layout.load, `${cellWords.loadKinds[layout.loadKind]} ${layout.loadUnit}`.trim()),
+    ],
+    [cellWords.lever, String(layout.lever)],
+    [cellWords.noReading, layout.noReading.map(String).join("; ")],
+    [cellWords.way, cellWords.ways[choices.way]],
+    [cellWords.rule, cellWords.rules[choices.rule]],
+    [cellWords.thinning, cellWords.thinnings[choices.thinning]],
+  ];
+}

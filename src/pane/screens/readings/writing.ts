@@ -1,0 +1,114 @@
+/** What the last step would write, from what the person has answered so far; no page and no workbook. */
+import type { FileRecord } from "../../../exchange/logger/file-sheet";
+import type { Layout } from "../../../exchange/logger/layout";
+import { givenTwice } from "../../../exchange/logger/loads";
+import { columnsFor, inputChanges, type InputChange, type Target } from "../../../exchange/logger/target";
+import { readingsName } from "../../../specification/load-table";
+import type { NamedColumns } from "../../../workbook/port";
+import type { LoadChoices, Stretch } from "./loads-step";
+
+/** What a person says of a cell that does not suit the file. */
+export type InputAnswer = "change" | "keep";
+
+/** Answers about one data sheet: loads whose readings may be replaced, and cells that do not suit the file. */
+export interface Answers {
+  readonly replace: readonly number[];
+  readonly inputs: Readonly<Partial<Record<InputChange["name"], InputAnswer>>>;
+}
+export const NO_ANSWERS: Answers = { replace: [], inputs: {} };
+
+export type AnswerAction =
+  | { readonly do: "replace"; readonly load: number; readonly agreed: boolean }
+  | { readonly do: "input"; readonly name: InputChange["name"]; readonly answer: InputAnswer }
+  | { readonly do: "forget" };
+
+/** The answers after one more. "forget" takes all of them back, as when another sheet is chosen or the writing is done. */
+export function answered(answers: Answers, action: AnswerAction): Answers {
+  if (action.do === "forget") return NO_ANSWERS;
+  if (action.do === "input") return { ...answers, inputs: { ...answers.inputs, [action.name]: action.answer } };
+  const others = answers.replace.filter((load) => load !== action.load);
+  return { ...answers, replace: action.agreed ? [...others, action.load] : others };
+}
+
+export interface Input extends InputChange {
+  /** Undefined where the cell holds something else and the person has not said which counts. */
+  readonly answer: InputAnswer | undefined;
+}
+
+export interface Writing {
+  /** Loads of the file whose rows on the sheet hold readings already. */
+  readonly holding: readonly number[];
+  /** Stretches that would be written. */
+  readonly taken: readonly Stretch[];
+  /** Loads that two stretches were given. */
+  readonly twice: readonly number[];
+  readonly inputs: readonly Input[];
+  /** Loads with readings that stay, and that a change of the inputs would change as well. */
+  readonly staying: readonly number[];
+}
+
+/** A blank cell is filled in unless the person says otherwise; a cell that holds something else waits for an answer. */
+export function writingOf(
+  {
+    target,
+    layout,
+    stretches,
+    choices,
+  }: { target: Target; layout: Layout; stretches: readonly Stretch[]; choices: LoadChoices },
+  answers: Answers,
+): Writing {
+  const given = stretches.flatMap((stretch) => (stretch.load === null ? [] : [{ ...stretch, load: stretch.load }]));
+  const holds = (load: number): boolean => (target.loads[load - 1]?.held ?? 0) > 0;
+  const holding = [...new Set(given.map(({ load }) => load))].filter(holds);
+  const taken = given.filter(({ load }) => !holding.includes(load) || answers.replace.includes(load));
+  const first = taken.find(({ load }) => load === 1)?.series;
+  const seating = first && first.times[0] === 0 && choices.rule !== "first" ? first.readings[0] : undefined;
+  const written = new Set(taken.map(({ load }) => load));
+  return {
+    holding,
+    taken,
+    twice: givenTwice(stretches),
+    inputs: inputChanges(target, layout, seating).map((change) => ({
+      ...change,
+      answer: answers.inputs[change.name] ?? (change.now === "" ? "change" : undefined),
+    })),
+    staying: target.loads.flatMap(({ held }, index) => (held > 0 && !written.has(index + 1) ? [index + 1] : [])),
+  };
+}
+
+/** The columns to write, and names that must hold nothing. `remark` says in a sentence what was decided about an input. */
+export function columnsOf(
+  { taken, inputs }: Writing,
+  target: Target,
+  answers: Answers,
+  remark: (input: Input) => string,
+): { readonly columns: NamedColumns; readonly blank: readonly string[] } {
+  const decided = inputs.filter(({ now }) => now !== "").map(remark);
+  const loads = taken.map(({ load, series, kept, stress }) => ({
+    load: load!,
+    times: kept.map((row) => series.times[row]),
+    readings: kept.map((row) => series.readings[row]),
+    stress,
+  }));
+  const columns = columnsFor(
+    target,
+    loads,
+    inputs.filter(({ answer }) => answer === "change"),
+  );
+  const { remarks } = target;
+  const said = remarks !== undefined && decided.length > 0;
+  return {
+    columns: said ? { ...columns, test_remarks: [[remarks, ...decided].filter(Boolean).join(" ")] } : columns,
+    blank: loads.filter(({ load }) => !answers.replace.includes(load)).map(({ load }) => readingsName(load)),
+  };
+}
+
+/** The loads as the sheet of the file tells them. */
+export const loadsOfFile = ({ taken }: Writing): FileRecord["loads"] =>
+  taken.map(({ load, fromLine, toLine, series, kept }) => ({
+    load: load!,
+    fromLine,
+    toLine,
+    rows: series.times.length,
+    kept: kept.length,
+  }));
