@@ -44,8 +44,8 @@ export const FIELDS: readonly NamedField[] = [
 /** The readings that a sheet with more loads has besides. */
 export const MORE_FIELDS: readonly NamedField[] = readings(LOADS + 1, MOST_LOADS);
 
-/** The fields of a sheet whose last load has this number; never fewer than the usual ones. */
-export const fieldsFor = (loads: number): readonly NamedField[] => [
-  ...FIELDS,
-  ...MORE_FIELDS.slice(0, 2 * Math.max(0, loads - LOADS)),
-];
+const READINGS_OF_USUAL = new Set(readings(1, LOADS).map(({ name }) => name));
+const ALL_LOADS = FIELDS.filter(({ name }) => !READINGS_OF_USUAL.has(name));
+
+/** The fields of a sheet with so many loads; with the usual number of them where the sheet does not number its loads (0). */
+export const fieldsFor = (loads: number): readonly NamedField[] => [...ALL_LOADS, ...readings(1, loads || LOADS)];

@@ -227,6 +227,21 @@ const METHOD = 'IF({time_method}="root time","root time","log time")';
 /** The procedure chosen for every load. */
 const PROCEDURE = 'IF({time_procedure}="drawn","drawn","aided")';
 
+/** The stress of the load so many rows on (-2 is two rows before), found by its number; an error where there is none. */
+const stressAt = (rows: number): string =>
+  `INDEX({load_stress},MATCH([load_number]${rows < 0 ? "-" : "+"}${Math.abs(rows)},{load_number},0))`;
+
+/**
+ * What a row says of its stress as soon as it is typed: that it has none, though the next load has one; or that it turns back
+ * for this load alone, as a slip of the keys does (25, 50, 20, 200). A loop of a single load turns back as well: the row asks.
+ */
+const DIRECTION_BEFORE = `([^load_stress]-IFERROR(${stressAt(-2)}+0,0))`;
+const OUT_OF_ORDER =
+  `IF([load_stress]="",IF(IFERROR(${stressAt(1)}>0,FALSE),"no stress, and the next load has one: enter it; ",""),` +
+  `IF(IFERROR(AND([^load_stress]>0,([load_stress]-[^load_stress])*${DIRECTION_BEFORE}<0,` +
+  `${stressAt(1)}>0,(${stressAt(1)}-[^load_stress])*${DIRECTION_BEFORE}>0),FALSE),` +
+  '"the stress turns back under this load alone: correct it if it was mistyped; ",""))';
+
 const COEFFICIENTS: readonly Column[] = [
   ...repeated("coefficients"),
   result(
@@ -341,14 +356,13 @@ const COEFFICIENTS: readonly Column[] = [
     heading: ["Remark", "(in full: Remarks)"],
     measure: "text",
     kind: "remark",
-    formula: when(
-      ["[end_reading]"],
+    formula:
+      `=${OUT_OF_ORDER}&IF([end_reading]="","",` +
       'IF(COUNT({apparatus_stress})=0,"not corrected for the apparatus; ","")' +
-        '&IF(ISERROR({apparatus_deflection_seating}),"the deflection table does not reach the seating stress: enter a row for it; ","")' +
-        '&IF([load_branch]="wetting","wetting: no cv, mv, k or C alpha; ",IF(AND([load_branch]="loading",IFERROR([height_end]>[^height_end],FALSE)),"the specimen swelled under the load: no cv, mv, k or C alpha; ",""))' +
-        '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")' +
-        '&IF(ISERROR([log_d0]),"the time curve is refused: its first cell says why",[time_remark])',
-    ),
+      '&IF(ISERROR({apparatus_deflection_seating}),"the deflection table does not reach the seating stress: enter a row for it; ","")' +
+      '&IF([load_branch]="wetting","wetting: no cv, mv, k or C alpha; ",IF(AND([load_branch]="loading",IFERROR([height_end]>[^height_end],FALSE)),"the specimen swelled under the load: no cv, mv, k or C alpha; ",""))' +
+      '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")' +
+      '&IF(ISERROR([log_d0]),"the time curve is refused: its first cell says why",[time_remark]))',
     note: "What the reduction says of the load; in full on the page of remarks.",
   },
 ];

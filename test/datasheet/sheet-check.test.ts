@@ -47,6 +47,7 @@ describe("a whole sheet", () => {
   test.each<[string, SheetPlan]>([
     ["blank, SI", blankSheet("SI")],
     ["demonstration, US", demoSheet("US")],
+    ["blank, of 12 loads", blankSheet("SI", { loads: 12 })],
   ])("%s has nothing to say against it", async (_, of) => {
     const { port, sheet } = await open(of);
     expect(await check(port, sheet)).toEqual({

@@ -258,7 +258,6 @@ export function results(cells: DataCells, loads: readonly ReportedLoad[]): Block
   const yieldStress = cells.at("preconsolidation_stress");
   const value = cells.number("preconsolidation_stress");
   const format = twoFigures(value);
-  const [low, high] = [cells.at("preconsolidation_low"), cells.at("preconsolidation_high")];
   const [stresses, curve] = [cells.column("load_stress"), cells.column("void_ratio_curve")];
   const unit = cells.has("stress_unit") ? `&" "&${cells.at("stress_unit")}` : "";
   const basis = (item: string): string | undefined =>
@@ -273,8 +272,9 @@ export function results(cells: DataCells, loads: readonly ReportedLoad[]): Block
         { label: "  as worked out", name: "preconsolidation_stress", format: decimals(value, 4), unit: "stress_unit" },
       ],
       [
-        { label: "Points allow from", formula: reported(low), format, unit: "stress_unit" },
-        { label: "  to", formula: reported(high), format, unit: "stress_unit" },
+        // In the digits of the table under Interpretation, which shows the same two numbers.
+        { label: "Points allow from", name: "preconsolidation_low", format: stress, unit: "stress_unit" },
+        { label: "  to", name: "preconsolidation_high", format: stress, unit: "stress_unit" },
       ],
     ),
     {

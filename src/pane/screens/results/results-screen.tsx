@@ -121,13 +121,15 @@ function Methods({ methods, goTo }: { methods: Results["methods"]; goTo: GoTo })
 
 function VirginCv({ cv, goTo }: { cv: Results["virginCv"]; goTo: GoTo }) {
   const shared = useSharedStyles();
+  // A range whose ends read alike is one number.
+  const isRange = cv !== undefined && said(cv.least) !== said(cv.greatest);
   return (
     <Step title={words.cv}>
       {cv ? (
         <Text>
           <Figure shown={cv.least} what={words.cv} goTo={goTo} />
-          {cv.count > 1 && ` ${words.to} `}
-          {cv.count > 1 && <Figure shown={cv.greatest} what={words.cv} goTo={goTo} />}
+          {isRange && ` ${words.to} `}
+          {isRange && <Figure shown={cv.greatest} what={words.cv} goTo={goTo} />}
           {`; ${words.cvCount(cv.count)}`}
         </Text>
       ) : (

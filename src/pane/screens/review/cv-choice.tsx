@@ -26,7 +26,12 @@ const useStyles = makeStyles({
 const ALIKE = 0.05;
 const FEW_READINGS = 3;
 
-const percent = (share: number): string => `${shown(100 * share, 2)} %`;
+/** Whole percent; with a decimal where whole ones would make two different shares alike. */
+function percents(...shares: readonly number[]): string[] {
+  const whole = shares.map((share) => Math.round(100 * share));
+  const alike = new Set(whole).size < new Set(shares).size;
+  return shares.map((share, i) => `${shown(alike ? Math.round(1000 * share) / 10 : whole[i])} %`);
+}
 
 /** Why a construction is suggested, in sentences. */
 export function reasonsOf(suggestion: Suggestion): string[] {
@@ -35,17 +40,16 @@ export function reasonsOf(suggestion: Suggestion): string[] {
   const reasons: string[] = [];
   if (why === "the only one") return [words.why.only, ...(otherRefusal ? [`${sentence(otherRefusal)}.`] : [])];
   if (why === "nearer to the fit" && overFit)
-    reasons.push(words.why.nearer(percent(overFit["log time"]), percent(overFit["root time"])));
+    reasons.push(words.why.nearer(...(percents(overFit["log time"], overFit["root time"]) as [string, string])));
   if (why === "fewer remarks" && remarks)
     reasons.push(words.why.fewer(remarks["log time"].length, remarks["root time"].length));
   if (why === "as many remarks") reasons.push(words.why.equal);
   if (inInterval && inInterval[method] && !inInterval[other]) reasons.push(words.outside(words.methods[other]));
   if (ratio !== undefined) {
     const more = ratio > 1 ? ratio - 1 : 1 / ratio - 1;
+    const [percent] = percents(more);
     reasons.push(
-      more < ALIKE
-        ? words.alike(percent(more))
-        : words.apart(percent(more), words.methods[ratio > 1 ? "root time" : "log time"]),
+      more < ALIKE ? words.alike(percent) : words.apart(percent, words.methods[ratio > 1 ? "root time" : "log time"]),
     );
   }
   if (straightReadings !== undefined && straightReadings <= FEW_READINGS) reasons.push(words.few(straightReadings));
