@@ -378,7 +378,21 @@ export function cellsContract(host: Host): void {
 
     test("keeps texts as they are, and truths as truths", async () => {
       const bench = await opened();
-      for (const value of ["00123", "1/2", "=1+1", "TRUE", "2024-05-01", true, false, 0] as CellValue[]) {
+      const texts = [
+        "00123",
+        "1/2",
+        "=1+1",
+        "+1",
+        "-1",
+        "@a",
+        "#N/A",
+        "'quoted",
+        "TRUE",
+        "2024-05-01",
+        "  a\tb ",
+        "1,5;2",
+      ];
+      for (const value of [...texts, true, false, 0] as CellValue[]) {
         await bench.port.fillNames("Ring", { readings: [value] });
         expect(await columnOf(bench, "Ring", "readings")).toEqual([value, ""]);
       }

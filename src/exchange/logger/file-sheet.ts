@@ -66,7 +66,9 @@ export function fileSheet(record: FileRecord): SheetPlan {
     1,
     0,
     "note",
-    "The lines of the file stand below, none altered. The few that went to the data sheet were chosen from them.",
+    record.lines > 0
+      ? "The lines of the file stand below, none altered. The few that went to the data sheet were chosen from them."
+      : "The lines of the file are not kept in this workbook. Its hash tells whether a file is the one that was read.",
   );
   let row = 3;
   const line = (label: string, value: string, name?: string): void => {

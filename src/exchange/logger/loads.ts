@@ -105,6 +105,9 @@ function startsOf(rows: LoggerRows, layout: Layout, way: WayToFind): number[] {
   return [...new Set([0, ...changes, ...rows.restarts])].sort((a, b) => a - b);
 }
 
+/** A sheet has 48 loads at most; with ramps and seatings a file has a few times that. More stretches than this are no loads. */
+export const MOST_STRETCHES = 200;
+
 /** The loads as stretches of rows, none of them given a number yet. */
 export function findLoads(rows: LoggerRows, layout: Layout, way: WayToFind): LoadStep[] {
   const starts = startsOf(rows, layout, way);

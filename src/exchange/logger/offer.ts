@@ -125,6 +125,14 @@ const ABOUT = {
   step: /\b(?:step|stage|load no|load number|increment)\b/i,
 };
 
+/** So many cells tell a counter of lines from the number of a load. */
+const COUNTED = 10;
+
+/** Whether a column counts lines and not loads: more often than not it differs from the line before. */
+const countsLines = (cells: readonly string[]): boolean =>
+  cells.length >= COUNTED &&
+  cells.filter((cell, index) => index > 0 && cell !== cells[index - 1]).length > cells.length / 2;
+
 /** Cells of one column, those that are filled. */
 const columnOf = (rows: readonly (readonly string[])[], col: number): string[] =>
   rows.map((row) => (row[col] ?? "").trim()).filter((cell) => cell !== "");
@@ -199,7 +207,7 @@ export function offerLayout(
   const load =
     take((col) => unitIn(headings[col], loadNames) !== undefined) ??
     take((col) => ABOUT.load.test(words[col])) ??
-    take((col) => ABOUT.step.test(words[col]));
+    take((col) => ABOUT.step.test(words[col]) && !countsLines(cells[col]));
 
   const times = time === undefined ? [] : cells[time];
   const timeHeadings = time === undefined ? [] : headings[time];

@@ -22,17 +22,52 @@ export interface Kept {
   readonly lines: number;
 }
 
+/** A line that does not stand on the file sheet as it was read, though it was written twice. */
+export class NotKept extends Error {
+  constructor(
+    readonly sheet: string,
+    /** Line of the file, from 1. */
+    readonly line: number,
+  ) {
+    super(`Line ${line} of the file does not stand on the sheet "${sheet}" as it was read.`);
+  }
+}
+
+/** Times that the lines are written before they are given up: once, and once more where a change came between. */
+const ROUNDS = 2;
+
 /** The same columns with nothing to write in them. */
 const nothingIn = (columns: NamedColumns): NamedColumns =>
   Object.fromEntries(Object.entries(columns).map(([name, list]) => [name, list.map(() => null)]));
 
+/** Reads the kept lines again. The index of the first that differs from the file; undefined where none does. */
+async function firstNotKept(
+  port: WorkbookPort,
+  sheet: string,
+  lines: readonly string[],
+  signal: AbortSignal,
+): Promise<number | undefined> {
+  for (let from = 0; from < lines.length; from += LINES_AT_ONCE) {
+    await pause();
+    if (signal.aborted) throw new Stopped();
+    const name = linesName(from / LINES_AT_ONCE);
+    const { [name]: cells = [] } = await port.readNames(sheet, [name]);
+    const piece = lines.slice(from, from + LINES_AT_ONCE);
+    const differs = piece.findIndex((line, index) => cells[index]?.[0] !== line);
+    if (differs >= 0) return from + differs;
+  }
+  return undefined;
+}
+
 /**
  * Asks the data sheet whether it would take the columns, keeps the file, then fills the sheet. `tell` hears how many lines are
- * kept after each piece. Throws Stopped when the signal says so, before the data sheet is written.
+ * kept after each piece. The file sheet says that all lines are there only after they were read again and compared: what an undo
+ * took away meanwhile is written once more. Throws Stopped when the signal says so, and NotKept where lines do not stay, before
+ * the data sheet is written.
  */
 export async function writeReadings(
   port: WorkbookPort,
-  { dataSheet, columns, blank, record, lines, keptAll }: Job,
+  { dataSheet, columns, blank, record, lines: all, keptAll }: Job,
   before: Kept | undefined,
   tell: (kept: Kept) => void,
   signal: AbortSignal,
@@ -43,15 +78,28 @@ export async function writeReadings(
   if (!kept || !(await port.sheetNames()).includes(kept.sheet))
     kept = { record: key, sheet: await port.insertSheet(fileSheet(record)), lines: 0 };
   tell(kept);
-  while (kept.lines < record.lines) {
-    await pause();
-    if (signal.aborted) throw new Stopped();
-    const piece = lines.slice(kept.lines, Math.min(kept.lines + LINES_AT_ONCE, record.lines));
-    const done: number = kept.lines + piece.length;
-    const said: NamedColumns = done === record.lines ? { logger_kept: [keptAll] } : {};
-    await port.fillNames(kept.sheet, { [linesName(kept.lines / LINES_AT_ONCE)]: piece, ...said });
-    kept = { ...kept, lines: done };
+  const lines = all.slice(0, record.lines);
+  const pieceFrom = (from: number): NamedColumns => ({
+    [linesName(from / LINES_AT_ONCE)]: lines.slice(from, from + LINES_AT_ONCE),
+  });
+  for (let round = 1; ; round++) {
+    while (kept.lines < lines.length) {
+      await pause();
+      if (signal.aborted) throw new Stopped();
+      await port.fillNames(kept.sheet, pieceFrom(kept.lines));
+      kept = { ...kept, lines: Math.min(kept.lines + LINES_AT_ONCE, lines.length) };
+      tell(kept);
+    }
+    const differs = await firstNotKept(port, kept.sheet, lines, signal);
+    if (differs === undefined) break;
+    kept = { ...kept, lines: differs - (differs % LINES_AT_ONCE) };
     tell(kept);
+    if (round === ROUNDS) throw new NotKept(kept.sheet, differs + 1);
+  }
+  // The last piece once more, in one step with the word that all are there: one undo takes away both.
+  if (lines.length > 0) {
+    const last = (Math.ceil(lines.length / LINES_AT_ONCE) - 1) * LINES_AT_ONCE;
+    await port.fillNames(kept.sheet, { ...pieceFrom(last), logger_kept: [keptAll] });
   }
   if (signal.aborted) throw new Stopped();
   await port.fillNames(dataSheet, columns, blank);

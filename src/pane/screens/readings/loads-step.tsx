@@ -7,6 +7,7 @@ import {
   findLoads,
   joinToBefore,
   levelOf,
+  MOST_STRETCHES,
   numbered,
   splitAt,
   stressOf,
@@ -26,6 +27,7 @@ import { timeZeroShown } from "../../../exchange/logger/time-zero";
 import { KEPT_KINDS, type Fault, type LoggerRows } from "../../../exchange/logger/rows";
 import type { Target } from "../../../exchange/logger/target";
 import { figure } from "../../../reduction/outcome";
+import { Notice } from "../../ui/notice";
 import { Choice, optionsOf } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { text } from "../../text";
@@ -62,25 +64,34 @@ export interface Stretch extends LoadStep {
 /** Without a data sheet, stretches are numbered one after another. */
 const NO_SHEET = { loads: Array.from({ length: LOADS }, () => ({ held: 0, used: 0 })), room: 400, stressUnit: "kPa" };
 
+/** The stretches of a file. Where it falls into more than can be loads, it is one stretch, under no load, and `tooMany` says how many. */
+export interface Found {
+  readonly stretches: readonly Stretch[];
+  readonly tooMany?: number;
+}
+
 export function stretchesOf(
   rows: LoggerRows,
   layout: Layout,
   { way, rule, thinning, edited }: LoadChoices,
   target: Target | undefined,
-): Stretch[] {
+): Found {
   const sheet: Pick<Target, "loads" | "room" | "stressUnit" | "seating" | "diameter"> = target ?? NO_SHEET;
-  const found = edited ?? findLoads(rows, layout, way);
+  const all = edited ?? findLoads(rows, layout, way);
+  const tooMany = edited === undefined && all.length > MOST_STRETCHES ? all.length : undefined;
+  const found = tooMany === undefined ? all : [{ from: 0, to: rows.lines.length, load: null }];
   const levels = found.map((step) => levelOf(rows, step));
   const stresses = levels.map((level) => stressOf(level, layout, sheet.stressUnit, sheet.diameter));
   const steps =
-    edited ??
-    numbered(
-      found,
-      stresses,
-      { stresses: sheet.loads.map(({ stress }) => stress), seating: sheet.seating },
-      layout.load !== null && layout.loadKind === "number" ? levels : undefined,
-    );
-  return steps.map((step, index) => {
+    edited || tooMany !== undefined
+      ? found
+      : numbered(
+          found,
+          stresses,
+          { stresses: sheet.loads.map(({ stress }) => stress), seating: sheet.seating },
+          layout.load !== null && layout.loadKind === "number" ? levels : undefined,
+        );
+  const stretches = steps.map((step, index) => {
     const series = seriesOf(rows, step, rule, layout.timesRun);
     return {
       ...step,
@@ -92,6 +103,7 @@ export function stretchesOf(
       kept: thinned(series.times, thinning, sheet.room),
     };
   });
+  return { stretches, tooMany };
 }
 
 const lasting = (minutes: number): string =>
@@ -100,13 +112,20 @@ const lasting = (minutes: number): string =>
 export interface ReadingsLoadsProps {
   readonly rows: LoggerRows;
   readonly layout: Layout;
-  readonly stretches: readonly Stretch[];
+  readonly found: Found;
   readonly choices: LoadChoices;
   readonly target: Target | undefined;
   readonly onChoose: (choices: LoadChoices) => void;
 }
 
-export function ReadingsLoads({ rows, layout, stretches, choices, target, onChoose }: ReadingsLoadsProps) {
+export function ReadingsLoads({
+  rows,
+  layout,
+  found: { stretches, tooMany },
+  choices,
+  target,
+  onChoose,
+}: ReadingsLoadsProps) {
   const styles = useStyles();
   const unit = target?.stressUnit ?? NO_SHEET.stressUnit;
   const loads = target?.loads ?? NO_SHEET.loads;
@@ -138,6 +157,7 @@ export function ReadingsLoads({ rows, layout, stretches, choices, target, onChoo
           onChoose={(thinning) => onChoose({ ...choices, thinning })}
         />
       </div>
+      {tooMany !== undefined && <Notice intent="warning">{words.tooMany(tooMany, MOST_STRETCHES)}</Notice>}
       <ol className={styles.list}>
         {stretches.map((stretch, index) => {
           const name = words.stretch(index + 1);

@@ -125,7 +125,7 @@ function LoadSteps({ port, source, sheets, read, onBusy }: FileStepsProps & { re
     target && [target.loads, target.room, target.stressUnit, target.seating, target.diameter],
   );
   // eslint-disable-next-line react-hooks/exhaustive-deps -- sheetLoads stands for the target
-  const stretches = useMemo(() => stretchesOf(rows, layout, choices, target), [rows, layout, choices, sheetLoads]);
+  const found = useMemo(() => stretchesOf(rows, layout, choices, target), [rows, layout, choices, sheetLoads]);
   const choose = (next: LoadChoices): void => setChoices(next);
 
   return (
@@ -137,7 +137,7 @@ function LoadSteps({ port, source, sheets, read, onBusy }: FileStepsProps & { re
           <ReadingsLoads
             rows={rows}
             layout={layout}
-            stretches={stretches}
+            found={found}
             choices={choices}
             target={target}
             onChoose={choose}
@@ -155,7 +155,7 @@ function LoadSteps({ port, source, sheets, read, onBusy }: FileStepsProps & { re
               layout={layout}
               apparatus={apparatus}
               faults={rows.faults}
-              stretches={stretches}
+              stretches={found.stretches}
               choices={choices}
               sheets={names}
               dataSheet={chosen}

@@ -12,7 +12,7 @@ import { sentenceOf } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
 import { Choice, Progress } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
-import { writeReadings, type Job, type Kept } from "./into-workbook";
+import { NotKept, writeReadings, type Job, type Kept } from "./into-workbook";
 import { layoutWords } from "./layout-words";
 import { faultWords, type LoadChoices, type Stretch } from "./loads-step";
 import type { Source } from "./source-step";
@@ -127,11 +127,13 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
       const { sheet } = await writeReadings(port, job, kept.current, tell, controller.signal);
       kept.current = undefined;
       answer({ do: "forget" });
-      setState({ at: "done", sentence: words.done(words.doneLoads(taken.length), dataSheet, sheet) });
+      const told = of > 0 ? words.done : words.doneWithoutLines;
+      setState({ at: "done", sentence: told(words.doneLoads(taken.length), dataSheet, sheet) });
     } catch (error) {
       const { current } = kept;
       if (error instanceof Stopped)
         setState({ at: "stopped", sentence: words.stoppedKeeping(current?.sheet ?? "", current?.lines ?? 0) });
+      else if (error instanceof NotKept) setState({ at: "error", sentence: words.notKept(error.sheet, error.line) });
       else
         setState({
           at: "error",
@@ -167,7 +169,8 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
         </div>
       )}
       <Text size={200} className={styles.quiet}>
-        {canKeep ? words.keepHint(dataSheet) : words.cannotKeep} {words.stressesToo}
+        {!canKeep ? words.cannotKeep : keep ? words.keepHint(dataSheet) : words.doesNotKeep(dataSheet)}{" "}
+        {words.stressesToo}
       </Text>
       {twice.length > 0 && <Notice intent="error">{words.twice(twice.join(", "))}</Notice>}
       {twice.length === 0 && taken.length === 0 && state.at !== "done" && (

@@ -110,6 +110,8 @@ export const readings = {
       : `„${rule}“: bei ${loads} von ${of} Laststufen liegen die ersten Ablesungen dann am geradesten über der Wurzel der Zeit.`,
   thinning: "Zeilen für das Blatt",
   thinnings: { even: "etwa 20 je Zehnerpotenz", hand: "Zeiten wie von Hand", all: "alle, die passen" },
+  tooMany: (found: number, most: number) =>
+    `So gesucht zerfällt die Datei in ${whole(found)} Abschnitte. Mehr als ${most} können keine Laststufen sein: die Spalte zählt vielleicht Zeilen oder Messfolgen. Die Datei ist als ein Abschnitt gezeigt: hier einen anderen Weg oder oben eine andere Lastspalte wählen, oder von Hand teilen.`,
   whichLoad: "Laststufe auf dem Blatt",
   noneOfThem: "keine",
   loadName: (load: number, stress: string) => `Laststufe ${load}${stress && `, ${stress}`}`,
@@ -185,6 +187,8 @@ export const readings = {
       ? "Die Zeile der Datei in der Arbeitsmappe aufbewahren"
       : `Alle ${whole(lines)} Zeilen der Datei in der Arbeitsmappe aufbewahren`,
   keepHint: (sheet: string) => `Auf einem eigenen Blatt, „Readings ${sheet}“, mit Name und Prüfsumme der Datei.`,
+  doesNotKeep: (sheet: string) =>
+    `Name und Prüfsumme der Datei kommen auf das Blatt „Readings ${sheet}“, ihre Zeilen nicht: die Datei selbst anderswo aufbewahren.`,
   cannotKeep:
     "Die Datei ist zu lang für ein Blatt. Name und Prüfsumme werden aufbewahrt; die Datei selbst anderswo aufbewahren.",
   write: (count: number, sheet: string) =>
@@ -195,8 +199,12 @@ export const readings = {
   writing: "Die Ablesungen werden geschrieben…",
   stoppedKeeping: (sheet: string, lines: number) =>
     `Angehalten. Auf das Datenblatt wurde nichts geschrieben. Das Blatt „${sheet}“ enthält die ersten ${whole(lines)} Zeilen: zum Fortsetzen noch einmal schreiben, oder es löschen.`,
-  failedAfter: (sheet: string) => `Das Blatt „${sheet}“ mit der Datei ist schon da und wird wieder verwendet.`,
+  failedAfter: (sheet: string) => `Das Blatt „${sheet}“ ist schon da und wird wieder verwendet.`,
   done: (loads: string, sheet: string, fileSheet: string) =>
     `${loads} auf „${sheet}“ geschrieben. Name, Prüfsumme und Zeilen der Datei stehen auf „${fileSheet}“.`,
+  doneWithoutLines: (loads: string, sheet: string, fileSheet: string) =>
+    `${loads} auf „${sheet}“ geschrieben. Name und Prüfsumme der Datei stehen auf „${fileSheet}“; ihre Zeilen sind nicht in der Arbeitsmappe: die Datei selbst aufbewahren.`,
+  notKept: (sheet: string, line: number) =>
+    `Zeile ${whole(line)} der Datei steht auf dem Blatt „${sheet}“ nicht so, wie sie gelesen wurde: eine Änderung oder ein Rückgängigmachen kam dazwischen. Auf das Datenblatt wurde nichts geschrieben. Noch einmal schreiben; hilft das nicht, das Häkchen beim Aufbewahren der Zeilen entfernen.`,
   doneLoads: (count: number) => (count === 1 ? "Eine Laststufe wurde" : `${count} Laststufen wurden`),
 };

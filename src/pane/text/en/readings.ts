@@ -106,6 +106,8 @@ export const readings = {
       : `“${rule}”: in ${loads} of ${of} loads the early readings then lie straightest against root time.`,
   thinning: "Rows for the sheet",
   thinnings: { even: "about 20 per log cycle", hand: "times of a hand schedule", all: "all that fit" },
+  tooMany: (found: number, most: number) =>
+    `Found this way the file falls into ${whole(found)} stretches. More than ${most} cannot be loads: the column may count lines or bursts. The file is shown as one stretch: choose another way here or another load column above, or split it by hand.`,
   whichLoad: "Load on the sheet",
   noneOfThem: "none",
   loadName: (load: number, stress: string) => `Load ${load}${stress && `, ${stress}`}`,
@@ -173,6 +175,8 @@ export const readings = {
   stressesToo: "Stresses are written where the sheet has none.",
   keep: (lines: number) => `Keep ${lines === 1 ? "the line" : `all ${whole(lines)} lines`} of the file in the workbook`,
   keepHint: (sheet: string) => `On a sheet of its own, “Readings ${sheet}”, with the file's name and hash.`,
+  doesNotKeep: (sheet: string) =>
+    `The file's name and hash come on the sheet “Readings ${sheet}”, its lines do not: keep the file itself elsewhere.`,
   cannotKeep: "The file is too long for a sheet. Its name and hash are kept; keep the file itself elsewhere.",
   write: (count: number, sheet: string) => `Write ${count} ${count === 1 ? "load" : "loads"} to “${sheet}”`,
   nothingToWrite: "No load is to be written: give a stretch a load above, or agree to replace what its load holds.",
@@ -180,8 +184,12 @@ export const readings = {
   writing: "Writing the readings…",
   stoppedKeeping: (sheet: string, lines: number) =>
     `Stopped. Nothing was written to the data sheet. The sheet “${sheet}” holds the first ${whole(lines)} lines: write again to go on, or delete it.`,
-  failedAfter: (sheet: string) => `The sheet “${sheet}”, with the file, is there already and will be used again.`,
+  failedAfter: (sheet: string) => `The sheet “${sheet}” is there already and will be used again.`,
   done: (loads: string, sheet: string, fileSheet: string) =>
     `${loads} written to “${sheet}”. The file's name, hash and lines are on “${fileSheet}”.`,
+  doneWithoutLines: (loads: string, sheet: string, fileSheet: string) =>
+    `${loads} written to “${sheet}”. The file's name and hash are on “${fileSheet}”; its lines are not in the workbook: keep the file itself.`,
+  notKept: (sheet: string, line: number) =>
+    `Line ${whole(line)} of the file does not stand on the sheet “${sheet}” as it was read: a change or an undo came between. Nothing was written to the data sheet. Write again; if that does not help, untick that the lines are kept.`,
   doneLoads: (count: number) => (count === 1 ? "One load was" : `${count} loads were`),
 };

@@ -1,6 +1,6 @@
 import { LINES_AT_ONCE, NOT_FINISHED } from "../../../../src/exchange/logger/file-sheet";
 import { Stopped } from "../../../../src/pane/live/in-slices";
-import { writeReadings, type Job, type Kept } from "../../../../src/pane/screens/readings/into-workbook";
+import { NotKept, writeReadings, type Job, type Kept } from "../../../../src/pane/screens/readings/into-workbook";
 import type { CellValue } from "../../../../src/workbook/port";
 import { FakePort } from "../../fake-port";
 
@@ -61,4 +61,38 @@ test("a file sheet made for other choices, or deleted since, is not gone on with
   const before: Kept = { record: "other", sheet: "Readings Test 7", lines: LINES_AT_ONCE };
   await writeReadings(port, job, before, () => undefined, new AbortController().signal);
   expect(keptLines(port)).toEqual(lines);
+});
+
+/** A workbook in which someone undoes, or types, right after a piece of lines is written; `piece` counts them from 1. */
+function disturbed(disturb: (port: FakePort, sheet: string, piece: number) => void): FakePort {
+  const port = workbook();
+  const fill = port.fillNames;
+  let piece = 0;
+  port.fillNames = async (sheet, values, blank) => {
+    await fill(sheet, values, blank);
+    if (Object.keys(values).some((name) => name.startsWith("logger_lines"))) disturb(port, sheet, ++piece);
+  };
+  return port;
+}
+
+test("a piece that an undo takes away meanwhile is written again before the sheet says that all lines are there", async () => {
+  const port = disturbed((port, sheet, piece) => {
+    if (piece === 1) for (let row = 0; row < LINES_AT_ONCE; row++) port.put(sheet, "logger_lines_001", row, "");
+  });
+  await writeReadings(port, job, undefined, () => undefined, new AbortController().signal);
+  expect(keptLines(port)).toEqual(lines);
+  expect(port.columns("Readings Test 7").logger_kept).toEqual(["all of them"]);
+});
+
+test("lines that do not stay are told of, the sheet does not say that they are there, and nothing else is written", async () => {
+  const port = disturbed((port, sheet, piece) => {
+    if (piece > 1) port.put(sheet, "logger_lines_002", 7, "another");
+  });
+  const told: Kept[] = [];
+  const writing = writeReadings(port, job, undefined, (kept) => told.push(kept), new AbortController().signal);
+  await expect(writing).rejects.toEqual(new NotKept("Readings Test 7", LINES_AT_ONCE + 8));
+  expect(port.columns("Readings Test 7").logger_kept).toEqual([NOT_FINISHED]);
+  expect(port.columns("Test 7")).toEqual({ times_01: ["", ""], readings_01: ["", ""] });
+  // The next time goes on from the piece that was not kept.
+  expect(told[told.length - 1].lines).toBe(LINES_AT_ONCE);
 });

@@ -4,6 +4,7 @@ import { TextDecoder, TextEncoder } from "node:util";
 import { act, createElement } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { blankSheet } from "../../../../src/datasheet";
+import { NOT_KEPT } from "../../../../src/exchange/logger/file-sheet";
 import { TARGET_NAMES } from "../../../../src/exchange/logger/target";
 import { ReadingsScreen } from "../../../../src/pane/screens/readings/readings-screen";
 import { WorkbookError, type CellValue, type SheetPlan } from "../../../../src/workbook/port";
@@ -306,4 +307,30 @@ test("a workbook that refuses says so, and the file sheet that is there already 
   await press("Write 2 loads to “Test 7”");
   expect(port.inserted).toHaveLength(1);
   expect(port.column("readings_01")).toHaveLength(4);
+});
+
+test("lines that are not to be kept are not said to be kept, in the pane nor on the sheet of the file", async () => {
+  await paste(ROWS);
+  await press("Use these columns");
+  await tick("Keep all 13 lines of the file in the workbook");
+  expect(place.textContent).toContain("its lines do not: keep the file itself elsewhere");
+  await press("Write 2 loads to the sheet");
+  expect(told("status")).toContain("name and hash are on “Readings Test 7”; its lines are not in the workbook");
+  const [{ cells }] = port.inserted;
+  expect(cells.map(({ value }) => value)).toContain(NOT_KEPT);
+  expect(cells.map(({ value }) => String(value)).join(" ")).not.toContain("stand below");
+});
+
+test("a column that counts bursts makes no load of each: the file is one stretch, and the screen says why and what to do", async () => {
+  const rows = Array.from({ length: 3000 }, (_, i) => `${i},${Math.floor(i / 4) + 1},${(i / 1e4).toFixed(4)}`);
+  await paste(["Time s,Burst,Reading mm", ...rows].join("\n"));
+  await enter("Load", "1");
+  await enter("Load column holds", "number");
+  await press("Use these columns");
+  expect(place.querySelectorAll("ol li")).toHaveLength(1);
+  expect(told("status")).toMatch(/falls into 750 stretches\. More than 200 cannot be loads/);
+  expect(labelled<HTMLSelectElement>("Stretch 1: Load on the sheet").value).toBe("none");
+  await enter("Begin another load at line", "1001");
+  await press("Split");
+  expect(place.querySelectorAll("ol li")).toHaveLength(2);
 });
