@@ -314,7 +314,7 @@ test("lines that are not to be kept are not said to be kept, in the pane nor on 
   await press("Use these columns");
   await tick("Keep all 13 lines of the file in the workbook");
   expect(place.textContent).toContain("its lines do not: keep the file itself elsewhere");
-  await press("Write 2 loads to the sheet");
+  await press("Write 2 loads to “Test 7”");
   expect(told("status")).toContain("name and hash are on “Readings Test 7”; its lines are not in the workbook");
   const [{ cells }] = port.inserted;
   expect(cells.map(({ value }) => value)).toContain(NOT_KEPT);
