@@ -3,7 +3,7 @@ import { FILE_SHEET_PREFIX, LAYOUT_NAMES, layoutFrom } from "../../../exchange/l
 import { DATA_SHEET_NAME } from "../../../specification/load-table";
 import { TARGET_NAMES, targetOf, type Target } from "../../../exchange/logger/target";
 import type { SheetValues, WorkbookPort } from "../../../workbook/port";
-import type { Remembered } from "./columns-step";
+import type { Remembered } from "./layout-choices";
 import { chosenOf, useChosenSheet } from "../../live/use-chosen-sheet";
 
 export interface DataSheets {
