@@ -34,6 +34,9 @@ export function steepestTangent(curve: SmoothCurve, fit: TheoryFit, first: numbe
   return { ...steepest, reading: curve.at(time), from: time / reach, to: time * reach };
 }
 
+/** Lines of equal slope (readings come in whole divisions) differ by this share at most, by rounding: the earlier one stands. */
+const SAME_SLOPE = 1e-9;
+
 /** The picked span, or the steepest of the lines through at least three readings over at least half a log cycle. */
 export function tangentOfReadings(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tangent> {
   const { times, readings, weights } = used;
@@ -53,7 +56,10 @@ export function tangentOfReadings(used: Series, fit: TheoryFit, picks: Picks): O
   const sense = Math.sign(fit.primary);
   const steepest = halfCycleSpans(times)
     .map(through)
-    .reduce<Tangent | undefined>((a, b) => (a && sense * a.slope >= sense * b.slope ? a : b), undefined);
+    .reduce<Tangent | undefined>(
+      (a, b) => (a && sense * b.slope <= sense * a.slope + SAME_SLOPE * Math.abs(a.slope) ? a : b),
+      undefined,
+    );
   const { tangent_from: from = steepest?.from, tangent_to: to = steepest?.to } = picks;
   if (picks.tangent_from === undefined && picks.tangent_to === undefined)
     return steepest && sense * steepest.slope > 0

@@ -22,7 +22,7 @@ export function polish(series: Series, weights: readonly number[], from: Trial, 
     curve: { rate: Math.exp(p[0]), d0: p[1], primary: p[2], tail: hasTail ? p[3] : 0, sharpness: from.sharpness },
     zero: free ? p[p.length - 1] : 0,
   });
-  const clock = (i: number, zero: number) => Math.max(times[i] + zero, 1e-9);
+  const clock = (i: number, zero: number) => Math.max(times[i] + zero, 0);
   const residuals = (p: readonly number[]) => {
     const { curve, zero } = unpack(p);
     const rows = used.map((i, k) => roots[k] * (curveAt(curve, clock(i, zero)) - readings[i]));
@@ -34,11 +34,13 @@ export function polish(series: Series, weights: readonly number[], from: Trial, 
     const rows = used.map((i, k) => {
       const t = clock(i, zero);
       const T = curve.rate * t;
+      // Before the load nothing moves.
+      if (T === 0) return Array.from({ length: start.length }, (_, j) => (j === 1 ? roots[k] : 0));
       const onset = hasTail ? (curve.tail * creepOnset(curve.rate, curve.sharpness, t)) / Math.LN10 : 0;
       const slope = curve.primary * T * consolidationRate(T) + onset;
       const row = [slope, 1, degreeOfConsolidation(T)];
       if (hasTail) row.push(creep(curve.rate, curve.sharpness, t));
-      if (free) row.push(times[i] + zero > 1e-9 ? slope / t : 0);
+      if (free) row.push(slope / t);
       return row.map((value) => value * roots[k]);
     });
     const last = [0, 0, -leaning * ORDINARY_CREEP];

@@ -33,15 +33,21 @@ export interface TheoryFit extends Curve {
 
 export const FEWEST_READINGS = 6;
 
-/**
- * The time zero is off if freeing it lowers the residual sum by this F, and the mean residual by more than this share of
- * primary; beyond these minutes it is something else.
- */
+/** The time zero is off if freeing it lowers the residual sum by this F, and the mean residual by more than this share of primary. */
 const TIME_ZERO_F = 12;
 const TIME_ZERO_SHARE = 3e-4;
-const MOST_TIME_ZERO = 0.4;
-/** Minutes from which the time zero is looked for: a load that came after the clock is not found from 0 where it hides first readings. */
-const TIME_ZEROS = [0, -0.2, -0.35];
+/**
+ * Beyond this share of the time of the reading that stands a fifth of the way through the record, an error of the time zero is
+ * something else: 0.4 min on the schedule of 0.1, 0.25, 0.5 min to 24 h.
+ */
+const FIFTH = 0.2;
+const MOST_TIME_ZERO = 0.8;
+/**
+ * The time zero is looked for from 0, and from this share of the time of the first reading and of those a tenth and a fifth of
+ * the way through: a load that came after the clock is not found from 0 where it hides first readings.
+ */
+const HIDDEN_READINGS = [0, 0.1, FIFTH];
+const LATE_START = 0.9;
 /** From 0 alone, where the mean residual is below this share of primary. */
 const READINGS_FOLLOW = 0.003;
 const READINGS_TO_JUDGE_ZERO = 10;
@@ -66,7 +72,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   const leanOf = (variance: number, primary: number) => variance / (CREEP_SPREAD * (Math.abs(primary) || travel)) ** 2;
   let lean = leanOf(Math.max(rounding, (2e-4 * travel) ** 2), travel);
   const residual = (curve: Curve, i: number, shift = 0) =>
-    readings[i] - curveAt(curve, Math.max(times[i] + shift, 1e-9));
+    readings[i] - curveAt(curve, Math.max(times[i] + shift, 0));
   const residualSum = (curve: Curve, shift = 0) =>
     weights.reduce((sum, w, i) => (w ? sum + w * residual(curve, i, shift) ** 2 : sum), 0);
 
@@ -92,7 +98,9 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   let parameters = parameterCount(best);
   if (used >= READINGS_TO_JUDGE_ZERO) {
     const total = weights.reduce((a, b) => a + b, 0);
-    const starts = best.cost < total * (READINGS_FOLLOW * best.primary) ** 2 ? [0] : TIME_ZEROS;
+    const timeAt = (share: number) => times[Math.floor(share * n)];
+    const late = HIDDEN_READINGS.map((share) => -LATE_START * timeAt(share));
+    const starts = best.cost < total * (READINGS_FOLLOW * best.primary) ** 2 ? [0] : [0, ...late];
     const from = best;
     const freed = starts
       .map((start) => polish(series, weights, from, lean, start))
@@ -100,7 +108,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
     const F = (best.cost - freed.cost) / (freed.cost / (used - parameters - 1) + rounding);
     const gain = (best.cost - freed.cost) / total;
     const matters = gain > (TIME_ZERO_SHARE * best.primary) ** 2;
-    if (F > TIME_ZERO_F && matters && Math.abs(freed.shift) < MOST_TIME_ZERO) {
+    if (F > TIME_ZERO_F && matters && Math.abs(freed.shift) < MOST_TIME_ZERO * timeAt(FIFTH)) {
       best = freed;
       timeZero = freed.shift;
       parameters++;
