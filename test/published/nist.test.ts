@@ -60,18 +60,18 @@ test("every data file has its model", () => {
 });
 
 /** Central differences; the step is the cube root of the machine precision of each parameter. */
-const slopes = (name: string, b: readonly number[], x: number): number[] =>
-  b.map((value, j) => {
-    const step = 6e-6 * (Math.abs(value) || 1);
-    const trial = (change: number) => MODELS[name](b.map((other, k) => (k === j ? other + change : other)), x); // prettier-ignore
-    return (trial(step) - trial(-step)) / (2 * step);
-  });
+function slope(name: string, b: readonly number[], j: number, x: number): number {
+  const step = 6e-6 * (Math.abs(b[j]) || 1);
+  const trial = (change: number) => MODELS[name](b.map((other, k) => (k === j ? other + change : other)), x);
+  return (trial(step) - trial(-step)) / (2 * step);
+}
 
 function descend(name: string, start: readonly number[]) {
   const { data } = read(name);
   return levenbergMarquardt({
-    residuals: (b) => data.map(([y, x]) => MODELS[name](b, x) - y),
-    jacobian: (b) => data.map(([, x]) => slopes(name, b, x)),
+    count: data.length,
+    residuals: (b, into) => into.set(data.map(([y, x]) => MODELS[name]([...b], x) - y)),
+    jacobian: (b, into) => into.set(start.flatMap((_, j) => data.map(([, x]) => slope(name, [...b], j, x)))),
     start,
   });
 }

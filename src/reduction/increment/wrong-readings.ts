@@ -4,7 +4,9 @@
  */
 import { lowest, parameterCount } from "./fit/descent";
 import { curveAt } from "./fit/model";
+import type { Column } from "./fit/linear";
 import { mostDoubtful, type Table, type Trial } from "./fit/search";
+import type { Series } from "./readings";
 
 export interface WrongReading {
   /** Index into the series. */
@@ -27,17 +29,17 @@ const ONE_IN = 15;
  * curve's own, not wrong. `rounding` is the variance of a step of the instrument.
  */
 export function wrongReadings(
+  { times, readings }: Series,
   table: Table,
-  weights: readonly number[],
+  weights: Column,
   lean: number,
   rounding: number,
 ): { wrong: WrongReading[]; best: Trial } {
-  const { times, readings } = table.series;
   const n = times.length;
-  const off = (trial: Trial, i: number) => readings[i] - curveAt(trial, times[i]);
+  const off = (trial: Trial, i: number) => (readings[i] ?? NaN) - curveAt(trial, times[i] ?? NaN);
   let trial = lowest(table, weights, lean);
   let found: { wrong: WrongReading[]; best: Trial } = { wrong: [], best: trial };
-  const left = [...weights];
+  const left = Float64Array.from(weights);
   const out: number[] = [];
   while (out.length < Math.max(MOST_WRONG, Math.floor(n / ONE_IN)) && n - out.length >= FEWEST_TO_JUDGE) {
     const worst = times.reduce((most, _, i) => (left[i] ? Math.max(most, Math.abs(off(trial, i))) : most), 0);

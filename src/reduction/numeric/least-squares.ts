@@ -7,14 +7,21 @@
  * lowest place of a table where the 20th lies in another valley. (ml-levenberg-marquardt 5.1.0 reaches them from 11 of 20.)
  *
  * Sources: Marquardt (1963); Moré (1978), Lecture Notes in Mathematics 630; damping of Nielsen (1999), IMM-REP-1999-05.
+ *
+ * The indices run within arrays of known lengths, which the compiler cannot see: hence each `!`.
  */
 import { solveQr } from "./qr";
 
 export interface LeastSquaresProblem {
-  /** Weighted residuals, observed less calculated or the reverse, at a trial; NaN or infinite marks a trial that cannot be. */
-  readonly residuals: (parameters: readonly number[]) => number[];
-  /** d residual / d parameter, one row per residual. */
-  readonly jacobian: (parameters: readonly number[]) => number[][];
+  /** How many residuals there are. */
+  readonly count: number;
+  /** Writes the weighted residuals at a trial, observed less calculated or the reverse; NaN or infinite marks a trial that cannot be. */
+  readonly residuals: (parameters: Float64Array, into: Float64Array) => void;
+  /**
+   * Writes d residual / d parameter, `count` values for the first parameter, then for the next. It is asked only at the trial
+   * that `residuals` was asked last, so that what both need is worked out once.
+   */
+  readonly jacobian: (parameters: Float64Array, into: Float64Array) => void;
   readonly start: readonly number[];
   readonly maxIterations?: number;
   /** A step is the last if it can lower the sum of squares by no more than this share; 1e-14 if left out. */
@@ -22,7 +29,7 @@ export interface LeastSquaresProblem {
 }
 
 export interface LeastSquaresResult {
-  readonly parameters: number[];
+  readonly parameters: readonly number[];
   /** Sum of squared residuals. */
   readonly rss: number;
   readonly iterations: number;
@@ -30,16 +37,19 @@ export interface LeastSquaresResult {
   readonly converged: boolean;
 }
 
-const sumOfSquares = (values: readonly number[]): number => {
+const sumOfSquares = (values: Float64Array): number => {
   let sum = 0;
   for (const value of values) sum += value * value;
   return Number.isFinite(sum) ? sum : Infinity;
 };
 
 const FIRST_DAMPING = 1e-3;
+/** A parameter stands still if a step changes it by less than this share. */
+const STILL = 1e-11;
 
 /** From a start down to the floor of its valley. */
 export function levenbergMarquardt({
+  count,
   residuals,
   jacobian,
   start,
@@ -47,55 +57,72 @@ export function levenbergMarquardt({
   negligibleGain = 1e-14,
 }: LeastSquaresProblem): LeastSquaresResult {
   const size = start.length;
-  let parameters = [...start];
-  let current = residuals(parameters);
-  let rss = sumOfSquares(current);
-  const scale = new Array<number>(size).fill(0);
+  const rows = count + size;
+  let parameters = Float64Array.from(start);
+  let trial = new Float64Array(size);
+  let current = new Float64Array(count);
+  let next = new Float64Array(count);
+  const J = new Float64Array(count * size);
+  const damped = new Float64Array(rows * size);
+  const right = new Float64Array(rows);
+  const scale = new Float64Array(size);
   let damping = FIRST_DAMPING;
   let growth = 2;
-  let J = jacobian(parameters);
+  residuals(parameters, current);
+  let rss = sumOfSquares(current);
+  jacobian(parameters, J);
+
+  const end = (iterations: number, converged: boolean) => ({
+    parameters: Array.from(parameters),
+    rss,
+    iterations,
+    converged,
+  });
 
   for (let iteration = 1; iteration <= maxIterations; iteration++) {
-    const rows = J.length + size;
-    const damped = new Float64Array(rows * size);
-    const right = new Float64Array(rows);
+    damped.fill(0);
     for (let j = 0; j < size; j++) {
       let squares = 0;
-      for (let i = 0; i < J.length; i++) {
-        damped[j * rows + i] = J[i][j];
-        squares += J[i][j] * J[i][j];
+      for (let i = 0; i < count; i++) {
+        const slope = J[j * count + i]!;
+        damped[j * rows + i] = slope;
+        squares += slope * slope;
       }
-      scale[j] = Math.max(scale[j], Math.sqrt(squares));
-      damped[j * rows + J.length + j] = Math.sqrt(damping) * (scale[j] || 1);
+      scale[j] = Math.max(scale[j]!, Math.sqrt(squares));
+      damped[j * rows + count + j] = Math.sqrt(damping) * (scale[j]! || 1);
     }
-    for (let i = 0; i < J.length; i++) right[i] = -current[i];
+    right.fill(0);
+    for (let i = 0; i < count; i++) right[i] = -current[i]!;
     const step = solveQr(damped, rows, size, right);
-    const trial = parameters.map((value, j) => value + step[j]);
-    const next = residuals(trial);
+    let negligible = true;
+    for (let j = 0; j < size; j++) {
+      trial[j] = parameters[j]! + step[j]!;
+      if (Math.abs(step[j]!) > STILL * (Math.abs(parameters[j]!) + 1e-30)) negligible = false;
+    }
+    residuals(trial, next);
     const nextRss = sumOfSquares(next);
 
     let linear = 0;
-    for (let i = 0; i < J.length; i++) {
-      let value = current[i];
-      for (let j = 0; j < size; j++) value += J[i][j] * step[j];
+    for (let i = 0; i < count; i++) {
+      let value = current[i]!;
+      for (let j = 0; j < size; j++) value += J[j * count + i]! * step[j]!;
       linear += value * value;
     }
-    const negligible = parameters.every((value, j) => Math.abs(step[j]) <= 1e-11 * (Math.abs(value) + 1e-30));
     const gain = (rss - nextRss) / (rss - linear);
     if (nextRss < rss || (nextRss === rss && negligible)) {
       const flat = rss - nextRss <= negligibleGain * rss && rss - linear <= negligibleGain * rss;
-      parameters = trial;
-      current = next;
+      [parameters, trial] = [trial, parameters];
+      [current, next] = [next, current];
       rss = nextRss;
       damping *= Math.max(1 / 3, 1 - (2 * gain - 1) ** 3);
       growth = 2;
-      if (negligible || flat) return { parameters, rss, iterations: iteration, converged: true };
-      J = jacobian(parameters);
+      if (negligible || flat) return end(iteration, true);
+      jacobian(parameters, J);
     } else {
-      if (negligible) return { parameters, rss, iterations: iteration, converged: true };
+      if (negligible) return end(iteration, true);
       damping *= growth;
       growth *= 2;
     }
   }
-  return { parameters, rss, iterations: maxIterations, converged: false };
+  return end(maxIterations, false);
 }

@@ -27,22 +27,31 @@ describe("solveQr", () => {
 describe("levenbergMarquardt", () => {
   const x = [1, 2, 3, 4, 5, 6];
   const y = x.map((v) => 3 * Math.exp(-0.4 * v));
-  const residuals = ([a, b]: readonly number[]) => x.map((v, i) => a * Math.exp(-b * v) - y[i]);
-  const jacobian = ([a, b]: readonly number[]) => x.map((v) => [Math.exp(-b * v), -a * v * Math.exp(-b * v)]);
+  const problem = {
+    count: x.length,
+    residuals: ([a, b]: Float64Array, into: Float64Array) => into.set(x.map((v, i) => a * Math.exp(-b * v) - y[i])),
+    jacobian: ([a, b]: Float64Array, into: Float64Array) =>
+      into.set([...x.map((v) => Math.exp(-b * v)), ...x.map((v) => -a * v * Math.exp(-b * v))]),
+    start: [1, 0.1],
+  };
 
   test("finds the parameters of exact data", () => {
-    const { parameters, converged } = levenbergMarquardt({ residuals, jacobian, start: [1, 0.1] });
+    const { parameters, converged } = levenbergMarquardt(problem);
     expect(converged).toBe(true);
     expect(parameters[0]).toBeCloseTo(3, 9);
     expect(parameters[1]).toBeCloseTo(0.4, 9);
   });
   test("says so when the iterations run out", () => {
-    expect(levenbergMarquardt({ residuals, jacobian, start: [1, 0.1], maxIterations: 2 }).converged).toBe(false);
+    expect(levenbergMarquardt({ ...problem, maxIterations: 2 }).converged).toBe(false);
   });
   test("a trial that cannot be is stepped back from", () => {
-    const rooted = ([a]: readonly number[]) => [Math.sqrt(a) - 0.1];
-    const slope = ([a]: readonly number[]) => [[0.5 / Math.sqrt(a)]];
-    expect(levenbergMarquardt({ residuals: rooted, jacobian: slope, start: [9] }).parameters[0]).toBeCloseTo(0.01, 9);
+    const { parameters } = levenbergMarquardt({
+      count: 1,
+      residuals: ([a], into) => into.set([Math.sqrt(a) - 0.1]),
+      jacobian: ([a], into) => into.set([0.5 / Math.sqrt(a)]),
+      start: [9],
+    });
+    expect(parameters[0]).toBeCloseTo(0.01, 9);
   });
 });
 

@@ -1,7 +1,7 @@
 /** The 95 % interval of the rate cv/Hdr^2 by the profile of the cost. */
 import { studentsT95 } from "../../numeric/students-t";
-import type { Series } from "../readings";
-import { trialAt, type Trial } from "./search";
+import type { Column } from "./linear";
+import { costProfile, type Table, type Trial } from "./search";
 
 /** The model's own share in the uncertainty of ln cv. With it 96 % of simulated curves hold the truth (scenarios.test.ts). */
 const MODEL_SHARE = 0.0075;
@@ -24,16 +24,17 @@ function following(residuals: readonly number[]): number {
 
 /** The rates at which the profile of the cost has risen by `rise`, widened by the model's share; open sides end at 0 and infinity. */
 export function rateInterval(
-  series: Series,
-  weights: readonly number[],
+  table: Table,
+  weights: Column,
   best: Trial,
   lean: number,
   shift: number,
   rise: number,
 ): [low: number, high: number] {
+  const leastCost = costProfile(table, weights, lean, shift);
+  const limit = best.cost + rise;
   const side = (direction: 1 | -1): number => {
-    const inside = (x: number) =>
-      trialAt(series, weights, best.rate * Math.exp(direction * x), lean, shift).cost - best.cost < rise;
+    const inside = (x: number) => leastCost(best.rate * Math.exp(direction * x), limit) < limit;
     let low = 0;
     let high = 0.02;
     while (inside(high)) {

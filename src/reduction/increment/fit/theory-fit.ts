@@ -11,7 +11,8 @@ import { bottom, parameterCount, polish, valleys } from "./descent";
 import { allowedRise, rateInterval } from "./interval";
 import { curveAt, type Curve } from "./model";
 import type { CleanReadings } from "../readings";
-import { CREEP_SPREAD, tableOf, type Trial } from "./search";
+import { CREEP_SPREAD } from "./linear";
+import { tableOf, type Trial } from "./search";
 import { wrongReadings } from "../wrong-readings";
 
 export interface TheoryFit extends Curve {
@@ -65,18 +66,17 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   if (!(travel > 0)) return notApplicable("all readings are the same: there is no movement to reduce");
 
   const remarks: string[] = [];
-  const weights = [...series.weights];
+  const weights = Float64Array.from(series.weights);
   const rounding = (step * step) / 12;
   const table = tableOf(series);
   /** The weight of the lean on ordinary creep: that of its spread in units of the noise. */
   const leanOf = (variance: number, primary: number) => variance / (CREEP_SPREAD * (Math.abs(primary) || travel)) ** 2;
   let lean = leanOf(Math.max(rounding, (2e-4 * travel) ** 2), travel);
-  const residual = (curve: Curve, i: number, shift = 0) =>
-    readings[i] - curveAt(curve, Math.max(times[i] + shift, 0));
+  const residual = (curve: Curve, i: number, shift = 0) => readings[i] - curveAt(curve, Math.max(times[i] + shift, 0));
   const residualSum = (curve: Curve, shift = 0) =>
     weights.reduce((sum, w, i) => (w ? sum + w * residual(curve, i, shift) ** 2 : sum), 0);
 
-  const judged = wrongReadings(table, weights, lean, rounding);
+  const judged = wrongReadings(series, table, weights, lean, rounding);
   let best: Trial = judged.best;
   const leftOut = judged.wrong.map(({ index }) => index);
   for (const { index, off } of judged.wrong) {
@@ -103,7 +103,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
     const starts = best.cost < total * (READINGS_FOLLOW * best.primary) ** 2 ? [0] : [0, ...late];
     const from = best;
     const freed = starts
-      .map((start) => polish(series, weights, from, lean, start))
+      .map((start) => polish(table, weights, from, lean, start))
       .reduce((a, b) => (b.cost < a.cost ? b : a));
     const F = (best.cost - freed.cost) / (freed.cost / (used - parameters - 1) + rounding);
     const gain = (best.cost - freed.cost) / total;
@@ -131,7 +131,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
     remarks.push(
       `the readings fit a cv ${shown(other.rate / best.rate)} times this one nearly as well: do not rely on either`,
     );
-  const [low, high] = rateInterval(series, weights, best, lean, timeZero, rise);
+  const [low, high] = rateInterval(table, weights, best, lean, timeZero, rise);
   return given(
     {
       rate: best.rate,
