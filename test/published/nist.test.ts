@@ -62,7 +62,11 @@ test("every data file has its model", () => {
 /** Central differences; the step is the cube root of the machine precision of each parameter. */
 function slope(name: string, b: readonly number[], j: number, x: number): number {
   const step = 6e-6 * (Math.abs(b[j]) || 1);
-  const trial = (change: number) => MODELS[name](b.map((other, k) => (k === j ? other + change : other)), x);
+  const trial = (change: number) =>
+    MODELS[name](
+      b.map((other, k) => (k === j ? other + change : other)),
+      x,
+    );
   return (trial(step) - trial(-step)) / (2 * step);
 }
 
