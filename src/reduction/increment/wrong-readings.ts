@@ -2,10 +2,10 @@
  * Wrong readings, found by how much the fit to theory gains when they are left out: a misread dial, a door slammed, a spike
  * of the logger.
  */
-import { lowest, parameterCount } from "./fit/descent";
+import { lowest, parameterCount, type Descent } from "./fit/descent";
 import { curveAt } from "./fit/model";
 import type { Column } from "./fit/linear";
-import { mostDoubtful, type Table, type Trial } from "./fit/search";
+import { mostDoubtful, type Trial } from "./fit/search";
 import type { Series } from "./readings";
 
 export interface WrongReading {
@@ -30,24 +30,24 @@ const ONE_IN = 15;
  */
 export function wrongReadings(
   { times, readings }: Series,
-  table: Table,
+  descent: Descent,
   weights: Column,
   lean: number,
   rounding: number,
 ): { wrong: WrongReading[]; best: Trial } {
   const n = times.length;
   const off = (trial: Trial, i: number) => (readings[i] ?? NaN) - curveAt(trial, times[i] ?? NaN);
-  let trial = lowest(table, weights, lean);
+  let trial = lowest(descent, weights, lean);
   let found: { wrong: WrongReading[]; best: Trial } = { wrong: [], best: trial };
   const left = Float64Array.from(weights);
   const out: number[] = [];
   while (out.length < Math.max(MOST_WRONG, Math.floor(n / ONE_IN)) && n - out.length >= FEWEST_TO_JUDGE) {
     const worst = times.reduce((most, _, i) => (left[i] ? Math.max(most, Math.abs(off(trial, i))) : most), 0);
     if (worst < 0.5 * WRONG_SHARE * Math.abs(trial.primary)) break;
-    const index = mostDoubtful(table, left, lean);
+    const index = mostDoubtful(descent.table, left, lean);
     left[index] = 0;
     out.push(index);
-    const without = lowest(table, left, lean);
+    const without = lowest(descent, left, lean);
     const freedom = n - out.length - parameterCount(without);
     const F = (trial.cost - without.cost) / (without.cost / freedom + rounding);
     trial = without;

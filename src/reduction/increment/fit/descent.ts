@@ -8,7 +8,7 @@
  *
  * The columns are as long as the series, so that no index runs out: hence each `!`.
  */
-import { levenbergMarquardt } from "../../numeric/least-squares";
+import { levenbergMarquardt, workspaceFor } from "../../numeric/least-squares";
 import { ORDINARY_CREEP, type Column } from "./linear";
 import { creepOfPower, onsetOfPower, pastEnd, power } from "./model";
 import { minima, SHARPNESSES, type Table, type Trial } from "./search";
@@ -20,45 +20,64 @@ export interface Zeroed extends Trial {
 }
 
 /** A step that can lower the cost by no more than this share is the last: cv is then the least-squares one to 1e-9. */
-const NEGLIGIBLE_GAIN = 1e-15;
+const NEGLIGIBLE_GAIN = 1e-16;
 
-/** From a trial to the bottom of its valley; with `shift`, the time zero is free as well. */
-export function polish(table: Table, weights: Column, from: Trial, lean: number, shift?: number): Zeroed {
-  const free = shift !== undefined;
-  const separable = separableFit(table, weights, from, lean);
-  const { parameters, rss } = levenbergMarquardt({
-    count: table.y.length + 1,
-    residuals: (p, into) => separable.residuals(Math.exp(p[0]!), p[1] ?? 0, into),
-    jacobian: (_, into) => separable.jacobian(into, free),
-    start: free ? [Math.log(from.rate), shift] : [Math.log(from.rate)],
-    maxIterations: 40,
-    negligibleGain: NEGLIGIBLE_GAIN,
-  });
-  if (rss > from.cost && !free) return { ...from, shift: 0 };
-  const [ln = 0, zero = 0] = parameters;
-  return separable.trial(Math.exp(ln), zero);
+/** Goes down from trials of one table. The arrays that it works in are made once for all of them. */
+export interface Descent {
+  readonly table: Table;
+  /** From a trial to the bottom of its valley; with `shift`, the time zero is free as well. */
+  polish(weights: Column, from: Trial, lean: number, shift?: number): Zeroed;
+}
+
+export function descentOf(table: Table): Descent {
+  const separable = separableFit(table);
+  const count = table.y.length + 1;
+  const [fixedZero, freeZero] = [workspaceFor(count, 1), workspaceFor(count, 2)];
+  return {
+    table,
+    polish(weights, from, lean, shift) {
+      const free = shift !== undefined;
+      separable.prepare(weights, from, lean);
+      const { parameters, rss } = levenbergMarquardt(
+        {
+          count,
+          residuals: (p, into) => separable.residuals(Math.exp(p[0]!), p[1] ?? 0, into),
+          jacobian: (_, into) => separable.jacobian(into, free),
+          start: free ? [Math.log(from.rate), shift] : [Math.log(from.rate)],
+          maxIterations: 40,
+          negligibleGain: NEGLIGIBLE_GAIN,
+        },
+        free ? freeZero : fixedZero,
+      );
+      if (rss > from.cost && !free) return { ...from, shift: 0 };
+      const [ln = 0, zero = 0] = parameters;
+      return separable.trial(Math.exp(ln), zero);
+    },
+  };
 }
 
 /** Residuals at a rate and a time zero, d0, primary and tail solved for, and how they change with ln rate and time zero. */
-function separableFit(
-  { times, y, firstReading }: Table,
-  weights: Column,
-  { sharpness, tail: hasTail }: Trial,
-  lean: number,
-) {
+function separableFit({ times, y, firstReading }: Table) {
   const n = y.length;
-  const roots = weights.map(Math.sqrt);
-  const leaning = Math.sqrt(lean);
-  const total = weights.reduce((a, b) => a + b, 0);
-  const mean = (column: Column): number => {
+  const column = () => new Float64Array(n);
+  /** The square roots of the weights; readings, U and creep, all less their means: by that d0 is solved for. */
+  const [roots, d, u, c] = [column(), column(), column(), column()];
+  const [clock, T, powers, slope] = [column(), column(), column(), column()];
+  const all = new Float64Array(n + 1);
+  let weights: Column = column();
+  let [lean, leaning, total, sharpness] = [0, 0, 0, 0];
+  let creeps = true;
+  let [uu, uc, cc] = [0, 0, 0];
+  let [primary, tail] = [0, 0];
+  let [meanD, meanU, meanC] = [0, 0, 0];
+
+  /** Takes its weighted mean off a column, and returns it. */
+  const centre = (values: Column): number => {
     let sum = 0;
-    for (let i = 0; i < n; i++) sum += weights[i]! * column[i]!;
-    return sum / total;
-  };
-  const centre = (column: Column): number => {
-    const middle = mean(column);
-    for (let i = 0; i < n; i++) column[i]! -= middle;
-    return middle;
+    for (let i = 0; i < n; i++) sum += weights[i]! * values[i]!;
+    const mean = sum / total;
+    for (let i = 0; i < n; i++) values[i]! -= mean;
+    return mean;
   };
   /** Weighted sum of the products of two columns. */
   const product = (a: Column, b: Column): number => {
@@ -67,24 +86,20 @@ function separableFit(
     return sum;
   };
 
-  // All columns are less their means: d0 is solved for by that.
-  const d = Float64Array.from(y);
-  const meanReading = centre(d);
-  const clock = new Float64Array(n);
-  const T = new Float64Array(n);
-  const powers = new Float64Array(n);
-  const u = new Float64Array(n);
-  const c = new Float64Array(n);
-  const slope = new Float64Array(n);
-  let [uu, uc, cc] = [0, 0, 0];
-  let [primary, tail] = [0, 0];
-  let [meanU, meanC] = [0, 0];
-
-  /** a and b of the least-squares a u + b c to a column whose products with u and c are given; without creep b is 0. */
-  const solved = (withU: number, withC: number, creeps: boolean): [a: number, b: number] => {
-    const det = uu * cc - uc * uc;
-    if (creeps && det > 1e-10 * uu * cc) return [(withU * cc - withC * uc) / det, (withC * uu - withU * uc) / det];
-    return [uu > 1e-14 ? withU / uu : 0, 0];
+  /** For trials with the sharpness of `from`, and with creep if it has some. */
+  const prepare = (w: Column, from: Trial, weightOfLean: number): void => {
+    weights = w;
+    lean = weightOfLean;
+    leaning = Math.sqrt(lean);
+    sharpness = from.sharpness;
+    creeps = from.tail !== 0;
+    total = 0;
+    for (let i = 0; i < n; i++) {
+      total += w[i]!;
+      roots[i] = Math.sqrt(w[i]!);
+    }
+    d.set(y);
+    meanD = centre(d);
   };
 
   const residuals = (rate: number, zero: number, into: Float64Array): void => {
@@ -100,10 +115,16 @@ function separableFit(
     uu = product(u, u) + lean * ORDINARY_CREEP * ORDINARY_CREEP;
     cc = product(c, c) + lean;
     uc = product(u, c) - lean * ORDINARY_CREEP;
-    const [withU, withC] = [product(u, d), product(c, d)];
-    [primary, tail] = solved(withU, withC, hasTail !== 0);
-    // Creep never runs against primary: where it would, there is none.
-    if (tail !== 0 && !(primary * tail > 0)) [primary, tail] = solved(withU, withC, false);
+    const [ud, cd] = [product(u, d), product(c, d)];
+    const det = uu * cc - uc * uc;
+    primary = uu > 1e-14 ? ud / uu : 0;
+    tail = 0;
+    if (creeps && det > 1e-10 * uu * cc) {
+      const withCreep = (ud * cc - cd * uc) / det;
+      const creep = (cd * uu - ud * uc) / det;
+      // Creep never runs against primary: where it would, there is none.
+      if (withCreep * creep > 0) [primary, tail] = [withCreep, creep];
+    }
     for (let i = 0; i < n; i++) into[i] = roots[i]! * (primary * u[i]! + tail * c[i]! - d[i]!);
     into[n] = leaning * (tail - ORDINARY_CREEP * primary);
   };
@@ -111,7 +132,10 @@ function separableFit(
   /** The part of `slope` that a change of d0, primary and tail does not take up, from `at` on. */
   const project = (into: Float64Array, at: number): void => {
     centre(slope);
-    const [a, b] = solved(product(slope, u), product(slope, c), tail !== 0);
+    const [us, cs] = [product(u, slope), product(c, slope)];
+    const det = uu * cc - uc * uc;
+    const a = tail ? (us * cc - cs * uc) / det : uu > 1e-14 ? us / uu : 0;
+    const b = tail ? (cs * uu - us * uc) / det : 0;
     for (let i = 0; i < n; i++) into[at + i] = roots[i]! * (slope[i]! - a * u[i]! - b * c[i]!);
     into[at + n] = leaning * (ORDINARY_CREEP * a - b);
   };
@@ -128,35 +152,35 @@ function separableFit(
   };
 
   const trial = (rate: number, shift: number): Zeroed => {
-    const all = new Float64Array(n + 1);
     residuals(rate, shift, all);
-    const d0 = firstReading + meanReading - primary * meanU - tail * meanC;
-    return { rate, sharpness, primary, tail, d0, shift, cost: all.reduce((sum, value) => sum + value * value, 0) };
+    let cost = 0;
+    for (const value of all) cost += value * value;
+    return { rate, sharpness, primary, tail, d0: firstReading + meanD - primary * meanU - tail * meanC, shift, cost };
   };
-  return { residuals, jacobian, trial };
+  return { prepare, residuals, jacobian, trial };
 }
 
 /** More valleys than this have not been seen. */
 const MOST_VALLEYS = 3;
 
 /** The floors of the valleys, deepest first, with the sharpness of the table. */
-export const valleys = (table: Table, weights: Column, lean: number): Trial[] =>
+export const valleys = ({ table, polish }: Descent, weights: Column, lean: number): Trial[] =>
   minima(table, weights, lean)
     .slice(0, MOST_VALLEYS)
-    .map((trial) => polish(table, weights, trial, lean))
+    .map((trial) => polish(weights, trial, lean))
     .sort((a, b) => a.cost - b.cost);
 
 /** The floor of the best valley, quickly. */
-export function lowest(table: Table, weights: Column, lean: number): Trial {
+export function lowest({ table, polish }: Descent, weights: Column, lean: number): Trial {
   const [best] = minima(table, weights, lean);
   if (!best) throw new RangeError("a table without rates has no minimum");
-  return polish(table, weights, best, lean);
+  return polish(weights, best, lean);
 }
 
 /** The floor of a valley over the sharpnesses of creep, from its floor at the sharpness of the table. */
-export const bottom = (table: Table, weights: Column, lean: number, floor: Trial): Trial =>
+export const bottom = ({ polish }: Descent, weights: Column, lean: number, floor: Trial): Trial =>
   SHARPNESSES.filter((sharpness) => sharpness !== floor.sharpness)
-    .map((sharpness) => polish(table, weights, { ...floor, sharpness, cost: Infinity }, lean))
+    .map((sharpness) => polish(weights, { ...floor, sharpness, cost: Infinity }, lean))
     .reduce<Trial>((a, b) => (b.cost < a.cost ? b : a), floor);
 
 /** How many parameters a trial was fitted with. */

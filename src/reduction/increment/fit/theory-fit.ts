@@ -7,7 +7,7 @@
  * by Student's t (interval.ts).
  */
 import { given, notApplicable, type Outcome } from "../../outcome";
-import { bottom, parameterCount, polish, valleys } from "./descent";
+import { bottom, descentOf, parameterCount, valleys } from "./descent";
 import { allowedRise, rateInterval } from "./interval";
 import { curveAt, type Curve } from "./model";
 import type { CleanReadings } from "../readings";
@@ -69,6 +69,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   const weights = Float64Array.from(series.weights);
   const rounding = (step * step) / 12;
   const table = tableOf(series);
+  const descent = descentOf(table);
   /** The weight of the lean on ordinary creep: that of its spread in units of the noise. */
   const leanOf = (variance: number, primary: number) => variance / (CREEP_SPREAD * (Math.abs(primary) || travel)) ** 2;
   let lean = leanOf(Math.max(rounding, (2e-4 * travel) ** 2), travel);
@@ -76,7 +77,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   const residualSum = (curve: Curve, shift = 0) =>
     weights.reduce((sum, w, i) => (w ? sum + w * residual(curve, i, shift) ** 2 : sum), 0);
 
-  const judged = wrongReadings(series, table, weights, lean, rounding);
+  const judged = wrongReadings(series, descent, weights, lean, rounding);
   let best: Trial = judged.best;
   const leftOut = judged.wrong.map(({ index }) => index);
   for (const { index, off } of judged.wrong) {
@@ -91,8 +92,8 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
     Math.max(residualSum(trial, shift) / Math.max(used - parameters, 1), rounding);
   const residuals = times.map((_, i) => residual(best, i)).filter((_, i) => weights[i]);
   lean = leanOf(Math.max(Math.min(varianceOf(best), roughness(residuals)), rounding), best.primary);
-  const [first, ...others] = valleys(table, weights, lean);
-  best = bottom(table, weights, lean, first);
+  const [first, ...others] = valleys(descent, weights, lean);
+  best = bottom(descent, weights, lean, first);
 
   let timeZero = 0;
   let parameters = parameterCount(best);
@@ -103,7 +104,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
     const starts = best.cost < total * (READINGS_FOLLOW * best.primary) ** 2 ? [0] : [0, ...late];
     const from = best;
     const freed = starts
-      .map((start) => polish(table, weights, from, lean, start))
+      .map((start) => descent.polish(weights, from, lean, start))
       .reduce((a, b) => (b.cost < a.cost ? b : a));
     const F = (best.cost - freed.cost) / (freed.cost / (used - parameters - 1) + rounding);
     const gain = (best.cost - freed.cost) / total;
