@@ -7,9 +7,11 @@
  * (test/published/yield-range): it holds what the methods read, or the verdict says which of them it does not hold.
  */
 import { steepestTangent } from "./casagrande";
-import { bestKnee, refinedKnee, steepeningKneeFor, WIDTHS, type Knee, type Trial } from "../shape/knee";
+import type { Knee } from "../shape/knee";
+import { emptyKnee, steepeningLaw, type KneeLaw } from "../shape/knee-laws";
+import { bestKnee, refinedKnee, WIDTHS } from "../shape/knee-search";
 import { nearYield } from "./method";
-import { trialOf, type CurveReading, type SmoothLaw } from "./reading";
+import { kneeLaw, type CurveReading, type SmoothLaw } from "./reading";
 import { lineThrough } from "../shape/straight-parts";
 
 /** Widening for what no law knows, in log cycles each way; more where the virgin side is held to a line through few points. */
@@ -27,7 +29,7 @@ const TANGENTS = 20;
 const CONSTANTS = { straight: 5, bent: 6 };
 
 interface Law {
-  readonly trial: Trial;
+  readonly knee: KneeLaw;
   readonly best: Knee;
   /** log10 of the stresses between which the corner may lie. */
   readonly reach: readonly [low: number, high: number];
@@ -40,14 +42,19 @@ interface Law {
 }
 
 /** log10 of the least and the greatest yield over the corners and widths whose misfit stays within the limit. */
-function profile({ trial, best, reach, limit, model, alsoYields }: Law): [low: number, high: number] {
+function profile({ knee, best, reach, limit, model, alsoYields }: Law): [low: number, high: number] {
   const widths = [best.width, ...WIDTHS];
+  const trial = emptyKnee();
   const yields: number[] = alsoYields ? [alsoYields(best)] : [];
   const inside = (corner: number): boolean => {
-    if (!alsoYields) return widths.some((width) => trial(corner, width).misfit <= limit);
-    const allowed = widths.map((width) => trial(corner, width)).filter(({ misfit }) => misfit <= limit);
-    yields.push(...allowed.map(alsoYields));
-    return allowed.length > 0;
+    let allowed = false;
+    for (const width of widths) {
+      if (knee(corner, width, trial).misfit > limit) continue;
+      allowed = true;
+      if (!alsoYields) break;
+      yields.push(alsoYields(trial));
+    }
+    return allowed;
   };
   const end = (stop: number): number => {
     const direction = Math.sign(stop - best.corner);
@@ -102,13 +109,13 @@ function straightLaws(reading: CurveReading): Law[] {
     CHI2 * variance(scatter, misfit, points - CONSTANTS.straight);
 
   const { x, y, reach } = pointsTo(reading, curve.u, parts.virgin.to);
-  const trial = trialOf(form, x, y, parts.virginLine);
-  const best = law.form === "bent" ? bestKnee(trial, ...reach) : knee;
-  const straight: Law = { trial, best, reach, model, limit: best.misfit + allowed(best.misfit, x.length) };
+  const ofForm = kneeLaw(form, x, y, parts.virginLine);
+  const best = law.form === "bent" ? bestKnee(ofForm, ...reach) : knee;
+  const straight: Law = { knee: ofForm, best, reach, model, limit: best.misfit + allowed(best.misfit, x.length) };
 
   const steepening = EXPONENTS.map((exponent) => {
-    const of: Trial = (corner, width) => steepeningKneeFor(x, y, corner, width, exponent);
-    return { trial: of, best: refinedKnee(of, ...reach, best) };
+    const steeper = steepeningLaw(x, y, exponent);
+    return { knee: steeper, best: refinedKnee(steeper, ...reach, best) };
   });
   const least = Math.min(best.misfit, ...steepening.map((one) => one.best.misfit));
   const more = allowed(least, x.length);
@@ -116,13 +123,13 @@ function straightLaws(reading: CurveReading): Law[] {
 
   const logs = inLogarithms(reading);
   const near = pointsTo(reading, logs, law.form === "bent" ? parts.virgin.to : nearYield(curve, parts.virgin).to);
-  const onLogs = trialOf(form, near.x, near.y, lineThrough(curve.x, logs, parts.virgin));
+  const onLogs = kneeLaw(form, near.x, near.y, lineThrough(curve.x, logs, parts.virgin));
   const bestOnLogs = refinedKnee(onLogs, ...near.reach, best);
   return [
     straight,
     ...asGood.map((one) => ({ ...one, reach, model, limit: least + more })),
     {
-      trial: onLogs,
+      knee: onLogs,
       best: bestOnLogs,
       reach: near.reach,
       model,
@@ -139,14 +146,14 @@ function flatteningLaws(reading: CurveReading): Law[] {
   const { curve, parts, law, knee, scatter } = reading;
   return [curve.u, inLogarithms(reading)].map((plane) => {
     const { x, y, reach } = pointsTo(reading, plane, law.run.to);
-    const trial = trialOf("bent", x, y, parts.virginLine);
-    const best = plane === curve.u ? knee : refinedKnee(trial, ...reach, knee);
+    const bent = kneeLaw("bent", x, y, parts.virginLine);
+    const best = plane === curve.u ? knee : refinedKnee(bent, ...reach, knee);
     const tangentMeets = (one: Knee): number => {
       const tangent = steepestTangent(one, reach[1], TANGENTS);
       return (tangent.intercept - one.start) / (one.before - tangent.slope);
     };
     const limit = best.misfit + CHI2 * variance(scatter, best.misfit, x.length - CONSTANTS.bent);
-    return { trial, best, reach, limit, model: MODEL.bent, alsoYields: tangentMeets };
+    return { knee: bent, best, reach, limit, model: MODEL.bent, alsoYields: tangentMeets };
   });
 }
 

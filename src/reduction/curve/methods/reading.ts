@@ -6,7 +6,9 @@ import { given, notApplicable, type Outcome } from "../../outcome";
 import { branches, type Branches } from "../shape/branches";
 import { firstLoading, type FirstLoading } from "../shape/first-loading";
 import { at, straightLine, type Line } from "../../numeric/straight-line";
-import { bentKneeFor, bestKnee, kneeFor, kneeOnto, type Knee, type Trial } from "../shape/knee";
+import type { Knee } from "../shape/knee";
+import { bentLaw, heldLaw, straightLaw, type KneeLaw } from "../shape/knee-laws";
+import { bestKnee } from "../shape/knee-search";
 import type { TestCurve } from "../shape/points";
 import { lineThrough, straightParts, type Run, type StraightParts } from "../shape/straight-parts";
 
@@ -80,10 +82,9 @@ export interface SmoothLaw {
   readonly run: Run;
 }
 
-export function trialOf(form: SmoothLaw["form"], x: readonly number[], u: readonly number[], virgin: Line): Trial {
-  if (form === "held") return (corner, width) => kneeOnto(x, u, corner, width, virgin);
-  const law = form === "bent" ? bentKneeFor : kneeFor;
-  return (corner, width) => law(x, u, corner, width);
+export function kneeLaw(form: SmoothLaw["form"], x: readonly number[], u: readonly number[], virgin: Line): KneeLaw {
+  if (form === "held") return heldLaw(x, u, virgin);
+  return form === "bent" ? bentLaw(x, u) : straightLaw(x, u);
 }
 
 function smoothLaw(
@@ -99,8 +100,8 @@ function smoothLaw(
   if (ofAllPoints && form === "free" && run.from === 0 && run.to === last)
     return { law: { form, run }, knee: ofAllPoints };
   const [low, high] = [x[run.from], x[virgin.to]];
-  const trial = trialOf(form, x.slice(run.from, run.to + 1), u.slice(run.from, run.to + 1), virginLine);
-  return { law: { form, run }, knee: bestKnee(trial, low, high) };
+  const law = kneeLaw(form, x.slice(run.from, run.to + 1), u.slice(run.from, run.to + 1), virginLine);
+  return { law: { form, run }, knee: bestKnee(law, low, high) };
 }
 
 /** How the values scatter, all as shares of the whole compression. */
@@ -121,11 +122,11 @@ function scatterOf({ x, u }: FirstLoading): Scatter {
   const misfit = x.reduce((sum, value, i) => sum + (u[i] - at(line, value)) ** 2, 0);
   const aboutLine = Math.sqrt(misfit / Math.max(1, n - 2));
   if (n < POINTS.remark) return { value: SCATTER.least, aboutLine, explained: 1 };
-  const knee = bestKnee((corner, width) => kneeFor(x, u, corner, width), x[0], x[n - 1]);
+  const knee = bestKnee(straightLaw(x, u), x[0], x[n - 1]);
   const value = Math.min(SCATTER.most, Math.max(SCATTER.least, Math.sqrt(knee.misfit / (n - 5))));
   let explained = misfit > 0 ? 1 - knee.misfit / misfit : 0;
   if (aboutLine < STRAIGHT.line && explained < STRAIGHT.explained && n >= POINTS_FOR_BEND) {
-    const bent = bestKnee((corner, width) => bentKneeFor(x, u, corner, width), x[0], x[n - 1]);
+    const bent = bestKnee(bentLaw(x, u), x[0], x[n - 1]);
     explained = 1 - bent.misfit / misfit;
   }
   return { value, aboutLine, explained, ofAllPoints: knee };

@@ -1,15 +1,14 @@
 import { meetingPoint } from "../../../../src/reduction/numeric/straight-line";
 import { greatestCurvature } from "../../../../src/reduction/curve/methods/casagrande";
+import { bendingAt, kneeAt, slopeAt, type Knee } from "../../../../src/reduction/curve/shape/knee";
 import {
-  bendingAt,
-  bestKnee,
-  bentKneeFor,
-  kneeAt,
-  kneeFor,
-  slopeAt,
-  steepeningKneeFor,
-  type Knee,
-} from "../../../../src/reduction/curve/shape/knee";
+  bentLaw,
+  emptyKnee,
+  heldLaw,
+  steepeningLaw,
+  straightLaw,
+} from "../../../../src/reduction/curve/shape/knee-laws";
+import { bestKnee } from "../../../../src/reduction/curve/shape/knee-search";
 
 const law: Knee = { corner: 2, width: 0.1, start: 0, before: 0.1, rise: 0.9, excess: 0, misfit: 0 };
 const x = [1, 1.3, 1.6, 1.9, 2.2, 2.5, 2.8, 3.1, 3.4];
@@ -26,8 +25,8 @@ test("slope and bending are the derivatives of the curve", () => {
 test("a law is found again from its own points, straight, sharp and bent", () => {
   for (const truth of [law, { ...law, width: 0 }, { ...law, width: 0.05, excess: 1.1 }]) {
     const u = x.map((v) => kneeAt(truth, v));
-    const fit = truth.excess ? bentKneeFor : kneeFor;
-    const found = bestKnee((corner, width) => fit(x, u, corner, width), x[0], x[x.length - 1]);
+    const fitted = truth.excess ? bentLaw(x, u) : straightLaw(x, u);
+    const found = bestKnee(fitted, x[0], x[x.length - 1]);
     expect(found.corner).toBeCloseTo(truth.corner, 2);
     expect(found.before).toBeCloseTo(truth.before, 3);
     expect(found.rise).toBeCloseTo(truth.rise, 1);
@@ -70,7 +69,7 @@ test("a part before yield that steepens: the corner of an exact curve, whatever 
         const past = ramp(value - corner);
         return 0.02 + 0.1 * 10 ** (exponent * (value - corner - past)) + 0.6 * past;
       });
-      const best = bestKnee((k, w) => steepeningKneeFor(x, u, k, w, exponent), x[0], x[x.length - 1]);
+      const best = bestKnee(steepeningLaw(x, u, exponent), x[0], x[x.length - 1]);
       expect(best.corner).toBeCloseTo(corner, 2);
       expect(Math.sqrt(best.misfit / x.length)).toBeLessThan(1e-3);
     }
@@ -79,5 +78,21 @@ test("a part before yield that steepens: the corner of an exact curve, whatever 
 test("a law that steepens fits nothing where the curve has no knee", () => {
   const x = [1, 1.3, 1.6, 1.9, 2.2, 2.5];
   const falling = x.map((value) => 1 - 0.1 * value);
-  expect(steepeningKneeFor(x, falling, 1.8, 0.05, 1).misfit).toBe(Infinity);
+  expect(steepeningLaw(x, falling, 1)(1.8, 0.05).misfit).toBe(Infinity);
+});
+
+test("a law written into an object gives what it gives by itself, whatever the object held", () => {
+  const u = x.map((v) => kneeAt({ ...law, excess: 0.4 }, v));
+  const virgin = { slope: 1, intercept: -law.rise * law.corner };
+  for (const fitted of [straightLaw(x, u), bentLaw(x, u), heldLaw(x, u, virgin), steepeningLaw(x, u, 0.5)]) {
+    const used = emptyKnee();
+    for (const [corner, width] of [
+      [1.7, 0],
+      [2.1, 0.1],
+      [2.6, 0.05],
+    ] as const) {
+      fitted(corner, width, used);
+      expect(used).toEqual(fitted(corner, width));
+    }
+  }
 });
