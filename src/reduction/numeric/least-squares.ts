@@ -94,13 +94,6 @@ export function levenbergMarquardt(
   let rss = sumOfSquares(current);
   jacobian(parameters, J);
 
-  const end = (iterations: number, converged: boolean) => ({
-    parameters: Array.from(parameters),
-    rss,
-    iterations,
-    converged,
-  });
-
   for (let iteration = 1; iteration <= maxIterations; iteration++) {
     damped.fill(0);
     for (let j = 0; j < size; j++) {
@@ -138,13 +131,13 @@ export function levenbergMarquardt(
       rss = nextRss;
       damping *= Math.max(1 / 3, 1 - (2 * gain - 1) ** 3);
       growth = 2;
-      if (negligible || flat) return end(iteration, true);
+      if (negligible || flat) return { parameters: [...parameters], rss, iterations: iteration, converged: true };
       jacobian(parameters, J);
     } else {
-      if (negligible) return end(iteration, true);
+      if (negligible) return { parameters: [...parameters], rss, iterations: iteration, converged: true };
       damping *= growth;
       growth *= 2;
     }
   }
-  return end(maxIterations, false);
+  return { parameters: [...parameters], rss, iterations: maxIterations, converged: false };
 }

@@ -12,15 +12,15 @@ import { kneeAt, levelled, ramp, type Knee } from "./knee";
 /** The best knee of a law for a given corner and width; written into `into` where that is given. */
 export type KneeLaw = (corner: number, width: number, into?: { -readonly [K in keyof Knee]: Knee[K] }) => Knee;
 
-/** One to be written into. */
+/** One to be written into; NaN, so that the engine keeps decimal numbers in every place from the first. */
 export const emptyKnee = (): Knee => ({
-  corner: 0,
-  width: 0,
-  start: 0,
-  before: 0,
-  rise: 0,
-  excess: 0,
-  misfit: Infinity,
+  corner: NaN,
+  width: NaN,
+  start: NaN,
+  before: NaN,
+  rise: NaN,
+  excess: NaN,
+  misfit: NaN,
 });
 
 /** Values less their mean, and that mean. */

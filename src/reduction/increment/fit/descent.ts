@@ -62,14 +62,15 @@ function separableFit({ times, y, firstReading }: Table) {
   const column = () => new Float64Array(n);
   /** The square roots of the weights; readings, U and creep, all less their means: by that d0 is solved for. */
   const [roots, d, u, c] = [column(), column(), column(), column()];
-  const [clock, T, powers, slope] = [column(), column(), column(), column()];
+  const [clock, T, powers] = [column(), column(), column()];
+  const [perLnRate, slope] = [column(), column()];
   const all = new Float64Array(n + 1);
   let weights: Column = column();
   let [lean, leaning, total, sharpness] = [0, 0, 0, 0];
   let creeps = true;
-  let [uu, uc, cc] = [0, 0, 0];
-  let [primary, tail] = [0, 0];
-  let [meanD, meanU, meanC] = [0, 0, 0];
+  /** Of the trial asked last: products of U and creep, d0 (less the first reading), primary and tail. */
+  const last = { uu: NaN, uc: NaN, cc: NaN, det: NaN, d0: NaN, primary: NaN, tail: NaN };
+  let meanD = 0;
 
   /** Takes its weighted mean off a column, and returns it. */
   const centre = (values: Column): number => {
@@ -110,30 +111,39 @@ function separableFit({ times, y, firstReading }: Table) {
       u[i] = degreeOfConsolidation(T[i]!);
       c[i] = creepOfPower(powers[i]!, sharpness);
     }
-    meanU = centre(u);
-    meanC = centre(c);
-    uu = product(u, u) + lean * ORDINARY_CREEP * ORDINARY_CREEP;
-    cc = product(c, c) + lean;
-    uc = product(u, c) - lean * ORDINARY_CREEP;
+    const [meanU, meanC] = [centre(u), centre(c)];
+    const uu = product(u, u) + lean * ORDINARY_CREEP * ORDINARY_CREEP;
+    const cc = product(c, c) + lean;
+    const uc = product(u, c) - lean * ORDINARY_CREEP;
     const [ud, cd] = [product(u, d), product(c, d)];
     const det = uu * cc - uc * uc;
-    primary = uu > 1e-14 ? ud / uu : 0;
-    tail = 0;
+    let primary = uu > 1e-14 ? ud / uu : 0;
+    let tail = 0;
     if (creeps && det > 1e-10 * uu * cc) {
       const withCreep = (ud * cc - cd * uc) / det;
       const creep = (cd * uu - ud * uc) / det;
       // Creep never runs against primary: where it would, there is none.
-      if (withCreep * creep > 0) [primary, tail] = [withCreep, creep];
+      if (withCreep * creep > 0) {
+        primary = withCreep;
+        tail = creep;
+      }
     }
     for (let i = 0; i < n; i++) into[i] = roots[i]! * (primary * u[i]! + tail * c[i]! - d[i]!);
     into[n] = leaning * (tail - ORDINARY_CREEP * primary);
+    last.uu = uu;
+    last.uc = uc;
+    last.cc = cc;
+    last.det = det;
+    last.d0 = meanD - primary * meanU - tail * meanC;
+    last.primary = primary;
+    last.tail = tail;
   };
 
   /** The part of `slope` that a change of d0, primary and tail does not take up, from `at` on. */
   const project = (into: Float64Array, at: number): void => {
     centre(slope);
     const [us, cs] = [product(u, slope), product(c, slope)];
-    const det = uu * cc - uc * uc;
+    const { uu, uc, cc, det, tail } = last;
     const a = tail ? (us * cc - cs * uc) / det : uu > 1e-14 ? us / uu : 0;
     const b = tail ? (cs * uu - us * uc) / det : 0;
     for (let i = 0; i < n; i++) into[at + i] = roots[i]! * (slope[i]! - a * u[i]! - b * c[i]!);
@@ -142,12 +152,15 @@ function separableFit({ times, y, firstReading }: Table) {
 
   /** At the rate and the time zero that `residuals` was asked last. */
   const jacobian = (into: Float64Array, free: boolean): void => {
-    const perLnRate = (i: number): number =>
-      T[i] === 0 ? 0 : primary * T[i]! * consolidationRate(T[i]!) + (tail * onsetOfPower(powers[i]!)) / Math.LN10;
-    for (let i = 0; i < n; i++) slope[i] = perLnRate(i);
+    const { primary, tail } = last;
+    // d reading / d ln rate; 0 before the load.
+    for (let i = 0; i < n; i++)
+      perLnRate[i] =
+        T[i] === 0 ? 0 : primary * T[i]! * consolidationRate(T[i]!) + (tail * onsetOfPower(powers[i]!)) / Math.LN10;
+    slope.set(perLnRate);
     project(into, 0);
     if (!free) return;
-    for (let i = 0; i < n; i++) slope[i] = clock[i] === 0 ? 0 : perLnRate(i) / clock[i]!;
+    for (let i = 0; i < n; i++) slope[i] = clock[i] === 0 ? 0 : perLnRate[i]! / clock[i]!;
     project(into, n + 1);
   };
 
@@ -155,7 +168,8 @@ function separableFit({ times, y, firstReading }: Table) {
     residuals(rate, shift, all);
     let cost = 0;
     for (const value of all) cost += value * value;
-    return { rate, sharpness, primary, tail, d0: firstReading + meanD - primary * meanU - tail * meanC, shift, cost };
+    const { primary, tail, d0 } = last;
+    return { rate, sharpness, primary, tail, d0: firstReading + d0, shift, cost };
   };
   return { prepare, residuals, jacobian, trial };
 }

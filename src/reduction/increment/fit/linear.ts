@@ -37,26 +37,36 @@ export interface LinearFit {
   d0: number;
 }
 
+/** NaN, so that the engine keeps decimal numbers in every place from the first. */
 export const linearFit = (): LinearFit => ({
-  w: 0,
-  y: 0,
-  u: 0,
-  c: 0,
-  yy: 0,
-  uu: 0,
-  cc: 0,
-  uy: 0,
-  cy: 0,
-  uc: 0,
-  cost: 0,
-  primary: 0,
-  tail: 0,
-  d0: 0,
+  w: NaN,
+  y: NaN,
+  u: NaN,
+  c: NaN,
+  yy: NaN,
+  uu: NaN,
+  cc: NaN,
+  uy: NaN,
+  cy: NaN,
+  uc: NaN,
+  cost: NaN,
+  primary: NaN,
+  tail: NaN,
+  d0: NaN,
 });
 
 /** Sums over all readings. The columns are as long as the weights (u and c from `from` on), so that no index runs out: hence each `!`. */
 export function sumUp(fit: LinearFit, y: Column, u: Column, c: Column, weights: Column, from = 0): void {
-  let [sw, sy, su, sc, yy, uu, cc, uy, cy, uc] = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
+  let sw = 0;
+  let sy = 0;
+  let su = 0;
+  let sc = 0;
+  let yy = 0;
+  let uu = 0;
+  let cc = 0;
+  let uy = 0;
+  let cy = 0;
+  let uc = 0;
   for (let i = 0; i < weights.length; i++) {
     const w = weights[i]!;
     const yi = y[i]!;
