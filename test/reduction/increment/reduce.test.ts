@@ -209,12 +209,13 @@ describe("remarks name what was seen", () => {
     expect(remarks(logTime)).toMatch(/initial compression is \d+ % of the movement/);
   });
   test("a second answer that fits nearly as well is not passed over", () => {
-    // Theory with noise of 1 % of primary, t50 = 13.7 min, stopped at T = 0.43: the end of primary may also lie far beyond.
+    // Theory with noise of 1 % of primary, t50 = 13.7 min, stopped at T = 0.43: the end of primary may also lie far beyond. That
+    // valley has no floor: the slowest rate that is tried has half of primary at three times the record, T = 0.067 at its end.
     const { fit } = reduceIncrement(
       [0.25, 0.5, 1, 2, 4, 8, 15, 30],
       [1.038, 1.103, 1.136, 1.186, 1.268, 1.379, 1.53, 1.713],
     );
-    expect(remarks(fit)).toMatch(/the readings fit a cv 0\.06\d* times this one nearly as well/);
+    expect(remarks(fit)).toMatch(/the readings fit a cv 0\.1[12]\d* times this one nearly as well/);
   });
   test("neighbours that stand off to one side are the curve's own", () => {
     // Two processes, t50 of 0.1 and 200 min: the first two readings are no slips.

@@ -32,6 +32,8 @@ export interface Descent {
 export function descentOf(table: Table): Descent {
   const separable = separableFit(table);
   const count = table.y.length + 1;
+  const { rates } = table;
+  const [slowest, fastest] = [rates[0] ?? 0, rates[rates.length - 1] ?? Infinity];
   const [fixedZero, freeZero] = [workspaceFor(count, 1), workspaceFor(count, 2)];
   return {
     table,
@@ -49,9 +51,11 @@ export function descentOf(table: Table): Descent {
         },
         free ? freeZero : fixedZero,
       );
-      if (rss > from.cost && !free) return { ...from, shift: 0 };
       const [ln = 0, zero = 0] = parameters;
-      return separable.trial(Math.exp(ln), zero);
+      const rate = Math.exp(ln);
+      // A valley that runs out of the table has no floor: readings of root time alone fit any slow rate.
+      const outside = rate < slowest || rate > fastest;
+      return !free && (outside || rss > from.cost) ? { ...from, shift: 0 } : separable.trial(rate, zero);
     },
   };
 }
