@@ -19,8 +19,8 @@ import { boxesByName, rowOfLoad } from "../checks/integrity";
 import { inSheetStress, reduced, type Reduced } from "../record/reduced-test";
 import { OWN, tableSheet } from "../workbook/table-sheet";
 import { labelOf, unitOn } from "./comparison";
-import { formatOf } from "../specification/measures";
-import { boxAddress } from "../workbook/address";
+import { formatOf, unitCellOf, type Measure } from "../specification/measures";
+import { boxAddress, quoted } from "../workbook/address";
 import { rulesOf } from "../specification/versions";
 import type { SheetName, SheetPlan } from "../workbook/port";
 
@@ -49,18 +49,19 @@ type Line = { readonly text: string; readonly result?: number } | undefined;
 /** The units of the sheet, for the measures of a formula. */
 function unitsOn(values: NamedValues, id: string): Units {
   const formula = FORMULAS.find((one) => one.id === id)!;
-  const cells: Partial<Record<Measured, string>> = {
-    length: "length_unit",
-    stress: "stress_unit",
-    cv: "cv_unit",
-    mv: "mv_unit",
-    conductivity: "conductivity_unit",
-    "mass density": "density_unit",
-    "unit weight": "density_unit",
+  const onSheet: Partial<Record<Measured, Measure>> = {
+    length: "length",
+    stress: "stress",
+    cv: "cv",
+    mv: "compressibility",
+    conductivity: "conductivity",
+    "mass density": "density",
+    "unit weight": "density",
   };
   const units: Partial<Record<Measured, string>> = {};
   for (const measures of [...formula.arguments.map((one) => one.measures), formula.result]) {
-    const cell = measures && cells[measures];
+    const measure = measures && onSheet[measures];
+    const cell = measure && unitCellOf(measure);
     const typed = cell && String(values[cell]?.[0]?.[0] ?? "");
     // A unit that the formula does not know leaves it in its own.
     if (measures && typed && FORMULA_UNITS[measures].includes(typed)) units[measures] = typed;
@@ -511,8 +512,6 @@ const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
 /** Characters across the column of the working. */
 const BOOK_WIDTH = 96;
 
-const inQuotes = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
-
 /** The book on a sheet of its own: text as it was, beside the number as the data sheet has it now. */
 export function bookSheet(sheet: string, entries: readonly Entry[], names: readonly SheetName[]): SheetPlan {
   const boxes = boxesByName(names);
@@ -534,7 +533,7 @@ export function bookSheet(sheet: string, entries: readonly Entry[], names: reado
     rows: entries.map(({ name, load, row, label, text, value, unit }) => {
       const box = boxes.get(name);
       const at = box && boxAddress({ row: box.row + row, col: box.col, rows: 1, cols: 1 });
-      return [label, load, text, value, at && `=${inQuotes(sheet)}!${at}`, unit];
+      return [label, load, text, value, at && `=${quoted(sheet)}!${at}`, unit];
     }),
     formats: entries.map(({ format }) => format),
     lines: entries.map(({ text }) => Math.ceil((1.05 * text.length) / BOOK_WIDTH)),

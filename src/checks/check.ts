@@ -2,9 +2,10 @@
  * What a reviewer's question is made of: one row of data with its limits, and an answer that shows the two numbers that
  * were compared, never only a colour.
  */
-import type { TestRecord, WordName } from "../record/record";
+import { RECORD_UNITS, type TestRecord } from "../record/record";
 import type { Outcome } from "../reduction/outcome";
-import { convert, type Quantity } from "../reduction/units";
+import { convert } from "../reduction/units";
+import { unitCellOf } from "../specification/measures";
 import { reduced, type Reduced } from "../record/reduced-test";
 
 export type Severity = "stop" | "explain" | "note";
@@ -99,22 +100,17 @@ const PLAIN = {
   celsius: "C",
   divisions: "div",
 } as const;
-const CONVERTED: Readonly<Record<Shown, { quantity: Quantity; from: string; cell: WordName }>> = {
-  length: { quantity: "length", from: "mm", cell: "length_unit" },
-  stress: { quantity: "stress", from: "kPa", cell: "stress_unit" },
-  cv: { quantity: "cv", from: "m2/yr", cell: "cv_unit" },
-  density: { quantity: "density", from: "Mg/m3", cell: "density_unit" },
-  conductivity: { quantity: "conductivity", from: "m/s", cell: "conductivity_unit" },
-};
+/** Measures that are shown in the sheet's unit. */
+const CONVERTED: readonly string[] = ["length", "stress", "cv", "density", "conductivity"] satisfies Shown[];
+const isShown = (kind: Kind): kind is Shown => CONVERTED.includes(kind);
 
 /** A number of the record as a figure in the units of its sheet. */
 export function figure(record: TestRecord, what: string, value: number, kind: Kind): Figure {
-  if (kind in CONVERTED) {
-    const { quantity, from, cell } = CONVERTED[kind as Shown];
-    const unit = record.words[cell] ?? from;
-    return { what, value: convert(value, quantity, from, unit), unit };
-  }
-  return { what, value: kind === "percent" ? 100 * value : value, unit: PLAIN[kind as keyof typeof PLAIN] };
+  if (!isShown(kind)) return { what, value: kind === "percent" ? 100 * value : value, unit: PLAIN[kind] };
+  const { quantity, to } = RECORD_UNITS[kind];
+  const cell = unitCellOf(kind);
+  const unit = (cell && record.words[cell]) ?? to;
+  return { what, value: convert(value, quantity, to, unit), unit };
 }
 
 const digits = (value: number): string => String(Number(value.toPrecision(4)));

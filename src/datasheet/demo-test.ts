@@ -5,6 +5,7 @@
  * Each load: the apparatus gives way at once, the specimen a little at once, then by Terzaghi's theory, then by creep
  * along log time; the sum after 24 h is what the law of the soil wants. Lengths in mm, stresses in kPa, times in minutes.
  */
+import { dayNumberOf } from "../workbook/day-number";
 import { convert } from "../reduction/units";
 import { HAND_TIMES } from "../specification/load-table";
 import type { System } from "../specification/measures";
@@ -160,7 +161,7 @@ function measure(system: System): { readings: number[][]; finalHeight: number } 
 }
 
 /** The day that a date cell holds: days since 1899-12-30. */
-const day = (iso: string): number => Date.parse(iso) / 86_400_000 + 25_569;
+const day = (iso: string): number => dayNumberOf(new Date(iso));
 
 /** One invented test, as it would be written down at the bench. */
 export interface DemoTest {

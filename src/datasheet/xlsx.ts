@@ -2,6 +2,7 @@
  * A sheet plan as an .xlsx file. Formulas are in the form in which Excel stores those of an add-in, so that they bind where the
  * add-in is; names belong to the sheet; the same plan always gives the same bytes.
  */
+import { dateOfDay } from "../workbook/day-number";
 import ExcelJS from "exceljs";
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
 import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf } from "../workbook/bounds";
@@ -17,7 +18,7 @@ import {
   type Printing,
 } from "../workbook/pages";
 import type { Box, CellPlan, CellValue, EntryRule, SheetPlan } from "../workbook/port";
-import { boxAddress, cellAddress } from "../workbook/address";
+import { boxAddress, cellAddress, quoted } from "../workbook/address";
 
 /** Nothing in the file tells when it was made. */
 const FIXED_DATE = new Date(Date.UTC(2000, 0, 1));
@@ -103,16 +104,13 @@ const isDynamic = (formula: string): boolean => /CLAY\.|INDEX\(/.test(formula);
 const A4 = 9;
 const LETTER = 1 as ExcelJS.PaperSize;
 
-/** exceljs takes a day as a Date only: a day number would be read as milliseconds. */
-const dateOf = (day: number): Date => new Date((day - 25_569) * 86_400_000);
-
 function validationOf(entry: EntryRule): object {
   const { operator, values } = boundsOf(entry);
   const isDate = entry.kind === "date";
   return {
     type: isDate ? "date" : "decimal",
     operator,
-    formulae: isDate ? values.map(dateOf) : values,
+    formulae: isDate ? values.map(dateOfDay) : values,
     allowBlank: true,
     showErrorMessage: true,
     errorStyle: "stop",
@@ -252,7 +250,7 @@ function breaksOf(printing: Printing): string {
 
 /** What exceljs cannot write: names that belong to the sheet, several printed pages, and the mark of dynamic arrays. */
 function complete(parts: Record<string, Uint8Array>, plan: SheetPlan): void {
-  const sheet = `'${plan.name.replaceAll("'", "''")}'`;
+  const sheet = quoted(plan.name);
   const reference = (box: Box) => `${sheet}!${boxAddress(box)}`;
   const printing = printingOf(pagesOfPlan(plan));
   const printed: [string, string] = ["_xlnm.Print_Area", printing.areas.map(reference).join(",")];

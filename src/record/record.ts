@@ -6,12 +6,13 @@
  * depths to m; masses are g, times minutes, water contents, strains and saturations ratios. Readings stay divisions of the
  * dial as typed; its factor is in mm. Nothing is guessed: a cell that holds what it should not gives no value, and is listed.
  */
+import { isoDay, isoMoment } from "../workbook/day-number";
 import { standingRows } from "../reduction/increment/constructions/picks";
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 import type { CellValue } from "../workbook/port";
 import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "../specification/fields";
 import { LOADS, loadSuffix } from "../specification/load-table";
-import type { Measure } from "../specification/measures";
+import { unitCellOf, type Measure } from "../specification/measures";
 import { PICK_COLUMNS, type RecordedPick } from "../specification/pick-table";
 import {
   LOAD_RESULTS,
@@ -109,21 +110,31 @@ export interface TestRecord {
 /** Values by name, as `WorkbookPort.readNames` gives them. */
 export type NamedValues = Readonly<Record<string, readonly (readonly CellValue[])[]>>;
 
-/** What a measure is converted to, and the name of the cell that tells its unit. */
-const CONVERTED: Partial<Record<Measure, { quantity: Quantity; unit: WordName; to: string; plural: string }>> = {
-  length: { quantity: "length", unit: "length_unit", to: "mm", plural: "lengths" },
-  factor: { quantity: "length", unit: "length_unit", to: "mm", plural: "lengths" },
-  stress: { quantity: "stress", unit: "stress_unit", to: "kPa", plural: "stresses" },
-  cv: { quantity: "cv", unit: "cv_unit", to: "m2/yr", plural: "coefficients of consolidation" },
-  density: { quantity: "density", unit: "density_unit", to: "Mg/m3", plural: "densities" },
-  compressibility: { quantity: "mv", unit: "mv_unit", to: "m2/MN", plural: "values of mv" },
-  conductivity: { quantity: "conductivity", unit: "conductivity_unit", to: "m/s", plural: "values of k" },
-  depth: { quantity: "length", unit: "depth_unit", to: "m", plural: "depths" },
+type ConvertedMeasure =
+  "length" | "factor" | "stress" | "cv" | "density" | "compressibility" | "conductivity" | "depth";
+
+/** The measures whose unit a cell of the sheet says, with the unit that a record has them in. */
+export const RECORD_UNITS: Readonly<
+  Record<ConvertedMeasure, { readonly quantity: Quantity; readonly to: string; readonly plural: string }>
+> = {
+  length: { quantity: "length", to: "mm", plural: "lengths" },
+  factor: { quantity: "length", to: "mm", plural: "lengths" },
+  stress: { quantity: "stress", to: "kPa", plural: "stresses" },
+  cv: { quantity: "cv", to: "m2/yr", plural: "coefficients of consolidation" },
+  density: { quantity: "density", to: "Mg/m3", plural: "densities" },
+  compressibility: { quantity: "mv", to: "m2/MN", plural: "values of mv" },
+  conductivity: { quantity: "conductivity", to: "m/s", plural: "values of k" },
+  depth: { quantity: "length", to: "m", plural: "depths" },
 };
 
-const UNIT_QUANTITIES = Object.fromEntries(
-  Object.values(CONVERTED).map(({ quantity, unit }) => [unit, quantity]),
-) as Partial<Record<WordName, Quantity>>;
+const isConverted = (measure: Measure): measure is ConvertedMeasure => measure in RECORD_UNITS;
+
+const UNIT_QUANTITIES: ReadonlyMap<string, Quantity> = new Map(
+  (Object.keys(RECORD_UNITS) as ConvertedMeasure[]).flatMap((measure) => {
+    const cell = unitCellOf(measure);
+    return cell ? [[cell, RECORD_UNITS[measure].quantity] as const] : [];
+  }),
+);
 
 /** Names that a firm may add, with what they measure. */
 const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
@@ -150,14 +161,6 @@ export const RECORD_NAMES: readonly string[] = [...DESCRIBED.keys()];
 /** "Ring + dry soil (ring_and_dry)": how a sentence names a cell. */
 export const cellCalled = (name: string): string => `${DESCRIBED.get(name)?.label.trim() ?? name} (${name})`;
 
-/** The day of a date cell (days since 1899-12-30) as yyyy-mm-dd. */
-const isoDate = (serial: number): string =>
-  new Date(Math.round((Math.floor(serial) - 25_569) * 86_400_000)).toISOString().slice(0, 10);
-
-/** The same with the time of day, to the minute. */
-const isoMoment = (serial: number): string =>
-  new Date(Math.round((serial - 25_569) * 1440) * 60_000).toISOString().slice(0, 16).replace("T", " ");
-
 const LAST_DAY = 2_958_465;
 /** Whole numbers that dates of this century are stored as: no mass, length or ratio is one of them. */
 const looksLikeDate = (value: number): boolean => Number.isInteger(value) && value >= 36_526 && value <= 73_050;
@@ -170,15 +173,15 @@ const isNumeric = (text: string): boolean => /^[+-]?[\d.,'’\s]*\d[\d.,'’\s]*
 class Reader {
   readonly faults: Fault[] = [];
   readonly #values: NamedValues;
-  readonly #units: Partial<Record<WordName, string>> = {};
+  readonly #units = new Map<string, string>();
 
   constructor(values: NamedValues) {
     this.#values = values;
-    for (const [name, quantity] of Object.entries(UNIT_QUANTITIES) as [WordName, Quantity][]) {
+    for (const [name, quantity] of UNIT_QUANTITIES) {
       const typed = this.#text(name, 0);
       if (typed === undefined) continue;
       const known = unitNamed(typed, unitsOf(quantity));
-      if (known) this.#units[name] = known;
+      if (known) this.#units.set(name, known);
       else this.#fault(name, 0, "unit", `holds "${typed}", which is no unit of ${quantity}: enter one of the list`);
     }
   }
@@ -200,12 +203,12 @@ class Reader {
         : this.#fault(name, row, "text", `holds "${short(text)}" where a number is needed: correct or clear it`);
     }
     if (NEVER_DATES.includes(measure) && looksLikeDate(cell))
-      return this.#fault(name, row, "date", `holds ${cell}, which looks like a date (${isoDate(cell)}): re-enter it`);
-    const conversion = CONVERTED[measure];
-    if (!conversion) return cell;
-    const unit = this.#units[conversion.unit];
-    if (unit !== undefined) return convert(cell, conversion.quantity, unit, conversion.to);
-    const { unit: where, plural } = conversion;
+      return this.#fault(name, row, "date", `holds ${cell}, which looks like a date (${isoDay(cell)}): re-enter it`);
+    const where = unitCellOf(measure);
+    if (!isConverted(measure) || where === undefined) return cell;
+    const { quantity, to, plural } = RECORD_UNITS[measure];
+    const unit = this.#units.get(where);
+    if (unit !== undefined) return convert(cell, quantity, unit, to);
     const sentence = `gives no unit, so that ${plural} cannot be read: enter the unit`;
     if (!this.faults.some((fault) => fault.name === where)) this.#fault(where, 0, "unit", sentence);
     return undefined;
@@ -214,7 +217,7 @@ class Reader {
   word(name: string, row = 0): string | undefined {
     const { measure, choices } = DESCRIBED.get(name)!;
     if (measure === "date") return this.#date(name, row);
-    if (name in UNIT_QUANTITIES) return this.#units[name as WordName];
+    if (UNIT_QUANTITIES.has(name)) return this.#units.get(name);
     const text = this.#text(name, row);
     if (text === undefined || !choices) return text;
     const found = choices.find((choice) => choice.toLowerCase() === text.toLowerCase());
@@ -260,7 +263,7 @@ class Reader {
   #date(name: string, row: number): string | undefined {
     const cell = this.#cell(name, row);
     if (cell === "") return undefined;
-    if (typeof cell === "number" && cell >= 1 && cell <= LAST_DAY) return isoDate(cell);
+    if (typeof cell === "number" && cell >= 1 && cell <= LAST_DAY) return isoDay(cell);
     return this.#fault(name, row, "date", `holds "${short(String(cell))}", which is no date here: re-enter the date`);
   }
 

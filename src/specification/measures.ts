@@ -3,9 +3,13 @@ import { THREE_FIGURES } from "../workbook/number-format";
 
 export type System = "SI" | "US";
 
+/** Cells of the sheet that say a unit. */
+export type UnitCell =
+  "length_unit" | "stress_unit" | "cv_unit" | "density_unit" | "mv_unit" | "conductivity_unit" | "depth_unit";
+
 interface MeasureSpec {
-  /** A formula that repeats a unit cell of the sheet, or a fixed text; "" for a pure number. */
-  readonly unit: { readonly formula: string } | string;
+  /** The cell of the sheet that says the unit, or a fixed unit; "" for a pure number. */
+  readonly unit: { readonly cell: UnitCell; readonly per?: string } | string;
   /** Number format; digits follow trade practice (ASTM D6026 leaves them to the laboratory). Absent: as typed. */
   readonly format?: string | Readonly<Record<System, string>>;
 }
@@ -17,15 +21,15 @@ export const MEASURES = {
   moment: { unit: "", format: "yyyy-mm-dd hh:mm" },
   /** A number, or a word in its place. */
   pick: { unit: "" },
-  length: { unit: { formula: "={length_unit}" }, format: { SI: "0.000", US: "0.0000" } },
-  stress: { unit: { formula: "={stress_unit}" }, format: { SI: "0.0", US: "0.000" } },
-  cv: { unit: { formula: "={cv_unit}" }, format: THREE_FIGURES },
-  density: { unit: { formula: "={density_unit}" }, format: { SI: "0.00", US: "0.0" } },
-  compressibility: { unit: { formula: "={mv_unit}" }, format: THREE_FIGURES },
+  length: { unit: { cell: "length_unit" }, format: { SI: "0.000", US: "0.0000" } },
+  stress: { unit: { cell: "stress_unit" }, format: { SI: "0.0", US: "0.000" } },
+  cv: { unit: { cell: "cv_unit" }, format: THREE_FIGURES },
+  density: { unit: { cell: "density_unit" }, format: { SI: "0.00", US: "0.0" } },
+  compressibility: { unit: { cell: "mv_unit" }, format: THREE_FIGURES },
   /** Length per division of the dial or transducer. */
-  factor: { unit: { formula: '={length_unit}&"/div"' }, format: "0.0####" },
-  conductivity: { unit: { formula: "={conductivity_unit}" }, format: "0.00E+00" },
-  depth: { unit: { formula: "={depth_unit}" }, format: "0.00" },
+  factor: { unit: { cell: "length_unit", per: "/div" }, format: "0.0####" },
+  conductivity: { unit: { cell: "conductivity_unit" }, format: "0.00E+00" },
+  depth: { unit: { cell: "depth_unit" }, format: "0.00" },
   mass: { unit: "g", format: "0.00" },
   percent: { unit: "", format: "0.0%" },
   strain: { unit: "", format: "0.00%" },
@@ -49,7 +53,14 @@ const spec = (measure: Measure): MeasureSpec => MEASURES[measure];
 /** What the unit cell beside a number holds: a text, or the formula that repeats the sheet's unit cell. */
 export function unitOf(measure: Measure): { value: string } | { formula: string } {
   const { unit } = spec(measure);
-  return typeof unit === "string" ? { value: unit } : unit;
+  if (typeof unit === "string") return { value: unit };
+  return { formula: `={${unit.cell}}${unit.per ? `&"${unit.per}"` : ""}` };
+}
+
+/** The cell that says the unit of a measure; undefined where its unit is fixed. */
+export function unitCellOf(measure: Measure): UnitCell | undefined {
+  const { unit } = spec(measure);
+  return typeof unit === "string" ? undefined : unit.cell;
 }
 
 export function formatOf(measure: Measure, system: System): string | undefined {

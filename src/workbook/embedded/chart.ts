@@ -2,6 +2,7 @@
  * Charts of the port as figures of the engine: what the engine's own charts lack are log axes, axes that run downward and
  * lines told apart without colour. A chart keeps ranges, so that it follows moved rows, undo, copies and its sheet's end.
  */
+import { quoted } from "../address";
 import { CorePlugin, coreTypes, helpers, registries } from "@odoo/o-spreadsheet";
 import type { ChartAxis, ChartPlan, ChartSeries } from "../port";
 import type { Command } from "./engine";
@@ -216,5 +217,5 @@ export function drawingOf(model: { readonly getters: unknown }, figureId: string
 /** "B4:B20" of a range of a chart, fixed, with its sheet: "'Load 3'!$B$4:$B$20". */
 export const rangeText = (sheet: string, { left, top, bottom }: Zone): string => {
   const column = helpers.numberToLetters(left);
-  return `'${sheet.replaceAll("'", "''")}'!$${column}$${top + 1}:$${column}$${bottom + 1}`;
+  return `${quoted(sheet)}!$${column}$${top + 1}:$${column}$${bottom + 1}`;
 };

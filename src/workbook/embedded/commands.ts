@@ -1,4 +1,5 @@
 /** A sheet plan as commands of the engine. */
+import { dateOfDay } from "../day-number";
 import type { CellPlan, EntryRule, SheetPlan } from "../port";
 import type { Command } from "./engine";
 import { toEngineFormat } from "./formats";
@@ -46,7 +47,7 @@ const DATE_CRITERIA: typeof CRITERIA = {
 
 /** The day of a date cell as the engine's own locale writes it. */
 const written = (day: number): string => {
-  const date = new Date((day - 25_569) * 86_400_000);
+  const date = dateOfDay(day);
   return `${date.getUTCMonth() + 1}/${date.getUTCDate()}/${date.getUTCFullYear()}`;
 };
 

@@ -1,4 +1,5 @@
 /** The sheets of another workbook as commands that make them anew in this one, under free names. */
+import { quoted } from "../address";
 import { helpers, tokenize } from "@odoo/o-spreadsheet";
 import { freeSheetName } from "../sheet-names";
 import { CHART_TAG, copyChart, type KeptChart } from "./chart";
@@ -215,7 +216,7 @@ function contents(
 
 /** References to sheets of the file, by the names that these have now. */
 const withSheets = (formula: string, sheetNames: Map<string, string>): string =>
-  formula.replace(/("(?:\\"|[^"])*")|'((?:[^']|'')+)'!|([\p{L}_][\p{L}\p{N}_.]*)!/gu, (whole, text, quoted, bare) => {
-    const now = text === undefined ? sheetNames.get(quoted?.replaceAll("''", "'") ?? bare) : undefined;
-    return now === undefined ? whole : `'${now.replaceAll("'", "''")}'!`;
+  formula.replace(/("(?:\\"|[^"])*")|'((?:[^']|'')+)'!|([\p{L}_][\p{L}\p{N}_.]*)!/gu, (whole, text, within, bare) => {
+    const now = text === undefined ? sheetNames.get(within?.replaceAll("''", "'") ?? bare) : undefined;
+    return now === undefined ? whole : `${quoted(now)}!`;
   });

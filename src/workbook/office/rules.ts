@@ -1,4 +1,5 @@
 /** What may be typed into the cells of a plan, as Excel's rules of data validation (ExcelApi 1.8). */
+import { isoDay } from "../day-number";
 import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf, type Bounds } from "../bounds";
 import type { Box, EntryRule, SheetPlan } from "../port";
 
@@ -16,7 +17,7 @@ const OPERATORS: Readonly<Record<Bounds["operator"], Operator>> = {
  * in ISO 8601 is read alike in every locale; a Date would carry the time zone of this computer, and a day number is not
  * among what is listed.
  */
-const isoDate = (day: number): string => new Date((day - 25_569) * 86_400_000).toISOString().slice(0, 10);
+const isoDate = isoDay;
 
 function ruleOf(entry: EntryRule): Excel.DataValidationRule {
   const { operator, values } = boundsOf(entry);

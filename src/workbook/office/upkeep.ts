@@ -1,5 +1,5 @@
 /** What keeps a sheet whole in Excel: its names and its protection. */
-import { boxAddress, cellAddress } from "../address";
+import { boxAddress, cellAddress, quoted } from "../address";
 import { localName, planName } from "../names";
 import { checkNaming } from "../naming";
 import { WorkbookError, type SheetName } from "../port";
@@ -73,7 +73,7 @@ export async function nameCells(
   }
   const box = { row: range.rowIndex, col: range.columnIndex, rows: range.rowCount, cols: range.columnCount };
   // Formulas that use the name keep it, which they would not if it were deleted and made again.
-  item.formula = `='${sheet.name.replaceAll("'", "''")}'!${boxAddress(box)}`;
+  item.formula = `=${quoted(sheet.name)}!${boxAddress(box)}`;
   await context.sync();
 }
 

@@ -3,7 +3,7 @@
  * is assumed, and why a number is not there. Takes the sheet's values by name and the record read from them.
  */
 import { FIELDS } from "../../../specification/fields";
-import { formatOf, type Measure, type System } from "../../../specification/measures";
+import { formatOf, unitCellOf, type Measure, type System } from "../../../specification/measures";
 import { cellCalled, type NamedValues, type TestRecord } from "../../../record/record";
 import type { ResultName } from "../../../record/names";
 import { loadSteps } from "../../../reduction/curve/loads";
@@ -122,19 +122,9 @@ const REMARKS = [
   "test_remarks",
 ] as const;
 
-const UNIT_CELLS: Partial<Record<Measure, string>> = {
-  length: "length_unit",
-  stress: "stress_unit",
-  cv: "cv_unit",
-  density: "density_unit",
-  compressibility: "mv_unit",
-  conductivity: "conductivity_unit",
-  depth: "depth_unit",
-};
-
 const MEASURES = new Map<string, Measure>([
   ...FIELDS.map(({ name, measure }) => [name, measure] as const),
-  // Of its stresses, in the second column.
+  // Its second column holds stresses.
   ["preconsolidation_spread", "stress"],
 ]);
 
@@ -157,7 +147,7 @@ class Cells {
     const value = this.values[name]?.[row]?.[col];
     if (typeof value !== "number") return undefined;
     const measure = MEASURES.get(name);
-    const unitCell = measure && UNIT_CELLS[measure];
+    const unitCell = measure && unitCellOf(measure);
     return {
       name,
       row,

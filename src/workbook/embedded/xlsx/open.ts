@@ -1,4 +1,5 @@
 /** An .xlsx file as a workbook: what the engine's own reader would drop or misread is put right before and after it. */
+import { quoted } from "../../address";
 import { helpers, load } from "@odoo/o-spreadsheet";
 import { strFromU8, unzipSync } from "fflate";
 import { planName } from "../../names";
@@ -110,7 +111,7 @@ function readNames(workbook: Document, sheetNames: readonly string[]): Names {
       dropped.push(name);
       continue;
     }
-    const entry: [string, string] = [name, `'${sheet!.replaceAll("'", "''")}'!${range[3].replaceAll("$", "")}`];
+    const entry: [string, string] = [name, `${quoted(sheet!)}!${range[3].replaceAll("$", "")}`];
     const localTo = element.getAttribute("localSheetId");
     if (localTo === null) global.push(entry);
     else {

@@ -1,0 +1,17 @@
+/** Days as cells hold them: a number of days since 1899-12-30, with the time of day as its fraction. */
+
+/** The day number of 1970-01-01. */
+const UNIX_EPOCH = 25_569;
+const MINUTES = 1440;
+
+/** The day number of a moment, in universal time. */
+export const dayNumberOf = (date: Date): number => date.getTime() / 60_000 / MINUTES + UNIX_EPOCH;
+
+/** The moment of a day number, in universal time, to the minute. */
+export const dateOfDay = (day: number): Date => new Date(Math.round((day - UNIX_EPOCH) * MINUTES) * 60_000);
+
+/** "2026-03-09" */
+export const isoDay = (day: number): string => dateOfDay(Math.floor(day)).toISOString().slice(0, 10);
+
+/** "2026-03-09 14:05" */
+export const isoMoment = (day: number): string => dateOfDay(day).toISOString().slice(0, 16).replace("T", " ");

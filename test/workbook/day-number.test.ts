@@ -1,0 +1,23 @@
+import fc from "fast-check";
+import { dateOfDay, dayNumberOf, isoDay, isoMoment } from "../../src/workbook/day-number";
+
+// "Excel specifications": a file's date system of 1900 counts 2008-01-01 as 39448 (Microsoft, DATEVALUE's help page).
+test.each([
+  ["2008-01-01", 39_448],
+  ["1970-01-01", 25_569],
+  ["1990-01-01", 32_874],
+])("%s is day %d", (iso, day) => {
+  expect(dayNumberOf(new Date(iso))).toBe(day);
+  expect(isoDay(day + 0.99)).toBe(iso);
+});
+
+test("a day with its time of day, to the minute", () =>
+  expect(isoMoment(39_448.5 + 5 / 1440)).toBe("2008-01-01 12:05"));
+
+test("a moment comes back to the minute", () =>
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: 66_000_000 }), (minutes) => {
+      const moment = new Date(minutes * 60_000);
+      return dateOfDay(dayNumberOf(moment)).getTime() === moment.getTime();
+    }),
+  ));
