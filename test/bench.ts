@@ -1,104 +1,185 @@
 /**
- * `npm run bench`: how long the work of a cell takes, in this process, as JSON on standard output.
+ * `npm run bench`: how long the program takes and how large it is, as JSON on standard output.
  *
- * Each entry is a name, a budget in milliseconds and a function that makes the work: what it returns is timed, called with
- * the number of the run: an entry that measures a computation changes its data with it, so that nothing remembered answers. Medians, so that a pause elsewhere does not
- * count; `ratio` is the median over the budget: above 1 is too slow. To add an entry, add a line to ENTRIES.
+ * Each row has what was measured, the goal that it is measured against, and the ratio of the two: above 1 is too slow or too large.
+ * `before` is what was measured when the goal was set. Times are medians, so that a pause elsewhere does not count; a
+ * computation gets other data in each run, so that nothing remembered answers.
+ *
+ * Rows of dist want `npm run build` first; without it they say so. `npm run bench -- --build` measures the build as well: it
+ * builds dist anew.
  */
-import { reduceIncrement } from "../src/reduction/increment/reduce";
+import { spawnSync } from "node:child_process";
+import { existsSync, readFileSync, rmSync } from "node:fs";
+import path from "node:path";
+import { gzipSync } from "node:zlib";
 import { PRECONSOLIDATION_SPREAD } from "../src/functions/curve";
-import { LOG_TIME, ROOT_TIME } from "../src/functions/increment";
+import { FIT_TIME, LOG_TIME, ROOT_TIME } from "../src/functions/increment";
+import { preconsolidationSpread } from "../src/reduction/curve/preconsolidation";
+import { testCurve } from "../src/reduction/curve/shape/points";
+import { reduceIncrement } from "../src/reduction/increment/reduce";
+import { column, curvesOf, loggerColumns } from "./bench/made";
 import { makeCurve } from "./generators/compression-curves";
-import { SCENARIOS } from "./generators/time-curves";
 
-interface Entry {
+const root = path.join(__dirname, "..");
+const dist = path.join(root, "dist");
+const functionsFile = path.join(dist, "functions.js");
+
+interface Row {
   readonly name: string;
-  /** Milliseconds. */
-  readonly budget: number;
-  readonly runs: number;
-  readonly make: () => (run: number) => unknown;
+  readonly unit: "ms" | "s" | "bytes";
+  readonly before?: number;
+  readonly goal: number;
+  /** Undefined where there is nothing to measure: dist is not built. */
+  readonly measure: () => number | undefined;
 }
-
-const curvesOf = (name: string, count: number) => {
-  const scenario = SCENARIOS.find((candidate) => candidate.name === name);
-  if (!scenario) throw new Error(`no scenario "${name}"`);
-  return Array.from({ length: count }, (_, i) => scenario.make(i + 1));
-};
-
-const column = (values: readonly number[]): number[][] => values.map((value) => [value]);
-
-/** 50,000 logger readings at a steady rate, drawn out from the generator's. */
-function loggerSeries(): { times: number[]; readings: number[] } {
-  const [curve] = curvesOf("logger at a steady rate", 1);
-  const count = 50_000;
-  const last = curve.times[curve.times.length - 1];
-  const times = Array.from({ length: count }, (_, i) => ((i + 1) * last) / count);
-  const readings = times.map((_, i) => curve.readings[Math.floor((i * curve.readings.length) / count)]);
-  return { times, readings };
-}
-
-const ENTRIES: readonly Entry[] = [
-  {
-    name: "one increment of 14 readings by all three methods",
-    budget: 2,
-    runs: 400,
-    make: () => {
-      const curves = curvesOf("dial of 0.0001 in", 400);
-      return (run) => reduceIncrement(curves[run].times, curves[run].readings);
-    },
-  },
-  {
-    name: "LOG_TIME of 50,000 readings, cells included",
-    budget: 40,
-    runs: 25,
-    make: () => {
-      const { times, readings } = loggerSeries();
-      const [cells, dial] = [column(times), column(readings)];
-      return () => {
-        dial[dial.length - 1][0] += 0.001;
-        return LOG_TIME(cells, dial, 20);
-      };
-    },
-  },
-  {
-    name: "another item of the same 50,000 readings",
-    budget: 10,
-    runs: 50,
-    make: () => {
-      const { times, readings } = loggerSeries();
-      const [cells, dial] = [column(times), column(readings)];
-      LOG_TIME(cells, dial, 20);
-      return () => ROOT_TIME(cells, dial, 20, "cv");
-    },
-  },
-  {
-    name: "preconsolidation stress of 12 points by every method, cells included",
-    budget: 5,
-    runs: 200,
-    make: () => {
-      const tests = Array.from({ length: 200 }, (_, seed) => makeCurve("twelve points", seed));
-      return (run) => {
-        const { stresses, values, kind } = tests[run];
-        return PRECONSOLIDATION_SPREAD(column(stresses), column(values), kind);
-      };
-    },
-  },
-];
 
 function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
-  return sorted[sorted.length >> 1];
+  return sorted[sorted.length >> 1] ?? NaN;
 }
 
-const results = ENTRIES.map(({ name, budget, runs, make }) => {
-  const work = make();
-  const times = Array.from({ length: runs }, (_, run) => {
-    const start = performance.now();
-    work(run);
-    return performance.now() - start;
-  });
-  const milliseconds = median(times);
-  return { name, runs, milliseconds, budget, ratio: milliseconds / budget };
+const timed = (work: () => unknown): number => {
+  const start = performance.now();
+  work();
+  return performance.now() - start;
+};
+
+/** Median time of the second half of the runs: in the first half the engine is still compiling. */
+function warm(runs: number, make: () => (run: number) => unknown): () => number {
+  return () => {
+    const work = make();
+    const times = Array.from({ length: runs }, (_, run) => timed(() => work(run)));
+    return median(times.slice(runs >> 1));
+  };
+}
+
+const node = (args: readonly string[]) =>
+  spawnSync(process.execPath, ["--import", "tsx", ...args], { cwd: root, encoding: "utf8" });
+
+/** Median of what a script prints in five processes of its own. */
+const cold = (script: string) => (): number =>
+  median(Array.from({ length: 5 }, () => Number(node([path.join(__dirname, "bench", script)]).stdout)));
+
+const ofDist = (measure: () => number) => () => (existsSync(functionsFile) ? measure() : undefined);
+
+/** Seconds of a build. */
+const built = (...args: string[]): number =>
+  timed(() => {
+    if (node(["src/host/build.ts", ...args]).status !== 0) throw new Error("the build failed");
+  }) / 1000;
+
+const ROWS: readonly Row[] = [
+  {
+    name: "whole test: 12 loads of 14 readings by three methods, and the spread of preconsolidation stress; warm",
+    unit: "ms",
+    before: 60,
+    goal: 20,
+    measure: warm(60, () => {
+      const loads = curvesOf("dial of 0.0001 in", 12 * 60);
+      const tests = Array.from({ length: 60 }, (_, seed) => makeCurve("twelve points", seed));
+      return (run) => {
+        for (const { times, readings } of loads.slice(12 * run, 12 * run + 12)) reduceIncrement(times, readings);
+        const made = tests[run];
+        const test = made && testCurve(made.stresses, made.values, made.kind);
+        if (test?.ok) preconsolidationSpread(test.value);
+      };
+    }),
+  },
+  {
+    name: "50,000 readings by three methods, cells included; the first calls of a process",
+    unit: "ms",
+    before: 110,
+    goal: 40,
+    measure: cold("first-call.ts"),
+  },
+  {
+    name: "50,000 readings by three methods, cells included; warm",
+    unit: "ms",
+    goal: 40,
+    measure: warm(25, () => {
+      const [times, readings] = loggerColumns(50_000);
+      return (run) => {
+        readings[readings.length - 1] = [(run + 1) / 1000];
+        return [LOG_TIME, ROOT_TIME, FIT_TIME].map((method) => method(times, readings, 20));
+      };
+    }),
+  },
+  {
+    name: "another item of the same 50,000 readings",
+    unit: "ms",
+    goal: 10,
+    measure: warm(50, () => {
+      const [times, readings] = loggerColumns(50_000);
+      LOG_TIME(times, readings, 20);
+      return () => ROOT_TIME(times, readings, 20, "cv");
+    }),
+  },
+  {
+    name: "one increment of 14 readings by three methods",
+    unit: "ms",
+    goal: 2,
+    measure: warm(400, () => {
+      const curves = curvesOf("dial of 0.0001 in", 400);
+      return (run) => {
+        const curve = curves[run];
+        if (curve) reduceIncrement(curve.times, curve.readings);
+      };
+    }),
+  },
+  {
+    name: "preconsolidation stress of 12 points by every method, cells included",
+    unit: "ms",
+    goal: 5,
+    measure: warm(200, () => {
+      const tests = Array.from({ length: 200 }, (_, seed) => makeCurve("twelve points", seed));
+      return (run) => {
+        const test = tests[run];
+        if (test) PRECONSOLIDATION_SPREAD(column(test.stresses), column(test.values), test.kind);
+      };
+    }),
+  },
+  {
+    name: "functions.js",
+    unit: "bytes",
+    before: 435_000,
+    goal: 230_000,
+    measure: ofDist(() => readFileSync(functionsFile).length),
+  },
+  {
+    name: "functions.js by gzip",
+    unit: "bytes",
+    before: 131_000,
+    goal: 75_000,
+    measure: ofDist(() => gzipSync(readFileSync(functionsFile), { level: 9 }).length),
+  },
+  { name: "start-up of functions.js", unit: "ms", before: 115, goal: 40, measure: ofDist(cold("start-up.ts")) },
+];
+
+const BUILD_ROWS: readonly Row[] = [
+  {
+    name: "npm run build, from nothing",
+    unit: "s",
+    before: 48,
+    goal: 25,
+    measure: () => {
+      for (const folder of [dist, path.join(root, "node_modules/.cache")]) rmSync(folder, { recursive: true, force: true }); // prettier-ignore
+      return built();
+    },
+  },
+  {
+    name: "npm start, nothing changed: up to the server",
+    unit: "s",
+    before: 48,
+    goal: 3,
+    measure: () => built("--if-changed"),
+  },
+];
+
+const rows = process.argv.includes("--build") ? [...BUILD_ROWS, ...ROWS] : ROWS;
+const results = rows.map(({ name, unit, before, goal, measure }) => {
+  const measured = measure();
+  if (measured === undefined) return { name, unit, goal, measured: `nothing: run "npm run build" first` };
+  return { name, unit, before, goal, measured, ratio: measured / goal };
 });
 console.log(
   JSON.stringify(

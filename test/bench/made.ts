@@ -1,0 +1,20 @@
+/** What is measured: made curves, so that every run of the bench measures the same. */
+import { SCENARIOS, type TimeCurve } from "../generators/time-curves";
+
+export function curvesOf(name: string, count: number): TimeCurve[] {
+  const scenario = SCENARIOS.find((candidate) => candidate.name === name);
+  if (!scenario) throw new Error(`no scenario "${name}"`);
+  return Array.from({ length: count }, (_, i) => scenario.make(i + 1));
+}
+
+export const column = (values: readonly number[]): number[][] => values.map((value) => [value]);
+
+/** Cells of so many logger readings at a steady rate, drawn out from the generator's. */
+export function loggerColumns(count: number): [times: number[][], readings: number[][]] {
+  const [curve] = curvesOf("logger at a steady rate", 1);
+  if (!curve) throw new Error("no curve was made");
+  const last = curve.times[curve.times.length - 1] ?? NaN;
+  const times = Array.from({ length: count }, (_, i) => ((i + 1) * last) / count);
+  const readings = times.map((_, i) => curve.readings[Math.floor((i * curve.readings.length) / count)] ?? NaN);
+  return [column(times), column(readings)];
+}
