@@ -6,7 +6,9 @@ import "./notes";
 import "./print";
 import { shownBySize } from "./formats";
 import { whileLifted } from "./protection";
+import { bareValue, inZonesOf, TEXT_FORMAT } from "./text";
 import { heldText } from "./xlsx/escapes";
+import type { Zone } from "./zones";
 
 export { EvaluationError, Model };
 
@@ -44,17 +46,95 @@ class BatchPlugin extends UIPlugin {
 
 interface Evaluated {
   readonly value: unknown;
+  readonly formattedValue?: string;
+  readonly type?: string;
   readonly format?: string;
 }
 
+interface Place {
+  readonly sheetId: string;
+  readonly col: number;
+  readonly row: number;
+}
+
+interface HeldCell {
+  readonly isFormula: boolean;
+  readonly content: string;
+  readonly format?: string;
+}
+
+/** What of the engine's evaluator is put right; it is not part of the engine's own interface. */
+interface Evaluator {
+  getters: any;
+  evaluatedCells: object;
+  evaluate(ranges: readonly { readonly sheetId: string; readonly zone: Zone }[]): void;
+  evaluateAllCells(): void;
+  computeCell(place: Place): Evaluated & { readonly link?: unknown };
+}
+
 const Evaluation = registries.coreViewsPluginRegistry.get("evaluation") as unknown as {
-  new (...config: never[]): { getEvaluatedCell(position: unknown): Evaluated };
+  new (...config: never[]): { readonly evaluator: Evaluator; getEvaluatedCell(position: unknown): Evaluated };
   readonly getters: readonly string[];
 };
+
+/** Blank rows that are gone over rather than left out. */
+const GAP = 100;
+/** Bands of rows from which the whole sheet is gone over. */
+const MOST_BANDS = 1000;
+
+/** The rows of a sheet in which cells stand, as bands: the engine itself goes over every place, a million rows for one cell at their end. */
+function filledBands(getters: any, sheetId: string): Zone[] {
+  const whole = getters.getSheetZone(sheetId);
+  const filled = new Set<number>();
+  for (const { id } of getters.getCells(sheetId)) filled.add(getters.getCellPosition(id).row);
+  const bands: Zone[] = [];
+  for (const row of [...filled].sort((a, b) => a - b)) {
+    const last = bands.at(-1);
+    if (last && row - last.bottom <= GAP) bands.splice(-1, 1, { ...last, bottom: row });
+    else bands.push({ ...whole, top: row, bottom: row });
+  }
+  return bands.length > MOST_BANDS ? [whole] : bands;
+}
+
+/** Puts three things of the evaluator right: how far it goes over a sheet, texts in cells of text, and texts that look like links. */
+function correct(evaluator: Evaluator): void {
+  const { getters } = evaluator;
+  // A cell of text shows the apostrophe that keeps its text from being a formula.
+  const getCell = (place: Place): HeldCell | undefined => {
+    const cell: HeldCell | undefined = getters.getCell(place);
+    return cell && !cell.isFormula && cell.format === TEXT_FORMAT && cell.content !== bareValue(cell.content)
+      ? { ...cell, content: bareValue(cell.content) }
+      : cell;
+  };
+  evaluator.getters = Object.create(getters, { getCell: { value: getCell } });
+
+  // A text that was typed as one, with an apostrophe in front, is no link, whatever it looks like.
+  const compute = evaluator.computeCell.bind(evaluator);
+  evaluator.computeCell = (place) => {
+    const found = compute(place);
+    if (!found.link) return found;
+    const cell: HeldCell | undefined = getters.getCell(place);
+    if (!cell || cell.isFormula || !cell.content.startsWith("'")) return found;
+    const text = cell.content.slice(1);
+    return { ...found, link: undefined, value: text, formattedValue: text, type: "text" };
+  };
+
+  evaluator.evaluateAllCells = () => {
+    const Cells = evaluator.evaluatedCells.constructor as new () => object;
+    evaluator.evaluatedCells = new Cells();
+    const sheetIds: string[] = getters.getSheetIds();
+    evaluator.evaluate(sheetIds.flatMap((sheetId) => filledBands(getters, sheetId).map((zone) => ({ sheetId, zone }))));
+  };
+}
 
 /** Shows numbers whose format follows their size; what is calculated and kept stays as it is. */
 class BySizeEvaluation extends Evaluation {
   static override getters = Evaluation.getters;
+
+  constructor(...config: never[]) {
+    super(...config);
+    correct(this.evaluator);
+  }
 
   override getEvaluatedCell(position: unknown): Evaluated {
     const cell = super.getEvaluatedCell(position);
@@ -82,8 +162,16 @@ const EXCEL_ERRORS = ["#VALUE!", "#REF!", "#NUM!", "#NULL!", "#BUSY!"];
 /** Texts of an .xlsx file with the characters that XML cannot hold, which the engine would leave out. */
 class TextsPlugin extends UIPlugin {
   override exportForExcel(data: any): void {
+    for (const sheet of data.sheets) markTexts(sheet, data.formats);
     holdTexts(data);
   }
+}
+
+/** In cells of text an apostrophe in front is part of the text: it gets another one, which is taken off as in all texts. */
+function markTexts({ cells, formats: zones }: any, formats: Readonly<Record<string, string>>): void {
+  const isText = inZonesOf(zones, (id) => formats[id] === TEXT_FORMAT);
+  for (const [xc, content] of Object.entries<string>(cells))
+    if (content?.startsWith("'") && content === bareValue(content) && isText(xc)) cells[xc] = `'${content}`;
 }
 
 /** Spells every text within as a file does, in its place. Data addresses of pictures hold nothing that needs it. */

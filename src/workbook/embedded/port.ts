@@ -27,7 +27,7 @@ import { checkNaming } from "../naming";
 import { checkPlan } from "../plan-check";
 import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../sheet-names";
 import { calledIn, freeNames, renameIn, type LocalNames } from "./names";
-import { readValue, typed } from "./text";
+import { typed } from "./text";
 import { carryOut } from "./history";
 import { insertCommands } from "./insert";
 import { mayWrite, protectionOf, setProtection } from "./protection";
@@ -396,8 +396,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   #valueAt(position: { sheetId: string; col: number; row: number }): CellValue {
-    const { value, format } = this.#model.getters.getEvaluatedCell(position);
-    return readValue(value as CellValue | null, format);
+    return (this.#model.getters.getEvaluatedCell(position).value as CellValue | null) ?? "";
   }
 
   /** Whole columns and whole rows, cut to the rows and columns of the zones that are filled in. */

@@ -15,20 +15,36 @@ function wouldChange(text: string): boolean {
 /** The format of a cell that keeps what is typed as text. */
 export const TEXT_FORMAT = "@";
 
-/** In a cell of text only what begins as a formula would become something else, and an apostrophe would show. */
-const wouldBeFormula = (text: string): boolean => /^'*[=+]/.test(text);
+/** In a cell of text only what begins as a formula, or looks like a link as the engine writes it, would become something else. */
+const isMarked = (text: string): boolean => /^'*(?:[=+]|\[.+\]\(.+\)$)/s.test(text);
 
-/** A cell's value as it was meant: without the apostrophe that keeps a cell of text from being a formula. */
-export const readValue = (value: CellValue | null, format?: string): CellValue =>
-  typeof value === "string" && format === TEXT_FORMAT && /^'+[=+]/.test(value) ? value.slice(1) : (value ?? "");
+/** What a cell of text holds, by its content: without the apostrophe that keeps the text from becoming something else. */
+export const bareValue = (content: string): string =>
+  content.startsWith("'") && isMarked(content) ? content.slice(1) : content;
+
+/** Whether an address lies in a zone of those ("A1:B4": number) whose number is one of `wanted`. */
+export function inZonesOf(
+  zones: Readonly<Record<string, number>> | undefined,
+  wanted: (number: number) => boolean,
+): (address: string) => boolean {
+  const places = Object.entries(zones ?? {}).flatMap(([address, number]) => (wanted(number) ? [address] : []));
+  const single = new Set(places);
+  const several = places.filter((address) => address.includes(":")).map((address) => helpers.toZone(address));
+  return (address) => {
+    if (single.has(address)) return true;
+    if (several.length === 0) return false;
+    const { left: col, top: row } = helpers.toZone(address);
+    return several.some(({ left, right, top, bottom }) => col >= left && col <= right && row >= top && row <= bottom);
+  };
+}
 
 /** A text as it has to be typed to stay that text: an apostrophe in front where the engine would read something else. */
 export const typedText = (text: string, format?: string): string =>
-  (format === TEXT_FORMAT ? wouldBeFormula(text) : wouldChange(text)) ? `'${text}` : text;
+  (format === TEXT_FORMAT ? isMarked(text) : wouldChange(text)) ? `'${text}` : text;
 
 /** The text of a cell of text without an apostrophe that it does not need. */
 export const bareText = (content: string): string =>
-  content.startsWith("'") && !wouldBeFormula(content.slice(1)) ? content.slice(1) : content;
+  content.startsWith("'") && !isMarked(content.slice(1)) ? content.slice(1) : content;
 
 /** A constant as it has to be typed into a cell of a format. */
 export function typed(value: CellValue, format?: string): string {

@@ -1,6 +1,7 @@
 /** Sheets with an apostrophe in their name, which the engine cannot have: they are renamed before it reads a file. */
 import { quoted } from "../../address";
 import { freeSheetName, withoutApostrophes } from "../../sheet-names";
+import { STRINGS } from "./package";
 import type { Parts } from "./parts";
 import { all } from "./xml";
 
@@ -24,7 +25,7 @@ export function renameApostrophes(parts: Parts, workbook: Document): string[] {
     return [[name, now]];
   });
   if (renamed.length > 0)
-    for (const path of parts.paths().filter((path) => path.endsWith(".xml"))) {
+    for (const path of parts.paths().filter((path) => path.endsWith(".xml") && path !== STRINGS)) {
       const text = parts.get(path)!;
       let changed = text;
       for (const [before, now] of renamed)

@@ -9,6 +9,7 @@ import type { Model } from "../engine";
 import type { Zone } from "../zones";
 import { heldText, plainText, readableText } from "./escapes";
 import { pathOf, relationsOf, type Parts } from "./parts";
+import { makeRoom, within } from "./room";
 import { all, append, first, parseXml } from "./xml";
 
 const DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
@@ -362,17 +363,20 @@ export function putCharts(sheet: SheetData, charts: readonly FileChart[], sheets
     for (let row = first; row < last; row++) sum += sheet.rows?.[row]?.size ?? DEFAULT_SIZE.row;
     return sum;
   };
-  const makeRoom = (of: SheetData, col: number, row: number): void => {
-    of.colNumber = Math.max(of.colNumber, col + 1);
-    of.rowNumber = Math.max(of.rowNumber, row + 1);
-  };
-  charts.forEach(({ chart, from, to }, index) => {
-    makeRoom(sheet, to.col, to.row);
+  charts.forEach(({ chart, from: wanted, to }, index) => {
+    makeRoom(sheet, to);
+    const from = {
+      ...wanted,
+      col: Math.min(wanted.col, sheet.colNumber - 1),
+      row: Math.min(wanted.row, sheet.rowNumber - 1),
+    };
     const series = chart.series.flatMap((one) => {
       const [x, y] = [one.x, one.y].map((range): SheetZone | undefined => {
         const of = sheetNamed.get(range.sheet);
-        if (of) makeRoom(of, range.zone.right, range.zone.bottom);
-        return of && { sheetId: of.id, zone: range.zone };
+        if (!of) return undefined;
+        makeRoom(of, { col: range.zone.right, row: range.zone.bottom });
+        const zone = within(range.zone, of);
+        return zone && { sheetId: of.id, zone };
       });
       return x && y ? [{ ...one, x, y }] : [];
     });

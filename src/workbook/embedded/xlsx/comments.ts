@@ -1,4 +1,5 @@
 /** Notes as the comments of an .xlsx file: the words in one part, the boxes that Excel shows them in in another. */
+import { boxOf } from "../../address";
 import type { Note } from "../notes";
 import { noteCell } from "../notes";
 import { heldText, plainText } from "./escapes";
@@ -68,13 +69,11 @@ export function addComments(parts: Parts, sheet: number, notes: readonly Note[])
 
 /** The notes of a part of comments. */
 export const readComments = (document: Document): Note[] =>
-  all(document, "comment").map((comment) => {
-    const [, letters, row] = /^\$?([A-Z]+)\$?(\d+)/.exec(comment.getAttribute("ref") ?? "A1")!;
-    return {
-      col: [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1,
-      row: Number(row) - 1,
-      text: all(comment, "t")
-        .map((run) => plainText(run.textContent))
-        .join(""),
-    };
+  all(document, "comment").flatMap((comment) => {
+    const box = boxOf(comment.getAttribute("ref") ?? "");
+    if (!box) return [];
+    const text = all(comment, "t")
+      .map((run) => plainText(run.textContent))
+      .join("");
+    return [{ col: box.col, row: box.row, text }];
   });

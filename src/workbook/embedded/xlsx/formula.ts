@@ -34,7 +34,10 @@ export function fromFileFormula(formula: string, rename: Rename): string {
   const known = inCode(
     formula.replace(ANCHOR, "$1#").replace(SINGLE, "$1"),
     FILE_TEXT,
-    (code) => withPresentNames(code).replace(/_xlfn\.(?:_xlws\.)?/g, ""),
+    (code) =>
+      withPresentNames(code)
+        .replace(/_xlfn\.(?:_xlws\.)?/g, "")
+        .replace(/#REF!/g, "#REF"),
     (text) => {
       const pieces = text.slice(1, -1).split('""');
       return pieces.length === 1 ? text : `(${pieces.map((piece) => `"${piece}"`).join("&CHAR(34)&")})`;

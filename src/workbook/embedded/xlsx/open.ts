@@ -1,84 +1,36 @@
 /** An .xlsx file as a workbook: what the engine's own reader would drop or misread is put right before and after it. */
 import { quoted } from "../../address";
 import { helpers, load } from "@odoo/o-spreadsheet";
-import { strFromU8, unzipSync } from "fflate";
+import { cellAddress } from "../../address";
 import { planName } from "../../names";
 import { WorkbookError } from "../../port";
+import { openArchive, type Archive } from "../../zip";
 import { Model } from "../engine";
-import { toEngineFormat } from "../formats";
 import { calledIn, freeNames, type LocalNames } from "../names";
 import type { Note } from "../notes";
-import { bareText, TEXT_FORMAT, typedText } from "../text";
+import { bareText, inZonesOf, TEXT_FORMAT } from "../text";
 import type { Protection } from "../protection";
 import type { OpenWorkbook } from "../workbook";
-import type { Zone } from "../zones";
 import { renameApostrophes } from "./apostrophes";
-import { putCharts, takeCharts } from "./charts";
+import { numberCells, readCells, runsText, workLimit, type Cells } from "./cells";
+import { putCharts, takeCharts, type FileChart } from "./charts";
 import { readComments } from "./comments";
+import { heldText, plainText } from "./escapes";
+import { fromFileFormula } from "./formula";
+import { noArchive, noWorkbook } from "./kinds";
+import { patchColours, patchStyles } from "./looks";
+import { readPackage, STRINGS, STYLES, WORKBOOK, workbookPath } from "./package";
+import { Parts, pathOf, relationsOf } from "./parts";
 import { PRINT_AREA, readPrint } from "./print";
 import { openStyles, readProtection } from "./protection";
-import { plainText } from "./escapes";
-import { fromFileFormula } from "./formula";
-import { Parts, pathOf, relationsOf } from "./parts";
-import { readWords } from "./words";
+import { makeRoom, mergesWithin, rangesWithin, within, type Sized } from "./room";
+import { readWords, type Words } from "./words";
 import { all, append, first } from "./xml";
 
 export interface Opened {
   readonly workbook: OpenWorkbook;
   /** What of the file could not be kept, in sentences. */
   readonly remarks: readonly string[];
-}
-
-/** Files that unpack to more than this are not opened. */
-const LARGEST = 300e6;
-
-/** Built-in number formats that the engine's reader leaves out, in its spelling. */
-const BUILT_IN_FORMATS: Readonly<Record<number, string>> = {
-  11: "0.00e",
-  37: "#,##0;(#,##0)",
-  38: "#,##0;(#,##0)",
-  39: "#,##0.00;(#,##0.00)",
-  40: "#,##0.00;(#,##0.00)",
-  48: "##0.0e",
-};
-
-interface Unpacked {
-  readonly parts: Parts;
-  /** By path, as the engine takes them. */
-  readonly pictures: Readonly<Record<string, { readonly imageSrc: string }>>;
-}
-
-function unpack(bytes: Uint8Array): Unpacked {
-  if (bytes[0] === 0xd0 && bytes[1] === 0xcf)
-    throw new WorkbookError(
-      "This is a workbook of the old .xls kind, or one locked with a password: save it from Excel as .xlsx without a password.",
-    );
-  let unpacked = 0;
-  const files = unzipSync(bytes, {
-    filter: ({ originalSize }) => {
-      unpacked += originalSize;
-      if (unpacked > LARGEST)
-        throw new WorkbookError("The file unpacks to more than 300 MB: it is too large to open here.");
-      return true;
-    },
-  });
-  const isText = (path: string): boolean => /\.(xml|rels|vml)$/.test(path);
-  const entries = Object.entries(files);
-  return {
-    parts: new Parts(entries.filter(([path]) => isText(path)).map(([path, content]) => [path, strFromU8(content)])),
-    pictures: Object.fromEntries(
-      entries
-        .filter(([path]) => !isText(path))
-        .map(([path, content]) => [path, { imageSrc: dataAddress(path, content) }]),
-    ),
-  };
-}
-
-function dataAddress(path: string, content: Uint8Array): string {
-  const kind = path.split(".").pop() === "png" ? "png" : "jpeg";
-  let binary = "";
-  for (let i = 0; i < content.length; i += 8192) binary += String.fromCharCode(...content.subarray(i, i + 8192));
-  return `data:image/${kind};base64,${btoa(binary)}`;
 }
 
 interface Names {
@@ -103,7 +55,7 @@ function readNames(workbook: Document, sheetNames: readonly string[]): Names {
   for (const element of all(workbook, "definedName")) {
     const name = element.getAttribute("name") ?? "";
     if (name.startsWith("_xlnm.") || element.getAttribute("hidden") === "1") continue;
-    const range = RANGE.exec(plainText(element.textContent.trim()));
+    const range = RANGE.exec(plainText(element.textContent).trim());
     const sheet = range && (range[1]?.replaceAll("''", "'") ?? range[2]);
     if (!range || !sheetNames.includes(sheet!) || !POSSIBLE_NAME.test(name)) {
       const owner = sheetNames[Number(element.getAttribute("localSheetId") ?? 0)];
@@ -145,92 +97,60 @@ function renamer(names: Names, sheet: string) {
   };
 }
 
-function patchSheet(document: Document, names: Names, sheet: string): void {
-  const { rename, qualified } = renamer(names, sheet);
-  for (const formula of all(document, "f"))
-    if (formula.textContent.trim() !== "")
-      formula.textContent = fromFileFormula(qualified(formula.textContent), rename);
-  // The look of rows without cells, such as those for readings: the engine would keep it for every cell of them.
-  for (const row of all(document, "row"))
-    if (!row.firstElementChild) ["s", "customFormat"].forEach((name) => row.removeAttribute(name));
-  for (const cell of all(document, "c")) {
-    const type = cell.getAttribute("t");
-    if (first(cell, "f")) continue;
-    if (type === "inlineStr") {
-      const content = all(cell, "t")
-        .map((run) => run.textContent)
-        .join("");
+/** What the engine's reader needs of the rules: a second bound only where there are two, which others write everywhere. */
+function patchRules(document: Document): void {
+  for (const rule of all(document, "dataValidation")) {
+    const isOpen = !/^(?:between|notBetween)$/.test(rule.getAttribute("operator") ?? "between");
+    if (isOpen || /^(?:list|custom)$/.test(rule.getAttribute("type") ?? ""))
+      all(rule, "formula2").forEach((bound) => bound.remove());
+    if (!all(rule, "formula1").some((bound) => bound.textContent.trim() !== "")) rule.remove();
+  }
+}
+
+/** Leaves of the rows what the engine's reader is still wanted for: groups of rows, and formulas that lead to tables and other files. */
+function emptySheet(document: Document, { cells, left, colNumber }: Cells): void {
+  let groups = 0;
+  const data = first(document, "sheetData") ?? append(document.documentElement, "sheetData");
+  for (const row of all(document, "row")) {
+    const isGrouped = row.hasAttribute("outlineLevel") || row.hasAttribute("collapsed");
+    row.removeAttribute("s");
+    for (const cell of all(row, "c")) {
+      const at = cell.getAttribute("r")!;
       cell.replaceChildren();
-      cell.setAttribute("t", "str");
-      append(cell, "v", {}, typedText(content));
-    } else if (type === "str") {
-      const value = first(cell, "v");
-      if (value) value.textContent = typedText(value.textContent);
+      if (!left.has(at)) {
+        cell.remove();
+        continue;
+      }
+      ["s", "t"].forEach((name) => cell.removeAttribute(name));
+      append(cell, "f", {}, heldText(cells[at].slice(1)));
     }
+    if (!row.firstElementChild && !(isGrouped && groups++ < MOST_GROUPED)) row.remove();
   }
+  // The columns that are described reach as far as the last cell.
+  append(append(data, "row", { r: "1" }), "c", { r: cellAddress(0, colNumber - 1) });
+  for (const column of all(document, "col")) column.removeAttribute("style");
+  for (const link of all(document, "hyperlink")) link.remove();
 }
 
-function patchStrings(document: Document): void {
-  for (const string of all(document, "si")) {
-    const runs = all(string, "t").filter((run) => run.parentElement?.localName !== "rPh");
-    const whole = runs.map((run) => run.textContent).join("");
-    if (runs.length > 0 && typedText(whole) !== whole) runs[0].textContent = `'${runs[0].textContent}`;
-  }
-}
-
-function patchStyles(document: Document): void {
-  for (const format of all(document, "numFmt")) {
-    const known = toEngineFormat(format.getAttribute("formatCode") ?? "");
-    if (known) format.setAttribute("formatCode", known);
-  }
-  const root = document.documentElement;
-  const formats =
-    first(document, "numFmts") ?? (root.insertBefore(append(root, "numFmts"), root.firstChild) as Element);
-  for (const [id, formatCode] of Object.entries(BUILT_IN_FORMATS))
-    append(formats, "numFmt", { numFmtId: id, formatCode });
-}
+/** Rows in groups, for which the engine's reader takes a time that grows with the square of their number. */
+const MOST_GROUPED = 5000;
 
 /** In cells of text the engine shows the apostrophe that keeps a text from being read as a number or a date: it is not needed there. */
 function bareTexts(sheet: any, formats: Readonly<Record<string, string>>): void {
-  const zones = Object.entries<number>(sheet.formats ?? {})
-    .filter(([, id]) => formats[id] === TEXT_FORMAT)
-    .map(([address]) => helpers.toZone(address));
-  if (zones.length === 0) return;
-  for (const [address, content] of Object.entries<string>(sheet.cells)) {
-    if (!content?.startsWith?.("'")) continue;
-    const { left: col, top: row } = helpers.toZone(address);
-    const isText = zones.some(
-      ({ left, right, top, bottom }) => col >= left && col <= right && row >= top && row <= bottom,
-    );
-    if (isText) sheet.cells[address] = bareText(content);
-  }
+  const isText = inZonesOf(sheet.formats, (id) => formats[id] === TEXT_FORMAT);
+  for (const [address, content] of Object.entries<string>(sheet.cells))
+    if (content?.startsWith?.("'") && isText(address)) sheet.cells[address] = bareText(content);
 }
 
-/** The workbook's part and each sheet's, by the file's own relationships. */
-function findSheets(parts: Parts) {
-  const types = parts.document("[Content_Types].xml");
-  const main = all(types, "Override").find((part) => /sheet\.main\+xml$/.test(part.getAttribute("ContentType") ?? ""));
-  const path = main?.getAttribute("PartName")?.slice(1) ?? "xl/workbook.xml";
-  for (const sheet of all(parts.document(path), "sheet"))
-    sheet.setAttribute("name", plainText(sheet.getAttribute("name") ?? ""));
-  const remarks = renameApostrophes(parts, parts.document(path));
-  const workbook = parts.document(path);
-  const relations = parts.document(relationsOf(path));
-  const targets = new Map(
-    all(relations, "Relationship").map((one) => [
-      one.getAttribute("Id"),
-      pathOf(one.getAttribute("Target") ?? "", path),
-    ]),
+/** Targets of a sheet's links out of the file, by relationship. */
+function linksOf(parts: Parts, sheetPath: string): Map<string, string> {
+  const relations = relationsOf(sheetPath);
+  if (!parts.has(relations)) return new Map();
+  return new Map(
+    all(parts.document(relations), "Relationship")
+      .filter((one) => one.getAttribute("Type")?.endsWith("/hyperlink"))
+      .map((one) => [one.getAttribute("Id") ?? "", one.getAttribute("Target") ?? ""]),
   );
-  const sheets = all(workbook, "sheet").map((sheet) => ({
-    name: sheet.getAttribute("name") ?? "",
-    path:
-      targets.get(
-        sheet.getAttributeNS("http://schemas.openxmlformats.org/officeDocument/2006/relationships", "id") ??
-          sheet.getAttribute("r:id"),
-      ) ?? "",
-  }));
-  return { workbook, sheets, remarks };
 }
 
 /** The notes of a sheet, by its part's own relationships. */
@@ -244,98 +164,211 @@ function notesOf(parts: Parts, sheetPath: string): Note[] {
   return part && parts.has(part) ? readComments(parts.document(part)) : [];
 }
 
-/** A sheet is read as large as its filled cells; a name may cover blank ones beyond them. */
-function makeRoom(sheets: { name: string; rowNumber: number; colNumber: number }[], names: Names): void {
-  for (const range of Object.values(names.ranges)) {
-    const { sheetName, xc } = helpers.splitReference(range);
-    const sheet = sheets.find(({ name }) => name === sheetName);
-    const { right, bottom } = helpers.toZone(xc);
-    if (!sheet) continue;
-    sheet.rowNumber = Math.max(sheet.rowNumber, bottom + 1);
-    sheet.colNumber = Math.max(sheet.colNumber, right + 1);
-  }
-}
-
 /** The engine takes a negative limit of a file for a formula. */
 const plainNumber = (limit: string): string => limit.replace(/^=(?=-[\d.]+(?:e[+-]?\d+)?$)/i, "");
 
 /** Open rows end where the sheet does. */
-const within = ({ protection, colNumber, rowNumber }: any): Protection | undefined =>
-  protection && {
-    ...protection,
-    open: protection.open
-      .map((zone: Zone) => ({
-        ...zone,
-        right: Math.min(zone.right, colNumber - 1),
-        bottom: Math.min(zone.bottom, rowNumber - 1),
-      }))
-      .filter(({ left, right, top, bottom }: Zone) => left <= right && top <= bottom),
-  };
+const protectionWithin = (sheet: Sized, protection: Protection | undefined): Protection | undefined =>
+  protection && { ...protection, open: protection.open.flatMap((zone) => within(zone, sheet) ?? []) };
 
 /** Kinds of rules that the engine drops. */
 const UNKNOWN_RULES = new Set(["whole", "time", "textLength"]);
 
+/** What the engine's reader and the engine may stumble over, and a workbook can do without. */
+const DISPENSABLE: readonly {
+  readonly called: string;
+  readonly elements: readonly string[];
+  readonly parts?: RegExp;
+}[] = [
+  { called: "conditional formats", elements: ["conditionalFormatting", "extLst"] },
+  { called: "rules of entry", elements: ["dataValidations"] },
+  { called: "pictures and charts", elements: ["drawing"] },
+  { called: "tables", elements: ["tableParts"], parts: /^xl\/(?:tables|pivotTables)\// },
+  { called: "links to other files", elements: [], parts: /^xl\/externalLinks\// },
+];
+
+type Dispensable = (typeof DISPENSABLE)[number];
+
+/** The parts without some kinds of things on their sheets. */
+function without(texts: readonly (readonly [string, string])[], kinds: readonly Dispensable[]): Parts {
+  const isLeft = (path: string): boolean => !kinds.some((kind) => kind.parts?.test(path));
+  const parts = new Parts(texts.filter(([path]) => isLeft(path)));
+  const gone = new Set(kinds.flatMap(({ elements }) => elements));
+  const sheets = parts.paths().filter((path) => kinds.length > 0 && /^xl\/worksheets\/[^/]+\.xml$/.test(path));
+  for (const path of sheets)
+    for (const child of [...parts.document(path).documentElement.children])
+      if (gone.has(child.localName)) child.remove();
+  if (kinds.some((kind) => kind.parts)) {
+    const types = parts.document("[Content_Types].xml");
+    for (const type of all(types, "Override"))
+      if (!isLeft(type.getAttribute("PartName")?.slice(1) ?? "")) type.remove();
+  }
+  return parts;
+}
+
+/**
+ * The model that `make` makes of the parts: of all of them, or else without what the engine stumbles over, one kind after the other and at
+ * last all. Says what was left out.
+ */
+function withWhatGoes(
+  texts: readonly (readonly [string, string])[],
+  make: (parts: Parts) => Model,
+): { model: Model; left: string[] } {
+  const attempts = [[], ...DISPENSABLE.map((kind) => [kind]), DISPENSABLE];
+  let failure: unknown;
+  for (const kinds of attempts)
+    try {
+      return { model: make(without(texts, kinds)), left: kinds.map(({ called }) => called) };
+    } catch (error) {
+      if (error instanceof WorkbookError) throw error;
+      failure ??= error;
+    }
+  throw failure;
+}
+
+const AS_IT_WAS = "The workbook on the page is as it was.";
+
+function archiveOf(bytes: Uint8Array): { archive: Archive; main: string } {
+  const other = noArchive(bytes);
+  if (other !== undefined) throw new WorkbookError(other);
+  const archive = openArchive(bytes);
+  const main = workbookPath(archive);
+  if (main === undefined) throw new WorkbookError(noWorkbook(archive));
+  return { archive, main };
+}
+
+/** The texts that cells share. */
+function stringsOf(parts: Parts): string[] {
+  if (!parts.has(STRINGS)) return [];
+  const strings = [...parts.document(STRINGS).documentElement.children].filter(({ localName }) => localName === "si");
+  return strings.map(runsText);
+}
+
+/** What the engine would not read of each sheet, or not as it stands. */
+interface Kept {
+  readonly read: Cells;
+  readonly own: Record<string, unknown>;
+  readonly protection: Protection;
+  readonly words: ReadonlyMap<string, Words>;
+  readonly charts: readonly FileChart[];
+}
+
 function read(bytes: Uint8Array): Opened {
-  const { parts, pictures } = unpack(bytes);
-  const { workbook, sheets, remarks } = findSheets(parts);
-  const names = readNames(
-    workbook,
-    sheets.map(({ name }) => name),
-  );
-  const partsCalled = (file: RegExp): Document[] =>
-    parts
-      .paths()
-      .filter((path) => file.test(path))
-      .map((path) => parts.document(path));
-  const styles = partsCalled(/(^|\/)styles\.xml$/);
+  const { archive, main } = archiveOf(bytes);
+  const { parts, pictures, sheets, remarks: told } = readPackage(archive, main);
+  const remarks = [...told];
+  remarks.push(...renameApostrophes(parts, parts.document(WORKBOOK)));
+  const workbook = parts.document(WORKBOOK);
+  const sheetNames = all(workbook, "sheet").map((sheet) => sheet.getAttribute("name")!);
+  const names = readNames(workbook, sheetNames);
   const areas = new Map(
     all(workbook, "definedName")
       .filter((name) => name.getAttribute("name") === PRINT_AREA)
-      .map((name) => [sheets[Number(name.getAttribute("localSheetId") ?? 0)]?.name, plainText(name.textContent)]),
+      .map((name) => [sheetNames[Number(name.getAttribute("localSheetId") ?? 0)], plainText(name.textContent)]),
   );
-  const isOpen = openStyles(styles[0]);
-  /** What the engine would not read of each sheet, by its name. */
+  const styles = parts.document(STYLES);
+  const isOpen = openStyles(styles);
+  const fileStyles = patchStyles(styles);
+  const strings = stringsOf(parts);
+  const isLight = workLimit();
+  parts.delete(STRINGS);
   const kept = new Map(
-    sheets
-      .filter(({ path }) => parts.has(path))
-      .map(({ name, path }) => {
-        const document = parts.document(path);
-        const dropped = all(document, "dataValidation").filter((rule) =>
-          UNKNOWN_RULES.has(rule.getAttribute("type") ?? ""),
-        ).length;
-        if (dropped > 0)
-          remarks.push(
-            `Rules of "${name}" for whole numbers, times or lengths of text (${dropped}) were left out: the sheet on this page has none such.`,
-          );
-        const own = {
-          protection: readProtection(document, isOpen),
-          printLayout: readPrint(document, areas.get(name)),
-          words: readWords(all(document, "dataValidation")),
-          notes: notesOf(parts, path),
-          charts: takeCharts(parts, path),
-        };
-        patchSheet(document, names, name);
-        return [name, own];
-      }),
+    sheets.map(({ path }, at): [string, Kept] => {
+      const name = sheetNames[at];
+      const document = parts.document(path);
+      numberCells(document, name);
+      const dropped = all(document, "dataValidation").filter((rule) =>
+        UNKNOWN_RULES.has(rule.getAttribute("type") ?? ""),
+      ).length;
+      if (dropped > 0)
+        remarks.push(
+          `Rules of "${name}" for whole numbers, times or lengths of text (${dropped}) were left out: the sheet on this page has none such.`,
+        );
+      const { rename, qualified } = renamer(names, name);
+      const cells = readCells(document, {
+        ...{ sheet: name, strings, sheetNames, styles: fileStyles, isLight },
+        formula: (text) => fromFileFormula(qualified(text), rename),
+        links: linksOf(parts, path),
+      });
+      remarks.push(...cells.remarks);
+      patchRules(document);
+      const own: Kept = {
+        read: cells,
+        own: { printLayout: readPrint(document, areas.get(name)), notes: notesOf(parts, path) },
+        protection: readProtection(document, isOpen),
+        words: readWords(all(document, "dataValidation")),
+        charts: takeCharts(parts, path),
+      };
+      emptySheet(document, cells);
+      patchColours(document);
+      return [name, own];
+    }),
   );
-  partsCalled(/(^|\/)sharedStrings\.xml$/).forEach(patchStrings);
-  styles.forEach(patchStyles);
-  const data = load({ ...Object.fromEntries(parts.entries()), ...pictures } as never) as any;
-  data.namedRanges = names.ranges;
-  for (const sheet of data.sheets) bareTexts(sheet, data.formats);
-  for (const sheet of data.sheets) {
-    const { words, charts, ...rest } = kept.get(sheet.name) ?? {};
-    for (const rule of sheet.dataValidationRules) {
-      rule.words = words?.get(rule.ranges.join(" "));
-      rule.criterion.values = rule.criterion.values.map(plainNumber);
+
+  const make = (rest: Parts): Model => {
+    const data = load({ ...Object.fromEntries(rest.entries()), ...pictures } as never) as any;
+    const cut: string[] = [];
+    data.namedRanges = names.ranges;
+    for (const sheet of data.sheets) {
+      const { read: cells, own } = kept.get(sheet.name)!;
+      const { left: converted } = cells;
+      const formulas = Object.fromEntries([...converted].map((at) => [at, sheet.cells[at] ?? cells.cells[at]]));
+      const { styles: looks, formats, borders, rowNumber, colNumber } = cells;
+      Object.assign(sheet, own, { styles: looks, formats, borders, rowNumber, colNumber });
+      sheet.cells = { ...cells.cells, ...formulas };
+      sheet.rows = inGroups(cells.rows, sheet.headerGroups?.ROW ?? []);
+      // The engine's own lock would keep inputs too.
+      sheet.isLocked = false;
+      bareTexts(sheet, data.formats);
     }
-    // The engine's own lock would keep inputs too.
-    Object.assign(sheet, rest, { isLocked: false });
-    putCharts(sheet, charts ?? [], data.sheets);
-  }
-  makeRoom(data.sheets, names);
-  for (const sheet of data.sheets) sheet.protection = within(sheet);
-  const model = new Model(data);
+    const sized = new Map<string, Sized>(data.sheets.map((sheet: Sized) => [sheet.name, sheet]));
+    for (const range of Object.values(names.ranges)) {
+      const { sheetName, xc } = helpers.splitReference(range);
+      const { right, bottom } = helpers.toZone(xc);
+      const sheet = sized.get(sheetName!);
+      if (sheet) makeRoom(sheet, { col: right, row: bottom });
+    }
+    for (const sheet of data.sheets) {
+      const { merges, remarks: said } = mergesWithin(sheet.merges, sheet);
+      sheet.merges = merges;
+      cut.push(...said);
+      for (const figure of sheet.figures) {
+        makeRoom(sheet, { col: figure.col ?? 0, row: figure.row ?? 0 });
+        figure.col = Math.min(figure.col ?? 0, sheet.colNumber - 1);
+        figure.row = Math.min(figure.row ?? 0, sheet.rowNumber - 1);
+      }
+    }
+    for (const sheet of data.sheets) putCharts(sheet, kept.get(sheet.name)!.charts, data.sheets);
+    data.namedRanges = Object.fromEntries(
+      Object.entries(names.ranges).flatMap(([name, range]) => {
+        const { sheetName, xc } = helpers.splitReference(range);
+        const [present] = rangesWithin([xc], sized.get(sheetName!)!);
+        if (present !== xc)
+          cut.push(`The name ${name} leads to ${xc}, far beyond the cells of its sheet: it was cut there.`);
+        return present === undefined ? [] : [[name, range.slice(0, range.length - xc.length) + present]];
+      }),
+    );
+    for (const sheet of data.sheets) {
+      const { words, protection } = kept.get(sheet.name)!;
+      for (const rule of sheet.dataValidationRules) {
+        rule.words = words.get(rule.ranges.join(" "));
+        rule.criterion.values = rule.criterion.values.map(plainNumber);
+      }
+      for (const list of ["dataValidationRules", "conditionalFormats"])
+        sheet[list] = sheet[list].flatMap((one: { ranges: string[] }) => {
+          const ranges = rangesWithin(one.ranges, sheet);
+          return ranges.length > 0 ? [{ ...one, ranges }] : [];
+        });
+      sheet.protection = protectionWithin(sheet, protection);
+      const { xSplit = 0, ySplit = 0 } = sheet.panes ?? {};
+      sheet.panes = { xSplit: xSplit < sheet.colNumber ? xSplit : 0, ySplit: ySplit < sheet.rowNumber ? ySplit : 0 };
+    }
+    const model = new Model(data);
+    remarks.push(...cut);
+    return model;
+  };
+  const { model, left } = withWhatGoes(parts.entries(), make);
+  if (left.length > 0) remarks.push(`The file's ${left.join(", ")} were left out: they could not be read.`);
   const { getters } = model;
   const localNames = new Map(
     [...names.local].map(([sheet, local]) => [getters.getSheetIdByName(sheet)!, local] as const),
@@ -346,14 +379,29 @@ function read(bytes: Uint8Array): Opened {
   return { workbook: { model, localNames, lost }, remarks };
 }
 
+/** The rows; those in a closed group are hidden by it, and no more when it is opened. */
+const inGroups = (
+  rows: Cells["rows"],
+  groups: readonly { readonly isFolded: boolean; readonly start: number; readonly end: number }[],
+): Cells["rows"] => {
+  const closed = groups.filter(({ isFolded }) => isFolded);
+  if (closed.length === 0) return rows;
+  return Object.fromEntries(
+    Object.entries(rows).map(([row, own]) => {
+      const isIn = closed.some(({ start, end }) => start <= Number(row) && Number(row) <= end);
+      return [row, isIn ? { ...own, isHidden: false } : own];
+    }),
+  );
+};
+
 /** Opens the bytes of an .xlsx file; what cannot be read is refused with a sentence. */
 export function openXlsx(bytes: Uint8Array): Opened {
   try {
     return read(bytes);
   } catch (error) {
-    if (error instanceof WorkbookError) throw error;
+    if (error instanceof WorkbookError) throw new WorkbookError(`${error.message} ${AS_IT_WAS}`);
     throw new WorkbookError(
-      "The file could not be opened: it is damaged, or not an .xlsx workbook. The workbook on the page is as it was.",
+      `The file could not be opened: something in it cannot be read. Open it in Excel or LibreOffice, save it anew as .xlsx, and try that. ${AS_IT_WAS}`,
     );
   }
 }

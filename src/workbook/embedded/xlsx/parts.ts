@@ -23,6 +23,11 @@ export class Parts {
     this.#texts.set(path, text);
   }
 
+  delete(path: string): void {
+    this.#documents.delete(path);
+    this.#texts.delete(path);
+  }
+
   /** The part as XML, to be changed where it is; `otherwise` is its text where the file has no such part. */
   document(path: string, otherwise?: string): Document {
     let document = this.#documents.get(path);
@@ -52,13 +57,12 @@ export class Parts {
   }
 }
 
-/** The path that a relationship of the part `from` leads to. */
+/** The path that a relationship of the part `from` leads to; none leads out of the file. */
 export function pathOf(target: string, from: string): string {
-  if (target.startsWith("/")) return target.slice(1);
-  const steps = from.split("/").slice(0, -1);
+  const steps = target.startsWith("/") ? [] : from.split("/").slice(0, -1);
   for (const step of target.split("/"))
     if (step === "..") steps.pop();
-    else if (step !== ".") steps.push(step);
+    else if (step !== "." && step !== "") steps.push(step);
   return steps.join("/");
 }
 

@@ -9,6 +9,7 @@ import { toExcelFormat } from "../formats";
 import type { Model } from "../engine";
 import { noteGetters } from "../notes";
 import type { Rename } from "../names";
+import { TEXT_FORMAT } from "../text";
 import type { OpenWorkbook } from "../workbook";
 import { addressOf, toBox, toZone, type Zone } from "../zones";
 import { printOf } from "../print";
@@ -153,7 +154,7 @@ function patchSheet(document: Document, sheetId: string, workbook: OpenWorkbook,
     const { value } = getters.getEvaluatedCell(position);
     // A constant that is an error, which the engine would write as a text. One with an apostrophe in front is a text.
     if (!held.isFormula) {
-      if (helpers.isEvaluationError(held.content)) setValue(cell, value);
+      if (helpers.isEvaluationError(held.content) && held.format !== TEXT_FORMAT) setValue(cell, value);
       continue;
     }
     const content = getters.getCellText(position, { showFormula: true }).slice(1);

@@ -1,0 +1,396 @@
+/**
+ * The cells of a sheet's part (ISO/IEC 29500-1, 18.3.1.4 and 18.3.1.73) as the engine's data. The engine's own reader takes a time
+ * that grows with the square of the rows, shifts what looks like a reference inside texts of shared formulas, and leaves out
+ * cells without an address.
+ */
+import { helpers, links, tokenize } from "@odoo/o-spreadsheet";
+import { boxOf, cellAddress } from "../../address";
+import { WorkbookError } from "../../port";
+import { damaged } from "../../zip";
+import { typedText } from "../text";
+import { toZone, type Zone } from "../zones";
+import { plainText } from "./escapes";
+import { all } from "./xml";
+
+/** What Excel's sheets can hold. */
+export const MOST_ROWS = 1_048_576;
+export const MOST_COLS = 16_384;
+
+/** Cells that get a look because their whole row or column has one, or that a formula's answer is said to cover. */
+const MOST_COVERED = 1_000_000;
+
+/** A style of the file: where its number format and lines stand. */
+export interface FileStyle {
+  readonly format: number;
+  readonly border: number;
+}
+
+export interface Surroundings {
+  readonly sheet: string;
+  readonly strings: readonly string[];
+  readonly styles: readonly FileStyle[];
+  /** Whether the engine may take a formula of the file, after those before it. */
+  readonly isLight: (text: string) => boolean;
+  /** From the text of a formula in the file to what the engine types after "=". */
+  readonly formula: (text: string) => string;
+  readonly sheetNames: readonly string[];
+  /** Target of a link out of the file, by its relationship. */
+  readonly links: ReadonlyMap<string, string>;
+}
+
+/** As the engine's data have them: by address, and by number of the row. */
+export interface Cells {
+  readonly cells: Record<string, string>;
+  readonly styles: Record<string, number>;
+  readonly formats: Record<string, number>;
+  readonly borders: Record<string, number>;
+  readonly rows: Record<number, { size?: number; isHidden?: boolean }>;
+  readonly rowNumber: number;
+  readonly colNumber: number;
+  /** Addresses of cells whose formulas only the engine's own reader understands: of tables, and of other files. */
+  readonly left: ReadonlySet<string>;
+  readonly remarks: readonly string[];
+}
+
+const childrenOf = function* (parent: Element): Generator<Element> {
+  for (let child = parent.firstElementChild; child; child = child.nextElementSibling) yield child;
+};
+const child = (parent: Element, name: string): Element | undefined => {
+  for (const one of childrenOf(parent)) if (one.localName === name) return one;
+  return undefined;
+};
+
+/** Text of a string's runs, without what is spoken. */
+export function runsText(string: Element): string {
+  let text = "";
+  for (const one of childrenOf(string))
+    if (one.localName === "t") text += one.textContent;
+    else if (one.localName === "r") text += child(one, "t")?.textContent ?? "";
+  return plainText(text);
+}
+
+/** Gives each row and cell without an address the one that follows from its neighbours; refuses what no sheet has. */
+export function numberCells(document: Document, sheet: string): void {
+  let row = 0;
+  for (const data of all(document, "sheetData"))
+    for (const line of childrenOf(data)) {
+      if (line.localName !== "row") continue;
+      const given = line.getAttribute("r");
+      row = given === null ? row + 1 : Number(given);
+      if (!Number.isInteger(row) || row < 1 || row > MOST_ROWS)
+        throw damaged(`the sheet "${sheet}" has a row ${given ?? row}, and no sheet has`);
+      if (given === null) line.setAttribute("r", String(row));
+      let col = -1;
+      for (const cell of childrenOf(line)) {
+        if (cell.localName !== "c") continue;
+        const address = cell.getAttribute("r");
+        if (address === null) {
+          cell.setAttribute("r", cellAddress(row - 1, ++col));
+          continue;
+        }
+        const box = boxOf(address);
+        if (!box || box.rows * box.cols !== 1 || box.row < 0 || box.row >= MOST_ROWS || box.col >= MOST_COLS)
+          throw damaged(`the sheet "${sheet}" has a cell ${address}, and no sheet has`);
+        col = box.col;
+        if (!/^[A-Z]+\d+$/.test(address)) cell.setAttribute("r", cellAddress(box.row, box.col));
+      }
+    }
+}
+
+const SHIFTED = /^((?:.*!)?)(\$?)([A-Za-z]{1,3})?(\$?)(\d+)?$/s;
+
+/** A reference of a formula that is shared by several cells, as it stands in one that is `rows` lower and `cols` to the right. */
+function shiftedReference(reference: string, rows: number, cols: number): string {
+  const found = SHIFTED.exec(reference);
+  if (!found) return reference;
+  const [, sheet = "", fixedCol = "", letters, fixedRow = "", digits] = found;
+  // A whole column or row: "$" of a row without column is caught as that of the column.
+  const isRowFixed = letters === undefined ? fixedCol : fixedRow;
+  const col = letters === undefined ? undefined : helpers.lettersToNumber(letters.toUpperCase());
+  const movedCol = col === undefined || fixedCol ? col : (col + cols + MOST_COLS) % MOST_COLS;
+  const row = digits === undefined ? undefined : Number(digits) - 1;
+  const movedRow = row === undefined || isRowFixed ? row : (row + rows + MOST_ROWS) % MOST_ROWS;
+  return [
+    sheet,
+    letters === undefined ? "" : fixedCol + helpers.numberToLetters(movedCol!),
+    digits === undefined ? "" : isRowFixed + (movedRow! + 1),
+  ].join("");
+}
+
+const COLUMN_OR_ROW = /^\$?(?:[A-Za-z]{1,3}|\d{1,7})$/;
+
+/** A formula (without "=") as it stands in a cell that is `rows` lower and `cols` to the right. */
+export function shifted(formula: string, rows: number, cols: number): string {
+  const tokens = tokenize(`=${formula}`).slice(1);
+  const isColon = (at: number): boolean => tokens[at]?.value === ":";
+  return tokens
+    .map(({ type, value }, i) => {
+      // LOG10( looks like a cell, and A:B like two names.
+      const isCell = type === "REFERENCE" && tokens[i + 1]?.type !== "LEFT_PAREN";
+      const isLine = COLUMN_OR_ROW.test(value) && (isColon(i - 1) || isColon(i + 1));
+      return isCell || isLine ? shiftedReference(value, rows, cols) : value;
+    })
+    .join("");
+}
+
+const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
+const DAY = 86_400_000;
+
+/** The day number of a date as Strict Open XML may write it: "2024-01-31T12:00:00". */
+function dayNumber(text: string): number {
+  const isTimeOnly = /^\d\d:/.test(text);
+  const time = Date.parse(
+    `${isTimeOnly ? `1970-01-01T${text}` : text}${/Z$|^[^T]*$/.test(text) && !isTimeOnly ? "" : "Z"}`,
+  );
+  return isTimeOnly ? time / DAY : time / DAY + 25_569;
+}
+
+/** What is typed for a cell without a formula. */
+function constant(cell: Element, { sheet, strings }: Surroundings): string {
+  const at = cell.getAttribute("r")!;
+  const type = cell.getAttribute("t") ?? "n";
+  if (type === "inlineStr") return typedText(runsText(child(cell, "is") ?? cell));
+  const value = child(cell, "v")?.textContent;
+  if (value == null) return "";
+  const refused = (what: string): WorkbookError => damaged(`the cell ${at} of the sheet "${sheet}" ${what}`);
+  switch (type) {
+    case "s": {
+      const text = strings[Number(value)];
+      if (text === undefined)
+        throw refused(
+          `shows text ${value.trim()} of the file, which has ${strings.length.toLocaleString("en-US")} texts counted from 0`,
+        );
+      return typedText(text);
+    }
+    case "str":
+      return typedText(plainText(value));
+    case "b":
+      return /^\s*(?:1|true)\s*$/i.test(value) ? "TRUE" : "FALSE";
+    case "e":
+      return plainText(value).trim();
+    case "d": {
+      const day = dayNumber(value.trim());
+      if (Number.isNaN(day)) throw refused(`holds "${value}" as a date`);
+      return String(day);
+    }
+    case "n": {
+      const text = value.trim();
+      if (text === "") return "";
+      if (!NUMBER.test(text)) throw refused(`holds "${text}" as a number`);
+      if (!Number.isFinite(Number(text))) throw refused(`holds ${text}, and no number is larger than 1.8E+308`);
+      return String(Number(text));
+    }
+    default:
+      throw refused(`is of an unknown kind "${type}"`);
+  }
+}
+
+/** Where a link may lead from a sheet: to a page, to a letter, or to a sheet. */
+const SAFE = /^(?:https?:\/\/|mailto:)/i;
+
+/** The target of a cell's link as the engine writes it; undefined for one that is not kept. */
+function linkTarget(link: Element, { links: targets, sheetNames }: Surroundings): string | undefined {
+  const target = targets.get(
+    link.getAttributeNS("http://schemas.openxmlformats.org/officeDocument/2006/relationships", "id") ?? "",
+  );
+  if (target !== undefined) return SAFE.test(target) ? target : undefined;
+  const { sheetName } = helpers.splitReference(link.getAttribute("location") ?? "");
+  return sheetName !== undefined && sheetNames.includes(sheetName) ? `o-spreadsheet://${sheetName}` : undefined;
+}
+
+/** Points are three quarters of a pixel. */
+const toPixels = (points: number): number => Math.round((points / 0.75) * 100) / 100;
+/** Rows that a file of ours, or the engine's own export, says nothing of: they have the engine's height again. */
+const OWN_HEIGHTS = [13.5, 17.25];
+/** Points of a row where the file gives none at all. */
+const USUAL_HEIGHT = 12.75;
+
+/** The engine's time for a new formula grows with the square of its operators: about 7 s for this. */
+const MOST_WORK = 2e7;
+/** Characters of a formula that is short enough not to be looked at. */
+const SHORT = 1000;
+
+/** Whether the engine may still take a formula; one that differs from an earlier one in its cells alone costs nothing more. */
+export function workLimit(): (formula: string) => boolean {
+  const known = new Set<string>();
+  let work = 0;
+  return (formula) => {
+    if (formula.length <= SHORT) return true;
+    const form = formula.replace(/\$?[A-Z]{1,3}\$?\d+/gi, "#");
+    if (known.has(form)) return true;
+    const operators = formula.replace(/"[^"]*"/g, "").replace(/[^-+*/^&=<>,;(%]/g, "").length;
+    if (work + operators ** 2 > MOST_WORK) return false;
+    work += operators ** 2;
+    known.add(form);
+    return true;
+  };
+}
+
+/** Rows from which a sheet gets no blank columns beside its own. */
+const TALL = 20_000;
+
+interface Shared {
+  readonly row: number;
+  readonly col: number;
+  readonly formula: string;
+}
+
+/** Reads the cells of a sheet, whose rows and cells all have addresses. */
+export function readCells(document: Document, about: Surroundings): Cells {
+  const { sheet, styles: known } = about;
+  const cells: Record<string, string> = {};
+  const looks = {
+    styles: {} as Record<string, number>,
+    formats: {} as Record<string, number>,
+    borders: {} as Record<string, number>,
+  };
+  const rows: Cells["rows"] = {};
+  const left = new Set<string>();
+  const remarks: string[] = [];
+  const shared = new Map<string, Shared>();
+  /** Cells in the shadow of an array's first cell: what they hold is its answer. */
+  const answers: Zone[] = [];
+  const seen = new Set<string>();
+  let [lastRow, lastCol, unknownLooks, orphans] = [0, 0, 0, 0];
+  let heavy = 0;
+
+  const look = (at: string, index: number): void => {
+    const style = known[index];
+    if (style === undefined) {
+      unknownLooks++;
+      return;
+    }
+    if (index === 0) return;
+    looks.styles[at] ??= index + 1;
+    looks.formats[at] ??= style.format + 1;
+    looks.borders[at] ??= style.border + 1;
+  };
+
+  const hyperlinks = new Map(all(document, "hyperlink").map((link) => [link.getAttribute("ref") ?? "", link]));
+  let lostLinks = 0;
+
+  const formulaOf = (cell: Element, row: number, col: number): string | undefined => {
+    const element = child(cell, "f");
+    if (!element) return undefined;
+    const text = plainText(element.textContent).trim();
+    const index = element.getAttribute("t") === "shared" ? element.getAttribute("si") : null;
+    const ref = element.getAttribute("ref");
+    if (text !== "") {
+      if (!about.isLight(text)) {
+        heavy++;
+        return undefined;
+      }
+      const formula = about.formula(text);
+      if (index !== null) shared.set(index, { row, col, formula });
+      else if (ref !== null && boxOf(ref)) answers.push(toZone(boxOf(ref)!));
+      return formula;
+    }
+    if (index === null) return undefined;
+    const first = shared.get(index);
+    if (first) return shifted(first.formula, row - first.row, col - first.col);
+    orphans++;
+    return undefined;
+  };
+
+  for (const data of all(document, "sheetData"))
+    for (const line of childrenOf(data)) {
+      if (line.localName !== "row") continue;
+      const row = Number(line.getAttribute("r")) - 1;
+      const height = line.getAttribute("ht");
+      const isHidden = /^(?:1|true)$/.test(line.getAttribute("hidden") ?? "");
+      if (height !== null || isHidden)
+        rows[row] = { ...(height !== null && { size: toPixels(Number(height)) }), ...(isHidden && { isHidden }) };
+      let isFilled = false;
+      for (const cell of childrenOf(line)) {
+        if (cell.localName !== "c") continue;
+        isFilled = true;
+        const at = cell.getAttribute("r")!;
+        if (seen.has(at)) throw damaged(`the sheet "${sheet}" has two cells ${at}`);
+        seen.add(at);
+        const col = helpers.lettersToNumber(at.replace(/\d+$/, ""));
+        const style = cell.getAttribute("s");
+        if (style !== null) look(at, Number(style));
+        lastRow = Math.max(lastRow, row + 1);
+        lastCol = Math.max(lastCol, col + 1);
+        const formula = formulaOf(cell, row, col);
+        if (formula !== undefined) {
+          if (formula.includes("[")) left.add(at);
+          cells[at] = `=${formula}`;
+          continue;
+        }
+        const content = constant(cell, about);
+        if (content === "") continue;
+        const link = hyperlinks.get(at);
+        const target = link && linkTarget(link, about);
+        const isWords = /^(?:s|str|inlineStr)$/.test(cell.getAttribute("t") ?? "");
+        if (link && (target === undefined || !isWords)) lostLinks++;
+        cells[at] = target !== undefined && isWords ? links.markdownLink(content.replace(/^'/, ""), target) : content;
+      }
+      if (isFilled) lastRow = Math.max(lastRow, row + 1);
+    }
+
+  // The engine goes over every place of a sheet: one that is tall is not made wider than it is.
+  const colNumber = Math.min(MOST_COLS, lastRow > TALL ? Math.max(lastCol + 1, 8) : Math.max(lastCol + 5, 30));
+  const rowNumber = Math.min(MOST_ROWS, Math.max(lastRow + 5, 100));
+  let covered = 0;
+  const cover = ({ left, right, top, bottom }: Zone, each: (at: string) => void): boolean => {
+    const zone = { left, top, right: Math.min(right, colNumber - 1), bottom: Math.min(bottom, rowNumber - 1) };
+    covered += Math.max(0, zone.right - zone.left + 1) * Math.max(0, zone.bottom - zone.top + 1);
+    if (covered > MOST_COVERED) return false;
+    for (let row = zone.top; row <= zone.bottom; row++)
+      for (let col = zone.left; col <= zone.right; col++) each(cellAddress(row, col));
+    return true;
+  };
+
+  for (const zone of answers) {
+    const first = cellAddress(zone.top, zone.left);
+    const isDone = cover(zone, (at) => {
+      if (at !== first) delete cells[at];
+    });
+    if (!isDone)
+      throw new WorkbookError(
+        `The formulas of the sheet "${sheet}" are said to fill more than ${MOST_COVERED.toLocaleString("en-US")} cells, which is too many to open here: choose smaller ranges for them in Excel.`,
+      );
+  }
+
+  let isWholeLookKept = true;
+  const wholeLook = (element: Element, name: string, zone: Zone): void => {
+    const style = Number(element.getAttribute(name) ?? 0);
+    if (style > 0 && isWholeLookKept) isWholeLookKept = cover(zone, (at) => look(at, style));
+  };
+  for (const data of all(document, "sheetData"))
+    for (const line of childrenOf(data)) {
+      // The look of a row without cells, such as those for readings, is not kept for each cell of it.
+      if (line.localName !== "row" || !line.firstElementChild) continue;
+      const row = Number(line.getAttribute("r")) - 1;
+      wholeLook(line, "s", { top: row, bottom: row, left: 0, right: colNumber - 1 });
+    }
+  for (const column of all(document, "col"))
+    wholeLook(column, "style", {
+      ...{ left: Number(column.getAttribute("min")) - 1, right: Number(column.getAttribute("max")) - 1 },
+      ...{ top: 0, bottom: rowNumber - 1 },
+    });
+
+  const given = child(document.documentElement, "sheetFormatPr")?.getAttribute("defaultRowHeight");
+  const usual = given == null ? USUAL_HEIGHT : Number(given);
+  if (!OWN_HEIGHTS.includes(usual) && usual > 0)
+    for (let row = 0; row < Math.max(100, lastRow); row++) rows[row] = { size: toPixels(usual), ...rows[row] };
+
+  if (unknownLooks > 0)
+    remarks.push(`The look of ${unknownLooks} cells of "${sheet}" is not in the file: they look plain here.`);
+  if (!isWholeLookKept)
+    remarks.push(`The look of blank cells in whole rows and columns of "${sheet}" was left out: they are too many.`);
+  if (orphans > 0)
+    remarks.push(
+      `${orphans} formulas of "${sheet}" are not in the file, only their values: the cells hold these as constants.`,
+    );
+  if (heavy > 0)
+    remarks.push(
+      `${heavy} formulas of "${sheet}" have too many operators for the sheet on this page: their cells hold the values as constants. Split them in Excel.`,
+    );
+  if (lostLinks > 0)
+    remarks.push(
+      `${lostLinks} links of "${sheet}" were left out: only texts can have one here, to a web page, a mail address or a sheet.`,
+    );
+  return { cells, ...looks, rows, rowNumber, colNumber, left, remarks };
+}

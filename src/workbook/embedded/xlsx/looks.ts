@@ -1,0 +1,83 @@
+/** The part of styles, put right for the engine's reader: it leaves out what it does not understand, and then counts wrongly. */
+import { WorkbookError } from "../../port";
+import { toEngineFormat } from "../formats";
+import type { FileStyle } from "./cells";
+import { all, append, first } from "./xml";
+
+/** "Excel specifications and limits", Microsoft: unique cell formats. */
+const MOST_STYLES = 65_490;
+/** A theme's colours, by number. */
+const MOST_COLOURS = 12;
+/** Number formats of the file itself have this number or a higher one (ISO/IEC 29500-1, 18.8.30). */
+const OWN_FORMATS = 164;
+
+/** Built-in number formats that the engine's reader leaves out, in its spelling. */
+const BUILT_IN_FORMATS: Readonly<Record<number, string>> = {
+  11: "0.00e",
+  37: "#,##0;(#,##0)",
+  38: "#,##0;(#,##0)",
+  39: "#,##0.00;(#,##0.00)",
+  40: "#,##0.00;(#,##0.00)",
+  48: "##0.0e",
+};
+
+/** A colour of the theme that no theme has is none: the engine would leave out all that has it. */
+export function patchColours(document: Document): void {
+  for (const name of ["color", "fgColor", "bgColor", "tabColor"])
+    for (const colour of all(document, name))
+      if (!(Number(colour.getAttribute("theme") ?? 0) < MOST_COLOURS)) colour.removeAttribute("theme");
+}
+
+/** Refuses more styles than Excel takes, before they are read one by one. */
+export function checkStyleCount(text: string): void {
+  const list = /<cellXfs\b[^]*?<\/cellXfs>/.exec(text)?.[0] ?? "";
+  const count = list.split("<xf").length - 1;
+  if (count > MOST_STYLES)
+    throw new WorkbookError(
+      `The file has ${count.toLocaleString("en-US")} cell formats, and Excel takes at most ${MOST_STYLES.toLocaleString("en-US")}: copy the sheets that are wanted into a new workbook.`,
+    );
+}
+
+/** Puts the part right where it is. Gives where each style's number format and lines stand. */
+export function patchStyles(document: Document): FileStyle[] {
+  const list = first(document, "cellXfs");
+  const styles = list ? all(list, "xf") : [];
+  patchColours(document);
+  for (const fill of all(document, "fill"))
+    if (!fill.firstElementChild) append(fill, "patternFill", { patternType: "none" });
+
+  const counts = Object.fromEntries(
+    (["font", "fill", "border"] as const).map((kind) => {
+      const of = first(document, `${kind}s`);
+      return [`${kind}Id`, of ? all(of, kind).length : 0];
+    }),
+  );
+  // The engine counts from 0 to the highest number of a format: those of the file are numbered anew.
+  const numbers = new Map<string, string>();
+  const renumbered = (element: Element): void => {
+    const number = element.getAttribute("numFmtId") ?? "0";
+    if (Number(number) < OWN_FORMATS) return;
+    if (!numbers.has(number)) numbers.set(number, String(OWN_FORMATS + numbers.size));
+    element.setAttribute("numFmtId", numbers.get(number)!);
+  };
+  for (const format of all(document, "numFmt")) {
+    renumbered(format);
+    const known = toEngineFormat(format.getAttribute("formatCode") ?? "");
+    if (known) format.setAttribute("formatCode", known);
+  }
+  for (const style of styles) {
+    renumbered(style);
+    for (const [id, count] of Object.entries(counts))
+      if (!(Number(style.getAttribute(id) ?? 0) < count)) style.setAttribute(id, "0");
+  }
+
+  const root = document.documentElement;
+  const formats = first(document, "numFmts") ?? append(root, "numFmts");
+  root.prepend(formats);
+  for (const [id, formatCode] of Object.entries(BUILT_IN_FORMATS))
+    append(formats, "numFmt", { numFmtId: id, formatCode });
+  return styles.map((style) => ({
+    format: Number(style.getAttribute("numFmtId") ?? 0) || 0,
+    border: Number(style.getAttribute("borderId") ?? 0) || 0,
+  }));
+}

@@ -1,0 +1,154 @@
+/**
+ * The text of an XML part from outside, in the form that the engine's reader expects: it looks for prefixes, not for namespaces.
+ * A file may choose its prefixes freely, and "Strict Open XML" has namespaces of its own (ISO/IEC 29500-1, annex A).
+ */
+import { WorkbookError } from "../../port";
+import { damaged } from "../../zip";
+import { parseXml } from "./xml";
+
+const OPEN = "http://schemas.openxmlformats.org";
+const STRICT = "http://purl.oclc.org/ooxml";
+
+export const MAIN = `${OPEN}/spreadsheetml/2006/main`;
+export const RELATIONS = `${OPEN}/officeDocument/2006/relationships`;
+export const PACKAGE_RELATIONS = `${OPEN}/package/2006/relationships`;
+const DRAWING = `${OPEN}/drawingml/2006`;
+
+/** The usual prefix of each namespace. */
+const PREFIXES: Readonly<Record<string, string>> = {
+  [MAIN]: "",
+  [PACKAGE_RELATIONS]: "",
+  [RELATIONS]: "r",
+  [`${DRAWING}/spreadsheetDrawing`]: "xdr",
+  [`${DRAWING}/main`]: "a",
+  [`${DRAWING}/chart`]: "c",
+  "http://schemas.microsoft.com/office/spreadsheetml/2009/9/main": "x14",
+  "http://schemas.microsoft.com/office/excel/2006/main": "xm",
+};
+
+/** The namespace that stands for one of Strict Open XML. */
+const FROM_STRICT: Readonly<Record<string, string>> = {
+  [`${STRICT}/spreadsheetml/main`]: MAIN,
+  [`${STRICT}/officeDocument/relationships`]: RELATIONS,
+  [`${STRICT}/drawingml/spreadsheetDrawing`]: `${DRAWING}/spreadsheetDrawing`,
+  [`${STRICT}/drawingml/main`]: `${DRAWING}/main`,
+  [`${STRICT}/drawingml/chart`]: `${DRAWING}/chart`,
+};
+
+const XML = "http://www.w3.org/XML/1998/namespace";
+const USUAL = new Set(Object.values(PREFIXES));
+
+/** The bytes of a part as text, without the XML declaration. */
+function decoded(bytes: Uint8Array, path: string): string {
+  const head = String.fromCharCode(...bytes.subarray(0, 200));
+  const declared = /^<\?xml[^>]*encoding=["']([\w.:-]+)/.exec(head)?.[1];
+  const wide = head.startsWith("\xff\xfe") || head.startsWith("<\0") ? "utf-16le" : undefined;
+  const wideTurned = head.startsWith("\xfe\xff") || head.startsWith("\0<") ? "utf-16be" : undefined;
+  try {
+    const text = new TextDecoder(wide ?? wideTurned ?? declared ?? "utf-8", { fatal: true }).decode(bytes);
+    return text.replace(/^\s*<\?xml[^>]*\?>/, "");
+  } catch {
+    throw damaged(`the characters of its part ${path} cannot be read`);
+  }
+}
+
+/** Whether a document type declaration stands before the root. No part of a workbook has one; entities in it can swell without end. */
+function hasDocumentType(text: string): boolean {
+  for (let at = 0; ;) {
+    while (/\s/.test(text[at] ?? "")) at++;
+    const end = text.startsWith("<?", at) ? "?>" : text.startsWith("<!--", at) ? "-->" : undefined;
+    if (end === undefined) return text.startsWith("<!DOCTYPE", at);
+    const found = text.indexOf(end, at);
+    if (found < 0) return false;
+    at = found + end.length;
+  }
+}
+
+/** Elements of a workbook stand within twenty others at the most; parsers take very long for many more, or overflow. */
+const MOST_DEPTH = 250;
+
+/** Whether elements stand deeper within one another than in any workbook, whatever stands in comments. */
+function isTooDeep(text: string): boolean {
+  let depth = 0;
+  for (let at = text.indexOf("<"); at >= 0; at = text.indexOf("<", at + 1)) {
+    const next = text[at + 1];
+    if (next === "/") depth--;
+    else if (next !== "!" && next !== "?") {
+      if (++depth > MOST_DEPTH) return true;
+      const end = text.indexOf(">", at);
+      if (text[end - 1] === "/") depth--;
+    }
+  }
+  return false;
+}
+
+/** Whether each namespace has its usual prefix, and no other one has it. */
+function isUsual(text: string): boolean {
+  for (const [, prefix = "", double, single] of text.matchAll(
+    /\sxmlns(?::([\w.-]+))?\s*=\s*(?:"([^"]*)"|'([^']*)')/g,
+  )) {
+    const uri = double ?? single ?? "";
+    if (PREFIXES[uri] === undefined ? USUAL.has(prefix) || uri in FROM_STRICT : PREFIXES[uri] !== prefix) return false;
+  }
+  return true;
+}
+
+const escaped = (text: string): string =>
+  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll("\r", "&#13;");
+const inQuotes = (text: string): string =>
+  escaped(text).replaceAll('"', "&quot;").replaceAll("\n", "&#10;").replaceAll("\t", "&#9;");
+
+const known = (uri: string | null): string | undefined => {
+  const open = FROM_STRICT[uri ?? ""] ?? uri ?? "";
+  return open in PREFIXES ? open : undefined;
+};
+
+/** The document written with the usual prefixes; elements and attributes of unknown namespaces are left out. "" where the root is one. */
+function rewritten(document: Document): string {
+  const used = new Set<string>();
+  const out: string[] = [];
+  const named = (uri: string, name: string): string => {
+    used.add(uri);
+    const prefix = PREFIXES[uri]!;
+    return prefix ? `${prefix}:${name}` : name;
+  };
+  const attributesOf = (element: Element): string =>
+    [...element.attributes]
+      .flatMap(({ namespaceURI, localName, value }) => {
+        if (namespaceURI === null) return ` ${localName}="${inQuotes(value)}"`;
+        if (namespaceURI === XML) return ` xml:${localName}="${inQuotes(value)}"`;
+        const uri = known(namespaceURI);
+        return uri === undefined ? [] : ` ${named(uri, localName)}="${inQuotes(value)}"`;
+      })
+      .join("");
+  const write = (element: Element): void => {
+    const uri = known(element.namespaceURI);
+    if (uri === undefined) return;
+    const name = named(uri, element.localName);
+    out.push(`<${name}${attributesOf(element)}>`);
+    for (const child of element.childNodes)
+      // Node type 1 is an element, 3 a text, 4 a text that is written without escapes.
+      if (child.nodeType === 1) write(child as Element);
+      else if (child.nodeType === 3 || child.nodeType === 4) out.push(escaped(child.textContent ?? ""));
+    out.push(`</${name}>`);
+  };
+  write(document.documentElement);
+  const declarations = [...used].map((uri) => ` xmlns${PREFIXES[uri] ? `:${PREFIXES[uri]}` : ""}="${uri}"`).join("");
+  return out.length === 0 ? "" : out[0]!.replace(/^<[^\s>]+/, (start) => start + declarations) + out.slice(1).join("");
+}
+
+/** A part as text, with the usual prefixes. What is no XML, or declares a document type, is refused with a sentence. */
+export function partText(bytes: Uint8Array, path: string): string {
+  const text = decoded(bytes, path);
+  if (hasDocumentType(text))
+    throw new WorkbookError(
+      `The file is not opened: its part ${path} declares a document type, which no workbook does and which can harm. Have it saved anew by Excel or LibreOffice.`,
+    );
+  if (isTooDeep(text)) throw damaged(`elements of its part ${path} stand more than ${MOST_DEPTH} deep in one another`);
+  if (isUsual(text)) return text;
+  try {
+    return rewritten(parseXml(text)) || text;
+  } catch {
+    throw damaged(`its part ${path} is not valid XML`);
+  }
+}

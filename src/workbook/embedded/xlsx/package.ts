@@ -1,0 +1,291 @@
+/**
+ * The parts of an .xlsx file that belong to its workbook, found by the relationships between them (ISO/IEC 29500-2, 9), under the
+ * paths and with the kind of content by which the engine's reader looks for them. Names and kinds that the file itself has do not
+ * matter; what nothing leads to is not read.
+ */
+import { WorkbookError } from "../../port";
+import { damaged, type Archive } from "../../zip";
+import { checkStyleCount } from "./looks";
+import { MAIN, PACKAGE_RELATIONS, partText, RELATIONS } from "./namespaces";
+import { Parts, pathOf, relationsOf } from "./parts";
+import { plainText } from "./escapes";
+import { all } from "./xml";
+
+export const WORKBOOK = "xl/workbook.xml";
+export const STYLES = "xl/styles.xml";
+export const STRINGS = "xl/sharedStrings.xml";
+const THEME = "xl/theme/theme1.xml";
+
+/** A hundred times what a test needs; the page becomes slow long before Excel does. */
+const MOST_SHEETS = 250;
+
+export interface Package {
+  readonly parts: Parts;
+  /** By path, as the engine takes them. */
+  readonly pictures: Readonly<Record<string, { readonly imageSrc: string }>>;
+  /** The sheets of cells, in the order of their tabs. */
+  readonly sheets: readonly { readonly name: string; readonly path: string }[];
+  readonly remarks: readonly string[];
+}
+
+interface Relation {
+  readonly id: string;
+  /** "worksheet": the last word of its type. */
+  readonly kind: string;
+  readonly target: string;
+  readonly isExternal: boolean;
+}
+
+/** The relationships of a part; none where the file has no part for them. */
+function relationsIn(archive: Archive, from: string): Relation[] {
+  const path = relationsOf(from);
+  if (!archive.has(path)) return [];
+  const document = new Parts([[path, partText(archive.read(path), path)]]).document(path);
+  return all(document, "Relationship").map((one) => ({
+    id: one.getAttribute("Id") ?? "",
+    kind: one.getAttribute("Type")?.split("/").pop() ?? "",
+    target: one.getAttribute("Target") ?? "",
+    isExternal: one.getAttribute("TargetMode") === "External",
+  }));
+}
+
+/** The path that a relationship leads to, as the archive has it: addresses may be written with percent signs. */
+function targetOf(archive: Archive, from: string, { target }: Relation): string {
+  const path = pathOf(target, from);
+  if (archive.has(path)) return path;
+  try {
+    return decodeURIComponent(path);
+  } catch {
+    return path;
+  }
+}
+
+const escaped = (text: string): string =>
+  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll('"', "&quot;");
+
+/** Relationships as text: id, type and target. */
+const relationsText = (list: readonly { id: string; kind: string; target: string; isExternal?: boolean }[]): string =>
+  `<Relationships xmlns="${PACKAGE_RELATIONS}">${list
+    .map(
+      ({ id, kind, target, isExternal }) =>
+        `<Relationship Id="${escaped(id)}" Type="${RELATIONS}/${kind}" Target="${escaped(target)}"${isExternal ? ' TargetMode="External"' : ""}/>`,
+    )
+    .join("")}</Relationships>`;
+
+/** Where a part of a kind goes, by its number, and what its content is called. */
+const PLACES: Readonly<Record<string, { readonly path: (number: number) => string; readonly type?: string }>> = {
+  worksheet: { path: (number) => `xl/worksheets/sheet${number}.xml`, type: "spreadsheetml.worksheet" },
+  drawing: { path: (number) => `xl/drawings/drawing${number}.xml`, type: "drawing" },
+  chart: { path: (number) => `xl/charts/chart${number}.xml`, type: "drawingml.chart" },
+  comments: { path: (number) => `xl/comments${number}.xml` },
+  table: { path: (number) => `xl/tables/table${number}.xml`, type: "spreadsheetml.table" },
+  pivotTable: { path: (number) => `xl/pivotTables/pivotTable${number}.xml`, type: "spreadsheetml.pivotTable" },
+  externalLink: { path: (number) => `xl/externalLinks/externalLink${number}.xml`, type: "spreadsheetml.externalLink" },
+};
+const SINGLE_TYPES: readonly (readonly [string, string])[] = [
+  [WORKBOOK, "spreadsheetml.sheet.main"],
+  [STYLES, "spreadsheetml.styles"],
+  [THEME, "theme"],
+];
+/** Kinds that a part of a kind may lead to. */
+const LEADS_TO: Readonly<Record<string, readonly string[]>> = {
+  worksheet: ["drawing", "comments", "table", "pivotTable"],
+  drawing: ["chart", "image"],
+};
+
+const PICTURE_TYPES: Readonly<Record<string, string>> = { jpg: "jpeg", svg: "svg+xml" };
+
+function dataAddress(path: string, content: Uint8Array): string {
+  const ending = path.split(".").pop()!.toLowerCase();
+  let binary = "";
+  for (let i = 0; i < content.length; i += 8192) binary += String.fromCharCode(...content.subarray(i, i + 8192));
+  return `data:image/${PICTURE_TYPES[ending] ?? ending};base64,${btoa(binary)}`;
+}
+
+/** The file's own colours where it names none: those of Office since 2013. */
+const USUAL_COLOURS = [
+  ...["000000", "FFFFFF", "44546A", "E7E6E6", "4472C4", "ED7D31"],
+  ...["A5A5A5", "FFC000", "5B9BD5", "70AD47", "0563C1", "954F72"],
+];
+const COLOUR_NAMES = "dk1 lt1 dk2 lt2 accent1 accent2 accent3 accent4 accent5 accent6 hlink folHlink".split(" ");
+const USUAL_THEME =
+  `<a:theme xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main"><a:themeElements><a:clrScheme>` +
+  COLOUR_NAMES.map((name, i) => `<a:${name}><a:srgbClr val="${USUAL_COLOURS[i]}"/></a:${name}>`).join("") +
+  `</a:clrScheme></a:themeElements></a:theme>`;
+
+const USUAL_STYLES =
+  `<styleSheet xmlns="${MAIN}"><fonts><font><sz val="11"/><name val="Calibri"/></font></fonts><fills><fill><patternFill patternType="none"/></fill></fills>` +
+  `<borders><border/></borders><cellXfs><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellXfs></styleSheet>`;
+
+/** Where the workbook's own part stands; undefined where the archive has none. */
+export function workbookPath(archive: Archive): string | undefined {
+  const main = relationsIn(archive, "").find(({ kind }) => kind === "officeDocument");
+  const path = main ? targetOf(archive, "", main) : "xl/workbook.xml";
+  return archive.has(path) ? path : undefined;
+}
+
+/** A part as XML, whose root is in the namespace of spreadsheets. */
+export function sheetPart(parts: Parts, path: string, root: string, called: string): Document {
+  let document: Document;
+  try {
+    document = parts.document(path);
+  } catch {
+    throw damaged(`its part ${called} is not valid XML`);
+  }
+  const { localName, namespaceURI } = document.documentElement;
+  if (localName !== root || namespaceURI !== MAIN)
+    throw damaged(
+      `its part ${called} is none of a workbook (it begins with <${localName}> of "${namespaceURI ?? ""}")`,
+    );
+  return document;
+}
+
+/** Relationships that a sheet names beside its cells. */
+function namedIds(sheet: Element): string[] {
+  const beside = [...sheet.children].filter(({ localName }) => localName !== "sheetData");
+  return beside
+    .flatMap((element) => [element, ...(element.localName.endsWith("s") ? element.children : [])])
+    .flatMap((element) => element.getAttributeNS(RELATIONS, "id") ?? []);
+}
+
+const SHEET_WORDS: Readonly<Record<string, string>> = {
+  chartsheet: "chart sheet",
+  dialogsheet: "dialog sheet",
+  xlMacrosheet: "macro sheet",
+  xlIntlMacrosheet: "macro sheet",
+};
+
+/** Reads the parts of the workbook at `main`. What is missing and cannot be done without is refused with a sentence. */
+export function readPackage(archive: Archive, main: string): Package {
+  const parts = new Parts([]);
+  const pictures: Record<string, { imageSrc: string }> = {};
+  const types: [string, string][] = [];
+  const remarks: string[] = [];
+  const missing: string[] = [];
+  const counts = new Map<string, number>();
+
+  const take = (from: string, to: string): void => parts.set(to, partText(archive.read(from), from));
+  const next = (kind: string): number => {
+    counts.set(kind, (counts.get(kind) ?? 0) + 1);
+    return counts.get(kind)!;
+  };
+  /** Takes a part and what it leads to. Gives where it stands now. */
+  const takePart = (kind: string, from: string): string => {
+    const { path, type } = PLACES[kind]!;
+    const to = path(next(kind));
+    take(from, to);
+    if (type) types.push([to, type]);
+    const led = relationsIn(archive, from).flatMap((relation) => {
+      if (relation.kind === "hyperlink") return [relation];
+      if (relation.isExternal || !LEADS_TO[kind]?.includes(relation.kind)) return [];
+      const target = targetOf(archive, from, relation);
+      if (!archive.has(target)) {
+        missing.push(target);
+        return [];
+      }
+      return [
+        {
+          ...relation,
+          target: `/${relation.kind === "image" ? takePicture(target) : takePart(relation.kind, target)}`,
+        },
+      ];
+    });
+    // Each place is two folders deep, or is led to from one that is.
+    const relative = led.map((one) =>
+      one.target.startsWith("/xl/") ? { ...one, target: `..${one.target.slice(3)}` } : one,
+    );
+    if (led.length > 0) parts.set(relationsOf(to), relationsText(relative));
+    return to;
+  };
+  const takePicture = (from: string): string => {
+    const to = `xl/media/image${next("image")}.${from.split(".").pop()}`;
+    pictures[to] = { imageSrc: dataAddress(from, archive.read(from)) };
+    return to;
+  };
+
+  take(main, WORKBOOK);
+  const workbook = sheetPart(parts, WORKBOOK, "workbook", main);
+  const relations = relationsIn(archive, main).filter(({ isExternal }) => !isExternal);
+  const single = (kind: string, to: string, root: string): boolean => {
+    const relation = relations.find((one) => one.kind === kind);
+    const from = relation && targetOf(archive, main, relation);
+    if (from === undefined) return false;
+    if (!archive.has(from)) {
+      missing.push(from);
+      return false;
+    }
+    take(from, to);
+    if (kind === "styles") checkStyleCount(parts.get(to)!);
+    if (root) sheetPart(parts, to, root, from);
+    return true;
+  };
+  if (!single("styles", STYLES, "styleSheet")) parts.set(STYLES, USUAL_STYLES);
+  single("sharedStrings", STRINGS, "sst");
+  // A theme that the file names and does not have is no loss: it only gives colours.
+  const named = missing.length;
+  if (!single("theme", THEME, "")) parts.set(THEME, USUAL_THEME);
+  missing.length = named;
+
+  const entries = all(workbook, "sheet");
+  if (entries.length > MOST_SHEETS)
+    throw new WorkbookError(
+      `The file has ${entries.length.toLocaleString("en-US")} sheets, and at most ${MOST_SHEETS} can be opened here: move those that are wanted to a workbook of their own in Excel.`,
+    );
+  const led: { id: string; kind: string; target: string }[] = [];
+  /** By the position in the file: the position here. */
+  const positions = new Map<number, number>();
+  const sheets: { name: string; path: string }[] = [];
+  entries.forEach((entry, at) => {
+    const name = plainText(entry.getAttribute("name") ?? "");
+    const id = entry.getAttributeNS(RELATIONS, "id");
+    const relation = relations.find((one) => one.id === id);
+    const from = relation && targetOf(archive, main, relation);
+    if (relation && relation.kind !== "worksheet") {
+      remarks.push(`The ${SHEET_WORDS[relation.kind] ?? "sheet"} "${name}" was left out: it has no cells.`);
+      entry.remove();
+      return;
+    }
+    if (from === undefined || !archive.has(from)) throw damaged(`its sheet "${name}" is missing`);
+    const path = takePart("worksheet", from);
+    const { documentElement } = sheetPart(parts, path, "worksheet", from);
+    const ids = new Set(relationsIn(archive, from).map((one) => one.id));
+    if (namedIds(documentElement).some((one) => !ids.has(one)))
+      remarks.push(
+        `The sheet "${name}" names parts that the file does not lead to: pictures, notes, links or tables of it are missing here.`,
+      );
+    entry.setAttribute("name", name);
+    entry.setAttributeNS(RELATIONS, "r:id", `sheet${at}`);
+    led.push({ id: `sheet${at}`, kind: "worksheet", target: path.slice("xl/".length) });
+    positions.set(at, sheets.length);
+    sheets.push({ name, path });
+  });
+  if (sheets.length === 0)
+    throw new WorkbookError("The file has no sheet of cells, so there is nothing to open here: choose another file.");
+  for (const name of all(workbook, "definedName")) {
+    const local = name.getAttribute("localSheetId");
+    if (local === null) continue;
+    const position = positions.get(Number(local));
+    if (position === undefined) name.remove();
+    else name.setAttribute("localSheetId", String(position));
+  }
+  for (const reference of all(workbook, "externalReference")) {
+    const relation = relations.find((one) => one.id === reference.getAttributeNS(RELATIONS, "id"));
+    const from = relation && targetOf(archive, main, relation);
+    if (from !== undefined && archive.has(from)) takePart("externalLink", from);
+  }
+  if (relations.some(({ kind }) => kind === "vbaProject"))
+    remarks.push("The macros of the file were left out: the sheet on this page runs none.");
+  if (missing.length > 0)
+    remarks.push(`The file names parts that it does not have, which were left out: ${missing.join(", ")}.`);
+
+  parts.set(relationsOf(WORKBOOK), relationsText(led));
+  const overrides = [...SINGLE_TYPES, ...types].map(
+    ([path, type]) =>
+      `<Override PartName="/${path}" ContentType="application/vnd.openxmlformats-officedocument.${type}+xml"/>`,
+  );
+  parts.set(
+    "[Content_Types].xml",
+    `<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types">${overrides.join("")}</Types>`,
+  );
+  return { parts, pictures, sheets, remarks };
+}

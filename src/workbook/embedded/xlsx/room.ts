@@ -1,0 +1,95 @@
+/** How large a sheet of a file is: as its cells are, and a little more for what leads to blank ones. Ranges beyond are cut there. */
+import { helpers } from "@odoo/o-spreadsheet";
+import { boxOf } from "../../address";
+import { addressOf, toZone, type Zone } from "../zones";
+import { MOST_COLS } from "./cells";
+
+/** A sheet of the engine's data, as far as its size goes. */
+export interface Sized {
+  readonly name: string;
+  rowNumber: number;
+  colNumber: number;
+}
+
+/** A range without content makes no sheet larger than this. */
+const MOST_ROOM = 5e6;
+/** Cells of a sheet that are merged, one by one in the engine. */
+const MOST_MERGED = 500_000;
+
+/** Makes the sheet large enough for a cell, unless it would become too large. */
+export function makeRoom(sheet: Sized, { col, row }: { readonly col: number; readonly row: number }): void {
+  const rows = Math.max(sheet.rowNumber, row + 1);
+  const cols = Math.max(sheet.colNumber, col + 1);
+  if (!(rows * cols <= MOST_ROOM)) return;
+  sheet.rowNumber = rows;
+  sheet.colNumber = cols;
+}
+
+/** The zone as far as the sheet reaches; undefined where it lies outside. */
+export function within<Z extends Zone>(zone: Z, { rowNumber, colNumber }: Sized): Z | undefined {
+  const right = Math.min(zone.right, colNumber - 1);
+  const bottom = Math.min(zone.bottom, rowNumber - 1);
+  return zone.left <= right && zone.top <= bottom ? { ...zone, right, bottom } : undefined;
+}
+
+/** Ranges of a list ("A1:B2"), as far as the sheet reaches. */
+export const rangesWithin = (ranges: readonly string[], sheet: Sized): string[] =>
+  ranges.flatMap((range) => {
+    const box = boxOf(range) ?? wholeLines(range);
+    const zone = box && within("rows" in box ? toZone(box) : box, sheet);
+    return zone ? [addressOf(zone)] : [];
+  });
+
+/** The zone of whole columns ("A:C") or rows ("1:3"), without an end. */
+function wholeLines(range: string): Zone | undefined {
+  const [, left, right] = /^\$?([A-Z]+):\$?([A-Z]+)$/.exec(range) ?? [];
+  if (left && right)
+    return { left: helpers.lettersToNumber(left), right: helpers.lettersToNumber(right), top: 0, bottom: Infinity };
+  const [, top, bottom] = /^\$?(\d+):\$?(\d+)$/.exec(range) ?? [];
+  return top && bottom ? { left: 0, right: Infinity, top: Number(top) - 1, bottom: Number(bottom) - 1 } : undefined;
+}
+
+/** A number for each cell of a zone. */
+const placesOf = ({ left, right, top, bottom }: Zone): number[] =>
+  Array.from({ length: bottom - top + 1 }, (_, row) =>
+    Array.from({ length: right - left + 1 }, (__, col) => (top + row) * MOST_COLS + left + col),
+  ).flat();
+
+/** Merged cells that do not overlap, of more than one cell, as far as the sheet reaches, with a sentence where some are cut or left out. */
+export function mergesWithin(merges: readonly string[], sheet: Sized): { merges: string[]; remarks: string[] } {
+  const kept: string[] = [];
+  const taken = new Set<number>();
+  let changed = 0;
+  for (const merge of merges) {
+    const box = boxOf(merge);
+    if (!box) {
+      changed++;
+      continue;
+    }
+    const whole = toZone(box);
+    makeRoom(sheet, { col: whole.right, row: whole.bottom });
+    const zone = within(whole, sheet);
+    const size = zone ? (zone.right - zone.left + 1) * (zone.bottom - zone.top + 1) : 0;
+    if (!zone || size < 2 || taken.size + size > MOST_MERGED) {
+      if (box.rows * box.cols > 1) changed++;
+      continue;
+    }
+    const places = placesOf(zone);
+    if (places.some((place) => taken.has(place))) {
+      changed++;
+      continue;
+    }
+    for (const place of places) taken.add(place);
+    if (zone.right !== whole.right || zone.bottom !== whole.bottom) changed++;
+    kept.push(addressOf(zone));
+  }
+  return {
+    merges: kept,
+    remarks:
+      changed > 0
+        ? [
+            `Merged cells of "${sheet.name}" that overlap, or reach far beyond its cells, were cut or left out (${changed}).`,
+          ]
+        : [],
+  };
+}

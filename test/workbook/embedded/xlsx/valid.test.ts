@@ -1,0 +1,248 @@
+/** Files that are valid though other programs write them in other ways: each opens with the same contents as the file it was made from. */
+import ExcelJS from "exceljs";
+import { strToU8, zipSync } from "fflate";
+import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
+import { shifted } from "../../../../src/workbook/embedded/xlsx/cells";
+import { baseFile, contentsOf, fileOf, textsOf, type Texts } from "./base-file";
+
+jest.setTimeout(120_000);
+
+let texts: Texts;
+let contents: ReturnType<typeof contentsOf>;
+
+beforeAll(async () => {
+  const file = await baseFile();
+  texts = textsOf(file);
+  contents = contentsOf(openXlsx(file).workbook);
+});
+
+const FIRST = "xl/worksheets/sheet1.xml";
+const everywhere = (change: (text: string, path: string) => string): Texts =>
+  Object.fromEntries(Object.entries(texts).map(([path, text]) => [path, change(text, path)]));
+const edited = (path: string, change: (text: string) => string): Texts => {
+  const changed = change(texts[path]!);
+  expect(changed).not.toBe(texts[path]);
+  return { ...texts, [path]: changed };
+};
+const renamed = (from: string, to: string): Texts =>
+  Object.fromEntries(Object.entries(texts).map(([path, text]) => [path.replace(from, to), text.replaceAll(from, to)]));
+
+const STRICT = "http://purl.oclc.org/ooxml";
+/** The namespaces of Strict Open XML in the place of the usual ones. */
+const strict = (text: string): string =>
+  text
+    .replaceAll("http://schemas.openxmlformats.org/spreadsheetml/2006/main", `${STRICT}/spreadsheetml/main`)
+    .replaceAll(
+      "http://schemas.openxmlformats.org/officeDocument/2006/relationships",
+      `${STRICT}/officeDocument/relationships`,
+    );
+/** Elements of spreadsheets with a prefix, as the Open XML SDK writes them. */
+const prefixed = (text: string, path: string): string =>
+  /^xl\/(workbook|styles|sharedStrings|comments\d+|worksheets\/[^/]+)\.xml$/.test(path)
+    ? text.replace(/<(\/?)([A-Za-z]\w*)(?=[\s/>])/g, "<$1x:$2").replace(/ xmlns="/, ' xmlns:x="')
+    : text;
+
+test.each<[string, () => Texts]>([
+  [
+    "absolute targets",
+    () =>
+      everywhere((text, path) =>
+        path === "xl/_rels/workbook.xml.rels" ? text.replace(/Target="/g, 'Target="/xl/') : text,
+      ),
+  ],
+  [
+    "targets with steps back and forth",
+    () => edited("xl/_rels/workbook.xml.rels", (text) => text.replace(/Target="/g, 'Target="./theme/../')),
+  ],
+  ["parts under other names", () => renamed("sheet1.xml", "first%20page.xml")],
+  [
+    "parts in capitals that differ from their targets",
+    () => Object.fromEntries(Object.entries(texts).map(([path, text]) => [path.replace("xl/w", "XL/W"), text])),
+  ],
+  [
+    "a wrong kind of content",
+    () =>
+      edited("[Content_Types].xml", (text) =>
+        text.replace(/ContentType="[^"]*worksheet\+xml"/g, 'ContentType="text/plain"'),
+      ),
+  ],
+  [
+    "the kind of a workbook with macros",
+    () =>
+      edited("[Content_Types].xml", (text) =>
+        text.replace(
+          "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml",
+          "application/vnd.ms-excel.sheet.macroEnabled.main+xml",
+        ),
+      ),
+  ],
+  ["a prefix for all elements", () => everywhere(prefixed)],
+  ["Strict Open XML", () => everywhere(strict)],
+  [
+    "foreign elements with the names of cells",
+    () =>
+      edited(FIRST, (text) =>
+        text.replace(
+          "</sheetData>",
+          '</sheetData><extLst><ext><c xmlns="urn:x" r="A1"><v>9</v></c><row xmlns="urn:x" r="2"/></ext></extLst>',
+        ),
+      ),
+  ],
+  [
+    "comments and a declaration in front",
+    () =>
+      edited(
+        FIRST,
+        (text) => `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<!-- <!DOCTYPE a> -->\n${text}`,
+      ),
+  ],
+  ["cells and rows without address", () => edited(FIRST, withoutAddresses)],
+  [
+    "texts in their cells",
+    () => ({
+      ...everywhere(inlineStrings),
+      "xl/sharedStrings.xml": '<sst xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"/>',
+    }),
+  ],
+  [
+    "a theme that is named and absent",
+    () =>
+      edited("xl/_rels/workbook.xml.rels", (text) =>
+        text.replace(
+          "</Relationships>",
+          '<Relationship Id="t" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/theme" Target="theme/theme1.xml"/></Relationships>',
+        ),
+      ),
+  ],
+  [
+    "a colour of the theme, without a theme",
+    () => edited("xl/styles.xml", (text) => text.replace(/<color rgb="[^"]*"/g, '<color theme="1"')),
+  ],
+  [
+    "a second bound that says nothing",
+    () => edited(FIRST, (text) => text.replace(/<\/formula1>/g, "</formula1><formula2>0</formula2>")),
+  ],
+])("%s", (_, make) => {
+  const { workbook, remarks } = openXlsx(fileOf(make()));
+  expect(contentsOf(workbook)).toEqual(contents);
+  expect(remarks).toEqual([]);
+});
+
+/** Rows and cells follow one another without gaps in this sheet once the blank ones are written too. */
+function withoutAddresses(text: string): string {
+  const rows = new Map(
+    [...text.matchAll(/<row r="(\d+)"[^>]*>([^]*?)<\/row>/g)].map(([, row, cells]) => [Number(row), cells!]),
+  );
+  const last = Math.max(...rows.keys());
+  const written = Array.from({ length: last }, (_, i) => {
+    const cells = new Map(
+      [...(rows.get(i + 1) ?? "").matchAll(/<c r="([A-Z])\d+"([^>]*?)(?:\/>|>([^]*?)<\/c>)/g)].map(
+        ([, col, rest, inside]) => [col!, `<c${rest}>${inside ?? ""}</c>`],
+      ),
+    );
+    return `<row>${["A", "B", "C", "D"].map((col) => cells.get(col) ?? "<c/>").join("")}</row>`;
+  });
+  return text.replace(/<sheetData>[^]*<\/sheetData>/, `<sheetData>${written.join("")}</sheetData>`);
+}
+
+function inlineStrings(text: string, path: string): string {
+  if (!/worksheets\/[^/]+\.xml$/.test(path)) return text;
+  const strings = [...texts["xl/sharedStrings.xml"]!.matchAll(/<si>([^]*?)<\/si>/g)].map(([, inside]) => inside!);
+  return text.replace(/t="s">\s*<v>(\d+)<\/v>/g, (_, index) => `t="inlineStr"><is>${strings[Number(index)]}</is>`);
+}
+
+test("parts in UTF-16, with a mark in front", () => {
+  const wide = (text: string): Uint8Array =>
+    new Uint8Array(
+      Uint16Array.from(`\ufeff<?xml version="1.0" encoding="UTF-16"?>${text}`, (one) => one.charCodeAt(0)).buffer,
+    );
+  const parts = Object.entries(texts).map(([path, text]): [string, Uint8Array] => [
+    path,
+    /sheet1|sharedStrings/.test(path) ? wide(text) : strToU8(text),
+  ]);
+  expect(contentsOf(openXlsx(zipSync(Object.fromEntries(parts))).workbook)).toEqual(contents);
+});
+
+test("the order of the tabs is that of the workbook, whatever the parts are called, and a chart sheet between them is told", () => {
+  const workbook = texts["xl/workbook.xml"]!;
+  const entries = workbook.match(/<sheet [^>]*>/g)!;
+  const relations = "xl/_rels/workbook.xml.rels";
+  const turned = fileOf({
+    ...texts,
+    "xl/workbook.xml": workbook
+      .replace(
+        /<sheets>[^]*<\/sheets>/,
+        `<sheets>${entries[2]}<sheet name="Chart" sheetId="9" r:id="c"/>${entries[1]}${entries[0]}</sheets>`,
+      )
+      .replace(/localSheetId="(\d)"/g, (_, at) => `localSheetId="${[3, 2, 0][Number(at)]}"`),
+    [relations]: texts[relations]!.replace(
+      "</Relationships>",
+      '<Relationship Id="c" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/chartsheet" Target="chartsheets/sheet1.xml"/></Relationships>',
+    ),
+  });
+  const { workbook: opened, remarks } = openXlsx(turned);
+  const found = contentsOf(opened);
+  expect(found.map(({ name }) => name)).toEqual(["Second", "First", "Sheet1"]);
+  expect(found.map(({ cells }) => cells.A3?.[1])).toEqual([4720, 2360, undefined]);
+  expect(found.map(({ names }) => names.length)).toEqual([2, 2, 0]);
+  expect(remarks).toEqual(['The chart sheet "Chart" was left out: it has no cells.']);
+});
+
+test("a rule with a second bound that says nothing comes into another workbook", async () => {
+  const file = fileOf(edited(FIRST, (text) => text.replace(/<\/formula1>/g, "</formula1><formula2>0</formula2>")));
+  const port = new EmbeddedPort(newWorkbook());
+  expect((await port.insertFile(file)).remarks).toEqual([]);
+});
+
+test.each([
+  ["A1+$A1+A$1+$A$1", 2, 1, "B3+$A3+B$1+$A$1"],
+  ["SUM(A1:B2,A:B,$1:2)", 1, 1, "SUM(B2:C3,B:C,$1:3)"],
+  ["LOG10(A1)&\"A1\"&'A1 x'!A1", 1, 0, "LOG10(A2)&\"A1\"&'A1 x'!A2"],
+  ["mass+XFD1048576", 1, 1, "mass+A1"],
+])(
+  "a shared formula %s stands %d rows lower and %d columns to the right as it should",
+  (formula, rows, cols, wanted) => {
+    expect(shifted(formula, rows, cols)).toBe(wanted);
+  },
+);
+
+test("shared formulas, dates, links, groups and pictures of exceljs", async () => {
+  const made = new ExcelJS.Workbook();
+  const sheet = made.addWorksheet("Firm");
+  sheet.getCell("A1").value = 1;
+  sheet.fillFormula("B1:B3", 'LOG10(A1)&"B1"', [0, 0, 0]);
+  sheet.getCell("C1").value = new Date(Date.UTC(2024, 0, 31));
+  sheet.getCell("D1").value = { text: "a page", hyperlink: "https://example.org/x" };
+  sheet.getCell("D2").value = { text: "run", hyperlink: "javascript:alert(1)" };
+  sheet.getCell("A5").value = 5;
+  sheet.getRow(5).hidden = true;
+  sheet.getRow(2).height = 30;
+  const { workbook, remarks } = openXlsx(new Uint8Array((await made.xlsx.writeBuffer()) as ArrayBuffer));
+  const [{ cells }] = contentsOf(workbook) as [ReturnType<typeof contentsOf>[number]];
+  expect([cells.B1![0], cells.B2![0], cells.B3![0]]).toEqual(['=LOG10(A1)&"B1"', '=LOG10(A2)&"B1"', '=LOG10(A3)&"B1"']);
+  expect(cells.C1![1]).toBe(45_322);
+  const { getters } = workbook.model;
+  const [sheetId] = getters.getSheetIds() as [string];
+  const [page, script] = [0, 1].map((row) => getters.getEvaluatedCell({ sheetId, col: 3, row }));
+  expect([page!.value, page!.link?.url, script!.value, script!.link]).toEqual([
+    "a page",
+    "https://example.org/x",
+    "run",
+    undefined,
+  ]);
+  expect(remarks).toEqual([expect.stringMatching(/^1 links of "Firm" were left out/)]);
+  const port = new EmbeddedPort(workbook);
+  expect(await port.hidden("Firm")).toEqual({ rows: [4], cols: [] });
+  expect(getters.getRowSize(sheetId, 1)).toBe(40);
+});
+
+test("a workbook saved here, then by exceljs, comes back equal", async () => {
+  const other = new ExcelJS.Workbook();
+  // exceljs keeps one of two names that are called alike on two sheets: there is one sheet.
+  const file = await baseFile(1);
+  await other.xlsx.load(file.buffer as ArrayBuffer);
+  const { workbook } = openXlsx(new Uint8Array((await other.xlsx.writeBuffer()) as ArrayBuffer));
+  const wanted = contentsOf(openXlsx(file).workbook);
+  expect(contentsOf(workbook)).toEqual(wanted);
+  expect(contentsOf(openXlsx(await saveXlsx(workbook)).workbook)).toEqual(wanted);
+});
