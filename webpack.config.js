@@ -83,6 +83,8 @@ const SWC = {
 const shared = (mode) => ({
   mode,
   optimization: {
+    // A part that is loaded later is one file, under its own name.
+    splitChunks: false,
     minimizer: [
       new MinimizerPlugin({
         minify: MinimizerPlugin.swcMinify,

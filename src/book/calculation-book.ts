@@ -14,7 +14,7 @@ import { temperatureFactor } from "../reduction/curve/viscosity";
 import { at as onLine, straightLine } from "../reduction/numeric/straight-line";
 import type { Outcome } from "../reduction/outcome";
 import { FORMULAS, FORMULA_UNITS, type Measured } from "./formulas";
-import { working, type Units } from "./line";
+import { working, type Units, type Worked } from "./line";
 import { boxesByName, rowOfLoad } from "../checks/integrity";
 import { inSheetStress, reduced, type Reduced } from "../record/reduced-test";
 import { OWN, tableSheet } from "../workbook/table-sheet";
@@ -35,6 +35,8 @@ export interface Entry {
   readonly text: string;
   /** What the line comes to, in the sheet's unit; absent where it is read off. */
   readonly result?: number;
+  /** What the line was worked out from, where a formula gives it. */
+  readonly worked?: Worked;
   /** What the sheet shows. */
   readonly value: number;
   readonly unit: string;
@@ -44,7 +46,7 @@ export interface Entry {
 
 type Named = Pick<NamedField, "name" | "label" | "measure">;
 type Cell = number | undefined;
-type Line = { readonly text: string; readonly result?: number } | undefined;
+type Line = { readonly text: string; readonly result?: number; readonly worked?: Worked } | undefined;
 
 /** The units of the sheet, for the measures of a formula. */
 function unitsOn(values: NamedValues, id: string): Units {
@@ -80,8 +82,11 @@ export function calculationBook(record: TestRecord, values: NamedValues): Entry[
     const formula = FORMULAS.find((one) => one.id === id)!;
     const least = formula.arguments.filter(({ fallback }) => fallback === undefined).length;
     if (numbers.length < least || numbers.length > formula.arguments.length) return undefined;
-    const found = working(formula, numbers as number[], unitsOn(values, id));
-    return found.ok ? { text: found.value.text + after, result: found.value.result } : undefined;
+    const units = unitsOn(values, id);
+    const found = working(formula, numbers as number[], units);
+    if (!found.ok) return undefined;
+    const { text, result } = found.value;
+    return { text: text + after, result, worked: { formula: id, values: numbers as number[], units, result } };
   };
   const book: Sheet = { record, values, reduced: reduced(record), cell, line };
   const system = values.length_unit?.[0]?.[0] === "in" ? "US" : "SI";

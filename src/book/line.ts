@@ -4,6 +4,14 @@ import { convertMeasured, FORMULA_UNITS, type Constant, type Formula, type Measu
 
 export type Units = Readonly<Partial<Record<Measured, string>>>;
 
+/** What a line was worked out from: a formula by its id, numbers in the units given. */
+export interface Worked {
+  readonly formula: string;
+  readonly values: readonly number[];
+  readonly units: Units;
+  readonly result: number;
+}
+
 /** Digits after the point that a unit is read to; four significant digits where there is none. */
 const DECIMALS: Readonly<Record<string, number>> = {
   mm: 3,

@@ -1,5 +1,6 @@
 /** The calculation book of the demonstration: every number has its working, and each line comes to what the sheet shows. */
 import { bookSheet, calculationBook, type Entry } from "../../src/book/calculation-book";
+import { evaluateAgain } from "../../src/book/second-evaluation";
 import { comparisonSheet, lastPlace, quantities } from "../../src/book/comparison";
 import { demoSheet, FIELDS, type System } from "../../src/datasheet";
 import { LOG_TIME } from "../../src/functions/increment";
@@ -56,6 +57,14 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
       if (Math.abs(result - value) > room * 1.001)
         throw new Error(`${name} ${load ?? ""} is ${value}, and its line comes to ${result}: ${text}`);
     }
+  });
+
+  test("every formula, evaluated again by mathjs with its units, gives the same number", () => {
+    const worked = entries.flatMap(({ worked: one }) => one ?? []);
+    expect(worked.length).toBeGreaterThan(100);
+    expect(worked.filter((one) => !evaluateAgain(one).agrees)).toEqual([]);
+    // A number that is wrong by one part in a million is seen.
+    expect(worked.filter((one) => evaluateAgain({ ...one, result: one.result * (1 + 1e-6) }).agrees)).toEqual([]);
   });
 
   test("shows numbers with the units of the sheet", () => {

@@ -3,46 +3,19 @@
  * formula's expression with units, and the printed line too, and both must give what the reduction gives.
  */
 import fc from "fast-check";
-import { all, create, type Unit } from "mathjs";
+import { all, create } from "mathjs";
 import { WORKING } from "../../src/functions/checking";
-import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "../../src/book/formulas";
+import { FORMULA_UNITS, FORMULAS, type Measured } from "../../src/book/formulas";
 import { working, type Units } from "../../src/book/line";
+import { evaluateWithUnits, mathUnit } from "../../src/book/second-evaluation";
 import { COMPRESSION_INDEX, VOLUME_COMPRESSIBILITY } from "../../src/functions/curve";
 import { SETTLEMENT } from "../../src/functions/design";
 import { CV_FROM_T50 } from "../../src/functions/increment";
 import { STRESS } from "../../src/functions/loading";
 import { DENSITY, SOLIDS_HEIGHT } from "../../src/functions/specimen";
-import { MATHJS_UNITS } from "../mathjs-units";
 import { refusal } from "../functions/refusal";
 
 const math = create(all);
-
-/** What a unit of ours is to mathjs. */
-function mathUnit(measures: Measured, unit: string): string {
-  if (measures === "mass") return "1 g";
-  if (measures === "time") return "1 minute";
-  if (measures === "mass density") return { "Mg/m3": "1 Mg/m^3", "g/cm3": "1 g/cm^3", "kg/m3": "1 kg/m^3" }[unit]!;
-  return MATHJS_UNITS[measures === "unit weight" ? "density" : measures][unit];
-}
-const CONSTANT_UNITS: Record<string, string> = { "m/s^2": "1 m/s^2", "kN/m3": "1 kN/m^3" };
-
-const times = (value: number, unit: string): Unit => math.multiply(value, math.unit(unit)) as unknown as Unit;
-
-/** The expression evaluated by mathjs with units, in the unit asked for. */
-function byParser(formula: Formula, values: readonly number[], units: Units): number {
-  const scope: Record<string, unknown> = {};
-  formula.arguments.forEach(({ symbol, measures }, index) => {
-    scope[symbol] = measures
-      ? times(values[index], mathUnit(measures, units[measures] ?? FORMULA_UNITS[measures][0]))
-      : values[index];
-  });
-  for (const { symbol, value, unit } of formula.constants ?? [])
-    scope[symbol] = unit ? times(value, CONSTANT_UNITS[unit]) : value;
-  const found = math.evaluate(formula.expression, scope);
-  if (!formula.result) return Number(found);
-  const to = math.unit(mathUnit(formula.result, units[formula.result] ?? FORMULA_UNITS[formula.result][0]));
-  return math.divide(found, to) as number;
-}
 
 /** Numbers that a test may have, per kind, so that no formula refuses them. */
 const number = (min: number, max: number) => fc.nat(1_000_000).map((part) => min + ((max - min) * part) / 1_000_000);
@@ -154,7 +127,7 @@ describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))("%s", (
       fc.property(RANDOM[id], (values) => {
         const found = formula.compute(...values);
         if (!found.ok) throw new Error(found.reason);
-        close(byParser(formula, values, {}), found.value, 1e-9);
+        close(evaluateWithUnits(formula, values, {}), found.value, 1e-9);
         close(line(values, {}).result, found.value, 1e-12);
       }),
       { numRuns: 200 },
@@ -173,7 +146,7 @@ describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))("%s", (
           );
           return value * (math.divide(own, chosen) as unknown as number);
         });
-        close(line(said, units).result, byParser(formula, said, units), 1e-9);
+        close(line(said, units).result, evaluateWithUnits(formula, said, units), 1e-9);
       }),
       { numRuns: 100 },
     );

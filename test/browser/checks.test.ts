@@ -151,6 +151,8 @@ withBrowser("the reviewer", (openPage) => {
   });
 
   test("shows the working, and inserts it as a calculation book that follows the sheet", async () => {
+    await pane.getByText("Evaluated twice, with units: agrees.").first().waitFor();
+    expect(await pane.getByText("Do not use this number").count()).toBe(0);
     await pane
       .getByText(/^e = \(H - H_s\) \/ H_s = \(25\.400? mm - /)
       .first()

@@ -14,6 +14,7 @@ const LOADED = [
   "host.js",
   "pane.html",
   "pane.js",
+  "second-evaluation.js",
   "vendor/bootstrap/bootstrap.min.css",
   "vendor/chart/chart.umd.min.js",
   "vendor/chart/chartjs-adapter-luxon.umd.min.js",

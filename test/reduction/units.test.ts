@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { create, unitDependencies } from "mathjs";
 import { convert, convertUnit, unitNamed, UNITS, unitsOf, type Quantity } from "../../src/reduction/units";
 
-import { MATHJS_UNITS } from "../mathjs-units";
+import { MATHJS_UNITS } from "../../src/book/mathjs-units";
 
 const { unit } = create({ unitDependencies });
 

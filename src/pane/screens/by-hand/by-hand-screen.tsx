@@ -1,6 +1,6 @@
 /** Results beside values by hand, signed on a sheet of their own; and how each number came about. */
 import { Button, Field, Input, makeStyles, Select, Text, tokens } from "@fluentui/react-components";
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
 import { bookSheet, calculationBook, type Entry } from "../../../book/calculation-book";
 import {
   compare,
@@ -12,6 +12,7 @@ import {
   type Pair,
   type Quantity,
 } from "../../../book/comparison";
+import type { evaluateAgain } from "../../../book/second-evaluation";
 import type { NamedValues, TestRecord } from "../../../record/record";
 import { timeStamp } from "../../../workbook/time-stamp";
 import { refuseNotYet } from "../../../workbook/busy";
@@ -315,6 +316,7 @@ function Working({ port, sheet, values, record }: ScreenProps) {
   const [telling, setTelling] = useState<Telling>();
   const loads = [...new Set(entries.flatMap(({ load: number }) => (number === undefined ? [] : [number])))];
   const shown = entries.filter((one) => String(one.load ?? "") === load);
+  const again = useSecondEvaluation();
 
   const insert = async (): Promise<void> => {
     try {
@@ -336,9 +338,14 @@ function Working({ port, sheet, values, record }: ScreenProps) {
           <div className={shared.fields}>
             <ResultsOf load={load} loads={loads} onChoose={setLoad} />
           </div>
-          <dl className={shared.list} lang="en">
+          <dl className={shared.list}>
             {shown.map((entry) => (
-              <WorkingLine key={`${entry.name} ${entry.load ?? ""}`} entry={entry} className={styles.line} />
+              <WorkingLine
+                key={`${entry.name} ${entry.load ?? ""}`}
+                entry={entry}
+                again={again && entry.worked && again(entry.worked)}
+                className={styles.line}
+              />
             ))}
           </dl>
           <div>
@@ -351,13 +358,42 @@ function Working({ port, sheet, values, record }: ScreenProps) {
   );
 }
 
-function WorkingLine({ entry, className }: { entry: Entry; className: string }) {
+type SecondEvaluation = typeof evaluateAgain;
+
+/** The second evaluation, which is loaded with this screen: its parser is larger than the pane. */
+function useSecondEvaluation(): SecondEvaluation | undefined {
+  const [again, setAgain] = useState<SecondEvaluation>();
+  useEffect(() => {
+    let gone = false;
+    import(/* webpackChunkName: "second-evaluation" */ "../../../book/second-evaluation").then(
+      ({ evaluateAgain: loaded }) => gone || setAgain(() => loaded),
+      // Without it the lines stand as they are: nothing is said of a second evaluation.
+      () => undefined,
+    );
+    return () => void (gone = true);
+  }, []);
+  return again;
+}
+
+interface WorkingLineProps {
+  readonly entry: Entry;
+  readonly again: ReturnType<SecondEvaluation> | undefined;
+  readonly className: string;
+}
+
+function WorkingLine({ entry, again, className }: WorkingLineProps) {
   const styles = useStyles();
+  const shared = useSharedStyles();
   return (
     <div className={className}>
-      <dt>{entry.label}</dt>
+      <dt lang="en">{entry.label}</dt>
       <dd className={styles.book} style={{ margin: 0 }}>
-        {entry.text}
+        <span lang="en">{entry.text}</span>
+        {again && (
+          <Text block size={200} className={again.agrees ? shared.quiet : styles.result}>
+            {again.agrees ? words.twiceAgrees : words.twiceDiffers(numberText(again.value))}
+          </Text>
+        )}
       </dd>
     </div>
   );

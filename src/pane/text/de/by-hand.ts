@@ -46,7 +46,11 @@ export const byHand: Catalogue["byHand"] = {
   signed: (count: number, sheet: string) =>
     `${count} ${count === 1 ? "Zeile steht" : "Zeilen stehen"} auf dem Blatt „${sheet}“.`,
   working: "Rechengang",
-  workingPurpose: "Die Formel jeder Zahl, die eingesetzten Werte und das Ergebnis, wie in einem Rechenbuch.",
+  workingPurpose:
+    "Die Formel jeder Zahl, die eingesetzten Werte und das Ergebnis, wie in einem Rechenbuch. Ein anderer Programmteil wertet jede Formel ein zweites Mal aus, so wie sie dasteht und mit ihren Einheiten.",
+  twiceAgrees: "Zweimal ausgewertet, mit Einheiten: stimmt überein.",
+  twiceDiffers: (value: string) =>
+    `Zweimal ausgewertet, mit Einheiten: Die zweite Auswertung gibt ${value}. Diese Zahl nicht verwenden und den Fehler melden.`,
   book: "Als Rechenbuch einfügen",
   booked: (sheet: string) => `Das Rechenbuch steht auf dem Blatt „${sheet}“.`,
   noWorking: "Das Blatt zeigt noch keine Zahl.",

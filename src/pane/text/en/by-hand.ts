@@ -44,7 +44,11 @@ export const byHand = {
   signed: (count: number, sheet: string) =>
     `${count} ${count === 1 ? "row stands" : "rows stand"} on the sheet “${sheet}”.`,
   working: "Working",
-  workingPurpose: "The formula of each number, the numbers put in and the result, as in a calculation book.",
+  workingPurpose:
+    "The formula of each number, the numbers put in and the result, as in a calculation book. Each formula is evaluated a second time by another program part, which reads it as it is printed and calculates with its units.",
+  twiceAgrees: "Evaluated twice, with units: agrees.",
+  twiceDiffers: (value: string) =>
+    `Evaluated twice, with units: the second evaluation gives ${value}. Do not use this number; report it.`,
   book: "Insert as a calculation book",
   booked: (sheet: string) => `The calculation book stands on the sheet “${sheet}”.`,
   noWorking: "The sheet shows no number yet.",

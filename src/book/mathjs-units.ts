@@ -1,5 +1,5 @@
-/** What each unit of ours is to mathjs, by its own definitions: the outside witness of every conversion factor. */
-import type { Quantity } from "../src/reduction/units";
+/** What each of our units is to mathjs, by the definitions of mathjs: a witness of every conversion factor that this project did not make. */
+import type { Quantity } from "../reduction/units";
 
 export const MATHJS_UNITS: Record<Quantity, Record<string, string>> = {
   stress: {
