@@ -3,11 +3,13 @@
  * stretches rising. `x` must increase; two points and more. Before the first point and after the last it stays level.
  *
  * Source: Fritsch & Butland (1984), SIAM J. Sci. Stat. Comput. 5(2), from memory.
+ *
+ * x, y and the slopes have one length, and an index stays within it: hence each `!`.
  */
 export function monotoneCubic(x: readonly number[], y: readonly number[]): (x: number) => number {
   const n = x.length;
-  const step = (i: number) => x[i + 1] - x[i];
-  const chord = (i: number) => (y[i + 1] - y[i]) / step(i);
+  const step = (i: number): number => x[i + 1]! - x[i]!;
+  const chord = (i: number): number => (y[i + 1]! - y[i]!) / step(i);
   /** At an end: the slope of the parabola through three points, held so that the end does not overshoot. */
   const end = (h0: number, h1: number, s0: number, s1: number) => {
     const slope = ((2 * h0 + h1) * s0 - h0 * s1) / (h0 + h1);
@@ -28,13 +30,13 @@ export function monotoneCubic(x: readonly number[], y: readonly number[]): (x: n
     let high = n - 1;
     while (high - low > 1) {
       const middle = (low + high) >> 1;
-      if (x[middle] <= at) low = middle;
+      if (x[middle]! <= at) low = middle;
       else high = middle;
     }
     const h = step(low);
-    const s = Math.min(Math.max((at - x[low]) / h, 0), 1);
+    const s = Math.min(Math.max((at - x[low]!) / h, 0), 1);
     const r = 1 - s;
-    const ends = y[low] * (1 + 2 * s) * r * r + y[high] * s * s * (1 + 2 * r);
-    return ends + h * s * r * (slopes[low] * r - slopes[high] * s);
+    const ends = y[low]! * (1 + 2 * s) * r * r + y[high]! * s * s * (1 + 2 * r);
+    return ends + h * s * r * (slopes[low]! * r - slopes[high]! * s);
   };
 }

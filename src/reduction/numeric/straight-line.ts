@@ -8,20 +8,33 @@ export interface FittedLine extends Line {
   readonly rss: number;
 }
 
-/** Least-squares line of y on x, weighted where weights are given; through equal x, or fewer than two, the slope is NaN. */
-export function straightLine(
-  x: readonly number[],
-  y: readonly number[],
-  w: readonly number[] = x.map(() => 1),
-): FittedLine {
-  const total = w.reduce((a, b) => a + b, 0);
-  const mx = x.reduce((s, value, i) => s + w[i] * value, 0) / total;
-  const my = y.reduce((s, value, i) => s + w[i] * value, 0) / total;
-  const xx = x.reduce((s, value, i) => s + w[i] * (value - mx) ** 2, 0);
-  const xy = x.reduce((s, value, i) => s + w[i] * (value - mx) * (y[i] - my), 0);
+/**
+ * Least-squares line of y on x, weighted where weights are given; through equal x, or fewer than two, the slope is NaN. The lists have
+ * one length, so that no index runs out: hence each `!`.
+ */
+export function straightLine(x: readonly number[], y: readonly number[], w?: readonly number[]): FittedLine {
+  let total = 0;
+  let mx = 0;
+  let my = 0;
+  for (let i = 0; i < x.length; i++) {
+    const weight = w ? w[i]! : 1;
+    total += weight;
+    mx += weight * x[i]!;
+    my += weight * y[i]!;
+  }
+  mx /= total;
+  my /= total;
+  let xx = 0;
+  let xy = 0;
+  for (let i = 0; i < x.length; i++) {
+    const weight = w ? w[i]! : 1;
+    xx += weight * (x[i]! - mx) ** 2;
+    xy += weight * (x[i]! - mx) * (y[i]! - my);
+  }
   const slope = xy / xx;
   const intercept = my - slope * mx;
-  const rss = x.reduce((s, value, i) => s + w[i] * (y[i] - intercept - slope * value) ** 2, 0);
+  let rss = 0;
+  for (let i = 0; i < x.length; i++) rss += (w ? w[i]! : 1) * (y[i]! - intercept - slope * x[i]!) ** 2;
   return { slope, intercept, rss };
 }
 

@@ -5,7 +5,8 @@ const NORMAL = 1.959964;
 /** The value that |t| exceeds with probability 5 %; above 10 degrees of freedom by the Cornish-Fisher expansion (to 1e-4). */
 export function studentsT95(freedom: number): number {
   if (freedom < 1) return Infinity;
-  if (freedom <= TABLE.length) return TABLE[Math.floor(freedom) - 1];
+  const inTable = freedom <= TABLE.length ? TABLE[Math.floor(freedom) - 1] : undefined;
+  if (inTable !== undefined) return inTable;
   const z = NORMAL;
   const v = freedom;
   return (

@@ -30,14 +30,6 @@ function centred(values: readonly number[]): { readonly mean: number; readonly v
   return { mean, values: Float64Array.from(values, (value) => value - mean) };
 }
 
-/** Takes its mean off a column, and returns it. */
-function centre(column: Float64Array): number {
-  let mean = 0;
-  for (const value of column) mean += value / column.length;
-  for (let i = 0; i < column.length; i++) column[i]! -= mean;
-  return mean;
-}
-
 /** Sum of the products of two columns. */
 function product(a: Float64Array, b: Float64Array): number {
   let sum = 0;
@@ -53,9 +45,23 @@ export function straightLaw(x: readonly number[], u: readonly number[]): KneeLaw
   const [xx, xu] = [product(dx, dx), product(dx, du)];
   const dr = new Float64Array(n);
   return (corner, width, into = emptyKnee()) => {
-    for (let i = 0; i < n; i++) dr[i] = ramp(x[i]! - corner, width);
-    const mr = centre(dr);
-    const [xr, rr, ru] = [product(dx, dr), product(dr, dr), product(dr, du)];
+    let mr = 0;
+    for (let i = 0; i < n; i++) {
+      const r = ramp(x[i]! - corner, width);
+      dr[i] = r;
+      mr += r;
+    }
+    mr /= n;
+    let xr = 0;
+    let rr = 0;
+    let ru = 0;
+    for (let i = 0; i < n; i++) {
+      const r = dr[i]! - mr;
+      dr[i] = r;
+      xr += dx[i]! * r;
+      rr += r * r;
+      ru += r * du[i]!;
+    }
     const determinant = xx * rr - xr * xr;
     let before = 0;
     let rise = 0;
@@ -68,7 +74,10 @@ export function straightLaw(x: readonly number[], u: readonly number[]): KneeLaw
       }
     } else before = xu / xx;
     let misfit = 0;
-    for (let i = 0; i < n; i++) misfit += (du[i]! - before * dx[i]! - rise * dr[i]!) ** 2;
+    for (let i = 0; i < n; i++) {
+      const off = du[i]! - before * dx[i]! - rise * dr[i]!;
+      misfit += off * off;
+    }
     into.corner = corner;
     into.width = width;
     into.start = mu - before * mx - rise * mr;
@@ -95,15 +104,34 @@ export function steepeningLaw(x: readonly number[], u: readonly number[], expone
   const dp = new Float64Array(n);
   const dr = new Float64Array(n);
   return (corner, width, into = emptyKnee()) => {
+    let mp = 0;
+    let mr = 0;
     for (let i = 0; i < n; i++) {
       const past = x[i]! - corner;
       const r = ramp(past, width);
+      const p = (Math.exp(growth * (past - r)) - 1) / growth;
       dr[i] = r;
-      dp[i] = (Math.exp(growth * (past - r)) - 1) / growth;
+      dp[i] = p;
+      mp += p;
+      mr += r;
     }
-    const [mp, mr] = [centre(dp), centre(dr)];
-    const [pp, pr, rr] = [product(dp, dp), product(dp, dr), product(dr, dr)];
-    const [pu, ru] = [product(dp, du), product(dr, du)];
+    mp /= n;
+    mr /= n;
+    let pp = 0;
+    let pr = 0;
+    let rr = 0;
+    let pu = 0;
+    let ru = 0;
+    for (let i = 0; i < n; i++) {
+      const p = dp[i]! - mp;
+      const r = dr[i]! - mr;
+      const d = du[i]!;
+      pp += p * p;
+      pr += p * r;
+      rr += r * r;
+      pu += p * d;
+      ru += r * d;
+    }
     const determinant = pp * rr - pr * pr;
     const known = determinant > 1e-10 * pp * rr;
     const before = known ? (pu * rr - ru * pr) / determinant : 0;
@@ -180,7 +208,10 @@ export function bentLaw(x: readonly number[], u: readonly number[]): KneeLaw {
     into.excess = excess;
     into.misfit = 0;
     let misfit = 0;
-    for (let i = 0; i < n; i++) misfit += (u[i]! - kneeAt(into, x[i]!)) ** 2;
+    for (let i = 0; i < n; i++) {
+      const off = u[i]! - kneeAt(into, x[i]!);
+      misfit += off * off;
+    }
     into.misfit = misfit;
     return into;
   };

@@ -9,16 +9,18 @@ const WIDEST = 0.3;
 const CORNERS = 25;
 
 /** Moves of the refinement in corner and width; the slanting ones follow the valley in which the two trade off. */
-const DIRECTIONS = [
-  [1, 0],
-  [0, 1],
-  [1, 1],
-  [1, -1],
-  [2, 1],
-  [2, -1],
-  [1, 2],
-  [1, -2],
-].flatMap(([c, w]) => [[c, w] as const, [-c, -w] as const]);
+const DIRECTIONS: readonly (readonly [corner: number, width: number])[] = (
+  [
+    [1, 0],
+    [0, 1],
+    [1, 1],
+    [1, -1],
+    [2, 1],
+    [2, -1],
+    [1, 2],
+    [1, -2],
+  ] as const
+).flatMap(([c, w]) => [[c, w] as const, [-c, -w] as const]);
 
 /**
  * Where loads are too few to tell the rounding, laws of many widths fit alike: a width departing from the usual one by a

@@ -5,6 +5,7 @@
  * holds, it is theory; where it does not, it follows the readings. Drawn: the curve through the readings themselves.
  */
 import { monotoneCubic } from "../../numeric/monotone-cubic";
+import { rootBetween } from "../../numeric/root";
 import { curveAt, type Curve } from "../fit/model";
 import type { Series } from "../readings";
 
@@ -26,24 +27,27 @@ export interface SmoothCurve extends ReadingCurve {
 }
 
 export function smoothCurve({ times, readings, weights }: Series, curve: Curve): SmoothCurve {
-  const x = times.map(Math.log10);
-  const r = times.map((t, i) => readings[i] - curveAt(curve, t));
+  const points = times.map((t, i) => ({
+    x: Math.log10(t),
+    weight: weights[i] ?? 0,
+    residual: (readings[i] ?? NaN) - curveAt(curve, t),
+  }));
 
   const residual = (at: number): number => {
-    let s0 = 0,
-      s1 = 0,
-      s2 = 0,
-      r0 = 0,
-      r1 = 0;
-    for (let i = 0; i < x.length; i++) {
-      const d = (x[i] - at) / REACH;
+    let s0 = 0;
+    let s1 = 0;
+    let s2 = 0;
+    let r0 = 0;
+    let r1 = 0;
+    for (const { x, weight, residual } of points) {
+      const d = (x - at) / REACH;
       if (d < -4 || d > 4) continue;
-      const k = weights[i] * Math.exp(-0.5 * d * d);
+      const k = weight * Math.exp(-0.5 * d * d);
       s0 += k;
       s1 += k * d;
       s2 += k * d * d;
-      r0 += k * r[i];
-      r1 += k * d * r[i];
+      r0 += k * residual;
+      r1 += k * d * residual;
     }
     if (!s0) return 0;
     const det = s0 * s2 - s1 * s1;
@@ -65,27 +69,26 @@ export function curveThroughReadings({ times, readings }: Series): ReadingCurve 
   return { at, crossing: crossingOf(at) };
 }
 
+/** How closely a crossing is found, in ln t. */
+const CLOSE = 1e-12;
+
 /** Looked for in steps of a twentieth of a log cycle, then between them. */
 const crossingOf =
   (at: ReadingCurve["at"]): ReadingCurve["crossing"] =>
   (above, from, to) => {
+    const value = (lnTime: number): number => above(Math.exp(lnTime), at(Math.exp(lnTime)));
     const steps = Math.max(4, Math.ceil(Math.log10(to / from) * 20));
-    let low = from;
-    const sign = Math.sign(above(low, at(low)));
-    if (sign === 0) return low;
+    const [first, last] = [Math.log(from), Math.log(to)];
+    let low = first;
+    let atLow = above(from, at(from));
+    if (atLow === 0) return from;
     for (let i = 1; i <= steps; i++) {
-      const high = i === steps ? to : from * (to / from) ** (i / steps);
-      if (Math.sign(above(high, at(high))) !== sign) {
-        let a = low;
-        let b = high;
-        for (let k = 0; k < 40 && b / a > 1 + 1e-10; k++) {
-          const middle = Math.sqrt(a * b);
-          if (Math.sign(above(middle, at(middle))) === sign) a = middle;
-          else b = middle;
-        }
-        return Math.sqrt(a * b);
-      }
+      const high = i === steps ? last : first + ((last - first) * i) / steps;
+      const atHigh = i === steps ? above(to, at(to)) : value(high);
+      if (Math.sign(atHigh) !== Math.sign(atLow))
+        return Math.exp(rootBetween(value, { low, atLow, high, atHigh }, CLOSE));
       low = high;
+      atLow = atHigh;
     }
     return undefined;
   };

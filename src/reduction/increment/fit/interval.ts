@@ -14,10 +14,12 @@ export const allowedRise = (residuals: readonly number[], variance: number, free
 function following(residuals: readonly number[]): number {
   let squares = 0;
   let products = 0;
-  residuals.forEach((value, i) => {
+  let before = 0;
+  for (const value of residuals) {
     squares += value * value;
-    if (i) products += value * residuals[i - 1];
-  });
+    products += value * before;
+    before = value;
+  }
   const r = squares ? Math.min(Math.max(products / squares, 0), 0.9) : 0;
   return (1 + r) / (1 - r);
 }

@@ -1,0 +1,36 @@
+import fc from "fast-check";
+import { rootBetween } from "../../../src/reduction/numeric/root";
+
+/** From both ends, and how often the function was asked. */
+function found(f: (x: number) => number, low: number, high: number) {
+  let asked = 0;
+  const counted = (x: number) => {
+    asked++;
+    return f(x);
+  };
+  return { x: rootBetween(counted, { low, atLow: f(low), high, atHigh: f(high) }, 1e-12), asked: () => asked };
+}
+
+test("the root of a cubic, whatever the ends", () => {
+  // x^3 - 2x - 5 = 0 at 2.0945514815423265: Wallis (1685), to 16 digits in any book of numerical methods (from memory).
+  fc.assert(
+    fc.property(
+      fc.double({ min: 1.5, max: 2.09, noNaN: true }),
+      fc.double({ min: 2.1, max: 4, noNaN: true }),
+      (a, b) => {
+        const { x, asked } = found((v) => v ** 3 - 2 * v - 5, a, b);
+        expect(Math.abs(x - 2.0945514815423265)).toBeLessThan(1e-11);
+        expect(asked()).toBeLessThan(25);
+      },
+    ),
+  );
+});
+
+test("a root at an end is that end", () => {
+  expect(found((x) => x - 2, 1, 2).x).toBe(2);
+});
+
+test("a step between two signs is found as well", () => {
+  const { x } = found((v) => (v < 0.3 ? -1 : 5), 0, 1);
+  expect(Math.abs(x - 0.3)).toBeLessThan(1e-11);
+});
