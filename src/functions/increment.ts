@@ -4,100 +4,12 @@ import { remarkText, type Outcome } from "../reduction/outcome";
 import type { ConstructionLine } from "../reduction/construction";
 import { coefficientOfConsolidation, drainagePath, T50, T90, type Drainage } from "../reduction/increment/cv";
 import { logTimeLines, rootTimeLines } from "../reduction/increment/constructions/lines";
-import { PICK_NAMES, type Picks } from "../reduction/increment/constructions/picks";
-import { PROCEDURES } from "../reduction/increment/constructions/procedure";
-import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { secondarySlope } from "../reduction/increment/constructions/secondary";
 import { cyclesPast, noSlope } from "../reduction/increment/constructions/tail";
 import { degreeOfConsolidation, T_END_OF_PRIMARY, timeFactor } from "../reduction/increment/fit/terzaghi";
 import { answer, valueOf, type Item } from "./answer";
-import {
-  isOmitted,
-  refuseCell,
-  toCell,
-  toChoice,
-  toMillimetres,
-  toNumber,
-  toOptionalPositive,
-  toPair,
-  toPositive,
-  toUnit,
-} from "./cells";
-import { memoize } from "./memo";
-
-/** A column or row of numbers and blanks, blanks as 0; undefined if any cell is something else, for toPair to say what. */
-function plainNumbers(range: unknown, blank = 0): Float64Array | undefined {
-  if (!Array.isArray(range) || !Array.isArray(range[0])) return undefined;
-  const cells = range.length === 1 ? range[0] : range;
-  const numbers = new Float64Array(cells.length);
-  for (let i = 0; i < cells.length; i++) {
-    const cell = range.length === 1 ? cells[i] : cells[i].length === 1 ? cells[i][0] : undefined;
-    if (typeof cell === "number" && Number.isFinite(cell)) numbers[i] = cell;
-    else if (cell === null || cell === "") numbers[i] = blank;
-    else return undefined;
-  }
-  return numbers;
-}
-
-/** Blank cells come as 0 from desktop Excel and as null from the web: both are 0 here. Trailing blanks cost nothing. */
-function toCurve(times: unknown, readings: unknown, blankReading = 0): [Float64Array, Float64Array] {
-  let t = plainNumbers(times);
-  let d = plainNumbers(readings, blankReading);
-  if (!t || !d || t.length !== d.length)
-    [t, d] = toPair(times, "the times", readings, "the readings").map((cells, index) =>
-      Float64Array.from(cells, (cell) => cell ?? (index === 1 ? blankReading : 0)),
-    );
-  let length = t.length;
-  while (length > 0 && !t[length - 1] && !d[length - 1]) length--;
-  return [t.subarray(0, length), d.subarray(0, length)];
-}
-
-const PICK_COLUMNS = "the picks must be a range of two columns: names and values";
-
-/**
- * A range of names and values; a row without a value (blank, or the 0 that desktop Excel makes of it) leaves the automatic pick.
- * A third column, as LOAD_PICKS gives it, tells where the row stands.
- */
-function toPicks(argument: unknown): Picks {
-  if (isOmitted(argument) || argument === 0) return {};
-  if (!Array.isArray(argument)) return refuseCell(PICK_COLUMNS);
-  const rows = (Array.isArray(argument[0]) ? argument : [argument]) as unknown[][];
-  const picks: Partial<Record<keyof Picks, number>> = {};
-  rows.forEach((row, i) => {
-    const place = row.length === 3 && typeof row[2] === "string" ? row[2] : undefined;
-    const where = place || `row ${i + 1} of the picks`;
-    if (isOmitted(row[0]) || row[0] === 0) return;
-    if (row.length !== 2 && place === undefined) return refuseCell(PICK_COLUMNS);
-    const name = toChoice(row[0], `the name in ${where}`, PICK_NAMES, PICK_NAMES[0]);
-    const value = toCell(row[1], where);
-    if (value) picks[name] = value;
-  });
-  return picks;
-}
-
-const reduced = memoize((times, readings, picked, procedure): Increment => {
-  const picks: Partial<Record<keyof Picks, number>> = {};
-  PICK_NAMES.forEach((name, i) => {
-    if (!Number.isNaN(picked[i])) picks[name] = picked[i];
-  });
-  return reduceIncrement(times, readings, picks, PROCEDURES[procedure[0]], procedure[1] === 1);
-});
-
-const reduce = (
-  times: unknown,
-  readings: unknown,
-  picks?: unknown,
-  procedure?: unknown,
-  zerosCount = false,
-): Increment => {
-  const chosen = toPicks(picks);
-  const way = PROCEDURES.indexOf(toChoice(procedure, "the procedure", PROCEDURES, PROCEDURES[0]));
-  return reduced(
-    ...toCurve(times, readings, zerosCount ? NaN : 0),
-    Float64Array.from(PICK_NAMES, (name) => chosen[name] ?? NaN),
-    [way, Number(zerosCount)],
-  );
-};
+import { refuseCell, toChoice, toMillimetres, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
+import { reduce, toCurve } from "./reduced-curve";
 
 const NO_HEIGHT = "cv needs the height of the specimen at the middle of the increment";
 
