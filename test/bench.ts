@@ -14,6 +14,7 @@ import path from "node:path";
 import { gzipSync } from "node:zlib";
 import { PRECONSOLIDATION_SPREAD } from "../src/functions/curve";
 import { FIT_TIME, LOG_TIME, ROOT_TIME } from "../src/functions/increment";
+import { PROGRESS } from "../src/functions/progress";
 import { preconsolidationSpread } from "../src/reduction/curve/preconsolidation";
 import { testCurve } from "../src/reduction/curve/shape/points";
 import { reduceIncrement } from "../src/reduction/increment/reduce";
@@ -124,6 +125,24 @@ const ROWS: readonly Row[] = [
         const curve = curves[run];
         if (curve) reduceIncrement(curve.times, curve.readings);
       };
+    }),
+  },
+  {
+    name: "PROGRESS of 14 readings, cells included",
+    unit: "ms",
+    goal: 5,
+    measure: warm(200, () => {
+      const curves = curvesOf("dial of 0.0001 in", 200);
+      return (run) => PROGRESS(column(curves[run]?.times ?? []), column(curves[run]?.readings ?? []));
+    }),
+  },
+  {
+    name: "PROGRESS of 80 logger readings, cells included",
+    unit: "ms",
+    goal: 20,
+    measure: warm(100, () => {
+      const curves = curvesOf("logger of 0.001 mm", 100);
+      return (run) => PROGRESS(column(curves[run]?.times ?? []), column(curves[run]?.readings ?? []));
     }),
   },
   {

@@ -1,5 +1,6 @@
 /** Registers every worksheet function with the host; nothing else happens on load. */
 import * as increment from "./increment";
+import * as progress from "./progress";
 import * as picks from "./picks";
 import * as remarks from "./remarks";
 import * as curve from "./curve";
@@ -46,6 +47,18 @@ const guarded =
     }
   };
 
-for (const module of [specimen, loading, increment, picks, remarks, curve, design, wetting, checking, uncertainty])
+for (const module of [
+  specimen,
+  loading,
+  increment,
+  progress,
+  picks,
+  remarks,
+  curve,
+  design,
+  wetting,
+  checking,
+  uncertainty,
+])
   for (const [name, compute] of Object.entries(module as Record<string, WorksheetFunction>))
     CustomFunctions.associate(name, guarded(name, compute));

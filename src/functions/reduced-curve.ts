@@ -79,3 +79,16 @@ export const reduce = (
     [way, Number(zerosCount)],
   );
 };
+
+/** The same of a load that still stands: times that are still due, with blank readings behind the last one, are not told of. */
+export const reduceSoFar = (times: unknown, readings: unknown): Increment => {
+  const [t, d] = toCurve(times, readings);
+  let length = d.length;
+  while (length > 0 && !d[length - 1]) length--;
+  return reduced(
+    t.subarray(0, length),
+    d.subarray(0, length),
+    Float64Array.from(PICK_NAMES, () => NaN),
+    [0, 0],
+  );
+};

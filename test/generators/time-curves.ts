@@ -20,6 +20,10 @@ export interface TimeCurve {
   /** mm, at mid-increment. */
   readonly height: number;
   readonly truth: Truth;
+  /** What a perfect instrument reads at a time since the load came on: no noise, no steps, no wave. */
+  readonly exact: (t: number) => number;
+  /** One more reading of the same instrument. */
+  readonly readAt: (clock: number) => number;
 }
 
 export type Method = "LOG_TIME" | "ROOT_TIME" | "FIT_TIME";
@@ -125,12 +129,16 @@ function measure(r: Random, soil: Soil, reading: Reading): TimeCurve {
   const { t50, primary, d0, creep, sharpness: m, early } = soil;
   const tp = (1.10135 / T50_EXACT) * t50;
   const phase = r.uniform(0, 2 * Math.PI);
-  const at = (clock: number): number => {
-    const t = clock + (reading.shift ?? 0);
+  const still = (t: number): number => {
     if (t <= 0) return d0;
     const tail = early ? creep * Math.log10(1 + t / (early * t50)) : (creep / m) * Math.log10(1 + (t / tp) ** m);
-    const wave = (reading.wave ?? 0) * (Math.sin((2 * Math.PI * clock) / 1440 + phase) - Math.sin(phase));
-    return d0 + primary * (degree((T50_EXACT * t) / t50) + tail) + wave;
+    return d0 + primary * (degree((T50_EXACT * t) / t50) + tail);
+  };
+  const wave = (clock: number): number =>
+    (reading.wave ?? 0) * (Math.sin((2 * Math.PI * clock) / 1440 + phase) - Math.sin(phase));
+  const at = (clock: number): number => {
+    const t = clock + (reading.shift ?? 0);
+    return t > 0 ? still(t) + wave(clock) : d0;
   };
   const height = r.pick([19, 20, 25.4]) * r.uniform(0.975, 0.998);
   const sense = reading.backward === undefined ? 1 : -1;
@@ -151,6 +159,8 @@ function measure(r: Random, soil: Soil, reading: Reading): TimeCurve {
       primary,
       cv: (T50_EXACT * (height / 2) ** 2) / t50,
     },
+    exact: (t) => origin + sense * still(t),
+    readAt: (clock) => seen(at(clock)),
   };
 }
 

@@ -58,7 +58,7 @@ const METHODS: Readonly<Record<string, Limits>> = {
 };
 
 /** Theory with creep on the hand schedule, 0.001 mm; one hardship each, of any size from none to hopeless. */
-function swept(seed: number): TimeCurve {
+function swept(seed: number): Omit<TimeCurve, "exact" | "readAt"> {
   const r = random(seed * 15_485_863);
   const hardship = r.pick(["noise", "creep", "end", "first"]);
   const t50 = r.logUniform(2, 20);

@@ -13,6 +13,8 @@ import { fitTheory, type TheoryFit } from "./fit/theory-fit";
 
 export interface Increment {
   readonly cleaned: Outcome<CleanReadings>;
+  /** The fit before it is judged: what it says of a load that still stands. */
+  readonly theory: Outcome<TheoryFit>;
   readonly fit: Outcome<TheoryFit>;
   readonly logTime: Outcome<LogTime>;
   readonly rootTime: Outcome<RootTime>;
@@ -31,10 +33,10 @@ export function reduceIncrement(
   zerosCount = false,
 ): Increment {
   const cleaned = then(checkPicks(picks), () => cleanReadings(times, readings, zerosCount));
-  if (!cleaned.ok) return { cleaned, fit: cleaned, logTime: cleaned, rootTime: cleaned };
+  if (!cleaned.ok) return { cleaned, theory: cleaned, fit: cleaned, logTime: cleaned, rootTime: cleaned };
   const clean = cleaned.value;
   const fitted = fitTheory(clean);
-  if (!fitted.ok) return { cleaned, fit: fitted, logTime: fitted, rootTime: fitted };
+  if (!fitted.ok) return { cleaned, theory: fitted, fit: fitted, logTime: fitted, rootTime: fitted };
   const theory = fitted.value;
   const signals = signalsOf(clean, theory);
   const judged = judge(signals, FIT_LIMITS, "go on reading");
@@ -52,7 +54,7 @@ export function reduceIncrement(
   ];
   const add = <T>(outcome: Outcome<T>): Outcome<T> =>
     outcome.ok ? given(outcome.value, [...shared, ...outcome.remarks]) : outcome;
-  return { cleaned, fit: add(fit), logTime: add(log), rootTime: add(root) };
+  return { cleaned, theory: fitted, fit: add(fit), logTime: add(log), rootTime: add(root) };
 }
 
 /** A reading that goes back against the movement by more than this many steps, and this many median residuals, is told of. */

@@ -24,6 +24,23 @@ function following(residuals: readonly number[]): number {
   return (1 + r) / (1 - r);
 }
 
+/** How far from the best, in ln rate, `inside` stays true, to one side; infinite where it never ends. */
+export function sideOf(inside: (x: number) => boolean): number {
+  let low = 0;
+  let high = 0.02;
+  while (inside(high)) {
+    low = high;
+    high *= 2;
+    if (high > 6) return Infinity;
+  }
+  while (high - low > 0.01 * high + 2e-4) {
+    const middle = (low + high) / 2;
+    if (inside(middle)) low = middle;
+    else high = middle;
+  }
+  return high;
+}
+
 /** The rates at which the profile of the cost has risen by `rise`, widened by the model's share; open sides end at 0 and infinity. */
 export function rateInterval(
   table: Table,
@@ -35,21 +52,10 @@ export function rateInterval(
 ): [low: number, high: number] {
   const leastCost = costProfile(table, weights, lean, shift);
   const limit = best.cost + rise;
-  const side = (direction: 1 | -1): number => {
-    const inside = (x: number) => leastCost(best.rate * Math.exp(direction * x), limit) < limit;
-    let low = 0;
-    let high = 0.02;
-    while (inside(high)) {
-      low = high;
-      high *= 2;
-      if (high > 6) return Infinity;
-    }
-    while (high - low > 0.01 * high + 2e-4) {
-      const middle = (low + high) / 2;
-      if (inside(middle)) low = middle;
-      else high = middle;
-    }
-    return Math.hypot(high, MODEL_SHARE);
-  };
+  const side = (direction: 1 | -1): number =>
+    Math.hypot(
+      sideOf((x) => leastCost(best.rate * Math.exp(direction * x), limit) < limit),
+      MODEL_SHARE,
+    );
   return [best.rate * Math.exp(-side(-1)), best.rate * Math.exp(side(1))];
 }

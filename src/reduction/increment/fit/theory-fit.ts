@@ -28,6 +28,8 @@ export interface TheoryFit extends Curve {
   readonly scatter: number;
   /** Minutes by which loading seems to have begun before (+) or after (-) the clock; 0 where the readings do not show it. */
   readonly timeZero: number;
+  /** The rate of a second answer that the readings fit nearly as well; absent where there is none. */
+  readonly otherRate?: number;
   /** Indices into the series of readings left out as wrong. */
   readonly leftOut: readonly number[];
 }
@@ -149,6 +151,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
         Math.max(roughness(times.map((_, i) => residual(best, i, timeZero)).filter((_, i) => weights[i])), rounding),
       ),
       timeZero,
+      ...(other ? { otherRate: other.rate } : {}),
       leftOut,
     },
     remarks,

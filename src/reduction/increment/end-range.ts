@@ -1,0 +1,124 @@
+/**
+ * How far the time of the end of primary may lie from the one that the fit to theory foretells: what the noise of the readings
+ * leaves open in the rate and in the creep, and what real soils add by not following theory.
+ *
+ * A study with known truth stands behind the constants, and counts what the range holds: test/study/progress.ts.
+ */
+import { straightLine } from "../numeric/straight-line";
+import { endTime, timeOf, type EndOfPrimary, type EndRule } from "./end-of-primary";
+import { allowedRise, sideOf } from "./fit/interval";
+import { creep, curveAt, type Curve } from "./fit/model";
+import type { Series } from "./readings";
+import { CREEP_SPREAD, linearFit, ORDINARY_CREEP, solve, sumUp } from "./fit/linear";
+import { SHARPNESSES, type Trial } from "./fit/search";
+import { degreeOfConsolidation } from "./fit/terzaghi";
+import type { TheoryFit } from "./fit/theory-fit";
+
+/** As distances in ln t, towards earlier and later times; infinite where the readings give no limit. */
+export interface EndRange {
+  readonly earlier: number;
+  readonly later: number;
+}
+
+/** By how much real readings depart from theory beyond their noise, as share of primary: the published curves of test/published fit to 0.3 to 0.7 %. */
+const MODEL_SHARE = 0.003;
+/**
+ * What the constructions add of their own, in ln t. Later is more than earlier: on the published records with a tail, t100 by log
+ * time moves later as the record grows, for the tail of soils is not quite straight.
+ */
+const OWN_SHARE: Readonly<Record<EndRule, EndRange>> = {
+  "log time": { earlier: 0.1, later: 0.2 },
+  "root time": { earlier: 0.1, later: 0.15 },
+};
+/** Creep per log cycle over primary that is tried: none to 0.4, four times that of an ordinary clay. */
+const CREEPS = Array.from({ length: 11 }, (_, k) => 0.04 * k);
+
+/** `foretold` is the end on the fitted curve; the weights of readings that were left out are not in `used`. */
+export function endRange(used: Series, fit: TheoryFit, rule: EndRule, foretold: EndOfPrimary): EndRange {
+  const { times, readings, weights } = used;
+  const { noise, timeZero } = fit;
+  const primary = Math.abs(fit.primary);
+  const sinceLoad = times.map((t) => Math.max(t + timeZero, 0));
+  const residuals = sinceLoad.map((t, i) => Math.sqrt(weights[i] ?? 0) * ((readings[i] ?? 0) - curveAt(fit, t)));
+  const freedom = Math.max(times.length - 4, 1);
+  const departure = MODEL_SHARE * primary;
+  const rise = allowedRise(residuals, noise ** 2, freedom) + (2 * departure) ** 2;
+  const lean = (noise ** 2 + departure ** 2) / (CREEP_SPREAD * primary) ** 2;
+  const trialAt = trialsOf(used, lean, timeZero);
+  const best = trialAt(fit.rate);
+  const distance = (curve: Curve): number | undefined => {
+    const t100 = endTime(rule, curve);
+    return t100 === undefined ? undefined : Math.log(t100 / foretold.t100);
+  };
+
+  /** How far the end moves where the rate goes as far as the readings let it. */
+  const byRate = (direction: 1 | -1): number => {
+    const at = (x: number) => trialAt(fit.rate * Math.exp(direction * x));
+    const side = sideOf((x) => at(x).cost - best.cost < rise);
+    if (side === Infinity) return Infinity;
+    const moved = distance(at(side));
+    return moved === undefined ? side : Math.max(-direction * moved, 0);
+  };
+
+  /** How far the end moves over every creep that the readings do not rule out. */
+  const byCreep = { earlier: 0, later: 0 };
+  const degrees = sinceLoad.map((t) => degreeOfConsolidation(fit.rate * t));
+  for (const sharpness of SHARPNESSES) {
+    const unit = sinceLoad.map((t) => creep(fit.rate, sharpness, t));
+    for (const share of CREEPS) {
+      const line = straightLine(degrees.map((U, i) => U + share * (unit[i] ?? 0)), readings, weights); // prettier-ignore
+      const cost = line.rss + lean * ((share - ORDINARY_CREEP) * line.slope) ** 2;
+      if (cost - best.cost > rise) continue;
+      const moved = distance({
+        rate: fit.rate,
+        d0: line.intercept,
+        primary: line.slope,
+        tail: share * line.slope,
+        sharpness,
+      });
+      if (moved === undefined) continue;
+      byCreep.earlier = Math.max(byCreep.earlier, -moved);
+      byCreep.later = Math.max(byCreep.later, moved);
+    }
+  }
+
+  // A second answer that the readings fit nearly as well belongs to the range.
+  const { otherRate } = fit;
+  const other = otherRate === undefined ? 0 : (distance(trialAt(otherRate)) ?? Math.log(fit.rate / otherRate));
+  const level = rule === "root time" ? byLevel(fit, foretold) : { earlier: 0, later: 0 };
+  const own = OWN_SHARE[rule];
+  return {
+    earlier: Math.hypot(byRate(1), Math.max(-other, 0), byCreep.earlier, level.earlier, own.earlier),
+    later: Math.hypot(byRate(-1), Math.max(other, 0), byCreep.later, level.later, own.later),
+  };
+}
+
+/** The best curve at a rate, over the sharpnesses of creep; the load came `shift` minutes before the clock. */
+function trialsOf({ times, readings, weights }: Series, lean: number, shift: number): (rate: number) => Trial {
+  const firstReading = readings[0] ?? 0;
+  const y = Float64Array.from(readings, (reading) => reading - firstReading);
+  const w = Float64Array.from(weights);
+  const sinceLoad = Float64Array.from(times, (t) => Math.max(t + shift, 0));
+  const linear = linearFit();
+  return (rate) => {
+    const u = sinceLoad.map((t) => degreeOfConsolidation(rate * t));
+    let best: Trial = { rate, d0: firstReading, primary: 0, tail: 0, sharpness: 0, cost: Infinity };
+    for (const sharpness of SHARPNESSES) {
+      sumUp(linear, y, u, sinceLoad.map((t) => creep(rate, sharpness, t)), w); // prettier-ignore
+      solve(linear, lean);
+      const { d0, primary, tail, cost } = linear;
+      if (cost < best.cost) best = { rate, d0: firstReading + d0, primary, tail, sharpness, cost };
+    }
+    return best;
+  };
+}
+
+/** Root time: how long the curve takes for the noise of d100, where it has nearly come to rest. */
+function byLevel(fit: TheoryFit, { d100, t100 }: EndOfPrimary): EndRange {
+  const off = 2 * Math.sign(fit.primary) * fit.noise;
+  const [before, after] = [timeOf(fit, d100 - off), timeOf(fit, d100 + off)];
+  return {
+    earlier: before === undefined ? Infinity : Math.log(t100 / before),
+    later: after === undefined ? Infinity : Math.log(after / t100),
+  };
+}

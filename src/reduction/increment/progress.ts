@@ -1,0 +1,232 @@
+/**
+ * A load that still stands: how far consolidation has gone, when primary will be over, and whether it is.
+ *
+ * The fit to theory carries the readings beyond the last one, and the construction of the rule is made on it (end-of-primary.ts);
+ * as soon as the record is long enough for the construction itself, its numbers stand. The range (end-range.ts) holds both.
+ */
+import { given, notApplicable, type Outcome } from "../outcome";
+import { endOfPrimary, timeOf, type EndOfPrimary, type EndRule } from "./end-of-primary";
+import { endRange } from "./end-range";
+import { hyperbola, HYPERBOLA_FROM, HYPERBOLA_TO } from "./hyperbola";
+import { curveAt } from "./fit/model";
+import { usedReadings, type CleanReadings, type Series } from "./readings";
+import type { Increment } from "./reduce";
+import { FIT_LIMITS, judge, MISFIT, signalsOf, type Limits } from "./signals";
+import { smoothCurve } from "./constructions/smooth-curve";
+import { cyclesPast, noSlope } from "./constructions/tail";
+import { degreeOfConsolidation } from "./fit/terzaghi";
+import { FEWEST_READINGS, type TheoryFit } from "./fit/theory-fit";
+
+/** When a load may end: at the end of primary by a construction, at a fixed time, or at a multiple of t100 by log time. */
+export const PROGRESS_RULES = ["log time", "root time", "fixed", "multiple"] as const;
+export type ProgressRule = (typeof PROGRESS_RULES)[number];
+
+export type Verdict = "over" | "not yet" | "cannot be told";
+
+/** Times are minutes on the clock of the readings. */
+export interface ExpectedEnd extends EndOfPrimary {
+  /** Share of the way from d0 to d100 that is gone at the last reading, 0 to 1. */
+  readonly U: number;
+  /** Limits of t100; absent where the readings give none. */
+  readonly low?: number;
+  readonly high?: number;
+}
+
+export interface Progress {
+  readonly expected: Outcome<ExpectedEnd>;
+  /** Minutes from the last reading to the end by the rule; 0 once it is past. */
+  readonly remaining: number;
+  readonly verdict: Verdict;
+}
+
+const GO_ON = "go on reading";
+
+/** The limits of the fit, without those that ask for a finished record. */
+const LIMITS: Limits = { ...FIT_LIMITS, lastT: [0, 0], early: [0, 0] };
+/** From this degree of consolidation on there is an answer. */
+const LEAST_U = 0.5;
+
+/**
+ * `multiple`: the minutes of the rule "fixed"; the times t100 of the rule "multiple". Refuses before half of primary, and where the
+ * readings show no consolidation; the rule "fixed" then still answers how long the load has to stand.
+ */
+export function progress(increment: Increment, rule: ProgressRule, multiple = 1): Outcome<Progress> {
+  const { cleaned } = increment;
+  if (!cleaned.ok) return cleaned;
+  const clean = cleaned.value;
+  const last = clean.lastTime;
+  if (!clean.count) return notApplicable(`there are no readings yet: enter a time and a reading; ${GO_ON}`);
+  const expected = expectedEnd(increment, rule === "root time" ? rule : "log time");
+  if (rule === "fixed") {
+    const over = last >= multiple;
+    const value: Progress = { expected, remaining: Math.max(multiple - last, 0), verdict: over ? "over" : "not yet" };
+    const remarks = expected.ok ? [primaryRemark(expected.value, last), ...expected.remarks] : [expected.reason];
+    return given(value, [`the fixed time of ${shown(multiple)} min is ${over ? "" : "not "}over`, ...remarks]);
+  }
+  if (!expected.ok) return expected;
+  const end = expected.value;
+  const factor = rule === "multiple" ? multiple : 1;
+  const value: Progress = {
+    expected,
+    remaining: Math.max(factor * end.t100 - last, 0),
+    verdict: verdictOf(end, last / factor),
+  };
+  const wait = `${shown(factor)} times t100 is ${shown(factor * end.t100)} min: ${SAID[value.verdict]}`;
+  return given(value, [...(rule === "multiple" ? [wait] : []), primaryRemark(end, last), ...expected.remarks]);
+}
+
+const SAID: Readonly<Record<Verdict, string>> = {
+  over: "it is over",
+  "not yet": "it is not over",
+  "cannot be told": `whether it is over cannot be told yet, ${GO_ON}`,
+};
+
+/** The range decides, not the expected time: nothing is said to be over, or not, that lies within it. */
+function verdictOf({ low, high }: ExpectedEnd, time: number): Verdict {
+  if (high !== undefined && time >= high) return "over";
+  return low !== undefined && time < low ? "not yet" : "cannot be told";
+}
+
+function primaryRemark(end: ExpectedEnd, last: number): string {
+  const { t100, low, high } = end;
+  const range = low === undefined ? "" : high === undefined ? ` (${shown(low)} or later)` : ` (${shown(low)} to ${shown(high)})`; // prettier-ignore
+  const time = `t100 ${last >= t100 ? "is" : "is expected at"} ${shown(t100)} min${range}`;
+  switch (verdictOf(end, last)) {
+    case "over":
+      return `primary compression is over: ${time}`;
+    case "not yet":
+      return `primary compression is not over: ${time}`;
+    default:
+      return `whether primary compression is over cannot be told yet: ${time}; ${GO_ON}`;
+  }
+}
+
+/** The end of primary by a construction, foretold or drawn. Refuses before half of primary, and readings that show no consolidation. */
+export function expectedEnd(increment: Increment, rule: EndRule): Outcome<ExpectedEnd> {
+  const { cleaned, theory } = increment;
+  if (!cleaned.ok) return cleaned;
+  const clean = cleaned.value;
+  const count = clean.series.times.length;
+  if (count < FEWEST_READINGS)
+    return notApplicable(
+      `the end of primary needs ${FEWEST_READINGS} readings at different times, and there ${count === 1 ? "is" : "are"} ${count}: ${GO_ON}`,
+    );
+  if (!theory.ok) return theory;
+  const fit = theory.value;
+  const last = clean.lastTime;
+  const signals = signalsOf(clean, fit);
+  const { refusal } = judge(signals, LIMITS, GO_ON);
+  if (refusal) return notApplicable(`the end of primary cannot be told: ${refusal}`);
+  const foretold = endOfPrimary(rule, fit);
+  if (!foretold)
+    return notApplicable(
+      `the end of primary cannot be told: the curve is nowhere clearly steeper than its tail; ${GO_ON}`,
+    );
+
+  const used = usedReadings(clean, fit);
+  const drawn = drawnEnd(increment, rule, used, fit);
+  const onClock = (t: number) => t - fit.timeZero;
+  const { d0, d100, t50, t90, t100 } = drawn ?? {
+    ...foretold,
+    t50: onClock(foretold.t50),
+    t90: onClock(foretold.t90),
+    t100: onClock(foretold.t100),
+  };
+  const U = Math.min((curveAt(fit, last + fit.timeZero) - d0) / (d100 - d0), 1);
+  if (U < LEAST_U)
+    return notApplicable(
+      `the end of primary cannot be foretold before half of it is over, and the readings show about ${Math.round(100 * U)} %: ${GO_ON}`,
+    );
+
+  const limits = limitsOf(used, fit, rule, foretold, t100, signals.misfit, drawn !== undefined);
+  const end: ExpectedEnd = { d0, d100, t50, t90, t100, ...limits, U };
+  return given(end, [
+    ...(limits.low === undefined ? [departs(signals.misfit)] : []),
+    ...secondaryRemark(clean, end, last),
+    ...secondOpinion(used, fit, foretold, end),
+    ...cleaned.remarks,
+    ...theory.remarks,
+  ]);
+}
+
+/** The end as the construction on the readings has it; the fit only carries on where the readings stop short of d100. */
+function drawnEnd(increment: Increment, rule: EndRule, used: Series, fit: TheoryFit): EndOfPrimary | undefined {
+  const { logTime, rootTime } = increment;
+  const { times } = used;
+  const [first, last] = [times[0] ?? 0, times[times.length - 1] ?? 0];
+  const smooth = smoothCurve(used, fit);
+  const reached = (reading: number, from = first): number | undefined => {
+    const seen = smooth.crossing((_, d) => d - reading, from, last);
+    if (seen !== undefined) return seen;
+    const foretold = timeOf(fit, reading);
+    return foretold === undefined ? undefined : foretold - fit.timeZero;
+  };
+  if (rule === "log time" && logTime.ok) {
+    const { d0, d100, t50, t100 } = logTime.value;
+    const t90 = reached(d0 + 0.9 * (d100 - d0), t50);
+    return t90 === undefined ? undefined : { d0, d100, t50, t90, t100 };
+  }
+  if (rule === "root time" && rootTime.ok) {
+    const { d0, d100, t90 } = rootTime.value;
+    const [t50, t100] = [reached(d0 + 0.5 * (d100 - d0)), reached(d100, t90)];
+    return t50 === undefined || t100 === undefined ? undefined : { d0, d100, t50, t90, t100 };
+  }
+  return undefined;
+}
+
+/** What more the range of a drawn end gets where the readings are not those of theory, in ln t. */
+const DEPARTED = 0.4;
+
+/**
+ * The range of t100: about the end that is foretold and the one that is drawn. Readings that depart from theory foretell nothing: then
+ * there is a range only where the construction is drawn.
+ */
+function limitsOf(
+  used: Series,
+  fit: TheoryFit,
+  rule: EndRule,
+  foretold: EndOfPrimary,
+  t100: number,
+  misfit: number,
+  isDrawn: boolean,
+): { low?: number; high?: number } {
+  const departed = misfit > MISFIT;
+  if (departed && !isDrawn) return {};
+  const { earlier, later } = endRange(used, fit, rule, foretold);
+  const more = departed ? DEPARTED : 0;
+  const times = [t100, foretold.t100 - fit.timeZero];
+  const low = Math.min(...times) * Math.exp(-Math.hypot(earlier, more));
+  const high = Math.max(...times) * Math.exp(Math.hypot(later, more));
+  return { low, ...(Number.isFinite(high) ? { high } : {}) };
+}
+
+const departs = (misfit: number): string =>
+  `the readings depart from theory by ${Number((100 * misfit).toPrecision(2))} % of primary on average, so theory cannot foretell the end: look at the plot`;
+
+function secondaryRemark({ series }: CleanReadings, { t100 }: EndOfPrimary, last: number): string[] {
+  if (last < t100) return [];
+  const cycles = cyclesPast(series.times, t100);
+  if (!cycles) return ["no secondary compression is seen yet"];
+  const short = noSlope(cycles) ? ", too little for its slope" : "";
+  return [`${cycles.toFixed(2)} of a log cycle of secondary compression is seen${short}`];
+}
+
+/** The rectangular hyperbola, where enough readings lie between the degrees for which it stands. */
+function secondOpinion(used: Series, fit: TheoryFit, foretold: EndOfPrimary, end: ExpectedEnd): string[] {
+  const inside = used.times
+    .map((clock, i) => ({ t: clock + fit.timeZero, moved: (used.readings[i] ?? 0) - fit.d0 }))
+    .filter(({ t }) => {
+      const U = degreeOfConsolidation(fit.rate * t);
+      return U >= HYPERBOLA_FROM && U <= HYPERBOLA_TO;
+    });
+  const other = hyperbola(inside.map(({ t }) => t), inside.map(({ moved }) => moved)); // prettier-ignore
+  if (!other) return [];
+  const t100 = (foretold.t100 * fit.rate) / other.rate - fit.timeZero;
+  const { low = t100, high = t100 } = end;
+  const agrees = t100 >= low && t100 <= high;
+  return [
+    `the rectangular hyperbola puts t100 at ${shown(t100)} min${agrees ? "" : ", outside that range: look at the plot"}`,
+  ];
+}
+
+const shown = (time: number): string => String(Number(time.toPrecision(3)));
