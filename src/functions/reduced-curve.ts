@@ -23,10 +23,11 @@ function plainNumbers(range: unknown, blank = 0): Float64Array | undefined {
 export function toCurve(times: unknown, readings: unknown, blankReading = 0): [Float64Array, Float64Array] {
   let t = plainNumbers(times);
   let d = plainNumbers(readings, blankReading);
-  if (!t || !d || t.length !== d.length)
-    [t, d] = toPair(times, "the times", readings, "the readings").map((cells, index) =>
-      Float64Array.from(cells, (cell) => cell ?? (index === 1 ? blankReading : 0)),
-    );
+  if (!t || !d || t.length !== d.length) {
+    const [timeCells, readingCells] = toPair(times, "the times", readings, "the readings");
+    t = Float64Array.from(timeCells, (cell) => cell ?? 0);
+    d = Float64Array.from(readingCells, (cell) => cell ?? blankReading);
+  }
   let length = t.length;
   while (length > 0 && !t[length - 1] && !d[length - 1]) length--;
   return [t.subarray(0, length), d.subarray(0, length)];
@@ -60,7 +61,7 @@ const reduced = memoize((times, readings, picked, procedure): Increment => {
   PICK_NAMES.forEach((name, i) => {
     if (!Number.isNaN(picked[i])) picks[name] = picked[i];
   });
-  return reduceIncrement(times, readings, picks, PROCEDURES[procedure[0]], procedure[1] === 1);
+  return reduceIncrement(times, readings, picks, PROCEDURES[procedure[0] ?? 0], procedure[1] === 1);
 });
 
 /** The increment of two ranges of cells, computed once for each distinct input. */

@@ -59,7 +59,7 @@ export function endByRootTime({ exact, truth }: KnownCurve): End {
   const d = roots.map((root) => exact(root * root));
   const [x, y] = [mean(roots), mean(d)];
   const slope =
-    roots.reduce((sum, root, i) => sum + (root - x) * (d[i] - y), 0) /
+    roots.reduce((sum, root, i) => sum + (root - x) * ((d[i] ?? NaN) - y), 0) /
     roots.reduce((sum, root) => sum + (root - x) ** 2, 0);
   const d0 = y - slope * x;
   const t90 = first((t) => sense * (exact(t) - d0 - (slope / 1.15) * Math.sqrt(t)) < 0, end * end);

@@ -30,7 +30,7 @@ const FEWEST = 3;
 /** Through movements since d0 at times in minutes; undefined with fewer than three, or where t/d does not rise with t. */
 export function hyperbola(times: readonly number[], movements: readonly number[]): Hyperbola | undefined {
   if (times.length < FEWEST) return undefined;
-  const ratios = times.map((t, i) => t / movements[i]);
+  const ratios = times.map((t, i) => t / (movements[i] ?? NaN));
   const { slope, intercept } = straightLine(times, ratios);
   return slope * intercept > 0
     ? { slope, intercept, primary: HYPERBOLA_END / slope, rate: (HYPERBOLA_RATE * slope) / intercept }
