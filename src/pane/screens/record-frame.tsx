@@ -1,10 +1,9 @@
-/** What screens that work on a data sheet have in common: heading, failure, choice of the sheet, and what to do without one. */
+/** What screens that work on the current test have in common: heading, failure, and what to do without a data sheet. */
 import { Button, Spinner, Text } from "@fluentui/react-components";
 import type { ReactNode } from "react";
 import { Notice } from "../ui/notice";
 import { useStyles } from "../ui/styles";
-import { SheetChooser } from "../ui/sheet-chooser";
-import type { FollowedRecord } from "../live/use-record";
+import type { useTest } from "../live/use-test";
 
 export interface RecordFrameProps {
   readonly words: {
@@ -15,7 +14,7 @@ export interface RecordFrameProps {
     readonly empty: string;
     readonly reading: string;
   };
-  readonly followed: FollowedRecord;
+  readonly followed: ReturnType<typeof useTest>;
   /** What did not succeed on the screen itself. */
   readonly failure?: string;
   /** The screen's own part, once there is a record. */
@@ -24,7 +23,7 @@ export interface RecordFrameProps {
 
 export function RecordFrame({ words, followed, failure, children }: RecordFrameProps) {
   const styles = useStyles();
-  const { sheets, sheet, record, error, choose, again } = followed;
+  const { tests, reading, error, again } = followed;
   return (
     <div className={styles.column}>
       <Text as="h1" size={400} weight="semibold" block className={styles.title}>
@@ -35,15 +34,14 @@ export function RecordFrame({ words, followed, failure, children }: RecordFrameP
         <>
           <Notice intent="error">{error}</Notice>
           <div>
-            <Button onClick={again}>{words.again}</Button>
+            <Button onClick={() => void again()}>{words.again}</Button>
           </div>
         </>
       )}
       {failure !== undefined && <Notice intent="error">{failure}</Notice>}
-      <SheetChooser sheets={sheets} chosen={sheet} onChoose={choose} />
-      {record ? (
+      {reading ? (
         children
-      ) : sheets?.length === 0 ? (
+      ) : tests?.length === 0 ? (
         <Notice intent="info" title={words.emptyTitle}>
           {words.empty}
         </Notice>

@@ -1,6 +1,6 @@
 /** The task pane: its screens behind tabs, in the look of the host. */
 import { FluentProvider, makeStyles, tokens } from "@fluentui/react-components";
-import { useEffect, useMemo, useState, type CSSProperties, type ComponentType } from "react";
+import { useEffect, useState, type CSSProperties, type ComponentType } from "react";
 import type { WorkbookPort } from "../../workbook/port";
 import { AboutScreen } from "../screens/about/about-screen";
 import { ByHandScreen } from "../screens/by-hand/by-hand-screen";
@@ -15,7 +15,8 @@ import { SheetScreen, type Sheets } from "../screens/data-sheet/insert-sheet";
 import { tabId, Tabs } from "./tabs";
 import { text } from "../text";
 import { PLOT_INKS, THEMES, type Look } from "./theme";
-import { whileShown } from "../live/while-shown";
+import { FollowedWorkbook, Shown } from "../live/use-test";
+import { CurrentTestBar } from "./current-test-bar";
 
 const useStyles = makeStyles({
   pane: { minHeight: "100vh", boxSizing: "border-box", backgroundColor: tokens.colorNeutralBackground1 },
@@ -72,15 +73,15 @@ const SCREENS: readonly Screen[] = [
 
 /** A screen that is made when it is first shown, and then only hidden; the workbook is left alone meanwhile. */
 function KeptScreen({ port, sheets, Screen, isShown }: ScreenProps & Pick<Screen, "Screen"> & { isShown: boolean }) {
-  const hushed = useMemo(() => whileShown(port), [port]);
   const [begun, setBegun] = useState(false);
   useEffect(() => {
     if (isShown) setBegun(true);
-    hushed.setShown(isShown);
-  }, [hushed, isShown]);
+  }, [isShown]);
   return begun || isShown ? (
     <div hidden={!isShown}>
-      <Screen port={hushed.port} sheets={sheets} />
+      <Shown isShown={isShown}>
+        <Screen port={port} sheets={sheets} />
+      </Shown>
     </div>
   ) : null;
 }
@@ -90,26 +91,29 @@ export function Pane({ port, sheets, look }: PaneProps) {
   const [shown, setShown] = useState(SCREENS[0].value);
   return (
     <FluentProvider theme={THEMES[look]} className={styles.pane} style={PLOT_INKS[look] as CSSProperties}>
-      <header className={styles.tabs}>
-        <Tabs
-          label={text.tabs.label}
-          tabs={SCREENS.map(({ value }) => ({ value, text: text.tabs[value] }))}
-          selected={shown}
-          panel="screen"
-          onSelect={setShown}
-        />
-      </header>
-      <main>
-        <div id="screen" role="tabpanel" aria-labelledby={tabId(shown)} className={styles.screen}>
-          {SCREENS.map(({ value, Screen, keeps }) =>
-            keeps ? (
-              <KeptScreen key={value} port={port} sheets={sheets} Screen={Screen} isShown={value === shown} />
-            ) : (
-              value === shown && <Screen key={value} port={port} sheets={sheets} />
-            ),
-          )}
-        </div>
-      </main>
+      <FollowedWorkbook port={port}>
+        <header className={styles.tabs}>
+          <Tabs
+            label={text.tabs.label}
+            tabs={SCREENS.map(({ value }) => ({ value, text: text.tabs[value] }))}
+            selected={shown}
+            panel="screen"
+            onSelect={setShown}
+          />
+          <CurrentTestBar />
+        </header>
+        <main>
+          <div id="screen" role="tabpanel" aria-labelledby={tabId(shown)} className={styles.screen}>
+            {SCREENS.map(({ value, Screen, keeps }) =>
+              keeps ? (
+                <KeptScreen key={value} port={port} sheets={sheets} Screen={Screen} isShown={value === shown} />
+              ) : (
+                value === shown && <Screen key={value} port={port} sheets={sheets} />
+              ),
+            )}
+          </div>
+        </main>
+      </FollowedWorkbook>
     </FluentProvider>
   );
 }

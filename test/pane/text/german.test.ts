@@ -41,12 +41,13 @@ test("the pane speaks German", async () => {
 
 test("what it writes into cells is English", async () => {
   const { ReadingsScreen } = await import("../../../src/pane/screens/readings/readings-screen");
+  const { inPane } = await import("../in-pane");
   const { CATALOGUES, text } = await import("../../../src/pane/text");
   const words = text.readings;
   const port = new FakePort();
   await port.insertSheet({ ...blankSheet("SI"), name: "Test 7" });
   port.inserted.length = 0;
-  await render(createElement(ReadingsScreen, { port }));
+  await render(inPane(ReadingsScreen, port));
   const waitFor = async <T>(find: () => T | undefined | null): Promise<T> => {
     for (let turn = 0; turn < 200; turn++) {
       const found = find();

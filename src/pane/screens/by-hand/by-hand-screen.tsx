@@ -13,7 +13,6 @@ import {
   type Quantity,
 } from "../../../book/comparison";
 import type { evaluateAgain } from "../../../book/second-evaluation";
-import type { NamedValues, TestRecord } from "../../../record/record";
 import { timeStamp } from "../../../workbook/time-stamp";
 import { refuseNotYet } from "../../../workbook/busy";
 import type { WorkbookPort } from "../../../workbook/port";
@@ -27,7 +26,9 @@ import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { typedNonZero } from "../../ui/typed-number";
 import { numberText } from "../../text/number";
-import { useRecord } from "../../live/use-record";
+import { useDraft, useTest } from "../../live/use-test";
+import { RECORD } from "../../live/want";
+import type { Reading } from "../../live/workbook-store";
 
 const words = text.byHand;
 
@@ -55,22 +56,20 @@ const useStyles = makeStyles({
 
 interface ScreenProps {
   readonly port: WorkbookPort;
-  readonly sheet: string;
-  readonly values: NamedValues;
-  readonly record: TestRecord;
+  readonly reading: Reading;
 }
 
 type Telling = { readonly intent: "success" | "error" | "warning"; readonly sentence: string };
 
 export function ByHandScreen({ port }: { port: WorkbookPort }) {
-  const followed = useRecord(port);
-  const { sheet, values, record } = followed;
+  const followed = useTest(RECORD);
+  const { reading } = followed;
   return (
     <RecordFrame words={words} followed={followed}>
-      {sheet !== undefined && values && record && (
+      {reading && (
         <>
-          <Compare key={`compare ${sheet}`} {...{ port, sheet, values, record }} />
-          <Working key={`working ${sheet}`} {...{ port, sheet, values, record }} />
+          <Compare key={`compare ${reading.id}`} port={port} reading={reading} />
+          <Working key={`working ${reading.id}`} port={port} reading={reading} />
         </>
       )}
     </RecordFrame>
@@ -118,13 +117,13 @@ function pairOf(quantity: Quantity, typed: Typed): Pair | undefined {
   return { quantity, byHand, tolerance };
 }
 
-function Compare({ port, sheet, values, record }: ScreenProps) {
+function Compare({ port, reading: { id, sheet, values, record } }: ScreenProps) {
   const shared = useSharedStyles();
   const all = useMemo(() => quantities(record, values), [record, values]);
   const [load, setLoad] = useState<string>("");
   const [chosen, setChosen] = useState<string>();
-  const [lines, setLines] = useState<readonly Typed[]>([]);
-  const [by, setBy] = useState("");
+  const [lines, setLines] = useDraft<readonly Typed[]>(id, "by hand", []);
+  const [by, setBy] = useDraft(id, "by hand, by", "");
   const [telling, setTelling] = useState<Telling>();
   const [busy, setBusy] = useState(false);
 
@@ -168,7 +167,7 @@ function Compare({ port, sheet, values, record }: ScreenProps) {
       const when = timeStamp(new Date());
       const written = pairs.map((pair) => comparisonRow(sheet, pair, by.trim(), when));
       const place = await appendRows(port, COMPARISON_NAMES, comparisonSheet, written);
-      return { intent: "success", sentence: words.signed(pairs.length, place) };
+      return { intent: "success", sentence: words.signed(pairs.length, sheet, place) };
     });
 
   return (
@@ -308,7 +307,7 @@ function Found({ of, found, quantity }: FoundProps) {
   );
 }
 
-function Working({ port, sheet, values, record }: ScreenProps) {
+function Working({ port, reading: { sheet, names, values, record } }: ScreenProps) {
   const styles = useStyles();
   const shared = useSharedStyles();
   const entries = useMemo(() => calculationBook(record, values), [record, values]);
@@ -321,8 +320,8 @@ function Working({ port, sheet, values, record }: ScreenProps) {
   const insert = async (): Promise<void> => {
     try {
       refuseNotYet(values);
-      const plan = bookSheet(sheet, entries, await port.listNames(sheet));
-      setTelling(await newSheet(port, plan, words.booked));
+      const plan = bookSheet(sheet, entries, names);
+      setTelling(await newSheet(port, plan, (book) => words.booked(sheet, book)));
     } catch (error) {
       setTelling({ intent: "error", sentence: sentenceOf(error) });
     }

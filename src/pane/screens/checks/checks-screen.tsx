@@ -1,16 +1,15 @@
 /** The reviewer's questions, answered for a data sheet: first what befell its cells, then question by question. */
-import { Button, Field, Input, Link, makeStyles, Select, Spinner, Text, tokens } from "@fluentui/react-components";
-import { useEffect, useMemo, useState } from "react";
+import { Button, Field, Input, Link, makeStyles, Select, Text, tokens } from "@fluentui/react-components";
+import { useMemo, useState } from "react";
 import { runChecks, shown, type Answered, type Status } from "../../../checks";
 import { answerTo } from "../../../checks/answers";
 import type { CellFinding } from "../../../checks/integrity";
 import { limitsSheet } from "../../../checks/limits";
 import { cellsOf } from "../../../checks/whereabouts";
-import type { NamedValues, TestRecord } from "../../../record/record";
 import { timeStamp } from "../../../workbook/time-stamp";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Ags4Part } from "./ags4-part";
-import { acknowledge, reviewState, type ReviewState } from "./workbook-answers";
+import { acknowledge, REVIEW, reviewOf, type ReviewState } from "./workbook-answers";
 import { newSheet } from "../../live/new-sheet";
 import { Notice } from "../../ui/notice";
 import { RecordFrame } from "../record-frame";
@@ -18,7 +17,8 @@ import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { sentence, sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
-import { useRecord } from "../../live/use-record";
+import { useDraft, useTest } from "../../live/use-test";
+import type { Reading } from "../../live/workbook-store";
 
 const words = text.checks;
 
@@ -61,53 +61,33 @@ type Filter = keyof typeof words.filters;
 type GoTo = (address: string) => void;
 
 export function ChecksScreen({ port }: { port: WorkbookPort }) {
-  const followed = useRecord(port);
-  const { sheet, values, record, again } = followed;
+  const followed = useTest(REVIEW);
+  const { reading, again } = followed;
   return (
     <RecordFrame words={words} followed={followed}>
-      {sheet !== undefined && values && record && (
-        <Review key={sheet} port={port} sheet={sheet} values={values} record={record} again={again} />
-      )}
+      {reading && <Review key={reading.id} port={port} reading={reading} again={again} />}
     </RecordFrame>
   );
 }
 
 interface ReviewProps {
   readonly port: WorkbookPort;
-  readonly sheet: string;
-  readonly values: NamedValues;
-  readonly record: TestRecord;
-  readonly again: () => void;
-}
-
-/** The state that belongs to the values shown; read again whenever they are. */
-function useReviewState({ port, sheet, values, record }: ReviewProps): { state?: ReviewState; error?: string } {
-  const [read, setRead] = useState<{ state?: ReviewState; error?: string }>({});
-  useEffect(() => {
-    let gone = false;
-    reviewState(port, sheet, values, record).then(
-      (state) => gone || setRead({ state }),
-      (error) => gone || setRead((before) => ({ ...before, error: sentenceOf(error) })),
-    );
-    return () => {
-      gone = true;
-    };
-  }, [port, sheet, values, record]);
-  return read;
+  readonly reading: Reading;
+  readonly again: () => Promise<void>;
 }
 
 type Telling = { readonly intent: "success" | "warning" | "error"; readonly sentence: string };
 
-function Review(props: ReviewProps) {
-  const { port, sheet, values, record, again } = props;
-  const { state, error } = useReviewState(props);
+function Review({ port, reading, again }: ReviewProps) {
+  const { sheet, record } = reading;
   const [telling, setTelling] = useState<Telling>();
-  const answered = useMemo(() => state && runChecks(record, state.limits.thresholds), [state, record]);
+  const state = useMemo(() => reviewOf(reading), [reading]);
+  const answered = useMemo(() => runChecks(record, state.limits.thresholds), [state, record]);
 
   const carryOut = async (work: () => Promise<Telling | undefined>): Promise<boolean> => {
     try {
       setTelling(await work());
-      again();
+      await again();
       return true;
     } catch (reason) {
       setTelling({ intent: "error", sentence: sentenceOf(reason) });
@@ -129,23 +109,19 @@ function Review(props: ReviewProps) {
         by,
         when: timeStamp(new Date()),
       };
-      return { intent: "success", sentence: words.kept(check.id, await acknowledge(port, row)) };
+      return { intent: "success", sentence: words.kept(check.id, sheet, await acknowledge(port, row)) };
     });
 
   return (
     <>
       {telling && <Notice intent={telling.intent}>{telling.sentence}</Notice>}
-      {error !== undefined && <Notice intent="error">{error}</Notice>}
-      {!state && error === undefined && <Spinner label={words.reading} labelPosition="after" size="tiny" />}
-      {state && <Cells findings={state.findings} goTo={goTo} />}
-      {state && answered && <Questions {...{ sheet, values, state, answered, goTo, keep }} />}
-      {state && (
-        <Limits
-          state={state}
-          insert={() => carryOut(() => newSheet(port, limitsSheet(), words.limitsInserted))}
-          showSheet={(name) => void carryOut(async () => (await port.show(name, "A1"), undefined))}
-        />
-      )}
+      <Cells findings={state.findings} goTo={goTo} />
+      <Questions {...{ reading, state, answered, goTo, keep }} />
+      <Limits
+        state={state}
+        insert={() => carryOut(() => newSheet(port, limitsSheet(), words.limitsInserted))}
+        showSheet={(name) => void carryOut(async () => (await port.show(name, "A1"), undefined))}
+      />
       <Ags4Part record={record} saves={port.savesFiles} />
     </>
   );
@@ -180,8 +156,7 @@ function Cells({ findings, goTo }: { findings: readonly CellFinding[]; goTo: GoT
 }
 
 interface QuestionsProps {
-  readonly sheet: string;
-  readonly values: NamedValues;
+  readonly reading: Reading;
   readonly state: ReviewState;
   readonly answered: readonly Answered[];
   readonly goTo: GoTo;
@@ -189,7 +164,7 @@ interface QuestionsProps {
 }
 
 function Questions(props: QuestionsProps) {
-  const { sheet, state, answered } = props;
+  const { reading, state, answered } = props;
   const shared = useSharedStyles();
   const [filter, setFilter] = useState<Filter>("open");
   const [find, setFind] = useState("");
@@ -201,7 +176,7 @@ function Questions(props: QuestionsProps) {
     if (!said.includes(find.trim().toLowerCase())) return false;
     if (filter === "open") return OPEN.includes(answer.status);
     if (filter === "cannot") return answer.status === "cannot be asked";
-    return filter === "all" || answerTo(state.answers, sheet, one) !== undefined;
+    return filter === "all" || answerTo(state.answers, reading.sheet, one) !== undefined;
   };
   const found = answered.filter(matches);
   return (
@@ -240,12 +215,13 @@ function Questions(props: QuestionsProps) {
   );
 }
 
-function Question({ sheet, values, state, goTo, keep, one }: QuestionsProps & { readonly one: Answered }) {
+function Question({ reading, state, goTo, keep, one }: QuestionsProps & { readonly one: Answered }) {
   const styles = useStyles();
   const shared = useSharedStyles();
   const { check, answer } = one;
+  const { id, sheet, names, values } = reading;
   const [found, against] = answer.compared ?? [];
-  const cells = cellsOf(one, state.names, values);
+  const cells = cellsOf(one, names, values);
   const given = answerTo(state.answers, sheet, one);
   return (
     <li className={styles.card}>
@@ -289,16 +265,22 @@ function Question({ sheet, values, state, goTo, keep, one }: QuestionsProps & { 
         </>
       )}
       {(answer.status === "stop" || answer.status === "explain") && (!given || given.stale) && (
-        <AnswerForm id={check.id} keep={(reason, by) => keep(one, reason, by)} />
+        <AnswerForm test={id} id={check.id} keep={(reason, by) => keep(one, reason, by)} />
       )}
     </li>
   );
 }
 
-function AnswerForm({ id, keep }: { id: string; keep: (reason: string, by: string) => Promise<boolean> }) {
+interface AnswerFormProps {
+  readonly test: string;
+  readonly id: string;
+  readonly keep: (reason: string, by: string) => Promise<boolean>;
+}
+
+function AnswerForm({ test, id, keep }: AnswerFormProps) {
   const styles = useStyles();
-  const [reason, setReason] = useState("");
-  const [by, setBy] = useState("");
+  const [reason, setReason] = useDraft(test, `answer ${id}`, "");
+  const [by, setBy] = useDraft(test, `answer ${id} by`, "");
   const [lacking, setLacking] = useState(false);
   const [busy, setBusy] = useState(false);
   const save = async (): Promise<void> => {

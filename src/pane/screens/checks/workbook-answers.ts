@@ -10,12 +10,23 @@ import {
 } from "../../../checks/answers";
 import { CONTENT_NAMES, integrity, type CellFinding } from "../../../checks/integrity";
 import { LIMIT_NAMES, LIMITS_SHEET_NAME, readLimits, type FirmLimits } from "../../../checks/limits";
-import type { NamedValues, TestRecord } from "../../../record/record";
-import type { SheetName, SheetPlan, SheetValues, WorkbookPort } from "../../../workbook/port";
+import type { Looked, SheetPlan, WorkbookPort } from "../../../workbook/port";
+import type { Want } from "../../live/want";
+import type { Reading } from "../../live/workbook-store";
 import { text } from "../../text";
 
+/** What the reviewer's questions need of the workbook. */
+export const REVIEW: Want = {
+  contents: CONTENT_NAMES,
+  hidden: true,
+  beside: [
+    { mark: LIMITS_SHEET_NAME, names: LIMIT_NAMES, places: true },
+    { mark: ANSWERS_SHEET_NAME, names: ANSWER_NAMES },
+  ],
+};
+
 /** The sheets that have a name, with what they hold. */
-const having = (sheets: readonly SheetValues[], name: string): SheetValues[] =>
+const having = <T extends Pick<Looked, "values">>(sheets: readonly T[], name: string): T[] =>
   sheets.filter(({ values }) => values[name]);
 
 export interface LimitsInWorkbook extends FirmLimits {
@@ -23,17 +34,23 @@ export interface LimitsInWorkbook extends FirmLimits {
   readonly sheet?: string;
 }
 
-async function limitsIn(port: WorkbookPort, sheets: readonly SheetValues[]): Promise<LimitsInWorkbook> {
+function limitsIn(sheets: readonly Looked[]): LimitsInWorkbook {
   const [first, ...others] = having(sheets, LIMITS_SHEET_NAME);
   if (!first) return readLimits({});
-  const { sheet, values } = first;
-  const limits = readLimits(values, await port.listNames(sheet));
-  const names = others.map((other) => other.sheet);
-  const more = names.length ? [text.checks.otherLimits(names, sheet)] : [];
+  const { sheet, values, names } = first;
+  const limits = readLimits(values, names);
+  const more = others.length
+    ? [
+        text.checks.otherLimits(
+          others.map((other) => other.sheet),
+          sheet,
+        ),
+      ]
+    : [];
   return { ...limits, sheet, remarks: [...limits.remarks, ...more] };
 }
 
-const answersIn = (sheets: readonly SheetValues[], dataSheet: string): Acknowledgement[] =>
+const answersIn = (sheets: readonly Looked[], dataSheet: string): Acknowledgement[] =>
   having(sheets, ANSWERS_SHEET_NAME)
     .flatMap(({ values }) => readAnswers(values))
     .filter((one) => one.sheet === dataSheet);
@@ -60,29 +77,14 @@ export const acknowledge = (port: WorkbookPort, one: Acknowledgement): Promise<s
   appendRows(port, ANSWER_NAMES, answersSheet, [answerRow(one)]);
 
 export interface ReviewState {
-  readonly names: readonly SheetName[];
   readonly limits: LimitsInWorkbook;
   readonly answers: readonly Acknowledgement[];
   readonly findings: readonly CellFinding[];
-  /** Every sheet, with what else was asked for. */
-  readonly sheets: readonly SheetValues[];
 }
 
-/** Limits, answers and findings for a data sheet; `values` as `readNames` gives those of the record. Reads `also` of every sheet. */
-export async function reviewState(
-  port: WorkbookPort,
-  sheet: string,
-  values: NamedValues,
-  record: TestRecord,
-  also: readonly string[] = [],
-): Promise<ReviewState> {
-  const [names, contents, shown, hidden, sheets] = await Promise.all([
-    port.listNames(sheet),
-    port.readContents(sheet, CONTENT_NAMES),
-    port.readNames(sheet, ["load_number", ...CONTENT_NAMES]),
-    port.hidden(sheet),
-    port.readSheets([...LIMIT_NAMES, ...ANSWER_NAMES, ...also]),
-  ]);
-  const findings = integrity({ names, values: { ...values, ...shown }, contents, hidden, record });
-  return { names, limits: await limitsIn(port, sheets), answers: answersIn(sheets, sheet), findings, sheets };
-}
+/** Limits, answers and findings for a test that was read for `REVIEW`. */
+export const reviewOf = ({ sheet, names, values, contents, hidden, record, beside }: Reading): ReviewState => ({
+  limits: limitsIn(beside),
+  answers: answersIn(beside, sheet),
+  findings: integrity({ names, values, contents, hidden, record }),
+});

@@ -70,7 +70,10 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
       const { found, left } = await port.reenterFormulas(sheet);
       return {
         sheet,
-        telling: { intent: left > 0 ? "warning" : "success", sentence: words.reentered(found, left) },
+        telling: {
+          intent: left > 0 ? "warning" : "success",
+          sentence: `${words.of(sheet)}: ${words.reentered(found, left)}`,
+        },
       };
     }, words.looking);
 
@@ -107,7 +110,7 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
         if (present && !replace) setTaken(name);
         throw error;
       }
-      return { sheet, telling: { intent: "success", sentence: words.attached(name, place) } };
+      return { sheet, telling: { intent: "success", sentence: words.attached(name, place, sheet) } };
     }, words.looking);
 
   const missing = new Set(looked?.check.findings.flatMap(({ attach: names }) => names ?? []));

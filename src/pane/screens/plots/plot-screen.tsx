@@ -6,22 +6,28 @@ import { Notice } from "../../ui/notice";
 import { RangeSource } from "./range-plot";
 import { SheetPlots } from "./sheet-plot";
 import { useStyles } from "./plot-styles";
-import { SheetChooser } from "../../ui/sheet-chooser";
 import { text } from "../../text";
-import { useRecord } from "../../live/use-record";
+import { useCurrentTest, useTest } from "../../live/use-test";
+import { RECORD } from "../../live/want";
 
 type Source = "sheet" | "range";
 
 const words = text.plot;
 
+/** The source that is shown until a person chooses: the data sheet, where there is one. */
+function useSource(): [Source | undefined, (source: Source) => void] {
+  const { tests } = useCurrentTest();
+  const [chosen, setChosen] = useState<Source>();
+  const [first, setFirst] = useState<Source>();
+  useEffect(() => {
+    if (tests) setFirst((before) => before ?? (tests.length > 0 ? "sheet" : "range"));
+  }, [tests]);
+  return [chosen ?? first, setChosen];
+}
+
 export function PlotScreen({ port }: { port: WorkbookPort }) {
   const styles = useStyles();
-  const [source, setSource] = useState<Source>();
-  const { sheets, sheet, values, record, error, choose, again } = useRecord(port, source === "range");
-  // At first the data sheet, where there is one.
-  useEffect(() => {
-    if (sheets) setSource((before) => before ?? (sheets.length > 0 ? "sheet" : "range"));
-  }, [sheets]);
+  const [source, setSource] = useSource();
   return (
     <div className={styles.column}>
       <Text as="h1" size={400} weight="semibold" block className={styles.title}>
@@ -37,30 +43,32 @@ export function PlotScreen({ port }: { port: WorkbookPort }) {
           <Radio key={one} value={one} label={words.sources[one]} />
         ))}
       </RadioGroup>
-      {source === "range" ? (
-        <RangeSource port={port} />
-      ) : (
+      {source === "range" ? <RangeSource port={port} /> : <SheetSource port={port} />}
+    </div>
+  );
+}
+
+function SheetSource({ port }: { port: WorkbookPort }) {
+  const { tests, reading, error, again } = useTest(RECORD);
+  return (
+    <>
+      {error !== undefined && (
         <>
-          {error !== undefined && (
-            <>
-              <Notice intent="error">{error}</Notice>
-              <div>
-                <Button onClick={again}>{words.again}</Button>
-              </div>
-            </>
-          )}
-          <SheetChooser sheets={sheets} chosen={sheet} onChoose={choose} />
-          {record && sheet !== undefined && values ? (
-            <SheetPlots key={sheet} port={port} sheet={sheet} values={values} record={record} />
-          ) : sheets?.length === 0 ? (
-            <Notice intent="info" title={words.noSheetTitle}>
-              {words.noSheet}
-            </Notice>
-          ) : (
-            error === undefined && <Spinner label={words.readingSheet} labelPosition="after" size="tiny" />
-          )}
+          <Notice intent="error">{error}</Notice>
+          <div>
+            <Button onClick={() => void again()}>{words.again}</Button>
+          </div>
         </>
       )}
-    </div>
+      {reading ? (
+        <SheetPlots key={reading.id} port={port} reading={reading} />
+      ) : tests?.length === 0 ? (
+        <Notice intent="info" title={words.noSheetTitle}>
+          {words.noSheet}
+        </Notice>
+      ) : (
+        error === undefined && <Spinner label={words.readingSheet} labelPosition="after" size="tiny" />
+      )}
+    </>
   );
 }

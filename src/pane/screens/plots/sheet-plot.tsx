@@ -1,7 +1,7 @@
 /** The plots of a data sheet: one of its curves, or the time curves of all its loads. */
 import { Button, Field, Radio, RadioGroup, Select, Text } from "@fluentui/react-components";
 import { useEffect, useMemo, useRef, useState } from "react";
-import type { NamedValues, TestRecord } from "../../../record/record";
+import type { TestRecord } from "../../../record/record";
 import { METHOD_NAMES } from "../../../reduction/curve/preconsolidation";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Figure } from "../../ui/figure";
@@ -22,6 +22,8 @@ import { InsertChart } from "./insert-chart";
 import { SmallPlots } from "./small-plots";
 import { useStyles } from "./plot-styles";
 import { Choice, optionsOf } from "../../ui/parts";
+import { useDraft } from "../../live/use-test";
+import type { Reading } from "../../live/workbook-store";
 import { sentence } from "../../text/sentence";
 import { text } from "../../text";
 
@@ -30,14 +32,13 @@ const PLOTS = ["compression", "time", "cv", "cAlpha", "all"] as const;
 
 export interface SheetPlotsProps {
   readonly port: WorkbookPort;
-  readonly sheet: string;
-  readonly values: NamedValues;
-  readonly record: TestRecord;
+  readonly reading: Reading;
 }
 
-export function SheetPlots({ port, sheet, values, record }: SheetPlotsProps) {
+export function SheetPlots({ port, reading }: SheetPlotsProps) {
   const styles = useStyles();
-  const [choices, setChoices] = useState<SheetChoices>(SHEET_CHOICES);
+  const { id, sheet, record } = reading;
+  const [choices, setChoices] = useDraft<SheetChoices>(id, "plots", SHEET_CHOICES);
   // A small plot that was opened takes the keyboard along to its load.
   const [isOpened, setOpened] = useState(false);
   const choose = (change: Partial<SheetChoices>): void => setChoices((before) => ({ ...before, ...change }));
@@ -105,7 +106,7 @@ export function SheetPlots({ port, sheet, values, record }: SheetPlotsProps) {
           key={JSON.stringify(choices)}
           port={port}
           areMany={plot === "all"}
-          chart={async () => chartOfSheet({ sheet, names: await port.listNames(sheet), values }, record, choices, spec)}
+          chart={async () => chartOfSheet(reading, record, choices, spec)}
         />
       )}
       {spec && <PlotFiles spec={spec} words={[sheet, spec.title]} saves={port.savesFiles} />}

@@ -5,6 +5,7 @@
 import { useCallback, useEffect, useState } from "react";
 import type { WorkbookPort } from "../../../workbook/port";
 import { follow, type Heard } from "../../live/follow";
+import { useIsShown } from "../../live/use-test";
 import { rangeOf, type Range } from "./selected-range";
 
 export interface Followed {
@@ -34,7 +35,9 @@ export function useRange(port: WorkbookPort): Followed & { readonly again: () =>
   const [followed, setFollowed] = useState<Followed>({});
   const [asked, setAsked] = useState(0);
 
+  const isShown = useIsShown();
   useEffect(() => {
+    if (!isShown) return;
     let range: Range | null = null;
     return follow(port, {
       to: ["values", "sheets", "selection"],
@@ -46,7 +49,7 @@ export function useRange(port: WorkbookPort): Followed & { readonly again: () =>
       },
       failed: (error) => setFollowed({ error }),
     });
-  }, [port, asked]);
+  }, [port, asked, isShown]);
 
   return { ...followed, again: useCallback(() => setAsked((count) => count + 1), []) };
 }

@@ -14,7 +14,8 @@ import { useStyles } from "../../ui/styles";
 import { ReadingsWrite } from "./write-step";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
-import { useDataSheets } from "./use-data-sheets";
+import { useHold } from "../../live/use-test";
+import { useTarget, type Targets } from "./use-target";
 
 const words = text.readings;
 
@@ -35,7 +36,8 @@ export function ReadingsScreen({ port }: { port: WorkbookPort }) {
   const styles = useStyles();
   const [source, setSource] = useState<Source>();
   const [writing, setWriting] = useState(false);
-  const sheets = useDataSheets(port, writing);
+  const targets = useTarget();
+  useHold(writing);
   return (
     <div className={styles.column}>
       <Text as="h1" size={400} weight="semibold" block className={styles.title}>
@@ -49,7 +51,7 @@ export function ReadingsScreen({ port }: { port: WorkbookPort }) {
             key={source.sha256 + source.name}
             port={port}
             source={source}
-            sheets={sheets}
+            targets={targets}
             onBusy={setWriting}
           />
         </>
@@ -63,11 +65,11 @@ export function ReadingsScreen({ port }: { port: WorkbookPort }) {
 interface FileStepsProps {
   readonly port: WorkbookPort;
   readonly source: Source;
-  readonly sheets: ReturnType<typeof useDataSheets>;
+  readonly targets: Targets;
   readonly onBusy: (busy: boolean) => void;
 }
 
-function FileSteps({ port, source, sheets, onBusy }: FileStepsProps) {
+function FileSteps({ port, source, targets, onBusy }: FileStepsProps) {
   const [reading, setReading] = useState<Reading>({ at: "rest" });
   const [read, setRead] = useState<Read>();
   const stop = useRef<AbortController>();
@@ -99,8 +101,8 @@ function FileSteps({ port, source, sheets, onBusy }: FileStepsProps) {
     <>
       <ReadingsColumns
         source={source}
-        remembered={sheets.remembered}
-        frame={sheets.target?.frame ?? ""}
+        remembered={targets.remembered}
+        frame={targets.dataSheet?.target.frame ?? ""}
         onUse={(layout, apparatus) => void use(layout, apparatus)}
         onChange={changed}
       />
@@ -110,23 +112,43 @@ function FileSteps({ port, source, sheets, onBusy }: FileStepsProps) {
       {reading.at === "stopped" && <Notice intent="warning">{words.stopped}</Notice>}
       {reading.at === "changed" && <Notice intent="info">{words.changed}</Notice>}
       {reading.at === "error" && <Notice intent="error">{reading.sentence}</Notice>}
-      {read && <LoadSteps port={port} source={source} sheets={sheets} read={read} onBusy={onBusy} />}
+      {read && <LoadSteps port={port} source={source} targets={targets} read={read} onBusy={onBusy} />}
     </>
   );
 }
 
-function LoadSteps({ port, source, sheets, read, onBusy }: FileStepsProps & { readonly read: Read }) {
+/**
+ * How the loads are found and taken. A person's own stretches go with the test for which they were made: another test has other
+ * loads.
+ */
+function useChoices(
+  rows: LoggerRows,
+  layout: Layout,
+  test: string | undefined,
+): [LoadChoices, (next: LoadChoices) => void] {
+  const [choices, setChoices] = useState(() => firstChoices(rows, layout));
+  const [edited, setEdited] = useState<Readonly<Record<string, LoadChoices["edited"]>>>({});
+  const key = test ?? "";
+  const choose = (next: LoadChoices): void => {
+    setChoices({ ...next, edited: undefined });
+    setEdited((before) => ({ ...(next.way === choices.way && before), [key]: next.edited }));
+  };
+  const own = edited[key];
+  return [useMemo(() => ({ ...choices, edited: own }), [choices, own]), choose];
+}
+
+function LoadSteps({ port, source, targets, read, onBusy }: FileStepsProps & { readonly read: Read }) {
   const styles = useStyles();
   const { rows, layout, apparatus } = read;
-  const { target, names, chosen } = sheets;
-  const [choices, setChoices] = useState(() => firstChoices(rows, layout));
+  const { dataSheet, isThere, error } = targets;
+  const target = dataSheet?.target;
+  const [choices, choose] = useChoices(rows, layout, dataSheet?.id);
   // A sheet's other cells may change without the loads being looked for again.
   const sheetLoads = JSON.stringify(
     target && [target.loads, target.room, target.stressUnit, target.seating, target.diameter],
   );
   // eslint-disable-next-line react-hooks/exhaustive-deps -- sheetLoads stands for the target
   const found = useMemo(() => stretchesOf(rows, layout, choices, target), [rows, layout, choices, sheetLoads]);
-  const choose = (next: LoadChoices): void => setChoices(next);
 
   return (
     <>
@@ -147,8 +169,8 @@ function LoadSteps({ port, source, sheets, read, onBusy }: FileStepsProps & { re
       </Step>
       {rows.lines.length > 0 && (
         <Step title={words.writeHeading}>
-          {sheets.error !== undefined && <Notice intent="error">{sheets.error}</Notice>}
-          {target && names && chosen !== undefined ? (
+          {error !== undefined && <Notice intent="error">{error}</Notice>}
+          {dataSheet ? (
             <ReadingsWrite
               port={port}
               source={source}
@@ -157,24 +179,19 @@ function LoadSteps({ port, source, sheets, read, onBusy }: FileStepsProps & { re
               faults={rows.faults}
               stretches={found.stretches}
               choices={choices}
-              sheets={names}
-              dataSheet={chosen}
-              target={target}
-              onSheet={(sheet) => {
-                setChoices((before) => ({ ...before, edited: undefined }));
-                sheets.choose(sheet);
-              }}
+              dataSheet={dataSheet.sheet}
+              target={dataSheet.target}
               onBusy={onBusy}
             />
-          ) : names ? (
+          ) : isThere === false ? (
             <>
               <Notice intent="info">{words.noSheet}</Notice>
               <div className={styles.row}>
-                <Button onClick={sheets.again}>{words.again}</Button>
+                <Button onClick={() => void targets.again()}>{words.again}</Button>
               </div>
             </>
           ) : (
-            sheets.error === undefined && <Spinner label={words.looking} labelPosition="after" size="tiny" />
+            error === undefined && <Spinner label={words.looking} labelPosition="after" size="tiny" />
           )}
         </Step>
       )}

@@ -10,7 +10,7 @@ import { Stopped } from "../../live/in-slices";
 import { CATALOGUES, text } from "../../text";
 import { sentenceOf } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
-import { Choice, Progress } from "../../ui/parts";
+import { Progress } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { NotKept, writeReadings, type Job, type Kept } from "./into-workbook";
 import { layoutWords } from "./layout-words";
@@ -43,10 +43,8 @@ export interface ReadingsWriteProps {
   readonly faults: readonly Fault[];
   readonly stretches: readonly Stretch[];
   readonly choices: LoadChoices;
-  readonly sheets: readonly string[];
   readonly dataSheet: string;
   readonly target: Target;
-  readonly onSheet: (sheet: string) => void;
   /** While the workbook is being written. */
   readonly onBusy: (busy: boolean) => void;
 }
@@ -94,7 +92,7 @@ function jobOf(props: ReadingsWriteProps, writing: Writing, answers: Answers, ke
 }
 
 export function ReadingsWrite(props: ReadingsWriteProps) {
-  const { port, source, choices, sheets, dataSheet, target, onSheet, onBusy } = props;
+  const { port, source, choices, dataSheet, target, onBusy } = props;
   const styles = useStyles();
   const [state, setState] = useState<State>({ at: "rest" });
   const [answers, answer] = useReducer(answered, NO_ANSWERS);
@@ -146,14 +144,6 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
 
   return (
     <>
-      <Choice
-        label={words.dataSheet}
-        options={sheets.map((sheet) => [sheet, sheet] as const)}
-        value={dataSheet}
-        onChoose={(sheet) => {
-          onSheet(sheet);
-        }}
-      />
       {state.at !== "busy" && state.at !== "done" && (
         <div>
           <Replacing target={target} writing={writing} answers={answers} onAnswer={answer} />

@@ -1,7 +1,6 @@
 /** Makes a report of a data sheet in the workbook, and finds those that were made before. */
 import { runChecks, type Answered } from "../../../checks";
 import { answerTo, type Acknowledgement } from "../../../checks/answers";
-import { readRecord, RECORD_NAMES, type NamedValues } from "../../../record/record";
 import {
   byOf,
   LIMIT_NAMES,
@@ -14,8 +13,16 @@ import {
   type ReportSource,
 } from "../../../report/report";
 import { refuseNotYet } from "../../../workbook/busy";
-import type { Selection, SheetValues, WorkbookPort } from "../../../workbook/port";
-import { reviewState } from "../checks/workbook-answers";
+import type { Looked, Selection, WorkbookPort } from "../../../workbook/port";
+import type { Want } from "../../live/want";
+import { readTest, type Reading } from "../../live/workbook-store";
+import { REVIEW, reviewOf } from "../checks/workbook-answers";
+
+/** What a report needs of the workbook. */
+export const REPORT: Want = {
+  ...REVIEW,
+  beside: [...(REVIEW.beside ?? []), { mark: REPORT_OF, names: [REPORT_OF] }],
+};
 
 export interface Prospect {
   /** Names of the reports of this sheet, oldest first. */
@@ -28,7 +35,7 @@ type Made = Pick<ReportSource, "paper" | "preparedBy" | "now">;
 type Read = Omit<ReportSource, keyof Made>;
 
 /** Names of the sheets that say that they are a report of `sheet`. */
-const reportsOf = (sheet: string, sheets: readonly SheetValues[]): string[] =>
+const reportsOf = (sheet: string, sheets: readonly Looked[]): string[] =>
   sheets.filter(({ values }) => values[REPORT_OF]?.[0]?.[0] === sheet).map((found) => found.sheet);
 
 /** What a reviewer answered to the questions that stand open, by their ids. */
@@ -54,9 +61,9 @@ interface Found {
   readonly reports: readonly string[];
 }
 
-async function find(port: WorkbookPort, sheet: string, values: NamedValues): Promise<Found> {
-  const record = readRecord(values);
-  const { names, limits, answers, findings, sheets } = await reviewState(port, sheet, values, record, [REPORT_OF]);
+function find(reading: Reading): Found {
+  const { sheet, names, values, record, beside } = reading;
+  const { limits, answers, findings } = reviewOf(reading);
   const answered = runChecks(record, limits.thresholds);
   const source = {
     sheet,
@@ -74,12 +81,12 @@ async function find(port: WorkbookPort, sheet: string, values: NamedValues): Pro
       ].join(""),
     ),
   };
-  return { source, reports: reportsOf(sheet, sheets) };
+  return { source, reports: reportsOf(sheet, beside) };
 }
 
-/** What a report of the sheet would lack, before it is made; `values` as the pane has read them of the sheet. */
-export async function prospectOf(port: WorkbookPort, sheet: string, values: NamedValues): Promise<Prospect> {
-  const { source, reports } = await find(port, sheet, values);
+/** What a report of the test would lack, before it is made. */
+export function prospectOf(reading: Reading): Prospect {
+  const { source, reports } = find(reading);
   return { reports, missing: missingFromReport(source), answered: source.answered };
 }
 
@@ -110,9 +117,9 @@ export interface MadeReport {
 
 /** One new sheet, or none at all and an error. */
 export async function makeReport(port: WorkbookPort, sheet: string, made: Made): Promise<MadeReport> {
-  const values = await port.readNames(sheet, RECORD_NAMES);
-  refuseNotYet(values);
-  const { source, reports } = await find(port, sheet, values);
+  const reading = await readTest(port, sheet, REPORT);
+  refuseNotYet(reading.values);
+  const { source, reports } = find(reading);
   const latest = reports.at(-1);
   const limits = latest === undefined ? {} : await limitsOf(port, latest);
   const remarks: string[] = [];

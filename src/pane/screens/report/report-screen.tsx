@@ -1,16 +1,16 @@
 /** Makes the report sheet of a data sheet: says before what it would lack, and after where it is. */
 import { Button, Field, Input, Radio, RadioGroup, Text } from "@fluentui/react-components";
-import { useEffect, useState } from "react";
+import { useMemo, useState } from "react";
 import type { TestRecord } from "../../../record/record";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
-import { makeReport, prospectOf, type MadeReport, type Prospect } from "./make-report";
+import { makeReport, prospectOf, REPORT, type MadeReport, type Prospect } from "./make-report";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { sentenceOf } from "../../text/sentence";
-import { SheetChooser } from "../../ui/sheet-chooser";
 import { text } from "../../text";
-import { useRecord } from "../../live/use-record";
+import { useDraft, useHold, useTest } from "../../live/use-test";
+import type { Reading } from "../../live/workbook-store";
 
 const words = text.report;
 
@@ -22,36 +22,59 @@ type State =
   | { readonly at: "error"; readonly sentence: string };
 
 /** Sheets in inches are for American paper, until someone says otherwise. */
-const paperOf = (record: TestRecord | undefined): Paper => (record?.words.length_unit === "in" ? "Letter" : "A4");
+const paperOf = (record: TestRecord): Paper => (record.words.length_unit === "in" ? "Letter" : "A4");
 
 export function ReportScreen({ port }: { port: WorkbookPort }) {
   const styles = useStyles();
-  const [state, setState] = useState<State>({ at: "rest" });
-  const busy = state.at === "busy";
-  const { sheets, sheet, values, record, error, choose, again } = useRecord(port, busy);
-  const [prospect, setProspect] = useState<Prospect>();
-  const [failure, setFailure] = useState<string>();
-  const [paper, setPaper] = useState<Paper>();
+  const { tests, reading, error, again } = useTest(REPORT);
   const [preparedBy, setPreparedBy] = useState("");
+  const body = () => {
+    if (error !== undefined)
+      return (
+        <>
+          <Notice intent="error">{error}</Notice>
+          <div>
+            <Button onClick={() => void again()}>{words.again}</Button>
+          </div>
+        </>
+      );
+    if (tests?.length === 0) return <Notice intent="info">{words.none}</Notice>;
+    if (!reading) return <Notice intent="info">{words.looking}</Notice>;
+    return <ReportOf key={reading.id} {...{ port, reading, preparedBy, setPreparedBy }} />;
+  };
+  return (
+    <div className={styles.column}>
+      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
+        {words.heading}
+      </Text>
+      <Text block>{words.purpose}</Text>
+      {body()}
+    </div>
+  );
+}
 
-  useEffect(() => {
-    if (sheet === undefined || values === undefined || busy) return;
-    let gone = false;
-    prospectOf(port, sheet, values).then(
-      (found) => gone || (setProspect(found), setFailure(undefined)),
-      (problem) => gone || setFailure(sentenceOf(problem)),
-    );
-    return () => {
-      gone = true;
-    };
-  }, [port, sheet, values, busy]);
+interface ReportOfProps {
+  readonly port: WorkbookPort;
+  readonly reading: Reading;
+  readonly preparedBy: string;
+  readonly setPreparedBy: (name: string) => void;
+}
+
+function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
+  const styles = useStyles();
+  const { id, sheet, record } = reading;
+  const [state, setState] = useState<State>({ at: "rest" });
+  const [chosen, setPaper] = useDraft<Paper | undefined>(id, "paper", undefined);
+  const paper = chosen ?? paperOf(record);
+  const prospect = useMemo(() => prospectOf(reading), [reading]);
+  const busy = state.at === "busy";
+  useHold(busy);
 
   const make = async (): Promise<void> => {
-    if (busy || sheet === undefined) return;
+    if (busy) return;
     setState({ at: "busy" });
     try {
-      const made = await makeReport(port, sheet, { paper: paper ?? paperOf(record), preparedBy, now: new Date() });
-      setState({ at: "done", made });
+      setState({ at: "done", made: await makeReport(port, sheet, { paper, preparedBy, now: new Date() }) });
     } catch (problem) {
       setState({ at: "error", sentence: sentenceOf(problem) });
     }
@@ -65,80 +88,44 @@ export function ReportScreen({ port }: { port: WorkbookPort }) {
     }
   };
 
-  const body = () => {
-    if (error !== undefined || failure !== undefined)
-      return (
-        <>
-          <Notice intent="error">{error ?? failure}</Notice>
-          <div>
-            <Button onClick={again}>{words.again}</Button>
-          </div>
-        </>
-      );
-    if (sheets?.length === 0) return <Notice intent="info">{words.none}</Notice>;
-    if (sheets === undefined || prospect === undefined) return <Notice intent="info">{words.looking}</Notice>;
-    return (
-      <>
-        <Lacking prospect={prospect} />
-        <Field label={words.preparedBy} hint={words.preparedByHint}>
-          <Input value={preparedBy} onChange={(_, { value }) => setPreparedBy(value)} />
-        </Field>
-        <Field label={words.paper}>
-          <RadioGroup
-            layout="horizontal"
-            value={paper ?? paperOf(record)}
-            onChange={(_, { value }) => setPaper(value as Paper)}
-          >
-            <Radio value="A4" label="A4" />
-            <Radio value="Letter" label="Letter" />
-          </RadioGroup>
-        </Field>
-        <div>
-          <Button appearance="primary" disabledFocusable={busy} onClick={make}>
-            {words.make}
-          </Button>
-        </div>
-        {busy && <Notice intent="info">{words.making}</Notice>}
-        {state.at === "done" && (
-          <Notice intent="success">
-            {words.made(state.made.report)}
-            {state.made.carriedFrom !== undefined && ` ${words.carried(state.made.carriedFrom)}`}
-            {state.made.remarks.map((remark) => ` ${remark}`)}
-          </Notice>
-        )}
-        {state.at === "error" && <Notice intent="error">{state.sentence}</Notice>}
-        {prospect.reports.length > 0 && (
-          <Step title={words.reports}>
-            <ul className={styles.list}>
-              {prospect.reports.map((report) => (
-                <li key={report}>
-                  <Button onClick={() => show(report)}>{words.show(report)}</Button>
-                </li>
-              ))}
-            </ul>
-          </Step>
-        )}
-      </>
-    );
-  };
-
   return (
-    <div className={styles.column}>
-      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
-        {words.heading}
-      </Text>
-      <Text block>{words.purpose}</Text>
-      <SheetChooser
-        sheets={sheets}
-        chosen={sheet}
-        onChoose={(chosen) => {
-          setProspect(undefined);
-          setState({ at: "rest" });
-          choose(chosen);
-        }}
-      />
-      {body()}
-    </div>
+    <>
+      <Lacking prospect={prospect} />
+      <Field label={words.preparedBy} hint={words.preparedByHint}>
+        <Input value={preparedBy} onChange={(_, { value }) => setPreparedBy(value)} />
+      </Field>
+      <Field label={words.paper}>
+        <RadioGroup layout="horizontal" value={paper} onChange={(_, { value }) => setPaper(value as Paper)}>
+          <Radio value="A4" label="A4" />
+          <Radio value="Letter" label="Letter" />
+        </RadioGroup>
+      </Field>
+      <div>
+        <Button appearance="primary" disabledFocusable={busy} onClick={make}>
+          {words.make(sheet)}
+        </Button>
+      </div>
+      {busy && <Notice intent="info">{words.making}</Notice>}
+      {state.at === "done" && (
+        <Notice intent="success">
+          {words.made(sheet, state.made.report)}
+          {state.made.carriedFrom !== undefined && ` ${words.carried(state.made.carriedFrom)}`}
+          {state.made.remarks.map((remark) => ` ${remark}`)}
+        </Notice>
+      )}
+      {state.at === "error" && <Notice intent="error">{state.sentence}</Notice>}
+      {prospect.reports.length > 0 && (
+        <Step title={words.reports}>
+          <ul className={styles.list}>
+            {prospect.reports.map((report) => (
+              <li key={report}>
+                <Button onClick={() => show(report)}>{words.show(report)}</Button>
+              </li>
+            ))}
+          </ul>
+        </Step>
+      )}
+    </>
   );
 }
 

@@ -1,8 +1,8 @@
 /** The numbers of a test at a glance: what they spread over, what is assumed, what is missing and why. Each leads to its cell. */
 import { Link, makeStyles, Text, tokens } from "@fluentui/react-components";
-import { useEffect, useMemo, useState } from "react";
+import { useMemo, useState } from "react";
 import { cellAddress } from "../../../workbook/address";
-import type { Box, WorkbookPort } from "../../../workbook/port";
+import type { Box, SheetName, WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
 import { RecordFrame } from "../record-frame";
 import { Step } from "../../ui/parts";
@@ -12,7 +12,8 @@ import { ResultsLoads, type GoTo } from "./load-results";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { numberText } from "../../text/number";
-import { useRecord } from "../../live/use-record";
+import { useTest } from "../../live/use-test";
+import { RECORD } from "../../live/want";
 
 const words = text.results;
 
@@ -139,42 +140,27 @@ function VirginCv({ cv, goTo }: { cv: Results["virginCv"]; goTo: GoTo }) {
   );
 }
 
-/** The places of the sheet's names, read again with its values. */
-function usePlaces(port: WorkbookPort, sheet: string | undefined, values: unknown): ReadonlyMap<string, Box> {
-  const [places, setPlaces] = useState<ReadonlyMap<string, Box>>(new Map());
-  useEffect(() => {
-    if (sheet === undefined) return;
-    let gone = false;
-    port.listNames(sheet).then(
-      (names) => {
-        const found = new Map<string, Box>();
-        for (const { name, place } of names) if (place !== "lost" && !found.has(name)) found.set(name, place);
-        if (!gone) setPlaces(found);
-      },
-      // Without places the numbers stand as they are, only not to be followed.
-      () => gone || setPlaces(new Map()),
-    );
-    return () => {
-      gone = true;
-    };
-  }, [port, sheet, values]);
-  return places;
+/** Where each name stands, the sheet's own first. */
+function placesIn(names: readonly SheetName[]): ReadonlyMap<string, Box> {
+  const found = new Map<string, Box>();
+  for (const { name, place } of names) if (place !== "lost" && !found.has(name)) found.set(name, place);
+  return found;
 }
 
 export function ResultsScreen({ port }: { port: WorkbookPort }) {
-  const followed = useRecord(port);
-  const { sheet, values, record } = followed;
+  const followed = useTest(RECORD);
+  const { reading } = followed;
   const [failure, setFailure] = useState<string>();
-  const places = usePlaces(port, sheet, values);
-  const results = useMemo(() => (values && record ? resultsOf(values, record) : undefined), [values, record]);
+  const places = useMemo(() => placesIn(reading?.names ?? []), [reading?.names]);
+  const results = useMemo(() => reading && resultsOf(reading.values, reading.record), [reading]);
 
   const goTo: GoTo = ({ name, row, col }) => {
     const box = places.get(name);
-    if (!box || sheet === undefined) return undefined;
+    if (!box || !reading) return undefined;
     return () => {
       setFailure(undefined);
       port
-        .show(sheet, cellAddress(box.row + row, box.col + col))
+        .show(reading.sheet, cellAddress(box.row + row, box.col + col))
         .catch((reason: unknown) => setFailure(sentenceOf(reason)));
     };
   };

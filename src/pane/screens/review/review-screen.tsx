@@ -1,6 +1,6 @@
 /** Steps through the loads of a data sheet, so that every construction is looked at, and picked by hand where need be. */
 import { Button, makeStyles, Select, Spinner, Text } from "@fluentui/react-components";
-import { useCallback, useEffect, useMemo, useState } from "react";
+import { useCallback, useMemo, useState } from "react";
 import { PICK_COLUMNS } from "../../../specification/pick-table";
 import type { TimeMethod } from "../../../reduction/increment/constructions/picks";
 import { convert } from "../../../reduction/units";
@@ -13,9 +13,9 @@ import { sameRows, savedOf, tableOf, type Draft, type PicksTable } from "./pick-
 import { shown } from "../../text/digits";
 import type { Telling } from "./save-picks";
 import { sentenceOf } from "../../text/sentence";
-import { SheetChooser } from "../../ui/sheet-chooser";
 import { text } from "../../text";
-import { useRecord } from "../../live/use-record";
+import { useTest } from "../../live/use-test";
+import { RECORD } from "../../live/want";
 
 const words = text.review;
 
@@ -48,24 +48,14 @@ async function writeTable(
 export function ReviewScreen({ port }: { port: WorkbookPort }) {
   const styles = useStyles();
   const shared = useSharedStyles();
-  const { sheets, sheet, values, record, error, choose, again } = useRecord(port);
+  const { tests, reading, error, again } = useTest(RECORD);
+  const { id, sheet, values, record } = reading ?? {};
   const [number, setNumber] = useState<number>();
-  /** Changes that are not saved, by sheet and load. */
+  /** Changes that are not saved, by test and load. */
   const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>({});
   const [plot, setPlot] = useState<TimeMethod>();
   const [telling, setTelling] = useState<Telling>();
   const [busy, setBusy] = useState(false);
-  /** The draft that was written, kept until the sheet is read again, so that nothing jumps back for a moment. */
-  const [written, setWritten] = useState<{ readonly key?: string; readonly record: unknown }>();
-
-  useEffect(() => {
-    if (!written || written.record === record) return;
-    const { key } = written;
-    if (key !== undefined) setDrafts((all) => Object.fromEntries(Object.entries(all).filter(([one]) => one !== key)));
-    setWritten(undefined);
-    setBusy(false);
-  }, [written, record]);
-
   const table = useMemo(() => tableOf(values ?? {}), [values]);
   const loads = useMemo(() => (record ? loadsToReview(record) : []), [record]);
 
@@ -75,20 +65,20 @@ export function ReviewScreen({ port }: { port: WorkbookPort }) {
       setBusy(true);
       setTelling(undefined);
       try {
-        if ((await writeTable(port, sheet, table, cells)) === "written") {
-          setTelling({ intent: "success", sentence: done });
-          setWritten({ key, record });
-        } else {
-          setTelling({ intent: "warning", sentence: words.changedMeanwhile });
-          setBusy(false);
-        }
-        again();
+        const isWritten = (await writeTable(port, sheet, table, cells)) === "written";
+        setTelling(
+          isWritten ? { intent: "success", sentence: done } : { intent: "warning", sentence: words.changedMeanwhile },
+        );
+        // The draft is kept until the sheet is read again, so that nothing jumps back for a moment.
+        await again();
+        if (isWritten && key !== undefined)
+          setDrafts((all) => Object.fromEntries(Object.entries(all).filter(([one]) => one !== key)));
       } catch (failure) {
         setTelling({ intent: "error", sentence: sentenceOf(failure) });
-        setBusy(false);
       }
+      setBusy(false);
     },
-    [port, sheet, table, record, busy, again],
+    [port, sheet, table, busy, again],
   );
 
   const heading = (
@@ -102,23 +92,21 @@ export function ReviewScreen({ port }: { port: WorkbookPort }) {
         {heading}
         <Notice intent="error">{error}</Notice>
         <div>
-          <Button onClick={again}>{words.again}</Button>
+          <Button onClick={() => void again()}>{words.again}</Button>
         </div>
       </div>
     );
-  if (sheets === undefined)
+  if (tests === undefined || (!record && tests.length > 0))
     return (
       <div className={shared.column}>
         {heading}
         <Spinner label={words.looking} labelPosition="after" size="tiny" />
       </div>
     );
-  const chooser = <SheetChooser sheets={sheets} chosen={sheet} onChoose={choose} />;
   if (!record || sheet === undefined || loads.length === 0)
     return (
       <div className={shared.column}>
         {heading}
-        {chooser}
         <Text as="h2" size={300} weight="semibold" block className={shared.title}>
           {record ? words.noReadingsTitle : words.emptyTitle}
         </Text>
@@ -131,7 +119,7 @@ export function ReviewScreen({ port }: { port: WorkbookPort }) {
     loads.findIndex((load) => load.number === number),
   );
   const load = loads[index];
-  const keyOf = (one: number): string => `${sheet}\n${one}`;
+  const keyOf = (one: number): string => `${id}\n${one}`;
   const stressUnit = record.words.stress_unit ?? "kPa";
   const nameOf = (one: number): string => {
     const stress = record.loads.find((other) => other.number === one)?.stress;
@@ -155,7 +143,6 @@ export function ReviewScreen({ port }: { port: WorkbookPort }) {
   return (
     <div className={shared.column}>
       {heading}
-      {chooser}
       {error !== undefined && <Notice intent="error">{error}</Notice>}
       <div className={styles.stepper}>
         <Button aria-label={words.previous} disabledFocusable={index === 0} onClick={() => index > 0 && go(index - 1)}>

@@ -122,7 +122,7 @@ export function ReviewSave(props: ReviewSaveProps) {
             <div className={shared.row}>
               {hasTable && (
                 <Button appearance="primary" disabledFocusable={busy} onClick={save}>
-                  {words.save}
+                  {words.save(sheet)}
                 </Button>
               )}
               <Button
@@ -186,7 +186,7 @@ export function ReviewSave(props: ReviewSaveProps) {
                     disabledFocusable={busy}
                     onClick={() => {
                       setAsking(false);
-                      onWrite(cellsWithout(first.row, last.row), words.undone(first.row, last.row), false);
+                      onWrite(cellsWithout(first.row, last.row), words.undone(first.row, last.row, sheet), false);
                     }}
                   >
                     {words.undoYes}

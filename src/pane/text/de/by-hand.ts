@@ -43,8 +43,8 @@ export const byHand: Catalogue["byHand"] = {
   sign: "Abzeichnen und festhalten",
   needBy: "Geben Sie Ihr Kürzel ein.",
   needValues: "Geben Sie mindestens einen Wert von Hand ein.",
-  signed: (count: number, sheet: string) =>
-    `${count} ${count === 1 ? "Zeile steht" : "Zeilen stehen"} auf dem Blatt „${sheet}“.`,
+  signed: (count: number, test: string, sheet: string) =>
+    `${count} ${count === 1 ? "Zeile" : "Zeilen"} zu „${test}“ ${count === 1 ? "steht" : "stehen"} auf dem Blatt „${sheet}“.`,
   working: "Rechengang",
   workingPurpose:
     "Die Formel jeder Zahl, die eingesetzten Werte und das Ergebnis, wie in einem Rechenbuch. Ein anderer Programmteil wertet jede Formel ein zweites Mal aus, so wie sie dasteht und mit ihren Einheiten.",
@@ -52,6 +52,6 @@ export const byHand: Catalogue["byHand"] = {
   twiceDiffers: (value: string) =>
     `Zweimal ausgewertet, mit Einheiten: Die zweite Auswertung gibt ${value}. Diese Zahl nicht verwenden und den Fehler melden.`,
   book: "Als Rechenbuch einfügen",
-  booked: (sheet: string) => `Das Rechenbuch steht auf dem Blatt „${sheet}“.`,
+  booked: (test: string, sheet: string) => `Das Rechenbuch zu „${test}“ steht auf dem Blatt „${sheet}“.`,
   noWorking: "Das Blatt zeigt noch keine Zahl.",
 };

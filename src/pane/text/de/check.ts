@@ -41,6 +41,6 @@ export const check = {
   presentGroup: "Auf dem Blatt",
   give: "An die markierten Zellen vergeben",
   move: (name: string) => `${name} trotzdem hierher versetzen`,
-  attached: (name: string, place: string) => `${name} steht jetzt bei ${place}.`,
+  attached: (name: string, place: string, sheet: string) => `${name} steht jetzt bei ${place} von „${sheet}“.`,
   oneBlock: "Eine Zelle oder einen Block von Zellen markieren.",
 };

@@ -43,7 +43,8 @@ export const checks: Catalogue["checks"] = {
   by: "Kürzel",
   save: "Antwort festhalten",
   needBoth: "Geben Sie einen Satz und Ihr Kürzel ein.",
-  kept: (id: string, sheet: string) => `Die Antwort auf ${id} steht auf dem Blatt „${sheet}“.`,
+  kept: (id: string, test: string, sheet: string) =>
+    `Die Antwort auf ${id} zu „${test}“ steht auf dem Blatt „${sheet}“.`,
   answered: (by: string, when: string) => `Beantwortet von ${by}, ${when}:`,
   stale: "Die Frage sagt inzwischen etwas anderes: bitte noch einmal ansehen.",
   limits: "Grenzwerte",

@@ -161,7 +161,6 @@ export const readings = {
     "In dieser Arbeitsmappe ist kein Datenblatt: eines in der Ansicht „Datenblatt“ einfügen und dann hierher zurückkommen.",
   again: "Noch einmal nachsehen",
   looking: "Datenblätter werden gesucht…",
-  dataSheet: "Datenblatt",
   holds: (load: number, count: number) =>
     `Laststufe ${load} enthält ${count} ${count === 1 ? "Ablesung: diese ersetzen" : "Ablesungen: diese ersetzen"}`,
   inputs: {

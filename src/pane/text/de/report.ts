@@ -22,9 +22,10 @@ export const report = {
   paper: "Papier",
   preparedBy: "Angelegt von",
   preparedByHint: "Name oder Kürzel dessen, der den Bericht anlegt.",
-  make: "Bericht anlegen",
+  make: (test: string) => `Bericht zu „${test}“ anlegen`,
   making: "Der Bericht wird angelegt…",
-  made: (sheet: string) => `Der Bericht steht auf dem neuen Blatt „${sheet}“, das jetzt vorn ist.`,
+  made: (test: string, sheet: string) =>
+    `Der Bericht zu „${test}“ steht auf dem neuen Blatt „${sheet}“, das jetzt vorn ist.`,
   carried: (sheet: string) => `Auf „${sheet}“ geänderte Fehlergrenzen wurden übernommen.`,
   reports: "Berichte zu diesem Blatt",
   show: (sheet: string) => `„${sheet}“ zeigen`,

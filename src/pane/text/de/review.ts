@@ -85,7 +85,7 @@ export const review = {
   reason: "Begründung",
   reasonHint: "Warum die automatische Festlegung nicht passt",
   initials: "Kürzel",
-  save: "Im Blatt speichern",
+  save: (sheet: string) => `In „${sheet}“ speichern`,
   discard: "Änderung verwerfen",
   saving: "Wird geschrieben…",
   savedTelling: (count: number, sheet: string) =>
@@ -110,7 +110,7 @@ export const review = {
     `Das leert in der Tabelle der Festlegungen ${rows(from, to)}, sonst nichts: ${load}, ${changes} (${details}).`,
   undoYes: "Zurücknehmen",
   undoNo: "Behalten",
-  undone: (from: number, to: number) =>
-    `In der Tabelle der Festlegungen geleert: ${rows(from, to)}. Es gilt wieder, was vorher galt.`,
+  undone: (from: number, to: number, sheet: string) =>
+    `In der Tabelle der Festlegungen von „${sheet}“ geleert: ${rows(from, to)}. Es gilt wieder, was vorher galt.`,
   unknownLoad: "keine Laststufe",
 };

@@ -41,8 +41,8 @@ export const byHand = {
   sign: "Sign and write down",
   needBy: "Enter your initials.",
   needValues: "Enter at least one value by hand.",
-  signed: (count: number, sheet: string) =>
-    `${count} ${count === 1 ? "row stands" : "rows stand"} on the sheet “${sheet}”.`,
+  signed: (count: number, test: string, sheet: string) =>
+    `${count} ${count === 1 ? "row" : "rows"} of “${test}” ${count === 1 ? "stands" : "stand"} on the sheet “${sheet}”.`,
   working: "Working",
   workingPurpose:
     "The formula of each number, the numbers put in and the result, as in a calculation book. Each formula is evaluated a second time by another program part, which reads it as it is printed and calculates with its units.",
@@ -50,6 +50,6 @@ export const byHand = {
   twiceDiffers: (value: string) =>
     `Evaluated twice, with units: the second evaluation gives ${value}. Do not use this number; report it.`,
   book: "Insert as a calculation book",
-  booked: (sheet: string) => `The calculation book stands on the sheet “${sheet}”.`,
+  booked: (test: string, sheet: string) => `The calculation book of “${test}” stands on the sheet “${sheet}”.`,
   noWorking: "The sheet shows no number yet.",
 };

@@ -40,6 +40,6 @@ export const check = {
   presentGroup: "On the sheet",
   give: "Attach to the selected cells",
   move: (name: string) => `Move ${name} here all the same`,
-  attached: (name: string, place: string) => `${name} is now at ${place}.`,
+  attached: (name: string, place: string, sheet: string) => `${name} is now at ${place} of “${sheet}”.`,
   oneBlock: "Select one cell, or one block of cells.",
 };

@@ -39,7 +39,8 @@ export const checks = {
   by: "Initials",
   save: "Keep the answer",
   needBoth: "Enter a sentence and your initials.",
-  kept: (id: string, sheet: string) => `The answer to ${id} stands on the sheet “${sheet}”.`,
+  kept: (id: string, test: string, sheet: string) =>
+    `The answer to ${id} for “${test}” stands on the sheet “${sheet}”.`,
   answered: (by: string, when: string) => `Answered by ${by}, ${when}:`,
   stale: "The question says something else since: look at it again.",
   limits: "Limits",

@@ -16,5 +16,16 @@ export const pane = {
   unexpected: (what: string) =>
     `Something failed that should not have (${what}). The workbook is as it was. Try again; please report it if it stays.`,
   noHost: "This pane works beside a workbook: open it from Excel, or run the page that comes with the add-in.",
-  dataSheet: "Data sheet",
+  test: {
+    group: "Current test",
+    label: "Test",
+    none: "No data sheet yet",
+    /** Read aloud when another test becomes current. */
+    now: (sheet: string) => `Current test: ${sheet}`,
+    pin: "Pin",
+    pinLong: "Pin this test",
+    pinHint: "Stays with this test, whichever sheet is in front.",
+    pinned: (front: string) => `Pinned, while “${front}” is in front.`,
+    noTest: (front: string) => `“${front}” is in front and is no data sheet: this test stays.`,
+  },
 };

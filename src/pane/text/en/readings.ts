@@ -152,7 +152,6 @@ export const readings = {
   noSheet: "There is no data sheet in this workbook: insert one on the screen “Data sheet”, then come back here.",
   again: "Look again",
   looking: "Looking for data sheets…",
-  dataSheet: "Data sheet",
   holds: (load: number, count: number) =>
     `Load ${load} holds ${count} ${count === 1 ? "reading" : "readings"}: replace them`,
   inputs: {

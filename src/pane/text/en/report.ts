@@ -21,9 +21,10 @@ export const report = {
   paper: "Paper",
   preparedBy: "Prepared by",
   preparedByHint: "Name or initials of who makes the report.",
-  make: "Make the report",
+  make: (test: string) => `Make the report of “${test}”`,
   making: "Making the report…",
-  made: (sheet: string) => `The report is on the new sheet “${sheet}”, which is in front now.`,
+  made: (test: string, sheet: string) =>
+    `The report of “${test}” is on the new sheet “${sheet}”, which is in front now.`,
   carried: (sheet: string) => `Limits of error that were changed on “${sheet}” were taken over.`,
   reports: "Reports of this sheet",
   show: (sheet: string) => `Show “${sheet}”`,

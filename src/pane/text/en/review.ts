@@ -84,7 +84,7 @@ export const review = {
   reason: "Reason",
   reasonHint: "Why the automatic one will not do",
   initials: "Initials",
-  save: "Save in the sheet",
+  save: (sheet: string) => `Save in “${sheet}”`,
   discard: "Discard the change",
   saving: "Writing…",
   savedTelling: (count: number, sheet: string) =>
@@ -109,7 +109,7 @@ export const review = {
     `This clears ${rows(from, to)} of the table of picks, and no other: ${load}, ${changes} (${details}).`,
   undoYes: "Take it back",
   undoNo: "Keep it",
-  undone: (from: number, to: number) =>
-    `Cleared in the table of picks: ${rows(from, to)}. What counted before counts again.`,
+  undone: (from: number, to: number, sheet: string) =>
+    `Cleared in the table of picks of “${sheet}”: ${rows(from, to)}. What counted before counts again.`,
   unknownLoad: "no load",
 };

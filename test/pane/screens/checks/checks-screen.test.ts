@@ -1,6 +1,5 @@
 /** @jest-environment jsdom */
-import { FluentProvider, webLightTheme } from "@fluentui/react-components";
-import { act, createElement, type ComponentType } from "react";
+import { act, type ComponentType } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { COMPARISON_NAMES } from "../../../../src/book/comparison";
 import { ANSWER_NAMES } from "../../../../src/checks/answers";
@@ -11,6 +10,7 @@ import { ChecksScreen } from "../../../../src/pane/screens/checks/checks-screen"
 import { text } from "../../../../src/pane/text";
 import { WorkbookError, type CellValue, type WorkbookPort } from "../../../../src/workbook/port";
 import { FakePort } from "../../fake-port";
+import { inPane } from "../../in-pane";
 import { sheetOf } from "../../fake-workbook";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
@@ -35,9 +35,7 @@ function fill(results: Record<string, number>): void {
 }
 
 async function show(Screen: ComponentType<{ port: WorkbookPort }>): Promise<void> {
-  await act(async () =>
-    root.render(createElement(FluentProvider, { theme: webLightTheme }, createElement(Screen, { port }))),
-  );
+  await act(async () => root.render(inPane(Screen, port)));
   await act(async () => new Promise((resolve) => setTimeout(resolve, 50)));
 }
 

@@ -92,7 +92,7 @@ test("the selected cell gets the name chosen, and the sheet is looked at again",
   port.nameSheet("Sheet1", WITHOUT_RING);
   await press(words.give);
   expect(port.asked).toEqual(["name ring_mass Sheet1!D9"]);
-  expect(status()).toContain(words.attached("ring_mass", "D9"));
+  expect(status()).toContain(words.attached("ring_mass", "D9", port.workbook.front));
 });
 
 test("a good name stays until it is said that it may be moved", async () => {

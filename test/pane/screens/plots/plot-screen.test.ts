@@ -1,10 +1,10 @@
 /** @jest-environment jsdom */
-import { act, createElement } from "react";
+import { act } from "react";
 import { createRoot, type Root } from "react-dom/client";
-import { FluentProvider, webLightTheme } from "@fluentui/react-components";
 import { PlotScreen } from "../../../../src/pane/screens/plots/plot-screen";
 import type { CellValue } from "../../../../src/workbook/port";
 import { FAILURES, FakePort } from "../../fake-port";
+import { inPane } from "../../in-pane";
 import { inputsOfDemo } from "./plot-sheets";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
@@ -21,8 +21,7 @@ async function show(named: Record<string, CellValue[]> | undefined): Promise<voi
   if (named) port.lay(SHEET, named);
   place = document.body.appendChild(document.createElement("div"));
   root = createRoot(place);
-  const screen = createElement(PlotScreen, { port });
-  await act(async () => root.render(createElement(FluentProvider, { theme: webLightTheme }, screen)));
+  await act(async () => root.render(inPane(PlotScreen, port)));
   await settle();
 }
 beforeEach(() => jest.useFakeTimers());

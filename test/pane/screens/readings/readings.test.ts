@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 import { createHash, webcrypto } from "node:crypto";
 import { TextDecoder, TextEncoder } from "node:util";
-import { act, createElement } from "react";
+import { act } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { blankSheet } from "../../../../src/datasheet";
 import { NOT_KEPT } from "../../../../src/exchange/logger/file-sheet";
@@ -9,6 +9,7 @@ import { TARGET_NAMES } from "../../../../src/exchange/logger/target";
 import { ReadingsScreen } from "../../../../src/pane/screens/readings/readings-screen";
 import { WorkbookError, type CellValue, type SheetPlan } from "../../../../src/workbook/port";
 import { FakePort } from "../../fake-port";
+import { inPane } from "../../in-pane";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true, TextDecoder, TextEncoder });
 Object.defineProperty(globalThis, "crypto", { value: webcrypto });
@@ -52,7 +53,7 @@ beforeEach(async () => {
   port = new Workbook();
   place = document.body.appendChild(document.createElement("div"));
   root = createRoot(place);
-  await act(async () => root.render(createElement(ReadingsScreen, { port })));
+  await act(async () => root.render(inPane(ReadingsScreen, port)));
 });
 
 afterEach(async () => {

@@ -1,7 +1,6 @@
 /** @jest-environment jsdom */
-import { act, createElement } from "react";
+import { act } from "react";
 import { createRoot, type Root } from "react-dom/client";
-import { FluentProvider, webLightTheme } from "@fluentui/react-components";
 import { runChecks } from "../../../../src/checks";
 import { blankSheet } from "../../../../src/datasheet";
 import { readRecord } from "../../../../src/record/record";
@@ -9,6 +8,7 @@ import { ReportScreen } from "../../../../src/pane/screens/report/report-screen"
 import { text } from "../../../../src/pane/text";
 import { WorkbookError, type CellValue } from "../../../../src/workbook/port";
 import { FakePort } from "../../fake-port";
+import { inPane } from "../../in-pane";
 import { sheetOf } from "../../fake-workbook";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
@@ -35,9 +35,7 @@ afterEach(async () => {
 
 const settle = (): Promise<void> => act(async () => void (await jest.advanceTimersByTimeAsync(1000)));
 const open = async (): Promise<void> => {
-  await act(async () =>
-    root.render(createElement(FluentProvider, { theme: webLightTheme }, createElement(ReportScreen, { port }))),
-  );
+  await act(async () => root.render(inPane(ReportScreen, port)));
   await settle();
 };
 const button = (name: string): HTMLElement => {
@@ -64,7 +62,9 @@ const asRows = (columns: Record<string, CellValue[]>): Record<string, CellValue[
 test("without a data sheet it says what to do", async () => {
   await open();
   expect(place.textContent).toContain(words.none);
-  expect([...place.querySelectorAll("button")].map(({ textContent }) => textContent)).not.toContain(words.make);
+  expect([...place.querySelectorAll("button")].map(({ textContent }) => textContent)).not.toContain(
+    words.make("Sheet1"),
+  );
 });
 
 test("a workbook that cannot be read is told of, and read again on request", async () => {
@@ -74,7 +74,7 @@ test("a workbook that cannot be read is told of, and read again on request", asy
   port.failure = undefined;
   dataSheet("Sheet1");
   await press(words.again);
-  expect(button(words.make)).toBeDefined();
+  expect(button(words.make("Sheet1"))).toBeDefined();
 });
 
 test("it says what is missing with its cell, before anything is made", async () => {
@@ -89,11 +89,11 @@ test("it says what is missing with its cell, before anything is made", async () 
 test("it makes one sheet, on the paper of the sheet's units, and says where it is", async () => {
   dataSheet("Sheet1");
   await open();
-  await press(words.make);
+  await press(words.make("Sheet1"));
   expect(port.inserted).toHaveLength(1);
   expect(port.inserted[0]).toMatchObject({ name: "Report Sheet1", paper: "Letter" });
   expect(place.querySelector('[role="status"]')!.textContent).toBeTruthy();
-  expect(place.textContent).toContain(words.made("Report Sheet1"));
+  expect(place.textContent).toContain(words.made("Sheet1", "Report Sheet1"));
 });
 
 test("paper and who prepares it are chosen", async () => {
@@ -105,7 +105,7 @@ test("paper and who prepares it are chosen", async () => {
     Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")!.set!.call(name, "AB");
     name.dispatchEvent(new Event("input", { bubbles: true }));
   });
-  await press(words.make);
+  await press(words.make("Sheet1"));
   const [plan] = port.inserted;
   expect(plan.paper).toBe("A4");
   const { row, col } = plan.names.report_prepared_by;
@@ -116,7 +116,7 @@ test("a report that cannot be made leaves nothing, and the sentence says why", a
   dataSheet("Sheet1");
   await open();
   port.failing.insertSheet = new WorkbookError("The workbook's structure is protected. The workbook is as it was.");
-  await press(words.make);
+  await press(words.make("Sheet1"));
   expect(place.querySelector('[role="alert"]')!.textContent).toContain("The workbook is as it was.");
   expect(port.inserted).toEqual([]);
   expect(port.filled).toEqual([]);
@@ -135,7 +135,7 @@ test("limits of error that were changed on the last report are taken over, with 
   await open();
   await press(words.show("Report Sheet1"));
   expect(port.shown).toEqual(["Report Sheet1!A1"]);
-  await press(words.make);
+  await press(words.make("Sheet1"));
   const [plan] = port.inserted;
   const value = (name: string) => {
     const { row, col } = plan.names[name];
@@ -169,7 +169,7 @@ test("limits of the firm, answers to checks and overwritten cells are printed", 
   });
   port.put("Sheet1", "void_ratio_initial", 0, 1.2);
   await open();
-  await press(words.make);
+  await press(words.make("Sheet1"));
   const printed = port.inserted[0].cells.map(({ value }) => String(value ?? "")).join(" ");
   expect(printed).toContain("weighed again (CD, 2026-03-01 14:05)");
   expect(printed).toContain("Limit of the firm: Q05.explain is 0.9");

@@ -1,11 +1,12 @@
 /** @jest-environment jsdom */
-import { act, createElement } from "react";
+import { act } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { RECORD_NAMES } from "../../../../src/record/record";
 import { ResultsScreen } from "../../../../src/pane/screens/results/results-screen";
 import { text } from "../../../../src/pane/text";
 import { WorkbookError, type CellValue } from "../../../../src/workbook/port";
 import { FAILURES, FakePort } from "../../fake-port";
+import { inPane } from "../../in-pane";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(20_000);
@@ -56,7 +57,7 @@ afterEach(async () => {
 
 const settle = (): Promise<void> => act(async () => void (await jest.advanceTimersByTimeAsync(1000)));
 const open = async (): Promise<void> => {
-  await act(async () => root.render(createElement(ResultsScreen, { port })));
+  await act(async () => root.render(inPane(ResultsScreen, port)));
   await settle();
 };
 const button = (words: string): HTMLButtonElement => {
@@ -126,9 +127,17 @@ test("without a data sheet it says what to do, and finds one that comes", async 
   expect(place.textContent).toContain("45.0 kPa");
 });
 
+test("a number whose name leads to no cells any more stands there, and leads nowhere", async () => {
+  await open();
+  port.sheet(SHEET).names.set("preconsolidation_stress", "lost");
+  port.tell("values");
+  await settle();
+  expect([...place.querySelectorAll("button")].map(({ textContent }) => textContent)).not.toContain("45.0 kPa");
+});
+
 test("until the workbook has answered it says that it reads", async () => {
-  port.readSheets = () => new Promise(() => undefined);
-  await act(async () => root.render(createElement(ResultsScreen, { port })));
+  port.findSheets = () => new Promise(() => undefined);
+  await act(async () => root.render(inPane(ResultsScreen, port)));
   expect(place.textContent).toContain(words.reading);
 });
 
@@ -161,13 +170,6 @@ describe("failures of the host", () => {
     port.failing.show = undefined;
     await act(async () => button("45.0 kPa").click());
     expect(told("alert")).toBe("");
-  });
-
-  test("places that cannot be read: the numbers stand there, and lead nowhere", async () => {
-    port.failing.listNames = FAILURES.gone(SHEET);
-    await open();
-    expect(place.textContent).toContain("45.0 kPa");
-    expect([...place.querySelectorAll("button")].map(({ textContent }) => textContent)).toEqual([]);
   });
 
   test("reading changes nothing in the workbook, whatever fails", async () => {

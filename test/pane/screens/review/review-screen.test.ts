@@ -1,7 +1,6 @@
 /** @jest-environment jsdom */
-import { act, createElement } from "react";
+import { act } from "react";
 import { createRoot, type Root } from "react-dom/client";
-import { FluentProvider, webLightTheme } from "@fluentui/react-components";
 import { PICK_COLUMNS } from "../../../../src/specification/pick-table";
 import { ReviewScreen } from "../../../../src/pane/screens/review/review-screen";
 import { CATALOGUES } from "../../../../src/pane/text";
@@ -11,6 +10,7 @@ import { convert } from "../../../../src/reduction/units";
 import type { CellValue } from "../../../../src/workbook/port";
 import { SCENARIOS } from "../../../generators/time-curves";
 import { FAILURES, FakePort } from "../../fake-port";
+import { inPane } from "../../in-pane";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(30_000);
@@ -53,9 +53,7 @@ async function show(columns = sheet()): Promise<void> {
   port.lay(SHEET, columns);
   place = document.body.appendChild(document.createElement("div"));
   root = createRoot(place);
-  await act(async () =>
-    root.render(createElement(FluentProvider, { theme: webLightTheme }, createElement(ReviewScreen, { port }))),
-  );
+  await act(async () => root.render(inPane(ReviewScreen, port)));
   await settle();
 }
 afterEach(async () => {
@@ -180,11 +178,11 @@ test("a typed pick is saved only with a reason and initials, with what stood bef
   const automatic = valueOf("d100");
   const wanted = Number((automatic * 0.99).toFixed(3));
   await type(`d100 (${words.readingUnit})`, String(wanted).replace(".", ","));
-  await press(words.save);
+  await press(words.save(SHEET));
   expect(status()).toContain(words.needsReason);
   expect(port.filled).toEqual([]);
   await sign();
-  await press(words.save);
+  await press(words.save(SHEET));
   expect(rows()).toEqual([[1, "d100", expect.closeTo(automatic, 4), wanted, "bedding", "AB"]]);
   expect(columns().pick_when[0]).toBeGreaterThan(46_000);
   expect(port.filled).toHaveLength(1);
@@ -198,7 +196,7 @@ test("initials stay for the next change, the reason does not", async () => {
   await show();
   await key("d0", "ArrowDown");
   await sign("first", "XY");
-  await press(words.save);
+  await press(words.save(SHEET));
   await key("d100", "ArrowDown");
   expect(field(`${words.initials}*`).value).toBe("XY");
   expect(field(`${words.reason}*`).value).toBe("");
@@ -218,7 +216,7 @@ test("going back to automatic is a change like any other", async () => {
   expect(valueOf("d100")).toBe(curves[0].truth.d100 + 0.001);
   await act(async () => one<HTMLButtonElement>(`button[aria-label="${words.backToAutomaticOf("d100")}"]`).click());
   await sign("kink was a slip");
-  await press(words.save);
+  await press(words.save(SHEET));
   expect(rows()[1]).toEqual([1, "d100", expect.any(Number), "automatic", "kink was a slip", "AB"]);
   expect(valueOf("d100")).toBeCloseTo(d100Of(reduceIncrement(curves[0].times, curves[0].readings)), 6);
 });
@@ -245,7 +243,7 @@ test("the last change is named before it is taken back, and only its row is clea
   await press(words.undoYes);
   expect(rows()).toEqual([[1, "d0", 0.02, 0.03, "bedding", "CD"]]);
   expect(port.filled).toHaveLength(1);
-  expect(status()).toContain(words.undone(2, 2));
+  expect(status()).toContain(words.undone(2, 2, SHEET));
 });
 
 test("what was saved together is taken back together, in one writing", async () => {
@@ -274,7 +272,7 @@ test("whose cv counts is chosen the same way", async () => {
   );
   await act(async () => radio[radio.length - 1].click());
   await sign("tail too short");
-  await press(words.save);
+  await press(words.save(SHEET));
   expect(rows()).toEqual([[1, "cv by", "log time", "root time", "tail too short", "AB"]]);
 });
 
@@ -284,7 +282,7 @@ test("an impossible pick is refused in a sentence, and not saved", async () => {
   expect(status()).toContain(words.refusedPick);
   expect(status()).toMatch(/picked d100 .*outside the readings/);
   await sign();
-  await press(words.save);
+  await press(words.save(SHEET));
   expect(status()).toContain(words.unusable);
   expect(port.filled).toEqual([]);
   await press(words.discard);
@@ -295,7 +293,7 @@ test("a full table says so with the remedy", async () => {
   await show({ ...sheet(), pick_load: column(4, ["", "", "", 2]) });
   await key("d100", "ArrowUp");
   await sign();
-  await press(words.save);
+  await press(words.save(SHEET));
   expect(status()).toContain(words.full(4));
   expect(port.filled).toEqual([]);
 });
@@ -306,7 +304,7 @@ test("a sheet without the table can be tried on, and says how to get one", async
   expect(status()).toContain(words.noTable(PICK_COLUMNS.join(", ")));
   await key("d100", "ArrowUp", true);
   expect(cvShown()).not.toBeCloseTo(cvByHand({}), 4);
-  expect([...place.querySelectorAll("button")].map(({ textContent }) => textContent)).not.toContain(words.save);
+  expect([...place.querySelectorAll("button")].map(({ textContent }) => textContent)).not.toContain(words.save(SHEET));
 });
 
 test("a protected sheet, or a table that was changed meanwhile, is told; the change stays to be saved", async () => {
@@ -314,7 +312,7 @@ test("a protected sheet, or a table that was changed meanwhile, is told; the cha
   await key("d100", "ArrowUp");
   await sign();
   port.failing.fillNames = FAILURES.protected(SHEET);
-  await press(words.save);
+  await press(words.save(SHEET));
   expect(status()).toContain("it is protected");
   expect(rows()).toEqual([]);
   expect(place.textContent).not.toContain(words.nothingChanged);
@@ -322,7 +320,7 @@ test("a protected sheet, or a table that was changed meanwhile, is told; the cha
   delete port.failing.fillNames;
   port.put(SHEET, "pick_load", 0, 2);
   await type(`${words.reason}*`, "again");
-  await press(words.save);
+  await press(words.save(SHEET));
   expect(status()).toContain(words.changedMeanwhile);
   expect(port.filled).toEqual([]);
 });
@@ -344,9 +342,7 @@ test("a workbook that cannot be read says so, and can be asked again", async () 
   port.failure = FAILURES.gone(SHEET);
   place = document.body.appendChild(document.createElement("div"));
   root = createRoot(place);
-  await act(async () =>
-    root.render(createElement(FluentProvider, { theme: webLightTheme }, createElement(ReviewScreen, { port }))),
-  );
+  await act(async () => root.render(inPane(ReviewScreen, port)));
   await settle();
   expect(status()).toContain("There is no sheet called");
 });

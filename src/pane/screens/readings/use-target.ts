@@ -1,0 +1,49 @@
+/** The data sheet that readings go to, and layouts of files that were brought in before. */
+import { useMemo } from "react";
+import { FILE_SHEET_PREFIX, LAYOUT_NAMES, layoutFrom } from "../../../exchange/logger/file-sheet";
+import { targetOf, type Target } from "../../../exchange/logger/target";
+import type { Looked } from "../../../workbook/port";
+import { useTest } from "../../live/use-test";
+import type { Want } from "../../live/want";
+import type { Remembered } from "./layout-choices";
+
+const WANT: Want = { beside: [{ mark: LAYOUT_NAMES[0], names: LAYOUT_NAMES }] };
+
+export interface DataSheet {
+  /** Id of the current test. */
+  readonly id: string;
+  readonly sheet: string;
+  readonly target: Target;
+}
+
+export interface Targets {
+  /** Whether the workbook has a data sheet; undefined until it has answered. */
+  readonly isThere?: boolean;
+  /** The current test; undefined until it was read. */
+  readonly dataSheet?: DataSheet;
+  /** Layouts of files that were brought in before, one for each apparatus, the latest. */
+  readonly remembered: readonly Remembered[];
+  readonly error?: string;
+  readonly again: () => Promise<void>;
+}
+
+function rememberedIn(sheets: readonly Looked[]): Remembered[] {
+  const found = new Map<string, Remembered>();
+  for (const { sheet, values } of sheets) {
+    if (!sheet.startsWith(FILE_SHEET_PREFIX)) continue;
+    const [apparatus, kept] = LAYOUT_NAMES.map((name) => String(values[name]?.[0]?.[0] ?? "").trim());
+    const layout = layoutFrom(kept);
+    if (apparatus && layout) found.set(apparatus, { apparatus, layout });
+  }
+  return [...found.values()];
+}
+
+export function useTarget(): Targets {
+  const { tests, reading, error, again } = useTest(WANT);
+  const remembered = useMemo(() => rememberedIn(reading?.beside ?? []), [reading?.beside]);
+  const dataSheet = useMemo(
+    () => reading && { id: reading.id, sheet: reading.sheet, target: targetOf(reading.values) },
+    [reading],
+  );
+  return { isThere: tests && tests.length > 0, dataSheet, remembered, error, again };
+}
