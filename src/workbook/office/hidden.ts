@@ -4,12 +4,15 @@ import { slices } from "./grid";
 /** About 25 bytes a row: an answer stays far below 5 MB. */
 const ROWS_PER_ANSWER = 50_000;
 
-export async function hiddenLines(
+/** The filled part of a sheet, loaded with the next request. */
+export const usedOf = (sheet: Excel.Worksheet): Excel.Range =>
+  sheet.getUsedRangeOrNullObject(true).load("rowIndex,columnIndex,rowCount");
+
+/** What is hidden within the filled part, which was loaded. */
+export async function hiddenIn(
   context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
+  used: Excel.Range,
 ): Promise<{ rows: number[]; cols: number[] }> {
-  const used = sheet.getUsedRangeOrNullObject(true).load("rowIndex,columnIndex,rowCount");
-  await context.sync();
   if (used.isNullObject) return { rows: [], cols: [] };
   const cols = used.getColumnProperties({ columnHidden: true });
   const rows: number[] = [];
@@ -22,4 +25,13 @@ export async function hiddenLines(
     rows.push(...found.value.flatMap(({ rowHidden }, i) => (rowHidden ? [used.rowIndex + row + i] : [])));
   }
   return { rows, cols: cols.value.flatMap(({ columnHidden }, i) => (columnHidden ? [used.columnIndex + i] : [])) };
+}
+
+export async function hiddenLines(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+): Promise<{ rows: number[]; cols: number[] }> {
+  const used = usedOf(sheet);
+  await context.sync();
+  return hiddenIn(context, used);
 }

@@ -1,7 +1,7 @@
 /** What is asked of several sheets, read together: one request for the names, one for the cells, one for each sheet's hidden rows. */
 import { WorkbookError, type Asked, type Box, type CellValue, type Looked, type SheetName } from "../port";
 import { noSheet } from "../sheet-names";
-import { hiddenLines } from "./hidden";
+import { hiddenIn, usedOf } from "./hidden";
 import { localName, withPlanNames } from "./names";
 import { NAME_PROPERTIES, placesOf } from "./places";
 import { readMixed, type Property } from "./read";
@@ -15,24 +15,27 @@ interface Found {
   readonly sheet: Excel.Worksheet;
   readonly boxes: ReadonlyMap<string, Box>;
   readonly names?: readonly SheetName[];
+  /** Where hidden lines are asked for. */
+  readonly used?: Excel.Range;
 }
 
 /** Where the names stand that are asked for, of all sheets in one request. */
 async function find(context: Excel.RequestContext, asked: readonly Asked[]): Promise<Found[]> {
   const shared = context.workbook.names.load(NAME_PROPERTIES);
-  const loaded = asked.map(({ sheet: name, values, contents = [], names = false }) => {
+  const loaded = asked.map(({ sheet: name, values, contents = [], names = false, hidden = false }) => {
     const sheet = context.workbook.worksheets.getItem(name).load("name");
     const wanted = [...new Set([...values, ...contents])];
     const all = names || wanted.length > FEW ? sheet.names.load(NAME_PROPERTIES) : undefined;
     const few = all ? [] : wanted.map((one) => sheet.names.getItemOrNullObject(localName(one)).load("name,type,value"));
-    return { sheet, wanted, all, few };
+    return { sheet, wanted, all, few, used: hidden ? usedOf(sheet) : undefined };
   });
   await context.sync();
-  return loaded.map(({ sheet, wanted, all, few }, i) => {
+  return loaded.map(({ sheet, wanted, all, few, used }, i) => {
     const of = { own: all?.items ?? few.filter(({ isNullObject }) => !isNullObject), shared: shared.items };
     return {
       sheet,
       boxes: placesOf(sheet.name, of, wanted),
+      used,
       ...(asked[i].names && { names: sheetNamesOf(sheet.name, of) }),
     };
   });
@@ -57,7 +60,7 @@ async function read(context: Excel.RequestContext, asked: readonly Asked[]): Pro
       places.flatMap((place, i) => (place.of === index && place.property === property ? [[place.name, cells[i]]] : [])),
     );
   const looked: Looked[] = [];
-  for (const [index, { sheet, names }] of found.entries()) {
+  for (const [index, { sheet, names, used }] of found.entries()) {
     const contents = Object.entries(of(index, "formulas")).map(([name, rows]) => [
       name,
       rows.map((row) => row.map(typed)),
@@ -67,7 +70,7 @@ async function read(context: Excel.RequestContext, asked: readonly Asked[]): Pro
       values: of(index, "values"),
       contents: Object.fromEntries(contents),
       ...(names && { names }),
-      ...(asked[index].hidden && { hidden: await hiddenLines(context, sheet) }),
+      ...(used && { hidden: await hiddenIn(context, used) }),
     });
   }
   return looked;
