@@ -82,7 +82,7 @@ withBrowser("the reviewer", (openPage) => {
     await answer.fill("Looked at the readings: it is the soil.");
     await pane.getByLabel(`Initials (${id})`).fill("RV");
     await pane.getByRole("button", { name: `Keep the answer (${id})` }).click();
-    await told(`The answer to ${id} stands on the sheet “Answers to checks”.`);
+    await told(`The answer to ${id} for “Demonstration” stands on the sheet “Answers to checks”.`);
     await pane.getByText(/Answered by RV, .*it is the soil/).waitFor();
     const kept = await readNames(page, "Answers to checks", ["answer_sheet", "answer_check", "answer_by"]);
     expect([kept.answer_sheet[0][0], kept.answer_check[0][0], kept.answer_by[0][0]]).toEqual([SHEET, id, "RV"]);

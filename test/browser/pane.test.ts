@@ -168,7 +168,7 @@ withBrowser("the pane", (openPage) => {
 
   test("a number of the results leads to its cell", async () => {
     await pane.getByRole("tab", { name: "Results" }).click();
-    await pane.getByRole("combobox", { name: "Data sheet" }).selectOption(SHEET);
+    await pane.getByRole("combobox", { name: "Test", exact: true }).selectOption(SHEET);
     await pane.getByRole("button", { name: /Compression index Cc: .* go to the cell/ }).click();
     await eventually(async () => {
       const { sheet, values } = await page.evaluate(() => (globalThis as any).clayledger.port.selection());

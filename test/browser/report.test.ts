@@ -30,7 +30,7 @@ withBrowser("the report", (openPage) => {
     await page.keyboard.press("Enter");
     await pane
       .getByRole("status")
-      .filter({ hasText: "The report is on the new sheet “Report Demonstration”" })
+      .filter({ hasText: "The report of “Demonstration” is on the new sheet “Report Demonstration”" })
       .waitFor();
     expect(await sheetNames(page)).toEqual([...before, "Report Demonstration"]);
     const { report_state, report_prepared_by } = await readNames(page, "Report Demonstration", [

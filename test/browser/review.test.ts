@@ -94,11 +94,11 @@ withBrowser("the review", (openPage) => {
     const automatic = Number(await onSheet("log_d100", 4));
     const cv = Number(await onSheet("cv_log_time", 4));
     await pane.getByLabel("d100 (div.)").fill(String(Number((automatic * 0.995).toFixed(1))));
-    await pane.getByRole("button", { name: "Save in the sheet" }).click();
+    await pane.getByRole("button", { name: "Save in “Demonstration”" }).click();
     await told("Enter the reason and your initials");
     await pane.getByRole("textbox", { name: "Reason" }).fill("the tail bends");
     await pane.getByRole("textbox", { name: "Initials" }).fill("AB");
-    await pane.getByRole("button", { name: "Save in the sheet" }).click();
+    await pane.getByRole("button", { name: "Save in “Demonstration”" }).click();
     await told("The change is in the table of picks");
     const after = Number((automatic * 0.995).toFixed(1));
     expect(await picks()).toEqual([[5, "d100", expect.closeTo(automatic, 2), after, "the tail bends", "AB"]]);
@@ -130,7 +130,7 @@ withBrowser("the review", (openPage) => {
     await handle("d100").press("Shift+ArrowUp");
     const wanted = await valueOf("d100");
     await pane.getByRole("textbox", { name: "Reason" }).fill("kept");
-    await pane.getByRole("button", { name: "Save in the sheet" }).click();
+    await pane.getByRole("button", { name: "Save in “Demonstration”" }).click();
     await pane.getByRole("alert").filter({ hasText: refusal }).waitFor();
     expect(await picks()).toEqual([]);
     expect(await valueOf("d100")).toBe(wanted);
@@ -157,7 +157,7 @@ withBrowser("the review", (openPage) => {
     await page.keyboard.type("bends early");
     await page.keyboard.press("Tab");
     await page.keyboard.type("KB");
-    await tabTo("Save in the sheet");
+    await tabTo("Save in “Demonstration”");
     await page.keyboard.press("Enter");
     await told("The change is in the table of picks");
     expect(await picks()).toEqual([[6, "straight_to", before, wanted, "bends early", expect.stringContaining("KB")]]);

@@ -13,8 +13,9 @@ import {
 
 /** Wide and narrow: the least that a pane of Excel can be, and a roomy one. */
 const WIDTHS = [320, 480];
-/** Two rows of tabs. */
-const MOST_HEADER = 72;
+/** Two rows of tabs, px, and the row of the current test below them. */
+const MOST_TABS = 72;
+const MOST_HEADER = 120;
 
 const LOOKS: Readonly<Record<string, Preferences>> = {
   light: { colorScheme: "light", locale: "en-GB" },
@@ -92,8 +93,10 @@ withBrowser("a walk over every screen", (openPage) => {
           const { shown, content } = await paneWidths(page);
           expect(shown).toBe(width);
           if (content > shown) wrong.push(`${tab}: ${content} px wide`);
-          const header = await frame.locator("header").evaluate((element) => element.clientHeight);
-          if (header > MOST_HEADER) wrong.push(`${tab}: the tabs are ${header} px high`);
+          const heightOf = (what: string) => frame.locator(what).evaluate((element) => element.clientHeight);
+          const [list, header] = [await heightOf("[role=tablist]"), await heightOf("header")];
+          if (list > MOST_TABS) wrong.push(`${tab}: the tabs are ${list} px high`);
+          if (header > MOST_HEADER) wrong.push(`${tab}: the header is ${header} px high`);
         }
         expect(wrong).toEqual([]);
       },

@@ -1,0 +1,179 @@
+/** One current test for the whole pane, in the browser: followed, pinned, by mouse and keyboard, in every look and width. */
+import type { Frame, FrameLocator, Page } from "playwright-core";
+import {
+  clickCell,
+  paneFrame,
+  paneViolations,
+  paneWidths,
+  setPaneWidth,
+  showSheet,
+  takePicture,
+  withBrowser,
+  type HostPage,
+  type Preferences,
+} from "./page";
+
+const DEMO = "Demonstration";
+const BLANK = "Consolidation test";
+const LOOKS: Readonly<Record<string, Preferences>> = {
+  light: { colorScheme: "light", locale: "en-GB" },
+  dark: { colorScheme: "dark", locale: "de-DE" },
+  "high contrast": { forcedColors: "active", locale: "en-GB" },
+};
+const SCREENS_OF_A_TEST = ["Plots", "Review", "Results", "Checks", "By hand", "Report"];
+
+/** The demonstration, a blank data sheet, and a sheet of notes. */
+async function threeSheets(page: Page, frame: Frame): Promise<void> {
+  await frame.locator("[role=tabpanel] button").first().click();
+  await frame.locator("[role=status]").first().waitFor();
+  await page.evaluate(() => {
+    const { model } = (globalThis as any).clayledger.port.workbook;
+    model.dispatch("CREATE_SHEET", { sheetId: "notes", name: "Notes", position: 2, cols: 26, rows: 100 });
+  });
+}
+
+withBrowser("the current test", (openPage) => {
+  describe("beside the sheet", () => {
+    let host: HostPage;
+    let page: Page;
+    let frame: Frame;
+    let pane: FrameLocator;
+    beforeAll(async () => {
+      host = await openPage("", { locale: "en-GB", reducedMotion: "reduce" });
+      page = host.page;
+      frame = paneFrame(page);
+      pane = page.frameLocator("#pane");
+      await threeSheets(page, frame);
+    });
+    afterAll(() => page.context().close());
+
+    const bar = () => pane.getByRole("group", { name: "Current test" });
+    const chosen = () => bar().getByRole("combobox", { name: "Test" });
+    const pin = () => bar().getByRole("button", { name: "Pin this test" });
+    const shows = (sheet: string): Promise<unknown> =>
+      frame.waitForFunction((name) => {
+        const { document } = globalThis as any;
+        return document.querySelector("header select")?.selectedOptions[0]?.textContent === name;
+      }, sheet);
+
+    test("every screen follows the sheet in front", async () => {
+      for (const screen of SCREENS_OF_A_TEST) {
+        await pane.getByRole("tab", { name: screen }).click();
+        await showSheet(page, BLANK);
+        await shows(BLANK);
+        await showSheet(page, DEMO);
+        await shows(DEMO);
+      }
+      await pane.getByRole("tab", { name: "Results" }).click();
+      await pane.getByRole("button", { name: /Compression index Cc: .* go to the cell/ }).waitFor();
+      await showSheet(page, BLANK);
+      await pane
+        .getByRole("button", { name: /Compression index Cc: .* go to the cell/ })
+        .waitFor({ state: "detached" });
+    });
+
+    test("a sheet that is no data sheet keeps the last test, and the pane says so", async () => {
+      await showSheet(page, DEMO);
+      await shows(DEMO);
+      await showSheet(page, "Notes");
+      await bar().getByText("“Notes” is in front and is no data sheet: this test stays.").waitFor();
+      expect(await chosen().inputValue()).toBe(DEMO);
+      await takePicture(page, "current-test-notes-in-front");
+    });
+
+    test("the pin is pressed by keyboard, holds the test, and lets it go", async () => {
+      await showSheet(page, DEMO);
+      await shows(DEMO);
+      await pane.getByRole("tab", { name: "Results" }).focus();
+      await page.keyboard.press("Tab");
+      expect(await frame.evaluate(() => (globalThis as any).document.activeElement.tagName)).toBe("SELECT");
+      await page.keyboard.press("Tab");
+      await page.keyboard.press("Space");
+      expect(await pin().getAttribute("aria-pressed")).toBe("true");
+      await showSheet(page, BLANK);
+      await bar().getByText(`Pinned, while “${BLANK}” is in front.`).waitFor();
+      expect(await chosen().inputValue()).toBe(DEMO);
+      await takePicture(page, "current-test-pinned");
+      await pin().press("Enter");
+      await shows(BLANK);
+    });
+
+    test("a test that is chosen in the pane is pinned", async () => {
+      await showSheet(page, BLANK);
+      await shows(BLANK);
+      await chosen().selectOption(DEMO);
+      await bar().getByText(`Pinned, while “${BLANK}” is in front.`).waitFor();
+      expect(await pin().getAttribute("aria-pressed")).toBe("true");
+      await pin().click();
+      await shows(BLANK);
+    });
+
+    test("a move of the cursor asks the workbook for nothing; a value that is typed, for the one test", async () => {
+      await showSheet(page, DEMO);
+      await shows(DEMO);
+      await pane.getByRole("tab", { name: "Results" }).click();
+      await page.waitForTimeout(1000);
+      await page.evaluate(() => {
+        const { port } = (globalThis as any).clayledger;
+        const asked: string[] = ((globalThis as any).asked = []);
+        for (const name of [
+          "selection",
+          "findSheets",
+          "lookAt",
+          "readNames",
+          "readSheets",
+          "activeSheet",
+          "listNames",
+        ]) {
+          const method = port[name];
+          port[name] = function (...args: unknown[]) {
+            asked.push(name);
+            return method.apply(this, args);
+          };
+        }
+      });
+      const asked = (): Promise<string[]> => page.evaluate(() => (globalThis as any).asked.splice(0));
+      await clickCell(page, "A3");
+      for (let move = 0; move < 10; move++) await page.keyboard.press("ArrowDown");
+      await page.waitForTimeout(1000);
+      expect(await asked()).toEqual([]);
+      await page.evaluate((sheet) => (globalThis as any).clayledger.port.fillNames(sheet, { depth: [5.5] }), DEMO);
+      await page.waitForTimeout(1000);
+      expect((await asked()).filter((name) => name !== "readNames" && name !== "listNames")).toEqual(["lookAt"]);
+    });
+
+    test("nothing was complained of", () => expect(host.complaints).toEqual([]));
+  });
+
+  test.each(Object.entries(LOOKS))(
+    "in %s nothing is wrong for axe and nothing is cut off",
+    async (look, preferences) => {
+      const { page, complaints } = await openPage("", { ...preferences, reducedMotion: "reduce" });
+      const frame = paneFrame(page);
+      await threeSheets(page, frame);
+      const wrong: string[] = [];
+      const check = async (what: string): Promise<void> => {
+        await page.waitForTimeout(600);
+        for (const width of [320, 480, 1440]) {
+          await setPaneWidth(page, Math.min(width, 900));
+          await takePicture(page, `current-test ${look} ${width} ${what}`.replaceAll(" ", "-"));
+          wrong.push(...(await paneViolations(page, preferences)).map((one) => `${what} ${width}: ${one}`));
+          const { shown, content } = await paneWidths(page);
+          if (content > shown) wrong.push(`${what} ${width}: ${content} px wide`);
+        }
+      };
+      await frame.locator("[role=tab]").nth(4).click();
+      await showSheet(page, DEMO);
+      await check("followed");
+      await frame.locator("header button[aria-pressed]").click();
+      await showSheet(page, BLANK);
+      await check("pinned");
+      await frame.locator("header button[aria-pressed]").click();
+      await showSheet(page, "Notes");
+      await check("notes in front");
+      expect(wrong).toEqual([]);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+  );
+});
