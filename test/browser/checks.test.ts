@@ -144,7 +144,7 @@ withBrowser("the reviewer", (openPage) => {
     await takePicture(page, "pane-by-hand-480");
     await pane.getByRole("textbox", { name: "Initials", exact: true }).fill("RV");
     await pane.getByRole("button", { name: "Sign and write down" }).click();
-    await told("2 rows stand on the sheet “Comparison by hand”.");
+    await told("2 rows of “Demonstration” stand on the sheet “Comparison by hand”.");
     const signed = await readNames(page, "Comparison by hand", ["compare_quantity", "compare_result", "compare_by"]);
     expect(signed.compare_result.slice(0, 3).flat()).toEqual(["agrees", "differs", ""]);
     expect(signed.compare_by[1][0]).toBe("RV");

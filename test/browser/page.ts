@@ -196,6 +196,17 @@ export const takePicture = (page: Page, name: string): Promise<Buffer> =>
 /** The pane's own document. */
 export const paneFrame = (page: Page): Frame => page.frame({ url: /pane\.html/ })!;
 
+/** Presses Tab, from the tabs on, past the current test and its pin, until the first field of the screen has the focus. */
+export async function tabIntoScreen(page: Page): Promise<void> {
+  const isIn = () =>
+    paneFrame(page).evaluate(() => (globalThis as any).document.activeElement.closest("[role=tabpanel]") !== null);
+  for (let press = 0; press < 5; press++) {
+    await page.keyboard.press("Tab");
+    if (await isIn()) return;
+  }
+  throw new Error("the Tab key does not come from the tabs to the screen");
+}
+
 /** Makes the pane as wide as this, px. */
 export async function setPaneWidth(page: Page, width: number): Promise<void> {
   await page.locator(".desk").evaluate((desk, px) => desk.style.setProperty("--pane-width", `${px}px`), width);

@@ -6,6 +6,7 @@ import {
   selectRange,
   sheetNames,
   showSheet,
+  tabIntoScreen,
   takePicture,
   typeInCell,
   valuesOf,
@@ -78,7 +79,7 @@ withBrowser("the pane", (openPage) => {
 
   test("root of time is chosen by keyboard: Tab to the choice, an arrow to the next", async () => {
     await pane.getByRole("tab", { name: "Plot" }).focus();
-    await page.keyboard.press("Tab");
+    await tabIntoScreen(page);
     await page.keyboard.press("Tab");
     await page.keyboard.press("ArrowRight");
     await plot().filter({ hasText: "1.15 line" }).waitFor();
@@ -146,7 +147,8 @@ withBrowser("the pane", (openPage) => {
     await pane.getByRole("tab", { name: "Plot" }).focus();
     await page.keyboard.press("Home");
     await pane.getByRole("heading", { name: "Data sheet for one test" }).waitFor();
-    for (let stop = 0; stop < 3; stop++) await page.keyboard.press("Tab");
+    await tabIntoScreen(page);
+    for (let stop = 0; stop < 2; stop++) await page.keyboard.press("Tab");
     expect(await frame.evaluate(() => (globalThis as any).document.activeElement.textContent)).toBe(
       "Insert blank sheet",
     );

@@ -8,6 +8,8 @@ import {
   readNames,
   setPaneWidth,
   sheetNames,
+  showSheet,
+  tabIntoScreen,
   takePicture,
   withBrowser,
 } from "./page";
@@ -68,7 +70,7 @@ withBrowser("bringing readings in", (openPage) => {
     await page.keyboard.press("ArrowRight");
     await pane.getByRole("heading", { name: "Bring readings in" }).waitFor();
     await checkPane();
-    await page.keyboard.press("Tab");
+    await tabIntoScreen(page);
     await page.keyboard.press("Tab");
     await page.keyboard.insertText("Time (min),Reading (div)\n0,100\n1,110\n2,115\n4,119\n");
     await page.keyboard.press("Tab");
@@ -152,6 +154,7 @@ withBrowser("bringing readings in", (openPage) => {
       const { save, open } = (globalThis as any).clayledger;
       await open(await save(), "again.xlsx");
     });
+    await showSheet(page, SHEET);
     const bare = TEXT.replace("s;kPa;mm\r\n", "");
     await open({ ...FILE, buffer: Buffer.from(bare, "utf8") });
     const unit = pane.getByRole("combobox", { name: "Time is in" });

@@ -114,7 +114,7 @@ withBrowser("the review", (openPage) => {
     await pane.getByRole("button", { name: "Take back the last change…" }).click();
     await told(/clears row 1 .*Load 5/);
     await pane.getByRole("button", { name: "Take it back" }).click();
-    await told("Cleared in the table of picks: row 1.");
+    await told("Cleared in the table of picks of “Demonstration”: row 1.");
     expect(await picks()).toEqual([]);
     expect(Number(await onSheet("cv_log_time", 4))).not.toBeCloseTo(picked, 4);
     expect(await paneViolations(page)).toEqual([]);
@@ -165,7 +165,7 @@ withBrowser("the review", (openPage) => {
     await page.keyboard.press("Enter");
     await tabTo("Take it back");
     await page.keyboard.press("Enter");
-    await told("Cleared in the table of picks: row 1.");
+    await told("Cleared in the table of picks of “Demonstration”: row 1.");
     expect(await picks()).toEqual([]);
   });
 
