@@ -159,7 +159,7 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
         </div>
       )}
       <Text size={200} className={styles.quiet}>
-        {!canKeep ? words.cannotKeep : keep ? words.keepHint(dataSheet) : words.doesNotKeep(dataSheet)}{" "}
+        {!canKeep ? words.cannotKeep(MOST_LINES) : keep ? words.keepHint(dataSheet) : words.doesNotKeep(dataSheet)}{" "}
         {words.stressesToo}
       </Text>
       {twice.length > 0 && <Notice intent="error">{words.twice(twice.join(", "))}</Notice>}

@@ -188,8 +188,8 @@ export const readings = {
   keepHint: (sheet: string) => `Auf einem eigenen Blatt, „Readings ${sheet}“, mit Name und Prüfsumme der Datei.`,
   doesNotKeep: (sheet: string) =>
     `Name und Prüfsumme der Datei kommen auf das Blatt „Readings ${sheet}“, ihre Zeilen nicht: die Datei selbst anderswo aufbewahren.`,
-  cannotKeep:
-    "Die Datei ist zu lang für ein Blatt. Name und Prüfsumme werden aufbewahrt; die Datei selbst anderswo aufbewahren.",
+  cannotKeep: (most: number) =>
+    `Die Datei ist zu lang, um in einer Arbeitsmappe aufbewahrt zu werden, die ${whole(most)} Zeilen fasst. Name und Prüfsumme werden aufbewahrt; die Datei selbst anderswo aufbewahren.`,
   write: (count: number, sheet: string) =>
     `${count} ${count === 1 ? "Laststufe" : "Laststufen"} auf „${sheet}“ schreiben`,
   nothingToWrite:

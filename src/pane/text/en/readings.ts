@@ -176,7 +176,8 @@ export const readings = {
   keepHint: (sheet: string) => `On a sheet of its own, “Readings ${sheet}”, with the file's name and hash.`,
   doesNotKeep: (sheet: string) =>
     `The file's name and hash come on the sheet “Readings ${sheet}”, its lines do not: keep the file itself elsewhere.`,
-  cannotKeep: "The file is too long for a sheet. Its name and hash are kept; keep the file itself elsewhere.",
+  cannotKeep: (most: number) =>
+    `The file is too long to be kept in a workbook, which takes ${whole(most)} lines. Its name and hash are kept; keep the file itself elsewhere.`,
   write: (count: number, sheet: string) => `Write ${count} ${count === 1 ? "load" : "loads"} to “${sheet}”`,
   nothingToWrite: "No load is to be written: give a stretch a load above, or agree to replace what its load holds.",
   keeping: "Keeping the lines of the file…",
