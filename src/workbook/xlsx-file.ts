@@ -1,5 +1,6 @@
 /** The .xlsx file as a package of parts, as far as the hosts need to look into one. */
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { openArchive } from "./zip";
 
 /** Whether the bytes begin as a zip package does; an old .xls, or a file locked with a password, does not. */
 export const isXlsx = (bytes: Uint8Array): boolean => bytes[0] === 0x50 && bytes[1] === 0x4b;
@@ -19,18 +20,18 @@ export function hasCharts(bytes: Uint8Array): boolean {
 const NOTES =
   /(^|\/)(comments\d*|threadedComment\d*|persons?\d*)\.xml$|(^|\/)(threadedComments|persons)\/|vmlDrawing\d*\.vml$/i;
 
-/** The file without notes and comments; undefined where it has none. */
+/** The file without notes and comments; undefined where it has none. A damaged one is refused with a sentence. */
 export function withoutNotes(bytes: Uint8Array): Uint8Array | undefined {
-  const parts = unzipSync(bytes);
-  const dropped = Object.keys(parts).filter((path) => NOTES.test(path));
-  if (dropped.length === 0) return undefined;
-  const kept = Object.entries(parts)
-    .filter(([path]) => !dropped.includes(path))
+  const archive = openArchive(bytes);
+  const kept = archive.paths.filter((path) => !NOTES.test(path));
+  if (kept.length === archive.paths.length) return undefined;
+  const changed = kept
+    .map((path): [string, Uint8Array] => [path, archive.read(path)])
     .map(([path, content]): [string, Uint8Array] => {
       const change = changes.find(([pattern]) => pattern.test(path))?.[1];
       return [path, change ? strToU8(change(strFromU8(content))) : content];
     });
-  return zipSync(Object.fromEntries(kept));
+  return zipSync(Object.fromEntries(changed));
 }
 
 const changes: readonly (readonly [RegExp, (text: string) => string])[] = [
