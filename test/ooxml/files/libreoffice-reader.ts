@@ -23,9 +23,10 @@ export interface OfficeContents extends Contents {
   readonly charts: number;
 }
 
-/** The contents of each file, in order. It writes nothing outside of a temporary folder, and needs no home. */
-export function readByLibreOffice(program: string, files: readonly Uint8Array[]): OfficeContents[] {
+/** Each file as LibreOffice converts it, in order. It writes nothing outside of a temporary folder, and needs no home. */
+function converted(program: string, files: readonly Uint8Array[], to: "fods" | "xlsx"): Buffer[] {
   const folder = mkdtempSync(path.join(tmpdir(), "clayledger-files-"));
+  const out = path.join(folder, "out");
   try {
     const paths = files.map((bytes, index) => {
       const at = path.join(folder, `file-${index}.xlsx`);
@@ -33,15 +34,23 @@ export function readByLibreOffice(program: string, files: readonly Uint8Array[])
       return at;
     });
     const profile = `-env:UserInstallation=${pathToFileURL(path.join(folder, "profile")).href}`;
-    execFileSync(program, [profile, "--headless", "--convert-to", "fods", "--outdir", folder, ...paths], {
+    execFileSync(program, [profile, "--headless", "--convert-to", to, "--outdir", out, ...paths], {
       env: { ...process.env, HOME: path.join(folder, "no-home") },
       stdio: ["ignore", "pipe", "pipe"],
     });
-    return paths.map((at) => contentsOf(readFileSync(at.replace(/xlsx$/, "fods"), "utf8")));
+    return paths.map((at) => readFileSync(path.join(out, path.basename(at).replace(/xlsx$/, to))));
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
 }
+
+/** The contents of each file, in order. */
+export const readByLibreOffice = (program: string, files: readonly Uint8Array[]): OfficeContents[] =>
+  converted(program, files, "fods").map((bytes) => contentsOf(bytes.toString("utf8")));
+
+/** Each file as LibreOffice opens and saves it, in order. */
+export const savedByLibreOffice = (program: string, files: readonly Uint8Array[]): Uint8Array[] =>
+  converted(program, files, "xlsx").map((bytes) => new Uint8Array(bytes));
 
 /** Text of a paragraph: runs, spaces, tabs and breaks of lines. */
 function paragraph(element: Element): string {

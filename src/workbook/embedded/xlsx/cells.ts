@@ -205,6 +205,8 @@ const OWN_HEIGHTS = [13.5, 17.25];
 /** Points of a row where the file gives none at all. */
 const USUAL_HEIGHT = 12.75;
 
+const CONSTANT = /^(?:TRUE\(\)|FALSE\(\)|#(?:N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!))$/i;
+
 /** The engine's time for a new formula grows with the square of its operators: about 7 s for this. */
 const MOST_WORK = 2e7;
 /** Characters of a formula that is short enough not to be looked at. */
@@ -275,6 +277,8 @@ export function readCells(document: Document, about: Surroundings): Cells {
     const text = plainText(element.textContent).trim();
     const index = element.getAttribute("t") === "shared" ? element.getAttribute("si") : null;
     const ref = element.getAttribute("ref");
+    // LibreOffice writes a constant that is true, false or an error as a formula of it.
+    if (CONSTANT.test(text) && ref === null) return undefined;
     if (text !== "") {
       if (!about.isLight(text)) {
         heavy++;

@@ -29,7 +29,7 @@ function inCode(
 const FILE_TEXT = String.raw`"(?:""|[^"])*"`;
 const ENGINE_TEXT = String.raw`"(?:\\"|[^"])*"`;
 
-/** From the text of `<f>` to what the engine types after "=". */
+/** From the text of `<f>` to what the engine types after "=". Of errors as constants it knows #REF alone, and NA() says the same as #N/A. */
 export function fromFileFormula(formula: string, rename: Rename): string {
   const known = inCode(
     formula.replace(ANCHOR, "$1#").replace(SINGLE, "$1"),
@@ -37,7 +37,8 @@ export function fromFileFormula(formula: string, rename: Rename): string {
     (code) =>
       withPresentNames(code)
         .replace(/_xlfn\.(?:_xlws\.)?/g, "")
-        .replace(/#REF!/g, "#REF"),
+        .replace(/#REF!/g, "#REF")
+        .replace(/#N\/A/g, "NA()"),
     (text) => {
       const pieces = text.slice(1, -1).split('""');
       return pieces.length === 1 ? text : `(${pieces.map((piece) => `"${piece}"`).join("&CHAR(34)&")})`;

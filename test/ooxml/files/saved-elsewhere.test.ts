@@ -1,0 +1,58 @@
+/** Workbooks of ours that LibreOffice has opened and saved: they open here with the same contents, and come into other workbooks. */
+import "../../workbook/embedded/engine-in-node";
+import { templateBytes } from "../../../src/datasheet/templates";
+import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../src/workbook/embedded";
+import { baseFile, contentsOf } from "../../workbook/embedded/xlsx/base-file";
+import { foreignFile } from "./foreign-file";
+import { savedByLibreOffice } from "./libreoffice-reader";
+
+jest.setTimeout(600_000);
+
+const isLeftOut = process.env.CLAYLEDGER_NO_LIBREOFFICE === "1" && !process.env.CI;
+
+(isLeftOut ? describe.skip : describe)("saved by LibreOffice", () => {
+  const before: Uint8Array[] = [];
+  let after: Uint8Array[];
+
+  beforeAll(async () => {
+    const { CLAYLEDGER_LIBREOFFICE: program, CLAYLEDGER_LIBREOFFICE_MISSING: missing } = process.env;
+    if (!program) throw new Error(missing ?? "the set-up of these tests has not run");
+    before.push(await baseFile(), await foreignFile(), await templateBytes("SI"));
+    after = savedByLibreOffice(program, before);
+  });
+
+  /** Contents by sheet and address, formats apart: LibreOffice spells some in its own way. */
+  const cellsOf = (bytes: Uint8Array) =>
+    contentsOf(openXlsx(bytes).workbook).map(({ name, cells, notes, merges, names }) => ({
+      ...{ name, notes, merges, names: [...names].sort() },
+      cells: Object.fromEntries(Object.entries(cells).map(([at, [formula, value]]) => [at, [formula, value]])),
+    }));
+
+  test("a small workbook has the same cells, notes, merged cells and names", () => {
+    expect(cellsOf(after[0]!)).toEqual(cellsOf(before[0]!));
+  });
+
+  test("so has a workbook of another library, and so it has when it was saved here again", async () => {
+    expect(cellsOf(after[1]!)).toEqual(cellsOf(before[1]!));
+    // A text with quotes is put together from pieces, in brackets that say nothing.
+    const bare = (sheets: ReturnType<typeof cellsOf>) => JSON.stringify(sheets).replace(/[()]/g, "");
+    expect(bare(cellsOf(await saveXlsx(openXlsx(after[1]!).workbook)))).toBe(bare(cellsOf(before[1]!)));
+  });
+
+  test("a template comes into another workbook with every name, constant and rule", async () => {
+    const port = new EmbeddedPort(newWorkbook());
+    const { sheets } = await port.insertFile(after[2]!);
+    const other = new EmbeddedPort(newWorkbook());
+    const wanted = await other.insertFile(before[2]!);
+    expect(sheets).toEqual(wanted.sheets);
+    const [mine, its] = [port, other].map(({ workbook }) => contentsOf(workbook)[1]!);
+    expect(mine!.names.sort()).toEqual(its!.names.sort());
+    // LibreOffice itself ends rules 1,024 rows below their first.
+    const begun = (rules: readonly string[]) =>
+      rules.map((rule) => rule.replace(/:[A-Z]+\d+/g, "").replace("0.000000001", "1e-9")).sort();
+    expect(begun(mine!.rules)).toEqual(begun(its!.rules));
+    const constants = ({ cells }: typeof its & object) =>
+      Object.fromEntries(Object.entries(cells).filter(([, [formula]]) => !String(formula).startsWith("=")));
+    expect(Object.keys(constants(mine!))).toEqual(Object.keys(constants(its!)));
+  });
+});
