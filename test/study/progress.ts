@@ -36,7 +36,7 @@ for (const { name, make } of KINDS.filter((kind) => kind.name.includes(ONLY))) {
   const counts = CUTS.map(() => ({ answered: 0, holds: 0, over: 0, widths: [] as number[] }));
   let tooSoon = 0;
   for (let seed = 1; seed <= NEAR_CURVES; seed++) {
-    const curve = make(900_000 + seed);
+    const curve = make(500_000 + seed);
     const truth = (RULE === "log time" ? endByLogTime(curve) : endByRootTime(curve)).t100;
     let soon = false;
     const read = (cut: Cut) => {
