@@ -2,7 +2,7 @@
  * A zip archive from outside (PKWARE's APPNOTE 6.3, 4.3), read by its directory. fflate does the inflating and believes what the
  * archive says of itself; here each part is checked: it is as long as it claims, and its CRC-32 is the one it was packed with.
  */
-import { Inflate } from "fflate";
+import { Inflate, strFromU8 } from "fflate";
 import { WorkbookError } from "./port";
 
 /** Files that unpack to more than this are not opened. */
@@ -94,8 +94,7 @@ function entriesOf(bytes: Uint8Array, view: DataView): Entry[] {
     const numbers = [view.getUint32(at + 24, true), view.getUint32(at + 20, true), view.getUint32(at + 42, true)];
     const [size = 0, packed = 0, offset = 0] = longNumbers(view, behindName, behindName + extra, numbers);
     entries.push({
-      path: new TextDecoder()
-        .decode(bytes.subarray(at + 46, behindName))
+      path: strFromU8(bytes.subarray(at + 46, behindName))
         .replaceAll("\\", "/")
         .replace(/^\//, ""),
       name,

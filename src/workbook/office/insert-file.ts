@@ -35,8 +35,8 @@ const noXlsx = (): WorkbookError =>
 function bareOf(file: Uint8Array): Uint8Array | undefined {
   try {
     return withoutNotes(file);
-  } catch {
-    throw noXlsx();
+  } catch (error) {
+    throw error instanceof WorkbookError ? new WorkbookError(`${error.message} Nothing was inserted.`) : noXlsx();
   }
 }
 
