@@ -57,10 +57,22 @@ function readingOf(
   return kept(before, { id, sheet, values: same, record, names, contents, hidden, beside, read });
 }
 
+/** What was found of a data sheet, and of the sheets beside it. */
+async function lookAt(
+  port: WorkbookPort,
+  sheet: string,
+  want: Want,
+  sheets: readonly FoundSheet[],
+): Promise<[Looked, ...Looked[]]> {
+  const [looked, ...beside] = await port.lookAt(asksFor(sheet, want, sheets));
+  if (!looked) throw new Error(`nothing was answered of the sheet "${sheet}"`);
+  return [looked, ...beside];
+}
+
 /** A data sheet as it stands now, whichever test is current. */
 export async function readTest(port: WorkbookPort, sheet: string, want: Want): Promise<Reading> {
   const sheets = await port.findSheets(marksOf([want]));
-  const [looked, ...beside] = await port.lookAt(asksFor(sheet, want, sheets));
+  const [looked, ...beside] = await lookAt(port, sheet, want, sheets);
   const id = sheets.find((one) => one.sheet === looked.sheet)?.id ?? looked.sheet;
   return readingOf(id, looked, beside, want, undefined);
 }
@@ -254,7 +266,7 @@ export class WorkbookStore {
     this.#stale.delete("values");
     const want = together(wants);
     try {
-      const [looked, ...beside] = await this.#port.lookAt(asksFor(sheet, want, this.#sheets ?? []));
+      const [looked, ...beside] = await lookAt(this.#port, sheet, want, this.#sheets ?? []);
       if (looked.values[DATA_SHEET_NAME] || isListed) {
         this.#reading = readingOf(id, looked, beside, want, this.#earlier.get(id));
         this.#earlier.set(id, this.#reading);

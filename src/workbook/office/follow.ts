@@ -45,7 +45,7 @@ function listen<T>(
         handlers.forEach((handler) => handler.remove());
         await same.sync();
       };
-      Excel.run(handlers[0].context, stop).catch(() => undefined);
+      Excel.run(context, stop).catch(() => undefined);
     };
   });
 }

@@ -4,7 +4,7 @@ import { noSheet } from "../sheet-names";
 import { hiddenIn, usedOf } from "./hidden";
 import { localName, withPlanNames } from "./names";
 import { NAME_PROPERTIES, placesOf } from "./places";
-import { readMixed, type Property } from "./read";
+import { readMixed, type Property, type WantedProperty } from "./read";
 import { codeOf } from "./sentence";
 import { sheetNamesOf } from "./upkeep";
 
@@ -12,6 +12,7 @@ import { sheetNamesOf } from "./upkeep";
 const FEW = 40;
 
 interface Found {
+  readonly asked: Asked;
   readonly sheet: Excel.Worksheet;
   readonly boxes: ReadonlyMap<string, Box>;
   readonly names?: readonly SheetName[];
@@ -20,55 +21,67 @@ interface Found {
 }
 
 /** Where the names stand that are asked for, of all sheets in one request. */
-async function find(context: Excel.RequestContext, asked: readonly Asked[]): Promise<Found[]> {
+async function find(context: Excel.RequestContext, wanted: readonly Asked[]): Promise<Found[]> {
   const shared = context.workbook.names.load(NAME_PROPERTIES);
-  const loaded = asked.map(({ sheet: name, values, contents = [], names = false, hidden = false }) => {
-    const sheet = context.workbook.worksheets.getItem(name).load("name");
-    const wanted = [...new Set([...values, ...contents])];
-    const all = names || wanted.length > FEW ? sheet.names.load(NAME_PROPERTIES) : undefined;
-    const few = all ? [] : wanted.map((one) => sheet.names.getItemOrNullObject(localName(one)).load("name,type,value"));
-    return { sheet, wanted, all, few, used: hidden ? usedOf(sheet) : undefined };
+  const loaded = wanted.map((asked) => {
+    const sheet = context.workbook.worksheets.getItem(asked.sheet).load("name");
+    const names = [...new Set([...asked.values, ...(asked.contents ?? [])])];
+    const all = asked.names || names.length > FEW ? sheet.names.load(NAME_PROPERTIES) : undefined;
+    const few = all ? [] : names.map((one) => sheet.names.getItemOrNullObject(localName(one)).load("name,type,value"));
+    return { asked, sheet, names, all, few, used: asked.hidden ? usedOf(sheet) : undefined };
   });
   await context.sync();
-  return loaded.map(({ sheet, wanted, all, few, used }, i) => {
+  return loaded.map(({ asked, sheet, names, all, few, used }) => {
     const of = { own: all?.items ?? few.filter(({ isNullObject }) => !isNullObject), shared: shared.items };
     return {
+      asked,
       sheet,
-      boxes: placesOf(sheet.name, of, wanted),
+      boxes: placesOf(sheet.name, of, names),
       used,
-      ...(asked[i].names && { names: sheetNamesOf(sheet.name, of) }),
+      ...(asked.names && { names: sheetNamesOf(sheet.name, of) }),
     };
   });
 }
+
+interface Place extends WantedProperty {
+  readonly name: string;
+}
+
+/** The cells of one sheet that are asked for. */
+const placesIn = ({ asked, sheet, boxes }: Found): Place[] => {
+  const of = (property: Property, names: readonly string[] = []): Place[] =>
+    names.flatMap((name) => {
+      const box = boxes.get(name);
+      return box ? [{ name, sheet, box, property }] : [];
+    });
+  return [...of("values", asked.values), ...of("formulas", asked.contents)];
+};
 
 const typed = (content: CellValue): CellValue =>
   typeof content === "string" && content.startsWith("=") ? withPlanNames(content) : content;
 
 async function read(context: Excel.RequestContext, asked: readonly Asked[]): Promise<Looked[]> {
-  const found = await find(context, asked);
-  const places = found.flatMap(({ sheet, boxes }, of) =>
-    (["values", "formulas"] as const).flatMap((property: Property) =>
-      ((property === "values" ? asked[of].values : asked[of].contents) ?? []).flatMap((name) => {
-        const box = boxes.get(name);
-        return box ? [{ of, name, sheet, box, property }] : [];
-      }),
-    ),
-  );
-  const cells = await readMixed(context, places);
-  const of = (index: number, property: Property): Record<string, CellValue[][]> =>
-    Object.fromEntries(
-      places.flatMap((place, i) => (place.of === index && place.property === property ? [[place.name, cells[i]]] : [])),
-    );
+  const found = (await find(context, asked)).map((one) => ({ ...one, places: placesIn(one) }));
+  // In the order of the places.
+  const cells = (
+    await readMixed(
+      context,
+      found.flatMap(({ places }) => places),
+    )
+  ).values();
   const looked: Looked[] = [];
-  for (const [index, { sheet, names, used }] of found.entries()) {
-    const contents = Object.entries(of(index, "formulas")).map(([name, rows]) => [
-      name,
-      rows.map((row) => row.map(typed)),
-    ]);
+  for (const { sheet, names, used, places } of found) {
+    const values: Record<string, CellValue[][]> = {};
+    const contents: Record<string, CellValue[][]> = {};
+    for (const { name, property } of places) {
+      const rows = cells.next().value ?? [];
+      if (property === "values") values[name] = rows;
+      else contents[name] = rows.map((row) => row.map(typed));
+    }
     looked.push({
       sheet: sheet.name,
-      values: of(index, "values"),
-      contents: Object.fromEntries(contents),
+      values,
+      contents,
       ...(names && { names }),
       ...(used && { hidden: await hiddenIn(context, used) }),
     });

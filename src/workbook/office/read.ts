@@ -69,7 +69,7 @@ async function readEach(context: Excel.RequestContext, wanted: readonly WantedPr
   );
   const found: CellValue[][][] = wanted.map(() => []);
   for (const run of runsOf(pieces, cellsOf, CELLS_PER_ANSWER))
-    await readPieces(context, run, ({ index }, rows) => found[index].push(...rows));
+    await readPieces(context, run, ({ index }, rows) => found[index]?.push(...rows));
   return found;
 }
 
@@ -94,14 +94,19 @@ export async function readMixed(
 ): Promise<CellValue[][][]> {
   const found = await readEach(context, wanted);
   for (const pause of PAUSES) {
-    const busy = [...wanted.keys()].filter((i) => wanted[i].property === "values" && hasNotYet(found[i]));
+    const busy = wanted.flatMap((one, index) =>
+      one.property === "values" && hasNotYet(found[index] ?? []) ? [{ one, index }] : [],
+    );
     if (busy.length === 0) break;
     await new Promise((resolve) => setTimeout(resolve, pause));
     const again = await readEach(
       context,
-      busy.map((index) => wanted[index]),
+      busy.map(({ one }) => one),
     );
-    busy.forEach((index, i) => (found[index] = again[i]));
+    again.forEach((cells, i) => {
+      const at = busy[i];
+      if (at) found[at.index] = cells;
+    });
   }
   return found;
 }

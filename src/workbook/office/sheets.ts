@@ -28,53 +28,53 @@ async function list(context: Excel.RequestContext): Promise<Listed> {
   }
 }
 
-export interface SheetAndNames {
+interface Named {
   readonly sheet: Excel.Worksheet;
-  readonly names: readonly string[];
+  readonly boxes: ReadonlyMap<string, Box>;
 }
 
-/** The boxes behind a few names of sheets that are loaded with their names; a name that leads to no cells is left out. */
-export async function boxesOf(
+/** The boxes behind a few names of each sheet; a name that leads to no cells is left out. */
+async function named(
   context: Excel.RequestContext,
-  wanted: readonly SheetAndNames[],
-): Promise<ReadonlyMap<string, Box>[]> {
+  sheets: readonly Excel.Worksheet[],
+  names: readonly string[],
+): Promise<Named[]> {
   const shared = context.workbook.names.load(NAME_PROPERTIES);
-  const asked = wanted.flatMap(({ sheet, names }, of) => names.map((name) => ({ sheet, name, of })));
-  const items = wanted.map((): Excel.NamedItem[] => []);
-  for (const part of runsOf(asked, () => 1, NAMES_PER_REQUEST)) {
-    for (const { sheet, name, of } of part)
-      items[of].push(sheet.names.getItemOrNullObject(localName(name)).load("name,type,value"));
+  const asked = sheets.map((sheet): { sheet: Excel.Worksheet; own: Excel.NamedItem[] } => ({ sheet, own: [] }));
+  const items = asked.flatMap(({ sheet, own }) => names.map((name) => ({ sheet, own, name })));
+  for (const part of runsOf(items, () => 1, NAMES_PER_REQUEST)) {
+    for (const { sheet, own, name } of part)
+      own.push(sheet.names.getItemOrNullObject(localName(name)).load("name,type,value"));
     await context.sync();
   }
-  if (asked.length === 0) await context.sync();
-  return wanted.map(({ sheet, names }, of) => {
-    const own = items[of].filter(({ isNullObject }) => !isNullObject);
-    return placesOf(sheet.name, { own, shared: shared.items }, names);
+  if (items.length === 0) await context.sync();
+  return asked.map(({ sheet, own }) => {
+    const present = own.filter(({ isNullObject }) => !isNullObject);
+    return { sheet, boxes: placesOf(sheet.name, { own: present, shared: shared.items }, names) };
   });
 }
 
 export async function findSheets(context: Excel.RequestContext, names: readonly string[]): Promise<FoundSheet[]> {
   const { sheets, active } = await list(context);
-  const boxes = await boxesOf(
-    context,
-    sheets.map((sheet) => ({ sheet, names })),
-  );
-  return sheets.map(({ id, name }, i) => ({ id, sheet: name, isActive: id === active, has: [...boxes[i].keys()] }));
+  const found = await named(context, sheets, names);
+  return found.map(({ sheet: { id, name }, boxes }) => ({
+    id,
+    sheet: name,
+    isActive: id === active,
+    has: [...boxes.keys()],
+  }));
 }
 
 export async function readSheets(context: Excel.RequestContext, names: readonly string[]): Promise<SheetValues[]> {
   const { sheets, active } = await list(context);
-  const boxes = await boxesOf(
-    context,
-    sheets.map((sheet) => ({ sheet, names })),
-  );
-  const places = sheets.flatMap((sheet, i) => [...boxes[i]].map(([name, box]) => ({ sheet, name, box })));
+  const found = await named(context, sheets, names);
+  const places = found.flatMap(({ sheet, boxes }) => [...boxes].map(([name, box]) => ({ sheet, name, box })));
   const cells = places.length > 0 ? await readValues(context, places) : [];
   return sheets.map((sheet) => ({
     sheet: sheet.name,
     isActive: sheet.id === active,
     values: Object.fromEntries(
-      places.flatMap(({ sheet: owner, name }, i) => (owner === sheet ? [[name, cells[i]]] : [])),
+      places.flatMap(({ sheet: owner, name }, i) => (owner === sheet ? [[name, cells[i] ?? []]] : [])),
     ),
   }));
 }

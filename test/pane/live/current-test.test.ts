@@ -4,7 +4,7 @@ import type { FoundSheet } from "../../../src/workbook/port";
 
 /** "*B": sheets as letters, capitals are data sheets, the one after a star is in front. */
 const sheets = (drawn: string): FoundSheet[] =>
-  [...drawn.matchAll(/(\*?)(\w)/g)].map(([, star, letter]) => ({
+  [...drawn.matchAll(/(\*?)(\w)/g)].map(([, star, letter = ""]) => ({
     id: `id of ${letter}`,
     sheet: letter,
     isActive: star !== "",

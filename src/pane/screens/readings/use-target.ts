@@ -27,12 +27,13 @@ export interface Targets {
   readonly again: () => Promise<void>;
 }
 
+const said = (cells: Looked["values"][string] | undefined): string => String(cells?.[0]?.[0] ?? "").trim();
+
 function rememberedIn(sheets: readonly Looked[]): Remembered[] {
   const found = new Map<string, Remembered>();
   for (const { sheet, values } of sheets) {
     if (!sheet.startsWith(FILE_SHEET_PREFIX)) continue;
-    const [apparatus, kept] = LAYOUT_NAMES.map((name) => String(values[name]?.[0]?.[0] ?? "").trim());
-    const layout = layoutFrom(kept);
+    const [apparatus, layout] = [said(values.logger_apparatus), layoutFrom(said(values.logger_layout))];
     if (apparatus && layout) found.set(apparatus, { apparatus, layout });
   }
   return [...found.values()];
