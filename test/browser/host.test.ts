@@ -301,7 +301,7 @@ withBrowser("the page of npm start", (openPage) => {
       .locator("#file")
       .setInputFiles({ name: "broken.xlsx", mimeType: "", buffer: Buffer.from("not a workbook") });
     await page.locator("#message.is-failure").waitFor();
-    expect(await page.locator("#message").innerText()).toMatch(/damaged, or not an \.xlsx workbook/);
+    expect(await page.locator("#message").innerText()).toMatch(/a file of text.* and not an \.xlsx workbook/);
     expect(await sheetNames(page)).toEqual(before);
     expect(await errorsOf(page, DEMO)).toEqual([]);
   });
