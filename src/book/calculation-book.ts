@@ -12,6 +12,7 @@ import { virginLineOf } from "../reduction/curve/methods/reading";
 import type { LoadPoint } from "../reduction/curve/shape/points";
 import { temperatureFactor } from "../reduction/curve/viscosity";
 import { at as onLine, straightLine } from "../reduction/numeric/straight-line";
+import { english } from "../reduction/message";
 import type { Outcome } from "../reduction/outcome";
 import { FORMULAS, FORMULA_UNITS, type Measured } from "./formulas";
 import { working, type Units, type Worked } from "./line";
@@ -162,7 +163,7 @@ function meanSlope(sheet: Sheet, id: string, index: Outcome<Index>): Line {
   if (!index.ok) return undefined;
   const { basis, readings } = index.value;
   if (readings.length === 0) return undefined;
-  const found = slopeLine(sheet, id, readings[0], `the ${basis}`);
+  const found = slopeLine(sheet, id, readings[0], `the ${english(basis)}`);
   return readings.length === 1 || !found
     ? found
     : { text: `${found.text}; the mean of ${readings.length} loops, of which this is the first` };

@@ -18,6 +18,7 @@ import { coefficientOfConsolidation, T50, T90 } from "../reduction/increment/cv"
 import { creepRatio } from "../reduction/curve/creep-ratio";
 import { apparatusDeflection, axialStress, deformations, strain } from "../reduction/loading";
 import { straightLine } from "../reduction/numeric/straight-line";
+import { say } from "../reduction/message";
 import { badInput, given, notApplicable, then, type Outcome } from "../reduction/outcome";
 import { density, saturation, solidsHeight, voidRatio, voidRatioAtStrain, waterContent } from "../reduction/specimen";
 import { WATER_DENSITY } from "../reduction/water";
@@ -122,7 +123,7 @@ const cvBy = (T: number) => (t: number, H: number, n: number) =>
 /** Slope between two points of one branch, positive. */
 const slope = (sigma_1: number, sigma_2: number, e_1: number, e_2: number): Outcome<number> => {
   if ((e_1 - e_2) * (sigma_2 - sigma_1) < 0)
-    return notApplicable("the void ratio does not fall as the stress rises: check the order of the two points");
+    return notApplicable(say`the void ratio does not fall as the stress rises: check the order of the two points`);
   const [from, to] = sigma_1 < sigma_2 ? [sigma_1, sigma_2] : [sigma_2, sigma_1];
   const values = sigma_1 < sigma_2 ? [e_1, e_2] : [e_2, e_1];
   return then(testCurve([from, to], values, "e"), (test) =>
@@ -269,7 +270,7 @@ export const FORMULAS: readonly Formula[] = [
     result: "length",
     compute: (R, R_0, f) =>
       then(deformations([R], R_0, f), ([d]) =>
-        d === null ? badInput("the reading is zero, which counts as blank in a column of readings") : given(d),
+        d === null ? badInput(say`the reading is zero, which counts as blank in a column of readings`) : given(d),
       ),
   },
   {
@@ -375,7 +376,7 @@ export const FORMULAS: readonly Formula[] = [
     decimals: 5,
     compute: (d_1, d_2, t_1, t_2, H_0) =>
       t_1 === t_2
-        ? badInput("the two times are the same: give two different ones")
+        ? badInput(say`the two times are the same: give two different ones`)
         : strain(straightLine([Math.log10(t_1), Math.log10(t_2)], [d_1, d_2], [1, 1]).slope, H_0),
   },
   {
@@ -603,7 +604,7 @@ export const FORMULAS: readonly Formula[] = [
     compute: (H, sigma_v0, dsigma, sigma_p, CR, RR) =>
       sigma_p < sigma_v0 || sigma_p > sigma_v0 + dsigma
         ? notApplicable(
-            "the increase does not pass the preconsolidation stress: use settlement_recompression below it, settlement_virgin above",
+            say`the increase does not pass the preconsolidation stress: use settlement_recompression below it, settlement_virgin above`,
           )
         : then(
             settlement({

@@ -1,4 +1,5 @@
 /** A reviewer's answers to questions that do not pass, on a sheet of their own: rows are added, none is written over. */
+import { english } from "../reduction/message";
 import type { NamedValues } from "../record/record";
 import type { NamedColumns, SheetPlan } from "../workbook/port";
 import type { Answered } from ".";
@@ -100,5 +101,5 @@ export function answerTo(
   { check, answer }: Answered,
 ): { readonly given: Acknowledgement; readonly stale: boolean } | undefined {
   const given = [...answers].reverse().find((one) => one.sheet === sheet && one.id === check.id);
-  return given && { given, stale: given.found !== answer.sentence };
+  return given && { given, stale: given.found !== english(answer.sentence) };
 }

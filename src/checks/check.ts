@@ -3,6 +3,7 @@
  * were compared, never only a colour.
  */
 import { RECORD_UNITS, type TestRecord } from "../record/record";
+import { say, verbatim, digits, asTyped, joined, english, type Message } from "../reduction/message";
 import type { Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
 import { unitCellOf } from "../specification/measures";
@@ -14,7 +15,7 @@ export type Status = "pass" | Severity | "cannot be asked";
 
 /** A number as it is shown: what it is, value and unit. */
 export interface Figure {
-  readonly what: string;
+  readonly what: Message;
   readonly value: number;
   readonly unit: string;
 }
@@ -25,7 +26,8 @@ export interface Answer {
   readonly used?: number;
   /** What was found, and what it was held against: another number of the test, or the limit. */
   readonly compared?: readonly [found: Figure, against: Figure];
-  readonly sentence: string;
+  /** Names the loads and the cells that it is about as values: see `namedIn`. */
+  readonly sentence: Message;
 }
 
 export interface Limit {
@@ -39,11 +41,13 @@ export type Thresholds = Readonly<Record<string, number>>;
 export interface Check {
   readonly id: string;
   /** In plain words, to be answered by yes where all is well. */
-  readonly question: string;
+  readonly question: Message;
+  /** Names of the cells that it looks at; a column stands for the load that the answer tells of. */
+  readonly about: readonly string[];
   /** The worst that it can say. */
   readonly severity: Severity;
   /** The standard or paper behind it, or "common practice". */
-  readonly basis: string;
+  readonly basis: Message;
   readonly limits: Readonly<Record<string, Limit>>;
   /** `previous` is another test to compare with, where a question asks for one. */
   evaluate(record: TestRecord, thresholds?: Thresholds, previous?: TestRecord): Answer;
@@ -59,9 +63,10 @@ interface Asked<L extends string> {
 /** A row of the table. Its limits stand as they are unless a firm has changed them. */
 export function check<const L extends Readonly<Record<string, Limit>>>(row: {
   readonly id: string;
-  readonly question: string;
+  readonly question: Message;
+  readonly about: readonly string[];
   readonly severity: Severity;
-  readonly basis: string;
+  readonly basis: Message;
   readonly limits: L;
   readonly ask: (asked: Asked<keyof L & string>) => Answer;
 }): Check {
@@ -77,9 +82,9 @@ export function check<const L extends Readonly<Record<string, Limit>>>(row: {
   };
 }
 
-export const COMMON = "common practice";
+export const COMMON = say`common practice`;
 
-export const cannotAsk = (reason: string): Answer => ({ status: "cannot be asked", sentence: reason });
+export const cannotAsk = (reason: Message): Answer => ({ status: "cannot be asked", sentence: reason });
 
 /** The answer to an outcome that could be had; otherwise why the question cannot be asked. */
 export const ask = <T>(outcome: Outcome<T>, answer: (value: T) => Answer): Answer =>
@@ -105,7 +110,7 @@ const CONVERTED: readonly string[] = ["length", "stress", "cv", "density", "cond
 const isShown = (kind: Kind): kind is Shown => CONVERTED.includes(kind);
 
 /** A number of the record as a figure in the units of its sheet. */
-export function figure(record: TestRecord, what: string, value: number, kind: Kind): Figure {
+export function figure(record: TestRecord, what: Message, value: number, kind: Kind): Figure {
   if (!isShown(kind)) return { what, value: kind === "percent" ? 100 * value : value, unit: PLAIN[kind] };
   const { quantity, to } = RECORD_UNITS[kind];
   const cell = unitCellOf(kind);
@@ -113,10 +118,9 @@ export function figure(record: TestRecord, what: string, value: number, kind: Ki
   return { what, value: convert(value, quantity, to, unit), unit };
 }
 
-const digits = (value: number): string => String(Number(value.toPrecision(4)));
-
 /** "99.52 %" */
-export const shown = ({ value, unit }: Figure): string => `${digits(value)}${unit && ` ${unit}`}`;
+export const shown = ({ value, unit }: Figure): Message =>
+  unit ? say`${digits(value, 4)} ${verbatim(unit)}` : say`${digits(value, 4)}`;
 
 // --- Ways of comparing ---------------------------------------------------------------------------------------------
 
@@ -129,34 +133,38 @@ const LEVELS = ["stop", "explain", "note"] as const;
 /** A number against ranges, the gravest first. `remedy` ends the sentence where it does not pass. */
 export function within(
   record: TestRecord,
-  what: string,
+  what: Message,
   value: number,
   kind: Kind,
   ranges: Ranges,
-  remedy: string,
+  remedy: Message,
 ): Answer {
   const found = figure(record, what, value, kind);
   for (const level of LEVELS) {
     const [low, high] = ranges[level] ?? [];
-    const [limit, side] =
-      low !== undefined && value < low ? [low, "below"] : high !== undefined && value > high ? [high, "above"] : [];
+    const isBelow = low !== undefined && value < low;
+    const limit = isBelow ? low : high !== undefined && value > high ? high : undefined;
     if (limit === undefined) continue;
-    const against = figure(record, "limit", limit, kind);
-    const sentence = `${what} is ${shown(found)}, ${side} ${shown(against)}: ${remedy}`;
+    const against = figure(record, say`limit`, limit, kind);
+    const sentence = isBelow
+      ? say`${what} is ${shown(found)}, below ${shown(against)}: ${remedy}`
+      : say`${what} is ${shown(found)}, above ${shown(against)}: ${remedy}`;
     return { status: level, compared: [found, against], sentence };
   }
   const [low, high] = ranges.explain ?? ranges.stop ?? ranges.note ?? [];
-  const ends = [low, high].flatMap((end) => (end === undefined ? [] : [figure(record, "limit", end, kind)]));
+  const ends = [low, high].flatMap((end) => (end === undefined ? [] : [figure(record, say`limit`, end, kind)]));
   const nearest = ends.reduce((best, end) =>
     Math.abs(end.value - found.value) < Math.abs(best.value - found.value) ? end : best,
   );
   const range =
     ends.length === 2
-      ? `within ${shown(ends[0])} to ${shown(ends[1])}`
-      : `${low === undefined ? "not above" : "not below"} ${shown(ends[0])}`;
+      ? say`within ${shown(ends[0])} to ${shown(ends[1])}`
+      : low === undefined
+        ? say`not above ${shown(ends[0])}`
+        : say`not below ${shown(ends[0])}`;
   const room = Math.abs(found.value - nearest.value) / Math.max(Math.abs(nearest.value), Number.MIN_VALUE);
   const used = 1 / (1 + room);
-  return { status: "pass", used, compared: [found, nearest], sentence: `${what} is ${shown(found)}, ${range}` };
+  return { status: "pass", used, compared: [found, nearest], sentence: say`${what} is ${shown(found)}, ${range}` };
 }
 
 /** Two numbers that should agree. Limits are of `difference`, which is shown in its own kind. */
@@ -165,22 +173,22 @@ export function agree(
   [a, b]: readonly [Figure, Figure],
   difference: { readonly value: number; readonly kind: Kind },
   limits: { readonly explain?: number; readonly stop?: number },
-  remedy: string,
+  remedy: Message,
 ): Answer {
-  const size = figure(record, "difference", Math.abs(difference.value), difference.kind);
+  const size = figure(record, say`difference`, Math.abs(difference.value), difference.kind);
   const level = LEVELS.find(
     (one) => one !== "note" && limits[one] !== undefined && Math.abs(difference.value) > limits[one],
   );
   const limit = limits[(level ?? (limits.explain === undefined ? "stop" : "explain")) as "stop" | "explain"]!;
-  const most = shown(figure(record, "limit", limit, difference.kind));
-  const pair = `${a.what} is ${shown(a)}, ${b.what} ${shown(b)}: they differ by ${shown(size)}`;
+  const most = shown(figure(record, say`limit`, limit, difference.kind));
+  const pair = say`${a.what} is ${shown(a)}, ${b.what} ${shown(b)}: they differ by ${shown(size)}`;
   return level
-    ? { status: level, compared: [a, b], sentence: `${pair}, more than ${most}; ${remedy}` }
+    ? { status: level, compared: [a, b], sentence: say`${pair}, more than ${most}; ${remedy}` }
     : {
         status: "pass",
         used: Math.abs(difference.value) / limit,
         compared: [a, b],
-        sentence: `${pair}, not more than ${most}`,
+        sentence: say`${pair}, not more than ${most}`,
       };
 }
 
@@ -190,16 +198,21 @@ const GRAVITY: readonly Status[] = ["stop", "explain", "note", "pass"];
  * One answer for several loads: the gravest, first in order of loads, with the others that are as grave; of those that all
  * pass, the one that was nearest to its limit.
  */
-export function gravest(cases: readonly { readonly load: string; readonly answer: Answer }[], nothing: string): Answer {
+export function gravest(
+  cases: readonly { readonly load: Message; readonly answer: Answer }[],
+  nothing = asTyped(""),
+): Answer {
   const asked = cases.filter(({ answer }) => answer.status !== "cannot be asked");
   if (asked.length === 0) return cases.length ? cases[0].answer : cannotAsk(nothing);
   const status = GRAVITY.find((one) => asked.some(({ answer }) => answer.status === one))!;
   const same = asked.filter(({ answer }) => answer.status === status);
   if (status === "pass") {
     const nearest = same.reduce((best, one) => ((one.answer.used ?? 0) > (best.answer.used ?? 0) ? one : best));
-    return { ...nearest.answer, sentence: `${nearest.load}: ${nearest.answer.sentence}` };
+    return { ...nearest.answer, sentence: say`${nearest.load}: ${nearest.answer.sentence}` };
   }
   const [first, ...others] = same;
-  const more = others.map(({ load, answer }) => (load === first.load ? answer.sentence : `also ${load}`));
-  return { ...first.answer, sentence: [`${first.load}: ${first.answer.sentence}`, ...more].join("; ") };
+  const more = others.map(({ load, answer }) =>
+    english(load) === english(first.load) ? answer.sentence : say`also ${load}`,
+  );
+  return { ...first.answer, sentence: joined([say`${first.load}: ${first.answer.sentence}`, ...more]) };
 }

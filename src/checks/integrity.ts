@@ -4,10 +4,11 @@
  * and cells that hold what they should not (text, a number as text, a date). Reads what was typed, what is shown, and where
  * the names stand; changes nothing.
  */
+import { say, verbatim, type Message } from "../reduction/message";
 import { cellAddress, columnLetters } from "../workbook/address";
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
-import { cellCalled, type NamedValues, type TestRecord } from "../record/record";
+import { cellNamed, type NamedValues, type TestRecord } from "../record/record";
 import type { Box, CellValue, SheetName } from "../workbook/port";
 import { differing } from "./questions/record";
 
@@ -16,7 +17,7 @@ export interface CellFinding {
   /** "H12", or "12:12" and "H:H" for what is hidden. */
   readonly address: string;
   /** Names the cell, says what is wrong and what to do. */
-  readonly sentence: string;
+  readonly sentence: Message;
 }
 
 export interface SheetState {
@@ -106,14 +107,20 @@ function formulaFindings(name: string, box: Box, state: SheetState): CellFinding
           findings.push({
             kind: "lost formula",
             address: at(row),
-            sentence: `${at(row)}, ${cellCalled(name)}, has lost its formula${cells.length > 1 ? ": copy it from a neighbour in the column" : ": take it from a newly inserted sheet"}`,
+            sentence:
+              cells.length > 1
+                ? say`${verbatim(at(row))}, ${cellNamed(name)}, has lost its formula: copy it from a neighbour in the column`
+                : say`${verbatim(at(row))}, ${cellNamed(name)}, has lost its formula: take it from a newly inserted sheet`,
           });
         return;
       }
       findings.push({
         kind: "overwritten",
         address: at(row),
-        sentence: `${at(row)}, ${cellCalled(name)}, holds ${quoted(content)} where a formula belongs: it was overwritten and follows no input any more; ${cells.length > 1 ? "copy the formula from a neighbour in the column" : "undo, or take the formula from a newly inserted sheet"}`,
+        sentence:
+          cells.length > 1
+            ? say`${verbatim(at(row))}, ${cellNamed(name)}, holds ${verbatim(quoted(content))} where a formula belongs: it was overwritten and follows no input any more; copy the formula from a neighbour in the column`
+            : say`${verbatim(at(row))}, ${cellNamed(name)}, holds ${verbatim(quoted(content))} where a formula belongs: it was overwritten and follows no input any more; undo, or take the formula from a newly inserted sheet`,
       });
       return;
     }
@@ -121,7 +128,7 @@ function formulaFindings(name: string, box: Box, state: SheetState): CellFinding
       findings.push({
         kind: "unlike formula",
         address: at(row),
-        sentence: `${at(row)}, ${cellCalled(name)}, has a formula unlike the others of its column: copy it from a neighbour, or say why`,
+        sentence: say`${verbatim(at(row))}, ${cellNamed(name)}, has a formula unlike the others of its column: copy it from a neighbour, or say why`,
       });
   });
   return findings;
@@ -140,7 +147,7 @@ function wayFindings(boxes: ReadonlyMap<string, Box>, { contents, values }: Shee
       findings.push({
         kind: "in the way",
         address: cellAddress(box.row + row, box.col),
-        sentence: `${cellAddress(box.row + row, box.col)}, ${cellCalled(name)}, holds ${quoted(content)} where the formula of ${from ? cellAddress(from.row + row, from.col) : cellCalled(anchor)} puts its answer: clear it`,
+        sentence: say`${verbatim(cellAddress(box.row + row, box.col))}, ${cellNamed(name)}, holds ${verbatim(quoted(content))} where the formula of ${from ? verbatim(cellAddress(from.row + row, from.col)) : cellNamed(anchor)} puts its answer: clear it`,
       });
     });
   }
@@ -153,7 +160,7 @@ function wayFindings(boxes: ReadonlyMap<string, Box>, { contents, values }: Shee
         findings.push({
           kind: "in the way",
           address,
-          sentence: `${address} holds ${quoted(content)} where the formula of ${cellAddress(box.row, box.col)} puts its answer: clear it`,
+          sentence: say`${verbatim(address)} holds ${verbatim(quoted(content))} where the formula of ${verbatim(cellAddress(box.row, box.col))} puts its answer: clear it`,
         });
       }),
     );
@@ -166,7 +173,7 @@ function differences(boxes: ReadonlyMap<string, Box>, { record, values }: SheetS
     const box = boxes.get(name);
     if (!box) return [];
     const address = cellAddress(box.row + (load === undefined ? 0 : rowOfLoad(values, load)), box.col);
-    return [{ kind: "differs" as const, address, sentence: `${address}, ${sentence}` }];
+    return [{ kind: "differs" as const, address, sentence: say`${verbatim(address)}, ${sentence}` }];
   });
 }
 
@@ -180,6 +187,11 @@ function runs(numbers: readonly number[]): (readonly [from: number, to: number])
   }
   return found;
 }
+
+const HIDDEN = {
+  r: { one: say`row`, several: say`rows` },
+  c: { one: say`column`, several: say`columns` },
+};
 
 /** Hidden rows and columns that hold something in a named cell. */
 function hiddenFindings(boxes: ReadonlyMap<string, Box>, { hidden, values, contents }: SheetState): CellFinding[] {
@@ -200,12 +212,13 @@ function hiddenFindings(boxes: ReadonlyMap<string, Box>, { hidden, values, conte
   const told = (of: "r" | "c", numbers: readonly number[], called: (number: number) => string): CellFinding[] =>
     runs(numbers.filter((number) => holds.has(`${of}${number}`))).map(([from, to]) => {
       const { name, address } = holds.get(`${of}${from}`)!;
-      const word = of === "r" ? "row" : "column";
-      const what = from === to ? `${word} ${called(from)} is` : `${word}s ${called(from)} to ${called(to)} are`;
       return {
         kind: "hidden",
         address: `${called(from)}:${called(to)}`,
-        sentence: `${what} hidden and in use: ${address} holds ${cellCalled(name)}; show ${from === to ? "it" : "them"} before the sheet is signed`,
+        sentence:
+          from === to
+            ? say`${HIDDEN[of].one} ${verbatim(called(from))} is hidden and in use: ${verbatim(address)} holds ${cellNamed(name)}; show it before the sheet is signed`
+            : say`${HIDDEN[of].several} ${verbatim(called(from))} to ${verbatim(called(to))} are hidden and in use: ${verbatim(address)} holds ${cellNamed(name)}; show them before the sheet is signed`,
       };
     });
   return [...told("r", hidden.rows, (row) => String(row + 1)), ...told("c", hidden.cols, columnLetters)];
@@ -227,7 +240,7 @@ export function integrity(state: SheetState): CellFinding[] {
       const box = boxes.get(name);
       if (!box) return [];
       const address = cellAddress(box.row + (row ?? 1) - 1, box.col);
-      return [{ kind: "cell", address, sentence: `${address}, ${sentence}` }];
+      return [{ kind: "cell", address, sentence: say`${verbatim(address)}, ${sentence}` }];
     });
   const seen = new Set<string>();
   return [

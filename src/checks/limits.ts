@@ -2,6 +2,7 @@
  * The limits of a firm, in cells of its workbook: a sheet that lists every limit with its default, the firm's value, who
  * changed it and why. The sheet's first two columns are what CLAY.CHECKS takes as its limits.
  */
+import { say, verbatim, english, type Value, type Message } from "../reduction/message";
 import { cellAddress } from "../workbook/address";
 import type { NamedValues } from "../record/record";
 import type { SheetName, SheetPlan } from "../workbook/port";
@@ -12,7 +13,7 @@ import { tableSheet, type TableColumn } from "../workbook/table-sheet";
 export interface LimitRow {
   /** "Q05.explain" */
   readonly name: string;
-  readonly question: string;
+  readonly question: Message;
   readonly value: number;
   readonly unit: string;
 }
@@ -59,7 +60,7 @@ export const limitsSheet = (): SheetPlan =>
       "In a cell: =CLAY.CHECKS(the named values, the columns Limit and In force of this sheet).",
     ],
     columns: COLUMNS,
-    rows: LIMITS.map(({ name, question, value, unit }) => [name, undefined, undefined, value, unit, question]),
+    rows: LIMITS.map(({ name, question, value, unit }) => [name, undefined, undefined, value, unit, english(question)]),
     whole: "limits",
     isProtected: true,
   });
@@ -76,7 +77,7 @@ export interface FirmLimits {
   readonly thresholds: Thresholds;
   readonly changed: readonly ChangedLimit[];
   /** What could not be used, or lacks who and why; each names its cell. */
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Message[];
 }
 
 const NONE: FirmLimits = { thresholds: {}, changed: [], remarks: [] };
@@ -89,27 +90,29 @@ export function readLimits(values: NamedValues, names: readonly SheetName[] = []
   const listed = values.limit_name;
   if (!listed) return NONE;
   const place = names.find(({ name, place: at }) => name.toLowerCase() === "limit_value" && at !== "lost")?.place;
-  const at = (row: number): string =>
-    place && place !== "lost" ? cellAddress(place.row + row, place.col) : `row ${row + 1} of limit_value`;
+  const at = (row: number): Value =>
+    place && place !== "lost"
+      ? verbatim(cellAddress(place.row + row, place.col))
+      : say`row ${row + 1} of ${verbatim("limit_value")}`;
   const cell = (name: string, row: number) => {
     const value = values[name]?.[row]?.[0];
     return typeof value === "string" ? value.trim() : (value ?? "");
   };
   const thresholds: Record<string, number> = {};
   const changed: ChangedLimit[] = [];
-  const remarks: string[] = [];
+  const remarks: Message[] = [];
   listed.forEach((_, row) => {
     const value = cell("limit_value", row);
     if (value === "") return;
     const name = String(cell("limit_name", row));
     const limit = LIMITS.find((one) => one.name === name);
     if (!limit) {
-      remarks.push(`${at(row)} is a limit of “${name}”, which no question has: it is not used; clear it`);
+      remarks.push(say`${at(row)} is a limit of “${verbatim(name)}”, which no question has: it is not used; clear it`);
       return;
     }
     if (typeof value !== "number") {
       remarks.push(
-        `${at(row)} holds “${value}” where the limit ${name} is a number: the default ${limit.value} is in force; enter a number`,
+        say`${at(row)} holds “${verbatim(String(value))}” where the limit ${verbatim(name)} is a number: the default ${limit.value} is in force; enter a number`,
       );
       return;
     }
@@ -126,8 +129,9 @@ export function readLimits(values: NamedValues, names: readonly SheetName[] = []
       ...(why ? { why } : {}),
       ...(since !== "" && typeof since !== "boolean" ? { since } : {}),
     });
-    const lacking = [by ? "" : "who", why ? "" : "why"].filter(Boolean).join(" and ");
-    if (lacking) remarks.push(`${at(row)} changes ${name} from ${limit.value} to ${value}: enter ${lacking}`);
+    if (by && why) return;
+    const lacking = by ? say`why` : why ? say`who` : say`who and why`;
+    remarks.push(say`${at(row)} changes ${verbatim(name)} from ${limit.value} to ${value}: enter ${lacking}`);
   });
   return { thresholds, changed, remarks };
 }

@@ -1,9 +1,9 @@
 /** Where the cells stand that a question and its answer are about. */
+import { namedIn } from "../reduction/message";
 import { cellAddress } from "../workbook/address";
 import { loadSuffix } from "../specification/load-table";
-import { cellCalled, RECORD_NAMES, type NamedValues } from "../record/record";
+import { cellCalled, type NamedValues } from "../record/record";
 import type { SheetName } from "../workbook/port";
-import { ABOUT } from "./questions/cells";
 import { boxesByName, rowOfLoad } from "./integrity";
 import type { Answered } from ".";
 
@@ -13,21 +13,12 @@ export interface CellPlace {
   readonly address: string;
 }
 
-/** Names in brackets that a sentence gives. */
-const namesIn = (sentence: string): string[] =>
-  [...sentence.matchAll(/\((\w+)\)/g)].map(([, name]) => name).filter((name) => RECORD_NAMES.includes(name));
-
-/** The load that an answer is about: the first that it names. */
-const loadIn = (sentence: string): number | undefined => {
-  const [, number] = /\bload (\d+)\b/.exec(sentence) ?? [];
-  return number === undefined ? undefined : Number(number);
-};
-
-/** The cells of a question, and those that its answer names; of columns, the cell of the load that the answer is about. */
+/** The cells of a question, and those that its answer names; of columns, the cell of the first load that the answer names. */
 export function cellsOf({ check, answer }: Answered, names: readonly SheetName[], values: NamedValues): CellPlace[] {
   const boxes = boxesByName(names);
-  const load = loadIn(answer.sentence);
-  const wanted = [...new Set([...(ABOUT[check.id] ?? []), ...namesIn(answer.sentence)])];
+  const named = namedIn(answer.sentence);
+  const [load] = named.loads;
+  const wanted = [...new Set([...check.about, ...named.cells])];
   return wanted.flatMap((name) => {
     const own = name === "times" || name === "readings" ? `${name}_${loadSuffix(load ?? 1)}` : name;
     const box = boxes.get(own);

@@ -2,6 +2,7 @@
  * Whether a sheet is a whole data sheet: its names, the rows of its tables, and what its cells hold, as a workbook port gives
  * them. Says what is wrong, what is lost by it and the remedy; guesses nothing.
  */
+import { english } from "../reduction/message";
 import type { Box, SheetName } from "../workbook/port";
 import { boxAddress } from "../workbook/address";
 import { METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
@@ -259,7 +260,7 @@ export function checkSheet(names: readonly SheetName[], values: NamedValues): Sh
       : []),
     ...faults.map(({ kind, sentence }): Finding => ({
       weight: kind === "error" ? "look" : "stop",
-      sentence: `${sentence}.`,
+      sentence: `${english(sentence)}.`,
     })),
     ...news.flatMap((one) =>
       one.sentences.map((sentence): Finding => ({

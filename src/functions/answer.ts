@@ -1,4 +1,5 @@
 /** Cells out: an Outcome laid out for the sheet, or the error that the cell shows. */
+import { english, type Message } from "../reduction/message";
 import { remarkText, type Outcome } from "../reduction/outcome";
 import { CellError, isNoWord, toChoice } from "./cells";
 
@@ -10,23 +11,28 @@ export interface Item {
   /** Why there is no value, where it is undefined: "cv needs the height". */
   readonly missing?: string;
   /** Why the method gives no value here, where it is undefined: asked for alone, the item is #N/A. */
-  readonly notApplicable?: string;
+  readonly notApplicable?: Message;
 }
 
 /** The value of an outcome; a refusal becomes #VALUE! (input) or #N/A (method) with its reason. */
 export function valueOf<T>(outcome: Outcome<T>): T {
   if (outcome.ok) return outcome.value;
-  throw new CellError(outcome.fault === "input" ? "#VALUE!" : "#N/A", outcome.reason);
+  throw new CellError(outcome.fault === "input" ? "#VALUE!" : "#N/A", english(outcome.reason));
 }
 
 /** The line of one value with an outcome of its own; a refusal leaves it blank, and is its reason where it is asked for alone. */
 export const itemOf = (label: string, outcome: Outcome<number>, unit: string): Item =>
   outcome.ok
     ? { label, value: outcome.value, unit }
-    : { label, value: undefined, unit, [outcome.fault === "input" ? "missing" : "notApplicable"]: outcome.reason };
+    : {
+        label,
+        value: undefined,
+        unit,
+        ...(outcome.fault === "input" ? { missing: english(outcome.reason) } : { notApplicable: outcome.reason }),
+      };
 
 /** The remarks of an outcome; a refusal has none. */
-export const remarksOf = <T>(outcome: Outcome<T>): readonly string[] => (outcome.ok ? outcome.remarks : []);
+export const remarksOf = <T>(outcome: Outcome<T>): readonly Message[] => (outcome.ok ? outcome.remarks : []);
 
 /**
  * The whole table (label, value, unit; the last row is `remark`), or the one item asked for as an array of one cell:
@@ -34,13 +40,13 @@ export const remarksOf = <T>(outcome: Outcome<T>): readonly string[] => (outcome
  * In the table a missing value is blank; asked for alone, it is an error with the reason: #N/A where the method gives none,
  * otherwise #VALUE!.
  */
-export function answer(items: readonly Item[], remarks: readonly string[], item: unknown): any[][] {
+export function answer(items: readonly Item[], remarks: readonly Message[], item: unknown): any[][] {
   const all: Item[] = [...items, { label: "remark", value: remarkText(remarks), unit: "" }];
   if (isNoWord(item)) return all.map(({ label, value, unit }) => [label, value ?? "", unit]);
   const labels = all.map(({ label }) => label);
   const wanted = toChoice(item, "the item", labels, labels[0]);
   const found = all[labels.indexOf(wanted)];
-  if (found.value === undefined && found.notApplicable) throw new CellError("#N/A", found.notApplicable);
+  if (found.value === undefined && found.notApplicable) throw new CellError("#N/A", english(found.notApplicable));
   if (found.value === undefined) throw new CellError("#VALUE!", found.missing ?? `${wanted} is not available`);
   return [[found.value]];
 }

@@ -7,6 +7,7 @@
  * reduction says what a zero in a series means. What cannot be used is thrown as a `CellError`, which the sheet shows as
  * #VALUE! with its message.
  */
+import { asTyped, english } from "../reduction/message";
 import { notPositive } from "../reduction/outcome";
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 
@@ -130,8 +131,8 @@ export function toNumber(argument: unknown, name: string): number {
 /** A required number greater than zero. */
 export function toPositive(argument: unknown, name: string): number {
   const value = toNumber(argument, name);
-  const reason = notPositive(value, name);
-  return reason ? refuseCell(reason) : value;
+  const reason = notPositive(value, asTyped(name));
+  return reason ? refuseCell(english(reason)) : value;
 }
 
 /** An optional number greater than zero; a blank cell, or the 0 that desktop Excel makes of one, counts as left out. */

@@ -1,4 +1,5 @@
 /** Worksheet functions for checking a hand calculation. */
+import { english } from "../reduction/message";
 import { checkValues, unknownThresholds, type Figure } from "../checks";
 import { compare } from "../book/comparison";
 import { unitNamed } from "../reduction/units";
@@ -190,7 +191,7 @@ export function CHECKS(named_values: any[][], limits?: any[][], show?: any): any
       cell(compared?.[0]),
       cell(compared?.[1]),
       compared?.[0].unit ?? "",
-      sentence,
+      english(sentence),
     ]);
   const strange = unknown.length
     ? [["", "note", "", "", "", `names that no question reads: ${unknown.join(", ")}`]]

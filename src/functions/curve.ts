@@ -18,6 +18,7 @@ import { sampleQuality } from "../reduction/curve/sample-quality";
 import * as stiffness from "../reduction/curve/stiffness";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { temperatureFactor } from "../reduction/curve/viscosity";
+import { english, distinct } from "../reduction/message";
 import { then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
 import { answer, remarksOf, valueOf, type Item } from "./answer";
@@ -92,13 +93,13 @@ export function PRECONSOLIDATION_SPREAD(stresses: any[][], values: any[][], kind
     ...methods.map(({ method, result, note }) => ({
       label: method,
       value: result.ok ? result.value.stress : undefined,
-      unit: note,
+      unit: english(note),
     })),
     { label: "median", value: median, unit: "" },
     { label: "spread", value: spread, unit: "greatest less least, over the median" },
     { label: "low", value: low, unit: "range that these points allow, about 95 percent" },
     { label: "high", value: high, unit: "range that these points allow, about 95 percent" },
-    { label: "verdict", value: verdict, unit: "" },
+    { label: "verdict", value: english(verdict), unit: "" },
   ];
   return answer(rows, remarksOf(outcome), undefined);
 }
@@ -266,10 +267,10 @@ export function COMPRESSION_INDICES(
     found.map(([label, index]) => ({
       label: label + suffix,
       value: index.ok && scale ? index.value.value * scale : undefined,
-      unit: index.ok ? index.value.basis : index.reason,
-      missing: index.ok ? "give the initial void ratio" : index.reason,
+      unit: english(index.ok ? index.value.basis : index.reason),
+      missing: index.ok ? "give the initial void ratio" : english(index.reason),
     }));
-  const remarks = [...new Set(found.flatMap(([, index]) => remarksOf(index)))];
+  const remarks = distinct(found.flatMap(([, index]) => remarksOf(index)));
   return answer([...items("", per.e), ...items("_ratio", per.strain)], remarks, item);
 }
 
@@ -459,7 +460,7 @@ export function FIELD_CURVE(
   return [
     ...curve.points.map(({ label, stress, voidRatio }) => [label, stress, voidRatio]),
     ["Cc", curve.compressionIndex, ""],
-    ["Cr", curve.recompression?.value ?? "", curve.recompression?.basis ?? ""],
+    ["Cr", curve.recompression?.value ?? "", curve.recompression ? english(curve.recompression.basis) : ""],
     ...answer([], remarksOf(outcome), undefined),
   ];
 }
@@ -499,7 +500,7 @@ export function SAMPLE_QUALITY(
   const ocr = yieldStress && yieldStress / inSitu;
   const outcome = sampleQuality(test, inSitu, e0, ocr);
   const { change, lunneClass, strain, strainClass } = valueOf(outcome);
-  const noYield = read && !read.ok ? read.reason : "needs the initial void ratio: give it";
+  const noYield = read && !read.ok ? english(read.reason) : "needs the initial void ratio: give it";
   const items: Item[] = [
     { label: "de_e0", value: change, unit: "", missing: "needs the initial void ratio: give it" },
     { label: "class", value: lunneClass, unit: "Lunne et al. (1997)", missing: noYield },
@@ -508,7 +509,7 @@ export function SAMPLE_QUALITY(
     {
       label: "OCR",
       value: ocr,
-      unit: yieldStress ? `preconsolidation stress ${shown(yieldStress)}` : "",
+      unit: yieldStress ? `preconsolidation stress ${english(shown(yieldStress))}` : "",
       missing: noYield,
     },
   ];

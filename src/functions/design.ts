@@ -5,6 +5,7 @@ import { designParameters } from "../reduction/curve/design";
 import type { Index } from "../reduction/curve/indices";
 import { intrinsic } from "../reduction/curve/intrinsic";
 import { kindSeen, testCurve } from "../reduction/curve/shape/points";
+import { english } from "../reduction/message";
 import { given, then, type Outcome } from "../reduction/outcome";
 import { settlement } from "../reduction/settlement";
 import { convert } from "../reduction/units";
@@ -121,7 +122,7 @@ export function DESIGN_PARAMETERS(
     itemOf(
       label,
       then(index, ({ value }) => given(value)),
-      index.ok ? index.value.basis : index.reason,
+      english(index.ok ? index.value.basis : index.reason),
     );
   const items: Item[] = [
     itemOf("e_in_situ", eInSitu, "laboratory loading curve"),

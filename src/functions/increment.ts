@@ -1,5 +1,6 @@
 /** Worksheet functions of one load increment: log of time, root of time, fit to theory, secondary compression. */
 import { convert } from "../reduction/units";
+import { say, digits, distinct, type Message } from "../reduction/message";
 import { remarkText, type Outcome } from "../reduction/outcome";
 import type { ConstructionLine } from "../reduction/construction";
 import { coefficientOfConsolidation, drainagePath, T50, T90, type Drainage } from "../reduction/increment/cv";
@@ -44,7 +45,7 @@ function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_
 const ORDINARY_CV = [0.01, 200];
 
 /** The remarks of an outcome, and one more if the cv is hardly that of a soil. */
-function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly string[] {
+function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly Message[] {
   const remarks = outcome.ok ? outcome.remarks : [];
   const cv = items.find(({ label }) => label === "cv");
   if (typeof cv?.value !== "number") return remarks;
@@ -54,7 +55,7 @@ function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly str
     ? remarks
     : [
         ...remarks,
-        `cv is ${Number(perYear.toPrecision(2))} m2/yr, outside ${least} to ${most}: check the units of time and height`,
+        say`cv is ${digits(perYear, 2)} m2/yr, outside ${least} to ${most}: check the units of time and height`,
       ];
 }
 
@@ -301,7 +302,7 @@ export function TIME_CURVE(times: any[][], readings: any[][], picks?: any[][], p
       root?.d100 ?? "",
       root?.t90 ?? "",
       log?.tailSlope ?? "",
-      remarkText([...new Set(remarks)]),
+      remarkText(distinct(remarks)),
     ],
   ];
 }

@@ -1,11 +1,12 @@
 /** Worksheet functions of a load that still stands: how far it has gone, and whether it may end. */
+import { say } from "../reduction/message";
 import type { Outcome } from "../reduction/outcome";
 import { progress, PROGRESS_RULES, type ExpectedEnd, type ProgressRule } from "../reduction/increment/progress";
 import { answer, valueOf, type Item } from "./answer";
 import { refuseCell, toChoice, toOptionalPositive } from "./cells";
 import { reduceSoFar } from "./reduced-curve";
 
-const NO_LIMIT = "the readings give no such limit yet: go on reading";
+const NO_LIMIT = say`the readings give no such limit yet: go on reading`;
 
 /** The number that a rule needs, or 1. */
 function toMultiple(rule: ProgressRule, argument: unknown): number {

@@ -1,5 +1,6 @@
 /** Worksheet functions of uncertainty: first order, after JCGM 100 (GUM). */
 import { convert } from "../reduction/units";
+import { english } from "../reduction/message";
 import { then, type Outcome } from "../reduction/outcome";
 import {
   cvUncertainty,
@@ -33,7 +34,7 @@ function laidOut(outcome: Outcome<Uncertain>, label: string, unit: string, item:
       { label: "u", value: u * scale, unit },
       { label: "low", value: low * scale, unit },
       { label: "high", value: high * scale, unit },
-      { label: "largest", value: `${first.input}, ${Math.round(100 * first.share)} %`, unit: "" },
+      { label: "largest", value: `${english(first.input)}, ${Math.round(100 * first.share)} %`, unit: "" },
     ],
     outcome.ok ? outcome.remarks : [],
     item,

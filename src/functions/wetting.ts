@@ -1,4 +1,5 @@
 /** Worksheet functions of wetting: strain on wetting, collapse, swelling pressure. */
+import { say, verbatim } from "../reduction/message";
 import { SWELLING_METHODS, swellingPressure } from "../reduction/swelling-pressure";
 import { collapse, wettingStrain } from "../reduction/wetting";
 import { convert } from "../reduction/units";
@@ -62,7 +63,9 @@ export function COLLAPSE(
   const none =
     typed === undefined
       ? { missing: "the index is the potential at 200 kPa: give the stress" }
-      : { notApplicable: `the index, and its class, are of a wetting under 200 kPa, not ${typed} ${unit}` };
+      : {
+          notApplicable: say`the index, and its class, are of a wetting under 200 kPa, not ${typed} ${verbatim(unit)}`,
+        };
   const items: Item[] = [
     { label: "potential", value: found.potential, unit: "on the initial height" },
     { label: "index", value: found.index, unit: "on the initial height, at 200 kPa", ...none },

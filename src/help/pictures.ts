@@ -6,6 +6,7 @@ import { drawPlot } from "../plots/svg";
 import { logTimePlot, rootTimePlot } from "../plots/time";
 import { METHOD_NAMES, type MethodName } from "../reduction/curve/preconsolidation";
 import { reduceIncrement } from "../reduction/increment/reduce";
+import { english } from "../reduction/message";
 import type { Outcome } from "../reduction/outcome";
 import { EXAMPLE_SHEET } from "./example-sheet";
 
@@ -37,8 +38,8 @@ function specOf(name: string): Outcome<PlotSpec> {
 /** A picture by its name: "log time" or "root time", both also with ", drawn" behind, or a method of the preconsolidation stress. */
 export function drawPicture(name: string): Picture {
   const spec = specOf(name);
-  if (!spec.ok || spec.value.refusal !== undefined)
-    throw new Error(`The picture "${name}" cannot be drawn: ${spec.ok ? spec.value.refusal : spec.reason}`);
+  const refusal = spec.ok ? spec.value.refusal : spec.reason;
+  if (!spec.ok || refusal) throw new Error(`The picture "${name}" cannot be drawn: ${refusal && english(refusal)}`);
   const { document } = new JSDOM().window;
   return {
     title: `The construction on the example sheet: ${name.replace("_", " ")}`,

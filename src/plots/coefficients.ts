@@ -1,6 +1,7 @@
 /** Coefficients of the loads of a test against stress: cv by both time methods, and C alpha. Loading and reloading only. */
 import { loadSteps, putsLoadOn, type LoadStep } from "../reduction/curve/loads";
 import type { TimeMethod } from "../reduction/increment/constructions/picks";
+import { say } from "../reduction/message";
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, wholeDecades } from "./axes";
 import { figures, markSeries, stressLabel, type StressMark } from "./compression";
@@ -84,8 +85,7 @@ const sorts = (yieldStress: number | undefined): string =>
     ? "Filled: first loading; open: reloading."
     : "Filled: virgin loads, which begin at the greatest stress so far and not below the preconsolidation stress; open: other loads.";
 
-const NO_LOADS =
-  "no load that was put on has a value: choose the stresses of all loads, in test order, and the values beside them";
+const NO_LOADS = say`no load that was put on has a value: choose the stresses of all loads, in test order, and the values beside them`;
 
 export interface CvPlotOptions extends CoefficientPlotOptions {
   /** "m2/yr" */

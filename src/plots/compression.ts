@@ -4,6 +4,7 @@ import { branches, type Branches } from "../reduction/curve/shape/branches";
 import { DRAWING_SLOPE } from "../reduction/curve/methods/casagrande";
 import { testCurve, type Kind, type LoadPoint, type TestCurve } from "../reduction/curve/shape/points";
 import { METHODS, preconsolidation, type MethodName, type Preconsolidation } from "../reduction/curve/preconsolidation";
+import { english, type Message } from "../reduction/message";
 import { given, then, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, scaledShape, toAxis, wholeDecades } from "./axes";
 import type { DrawnScale, PlotAxis, PlotSeries, PlotSpec } from "./spec";
@@ -82,7 +83,7 @@ export const stressLabel = (unit: string, logarithmic: boolean): string =>
 function ownPlane(
   { method, lines, points }: Preconsolidation,
   unit: string,
-  remarks: readonly string[],
+  remarks: readonly Message[],
   marks: readonly StressMark[],
 ): PlotSpec {
   const { axes, logarithmic, source } = METHODS[method];
@@ -114,7 +115,7 @@ function ownPlane(
     y,
     series: [...markSeries(marks, y, unit), ...constructionSeries(ruled, x, y, unit), ...read],
     remarks,
-    notes: [`${source}. Points used: ${points}.`],
+    notes: [`${source}. Points used: ${english(points)}.`],
   };
 }
 

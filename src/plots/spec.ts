@@ -1,4 +1,5 @@
 /** A plot as data: what is to be drawn, said once; drawn as SVG in the pane and, from the same data, as a chart in a workbook. */
+import { type Message } from "../reduction/message";
 import type { ConstructionLine } from "../reduction/construction";
 
 export interface PlotAxis {
@@ -37,8 +38,8 @@ export interface PlotSpec {
   readonly y: PlotAxis;
   readonly series: readonly PlotSeries[];
   /** What the method remarks; and why it draws nothing, where it does not apply to these readings. */
-  readonly remarks: readonly string[];
-  readonly refusal?: string;
+  readonly remarks: readonly Message[];
+  readonly refusal?: Message;
   /** What a reader of the drawing should know: its scale, or what lies beyond the frame. */
   readonly notes: readonly string[];
   readonly drawnScale?: DrawnScale;

@@ -3,6 +3,7 @@ import type { ConstructionLine } from "../reduction/construction";
 import { logTimeLines, rootTimeLines } from "../reduction/increment/constructions/lines";
 import { MOST_READINGS } from "../reduction/increment/readings";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
+import { say } from "../reduction/message";
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, toAxis, wholeDecades } from "./axes";
 import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
@@ -63,7 +64,9 @@ function timePlot(
   if (!lines.ok && lines.fault === "input") return lines;
   const points = plotted(times, readings, increment).map(([time, reading]): Point => [coordinate(time), reading]);
   if (points.length === 0)
-    return badInput("there is no row with both a time and a reading: select the column of times and that of readings");
+    return badInput(
+      say`there is no row with both a time and a reading: select the column of times and that of readings`,
+    );
   const drawn = lines.ok ? lines.value.filter(({ label }) => label !== "readings") : [];
   const marked = drawn.filter(({ style }) => style === "guide").flatMap((line) => line.points);
   const xs = points.map(([at]) => at);

@@ -7,6 +7,7 @@
  * dial as typed; its factor is in mm. Nothing is guessed: a cell that holds what it should not gives no value, and is listed.
  */
 import { isoDay, isoMoment } from "../workbook/day-number";
+import { say, verbatim, listed, type Verbatim, type Message } from "../reduction/message";
 import { standingRows } from "../reduction/increment/constructions/picks";
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 import type { CellValue } from "../workbook/port";
@@ -38,7 +39,7 @@ export interface Fault {
   readonly row?: number;
   readonly kind: "text" | "number as text" | "error" | "logical value" | "date" | "unit" | "choice";
   /** What the cell holds and the remedy. */
-  readonly sentence: string;
+  readonly sentence: Message;
 }
 
 /** A row of a load's readings; a blank is absent. */
@@ -83,6 +84,8 @@ export interface Override {
   readonly of: string;
   readonly reason?: string;
   readonly by?: string;
+  /** The row of the table of picks that says so, with its load and what it picks in lower case. */
+  readonly pick?: RecordedPick & { readonly load: number; readonly of: string };
 }
 
 export interface TestRecord {
@@ -115,16 +118,16 @@ type ConvertedMeasure =
 
 /** The measures whose unit a cell of the sheet says, with the unit that a record has them in. */
 export const RECORD_UNITS: Readonly<
-  Record<ConvertedMeasure, { readonly quantity: Quantity; readonly to: string; readonly plural: string }>
+  Record<ConvertedMeasure, { readonly quantity: Quantity; readonly to: string; readonly plural: Message }>
 > = {
-  length: { quantity: "length", to: "mm", plural: "lengths" },
-  factor: { quantity: "length", to: "mm", plural: "lengths" },
-  stress: { quantity: "stress", to: "kPa", plural: "stresses" },
-  cv: { quantity: "cv", to: "m2/yr", plural: "coefficients of consolidation" },
-  density: { quantity: "density", to: "Mg/m3", plural: "densities" },
-  compressibility: { quantity: "mv", to: "m2/MN", plural: "values of mv" },
-  conductivity: { quantity: "conductivity", to: "m/s", plural: "values of k" },
-  depth: { quantity: "length", to: "m", plural: "depths" },
+  length: { quantity: "length", to: "mm", plural: say`lengths` },
+  factor: { quantity: "length", to: "mm", plural: say`lengths` },
+  stress: { quantity: "stress", to: "kPa", plural: say`stresses` },
+  cv: { quantity: "cv", to: "m2/yr", plural: say`coefficients of consolidation` },
+  density: { quantity: "density", to: "Mg/m3", plural: say`densities` },
+  compressibility: { quantity: "mv", to: "m2/MN", plural: say`values of mv` },
+  conductivity: { quantity: "conductivity", to: "m/s", plural: say`values of k` },
+  depth: { quantity: "length", to: "m", plural: say`depths` },
 };
 
 const isConverted = (measure: Measure): measure is ConvertedMeasure => measure in RECORD_UNITS;
@@ -135,6 +138,16 @@ const UNIT_QUANTITIES: ReadonlyMap<string, Quantity> = new Map(
     return cell ? [[cell, RECORD_UNITS[measure].quantity] as const] : [];
   }),
 );
+
+const QUANTITY_NAMES: Readonly<Record<Quantity, Message>> = {
+  stress: say`stress`,
+  length: say`length`,
+  cv: say`cv`,
+  density: say`density`,
+  mv: say`mv`,
+  conductivity: say`conductivity`,
+  force: say`force`,
+};
 
 /** Names that a firm may add, with what they measure. */
 const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
@@ -161,6 +174,12 @@ export const RECORD_NAMES: readonly string[] = [...DESCRIBED.keys()];
 /** "Ring + dry soil (ring_and_dry)": how a sentence names a cell. */
 export const cellCalled = (name: string): string => `${DESCRIBED.get(name)?.label.trim() ?? name} (${name})`;
 
+/** The same as a value of a message. */
+export const cellNamed = (name: string): Verbatim => ({ verbatim: cellCalled(name), cell: name });
+
+/** The bare name of a cell as a value of a message. */
+export const nameOf = (name: string): Verbatim => ({ verbatim: name, cell: name });
+
 const LAST_DAY = 2_958_465;
 /** Whole numbers that dates of this century are stored as: no mass, length or ratio is one of them. */
 const looksLikeDate = (value: number): boolean => Number.isInteger(value) && value >= 36_526 && value <= 73_050;
@@ -182,7 +201,13 @@ class Reader {
       if (typed === undefined) continue;
       const known = unitNamed(typed, unitsOf(quantity));
       if (known) this.#units.set(name, known);
-      else this.#fault(name, 0, "unit", `holds "${typed}", which is no unit of ${quantity}: enter one of the list`);
+      else
+        this.#fault(
+          name,
+          0,
+          "unit",
+          say`holds "${verbatim(typed)}", which is no unit of ${QUANTITY_NAMES[quantity]}: enter one of the list`,
+        );
     }
   }
 
@@ -194,22 +219,34 @@ class Reader {
     const cell = this.#cell(name, row);
     if (cell === "") return undefined;
     const { measure } = DESCRIBED.get(name)!;
-    if (typeof cell === "boolean") return this.#fault(name, row, "logical value", `holds ${cell}: enter a number`);
+    if (typeof cell === "boolean")
+      return this.#fault(name, row, "logical value", say`holds ${verbatim(String(cell))}: enter a number`);
     if (typeof cell === "string") {
       const text = cell.trim();
-      if (isError(text)) return this.#fault(name, row, "error", `shows ${text}: look at the cells that it needs`);
+      if (isError(text))
+        return this.#fault(name, row, "error", say`shows ${verbatim(text)}: look at the cells that it needs`);
       return isNumeric(text)
-        ? this.#fault(name, row, "number as text", `holds "${text}" stored as text: re-enter it as a number`)
-        : this.#fault(name, row, "text", `holds "${short(text)}" where a number is needed: correct or clear it`);
+        ? this.#fault(
+            name,
+            row,
+            "number as text",
+            say`holds "${verbatim(text)}" stored as text: re-enter it as a number`,
+          )
+        : this.#fault(name, row, "text", say`holds "${short(text)}" where a number is needed: correct or clear it`);
     }
     if (NEVER_DATES.includes(measure) && looksLikeDate(cell))
-      return this.#fault(name, row, "date", `holds ${cell}, which looks like a date (${isoDay(cell)}): re-enter it`);
+      return this.#fault(
+        name,
+        row,
+        "date",
+        say`holds ${cell}, which looks like a date (${verbatim(isoDay(cell))}): re-enter it`,
+      );
     const where = unitCellOf(measure);
     if (!isConverted(measure) || where === undefined) return cell;
     const { quantity, to, plural } = RECORD_UNITS[measure];
     const unit = this.#units.get(where);
     if (unit !== undefined) return convert(cell, quantity, unit, to);
-    const sentence = `gives no unit, so that ${plural} cannot be read: enter the unit`;
+    const sentence = say`gives no unit, so that ${plural} cannot be read: enter the unit`;
     if (!this.faults.some((fault) => fault.name === where)) this.#fault(where, 0, "unit", sentence);
     return undefined;
   }
@@ -221,7 +258,10 @@ class Reader {
     const text = this.#text(name, row);
     if (text === undefined || !choices) return text;
     const found = choices.find((choice) => choice.toLowerCase() === text.toLowerCase());
-    return found ?? this.#fault(name, row, "choice", `holds "${short(text)}": choose one of ${choices.join(", ")}`);
+    return (
+      found ??
+      this.#fault(name, row, "choice", say`holds "${short(text)}": choose one of ${listed(choices.map(verbatim))}`)
+    );
   }
 
   /** A number, or a word in its place. */
@@ -256,7 +296,7 @@ class Reader {
     if (cell === "") return undefined;
     const text = String(cell).trim();
     if (typeof cell === "string" && isError(text))
-      return this.#fault(name, row, "error", `shows ${text}: look at the cells that it needs`);
+      return this.#fault(name, row, "error", say`shows ${verbatim(text)}: look at the cells that it needs`);
     return text;
   }
 
@@ -264,18 +304,23 @@ class Reader {
     const cell = this.#cell(name, row);
     if (cell === "") return undefined;
     if (typeof cell === "number" && cell >= 1 && cell <= LAST_DAY) return isoDay(cell);
-    return this.#fault(name, row, "date", `holds "${short(String(cell))}", which is no date here: re-enter the date`);
+    return this.#fault(
+      name,
+      row,
+      "date",
+      say`holds "${short(String(cell))}", which is no date here: re-enter the date`,
+    );
   }
 
-  #fault(name: string, row: number, kind: Fault["kind"], sentence: string): undefined {
+  #fault(name: string, row: number, kind: Fault["kind"], said: Message): undefined {
     const column = this.rows(name) > 1;
-    const where = column ? `${cellCalled(name)}, row ${row + 1},` : cellCalled(name);
-    this.faults.push({ name, ...(column ? { row: row + 1 } : {}), kind, sentence: `${where} ${sentence}` });
+    const sentence = column ? say`${cellNamed(name)}, row ${row + 1}, ${said}` : say`${cellNamed(name)} ${said}`;
+    this.faults.push({ name, ...(column ? { row: row + 1 } : {}), kind, sentence });
     return undefined;
   }
 }
 
-const short = (text: string): string => (text.length > 30 ? `${text.slice(0, 30)}...` : text);
+const short = (text: string): Verbatim => verbatim(text.length > 30 ? `${text.slice(0, 30)}...` : text);
 
 /** A test record from a sheet's values by name. */
 export function readRecord(values: NamedValues): TestRecord {
@@ -365,7 +410,12 @@ function readPicks(reader: Reader): RecordedPick[] {
 function overridesOf(picks: readonly RecordedPick[]): Override[] {
   const loads = [...new Set(picks.flatMap(({ load }) => load ?? []))];
   return loads.flatMap((load) =>
-    [...standingRows(picks, load)].map(([of, { reason, by }]) => ({ of: `${of} of load ${load}`, reason, by })),
+    [...standingRows(picks, load)].map(([of, pick]) => ({
+      of: `${of} of load ${load}`,
+      reason: pick.reason,
+      by: pick.by,
+      pick: { ...pick, load, of },
+    })),
   );
 }
 

@@ -2,7 +2,7 @@
  * A record reduced: every outcome that the questions are asked of, worked out once per record by the same functions as the
  * sheet's. Curves are in the sheet's own unit of stress, so that the reduction's words speak in it.
  */
-import { cellCalled, type LoadRecord, type NumberName, type TestRecord } from "./record";
+import { cellNamed, nameOf, type LoadRecord, type NumberName, type TestRecord } from "./record";
 import { dialSense, loadColumn, loadCurve } from "./load-curve";
 import { methodOfLoad, picksOfLoad, procedureOfLoad } from "../specification/pick-table";
 import { rulesOf } from "../specification/versions";
@@ -21,6 +21,7 @@ import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { coefficientOfConsolidation, heightAtHalf, T50, T90, type Drainage } from "../reduction/increment/cv";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { apparatusDeflection, deformations, strain } from "../reduction/loading";
+import { say, verbatim, digits, listed, type Message } from "../reduction/message";
 import { badInput, given, notApplicable, then, type Outcome } from "../reduction/outcome";
 import { reduceSpecimen, solidsHeight, voidRatio, waterContent, type Specimen } from "../reduction/specimen";
 import { saltCorrection, waterDensity, WATER_DENSITY } from "../reduction/water";
@@ -29,7 +30,7 @@ import { convert } from "../reduction/units";
 export interface LoadReduced {
   readonly record: LoadRecord;
   /** "load 3 (50 kPa)" */
-  readonly called: string;
+  readonly called: Message;
   /** Less stress than the load before. */
   readonly unloading: boolean;
   /** More stress than any load before. */
@@ -78,7 +79,7 @@ export interface Reduced {
 /** Numbers of the record, or which cells are to be filled. */
 export function inputs<const N extends NumberName>(record: TestRecord, ...names: N[]): Outcome<Record<N, number>> {
   const lacking = names.filter((name) => record.numbers[name] === undefined);
-  if (lacking.length) return badInput(`it needs ${lacking.map(cellCalled).join(", ")}`);
+  if (lacking.length) return badInput(say`it needs ${listed(lacking.map(cellNamed))}`);
   return given(record.numbers as Record<N, number>);
 }
 
@@ -91,8 +92,8 @@ export const inKpa = (record: TestRecord, stress: number): number =>
   convert(stress, "stress", record.words.stress_unit ?? "kPa", "kPa");
 
 /** What the load in a row of the load table is called: a point of the curve carries its row. */
-export const calledInRow = ({ loads }: Reduced, row: number): string =>
-  loads.find(({ record }) => record.row === row)?.called ?? `row ${row}`;
+export const calledInRow = ({ loads }: Reduced, row: number): Message =>
+  loads.find(({ record }) => record.row === row)?.called ?? say`row ${row}`;
 
 const results = new WeakMap<TestRecord, Reduced>();
 
@@ -185,11 +186,11 @@ function trimmings(record: TestRecord): Outcome<number> {
   }
   return contents.length
     ? given(contents.reduce((sum, w) => sum + w, 0) / contents.length)
-    : badInput("it needs a tin of trimmings (tin_mass, tin_and_wet, tin_and_dry)");
+    : badInput(say`it needs a tin of trimmings (${listed(["tin_mass", "tin_and_wet", "tin_and_dry"].map(nameOf))})`);
 }
 
-const stressCalled = (record: TestRecord, stress: number): string =>
-  `${Number(inSheetStress(record, stress).toPrecision(4))} ${record.words.stress_unit ?? "kPa"}`;
+const stressCalled = (record: TestRecord, stress: number): Message =>
+  say`${digits(inSheetStress(record, stress), 4)} ${verbatim(record.words.stress_unit ?? "kPa")}`;
 
 function reduceLoads(record: TestRecord, Hs: Outcome<number>): LoadReduced[] {
   const loads: LoadReduced[] = [];
@@ -240,7 +241,7 @@ interface Step {
   readonly deflection?: Outcome<number>;
 }
 
-const NO_CONSOLIDATION = "nothing consolidates on unloading, on wetting, or where the specimen swelled: there is no cv";
+const NO_CONSOLIDATION = say`nothing consolidates on unloading, on wetting, or where the specimen swelled: there is no cv`;
 
 function reduceLoad(
   record: TestRecord,
@@ -250,15 +251,19 @@ function reduceLoad(
   heightBefore: Outcome<number>,
 ): LoadReduced {
   const { unloading, firstLoading } = step;
-  const called =
-    load.stress === undefined ? `load ${load.number}` : `load ${load.number} (${stressCalled(record, load.stress)})`;
+  const called = {
+    ...(load.stress === undefined
+      ? say`load ${load.number}`
+      : say`load ${load.number} (${stressCalled(record, load.stress)})`),
+    load: load.number,
+  };
   const end = endOf(load, called);
   const toDeformation = (reading: number) =>
     then(inputs(record, "zero_reading", "dial_factor"), (n) =>
       rulesOf(record).zerosCount
         ? given((reading - n.zero_reading) * senseOf(record) * n.dial_factor)
         : then(deformations([reading], n.zero_reading, senseOf(record) * n.dial_factor), ([value]) =>
-            value === null ? badInput(`${called} ends with a reading of zero, which counts as blank`) : given(value),
+            value === null ? badInput(say`${called} ends with a reading of zero, which counts as blank`) : given(value),
           ),
     );
   // The apparatus deflects no further while the load stands.
@@ -343,15 +348,15 @@ const cvOf = (T: number, minutes: number, height: number, record: TestRecord): n
   );
 
 /** The reading at the latest time that has one. */
-function endOf({ readings }: LoadRecord, called: string): LoadReduced["end"] {
+function endOf({ readings }: LoadRecord, called: Message): LoadReduced["end"] {
   let end: { time: number; reading: number } | undefined;
   for (const { time, reading } of readings)
     if (time !== undefined && reading !== undefined && (!end || time > end.time)) end = { time, reading };
-  return end ? given(end) : badInput(`${called} has no reading`);
+  return end ? given(end) : badInput(say`${called} has no reading`);
 }
 
 /** 0 where there is no table; on the branch of the load where the table has one; since seating where the sheet deducts so. */
-function deflectionOf(record: TestRecord, load: LoadRecord, unloading: boolean, called: string): Outcome<number> {
+function deflectionOf(record: TestRecord, load: LoadRecord, unloading: boolean, called: Message): Outcome<number> {
   const whole = wholeDeflection(record, load, unloading, called);
   return rulesOf(record).deflectionSinceSeating
     ? then(whole, (at) => then(seatingDeflection(record), (seating) => given(at - seating)))
@@ -372,14 +377,14 @@ export function seatingDeflection(record: TestRecord): Outcome<number> {
     ? found
     : {
         ...found,
-        reason: `the deflection at the seating stress, which is deducted from that of each load: ${found.reason}; or enter a row for the seating stress, with deflection 0 where the blank test was zeroed under it`,
+        reason: say`the deflection at the seating stress, which is deducted from that of each load: ${found.reason}; or enter a row for the seating stress, with deflection 0 where the blank test was zeroed under it`,
       };
 }
 
-function wholeDeflection(record: TestRecord, load: LoadRecord, unloading: boolean, called: string): Outcome<number> {
+function wholeDeflection(record: TestRecord, load: LoadRecord, unloading: boolean, called: Message): Outcome<number> {
   const table = record.deflections.filter(({ stress }) => stress !== undefined);
   if (table.length === 0) return given(0);
-  if (load.stress === undefined) return badInput(`${called} has no stress`);
+  if (load.stress === undefined) return badInput(say`${called} has no stress`);
   const branch = unloading && table.some((row) => row.unloading !== undefined) ? "unloading" : "loading";
   return apparatusDeflection(
     inSheetStress(record, load.stress),
@@ -399,7 +404,9 @@ function resolutionOf(record: TestRecord, loads: readonly LoadReduced[]): Outcom
     const steps = loads.flatMap(({ increment: { cleaned } }) =>
       cleaned.ok && cleaned.value.step > 0 ? [cleaned.value.step] : [],
     );
-    return steps.length ? given(Math.min(...steps) * dial_factor) : badInput("it needs readings that show their step");
+    return steps.length
+      ? given(Math.min(...steps) * dial_factor)
+      : badInput(say`it needs readings that show their step`);
   });
 }
 
@@ -410,7 +417,7 @@ export const initialOf = (record: TestRecord, kind: TestCurve["kind"]): number |
 /** Void ratio against stress; strain where there is no void ratio. */
 function curveOf(record: TestRecord, loads: readonly LoadReduced[]): Outcome<TestCurve> {
   if (!loads.some(({ record: { stress } }) => stress !== undefined))
-    return badInput("it needs the loads (load_stress)");
+    return badInput(say`it needs the loads (${nameOf("load_stress")})`);
   const kind = loads.some(({ curvePoint }) => curvePoint.ok) ? "e" : "strain";
   const values = loads.map(({ curvePoint, strain: eps }) => (kind === "e" ? curvePoint : eps));
   const lacking = values.find((value) => !value.ok);

@@ -1,4 +1,5 @@
 /** Force to stress, schedules of loads and of readings, readings to deformation, apparatus deflection and strain. */
+import { say } from "./message";
 import { badInput, figure, firstNotPositive, given, notApplicable, type Outcome } from "./outcome";
 import { circleArea } from "./specimen";
 
@@ -7,7 +8,11 @@ const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.m
 
 /** Axial stress sigma = lever x F / A, in kPa. Force at the hanger in N, diameter in mm; the lever ratio multiplies it. */
 export function axialStress(force: number, diameter: number, leverRatio = 1): Outcome<number> {
-  const fault = firstNotPositive({ "the force": force, "the diameter": diameter, "the lever ratio": leverRatio });
+  const fault = firstNotPositive(
+    [say`the force`, force],
+    [say`the diameter`, diameter],
+    [say`the lever ratio`, leverRatio],
+  );
   return fault ?? given((1000 * leverRatio * force) / circleArea(diameter));
 }
 
@@ -32,20 +37,20 @@ export interface Schedule {
  * equal ratios (to the first stress, if no other is named).
  */
 export function loadSchedule({ first, maximum, ratio = 1, unloadTo, unloadSteps }: Schedule): Outcome<number[]> {
-  const fault = firstNotPositive({
-    "the first stress": first,
-    "the maximum stress": maximum,
-    "the load increment ratio": ratio,
-  });
+  const fault = firstNotPositive(
+    [say`the first stress`, first],
+    [say`the maximum stress`, maximum],
+    [say`the load increment ratio`, ratio],
+  );
   if (fault) return fault;
   if (maximum < first)
     return badInput(
-      `the maximum stress (${figure(maximum)}) is less than the first (${figure(first)}): the two may be swapped`,
+      say`the maximum stress (${figure(maximum)}) is less than the first (${figure(first)}): the two may be swapped`,
     );
   const steps = Math.floor(Math.log(maximum / first) / Math.log1p(ratio) + 1e-9);
   if (steps >= MOST_LOADS)
     return badInput(
-      `a load increment ratio of ${figure(ratio)} needs ${steps + 1} loads: enter 1 to double, 0.5 for half`,
+      say`a load increment ratio of ${figure(ratio)} needs ${steps + 1} loads: enter 1 to double, 0.5 for half`,
     );
   const loads = Array.from({ length: steps + 1 }, (_, step) => first * (1 + ratio) ** step);
   const top = loads[steps];
@@ -56,7 +61,7 @@ export function loadSchedule({ first, maximum, ratio = 1, unloadTo, unloadSteps 
   const end = unloadTo ?? first;
   if (!(end > 0 && end < loads[steps]))
     return badInput(
-      `the stress to unload to (${figure(end)}) must be greater than zero and less than the last load (${figure(loads[steps])})`,
+      say`the stress to unload to (${figure(end)}) must be greater than zero and less than the last load (${figure(loads[steps])})`,
     );
   if (unloadSteps === undefined) {
     for (let next = loads[steps] / UNLOAD_FACTOR; next > end && !same(next, end); next /= UNLOAD_FACTOR)
@@ -64,7 +69,7 @@ export function loadSchedule({ first, maximum, ratio = 1, unloadTo, unloadSteps 
     return given([...loads, end]);
   }
   if (!Number.isInteger(unloadSteps) || unloadSteps < 1 || unloadSteps > MOST_LOADS)
-    return badInput(`the number of unloading steps is ${figure(unloadSteps)}: enter a whole number, 1 or more`);
+    return badInput(say`the number of unloading steps is ${figure(unloadSteps)}: enter a whole number, 1 or more`);
   const step = (end / loads[steps]) ** (1 / unloadSteps);
   const unloads = Array.from({ length: unloadSteps }, (_, index) => loads[steps] * step ** (index + 1));
   unloads[unloadSteps - 1] = end;
@@ -79,12 +84,12 @@ const CLOCK = [0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440];
  * the shortest and doubled above the longest. One nearer to an end than a fifth is left out in favour of the end.
  */
 export function readingTimes(last = CLOCK[CLOCK.length - 1], first = CLOCK[0]): Outcome<number[]> {
-  const fault = firstNotPositive({ "the last time": last, "the first time": first });
+  const fault = firstNotPositive([say`the last time`, last], [say`the first time`, first]);
   if (fault) return fault;
   if (last <= first)
-    return badInput(`the last time (${figure(last)} min) must be after the first (${figure(first)} min)`);
+    return badInput(say`the last time (${figure(last)} min) must be after the first (${figure(first)} min)`);
   if (last > 1e7 || first < 1e-4)
-    return badInput("reading times run from 0.0001 to 10,000,000 minutes: enter both times in minutes");
+    return badInput(say`reading times run from 0.0001 to 10,000,000 minutes: enter both times in minutes`);
   const times = [...CLOCK];
   while (times[0] > first) times.unshift(times[0] / 2);
   while (times[times.length - 1] < last) times.push(times[times.length - 1] * 2);
@@ -103,7 +108,7 @@ export function deformations(
   factor = 1,
 ): Outcome<(number | null)[]> {
   if (!Number.isFinite(factor) || factor === 0)
-    return badInput("the factor is zero: enter the length of one division, negative for a dial that runs backwards");
+    return badInput(say`the factor is zero: enter the length of one division, negative for a dial that runs backwards`);
   const begin = readings.findIndex((reading) => reading !== null && reading !== 0);
   return given(
     readings.map((reading, index) => {
@@ -118,13 +123,14 @@ export function deformations(
  * deflection is the whole one at that stress, not the increment's share.
  */
 export function strain(deformation: number, initialHeight: number, apparatus = 0): Outcome<number> {
-  const fault = firstNotPositive({ "the initial height": initialHeight });
+  const fault = firstNotPositive([say`the initial height`, initialHeight]);
   if (fault) return fault;
   const value = (deformation - apparatus) / initialHeight;
   if (Math.abs(value) >= 1)
     return badInput(
-      `the deformation (${figure(deformation)}${apparatus ? ` less ${figure(apparatus)} of apparatus` : ""}) is not below ` +
-        `the initial height (${figure(initialHeight)}): check that both are in one length unit`,
+      apparatus
+        ? say`the deformation (${figure(deformation)} less ${figure(apparatus)} of apparatus) is not below the initial height (${figure(initialHeight)}): check that both are in one length unit`
+        : say`the deformation (${figure(deformation)}) is not below the initial height (${figure(initialHeight)}): check that both are in one length unit`,
     );
   return given(value);
 }
@@ -140,24 +146,25 @@ export function apparatusDeflection(
   calibrationStresses: readonly (number | null)[],
   calibrationDeflections: readonly (number | null)[],
 ): Outcome<number> {
-  const fault = firstNotPositive({ "the stress": stress });
+  const fault = firstNotPositive([say`the stress`, stress]);
   if (fault) return fault;
   const rows = calibrationStresses
     .map((at, index) => ({ at: at ?? 0, deflection: calibrationDeflections[index] ?? 0, row: index + 1 }))
     .filter(({ at }) => at !== 0);
   const negative = rows.find(({ at }) => at < 0);
   if (negative)
-    return badInput(`row ${negative.row} of the calibration stresses is ${figure(negative.at)}: it cannot be negative`);
+    return badInput(
+      say`row ${negative.row} of the calibration stresses is ${figure(negative.at)}: it cannot be negative`,
+    );
   rows.sort((a, b) => a.at - b.at);
   const points = rows.filter(({ deflection }, index) => deflection !== 0 || index === 0);
   if (!points.some(({ deflection }) => deflection !== 0))
-    return badInput("the calibration is blank or zero throughout: enter its stresses and deflections");
+    return badInput(say`the calibration is blank or zero throughout: enter its stresses and deflections`);
   for (let index = 1; index < points.length; index++) {
     const [a, b] = [points[index - 1], points[index]];
     if (same(a.at, b.at) && a.deflection !== b.deflection)
       return badInput(
-        `rows ${Math.min(a.row, b.row)} and ${Math.max(a.row, b.row)} of the calibration give two deflections at ${figure(a.at)}: ` +
-          "choose the rows of loading or of unloading, not both",
+        say`rows ${Math.min(a.row, b.row)} and ${Math.max(a.row, b.row)} of the calibration give two deflections at ${figure(a.at)}: choose the rows of loading or of unloading, not both`,
       );
   }
 
@@ -167,8 +174,7 @@ export function apparatusDeflection(
   if (above <= 0) {
     const [low, high] = [points[0].at, points[points.length - 1].at];
     return notApplicable(
-      `the stress ${figure(stress)} is ${above < 0 ? "above" : "below"} the calibrated range (${figure(low)} to ${figure(high)}): ` +
-        "extend the calibration, and check that both are in one stress unit",
+      say`the stress ${figure(stress)} is ${above < 0 ? say`above` : say`below`} the calibrated range (${figure(low)} to ${figure(high)}): extend the calibration, and check that both are in one stress unit`,
     );
   }
   const [a, b] = [points[above - 1], points[above]];

@@ -4,28 +4,30 @@
  * A refusal of fault "input" is data that cannot be used (a cell shows #VALUE!); one of fault "method" is sound data to
  * which the method does not apply (a cell shows #N/A). The reason says which row, and what to do about it.
  */
+import { say, digits, english, type Digits, type Message } from "./message";
+
 export type Outcome<T> = Given<T> | Refusal;
 
 export interface Given<T> {
   readonly ok: true;
   readonly value: T;
   /** What a reviewer should look at, in a technician's words; empty when there is nothing to say. */
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Message[];
 }
 
 export interface Refusal {
   readonly ok: false;
   readonly fault: "input" | "method";
-  readonly reason: string;
+  readonly reason: Message;
 }
 
-export const given = <T>(value: T, remarks: readonly string[] = []): Given<T> => ({ ok: true, value, remarks });
+export const given = <T>(value: T, remarks: readonly Message[] = []): Given<T> => ({ ok: true, value, remarks });
 
 /** The data cannot be used: name the row and the remedy. */
-export const badInput = (reason: string): Refusal => ({ ok: false, fault: "input", reason });
+export const badInput = (reason: Message): Refusal => ({ ok: false, fault: "input", reason });
 
 /** The data are sound, but the method does not apply to them: say why, and what else to try. */
-export const notApplicable = (reason: string): Refusal => ({ ok: false, fault: "method", reason });
+export const notApplicable = (reason: Message): Refusal => ({ ok: false, fault: "method", reason });
 
 /** Carries a value on to the next step, its remarks first; a refusal passes through. */
 export function then<T, U>(outcome: Outcome<T>, next: (value: T) => Outcome<U>): Outcome<U> {
@@ -34,26 +36,29 @@ export function then<T, U>(outcome: Outcome<T>, next: (value: T) => Outcome<U>):
   return result.ok ? given(result.value, [...outcome.remarks, ...result.remarks]) : result;
 }
 
-/** The remark column of a sheet: "ok", or the remarks one after another. */
-export const remarkText = (remarks: readonly string[]): string => (remarks.length ? remarks.join("; ") : "ok");
+/** The remark column of a sheet: "ok", or the remarks one after another, in English as everything in cells. */
+export const remarkText = (remarks: readonly Message[]): string =>
+  remarks.length ? remarks.map(english).join("; ") : "ok";
 
 /** A number as a message shows it: six significant digits, no trailing zeros. */
-export const figure = (value: number): string => String(Number(value.toPrecision(6)));
+export const figure = (value: number): Digits => digits(value, 6);
 
 /**
  * Why a measurement that must be greater than zero cannot be used; undefined where it can. Zero reads "blank or zero":
  * desktop Excel hands a blank cell over as 0.
  */
-export function notPositive(value: number, name: string): string | undefined {
+export function notPositive(value: number, name: Message): Message | undefined {
   if (value > 0) return undefined;
-  if (value === 0) return `${name} is blank or zero: enter a number greater than zero`;
-  if (value < 0) return `${name} is ${figure(value)}: it cannot be negative`;
-  return `${name} is not a number: enter a number greater than zero`;
+  if (value === 0) return say`${name} is blank or zero: enter a number greater than zero`;
+  if (value < 0) return say`${name} is ${figure(value)}: it cannot be negative`;
+  return say`${name} is not a number: enter a number greater than zero`;
 }
 
 /** The first refusal among named measurements that must all be greater than zero; undefined where all are. */
-export function firstNotPositive(measurements: Readonly<Record<string, number>>): Refusal | undefined {
-  for (const [name, value] of Object.entries(measurements)) {
+export function firstNotPositive(
+  ...measurements: readonly (readonly [name: Message, value: number])[]
+): Refusal | undefined {
+  for (const [name, value] of measurements) {
     const reason = notPositive(value, name);
     if (reason) return badInput(reason);
   }

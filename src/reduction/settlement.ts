@@ -1,5 +1,6 @@
 /** Settlement of one layer by primary consolidation in one dimension, from strain per log cycle of stress. */
 import { remarksOnRatio } from "./curve/stress-history";
+import { say } from "./message";
 import { badInput, figure, firstNotPositive, given, notApplicable, notPositive, type Outcome } from "./outcome";
 
 export interface Layer {
@@ -23,9 +24,7 @@ export interface Settlement {
 }
 
 /** Carried by every settlement. */
-export const SETTLEMENT_CAUTION =
-  "one layer in one dimension, stresses at its middle, primary consolidation only: immediate settlement, secondary " +
-  "compression and three-dimensional effects are not in it; split a thick layer";
+export const SETTLEMENT_CAUTION = say`one layer in one dimension, stresses at its middle, primary consolidation only: immediate settlement, secondary compression and three-dimensional effects are not in it; split a thick layer`;
 
 /** CR above which a reviewer asks (question Q49). Common practice, no source. */
 const STEEP = 0.6;
@@ -39,44 +38,46 @@ const STEEP = 0.6;
  */
 export function settlement(layer: Layer): Outcome<Settlement> {
   const { thickness, inSituStress, increase, preconsolidationStress, compressionRatio, recompressionRatio } = layer;
-  const fault = firstNotPositive({ "the thickness": thickness, "the in-situ stress": inSituStress });
+  const fault = firstNotPositive([say`the thickness`, thickness], [say`the in-situ stress`, inSituStress]);
   if (fault) return fault;
   if (increase < 0)
     return badInput(
-      `the increase is ${figure(increase)}: this is the settlement under a load; heave on unloading is another calculation`,
+      say`the increase is ${figure(increase)}: this is the settlement under a load; heave on unloading is another calculation`,
     );
-  const further = firstNotPositive({
-    "the increase": increase,
-    "the preconsolidation stress": preconsolidationStress,
-  });
+  const further = firstNotPositive(
+    [say`the increase`, increase],
+    [say`the preconsolidation stress`, preconsolidationStress],
+  );
   if (further) return further;
 
   const final = inSituStress + increase;
   const bend = Math.min(Math.max(inSituStress, preconsolidationStress), final);
   for (const [name, ratio, needed] of [
-    ["the compression ratio", compressionRatio, bend < final],
-    ["the recompression ratio", recompressionRatio, bend > inSituStress],
+    [say`the compression ratio`, compressionRatio, bend < final],
+    [say`the recompression ratio`, recompressionRatio, bend > inSituStress],
   ] as const) {
     const reason = needed || ratio !== 0 ? notPositive(ratio, name) : undefined;
     if (reason) return badInput(reason);
     if (ratio >= 1)
       return badInput(
-        `${name} is ${figure(ratio)}: enter strain per log cycle as a ratio, 0.2 for 20 %; from an index, divide by 1 + e0`,
+        say`${name} is ${figure(ratio)}: enter strain per log cycle as a ratio, 0.2 for 20 %; from an index, divide by 1 + e0`,
       );
   }
   if (compressionRatio > 0 && recompressionRatio > compressionRatio)
     return badInput(
-      `the recompression ratio (${figure(recompressionRatio)}) is above the compression ratio (${figure(compressionRatio)}): the two may be swapped`,
+      say`the recompression ratio (${figure(recompressionRatio)}) is above the compression ratio (${figure(compressionRatio)}): the two may be swapped`,
     );
 
   const recompression = thickness * recompressionRatio * Math.log10(bend / inSituStress);
   const virgin = thickness * compressionRatio * Math.log10(final / bend);
   if (recompression + virgin >= thickness)
     return notApplicable(
-      "the layer would settle by its whole thickness: the stresses may be in two units, or strain per log cycle does not hold so far",
+      say`the layer would settle by its whole thickness: the stresses may be in two units, or strain per log cycle does not hold so far`,
     );
   const remarks = remarksOnRatio(preconsolidationStress / inSituStress);
   if (compressionRatio > STEEP)
-    remarks.push(`a compression ratio above ${STEEP} is rare outside peat: check that the index was divided by 1 + e0`);
+    remarks.push(
+      say`a compression ratio above ${STEEP} is rare outside peat: check that the index was divided by 1 + e0`,
+    );
   return given({ recompression, virgin, settlement: recompression + virgin }, [...remarks, SETTLEMENT_CAUTION]);
 }

@@ -6,6 +6,7 @@
  * and ISO 17892-1 (water content), ASTM D2435 and ISO 17892-5 (height of solids). Limits marked "common practice" have
  * no single authority.
  */
+import { say, verbatim, fixed, type Message } from "./message";
 import { badInput, figure, firstNotPositive, given, type Outcome } from "./outcome";
 import { convert } from "./units";
 import { poreWaterDensity, saltCorrection, waterDensity, WATER_DENSITY } from "./water";
@@ -26,14 +27,15 @@ export const USUAL = {
   allowance: 0.01,
 } as const;
 
-const percent = (ratio: number): string => `${(100 * ratio).toFixed(1)} %`;
+const percent = (ratio: number): Message => say`${fixed(100 * ratio, 1)} %`;
 const outside = (value: number, [low, high]: readonly [number, number]): boolean => value < low || value > high;
 
 /** Why a specific gravity cannot be any soil's; undefined where it can. */
-export function impossibleGravity(Gs: number): string | undefined {
+export function impossibleGravity(Gs: number): Message | undefined {
   if (Gs >= GS.least && Gs <= GS.most) return undefined;
-  const hint = Gs >= 1000 * GS.least && Gs <= 1000 * GS.most ? `, so ${figure(Gs / 1000)} for ${figure(Gs)} kg/m3` : "";
-  return `the specific gravity is ${figure(Gs)}, which no soil has: enter it relative to water, about 2.6 to 2.8${hint}`;
+  return Gs >= 1000 * GS.least && Gs <= 1000 * GS.most
+    ? say`the specific gravity is ${figure(Gs)}, which no soil has: enter it relative to water, about 2.6 to 2.8, so ${figure(Gs / 1000)} for ${figure(Gs)} kg/m3`
+    : say`the specific gravity is ${figure(Gs)}, which no soil has: enter it relative to water, about 2.6 to 2.8`;
 }
 
 /** Area of a circle of diameter D, in D's unit squared. */
@@ -41,78 +43,81 @@ export const circleArea = (D: number): number => (Math.PI * D * D) / 4;
 
 /** Water content w = (M_wet - M_dry) / (M_dry - M_tare). Masses in one unit, tare 0 if the soil was weighed alone. */
 export function waterContent(wet: number, dry: number, tare = 0): Outcome<number> {
-  const fault = firstNotPositive({ "the wet mass": wet, "the dry mass": dry });
+  const fault = firstNotPositive([say`the wet mass`, wet], [say`the dry mass`, dry]);
   if (fault) return fault;
-  if (tare < 0) return badInput(`the tare is ${figure(tare)}: a mass cannot be negative`);
+  if (tare < 0) return badInput(say`the tare is ${figure(tare)}: a mass cannot be negative`);
   if (dry <= tare)
     return badInput(
-      `the dry mass (${figure(dry)}) must be greater than the tare (${figure(tare)}): check the two weighings, they may be swapped`,
+      say`the dry mass (${figure(dry)}) must be greater than the tare (${figure(tare)}): check the two weighings, they may be swapped`,
     );
   if (wet < dry)
     return badInput(
-      `the wet mass (${figure(wet)}) is less than the dry mass (${figure(dry)}): check the two weighings, they may be swapped`,
+      say`the wet mass (${figure(wet)}) is less than the dry mass (${figure(dry)}): check the two weighings, they may be swapped`,
     );
   return given((wet - dry) / (dry - tare));
 }
 
 /** Height of solids H_s = M_d / (Gs rho_w A), in mm. Dry mass in g, diameter in mm, water density in Mg/m3. */
 export function solidsHeight(dryMass: number, Gs: number, diameter: number, water = WATER_DENSITY): Outcome<number> {
-  const fault = firstNotPositive({
-    "the dry mass": dryMass,
-    "the specific gravity": Gs,
-    "the diameter": diameter,
-    "the water density": water,
-  });
+  const fault = firstNotPositive(
+    [say`the dry mass`, dryMass],
+    [say`the specific gravity`, Gs],
+    [say`the diameter`, diameter],
+    [say`the water density`, water],
+  );
   if (fault) return fault;
   const gravity = impossibleGravity(Gs);
   if (gravity) return badInput(gravity);
   if (outside(water, [0.9, 1.3]))
     return badInput(
-      `the water density is ${figure(water)}: enter it in g/cm3 (1.000 for fresh water, about 1.02 for sea water)`,
+      say`the water density is ${figure(water)}: enter it in g/cm3 (1.000 for fresh water, about 1.02 for sea water)`,
     );
   return given((1000 * dryMass) / (Gs * water * circleArea(diameter)));
 }
 
 /** Void ratio e = (H - H_s) / H_s. Both heights in one unit. */
 export function voidRatio(height: number, solids: number): Outcome<number> {
-  const fault = firstNotPositive({ "the height": height, "the height of solids": solids });
+  const fault = firstNotPositive([say`the height`, height], [say`the height of solids`, solids]);
   if (fault) return fault;
   if (height <= solids)
     return badInput(
-      `the height (${figure(height)}) is not above the height of solids (${figure(solids)}), which leaves no voids: ` +
-        "check both, and that they are in one unit",
+      say`the height (${figure(height)}) is not above the height of solids (${figure(solids)}), which leaves no voids: check both, and that they are in one unit`,
     );
   return given((height - solids) / solids);
 }
 
 /** Void ratio at an axial strain (a ratio, compression positive): e = e0 - eps (1 + e0). */
 export function voidRatioAtStrain(strain: number, e0: number): Outcome<number> {
-  const fault = firstNotPositive({ "the initial void ratio": e0 });
+  const fault = firstNotPositive([say`the initial void ratio`, e0]);
   if (fault) return fault;
   if (Math.abs(strain) >= 1)
-    return badInput(`the strain is ${figure(strain)}: enter it as a ratio, 0.05 for 5 %, compression positive`);
+    return badInput(say`the strain is ${figure(strain)}: enter it as a ratio, 0.05 for 5 %, compression positive`);
   const e = e0 - strain * (1 + e0);
   if (e <= 0)
     return badInput(
-      `a strain of ${figure(strain)} from a void ratio of ${figure(e0)} leaves no voids: check both (the strain is a ratio, 0.05 for 5 %)`,
+      say`a strain of ${figure(strain)} from a void ratio of ${figure(e0)} leaves no voids: check both (the strain is a ratio, 0.05 for 5 %)`,
     );
   return given(e);
 }
 
 /** Degree of saturation S = w Gs / e, a ratio. */
 export function saturation(w: number, Gs: number, e: number): Outcome<number> {
-  const fault = firstNotPositive({ "the water content": w, "the specific gravity": Gs, "the void ratio": e });
+  const fault = firstNotPositive(
+    [say`the water content`, w],
+    [say`the specific gravity`, Gs],
+    [say`the void ratio`, e],
+  );
   if (fault) return fault;
   const gravity = impossibleGravity(Gs);
   if (gravity) return badInput(gravity);
   if (w > WETTEST)
-    return badInput(`the water content is ${figure(w)}: enter it as a ratio, ${figure(w / 100)} for ${figure(w)} %`);
+    return badInput(say`the water content is ${figure(w)}: enter it as a ratio, ${figure(w / 100)} for ${figure(w)} %`);
   return given((w * Gs) / e);
 }
 
 /** Density of a cylinder, Mg/m3. Mass in g, diameter and height in mm. */
 export function density(mass: number, diameter: number, height: number): Outcome<number> {
-  const fault = firstNotPositive({ "the mass": mass, "the diameter": diameter, "the height": height });
+  const fault = firstNotPositive([say`the mass`, mass], [say`the diameter`, diameter], [say`the height`, height]);
   return fault ?? given((1000 * mass) / (circleArea(diameter) * height));
 }
 
@@ -161,28 +166,27 @@ export interface Specimen {
  * `unit` is the length unit that messages speak in.
  */
 export function reduceSpecimen(m: SpecimenMeasurements, unit = "mm"): Outcome<Specimen> {
-  const fault = firstNotPositive({
-    "the diameter": m.diameter,
-    "the height": m.height,
-    "the ring mass": m.ring,
-    "the ring and wet soil before": m.ringAndWetBefore,
-    "the ring and wet soil after": m.ringAndWetAfter,
-    "the ring and dry soil": m.ringAndDry,
-    "the specific gravity": m.Gs,
-    ...(m.finalHeight === undefined ? {} : { "the final height": m.finalHeight }),
-  });
+  const fault = firstNotPositive(
+    [say`the diameter`, m.diameter],
+    [say`the height`, m.height],
+    [say`the ring mass`, m.ring],
+    [say`the ring and wet soil before`, m.ringAndWetBefore],
+    [say`the ring and wet soil after`, m.ringAndWetAfter],
+    [say`the ring and dry soil`, m.ringAndDry],
+    [say`the specific gravity`, m.Gs],
+    ...(m.finalHeight === undefined ? [] : [[say`the final height`, m.finalHeight] as const]),
+  );
   if (fault) return fault;
 
   const pairs = [
-    ["the ring and dry soil", m.ringAndDry, "the ring", m.ring],
-    ["the ring and wet soil before", m.ringAndWetBefore, "the ring and dry soil", m.ringAndDry],
-    ["the ring and wet soil after", m.ringAndWetAfter, "the ring and dry soil", m.ringAndDry],
+    [say`the ring and dry soil`, m.ringAndDry, say`the ring`, m.ring],
+    [say`the ring and wet soil before`, m.ringAndWetBefore, say`the ring and dry soil`, m.ringAndDry],
+    [say`the ring and wet soil after`, m.ringAndWetAfter, say`the ring and dry soil`, m.ringAndDry],
   ] as const;
   for (const [heavier, mass, lighter, least] of pairs)
     if (mass <= least)
       return badInput(
-        `${heavier} (${figure(mass)}) is ${mass < least ? "less than" : "the same as"} ${lighter} (${figure(least)}): ` +
-          "check the two weighings, they may be swapped",
+        say`${heavier} (${figure(mass)}) is ${mass < least ? say`less than` : say`the same as`} ${lighter} (${figure(least)}): check the two weighings, they may be swapped`,
       );
 
   const weighed = m.ringAndDry - m.ring;
@@ -197,15 +201,14 @@ export function reduceSpecimen(m: SpecimenMeasurements, unit = "mm"): Outcome<Sp
   const solids = solidsHeight(dryMass, m.Gs, m.diameter, water.value);
   if (!solids.ok) return solids;
   const Hs = solids.value;
-  const length = (mm: number): string => `${figure(convert(mm, "length", "mm", unit))} ${unit}`;
+  const length = (mm: number): Message => say`${figure(convert(mm, "length", "mm", unit))} ${verbatim(unit)}`;
   for (const [name, height] of [
-    ["the height", m.height],
-    ["the final height", m.finalHeight ?? Infinity],
+    [say`the height`, m.height],
+    [say`the final height`, m.finalHeight ?? Infinity],
   ] as const)
     if (height <= Hs)
       return badInput(
-        `${name} (${length(height)}) is not above the height of solids (${length(Hs)}) that the dry mass, the specific ` +
-          `gravity and the diameter give: check ${name}, the diameter, the masses and the length unit`,
+        say`${name} (${length(height)}) is not above the height of solids (${length(Hs)}) that the dry mass, the specific gravity and the diameter give: check ${name}, the diameter, the masses and the length unit`,
       );
 
   const wet = { before: m.ringAndWetBefore - m.ring, after: m.ringAndWetAfter - m.ring };
@@ -236,56 +239,53 @@ export function reduceSpecimen(m: SpecimenMeasurements, unit = "mm"): Outcome<Sp
 }
 
 /** The questions of a reviewer about one specimen, in the order in which they would be asked. */
-function specimenRemarks(m: SpecimenMeasurements, s: Specimen, length: (mm: number) => string): string[] {
-  const remarks: string[] = [];
-  const ask = (when: boolean, remark: string): void => void (when && remarks.push(remark));
+function specimenRemarks(m: SpecimenMeasurements, s: Specimen, length: (mm: number) => Message): Message[] {
+  const remarks: Message[] = [];
+  const ask = (when: boolean, remark: Message): void => void (when && remarks.push(remark));
 
   ask(
     s.S0 > USUAL.saturation[1],
-    `S0 is ${percent(s.S0)}, more water than the voids hold: check the height, the masses and the specific gravity`,
+    say`S0 is ${percent(s.S0)}, more water than the voids hold: check the height, the masses and the specific gravity`,
   );
   ask(
     s.S0 < USUAL.saturation[0],
-    `S0 is ${percent(s.S0)}: not saturated as placed, so cv is not valid unless water filled it later; ` +
-      "check the height and the masses",
+    say`S0 is ${percent(s.S0)}: not saturated as placed, so cv is not valid unless water filled it later; check the height and the masses`,
   );
   if (s.ef !== undefined && s.Sf !== undefined) {
     const byWater = s.Sf * s.ef;
     ask(
       outside(s.Sf, USUAL.saturation) || Math.abs(s.ef - byWater) > 0.02 + 0.02 * s.ef,
-      `Sf is ${percent(s.Sf)}: the final void ratio is ${s.ef.toFixed(3)} from the final height but ${byWater.toFixed(3)} ` +
-        "from the final water content; check the final height, and that free water was wiped off before weighing",
+      say`Sf is ${percent(s.Sf)}: the final void ratio is ${fixed(s.ef, 3)} from the final height but ${fixed(byWater, 3)} from the final water content; check the final height, and that free water was wiped off before weighing`,
     );
     ask(
       m.finalHeight! > m.height,
-      `the final height (${length(m.finalHeight!)}) is above the initial height (${length(m.height)}): correct only if ` +
-        "the specimen swelled",
+      say`the final height (${length(m.finalHeight!)}) is above the initial height (${length(m.height)}): correct only if the specimen swelled`,
     );
   }
   ask(
     outside(m.Gs, [GS.low, GS.high]),
-    `the specific gravity ${figure(m.Gs)} is unusual (most soils 2.6 to 2.8): confirm that it was measured on this soil`,
+    say`the specific gravity ${figure(m.Gs)} is unusual (most soils 2.6 to 2.8): confirm that it was measured on this soil`,
   );
   ask(
     outside(s.density, USUAL.density),
-    `the density ${s.density.toFixed(3)} Mg/m3 is outside 1.2 to 2.3: check the sizes, their unit and the masses`,
+    say`the density ${fixed(s.density, 3)} Mg/m3 is outside 1.2 to 2.3: check the sizes, their unit and the masses`,
   );
   ask(
     outside(s.e0, USUAL.voidRatio),
-    `e0 ${s.e0.toFixed(3)} is outside 0.2 to 4: check the height, the dry mass and the specific gravity`,
+    say`e0 ${fixed(s.e0, 3)} is outside 0.2 to 4: check the height, the dry mass and the specific gravity`,
   );
   const least = 1 - USUAL.allowance;
   ask(
     m.diameter / m.height < USUAL.diameterOverHeight * least,
-    `diameter over height is ${(m.diameter / m.height).toFixed(2)}, below ${USUAL.diameterOverHeight}: ring friction counts for more`,
+    say`diameter over height is ${fixed(m.diameter / m.height, 2)}, below ${USUAL.diameterOverHeight}: ring friction counts for more`,
   );
   ask(
     m.diameter < USUAL.diameter * least,
-    `the diameter is below the usual least of ${length(USUAL.diameter)}: check it against the standard you report to`,
+    say`the diameter is below the usual least of ${length(USUAL.diameter)}: check it against the standard you report to`,
   );
   ask(
     m.height < USUAL.height * least,
-    `the height is below the usual least of ${length(USUAL.height)}: check it against the standard you report to`,
+    say`the height is below the usual least of ${length(USUAL.height)}: check it against the standard you report to`,
   );
   return remarks;
 }

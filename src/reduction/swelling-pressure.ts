@@ -1,5 +1,6 @@
 /** Swelling pressure from strains on wetting: the stress under which the soil neither swells nor compresses. */
 import { straightLine } from "./numeric/straight-line";
+import { say, digits, listed, joined, type Message } from "./message";
 import { badInput, figure, given, notApplicable, type Outcome } from "./outcome";
 
 /**
@@ -19,7 +20,7 @@ export interface SwellingPressure {
 /** Strain within which the height counts as held. Common practice, no source. */
 const HELD = 0.001;
 /** Swell is negative everywhere: what a person is told who may have typed it positive. */
-const SIGNS = "swell is negative here, compression positive: change the signs if they were typed the other way";
+const SIGNS = say`swell is negative here, compression positive: change the signs if they were typed the other way`;
 
 interface Row {
   readonly row: number;
@@ -35,12 +36,14 @@ function toRows(stresses: readonly (number | null)[], strains: readonly (number 
   const rows: Row[] = [];
   for (const [i, cell] of stresses.entries()) {
     const [row, stress, strain] = [i + 1, cell ?? 0, strains[i] ?? 0];
-    if (stress < 0) return badInput(`row ${row}: the stress is ${figure(stress)}, below zero: correct or clear it`);
+    if (stress < 0) return badInput(say`row ${row}: the stress is ${figure(stress)}, below zero: correct or clear it`);
     if (stress > 0 && Math.abs(strain) >= 1)
-      return badInput(`row ${row}: the strain is ${figure(strain)}: enter strains as ratios, -0.05 for a swell of 5 %`);
+      return badInput(
+        say`row ${row}: the strain is ${figure(strain)}: enter strains as ratios, -0.05 for a swell of 5 %`,
+      );
     if (stress > 0) rows.push({ row, stress, strain });
   }
-  return rows.length ? given(rows) : badInput("no row has a stress: choose the columns of stress and of strain");
+  return rows.length ? given(rows) : badInput(say`no row has a stress: choose the columns of stress and of strain`);
 }
 
 /** Where the strain is zero on the line through rows, on log of stress. */
@@ -53,14 +56,14 @@ function zeroOf(rows: readonly Row[]): number {
 }
 
 /** What is said of rows whose strain is exactly zero, which is also what desktop Excel makes of a blank cell. */
-const remarkOnZeros = (rows: readonly Row[]): string[] =>
+const remarkOnZeros = (rows: readonly Row[]): Message[] =>
   rows.map(
     ({ row, stress }) =>
-      `row ${row}: no strain, or exactly zero, left out; if zero was measured, the swelling pressure is its stress (${figure(stress)})`,
+      say`row ${row}: no strain, or exactly zero, left out; if zero was measured, the swelling pressure is its stress (${figure(stress)})`,
   );
 
 /** Equal stresses averaged, in order of stress. */
-function byStress(rows: readonly Row[]): { specimens: Row[]; remarks: string[] } {
+function byStress(rows: readonly Row[]): { specimens: Row[]; remarks: Message[] } {
   const groups: Row[][] = [];
   for (const row of [...rows].sort((a, b) => a.stress - b.stress)) {
     const last = groups.at(-1);
@@ -74,7 +77,7 @@ function byStress(rows: readonly Row[]): { specimens: Row[]; remarks: string[] }
     }),
     remarks: groups
       .filter((group) => group.length > 1)
-      .map((group) => `rows ${group.map(({ row }) => row).join(", ")}: one stress, their strains are averaged`),
+      .map((group) => say`rows ${listed(group.map(({ row }) => row))}: one stress, their strains are averaged`),
   };
 }
 
@@ -83,23 +86,23 @@ function zeroStrain(all: readonly Row[]): Outcome<SwellingPressure> {
   remarks.unshift(...remarkOnZeros(all.filter(({ strain }) => strain === 0)));
   const [first, last] = [specimens[0], specimens.at(-1)];
   if (!first || !last || first === last)
-    return notApplicable("this method needs specimens wetted under two stresses at least, with their strains");
+    return notApplicable(say`this method needs specimens wetted under two stresses at least, with their strains`);
   if (first.strain > 0 && last.strain < 0)
     return badInput(
-      `row ${first.row} compressed under the least stress and row ${last.row} swelled under the greatest: ${SIGNS}`,
+      say`row ${first.row} compressed under the least stress and row ${last.row} swelled under the greatest: ${SIGNS}`,
     );
   const firstHeld = specimens.findIndex(({ strain }) => strain > 0);
   if (firstHeld < 0)
     return notApplicable(
-      `every specimen swelled, that under ${figure(last.stress)} too: wet one under a greater stress`,
+      say`every specimen swelled, that under ${figure(last.stress)} too: wet one under a greater stress`,
     );
   if (first.strain > 0)
     return notApplicable(
-      `the specimen under the least stress (${figure(first.stress)}) did not swell: wet one under a smaller stress, or there is no swelling pressure; ${SIGNS}`,
+      say`the specimen under the least stress (${figure(first.stress)}) did not swell: wet one under a smaller stress, or there is no swelling pressure; ${SIGNS}`,
     );
   if (last.strain < 0)
     return notApplicable(
-      `the specimens do not agree: row ${last.row} swelled under the greatest stress, others compressed under less`,
+      say`the specimens do not agree: row ${last.row} swelled under the greatest stress, others compressed under less`,
     );
   const lastSwelled = specimens.length - 1 - [...specimens].reverse().findIndex(({ strain }) => strain < 0);
   const between = specimens.slice(firstHeld - 1, lastSwelled + 2);
@@ -107,11 +110,11 @@ function zeroStrain(all: readonly Row[]): Outcome<SwellingPressure> {
   const pressure = zeroOf(between);
   if (!(pressure >= low.stress && pressure <= high.stress))
     return notApplicable(
-      `the specimens between ${figure(low.stress)} and ${figure(high.stress)} do not agree: swell does not fall as the stress rises`,
+      say`the specimens between ${figure(low.stress)} and ${figure(high.stress)} do not agree: swell does not fall as the stress rises`,
     );
   if (between.length > 2)
     remarks.push(
-      `swell and compression alternate from ${figure(low.stress)} to ${figure(high.stress)}: the pressure is where a straight line through these specimens is zero`,
+      say`swell and compression alternate from ${figure(low.stress)} to ${figure(high.stress)}: the pressure is where a straight line through these specimens is zero`,
     );
   return given({ pressure, low: low.stress, high: high.stress }, remarks);
 }
@@ -130,7 +133,7 @@ function rising(rows: readonly Row[]): Row[] {
 
 function loadBack(rows: readonly Row[]): Outcome<SwellingPressure> {
   const most = rows.reduce((a, b) => (b.strain < a.strain ? b : a));
-  if (most.strain >= 0) return notApplicable(`no row shows a swell, a strain below zero: ${SIGNS}`);
+  if (most.strain >= 0) return notApplicable(say`no row shows a swell, a strain below zero: ${SIGNS}`);
   const loading = rising(rows.slice(rows.indexOf(most)));
   const zeros = loading.filter(({ strain }) => strain === 0);
   const read = loading.filter(({ strain }) => strain !== 0);
@@ -140,13 +143,13 @@ function loadBack(rows: readonly Row[]): Outcome<SwellingPressure> {
     const before = rows.slice(0, rows.indexOf(most)).find(({ strain }) => strain !== 0);
     if (before && before.strain > 0 && most.stress > before.stress)
       return badInput(
-        `row ${most.row} is below its first height under a greater stress than row ${before.row}, above it: ${SIGNS}`,
+        say`row ${most.row} is below its first height under a greater stress than row ${before.row}, above it: ${SIGNS}`,
       );
     return notApplicable(
-      [
-        `the specimen is still above its first height under ${figure(read.at(-1)?.stress ?? most.stress)}: load it further`,
+      joined([
+        say`the specimen is still above its first height under ${figure(read.at(-1)?.stress ?? most.stress)}: load it further`,
         ...remarkOnZeros(zeros),
-      ].join("; "),
+      ]),
     );
   }
   return given(
@@ -159,26 +162,28 @@ function constantVolume(rows: readonly Row[]): Outcome<SwellingPressure> {
   const raised = rising(rows);
   const top = raised.at(-1);
   const unloaded = top && rows.slice(rows.indexOf(top) + 1).find(({ strain }) => strain > top.strain + HELD);
-  if (unloaded) return badInput(`row ${unloaded.row}: the strain grows as the load is taken off: ${SIGNS}`);
+  if (unloaded) return badInput(say`row ${unloaded.row}: the strain grows as the load is taken off: ${SIGNS}`);
   const end = raised.findIndex(({ strain }) => Math.abs(strain) > HELD);
   const held = end < 0 ? raised : raised.slice(0, end);
   const [last, next] = [held.at(-1), end < 0 ? undefined : raised[end]];
   if (next && next.strain < 0)
     return notApplicable(
-      `row ${next.row}: the specimen swelled by ${figure(Number((-100 * next.strain).toPrecision(3)))} %, so its volume was not held: try "load back"`,
+      say`row ${next.row}: the specimen swelled by ${digits(-100 * next.strain, 3)} %, so its volume was not held: try "load back"`,
     );
   if (!last)
     return notApplicable(
-      `row ${raised[0]?.row ?? 1}: the specimen is not at its first height when the load is raised: count strains from the height before wetting`,
+      say`row ${raised[0]?.row ?? 1}: the specimen is not at its first height when the load is raised: count strains from the height before wetting`,
     );
   // A specimen that still swells a little under the last load that held it needs a little more.
   if (last.strain < 0 && next) return given({ pressure: zeroOf([last, next]), low: last.stress, high: next.stress });
   const before = held.at(-2) ?? last;
   return given({ pressure: last.stress, low: before.stress, high: last.stress }, [
     ...(last.strain < 0
-      ? [`row ${last.row}: the specimen had swelled a little (strain ${figure(last.strain)}): the pressure reads low`]
+      ? [
+          say`row ${last.row}: the specimen had swelled a little (strain ${figure(last.strain)}): the pressure reads low`,
+        ]
       : []),
-    ...(before === last ? ["one load held the volume: the readings do not say how much less would not have"] : []),
+    ...(before === last ? [say`one load held the volume: the readings do not say how much less would not have`] : []),
   ]);
 }
 

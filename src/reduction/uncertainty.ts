@@ -6,6 +6,7 @@
  * spread over is interpretation, and never enters here: see `interpretationSpread`.
  */
 import { strain, axialStress } from "./loading";
+import { say, listed, type Message } from "./message";
 import { badInput, figure, given, then, type Outcome } from "./outcome";
 import { solidsHeight, voidRatio } from "./specimen";
 import { waterDensity, WATER_DENSITY } from "./water";
@@ -18,7 +19,7 @@ export interface Stated {
 }
 
 export interface Contribution {
-  readonly input: string;
+  readonly input: Message;
   /** Change of the result per unit of the input. */
   readonly sensitivity: number;
   /** What the input adds to the standard uncertainty. */
@@ -42,7 +43,7 @@ export interface Uncertain {
 /** About 95 % where one normal input does not rule alone. Source: JCGM 100:2008, 6.3.3. */
 const COVERAGE = 2;
 
-type Term = readonly [input: string, stated: Stated, sensitivity: number];
+type Term = readonly [input: Message, stated: Stated, sensitivity: number];
 
 /** Half-width as value -+ k u. */
 const symmetric = (value: number, expanded: number): [number, number] => [value - expanded, value + expanded];
@@ -54,11 +55,12 @@ const asFactor = (value: number, expanded: number): [number, number] => [
 
 /** Adds the inputs in quadrature. What has no stated uncertainty adds none, and is remarked. */
 function combine(value: number, terms: readonly Term[], k: number, interval = symmetric): Outcome<Uncertain> {
-  const wrong = terms.find(([, { u }]) => u !== undefined && !(u >= 0 && Number.isFinite(u)));
-  if (wrong) return badInput(`the uncertainty of ${wrong[0]} is ${wrong[1].u}: enter a standard deviation, 0 or more`);
-  if (!(k > 0)) return badInput(`the coverage factor is ${k}: enter 2 for about 95 %`);
+  for (const [input, { u }] of terms)
+    if (u !== undefined && !(u >= 0 && Number.isFinite(u)))
+      return badInput(say`the uncertainty of ${input} is ${u}: enter a standard deviation, 0 or more`);
+  if (!(k > 0)) return badInput(say`the coverage factor is ${k}: enter 2 for about 95 %`);
   const stated = terms.filter(([, { u }]) => u !== undefined);
-  if (stated.length === 0) return badInput("no uncertainty is stated: enter one for an input at least");
+  if (stated.length === 0) return badInput(say`no uncertainty is stated: enter one for an input at least`);
   const parts = stated.map(([input, { u }, sensitivity]) => ({ input, sensitivity, u: Math.abs(sensitivity) * u! }));
   const variance = parts.reduce((sum, part) => sum + part.u ** 2, 0);
   const u = Math.sqrt(variance);
@@ -67,12 +69,12 @@ function combine(value: number, terms: readonly Term[], k: number, interval = sy
     .sort((a, b) => b.share - a.share);
   const [low, high] = interval(value, k * u);
   const silent = terms.filter(([, one]) => one.u === undefined).map(([input]) => input);
-  const remarks = silent.length ? [`no uncertainty is stated for ${silent.join(", ")}: none is counted`] : [];
+  const remarks = silent.length ? [say`no uncertainty is stated for ${listed(silent)}: none is counted`] : [];
   return given({ value, u, coverage: k, low, high, contributions }, remarks);
 }
 
 /** Adds a remark in front. */
-const remarked = <T>(outcome: Outcome<T>, remark: string | undefined): Outcome<T> =>
+const remarked = <T>(outcome: Outcome<T>, remark: Message | undefined): Outcome<T> =>
   outcome.ok && remark !== undefined ? given(outcome.value, [remark, ...outcome.remarks]) : outcome;
 
 export interface VoidRatioInputs {
@@ -102,16 +104,19 @@ export function voidRatioUncertainty(inputs: VoidRatioInputs, k = COVERAGE): Out
     return combine(
       value,
       [
-        ["the specific gravity", Gs, whole / Gs.value],
-        ["the height", height, whole / height.value],
-        ["the diameter", diameter, (2 * whole) / diameter.value],
-        ["the ring and dry soil", ringAndDry, -whole / Md],
-        ["the ring", ring, whole / Md],
+        [say`the specific gravity`, Gs, whole / Gs.value],
+        [say`the height`, height, whole / height.value],
+        [say`the diameter`, diameter, (2 * whole) / diameter.value],
+        [say`the ring and dry soil`, ringAndDry, -whole / Md],
+        [say`the ring`, ring, whole / Md],
       ],
       k,
     );
   });
-  return remarked(outcome, Gs.assumed ? "the specific gravity is assumed: its uncertainty is an estimate" : undefined);
+  return remarked(
+    outcome,
+    Gs.assumed ? say`the specific gravity is assumed: its uncertainty is an estimate` : undefined,
+  );
 }
 
 export interface StrainInputs {
@@ -128,9 +133,9 @@ export function strainUncertainty(inputs: StrainInputs, k = COVERAGE): Outcome<U
     combine(
       value,
       [
-        ["the deformation", deformation, 1 / initialHeight.value],
-        ["the initial height", initialHeight, -value / initialHeight.value],
-        ...(apparatus ? [["the apparatus deflection", apparatus, -1 / initialHeight.value] as const] : []),
+        [say`the deformation`, deformation, 1 / initialHeight.value],
+        [say`the initial height`, initialHeight, -value / initialHeight.value],
+        ...(apparatus ? [[say`the apparatus deflection`, apparatus, -1 / initialHeight.value] as const] : []),
       ],
       k,
     ),
@@ -152,9 +157,9 @@ export function stressUncertainty(inputs: StressInputs, k = COVERAGE): Outcome<U
     combine(
       value,
       [
-        ["the force", force, value / force.value],
-        ["the diameter", diameter, (-2 * value) / diameter.value],
-        ...(leverRatio ? [["the lever ratio", leverRatio, value / leverRatio.value] as const] : []),
+        [say`the force`, force, value / force.value],
+        [say`the diameter`, diameter, (-2 * value) / diameter.value],
+        ...(leverRatio ? [[say`the lever ratio`, leverRatio, value / leverRatio.value] as const] : []),
       ],
       k,
     ),
@@ -175,16 +180,16 @@ export interface CvInputs {
 export function cvUncertainty(inputs: CvInputs, k = COVERAGE): Outcome<Uncertain> {
   const { timeFactor, time, height, drainage } = inputs;
   for (const [name, { value }] of [
-    ["the time", time],
-    ["the height", height],
+    [say`the time`, time],
+    [say`the height`, height],
   ] as const)
-    if (!(value > 0)) return badInput(`${name} is ${figure(value)}: it must be greater than zero`);
+    if (!(value > 0)) return badInput(say`${name} is ${figure(value)}: it must be greater than zero`);
   const value = coefficientOfConsolidation(timeFactor, time.value, height.value, drainage);
   return combine(
     value,
     [
-      ["the time", time, -value / time.value],
-      ["the height", height, (2 * value) / height.value],
+      [say`the time`, time, -value / time.value],
+      [say`the height`, height, (2 * value) / height.value],
     ],
     k,
     asFactor,
@@ -208,7 +213,9 @@ export type HandMethod = keyof typeof HAND_WIDENING;
  */
 export function timeUncertainty(method: HandMethod, low: number, high: number): Outcome<number> {
   if (!(low > 0 && high > low && Number.isFinite(high)))
-    return badInput(`the interval of the fit is ${figure(low)} to ${figure(high)}: it must have two ends above zero`);
+    return badInput(
+      say`the interval of the fit is ${figure(low)} to ${figure(high)}: it must have two ends above zero`,
+    );
   const ofFit = Math.log(high / low) / 2 / COVERAGE;
   return given(Math.hypot(HAND_WIDENING[method] * ofFit, HAND_MODEL_SHARE));
 }
@@ -223,7 +230,7 @@ export interface InterpretationSpread {
 
 /** The range of what constructions gave on the same readings. Refuses fewer than two. */
 export function interpretationSpread(values: readonly number[]): Outcome<InterpretationSpread> {
-  if (values.length < 2) return badInput("a spread needs the results of two constructions at least");
+  if (values.length < 2) return badInput(say`a spread needs the results of two constructions at least`);
   const sorted = [...values].sort((a, b) => a - b);
   const half = sorted.length / 2;
   const median = Number.isInteger(half) ? (sorted[half - 1] + sorted[half]) / 2 : sorted[Math.floor(half)];

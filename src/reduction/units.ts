@@ -6,6 +6,7 @@
  * Julian year. The US ton per square foot is of 2000 pounds-force. test/reduction/units.test.ts holds every factor
  * against the definitions of mathjs.
  */
+import { say, verbatim, listed } from "./message";
 import { badInput, given, type Outcome } from "./outcome";
 
 /** Metres. */
@@ -107,12 +108,15 @@ export const unitsOf = (quantity: Quantity): string[] => Object.keys(UNITS[quant
 export function convertUnit(value: number, from: string, to: string): Outcome<number> {
   const all = QUANTITIES.flatMap(unitsOf);
   const unknown = [from, to].find((name) => unitNamed(name, all) === undefined);
-  if (unknown !== undefined) return badInput(`the unit "${unknown}" is not known: use one of ${all.join(", ")}`);
+  if (unknown !== undefined)
+    return badInput(say`the unit "${verbatim(unknown)}" is not known: use one of ${listed(all.map(verbatim))}`);
   for (const quantity of QUANTITIES) {
     const names = unitsOf(quantity);
     const [a, b] = [unitNamed(from, names), unitNamed(to, names)];
     if (a && b) return given(convert(value, quantity, a, b));
   }
   const alternatives = QUANTITIES.map(unitsOf).find((names) => unitNamed(from, names))!;
-  return badInput(`"${to}" does not measure what "${from}" measures: convert it to one of ${alternatives.join(", ")}`);
+  return badInput(
+    say`"${verbatim(to)}" does not measure what "${verbatim(from)}" measures: convert it to one of ${listed(alternatives.map(verbatim))}`,
+  );
 }

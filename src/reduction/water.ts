@@ -1,4 +1,5 @@
 /** Water of the test: its density by temperature, and the salt of pore water that drying leaves with the soil. */
+import { say } from "./message";
 import { badInput, figure, firstNotPositive, given, type Outcome, type Refusal } from "./outcome";
 
 /** Density of water, Mg/m3, that hand sheets use (0.9982 at 20 C is the exact figure; an argument where it matters). */
@@ -8,7 +9,7 @@ export const WATER_DENSITY = 1.0;
 export const notLaboratory = (temperature: number): Refusal | undefined =>
   temperature > 0 && temperature <= 60
     ? undefined
-    : badInput(`the temperature is ${temperature}: give degrees Celsius above 0 and up to 60`);
+    : badInput(say`the temperature is ${temperature}: give degrees Celsius above 0 and up to 60`);
 
 /** Kell's constants: powers of t above the line, and the one below it. Densities in kg/m3, t in degrees C. */
 const KELL = {
@@ -44,9 +45,10 @@ export const poreWaterDensity = (water: number, saltContent: number): number => 
 /** Why a number is no salt content; undefined where it is one. */
 export function notSaltContent(saltContent: number): Refusal | undefined {
   if (saltContent > 0 && saltContent <= SATURATED) return undefined;
-  const hint = saltContent > 1 ? `, so ${figure(saltContent / 1000)} for ${figure(saltContent)} g/kg` : "";
   return badInput(
-    `the salt content is ${figure(saltContent)}: enter the mass of salt over that of the pore water as a ratio, 0.035 for sea water${hint}`,
+    saltContent > 1
+      ? say`the salt content is ${figure(saltContent)}: enter the mass of salt over that of the pore water as a ratio, 0.035 for sea water, so ${figure(saltContent / 1000)} for ${figure(saltContent)} g/kg`
+      : say`the salt content is ${figure(saltContent)}: enter the mass of salt over that of the pore water as a ratio, 0.035 for sea water`,
   );
 }
 
@@ -70,19 +72,19 @@ export interface SaltCorrection {
  * Refuses a wet mass not above the dry mass, a salt content that no water has, and more salt than dry soil.
  */
 export function saltCorrection(wet: number, dry: number, saltContent: number): Outcome<SaltCorrection> {
-  const fault = firstNotPositive({ "the wet mass": wet, "the dry mass": dry }) ?? notSaltContent(saltContent);
+  const fault = firstNotPositive([say`the wet mass`, wet], [say`the dry mass`, dry]) ?? notSaltContent(saltContent);
   if (fault) return fault;
   const lost = wet - dry;
   if (lost <= 0)
     return badInput(
-      `the wet mass (${figure(wet)}) is not above the dry mass (${figure(dry)}): check the two weighings, they may be swapped`,
+      say`the wet mass (${figure(wet)}) is not above the dry mass (${figure(dry)}): check the two weighings, they may be swapped`,
     );
   const poreWater = lost / (1 - saltContent);
   const salt = poreWater - lost;
   const solids = wet - poreWater;
   if (solids <= 0)
     return badInput(
-      `the pore water would hold ${figure(salt)} of salt, more than the dry mass (${figure(dry)}): check the masses and the salt content`,
+      say`the pore water would hold ${figure(salt)} of salt, more than the dry mass (${figure(dry)}): check the masses and the salt content`,
     );
   return given({ poreWater, salt, solids, w: poreWater / solids, wUncorrected: lost / dry });
 }

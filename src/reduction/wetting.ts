@@ -1,15 +1,17 @@
 /** Strain of a specimen that is wetted under a stress that stays: collapse, or swell. */
+import { say, type Message } from "./message";
 import { badInput, figure, firstNotPositive, given, type Outcome } from "./outcome";
 
 /** Two heights of one specimen further apart than this are in two units. Common practice, no source. */
 const UNLIKE = 3;
 
+type Heights = readonly (readonly [name: Message, height: number])[];
+
 /** Why heights are not those of one specimen; undefined where they may be. */
-function unlike(heights: Readonly<Record<string, number>>): string | undefined {
-  const [least, most] = [Math.min(...Object.values(heights)), Math.max(...Object.values(heights))];
-  if (most <= UNLIKE * least) return undefined;
-  const [low, high] = [least, most].map((height) => Object.entries(heights).find(([, one]) => one === height)?.[0]);
-  return `${high} (${figure(most)}) is more than ${UNLIKE} times ${low} (${figure(least)}): check both, and that they are in one unit`;
+function unlike(heights: Heights): Message | undefined {
+  const [low, high] = [-1, 1].map((sign) => heights.reduce((a, b) => (sign * b[1] > sign * a[1] ? b : a)));
+  if (!low || !high || high[1] <= UNLIKE * low[1]) return undefined;
+  return say`${high[0]} (${figure(high[1])}) is more than ${UNLIKE} times ${low[0]} (${figure(low[1])}): check both, and that they are in one unit`;
 }
 
 /**
@@ -18,12 +20,12 @@ function unlike(heights: Readonly<Record<string, number>>): string | undefined {
  * heights that cannot be those of one specimen.
  */
 export function wettingStrain(before: number, after: number, reference = before): Outcome<number> {
-  const heights = {
-    "the height before wetting": before,
-    "the height after wetting": after,
-    "the reference height": reference,
-  };
-  const fault = firstNotPositive(heights);
+  const heights: Heights = [
+    [say`the height before wetting`, before],
+    [say`the height after wetting`, after],
+    [say`the reference height`, reference],
+  ];
+  const fault = firstNotPositive(...heights);
   if (fault) return fault;
   const reason = unlike(heights);
   return reason ? badInput(reason) : given((before - after) / reference);
@@ -64,20 +66,20 @@ export interface Collapse {
  * specimen.
  */
 export function collapse(before: number, after: number, initial: number, stress?: number): Outcome<Collapse> {
-  const heights = {
-    "the height before wetting": before,
-    "the height after wetting": after,
-    "the initial height": initial,
-  };
-  const fault = firstNotPositive({ ...heights, ...(stress === undefined ? {} : { "the stress": stress }) });
+  const heights: Heights = [
+    [say`the height before wetting`, before],
+    [say`the height after wetting`, after],
+    [say`the initial height`, initial],
+  ];
+  const fault = firstNotPositive(...heights, ...(stress === undefined ? [] : [[say`the stress`, stress] as const]));
   if (fault) return fault;
   const reason = unlike(heights);
   if (reason) return badInput(reason);
   const potential = (before - after) / initial;
-  const remarks: string[] = [];
-  if (potential < 0) remarks.push("the specimen swelled on wetting: it did not collapse");
+  const remarks: Message[] = [];
+  if (potential < 0) remarks.push(say`the specimen swelled on wetting: it did not collapse`);
   if (before > initial)
-    remarks.push("the height before wetting is above the initial height: check both if nothing swelled before");
+    remarks.push(say`the height before wetting is above the initial height: check both if nothing swelled before`);
   const atIndex = stress !== undefined && Math.abs(stress / INDEX_STRESS.kPa - 1) <= INDEX_STRESS.share;
   return given(
     { potential, index: atIndex ? potential : undefined, class: atIndex ? classOfIndex(potential) : undefined },

@@ -14,6 +14,7 @@ import { CV_FROM_T50 } from "../../src/functions/increment";
 import { STRESS } from "../../src/functions/loading";
 import { DENSITY, SOLIDS_HEIGHT } from "../../src/functions/specimen";
 import { refusal } from "../functions/refusal";
+import { english } from "../../src/reduction/message";
 
 const math = create(all);
 
@@ -118,7 +119,7 @@ describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))("%s", (
   );
   const line = (values: readonly number[], units: Units) => {
     const found = working(formula, values, units);
-    if (!found.ok) throw new Error(found.reason);
+    if (!found.ok) throw new Error(english(found.reason));
     return found.value;
   };
 
@@ -126,7 +127,7 @@ describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))("%s", (
     fc.assert(
       fc.property(RANDOM[id], (values) => {
         const found = formula.compute(...values);
-        if (!found.ok) throw new Error(found.reason);
+        if (!found.ok) throw new Error(english(found.reason));
         close(evaluateWithUnits(formula, values, {}), found.value, 1e-9);
         close(line(values, {}).result, found.value, 1e-12);
       }),

@@ -9,6 +9,8 @@ import { reduced } from "../../src/record/reduced-test";
 import { CHECKS, runChecks, unknownThresholds, type Status } from "../../src/checks";
 import type { CellValue } from "../../src/workbook/port";
 import { namedValues, withoutNames, withValues } from "../datasheet/read-sheet";
+import { english, joined } from "../../src/reduction/message";
+import { inEnglish } from "../in-english";
 
 type Changes = Record<string, CellValue | readonly CellValue[]>;
 interface Case {
@@ -669,10 +671,12 @@ beforeAll(async () => {
 }, 60_000);
 
 const answerOf = (id: string, values: NamedValues, previous?: Changes) =>
-  CHECKS.find((check) => check.id === id)!.evaluate(
-    readRecord(values),
-    undefined,
-    previous ? readRecord(withValues(base, previous)) : undefined,
+  inEnglish(
+    CHECKS.find((check) => check.id === id)!.evaluate(
+      readRecord(values),
+      undefined,
+      previous ? readRecord(withValues(base, previous)) : undefined,
+    ),
   );
 
 test("the table: at least fifty rows, each with an id of its own, in order, and a case here", () => {
@@ -682,8 +686,8 @@ test("the table: at least fifty rows, each with an id of its own, in order, and 
   expect([...ids].sort()).toEqual(ids);
   expect(Object.keys(CASES)).toEqual(ids);
   for (const { question, basis } of CHECKS) {
-    expect(question).toMatch(/^[A-Z].*\?$/);
-    expect(basis.length).toBeGreaterThan(4);
+    expect(english(question)).toMatch(/^[A-Z].*\?$/);
+    expect(english(basis).length).toBeGreaterThan(4);
   }
 });
 
@@ -720,7 +724,7 @@ test("a sheet with no names: every question is answered, most by why it cannot b
   const answers = runChecks(readRecord({}));
   expect(answers).toHaveLength(CHECKS.length);
   expect(answers.filter(({ answer }) => answer.status === "cannot be asked").length).toBeGreaterThan(50);
-  for (const { answer } of answers) expect(answer.sentence).not.toMatch(/NaN|undefined/);
+  for (const { answer } of answers) expect(english(answer.sentence)).not.toMatch(/NaN|undefined/);
 });
 
 test("a firm's limits take the place of ours; a name that no question has is found", () => {
@@ -747,7 +751,8 @@ test("numbers are shown in the units of the sheet", async () => {
 describe("a test whose loads stay to the end of primary", () => {
   const ended = { test_method: "to end of primary", ...until(5, 120) };
   const record = (changes: Changes) => readRecord(withValues(base, changes));
-  const ask = (id: string, changes: Changes) => CHECKS.find((one) => one.id === id)!.evaluate(record(changes));
+  const ask = (id: string, changes: Changes) =>
+    inEnglish(CHECKS.find((one) => one.id === id)!.evaluate(record(changes)));
 
   test("a load that ends at twice t100 passes, and no tail is asked of it", () => {
     expect(ask("Q30", ended).status).toBe("pass");
@@ -770,8 +775,8 @@ describe("rows of the sheet", () => {
     const record = readRecord(withValues(base, { readings_05: gap, times_05: times }));
     const { increment } = reduced(record).loads[4];
     const said = [increment.logTime, increment.rootTime].flatMap((one) => (one.ok ? one.remarks : [one.reason]));
-    expect(said.join("; ")).toMatch(/row 11/);
-    expect(said.join("; ")).not.toMatch(/row 10/);
+    expect(english(joined(said))).toMatch(/row 11/);
+    expect(english(joined(said))).not.toMatch(/row 10/);
   });
 
   test("a blank row among the loads does not shift the rows of the curve", () => {
@@ -792,7 +797,7 @@ test("water that a specimen takes up when it is dismantled under its greatest lo
   const kept = loads.map((stress, index) => (index < 13 ? stress : ""));
   const under = { load_stress: kept, ...blank(14), ...blank(15), ...blank(16) };
   const record = readRecord(withValues(base, { ...under, ring_and_wet_after: cell("ring_and_wet_after") + 5 }));
-  const ask = (id: string) => CHECKS.find((one) => one.id === id)!.evaluate(record);
+  const ask = (id: string) => inEnglish(CHECKS.find((one) => one.id === id)!.evaluate(record));
   expect(ask("Q02")).toMatchObject({ status: "note", sentence: expect.stringMatching(/dismantled under 3200 kPa/) });
   expect(ask("Q07").status).toBe("explain");
 });

@@ -4,11 +4,12 @@ import path from "node:path";
 import { demoSheet } from "../../src/datasheet";
 import { readRecord, RECORD_NAMES } from "../../src/record/record";
 import { cellAddress } from "../../src/workbook/address";
-import { CONTENT_NAMES, integrity, type CellFinding } from "../../src/checks/integrity";
+import { CONTENT_NAMES, integrity } from "../../src/checks/integrity";
 import "../workbook/embedded/engine-in-node";
 import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
 import type { SheetPlan } from "../../src/workbook/port";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";
+import { inEnglish } from "../in-english";
 
 jest.setTimeout(60_000);
 
@@ -24,15 +25,17 @@ beforeEach(async () => {
   sheet = await port.insertSheet(plan);
 });
 
-async function look(): Promise<CellFinding[]> {
+async function look() {
   const values = await port.readNames(sheet, [...new Set([...RECORD_NAMES, ...CONTENT_NAMES])]);
-  return integrity({
-    names: await port.listNames(sheet),
-    values,
-    contents: await port.readContents(sheet, CONTENT_NAMES),
-    hidden: await port.hidden(sheet),
-    record: readRecord(values),
-  });
+  return inEnglish(
+    integrity({
+      names: await port.listNames(sheet),
+      values,
+      contents: await port.readContents(sheet, CONTENT_NAMES),
+      hidden: await port.hidden(sheet),
+      record: readRecord(values),
+    }),
+  );
 }
 
 /** As a person types over a cell of a sheet without protection. */

@@ -4,6 +4,7 @@ import { LIMIT_NAMES, LIMITS, limitsSheet, readLimits } from "../../src/checks/l
 import { CHECKS } from "../../src/functions/checking";
 import type { CellValue, SheetName } from "../../src/workbook/port";
 import { calculate } from "../datasheet/sheet-in-engine";
+import { inEnglish } from "../in-english";
 
 const plan = limitsSheet();
 const names: SheetName[] = Object.entries(plan.names).map(([name, place]) => ({ name, scope: "sheet", place }));
@@ -21,6 +22,9 @@ function typed(values: Record<string, { value?: CellValue; by?: string; why?: st
   };
 }
 
+/** What is read of a sheet of limits, its remarks in English. */
+const read = (...sheet: Parameters<typeof readLimits>) => inEnglish(readLimits(...sheet));
+
 test("every limit of every question is listed once, with its default and unit", () => {
   const wanted = TABLE.flatMap(({ id, limits }) => Object.keys(limits).map((name) => `${id}.${name}`));
   expect(LIMITS.map(({ name }) => name)).toEqual(wanted);
@@ -33,7 +37,7 @@ test("a blank sheet changes nothing", () =>
   expect(readLimits(typed({}), names)).toEqual({ thresholds: {}, changed: [], remarks: [] }));
 
 test("a changed limit with who and why is used without a remark", () => {
-  const { thresholds, changed, remarks } = readLimits(
+  const { thresholds, changed, remarks } = read(
     typed({ "Q08.explain": { value: 0.2, by: "AB", why: "coarse dial" } }),
     names,
   );
@@ -43,7 +47,7 @@ test("a changed limit with who and why is used without a remark", () => {
 });
 
 test("one without who or why is used all the same, and told of by its cell", () => {
-  const { thresholds, remarks } = readLimits(typed({ "Q08.explain": { value: 0.2 } }), names);
+  const { thresholds, remarks } = read(typed({ "Q08.explain": { value: 0.2 } }), names);
   expect(thresholds).toEqual({ "Q08.explain": 0.2 });
   expect(remarks).toEqual([
     `C${top + rowOf("Q08.explain") + 1} changes Q08.explain from 0.1 to 0.2: enter who and why`,
@@ -51,7 +55,7 @@ test("one without who or why is used all the same, and told of by its cell", () 
 });
 
 test("one that is no number, or of no question, is not used and named by its cell", () => {
-  const { thresholds, remarks } = readLimits(
+  const { thresholds, remarks } = read(
     typed({ "Q08.explain": { value: "much" }, "Q08.stop": { value: 1, name: "Q99.stop" } }),
     names,
   );

@@ -10,6 +10,7 @@ import { reduceSpecimen } from "../../src/reduction/specimen";
 import { loadSteps } from "../../src/reduction/curve/loads";
 import { convert } from "../../src/reduction/units";
 import { calculate, type Calculated } from "./sheet-in-engine";
+import { english } from "../../src/reduction/message";
 
 const within = (value: unknown, truth: number, share: number) => {
   expect(typeof value).toBe("number");
@@ -547,7 +548,7 @@ describe("water: its temperature and its salt", () => {
       Gs: values.specific_gravity as number,
       ...more,
     });
-    if (!found.ok) throw new Error(found.reason);
+    if (!found.ok) throw new Error(english(found.reason));
     return found.value;
   };
 

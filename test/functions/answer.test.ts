@@ -1,6 +1,7 @@
 import { answer, column, inShapeOf, valueOf } from "../../src/functions/answer";
 import { badInput, given, notApplicable } from "../../src/reduction/outcome";
 import { refusal } from "./refusal";
+import { say } from "../../src/reduction/message";
 
 const items = [
   { label: "t50", value: 3.2, unit: "min" },
@@ -17,7 +18,7 @@ test("the whole table ends on the remark, a missing value blank", () => {
 });
 
 test("one item is an array of one cell", () => {
-  expect(answer(items, ["look", "again"], "REMARK")).toEqual([["look; again"]]);
+  expect(answer(items, [say`look`, say`again`], "REMARK")).toEqual([["look; again"]]);
   expect(answer(items, [], "t50")).toEqual([[3.2]]);
 });
 
@@ -28,8 +29,8 @@ test("a missing item asked for alone says why; an unknown one lists the others",
 
 test("a refusal becomes the error that the cell shows", () => {
   expect(valueOf(given(4))).toBe(4);
-  expect(refusal(() => valueOf(badInput("row 2 is negative")))).toBe("#VALUE! row 2 is negative");
-  expect(refusal(() => valueOf(notApplicable("no inflection")))).toBe("#N/A no inflection");
+  expect(refusal(() => valueOf(badInput(say`row 2 is negative`)))).toBe("#VALUE! row 2 is negative");
+  expect(refusal(() => valueOf(notApplicable(say`no inflection`)))).toBe("#N/A no inflection");
 });
 
 test("lists lie as their range did", () => {

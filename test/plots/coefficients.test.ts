@@ -1,6 +1,7 @@
 import { cAlphaPlot, cvPlot } from "../../src/plots/coefficients";
 import type { PlotSpec } from "../../src/plots/spec";
 import type { Outcome } from "../../src/reduction/outcome";
+import { english } from "../../src/reduction/message";
 
 /** kPa: loading, a loop at 200 kPa, reloading and on, then unloading. Row 4 has no stress. */
 const stresses = [25, 50, 100, null, 200, 50, 200, 400, 100];
@@ -8,7 +9,7 @@ const logTime = [9, 8, 4, null, 1.5, 3, 7, 1.2, 2];
 const rootTime = [11, null, 5, null, 1.8, 4, 8, 1.4, 3];
 
 const valueOf = (outcome: Outcome<PlotSpec>): PlotSpec => {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 };
 const pointsOf = (spec: PlotSpec, label: string) => spec.series.find((series) => series.label === label)?.points;

@@ -6,11 +6,12 @@ import { testCurve } from "../../src/reduction/curve/shape/points";
 import { preconsolidation } from "../../src/reduction/curve/preconsolidation";
 import type { Outcome } from "../../src/reduction/outcome";
 import { compressionCurve } from "./curves";
+import { english } from "../../src/reduction/message";
 
 const { stresses, voidRatios } = compressionCurve;
 const strains = voidRatios.map((e) => (0.92 - e) / 1.92);
 const valueOf = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 };
 const seriesOf = (spec: PlotSpec, label: string) => {
@@ -80,7 +81,7 @@ test("a curve without a yield keeps its points, with the reason", () => {
   const straight = loads.map((stress) => 1.2 - 0.3 * Math.log10(stress / 10));
   const refused = valueOf(compressionPlot(loads, straight, "e"));
   expect(refused.series.map(({ label }) => label)).toEqual(["test", "loading"]);
-  expect(refused.refusal).toContain("no bend");
+  expect(english(refused.refusal!)).toContain("no bend");
   expect(refused.notes).toEqual([]);
 });
 
@@ -126,7 +127,7 @@ test("the work is drawn on arithmetic scales from zero, ln(1 + e) on log stress"
 
 test("a method that does not apply leaves the test, with the reason", () => {
   const coarse = valueOf(compressionPlot(stresses, voidRatios, "e", { method: "janbu" }));
-  expect(coarse.refusal).toContain("coarser than 1.6");
+  expect(english(coarse.refusal!)).toContain("coarser than 1.6");
   expect(seriesOf(coarse, "loading").points.length).toBeGreaterThan(3);
 });
 

@@ -4,13 +4,14 @@ import { cvPlot } from "../../src/plots/coefficients";
 import { brokenInto, paperPlot, svgFile } from "../../src/plots/paper";
 import { logTimePlot } from "../../src/plots/time";
 import { compressionCurve, timeCurve } from "./curves";
+import { english } from "../../src/reduction/message";
 
 const specs = [
   compressionPlot(compressionCurve.stresses, compressionCurve.voidRatios, "e"),
   logTimePlot(timeCurve.times, timeCurve.readings),
   cvPlot([25, 50, 100], [9, 8, 4], [11, 10, 5], { chosen: "log time", yieldStress: 60 }),
 ].map((outcome) => {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 });
 

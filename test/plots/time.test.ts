@@ -4,10 +4,11 @@ import { logTimeLines, rootTimeLines } from "../../src/reduction/increment/const
 import { reduceIncrement } from "../../src/reduction/increment/reduce";
 import type { Outcome } from "../../src/reduction/outcome";
 import { timeCurve } from "./curves";
+import { english } from "../../src/reduction/message";
 
 const { times, readings } = timeCurve;
 const valueOf = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 };
 const seriesOf = (spec: PlotSpec, label: string) => {
@@ -75,7 +76,7 @@ describe.each([
     if (outcome.ok) throw new Error("the method should not apply to this curve");
     const refused = valueOf(plot(times, straight));
     expect(refused.series.map(({ label }) => label)).toEqual(["readings"]);
-    expect(refused.refusal).toBe(outcome.reason);
+    expect(refused.refusal).toEqual(outcome.reason);
   });
 
   test("remarks of the method come with the plot", () => {
@@ -86,7 +87,7 @@ describe.each([
         shuffled.map((index) => readings[index]),
       ),
     );
-    expect(spec.remarks.join()).toContain("order");
+    expect(spec.remarks.map(english).join()).toContain("order");
   });
 
   test("what is no time curve is refused", () => {

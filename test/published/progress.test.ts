@@ -5,6 +5,7 @@
 import { progress } from "../../src/reduction/increment/progress";
 import { reduceIncrement } from "../../src/reduction/increment/reduce";
 import { das11_11, holtzKovacs9, powrie4_4 } from "./data/time-curves.json";
+import { english } from "../../src/reduction/message";
 
 type Rule = "log time" | "root time";
 
@@ -12,8 +13,8 @@ type Rule = "log time" | "root time";
 function upTo(last: number, times: readonly number[], readings: readonly number[], rule: Rule) {
   const count = times.filter((t) => t <= last).length;
   const outcome = progress(reduceIncrement(times.slice(0, count), readings.slice(0, count)), rule);
-  if (!outcome.ok) throw new Error(outcome.reason);
-  if (!outcome.value.expected.ok) throw new Error(outcome.value.expected.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
+  if (!outcome.value.expected.ok) throw new Error(english(outcome.value.expected.reason));
   const { low = 0, high = Infinity, t100, t50 } = outcome.value.expected.value;
   return { low, high, t100, t50, verdict: outcome.value.verdict };
 }

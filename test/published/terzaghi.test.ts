@@ -1,10 +1,11 @@
 import { degreeOfConsolidation, T_END_OF_PRIMARY, timeFactor } from "../../src/reduction/increment/fit/terzaghi";
 import { T_INFLECTION } from "../../src/reduction/increment/signals";
 import data from "./data/terzaghi-table.json";
+import { english } from "../../src/reduction/message";
 
 const timeFactorAt = (percent: number): number => {
   const T = timeFactor(percent / 100);
-  if (!T.ok) throw new Error(T.reason);
+  if (!T.ok) throw new Error(english(T.reason));
   return T.value;
 };
 

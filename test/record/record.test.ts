@@ -6,6 +6,7 @@ import * as names from "../../src/record/names";
 import { RECORD_NAMES, readRecord, type NamedValues, type TestRecord } from "../../src/record/record";
 import { convert } from "../../src/reduction/units";
 import { namedValues, withoutNames, withValues } from "../datasheet/read-sheet";
+import { inEnglish } from "../in-english";
 
 const IN_USE = { SI: ["mm", "kPa", "m"], US: ["in", "tsf", "ft"] } as const;
 
@@ -118,7 +119,8 @@ describe("a sheet that is not whole", () => {
     ring_mass: [[74.36]],
     load_stress: [[12.5], [25], [""]],
   };
-  const faultOf = (changes: Parameters<typeof withValues>[1]) => readRecord(withValues(sheet, changes)).faults;
+  const faultOf = (changes: Parameters<typeof withValues>[1]) =>
+    inEnglish(readRecord(withValues(sheet, changes)).faults);
 
   test("no names at all: an empty record, and every name listed as missing", () => {
     const record = readRecord({});
@@ -145,7 +147,7 @@ describe("a sheet that is not whole", () => {
   test("no unit: a length is not guessed, and the missing unit is named once", () => {
     const record = readRecord({ ...withoutNames(sheet, "length_unit"), initial_height: [[25.4]] });
     expect(record.numbers).toEqual({ ring_mass: 74.36 });
-    expect(record.faults).toEqual([
+    expect(inEnglish(record.faults)).toEqual([
       expect.objectContaining({
         name: "length_unit",
         kind: "unit",
@@ -167,14 +169,18 @@ describe("a sheet that is not whole", () => {
   ] as const)("%s: listed, and no value is made of it", (_, changes, name, kind, sentence) => {
     const [fault, ...others] = faultOf(changes).filter((one) => one.name === name);
     expect(others).toEqual([]);
-    expect(fault).toMatchObject({ name, kind, sentence: expect.stringMatching(sentence) });
+    expect(inEnglish(fault)).toMatchObject({ name, kind, sentence: expect.stringMatching(sentence) });
     const record = readRecord(withValues(sheet, changes));
     expect({ ...record.numbers, ...record.words }).not.toHaveProperty(name);
   });
 
   test("a fault in a column names its row", () => {
     const [fault] = faultOf({ load_stress: [12.5, "25 kPa"] });
-    expect(fault).toMatchObject({ name: "load_stress", row: 2, sentence: expect.stringContaining(", row 2, holds") });
+    expect(inEnglish(fault)).toMatchObject({
+      name: "load_stress",
+      row: 2,
+      sentence: expect.stringContaining(", row 2, holds"),
+    });
   });
 
   test("readings: blanks stay blanks, zeros stay zeros, the schedule below the last reading is left out", () => {
@@ -202,6 +208,6 @@ describe("a sheet that is not whole", () => {
       [0.4, 20.5],
       [0.81, 21],
     ]);
-    expect(record.overrides).toEqual([{ of: "cv of load 3", reason: undefined, by: "NN" }]);
+    expect(inEnglish(record.overrides)).toEqual([{ of: "cv of load 3", reason: undefined, by: "NN" }]);
   });
 });

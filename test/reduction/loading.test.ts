@@ -8,13 +8,14 @@ import {
   strain,
 } from "../../src/reduction/loading";
 import type { Outcome } from "../../src/reduction/outcome";
+import { english } from "../../src/reduction/message";
 
 const value = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 };
 const refused = (outcome: Outcome<unknown>): string =>
-  outcome.ok ? `gave ${JSON.stringify(outcome.value)}` : `${outcome.fault}: ${outcome.reason}`;
+  outcome.ok ? `gave ${JSON.stringify(outcome.value)}` : `${outcome.fault}: ${english(outcome.reason)}`;
 const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 
 describe("stress", () => {

@@ -1,5 +1,7 @@
 import fc from "fast-check";
 import { settlement, SETTLEMENT_CAUTION, type Layer } from "../../src/reduction/settlement";
+import { english } from "../../src/reduction/message";
+import { inEnglish } from "../in-english";
 
 const LAYER: Layer = {
   thickness: 4,
@@ -11,12 +13,12 @@ const LAYER: Layer = {
 };
 const parts = (changes: Partial<Layer> = {}) => {
   const found = settlement({ ...LAYER, ...changes });
-  if (!found.ok) throw new Error(found.reason);
+  if (!found.ok) throw new Error(english(found.reason));
   return found.value;
 };
 const remarks = (changes: Partial<Layer> = {}) => {
   const found = settlement({ ...LAYER, ...changes });
-  return found.ok ? found.remarks : [];
+  return found.ok ? found.remarks.map(english) : [];
 };
 
 test("below, across and above the preconsolidation stress", () => {
@@ -39,14 +41,14 @@ test("a ratio that no part needs may be left out, the other may not", () => {
   expect(parts({ preconsolidationStress: 100, recompressionRatio: 0 }).settlement).toBeGreaterThan(0);
   expect(parts({ preconsolidationStress: 300, compressionRatio: 0 }).settlement).toBeGreaterThan(0);
   for (const missing of ["compressionRatio", "recompressionRatio"] as const)
-    expect(settlement({ ...LAYER, [missing]: 0 })).toMatchObject({
+    expect(inEnglish(settlement({ ...LAYER, [missing]: 0 }))).toMatchObject({
       fault: "input",
       reason: expect.stringContaining("is blank or zero"),
     });
 });
 
 test("every settlement carries its caution; low OCR and steep ratios are remarked", () => {
-  expect(remarks()).toEqual([SETTLEMENT_CAUTION]);
+  expect(remarks()).toEqual([english(SETTLEMENT_CAUTION)]);
   expect(remarks({ preconsolidationStress: 80 })[0]).toContain("OCR below 0.9");
   expect(remarks({ compressionRatio: 0.7 })[0]).toContain("divided by 1 + e0");
 });
@@ -62,7 +64,7 @@ test.each<[Partial<Layer>, "input" | "method", RegExp]>([
   [{ compressionRatio: 0.02, recompressionRatio: 0.1 }, "input", /swapped/],
   [{ increase: 1e9, compressionRatio: 0.5 }, "method", /whole thickness/],
 ])("%j is refused", (changes, fault, reason) => {
-  expect(settlement({ ...LAYER, ...changes })).toMatchObject({
+  expect(inEnglish(settlement({ ...LAYER, ...changes }))).toMatchObject({
     ok: false,
     fault,
     reason: expect.stringMatching(reason),

@@ -11,9 +11,11 @@ import {
   type SpecimenMeasurements,
 } from "../../src/reduction/specimen";
 import { strain } from "../../src/reduction/loading";
+import { english } from "../../src/reduction/message";
+import { inEnglish } from "../in-english";
 
 const value = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 };
 const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
@@ -103,7 +105,7 @@ const sound: SpecimenMeasurements = {
 };
 const remarks = (change: Partial<SpecimenMeasurements>): string => {
   const outcome = reduceSpecimen({ ...sound, ...change });
-  return outcome.ok ? outcome.remarks.join("; ") : `refused: ${outcome.reason}`;
+  return outcome.ok ? outcome.remarks.map(english).join("; ") : `refused: ${english(outcome.reason)}`;
 };
 
 describe("remarks", () => {
@@ -160,11 +162,12 @@ describe("refusals name the two entries and the remedy", () => {
 
   test("in the unit that was typed", () => {
     const outcome = reduceSpecimen({ ...sound, height: 12.7 * 0.9 }, "in");
-    expect(outcome).toMatchObject({ ok: false, reason: expect.stringMatching(/the height \(0.45 in\)/) });
+    expect(inEnglish(outcome)).toMatchObject({ ok: false, reason: expect.stringMatching(/the height \(0.45 in\)/) });
   });
 
   test("each step by itself", () => {
-    const reason = (outcome: Outcome<number>): string => (outcome.ok ? `gave ${outcome.value}` : outcome.reason);
+    const reason = (outcome: Outcome<number>): string =>
+      outcome.ok ? `gave ${outcome.value}` : english(outcome.reason);
     expect(reason(waterContent(50, 60, 20))).toMatch(/wet mass \(50\) is less than the dry mass \(60\)/);
     expect(reason(waterContent(70, 20, 60))).toMatch(/dry mass \(20\) must be greater than the tare \(60\)/);
     expect(reason(waterContent(70, 60, -1))).toMatch(/tare is -1/);

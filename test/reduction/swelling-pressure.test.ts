@@ -1,20 +1,21 @@
 import fc from "fast-check";
 import { swellingPressure, type SwellingMethod, type SwellingPressure } from "../../src/reduction/swelling-pressure";
+import { english } from "../../src/reduction/message";
 
 type Cells = (number | null)[];
 const read = (stresses: Cells, strains: Cells, method: SwellingMethod = "zero strain"): SwellingPressure => {
   const found = swellingPressure(stresses, strains, method);
-  if (!found.ok) throw new Error(found.reason);
+  if (!found.ok) throw new Error(english(found.reason));
   return found.value;
 };
 const reason = (stresses: Cells, strains: Cells, method: SwellingMethod = "zero strain"): string => {
   const found = swellingPressure(stresses, strains, method);
   if (found.ok) throw new Error(`gave ${found.value.pressure}`);
-  return `${found.fault}: ${found.reason}`;
+  return `${found.fault}: ${english(found.reason)}`;
 };
 const remarks = (stresses: Cells, strains: Cells, method: SwellingMethod = "zero strain"): string => {
   const found = swellingPressure(stresses, strains, method);
-  return found.ok ? found.remarks.join("; ") : "refused";
+  return found.ok ? found.remarks.map(english).join("; ") : "refused";
 };
 
 describe("zero strain, of several specimens", () => {

@@ -3,6 +3,7 @@ import { coefficientOfConsolidation, T50, T90 } from "../../src/reduction/increm
 import { reduceIncrement } from "../../src/reduction/increment/reduce";
 import { cvUncertainty, timeUncertainty, type HandMethod } from "../../src/reduction/uncertainty";
 import { SCENARIOS } from "../generators/time-curves";
+import { english } from "../../src/reduction/message";
 
 jest.setTimeout(60_000);
 
@@ -28,7 +29,7 @@ beforeAll(() => {
           height: { value: height },
           drainage: "double",
         });
-        if (!cv.ok) throw new Error(cv.reason);
+        if (!cv.ok) throw new Error(english(cv.reason));
         expect(cv.value.value).toBeCloseTo(coefficientOfConsolidation(factor, time, height, "double"), 9);
         widths[method].push(cv.value.high / cv.value.low);
         held[method].push(truth.cv >= cv.value.low && truth.cv <= cv.value.high);

@@ -13,9 +13,10 @@ import {
   type Stated,
   type Uncertain,
 } from "../../src/reduction/uncertainty";
+import { english } from "../../src/reduction/message";
 
 const valueOf = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 };
 const number = (min: number, max: number) => fc.nat(1_000_000).map((part) => min + ((max - min) * part) / 1_000_000);
@@ -69,7 +70,7 @@ describe.each(Object.entries(CASES))("%s", (_, { inputs, names, value, uncertain
           const h = 1e-5 * Math.abs(values[index]);
           const at = (step: number) => value(...values.map((one, i) => (i === index ? one + step : one)));
           const numerical = (at(h) - at(-h)) / (2 * h);
-          const { sensitivity } = contributions.find(({ input }) => input === name)!;
+          const { sensitivity } = contributions.find(({ input }) => english(input) === name)!;
           expect(Math.abs(sensitivity - numerical)).toBeLessThanOrEqual(1e-6 * Math.abs(numerical) + 1e-12);
         });
       }),
@@ -120,7 +121,7 @@ test("ordinary weighing and measuring add little beside the specific gravity", (
       specificGravity: { value: 2.72, u: 0.03 },
     }),
   );
-  expect(contributions[0].input).toBe("the specific gravity");
+  expect(english(contributions[0].input)).toBe("the specific gravity");
   expect(contributions[0].share).toBeGreaterThan(0.9);
 });
 
@@ -155,14 +156,14 @@ test("says what is assumed, and what has no stated uncertainty", () => {
     ringAndDry: { value: at(1, 2.7), u: 0.01 },
     specificGravity: { value: 2.7, u: 0.03, assumed: true },
   });
-  expect(found.ok && found.remarks).toEqual([
+  expect(found.ok && found.remarks.map(english)).toEqual([
     "the specific gravity is assumed: its uncertainty is an estimate",
     "no uncertainty is stated for the height, the diameter, the ring: none is counted",
   ]);
 });
 
 test("refusals", () => {
-  const reason = (outcome: Outcome<unknown>) => (outcome.ok ? "" : outcome.reason);
+  const reason = (outcome: Outcome<unknown>) => (outcome.ok ? "" : english(outcome.reason));
   const whole = { ...dry, ringAndDry: { value: at(1, 2.7) }, specificGravity: { value: 2.7 } };
   expect(reason(voidRatioUncertainty(whole))).toMatch(/no uncertainty is stated/);
   expect(reason(voidRatioUncertainty({ ...whole, height: { value: 25.4, u: -1 } }))).toMatch(/of the height is -1/);

@@ -3,6 +3,7 @@ import { create, unitDependencies } from "mathjs";
 import { convert, convertUnit, unitNamed, UNITS, unitsOf, type Quantity } from "../../src/reduction/units";
 
 import { MATHJS_UNITS } from "../../src/book/mathjs-units";
+import { inEnglish } from "../in-english";
 
 const { unit } = create({ unitDependencies });
 
@@ -62,12 +63,12 @@ test("units as people type them", () => {
 });
 
 test("an unknown unit and a unit of something else are refused with the units that serve", () => {
-  expect(convertUnit(1, "furlong", "mm")).toMatchObject({
+  expect(inEnglish(convertUnit(1, "furlong", "mm"))).toMatchObject({
     ok: false,
     fault: "input",
     reason: expect.stringMatching(/"furlong" is not known: use one of .*kPa.*mm/),
   });
-  expect(convertUnit(1, "kPa", "mm")).toMatchObject({
+  expect(inEnglish(convertUnit(1, "kPa", "mm"))).toMatchObject({
     ok: false,
     reason: expect.stringMatching(/^"mm" does not measure what "kPa" measures: convert it to one of kPa, MPa/),
   });

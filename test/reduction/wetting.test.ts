@@ -1,8 +1,10 @@
 import fc from "fast-check";
 import { collapse, wettingStrain } from "../../src/reduction/wetting";
+import { english, type Message } from "../../src/reduction/message";
+import { inEnglish } from "../in-english";
 
-const value = <T>(found: { ok: true; value: T } | { ok: false; reason: string }): T => {
-  if (!found.ok) throw new Error(found.reason);
+const value = <T>(found: { ok: true; value: T } | { ok: false; reason: Message }): T => {
+  if (!found.ok) throw new Error(english(found.reason));
   return found.value;
 };
 
@@ -13,10 +15,18 @@ test("collapse is positive, swell negative; on the height before wetting unless 
 });
 
 test("heights in two units, blank or below zero are refused by name", () => {
-  expect(wettingStrain(20, 1.9)).toMatchObject({ fault: "input", reason: expect.stringContaining("in one unit") });
-  expect(wettingStrain(0.787, 19)).toMatchObject({ fault: "input", reason: expect.stringContaining("in one unit") });
-  expect(wettingStrain(20, 0)).toMatchObject({ reason: expect.stringContaining("height after wetting is blank") });
-  expect(collapse(20, 19, -20)).toMatchObject({ reason: expect.stringContaining("initial height is -20") });
+  expect(inEnglish(wettingStrain(20, 1.9))).toMatchObject({
+    fault: "input",
+    reason: expect.stringContaining("in one unit"),
+  });
+  expect(inEnglish(wettingStrain(0.787, 19))).toMatchObject({
+    fault: "input",
+    reason: expect.stringContaining("in one unit"),
+  });
+  expect(inEnglish(wettingStrain(20, 0))).toMatchObject({
+    reason: expect.stringContaining("height after wetting is blank"),
+  });
+  expect(inEnglish(collapse(20, 19, -20))).toMatchObject({ reason: expect.stringContaining("initial height is -20") });
 });
 
 test("the index is the potential at 200 kPa, or 2 tsf, and at no other stress", () => {
@@ -43,8 +53,10 @@ test.each([
 });
 
 test("a specimen that swelled on wetting, or before it, is remarked", () => {
-  expect(collapse(19, 19.5, 20, 200)).toMatchObject({ remarks: [expect.stringContaining("did not collapse")] });
-  expect(collapse(20.5, 19.5, 20, 200)).toMatchObject({
+  expect(inEnglish(collapse(19, 19.5, 20, 200))).toMatchObject({
+    remarks: [expect.stringContaining("did not collapse")],
+  });
+  expect(inEnglish(collapse(20.5, 19.5, 20, 200))).toMatchObject({
     remarks: [expect.stringContaining("above the initial height")],
   });
 });

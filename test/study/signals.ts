@@ -26,6 +26,7 @@ import {
 import { fitTheory } from "../../src/reduction/increment/fit/theory-fit";
 import { KINDS, noConsolidation } from "../generators/no-consolidation";
 import { BY_HAND, degree, random, SCENARIOS, type TimeCurve } from "../generators/time-curves";
+import { say } from "../../src/reduction/message";
 
 const CURVES = Number(process.argv[2] ?? 60);
 /** Percent of cv beyond which an answer is bad. */
@@ -114,7 +115,7 @@ const SIGNALS = ["clearness", "steepness", "bend", "lastT", "firstU", "early"] a
 
 for (const [method, limits] of Object.entries(METHODS)) {
   const lifted = (signal: (typeof SIGNALS)[number], { signals }: Case) =>
-    judge({ ...signals, [signal]: GOOD[signal] }, limits, "").refusal === undefined;
+    judge({ ...signals, [signal]: GOOD[signal] }, limits, say``).refusal === undefined;
   const rows = SIGNALS.map((signal) => {
     const [refuse, remark] = limits[signal];
     const sense = signal === "firstU" ? -1 : 1;
@@ -133,7 +134,7 @@ for (const [method, limits] of Object.entries(METHODS)) {
 }
 
 const answered = (method: string) =>
-  cases[method].filter(({ signals }) => judge(signals, METHODS[method], "").refusal === undefined);
+  cases[method].filter(({ signals }) => judge(signals, METHODS[method], say``).refusal === undefined);
 for (const method of Object.keys(METHODS)) {
   const refused = cases[method].filter((one) => !answered(method).includes(one));
   console.log(`${method}: bad of those answered ${share(answered(method))}; of those refused ${share(refused)}`);

@@ -1,9 +1,10 @@
 /** Questions about the compression curve: preconsolidation stress, indices, sample quality, stress history, stiffness. */
-import { cellCalled } from "../../record/record";
+import { cellNamed, nameOf } from "../../record/record";
 import { creepRatio, usualCreepRatio } from "../../reduction/curve/creep-ratio";
 import { compressionIndex } from "../../reduction/curve/indices";
 import { virginLineOf } from "../../reduction/curve/methods/reading";
-import { LUNNE, STRAIN_CLASSES } from "../../reduction/curve/sample-quality";
+import { isDisturbed, LUNNE, LUNNE_NAMES, STRAIN_CLASSES } from "../../reduction/curve/sample-quality";
+import { say, verbatim, digits, type Message } from "../../reduction/message";
 import { then, type Outcome } from "../../reduction/outcome";
 import { ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
 import { calledInRow, inKpa, inputs, inSheetStress, type Reduced } from "../../record/reduced-test";
@@ -22,9 +23,10 @@ const pair = <A, B>(a: Outcome<A>, b: Outcome<B>, answer: (a: A, b: B) => Answer
 export const CURVE_CHECKS = [
   check({
     id: "Q44",
-    question: "Does the virgin line have points enough, and go far enough beyond yield?",
+    about: ["load_stress"],
+    question: say`Does the virgin line have points enough, and go far enough beyond yield?`,
     severity: "explain",
-    basis: `${COMMON}; the result depends on the greatest stress (J. Mar. Sci. Eng. 2026, 14(8), 740, from its abstract)`,
+    basis: say`${COMMON}; the result depends on the greatest stress (J. Mar. Sci. Eng. 2026, 14(8), 740, from its abstract)`,
     limits: { points: { value: 3, unit: "points" }, reach: { value: 4, unit: "times" } },
     ask: ({ record, reduced, limits: l }) =>
       pair(then(reduced.curve, virginLineOf), reduced.preconsolidation, ({ curve, virgin }, { stress }) => {
@@ -33,28 +35,28 @@ export const CURVE_CHECKS = [
           [
             within(
               record,
-              "points on the virgin line",
+              say`points on the virgin line`,
               virgin.to - virgin.from + 1,
               "number",
               { explain: [l.points, undefined] },
-              "more loads, or closer ones, make it certain",
+              say`more loads, or closer ones, make it certain`,
             ),
             within(
               record,
-              "the greatest stress over the preconsolidation stress",
+              say`the greatest stress over the preconsolidation stress`,
               greatest / stress,
               "number",
               { explain: [l.reach, undefined] },
-              "load further (eight times is the aim)",
+              say`load further (eight times is the aim)`,
             ),
-          ].map((answer) => ({ load: "virgin line", answer })),
-          "",
+          ].map((answer) => ({ load: say`virgin line`, answer })),
         );
       }),
   }),
   check({
     id: "Q45",
-    question: "Does the preconsolidation stress lie between the loads that could show it?",
+    about: ["preconsolidation_stress"],
+    question: say`Does the preconsolidation stress lie between the loads that could show it?`,
     severity: "stop",
     basis: COMMON,
     limits: {},
@@ -64,20 +66,21 @@ export const CURVE_CHECKS = [
       if (shown === undefined && !reduced.preconsolidation.ok) return cannotAsk(reduced.preconsolidation.reason);
       const stress = shown ?? (reduced.preconsolidation.ok ? inKpa(record, reduced.preconsolidation.value.stress) : 0);
       const loads = reduced.loads.flatMap((load) => (load.firstLoading ? [load.record.stress!] : []));
-      if (loads.length < 2) return cannotAsk("it needs two loads of first loading");
+      if (loads.length < 2) return cannotAsk(say`it needs two loads of first loading`);
       return within(
         record,
-        "preconsolidation stress",
+        say`preconsolidation stress`,
         stress,
         "stress",
         { stop: [loads[1], loads[loads.length - 1]] },
-        "the test has no points on one side of it",
+        say`the test has no points on one side of it`,
       );
     },
   }),
   check({
     id: "Q46",
-    question: "Do the methods agree on the preconsolidation stress?",
+    about: ["preconsolidation_stress"],
+    question: say`Do the methods agree on the preconsolidation stress?`,
     severity: "explain",
     basis: COMMON,
     limits: {
@@ -88,19 +91,20 @@ export const CURVE_CHECKS = [
       ask(reduced.spread, ({ spread }) =>
         within(
           record,
-          "spread of the methods over their median",
+          say`spread of the methods over their median`,
           spread,
           "percent",
           { explain: [undefined, l.explain] },
           spread > l.unreliable
-            ? "unreliable: do not report one number"
-            : "look at the curve, and at the points that each method used",
+            ? say`unreliable: do not report one number`
+            : say`look at the curve, and at the points that each method used`,
         ),
       ),
   }),
   check({
     id: "Q47",
-    question: "Does the curve have a bend, as an undisturbed specimen's has?",
+    about: ["recompression_index", "compression_index"],
+    question: say`Does the curve have a bend, as an undisturbed specimen's has?`,
     severity: "explain",
     basis: COMMON,
     limits: { share: { value: 0.4, unit: "ratio" } },
@@ -112,18 +116,19 @@ export const CURVE_CHECKS = [
           (first, Cc) =>
             within(
               record,
-              "slope of the first loads over that of the virgin line",
+              say`slope of the first loads over that of the virgin line`,
               first.value / Cc.value,
               "ratio",
               { explain: [undefined, l.share] },
-              "the curve is rounded: disturbed, or already yielding under the first loads",
+              say`the curve is rounded: disturbed, or already yielding under the first loads`,
             ),
         ),
       ),
   }),
   check({
     id: "Q48",
-    question: "Are recompression and swelling index in proportion?",
+    about: ["recompression_index", "swelling_index"],
+    question: say`Are recompression and swelling index in proportion?`,
     severity: "explain",
     basis: COMMON,
     limits: {
@@ -135,32 +140,30 @@ export const CURVE_CHECKS = [
       pair(reduced.recompressionIndex, reduced.compressionIndex, (Cr, Cc) => {
         const share = within(
           record,
-          "Cr over Cc",
+          say`Cr over Cc`,
           Cr.value / Cc.value,
           "ratio",
           { explain: [l.explain_below, l.explain_above] },
-          "look at where each slope was taken",
+          say`look at where each slope was taken`,
         );
         const { swellingIndex: Cs } = reduced;
         if (!Cs.ok || Cr.value <= 0 || Cs.value.value <= 0) return share;
         const factor = Math.max(Cs.value.value / Cr.value, Cr.value / Cs.value.value);
         const swelling = within(
           record,
-          "the greater over the lesser of Cs and Cr",
+          say`the greater over the lesser of Cs and Cr`,
           factor,
           "ratio",
           { explain: [undefined, l.times] },
-          "unloading and reloading should be about as steep",
+          say`unloading and reloading should be about as steep`,
         );
-        return gravest(
-          [share, swelling].map((answer) => ({ load: "indices", answer })),
-          "",
-        );
+        return gravest([share, swelling].map((answer) => ({ load: say`indices`, answer })));
       }),
   }),
   check({
     id: "Q49",
-    question: "Is the compression index that of a soil?",
+    about: ["compression_index"],
+    question: say`Is the compression index that of a soil?`,
     severity: "explain",
     basis: COMMON,
     limits: {
@@ -176,11 +179,11 @@ export const CURVE_CHECKS = [
           answers.push(
             within(
               record,
-              "compression index Cc",
+              say`compression index Cc`,
               Cc,
               "ratio",
               { explain: [l.explain_below, l.explain_above] },
-              "check the void ratios, and that it is per log cycle",
+              say`check the void ratios, and that it is per log cycle`,
             ),
           );
         const CR = reduced.specimen.ok && Cc !== undefined ? Cc / (1 + reduced.specimen.value.e0) : undefined;
@@ -188,24 +191,25 @@ export const CURVE_CHECKS = [
           answers.push(
             within(
               record,
-              "compression ratio CR",
+              say`compression ratio CR`,
               CR,
               "ratio",
               { explain: [undefined, l.ratio_above] },
-              "check the strains, and that it is per log cycle",
+              say`check the strains, and that it is per log cycle`,
             ),
           );
         return gravest(
-          answers.map((answer) => ({ load: "virgin line", answer })),
-          "it needs void ratios, or the whole specimen",
+          answers.map((answer) => ({ load: say`virgin line`, answer })),
+          say`it needs void ratios, or the whole specimen`,
         );
       }),
   }),
   check({
     id: "Q50",
-    question: "Is secondary compression in proportion to the slope of the curve under the same load?",
+    about: ["c_alpha", "compression_index"],
+    question: say`Is secondary compression in proportion to the slope of the curve under the same load?`,
     severity: "explain",
-    basis: "Mesri & Castro 1987 (concept); limits from Terzaghi, Peck & Mesri 1996, from memory",
+    basis: say`Mesri & Castro 1987 (concept); limits from Terzaghi, Peck & Mesri 1996, from memory`,
     limits: {
       explain_below: { value: usualCreepRatio()[0], unit: "" },
       explain_above: { value: usualCreepRatio()[1], unit: "" },
@@ -227,58 +231,60 @@ export const CURVE_CHECKS = [
           const answer = ask(creepRatio(alpha * (1 + e0), slope), ({ ratio }) =>
             within(
               record,
-              "C alpha over the slope of the curve",
+              say`C alpha over the slope of the curve`,
               ratio,
               "ratio",
               { explain: [l.explain_below, l.explain_above] },
-              "check that both are void ratio, at one stress, and that the tail is long enough",
+              say`check that both are void ratio, at one stress, and that the tail is long enough`,
             ),
           );
           return [{ load: load.called, answer }];
         }),
-        "it needs C alpha of loads beyond the preconsolidation stress (c_alpha)",
+        say`it needs C alpha of loads beyond the preconsolidation stress (${nameOf("c_alpha")})`,
       );
     },
   }),
   check({
     id: "Q51",
-    question: "Is the sample good enough, by its volume change up to the in-situ stress?",
+    about: ["quality_change", "in_situ_stress"],
+    question: say`Is the sample good enough, by its volume change up to the in-situ stress?`,
     severity: "explain",
-    basis: "Lunne et al. 1997; Terzaghi, Peck & Mesri 1996 (SQD), limits as the reduction has them",
+    basis: say`Lunne et al. 1997; Terzaghi, Peck & Mesri 1996 (SQD), limits as the reduction has them`,
     limits: {
       change: { value: LUNNE["OCR 1 to 2"][1], unit: "change of e over e0, OCR 1 to 2" },
       strain: { value: STRAIN_CLASSES.limits[1], unit: "ratio" },
     },
     ask: ({ record, reduced, limits: l }) =>
       ask(reduced.quality, ({ change, strain, lunneClass, strainClass }) => {
-        const remedy = `class ${lunneClass ?? "unknown"} (Lunne), ${strainClass} (SQD): disturbed, so that yield and Cc read low`;
+        const ofLunne = lunneClass ? LUNNE_NAMES[lunneClass] : say`unknown`;
+        const remedy = say`class ${ofLunne} (Lunne), ${verbatim(strainClass)} (SQD): disturbed, so that yield and Cc read low`;
         const bySQD = within(
           record,
-          "strain at the in-situ stress",
+          say`strain at the in-situ stress`,
           strain,
           "percent",
           { explain: [undefined, l.strain] },
           remedy,
         );
         if (change === undefined || lunneClass === undefined) return bySQD;
-        const poor = lunneClass.endsWith("poor");
         const byLunne = within(
           record,
-          "change of void ratio over e0",
+          say`change of void ratio over e0`,
           change,
           "ratio",
           { explain: [undefined, l.change] },
           remedy,
         );
         // Lunne's limits depend on the OCR: his class decides where it is the stricter.
-        return poor && byLunne.status === "pass"
-          ? { ...byLunne, status: "explain", sentence: `${byLunne.sentence}; ${remedy}` }
+        return isDisturbed(lunneClass) && byLunne.status === "pass"
+          ? { ...byLunne, status: "explain", sentence: say`${byLunne.sentence}; ${remedy}` }
           : byLunne;
       }),
   }),
   check({
     id: "Q52",
-    question: "Is the overconsolidation ratio possible, and does it rest on an in-situ stress?",
+    about: ["overconsolidation_ratio", "in_situ_stress"],
+    question: say`Is the overconsolidation ratio possible, and does it rest on an in-situ stress?`,
     severity: "explain",
     basis: COMMON,
     limits: { explain_below: { value: 0.9, unit: "" }, explain_above: { value: 20, unit: "" } },
@@ -288,43 +294,45 @@ export const CURVE_CHECKS = [
       if (typed !== undefined && inSitu === undefined)
         return {
           status: "explain",
-          sentence: `an OCR of ${Number(typed.toPrecision(3))} stands on the sheet without an in-situ stress: fill in ${cellCalled("in_situ_stress")}`,
+          sentence: say`an OCR of ${digits(typed, 3)} stands on the sheet without an in-situ stress: fill in ${cellNamed("in_situ_stress")}`,
         };
       return pair(inputs(record, "in_situ_stress"), reduced.preconsolidation, (n, { stress }) =>
         within(
           record,
-          "OCR",
+          say`OCR`,
           stress / inSheetStress(record, n.in_situ_stress),
           "ratio",
           { explain: [l.explain_below, l.explain_above] },
-          "disturbance, ground still consolidating, or a wrong in-situ stress (water table?)",
+          say`disturbance, ground still consolidating, or a wrong in-situ stress (water table?)`,
         ),
       );
     },
   }),
   check({
     id: "Q53",
-    question: "Does the in-situ stress go with the depth?",
+    about: ["in_situ_stress", "depth"],
+    question: say`Does the in-situ stress go with the depth?`,
     severity: "explain",
-    basis: "arithmetic: unit weights from buoyant soft soil to dense dry soil",
+    basis: say`arithmetic: unit weights from buoyant soft soil to dense dry soil`,
     limits: { explain_below: { value: 4, unit: "kPa/m" }, explain_above: { value: 22, unit: "kPa/m" } },
     ask: ({ record, limits: l }) =>
       ask(inputs(record, "in_situ_stress", "depth"), ({ in_situ_stress, depth }) => {
-        if (depth <= 0) return cannotAsk(`${cellCalled("depth")} is not above zero`);
+        if (depth <= 0) return cannotAsk(say`${cellNamed("depth")} is not above zero`);
         const answer = within(
           record,
-          "in-situ stress over depth, kPa/m",
+          say`in-situ stress over depth, kPa/m`,
           in_situ_stress / depth,
           "number",
           { explain: [l.explain_below, l.explain_above] },
-          "check the depth, the water table and the units",
+          say`check the depth, the water table and the units`,
         );
         return answer;
       }),
   }),
   check({
     id: "Q54",
-    question: "Is the conductivity from cv that of a clay?",
+    about: ["conductivity"],
+    question: say`Is the conductivity from cv that of a clay?`,
     severity: "explain",
     basis: COMMON,
     limits: { explain_below: { value: 1e-12, unit: "m/s" }, explain_above: { value: 1e-7, unit: "m/s" } },
@@ -338,46 +346,47 @@ export const CURVE_CHECKS = [
                   load: called,
                   answer: within(
                     record,
-                    "k",
+                    say`k`,
                     results.conductivity,
                     "conductivity",
                     { explain: [l.explain_below, l.explain_above] },
-                    "check cv and mv, and their units",
+                    say`check cv and mv, and their units`,
                   ),
                 },
               ],
         ),
-        "it needs k of a load (conductivity)",
+        say`it needs k of a load (${nameOf("conductivity")})`,
       ),
   }),
   check({
     id: "Q55",
-    question: "Are all void ratios above zero, and does unloading open the soil?",
+    about: ["void_ratio_end"],
+    question: say`Are all void ratios above zero, and does unloading open the soil?`,
     severity: "stop",
-    basis: "logic",
+    basis: say`logic`,
     limits: {},
     ask: ({ record, reduced }) =>
       gravest(
         reduced.loads.flatMap(
-          ({ called, height, unloading, curvePoint }, index): { load: string; answer: Answer }[] => {
+          ({ called, height, unloading, curvePoint }, index): { load: Message; answer: Answer }[] => {
             const Hs = reduced.solidsHeight;
             if (!height.ok || !Hs.ok) return [];
             // The void ratio as arithmetic gives it: the reduction refuses one below zero.
             const e = (height.value - Hs.value) / Hs.value;
             const voids = within(
               record,
-              "void ratio",
+              say`void ratio`,
               e,
               "ratio",
               { stop: [0, undefined] },
-              "check the dry mass, the specific gravity and the readings",
+              say`check the dry mass, the specific gravity and the readings`,
             );
             const before = reduced.loads[index - 1]?.curvePoint;
             if (voids.status !== "pass" || !unloading || !before?.ok || !curvePoint.ok)
               return [{ load: called, answer: voids }];
             const compared = [
-              figure(record, "void ratio", curvePoint.value, "ratio"),
-              figure(record, "void ratio of the load before", before.value, "ratio"),
+              figure(record, say`void ratio`, curvePoint.value, "ratio"),
+              figure(record, say`void ratio of the load before`, before.value, "ratio"),
             ] as const;
             return [
               {
@@ -387,28 +396,34 @@ export const CURVE_CHECKS = [
                     ? {
                         status: "stop",
                         compared,
-                        sentence:
-                          "the void ratio falls as the load is taken off: check the readings and the correction",
+                        sentence: say`the void ratio falls as the load is taken off: check the readings and the correction`,
                       }
-                    : { status: "pass", compared, sentence: "the void ratio does not fall as the load is taken off" },
+                    : {
+                        status: "pass",
+                        compared,
+                        sentence: say`the void ratio does not fall as the load is taken off`,
+                      },
               },
             ];
           },
         ),
-        "it needs void ratios: readings, dry mass, specific gravity and diameter",
+        say`it needs void ratios: readings, dry mass, specific gravity and diameter`,
       ),
   }),
   check({
     id: "Q56",
-    question: "Is swell on wetting told of?",
+    about: ["inundation_strain"],
+    question: say`Is swell on wetting told of?`,
     severity: "explain",
     basis: COMMON,
     limits: { strain: { value: 0.01, unit: "ratio" } },
     ask: ({ record, reduced, limits: l }) => {
       if (record.words.seating_mark)
-        return cannotAsk("the water was added under the seating stress, before the zero of the deformations was read");
+        return cannotAsk(
+          say`the water was added under the seating stress, before the zero of the deformations was read`,
+        );
       const index = reduced.loads.findIndex(({ record: { inundated } }) => inundated);
-      if (index < 0) return cannotAsk("no load is marked as inundated (load_mark)");
+      if (index < 0) return cannotAsk(say`no load is marked as inundated (${nameOf("load_mark")})`);
       const load = reduced.loads[index];
       const before = reduced.loads[index - 1];
       return ask(load.strain, (strain) => {
@@ -418,29 +433,30 @@ export const CURVE_CHECKS = [
         const moved = constant ? Math.abs(strain - from) : Math.max(0, from - strain);
         const answer = within(
           record,
-          constant ? `strain on wetting (${load.called})` : `swell on wetting (${load.called})`,
+          constant ? say`strain on wetting (${load.called})` : say`swell on wetting (${load.called})`,
           moved,
           "percent",
           { explain: [undefined, l.strain] },
-          `say so in ${cellCalled("test_remarks")}`,
+          say`say so in ${cellNamed("test_remarks")}`,
         );
         const told = /swell|heave|collaps|inundat|flood|wett|saturat/i.test(record.words.test_remarks ?? "");
         return told && answer.status === "explain"
-          ? { ...answer, status: "pass", sentence: `${answer.sentence} (the remarks do)` }
+          ? { ...answer, status: "pass", sentence: say`${answer.sentence} (the remarks do)` }
           : answer;
       });
     },
   }),
   check({
     id: "Q57",
-    question: "Is rebound less than the compression before it?",
+    about: ["strain_end"],
+    question: say`Is rebound less than the compression before it?`,
     severity: "stop",
-    basis: "logic",
+    basis: say`logic`,
     limits: {},
     ask: ({ record, reduced }) =>
       ask(reduced.branches, ({ loops, finalUnloading, firstLoading }) => {
         const unloadings = [...loops.map(({ unload }) => unload), finalUnloading].filter((run) => run.length > 1);
-        if (unloadings.length === 0) return cannotAsk("the test has no unloading");
+        if (unloadings.length === 0) return cannotAsk(say`the test has no unloading`);
         const test = reduced.curve.ok ? reduced.curve.value : undefined;
         const start =
           test?.initial ??
@@ -451,18 +467,17 @@ export const CURVE_CHECKS = [
             const rebound = Math.abs(run[run.length - 1].value - run[0].value);
             const kind = test?.kind === "strain" ? "percent" : "ratio";
             return {
-              load: `unloading from ${calledInRow(reduced, run[0].row)}`,
+              load: say`unloading from ${calledInRow(reduced, run[0].row)}`,
               answer: within(
                 record,
-                "rebound",
+                say`rebound`,
                 rebound,
                 kind,
                 { stop: [undefined, compressed] },
-                "it is more than the specimen had been compressed: check the readings",
+                say`it is more than the specimen had been compressed: check the readings`,
               ),
             };
           }),
-          "",
         );
       }),
   }),

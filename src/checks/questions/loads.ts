@@ -1,6 +1,7 @@
 /** Questions about the loads: their sequence, units, continuity, correction for the apparatus, calibration, temperature. */
-import { cellCalled, type TestRecord } from "../../record/record";
+import { cellNamed, nameOf, type TestRecord } from "../../record/record";
 import { axialStress } from "../../reduction/loading";
+import { say, verbatim, digits, listed, type Message } from "../../reduction/message";
 import { given, badInput, type Outcome } from "../../reduction/outcome";
 import { convert, unitsOf } from "../../reduction/units";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
@@ -9,7 +10,7 @@ import { calledInRow, inputs, inSheetStress, type LoadReduced, type Reduced } fr
 /** Two numbers, one of each of two neighbours. */
 const neighbours = <T>(list: readonly T[]): [T, T][] => list.slice(1).map((next, index) => [list[index], next]);
 
-const percent = (ratio: number): string => `${Number((100 * ratio).toPrecision(3))} %`;
+const percent = (ratio: number): Message => say`${digits(100 * ratio, 3)} %`;
 
 /** Stresses of hanger masses, kPa, beside the typed ones. */
 function leverStresses(record: TestRecord, { loads }: Reduced): Outcome<{ load: LoadReduced; lever: number }[]> {
@@ -21,7 +22,7 @@ function leverStresses(record: TestRecord, { loads }: Reduced): Outcome<{ load: 
     const lever = axialStress(convert(hangerMass, "force", "kg", "N"), needed.value.diameter, needed.value.lever_ratio);
     return lever.ok ? [{ load, lever: lever.value }] : [];
   });
-  return found.length ? given(found) : badInput("it needs the masses on the hanger (load_mass)");
+  return found.length ? given(found) : badInput(say`it needs the masses on the hanger (${nameOf("load_mass")})`);
 }
 
 /** Share of the loads that meet one of the other stresses within a tolerance. */
@@ -32,7 +33,8 @@ const meeting = (loads: readonly number[], others: readonly number[], factor: nu
 export const LOAD_CHECKS = [
   check({
     id: "Q17",
-    question: "Do the stresses rise, fall and rise again as a test is loaded?",
+    about: ["load_stress"],
+    question: say`Do the stresses rise, fall and rise again as a test is loaded?`,
     severity: "stop",
     basis: COMMON,
     limits: { least_unloading: { value: 2, unit: "steps" } },
@@ -46,29 +48,29 @@ export const LOAD_CHECKS = [
       if (loops.length === 0)
         return {
           status: "pass",
-          sentence: `the stress rises ${firstLoading.length} times and does not fall before the end of loading`,
+          sentence: say`the stress rises ${firstLoading.length} times and does not fall before the end of loading`,
         };
       return gravest(
         loops.map(({ unload }) => ({
-          load: `unloading from ${calledInRow(reduced, unload[0].row)}`,
+          load: say`unloading from ${calledInRow(reduced, unload[0].row)}`,
           answer: within(
             record,
-            "steps of unloading",
+            say`steps of unloading`,
             unload.length - 1,
             "number",
             { explain: [l.least_unloading, undefined] },
-            "is it a loop, or a stress typed wrongly?",
+            say`is it a loop, or a stress typed wrongly?`,
           ),
         })),
-        "",
       );
     },
   }),
   check({
     id: "Q18",
-    question: "Does each load of first loading about double the stress?",
+    about: ["load_stress"],
+    question: say`Does each load of first loading about double the stress?`,
     severity: "explain",
-    basis: `${COMMON}; ASTM D2435's usual load increment ratio is 1`,
+    basis: say`${COMMON}; ASTM D2435's usual load increment ratio is 1`,
     limits: {
       explain_below: { value: 0.5, unit: "" },
       explain_above: { value: 1.5, unit: "" },
@@ -81,19 +83,20 @@ export const LOAD_CHECKS = [
           load: load.called,
           answer: within(
             record,
-            "load increment ratio",
+            say`load increment ratio`,
             load.record.stress! / before.record.stress! - 1,
             "number",
             { explain: [l.explain_below, l.explain_above], note: [l.note_below, l.note_above] },
-            "small steps blur the time curve, large ones the bend of the compression curve",
+            say`small steps blur the time curve, large ones the bend of the compression curve`,
           ),
         })),
-        "it needs two loads (load_stress)",
+        say`it needs two loads (${nameOf("load_stress")})`,
       ),
   }),
   check({
     id: "Q19",
-    question: "Is each stress the one that the masses on the hanger give?",
+    about: ["load_stress", "load_mass", "lever_ratio"],
+    question: say`Is each stress the one that the masses on the hanger give?`,
     severity: "stop",
     basis: COMMON,
     limits: { explain: { value: 0.01, unit: "ratio" }, stop: { value: 0.05, unit: "ratio" } },
@@ -105,23 +108,23 @@ export const LOAD_CHECKS = [
             answer: agree(
               record,
               [
-                figure(record, "stress as typed", load.record.stress!, "stress"),
-                figure(record, "stress by the lever", lever, "stress"),
+                figure(record, say`stress as typed`, load.record.stress!, "stress"),
+                figure(record, say`stress by the lever`, lever, "stress"),
               ],
               { value: load.record.stress! / lever - 1, kind: "percent" },
               limits,
-              "check the masses, the lever ratio and the unit",
+              say`check the masses, the lever ratio and the unit`,
             ),
           })),
-          "",
         ),
       ),
   }),
   check({
     id: "Q20",
-    question: "Are all stresses in one unit?",
+    about: ["load_stress", "apparatus_stress"],
+    question: say`Are all stresses in one unit?`,
     severity: "stop",
-    basis: "arithmetic: ratios of stress units",
+    basis: say`arithmetic: ratios of stress units`,
     limits: {
       tolerance: { value: 0.02, unit: "ratio" },
       enough: { value: 0.8, unit: "share of loads" },
@@ -132,7 +135,9 @@ export const LOAD_CHECKS = [
       const loads = reduced.loads.flatMap(({ record: { stress } }) => (stress ? [inSheetStress(record, stress)] : []));
       const calibrated = record.deflections.flatMap(({ stress }) => (stress ? [inSheetStress(record, stress)] : []));
       if (loads.length < 4 || calibrated.length < 2)
-        return cannotAsk("it needs four loads, and the stresses of the apparatus table (apparatus_stress)");
+        return cannotAsk(
+          say`it needs four loads, and the stresses of the apparatus table (${nameOf("apparatus_stress")})`,
+        );
       const asTyped = meeting(loads, calibrated, 1, l.tolerance);
       const other = unitsOf("stress").find((name) => {
         const factor = convert(1, "stress", name, unit);
@@ -143,25 +148,26 @@ export const LOAD_CHECKS = [
         );
       });
       const compared = [
-        figure(record, "loads that meet a stress of the apparatus table", asTyped, "percent"),
-        figure(record, "enough", l.few, "percent"),
+        figure(record, say`loads that meet a stress of the apparatus table`, asTyped, "percent"),
+        figure(record, say`enough`, l.few, "percent"),
       ] as const;
       return other
         ? {
             status: "stop",
             compared,
-            sentence: `the loads and the apparatus table agree only if one of them is in ${other}, not ${unit}: which?`,
+            sentence: say`the loads and the apparatus table agree only if one of them is in ${verbatim(other)}, not ${verbatim(unit)}: which?`,
           }
         : {
             status: "pass",
             compared,
-            sentence: `${percent(asTyped)} of the loads meet a stress of the apparatus table as typed; no other unit makes them agree`,
+            sentence: say`${percent(asTyped)} of the loads meet a stress of the apparatus table as typed; no other unit makes them agree`,
           };
     },
   }),
   check({
     id: "Q21",
-    question: "Is the whole strain that of a soil under a test, not that of another unit?",
+    about: ["strain_end", "dial_factor"],
+    question: say`Is the whole strain that of a soil under a test, not that of another unit?`,
     severity: "explain",
     basis: COMMON,
     limits: { explain_below: { value: 0.0005, unit: "ratio" }, explain_above: { value: 0.5, unit: "ratio" } },
@@ -176,17 +182,18 @@ export const LOAD_CHECKS = [
       const { called, eps } = strains.reduce((best, one) => (Math.abs(one.eps) > Math.abs(best.eps) ? one : best));
       return within(
         record,
-        `the greatest strain (${called})`,
+        say`the greatest strain (${called})`,
         Math.abs(eps),
         "percent",
         { explain: [l.explain_below, l.explain_above] },
-        "check the dial factor (25.4 between inches and mm) and the initial height",
+        say`check the dial factor (25.4 between inches and mm) and the initial height`,
       );
     },
   }),
   check({
     id: "Q22",
-    question: "Does the specimen go on compressing as the load rises?",
+    about: ["corrected_deformation"],
+    question: say`Does the specimen go on compressing as the load rises?`,
     severity: "explain",
     basis: COMMON,
     limits: { steps: { value: 2, unit: "steps of the dial" } },
@@ -201,24 +208,25 @@ export const LOAD_CHECKS = [
                     load: load.called,
                     answer: within(
                       record,
-                      "compression under the load",
+                      say`compression under the load`,
                       load.corrected.value - before.corrected.value,
                       "length",
                       { explain: [-l.steps * step, undefined] },
-                      "it moved back under a greater load: a swell, a reset dial, or a wrong correction",
+                      say`it moved back under a greater load: a swell, a reset dial, or a wrong correction`,
                     ),
                   },
                 ],
           ),
-          "it needs two loads with readings",
+          say`it needs two loads with readings`,
         ),
       ),
   }),
   check({
     id: "Q40",
-    question: "Is the correction for the apparatus there, and small against what the specimen did?",
+    about: ["apparatus_deflection"],
+    question: say`Is the correction for the apparatus there, and small against what the specimen did?`,
     severity: "stop",
-    basis: `${COMMON}; ASTM D2435 asks for it above 0.1 % of the height, from memory`,
+    basis: say`${COMMON}; ASTM D2435 asks for it above 0.1 % of the height, from memory`,
     limits: { explain: { value: 0.1, unit: "ratio" }, stop: { value: 0.3, unit: "ratio" } },
     ask: ({ record, reduced, limits: l }) => {
       if (reduced.loads.every(({ deformation }) => !deformation.ok))
@@ -227,10 +235,10 @@ export const LOAD_CHECKS = [
         return {
           status: "explain",
           compared: [
-            figure(record, "rows of the apparatus table", 0, "number"),
-            figure(record, "rows needed", 2, "number"),
+            figure(record, say`rows of the apparatus table`, 0, "number"),
+            figure(record, say`rows needed`, 2, "number"),
           ],
-          sentence: `nothing is corrected for the apparatus: fill in ${cellCalled("apparatus_stress")} and its deflections, or say why not`,
+          sentence: say`nothing is corrected for the apparatus: fill in ${cellNamed("apparatus_stress")} and its deflections, or say why not`,
         };
       const start = { deformation: given(0), deflection: given(0) } as Pick<LoadReduced, "deformation" | "deflection">;
       return gravest(
@@ -242,84 +250,87 @@ export const LOAD_CHECKS = [
           if (d1 <= d0) return [];
           const share = within(
             record,
-            "share of the apparatus in the deformation of the load",
+            say`share of the apparatus in the deformation of the load`,
             (a1 - a0) / (d1 - d0),
             "percent",
             { stop: [undefined, l.stop], explain: [undefined, l.explain] },
-            "strain, e and stiffness of this load hang on the calibration",
+            say`strain, e and stiffness of this load hang on the calibration`,
           );
           return [{ load: load.called, answer: share }];
         }),
-        "it needs a load with readings",
+        say`it needs a load with readings`,
       );
     },
   }),
   check({
     id: "Q41",
-    question: "Does the apparatus table reach every load, on its own branch?",
+    about: ["apparatus_stress", "load_stress"],
+    question: say`Does the apparatus table reach every load, on its own branch?`,
     severity: "explain",
     basis: COMMON,
     limits: {},
     ask: ({ record, reduced }) => {
       const table = record.deflections.flatMap(({ stress }) => (stress === undefined ? [] : [stress]));
-      if (table.length === 0) return cannotAsk("it needs the apparatus table (apparatus_stress)");
+      if (table.length === 0) return cannotAsk(say`it needs the apparatus table (${nameOf("apparatus_stress")})`);
       const stressed = reduced.loads.filter(({ record: { stress } }) => stress !== undefined);
-      if (stressed.length === 0) return cannotAsk("it needs the loads (load_stress)");
+      if (stressed.length === 0) return cannotAsk(say`it needs the loads (${nameOf("load_stress")})`);
       const greatest = Math.max(...table);
       const least = Math.min(...table);
       const noUnloading = record.deflections.every(({ unloading }) => unloading === undefined);
       return gravest(
-        stressed.map((load): { load: string; answer: Answer } => {
+        stressed.map((load): { load: Message; answer: Answer } => {
           const { stress } = load.record;
           const limit = stress! > greatest ? greatest : least;
           const compared = [
-            figure(record, "stress", stress!, "stress"),
-            figure(record, "end of the table", limit, "stress"),
+            figure(record, say`stress`, stress!, "stress"),
+            figure(record, say`end of the table`, limit, "stress"),
           ] as const;
           const answer: Answer = !load.deflection.ok
             ? { status: "explain", compared, sentence: load.deflection.reason }
             : load.unloading && noUnloading
-              ? { status: "note", compared, sentence: "unloading is corrected with the deflections of loading" }
-              : { status: "pass", compared, sentence: "the table reaches it" };
+              ? { status: "note", compared, sentence: say`unloading is corrected with the deflections of loading` }
+              : { status: "pass", compared, sentence: say`the table reaches it` };
           return { load: load.called, answer };
         }),
-        "",
       );
     },
   }),
   check({
     id: "Q42",
-    question: "Were dial, frame and balance in calibration throughout the test?",
+    about: ["dial_calibration_due", "frame_calibration_due", "balance_calibration_due"],
+    question: say`Were dial, frame and balance in calibration throughout the test?`,
     severity: "stop",
-    basis: "ISO/IEC 17025 (equipment), from memory; common practice",
+    basis: say`ISO/IEC 17025 (equipment), from memory; common practice`,
     limits: {},
     ask: ({ record }) => {
       const end = record.words.date_ended ?? record.words.date_started;
       const due = ["dial_calibration_due", "frame_calibration_due", "balance_calibration_due"] as const;
       const known = due.filter((name) => record.words[name] !== undefined);
-      if (end === undefined) return cannotAsk(`it needs ${cellCalled("date_ended")}`);
-      if (known.length === 0) return cannotAsk(`it needs ${due.join(", ")}`);
+      if (end === undefined) return cannotAsk(say`it needs ${cellNamed("date_ended")}`);
+      if (known.length === 0) return cannotAsk(say`it needs ${listed(due.map(nameOf))}`);
       return gravest(
-        known.map((name): { load: string; answer: Answer } => {
+        known.map((name): { load: Message; answer: Answer } => {
           const date = record.words[name]!;
           const expired = date < end;
           return {
-            load: cellCalled(name),
+            load: say`${cellNamed(name)}`,
             answer: {
               status: expired ? "stop" : "pass",
-              sentence: `due on ${date}, ${expired ? "before" : "not before"} the test ended on ${end}`,
+              sentence: expired
+                ? say`due on ${verbatim(date)}, before the test ended on ${verbatim(end)}`
+                : say`due on ${verbatim(date)}, not before the test ended on ${verbatim(end)}`,
             },
           };
         }),
-        "",
       );
     },
   }),
   check({
     id: "Q43",
-    question: "Did the temperature stay steady?",
+    about: ["load_temperature"],
+    question: say`Did the temperature stay steady?`,
     severity: "explain",
-    basis: "ASTM D2435 and BS 1377-5: 4 C either way, from memory; common practice",
+    basis: say`ASTM D2435 and BS 1377-5: 4 C either way, from memory; common practice`,
     limits: {
       drift: { value: 4, unit: "C either way of the mean" },
       explain_below: { value: 15, unit: "C" },
@@ -327,7 +338,8 @@ export const LOAD_CHECKS = [
     },
     ask: ({ record, limits: l }) => {
       const temperatures = record.loads.flatMap(({ temperature }) => (temperature === undefined ? [] : [temperature]));
-      if (temperatures.length === 0) return cannotAsk("it needs the temperature of the loads (load_temperature)");
+      if (temperatures.length === 0)
+        return cannotAsk(say`it needs the temperature of the loads (${nameOf("load_temperature")})`);
       const [low, high] = [Math.min(...temperatures), Math.max(...temperatures)];
       const mean = temperatures.reduce((sum, one) => sum + one, 0) / temperatures.length;
       const usual = { explain: [l.explain_below, l.explain_above] as const };
@@ -335,37 +347,36 @@ export const LOAD_CHECKS = [
         [
           within(
             record,
-            "the farthest of a load's temperature from the mean of the loads",
+            say`the farthest of a load's temperature from the mean of the loads`,
             Math.max(high - mean, mean - low),
             "celsius",
             { explain: [undefined, l.drift] },
-            "cv, and the dial, moved with it",
+            say`cv, and the dial, moved with it`,
           ),
           within(
             record,
-            "lowest temperature",
+            say`lowest temperature`,
             low,
             "celsius",
             usual,
-            "cv should be corrected to the reference temperature",
+            say`cv should be corrected to the reference temperature`,
           ),
           within(
             record,
-            "highest temperature",
+            say`highest temperature`,
             high,
             "celsius",
             usual,
-            "cv should be corrected to the reference temperature",
+            say`cv should be corrected to the reference temperature`,
           ),
-        ].map((answer) => ({ load: "temperature", answer })),
-        "",
+        ].map((answer) => ({ load: say`temperature`, answer })),
       );
     },
   }),
 ];
 
 /** Why none of the outcomes could be had. */
-const reasonOf = (outcomes: readonly Outcome<unknown>[]): string => {
+const reasonOf = (outcomes: readonly Outcome<unknown>[]): Message => {
   const refused = outcomes.find((outcome) => !outcome.ok);
-  return refused && !refused.ok ? refused.reason : "it needs loads with readings";
+  return refused && !refused.ok ? refused.reason : say`it needs loads with readings`;
 };

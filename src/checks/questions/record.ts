@@ -1,16 +1,17 @@
 /** Questions about the record itself: what it shows against what follows from it, what is missing, who signed, why changed. */
 import { REQUIRED } from "../../specification/required";
-import { cellCalled, type LoadResultName, type ResultName, type TestRecord } from "../../record/record";
+import { cellNamed, type LoadResultName, type WordName, type ResultName, type TestRecord } from "../../record/record";
 import type { LogTime } from "../../reduction/increment/constructions/log-time";
 import type { RootTime } from "../../reduction/increment/constructions/root-time";
-import { then, given, notApplicable, type Outcome } from "../../reduction/outcome";
-import { cannotAsk, check, figure, gravest, type Answer, type Kind } from "../check";
+import { say, verbatim, digits, listed, asTyped, joined, type Value, type Message } from "../../reduction/message";
+import { badInput, then, given, notApplicable, type Outcome } from "../../reduction/outcome";
+import { cannotAsk, check, figure, gravest, type Answer, type Figure, type Kind } from "../check";
 import { inKpa, reduced, type LoadReduced, type Reduced } from "../../record/reduced-test";
 
-const ISO_17025 = "ISO/IEC 17025 (records, checking, changes), from memory";
+const ISO_17025 = say`ISO/IEC 17025 (records, checking, changes), from memory`;
 
 interface Recalculated {
-  readonly load: string;
+  readonly load: Message;
   /** Its number, of a load. */
   readonly number?: number;
   readonly name: string;
@@ -46,9 +47,7 @@ const ofLoad = (load: LoadReduced): Recalculated[] => {
     [
       "tail_slope",
       "divisions",
-      then(logTime, ({ tailSlope, noTailSlope = "" }) =>
-        tailSlope === undefined ? notApplicable(noTailSlope) : given(tailSlope),
-      ),
+      then(logTime, ({ tailSlope = 0, noTailSlope }) => (noTailSlope ? notApplicable(noTailSlope) : given(tailSlope))),
     ],
     ["root_d0", "divisions", root(({ d0 }) => d0)],
     ["root_d90", "divisions", root(({ d90 }) => d90)],
@@ -64,7 +63,7 @@ function ofTest(record: TestRecord, reduced: Reduced): Recalculated[] {
   const of = (read: (s: Specimen) => number | undefined): Outcome<number> =>
     then(reduced.specimen, (specimen) => {
       const value = read(specimen);
-      return value === undefined ? { ok: false, fault: "input", reason: "no final height" } : given(value);
+      return value === undefined ? badInput(say`no final height`) : given(value);
     });
   const rows: readonly [ResultName, Kind, Outcome<number>][] = [
     ["dry_mass", "mass", of((s) => s.dryMass)],
@@ -84,7 +83,7 @@ function ofTest(record: TestRecord, reduced: Reduced): Recalculated[] {
     ["recompression_index", "ratio", then(reduced.recompressionIndex, (index) => given(index.value))],
     ["swelling_index", "ratio", then(reduced.swellingIndex, (index) => given(index.value))],
   ];
-  return rows.map(([name, kind, found]) => ({ load: "test", name, kind, shown: record.results[name], found }));
+  return rows.map(([name, kind, found]) => ({ load: say`test`, name, kind, shown: record.results[name], found }));
 }
 type Specimen = Reduced["specimen"] extends Outcome<infer S> ? S : never;
 
@@ -94,14 +93,15 @@ const FOLLOWS = 1e-6;
 const follows = (shown: number, found: number, tolerance: number): boolean =>
   Math.abs(shown - found) <= tolerance * Math.max(Math.abs(found), 1e-6);
 
-const differs = (record: TestRecord, { name, kind, shown, found }: Recalculated): string => {
-  const [a, b] = [shown!, found.ok ? found.value : NaN].map((value) => figure(record, name, value, kind));
-  const unit = a.unit && ` ${a.unit}`;
-  return `${cellCalled(name)} on the sheet is ${precise(a.value)}${unit}, worked out again ${precise(b.value)}${unit}: it, or a cell that it needs, was overwritten or refers to another cell`;
+const differs = (record: TestRecord, { name, kind, shown, found }: Recalculated): Message => {
+  const [a, b] = [shown!, found.ok ? found.value : NaN].map((value) =>
+    precise(figure(record, say`${cellNamed(name)}`, value, kind)),
+  );
+  return say`${cellNamed(name)} on the sheet is ${a}, worked out again ${b}: it, or a cell that it needs, was overwritten or refers to another cell`;
 };
 
 /** The results that differ from what is worked out again, with what to say of them. */
-export const differing = (record: TestRecord): { name: string; load?: number; sentence: string }[] =>
+export const differing = (record: TestRecord): { name: string; load?: number; sentence: Message }[] =>
   recalculated(record, reduced(record))
     .filter(({ shown, found }) => shown !== undefined && found.ok && !follows(shown, found.value, FOLLOWS))
     .map((one) => ({ name: one.name, load: one.number, sentence: differs(record, one) }));
@@ -119,20 +119,21 @@ const holdsOfLoad = ({ stress, results }: TestRecord["loads"][number], name: str
   name === "load_stress" ? stress !== undefined : (results as Readonly<Record<string, unknown>>)[name] !== undefined;
 
 /** The cells that a report must show and that hold nothing, and how many are asked for. */
-function lackingOf(record: TestRecord): { readonly lacking: readonly string[]; readonly asked: number } {
-  const lacking: string[] = [];
+function lackingOf(record: TestRecord): { readonly lacking: readonly Message[]; readonly asked: number } {
+  const lacking: Message[] = [];
   let asked = 0;
   for (const { needs, ofLoads = [] } of REQUIRED) {
     for (const need of needs) {
       const choices = typeof need === "string" ? [need] : need;
       asked += 1;
-      if (!choices.some((name) => holds(record, name))) lacking.push(choices.map(cellCalled).join(" or "));
+      if (!choices.some((name) => holds(record, name)))
+        lacking.push(choices.map((name) => say`${cellNamed(name)}`).reduce((all, one) => say`${all} or ${one}`));
     }
     for (const name of ofLoads) {
       asked += 1;
       const without = record.loads.filter((load) => !holdsOfLoad(load, name)).map(({ number }) => number);
-      if (record.loads.length === 0) lacking.push(cellCalled(name));
-      else if (without.length > 0) lacking.push(`${cellCalled(name)} of load ${without.join(", ")}`);
+      if (record.loads.length === 0) lacking.push(say`${cellNamed(name)}`);
+      else if (without.length > 0) lacking.push(say`${cellNamed(name)} of load ${listed(without)}`);
     }
   }
   return { lacking, asked };
@@ -141,150 +142,167 @@ function lackingOf(record: TestRecord): { readonly lacking: readonly string[]; r
 export const RECORD_CHECKS = [
   check({
     id: "Q58",
-    question: "Does every result on the sheet follow from its inputs?",
+    about: [],
+    question: say`Does every result on the sheet follow from its inputs?`,
     severity: "stop",
-    basis: "arithmetic",
+    basis: say`arithmetic`,
     limits: { tolerance: { value: FOLLOWS, unit: "ratio" } },
     ask: ({ record, reduced, limits: l }) =>
       gravest(
-        recalculated(record, reduced).flatMap((one): { load: string; answer: Answer }[] => {
+        recalculated(record, reduced).flatMap((one): { load: Message; answer: Answer }[] => {
           const { load, name, kind, shown, found } = one;
           if (shown === undefined || !found.ok) return [];
           const same = follows(shown, found.value, l.tolerance);
           const compared = [
-            figure(record, `${cellCalled(name)} on the sheet`, shown, kind),
-            figure(record, "worked out again", found.value, kind),
+            figure(record, say`${cellNamed(name)} on the sheet`, shown, kind),
+            figure(record, say`worked out again`, found.value, kind),
           ] as const;
-          const sentence = same ? "results follow from their inputs" : differs(record, one);
+          const sentence = same ? say`results follow from their inputs` : differs(record, one);
           return [{ load, answer: { status: same ? "pass" : "stop", compared, sentence } }];
         }),
-        "no result of the sheet can be worked out again",
+        say`no result of the sheet can be worked out again`,
       ),
   }),
   check({
     id: "Q59",
-    question: "Does every load have the results that the other loads have?",
+    about: [],
+    question: say`Does every load have the results that the other loads have?`,
     severity: "stop",
-    basis: "lost and overwritten formulas are the commonest faults of sheets (Powell, Baker & Lawson 2007)",
+    basis: say`lost and overwritten formulas are the commonest faults of sheets (Powell, Baker & Lawson 2007)`,
     limits: {},
     ask: ({ record, reduced }) => {
       const all = reduced.loads.flatMap(ofLoad);
       const shownSomewhere = new Set(all.flatMap(({ name, shown }) => (shown === undefined ? [] : [name])));
       const due = all.filter(({ name, found }) => found.ok && shownSomewhere.has(name));
-      if (due.length === 0) return cannotAsk("no load shows a result");
+      if (due.length === 0) return cannotAsk(say`no load shows a result`);
       const lost = due.filter(({ shown }) => shown === undefined);
       const compared = [
-        figure(record, "results that are missing", lost.length, "number"),
-        figure(record, "results that could be there", due.length, "number"),
+        figure(record, say`results that are missing`, lost.length, "number"),
+        figure(record, say`results that could be there`, due.length, "number"),
       ] as const;
       return lost.length
         ? {
             status: "stop",
             compared,
-            sentence: `${lost[0].load}: ${cellCalled(lost[0].name)} is blank, though its inputs are there; ${lost.length} such cell(s): copy the formula from a neighbour`,
+            sentence: say`${lost[0].load}: ${cellNamed(lost[0].name)} is blank, though its inputs are there; ${lost.length} such cell(s): copy the formula from a neighbour`,
           }
-        : { status: "pass", compared, sentence: "no load lacks a result that others have" };
+        : { status: "pass", compared, sentence: say`no load lacks a result that others have` };
     },
   }),
   check({
     id: "Q60",
-    question: "Do all cells hold what belongs in them?",
+    about: [],
+    question: say`Do all cells hold what belongs in them?`,
     severity: "explain",
-    basis: "numbers stored as text and dates made of numbers are silent in a sheet; common practice",
+    basis: say`numbers stored as text and dates made of numbers are silent in a sheet; common practice`,
     limits: {},
     ask: ({ record }) => {
       const typed = record.faults.filter(({ kind }) => kind !== "error");
       const compared = [
-        figure(record, "cells at fault", typed.length, "number"),
-        figure(record, "allowed", 0, "number"),
+        figure(record, say`cells at fault`, typed.length, "number"),
+        figure(record, say`allowed`, 0, "number"),
       ] as const;
       return typed.length
-        ? { status: "explain", compared, sentence: typed.map(({ sentence }) => sentence).join("; ") }
-        : { status: "pass", compared, sentence: "no text, date or logical value stands where a number belongs" };
+        ? { status: "explain", compared, sentence: joined(typed.map(({ sentence }) => sentence)) }
+        : { status: "pass", compared, sentence: say`no text, date or logical value stands where a number belongs` };
     },
   }),
   check({
     id: "Q63",
-    question: "Does the record hold what a report must?",
+    about: [],
+    question: say`Does the record hold what a report must?`,
     severity: "explain",
-    basis: "ASTM D2435 and BS 1377-5 / ISO 17892-5, from memory: check the edition that applies",
+    basis: say`ASTM D2435 and BS 1377-5 / ISO 17892-5, from memory: check the edition that applies`,
     limits: {},
     ask: ({ record }) => {
       if (record.missing.includes("project") && record.missing.includes("report_number"))
-        return cannotAsk("the sheet has no cells for a project or a report number: it is not a whole data sheet");
+        return cannotAsk(say`the sheet has no cells for a project or a report number: it is not a whole data sheet`);
       const { lacking, asked } = lackingOf(record);
       const compared = [
-        figure(record, "cells missing", lacking.length, "number"),
-        figure(record, "cells required", asked, "number"),
+        figure(record, say`cells missing`, lacking.length, "number"),
+        figure(record, say`cells required`, asked, "number"),
       ] as const;
       return lacking.length
-        ? { status: "explain", compared, sentence: `missing: ${lacking.join(", ")}` }
-        : { status: "pass", compared, sentence: `all ${asked} cells are filled in` };
+        ? { status: "explain", compared, sentence: say`missing: ${listed(lacking)}` }
+        : { status: "pass", compared, sentence: say`all ${asked} cells are filled in` };
     },
   }),
   check({
     id: "Q64",
-    question: "Was the record checked by a second person, with dates in order?",
+    about: ["tested_by", "checked_by"],
+    question: say`Was the record checked by a second person, with dates in order?`,
     severity: "explain",
     basis: ISO_17025,
     limits: {},
     ask: ({ record: { words, missing } }) => {
       const { tested_by, checked_by } = words;
       if (missing.includes("tested_by") && missing.includes("checked_by"))
-        return cannotAsk(`the sheet has no cells for ${cellCalled("tested_by")} and ${cellCalled("checked_by")}`);
+        return cannotAsk(say`the sheet has no cells for ${cellNamed("tested_by")} and ${cellNamed("checked_by")}`);
       const order = (["sample_date", "date_started", "date_ended", "date_checked"] as const).filter(
         (name) => words[name],
       );
       const wrong = order.findIndex((name, i) => i > 0 && words[name]! < words[order[i - 1]]!);
       const faults = [
-        tested_by === undefined ? `nobody stands in ${cellCalled("tested_by")}` : "",
-        checked_by === undefined ? `nobody stands in ${cellCalled("checked_by")}` : "",
-        tested_by !== undefined && tested_by.toLowerCase() === checked_by?.toLowerCase()
-          ? `${tested_by} tested and checked: a second person must check`
-          : "",
-        wrong > 0
-          ? `${cellCalled(order[wrong])} ${words[order[wrong]]} lies before ${cellCalled(order[wrong - 1])} ${words[order[wrong - 1]]}`
-          : "",
-      ].filter(Boolean);
+        ...(tested_by === undefined ? [say`nobody stands in ${cellNamed("tested_by")}`] : []),
+        ...(checked_by === undefined ? [say`nobody stands in ${cellNamed("checked_by")}`] : []),
+        ...(tested_by !== undefined && tested_by.toLowerCase() === checked_by?.toLowerCase()
+          ? [say`${verbatim(tested_by)} tested and checked: a second person must check`]
+          : []),
+        ...(wrong > 0 ? [say`${dated(order[wrong], words)} lies before ${dated(order[wrong - 1], words)}`] : []),
+      ];
       return faults.length
-        ? { status: "explain", sentence: faults.join("; ") }
-        : { status: "pass", sentence: `tested by ${tested_by}, checked by ${checked_by}, dates in order` };
+        ? { status: "explain", sentence: joined(faults) }
+        : {
+            status: "pass",
+            sentence: say`tested by ${verbatim(tested_by ?? "")}, checked by ${verbatim(checked_by ?? "")}, dates in order`,
+          };
     },
   }),
   check({
     id: "Q65",
-    question: "Has every value that was replaced by hand a reason and a name?",
+    about: ["pick_of", "override_of"],
+    question: say`Has every value that was replaced by hand a reason and a name?`,
     severity: "stop",
     basis: ISO_17025,
     limits: {},
     ask: ({ record }) => {
-      const { overrides, picks } = record;
+      const { overrides } = record;
       const bare = overrides.filter(({ reason, by }) => !reason || !by);
       const compared = [
-        figure(record, "replaced without reason or name", bare.length, "number"),
-        figure(record, "replaced by hand", overrides.length, "number"),
+        figure(record, say`replaced without reason or name`, bare.length, "number"),
+        figure(record, say`replaced by hand`, overrides.length, "number"),
       ] as const;
       return bare.length
         ? {
             status: "stop",
             compared,
-            sentence: `no reason or no name for: ${bare.map(({ of }) => replaced(of, picks)).join("; ")}`,
+            sentence: say`no reason or no name for: ${listed(bare.map(replaced), "; ")}`,
           }
         : {
             status: "pass",
             compared,
-            sentence: overrides.length ? "every one has a reason and a name" : "nothing was replaced by hand",
+            sentence: overrides.length ? say`every one has a reason and a name` : say`nothing was replaced by hand`,
           };
     },
   }),
 ];
 
-/** "d100 of load 3 (812 to 815, row 2 of the picks)": what a pick by hand replaced, where the table says so. */
-function replaced(of: string, picks: TestRecord["picks"]): string {
-  const pick = [...picks].reverse().find((one) => `${one.of?.trim().toLowerCase()} of load ${one.load}` === of);
-  if (!pick) return of;
-  const change = pick.before === undefined ? `now ${pick.after}` : `${pick.before} to ${pick.after}`;
-  return `${of} (${change}, row ${pick.row} of the picks)`;
+/** "d100 of load 3 (812 to 815, row 2 of the picks)": what was replaced by hand, and where the table of picks says so. */
+function replaced({ of, pick }: TestRecord["overrides"][number]): Message {
+  if (!pick) return asTyped(of);
+  const { row, load, before, after } = pick;
+  const what = { ...say`${verbatim(pick.of)} of load ${load}`, load };
+  return before === undefined
+    ? say`${what} (now ${typed(after)}, row ${row} of the picks)`
+    : say`${what} (${typed(before)} to ${typed(after)}, row ${row} of the picks)`;
 }
 
-const precise = (value: number): string => String(Number(value.toPrecision(8)));
+const typed = (value: number | string | undefined): Value =>
+  typeof value === "number" ? value : verbatim(value ?? "");
+
+const dated = (name: WordName, words: TestRecord["words"]): Message =>
+  say`${cellNamed(name)} ${verbatim(words[name] ?? "")}`;
+
+/** More digits than a figure has otherwise: two results that differ must not look alike. */
+const precise = ({ value, unit }: Figure): Message =>
+  unit ? say`${digits(value, 8)} ${verbatim(unit)}` : say`${digits(value, 8)}`;

@@ -1,6 +1,7 @@
 /** Questions about the specimen: masses, sizes, water contents, specific gravity, void ratio and saturation. */
-import { cellCalled, type NumberName, type TestRecord } from "../../record/record";
+import { cellNamed, nameOf, type NumberName, type TestRecord } from "../../record/record";
 import { density, GS, USUAL, waterContent } from "../../reduction/specimen";
+import { say, fixed, listed, type Message } from "../../reduction/message";
 import { given, then } from "../../reduction/outcome";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, shown, within, type Answer } from "../check";
 import { inputs, type Reduced } from "../../record/reduced-test";
@@ -10,8 +11,7 @@ import { inputs, type Reduced } from "../../record/reduced-test";
  * one person typed both, the comparison would show that the person typed the same number twice.
  */
 const fromRegister = ({ registerSource }: TestRecord): boolean => registerSource !== undefined;
-const TYPED_TWICE =
-  "the register's values were typed on the sheet, and did not come from a register (register_source): what one person types twice is not compared";
+const TYPED_TWICE = say`the register's values were typed on the sheet, and did not come from a register (${nameOf("register_source")}): what one person types twice is not compared`;
 
 /** The sheet names the British standard, which wants the thicker specimen. */
 const isBritish = ({ words }: TestRecord): boolean => /\bBS\s*1377\b/i.test(words.standard ?? "");
@@ -20,20 +20,21 @@ const isBritish = ({ words }: TestRecord): boolean => /\bBS\s*1377\b/i.test(word
  * The water content is that after dismantling, the void ratio that under the last load. A specimen that is taken out under more
  * than its seating stress takes up water: the two are not of one state. Common practice, no source.
  */
-function outUnderLoad(record: TestRecord, { loads }: Reduced, share: number): string | undefined {
+function outUnderLoad(record: TestRecord, { loads }: Reduced, share: number): Message | undefined {
   const stresses = loads.flatMap(({ record: { stress }, end }) => (stress !== undefined && end.ok ? [stress] : []));
   const last = stresses[stresses.length - 1] ?? 0;
   if (last <= share * Math.max(...stresses)) return undefined;
-  const stress = shown(figure(record, "last load", last, "stress"));
-  return `the specimen was dismantled under ${stress}: it takes up water when that is taken off, so that the final water content is that of a looser state`;
+  const stress = shown(figure(record, say`last load`, last, "stress"));
+  return say`the specimen was dismantled under ${stress}: it takes up water when that is taken off, so that the final water content is that of a looser state`;
 }
 
 export const SPECIMEN_CHECKS = [
   check({
     id: "Q01",
-    question: "Was the specimen saturated, and not more than saturated, before the test?",
+    about: ["saturation_initial", "ring_and_wet_before"],
+    question: say`Was the specimen saturated, and not more than saturated, before the test?`,
     severity: "stop",
-    basis: `${COMMON} for intact soil from below the water table`,
+    basis: say`${COMMON} for intact soil from below the water table`,
     limits: {
       note_below: { value: 0.95, unit: "ratio" },
       note_above: { value: 1.02, unit: "ratio" },
@@ -45,7 +46,7 @@ export const SPECIMEN_CHECKS = [
       ask(reduced.specimen, ({ S0 }) =>
         within(
           record,
-          "initial saturation S0",
+          say`initial saturation S0`,
           S0,
           "percent",
           {
@@ -53,13 +54,14 @@ export const SPECIMEN_CHECKS = [
             explain: [l.explain_below, l.explain_above],
             note: [l.note_below, l.note_above],
           },
-          "check the height, the diameter, the masses and the specific gravity",
+          say`check the height, the diameter, the masses and the specific gravity`,
         ),
       ),
   }),
   check({
     id: "Q02",
-    question: "Does the final water content fill the final voids?",
+    about: ["saturation_final", "ring_and_wet_after"],
+    question: say`Does the final water content fill the final voids?`,
     severity: "explain",
     basis: COMMON,
     limits: {
@@ -71,10 +73,10 @@ export const SPECIMEN_CHECKS = [
       ask(reduced.specimen, ({ Sf }) => {
         const loose = outUnderLoad(record, reduced, l.under_load);
         return Sf === undefined
-          ? cannotAsk("there is no final height: it needs readings, or the measured final height")
+          ? cannotAsk(say`there is no final height: it needs readings, or the measured final height`)
           : within(
               record,
-              "final saturation Sf",
+              say`final saturation Sf`,
               Sf,
               "percent",
               // Too much water is no fault of a specimen that was taken out under load.
@@ -82,14 +84,15 @@ export const SPECIMEN_CHECKS = [
                 ? { explain: [l.explain_below, undefined], note: [undefined, l.explain_above] }
                 : { explain: [l.explain_below, l.explain_above] },
               Sf > l.explain_above && loose
-                ? `${loose}; unload to the seating stress before dismantling`
-                : "check the final height, and that free water was wiped off and no soil lost before weighing",
+                ? say`${loose}; unload to the seating stress before dismantling`
+                : say`check the final height, and that free water was wiped off and no soil lost before weighing`,
             );
       }),
   }),
   check({
     id: "Q03",
-    question: "Is the specific gravity that of a soil?",
+    about: ["specific_gravity"],
+    question: say`Is the specific gravity that of a soil?`,
     severity: "stop",
     basis: COMMON,
     limits: {
@@ -102,40 +105,42 @@ export const SPECIMEN_CHECKS = [
       ask(inputs(record, "specific_gravity"), ({ specific_gravity }) =>
         within(
           record,
-          "specific gravity",
+          say`specific gravity`,
           specific_gravity,
           "ratio",
           { stop: [l.stop_below, l.stop_above], explain: [l.explain_below, l.explain_above] },
-          "confirm that it was measured on this soil, and its unit",
+          say`confirm that it was measured on this soil, and its unit`,
         ),
       ),
   }),
   check({
     id: "Q04",
-    question: "Was the specific gravity measured?",
+    about: ["specific_gravity_basis"],
+    question: say`Was the specific gravity measured?`,
     severity: "note",
-    basis: "AGS4 dictionary 4.1.1: CONG_PDEN carries # where the particle density is assumed",
+    basis: say`AGS4 dictionary 4.1.1: CONG_PDEN carries # where the particle density is assumed`,
     limits: { doubt: { value: 0.03, unit: "" } },
     ask: ({ record, reduced, limits: l }) => {
       const basis = record.words.specific_gravity_basis;
-      if (basis === undefined) return cannotAsk(`it needs ${cellCalled("specific_gravity_basis")}`);
+      if (basis === undefined) return cannotAsk(say`it needs ${cellNamed("specific_gravity_basis")}`);
       return ask(inputs(record, "specific_gravity"), ({ specific_gravity: Gs }): Answer => {
-        const found = figure(record, "specific gravity", Gs, "ratio");
-        if (basis === "measured") return { status: "pass", sentence: `the specific gravity ${Gs} was measured` };
-        const doubt = `the specific gravity ${Gs} is assumed: say so wherever e or S is reported`;
+        const found = figure(record, say`specific gravity`, Gs, "ratio");
+        if (basis === "measured") return { status: "pass", sentence: say`the specific gravity ${Gs} was measured` };
+        const doubt = say`the specific gravity ${Gs} is assumed: say so wherever e or S is reported`;
         if (!reduced.specimen.ok) return { status: "note", sentence: doubt };
         const change = ((1 + reduced.specimen.value.e0) * l.doubt) / Gs;
         return {
           status: "note",
-          compared: [found, figure(record, `change of e0 for ${l.doubt} of specific gravity`, change, "ratio")],
-          sentence: `${doubt}; ${l.doubt} more or less of it moves e0 by ${change.toFixed(3)}`,
+          compared: [found, figure(record, say`change of e0 for ${l.doubt} of specific gravity`, change, "ratio")],
+          sentence: say`${doubt}; ${l.doubt} more or less of it moves e0 by ${fixed(change, 3)}`,
         };
       });
     },
   }),
   check({
     id: "Q05",
-    question: "Do the trimmings give the same dry mass as the oven?",
+    about: ["dry_mass", "dry_mass_trimmings"],
+    question: say`Do the trimmings give the same dry mass as the oven?`,
     severity: "stop",
     basis: COMMON,
     limits: { explain: { value: 0.02, unit: "ratio" }, stop: { value: 0.05, unit: "ratio" } },
@@ -147,19 +152,20 @@ export const SPECIMEN_CHECKS = [
           return agree(
             record,
             [
-              figure(record, "dry mass by the trimmings", trimmed, "mass"),
-              figure(record, "dry mass by the oven", oven, "mass"),
+              figure(record, say`dry mass by the trimmings`, trimmed, "mass"),
+              figure(record, say`dry mass by the oven`, oven, "mass"),
             ],
             { value: trimmed / oven - 1, kind: "percent" },
             limits,
-            "look at the weighings, and for soil lost before drying",
+            say`look at the weighings, and for soil lost before drying`,
           );
         }),
       ),
   }),
   check({
     id: "Q06",
-    question: "Do the trimmings have the water content of the specimen?",
+    about: ["water_content_initial", "water_content_trimmings"],
+    question: say`Do the trimmings have the water content of the specimen?`,
     severity: "explain",
     basis: COMMON,
     limits: { points: { value: 0.02, unit: "ratio" }, relative: { value: 0.05, unit: "ratio of w" } },
@@ -169,19 +175,20 @@ export const SPECIMEN_CHECKS = [
           agree(
             record,
             [
-              figure(record, "water content of the trimmings", w, "percent"),
-              figure(record, "water content of the specimen", w0, "percent"),
+              figure(record, say`water content of the trimmings`, w, "percent"),
+              figure(record, say`water content of the specimen`, w0, "percent"),
             ],
             { value: w - w0, kind: "percent" },
             { explain: Math.min(limits.points, limits.relative * w0) },
-            "the trimmings may not stand for the specimen",
+            say`the trimmings may not stand for the specimen`,
           ),
         ),
       ),
   }),
   check({
     id: "Q07",
-    question: "Do the readings and the final water content give the same final void ratio?",
+    about: ["void_ratio_final", "void_ratio_final_by_water"],
+    question: say`Do the readings and the final water content give the same final void ratio?`,
     severity: "stop",
     basis: COMMON,
     limits: {
@@ -194,50 +201,52 @@ export const SPECIMEN_CHECKS = [
     ask: ({ record, reduced, limits: l }) =>
       ask(reduced.specimen, ({ ef, wf }) => {
         if (ef === undefined)
-          return cannotAsk("there is no final height: it needs readings, or the measured final height");
+          return cannotAsk(say`there is no final height: it needs readings, or the measured final height`);
         const byWater = wf * record.numbers.specific_gravity!;
         const loose = outUnderLoad(record, reduced, l.under_load);
         return agree(
           record,
           [
-            figure(record, "final void ratio by water", byWater, "ratio"),
-            figure(record, "final void ratio by height", ef, "ratio"),
+            figure(record, say`final void ratio by water`, byWater, "ratio"),
+            figure(record, say`final void ratio by height`, ef, "ratio"),
           ],
           { value: byWater - ef, kind: "ratio" },
           // More water than voids is no fault of a specimen that was taken out under load; less is one.
           byWater > ef && loose
             ? { explain: l.explain + l.explain_share * ef }
             : { explain: l.explain + l.explain_share * ef, stop: l.stop + l.stop_share * ef },
-          byWater > ef && loose ? loose : "look at masses, readings and blotting",
+          byWater > ef && loose ? loose : say`look at masses, readings and blotting`,
         );
       }),
   }),
   check({
     id: "Q08",
-    question: "Is the measured final height the one that the readings give?",
+    about: ["final_height_measured", "final_height"],
+    question: say`Is the measured final height the one that the readings give?`,
     severity: "stop",
     basis: COMMON,
     limits: { explain: { value: 0.1, unit: "mm" }, stop: { value: 0.3, unit: "mm" } },
     ask: ({ record, reduced, limits }) =>
       ask(inputs(record, "final_height_measured"), ({ final_height_measured: measured }) => {
-        if (!reduced.loads.some(({ end }) => end.ok)) return cannotAsk("it needs readings (readings_01 and on)");
+        if (!reduced.loads.some(({ end }) => end.ok)) return cannotAsk(say`it needs readings (readings_01 and on)`);
         return ask(reduced.finalHeight, (read) =>
           agree(
             record,
             [
-              figure(record, "measured final height", measured, "length"),
-              figure(record, "final height by the readings", read, "length"),
+              figure(record, say`measured final height`, measured, "length"),
+              figure(record, say`final height by the readings`, read, "length"),
             ],
             { value: measured - read, kind: "length" },
             limits,
-            "look at the readings, the zero and the correction for the apparatus",
+            say`look at the readings, the zero and the correction for the apparatus`,
           ),
         );
       }),
   }),
   check({
     id: "Q09",
-    question: "Are diameter and height those of the ring in the register?",
+    about: ["diameter", "initial_height", "registered_diameter", "registered_height"],
+    question: say`Are diameter and height those of the ring in the register?`,
     severity: "stop",
     basis: COMMON,
     limits: { explain: { value: 0.005, unit: "ratio" }, stop: { value: 0.02, unit: "ratio" } },
@@ -252,27 +261,28 @@ export const SPECIMEN_CHECKS = [
         )
           .filter(([, register]) => record.numbers[register] !== undefined)
           .map(([typed, register]) => ({
-            load: cellCalled(typed),
+            load: say`${cellNamed(typed)}`,
             answer: ask(inputs(record, typed, register), (n) =>
               agree(
                 record,
                 [
-                  figure(record, "as typed", n[typed], "length"),
-                  figure(record, "in the register", n[register], "length"),
+                  figure(record, say`as typed`, n[typed], "length"),
+                  figure(record, say`in the register`, n[register], "length"),
                 ],
                 { value: n[typed] / n[register] - 1, kind: "percent" },
                 limits,
-                "measure again, and check the ring's number",
+                say`measure again, and check the ring's number`,
               ),
             ),
           })),
-        "it needs the register's sizes (registered_diameter, registered_height)",
+        say`it needs the register's sizes (${listed(["registered_diameter", "registered_height"].map(nameOf))})`,
       );
     },
   }),
   check({
     id: "Q10",
-    question: "Is the mass of the ring that of the register?",
+    about: ["ring_mass", "registered_ring_mass"],
+    question: say`Is the mass of the ring that of the register?`,
     severity: "explain",
     basis: COMMON,
     limits: { explain: { value: 0.1, unit: "g" } },
@@ -282,23 +292,22 @@ export const SPECIMEN_CHECKS = [
         agree(
           record,
           [
-            figure(record, "ring as weighed", n.ring_mass, "mass"),
-            figure(record, "ring in the register", n.registered_ring_mass, "mass"),
+            figure(record, say`ring as weighed`, n.ring_mass, "mass"),
+            figure(record, say`ring in the register`, n.registered_ring_mass, "mass"),
           ],
           { value: n.ring_mass - n.registered_ring_mass, kind: "mass" },
           limits,
-          "check the ring's number, and that it was clean and dry",
+          say`check the ring's number, and that it was clean and dry`,
         ),
       );
     },
   }),
   check({
     id: "Q11",
-    question: "Is the specimen of a size and shape that the standards allow?",
+    about: ["diameter", "initial_height"],
+    question: say`Is the specimen of a size and shape that the standards allow?`,
     severity: "explain",
-    basis:
-      "ASTM D2435 and ISO 17892-5: height 12 mm; BS 1377-5: 18 mm, where the sheet names it; diameter 2.5 times the height in all " +
-      "(BS 1377-5 says it as a height of 0.4 diameters); from memory: check the edition that applies",
+    basis: say`ASTM D2435 and ISO 17892-5: height 12 mm; BS 1377-5: 18 mm, where the sheet names it; diameter 2.5 times the height in all (BS 1377-5 says it as a height of 0.4 diameters); from memory: check the edition that applies`,
     limits: {
       diameter_over_height: { value: USUAL.diameterOverHeight, unit: "" },
       diameter: { value: USUAL.diameter, unit: "mm" },
@@ -309,40 +318,41 @@ export const SPECIMEN_CHECKS = [
     ask: ({ record, limits: l }) =>
       ask(inputs(record, "diameter", "initial_height"), ({ diameter: D, initial_height: H }) => {
         const least = (limit: number) => ({ explain: [limit * (1 - l.allowance), undefined] as const });
-        const remedy = "check it against the standard that you report to";
+        const remedy = say`check it against the standard that you report to`;
         return gravest(
           [
-            within(record, "diameter over height", D / H, "ratio", least(l.diameter_over_height), remedy),
-            within(record, "diameter", D, "length", least(l.diameter), remedy),
-            within(record, "height", H, "length", least(isBritish(record) ? l.height_bs : l.height), remedy),
-          ].map((answer) => ({ load: "size", answer })),
-          "",
+            within(record, say`diameter over height`, D / H, "ratio", least(l.diameter_over_height), remedy),
+            within(record, say`diameter`, D, "length", least(l.diameter), remedy),
+            within(record, say`height`, H, "length", least(isBritish(record) ? l.height_bs : l.height), remedy),
+          ].map((answer) => ({ load: say`size`, answer })),
         );
       }),
   }),
   check({
     id: "Q12",
-    question: "Is the largest particle small against the height?",
+    about: ["largest_particle", "initial_height"],
+    question: say`Is the largest particle small against the height?`,
     severity: "explain",
-    basis: "ASTM D2435 (a tenth of the height) and BS 1377-5 (a fifth), from memory: check the edition that applies",
+    basis: say`ASTM D2435 (a tenth of the height) and BS 1377-5 (a fifth), from memory: check the edition that applies`,
     limits: { share: { value: 0.1, unit: "ratio of the height" } },
     ask: ({ record, limits: l }) =>
       ask(inputs(record, "largest_particle", "initial_height"), (n) =>
         within(
           record,
-          "largest particle",
+          say`largest particle`,
           n.largest_particle,
           "length",
           { explain: [undefined, l.share * n.initial_height] },
-          "the specimen is too thin for this soil",
+          say`the specimen is too thin for this soil`,
         ),
       ),
   }),
   check({
     id: "Q13",
-    question: "Is everything wet heavier than everything dry, and everything dry heavier than its container?",
+    about: ["ring_and_wet_before", "ring_and_dry"],
+    question: say`Is everything wet heavier than everything dry, and everything dry heavier than its container?`,
     severity: "stop",
-    basis: "logic",
+    basis: say`logic`,
     limits: {},
     ask: ({ record }) => {
       const pairs: readonly (readonly [NumberName, NumberName])[] = [
@@ -352,23 +362,27 @@ export const SPECIMEN_CHECKS = [
       ];
       const rings = pairs
         .filter((pair) => pair.every((name) => record.numbers[name] !== undefined))
-        .map(([heavier, lighter]) => ({ load: "ring", answer: ordered(record, heavier, lighter) }));
+        .map(([heavier, lighter]) => ({ load: say`ring`, answer: ordered(record, heavier, lighter) }));
       const tins = record.tins.flatMap(({ mass, andWet, andDry }, index) => {
         if (andWet === undefined || andDry === undefined) return [];
-        const wet = figure(record, "tin and wet soil", andWet, "mass");
-        const dry = figure(record, "tin and dry soil", andDry, "mass");
+        const wet = figure(record, say`tin and wet soil`, andWet, "mass");
+        const dry = figure(record, say`tin and dry soil`, andDry, "mass");
         const w = waterContent(andWet, andDry, mass ?? 0);
         const answer: Answer = w.ok
-          ? { status: "pass", compared: [wet, dry], sentence: `the tin weighs ${andWet} g wet and ${andDry} g dry` }
+          ? { status: "pass", compared: [wet, dry], sentence: say`the tin weighs ${andWet} g wet and ${andDry} g dry` }
           : { status: "stop", compared: [wet, dry], sentence: w.reason };
-        return [{ load: `tin ${index + 1}`, answer }];
+        return [{ load: say`tin ${index + 1}`, answer }];
       });
-      return gravest([...rings, ...tins], "it needs two masses to compare (ring_mass, ring_and_dry, ...)");
+      return gravest(
+        [...rings, ...tins],
+        say`it needs two masses to compare (${listed(["ring_mass", "ring_and_dry"].map(nameOf))}, ...)`,
+      );
     },
   }),
   check({
     id: "Q14",
-    question: "Are the densities those of a soil?",
+    about: ["density_initial", "dry_density_initial"],
+    question: say`Are the densities those of a soil?`,
     severity: "stop",
     basis: COMMON,
     limits: {
@@ -384,13 +398,13 @@ export const SPECIMEN_CHECKS = [
         ),
         (n) => {
           const of = (mass: number) => density(mass - n.ring_mass, n.diameter, n.initial_height);
-          const remedy = "check the sizes, their unit and the masses";
+          const remedy = say`check the sizes, their unit and the masses`;
           return gravest(
             [
               ask(of(n.ring_and_wet_before), (bulk) =>
                 within(
                   record,
-                  "bulk density",
+                  say`bulk density`,
                   bulk,
                   "density",
                   { explain: [l.explain_below, l.explain_above] },
@@ -400,22 +414,22 @@ export const SPECIMEN_CHECKS = [
               ask(of(n.ring_and_dry), (dry) =>
                 within(
                   record,
-                  "dry density",
+                  say`dry density`,
                   dry,
                   "density",
                   { stop: [undefined, n.specific_gravity] },
-                  `no soil is denser than its grains: ${remedy}`,
+                  say`no soil is denser than its grains: ${remedy}`,
                 ),
               ),
-            ].map((answer) => ({ load: "before the test", answer })),
-            "",
+            ].map((answer) => ({ load: say`before the test`, answer })),
           );
         },
       ),
   }),
   check({
     id: "Q15",
-    question: "Is the initial void ratio that of a soil?",
+    about: ["void_ratio_initial"],
+    question: say`Is the initial void ratio that of a soil?`,
     severity: "stop",
     basis: COMMON,
     limits: {
@@ -432,22 +446,23 @@ export const SPECIMEN_CHECKS = [
         (e0) =>
           within(
             record,
-            "initial void ratio",
+            say`initial void ratio`,
             e0,
             "ratio",
             { stop: [l.stop_below, undefined], explain: [l.explain_below, l.explain_above] },
-            "check the height, the diameter, the dry mass and the specific gravity",
+            say`check the height, the diameter, the dry mass and the specific gravity`,
           ),
       ),
   }),
   check({
     id: "Q16",
-    question: "Are the masses this specimen's own, not left from another test?",
+    about: ["ring_and_wet_before", "ring_and_dry"],
+    question: say`Are the masses this specimen's own, not left from another test?`,
     severity: "explain",
     basis: COMMON,
     limits: { same: { value: 2, unit: "numbers" } },
     ask: ({ record, previous, limits: l }) => {
-      if (!previous) return cannotAsk("it needs another test to compare with");
+      if (!previous) return cannotAsk(say`it needs another test to compare with`);
       const own = [
         "ring_and_wet_before",
         "ring_and_wet_after",
@@ -457,15 +472,15 @@ export const SPECIMEN_CHECKS = [
         "zero_reading",
       ] as const;
       const both = own.filter((name) => record.numbers[name] !== undefined && previous.numbers[name] !== undefined);
-      if (both.length === 0) return cannotAsk(`it needs ${own.map(cellCalled).join(", ")} in both tests`);
+      if (both.length === 0) return cannotAsk(say`it needs ${listed(own.map(cellNamed))} in both tests`);
       const same = both.filter((name) => record.numbers[name] === previous.numbers[name]);
       return within(
         record,
-        "numbers the same as in the other test",
+        say`numbers the same as in the other test`,
         same.length,
         "number",
         { explain: [undefined, l.same] },
-        `were they carried over? ${same.map(cellCalled).join(", ")}`,
+        say`were they carried over? ${listed(same.map(cellNamed))}`,
       );
     },
   }),
@@ -477,9 +492,12 @@ function ordered(record: Parameters<typeof figure>[0], heavier: NumberName, ligh
   const right = a > b;
   return {
     status: right ? "pass" : "stop",
-    compared: [figure(record, cellCalled(heavier), a, "mass"), figure(record, cellCalled(lighter), b, "mass")],
+    compared: [
+      figure(record, say`${cellNamed(heavier)}`, a, "mass"),
+      figure(record, say`${cellNamed(lighter)}`, b, "mass"),
+    ],
     sentence: right
-      ? `${cellCalled(heavier)} ${a} g is more than ${cellCalled(lighter)} ${b} g`
-      : `${cellCalled(heavier)} ${a} g is not more than ${cellCalled(lighter)} ${b} g: the two may be swapped`,
+      ? say`${cellNamed(heavier)} ${a} g is more than ${cellNamed(lighter)} ${b} g`
+      : say`${cellNamed(heavier)} ${a} g is not more than ${cellNamed(lighter)} ${b} g: the two may be swapped`,
   };
 }

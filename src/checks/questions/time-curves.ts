@@ -1,17 +1,18 @@
 /** Questions about the readings of each load and what the constructions make of them. */
 import { dialSense } from "../../record/load-curve";
 import type { Reading, TestRecord } from "../../record/record";
-import { cellCalled } from "../../record/record";
+import { cellNamed, nameOf } from "../../record/record";
 import { loadSteps } from "../../reduction/curve/loads";
 import { T50 } from "../../reduction/increment/cv";
 import { T_END_OF_PRIMARY } from "../../reduction/increment/fit/terzaghi";
+import { say, verbatim, digits, type Message } from "../../reduction/message";
 import { given, then, type Outcome } from "../../reduction/outcome";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
 import { inKpa, type LoadReduced, type Reduced } from "../../record/reduced-test";
 
-type Case = { readonly load: string; readonly answer: Answer };
+type Case = { readonly load: Message; readonly answer: Answer };
 
-const READINGS = "it needs loads with readings (times_01, readings_01 and on)";
+const READINGS = say`it needs loads with readings (times_01, readings_01 and on)`;
 
 /** The question asked of each load that has readings. */
 const eachLoad = ({ loads }: Reduced, answer: (load: LoadReduced) => Answer | undefined): Answer => {
@@ -48,7 +49,7 @@ function endOfPrimary({ increment: { logTime, fit } }: LoadReduced): number | un
 const isToEndOfPrimary = ({ words }: TestRecord): boolean => words.test_method === "to end of primary";
 
 const noTime = ({ increment: { fit } }: LoadReduced): Answer =>
-  cannotAsk(fit.ok ? "the readings give no time" : fit.reason);
+  cannotAsk(fit.ok ? say`the readings give no time` : fit.reason);
 
 /** What the sheet shows for a load, or the same worked out again where it shows nothing. */
 const shownOr = <T>(shown: number | undefined, found: Outcome<T>, read: (value: T) => number): Outcome<number> =>
@@ -60,7 +61,8 @@ const TURNS = [0.2, 1, 2.54];
 export const TIME_CURVE_CHECKS = [
   check({
     id: "Q23",
-    question: "Do the readings of a load run one way?",
+    about: ["readings"],
+    question: say`Do the readings of a load run one way?`,
     severity: "explain",
     basis: COMMON,
     limits: { steps: { value: 3, unit: "steps of the dial" } },
@@ -70,28 +72,29 @@ export const TIME_CURVE_CHECKS = [
         if (!cleaned.ok) return cannotAsk(cleaned.reason);
         const read = whole(readings);
         const [first, last] = [read[0], read[read.length - 1]];
-        if (read.length < 3) return cannotAsk("the load has fewer than 3 readings");
+        if (read.length < 3) return cannotAsk(say`the load has fewer than 3 readings`);
         const sense = Math.sign(last.reading - first.reading) || 1;
         const backs = read.slice(1).map((one, i) => ({ back: sense * (read[i].reading - one.reading), row: one.row }));
         const worst = backs.reduce((a, b) => (b.back > a.back ? b : a));
-        const turn =
-          factor && TURNS.find((length) => Math.abs(worst.back * factor - length) < 0.05 * length)
-            ? " (one turn of the dial's hand)"
-            : "";
+        const isTurn =
+          factor !== undefined && TURNS.some((length) => Math.abs(worst.back * factor - length) < 0.05 * length);
         return within(
           record,
-          "the greatest step back",
+          say`the greatest step back`,
           Math.max(0, worst.back),
           "divisions",
           { explain: [undefined, l.steps * cleaned.value.step] },
-          `row ${worst.row} of the readings goes back against the movement${turn}: check it`,
+          isTurn
+            ? say`row ${worst.row} of the readings goes back against the movement (one turn of the dial's hand): check it`
+            : say`row ${worst.row} of the readings goes back against the movement: check it`,
         );
       });
     },
   }),
   check({
     id: "Q24",
-    question: "Does each load begin at the reading at which the one before ended?",
+    about: ["readings"],
+    question: say`Does each load begin at the reading at which the one before ended?`,
     severity: "explain",
     basis: COMMON,
     limits: { steps: { value: 2, unit: "steps of the dial" } },
@@ -101,60 +104,63 @@ export const TIME_CURVE_CHECKS = [
         const start = readings.find(({ time, reading }) => time === 0 && reading !== undefined)?.reading;
         const ended = before;
         before = end.ok ? end.value.reading : undefined;
-        if (start === undefined) return cannotAsk("the load has no reading at time 0");
-        if (ended === undefined) return cannotAsk("the reading before the load is not known (zero_reading)");
+        if (start === undefined) return cannotAsk(say`the load has no reading at time 0`);
+        if (ended === undefined)
+          return cannotAsk(say`the reading before the load is not known (${nameOf("zero_reading")})`);
         const step = cleaned.ok && cleaned.value.step > 0 ? cleaned.value.step : 1;
         return agree(
           record,
           [
-            figure(record, "reading at time 0", start, "divisions"),
-            figure(record, "reading before the load", ended, "divisions"),
+            figure(record, say`reading at time 0`, start, "divisions"),
+            figure(record, say`reading before the load`, ended, "divisions"),
           ],
           { value: start - ended, kind: "divisions" },
           { explain: l.steps * step },
-          "the dial was reset, or the zero was taken with the load on",
+          say`the dial was reset, or the zero was taken with the load on`,
         );
       });
     },
   }),
   check({
     id: "Q25",
-    question: "Do the times of each load begin at 0 and grow?",
+    about: ["times"],
+    question: say`Do the times of each load begin at 0 and grow?`,
     severity: "stop",
-    basis: "logic",
+    basis: say`logic`,
     limits: {},
     ask: ({ record, reduced }) =>
       eachLoad(reduced, ({ record: { readings } }): Answer => {
         const timed = readings.filter((one): one is Reading & { time: number } => one.time !== undefined);
         const untimed = readings.find(({ time }) => time === undefined);
-        if (untimed) return { status: "stop", sentence: `row ${untimed.row} has a reading and no time` };
+        if (untimed) return { status: "stop", sentence: say`row ${untimed.row} has a reading and no time` };
         const back = timed.findIndex(({ time }, i) => i > 0 && time <= timed[i - 1].time);
         if (back > 0)
           return {
             status: "stop",
             compared: [
-              figure(record, `time in row ${timed[back].row}`, timed[back].time, "minutes"),
-              figure(record, "time in the row before", timed[back - 1].time, "minutes"),
+              figure(record, say`time in row ${timed[back].row}`, timed[back].time, "minutes"),
+              figure(record, say`time in the row before`, timed[back - 1].time, "minutes"),
             ],
-            sentence: `row ${timed[back].row} is at ${timed[back].time} min, not after the ${timed[back - 1].time} min of the row before`,
+            sentence: say`row ${timed[back].row} is at ${timed[back].time} min, not after the ${timed[back - 1].time} min of the row before`,
           };
         const first = timed[0];
         const compared = [
-          figure(record, "first time", first.time, "minutes"),
-          figure(record, "expected", 0, "minutes"),
+          figure(record, say`first time`, first.time, "minutes"),
+          figure(record, say`expected`, 0, "minutes"),
         ] as const;
         return first.time === 0
-          ? { status: "pass", compared, sentence: "the times begin at 0 and grow" }
+          ? { status: "pass", compared, sentence: say`the times begin at 0 and grow` }
           : {
               status: "explain",
               compared,
-              sentence: `the first reading is at ${first.time} min: the reading before the load is missing`,
+              sentence: say`the first reading is at ${first.time} min: the reading before the load is missing`,
             };
       }),
   }),
   check({
     id: "Q26",
-    question: "Are all times in minutes?",
+    about: ["times"],
+    question: say`Are all times in minutes?`,
     severity: "explain",
     basis: COMMON,
     limits: { stretch: { value: 30, unit: "" }, shrink: { value: 1 / 3, unit: "" } },
@@ -164,42 +170,44 @@ export const TIME_CURVE_CHECKS = [
         const steps = times.slice(1).map((time, i) => time - times[i]);
         const ratios = steps.slice(1).map((step, i) => step / steps[i]);
         if (ratios.length === 0 || steps.some((step) => step <= 0))
-          return cannotAsk("it needs three readings in order of time");
+          return cannotAsk(say`it needs three readings in order of time`);
         const worst = ratios.reduce((a, b) => (Math.abs(Math.log(b)) > Math.abs(Math.log(a)) ? b : a));
         return within(
           record,
-          "the greatest change from one step of time to the next",
+          say`the greatest change from one step of time to the next`,
           worst,
           "ratio",
           { explain: [l.shrink, l.stretch] },
-          "are some times in seconds, hours or days?",
+          say`are some times in seconds, hours or days?`,
         );
       }),
   }),
   check({
     id: "Q27",
-    question: "Was the first reading early enough?",
+    about: ["times"],
+    question: say`Was the first reading early enough?`,
     severity: "explain",
     basis: COMMON,
     limits: { latest: { value: 0.25, unit: "min" }, share: { value: 0.25, unit: "ratio of t50" } },
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, (load) => {
         const first = whole(load.record.readings).find(({ time }) => time > 0);
-        if (!first) return cannotAsk("the load has no reading after time 0");
+        if (!first) return cannotAsk(say`the load has no reading after time 0`);
         const t50 = halfTime(load);
         return within(
           record,
-          "the first reading",
+          say`the first reading`,
           first.time,
           "minutes",
           { explain: [undefined, Math.min(l.latest, t50 === undefined ? Infinity : l.share * t50)] },
-          "the beginning of the curve is not seen: read earlier",
+          say`the beginning of the curve is not seen: read earlier`,
         );
       }),
   }),
   check({
     id: "Q28",
-    question: "Are there readings enough before t50?",
+    about: ["log_t50"],
+    question: say`Are there readings enough before t50?`,
     severity: "stop",
     basis: COMMON,
     limits: { readings: { value: 3, unit: "readings" } },
@@ -214,45 +222,47 @@ export const TIME_CURVE_CHECKS = [
         const before = times.filter((time) => time < t50).length;
         return within(
           record,
-          `readings before t50 (${Number(t50.toPrecision(3))} min)`,
+          say`readings before t50 (${digits(t50, 3)} min)`,
           before,
           "number",
           { stop: [1, undefined], explain: [l.readings, undefined] },
           before === 0
-            ? "half of it was over before the first reading: cv cannot be found"
-            : "cv rests on few readings",
+            ? say`half of it was over before the first reading: cv cannot be found`
+            : say`cv rests on few readings`,
         );
       }),
   }),
   check({
     id: "Q29",
-    question: "Do t90 and t100 lie within the readings?",
+    about: ["root_t90", "log_d100"],
+    question: say`Do t90 and t100 lie within the readings?`,
     severity: "stop",
-    basis: "logic",
+    basis: say`logic`,
     limits: {},
     ask: ({ record, reduced }) =>
       eachLoad(reduced, ({ record: { results }, increment: { logTime, rootTime }, end }) => {
         const t100 = results.log_t100 ?? (logTime.ok ? logTime.value.t100 : undefined);
         const t90 = results.root_t90 ?? (rootTime.ok ? rootTime.value.t90 : undefined);
         const times = [t100, t90].filter((time): time is number => time !== undefined);
-        if (times.length === 0) return cannotAsk("the load has neither t90 nor t100");
+        if (times.length === 0) return cannotAsk(say`the load has neither t90 nor t100`);
         return ask(end, ({ time }) =>
           within(
             record,
-            "the later of t90 and t100",
+            say`the later of t90 and t100`,
             Math.max(...times),
             "minutes",
             { stop: [undefined, time] },
-            "it lies beyond the last reading: it was not measured",
+            say`it lies beyond the last reading: it was not measured`,
           ),
         );
       }),
   }),
   check({
     id: "Q30",
-    question: "Did each load stay until primary consolidation was over?",
+    about: ["log_t100"],
+    question: say`Did each load stay until primary consolidation was over?`,
     severity: "stop",
-    basis: `${COMMON}; loads that stay to the end of primary: ASTM D2435, method B, from memory`,
+    basis: say`${COMMON}; loads that stay to the end of primary: ASTM D2435, method B, from memory`,
     limits: {
       stop: { value: 1, unit: "times t100" },
       explain: { value: 3, unit: "times t100, loads of a fixed time" },
@@ -265,22 +275,23 @@ export const TIME_CURVE_CHECKS = [
         return ask(load.end, ({ time }) =>
           within(
             record,
-            `the last reading over t100 (${Number(t100.toPrecision(3))} min)`,
+            say`the last reading over t100 (${digits(t100, 3)} min)`,
             time / t100,
             "number",
             isToEndOfPrimary(record)
               ? { stop: [l.stop, undefined] }
               : { stop: [l.stop, undefined], explain: [l.explain, undefined] },
             time < l.stop * t100
-              ? "the load was changed before primary was over"
-              : "the load was changed too early to show its tail",
+              ? say`the load was changed before primary was over`
+              : say`the load was changed too early to show its tail`,
           ),
         );
       }),
   }),
   check({
     id: "Q31",
-    question: "Is the tail long enough for the coefficient of secondary compression?",
+    about: ["tail_slope"],
+    question: say`Is the tail long enough for the coefficient of secondary compression?`,
     severity: "explain",
     basis: COMMON,
     limits: { cycles: { value: 0.5, unit: "log cycles" } },
@@ -290,18 +301,18 @@ export const TIME_CURVE_CHECKS = [
         // A load that ends with primary has no tail, and shows no C alpha to doubt.
         if (isToEndOfPrimary(record) && load.record.results.c_alpha === undefined)
           return cannotAsk(
-            `the loads stay to the end of primary (${cellCalled("test_method")}): no C alpha is given, and no tail is due`,
+            say`the loads stay to the end of primary (${cellNamed("test_method")}): no C alpha is given, and no tail is due`,
           );
         const t100 = endOfPrimary(load);
         if (t100 === undefined) return noTime(load);
         return ask(load.end, ({ time }) =>
           within(
             record,
-            "the tail beyond t100, in log cycles",
+            say`the tail beyond t100, in log cycles`,
             Math.log10(time / t100),
             "number",
             { explain: [l.cycles, undefined] },
-            "C alpha of this load is not to be relied on",
+            say`C alpha of this load is not to be relied on`,
           ),
         );
       }),
@@ -309,7 +320,8 @@ export const TIME_CURVE_CHECKS = [
   ...(["d0", "d100"] as const).map((d) =>
     check({
       id: d === "d0" ? "Q32" : "Q33",
-      question: `Do log time and root time agree on ${d}?`,
+      about: [`log_${d}`, `root_${d}`],
+      question: say`Do log time and root time agree on ${verbatim(d)}?`,
       severity: "explain",
       basis: COMMON,
       limits: { share: { value: d === "d0" ? 0.1 : 0.15, unit: "ratio of primary compression" } },
@@ -328,12 +340,12 @@ export const TIME_CURVE_CHECKS = [
                       agree(
                         record,
                         [
-                          figure(record, `${d} by log time`, byLog, "divisions"),
-                          figure(record, `${d} by root time`, byRoot, "divisions"),
+                          figure(record, say`${verbatim(d)} by log time`, byLog, "divisions"),
+                          figure(record, say`${verbatim(d)} by root time`, byRoot, "divisions"),
                         ],
                         { value: (byLog - byRoot) / (d100 - d0), kind: "percent" },
                         { explain: l.share },
-                        "look at both plots",
+                        say`look at both plots`,
                       ),
                     ),
                   ),
@@ -344,9 +356,10 @@ export const TIME_CURVE_CHECKS = [
   ),
   check({
     id: "Q34",
-    question: "Do log time and root time agree on cv?",
+    about: ["cv_log_time", "cv_root_time"],
+    question: say`Do log time and root time agree on cv?`,
     severity: "stop",
-    basis: `${COMMON}; root time is usually the higher (Sridharan et al. 1987; Al-Zoubi 2008, from their abstracts)`,
+    basis: say`${COMMON}; root time is usually the higher (Sridharan et al. 1987; Al-Zoubi 2008, from their abstracts)`,
     limits: { explain: { value: 2, unit: "times" }, stop: { value: 3, unit: "times" } },
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, ({ record: { results }, cvLogTime, cvRootTime }) =>
@@ -354,15 +367,15 @@ export const TIME_CURVE_CHECKS = [
           ask(shownOr(results.cv_root_time, cvRootTime, Number), (byRoot): Answer => {
             const answer = within(
               record,
-              "the greater over the lesser cv",
+              say`the greater over the lesser cv`,
               Math.max(byRoot / byLog, byLog / byRoot),
               "number",
               { stop: [undefined, l.stop], explain: [undefined, l.explain] },
-              "neither is to be relied on without a look at the plots",
+              say`neither is to be relied on without a look at the plots`,
             );
             const compared = [
-              figure(record, "cv by root time", byRoot, "cv"),
-              figure(record, "cv by log time", byLog, "cv"),
+              figure(record, say`cv by root time`, byRoot, "cv"),
+              figure(record, say`cv by log time`, byLog, "cv"),
             ] as const;
             return { ...answer, compared };
           }),
@@ -371,7 +384,8 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q35",
-    question: "Does cv change gradually from load to load of first loading?",
+    about: ["cv_log_time"],
+    question: say`Does cv change gradually from load to load of first loading?`,
     severity: "explain",
     basis: COMMON,
     limits: { times: { value: 5, unit: "times" } },
@@ -386,21 +400,22 @@ export const TIME_CURVE_CHECKS = [
           const factor = Math.max(cv / cvs[i].cv, cvs[i].cv / cv);
           const answer = within(
             record,
-            "cv over that of the load before, or the reverse",
+            say`cv over that of the load before, or the reverse`,
             factor,
             "number",
             { explain: [undefined, l.times] },
-            "look at both time curves",
+            say`look at both time curves`,
           );
           return { load: load.called, answer };
         }),
-        "it needs cv of two loads beyond the preconsolidation stress",
+        say`it needs cv of two loads beyond the preconsolidation stress`,
       );
     },
   }),
   check({
     id: "Q36",
-    question: "Is cv that of a soil?",
+    about: ["cv_chosen"],
+    question: say`Is cv that of a soil?`,
     severity: "stop",
     basis: COMMON,
     limits: {
@@ -414,20 +429,21 @@ export const TIME_CURVE_CHECKS = [
         ask(cvLogTime.ok ? cvLogTime : cvRootTime, (cv) =>
           within(
             record,
-            "cv",
+            say`cv`,
             cv,
             "cv",
             { stop: [l.stop_below, l.stop_above], explain: [l.explain_below, l.explain_above] },
-            "check the units of time and height",
+            say`check the units of time and height`,
           ),
         ),
       ),
   }),
   check({
     id: "Q37",
-    question: "Is primary compression large against the resolution of the dial?",
+    about: ["log_d0", "log_d100"],
+    question: say`Is primary compression large against the resolution of the dial?`,
     severity: "explain",
-    basis: "arithmetic: half a step of 20 is 10 % of cv",
+    basis: say`arithmetic: half a step of 20 is 10 % of cv`,
     limits: { steps: { value: 20, unit: "steps of the dial" } },
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, ({ increment: { cleaned, fit } }) =>
@@ -435,19 +451,20 @@ export const TIME_CURVE_CHECKS = [
           step > 0
             ? within(
                 record,
-                fit.ok ? "primary compression in steps of the dial" : "the whole movement in steps of the dial",
+                fit.ok ? say`primary compression in steps of the dial` : say`the whole movement in steps of the dial`,
                 Math.abs(fit.ok ? fit.value.primary : travel) / step,
                 "number",
                 { explain: [l.steps, undefined] },
-                "cv of this load is lost in the resolution",
+                say`cv of this load is lost in the resolution`,
               )
-            : cannotAsk("the readings show no step"),
+            : cannotAsk(say`the readings show no step`),
         ),
       ),
   }),
   check({
     id: "Q38",
-    question: "Is the compression that came at once small?",
+    about: ["log_d0"],
+    question: say`Is the compression that came at once small?`,
     severity: "explain",
     basis: COMMON,
     limits: { share: { value: 0.2, unit: "ratio of the load's compression" } },
@@ -462,20 +479,20 @@ export const TIME_CURVE_CHECKS = [
         const { cleaned, fit } = load.increment;
         return ask(cleaned, ({ zeroReading }) =>
           ask(load.end, ({ reading }) => {
-            if (zeroReading === undefined) return cannotAsk("the load has no reading at time 0");
+            if (zeroReading === undefined) return cannotAsk(say`the load has no reading at time 0`);
             if (!fit.ok) return cannotAsk(fit.reason);
-            if (!factor) return cannotAsk("it needs Dial factor (dial_factor)");
+            if (!factor) return cannotAsk(say`it needs Dial factor (${nameOf("dial_factor")})`);
             const sense = dialSense(record) === "fall" ? -1 : 1;
             const total = sense * (reading - zeroReading) * factor - apparatus;
-            if (total <= 0) return cannotAsk("the specimen did not compress under the load");
+            if (total <= 0) return cannotAsk(say`the specimen did not compress under the load`);
             const atOnce = sense * (fit.value.d0 - zeroReading) * factor - apparatus;
             return within(
               record,
-              "share of compression at once, less the apparatus",
+              say`share of compression at once, less the apparatus`,
               atOnce / total,
               "percent",
               { explain: [undefined, l.share] },
-              "gas in the pores, bedding, or a stiff soil: look at the first readings",
+              say`gas in the pores, bedding, or a stiff soil: look at the first readings`,
             );
           }),
         );
@@ -484,21 +501,22 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q39",
-    question: "Was the specimen saturated where cv is reported?",
+    about: ["saturation_initial", "cv_chosen"],
+    question: say`Was the specimen saturated where cv is reported?`,
     severity: "explain",
-    basis: "ASTM D2435, scope: cv applies to saturated soil",
+    basis: say`ASTM D2435, scope: cv applies to saturated soil`,
     limits: { saturation: { value: 0.95, unit: "ratio" } },
     ask: ({ record, reduced, limits: l }) => {
       const reported = reduced.loads.some(({ cvLogTime, cvRootTime }) => cvLogTime.ok || cvRootTime.ok);
-      if (!reported) return cannotAsk("no cv is reported");
+      if (!reported) return cannotAsk(say`no cv is reported`);
       return ask(reduced.specimen, ({ S0 }) =>
         within(
           record,
-          "initial saturation S0",
+          say`initial saturation S0`,
           S0,
           "percent",
           { explain: [l.saturation, undefined] },
-          "cv is valid only if water filled the voids later: say so, or leave cv out",
+          say`cv is valid only if water filled the voids later: say so, or leave cv out`,
         ),
       );
     },

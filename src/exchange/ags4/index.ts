@@ -2,8 +2,9 @@
  * A test record as an AGS4 file: PROJ, ABBR, TRAN, TYPE, UNIT, LOCA, SAMP, CONG and CONS of edition 4.1.1, strictly: no
  * heading of our own. It carries what the sheet shows, rounded once, here. What the groups have no place for is told of.
  */
+import { listed, say, verbatim, type Message, type Value } from "../../reduction/message";
 import { badInput, given, type Outcome } from "../../reduction/outcome";
-import { cellCalled, type LoadRecord, type TestRecord } from "../../record/record";
+import { cellNamed, type LoadRecord, type TestRecord } from "../../record/record";
 import { EDITION, GROUPS, SAMPLE_TYPES, TYPES, UNIT_NAMES, type GroupName, type Heading } from "./dictionary";
 import { formatNumber, line, toAscii } from "./format";
 
@@ -25,11 +26,18 @@ export interface Transmission {
 export interface Ags4File {
   readonly text: string;
   /** What the record holds and the file has no place for, in words. */
-  readonly leftOut: readonly string[];
+  readonly leftOut: readonly Message[];
 }
 
-type Value = number | string | undefined;
-type Row = Readonly<Record<string, Value>>;
+type FieldValue = number | string | undefined;
+type Row = Readonly<Record<string, FieldValue>>;
+
+const PARTICULARS = {
+  issue: say`the issue of the file`,
+  producer: say`the producer of the file`,
+  recipient: say`the recipient of the file`,
+  status: say`the status of the file`,
+};
 
 /** CONG_COND of the sheet's words; "compacted" has no abbreviation in the dictionary, so the file declares one. */
 const CONDITIONS: Readonly<Record<string, readonly [code: string, description: string]>> = {
@@ -41,12 +49,12 @@ const CONDITIONS: Readonly<Record<string, readonly [code: string, description: s
 /** The file, with remarks on what was spelt otherwise; or the cells that must be filled in first. */
 export function toAgs4(record: TestRecord, transmission: Transmission): Outcome<Ags4File> {
   const lacking = missing(record, transmission);
-  if (lacking.length) return badInput(`the AGS4 file needs ${lacking.join(", ")}: fill in these cells`);
+  if (lacking.length) return badInput(say`the AGS4 file needs ${listed(lacking)}: fill in these cells`);
   const { words } = record;
   const sampleType = (transmission.sampleType ?? words.sample_type!).toUpperCase();
   if (!SAMPLE_TYPES[sampleType])
     return badInput(
-      `${cellCalled("sample_type")} is "${transmission.sampleType ?? words.sample_type}": use an AGS4 abbreviation, one of ${Object.keys(SAMPLE_TYPES).join(", ")}`,
+      say`${cellNamed("sample_type")} is "${verbatim(transmission.sampleType ?? words.sample_type ?? "")}": use an AGS4 abbreviation, one of ${listed(Object.keys(SAMPLE_TYPES).map(verbatim))}`,
     );
 
   const condition = words.condition === undefined ? undefined : CONDITIONS[words.condition];
@@ -90,24 +98,24 @@ export function toAgs4(record: TestRecord, transmission: Transmission): Outcome<
       .map((load, index, loads) => ({ ...specimen, ...increment(record, load, loads[index - 1]) })),
   };
   const { text, respelt } = write(data);
-  const remarks = respelt.length ? [`AGS4 is ASCII only, so ${respelt.join(", ")} were spelt with other letters`] : [];
+  const remarks = respelt.length
+    ? [say`AGS4 is ASCII only, so ${listed(respelt.map(verbatim))} were spelt with other letters`]
+    : [];
   return given({ text, leftOut: leftOut(record) }, remarks);
 }
 
 /** Cells and particulars without which a required field or a key would be blank (rules 10a and 10b). */
-function missing({ words, numbers, loads }: TestRecord, transmission: Transmission): string[] {
+function missing({ words, numbers, loads }: TestRecord, transmission: Transmission): Value[] {
   const cells = [
     ...(["job_number", "boring", "sample", "sample_type", "specimen"] as const).filter(
       (name) => !words[name] && !(name === "sample_type" && transmission.sampleType),
     ),
     ...(["sample_top", "depth", "initial_height"] as const).filter((name) => numbers[name] === undefined),
     ...(loads.some(({ stress }) => stress !== undefined) ? [] : ["load_stress"]),
-  ].map(cellCalled);
-  const said = (["issue", "date", "producer", "recipient", "status"] as const).filter(
-    (name) => !transmission[name].trim(),
-  );
-  const date = /^\d{4}-\d{2}-\d{2}$/.test(transmission.date) ? [] : ["the date of the file as yyyy-mm-dd"];
-  return [...cells, ...said.filter((name) => name !== "date").map((name) => `the ${name} of the file`), ...date];
+  ].map(cellNamed);
+  const said = (["issue", "producer", "recipient", "status"] as const).filter((name) => !transmission[name].trim());
+  const date = /^\d{4}-\d{2}-\d{2}$/.test(transmission.date) ? [] : [say`the date of the file as yyyy-mm-dd`];
+  return [...cells, ...said.map((name) => PARTICULARS[name]), ...date];
 }
 
 const percent = (ratio: number | undefined): string | undefined =>
@@ -187,7 +195,7 @@ function increment({ results }: TestRecord, load: LoadRecord, before: LoadRecord
 }
 
 /** What the record holds beyond the groups. Source: the dictionary's headings of CONG and CONS. */
-function leftOut(record: TestRecord): string[] {
+function leftOut(record: TestRecord): Message[] {
   const { loads, results, deflections, tins, words, numbers, overrides } = record;
   const shows = (...names: readonly (keyof typeof results)[]) => names.some((name) => results[name] !== undefined);
   const ofLoads = (...names: readonly (keyof LoadRecord["results"])[]) =>
@@ -196,32 +204,32 @@ function leftOut(record: TestRecord): string[] {
     (sum, load) => sum + load.readings.filter(({ reading }) => reading !== undefined).length,
     0,
   );
-  const items: readonly (readonly [boolean, string])[] = [
-    [readings > 0, `the ${readings} readings of deformation against time`],
-    [shows("preconsolidation_stress"), "the preconsolidation stress, its interval and its method"],
-    [shows("compression_index", "recompression_index", "swelling_index"), "Cc, Cr and Cs"],
-    [shows("overconsolidation_ratio") || numbers.in_situ_stress !== undefined, "the in-situ stress and the OCR"],
-    [shows("void_ratio_final", "saturation_final"), "final void ratio and saturation"],
+  const items: readonly (readonly [boolean, Message])[] = [
+    [readings > 0, say`the ${readings} readings of deformation against time`],
+    [shows("preconsolidation_stress"), say`the preconsolidation stress, its interval and its method`],
+    [shows("compression_index", "recompression_index", "swelling_index"), say`Cc, Cr and Cs`],
+    [shows("overconsolidation_ratio") || numbers.in_situ_stress !== undefined, say`the in-situ stress and the OCR`],
+    [shows("void_ratio_final", "saturation_final"), say`final void ratio and saturation`],
     [
       shows("inundation_strain") && !wettedAlone(record),
-      "the strain of the load under which the water came (CONG_SATH is that of wetting alone)",
+      say`the strain of the load under which the water came (CONG_SATH is that of wetting alone)`,
     ],
-    [ofLoads("strain_end"), "strains and heights of the loads"],
-    [ofLoads("log_d100", "root_d100", "log_t50", "root_t90"), "d0, d50, d90, d100, t50, t90 and t100 of the loads"],
-    [ofLoads("void_ratio_d100"), "void ratios at d100: CONS_INCE is that at the end of the load"],
-    [words.curve_from === "d100", "that mv rests on void ratios at d100"],
-    [ofLoads("conductivity"), "k of the loads"],
-    [ofLoads("cv_chosen"), "which of the two cv is reported"],
-    [deflections.length > 0, "the deflections of the apparatus (CONG_CORR says only that they were used)"],
-    [tins.length > 0, "the tins of trimmings and the weighings"],
-    [words.drainage !== undefined, "the drainage"],
-    [words.tested_by !== undefined || words.checked_by !== undefined, "who tested and who checked"],
-    [words.date_started !== undefined, "the dates of the test and of its loads"],
+    [ofLoads("strain_end"), say`strains and heights of the loads`],
+    [ofLoads("log_d100", "root_d100", "log_t50", "root_t90"), say`d0, d50, d90, d100, t50, t90 and t100 of the loads`],
+    [ofLoads("void_ratio_d100"), say`void ratios at d100: CONS_INCE is that at the end of the load`],
+    [words.curve_from === "d100", say`that mv rests on void ratios at d100`],
+    [ofLoads("conductivity"), say`k of the loads`],
+    [ofLoads("cv_chosen"), say`which of the two cv is reported`],
+    [deflections.length > 0, say`the deflections of the apparatus (CONG_CORR says only that they were used)`],
+    [tins.length > 0, say`the tins of trimmings and the weighings`],
+    [words.drainage !== undefined, say`the drainage`],
+    [words.tested_by !== undefined || words.checked_by !== undefined, say`who tested and who checked`],
+    [words.date_started !== undefined, say`the dates of the test and of its loads`],
     [
       [words.frame_number, words.ring_number, words.dial_number, words.balance_number].some(Boolean),
-      "the apparatus used",
+      say`the apparatus used`,
     ],
-    [overrides.length > 0, "what was replaced by hand, and why"],
+    [overrides.length > 0, say`what was replaced by hand, and why`],
   ];
   return items.flatMap(([has, what]) => (has ? [what] : []));
 }

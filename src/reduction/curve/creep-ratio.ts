@@ -1,4 +1,5 @@
 /** C-alpha over Cc. */
+import { say, type Message } from "../message";
 import { given, type Outcome } from "../outcome";
 
 /**
@@ -12,6 +13,14 @@ export const CREEP_RATIOS = [
   { soil: "organic clay or silt", ratio: 0.05 },
   { soil: "peat", ratio: 0.06 },
 ] as const;
+
+export const SOIL_NAMES: Readonly<Record<CreepSoil, Message>> = {
+  "granular soil": say`granular soil`,
+  "shale or mudstone": say`shale or mudstone`,
+  "inorganic clay or silt": say`inorganic clay or silt`,
+  "organic clay or silt": say`organic clay or silt`,
+  peat: say`peat`,
+};
 
 export type CreepSoil = (typeof CREEP_RATIOS)[number]["soil"];
 export const CREEP_SOILS = CREEP_RATIOS.map(({ soil }) => soil);
@@ -49,7 +58,9 @@ export function creepRatio(cAlpha: number, compressionIndex: number, soil?: Cree
     { ratio, soil: named },
     ratio < low || ratio > high
       ? [
-          `outside ${low} to ${high}${soil ? `, usual for ${soil}` : ""}: check that both are void ratio or both strain, and taken at the same stress`,
+          soil
+            ? say`outside ${low} to ${high}, usual for ${SOIL_NAMES[soil]}: check that both are void ratio or both strain, and taken at the same stress`
+            : say`outside ${low} to ${high}: check that both are void ratio or both strain, and taken at the same stress`,
         ]
       : [],
   );

@@ -1,4 +1,5 @@
 /** The value on the compression curve of a test at a stress between its loads. */
+import { say, type Message } from "../message";
 import { figure, given, notApplicable, then, type Outcome } from "../outcome";
 import { valueOn } from "./indices";
 import { branchesOfAny, type Branches } from "./shape/branches";
@@ -18,15 +19,14 @@ const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * b;
 export function readOn(
   line: readonly LoadPoint[],
   stress: number,
-  words: { line: string; name: string },
+  words: { line: Message; name: Message },
 ): Outcome<number> {
   const point = line.filter((one) => same(one.stress, stress)).at(-1);
   const value = point ? point.value : valueOn(line, stress);
   if (value !== undefined) return given(value);
   const all = line.map((one) => one.stress);
   return notApplicable(
-    `${words.name} (${figure(stress)}) lies beyond ${words.line}, which runs from ${figure(Math.min(...all))} to ` +
-      `${figure(Math.max(...all))}: give a stress between, and check that both are in one unit`,
+    say`${words.name} (${figure(stress)}) lies beyond ${words.line}, which runs from ${figure(Math.min(...all))} to ${figure(Math.max(...all))}: give a stress between, and check that both are in one unit`,
   );
 }
 
@@ -58,10 +58,13 @@ export const curveAt = (
   test: TestCurve,
   stress: number,
   branch: CurveBranch = "loading",
-  name = "the stress",
+  name = say`the stress`,
 ): Outcome<number> =>
   then(branchOf(test, branch), (points) =>
     points.length === 0
-      ? notApplicable('the test has no unloading: leave the branch out, or give "loading"')
-      : readOn(points, stress, { line: `the ${branch} curve`, name }),
+      ? notApplicable(say`the test has no unloading: leave the branch out, or give "loading"`)
+      : readOn(points, stress, {
+          line: branch === "loading" ? say`the loading curve` : say`the unloading curve`,
+          name,
+        }),
   );

@@ -1,4 +1,5 @@
 /** The coefficient of consolidation between the loads of a test. */
+import { say } from "../message";
 import { badInput, figure, notApplicable, type Outcome } from "../outcome";
 import { readOn } from "./curve-at";
 import { SAME_LOAD } from "./loads";
@@ -17,8 +18,8 @@ export function cvAt(
 ): Outcome<number> {
   const rows = stresses.map((at, i) => ({ row: i + 1, stress: at ?? 0, value: cvs[i] ?? 0 }));
   for (const { row, stress: at, value } of rows) {
-    if (at < 0) return badInput(`row ${row}: the stress is ${figure(at)}, below zero: correct or clear it`);
-    if (value < 0) return badInput(`row ${row}: cv is ${figure(value)}, below zero: correct or clear it`);
+    if (at < 0) return badInput(say`row ${row}: the stress is ${figure(at)}, below zero: correct or clear it`);
+    if (value < 0) return badInput(say`row ${row}: cv is ${figure(value)}, below zero: correct or clear it`);
   }
   const loaded = rows.filter((row) => row.stress > 0);
   if (loaded.length > 1 && loaded.every((row, i) => i === 0 || row.stress < (loaded[i - 1]?.stress ?? 0)))
@@ -32,7 +33,7 @@ export function cvAt(
   const line = first.filter(({ value }) => value > 0);
   if (line.length === 0)
     return notApplicable(
-      "no load of first loading has a cv: choose the columns of stress and of cv, or type the cv adopted",
+      say`no load of first loading has a cv: choose the columns of stress and of cv, or type the cv adopted`,
     );
-  return readOn(line, stress, { line: "the loads that have a cv", name: "the stress" });
+  return readOn(line, stress, { line: say`the loads that have a cv`, name: say`the stress` });
 }

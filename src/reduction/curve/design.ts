@@ -2,6 +2,7 @@
  * What a settlement is worked out from, read from the laboratory curve: void ratio, mv and M over an increase of stress from
  * the in-situ stress, and the slopes of the curve as strain per log cycle of stress.
  */
+import { say, digits, distinct, type Message } from "../message";
 import { badInput, figure, given, notApplicable, then, type Outcome, type Refusal } from "../outcome";
 import { voidRatioAtStrain } from "../specimen";
 import { curveAt, readOn } from "./curve-at";
@@ -48,7 +49,7 @@ export const modulusNumber = (compressionRatio: number): number => Math.LN10 / c
 /** mv on the reload over mv on first loading below which the remark tells of it. Common practice, no source. */
 const SOFTENED = 0.7;
 
-const E0_NEEDED = badInput("this needs the initial void ratio too: give it");
+const E0_NEEDED = badInput(say`this needs the initial void ratio too: give it`);
 
 /**
  * Refuses as a whole only rows that make no curve. Each value has its own outcome: without an in-situ stress the slopes
@@ -60,12 +61,12 @@ export function designParameters(input: DesignInput): Outcome<DesignParameters> 
   const { test, inSituStress, increase } = input;
   const e0 = initialVoidRatio(test, input.initialVoidRatio);
   const final = inSituStress === undefined ? undefined : inSituStress + increase;
-  const onCurve = (stress: number | undefined, name: string): Outcome<number> =>
+  const onCurve = (stress: number | undefined, name: Message): Outcome<number> =>
     stress === undefined
-      ? badInput("the in-situ stress is blank or zero: enter a number greater than zero")
+      ? badInput(say`the in-situ stress is blank or zero: enter a number greater than zero`)
       : curveAt(test, stress, "loading", name);
-  const before = onCurve(inSituStress, "the in-situ stress");
-  const after = onCurve(final, "the in-situ stress plus the increase");
+  const before = onCurve(inSituStress, say`the in-situ stress`);
+  const after = onCurve(final, say`the in-situ stress plus the increase`);
   const load = then(before, (from) =>
     then(after, (to): Outcome<Load> =>
       given({ stress: [inSituStress ?? 0, final ?? 0], value: [from, to], kind: test.kind }),
@@ -88,16 +89,16 @@ export function designParameters(input: DesignInput): Outcome<DesignParameters> 
     RR: asStrain(recompressionIndex(test)),
     SR: asStrain(swellingIndex(test)),
     modulusNumber: then(CR, ({ value }) =>
-      value > 0 ? given(modulusNumber(value)) : notApplicable("the virgin line is flat: it has no modulus number"),
+      value > 0 ? given(modulusNumber(value)) : notApplicable(say`the virgin line is flat: it has no modulus number`),
     ),
     beyond: [before, after].find((one): one is Refusal => !one.ok && one.fault === "method"),
   };
   const said = [parameters.CR, parameters.RR, parameters.SR].flatMap((one) => (one.ok ? one.remarks : []));
   const range =
     inSituStress === undefined || final === undefined
-      ? ["no in-situ stress: e_in_situ, e_final, mv and M are not given"]
+      ? [say`no in-situ stress: e_in_situ, e_final, mv and M are not given`]
       : remarksOnRange(input, [inSituStress, final], mv, found.value);
-  return given(parameters, [...new Set([...found.remarks, ...said, ...range])]);
+  return given(parameters, distinct([...found.remarks, ...said, ...range]));
 }
 
 /** Which part of the increase is virgin; and where all of it is recompression, what the reload loop says of it. */
@@ -106,24 +107,24 @@ function remarksOnRange(
   [from, to]: readonly [number, number],
   mv: Outcome<number>,
   { loops }: Branches,
-): string[] {
+): Message[] {
   if (!preconsolidationStress.ok)
     return [
-      `the preconsolidation stress is not known, nor which part of ${figure(from)} to ${figure(to)} is virgin: give it`,
+      say`the preconsolidation stress is not known, nor which part of ${figure(from)} to ${figure(to)} is virgin: give it`,
     ];
   const yieldStress = preconsolidationStress.value;
-  const at = figure(Number(yieldStress.toPrecision(3)));
+  const at = digits(yieldStress, 3);
   const remarks = remarksOnRatio(yieldStress / from);
   if (from < yieldStress && yieldStress < to)
     remarks.push(
-      `the increase passes the preconsolidation stress (${at}): mv and M mix recompression and virgin compression`,
+      say`the increase passes the preconsolidation stress (${at}): mv and M mix recompression and virgin compression`,
     );
   if (to > yieldStress) return remarks;
   remarks.push(
-    `the increase stays below the preconsolidation stress (${at}): RR belongs to it, CR and the modulus number do not`,
+    say`the increase stays below the preconsolidation stress (${at}): RR belongs to it, CR and the modulus number do not`,
   );
   const reload = loops.at(-1)?.reload ?? [];
-  const words = { line: "the reload", name: "the stress" };
+  const words = { line: say`the reload`, name: say`the stress` };
   const onReload =
     reload.length > 1
       ? then(readOn(reload, from, words), (a) => then(readOn(reload, to, words), (b) => given([a, b] as const)))
@@ -131,7 +132,7 @@ function remarksOnRange(
   const stiffer = onReload?.ok && volumeCompressibility({ stress: [from, to], value: onReload.value, kind: test.kind });
   if (stiffer && stiffer.ok && mv.ok && stiffer.value < SOFTENED * mv.value)
     remarks.push(
-      `on the reload mv is ${figure(Number((stiffer.value / mv.value).toPrecision(2)))} times that of first loading, which disturbance may have softened`,
+      say`on the reload mv is ${digits(stiffer.value / mv.value, 2)} times that of first loading, which disturbance may have softened`,
     );
   return remarks;
 }

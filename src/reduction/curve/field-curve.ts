@@ -5,6 +5,7 @@
  * consolidated the line starts at the in-situ point. Recompression is Cr of `recompressionIndex`: a reload loop first, the
  * rebound at the end (Schmertmann's choice) only where there is no loop.
  */
+import { say, digits, without, type Message } from "../message";
 import { badInput, given, notApplicable, type Outcome } from "../outcome";
 import { remarksOnRatio } from "./stress-history";
 import { recompressionIndex, type Index } from "./indices";
@@ -39,18 +40,18 @@ export interface FieldCurveInput {
 export function fieldCurve(input: FieldCurveInput): Outcome<FieldCurve> {
   const { test, inSituStress, initialVoidRatio: e0, factor = FIELD_FACTOR } = input;
   if (!(factor > 0 && factor < 1))
-    return badInput(`the factor is ${factor}: it must lie between 0 and 1; 0.42 is usual`);
+    return badInput(say`the factor is ${factor}: it must lie between 0 and 1; 0.42 is usual`);
   const laboratory = virginLineOf(test);
   if (!laboratory.ok) return laboratory;
   const { curve, line } = laboratory.value;
-  const remarks: string[] = [...laboratory.remarks];
+  const remarks: Message[] = [...laboratory.remarks];
 
   let yieldStress = input.preconsolidationStress;
   if (yieldStress === undefined) {
     const read = preconsolidation(test);
     if (!read.ok) return read;
     yieldStress = read.value.stress;
-    remarks.push(...read.remarks.filter((remark) => !remarks.includes(remark)));
+    remarks.push(...without(read.remarks, remarks));
   }
   remarks.push(...remarksOnRatio(yieldStress / inSituStress));
 
@@ -68,7 +69,7 @@ export function fieldCurve(input: FieldCurveInput): Outcome<FieldCurve> {
   const recompression = read.ok
     ? { ...read.value, value: read.value.value * (test.kind === "e" ? 1 : 1 + e0) }
     : undefined;
-  if (overconsolidated && read.ok) remarks.push(...read.remarks.filter((remark) => !remarks.includes(remark)));
+  if (overconsolidated && read.ok) remarks.push(...without(read.remarks, remarks));
   const Cr = recompression?.value ?? 0;
 
   const start = { label: "in situ", stress: inSituStress, voidRatio: e0 };
@@ -78,11 +79,11 @@ export function fieldCurve(input: FieldCurveInput): Outcome<FieldCurve> {
   const from = bend ?? start;
   if (!(meetingStress > from.stress && from.voidRatio > meetingVoidRatio))
     return notApplicable(
-      `the laboratory virgin line reaches ${factor} e0 at stress ${Number(meetingStress.toPrecision(4))}, before yield: check e0 and the in-situ stress`,
+      say`the laboratory virgin line reaches ${factor} e0 at stress ${digits(meetingStress, 4)}, before yield: check e0 and the in-situ stress`,
     );
   const greatest = curve.points[curve.points.length - 1].stress;
   if (meetingStress > greatest * 1.001)
-    remarks.push(`the meeting point lies beyond the greatest load (${greatest}): the virgin line is extended`);
+    remarks.push(say`the meeting point lies beyond the greatest load (${greatest}): the virgin line is extended`);
   const end = { label: "meets the laboratory line", stress: meetingStress, voidRatio: meetingVoidRatio };
   return given(
     {

@@ -2,6 +2,7 @@
  * Compression, recompression and swelling index: change of value per log cycle of stress, in void ratio (Cc, Cr, Cs) or,
  * for strain, the strain ratios (compression ratio CR = Cc / (1 + e0), and so on). Always positive.
  */
+import { say, digits, type Message } from "../message";
 import { badInput, given, notApplicable, then, type Outcome } from "../outcome";
 import { straightLine } from "../numeric/straight-line";
 import { branches, type Loop } from "./shape/branches";
@@ -11,7 +12,7 @@ import { virginLineOf, readCurve } from "./methods/reading";
 export interface Index {
   readonly value: number;
   /** Where it was read: "virgin line 200 to 1600", "reload loop 50 to 200", ... */
-  readonly basis: string;
+  readonly basis: Message;
   /** The points that the slope was taken through, branch by branch; the two ends of a loop. Empty between two stresses. */
   readonly readings: readonly (readonly LoadPoint[])[];
 }
@@ -22,9 +23,9 @@ export interface Between {
   readonly to: number;
 }
 
-const between = (points: readonly LoadPoint[]): string => {
+const between = (points: readonly LoadPoint[]): Message => {
   const all = points.map(({ stress }) => stress);
-  return `${Number(Math.min(...all).toPrecision(4))} to ${Number(Math.max(...all).toPrecision(4))}`;
+  return say`${digits(Math.min(...all), 4)} to ${digits(Math.max(...all), 4)}`;
 };
 
 /** Slope of the best line through points, value per log cycle, positive. */
@@ -48,32 +49,32 @@ export function valueOn(branch: readonly LoadPoint[], stress: number): number | 
 
 /** A branch that a slope may be read from, and its name in the answer. */
 interface Named {
-  readonly name: string;
+  readonly name: Message;
   readonly points: readonly LoadPoint[];
 }
 
-const named = (name: string, branches: readonly (readonly LoadPoint[])[]): Named[] =>
+const named = (name: Message, branches: readonly (readonly LoadPoint[])[]): Named[] =>
   branches.map((points) => ({ name, points }));
 
 /** Slope between two stresses on the first of the branches that holds both. */
-function slopeBetween(choices: readonly Named[], { from, to }: Between, wanted: string): Outcome<Index> {
-  if (from === to) return badInput("the two stresses are the same: give two different ones");
+function slopeBetween(choices: readonly Named[], { from, to }: Between, wanted: Message): Outcome<Index> {
+  if (from === to) return badInput(say`the two stresses are the same: give two different ones`);
   for (const { name, points } of choices) {
     const [a, b] = [valueOn(points, from), valueOn(points, to)];
     if (a !== undefined && b !== undefined)
       return given({
         value: Math.abs((b - a) / Math.log10(to / from)),
-        basis: `${name} from ${from} to ${to}`,
+        basis: say`${name} from ${from} to ${to}`,
         readings: [],
       });
   }
-  return notApplicable(`no ${wanted} branch reaches both ${from} and ${to}: choose stresses within the loads`);
+  return notApplicable(say`no ${wanted} branch reaches both ${from} and ${to}: choose stresses within the loads`);
 }
 
 /** Mean slope of the best lines through branches. */
-const slopeOf = (name: string, readings: readonly (readonly LoadPoint[])[]): Index => ({
+const slopeOf = (name: Message, readings: readonly (readonly LoadPoint[])[]): Index => ({
   value: readings.map(slopeThrough).reduce((sum, slope) => sum + slope, 0) / readings.length,
-  basis: `${name} ${readings.map(between).join(" and ")}`,
+  basis: say`${name} ${readings.map(between).reduce((all, one) => say`${all} and ${one}`)}`,
   readings,
 });
 
@@ -90,11 +91,11 @@ const endsOf = ({ unload }: Loop): LoadPoint[] => [unload[0], unload[unload.leng
 export function compressionIndex(test: TestCurve, stresses?: Between): Outcome<Index> {
   if (stresses)
     return then(branches(test), (found) =>
-      slopeBetween(named("first loading", [found.firstLoading]), stresses, "first loading"),
+      slopeBetween(named(say`first loading`, [found.firstLoading]), stresses, say`first loading`),
     );
   return then(virginLineOf(test), ({ curve, virgin, line }) => {
     const points = curve.points.slice(virgin.from, virgin.to + 1);
-    return given({ value: line.slope * curve.range, basis: `virgin line ${between(points)}`, readings: [points] });
+    return given({ value: line.slope * curve.range, basis: say`virgin line ${between(points)}`, readings: [points] });
   });
 }
 
@@ -111,21 +112,25 @@ export function recompressionIndex(test: TestCurve, stresses?: Between): Outcome
     const closed = loops.filter(({ reload }) => reload.length > 1);
     const reloads = closed.map(({ reload }) => reload);
     if (stresses)
-      return slopeBetween([...named("reload", reloads), ...named("first loading", [firstLoading])], stresses, "reload");
-    if (closed.length) return given(slopeOf("reload loop", closed.map(endsOf)));
+      return slopeBetween(
+        [...named(say`reload`, reloads), ...named(say`first loading`, [firstLoading])],
+        stresses,
+        say`reload`,
+      );
+    if (closed.length) return given(slopeOf(say`reload loop`, closed.map(endsOf)));
     if (finalUnloading.length > 1)
-      return given(slopeOf("final unloading", [finalUnloading]), [
-        "Cr from the final unloading: the test has no reload loop",
+      return given(slopeOf(say`final unloading`, [finalUnloading]), [
+        say`Cr from the final unloading: the test has no reload loop`,
       ]);
     return then(readCurve(test), ({ curve, parts: { recompression, recompressionLine } }) => {
       const points = curve.points.slice(recompression.from, recompression.to + 1);
       return given(
         {
           value: Math.max(0, recompressionLine.slope) * curve.range,
-          basis: `initial loading ${between(points)}`,
+          basis: say`initial loading ${between(points)}`,
           readings: [points],
         },
-        ["Cr from initial loading, which disturbance steepens: a reload loop is better"],
+        [say`Cr from initial loading, which disturbance steepens: a reload loop is better`],
       );
     });
   });
@@ -135,10 +140,10 @@ export function recompressionIndex(test: TestCurve, stresses?: Between): Outcome
 export function swellingIndex(test: TestCurve, stresses?: Between): Outcome<Index> {
   return then(branches(test), ({ loops, finalUnloading }) => {
     const inner = loops.map(({ unload }) => unload);
-    if (stresses) return slopeBetween(named("unloading", [finalUnloading, ...inner]), stresses, "unloading");
-    if (finalUnloading.length > 1) return given(slopeOf("final unloading", [finalUnloading]));
-    if (inner.length) return given(slopeOf("unloading of the loop", inner));
-    return notApplicable("the test has no unloading: there is no swelling index");
+    if (stresses) return slopeBetween(named(say`unloading`, [finalUnloading, ...inner]), stresses, say`unloading`);
+    if (finalUnloading.length > 1) return given(slopeOf(say`final unloading`, [finalUnloading]));
+    if (inner.length) return given(slopeOf(say`unloading of the loop`, inner));
+    return notApplicable(say`the test has no unloading: there is no swelling index`);
   });
 }
 

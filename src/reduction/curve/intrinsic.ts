@@ -3,6 +3,7 @@
  * lies beside that. Source: Burland, J.B., 1990, On the compressibility and shear strength of natural clays, Geotechnique
  * 40(3), 329-378; the constants were seen second hand.
  */
+import { say, digits, type Message } from "../message";
 import { badInput, figure, firstNotPositive, given, notApplicable, type Outcome } from "../outcome";
 import { impossibleGravity } from "../specimen";
 
@@ -44,16 +45,16 @@ export function intrinsic(
   specificGravity: number,
   { voidRatio, stress }: { readonly voidRatio?: number; readonly stress?: number } = {},
 ): Outcome<Intrinsic> {
-  const fault = firstNotPositive({
-    "the liquid limit": liquidLimit,
-    "the specific gravity": specificGravity,
-    ...(voidRatio === undefined ? {} : { "the void ratio": voidRatio }),
-    ...(stress === undefined ? {} : { "the stress": stress }),
-  });
+  const fault = firstNotPositive(
+    [say`the liquid limit`, liquidLimit],
+    [say`the specific gravity`, specificGravity],
+    ...(voidRatio === undefined ? [] : [[say`the void ratio`, voidRatio] as const]),
+    ...(stress === undefined ? [] : [[say`the stress`, stress] as const]),
+  );
   if (fault) return fault;
   if (liquidLimit > GREATEST_LIQUID_LIMIT)
     return badInput(
-      `the liquid limit is ${figure(liquidLimit)}: enter it as a ratio, ${figure(liquidLimit / 100)} for ${figure(liquidLimit)} %`,
+      say`the liquid limit is ${figure(liquidLimit)}: enter it as a ratio, ${figure(liquidLimit / 100)} for ${figure(liquidLimit)} %`,
     );
   const gravity = impossibleGravity(specificGravity);
   if (gravity) return badInput(gravity);
@@ -62,18 +63,16 @@ export function intrinsic(
   const Cc = C_C.slope * eL + C_C.intercept;
   if (Cc <= 0)
     return notApplicable(
-      `the void ratio at the liquid limit is ${figure(eL)}: the correlation begins at ${INTRINSIC_RANGE.least}, and gives no compression index here; ` +
-        "check the liquid limit, a ratio",
+      say`the void ratio at the liquid limit is ${figure(eL)}: the correlation begins at ${INTRINSIC_RANGE.least}, and gives no compression index here; check the liquid limit, a ratio`,
     );
-  const remarks: string[] = [];
+  const remarks: Message[] = [];
   if (eL < INTRINSIC_RANGE.least || eL > INTRINSIC_RANGE.most)
     remarks.push(
-      `the void ratio at the liquid limit is ${figure(Number(eL.toPrecision(3)))}: the correlation was made between ${INTRINSIC_RANGE.least} and ` +
-        `${INTRINSIC_RANGE.most}, beyond which e*100 and C*c must be measured on reconstituted soil`,
+      say`the void ratio at the liquid limit is ${digits(eL, 3)}: the correlation was made between ${INTRINSIC_RANGE.least} and ${INTRINSIC_RANGE.most}, beyond which e*100 and C*c must be measured on reconstituted soil`,
     );
   if (stress !== undefined && (stress < LINE_RANGE.least || stress > LINE_RANGE.most))
     remarks.push(
-      `the stress ${figure(stress)} kPa lies beyond the intrinsic line, which is drawn from ${LINE_RANGE.least} to ${LINE_RANGE.most} kPa`,
+      say`the stress ${figure(stress)} kPa lies beyond the intrinsic line, which is drawn from ${LINE_RANGE.least} to ${LINE_RANGE.most} kPa`,
     );
   return given(
     {

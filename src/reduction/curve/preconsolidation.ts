@@ -1,4 +1,5 @@
 /** Preconsolidation stress by every method, with its interval, and the methods side by side. */
+import { say, verbatim, fixed, listed, joined, type Message } from "../message";
 import { given, notApplicable, type Given, type Outcome } from "../outcome";
 import { bilogarithmic } from "./methods/bilogarithmic";
 import { casagrande } from "./methods/casagrande";
@@ -48,12 +49,12 @@ function readMethod(reading: CurveReading, name: MethodName, options: MethodOpti
   const { points } = reading.curve;
   if (stress < points[1].stress)
     return notApplicable(
-      `the curve bends at about ${shown(stress)}, before the second load (${shown(points[1].stress)}): yield cannot be read`,
+      say`the curve bends at about ${shown(stress)}, before the second load (${shown(points[1].stress)}): yield cannot be read`,
     );
   const reach = points[points.length - 1].stress / stress;
   const short =
     reach < REACH
-      ? [`the greatest stress is only ${reach.toFixed(1)} times the result: load to ${REACH} times or more`]
+      ? [say`the greatest stress is only ${fixed(reach, 1)} times the result: load to ${REACH} times or more`]
       : [];
   return given(result.value, [...reading.remarks, ...result.value.remarks, ...short]);
 }
@@ -77,7 +78,7 @@ export interface MethodBeside {
   readonly method: MethodName;
   readonly result: Outcome<MethodReading>;
   /** The points it used, what the form of the curve does to it, and where it lies outside the range; or why it does not apply. */
-  readonly note: string;
+  readonly note: Message;
 }
 
 export interface Spread {
@@ -89,7 +90,7 @@ export interface Spread {
   readonly low: number;
   readonly high: number;
   /** How far the methods agree, and which of them the range does not hold. */
-  readonly verdict: string;
+  readonly verdict: Message;
 }
 
 /**
@@ -106,7 +107,7 @@ export function preconsolidationSpread(test: TestCurve, options: MethodOptions =
   const values = read.flatMap(({ result }) => (result.ok ? [result.value.stress] : [])).sort((a, b) => a - b);
   if (values.length < 2)
     return notApplicable(
-      read.map(({ method, result }) => (result.ok ? "" : `${method}: ${result.reason}`)).find(Boolean)!,
+      read.flatMap(({ method, result }) => (result.ok ? [] : [say`${verbatim(method)}: ${result.reason}`]))[0],
     );
   const half = values.length / 2;
   const median = values.length % 2 ? values[Math.floor(half)] : (values[half - 1] + values[half]) / 2;
@@ -118,7 +119,7 @@ export function preconsolidationSpread(test: TestCurve, options: MethodOptions =
     note: noteOn(method, result, reading.value, [low, high]),
   }));
   const outside = read.flatMap(({ method, result }) =>
-    result.ok ? [sideOf(result.value.stress, [low, high])].filter(Boolean).map((side) => `${method} (${side})`) : [],
+    result.ok ? sidesOf(result.value.stress, [low, high]).map((side) => say`${verbatim(method)} (${side})`) : [],
   );
   return given(
     { methods, median, spread, low, high, verdict: verdictOn(reading, spread, [low, high], outside) },
@@ -131,44 +132,48 @@ function verdictOn(
   { value, remarks }: Given<CurveReading>,
   spread: number,
   [low, high]: readonly [number, number],
-  outside: readonly string[],
-): string {
-  const percent = `${Math.round(100 * spread)} percent of the median`;
+  outside: readonly Message[],
+): Message {
+  const percent = Math.round(100 * spread);
   const open = high > SPREAD.range * low;
   const agreement =
     spread > SPREAD.unreliable
-      ? `unreliable: the methods spread over ${percent}`
+      ? say`unreliable: the methods spread over ${percent} percent of the median`
       : spread > SPREAD.remark
-        ? `uncertain: the methods spread over ${percent}; look at the curve and the points each method used`
+        ? say`uncertain: the methods spread over ${percent} percent of the median; look at the curve and the points each method used`
         : remarks.length || value.remarks.length
-          ? `the methods agree within ${percent}, but see the remarks`
-          : `${open ? "" : "well defined: "}the methods agree within ${percent}`;
-  return [
+          ? say`the methods agree within ${percent} percent of the median, but see the remarks`
+          : open
+            ? say`the methods agree within ${percent} percent of the median`
+            : say`well defined: the methods agree within ${percent} percent of the median`;
+  return joined([
     agreement,
-    open ? `these points allow ${shown(low)} to ${shown(high)}: smaller load steps about yield would say more` : "",
-    outside.length ? `outside the range that these points allow: ${outside.join(", ")}; the row of each says why` : "",
-  ]
-    .filter(Boolean)
-    .join("; ");
+    ...(open
+      ? [say`these points allow ${shown(low)} to ${shown(high)}: smaller load steps about yield would say more`]
+      : []),
+    ...(outside.length
+      ? [say`outside the range that these points allow: ${listed(outside)}; the row of each says why`]
+      : []),
+  ]);
 }
 
-/** "above" or "below" a range; undefined within it. */
-const sideOf = (stress: number, [low, high]: readonly [number, number]): "above" | "below" | undefined =>
-  stress > high ? "above" : stress < low ? "below" : undefined;
+/** "above" or "below" a range; none within it. */
+const sidesOf = (stress: number, [low, high]: readonly [number, number]): Message[] =>
+  stress > high ? [say`above`] : stress < low ? [say`below`] : [];
 
 function noteOn(
   method: MethodName,
   result: Outcome<MethodReading>,
   reading: CurveReading,
   range: readonly [number, number],
-): string {
+): Message {
   if (!result.ok) return result.reason;
-  const side = sideOf(result.value.stress, range);
-  return [
+  const effect = effectOn(method, reading);
+  return joined([
     result.value.points,
-    effectOn(method, reading),
-    side && `${side} the range that these points allow: ${ALONE[method]}`,
-  ]
-    .filter(Boolean)
-    .join("; ");
+    ...(effect ? [effect] : []),
+    ...sidesOf(result.value.stress, range).map(
+      (side) => say`${side} the range that these points allow: ${ALONE[method]}`,
+    ),
+  ]);
 }

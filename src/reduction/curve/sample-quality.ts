@@ -5,6 +5,7 @@
  * in soft low plastic Norwegian clay", Table 1. By volumetric strain, specimen quality designation: Andresen and Kolstad
  * (1979), as in Terzaghi, Peck and Mesri (1996), from memory; some texts print D as 4 to 10 percent.
  */
+import { say, type Message } from "../message";
 import { badInput, given, notApplicable, type Outcome } from "../outcome";
 import { branches } from "./shape/branches";
 import { valueOn } from "./indices";
@@ -14,6 +15,8 @@ import { remarksOnRatio } from "./stress-history";
 /** Upper limits of the change of void ratio, best class first, by overconsolidation ratio. */
 export const LUNNE = {
   classes: ["very good to excellent", "good to fair", "poor", "very poor"],
+  /** The classes of a sample that is disturbed. */
+  disturbed: ["poor", "very poor"],
   "OCR 1 to 2": [0.04, 0.07, 0.14],
   "OCR 2 to 4": [0.03, 0.05, 0.1],
 } as const;
@@ -21,17 +24,29 @@ export const LUNNE = {
 /** Upper limits of the volumetric strain. */
 export const STRAIN_CLASSES = { classes: ["A", "B", "C", "D", "E"], limits: [0.01, 0.02, 0.04, 0.08] } as const;
 
+export type LunneClass = (typeof LUNNE.classes)[number];
+export type StrainClass = (typeof STRAIN_CLASSES.classes)[number];
+
+export const LUNNE_NAMES: Readonly<Record<LunneClass, Message>> = {
+  "very good to excellent": say`very good to excellent`,
+  "good to fair": say`good to fair`,
+  poor: say`poor`,
+  "very poor": say`very poor`,
+};
+
+export const isDisturbed = (lunneClass: LunneClass): boolean => LUNNE.disturbed.some((one) => one === lunneClass);
+
 export interface SampleQuality {
   readonly strain: number;
-  readonly strainClass: string;
+  readonly strainClass: StrainClass;
   /** Change of void ratio over initial void ratio; needs the initial void ratio. */
   readonly change?: number;
   /** Needs the change and the overconsolidation ratio. */
-  readonly lunneClass?: string;
+  readonly lunneClass?: LunneClass;
 }
 
 /** A value at a limit takes the poorer class. */
-const classOf = (value: number, limits: readonly number[], classes: readonly string[]): string =>
+const classOf = <C extends string>(value: number, limits: readonly number[], classes: readonly C[]): C =>
   classes[limits.filter((limit) => value >= limit - 1e-12).length];
 
 /**
@@ -51,22 +66,22 @@ export function sampleQuality(
   const value = valueOn([...seating, ...firstLoading], inSituStress);
   if (value === undefined)
     return notApplicable(
-      `the in-situ stress ${inSituStress} lies outside the loads (${firstLoading[0].stress} to ${firstLoading[firstLoading.length - 1].stress}): the change of volume there is not known`,
+      say`the in-situ stress ${inSituStress} lies outside the loads (${firstLoading[0].stress} to ${firstLoading[firstLoading.length - 1].stress}): the change of volume there is not known`,
     );
   const e0 = initialVoidRatio;
-  if (test.kind === "e" && e0 === undefined) return badInput("the initial void ratio is needed: give it");
+  if (test.kind === "e" && e0 === undefined) return badInput(say`the initial void ratio is needed: give it`);
   const strain = test.kind === "strain" ? value : (e0! - value) / (1 + e0!);
   const change = e0 === undefined ? undefined : test.kind === "strain" ? (value * (1 + e0)) / e0 : (e0 - value) / e0;
-  if (strain < 0) remarks.push("the specimen is more open at the in-situ stress than at the start: it swelled");
-  let lunneClass: string | undefined;
-  if (change === undefined) remarks.push("change of void ratio needs the initial void ratio");
-  else if (ocr === undefined) remarks.push("Lunne's class needs the preconsolidation stress");
+  if (strain < 0) remarks.push(say`the specimen is more open at the in-situ stress than at the start: it swelled`);
+  let lunneClass: LunneClass | undefined;
+  if (change === undefined) remarks.push(say`change of void ratio needs the initial void ratio`);
+  else if (ocr === undefined) remarks.push(say`Lunne's class needs the preconsolidation stress`);
   else {
     remarks.push(...remarksOnRatio(ocr));
-    if (ocr < 1) remarks.push("Lunne's table begins at OCR 1: its first column is used");
-    if (ocr > 4) remarks.push("Lunne's table ends at OCR 4: its second column is used");
+    if (ocr < 1) remarks.push(say`Lunne's table begins at OCR 1: its first column is used`);
+    if (ocr > 4) remarks.push(say`Lunne's table ends at OCR 4: its second column is used`);
     lunneClass = classOf(change, LUNNE[ocr < 2 ? "OCR 1 to 2" : "OCR 2 to 4"], LUNNE.classes);
-    if (lunneClass.endsWith("poor")) remarks.push("disturbed: yield and Cc read low");
+    if (isDisturbed(lunneClass)) remarks.push(say`disturbed: yield and Cc read low`);
   }
   return given(
     { strain, strainClass: classOf(strain, STRAIN_CLASSES.limits, STRAIN_CLASSES.classes), change, lunneClass },

@@ -1,4 +1,5 @@
 /** Stiffness over one load: av, mv, constrained modulus; and conductivity from cv and mv. */
+import { say } from "../message";
 import { badInput, given, notApplicable, type Outcome } from "../outcome";
 import type { Kind } from "./shape/points";
 
@@ -21,16 +22,15 @@ export interface Load {
 function checked({ stress, value, kind }: Load): Outcome<{ dStress: number; squeeze: number }> {
   if (stress[0] === stress[1])
     return notApplicable(
-      "the stress is the same before and after (water added, or the load left standing): there is no load to divide by; " +
-        "if a load was put on, correct one of the two",
+      say`the stress is the same before and after (water added, or the load left standing): there is no load to divide by; if a load was put on, correct one of the two`,
     );
   const dStress = stress[1] - stress[0];
   const squeeze = kind === "e" ? value[0] - value[1] : value[1] - value[0];
   if (squeeze / dStress < 0)
     return notApplicable(
       dStress > 0
-        ? "the specimen swelled under the load, moving against it: there is no compressibility to give; check the values if none was wetted"
-        : "the specimen moved against the load, compressing as it was taken off: there is no compressibility to give; check the values",
+        ? say`the specimen swelled under the load, moving against it: there is no compressibility to give; check the values if none was wetted`
+        : say`the specimen moved against the load, compressing as it was taken off: there is no compressibility to give; check the values`,
     );
   return given({ dStress, squeeze });
 }
@@ -41,7 +41,7 @@ export function coefficientOfCompressibility(load: Load): Outcome<number> {
   if (!found.ok) return found;
   const { dStress, squeeze } = found.value;
   if (load.kind === "e") return given(squeeze / dStress);
-  if (load.initialVoidRatio === undefined) return badInput("av from strain needs the initial void ratio: give it");
+  if (load.initialVoidRatio === undefined) return badInput(say`av from strain needs the initial void ratio: give it`);
   return given((squeeze * (1 + load.initialVoidRatio)) / dStress);
 }
 
@@ -54,7 +54,7 @@ export function volumeCompressibility(load: Load, reference: ReferenceHeight = "
   if (reference === "start") return given(squeeze / (load.kind === "e" ? 1 + before : 1 - before) / dStress);
   if (load.kind === "strain") return given(squeeze / dStress);
   if (load.initialVoidRatio === undefined)
-    return badInput("mv on the initial height needs the initial void ratio: give it");
+    return badInput(say`mv on the initial height needs the initial void ratio: give it`);
   return given(squeeze / (1 + load.initialVoidRatio) / dStress);
 }
 
@@ -62,7 +62,7 @@ export function volumeCompressibility(load: Load, reference: ReferenceHeight = "
 export function constrainedModulus(load: Load, reference: ReferenceHeight = "start"): Outcome<number> {
   const mv = volumeCompressibility(load, reference);
   if (!mv.ok) return mv;
-  if (mv.value === 0) return notApplicable("the load compressed the specimen by nothing: the modulus has no value");
+  if (mv.value === 0) return notApplicable(say`the load compressed the specimen by nothing: the modulus has no value`);
   return given(1 / mv.value);
 }
 

@@ -1,4 +1,5 @@
 /** Overconsolidation ratio. */
+import { say, type Message } from "../message";
 import { given, type Outcome } from "../outcome";
 
 /** OCR = preconsolidation stress / in-situ effective stress, both in one unit. */
@@ -8,9 +9,9 @@ export function overconsolidationRatio(preconsolidation: number, inSitu: number)
 }
 
 /** Limits of common practice, no source. */
-export const remarksOnRatio = (ratio: number): string[] =>
+export const remarksOnRatio = (ratio: number): Message[] =>
   ratio < 0.9
-    ? ["OCR below 0.9: disturbance, ground still consolidating, or a wrong in-situ stress (water table?)"]
+    ? [say`OCR below 0.9: disturbance, ground still consolidating, or a wrong in-situ stress (water table?)`]
     : ratio > 20
-      ? ["OCR above 20: check the in-situ stress and its unit"]
+      ? [say`OCR above 20: check the in-situ stress and its unit`]
       : [];

@@ -4,6 +4,7 @@
  * The fit to theory carries the readings beyond the last one, and the construction of the rule is made on it (end-of-primary.ts);
  * as soon as the record is long enough for the construction itself, its numbers stand. The range (end-range.ts) holds both.
  */
+import { say, digits, fixed, type Digits, type Message } from "../message";
 import { given, notApplicable, type Outcome } from "../outcome";
 import { endOfPrimary, timeOf, type EndOfPrimary, type EndRule } from "./end-of-primary";
 import { endRange } from "./end-range";
@@ -39,7 +40,7 @@ export interface Progress {
   readonly verdict: Verdict;
 }
 
-const GO_ON = "go on reading";
+const GO_ON = say`go on reading`;
 
 /** The limits of the fit, without those that ask for a finished record. */
 const LIMITS: Limits = { ...FIT_LIMITS, lastT: [0, 0], early: [0, 0] };
@@ -55,13 +56,18 @@ export function progress(increment: Increment, rule: ProgressRule, multiple = 1)
   if (!cleaned.ok) return cleaned;
   const clean = cleaned.value;
   const last = clean.lastTime;
-  if (!clean.count) return notApplicable(`there are no readings yet: enter a time and a reading; ${GO_ON}`);
+  if (!clean.count) return notApplicable(say`there are no readings yet: enter a time and a reading; ${GO_ON}`);
   const expected = expectedEnd(increment, rule === "root time" ? rule : "log time");
   if (rule === "fixed") {
     const over = last >= multiple;
     const value: Progress = { expected, remaining: Math.max(multiple - last, 0), verdict: over ? "over" : "not yet" };
     const remarks = expected.ok ? [primaryRemark(expected.value, last), ...expected.remarks] : [expected.reason];
-    return given(value, [`the fixed time of ${shown(multiple)} min is ${over ? "" : "not "}over`, ...remarks]);
+    return given(value, [
+      over
+        ? say`the fixed time of ${shown(multiple)} min is over`
+        : say`the fixed time of ${shown(multiple)} min is not over`,
+      ...remarks,
+    ]);
   }
   if (!expected.ok) return expected;
   const end = expected.value;
@@ -71,14 +77,14 @@ export function progress(increment: Increment, rule: ProgressRule, multiple = 1)
     remaining: Math.max(factor * end.t100 - last, 0),
     verdict: verdictOf(end, last / factor),
   };
-  const wait = `${shown(factor)} times t100 is ${shown(factor * end.t100)} min: ${SAID[value.verdict]}`;
+  const wait = say`${shown(factor)} times t100 is ${shown(factor * end.t100)} min: ${SAID[value.verdict]}`;
   return given(value, [...(rule === "multiple" ? [wait] : []), primaryRemark(end, last), ...expected.remarks]);
 }
 
-const SAID: Readonly<Record<Verdict, string>> = {
-  over: "it is over",
-  "not yet": "it is not over",
-  "cannot be told": `whether it is over cannot be told yet, ${GO_ON}`,
+const SAID: Readonly<Record<Verdict, Message>> = {
+  over: say`it is over`,
+  "not yet": say`it is not over`,
+  "cannot be told": say`whether it is over cannot be told yet, ${GO_ON}`,
 };
 
 /** The range decides, not the expected time: nothing is said to be over, or not, that lies within it. */
@@ -87,17 +93,22 @@ function verdictOf({ low, high }: ExpectedEnd, time: number): Verdict {
   return low !== undefined && time < low ? "not yet" : "cannot be told";
 }
 
-function primaryRemark(end: ExpectedEnd, last: number): string {
+function primaryRemark(end: ExpectedEnd, last: number): Message {
   const { t100, low, high } = end;
-  const range = low === undefined ? "" : high === undefined ? ` (${shown(low)} or later)` : ` (${shown(low)} to ${shown(high)})`; // prettier-ignore
-  const time = `t100 ${last >= t100 ? "is" : "is expected at"} ${shown(t100)} min${range}`;
+  const at = last >= t100 ? say`t100 is ${shown(t100)} min` : say`t100 is expected at ${shown(t100)} min`;
+  const time =
+    low === undefined
+      ? at
+      : high === undefined
+        ? say`${at} (${shown(low)} or later)`
+        : say`${at} (${shown(low)} to ${shown(high)})`;
   switch (verdictOf(end, last)) {
     case "over":
-      return `primary compression is over: ${time}`;
+      return say`primary compression is over: ${time}`;
     case "not yet":
-      return `primary compression is not over: ${time}`;
+      return say`primary compression is not over: ${time}`;
     default:
-      return `whether primary compression is over cannot be told yet: ${time}; ${GO_ON}`;
+      return say`whether primary compression is over cannot be told yet: ${time}; ${GO_ON}`;
   }
 }
 
@@ -109,18 +120,20 @@ export function expectedEnd(increment: Increment, rule: EndRule): Outcome<Expect
   const count = clean.series.times.length;
   if (count < FEWEST_READINGS)
     return notApplicable(
-      `the end of primary needs ${FEWEST_READINGS} readings at different times, and there ${count === 1 ? "is" : "are"} ${count}: ${GO_ON}`,
+      count === 1
+        ? say`the end of primary needs ${FEWEST_READINGS} readings at different times, and there is ${count}: ${GO_ON}`
+        : say`the end of primary needs ${FEWEST_READINGS} readings at different times, and there are ${count}: ${GO_ON}`,
     );
   if (!theory.ok) return theory;
   const fit = theory.value;
   const last = clean.lastTime;
   const signals = signalsOf(clean, fit);
   const { refusal } = judge(signals, LIMITS, GO_ON);
-  if (refusal) return notApplicable(`the end of primary cannot be told: ${refusal}`);
+  if (refusal) return notApplicable(say`the end of primary cannot be told: ${refusal}`);
   const foretold = endOfPrimary(rule, fit);
   if (!foretold)
     return notApplicable(
-      `the end of primary cannot be told: the curve is nowhere clearly steeper than its tail; ${GO_ON}`,
+      say`the end of primary cannot be told: the curve is nowhere clearly steeper than its tail; ${GO_ON}`,
     );
 
   const used = usedReadings(clean, fit);
@@ -135,7 +148,7 @@ export function expectedEnd(increment: Increment, rule: EndRule): Outcome<Expect
   const U = Math.min((curveAt(fit, last + fit.timeZero) - d0) / (d100 - d0), 1);
   if (U < LEAST_U)
     return notApplicable(
-      `the end of primary cannot be foretold before half of it is over, and the readings show about ${Math.round(100 * U)} %: ${GO_ON}`,
+      say`the end of primary cannot be foretold before half of it is over, and the readings show about ${Math.round(100 * U)} %: ${GO_ON}`,
     );
 
   const limits = limitsOf(used, fit, rule, foretold, t100, signals.misfit, drawn !== undefined);
@@ -200,19 +213,22 @@ function limitsOf(
   return { low, ...(Number.isFinite(high) ? { high } : {}) };
 }
 
-const departs = (misfit: number): string =>
-  `the readings depart from theory by ${Number((100 * misfit).toPrecision(2))} % of primary on average, so theory cannot foretell the end: look at the plot`;
+const departs = (misfit: number): Message =>
+  say`the readings depart from theory by ${digits(100 * misfit, 2)} % of primary on average, so theory cannot foretell the end: look at the plot`;
 
-function secondaryRemark({ series }: CleanReadings, { t100 }: EndOfPrimary, last: number): string[] {
+function secondaryRemark({ series }: CleanReadings, { t100 }: EndOfPrimary, last: number): Message[] {
   if (last < t100) return [];
   const cycles = cyclesPast(series.times, t100);
-  if (!cycles) return ["no secondary compression is seen yet"];
-  const short = noSlope(cycles) ? ", too little for its slope" : "";
-  return [`${cycles.toFixed(2)} of a log cycle of secondary compression is seen${short}`];
+  if (!cycles) return [say`no secondary compression is seen yet`];
+  return [
+    noSlope(cycles)
+      ? say`${fixed(cycles, 2)} of a log cycle of secondary compression is seen, too little for its slope`
+      : say`${fixed(cycles, 2)} of a log cycle of secondary compression is seen`,
+  ];
 }
 
 /** The rectangular hyperbola, where enough readings lie between the degrees for which it stands. */
-function secondOpinion(used: Series, fit: TheoryFit, foretold: EndOfPrimary, end: ExpectedEnd): string[] {
+function secondOpinion(used: Series, fit: TheoryFit, foretold: EndOfPrimary, end: ExpectedEnd): Message[] {
   const inside = used.times
     .map((clock, i) => ({ t: clock + fit.timeZero, moved: (used.readings[i] ?? 0) - fit.d0 }))
     .filter(({ t }) => {
@@ -225,8 +241,10 @@ function secondOpinion(used: Series, fit: TheoryFit, foretold: EndOfPrimary, end
   const { low = t100, high = t100 } = end;
   const agrees = t100 >= low && t100 <= high;
   return [
-    `the rectangular hyperbola puts t100 at ${shown(t100)} min${agrees ? "" : ", outside that range: look at the plot"}`,
+    agrees
+      ? say`the rectangular hyperbola puts t100 at ${shown(t100)} min`
+      : say`the rectangular hyperbola puts t100 at ${shown(t100)} min, outside that range: look at the plot`,
   ];
 }
 
-const shown = (time: number): string => String(Number(time.toPrecision(3)));
+const shown = (time: number): Digits => digits(time, 3);

@@ -5,6 +5,7 @@
  * A blank cell is 0 here as well as null: desktop Excel hands blanks over as 0, the web as null, and both must give the
  * same answers. Times never repeat zero, so a zero time after the first row is a blank one.
  */
+import { say, digits, listed, type Digits, type Message } from "../message";
 import { badInput, given, type Outcome } from "../outcome";
 import { median } from "../numeric/median";
 import { readingStep } from "../numeric/step";
@@ -14,8 +15,8 @@ export interface Series {
   /** Minutes, increasing, greater than zero. */
   readonly times: readonly number[];
   readonly readings: readonly number[];
-  /** The rows of the range that each reading comes from, in words: "row 7", "rows 120 to 136". */
-  readonly rows: readonly string[];
+  /** The rows of the range that each reading comes from: "row 7", "rows 120 to 136". */
+  readonly rows: readonly Message[];
   /** How many readings were averaged into each, at most MOST_WEIGHT. */
   readonly weights: readonly number[];
 }
@@ -71,14 +72,15 @@ interface Kept {
   rows: number[];
 }
 
-const list = (rows: readonly number[]): string =>
+const list = (rows: readonly number[]): Message =>
   rows.length === 1
-    ? `row ${rows[0]}`
+    ? say`row ${rows[0]}`
     : rows.length <= 4
-      ? `rows ${rows.slice(0, -1).join(", ")} and ${rows[rows.length - 1]}`
-      : `rows ${rows.slice(0, 3).join(", ")} and ${rows.length - 3} more`;
+      ? say`rows ${listed(rows.slice(0, -1))} and ${rows[rows.length - 1]}`
+      : say`rows ${listed(rows.slice(0, 3))} and ${rows.length - 3} more`;
 
-const verb = (rows: readonly number[]): string => (rows.length === 1 ? "is" : "are");
+const leftOut = (rows: readonly number[], why: Message): Message =>
+  rows.length === 1 ? say`${list(rows)} is left out: ${why}` : say`${list(rows)} are left out: ${why}`;
 
 /**
  * `zerosCount`: whether a reading of 0 is a reading, as of a transducer that was zeroed; blanks are null or NaN then.
@@ -89,7 +91,7 @@ export function cleanReadings(
   readings: ArrayLike<number | null>,
   zerosCount = false,
 ): Outcome<CleanReadings> {
-  const remarks: string[] = [];
+  const remarks: Message[] = [];
   const blankTimes: number[] = [];
   const blankReadings: number[] = [];
   let kept: Kept = { times: [], readings: [], rows: [] };
@@ -106,7 +108,7 @@ export function cleanReadings(
     const isBlank = reading === 0 && !(zerosCount && readings[i] === 0);
     if (time < 0)
       return badInput(
-        `row ${i + 1} of the times is ${time}: a time before the load cannot be used; correct or clear that row`,
+        say`row ${i + 1} of the times is ${time}: a time before the load cannot be used; correct or clear that row`,
       );
     if (time === 0 && isBlank) continue;
     if (time === 0) {
@@ -127,20 +129,17 @@ export function cleanReadings(
 
   const count = kept.times.length;
   if (blankTimes.length)
-    remarks.push(
-      `${list(blankTimes)} ${verb(blankTimes)} left out: a reading without a time (a time of zero counts only in the first row)`,
-    );
-  if (blankReadings.length && count)
-    remarks.push(`${list(blankReadings)} ${verb(blankReadings)} left out: the reading is blank or zero`);
+    remarks.push(leftOut(blankTimes, say`a reading without a time (a time of zero counts only in the first row)`));
+  if (blankReadings.length && count) remarks.push(leftOut(blankReadings, say`the reading is blank or zero`));
   if (!ordered) {
-    remarks.push("the times are not in order: they were sorted");
+    remarks.push(say`the times are not in order: they were sorted`);
     kept = sorted(kept);
   }
   const repeated = repeatedRows(kept);
-  if (repeated.length) remarks.push(`${list(repeated)} repeat a time: readings at the same time were averaged`);
+  if (repeated.length) remarks.push(say`${list(repeated)} repeat a time: readings at the same time were averaged`);
   const step = readingStep(kept.readings);
   const { spikes, ...series } = count > MOST_READINGS ? averageSteps(kept, step) : averageEqualTimes(kept);
-  if (spikes.length) remarks.push(`${list(spikes)} ${verb(spikes)} left out: far off the readings before and after`);
+  if (spikes.length) remarks.push(leftOut(spikes, say`far off the readings before and after`));
   checkTimes(series, remarks);
   return given(
     { series, zeroReading, count, lastTime: kept.times[count - 1] ?? 0, step, travel: count ? most - least : 0 },
@@ -171,7 +170,7 @@ function averageRuns(
   end: (start: number) => number,
   wrong: (start: number, stop: number) => (reading: number) => boolean,
 ): Series & { readonly spikes: readonly number[] } {
-  const series = { times: [] as number[], readings: [] as number[], rows: [] as string[], weights: [] as number[] };
+  const series = { times: [] as number[], readings: [] as number[], rows: [] as Message[], weights: [] as number[] };
   const spikes: number[] = [];
   for (let start = 0; start < times.length;) {
     const stop = end(start);
@@ -190,7 +189,7 @@ function averageRuns(
     }
     series.times.push(time / n);
     series.readings.push(reading / n);
-    series.rows.push(stop - start <= 4 ? list(rows.slice(start, stop)) : `rows ${rows[start]} to ${rows[stop - 1]}`);
+    series.rows.push(stop - start <= 4 ? list(rows.slice(start, stop)) : say`rows ${rows[start]} to ${rows[stop - 1]}`);
     series.weights.push(Math.min(n, MOST_WEIGHT));
     start = stop;
   }
@@ -244,15 +243,15 @@ function averageSteps(kept: Kept, step: number) {
 }
 
 /** Times that look like another unit: a jump of more than 30 times between neighbours, or a record of clock times in days. */
-function checkTimes({ times, rows }: Series, remarks: string[]): void {
+function checkTimes({ times, rows }: Series, remarks: Message[]): void {
   if (times.length < 2) return;
   const jump = times.findIndex((time, i) => i > 0 && time > MOST_JUMP * times[i - 1]);
   if (jump > 0)
     remarks.push(
-      `the time jumps from ${shown(times[jump - 1])} to ${shown(times[jump])} min (${rows[jump]}): are all times in minutes?`,
+      say`the time jumps from ${shown(times[jump - 1])} to ${shown(times[jump])} min (${rows[jump]}): are all times in minutes?`,
     );
   if (times[0] < DAYS_FIRST && times[times.length - 1] < DAYS_LAST)
-    remarks.push("the times look like days (clock times in Excel are days): multiply them by 1440 to have minutes");
+    remarks.push(say`the times look like days (clock times in Excel are days): multiply them by 1440 to have minutes`);
 }
 
-const shown = (time: number): string => String(Number(time.toPrecision(3)));
+const shown = (time: number): Digits => digits(time, 3);

@@ -1,4 +1,5 @@
 /** One load increment, reduced once by every method: what the cells, the pane, the plots and the checks all show. */
+import { say, verbatim, fixed, type Message } from "../message";
 import { given, notApplicable, then, type Outcome } from "../outcome";
 import { median } from "../numeric/median";
 import { T50, T90 } from "./cv";
@@ -39,9 +40,9 @@ export function reduceIncrement(
   if (!fitted.ok) return { cleaned, theory: fitted, fit: fitted, logTime: fitted, rootTime: fitted };
   const theory = fitted.value;
   const signals = signalsOf(clean, theory);
-  const judged = judge(signals, FIT_LIMITS, "go on reading");
+  const judged = judge(signals, FIT_LIMITS, say`go on reading`);
   const fit = judged.refusal
-    ? notApplicable(`the fit to theory does not apply: ${judged.refusal}`)
+    ? notApplicable({ ...say`the fit to theory does not apply: ${judged.refusal}`, cause: judged.refusal })
     : given(theory, judged.remarks);
   const log = logTime(clean, theory, signals, picks, procedure);
   const root = rootTime(clean, theory, signals, picks, procedure);
@@ -61,7 +62,7 @@ export function reduceIncrement(
 const BACK_STEPS = 3;
 const BACK_RESIDUALS = 7.5;
 
-function backward({ series, count, step }: CleanReadings, fit: TheoryFit): string[] {
+function backward({ series, count, step }: CleanReadings, fit: TheoryFit): Message[] {
   if (count > MOST_READINGS) return [];
   const { times, readings, rows } = series;
   const sense = Math.sign(fit.primary);
@@ -69,19 +70,19 @@ function backward({ series, count, step }: CleanReadings, fit: TheoryFit): strin
   const residual = median(used.map((i) => Math.abs(readings[i] - curveAt(fit, times[i]))));
   const limit = Math.max(BACK_STEPS * step, BACK_RESIDUALS * residual);
   const back = used.filter((i, k) => k > 0 && sense * (readings[i] - readings[used[k - 1]]) < -limit);
-  return back.slice(0, 2).map((i) => `${rows[i]} goes back against the movement: check the reading`);
+  return back.slice(0, 2).map((i) => say`${rows[i]} goes back against the movement: check the reading`);
 }
 
 /** Share of the whole movement from the reading at t = 0 above which initial compression is remarked. Common practice, no source. */
 const IMMEDIATE_SHARE = 0.2;
 
-function immediate({ zeroReading, series }: CleanReadings, fit: TheoryFit): string[] {
+function immediate({ zeroReading, series }: CleanReadings, fit: TheoryFit): Message[] {
   if (zeroReading === undefined) return [];
   const last = series.times[series.times.length - 1];
   const share = (fit.d0 - zeroReading) / (curveAt(fit, last) - zeroReading);
   return share > IMMEDIATE_SHARE && share < 1
     ? [
-        `initial compression is ${Math.round(100 * share)} % of the movement: gas, bedding or the deflection of the apparatus`,
+        say`initial compression is ${Math.round(100 * share)} % of the movement: gas, bedding or the deflection of the apparatus`,
       ]
     : [];
 }
@@ -92,24 +93,28 @@ const DEPTH_SHARE = 0.15;
 const SPREAD = 1.35;
 
 /** Where the methods disagree. Rates are cv / Hdr^2. */
-function agreement(fit: TheoryFit, log: Outcome<LogTime>, root: Outcome<RootTime>): string[] {
-  const remarks: string[] = [];
-  const rates: [string, number][] = [["the fit to theory", fit.rate]];
-  if (log.ok) rates.push(["log time", T50 / log.value.t50]);
-  if (root.ok) rates.push(["root time", T90 / root.value.t90]);
+function agreement(fit: TheoryFit, log: Outcome<LogTime>, root: Outcome<RootTime>): Message[] {
+  const remarks: Message[] = [];
+  const rates: [Message, number][] = [[say`the fit to theory`, fit.rate]];
+  if (log.ok) rates.push([say`log time`, T50 / log.value.t50]);
+  if (root.ok) rates.push([say`root time`, T90 / root.value.t90]);
   rates.sort((a, b) => a[1] - b[1]);
   const [least, most] = [rates[0], rates[rates.length - 1]];
   const ratio = most[1] / least[1];
   if (ratio > SPREAD)
     remarks.push(
-      `cv by ${most[0]} is ${ratio.toFixed(1)} times that by ${least[0]}${ratio > 2 ? ": do not rely on either without looking at the plot" : ""}`,
+      ratio > 2
+        ? say`cv by ${most[0]} is ${fixed(ratio, 1)} times that by ${least[0]}: do not rely on either without looking at the plot`
+        : say`cv by ${most[0]} is ${fixed(ratio, 1)} times that by ${least[0]}`,
     );
   if (log.ok && root.ok) {
     const primary = Math.abs(log.value.d100 - log.value.d0);
     for (const d of ["d0", "d100"] as const) {
       const share = Math.abs(log.value[d] - root.value[d]) / primary;
       if (share > DEPTH_SHARE)
-        remarks.push(`${d} by log time and by root time differ by ${Math.round(100 * share)} % of primary compression`);
+        remarks.push(
+          say`${verbatim(d)} by log time and by root time differ by ${Math.round(100 * share)} % of primary compression`,
+        );
     }
   }
   return remarks;

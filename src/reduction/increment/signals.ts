@@ -3,6 +3,7 @@
  * in a numerical study of increments with known truth, which test/study/signals.ts runs again (common practice has similar
  * limits; there is no other source).
  */
+import { say, digits, type Digits, type Message } from "../message";
 import { curveSlope } from "./fit/model";
 import { straightLine } from "../numeric/straight-line";
 import { usedReadings, type CleanReadings, type Series } from "./readings";
@@ -144,57 +145,59 @@ const MISFIT_ONE_SIDED = 0.007;
 const DRIFT = 1.5;
 
 /** Why a method must not answer, or what a reviewer should look at. `advice` ends a refusal: what to do instead. */
-export function judge(s: Signals, limits: Limits, advice: string): { refusal?: string; remarks: string[] } {
+export function judge(s: Signals, limits: Limits, advice: Message): { refusal?: Message; remarks: Message[] } {
   if (s.steps < limits.steps)
-    return refuse(`the whole movement is only ${shown(s.steps)} steps of the instrument: it is lost in the resolution`);
+    return refuse(
+      say`the whole movement is only ${shown(s.steps)} steps of the instrument: it is lost in the resolution`,
+    );
   if (s.clearness < limits.clearness[0])
     return refuse(
-      `primary compression is only ${shown(s.clearness)} times the scatter of the readings: it is lost in the noise`,
+      say`primary compression is only ${shown(s.clearness)} times the scatter of the readings: it is lost in the noise`,
     );
   if (s.lastT < limits.lastT[0])
     return refuse(
-      `the readings stop at about ${percent(degreeOfConsolidation(s.lastT))} of primary compression: not finished enough for this method; ${advice}`,
+      say`the readings stop at about ${percent(degreeOfConsolidation(s.lastT))} of primary compression: not finished enough for this method; ${advice}`,
     );
   if (s.steepness < limits.steepness[0] || s.bend < limits.bend[0])
-    return refuse(`no inflection in the readings: the curve is nowhere clearly steeper than its tail; ${advice}`);
+    return refuse(say`no inflection in the readings: the curve is nowhere clearly steeper than its tail; ${advice}`);
   if (s.firstU > limits.firstU[0])
     return refuse(
-      `about ${percent(s.firstU)} of primary compression was over before the first reading: the beginning cannot be found; read earlier, with a logger if need be`,
+      say`about ${percent(s.firstU)} of primary compression was over before the first reading: the beginning cannot be found; read earlier, with a logger if need be`,
     );
   if (s.early < limits.early[0])
     return refuse(
-      `only ${s.early} of the readings lie in the first half of primary compression: ${limits.early[0]} are needed; read earlier`,
+      say`only ${s.early} of the readings lie in the first half of primary compression: ${limits.early[0]} are needed; read earlier`,
     );
 
-  const remarks: string[] = [];
+  const remarks: Message[] = [];
   if (s.primarySteps < limits.primarySteps)
-    remarks.push(`primary compression is only ${shown(s.primarySteps)} steps of the instrument: cv is uncertain`);
+    remarks.push(say`primary compression is only ${shown(s.primarySteps)} steps of the instrument: cv is uncertain`);
   if (s.clearness < limits.clearness[1])
     remarks.push(
-      `primary compression is only ${shown(s.clearness)} times the scatter of the readings: cv is uncertain`,
+      say`primary compression is only ${shown(s.clearness)} times the scatter of the readings: cv is uncertain`,
     );
   if (s.steepness < limits.steepness[1] || s.bend < limits.bend[1])
     remarks.push(
-      "the tail is nearly as steep as the primary part (much secondary compression): the end of primary is uncertain",
+      say`the tail is nearly as steep as the primary part (much secondary compression): the end of primary is uncertain`,
     );
   if (s.lastT < limits.lastT[1])
     remarks.push(
-      `the readings stop soon after (or before) the end of primary (T = ${shown(s.lastT)}): the end of primary is uncertain`,
+      say`the readings stop soon after (or before) the end of primary (T = ${shown(s.lastT)}): the end of primary is uncertain`,
     );
   if (s.firstU > limits.firstU[1])
     remarks.push(
-      `about ${percent(s.firstU)} of primary compression was over before the first reading: d0 is uncertain`,
+      say`about ${percent(s.firstU)} of primary compression was over before the first reading: d0 is uncertain`,
     );
-  if (s.early < limits.early[1]) remarks.push(`only ${s.early} readings in the first half of primary compression`);
+  if (s.early < limits.early[1]) remarks.push(say`only ${s.early} readings in the first half of primary compression`);
   if (s.misfit > MISFIT_ONE_SIDED && s.misfit <= MISFIT && s.drift > DRIFT)
     remarks.push(
-      `the readings depart from theory by ${percent(s.misfit)} of primary on average, several in a row to the same side: look at the plot`,
+      say`the readings depart from theory by ${percent(s.misfit)} of primary on average, several in a row to the same side: look at the plot`,
     );
   if (s.misfit > MISFIT)
-    remarks.push(`the readings depart from theory by ${percent(s.misfit)} of primary on average: look at the plot`);
+    remarks.push(say`the readings depart from theory by ${percent(s.misfit)} of primary on average: look at the plot`);
   return { remarks };
 }
 
-const refuse = (refusal: string) => ({ refusal, remarks: [] });
-const shown = (value: number): string => String(Number(value.toPrecision(2)));
-const percent = (ratio: number): string => `${Number((100 * ratio).toPrecision(2))} %`;
+const refuse = (refusal: Message) => ({ refusal, remarks: [] });
+const shown = (value: number): Digits => digits(value, 2);
+const percent = (ratio: number): Message => say`${digits(100 * ratio, 2)} %`;

@@ -5,6 +5,7 @@
  * uses every reading; where the readings depart from theory, so that the fit is no judge, the one with fewer remarks of its
  * own, and log time if they have as many. A study with known truth (test/generators) says how often that is the nearer one.
  */
+import { say, english, without, type Message } from "../message";
 import { given, notApplicable, type Outcome } from "../outcome";
 import { T50, T90 } from "./cv";
 import type { TimeMethod } from "./constructions/picks";
@@ -17,7 +18,7 @@ export interface Suggestion {
   /** The other construction does not apply; it lies further from the fit; it has more remarks of its own; or as many. */
   readonly why: "the only one" | "nearer to the fit" | "fewer remarks" | "as many remarks";
   /** Why the other does not apply, where it does not. */
-  readonly otherRefusal?: string;
+  readonly otherRefusal?: Message;
   /** cv by root time over cv by log time, where both apply. */
   readonly ratio?: number;
   /** cv by each over that of the fit, where the fit was the judge. */
@@ -25,7 +26,7 @@ export interface Suggestion {
   /** Whether cv by each lies inside the 95 % interval of the fit's. */
   readonly inInterval?: Readonly<Record<TimeMethod, boolean>>;
   /** Remarks that one has and the other has not. */
-  readonly remarks?: Readonly<Record<TimeMethod, readonly string[]>>;
+  readonly remarks?: Readonly<Record<TimeMethod, readonly Message[]>>;
   /** Readings that the straight part of root time goes through. */
   readonly straightReadings?: number;
 }
@@ -33,18 +34,17 @@ export interface Suggestion {
 /** Refuses where neither construction applies, with the reasons of both. */
 export function suggestMethod({ cleaned, fit, logTime, rootTime }: Increment): Outcome<Suggestion> {
   if (!logTime.ok && !rootTime.ok)
-    return logTime.reason === rootTime.reason
+    return english(logTime.reason) === english(rootTime.reason)
       ? logTime
-      : notApplicable(`neither construction applies: ${logTime.reason}; ${rootTime.reason}`);
+      : notApplicable(say`neither construction applies: ${logTime.reason}; ${rootTime.reason}`);
   if (!logTime.ok) return given({ method: "root time", why: "the only one", otherRefusal: logTime.reason });
   if (!rootTime.ok) return given({ method: "log time", why: "the only one", otherRefusal: rootTime.reason });
 
   const rates = { "log time": T50 / logTime.value.t50, "root time": T90 / rootTime.value.t90 };
   const { from, to } = rootTime.value.straight;
-  const own = (one: readonly string[], other: readonly string[]) => one.filter((remark) => !other.includes(remark));
   const remarks = {
-    "log time": own(logTime.remarks, rootTime.remarks),
-    "root time": own(rootTime.remarks, logTime.remarks),
+    "log time": without(logTime.remarks, rootTime.remarks),
+    "root time": without(rootTime.remarks, logTime.remarks),
   };
   const shared = {
     ratio: rates["root time"] / rates["log time"],
@@ -56,9 +56,9 @@ export function suggestMethod({ cleaned, fit, logTime, rootTime }: Increment): O
   // A fit that the readings do not follow is no judge of the constructions.
   if (fit.ok && fit.value.misfit <= MISFIT * Math.abs(fit.value.primary)) {
     const { rate, rateLow, rateHigh } = fit.value;
-    const each = <T>(say: (rate: number) => T) => ({
-      "log time": say(rates["log time"]),
-      "root time": say(rates["root time"]),
+    const each = <T>(of: (rate: number) => T) => ({
+      "log time": of(rates["log time"]),
+      "root time": of(rates["root time"]),
     });
     const off = each((one) => Math.abs(Math.log(one / rate)));
     return given({

@@ -17,6 +17,7 @@ import { compressionPlot } from "../../plots/compression";
 import { logTimePlot, rootTimePlot, type Cells } from "../../plots/time";
 import type { PlotAxis, PlotSpec } from "../../plots/spec";
 import { METHODS, type MethodName } from "../../reduction/curve/preconsolidation";
+import { listed, say, verbatim } from "../../reduction/message";
 import { badInput, given, type Outcome } from "../../reduction/outcome";
 import { roundedDomain } from "../../workbook/chart-axis";
 import type { Box, CellValue, ChartAxis, SheetName } from "../../workbook/port";
@@ -366,7 +367,7 @@ class Sheet {
     return absent.length === 0
       ? undefined
       : badInput(
-          `the sheet "${this.data.sheet}" has no cells named ${absent.join(", ")}: name them in the sheet check`,
+          say`the sheet "${verbatim(this.data.sheet)}" has no cells named ${listed(absent.map(verbatim))}: name them in the sheet check`,
         );
   }
 }
@@ -559,7 +560,9 @@ export function everyLoad(data: DataSheet, plot: "log time" | "root time"): Outc
       const block = timeOf(sheet, plot, load);
       return block.ok ? [block.value] : [];
     });
-  return made.length ? given(made) : badInput(`the sheet "${data.sheet}" has no load with readings to draw`);
+  return made.length
+    ? given(made)
+    : badInput(say`the sheet "${verbatim(data.sheet)}" has no load with readings to draw`);
 }
 
 /** A plot of two columns of a sheet. Refuses, with the reason, where they hold nothing to draw. */

@@ -1,4 +1,5 @@
 /** What a report is made from, and where its formulas find it: the cells of a data sheet, by their names. */
+import { type Message } from "../../reduction/message";
 import { columnLetters, quoted } from "../../workbook/address";
 import { cellCalled, type NamedValues, type TestRecord } from "../../record/record";
 import type { Answered } from "../../checks";
@@ -16,7 +17,7 @@ export interface ReportSource {
   /** What a reviewer has said of a check, by its id. */
   readonly acknowledged?: Readonly<Record<string, string>>;
   /** What befell the cells, in sentences: formulas typed over, hidden rows, numbers stored as text. */
-  readonly cellFindings?: readonly string[];
+  readonly cellFindings?: readonly Message[];
   /** Limits of checks that the firm has changed, each with who and why. */
   readonly changedLimits?: readonly string[];
   /** Limits of an earlier report of this sheet, which this one takes over. */

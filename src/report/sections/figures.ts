@@ -2,6 +2,7 @@
  * The plots of the report: two or three on a page, time curves eight on a page. Their series are live formulas in columns of
  * the report's own sheet, beside its pages, so that the report is one sheet: it is made whole, or not at all.
  */
+import { english } from "../../reduction/message";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
 import { band, COLUMNS, gap, paragraph, ROWS_PER_PAGE, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
@@ -28,7 +29,7 @@ export function plotsOf(cells: DataCells, loads: readonly ReportedLoad[]): Repor
   const made = (plot: DataPlot, what: string, isRequired = true): SeriesBlock | undefined => {
     const block = seriesOf({ sheet, names, values }, plot);
     if (block.ok) return block.value;
-    if (isRequired) reasons.push(`${what}: ${block.reason}`);
+    if (isRequired) reasons.push(`${what}: ${english(block.reason)}`);
     return undefined;
   };
   const compression =

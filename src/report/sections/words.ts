@@ -3,6 +3,7 @@ import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import { PROCEDURES } from "../../reduction/increment/constructions/procedure";
 import { reduceIncrement } from "../../reduction/increment/reduce";
+import { english } from "../../reduction/message";
 import type { Outcome } from "../../reduction/outcome";
 import { loadCurve } from "../../record/load-curve";
 import { ADD_IN_VERSION, rulesOf } from "../../specification/versions";
@@ -57,7 +58,7 @@ export function byHand(cells: DataCells): Block[] {
   const others = picks.length
     ? []
     : overrides.map(({ of, reason, by }) => `${of}. Reason: ${said(reason)}. By ${said(by)}.`);
-  const onCells = (cells.source.cellFindings ?? []).map((sentence) => `Cells: ${sentence}.`);
+  const onCells = (cells.source.cellFindings ?? []).map((finding) => `Cells: ${english(finding)}.`);
   const all = [...lines, ...others, ...onCells];
   return part(
     "Replaced by hand",
@@ -71,10 +72,12 @@ const GRAVITY = ["stop", "explain", "note"] as const;
 const MEANING = { stop: "STOP", explain: "explain", note: "note" } as const;
 
 function checkLine({ check, answer }: Answered, acknowledged: string | undefined): string {
-  const numbers = answer.compared?.map((figure) => `${figure.what} ${shown(figure)}`).join(" against ");
+  const numbers = answer.compared
+    ?.map((figure) => `${english(figure.what)} ${english(shown(figure))}`)
+    .join(" against ");
   return (
-    `${check.id} (${MEANING[answer.status as keyof typeof MEANING]}) ${check.question} ${answer.sentence}` +
-    `${numbers ? ` [${numbers}]` : ""} Basis: ${check.basis}. ${acknowledged ? `Acknowledged: ${acknowledged}.` : "Not acknowledged."}`
+    `${check.id} (${MEANING[answer.status as keyof typeof MEANING]}) ${english(check.question)} ${english(answer.sentence)}` +
+    `${numbers ? ` [${numbers}]` : ""} Basis: ${english(check.basis)}. ${acknowledged ? `Acknowledged: ${acknowledged}.` : "Not acknowledged."}`
   );
 }
 

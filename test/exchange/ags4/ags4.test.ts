@@ -6,6 +6,7 @@ import { formatNumber, line, toAscii, toFigures } from "../../../src/exchange/ag
 import { readRecord, type NamedValues, type TestRecord } from "../../../src/record/record";
 import { ABBREVIATIONS, faults, hasFormat, parse, type Group } from "./ags4-rules";
 import { namedValues, withValues } from "../../datasheet/read-sheet";
+import { english } from "../../../src/reduction/message";
 
 const FILE: Transmission = {
   issue: "1",
@@ -18,12 +19,12 @@ const ADDED = { sample_top: 7, sample_type: "UT", sample_id: "X1-7" };
 
 const written = (record: TestRecord, file: Transmission = FILE) => {
   const outcome = toAgs4(record, file);
-  if (!outcome.ok) throw new Error(outcome.reason);
-  return { ...outcome.value, remarks: outcome.remarks };
+  if (!outcome.ok) throw new Error(english(outcome.reason));
+  return { ...outcome.value, leftOut: outcome.value.leftOut.map(english), remarks: outcome.remarks.map(english) };
 };
 const refusal = (record: TestRecord, file: Transmission = FILE): string => {
   const outcome = toAgs4(record, file);
-  return outcome.ok ? "" : outcome.reason;
+  return outcome.ok ? "" : english(outcome.reason);
 };
 
 const base: Record<System, NamedValues> = { SI: {}, US: {} };

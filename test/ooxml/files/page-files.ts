@@ -11,11 +11,12 @@ import { openXlsx, saveXlsx, type EmbeddedPort } from "../../../src/workbook/emb
 import { writeReadings } from "../../../src/pane/screens/readings/into-workbook";
 import { emptyWorkbook, reported, sourceOf } from "../../report/report-in-engine";
 import { foreignFile } from "./foreign-file";
+import { english } from "../../../src/reduction/message";
 
 export const saved = (port: EmbeddedPort): Promise<Uint8Array> => saveXlsx(port.workbook);
 
 const must = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 };
 

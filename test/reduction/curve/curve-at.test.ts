@@ -2,12 +2,14 @@ import fc from "fast-check";
 import { curveAt, type CurveBranch } from "../../../src/reduction/curve/curve-at";
 import { kindSeen, testCurve, type Kind } from "../../../src/reduction/curve/shape/points";
 import { then } from "../../../src/reduction/outcome";
+import { english } from "../../../src/reduction/message";
+import { inEnglish } from "../../in-english";
 
 const read = (stresses: number[], values: number[], stress: number, branch?: CurveBranch, kind: Kind = "e") =>
   then(testCurve(stresses, values, kind), (test) => curveAt(test, stress, branch));
 const value = (...given: Parameters<typeof read>): number => {
   const found = read(...given);
-  if (!found.ok) throw new Error(found.reason);
+  if (!found.ok) throw new Error(english(found.reason));
   return found.value;
 };
 
@@ -36,7 +38,7 @@ test("the loop has no part in the loading curve, which goes on from its own poin
 
 test("where the test ends on a reload, the last unloading is that of its last loop", () => {
   expect(value(S.slice(0, 10), E.slice(0, 10), 100, "unloading")).toBeCloseTo((0.91 + 0.94) / 2, 12);
-  expect(read(S.slice(0, 5), E.slice(0, 5), 100, "unloading")).toMatchObject({
+  expect(inEnglish(read(S.slice(0, 5), E.slice(0, 5), 100, "unloading"))).toMatchObject({
     ok: false,
     fault: "method",
     reason: expect.stringContaining("no unloading"),
@@ -55,7 +57,7 @@ test.each<[number, CurveBranch]>([
 ])("a stress of %s is beyond the %s curve: refused with its ends", (stress, branch) => {
   const found = read(S, E, stress, branch);
   expect(found).toMatchObject({ ok: false, fault: "method" });
-  expect(!found.ok && found.reason).toMatch(
+  expect(found.ok ? found : english(found.reason)).toMatch(
     branch === "loading" ? /which runs from 25 to 800/ : /which runs from 50 to 800/,
   );
 });

@@ -1,8 +1,10 @@
 import { cvAt } from "../../../src/reduction/curve/cv-at";
+import { english } from "../../../src/reduction/message";
+import { inEnglish } from "../../in-english";
 
 const value = (...given: Parameters<typeof cvAt>): number => {
   const found = cvAt(...given);
-  if (!found.ok) throw new Error(found.reason);
+  if (!found.ok) throw new Error(english(found.reason));
   return found.value;
 };
 const S = [50, 100, 200, 400];
@@ -35,19 +37,19 @@ test("a list from the greatest stress down is read from its end", () => {
 
 test("beyond the loads, without any cv, and below zero: refused with the reason", () => {
   for (const stress of [49, 401])
-    expect(cvAt(S, CV, stress)).toMatchObject({
+    expect(inEnglish(cvAt(S, CV, stress))).toMatchObject({
       fault: "method",
       reason: expect.stringContaining("which runs from 50 to 400"),
     });
-  expect(cvAt(S, [null, 0, null, 0], 100)).toMatchObject({
+  expect(inEnglish(cvAt(S, [null, 0, null, 0], 100))).toMatchObject({
     fault: "method",
     reason: expect.stringContaining("no load"),
   });
-  expect(cvAt(S, [8, 4, -2, 1], 100)).toMatchObject({
+  expect(inEnglish(cvAt(S, [8, 4, -2, 1], 100))).toMatchObject({
     fault: "input",
     reason: expect.stringContaining("row 3: cv is -2"),
   });
-  expect(cvAt([50, -100, 200, 400], CV, 100)).toMatchObject({
+  expect(inEnglish(cvAt([50, -100, 200, 400], CV, 100))).toMatchObject({
     fault: "input",
     reason: expect.stringContaining("row 2: the stress is -100"),
   });

@@ -1,9 +1,11 @@
 import { designParameters, modulusNumber, type DesignInput } from "../../../src/reduction/curve/design";
 import { testCurve } from "../../../src/reduction/curve/shape/points";
-import { badInput, given, notApplicable, type Outcome } from "../../../src/reduction/outcome";
+import { badInput, given, type Outcome } from "../../../src/reduction/outcome";
+import { english, say } from "../../../src/reduction/message";
+import { inEnglish } from "../../in-english";
 
 const must = <T>(found: Outcome<T>): T => {
-  if (!found.ok) throw new Error(found.reason);
+  if (!found.ok) throw new Error(english(found.reason));
   return found.value;
 };
 
@@ -36,7 +38,7 @@ const read = (more: Partial<DesignInput> = {}) =>
   });
 const remarks = (more: Partial<DesignInput>): string => {
   const found = read(more);
-  return found.ok ? found.remarks.join("; ") : found.reason;
+  return found.ok ? found.remarks.map(english).join("; ") : english(found.reason);
 };
 
 test("by void ratio: the two ends of the range, the slopes over 1 + e0, and what follows from them", () => {
@@ -57,7 +59,10 @@ test("by strain: the same, to which the initial void ratio is needed for e alone
     expect(must(b[item])).toBeCloseTo(must(a[item]), 7);
   for (const item of ["CR", "RR", "SR"] as const) expect(must(b[item]).value).toBeCloseTo(must(a[item]).value, 9);
   const without = must(read({ test: byStrain, initialVoidRatio: undefined }));
-  expect(without.eInSitu).toMatchObject({ fault: "input", reason: expect.stringContaining("initial void ratio") });
+  expect(inEnglish(without.eInSitu)).toMatchObject({
+    fault: "input",
+    reason: expect.stringContaining("initial void ratio"),
+  });
   expect(must(without.mv)).toBe(must(b.mv));
   expect(must(without.CR)).toEqual(must(b.CR));
 });
@@ -71,18 +76,24 @@ test("the modulus number times the stress is the tangent of the virgin line", ()
 test("without an in-situ stress the slopes are given, and the rest says what is missing", () => {
   const { eInSitu, mv, M, CR } = must(read({ inSituStress: undefined }));
   for (const one of [eInSitu, mv, M])
-    expect(one).toMatchObject({ fault: "input", reason: expect.stringContaining("in-situ stress is blank") });
+    expect(inEnglish(one)).toMatchObject({
+      fault: "input",
+      reason: expect.stringContaining("in-situ stress is blank"),
+    });
   expect(CR.ok).toBe(true);
   expect(remarks({ inSituStress: undefined })).toContain("no in-situ stress");
 });
 
 test("a stress beyond the curve is refused by name", () => {
   const below = must(read({ inSituStress: 5 }));
-  expect(below.beyond).toEqual(notApplicable(expect.stringMatching(/^the in-situ stress \(5\) lies beyond/) as never));
+  expect(inEnglish(below.beyond)).toMatchObject({
+    fault: "method",
+    reason: expect.stringMatching(/^the in-situ stress \(5\) lies beyond/),
+  });
   expect(below.mv).toEqual(below.beyond);
   expect(below.eFinal.ok).toBe(true);
   const above = must(read({ increase: 1300 }));
-  expect(above.beyond?.reason).toMatch(/^the in-situ stress plus the increase \(1350\) lies beyond/);
+  expect(english(above.beyond!.reason)).toMatch(/^the in-situ stress plus the increase \(1350\) lies beyond/);
   expect(above.eInSitu.ok).toBe(true);
 });
 
@@ -91,7 +102,7 @@ test("the remark says which part of the increase is virgin", () => {
   expect(remarks({})).toContain("stays below the preconsolidation stress (160)");
   expect(remarks({ inSituStress: 160, increase: 100 })).toBe("");
   expect(remarks({ inSituStress: 200 })).toContain("OCR below 0.9");
-  expect(remarks({ preconsolidationStress: badInput("none") })).toContain("preconsolidation stress is not known");
+  expect(remarks({ preconsolidationStress: badInput(say`none`) })).toContain("preconsolidation stress is not known");
 });
 
 test("where the reload is much stiffer than first loading, and the range lies on both, the remark says by how much", () => {

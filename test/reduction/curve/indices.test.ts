@@ -1,6 +1,7 @@
 import { recompressionIndex, swellingIndex, type Between } from "../../../src/reduction/curve/indices";
 import { testCurve } from "../../../src/reduction/curve/shape/points";
 import { then } from "../../../src/reduction/outcome";
+import { english } from "../../../src/reduction/message";
 
 /** Loading to 400, a loop down to 50 whose reload yields again on its way back to 400, loading to 1600. */
 const LOOP = {
@@ -11,8 +12,8 @@ const UNLOADING = { stresses: [400, 100], voids: [0.62, 0.66] };
 
 const read = (index: typeof recompressionIndex, stresses: number[], voids: number[], between?: Between) => {
   const outcome = then(testCurve(stresses, voids, "e"), (test) => index(test, between));
-  if (!outcome.ok) throw new Error(outcome.reason);
-  return { ...outcome.value, remarks: outcome.remarks };
+  if (!outcome.ok) throw new Error(english(outcome.reason));
+  return { ...outcome.value, basis: english(outcome.value.basis), remarks: outcome.remarks.map(english) };
 };
 
 test("Cr of a loop is the slope between its ends: readings that yield again do not steepen it", () => {

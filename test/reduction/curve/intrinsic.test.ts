@@ -1,9 +1,11 @@
 import fc from "fast-check";
 import { intrinsic, intrinsicLine } from "../../../src/reduction/curve/intrinsic";
+import { english } from "../../../src/reduction/message";
+import { inEnglish } from "../../in-english";
 
 const value = (...given: Parameters<typeof intrinsic>) => {
   const found = intrinsic(...given);
-  if (!found.ok) throw new Error(found.reason);
+  if (!found.ok) throw new Error(english(found.reason));
   return found.value;
 };
 
@@ -17,7 +19,7 @@ test("the void index is 0 at e*100, and -1 one intrinsic compression index lower
 test("a void ratio at the liquid limit outside 0.6 to 4.5 is remarked, and only that", () => {
   const remarks = (eL: number, stress?: number) => {
     const found = intrinsic(eL / 2.5, 2.5, { stress });
-    return found.ok ? found.remarks : [];
+    return found.ok ? found.remarks.map(english) : [];
   };
   expect(remarks(0.61, 100)).toEqual([]);
   expect(remarks(4.49, 100)).toEqual([]);
@@ -34,7 +36,11 @@ test.each([
   [0.65, 2.7, { stress: -1 }, "input", /stress is -1/],
   [0.05, 2.7, {}, "method", /0.135: the correlation begins at 0.6/],
 ])("liquid limit %s, specific gravity %s, %j: refused", (limit, gravity, more, fault, reason) => {
-  expect(intrinsic(limit, gravity, more)).toMatchObject({ ok: false, fault, reason: expect.stringMatching(reason) });
+  expect(inEnglish(intrinsic(limit, gravity, more))).toMatchObject({
+    ok: false,
+    fault,
+    reason: expect.stringMatching(reason),
+  });
 });
 
 test("within the correlation a greater liquid limit gives more voids and more compression; the line falls", () => {

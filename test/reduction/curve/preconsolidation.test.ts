@@ -10,6 +10,8 @@ import {
   type PreconsolidationOptions,
 } from "../../../src/reduction/curve/preconsolidation";
 import { then } from "../../../src/reduction/outcome";
+import { english } from "../../../src/reduction/message";
+import { inEnglish } from "../../in-english";
 
 const reduce = (
   { stresses, values, kind }: Pick<MadeCurve, "stresses" | "values" | "kind">,
@@ -130,7 +132,7 @@ test("Janbu's modulus reads fine load steps and refuses doubling", () => {
   expect(fine.length).toBeGreaterThan(0.9 * SEEDS.length);
   expect(quantile(fine, 0.5)).toBeGreaterThan(0.95);
   expect(quantile(fine, 0.5)).toBeLessThan(1.1);
-  expect(reduce(made("rounding, noise")[0], { method: "janbu" })).toMatchObject({
+  expect(inEnglish(reduce(made("rounding, noise")[0], { method: "janbu" }))).toMatchObject({
     ok: false,
     reason: expect.stringContaining("coarser"),
   });
@@ -206,22 +208,22 @@ test("picks by hand replace the automatic points and are remarked", () => {
   const picked = reduce(curve, { picks: { virginFrom: greatest / 2.1, virginTo: greatest, greatestCurvature: 100 } });
   if (!automatic.ok || !picked.ok) throw new Error("refused");
   expect(picked.value.stress).not.toBeCloseTo(automatic.value.stress, 3);
-  expect(picked.remarks).toEqual(
+  expect(picked.remarks.map(english)).toEqual(
     expect.arrayContaining(["straight parts picked by hand", "greatest curvature picked by hand"]),
   );
-  expect(picked.value.points).toContain("virgin");
+  expect(english(picked.value.points)).toContain("virgin");
 });
 
 test("the spread holds every method, its median, and a verdict in words", () => {
   const curve = made("load increment ratio 0.5")[0];
   const outcome = then(testCurve(curve.stresses, curve.values, curve.kind), (test) => preconsolidationSpread(test));
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   const { methods, median, spread, verdict } = outcome.value;
   expect(methods.map(({ method }) => method)).toEqual(METHOD_NAMES);
   const values = methods.flatMap(({ result }) => (result.ok ? [result.value.stress] : []));
   expect(median).toBeCloseTo(quantile(values, 0.5), -1);
   expect(spread).toBeCloseTo((Math.max(...values) - Math.min(...values)) / median, 12);
-  expect(verdict).toMatch(/^(well defined|the methods agree|uncertain|unreliable)/);
+  expect(english(verdict)).toMatch(/^(well defined|the methods agree|uncertain|unreliable)/);
 });
 
 test("fewer than five first-loading points are refused, fewer than seven remarked", () => {
@@ -230,8 +232,12 @@ test("fewer than five first-loading points are refused, fewer than seven remarke
     values: Array.from({ length: n }, (_, i) => 1 - 0.01 * i - 0.09 * Math.max(0, i - 1.5)),
     kind: "e" as const,
   });
-  expect(reduce(sharp(4))).toMatchObject({ ok: false, fault: "method", reason: expect.stringContaining("only 4") });
-  expect(reduce(sharp(6))).toMatchObject({
+  expect(inEnglish(reduce(sharp(4)))).toMatchObject({
+    ok: false,
+    fault: "method",
+    reason: expect.stringContaining("only 4"),
+  });
+  expect(inEnglish(reduce(sharp(6)))).toMatchObject({
     ok: true,
     remarks: expect.arrayContaining(["only 6 first-loading points"]),
   });
@@ -245,5 +251,5 @@ test("yield before the second load is refused, and a short test is remarked", ()
   });
   expect(reduce(bend(0.8))).toMatchObject({ ok: false, fault: "method" });
   const short = reduce(bend(5.3));
-  expect(short.ok && short.remarks.some((remark) => remark.includes("load to 4 times"))).toBe(true);
+  expect(short.ok && short.remarks.some((remark) => english(remark).includes("load to 4 times"))).toBe(true);
 });

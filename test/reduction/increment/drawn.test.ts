@@ -4,12 +4,14 @@ import type { Picks } from "../../../src/reduction/increment/constructions/picks
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
 import type { Outcome } from "../../../src/reduction/outcome";
 import { BY_HAND, degree, SCENARIOS } from "../../generators/time-curves";
+import { english } from "../../../src/reduction/message";
 
 const value = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 };
-const remarks = (outcome: Outcome<unknown>): string => (outcome.ok ? outcome.remarks.join("; ") : outcome.reason);
+const remarks = (outcome: Outcome<unknown>): string =>
+  outcome.ok ? outcome.remarks.map(english).join("; ") : english(outcome.reason);
 const drawn = (times: readonly number[], readings: readonly number[], picks: Picks = {}) =>
   reduceIncrement(times, readings, picks, "drawn");
 

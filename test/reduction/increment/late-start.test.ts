@@ -4,6 +4,7 @@
  */
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
 import { BY_HAND, degree, random } from "../../generators/time-curves";
+import { english, joined } from "../../../src/reduction/message";
 
 const T50 = 0.19673075;
 const LOGGER = Array.from({ length: 60 }, (_, i) => 0.1 * (1440 / 0.1) ** (i / 59));
@@ -30,7 +31,7 @@ describe.each([
       const { t50, readings } = curve(times, seconds, seed);
       const { fit, rootTime } = reduceIncrement(times, readings);
       errors.push(fit.ok ? Math.abs((100 * fit.value.rate * t50) / T50 - 100) : Infinity);
-      const words = rootTime.ok ? rootTime.remarks.join("; ") : rootTime.reason;
+      const words = english(rootTime.ok ? joined(rootTime.remarks) : rootTime.reason);
       if (/s (before|after) the clock was started: check the time zero/.test(words)) said++;
     }
     errors.sort((a, b) => a - b);

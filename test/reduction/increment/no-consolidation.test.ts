@@ -4,13 +4,14 @@
  */
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
 import { KINDS, noConsolidation } from "../../generators/no-consolidation";
+import { english, type Message } from "../../../src/reduction/message";
 
 jest.setTimeout(60_000);
 
 const METHODS = ["logTime", "rootTime", "fit"] as const;
 
 /** A remark that only states which readings were drawn through is no warning. */
-const isWarning = (remark: string) => !/as drawn: /.test(remark);
+const isWarning = (remark: Message) => !/as drawn: /.test(english(remark));
 
 describe.each(KINDS)("%s", (kind) => {
   test.each([

@@ -15,17 +15,18 @@ import { timeFactor } from "../../../src/reduction/increment/fit/terzaghi";
 import { endByLogTime, endByRootTime } from "../../generators/end-of-primary";
 import { CUTS, justBefore, KINDS, standing } from "../../generators/standing-loads";
 import { BY_HAND, degree, random } from "../../generators/time-curves";
+import { english } from "../../../src/reduction/message";
 
 const CURVES = 5;
 const TRUTH = { "log time": endByLogTime, "root time": endByRootTime };
 
 function of(times: readonly number[], readings: readonly number[], rule: ProgressRule = "log time", multiple?: number) {
   const outcome = progress(reduceIncrement(times, readings), rule, multiple);
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 }
 const endOf = ({ expected }: Progress): ExpectedEnd => {
-  if (!expected.ok) throw new Error(expected.reason);
+  if (!expected.ok) throw new Error(english(expected.reason));
   return expected.value;
 };
 
@@ -142,7 +143,7 @@ describe("rules", () => {
   });
   test("a fixed time that ends within primary says so", () => {
     const outcome = progress(reduceIncrement(...TO_30), "fixed", 30);
-    expect(outcome.ok && outcome.remarks.join("; ")).toMatch(/^the fixed time of 30 min is over; primary compression is not over: t100 is expected at /); // prettier-ignore
+    expect(outcome.ok && outcome.remarks.map(english).join("; ")).toMatch(/^the fixed time of 30 min is over; primary compression is not over: t100 is expected at /); // prettier-ignore
   });
   test("a multiple of t100 is that of log time", () => {
     const { t100, high = 0 } = endOf(of(BY_HAND, readings));
@@ -157,7 +158,7 @@ describe("rules", () => {
 describe("refusals say what to do", () => {
   const reason = (times: readonly number[], dial: readonly number[], rule: ProgressRule = "log time") => {
     const outcome = progress(reduceIncrement(times, dial), rule, 100);
-    return outcome.ok ? "answered" : `${outcome.fault}: ${outcome.reason}`;
+    return outcome.ok ? "answered" : `${outcome.fault}: ${english(outcome.reason)}`;
   };
   test("no readings", () => {
     for (const rule of ["log time", "fixed"] as const)
@@ -193,8 +194,8 @@ test("readings that depart from theory give no range before the construction app
   const outcome = progress(reduceIncrement(times, times.map((t) => 2 + 0.5 * Math.min(t / 40, 1))), "log time"); // prettier-ignore
   if (outcome.ok) {
     expect(outcome.value.verdict).toBe("cannot be told");
-    expect(outcome.remarks.join("; ")).toMatch(/depart from theory by .* theory cannot foretell the end/);
-  } else expect(outcome.reason).toMatch(/go on reading/);
+    expect(outcome.remarks.map(english).join("; ")).toMatch(/depart from theory by .* theory cannot foretell the end/);
+  } else expect(english(outcome.reason)).toMatch(/go on reading/);
 });
 
 test("a second answer that fits nearly as well belongs to the range", () => {
@@ -272,7 +273,7 @@ describe("the same load, measured otherwise", () => {
 describe("what the remark says", () => {
   const remark = (count: number, rule: ProgressRule = "log time") => {
     const outcome = progress(reduceIncrement(...soFar(count)), rule);
-    return outcome.ok ? outcome.remarks.join("; ") : outcome.reason;
+    return outcome.ok ? outcome.remarks.map(english).join("; ") : english(outcome.reason);
   };
   test("not over, by when it is expected, and the second opinion", () => {
     expect(remark(9)).toMatch(/^primary compression is not over: t100 is expected at [\d.]+ min \([\d.]+ to [\d.]+\)/);
@@ -283,7 +284,7 @@ describe("what the remark says", () => {
   test("the hyperbola agrees on a curve of theory, and stands in the remark", () => {
     const times = Array.from({ length: 40 }, (_, i) => 0.1 * 1.17 ** i).filter((t) => t < 40);
     const outcome = progress(reduceIncrement(times, times.map((t) => 2 + 0.6 * at(t))), "log time"); // prettier-ignore
-    const words = outcome.ok ? outcome.remarks.join("; ") : "";
+    const words = outcome.ok ? outcome.remarks.map(english).join("; ") : "";
     const t100 = Number(/the rectangular hyperbola puts t100 at ([\d.]+) min(;|$)/.exec(words)?.[1]);
     expect(Math.abs(t100 / (8 * 5.598) - 1)).toBeLessThan(0.05);
   });

@@ -1,9 +1,11 @@
 import { cleanReadings, MOST_READINGS } from "../../../src/reduction/increment/readings";
+import { english } from "../../../src/reduction/message";
+import { inEnglish } from "../../in-english";
 
 const clean = (times: (number | null)[], readings: (number | null)[]) => {
   const outcome = cleanReadings(times, readings);
-  if (!outcome.ok) throw new Error(outcome.reason);
-  return { ...outcome.value, remarks: outcome.remarks };
+  if (!outcome.ok) throw new Error(english(outcome.reason));
+  return { ...outcome.value, remarks: outcome.remarks.map(english) };
 };
 
 test("readings in order pass untouched, without a remark", () => {
@@ -62,7 +64,7 @@ test("long lists of rows are cut short", () => {
 });
 
 test("a negative time is refused by its row", () => {
-  expect(cleanReadings([0.1, -1], [1, 2])).toMatchObject({
+  expect(inEnglish(cleanReadings([0.1, -1], [1, 2]))).toMatchObject({
     ok: false,
     fault: "input",
     reason: expect.stringMatching(/^row 2 of the times is -1/),

@@ -6,6 +6,7 @@ import { reduceIncrement } from "../../../src/reduction/increment/reduce";
 import { secondarySlope } from "../../../src/reduction/increment/constructions/secondary";
 import type { Outcome } from "../../../src/reduction/outcome";
 import { BY_HAND, degree, random, SCENARIOS } from "../../generators/time-curves";
+import { english } from "../../../src/reduction/message";
 
 /** Theory with creep on the hand schedule: t50 = 4 min, d0 = 1, d100 = 2, tail 0.05 per cycle, to 1e-4. */
 const T50_TRUE = 4;
@@ -14,16 +15,16 @@ const exact = (t: number) =>
 const readings = BY_HAND.map((t) => Math.round(exact(t) * 1e4) / 1e4);
 
 const value = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 };
 const reason = (outcome: Outcome<unknown>): string => {
   if (outcome.ok) throw new Error("a value where a refusal was expected");
-  return outcome.reason;
+  return english(outcome.reason);
 };
 const remarks = (outcome: Outcome<unknown>): string => {
-  if (!outcome.ok) throw new Error(outcome.reason);
-  return outcome.remarks.join("; ");
+  if (!outcome.ok) throw new Error(english(outcome.reason));
+  return outcome.remarks.map(english).join("; ");
 };
 const reduce = (r: readonly number[] = readings, picks?: Picks, t: readonly number[] = BY_HAND) =>
   reduceIncrement(t, r, picks);
@@ -235,7 +236,7 @@ describe("remarks name what was seen", () => {
     const r = random(5);
     const creeping = BY_HAND.map((t) => exact(t) + 0.5 * Math.log10(1 + t / 5) + 0.001 * r.normal());
     const outcome = reduce(creeping).logTime;
-    expect(outcome.ok ? remarks(outcome) : outcome.reason).toMatch(
+    expect(outcome.ok ? remarks(outcome) : english(outcome.reason)).toMatch(
       /cv by .* is .* times that by|nearly as steep|differ by/,
     );
   });
@@ -394,7 +395,7 @@ test("never a number that is not finite, never a throw, whatever is picked of a 
       const { logTime, rootTime } = reduceIncrement(BY_HAND, readings, chosen, procedure);
       for (const outcome of [logTime, rootTime])
         if (outcome.ok) expect(JSON.stringify(outcome.value)).not.toMatch(/null/);
-        else expect(outcome.reason).not.toMatch(/NaN|undefined|Infinity/);
+        else expect(english(outcome.reason)).not.toMatch(/NaN|undefined|Infinity/);
     }),
     { numRuns: 400 },
   );

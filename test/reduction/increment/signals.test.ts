@@ -5,6 +5,8 @@ import {
   ROOT_TIME_LIMITS,
   type Signals,
 } from "../../../src/reduction/increment/signals";
+import { say } from "../../../src/reduction/message";
+import { inEnglish } from "../../in-english";
 
 const GOOD: Signals = {
   steps: 500,
@@ -19,7 +21,7 @@ const GOOD: Signals = {
   drift: 1,
 };
 const judged = (changed: Partial<Signals>, limits = LOG_TIME_LIMITS) =>
-  judge({ ...GOOD, ...changed }, limits, "try ROOT_TIME");
+  inEnglish(judge({ ...GOOD, ...changed }, limits, say`try ROOT_TIME`));
 
 test("a good record is neither refused nor remarked", () => {
   for (const limits of [LOG_TIME_LIMITS, ROOT_TIME_LIMITS, FIT_LIMITS])

@@ -4,6 +4,7 @@ import type { TimeMethod } from "../../../src/reduction/increment/constructions/
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
 import { suggestMethod, type Suggestion } from "../../../src/reduction/increment/suggest";
 import { SCENARIOS } from "../../generators/time-curves";
+import { asTyped, english } from "../../../src/reduction/message";
 
 interface Case {
   readonly scenario: string;
@@ -26,7 +27,7 @@ beforeAll(() => {
       if (!suggested.ok) {
         neither++;
         expect([logTime.ok, rootTime.ok]).toEqual([false, false]);
-        expect(suggested.reason).not.toBe("");
+        expect(english(suggested.reason)).not.toBe("");
         continue;
       }
       const off = (rate: number) => Math.abs(Math.log((rate * (height / 2) ** 2) / truth.cv));
@@ -54,7 +55,7 @@ test("where one construction refuses, the other is suggested, and the reason of 
   for (const { suggestion, error } of single) {
     expect(error[suggestion.method]).toBeLessThan(Infinity);
     expect(error[other(suggestion.method)]).toBe(Infinity);
-    expect(suggestion.otherRefusal).toMatch(/does not apply/);
+    expect(english(suggestion.otherRefusal!)).toMatch(/does not apply/);
   }
   expect(neither).toBeGreaterThan(200);
 });
@@ -106,8 +107,8 @@ test("readings that are no curve of theory are not judged by the fit, but by wha
     const suggested = suggestMethod({
       ...increment,
       fit: crooked,
-      logTime: { ...logTime, remarks: log },
-      rootTime: { ...rootTime, remarks: root },
+      logTime: { ...logTime, remarks: log.map(asTyped) },
+      rootTime: { ...rootTime, remarks: root.map(asTyped) },
     });
     return suggested.ok && [suggested.value.method, suggested.value.why];
   };

@@ -19,6 +19,8 @@ import {
 import { EmbeddedPort, newWorkbook } from "../../../src/workbook/embedded";
 import type { CellValue, ChartCells, ChartPlan, SheetPlan } from "../../../src/workbook/port";
 import { registerRealFunctions } from "../../workbook/embedded/real-functions";
+import { english } from "../../../src/reduction/message";
+import { inEnglish } from "../../in-english";
 
 let port: EmbeddedPort;
 let data: DataSheet;
@@ -40,7 +42,7 @@ const numbers = (name: string): (number | null)[] =>
   data.values[name].map(([cell]) => (typeof cell === "number" ? cell : null));
 
 const must = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 };
 
@@ -225,12 +227,12 @@ test("two columns of any sheet", async () => {
 });
 
 test("refuses with a reason: a load without readings, a sheet without the cells", () => {
-  expect(seriesOf(data, { plot: "log time", load: 24 })).toMatchObject({
+  expect(inEnglish(seriesOf(data, { plot: "log time", load: 24 }))).toMatchObject({
     ok: false,
     reason: expect.stringMatching(/reading/),
   });
   const bare = { ...data, names: data.names.filter(({ name }) => name !== "c_alpha") };
-  expect(seriesOf(bare, { plot: "c alpha" })).toMatchObject({
+  expect(inEnglish(seriesOf(bare, { plot: "c alpha" }))).toMatchObject({
     ok: false,
     reason: expect.stringMatching(/no cells named c_alpha/),
   });

@@ -14,6 +14,7 @@ import type { EmbeddedPort } from "../../../src/workbook/embedded";
 import type { SheetPlan } from "../../../src/workbook/port";
 import { emptyEngine } from "./engine";
 import { PLAN } from "./plan";
+import { english } from "../../../src/reduction/message";
 
 const SYSTEMS: readonly System[] = ["SI", "US"];
 const LOADS = [1, 24, 48];
@@ -55,7 +56,7 @@ export const ALONE: readonly Named[] = [
 ];
 
 function must<T>(outcome: Outcome<T>): T {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 }
 

@@ -11,6 +11,7 @@ import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { sentence } from "../../text/sentence";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 import { TextToCopy } from "../../ui/text-to-copy";
 
 const words = text.checks.ags;
@@ -101,21 +102,21 @@ export function Ags4Part({ record, saves }: Ags4PartProps) {
 
 function Made({ name, file, saves }: { name: string; file: Outcome<Ags4File>; saves: boolean }) {
   const styles = useStyles();
-  if (!file.ok) return <Notice intent="error">{sentence(file.reason)}</Notice>;
+  if (!file.ok) return <Notice intent="error">{sentence(inWords(file.reason))}</Notice>;
   const { leftOut } = file.value;
   return (
     <>
       <Notice intent="info">{saves ? words.handedOver(name) : words.copyInto(name)}</Notice>
       <TextToCopy label={words.fileText} content={file.value.text} />
       {file.remarks.length > 0 && (
-        <Text className={styles.breaks}>{`${words.respelt} ${file.remarks.join("; ")}`}</Text>
+        <Text className={styles.breaks}>{`${words.respelt} ${file.remarks.map(inWords).join("; ")}`}</Text>
       )}
       <Text as="h3" weight="semibold" block className={styles.title}>
         {leftOut.length ? words.leftOut : words.nothingLeftOut}
       </Text>
       {leftOut.length > 0 && (
-        <ul className={styles.faults} lang="en" tabIndex={0} aria-label={words.leftOut} role="list">
-          {leftOut.map((one) => (
+        <ul className={styles.faults} tabIndex={0} aria-label={words.leftOut} role="list">
+          {leftOut.map(inWords).map((one) => (
             <li key={one}>{one}</li>
           ))}
         </ul>

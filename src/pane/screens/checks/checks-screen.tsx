@@ -1,4 +1,5 @@
 /** The reviewer's questions, answered for a data sheet: first what befell its cells, then question by question. */
+import { english } from "../../../reduction/message";
 import { Button, Field, Input, Link, makeStyles, Select, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { runChecks, shown, type Answered, type Status } from "../../../checks";
@@ -17,6 +18,7 @@ import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { sentence, sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 import { useDraft, useTest } from "../../live/use-test";
 import type { Reading } from "../../live/workbook-store";
 
@@ -104,7 +106,7 @@ function Review({ port, reading, again }: ReviewProps) {
         sheet,
         id: check.id,
         status: answer.status,
-        found: answer.sentence,
+        found: english(answer.sentence),
         reason,
         by,
         when: timeStamp(new Date()),
@@ -137,17 +139,19 @@ function Cells({ findings, goTo }: { findings: readonly CellFinding[]; goTo: GoT
       ) : (
         <>
           <Notice intent="error">{words.cellsFound(findings.length)}</Notice>
-          <ul className={shared.list} lang="en">
-            {findings.map(({ address, sentence: said }) => (
-              <li key={`${address} ${said}`} className={styles.card}>
-                <Text>{sentence(said)}</Text>
-                <div>
-                  <Link as="button" aria-label={words.showCell(address)} onClick={() => goTo(address)}>
-                    {words.show}
-                  </Link>
-                </div>
-              </li>
-            ))}
+          <ul className={shared.list}>
+            {findings
+              .map(({ address, sentence: finding }) => [address, inWords(finding)] as const)
+              .map(([address, said]) => (
+                <li key={`${address} ${said}`} className={styles.card}>
+                  <Text>{sentence(said)}</Text>
+                  <div>
+                    <Link as="button" aria-label={words.showCell(address)} onClick={() => goTo(address)}>
+                      {words.show}
+                    </Link>
+                  </div>
+                </li>
+              ))}
           </ul>
         </>
       )}
@@ -172,7 +176,7 @@ function Questions(props: QuestionsProps) {
   const passed = asked.filter(({ answer }) => answer.status === "pass");
   const matches = (one: Answered): boolean => {
     const { check, answer } = one;
-    const said = `${check.id} ${check.question} ${answer.sentence}`.toLowerCase();
+    const said = `${check.id} ${inWords(check.question)} ${inWords(answer.sentence)}`.toLowerCase();
     if (!said.includes(find.trim().toLowerCase())) return false;
     if (filter === "open") return OPEN.includes(answer.status);
     if (filter === "cannot") return answer.status === "cannot be asked";
@@ -225,20 +229,18 @@ function Question({ reading, state, goTo, keep, one }: QuestionsProps & { readon
   const given = answerTo(state.answers, sheet, one);
   return (
     <li className={styles.card}>
-      <Text weight="semibold" lang="en">
-        {`${check.id} ${check.question}`}
-      </Text>
-      <Text lang="en">{sentence(answer.sentence)}</Text>
+      <Text weight="semibold">{`${check.id} ${inWords(check.question)}`}</Text>
+      <Text>{sentence(inWords(answer.sentence))}</Text>
       {found && against && (
         <dl className={styles.pair}>
           <dt>{words.found}</dt>
-          <dd lang="en">{`${shown(found)} (${found.what})`}</dd>
+          <dd>{`${inWords(shown(found))} (${inWords(found.what)})`}</dd>
           <dt>{words.against}</dt>
-          <dd lang="en">{`${shown(against)} (${against.what})`}</dd>
+          <dd>{`${inWords(shown(against))} (${inWords(against.what)})`}</dd>
         </dl>
       )}
       <Text size={200} className={shared.quiet}>
-        {words.basis}: <span lang="en">{check.basis}</span>
+        {`${words.basis}: ${inWords(check.basis)}`}
       </Text>
       {cells.length > 0 && (
         <div className={styles.links}>
@@ -332,9 +334,9 @@ function Limits({ state: { limits }, insert, showSheet }: LimitsProps) {
           ))}
         </ul>
       )}
-      {limits.remarks.map((remark) => (
+      {limits.remarks.map(inWords).map((remark) => (
         <Notice key={remark} intent="warning">
-          <span lang="en">{sentence(remark)}</span>
+          {sentence(remark)}
         </Notice>
       ))}
       <div>

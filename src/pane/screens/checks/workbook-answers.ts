@@ -1,4 +1,5 @@
 /** What the workbook says beside the data sheet's record: a firm's limits, answers given to questions, what befell the cells. */
+import { asTyped } from "../../../reduction/message";
 import {
   ANSWER_NAMES,
   ANSWERS_SHEET_NAME,
@@ -39,14 +40,8 @@ function limitsIn(sheets: readonly Looked[]): LimitsInWorkbook {
   if (!first) return readLimits({});
   const { sheet, values, names } = first;
   const limits = readLimits(values, names);
-  const more = others.length
-    ? [
-        text.checks.otherLimits(
-          others.map((other) => other.sheet),
-          sheet,
-        ),
-      ]
-    : [];
+  const unread = others.map((other) => other.sheet);
+  const more = unread.length ? [asTyped(text.checks.otherLimits(unread, sheet))] : [];
   return { ...limits, sheet, remarks: [...limits.remarks, ...more] };
 }
 

@@ -8,6 +8,7 @@ import { Notice } from "../../ui/notice";
 import { useStyles } from "./plot-styles";
 import { sentence, sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 
 const words = text.plot;
 
@@ -29,7 +30,7 @@ export function InsertChart({ port, chart, areMany = false }: InsertChartProps) 
     setDone(undefined);
     try {
       const plan = await chart();
-      if (!plan.ok) setDone({ failed: sentence(plan.reason) });
+      if (!plan.ok) setDone({ failed: sentence(inWords(plan.reason)) });
       else
         setDone({
           made: await newSheet(port, plan.value, (sheet) => words.inserted(sheet, plan.value.charts?.length ?? 1)),

@@ -9,6 +9,7 @@ import {
   type DataPlot,
   type SeriesBlock,
 } from "../../../report/charts/series";
+import { asTyped } from "../../../reduction/message";
 import { badInput, given, then, type Outcome } from "../../../reduction/outcome";
 import type { Box, SheetName, SheetPlan } from "../../../workbook/port";
 import { isTimeCurve, type Choices } from "./range-drawing";
@@ -32,7 +33,7 @@ export function chartOfRange(
   spec: PlotSpec,
 ): Outcome<SheetPlan> {
   const [x, y] = [range.lines[first].box, range.lines[second].box];
-  if (!x || !y) return badInput(text.plot.onItsSide);
+  if (!x || !y) return badInput(asTyped(text.plot.onItsSide));
   return then(pairOf(range, first, second), ({ first: xs, second: ys }) =>
     planOf(
       range.sheet,
@@ -69,7 +70,7 @@ function otherPoints(
   const wanted = ["load_stress", `${value === "e" ? "void_ratio" : "strain"}_${at}`];
   const boxes = wanted.map((wanted) => data.names.find(({ name, place }) => name === wanted && place !== "lost"));
   const lacking = wanted.filter((_, index) => !boxes[index]);
-  if (lacking.length) return badInput(text.plot.noCells(data.sheet, lacking.join(", ")));
+  if (lacking.length) return badInput(asTyped(text.plot.noCells(data.sheet, lacking.join(", "))));
   const [x, y] = boxes.map((found) => found!.place as Box);
   const [xs, ys] = wanted.map((name) =>
     (data.values[name] ?? []).map(([cell]) => (typeof cell === "number" ? cell : null)),

@@ -25,6 +25,7 @@ import { useStyles } from "./plot-styles";
 import type { Range } from "./selected-range";
 import { sentence } from "../../text/sentence";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 import { typedNumber } from "../../ui/typed-number";
 import { useRange } from "./use-range";
 
@@ -142,7 +143,7 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
         <>
           {drawn.value.spec.refusal !== undefined && (
             <Notice intent="warning" title={text.plot.refusedTitle}>
-              {sentence(drawn.value.spec.refusal)}
+              {sentence(inWords(drawn.value.spec.refusal))}
             </Notice>
           )}
           <Figure spec={drawn.value.spec} />
@@ -150,7 +151,7 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
         </>
       ) : (
         <Notice intent="error" title={text.plot.errorTitle}>
-          {sentence(drawn.reason)}
+          {sentence(inWords(drawn.reason))}
         </Notice>
       )}
 

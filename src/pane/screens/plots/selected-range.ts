@@ -1,5 +1,6 @@
 /** The selected range as two series of numbers: which columns (or rows) pair, where the headings end, and what cannot be read. */
 import { columnLetters, columnNumber } from "../../../workbook/address";
+import { asTyped } from "../../../reduction/message";
 import { badInput, given, type Outcome } from "../../../reduction/outcome";
 import { UNITS } from "../../../reduction/units";
 import type { Box, CellValue, Selection } from "../../../workbook/port";
@@ -146,12 +147,14 @@ function numbersOf(line: Line): Outcome<(number | null)[]> {
   for (const [index, cell] of line.cells.entries()) {
     if (typeof cell === "number") values.push(cell);
     else if (isBlank(cell)) values.push(null);
-    else if (looksLikeError(cell)) return badInput(words.shows(line.cellName(index), String(cell)));
+    else if (looksLikeError(cell)) return badInput(asTyped(words.shows(line.cellName(index), String(cell))));
     else
       return badInput(
-        typeof cell === "boolean"
-          ? words.holdsLogical(line.cellName(index), cell ? "TRUE" : "FALSE")
-          : words.holdsText(line.cellName(index), cell),
+        asTyped(
+          typeof cell === "boolean"
+            ? words.holdsLogical(line.cellName(index), cell ? "TRUE" : "FALSE")
+            : words.holdsText(line.cellName(index), cell),
+        ),
       );
   }
   return given(values);

@@ -14,6 +14,7 @@ import { preconsolidation, type MethodName } from "../../../reduction/curve/prec
 import { PICK_NAMES, standingRows, type PickName, type Picks } from "../../../reduction/increment/constructions/picks";
 import type { Procedure } from "../../../reduction/increment/constructions/procedure";
 import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
+import { say, asTyped } from "../../../reduction/message";
 import { badInput, given, then, type Outcome } from "../../../reduction/outcome";
 import { convert } from "../../../reduction/units";
 import { text } from "../../text";
@@ -73,7 +74,7 @@ const yieldOf = (record: TestRecord): number | undefined => {
   return stress === undefined ? undefined : inSheetStress(record, stress);
 };
 
-const notAt: Outcome<number> = badInput("the sheet has no such point");
+const notAt: Outcome<number> = badInput(say`the sheet has no such point`);
 
 function compression(record: TestRecord, { value, method, at = pointsOf(record) }: SheetChoices): Outcome<PlotSpec> {
   const [endName, primaryName] =
@@ -206,7 +207,7 @@ export function drawSheet(record: TestRecord, choices: SheetChoices): Outcome<Pl
   const load = loadDrawn(record, choices);
   return load
     ? timeCurve(record, load, choices.axis)
-    : badInput(`${text.plot.noReadingsTitle} ${text.plot.noReadings}`);
+    : badInput(asTyped(`${text.plot.noReadingsTitle} ${text.plot.noReadings}`));
 }
 
 export interface SmallPlot {

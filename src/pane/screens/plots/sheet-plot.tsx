@@ -26,6 +26,7 @@ import { useDraft } from "../../live/use-test";
 import type { Reading } from "../../live/workbook-store";
 import { sentence } from "../../text/sentence";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 
 const words = text.plot;
 const PLOTS = ["compression", "time", "cv", "cAlpha", "all"] as const;
@@ -76,21 +77,21 @@ export function SheetPlots({ port, reading }: SheetPlotsProps) {
       )}
       {drawn && !drawn.ok && (
         <Notice intent="info" title={words.nothingTitle}>
-          <span lang="en">{sentence(drawn.reason)}</span>
+          {sentence(inWords(drawn.reason))}
         </Notice>
       )}
       {spec && (
         <>
           {spec.refusal !== undefined && (
             <Notice intent="warning" title={words.refusedTitle}>
-              <span lang="en">{sentence(spec.refusal)}</span>
+              {sentence(inWords(spec.refusal))}
             </Notice>
           )}
           <Figure spec={spec} />
           {spec.remarks.length > 0 && (
             <section aria-label={words.remarks}>
-              <ul className={styles.list} lang="en">
-                {spec.remarks.map((remark) => (
+              <ul className={styles.list}>
+                {spec.remarks.map(inWords).map((remark) => (
                   <li key={remark}>
                     <Text>{sentence(remark)}</Text>
                   </li>

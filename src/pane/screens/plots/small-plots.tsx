@@ -1,4 +1,5 @@
 /** The time curves of all loads side by side, small; each leads to its own plot. */
+import { type Message } from "../../../reduction/message";
 import { makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useRef } from "react";
 import type { TestRecord } from "../../../record/record";
@@ -9,6 +10,7 @@ import { smallPlots, stressOf, type SmallPlot } from "./sheet-drawing";
 import { useStyles as useSharedStyles } from "./plot-styles";
 import { sentence } from "../../text/sentence";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 import { numberText } from "../../text/number";
 
 const words = text.plot;
@@ -58,14 +60,13 @@ function Drawing({ spec }: { spec: PlotSpec }) {
 }
 
 /** The first clause of a reason that says why, as much of it as there is room for. */
-export function brief(reason: string): string {
-  const clauses = reason.split(/[:;]\s/);
-  const clause = clauses.find((part) => !part.endsWith("does not apply")) ?? reason;
+export function brief(reason: Message): string {
+  const [clause] = inWords(reason.cause ?? reason).split(/[:;]\s/);
   return clause.length <= BRIEF ? clause : `${clause.slice(0, BRIEF - 1).trimEnd()}…`;
 }
 
 /** Why the load has no construction, or nothing drawn at all. */
-const reasonOf = ({ drawn }: SmallPlot): string | undefined => (drawn.ok ? drawn.value.refusal : drawn.reason);
+const reasonOf = ({ drawn }: SmallPlot): Message | undefined => (drawn.ok ? drawn.value.refusal : drawn.reason);
 
 export interface SmallPlotsProps {
   readonly record: TestRecord;

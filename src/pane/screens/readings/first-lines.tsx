@@ -7,6 +7,7 @@ import { cellsOf } from "../../../exchange/logger/table";
 import { figure } from "../../../reduction/outcome";
 import { columnLetters } from "../../../workbook/address";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 import { Notice } from "../../ui/notice";
 import { useStyles } from "../../ui/styles";
 import type { Source } from "./source-step";
@@ -50,7 +51,7 @@ export function Tried({ rows, layout }: { rows: LoggerRows; layout: Layout }) {
             .replace("T", " ")
             .slice(0, 23)
             .replace(/\.000$/, "")
-        : words.readAsTime(figure(minutes));
+        : words.readAsTime(inWords(figure(minutes)));
     const unit = layout.readingUnit === "div" ? words.division : layout.readingUnit;
     const load = rows.loads[index];
     return words.readAs(

@@ -31,6 +31,7 @@ import { Notice } from "../../ui/notice";
 import { Choice, optionsOf } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 
 const words = text.readings;
 
@@ -107,7 +108,9 @@ export function stretchesOf(
 }
 
 const lasting = (minutes: number): string =>
-  minutes >= 120 ? `${figure(Math.round(minutes / 6) / 10)} h` : `${figure(Math.round(minutes * 100) / 100)} min`;
+  minutes >= 120
+    ? `${inWords(figure(Math.round(minutes / 6) / 10))} h`
+    : `${inWords(figure(Math.round(minutes * 100) / 100))} min`;
 
 export interface ReadingsLoadsProps {
   readonly rows: LoggerRows;
@@ -132,7 +135,8 @@ export function ReadingsLoads({
   const zero = useMemo(() => timeZeroShown(rows, findLoads(rows, layout, choices.way)), [rows, layout, choices.way]);
   const edit = (edited: readonly LoadStep[]): void => onChoose({ ...choices, edited });
   const plain = stretches.map(({ from, to, load }): LoadStep => ({ from, to, load }));
-  const stressText = (stress: number | undefined): string => (stress === undefined ? "" : `${figure(stress)} ${unit}`);
+  const stressText = (stress: number | undefined): string =>
+    stress === undefined ? "" : `${inWords(figure(stress))} ${unit}`;
 
   return (
     <>

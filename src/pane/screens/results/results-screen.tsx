@@ -11,6 +11,7 @@ import { LOAD_COLUMNS, resultsOf, type Absence, type Line, type Results, type Sh
 import { ResultsLoads, type GoTo } from "./load-results";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 import { numberText } from "../../text/number";
 import { useTest } from "../../live/use-test";
 import { RECORD } from "../../live/want";
@@ -216,19 +217,19 @@ function AllResults({ results, goTo }: { results: Results; goTo: GoTo }) {
       </Step>
       <Step title={words.remarksHeading}>
         {remarks.length + loadRemarks.length === 0 && <Text>{words.noRemarks}</Text>}
-        <ul className={styles.words} lang="en">
+        <ul className={styles.words}>
           {remarks.map(({ name, remark }) => (
-            <li key={name}>{`${words.remarks[name]}: ${remark}`}</li>
+            <li key={name}>{`${words.remarks[name]}: ${inWords(remark)}`}</li>
           ))}
           {loadRemarks.map(({ number, remark }) => (
-            <li key={number}>{`${words.loadRemark(number)}: ${remark}`}</li>
+            <li key={number}>{`${words.loadRemark(number)}: ${remark && inWords(remark)}`}</li>
           ))}
         </ul>
       </Step>
       {faults.length > 0 && (
         <Step title={words.faultsHeading(faults.length)}>
-          <ul className={styles.words} lang="en">
-            {faults.map((fault) => (
+          <ul className={styles.words}>
+            {faults.map(inWords).map((fault) => (
               <li key={fault}>{fault}</li>
             ))}
           </ul>

@@ -2,12 +2,14 @@
  * What the results screen shows of a data sheet: its numbers in the sheet's own units and digits, what they spread over, what
  * is assumed, and why a number is not there. Takes the sheet's values by name and the record read from them.
  */
+import { asTyped, english, type Message } from "../../../reduction/message";
 import { FIELDS } from "../../../specification/fields";
 import { formatOf, unitCellOf, type Measure, type System } from "../../../specification/measures";
 import { cellCalled, type NamedValues, type TestRecord } from "../../../record/record";
 import type { ResultName } from "../../../record/names";
 import { loadSteps } from "../../../reduction/curve/loads";
 import { METHOD_NAMES, type MethodName } from "../../../reduction/curve/preconsolidation";
+import { remarkOfLoad, remarkOfTest } from "../../../record/sheet-remarks";
 import { interpretationSpread } from "../../../reduction/uncertainty";
 
 /** A number of one cell: of a name, and of a column its row from 0. */
@@ -51,7 +53,7 @@ export interface LoadLine {
   readonly row: number;
   readonly cells: Readonly<Record<(typeof LOAD_COLUMNS)[number], Shown | undefined>>;
   readonly isVirgin: boolean;
-  readonly remark?: string;
+  readonly remark?: Message;
 }
 
 export type Assumption = "gs assumed" | "gs unsaid" | "no deflections" | "no seating";
@@ -62,14 +64,14 @@ export interface Results {
   /** cv reported for the virgin loads, those that begin at the greatest stress so far and not below the preconsolidation stress. */
   readonly virginCv?: { readonly least: Shown; readonly greatest: Shown; readonly count: number };
   readonly loads: readonly LoadLine[];
-  readonly remarks: readonly { readonly name: (typeof REMARKS)[number]; readonly remark: string }[];
+  readonly remarks: readonly { readonly name: (typeof REMARKS)[number]; readonly remark: Message }[];
   readonly assumed: readonly { readonly what: Assumption; readonly shown?: Shown }[];
   /** As the sheet says it; undefined where it does not. */
   readonly basis: { readonly curve?: string; readonly method?: string; readonly drainage?: string };
   /** Values replaced by hand. */
   readonly overridden: number;
   /** Cells that could not be used, in sentences. */
-  readonly faults: readonly string[];
+  readonly faults: readonly Message[];
 }
 
 export const LOAD_COLUMNS = [
@@ -187,6 +189,13 @@ function spreadOf(cells: Cells): MethodSpread | undefined {
   return spread.ok ? { methods, ...spread.value, format: found[0].format, unit: found[0].unit } : undefined;
 }
 
+/** What a remark's cell says: as the reduction says it, where the cell shows its words; otherwise the text of the cell. */
+function remarkIn(cell: string, reduced: () => Message | undefined): Message | undefined {
+  if (cell === "" || cell === "ok" || cell.startsWith("#")) return undefined;
+  const message = reduced();
+  return message && english(message) === cell ? message : asTyped(cell);
+}
+
 function loadsOf(cells: Cells, record: TestRecord): LoadLine[] {
   const yieldStress = cells.shown("preconsolidation_stress")?.value;
   const stresses = Array.from(
@@ -206,7 +215,7 @@ function loadsOf(cells: Cells, record: TestRecord): LoadLine[] {
         row,
         cells: Object.fromEntries(LOAD_COLUMNS.map((name) => [name, cells.shown(name, row)])) as LoadLine["cells"],
         isVirgin: steps[row]?.kind === "virgin",
-        remark: [cells.text("load_remark", row)].find((remark) => remark !== "" && remark !== "ok"),
+        remark: remarkIn(cells.text("load_remark", row), () => remarkOfLoad(record, number)),
       },
     ];
   });
@@ -244,9 +253,10 @@ export function resultsOf(values: NamedValues, record: TestRecord): Results {
     methods: spreadOf(cells),
     virginCv: virginCvOf(loads),
     loads,
-    remarks: REMARKS.map((name) => ({ name, remark: cells.text(name) })).filter(
-      ({ remark }) => remark !== "" && remark !== "ok" && !remark.startsWith("#"),
-    ),
+    remarks: REMARKS.flatMap((name) => {
+      const remark = remarkIn(cells.text(name), () => remarkOfTest(record, name));
+      return remark ? [{ name, remark }] : [];
+    }),
     assumed: assumedIn(cells, record),
     basis: { curve: said("curve_from"), method: said("time_method"), drainage: said("drainage") },
     overridden: record.overrides.length,

@@ -14,6 +14,7 @@ import { shown } from "../../text/digits";
 import type { Draft, PickOf, Saved } from "./pick-changes";
 import { sentence } from "../../text/sentence";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 
 const words = text.review;
 
@@ -38,7 +39,7 @@ export function reasonsOf(suggestion: Suggestion): string[] {
   const { method, why, otherRefusal, ratio, overFit, inInterval, remarks, straightReadings } = suggestion;
   const other = otherMethod(method);
   const reasons: string[] = [];
-  if (why === "the only one") return [words.why.only, ...(otherRefusal ? [`${sentence(otherRefusal)}.`] : [])];
+  if (why === "the only one") return [words.why.only, ...(otherRefusal ? [`${sentence(inWords(otherRefusal))}.`] : [])];
   if (why === "nearer to the fit" && overFit)
     reasons.push(words.why.nearer(...(percents(overFit["log time"], overFit["root time"]) as [string, string])));
   if (why === "fewer remarks" && remarks)
@@ -103,7 +104,7 @@ export function ReviewMethod({ increment, saved, draft, ofTest, cv, cvUnit, onPi
         </div>
       ) : (
         <Text block className={shared.quiet}>
-          {sentence(suggested.reason)}.
+          {sentence(inWords(suggested.reason))}.
         </Text>
       )}
     </>

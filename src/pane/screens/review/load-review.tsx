@@ -37,6 +37,7 @@ import {
 import { ReviewSave, type Telling } from "./save-picks";
 import { sentence } from "../../text/sentence";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 
 const words = text.review;
 
@@ -153,21 +154,21 @@ export function ReviewLoad({ record, load, table, draft, onDraft, plotChosen, on
           onDrop={(name) => pick(name, undefined)}
         />
       ) : (
-        <Notice intent="error">{sentence(drawn.reason)}</Notice>
+        <Notice intent="error">{sentence(inWords(drawn.reason))}</Notice>
       )}
       {!outcome.ok && (
         <Notice
           intent={outcome.fault === "input" ? "error" : "warning"}
           title={outcome.fault === "input" && byHand.size > 0 ? words.refusedPick : words.refusedTitle}
         >
-          {sentence(outcome.reason)}
+          {sentence(inWords(outcome.reason))}
         </Notice>
       )}
       <Numbers both={both} load={load} record={record} units={units} method={method} counted={counted} />
       {outcome.ok && outcome.remarks.length > 0 && (
         <section aria-label={words.remarks}>
           <ul className={styles.remarks}>
-            {[...new Set(outcome.remarks)].map((remark) => (
+            {[...new Set(outcome.remarks.map(inWords))].map((remark) => (
               <li key={remark}>
                 <Text>{sentence(remark)}</Text>
               </li>

@@ -5,6 +5,7 @@
  *
  * 1 + e is the height of the specimen over that of the solids, so ln(1 - strain) gives the same answer.
  */
+import { say } from "../../message";
 import { given, notApplicable } from "../../outcome";
 import { at, meetingPoint } from "../../numeric/straight-line";
 import { nearYield, straightPoints, type Method } from "./method";
@@ -21,7 +22,7 @@ export const bilogarithmic: Method = {
     const before = lineThrough(x, y, parts.recompression);
     const after = lineThrough(x, y, virgin);
     const meets = meetingPoint(before, after);
-    if (!(meets > x[0] && meets < x[x.length - 1])) return notApplicable("the two lines meet outside the loads");
+    if (!(meets > x[0] && meets < x[x.length - 1])) return notApplicable(say`the two lines meet outside the loads`);
     return given({
       stress: 10 ** meets,
       points: straightPoints(curve, parts.recompression, virgin),

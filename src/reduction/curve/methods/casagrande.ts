@@ -5,6 +5,7 @@
  * The smooth curve is the soft knee fitted to the points; greatest curvature, tangent and bisector are taken on it as
  * it is drawn, with the virgin line at a declared slope.
  */
+import { say } from "../../message";
 import { given, notApplicable, type Outcome } from "../../outcome";
 import { meetingPoint, type Line } from "../../numeric/straight-line";
 import { valueAt } from "../shape/first-loading";
@@ -76,10 +77,10 @@ function read(reading: CurveReading, { drawingSlope = DRAWING_SLOPE }: MethodOpt
   const bisector = through(x, u, Math.tan(Math.atan(scale * tangent.slope) / 2) / scale);
   const meets = meetingPoint(bisector, virgin);
   if (!(meets > low && meets < high))
-    return notApplicable("the bisector meets the virgin line outside the loads: there is no yield to read");
+    return notApplicable(say`the bisector meets the virgin line outside the loads: there is no yield to read`);
   const reach = Math.min(high, x + 0.5);
   const foot = Math.max(low, (u - virgin.intercept) / virgin.slope - 0.05);
-  const remarks = picks.greatestCurvature ? ["greatest curvature picked by hand"] : [];
+  const remarks = picks.greatestCurvature ? [say`greatest curvature picked by hand`] : [];
   return given({
     stress: 10 ** meets,
     points: straightPoints(curve, parts.recompression, parts.virgin),

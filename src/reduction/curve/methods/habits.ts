@@ -1,4 +1,5 @@
 /** How a method reads by its nature: what a rounded bend and a flattening virgin part do to it, and why it may read alone. */
+import { say, type Message } from "../../message";
 import type { MethodName } from "../preconsolidation";
 
 /**
@@ -16,26 +17,30 @@ export const HABITS: Readonly<Record<MethodName, { readonly rounded?: number; re
 };
 
 /** Why a method may read outside what the points allow for the corner of the curve. */
-export const ALONE: Readonly<Record<MethodName, string>> = {
-  casagrande: "greatest curvature depends on the scale of the drawing",
-  work: "the greatest stresses weigh most, and on coarse loads or a rounded bend its lines meet late",
-  bilog: "it takes the virgin part as straight on ln(1 + e)",
-  intersection: "it takes both parts as straight and leaves the rounding out",
-  pacheco_silva: "an approximation by construction, which reads low",
-  janbu: "it reads half-way between the ends of two load steps",
+export const ALONE: Readonly<Record<MethodName, Message>> = {
+  casagrande: say`greatest curvature depends on the scale of the drawing`,
+  work: say`the greatest stresses weigh most, and on coarse loads or a rounded bend its lines meet late`,
+  bilog: say`it takes the virgin part as straight on ln(1 + e)`,
+  intersection: say`it takes both parts as straight and leaves the rounding out`,
+  pacheco_silva: say`an approximation by construction, which reads low`,
+  janbu: say`it reads half-way between the ends of two load steps`,
 };
 
-const percent = (value: number): string =>
-  value === 0 ? "neither high nor low" : `about ${Math.abs(value)} percent ${value > 0 ? "high" : "low"}`;
+const percent = (value: number): Message =>
+  value === 0
+    ? say`neither high nor low`
+    : value > 0
+      ? say`about ${value} percent high`
+      : say`about ${-value} percent low`;
 
 /** What the form of a curve does to a method, in words; undefined where it does nothing that is known. */
 export function effectOn(
   method: MethodName,
   form: { readonly flattens: boolean; readonly wide: boolean },
-): string | undefined {
+): Message | undefined {
   const { rounded, flattening } = HABITS[method];
   if (form.flattens && flattening !== undefined)
-    return `where the virgin part flattens it reads ${percent(flattening)}`;
-  if (form.wide && rounded !== undefined) return `on a widely rounded bend it reads ${percent(rounded)}`;
+    return say`where the virgin part flattens it reads ${percent(flattening)}`;
+  if (form.wide && rounded !== undefined) return say`on a widely rounded bend it reads ${percent(rounded)}`;
   return undefined;
 }

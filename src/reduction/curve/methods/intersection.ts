@@ -2,6 +2,7 @@
  * The meeting point of the recompression line and the virgin line, on log of stress: the oldest quick reading, and the
  * corner that settlement formulas with Cr and Cc assume (common practice, no source).
  */
+import { say } from "../../message";
 import { given, notApplicable } from "../../outcome";
 import { meetingPoint } from "../../numeric/straight-line";
 import { loadingPoints, ruled, straightPoints, yieldGuide, type Method } from "./method";
@@ -14,7 +15,7 @@ export const intersection: Method = {
     const { recompressionLine, virginLine, recompression, virgin } = parts;
     const x = meetingPoint(recompressionLine, virginLine);
     const [low, high] = [curve.x[0], curve.x[curve.x.length - 1]];
-    if (!(x > low && x < high)) return notApplicable("the two straight lines meet outside the loads");
+    if (!(x > low && x < high)) return notApplicable(say`the two straight lines meet outside the loads`);
     return given({
       stress: 10 ** x,
       points: straightPoints(curve, recompression, virgin),

@@ -5,6 +5,7 @@
  * log of stress, between the end of the step with the peak modulus and the end of the step with the trough.
  * Refuses load steps greater than 1.6 times about yield (a step is then wider than the fall), and a modulus that does not fall.
  */
+import { say, listed } from "../../message";
 import { given, notApplicable } from "../../outcome";
 import { shown, type Method } from "./method";
 
@@ -34,14 +35,14 @@ export const janbu: Method = {
     const about = steps.slice(peak, trough + 1);
     if (about.some(({ ratio }) => ratio > COARSEST))
       return notApplicable(
-        `the load steps about yield are coarser than ${COARSEST} times: the fall of the modulus lies within one step`,
+        say`the load steps about yield are coarser than ${COARSEST} times: the fall of the modulus lies within one step`,
       );
     if (peak === trough || steps[trough].modulus > FALL * steps[peak].modulus)
-      return notApplicable("the modulus does not fall at yield");
+      return notApplicable(say`the modulus does not fall at yield`);
     const stress = Math.sqrt(steps[peak].end * steps[trough].end);
     return given({
       stress,
-      points: `modulus of the steps ending at ${about.map(({ end }) => shown(end)).join(", ")}`,
+      points: say`modulus of the steps ending at ${listed(about.map(({ end }) => shown(end)))}`,
       remarks: [],
       lines: [
         { label: "modulus", style: "points", points: steps.map(({ mean, modulus }) => [mean, modulus] as const) },

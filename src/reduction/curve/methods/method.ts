@@ -1,5 +1,6 @@
 /** What every preconsolidation method gives, and the words it is drawn with. */
 import type { ConstructionLine } from "../../construction";
+import { say, digits, type Digits, type Message } from "../../message";
 import type { Outcome } from "../../outcome";
 import { valueAt, type FirstLoading } from "../shape/first-loading";
 import { kneeAt } from "../shape/knee";
@@ -11,8 +12,8 @@ export interface MethodReading {
   /** Preconsolidation stress, in the unit of the stresses. */
   readonly stress: number;
   /** Which points it rests on, in words with their stresses. */
-  readonly points: string;
-  readonly remarks: readonly string[];
+  readonly points: Message;
+  readonly remarks: readonly Message[];
   /** The construction, in the coordinates of the method's own plot. */
   readonly lines: readonly ConstructionLine[];
 }
@@ -31,13 +32,13 @@ export interface Method {
 }
 
 /** A stress as a person would write it. */
-export const shown = (stress: number): string => String(Number(stress.toPrecision(4)));
+export const shown = (stress: number): Digits => digits(stress, 4);
 
-export const stresses = ({ points }: FirstLoading, { from, to }: Run): string =>
-  `${shown(points[from].stress)} to ${shown(points[to].stress)}`;
+export const stresses = ({ points }: FirstLoading, { from, to }: Run): Message =>
+  say`${shown(points[from].stress)} to ${shown(points[to].stress)}`;
 
-export const straightPoints = (curve: FirstLoading, recompression: Run, virgin: Run): string =>
-  `recompression ${stresses(curve, recompression)}, virgin ${stresses(curve, virgin)}`;
+export const straightPoints = (curve: FirstLoading, recompression: Run, virgin: Run): Message =>
+  say`recompression ${stresses(curve, recompression)}, virgin ${stresses(curve, virgin)}`;
 
 /**
  * The part of the virgin stretch nearest to yield: three points at least, and as many as 0.65 log cycle holds. For the

@@ -5,6 +5,7 @@
  * the curve, and from the curve a horizontal to the virgin line, whose stress is the answer. It does not depend on the
  * scale of the drawing. The initial value is the one before the first load where the test gives it, otherwise the first.
  */
+import { say } from "../../message";
 import { given, notApplicable } from "../../outcome";
 import { valueAt } from "../shape/first-loading";
 import { kneeAt } from "../shape/knee";
@@ -20,15 +21,15 @@ export const pachecoSilva: Method = {
     const atVirgin = (u: number): number => (u - virginLine.intercept) / virginLine.slope;
     const top = atVirgin(curve.initial);
     const [low, high] = [curve.x[0], curve.x[curve.x.length - 1]];
-    if (!(top > low)) return notApplicable("the virgin line meets the initial value before the first load");
+    if (!(top > low)) return notApplicable(say`the virgin line meets the initial value before the first load`);
     const u = kneeAt(knee, top);
     const x = atVirgin(u);
-    if (!(x < high)) return notApplicable("the construction ends beyond the loads");
+    if (!(x < high)) return notApplicable(say`the construction ends beyond the loads`);
     const level = (label: string, value: number, from: number, to: number) =>
       ruled(curve, label, { slope: 0, intercept: value }, from, to);
     return given({
       stress: 10 ** x,
-      points: `virgin ${stresses(curve, virgin)}, smooth curve`,
+      points: say`virgin ${stresses(curve, virgin)}, smooth curve`,
       remarks: [],
       lines: [
         loadingPoints(curve),

@@ -2,6 +2,7 @@
  * A compression curve made ready for every method: the first-loading points, the straight parts, the smooth curve
  * through them, the scatter, and whether there is a yield to read at all.
  */
+import { say, fixed, type Message } from "../../message";
 import { given, notApplicable, type Outcome } from "../../outcome";
 import { branches, type Branches } from "../shape/branches";
 import { firstLoading, type FirstLoading } from "../shape/first-loading";
@@ -37,7 +38,7 @@ export interface CurveReading {
   /** Whether the bend is so widely rounded that the specimen may be disturbed. */
   readonly wide: boolean;
   readonly picks: Picks;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Message[];
 }
 
 /** The scatter taken of a value, as a share of the whole compression: never less than a dial gives, nor more than noise. */
@@ -144,7 +145,7 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
   const { x, u, points } = curve;
   if (points.length < POINTS.refuse)
     return notApplicable(
-      `only ${points.length} first-loading points: a preconsolidation stress needs ${POINTS.refuse} at the least`,
+      say`only ${points.length} first-loading points: a preconsolidation stress needs ${POINTS.refuse} at the least`,
     );
   const scatter = scatterOf(curve);
   const automatic = straightParts(x, u, x, scatter.value);
@@ -158,7 +159,7 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
   };
   const remarks = [...found.remarks];
   if (virgin !== automatic.virgin || recompression !== automatic.recompression)
-    remarks.push("straight parts picked by hand");
+    remarks.push(say`straight parts picked by hand`);
 
   const flat = noBend(curve, parts, scatter, found.value);
   if (flat) return notApplicable(flat.reason);
@@ -168,32 +169,32 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
   const steepest = parts.virginLine.slope;
   const first = Math.max(0, parts.recompressionLine.slope);
   const { law, knee } = smoothLaw(curve, parts, scatter);
-  if (points.length < POINTS.remark) remarks.push(`only ${points.length} first-loading points`);
+  if (points.length < POINTS.remark) remarks.push(say`only ${points.length} first-loading points`);
   const virginPoints = virgin.to - virgin.from + 1;
-  if (virginPoints < 3) remarks.push(`the virgin line rests on ${virginPoints} points only`);
+  if (virginPoints < 3) remarks.push(say`the virgin line rests on ${virginPoints} points only`);
   if (recompression.to - recompression.from < 2)
-    remarks.push("only one load step before yield: the line of recompression is uncertain");
+    remarks.push(say`only one load step before yield: the line of recompression is uncertain`);
   if (first > 0 && steepest / first < RISE.remark)
-    remarks.push(`a weak bend: the virgin line is only ${(steepest / first).toFixed(1)} times as steep as the start`);
+    remarks.push(say`a weak bend: the virgin line is only ${fixed(steepest / first, 1)} times as steep as the start`);
   if (slope(curve, 0) / steepest > EARLY.remark)
-    remarks.push("steep from the first load: yield may lie among the first loads, or the specimen be disturbed");
+    remarks.push(say`steep from the first load: yield may lie among the first loads, or the specimen be disturbed`);
   const flattens = virgin.to < last || slope(curve, last - 1) < BENDS * steepest;
   if (flattens)
     remarks.push(
-      `the virgin part flattens beyond stress ${points[virgin.to].stress}: its steepest stretch is used` +
-        (law.form === "held" ? ", and yield may read low" : ""),
+      law.form === "held"
+        ? say`the virgin part flattens beyond stress ${points[virgin.to].stress}: its steepest stretch is used, and yield may read low`
+        : say`the virgin part flattens beyond stress ${points[virgin.to].stress}: its steepest stretch is used`,
     );
   const growth = slope(curve, last - 1) / slope(curve, last - 2);
   if (virgin.from === last - 1 && growth > GROWS)
     remarks.push(
-      `the slope still grows at the last load (${growth.toFixed(1)} times that of the step before): ` +
-        "the virgin line may not be reached, and yield and Cc may read low",
+      say`the slope still grows at the last load (${fixed(growth, 1)} times that of the step before): the virgin line may not be reached, and yield and Cc may read low`,
     );
   const wide = knee.width > WIDE;
-  if (wide) remarks.push("the bend is widely rounded: the specimen may be disturbed, and yield may read high");
+  if (wide) remarks.push(say`the bend is widely rounded: the specimen may be disturbed, and yield may read high`);
   for (let i = 1; i < recompression.to; i++)
     if (u[i] < u[i - 1] - 3 * scatter.value)
-      remarks.push(`row ${points[i].row}: the specimen swelled as the stress rose: check the reading`);
+      remarks.push(say`row ${points[i].row}: the specimen swelled as the stress rose: check the reading`);
   return given(
     { test, branches: found.value, curve, parts, law, knee, scatter: scatter.value, flattens, wide, picks, remarks },
     remarks,
@@ -213,15 +214,15 @@ export function virginLineOf(
   const parts = straightParts(curve.x, curve.u, curve.x, scatter.value);
   const flat = noBend(curve, parts, scatter, found.value);
   const bends = !flat || flat.virgin || alreadyVirgin(curve, parts, found.value);
-  const refusal = !bends ? flat.reason : turnsLast(curve, parts) ? TURNS_LAST : "";
+  const refusal = !bends ? flat.reason : turnsLast(curve, parts) ? TURNS_LAST : undefined;
   return refusal
-    ? notApplicable(`${refusal}; or give the two stresses between which the slope is wanted`)
+    ? notApplicable(say`${refusal}; or give the two stresses between which the slope is wanted`)
     : given({ curve, virgin: parts.virgin, line: parts.virginLine }, found.remarks);
 }
 
 /** Why a curve has no bend to read yield from, and whether it has a virgin stretch all the same. */
 interface NoBend {
-  readonly reason: string;
+  readonly reason: Message;
   readonly virgin: boolean;
 }
 
@@ -241,14 +242,14 @@ function noBend(curve: FirstLoading, parts: StraightParts, scatter: Scatter, kno
   const shallow = rebound !== undefined && steepest < RISE.refuse * rebound;
   if (shallow)
     return {
-      reason: "no bend in the curve: loading is no steeper than unloading, so yield was not reached; load further",
+      reason: say`no bend in the curve: loading is no steeper than unloading, so yield was not reached; load further`,
       virgin: false,
     };
   if (!early && !straight && steepest >= RISE.refuse * first) return undefined;
   return {
     reason: alreadyVirgin(curve, parts, known)
-      ? "no bend in the curve: it is steep from the first loads on, so yield lies below them; begin at lower loads"
-      : "no bend in the curve to read: yield was not reached, lies below the first loads, or the specimen is disturbed",
+      ? say`no bend in the curve: it is steep from the first loads on, so yield lies below them; begin at lower loads`
+      : say`no bend in the curve to read: yield was not reached, lies below the first loads, or the specimen is disturbed`,
     virgin: !straight && !fromFirst,
   };
 }
@@ -264,7 +265,7 @@ function alreadyVirgin(curve: FirstLoading, { virginLine }: StraightParts, known
 const turnsLast = ({ x }: FirstLoading, { recompression, virgin }: StraightParts): boolean =>
   virgin.to === x.length - 1 && virgin.from === virgin.to - 1 && recompression.to === virgin.from;
 
-const TURNS_LAST = "the curve turns down only in the last load step: there is no virgin line yet; load further";
+const TURNS_LAST = say`the curve turns down only in the last load step: there is no virgin line yet; load further`;
 
 /** Slope of an unloading branch in the same terms as the curve. */
 function reboundSlope({ range }: FirstLoading, { finalUnloading, loops }: Branches): number | undefined {

@@ -6,6 +6,7 @@
  * both on arithmetic scales; yield is where the line before and the line after meet. With natural strain the reading
  * drifts high; engineering strain is used, on the height at the first load. W has the unit of stress (kPa = kJ/m3).
  */
+import { say } from "../../message";
 import { given, notApplicable } from "../../outcome";
 import { at, meetingPoint } from "../../numeric/straight-line";
 import type { FirstLoading } from "../shape/first-loading";
@@ -33,7 +34,7 @@ export const work: Method = {
     const after = lineThrough(stress, done, virgin);
     const meets = meetingPoint(before, after);
     if (!(meets > stress[0] && meets < stress[stress.length - 1]))
-      return notApplicable("the two lines of work meet outside the loads");
+      return notApplicable(say`the two lines of work meet outside the loads`);
     const end = stress[virgin.to];
     return given({
       stress: meets,

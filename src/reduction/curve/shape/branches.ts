@@ -1,4 +1,5 @@
 /** First loading, unload-reload loops, final unloading and swelling at seating, told from the order of the stresses. */
+import { say, digits, type Message } from "../../message";
 import { badInput, given, notApplicable, then, type Outcome } from "../../outcome";
 import { SAME_LOAD } from "../loads";
 import type { Kind, LoadPoint, TestCurve } from "./points";
@@ -55,7 +56,7 @@ function unevenness(stresses: readonly number[]): number {
  * compressing, and decades the other way put a row back in step; or the last load of a rise leaps by more than eight
  * times, where a decade or two less would keep the even ratio of the others. Common practice, no source.
  */
-function typingSlip(test: TestCurve): string | undefined {
+function typingSlip(test: TestCurve): Message | undefined {
   const { points } = test;
   const significant = SIGNIFICANT * range(test);
   const stresses = points.map(({ stress }) => stress);
@@ -85,10 +86,7 @@ function typingSlip(test: TestCurve): string | undefined {
     const after = ({ k, stress }: { k: number; stress: number }): number =>
       unevenness(stresses.map((s, j) => (j === k ? stress : s)));
     const { k, stress } = remedies.reduce((best, next) => (after(next) < after(best) ? next : best));
-    return (
-      `row ${points[k].row}: the stress ${stresses[k]} does not fit the rows around it, where about ` +
-      `${Number(stress.toPrecision(3))} would: check it for a decimal point or a zero too many`
-    );
+    return say`row ${points[k].row}: the stress ${stresses[k]} does not fit the rows around it, where about ${digits(stress, 3)} would: check it for a decimal point or a zero too many`;
   }
   return undefined;
 }
@@ -101,14 +99,20 @@ function otherKind(test: TestCurve): boolean {
 }
 
 /** A value that jumps against the load and so cannot be: the row without which the others follow one another. */
-function wrongEntry(kind: Kind, points: readonly LoadPoint[], u: readonly number[], gross: number): string | undefined {
+function wrongEntry(
+  kind: Kind,
+  points: readonly LoadPoint[],
+  u: readonly number[],
+  gross: number,
+): Message | undefined {
   const i = u.findIndex((value, k) => k > 0 && value < u[k - 1] - gross);
   if (i < 0) return undefined;
   const followsWithout = (k: number): boolean =>
     u.filter((_, j) => j !== k).every((value, j, rest) => j === 0 || value > rest[j - 1] - gross / 2);
   const { row, value } = points[followsWithout(i - 1) && !followsWithout(i) ? i - 1 : i];
-  const name = kind === "e" ? "void ratio" : "strain";
-  return `row ${row}: the ${name} ${value} does not fit the rows around it while the stress rises: check it`;
+  return kind === "e"
+    ? say`row ${row}: the void ratio ${value} does not fit the rows around it while the stress rises: check it`
+    : say`row ${row}: the strain ${value} does not fit the rows around it while the stress rises: check it`;
 }
 
 /**
@@ -119,7 +123,7 @@ function wrongEntry(kind: Kind, points: readonly LoadPoint[], u: readonly number
 export const branches = (test: TestCurve): Outcome<Branches> =>
   then(branchesOfAny(test), (found) =>
     found.firstLoading.length < 2
-      ? notApplicable(`the test has one first-loading point only: there is no curve to read`)
+      ? notApplicable(say`the test has one first-loading point only: there is no curve to read`)
       : given(found),
   );
 
@@ -128,13 +132,13 @@ export function branchesOfAny(test: TestCurve): Outcome<Branches> {
   if (otherKind(test))
     return badInput(
       test.kind === "e"
-        ? `the values rise as the stress rises: give kind "strain" if they are strains`
-        : `the values fall as the stress rises: give kind "e" if they are void ratios, or compression as positive`,
+        ? say`the values rise as the stress rises: give kind "strain" if they are strains`
+        : say`the values fall as the stress rises: give kind "e" if they are void ratios, or compression as positive`,
     );
   const slip = typingSlip(test);
   if (slip) return badInput(slip);
 
-  const remarks: string[] = [];
+  const remarks: Message[] = [];
   const loading: LoadPoint[] = [];
   const loops: Loop[] = [];
   const wetting: [LoadPoint, LoadPoint][] = [];
@@ -156,7 +160,7 @@ export function branchesOfAny(test: TestCurve): Outcome<Branches> {
       branch[branch.length - 1] = point;
       wetting.push([last, point]);
       remarks.push(
-        `row ${point.row}: the stress of the row before again (water added, or the load left standing); the later value is used`,
+        say`row ${point.row}: the stress of the row before again (water added, or the load left standing); the later value is used`,
       );
     } else if (point.stress < last.stress) {
       if (reload.length > 1) close();
@@ -184,7 +188,7 @@ export function branchesOfAny(test: TestCurve): Outcome<Branches> {
   const seating = loading.slice(0, swelled);
   const firstLoading = loading.slice(swelled);
   if (seating.length)
-    remarks.push(`the specimen swelled up to stress ${firstLoading[0].stress}: first loading is read from there`);
+    remarks.push(say`the specimen swelled up to stress ${firstLoading[0].stress}: first loading is read from there`);
   const wrong = wrongEntry(test.kind, firstLoading, u.slice(swelled), WRONG_WAY * whole);
   if (wrong) return badInput(wrong);
   return given({ firstLoading, seating, loops, finalUnloading, wetting }, remarks);

@@ -1,4 +1,5 @@
 /** The rows of a whole test made plain: load by load, in test order, stress and void ratio or strain. */
+import { say, listed, type Message } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 
 /** What the values are: void ratio, or engineering strain as a ratio of the initial height, compression positive. */
@@ -20,7 +21,8 @@ export interface TestCurve {
   readonly initial?: number;
 }
 
-const list = (rows: readonly number[]): string => (rows.length === 1 ? `row ${rows[0]}` : `rows ${rows.join(", ")}`);
+const list = (rows: readonly number[]): Message =>
+  rows.length === 1 ? say`row ${rows[0]}` : say`rows ${listed(rows)}`;
 
 /**
  * Stresses and values, paired by position, in test order; a blank is null, or the 0 that desktop Excel makes of one.
@@ -43,11 +45,11 @@ export function testCurve(
     const row = i + 1;
     const stress = stresses[i] ?? 0;
     const value = values[i] ?? 0;
-    if (stress < 0) return badInput(`row ${row}: the stress is ${stress}, below zero: correct or clear it`);
+    if (stress < 0) return badInput(say`row ${row}: the stress is ${stress}, below zero: correct or clear it`);
     if (kind === "e" && value < 0) negative.push(row);
     if (kind === "strain" && value >= 1)
       return badInput(
-        `row ${row}: a strain of ${value} cannot be: strains are ratios, 0.12 for 12 percent; give kind "e" for void ratios`,
+        say`row ${row}: a strain of ${value} cannot be: strains are ratios, 0.12 for 12 percent; give kind "e" for void ratios`,
       );
     const first = points.length === 0 && missing.length === 0;
     if (stress === 0) {
@@ -56,11 +58,17 @@ export function testCurve(
     else missing.push(row);
   }
   const remarks = missing.length
-    ? [`${list(missing)}: no ${kind === "e" ? "void ratio" : "strain"} against the stress, left out`]
+    ? [
+        kind === "e"
+          ? say`${list(missing)}: no void ratio against the stress, left out`
+          : say`${list(missing)}: no strain against the stress, left out`,
+      ]
     : [];
   if (negative.length)
-    remarks.push(`${list(negative)}: a void ratio below zero cannot be: check the dry mass and the specific gravity`);
-  if (points.length === 0) return badInput("there is no row with both a stress and a value: choose the two columns");
+    remarks.push(
+      say`${list(negative)}: a void ratio below zero cannot be: check the dry mass and the specific gravity`,
+    );
+  if (points.length === 0) return badInput(say`there is no row with both a stress and a value: choose the two columns`);
   return given({ kind, points, initial: initial ?? ofRows }, remarks);
 }
 

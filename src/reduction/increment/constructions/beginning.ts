@@ -2,6 +2,7 @@
  * The beginning of an increment, on which movement goes with the root of time: the straight part of the root-time plot, the
  * parabola of the log-time plot. Both constructions leave the same disturbed first readings out of it.
  */
+import { say, listed, type Message } from "../../message";
 import { straightLine, type FittedLine } from "../../numeric/straight-line";
 import type { Series } from "../readings";
 import type { Share } from "../share";
@@ -56,7 +57,7 @@ export function pickedBeginning(used: Series, from = 0, to = Infinity): Beginnin
 }
 
 /** The remark on the first readings that were left out: how far they stand off the line at most, and their rows. */
-export function disturbedRemark(used: Series, { line, disturbed }: Beginning, share: Share): string[] {
+export function disturbedRemark(used: Series, { line, disturbed }: Beginning, share: Share): Message[] {
   if (!disturbed) return [];
   const { times, readings, rows } = used;
   const off = Math.max(
@@ -64,8 +65,10 @@ export function disturbedRemark(used: Series, { line, disturbed }: Beginning, sh
       .slice(0, disturbed)
       .map((_, i) => Math.abs(readings[i] - line.intercept - line.slope * Math.sqrt(times[i]))),
   );
-  const which = disturbed === 1 ? "first reading stands" : `first ${disturbed} readings stand`;
+  const which = listed(rows.slice(0, disturbed));
   return [
-    `the ${which} off the straight part on root time by up to ${share(off)} and ${disturbed === 1 ? "is" : "are"} left out of the beginning (${rows.slice(0, disturbed).join(", ")}): bedding, slow loading or a late start of the clock`,
+    disturbed === 1
+      ? say`the first reading stands off the straight part on root time by up to ${share(off)} and is left out of the beginning (${which}): bedding, slow loading or a late start of the clock`
+      : say`the first ${disturbed} readings stand off the straight part on root time by up to ${share(off)} and are left out of the beginning (${which}): bedding, slow loading or a late start of the clock`,
   ];
 }

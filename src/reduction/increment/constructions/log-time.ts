@@ -4,10 +4,12 @@
  *
  * Sources: Casagrande & Fadum (1940); ASTM D2435 and ISO 17892-5 describe the same construction.
  */
-import { badInput, given, notApplicable, type Outcome } from "../../outcome";
+import { say, digits, listed, type Digits, type Message } from "../../message";
+import { badInput, given, type Outcome } from "../../outcome";
 import { earlyParabola, pairOfReadings, pairOnParabola, parabolaThrough, type Pair, type Parabola } from "./parabola";
 import { pickRemarks, type PickName, type Picks } from "./picks";
 import type { Procedure } from "./procedure";
+import { logTimeRefuses } from "./refusals";
 import { usedReadings, type CleanReadings } from "../readings";
 import { shareOf } from "../share";
 import { judge, LOG_TIME_LIMITS, type Limits, type Signals } from "../signals";
@@ -26,7 +28,7 @@ export interface LogTime {
   /** Reading per log cycle of time, with its sense; absent where the readings past t100 are too few to show one. */
   readonly tailSlope?: number;
   /** Why there is none. */
-  readonly noTailSlope?: string;
+  readonly noTailSlope?: Message;
   readonly tangent: Tangent;
   /** The line through the tail, as it is drawn. */
   readonly tail: Tail;
@@ -39,8 +41,7 @@ export interface LogTime {
 const LINE_PICKS: readonly PickName[] = ["tail_from", "tail_to", "tangent_from", "tangent_to"];
 const USED_PICKS: readonly PickName[] = ["d0", "d100", "pair_at", ...LINE_PICKS];
 
-const ADVICE = "try ROOT_TIME";
-const REFUSES = "the log-of-time method does not apply:";
+const ADVICE = say`try ROOT_TIME`;
 
 /**
  * Refuses a record that gives no d0 or d100 (see signals.ts), and picks that contradict the readings. A pick of d0 or d100
@@ -54,7 +55,7 @@ export function logTime(
   procedure: Procedure = "aided",
 ): Outcome<LogTime> {
   const { refusal, remarks } = judge(signals, limitsWith(picks), ADVICE);
-  if (refusal) return notApplicable(`${REFUSES} ${refusal}`);
+  if (refusal) return logTimeRefuses(refusal);
 
   const drawn = procedure === "drawn";
   const used = usedReadings(clean, fit);
@@ -86,27 +87,28 @@ export function logTime(
   const x100 = (atOneMinute - (reading - steepest * Math.log10(time))) / (steepest - slope);
   const d100 = picks.d100 ?? atOneMinute + slope * x100;
   const t100 = picks.d100 === undefined ? 10 ** x100 : curve.crossing((_, d) => d - d100, first, last);
-  if (t100 === undefined) return badInput(`the picked d100 (${d100}) lies outside the readings: pick it within them`);
+  if (t100 === undefined)
+    return badInput(say`the picked d100 (${d100}) lies outside the readings: pick it within them`);
   if (picks.d100 === undefined && !(t100 > first && t100 < last))
     return LINE_PICKS.some((name) => picks[name] !== undefined)
-      ? badInput("the tangent and the tail do not cross within the readings: pick the tangent on the steepest part, or a later tail") // prettier-ignore
-      : notApplicable(`${REFUSES} the tangent and the tail do not cross within the readings; ${ADVICE}`);
+      ? badInput(say`the tangent and the tail do not cross within the readings: pick the tangent on the steepest part, or a later tail`) // prettier-ignore
+      : logTimeRefuses(say`the tangent and the tail do not cross within the readings; ${ADVICE}`);
   const ran = (d100 - d0) * Math.sign(fit.primary);
   if (!(ran > 0) && !USED_PICKS.some((name) => picks[name] !== undefined))
-    return notApplicable(`${REFUSES} the tangent and the tail do not cross within the readings; ${ADVICE}`);
+    return logTimeRefuses(say`the tangent and the tail do not cross within the readings; ${ADVICE}`);
   if (!(ran > 0))
-    return badInput(`d0 (${shown(d0)}) and d100 (${shown(d100)}) run against the readings: check the picks`);
+    return badInput(say`d0 (${shown(d0)}) and d100 (${shown(d100)}) run against the readings: check the picks`);
 
   const d50 = (d0 + d100) / 2;
   const t50 = curve.crossing((_, d) => d - d50, first, last);
   if (t50 === undefined || t50 <= first)
-    return notApplicable(
-      `${REFUSES} half of primary compression was over before the first reading (${shown(first)} min); read earlier`,
+    return logTimeRefuses(
+      say`half of primary compression was over before the first reading (${shown(first)} min); read earlier`,
     );
   const byTail = picks.tail_from !== undefined || picks.tail_to !== undefined;
   const short = noSlope(byTail ? tail.value.cycles : cyclesPast(times, t100));
-  if (short) remarks.push(`${short}; tail_slope is not given`);
-  else if (!tail.value.own) remarks.push("tail_slope is that of the fit to theory: it is uncertain");
+  if (short) remarks.push(say`${short}; tail_slope is not given`);
+  else if (!tail.value.own) remarks.push(say`tail_slope is that of the fit to theory: it is uncertain`);
   return given(
     {
       d0,
@@ -135,17 +137,17 @@ const limitsWith = (picks: Picks): Limits => ({
 });
 
 /** What a hand needs to draw the same: the times of the pair and the spans of the two lines. */
-function drawnRemark(picks: Picks, pair: Pair, tangent: Tangent, tail: Tail): string {
+function drawnRemark(picks: Picks, pair: Pair, tangent: Tangent, tail: Tail): Message {
   const marks = [
-    ...(picks.d0 === undefined ? [`4:1 pair at ${shown(pair.time)} and ${shown(pair.fourTimes)} min`] : []),
+    ...(picks.d0 === undefined ? [say`4:1 pair at ${shown(pair.time)} and ${shown(pair.fourTimes)} min`] : []),
     ...(picks.d100 === undefined
       ? [
-          `tangent through the readings from ${shown(tangent.from)} to ${shown(tangent.to)} min`,
-          `tail through those from ${shown(tail.from)} to ${shown(tail.to)} min`,
+          say`tangent through the readings from ${shown(tangent.from)} to ${shown(tangent.to)} min`,
+          say`tail through those from ${shown(tail.from)} to ${shown(tail.to)} min`,
         ]
       : []),
   ];
-  return `log time as drawn: ${marks.join(", ") || "by the picks"}`;
+  return marks.length ? say`log time as drawn: ${listed(marks)}` : say`log time as drawn: by the picks`;
 }
 
-const shown = (value: number): string => String(Number(value.toPrecision(4)));
+const shown = (value: number): Digits => digits(value, 4);

@@ -3,10 +3,12 @@
  *
  * Aided: least squares of d on sqrt t, which is the rule for every 4:1 pair at once. Drawn, or where a pair is picked: one pair.
  */
-import { badInput, given, notApplicable, type Outcome } from "../../outcome";
+import { say, digits, type Digits, type Message } from "../../message";
+import { badInput, given, type Outcome } from "../../outcome";
 import { straightLine } from "../../numeric/straight-line";
 import { disturbedRemark, straightBeginning } from "./beginning";
 import type { Picks } from "./picks";
+import { logTimeRefuses } from "./refusals";
 import type { Series } from "../readings";
 import { shareOf } from "../share";
 import type { ReadingCurve } from "./smooth-curve";
@@ -41,7 +43,7 @@ const PAIRS_STEPS = 3;
 const MOST_PAIRS = 5;
 
 /** Through the readings below U = 50 %, less the disturbed first ones; at least two. The pairs one by one must agree. */
-export function earlyParabola(used: Series, fit: TheoryFit, step: number, remarks: string[]): Parabola {
+export function earlyParabola(used: Series, fit: TheoryFit, step: number, remarks: Message[]): Parabola {
   const { times, readings, weights } = used;
   const past = times.findIndex((t) => degreeOfConsolidation(fit.rate * t) > PARABOLA_U);
   const beginning = straightBeginning(used, fit);
@@ -56,7 +58,7 @@ export function earlyParabola(used: Series, fit: TheoryFit, step: number, remark
   const [least, most] = [Math.min(...pairs), Math.max(...pairs)];
   if (pairs.length > 1 && most - least > Math.max(PAIRS_SHARE * Math.abs(fit.primary), PAIRS_STEPS * step))
     remarks.push(
-      `the 4:1 pairs of the early parabola give d0 from ${shown(least)} to ${shown(most)}, ${share(most - least)} apart: bedding, slow loading or a late start of the clock`,
+      say`the 4:1 pairs of the early parabola give d0 from ${shown(least)} to ${shown(most)}, ${share(most - least)} apart: bedding, slow loading or a late start of the clock`,
     );
   return { d0: line.intercept, root: line.slope, from: times[start], to: times[end - 1] };
 }
@@ -104,26 +106,26 @@ export function pairOfReadings(
   fit: TheoryFit,
   from: number,
   picks: Picks,
-  remarks: string[],
+  remarks: Message[],
 ): Outcome<Pair> {
   const last = times[times.length - 1];
   const picked = picks.pair_at;
   if (picked !== undefined && !(picked >= times[0] && 4 * picked <= last))
     return badInput(
-      `the picked pair_at (${picked} min) and four times it must lie within the readings (${shown(times[0])} to ${shown(last)} min)`,
+      say`the picked pair_at (${picked} min) and four times it must lie within the readings (${shown(times[0])} to ${shown(last)} min)`,
     );
   const before = (U: number) => times.filter((t) => t >= from && degreeOfConsolidation(4 * fit.rate * t) <= U);
   const isPair = (t: number) => times.some((other) => Math.abs(other / (4 * t) - 1) <= FOUR_TO_ONE);
   const candidates = before(PARABOLA_U);
   const time = picked ?? candidates.find(isPair) ?? candidates[0] ?? before(MOST_PARABOLA_U)[0];
   if (time === undefined)
-    return notApplicable(
-      "the log-of-time method does not apply: no reading and four times its time lie before half of primary compression; read earlier, or pick d0",
+    return logTimeRefuses(
+      say`no reading and four times its time lie before half of primary compression; read earlier, or pick d0`,
     );
   const fourTimes = times.find((other) => Math.abs(other / (4 * time) - 1) <= FOUR_TO_ONE) ?? 4 * time;
   const U = degreeOfConsolidation(fit.rate * fourTimes);
   if (U > PARABOLA_U)
-    remarks.push(`the 4:1 pair reaches ${Math.round(100 * U)} % of primary compression: d0 is uncertain`);
+    remarks.push(say`the 4:1 pair reaches ${Math.round(100 * U)} % of primary compression: d0 is uncertain`);
   return given({ time, reading: curve.at(time), fourTimes, readingAtFour: curve.at(fourTimes) });
 }
 
@@ -133,4 +135,4 @@ export function parabolaThrough({ time, reading, fourTimes, readingAtFour }: Pai
   return { d0: reading - root * Math.sqrt(time), root, from: time, to: fourTimes };
 }
 
-const shown = (value: number): string => String(Number(value.toPrecision(4)));
+const shown = (value: number): Digits => digits(value, 4);

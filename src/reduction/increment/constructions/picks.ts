@@ -1,4 +1,5 @@
 /** Picks by hand: what replaces an automatic choice of the constructions. Readings in the reading unit, times in minutes. */
+import { say, verbatim, listed, type Message } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 
 export const PICK_NAMES = [
@@ -17,20 +18,27 @@ export type PickName = (typeof PICK_NAMES)[number];
 export type Picks = Readonly<Partial<Record<PickName, number>>>;
 
 /** The remark that names what was picked by hand, of the names that matter to a method; none if nothing was. */
-export function pickRemarks(picks: Picks, names: readonly PickName[]): string[] {
+export function pickRemarks(picks: Picks, names: readonly PickName[]): Message[] {
   const used = names.filter((name) => picks[name] !== undefined);
-  return used.length ? [`picked by hand: ${used.map((name) => `${name} = ${picks[name]}`).join(", ")}`] : [];
+  return used.length
+    ? [say`picked by hand: ${listed(used.map((name) => say`${verbatim(name)} = ${picks[name] ?? 0}`))}`]
+    : [];
 }
+
+const SPANS = { straight: say`straight span`, tail: say`tail span`, tangent: say`tangent span` };
 
 /** Refuses spans of time that run backwards, and times before the load. */
 export function checkPicks(picks: Picks): Outcome<Picks> {
-  if ((picks.pair_at ?? 0) < 0) return badInput("the picked pair_at is negative: give minutes");
+  if ((picks.pair_at ?? 0) < 0) return badInput(say`the picked pair_at is negative: give minutes`);
   for (const span of ["straight", "tail", "tangent"] as const) {
     const from = picks[`${span}_from`];
     const to = picks[`${span}_to`];
-    if ((from ?? 0) < 0 || (to ?? 0) < 0) return badInput(`the picked ${span} span has a negative time: give minutes`);
+    if ((from ?? 0) < 0 || (to ?? 0) < 0)
+      return badInput(say`the picked ${SPANS[span]} has a negative time: give minutes`);
     if (from !== undefined && to !== undefined && from >= to)
-      return badInput(`the picked ${span}_from (${from} min) must come before ${span}_to (${to} min)`);
+      return badInput(
+        say`the picked ${verbatim(`${span}_from`)} (${from} min) must come before ${verbatim(`${span}_to`)} (${to} min)`,
+      );
   }
   return given(picks);
 }

@@ -7,11 +7,13 @@
  *
  * Sources: Taylor (1942, 1948); ASTM D2435 and ISO 17892-5 describe the same construction.
  */
-import { badInput, given, notApplicable, type Outcome } from "../../outcome";
+import { say, digits, type Digits, type Message } from "../../message";
+import { badInput, given, type Outcome } from "../../outcome";
 import { disturbedRemark, pickedBeginning, straightBeginning } from "./beginning";
 import { LINE_FACTOR } from "../cv";
 import { pickRemarks, type Picks } from "./picks";
 import type { Procedure } from "./procedure";
+import { rootTimeRefuses } from "./refusals";
 import { usedReadings, type CleanReadings, type Series } from "../readings";
 import { shareOf, type Share } from "../share";
 import { judge, ROOT_TIME_LIMITS, type Limits, type Signals } from "../signals";
@@ -31,8 +33,7 @@ export interface RootTime {
 /** Mean departure from the straight part, over primary, beyond which there is none, or a remark. */
 const CROOKED = [0.05, 0.02];
 
-const ADVICE = "try LOG_TIME or FIT_TIME";
-const REFUSES = "the root-of-time method does not apply:";
+const ADVICE = say`try LOG_TIME or FIT_TIME`;
 
 /**
  * Refuses a record without a straight part or whose readings do not bracket the crossing (see also signals.ts), and picks
@@ -46,7 +47,7 @@ export function rootTime(
   procedure: Procedure = "aided",
 ): Outcome<RootTime> {
   const { refusal, remarks } = judge(signals, limitsWith(picks), ADVICE);
-  if (refusal) return notApplicable(`${REFUSES} ${refusal}`);
+  if (refusal) return rootTimeRefuses(refusal);
 
   const used = usedReadings(clean, fit);
   const drawn = procedure === "drawn";
@@ -65,15 +66,15 @@ export function rootTime(
       ? curve.crossing((t, d) => d - onLine(t), to, last)
       : curve.crossing((_, d) => d - picked, first, last);
   if (picked !== undefined && (t90 === undefined || (picked - d0) * fit.primary <= 0))
-    return badInput(`the picked d90 (${picked}) lies outside the readings: pick it within them`);
+    return badInput(say`the picked d90 (${picked}) lies outside the readings: pick it within them`);
   if (t90 === undefined || (picked === undefined && t90 <= to * (1 + 1e-9)))
-    return notApplicable(`${REFUSES} the ${LINE_FACTOR} line does not meet the curve within the readings; ${ADVICE}`);
+    return rootTimeRefuses(say`the ${LINE_FACTOR} line does not meet the curve within the readings; ${ADVICE}`);
   const d90 = picked ?? onLine(t90);
   return given({ d0, d90, d100: d0 + (d90 - d0) / 0.9, t90, straight: { slope, from, to } }, [
     ...remarks,
     ...pickRemarks(picks, ["d0", "d90", "straight_from", "straight_to"]),
     ...(drawn
-      ? [`root time as drawn: straight part through the readings from ${shown(from)} to ${shown(to)} min`]
+      ? [say`root time as drawn: straight part through the readings from ${shown(from)} to ${shown(to)} min`]
       : []),
   ]);
 }
@@ -103,7 +104,7 @@ function straightPart(
   fit: TheoryFit,
   picks: Picks,
   share: Share,
-  remarks: string[],
+  remarks: Message[],
 ): Outcome<StraightPart> {
   const { times, readings, weights } = used;
   const picked = byHand(picks);
@@ -112,8 +113,8 @@ function straightPart(
     : straightBeginning(used, fit);
   if (!beginning)
     return picked
-      ? badInput("the picked straight part holds fewer than 2 readings: it needs 2")
-      : notApplicable(`${REFUSES} fewer than 2 readings in the straight part; read earlier`);
+      ? badInput(say`the picked straight part holds fewer than 2 readings: it needs 2`)
+      : rootTimeRefuses(say`fewer than 2 readings in the straight part; read earlier`);
   const { start, end, line } = beginning;
   remarks.push(...disturbedRemark(used, beginning, share));
 
@@ -123,12 +124,12 @@ function straightPart(
   const crooked = Math.sqrt(line.rss / weights.slice(start, end).reduce((a, b) => a + b, 0)) / primary;
   if (slope * fit.primary <= 0)
     return picked || picks.d0 !== undefined
-      ? badInput("the picked straight part runs against the readings: check the picks")
-      : notApplicable(`${REFUSES} there is no straight part at the beginning; ${ADVICE}`);
+      ? badInput(say`the picked straight part runs against the readings: check the picks`)
+      : rootTimeRefuses(say`there is no straight part at the beginning; ${ADVICE}`);
   if (!picked && crooked > CROOKED[0])
-    return notApplicable(`${REFUSES} there is no straight part at the beginning; ${ADVICE}`);
+    return rootTimeRefuses(say`there is no straight part at the beginning; ${ADVICE}`);
   if (crooked > CROOKED[1])
-    remarks.push(`the readings stand off the straight part by ${Math.round(100 * crooked)} % of primary on average`);
+    remarks.push(say`the readings stand off the straight part by ${Math.round(100 * crooked)} % of primary on average`);
   return given({ d0, slope, from: times[start], to: times[end - 1] });
 }
 
@@ -150,4 +151,4 @@ function slopeThrough(
   return xy / xx;
 }
 
-const shown = (time: number): string => String(Number(time.toPrecision(4)));
+const shown = (time: number): Digits => digits(time, 4);

@@ -2,6 +2,7 @@
  * Secondary compression: the slope of the tail on the log-time plot. As strain per log cycle it is C-alpha-epsilon
  * (Ladd, 1967; ASTM D2435): whoever divides says by which height.
  */
+import { say, digits, fixed, type Digits } from "../../message";
 import { given, notApplicable, type Outcome } from "../../outcome";
 import { straightLine } from "../../numeric/straight-line";
 import { usedReadings } from "../readings";
@@ -22,8 +23,9 @@ export function secondarySlope(increment: Increment, from?: number, to?: number)
   if (!cleaned.ok) return cleaned;
   if (from === undefined && to === undefined) {
     if (!logTime.ok) return logTime;
-    const { tailSlope, noTailSlope = "" } = logTime.value;
-    return tailSlope === undefined ? notApplicable(noTailSlope) : given(Math.abs(tailSlope), logTime.remarks);
+    const { tailSlope, noTailSlope } = logTime.value;
+    if (noTailSlope) return notApplicable(noTailSlope);
+    return given(Math.abs(tailSlope ?? 0), logTime.remarks);
   }
   const { times, readings, weights } = usedReadings(cleaned.value, fit.ok ? fit.value : { leftOut: [] });
   const start = from ?? (logTime.ok ? logTime.value.tail.from : times[0]);
@@ -31,11 +33,13 @@ export function secondarySlope(increment: Increment, from?: number, to?: number)
   const index = times.map((_, i) => i).filter((i) => times[i] >= start * (1 - 1e-9) && times[i] <= end * (1 + 1e-9));
   if (index.length < 2)
     return notApplicable(
-      `secondary compression needs 2 readings in its span (${shown(start)} to ${shown(end)} min); there ${index.length === 1 ? "is 1" : "are none"}`,
+      index.length === 1
+        ? say`secondary compression needs 2 readings in its span (${shown(start)} to ${shown(end)} min); there is 1`
+        : say`secondary compression needs 2 readings in its span (${shown(start)} to ${shown(end)} min); there are none`,
     );
   const span = index.map((i) => times[i]);
   const cycles = cyclesPast(span, endOfPrimary(increment));
-  const short = noSlope(cycles, "the readings of the span");
+  const short = noSlope(cycles, say`the readings of the span`);
   if (short) return notApplicable(short);
   const line = straightLine(
     span.map(Math.log10),
@@ -43,11 +47,14 @@ export function secondarySlope(increment: Increment, from?: number, to?: number)
     index.map((i) => weights[i]),
   );
   const sense = Math.sign(readings[readings.length - 1] - readings[0]) || 1;
-  return given(line.slope * sense, cycles < GOOD ? [`the tail is only ${cycles.toFixed(2)} of a log cycle long`] : []);
+  return given(
+    line.slope * sense,
+    cycles < GOOD ? [say`the tail is only ${fixed(cycles, 2)} of a log cycle long`] : [],
+  );
 }
 
 /** t100 of the construction, or of the fit where the construction refuses; 0 where neither tells. */
 const endOfPrimary = ({ fit, logTime }: Increment): number =>
   logTime.ok ? logTime.value.t100 : fit.ok ? T_END_OF_PRIMARY / fit.value.rate : 0;
 
-const shown = (t: number): string => String(Number(t.toPrecision(3)));
+const shown = (t: number): Digits => digits(t, 3);

@@ -4,10 +4,12 @@
  * Aided: less the primary that theory says is still to come, straightened where creep is still beginning; where it is too short
  * to have a slope of its own it leans on that of the fit. Drawn, or where a span is picked: raw readings alone.
  */
-import { badInput, given, notApplicable, type Outcome } from "../../outcome";
+import { say, digits, fixed, listed, type Digits, type Message } from "../../message";
+import { badInput, given, type Outcome } from "../../outcome";
 import { straightLine } from "../../numeric/straight-line";
 import { creep } from "../fit/model";
 import type { Picks } from "./picks";
+import { logTimeRefuses } from "./refusals";
 import type { Procedure } from "./procedure";
 import type { CleanReadings, Series } from "../readings";
 import type { Share } from "../share";
@@ -44,10 +46,12 @@ export const cyclesPast = (times: readonly number[], end: number): number =>
   cyclesOf(times.filter((t) => t >= end * (1 - 1e-9)));
 
 /** Why readings over so few log cycles show no slope of secondary compression; undefined where they do. */
-export const noSlope = (cycles: number, of = "the readings"): string | undefined =>
-  cycles < SHORTEST_TAIL * (1 - 1e-9)
-    ? `${cycles ? `${of} past the end of primary span ${cycles.toFixed(2)} of a log cycle` : `no two of ${of} lie past the end of primary`}: secondary compression needs ${SHORTEST_TAIL} of a log cycle; go on reading`
-    : undefined;
+export function noSlope(cycles: number, of = say`the readings`): Message | undefined {
+  if (cycles >= SHORTEST_TAIL * (1 - 1e-9)) return undefined;
+  return cycles
+    ? say`${of} past the end of primary span ${fixed(cycles, 2)} of a log cycle: secondary compression needs ${SHORTEST_TAIL} of a log cycle; go on reading`
+    : say`no two of ${of} lie past the end of primary: secondary compression needs ${SHORTEST_TAIL} of a log cycle; go on reading`;
+}
 
 export function tailLine(
   clean: CleanReadings,
@@ -94,15 +98,15 @@ function lineThrough(
   };
 }
 
-const lengthRemark = (cycles: number): string =>
-  `the tail is only ${cycles.toFixed(2)} of a log cycle long: its slope is uncertain`;
+const lengthRemark = (cycles: number): Message =>
+  say`the tail is only ${fixed(cycles, 2)} of a log cycle long: its slope is uncertain`;
 
 function pickedTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
   const { times } = used;
   const [from, to] = [picks.tail_from ?? TAIL_FROM * endOfPrimary(fit), picks.tail_to ?? times[times.length - 1]];
   const index = indexFrom(used, from, to);
   return index.length < 2
-    ? badInput(`the picked tail (${shown(from)} to ${shown(to)} min) holds ${index.length} readings: it needs 2`)
+    ? badInput(say`the picked tail (${shown(from)} to ${shown(to)} min) holds ${index.length} readings: it needs 2`)
     : given({ ...lineThrough(used, index, fit), to });
 }
 
@@ -115,18 +119,18 @@ function drawnTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
   const end = endOfPrimary(fit);
   const isLong = (i: number) => noSlope(cyclesOf(times.slice(i))) === undefined;
   const from = [...indexFrom(used, TAIL_FROM * end).slice(0, 1), ...indexFrom(used, end).reverse()].find(isLong);
-  if (from === undefined)
-    return picks.d100 !== undefined
-      ? given(lineThrough(used, indexFrom(used, 0).slice(-2), fit))
-      : notApplicable(
-          `the log-of-time method does not apply: ${noSlope(cyclesPast(times, end))}, or let theory help ("aided")`,
-        );
-  const remarks: string[] = [];
+  if (from === undefined) {
+    const short = picks.d100 === undefined && noSlope(cyclesPast(times, end));
+    return short
+      ? logTimeRefuses(say`${short}, or let theory help ("aided")`)
+      : given(lineThrough(used, indexFrom(used, 0).slice(-2), fit));
+  }
+  const remarks: Message[] = [];
   const cycles = cyclesOf(times.slice(from));
   if (cycles < GOOD_TAIL) remarks.push(lengthRemark(cycles));
   if (times[from] < TAIL_FROM * end)
     remarks.push(
-      `the tail begins at ${(times[from] / end).toFixed(1)} times the end of primary: some of it is still primary compression`,
+      say`the tail begins at ${fixed(times[from] / end, 1)} times the end of primary: some of it is still primary compression`,
     );
   return given(lineThrough(used, indexFrom(used, times[from]), fit), remarks);
 }
@@ -147,7 +151,9 @@ function aidedTail(clean: CleanReadings, used: Series, fit: TheoryFit, picks: Pi
   const remarks = picks.d100 === undefined ? alterations(used, index, change, unseen, share) : [];
   if (picks.d100 === undefined && cycles < GOOD_TAIL)
     remarks.push(
-      own ? lengthRemark(cycles) : "the tail is too short to show its slope: d100 leans on that of the fit to theory",
+      own
+        ? lengthRemark(cycles)
+        : say`the tail is too short to show its slope: d100 leans on that of the fit to theory`,
     );
   return given(
     lineThrough(used, index, fit, (i) => readings[i] + change(i), own ? undefined : fit.tail),
@@ -166,13 +172,13 @@ function alterations(
   change: (i: number) => number,
   unseen: number,
   share: Share,
-): string[] {
+): Message[] {
   const altered = index.filter((i) => Math.abs(change(i)) > unseen);
   if (!altered.length) return [];
   const most = Math.max(...altered.map((i) => Math.abs(change(i))));
   return [
-    `readings of the tail were altered by up to ${share(most)} for the primary still to come and the creep just begun: ${altered.map((i) => rows[i]).join(", ")}`,
+    say`readings of the tail were altered by up to ${share(most)} for the primary still to come and the creep just begun: ${listed(altered.map((i) => rows[i]))}`,
   ];
 }
 
-const shown = (value: number): string => String(Number(value.toPrecision(4)));
+const shown = (value: number): Digits => digits(value, 4);

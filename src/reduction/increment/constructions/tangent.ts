@@ -3,9 +3,11 @@
  *
  * Aided: the steepest slope of the smooth curve. Drawn, or where a span is picked: the least-squares line through readings.
  */
-import { badInput, given, notApplicable, type Outcome } from "../../outcome";
+import { say } from "../../message";
+import { badInput, given, type Outcome } from "../../outcome";
 import { straightLine } from "../../numeric/straight-line";
 import type { Picks } from "./picks";
+import { logTimeRefuses } from "./refusals";
 import type { Series } from "../readings";
 import { halfCycleSpans, T_INFLECTION } from "../signals";
 import { SLOPE_REACH, type SmoothCurve } from "./smooth-curve";
@@ -64,14 +66,18 @@ export function tangentOfReadings(used: Series, fit: TheoryFit, picks: Picks): O
   if (picks.tangent_from === undefined && picks.tangent_to === undefined)
     return steepest && sense * steepest.slope > 0
       ? given(steepest)
-      : notApplicable("the log-of-time method does not apply: no three readings show a steepest part; try ROOT_TIME");
+      : logTimeRefuses(say`no three readings show a steepest part; try ROOT_TIME`);
   const index = times.map((_, i) => i).filter((i) => times[i] >= (from ?? 0) && times[i] <= (to ?? Infinity));
   if (index.length < 2)
     return badInput(
-      `the picked tangent (${from} to ${to} min) holds ${index.length === 1 ? "1 reading" : "no readings"}: it needs 2`,
+      index.length === 1
+        ? say`the picked tangent (${from ?? times[0]} to ${to ?? times[times.length - 1]} min) holds 1 reading: it needs 2`
+        : say`the picked tangent (${from ?? times[0]} to ${to ?? times[times.length - 1]} min) holds no readings: it needs 2`,
     );
   const tangent = through(index);
   return sense * tangent.slope > 0
     ? given(tangent)
-    : badInput(`the picked tangent (${from} to ${to} min) runs against the readings: check the picks`);
+    : badInput(
+        say`the picked tangent (${from ?? times[0]} to ${to ?? times[times.length - 1]} min) runs against the readings: check the picks`,
+      );
 }

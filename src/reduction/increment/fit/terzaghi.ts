@@ -4,6 +4,7 @@
  *
  * Source: Terzaghi & Froehlich (1936); Taylor (1948), Fundamentals of Soil Mechanics, ch. 10.
  */
+import { say } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 
 /**
@@ -81,7 +82,7 @@ const SHORT_TIME_DEGREE = degreeOfConsolidation(SHORT_TIME);
 export function timeFactor(degree: number): Outcome<number> {
   if (!(degree >= 0 && degree < 1))
     return badInput(
-      `the degree of consolidation is ${degree}: give a ratio from 0 to less than 1 (0.9 for 90 %; theory never reaches 1)`,
+      say`the degree of consolidation is ${degree}: give a ratio from 0 to less than 1 (0.9 for 90 %; theory never reaches 1)`,
     );
   if (degree <= SHORT_TIME_DEGREE) return given((Math.PI / 4) * degree * degree);
   const target = Math.log1p(-degree);

@@ -6,6 +6,7 @@
  * time zero by how much it gains when the zero is free. The interval of cv is where the profile of the residual sum rises
  * by Student's t (interval.ts).
  */
+import { say, digits, type Digits, type Message } from "../../message";
 import { given, notApplicable, type Outcome } from "../../outcome";
 import { bottom, descentOf, parameterCount, valleys } from "./descent";
 import { allowedRise, rateInterval } from "./interval";
@@ -63,11 +64,13 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   const n = times.length;
   if (n < FEWEST_READINGS)
     return notApplicable(
-      `${FEWEST_READINGS} readings at different times are needed; there ${n === 1 ? "is" : "are"} ${n}`,
+      n === 1
+        ? say`${FEWEST_READINGS} readings at different times are needed; there is ${n}`
+        : say`${FEWEST_READINGS} readings at different times are needed; there are ${n}`,
     );
-  if (!(travel > 0)) return notApplicable("all readings are the same: there is no movement to reduce");
+  if (!(travel > 0)) return notApplicable(say`all readings are the same: there is no movement to reduce`);
 
-  const remarks: string[] = [];
+  const remarks: Message[] = [];
   const weights = Float64Array.from(series.weights);
   const rounding = (step * step) / 12;
   const table = tableOf(series);
@@ -85,7 +88,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   for (const { index, off } of judged.wrong) {
     weights[index] = 0;
     remarks.push(
-      `${rows[index]} is left out as a wrong reading: ${shown(readings[index])} stands ${shown(Math.abs(off))} off the curve of the others`,
+      say`${rows[index]} is left out as a wrong reading: ${shown(readings[index])} stands ${shown(Math.abs(off))} off the curve of the others`,
     );
   }
 
@@ -116,7 +119,9 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
       timeZero = freed.shift;
       parameters++;
       remarks.push(
-        `the readings fit better if the load came ${shown(Math.abs(timeZero) * 60)} s ${timeZero > 0 ? "before" : "after"} the clock was started: check the time zero; the fit allows for it, the constructions do not`,
+        timeZero > 0
+          ? say`the readings fit better if the load came ${shown(timeZero * 60)} s before the clock was started: check the time zero; the fit allows for it, the constructions do not`
+          : say`the readings fit better if the load came ${shown(-timeZero * 60)} s after the clock was started: check the time zero; the fit allows for it, the constructions do not`,
       );
     }
   }
@@ -132,7 +137,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   );
   if (other)
     remarks.push(
-      `the readings fit a cv ${shown(other.rate / best.rate)} times this one nearly as well: do not rely on either`,
+      say`the readings fit a cv ${shown(other.rate / best.rate)} times this one nearly as well: do not rely on either`,
     );
   const [low, high] = rateInterval(table, weights, best, lean, timeZero, rise);
   return given(
@@ -166,4 +171,4 @@ function roughness(residuals: readonly number[]): number {
   return sum / (residuals.length - 2);
 }
 
-const shown = (value: number): string => String(Number(value.toPrecision(3)));
+const shown = (value: number): Digits => digits(value, 3);

@@ -8,9 +8,11 @@ import type { Outcome } from "../../../../src/reduction/outcome";
 import type { CellValue, SheetName, SheetPlan } from "../../../../src/workbook/port";
 import { timeCurve } from "../../../plots/curves";
 import { inputsOfDemo } from "./plot-sheets";
+import { english } from "../../../../src/reduction/message";
+import { inEnglish } from "../../../in-english";
 
 const valueOf = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 };
 const formulasOf = ({ cells }: SheetPlan): string => cells.flatMap(({ formula }) => formula ?? []).join("\n");
@@ -36,7 +38,7 @@ describe("of a range", () => {
   test("a range on its side is refused, with what to do", () => {
     const [times, readings] = [0, 1].map((column) => rows.map((row) => row[column]));
     const range = rangeOf({ sheet: "Log", address: "B4:P5", values: [times, readings] })!;
-    expect(chartOfRange(range, 0, 1, DEFAULT_CHOICES, spec)).toMatchObject({
+    expect(inEnglish(chartOfRange(range, 0, 1, DEFAULT_CHOICES, spec))).toMatchObject({
       ok: false,
       reason: expect.stringContaining("Select the same numbers in columns"),
     });
@@ -82,7 +84,7 @@ describe("of a data sheet", () => {
   test("columns that the sheet does not have are named", () => {
     const choices = { ...SHEET_CHOICES, at: "d100" } as const;
     const fewer = { ...data, names: names.filter(({ name }) => name !== "void_ratio_d100") };
-    expect(chartOfSheet(fewer, record, choices, valueOf(drawSheet(record, choices)))).toMatchObject({
+    expect(inEnglish(chartOfSheet(fewer, record, choices, valueOf(drawSheet(record, choices))))).toMatchObject({
       ok: false,
       reason: expect.stringContaining("void_ratio_d100"),
     });

@@ -10,6 +10,7 @@ import { rangeOf, type Range } from "../../../../src/pane/screens/plots/selected
 import { LOG_TIME, ROOT_TIME } from "../../../../src/functions/increment";
 import type { CellValue } from "../../../../src/workbook/port";
 import { compressionCurve, timeCurve } from "../../../plots/curves";
+import { english } from "../../../../src/reduction/message";
 
 const range = (headings: string[], ...columns: number[][]): Range => {
   const rows: CellValue[][] = columns[0].map((_, row) => columns.map((column) => column[row]));
@@ -22,7 +23,7 @@ const { stresses, voidRatios } = compressionCurve;
 
 const drawn = (of: Range, choices: Partial<Choices>, first = 0, second = 1) => {
   const outcome = drawRange(of, first, second, { ...DEFAULT_CHOICES, ...choices });
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 };
 const number = (of: ReturnType<typeof drawn>, name: string): number =>

@@ -1,5 +1,6 @@
 import { pairOf, rangeOf, unitOf, type Range } from "../../../../src/pane/screens/plots/selected-range";
 import type { CellValue } from "../../../../src/workbook/port";
+import { inEnglish } from "../../../in-english";
 
 const range = (values: CellValue[][], address = "B4:C9"): Range | null => rangeOf({ sheet: "Test", address, values });
 const known = (values: CellValue[][], address?: string): Range => {
@@ -148,7 +149,7 @@ describe("two lines as numbers", () => {
       0,
       1,
     );
-    expect(pair).toMatchObject({ ok: false, fault: "input", reason: expect.stringContaining(message) });
+    expect(inEnglish(pair)).toMatchObject({ ok: false, fault: "input", reason: expect.stringContaining(message) });
   });
 
   test("the cells of a sheet-qualified, absolute address have the right names", () => {

@@ -12,6 +12,9 @@ import type { PlotSpec } from "../../../../src/plots/spec";
 import type { Outcome } from "../../../../src/reduction/outcome";
 import type { CellValue } from "../../../../src/workbook/port";
 import { inputsOfDemo } from "./plot-sheets";
+import { english, asTyped, say } from "../../../../src/reduction/message";
+import { logTimeRefuses } from "../../../../src/reduction/increment/constructions/refusals";
+import { inEnglish } from "../../../in-english";
 
 const recordOf = (change: Record<string, CellValue[]> = {}): TestRecord =>
   readRecord(
@@ -20,7 +23,7 @@ const recordOf = (change: Record<string, CellValue[]> = {}): TestRecord =>
     ),
   );
 const valueOf = (outcome: Outcome<PlotSpec>): PlotSpec => {
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;
 };
 const seriesOf = (spec: PlotSpec, label: string) => spec.series.find((series) => series.label === label)!;
@@ -132,7 +135,11 @@ describe("time curves", () => {
     };
     const picked = recordOf(rows);
     expect(d100(picked)).toBeCloseTo(automatic - 5, 9);
-    expect(valueOf(timeCurve(picked, load, "log")).remarks.join()).toContain("picked by hand: d100");
+    expect(
+      valueOf(timeCurve(picked, load, "log"))
+        .remarks.map(english)
+        .join(),
+    ).toContain("picked by hand: d100");
     expect(picksOf(picked, load.number).map(([name, { reason, by }]) => [name, reason, by])).toEqual([
       ["d100", "bedding", "AB"],
     ]);
@@ -151,7 +158,7 @@ describe("time curves", () => {
       `Load ${load.number} (200 kPa), log of time`,
     );
     expect(valueOf(drawSheet(record, choices)).title).toContain("Load 1 ");
-    expect(drawSheet(readRecord({}), choices)).toMatchObject({
+    expect(inEnglish(drawSheet(readRecord({}), choices))).toMatchObject({
       ok: false,
       reason: expect.stringContaining("readings"),
     });
@@ -167,10 +174,10 @@ describe("time curves", () => {
   });
 
   test("a reason is told briefly, by the clause that says why", () => {
-    expect(brief("the log-of-time method does not apply: no inflection in the readings: try ROOT_TIME")).toBe(
-      "no inflection in the readings",
-    );
-    expect(brief("x".repeat(90))).toHaveLength(56);
-    expect(brief("the method does not apply")).toBe("the method does not apply");
+    const { reason } = logTimeRefuses(say`no inflection in the readings: try ROOT_TIME`);
+    expect(english(reason)).toBe("the log-of-time method does not apply: no inflection in the readings: try ROOT_TIME");
+    expect(brief(reason)).toBe("no inflection in the readings");
+    expect(brief(asTyped("x".repeat(90)))).toHaveLength(56);
+    expect(brief(say`the method does not apply`)).toBe("the method does not apply");
   });
 });

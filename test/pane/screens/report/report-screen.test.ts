@@ -10,6 +10,7 @@ import { WorkbookError, type CellValue } from "../../../../src/workbook/port";
 import { FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
 import { sheetOf } from "../../fake-workbook";
+import { english } from "../../../../src/reduction/message";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(30_000);
@@ -162,7 +163,7 @@ test("limits of the firm, answers to checks and overwritten cells are printed", 
     answer_sheet: ["Sheet1"],
     answer_check: [check.id],
     answer_status: [answer.status],
-    answer_found: [answer.sentence],
+    answer_found: [english(answer.sentence)],
     answer_reason: ["weighed again"],
     answer_by: ["CD"],
     answer_when: ["2026-03-01 14:05"],

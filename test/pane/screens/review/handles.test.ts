@@ -16,6 +16,7 @@ import {
 } from "../../../../src/reduction/increment/constructions/picks";
 import { reduceIncrement } from "../../../../src/reduction/increment/reduce";
 import { BY_HAND, SCENARIOS } from "../../../generators/time-curves";
+import { english } from "../../../../src/reduction/message";
 
 const FRAME: Frame = { left: 58, top: 14, right: 258, bottom: 234 };
 const { times, readings } = SCENARIOS.find(({ name }) => name === "dial of 0.0001 in")!.make(7);
@@ -29,7 +30,7 @@ function shown(
   const increment = reduceIncrement(curve.times, curve.readings, picks);
   const set = handlesOf(increment, reduceIncrement(curve.times, curve.readings), picks, method);
   const spec = plotOf(curve, increment, method, { readingLabel: "Reading" });
-  if (!spec.ok) throw new Error(spec.reason);
+  if (!spec.ok) throw new Error(english(spec.reason));
   return {
     increment,
     set,
@@ -124,7 +125,7 @@ test("a pick that is refused keeps its handle, and the readings are still drawn"
   expect(increment.logTime.ok).toBe(false);
   expect(handle("d100").value).toBe(1e6);
   expect(placeOf(handle("d100"), spec, FRAME)).toBe(FRAME.bottom);
-  expect(spec.refusal).toMatch(/d100/);
+  expect(english(spec.refusal!)).toMatch(/d100/);
   expect(spec.series.map(({ style }) => style)).toEqual(["points"]);
 });
 

@@ -11,6 +11,7 @@ import type { CellValue } from "../../../../src/workbook/port";
 import { SCENARIOS } from "../../../generators/time-curves";
 import { FAILURES, FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
+import { english } from "../../../../src/reduction/message";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(30_000);
@@ -101,7 +102,7 @@ const cvShown = (): number => Number(one<HTMLElement>("tr.main td").textContent)
 const cvByHand = (picks: Record<string, number>, load = 0): number => {
   const { times, readings, height } = curves[load];
   const { logTime } = reduceIncrement(times, readings, picks);
-  if (!logTime.ok) throw new Error(logTime.reason);
+  if (!logTime.ok) throw new Error(english(logTime.reason));
   return convert(coefficientOfConsolidation(T50, logTime.value.t50, height, "double"), "cv", "mm2/min", "m2/yr");
 };
 async function sign(reason = "bedding", by = "AB"): Promise<void> {

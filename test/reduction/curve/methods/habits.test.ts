@@ -3,6 +3,9 @@ import { effectOn, HABITS } from "../../../../src/reduction/curve/methods/habits
 import { testCurve } from "../../../../src/reduction/curve/shape/points";
 import { METHOD_NAMES, preconsolidationSpread } from "../../../../src/reduction/curve/preconsolidation";
 import { then } from "../../../../src/reduction/outcome";
+import { inEnglish } from "../../../in-english";
+
+const effect = (...asked: Parameters<typeof effectOn>) => inEnglish(effectOn(...asked));
 
 /** Percent by which each method reads above the corner, in the middle of 400 made curves. */
 function middle(scenario: string): Record<string, number> {
@@ -32,13 +35,13 @@ test.each([
 });
 
 test("the effect is said in words, that of flattening before that of rounding", () => {
-  expect(effectOn("intersection", { flattens: true, wide: true })).toBe(
+  expect(effect("intersection", { flattens: true, wide: true })).toBe(
     "where the virgin part flattens it reads about 8 percent low",
   );
-  expect(effectOn("casagrande", { flattens: true, wide: false })).toContain("neither high nor low");
-  expect(effectOn("work", { flattens: false, wide: true })).toBe(
+  expect(effect("casagrande", { flattens: true, wide: false })).toContain("neither high nor low");
+  expect(effect("work", { flattens: false, wide: true })).toBe(
     "on a widely rounded bend it reads about 15 percent high",
   );
-  expect(effectOn("work", { flattens: false, wide: false })).toBeUndefined();
-  expect(effectOn("janbu", { flattens: true, wide: true })).toBeUndefined();
+  expect(effect("work", { flattens: false, wide: false })).toBeUndefined();
+  expect(effect("janbu", { flattens: true, wide: true })).toBeUndefined();
 });

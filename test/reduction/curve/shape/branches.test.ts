@@ -1,6 +1,8 @@
 import { branches } from "../../../../src/reduction/curve/shape/branches";
 import { testCurve, type Kind } from "../../../../src/reduction/curve/shape/points";
 import { then } from "../../../../src/reduction/outcome";
+import { english } from "../../../../src/reduction/message";
+import { inEnglish } from "../../../in-english";
 
 const read = (stresses: (number | null)[], values: (number | null)[], kind: Kind = "e") =>
   then(testCurve(stresses, values, kind), branches);
@@ -14,7 +16,7 @@ test("a loop, reloading to the same stress, going on, and final unloading", () =
     [25, 50, 100, 200, 50, 12.5, 50, 200, 400, 800, 200, 50],
     [0.99, 0.98, 0.96, 0.88, 0.89, 0.91, 0.9, 0.875, 0.78, 0.68, 0.69, 0.71],
   );
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   const { firstLoading, loops, finalUnloading, seating } = outcome.value;
   expect(stressesOf(firstLoading)).toEqual([25, 50, 100, 200, 400, 800]);
   expect(loops).toHaveLength(1);
@@ -26,7 +28,7 @@ test("a loop, reloading to the same stress, going on, and final unloading", () =
 
 test("two loops in one unloading are two loops; a reload at the end is a loop", () => {
   const outcome = read([100, 200, 50, 100, 25, 150], [0.96, 0.88, 0.9, 0.89, 0.92, 0.89]);
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   expect(outcome.value.loops.map(({ unload, reload }) => [stressesOf(unload), stressesOf(reload)])).toEqual([
     [
       [200, 50],
@@ -42,16 +44,18 @@ test("two loops in one unloading are two loops; a reload at the end is a loop", 
 
 test("swelling at seating is left out of first loading, with a remark", () => {
   const outcome = read(LOADS, [0.96, ...VOIDS.slice(1)]);
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   expect(stressesOf(outcome.value.seating)).toEqual([12.5]);
-  expect(outcome.remarks).toEqual(["the specimen swelled up to stress 25: first loading is read from there"]);
+  expect(outcome.remarks.map(english)).toEqual([
+    "the specimen swelled up to stress 25: first loading is read from there",
+  ]);
 });
 
 test("the same stress twice: the later value counts, remarked by row", () => {
   const outcome = read([25, 25, 50, 100], [0.99, 0.985, 0.98, 0.96]);
-  if (!outcome.ok) throw new Error(outcome.reason);
+  if (!outcome.ok) throw new Error(english(outcome.reason));
   expect(outcome.value.firstLoading.map(({ value }) => value)).toEqual([0.985, 0.98, 0.96]);
-  expect(outcome.remarks[0]).toContain("row 2");
+  expect(english(outcome.remarks[0])).toContain("row 2");
 });
 
 describe("wetting: water added under a load that stays the same", () => {
@@ -59,7 +63,7 @@ describe("wetting: water added under a load that stays the same", () => {
 
   test("swelling is no fault: the step is told apart, and first loading begins with the wetted point", () => {
     const outcome = read(STRESSES, [0.8, 0.795, 0.79, 0.78, 0.86, 0.85, 0.82, 0.75, 0.66]);
-    if (!outcome.ok) throw new Error(outcome.reason);
+    if (!outcome.ok) throw new Error(english(outcome.reason));
     const { wetting, seating, firstLoading } = outcome.value;
     expect(wetting.map((step) => step.map(({ row, value }) => [row, value]))).toEqual([
       [
@@ -69,7 +73,7 @@ describe("wetting: water added under a load that stays the same", () => {
     ]);
     expect(stressesOf(seating)).toEqual([6.25, 12.5, 25]);
     expect(stressesOf(firstLoading)).toEqual([50, 100, 200, 400, 800]);
-    expect(outcome.remarks).toEqual([
+    expect(outcome.remarks.map(english)).toEqual([
       "row 5: the stress of the row before again (water added, or the load left standing); the later value is used",
       "the specimen swelled up to stress 50: first loading is read from there",
     ]);
@@ -77,7 +81,7 @@ describe("wetting: water added under a load that stays the same", () => {
 
   test("collapse keeps the points before it, and goes on from the later value", () => {
     const outcome = read(STRESSES, [0.8, 0.795, 0.79, 0.78, 0.72, 0.71, 0.68, 0.61, 0.52]);
-    if (!outcome.ok) throw new Error(outcome.reason);
+    if (!outcome.ok) throw new Error(english(outcome.reason));
     expect(outcome.value.firstLoading.map(({ value }) => value)).toEqual([
       0.8, 0.795, 0.79, 0.72, 0.71, 0.68, 0.61, 0.52,
     ]);
@@ -86,7 +90,7 @@ describe("wetting: water added under a load that stays the same", () => {
 
   test("a first load that swells, and more than the rest compresses at first, is no fault", () => {
     const outcome = read([5, 10, 20, 40, 80, 160, 320, 640], [0.9, 0.96, 0.99, 0.985, 0.97, 0.93, 0.85, 0.76]);
-    if (!outcome.ok) throw new Error(outcome.reason);
+    if (!outcome.ok) throw new Error(english(outcome.reason));
     expect(stressesOf(outcome.value.seating)).toEqual([5, 10]);
   });
 });
@@ -98,12 +102,17 @@ test.each(LOADS.flatMap((_, k) => [0.01, 0.1, 10, 100].map((factor) => [k, facto
     const outcome = read(stresses, VOIDS);
     // A first load that is too low is in order: it may be a light seating load.
     if (k === 0 && factor < 1) expect(outcome.ok).toBe(true);
-    else expect(outcome).toMatchObject({ ok: false, fault: "input", reason: expect.stringContaining(`row ${k + 1}:`) });
+    else
+      expect(inEnglish(outcome)).toMatchObject({
+        ok: false,
+        fault: "input",
+        reason: expect.stringContaining(`row ${k + 1}:`),
+      });
   },
 );
 
 test("the question names the stress and one that would fit", () => {
-  expect(read([100, 200, 4000, 800, 1600], [0.96, 0.88, 0.78, 0.68, 0.58])).toMatchObject({
+  expect(inEnglish(read([100, 200, 4000, 800, 1600], [0.96, 0.88, 0.78, 0.68, 0.58]))).toMatchObject({
     reason:
       "row 3: the stress 4000 does not fit the rows around it, where about 400 would: check it for a decimal point or a zero too many",
   });
@@ -119,19 +128,33 @@ test("even steps of any size, and unloading, are not questioned", () => {
 
 test("a value that cannot follow the others names its row", () => {
   const typed = (k: number, value: number) => VOIDS.map((e, i) => (i === k ? value : e));
-  expect(read(LOADS, typed(4, 0.58))).toMatchObject({ fault: "input", reason: expect.stringContaining("row 5") });
-  expect(read(LOADS, typed(5, 1.08))).toMatchObject({ fault: "input", reason: expect.stringContaining("row 6") });
+  expect(inEnglish(read(LOADS, typed(4, 0.58)))).toMatchObject({
+    fault: "input",
+    reason: expect.stringContaining("row 5"),
+  });
+  expect(inEnglish(read(LOADS, typed(5, 1.08)))).toMatchObject({
+    fault: "input",
+    reason: expect.stringContaining("row 6"),
+  });
 });
 
 test("values of the other kind are told", () => {
-  expect(read(LOADS, VOIDS, "strain")).toMatchObject({ fault: "input", reason: expect.stringContaining('kind "e"') });
+  expect(inEnglish(read(LOADS, VOIDS, "strain"))).toMatchObject({
+    fault: "input",
+    reason: expect.stringContaining('kind "e"'),
+  });
   const strains = VOIDS.map((e) => (1 - e) / 2);
-  expect(read(LOADS, strains)).toMatchObject({ fault: "input", reason: expect.stringContaining('"strain"') });
+  expect(inEnglish(read(LOADS, strains))).toMatchObject({
+    fault: "input",
+    reason: expect.stringContaining('"strain"'),
+  });
   expect(
-    read(
-      LOADS,
-      strains.map((strain) => 100 * strain),
-      "strain",
+    inEnglish(
+      read(
+        LOADS,
+        strains.map((strain) => 100 * strain),
+        "strain",
+      ),
     ),
   ).toMatchObject({
     fault: "input",

@@ -2,6 +2,7 @@ import { LINE_FACTOR } from "../../../../src/reduction/increment/cv";
 import { logTimeLines, rootTimeLines } from "../../../../src/reduction/increment/constructions/lines";
 import { reduceIncrement } from "../../../../src/reduction/increment/reduce";
 import { SCENARIOS } from "../../../generators/time-curves";
+import { english } from "../../../../src/reduction/message";
 
 const scenario = SCENARIOS.find(({ name }) => name === "dial of 0.0001 in");
 const curve = scenario!.make(4);
@@ -66,7 +67,7 @@ describe("log time", () => {
   });
   test("as drawn, the pair are two readings", () => {
     const drawn = reduceIncrement(curve.times, curve.readings, {}, "drawn").logTime;
-    if (!drawn.ok) throw new Error(drawn.reason);
+    if (!drawn.ok) throw new Error(english(drawn.reason));
     const pair = logTimeLines(cleaned.value, drawn.value).find(({ label }) => label === "4:1 pair")!;
     for (const [t, d] of pair.points) expect(curve.readings[curve.times.indexOf(t)]).toBeCloseTo(d, 12);
   });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { consolidationRate, degreeOfConsolidation, timeFactor } from "../../../../src/reduction/increment/fit/terzaghi";
+import { english } from "../../../../src/reduction/message";
 
 /** The Fourier series summed naively, with compensation, far beyond what is needed: another way to the same number. */
 function fourier(T: number): number {
@@ -23,7 +24,7 @@ function fourier(T: number): number {
 
 const factor = (U: number): number => {
   const T = timeFactor(U);
-  if (!T.ok) throw new Error(T.reason);
+  if (!T.ok) throw new Error(english(T.reason));
   return T.value;
 };
 

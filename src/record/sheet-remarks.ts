@@ -1,0 +1,70 @@
+/** The remarks of a data sheet as messages, worked out from its record: what the cells of remarks say in English. */
+import { fieldCurve } from "../reduction/curve/field-curve";
+import { LUNNE_NAMES } from "../reduction/curve/sample-quality";
+import { distinct, joined, say, type Message } from "../reduction/message";
+import { then, type Outcome } from "../reduction/outcome";
+import type { RemarkName, TestRecord } from "./record";
+import { inputs, inSheetStress, reduced, seatingDeflection, type LoadReduced } from "./reduced-test";
+
+/** What the load table says of a load before the remarks of its constructions. */
+function notes(record: TestRecord, load: LoadReduced, before: LoadReduced | undefined): Message[] {
+  const { load_branch: branch } = load.record.words;
+  const swelled =
+    branch === "loading" &&
+    load.record.results.height_end !== undefined &&
+    before?.record.results.height_end !== undefined &&
+    load.record.results.height_end > before.record.results.height_end;
+  const noPoint = record.words.curve_from === "d100" && load.record.results.void_ratio_d100 === undefined;
+  return [
+    ...(record.deflections.every(({ stress }) => stress === undefined) ? [say`not corrected for the apparatus`] : []),
+    ...(seatingDeflection(record).ok
+      ? []
+      : [say`the deflection table does not reach the seating stress: enter a row for it`]),
+    ...(branch === "wetting" ? [say`wetting: no cv, mv, k or C alpha`] : []),
+    ...(swelled ? [say`the specimen swelled under the load: no cv, mv, k or C alpha`] : []),
+    ...(noPoint ? [say`no d100: the curve shows the end of the load`] : []),
+  ];
+}
+
+/** The remark on a load as the load table words it; undefined where the record has no such load. */
+export function remarkOfLoad(record: TestRecord, number: number): Message | undefined {
+  const { loads } = reduced(record);
+  const index = loads.findIndex((one) => one.record.number === number);
+  const load = loads[index];
+  if (!load) return undefined;
+  const { cleaned, logTime, rootTime } = load.increment;
+  const ofCurve = cleaned.ok
+    ? distinct([logTime, rootTime].flatMap((outcome) => (outcome.ok ? outcome.remarks : [outcome.reason])))
+    : [say`the time curve is refused: its first cell says why`];
+  return joined([...notes(record, load, loads[index - 1]), ...(ofCurve.length ? ofCurve : [say`ok`])]);
+}
+
+const remarksOf = (outcome: Outcome<unknown>): Message | undefined =>
+  outcome.ok ? joined(outcome.remarks) : undefined;
+
+/** The remark of a cell of the page of remarks; undefined for what is typed, and where the record gives none. */
+export function remarkOfTest(record: TestRecord, name: RemarkName | "test_remarks"): Message | undefined {
+  const { curve, specimen, preconsolidation, spread, quality } = reduced(record);
+  if (name === "specimen_remark") return remarksOf(specimen);
+  if (name === "preconsolidation_remark") return remarksOf(preconsolidation);
+  if (name === "preconsolidation_verdict") return spread.ok ? spread.value.verdict : undefined;
+  if (name === "quality_remark") return remarksOf(quality);
+  if (name === "quality_class")
+    return quality.ok && quality.value.lunneClass ? LUNNE_NAMES[quality.value.lunneClass] : undefined;
+  if (name !== "field_remark") return undefined;
+  return remarksOf(
+    then(curve, (test) =>
+      then(inputs(record, "in_situ_stress"), ({ in_situ_stress: inSitu }) =>
+        then(specimen, ({ e0 }) =>
+          fieldCurve({
+            test,
+            inSituStress: inSheetStress(record, inSitu),
+            initialVoidRatio: e0,
+            preconsolidationStress: preconsolidation.ok ? preconsolidation.value.stress : undefined,
+            factor: record.numbers.field_factor,
+          }),
+        ),
+      ),
+    ),
+  );
+}

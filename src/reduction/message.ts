@@ -1,0 +1,105 @@
+/**
+ * A sentence as a value: a template and what is put into it. `english` words it for cells and reports; the pane words it in
+ * its own language from a catalogue whose keys are the templates.
+ */
+
+/** A number as the sentence shows it, in digits with a decimal point. */
+export interface Digits {
+  readonly digits: string;
+}
+
+/** What every language repeats as it is: a unit, a symbol, a date, the name of a cell or what the cell holds. */
+export interface Verbatim {
+  readonly verbatim: string;
+  /** Name of the cell of the data sheet that this stands for. */
+  readonly cell?: string;
+}
+
+/** Several values, with a punctuation mark between them. */
+export interface Listed {
+  readonly listed: readonly Value[];
+  readonly between: ", " | "; ";
+}
+
+/** A number on its own is shown with all its digits. */
+export type Value = number | Digits | Verbatim | Listed | Message;
+
+export interface Message {
+  /** The English text before, between and after the values. */
+  readonly said: readonly string[];
+  readonly values: readonly Value[];
+  /** Of a refusal that begins with the name of the method: what follows that name. */
+  readonly cause?: Message;
+  /** Number of the load that the message names. */
+  readonly load?: number;
+}
+
+/** say`row ${2} is left out` */
+export const say = (said: readonly string[], ...values: Value[]): Message => ({ said, values });
+
+export const verbatim = (text: string): Verbatim => ({ verbatim: text });
+
+/** So many significant digits, without trailing zeros. */
+export const digits = (value: number, significant: number): Digits => ({
+  digits: String(Number(value.toPrecision(significant))),
+});
+
+/** So many decimals. */
+export const fixed = (value: number, decimals: number): Digits => ({ digits: value.toFixed(decimals) });
+
+export const listed = (values: readonly Value[], between: Listed["between"] = ", "): Listed => ({
+  listed: values,
+  between,
+});
+
+/** A text without values, such as a typed word, as a message that no language translates. */
+export const asTyped = (text: string): Message => say`${verbatim(text)}`;
+
+/** The messages one after the other. */
+export const joined = (messages: readonly Message[]): Message => say`${listed(messages, "; ")}`;
+
+/** The template of a message as a catalogue has it: "row {0} is left out". */
+export const templateOf = ({ said }: Pick<Message, "said">): string =>
+  said.reduce((text, part, index) => `${text}{${index - 1}}${part}`);
+
+/** The message in English. */
+export function english(value: Value): string {
+  if (typeof value === "number") return String(value);
+  if ("digits" in value) return value.digits;
+  if ("verbatim" in value) return value.verbatim;
+  if ("listed" in value) return value.listed.map(english).join(value.between);
+  return value.said.reduce((text, part, index) => text + english(value.values[index - 1]) + part);
+}
+
+/** The messages of a list, each once. */
+export function distinct(messages: readonly Message[]): Message[] {
+  const texts = new Set<string>();
+  return messages.filter((message) => {
+    const text = english(message);
+    return !texts.has(text) && texts.add(text);
+  });
+}
+
+/** The messages of a list that another list does not hold. */
+export function without(messages: readonly Message[], others: readonly Message[]): Message[] {
+  const texts = new Set(others.map(english));
+  return messages.filter((message) => !texts.has(english(message)));
+}
+
+/** The cells and the loads that a message names, each once, in the order of its values. */
+export function namedIn(message: Message): { readonly cells: readonly string[]; readonly loads: readonly number[] } {
+  const cells = new Set<string>();
+  const loads = new Set<number>();
+  const look = (value: Value): void => {
+    if (typeof value === "number" || "digits" in value) return;
+    if ("verbatim" in value) {
+      if (value.cell !== undefined) cells.add(value.cell);
+    } else if ("listed" in value) value.listed.forEach(look);
+    else {
+      if (value.load !== undefined) loads.add(value.load);
+      value.values.forEach(look);
+    }
+  };
+  look(message);
+  return { cells: [...cells], loads: [...loads] };
+}
