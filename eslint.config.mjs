@@ -24,7 +24,7 @@ const MAY_IMPORT = {
   report: [...RECORD, "checks", "book", "plots"],
   functions: ["reduction", "checks", "book"],
   help: ["reduction", "plots", "functions", "pane/text"],
-  "pane/text": ["workbook"],
+  "pane/text": ["workbook", "reduction"],
   "pane/ui": ["plots", "pane/text"],
   "pane/live": [...RECORD, "pane/text"],
   "pane/screens": [...RECORD, ...PANE, "plots", "datasheet", "exchange", "checks", "book", "report"],

@@ -1,2 +1,20 @@
 /** The messages of reductions, records and checks in German, by their English templates. */
-export const messages: Readonly<Record<string, string>> = {};
+import { checks } from "./checks";
+import { curve } from "./curve";
+import { curveQuestions } from "./curve-questions";
+import { design } from "./design";
+import { increment } from "./increment";
+import { questions } from "./questions";
+import { record } from "./record";
+import { specimen } from "./specimen";
+
+export const messages: Readonly<Record<string, string>> = {
+  ...checks,
+  ...curve,
+  ...curveQuestions,
+  ...design,
+  ...increment,
+  ...questions,
+  ...record,
+  ...specimen,
+};

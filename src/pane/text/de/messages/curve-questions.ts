@@ -1,0 +1,199 @@
+/** The reviewer's questions on time curves and on the compression curve, with what each may answer. */
+export const curveQuestions: Readonly<Record<string, string>> = {
+  // Time curves: Q23 to Q39.
+  "it needs loads with readings (times_01, readings_01 and on)":
+    "es braucht Laststufen mit Ablesungen (times_01, readings_01 und weitere)",
+  "the readings give no time": "die Ablesungen geben keine Zeit",
+  "Do the readings of a load run one way?": "Laufen die Ablesungen einer Laststufe in eine Richtung?",
+  "the load has fewer than 3 readings": "die Laststufe hat weniger als 3 Ablesungen",
+  "the greatest step back": "größter Schritt zurück",
+  "row {0} of the readings goes back against the movement (one turn of the dial's hand): check it":
+    "Zeile {0} der Ablesungen läuft gegen die Bewegung zurück (eine Umdrehung des Zeigers der Messuhr): prüfen",
+  "row {0} of the readings goes back against the movement: check it":
+    "Zeile {0} der Ablesungen läuft gegen die Bewegung zurück: prüfen",
+  "Does each load begin at the reading at which the one before ended?":
+    "Beginnt jede Laststufe mit der Ablesung, mit der die vorige endete?",
+  "the load has no reading at time 0": "die Laststufe hat keine Ablesung zur Zeit 0",
+  "the reading before the load is not known ({0})": "die Ablesung vor der Laststufe ist nicht bekannt ({0})",
+  "reading at time 0": "Ablesung zur Zeit 0",
+  "reading before the load": "Ablesung vor der Laststufe",
+  "the dial was reset, or the zero was taken with the load on":
+    "die Messuhr wurde verstellt, oder die Nullablesung wurde unter der Last genommen",
+  "Do the times of each load begin at 0 and grow?": "Beginnen die Zeiten jeder Laststufe bei 0 und wachsen sie?",
+  "row {0} has a reading and no time": "Zeile {0} hat eine Ablesung und keine Zeit",
+  "time in row {0}": "Zeit in Zeile {0}",
+  "time in the row before": "Zeit in der Zeile davor",
+  "row {0} is at {1} min, not after the {2} min of the row before":
+    "Zeile {0} steht bei {1} min, nicht nach den {2} min der Zeile davor",
+  "first time": "erste Zeit",
+  expected: "erwartet",
+  "the times begin at 0 and grow": "die Zeiten beginnen bei 0 und wachsen",
+  "the first reading is at {0} min: the reading before the load is missing":
+    "die erste Ablesung ist bei {0} min: die Ablesung vor der Laststufe fehlt",
+  "Are all times in minutes?": "Sind alle Zeiten in Minuten?",
+  "it needs three readings in order of time": "es braucht drei Ablesungen in der Reihenfolge der Zeit",
+  "the greatest change from one step of time to the next": "größte Änderung von einem Zeitschritt zum nächsten",
+  "are some times in seconds, hours or days?": "Sind einige Zeiten in Sekunden, Stunden oder Tagen?",
+  "Was the first reading early enough?": "Kam die erste Ablesung früh genug?",
+  "the load has no reading after time 0": "die Laststufe hat keine Ablesung nach der Zeit 0",
+  "the first reading": "erste Ablesung",
+  "the beginning of the curve is not seen: read earlier": "der Anfang der Kurve ist nicht zu sehen: früher ablesen",
+  "Are there readings enough before t50?": "Gibt es genug Ablesungen vor t50?",
+  "readings before t50 ({0} min)": "Ablesungen vor t50 ({0} min)",
+  "half of it was over before the first reading: cv cannot be found":
+    "die Hälfte war vor der ersten Ablesung vorbei: cv ist nicht zu finden",
+  "cv rests on few readings": "cv ruht auf wenigen Ablesungen",
+  "Do t90 and t100 lie within the readings?": "Liegen t90 und t100 innerhalb der Ablesungen?",
+  "the load has neither t90 nor t100": "die Laststufe hat weder t90 noch t100",
+  "the later of t90 and t100": "das spätere von t90 und t100",
+  "it lies beyond the last reading: it was not measured": "es liegt nach der letzten Ablesung: es wurde nicht gemessen",
+  "Did each load stay until primary consolidation was over?":
+    "Blieb jede Laststufe, bis die Primärkonsolidation vorbei war?",
+  "{0}; loads that stay to the end of primary: ASTM D2435, method B, from memory":
+    "{0}; Laststufen bis zum Ende der Primärkonsolidation: ASTM D2435, Verfahren B, aus dem Gedächtnis",
+  "the last reading over t100 ({0} min)": "letzte Ablesung durch t100 ({0} min)",
+  "the load was changed before primary was over": "die Last wurde gewechselt, bevor die Primärkonsolidation vorbei war",
+  "the load was changed too early to show its tail": "die Last wurde zu früh gewechselt, um den Kriechast zu zeigen",
+  "Is the tail long enough for the coefficient of secondary compression?":
+    "Ist der Kriechast lang genug für den Beiwert der Sekundärsetzung?",
+  "the loads stay to the end of primary ({0}): no C alpha is given, and no tail is due":
+    "die Laststufen dauern bis zum Ende der Primärkonsolidation ({0}): C alpha wird nicht angegeben, und ein Kriechast wird nicht verlangt",
+  "the tail beyond t100, in log cycles": "Kriechast nach t100, in Zehnerpotenzen der Zeit",
+  "C alpha of this load is not to be relied on": "auf C alpha dieser Laststufe ist kein Verlass",
+  "Do log time and root time agree on {0}?": "Stimmen log. Zeit und Wurzel der Zeit bei {0} überein?",
+  "{0} by log time": "{0} nach log. Zeit",
+  "{0} by root time": "{0} nach Wurzel der Zeit",
+  "look at both plots": "beide Diagramme ansehen",
+  "Do log time and root time agree on cv?": "Stimmen log. Zeit und Wurzel der Zeit bei cv überein?",
+  "{0}; root time is usually the higher (Sridharan et al. 1987; Al-Zoubi 2008, from their abstracts)":
+    "{0}; Wurzel der Zeit ist meist höher (Sridharan et al. 1987; Al-Zoubi 2008, aus den Kurzfassungen)",
+  "the greater over the lesser cv": "das größere durch das kleinere cv",
+  "neither is to be relied on without a look at the plots": "auf keines ist Verlass, ohne die Diagramme anzusehen",
+  "cv by root time": "cv nach Wurzel der Zeit",
+  "cv by log time": "cv nach log. Zeit",
+  "Does cv change gradually from load to load of first loading?":
+    "Ändert sich cv von Laststufe zu Laststufe der Erstbelastung allmählich?",
+  "cv over that of the load before, or the reverse": "cv durch das der Laststufe davor, oder umgekehrt",
+  "look at both time curves": "beide Zeitkurven ansehen",
+  "it needs cv of two loads beyond the preconsolidation stress":
+    "es braucht cv zweier Laststufen über der Vorbelastungsspannung",
+  "Is cv that of a soil?": "Ist cv das eines Bodens?",
+  cv: "cv",
+  "check the units of time and height": "Einheiten von Zeit und Höhe prüfen",
+  "Is primary compression large against the resolution of the dial?":
+    "Ist die Primärsetzung groß gegen die Auflösung der Messuhr?",
+  "arithmetic: half a step of 20 is 10 % of cv": "Rechnung: ein halber Schritt von 20 ist 10 % von cv",
+  "primary compression in steps of the dial": "Primärsetzung in Schritten der Messuhr",
+  "the whole movement in steps of the dial": "ganze Bewegung in Schritten der Messuhr",
+  "cv of this load is lost in the resolution": "cv dieser Laststufe geht in der Auflösung unter",
+  "the readings show no step": "die Ablesungen zeigen keinen Schritt",
+  "Is the compression that came at once small?": "Ist die Sofortsetzung klein?",
+  "it needs Dial factor ({0})": "es braucht Dial factor ({0})",
+  "the specimen did not compress under the load": "der Probekörper setzte sich unter der Last nicht",
+  "share of compression at once, less the apparatus": "Anteil der Sofortsetzung, ohne das Gerät",
+  "gas in the pores, bedding, or a stiff soil: look at the first readings":
+    "Gas in den Poren, Bettung oder ein steifer Boden: die ersten Ablesungen ansehen",
+  "Was the specimen saturated where cv is reported?": "War der Probekörper gesättigt, wo cv berichtet wird?",
+  "ASTM D2435, scope: cv applies to saturated soil": "ASTM D2435, Anwendungsbereich: cv gilt für gesättigten Boden",
+  "no cv is reported": "kein cv wird berichtet",
+  "cv is valid only if water filled the voids later: say so, or leave cv out":
+    "cv gilt nur, wenn das Wasser die Poren später füllte: das sagen oder cv weglassen",
+
+  // The compression curve: Q44 to Q57.
+  "Does the virgin line have points enough, and go far enough beyond yield?":
+    "Hat die Erstbelastungsgerade genug Punkte, und reicht sie weit genug über die Vorbelastungsspannung?",
+  "{0}; the result depends on the greatest stress (J. Mar. Sci. Eng. 2026, 14(8), 740, from its abstract)":
+    "{0}; das Ergebnis hängt von der größten Spannung ab (J. Mar. Sci. Eng. 2026, 14(8), 740, aus der Kurzfassung)",
+  "points on the virgin line": "Punkte auf der Erstbelastungsgeraden",
+  "more loads, or closer ones, make it certain": "mehr oder engere Laststufen machen sie sicher",
+  "the greatest stress over the preconsolidation stress": "größte Spannung durch Vorbelastungsspannung",
+  "load further (eight times is the aim)": "weiter belasten (das Ziel ist das Achtfache)",
+  "virgin line": "Erstbelastungsgerade",
+  "Does the preconsolidation stress lie between the loads that could show it?":
+    "Liegt die Vorbelastungsspannung zwischen den Lasten, die sie zeigen können?",
+  "it needs two loads of first loading": "es braucht zwei Laststufen der Erstbelastung",
+  "preconsolidation stress": "Vorbelastungsspannung",
+  "the test has no points on one side of it": "der Versuch hat auf einer Seite davon keine Punkte",
+  "Do the methods agree on the preconsolidation stress?":
+    "Stimmen die Verfahren bei der Vorbelastungsspannung überein?",
+  "spread of the methods over their median": "Spanne der Verfahren durch ihren Median",
+  "unreliable: do not report one number": "unzuverlässig: nicht eine einzige Zahl berichten",
+  "look at the curve, and at the points that each method used": "die Kurve und die Punkte jedes Verfahrens ansehen",
+  "Does the curve have a bend, as an undisturbed specimen's has?":
+    "Hat die Kurve einen Knick, wie die eines ungestörten Probekörpers?",
+  "slope of the first loads over that of the virgin line":
+    "Neigung der ersten Lasten durch die der Erstbelastungsgeraden",
+  "the curve is rounded: disturbed, or already yielding under the first loads":
+    "die Kurve ist rund: gestört, oder schon unter den ersten Lasten über der Vorbelastungsspannung",
+  "Are recompression and swelling index in proportion?": "Passen Wiederbelastungs- und Schwellbeiwert zueinander?",
+  "Cr over Cc": "Cr durch Cc",
+  "look at where each slope was taken": "ansehen, wo jede Neigung genommen wurde",
+  "the greater over the lesser of Cs and Cr": "das größere durch das kleinere von Cs und Cr",
+  "unloading and reloading should be about as steep": "Ent- und Wiederbelastung sollten etwa gleich steil sein",
+  indices: "Beiwerte",
+  "Is the compression index that of a soil?": "Ist der Kompressionsbeiwert der eines Bodens?",
+  "compression index Cc": "Kompressionsbeiwert Cc",
+  "check the void ratios, and that it is per log cycle": "die Porenzahlen prüfen, und dass er je Zehnerpotenz gilt",
+  "compression ratio CR": "Kompressionsverhältnis CR",
+  "check the strains, and that it is per log cycle": "die Stauchungen prüfen, und dass es je Zehnerpotenz gilt",
+  "it needs void ratios, or the whole specimen": "es braucht Porenzahlen oder den ganzen Probekörper",
+  "Is secondary compression in proportion to the slope of the curve under the same load?":
+    "Passt die Sekundärsetzung zur Neigung der Kurve unter derselben Last?",
+  "Mesri & Castro 1987 (concept); limits from Terzaghi, Peck & Mesri 1996, from memory":
+    "Mesri & Castro 1987 (Gedanke); Grenzen nach Terzaghi, Peck & Mesri 1996, aus dem Gedächtnis",
+  "C alpha over the slope of the curve": "C alpha durch die Neigung der Kurve",
+  "check that both are void ratio, at one stress, and that the tail is long enough":
+    "prüfen, dass beides Porenzahl ist, bei einer Spannung, und dass der Kriechast lang genug ist",
+  "it needs C alpha of loads beyond the preconsolidation stress ({0})":
+    "es braucht C alpha von Laststufen über der Vorbelastungsspannung ({0})",
+  "Is the sample good enough, by its volume change up to the in-situ stress?":
+    "Ist die Probe gut genug, nach ihrer Volumenänderung bis zur In-situ-Spannung?",
+  "Lunne et al. 1997; Terzaghi, Peck & Mesri 1996 (SQD), limits as the reduction has them":
+    "Lunne et al. 1997; Terzaghi, Peck & Mesri 1996 (SQD), Grenzen wie in der Auswertung",
+  unknown: "unbekannt",
+  "class {0} (Lunne), {1} (SQD): disturbed, so that yield and Cc read low":
+    "Klasse {0} (Lunne), {1} (SQD): gestört, Vorbelastungsspannung und Cc lesen sich also zu niedrig",
+  "strain at the in-situ stress": "Stauchung bei der In-situ-Spannung",
+  "change of void ratio over e0": "Änderung der Porenzahl durch e0",
+  "Is the overconsolidation ratio possible, and does it rest on an in-situ stress?":
+    "Ist das Überkonsolidierungsverhältnis möglich, und ruht es auf einer In-situ-Spannung?",
+  "an OCR of {0} stands on the sheet without an in-situ stress: fill in {1}":
+    "ein OCR von {0} steht auf dem Blatt ohne In-situ-Spannung: {1} ausfüllen",
+  OCR: "OCR",
+  "disturbance, ground still consolidating, or a wrong in-situ stress (water table?)":
+    "Störung, noch nicht konsolidierter Baugrund oder eine falsche In-situ-Spannung (Grundwasserstand?)",
+  "Does the in-situ stress go with the depth?": "Passt die In-situ-Spannung zur Tiefe?",
+  "arithmetic: unit weights from buoyant soft soil to dense dry soil":
+    "Rechnung: Wichten von weichem Boden unter Auftrieb bis zu dichtem trockenem Boden",
+  "{0} is not above zero": "{0} ist nicht größer als null",
+  "in-situ stress over depth, kPa/m": "In-situ-Spannung durch Tiefe, kPa/m",
+  "check the depth, the water table and the units": "Tiefe, Grundwasserstand und Einheiten prüfen",
+  "Is the conductivity from cv that of a clay?": "Ist die Durchlässigkeit aus cv die eines Tons?",
+  k: "k",
+  "check cv and mv, and their units": "cv und mv und ihre Einheiten prüfen",
+  "it needs k of a load ({0})": "es braucht k einer Laststufe ({0})",
+  "Are all void ratios above zero, and does unloading open the soil?":
+    "Sind alle Porenzahlen über null, und lockert die Entlastung den Boden?",
+  logic: "Logik",
+  "void ratio": "Porenzahl",
+  "check the dry mass, the specific gravity and the readings": "Trockenmasse, Korndichte und Ablesungen prüfen",
+  "void ratio of the load before": "Porenzahl der Laststufe davor",
+  "the void ratio falls as the load is taken off: check the readings and the correction":
+    "die Porenzahl fällt beim Entlasten: Ablesungen und Berichtigung prüfen",
+  "the void ratio does not fall as the load is taken off": "die Porenzahl fällt beim Entlasten nicht",
+  "it needs void ratios: readings, dry mass, specific gravity and diameter":
+    "es braucht Porenzahlen: Ablesungen, Trockenmasse, Korndichte und Durchmesser",
+  "Is swell on wetting told of?": "Ist das Schwellen beim Wässern genannt?",
+  "the water was added under the seating stress, before the zero of the deformations was read":
+    "gewässert wurde unter der Anfangsspannung, bevor die Nullablesung genommen wurde",
+  "no load is marked as inundated ({0})": "keine Laststufe ist als gewässert bezeichnet ({0})",
+  "strain on wetting ({0})": "Stauchung beim Wässern ({0})",
+  "swell on wetting ({0})": "Schwellen beim Wässern ({0})",
+  "say so in {0}": "das in {0} sagen",
+  "{0} (the remarks do)": "{0} (die Bemerkungen tun es)",
+  "Is rebound less than the compression before it?": "Ist die Hebung kleiner als die Setzung davor?",
+  "the test has no unloading": "der Versuch hat keine Entlastung",
+  rebound: "Hebung",
+  "it is more than the specimen had been compressed: check the readings":
+    "sie ist größer, als der Probekörper zusammengedrückt war: Ablesungen prüfen",
+};

@@ -1,0 +1,89 @@
+/** Every message that the program can say stands in every catalogue, with the same values put in. */
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import ts from "typescript";
+import { LANGUAGES } from "../../../src/pane/text/language";
+import { inWords, MESSAGES, translated } from "../../../src/pane/text/messages";
+import { digits, english, listed, say, templateOf, verbatim } from "../../../src/reduction/message";
+
+const SOURCES = join(__dirname, "../../../src");
+
+const filesOf = (folder: string): string[] =>
+  readdirSync(folder, { withFileTypes: true }).flatMap((entry) =>
+    entry.isDirectory()
+      ? filesOf(join(folder, entry.name))
+      : /\.tsx?$/.test(entry.name)
+        ? [join(folder, entry.name)]
+        : [],
+  );
+
+/** The templates that a file gives to `say`. */
+function templatesOf(file: string): string[] {
+  const source = ts.createSourceFile(file, readFileSync(file, "utf8"), ts.ScriptTarget.Latest, true);
+  const found: string[] = [];
+  const look = (node: ts.Node): void => {
+    if (ts.isTaggedTemplateExpression(node) && ts.isIdentifier(node.tag) && node.tag.text === "say") {
+      const { template } = node;
+      const said = ts.isNoSubstitutionTemplateLiteral(template)
+        ? [template.text]
+        : [template.head.text, ...template.templateSpans.map(({ literal }) => literal.text)];
+      found.push(templateOf({ said }));
+    }
+    ts.forEachChild(node, look);
+  };
+  look(source);
+  return found;
+}
+
+const TEMPLATES = [...new Set(filesOf(SOURCES).flatMap(templatesOf))];
+
+const placesIn = (template: string): string[] => (template.match(/\{\d+\}/g) ?? []).sort();
+
+test("the sources say hundreds of messages", () => expect(TEMPLATES.length).toBeGreaterThan(500));
+
+describe.each(LANGUAGES.filter((language) => language !== "en"))("%s", (language) => {
+  const catalogue = MESSAGES[language] ?? {};
+
+  test("translates every template of the sources", () =>
+    expect(TEMPLATES.filter((template) => !catalogue[template])).toEqual([]));
+
+  test("holds no template that the sources do not say", () =>
+    expect(Object.keys(catalogue).filter((template) => !TEMPLATES.includes(template))).toEqual([]));
+
+  test("puts the same values in", () =>
+    expect(
+      Object.entries(catalogue)
+        .filter(([template, said]) => placesIn(said).join() !== placesIn(template).join())
+        .map(([template]) => template),
+    ).toEqual([]));
+});
+
+test("a template is translated once: no part of the catalogue writes over another", () => {
+  const folder = join(SOURCES, "pane/text/de/messages");
+  const keys = filesOf(folder).flatMap((file) => {
+    const source = ts.createSourceFile(file, readFileSync(file, "utf8"), ts.ScriptTarget.Latest, true);
+    const found: string[] = [];
+    const look = (node: ts.Node): void => {
+      if (ts.isPropertyAssignment(node) && (ts.isStringLiteral(node.name) || ts.isIdentifier(node.name)))
+        found.push(node.name.text);
+      ts.forEachChild(node, look);
+    };
+    look(source);
+    return found;
+  });
+  expect(keys.filter((key, index) => keys.indexOf(key) !== index)).toEqual([]);
+});
+
+test("a message in German: decimal comma, translated parts, cells and units as they are", () => {
+  const load = { ...say`load ${3} (${say`${digits(12.5, 4)} ${verbatim("kPa")}`})`, load: 3 };
+  const message = say`${say`${load}: ${say`${say`it needs ${verbatim("Dial factor (dial_factor)")}`}`}`}`;
+  expect(english(message)).toBe("load 3 (12.5 kPa): it needs Dial factor (dial_factor)");
+  expect(translated(message, "de")).toBe("Laststufe 3 (12,5 kPa): es braucht Dial factor (dial_factor)");
+  expect(translated(0.25, "de")).toBe("0,25");
+  expect(translated(digits(1e-7, 3), "de")).toBe("1e-7");
+  expect(translated(listed([1.5, say`peat`]), "de")).toBe("1,5, Torf");
+  expect(inWords(message)).toBe(english(message));
+});
+
+test("a message that no catalogue has stays English", () =>
+  expect(translated(say`never said ${0.5}`, "de")).toBe("never said 0,5"));
