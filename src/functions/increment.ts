@@ -1,9 +1,16 @@
 /** Worksheet functions of one load increment: log of time, root of time, fit to theory, secondary compression. */
 import { convert } from "../reduction/units";
-import { say, digits, distinct, type Message } from "../reduction/message";
+import { distinct, type Message } from "../reduction/message";
 import { remarkText, type Outcome } from "../reduction/outcome";
 import type { ConstructionLine } from "../reduction/construction";
-import { coefficientOfConsolidation, drainagePath, T50, T90, type Drainage } from "../reduction/increment/cv";
+import {
+  coefficientOfConsolidation,
+  drainagePath,
+  remarksOnCv,
+  T50,
+  T90,
+  type Drainage,
+} from "../reduction/increment/cv";
 import { logTimeLines, rootTimeLines } from "../reduction/increment/constructions/lines";
 import { secondarySlope } from "../reduction/increment/constructions/secondary";
 import { cyclesPast, noSlope } from "../reduction/increment/constructions/tail";
@@ -41,22 +48,12 @@ function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_
   };
 }
 
-/** cv in m2/yr outside of which a slip of units is likelier than a soil. Common practice, no source. */
-const ORDINARY_CV = [0.01, 200];
-
 /** The remarks of an outcome, and one more if the cv is hardly that of a soil. */
 function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly Message[] {
   const remarks = outcome.ok ? outcome.remarks : [];
   const cv = items.find(({ label }) => label === "cv");
   if (typeof cv?.value !== "number") return remarks;
-  const perYear = convert(cv.value, "cv", cv.unit, "m2/yr");
-  const [least, most] = ORDINARY_CV;
-  return perYear >= least && perYear <= most
-    ? remarks
-    : [
-        ...remarks,
-        say`cv is ${digits(perYear, 2)} m2/yr, outside ${least} to ${most}: check the units of time and height`,
-      ];
+  return [...remarks, ...remarksOnCv(convert(cv.value, "cv", cv.unit, "m2/yr"))];
 }
 
 /**

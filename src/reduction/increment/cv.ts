@@ -1,4 +1,5 @@
 /** Coefficient of consolidation from a time read off a construction: cv = T Hdr^2 / t. */
+import { digits, say, type Message } from "../message";
 
 /** T at U = 50 % in the log-time hand method (exact 0.19673). Source: Casagrande & Fadum (1940); ASTM D2435 and ISO 17892-5 use it. */
 export const T50 = 0.197;
@@ -35,3 +36,14 @@ export const heightAtHalf = (
 /** cv in mm2/min from the time factor, the time in minutes and the height at 50 % of consolidation in mm. */
 export const coefficientOfConsolidation = (T: number, time: number, height: number, drainage: Drainage): number =>
   (T * drainagePath(height, drainage) ** 2) / time;
+
+/** cv in m2/yr outside of which a slip of units is likelier than a soil. Common practice, no source. */
+const ORDINARY_CV = [0.01, 200] as const;
+
+/** The remark on a cv in m2/yr that is hardly that of a soil; none on another. */
+export function remarksOnCv(perYear: number): Message[] {
+  const [least, most] = ORDINARY_CV;
+  return perYear >= least && perYear <= most
+    ? []
+    : [say`cv is ${digits(perYear, 2)} m2/yr, outside ${least} to ${most}: check the units of time and height`];
+}

@@ -1,10 +1,9 @@
 /** From a selected range and what the user chose to a plot and the numbers reduced from it. */
-/* eslint-disable import-x/no-restricted-paths -- this file calls a worksheet function; it should take the Increment */
-import { CellError } from "../../../functions/cells";
-import { LOG_TIME, ROOT_TIME } from "../../../functions/increment";
-import { given, remarkText, then, type Outcome } from "../../../reduction/outcome";
-import { UNITS, type UnitOf } from "../../../reduction/units";
-import type { Drainage } from "../../../reduction/increment/cv";
+import { given, then, type Outcome } from "../../../reduction/outcome";
+import { convert, UNITS, type UnitOf } from "../../../reduction/units";
+import { coefficientOfConsolidation, remarksOnCv, T50, T90, type Drainage } from "../../../reduction/increment/cv";
+import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
+import type { Message } from "../../../reduction/message";
 import { compressionIndex, recompressionIndex, swellingIndex } from "../../../reduction/curve/indices";
 import { testCurve, type Kind, type TestCurve } from "../../../reduction/curve/shape/points";
 import { preconsolidation, type MethodName, type Preconsolidation } from "../../../reduction/curve/preconsolidation";
@@ -50,7 +49,8 @@ export interface NumberRow {
 export interface Drawn {
   readonly spec: PlotSpec;
   readonly numbers: readonly NumberRow[];
-  readonly remark: string;
+  /** What the construction says of its numbers; absent where it refuses. */
+  readonly remarks?: readonly Message[];
 }
 
 /** The plot that the headings ask for, given the one drawn before; the same one where they say nothing. */
@@ -93,28 +93,50 @@ function shown(value: number): string {
   return value.toFixed(Math.max(0, Math.min(5, 3 - Math.floor(Math.log10(size || 1)))));
 }
 
-type Table = readonly (readonly [label: string, value: number | string, unit: string])[];
+const row = (name: string, value: number, unit: string): NumberRow => ({ name, value: shown(value), unit });
 
-/** What a worksheet function spills, as rows; nothing where it refuses. The pane says what a cell says. */
-function rowsOf(spill: () => any[][], inUnit: (unit: string) => string): { numbers: NumberRow[]; remark: string } {
-  try {
-    const table = spill() as unknown as Table;
+/** Levels and times of the construction drawn, and cv where the height is given; nothing where the method refuses. */
+function timeRows(
+  { logTime, rootTime }: Increment,
+  plot: "log" | "root",
+  readingUnit: string,
+  { height, lengthUnit, drainage, cvUnit }: Choices,
+): Pick<Drawn, "numbers" | "remarks"> {
+  const level = (name: string, value: number) => row(name, value, readingUnit);
+  const cv = (T: number, time: number): Required<Pick<Drawn, "numbers" | "remarks">> => {
+    if (height === undefined) return { numbers: [], remarks: [] };
+    const found = coefficientOfConsolidation(T, time, convert(height, "length", lengthUnit, "mm"), drainage);
     return {
-      numbers: table.flatMap(([name, value, unit]) =>
-        typeof value === "number" ? [{ name: name.replace("_", " "), value: shown(value), unit: inUnit(unit) }] : [],
-      ),
-      remark: String(table.find(([label]) => label === "remark")?.[1] ?? ""),
+      numbers: [row("cv", convert(found, "cv", "mm2/min", cvUnit), cvUnit)],
+      remarks: remarksOnCv(convert(found, "cv", "mm2/min", "m2/yr")),
     };
-  } catch (error) {
-    if (error instanceof CellError) return { numbers: [], remark: "" };
-    throw error;
+  };
+  if (plot === "log") {
+    if (!logTime.ok) return { numbers: [] };
+    const { d0, d50, d100, t50, t100, tailSlope } = logTime.value;
+    const ofCv = cv(T50, t50);
+    return {
+      numbers: [
+        ...[level("d0", d0), level("d50", d50), level("d100", d100), row("t50", t50, "min"), row("t100", t100, "min")],
+        ...ofCv.numbers,
+        ...(tailSlope === undefined ? [] : [row("tail slope", tailSlope, `${readingUnit}/cycle`)]),
+      ],
+      remarks: [...logTime.remarks, ...ofCv.remarks],
+    };
   }
+  if (!rootTime.ok) return { numbers: [] };
+  const { d0, d90, d100, t90 } = rootTime.value;
+  const ofCv = cv(T90, t90);
+  return {
+    numbers: [level("d0", d0), level("d90", d90), level("d100", d100), row("t90", t90, "min"), ...ofCv.numbers],
+    remarks: [...rootTime.remarks, ...ofCv.remarks],
+  };
 }
 
 /** Preconsolidation stress with its interval, and the indices that the test gives. */
 function curveRows(test: TestCurve, reading: Outcome<Preconsolidation>, stressUnit: string): NumberRow[] {
   const rows: NumberRow[] = [];
-  const add = (name: string, value: number, unit: string): unknown => rows.push({ name, value: shown(value), unit });
+  const add = (name: string, value: number, unit: string): unknown => rows.push(row(name, value, unit));
   if (reading.ok) {
     add("σ′p", reading.value.stress, stressUnit);
     add("σ′p, low", reading.value.low, stressUnit);
@@ -134,7 +156,7 @@ function curveRows(test: TestCurve, reading: Outcome<Preconsolidation>, stressUn
 /** Two lines of a range drawn and reduced as chosen. */
 export function drawRange(range: Range, first: number, second: number, choices: Choices): Outcome<Drawn> {
   return then(pairOf(range, first, second), ({ first: x, second: y }) => {
-    const { plot, height, drainage, cvUnit, lengthUnit, stressUnit, method } = choices;
+    const { plot, lengthUnit, stressUnit, method } = choices;
     if (plot === "e" || plot === "strain")
       return then(testCurve(x, y, plot), (test) => {
         const yieldReading = preconsolidation(test, { method });
@@ -142,23 +164,18 @@ export function drawRange(range: Range, first: number, second: number, choices: 
           given({
             spec,
             numbers: curveRows(test, yieldReading, stressUnit),
-            remark: yieldReading.ok ? remarkText(spec.remarks) : "",
+            remarks: yieldReading.ok ? spec.remarks : undefined,
           }),
         );
       });
-    const [draw, reduce] = plot === "log" ? ([logTimePlot, LOG_TIME] as const) : ([rootTimePlot, ROOT_TIME] as const);
     const { heading } = range.lines[second];
+    // Levels are in the unit of the readings, whatever the height is measured in.
     const readingUnit = unitOf(heading) ?? lengthUnit;
     const readingLabel = heading || `Reading (${readingUnit})`;
-    return then(draw(x, y, { readingLabel }), (spec) =>
-      given({
-        spec,
-        ...rowsOf(
-          () => reduce([[...x]], [[...y]], height, undefined, drainage, cvUnit, lengthUnit),
-          // Levels are in the unit of the readings, whatever the height is measured in.
-          (unit) => unit.replace(lengthUnit, readingUnit),
-        ),
-      }),
+    const increment = reduceIncrement(x, y);
+    const draw = plot === "log" ? logTimePlot : rootTimePlot;
+    return then(draw(x, y, { readingLabel, increment }), (spec) =>
+      given({ spec, ...timeRows(increment, plot, readingUnit, choices) }),
     );
   });
 }

@@ -147,7 +147,7 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
             </Notice>
           )}
           <Figure spec={drawn.value.spec} />
-          {drawn.value.numbers.length > 0 && <Numbers rows={drawn.value.numbers} remark={drawn.value.remark} />}
+          {drawn.value.numbers.length > 0 && <Numbers rows={drawn.value.numbers} remarks={drawn.value.remarks} />}
         </>
       ) : (
         <Notice intent="error" title={text.plot.errorTitle}>

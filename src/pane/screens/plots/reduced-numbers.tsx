@@ -2,8 +2,15 @@
 import type { NumberRow } from "./range-drawing";
 import { useStyles } from "./plot-styles";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
+import type { Message } from "../../../reduction/message";
 
-export function Numbers({ rows, remark }: { rows: readonly NumberRow[]; remark: string }) {
+interface NumbersProps {
+  readonly rows: readonly NumberRow[];
+  readonly remarks?: readonly Message[];
+}
+
+export function Numbers({ rows, remarks }: NumbersProps) {
   const styles = useStyles();
   return (
     <table className={styles.table}>
@@ -25,10 +32,10 @@ export function Numbers({ rows, remark }: { rows: readonly NumberRow[]; remark: 
             <td>{unit}</td>
           </tr>
         ))}
-        {remark && (
+        {remarks && (
           <tr>
             <th scope="row">{text.plot.remark}</th>
-            <td colSpan={2}>{remark}</td>
+            <td colSpan={2}>{remarks.length > 0 ? remarks.map(inWords).join("; ") : text.plot.noRemark}</td>
           </tr>
         )}
       </tbody>

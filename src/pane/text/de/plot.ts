@@ -111,6 +111,7 @@ export const plot = {
   amount: "Wert",
   unit: "Einheit",
   remark: "Bemerkung",
+  noRemark: "ok",
   errorTitle: "Dieser Bereich kann nicht gezeichnet werden.",
   refusedTitle: "Keine Konstruktion.",
   legend: "Legende",

@@ -110,6 +110,7 @@ export const plot = {
   amount: "Value",
   unit: "Unit",
   remark: "Remark",
+  noRemark: "ok",
   errorTitle: "This range cannot be plotted.",
   refusedTitle: "No construction.",
   legend: "Legend",
