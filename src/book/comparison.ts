@@ -5,7 +5,7 @@
 import { cellAddress } from "../workbook/address";
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
-import { formatOf, unitOf, type Measure } from "../specification/measures";
+import { formatOf, unitText, type Measure } from "../specification/measures";
 import type { NamedValues, TestRecord } from "../record/record";
 import { PROCEDURE_PICK } from "../reduction/increment/constructions/picks";
 import type { Outcome } from "../reduction/outcome";
@@ -79,12 +79,8 @@ export interface Quantity {
 const word = (values: NamedValues, name: string): string => String(values[name]?.[0]?.[0] ?? "");
 
 /** The unit that stands beside a measure's numbers on the sheet. */
-export function unitOn(values: NamedValues, measure: Measure): string {
-  const unit = unitOf(measure);
-  if ("value" in unit) return unit.value;
-  const [, name = ""] = /\{(\w+)\}/.exec(unit.formula) ?? [];
-  return word(values, name) + (measure === "factor" ? "/div" : "");
-}
+export const unitOn = (values: NamedValues, measure: Measure): string =>
+  unitText(measure, (cell) => word(values, cell));
 
 /** One unit of the last place that a number is shown to: what rounding by hand may differ by. */
 export function lastPlace(value: number, code: string | undefined): number {

@@ -57,6 +57,12 @@ export function unitOf(measure: Measure): { value: string } | { formula: string 
   return { formula: `={${unit.cell}}${unit.per ? `&"${unit.per}"` : ""}` };
 }
 
+/** The unit beside a number, by what the cell that says it holds. */
+export function unitText(measure: Measure, inCell: (cell: UnitCell) => string): string {
+  const { unit } = spec(measure);
+  return typeof unit === "string" ? unit : inCell(unit.cell) + (unit.per ?? "");
+}
+
 /** The cell that says the unit of a measure; undefined where its unit is fixed. */
 export function unitCellOf(measure: Measure): UnitCell | undefined {
   const { unit } = spec(measure);
