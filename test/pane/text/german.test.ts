@@ -7,8 +7,10 @@ import { webcrypto } from "node:crypto";
 import { TextDecoder, TextEncoder } from "node:util";
 import { act, createElement, type ReactNode } from "react";
 import { createRoot, type Root } from "react-dom/client";
+import { CHECKS } from "../../../src/checks";
 import { blankSheet } from "../../../src/datasheet";
 import { setLanguage } from "../../../src/pane/text/language";
+import { english } from "../../../src/reduction/message";
 import { FakePort } from "../fake-port";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true, TextDecoder, TextEncoder });
@@ -85,4 +87,40 @@ test("what it writes into cells is English", async () => {
   const german = said(words).filter((one) => !english.has(one) && one.length > 4);
   expect(german.length).toBeGreaterThan(50);
   for (const one of german) expect(texts.filter((cell) => cell.includes(one))).toEqual([]);
+});
+
+test("questions, their answers and the remarks of the reduction are German", async () => {
+  const { ChecksScreen } = await import("../../../src/pane/screens/checks/checks-screen");
+  const { ResultsScreen } = await import("../../../src/pane/screens/results/results-screen");
+  const port = new FakePort();
+  port.onlySheets("Test 7");
+  port.lay("Test 7", {
+    length_unit: ["mm"],
+    stress_unit: ["kPa"],
+    load_number: [1],
+    load_stress: [50],
+    load_remark: ["not corrected for the apparatus; 6 readings at different times are needed; there are 2"],
+    times_01: [0, 1, 0.5],
+    readings_01: [100, 110, 115],
+    ring_mass: ["7,5"],
+    specific_gravity: [3.5],
+  });
+  const shows = async (screen: ReactNode, ...said: string[]): Promise<void> => {
+    await render(screen);
+    for (let turn = 0; turn < 200 && !said.every((one) => place.textContent?.includes(one)); turn++)
+      await act(() => new Promise((resolve) => setTimeout(resolve, 25)));
+    for (const one of said) expect(place.textContent).toContain(one);
+  };
+  await shows(
+    createElement(ChecksScreen, { port }),
+    "Ist die Korndichte (Gs) die eines Bodens?",
+    "Korndichte (Gs): 3,5, über 2,9: bestätigen, dass sie an diesem Boden bestimmt wurde",
+    "Laststufe 1 (50 kPa): Zeile 3 steht bei 0,5 min, nicht nach den 1 min der Zeile davor",
+    "enthält „7,5“ als Text: als Zahl neu eingeben",
+  );
+  for (const { question } of CHECKS) expect(place.textContent).not.toContain(english(question));
+  await shows(
+    createElement(ResultsScreen, { port }),
+    "nicht um das Gerät berichtigt; 6 Ablesungen zu verschiedenen Zeiten sind nötig; es gibt 2",
+  );
 });

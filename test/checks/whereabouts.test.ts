@@ -1,0 +1,63 @@
+/** Where an answer's cells stand: of its question, of its message, and of the load that the message names. */
+import { CHECKS, type Answered } from "../../src/checks";
+import { cannotAsk, gravest, type Answer } from "../../src/checks/check";
+import { cellsOf } from "../../src/checks/whereabouts";
+import { cellNamed, nameOf, RECORD_NAMES } from "../../src/record/record";
+import { listed, namedIn, say, type Message } from "../../src/reduction/message";
+import type { SheetName } from "../../src/workbook/port";
+
+const column = (name: string, col: number, rows = 12): SheetName => ({
+  name,
+  scope: "sheet",
+  place: { row: 20, col, rows, cols: 1 },
+});
+const NAMES = [
+  column("load_number", 0),
+  column("load_stress", 1),
+  column("load_mass", 2),
+  column("lever_ratio", 3, 1),
+  column("readings_01", 4),
+  column("readings_05", 5),
+];
+/** A row was put in above the fifth load. */
+const VALUES = { load_number: [1, 2, 3, 4, "", 5, 6].map((number) => [number]) };
+
+const load = (number: number): Message => ({ ...say`load ${number}`, load: number });
+const said = (id: string, sentence: Message): Answered => ({
+  check: CHECKS.find((check) => check.id === id)!,
+  answer: { status: "stop", sentence },
+});
+const addresses = (id: string, sentence: Message): string[] =>
+  cellsOf(said(id, sentence), NAMES, VALUES).map(({ address }) => address);
+
+test("a column stands for the load that the message names, by its number", () => {
+  expect(addresses("Q19", say`${load(5)}: too heavy`)).toEqual(["B26", "C26", "D21"]);
+  expect(addresses("Q19", say`all of them`)).toEqual(["B21", "C21", "D21"]);
+});
+
+test("readings are those of the load, from their first row", () => {
+  expect(addresses("Q23", say`${load(5)}: back`)).toEqual(["F21"]);
+  expect(addresses("Q23", say`no load`)).toEqual(["E21"]);
+});
+
+test("cells that the message names are added, wherever they stand in it; a number in a text names no load", () => {
+  const needs = say`it needs ${listed([cellNamed("lever_ratio"), nameOf("load_stress")])}`;
+  expect(addresses("Q58", say`${load(2)}: ${needs}`)).toEqual(["D21", "B22"]);
+  expect(addresses("Q58", say`load 3 (lever_ratio)`)).toEqual([]);
+});
+
+test("the gravest of several loads carries their numbers, its own first", () => {
+  const of = (status: Answer["status"], number: number) => ({
+    load: load(number),
+    answer: { status, sentence: say`so` },
+  });
+  const loadsOf = (...cases: ReturnType<typeof of>[]) => namedIn(gravest(cases).sentence).loads;
+  expect(loadsOf(of("pass", 1), of("explain", 2), of("stop", 4), of("stop", 6))).toEqual([4, 6]);
+  expect(loadsOf(of("pass", 3), of("pass", 5))).toEqual([3]);
+  expect(gravest([], say`none`)).toEqual(cannotAsk(say`none`));
+});
+
+test("every cell that a question is about has a name that a record is read by, but for what a sheet works out", () => {
+  const unread = CHECKS.flatMap(({ about }) => about).filter((name) => !RECORD_NAMES.includes(name));
+  expect(unread.filter((name) => name !== "times" && name !== "readings")).toEqual([]);
+});
