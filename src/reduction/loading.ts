@@ -2,6 +2,7 @@
 import { say } from "./message";
 import { badInput, figure, firstNotPositive, given, notApplicable, type Outcome } from "./outcome";
 import { circleArea } from "./specimen";
+import { firstOf, lastOf, nth } from "./numeric/lists";
 
 /** Two figures that differ by rounding only: a stress worked out from a force still meets its calibrated twin. */
 const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
@@ -53,25 +54,24 @@ export function loadSchedule({ first, maximum, ratio = 1, unloadTo, unloadSteps 
       say`a load increment ratio of ${figure(ratio)} needs ${steps + 1} loads: enter 1 to double, 0.5 for half`,
     );
   const loads = Array.from({ length: steps + 1 }, (_, step) => first * (1 + ratio) ** step);
-  const top = loads[steps];
   // A power that misses the maximum by rounding is the maximum.
-  if (same(top, maximum)) loads[steps] = maximum;
+  if (same(lastOf(loads), maximum)) loads[steps] = maximum;
+  const top = lastOf(loads);
 
   if (unloadTo === undefined && unloadSteps === undefined) return given(loads);
   const end = unloadTo ?? first;
-  if (!(end > 0 && end < loads[steps]))
+  if (!(end > 0 && end < top))
     return badInput(
-      say`the stress to unload to (${figure(end)}) must be greater than zero and less than the last load (${figure(loads[steps])})`,
+      say`the stress to unload to (${figure(end)}) must be greater than zero and less than the last load (${figure(top)})`,
     );
   if (unloadSteps === undefined) {
-    for (let next = loads[steps] / UNLOAD_FACTOR; next > end && !same(next, end); next /= UNLOAD_FACTOR)
-      loads.push(next);
+    for (let next = top / UNLOAD_FACTOR; next > end && !same(next, end); next /= UNLOAD_FACTOR) loads.push(next);
     return given([...loads, end]);
   }
   if (!Number.isInteger(unloadSteps) || unloadSteps < 1 || unloadSteps > MOST_LOADS)
     return badInput(say`the number of unloading steps is ${figure(unloadSteps)}: enter a whole number, 1 or more`);
-  const step = (end / loads[steps]) ** (1 / unloadSteps);
-  const unloads = Array.from({ length: unloadSteps }, (_, index) => loads[steps] * step ** (index + 1));
+  const step = (end / top) ** (1 / unloadSteps);
+  const unloads = Array.from({ length: unloadSteps }, (_, index) => top * step ** (index + 1));
   unloads[unloadSteps - 1] = end;
   return given([...loads, ...unloads]);
 }
@@ -83,7 +83,7 @@ const CLOCK = [0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440];
  * Reading times from `first` to `last` minutes, both included: the clock times of the trade between them, halved below
  * the shortest and doubled above the longest. One nearer to an end than a fifth is left out in favour of the end.
  */
-export function readingTimes(last = CLOCK[CLOCK.length - 1], first = CLOCK[0]): Outcome<number[]> {
+export function readingTimes(last = lastOf(CLOCK), first = firstOf(CLOCK)): Outcome<number[]> {
   const fault = firstNotPositive([say`the last time`, last], [say`the first time`, first]);
   if (fault) return fault;
   if (last <= first)
@@ -91,8 +91,8 @@ export function readingTimes(last = CLOCK[CLOCK.length - 1], first = CLOCK[0]): 
   if (last > 1e7 || first < 1e-4)
     return badInput(say`reading times run from 0.0001 to 10,000,000 minutes: enter both times in minutes`);
   const times = [...CLOCK];
-  while (times[0] > first) times.unshift(times[0] / 2);
-  while (times[times.length - 1] < last) times.push(times[times.length - 1] * 2);
+  while (firstOf(times) > first) times.unshift(firstOf(times) / 2);
+  while (lastOf(times) < last) times.push(lastOf(times) * 2);
   return given([first, ...times.filter((time) => time >= 1.2 * first && time <= last / 1.2), last]);
 }
 
@@ -161,7 +161,7 @@ export function apparatusDeflection(
   if (!points.some(({ deflection }) => deflection !== 0))
     return badInput(say`the calibration is blank or zero throughout: enter its stresses and deflections`);
   for (let index = 1; index < points.length; index++) {
-    const [a, b] = [points[index - 1], points[index]];
+    const [a, b] = [nth(points, index - 1), nth(points, index)];
     if (same(a.at, b.at) && a.deflection !== b.deflection)
       return badInput(
         say`rows ${Math.min(a.row, b.row)} and ${Math.max(a.row, b.row)} of the calibration give two deflections at ${figure(a.at)}: choose the rows of loading or of unloading, not both`,
@@ -172,12 +172,12 @@ export function apparatusDeflection(
   if (exact) return given(exact.deflection);
   const above = points.findIndex(({ at }) => at > stress);
   if (above <= 0) {
-    const [low, high] = [points[0].at, points[points.length - 1].at];
+    const [low, high] = [firstOf(points).at, lastOf(points).at];
     return notApplicable(
       say`the stress ${figure(stress)} is ${above < 0 ? say`above` : say`below`} the calibrated range (${figure(low)} to ${figure(high)}): extend the calibration, and check that both are in one stress unit`,
     );
   }
-  const [a, b] = [points[above - 1], points[above]];
+  const [a, b] = [nth(points, above - 1), nth(points, above)];
   const share = Math.log(stress / a.at) / Math.log(b.at / a.at);
   return given(a.deflection + share * (b.deflection - a.deflection));
 }

@@ -2,6 +2,7 @@
  * A sentence as a value: a template and what is put into it. `english` words it for cells and reports; the pane words it in
  * its own language from a catalogue whose keys are the templates.
  */
+import { nth } from "./numeric/lists";
 
 /** A number as the sentence shows it, in digits with a decimal point. */
 export interface Digits {
@@ -68,7 +69,7 @@ export function english(value: Value): string {
   if ("digits" in value) return value.digits;
   if ("verbatim" in value) return value.verbatim;
   if ("listed" in value) return value.listed.map(english).join(value.between);
-  return value.said.reduce((text, part, index) => text + english(value.values[index - 1]) + part);
+  return value.said.reduce((text, part, index) => text + english(nth(value.values, index - 1)) + part);
 }
 
 /** The messages of a list, each once. */

@@ -11,6 +11,7 @@ import { badInput, figure, given, then, type Outcome } from "./outcome";
 import { solidsHeight, voidRatio } from "./specimen";
 import { waterDensity, WATER_DENSITY } from "./water";
 import { coefficientOfConsolidation, type Drainage } from "./increment/cv";
+import { firstOf, lastOf, nth } from "./numeric/lists";
 
 /** A measured number with its standard uncertainty (one standard deviation), both in one unit; none where it is not stated. */
 export interface Stated {
@@ -232,7 +233,7 @@ export interface InterpretationSpread {
 export function interpretationSpread(values: readonly number[]): Outcome<InterpretationSpread> {
   if (values.length < 2) return badInput(say`a spread needs the results of two constructions at least`);
   const sorted = [...values].sort((a, b) => a - b);
-  const half = sorted.length / 2;
-  const median = Number.isInteger(half) ? (sorted[half - 1] + sorted[half]) / 2 : sorted[Math.floor(half)];
-  return given({ least: sorted[0], greatest: sorted[sorted.length - 1], median, count: sorted.length });
+  const middle = (sorted.length - 1) / 2;
+  const median = (nth(sorted, Math.floor(middle)) + nth(sorted, Math.ceil(middle))) / 2;
+  return given({ least: firstOf(sorted), greatest: lastOf(sorted), median, count: sorted.length });
 }

@@ -86,7 +86,13 @@ export const UNITS = {
 export type Quantity = keyof typeof UNITS;
 export type UnitOf<Q extends Quantity> = keyof (typeof UNITS)[Q] & string;
 
-const sizeOf = (quantity: Quantity, name: string): number => (UNITS[quantity] as Record<string, number>)[name];
+function sizeOf(quantity: Quantity, name: string): number {
+  // The literal types of the table, widened: any name may be asked for.
+  const sizes: Readonly<Record<string, number>> = UNITS[quantity];
+  const size = sizes[name];
+  if (size === undefined) throw new RangeError(`"${name}" is no unit of ${quantity}`);
+  return size;
+}
 
 /** A value of the quantity, from one of its units to another. */
 export const convert = (value: number, quantity: Quantity, from: string, to: string): number =>

@@ -12,6 +12,7 @@ import { recompressionIndex, type Index } from "./indices";
 import { preconsolidation } from "./preconsolidation";
 import type { TestCurve } from "./shape/points";
 import { virginLineOf } from "./methods/reading";
+import { firstOf, lastOf } from "../numeric/lists";
 
 /** Share of the initial void ratio at which laboratory and field lines meet (Schmertmann 1955; some manuals use 0.40). */
 export const FIELD_FACTOR = 0.42;
@@ -57,7 +58,7 @@ export function fieldCurve(input: FieldCurveInput): Outcome<FieldCurve> {
 
   // The laboratory virgin line in void ratio: e = top - Cc log10(stress).
   const perShare = curve.range * (test.kind === "e" ? 1 : 1 + e0);
-  const firstVoidRatio = test.kind === "e" ? curve.points[0].value : e0 - curve.points[0].value * (1 + e0);
+  const firstVoidRatio = test.kind === "e" ? firstOf(curve.points).value : e0 - firstOf(curve.points).value * (1 + e0);
   const Cc = line.slope * perShare;
   const top = firstVoidRatio - line.intercept * perShare;
   const meetingVoidRatio = factor * e0;
@@ -81,7 +82,7 @@ export function fieldCurve(input: FieldCurveInput): Outcome<FieldCurve> {
     return notApplicable(
       say`the laboratory virgin line reaches ${factor} e0 at stress ${digits(meetingStress, 4)}, before yield: check e0 and the in-situ stress`,
     );
-  const greatest = curve.points[curve.points.length - 1].stress;
+  const greatest = lastOf(curve.points).stress;
   if (meetingStress > greatest * 1.001)
     remarks.push(say`the meeting point lies beyond the greatest load (${greatest}): the virgin line is extended`);
   const end = { label: "meets the laboratory line", stress: meetingStress, voidRatio: meetingVoidRatio };

@@ -8,6 +8,7 @@ import { straightLine } from "../numeric/straight-line";
 import { branches, type Loop } from "./shape/branches";
 import type { LoadPoint, TestCurve } from "./shape/points";
 import { virginLineOf, readCurve } from "./methods/reading";
+import { firstOf, lastOf, nth } from "../numeric/lists";
 
 export interface Index {
   readonly value: number;
@@ -40,7 +41,8 @@ const slopeThrough = (points: readonly LoadPoint[]): number =>
 /** The value on a branch at a stress, straight between points on log of stress; undefined outside the branch. */
 export function valueOn(branch: readonly LoadPoint[], stress: number): number | undefined {
   for (let i = 1; i < branch.length; i++) {
-    const [a, b] = branch[i - 1].stress < branch[i].stress ? [branch[i - 1], branch[i]] : [branch[i], branch[i - 1]];
+    const [one, next] = [nth(branch, i - 1), nth(branch, i)];
+    const [a, b] = one.stress < next.stress ? [one, next] : [next, one];
     if (stress >= a.stress * (1 - 1e-9) && stress <= b.stress * (1 + 1e-9))
       return a.value + ((b.value - a.value) * Math.log(stress / a.stress)) / Math.log(b.stress / a.stress);
   }
@@ -82,7 +84,7 @@ const slopeOf = (name: Message, readings: readonly (readonly LoadPoint[])[]): In
  * The ends of a loop: the stress at which unloading began, and the lowest stress. The readings between them do not count:
  * near its upper end a reload yields again, and is steeper there.
  */
-const endsOf = ({ unload }: Loop): LoadPoint[] => [unload[0], unload[unload.length - 1]];
+const endsOf = ({ unload }: Loop): LoadPoint[] => [firstOf(unload), lastOf(unload)];
 
 /**
  * Cc: the virgin line, the steepest consistent stretch of first loading; or the slope between two stresses on first
@@ -150,5 +152,5 @@ export function swellingIndex(test: TestCurve, stresses?: Between): Outcome<Inde
 /** 1 + e0 for turning void ratio into strain: the void ratio before the first load, or at it. */
 export function initialVoidRatio(test: TestCurve, given?: number): number | undefined {
   if (given !== undefined) return given;
-  return test.kind === "e" ? (test.initial ?? test.points[0].value) : undefined;
+  return test.kind === "e" ? (test.initial ?? firstOf(test.points).value) : undefined;
 }

@@ -12,6 +12,7 @@ import { pachecoSilva } from "./methods/pacheco-silva";
 import type { TestCurve } from "./shape/points";
 import { readCurve, type CurveReading, type Picks } from "./methods/reading";
 import { work } from "./methods/work";
+import { firstOf, lastOf, nth } from "../numeric/lists";
 
 /** The methods by the names that a user types. */
 export const METHODS = {
@@ -47,11 +48,11 @@ function readMethod(reading: CurveReading, name: MethodName, options: MethodOpti
   if (!result.ok) return result;
   const { stress } = result.value;
   const { points } = reading.curve;
-  if (stress < points[1].stress)
+  if (stress < nth(points, 1).stress)
     return notApplicable(
-      say`the curve bends at about ${shown(stress)}, before the second load (${shown(points[1].stress)}): yield cannot be read`,
+      say`the curve bends at about ${shown(stress)}, before the second load (${shown(nth(points, 1).stress)}): yield cannot be read`,
     );
-  const reach = points[points.length - 1].stress / stress;
+  const reach = lastOf(points).stress / stress;
   const short =
     reach < REACH
       ? [say`the greatest stress is only ${fixed(reach, 1)} times the result: load to ${REACH} times or more`]
@@ -107,11 +108,11 @@ export function preconsolidationSpread(test: TestCurve, options: MethodOptions =
   const values = read.flatMap(({ result }) => (result.ok ? [result.value.stress] : [])).sort((a, b) => a - b);
   if (values.length < 2)
     return notApplicable(
-      read.flatMap(({ method, result }) => (result.ok ? [] : [say`${verbatim(method)}: ${result.reason}`]))[0],
+      firstOf(read.flatMap(({ method, result }) => (result.ok ? [] : [say`${verbatim(method)}: ${result.reason}`]))),
     );
-  const half = values.length / 2;
-  const median = values.length % 2 ? values[Math.floor(half)] : (values[half - 1] + values[half]) / 2;
-  const spread = (values[values.length - 1] - values[0]) / median;
+  const middle = (values.length - 1) / 2;
+  const median = (nth(values, Math.floor(middle)) + nth(values, Math.ceil(middle))) / 2;
+  const spread = (lastOf(values) - firstOf(values)) / median;
   const [low, high] = yieldInterval(reading.value);
   const methods = read.map(({ method, result }) => ({
     method,

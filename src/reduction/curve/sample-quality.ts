@@ -11,6 +11,7 @@ import { branches } from "./shape/branches";
 import { valueOn } from "./indices";
 import type { TestCurve } from "./shape/points";
 import { remarksOnRatio } from "./stress-history";
+import { firstOf, lastOf, nth } from "../numeric/lists";
 
 /** Upper limits of the change of void ratio, best class first, by overconsolidation ratio. */
 export const LUNNE = {
@@ -47,7 +48,7 @@ export interface SampleQuality {
 
 /** A value at a limit takes the poorer class. */
 const classOf = <C extends string>(value: number, limits: readonly number[], classes: readonly C[]): C =>
-  classes[limits.filter((limit) => value >= limit - 1e-12).length];
+  nth(classes, limits.filter((limit) => value >= limit - 1e-12).length);
 
 /**
  * Class of a sample. The change is read on first loading, straight between points on log of stress.
@@ -66,7 +67,7 @@ export function sampleQuality(
   const value = valueOn([...seating, ...firstLoading], inSituStress);
   if (value === undefined)
     return notApplicable(
-      say`the in-situ stress ${inSituStress} lies outside the loads (${firstLoading[0].stress} to ${firstLoading[firstLoading.length - 1].stress}): the change of volume there is not known`,
+      say`the in-situ stress ${inSituStress} lies outside the loads (${firstOf(firstLoading).stress} to ${lastOf(firstLoading).stress}): the change of volume there is not known`,
     );
   const e0 = initialVoidRatio;
   if (test.kind === "e" && e0 === undefined) return badInput(say`the initial void ratio is needed: give it`);

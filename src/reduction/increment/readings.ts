@@ -7,6 +7,7 @@
  */
 import { say, digits, listed, type Digits, type Message } from "../message";
 import { badInput, given, type Outcome } from "../outcome";
+import { firstOf, lastOf, nth } from "../numeric/lists";
 import { median } from "../numeric/median";
 import { readingStep } from "../numeric/step";
 
@@ -65,18 +66,18 @@ const DAYS_LAST = 4;
 const READINGS_FOR_SPIKES = 5;
 const SPIKE = 10;
 
-/** Readings and the rows that they stand in, before averaging. */
+/** Readings and the rows that they stand in, before averaging; columns, since there may be 100,000. */
 interface Kept {
-  times: number[];
-  readings: number[];
-  rows: number[];
+  readonly times: Float64Array;
+  readonly readings: Float64Array;
+  readonly rows: Int32Array;
 }
 
 const list = (rows: readonly number[]): Message =>
   rows.length === 1
-    ? say`row ${rows[0]}`
+    ? say`row ${firstOf(rows)}`
     : rows.length <= 4
-      ? say`rows ${listed(rows.slice(0, -1))} and ${rows[rows.length - 1]}`
+      ? say`rows ${listed(rows.slice(0, -1))} and ${lastOf(rows)}`
       : say`rows ${listed(rows.slice(0, 3))} and ${rows.length - 3} more`;
 
 const leftOut = (rows: readonly number[], why: Message): Message =>
@@ -94,10 +95,14 @@ export function cleanReadings(
   const remarks: Message[] = [];
   const blankTimes: number[] = [];
   const blankReadings: number[] = [];
-  let kept: Kept = { times: [], readings: [], rows: [] };
+  const keptTimes = new Float64Array(times.length);
+  const keptReadings = new Float64Array(times.length);
+  const keptRows = new Int32Array(times.length);
+  let count = 0;
   let zeroReading: number | undefined;
   let seen = false;
   let ordered = true;
+  let increasing = true;
   let last = 0;
   let least = Infinity;
   let most = -Infinity;
@@ -117,25 +122,29 @@ export function cleanReadings(
     } else if (isBlank) blankReadings.push(i + 1);
     else {
       if (time < last) ordered = false;
+      if (time <= last) increasing = false;
       last = time;
       if (reading < least) least = reading;
       if (reading > most) most = reading;
-      kept.times.push(time);
-      kept.readings.push(reading);
-      kept.rows.push(i + 1);
+      keptTimes[count] = time;
+      keptReadings[count] = reading;
+      keptRows[count] = i + 1;
+      count++;
     }
     seen = true;
   }
 
-  const count = kept.times.length;
+  const asGiven: Kept = {
+    times: keptTimes.subarray(0, count),
+    readings: keptReadings.subarray(0, count),
+    rows: keptRows.subarray(0, count),
+  };
   if (blankTimes.length)
     remarks.push(leftOut(blankTimes, say`a reading without a time (a time of zero counts only in the first row)`));
   if (blankReadings.length && count) remarks.push(leftOut(blankReadings, say`the reading is blank or zero`));
-  if (!ordered) {
-    remarks.push(say`the times are not in order: they were sorted`);
-    kept = sorted(kept);
-  }
-  const repeated = repeatedRows(kept);
+  if (!ordered) remarks.push(say`the times are not in order: they were sorted`);
+  const kept = ordered ? asGiven : sorted(asGiven);
+  const repeated = increasing ? [] : repeatedRows(kept);
   if (repeated.length) remarks.push(say`${list(repeated)} repeat a time: readings at the same time were averaged`);
   const step = readingStep(kept.readings);
   const { spikes, ...series } = count > MOST_READINGS ? averageSteps(kept, step) : averageEqualTimes(kept);
@@ -148,55 +157,57 @@ export function cleanReadings(
 }
 
 function sorted({ times, readings, rows }: Kept): Kept {
-  const order = times.map((_, i) => i).sort((a, b) => times[a] - times[b] || a - b);
+  const order = Array.from(times, (_, i) => i).sort((a, b) => nth(times, a) - nth(times, b) || a - b);
   return {
-    times: order.map((i) => times[i]),
-    readings: order.map((i) => readings[i]),
-    rows: order.map((i) => rows[i]),
+    times: Float64Array.from(order, (i) => nth(times, i)),
+    readings: Float64Array.from(order, (i) => nth(readings, i)),
+    rows: Int32Array.from(order, (i) => nth(rows, i)),
   };
 }
 
 /** Rows whose time another row has too, in order of rows. */
 function repeatedRows({ times, rows }: Kept): number[] {
-  const repeated: number[] = [];
-  for (let i = 0; i < times.length; i++)
-    if (times[i] === times[i - 1] || times[i] === times[i + 1]) repeated.push(rows[i]);
-  return repeated.sort((a, b) => a - b);
+  const repeated = rows.filter((_, i) => times[i] === times[i - 1] || times[i] === times[i + 1]);
+  return [...repeated.sort()];
 }
+
+/** Whether a reading is wrong, where any is. */
+type Wrong = ((reading: number) => boolean) | undefined;
 
 /** One point for each run of readings up to `end(start)`: the means of time and reading, and where they come from. */
 function averageRuns(
   { times, readings, rows }: Kept,
   end: (start: number) => number,
-  wrong: (start: number, stop: number) => (reading: number) => boolean,
+  wrongIn: (run: Float64Array) => Wrong,
 ): Series & { readonly spikes: readonly number[] } {
   const series = { times: [] as number[], readings: [] as number[], rows: [] as Message[], weights: [] as number[] };
   const spikes: number[] = [];
   for (let start = 0; start < times.length;) {
     const stop = end(start);
-    const isWrong = wrong(start, stop);
+    const run = readings.subarray(start, stop);
+    const isWrong = wrongIn(run);
     let n = 0;
     let time = 0;
     let reading = 0;
     for (let i = start; i < stop; i++) {
-      if (isWrong(readings[i])) {
-        spikes.push(rows[i]);
+      // The index stays within the columns: hence each `!`.
+      if (isWrong?.(readings[i]!)) {
+        spikes.push(rows[i]!);
         continue;
       }
       n++;
-      time += times[i];
-      reading += readings[i];
+      time += times[i]!;
+      reading += readings[i]!;
     }
     series.times.push(time / n);
     series.readings.push(reading / n);
-    series.rows.push(stop - start <= 4 ? list(rows.slice(start, stop)) : say`rows ${rows[start]} to ${rows[stop - 1]}`);
+    const from = rows.subarray(start, stop);
+    series.rows.push(from.length <= 4 ? list([...from]) : say`rows ${firstOf(from)} to ${lastOf(from)}`);
     series.weights.push(Math.min(n, MOST_WEIGHT));
     start = stop;
   }
   return { ...series, spikes };
 }
-
-const none = () => () => false;
 
 /** Few readings: one point for each time. */
 const averageEqualTimes = (kept: Kept) =>
@@ -207,7 +218,7 @@ const averageEqualTimes = (kept: Kept) =>
       while (kept.times[stop] === kept.times[start]) stop++;
       return stop;
     },
-    none,
+    () => undefined,
   );
 
 /**
@@ -215,42 +226,41 @@ const averageEqualTimes = (kept: Kept) =>
  * a step a reading far off the middle one is a spike, and left out.
  */
 function averageSteps(kept: Kept, step: number) {
-  const { times, readings } = kept;
+  const { times } = kept;
   const width = 10 ** (1 / STEPS_PER_CYCLE);
-  let edge = times[0];
-  return averageRuns(
-    kept,
-    (start) => {
-      while (edge <= times[start] * (1 + 1e-9)) edge *= width;
-      let stop = start + 1;
-      while (stop < times.length && times[stop] * (1 + 1e-9) < edge) stop++;
-      return stop;
-    },
-    (start, stop) => {
-      let least = Infinity;
-      let most = -Infinity;
-      for (let i = start; i < stop; i++) {
-        if (readings[i] < least) least = readings[i];
-        if (readings[i] > most) most = readings[i];
-      }
-      if (stop - start < READINGS_FOR_SPIKES || most - least <= SPIKE * step) return () => false;
-      const middle = median(readings.slice(start, stop));
-      const scatter = median(readings.slice(start, stop).map((reading) => Math.abs(reading - middle)));
-      const limit = SPIKE * Math.max(scatter, step);
-      return (reading) => limit > 0 && Math.abs(reading - middle) > limit;
-    },
-  );
+  let edge = firstOf(times);
+  const end = (start: number): number => {
+    while (edge <= nth(times, start) * (1 + 1e-9)) edge *= width;
+    let stop = start + 1;
+    // The index stays within the column: hence the `!`.
+    while (stop < times.length && times[stop]! * (1 + 1e-9) < edge) stop++;
+    return stop;
+  };
+  const wrongIn = (run: Float64Array): Wrong => {
+    let least = Infinity;
+    let most = -Infinity;
+    for (const reading of run) {
+      if (reading < least) least = reading;
+      if (reading > most) most = reading;
+    }
+    if (run.length < READINGS_FOR_SPIKES || most - least <= SPIKE * step) return undefined;
+    const middle = median(run);
+    const scatter = median(run.map((reading) => Math.abs(reading - middle)));
+    const limit = SPIKE * Math.max(scatter, step);
+    return limit > 0 ? (reading) => Math.abs(reading - middle) > limit : undefined;
+  };
+  return averageRuns(kept, end, wrongIn);
 }
 
 /** Times that look like another unit: a jump of more than 30 times between neighbours, or a record of clock times in days. */
 function checkTimes({ times, rows }: Series, remarks: Message[]): void {
   if (times.length < 2) return;
-  const jump = times.findIndex((time, i) => i > 0 && time > MOST_JUMP * times[i - 1]);
+  const jump = times.findIndex((time, i) => i > 0 && time > MOST_JUMP * nth(times, i - 1));
   if (jump > 0)
     remarks.push(
-      say`the time jumps from ${shown(times[jump - 1])} to ${shown(times[jump])} min (${rows[jump]}): are all times in minutes?`,
+      say`the time jumps from ${shown(nth(times, jump - 1))} to ${shown(nth(times, jump))} min (${nth(rows, jump)}): are all times in minutes?`,
     );
-  if (times[0] < DAYS_FIRST && times[times.length - 1] < DAYS_LAST)
+  if (firstOf(times) < DAYS_FIRST && lastOf(times) < DAYS_LAST)
     remarks.push(say`the times look like days (clock times in Excel are days): multiply them by 1440 to have minutes`);
 }
 

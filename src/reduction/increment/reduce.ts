@@ -11,6 +11,7 @@ import { cleanReadings, MOST_READINGS, type CleanReadings } from "./readings";
 import { rootTime, type RootTime } from "./constructions/root-time";
 import { FIT_LIMITS, judge, signalsOf } from "./signals";
 import { fitTheory, type TheoryFit } from "./fit/theory-fit";
+import { firstOf, lastOf, nth } from "../numeric/lists";
 
 export interface Increment {
   readonly cleaned: Outcome<CleanReadings>;
@@ -67,10 +68,10 @@ function backward({ series, count, step }: CleanReadings, fit: TheoryFit): Messa
   const { times, readings, rows } = series;
   const sense = Math.sign(fit.primary);
   const used = times.map((_, i) => i).filter((i) => !fit.leftOut.includes(i));
-  const residual = median(used.map((i) => Math.abs(readings[i] - curveAt(fit, times[i]))));
+  const residual = median(used.map((i) => Math.abs(nth(readings, i) - curveAt(fit, nth(times, i)))));
   const limit = Math.max(BACK_STEPS * step, BACK_RESIDUALS * residual);
-  const back = used.filter((i, k) => k > 0 && sense * (readings[i] - readings[used[k - 1]]) < -limit);
-  return back.slice(0, 2).map((i) => say`${rows[i]} goes back against the movement: check the reading`);
+  const back = used.filter((i, k) => k > 0 && sense * (nth(readings, i) - nth(readings, nth(used, k - 1))) < -limit);
+  return back.slice(0, 2).map((i) => say`${nth(rows, i)} goes back against the movement: check the reading`);
 }
 
 /** Share of the whole movement from the reading at t = 0 above which initial compression is remarked. Common practice, no source. */
@@ -78,7 +79,7 @@ const IMMEDIATE_SHARE = 0.2;
 
 function immediate({ zeroReading, series }: CleanReadings, fit: TheoryFit): Message[] {
   if (zeroReading === undefined) return [];
-  const last = series.times[series.times.length - 1];
+  const last = lastOf(series.times);
   const share = (fit.d0 - zeroReading) / (curveAt(fit, last) - zeroReading);
   return share > IMMEDIATE_SHARE && share < 1
     ? [
@@ -99,7 +100,7 @@ function agreement(fit: TheoryFit, log: Outcome<LogTime>, root: Outcome<RootTime
   if (log.ok) rates.push([say`log time`, T50 / log.value.t50]);
   if (root.ok) rates.push([say`root time`, T90 / root.value.t90]);
   rates.sort((a, b) => a[1] - b[1]);
-  const [least, most] = [rates[0], rates[rates.length - 1]];
+  const [least, most] = [firstOf(rates), lastOf(rates)];
   const ratio = most[1] / least[1];
   if (ratio > SPREAD)
     remarks.push(

@@ -9,6 +9,7 @@ import { straightLine } from "../numeric/straight-line";
 import { usedReadings, type CleanReadings, type Series } from "./readings";
 import { degreeOfConsolidation } from "./fit/terzaghi";
 import type { TheoryFit } from "./fit/theory-fit";
+import { firstOf, lastOf, nth } from "../numeric/lists";
 
 export interface Signals {
   /** Total movement in steps of the instrument. */
@@ -39,7 +40,7 @@ export const T_INFLECTION = 0.40418;
 export function signalsOf(clean: CleanReadings, fit: TheoryFit): Signals {
   const { times } = clean.series;
   const primary = Math.abs(fit.primary);
-  const lastT = fit.rate * times[times.length - 1];
+  const lastT = fit.rate * lastOf(times);
   const degrees = times.map((t) => degreeOfConsolidation(fit.rate * (t + fit.timeZero)));
   return {
     steps: clean.step ? clean.travel / clean.step : Infinity,
@@ -48,7 +49,7 @@ export function signalsOf(clean: CleanReadings, fit: TheoryFit): Signals {
     steepness: fit.tail ? Math.abs(curveSlope(fit, T_INFLECTION / fit.rate) / fit.tail) : Infinity,
     bend: lastT < TAIL_T ? Infinity : bendOf(usedReadings(clean, fit)),
     lastT,
-    firstU: degrees[0],
+    firstU: firstOf(degrees),
     early: degrees.filter((U) => U >= 0.03 && U <= 0.5).length,
     misfit: fit.misfit / primary,
     drift: fit.scatter ? fit.misfit / fit.scatter : 0,
@@ -64,7 +65,8 @@ export function halfCycleSpans(times: readonly number[]): number[][] {
   const spans: number[][] = [];
   let end = 0;
   for (let start = 0; start < times.length; start++) {
-    while (end < times.length && (end < start + 2 || times[end] < times[start] * HALF_CYCLE * (1 - 1e-9))) end++;
+    while (end < times.length && (end < start + 2 || nth(times, end) < nth(times, start) * HALF_CYCLE * (1 - 1e-9)))
+      end++;
     if (end === times.length) break;
     spans.push(Array.from({ length: end - start + 1 }, (_, k) => start + k));
   }
@@ -76,13 +78,13 @@ function bendOf({ times, readings, weights }: Series): number {
   const slopes = halfCycleSpans(times).map((span) =>
     Math.abs(
       straightLine(
-        span.map((i) => Math.log10(times[i])),
-        span.map((i) => readings[i]),
-        span.map((i) => weights[i]),
+        span.map((i) => Math.log10(nth(times, i))),
+        span.map((i) => nth(readings, i)),
+        span.map((i) => nth(weights, i)),
       ).slope,
     ),
   );
-  return slopes.length ? Math.max(...slopes) / slopes[slopes.length - 1] : Infinity;
+  return slopes.length ? Math.max(...slopes) / lastOf(slopes) : Infinity;
 }
 
 /** Refuse beyond the first, remark beyond the second. */

@@ -1,3 +1,5 @@
 /** The middle of the values, the upper of the two middle ones if their number is even; NaN of none. */
-export const median = (values: readonly number[]): number =>
-  Float64Array.from(values).sort()[values.length >> 1] ?? NaN;
+export const median = (values: Iterable<number>): number => {
+  const sorted = Float64Array.from(values).sort();
+  return sorted[sorted.length >> 1] ?? NaN;
+};

@@ -2,7 +2,7 @@
  * The step in which a list of readings comes: the largest number of which all their differences are whole multiples, or 0
  * if there is none above a hundred-thousandth of their range (readings that carry more digits than any instrument).
  */
-export function readingStep(values: readonly number[]): number {
+export function readingStep(values: ArrayLike<number> & Iterable<number>): number {
   let least = Infinity;
   let most = -Infinity;
   for (const value of values) {

@@ -10,6 +10,7 @@ import { given, notApplicable } from "../../outcome";
 import { at, meetingPoint } from "../../numeric/straight-line";
 import { nearYield, straightPoints, type Method } from "./method";
 import { lineThrough } from "../shape/straight-parts";
+import { firstOf, lastOf, nth } from "../../numeric/lists";
 
 export const bilogarithmic: Method = {
   axes: ["stress", "ln(1 + e)"],
@@ -22,29 +23,33 @@ export const bilogarithmic: Method = {
     const before = lineThrough(x, y, parts.recompression);
     const after = lineThrough(x, y, virgin);
     const meets = meetingPoint(before, after);
-    if (!(meets > x[0] && meets < x[x.length - 1])) return notApplicable(say`the two lines meet outside the loads`);
+    if (!(meets > firstOf(x) && meets < lastOf(x))) return notApplicable(say`the two lines meet outside the loads`);
     return given({
       stress: 10 ** meets,
       points: straightPoints(curve, parts.recompression, virgin),
       remarks: [],
       lines: [
-        { label: "first loading", style: "points", points: points.map(({ stress }, i) => [stress, y[i]] as const) },
+        {
+          label: "first loading",
+          style: "points",
+          points: points.map(({ stress }, i) => [stress, nth(y, i)] as const),
+        },
         {
           label: "line before yield",
           style: "construction",
-          points: [x[0], meets + 0.1].map((v) => [10 ** v, at(before, v)] as const),
+          points: [firstOf(x), meets + 0.1].map((v) => [10 ** v, at(before, v)] as const),
         },
         {
           label: "line after yield",
           style: "construction",
-          points: [meets - 0.05, x[virgin.to]].map((v) => [10 ** v, at(after, v)] as const),
+          points: [meets - 0.05, nth(x, virgin.to)].map((v) => [10 ** v, at(after, v)] as const),
         },
         {
           label: "preconsolidation stress",
           style: "guide",
           points: [
             [10 ** meets, at(after, meets)],
-            [10 ** meets, y[y.length - 1]],
+            [10 ** meets, lastOf(y)],
           ],
         },
       ],

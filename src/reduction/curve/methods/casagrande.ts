@@ -21,6 +21,7 @@ import {
   type MethodReading,
 } from "./method";
 import type { CurveReading } from "./reading";
+import { firstOf, lastOf, nth } from "../../numeric/lists";
 
 /**
  * The scale of the drawing: the slope at which the virgin line is drawn, rise over run on the paper. Greatest
@@ -66,8 +67,9 @@ const through = (x: number, u: number, slope: number): Line => ({ slope, interce
 
 function read(reading: CurveReading, { drawingSlope = DRAWING_SLOPE }: MethodOptions): Outcome<MethodReading> {
   const { knee, parts, curve, picks } = reading;
-  const virgin = reading.law.form === "bent" ? steepestTangent(knee, curve.x[reading.law.run.to]) : parts.virginLine;
-  const [low, high] = [curve.x[0], curve.x[curve.x.length - 1]];
+  const virgin =
+    reading.law.form === "bent" ? steepestTangent(knee, nth(curve.x, reading.law.run.to)) : parts.virginLine;
+  const [low, high] = [firstOf(curve.x), lastOf(curve.x)];
   const x = picks.greatestCurvature
     ? Math.log10(picks.greatestCurvature)
     : greatestCurvature(knee, virgin.slope, drawingSlope);

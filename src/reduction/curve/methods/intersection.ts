@@ -6,6 +6,7 @@ import { say } from "../../message";
 import { given, notApplicable } from "../../outcome";
 import { meetingPoint } from "../../numeric/straight-line";
 import { loadingPoints, ruled, straightPoints, yieldGuide, type Method } from "./method";
+import { firstOf, lastOf } from "../../numeric/lists";
 
 export const intersection: Method = {
   axes: ["stress", "value"],
@@ -14,7 +15,7 @@ export const intersection: Method = {
   read({ curve, parts }) {
     const { recompressionLine, virginLine, recompression, virgin } = parts;
     const x = meetingPoint(recompressionLine, virginLine);
-    const [low, high] = [curve.x[0], curve.x[curve.x.length - 1]];
+    const [low, high] = [firstOf(curve.x), lastOf(curve.x)];
     if (!(x > low && x < high)) return notApplicable(say`the two straight lines meet outside the loads`);
     return given({
       stress: 10 ** x,

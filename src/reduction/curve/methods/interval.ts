@@ -13,6 +13,7 @@ import { bestKnee, refinedKnee, WIDTHS } from "../shape/knee-search";
 import { nearYield } from "./method";
 import { kneeLaw, type CurveReading, type SmoothLaw } from "./reading";
 import { lineThrough } from "../shape/straight-parts";
+import { firstOf, lastOf } from "../../numeric/lists";
 
 /** Widening for what no law knows, in log cycles each way; more where the virgin side is held to a line through few points. */
 const MODEL = { free: 0.004, bent: 0.004, held: 0.02 };
@@ -79,7 +80,8 @@ function profile({ knee, best, reach, limit, model, alsoYields }: Law): [low: nu
 /** Points of the curve from the part before yield to an end, in a plane. */
 function pointsTo({ curve, law }: CurveReading, plane: readonly number[], end: number) {
   const x = curve.x.slice(law.run.from, end + 1);
-  return { x, y: plane.slice(law.run.from, end + 1), reach: [x[0], x[x.length - 1]] as const };
+  const reach: Law["reach"] = [firstOf(x), lastOf(x)];
+  return { x, y: plane.slice(law.run.from, end + 1), reach };
 }
 
 /** Variance of a value, from the misfit of a law where there are points to spare. */
@@ -88,8 +90,8 @@ const variance = (scatter: number, misfit: number, spare: number): number =>
 
 /** ln(1 + e), or ln(1 - strain), as a compression from 0 to 1. */
 function inLogarithms({ curve: { height } }: CurveReading): number[] {
-  const whole = Math.log(height[0] / height[height.length - 1]);
-  return height.map((one) => Math.log(height[0] / one) / whole);
+  const whole = Math.log(firstOf(height) / lastOf(height));
+  return height.map((one) => Math.log(firstOf(height) / one) / whole);
 }
 
 /** The straight virgin line of a law: held to the line drawn where it has few points of its own. */

@@ -7,6 +7,7 @@ import { kneeAt } from "../shape/knee";
 import type { CurveReading } from "./reading";
 import type { Run } from "../shape/straight-parts";
 import { at, type Line } from "../../numeric/straight-line";
+import { lastOf, nth } from "../../numeric/lists";
 
 export interface MethodReading {
   /** Preconsolidation stress, in the unit of the stresses. */
@@ -35,7 +36,7 @@ export interface Method {
 export const shown = (stress: number): Digits => digits(stress, 4);
 
 export const stresses = ({ points }: FirstLoading, { from, to }: Run): Message =>
-  say`${shown(points[from].stress)} to ${shown(points[to].stress)}`;
+  say`${shown(nth(points, from).stress)} to ${shown(nth(points, to).stress)}`;
 
 export const straightPoints = (curve: FirstLoading, recompression: Run, virgin: Run): Message =>
   say`recompression ${stresses(curve, recompression)}, virgin ${stresses(curve, virgin)}`;
@@ -46,7 +47,7 @@ export const straightPoints = (curve: FirstLoading, recompression: Run, virgin: 
  */
 export function nearYield({ x }: FirstLoading, { from, to }: Run): Run {
   let end = Math.min(from + 2, to);
-  while (end < to && x[end + 1] - x[from] <= 0.65) end++;
+  while (end < to && nth(x, end + 1) - nth(x, from) <= 0.65) end++;
   return { from, to: end };
 }
 
@@ -59,8 +60,8 @@ export const loadingPoints = ({ points }: FirstLoading): ConstructionLine => ({
 
 /** The smooth curve of a reading, in stress and value. */
 export function smoothCurve({ curve, knee, law }: CurveReading): ConstructionLine {
-  const low = curve.x[law.run.from];
-  const high = curve.x[law.run.to];
+  const low = nth(curve.x, law.run.from);
+  const high = nth(curve.x, law.run.to);
   const count = 60;
   return {
     label: "smooth curve",
@@ -90,5 +91,5 @@ export const ruled = (
 export const yieldGuide = (curve: FirstLoading, virginLine: Line, x: number): ConstructionLine => ({
   label: "preconsolidation stress",
   style: "guide",
-  points: [at(virginLine, x), curve.u[curve.u.length - 1]].map((u) => [10 ** x, valueAt(curve, u)] as const),
+  points: [at(virginLine, x), lastOf(curve.u)].map((u) => [10 ** x, valueAt(curve, u)] as const),
 });

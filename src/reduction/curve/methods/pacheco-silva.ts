@@ -10,6 +10,7 @@ import { given, notApplicable } from "../../outcome";
 import { valueAt } from "../shape/first-loading";
 import { kneeAt } from "../shape/knee";
 import { loadingPoints, ruled, smoothCurve, stresses, yieldGuide, type Method } from "./method";
+import { firstOf, lastOf } from "../../numeric/lists";
 
 export const pachecoSilva: Method = {
   axes: ["stress", "value"],
@@ -20,7 +21,7 @@ export const pachecoSilva: Method = {
     const { virginLine, virgin } = parts;
     const atVirgin = (u: number): number => (u - virginLine.intercept) / virginLine.slope;
     const top = atVirgin(curve.initial);
-    const [low, high] = [curve.x[0], curve.x[curve.x.length - 1]];
+    const [low, high] = [firstOf(curve.x), lastOf(curve.x)];
     if (!(top > low)) return notApplicable(say`the virgin line meets the initial value before the first load`);
     const u = kneeAt(knee, top);
     const x = atVirgin(u);

@@ -12,6 +12,7 @@ import { bentLaw, heldLaw, straightLaw, type KneeLaw } from "../shape/knee-laws"
 import { bestKnee } from "../shape/knee-search";
 import type { TestCurve } from "../shape/points";
 import { lineThrough, straightParts, type Run, type StraightParts } from "../shape/straight-parts";
+import { firstOf, lastOf, nth } from "../../numeric/lists";
 
 /** Hand choices that replace automatic ones: stresses, in the user's unit. */
 export interface Picks {
@@ -66,11 +67,12 @@ const GROWS = 1.2;
 function runBetween({ points }: FirstLoading, from: number | undefined, to: number | undefined, fallback: Run): Run {
   if (from === undefined && to === undefined) return fallback;
   const chosen = points.flatMap(({ stress }, i) =>
-    stress >= (from ?? points[fallback.from].stress) * 0.999 && stress <= (to ?? points[fallback.to].stress) * 1.001
+    stress >= (from ?? nth(points, fallback.from).stress) * 0.999 &&
+    stress <= (to ?? nth(points, fallback.to).stress) * 1.001
       ? [i]
       : [],
   );
-  return chosen.length < 2 ? fallback : { from: chosen[0], to: chosen[chosen.length - 1] };
+  return chosen.length < 2 ? fallback : { from: firstOf(chosen), to: lastOf(chosen) };
 }
 
 /**
@@ -100,7 +102,7 @@ function smoothLaw(
   const run = { from: recompression.from, to: form === "bent" ? last : virgin.to };
   if (ofAllPoints && form === "free" && run.from === 0 && run.to === last)
     return { law: { form, run }, knee: ofAllPoints };
-  const [low, high] = [x[run.from], x[virgin.to]];
+  const [low, high] = [nth(x, run.from), nth(x, virgin.to)];
   const law = kneeLaw(form, x.slice(run.from, run.to + 1), u.slice(run.from, run.to + 1), virginLine);
   return { law: { form, run }, knee: bestKnee(law, low, high) };
 }
@@ -120,14 +122,14 @@ interface Scatter {
 function scatterOf({ x, u }: FirstLoading): Scatter {
   const n = x.length;
   const line = straightLine(x, u);
-  const misfit = x.reduce((sum, value, i) => sum + (u[i] - at(line, value)) ** 2, 0);
+  const misfit = x.reduce((sum, value, i) => sum + (nth(u, i) - at(line, value)) ** 2, 0);
   const aboutLine = Math.sqrt(misfit / Math.max(1, n - 2));
   if (n < POINTS.remark) return { value: SCATTER.least, aboutLine, explained: 1 };
-  const knee = bestKnee(straightLaw(x, u), x[0], x[n - 1]);
+  const knee = bestKnee(straightLaw(x, u), firstOf(x), lastOf(x));
   const value = Math.min(SCATTER.most, Math.max(SCATTER.least, Math.sqrt(knee.misfit / (n - 5))));
   let explained = misfit > 0 ? 1 - knee.misfit / misfit : 0;
   if (aboutLine < STRAIGHT.line && explained < STRAIGHT.explained && n >= POINTS_FOR_BEND) {
-    const bent = bestKnee(bentLaw(x, u), x[0], x[n - 1]);
+    const bent = bestKnee(bentLaw(x, u), firstOf(x), lastOf(x));
     explained = 1 - bent.misfit / misfit;
   }
   return { value, aboutLine, explained, ofAllPoints: knee };
@@ -182,8 +184,8 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
   if (flattens)
     remarks.push(
       law.form === "held"
-        ? say`the virgin part flattens beyond stress ${points[virgin.to].stress}: its steepest stretch is used, and yield may read low`
-        : say`the virgin part flattens beyond stress ${points[virgin.to].stress}: its steepest stretch is used`,
+        ? say`the virgin part flattens beyond stress ${nth(points, virgin.to).stress}: its steepest stretch is used, and yield may read low`
+        : say`the virgin part flattens beyond stress ${nth(points, virgin.to).stress}: its steepest stretch is used`,
     );
   const growth = slope(curve, last - 1) / slope(curve, last - 2);
   if (virgin.from === last - 1 && growth > GROWS)
@@ -193,15 +195,15 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
   const wide = knee.width > WIDE;
   if (wide) remarks.push(say`the bend is widely rounded: the specimen may be disturbed, and yield may read high`);
   for (let i = 1; i < recompression.to; i++)
-    if (u[i] < u[i - 1] - 3 * scatter.value)
-      remarks.push(say`row ${points[i].row}: the specimen swelled as the stress rose: check the reading`);
+    if (nth(u, i) < nth(u, i - 1) - 3 * scatter.value)
+      remarks.push(say`row ${nth(points, i).row}: the specimen swelled as the stress rose: check the reading`);
   return given(
     { test, branches: found.value, curve, parts, law, knee, scatter: scatter.value, flattens, wide, picks, remarks },
     remarks,
   );
 }
 
-const slope = ({ x, u }: FirstLoading, i: number): number => (u[i + 1] - u[i]) / (x[i + 1] - x[i]);
+const slope = ({ x, u }: FirstLoading, i: number): number => (nth(u, i + 1) - nth(u, i)) / (nth(x, i + 1) - nth(x, i));
 
 /** The virgin line of a test: for the compression index and the field curve. Refuses a curve that has none. */
 export function virginLineOf(
@@ -234,7 +236,7 @@ function noBend(curve: FirstLoading, parts: StraightParts, scatter: Scatter, kno
   const { x } = curve;
   const steepest = parts.virginLine.slope;
   const first = Math.max(parts.recompressionLine.slope, 0);
-  const doubt = (Math.SQRT2 * scatter.value) / (x[1] - x[0]);
+  const doubt = (Math.SQRT2 * scatter.value) / (nth(x, 1) - firstOf(x));
   const fromFirst = parts.virgin.from === 0;
   const early = fromFirst || slope(curve, 0) - doubt > EARLY.refuse * steepest;
   const straight = scatter.aboutLine < STRAIGHT.line && scatter.explained < STRAIGHT.explained;
@@ -258,7 +260,7 @@ function noBend(curve: FirstLoading, parts: StraightParts, scatter: Scatter, kno
 function alreadyVirgin(curve: FirstLoading, { virginLine }: StraightParts, known: Branches): boolean {
   const rebound = reboundSlope(curve, known);
   if (rebound !== undefined) return virginLine.slope >= RISE.refuse * rebound;
-  return (virginLine.slope * curve.range) / curve.height[0] > STEEPEST_RECOMPRESSION;
+  return (virginLine.slope * curve.range) / firstOf(curve.height) > STEEPEST_RECOMPRESSION;
 }
 
 /** Whether the curve turns down only within its last load step, so that the slope of the virgin line is not known. */
@@ -271,7 +273,7 @@ const TURNS_LAST = say`the curve turns down only in the last load step: there is
 function reboundSlope({ range }: FirstLoading, { finalUnloading, loops }: Branches): number | undefined {
   const unload = finalUnloading.length > 1 ? finalUnloading : loops[0]?.unload;
   if (!unload) return undefined;
-  const a = unload[0];
-  const b = unload[unload.length - 1];
+  const a = firstOf(unload);
+  const b = lastOf(unload);
   return Math.abs(b.value - a.value) / range / Math.log10(a.stress / b.stress);
 }

@@ -12,14 +12,16 @@ import { at, meetingPoint } from "../../numeric/straight-line";
 import type { FirstLoading } from "../shape/first-loading";
 import { nearYield, straightPoints, type Method } from "./method";
 import { lineThrough } from "../shape/straight-parts";
+import { firstOf, lastOf, nth } from "../../numeric/lists";
 
 /** Work up to each first-loading point, from the first. */
 export function cumulativeWork({ points, u, range, kind, height }: FirstLoading): number[] {
-  const strain = range / (kind === "e" ? height[0] : 1);
-  const work = [0];
-  for (let i = 1; i < points.length; i++)
-    work.push(work[i - 1] + ((points[i].stress + points[i - 1].stress) / 2) * (u[i] - u[i - 1]) * strain);
-  return work;
+  const strain = range / (kind === "e" ? firstOf(height) : 1);
+  let done = 0;
+  return points.map(({ stress }, i) => {
+    if (i > 0) done += ((stress + nth(points, i - 1).stress) / 2) * (nth(u, i) - nth(u, i - 1)) * strain;
+    return done;
+  });
 }
 
 export const work: Method = {
@@ -33,19 +35,19 @@ export const work: Method = {
     const before = lineThrough(stress, done, parts.recompression);
     const after = lineThrough(stress, done, virgin);
     const meets = meetingPoint(before, after);
-    if (!(meets > stress[0] && meets < stress[stress.length - 1]))
+    if (!(meets > firstOf(stress) && meets < lastOf(stress)))
       return notApplicable(say`the two lines of work meet outside the loads`);
-    const end = stress[virgin.to];
+    const end = nth(stress, virgin.to);
     return given({
       stress: meets,
       points: straightPoints(curve, parts.recompression, virgin),
       remarks: [],
       lines: [
-        { label: "work", style: "points", points: stress.map((s, i) => [s, done[i]] as const) },
+        { label: "work", style: "points", points: stress.map((s, i) => [s, nth(done, i)] as const) },
         {
           label: "line before yield",
           style: "construction",
-          points: [stress[0], meets * 1.2].map((s) => [s, at(before, s)] as const),
+          points: [firstOf(stress), meets * 1.2].map((s) => [s, at(before, s)] as const),
         },
         {
           label: "line after yield",

@@ -3,6 +3,8 @@ import { say, digits, type Message } from "../../message";
 import { badInput, given, notApplicable, then, type Outcome } from "../../outcome";
 import { SAME_LOAD } from "../loads";
 import type { Kind, LoadPoint, TestCurve } from "./points";
+import { median } from "../../numeric/median";
+import { firstOf, nth } from "../../numeric/lists";
 
 /** Points before the specimen stopped swelling, where it swelled by more than this share of the whole compression. */
 const SWELLING = 0.01;
@@ -43,11 +45,16 @@ function range(test: TestCurve): number {
   return Math.max(...all) - Math.min(...all);
 }
 
-const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+/** Ratios of a stress to the one before where it is greater, but for the stress at `without`. */
+const climbsOf = (stresses: readonly number[], without = -1): number[] =>
+  stresses.flatMap((stress, i) => {
+    const before = stresses[i - 1];
+    return i !== without && before !== undefined && stress > before ? [stress / before] : [];
+  });
 
 /** How unevenly stresses climb: the greatest ratio of one load to the one before over the least. */
 function unevenness(stresses: readonly number[]): number {
-  const climbs = stresses.flatMap((stress, i) => (i && stress > stresses[i - 1] ? [stress / stresses[i - 1]] : []));
+  const climbs = climbsOf(stresses);
   return climbs.length ? Math.max(...climbs) / Math.min(...climbs) : Infinity;
 }
 
@@ -62,31 +69,32 @@ function typingSlip(test: TestCurve): Message | undefined {
   const stresses = points.map(({ stress }) => stress);
   const last = points.length - 1;
   const fits = (k: number, stress: number): boolean =>
-    (k === 0 || stress > stresses[k - 1]) && (k === last || stress < stresses[k + 1]);
+    (k === 0 || stress > nth(stresses, k - 1)) && (k === last || stress < nth(stresses, k + 1));
   for (let i = 1; i <= last; i++) {
-    const squeezed = compression(test, points[i]) - compression(test, points[i - 1]);
-    const falls = stresses[i] < stresses[i - 1] * (1 - SAME_LOAD) && squeezed > significant;
-    const climbs = stresses.flatMap((s, j) => (j && j !== i && s > stresses[j - 1] ? [s / stresses[j - 1]] : []));
-    const greatest = i === last || stresses[i + 1] < stresses[i];
-    const leap = stresses[i] / stresses[i - 1];
+    const [one, before] = [nth(stresses, i), nth(stresses, i - 1)];
+    const squeezed = compression(test, nth(points, i)) - compression(test, nth(points, i - 1));
+    const falls = one < before * (1 - SAME_LOAD) && squeezed > significant;
+    const climbs = climbsOf(stresses, i);
+    const greatest = i === last || nth(stresses, i + 1) < one;
+    const leap = one / before;
     const leaps = greatest && climbs.length >= 3 && leap >= LEAP && leap > 4 * median(climbs);
     if (!falls && !leaps) continue;
     const even = 1.5 * (climbs.length ? median(climbs) : Infinity);
     const remedies = falls
       ? [0.1, 0.01]
           .flatMap((factor) => [
-            { k: i - 1, stress: stresses[i - 1] * factor },
-            { k: i, stress: stresses[i] / factor },
+            { k: i - 1, stress: before * factor },
+            { k: i, stress: one / factor },
           ])
           .filter(({ k, stress }) => fits(k, stress))
       : [0.1, 0.01]
-          .map((factor) => ({ k: i, stress: stresses[i] * factor }))
-          .filter(({ stress }) => stress > 1.1 * stresses[i - 1] && stress < even * stresses[i - 1]);
+          .map((factor) => ({ k: i, stress: one * factor }))
+          .filter(({ stress }) => stress > 1.1 * before && stress < even * before);
     if (remedies.length === 0) continue;
     const after = ({ k, stress }: { k: number; stress: number }): number =>
       unevenness(stresses.map((s, j) => (j === k ? stress : s)));
     const { k, stress } = remedies.reduce((best, next) => (after(next) < after(best) ? next : best));
-    return say`row ${points[k].row}: the stress ${stresses[k]} does not fit the rows around it, where about ${digits(stress, 3)} would: check it for a decimal point or a zero too many`;
+    return say`row ${nth(points, k).row}: the stress ${nth(stresses, k)} does not fit the rows around it, where about ${digits(stress, 3)} would: check it for a decimal point or a zero too many`;
   }
   return undefined;
 }
@@ -105,11 +113,11 @@ function wrongEntry(
   u: readonly number[],
   gross: number,
 ): Message | undefined {
-  const i = u.findIndex((value, k) => k > 0 && value < u[k - 1] - gross);
+  const i = u.findIndex((value, k) => k > 0 && value < nth(u, k - 1) - gross);
   if (i < 0) return undefined;
   const followsWithout = (k: number): boolean =>
-    u.filter((_, j) => j !== k).every((value, j, rest) => j === 0 || value > rest[j - 1] - gross / 2);
-  const { row, value } = points[followsWithout(i - 1) && !followsWithout(i) ? i - 1 : i];
+    u.filter((_, j) => j !== k).every((value, j, rest) => j === 0 || value > nth(rest, j - 1) - gross / 2);
+  const { row, value } = nth(points, followsWithout(i - 1) && !followsWithout(i) ? i - 1 : i);
   return kind === "e"
     ? say`row ${row}: the void ratio ${value} does not fit the rows around it while the stress rises: check it`
     : say`row ${row}: the strain ${value} does not fit the rows around it while the stress rises: check it`;
@@ -179,7 +187,7 @@ export function branchesOfAny(test: TestCurve): Outcome<Branches> {
   const whole = Math.max(...u) - Math.min(...u);
   const leading = u.slice(0, SEATING_LOADS + 1);
   const most = leading.indexOf(Math.min(...leading));
-  const atSeating = most > 0 && u[0] - u[most] > SWELLING * whole ? most : 0;
+  const atSeating = most > 0 && firstOf(u) - nth(u, most) > SWELLING * whole ? most : 0;
   // What swelled when water was added is another soil than before: first loading begins with it.
   const wetted = wetting.filter(
     ([before, after]) => compression(test, before) - compression(test, after) > SWELLING * whole,
@@ -188,7 +196,9 @@ export function branchesOfAny(test: TestCurve): Outcome<Branches> {
   const seating = loading.slice(0, swelled);
   const firstLoading = loading.slice(swelled);
   if (seating.length)
-    remarks.push(say`the specimen swelled up to stress ${firstLoading[0].stress}: first loading is read from there`);
+    remarks.push(
+      say`the specimen swelled up to stress ${firstOf(firstLoading).stress}: first loading is read from there`,
+    );
   const wrong = wrongEntry(test.kind, firstLoading, u.slice(swelled), WRONG_WAY * whole);
   if (wrong) return badInput(wrong);
   return given({ firstLoading, seating, loops, finalUnloading, wetting }, remarks);

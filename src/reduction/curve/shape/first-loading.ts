@@ -1,6 +1,7 @@
 /** First loading in the terms that every method works in: log of stress, compression as a share of the whole. */
 import type { Branches } from "./branches";
 import type { Kind, LoadPoint, TestCurve } from "./points";
+import { firstOf, lastOf } from "../../numeric/lists";
 
 export interface FirstLoading {
   readonly kind: Kind;
@@ -20,13 +21,13 @@ export interface FirstLoading {
 export function firstLoading(test: TestCurve, { firstLoading: points, seating }: Branches): FirstLoading {
   const values = points.map(({ value }) => value);
   const sign = test.kind === "e" ? -1 : 1;
-  const range = Math.abs(values[values.length - 1] - values[0]);
-  const initial = seating.length || test.initial === undefined ? 0 : (sign * (test.initial - values[0])) / range;
+  const range = Math.abs(lastOf(values) - firstOf(values));
+  const initial = seating.length || test.initial === undefined ? 0 : (sign * (test.initial - firstOf(values))) / range;
   return {
     kind: test.kind,
     points,
     x: points.map(({ stress }) => Math.log10(stress)),
-    u: values.map((value) => (sign * (value - values[0])) / range),
+    u: values.map((value) => (sign * (value - firstOf(values))) / range),
     height: values.map((value) => (test.kind === "e" ? 1 + value : 1 - value)),
     range,
     initial: Math.min(initial, 0),
@@ -35,4 +36,4 @@ export function firstLoading(test: TestCurve, { firstLoading: points, seating }:
 
 /** A compression `u` as a void ratio or strain. */
 export const valueAt = (curve: FirstLoading, u: number): number =>
-  curve.points[0].value + (curve.kind === "e" ? -1 : 1) * u * curve.range;
+  firstOf(curve.points).value + (curve.kind === "e" ? -1 : 1) * u * curve.range;

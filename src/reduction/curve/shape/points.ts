@@ -1,6 +1,7 @@
 /** The rows of a whole test made plain: load by load, in test order, stress and void ratio or strain. */
 import { say, listed, type Message } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
+import { firstOf } from "../../numeric/lists";
 
 /** What the values are: void ratio, or engineering strain as a ratio of the initial height, compression positive. */
 export type Kind = "e" | "strain";
@@ -22,7 +23,7 @@ export interface TestCurve {
 }
 
 const list = (rows: readonly number[]): Message =>
-  rows.length === 1 ? say`row ${rows[0]}` : say`rows ${listed(rows)}`;
+  rows.length === 1 ? say`row ${firstOf(rows)}` : say`rows ${listed(rows)}`;
 
 /**
  * Stresses and values, paired by position, in test order; a blank is null, or the 0 that desktop Excel makes of one.

@@ -8,6 +8,7 @@
  * Points between belong to neither: they are the bend.
  */
 import { straightLine, type Line } from "../../numeric/straight-line";
+import { nth } from "../../numeric/lists";
 
 /** A segment belongs to the virgin stretch from this share of its slope on. */
 const VIRGIN = 0.95;
@@ -43,8 +44,8 @@ export function straightParts(
   scatter: number,
 ): StraightParts {
   const last = x.length - 1;
-  const slope = (i: number, j: number): number => (y[j] - y[i]) / (x[j] - x[i]);
-  const doubt = (i: number, j: number): number => (Math.SQRT2 * scatter) / (logStress[j] - logStress[i]);
+  const slope = (i: number, j: number): number => (nth(y, j) - nth(y, i)) / (nth(x, j) - nth(x, i));
+  const doubt = (i: number, j: number): number => (Math.SQRT2 * scatter) / (nth(logStress, j) - nth(logStress, i));
 
   let from = 0;
   let to = 1;

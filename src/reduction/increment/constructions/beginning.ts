@@ -8,6 +8,7 @@ import type { Series } from "../readings";
 import type { Share } from "../share";
 import { degreeOfConsolidation } from "../fit/terzaghi";
 import type { TheoryFit } from "../fit/theory-fit";
+import { firstOf, lastOf, nth } from "../../numeric/lists";
 
 /** The curve is straight on sqrt t up to this U (to 0.5 % of primary). */
 const STRAIGHT_U = 0.6;
@@ -50,9 +51,9 @@ export function straightBeginning(used: Series, fit: TheoryFit): Beginning | und
 
 /** The part between two times picked by hand; undefined with fewer than 2 readings. */
 export function pickedBeginning(used: Series, from = 0, to = Infinity): Beginning | undefined {
-  const inSpan = used.times.map((_, i) => i).filter((i) => used.times[i] >= from && used.times[i] <= to);
+  const inSpan = used.times.map((_, i) => i).filter((i) => nth(used.times, i) >= from && nth(used.times, i) <= to);
   if (inSpan.length < 2) return undefined;
-  const [start, end] = [inSpan[0], inSpan[inSpan.length - 1] + 1];
+  const [start, end] = [firstOf(inSpan), lastOf(inSpan) + 1];
   return { start, end, line: lineOf(used, start, end), disturbed: 0 };
 }
 
@@ -63,7 +64,7 @@ export function disturbedRemark(used: Series, { line, disturbed }: Beginning, sh
   const off = Math.max(
     ...rows
       .slice(0, disturbed)
-      .map((_, i) => Math.abs(readings[i] - line.intercept - line.slope * Math.sqrt(times[i]))),
+      .map((_, i) => Math.abs(nth(readings, i) - line.intercept - line.slope * Math.sqrt(nth(times, i)))),
   );
   const which = listed(rows.slice(0, disturbed));
   return [

@@ -4,6 +4,7 @@ import { LINE_FACTOR } from "../cv";
 import type { LogTime } from "./log-time";
 import type { CleanReadings } from "../readings";
 import type { RootTime } from "./root-time";
+import { firstOf, lastOf, nth } from "../../numeric/lists";
 
 type Point = readonly [x: number, y: number];
 
@@ -28,7 +29,7 @@ const construction = (label: string, from: Point, to: Point): ConstructionLine =
 const readingsLine = ({ series }: CleanReadings, x: (t: number) => number): ConstructionLine => ({
   label: "readings",
   style: "points",
-  points: series.times.map((t, i): Point => [x(t), series.readings[i]]),
+  points: series.times.map((t, i): Point => [x(t), nth(series.readings, i)]),
 });
 
 /**
@@ -37,8 +38,8 @@ const readingsLine = ({ series }: CleanReadings, x: (t: number) => number): Cons
  */
 export function logTimeLines(clean: CleanReadings, log: LogTime): ConstructionLine[] {
   const { times } = clean.series;
-  const first = times[0];
-  const last = times[times.length - 1];
+  const first = firstOf(times);
+  const last = lastOf(times);
   const { d0, d50, d100, t50, t100, tangent, tail, parabola, pair } = log;
   const tailAt = (t: number): Point => [t, tail.atOneMinute + tail.slope * Math.log10(t)];
   const tangentAt = (t: number): Point => [t, tangent.reading + tangent.slope * Math.log10(t / tangent.time)];

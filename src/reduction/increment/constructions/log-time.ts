@@ -17,6 +17,7 @@ import { curveThroughReadings, smoothCurve } from "./smooth-curve";
 import { cyclesPast, noSlope, tailLine, type Tail } from "./tail";
 import { steepestTangent, tangentOfReadings, type Tangent } from "./tangent";
 import type { TheoryFit } from "../fit/theory-fit";
+import { firstOf, lastOf } from "../../numeric/lists";
 
 export interface LogTime {
   readonly d0: number;
@@ -60,8 +61,8 @@ export function logTime(
   const drawn = procedure === "drawn";
   const used = usedReadings(clean, fit);
   const { times } = used;
-  const first = times[0];
-  const last = times[times.length - 1];
+  const first = firstOf(times);
+  const last = lastOf(times);
   const smooth = smoothCurve(used, fit);
   const curve = drawn ? curveThroughReadings(used) : smooth;
   const share = shareOf(clean.step, fit.primary);

@@ -14,6 +14,7 @@ import { shareOf } from "../share";
 import type { ReadingCurve } from "./smooth-curve";
 import { degreeOfConsolidation } from "../fit/terzaghi";
 import type { TheoryFit } from "../fit/theory-fit";
+import { firstOf, lastOf, nth } from "../../numeric/lists";
 
 /** d0 + root sqrt(t), and the span of times that it holds for. */
 export interface Parabola {
@@ -60,18 +61,18 @@ export function earlyParabola(used: Series, fit: TheoryFit, step: number, remark
     remarks.push(
       say`the 4:1 pairs of the early parabola give d0 from ${shown(least)} to ${shown(most)}, ${share(most - least)} apart: bedding, slow loading or a late start of the clock`,
     );
-  return { d0: line.intercept, root: line.slope, from: times[start], to: times[end - 1] };
+  return { d0: line.intercept, root: line.slope, from: nth(times, start), to: nth(times, end - 1) };
 }
 
 /** d0 by the pair of every reading whose fourfold time lies within the readings given; straight between them on sqrt t. */
 function pairsOf(roots: readonly number[], readings: readonly number[]): number[] {
   const pairs: number[] = [];
   for (let i = 0, j = 0; i < roots.length; i++) {
-    const root = 2 * roots[i];
-    while (j < roots.length && roots[j] < root * (1 - 1e-9)) j++;
+    const root = 2 * nth(roots, i);
+    while (j < roots.length && nth(roots, j) < root * (1 - 1e-9)) j++;
     if (j === roots.length) break;
-    const share = j ? (root - roots[j - 1]) / (roots[j] - roots[j - 1]) : 0;
-    pairs.push(2 * readings[i] - (share * readings[j] + (1 - share) * readings[Math.max(j - 1, 0)]));
+    const share = j ? (root - nth(roots, j - 1)) / (nth(roots, j) - nth(roots, j - 1)) : 0;
+    pairs.push(2 * nth(readings, i) - (share * nth(readings, j) + (1 - share) * nth(readings, Math.max(j - 1, 0))));
   }
   return pairs;
 }
@@ -108,11 +109,11 @@ export function pairOfReadings(
   picks: Picks,
   remarks: Message[],
 ): Outcome<Pair> {
-  const last = times[times.length - 1];
+  const last = lastOf(times);
   const picked = picks.pair_at;
-  if (picked !== undefined && !(picked >= times[0] && 4 * picked <= last))
+  if (picked !== undefined && !(picked >= firstOf(times) && 4 * picked <= last))
     return badInput(
-      say`the picked pair_at (${picked} min) and four times it must lie within the readings (${shown(times[0])} to ${shown(last)} min)`,
+      say`the picked pair_at (${picked} min) and four times it must lie within the readings (${shown(firstOf(times))} to ${shown(last)} min)`,
     );
   const before = (U: number) => times.filter((t) => t >= from && degreeOfConsolidation(4 * fit.rate * t) <= U);
   const isPair = (t: number) => times.some((other) => Math.abs(other / (4 * t) - 1) <= FOUR_TO_ONE);

@@ -19,6 +19,7 @@ import { shareOf, type Share } from "../share";
 import { judge, ROOT_TIME_LIMITS, type Limits, type Signals } from "../signals";
 import { curveThroughReadings, smoothCurve } from "./smooth-curve";
 import type { TheoryFit } from "../fit/theory-fit";
+import { firstOf, lastOf, nth } from "../../numeric/lists";
 
 export interface RootTime {
   readonly d0: number;
@@ -31,7 +32,7 @@ export interface RootTime {
 }
 
 /** Mean departure from the straight part, over primary, beyond which there is none, or a remark. */
-const CROOKED = [0.05, 0.02];
+const CROOKED = { none: 0.05, remark: 0.02 };
 
 const ADVICE = say`try LOG_TIME or FIT_TIME`;
 
@@ -52,8 +53,8 @@ export function rootTime(
   const used = usedReadings(clean, fit);
   const drawn = procedure === "drawn";
   const curve = drawn ? curveThroughReadings(used) : smoothCurve(used, fit);
-  const first = used.times[0];
-  const last = used.times[used.times.length - 1];
+  const first = firstOf(used.times);
+  const last = lastOf(used.times);
 
   const straight = straightPart(used, fit, picks, shareOf(clean.step, fit.primary), remarks);
   if (!straight.ok) return straight;
@@ -126,11 +127,11 @@ function straightPart(
     return picked || picks.d0 !== undefined
       ? badInput(say`the picked straight part runs against the readings: check the picks`)
       : rootTimeRefuses(say`there is no straight part at the beginning; ${ADVICE}`);
-  if (!picked && crooked > CROOKED[0])
+  if (!picked && crooked > CROOKED.none)
     return rootTimeRefuses(say`there is no straight part at the beginning; ${ADVICE}`);
-  if (crooked > CROOKED[1])
+  if (crooked > CROOKED.remark)
     remarks.push(say`the readings stand off the straight part by ${Math.round(100 * crooked)} % of primary on average`);
-  return given({ d0, slope, from: times[start], to: times[end - 1] });
+  return given({ d0, slope, from: nth(times, start), to: nth(times, end - 1) });
 }
 
 /** The slope on sqrt t, by least squares, of a line that starts at d0. */
@@ -145,8 +146,8 @@ function slopeThrough(
   let xx = 0;
   let xy = 0;
   for (let i = start; i < end; i++) {
-    xx += weights[i] * times[i];
-    xy += weights[i] * Math.sqrt(times[i]) * (readings[i] - d0);
+    xx += nth(weights, i) * nth(times, i);
+    xy += nth(weights, i) * Math.sqrt(nth(times, i)) * (nth(readings, i) - d0);
   }
   return xy / xx;
 }

@@ -9,6 +9,7 @@ import { usedReadings } from "../readings";
 import type { Increment } from "../reduce";
 import { cyclesPast, noSlope } from "./tail";
 import { T_END_OF_PRIMARY } from "../fit/terzaghi";
+import { firstOf, lastOf, nth } from "../../numeric/lists";
 
 /** A shorter span is remarked, log cycles. Common practice wants half to one. */
 const GOOD = 0.5;
@@ -28,25 +29,27 @@ export function secondarySlope(increment: Increment, from?: number, to?: number)
     return given(Math.abs(tailSlope ?? 0), logTime.remarks);
   }
   const { times, readings, weights } = usedReadings(cleaned.value, fit.ok ? fit.value : { leftOut: [] });
-  const start = from ?? (logTime.ok ? logTime.value.tail.from : times[0]);
+  const start = from ?? (logTime.ok ? logTime.value.tail.from : firstOf(times));
   const end = to ?? cleaned.value.lastTime;
-  const index = times.map((_, i) => i).filter((i) => times[i] >= start * (1 - 1e-9) && times[i] <= end * (1 + 1e-9));
+  const index = times
+    .map((_, i) => i)
+    .filter((i) => nth(times, i) >= start * (1 - 1e-9) && nth(times, i) <= end * (1 + 1e-9));
   if (index.length < 2)
     return notApplicable(
       index.length === 1
         ? say`secondary compression needs 2 readings in its span (${shown(start)} to ${shown(end)} min); there is 1`
         : say`secondary compression needs 2 readings in its span (${shown(start)} to ${shown(end)} min); there are none`,
     );
-  const span = index.map((i) => times[i]);
+  const span = index.map((i) => nth(times, i));
   const cycles = cyclesPast(span, endOfPrimary(increment));
   const short = noSlope(cycles, say`the readings of the span`);
   if (short) return notApplicable(short);
   const line = straightLine(
     span.map(Math.log10),
-    index.map((i) => readings[i]),
-    index.map((i) => weights[i]),
+    index.map((i) => nth(readings, i)),
+    index.map((i) => nth(weights, i)),
   );
-  const sense = Math.sign(readings[readings.length - 1] - readings[0]) || 1;
+  const sense = Math.sign(lastOf(readings) - firstOf(readings)) || 1;
   return given(
     line.slope * sense,
     cycles < GOOD ? [say`the tail is only ${fixed(cycles, 2)} of a log cycle long`] : [],

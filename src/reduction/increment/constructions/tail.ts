@@ -15,6 +15,7 @@ import type { CleanReadings, Series } from "../readings";
 import type { Share } from "../share";
 import { degreeOfConsolidation, T_END_OF_PRIMARY } from "../fit/terzaghi";
 import type { TheoryFit } from "../fit/theory-fit";
+import { firstOf, lastOf, nth } from "../../numeric/lists";
 
 /** The line: slope per log cycle, reading at t = 1 min, the span of the readings that it goes through. */
 export interface Tail {
@@ -38,8 +39,7 @@ const FOLLOWS_STEP = 0.4;
 export const SHORTEST_TAIL = 0.25;
 const GOOD_TAIL = 0.45;
 
-const cyclesOf = (times: readonly number[]): number =>
-  times.length ? Math.log10(times[times.length - 1] / times[0]) : 0;
+const cyclesOf = (times: readonly number[]): number => (times.length ? Math.log10(lastOf(times) / firstOf(times)) : 0);
 
 /** Log cycles that the readings past the end of primary span. */
 export const cyclesPast = (times: readonly number[], end: number): number =>
@@ -68,19 +68,19 @@ export function tailLine(
 const endOfPrimary = (fit: TheoryFit): number => T_END_OF_PRIMARY / fit.rate;
 
 const indexFrom = ({ times }: Series, from: number, to = Infinity): number[] =>
-  times.map((_, i) => i).filter((i) => times[i] >= from && times[i] <= to);
+  times.map((_, i) => i).filter((i) => nth(times, i) >= from && nth(times, i) <= to);
 
 /** The least-squares line of readings, as they are or as `settled`; a line that runs back is level: no reading of it says that the soil swelled. */
 function lineThrough(
   { times, readings, weights }: Series,
   index: readonly number[],
   fit: TheoryFit,
-  settled = (i: number) => readings[i],
+  settled = (i: number) => nth(readings, i),
   slope?: number,
 ): Tail {
-  const x = index.map((i) => Math.log10(times[i]));
+  const x = index.map((i) => Math.log10(nth(times, i)));
   const d = index.map(settled);
-  const w = index.map((i) => weights[i]);
+  const w = index.map((i) => nth(weights, i));
   const line = slope === undefined ? straightLine(x, d, w) : undefined;
   const steep = line?.slope ?? slope ?? 0;
   const held = steep * fit.primary < 0 ? 0 : steep;
@@ -90,10 +90,10 @@ function lineThrough(
     atOneMinute:
       line && held === steep
         ? line.intercept
-        : d.reduce((sum, value, k) => sum + (w[k] * (value - held * x[k])) / total, 0),
-    from: times[index[0]],
-    to: times[index[index.length - 1]],
-    cycles: cyclesOf(index.map((i) => times[i])),
+        : d.reduce((sum, value, k) => sum + (nth(w, k) * (value - held * nth(x, k))) / total, 0),
+    from: nth(times, firstOf(index)),
+    to: nth(times, lastOf(index)),
+    cycles: cyclesOf(index.map((i) => nth(times, i))),
     own: slope === undefined,
   };
 }
@@ -103,7 +103,7 @@ const lengthRemark = (cycles: number): Message =>
 
 function pickedTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
   const { times } = used;
-  const [from, to] = [picks.tail_from ?? TAIL_FROM * endOfPrimary(fit), picks.tail_to ?? times[times.length - 1]];
+  const [from, to] = [picks.tail_from ?? TAIL_FROM * endOfPrimary(fit), picks.tail_to ?? lastOf(times)];
   const index = indexFrom(used, from, to);
   return index.length < 2
     ? badInput(say`the picked tail (${shown(from)} to ${shown(to)} min) holds ${index.length} readings: it needs 2`)
@@ -128,11 +128,11 @@ function drawnTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
   const remarks: Message[] = [];
   const cycles = cyclesOf(times.slice(from));
   if (cycles < GOOD_TAIL) remarks.push(lengthRemark(cycles));
-  if (times[from] < TAIL_FROM * end)
+  if (nth(times, from) < TAIL_FROM * end)
     remarks.push(
-      say`the tail begins at ${fixed(times[from] / end, 1)} times the end of primary: some of it is still primary compression`,
+      say`the tail begins at ${fixed(nth(times, from) / end, 1)} times the end of primary: some of it is still primary compression`,
     );
-  return given(lineThrough(used, indexFrom(used, times[from]), fit), remarks);
+  return given(lineThrough(used, indexFrom(used, nth(times, from)), fit), remarks);
 }
 
 function aidedTail(clean: CleanReadings, used: Series, fit: TheoryFit, picks: Picks, share: Share): Outcome<Tail> {
@@ -140,12 +140,12 @@ function aidedTail(clean: CleanReadings, used: Series, fit: TheoryFit, picks: Pi
   const end = endOfPrimary(fit);
   const follows = fit.misfit < Math.max(FOLLOWS_SHARE * Math.abs(fit.primary), FOLLOWS_STEP * clean.step);
   const tail = indexFrom(used, (follows ? TAIL_FROM_BY_THEORY : TAIL_FROM) * end);
-  const cycles = cyclesOf(tail.map((i) => times[i]));
+  const cycles = cyclesOf(tail.map((i) => nth(times, i)));
   const own = tail.length >= 2 && cycles >= SHORTEST_TAIL;
   const index = own ? tail : indexFrom(used, 0).slice(-2);
   const change = (i: number): number => {
-    const begun = fit.tail ? Math.log10(times[i] / end) - creep(fit.rate, fit.sharpness, times[i]) : 0;
-    return fit.primary * (1 - degreeOfConsolidation(fit.rate * times[i])) + fit.tail * begun;
+    const begun = fit.tail ? Math.log10(nth(times, i) / end) - creep(fit.rate, fit.sharpness, nth(times, i)) : 0;
+    return fit.primary * (1 - degreeOfConsolidation(fit.rate * nth(times, i))) + fit.tail * begun;
   };
   const unseen = Math.max(UNSEEN_SHARE * Math.abs(fit.primary), UNSEEN_STEP * clean.step);
   const remarks = picks.d100 === undefined ? alterations(used, index, change, unseen, share) : [];
@@ -156,7 +156,7 @@ function aidedTail(clean: CleanReadings, used: Series, fit: TheoryFit, picks: Pi
         : say`the tail is too short to show its slope: d100 leans on that of the fit to theory`,
     );
   return given(
-    lineThrough(used, index, fit, (i) => readings[i] + change(i), own ? undefined : fit.tail),
+    lineThrough(used, index, fit, (i) => nth(readings, i) + change(i), own ? undefined : fit.tail),
     remarks,
   );
 }
@@ -177,7 +177,7 @@ function alterations(
   if (!altered.length) return [];
   const most = Math.max(...altered.map((i) => Math.abs(change(i))));
   return [
-    say`readings of the tail were altered by up to ${share(most)} for the primary still to come and the creep just begun: ${listed(altered.map((i) => rows[i]))}`,
+    say`readings of the tail were altered by up to ${share(most)} for the primary still to come and the creep just begun: ${listed(altered.map((i) => nth(rows, i)))}`,
   ];
 }
 

@@ -12,6 +12,7 @@ import type { Series } from "../readings";
 import { halfCycleSpans, T_INFLECTION } from "../signals";
 import { SLOPE_REACH, type SmoothCurve } from "./smooth-curve";
 import type { TheoryFit } from "../fit/theory-fit";
+import { firstOf, lastOf, nth } from "../../numeric/lists";
 
 /** A point of it, its slope per log cycle of time, and the span of times that it was taken over. */
 export interface Tangent {
@@ -43,16 +44,16 @@ const SAME_SLOPE = 1e-9;
 export function tangentOfReadings(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tangent> {
   const { times, readings, weights } = used;
   const through = (index: readonly number[]): Tangent => {
-    const x = index.map((i) => Math.log10(times[i]));
-    const w = index.map((i) => weights[i]);
-    const line = straightLine(x, index.map((i) => readings[i]), w); // prettier-ignore
-    const middle = x.reduce((sum, value, k) => sum + w[k] * value, 0) / w.reduce((a, b) => a + b, 0);
+    const x = index.map((i) => Math.log10(nth(times, i)));
+    const w = index.map((i) => nth(weights, i));
+    const line = straightLine(x, index.map((i) => nth(readings, i)), w); // prettier-ignore
+    const middle = x.reduce((sum, value, k) => sum + nth(w, k) * value, 0) / w.reduce((a, b) => a + b, 0);
     return {
       time: 10 ** middle,
       reading: line.intercept + line.slope * middle,
       slope: line.slope,
-      from: times[index[0]],
-      to: times[index[index.length - 1]],
+      from: nth(times, firstOf(index)),
+      to: nth(times, lastOf(index)),
     };
   };
   const sense = Math.sign(fit.primary);
@@ -67,17 +68,17 @@ export function tangentOfReadings(used: Series, fit: TheoryFit, picks: Picks): O
     return steepest && sense * steepest.slope > 0
       ? given(steepest)
       : logTimeRefuses(say`no three readings show a steepest part; try ROOT_TIME`);
-  const index = times.map((_, i) => i).filter((i) => times[i] >= (from ?? 0) && times[i] <= (to ?? Infinity));
+  const index = times.map((_, i) => i).filter((i) => nth(times, i) >= (from ?? 0) && nth(times, i) <= (to ?? Infinity));
   if (index.length < 2)
     return badInput(
       index.length === 1
-        ? say`the picked tangent (${from ?? times[0]} to ${to ?? times[times.length - 1]} min) holds 1 reading: it needs 2`
-        : say`the picked tangent (${from ?? times[0]} to ${to ?? times[times.length - 1]} min) holds no readings: it needs 2`,
+        ? say`the picked tangent (${from ?? firstOf(times)} to ${to ?? lastOf(times)} min) holds 1 reading: it needs 2`
+        : say`the picked tangent (${from ?? firstOf(times)} to ${to ?? lastOf(times)} min) holds no readings: it needs 2`,
     );
   const tangent = through(index);
   return sense * tangent.slope > 0
     ? given(tangent)
     : badInput(
-        say`the picked tangent (${from ?? times[0]} to ${to ?? times[times.length - 1]} min) runs against the readings: check the picks`,
+        say`the picked tangent (${from ?? firstOf(times)} to ${to ?? lastOf(times)} min) runs against the readings: check the picks`,
       );
 }

@@ -15,6 +15,7 @@ import type { CleanReadings } from "../readings";
 import { CREEP_SPREAD } from "./linear";
 import { tableOf, type Trial } from "./search";
 import { wrongReadings } from "../wrong-readings";
+import { nth } from "../../numeric/lists";
 
 export interface TheoryFit extends Curve {
   readonly d100: number;
@@ -78,7 +79,8 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   /** The weight of the lean on ordinary creep: that of its spread in units of the noise. */
   const leanOf = (variance: number, primary: number) => variance / (CREEP_SPREAD * (Math.abs(primary) || travel)) ** 2;
   let lean = leanOf(Math.max(rounding, (2e-4 * travel) ** 2), travel);
-  const residual = (curve: Curve, i: number, shift = 0) => readings[i] - curveAt(curve, Math.max(times[i] + shift, 0));
+  const residual = (curve: Curve, i: number, shift = 0) =>
+    nth(readings, i) - curveAt(curve, Math.max(nth(times, i) + shift, 0));
   const residualSum = (curve: Curve, shift = 0) =>
     weights.reduce((sum, w, i) => (w ? sum + w * residual(curve, i, shift) ** 2 : sum), 0);
 
@@ -88,7 +90,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   for (const { index, off } of judged.wrong) {
     weights[index] = 0;
     remarks.push(
-      say`${rows[index]} is left out as a wrong reading: ${shown(readings[index])} stands ${shown(Math.abs(off))} off the curve of the others`,
+      say`${nth(rows, index)} is left out as a wrong reading: ${shown(nth(readings, index))} stands ${shown(Math.abs(off))} off the curve of the others`,
     );
   }
 
@@ -97,14 +99,14 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
     Math.max(residualSum(trial, shift) / Math.max(used - parameters, 1), rounding);
   const residuals = times.map((_, i) => residual(best, i)).filter((_, i) => weights[i]);
   lean = leanOf(Math.max(Math.min(varianceOf(best), roughness(residuals)), rounding), best.primary);
-  const [first, ...others] = valleys(descent, weights, lean);
-  best = bottom(descent, weights, lean, first);
+  const [deepest, ...others] = valleys(descent, weights, lean);
+  if (deepest) best = bottom(descent, weights, lean, deepest);
 
   let timeZero = 0;
   let parameters = parameterCount(best);
   if (used >= READINGS_TO_JUDGE_ZERO) {
     const total = weights.reduce((a, b) => a + b, 0);
-    const timeAt = (share: number) => times[Math.floor(share * n)];
+    const timeAt = (share: number) => nth(times, Math.floor(share * n));
     const late = HIDDEN_READINGS.map((share) => -LATE_START * timeAt(share));
     const starts = best.cost < total * (READINGS_FOLLOW * best.primary) ** 2 ? [0] : [0, ...late];
     const from = best;
@@ -129,7 +131,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   const variance = varianceOf(best, timeZero, parameters);
   const freedom = Math.max(used - parameters, 1);
   const weighted = times
-    .map((_, i) => Math.sqrt(weights[i]) * residual(best, i, timeZero))
+    .map((_, i) => Math.sqrt(nth(weights, i)) * residual(best, i, timeZero))
     .filter((_, i) => weights[i]);
   const rise = allowedRise(weighted, variance, freedom);
   const other = others.find(
@@ -167,7 +169,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
 function roughness(residuals: readonly number[]): number {
   let sum = 0;
   for (let i = 1; i < residuals.length - 1; i++)
-    sum += (residuals[i] - (residuals[i - 1] + residuals[i + 1]) / 2) ** 2 / 1.5;
+    sum += (nth(residuals, i) - (nth(residuals, i - 1) + nth(residuals, i + 1)) / 2) ** 2 / 1.5;
   return sum / (residuals.length - 2);
 }
 
