@@ -257,9 +257,10 @@ function specimenRemarks(m: SpecimenMeasurements, s: Specimen, length: (mm: numb
       outside(s.Sf, USUAL.saturation) || Math.abs(s.ef - byWater) > 0.02 + 0.02 * s.ef,
       say`Sf is ${percent(s.Sf)}: the final void ratio is ${fixed(s.ef, 3)} from the final height but ${fixed(byWater, 3)} from the final water content; check the final height, and that free water was wiped off before weighing`,
     );
+    const finalHeight = m.finalHeight ?? 0;
     ask(
-      m.finalHeight! > m.height,
-      say`the final height (${length(m.finalHeight!)}) is above the initial height (${length(m.height)}): correct only if the specimen swelled`,
+      finalHeight > m.height,
+      say`the final height (${length(finalHeight)}) is above the initial height (${length(m.height)}): correct only if the specimen swelled`,
     );
   }
   ask(

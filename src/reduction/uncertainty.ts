@@ -60,9 +60,10 @@ function combine(value: number, terms: readonly Term[], k: number, interval = sy
     if (u !== undefined && !(u >= 0 && Number.isFinite(u)))
       return badInput(say`the uncertainty of ${input} is ${u}: enter a standard deviation, 0 or more`);
   if (!(k > 0)) return badInput(say`the coverage factor is ${k}: enter 2 for about 95 %`);
-  const stated = terms.filter(([, { u }]) => u !== undefined);
-  if (stated.length === 0) return badInput(say`no uncertainty is stated: enter one for an input at least`);
-  const parts = stated.map(([input, { u }, sensitivity]) => ({ input, sensitivity, u: Math.abs(sensitivity) * u! }));
+  const parts = terms.flatMap(([input, { u }, sensitivity]) =>
+    u === undefined ? [] : [{ input, sensitivity, u: Math.abs(sensitivity) * u }],
+  );
+  if (parts.length === 0) return badInput(say`no uncertainty is stated: enter one for an input at least`);
   const variance = parts.reduce((sum, part) => sum + part.u ** 2, 0);
   const u = Math.sqrt(variance);
   const contributions = parts

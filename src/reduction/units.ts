@@ -107,6 +107,7 @@ export function unitNamed(typed: string, names: readonly string[]): string | und
   return names.find((name) => name === plain) ?? names.find((name) => name.toLowerCase() === plain.toLowerCase());
 }
 
+/** Object.keys is typed as any text; these are the names that stand in the table above. */
 const QUANTITIES = Object.keys(UNITS) as Quantity[];
 export const unitsOf = (quantity: Quantity): string[] => Object.keys(UNITS[quantity]);
 
@@ -121,7 +122,7 @@ export function convertUnit(value: number, from: string, to: string): Outcome<nu
     const [a, b] = [unitNamed(from, names), unitNamed(to, names)];
     if (a && b) return given(convert(value, quantity, a, b));
   }
-  const alternatives = QUANTITIES.map(unitsOf).find((names) => unitNamed(from, names))!;
+  const alternatives = QUANTITIES.map(unitsOf).find((names) => unitNamed(from, names)) ?? all;
   return badInput(
     say`"${verbatim(to)}" does not measure what "${verbatim(from)}" measures: convert it to one of ${listed(alternatives.map(verbatim))}`,
   );

@@ -25,6 +25,7 @@ export const METHODS = {
 } as const satisfies Record<string, Method>;
 
 export type MethodName = keyof typeof METHODS;
+/** Object.keys is typed as any text; these are the names that stand in the table above. */
 export const METHOD_NAMES = Object.keys(METHODS) as MethodName[];
 
 /** The greatest stress should be this many times the result (common practice, no source; the aim is eight). */

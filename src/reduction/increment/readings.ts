@@ -180,7 +180,12 @@ function averageRuns(
   end: (start: number) => number,
   wrongIn: (run: Float64Array) => Wrong,
 ): Series & { readonly spikes: readonly number[] } {
-  const series = { times: [] as number[], readings: [] as number[], rows: [] as Message[], weights: [] as number[] };
+  const series: { times: number[]; readings: number[]; rows: Message[]; weights: number[] } = {
+    times: [],
+    readings: [],
+    rows: [],
+    weights: [],
+  };
   const spikes: number[] = [];
   for (let start = 0; start < times.length;) {
     const stop = end(start);
