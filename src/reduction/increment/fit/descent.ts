@@ -71,7 +71,6 @@ function separableFit({ times, y, firstReading }: Table) {
   const all = new Float64Array(n + 1);
   let weights: Column = column();
   let [lean, leaning, total, sharpness] = [0, 0, 0, 0];
-  let creeps = true;
   /** Of the trial asked last: products of U and creep, d0 (less the first reading), primary and tail. */
   const last = { uu: NaN, uc: NaN, cc: NaN, det: NaN, d0: NaN, primary: NaN, tail: NaN };
   let meanD = 0;
@@ -91,13 +90,12 @@ function separableFit({ times, y, firstReading }: Table) {
     return sum;
   };
 
-  /** For trials with the sharpness of `from`, and with creep if it has some. */
+  /** For trials with the sharpness of `from`. */
   const prepare = (w: Column, from: Trial, weightOfLean: number): void => {
     weights = w;
     lean = weightOfLean;
     leaning = Math.sqrt(lean);
     sharpness = from.sharpness;
-    creeps = from.tail !== 0;
     total = 0;
     for (let i = 0; i < n; i++) {
       total += w[i]!;
@@ -123,7 +121,7 @@ function separableFit({ times, y, firstReading }: Table) {
     const det = uu * cc - uc * uc;
     let primary = uu > 1e-14 ? ud / uu : 0;
     let tail = 0;
-    if (creeps && det > 1e-10 * uu * cc) {
+    if (det > 1e-10 * uu * cc) {
       const withCreep = (ud * cc - cd * uc) / det;
       const creep = (cd * uu - ud * uc) / det;
       // Creep never runs against primary: where it would, there is none.
