@@ -92,6 +92,7 @@ test("what it writes into cells is English", async () => {
 test("questions, their answers and the remarks of the reduction are German", async () => {
   const { ChecksScreen } = await import("../../../src/pane/screens/checks/checks-screen");
   const { ResultsScreen } = await import("../../../src/pane/screens/results/results-screen");
+  const { inPane } = await import("../in-pane");
   const port = new FakePort();
   port.onlySheets("Test 7");
   port.lay("Test 7", {
@@ -112,7 +113,7 @@ test("questions, their answers and the remarks of the reduction are German", asy
     for (const one of said) expect(place.textContent).toContain(one);
   };
   await shows(
-    createElement(ChecksScreen, { port }),
+    inPane(ChecksScreen, port),
     "Ist die Korndichte (Gs) die eines Bodens?",
     "Korndichte (Gs): 3,5, über 2,9: bestätigen, dass sie an diesem Boden bestimmt wurde",
     "Laststufe 1 (50 kPa): Zeile 3 steht bei 0,5 min, nicht nach den 1 min der Zeile davor",
@@ -120,7 +121,7 @@ test("questions, their answers and the remarks of the reduction are German", asy
   );
   for (const { question } of CHECKS) expect(place.textContent).not.toContain(english(question));
   await shows(
-    createElement(ResultsScreen, { port }),
+    inPane(ResultsScreen, port),
     "nicht um das Gerät berichtigt; 6 Ablesungen zu verschiedenen Zeiten sind nötig; es gibt 2",
   );
 });
