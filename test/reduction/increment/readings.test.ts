@@ -5,7 +5,12 @@ import { inEnglish } from "../../in-english";
 const clean = (times: (number | null)[], readings: (number | null)[]) => {
   const outcome = cleanReadings(times, readings);
   if (!outcome.ok) throw new Error(english(outcome.reason));
-  return { ...outcome.value, remarks: outcome.remarks.map(english) };
+  const { series } = outcome.value;
+  return {
+    ...outcome.value,
+    series: { ...series, rows: series.rows.map(english) },
+    remarks: outcome.remarks.map(english),
+  };
 };
 
 test("readings in order pass untouched, without a remark", () => {
