@@ -209,8 +209,8 @@ describe("choices", () => {
   test("a test under way: no error but for what the curve does not show yet", async () => {
     const { loads, cells, columns, readings } = demoTest("SI");
     const series = readings.slice(0, 4).map((values, index) => [`readings_0${index + 1}`, values] as const);
-    const { ring_and_wet_before, ring_mass, diameter, initial_height, zero_reading } = cells;
-    const started = { ring_and_wet_before, ring_mass, diameter, initial_height, zero_reading };
+    const { ring_and_wet_before, ring_mass, diameter, initial_height, zero_reading, dial_factor } = cells;
+    const started = { ring_and_wet_before, ring_mass, diameter, initial_height, zero_reading, dial_factor };
     const apparatus = { apparatus_stress: columns.apparatus_stress, apparatus_loading: columns.apparatus_loading };
     const plan = fillSheet(blankSheet("SI"), {
       ...started,
@@ -321,8 +321,8 @@ describe("branches", () => {
         return [`readings_0${index + 1}`, shape.map((share) => Math.round(from + (end - from) * share))];
       }),
     );
-  const { diameter, initial_height, ring_mass, ring_and_dry, specific_gravity } = demoTest("SI").cells;
-  const soil = { diameter, initial_height, ring_mass, ring_and_dry, specific_gravity, zero_reading: 400 };
+  const { diameter, initial_height, ring_mass, ring_and_dry, specific_gravity, dial_factor } = demoTest("SI").cells;
+  const soil = { diameter, initial_height, ring_mass, ring_and_dry, specific_gravity, dial_factor, zero_reading: 400 };
   const apparatus = {
     apparatus_stress: [5, 50, 200],
     apparatus_loading: [0, 0.02, 0.04],
