@@ -372,6 +372,16 @@ test("never a number that is not finite, never a throw, whatever the readings", 
   );
 });
 
+test.each([5e-324, 1e-300, 1e308])("a time of %p min among ordinary ones gives finite numbers or a refusal", (odd) => {
+  const times = [odd, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 1440];
+  const { fit, logTime, rootTime } = reduceIncrement(
+    times,
+    times.map((t) => 10 + Math.sqrt(Math.min(t, 60))),
+  );
+  for (const outcome of [fit, logTime, rootTime])
+    if (outcome.ok) expect(JSON.stringify(outcome.value)).not.toMatch(/null/);
+});
+
 test("never a number that is not finite, never a throw, whatever is picked of a good curve", () => {
   const time = fc.constantFrom(0.05, ...BY_HAND, 3, 5000);
   const reading = fc.double({ min: 0.5, max: 2.5, noNaN: true });

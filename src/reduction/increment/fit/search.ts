@@ -11,6 +11,9 @@ import { degreeOfConsolidation } from "./terzaghi";
 
 /** How sharply creep may begin: 2 over two log cycles, 7 over half of one. */
 export const SHARPNESSES = [2, 3, 4.5, 7];
+/** Share of the last time below which a first time is no reading of a clock: the table does not reach down to it. */
+const LEAST_TIME = 1e-12;
+
 /** The table is made with this one alone. It finds the valleys; on the floor of a valley every sharpness is tried. */
 const TABLE_SHARPNESS = 3;
 
@@ -34,11 +37,11 @@ export interface Table {
 }
 
 export function tableOf({ times, readings }: Series): Table {
-  const first = times[0] ?? 0;
   const last = times[times.length - 1] ?? 0;
+  const first = Math.max(times[0] ?? 0, LEAST_TIME * last);
   const firstReading = readings[0] ?? 0;
-  const from = 0.2 / (3 * last);
-  const decades = Math.log10((30 * last) / first);
+  const from = 0.2 / 3 / last;
+  const decades = Math.log10(30 * (last / first));
   const points = Math.ceil(decades * POINTS_PER_DECADE);
   const rates = Float64Array.from({ length: points + 1 }, (_, i) => from * 10 ** ((decades * i) / points));
   const u = new Float64Array(rates.length * times.length);
