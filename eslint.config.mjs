@@ -22,7 +22,7 @@ const MAY_IMPORT = {
   checks: RECORD,
   book: [...RECORD, "checks"],
   report: [...RECORD, "checks", "book", "plots"],
-  functions: ["reduction", "checks", "book"],
+  functions: ["reduction", "reduction/numeric", "checks", "book"],
   help: ["reduction", "plots", "functions", "pane/text"],
   "pane/text": ["workbook", "reduction"],
   "pane/ui": ["plots", "pane/text"],

@@ -4,6 +4,7 @@
  * and cells that hold what they should not (text, a number as text, a date). Reads what was typed, what is shown, and where
  * the names stand; changes nothing.
  */
+import { runsOf } from "../reduction/numeric/runs";
 import { say, verbatim, type Message } from "../reduction/message";
 import { cellAddress, columnLetters } from "../workbook/address";
 import { FIELDS, type NamedField } from "../specification/fields";
@@ -177,17 +178,6 @@ function differences(boxes: ReadonlyMap<string, Box>, { record, values }: SheetS
   });
 }
 
-/** Runs of neighbours: 4, 5, 6, 9 is 4 to 6 and 9. */
-function runs(numbers: readonly number[]): (readonly [from: number, to: number])[] {
-  const found: [number, number][] = [];
-  for (const number of [...numbers].sort((a, b) => a - b)) {
-    const last = found[found.length - 1];
-    if (last && number === last[1] + 1) last[1] = number;
-    else found.push([number, number]);
-  }
-  return found;
-}
-
 const HIDDEN = {
   r: { one: say`row`, several: say`rows` },
   c: { one: say`column`, several: say`columns` },
@@ -210,7 +200,7 @@ function hiddenFindings(boxes: ReadonlyMap<string, Box>, { hidden, values, conte
     });
   }
   const told = (of: "r" | "c", numbers: readonly number[], called: (number: number) => string): CellFinding[] =>
-    runs(numbers.filter((number) => holds.has(`${of}${number}`))).map(([from, to]) => {
+    runsOf(numbers.filter((number) => holds.has(`${of}${number}`)).sort((a, b) => a - b)).map(([from, to]) => {
       const { name, address } = holds.get(`${of}${from}`)!;
       return {
         kind: "hidden",

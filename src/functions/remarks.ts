@@ -1,4 +1,5 @@
 /** Worksheet functions of remarks: what many loads say, said once. */
+import { runsOf } from "../reduction/numeric/runs";
 import { CellError, isNoWord, refuseCell, toCell, toOptionalWord } from "./cells";
 
 const NOTHING_TO_SAY = "ok";
@@ -6,17 +7,10 @@ const NOTHING_TO_SAY = "ok";
 const PARTS = /;\s+(?!try )/;
 
 /** "1 to 3, 7": whole numbers in rising order. */
-function inRuns(numbers: readonly number[]): string {
-  const runs: [first: number, last: number][] = [];
-  for (const number of numbers) {
-    const run = runs[runs.length - 1];
-    if (run && number === run[1] + 1) run[1] = number;
-    else runs.push([number, number]);
-  }
-  return runs
+const inRuns = (numbers: readonly number[]): string =>
+  runsOf(numbers)
     .map(([first, last]) => (first === last ? first : `${first}${last === first + 1 ? ", " : " to "}${last}`))
     .join(", ");
-}
 
 /** The error of one load must not take the remarks of all others away. */
 function remarkOf(cell: unknown): string {
