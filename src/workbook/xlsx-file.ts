@@ -1,21 +1,13 @@
 /** The .xlsx file as a package of parts, as far as the hosts need to look into one. */
-import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { strFromU8, strToU8, zipSync } from "fflate";
 import { openArchive } from "./zip";
 
 /** Whether the bytes begin as a zip package does; an old .xls, or a file locked with a password, does not. */
 export const isXlsx = (bytes: Uint8Array): boolean => bytes[0] === 0x50 && bytes[1] === 0x4b;
 
 /** Whether the file has charts. */
-export function hasCharts(bytes: Uint8Array): boolean {
-  let found = false;
-  unzipSync(bytes, {
-    filter: ({ name }) => {
-      found ||= /^xl\/charts\//.test(name);
-      return false;
-    },
-  });
-  return found;
-}
+export const hasCharts = (bytes: Uint8Array): boolean =>
+  openArchive(bytes).paths.some((path) => /^xl\/charts\//.test(path));
 
 const NOTES =
   /(^|\/)(comments\d*|threadedComment\d*|persons?\d*)\.xml$|(^|\/)(threadedComments|persons)\/|vmlDrawing\d*\.vml$/i;

@@ -94,14 +94,14 @@ function entriesOf(bytes: Uint8Array, view: DataView): Entry[] {
     const numbers = [view.getUint32(at + 24, true), view.getUint32(at + 20, true), view.getUint32(at + 42, true)];
     const [size = 0, packed = 0, offset = 0] = longNumbers(view, behindName, behindName + extra, numbers);
     entries.push({
-      path: strFromU8(bytes.subarray(at + 46, behindName))
-        .replaceAll("\\", "/")
-        .replace(/^\//, ""),
+      path: strFromU8(name).replaceAll("\\", "/").replace(/^\//, ""),
       name,
       isLocked: (flags & 1) !== 0,
       method: view.getUint16(at + 10, true),
       crc: view.getUint32(at + 16, true),
-      ...{ packed, size, offset },
+      packed,
+      size,
+      offset,
     });
     at = behindName + extra + view.getUint16(at + 32, true);
   }
