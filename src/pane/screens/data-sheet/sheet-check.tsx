@@ -1,6 +1,6 @@
 /** Looks whether the sheet in front is a whole data sheet, and helps to mend one: names, formulas, protection, a firm's own file. */
 import { Button, Field, Select, Text } from "@fluentui/react-components";
-import { useCallback, useRef, useState } from "react";
+import { useCallback, useState } from "react";
 import {
   boxAddress,
   boxOf,
@@ -12,6 +12,7 @@ import {
   type SheetCheck,
 } from "../../../datasheet";
 import { WorkbookError, type WorkbookPort } from "../../../workbook/port";
+import { FileButton } from "../../ui/file-button";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
@@ -36,7 +37,6 @@ type Telling = { readonly intent: "success" | "warning" | "error" | "info"; read
 
 export function SheetCheckPart({ port }: { port: WorkbookPort }) {
   const styles = useStyles();
-  const chooser = useRef<HTMLInputElement>(null);
   const [looked, setLooked] = useState<Looked>();
   const [busy, setBusy] = useState(false);
   const [telling, setTelling] = useState<Telling>();
@@ -132,24 +132,13 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
         <Text block id="own-hint" className={styles.quiet}>
           {words.ownHint}
         </Text>
-        <div>
-          <Button disabledFocusable={busy} aria-describedby="own-hint" onClick={() => chooser.current?.click()}>
-            {words.insert}
-          </Button>
-          <input
-            ref={chooser}
-            type="file"
-            accept=".xlsx,.xltx"
-            className={styles.hidden}
-            tabIndex={-1}
-            aria-hidden="true"
-            onChange={({ target }) => {
-              const file = target.files?.[0];
-              if (file) void insert(file);
-              target.value = "";
-            }}
-          />
-        </div>
+        <FileButton
+          label={words.insert}
+          accept=".xlsx,.xltx"
+          isBusy={busy}
+          describedBy="own-hint"
+          onFile={(file) => void insert(file)}
+        />
       </Step>
 
       <Step title={words.attach}>

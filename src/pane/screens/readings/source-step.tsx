@@ -1,8 +1,9 @@
 /** The file, or pasted rows, that readings come from. */
 import { Button, Field, Text, Textarea } from "@fluentui/react-components";
-import { useRef, useState } from "react";
+import { useState } from "react";
 import { decode, type TextFile } from "../../../exchange/logger/decode";
 import { hashOfFile, hashOfPasted } from "../../../exchange/logger/file-sheet";
+import { FileButton } from "../../ui/file-button";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
@@ -35,7 +36,6 @@ async function read(bytes: Uint8Array<ArrayBuffer>, name: string): Promise<Sourc
 
 export function ReadingsSource({ onRead }: { onRead: (source: Source) => void }) {
   const styles = useStyles();
-  const chooser = useRef<HTMLInputElement>(null);
   const [pasted, setPasted] = useState("");
   const [busy, setBusy] = useState(false);
   const [error, setError] = useState<string>();
@@ -57,29 +57,14 @@ export function ReadingsSource({ onRead }: { onRead: (source: Source) => void })
   return (
     <Step title={words.fileHeading}>
       <div className={styles.column}>
-        <div>
-          <Button
-            appearance="primary"
-            disabledFocusable={busy}
-            aria-describedby="open-hint"
-            onClick={() => chooser.current?.click()}
-          >
-            {words.open}
-          </Button>
-          <input
-            ref={chooser}
-            type="file"
-            accept=".csv,.txt,.dat,.tsv,.asc,.log,.prn,text/*"
-            className={styles.hidden}
-            tabIndex={-1}
-            aria-hidden="true"
-            onChange={({ target }) => {
-              const file = target.files?.[0];
-              if (file) void take(async () => new Uint8Array(await file.arrayBuffer()), file.name);
-              target.value = "";
-            }}
-          />
-        </div>
+        <FileButton
+          label={words.open}
+          accept=".csv,.txt,.dat,.tsv,.asc,.log,.prn,text/*"
+          isBusy={busy}
+          describedBy="open-hint"
+          appearance="primary"
+          onFile={(file) => void take(async () => new Uint8Array(await file.arrayBuffer()), file.name)}
+        />
         <Text id="open-hint" size={200} className={styles.quiet}>
           {words.openHint}
         </Text>

@@ -1,0 +1,46 @@
+/** A button that asks for a file of the person's machine. */
+import { Button, type ButtonProps } from "@fluentui/react-components";
+import { useRef } from "react";
+import { useStyles } from "./styles";
+
+export interface FileButtonProps {
+  readonly label: string;
+  /** Kinds of file, as the browser names them: ".xlsx,.xltx". */
+  readonly accept: string;
+  readonly isBusy: boolean;
+  /** The id of the text that says what is wanted. */
+  readonly describedBy: string;
+  readonly appearance?: ButtonProps["appearance"];
+  readonly onFile: (file: File) => void;
+}
+
+export function FileButton({ label, accept, isBusy, describedBy, appearance, onFile }: FileButtonProps) {
+  const styles = useStyles();
+  const chooser = useRef<HTMLInputElement>(null);
+  return (
+    <div>
+      <Button
+        appearance={appearance}
+        disabledFocusable={isBusy}
+        aria-describedby={describedBy}
+        onClick={() => chooser.current?.click()}
+      >
+        {label}
+      </Button>
+      <input
+        ref={chooser}
+        type="file"
+        accept={accept}
+        className={styles.hidden}
+        tabIndex={-1}
+        aria-hidden="true"
+        onChange={({ target }) => {
+          const file = target.files?.[0];
+          if (file) onFile(file);
+          // The same file may be chosen again.
+          target.value = "";
+        }}
+      />
+    </div>
+  );
+}
