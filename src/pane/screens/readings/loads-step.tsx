@@ -132,7 +132,7 @@ export function ReadingsLoads({
   const styles = useStyles();
   const unit = target?.stressUnit ?? NO_SHEET.stressUnit;
   const loads = target?.loads ?? NO_SHEET.loads;
-  const zero = useMemo(() => timeZeroShown(rows, findLoads(rows, layout, choices.way)), [rows, layout, choices.way]);
+  const zero = useMemo(() => timeZeroShown(rows, stretches), [rows, stretches]);
   const edit = (edited: readonly LoadStep[]): void => onChoose({ ...choices, edited });
   const plain = stretches.map(({ from, to, load }): LoadStep => ({ from, to, load }));
   const stressText = (stress: number | undefined): string =>
