@@ -1,0 +1,58 @@
+/** What the review screen remembers, and what each act of the person or answer of the workbook makes of it. */
+import type { TimeMethod } from "../../../reduction/increment/constructions/picks";
+import type { Draft } from "./pick-changes";
+
+/** What came of the last writing. */
+export interface Telling {
+  readonly intent: "success" | "warning" | "error";
+  readonly sentence: string;
+}
+
+export interface ReviewState {
+  /** Number of the load that is looked at; undefined: the first. */
+  readonly number?: number;
+  /** Changes that are not saved, by `draftKey`. */
+  readonly drafts: Readonly<Record<string, Draft>>;
+  /** The plot that was chosen for any load; undefined: that of the construction whose cv counts. */
+  readonly plot?: TimeMethod;
+  readonly telling?: Telling;
+  /** The workbook is being written to. */
+  readonly busy: boolean;
+}
+
+export type ReviewAct =
+  | { readonly does: "go"; readonly number: number }
+  | { readonly does: "change"; readonly key: string; readonly draft: Draft }
+  | { readonly does: "draw"; readonly plot: TimeMethod }
+  | { readonly does: "write" }
+  | { readonly does: "tell"; readonly telling: Telling }
+  /** The sheet was read again after the writing; the draft under `saved` stands in it now. */
+  | { readonly does: "read again"; readonly saved?: string }
+  | { readonly does: "fail"; readonly sentence: string };
+
+export const START: ReviewState = { drafts: {}, busy: false };
+
+/** The draft of one load of one test. */
+export const draftKey = (test: string | undefined, load: number): string => `${test}\n${load}`;
+
+const without = (drafts: ReviewState["drafts"], key: string | undefined): ReviewState["drafts"] =>
+  Object.fromEntries(Object.entries(drafts).filter(([one]) => one !== key));
+
+export function reviewState(state: ReviewState, act: ReviewAct): ReviewState {
+  switch (act.does) {
+    case "go":
+      return { ...state, number: act.number, telling: undefined };
+    case "change":
+      return { ...state, drafts: { ...state.drafts, [act.key]: act.draft }, telling: undefined };
+    case "draw":
+      return { ...state, plot: act.plot };
+    case "write":
+      return { ...state, busy: true, telling: undefined };
+    case "tell":
+      return { ...state, telling: act.telling };
+    case "read again":
+      return { ...state, busy: false, drafts: without(state.drafts, act.saved) };
+    case "fail":
+      return { ...state, busy: false, telling: { intent: "error", sentence: act.sentence } };
+  }
+}

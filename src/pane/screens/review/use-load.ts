@@ -1,0 +1,83 @@
+/** One load under review, reduced with what is saved and with what is being tried; worked out again only where it changes. */
+import { useMemo, useState } from "react";
+import { dialSense, loadCurve } from "../../../record/load-curve";
+import type { LoadRecord, TestRecord } from "../../../record/record";
+import {
+  PICK_NAMES,
+  TIME_METHODS,
+  type Picks,
+  type TimeMethod,
+} from "../../../reduction/increment/constructions/picks";
+import type { Procedure } from "../../../reduction/increment/constructions/procedure";
+import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
+import { procedureOfLoad } from "../../../specification/pick-table";
+import { rulesOf } from "../../../specification/versions";
+import { text } from "../../text";
+import { handlesOf } from "./handles";
+import { cvUnitsOf, methodOfTest, outcomeOf, plotOf, valueNow } from "./increment";
+import { changesOf, methodWith, picksWith, savedOf, type Draft, type PicksTable } from "./pick-changes";
+
+/** One load reduced in both ways. */
+export type Both = Readonly<Record<Procedure, Increment>>;
+
+export interface Tried {
+  readonly record: TestRecord;
+  readonly load: LoadRecord;
+  readonly table: PicksTable;
+  readonly draft: Draft;
+  /** The plot that was chosen; without one, that of the construction whose cv counts. */
+  readonly plotChosen: TimeMethod | undefined;
+}
+
+export function useLoad({ record, load, table, draft, plotChosen }: Tried) {
+  const saved = useMemo(() => savedOf(table.rows, load.number), [table, load]);
+  const ofTest = methodOfTest(record);
+  const sense = dialSense(record);
+  const plot = plotChosen ?? methodWith(saved, {}, ofTest);
+
+  const curve = useMemo(() => loadCurve(load), [load]);
+  /** The procedure whose numbers the sheet reports. */
+  const counted = procedureOfLoad(record, load.number);
+  const [procedureChosen, setProcedure] = useState<Procedure>();
+  const procedure = procedureChosen ?? counted;
+  const { zerosCount } = rulesOf(record);
+  const reduce = useMemo(
+    () => (picks: Picks, by: Procedure) => reduceIncrement(curve.times, curve.readings, picks, by, zerosCount),
+    [curve, zerosCount],
+  );
+  const automatic = useMemo(() => reduce({}, procedure), [reduce, procedure]);
+  const before = useMemo(() => reduce(saved.picks, counted), [reduce, saved, counted]);
+  const picks = useMemo(() => picksWith(saved, draft), [saved, draft]);
+  const both = useMemo((): Both => ({ aided: reduce(picks, "aided"), drawn: reduce(picks, "drawn") }), [reduce, picks]);
+  const increment = both[procedure];
+  const drawn = useMemo(
+    () => plotOf(curve, increment, plot, { readingLabel: text.review.readingLabel, sense }),
+    [curve, increment, plot, sense],
+  );
+  const set = useMemo(() => handlesOf(increment, automatic, picks, plot), [increment, automatic, picks, plot]);
+  /** Picks that are not automatic, saved or not. */
+  const byHand = useMemo(() => new Set(PICK_NAMES.filter((name) => picks[name] !== undefined)), [picks]);
+
+  return {
+    saved,
+    ofTest,
+    plot,
+    counted,
+    procedure,
+    setProcedure,
+    before,
+    both,
+    drawn,
+    set,
+    byHand,
+    units: cvUnitsOf(record, load),
+    /** The construction whose cv counts once the draft is saved. */
+    method: methodWith(saved, draft, ofTest),
+    outcome: outcomeOf(increment, plot),
+    changes: changesOf(draft, valueNow(before, methodWith(saved, {}, ofTest))),
+    /** A pick contradicts the readings. */
+    isUnusable: TIME_METHODS.map((one) => outcomeOf(both[counted], one)).some(
+      (one) => !one.ok && one.fault === "input",
+    ),
+  };
+}
