@@ -7,7 +7,11 @@ import { firstOf, lastOf, nth } from "./numeric/lists";
 /** Two figures that differ by rounding only: a stress worked out from a force still meets its calibrated twin. */
 const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
 
-/** Axial stress sigma = lever x F / A, in kPa. Force at the hanger in N, diameter in mm; the lever ratio multiplies it. */
+/**
+ * Axial stress sigma = lever x F / A, in kPa. Force at the hanger in N, diameter in mm; the lever ratio multiplies it.
+ * @example axialStress(9.80665, 63.5, 10) // 30.97
+ * @example axialStress(98.07, 0) // refused: the diameter is blank or zero: enter a number greater than zero
+ */
 export function axialStress(force: number, diameter: number, leverRatio = 1): Outcome<number> {
   const fault = firstNotPositive(
     [say`the force`, force],
@@ -101,6 +105,7 @@ export function readingTimes(last = lastOf(CLOCK), first = firstOf(CLOCK)): Outc
  * out). A dial whose figure falls under compression takes a negative factor. A missing reading stays missing, and so
  * does a reading of exactly 0, which is what desktop Excel makes of a blank cell; the exception is an instrument zeroed at
  * the start (zero reading 0), whose zeros ahead of the first other reading are readings.
+ * @example deformations([500, 480, 450], 500, -0.01) // [0, 0.2, 0.5]
  */
 export function deformations(
   readings: readonly (number | null)[],
@@ -121,6 +126,7 @@ export function deformations(
 /**
  * Axial strain (d - d_apparatus) / H0, a ratio, compression positive. All three lengths in one unit; the apparatus
  * deflection is the whole one at that stress, not the increment's share.
+ * @example strain(0.5, 20, 0.02) // 0.024
  */
 export function strain(deformation: number, initialHeight: number, apparatus = 0): Outcome<number> {
   const fault = firstNotPositive([say`the initial height`, initialHeight]);
@@ -140,6 +146,9 @@ export function strain(deformation: number, initialHeight: number, apparatus = 0
  * Stresses in one unit; the deflection comes back in the calibration's unit. A row without a stress or without a
  * deflection (0 is what desktop Excel makes of a blank) is skipped, except that the lowest stress without a deflection is
  * where the calibration was zeroed. Refuses two deflections at one stress: loading and unloading are two calibrations.
+ * @example apparatusDeflection(200, [100, 400], [0.02, 0.04]) // 0.03
+ * @example apparatusDeflection(800, [100, 400], [0.02, 0.04]) // refused: the stress 800 is above the calibrated range (100 to 400):
+ *   extend the calibration, and check that both are in one stress unit
  */
 export function apparatusDeflection(
   stress: number,

@@ -35,35 +35,64 @@ export interface Message {
   readonly load?: number;
 }
 
-/** say`row ${2} is left out` */
+/**
+ * say`row ${2} is left out`
+ * @example say`row ${2} is left out` // "row 2 is left out"
+ */
 export const say = (said: readonly string[], ...values: Value[]): Message => ({ said, values });
 
+/**
+ * A text that every language repeats as it is.
+ * @example say`the stress is in ${verbatim("kPa")}` // "the stress is in kPa"
+ */
 export const verbatim = (text: string): Verbatim => ({ verbatim: text });
 
-/** So many significant digits, without trailing zeros. */
+/**
+ * So many significant digits, without trailing zeros.
+ * @example digits(0.0123456, 3) // "0.0123"
+ */
 export const digits = (value: number, significant: number): Digits => ({
   digits: String(Number(value.toPrecision(significant))),
 });
 
-/** So many decimals. */
+/**
+ * So many decimals.
+ * @example fixed(1.5, 2) // "1.50"
+ */
 export const fixed = (value: number, decimals: number): Digits => ({ digits: value.toFixed(decimals) });
 
+/**
+ * Several values in one place of a message.
+ * @example listed([2, 5, 7]) // "2, 5, 7"
+ */
 export const listed = (values: readonly Value[], between: Listed["between"] = ", "): Listed => ({
   listed: values,
   between,
 });
 
-/** A text without values, such as a typed word, as a message that no language translates. */
+/**
+ * A text without values, such as a typed word, as a message that no language translates.
+ * @example asTyped("blue clay") // "blue clay"
+ */
 export const asTyped = (text: string): Message => say`${verbatim(text)}`;
 
-/** The messages one after the other. */
+/**
+ * The messages one after the other.
+ * @example joined([say`row 2 is left out`, say`row 5 is left out`]) // "row 2 is left out; row 5 is left out"
+ */
 export const joined = (messages: readonly Message[]): Message => say`${listed(messages, "; ")}`;
 
-/** The template of a message as a catalogue has it: "row {0} is left out". */
+/**
+ * The template of a message as a catalogue has it: "row {0} is left out".
+ * @example templateOf(say`row ${2} is left out`) // "row {0} is left out"
+ */
 export const templateOf = ({ said }: Pick<Message, "said">): string =>
   said.reduce((text, part, index) => `${text}{${index - 1}}${part}`);
 
-/** The message in English. */
+/**
+ * The message in English.
+ * @example english(say`row ${2} is left out`) // "row 2 is left out"
+ */
 export function english(value: Value): string {
   if (typeof value === "number") return String(value);
   if ("digits" in value) return value.digits;
@@ -72,7 +101,10 @@ export function english(value: Value): string {
   return value.said.reduce((text, part, index) => text + english(nth(value.values, index - 1)) + part);
 }
 
-/** The messages of a list, each once. */
+/**
+ * The messages of a list, each once.
+ * @example distinct([say`low`, say`high`, say`low`]) // ["low", "high"]
+ */
 export function distinct(messages: readonly Message[]): Message[] {
   const texts = new Set<string>();
   return messages.filter((message) => {
@@ -87,7 +119,10 @@ export function without(messages: readonly Message[], others: readonly Message[]
   return messages.filter((message) => !texts.has(english(message)));
 }
 
-/** The cells and the loads that a message names, each once, in the order of its values. */
+/**
+ * The cells and the loads that a message names, each once, in the order of its values.
+ * @example namedIn({ ...say`load 3: row 2 is left out`, load: 3 }) // { cells: [], loads: [3] }
+ */
 export function namedIn(message: Message): { readonly cells: readonly string[]; readonly loads: readonly number[] } {
   const cells = new Set<string>();
   const loads = new Set<number>();

@@ -21,31 +21,54 @@ export interface Refusal {
   readonly reason: Message;
 }
 
+/**
+ * A result, with what a reviewer should look at.
+ * @example given(0.25) // 0.25
+ */
 export const given = <T>(value: T, remarks: readonly Message[] = []): Given<T> => ({ ok: true, value, remarks });
 
-/** The data cannot be used: name the row and the remedy. */
+/**
+ * The data cannot be used: name the row and the remedy.
+ * @example badInput(say`row 2 has no stress: enter it`) // refused: row 2 has no stress: enter it
+ */
 export const badInput = (reason: Message): Refusal => ({ ok: false, fault: "input", reason });
 
-/** The data are sound, but the method does not apply to them: say why, and what else to try. */
+/**
+ * The data are sound, but the method does not apply to them: say why, and what else to try.
+ * @example notApplicable(say`the curve has no virgin line`) // refused: the curve has no virgin line
+ */
 export const notApplicable = (reason: Message): Refusal => ({ ok: false, fault: "method", reason });
 
-/** Carries a value on to the next step, its remarks first; a refusal passes through. */
+/**
+ * Carries a value on to the next step, its remarks first; a refusal passes through.
+ * @example then(given(2), (value) => given(3 * value)) // 6
+ * @example then(notApplicable(say`no yield`), given) // refused: no yield
+ */
 export function then<T, U>(outcome: Outcome<T>, next: (value: T) => Outcome<U>): Outcome<U> {
   if (!outcome.ok) return outcome;
   const result = next(outcome.value);
   return result.ok ? given(result.value, [...outcome.remarks, ...result.remarks]) : result;
 }
 
-/** The remark column of a sheet: "ok", or the remarks one after another, in English as everything in cells. */
+/**
+ * The remark column of a sheet: "ok", or the remarks one after another, in English as everything in cells.
+ * @example remarkText([]) // "ok"
+ * @example remarkText([say`row 2 is left out`]) // "row 2 is left out"
+ */
 export const remarkText = (remarks: readonly Message[]): string =>
   remarks.length ? remarks.map(english).join("; ") : "ok";
 
-/** A number as a message shows it: six significant digits, no trailing zeros. */
+/**
+ * A number as a message shows it: six significant digits, no trailing zeros.
+ * @example figure(123.456789) // "123.457"
+ */
 export const figure = (value: number): Digits => digits(value, 6);
 
 /**
  * Why a measurement that must be greater than zero cannot be used; undefined where it can. Zero reads "blank or zero":
  * desktop Excel hands a blank cell over as 0.
+ * @example notPositive(0, say`the height`) // "the height is blank or zero: enter a number greater than zero"
+ * @example notPositive(20, say`the height`) // undefined
  */
 export function notPositive(value: number, name: Message): Message | undefined {
   if (value > 0) return undefined;

@@ -35,6 +35,8 @@ const STEEP = 0.6;
  *
  * A ratio that no part of the increase needs may be left out. Refuses (input) an unloading, an index in place of a ratio,
  * and ratios that are swapped; refuses (method) a settlement of the whole thickness.
+ * @example settlement({ thickness: 4, inSituStress: 100, increase: 120, preconsolidationStress: 150, compressionRatio: 0.15,
+ *   recompressionRatio: 0.025 }).value // { recompression: 0.01761, virgin: 0.0998, settlement: 0.1174 }
  */
 export function settlement(layer: Layer): Outcome<Settlement> {
   const { thickness, inSituStress, increase, preconsolidationStress, compressionRatio, recompressionRatio } = layer;

@@ -41,7 +41,12 @@ export function impossibleGravity(Gs: number): Message | undefined {
 /** Area of a circle of diameter D, in D's unit squared. */
 export const circleArea = (D: number): number => (Math.PI * D * D) / 4;
 
-/** Water content w = (M_wet - M_dry) / (M_dry - M_tare). Masses in one unit, tare 0 if the soil was weighed alone. */
+/**
+ * Water content w = (M_wet - M_dry) / (M_dry - M_tare). Masses in one unit, tare 0 if the soil was weighed alone.
+ * @example waterContent(150, 120, 20) // 0.3
+ * @example waterContent(120, 150, 20) // refused: the wet mass (120) is less than the dry mass (150): check the two weighings, they may be
+ *   swapped
+ */
 export function waterContent(wet: number, dry: number, tare = 0): Outcome<number> {
   const fault = firstNotPositive([say`the wet mass`, wet], [say`the dry mass`, dry]);
   if (fault) return fault;
@@ -57,7 +62,10 @@ export function waterContent(wet: number, dry: number, tare = 0): Outcome<number
   return given((wet - dry) / (dry - tare));
 }
 
-/** Height of solids H_s = M_d / (Gs rho_w A), in mm. Dry mass in g, diameter in mm, water density in Mg/m3. */
+/**
+ * Height of solids H_s = M_d / (Gs rho_w A), in mm. Dry mass in g, diameter in mm, water density in Mg/m3.
+ * @example solidsHeight(97.8, 2.7, 63.508) // 11.43
+ */
 export function solidsHeight(dryMass: number, Gs: number, diameter: number, water = WATER_DENSITY): Outcome<number> {
   const fault = firstNotPositive(
     [say`the dry mass`, dryMass],
@@ -75,7 +83,12 @@ export function solidsHeight(dryMass: number, Gs: number, diameter: number, wate
   return given((1000 * dryMass) / (Gs * water * circleArea(diameter)));
 }
 
-/** Void ratio e = (H - H_s) / H_s. Both heights in one unit. */
+/**
+ * Void ratio e = (H - H_s) / H_s. Both heights in one unit.
+ * @example voidRatio(25.4, 11.4348) // 1.221
+ * @example voidRatio(11, 11.4348) // refused: the height (11) is not above the height of solids (11.4348), which leaves no voids: check
+ *   both, and that they are in one unit
+ */
 export function voidRatio(height: number, solids: number): Outcome<number> {
   const fault = firstNotPositive([say`the height`, height], [say`the height of solids`, solids]);
   if (fault) return fault;
@@ -86,7 +99,10 @@ export function voidRatio(height: number, solids: number): Outcome<number> {
   return given((height - solids) / solids);
 }
 
-/** Void ratio at an axial strain (a ratio, compression positive): e = e0 - eps (1 + e0). */
+/**
+ * Void ratio at an axial strain (a ratio, compression positive): e = e0 - eps (1 + e0).
+ * @example voidRatioAtStrain(0.05, 1.5) // 1.375
+ */
 export function voidRatioAtStrain(strain: number, e0: number): Outcome<number> {
   const fault = firstNotPositive([say`the initial void ratio`, e0]);
   if (fault) return fault;
@@ -100,7 +116,10 @@ export function voidRatioAtStrain(strain: number, e0: number): Outcome<number> {
   return given(e);
 }
 
-/** Degree of saturation S = w Gs / e, a ratio. */
+/**
+ * Degree of saturation S = w Gs / e, a ratio.
+ * @example saturation(0.3, 2.7, 0.81) // 1
+ */
 export function saturation(w: number, Gs: number, e: number): Outcome<number> {
   const fault = firstNotPositive(
     [say`the water content`, w],
@@ -115,7 +134,10 @@ export function saturation(w: number, Gs: number, e: number): Outcome<number> {
   return given((w * Gs) / e);
 }
 
-/** Density of a cylinder, Mg/m3. Mass in g, diameter and height in mm. */
+/**
+ * Density of a cylinder, Mg/m3. Mass in g, diameter and height in mm.
+ * @example density(152.6, 63.5, 25.4) // 1.897
+ */
 export function density(mass: number, diameter: number, height: number): Outcome<number> {
   const fault = firstNotPositive([say`the mass`, mass], [say`the diameter`, diameter], [say`the height`, height]);
   return fault ?? given((1000 * mass) / (circleArea(diameter) * height));
@@ -164,6 +186,8 @@ export interface Specimen {
  * height not above the height of solids, a specific gravity that no soil has) with the names of the two entries.
  * Remarks what a reviewer would question: trade practice on saturation, densities, void ratio and sizes.
  * `unit` is the length unit that messages speak in.
+ * @example reduceSpecimen({ diameter: 63.5, height: 25.4, ring: 70, ringAndWetBefore: 222.6, ringAndWetAfter: 215, ringAndDry: 187.6, Gs:
+ *   2.7 }).value // { w0: 0.2976, wf: 0.233, dryMass: 117.6, Hs: 13.75, e0: 0.8468, S0: 0.9489, density: 1.897, dryDensity: 1.462 }
  */
 export function reduceSpecimen(m: SpecimenMeasurements, unit = "mm"): Outcome<Specimen> {
   const fault = firstNotPositive(

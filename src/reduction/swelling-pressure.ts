@@ -199,6 +199,8 @@ const READ = { "zero strain": zeroStrain, "load back": loadBack, "constant volum
  * Sources: ASTM D4546 (zero strain, load back), EM 1110-2-1906 appendix VIIIA (constant volume), both seen in part.
  * Interpolation on log of stress: common practice, no source. The methods do not agree: swell and then load back reads
  * high, as zero strain does; held volume slightly low (Kayabali and Demir, 2011, Can. Geotech. J. 48, abstract).
+ * @example swellingPressure([25, 50, 100, 200], [-0.04, -0.02, 0.002, 0.03], "zero strain").value // { pressure: 93.89, low: 50, high: 100
+ *   }
  */
 export function swellingPressure(
   stresses: readonly (number | null)[],

@@ -94,6 +94,9 @@ export interface VoidRatioInputs {
 /**
  * Void ratio at a height, e = H A Gs rho_w / Md - 1: each input moves 1 + e by its own share, the diameter by twice its.
  * Remarks an assumed specific gravity.
+ * @example voidRatioUncertainty({ height: { value: 25.4, u: 0.02 }, diameter: { value: 63.508, u: 0.02 }, ring: { value: 70, u: 0.01 },
+ *   ringAndDry: { value: 167.8, u: 0.01 }, specificGravity: { value: 2.7, u: 0.01 } }).value // { value: 1.221, u: 0.008532, low: 1.204,
+ *   high: 1.238 }
  */
 export function voidRatioUncertainty(inputs: VoidRatioInputs, k = COVERAGE): Outcome<Uncertain> {
   const { height, diameter, ring, ringAndDry, specificGravity: Gs, temperature } = inputs;
@@ -128,7 +131,11 @@ export interface StrainInputs {
   readonly apparatus?: Stated;
 }
 
-/** Strain (d - d_a) / H0. */
+/**
+ * Strain (d - d_a) / H0.
+ * @example strainUncertainty({ deformation: { value: 0.5, u: 0.002 }, initialHeight: { value: 20, u: 0.02 } }).value // { value: 0.025, u:
+ *   0.0001031, low: 0.02479, high: 0.02521 }
+ */
 export function strainUncertainty(inputs: StrainInputs, k = COVERAGE): Outcome<Uncertain> {
   const { deformation, initialHeight, apparatus } = inputs;
   return then(strain(deformation.value, initialHeight.value, apparatus?.value), (value) =>
@@ -152,7 +159,11 @@ export interface StressInputs {
   readonly leverRatio?: Stated;
 }
 
-/** Stress L F / A, kPa. */
+/**
+ * Stress L F / A, kPa.
+ * @example stressUncertainty({ force: { value: 98.0665, u: 0.5 }, diameter: { value: 63.5, u: 0.05 } }).value // { value: 30.97, u:
+ *   0.1652, low: 30.64, high: 31.3 }
+ */
 export function stressUncertainty(inputs: StressInputs, k = COVERAGE): Outcome<Uncertain> {
   const { force, diameter, leverRatio } = inputs;
   return then(axialStress(force.value, diameter.value, leverRatio?.value), (value) =>
@@ -178,7 +189,11 @@ export interface CvInputs {
   readonly drainage: Drainage;
 }
 
-/** cv = T Hdr^2 / t, mm2/min; its interval is a factor, since cv is known by its ratio to the truth. */
+/**
+ * cv = T Hdr^2 / t, mm2/min; its interval is a factor, since cv is known by its ratio to the truth.
+ * @example cvUncertainty({ timeFactor: 0.197, time: { value: 19, u: 1 }, height: { value: 22.4, u: 0.1 }, drainage: "double" }).value // {
+ *   value: 1.301, u: 0.06943, low: 1.169, high: 1.447 }
+ */
 export function cvUncertainty(inputs: CvInputs, k = COVERAGE): Outcome<Uncertain> {
   const { timeFactor, time, height, drainage } = inputs;
   for (const [name, { value }] of [
@@ -212,6 +227,7 @@ export type HandMethod = keyof typeof HAND_WIDENING;
 /**
  * Relative standard uncertainty of t50 or t90 by a hand construction, from the 95 % interval that the fit to theory gives
  * for cv on the same readings. Refuses an interval without an end.
+ * @example timeUncertainty("log time", 0.9, 1.1) // 0.07673
  */
 export function timeUncertainty(method: HandMethod, low: number, high: number): Outcome<number> {
   if (!(low > 0 && high > low && Number.isFinite(high)))
@@ -230,7 +246,11 @@ export interface InterpretationSpread {
   readonly count: number;
 }
 
-/** The range of what constructions gave on the same readings. Refuses fewer than two. */
+/**
+ * The range of what constructions gave on the same readings. Refuses fewer than two.
+ * @example interpretationSpread([100, 120, 110]) // { least: 100, greatest: 120, median: 110, count: 3 }
+ * @example interpretationSpread([100]) // refused: a spread needs the results of two constructions at least
+ */
 export function interpretationSpread(values: readonly number[]): Outcome<InterpretationSpread> {
   if (values.length < 2) return badInput(say`a spread needs the results of two constructions at least`);
   const sorted = [...values].sort((a, b) => a - b);

@@ -94,13 +94,17 @@ function sizeOf(quantity: Quantity, name: string): number {
   return size;
 }
 
-/** A value of the quantity, from one of its units to another. */
+/**
+ * A value of the quantity, from one of its units to another.
+ * @example convert(1, "stress", "tsf", "kPa") // 95.76
+ */
 export const convert = (value: number, quantity: Quantity, from: string, to: string): number =>
   from === to ? value : value * (sizeOf(quantity, from) / sizeOf(quantity, to));
 
 /**
  * The table's own spelling of a unit that a person typed: any case, spaces, "mm²" or "mm^2" for "mm2"; undefined if it is
  * none of `names`.
+ * @example unitNamed("mm²", ["mm2", "cm2"]) // "mm2"
  */
 export function unitNamed(typed: string, names: readonly string[]): string | undefined {
   const plain = typed.replace(/[\s^]/g, "").replaceAll("²", "2").replaceAll("³", "3");
@@ -109,9 +113,17 @@ export function unitNamed(typed: string, names: readonly string[]): string | und
 
 /** Object.keys is typed as any text; these are the names that stand in the table above. */
 const QUANTITIES = Object.keys(UNITS) as Quantity[];
+/**
+ * The units of a quantity, in the order of the table.
+ * @example unitsOf("length") // ["mm", "cm", "m", "in", "ft"]
+ */
 export const unitsOf = (quantity: Quantity): string[] => Object.keys(UNITS[quantity]);
 
-/** A value from one unit to another of the same quantity; refuses a unit that is not known, or of another quantity. */
+/**
+ * A value from one unit to another of the same quantity; refuses a unit that is not known, or of another quantity.
+ * @example convertUnit(1, "in", "mm") // 25.4
+ * @example convertUnit(1, "in", "kPa") // refused: "kPa" does not measure what "in" measures: convert it to one of mm, cm, m, in, ft
+ */
 export function convertUnit(value: number, from: string, to: string): Outcome<number> {
   const all = QUANTITIES.flatMap(unitsOf);
   const unknown = [from, to].find((name) => unitNamed(name, all) === undefined);

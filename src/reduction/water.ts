@@ -22,6 +22,8 @@ const KELL = {
  * Source: Kell, G.S. (1975), "Density, thermal expansivity, and compressibility of liquid water from 0 to 150 C", J. Chem. Eng.
  * Data 20(1), 97-105. One public page prints the constant below the line with two digits swapped (16.897850e-3), which
  * gives 997.94 kg/m3 at 20 C. Refuses what is not a temperature of a laboratory: above 0 to 60 C.
+ * @example waterDensity(20) // 0.9982
+ * @example waterDensity(100) // refused: the temperature is 100: give degrees Celsius above 0 and up to 60
  */
 export function waterDensity(temperature: number): Outcome<number> {
   const fault = notLaboratory(temperature);
@@ -70,6 +72,7 @@ export interface SaltCorrection {
  * Salt taken out of the dry mass: pore water = (wet - dry) / (1 - s), salt = pore water - (wet - dry), solids = wet - pore
  * water, with s the salt content by mass of pore water. Source: IODP Proceedings 330, Table T9. Masses of the soil alone.
  * Refuses a wet mass not above the dry mass, a salt content that no water has, and more salt than dry soil.
+ * @example saltCorrection(60, 40, 0.035).value // { poreWater: 20.73, salt: 0.7254, solids: 39.27, w: 0.5277, wUncorrected: 0.5 }
  */
 export function saltCorrection(wet: number, dry: number, saltContent: number): Outcome<SaltCorrection> {
   const fault = firstNotPositive([say`the wet mass`, wet], [say`the dry mass`, dry]) ?? notSaltContent(saltContent);

@@ -18,6 +18,8 @@ function unlike(heights: Heights): Message | undefined {
  * Strain on wetting, a ratio, compression positive: (height before - height after) / reference height. The reference is the
  * height before wetting (ASTM D4546 from 2008 on, from memory) unless another is given. Heights in one unit. Refuses
  * heights that cannot be those of one specimen.
+ * @example wettingStrain(19.5, 18.5) // 0.05128
+ * @example wettingStrain(19.5, 18.5, 20) // 0.05
  */
 export function wettingStrain(before: number, after: number, reference = before): Outcome<number> {
   const heights: Heights = [
@@ -64,6 +66,7 @@ export interface Collapse {
  * Collapse potential (height before - height after) / initial height, and at 200 kPa the collapse index with its class.
  * Heights in one unit, stress in kPa. Source: ASTM D5333 (withdrawn 2012). Refuses heights that cannot be those of one
  * specimen.
+ * @example collapse(19.5, 18.5, 20, 200).value // { potential: 0.05, index: 0.05, class: "moderate" }
  */
 export function collapse(before: number, after: number, initial: number, stress?: number): Outcome<Collapse> {
   const heights: Heights = [

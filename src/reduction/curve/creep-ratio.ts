@@ -28,7 +28,10 @@ export const CREEP_SOILS = CREEP_RATIOS.map(({ soil }) => soil);
 /** How far the ratio of one kind of soil lies from that of the table. */
 const SPREAD = 0.01;
 
-/** Lower and upper limit of the usual ratio of a kind of soil; of any soil where the kind is not known: 0.01 to 0.07. */
+/**
+ * Lower and upper limit of the usual ratio of a kind of soil; of any soil where the kind is not known: 0.01 to 0.07.
+ * @example usualCreepRatio("peat") // [0.05, 0.07]
+ */
 export function usualCreepRatio(soil?: CreepSoil): readonly [low: number, high: number] {
   const ratios = CREEP_RATIOS.filter((row) => soil === undefined || row.soil === soil).map(({ ratio }) => ratio);
   return [rounded(Math.min(...ratios) - SPREAD), rounded(Math.max(...ratios) + SPREAD)];
@@ -46,6 +49,7 @@ export interface CreepRatio {
 /**
  * C-alpha / Cc, both on one basis (void ratio or strain) and at the same stress: Cc is then the local slope of the curve.
  * A ratio outside the limits of the soil, or of any soil where none is named, is remarked.
+ * @example creepRatio(0.02, 0.451, "inorganic clay or silt").value.ratio // 0.04435
  */
 export function creepRatio(cAlpha: number, compressionIndex: number, soil?: CreepSoil): Outcome<CreepRatio> {
   const ratio = cAlpha / compressionIndex;

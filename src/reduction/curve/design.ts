@@ -54,6 +54,7 @@ const E0_NEEDED = badInput(say`this needs the initial void ratio too: give it`);
 /**
  * Refuses as a whole only rows that make no curve. Each value has its own outcome: without an in-situ stress the slopes
  * are still given; values beyond the curve are refused (method) by name.
+ * @example designParameters({ test: clay, inSituStress: 30, increase: 100, preconsolidationStress: given(80) }).value.mv // 0.0008911
  */
 export function designParameters(input: DesignInput): Outcome<DesignParameters> {
   const found = branches(input.test);

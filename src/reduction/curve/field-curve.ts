@@ -37,7 +37,11 @@ export interface FieldCurveInput {
   readonly factor?: number;
 }
 
-/** Refuses where the curve has no virgin line, or the two lines do not meet beyond yield. */
+/**
+ * Refuses where the curve has no virgin line, or the two lines do not meet beyond yield.
+ * @example fieldCurve({ test: clay, inSituStress: 30, initialVoidRatio: 1.5, preconsolidationStress: 80 }).value.compressionIndex //
+ *   0.6009
+ */
 export function fieldCurve(input: FieldCurveInput): Outcome<FieldCurve> {
   const { test, inSituStress, initialVoidRatio: e0, factor = FIELD_FACTOR } = input;
   if (!(factor > 0 && factor < 1))

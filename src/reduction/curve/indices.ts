@@ -89,6 +89,8 @@ const endsOf = ({ unload }: Loop): LoadPoint[] => [firstOf(unload), lastOf(unloa
 /**
  * Cc: the virgin line, the steepest consistent stretch of first loading; or the slope between two stresses on first
  * loading. Refuses (without the two stresses) a curve that has no virgin line.
+ * @example compressionIndex(clay).value.value // 0.4989
+ * @example compressionIndex(clay, { from: 80, to: 300 }).value.value // 0.5052
  */
 export function compressionIndex(test: TestCurve, stresses?: Between): Outcome<Index> {
   if (stresses)
@@ -108,6 +110,7 @@ export function compressionIndex(test: TestCurve, stresses?: Between): Outcome<I
  *
  * That a loop comes before the rebound at the end, and is read as the line between its ends, is common practice: no
  * standard was found that states it. Schmertmann (1955) takes the mean slope of the rebound.
+ * @example recompressionIndex(rebound).value.value // 0.05564
  */
 export function recompressionIndex(test: TestCurve, stresses?: Between): Outcome<Index> {
   return then(branches(test), ({ loops, firstLoading, finalUnloading }) => {
@@ -138,7 +141,11 @@ export function recompressionIndex(test: TestCurve, stresses?: Between): Outcome
   });
 }
 
-/** Cs: the line through the final unloading, or, where the test has none, through the unloading of its loops. */
+/**
+ * Cs: the line through the final unloading, or, where the test has none, through the unloading of its loops.
+ * @example swellingIndex(rebound).value.value // 0.05564
+ * @example swellingIndex(clay) // refused: the test has no unloading: there is no swelling index
+ */
 export function swellingIndex(test: TestCurve, stresses?: Between): Outcome<Index> {
   return then(branches(test), ({ loops, finalUnloading }) => {
     const inner = loops.map(({ unload }) => unload);
@@ -149,7 +156,11 @@ export function swellingIndex(test: TestCurve, stresses?: Between): Outcome<Inde
   });
 }
 
-/** 1 + e0 for turning void ratio into strain: the void ratio before the first load, or at it. */
+/**
+ * 1 + e0 for turning void ratio into strain: the void ratio before the first load, or at it.
+ * @example initialVoidRatio(clay) // 1.5
+ * @example initialVoidRatio(clay, 1.52) // 1.52
+ */
 export function initialVoidRatio(test: TestCurve, given?: number): number | undefined {
   if (given !== undefined) return given;
   return test.kind === "e" ? (test.initial ?? firstOf(test.points).value) : undefined;

@@ -39,6 +39,8 @@ export function intrinsicLine(stress: number): number {
  * e_L = w_L G_s; e*100 = 0.109 + 0.679 e_L - 0.089 e_L^2 + 0.016 e_L^3; C*c = 0.256 e_L - 0.04; I_v = (e - e*100) / C*c.
  * The liquid limit is a ratio, the stress in kPa. Refuses (input) a percentage and a specific gravity that no soil has;
  * refuses (method) a liquid limit so low that C*c comes out at nothing. Remarks one outside the correlation.
+ * @example intrinsic(0.6, 2.5, { voidRatio: 1.2 }).value // { eL: 1.5, e100: 0.9812, Cc: 0.344, voidIndex: 0.6359 }
+ * @example intrinsic(60, 2.5) // refused: the liquid limit is 60: enter it as a ratio, 0.6 for 60 %
  */
 export function intrinsic(
   liquidLimit: number,

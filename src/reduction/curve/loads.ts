@@ -31,6 +31,8 @@ export interface LoadStepOptions {
 /**
  * Row by row, in test order; undefined where a row has no stress. Stresses in any one unit, a blank as null or 0.
  * Only a virgin load gives coefficients of virgin compression: a load across yield mixes both. Common practice, no source.
+ * @example loadSteps([50, 100, 200, 50], { preconsolidationStress: 80 }).map(({ kind }) => kind) // ["recompression", "across yield",
+ *   "virgin", "unloading"]
  */
 export function loadSteps(
   stresses: readonly (number | null)[],
@@ -59,5 +61,8 @@ function kindOf(from: number, to: number, greatest: number, yieldStress: number 
   return to > yieldStress ? "across yield" : "recompression";
 }
 
-/** The loads that put stress on, as against those that take it off or leave it. */
+/**
+ * The loads that put stress on, as against those that take it off or leave it.
+ * @example loadSteps([50, 100, 25]).map(putsLoadOn) // [true, true, false]
+ */
 export const putsLoadOn = ({ kind }: LoadStep): boolean => kind !== "unloading" && kind !== "wetting";

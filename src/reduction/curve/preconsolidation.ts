@@ -64,6 +64,8 @@ function readMethod(reading: CurveReading, name: MethodName, options: MethodOpti
 /**
  * Preconsolidation stress of a whole test by one method (Casagrande's unless said).
  * Refuses where the curve has no yield to read; see `readCurve`.
+ * @example preconsolidation(rebound).value.stress // 262.8
+ * @example preconsolidation(rebound, { method: "work" }).value.stress // 274.3
  */
 export function preconsolidation(test: TestCurve, options: PreconsolidationOptions = {}): Outcome<Preconsolidation> {
   const { method = "casagrande", picks = {} } = options;
@@ -101,7 +103,10 @@ export interface Spread {
  */
 const SPREAD = { remark: 0.25, unreliable: 0.5, range: 1.5 };
 
-/** All methods on one curve, median, spread and a verdict. Refuses where the curve has no yield, or under two methods read it. */
+/**
+ * All methods on one curve, median, spread and a verdict. Refuses where the curve has no yield, or under two methods read it.
+ * @example preconsolidationSpread(rebound).value.median // 248.9
+ */
 export function preconsolidationSpread(test: TestCurve, options: MethodOptions = {}): Outcome<Spread> {
   const reading = readCurve(test);
   if (!reading.ok) return reading;

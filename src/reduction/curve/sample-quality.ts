@@ -35,6 +35,10 @@ export const LUNNE_NAMES: Readonly<Record<LunneClass, Message>> = {
   "very poor": say`very poor`,
 };
 
+/**
+ * Whether a class of Lunne's means that sampling disturbed the specimen.
+ * @example isDisturbed("very poor") // true
+ */
 export const isDisturbed = (lunneClass: LunneClass): boolean => LUNNE.disturbed.some((one) => one === lunneClass);
 
 export interface SampleQuality {
@@ -53,6 +57,7 @@ const classOf = <C extends string>(value: number, limits: readonly number[], cla
 /**
  * Class of a sample. The change is read on first loading, straight between points on log of stress.
  * Refuses an in-situ stress outside the loads. Without the OCR there is no class of Lunne's.
+ * @example sampleQuality(clay, 30, 1.5, 2.7).value // { strain: 0.026, strainClass: "C", change: 0.04333, lunneClass: "good to fair" }
  */
 export function sampleQuality(
   test: TestCurve,

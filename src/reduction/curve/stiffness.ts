@@ -35,7 +35,10 @@ function checked({ stress, value, kind }: Load): Outcome<{ dStress: number; sque
   return given({ dStress, squeeze });
 }
 
-/** av = -de / d stress, per unit of stress. From strain it needs the initial void ratio. */
+/**
+ * av = -de / d stress, per unit of stress. From strain it needs the initial void ratio.
+ * @example coefficientOfCompressibility({ stress: [100, 200], value: [0.845, 0.808], kind: "e" }) // 0.00037
+ */
 export function coefficientOfCompressibility(load: Load): Outcome<number> {
   const found = checked(load);
   if (!found.ok) return found;
@@ -45,7 +48,11 @@ export function coefficientOfCompressibility(load: Load): Outcome<number> {
   return given((squeeze * (1 + load.initialVoidRatio)) / dStress);
 }
 
-/** mv = strain of the load / d stress, per unit of stress, the strain referred to the height named. */
+/**
+ * mv = strain of the load / d stress, per unit of stress, the strain referred to the height named.
+ * @example volumeCompressibility({ stress: [100, 200], value: [0.845, 0.808], kind: "e" }) // 0.0002005
+ * @example volumeCompressibility({ stress: [100, 200], value: [0.01, 0.03], kind: "strain" }) // 0.000202
+ */
 export function volumeCompressibility(load: Load, reference: ReferenceHeight = "start"): Outcome<number> {
   const found = checked(load);
   if (!found.ok) return found;
@@ -58,7 +65,10 @@ export function volumeCompressibility(load: Load, reference: ReferenceHeight = "
   return given(squeeze / (1 + load.initialVoidRatio) / dStress);
 }
 
-/** Constrained modulus M = 1 / mv, in the unit of the stresses. Refuses a load without compression. */
+/**
+ * Constrained modulus M = 1 / mv, in the unit of the stresses. Refuses a load without compression.
+ * @example constrainedModulus({ stress: [100, 200], value: [0.845, 0.808], kind: "e" }) // 4986
+ */
 export function constrainedModulus(load: Load, reference: ReferenceHeight = "start"): Outcome<number> {
   const mv = volumeCompressibility(load, reference);
   if (!mv.ok) return mv;
@@ -69,5 +79,8 @@ export function constrainedModulus(load: Load, reference: ReferenceHeight = "sta
 /** Unit weight of water, kN/m3: 1.000 Mg/m3 at standard gravity. */
 export const WATER_UNIT_WEIGHT = 9.80665;
 
-/** k = cv mv gamma_w, m/s, from cv in m2/s and mv in m2/kN. It inherits the error of cv: no substitute for a direct test. */
+/**
+ * k = cv mv gamma_w, m/s, from cv in m2/s and mv in m2/kN. It inherits the error of cv: no substitute for a direct test.
+ * @example conductivity(1e-8, 2e-4) // 1.961e-11
+ */
 export const conductivity = (cv: number, mv: number): number => cv * mv * WATER_UNIT_WEIGHT;

@@ -2,7 +2,10 @@
 import { say, type Message } from "../message";
 import { given, type Outcome } from "../outcome";
 
-/** OCR = preconsolidation stress / in-situ effective stress, both in one unit. */
+/**
+ * OCR = preconsolidation stress / in-situ effective stress, both in one unit.
+ * @example overconsolidationRatio(80, 30) // 2.667
+ */
 export function overconsolidationRatio(preconsolidation: number, inSitu: number): Outcome<number> {
   const ratio = preconsolidation / inSitu;
   return given(ratio, remarksOnRatio(ratio));

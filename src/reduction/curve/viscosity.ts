@@ -12,7 +12,12 @@ export function viscosityRatio(temperature: number): number {
   return 10 ** ((d / (temperature + 96)) * (1.2364 - 1.37e-3 * d + 5.7e-6 * d * d));
 }
 
-/** cv at 20 C over cv at the test temperature (degrees C). Refuses what is not a temperature of a laboratory: 0 to 60 C. */
+/**
+ * cv at 20 C over cv at the test temperature (degrees C). Refuses what is not a temperature of a laboratory: 0 to 60 C.
+ * @example temperatureFactor(20) // 1
+ * @example temperatureFactor(10) // 1.304
+ * @example temperatureFactor(75) // refused: the temperature is 75: give degrees Celsius above 0 and up to 60
+ */
 export function temperatureFactor(temperature: number): Outcome<number> {
   return notLaboratory(temperature) ?? given(viscosityRatio(temperature));
 }

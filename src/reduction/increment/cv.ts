@@ -12,7 +12,11 @@ export const LINE_FACTOR = 1.15;
 
 export type Drainage = "double" | "single";
 
-/** Longest drainage path: half the height if both faces drain. Same unit as the height. */
+/**
+ * Longest drainage path: half the height if both faces drain. Same unit as the height.
+ * @example drainagePath(19, "double") // 9.5
+ * @example drainagePath(19, "single") // 19
+ */
 export const drainagePath = (height: number, drainage: Drainage): number =>
   drainage === "double" ? height / 2 : height;
 
@@ -26,6 +30,7 @@ export const drainagePath = (height: number, drainage: Drainage): number =>
  * of the apparatus is the same for both, so that a corrected height gives a corrected one.
  *
  * Source: ASTM D2435, where the drainage path is that at 50 % of consolidation for both methods (from memory).
+ * @example heightAtHalf({ height: 18, reading: 200 }, { d0: 0, d100: 160 }, 0.01) // 19.2
  */
 export const heightAtHalf = (
   { height, reading }: { readonly height: number; readonly reading: number },
@@ -33,14 +38,21 @@ export const heightAtHalf = (
   perDivision: number,
 ): number => height + perDivision * (reading - (d0 + d100) / 2);
 
-/** cv in mm2/min from the time factor, the time in minutes and the height at 50 % of consolidation in mm. */
+/**
+ * cv in mm2/min from the time factor, the time in minutes and the height at 50 % of consolidation in mm.
+ * @example coefficientOfConsolidation(0.197, 19, 22.4, "double") // 1.301
+ */
 export const coefficientOfConsolidation = (T: number, time: number, height: number, drainage: Drainage): number =>
   (T * drainagePath(height, drainage) ** 2) / time;
 
 /** cv in m2/yr outside of which a slip of units is likelier than a soil. Common practice, no source. */
 const ORDINARY_CV = [0.01, 200] as const;
 
-/** The remark on a cv in m2/yr that is hardly that of a soil; none on another. */
+/**
+ * The remark on a cv in m2/yr that is hardly that of a soil; none on another.
+ * @example remarksOnCv(2) // []
+ * @example remarksOnCv(5000) // ["cv is 5000 m2/yr, outside 0.01 to 200: check the units of time and height"]
+ */
 export function remarksOnCv(perYear: number): Message[] {
   const [least, most] = ORDINARY_CV;
   return perYear >= least && perYear <= most

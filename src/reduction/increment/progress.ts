@@ -50,6 +50,8 @@ const LEAST_U = 0.5;
 /**
  * `multiple`: the minutes of the rule "fixed"; the times t100 of the rule "multiple". Refuses before half of primary, and where the
  * readings show no consolidation; the rule "fixed" then still answers how long the load has to stand.
+ * @example progress(load, "log time").value.verdict // "over"
+ * @example progress(load, "fixed", 2880).value.remaining // 1440
  */
 export function progress(increment: Increment, rule: ProgressRule, multiple = 1): Outcome<Progress> {
   const { cleaned } = increment;

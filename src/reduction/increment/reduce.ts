@@ -26,6 +26,8 @@ export interface Increment {
  * Times in minutes and readings in any length unit, paired by position; null or 0 is a blank. The outcomes carry the
  * remarks of the cleaning and of the comparison between methods. `procedure` is the way in which the two constructions are
  * made; the fit is the same in both.
+ * @example reduceIncrement([0, 1, 2], [0, 5, 8]).logTime // refused: 6 readings at different times are needed; there are 2
+ * @example load.logTime.value.t50 // 19.48
  */
 export function reduceIncrement(
   times: ArrayLike<number | null>,

@@ -31,7 +31,10 @@ export interface Suggestion {
   readonly straightReadings?: number;
 }
 
-/** Refuses where neither construction applies, with the reasons of both. */
+/**
+ * Refuses where neither construction applies, with the reasons of both.
+ * @example suggestMethod(load).value.method // "log time"
+ */
 export function suggestMethod({ cleaned, fit, logTime, rootTime }: Increment): Outcome<Suggestion> {
   if (!logTime.ok && !rootTime.ok)
     return english(logTime.reason) === english(rootTime.reason)

@@ -1,4 +1,8 @@
-/** The middle of the values, the upper of the two middle ones if their number is even; NaN of none. */
+/**
+ * The middle of the values, the upper of the two middle ones if their number is even; NaN of none.
+ * @example median([3, 1, 2]) // 2
+ * @example median([1, 2, 3, 4]) // 3
+ */
 export const median = (values: Iterable<number>): number => {
   const sorted = Float64Array.from(values).sort();
   return sorted[sorted.length >> 1] ?? NaN;

@@ -11,6 +11,7 @@ export interface FittedLine extends Line {
 /**
  * Least-squares line of y on x, weighted where weights are given; through equal x, or fewer than two, the slope is NaN. The lists have
  * one length, so that no index runs out: hence each `!`.
+ * @example straightLine([0, 1, 2], [1, 3, 5]) // { slope: 2, intercept: 1, rss: 0 }
  */
 export function straightLine(x: readonly number[], y: readonly number[], w?: readonly number[]): FittedLine {
   let total = 0;
@@ -38,6 +39,10 @@ export function straightLine(x: readonly number[], y: readonly number[], w?: rea
   return { slope, intercept, rss };
 }
 
+/**
+ * The value of a line at x.
+ * @example at({ slope: 2, intercept: 1 }, 3) // 7
+ */
 export const at = (line: Line, x: number): number => line.intercept + line.slope * x;
 
 /** Where two lines meet; NaN or infinite for parallels. */

@@ -32,7 +32,10 @@ export interface Method {
   readonly read: (reading: CurveReading, options: MethodOptions) => Outcome<MethodReading>;
 }
 
-/** A stress as a person would write it. */
+/**
+ * A stress as a person would write it.
+ * @example shown(82.4567) // "82.46"
+ */
 export const shown = (stress: number): Digits => digits(stress, 4);
 
 export const stresses = ({ points }: FirstLoading, { from, to }: Run): Message =>

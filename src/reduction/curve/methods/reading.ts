@@ -205,7 +205,10 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
 
 const slope = ({ x, u }: FirstLoading, i: number): number => (nth(u, i + 1) - nth(u, i)) / (nth(x, i + 1) - nth(x, i));
 
-/** The virgin line of a test: for the compression index and the field curve. Refuses a curve that has none. */
+/**
+ * The virgin line of a test: for the compression index and the field curve. Refuses a curve that has none.
+ * @example virginLineOf(clay).value.virgin // { from: 4, to: 7 }
+ */
 export function virginLineOf(
   test: TestCurve,
 ): Outcome<{ readonly curve: FirstLoading; readonly virgin: Run; readonly line: Line }> {

@@ -127,6 +127,7 @@ function wrongEntry(
  * Branches of a test from its points in test order.
  * Refuses (input) a stress that looks a decade out, a value that cannot follow the others, and values that go the wrong
  * way for their kind; refuses (method) fewer than two first-loading points.
+ * @example branches(rebound).value.finalUnloading.map(({ stress }) => stress) // [1280, 320, 80, 20]
  */
 export const branches = (test: TestCurve): Outcome<Branches> =>
   then(branchesOfAny(test), (found) =>

@@ -31,6 +31,8 @@ const list = (rows: readonly number[]): Message =>
  * A row without a stress is skipped; the first such row gives the value before loading. A value that is blank or zero
  * under a real stress is left out with a remark, but a strain of zero in the first loaded row is where strain is
  * measured from. `initial`, where it is given, is the value before loading, whatever the rows say. Refuses a negative stress and strains in percent; remarks a void ratio below zero.
+ * @example testCurve([25, 50, 100], [0.91, 0.9, 0.85], "e").value.points.length // 3
+ * @example testCurve([25, -50], [0.91, 0.9], "e") // refused: row 2: the stress is -50, below zero: correct or clear it
  */
 export function testCurve(
   stresses: readonly (number | null)[],
@@ -76,6 +78,8 @@ export function testCurve(
 /**
  * What the values are, told from the way they go: void ratios fall from the least loaded row to the most loaded one,
  * strains rise. A blank value is null or 0; "e" where the rows do not tell.
+ * @example kindSeen([50, 100, 200], [1.2, 1.1, 0.9]) // "e"
+ * @example kindSeen([50, 100, 200], [0.01, 0.03, 0.06]) // "strain"
  */
 export function kindSeen(stresses: readonly (number | null)[], values: readonly (number | null)[]): Kind {
   const loaded = stresses.flatMap((stress, i) => (stress && stress > 0 ? [{ stress, value: values[i] ?? 0 }] : []));

@@ -35,6 +35,8 @@ const readingsLine = ({ series }: CleanReadings, x: (t: number) => number): Cons
 /**
  * Every line and mark of the log-of-time construction; x in minutes (for a log axis). The offset is how far the second reading
  * of the 4:1 pair lies beyond the first; the same offset, laid off on the other side of the first, ends at d0.
+ * @example logTimeLines(load.cleaned.value, load.logTime.value).map(({ label }) => label) // ["readings", "early parabola", "4:1 pair",
+ *   "offset", "same offset", "steepest tangent", "secondary tail", "d0", "d50", "d100", "half distance", "t50", "t100"]
  */
 export function logTimeLines(clean: CleanReadings, log: LogTime): ConstructionLine[] {
   const { times } = clean.series;
@@ -73,7 +75,11 @@ export function logTimeLines(clean: CleanReadings, log: LogTime): ConstructionLi
   ];
 }
 
-/** Every line and mark of the root-of-time construction; x in root minutes. The abscissae are compared at the end of the straight part. */
+/**
+ * Every line and mark of the root-of-time construction; x in root minutes. The abscissae are compared at the end of the straight part.
+ * @example rootTimeLines(load.cleaned.value, load.rootTime.value).map(({ label }) => label) // ["readings", "straight part", "1.15 line",
+ *   "1.15 abscissae", "d0", "d90", "d100", "root t90"]
+ */
 export function rootTimeLines(clean: CleanReadings, root: RootTime): ConstructionLine[] {
   const { d0, d90, d100, t90, straight } = root;
   const x90 = Math.sqrt(t90);

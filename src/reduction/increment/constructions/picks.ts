@@ -67,6 +67,8 @@ const word = (value: number | string | undefined): string =>
 /**
  * The rows that count for a load, by the pick in lower case: the last one of each. One that says "automatic" takes the earlier
  * ones back; one without a value (blank or 0, as everywhere) is not finished and counts for nothing.
+ * @example [...standingRows([{ load: 3, of: "d0", after: 12 }, { load: 3, of: "d0", after: 13 }], 3).values()] // [{ load: 3, of: "d0",
+ *   after: 13 }]
  */
 export function standingRows<T extends PickRow>(rows: readonly T[], load: number): Map<string, T> {
   const standing = new Map<string, T>();

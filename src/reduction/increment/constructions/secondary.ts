@@ -18,6 +18,9 @@ const GOOD = 0.5;
  * Reading per log cycle, positive in the direction of the movement, over a span of times (minutes): by least squares
  * through the readings of a span that is given, or the tail of the log-time construction. Refuses where the readings of the
  * span that lie past the end of primary span less than a quarter of a log cycle, and where log time itself refuses.
+ * @example secondarySlope(load, 300, 1440) // 0.0067
+ * @example secondarySlope(load, 900, 1440) // refused: the readings of the span past the end of primary span 0.18 of a log cycle:
+ *   secondary compression needs 0.25 of a log cycle; go on reading
  */
 export function secondarySlope(increment: Increment, from?: number, to?: number): Outcome<number> {
   const { cleaned, fit, logTime } = increment;

@@ -41,11 +41,19 @@ const GOOD_TAIL = 0.45;
 
 const cyclesOf = (times: readonly number[]): number => (times.length ? Math.log10(lastOf(times) / firstOf(times)) : 0);
 
-/** Log cycles that the readings past the end of primary span. */
+/**
+ * Log cycles that the readings past the end of primary span.
+ * @example cyclesPast([1, 10, 100, 1000], 50) // 1
+ */
 export const cyclesPast = (times: readonly number[], end: number): number =>
   cyclesOf(times.filter((t) => t >= end * (1 - 1e-9)));
 
-/** Why readings over so few log cycles show no slope of secondary compression; undefined where they do. */
+/**
+ * Why readings over so few log cycles show no slope of secondary compression; undefined where they do.
+ * @example noSlope(0.1) // "the readings past the end of primary span 0.10 of a log cycle: secondary compression needs 0.25 of a log
+ *   cycle; go on reading"
+ * @example noSlope(1) // undefined
+ */
 export function noSlope(cycles: number, of = say`the readings`): Message | undefined {
   if (cycles >= SHORTEST_TAIL * (1 - 1e-9)) return undefined;
   return cycles

@@ -19,7 +19,11 @@ const LONG_TIME = 16;
 /** T at which the steepest tangent of U on log T meets the line U = 1. Calculated from the series. */
 export const T_END_OF_PRIMARY = 1.10135;
 
-/** Degree of consolidation (0 to 1) at a time factor, to 1e-15. Zero at and below T = 0. */
+/**
+ * Degree of consolidation (0 to 1) at a time factor, to 1e-15. Zero at and below T = 0.
+ * @example degreeOfConsolidation(0.197) // 0.5003
+ * @example degreeOfConsolidation(0.848) // 0.9
+ */
 export function degreeOfConsolidation(T: number): number {
   if (!(T > 0)) return 0;
   if (T < SHORT_TIME) return 2 * Math.sqrt(T / Math.PI);
@@ -78,6 +82,10 @@ const SHORT_TIME_DEGREE = degreeOfConsolidation(SHORT_TIME);
 /**
  * The time factor at a degree of consolidation (0 to less than 1), to 1e-10: Newton's rule on ln(1 - U), from the first
  * Fourier term. Refuses 1 and more (the theory reaches it never) and less than 0.
+ * @example timeFactor(0.5) // 0.1967
+ * @example timeFactor(0.9) // 0.8481
+ * @example timeFactor(1) // refused: the degree of consolidation is 1: give a ratio from 0 to less than 1 (0.9 for 90 %; theory never
+ *   reaches 1)
  */
 export function timeFactor(degree: number): Outcome<number> {
   if (!(degree >= 0 && degree < 1))
