@@ -67,7 +67,9 @@ const EXAMPLES = FUNCTIONS.flatMap(({ file, examples }) =>
 
 /** The records of example-data.ts, all that the reduction exports, and above all what the file of the example itself does. */
 function scopeOf(file: string): Record<string, unknown> {
-  const modules = [...new Set(FUNCTIONS.map((each) => each.file)), file].map((each) => jest.requireActual<object>(each));
+  const modules = [...new Set(FUNCTIONS.map((each) => each.file)), file].map((each) =>
+    jest.requireActual<object>(each),
+  );
   return Object.assign({}, ...modules, data) as Record<string, unknown>;
 }
 
