@@ -1,9 +1,9 @@
 /** From the cells of a load increment to its reduction: times, readings, picks. */
 import { PICK_NAMES, type Picks } from "../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
-import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
+import type { Increment } from "../reduction/increment/reduce";
+import { reducedOnce } from "../reduction/increment/reduced-once";
 import { isOmitted, refuseCell, toCell, toChoice, toPair } from "./cells";
-import { memoize } from "./memo";
 
 /** A column or row of numbers and blanks, blanks as 0; undefined if any cell is something else, for toPair to say what. */
 function plainNumbers(range: unknown, blank = 0): Float64Array | undefined {
@@ -56,14 +56,6 @@ function toPicks(argument: unknown): Picks {
   return picks;
 }
 
-const reduced = memoize((times, readings, picked, procedure): Increment => {
-  const picks: Partial<Record<keyof Picks, number>> = {};
-  PICK_NAMES.forEach((name, i) => {
-    if (!Number.isNaN(picked[i])) picks[name] = picked[i];
-  });
-  return reduceIncrement(times, readings, picks, PROCEDURES[procedure[0] ?? 0], procedure[1] === 1);
-});
-
 /** The increment of two ranges of cells, computed once for each distinct input. */
 export const reduce = (
   times: unknown,
@@ -73,23 +65,14 @@ export const reduce = (
   zerosCount = false,
 ): Increment => {
   const chosen = toPicks(picks);
-  const way = PROCEDURES.indexOf(toChoice(procedure, "the procedure", PROCEDURES, PROCEDURES[0]));
-  return reduced(
-    ...toCurve(times, readings, zerosCount ? NaN : 0),
-    Float64Array.from(PICK_NAMES, (name) => chosen[name] ?? NaN),
-    [way, Number(zerosCount)],
-  );
+  const way = toChoice(procedure, "the procedure", PROCEDURES, PROCEDURES[0]);
+  return reducedOnce(...toCurve(times, readings, zerosCount ? NaN : 0), chosen, way, zerosCount);
 };
 
-/** The same of a load that still stands: times that are still due, with blank readings behind the last one, are not told of. */
+/** The increment of a load that still stands. Times that are due, with blank readings behind the last reading, get no remark. */
 export const reduceSoFar = (times: unknown, readings: unknown): Increment => {
   const [t, d] = toCurve(times, readings);
   let length = d.length;
   while (length > 0 && !d[length - 1]) length--;
-  return reduced(
-    t.subarray(0, length),
-    d.subarray(0, length),
-    Float64Array.from(PICK_NAMES, () => NaN),
-    [0, 0],
-  );
+  return reducedOnce(t.subarray(0, length), d.subarray(0, length));
 };

@@ -9,7 +9,7 @@ import {
 import type { Picks } from "../reduction/curve/methods/reading";
 import { then, type Outcome } from "../reduction/outcome";
 import { isOmitted, refuseCell, toCell, toChoice, toOptionalNonZero, toOptionalPositive, toPair } from "./cells";
-import { memoize } from "./memo";
+import { memoize } from "../reduction/numeric/memoize";
 
 const KINDS = ["e", "strain"] as const;
 

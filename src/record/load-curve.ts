@@ -1,4 +1,10 @@
 /** What the loads of a record hold, row by row as it stands on the sheet, so that a remark names the row that a person sees. */
+import type { Picks } from "../reduction/increment/constructions/picks";
+import type { Procedure } from "../reduction/increment/constructions/procedure";
+import type { Increment } from "../reduction/increment/reduce";
+import { reducedOnce } from "../reduction/increment/reduced-once";
+import { picksOfLoad, procedureOfLoad } from "../specification/pick-table";
+import { rulesOf } from "../specification/versions";
 import type { LoadRecord, TestRecord } from "./record";
 
 /** null is a blank. */
@@ -17,6 +23,17 @@ export function loadCurve({ readings }: Pick<LoadRecord, "readings">): {
     values[row - 1] = reading ?? null;
   }
   return { times, readings: values };
+}
+
+/** The increment of a load, with the picks and the procedure that the sheet holds for it unless others are tried. */
+export function incrementOfLoad(
+  record: TestRecord,
+  load: Pick<LoadRecord, "number" | "readings">,
+  tried: { readonly picks?: Picks; readonly procedure?: Procedure } = {},
+): Increment {
+  const { times, readings } = loadCurve(load);
+  const { picks = picksOfLoad(record.picks, load.number), procedure = procedureOfLoad(record, load.number) } = tried;
+  return reducedOnce(times, readings, picks, procedure, rulesOf(record).zerosCount);
 }
 
 /** A number of each load as a column of the load table, in the rows of the sheet. */

@@ -3,8 +3,8 @@
  * sheet's. Curves are in the sheet's own unit of stress, so that the reduction's words speak in it.
  */
 import { cellNamed, nameOf, type LoadRecord, type NumberName, type TestRecord } from "./record";
-import { dialSense, loadColumn, loadCurve } from "./load-curve";
-import { methodOfLoad, picksOfLoad, procedureOfLoad } from "../specification/pick-table";
+import { dialSense, loadColumn, incrementOfLoad } from "./load-curve";
+import { methodOfLoad } from "../specification/pick-table";
 import { rulesOf } from "../specification/versions";
 import { branches, type Branches } from "../reduction/curve/shape/branches";
 import { loadSteps } from "../reduction/curve/loads";
@@ -19,7 +19,7 @@ import {
 import { sampleQuality, type SampleQuality } from "../reduction/curve/sample-quality";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { coefficientOfConsolidation, heightAtHalf, T50, T90, type Drainage } from "../reduction/increment/cv";
-import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
+import type { Increment } from "../reduction/increment/reduce";
 import { apparatusDeflection, deformations, strain } from "../reduction/loading";
 import { say, verbatim, digits, listed, type Message } from "../reduction/message";
 import { badInput, given, notApplicable, then, type Outcome } from "../reduction/outcome";
@@ -275,14 +275,7 @@ function reduceLoad(
     then(d, (mm) => then(inputs(record, "initial_height"), (n) => given(n.initial_height - mm)));
   const toVoidRatio = (height: Outcome<number>) => then(height, (H) => then(Hs, (solids) => voidRatio(H, solids)));
   const height = toHeight(corrected);
-  const { times, readings } = loadCurve(load);
-  const increment = reduceIncrement(
-    times,
-    readings,
-    picksOfLoad(record.picks, load.number),
-    procedureOfLoad(record, load.number),
-    rulesOf(record).zerosCount,
-  );
+  const increment = incrementOfLoad(record, load);
   const chosen: Outcome<{ readonly d100: number }> =
     methodOfLoad(record, load.number) === "root time" ? increment.rootTime : increment.logTime;
   const atD100 = then(chosen, ({ d100 }) => toVoidRatio(toHeight(correct(toDeformation(d100)))));

@@ -2,12 +2,11 @@
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import { PROCEDURES } from "../../reduction/increment/constructions/procedure";
-import { reduceIncrement } from "../../reduction/increment/reduce";
 import { english } from "../../reduction/message";
 import type { Outcome } from "../../reduction/outcome";
-import { loadCurve } from "../../record/load-curve";
+import { incrementOfLoad } from "../../record/load-curve";
 import { ADD_IN_VERSION, rulesOf } from "../../specification/versions";
-import { picksOfLoad, procedureOfLoad, type RecordedPick } from "../../specification/pick-table";
+import { procedureOfLoad, type RecordedPick } from "../../specification/pick-table";
 import { shown, type Answered } from "../../checks";
 import { band, gap, list, paragraph, type Block } from "../page/page";
 import type { Missing } from "./required";
@@ -163,10 +162,7 @@ export function bothWays(cells: DataCells, loads: readonly ReportedLoad[]): Bloc
   const lines = loads.flatMap(({ number }) => {
     const load = record.loads.find((one) => one.number === number);
     if (!load || load.readings.length === 0) return [];
-    const { times, readings } = loadCurve(load);
-    const ways = PROCEDURES.map((way) =>
-      reduceIncrement(times, readings, picksOfLoad(record.picks, number), way, rulesOf(record).zerosCount),
-    );
+    const ways = PROCEDURES.map((procedure) => incrementOfLoad(record, load, { procedure }));
     const log = ways.map(({ logTime }) => logTime);
     const root = ways.map(({ rootTime }) => rootTime);
     return [

@@ -1,8 +1,7 @@
 /** From a data sheet's record and what is chosen to a plot: the sheet's own results, in the sheet's own units. */
 import { initialOf, inSheetStress, reduced, type LoadReduced } from "../../../record/reduced-test";
-import { dialSense, loadColumn, loadCurve, type Cells } from "../../../record/load-curve";
-import { methodOfLoad, picksOfLoad, procedureOfLoad, type RecordedPick } from "../../../specification/pick-table";
-import { rulesOf } from "../../../specification/versions";
+import { dialSense, incrementOfLoad, loadColumn, loadCurve } from "../../../record/load-curve";
+import { methodOfLoad, type RecordedPick } from "../../../specification/pick-table";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import type { LoadResultName } from "../../../record/names";
 import { cAlphaPlot, cvPlot } from "../../../plots/coefficients";
@@ -11,9 +10,7 @@ import type { PlotSpec } from "../../../plots/spec";
 import { logTimePlot, rootTimePlot } from "../../../plots/time";
 import { testCurve, type Kind } from "../../../reduction/curve/shape/points";
 import { preconsolidation, type MethodName } from "../../../reduction/curve/preconsolidation";
-import { PICK_NAMES, standingRows, type PickName, type Picks } from "../../../reduction/increment/constructions/picks";
-import type { Procedure } from "../../../reduction/increment/constructions/procedure";
-import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
+import { PICK_NAMES, standingRows, type PickName } from "../../../reduction/increment/constructions/picks";
 import { say, asTyped } from "../../../reduction/message";
 import { badInput, given, then, type Outcome } from "../../../reduction/outcome";
 import { convert } from "../../../reduction/units";
@@ -152,37 +149,10 @@ export const picksOf = ({ picks }: TestRecord, load: number): [PickName, Recorde
     isPickName(of) ? [[of, row]] : [],
   );
 
-const reductions = new Map<string, Increment>();
-const MOST_REDUCTIONS = 96;
-
-/** A load reduced with its picks; once, however often it is drawn. */
-function incrementOf(
-  times: Cells,
-  readings: Cells,
-  picks: Picks,
-  procedure: Procedure,
-  zerosCount: boolean,
-): Increment {
-  const key = JSON.stringify([times, readings, picks, procedure, zerosCount]);
-  const found = reductions.get(key) ?? reduceIncrement(times, readings, picks, procedure, zerosCount);
-  reductions.delete(key);
-  reductions.set(key, found);
-  if (reductions.size > MOST_REDUCTIONS)
-    for (const oldest of [...reductions.keys()].slice(0, 1)) reductions.delete(oldest);
-  return found;
-}
-
 /** The time curve of a load, with its construction as the picks by hand have it. */
 export function timeCurve(record: TestRecord, load: LoadRecord, axis: "log" | "root"): Outcome<PlotSpec> {
   const { times, readings } = loadCurve(load);
-  const picks = picksOfLoad(record.picks, load.number);
-  const increment = incrementOf(
-    times,
-    readings,
-    picks,
-    procedureOfLoad(record, load.number),
-    rulesOf(record).zerosCount,
-  );
+  const increment = incrementOfLoad(record, load);
   const draw = axis === "log" ? logTimePlot : rootTimePlot;
   const sense = dialSense(record);
   return then(draw(times, readings, { readingLabel: "Reading (div)", increment, sense }), (spec) =>

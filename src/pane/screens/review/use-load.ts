@@ -1,6 +1,6 @@
 /** One load under review, reduced with what is saved and with what is being tried; worked out again only where it changes. */
 import { useMemo, useState } from "react";
-import { dialSense, loadCurve } from "../../../record/load-curve";
+import { dialSense, incrementOfLoad, loadCurve } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import {
   PICK_NAMES,
@@ -9,9 +9,8 @@ import {
   type TimeMethod,
 } from "../../../reduction/increment/constructions/picks";
 import type { Procedure } from "../../../reduction/increment/constructions/procedure";
-import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
+import type { Increment } from "../../../reduction/increment/reduce";
 import { procedureOfLoad } from "../../../specification/pick-table";
-import { rulesOf } from "../../../specification/versions";
 import { text } from "../../text";
 import { handlesOf } from "./handles";
 import { cvUnitsOf, methodOfTest, outcomeOf, plotOf, valueNow } from "./increment";
@@ -40,10 +39,9 @@ export function useLoad({ record, load, table, draft, plotChosen }: Tried) {
   const counted = procedureOfLoad(record, load.number);
   const [procedureChosen, setProcedure] = useState<Procedure>();
   const procedure = procedureChosen ?? counted;
-  const { zerosCount } = rulesOf(record);
   const reduce = useMemo(
-    () => (picks: Picks, by: Procedure) => reduceIncrement(curve.times, curve.readings, picks, by, zerosCount),
-    [curve, zerosCount],
+    () => (picks: Picks, procedure: Procedure) => incrementOfLoad(record, load, { picks, procedure }),
+    [record, load],
   );
   const automatic = useMemo(() => reduce({}, procedure), [reduce, procedure]);
   const before = useMemo(() => reduce(saved.picks, counted), [reduce, saved, counted]);

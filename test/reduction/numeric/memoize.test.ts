@@ -1,4 +1,4 @@
-import { memoize } from "../../src/functions/memo";
+import { memoize } from "../../../src/reduction/numeric/memoize";
 
 const counted = (bounds?: { entries?: number; numbers?: number }) => {
   let calls = 0;

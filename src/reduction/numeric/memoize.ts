@@ -1,6 +1,7 @@
 /**
  * Remembers what was computed of lists of numbers, so that a dozen cells asking for items of one curve reduce it once.
- * Found by a hash, trusted only after every number has been compared; bounded by entries and by numbers held.
+ * Found by a hash, trusted only after every number has been compared; bounded by entries and by numbers held. The loops run over
+ * columns of up to 100,000 numbers within their length: hence each `!`.
  */
 type Numbers = readonly ArrayLike<number>[];
 
@@ -17,13 +18,13 @@ function hashOf(lists: Numbers): number {
   let hash = 0x811c9dc5;
   const mix = (value: number) => {
     bits[0] = value;
-    hash = Math.imul(hash ^ words[0], 0x01000193);
-    hash = Math.imul(hash ^ words[1], 0x01000193);
+    hash = Math.imul(hash ^ words[0]!, 0x01000193);
+    hash = Math.imul(hash ^ words[1]!, 0x01000193);
     hash ^= hash >>> 15;
   };
   for (const list of lists) {
     mix(list.length);
-    for (let i = 0; i < list.length; i++) mix(list[i]);
+    for (let i = 0; i < list.length; i++) mix(list[i]!);
   }
   return hash;
 }
@@ -31,13 +32,17 @@ function hashOf(lists: Numbers): number {
 const same = (a: Numbers, b: Numbers): boolean =>
   a.length === b.length &&
   a.every((list, k) => {
-    const other = b[k];
+    const other = b[k]!;
     if (list.length !== other.length) return false;
     for (let i = 0; i < list.length; i++) if (!Object.is(list[i], other[i])) return false;
     return true;
   });
 
-/** A function of lists of numbers that computes each distinct input once while it is among the last used. The lists are kept: do not write to them. */
+/**
+ * A function of lists of numbers that computes each distinct input once while the input is among the last used. The lists are kept: do
+ * not write to them.
+ * @example memoize((list) => list.length)([1, 2, 3]) // 3
+ */
 export function memoize<T>(
   compute: (...lists: ArrayLike<number>[]) => T,
   { entries = 256, numbers = 2_000_000 } = {},

@@ -1,0 +1,38 @@
+/** An increment that was reduced a moment ago is not reduced again: cells, plots, checks and the report ask for the same one. */
+import { nth } from "../numeric/lists";
+import { memoize } from "../numeric/memoize";
+import { PICK_NAMES, type PickName, type Picks } from "./constructions/picks";
+import { PROCEDURES, type Procedure } from "./constructions/procedure";
+import { reduceIncrement, type Increment } from "./reduce";
+
+const reduced = memoize((times, readings, picked, way): Increment => {
+  const picks: Partial<Record<PickName, number>> = {};
+  PICK_NAMES.forEach((name, i) => {
+    const value = picked[i];
+    if (value !== undefined && !Number.isNaN(value)) picks[name] = value;
+  });
+  return reduceIncrement(times, readings, picks, nth(PROCEDURES, way[0] ?? 0), way[1] === 1);
+});
+
+/** A blank, null, becomes NaN: the reduction takes both as a blank. */
+const numbers = (column: ArrayLike<number | null>): Float64Array =>
+  column instanceof Float64Array ? column : Float64Array.from(column, (value) => value ?? NaN);
+
+/**
+ * `reduceIncrement` with the same arguments, once for each distinct input among the last used. Typed columns are kept as they are:
+ * do not write to them afterwards.
+ * @example reducedOnce([0, 1, 2], [0, 5, 8]) === reducedOnce([0, 1, 2], [0, 5, 8]) // true
+ */
+export const reducedOnce = (
+  times: ArrayLike<number | null>,
+  readings: ArrayLike<number | null>,
+  picks: Picks = {},
+  procedure: Procedure = "aided",
+  zerosCount = false,
+): Increment =>
+  reduced(
+    numbers(times),
+    numbers(readings),
+    Float64Array.from(PICK_NAMES, (name) => picks[name] ?? NaN),
+    [PROCEDURES.indexOf(procedure), Number(zerosCount)],
+  );
