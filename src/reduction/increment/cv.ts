@@ -21,15 +21,16 @@ export const drainagePath = (height: number, drainage: Drainage): number =>
   drainage === "double" ? height / 2 : height;
 
 /**
- * Height of the specimen at 50 % of consolidation, half way between d0 and d100 of the construction whose cv it is for (log time
- * or root time alike): the height whose drainage path cv is worked out with. The mean of the heights at the two ends of a load
+ * Height of the specimen at 50 % of consolidation, half way between d0 and d100 of the construction, by log time or
+ * root time. cv is calculated with the drainage path of this height. The mean of the heights at the two ends of a load
  * is lower where secondary compression follows, and higher where initial compression went before.
  *
- * `height` is that at a reading of the same load, its last one for instance; `perDivision` is how much the height falls for a
- * division that the reading rises: the dial factor, negative for a dial that falls as the specimen is compressed. The deflection
- * of the apparatus is the same for both, so that a corrected height gives a corrected one.
+ * `height` is the height at `reading`, any reading of the same load, the last for instance. `perDivision` is how much
+ * the height falls when the reading rises by one division: the dial factor, negative for a dial that falls as the
+ * specimen is compressed. The deflection of the apparatus does not change within a load, so a corrected height gives a
+ * corrected height at 50 %.
  *
- * Source: ASTM D2435, where the drainage path is that at 50 % of consolidation for both methods (from memory).
+ * Source: ASTM D2435, which takes the drainage path at 50 % of consolidation for both methods (from memory).
  * @example heightAtHalf({ height: 18, reading: 200 }, { d0: 0, d100: 160 }, 0.01) // 19.2
  */
 export const heightAtHalf = (
@@ -45,11 +46,11 @@ export const heightAtHalf = (
 export const coefficientOfConsolidation = (T: number, time: number, height: number, drainage: Drainage): number =>
   (T * drainagePath(height, drainage) ** 2) / time;
 
-/** cv in m2/yr outside of which a slip of units is likelier than a soil. Common practice, no source. */
+/** A cv outside these, in m2/yr, is more likely a slip of units than a soil. Common practice, no source. */
 const ORDINARY_CV = [0.01, 200] as const;
 
 /**
- * The remark on a cv in m2/yr that is hardly that of a soil; none on another.
+ * The remark on a cv in m2/yr that is unlikely for a soil; none on an ordinary cv.
  * @example remarksOnCv(2) // []
  * @example remarksOnCv(5000) // ["cv is 5000 m2/yr, outside 0.01 to 200: check the units of time and height"]
  */

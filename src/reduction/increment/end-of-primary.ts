@@ -1,11 +1,11 @@
 /**
- * Where a construction puts the end of primary on a curve that is known beyond the last reading: the fitted one. It draws the
- * lines that constructions/log-time.ts and root-time.ts draw through readings, so that what is foretold and what the finished record gives
- * mean the same by t100.
+ * The end of primary by a construction on the fitted curve, which goes on beyond the last reading. It draws on the
+ * curve the lines that constructions/log-time.ts and root-time.ts draw through readings, so that the predicted t100 and
+ * the t100 of the finished record mean the same.
  *
- * Log time: t100 is where the steepest tangent meets the line of the tail; without creep that is at T = 1.10135.
- * Root time: d100 lies a ninth beyond d90; t100 is where the curve reaches it. The construction itself names no such time, and the
- * curve is flat there: about T = 2.6 without creep, T = 1.5 to 2 with that of an ordinary clay.
+ * Log time: t100 is where the steepest tangent meets the line of the tail; without creep that is at T = 1.10135. Root
+ * time: d100 lies a ninth beyond d90; t100 is where the curve reaches d100. The construction itself names no t100, and
+ * the curve is flat there: about T = 2.6 without creep, T = 1.5 to 2 with the creep of an ordinary clay.
  */
 import { straightLine } from "../numeric/straight-line";
 import { LINE_FACTOR } from "./cv";
@@ -16,7 +16,9 @@ import { consolidationRate, degreeOfConsolidation, T_END_OF_PRIMARY } from "./fi
 export const END_RULES = ["log time", "root time"] as const;
 export type EndRule = (typeof END_RULES)[number];
 
-/** Readings, and minutes since the load came on. At t50 and t90 the curve has gone 50 and 90 % of the way from d0 to d100. */
+/**
+ * Readings, and minutes since loading. t50 and t90 are where the curve has gone 50 and 90 % of the way from d0 to d100.
+ */
 export interface EndOfPrimary {
   readonly d0: number;
   readonly d100: number;
@@ -27,7 +29,7 @@ export interface EndOfPrimary {
 
 type Lines = Pick<EndOfPrimary, "d0" | "d100" | "t100">;
 
-/** Undefined where the curve is nowhere clearly steeper than its tail, or the lines do not meet on it. */
+/** Undefined where the curve has no part clearly steeper than its tail, or the lines do not meet on the curve. */
 export function endOfPrimary(rule: EndRule, curve: Curve): EndOfPrimary | undefined {
   const lines = linesOn(rule, curve);
   if (!lines) return undefined;
@@ -37,22 +39,28 @@ export function endOfPrimary(rule: EndRule, curve: Curve): EndOfPrimary | undefi
   return t50 === undefined || t90 === undefined ? undefined : { ...lines, t50, t90 };
 }
 
-/** t100 alone, for the many curves of a range. */
+/** t100 alone, without the other times: endRange asks for it on many curves. */
 export const endTime = (rule: EndRule, curve: Curve): number | undefined => linesOn(rule, curve)?.t100;
 
 const linesOn = (rule: EndRule, curve: Curve): Lines | undefined =>
   rule === "log time" ? byLogTime(curve) : byRootTime(curve);
 
-/** Where the tangent is looked for: about the steepest of theory, in steps of 0.02 log cycles. U there, and dU / d log10 T. */
+/**
+ * Points where the steepest tangent is sought: around the inflection of theory, in steps of 0.02 log cycles. U at each,
+ * and dU / d log10 T.
+ */
 const TANGENT_STEPS = 15;
 const TANGENTS = Array.from({ length: 2 * TANGENT_STEPS + 1 }, (_, k) => {
   const T = T_INFLECTION * 10 ** (0.02 * (k - TANGENT_STEPS));
   return { T, U: degreeOfConsolidation(T), slope: T * consolidationRate(T) * Math.LN10 };
 });
-/** Steepest slope over that of the tail below which there is no inflection; as FIT_LIMITS in signals.ts. */
+/**
+ * Below this ratio of the steepest slope to the slope of the tail there is no inflection; the limit that FIT_LIMITS in
+ * signals.ts has too.
+ */
 const LEAST_STEEPNESS = 1.3;
 
-/** In shares of primary and in time factors, which the rate does not change. */
+/** Calculated in shares of primary and in time factors, which do not depend on the rate. */
 function byLogTime({ rate, d0, primary, tail, sharpness }: Curve): Lines | undefined {
   const share = tail / primary;
   let steepest = { T: 1, U: 0, slope: 0 };
@@ -66,7 +74,7 @@ function byLogTime({ rate, d0, primary, tail, sharpness }: Curve): Lines | undef
   return { d0, d100: d0 + primary * tailAt(T100), t100: T100 / rate };
 }
 
-/** The straight part on root time: U up to 60 %. */
+/** Time factor at U = 60 %, where the straight part on root time ends. */
 const STRAIGHT_T = 0.2864;
 const STRAIGHT_POINTS = 20;
 
@@ -88,11 +96,14 @@ export function timeOf(curve: Curve, reading: number): number | undefined {
   return firstTime(curve, FROM_T, (_, d) => sense * (d - reading) > 0);
 }
 
-/** T between which a time is looked for. */
+/** Time factors between which a time is sought. */
 const FROM_T = 1e-3;
 const TO_T = 100;
 
-/** The time from which on `isPast` holds, by bisection of ln t; undefined where it holds at `fromT` already, or never. */
+/**
+ * The earliest time from which `isPast` holds, by bisection of ln t; undefined where it holds at `fromT` already, or
+ * never.
+ */
 function firstTime(curve: Curve, fromT: number, isPast: (t: number, reading: number) => boolean): number | undefined {
   const past = (t: number) => isPast(t, curveAt(curve, t));
   let low = fromT / curve.rate;

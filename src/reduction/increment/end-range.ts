@@ -1,8 +1,8 @@
 /**
- * How far the time of the end of primary may lie from the one that the fit to theory foretells: what the noise of the readings
- * leaves open in the rate and in the creep, and what real soils add by not following theory.
+ * How far the true end of primary may lie from the time that the fit to theory predicts: the uncertainty of rate and
+ * creep from the noise of the readings, and the departure of real soils from theory.
  *
- * A study with known truth stands behind the constants, and counts what the range holds: test/study/progress.ts.
+ * A study with known truth (test/study/progress.ts) chose the constants and counts how often the range holds the truth.
  */
 import { straightLine } from "../numeric/straight-line";
 import { endTime, timeOf, type EndOfPrimary, type EndRule } from "./end-of-primary";
@@ -14,26 +14,31 @@ import { SHARPNESSES, type Trial } from "./fit/search";
 import { degreeOfConsolidation } from "./fit/terzaghi";
 import type { TheoryFit } from "./fit/theory-fit";
 
-/** As distances in ln t, towards earlier and later times; infinite where the readings give no limit. */
+/** Distances in ln t, towards earlier and later times; infinite where the readings give no limit. */
 export interface EndRange {
   readonly earlier: number;
   readonly later: number;
 }
 
-/** By how much real readings depart from theory beyond their noise, as share of primary: the published curves of test/published fit to 0.3 to 0.7 %. */
+/**
+ * By how much real readings depart from theory beyond their noise, as a share of primary. The published curves of
+ * test/published depart from their fit by 0.3 to 0.7 %.
+ */
 const MODEL_SHARE = 0.003;
 /**
- * What the constructions add of their own, in ln t. Later is more than earlier: on the published records with a tail, t100 by log
- * time moves later as the record grows, for the tail of soils is not quite straight.
+ * What the constructions add to the range, in ln t. `later` is larger than `earlier`: on the published records with a
+ * tail, t100 by log time moves later as the record grows, because the tail of soils is not quite straight.
  */
 const OWN_SHARE: Readonly<Record<EndRule, EndRange>> = {
   "log time": { earlier: 0.1, later: 0.2 },
   "root time": { earlier: 0.1, later: 0.15 },
 };
-/** Creep per log cycle over primary that is tried: none to 0.4, four times that of an ordinary clay. */
+/**
+ * Values of creep that are tried, per log cycle over primary: from none to 0.4, four times that of an ordinary clay.
+ */
 const CREEPS = Array.from({ length: 11 }, (_, k) => 0.04 * k);
 
-/** `foretold` is the end on the fitted curve; the weights of readings that were left out are not in `used`. */
+/** `foretold` is the end on the fitted curve; `used` holds the readings without those left out as wrong. */
 export function endRange(used: Series, fit: TheoryFit, rule: EndRule, foretold: EndOfPrimary): EndRange {
   const { times, readings, weights } = used;
   const { noise, timeZero } = fit;
@@ -51,7 +56,7 @@ export function endRange(used: Series, fit: TheoryFit, rule: EndRule, foretold: 
     return t100 === undefined ? undefined : Math.log(t100 / foretold.t100);
   };
 
-  /** How far the end moves where the rate goes as far as the readings let it. */
+  /** How far the end moves, to one side, at the furthest rate that the readings allow. */
   const byRate = (direction: 1 | -1): number => {
     const at = (x: number) => trialAt(fit.rate * Math.exp(direction * x));
     const side = sideOf((x) => at(x).cost - best.cost < rise);
@@ -60,7 +65,7 @@ export function endRange(used: Series, fit: TheoryFit, rule: EndRule, foretold: 
     return moved === undefined ? side : Math.max(-direction * moved, 0);
   };
 
-  /** How far the end moves over every creep that the readings do not rule out. */
+  /** How far the end moves over every value of creep that the readings allow. */
   const byCreep = { earlier: 0, later: 0 };
   const degrees = sinceLoad.map((t) => degreeOfConsolidation(fit.rate * t));
   for (const sharpness of SHARPNESSES) {
@@ -82,7 +87,7 @@ export function endRange(used: Series, fit: TheoryFit, rule: EndRule, foretold: 
     }
   }
 
-  // A second answer that the readings fit nearly as well belongs to the range.
+  // The range includes a second answer that the readings fit nearly as well.
   const { otherRate } = fit;
   const other = otherRate === undefined ? 0 : (distance(trialAt(otherRate)) ?? Math.log(fit.rate / otherRate));
   const level = rule === "root time" ? byLevel(fit, foretold) : { earlier: 0, later: 0 };
@@ -93,7 +98,7 @@ export function endRange(used: Series, fit: TheoryFit, rule: EndRule, foretold: 
   };
 }
 
-/** The best curve at a rate, over the sharpnesses of creep; the load came `shift` minutes before the clock. */
+/** Returns the best curve at a rate, of all sharpnesses of creep; the load came `shift` minutes before the clock. */
 function trialsOf({ times, readings, weights }: Series, lean: number, shift: number): (rate: number) => Trial {
   const firstReading = readings[0] ?? 0;
   const y = Float64Array.from(readings, (reading) => reading - firstReading);
@@ -113,7 +118,7 @@ function trialsOf({ times, readings, weights }: Series, lean: number, shift: num
   };
 }
 
-/** Root time: how long the curve takes for the noise of d100, where it has nearly come to rest. */
+/** Root time: how long the curve takes to move by the noise of d100, near its end where it is almost flat. */
 function byLevel(fit: TheoryFit, { d100, t100 }: EndOfPrimary): EndRange {
   const off = 2 * Math.sign(fit.primary) * fit.noise;
   const [before, after] = [timeOf(fit, d100 - off), timeOf(fit, d100 + off)];

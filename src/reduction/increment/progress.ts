@@ -1,8 +1,9 @@
 /**
- * A load that still stands: how far consolidation has gone, when primary will be over, and whether it is.
+ * A load that is still on: how far consolidation has gone, when primary will be over, and whether it is over.
  *
- * The fit to theory carries the readings beyond the last one, and the construction of the rule is made on it (end-of-primary.ts);
- * as soon as the record is long enough for the construction itself, its numbers stand. The range (end-range.ts) holds both.
+ * The fit to theory continues the readings beyond the last one, and the construction of the rule is made on the fitted
+ * curve (end-of-primary.ts). As soon as the record is long enough for the construction itself, its numbers are taken.
+ * The range (end-range.ts) holds both.
  */
 import { say, digits, fixed, type Digits, type Message } from "../message";
 import { given, notApplicable, type Outcome } from "../outcome";
@@ -26,7 +27,7 @@ export type Verdict = "over" | "not yet" | "cannot be told";
 
 /** Times are minutes on the clock of the readings. */
 export interface ExpectedEnd extends EndOfPrimary {
-  /** Share of the way from d0 to d100 that is gone at the last reading, 0 to 1. */
+  /** Share of the way from d0 to d100 that the last reading has covered, 0 to 1. */
   readonly U: number;
   /** Limits of t100; absent where the readings give none. */
   readonly low?: number;
@@ -42,14 +43,15 @@ export interface Progress {
 
 const GO_ON = say`go on reading`;
 
-/** The limits of the fit, without those that ask for a finished record. */
+/** The limits of the fit, without those that need a finished record. */
 const LIMITS: Limits = { ...FIT_LIMITS, lastT: [0, 0], early: [0, 0] };
-/** From this degree of consolidation on there is an answer. */
+/** Below this degree of consolidation at the last reading, `progress` refuses. */
 const LEAST_U = 0.5;
 
 /**
- * `multiple`: the minutes of the rule "fixed"; the times t100 of the rule "multiple". Refuses before half of primary, and where the
- * readings show no consolidation; the rule "fixed" then still answers how long the load has to stand.
+ * `multiple` is the minutes of the rule "fixed", or the number of times t100 of the rule "multiple". Refuses before
+ * half of primary, and where the readings show no consolidation; the rule "fixed" still answers how long the load has
+ * to stay on.
  * @example progress(load, "log time").value.verdict // "over"
  * @example progress(load, "fixed", 2880).value.remaining // 1440
  */
@@ -89,7 +91,10 @@ const SAID: Readonly<Record<Verdict, Message>> = {
   "cannot be told": say`whether it is over cannot be told yet, ${GO_ON}`,
 };
 
-/** The range decides, not the expected time: nothing is said to be over, or not, that lies within it. */
+/**
+ * The range decides, not the expected time: a load whose time lies within the range is called neither over nor not
+ * over.
+ */
 function verdictOf({ low, high }: ExpectedEnd, time: number): Verdict {
   if (high !== undefined && time >= high) return "over";
   return low !== undefined && time < low ? "not yet" : "cannot be told";
@@ -114,7 +119,10 @@ function primaryRemark(end: ExpectedEnd, last: number): Message {
   }
 }
 
-/** The end of primary by a construction, foretold or drawn. Refuses before half of primary, and readings that show no consolidation. */
+/**
+ * The end of primary by a construction, predicted or drawn. Refuses before half of primary, and readings that show no
+ * consolidation.
+ */
 export function expectedEnd(increment: Increment, rule: EndRule): Outcome<ExpectedEnd> {
   const { cleaned, theory } = increment;
   if (!cleaned.ok) return cleaned;
@@ -164,7 +172,9 @@ export function expectedEnd(increment: Increment, rule: EndRule): Outcome<Expect
   ]);
 }
 
-/** The end as the construction on the readings has it; the fit only carries on where the readings stop short of d100. */
+/**
+ * The end by the construction on the readings; the fit continues the curve only where the readings stop short of d100.
+ */
 function drawnEnd(increment: Increment, rule: EndRule, used: Series, fit: TheoryFit): EndOfPrimary | undefined {
   const { logTime, rootTime } = increment;
   const { times } = used;
@@ -189,11 +199,11 @@ function drawnEnd(increment: Increment, rule: EndRule, used: Series, fit: Theory
   return undefined;
 }
 
-/** What more the range of a drawn end gets where the readings are not those of theory, in ln t. */
+/** How much wider the range of a drawn end is, in ln t, where the readings depart from theory. */
 const DEPARTED = 0.4;
 
 /**
- * The range of t100: about the end that is foretold and the one that is drawn. Readings that depart from theory foretell nothing: then
+ * The range of t100, about the predicted end and the drawn end. Readings that depart from theory predict nothing: then
  * there is a range only where the construction is drawn.
  */
 function limitsOf(
@@ -229,7 +239,7 @@ function secondaryRemark({ series }: CleanReadings, { t100 }: EndOfPrimary, last
   ];
 }
 
-/** The rectangular hyperbola, where enough readings lie between the degrees for which it stands. */
+/** The remark with t100 by the rectangular hyperbola, where enough readings lie between U of 60 and 90 %. */
 function secondOpinion(used: Series, fit: TheoryFit, foretold: EndOfPrimary, end: ExpectedEnd): Message[] {
   const inside = used.times
     .map((clock, i) => ({ t: clock + fit.timeZero, moved: (used.readings[i] ?? 0) - fit.d0 }))

@@ -1,9 +1,9 @@
 /**
- * From a column of times and one of readings to a clean series. Nothing is altered: what cannot be used is left out, and
- * the remarks name its row.
+ * From a column of times and a column of readings to a clean series. Nothing is altered: a reading that cannot be used
+ * is left out, and a remark names its row.
  *
- * A blank cell is 0 here as well as null: desktop Excel hands blanks over as 0, the web as null, and both must give the
- * same answers. Times never repeat zero, so a zero time after the first row is a blank one.
+ * A blank cell may be 0 as well as null: desktop Excel passes a blank cell as 0, the web as null, and both must give
+ * the same answers. Only the first time of a load is zero, so a zero time after the first row is a blank cell.
  */
 import { say, digits, listed, type Digits, type Message } from "../message";
 import { badInput, given, type Outcome } from "../outcome";
@@ -11,19 +11,19 @@ import { firstOf, lastOf, nth } from "../numeric/lists";
 import { median } from "../numeric/median";
 import { readingStep } from "../numeric/step";
 
-/** A series in order of time; the arrays have one length. */
+/** A series in order of time; the arrays have the same length. */
 export interface Series {
   /** Minutes, increasing, greater than zero. */
   readonly times: readonly number[];
   readonly readings: readonly number[];
-  /** The rows of the range that each reading comes from: "row 7", "rows 120 to 136". */
+  /** The rows of the range that each point comes from: "row 7", "rows 120 to 136". */
   readonly rows: readonly Message[];
-  /** How many readings were averaged into each, at most MOST_WEIGHT. */
+  /** How many readings were averaged into each point, at most MOST_WEIGHT. */
   readonly weights: readonly number[];
 }
 
 export interface CleanReadings {
-  /** What the reductions work on: every reading, or averages of them in equal steps of log time. */
+  /** The series that the reductions use: every reading, or averages of the readings in equal steps of log time. */
   readonly series: Series;
   /** The reading at t = 0, if there is one. */
   readonly zeroReading: number | undefined;
@@ -31,9 +31,12 @@ export interface CleanReadings {
   readonly count: number;
   /** The last time of the range, in minutes. */
   readonly lastTime: number;
-  /** The step in which the readings come (dial division, logger digit); 0 if none is visible. Reading unit. */
+  /**
+   * The step in which the readings come (dial division, logger digit), in the reading unit; 0 if the readings show
+   * none.
+   */
   readonly step: number;
-  /** Largest less smallest reading. */
+  /** Largest reading less smallest. */
   readonly travel: number;
 }
 
@@ -49,24 +52,33 @@ export function usedReadings({ series }: CleanReadings, { leftOut }: { readonly 
   };
 }
 
-/** Readings beyond this number are averaged in equal steps of log time. */
+/** More readings than this are averaged in equal steps of log time. */
 export const MOST_READINGS = 120;
-/** Steps per cycle of log time in that averaging. A study with known truth: fewer blur the inflection, more gain nothing. */
+/**
+ * Steps per log cycle in the averaging. A study with known truth showed: fewer steps blur the inflection, more gain
+ * nothing.
+ */
 const STEPS_PER_CYCLE = 20;
-/** An average counts as this many readings at most: logger noise is not independent from second to second. */
+/** An average weighs as much as this many readings at most: logger noise is not independent from second to second. */
 const MOST_WEIGHT = 10;
 
-/** Neighbouring times further apart than this ratio look like a change of unit. Common practice, no source. */
+/** A larger ratio of neighbouring times looks like a change of unit. Common practice, no source. */
 const MOST_JUMP = 30;
-/** Times from under 2 s to under 4 min are likelier days: 0.0007 of a day is 1 min. */
+/**
+ * A record whose first time is below DAYS_FIRST and whose last is below DAYS_LAST is probably in days, not minutes:
+ * 0.0007 of a day is 1 min.
+ */
 const DAYS_FIRST = 0.0015;
 const DAYS_LAST = 4;
 
-/** Within a step of so many readings, one off the middle by so many median departures is a spike. */
+/**
+ * Within a step of at least this many readings, a reading is a spike if it is off the median by more than SPIKE median
+ * departures.
+ */
 const READINGS_FOR_SPIKES = 5;
 const SPIKE = 10;
 
-/** Readings and the rows that they stand in, before averaging; columns, since there may be 100,000. */
+/** Readings and their rows, before averaging; columns, since there may be 100,000. */
 interface Kept {
   readonly times: Float64Array;
   readonly readings: Float64Array;
@@ -84,8 +96,8 @@ const leftOut = (rows: readonly number[], why: Message): Message =>
   rows.length === 1 ? say`${list(rows)} is left out: ${why}` : say`${list(rows)} are left out: ${why}`;
 
 /**
- * `zerosCount`: whether a reading of 0 is a reading, as of a transducer that was zeroed; blanks are null or NaN then.
- * Refuses a negative time (naming its row). How few readings are enough is for the methods to say.
+ * `zerosCount`: whether 0 is a reading, as of a transducer that was zeroed; a blank must then be null or NaN. Refuses a
+ * negative time (naming its row). Each method says how few readings are enough.
  */
 export function cleanReadings(
   times: ArrayLike<number | null>,
@@ -165,16 +177,18 @@ function sorted({ times, readings, rows }: Kept): Kept {
   };
 }
 
-/** Rows whose time another row has too, in order of rows. */
+/** Rows whose time occurs in another row too, in order of rows. */
 function repeatedRows({ times, rows }: Kept): number[] {
   const repeated = rows.filter((_, i) => times[i] === times[i - 1] || times[i] === times[i + 1]);
   return [...repeated.sort()];
 }
 
-/** Whether a reading is wrong, where any is. */
+/** Whether a reading is wrong; undefined if none of the run is. */
 type Wrong = ((reading: number) => boolean) | undefined;
 
-/** One point for each run of readings up to `end(start)`: the means of time and reading, and where they come from. */
+/**
+ * One point for each run of readings up to `end(start)`: the means of time and reading, and the rows they come from.
+ */
 function averageRuns(
   { times, readings, rows }: Kept,
   end: (start: number) => number,
@@ -214,7 +228,7 @@ function averageRuns(
   return { ...series, spikes };
 }
 
-/** Few readings: one point for each time. */
+/** A short record: one point for each time. */
 const averageEqualTimes = (kept: Kept) =>
   averageRuns(
     kept,
@@ -227,8 +241,8 @@ const averageEqualTimes = (kept: Kept) =>
   );
 
 /**
- * Many readings: their averages in equal steps of log time; the early minutes, less dense than that, keep their own. Within
- * a step a reading far off the middle one is a spike, and left out.
+ * A long record: averages in equal steps of log time. The early minutes have fewer readings than steps, and keep each
+ * reading. Within a step a reading far from the median is a spike, and is left out.
  */
 function averageSteps(kept: Kept, step: number) {
   const { times } = kept;
@@ -257,7 +271,10 @@ function averageSteps(kept: Kept, step: number) {
   return averageRuns(kept, end, wrongIn);
 }
 
-/** Times that look like another unit: a jump of more than 30 times between neighbours, or a record of clock times in days. */
+/**
+ * Adds a remark on times that look like another unit: neighbours that differ by more than MOST_JUMP times, or times in
+ * days.
+ */
 function checkTimes({ times, rows }: Series, remarks: Message[]): void {
   if (times.length < 2) return;
   const jump = times.findIndex((time, i) => i > 0 && time > MOST_JUMP * nth(times, i - 1));

@@ -1,4 +1,6 @@
-/** One load increment, reduced once by every method: what the cells, the pane, the plots and the checks all show. */
+/**
+ * One load increment, reduced once by every method. The cells, the pane, the plots and the checks all show this result.
+ */
 import { say, verbatim, fixed, type Message } from "../message";
 import { given, notApplicable, then, type Outcome } from "../outcome";
 import { median } from "../numeric/median";
@@ -15,7 +17,7 @@ import { firstOf, lastOf, nth } from "../numeric/lists";
 
 export interface Increment {
   readonly cleaned: Outcome<CleanReadings>;
-  /** The fit before it is judged: what it says of a load that still stands. */
+  /** The fit before its limits judge it: PROGRESS uses it for a load that is still on. */
   readonly theory: Outcome<TheoryFit>;
   readonly fit: Outcome<TheoryFit>;
   readonly logTime: Outcome<LogTime>;
@@ -24,8 +26,8 @@ export interface Increment {
 
 /**
  * Times in minutes and readings in any length unit, paired by position; null or 0 is a blank. The outcomes carry the
- * remarks of the cleaning and of the comparison between methods. `procedure` is the way in which the two constructions are
- * made; the fit is the same in both.
+ * remarks on the readings and on the comparison between methods. `procedure` says how the two constructions are made;
+ * the fit does not depend on it.
  * @example reduceIncrement([0, 1, 2], [0, 5, 8]).logTime // refused: 6 readings at different times are needed; there are 2
  * @example load.logTime.value.t50 // 19.48
  */
@@ -61,7 +63,10 @@ export function reduceIncrement(
   return { cleaned, theory: fitted, fit: add(fit), logTime: add(log), rootTime: add(root) };
 }
 
-/** A reading that goes back against the movement by more than this many steps, and this many median residuals, is told of. */
+/**
+ * A reading that goes back against the movement by more than this many steps, and more than BACK_RESIDUALS median
+ * residuals, gets a remark.
+ */
 const BACK_STEPS = 3;
 const BACK_RESIDUALS = 7.5;
 
@@ -76,7 +81,10 @@ function backward({ series, count, step }: CleanReadings, fit: TheoryFit): Messa
   return back.slice(0, 2).map((i) => say`${nth(rows, i)} goes back against the movement: check the reading`);
 }
 
-/** Share of the whole movement from the reading at t = 0 above which initial compression is remarked. Common practice, no source. */
+/**
+ * Above this share of the whole movement from the reading at t = 0, initial compression gets a remark. Common practice,
+ * no source.
+ */
 const IMMEDIATE_SHARE = 0.2;
 
 function immediate({ zeroReading, series }: CleanReadings, fit: TheoryFit): Message[] {
@@ -92,10 +100,10 @@ function immediate({ zeroReading, series }: CleanReadings, fit: TheoryFit): Mess
 
 /** Share of primary by which d0 or d100 of the two constructions may differ without a remark. */
 const DEPTH_SHARE = 0.15;
-/** Ratio of the largest to the smallest cv of the three methods above which the remark says so. */
+/** Above this ratio of the largest to the smallest cv of the three methods there is a remark. */
 const SPREAD = 1.35;
 
-/** Where the methods disagree. Rates are cv / Hdr^2. */
+/** The remarks where the methods disagree. Rates are cv / Hdr^2. */
 function agreement(fit: TheoryFit, log: Outcome<LogTime>, root: Outcome<RootTime>): Message[] {
   const remarks: Message[] = [];
   const rates: [Message, number][] = [[say`the fit to theory`, fit.rate]];

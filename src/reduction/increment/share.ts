@@ -1,4 +1,7 @@
-/** A movement as a reviewer weighs it: in divisions of the dial (or digits of the logger) where they show, and in share of primary. */
+/**
+ * A movement in the measures that a reviewer judges it by: divisions of the dial (or digits of the logger) where the
+ * readings show them, and share of primary.
+ */
 import { say, digits, type Message } from "../message";
 export type Share = (movement: number) => Message;
 

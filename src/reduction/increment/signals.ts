@@ -1,7 +1,7 @@
 /**
- * What the readings and the fit say of whether a construction can be trusted, and the limits that part good answers from bad ones
- * in a numerical study of increments with known truth, which test/study/signals.ts runs again (common practice has similar
- * limits; there is no other source).
+ * Signals from the readings and the fit that show whether a construction can be trusted, and their limits. A numerical
+ * study of increments with known truth (test/study/signals.ts) chose the limits that separate good answers from bad;
+ * common practice has similar limits, and there is no other source.
  */
 import { say, digits, type Digits, type Message } from "../message";
 import { curveSlope } from "./fit/model";
@@ -20,7 +20,7 @@ export interface Signals {
   readonly clearness: number;
   /** Steepest slope on the log-time plot over the slope of the tail, by the fit. */
   readonly steepness: number;
-  /** The same by the readings alone, over half log cycles; infinite where the record stops before there is a tail. */
+  /** The steepness by the readings alone, over half log cycles; infinite where the record stops before a tail. */
   readonly bend: number;
   /** Time factor at the last reading. */
   readonly lastT: number;
@@ -30,7 +30,10 @@ export interface Signals {
   readonly early: number;
   /** Misfit to theory over primary. */
   readonly misfit: number;
-  /** Misfit over the scatter of a reading about its neighbours: above 1 where readings in a row stand off theory to one side. */
+  /**
+   * Misfit over the scatter of a reading about its neighbours: above 1 where several readings in a row lie to one side
+   * of theory.
+   */
   readonly drift: number;
 }
 
@@ -60,7 +63,7 @@ export function signalsOf(clean: CleanReadings, fit: TheoryFit): Signals {
 const TAIL_T = 3;
 const HALF_CYCLE = 10 ** 0.5;
 
-/** Every run of at least three times that spans at least half a log cycle and no more than it must, as indices. */
+/** Every shortest run of at least three times that spans at least half a log cycle, as indices. */
 export function halfCycleSpans(times: readonly number[]): number[][] {
   const spans: number[][] = [];
   let end = 0;
@@ -73,7 +76,7 @@ export function halfCycleSpans(times: readonly number[]): number[][] {
   return spans;
 }
 
-/** Steepest over last slope on log time, each through the readings of at least half a log cycle. */
+/** The steepest slope over the last slope on log time, each through readings over at least half a log cycle. */
 function bendOf({ times, readings, weights }: Series): number {
   const slopes = halfCycleSpans(times).map((span) =>
     Math.abs(
@@ -87,12 +90,12 @@ function bendOf({ times, readings, weights }: Series): number {
   return slopes.length ? Math.max(...slopes) / lastOf(slopes) : Infinity;
 }
 
-/** Refuse beyond the first, remark beyond the second. */
+/** The method refuses beyond the first number, and remarks beyond the second. */
 type Limit = readonly [refuse: number, remark: number];
 
 export interface Limits {
   readonly steps: number;
-  /** Only a remark. At 40 steps half a step is 5 % of log-time cv, at 20 it is 10 %. */
+  /** Below this there is a remark. At 40 steps an error of half a step is 5 % of log-time cv, at 20 steps 10 %. */
   readonly primarySteps: number;
   readonly clearness: Limit;
   readonly steepness: Limit;
@@ -103,9 +106,10 @@ export interface Limits {
 }
 
 /**
- * Beside each limit: of the curves that no other limit refuses, the share whose cv is off by more than 15 %, where the limit
- * refuses, where it remarks, and where it says nothing. "-" where no curve lies; the first reading is mostly caught by `early`.
- * Where a limit refuses good answers it is kept for what it says: one reading shows no parabola. Run: test/study/signals.ts.
+ * The figures beside each limit: of the curves that no other limit refuses, the share whose cv is off by more than 15
+ * %, first where the limit refuses, then where it remarks, then where it says nothing. "-" means that no curve lies
+ * there; `early` catches most cases of a late first reading. A limit that refuses good answers stays because its
+ * message is true: one reading shows no parabola. Run test/study/signals.ts to see the figures.
  */
 export const LOG_TIME_LIMITS: Limits = {
   steps: 10,
@@ -138,15 +142,16 @@ export const FIT_LIMITS: Limits = {
   early: [0, 2], // -, 0 %, 1 %
 };
 /**
- * Misfit to theory over primary above which the curve is not one of theory; and where readings in a row stand off to one side.
- * In test/study/signals.ts 95 in 100 curves of theory, on dials and loggers, have a misfit below 0.7 % and a drift below 1.4; 95 in
- * 100 have more than 0.8 % and 2.1 if they are exponentials, 1.4 % and 1.9 hyperbolas, 1.4 % and 1.4 two stages, 2.5 % stick and slip.
+ * Above this misfit over primary the readings depart from theory; above MISFIT_ONE_SIDED they do if several in a row
+ * lie to one side. In test/study/signals.ts 95 in 100 curves of theory, on dials and loggers, have a misfit below 0.7 %
+ * and a drift below 1.4; 95 in 100 have more than 0.8 % and 2.1 if they are exponentials, 1.4 % and 1.9 hyperbolas, 1.4
+ * % and 1.4 two stages, 2.5 % stick and slip.
  */
 export const MISFIT = 0.012;
 const MISFIT_ONE_SIDED = 0.007;
 const DRIFT = 1.5;
 
-/** Why a method must not answer, or what a reviewer should look at. `advice` ends a refusal: what to do instead. */
+/** Why a method must refuse, or what a reviewer should look at. `advice` ends a refusal and says what to do instead. */
 export function judge(s: Signals, limits: Limits, advice: Message): { refusal?: Message; remarks: Message[] } {
   if (s.steps < limits.steps)
     return refuse(

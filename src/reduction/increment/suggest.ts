@@ -1,9 +1,10 @@
 /**
- * Which of the two hand constructions is to give cv, where the person who reviews an increment has not chosen yet.
+ * Suggests which of the two hand constructions gives cv, for a load whose reviewer has not chosen.
  *
- * Where only one applies it is that one. Where both do, the one whose cv lies nearer to that of the fit to theory, which
- * uses every reading; where the readings depart from theory, so that the fit is no judge, the one with fewer remarks of its
- * own, and log time if they have as many. A study with known truth (test/generators) says how often that is the nearer one.
+ * If only one applies, it is suggested. If both apply, the one whose cv lies nearer to cv of the fit to theory, which
+ * uses every reading. If the readings depart from theory, the fit cannot decide: then the one with fewer remarks of its
+ * own, or log time if they have equally many. A study with known truth (test/generators) says how often this is the
+ * nearer one.
  */
 import { say, english, without, type Message } from "../message";
 import { given, notApplicable, type Outcome } from "../outcome";
@@ -12,20 +13,23 @@ import type { TimeMethod } from "./constructions/picks";
 import type { Increment } from "./reduce";
 import { MISFIT } from "./signals";
 
-/** What a reviewer wants to know of the two, as figures. */
+/** The figures by which a reviewer compares the two constructions. */
 export interface Suggestion {
   readonly method: TimeMethod;
-  /** The other construction does not apply; it lies further from the fit; it has more remarks of its own; or as many. */
+  /**
+   * Why this method: the other does not apply; the other lies further from the fit; the other has more remarks of its
+   * own; or both have equally many.
+   */
   readonly why: "the only one" | "nearer to the fit" | "fewer remarks" | "as many remarks";
-  /** Why the other does not apply, where it does not. */
+  /** Why the other method does not apply, if it does not. */
   readonly otherRefusal?: Message;
   /** cv by root time over cv by log time, where both apply. */
   readonly ratio?: number;
-  /** cv by each over that of the fit, where the fit was the judge. */
+  /** cv by each method over cv of the fit, where the fit decided. */
   readonly overFit?: Readonly<Record<TimeMethod, number>>;
-  /** Whether cv by each lies inside the 95 % interval of the fit's. */
+  /** Whether cv by each method lies inside the 95 % interval of the fit. */
   readonly inInterval?: Readonly<Record<TimeMethod, boolean>>;
-  /** Remarks that one has and the other has not. */
+  /** The remarks of each method that the other does not have. */
   readonly remarks?: Readonly<Record<TimeMethod, readonly Message[]>>;
   /** Readings that the straight part of root time goes through. */
   readonly straightReadings?: number;
@@ -56,7 +60,7 @@ export function suggestMethod({ cleaned, fit, logTime, rootTime }: Increment): O
       ? cleaned.value.series.times.filter((time) => time >= from && time <= to).length
       : undefined,
   };
-  // A fit that the readings do not follow is no judge of the constructions.
+  // Where the readings do not follow the fit, the fit cannot judge the constructions.
   if (fit.ok && fit.value.misfit <= MISFIT * Math.abs(fit.value.primary)) {
     const { rate, rateLow, rateHigh } = fit.value;
     const each = <T>(of: (rate: number) => T) => ({

@@ -1,6 +1,6 @@
 /**
- * Wrong readings, found by how much the fit to theory gains when they are left out: a misread dial, a door slammed, a spike
- * of the logger.
+ * Finds wrong readings (a misread dial, a slammed door, a spike of the logger): the fit to theory is much better
+ * without them.
  */
 import { lowest, parameterCount, type Descent } from "./fit/descent";
 import { curveAt } from "./fit/model";
@@ -11,22 +11,25 @@ import type { Series } from "./readings";
 export interface WrongReading {
   /** Index into the series. */
   readonly index: number;
-  /** How far it stands off the curve of the others, with its sign, reading unit. */
+  /** Distance from the curve of the other readings, with its sign, in the reading unit. */
   readonly off: number;
 }
 
-/** A reading is wrong if leaving it out lowers the residual sum by this F, and it stands off by this share of primary. */
+/**
+ * A reading is wrong if leaving it out lowers the residual sum by this F, and it lies off the curve by more than
+ * WRONG_SHARE of primary.
+ */
 const WRONG_F = 60;
 const WRONG_SHARE = 0.05;
 const FEWEST_TO_JUDGE = 8;
-/** At most two, or one in this many of a long series. */
+/** At most this many wrong readings, or one in ONE_IN of a long series. */
 const MOST_WRONG = 2;
 const ONE_IN = 15;
 
 /**
- * The most doubtful reading is left out, then the next, as long as there are enough; the longest such list stands whose
- * last member is clearly wrong and all of whose members stand off. Neighbours that stand off to the same side are the
- * curve's own, not wrong. `rounding` is the variance of a step of the instrument.
+ * Leaves out the most doubtful reading, then the next, as long as enough remain. The answer is the longest such list
+ * whose last reading is clearly wrong and whose readings all lie off the curve. Neighbours that lie off to the same
+ * side belong to the curve and are not wrong. `rounding` is the variance of a step of the instrument.
  */
 export function wrongReadings(
   { times, readings }: Series,

@@ -2,29 +2,33 @@
  * Non-linear least squares by the Levenberg-Marquardt method: trust-region damping with the scaling of Moré (1978), each
  * step solved by Householder QR of the damped Jacobian (no normal equations).
  *
- * It goes down into the valley that it starts in: the fit to theory starts it at the lowest places of a table (search.ts). It is
- * held against NIST's certified regressions in test/published/nist.test.ts: six digits from 19 of their 20 starts, and from the
- * lowest place of a table where the 20th lies in another valley. (ml-levenberg-marquardt 5.1.0 reaches them from 11 of 20.)
+ * It descends into the valley that it starts in: the fit to theory starts it at the minima of a table (search.ts).
+ * test/published/nist.test.ts compares it with NIST's certified regressions: it reaches six digits from 19 of their 20
+ * starts; the 20th start lies in another valley, and from the lowest point of a table it reaches them too.
+ * (ml-levenberg-marquardt 5.1.0 reaches them from 11 of 20.)
  *
  * Sources: Marquardt (1963); Moré (1978), Lecture Notes in Mathematics 630; damping of Nielsen (1999), IMM-REP-1999-05.
  *
- * The indices run within arrays of known lengths, which the compiler cannot see: hence each `!`.
+ * The indices stay within arrays of known lengths, which the compiler cannot see: hence each `!`.
  */
 import { solveQr } from "./qr";
 
 export interface LeastSquaresProblem {
   /** How many residuals there are. */
   readonly count: number;
-  /** Writes the weighted residuals at a trial, observed less calculated or the reverse; NaN or infinite marks a trial that cannot be. */
+  /**
+   * Writes the weighted residuals of a trial, observed less calculated or the reverse; NaN or infinity marks an
+   * impossible trial.
+   */
   readonly residuals: (parameters: Float64Array, into: Float64Array) => void;
   /**
-   * Writes d residual / d parameter, `count` values for the first parameter, then for the next. It is asked only at the trial
-   * that `residuals` was asked last, so that what both need is worked out once.
+   * Writes d residual / d parameter: `count` values for the first parameter, then for the next. It is called only for
+   * the trial of the last call of `residuals`, so that both can share their work.
    */
   readonly jacobian: (parameters: Float64Array, into: Float64Array) => void;
   readonly start: readonly number[];
   readonly maxIterations?: number;
-  /** A step is the last if it can lower the sum of squares by no more than this share; 1e-14 if left out. */
+  /** The last step is the one that can lower the sum of squares by no more than this share; 1e-14 if omitted. */
   readonly negligibleGain?: number;
 }
 
@@ -37,7 +41,7 @@ export interface LeastSquaresResult {
   readonly converged: boolean;
 }
 
-/** The arrays that the engine works in. */
+/** The working arrays of the engine. */
 export interface Workspace {
   readonly parameters: Float64Array;
   readonly trial: Float64Array;
@@ -50,7 +54,10 @@ export interface Workspace {
   readonly step: Float64Array;
 }
 
-/** For problems of so many residuals and parameters. Given again it spares making arrays: a tenth of the time of the fit to theory. */
+/**
+ * Arrays for problems of this many residuals and parameters. Passing them again saves making arrays: a tenth of the
+ * time of the fit to theory.
+ */
 export function workspaceFor(count: number, size: number): Workspace {
   const rows = count + size;
   const of = (length: number) => new Float64Array(length);
@@ -74,10 +81,10 @@ const sumOfSquares = (values: Float64Array): number => {
 };
 
 const FIRST_DAMPING = 1e-3;
-/** A parameter stands still if a step changes it by less than this share. */
+/** A parameter has converged if a step changes it by less than this share. */
 const STILL = 1e-11;
 
-/** From a start down to the floor of its valley. */
+/** Descends from the start to the bottom of its valley. */
 export function levenbergMarquardt(
   { count, residuals, jacobian, start, maxIterations = 500, negligibleGain = 1e-14 }: LeastSquaresProblem,
   workspace = workspaceFor(count, start.length),

@@ -1,4 +1,4 @@
-/** Places of a list that the caller knows to be there. A place that is not is a fault of the program, and thrown. */
+/** Elements of a list that the caller knows to exist. A missing element is a fault of the program, and throws. */
 
 /** The value at an index from 0. */
 export function nth<T>(list: ArrayLike<T>, index: number): T {

@@ -1,5 +1,5 @@
 /**
- * The middle of the values, the upper of the two middle ones if their number is even; NaN of none.
+ * The middle of the values, the upper of the two middle values if their number is even; NaN for an empty list.
  * @example median([3, 1, 2]) // 2
  * @example median([1, 2, 3, 4]) // 3
  */

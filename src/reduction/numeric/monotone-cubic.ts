@@ -1,16 +1,17 @@
 /**
- * The curve through points that never overshoots them: a cubic between neighbours, with slopes at the points that keep rising
- * stretches rising. `x` must increase; two points and more. Before the first point and after the last it stays level.
+ * A smooth curve through points that never overshoots them: a cubic between neighbours, with slopes at the points that
+ * keep rising stretches rising. `x` must increase; at least two points. Before the first point and after the last the
+ * curve is level.
  *
  * Source: Fritsch & Butland (1984), SIAM J. Sci. Stat. Comput. 5(2), from memory.
  *
- * x, y and the slopes have one length, and an index stays within it: hence each `!`.
+ * x, y and the slopes have the same length, and every index stays within it: hence each `!`.
  */
 export function monotoneCubic(x: readonly number[], y: readonly number[]): (x: number) => number {
   const n = x.length;
   const step = (i: number): number => x[i + 1]! - x[i]!;
   const chord = (i: number): number => (y[i + 1]! - y[i]!) / step(i);
-  /** At an end: the slope of the parabola through three points, held so that the end does not overshoot. */
+  /** At an end: the slope of the parabola through three points, limited so that the curve does not overshoot. */
   const end = (h0: number, h1: number, s0: number, s1: number) => {
     const slope = ((2 * h0 + h1) * s0 - h0 * s1) / (h0 + h1);
     if (slope * s0 <= 0) return 0;

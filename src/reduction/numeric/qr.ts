@@ -1,8 +1,9 @@
 /**
- * Linear least squares by Householder QR: the x that makes |A x - b| least. A is held column by column, `rows` values
- * each; A and b are overwritten, and x is written into `x`. A column that depends on those before it has 0 in x.
+ * Linear least squares by Householder QR: finds the x that makes |A x - b| least, and writes it into `x`. A stands
+ * column by column, `rows` values each; A and b are overwritten. A column that depends on the columns before it has 0
+ * in x.
  *
- * The indices run within A and b by their lengths, which the compiler cannot see: hence each `!`.
+ * The indices stay within A and b by their lengths, which the compiler cannot see: hence each `!`.
  */
 export function solveQr(
   A: Float64Array,

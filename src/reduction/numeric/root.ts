@@ -1,4 +1,4 @@
-/** Two x between which a function changes its sign, and its values there. */
+/** Two x between which a function changes sign, and its values there. */
 export interface Bracket {
   readonly low: number;
   readonly atLow: number;
@@ -7,8 +7,9 @@ export interface Bracket {
 }
 
 /**
- * Where a function is zero between two x at which it has opposite signs, to `tolerance`: the secant through the ends of what is
- * left, the value at an end that stays twice halved. A smooth function takes six to eight evaluations, one with a step more.
+ * The zero of a function between two x at which it has opposite signs, to within `tolerance`. Each step takes the
+ * secant through the ends of the bracket; an end that stays twice has its value halved. A smooth function takes six to
+ * eight evaluations, a function with a step more.
  *
  * Source: the Illinois rule: Dowell & Jarratt (1971), BIT 11, 168-174 (from memory).
  */

@@ -1,6 +1,6 @@
 /**
- * The step in which a list of readings comes: the largest number of which all their differences are whole multiples, or 0
- * if there is none above a hundred-thousandth of their range (readings that carry more digits than any instrument).
+ * The step of a list of readings: the largest number of which all differences between readings are whole multiples. 0
+ * if there is none above a hundred-thousandth of their range (readings with more digits than any instrument shows).
  */
 export function readingStep(values: ArrayLike<number> & Iterable<number>): number {
   let least = Infinity;

@@ -9,8 +9,8 @@ export interface FittedLine extends Line {
 }
 
 /**
- * Least-squares line of y on x, weighted where weights are given; through equal x, or fewer than two, the slope is NaN. The lists have
- * one length, so that no index runs out: hence each `!`.
+ * Least-squares line of y on x, weighted where weights are given. The slope is NaN if all x are equal or there are
+ * fewer than two points. The lists have the same length, and every index stays within it: hence each `!`.
  * @example straightLine([0, 1, 2], [1, 3, 5]) // { slope: 2, intercept: 1, rss: 0 }
  */
 export function straightLine(x: readonly number[], y: readonly number[], w?: readonly number[]): FittedLine {
@@ -45,5 +45,5 @@ export function straightLine(x: readonly number[], y: readonly number[], w?: rea
  */
 export const at = (line: Line, x: number): number => line.intercept + line.slope * x;
 
-/** Where two lines meet; NaN or infinite for parallels. */
+/** Where two lines meet; NaN or infinite if they are parallel. */
 export const meetingPoint = (a: Line, b: Line): number => (b.intercept - a.intercept) / (a.slope - b.slope);

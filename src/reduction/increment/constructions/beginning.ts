@@ -1,6 +1,6 @@
 /**
- * The beginning of an increment, on which movement goes with the root of time: the straight part of the root-time plot, the
- * parabola of the log-time plot. Both constructions leave the same disturbed first readings out of it.
+ * The beginning of an increment, where movement grows with the square root of time: the straight part of the root-time
+ * plot, and the parabola of the log-time plot. Both constructions leave out the same disturbed first readings.
  */
 import { say, listed, type Message } from "../../message";
 import { straightLine, type FittedLine } from "../../numeric/straight-line";
@@ -10,12 +10,15 @@ import { degreeOfConsolidation } from "../fit/terzaghi";
 import type { TheoryFit } from "../fit/theory-fit";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
 
-/** The curve is straight on sqrt t up to this U (to 0.5 % of primary). */
+/** The curve on sqrt t departs from a straight line by 0.5 % of primary at most, up to this U. */
 const STRAIGHT_U = 0.6;
-/** The earliest readings are left out of it, to this share of them, while that divides the mean squared residual by this. */
+/**
+ * The earliest readings are left out of the straight part while that divides the mean squared residual by TRIM_GAIN,
+ * but no more than TRIM_SHARE of them.
+ */
 const TRIM_GAIN = 4;
 const TRIM_SHARE = 0.4;
-/** So many may hide one another: only without all of them does the line fit. */
+/** Up to this many disturbed readings may hide one another: the line then fits only when all of them are left out. */
 const TRIM_TOGETHER = 3;
 
 /** Readings of a series from `start` on, up to but not `end`, and their least-squares line on sqrt t. */
@@ -23,14 +26,17 @@ export interface Beginning {
   readonly start: number;
   readonly end: number;
   readonly line: FittedLine;
-  /** How many first readings stand off the line of the others, and are left out. */
+  /** How many first readings lie off the line of the other readings, and are left out. */
   readonly disturbed: number;
 }
 
 const lineOf = ({ times, readings, weights }: Series, start: number, end: number): FittedLine =>
   straightLine(times.slice(start, end).map(Math.sqrt), readings.slice(start, end), weights.slice(start, end));
 
-/** The straight part as theory tells where it ends, less the first readings that stand off it; undefined with fewer than 2 readings. */
+/**
+ * The straight part up to U = 60 % by the fit, without the first readings that lie off it; undefined with fewer than 2
+ * readings.
+ */
 export function straightBeginning(used: Series, fit: TheoryFit): Beginning | undefined {
   const { times } = used;
   const past = times.findIndex((t) => degreeOfConsolidation(fit.rate * t) > STRAIGHT_U);
@@ -57,7 +63,7 @@ export function pickedBeginning(used: Series, from = 0, to = Infinity): Beginnin
   return { start, end, line: lineOf(used, start, end), disturbed: 0 };
 }
 
-/** The remark on the first readings that were left out: how far they stand off the line at most, and their rows. */
+/** The remark on the first readings that were left out: the largest distance from the line, and their rows. */
 export function disturbedRemark(used: Series, { line, disturbed }: Beginning, share: Share): Message[] {
   if (!disturbed) return [];
   const { times, readings, rows } = used;

@@ -1,4 +1,4 @@
-/** The constructions as lines that a hand would draw: log time on minutes, root time on root minutes. */
+/** The constructions as the lines that a person draws by hand: log time on minutes, root time on root minutes. */
 import type { ConstructionLine } from "../../construction";
 import { LINE_FACTOR } from "../cv";
 import type { LogTime } from "./log-time";
@@ -8,7 +8,7 @@ import { firstOf, lastOf, nth } from "../../numeric/lists";
 
 type Point = readonly [x: number, y: number];
 
-/** Tangent and tail are drawn past their crossing by this ratio of times. */
+/** The tangent and the tail are drawn past their crossing, by this ratio of times. */
 const OVERSHOOT = 1.6;
 
 const guide = (label: string, from: Point, to: Point): ConstructionLine => ({
@@ -17,7 +17,7 @@ const guide = (label: string, from: Point, to: Point): ConstructionLine => ({
   points: [from, to],
 });
 
-/** A length or a level that a hand marks off, and does not carry on to an axis. */
+/** A length or a level that a person marks by hand, without a line to an axis. */
 const mark = (label: string, ...points: Point[]): ConstructionLine => ({ label, style: "curve", points });
 
 const construction = (label: string, from: Point, to: Point): ConstructionLine => ({
@@ -33,8 +33,8 @@ const readingsLine = ({ series }: CleanReadings, x: (t: number) => number): Cons
 });
 
 /**
- * Every line and mark of the log-of-time construction; x in minutes (for a log axis). The offset is how far the second reading
- * of the 4:1 pair lies beyond the first; the same offset, laid off on the other side of the first, ends at d0.
+ * Every line and mark of the log-of-time construction; x in minutes (for a log axis). The offset is the distance from
+ * the first reading of the 4:1 pair to the second; laid off from the first reading to the other side, it ends at d0.
  * @example logTimeLines(load.cleaned.value, load.logTime.value).map(({ label }) => label) // ["readings", "early parabola", "4:1 pair",
  *   "offset", "same offset", "steepest tangent", "secondary tail", "d0", "d50", "d100", "half distance", "t50", "t100"]
  */
@@ -76,14 +76,15 @@ export function logTimeLines(clean: CleanReadings, log: LogTime): ConstructionLi
 }
 
 /**
- * Every line and mark of the root-of-time construction; x in root minutes. The abscissae are compared at the end of the straight part.
+ * Every line and mark of the root-of-time construction; x in root minutes. The marks of the 1.15 abscissae stand at the
+ * end of the straight part.
  * @example rootTimeLines(load.cleaned.value, load.rootTime.value).map(({ label }) => label) // ["readings", "straight part", "1.15 line",
  *   "1.15 abscissae", "d0", "d90", "d100", "root t90"]
  */
 export function rootTimeLines(clean: CleanReadings, root: RootTime): ConstructionLine[] {
   const { d0, d90, d100, t90, straight } = root;
   const x90 = Math.sqrt(t90);
-  // Both lines go on almost to d100, and so past the crossing.
+  // Both lines are drawn almost to d100, so that they pass the crossing.
   const x = (0.98 * (d100 - d0)) / straight.slope;
   const y = d0 + straight.slope * x;
   const end = Math.sqrt(straight.to);

@@ -26,19 +26,19 @@ export interface LogTime {
   /** Minutes. */
   readonly t50: number;
   readonly t100: number;
-  /** Reading per log cycle of time, with its sense; absent where the readings past t100 are too few to show one. */
+  /** Reading per log cycle of time, negative where readings fall; absent where too few readings past t100 show it. */
   readonly tailSlope?: number;
-  /** Why there is none. */
+  /** Why there is no tail slope. */
   readonly noTailSlope?: Message;
   readonly tangent: Tangent;
-  /** The line through the tail, as it is drawn. */
+  /** The line through the tail, as drawn. */
   readonly tail: Tail;
   readonly parabola: Parabola;
-  /** Drawn: the pair that gives d0; aided: two points of the parabola. */
+  /** Drawn procedure: the pair that gives d0. Aided: two points of the parabola. */
   readonly pair: Pair;
 }
 
-/** The picks that the construction uses, and those of its two lines among them. */
+/** The picks that the construction uses; LINE_PICKS are the picks of its two lines. */
 const LINE_PICKS: readonly PickName[] = ["tail_from", "tail_to", "tangent_from", "tangent_to"];
 const USED_PICKS: readonly PickName[] = ["d0", "d100", "pair_at", ...LINE_PICKS];
 
@@ -83,7 +83,7 @@ export function logTime(
   remarks.push(...tail.remarks);
   const { slope, atOneMinute } = tail.value;
 
-  // t100 where the tangent meets the tail.
+  // t100 is where the tangent meets the tail.
   const { time, reading, slope: steepest } = tangent.value;
   const x100 = (atOneMinute - (reading - steepest * Math.log10(time))) / (steepest - slope);
   const d100 = picks.d100 ?? atOneMinute + slope * x100;
@@ -137,7 +137,7 @@ const limitsWith = (picks: Picks): Limits => ({
   ...(picks.d0 !== undefined ? { firstU: [1, 1], early: [0, 0] } : {}),
 });
 
-/** What a hand needs to draw the same: the times of the pair and the spans of the two lines. */
+/** What a person needs to draw the same construction by hand: the times of the pair and the spans of the two lines. */
 function drawnRemark(picks: Picks, pair: Pair, tangent: Tangent, tail: Tail): Message {
   const marks = [
     ...(picks.d0 === undefined ? [say`4:1 pair at ${shown(pair.time)} and ${shown(pair.fourTimes)} min`] : []),

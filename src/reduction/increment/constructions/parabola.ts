@@ -1,7 +1,8 @@
 /**
- * d0 of the log-of-time construction: early movement goes with the root of time, so that from t to 4t it doubles.
+ * d0 of the log-time construction: early movement grows with the square root of time, so it doubles from t to 4t.
  *
- * Aided: least squares of d on sqrt t, which is the rule for every 4:1 pair at once. Drawn, or where a pair is picked: one pair.
+ * Aided: least squares of d on sqrt t, which satisfies every 4:1 pair at once. Drawn, or where a pair is picked: one
+ * pair.
  */
 import { say, digits, type Digits, type Message } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
@@ -16,7 +17,7 @@ import { degreeOfConsolidation } from "../fit/terzaghi";
 import type { TheoryFit } from "../fit/theory-fit";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
 
-/** d0 + root sqrt(t), and the span of times that it holds for. */
+/** The parabola d0 + root sqrt(t), and the span of times in which it holds. */
 export interface Parabola {
   readonly d0: number;
   readonly root: number;
@@ -24,7 +25,10 @@ export interface Parabola {
   readonly to: number;
 }
 
-/** A 4:1 pair: a time and four times it, and what is read there. d0 is as far before the first as the first before the second. */
+/**
+ * A 4:1 pair: a time, four times that time, and the readings at both. d0 lies before the first reading by the distance
+ * from the first to the second.
+ */
 export interface Pair {
   readonly time: number;
   readonly reading: number;
@@ -32,18 +36,30 @@ export interface Pair {
   readonly readingAtFour: number;
 }
 
-/** The parabola rule is true to 0.05 % of primary while U stays below the first, and to 0.4 % below the second. */
+/**
+ * The parabola departs from theory by 0.05 % of primary at most while U is below PARABOLA_U, and by 0.4 % below
+ * MOST_PARABOLA_U.
+ */
 const PARABOLA_U = 0.5;
 const MOST_PARABOLA_U = 0.6;
-/** Two readings are a pair if the later time is four times the earlier one to this share. */
+/** Two readings are a pair if the later time is four times the earlier time, to within this share. */
 const FOUR_TO_ONE = 0.005;
-/** Share of primary by which d0 may differ from pair to pair without a remark, and steps of the instrument: rounding alone makes three. */
+/**
+ * d0 may differ from pair to pair by this share of primary, or by PAIRS_STEPS steps of the instrument, without a
+ * remark: rounding alone makes three steps.
+ */
 const PAIRS_SHARE = 0.03;
 const PAIRS_STEPS = 3;
-/** Pairs of a dense record are averaged to so many, as a hand schedule gives them: what is left is no noise. */
+/**
+ * The pairs of a dense record are averaged to this many, as many as a hand schedule gives, so that noise does not cause
+ * the remark.
+ */
 const MOST_PAIRS = 5;
 
-/** Through the readings below U = 50 %, less the disturbed first ones; at least two. The pairs one by one must agree. */
+/**
+ * The least-squares parabola through the readings below U = 50 %, without the disturbed first readings; at least two.
+ * Adds a remark where single pairs disagree.
+ */
 export function earlyParabola(used: Series, fit: TheoryFit, step: number, remarks: Message[]): Parabola {
   const { times, readings, weights } = used;
   const past = times.findIndex((t) => degreeOfConsolidation(fit.rate * t) > PARABOLA_U);
@@ -64,7 +80,10 @@ export function earlyParabola(used: Series, fit: TheoryFit, step: number, remark
   return { d0: line.intercept, root: line.slope, from: nth(times, start), to: nth(times, end - 1) };
 }
 
-/** d0 by the pair of every reading whose fourfold time lies within the readings given; straight between them on sqrt t. */
+/**
+ * d0 from the pair of every reading whose fourfold time lies within the readings given, interpolated linearly on sqrt
+ * t.
+ */
 function pairsOf(roots: readonly number[], readings: readonly number[]): number[] {
   const pairs: number[] = [];
   for (let i = 0, j = 0; i < roots.length; i++) {
@@ -86,7 +105,7 @@ function averaged(pairs: readonly number[]): number[] {
   });
 }
 
-/** Where the parabola is drawn past half of primary, two points of it that are a pair all the same. */
+/** Two points of the parabola that are a 4:1 pair; the second may lie past half of primary. */
 export function pairOnParabola({ d0, root, from, to }: Parabola): Pair {
   const time = Math.max(from, Math.min(to / 4, Math.sqrt((from * to) / 4)));
   return {
@@ -98,8 +117,9 @@ export function pairOnParabola({ d0, root, from, to }: Parabola): Pair {
 }
 
 /**
- * The pair that is picked, or the earliest of two readings from the undisturbed ones on that lie before half of primary; where
- * no two readings are one, the earliest reading and the curve through the readings at four times its time.
+ * The picked pair. Without a pick, the earliest undisturbed reading that has a reading at four times its time, before
+ * half of primary. Where no reading has one, the earliest reading before half of primary, and the curve through the
+ * readings at four times its time.
  */
 export function pairOfReadings(
   { times }: Series,

@@ -1,4 +1,7 @@
-/** Picks by hand: what replaces an automatic choice of the constructions. Readings in the reading unit, times in minutes. */
+/**
+ * Picks by hand: values that replace the automatic choices of the constructions. Readings in the reading unit, times in
+ * minutes.
+ */
 import { say, verbatim, listed, type Message } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 
@@ -17,7 +20,7 @@ export const PICK_NAMES = [
 export type PickName = (typeof PICK_NAMES)[number];
 export type Picks = Readonly<Partial<Record<PickName, number>>>;
 
-/** The remark that names what was picked by hand, of the names that matter to a method; none if nothing was. */
+/** The remark that names the picks by hand among the names that a method uses; none if nothing was picked. */
 export function pickRemarks(picks: Picks, names: readonly PickName[]): Message[] {
   const used = names.filter((name) => picks[name] !== undefined);
   return used.length
@@ -43,16 +46,16 @@ export function checkPicks(picks: Picks): Outcome<Picks> {
   return given(picks);
 }
 
-/** The pick whose value is not a number but one of TIME_METHODS: whose d100 and cv a load reports. */
+/** The pick whose value is one of TIME_METHODS: the method whose d100 and cv a load reports. */
 export const METHOD_PICK = "cv by";
 export const TIME_METHODS = ["log time", "root time"] as const;
 export type TimeMethod = (typeof TIME_METHODS)[number];
-/** The pick whose value is one of PROCEDURES: how the constructions of a load are drawn. */
+/** The pick whose value is one of PROCEDURES: how a person wants the constructions of a load drawn. */
 export const PROCEDURE_PICK = "procedure";
-/** The value that takes a pick back. */
+/** The value that cancels an earlier pick. */
 export const AUTOMATIC = "automatic";
 
-/** One row of a table of picks by hand: the value that a load gets in the place of the automatic one. */
+/** One row of a table of picks by hand: the value that a load gets in place of the automatic value. */
 export interface PickRow {
   readonly load?: number;
   readonly of?: string;
@@ -65,8 +68,8 @@ const word = (value: number | string | undefined): string =>
     .toLowerCase();
 
 /**
- * The rows that count for a load, by the pick in lower case: the last one of each. One that says "automatic" takes the earlier
- * ones back; one without a value (blank or 0, as everywhere) is not finished and counts for nothing.
+ * The rows that count for a load, by the pick in lower case: the last row of each pick. A row that says "automatic"
+ * cancels the earlier rows of its pick; a row without a value (blank or 0) is unfinished and does not count.
  * @example [...standingRows([{ load: 3, of: "d0", after: 12 }, { load: 3, of: "d0", after: 13 }], 3).values()] // [{ load: 3, of: "d0",
  *   after: 13 }]
  */

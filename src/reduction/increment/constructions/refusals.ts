@@ -1,4 +1,4 @@
-/** How the two constructions refuse: the name of the method first, so that a remark on both tells which one it is. */
+/** Refusals of the two constructions begin with the name of the method, so that the message says which one refuses. */
 import { say, type Message } from "../../message";
 import { notApplicable, type Refusal } from "../../outcome";
 

@@ -2,8 +2,8 @@
  * The root-of-time construction: the straight early part of the curve on sqrt t, its intercept d0, the line with abscissae
  * 1.15 times as large, d90 where that line meets the curve.
  *
- * On exact theory it gives cv 1.5 % high and d100 0.35 % of primary low: that is the convention's (1.15 for 1.1546, and the
- * curve's own departure from a straight line by U = 60 %), and is kept.
+ * On exact theory it gives cv 1.5 % high and d100 0.35 % of primary low. The cause is the convention (1.15 for 1.1546,
+ * and the curve departs from a straight line by U = 60 %), and is kept.
  *
  * Sources: Taylor (1942, 1948); ASTM D2435 and ISO 17892-5 describe the same construction.
  */
@@ -31,7 +31,10 @@ export interface RootTime {
   readonly straight: { readonly slope: number; readonly from: number; readonly to: number };
 }
 
-/** Mean departure from the straight part, over primary, beyond which there is none, or a remark. */
+/**
+ * Mean departure of the readings from the straight part, over primary: above `none` the method refuses, above `remark`
+ * it remarks.
+ */
 const CROOKED = { none: 0.05, remark: 0.02 };
 
 const ADVICE = say`try LOG_TIME or FIT_TIME`;
@@ -97,8 +100,8 @@ interface StraightPart {
 }
 
 /**
- * The straight part by least squares of d on sqrt t: the readings up to 60 % of primary, less the earliest while they stand
- * off the line of the others; or the picked span; through the picked d0 if there is one.
+ * The straight part by least squares of d on sqrt t: the readings up to 60 % of primary, without the disturbed first
+ * readings, or the picked span; through the picked d0 if there is one.
  */
 function straightPart(
   used: Series,

@@ -1,6 +1,6 @@
 /**
- * Secondary compression: the slope of the tail on the log-time plot. As strain per log cycle it is C-alpha-epsilon
- * (Ladd, 1967; ASTM D2435): whoever divides says by which height.
+ * Secondary compression: the slope of the tail on the log-time plot. The caller divides by a height, and says which
+ * one; as strain per log cycle the slope is C-alpha-epsilon (Ladd, 1967; ASTM D2435).
  */
 import { say, digits, fixed, type Digits } from "../../message";
 import { given, notApplicable, type Outcome } from "../../outcome";
@@ -59,7 +59,7 @@ export function secondarySlope(increment: Increment, from?: number, to?: number)
   );
 }
 
-/** t100 of the construction, or of the fit where the construction refuses; 0 where neither tells. */
+/** t100 of the construction, or of the fit where the construction refuses; 0 where both refuse. */
 const endOfPrimary = ({ fit, logTime }: Increment): number =>
   logTime.ok ? logTime.value.t100 : fit.ok ? T_END_OF_PRIMARY / fit.value.rate : 0;
 

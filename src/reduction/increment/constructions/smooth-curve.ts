@@ -1,17 +1,18 @@
 /**
  * The curve of an increment between its readings.
  *
- * Aided: the fitted theory plus a local straight line (in log time) through what the readings differ from it. Where theory
- * holds, it is theory; where it does not, it follows the readings. Drawn: the curve through the readings themselves.
+ * Aided: the fitted theory plus a local straight line (in log time) through the residuals. Where the readings follow
+ * theory, the curve is theory; where they depart, the curve follows the readings. Drawn: the curve through the readings
+ * themselves.
  */
 import { monotoneCubic } from "../../numeric/monotone-cubic";
 import { rootBetween } from "../../numeric/root";
 import { curveAt, type Curve } from "../fit/model";
 import type { Series } from "../readings";
 
-/** Reach of the local line: the standard deviation of its bell of weights, in log cycles. */
+/** Reach of the local line: the standard deviation of its Gaussian weights, in log cycles. */
 const REACH = 0.2;
-/** The slope of the smooth curve is taken over so much of a log cycle either side. */
+/** The slope of the smooth curve is taken from this many log cycles before a time to as many after it. */
 export const SLOPE_REACH = 0.12;
 
 export interface ReadingCurve {
@@ -22,7 +23,7 @@ export interface ReadingCurve {
 }
 
 export interface SmoothCurve extends ReadingCurve {
-  /** d reading / d log10 t, over SLOPE_REACH either side. */
+  /** d reading / d log10 t, from SLOPE_REACH before to SLOPE_REACH after. */
   slope(t: number): number;
 }
 
@@ -62,17 +63,17 @@ export function smoothCurve({ times, readings, weights }: Series, curve: Curve):
   };
 }
 
-/** Goes through every reading, without a wave between them: what a hand draws with a curved ruler. */
+/** Goes through every reading without waves between them, as a person draws it with a curved ruler. */
 export function curveThroughReadings({ times, readings }: Series): ReadingCurve {
   const curve = monotoneCubic(times.map(Math.log10), readings);
   const at = (t: number) => curve(Math.log10(t));
   return { at, crossing: crossingOf(at) };
 }
 
-/** How closely a crossing is found, in ln t. */
+/** Tolerance of a crossing, in ln t. */
 const CLOSE = 1e-12;
 
-/** Looked for in steps of a twentieth of a log cycle, then between them. */
+/** Searches in steps of a twentieth of a log cycle, then refines within the step. */
 const crossingOf =
   (at: ReadingCurve["at"]): ReadingCurve["crossing"] =>
   (above, from, to) => {

@@ -1,8 +1,9 @@
 /**
  * The straight tail of the log-of-time plot.
  *
- * Aided: less the primary that theory says is still to come, straightened where creep is still beginning; where it is too short
- * to have a slope of its own it leans on that of the fit. Drawn, or where a span is picked: raw readings alone.
+ * Aided: the fit to theory takes off the primary compression still to come and straightens the tail where creep is
+ * still beginning; a tail too short to show its slope gets the slope of the fit. Drawn, or where a span is picked: raw
+ * readings alone.
  */
 import { say, digits, fixed, listed, type Digits, type Message } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
@@ -23,19 +24,22 @@ export interface Tail {
   readonly atOneMinute: number;
   readonly from: number;
   readonly to: number;
-  /** Log cycles that its readings span. */
+  /** Log cycles that the readings of the tail span. */
   readonly cycles: number;
-  /** Whether the slope is that of the readings; otherwise it is that of the fit. */
+  /** True if the readings give the slope; false if the fit gives it. */
   readonly own: boolean;
 }
 
-/** Tail readings come later than this many times the end of primary, as a hand takes them; */
+/** Tail readings come later than this many times the end of primary, as in the hand construction. */
 const TAIL_FROM = 3;
-/** or than this, less the primary that is still to come, where the readings follow theory to a share of primary or of their step. */
+/**
+ * Where the readings follow theory, to FOLLOWS_SHARE of primary or FOLLOWS_STEP of their step, tail readings may begin
+ * this early: the fit corrects them for the primary still to come.
+ */
 const TAIL_FROM_BY_THEORY = 2;
 const FOLLOWS_SHARE = 0.005;
 const FOLLOWS_STEP = 0.4;
-/** Readings over fewer log cycles show no slope. Half a cycle is common practice: 8 h to 24 h. */
+/** Readings over fewer log cycles do not show a slope. Half a cycle is common practice: 8 h to 24 h. */
 export const SHORTEST_TAIL = 0.25;
 const GOOD_TAIL = 0.45;
 
@@ -49,7 +53,7 @@ export const cyclesPast = (times: readonly number[], end: number): number =>
   cyclesOf(times.filter((t) => t >= end * (1 - 1e-9)));
 
 /**
- * Why readings over so few log cycles show no slope of secondary compression; undefined where they do.
+ * Why readings over this many log cycles show no slope of secondary compression; undefined where they span enough.
  * @example noSlope(0.1) // "the readings past the end of primary span 0.10 of a log cycle: secondary compression needs 0.25 of a log
  *   cycle; go on reading"
  * @example noSlope(1) // undefined
@@ -78,7 +82,10 @@ const endOfPrimary = (fit: TheoryFit): number => T_END_OF_PRIMARY / fit.rate;
 const indexFrom = ({ times }: Series, from: number, to = Infinity): number[] =>
   times.map((_, i) => i).filter((i) => nth(times, i) >= from && nth(times, i) <= to);
 
-/** The least-squares line of readings, as they are or as `settled`; a line that runs back is level: no reading of it says that the soil swelled. */
+/**
+ * The least-squares line through readings, corrected by `settled`, or through their mean with a given slope. A slope
+ * against the movement is set to zero: no reading says that the soil swelled.
+ */
 function lineThrough(
   { times, readings, weights }: Series,
   index: readonly number[],
@@ -119,8 +126,8 @@ function pickedTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
 }
 
 /**
- * The readings after three times the end of primary; where they are too few, as many more of those past the end of primary as
- * a slope needs.
+ * The readings after three times the end of primary. Where they span too little, readings before them but past the end
+ * of primary are added, until the slope shows.
  */
 function drawnTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
   const { times } = used;
@@ -169,11 +176,14 @@ function aidedTail(clean: CleanReadings, used: Series, fit: TheoryFit, picks: Pi
   );
 }
 
-/** Share of primary, and of a division, below which a change of a reading is not told of: no eye sees it on the plot. */
+/**
+ * A correction of a reading below this share of primary, or this share of a division, gets no remark: nobody sees it on
+ * the plot.
+ */
 const UNSEEN_SHARE = 0.005;
 const UNSEEN_STEP = 0.5;
 
-/** By how much readings of the tail were altered at most, and which. */
+/** The remark on the tail readings that the fit corrected: by how much at most, and which. */
 function alterations(
   { rows }: Series,
   index: readonly number[],

@@ -14,7 +14,7 @@ import { SLOPE_REACH, type SmoothCurve } from "./smooth-curve";
 import type { TheoryFit } from "../fit/theory-fit";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
 
-/** A point of it, its slope per log cycle of time, and the span of times that it was taken over. */
+/** A point of the tangent, its slope per log cycle of time, and the span of times that it was taken from. */
 export interface Tangent {
   readonly time: number;
   readonly reading: number;
@@ -23,7 +23,7 @@ export interface Tangent {
   readonly to: number;
 }
 
-/** Looked for where theory has its own, half a cycle either side. */
+/** The steepest slope within half a log cycle of the inflection of theory. */
 export function steepestTangent(curve: SmoothCurve, fit: TheoryFit, first: number, last: number): Tangent {
   let steepest = { time: first, slope: 0 };
   for (let k = -12; k <= 12; k++) {
@@ -37,10 +37,16 @@ export function steepestTangent(curve: SmoothCurve, fit: TheoryFit, first: numbe
   return { ...steepest, reading: curve.at(time), from: time / reach, to: time * reach };
 }
 
-/** Lines of equal slope (readings come in whole divisions) differ by this share at most, by rounding: the earlier one stands. */
+/**
+ * Two slopes that differ by less than this share differ by rounding of the arithmetic only (readings come in whole
+ * divisions): the earlier line is taken.
+ */
 const SAME_SLOPE = 1e-9;
 
-/** The picked span, or the steepest of the lines through at least three readings over at least half a log cycle. */
+/**
+ * The line through the picked span, or the steepest line through at least three readings over at least half a log
+ * cycle.
+ */
 export function tangentOfReadings(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tangent> {
   const { times, readings, weights } = used;
   const through = (index: readonly number[]): Tangent => {

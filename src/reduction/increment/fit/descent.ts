@@ -1,10 +1,10 @@
 /**
- * From the table of linear fits to the floor of a valley, by the Levenberg-Marquardt engine.
+ * The Levenberg-Marquardt engine goes from a minimum of the table of linear fits down to the bottom of the valley.
  *
- * The engine moves the rate (and the time zero, where it is free) alone; at each trial d0, primary and tail follow by linear least
- * squares. A third of the time that it takes with all of them free. The Jacobian is that of the residuals less the part that
- * d0, primary and tail take up: Kaufman, L. (1975), "A variable projection method for solving separable nonlinear least squares
- * problems", BIT 15, 49-57 (from memory).
+ * The engine moves the rate (and the time zero, where it is free) alone; at each trial d0, primary and tail follow by
+ * linear least squares. This takes a third of the time that five free parameters take. The Jacobian leaves out the part
+ * of the residuals that d0, primary and tail take up: Kaufman, L. (1975), "A variable projection method for solving
+ * separable nonlinear least squares problems", BIT 15, 49-57 (from memory).
  *
  * The columns are as long as the series, so that no index runs out: hence each `!`.
  */
@@ -19,13 +19,16 @@ export interface Zeroed extends Trial {
   readonly shift: number;
 }
 
-/** A step that can lower the cost by no more than this share is the last: cv is then the least-squares one to 1e-9. */
+/**
+ * A step that can lower the cost by no more than this share is the last step: cv is then within 1e-9 of the
+ * least-squares value.
+ */
 const NEGLIGIBLE_GAIN = 1e-16;
 
-/** Goes down from trials of one table. The arrays that it works in are made once for all of them. */
+/** Descends from trials of one table, in arrays that are made once for all of them. */
 export interface Descent {
   readonly table: Table;
-  /** From a trial to the bottom of its valley; with `shift`, the time zero is free as well. */
+  /** The bottom of the valley that a trial lies in; with `shift`, the time zero is free as well. */
   polish(weights: Column, from: Trial, lean: number, shift?: number): Zeroed;
 }
 
@@ -53,29 +56,35 @@ export function descentOf(table: Table): Descent {
       );
       const [ln = 0, zero = 0] = parameters;
       const rate = Math.exp(ln);
-      // A valley that runs out of the table has no floor: readings of root time alone fit any slow rate.
+      // A valley that runs out of the table has no bottom: root-time readings alone fit any slow rate.
       const outside = rate < slowest || rate > fastest;
       return !free && (outside || rss > from.cost) ? { ...from, shift: 0 } : separable.trial(rate, zero);
     },
   };
 }
 
-/** Residuals at a rate and a time zero, d0, primary and tail solved for, and how they change with ln rate and time zero. */
+/**
+ * The residuals at a rate and a time zero, with d0, primary and tail solved for, and their derivatives by ln rate and
+ * time zero.
+ */
 function separableFit({ times, y, firstReading }: Table) {
   const n = y.length;
   const column = () => new Float64Array(n);
-  /** The square roots of the weights; readings, U and creep, all less their means: by that d0 is solved for. */
+  /**
+   * `roots` are the square roots of the weights. Readings, U and creep each have their mean subtracted, which solves
+   * for d0.
+   */
   const [roots, d, u, c] = [column(), column(), column(), column()];
   const [clock, T, powers] = [column(), column(), column()];
   const [perLnRate, slope] = [column(), column()];
   const all = new Float64Array(n + 1);
   let weights: Column = column();
   let [lean, leaning, total, sharpness] = [0, 0, 0, 0];
-  /** Of the trial asked last: products of U and creep, d0 (less the first reading), primary and tail. */
+  /** The last trial: products of U and creep, d0 (less the first reading), primary and tail. */
   const last = { uu: NaN, uc: NaN, cc: NaN, det: NaN, d0: NaN, primary: NaN, tail: NaN };
   let meanD = 0;
 
-  /** Takes its weighted mean off a column, and returns it. */
+  /** Subtracts the weighted mean from a column, and returns the mean. */
   const centre = (values: Column): number => {
     let sum = 0;
     for (let i = 0; i < n; i++) sum += weights[i]! * values[i]!;
@@ -90,7 +99,7 @@ function separableFit({ times, y, firstReading }: Table) {
     return sum;
   };
 
-  /** For trials with the sharpness of `from`. */
+  /** Prepares for trials with the sharpness of `from`. */
   const prepare = (w: Column, from: Trial, weightOfLean: number): void => {
     weights = w;
     lean = weightOfLean;
@@ -124,7 +133,7 @@ function separableFit({ times, y, firstReading }: Table) {
     if (det > 1e-10 * uu * cc) {
       const withCreep = (ud * cc - cd * uc) / det;
       const creep = (cd * uu - ud * uc) / det;
-      // Creep never runs against primary: where it would, there is none.
+      // Creep never runs against primary: where it would, it is set to zero.
       if (withCreep * creep > 0) {
         primary = withCreep;
         tail = creep;
@@ -141,7 +150,7 @@ function separableFit({ times, y, firstReading }: Table) {
     last.tail = tail;
   };
 
-  /** The part of `slope` that a change of d0, primary and tail does not take up, from `at` on. */
+  /** Writes, from `at` on, the part of `slope` that a change of d0, primary and tail does not take up. */
   const project = (into: Float64Array, at: number): void => {
     centre(slope);
     const [us, cs] = [product(u, slope), product(c, slope)];
@@ -152,7 +161,7 @@ function separableFit({ times, y, firstReading }: Table) {
     into[at + n] = leaning * (ORDINARY_CREEP * a - b);
   };
 
-  /** At the rate and the time zero that `residuals` was asked last. */
+  /** At the rate and the time zero of the last call of `residuals`. */
   const jacobian = (into: Float64Array, free: boolean): void => {
     const { primary, tail } = last;
     // d reading / d ln rate; 0 before the load.
@@ -176,28 +185,28 @@ function separableFit({ times, y, firstReading }: Table) {
   return { prepare, residuals, jacobian, trial };
 }
 
-/** More valleys than this have not been seen. */
+/** No record has shown more valleys than this. */
 const MOST_VALLEYS = 3;
 
-/** The floors of the valleys, deepest first, with the sharpness of the table. */
+/** The bottoms of the valleys, deepest first, at the sharpness of the table. */
 export const valleys = ({ table, polish }: Descent, weights: Column, lean: number): Trial[] =>
   minima(table, weights, lean)
     .slice(0, MOST_VALLEYS)
     .map((trial) => polish(weights, trial, lean))
     .sort((a, b) => a.cost - b.cost);
 
-/** The floor of the best valley, quickly. */
+/** The bottom of the valley at the lowest point of the table, without a look into the other valleys. */
 export function lowest({ table, polish }: Descent, weights: Column, lean: number): Trial {
   const [best] = minima(table, weights, lean);
   if (!best) throw new RangeError("a table without rates has no minimum");
   return polish(weights, best, lean);
 }
 
-/** The floor of a valley over the sharpnesses of creep, from its floor at the sharpness of the table. */
+/** The bottom of a valley over all sharpnesses of creep, starting at its bottom for the sharpness of the table. */
 export const bottom = ({ polish }: Descent, weights: Column, lean: number, floor: Trial): Trial =>
   SHARPNESSES.filter((sharpness) => sharpness !== floor.sharpness)
     .map((sharpness) => polish(weights, { ...floor, sharpness, cost: Infinity }, lean))
     .reduce<Trial>((a, b) => (b.cost < a.cost ? b : a), floor);
 
-/** How many parameters a trial was fitted with. */
+/** How many parameters were fitted in a trial. */
 export const parameterCount = (trial: Trial): number => (trial.tail ? 4 : 3);

@@ -1,16 +1,25 @@
-/** The 95 % interval of the rate cv/Hdr^2 by the profile of the cost. */
+/** The 95 % interval of the rate cv/Hdr^2, from how the cost rises on either side of the best rate. */
 import { studentsT95 } from "../../numeric/students-t";
 import type { Column } from "./linear";
 import { costProfile, type Table, type Trial } from "./search";
 
-/** The model's own share in the uncertainty of ln cv. With it 96 % of simulated curves hold the truth (scenarios.test.ts). */
+/**
+ * The share of the model in the uncertainty of ln cv. With it the interval holds the true cv of 96 % of simulated
+ * curves (scenarios.test.ts).
+ */
 const MODEL_SHARE = 0.0075;
 
-/** By how much the cost may rise: Student's t^2 times the variance, widened where the residuals follow one another. */
+/**
+ * By how much the cost may rise within the interval: Student's t^2 times the variance, more where neighbouring
+ * residuals are correlated.
+ */
 export const allowedRise = (residuals: readonly number[], variance: number, freedom: number): number =>
   studentsT95(freedom) ** 2 * variance * following(residuals);
 
-/** (1 + r) / (1 - r) by the correlation r of each residual with the next: how much less the readings tell than if independent. */
+/**
+ * (1 + r) / (1 - r), r being the correlation of each residual with the next: correlated readings tell less than
+ * independent ones.
+ */
 function following(residuals: readonly number[]): number {
   let squares = 0;
   let products = 0;
@@ -24,7 +33,7 @@ function following(residuals: readonly number[]): number {
   return (1 + r) / (1 - r);
 }
 
-/** How far from the best, in ln rate, `inside` stays true, to one side; infinite where it never ends. */
+/** How far from the best rate, in ln rate, `inside` stays true to one side; infinite where it stays true for ever. */
 export function sideOf(inside: (x: number) => boolean): number {
   let low = 0;
   let high = 0.02;
@@ -41,7 +50,10 @@ export function sideOf(inside: (x: number) => boolean): number {
   return high;
 }
 
-/** The rates at which the profile of the cost has risen by `rise`, widened by the model's share; open sides end at 0 and infinity. */
+/**
+ * The rates at which the cost has risen by `rise`, widened by the share of the model; a side without a limit ends at 0
+ * or infinity.
+ */
 export function rateInterval(
   table: Table,
   weights: Column,

@@ -1,21 +1,26 @@
 /**
- * The part of the fit to theory that is linear: where the rate cv/Hdr^2 and the sharpness of creep are given, d0, primary and tail
- * follow by linear least squares of the readings y on u, the degree of consolidation, and c, the creep of unit slope:
+ * The linear part of the fit to theory: where the rate cv/Hdr^2 and the sharpness of creep are given, d0, primary and
+ * tail follow by linear least squares of the readings y on u, the degree of consolidation, and c, the creep of unit
+ * slope:
  *
  *   sum of w (y - d0 - primary u - tail c)^2  +  lean (tail - ORDINARY_CREEP primary)^2   is least.
  *
- * It is solved some five hundred times in one fit, so the sums are kept in one object that is written over.
+ * It is solved some five hundred times in one fit, so one object keeps the sums and is overwritten.
  */
 
 /**
- * Creep of an ordinary clay, tail per log cycle over primary, and its spread. With C-alpha/Cc = 0.04 +/- 0.01 (Terzaghi,
- * Peck & Mesri, 1996, from memory) a doubled load gives 0.04/log10(2) = 0.13; less before yield. A record that shows its
- * own creep overrules it; one too short to show it leans on it instead of trading creep for primary.
+ * Creep of an ordinary clay, tail per log cycle over primary, and its spread. With C-alpha/Cc = 0.04 +/- 0.01
+ * (Terzaghi, Peck & Mesri, 1996, from memory) a doubled load gives 0.04/log10(2) = 0.13; less before yield. A record
+ * that shows its own creep overrules this value; a record too short to show creep leans on it, and does not trade creep
+ * for primary.
  */
 export const ORDINARY_CREEP = 0.1;
 export const CREEP_SPREAD = 0.07;
 
-/** Columns of readings: y, u and c, and their weights; those of a table stand one after another, the first at `from`. */
+/**
+ * Columns of readings: y, u and c, and their weights. In a table the columns of all rates stand one after another;
+ * `from` is where one begins.
+ */
 export type Column = Float64Array;
 
 /** Weighted sums of 1, y, u, c and their products, and the solution. */
@@ -30,14 +35,14 @@ export interface LinearFit {
   uy: number;
   cy: number;
   uc: number;
-  /** The weighted sum of squared residuals, with what the lean on ordinary creep adds. */
+  /** The weighted sum of squared residuals plus the term of the lean on ordinary creep. */
   cost: number;
   primary: number;
   tail: number;
   d0: number;
 }
 
-/** NaN, so that the engine keeps decimal numbers in every place from the first. */
+/** NaN and not 0, so that the engine stores floating-point numbers in every field from the start. */
 export const linearFit = (): LinearFit => ({
   w: NaN,
   y: NaN,
@@ -95,7 +100,7 @@ export function sumUp(fit: LinearFit, y: Column, u: Column, c: Column, weights: 
   fit.uc = uc;
 }
 
-/** One more reading; a negative weight takes it away. */
+/** Adds one reading to the sums; a negative weight takes it away. */
 export function add(fit: LinearFit, w: number, y: number, u: number, c: number): void {
   fit.w += w;
   fit.y += w * y;
@@ -109,7 +114,9 @@ export function add(fit: LinearFit, w: number, y: number, u: number, c: number):
   fit.uc += w * u * c;
 }
 
-/** From the sums to the solution. Creep never runs against primary: where it would, there is none. */
+/**
+ * Solves for d0, primary and tail from the sums. Creep never runs against primary: where it would, it is set to zero.
+ */
 export function solve(fit: LinearFit, lean: number): void {
   const { w, y, u, c } = fit;
   const yy = fit.yy - (y * y) / w;

@@ -4,8 +4,9 @@
  *
  *   d(t) = d0 + primary U(rate t) + tail/m log10(1 + (t/tp)^m),   rate tp = 1.10135,
  *
- * so that long after primary d rises by `tail` per log cycle along a straight line that passes d100 = d0 + primary at tp,
- * where the steepest tangent of the primary curve meets its end: the line and the point of the log-time construction.
+ * so that long after primary d rises by `tail` per log cycle along a straight line that passes d100 = d0 + primary at
+ * tp, where the steepest tangent of the primary curve meets d100. They are the tail and the end of primary of the
+ * log-time construction.
  */
 import { consolidationRate, degreeOfConsolidation, T_END_OF_PRIMARY } from "./terzaghi";
 
@@ -21,10 +22,12 @@ export interface Curve {
   readonly sharpness: number;
 }
 
-/** t/tp at a time factor T. */
+/** t/tp, from a time factor T. */
 export const pastEnd = (T: number): number => T / T_END_OF_PRIMARY;
 
-/** x^m; the sharpnesses that the fit tries (search.ts) are written out for speed: a tenth of the time of `**`. */
+/**
+ * x^m. The sharpnesses that the fit tries (search.ts) are written as products for speed: a tenth of the time of `**`.
+ */
 export function power(x: number, m: number): number {
   const square = x * x;
   switch (m) {
@@ -41,10 +44,10 @@ export function power(x: number, m: number): number {
   }
 }
 
-/** Creep of unit slope, log10(1 + (t/tp)^m) / m, from (t/tp)^m: late it approaches the line log10(t/tp). */
+/** Creep of unit slope, log10(1 + (t/tp)^m) / m, from (t/tp)^m; at late times it approaches the line log10(t/tp). */
 export const creepOfPower = (powered: number, m: number): number => Math.log1p(powered) / (m * Math.LN10);
 
-/** The share of a log cycle of creep per cycle that is under way, from (t/tp)^m: 0 early, 1 late. */
+/** The slope of the creep of unit slope, from (t/tp)^m: 0 early, 1 late. */
 export const onsetOfPower = (powered: number): number => 1 / (1 + 1 / powered);
 
 /** Creep of unit slope at time t. */

@@ -1,6 +1,6 @@
 /**
- * A table of linear fits (linear.ts) over the rate cv/Hdr^2: it cannot miss the best of several minima, and leaving one reading
- * out of all of them costs little more than one.
+ * A table of linear fits (linear.ts) over the rate cv/Hdr^2: the search cannot miss the best of several minima, and
+ * trying the fit without each reading in turn costs little more than one fit.
  *
  * The columns are as long as the series, so that no index runs out: hence each `!`.
  */
@@ -9,29 +9,36 @@ import { add, linearFit, solve, sumUp, type Column, type LinearFit } from "./lin
 import { creepOfPower, pastEnd, power, type Curve } from "./model";
 import { degreeOfConsolidation } from "./terzaghi";
 
-/** How sharply creep may begin: 2 over two log cycles, 7 over half of one. */
+/** How sharply creep may begin: 2 is over two log cycles, 7 over half a log cycle. */
 export const SHARPNESSES = [2, 3, 4.5, 7];
-/** Share of the last time below which a first time is no reading of a clock: the table does not reach down to it. */
+/**
+ * A first time below this share of the last time is not a time that somebody read: the table does not reach down to it.
+ */
 const LEAST_TIME = 1e-12;
 
-/** The table is made with this one alone. It finds the valleys; on the floor of a valley every sharpness is tried. */
+/**
+ * The table is made with this sharpness alone, to find the valleys; at the bottom of a valley every sharpness is tried.
+ */
 const TABLE_SHARPNESS = 3;
 
 const POINTS_PER_DECADE = 14;
 
 export interface Trial extends Curve {
-  /** Weighted sum of squared residuals, with what the lean on ordinary creep adds. */
+  /** Weighted sum of squared residuals plus the term of the lean on ordinary creep. */
   readonly cost: number;
 }
 
-/** Everything at equal steps of log rate: half of primary anywhere from a decade before the record to three times its end. */
+/**
+ * Linear fits at equal steps of log rate: half of primary lies anywhere from a decade before the record to three times
+ * its end.
+ */
 export interface Table {
   readonly times: Column;
   /** Readings less the first one, so that their squares lose no digits. */
   readonly y: Column;
   readonly firstReading: number;
   readonly rates: Column;
-  /** Degree of consolidation and creep of unit slope of every reading at the first rate, then at the next. */
+  /** Degree of consolidation and creep of unit slope: all readings at the first rate, then all at the next. */
   readonly u: Column;
   readonly c: Column;
 }
@@ -64,7 +71,7 @@ export function tableOf({ times, readings }: Series): Table {
   };
 }
 
-/** The minima of the cost over the rate, best first; the ends of the table count. */
+/** The minima of the cost over the rate, best first; an end of the table may be a minimum. */
 export function minima({ y, rates, u, c, firstReading }: Table, weights: Column, lean: number): Trial[] {
   const fit = linearFit();
   const solveAt = (k: number) => {
@@ -83,7 +90,7 @@ export function minima({ y, rates, u, c, firstReading }: Table, weights: Column,
   return least.sort((a, b) => a.cost - b.cost);
 }
 
-/** The reading whose leaving out lowers the cost most. */
+/** The index of the reading that lowers the cost most when it is left out. */
 export function mostDoubtful({ y, rates, u, c }: Table, weights: Column, lean: number): number {
   const n = y.length;
   const best = new Float64Array(n).fill(Infinity);
@@ -103,7 +110,10 @@ export function mostDoubtful({ y, rates, u, c }: Table, weights: Column, lean: n
   return best.indexOf(Math.min(...best));
 }
 
-/** The least cost at a rate over the sharpnesses of creep, where it is not below `enough`: then one that is. `shift` moves the time zero, minutes. */
+/**
+ * Returns the least cost at a rate of all sharpnesses of creep; it stops at the first cost below `enough`. `shift`
+ * moves the time zero, minutes.
+ */
 export function costProfile(table: Table, weights: Column, lean: number, shift: number) {
   const { times, y } = table;
   const fit: LinearFit = linearFit();

@@ -1,5 +1,5 @@
 /**
- * Terzaghi's theory of one-dimensional consolidation, exactly: average degree of consolidation U of a layer with uniform
+ * Terzaghi's theory of one-dimensional consolidation, exact: average degree of consolidation U of a layer with uniform
  * initial excess pressure against the time factor T = cv t / Hdr^2.
  *
  * Source: Terzaghi & Froehlich (1936); Taylor (1948), Fundamentals of Soil Mechanics, ch. 10.
@@ -8,8 +8,8 @@ import { say } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 
 /**
- * Below this T the short-time series is its first term alone, U = 2 sqrt(T / pi): the next term is of the order
- * exp(-1/T), less than 1e-17. Above it the Fourier series needs 14 terms at most.
+ * Below this T the short-time series is its first term alone, U = 2 sqrt(T / pi): the next term is about exp(-1/T),
+ * less than 1e-17. Above it the Fourier series needs 14 terms at most.
  */
 const SHORT_TIME = 0.025;
 
@@ -44,8 +44,8 @@ function toTheEighth(x: number): number {
 /**
  * 1 - U by the Fourier series, sum of 2/M^2 exp(-M^2 T); for T of SHORT_TIME and more.
  *
- * For speed exp(-M^2 T) of a term is made from that of the term before, times exp(-8 k FIRST_M2 T): one exponential in place of
- * one for each term, and a third to a half of the time.
+ * For speed exp(-M^2 T) of each term is the previous one times exp(-8 k FIRST_M2 T): one exponential in place of one
+ * for each term, which takes a third to a half of the time.
  */
 function remaining(T: number): number {
   let power = Math.exp(-FIRST_M2 * T);
@@ -61,7 +61,7 @@ function remaining(T: number): number {
   }
 }
 
-/** dU/dT at a time factor greater than zero: the sum of 2 exp(-M^2 T), made as in `remaining`. */
+/** dU/dT at a time factor greater than zero: the sum of 2 exp(-M^2 T), calculated as in `remaining`. */
 export function consolidationRate(T: number): number {
   if (T < SHORT_TIME) return 1 / Math.sqrt(Math.PI * T);
   let power = Math.exp(-FIRST_M2 * T);
@@ -80,8 +80,8 @@ export function consolidationRate(T: number): number {
 const SHORT_TIME_DEGREE = degreeOfConsolidation(SHORT_TIME);
 
 /**
- * The time factor at a degree of consolidation (0 to less than 1), to 1e-10: Newton's rule on ln(1 - U), from the first
- * Fourier term. Refuses 1 and more (the theory reaches it never) and less than 0.
+ * The time factor at a degree of consolidation (0 to less than 1), to 1e-10: Newton's method on ln(1 - U), started from
+ * the first Fourier term. Refuses 1 and more (theory never reaches 1) and less than 0.
  * @example timeFactor(0.5) // 0.1967
  * @example timeFactor(0.9) // 0.8481
  * @example timeFactor(1) // refused: the degree of consolidation is 1: give a ratio from 0 to less than 1 (0.9 for 90 %; theory never

@@ -1,10 +1,10 @@
 /**
  * Least-squares fit of Terzaghi's theory, with initial and secondary compression, to the readings of an increment.
  *
- * A table over the rate finds every minimum (search.ts); from the best the Levenberg-Marquardt engine goes to the bottom
- * (descent.ts). A wrong reading is found by how much the fit gains when it is left out (wrong-readings.ts), an error of the
- * time zero by how much it gains when the zero is free. The interval of cv is where the profile of the residual sum rises
- * by Student's t (interval.ts).
+ * A table over the rate finds every minimum (search.ts); from the best one the Levenberg-Marquardt engine goes to the
+ * bottom (descent.ts). A reading is wrong if the fit is much better without it (wrong-readings.ts); the time zero is
+ * wrong if the fit is much better with the zero free. The interval of cv ends where the residual sum has risen by the
+ * amount that Student's t allows (interval.ts).
  */
 import { say, digits, type Digits, type Message } from "../../message";
 import { given, notApplicable, type Outcome } from "../../outcome";
@@ -24,39 +24,46 @@ export interface TheoryFit extends Curve {
   readonly rateHigh: number;
   /** Root of the mean squared residual, reading unit. */
   readonly misfit: number;
-  /** Standard deviation of a reading by the residuals, not less than that of rounding. */
+  /** Standard deviation of a reading, from the residuals; at least that of rounding. */
   readonly noise: number;
-  /** Scatter of a reading about its neighbours, not less than that of rounding: a smooth departure from theory does not count in it. */
+  /**
+   * Scatter of a reading about its neighbours, at least that of rounding. A smooth departure from theory does not count
+   * as scatter.
+   */
   readonly scatter: number;
   /** Minutes by which loading seems to have begun before (+) or after (-) the clock; 0 where the readings do not show it. */
   readonly timeZero: number;
-  /** The rate of a second answer that the readings fit nearly as well; absent where there is none. */
+  /** The rate of a second answer that the readings fit nearly as well; absent if there is only one answer. */
   readonly otherRate?: number;
-  /** Indices into the series of readings left out as wrong. */
+  /** Indices into the series: the readings left out as wrong. */
   readonly leftOut: readonly number[];
 }
 
 export const FEWEST_READINGS = 6;
 
-/** The time zero is off if freeing it lowers the residual sum by this F, and the mean residual by more than this share of primary. */
+/**
+ * The time zero is off if freeing it lowers the residual sum by this F, and lowers the mean residual by more than
+ * TIME_ZERO_SHARE of primary.
+ */
 const TIME_ZERO_F = 12;
 const TIME_ZERO_SHARE = 3e-4;
 /**
- * Beyond this share of the time of the reading that stands a fifth of the way through the record, an error of the time zero is
- * something else: 0.4 min on the schedule of 0.1, 0.25, 0.5 min to 24 h.
+ * An error of the time zero is not believed beyond MOST_TIME_ZERO of the time that stands a fifth of the way through
+ * the record: 0.4 min on the schedule of 0.1, 0.25, 0.5 min to 24 h.
  */
 const FIFTH = 0.2;
 const MOST_TIME_ZERO = 0.8;
 /**
- * The time zero is looked for from 0, and from this share of the time of the first reading and of those a tenth and a fifth of
- * the way through: a load that came after the clock is not found from 0 where it hides first readings.
+ * The search for the time zero starts from 0, and from LATE_START of the time of the first reading and of the readings
+ * a tenth and a fifth of the way through. A load that came after the clock is not found from 0 if first readings were
+ * taken before it.
  */
 const HIDDEN_READINGS = [0, 0.1, FIFTH];
 const LATE_START = 0.9;
-/** From 0 alone, where the mean residual is below this share of primary. */
+/** The search starts from 0 alone, where the mean residual is below this share of primary. */
 const READINGS_FOLLOW = 0.003;
 const READINGS_TO_JUDGE_ZERO = 10;
-/** A second valley as deep is told of if its rate differs by this ratio. */
+/** A second valley that is as deep gets a remark if its rate differs by this ratio. */
 const OTHER_ANSWER = 1.35;
 
 export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
@@ -76,7 +83,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   const rounding = (step * step) / 12;
   const table = tableOf(series);
   const descent = descentOf(table);
-  /** The weight of the lean on ordinary creep: that of its spread in units of the noise. */
+  /** The weight of the lean on ordinary creep: the noise over the spread of creep, squared. */
   const leanOf = (variance: number, primary: number) => variance / (CREEP_SPREAD * (Math.abs(primary) || travel)) ** 2;
   let lean = leanOf(Math.max(rounding, (2e-4 * travel) ** 2), travel);
   const residual = (curve: Curve, i: number, shift = 0) =>
@@ -165,7 +172,10 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   );
 }
 
-/** Variance of a reading by how far each residual is from half way between its neighbours: it does not count a smooth misfit. */
+/**
+ * Variance of a reading, from the distance of each residual to half way between its neighbours; a smooth misfit does
+ * not count.
+ */
 function roughness(residuals: readonly number[]): number {
   let sum = 0;
   for (let i = 1; i < residuals.length - 1; i++)
