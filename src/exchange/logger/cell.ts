@@ -1,4 +1,5 @@
 /** One cell of a logger's file as a number or as a time. */
+import { nth } from "../../reduction/numeric/lists";
 import type { DateOrder, DecimalMark, TimeForm } from "./layout";
 
 const PLAIN = { ".": /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i, ",": /^[+-]?(?:\d+,?\d*|,\d+)(?:e[+-]?\d+)?$/i };
@@ -25,7 +26,7 @@ const DATE = /^(\d{1,4})[-/.](\d{1,2})[-/.](\d{1,4})$/;
 export function dayNumber(cell: string, order: DateOrder): number | undefined {
   const parts = DATE.exec(cell.trim())?.slice(1).map(Number);
   if (!parts) return undefined;
-  const at = (letter: string): number => parts[order.indexOf(letter)];
+  const at = (letter: string): number => nth(parts, order.indexOf(letter));
   const year = at("y") < 100 ? 2000 + at("y") : at("y");
   const date = new Date(Date.UTC(year, at("m") - 1, at("d")));
   return year >= 1970 && date.getUTCMonth() === at("m") - 1 && date.getUTCDate() === at("d")
@@ -78,9 +79,10 @@ export function timeIn(
     return elapsed === undefined ? undefined : { minutes: elapsed / 60_000, dated: false };
   }
   const split = dateCell === undefined ? /^(\S+?)[ T]+(\S.*)$/.exec(text.replace(/\s+([ap]m)$/i, "$1")) : null;
-  const ownDate = split && DATE.test(split[1]) ? split[1] : undefined;
-  const date = dateCell ?? ownDate;
-  const clock = milliseconds(ownDate ? split![2] : text, "clock");
+  const [, before = "", behind = ""] = split ?? [];
+  const hasOwnDate = DATE.test(before);
+  const date = dateCell ?? (hasOwnDate ? before : undefined);
+  const clock = milliseconds(hasOwnDate ? behind : text, "clock");
   if (clock === undefined) return undefined;
   if (date === undefined) return { minutes: clock / 60_000, dated: false };
   const day = dayNumber(date, order);

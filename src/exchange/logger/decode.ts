@@ -13,12 +13,9 @@ const LOOKED_AT = 4096;
 /** Every character of plain western text is a zero byte and another: which of the two comes first, if any does. */
 function utf16WithoutMark(bytes: Uint8Array): "utf-16le" | "utf-16be" | undefined {
   const head = bytes.subarray(0, LOOKED_AT);
-  const zeros = [0, 0];
-  head.forEach((byte, index) => {
-    if (byte === 0) zeros[index % 2]++;
-  });
-  if (zeros[1] > 0.3 * head.length) return "utf-16le";
-  if (zeros[0] > 0.3 * head.length) return "utf-16be";
+  const zerosAt = (odd: 0 | 1): number => head.filter((byte, index) => byte === 0 && index % 2 === odd).length;
+  if (zerosAt(1) > 0.3 * head.length) return "utf-16le";
+  if (zerosAt(0) > 0.3 * head.length) return "utf-16be";
   return undefined;
 }
 

@@ -133,7 +133,7 @@ export function fileSheet(record: FileRecord): SheetPlan {
   };
 }
 
-const isColumn = (value: unknown): value is number => Number.isInteger(value) && (value as number) >= 0;
+const isColumn = (value: unknown): value is number => typeof value === "number" && Number.isInteger(value) && value >= 0;
 
 /** A layout from a file sheet; undefined where a person has changed the cell into something else. */
 export function layoutFrom(text: string): Layout | undefined {
@@ -143,7 +143,7 @@ export function layoutFrom(text: string): Layout | undefined {
   } catch {
     return undefined;
   }
-  const isOneOf = (value: unknown, words: readonly string[]): boolean => words.includes(value as string);
+  const isOneOf = (value: unknown, words: readonly unknown[]): boolean => words.includes(value);
   const sound =
     read !== null &&
     typeof read === "object" &&
@@ -165,5 +165,6 @@ export function layoutFrom(text: string): Layout | undefined {
     read.lever > 0 &&
     Array.isArray(read.noReading) &&
     read.noReading.every((value) => typeof value === "number");
-  return sound ? (read as unknown as Layout) : undefined;
+  // Every part of a layout has been looked at above.
+  return sound ? (read as Layout) : undefined;
 }

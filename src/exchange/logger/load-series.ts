@@ -1,5 +1,6 @@
 /** Times since a load was applied and readings, and the few of them that go to the sheet. */
 import { MOST_READINGS } from "../../reduction/increment/readings";
+import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { HAND_TIMES } from "../../specification/load-table";
 import type { Layout } from "./layout";
 import type { LoadStep } from "./loads";
@@ -35,24 +36,24 @@ export function seriesOf(
   timesRun: Layout["timesRun"],
 ): LoadSeries {
   const before = from > 0 ? from - 1 : undefined;
-  const restarts = timesRun === "load" && (before === undefined || times[from] <= times[before]);
-  const start = restarts ? 0 : rule === "last row" && before !== undefined ? times[before] : times[from];
+  const restarts = timesRun === "load" && (before === undefined || nth(times, from) <= nth(times, before));
+  const start = restarts ? 0 : rule === "last row" && before !== undefined ? nth(times, before) : nth(times, from);
   const indices = Array.from({ length: to - from }, (_, i) => from + i);
-  const elapsed = (index: number): number => (restarts ? times[index] : tidy(times[index] - start));
+  const elapsed = (index: number): number => (restarts ? nth(times, index) : tidy(nth(times, index) - start));
   const hasOwnZero = elapsed(from) === 0;
   const takesBefore = before !== undefined && rule !== "first" && !(restarts && hasOwnZero);
   const own = takesBefore && hasOwnZero ? indices.slice(1) : indices;
-  const series = { times: [] as number[], readings: [] as number[], lines: [] as number[] };
+  const series: Record<"times" | "readings" | "lines", number[]> = { times: [], readings: [], lines: [] };
   let leftOut = 0;
   for (const index of takesBefore ? [before, ...own] : own) {
     const time = index === before ? 0 : elapsed(index);
-    if (time <= (series.times[series.times.length - 1] ?? -Infinity)) {
+    if (time <= (series.times.at(-1) ?? -Infinity)) {
       leftOut++;
       continue;
     }
     series.times.push(time);
-    series.readings.push(readings[index]);
-    series.lines.push(lines[index]);
+    series.readings.push(nth(readings, index));
+    series.lines.push(nth(lines, index));
   }
   return { ...series, leftOut };
 }
@@ -86,9 +87,9 @@ function byHand(times: readonly number[]): number[] {
   const last = times.length - 1;
   const kept = new Set([0, last]);
   for (const wanted of HAND_TIMES) {
-    if (wanted === 0 || wanted > times[last] * 1.2) continue;
-    const away = (index: number): number => Math.abs(Math.log(times[index] / wanted));
-    let best = times[0] > 0 ? 0 : 1;
+    if (wanted === 0 || wanted > lastOf(times) * 1.2) continue;
+    const away = (index: number): number => Math.abs(Math.log(nth(times, index) / wanted));
+    let best = firstOf(times) > 0 ? 0 : 1;
     for (let index = best; index <= last; index++) if (away(index) < away(best)) best = index;
     if (best <= last && away(best) < Math.log(1.5)) kept.add(best);
   }

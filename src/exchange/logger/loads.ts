@@ -1,4 +1,5 @@
 /** The loads of a test in the rows of its logger: found from the load, from times that begin again, or from quickened logging. */
+import { firstOf, nth } from "../../reduction/numeric/lists";
 import { median } from "../../reduction/numeric/median";
 import { axialStress } from "../../reduction/loading";
 import { convert } from "../../reduction/units";
@@ -39,31 +40,36 @@ export function waysFor(rows: LoggerRows, layout: Layout): WayToFind[] {
     : [...ways, "none"];
 }
 
+/** The rows whose load is known, each with its load. */
+const knownLoads = (loads: readonly number[]): { readonly at: number; readonly load: number }[] =>
+  loads.flatMap((load, at) => (Number.isNaN(load) ? [] : [{ at, load }]));
+
 /** Rows at which the number of the load changes. */
 function byNumber({ loads }: LoggerRows): number[] {
-  const known = loads.flatMap((load, index) => (Number.isNaN(load) ? [] : [index]));
-  return known.filter((at, i) => i > 0 && loads[at] !== loads[known[i - 1]]);
+  const known = knownLoads(loads);
+  return known.flatMap(({ at, load }, i) => (i > 0 && load !== nth(known, i - 1).load ? [at] : []));
 }
 
 function byLoad({ times, loads }: LoggerRows): number[] {
-  const known = loads.flatMap((load, index) => (Number.isNaN(load) ? [] : [index]));
+  const known = knownLoads(loads);
   if (known.length < 2) return [];
-  const scatter = SCATTERS * median(known.slice(1).map((at, i) => Math.abs(loads[at] - loads[known[i]])));
+  const scatter = SCATTERS * median(known.slice(1).map(({ load }, i) => Math.abs(load - nth(known, i).load)));
   const differs = (a: number, b: number): boolean =>
     Math.abs(a - b) > Math.max(SHARE * Math.max(Math.abs(a), Math.abs(b)), scatter);
 
   const starts: number[] = [];
-  let first = [loads[known[0]]];
-  let level = first[0];
+  let level = firstOf(known).load;
+  let first = [level];
   for (let i = 1; i < known.length; i++) {
-    const departs = (at: number): boolean => differs(loads[at], level);
-    if (departs(known[i]) && known.slice(i, i + STAYS).every(departs)) {
-      starts.push(known[i]);
+    const departs = ({ load }: { readonly load: number }): boolean => differs(load, level);
+    const row = nth(known, i);
+    if (departs(row) && known.slice(i, i + STAYS).every(departs)) {
+      starts.push(row.at);
       // While the load still climbs from row to row, the level climbs with it.
-      while (i + 1 < known.length && differs(loads[known[i + 1]], loads[known[i]])) i++;
+      while (i + 1 < known.length && differs(nth(known, i + 1).load, nth(known, i).load)) i++;
       first = [];
-    } else if (departs(known[i])) continue;
-    if (first.length < LEVEL_ROWS) level = median((first = [...first, loads[known[i]]]));
+    } else if (departs(row)) continue;
+    if (first.length < LEVEL_ROWS) level = median((first = [...first, nth(known, i).load]));
   }
   return withoutRamps(starts, times, loads);
 }
@@ -71,15 +77,14 @@ function byLoad({ times, loads }: LoggerRows): number[] {
 /** Leaves out a start that only carries on from the one before it in the same direction within a minute. */
 function withoutRamps(starts: readonly number[], times: readonly number[], loads: readonly number[]): number[] {
   const kept: number[] = [];
+  const carriesOn = (start: number, before: number): boolean => {
+    const passed = nth(times, start) - nth(times, before);
+    const [was, jumped, now] = [nth(loads, before - 1), nth(loads, before), nth(loads, start)];
+    return passed >= 0 && passed < RAMP && (now - jumped) * (jumped - was) > 0;
+  };
   for (const start of starts) {
-    const before = kept[kept.length - 1];
-    const isRamp =
-      before !== undefined &&
-      before > 0 &&
-      times[start] - times[before] >= 0 &&
-      times[start] - times[before] < RAMP &&
-      (loads[start] - loads[before]) * (loads[before] - loads[before - 1]) > 0;
-    if (!isRamp) kept.push(start);
+    const before = kept.at(-1);
+    if (before === undefined || before === 0 || !carriesOn(start, before)) kept.push(start);
   }
   return kept;
 }
@@ -88,9 +93,9 @@ function withoutRamps(starts: readonly number[], times: readonly number[], loads
 function byInterval({ times }: LoggerRows): number[] {
   const starts: number[] = [];
   for (let i = 2; i + 1 < times.length; i++) {
-    const [before, after] = [times[i] - times[i - 1], times[i + 1] - times[i]];
-    if (after > 0 && before > QUICKENED * after && (starts.length === 0 || i - starts[starts.length - 1] > STAYS))
-      starts.push(i);
+    const at = nth(times, i);
+    const [before, after] = [at - nth(times, i - 1), nth(times, i + 1) - at];
+    if (after > 0 && before > QUICKENED * after && i - (starts.at(-1) ?? -Infinity) > STAYS) starts.push(i);
   }
   return starts;
 }
@@ -117,7 +122,7 @@ export function findLoads(rows: LoggerRows, layout: Layout, way: WayToFind): Loa
 
 /** Joins a stretch to the one before it. */
 export const joinToBefore = (steps: readonly LoadStep[], index: number): LoadStep[] =>
-  steps.flatMap((step, i) => (i === index - 1 ? [{ ...step, to: steps[index].to }] : i === index ? [] : [step]));
+  steps.flatMap((step, i) => (i === index - 1 ? [{ ...step, to: nth(steps, index).to }] : i === index ? [] : [step]));
 
 /** Begins a new stretch at a row within one; the same stretches where the row begins or ends one already. */
 export function splitAt(steps: readonly LoadStep[], row: number): LoadStep[] {

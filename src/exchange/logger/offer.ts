@@ -2,6 +2,7 @@
  * What can be read from a logger's file about its own layout: offered to the user, who confirms it. What the file does not
  * say is left undefined: it is to be asked.
  */
+import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { UNITS, unitNamed } from "../../reduction/units";
 import { numberIn, timeIn } from "./cell";
 import {
@@ -84,7 +85,7 @@ export function headingsAbove(
   const least = data.every((row) => isBlank(row[columns - 1] ?? "")) ? columns - 1 : columns;
   const above: (readonly string[])[] = [];
   for (let index = firstLine - 2; index >= 0 && above.length < MOST_HEADING_ROWS; index--) {
-    const row = rows[index];
+    const row = nth(rows, index);
     if (row.every(isBlank)) continue;
     if (row.filter((cell) => !isBlank(cell)).length < 2 || row.length < least || row.length > columns) break;
     if (row.some((cell) => numberIn(cell, decimal) !== undefined)) break;
@@ -97,7 +98,9 @@ export function headingsAbove(
 
 /** The unit that a column's headings name: in brackets, as a cell of its own, or as the last word; "in" only as the first two. */
 export function unitIn(headings: readonly string[], names: readonly string[]): string | undefined {
-  const bracketed = headings.flatMap((cell) => [...cell.matchAll(/[[(]([^\])]+)[\])]/g)].map(([, inner]) => inner));
+  const bracketed = headings.flatMap((cell) =>
+    [...cell.matchAll(/[[(]([^\])]+)[\])]/g)].flatMap(([, inner]) => inner ?? []),
+  );
   const last = headings.flatMap((cell) => /[\s,_]([^\s,_]+)$/.exec(cell)?.[1] ?? []).filter((word) => word !== "in");
   for (const word of [...bracketed, ...headings, ...last]) {
     const unit = unitNamed(word, names);
@@ -113,7 +116,10 @@ const TIME_WORDS: readonly [TimeForm, readonly string[]][] = [
   ["d", ["d", "day", "days"]],
 ];
 
-const LENGTH_WORDS = { ...Object.fromEntries(Object.keys(UNITS.length).map((name) => [name, name])), inch: "in" };
+const LENGTH_WORDS: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(Object.keys(UNITS.length).map((name) => [name, name])),
+  inch: "in",
+};
 const DIVISION_WORDS = ["div", "divs", "division", "divisions"];
 
 const NUMBERED = /^\W*(?:no|nr|rec|record|index|id|line|row|point|scan)\b/i;
@@ -156,6 +162,14 @@ function clockForm(cells: readonly string[], headings: readonly string[], dated:
   return /^0+:0+:0/.test(cells[0] ?? "") ? "h:mm:ss" : "clock";
 }
 
+interface Column {
+  readonly index: number;
+  readonly headings: readonly string[];
+  /** The headings joined. */
+  readonly words: string;
+  readonly cells: readonly string[];
+}
+
 export interface Offer {
   readonly draft: LayoutDraft;
   /** The name of each column: its headings joined, "" where it has none. */
@@ -177,79 +191,80 @@ export function offerLayout(
   const firstLine = set.firstLine ?? offeredFirstLine(rows, decimal);
   const headings = headingsAbove(rows, firstLine ?? 1, decimal);
   const data = rows.slice((firstLine ?? 1) - 1).filter((row) => isDataRow(row, decimal));
-  const cells = headings.map((_, col) => columnOf(data, col));
-  const words = headings.map((column) => column.join(" "));
+  const columns = headings.map((heads, index): Column => ({
+    index,
+    headings: heads,
+    words: heads.join(" "),
+    cells: columnOf(data, index),
+  }));
+  const hasHeadings = columns.some(({ words }) => words !== "");
 
-  const free = new Set(headings.keys());
-  const take = (test: (col: number) => boolean): number | undefined => {
-    const col = [...free].find(test);
-    if (col !== undefined) free.delete(col);
-    return col;
+  const free = new Set(columns);
+  const take = (test: (column: Column) => boolean): Column | undefined => {
+    const column = [...free].find(test);
+    if (column !== undefined) free.delete(column);
+    return column;
   };
-  const dateAlone = take((col) => cells[col].length > 0 && cells[col].every((cell) => DATE_CELL.test(cell)));
-  for (const col of free) if (NUMBERED.test(words[col])) free.delete(col);
+  const dateAlone = take(({ cells }) => cells.length > 0 && cells.every((cell) => DATE_CELL.test(cell)));
+  for (const column of free) if (NUMBERED.test(column.words)) free.delete(column);
+  const timeNames = TIME_WORDS.flatMap(([, names]) => names);
   const time =
-    take((col) => cells[col].length > 0 && cells[col].every((cell) => CLOCK_CELL.test(cell))) ??
-    take((col) => ABOUT.time.test(words[col])) ??
-    take(
-      (col) =>
-        unitIn(
-          headings[col],
-          TIME_WORDS.flatMap(([, names]) => names),
-        ) !== undefined,
-    ) ??
-    take(() => words.every((word) => word === ""));
+    take(({ cells }) => cells.length > 0 && cells.every((cell) => CLOCK_CELL.test(cell))) ??
+    take(({ words }) => ABOUT.time.test(words)) ??
+    take((column) => unitIn(column.headings, timeNames) !== undefined) ??
+    take(() => !hasHeadings);
+  const readingNames = [...Object.keys(LENGTH_WORDS), ...DIVISION_WORDS];
   const reading =
-    take((col) => ABOUT.reading.test(words[col])) ??
-    take((col) => unitIn(headings[col], [...Object.keys(LENGTH_WORDS), ...DIVISION_WORDS]) !== undefined) ??
-    take(() => words.every((word) => word === ""));
+    take(({ words }) => ABOUT.reading.test(words)) ??
+    take((column) => unitIn(column.headings, readingNames) !== undefined) ??
+    take(() => !hasHeadings);
   const loadNames = [...Object.keys(UNITS.stress), ...Object.keys(UNITS.force)];
   const load =
-    take((col) => unitIn(headings[col], loadNames) !== undefined) ??
-    take((col) => ABOUT.load.test(words[col])) ??
-    take((col) => ABOUT.step.test(words[col]) && !countsLines(cells[col]));
+    take((column) => unitIn(column.headings, loadNames) !== undefined) ??
+    take(({ words }) => ABOUT.load.test(words)) ??
+    take(({ words, cells }) => ABOUT.step.test(words) && !countsLines(cells));
 
-  const times = time === undefined ? [] : cells[time];
-  const timeHeadings = time === undefined ? [] : headings[time];
+  const times = time?.cells ?? [];
+  const timeHeadings = time?.headings ?? [];
   const isClock = times.some((cell) => cell.includes(":"));
-  const datesWithin = times.map((cell) => cell.split(/[ T]/)[0]).filter((cell) => DATE_CELL.test(cell));
-  const dates = dateAlone === undefined ? datesWithin : cells[dateAlone];
+  const datesWithin = times.map((cell) => firstOf(cell.split(/[ T]/))).filter((cell) => DATE_CELL.test(cell));
+  const dates = dateAlone?.cells ?? datesWithin;
   const orders = possibleOrders(dates);
   const timeForm = isClock
     ? clockForm(times, timeHeadings, dates.length > 0)
     : TIME_WORDS.find(([, names]) => unitIn(timeHeadings, names) !== undefined)?.[0];
 
-  const lengthWord = reading === undefined ? undefined : unitIn(headings[reading], Object.keys(LENGTH_WORDS));
+  const lengthWord = reading && unitIn(reading.headings, Object.keys(LENGTH_WORDS));
   const readingUnit = lengthWord
-    ? (LENGTH_WORDS as Record<string, string>)[lengthWord]
-    : reading !== undefined && unitIn(headings[reading], DIVISION_WORDS)
+    ? LENGTH_WORDS[lengthWord]
+    : reading && unitIn(reading.headings, DIVISION_WORDS)
       ? "div"
       : undefined;
-  const stressUnit = load === undefined ? undefined : unitIn(headings[load], Object.keys(UNITS.stress));
-  const forceUnit = load === undefined ? undefined : unitIn(headings[load], Object.keys(UNITS.force));
+  const stressUnit = load && unitIn(load.headings, Object.keys(UNITS.stress));
+  const forceUnit = load && unitIn(load.headings, Object.keys(UNITS.force));
   const loadKind = stressUnit
     ? "stress"
     : forceUnit
       ? "force"
-      : load !== undefined && ABOUT.step.test(words[load])
+      : load && ABOUT.step.test(load.words)
         ? "number"
         : undefined;
 
   return {
-    columns: words,
+    columns: columns.map(({ words }) => words),
     draft: {
       delimiter,
       decimal,
       firstLine,
-      time,
+      time: time?.index,
       timeForm,
-      date: timeForm === "clock" && dateAlone !== undefined ? dateAlone : null,
+      date: (timeForm === "clock" ? dateAlone?.index : undefined) ?? null,
       dateOrder: dates.length === 0 ? "ymd" : orders.length === 1 ? orders[0] : undefined,
       timesRun: timeForm === "clock" ? "test" : timesRun(times, timeForm ?? "min", decimal),
-      reading,
+      reading: reading?.index,
       readingUnit,
-      sense: reading === undefined ? undefined : senseOf(cells[reading], decimal),
-      load: load ?? null,
+      sense: reading && senseOf(reading.cells, decimal),
+      load: load?.index ?? null,
       loadKind: load === undefined ? "stress" : loadKind,
       loadUnit: load === undefined || loadKind === "number" ? "" : (stressUnit ?? forceUnit),
       lever: 1,
@@ -262,22 +277,28 @@ export function offerLayout(
 function timesRun(cells: readonly string[], form: TimeForm, decimal: DecimalMark): "test" | "load" {
   const times = cells
     .map((cell) => timeIn(cell, form, decimal, "ymd")?.minutes)
-    .filter((time) => time !== undefined && time >= 0) as number[];
-  return times.some((time, index) => index > 0 && time < times[index - 1] && time <= 1.5 * times[0]) ? "load" : "test";
+    .filter((time) => time !== undefined)
+    .filter((time) => time >= 0);
+  const fallsBack = (time: number, index: number): boolean =>
+    index > 0 && time < nth(times, index - 1) && time <= 1.5 * firstOf(times);
+  return times.some(fallsBack) ? "load" : "test";
 }
 
 /** By how the readings end against how they begin: a test loads more than it unloads. */
 function senseOf(cells: readonly string[], decimal: DecimalMark): "rise" | "fall" | undefined {
   const readings = cells
     .map((cell) => numberIn(cell, decimal))
-    .filter((reading) => reading !== undefined && !NO_READING.includes(reading)) as number[];
+    .filter((reading) => reading !== undefined)
+    .filter((reading) => !NO_READING.includes(reading));
   if (readings.length < 2) return undefined;
-  const change = readings[readings.length - 1] - readings[0];
+  const change = lastOf(readings) - firstOf(readings);
   return change === 0 ? undefined : change > 0 ? "rise" : "fall";
 }
 
 /** The layout once nothing is left to be chosen; else which parts are. */
 export function finished(draft: LayoutDraft): { readonly layout: Layout } | { readonly missing: (keyof Layout)[] } {
+  // Object.keys is typed as any text; a draft has the keys of a layout and no others.
   const missing = (Object.keys(draft) as (keyof Layout)[]).filter((key) => draft[key] === undefined);
+  // Nothing of the draft is undefined: it is a layout.
   return missing.length > 0 ? { missing } : { layout: draft as Layout };
 }

@@ -2,6 +2,7 @@
  * The readings of a logger's file in the order of its lines, and every line that cannot be used with the reason. Nothing
  * is mended: a line counts as it stands or is left out and told.
  */
+import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { numberIn, timeIn } from "./cell";
 import type { TextFile } from "./decode";
 import type { Layout } from "./layout";
@@ -77,43 +78,41 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
     const fault = (kind: FaultKind, cell: string): void => void faults.push({ line, kind, cell: shown(cell.trim()) });
     const whole = row.join(delimiter);
     if (row.every(isBlank)) return;
-    if (headings.has(file.lines[line - 1].trim())) return fault("heading", whole);
-    const time = timeIn(
-      row[layout.time] ?? "",
-      timeForm,
-      decimal,
-      dateOrder,
-      layout.date === null ? undefined : row[layout.date],
-    );
-    const reading = numberIn(row[layout.reading] ?? "", decimal);
+    if (headings.has(nth(file.lines, line - 1).trim())) return fault("heading", whole);
+    const timeCell = row[layout.time] ?? "";
+    const readingCell = row[layout.reading] ?? "";
+    const time = timeIn(timeCell, timeForm, decimal, dateOrder, layout.date === null ? undefined : row[layout.date]);
+    const reading = numberIn(readingCell, decimal);
     if (row.length <= widest) {
       const isLast = line === file.lines.length && !file.endsWhole;
       return fault(isLast ? "cut" : row.length === 1 || time === undefined ? "words" : "short", whole);
     }
-    if (time === undefined && reading === undefined && !isBlank(row[layout.time])) return fault("words", whole);
-    if (time === undefined) return isBlank(row[layout.time]) ? fault("blank", whole) : fault("text", row[layout.time]);
-    if (reading === undefined)
-      return isBlank(row[layout.reading]) ? fault("blank", whole) : fault("text", row[layout.reading]);
-    if (layout.noReading.includes(reading)) return fault("code", row[layout.reading]);
+    if (time === undefined && reading === undefined && !isBlank(timeCell)) return fault("words", whole);
+    if (time === undefined) return isBlank(timeCell) ? fault("blank", whole) : fault("text", timeCell);
+    if (reading === undefined) return isBlank(readingCell) ? fault("blank", whole) : fault("text", readingCell);
+    if (layout.noReading.includes(reading)) return fault("code", readingCell);
 
-    const last = times.length - 1;
+    const before = times.at(-1);
     let at = time.minutes + days * 1440;
-    if (timeForm === "clock" && !time.dated && last >= 0 && at < times[last] - HALF_A_DAY) {
+    if (timeForm === "clock" && !time.dated && before !== undefined && at < before - HALF_A_DAY) {
       days++;
       at += 1440;
-      fault("midnight", row[layout.time]);
+      fault("midnight", timeCell);
     }
-    if (last >= 0 && at === times[last]) return fault(reading === readings[last] ? "repeat" : "same-time", whole);
-    if (last >= 0 && at < times[last]) {
-      const begins = at <= times[loadStart] || at < Math.min(1, times[last] / 2);
-      if (layout.timesRun === "test" || !begins) return fault("back", row[layout.time]);
+    if (at === before) return fault(reading === readings.at(-1) ? "repeat" : "same-time", whole);
+    if (before !== undefined && at < before) {
+      const begins = at <= nth(times, loadStart) || at < Math.min(1, before / 2);
+      if (layout.timesRun === "test" || !begins) return fault("back", timeCell);
       restarts.push(times.length);
       loadStart = times.length;
     }
-    let load = layout.load === null ? NaN : (numberIn(row[layout.load], decimal) ?? NaN);
+    const loadCell = layout.load === null ? undefined : nth(row, layout.load);
+    let load = loadCell === undefined ? NaN : (numberIn(loadCell, decimal) ?? NaN);
     if (layout.noReading.includes(load)) load = NaN;
-    if (layout.load !== null && Number.isNaN(load)) fault("no-load", row[layout.load]);
-    if (line === file.lines.length && !file.endsWhole && last >= 0 && looksCut(row, file.lines[lines[last] - 1]))
+    if (loadCell !== undefined && Number.isNaN(load)) fault("no-load", loadCell);
+    const lineBefore = lines.at(-1);
+    const endsFile = line === file.lines.length && !file.endsWhole;
+    if (endsFile && lineBefore !== undefined && looksCut(row, nth(file.lines, lineBefore - 1)))
       fault("maybe-cut", whole);
     lines.push(line);
     times.push(at);
@@ -122,8 +121,8 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
   };
   /** The last cell of the line has fewer digits than the same cell of the line before. */
   const looksCut = (row: readonly string[], before: string): boolean => {
-    const cells = cellsOf([before], delimiter)[0];
-    return row.length === cells.length && row[row.length - 1].length < cells[cells.length - 1].length;
+    const cells = firstOf(cellsOf([before], delimiter));
+    return row.length === cells.length && lastOf(row).length < lastOf(cells).length;
   };
 
   for (let from = firstLine - 1; from < file.lines.length; from += CHUNK) {
@@ -131,7 +130,8 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
     rows.forEach((row, index) => take(from + index + 1, row));
     yield Math.min(1, (from + CHUNK) / file.lines.length);
   }
-  for (const index of farOff(readings)) faults.push({ line: lines[index], kind: "far", cell: String(readings[index]) });
+  for (const index of farOff(readings))
+    faults.push({ line: nth(lines, index), kind: "far", cell: String(nth(readings, index)) });
   return { lines, times, readings, loads, restarts, faults: faults.sort((a, b) => a.line - b.line) };
 }
 
@@ -141,8 +141,8 @@ const FAR = 10;
 function farOff(readings: readonly number[]): number[] {
   if (readings.length < 20) return [];
   const sorted = Float64Array.from(readings).sort();
-  const low = sorted[Math.floor(0.05 * sorted.length)];
-  const high = sorted[Math.floor(0.95 * sorted.length)];
+  const low = nth(sorted, Math.floor(0.05 * sorted.length));
+  const high = nth(sorted, Math.floor(0.95 * sorted.length));
   const limit = FAR * (high - low);
   if (limit === 0) return [];
   return readings.flatMap((reading, index) => (reading < low - limit || reading > high + limit ? [index] : []));

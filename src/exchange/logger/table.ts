@@ -11,6 +11,7 @@ export function cellsOf(lines: readonly string[], delimiter: Delimiter): string[
   if (read.errors.length === 0 && read.data.length === lines.length) return read.data;
   return lines.map((line) => {
     const alone = parse<string[]>(line, { delimiter, newline: "\n" });
-    return alone.errors.length === 0 && alone.data.length === 1 ? alone.data[0] : line.split(delimiter);
+    const [cells] = alone.data;
+    return alone.errors.length === 0 && alone.data.length === 1 && cells ? cells : line.split(delimiter);
   });
 }

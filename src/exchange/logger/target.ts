@@ -1,4 +1,5 @@
 /** The data sheet that readings go to: what it holds, and what is written into it. */
+import { nth } from "../../reduction/numeric/lists";
 import { convert, unitNamed, UNITS } from "../../reduction/units";
 import type { CellValue, NamedColumns } from "../../workbook/port";
 import { MOST_LOADS, readingsName, timesName } from "../../specification/load-table";
@@ -58,7 +59,7 @@ const numberOf = (value: CellValue): number | undefined => (typeof value === "nu
 
 /** The data sheet behind the values that `WorkbookPort.readNames` gives for TARGET_NAMES. */
 export function targetOf(found: Readonly<Record<string, readonly (readonly CellValue[])[]>>): Target {
-  const column = (name: string): CellValue[] => (found[name] ?? []).map(([value]) => value);
+  const column = (name: string): CellValue[] => (found[name] ?? []).map(([value = ""]) => value);
   const single = (name: string): CellValue => column(name)[0] ?? "";
   const unit = (name: string, names: readonly string[], otherwise: string): string =>
     unitNamed(String(single(name)), names) ?? otherwise;
@@ -79,7 +80,9 @@ export function targetOf(found: Readonly<Record<string, readonly (readonly CellV
       held: column(readingsName(load)).filter((value) => value !== "").length,
       used: Math.max(usedRows(column(timesName(load))), usedRows(column(readingsName(load)))),
     })),
-    room: Math.min(...present.map((load) => Math.min(found[timesName(load)].length, found[readingsName(load)].length))),
+    room: Math.min(
+      ...present.map((load) => Math.min(column(timesName(load)).length, column(readingsName(load)).length)),
+    ),
     zeroReading: single("zero_reading"),
     dialFactor: single("dial_factor"),
     dialSense: single("dial_sense"),
@@ -143,7 +146,7 @@ export function columnsFor(
   const columns: Record<string, (CellValue | null)[]> = {};
   const stresses: (CellValue | null)[] = [];
   for (const { load, times, readings, stress } of loads) {
-    const { row = load - 1, used, stress: standing } = target.loads[load - 1];
+    const { row = load - 1, used, stress: standing } = nth(target.loads, load - 1);
     columns[timesName(load)] = padded(times, used);
     columns[readingsName(load)] = padded(readings, used);
     if (stress === undefined || standing !== undefined) continue;

@@ -5,6 +5,7 @@
  * textbook). Counted from the right moment, the first readings of a load lie on a straight line against root time; counted
  * from a later or an earlier one, they lie on a bent line.
  */
+import { nth } from "../../reduction/numeric/lists";
 import { straightLine } from "../../reduction/numeric/straight-line";
 import type { LoadStep } from "./loads";
 import type { LoggerRows } from "./rows";
@@ -26,21 +27,21 @@ const DECIDES = 3;
 /** How much more likely the last row before the load is than its first row, as a natural logarithm; undefined where rows are too few. */
 function evidence({ times, readings }: LoggerRows, { from, to }: LoadStep, resolution: number): number | undefined {
   const before = from - 1;
-  const start = readings[before];
-  const movement = readings[to - 1] - start;
+  const start = nth(readings, before);
+  const movement = nth(readings, to - 1) - start;
   const rows: number[] = [];
   for (let row = from; row < to && rows.length < MOST_ROWS; row++)
-    if ((readings[row] - start) / movement <= EARLY) rows.push(row);
+    if ((nth(readings, row) - start) / movement <= EARLY) rows.push(row);
   if (rows.length < LEAST_ROWS) return undefined;
-  const found = rows.map((row) => readings[row]);
+  const found = rows.map((row) => nth(readings, row));
   // Readings are rounded: a line cannot lie nearer to them than that.
   const rounding = (resolution ** 2 / 12) * rows.length;
   const misfit = (zero: number): number =>
     straightLine(
-      rows.map((row) => Math.sqrt(times[row] - zero)),
+      rows.map((row) => Math.sqrt(nth(times, row) - zero)),
       found,
     ).rss + rounding;
-  const [first, last] = [misfit(times[from]), misfit(times[before])];
+  const [first, last] = [misfit(nth(times, from)), misfit(nth(times, before))];
   return first > 0 && last > 0 ? (rows.length / 2) * Math.log(first / last) : undefined;
 }
 
@@ -48,8 +49,11 @@ function evidence({ times, readings }: LoggerRows, { from, to }: LoadStep, resol
 function resolutionOf(readings: readonly number[]): number {
   const sorted = Float64Array.from(readings).sort();
   let least = Infinity;
-  for (let i = 1; i < sorted.length; i++)
-    if (sorted[i] > sorted[i - 1]) least = Math.min(least, sorted[i] - sorted[i - 1]);
+  let before = Infinity;
+  for (const reading of sorted) {
+    if (reading > before) least = Math.min(least, reading - before);
+    before = reading;
+  }
   return Number.isFinite(least) ? least : 0;
 }
 
@@ -57,7 +61,7 @@ function resolutionOf(readings: readonly number[]): number {
 export function timeZeroShown(rows: LoggerRows, steps: readonly LoadStep[]): TimeZero {
   const resolution = resolutionOf(rows.readings);
   const found = steps
-    .filter(({ from }) => from > 0 && rows.times[from] > rows.times[from - 1])
+    .filter(({ from }) => from > 0 && nth(rows.times, from) > nth(rows.times, from - 1))
     .flatMap((step) => evidence(rows, step, resolution) ?? []);
   const rule = found.reduce((sum, one) => sum + one, 0) > DECIDES ? "last row" : "before";
   return { rule, loads: found.filter((one) => (rule === "before" ? one < 0 : one > 0)).length, of: found.length };
