@@ -59,17 +59,27 @@ function DataSheetScreen({ port, sheets }: ScreenProps) {
   );
 }
 
-const SCREENS: readonly Screen[] = [
-  { value: "sheet", Screen: DataSheetScreen },
-  { value: "readings", Screen: ReadingsScreen, keeps: true },
-  { value: "plot", Screen: PlotScreen, keeps: true },
-  { value: "review", Screen: ReviewScreen, keeps: true },
-  { value: "results", Screen: ResultsScreen },
-  { value: "checks", Screen: ChecksScreen, keeps: true },
-  { value: "byHand", Screen: ByHandScreen, keeps: true },
-  { value: "report", Screen: ReportScreen, keeps: true },
-  { value: "about", Screen: () => <AboutScreen /> },
+/** In the order of the work, each group a line of tabs: what is filled in, what is looked at, what is signed. */
+const GROUPS: readonly (readonly Screen[])[] = [
+  [
+    { value: "sheet", Screen: DataSheetScreen },
+    { value: "readings", Screen: ReadingsScreen, keeps: true },
+  ],
+  [
+    { value: "plot", Screen: PlotScreen, keeps: true },
+    { value: "review", Screen: ReviewScreen, keeps: true },
+    { value: "results", Screen: ResultsScreen },
+  ],
+  [
+    { value: "checks", Screen: ChecksScreen, keeps: true },
+    { value: "byHand", Screen: ByHandScreen, keeps: true },
+    { value: "report", Screen: ReportScreen, keeps: true },
+  ],
 ];
+
+const ABOUT: Screen = { value: "about", Screen: () => <AboutScreen /> };
+
+const SCREENS: readonly Screen[] = [...GROUPS.flat(), ABOUT];
 
 /** A screen that is made when it is first shown, and then only hidden; the workbook is left alone meanwhile. */
 function KeptScreen({ port, sheets, Screen, isShown }: ScreenProps & Pick<Screen, "Screen"> & { isShown: boolean }) {
@@ -88,14 +98,15 @@ function KeptScreen({ port, sheets, Screen, isShown }: ScreenProps & Pick<Screen
 
 export function Pane({ port, sheets, look }: PaneProps) {
   const styles = useStyles();
-  const [shown, setShown] = useState(SCREENS[0].value);
+  const [shown, setShown] = useState<Screen["value"]>("sheet");
   return (
     <FluentProvider theme={THEMES[look]} className={styles.pane} style={PLOT_INKS[look] as CSSProperties}>
       <FollowedWorkbook port={port}>
         <header className={styles.tabs}>
           <Tabs
             label={text.tabs.label}
-            tabs={SCREENS.map(({ value }) => ({ value, text: text.tabs[value] }))}
+            groups={GROUPS.map((group) => group.map(({ value }) => ({ value, text: text.tabs[value] })))}
+            behindTitle={{ value: ABOUT.value, text: text.tabs.about, title: text.title }}
             selected={shown}
             panel="screen"
             onSelect={setShown}

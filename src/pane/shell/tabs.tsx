@@ -1,19 +1,40 @@
-/** Tabs by the pattern of the ARIA practices: one stop of the Tab key, arrows move along, Home and End to the ends. */
+/**
+ * Tabs by the pattern of the ARIA practices: one stop of the Tab key, arrows move along, Home and End to the ends. They look like a
+ * ledger: each group of the work is a ruled line, and the title stands on the spine, with what is said about the program behind it.
+ */
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
-import { useRef, type KeyboardEvent } from "react";
+import type { KeyboardEvent, ReactNode } from "react";
+import { useStyles as useSharedStyles } from "../ui/styles";
+
+/** From this width on the groups stand beside each other in one line. */
+const WIDE = "@media (min-width: 760px)";
 
 const useStyles = makeStyles({
-  // Nine names stand in two rows of a pane of 320 px, in one where it is wide.
-  list: { display: "flex", flexWrap: "wrap", padding: "0 2px" },
+  list: { display: "flex", alignItems: "stretch", minHeight: "72px", [WIDE]: { minHeight: "36px" } },
+  lines: { flexGrow: 1, minWidth: 0, display: "flex", flexDirection: "column", [WIDE]: { flexDirection: "row" } },
+  line: {
+    flexGrow: 1,
+    display: "grid",
+    gridAutoFlow: "column",
+    gridAutoColumns: "minmax(0, 1fr)",
+    "& + &": {
+      borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
+      [WIDE]: { borderTop: "none", borderLeft: `1px solid ${tokens.colorNeutralStroke2}` },
+    },
+    [WIDE]: { flexGrow: 0, gridAutoColumns: "auto" },
+  },
   tab: {
-    minHeight: "32px",
-    padding: "0 6px",
-    "@media (min-width: 640px)": { minHeight: "40px", padding: "0 10px" },
+    boxSizing: "border-box",
+    minHeight: "23px",
+    padding: "2px 8px 0",
     border: "none",
-    borderBottom: "3px solid transparent",
+    borderBottom: "2px solid transparent",
     background: "none",
     font: "inherit",
     fontSize: tokens.fontSizeBase200,
+    lineHeight: "16px",
+    textAlign: "start",
+    whiteSpace: "nowrap",
     color: tokens.colorNeutralForeground2,
     cursor: "pointer",
     "@media (forced-colors: active)": { borderBottomColor: "Canvas" },
@@ -22,16 +43,54 @@ const useStyles = makeStyles({
   },
   selected: {
     color: tokens.colorNeutralForeground1,
+    backgroundColor: tokens.colorBrandBackground2,
     fontWeight: tokens.fontWeightSemibold,
     borderBottomColor: tokens.colorCompoundBrandStroke,
     "@media (forced-colors: active)": { borderBottomColor: "Highlight" },
     ":hover": { borderBottomColor: tokens.colorCompoundBrandStroke },
   },
+  // Last in the order of the keys, first on the page.
+  spine: {
+    order: -1,
+    width: "26px",
+    padding: 0,
+    border: "none",
+    borderRight: "3px solid transparent",
+    backgroundColor: tokens.colorBrandBackground,
+    color: tokens.colorNeutralForegroundOnBrand,
+    font: "inherit",
+    fontSize: tokens.fontSizeBase100,
+    lineHeight: "23px",
+    fontWeight: tokens.fontWeightSemibold,
+    letterSpacing: "0.04em",
+    cursor: "pointer",
+    display: "flex",
+    alignItems: "center",
+    justifyContent: "center",
+    [WIDE]: { width: "auto", padding: "0 12px", fontSize: tokens.fontSizeBase300 },
+    "@media (forced-colors: active)": { borderRightColor: "Canvas" },
+    ":hover": { backgroundColor: tokens.colorBrandBackgroundHover },
+    ":focus-visible": { outline: `2px solid ${tokens.colorNeutralForegroundOnBrand}`, outlineOffset: "-4px" },
+  },
+  spineSelected: {
+    backgroundColor: tokens.colorBrandBackgroundPressed,
+    borderRightColor: tokens.colorBrandBackground2,
+    "@media (forced-colors: active)": { borderRightColor: "Highlight" },
+  },
+  // Read from the foot up, as on the spine of a book that lies on its back.
+  title: {
+    writingMode: "vertical-rl",
+    transform: "rotate(180deg)",
+    [WIDE]: { writingMode: "unset", transform: "none" },
+  },
 });
 
 export interface TabsProps<T extends string> {
   readonly label: string;
-  readonly tabs: readonly { readonly value: T; readonly text: string }[];
+  /** The tabs of each line. */
+  readonly groups: readonly (readonly { readonly value: T; readonly text: string }[])[];
+  /** The tab behind the title, which stands on the spine. */
+  readonly behindTitle: { readonly value: T; readonly text: string; readonly title: string };
   readonly selected: T;
   /** The id of the panel that the tabs show. */
   readonly panel: string;
@@ -40,37 +99,56 @@ export interface TabsProps<T extends string> {
 
 export const tabId = (value: string): string => `tab-${value}`;
 
-export function Tabs<T extends string>({ label, tabs, selected, panel, onSelect }: TabsProps<T>) {
+export function Tabs<T extends string>({ label, groups, behindTitle, selected, panel, onSelect }: TabsProps<T>) {
   const styles = useStyles();
-  const list = useRef<HTMLDivElement>(null);
+  const shared = useSharedStyles();
+  const values = [...groups.flat(), behindTitle].map(({ value }) => value);
   const move = (event: KeyboardEvent): void => {
-    const at = tabs.findIndex(({ value }) => value === selected);
-    const last = tabs.length - 1;
+    const last = values.length - 1;
+    const at = values.indexOf(selected);
     const to = { ArrowRight: at === last ? 0 : at + 1, ArrowLeft: at === 0 ? last : at - 1, Home: 0, End: last }[
       event.key
     ];
-    if (to === undefined) return;
+    const value = to === undefined ? undefined : values[to];
+    if (value === undefined) return;
     event.preventDefault();
-    onSelect(tabs[to].value);
-    (list.current?.children[to] as HTMLElement).focus();
+    onSelect(value);
+    document.getElementById(tabId(value))?.focus();
   };
+  const tab = (value: T, className: string, content: ReactNode) => (
+    <button
+      key={value}
+      id={tabId(value)}
+      type="button"
+      role="tab"
+      aria-selected={value === selected}
+      aria-controls={panel}
+      tabIndex={value === selected ? 0 : -1}
+      className={className}
+      onClick={() => onSelect(value)}
+    >
+      {content}
+    </button>
+  );
   return (
-    <div ref={list} role="tablist" aria-label={label} className={styles.list} onKeyDown={move}>
-      {tabs.map(({ value, text }) => (
-        <button
-          key={value}
-          id={tabId(value)}
-          type="button"
-          role="tab"
-          aria-selected={value === selected}
-          aria-controls={panel}
-          tabIndex={value === selected ? 0 : -1}
-          className={mergeClasses(styles.tab, value === selected && styles.selected)}
-          onClick={() => onSelect(value)}
-        >
-          {text}
-        </button>
-      ))}
+    <div role="tablist" aria-label={label} className={styles.list} onKeyDown={move}>
+      <div className={styles.lines}>
+        {groups.map((group) => (
+          <div key={group[0]?.value} className={styles.line}>
+            {group.map(({ value, text }) =>
+              tab(value, mergeClasses(styles.tab, value === selected && styles.selected), text),
+            )}
+          </div>
+        ))}
+      </div>
+      {tab(
+        behindTitle.value,
+        mergeClasses(styles.spine, behindTitle.value === selected && styles.spineSelected),
+        <>
+          <span className={styles.title}>{behindTitle.title}</span>
+          <span className={shared.hidden}>{`: ${behindTitle.text}`}</span>
+        </>,
+      )}
     </div>
   );
 }

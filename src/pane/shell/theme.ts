@@ -1,5 +1,12 @@
 /** The looks of the pane: which one suits the host, and the colours of each. */
-import { teamsHighContrastTheme, tokens, webDarkTheme, webLightTheme, type Theme } from "@fluentui/react-components";
+import {
+  createDarkTheme,
+  createLightTheme,
+  teamsHighContrastTheme,
+  tokens,
+  type BrandVariants,
+  type Theme,
+} from "@fluentui/react-components";
 
 export type Look = "light" | "dark" | "high-contrast";
 
@@ -22,9 +29,39 @@ export const lookOf = ({ background, forcedColours, prefersDark = false }: HostL
   return (background === undefined ? prefersDark : brightness(background) < 0.5) ? "dark" : "light";
 };
 
+/** Shades of the clay of the icon (80), from dark to light. */
+const CLAY: BrandVariants = {
+  10: "#160804",
+  20: "#2b110a",
+  30: "#411b10",
+  40: "#572617",
+  50: "#6b311e",
+  60: "#803d27",
+  70: "#924a31",
+  80: "#a4573a",
+  90: "#b46a4e",
+  100: "#c37d62",
+  110: "#d19178",
+  120: "#dda58e",
+  130: "#e7b9a6",
+  140: "#efcdbe",
+  150: "#f6e0d6",
+  160: "#fbf1ec",
+};
+
+/** Texts in clay are lighter than the maker of the theme has them, so that they can be read on dark grounds. */
+const onDark: Partial<Theme> = {
+  colorBrandForeground1: CLAY[120],
+  colorBrandForeground2: CLAY[130],
+  colorBrandForegroundLink: CLAY[120],
+  colorBrandForegroundLinkHover: CLAY[130],
+  colorBrandForegroundLinkPressed: CLAY[120],
+  colorBrandForegroundLinkSelected: CLAY[120],
+};
+
 export const THEMES: Record<Look, Theme> = {
-  light: webLightTheme,
-  dark: webDarkTheme,
+  light: createLightTheme(CLAY),
+  dark: { ...createDarkTheme(CLAY), ...onDark },
   "high-contrast": teamsHighContrastTheme,
 };
 
