@@ -25,11 +25,11 @@ export const SOIL_NAMES: Readonly<Record<CreepSoil, Message>> = {
 export type CreepSoil = (typeof CREEP_RATIOS)[number]["soil"];
 export const CREEP_SOILS = CREEP_RATIOS.map(({ soil }) => soil);
 
-/** How far the ratio of one kind of soil lies from that of the table. */
+/** How far the ratio of one kind of soil may lie from the ratio in the table. */
 const SPREAD = 0.01;
 
 /**
- * Lower and upper limit of the usual ratio of a kind of soil; of any soil where the kind is not known: 0.01 to 0.07.
+ * Lower and upper limit of the usual ratio of a kind of soil; of any soil if the kind is not known: 0.01 to 0.07.
  * @example usualCreepRatio("peat") // [0.05, 0.07]
  */
 export function usualCreepRatio(soil?: CreepSoil): readonly [low: number, high: number] {
@@ -37,18 +37,18 @@ export function usualCreepRatio(soil?: CreepSoil): readonly [low: number, high: 
   return [rounded(Math.min(...ratios) - SPREAD), rounded(Math.max(...ratios) + SPREAD)];
 }
 
-/** To the two decimals of the table: 0.02 - 0.01 is 0.01. */
+/** Rounds to the two decimals of the table, so that 0.02 - 0.01 is 0.01. */
 const rounded = (ratio: number): number => Math.round(100 * ratio) / 100;
 
 export interface CreepRatio {
   readonly ratio: number;
-  /** The kind of soil whose usual ratio is nearest, or undefined where none is within 0.01. */
+  /** The kind of soil whose usual ratio is nearest; undefined if none is within 0.01. */
   readonly soil?: CreepSoil;
 }
 
 /**
- * C-alpha / Cc, both on one basis (void ratio or strain) and at the same stress: Cc is then the local slope of the curve.
- * A ratio outside the limits of the soil, or of any soil where none is named, is remarked.
+ * C-alpha / Cc, both on one basis (void ratio or strain) and at one stress: Cc is the local slope of the curve there. A
+ * remark says if the ratio lies outside the limits of the soil, or of every soil if none is named.
  * @example creepRatio(0.02, 0.451, "inorganic clay or silt").value.ratio // 0.04435
  */
 export function creepRatio(cAlpha: number, compressionIndex: number, soil?: CreepSoil): Outcome<CreepRatio> {

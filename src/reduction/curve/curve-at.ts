@@ -13,8 +13,9 @@ export type CurveBranch = (typeof CURVE_BRANCHES)[number];
 const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * b;
 
 /**
- * The value at a stress: that of a point of the line where there is one (of two, the later), else straight between two
- * points on log of stress. `line` and `name` are the words of the refusal (method) beyond the ends of the line.
+ * The value at a stress: the value of a point of the line at that stress (the later of two points), or interpolated
+ * between two points, linearly on log of stress. `line` and `name` are the words of the refusal (method) beyond the
+ * ends of the line.
  */
 export function readOn(
   line: readonly LoadPoint[],
@@ -31,8 +32,8 @@ export function readOn(
 }
 
 /**
- * Points of a branch with the steps at one stress, where water was added or a load left standing: the curve arrives at the
- * point before the step, and goes on from the one after it.
+ * Points of a branch with its steps at constant stress, where water was added or a load left standing: the curve
+ * arrives at the point before the step, and continues from the point after it.
  */
 function withSteps(points: readonly LoadPoint[], wetting: Branches["wetting"]): LoadPoint[] {
   const arrival = (point: LoadPoint): LoadPoint[] => {
@@ -42,7 +43,7 @@ function withSteps(points: readonly LoadPoint[], wetting: Branches["wetting"]): 
   return points.flatMap(arrival);
 }
 
-/** The points of a branch; empty where the test has none. Refuses what `branches` refuses of the rows. */
+/** The points of a branch; empty if the test has none. Refuses the rows that `branches` refuses. */
 export const branchOf = (test: TestCurve, branch: CurveBranch): Outcome<readonly LoadPoint[]> =>
   then(branchesOfAny(test), ({ seating, firstLoading, finalUnloading, loops, wetting }) => {
     if (branch === "loading") return given(withSteps([...seating, ...firstLoading], wetting));

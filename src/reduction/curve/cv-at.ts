@@ -5,11 +5,11 @@ import { readOn } from "./curve-at";
 import { SAME_LOAD } from "./loads";
 
 /**
- * cv at a stress, straight between loads on log of stress; stresses in one unit, cv in any.
- * Rows in test order, a blank as null or 0; those without a stress or a cv are left out. Only loads above all before them
- * count: a reload, an unloading and a load left standing have another cv. A list from the greatest stress down is read
- * from its end. Refuses (input) a negative stress or cv; refuses (method) a stress beyond the loads that have a cv.
- * Interpolation on log of stress is common practice, no source.
+ * cv at a stress, interpolated linearly on log of stress between loads; stresses in one unit, cv in any unit. Rows in
+ * test order, a blank as null or 0; those without a stress or a cv are left out. Only loads above all earlier loads
+ * count: a reload, an unloading and a load left standing have another cv. A list that begins at the greatest stress is
+ * read from its end. Refuses (input) a negative stress or cv; refuses (method) a stress beyond the loads that have a
+ * cv. Interpolation on log of stress is common practice, no source.
  * @example cvAt([50, 100, 200], [4, 2, 1], 141.42) // 1.5
  * @example cvAt([50, 100], [4, 2], 400) // refused: the stress (400) lies beyond the loads that have a cv, which runs from 50 to 100: give
  *   a stress between, and check that both are in one unit

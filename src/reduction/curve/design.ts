@@ -1,6 +1,6 @@
 /**
- * What a settlement is worked out from, read from the laboratory curve: void ratio, mv and M over an increase of stress from
- * the in-situ stress, and the slopes of the curve as strain per log cycle of stress.
+ * Values of the laboratory curve from which a settlement is calculated: void ratio, mv and M over an increase of stress
+ * from the in-situ stress, and the slopes of the curve as strain per log cycle of stress.
  */
 import { say, digits, distinct, type Message } from "../message";
 import { badInput, figure, given, notApplicable, then, type Outcome, type Refusal } from "../outcome";
@@ -14,28 +14,28 @@ import { remarksOnRatio } from "./stress-history";
 
 export interface DesignInput {
   readonly test: TestCurve;
-  /** Left out, what needs it is refused, and the rest is given. */
+  /** Without it, the values that need it are refused, and the others are given. */
   readonly inSituStress?: number;
   /** Rise of stress above the in-situ stress. */
   readonly increase: number;
-  /** For void ratios, the first one if left out. */
+  /** For void ratios: the first void ratio of the test if omitted. */
   readonly initialVoidRatio?: number;
-  /** Typed or read, for the remarks: which part of the increase is virgin. */
+  /** Entered or read from the curve; the remarks say with it which part of the increase is virgin. */
   readonly preconsolidationStress: Outcome<number>;
 }
 
-/** Stresses in the unit of the test; mv in one over that unit; ratios are strain per log cycle of stress. */
+/** Stresses in the unit of the test; mv per unit of stress; ratios are strain per log cycle of stress. */
 export interface DesignParameters {
   readonly eInSitu: Outcome<number>;
   readonly eFinal: Outcome<number>;
-  /** On the height at the in-situ stress. */
+  /** mv refers to the height at the in-situ stress. */
   readonly mv: Outcome<number>;
   readonly M: Outcome<number>;
   readonly CR: Outcome<Index>;
   readonly RR: Outcome<Index>;
   readonly SR: Outcome<Index>;
   readonly modulusNumber: Outcome<number>;
-  /** Why the in-situ or the final stress is no stress of the curve. */
+  /** The refusal, if the in-situ or the final stress lies beyond the curve. */
   readonly beyond?: Refusal;
 }
 
@@ -46,14 +46,14 @@ export interface DesignParameters {
  */
 export const modulusNumber = (compressionRatio: number): number => Math.LN10 / compressionRatio;
 
-/** mv on the reload over mv on first loading below which the remark tells of it. Common practice, no source. */
+/** Below this ratio of mv on the reload to mv on first loading there is a remark. Common practice, no source. */
 const SOFTENED = 0.7;
 
 const E0_NEEDED = badInput(say`this needs the initial void ratio too: give it`);
 
 /**
- * Refuses as a whole only rows that make no curve. Each value has its own outcome: without an in-situ stress the slopes
- * are still given; values beyond the curve are refused (method) by name.
+ * Refuses everything only if the rows make no curve. Each value has its own outcome: without an in-situ stress the
+ * slopes are still given; a value at a stress beyond the curve is refused (method), and the refusal names the stress.
  * @example designParameters({ test: clay, inSituStress: 30, increase: 100, preconsolidationStress: given(80) }).value.mv // 0.0008911
  */
 export function designParameters(input: DesignInput): Outcome<DesignParameters> {
@@ -102,7 +102,7 @@ export function designParameters(input: DesignInput): Outcome<DesignParameters> 
   return given(parameters, distinct([...found.remarks, ...said, ...range]));
 }
 
-/** Which part of the increase is virgin; and where all of it is recompression, what the reload loop says of it. */
+/** Remarks on which part of the increase is virgin; if all of it is recompression, also mv on the reload loop. */
 function remarksOnRange(
   { test, preconsolidationStress }: DesignInput,
   [from, to]: readonly [number, number],

@@ -1,9 +1,9 @@
 /**
  * Field compression curve (Schmertmann, J.H., 1955, "The undisturbed consolidation behavior of clay", Trans. ASCE 120,
- * 1201-1233): from the in-situ stress and void ratio, parallel to the recompression of the test up to the preconsolidation
- * stress, then straight to the laboratory virgin line at 0.42 times the initial void ratio. Where the clay is normally
- * consolidated the line starts at the in-situ point. Recompression is Cr of `recompressionIndex`: a reload loop first, the
- * rebound at the end (Schmertmann's choice) only where there is no loop.
+ * 1201-1233): from the in-situ stress and void ratio, parallel to the recompression of the test up to the
+ * preconsolidation stress, then straight to the laboratory virgin line at 0.42 times the initial void ratio. Where the
+ * clay is normally consolidated the line starts at the in-situ point. Its recompression index is that of
+ * `recompressionIndex`: from a reload loop, or from the rebound at the end (Schmertmann's choice) if there is no loop.
  */
 import { say, digits, without, type Message } from "../message";
 import { badInput, given, notApplicable, type Outcome } from "../outcome";
@@ -14,9 +14,12 @@ import type { TestCurve } from "./shape/points";
 import { virginLineOf } from "./methods/reading";
 import { firstOf, lastOf } from "../numeric/lists";
 
-/** Share of the initial void ratio at which laboratory and field lines meet (Schmertmann 1955; some manuals use 0.40). */
+/**
+ * Share of the initial void ratio at which the laboratory line and the field line meet (Schmertmann 1955; some manuals
+ * use 0.40).
+ */
 export const FIELD_FACTOR = 0.42;
-/** Preconsolidation over in-situ stress up to which the clay counts as normally consolidated. */
+/** Up to this ratio of preconsolidation stress to in-situ stress the clay counts as normally consolidated. */
 const NORMAL = 1.05;
 
 export interface FieldCurve {
@@ -24,7 +27,10 @@ export interface FieldCurve {
   readonly points: readonly { readonly label: string; readonly stress: number; readonly voidRatio: number }[];
   /** Compression index of the field virgin line. */
   readonly compressionIndex: number;
-  /** Cr by void ratio, and where in the test it was read; absent where the clay is normally consolidated and has none. */
+  /**
+   * Cr by void ratio, and where in the test it was read; absent if the clay is normally consolidated, so that the field
+   * curve has no recompression.
+   */
   readonly recompression?: Index;
 }
 
@@ -32,7 +38,7 @@ export interface FieldCurveInput {
   readonly test: TestCurve;
   readonly inSituStress: number;
   readonly initialVoidRatio: number;
-  /** Casagrande's construction, if not given. */
+  /** By Casagrande's construction if omitted. */
   readonly preconsolidationStress?: number;
   readonly factor?: number;
 }

@@ -12,13 +12,16 @@ import { firstOf, lastOf, nth } from "../numeric/lists";
 
 export interface Index {
   readonly value: number;
-  /** Where it was read: "virgin line 200 to 1600", "reload loop 50 to 200", ... */
+  /** Where the index was read: "virgin line 200 to 1600", "reload loop 50 to 200", ... */
   readonly basis: Message;
-  /** The points that the slope was taken through, branch by branch; the two ends of a loop. Empty between two stresses. */
+  /**
+   * The points that the slope was taken through, branch by branch; of a loop, its two ends. Empty if the slope was
+   * asked for between two stresses.
+   */
   readonly readings: readonly (readonly LoadPoint[])[];
 }
 
-/** Two stresses between which a slope is asked for. */
+/** Two stresses; the slope is taken between them. */
 export interface Between {
   readonly from: number;
   readonly to: number;
@@ -29,7 +32,7 @@ const between = (points: readonly LoadPoint[]): Message => {
   return say`${digits(Math.min(...all), 4)} to ${digits(Math.max(...all), 4)}`;
 };
 
-/** Slope of the best line through points, value per log cycle, positive. */
+/** Slope of the least-squares line through points, value per log cycle, positive. */
 const slopeThrough = (points: readonly LoadPoint[]): number =>
   Math.abs(
     straightLine(
@@ -38,7 +41,10 @@ const slopeThrough = (points: readonly LoadPoint[]): number =>
     ).slope,
   );
 
-/** The value on a branch at a stress, straight between points on log of stress; undefined outside the branch. */
+/**
+ * The value on a branch at a stress, interpolated linearly on log of stress between points; undefined outside the
+ * branch.
+ */
 export function valueOn(branch: readonly LoadPoint[], stress: number): number | undefined {
   for (let i = 1; i < branch.length; i++) {
     const [one, next] = [nth(branch, i - 1), nth(branch, i)];
@@ -49,7 +55,7 @@ export function valueOn(branch: readonly LoadPoint[], stress: number): number | 
   return undefined;
 }
 
-/** A branch that a slope may be read from, and its name in the answer. */
+/** A branch from which a slope may be read, and the name of the branch in the answer. */
 interface Named {
   readonly name: Message;
   readonly points: readonly LoadPoint[];
@@ -58,7 +64,7 @@ interface Named {
 const named = (name: Message, branches: readonly (readonly LoadPoint[])[]): Named[] =>
   branches.map((points) => ({ name, points }));
 
-/** Slope between two stresses on the first of the branches that holds both. */
+/** Slope between two stresses, on the first of the branches that covers both. */
 function slopeBetween(choices: readonly Named[], { from, to }: Between, wanted: Message): Outcome<Index> {
   if (from === to) return badInput(say`the two stresses are the same: give two different ones`);
   for (const { name, points } of choices) {
@@ -73,7 +79,7 @@ function slopeBetween(choices: readonly Named[], { from, to }: Between, wanted: 
   return notApplicable(say`no ${wanted} branch reaches both ${from} and ${to}: choose stresses within the loads`);
 }
 
-/** Mean slope of the best lines through branches. */
+/** Mean slope of the least-squares lines through branches. */
 const slopeOf = (name: Message, readings: readonly (readonly LoadPoint[])[]): Index => ({
   value: readings.map(slopeThrough).reduce((sum, slope) => sum + slope, 0) / readings.length,
   basis: say`${name} ${readings.map(between).reduce((all, one) => say`${all} and ${one}`)}`,
@@ -81,14 +87,14 @@ const slopeOf = (name: Message, readings: readonly (readonly LoadPoint[])[]): In
 });
 
 /**
- * The ends of a loop: the stress at which unloading began, and the lowest stress. The readings between them do not count:
- * near its upper end a reload yields again, and is steeper there.
+ * The ends of a loop: the stress at which unloading began, and the lowest stress. The readings between them are not
+ * used: near its upper end a reload yields again, and is steeper there.
  */
 const endsOf = ({ unload }: Loop): LoadPoint[] => [firstOf(unload), lastOf(unload)];
 
 /**
- * Cc: the virgin line, the steepest consistent stretch of first loading; or the slope between two stresses on first
- * loading. Refuses (without the two stresses) a curve that has no virgin line.
+ * Cc: the slope of the virgin line, which is the steepest consistent stretch of first loading; or the slope between two
+ * stresses on first loading. Without the two stresses it refuses a curve that has no virgin line.
  * @example compressionIndex(clay).value.value // 0.4989
  * @example compressionIndex(clay, { from: 80, to: 300 }).value.value // 0.5052
  */
@@ -104,12 +110,13 @@ export function compressionIndex(test: TestCurve, stresses?: Between): Outcome<I
 }
 
 /**
- * Cr: the slope of the unload-reload loops between their ends (the mean of several); where the test has no loop, the slope
- * of the final unloading; where it has neither, the line of initial loading before yield, which disturbance steepens.
- * Or the slope between two stresses, on a reload branch or on first loading. Refuses where there is none of these.
+ * Cr: the slope of the unload-reload loops between their ends (the mean of several); where the test has no loop, the
+ * slope of the final unloading; where it has neither, the slope of first loading before yield, which disturbance
+ * steepens. With two stresses: the slope between them, on a reload branch or on first loading. Refuses a test with none
+ * of these.
  *
- * That a loop comes before the rebound at the end, and is read as the line between its ends, is common practice: no
- * standard was found that states it. Schmertmann (1955) takes the mean slope of the rebound.
+ * It is common practice to prefer a loop to the rebound at the end, and to take the line between the ends of the loop:
+ * no standard was found that states it. Schmertmann (1955) takes the mean slope of the rebound.
  * @example recompressionIndex(rebound).value.value // 0.05564
  */
 export function recompressionIndex(test: TestCurve, stresses?: Between): Outcome<Index> {
@@ -142,7 +149,7 @@ export function recompressionIndex(test: TestCurve, stresses?: Between): Outcome
 }
 
 /**
- * Cs: the line through the final unloading, or, where the test has none, through the unloading of its loops.
+ * Cs: the slope of the line through the final unloading or, if the test has none, through the unloading of its loops.
  * @example swellingIndex(rebound).value.value // 0.05564
  * @example swellingIndex(clay) // refused: the test has no unloading: there is no swelling index
  */
@@ -157,7 +164,8 @@ export function swellingIndex(test: TestCurve, stresses?: Between): Outcome<Inde
 }
 
 /**
- * 1 + e0 for turning void ratio into strain: the void ratio before the first load, or at it.
+ * The initial void ratio e0, by which void ratio becomes strain: the value given; if none is given, the void ratio
+ * before the first load or, without one, at the first load.
  * @example initialVoidRatio(clay) // 1.5
  * @example initialVoidRatio(clay, 1.52) // 1.52
  */

@@ -1,29 +1,35 @@
 /**
- * Intrinsic properties: how a clay compresses once it is reconstituted, from its liquid limit, and where a natural void ratio
- * lies beside that. Source: Burland, J.B., 1990, On the compressibility and shear strength of natural clays, Geotechnique
- * 40(3), 329-378; the constants were seen second hand.
+ * Intrinsic properties: how a reconstituted clay compresses, from its liquid limit, and where the void ratio of the
+ * natural clay lies in comparison. Source: Burland, J.B., 1990, On the compressibility and shear strength of natural
+ * clays, Geotechnique 40(3), 329-378; the constants were seen second hand.
  */
 import { say, digits, type Message } from "../message";
 import { badInput, figure, firstNotPositive, given, notApplicable, type Outcome } from "../outcome";
 import { impossibleGravity } from "../specimen";
 
-/** e*100 by powers of the void ratio at the liquid limit; C*c by slope and intercept. */
+/** Coefficients of e*100 by rising powers of the void ratio at the liquid limit; slope and intercept of C*c. */
 const E_100 = [0.109, 0.679, -0.089, 0.016] as const;
 const C_C = { slope: 0.256, intercept: -0.04 } as const;
-/** Void ratios at the liquid limit between which the correlation was made. */
+/** Void ratios at the liquid limit for which the correlation was made. */
 export const INTRINSIC_RANGE = { least: 0.6, most: 4.5 } as const;
 /** Stresses, kPa, between which the intrinsic line is drawn. From memory. */
 const LINE_RANGE = { least: 10, most: 10_000 } as const;
-/** No soil's liquid limit is greater, and none, as a percentage, is as small: above it the ratio was typed as a percentage. From memory. */
+/**
+ * No soil has a greater liquid limit, and no soil has so small a liquid limit in percent: a greater number was typed as
+ * a percentage. From memory.
+ */
 const GREATEST_LIQUID_LIMIT = 8;
 
 export interface Intrinsic {
   /** Void ratio at the liquid limit. */
   readonly eL: number;
-  /** Intrinsic void ratio at 100 kPa, and intrinsic compression index (that void ratio less the one at 1000 kPa). */
+  /**
+   * Intrinsic void ratio at 100 kPa, and intrinsic compression index (the void ratio at 100 kPa less the void ratio at
+   * 1000 kPa).
+   */
   readonly e100: number;
   readonly Cc: number;
-  /** Of the void ratio given: 0 at e*100, -1 at the intrinsic void ratio at 1000 kPa. */
+  /** Void index of the void ratio given: 0 at e*100, -1 at the intrinsic void ratio at 1000 kPa. */
   readonly voidIndex?: number;
   /** Void index of the intrinsic compression line at the stress given. */
   readonly lineIndex?: number;
@@ -36,9 +42,9 @@ export function intrinsicLine(stress: number): number {
 }
 
 /**
- * e_L = w_L G_s; e*100 = 0.109 + 0.679 e_L - 0.089 e_L^2 + 0.016 e_L^3; C*c = 0.256 e_L - 0.04; I_v = (e - e*100) / C*c.
- * The liquid limit is a ratio, the stress in kPa. Refuses (input) a percentage and a specific gravity that no soil has;
- * refuses (method) a liquid limit so low that C*c comes out at nothing. Remarks one outside the correlation.
+ * e_L = w_L G_s; e*100 = 0.109 + 0.679 e_L - 0.089 e_L^2 + 0.016 e_L^3; C*c = 0.256 e_L - 0.04; I_v = (e - e*100) /
+ * C*c. The liquid limit is a ratio, the stress in kPa. Refuses (input) a percentage and a specific gravity that no soil
+ * has; refuses (method) a liquid limit so low that C*c is zero or less. Remarks a liquid limit outside the correlation.
  * @example intrinsic(0.6, 2.5, { voidRatio: 1.2 }).value // { eL: 1.5, e100: 0.9812, Cc: 0.344, voidIndex: 0.6359 }
  * @example intrinsic(60, 2.5) // refused: the liquid limit is 60: enter it as a ratio, 0.6 for 60 %
  */

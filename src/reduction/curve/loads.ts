@@ -1,14 +1,19 @@
-/** What each load of a test does to the specimen: one rule for the sheet, the plots, the checks, the pane and the report. */
+/**
+ * What each load of a test does to the specimen: one rule for the sheet, the plots, the checks, the pane and the
+ * report.
+ */
 
 /** Stresses within this share of each other are the same load. */
 export const SAME_LOAD = 0.005;
 
 /**
  * "virgin": begins at the greatest stress so far, and not below the preconsolidation stress.
- * "across yield": first loading that begins below the preconsolidation stress and ends above it: part of each.
+ * "across yield": first loading that begins below the preconsolidation stress and ends above it: part is recompression,
+ * part virgin.
  * "recompression": first loading that ends at or below the preconsolidation stress.
- * "first loading": the same where the preconsolidation stress is not known.
- * "reload": begins below the greatest stress so far, and so compresses the specimen again, even where it ends above it.
+ * "first loading": first loading where the preconsolidation stress is not known.
+ * "reload": begins below the greatest stress so far, and so compresses the specimen again, even if it ends above that
+ * stress.
  * "unloading": takes load off.
  * "wetting": the stress stays the same; water is added, or the load is left standing.
  */
@@ -23,14 +28,15 @@ export interface LoadStep {
 }
 
 export interface LoadStepOptions {
-  /** Stress before the first row, as that of seating; 0 unless said. */
+  /** Stress before the first row, for instance the seating stress; 0 if omitted. */
   readonly before?: number;
   readonly preconsolidationStress?: number;
 }
 
 /**
- * Row by row, in test order; undefined where a row has no stress. Stresses in any one unit, a blank as null or 0.
- * Only a virgin load gives coefficients of virgin compression: a load across yield mixes both. Common practice, no source.
+ * The steps row by row, in test order; undefined for a row without a stress. Stresses in any one unit, a blank as null
+ * or 0. Only a virgin load gives coefficients of virgin compression: a load across yield mixes both. Common practice,
+ * no source.
  * @example loadSteps([50, 100, 200, 50], { preconsolidationStress: 80 }).map(({ kind }) => kind) // ["recompression", "across yield",
  *   "virgin", "unloading"]
  */
@@ -49,7 +55,7 @@ export function loadSteps(
   });
 }
 
-/** Whether a stress lies above another by more than readings of one load differ. */
+/** Whether a stress is greater than another by more than the readings of one load differ. */
 const above = (stress: number, other: number): boolean => stress > other * (1 + SAME_LOAD);
 
 function kindOf(from: number, to: number, greatest: number, yieldStress: number | undefined): LoadKind {
@@ -62,7 +68,7 @@ function kindOf(from: number, to: number, greatest: number, yieldStress: number 
 }
 
 /**
- * The loads that put stress on, as against those that take it off or leave it.
+ * Whether a load increases the stress; an unloading takes stress off, and a wetting leaves it.
  * @example loadSteps([50, 100, 25]).map(putsLoadOn) // [true, true, false]
  */
 export const putsLoadOn = ({ kind }: LoadStep): boolean => kind !== "unloading" && kind !== "wetting";

@@ -25,7 +25,7 @@ export const METHODS = {
 } as const satisfies Record<string, Method>;
 
 export type MethodName = keyof typeof METHODS;
-/** Object.keys is typed as any text; these are the names that stand in the table above. */
+/** TypeScript types Object.keys as strings; these are the names in the table above. */
 export const METHOD_NAMES = Object.keys(METHODS) as MethodName[];
 
 /** The greatest stress should be this many times the result (common practice, no source; the aim is eight). */
@@ -33,7 +33,10 @@ const REACH = 4;
 
 export interface Preconsolidation extends MethodReading {
   readonly method: MethodName;
-  /** Range that the points allow, at about 95 percent; it always holds the method's own reading. The choice of method is not in it. */
+  /**
+   * Range that the points allow, at about 95 percent, widened to hold the reading of the method. The choice of the
+   * method is not part of it.
+   */
   readonly low: number;
   readonly high: number;
 }
@@ -43,7 +46,7 @@ export interface PreconsolidationOptions extends MethodOptions {
   readonly picks?: Picks;
 }
 
-/** One method on a curve already read. Refuses a result below the second load. */
+/** Applies one method to a curve. Refuses a result below the second load. */
 function readMethod(reading: CurveReading, name: MethodName, options: MethodOptions): Outcome<MethodReading> {
   const result = METHODS[name].read(reading, options);
   if (!result.ok) return result;
@@ -62,8 +65,8 @@ function readMethod(reading: CurveReading, name: MethodName, options: MethodOpti
 }
 
 /**
- * Preconsolidation stress of a whole test by one method (Casagrande's unless said).
- * Refuses where the curve has no yield to read; see `readCurve`.
+ * Preconsolidation stress of a whole test by one method (Casagrande's if omitted). Refuses a curve that shows no yield;
+ * see `readCurve`.
  * @example preconsolidation(rebound).value.stress // 262.8
  * @example preconsolidation(rebound, { method: "work" }).value.stress // 274.3
  */
@@ -81,7 +84,10 @@ export function preconsolidation(test: TestCurve, options: PreconsolidationOptio
 export interface MethodBeside {
   readonly method: MethodName;
   readonly result: Outcome<MethodReading>;
-  /** The points it used, what the form of the curve does to it, and where it lies outside the range; or why it does not apply. */
+  /**
+   * The points that the method used, the effect of the form of the curve, and a result outside the range; or why the
+   * method does not apply.
+   */
   readonly note: Message;
 }
 
@@ -93,18 +99,19 @@ export interface Spread {
   /** Range that the points allow, at about 95 percent. */
   readonly low: number;
   readonly high: number;
-  /** How far the methods agree, and which of them the range does not hold. */
+  /** How far the methods agree, and which methods lie outside the range. */
   readonly verdict: Message;
 }
 
 /**
- * Spread above which it is a remark, and above which the result is unreliable; greatest over least of the range above which
- * the verdict gives it (common practice, no source).
+ * Above `remark` the spread gets a remark, above `unreliable` the result is unreliable; above `range`, the greatest
+ * over the least of the range, the verdict gives the range (common practice, no source).
  */
 const SPREAD = { remark: 0.25, unreliable: 0.5, range: 1.5 };
 
 /**
- * All methods on one curve, median, spread and a verdict. Refuses where the curve has no yield, or under two methods read it.
+ * All methods on one curve, median, spread and a verdict. Refuses a curve that shows no yield, and fewer than two
+ * methods that apply.
  * @example preconsolidationSpread(rebound).value.median // 248.9
  */
 export function preconsolidationSpread(test: TestCurve, options: MethodOptions = {}): Outcome<Spread> {
@@ -134,7 +141,7 @@ export function preconsolidationSpread(test: TestCurve, options: MethodOptions =
   );
 }
 
-/** How far the methods agree, how much the points leave open, and which methods the range does not hold. */
+/** How far the methods agree, how wide the range is, and which methods lie outside it. */
 function verdictOn(
   { value, remarks }: Given<CurveReading>,
   spread: number,
@@ -164,7 +171,7 @@ function verdictOn(
   ]);
 }
 
-/** "above" or "below" a range; none within it. */
+/** "above" or "below" a range; empty within it. */
 const sidesOf = (stress: number, [low, high]: readonly [number, number]): Message[] =>
   stress > high ? [say`above`] : stress < low ? [say`below`] : [];
 

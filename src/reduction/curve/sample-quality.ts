@@ -36,7 +36,7 @@ export const LUNNE_NAMES: Readonly<Record<LunneClass, Message>> = {
 };
 
 /**
- * Whether a class of Lunne's means that sampling disturbed the specimen.
+ * Whether a class by Lunne et al. says that sampling disturbed the specimen.
  * @example isDisturbed("very poor") // true
  */
 export const isDisturbed = (lunneClass: LunneClass): boolean => LUNNE.disturbed.some((one) => one === lunneClass);
@@ -46,17 +46,17 @@ export interface SampleQuality {
   readonly strainClass: StrainClass;
   /** Change of void ratio over initial void ratio; needs the initial void ratio. */
   readonly change?: number;
-  /** Needs the change and the overconsolidation ratio. */
+  /** Absent without the change or the overconsolidation ratio. */
   readonly lunneClass?: LunneClass;
 }
 
-/** A value at a limit takes the poorer class. */
+/** The class of a value; a value at a limit gets the poorer class. */
 const classOf = <C extends string>(value: number, limits: readonly number[], classes: readonly C[]): C =>
   nth(classes, limits.filter((limit) => value >= limit - 1e-12).length);
 
 /**
- * Class of a sample. The change is read on first loading, straight between points on log of stress.
- * Refuses an in-situ stress outside the loads. Without the OCR there is no class of Lunne's.
+ * Class of a sample. The change is read on first loading, interpolated linearly on log of stress. Refuses an in-situ
+ * stress outside the loads. Without the OCR there is no class by Lunne et al.
  * @example sampleQuality(clay, 30, 1.5, 2.7).value // { strain: 0.026, strainClass: "C", change: 0.04333, lunneClass: "good to fair" }
  */
 export function sampleQuality(

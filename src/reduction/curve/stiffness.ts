@@ -4,8 +4,8 @@ import { badInput, given, notApplicable, type Outcome } from "../outcome";
 import type { Kind } from "./shape/points";
 
 /**
- * The height that a strain is referred to: at the start of the load (British practice, BS 1377-5), or the initial
- * height of the specimen (the slope of the strain curve, US practice). They part as strain grows.
+ * The height that a strain refers to: at the start of the load (British practice, BS 1377-5), or the initial height of
+ * the specimen (the slope of the strain curve, US practice). The two differ more as strain grows.
  */
 export type ReferenceHeight = "start" | "initial";
 
@@ -18,7 +18,10 @@ export interface Load {
   readonly initialVoidRatio?: number;
 }
 
-/** A load left standing, as where water is added, has no stiffness; nor has one under which the specimen swelled. */
+/**
+ * Refuses a load left standing, for instance where water is added, and a load under which the specimen swelled: they
+ * have no stiffness.
+ */
 function checked({ stress, value, kind }: Load): Outcome<{ dStress: number; squeeze: number }> {
   if (stress[0] === stress[1])
     return notApplicable(
@@ -49,7 +52,7 @@ export function coefficientOfCompressibility(load: Load): Outcome<number> {
 }
 
 /**
- * mv = strain of the load / d stress, per unit of stress, the strain referred to the height named.
+ * mv = strain of the load / d stress, per unit of stress; the strain refers to the height `reference`.
  * @example volumeCompressibility({ stress: [100, 200], value: [0.845, 0.808], kind: "e" }) // 0.0002005
  * @example volumeCompressibility({ stress: [100, 200], value: [0.01, 0.03], kind: "strain" }) // 0.000202
  */
@@ -80,7 +83,7 @@ export function constrainedModulus(load: Load, reference: ReferenceHeight = "sta
 export const WATER_UNIT_WEIGHT = 9.80665;
 
 /**
- * k = cv mv gamma_w, m/s, from cv in m2/s and mv in m2/kN. It inherits the error of cv: no substitute for a direct test.
+ * k = cv mv gamma_w, m/s, from cv in m2/s and mv in m2/kN. It has the error of cv, and does not replace a direct test.
  * @example conductivity(1e-8, 2e-4) // 1.961e-11
  */
 export const conductivity = (cv: number, mv: number): number => cv * mv * WATER_UNIT_WEIGHT;

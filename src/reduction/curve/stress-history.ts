@@ -11,7 +11,7 @@ export function overconsolidationRatio(preconsolidation: number, inSitu: number)
   return given(ratio, remarksOnRatio(ratio));
 }
 
-/** Limits of common practice, no source. */
+/** Remarks on an unlikely ratio. Limits of common practice, no source. */
 export const remarksOnRatio = (ratio: number): Message[] =>
   ratio < 0.9
     ? [say`OCR below 0.9: disturbance, ground still consolidating, or a wrong in-situ stress (water table?)`]

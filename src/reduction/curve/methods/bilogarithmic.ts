@@ -1,7 +1,7 @@
 /**
  * Two lines on ln(1 + e) against log of stress (Butterfield, R., 1979, "A natural compression law for soils",
- * Geotechnique 29(4), 469-480; Oikawa, H., 1987, "Compression curve of soft soils", Soils and Foundations 27(3), 99-104,
- * whose log(1 + e) differs by a constant factor and gives the same stress).
+ * Geotechnique 29(4), 469-480; Oikawa, H., 1987, "Compression curve of soft soils", Soils and Foundations 27(3),
+ * 99-104, who uses log(1 + e), which differs by a constant factor and gives the same stress).
  *
  * 1 + e is the height of the specimen over that of the solids, so ln(1 - strain) gives the same answer.
  */

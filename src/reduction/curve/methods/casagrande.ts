@@ -2,8 +2,8 @@
  * Casagrande's construction (Casagrande, A., 1936, "The determination of the preconsolidation load and its practical
  * significance", Proc. 1st Int. Conf. Soil Mech. Found. Eng., Cambridge, vol. 3, pp. 60-64).
  *
- * The smooth curve is the soft knee fitted to the points; greatest curvature, tangent and bisector are taken on it as
- * it is drawn, with the virgin line at a declared slope.
+ * The smooth curve is the soft knee fitted to the points; greatest curvature, tangent and bisector are found on the
+ * curve drawn to a scale at which the virgin line has a stated slope.
  */
 import { say } from "../../message";
 import { given, notApplicable, type Outcome } from "../../outcome";
@@ -24,17 +24,20 @@ import type { CurveReading } from "./reading";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
 
 /**
- * The scale of the drawing: the slope at which the virgin line is drawn, rise over run on the paper. Greatest
- * curvature and bisector depend on the scale; saying it by the virgin line makes the result the same whatever the
- * units, the range of the axes, and whether void ratio or strain is drawn. 1.5 (56 degrees) is a choice, no source, made with
- * the curves of test/published in view: at slope 2 the rounded one reads 17 percent below its printed stress, at 1.5 13
- * percent. On a rounded bend a flatter drawing reads higher (slope 1 by 2 to 7 percent) and a steeper one lower.
+ * The scale of the drawing: the slope at which the virgin line is drawn, rise over run on the paper. Greatest curvature
+ * and bisector depend on the scale. Stated by the virgin line, the scale gives the same result for all units and ranges
+ * of the axes, and for void ratio and strain. 1.5 (56 degrees) is a choice, no source, made by the curves of
+ * test/published: at slope 2 the rounded curve reads 17 percent below its printed stress, at 1.5 13 percent. On a
+ * rounded bend a flatter drawing reads higher (slope 1 by 2 to 7 percent), a steeper drawing lower.
  */
 export const DRAWING_SLOPE = 1.5;
 
 const SEARCH = 200;
 
-/** Steepest tangent of a smooth curve: at its end, or, where the virgin part flattens, at one of so many points past the knee. */
+/**
+ * Steepest tangent of a smooth curve: at its end or, if the virgin part flattens, at one of `points` places past the
+ * knee.
+ */
 export function steepestTangent(knee: Knee, end: number, points = SEARCH): Line {
   let at = end;
   if (knee.excess > 0)
@@ -50,7 +53,7 @@ export function greatestCurvature(knee: Knee, virgin: number, drawingSlope = DRA
   if (knee.width < 1e-6) return knee.corner;
   const scale = drawingSlope / virgin;
   const curvature = (x: number): number => bendingAt(knee, x) / (1 + (scale * slopeAt(knee, x)) ** 2) ** 1.5;
-  // One peak, at or before the corner: golden-section search.
+  // The curvature has one peak, at or before the corner: golden-section search.
   const golden = (Math.sqrt(5) - 1) / 2;
   let low = knee.corner - 8 * knee.width;
   let high = knee.corner + 0.5 * knee.width;

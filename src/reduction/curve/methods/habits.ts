@@ -1,11 +1,15 @@
-/** How a method reads by its nature: what a rounded bend and a flattening virgin part do to it, and why it may read alone. */
+/**
+ * How each method errs: the effect of a rounded bend and of a flattening virgin part, and why the method may lie
+ * outside the range.
+ */
 import { say, type Message } from "../../message";
 import type { MethodName } from "../preconsolidation";
 
 /**
- * Percent by which a method reads above (+) or below (-) the corner, in the middle of 400 made curves
- * (test/reduction/curve/habits holds these figures): `rounded` on widely rounded curves, as of a disturbed specimen, `flattening`
- * on curves whose virgin part flattens, as of a sensitive clay. Janbu's needs finer load steps than those curves have.
+ * Percent by which a method reads above (+) or below (-) the corner, the median of 400 made curves
+ * (test/reduction/curve/habits compares these figures): `rounded` on widely rounded curves, like those of a disturbed
+ * specimen, `flattening` on curves whose virgin part flattens, like those of a sensitive clay. Janbu's method needs
+ * finer load steps than these curves have.
  */
 export const HABITS: Readonly<Record<MethodName, { readonly rounded?: number; readonly flattening?: number }>> = {
   casagrande: { rounded: 9, flattening: 0 },
@@ -16,7 +20,7 @@ export const HABITS: Readonly<Record<MethodName, { readonly rounded?: number; re
   janbu: {},
 };
 
-/** Why a method may read outside what the points allow for the corner of the curve. */
+/** Why a method may read outside the range that the points allow for the corner of the curve. */
 export const ALONE: Readonly<Record<MethodName, Message>> = {
   casagrande: say`greatest curvature depends on the scale of the drawing`,
   work: say`the greatest stresses weigh most, and on coarse loads or a rounded bend its lines meet late`,
@@ -33,7 +37,7 @@ const percent = (value: number): Message =>
       ? say`about ${value} percent high`
       : say`about ${-value} percent low`;
 
-/** What the form of a curve does to a method, in words; undefined where it does nothing that is known. */
+/** The effect that the form of a curve has on a method, in words; undefined if no effect is known. */
 export function effectOn(
   method: MethodName,
   form: { readonly flattens: boolean; readonly wide: boolean },

@@ -1,10 +1,11 @@
 /**
- * The range in which the points allow yield to lie, from the scatter of the values, the spacing of the loads and the laws
- * that a curve may follow: for each law the profile likelihood of its corner, the width of the rounding fitted anew at each
- * trial; the range is the union over the laws, at about 95 percent.
+ * The range in which the points allow yield to lie, from the scatter of the values, the spacing of the loads, and the
+ * laws that the curve may follow. For each law the profile likelihood of its corner gives a range, with the width of
+ * the rounding fitted at each trial; the answer is the union over the laws, at about 95 percent.
  *
- * Held on made curves (test/reduction/curve): it holds the corner in 95 to 100 of 100 of each kind. Held on published curves
- * (test/published/yield-range): it holds what the methods read, or the verdict says which of them it does not hold.
+ * On made curves (test/reduction/curve) the range holds the corner of 95 to 100 of 100 curves of each kind. On
+ * published curves (test/published/yield-range) it holds the readings of the methods, or the verdict names the methods
+ * outside it.
  */
 import { steepestTangent } from "./casagrande";
 import type { Knee } from "../shape/knee";
@@ -15,18 +16,21 @@ import { kneeLaw, type CurveReading, type SmoothLaw } from "./reading";
 import { lineThrough } from "../shape/straight-parts";
 import { firstOf, lastOf } from "../../numeric/lists";
 
-/** Widening for what no law knows, in log cycles each way; more where the virgin side is held to a line through few points. */
+/**
+ * Widening for errors that no law describes, in log cycles to each side; more if the virgin side is held to a line
+ * through few points.
+ */
 const MODEL = { free: 0.004, bent: 0.004, held: 0.02 };
 /** 95 percent point of chi-squared on one degree of freedom. */
 const CHI2 = 3.84;
-/** Steps in which the profile is walked, and how closely its ends are found, in log cycles. */
+/** Steps by which the profile is searched, and the tolerance of its ends, in log cycles. */
 const STEP = 0.02;
 const CLOSE = 0.0005;
-/** Janbu's exponents of the part before yield, beside 0, which is straight on log of stress. */
+/** Janbu's exponents of the part before yield, besides 0, which is straight on log of stress. */
 const EXPONENTS = [0.5, 1];
-/** Points at which the steepest tangent of a trial is looked for. */
+/** Number of points at which the steepest tangent of a trial is sought. */
 const TANGENTS = 20;
-/** Constants of a straight and of a flattening law. */
+/** Number of constants of a straight law and of a flattening law. */
 const CONSTANTS = { straight: 5, bent: 6 };
 
 interface Law {
@@ -36,13 +40,13 @@ interface Law {
   readonly reach: readonly [low: number, high: number];
   /** Greatest sum of squared residuals that the points allow. */
   readonly limit: number;
-  /** Widening of the ends. */
+  /** By how much the ends are widened. */
   readonly model: number;
-  /** log10 of a second stress at which the law may be said to yield, beside its corner. */
+  /** log10 of a second stress that may be called the yield of the law, besides its corner. */
   readonly alsoYields?: (knee: Knee) => number;
 }
 
-/** log10 of the least and the greatest yield over the corners and widths whose misfit stays within the limit. */
+/** log10 of the least and of the greatest yield, over the corners and widths whose misfit stays within the limit. */
 function profile({ knee, best, reach, limit, model, alsoYields }: Law): [low: number, high: number] {
   const widths = [best.width, ...WIDTHS];
   const trial = emptyKnee();
@@ -77,14 +81,14 @@ function profile({ knee, best, reach, limit, model, alsoYields }: Law): [low: nu
   return [Math.min(...yields) - model, Math.max(...yields) + model];
 }
 
-/** Points of the curve from the part before yield to an end, in a plane. */
+/** Points of the curve from the part before yield up to `end`, with y taken from `plane`. */
 function pointsTo({ curve, law }: CurveReading, plane: readonly number[], end: number) {
   const x = curve.x.slice(law.run.from, end + 1);
   const reach: Law["reach"] = [firstOf(x), lastOf(x)];
   return { x, y: plane.slice(law.run.from, end + 1), reach };
 }
 
-/** Variance of a value, from the misfit of a law where there are points to spare. */
+/** Variance of a value; from the misfit of a law if there are at least two more points than constants. */
 const variance = (scatter: number, misfit: number, spare: number): number =>
   spare >= 2 ? Math.max(scatter ** 2, misfit / spare) : scatter ** 2;
 
@@ -94,14 +98,15 @@ function inLogarithms({ curve: { height } }: CurveReading): number[] {
   return height.map((one) => Math.log(firstOf(height) / one) / whole);
 }
 
-/** The straight virgin line of a law: held to the line drawn where it has few points of its own. */
+/** The form of the straight laws: held to the drawn virgin line where it has too few points of its own. */
 const straightForm = ({ law, parts: { virgin } }: CurveReading): SmoothLaw["form"] =>
   law.form !== "bent" ? law.form : virgin.to - virgin.from < 2 ? "held" : "free";
 
 /**
- * Two lines with a rounding, in void ratio and in ln(1 + e), up to the end of the virgin stretch; and laws whose part before
- * yield steepens on log of stress, each where it fits no worse than the best by more than one reading scatters: a real curve
- * steepens before yield, and its corner then lies higher than that of two straight lines.
+ * Two lines with a rounding, in void ratio and in ln(1 + e), up to the end of the virgin stretch; and laws whose part
+ * before yield steepens on log of stress. A steepening law counts if its misfit is greater than the best by no more
+ * than the scatter of one reading: a real curve steepens before yield, and its corner then lies higher than the corner
+ * of two straight lines.
  */
 function straightLaws(reading: CurveReading): Law[] {
   const { curve, parts, law, knee, scatter } = reading;
@@ -141,8 +146,8 @@ function straightLaws(reading: CurveReading): Law[] {
 }
 
 /**
- * The law of a virgin part that flattens, in void ratio and in ln(1 + e), with both places where it may be said to yield:
- * its corner, and where the tangent at its steepest meets the part before yield, which is what the constructions read.
+ * The law of a virgin part that flattens, in void ratio and in ln(1 + e), with both places that may be called its
+ * yield: its corner, and where the steepest tangent meets the part before yield, which the constructions read.
  */
 function flatteningLaws(reading: CurveReading): Law[] {
   const { curve, parts, law, knee, scatter } = reading;
@@ -159,7 +164,10 @@ function flatteningLaws(reading: CurveReading): Law[] {
   });
 }
 
-/** Low and high of the preconsolidation stress that the points allow, at about 95 percent, in the unit of the stresses. */
+/**
+ * Lower and upper limit of the preconsolidation stress that the points allow, at about 95 percent, in the unit of the
+ * stresses.
+ */
 export function yieldInterval(reading: CurveReading): [low: number, high: number] {
   const laws = [...straightLaws(reading), ...(reading.law.form === "bent" ? flatteningLaws(reading) : [])];
   const ends = laws.map(profile);

@@ -1,9 +1,10 @@
 /**
  * Fall of the modulus (Janbu, N., 1969, "The resistance concept applied to deformations of soils", Proc. 7th Int. Conf.
  * Soil Mech. Found. Eng., Mexico City, vol. 1, 191-196): the constrained modulus of each load step against stress on
- * arithmetic scales rises to yield, falls to a trough while the structure breaks down, and rises again. Read half-way, on
- * log of stress, between the end of the step with the peak modulus and the end of the step with the trough.
- * Refuses load steps greater than 1.6 times about yield (a step is then wider than the fall), and a modulus that does not fall.
+ * arithmetic scales rises to yield, falls to a trough while the structure breaks down, and rises again. The
+ * preconsolidation stress is read half-way, on log of stress, between the end of the step with the peak modulus and the
+ * end of the step with the trough. Refuses load steps greater than 1.6 times about yield (a step is then wider than the
+ * fall), and a modulus that does not fall.
  */
 import { say, listed } from "../../message";
 import { given, notApplicable } from "../../outcome";

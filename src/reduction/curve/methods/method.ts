@@ -1,4 +1,4 @@
-/** What every preconsolidation method gives, and the words it is drawn with. */
+/** The result of a preconsolidation method, and the parts that the methods draw it with. */
 import type { ConstructionLine } from "../../construction";
 import { say, digits, type Digits, type Message } from "../../message";
 import type { Outcome } from "../../outcome";
@@ -12,10 +12,10 @@ import { lastOf, nth } from "../../numeric/lists";
 export interface MethodReading {
   /** Preconsolidation stress, in the unit of the stresses. */
   readonly stress: number;
-  /** Which points it rests on, in words with their stresses. */
+  /** The points that the method used, in words with their stresses. */
   readonly points: Message;
   readonly remarks: readonly Message[];
-  /** The construction, in the coordinates of the method's own plot. */
+  /** The construction, in the coordinates of the plot of the method. */
   readonly lines: readonly ConstructionLine[];
 }
 
@@ -25,7 +25,7 @@ export interface MethodOptions {
 }
 
 export interface Method {
-  /** Axes of the method's plot, for its titles. */
+  /** Axes of the plot of the method, for their titles. */
   readonly axes: readonly [x: string, y: string];
   readonly logarithmic: boolean;
   readonly source: string;
@@ -45,7 +45,7 @@ export const straightPoints = (curve: FirstLoading, recompression: Run, virgin: 
   say`recompression ${stresses(curve, recompression)}, virgin ${stresses(curve, virgin)}`;
 
 /**
- * The part of the virgin stretch nearest to yield: three points at least, and as many as 0.65 log cycle holds. For the
+ * The part of the virgin stretch nearest to yield: at least three points, and as many as lie within 0.65 log cycle. For
  * planes in which the virgin line is straight only near yield, or where far points would outweigh the near ones.
  */
 export function nearYield({ x }: FirstLoading, { from, to }: Run): Run {
@@ -90,7 +90,7 @@ export const ruled = (
   points: [from, to].map((x) => [10 ** x, valueAt(curve, at(line, x))] as const),
 });
 
-/** The upright from the yield point on the virgin line to the level of the last reading. */
+/** The vertical line from the yield point on the virgin line to the level of the last reading. */
 export const yieldGuide = (curve: FirstLoading, virginLine: Line, x: number): ConstructionLine => ({
   label: "preconsolidation stress",
   style: "guide",

@@ -1,9 +1,10 @@
 /**
  * Pacheco Silva's construction (Pacheco Silva, F., 1970, "A new graphical construction for determination of the
  * pre-consolidation stress of a soil sample", Proc. 4th Brazilian Conf. Soil Mech. Found. Eng., Rio de Janeiro, vol. 2,
- * 225-232): the virgin line is carried up to the horizontal at the initial void ratio; from there a vertical down to
- * the curve, and from the curve a horizontal to the virgin line, whose stress is the answer. It does not depend on the
- * scale of the drawing. The initial value is the one before the first load where the test gives it, otherwise the first.
+ * 225-232): the virgin line is extended up to the horizontal at the initial void ratio; from there a vertical line goes
+ * down to the curve, and from the curve a horizontal line to the virgin line, where the stress is the answer. The
+ * answer does not depend on the scale of the drawing. The initial value is the value before the first load if the test
+ * gives it, otherwise the first value.
  */
 import { say } from "../../message";
 import { given, notApplicable } from "../../outcome";

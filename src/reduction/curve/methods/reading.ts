@@ -1,6 +1,6 @@
 /**
- * A compression curve made ready for every method: the first-loading points, the straight parts, the smooth curve
- * through them, the scatter, and whether there is a yield to read at all.
+ * A compression curve prepared for every method: the first-loading points, the straight parts, the smooth curve through
+ * them, the scatter, and whether the curve shows yield at all.
  */
 import { say, fixed, type Message } from "../../message";
 import { given, notApplicable, type Outcome } from "../../outcome";
@@ -14,7 +14,7 @@ import type { TestCurve } from "../shape/points";
 import { lineThrough, straightParts, type Run, type StraightParts } from "../shape/straight-parts";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
 
-/** Hand choices that replace automatic ones: stresses, in the user's unit. */
+/** Choices by hand that replace automatic ones: stresses, in the user's unit. */
 export interface Picks {
   readonly recompressionFrom?: number;
   readonly recompressionTo?: number;
@@ -29,7 +29,7 @@ export interface CurveReading {
   readonly branches: Branches;
   readonly curve: FirstLoading;
   readonly parts: StraightParts;
-  /** What the smooth curve is held to, and the points it passes among. */
+  /** The law that the smooth curve follows, and the points it is fitted to. */
   readonly law: SmoothLaw;
   readonly knee: Knee;
   /** Standard deviation of a value about the smooth curve, as a share of the whole compression. */
@@ -42,28 +42,42 @@ export interface CurveReading {
   readonly remarks: readonly Message[];
 }
 
-/** The scatter taken of a value, as a share of the whole compression: never less than a dial gives, nor more than noise. */
+/**
+ * Limits of the scatter of a value, as a share of the whole compression: not less than a dial gives, and not more than
+ * noise gives.
+ */
 const SCATTER = { least: 0.002, most: 0.005 };
-/** Steepest stretch over recompression slope: thresholds for refusal and remark (numerical study, methods of the trade). */
+/**
+ * Steepest stretch over recompression slope: below `refuse` the curve is refused, below `remark` it is remarked
+ * (numerical study, methods of the trade).
+ */
 const RISE = { refuse: 2, remark: 2.5 };
-/** First segment over steepest stretch, where yield lies below the first loads. */
+/** First segment over steepest stretch: above these, yield lies below the first loads. */
 const EARLY = { refuse: 0.6, remark: 0.45 };
-/** Standard deviation about a straight line, and the share of it that a bend explains: below both, no bend. */
+/**
+ * A curve has no bend if the standard deviation about one straight line is below `line`, and a bend explains less than
+ * `explained` of it.
+ */
 const STRAIGHT = { line: 0.06, explained: 0.95 };
 /** Strain per log cycle that no recompression reaches (common practice, no source). */
 const STEEPEST_RECOMPRESSION = 0.1;
-/** First-loading points. */
+/** Fewer first-loading points are refused, or remarked. */
 const POINTS = { refuse: 5, remark: 7 };
 /** Points that a law with a flattening virgin part needs: two more than its six constants. */
 const POINTS_FOR_BEND = 8;
 /** Width of the rounding in log cycles above which the specimen may be disturbed. */
 const WIDE = 0.11;
-/** Last segment over virgin line, below which the virgin part bends. */
+/** Below this ratio of the last segment to the virgin line the virgin part bends. */
 const BENDS = 0.8;
-/** Last segment over the one before, above which the virgin line is not established (numerical study, methods of the trade). */
+/**
+ * Above this ratio of the last segment to the segment before it, the virgin line is not established (numerical study,
+ * methods of the trade).
+ */
 const GROWS = 1.2;
 
-/** Points of the curve between two stresses, or undefined for fewer than two. */
+/**
+ * Points of the curve between two stresses; `fallback` if no stress is given or fewer than two points lie between them.
+ */
 function runBetween({ points }: FirstLoading, from: number | undefined, to: number | undefined, fallback: Run): Run {
   if (from === undefined && to === undefined) return fallback;
   const chosen = points.flatMap(({ stress }, i) =>
@@ -77,8 +91,9 @@ function runBetween({ points }: FirstLoading, from: number | undefined, to: numb
 
 /**
  * The law that the smooth curve follows. "free": two straight parts, from the recompression part to the end of the
- * virgin part. "held": the same, its virgin side held to the virgin line, where that has two points only, or where the
- * curve flattens beyond it and there are too few points to say how. "bent": a virgin part that flattens, on all points.
+ * virgin part. "held": two straight parts with the virgin side held to the virgin line, if that line has two points
+ * only, or if the curve flattens beyond it and has too few points to show how. "bent": a virgin part that flattens, on
+ * all points.
  */
 export interface SmoothLaw {
   readonly form: "free" | "held" | "bent";
@@ -107,15 +122,15 @@ function smoothLaw(
   return { law: { form, run }, knee: bestKnee(law, low, high) };
 }
 
-/** How the values scatter, all as shares of the whole compression. */
+/** The scatter of the values, as shares of the whole compression. */
 interface Scatter {
-  /** Standard deviation of a value, within what readings can be. */
+  /** Standard deviation of a value, within the limits of SCATTER. */
   readonly value: number;
   /** Standard deviation about one straight line. */
   readonly aboutLine: number;
   /** Share of the misfit to a straight line that a bend explains. */
   readonly explained: number;
-  /** Two straight lines with a rounding, fitted to all first-loading points; absent where there are few. */
+  /** Two straight lines with a rounding, fitted to all first-loading points; absent if there are too few. */
   readonly ofAllPoints?: Knee;
 }
 
@@ -136,9 +151,8 @@ function scatterOf({ x, u }: FirstLoading): Scatter {
 }
 
 /**
- * The curve of a test read for yield.
- * Refuses (method) fewer than five first-loading points, a curve with no bend, a curve whose yield lies within the
- * last increment (no virgin line) or before the first load.
+ * The compression curve of a test, prepared for the methods. Refuses (method) fewer than five first-loading points, a
+ * curve with no bend, a curve whose yield lies within the last increment (no virgin line) or before the first load.
  */
 export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveReading> {
   const found = branches(test);
@@ -225,7 +239,7 @@ export function virginLineOf(
     : given({ curve, virgin: parts.virgin, line: parts.virginLine }, found.remarks);
 }
 
-/** Why a curve has no bend to read yield from, and whether it has a virgin stretch all the same. */
+/** Why a curve has no bend from which yield can be read, and whether it nevertheless has a virgin stretch. */
 interface NoBend {
   readonly reason: Message;
   readonly virgin: boolean;
@@ -259,7 +273,10 @@ function noBend(curve: FirstLoading, parts: StraightParts, scatter: Scatter, kno
   };
 }
 
-/** Whether a curve without a bend is virgin throughout: twice as steep as unloading, or steeper than recompression can be. */
+/**
+ * Whether a curve without a bend is virgin throughout: at least twice as steep as unloading or, without an unloading,
+ * steeper than recompression can be.
+ */
 function alreadyVirgin(curve: FirstLoading, { virginLine }: StraightParts, known: Branches): boolean {
   const rebound = reboundSlope(curve, known);
   if (rebound !== undefined) return virginLine.slope >= RISE.refuse * rebound;
@@ -272,7 +289,7 @@ const turnsLast = ({ x }: FirstLoading, { recompression, virgin }: StraightParts
 
 const TURNS_LAST = say`the curve turns down only in the last load step: there is no virgin line yet; load further`;
 
-/** Slope of an unloading branch in the same terms as the curve. */
+/** Slope of an unloading branch, in shares of the compression per log cycle like the slopes of the curve. */
 function reboundSlope({ range }: FirstLoading, { finalUnloading, loops }: Branches): number | undefined {
   const unload = finalUnloading.length > 1 ? finalUnloading : loops[0]?.unload;
   if (!unload) return undefined;

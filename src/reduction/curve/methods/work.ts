@@ -14,7 +14,7 @@ import { nearYield, straightPoints, type Method } from "./method";
 import { lineThrough } from "../shape/straight-parts";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
 
-/** Work up to each first-loading point, from the first. */
+/** Cumulative work at each first-loading point, from the first point on. */
 export function cumulativeWork({ points, u, range, kind, height }: FirstLoading): number[] {
   const strain = range / (kind === "e" ? firstOf(height) : 1);
   let done = 0;

@@ -1,4 +1,6 @@
-/** First loading, unload-reload loops, final unloading and swelling at seating, told from the order of the stresses. */
+/**
+ * First loading, unload-reload loops, final unloading and swelling at seating, found from the order of the stresses.
+ */
 import { say, digits, type Message } from "../../message";
 import { badInput, given, notApplicable, then, type Outcome } from "../../outcome";
 import { SAME_LOAD } from "../loads";
@@ -6,46 +8,51 @@ import type { Kind, LoadPoint, TestCurve } from "./points";
 import { median } from "../../numeric/median";
 import { firstOf, nth } from "../../numeric/lists";
 
-/** Points before the specimen stopped swelling, where it swelled by more than this share of the whole compression. */
+/**
+ * The points before the end of swelling are left out, if the specimen swelled by more than this share of the whole
+ * compression.
+ */
 const SWELLING = 0.01;
 /** Loads within which a specimen may still be swelling at seating. */
 const SEATING_LOADS = 3;
-/** A move against the load by more than this share of the whole compression is a wrong entry, not soil. */
+/** A movement against the load by more than this share of the whole compression is a wrong entry, not soil. */
 const WRONG_WAY = 0.1;
-/** A move with the load of this share of the whole compression is more than noise. */
+/** A movement with the load by more than this share of the whole compression is more than noise. */
 const SIGNIFICANT = 0.004;
-/** A step of this many times is looked at for a slip. */
+/** A load of at least this many times the load before may be a typing slip. */
 const LEAP = 8;
 export interface Loop {
   /** From the stress at which unloading began (first point) to the lowest. */
   readonly unload: readonly LoadPoint[];
-  /** From the lowest stress (first point) upward; empty where the test ends unloading. */
+  /** From the lowest stress (first point) upward; empty if the test ends with the unloading. */
   readonly reload: readonly LoadPoint[];
 }
 
 export interface Branches {
-  /** Each stress higher than all before it, from the first load, or from the most swollen point. */
+  /** Points with a stress above all earlier ones, from the first load or from the most swollen point on. */
   readonly firstLoading: readonly LoadPoint[];
-  /** Left out of first loading: the loads under which the specimen still swelled at seating. */
+  /** The loads under which the specimen still swelled at seating; they are not part of first loading. */
   readonly seating: readonly LoadPoint[];
   /** Unload-reload loops within the test. */
   readonly loops: readonly Loop[];
-  /** Unloading at the end, from the greatest stress (first point); empty where there is none. */
+  /** Unloading at the end, from the greatest stress (first point); empty if there is none. */
   readonly finalUnloading: readonly LoadPoint[];
-  /** Steps at one stress, where water was added or the load left standing: the point before and the point after. */
+  /**
+   * Steps at constant stress, where water was added or the load left standing: the point before and the point after.
+   */
   readonly wetting: readonly (readonly [before: LoadPoint, after: LoadPoint])[];
 }
 
 /** Compression of a point, positive, from an arbitrary zero. */
 const compression = (test: TestCurve, point: LoadPoint): number => (test.kind === "e" ? -point.value : point.value);
 
-/** The whole range of compression, for judging what is large. */
+/** The whole range of compression, by which movements are judged large or small. */
 function range(test: TestCurve): number {
   const all = test.points.map((point) => compression(test, point));
   return Math.max(...all) - Math.min(...all);
 }
 
-/** Ratios of a stress to the one before where it is greater, but for the stress at `without`. */
+/** Ratios of each stress to the stress before it, where it is greater; the stress at `without` is left out. */
 const climbsOf = (stresses: readonly number[], without = -1): number[] =>
   stresses.flatMap((stress, i) => {
     const before = stresses[i - 1];
@@ -59,9 +66,10 @@ function unevenness(stresses: readonly number[]): number {
 }
 
 /**
- * A stress that is out by one or two decades (4000 typed for 400). Two signs: the stress falls while the specimen goes on
- * compressing, and decades the other way put a row back in step; or the last load of a rise leaps by more than eight
- * times, where a decade or two less would keep the even ratio of the others. Common practice, no source.
+ * Finds a stress that is wrong by one or two decades (4000 typed for 400). It has two signs: the stress falls while the
+ * specimen goes on compressing, and decades the other way put a row in order again; or the last load of a rise is at
+ * least eight times the load before it, and a decade or two less would give about the ratio of the other loads. Common
+ * practice, no source.
  */
 function typingSlip(test: TestCurve): Message | undefined {
   const { points } = test;
@@ -99,14 +107,20 @@ function typingSlip(test: TestCurve): Message | undefined {
   return undefined;
 }
 
-/** Whether the specimen would have swelled all the way from the first load to the greatest: the values are of the other kind. */
+/**
+ * Whether the specimen would have swelled all the way from the first load to the greatest: then the values are of the
+ * other kind.
+ */
 function otherKind(test: TestCurve): boolean {
   const rising = test.points.filter(({ stress }, i) => test.points.slice(0, i).every((other) => other.stress < stress));
   const u = rising.map((point) => compression(test, point));
   return u.length >= 3 && u.indexOf(Math.min(...u)) === u.length - 1;
 }
 
-/** A value that jumps against the load and so cannot be: the row without which the others follow one another. */
+/**
+ * The message on a value that jumps against the load: it names the row without which the other values follow one
+ * another.
+ */
 function wrongEntry(
   kind: Kind,
   points: readonly LoadPoint[],
@@ -124,9 +138,9 @@ function wrongEntry(
 }
 
 /**
- * Branches of a test from its points in test order.
- * Refuses (input) a stress that looks a decade out, a value that cannot follow the others, and values that go the wrong
- * way for their kind; refuses (method) fewer than two first-loading points.
+ * Branches of a test from its points in test order. Refuses (input) a stress that seems wrong by decades, a value that
+ * does not fit the others, and values that go the wrong way for their kind; refuses (method) fewer than two
+ * first-loading points.
  * @example branches(rebound).value.finalUnloading.map(({ stress }) => stress) // [1280, 320, 80, 20]
  */
 export const branches = (test: TestCurve): Outcome<Branches> =>
@@ -136,7 +150,7 @@ export const branches = (test: TestCurve): Outcome<Branches> =>
       : given(found),
   );
 
-/** As `branches`, but one first-loading point is enough, as where the rows are those of the unloading alone. */
+/** As `branches`, but one first-loading point is enough, so that rows of an unloading alone are accepted. */
 export function branchesOfAny(test: TestCurve): Outcome<Branches> {
   if (otherKind(test))
     return badInput(
@@ -189,7 +203,8 @@ export function branchesOfAny(test: TestCurve): Outcome<Branches> {
   const leading = u.slice(0, SEATING_LOADS + 1);
   const most = leading.indexOf(Math.min(...leading));
   const atSeating = most > 0 && firstOf(u) - nth(u, most) > SWELLING * whole ? most : 0;
-  // What swelled when water was added is another soil than before: first loading begins with it.
+  // Soil that swelled when water was added is not the soil that was loaded before: first loading begins after the
+  // swelling.
   const wetted = wetting.filter(
     ([before, after]) => compression(test, before) - compression(test, after) > SWELLING * whole,
   );

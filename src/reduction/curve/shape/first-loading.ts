@@ -1,4 +1,4 @@
-/** First loading in the terms that every method works in: log of stress, compression as a share of the whole. */
+/** First loading in the coordinates of every method: log of stress, and compression as a share of the whole. */
 import type { Branches } from "./branches";
 import type { Kind, LoadPoint, TestCurve } from "./points";
 import { firstOf, lastOf } from "../../numeric/lists";
@@ -14,7 +14,7 @@ export interface FirstLoading {
   readonly height: readonly number[];
   /** Change of value over first loading, in void ratio or strain. */
   readonly range: number;
-  /** Compression (as `u`) before the first load; 0 where the test does not give it. */
+  /** Compression (as `u`) before the first load; 0 if the test does not give it. */
   readonly initial: number;
 }
 
@@ -34,6 +34,6 @@ export function firstLoading(test: TestCurve, { firstLoading: points, seating }:
   };
 }
 
-/** A compression `u` as a void ratio or strain. */
+/** Converts a compression `u` to a void ratio or strain. */
 export const valueAt = (curve: FirstLoading, u: number): number =>
   firstOf(curve.points).value + (curve.kind === "e" ? -1 : 1) * u * curve.range;

@@ -1,18 +1,22 @@
 /**
- * The soft knee fitted to points, given its corner and width: what is left of each law is linear.
+ * The soft knee fitted to points, for a given corner and width: the constants that remain are linear.
  *
- * A search asks a law a thousand times. So a law is made once for its points, with what does not depend on corner and width, and
- * writes what it finds into one object: a third of the time of making one each time.
+ * A search calls a law a thousand times. So a law is made once for its points, with everything that does not depend on
+ * corner and width, and writes its result into one object: this takes a third of the time of making a law for each
+ * call.
  *
- * The columns of a law are as long as its points, so that no index runs out: hence each `!`.
+ * The columns of a law are as long as its points, and every index stays within them: hence each `!`.
  */
 import { solveQr } from "../../numeric/qr";
 import { kneeAt, levelled, ramp, type Knee } from "./knee";
 
-/** The best knee of a law for a given corner and width; written into `into` where that is given. */
+/** Gives the best knee of a law for a given corner and width, and writes it into `into` if that is given. */
 export type KneeLaw = (corner: number, width: number, into?: { -readonly [K in keyof Knee]: Knee[K] }) => Knee;
 
-/** One to be written into; NaN, so that the engine keeps decimal numbers in every place from the first. */
+/**
+ * A knee to be overwritten. NaN and not 0, so that the engine stores floating-point numbers in every field from the
+ * start.
+ */
 export const emptyKnee = (): Knee => ({
   corner: NaN,
   width: NaN,
@@ -23,7 +27,7 @@ export const emptyKnee = (): Knee => ({
   misfit: NaN,
 });
 
-/** Values less their mean, and that mean. */
+/** The values less their mean, and the mean. */
 function centred(values: readonly number[]): { readonly mean: number; readonly values: Float64Array } {
   let mean = 0;
   for (const value of values) mean += value / values.length;
@@ -90,11 +94,12 @@ export function straightLaw(x: readonly number[], u: readonly number[]): KneeLaw
 }
 
 /**
- * A law whose part before the knee steepens on log of stress: its slope grows as stress to the power `exponent`, up to its
- * value at the corner, `before`. The exponent is Janbu's: 0 is straight on log of stress (as `straightLaw`), 1 a constant modulus,
- * straight on stress. Source: Janbu, N. (1963), "Soil compressibility as determined by oedometer and triaxial tests", Proc.
- * European Conf. Soil Mech. Found. Eng., Wiesbaden, vol. 1, 19-25 (from memory): M = m pa (stress / pa)^(1 - exponent).
- * Only `corner`, `width` and `misfit` of what it gives are those of the law; without a knee that steepens it fits nothing.
+ * A law whose part before the knee steepens on log of stress: its slope grows as stress to the power `exponent`, up to
+ * `before` at the corner. The exponent is Janbu's: 0 is straight on log of stress (as `straightLaw`), 1 a constant
+ * modulus, straight on stress. Source: Janbu, N. (1963), "Soil compressibility as determined by oedometer and triaxial
+ * tests", Proc. European Conf. Soil Mech. Found. Eng., Wiesbaden, vol. 1, 19-25 (from memory): M = m pa (stress /
+ * pa)^(1 - exponent). Only `corner`, `width` and `misfit` of the knee that it gives describe this law; it does not fit
+ * a curve that does not steepen.
  */
 export function steepeningLaw(x: readonly number[], u: readonly number[], exponent: number): KneeLaw {
   const n = x.length;
@@ -148,8 +153,8 @@ export function steepeningLaw(x: readonly number[], u: readonly number[], expone
 }
 
 /**
- * The straight law held to a virgin line that is already drawn: only the slope before the knee is free. For curves whose
- * virgin part has two points, or bends, and so cannot give the slope after the knee by itself.
+ * The straight law held to a virgin line that is already drawn: only the slope before the knee is free. For curves
+ * whose virgin part has two points, or bends, and cannot give the slope after the knee.
  */
 export function heldLaw(
   x: readonly number[],
@@ -179,8 +184,8 @@ export function heldLaw(
 }
 
 /**
- * The law with a virgin part that is steepest just past the knee and flattens, as in sensitive clay. Falls back on the
- * straight law where the readings show no such excess.
+ * The law with a virgin part that is steepest just past the knee and flattens, as in sensitive clay. Returns the
+ * straight law if the readings do not show the excess.
  */
 export function bentLaw(x: readonly number[], u: readonly number[]): KneeLaw {
   const n = x.length;

@@ -1,4 +1,4 @@
-/** The best corner and width of a law of the soft knee: a grid over both, refined. */
+/** The best corner and width of a law of the soft knee: a search over a grid of both, then a refinement. */
 import type { Knee } from "./knee";
 import { emptyKnee, type KneeLaw } from "./knee-laws";
 
@@ -8,7 +8,10 @@ const WIDEST = 0.3;
 /** Corners tried per log cycle. */
 const CORNERS = 25;
 
-/** Moves of the refinement in corner and width; the slanting ones follow the valley in which the two trade off. */
+/**
+ * Moves of the refinement in corner and width; the diagonal moves follow the valley along which corner and width
+ * compensate each other.
+ */
 const DIRECTIONS: readonly (readonly [corner: number, width: number])[] = (
   [
     [1, 0],
@@ -23,16 +26,17 @@ const DIRECTIONS: readonly (readonly [corner: number, width: number])[] = (
 ).flatMap(([c, w]) => [[c, w] as const, [-c, -w] as const]);
 
 /**
- * Where loads are too few to tell the rounding, laws of many widths fit alike: a width departing from the usual one by a
- * tenth of a cycle costs as much as a misfit of 0.02 percent of the compression, so that one of them is chosen.
+ * Where loads are too few to show the rounding, laws of many widths fit equally well. A width that departs from the
+ * usual one by a tenth of a cycle costs as much as a misfit of 0.02 percent of the compression, so that the search
+ * chooses one.
  */
 const USUAL = { width: 0.05, weight: (0.0002 / 0.1) ** 2 };
 const cost = (knee: Knee): number => knee.misfit + USUAL.weight * (knee.width - USUAL.width) ** 2;
 
-/** A fit better by less than this is the same fit: a thousandth of a thousandth of the compression, squared. */
+/** Fits that differ by less than this are equal: a thousandth of a thousandth of the compression, squared. */
 const SAME_FIT = 1e-12;
 
-/** The best law over corners between two x and all widths: a grid, refined by halving steps. */
+/** The best knee of a law over corners between two x and all widths: a grid, refined by halving steps. */
 export function bestKnee(law: KneeLaw, low: number, high: number): Knee {
   const count = Math.max(1, Math.ceil((high - low) * CORNERS));
   let best = law(low, 0);
@@ -50,7 +54,7 @@ export function bestKnee(law: KneeLaw, low: number, high: number): Knee {
   return refinedKnee(law, low, high, best);
 }
 
-/** The best law near a corner and a width, by halving steps. */
+/** The best knee of a law near a corner and a width, by halving steps. */
 export function refinedKnee(law: KneeLaw, low: number, high: number, near: Pick<Knee, "corner" | "width">): Knee {
   let best = law(Math.min(high, Math.max(low, near.corner)), near.width);
   let least = cost(best);

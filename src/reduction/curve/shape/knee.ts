@@ -5,8 +5,8 @@
  *
  * b is the slope before the knee, b + c the slope at the end, k the corner and w the width of the rounding, in log
  * cycles; a sharp corner is w = 0. g, used only where the virgin part flattens, is the excess of slope just past the
- * knee, which fades over f. Given k and w the law is linear in a, b, c, g (knee-laws.ts), so a search over a grid of k and w,
- * refined, cannot miss the best fit (knee-search.ts).
+ * knee, which fades over f. Given k and w the law is linear in a, b, c, g (knee-laws.ts), so a search over a grid of k
+ * and w, then refined, cannot miss the best fit (knee-search.ts).
  */
 export interface Knee {
   readonly corner: number;
@@ -30,13 +30,13 @@ export function ramp(d: number, w: number): number {
   return z > 30 ? d : z < -30 ? 0 : w * Math.log1p(Math.exp(z));
 }
 
-/** Share of the rise in slope that is complete at distance d past the corner. */
+/** Share of the rise in slope that has been reached at distance d past the corner. */
 function ramped(d: number, w: number): number {
   if (w === 0) return d < 0 ? 0 : d > 0 ? 1 : 0.5;
   return 1 / (1 + Math.exp(-d / w));
 }
 
-/** The ramp of the excess: it levels off. */
+/** The ramp of the excess, which levels off. */
 export const levelled = (r: number): number => FADE * (1 - Math.exp(-r / FADE));
 
 /** Compression at x. */

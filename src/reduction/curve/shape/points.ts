@@ -1,4 +1,4 @@
-/** The rows of a whole test made plain: load by load, in test order, stress and void ratio or strain. */
+/** The rows of a whole test as points: load by load, in test order, stress and void ratio or strain. */
 import { say, listed, type Message } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 import { firstOf } from "../../numeric/lists";
@@ -18,7 +18,7 @@ export interface LoadPoint {
 export interface TestCurve {
   readonly kind: Kind;
   readonly points: readonly LoadPoint[];
-  /** The value before the first load, where the first row gives one at zero stress. */
+  /** The value before the first load, if the first row gives one at zero stress. */
   readonly initial?: number;
 }
 
@@ -26,11 +26,13 @@ const list = (rows: readonly number[]): Message =>
   rows.length === 1 ? say`row ${firstOf(rows)}` : say`rows ${listed(rows)}`;
 
 /**
- * Stresses and values, paired by position, in test order; a blank is null, or the 0 that desktop Excel makes of one.
+ * Stresses and values, paired by position, in test order; a blank is null, or 0 (desktop Excel passes a blank cell as
+ * 0).
  *
  * A row without a stress is skipped; the first such row gives the value before loading. A value that is blank or zero
- * under a real stress is left out with a remark, but a strain of zero in the first loaded row is where strain is
- * measured from. `initial`, where it is given, is the value before loading, whatever the rows say. Refuses a negative stress and strains in percent; remarks a void ratio below zero.
+ * under a real stress is left out with a remark; but a strain of zero in the first loaded row counts, since strain is
+ * measured from there. `initial`, where it is given, is the value before loading, whatever the rows say. Refuses a
+ * negative stress and strains in percent; remarks a void ratio below zero.
  * @example testCurve([25, 50, 100], [0.91, 0.9, 0.85], "e").value.points.length // 3
  * @example testCurve([25, -50], [0.91, 0.9], "e") // refused: row 2: the stress is -50, below zero: correct or clear it
  */
@@ -76,15 +78,15 @@ export function testCurve(
 }
 
 /**
- * What the values are, told from the way they go: void ratios fall from the least loaded row to the most loaded one,
- * strains rise. A blank value is null or 0; "e" where the rows do not tell.
+ * The kind of the values, from their direction: void ratios fall from the least loaded row to the most loaded row,
+ * strains rise. A blank value is null or 0; "e" if the rows do not show it.
  * @example kindSeen([50, 100, 200], [1.2, 1.1, 0.9]) // "e"
  * @example kindSeen([50, 100, 200], [0.01, 0.03, 0.06]) // "strain"
  */
 export function kindSeen(stresses: readonly (number | null)[], values: readonly (number | null)[]): Kind {
   const loaded = stresses.flatMap((stress, i) => (stress && stress > 0 ? [{ stress, value: values[i] ?? 0 }] : []));
   const known = loaded.filter(({ value }) => value !== 0);
-  // Strain is measured from 0 in the first loaded row; that row counts only where no other can be compared with.
+  // Strain is measured from 0 in the first loaded row; this row counts only if no other row can be compared.
   const [first] = known.length > 1 ? known : loaded;
   if (!first) return "e";
   const rows = known.length > 1 ? known : loaded;

@@ -1,20 +1,23 @@
 /**
- * Which points make the straight line before yield and which the virgin line: one rule, used by every method in its
- * own plane.
+ * Which points make the straight line before yield and which the virgin line: one rule for every method, in the plane
+ * of the method.
  *
- * Virgin: the stretch whose slope is surely the steepest, and its neighbours as far as they are as steep to within 5
- * percent and twice what the scatter of two readings does to a slope. Recompression: from the first point, for as long
- * as no segment is surely steeper than the stretch before it by more than 15 percent of the way to the virgin slope.
- * Points between belong to neither: they are the bend.
+ * Virgin: the stretch whose slope is surely the steepest, and its neighbours as long as they are as steep to within 5
+ * percent and twice the error that the scatter of two readings gives a slope. Recompression: from the first point, as
+ * long as no segment is surely steeper than the stretch before it by more than 15 percent of the way to the virgin
+ * slope. Points between them belong to neither: they are the bend.
  */
 import { straightLine, type Line } from "../../numeric/straight-line";
 import { nth } from "../../numeric/lists";
 
-/** A segment belongs to the virgin stretch from this share of its slope on. */
+/** A segment belongs to the virgin stretch if its slope is at least this share of the slope of the stretch. */
 const VIRGIN = 0.95;
-/** A segment belongs to the recompression stretch up to this share of the way from its slope to the virgin slope. */
+/**
+ * A segment belongs to the recompression stretch if its slope lies no further than this share of the way from the slope
+ * of the stretch to the virgin slope.
+ */
 const RECOMPRESSION = 0.15;
-/** A first segment steeper than this many times the ones after it is bedding, not soil. */
+/** A first segment that is steeper than the next ones by this factor is bedding, not soil. */
 const BEDDING = 2.5;
 
 /** A run of points, by first and last index. */
@@ -34,8 +37,8 @@ export const lineThrough = (x: readonly number[], y: readonly number[], { from, 
   straightLine(x.slice(from, to + 1), y.slice(from, to + 1));
 
 /**
- * In a plane where x and y both grow with load. `logStress` and `scatter` (standard deviation of one reading, in the
- * compression that gives y its slope per log cycle) say how well a slope is known.
+ * The straight parts in a plane where x and y both grow with load. `logStress` and `scatter` (standard deviation of one
+ * reading, in the compression that gives y its slope per log cycle) say how well a slope is known.
  */
 export function straightParts(
   x: readonly number[],
@@ -67,7 +70,10 @@ export function straightParts(
   return { recompression, virgin, recompressionLine: lineThrough(x, y, recompression), virginLine };
 }
 
-/** The first point is left out where it hides the line: still swelling (the next segments steeper) or bedding in. */
+/**
+ * The recompression run. It leaves the first point out if that point hides the line: the specimen still swells (the
+ * next segments are steeper), or beds in.
+ */
 function beforeYield(
   slope: (i: number, j: number) => number,
   doubt: (i: number, j: number) => number,
