@@ -4,7 +4,10 @@ import { badInput, figure, firstNotPositive, given, notApplicable, type Outcome 
 import { circleArea } from "./specimen";
 import { firstOf, lastOf, nth } from "./numeric/lists";
 
-/** Two figures that differ by rounding only: a stress worked out from a force still meets its calibrated twin. */
+/**
+ * Whether two figures differ by rounding only, such as a stress calculated from a force and the same stress in a
+ * calibration.
+ */
 const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
 
 /**
@@ -21,10 +24,13 @@ export function axialStress(force: number, diameter: number, leverRatio = 1): Ou
   return fault ?? given((1000 * leverRatio * force) / circleArea(diameter));
 }
 
-/** More loads than any test has: the ratio was mistyped. */
+/** No test has more loads than this: the ratio was mistyped. */
 const MOST_LOADS = 100;
 
-/** Unloading in quarters when no number of steps is given. Source: ASTM D2435 and EM 1110-2-1906, from memory. */
+/**
+ * Unloading goes down to a quarter at each step if no number of steps is given. Source: ASTM D2435 and EM 1110-2-1906,
+ * from memory.
+ */
 const UNLOAD_FACTOR = 4;
 
 export interface Schedule {
@@ -37,9 +43,9 @@ export interface Schedule {
 }
 
 /**
- * Stresses of a test, in the unit given. Loading: first, then (1 + ratio) times as much each time, up to and never above
- * the maximum. Unloading, if asked for: in quarters, the last step shortened to end on `unloadTo`; or in `unloadSteps`
- * equal ratios (to the first stress, if no other is named).
+ * Stresses of a test, in the unit given. Loading: `first`, then (1 + ratio) times as much each time, never above the
+ * maximum. Unloading, if asked for: to a quarter each time, with the last step shortened to end on `unloadTo`; or in
+ * `unloadSteps` equal ratios (to the first stress if `unloadTo` is omitted).
  */
 export function loadSchedule({ first, maximum, ratio = 1, unloadTo, unloadSteps }: Schedule): Outcome<number[]> {
   const fault = firstNotPositive(
@@ -58,7 +64,7 @@ export function loadSchedule({ first, maximum, ratio = 1, unloadTo, unloadSteps 
       say`a load increment ratio of ${figure(ratio)} needs ${steps + 1} loads: enter 1 to double, 0.5 for half`,
     );
   const loads = Array.from({ length: steps + 1 }, (_, step) => first * (1 + ratio) ** step);
-  // A power that misses the maximum by rounding is the maximum.
+  // A power that misses the maximum by rounding only is set to the maximum.
   if (same(lastOf(loads), maximum)) loads[steps] = maximum;
   const top = lastOf(loads);
 
@@ -84,8 +90,8 @@ export function loadSchedule({ first, maximum, ratio = 1, unloadTo, unloadSteps 
 const CLOCK = [0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440];
 
 /**
- * Reading times from `first` to `last` minutes, both included: the clock times of the trade between them, halved below
- * the shortest and doubled above the longest. One nearer to an end than a fifth is left out in favour of the end.
+ * Reading times from `first` to `last` minutes, both included: the usual clock times between them, halved below the
+ * shortest and doubled above the longest. A time nearer to an end than a fifth is left out.
  */
 export function readingTimes(last = lastOf(CLOCK), first = firstOf(CLOCK)): Outcome<number[]> {
   const fault = firstNotPositive([say`the last time`, last], [say`the first time`, first]);
@@ -101,10 +107,11 @@ export function readingTimes(last = lastOf(CLOCK), first = firstOf(CLOCK)): Outc
 }
 
 /**
- * Readings to deformation, compression positive: (reading - zero) x factor, in the factor's unit per division (1 if left
- * out). A dial whose figure falls under compression takes a negative factor. A missing reading stays missing, and so
- * does a reading of exactly 0, which is what desktop Excel makes of a blank cell; the exception is an instrument zeroed at
- * the start (zero reading 0), whose zeros ahead of the first other reading are readings.
+ * Deformation from readings, compression positive: (reading - zero) x factor, in the length unit of the factor; the
+ * factor is per division, 1 if omitted. A dial whose figure falls under compression takes a negative factor. A missing
+ * reading gives no deformation, and neither does a reading of exactly 0, since desktop Excel passes a blank cell as 0.
+ * The exception is an instrument zeroed at the start (zero reading 0): its zeros before the first other reading are
+ * readings.
  * @example deformations([500, 480, 450], 500, -0.01) // [0, 0.2, 0.5]
  */
 export function deformations(
@@ -125,7 +132,7 @@ export function deformations(
 
 /**
  * Axial strain (d - d_apparatus) / H0, a ratio, compression positive. All three lengths in one unit; the apparatus
- * deflection is the whole one at that stress, not the increment's share.
+ * deflection is the total at that stress, not the share of the increment.
  * @example strain(0.5, 20, 0.02) // 0.024
  */
 export function strain(deformation: number, initialHeight: number, apparatus = 0): Outcome<number> {
@@ -142,10 +149,11 @@ export function strain(deformation: number, initialHeight: number, apparatus = 0
 }
 
 /**
- * Deflection of the apparatus at a stress, interpolated between calibrated stresses on their logarithm, never beyond them.
- * Stresses in one unit; the deflection comes back in the calibration's unit. A row without a stress or without a
- * deflection (0 is what desktop Excel makes of a blank) is skipped, except that the lowest stress without a deflection is
- * where the calibration was zeroed. Refuses two deflections at one stress: loading and unloading are two calibrations.
+ * Deflection of the apparatus at a stress, interpolated between calibrated stresses on their logarithm; it refuses a
+ * stress beyond them. Stresses in one unit; the deflection is in the unit of the calibration. A row without a stress or
+ * without a deflection (desktop Excel passes a blank cell as 0) is skipped; but the lowest stress without a deflection
+ * counts as the zero of the calibration. Refuses two deflections at one stress: loading and unloading are two
+ * calibrations.
  * @example apparatusDeflection(200, [100, 400], [0.02, 0.04]) // 0.03
  * @example apparatusDeflection(800, [100, 400], [0.02, 0.04]) // refused: the stress 800 is above the calibrated range (100 to 400):
  *   extend the calibration, and check that both are in one stress unit

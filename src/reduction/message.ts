@@ -1,6 +1,6 @@
 /**
- * A sentence as a value: a template and what is put into it. `english` words it for cells and reports; the pane words it in
- * its own language from a catalogue whose keys are the templates.
+ * A sentence as a value: a template and the values for its places. `english` puts it into words for cells and reports;
+ * the pane puts it into its own language, from a catalogue whose keys are the templates.
  */
 import { nth } from "./numeric/lists";
 
@@ -9,10 +9,12 @@ export interface Digits {
   readonly digits: string;
 }
 
-/** What every language repeats as it is: a unit, a symbol, a date, the name of a cell or what the cell holds. */
+/**
+ * Text that every language repeats unchanged: a unit, a symbol, a date, the name of a cell or the content of a cell.
+ */
 export interface Verbatim {
   readonly verbatim: string;
-  /** Name of the cell of the data sheet that this stands for. */
+  /** The name of the cell of the data sheet that the text stands for. */
   readonly cell?: string;
 }
 
@@ -22,33 +24,33 @@ export interface Listed {
   readonly between: ", " | "; ";
 }
 
-/** A number on its own is shown with all its digits. */
+/** A bare number is shown with all its digits. */
 export type Value = number | Digits | Verbatim | Listed | Message;
 
 export interface Message {
   /** The English text before, between and after the values. */
   readonly said: readonly string[];
   readonly values: readonly Value[];
-  /** Of a refusal that begins with the name of the method: what follows that name. */
+  /** For a refusal that begins with the name of the method: the text after that name. */
   readonly cause?: Message;
   /** Number of the load that the message names. */
   readonly load?: number;
 }
 
 /**
- * say`row ${2} is left out`
+ * Makes a message from a template and its values.
  * @example say`row ${2} is left out` // "row 2 is left out"
  */
 export const say = (said: readonly string[], ...values: Value[]): Message => ({ said, values });
 
 /**
- * A text that every language repeats as it is.
+ * A text that every language repeats unchanged.
  * @example say`the stress is in ${verbatim("kPa")}` // "the stress is in kPa"
  */
 export const verbatim = (text: string): Verbatim => ({ verbatim: text });
 
 /**
- * So many significant digits, without trailing zeros.
+ * A number to the given count of significant digits, without trailing zeros.
  * @example digits(0.0123456, 3) // "0.0123"
  */
 export const digits = (value: number, significant: number): Digits => ({
@@ -56,7 +58,7 @@ export const digits = (value: number, significant: number): Digits => ({
 });
 
 /**
- * So many decimals.
+ * A number to the given count of decimals.
  * @example fixed(1.5, 2) // "1.50"
  */
 export const fixed = (value: number, decimals: number): Digits => ({ digits: value.toFixed(decimals) });
@@ -77,13 +79,13 @@ export const listed = (values: readonly Value[], between: Listed["between"] = ",
 export const asTyped = (text: string): Message => say`${verbatim(text)}`;
 
 /**
- * The messages one after the other.
+ * One message with the given messages one after the other.
  * @example joined([say`row 2 is left out`, say`row 5 is left out`]) // "row 2 is left out; row 5 is left out"
  */
 export const joined = (messages: readonly Message[]): Message => say`${listed(messages, "; ")}`;
 
 /**
- * The template of a message as a catalogue has it: "row {0} is left out".
+ * The template of a message, the key of the catalogues: "row {0} is left out".
  * @example templateOf(say`row ${2} is left out`) // "row {0} is left out"
  */
 export const templateOf = ({ said }: Pick<Message, "said">): string =>

@@ -1,8 +1,8 @@
 /**
  * What a reduction returns: a value with remarks, or a refusal with its reason. Bad data is never an exception.
  *
- * A refusal of fault "input" is data that cannot be used (a cell shows #VALUE!); one of fault "method" is sound data to
- * which the method does not apply (a cell shows #N/A). The reason says which row, and what to do about it.
+ * Fault "input": the data cannot be used (the cell shows #VALUE!). Fault "method": the data are sound, but the method
+ * does not apply to them (the cell shows #N/A). The reason says which row, and what to do about it.
  */
 import { say, digits, english, type Digits, type Message } from "./message";
 
@@ -11,7 +11,7 @@ export type Outcome<T> = Given<T> | Refusal;
 export interface Given<T> {
   readonly ok: true;
   readonly value: T;
-  /** What a reviewer should look at, in a technician's words; empty when there is nothing to say. */
+  /** Points that a reviewer should look at, in the words of a technician; empty if there are none. */
   readonly remarks: readonly Message[];
 }
 
@@ -22,7 +22,7 @@ export interface Refusal {
 }
 
 /**
- * A result, with what a reviewer should look at.
+ * A result, with remarks for a reviewer.
  * @example given(0.25) // 0.25
  */
 export const given = <T>(value: T, remarks: readonly Message[] = []): Given<T> => ({ ok: true, value, remarks });
@@ -40,7 +40,8 @@ export const badInput = (reason: Message): Refusal => ({ ok: false, fault: "inpu
 export const notApplicable = (reason: Message): Refusal => ({ ok: false, fault: "method", reason });
 
 /**
- * Carries a value on to the next step, its remarks first; a refusal passes through.
+ * Applies the next step to a value, and puts the remarks of both steps together, the earlier ones first; a refusal is
+ * returned unchanged.
  * @example then(given(2), (value) => given(3 * value)) // 6
  * @example then(notApplicable(say`no yield`), given) // refused: no yield
  */
@@ -51,7 +52,7 @@ export function then<T, U>(outcome: Outcome<T>, next: (value: T) => Outcome<U>):
 }
 
 /**
- * The remark column of a sheet: "ok", or the remarks one after another, in English as everything in cells.
+ * The remark column of a sheet: "ok", or the remarks one after another, in English like all text in cells.
  * @example remarkText([]) // "ok"
  * @example remarkText([say`row 2 is left out`]) // "row 2 is left out"
  */
@@ -65,8 +66,8 @@ export const remarkText = (remarks: readonly Message[]): string =>
 export const figure = (value: number): Digits => digits(value, 6);
 
 /**
- * Why a measurement that must be greater than zero cannot be used; undefined where it can. Zero reads "blank or zero":
- * desktop Excel hands a blank cell over as 0.
+ * Why a measurement that must be greater than zero cannot be used; undefined if it can. The message on zero says "blank
+ * or zero", because desktop Excel passes a blank cell as 0.
  * @example notPositive(0, say`the height`) // "the height is blank or zero: enter a number greater than zero"
  * @example notPositive(20, say`the height`) // undefined
  */
@@ -77,7 +78,7 @@ export function notPositive(value: number, name: Message): Message | undefined {
   return say`${name} is not a number: enter a number greater than zero`;
 }
 
-/** The first refusal among named measurements that must all be greater than zero; undefined where all are. */
+/** The first refusal among named measurements that must all be greater than zero; undefined if all are. */
 export function firstNotPositive(
   ...measurements: readonly (readonly [name: Message, value: number])[]
 ): Refusal | undefined {

@@ -4,37 +4,38 @@ import { say } from "./message";
 import { badInput, figure, firstNotPositive, given, notApplicable, notPositive, type Outcome } from "./outcome";
 
 export interface Layer {
-  /** In any length unit: the settlement comes back in it. */
+  /** In any length unit; the settlement is in the same unit. */
   readonly thickness: number;
   /** Effective vertical stress at the middle of the layer, its increase, and the preconsolidation stress, in one unit. */
   readonly inSituStress: number;
   readonly increase: number;
   readonly preconsolidationStress: number;
-  /** CR = Cc / (1 + e0), RR = Cr / (1 + e0); zero is left out, where no stress needs it. */
+  /** CR = Cc / (1 + e0), RR = Cr / (1 + e0); zero stands for a ratio that was omitted because no stress needs it. */
   readonly compressionRatio: number;
   readonly recompressionRatio: number;
 }
 
 export interface Settlement {
-  /** Up to the preconsolidation stress. */
+  /** Settlement up to the preconsolidation stress. */
   readonly recompression: number;
-  /** Beyond it. */
+  /** Settlement beyond the preconsolidation stress. */
   readonly virgin: number;
   readonly settlement: number;
 }
 
-/** Carried by every settlement. */
+/** Every settlement carries this remark. */
 export const SETTLEMENT_CAUTION = say`one layer in one dimension, stresses at its middle, primary consolidation only: immediate settlement, secondary compression and three-dimensional effects are not in it; split a thick layer`;
 
-/** CR above which a reviewer asks (question Q49). Common practice, no source. */
+/** Above this CR a reviewer asks question Q49. Common practice, no source. */
 const STEEP = 0.6;
 
 /**
- * S = H (RR log10(min(final, p) / in situ) + CR log10(final / max(in situ, p))): below, across and above the
- * preconsolidation stress p. Source: any soil mechanics textbook (Das, Principles of Geotechnical Engineering, ch. 11).
+ * S = H (RR log10(min(final, p) / in situ) + CR log10(final / max(in situ, p))): whether the stresses lie below, across
+ * or above the preconsolidation stress p. Source: any soil mechanics textbook (Das, Principles of Geotechnical
+ * Engineering, ch. 11).
  *
- * A ratio that no part of the increase needs may be left out. Refuses (input) an unloading, an index in place of a ratio,
- * and ratios that are swapped; refuses (method) a settlement of the whole thickness.
+ * A ratio that no part of the increase needs may be omitted. Refuses (input) an unloading, an index in place of a
+ * ratio, and ratios that are swapped; refuses (method) a settlement of the whole thickness.
  * @example settlement({ thickness: 4, inSituStress: 100, increase: 120, preconsolidationStress: 150, compressionRatio: 0.15,
  *   recompressionRatio: 0.025 }).value // { recompression: 0.01761, virgin: 0.0998, settlement: 0.1174 }
  */

@@ -1,21 +1,27 @@
 /**
- * Masses and sizes to water content, void ratio, saturation, densities and height of solids.
+ * From masses and sizes to water content, void ratio, saturation, densities and height of solids.
  *
- * Masses in g, lengths in mm, densities in Mg/m3 (= g/cm3); water contents, saturations and strains are ratios.
- * Sources of the formulas: any soil mechanics textbook (Das, Principles of Geotechnical Engineering, ch. 3), ASTM D2216
- * and ISO 17892-1 (water content), ASTM D2435 and ISO 17892-5 (height of solids). Limits marked "common practice" have
- * no single authority.
+ * Masses in g, lengths in mm, densities in Mg/m3 (= g/cm3); water contents, saturations and strains are ratios. Sources
+ * of the formulas: any soil mechanics textbook (Das, Principles of Geotechnical Engineering, ch. 3), ASTM D2216 and ISO
+ * 17892-1 (water content), ASTM D2435 and ISO 17892-5 (height of solids). Limits marked "common practice" have no
+ * single authority.
  */
 import { say, verbatim, fixed, type Message } from "./message";
 import { badInput, figure, firstNotPositive, given, type Outcome } from "./outcome";
 import { convert } from "./units";
 import { poreWaterDensity, saltCorrection, waterDensity, WATER_DENSITY } from "./water";
 
-/** Particle densities that no soil has lie outside; unusual ones outside the inner pair. Common practice, no source. */
+/**
+ * No soil has a specific gravity outside `least` to `most`; outside `low` to `high` it is unusual. Common practice, no
+ * source.
+ */
 export const GS = { least: 1.2, low: 2.5, high: 2.9, most: 4.5 };
 /** Peat reaches a water content of about 15 to 20; above it, the ratio was typed as a percentage. Common practice, no source. */
 const WETTEST = 20;
-/** What a reviewer looks at twice. Common practice, no source; the two sizes are ASTM D2435's and BS 1377-5's, from memory. */
+/**
+ * A reviewer questions values outside these. Common practice, no source; the two sizes are from ASTM D2435 and BS
+ * 1377-5, from memory.
+ */
 export const USUAL = {
   saturation: [0.95, 1.05],
   density: [1.2, 2.3],
@@ -23,14 +29,14 @@ export const USUAL = {
   diameterOverHeight: 2.5,
   diameter: 50,
   height: 12,
-  /** A ring of 2.5 by 1 in measures 63.45 by 25.40: just under 2.5, and in order. */
+  /** A ring of 2.5 by 1 in measures 63.45 by 25.40 mm: its ratio is just under 2.5, and acceptable. */
   allowance: 0.01,
 } as const;
 
 const percent = (ratio: number): Message => say`${fixed(100 * ratio, 1)} %`;
 const outside = (value: number, [low, high]: readonly [number, number]): boolean => value < low || value > high;
 
-/** Why a specific gravity cannot be any soil's; undefined where it can. */
+/** Why no soil has this specific gravity; undefined if a soil may have it. */
 export function impossibleGravity(Gs: number): Message | undefined {
   if (Gs >= GS.least && Gs <= GS.most) return undefined;
   return Gs >= 1000 * GS.least && Gs <= 1000 * GS.most
@@ -38,7 +44,7 @@ export function impossibleGravity(Gs: number): Message | undefined {
     : say`the specific gravity is ${figure(Gs)}, which no soil has: enter it relative to water, about 2.6 to 2.8`;
 }
 
-/** Area of a circle of diameter D, in D's unit squared. */
+/** Area of a circle of diameter D, in the unit of D squared. */
 export const circleArea = (D: number): number => (Math.PI * D * D) / 4;
 
 /**
@@ -143,7 +149,7 @@ export function density(mass: number, diameter: number, height: number): Outcome
   return fault ?? given((1000 * mass) / (circleArea(diameter) * height));
 }
 
-/** What is measured on one specimen: lengths in mm, masses in g, the ring weighed with the soil. */
+/** The measurements of one specimen: lengths in mm, masses in g; the soil was weighed with the ring. */
 export interface SpecimenMeasurements {
   readonly diameter: number;
   readonly height: number;
@@ -156,7 +162,7 @@ export interface SpecimenMeasurements {
   readonly finalHeight?: number;
   /** Temperature of the water, degrees C, for its density; 1.000 Mg/m3 without it. */
   readonly temperature?: number;
-  /** Salt of the pore water over the mass of the pore water: taken out of the dry mass. */
+  /** Mass of salt over mass of the pore water: the salt is taken out of the dry mass. */
   readonly saltContent?: number;
 }
 
@@ -173,19 +179,18 @@ export interface Specimen {
   /** Bulk and dry density before the test, Mg/m3. */
   readonly density: number;
   readonly dryDensity: number;
-  /** Where a salt content is given: the salt in the dry soil, g, and what the masses give without the correction. */
+  /** If a salt content is given: the mass of salt in the dry soil, g, and the results without the correction. */
   readonly salt?: { readonly mass: number; readonly dryMass: number; readonly w0: number; readonly wf: number };
 }
 
 /**
- * The whole chain from ring mass to void ratio and saturation, before and after the test. Water has 1.000 Mg/m3, or the
- * density at the temperature given. With a salt content, the dry mass is that of the solids alone: the soil was dried with
- * the pore water that it held at the end of the test, and the salt of that water stayed in it; water contents are then those
- * of the pore water, its salt included, and saturations count its greater density.
- * Refuses what cannot be (a mass or length not above zero, wet not heavier than dry, dry not heavier than the ring, a
- * height not above the height of solids, a specific gravity that no soil has) with the names of the two entries.
- * Remarks what a reviewer would question: trade practice on saturation, densities, void ratio and sizes.
- * `unit` is the length unit that messages speak in.
+ * All steps from ring mass to void ratio and saturation, before and after the test. Water has 1.000 Mg/m3, or the
+ * density at the temperature given. With a salt content, the dry mass is the mass of the solids alone: the soil was
+ * dried with the pore water of the end of the test, and the salt of this water stayed in the soil; water contents are
+ * then of the pore water with its salt, and saturations use its greater density. Refuses impossible values (a mass or
+ * length not above zero, wet not heavier than dry, dry not heavier than the ring, a height not above the height of
+ * solids, a specific gravity that no soil has) with the names of the two entries. Remarks values that a reviewer would
+ * question: trade practice on saturation, densities, void ratio and sizes. `unit` is the length unit of the messages.
  * @example reduceSpecimen({ diameter: 63.5, height: 25.4, ring: 70, ringAndWetBefore: 222.6, ringAndWetAfter: 215, ringAndDry: 187.6, Gs:
  *   2.7 }).value // { w0: 0.2976, wf: 0.233, dryMass: 117.6, Hs: 13.75, e0: 0.8468, S0: 0.9489, density: 1.897, dryDensity: 1.462 }
  */
@@ -262,7 +267,7 @@ export function reduceSpecimen(m: SpecimenMeasurements, unit = "mm"): Outcome<Sp
   return given(specimen, specimenRemarks(m, specimen, length));
 }
 
-/** The questions of a reviewer about one specimen, in the order in which they would be asked. */
+/** The remarks on one specimen, in the order in which a reviewer would ask. */
 function specimenRemarks(m: SpecimenMeasurements, s: Specimen, length: (mm: number) => Message): Message[] {
   const remarks: Message[] = [];
   const ask = (when: boolean, remark: Message): void => void (when && remarks.push(remark));

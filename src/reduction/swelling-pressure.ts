@@ -4,28 +4,28 @@ import { say, digits, listed, joined, type Message } from "./message";
 import { badInput, figure, given, notApplicable, type Outcome } from "./outcome";
 
 /**
- * "zero strain": several specimens, each wetted under its own stress. "load back": one specimen that swelled, and was then
- * loaded back to its first height. "constant volume": one specimen, the load raised so that nothing swells.
+ * "zero strain": several specimens, each wetted under its own stress. "load back": one specimen that swelled, and was
+ * then loaded back to its first height. "constant volume": one specimen, the load raised so that it does not swell.
  */
 export const SWELLING_METHODS = ["zero strain", "load back", "constant volume"] as const;
 export type SwellingMethod = (typeof SWELLING_METHODS)[number];
 
-/** Stresses in the unit given: the pressure, and the two stresses between which the readings put it. */
+/** Stresses in the unit given: the pressure, and the two stresses between which the readings bracket it. */
 export interface SwellingPressure {
   readonly pressure: number;
   readonly low: number;
   readonly high: number;
 }
 
-/** Strain within which the height counts as held. Common practice, no source. */
+/** Up to this strain the height counts as held constant. Common practice, no source. */
 const HELD = 0.001;
-/** Swell is negative everywhere: what a person is told who may have typed it positive. */
+/** The hint for a person who may have typed swell as positive. */
 const SIGNS = say`swell is negative here, compression positive: change the signs if they were typed the other way`;
 
 interface Row {
   readonly row: number;
   readonly stress: number;
-  /** 0 for a blank. */
+  /** 0 stands for a blank. */
   readonly strain: number;
 }
 
@@ -46,7 +46,7 @@ function toRows(stresses: readonly (number | null)[], strains: readonly (number 
   return rows.length ? given(rows) : badInput(say`no row has a stress: choose the columns of stress and of strain`);
 }
 
-/** Where the strain is zero on the line through rows, on log of stress. */
+/** The stress at which the least-squares line through rows, on log of stress, has zero strain. */
 function zeroOf(rows: readonly Row[]): number {
   const line = straightLine(
     rows.map(({ stress }) => Math.log10(stress)),
@@ -55,14 +55,14 @@ function zeroOf(rows: readonly Row[]): number {
   return line.slope > 0 ? 10 ** (-line.intercept / line.slope) : NaN;
 }
 
-/** What is said of rows whose strain is exactly zero, which is also what desktop Excel makes of a blank cell. */
+/** The remarks on rows whose strain is exactly zero: desktop Excel passes a blank cell as 0. */
 const remarkOnZeros = (rows: readonly Row[]): Message[] =>
   rows.map(
     ({ row, stress }) =>
       say`row ${row}: no strain, or exactly zero, left out; if zero was measured, the swelling pressure is its stress (${figure(stress)})`,
   );
 
-/** Equal stresses averaged, in order of stress. */
+/** Rows in order of stress; rows of equal stress are averaged, with a remark. */
 function byStress(rows: readonly Row[]): { specimens: Row[]; remarks: Message[] } {
   const groups: Row[][] = [];
   for (const row of [...rows].sort((a, b) => a.stress - b.stress)) {
@@ -119,7 +119,7 @@ function zeroStrain(all: readonly Row[]): Outcome<SwellingPressure> {
   return given({ pressure, low: low.stress, high: high.stress }, remarks);
 }
 
-/** The rows while the stress does not fall; of rows under one stress, the last. */
+/** The rows as long as the stress does not fall; of several rows under one stress, the last. */
 function rising(rows: readonly Row[]): Row[] {
   const kept: Row[] = [];
   for (const row of rows) {
@@ -174,7 +174,7 @@ function constantVolume(rows: readonly Row[]): Outcome<SwellingPressure> {
     return notApplicable(
       say`row ${raised[0]?.row ?? 1}: the specimen is not at its first height when the load is raised: count strains from the height before wetting`,
     );
-  // A specimen that still swells a little under the last load that held it needs a little more.
+  // If the specimen still swells a little under the last load that held it, the pressure lies a little higher.
   if (last.strain < 0 && next) return given({ pressure: zeroOf([last, next]), low: last.stress, high: next.stress });
   const before = held.at(-2) ?? last;
   return given({ pressure: last.stress, low: before.stress, high: last.stress }, [
@@ -190,15 +190,15 @@ function constantVolume(rows: readonly Row[]): Outcome<SwellingPressure> {
 const READ = { "zero strain": zeroStrain, "load back": loadBack, "constant volume": constantVolume } as const;
 
 /**
- * Swelling pressure from stresses in any one unit and strains on wetting, ratios, compression positive, so that swell is
- * negative, on the first height, the deflection of the apparatus taken off. A blank is null or 0; rows without a stress
- * are left out. "zero strain" takes its specimens in any order and leaves out a strain of zero, which may be a blank;
- * the other methods take rows in test order, and "constant volume" takes a blank strain as held at zero.
+ * Swelling pressure from stresses in any one unit and strains on wetting, ratios, compression positive, so that swell
+ * is negative, referred to the first height, less the deflection of the apparatus. A blank is null or 0; rows without a
+ * stress are left out. "zero strain" takes its specimens in any order and leaves out a strain of zero, which may be a
+ * blank; the other methods take rows in test order, and "constant volume" takes a blank strain as held at zero.
  *
  * Refuses (input) strains in percent and of the wrong sign; refuses (method) where no reading brackets the pressure.
  * Sources: ASTM D4546 (zero strain, load back), EM 1110-2-1906 appendix VIIIA (constant volume), both seen in part.
- * Interpolation on log of stress: common practice, no source. The methods do not agree: swell and then load back reads
- * high, as zero strain does; held volume slightly low (Kayabali and Demir, 2011, Can. Geotech. J. 48, abstract).
+ * Interpolation on log of stress: common practice, no source. The methods do not agree: "load back" and "zero strain"
+ * read high, "constant volume" slightly low (Kayabali and Demir, 2011, Can. Geotech. J. 48, abstract).
  * @example swellingPressure([25, 50, 100, 200], [-0.04, -0.02, 0.002, 0.03], "zero strain").value // { pressure: 93.89, low: 50, high: 100
  *   }
  */

@@ -1,9 +1,10 @@
 /**
- * Uncertainty of void ratio, strain, stress and cv from the stated uncertainties of what was measured: first order, inputs
- * independent, expanded by a coverage factor. Source: JCGM 100:2008 (GUM), 5.1.2; the derivatives follow from the formulas.
+ * Uncertainty of void ratio, strain, stress and cv from the stated uncertainties of the measurements: first order,
+ * inputs independent, expanded by a coverage factor. Source: JCGM 100:2008 (GUM), 5.1.2; the derivatives follow from
+ * the formulas.
  *
- * Not covered: the disturbance of the sample, the variability of the ground, and the choice of a construction. What methods
- * spread over is interpretation, and never enters here: see `interpretationSpread`.
+ * Not included: the disturbance of the sample, the variability of the ground, and the choice of a construction. The
+ * spread of methods is interpretation, and is never part of an uncertainty: see `interpretationSpread`.
  */
 import { strain, axialStress } from "./loading";
 import { say, listed, type Message } from "./message";
@@ -13,7 +14,10 @@ import { waterDensity, WATER_DENSITY } from "./water";
 import { coefficientOfConsolidation, type Drainage } from "./increment/cv";
 import { firstOf, lastOf, nth } from "./numeric/lists";
 
-/** A measured number with its standard uncertainty (one standard deviation), both in one unit; none where it is not stated. */
+/**
+ * A measured number with its standard uncertainty (one standard deviation), both in one unit; no `u` if it is not
+ * stated.
+ */
 export interface Stated {
   readonly value: number;
   readonly u?: number;
@@ -23,9 +27,9 @@ export interface Contribution {
   readonly input: Message;
   /** Change of the result per unit of the input. */
   readonly sensitivity: number;
-  /** What the input adds to the standard uncertainty. */
+  /** The contribution of the input to the standard uncertainty. */
   readonly u: number;
-  /** Its share of the variance, 0 to 1. */
+  /** The share of the input in the variance, 0 to 1. */
   readonly share: number;
 }
 
@@ -34,27 +38,27 @@ export interface Uncertain {
   /** Standard uncertainty. */
   readonly u: number;
   readonly coverage: number;
-  /** The value less and plus coverage times u; for cv the value divided and multiplied by a factor. */
+  /** The value minus and plus coverage times u; for cv the value divided and multiplied by a factor. */
   readonly low: number;
   readonly high: number;
-  /** Greatest first. */
+  /** Largest first. */
   readonly contributions: readonly Contribution[];
 }
 
-/** About 95 % where one normal input does not rule alone. Source: JCGM 100:2008, 6.3.3. */
+/** About 95 % if no single input dominates. Source: JCGM 100:2008, 6.3.3. */
 const COVERAGE = 2;
 
 type Term = readonly [input: Message, stated: Stated, sensitivity: number];
 
-/** Half-width as value -+ k u. */
+/** The interval value -+ k u. */
 const symmetric = (value: number, expanded: number): [number, number] => [value - expanded, value + expanded];
-/** As a factor: for a number that is known by its ratio to the truth. */
+/** The interval as a factor, for a number that is known by its ratio to the truth. */
 const asFactor = (value: number, expanded: number): [number, number] => [
   value / Math.exp(expanded / value),
   value * Math.exp(expanded / value),
 ];
 
-/** Adds the inputs in quadrature. What has no stated uncertainty adds none, and is remarked. */
+/** Adds the inputs in quadrature. An input without a stated uncertainty adds nothing, and gets a remark. */
 function combine(value: number, terms: readonly Term[], k: number, interval = symmetric): Outcome<Uncertain> {
   for (const [input, { u }] of terms)
     if (u !== undefined && !(u >= 0 && Number.isFinite(u)))
@@ -92,8 +96,8 @@ export interface VoidRatioInputs {
 }
 
 /**
- * Void ratio at a height, e = H A Gs rho_w / Md - 1: each input moves 1 + e by its own share, the diameter by twice its.
- * Remarks an assumed specific gravity.
+ * Void ratio at a height, e = H A Gs rho_w / Md - 1: the relative error of each input is the relative error of 1 + e,
+ * that of the diameter counts twice. Remarks an assumed specific gravity.
  * @example voidRatioUncertainty({ height: { value: 25.4, u: 0.02 }, diameter: { value: 63.508, u: 0.02 }, ring: { value: 70, u: 0.01 },
  *   ringAndDry: { value: 167.8, u: 0.01 }, specificGravity: { value: 2.7, u: 0.01 } }).value // { value: 1.221, u: 0.008532, low: 1.204,
  *   high: 1.238 }
@@ -180,9 +184,9 @@ export function stressUncertainty(inputs: StressInputs, k = COVERAGE): Outcome<U
 }
 
 export interface CvInputs {
-  /** 0.197 or 0.848, as the construction has it: exact by convention. */
+  /** 0.197 or 0.848, according to the construction: exact by convention. */
   readonly timeFactor: number;
-  /** t50 or t90, minutes: what the readings leave open, from the interval of the fit or of a pick. */
+  /** t50 or t90, minutes, with the uncertainty from the interval of the fit or from a pick. */
   readonly time: Stated;
   /** Height at the middle of the load, mm. */
   readonly height: Stated;
@@ -214,12 +218,12 @@ export function cvUncertainty(inputs: CvInputs, k = COVERAGE): Outcome<Uncertain
 }
 
 /**
- * How much wider than the interval of the fit that of a hand construction on the same readings is: it uses fewer of them.
- * With the model's own share, such intervals held the truth in 94 % (log time) and 91 % (root time) of simulated curves with
- * noise (uncertainty-coverage.test.ts).
+ * The interval of a hand construction is wider than the interval of the fit on the same readings by this factor: the
+ * construction uses fewer readings. With HAND_MODEL_SHARE, such intervals held the truth in 94 % (log time) and 91 %
+ * (root time) of simulated curves with noise (uncertainty-coverage.test.ts).
  */
 const HAND_WIDENING = { "log time": 1.5, "root time": 3 } as const;
-/** The model's own share in ln cv, one standard deviation. */
+/** The share of the model in the uncertainty of ln cv, one standard deviation. */
 const HAND_MODEL_SHARE = 0.015;
 
 export type HandMethod = keyof typeof HAND_WIDENING;
@@ -238,7 +242,10 @@ export function timeUncertainty(method: HandMethod, low: number, high: number): 
   return given(Math.hypot(HAND_WIDENING[method] * ofFit, HAND_MODEL_SHARE));
 }
 
-/** What several constructions gave: interpretation, without a probability. It is shown beside an uncertainty, never added. */
+/**
+ * The results of several constructions: interpretation, without a probability. It is shown beside an uncertainty, never
+ * added to it.
+ */
 export interface InterpretationSpread {
   readonly least: number;
   readonly greatest: number;
@@ -247,7 +254,7 @@ export interface InterpretationSpread {
 }
 
 /**
- * The range of what constructions gave on the same readings. Refuses fewer than two.
+ * The range of the results of several constructions on the same readings. Refuses fewer than two.
  * @example interpretationSpread([100, 120, 110]) // { least: 100, greatest: 120, median: 110, count: 3 }
  * @example interpretationSpread([100]) // refused: a spread needs the results of two constructions at least
  */

@@ -1,10 +1,10 @@
 /**
- * The one place that knows a conversion factor.
+ * The only module that knows conversion factors.
  *
  * Each unit of the trade is written as its size in SI units, from definitions that are exact: inch, pound and standard
  * gravity (international yard and pound agreement of 1959; 3rd General Conference on Weights and Measures, 1901), the
- * Julian year. The US ton per square foot is of 2000 pounds-force. test/reduction/units.test.ts holds every factor
- * against the definitions of mathjs.
+ * Julian year. The US ton per square foot is of 2000 pounds-force. test/reduction/units.test.ts compares every factor
+ * with the definitions of mathjs.
  */
 import { say, verbatim, listed } from "./message";
 import { badInput, given, type Outcome } from "./outcome";
@@ -22,7 +22,9 @@ const MINUTE = 60;
 const DAY = 86_400;
 const YEAR = 365.25 * DAY;
 
-/** Per quantity, the names that a user may type and how many SI units (named beside the quantity) each one is. */
+/**
+ * For each quantity, the names that a user may type, and the size of each unit in SI units (named beside the quantity).
+ */
 export const UNITS = {
   /** N/m2 */
   stress: {
@@ -51,7 +53,9 @@ export const UNITS = {
     "ft2/day": FOOT ** 2 / DAY,
     "ft2/yr": FOOT ** 2 / YEAR,
   },
-  /** N/m3. Mass densities stand for weights per volume at standard gravity: 1 Mg/m3 is 9.80665 kN/m3 and 62.43 pcf. */
+  /**
+   * N/m3. Mass densities are taken as weights per volume at standard gravity: 1 Mg/m3 is 9.80665 kN/m3 and 62.43 pcf.
+   */
   density: {
     "Mg/m3": 1000 * STANDARD_GRAVITY,
     "g/cm3": 1000 * STANDARD_GRAVITY,
@@ -79,7 +83,7 @@ export const UNITS = {
     "ft/day": FOOT / DAY,
     "ft/yr": FOOT / YEAR,
   },
-  /** N. A mass stands for its weight at standard gravity. */
+  /** N. A mass is taken as its weight at standard gravity. */
   force: { N: 1, kN: 1e3, kg: KGF, lbf: LBF },
 } as const satisfies Record<string, Record<string, number>>;
 
@@ -87,7 +91,7 @@ export type Quantity = keyof typeof UNITS;
 export type UnitOf<Q extends Quantity> = keyof (typeof UNITS)[Q] & string;
 
 function sizeOf(quantity: Quantity, name: string): number {
-  // The literal types of the table, widened: any name may be asked for.
+  // Widens the literal types of the table, so that any name may be looked up.
   const sizes: Readonly<Record<string, number>> = UNITS[quantity];
   const size = sizes[name];
   if (size === undefined) throw new RangeError(`"${name}" is no unit of ${quantity}`);
@@ -95,15 +99,15 @@ function sizeOf(quantity: Quantity, name: string): number {
 }
 
 /**
- * A value of the quantity, from one of its units to another.
+ * Converts a value of a quantity from one of its units to another.
  * @example convert(1, "stress", "tsf", "kPa") // 95.76
  */
 export const convert = (value: number, quantity: Quantity, from: string, to: string): number =>
   from === to ? value : value * (sizeOf(quantity, from) / sizeOf(quantity, to));
 
 /**
- * The table's own spelling of a unit that a person typed: any case, spaces, "mm²" or "mm^2" for "mm2"; undefined if it is
- * none of `names`.
+ * The spelling in the table of a unit that a person typed in any case, with spaces, or as "mm²" or "mm^2" for "mm2";
+ * undefined if it is none of `names`.
  * @example unitNamed("mm²", ["mm2", "cm2"]) // "mm2"
  */
 export function unitNamed(typed: string, names: readonly string[]): string | undefined {
@@ -111,7 +115,7 @@ export function unitNamed(typed: string, names: readonly string[]): string | und
   return names.find((name) => name === plain) ?? names.find((name) => name.toLowerCase() === plain.toLowerCase());
 }
 
-/** Object.keys is typed as any text; these are the names that stand in the table above. */
+/** TypeScript types Object.keys as strings; these are the names in the table above. */
 const QUANTITIES = Object.keys(UNITS) as Quantity[];
 /**
  * The units of a quantity, in the order of the table.
@@ -120,7 +124,7 @@ const QUANTITIES = Object.keys(UNITS) as Quantity[];
 export const unitsOf = (quantity: Quantity): string[] => Object.keys(UNITS[quantity]);
 
 /**
- * A value from one unit to another of the same quantity; refuses a unit that is not known, or of another quantity.
+ * Converts a value to another unit of the same quantity; refuses an unknown unit, and a unit of another quantity.
  * @example convertUnit(1, "in", "mm") // 25.4
  * @example convertUnit(1, "in", "kPa") // refused: "kPa" does not measure what "in" measures: convert it to one of mm, cm, m, in, ft
  */

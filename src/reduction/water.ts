@@ -1,27 +1,36 @@
-/** Water of the test: its density by temperature, and the salt of pore water that drying leaves with the soil. */
+/**
+ * Water of the test: its density by temperature, and the salt of the pore water, which stays in the soil when it is
+ * dried.
+ */
 import { say } from "./message";
 import { badInput, figure, firstNotPositive, given, type Outcome, type Refusal } from "./outcome";
 
-/** Density of water, Mg/m3, that hand sheets use (0.9982 at 20 C is the exact figure; an argument where it matters). */
+/**
+ * Density of water, Mg/m3, as hand calculations use it (0.9982 at 20 C is exact; functions take the density as an
+ * argument).
+ */
 export const WATER_DENSITY = 1.0;
 
-/** Why a number is no temperature of a laboratory, degrees C; undefined where it is one. */
+/** Refuses a number that is not a temperature of a laboratory, degrees C; undefined if it is one. */
 export const notLaboratory = (temperature: number): Refusal | undefined =>
   temperature > 0 && temperature <= 60
     ? undefined
     : badInput(say`the temperature is ${temperature}: give degrees Celsius above 0 and up to 60`);
 
-/** Kell's constants: powers of t above the line, and the one below it. Densities in kg/m3, t in degrees C. */
+/**
+ * Kell's constants: the coefficients of the powers of t above the fraction line, and the one below it. Densities in
+ * kg/m3, t in degrees C.
+ */
 const KELL = {
   above: [999.83952, 16.945176, -7.9870401e-3, -46.170461e-6, 105.56302e-9, -280.54253e-12],
   below: 16.87985e-3,
 } as const;
 
 /**
- * Density of water free of air at atmospheric pressure, Mg/m3, from its temperature in degrees C.
- * Source: Kell, G.S. (1975), "Density, thermal expansivity, and compressibility of liquid water from 0 to 150 C", J. Chem. Eng.
- * Data 20(1), 97-105. One public page prints the constant below the line with two digits swapped (16.897850e-3), which
- * gives 997.94 kg/m3 at 20 C. Refuses what is not a temperature of a laboratory: above 0 to 60 C.
+ * Density of water free of air at atmospheric pressure, Mg/m3, from its temperature in degrees C. Source: Kell, G.S.
+ * (1975), "Density, thermal expansivity, and compressibility of liquid water from 0 to 150 C", J. Chem. Eng. Data
+ * 20(1), 97-105. One public page prints the constant below the line with two digits swapped (16.897850e-3), which gives
+ * 997.94 kg/m3 at 20 C. Refuses a temperature that no laboratory has: it must be above 0 and up to 60 C.
  * @example waterDensity(20) // 0.9982
  * @example waterDensity(100) // refused: the temperature is 100: give degrees Celsius above 0 and up to 60
  */
@@ -32,19 +41,23 @@ export function waterDensity(temperature: number): Outcome<number> {
   return given(above / (1 + KELL.below * temperature) / 1000);
 }
 
-/** Share of salt in pore water, by mass, that no water holds more of: a saturated solution of common salt (from memory). */
+/** No pore water holds a greater share of salt, by mass: a saturated solution of common salt (from memory). */
 const SATURATED = 0.26;
 
 /**
- * How much heavier water is for its salt, Mg/m3 per unit of salt content. Source: sea water of salt content 0.035 has 1.024
- * Mg/m3 at laboratory temperature (IODP Proceedings 330, Table T9), water without salt 0.9975 at 23 C (Kell 1975).
+ * By how much salt raises the density of water, Mg/m3 per unit of salt content. Source: sea water of salt content 0.035
+ * has 1.024 Mg/m3 at laboratory temperature (IODP Proceedings 330, Table T9), water without salt 0.9975 at 23 C (Kell
+ * 1975).
  */
 const HEAVIER = (1.024 - 0.9975) / 0.035;
 
-/** Density of pore water, Mg/m3, from that of water without salt and the salt content, a ratio by mass of pore water. */
+/**
+ * Density of pore water, Mg/m3, from the density of water without salt and the salt content, a ratio by mass of pore
+ * water.
+ */
 export const poreWaterDensity = (water: number, saltContent: number): number => water + HEAVIER * saltContent;
 
-/** Why a number is no salt content; undefined where it is one. */
+/** Refuses a number that is not a salt content; undefined if it is one. */
 export function notSaltContent(saltContent: number): Refusal | undefined {
   if (saltContent > 0 && saltContent <= SATURATED) return undefined;
   return badInput(
@@ -56,9 +69,9 @@ export function notSaltContent(saltContent: number): Refusal | undefined {
 
 /** The parts of a wet soil whose pore water holds salt, masses in one unit. */
 export interface SaltCorrection {
-  /** Pore water, its salt included. */
+  /** Pore water with its salt. */
   readonly poreWater: number;
-  /** Salt, which stays with the soil when it is dried. */
+  /** Salt, which stays in the soil when it is dried. */
   readonly salt: number;
   /** Solids: the dry soil without the salt. */
   readonly solids: number;
@@ -69,9 +82,9 @@ export interface SaltCorrection {
 }
 
 /**
- * Salt taken out of the dry mass: pore water = (wet - dry) / (1 - s), salt = pore water - (wet - dry), solids = wet - pore
- * water, with s the salt content by mass of pore water. Source: IODP Proceedings 330, Table T9. Masses of the soil alone.
- * Refuses a wet mass not above the dry mass, a salt content that no water has, and more salt than dry soil.
+ * Takes the salt out of the dry mass: pore water = (wet - dry) / (1 - s), salt = pore water - (wet - dry), solids = wet
+ * - pore water, with s the salt content by mass of pore water. Source: IODP Proceedings 330, Table T9. Masses of the
+ * soil alone. Refuses a wet mass not above the dry mass, an impossible salt content, and more salt than dry soil.
  * @example saltCorrection(60, 40, 0.035).value // { poreWater: 20.73, salt: 0.7254, solids: 39.27, w: 0.5277, wUncorrected: 0.5 }
  */
 export function saltCorrection(wet: number, dry: number, saltContent: number): Outcome<SaltCorrection> {

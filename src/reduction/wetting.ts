@@ -1,13 +1,15 @@
-/** Strain of a specimen that is wetted under a stress that stays: collapse, or swell. */
+/** Strain of a specimen that is wetted under constant stress: collapse or swell. */
 import { say, type Message } from "./message";
 import { badInput, figure, firstNotPositive, given, type Outcome } from "./outcome";
 
-/** Two heights of one specimen further apart than this are in two units. Common practice, no source. */
+/**
+ * If two heights of one specimen differ by more than this factor, they are in two units. Common practice, no source.
+ */
 const UNLIKE = 3;
 
 type Heights = readonly (readonly [name: Message, height: number])[];
 
-/** Why heights are not those of one specimen; undefined where they may be. */
+/** Why the heights cannot belong to one specimen; undefined if they can. */
 function unlike(heights: Heights): Message | undefined {
   const [low, high] = [-1, 1].map((sign) => heights.reduce((a, b) => (sign * b[1] > sign * a[1] ? b : a)));
   if (!low || !high || high[1] <= UNLIKE * low[1]) return undefined;
@@ -15,9 +17,9 @@ function unlike(heights: Heights): Message | undefined {
 }
 
 /**
- * Strain on wetting, a ratio, compression positive: (height before - height after) / reference height. The reference is the
- * height before wetting (ASTM D4546 from 2008 on, from memory) unless another is given. Heights in one unit. Refuses
- * heights that cannot be those of one specimen.
+ * Strain on wetting, a ratio, compression positive: (height before - height after) / reference height. The reference is
+ * the height before wetting (ASTM D4546 from 2008 on, from memory) unless another is given. Heights in one unit.
+ * Refuses heights that cannot belong to one specimen.
  * @example wettingStrain(19.5, 18.5) // 0.05128
  * @example wettingStrain(19.5, 18.5, 20) // 0.05
  */
@@ -45,10 +47,13 @@ export const COLLAPSE_CLASSES = [
   { most: Infinity, name: "severe" },
 ] as const;
 
-/** The index is the potential at 200 kPa, which the standard writes as 2 tsf (191.5 kPa): within 5 percent of it. */
+/**
+ * The index is the potential at 200 kPa, which the standard writes as 2 tsf (191.5 kPa): a stress within 5 percent of
+ * 200 kPa counts.
+ */
 const INDEX_STRESS = { kPa: 200, share: 0.05 } as const;
 
-/** The class of an index (a ratio), rounded to 0.1 percent as the table of the standard is. */
+/** The class of an index (a ratio), rounded to 0.1 percent like the table of the standard. */
 function classOfIndex(index: number): string | undefined {
   const percent = Math.round(1000 * index + 1e-9) / 10;
   return COLLAPSE_CLASSES.find(({ most }) => percent <= most)?.name;
@@ -57,14 +62,14 @@ function classOfIndex(index: number): string | undefined {
 export interface Collapse {
   /** Ic, a ratio of the initial height; negative where the specimen swelled. */
   readonly potential: number;
-  /** Ie: the potential where the stress is 200 kPa, and its class. */
+  /** Ie: the potential if the stress is 200 kPa, and its class. */
   readonly index?: number;
   readonly class?: string;
 }
 
 /**
  * Collapse potential (height before - height after) / initial height, and at 200 kPa the collapse index with its class.
- * Heights in one unit, stress in kPa. Source: ASTM D5333 (withdrawn 2012). Refuses heights that cannot be those of one
+ * Heights in one unit, stress in kPa. Source: ASTM D5333 (withdrawn 2012). Refuses heights that cannot belong to one
  * specimen.
  * @example collapse(19.5, 18.5, 20, 200).value // { potential: 0.05, index: 0.05, class: "moderate" }
  */
