@@ -1,4 +1,4 @@
-/** Cells out: an Outcome laid out for the sheet, or the error that the cell shows. */
+/** Lays an Outcome out for the sheet, or throws the error that the cell shows. */
 import { english, type Message } from "../reduction/message";
 import { remarkText, type Outcome } from "../reduction/outcome";
 import { CellError, isNoWord, toChoice } from "./cells";
@@ -8,9 +8,9 @@ export interface Item {
   readonly label: string;
   readonly value: number | string | undefined;
   readonly unit: string;
-  /** Why there is no value, where it is undefined: "cv needs the height". */
+  /** Why there is no value, if `value` is undefined: "cv needs the height". */
   readonly missing?: string;
-  /** Why the method gives no value here, where it is undefined: asked for alone, the item is #N/A. */
+  /** Why the method gives no value, if `value` is undefined: a formula that asks for this item alone shows #N/A. */
   readonly notApplicable?: Message;
 }
 
@@ -20,7 +20,10 @@ export function valueOf<T>(outcome: Outcome<T>): T {
   throw new CellError(outcome.fault === "input" ? "#VALUE!" : "#N/A", english(outcome.reason));
 }
 
-/** The line of one value with an outcome of its own; a refusal leaves it blank, and is its reason where it is asked for alone. */
+/**
+ * The line of one value that has its own outcome. A refusal leaves the line blank; a formula that asks for the item
+ * alone shows the reason.
+ */
 export const itemOf = (label: string, outcome: Outcome<number>, unit: string): Item =>
   outcome.ok
     ? { label, value: outcome.value, unit }
@@ -35,9 +38,9 @@ export const itemOf = (label: string, outcome: Outcome<number>, unit: string): I
 export const remarksOf = <T>(outcome: Outcome<T>): readonly Message[] => (outcome.ok ? outcome.remarks : []);
 
 /**
- * The whole table (label, value, unit; the last row is `remark`), or the one item asked for as an array of one cell:
- * a function that may spill is declared `any[][]`, and Excel then wants an array always.
- * In the table a missing value is blank; asked for alone, it is an error with the reason: #N/A where the method gives none,
+ * The whole table (label, value, unit; the last row is `remark`), or the one item that was asked for, as an array of
+ * one cell: a function that may spill is declared `any[][]`, and Excel then always expects an array. In the table a
+ * missing value is blank; an item asked for alone is an error with the reason: #N/A if the method does not apply,
  * otherwise #VALUE!.
  */
 export function answer(items: readonly Item[], remarks: readonly Message[], item: unknown): any[][] {
@@ -54,7 +57,7 @@ export function answer(items: readonly Item[], remarks: readonly Message[], item
 /** A list of numbers as a column. */
 export const column = (values: readonly number[]): number[][] => values.map((value) => [value]);
 
-/** A list, a missing value blank, laid out as the range it came from: a row for a row, otherwise a column. */
+/** Lays a list out like the range it came from, a row for a row and otherwise a column; a missing value is blank. */
 export function inShapeOf(range: unknown, values: readonly (number | null)[]): (number | string)[][] {
   const cells = values.map((value) => value ?? "");
   const rows = Array.isArray(range) && Array.isArray(range[0]) ? range.length : 1;

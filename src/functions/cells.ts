@@ -1,17 +1,17 @@
 /**
- * Cells in: what Excel and the embedded sheet hand over, made plain.
+ * Turns the arguments that Excel and the embedded sheet pass into plain values.
  *
- * A blank cell arrives as 0 from desktop Excel and as null or "" from the web, so a blank counts as 0 wherever one number
- * is asked for, and 0 counts as blank wherever zero means nothing (a mass, a height, a unit): the answer is the same in
- * both. An argument left out altogether arrives as undefined or null. Cells of a range keep their blanks as null, and the
- * reduction says what a zero in a series means. What cannot be used is thrown as a `CellError`, which the sheet shows as
+ * A blank cell arrives as 0 from desktop Excel and as null or "" from the web. So a blank counts as 0 where one number
+ * is needed, and 0 counts as blank where zero means nothing (a mass, a height, a unit): the answer is the same in both.
+ * An omitted argument arrives as undefined or null. Cells of a range keep their blanks as null, and the reduction
+ * decides what a zero in a series means. A value that cannot be used throws a `CellError`, which the sheet shows as
  * #VALUE! with its message.
  */
 import { asTyped, english } from "../reduction/message";
 import { notPositive } from "../reduction/outcome";
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 
-/** An error as a cell shows it: the code, and the message that its hover text carries. */
+/** The error that a cell shows: its code, and the message of its hover text. */
 export class CellError extends Error {
   constructor(
     readonly code: "#VALUE!" | "#N/A",
@@ -29,11 +29,11 @@ export const refuseCell = (message: string): never => {
 /** A number, or null for a blank cell. */
 export type Cell = number | null;
 
-/** A cell that holds nothing a function could use: what it holds, and the remedy. */
+/** A cell that a function cannot use: what the cell holds, and the remedy. */
 class Unusable {
   constructor(
     readonly complaint: string,
-    /** The code of an error. */
+    /** The error code, if the cell holds an error. */
     readonly code?: string,
   ) {}
 }
@@ -46,7 +46,10 @@ const errorCell = (code: unknown): Unusable =>
     String(code),
   );
 
-/** Whether a number format shows a date or a clock time. Quoted, escaped and bracketed parts are words, not codes. */
+/**
+ * Whether a number format shows a date or a clock time. Quoted, escaped and bracketed parts are words, not format
+ * codes.
+ */
 const showsTime = (format: unknown): boolean =>
   typeof format === "string" &&
   /[ymdhs]/i.test(format.replace(/"[^"]*"|\\.|\[(?!h+\]|m+\]|s+\])[^\]]*\]|General/gi, ""));
@@ -55,8 +58,9 @@ const isBlank = (value: unknown): boolean =>
   value === null || value === undefined || (typeof value === "string" && value.trim() === "");
 
 /**
- * The plain value of a cell. Excel hands a cell over as an object where it holds an error, a formatted number or a data
- * card: `basicValue` is what it would show. Sources: @types/office-js, `Excel.CellValue`; `CustomFunctions.Error`.
+ * The plain value of a cell. Excel passes a cell that holds an error, a formatted number or a data card as an object:
+ * `basicValue` is the value that the cell would show. Sources: @types/office-js, `Excel.CellValue`;
+ * `CustomFunctions.Error`.
  */
 function plain(cell: unknown): unknown {
   if (typeof cell === "string" && ERROR_CODE.test(cell)) return errorCell(cell);
@@ -70,7 +74,7 @@ function plain(cell: unknown): unknown {
   return plain(basicValue);
 }
 
-/** What is wrong with a value where a number is needed, to follow "... holds". */
+/** Says why a value is not a number; the message continues "... holds". */
 function complaint(value: unknown): string {
   if (value instanceof Unusable) return value.complaint;
   if (typeof value === "boolean") return `the logical value ${value ? "TRUE" : "FALSE"} ${NEEDED}`;
@@ -93,8 +97,8 @@ export function toCell(cell: unknown, where: string): Cell {
 }
 
 /**
- * A cell of a column in which a word, such as "not read", or the #N/A of another function says that there is no value: null
- * for these as for a blank. Text that begins like a number is no such word, and is refused as everywhere.
+ * A cell of a column in which a word, such as "not read", or the #N/A of another function says that there is no value:
+ * both give null, like a blank. Text that begins like a number is refused, as in `toCell`.
  */
 export function toCellOrWord(cell: unknown, where: string): Cell {
   const value = plain(cell);
@@ -115,10 +119,10 @@ const oneCell = (argument: unknown, name: string, what: string): unknown => {
     : value;
 };
 
-/** Whether an optional argument was left out (omitted, null, or a blank string). */
+/** Whether an optional argument was omitted (omitted, null, or a blank string). */
 export const isOmitted = (argument: unknown): boolean => isBlank(single(argument));
 
-/** Whether a word was left out: zero is what desktop Excel makes of a blank cell. */
+/** Whether a word was omitted; 0 counts too, since desktop Excel passes a blank cell as 0. */
 export const isNoWord = (argument: unknown): boolean => isOmitted(argument) || single(argument) === 0;
 
 /** A required number; a blank cell is 0. `name` is the trade's word for it: "the ring mass". */
@@ -135,19 +139,22 @@ export function toPositive(argument: unknown, name: string): number {
   return reason ? refuseCell(english(reason)) : value;
 }
 
-/** An optional number greater than zero; a blank cell, or the 0 that desktop Excel makes of one, counts as left out. */
+/**
+ * An optional number greater than zero; a blank cell counts as omitted, and so does 0, since desktop Excel passes a
+ * blank cell as 0.
+ */
 export const toOptionalPositive = (argument: unknown, name: string): number | undefined =>
   isNoWord(argument) ? undefined : toPositive(argument, name);
 
-/** An optional number for which zero is a value; left out gives undefined. */
+/** An optional number for which zero is a value; undefined if omitted. */
 export const toOptionalNumber = (argument: unknown, name: string): number | undefined =>
   isOmitted(argument) ? undefined : toNumber(argument, name);
 
-/** An optional number of either sign for which zero means nothing: blank or 0 counts as left out. */
+/** An optional number of either sign for which zero means nothing: blank or 0 counts as omitted. */
 export const toOptionalNonZero = (argument: unknown, name: string): number | undefined =>
   isNoWord(argument) ? undefined : toNumber(argument, name);
 
-/** A word, or undefined where it was left out (blank, or the 0 that desktop Excel makes of a blank). */
+/** A word; undefined if it was omitted (blank, or 0, since desktop Excel passes a blank cell as 0). */
 export function toOptionalWord(argument: unknown, name: string): string | undefined {
   const value = oneCell(argument, name, "word");
   if (isNoWord(value)) return undefined;
@@ -155,7 +162,7 @@ export function toOptionalWord(argument: unknown, name: string): string | undefi
   return String(value).trim();
 }
 
-/** One of the words in `choices`, spelt in any case; left out gives `fallback`. */
+/** One of the words in `choices`, in upper or lower case; `fallback` if omitted. */
 export function toChoice<T extends string>(argument: unknown, name: string, choices: readonly T[], fallback: T): T {
   const word = toOptionalWord(argument, name);
   if (word === undefined) return fallback;
@@ -163,7 +170,7 @@ export function toChoice<T extends string>(argument: unknown, name: string, choi
   return found ?? refuseCell(`${name} is "${word}": use one of ${choices.join(", ")}`);
 }
 
-/** A unit of the quantity; left out gives `fallback`. */
+/** A unit of the quantity; `fallback` if omitted. */
 export function toUnit(argument: unknown, quantity: Quantity, fallback: string): string {
   const word = toOptionalWord(argument, `the ${quantity} unit`);
   if (word === undefined) return fallback;
@@ -175,7 +182,7 @@ export function toUnit(argument: unknown, quantity: Quantity, fallback: string):
 export const toMillimetres = (argument: unknown, name: string, unit: string): number =>
   convert(toPositive(argument, name), "length", unit, "mm");
 
-/** An optional length argument in mm; blank or 0 counts as left out. */
+/** An optional length argument in mm; blank or 0 counts as omitted. */
 export const toOptionalMillimetres = (argument: unknown, name: string, unit: string): number | undefined =>
   isNoWord(argument) ? undefined : toMillimetres(argument, name, unit);
 
@@ -195,7 +202,7 @@ export function toSeries(argument: unknown, name: string, read = toCell): Cell[]
   return flat.map((cell, index) => read(cell, `${word} ${index + 1} of ${name}`));
 }
 
-/** Two series that pair by position. */
+/** Two series of equal length, paired by position. */
 export function toPair(
   first: unknown,
   firstName: string,

@@ -20,11 +20,11 @@ import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "../book/fo
 import { toNamedValues } from "./named-values";
 import { working, type Units } from "../book/line";
 
-/** Arithmetic done by hand with rounded steps agrees within this. Common practice, no source. */
+/** Hand arithmetic with rounded steps agrees within this relative difference. Common practice, no source. */
 const TOLERANCE = 0.01;
 
 /**
- * Compares reduced values with values worked out by hand: difference, relative difference (to the hand value), and
+ * Compares reduced values with values calculated by hand: difference, relative difference (to the hand value), and
  * "agrees" or "differs", one row for each pair.
  * @customfunction
  * @param reduced The value, or a column or row of values, that the worksheet gives.
@@ -52,7 +52,7 @@ export function COMPARE(reduced: any[][], by_hand: any[][], tolerance?: any): an
 
 const DRAINING_FACES: Readonly<Record<string, number>> = { double: 2, single: 1 };
 
-/** The formula that a person names: "void_ratio", "Void ratio" or "VOID_RATIO". */
+/** The formula with the name that a person typed: "void_ratio", "Void ratio" or "VOID_RATIO". */
 function toFormula(quantity: unknown): Formula {
   const names = FORMULAS.map(({ id }) => id).join(", ");
   const typed = toOptionalWord(quantity, "the quantity") ?? refuseCell(`the quantity is blank: use one of ${names}`);
@@ -60,7 +60,7 @@ function toFormula(quantity: unknown): Formula {
   return FORMULAS.find((formula) => formula.id === id) ?? refuseCell(`the quantity is "${typed}": use one of ${names}`);
 }
 
-/** What of a formula a typed unit can be the unit of. */
+/** The measure of the formula that a typed unit belongs to, and the unit; undefined if the formula has none. */
 function measuredBy(formula: Formula, typed: string): { measures: Measured; unit: string } | undefined {
   const all = [...formula.arguments.map(({ measures }) => measures), formula.result];
   for (const measures of all) {
@@ -70,7 +70,7 @@ function measuredBy(formula: Formula, typed: string): { measures: Measured; unit
   return undefined;
 }
 
-/** A cell that holds a unit or another word; a number stored as text is none, and is told of as everywhere. */
+/** Whether a cell holds a unit or another word. A number stored as text is not a word: it is refused as a number. */
 const isWord = (cell: unknown): boolean => {
   const value = Array.isArray(cell) ? cell.flat(2)[0] : cell;
   return typeof value === "string" && /^\s*(1\/)?[a-z]/i.test(value);
@@ -79,7 +79,7 @@ const isWord = (cell: unknown): boolean => {
 /**
  * A formula of the calculation book in one line: formula, numbers put in, result. Numbers come in the order of the function of the same name; after them units and "single" or "double" drainage in any order. Without units: mm, kPa, g, min, m2/yr.
  * @customfunction
- * @param quantity What is worked out: "void_ratio", "solids_height", "saturation", "strain", "cv_from_t50", "mv", "compression_index", "ocr" and others; a wrong name lists them all.
+ * @param quantity The result wanted: "void_ratio", "solids_height", "saturation", "strain", "cv_from_t50", "mv", "compression_index", "ocr" and others; a wrong name lists them all.
  * @param [value1] First number, as the function of that name takes it.
  * @param [value2] Second number.
  * @param [value3] Third number, or a unit.
@@ -123,13 +123,13 @@ export function WORKING(
     else
       return refuseCell(`"${word}" is no unit of anything in ${formula.id}: ${formula.symbol} = ${formula.expression}`);
   }
-  // Behind the last number a blank cell says nothing, whether it comes as null or as 0.
+  // After the last number a blank cell is ignored, whether it comes as null or as 0.
   const blank = (cell: unknown) => isOmitted(cell) || (isNoWord(cell) && numbers.length > formula.arguments.length);
   while (numbers.length > 0 && blank(numbers[numbers.length - 1])) numbers.pop();
   return valueOf(working(formula, toValues(formula, numbers, faces), units as Units)).text;
 }
 
-/** The numbers of a formula from the cells that were given, those left out at the end as the formula has them. */
+/** The numbers of a formula from the cells given; numbers omitted at the end get the default of the formula. */
 function toValues(formula: Formula, numbers: readonly unknown[], faces: number | undefined): number[] {
   const wanted = formula.arguments
     .map(({ name, fallback }) => (fallback === undefined ? name : `[${name}]`))
@@ -150,7 +150,7 @@ function toValues(formula: Formula, numbers: readonly unknown[], faces: number |
   });
 }
 
-/** Limits by name: "Q08.explain" and its value; further columns, such as who and why, are the reader's. */
+/** Limits by name: "Q08.explain" and its value; further columns, such as who and why, are for the reader only. */
 function toThresholds(argument: unknown): Record<string, number> {
   if (isNoWord(argument)) return {};
   const rows = (Array.isArray(argument) && Array.isArray(argument[0]) ? argument : []) as unknown[][];
@@ -168,12 +168,13 @@ function toThresholds(argument: unknown): Record<string, number> {
 }
 
 /**
- * The reviewer's questions asked of a test: for each its id, what it says (pass, note, explain, stop, cannot be asked), the
- * number found, the number it was held against, their unit, and a sentence. Only what the names cover is asked.
+ * The reviewer's questions asked of a test: for each its id, the answer (pass, note, explain, stop, cannot be asked),
+ * the number found, the limit it was compared with, their unit, and a sentence. Only questions that the names cover are
+ * asked.
  * @customfunction
  * @param named_values Rows of a name of the data sheet and, to its right, its value; a column of the sheet, such as load_stress, has its values one beside the other.
  * @param [limits] Rows of a limit's name, such as Q08.explain, and its value; columns beyond are not read.
- * @param [show] "all" (default), or "open" for those that do not pass and could be asked.
+ * @param [show] "all" (default), or "open" for the questions that were asked and do not pass.
  * @returns Six cells for each question.
  * @example =CLAY.CHECKS(N2:O8,,"open")
  * @refuses =CLAY.CHECKS(N2:N8)

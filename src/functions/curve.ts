@@ -31,16 +31,16 @@ const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
   lines.flatMap(({ label, points }) => points.map(([x, y]) => [label, x, y]));
 
 /**
- * Preconsolidation (yield) stress of a whole test. Refuses (#N/A) where the curve has no yield to read.
+ * Preconsolidation (yield) stress of a whole test. Refuses (#N/A) a curve that shows no yield.
  * @customfunction
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [method] "casagrande" (default), "work", "bilog", "intersection", "pacheco_silva" or "janbu".
- * @param [item] One of stress, low, high, remark; left out, the whole table spills. Low and high bound the range that these points allow, at about 95 %; the choice of method is not in it.
+ * @param [item] One of stress, low, high, remark; left out, the whole table spills. Low and high bound the range that these points allow, at about 95 %; the choice of method is not part of it.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand: recompression_from, recompression_to, virgin_from, virgin_to, greatest_curvature.
  * @param [drawing_slope] Slope at which the virgin line is drawn in Casagrande's construction, rise over run on the paper: 1.5 (56 degrees) if left out. Flatter drawings read higher.
- * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, that of a first row without stress, or the first value.
+ * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, the value of a first row without stress, or the first value.
  * @returns A table of label, value and unit; or the one item. Stresses are in the unit of the stresses given.
  * @example =CLAY.PRECONSOLIDATION(C2:C18,D2:D18)
  * @example =CLAY.PRECONSOLIDATION(C2:C18,D2:D18,"work","stress")
@@ -75,13 +75,13 @@ export function PRECONSOLIDATION(
 }
 
 /**
- * Preconsolidation stress by every method side by side, with the points that each used and how it reads on such a curve; median, spread, the range that these points allow, and a verdict.
+ * Preconsolidation stress by every method side by side, with the points that each used and how it errs on such a curve; median, spread, the range that these points allow, and a verdict.
  * @customfunction
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [kind] What the values are: "e" (default) or "strain".
- * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, that of a first row without stress, or the first value.
- * @returns Rows of label, value and note: one row per method (its stress, and the points used, what the form of the curve does to it and whether it lies outside the range; or why it does not apply), then median, spread (greatest less least over the median), low, high, verdict, remark.
+ * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, the value of a first row without stress, or the first value.
+ * @returns Rows of label, value and note: one row per method (its stress, the points used, the effect of the form of the curve, and whether the stress lies outside the range; or why the method does not apply), then median, spread (greatest less least over the median), low, high, verdict, remark.
  * @example =CLAY.PRECONSOLIDATION_SPREAD(C2:C18,D2:D18)
  * @refuses =CLAY.PRECONSOLIDATION_SPREAD(C2:C5,D2:D5)
  * @source Those of the methods, as in PRECONSOLIDATION.
@@ -105,7 +105,7 @@ export function PRECONSOLIDATION_SPREAD(stresses: any[][], values: any[][], kind
 }
 
 /**
- * Casagrande's construction as series for a chart with a log stress axis: rows of label, stress, value. Every line that a hand would draw.
+ * Casagrande's construction as series for a chart with a log stress axis: rows of label, stress, value. Every line of the hand construction.
  * @customfunction
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
@@ -146,14 +146,14 @@ export function WORK_LINES(stresses: any[][], values: any[][], kind?: any, picks
 }
 
 /**
- * The construction of any preconsolidation method as series for a chart: rows of label, stress, and what the method is drawn in (value; work; ln(1+e); modulus).
+ * The construction of any preconsolidation method as series for a chart: rows of label, stress, and the y of the method's plot (value; work; ln(1+e); modulus).
  * @customfunction
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [method] "casagrande" (default), "work", "bilog", "intersection", "pacheco_silva" or "janbu".
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
- * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, that of a first row without stress, or the first value.
+ * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, the value of a first row without stress, or the first value.
  * @returns Rows of label, x (stress) and y.
  * @example =CLAY.PRECONSOLIDATION_LINES(C2:C18,D2:D18,"pacheco_silva")
  * @refuses =CLAY.PRECONSOLIDATION_LINES(C2:C18,D2:D18,"guess")
@@ -173,7 +173,7 @@ export function PRECONSOLIDATION_LINES(
   return rowsOf(valueOf(reduceTest(stresses, values, toMethod(method), kind, picks, undefined, initial_value)).lines);
 }
 
-/** Two stresses, or none. */
+/** Two stresses; undefined if neither is given. */
 function toBetween(from: unknown, to: unknown): Between | undefined {
   const [low, high] = [toOptionalPositive(from, "the first stress"), toOptionalPositive(to, "the second stress")];
   if (low === undefined && high === undefined) return undefined;
@@ -201,7 +201,7 @@ export function COMPRESSION_INDEX(stresses: any[][], values: any[][], from?: any
 }
 
 /**
- * Recompression index per log cycle of stress: of the reload loops between their ends; without a loop, of the final unloading; without either, of initial loading (COMPRESSION_INDICES says which). Or between two stresses.
+ * Recompression index per log cycle of stress: slope of the reload loops between their ends; without a loop, of the final unloading; without either, of initial loading (COMPRESSION_INDICES says which). Or the slope between two stresses.
  * @customfunction
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
@@ -211,14 +211,14 @@ export function COMPRESSION_INDEX(stresses: any[][], values: any[][], from?: any
  * @returns The index, positive.
  * @example =CLAY.RECOMPRESSION_INDEX(C2:C18,D2:D18)
  * @refuses =CLAY.RECOMPRESSION_INDEX(C2:C18,D2:D18,400)
- * @source By definition: change of void ratio per log cycle of stress on reloading. From which stretch of a loop it is read, no standard that was found states.
+ * @source By definition: change of void ratio per log cycle of stress on reloading. No standard was found that states which stretch of a loop to take.
  */
 export function RECOMPRESSION_INDEX(stresses: any[][], values: any[][], from?: any, to?: any, kind?: any): any {
   return valueOf(then(toTest(stresses, values, kind), (test) => recompressionIndex(test, toBetween(from, to)))).value;
 }
 
 /**
- * Swelling index: slope of the final unloading per log cycle of stress; where the test has none, of the unloading of its loops. Or the slope between two stresses.
+ * Swelling index: slope of the final unloading per log cycle of stress; if the test has none, slope of the unloading of its loops. Or the slope between two stresses.
  * @customfunction
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
@@ -235,7 +235,7 @@ export function SWELLING_INDEX(stresses: any[][], values: any[][], from?: any, t
 }
 
 /**
- * Compression, recompression and swelling index together, each as void ratio and as strain per log cycle, with the points that each was read from.
+ * Compression, recompression and swelling index together, each as void ratio and as strain per log cycle, with the points that each was taken through.
  * @customfunction
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
@@ -418,7 +418,7 @@ export function OCR(preconsolidation_stress: any, in_situ_stress: any): any {
   );
 }
 
-/** The initial void ratio of a test, given or read; for strain it must be given. */
+/** The initial void ratio of a test, given or read from the test; for strain it must be given. */
 function neededVoidRatio(test: TestCurve, argument: unknown): number {
   const e0 = initialVoidRatio(test, toOptionalPositive(argument, "the initial void ratio"));
   return e0 ?? refuseCell("strains need the initial void ratio too: give it");
@@ -466,7 +466,7 @@ export function FIELD_CURVE(
 }
 
 /**
- * Sample quality from the volume change on reloading to the in-situ stress: class of Lunne et al. (1997) by change of void ratio, and specimen quality designation A to E by volumetric strain.
+ * Sample quality from the volume change on reloading to the in-situ stress: class by Lunne et al. (1997) from the change of void ratio, and specimen quality designation A to E by volumetric strain.
  * @customfunction
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
@@ -522,7 +522,7 @@ export function SAMPLE_QUALITY(
  * @param c_alpha Secondary compression per log cycle of time.
  * @param compression_index Slope of the compression curve at the same stress, on the same basis: both void ratio, or both strain.
  * @param [item] One of ratio, soil, remark; left out, the whole table spills.
- * @param [soil] Kind of the soil tested, whose usual ratio the remark judges by: "granular soil", "shale or mudstone", "inorganic clay or silt", "organic clay or silt" or "peat"; any of them if left out.
+ * @param [soil] Kind of the soil tested, whose usual ratio the remark compares with: "granular soil", "shale or mudstone", "inorganic clay or silt", "organic clay or silt" or "peat"; all kinds if left out.
  * @returns A table of label, value and unit; or the one item.
  * @example =CLAY.C_ALPHA_RATIO(0.022,0.56)
  * @refuses =CLAY.C_ALPHA_RATIO(0.022,0)
@@ -544,7 +544,7 @@ export function C_ALPHA_RATIO(c_alpha: any, compression_index: any, item?: any, 
 }
 
 /**
- * Factor that turns cv at the test temperature into cv at 20 C: viscosity of water at the temperature over that at 20 C.
+ * Factor that turns cv at the test temperature into cv at 20 C: viscosity of water at the temperature over viscosity at 20 C.
  * @customfunction
  * @param temperature Temperature of the test, degrees Celsius, above 0 and up to 60.
  * @returns cv at 20 C over cv at the temperature.

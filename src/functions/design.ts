@@ -24,13 +24,13 @@ import {
 import { reduceTest, toKind, toLists, toTest } from "./test-cells";
 
 /**
- * Void ratio or strain on the compression curve at a stress: that of a load where there is one, otherwise straight between two loads on log of stress. Beyond the curve it is #N/A.
+ * Void ratio or strain on the compression curve at a stress: the value of a load at that stress, otherwise interpolated between two loads, linearly on log of stress. Beyond the curve it is #N/A.
  * @customfunction
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; any one unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param stress Stress at which the value is wanted, in the same unit.
  * @param [branch] "loading" (default): the outer loading curve, without the loops; or "unloading": the last unloading.
- * @param [kind] What the values are: "e" or "strain"; told from whether they fall or rise, if left out.
+ * @param [kind] What the values are: "e" or "strain"; if left out, values that fall are void ratios and values that rise are strains.
  * @returns The void ratio, or the strain.
  * @example =CLAY.CURVE_AT(C2:C18,D2:D18,62)
  * @example =CLAY.CURVE_AT(C2:C18,D2:D18,62,"unloading")
@@ -47,10 +47,10 @@ export function CURVE_AT(stresses: any[][], values: any[][], stress: any, branch
 }
 
 /**
- * cv at a stress between loads, straight between two loads on log of stress. Blanks, words and #N/A are left out, as are reloads and unloadings. Beyond the loads that have a cv it is #N/A.
+ * cv at a stress between loads, interpolated between two loads, linearly on log of stress. Blanks, words and #N/A are left out, as are reloads and unloadings. Beyond the loads that have a cv it is #N/A.
  * @customfunction
  * @param stresses Stresses of the loads, in test order; any one unit. Give mean stresses if cv is plotted against them.
- * @param cv_values cv of each load, in any one unit; blank, a word or #N/A where there is none.
+ * @param cv_values cv of each load, in any one unit; blank, a word or #N/A if a load has no cv.
  * @param stress Stress at which cv is wanted, in the unit of the stresses.
  * @returns cv, in the unit of the values.
  * @example =CLAY.CV_AT(P2:P8,Q2:Q8,300)
@@ -62,15 +62,15 @@ export function CV_AT(stresses: any[][], cv_values: any[][], stress: any): any {
   return valueOf(cvAt(s, cv, toPositive(stress, "the stress")));
 }
 
-/** kPa over which mv is usually given. */
+/** Rise of stress, kPa, over which mv is usually given. */
 const USUAL_INCREASE = 100;
 
 /**
- * What a settlement is worked out from, read on the laboratory loading curve from the in-situ stress over an increase: void ratios, mv, M, compression, recompression and swelling ratio, modulus number.
+ * Values for a settlement calculation, from the laboratory loading curve between the in-situ stress and that stress plus an increase: void ratios, mv, M, compression, recompression and swelling ratio, modulus number.
  * @customfunction
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; in the stress unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
- * @param in_situ_stress In-situ effective vertical stress; left blank, what needs it is blank too.
+ * @param in_situ_stress In-situ effective vertical stress; if blank, the values that need it are blank too.
  * @param [increase] Rise of stress above it; 100 kPa, in the stress unit, if left out.
  * @param [preconsolidation_stress] Preconsolidation stress, for the remarks on which part is virgin; by Casagrande's construction if left out.
  * @param [initial_void_ratio] Void ratio at zero strain; for void ratios, the first one if left out.
@@ -114,7 +114,8 @@ export function DESIGN_PARAMETERS(
     }),
   );
   const { eInSitu, eFinal, mv, M, CR, RR, SR, modulusNumber, beyond } = valueOf(outcome);
-  // The table, and its remark, are of the whole range; an item that does not need the stress out of reach is given.
+  // The table and its remark are refused if the in-situ or the final stress lies beyond the curve; an item that does
+  // not need that stress is given.
   const word = toOptionalWord(item, "the item");
   if (beyond && (word === undefined || word.toLowerCase() === "remark")) valueOf(beyond);
   const perKilopascal = then(mv, (value) => given(value / convert(1, "stress", unit, "kPa")));
@@ -149,7 +150,7 @@ export function DESIGN_PARAMETERS(
  * @param increase Its increase by the load, at the middle of the layer.
  * @param preconsolidation_stress Preconsolidation stress.
  * @param compression_ratio CR = Cc / (1 + e0), strain per log cycle of stress, as a ratio; may be blank where nothing is virgin.
- * @param recompression_ratio RR = Cr / (1 + e0), alike; may be blank where all is virgin.
+ * @param recompression_ratio RR = Cr / (1 + e0), as a ratio too; may be blank where all is virgin.
  * @param [item] One of recompression, virgin, settlement, remark; left out, the whole table spills.
  * @returns A table of label, value and unit; or the one item. Settlements are in the unit of the thickness.
  * @example =CLAY.SETTLEMENT(4,100,120,150,0.15,0.025)
@@ -184,7 +185,7 @@ export function SETTLEMENT(
 }
 
 /**
- * Intrinsic void ratio at 100 kPa and intrinsic compression index from the liquid limit; void index of a natural void ratio; and that of the intrinsic compression line at a stress. A correlation, for void ratios at the liquid limit of 0.6 to 4.5.
+ * Intrinsic void ratio at 100 kPa and intrinsic compression index from the liquid limit; void index of a natural void ratio, and void index of the intrinsic compression line at a stress. A correlation, for void ratios at the liquid limit of 0.6 to 4.5.
  * @customfunction
  * @param liquid_limit Liquid limit as a ratio, 0.65 for 65 %.
  * @param specific_gravity Specific gravity of solids.

@@ -31,14 +31,17 @@ function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_
   const inUnit = (cv: number) => convert(cv, "cv", "mm2/min", cvUnit);
   return {
     unit,
-    /** An item of cv at a time factor and a time in minutes; without a height it says what is missing. */
+    /**
+     * An item with cv from a time factor and a time in minutes; without a height the item says that the height is
+     * missing.
+     */
     cv: (label: string, T: number, time: number): Item => ({
       label,
       value: mm === undefined ? undefined : inUnit(coefficientOfConsolidation(T, time, mm, faces)),
       unit: cvUnit,
       missing: NO_HEIGHT,
     }),
-    /** The same, from cv / Hdr^2 per minute. */
+    /** An item with cv from cv / Hdr^2 per minute. */
     cvOfRate: (label: string, rate: number): Item => ({
       label,
       value: mm === undefined || !Number.isFinite(rate) ? undefined : inUnit(rate * drainagePath(mm, faces) ** 2),
@@ -48,7 +51,7 @@ function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_
   };
 }
 
-/** The remarks of an outcome, and one more if the cv is hardly that of a soil. */
+/** The remarks of an outcome, and one more if cv is unlikely for a soil. */
 function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly Message[] {
   const remarks = outcome.ok ? outcome.remarks : [];
   const cv = items.find(({ label }) => label === "cv");
@@ -67,7 +70,7 @@ function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly Mes
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
  * @param [picks] Two columns, names and values, of picks by hand: d0, d100, tail_from, tail_to, pair_at, tangent_from, tangent_to; or LOAD_PICKS.
- * @param [procedure] "aided" (default: theory helps) or "drawn" (as a hand repeats it with a ruler, through raw readings).
+ * @param [procedure] "aided" (default: theory helps) or "drawn" (through raw readings, as a person can repeat it with a ruler).
  * @returns A table of label, value and unit; or the one item.
  * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3)
  * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3,"cv","double","ft2/day")
@@ -116,7 +119,7 @@ export function LOG_TIME(
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
  * @param [picks] Two columns, names and values, of picks by hand: d0, d90, straight_from, straight_to; or LOAD_PICKS.
- * @param [procedure] "aided" (default: theory helps) or "drawn" (as a hand repeats it with a ruler, through raw readings).
+ * @param [procedure] "aided" (default: theory helps) or "drawn" (through raw readings, as a person can repeat it with a ruler).
  * @returns A table of label, value and unit; or the one item.
  * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3)
  * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3,"t90")
@@ -219,14 +222,14 @@ export function SECONDARY(times: any[][], readings: any[][], initial_height: any
 const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
   lines.flatMap(({ label, points }) => points.map(([x, y]) => [label, x, y]));
 
-/** The LINES functions pass over a height in the place of the picks, so that a formula of LOG_TIME can be copied. */
+/** Ignores a height in the place of the picks, so that the arguments of LOG_TIME can be copied to a LINES function. */
 const picksOrHeight = (argument: unknown): unknown => {
   const cell = Array.isArray(argument) && argument.length === 1 ? [argument[0]].flat() : [argument];
   return cell.length === 1 && typeof cell[0] === "number" ? undefined : argument;
 };
 
 /**
- * The log-of-time construction as series for a chart with a log time axis: rows of label, time in minutes, reading. Every line that a hand would draw.
+ * The log-of-time construction as series for a chart with a log time axis: rows of label, time in minutes, reading. Every line of the hand construction.
  * @customfunction
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings; either direction.
@@ -245,7 +248,7 @@ export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][
 }
 
 /**
- * The root-of-time construction as series for a chart: rows of label, root of time in root minutes, reading. Every line that a hand would draw.
+ * The root-of-time construction as series for a chart: rows of label, root of time in root minutes, reading. Every line of the hand construction.
  * @customfunction
  * @param times Times since the load was applied, in minutes.
  * @param readings Dial or transducer readings; either direction.
@@ -270,7 +273,7 @@ export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[]
  * @param readings Dial or transducer readings; either direction.
  * @param [picks] Two columns, names and values, of picks by hand, as in LOG_TIME and ROOT_TIME; or LOAD_PICKS.
  * @param [procedure] "aided" (default) or "drawn", as in LOG_TIME.
- * @param [zeros] What a reading of 0 is: "blank" (default), as desktop Excel hands blank cells over as 0; or "readings", where blanks are handed over as "".
+ * @param [zeros] What a reading of 0 is: "blank" (default), since desktop Excel passes a blank cell as 0; or "readings", if the formula passes blanks as "".
  * @returns One row of eleven cells; all blank where there are no readings.
  * @example =CLAY.TIME_CURVE(A2:A16,B2:B16)
  * @refuses =CLAY.TIME_CURVE(A2:A16,B2:B15)
@@ -305,7 +308,7 @@ export function TIME_CURVE(times: any[][], readings: any[][], picks?: any[][], p
 }
 
 /**
- * Average degree of consolidation at a time factor by Terzaghi's theory, exactly: double drainage, uniform initial excess pressure.
+ * Average degree of consolidation at a time factor by Terzaghi's theory, exact: double drainage, uniform initial excess pressure.
  * @customfunction
  * @param time_factor Time factor T = cv t / Hdr2.
  * @returns Degree of consolidation as a ratio, 0 to 1.
@@ -319,7 +322,7 @@ export function DEGREE_OF_CONSOLIDATION(time_factor: any): any {
 }
 
 /**
- * Time factor at an average degree of consolidation by Terzaghi's theory, exactly (0.1967 at 50 %, 0.8481 at 90 %).
+ * Time factor at an average degree of consolidation by Terzaghi's theory, exact (0.1967 at 50 %, 0.8481 at 90 %).
  * @customfunction
  * @param degree Degree of consolidation as a ratio, 0 to less than 1.
  * @returns Time factor T = cv t / Hdr2.

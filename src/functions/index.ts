@@ -14,7 +14,9 @@ import { CellError } from "./cells";
 
 type WorksheetFunction = (...cells: any[]) => unknown;
 
-/** A result as the sheet may show it: nothing missing (Excel shows null as 0), no -0, and no number that is none. */
+/**
+ * A result as the sheet may show it: no missing value (Excel shows null as 0), no -0, and no infinite number or NaN.
+ */
 function shown(name: string, result: unknown): unknown {
   if (Array.isArray(result)) return result.map((cell) => shown(name, cell));
   if (typeof result !== "number") return result ?? "";
@@ -27,9 +29,9 @@ function shown(name: string, result: unknown): unknown {
 }
 
 /**
- * Excel adds an argument of its own behind the declared ones: it is cut off.
- * A `CellError` becomes the host's own error with its message. Anything else thrown is a fault of ours, and says so:
- * a cell never shows a bare failure.
+ * Excel passes an argument of its own after the declared arguments: it is dropped. A `CellError` becomes an error of
+ * the host with its message. Any other error is a fault of the add-in, and the message says so: a cell never shows an
+ * error without a message.
  */
 const guarded =
   (name: string, compute: WorksheetFunction): WorksheetFunction =>

@@ -116,7 +116,7 @@ export function APPARATUS_DEFLECTION(
 }
 
 /**
- * Axial strain as a ratio, compression positive: deformation, less that of the apparatus, over the initial height.
+ * Axial strain as a ratio, compression positive: deformation, less the deflection of the apparatus, over the initial height.
  * @customfunction
  * @param deformation Deformation since the start of the test, compression positive; a blank cell counts as 0.
  * @param initial_height Height of the specimen at the start, in the same unit.
@@ -159,7 +159,7 @@ export function DEFORMATION(readings: any[][], zero_reading: any, factor?: any):
 }
 
 /**
- * A value from one unit to another: stress, length, cv, density, mv or force.
+ * Converts a value from one unit to another: stress, length, cv, density, mv or force.
  * @customfunction
  * @param value The value; a blank cell counts as 0.
  * @param from Its unit, such as "tsf", "in", "ft2/day", "pcf" or "1/tsf".

@@ -1,9 +1,9 @@
-/** Rows of a name and its values, as a cell function is given them, by name. */
+/** Reads rows of a name and its values, as a worksheet function gets them, into values by name. */
 import { refuseCell } from "./cells";
 
 type Plain = number | string | boolean;
 
-/** Of what a host hands over, the plain value: blank is "", an error its code. */
+/** The plain value of a cell: a blank is "", an error its code. */
 function plain(cell: unknown): Plain {
   if (typeof cell === "number" || typeof cell === "string" || typeof cell === "boolean") return cell;
   if (typeof cell !== "object" || cell === null) return "";
@@ -12,11 +12,14 @@ function plain(cell: unknown): Plain {
   return value === undefined || typeof value === "object" ? "#VALUE!" : plain(value);
 }
 
-/** Names for which zero is a value; elsewhere it is what desktop Excel makes of a blank cell. */
+/**
+ * Whether zero is a value of this name; for other names 0 counts as blank, since desktop Excel passes a blank cell as
+ * 0.
+ */
 const zeroCounts = (name: string, index: number): boolean =>
   name === "zero_reading" || (index === 0 && /^(times|readings)_/.test(name));
 
-/** Values by name, each a column; blanks at the end are cut off. Refuses a name that stands twice. */
+/** Values by name, each a column, without the blanks at its end. Refuses a name that occurs twice. */
 export function toNamedValues(argument: unknown): Record<string, Plain[][]> {
   const rows = (Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [[argument]]) as unknown[][];
   if (rows.every((row) => row.length < 2))

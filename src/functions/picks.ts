@@ -1,4 +1,4 @@
-/** Worksheet functions of a table of picks by hand: a row per change, of which the last one of a load and pick counts. */
+/** Worksheet functions of a table of picks by hand. Each change is a row; the last row of a load and a pick counts. */
 import {
   METHOD_PICK,
   PICK_NAMES,
@@ -10,7 +10,7 @@ import {
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { isNoWord, refuseCell, toCell, toChoice, toNumber } from "./cells";
 
-/** A row of the table, with the cell of its value as it came, and where it stands for whoever reads a message. */
+/** A row of the table, with the original cell of its value, and the name of the row for messages. */
 interface TableRow extends PickRow {
   readonly value: unknown;
   readonly where: string;
@@ -23,7 +23,7 @@ function toColumn(range: unknown, name: string): unknown[] {
   return rows.flat();
 }
 
-/** What a cell shows, for a comparison: a formatted number comes as an object. */
+/** The value that a cell shows, for a comparison: a formatted number arrives as an object. */
 const shownOf = (cell: unknown): unknown =>
   typeof cell === "object" && cell !== null && "basicValue" in cell ? cell.basicValue : cell;
 
@@ -41,13 +41,13 @@ function tableOf(loads: unknown, picks: unknown, values: unknown): TableRow[] {
       `the picks have ${ofLoads.length} loads, ${names.length} names and ${cells.length} values: choose the same rows of each`,
     );
   return ofLoads.map((load, index) => {
-    // A text is no load; an error might be any, and is refused.
+    // A text is not a load number; an error may stand for any load, and is refused.
     const number = typeof load === "object" ? toCell(load, `row ${index + 1} of the loads of the picks`) : load;
     const value = cells[index];
     return {
       load: typeof number === "number" && number !== 0 ? number : undefined,
       of: wordOf(names[index]),
-      // A cell of another kind is a value too: it is named where it is used.
+      // A value of another type (an error, TRUE) counts too: the function that uses the pick names it in its refusal.
       after: isNoWord(value) ? undefined : (wordOf(value) ?? "?"),
       value,
       where: `row ${index + 1} of the table of picks`,
@@ -55,7 +55,9 @@ function tableOf(loads: unknown, picks: unknown, values: unknown): TableRow[] {
   });
 }
 
-/** A cell as it may be handed on to another function: an error as its code, which that function names as one. */
+/**
+ * A cell in a form that another function can receive: an error becomes its code, which that function names as an error.
+ */
 function handedOn(cell: unknown): unknown {
   const shown = shownOf(cell);
   if (typeof shown !== "object" || shown === null) return shown;
@@ -63,40 +65,40 @@ function handedOn(cell: unknown): unknown {
 }
 
 /**
- * The picks by hand of one load out of a table of picks, for the picks of LOG_TIME, ROOT_TIME, their LINES and TIME_CURVE. The last row of each pick counts; "automatic" takes earlier ones back. Columns may stand anywhere.
+ * The picks by hand of one load out of a table of picks, for the picks of LOG_TIME, ROOT_TIME, their LINES and TIME_CURVE. The last row of each pick counts; "automatic" cancels the earlier rows. The columns may stand anywhere.
  * @customfunction
  * @param load Number of the load.
  * @param loads Load numbers, one a row.
  * @param picks Names of the picks, one a row: d0, d100, d90, straight_from, straight_to, tail_from, tail_to, pair_at, tangent_from, tangent_to.
  * @param values Values of the picks, one a row: readings, or times in minutes; blank or 0 is none.
- * @returns Rows of name, value and where it stands; one blank row where there is none.
+ * @returns Rows of name, value and the place of the row in the table; one blank row if the load has no pick.
  * @example =CLAY.LOAD_PICKS(6,I2:I4,J2:J4,K2:K4)
  * @refuses =CLAY.LOAD_PICKS(6,I2:I4,J2:J4,K2:K3)
- * @source The tool's own: what was picked by hand is kept in rows, and the last row counts.
+ * @source A rule of this add-in: picks by hand are kept in rows, and the last row counts.
  */
 export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: any[][]): any[][] {
   const standing = standingRows(tableOf(loads, picks, values), toNumber(load, "the load number"));
   standing.delete(METHOD_PICK);
   standing.delete(PROCEDURE_PICK);
-  // A row that cannot be used is handed on with its place: whoever takes the picks says what is wrong with it.
+  // A row that cannot be used is returned with its place: the function that uses the picks says what is wrong with it.
   const rows = [...standing].map(([name, { value, where }]) => [name, handedOn(value), where]);
   return rows.length > 0 ? rows : [["", "", ""]];
 }
 
 /**
- * The value of one pick by hand of one load: that of the last row of a table of picks that has it; otherwise, or where that row says "automatic", what stands otherwise.
+ * The value of one pick by hand of one load, from the last row of a table of picks that has it. Without a row, or if the row says "automatic", it is the value given as otherwise.
  * @customfunction
  * @param load Number of the load.
  * @param pick Name of the pick: d0, d100, d90, straight_from, straight_to, tail_from, tail_to, pair_at, tangent_from, tangent_to; or "cv by", "procedure".
  * @param loads Load numbers, one a row.
  * @param picks Names of the picks, one a row.
  * @param values Values of the picks, one a row; log time or root time for "cv by", aided or drawn for "procedure".
- * @param [otherwise] What there is without a pick; left out, a blank.
- * @returns The value picked, or what there is otherwise.
+ * @param [otherwise] The value without a pick; a blank if left out.
+ * @returns The value picked, or the value given as otherwise.
  * @example =CLAY.LAST_PICK(6,"d100",I2:I4,J2:J4,K2:K4)
  * @example =CLAY.LAST_PICK(6,"d90",I2:I4,J2:J4,K2:K4,"none")
  * @refuses =CLAY.LAST_PICK(6,"d75",I2:I4,J2:J4,K2:K4)
- * @source The tool's own: what was picked by hand is kept in rows, and the last row counts.
+ * @source A rule of this add-in: picks by hand are kept in rows, and the last row counts.
  */
 export function LAST_PICK(load: any, pick: any, loads: any[][], picks: any[][], values: any[][], otherwise?: any): any {
   const name = toChoice(pick, "the pick", [...PICK_NAMES, METHOD_PICK, PROCEDURE_PICK], METHOD_PICK);

@@ -1,4 +1,4 @@
-/** Worksheet functions of a load that still stands: how far it has gone, and whether it may end. */
+/** Worksheet functions of a load that is still on: how far consolidation has gone, and whether the load may end. */
 import { say } from "../reduction/message";
 import type { Outcome } from "../reduction/outcome";
 import { progress, PROGRESS_RULES, type ExpectedEnd, type ProgressRule } from "../reduction/increment/progress";
@@ -8,7 +8,7 @@ import { reduceSoFar } from "./reduced-curve";
 
 const NO_LIMIT = say`the readings give no such limit yet: go on reading`;
 
-/** The number that a rule needs, or 1. */
+/** The number that the rule needs; 1 if it needs none. */
 function toMultiple(rule: ProgressRule, argument: unknown): number {
   if (rule !== "fixed" && rule !== "multiple") return 1;
   const what = rule === "fixed" ? "the fixed time" : "the multiple of t100";
@@ -21,7 +21,7 @@ function toMultiple(rule: ProgressRule, argument: unknown): number {
 }
 
 /**
- * How far a load that still stands has gone: degree of consolidation, expected t50, t90, t100 (with a 95 % range) and d100, minutes to go, and whether the load may end. Refuses (#N/A) before half of primary.
+ * How far consolidation has gone under a load that is still on: degree of consolidation, expected t50, t90, t100 (with a 95 % range) and d100, minutes to go, and whether the load may end. Refuses (#N/A) before half of primary.
  * @customfunction
  * @param times Times since the load was applied, in minutes; the readings so far.
  * @param readings Dial or transducer readings; either direction.
@@ -55,7 +55,7 @@ export function PROGRESS(times: any[][], readings: any[][], item?: any, rule?: a
   return answer(items, outcome.ok ? outcome.remarks : [], item);
 }
 
-/** An item of the expected end; where there is none it says why. */
+/** An item of the expected end; if there is no end, the item says why. */
 const endItem = (
   expected: Outcome<ExpectedEnd>,
   label: string,

@@ -5,7 +5,10 @@ import type { Increment } from "../reduction/increment/reduce";
 import { reducedOnce } from "../reduction/increment/reduced-once";
 import { isOmitted, refuseCell, toCell, toChoice, toPair } from "./cells";
 
-/** A column or row of numbers and blanks, blanks as 0; undefined if any cell is something else, for toPair to say what. */
+/**
+ * A column or row of numbers and blanks, blanks as `blank`; undefined if a cell is something else, which toPair then
+ * names.
+ */
 function plainNumbers(range: unknown, blank = 0): Float64Array | undefined {
   if (!Array.isArray(range) || !Array.isArray(range[0])) return undefined;
   const cells = range.length === 1 ? range[0] : range;
@@ -19,7 +22,10 @@ function plainNumbers(range: unknown, blank = 0): Float64Array | undefined {
   return numbers;
 }
 
-/** Blank cells come as 0 from desktop Excel and as null from the web: both are 0 here. Trailing blanks cost nothing. */
+/**
+ * A blank cell arrives as 0 from desktop Excel and as null from the web: both are 0 here. Trailing blank rows are
+ * dropped.
+ */
 export function toCurve(times: unknown, readings: unknown, blankReading = 0): [Float64Array, Float64Array] {
   let t = plainNumbers(times);
   let d = plainNumbers(readings, blankReading);
@@ -36,8 +42,8 @@ export function toCurve(times: unknown, readings: unknown, blankReading = 0): [F
 const PICK_COLUMNS = "the picks must be a range of two columns: names and values";
 
 /**
- * A range of names and values; a row without a value (blank, or the 0 that desktop Excel makes of it) leaves the automatic pick.
- * A third column, as LOAD_PICKS gives it, tells where the row stands.
+ * Picks from a range of names and values; a row without a value (blank, or 0, since desktop Excel passes a blank cell
+ * as 0) leaves the automatic choice. A third column, as LOAD_PICKS returns it, says where the row stands.
  */
 function toPicks(argument: unknown): Picks {
   if (isOmitted(argument) || argument === 0) return {};
@@ -56,7 +62,7 @@ function toPicks(argument: unknown): Picks {
   return picks;
 }
 
-/** The increment of two ranges of cells, computed once for each distinct input. */
+/** The increment of two ranges of cells, calculated once for each distinct input. */
 export const reduce = (
   times: unknown,
   readings: unknown,
@@ -69,7 +75,10 @@ export const reduce = (
   return reducedOnce(...toCurve(times, readings, zerosCount ? NaN : 0), chosen, way, zerosCount);
 };
 
-/** The increment of a load that still stands. Times that are due, with blank readings behind the last reading, get no remark. */
+/**
+ * The increment of a load that is still on. Times still to come, with blank readings after the last reading, get no
+ * remark.
+ */
 export const reduceSoFar = (times: unknown, readings: unknown): Increment => {
   const [t, d] = toCurve(times, readings);
   let length = d.length;

@@ -1,18 +1,20 @@
-/** Worksheet functions of remarks: what many loads say, said once. */
+/** Worksheet functions of remarks: a remark that many loads share appears once. */
 import { runsOf } from "../reduction/numeric/runs";
 import { CellError, isNoWord, refuseCell, toCell, toOptionalWord } from "./cells";
 
 const NOTHING_TO_SAY = "ok";
-/** Remarks stand one after the other; what to try in a method's place belongs to the one before. */
+/** Separates the remarks of a text; a part that begins with "try" belongs to the remark before it. */
 const PARTS = /;\s+(?!try )/;
 
-/** "1 to 3, 7": whole numbers in rising order. */
+/** Whole numbers in rising order as runs: "1 to 3, 7". */
 const inRuns = (numbers: readonly number[]): string =>
   runsOf(numbers)
     .map(([first, last]) => (first === last ? first : `${first}${last === first + 1 ? ", " : " to "}${last}`))
     .join(", ");
 
-/** The error of one load must not take the remarks of all others away. */
+/**
+ * The text of a remark cell. An error of one load becomes text, so that the remarks of the other loads still appear.
+ */
 function remarkOf(cell: unknown): string {
   try {
     return toOptionalWord(cell, "the remark") ?? "";
@@ -25,14 +27,14 @@ function remarkOf(cell: unknown): string {
 const flat = (range: any): unknown[] => (Array.isArray(range) ? range.flat() : [range]);
 
 /**
- * The remarks on many loads as one text, a line for each remark with the loads that it is true of, in the order of the loads.
+ * The remarks on many loads as one text, one line for each remark with the loads that have it, in the order of the loads.
  * @customfunction
  * @param loads Load numbers, one a row.
- * @param remarks Remarks on the loads, one a row; parts of a remark are set apart by semicolons.
+ * @param remarks Remarks on the loads, one a row; several remarks in one cell are separated by semicolons.
  * @returns The text, for a cell that breaks lines.
  * @example =CLAY.REMARKS_BY_LOAD(L2:L5,M2:M5)
  * @refuses =CLAY.REMARKS_BY_LOAD(L2:L5,M2:M4)
- * @source The tool's own.
+ * @source A rule of this add-in.
  */
 export function REMARKS_BY_LOAD(loads: any[][], remarks: any[][]): any {
   const [numbers, texts] = [flat(loads), flat(remarks)];

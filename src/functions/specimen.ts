@@ -153,7 +153,7 @@ export function WATER_DENSITY(temperature: any, density_unit?: any): any {
 }
 
 /**
- * Salt of the pore water taken out of the dry mass, in which drying leaves it (IODP Proceedings 330, Table T9). Water content with and without the correction.
+ * Takes the salt of the pore water, which stays in the soil when it is dried, out of the dry mass (IODP Proceedings 330, Table T9). Water content with and without the correction.
  * @customfunction
  * @param wet_mass Mass of wet soil, g, with the tare if one is given.
  * @param dry_mass Mass of dry soil, g, with the tare if one is given.
@@ -170,7 +170,7 @@ export function SALT_CORRECTION(wet_mass: any, dry_mass: any, salt_content: any,
   const dry = toPositive(dry_mass, "the dry mass");
   const salt = toPositive(salt_content, "the salt content");
   const empty = toOptionalNumber(tare, "the tare") ?? 0;
-  // The weighings themselves are judged as those of a water content are.
+  // The weighings are judged like those of a water content.
   valueOf(reduce.waterContent(wet, dry, empty));
   const outcome = saltCorrection(wet - empty, dry - empty, salt);
   const found = valueOf(outcome);
@@ -190,8 +190,8 @@ export function SALT_CORRECTION(wet_mass: any, dry_mass: any, salt_content: any,
 const NEEDS_FINAL_HEIGHT = "needs the final height: enter the height of the specimen at the end of the test";
 
 /**
- * The whole specimen, from ring mass to void ratio and saturation before and after the test, water at 1.000 g/cm3 unless its temperature is given.
- * Spills a table, or gives one item.
+ * All values of a specimen, from ring mass to void ratio and saturation before and after the test, with water of 1.000
+ * g/cm3 unless its temperature is given. Spills a table, or gives one item.
  * @customfunction
  * @param diameter Inside diameter of the ring, in the length unit.
  * @param height Height of the specimen before the test, in the length unit.
@@ -204,7 +204,7 @@ const NEEDS_FINAL_HEIGHT = "needs the final height: enter the height of the spec
  * @param [length_unit] "mm" (default), "cm", "m", "in" or "ft".
  * @param [item] w0, wf, dry_mass, Hs, e0, ef, S0, Sf, density, dry_density or remark; left out, all of them. With a salt content also salt, dry_mass_uncorrected, w0_uncorrected, wf_uncorrected.
  * @param [temperature] Temperature of the water that the specific gravity is relative to (20 as a rule), degrees Celsius, for its density; 1.000 g/cm3 if left out.
- * @param [salt_content] Salt content of the pore water at the end of the test, mass of salt over mass of pore water: 0.035 for sea water. Its salt is taken out of the dry mass; none if left out.
+ * @param [salt_content] Salt content of the pore water at the end of the test, mass of salt over mass of pore water: 0.035 for sea water. The salt is taken out of the dry mass; no salt if left out.
  * @returns A table of label, value and unit, or the one value.
  * @example =CLAY.SPECIMEN(63.5,25.4,74.36,211.04,185.95,163.67,2.72,17.4)
  * @example =CLAY.SPECIMEN(63.5,25.4,74.36,211.04,185.95,163.67,2.72,17.4,"mm","e0")
@@ -261,7 +261,7 @@ export function SPECIMEN(
   );
 }
 
-/** What the masses give with the salt left in the dry soil, beside what they give without it. */
+/** The results with the salt left in the dry soil, beside the results without it. */
 const uncorrected = ({ salt }: reduce.Specimen): Item[] =>
   salt
     ? [

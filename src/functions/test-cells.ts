@@ -1,4 +1,4 @@
-/** The cells of a whole test: its rows, what its values are, and the picks by hand on it. */
+/** Reads the cells of a whole test: its rows, the kind of its values, and the picks by hand. */
 import { testCurve, type Kind, type TestCurve } from "../reduction/curve/shape/points";
 import {
   METHOD_NAMES,
@@ -13,7 +13,7 @@ import { memoize } from "../reduction/numeric/memoize";
 
 const KINDS = ["e", "strain"] as const;
 
-/** The rows of a test as plain lists, blanks as 0; trailing blank rows cost nothing. */
+/** The rows of a test as plain lists, blanks as 0, without the blank rows at the end. */
 export function toLists(stresses: unknown, values: unknown): [Float64Array, Float64Array] {
   const [s, v] = toPair(stresses, "the stresses", values, "the values");
   let length = s.length;
@@ -24,7 +24,7 @@ export function toLists(stresses: unknown, values: unknown): [Float64Array, Floa
 
 export const toKind = (kind: unknown): Kind => toChoice(kind, "the kind", KINDS, "e");
 
-/** The value before the first load; blank or 0 is none. */
+/** The value before the first load; undefined if blank or 0. */
 const toInitial = (argument: unknown): number | undefined => toOptionalNonZero(argument, "the initial value");
 
 export const toTest = (stresses: unknown, values: unknown, kind: unknown, initial?: unknown): Outcome<TestCurve> => {
@@ -32,7 +32,7 @@ export const toTest = (stresses: unknown, values: unknown, kind: unknown, initia
   return testCurve(Array.from(s), Array.from(v), toKind(kind), toInitial(initial));
 };
 
-/** Names that a person may give among the picks, and what they replace. */
+/** The names of picks that a person may give, and the choices that they replace. */
 const PICKS = {
   recompression_from: "recompressionFrom",
   recompression_to: "recompressionTo",
@@ -42,7 +42,10 @@ const PICKS = {
 } as const satisfies Record<string, keyof Picks>;
 const PICK_NAMES = Object.keys(PICKS) as (keyof typeof PICKS)[];
 
-/** A range of names and stresses; a blank stress leaves the automatic choice. One value per name, NaN for none. */
+/**
+ * Picks from a range of names and stresses; a blank stress leaves the automatic choice. One value per name, NaN for
+ * none.
+ */
 function toPicks(argument: unknown): Float64Array {
   const picks = new Float64Array(PICK_NAMES.length).fill(NaN);
   if (isOmitted(argument) || argument === 0) return picks;
@@ -72,7 +75,7 @@ const reduced = memoize((stresses, values, options, picked): Outcome<Preconsolid
   );
 });
 
-/** The preconsolidation stress of a test by a method; the same cells are reduced once. */
+/** The preconsolidation stress of a test by a method; equal cells are reduced once. */
 export function reduceTest(
   stresses: unknown,
   values: unknown,

@@ -24,7 +24,7 @@ function toStated(value: number, u: unknown, name: string): Stated {
   return given === 0 ? { value } : { value, u: given };
 }
 
-/** The answer in the unit in which it was asked, `scale` times that of the reduction. */
+/** The answer in the unit of the arguments, which is `scale` times the unit of the reduction. */
 function laidOut(outcome: Outcome<Uncertain>, label: string, unit: string, item: unknown, scale = 1): any[][] {
   const { value, u, low, high, contributions } = valueOf(outcome);
   const [first] = contributions;
@@ -106,7 +106,7 @@ export function VOID_RATIO_UNCERTAINTY(
  * @customfunction
  * @param deformation Measured deformation, compression positive, in the unit of the height.
  * @param initial_height Initial height of the specimen.
- * @param [u_deformation] Standard uncertainty of the deformation: that of a reading times the root of 2, as two are subtracted.
+ * @param [u_deformation] Standard uncertainty of the deformation: the uncertainty of one reading times the root of 2, since it is the difference of two readings.
  * @param [u_height] Standard uncertainty of the initial height.
  * @param [apparatus_deflection] Deflection of the apparatus, 0 if left out.
  * @param [u_apparatus] Standard uncertainty of that deflection.
@@ -142,12 +142,12 @@ export function STRAIN_UNCERTAINTY(
 }
 
 /**
- * Uncertainty of an axial stress, force / area, from that of the force (lever included) and of the diameter (GUM, first order, independent inputs).
+ * Uncertainty of an axial stress, force / area, from the uncertainty of the force (lever included) and of the diameter (GUM, first order, independent inputs).
  * @customfunction
  * @param stress Axial stress, any unit.
  * @param diameter Diameter of the specimen, any unit.
  * @param [u_force_ratio] Relative standard uncertainty of the force, as a ratio: 0.003 for 0.3 %.
- * @param [u_diameter] Standard uncertainty of the diameter, in the diameter's unit.
+ * @param [u_diameter] Standard uncertainty of the diameter, in the unit of the diameter.
  * @param [coverage] Coverage factor, 2 if left out.
  * @param [item] One of stress, u, low, high, largest, remark; left out, the table spills.
  * @returns A table of label, value and unit, in the unit of the stress; or the one item.
@@ -165,7 +165,7 @@ export function STRESS_UNCERTAINTY(
 ): any[][] {
   const value = toPositive(stress, "the stress");
   const ratio = toStated(1, u_force_ratio, "the force").u;
-  // A force of 1 N stands for any: what follows is relative.
+  // A force of 1 N stands for any force: the calculation is relative.
   const outcome = stressUncertainty(
     {
       force: ratio === undefined ? { value: 1 } : { value: 1, u: ratio },
@@ -177,20 +177,20 @@ export function STRESS_UNCERTAINTY(
 }
 
 /**
- * Uncertainty of cv by a hand construction: what the readings leave open (from the 95 % interval of FIT_TIME on the same readings, widened as the method needs) and the height. The interval is a factor: cv divided and multiplied.
+ * Uncertainty of cv by a hand construction: from the readings (the 95 % interval of FIT_TIME on the same readings, widened for the method) and from the height. The interval is cv divided and multiplied by a factor.
  * @customfunction
  * @param cv cv by the construction, any unit.
  * @param method "log time" (default) or "root time".
  * @param fit_low FIT_TIME's cv_low on the same readings.
  * @param fit_high FIT_TIME's cv_high on the same readings.
  * @param height Height of the specimen at the middle of the increment, any unit.
- * @param [u_height] Standard uncertainty of that height, in its unit.
+ * @param [u_height] Standard uncertainty of that height, in the unit of the height.
  * @param [coverage] Coverage factor, 2 if left out.
  * @param [item] One of cv, u, low, high, largest, remark; left out, the table spills.
  * @returns A table of label, value and unit, in the unit of cv; or the one item.
  * @example =CLAY.CV_UNCERTAINTY(1.4,"log time",1.35,1.45,22.3,0.02)
  * @refuses =CLAY.CV_UNCERTAINTY(1.4,"log time",1.45,1.35,22.3)
- * @source JCGM 100:2008 (GUM), 5.1.2 and 6.3.3; how far the readings leave cv open is the 95 % interval of FIT_TIME.
+ * @source JCGM 100:2008 (GUM), 5.1.2 and 6.3.3; the uncertainty from the readings is the 95 % interval of FIT_TIME.
  */
 export function CV_UNCERTAINTY(
   cv: any,
@@ -208,7 +208,7 @@ export function CV_UNCERTAINTY(
   const high = toPositive(fit_high, "the high end of the fit's interval");
   const thickness = toStated(toPositive(height, "the height"), u_height, "the height");
   const outcome = then(timeUncertainty(by, low, high), (u) =>
-    // A time of 1 min stands for any: what follows is relative.
+    // A time of 1 min stands for any time: the calculation is relative.
     cvUncertainty(
       { timeFactor: by === "log time" ? T50 : T90, time: { value: 1, u }, height: thickness, drainage: "double" },
       toOptionalPositive(coverage, "the coverage factor"),

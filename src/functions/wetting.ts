@@ -7,11 +7,11 @@ import { answer, remarksOf, valueOf, type Item } from "./answer";
 import { toChoice, toNumber, toOptionalPositive, toPair, toUnit } from "./cells";
 
 /**
- * Strain of a specimen that is wetted under a stress that stays, as a ratio: positive where it collapses, negative where it swells. On the height just before wetting, unless another reference is given.
+ * Strain of a specimen that is wetted under constant stress, as a ratio: positive if it collapses, negative if it swells. It refers to the height just before wetting, unless another height is given.
  * @customfunction
  * @param height_before Height just before wetting; any one unit for the heights.
  * @param height_after Height at the end of wetting, under the same stress.
- * @param [reference_height] Height that the strain is referred to, such as the initial height; that before wetting if left out.
+ * @param [reference_height] Height that the strain is referred to, such as the initial height; the height before wetting if left out.
  * @returns The strain as a ratio, compression positive.
  * @example =CLAY.WETTING_STRAIN(19.2,18.6)
  * @example =CLAY.WETTING_STRAIN(19.2,18.6,20)
@@ -29,7 +29,7 @@ export function WETTING_STRAIN(height_before: any, height_after: any, reference_
 }
 
 /**
- * Collapse potential on wetting under a stress that stays, on the initial height; where the stress is 200 kPa (2 tsf), within 5 %, the collapse index and its class too.
+ * Collapse potential on wetting under constant stress, referred to the initial height; if the stress is 200 kPa (2 tsf) within 5 %, also the collapse index and its class.
  * @customfunction
  * @param height_before Height just before wetting; any one unit for the heights.
  * @param height_after Height at the end of wetting, under the same stress.
@@ -75,18 +75,18 @@ export function COLLAPSE(
 }
 
 /**
- * Swelling pressure from strains on wetting: the stress under which the soil neither swells nor compresses. Where no reading brackets it, it is #N/A.
+ * Swelling pressure from strains on wetting: the stress under which the soil neither swells nor compresses. If no readings bracket it, the answer is #N/A.
  * @customfunction
  * @param stresses Stresses: of several specimens in any order, or of one specimen in test order; any one unit.
- * @param strains Strains on the first height, ratios, swell negative and compression positive, the deflection of the apparatus taken off.
- * @param [method] "zero strain" (default): strains on wetting of several specimens. "load back": one specimen, loaded after swelling. "constant volume": one specimen, the load raised so that nothing swells.
- * @param [item] One of pressure, low, high, remark; left out, the whole table spills. Low and high are the two stresses between which the readings put it.
+ * @param strains Strains as ratios of the first height, less the deflection of the apparatus; compression positive, swell negative.
+ * @param [method] "zero strain" (default): strains on wetting of several specimens. "load back": one specimen, loaded after swelling. "constant volume": one specimen, the load raised so that it does not swell.
+ * @param [item] One of pressure, low, high, remark; left out, the whole table spills. Low and high are the two stresses between which it lies.
  * @returns A table of label, value and unit; or the one item. Stresses are in the unit given.
  * @example =CLAY.SWELLING_PRESSURE(R2:R5,S2:S5)
  * @example =CLAY.SWELLING_PRESSURE(T2:T7,U2:U7,"load back","pressure")
  * @refuses =CLAY.SWELLING_PRESSURE(R2:R3,S2:S3)
  * @source "zero strain", "load back": ASTM D4546, from memory. "constant volume": EM 1110-2-1906, appendix VIIIA, seen in part.
- * @source The methods do not agree: zero strain and load back read high, held volume slightly low (Kayabali, K., Demir, S., 2011, Measurement of swelling pressure: direct method versus indirect methods, Canadian Geotechnical Journal 48, 354-364, abstract).
+ * @source The methods do not agree: zero strain and load back read high, constant volume slightly low (Kayabali, K., Demir, S., 2011, Measurement of swelling pressure: direct method versus indirect methods, Canadian Geotechnical Journal 48, 354-364, abstract).
  */
 export function SWELLING_PRESSURE(stresses: any[][], strains: any[][], method?: any, item?: any): any[][] {
   const by = toChoice(method, "the method", SWELLING_METHODS, "zero strain");
