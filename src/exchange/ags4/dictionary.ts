@@ -31,7 +31,7 @@ const SPECIMEN_KEY: readonly Heading[] = [
   h("SPEC_DPTH", "2DP", "m", true),
 ];
 
-/** The groups of the file in order; only headings that the file may use. */
+/** The groups of the file in order, with only the headings that the file may use. */
 export const GROUPS = {
   PROJ: [h("PROJ_ID", "ID", "", true), h("PROJ_NAME", "X")],
   ABBR: [h("ABBR_HDNG", "X", "", true), h("ABBR_CODE", "X", "", true), h("ABBR_DESC", "X"), h("ABBR_LIST", "X")],
@@ -119,7 +119,7 @@ export const UNIT_NAMES: Readonly<Record<string, string>> = {
   "yyyy-mm-dd": "year month day",
 };
 
-/** Kinds of sample that a specimen may be trimmed from, as the dictionary abbreviates them. */
+/** Kinds of sample that a specimen may be trimmed from, with the abbreviations of the dictionary. */
 export const SAMPLE_TYPES: Readonly<Record<string, string>> = {
   B: "Bulk disturbed sample",
   BLK: "Block sample",

@@ -1,11 +1,11 @@
-/** How AGS4 writes a value: ASCII in quotes, numbers in the format that their type demands. */
+/** Writes values as AGS4 wants them: ASCII in quotes, numbers in the format of their type. */
 
 const noMinusZero = (text: string): string => (/^-[0.]+$/.test(text) ? text.slice(1) : text);
 
-/** To so many decimal places, never with an exponent. */
+/** A number to a count of decimal places, never with an exponent. */
 const toPlaces = (value: number, places: number): string => noMinusZero(value.toFixed(places));
 
-/** To so many significant figures, never with an exponent: "0.050", "1200". */
+/** A number to a count of significant figures, never with an exponent: "0.050", "1200". */
 export function toFigures(value: number, figures: number): string {
   if (value === 0) return (0).toFixed(figures - 1);
   const rounded = Number(value.toPrecision(figures));
@@ -13,7 +13,7 @@ export function toFigures(value: number, figures: number): string {
   return rounded.toFixed(Math.max(0, figures - 1 - exponent));
 }
 
-/** A number as its type wants it: nDP, nSF; anything else as it stands. */
+/** A number in the format of its type: nDP, nSF; other types unchanged. */
 export function formatNumber(value: number, type: string): string {
   const [, digits, kind] = /^(\d)(DP|SF)$/.exec(type) ?? [];
   if (kind === "DP") return toPlaces(value, Number(digits));

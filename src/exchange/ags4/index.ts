@@ -1,6 +1,7 @@
 /**
- * A test record as an AGS4 file: PROJ, ABBR, TRAN, TYPE, UNIT, LOCA, SAMP, CONG and CONS of edition 4.1.1, strictly: no
- * heading of our own. It carries what the sheet shows, rounded once, here. What the groups have no place for is told of.
+ * Writes a test record as an AGS4 file: PROJ, ABBR, TRAN, TYPE, UNIT, LOCA, SAMP, CONG and CONS of edition 4.1.1, with
+ * no headings of our own. The file holds the values that the sheet shows; they are rounded here, once. A message lists
+ * the values for which the groups have no place.
  */
 import { listed, say, verbatim, type Message, type Value } from "../../reduction/message";
 import { badInput, given, type Outcome } from "../../reduction/outcome";
@@ -8,7 +9,7 @@ import { cellNamed, type LoadRecord, type TestRecord } from "../../record/record
 import { EDITION, GROUPS, SAMPLE_TYPES, TYPES, UNIT_NAMES, type GroupName, type Heading } from "./dictionary";
 import { formatNumber, line, toAscii } from "./format";
 
-/** What the sheet does not know of the file itself. */
+/** Particulars of the file that the sheet does not hold. */
 export interface Transmission {
   /** Number of this issue of the data, "1". */
   readonly issue: string;
@@ -19,13 +20,13 @@ export interface Transmission {
   /** "Draft", "Final", ... */
   readonly status: string;
   readonly description?: string;
-  /** AGS4 abbreviation of the kind of sample, where the sheet's own word for it is none. */
+  /** AGS4 abbreviation of the kind of sample, needed where the word on the sheet is not one. */
   readonly sampleType?: string;
 }
 
 export interface Ags4File {
   readonly text: string;
-  /** What the record holds and the file has no place for, in words. */
+  /** Values of the record for which the file has no place, in words. */
   readonly leftOut: readonly Message[];
 }
 
@@ -39,14 +40,16 @@ const PARTICULARS = {
   status: say`the status of the file`,
 };
 
-/** CONG_COND of the sheet's words; "compacted" has no abbreviation in the dictionary, so the file declares one. */
+/**
+ * CONG_COND for the words of the sheet; "compacted" has no abbreviation in the dictionary, so the file declares one.
+ */
 const CONDITIONS: Readonly<Record<string, readonly [code: string, description: string]>> = {
   intact: ["UNDISTURBED", "Undisturbed"],
   remoulded: ["REMOULDED", "Remoulded"],
   compacted: ["COMPACTED", "Compacted (not in the standard list)"],
 };
 
-/** The file, with remarks on what was spelt otherwise; or the cells that must be filled in first. */
+/** The file, with remarks on text that was respelt; or a refusal that names the cells to fill in first. */
 export function toAgs4(record: TestRecord, transmission: Transmission): Outcome<Ags4File> {
   const lacking = missing(record, transmission);
   if (lacking.length) return badInput(say`the AGS4 file needs ${listed(lacking)}: fill in these cells`);
@@ -65,7 +68,7 @@ export function toAgs4(record: TestRecord, transmission: Transmission): Outcome<
     SAMP_TYPE: sampleType,
     SAMP_ID: words.sample_id,
   };
-  // The sheet has the depth of the middle, AGS4 that of the top.
+  // The sheet gives the depth of the middle, AGS4 the depth of the top.
   const half = record.numbers.initial_height! / 2000;
   const specimen: Row = { ...sample, SPEC_REF: words.specimen, SPEC_DPTH: record.numbers.depth! - half };
   const data: Readonly<Record<Exclude<GroupName, "TYPE" | "UNIT">, readonly Row[]>> = {
@@ -123,7 +126,7 @@ const percent = (ratio: number | undefined): string | undefined =>
 
 const times100 = (ratio: number | undefined): number | undefined => (ratio === undefined ? undefined : 100 * ratio);
 
-/** Whether the water came under a load of its own, so that the strain of that load is swell or collapse alone. */
+/** Whether the water was added under a load of its own, so that the strain of that load is only swell or collapse. */
 function wettedAlone({ loads }: TestRecord): boolean {
   const at = loads.findIndex(({ inundated }) => inundated);
   const [before, wetted] = [loads[at - 1]?.stress, loads[at]?.stress];
@@ -150,7 +153,7 @@ function general(record: TestRecord, condition: string | undefined, half: number
     CONG_MCF: percent(results.water_content_final),
     CONG_BDEN: results.density_initial,
     CONG_DDEN: results.dry_density_initial,
-    // The mark says that the value is assumed; where nobody says that it was measured, it is.
+    // The mark # says that the value is assumed; a value that nobody calls measured counts as assumed.
     CONG_PDEN:
       Gs === undefined
         ? undefined
@@ -194,7 +197,7 @@ function increment({ results }: TestRecord, load: LoadRecord, before: LoadRecord
   };
 }
 
-/** What the record holds beyond the groups. Source: the dictionary's headings of CONG and CONS. */
+/** Values of the record for which the groups have no place. Source: the headings of CONG and CONS in the dictionary. */
 function leftOut(record: TestRecord): Message[] {
   const { loads, results, deflections, tins, words, numbers, overrides } = record;
   const shows = (...names: readonly (keyof typeof results)[]) => names.some((name) => results[name] !== undefined);
@@ -234,7 +237,10 @@ function leftOut(record: TestRecord): Message[] {
   return items.flatMap(([has, what]) => (has ? [what] : []));
 }
 
-/** Rules 2 to 7: groups one below the other, each with its headings in order, those that have a value or are keys. */
+/**
+ * Writes rules 2 to 7: the groups one below the other, each with its headings in order, without headings that have no
+ * value and are not keys.
+ */
 function write(data: Readonly<Record<Exclude<GroupName, "TYPE" | "UNIT">, readonly Row[]>>) {
   const respelt = new Set<string>();
   const types = new Set<string>(["X"]);
@@ -262,7 +268,7 @@ function write(data: Readonly<Record<Exclude<GroupName, "TYPE" | "UNIT">, readon
       ...rows.map((row) => line(["DATA", ...headings.map((heading) => field(row, heading))])),
     ];
   };
-  // The lists of types and units say what the other groups used, and so are written after them.
+  // The groups of types and units list what the other groups use, so they are written after them.
   const written = Object.fromEntries(
     Object.entries(data).map(([name, rows]) => [name, group(name as GroupName, rows)]),
   );

@@ -1,15 +1,18 @@
-/** One cell of a logger's file as a number or as a time. */
+/** Reads one cell of a logger's file as a number or as a time. */
 import { nth } from "../../reduction/numeric/lists";
 import type { DateOrder, DecimalMark, TimeForm } from "./layout";
 
 const PLAIN = { ".": /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i, ",": /^[+-]?(?:\d+,?\d*|,\d+)(?:e[+-]?\d+)?$/i };
-/** Thousands are taken out only where the figure cannot be read otherwise: by a space or apostrophe, or the other mark beside the decimal mark or twice. */
+/**
+ * A thousands separator is removed only where the figure cannot be read otherwise: a space or an apostrophe, or the
+ * other mark if it stands beside the decimal mark or occurs twice.
+ */
 const GROUPED = {
   ".": /^[+-]?[1-9]\d{0,2}(?:(?:[ '\u00a0\u202f]\d{3})+(?:\.\d*)?|(?:,\d{3})+\.\d*|(?:,\d{3}){2,})$/,
   ",": /^[+-]?[1-9]\d{0,2}(?:(?:[ '\u00a0\u202f]\d{3})+(?:,\d*)?|(?:\.\d{3})+,\d*|(?:\.\d{3}){2,})$/,
 };
 
-/** The number that a cell holds; undefined where it is no number under that decimal mark. */
+/** The number in a cell; undefined if the cell is not a number with that decimal mark. */
 export function numberIn(cell: string, decimal: DecimalMark): number | undefined {
   const text = cell.trim().replace(/^\u2212/, "-");
   if (PLAIN[decimal].test(text)) return Number(decimal === "," ? text.replace(",", ".") : text);
@@ -22,7 +25,7 @@ const MINUTES = { s: 1 / 60, min: 1, h: 60, d: 1440 } as const;
 const CLOCK = /^(\d+):(\d{1,2})(?::(\d{1,2})(?:[.,](\d{1,6}))?)?\s*([ap]m)?z?$/i;
 const DATE = /^(\d{1,4})[-/.](\d{1,2})[-/.](\d{1,4})$/;
 
-/** Days since 1970-01-01; undefined where there is no such day. A year of two digits is of this century. */
+/** Days since 1970-01-01; undefined if there is no such day. A year of two digits is in this century. */
 export function dayNumber(cell: string, order: DateOrder): number | undefined {
   const parts = DATE.exec(cell.trim())?.slice(1).map(Number);
   if (!parts) return undefined;
@@ -55,13 +58,16 @@ function milliseconds(cell: string, form: "h:mm:ss" | "m:ss" | "clock"): number 
   return 3_600_000 * hours + 60_000 * minutes + 1000 * seconds + Number(`0.${fraction || 0}`) * 1000;
 }
 
-/** Minutes, and whether a date stands behind them; undefined where the cell cannot be read so. */
+/** Minutes, and whether they include a date. */
 export interface TimeRead {
   readonly minutes: number;
   readonly dated: boolean;
 }
 
-/** A time in the form given; the date may stand before it in its own cell or in `dateCell`. Minutes count from 1970 where dated. */
+/**
+ * Reads a time in the form given; the date may stand before it in the same cell, or in `dateCell`. With a date the
+ * minutes count from 1970. Undefined if the cell cannot be read.
+ */
 export function timeIn(
   cell: string,
   form: TimeForm,

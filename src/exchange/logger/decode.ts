@@ -1,16 +1,19 @@
-/** The bytes of a text file as lines. */
+/** Decodes the bytes of a text file into lines. */
 export interface TextFile {
   /** The file's lines in order; line n of the file is lines[n - 1]. */
   readonly lines: readonly string[];
   readonly encoding: "UTF-8" | "UTF-16" | "Windows-1252";
-  /** Whether the last line has its end: without it, the file may have been cut short. */
+  /** Whether the last line ends with a line break: without one, the file may have been cut short. */
   readonly endsWhole: boolean;
 }
 
-/** So much of a file without a byte order mark shows whether it is UTF-16. */
+/** This many bytes of a file without a byte order mark show whether it is UTF-16. */
 const LOOKED_AT = 4096;
 
-/** Every character of plain western text is a zero byte and another: which of the two comes first, if any does. */
+/**
+ * In UTF-16, each character of plain western text has one zero byte: finds whether it comes first or second, if the
+ * file is UTF-16.
+ */
 function utf16WithoutMark(bytes: Uint8Array): "utf-16le" | "utf-16be" | undefined {
   const head = bytes.subarray(0, LOOKED_AT);
   const zerosAt = (odd: 0 | 1): number => head.filter((byte, index) => byte === 0 && index % 2 === odd).length;
@@ -25,7 +28,7 @@ function encodingOf(bytes: Uint8Array): "utf-8" | "utf-16le" | "utf-16be" {
   return utf16WithoutMark(bytes) ?? "utf-8";
 }
 
-/** The text as lines, whichever way they end; a blank end of the file is no line. */
+/** The text as lines, with any kind of line break; a blank end of the file is not a line. */
 export function linesOf(text: string, encoding: TextFile["encoding"] = "UTF-8"): TextFile {
   const lines = text.split(/\r\n|\r|\n/);
   const endsWhole = lines[lines.length - 1] === "";
@@ -33,7 +36,7 @@ export function linesOf(text: string, encoding: TextFile["encoding"] = "UTF-8"):
   return { lines, encoding, endsWhole };
 }
 
-/** Why bytes are no lines of text; the words are the pane's. */
+/** Why bytes are not lines of text; the pane puts it into words. */
 export type Refusal = "empty" | "archive" | "not text";
 
 export type Decoded =
@@ -42,8 +45,8 @@ export type Decoded =
 const refused = (why: Refusal): Decoded => ({ ok: false, refused: why });
 
 /**
- * UTF-8 and UTF-16, with or without a byte order mark; what is neither is read as Windows-1252. Refuses an empty file, a
- * workbook or archive, and bytes that are no text.
+ * Decodes UTF-8 and UTF-16, with or without a byte order mark; other bytes are read as Windows-1252. Refuses an empty
+ * file, a workbook or archive, and bytes that are not text.
  */
 export function decode(bytes: Uint8Array): Decoded {
   if (bytes.length === 0) return refused("empty");

@@ -1,7 +1,7 @@
 /**
- * The sheet on which a logger's file is kept beside the test: its name and hash, how it was read, what became of each load,
- * the lines that were left out, and every line as it was read. The layout on it is what the next file of the apparatus is
- * offered.
+ * The sheet on which a logger's file is kept beside the test: its name and hash, how it was read, the rows of each
+ * load, the lines that were left out, and every line as it was read. The sheet also keeps the layout, which is offered
+ * for the next file of the apparatus.
  */
 import { UNITS } from "../../reduction/units";
 import type { Box, CellKind, CellPlan, CellValue, SheetPlan } from "../../workbook/port";
@@ -13,35 +13,38 @@ export interface FileRecord {
   /** "" for rows that were pasted. */
   readonly file: string;
   readonly sha256: string;
-  /** What the hash is of: "the 4,326,828 bytes of the file". */
+  /** What the hash was calculated from: "the 4,326,828 bytes of the file". */
   readonly hashOf: string;
   readonly encoding: string;
   readonly apparatus: string;
   readonly layout: Layout;
-  /** The layout in words, a line each: name and value. */
+  /** The layout in words, one line each: name and value. */
   readonly layoutWords: readonly (readonly [string, string])[];
   readonly loads: readonly {
     readonly load: number;
     readonly fromLine: number;
     readonly toLine: number;
-    /** Rows of the file, and rows that went to the sheet. */
+    /** Rows of the file, and how many of them went to the sheet. */
     readonly rows: number;
     readonly kept: number;
   }[];
-  /** What was said of lines: number and words. */
+  /** Remarks on lines: line number and words. */
   readonly remarks: readonly (readonly [number, string])[];
-  /** How many lines of the file are to be kept; 0 for none. */
+  /** How many lines of the file are kept on the sheet; 0 for none. */
   readonly lines: number;
 }
 
-/** Lines that one name covers, and that are written at a time. */
+/** This many lines have one name, and are written at once. */
 export const LINES_AT_ONCE = 2000;
-/** A workbook with as many lines opens again on the page of `npm start` in about 10 s: measured in Chromium, 250,000 take 11 s. */
+/**
+ * The most lines that are kept: a workbook with 250,000 opens again on the page of `npm start` in 11 s (measured in
+ * Chromium).
+ */
 export const MOST_LINES = 200_000;
 const MOST_REMARKS = 500;
 
 export const NOT_KEPT = "none";
-/** What its cells say, whatever language the pane speaks. */
+/** The words of the cells are English in every language of the pane. */
 const whole = (count: number): string => count.toLocaleString("en-US");
 export const keptAll = (lines: number): string => `all ${whole(lines)} lines`;
 export const hashOfFile = (bytes: number): string => `the ${whole(bytes)} bytes of the file`;
@@ -52,10 +55,13 @@ export const NOT_FINISHED = "not finished: the lines below are not all of them";
 export const linesName = (chunk: number): string => `logger_lines_${String(chunk + 1).padStart(3, "0")}`;
 
 export const FILE_SHEET_PREFIX = "Readings";
-/** What is asked of such a sheet to offer its layout again. */
+/** The names that are read from such a sheet to offer its layout again. */
 export const LAYOUT_NAMES = ["logger_apparatus", "logger_layout"] as const;
 
-/** The sheet as a plan, the lines not yet in it: its names `linesName(0)`, ... take them, and `logger_kept` says how far they go. */
+/**
+ * The plan of the sheet, without the lines: they are written to its names `linesName(0)`, ... later, and `logger_kept`
+ * says how many are there.
+ */
 export function fileSheet(record: FileRecord): SheetPlan {
   const cells: CellPlan[] = [];
   const names: Record<string, Box> = {};
@@ -135,7 +141,7 @@ export function fileSheet(record: FileRecord): SheetPlan {
 
 const isColumn = (value: unknown): value is number => typeof value === "number" && Number.isInteger(value) && value >= 0;
 
-/** A layout from a file sheet; undefined where a person has changed the cell into something else. */
+/** The layout from the cell of a file sheet; undefined if a person has changed the cell. */
 export function layoutFrom(text: string): Layout | undefined {
   let read: Record<keyof Layout, unknown>;
   try {

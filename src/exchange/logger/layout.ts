@@ -1,4 +1,4 @@
-/** How a logger's file is to be read: what its columns are, in which units and forms. Data, so that it can be kept and shown. */
+/** How a logger's file is read: its columns with their units and forms, as data, so that it can be kept and shown. */
 
 export const DELIMITERS = [",", ";", "\t"] as const;
 export type Delimiter = (typeof DELIMITERS)[number];
@@ -23,7 +23,7 @@ export interface Layout {
   readonly firstLine: number;
   readonly time: number;
   readonly timeForm: TimeForm;
-  /** The column of the date where the time of day stands alone; null where there is none. */
+  /** The column of the date, if the time of day has its own column; otherwise null. */
   readonly date: number | null;
   readonly dateOrder: DateOrder;
   /** Whether times run on through the test or begin again with each load. */
@@ -31,17 +31,20 @@ export interface Layout {
   readonly reading: number;
   /** "div": divisions of the dial or transducer, whose factor stands on the data sheet. */
   readonly readingUnit: string;
-  /** Which way readings go when the specimen compresses. */
+  /** Whether readings rise or fall when the specimen compresses. */
   readonly sense: "rise" | "fall";
-  /** null where the file has no column of the load. */
+  /** null if the file has no column of the load. */
   readonly load: number | null;
   readonly loadKind: LoadKind;
   readonly loadUnit: string;
-  /** By how much the lever multiplies a force; 1 where the load is measured at the specimen. */
+  /** The factor by which the lever multiplies a force; 1 if the load is measured at the specimen. */
   readonly lever: number;
-  /** Numbers that stand for no reading, such as -9999. */
+  /** Numbers that mean "no reading", such as -9999. */
   readonly noReading: readonly number[];
 }
 
-/** Codes for no reading that loggers write as numbers: common practice, no source; 9.9E37 and 9.91E37 are SCPI's overload and not-a-number. */
+/**
+ * Codes that loggers write as numbers for "no reading": common practice, no source; 9.9E37 and 9.91E37 are SCPI's
+ * overload and not-a-number.
+ */
 export const NO_READING: readonly number[] = [-9999, -99999, 9.9e37, 9.91e37];

@@ -1,4 +1,4 @@
-/** Times since a load was applied and readings, and the few of them that go to the sheet. */
+/** The times since a load was applied and its readings, and the selection of them that goes to the sheet. */
 import { MOST_READINGS } from "../../reduction/increment/readings";
 import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { HAND_TIMES } from "../../specification/load-table";
@@ -7,9 +7,10 @@ import type { LoadStep } from "./loads";
 import type { LoggerRows } from "./rows";
 
 /**
- * What stands at time 0 of a load in a file whose times run on. "before": time counts from the load's first row, and the
- * reading at 0 is the last one before the load (the rule of the trade); "first": the load's first row itself; "last row": the
- * last row before the load, with its own time. Where times begin again, the row at 0 is the file's own if it has one.
+ * The reading at time 0 of a load, in a file whose times run on. "before": time counts from the first row of the load,
+ * and the reading at 0 is the last one before the load (the rule of the trade). "first": the first row of the load.
+ * "last row": the last row before the load, and time counts from that row. In a file whose times begin again, it is the
+ * row at time 0 of the file if there is one.
  */
 export const ZERO_RULES = ["before", "first", "last row"] as const;
 export type ZeroRule = (typeof ZERO_RULES)[number];
@@ -17,15 +18,15 @@ export type ZeroRule = (typeof ZERO_RULES)[number];
 export interface LoadSeries {
   /** Minutes since the load was applied, increasing. */
   readonly times: readonly number[];
-  /** As the file has them. */
+  /** Readings as in the file. */
   readonly readings: readonly number[];
-  /** The line of the file that each stands in. */
+  /** The line of the file for each reading. */
   readonly lines: readonly number[];
-  /** Rows left out because their times run back, as where stretches of two recordings were joined. */
+  /** Rows left out because their times run back, for instance where two recordings were joined. */
   readonly leftOut: number;
 }
 
-/** Differences of large clock times carry no more than this: a ten-millionth of a minute. */
+/** Rounds to a ten-millionth of a minute: differences of large clock times are not more exact. */
 const tidy = (minutes: number): number => Math.round(minutes * 1e7) / 1e7;
 
 /** The whole series of one load. */
@@ -66,8 +67,8 @@ export type Thinning = (typeof THINNINGS)[number];
 const PER_CYCLE = 20;
 
 /**
- * The first row, then each that lies a whole step of log time beyond the last one taken: rows sparser than the step are all
- * kept, as those of the first minutes; the last row is always kept.
+ * The first row, then each row that lies a whole step of log time beyond the last row taken. Rows further apart than
+ * the step, as in the first minutes, are all kept; the last row is always kept.
  */
 function evenly(times: readonly number[], perCycle: number): number[] {
   const step = 10 ** (1 / perCycle);
@@ -82,7 +83,7 @@ function evenly(times: readonly number[], perCycle: number): number[] {
   return kept;
 }
 
-/** The rows nearest, in log time, to each of the hand schedule's times that the series reaches; time 0 and the last row. */
+/** Time 0, the rows nearest in log time to each time of the hand schedule within the series, and the last row. */
 function byHand(times: readonly number[]): number[] {
   const last = times.length - 1;
   const kept = new Set([0, last]);
@@ -96,10 +97,10 @@ function byHand(times: readonly number[]): number[] {
   return [...kept].sort((a, b) => a - b);
 }
 
-/** Indices of the rows that go to the sheet, at most `room`; thinned further where they do not fit. */
+/** Indices of the rows that go to the sheet: at most `room`, with larger steps if they do not fit. */
 export function thinned(times: readonly number[], how: Thinning, room: number): number[] {
   if (times.length === 0) return [];
-  // So few are reduced one by one: there is nothing to gain by leaving some out.
+  // So few rows are reduced one by one: leaving rows out would save nothing.
   const whole = how === "all" || (how === "even" && times.length <= MOST_READINGS);
   if (whole && times.length <= room) return times.map((_, index) => index);
   if (how === "hand") return byHand(times);

@@ -1,4 +1,7 @@
-/** The loads of a test in the rows of its logger: found from the load, from times that begin again, or from quickened logging. */
+/**
+ * Finds the loads of a test in the rows of its logger: from the load column, from times that begin again, or from
+ * logging that becomes faster.
+ */
 import { firstOf, nth } from "../../reduction/numeric/lists";
 import { median } from "../../reduction/numeric/median";
 import { axialStress } from "../../reduction/loading";
@@ -10,26 +13,29 @@ import type { LoggerRows } from "./rows";
 export interface LoadStep {
   readonly from: number;
   readonly to: number;
-  /** The load of the data sheet that it is, from 1; null where it is none, as the seating. */
+  /** The number of the load on the data sheet, from 1; null if the stretch is not a load, such as the seating. */
   readonly load: number | null;
 }
 
 export const WAYS_TO_FIND = ["load", "restart", "interval", "none"] as const;
 export type WayToFind = (typeof WAYS_TO_FIND)[number];
 
-/** A load that departs from the level before by this share, and stays, is another; and by so many times the column's own scatter. */
+/**
+ * A new load begins where the load column departs from its level by more than this share and by more than SCATTERS
+ * times its own scatter, and stays there.
+ */
 const SHARE = 0.05;
 const SCATTERS = 6;
-/** Rows in a row that make a change of load one that stays. */
+/** A change of load stays if it holds for this many rows. */
 const STAYS = 3;
-/** Rows that settle the level of a load; its later rows are held against it, however slowly they leave it. */
+/** This many rows settle the level of a load; later rows are compared with that level, even if they leave it slowly. */
 const LEVEL_ROWS = 9;
-/** A stretch shorter than this, minutes, on the way from one load to the next is the ramp to it. */
+/** A stretch shorter than this, in minutes, between one load and the next is the ramp to the next load. */
 const RAMP = 1;
-/** Logging that quickens by so many times begins a load. */
+/** A load begins where the interval between rows becomes shorter by this factor. */
 const QUICKENED = 8;
 
-/** How the file at hand lets its loads be found, the surest first. */
+/** The ways in which the loads of this file can be found, the most reliable first. */
 export function waysFor(rows: LoggerRows, layout: Layout): WayToFind[] {
   const ways: WayToFind[] = [];
   if (layout.load !== null) ways.push("load");
@@ -65,7 +71,7 @@ function byLoad({ times, loads }: LoggerRows): number[] {
     const row = nth(known, i);
     if (departs(row) && known.slice(i, i + STAYS).every(departs)) {
       starts.push(row.at);
-      // While the load still climbs from row to row, the level climbs with it.
+      // While the load still climbs from row to row, the level follows it.
       while (i + 1 < known.length && differs(nth(known, i + 1).load, nth(known, i).load)) i++;
       first = [];
     } else if (departs(row)) continue;
@@ -74,7 +80,7 @@ function byLoad({ times, loads }: LoggerRows): number[] {
   return withoutRamps(starts, times, loads);
 }
 
-/** Leaves out a start that only carries on from the one before it in the same direction within a minute. */
+/** Leaves out a start that continues the one before it in the same direction within a minute. */
 function withoutRamps(starts: readonly number[], times: readonly number[], loads: readonly number[]): number[] {
   const kept: number[] = [];
   const carriesOn = (start: number, before: number): boolean => {
@@ -89,7 +95,7 @@ function withoutRamps(starts: readonly number[], times: readonly number[], loads
   return kept;
 }
 
-/** Starts where logging quickens: at the row before the first short interval. */
+/** Starts where the interval between rows becomes much shorter: at the row before the first short interval. */
 function byInterval({ times }: LoggerRows): number[] {
   const starts: number[] = [];
   for (let i = 2; i + 1 < times.length; i++) {
@@ -105,15 +111,18 @@ function startsOf(rows: LoggerRows, layout: Layout, way: WayToFind): number[] {
   if (way === "none") return [0];
   if (way === "restart") return [0, ...rows.restarts];
   if (way === "interval") return [0, ...byInterval(rows)];
-  // Times that begin again begin a load, whatever its column says.
+  // Where times begin again, a load begins, whatever the load column says.
   const changes = layout.loadKind === "number" ? byNumber(rows) : byLoad(rows);
   return [...new Set([0, ...changes, ...rows.restarts])].sort((a, b) => a - b);
 }
 
-/** A sheet has 48 loads at most; with ramps and seatings a file has a few times that. More stretches than this are no loads. */
+/**
+ * A sheet has 48 loads at most; with ramps and seatings a file has a few times as many stretches. More than this are
+ * not loads.
+ */
 export const MOST_STRETCHES = 200;
 
-/** The loads as stretches of rows, none of them given a number yet. */
+/** The loads as stretches of rows, without numbers. */
 export function findLoads(rows: LoggerRows, layout: Layout, way: WayToFind): LoadStep[] {
   const starts = startsOf(rows, layout, way);
   if (rows.lines.length === 0) return [];
@@ -124,7 +133,7 @@ export function findLoads(rows: LoggerRows, layout: Layout, way: WayToFind): Loa
 export const joinToBefore = (steps: readonly LoadStep[], index: number): LoadStep[] =>
   steps.flatMap((step, i) => (i === index - 1 ? [{ ...step, to: nth(steps, index).to }] : i === index ? [] : [step]));
 
-/** Begins a new stretch at a row within one; the same stretches where the row begins or ends one already. */
+/** Begins a new stretch at a row within one; returns the same stretches if one begins at the row. */
 export function splitAt(steps: readonly LoadStep[], row: number): LoadStep[] {
   return steps.flatMap((step) =>
     row > step.from && row < step.to
@@ -136,13 +145,13 @@ export function splitAt(steps: readonly LoadStep[], row: number): LoadStep[] {
   );
 }
 
-/** The middle value of the load column under a stretch; undefined where it says none. */
+/** The median of the load column under a stretch; undefined if the column has no value there. */
 export function levelOf({ loads }: LoggerRows, { from, to }: LoadStep): number | undefined {
   const known = loads.slice(from, to).filter((load) => !Number.isNaN(load));
   return known.length > 0 ? median(known) : undefined;
 }
 
-/** The stress of a level in `unit`. A force needs the diameter (mm); undefined where it cannot be worked out. */
+/** The stress of a level in `unit`; undefined if it cannot be calculated. A force needs the diameter (mm). */
 export function stressOf(
   level: number | undefined,
   layout: Layout,
@@ -157,15 +166,15 @@ export function stressOf(
   return stress.ok ? convert(stress.value, "stress", "kPa", unit) : undefined;
 }
 
-/** Stresses this near, as a share, are one load: a measured one is never quite the one wanted. */
+/** Stresses within this share of each other are one load: a measured stress is never exactly the nominal stress. */
 const NEAR = 0.05;
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= NEAR * Math.max(Math.abs(a), Math.abs(b));
 
 /**
- * Numbers for the loads: in test order to the loads of the sheet with such a stress, else to the next one if its stress is
- * blank; where none is known, one after another. A first stretch without stress, or under the seating stress, is no load.
- * Where stretches are numbered in the file, these numbers stand.
+ * Gives the stretches load numbers, in test order: the number of the load on the sheet with the same stress, else of
+ * the next load if its stress is blank; if no stress is known, 1, 2, 3 and so on. A first stretch without stress, or
+ * under the seating stress, is not a load. If the file numbers the loads, its numbers are taken.
  */
 export function numbered(
   steps: readonly LoadStep[],
@@ -201,7 +210,7 @@ export function numbered(
   });
 }
 
-/** Loads that two stretches or more were given. */
+/** Loads that were given to two or more stretches. */
 export function givenTwice(steps: readonly LoadStep[]): number[] {
   const given = steps.map(({ load }) => load).filter((load) => load !== null);
   return [...new Set(given.filter((load, index) => given.indexOf(load) !== index))];

@@ -1,6 +1,6 @@
 /**
- * What can be read from a logger's file about its own layout: offered to the user, who confirms it. What the file does not
- * say is left undefined: it is to be asked.
+ * Finds in a logger's file what it shows of its own layout. The user confirms the offer; parts that the file does not
+ * show stay undefined, and the user is asked.
  */
 import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { UNITS, unitNamed } from "../../reduction/units";
@@ -17,12 +17,12 @@ import {
 } from "./layout";
 import { cellsOf } from "./table";
 
-/** A layout in the making. */
+/** A layout that is not yet complete. */
 export type LayoutDraft = { readonly [K in keyof Layout]: Layout[K] | undefined };
 
-/** So many lines show how a file is laid out. */
+/** The layout is found from at most this many lines. */
 const LOOKED_AT = 20_000;
-/** Readings begin where so many lines in a row are readings. */
+/** Readings begin at the first of this many consecutive lines of readings. */
 const ROWS_IN_A_ROW = 3;
 const MOST_HEADING_ROWS = 4;
 
@@ -34,7 +34,7 @@ const isReading = (cell: string, decimal: DecimalMark): boolean =>
 
 const isBlank = (cell: string): boolean => cell.trim() === "";
 
-/** A tab or a semicolon hardly ever stands within a figure: they go before the comma. */
+/** A tab or a semicolon hardly ever occurs within a figure, so these are tried before the comma. */
 export function offeredDelimiter(lines: readonly string[]): Delimiter {
   const begun = lines.filter((line) => /^\s*["']?[-+.\d]/.test(line));
   const looked = begun.length > 0 ? begun : lines;
@@ -55,7 +55,10 @@ export function offeredDecimal(rows: readonly (readonly string[])[]): DecimalMar
   return commas > points ? "," : ".";
 }
 
-/** Whether a row is one of readings: two cells at least that are figures or times, and no fewer than the others. */
+/**
+ * Whether a row holds readings: at least two cells are figures or times, and these are at least as many as the other
+ * cells.
+ */
 function isDataRow(row: readonly string[], decimal: DecimalMark): boolean {
   const filled = row.filter((cell) => !isBlank(cell));
   const read = filled.filter((cell) => isReading(cell, decimal)).length;
@@ -81,7 +84,7 @@ export function headingsAbove(
 ): string[][] {
   const data = rows.slice(firstLine - 1, firstLine + 20);
   const columns = Math.max(...data.map((row) => row.length), 0);
-  // Loggers that end each row with a delimiter do not always end the headings so.
+  // Loggers that end each row with a delimiter do not always end the headings with one.
   const least = data.every((row) => isBlank(row[columns - 1] ?? "")) ? columns - 1 : columns;
   const above: (readonly string[])[] = [];
   for (let index = firstLine - 2; index >= 0 && above.length < MOST_HEADING_ROWS; index--) {
@@ -96,7 +99,10 @@ export function headingsAbove(
   );
 }
 
-/** The unit that a column's headings name: in brackets, as a cell of its own, or as the last word; "in" only as the first two. */
+/**
+ * The unit that the headings of a column name: in brackets, as a cell of its own, or as the last word; "in" counts only
+ * in brackets or as a cell of its own.
+ */
 export function unitIn(headings: readonly string[], names: readonly string[]): string | undefined {
   const bracketed = headings.flatMap((cell) =>
     [...cell.matchAll(/[[(]([^\])]+)[\])]/g)].flatMap(([, inner]) => inner ?? []),
@@ -131,19 +137,19 @@ const ABOUT = {
   step: /\b(?:step|stage|load no|load number|increment)\b/i,
 };
 
-/** So many cells tell a counter of lines from the number of a load. */
+/** With this many cells a counter of lines can be told from the number of a load. */
 const COUNTED = 10;
 
-/** Whether a column counts lines and not loads: more often than not it differs from the line before. */
+/** Whether a column counts lines and not loads: more than half of its cells differ from the line before. */
 const countsLines = (cells: readonly string[]): boolean =>
   cells.length >= COUNTED &&
   cells.filter((cell, index) => index > 0 && cell !== cells[index - 1]).length > cells.length / 2;
 
-/** Cells of one column, those that are filled. */
+/** The filled cells of one column. */
 const columnOf = (rows: readonly (readonly string[])[], col: number): string[] =>
   rows.map((row) => (row[col] ?? "").trim()).filter((cell) => cell !== "");
 
-/** The orders of day, month and year under which every date of the cells is one. */
+/** The orders of day, month and year in which every cell is a valid date. */
 function possibleOrders(dates: readonly string[]): DateOrder[] {
   return DATE_ORDERS.filter((order) =>
     dates.every((date) => {
@@ -172,13 +178,13 @@ interface Column {
 
 export interface Offer {
   readonly draft: LayoutDraft;
-  /** The name of each column: its headings joined, "" where it has none. */
+  /** The name of each column: its headings joined; "" if it has none. */
   readonly columns: readonly string[];
 }
 
 /**
- * The layout that a file shows of itself. `delimiter`, `decimal` and `firstLine` that the user has set stand; the rest is
- * looked at again under them.
+ * The layout that a file shows. A `delimiter`, `decimal` or `firstLine` that the user has set is kept, and the rest is
+ * found with it.
  */
 export function offerLayout(
   lines: readonly string[],
@@ -273,7 +279,7 @@ export function offerLayout(
   };
 }
 
-/** Whether times fall back to where they began. */
+/** Whether times fall back to their start. */
 function timesRun(cells: readonly string[], form: TimeForm, decimal: DecimalMark): "test" | "load" {
   const times = cells
     .map((cell) => timeIn(cell, form, decimal, "ymd")?.minutes)
@@ -284,7 +290,7 @@ function timesRun(cells: readonly string[], form: TimeForm, decimal: DecimalMark
   return times.some(fallsBack) ? "load" : "test";
 }
 
-/** By how the readings end against how they begin: a test loads more than it unloads. */
+/** Whether readings rise or fall, from their start and their end: a test loads more than it unloads. */
 function senseOf(cells: readonly string[], decimal: DecimalMark): "rise" | "fall" | undefined {
   const readings = cells
     .map((cell) => numberIn(cell, decimal))
@@ -295,7 +301,7 @@ function senseOf(cells: readonly string[], decimal: DecimalMark): "rise" | "fall
   return change === 0 ? undefined : change > 0 ? "rise" : "fall";
 }
 
-/** The layout once nothing is left to be chosen; else which parts are. */
+/** The layout if every part is known; otherwise the parts that are missing. */
 export function finished(draft: LayoutDraft): { readonly layout: Layout } | { readonly missing: (keyof Layout)[] } {
   // Object.keys is typed as any text; a draft has the keys of a layout and no others.
   const missing = (Object.keys(draft) as (keyof Layout)[]).filter((key) => draft[key] === undefined);

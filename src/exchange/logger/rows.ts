@@ -1,6 +1,6 @@
 /**
- * The readings of a logger's file in the order of its lines, and every line that cannot be used with the reason. Nothing
- * is mended: a line counts as it stands or is left out and told.
+ * The readings of a logger's file in the order of its lines, and every line that cannot be used, with the reason.
+ * Nothing is corrected: a line is taken as it is, or left out and listed.
  */
 import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { numberIn, timeIn } from "./cell";
@@ -8,7 +8,7 @@ import type { TextFile } from "./decode";
 import type { Layout } from "./layout";
 import { cellsOf } from "./table";
 
-/** What can be the matter with a line; those of KEPT_KINDS are used all the same. */
+/** What may be wrong with a line; lines with one of KEPT_KINDS are used nevertheless. */
 export const FAULT_KINDS = [
   "blank",
   "text",
@@ -33,24 +33,24 @@ export interface Fault {
   /** Line of the file, from 1. */
   readonly line: number;
   readonly kind: FaultKind;
-  /** What stands there, in short. */
+  /** The content of the cell, shortened. */
   readonly cell: string;
 }
 
-/** The lines that count, as columns of one length. */
+/** The lines that are used, as columns of equal length. */
 export interface LoggerRows {
   readonly lines: readonly number[];
-  /** Minutes as the file has them: from its own zero, from 1970, or from midnight. */
+  /** Minutes as in the file: from its own zero, from 1970, or from midnight. */
   readonly times: readonly number[];
   readonly readings: readonly number[];
-  /** In the unit of the column; NaN where there is none. */
+  /** In the unit of the column; NaN if the line has no load. */
   readonly loads: readonly number[];
-  /** Indices of rows at which the times begin again; the first row is none. */
+  /** Indices of rows at which the times begin again, without the first row. */
   readonly restarts: readonly number[];
   readonly faults: readonly Fault[];
 }
 
-/** Lines read between two looks at the clock. */
+/** Lines read between two reports of progress. */
 const CHUNK = 1000;
 const HALF_A_DAY = 720;
 const SHOWN = 40;
@@ -58,7 +58,7 @@ const SHOWN = 40;
 const shown = (text: string): string => (text.length > SHOWN ? `${text.slice(0, SHOWN - 1)}…` : text);
 const isBlank = (cell: string | undefined): boolean => cell === undefined || cell.trim() === "";
 
-/** Reads the file by the layout, in steps: yields the share that is done, returns the rows. */
+/** Reads the file by the layout, in steps: yields the share that is done, and returns the rows. */
 export function* readRows(file: TextFile, layout: Layout): Generator<number, LoggerRows> {
   const lines: number[] = [];
   const times: number[] = [];
@@ -70,7 +70,7 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
   const needed = [layout.time, layout.reading, layout.date, layout.load].filter((col) => col !== null);
   const widest = Math.max(...needed);
   const headings = new Set(file.lines.slice(0, firstLine - 1).map((line) => line.trim()));
-  /** Days passed by a clock without dates. */
+  /** Midnights that a clock without dates has passed. */
   let days = 0;
   let loadStart = 0;
 
@@ -119,7 +119,7 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
     readings.push(reading);
     loads.push(load);
   };
-  /** The last cell of the line has fewer digits than the same cell of the line before. */
+  /** Whether a line looks cut off: its last cell has fewer digits than the same cell of the line before. */
   const looksCut = (row: readonly string[], before: string): boolean => {
     const cells = firstOf(cellsOf([before], delimiter));
     return row.length === cells.length && lastOf(row).length < lastOf(cells).length;
@@ -135,7 +135,10 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
   return { lines, times, readings, loads, restarts, faults: faults.sort((a, b) => a.line - b.line) };
 }
 
-/** Readings so many times as far off the others as nine tenths of these lie apart may be the code of a broken sensor. */
+/**
+ * A reading may be the code of a broken sensor if it lies outside the middle nine tenths of the readings by more than
+ * this many times their range.
+ */
 const FAR = 10;
 
 function farOff(readings: readonly number[]): number[] {

@@ -3,8 +3,8 @@ import { parse } from "papaparse";
 import type { Delimiter } from "./layout";
 
 /**
- * The cells of each line. A record is a line: a quotation mark that is never closed, as of 25.4", cannot take the rest of the
- * file with it.
+ * The cells of each line. Every line is a record of its own: a quotation mark that is never closed, as in 25.4", does
+ * not take the rest of the file with it.
  */
 export function cellsOf(lines: readonly string[], delimiter: Delimiter): string[][] {
   const read = parse<string[]>(lines.join("\n"), { delimiter, newline: "\n", skipEmptyLines: false });

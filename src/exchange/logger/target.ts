@@ -1,4 +1,4 @@
-/** The data sheet that readings go to: what it holds, and what is written into it. */
+/** The data sheet that readings go to: its present content, and the cells that are written. */
 import { nth } from "../../reduction/numeric/lists";
 import { convert, unitNamed, UNITS } from "../../reduction/units";
 import type { CellValue, NamedColumns } from "../../workbook/port";
@@ -7,7 +7,7 @@ import type { Layout } from "./layout";
 
 const numbers = Array.from({ length: MOST_LOADS }, (_, index) => index + 1);
 
-/** What is asked of the sheet before it is written. */
+/** The names that are read from the sheet before it is written. */
 export const TARGET_NAMES: readonly string[] = [
   "load_number",
   "load_stress",
@@ -24,20 +24,20 @@ export const TARGET_NAMES: readonly string[] = [
 ];
 
 export interface TargetLoad {
-  /** In the sheet's unit. */
+  /** In the unit of the sheet. */
   readonly stress?: number;
-  /** Row of the load table, from 0, where it is not that of the load's number. */
+  /** Row of the load table, from 0, if it differs from the number of the load. */
   readonly row?: number;
-  /** How many readings it holds. */
+  /** How many readings the load holds. */
   readonly held: number;
   /** Rows down to the last that holds a time or a reading. */
   readonly used: number;
 }
 
 export interface Target {
-  /** Per load of the sheet, from load 1. */
+  /** The loads of the sheet, from load 1. */
   readonly loads: readonly TargetLoad[];
-  /** Rows that a load has for readings. */
+  /** How many rows each load has for readings. */
   readonly room: number;
   readonly zeroReading: CellValue;
   readonly dialFactor: CellValue;
@@ -48,7 +48,7 @@ export interface Target {
   /** mm */
   readonly diameter?: number;
   readonly frame: string;
-  /** The test remarks; undefined where the sheet has no cell for them. */
+  /** The test remarks; undefined if the sheet has no cell for them. */
   readonly remarks?: CellValue;
 }
 
@@ -57,7 +57,7 @@ const usedRows = (cells: readonly CellValue[]): number =>
 
 const numberOf = (value: CellValue): number | undefined => (typeof value === "number" ? value : undefined);
 
-/** The data sheet behind the values that `WorkbookPort.readNames` gives for TARGET_NAMES. */
+/** The data sheet, from the values that `WorkbookPort.readNames` gives for TARGET_NAMES. */
 export function targetOf(found: Readonly<Record<string, readonly (readonly CellValue[])[]>>): Target {
   const column = (name: string): CellValue[] => (found[name] ?? []).map(([value = ""]) => value);
   const single = (name: string): CellValue => column(name)[0] ?? "";
@@ -67,7 +67,7 @@ export function targetOf(found: Readonly<Record<string, readonly (readonly CellV
   const diameter = numberOf(single("diameter"));
   const stresses = column("load_stress");
   const loadNumbers = column("load_number");
-  // A row that was put into the load table has no number, and moves the loads below it.
+  // A row that a person put into the load table has no number, and moves the loads below it.
   const rowOf = (load: number): number => {
     const row = loadNumbers.indexOf(load);
     return row < 0 ? load - 1 : row;
@@ -95,18 +95,19 @@ export function targetOf(found: Readonly<Record<string, readonly (readonly CellV
   };
 }
 
-/** A cell of the sheet whose value decides how the sheet understands the file's readings. */
+/** A cell of the sheet whose value decides how the sheet reads the readings of the file. */
 export interface InputChange {
   readonly name: "dial_factor" | "dial_sense" | "zero_reading";
   /** "" where the cell is blank. */
   readonly now: CellValue;
-  /** What the file needs there. */
+  /** The value that the file needs. */
   readonly wanted: CellValue;
 }
 
 /**
- * Cells that differ from what the file needs: lengths are written as they are read, so the length of one division carries
- * their unit; which way readings go; the zero reading under the seating, where the file has one.
+ * Cells that differ from what the file needs. Readings are written in the unit of the file, so the dial factor must be
+ * the length of that unit; the dial sense must be the direction of the readings; and the zero reading must be the
+ * reading under the seating stress, if the file has one.
  */
 export function inputChanges(target: Target, layout: Layout, seatingReading?: number): InputChange[] {
   const wanted: [InputChange["name"], CellValue, CellValue | undefined][] = [
@@ -125,19 +126,22 @@ export function inputChanges(target: Target, layout: Layout, seatingReading?: nu
   );
 }
 
-/** What goes to one load of the sheet. */
+/** The readings that go to one load of the sheet. */
 export interface LoadFilling {
   readonly load: number;
   readonly times: readonly number[];
   readonly readings: readonly number[];
-  /** In the sheet's unit; written only where the sheet has none. */
+  /** In the unit of the sheet; written only if the sheet has no stress for the load. */
   readonly stress?: number;
 }
 
 const padded = (values: readonly number[], rows: number): CellValue[] =>
   Array.from({ length: Math.max(rows, values.length) }, (_, index) => values[index] ?? "");
 
-/** The columns to write: each load's times and readings, over all that stood there before, and the stresses that are blank. */
+/**
+ * The columns to write: times and readings of each load, in place of everything that stood there, and the stresses that
+ * are blank.
+ */
 export function columnsFor(
   target: Target,
   loads: readonly LoadFilling[],

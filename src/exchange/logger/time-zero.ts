@@ -1,9 +1,9 @@
 /**
- * When a load was applied, as the readings show it: at the load's first row, or at the last row before the load.
+ * Finds when a load was applied, from its readings: at the first row of the load, or at the last row before the load.
  *
- * Early compression grows with the root of the time since the load was applied (Terzaghi, up to half of primary; any
- * textbook). Counted from the right moment, the first readings of a load lie on a straight line against root time; counted
- * from a later or an earlier one, they lie on a bent line.
+ * Early compression grows with the square root of the time since the load was applied (Terzaghi, up to half of primary;
+ * any textbook). If time counts from the right moment, the first readings of a load lie on a straight line against root
+ * time; if it counts from a later or an earlier moment, they lie on a bent line.
  */
 import { nth } from "../../reduction/numeric/lists";
 import { straightLine } from "../../reduction/numeric/straight-line";
@@ -12,19 +12,22 @@ import type { LoggerRows } from "./rows";
 
 export interface TimeZero {
   readonly rule: "before" | "last row";
-  /** Loads whose readings speak for the rule, of the loads that have readings enough to speak at all. */
+  /** Number of loads whose readings favour the rule, and number of loads with enough readings to favour one. */
   readonly loads: number;
   readonly of: number;
 }
 
-/** Share of a load's movement up to which readings count as early. Common practice, no source. */
+/** Readings count as early up to this share of the movement of the load. Common practice, no source. */
 const EARLY = 0.5;
 const LEAST_ROWS = 5;
 const MOST_ROWS = 40;
-/** Natural logarithm of the likelihood ratio from which the readings of all loads together decide: about 20 to 1. */
+/** From this natural logarithm of the likelihood ratio on, the readings of all loads together decide: about 20 to 1. */
 const DECIDES = 3;
 
-/** How much more likely the last row before the load is than its first row, as a natural logarithm; undefined where rows are too few. */
+/**
+ * How much more likely the last row before the load is than the first row of the load, as a natural logarithm;
+ * undefined if there are too few rows.
+ */
 function evidence({ times, readings }: LoggerRows, { from, to }: LoadStep, resolution: number): number | undefined {
   const before = from - 1;
   const start = nth(readings, before);
@@ -34,7 +37,7 @@ function evidence({ times, readings }: LoggerRows, { from, to }: LoadStep, resol
     if ((nth(readings, row) - start) / movement <= EARLY) rows.push(row);
   if (rows.length < LEAST_ROWS) return undefined;
   const found = rows.map((row) => nth(readings, row));
-  // Readings are rounded: a line cannot lie nearer to them than that.
+  // Readings are rounded: no line can lie nearer to them than rounding allows.
   const rounding = (resolution ** 2 / 12) * rows.length;
   const misfit = (zero: number): number =>
     straightLine(
@@ -45,7 +48,7 @@ function evidence({ times, readings }: LoggerRows, { from, to }: LoadStep, resol
   return first > 0 && last > 0 ? (rows.length / 2) * Math.log(first / last) : undefined;
 }
 
-/** The smallest step between two readings of a file; 0 where all are equal. */
+/** The smallest step between two readings of a file; 0 if all are equal. */
 function resolutionOf(readings: readonly number[]): number {
   const sorted = Float64Array.from(readings).sort();
   let least = Infinity;
@@ -57,7 +60,10 @@ function resolutionOf(readings: readonly number[]): number {
   return Number.isFinite(least) ? least : 0;
 }
 
-/** What the readings of all loads show together; the first row, the rule of the trade, where they do not decide. */
+/**
+ * The time zero that the readings of all loads show together; the first row, the rule of the trade, if they do not
+ * decide.
+ */
 export function timeZeroShown(rows: LoggerRows, steps: readonly LoadStep[]): TimeZero {
   const resolution = resolutionOf(rows.readings);
   const found = steps
