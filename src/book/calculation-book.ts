@@ -1,6 +1,7 @@
 /**
- * The calculation book of a test: for each number of the results, and for the numbers of each load, the formula with the
- * numbers put in and the result, from the sheet's own values in its own units. What is read off a construction says which.
+ * The calculation book of a test. Each number of the results and each number of a load has a line: the formula with the
+ * numbers put in, and the result, from the values of the sheet in its units. A line for a value read off a construction
+ * names the construction.
  */
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
@@ -29,16 +30,16 @@ export interface Entry {
   readonly name: string;
   /** Number of a load. */
   readonly load?: number;
-  /** Row of its column, from 0. */
+  /** Row of the number in its column, from 0. */
   readonly row: number;
   readonly label: string;
-  /** The formula with its numbers, or what it was read off. */
+  /** The formula with its numbers, or the construction that the value was read off. */
   readonly text: string;
-  /** What the line comes to, in the sheet's unit; absent where it is read off. */
+  /** The result of the line, in the unit of the sheet; absent if the value is read off a construction. */
   readonly result?: number;
-  /** What the line was worked out from, where a formula gives it. */
+  /** The formula and the numbers of the line, if a formula gives it. */
   readonly worked?: Worked;
-  /** What the sheet shows. */
+  /** The value that the sheet shows. */
   readonly value: number;
   readonly unit: string;
   /** Number format of the sheet. */
@@ -49,7 +50,7 @@ type Named = Pick<NamedField, "name" | "label" | "measure">;
 type Cell = number | undefined;
 type Line = { readonly text: string; readonly result?: number; readonly worked?: Worked } | undefined;
 
-/** The units of the sheet, for the measures of a formula. */
+/** The units of the sheet for the measures of a formula. */
 function unitsOn(values: NamedValues, id: string): Units {
   const formula = FORMULAS.find((one) => one.id === id)!;
   const onSheet: Partial<Record<Measured, Measure>> = {
@@ -66,7 +67,7 @@ function unitsOn(values: NamedValues, id: string): Units {
     const measure = measures && onSheet[measures];
     const cell = measure && unitCellOf(measure);
     const typed = cell && String(values[cell]?.[0]?.[0] ?? "");
-    // A unit that the formula does not know leaves it in its own.
+    // A unit that the formula does not know is ignored: the formula keeps its own unit.
     if (measures && typed && FORMULA_UNITS[measures].includes(typed)) units[measures] = typed;
   }
   return units;
@@ -77,7 +78,7 @@ export function calculationBook(record: TestRecord, values: NamedValues): Entry[
     const value = values[name]?.[row]?.[0];
     return typeof value === "number" ? value : undefined;
   };
-  /** A line of a formula; none where a number is missing or the reduction refuses. */
+  /** A line of a formula; undefined if a number is missing or the reduction refuses. */
   const line = (id: string, numbers: readonly Cell[], after = ""): Line => {
     if (numbers.some((number) => number === undefined)) return undefined;
     const formula = FORMULAS.find((one) => one.id === id)!;
@@ -140,7 +141,7 @@ const density =
     return line(weight ? "unit_weight" : "density", [mass(sheet), cell("diameter"), cell("initial_height")]);
   };
 
-/** The slope of the best line through points, shown between two points on that line. */
+/** The slope of the least-squares line through points, shown between two points on that line. */
 function slopeLine({ line }: Sheet, id: string, points: readonly LoadPoint[], basis: string): Line {
   if (points.length < 2) return undefined;
   const x = points.map(({ stress }) => Math.log10(stress));
@@ -158,7 +159,7 @@ function slopeLine({ line }: Sheet, id: string, points: readonly LoadPoint[], ba
   );
 }
 
-/** An index shown on the first of the branches it was read from. */
+/** An index, shown on the first of the branches that it was read from. */
 function meanSlope(sheet: Sheet, id: string, index: Outcome<Index>): Line {
   if (!index.ok) return undefined;
   const { basis, readings } = index.value;
@@ -184,7 +185,7 @@ function virgin({ reduced: { curve } }: Sheet): { points: readonly LoadPoint[]; 
 
 const few = (value: number): string => String(Number(value.toPrecision(4)));
 
-/** The void ratio at the in-situ stress, straight between the points of first loading on log of stress. */
+/** The void ratio at the in-situ stress, interpolated linearly on log of stress between points of first loading. */
 function atInSitu(sheet: Sheet): { e: number; text: string } | undefined {
   const { record, reduced: all, cell, line } = sheet;
   const sigma = cell("in_situ_stress");
@@ -213,12 +214,12 @@ const ofInSitu =
 
 const construction = (text: string) => (): Line => ({ text });
 
-/** Ring and dry soil, without the salt that is taken out. */
+/** Mass of ring and dry soil, less the salt. */
 const dryWithRing = (cell: Sheet["cell"]): Cell => less(cell("ring_and_dry"), cell("salt_mass") ?? 0);
 const withoutSalt = (cell: Sheet["cell"]): string =>
   cell("salt_mass") === undefined ? "" : ", the salt of the pore water taken out";
 
-/** The numbers of the results. A test holds that none that the sheet shows is without one. */
+/** The lines of the results. A test checks that every result of the sheet has one. */
 const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
   dry_mass: ({ cell, line }) => line("dry_mass", [dryWithRing(cell), cell("ring_mass")], withoutSalt(cell)),
   solids_height: ({ cell, line }) =>
@@ -349,7 +350,7 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
 
 interface LoadSheet extends Sheet {
   readonly row: number;
-  /** Row of the load before; undefined where the test starts. */
+  /** Row of the load before; undefined for the first load. */
   readonly before: number | undefined;
   readonly index: number;
 }
@@ -357,7 +358,7 @@ interface LoadSheet extends Sheet {
 const before = ({ cell, before: row }: LoadSheet, name: string, start: string): Cell =>
   row === undefined ? cell(start) : cell(name, row);
 
-/** The dial's factor, with the sign of compression. */
+/** The dial factor, with the sign of compression. */
 const factor = ({ values, cell }: Sheet): Cell => {
   const size = cell("dial_factor");
   return size === undefined ? undefined : values.dial_sense?.[0]?.[0] === "fall" ? -size : size;
@@ -372,7 +373,7 @@ const coefficient =
   (sheet: LoadSheet): Line =>
     sheet.line(id, [sheet.cell(time, sheet.row), sheet.cell(height, sheet.row), faces(sheet)]);
 
-/** The height at a reading of the load, compression and deflection counted from the zero reading. */
+/** The height at a reading of the load; compression and deflection count from the zero reading. */
 const heightAt = (sheet: LoadSheet, reading: Cell, after: string): Line => {
   const { cell, row, line } = sheet;
   const seen = [
@@ -385,7 +386,7 @@ const heightAt = (sheet: LoadSheet, reading: Cell, after: string): Line => {
   return line("height_at_reading", seen, after);
 };
 
-/** What the table has at a stress, on one of its columns; none beyond the table. */
+/** The value of the calibration table at a stress, from one of its columns; undefined beyond the table. */
 function ofTable(
   { record, cell, values, line }: Sheet,
   stress: Cell,
@@ -404,7 +405,7 @@ function ofTable(
   return line("apparatus_deflection", [stress, a.s, b.s, a.d, b.d], ", between two rows of the table");
 }
 
-/** The numbers of a load. */
+/** The lines of a load. */
 const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
   end_reading: construction("the reading at the latest time of the load"),
   deformation: (sheet) =>
@@ -515,10 +516,13 @@ const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
 
 // --- As a sheet ----------------------------------------------------------------------------------------------------
 
-/** Characters across the column of the working. */
+/** Width of the column of formulas, in characters. */
 const BOOK_WIDTH = 96;
 
-/** The book on a sheet of its own: text as it was, beside the number as the data sheet has it now. */
+/**
+ * The book on a sheet of its own: the lines are text, beside them a reference to the number that the data sheet has
+ * now.
+ */
 export function bookSheet(sheet: string, entries: readonly Entry[], names: readonly SheetName[]): SheetPlan {
   const boxes = boxesByName(names);
   return tableSheet({

@@ -1,6 +1,6 @@
 /**
- * Results of the sheet beside values worked out by hand: which can be compared, how far each may differ, and the sheet on
- * which the comparison is signed. Numbers are in the units of the data sheet.
+ * Compares results of the sheet with values calculated by hand: which results can be compared, how far each may differ,
+ * and the sheet on which the comparison is signed. Numbers are in the units of the data sheet.
  */
 import { cellAddress } from "../workbook/address";
 import { FIELDS, type NamedField } from "../specification/fields";
@@ -17,26 +17,29 @@ import { reduced, type LoadReduced } from "../record/reduced-test";
 import { tableSheet, type TableColumn } from "../workbook/table-sheet";
 
 export interface Compared {
-  /** The value less the one by hand. */
+  /** The value less the value by hand. */
   readonly difference: number;
   /** The difference over the value by hand. */
   readonly relative: number;
   readonly agrees: boolean;
 }
 
-/** `tolerance` is a ratio to the value by hand, which must not be zero. A difference of exactly the tolerance agrees. */
+/**
+ * Compares two values. `tolerance` is a ratio to the value by hand, which must not be zero. A difference equal to the
+ * tolerance agrees.
+ */
 export function compare(value: number, byHand: number, tolerance: number): Compared {
   const difference = value - byHand;
   const relative = difference / Math.abs(byHand);
   return { difference, relative, agrees: Math.abs(relative) <= tolerance * (1 + 1e-9) };
 }
 
-/** Why numbers may differ as far as they do. */
+/** The reason why two numbers may differ. */
 export type Reading = "rounding" | "log time" | "root time" | "yield" | "slope";
 
 /**
- * How far a value may lie from one read off a drawing, as a ratio to it: the spread of careful hand readings.
- * Common practice, no source; see DEVELOPERS.md.
+ * How far a value may lie from a value read off a drawing, as a ratio to the latter: the spread of careful hand
+ * readings. Common practice, no source; see DEVELOPERS.md.
  */
 export const GRAPHICAL: Readonly<Record<Exclude<Reading, "rounding">, number>> = {
   "log time": 0.1,
@@ -67,22 +70,25 @@ export interface Quantity {
   readonly row: number;
   readonly label: string;
   readonly value: number;
-  /** The same by the construction as a hand draws it, where it is read off one of a load: a hand reading is compared with it first. */
+  /**
+   * The value by the "drawn" procedure, if the value is read off a construction of a load: a hand reading is compared
+   * with this value first.
+   */
   readonly drawn?: number;
   readonly unit: string;
   readonly format?: string;
   readonly reading: Reading;
-  /** Ratio to the value by hand. */
+  /** A ratio to the value by hand. */
   readonly tolerance: number;
 }
 
 const word = (values: NamedValues, name: string): string => String(values[name]?.[0]?.[0] ?? "");
 
-/** The unit that stands beside a measure's numbers on the sheet. */
+/** The unit that the sheet shows for a measure. */
 export const unitOn = (values: NamedValues, measure: Measure): string =>
   unitText(measure, (cell) => word(values, cell));
 
-/** One unit of the last place that a number is shown to: what rounding by hand may differ by. */
+/** One unit of the last place that the format shows: rounding by hand may differ by this much. */
 export function lastPlace(value: number, code: string | undefined): number {
   const format = code && partFor(code, value);
   if (format === undefined || !/0/.test(format)) return Math.abs(value) * 1e-3;
@@ -91,7 +97,10 @@ export function lastPlace(value: number, code: string | undefined): number {
   return 10 ** -(digits + (format.endsWith("%") ? 2 : 0));
 }
 
-/** What a label that is set in under another belongs to: "  not less than" is of the preconsolidation stress. */
+/**
+ * Labels that can be read alone: an indented label gets the label above it, so that " not less than" names the
+ * preconsolidation stress.
+ */
 const LABELS: ReadonlyMap<string, string> = (() => {
   const labels = new Map<string, string>();
   let above = "";
@@ -102,10 +111,10 @@ const LABELS: ReadonlyMap<string, string> = (() => {
   return labels;
 })();
 
-/** A label that can be read alone. */
+/** The label of a name, readable alone. */
 export const labelOf = (name: string, label: string): string => LABELS.get(name) ?? label.trim();
 
-/** What is read off the drawn constructions of a load, by the names of the load table; cv in the sheet's unit. */
+/** Values read off the drawn constructions of a load, by the names of the load table; cv in the unit of the sheet. */
 function drawnMarks(
   { increment, cvLogTime, cvRootTime }: LoadReduced,
   cvUnit: string,
@@ -131,14 +140,16 @@ function drawnMarks(
   };
 }
 
-/** The record as if every construction were drawn. */
+/** The record with every construction set to "drawn". */
 const drawnThroughout = (record: TestRecord): TestRecord => ({
   ...record,
   words: { ...record.words, time_procedure: "drawn" },
   picks: record.picks.filter(({ of }) => of !== PROCEDURE_PICK),
 });
 
-/** Results that hand values may be compared with: numbers that the sheet shows, of the test and then load by load. */
+/**
+ * Results that can be compared with hand values: numbers that the sheet shows, first of the test and then load by load.
+ */
 export function quantities(record: TestRecord, values: NamedValues): Quantity[] {
   const system = word(values, "length_unit") === "in" ? "US" : "SI";
   const found: Quantity[] = [];
@@ -177,7 +188,10 @@ export function quantities(record: TestRecord, values: NamedValues): Quantity[] 
 // --- The signed sheet ------------------------------------------------------------------------------------------------
 
 const ROWS = 300;
-/** Column of value, value by hand and tolerance; the answer of CLAY.COMPARE fills three from `difference` on. */
+/**
+ * Columns of the value, the value by hand and the tolerance; the answer of CLAY.COMPARE fills three columns from
+ * `difference` on.
+ */
 const [VALUE, HAND, TOLERANCE] = [3, 5, 6];
 
 const LIVE = (row: number): string => {
@@ -200,7 +214,7 @@ const COLUMNS: readonly TableColumn[] = [
   { name: "compare_when", heading: "When", width: 17, kind: "input", format: "@" },
 ];
 
-/** The columns that are filled; the others follow from them. */
+/** The columns that are written; formulas fill the others. */
 export const COMPARISON_NAMES: readonly string[] = COLUMNS.filter(({ kind }) => kind === "input").map(
   ({ name }) => name,
 );

@@ -1,7 +1,7 @@
 /**
- * The formulas of the trade as they are written in a calculation book: one definition each, with symbols, units, an
- * expression that reads as text and can be evaluated, and the function of the reduction that works it out. A test evaluates
- * the expression with units by an independent parser and holds it against that function.
+ * The formulas of the trade as a calculation book prints them. Each has one definition: symbols, units, an expression
+ * that reads as text and can be evaluated, and the function of the reduction that calculates it. A test evaluates the
+ * expression with units by an independent parser and compares it with that function.
  */
 import {
   coefficientOfCompressibility,
@@ -26,10 +26,10 @@ import { settlement } from "../reduction/settlement";
 import { convert, unitsOf, type Quantity } from "../reduction/units";
 import { collapse, wettingStrain } from "../reduction/wetting";
 
-/** What a number of a formula measures, where it has a unit. */
+/** What a number of a formula measures, if it has a unit. */
 export type Measured = Exclude<Quantity, "density"> | "mass" | "time" | "mass density" | "unit weight";
 
-/** The units that each may be given in, the first is that of `compute`. */
+/** The units in which each measure may be given; `compute` takes the first. */
 export const FORMULA_UNITS: Readonly<Record<Measured, readonly string[]>> = {
   length: unitsOf("length"),
   stress: unitsOf("stress"),
@@ -43,7 +43,7 @@ export const FORMULA_UNITS: Readonly<Record<Measured, readonly string[]>> = {
   "unit weight": ["kN/m3", "pcf"],
 };
 
-/** A value of a formula from one of its units to another. */
+/** Converts a value of a formula from one unit to another. */
 export const convertMeasured = (value: number, of: Measured, from: string, to: string): number =>
   of === "mass" || of === "time"
     ? value
@@ -54,18 +54,18 @@ export interface Argument {
   /** "the height of solids" */
   readonly name: string;
   readonly measures?: Measured;
-  /** What it is where it is left out; only at the end. */
+  /** The value if the argument is omitted; only the last arguments may be. */
   readonly fallback?: number;
-  /** Whether it may be zero or negative; elsewhere a blank cell is told of. */
+  /** Whether the value may be zero or negative; otherwise a blank cell is refused. */
   readonly signed?: boolean;
-  /** A count, or a reading: a whole number is shown as one. */
+  /** Whether the value is a count or a reading: a whole number is shown without decimals. */
   readonly whole?: boolean;
 }
 
 export interface Constant {
   readonly symbol: string;
   readonly value: number;
-  /** As it is printed: "m/s^2". */
+  /** As printed: "m/s^2". */
   readonly unit?: string;
 }
 
@@ -76,9 +76,9 @@ export interface Formula {
   readonly constants?: readonly Constant[];
   readonly expression: string;
   readonly result?: Measured;
-  /** Digits after the point of a result without a unit. */
+  /** Decimals of a result without a unit. */
   readonly decimals?: number;
-  /** By the reduction, arguments and result in the first of their units. */
+  /** Calculates by the reduction; arguments and result in the first of their units. */
   readonly compute: (...values: number[]) => Outcome<number>;
 }
 
@@ -110,7 +110,7 @@ const load = (sigma_1: number, sigma_2: number, e_1: number, e_2: number, e_0?: 
 const perKpaToMv = (perKpa: Outcome<number>): Outcome<number> =>
   then(perKpa, (value) => given(convert(value, "mv", "1/kPa", FORMULA_UNITS.mv[0])));
 
-/** Height of the specimen at the middle of the load, and how many of its faces drain. */
+/** Height of the specimen at the middle of the load, and the number of faces that drain. */
 const DRAINED: readonly Argument[] = [
   length("H", "the height at the middle of the load"),
   ratio("n", "the number of draining faces", { fallback: 2, whole: true }),
@@ -131,7 +131,7 @@ const slope = (sigma_1: number, sigma_2: number, e_1: number, e_2: number): Outc
   );
 };
 
-/** Straight between two points on log of stress. */
+/** The arguments of a linear interpolation between two points on log of stress. */
 const onLogStress = (unit: "length" | "ratio"): readonly Argument[] => {
   const value = unit === "length" ? length : ratio;
   return [
@@ -143,7 +143,7 @@ const onLogStress = (unit: "length" | "ratio"): readonly Argument[] => {
   ];
 };
 
-/** A layer, its in-situ stress and the increase. */
+/** The arguments of a layer: thickness, in-situ stress and increase. */
 const LAYER: readonly Argument[] = [
   length("H", "the thickness"),
   stressOf("sigma_v0", "the in-situ stress"),

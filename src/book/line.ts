@@ -4,7 +4,7 @@ import { convertMeasured, FORMULA_UNITS, type Constant, type Formula, type Measu
 
 export type Units = Readonly<Partial<Record<Measured, string>>>;
 
-/** What a line was worked out from: a formula by its id, numbers in the units given. */
+/** The source of a line: a formula by its id, and its numbers in the units given. */
 export interface Worked {
   readonly formula: string;
   readonly values: readonly number[];
@@ -12,7 +12,7 @@ export interface Worked {
   readonly result: number;
 }
 
-/** Digits after the point that a unit is read to; four significant digits where there is none. */
+/** Decimals to which a unit is shown; four significant digits for other units. */
 const DECIMALS: Readonly<Record<string, number>> = {
   mm: 3,
   cm: 4,
@@ -33,7 +33,7 @@ const DECIMALS: Readonly<Record<string, number>> = {
   pcf: 1,
 };
 const RATIO_DECIMALS = 3;
-/** A typed number is shown with up to so many digits more, if it has no others. */
+/** A number that was typed may be shown with up to this many decimals more, if it then shows all its digits. */
 const MORE = 3;
 const SIGNIFICANT = 4;
 
@@ -42,13 +42,13 @@ const significant = (value: number): string => {
   return /e/.test(text) ? Number(text).toExponential() : text;
 };
 
-/** Rounded to `decimals`, but to four significant digits where that would leave fewer than three. */
+/** Rounds to `decimals`; to four significant digits if `decimals` would leave fewer than three. */
 function rounded(value: number, decimals: number | undefined): string {
   if (decimals === undefined || (value !== 0 && Math.abs(value) < 10 ** (2 - decimals))) return significant(value);
   return value.toFixed(decimals);
 }
 
-/** A number put in: as it was typed where it has few digits, rounded where it was calculated. */
+/** A number as put into a formula: all its digits if it was typed with few, rounded if it was calculated. */
 function putIn(value: number, decimals: number | undefined): string {
   const least = decimals ?? 0;
   for (let more = least; more <= least + MORE; more++)
@@ -56,7 +56,7 @@ function putIn(value: number, decimals: number | undefined): string {
   return rounded(value, decimals);
 }
 
-/** A unit of force that is written as a mass stands for its weight. */
+/** A force given in a unit of mass is the weight of that mass. */
 const lettered = (unit: string): string => (unit === "kg" ? "kgf" : unit);
 
 export interface Working {
@@ -71,8 +71,8 @@ export interface Working {
 const unitOf = (measures: Measured, units: Units): string => units[measures] ?? FORMULA_UNITS[measures][0];
 
 /**
- * Numbers in the units given (in the formula's own where none is). A result without a unit needs none of its numbers': they
- * are then shown bare, unless a unit was named. Refuses what the reduction refuses.
+ * Puts numbers into a formula, in the units given (in the units of the formula if none are given). The numbers of a
+ * result without a unit are shown without units, unless a unit was named. Refuses what the reduction refuses.
  */
 export function working(formula: Formula, values: readonly number[], units: Units = {}): Outcome<Working> {
   const base = formula.arguments.map(({ measures }, index) =>

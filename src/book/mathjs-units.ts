@@ -1,4 +1,7 @@
-/** What each of our units is to mathjs, by the definitions of mathjs: a witness of every conversion factor that this project did not make. */
+/**
+ * Our units in the words of mathjs. Its definitions check every conversion factor, since this project did not make
+ * them.
+ */
 import type { Quantity } from "../reduction/units";
 
 export const MATHJS_UNITS: Record<Quantity, Record<string, string>> = {

@@ -1,7 +1,7 @@
 /**
- * Each formula of the calculation book evaluated a second time: the parser of mathjs reads the formula as it is printed and
- * calculates with the units of its numbers. The reduction has no part in it, so that a formula, its function and its unit
- * conversions cannot be wrong alike.
+ * Evaluates each formula of the calculation book a second time: the parser of mathjs reads the formula as printed and
+ * calculates with the units of its numbers. The reduction takes no part, so that a formula, its function and its unit
+ * conversions cannot all have the same error.
  */
 import {
   addDependencies,
@@ -21,7 +21,7 @@ import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "./formulas
 import type { Units, Worked } from "./line";
 import { MATHJS_UNITS } from "./mathjs-units";
 
-/** The parser, units, and what the formulas are written with: all of mathjs is twice as large. */
+/** The parts of mathjs that the formulas need: the whole of mathjs is twice as large. */
 const math = create({
   evaluateDependencies,
   unitDependencies,
@@ -42,7 +42,7 @@ const MASS_DENSITIES: Readonly<Record<string, string>> = {
 };
 const CONSTANT_UNITS: Readonly<Record<string, string>> = { "m/s^2": "1 m/s^2", "kN/m3": "1 kN/m^3" };
 
-/** What a unit of a formula is to mathjs. */
+/** A unit of a formula in the words of mathjs. */
 export function mathUnit(measures: Measured, unit: string): string {
   if (measures === "mass") return "1 g";
   if (measures === "time") return "1 minute";
@@ -54,10 +54,10 @@ export function mathUnit(measures: Measured, unit: string): string {
   return found;
 }
 
-// The typings of mathjs leave open what a product with a unit is.
+// The types of mathjs do not say that a number times a unit is a Unit.
 const times = (value: number, unit: string): Unit => math.multiply(value, math.unit(unit)) as unknown as Unit;
 
-/** The formula's expression with its numbers put in, in the unit asked for; numbers in `units`, else in the formula's own. */
+/** Evaluates the expression of a formula with its numbers, in `units`, or in the units of the formula. */
 export function evaluateWithUnits(formula: Formula, values: readonly number[], units: Units): number {
   const unitOf = (measures: Measured): string => mathUnit(measures, units[measures] ?? FORMULA_UNITS[measures][0]);
   const scope: Record<string, unknown> = {};
@@ -69,14 +69,14 @@ export function evaluateWithUnits(formula: Formula, values: readonly number[], u
     scope[symbol] = unit ? times(value, CONSTANT_UNITS[unit]) : value;
   const found = math.evaluate(formula.expression, scope);
   if (!formula.result) return Number(found);
-  // A quotient of two like units is a number, which the typings cannot tell.
+  // The types of mathjs do not say that a quotient of two like units is a number.
   return math.divide(found, math.unit(unitOf(formula.result))) as number;
 }
 
 /** Two evaluations in floating point agree to this share. */
 const ROUNDING = 1e-9;
 
-/** The second evaluation of a line, and whether it agrees with the first. Throws where mathjs cannot read the formula. */
+/** The second evaluation of a line, and whether it agrees with the first. Throws if mathjs cannot read the formula. */
 export function evaluateAgain({ formula, values, units, result }: Worked): {
   readonly value: number;
   readonly agrees: boolean;
