@@ -12,6 +12,7 @@ import type { Index } from "../reduction/curve/indices";
 import { virginLineOf } from "../reduction/curve/methods/reading";
 import type { LoadPoint } from "../reduction/curve/shape/points";
 import { temperatureFactor } from "../reduction/curve/viscosity";
+import { firstOf, lastOf, nth } from "../reduction/numeric/lists";
 import { at as onLine, straightLine } from "../reduction/numeric/straight-line";
 import { english } from "../reduction/message";
 import type { Outcome } from "../reduction/outcome";
@@ -79,16 +80,17 @@ export function calculationBook(record: TestRecord, values: NamedValues): Entry[
     return typeof value === "number" ? value : undefined;
   };
   /** A line of a formula; undefined if a number is missing or the reduction refuses. */
-  const line = (id: string, numbers: readonly Cell[], after = ""): Line => {
-    if (numbers.some((number) => number === undefined)) return undefined;
+  const line = (id: string, cells: readonly Cell[], after = ""): Line => {
+    const numbers = cells.filter((number) => number !== undefined);
+    if (numbers.length < cells.length) return undefined;
     const formula = FORMULAS.find((one) => one.id === id)!;
     const least = formula.arguments.filter(({ fallback }) => fallback === undefined).length;
     if (numbers.length < least || numbers.length > formula.arguments.length) return undefined;
     const units = unitsOn(values, id);
-    const found = working(formula, numbers as number[], units);
+    const found = working(formula, numbers, units);
     if (!found.ok) return undefined;
     const { text, result } = found.value;
-    return { text: text + after, result, worked: { formula: id, values: numbers as number[], units, result } };
+    return { text: text + after, result, worked: { formula: id, values: numbers, units, result } };
   };
   const book: Sheet = { record, values, reduced: reduced(record), cell, line };
   const system = values.length_unit?.[0]?.[0] === "in" ? "US" : "SI";
@@ -109,15 +111,17 @@ export function calculationBook(record: TestRecord, values: NamedValues): Entry[
       },
     ];
   };
-  const ofTest = FIELDS.flatMap((field) =>
-    field.kind === "result" && !field.column && TEST[field.name] ? entry(field, 0, TEST[field.name](book)) : [],
-  );
+  const ofTest = FIELDS.flatMap((field) => {
+    const workedOut = TEST[field.name];
+    return field.kind === "result" && !field.column && workedOut ? entry(field, 0, workedOut(book)) : [];
+  });
+  const rows = record.loads.map(({ number }) => rowOfLoad(values, number));
   const ofLoads = record.loads.flatMap(({ number }, index) => {
-    const row = rowOfLoad(values, number);
-    const before = index === 0 ? undefined : rowOfLoad(values, record.loads[index - 1].number);
-    return LOAD_TABLE.columns.flatMap((column) =>
-      LOAD[column.name] ? entry(column, row, LOAD[column.name]({ ...book, row, before, index }), number) : [],
-    );
+    const [before, row] = [rows[index - 1], nth(rows, index)];
+    return LOAD_TABLE.columns.flatMap((column) => {
+      const workedOut = LOAD[column.name];
+      return workedOut ? entry(column, row, workedOut({ ...book, row, before, index }), number) : [];
+    });
   });
   return [...ofTest, ...ofLoads];
 }
@@ -149,7 +153,7 @@ function slopeLine({ line }: Sheet, id: string, points: readonly LoadPoint[], ba
     x,
     points.map(({ value }) => value),
   );
-  const [from, to] = [x[0], x[x.length - 1]];
+  const [from, to] = [firstOf(x), lastOf(x)];
   return line(
     id,
     [10 ** from, 10 ** to, onLine(best, from), onLine(best, to)],
@@ -163,8 +167,9 @@ function slopeLine({ line }: Sheet, id: string, points: readonly LoadPoint[], ba
 function meanSlope(sheet: Sheet, id: string, index: Outcome<Index>): Line {
   if (!index.ok) return undefined;
   const { basis, readings } = index.value;
-  if (readings.length === 0) return undefined;
-  const found = slopeLine(sheet, id, readings[0], `the ${english(basis)}`);
+  const [first] = readings;
+  if (first === undefined) return undefined;
+  const found = slopeLine(sheet, id, first, `the ${english(basis)}`);
   return readings.length === 1 || !found
     ? found
     : { text: `${found.text}; the mean of ${readings.length} loops, of which this is the first` };
@@ -179,7 +184,7 @@ function virgin({ reduced: { curve } }: Sheet): { points: readonly LoadPoint[]; 
   const points = first.points.slice(run.from, run.to + 1);
   return {
     points,
-    basis: `the virgin line, ${few(points[0].stress)} to ${few(points[points.length - 1].stress)}`,
+    basis: `the virgin line, ${few(firstOf(points).stress)} to ${few(lastOf(points).stress)}`,
   };
 }
 
@@ -194,7 +199,7 @@ function atInSitu(sheet: Sheet): { e: number; text: string } | undefined {
   const points = [...all.branches.value.seating, ...all.branches.value.firstLoading];
   const above = points.findIndex(({ stress }) => stress >= sigma * (1 - 1e-9));
   if (above < 1) return undefined;
-  const [a, b] = [points[above - 1], points[above]];
+  const [a, b] = [nth(points, above - 1), nth(points, above)];
   const found = line("void_ratio_at_stress", [sigma, a.stress, b.stress, a.value, b.value]);
   return (
     found && {
@@ -284,7 +289,7 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
   inundation_strain: ({ record, values, cell, line }) => {
     const index = record.loads.findIndex(({ inundated }) => inundated);
     if (index < 0) return undefined;
-    const strain = (at: number): Cell => cell("strain_end", rowOfLoad(values, record.loads[at].number));
+    const strain = (at: number): Cell => cell("strain_end", rowOfLoad(values, nth(record.loads, at).number));
     return line(
       "difference",
       [strain(index), index === 0 ? 0 : strain(index - 1)],
@@ -338,9 +343,10 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
       x,
       found.points.map(({ value }) => value),
     );
+    const start = firstOf(x);
     return sheet.line(
       "stress_on_line",
-      [10 ** x[0], onLine(best, x[0]), sheet.cell("field_meeting_void_ratio"), -best.slope],
+      [10 ** start, onLine(best, start), sheet.cell("field_meeting_void_ratio"), -best.slope],
       ", on the virgin line",
     );
   },
@@ -364,7 +370,7 @@ const factor = ({ values, cell }: Sheet): Cell => {
   return size === undefined ? undefined : values.dial_sense?.[0]?.[0] === "fall" ? -size : size;
 };
 const faces = ({ record }: Sheet): number => (record.words.drainage === "single" ? 1 : 2);
-const methodOf = ({ record, index }: LoadSheet): string => methodOfLoad(record, record.loads[index].number);
+const methodOf = ({ record, index }: LoadSheet): string => methodOfLoad(record, nth(record.loads, index).number);
 const chosenD100 = (sheet: LoadSheet): Cell =>
   sheet.cell(methodOf(sheet) === "root time" ? "root_d100" : "log_d100", sheet.row);
 
@@ -401,7 +407,7 @@ function ofTable(
   if (exact) return { text: `as the table gives it at ${few(exact.s)} ${unitOn(values, "stress")}`, result: exact.d };
   const above = rows.findIndex(({ s }) => stress !== undefined && s > stress);
   if (above < 1) return undefined;
-  const [a, b] = [rows[above - 1], rows[above]];
+  const [a, b] = [nth(rows, above - 1), nth(rows, above)];
   return line("apparatus_deflection", [stress, a.s, b.s, a.d, b.d], ", between two rows of the table");
 }
 
@@ -415,7 +421,7 @@ const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
     const { deflections } = record;
     if (!deflections.some(({ stress }) => stress !== undefined))
       return { text: "no deflection table: nothing is corrected", result: 0 };
-    const { load_branch: branch } = record.loads[index].words;
+    const { load_branch: branch } = nth(record.loads, index).words;
     const before = sheet.before === undefined ? 0 : cell("apparatus_deflection", sheet.before);
     if (branch === "wetting" && before !== undefined)
       return { text: "that of the load before: the load stands", result: before };

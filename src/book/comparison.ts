@@ -92,7 +92,7 @@ export const unitOn = (values: NamedValues, measure: Measure): string =>
 export function lastPlace(value: number, code: string | undefined): number {
   const format = code && partFor(code, value);
   if (format === undefined || !/0/.test(format)) return Math.abs(value) * 1e-3;
-  const digits = /\.([0#]*)/.exec(format)?.[1].length ?? 0;
+  const digits = /\.([0#]*)/.exec(format)?.[1]?.length ?? 0;
   if (/E/.test(format)) return 10 ** (Math.floor(Math.log10(Math.abs(value) || 1)) - digits);
   return 10 ** -(digits + (format.endsWith("%") ? 2 : 0));
 }

@@ -17,6 +17,7 @@ import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { coefficientOfConsolidation, T50, T90 } from "../reduction/increment/cv";
 import { creepRatio } from "../reduction/curve/creep-ratio";
 import { apparatusDeflection, axialStress, deformations, strain } from "../reduction/loading";
+import { firstOf } from "../reduction/numeric/lists";
 import { straightLine } from "../reduction/numeric/straight-line";
 import { say } from "../reduction/message";
 import { badInput, given, notApplicable, then, type Outcome } from "../reduction/outcome";
@@ -42,6 +43,9 @@ export const FORMULA_UNITS: Readonly<Record<Measured, readonly string[]>> = {
   "mass density": ["Mg/m3", "g/cm3", "kg/m3"],
   "unit weight": ["kN/m3", "pcf"],
 };
+
+/** The unit that `compute` takes and returns. */
+export const ownUnit = (measures: Measured): string => firstOf(FORMULA_UNITS[measures]);
 
 /** Converts a value of a formula from one unit to another. */
 export const convertMeasured = (value: number, of: Measured, from: string, to: string): number =>
@@ -108,7 +112,7 @@ const load = (sigma_1: number, sigma_2: number, e_1: number, e_2: number, e_0?: 
   ({ stress: [sigma_1, sigma_2], value: [e_1, e_2], kind: "e", initialVoidRatio: e_0 }) as const;
 
 const perKpaToMv = (perKpa: Outcome<number>): Outcome<number> =>
-  then(perKpa, (value) => given(convert(value, "mv", "1/kPa", FORMULA_UNITS.mv[0])));
+  then(perKpa, (value) => given(convert(value, "mv", "1/kPa", ownUnit("mv"))));
 
 /** Height of the specimen at the middle of the load, and the number of faces that drain. */
 const DRAINED: readonly Argument[] = [
@@ -116,9 +120,7 @@ const DRAINED: readonly Argument[] = [
   ratio("n", "the number of draining faces", { fallback: 2, whole: true }),
 ];
 const cvBy = (T: number) => (t: number, H: number, n: number) =>
-  given(
-    convert(coefficientOfConsolidation(T, t, H, n === 1 ? "single" : "double"), "cv", "mm2/min", FORMULA_UNITS.cv[0]),
-  );
+  given(convert(coefficientOfConsolidation(T, t, H, n === 1 ? "single" : "double"), "cv", "mm2/min", ownUnit("cv")));
 
 /** Slope between two points of one branch, positive. */
 const slope = (sigma_1: number, sigma_2: number, e_1: number, e_2: number): Outcome<number> => {
@@ -269,9 +271,12 @@ export const FORMULAS: readonly Formula[] = [
     expression: "(R - R_0) * f",
     result: "length",
     compute: (R, R_0, f) =>
-      then(deformations([R], R_0, f), ([d]) =>
-        d === null ? badInput(say`the reading is zero, which counts as blank in a column of readings`) : given(d),
-      ),
+      then(deformations([R], R_0, f), (found) => {
+        const d = firstOf(found);
+        return d === null
+          ? badInput(say`the reading is zero, which counts as blank in a column of readings`)
+          : given(d);
+      }),
   },
   {
     id: "cv_from_t50",
@@ -297,8 +302,7 @@ export const FORMULAS: readonly Formula[] = [
     arguments: LOAD,
     expression: "(e_1 - e_2) / (sigma_2 - sigma_1)",
     result: "mv",
-    compute: (...values) =>
-      perKpaToMv(coefficientOfCompressibility(load(...(values as [number, number, number, number])))),
+    compute: (s_1, s_2, e_1, e_2) => perKpaToMv(coefficientOfCompressibility(load(s_1, s_2, e_1, e_2))),
   },
   {
     id: "mv",
@@ -306,8 +310,7 @@ export const FORMULAS: readonly Formula[] = [
     arguments: LOAD,
     expression: "(e_1 - e_2) / (1 + e_1) / (sigma_2 - sigma_1)",
     result: "mv",
-    compute: (...values) =>
-      perKpaToMv(volumeCompressibility(load(...(values as [number, number, number, number])), "start")),
+    compute: (s_1, s_2, e_1, e_2) => perKpaToMv(volumeCompressibility(load(s_1, s_2, e_1, e_2), "start")),
   },
   {
     id: "mv_on_initial_height",
@@ -315,8 +318,7 @@ export const FORMULAS: readonly Formula[] = [
     arguments: [...LOAD, ratio("e_0", "the initial void ratio")],
     expression: "(e_1 - e_2) / (1 + e_0) / (sigma_2 - sigma_1)",
     result: "mv",
-    compute: (...values) =>
-      perKpaToMv(volumeCompressibility(load(...(values as [number, number, number, number, number])), "initial")),
+    compute: (s_1, s_2, e_1, e_2, e_0) => perKpaToMv(volumeCompressibility(load(s_1, s_2, e_1, e_2, e_0), "initial")),
   },
   {
     id: "constrained_modulus",
@@ -324,7 +326,7 @@ export const FORMULAS: readonly Formula[] = [
     arguments: LOAD,
     expression: "(sigma_2 - sigma_1) * (1 + e_1) / (e_1 - e_2)",
     result: "stress",
-    compute: (...values) => constrainedModulus(load(...(values as [number, number, number, number])), "start"),
+    compute: (s_1, s_2, e_1, e_2) => constrainedModulus(load(s_1, s_2, e_1, e_2), "start"),
   },
   {
     id: "conductivity",
@@ -337,9 +339,7 @@ export const FORMULAS: readonly Formula[] = [
     expression: "c_v * m_v * gamma_w",
     result: "conductivity",
     compute: (cv, mv) =>
-      given(
-        conductivity(convert(cv, "cv", FORMULA_UNITS.cv[0], "m2/s"), convert(mv, "mv", FORMULA_UNITS.mv[0], "m2/kN")),
-      ),
+      given(conductivity(convert(cv, "cv", ownUnit("cv"), "m2/s"), convert(mv, "mv", ownUnit("mv"), "m2/kN"))),
   },
   ...(
     [

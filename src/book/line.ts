@@ -1,6 +1,7 @@
 /** A formula with its numbers put in and its result, in one line: "e = (H - H_s) / H_s = (25.400 - 10.367) / 10.367 = 1.450". */
 import { given, then, type Outcome } from "../reduction/outcome";
-import { convertMeasured, FORMULA_UNITS, type Constant, type Formula, type Measured } from "./formulas";
+import { nth } from "../reduction/numeric/lists";
+import { convertMeasured, ownUnit, type Constant, type Formula, type Measured } from "./formulas";
 
 export type Units = Readonly<Partial<Record<Measured, string>>>;
 
@@ -68,29 +69,28 @@ export interface Working {
   readonly text: string;
 }
 
-const unitOf = (measures: Measured, units: Units): string => units[measures] ?? FORMULA_UNITS[measures][0];
+const unitOf = (measures: Measured, units: Units): string => units[measures] ?? ownUnit(measures);
 
 /**
  * Puts numbers into a formula, in the units given (in the units of the formula if none are given). The numbers of a
  * result without a unit are shown without units, unless a unit was named. Refuses what the reduction refuses.
  */
 export function working(formula: Formula, values: readonly number[], units: Units = {}): Outcome<Working> {
-  const base = formula.arguments.map(({ measures }, index) =>
-    measures
-      ? convertMeasured(values[index], measures, unitOf(measures, units), FORMULA_UNITS[measures][0])
-      : values[index],
-  );
+  const base = formula.arguments.map(({ measures }, index) => {
+    const value = nth(values, index);
+    return measures ? convertMeasured(value, measures, unitOf(measures, units), ownUnit(measures)) : value;
+  });
   return then(formula.compute(...base), (value) => {
     const { result: measures, decimals, symbol, expression } = formula;
     const bare = !measures && Object.keys(units).length === 0;
     const unit = measures ? unitOf(measures, units) : "";
-    const result = measures ? convertMeasured(value, measures, FORMULA_UNITS[measures][0], unit) : value;
+    const result = measures ? convertMeasured(value, measures, ownUnit(measures), unit) : value;
 
     const shown = new Map<string, { number: string; unit: string }>();
     formula.arguments.forEach((argument, index) => {
       const own = argument.measures ? unitOf(argument.measures, units) : "";
       const digits = argument.measures ? DECIMALS[own] : argument.whole ? 0 : RATIO_DECIMALS;
-      shown.set(argument.symbol, { number: putIn(values[index], digits), unit: bare ? "" : lettered(own) });
+      shown.set(argument.symbol, { number: putIn(nth(values, index), digits), unit: bare ? "" : lettered(own) });
     });
     formula.constants?.forEach((constant: Constant) =>
       shown.set(constant.symbol, { number: String(constant.value), unit: constant.unit ?? "" }),

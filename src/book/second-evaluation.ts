@@ -17,22 +17,22 @@ import {
   unitDependencies,
   type Unit,
 } from "mathjs";
-import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "./formulas";
+import { FORMULAS, ownUnit, type Formula, type Measured } from "./formulas";
 import type { Units, Worked } from "./line";
 import { MATHJS_UNITS } from "./mathjs-units";
 
 /** The parts of mathjs that the formulas need: the whole of mathjs is twice as large. */
 const math = create({
-  evaluateDependencies,
-  unitDependencies,
-  addDependencies,
-  subtractDependencies,
-  multiplyDependencies,
-  divideDependencies,
-  powDependencies,
-  unaryMinusDependencies,
-  log10Dependencies,
-  piDependencies,
+  ...evaluateDependencies,
+  ...unitDependencies,
+  ...addDependencies,
+  ...subtractDependencies,
+  ...multiplyDependencies,
+  ...divideDependencies,
+  ...powDependencies,
+  ...unaryMinusDependencies,
+  ...log10Dependencies,
+  ...piDependencies,
 });
 
 const MASS_DENSITIES: Readonly<Record<string, string>> = {
@@ -41,6 +41,12 @@ const MASS_DENSITIES: Readonly<Record<string, string>> = {
   "kg/m3": "1 kg/m^3",
 };
 const CONSTANT_UNITS: Readonly<Record<string, string>> = { "m/s^2": "1 m/s^2", "kN/m3": "1 kN/m^3" };
+
+function constantUnit(unit: string): string {
+  const found = CONSTANT_UNITS[unit];
+  if (found === undefined) throw new Error(`${unit} is no unit of a constant`);
+  return found;
+}
 
 /** A unit of a formula in the words of mathjs. */
 export function mathUnit(measures: Measured, unit: string): string {
@@ -59,14 +65,14 @@ const times = (value: number, unit: string): Unit => math.multiply(value, math.u
 
 /** Evaluates the expression of a formula with its numbers, in `units`, or in the units of the formula. */
 export function evaluateWithUnits(formula: Formula, values: readonly number[], units: Units): number {
-  const unitOf = (measures: Measured): string => mathUnit(measures, units[measures] ?? FORMULA_UNITS[measures][0]);
+  const unitOf = (measures: Measured): string => mathUnit(measures, units[measures] ?? ownUnit(measures));
   const scope: Record<string, unknown> = {};
   formula.arguments.forEach(({ symbol, measures, fallback }, index) => {
     const value = values[index] ?? fallback;
     if (value !== undefined) scope[symbol] = measures ? times(value, unitOf(measures)) : value;
   });
   for (const { symbol, value, unit } of formula.constants ?? [])
-    scope[symbol] = unit ? times(value, CONSTANT_UNITS[unit]) : value;
+    scope[symbol] = unit ? times(value, constantUnit(unit)) : value;
   const found = math.evaluate(formula.expression, scope);
   if (!formula.result) return Number(found);
   // The types of mathjs do not say that a quotient of two like units is a number.

@@ -139,7 +139,8 @@ export function fileSheet(record: FileRecord): SheetPlan {
   };
 }
 
-const isColumn = (value: unknown): value is number => typeof value === "number" && Number.isInteger(value) && value >= 0;
+const isColumn = (value: unknown): value is number =>
+  typeof value === "number" && Number.isInteger(value) && value >= 0;
 
 /** The layout from the cell of a file sheet; undefined if a person has changed the cell. */
 export function layoutFrom(text: string): Layout | undefined {
