@@ -1,4 +1,4 @@
-import { firstOf, lastOf, nth } from "../../../src/reduction/numeric/lists";
+import { firstOf, lastOf, neighbours, nth } from "../../../src/reduction/numeric/lists";
 
 test("the places of a list", () => {
   const list = [3, 5, 8];
@@ -11,4 +11,13 @@ test("a place that a list has not is a fault of the program", () => {
   expect(() => nth([1, 2], -1)).toThrow(RangeError);
   expect(() => firstOf([])).toThrow(RangeError);
   expect(() => lastOf([])).toThrow(RangeError);
+});
+
+test("the neighbours in a list", () => {
+  expect(neighbours([3, 5, 8])).toEqual([
+    [3, 5],
+    [5, 8],
+  ]);
+  expect(neighbours([3])).toEqual([]);
+  expect(neighbours([])).toEqual([]);
 });
