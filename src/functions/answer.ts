@@ -1,5 +1,6 @@
 /** Lays an Outcome out for the sheet, or throws the error that the cell shows. */
 import { english, type Message } from "../reduction/message";
+import { firstOf, nth } from "../reduction/numeric/lists";
 import { remarkText, type Outcome } from "../reduction/outcome";
 import { CellError, isNoWord, toChoice } from "./cells";
 
@@ -47,8 +48,8 @@ export function answer(items: readonly Item[], remarks: readonly Message[], item
   const all: Item[] = [...items, { label: "remark", value: remarkText(remarks), unit: "" }];
   if (isNoWord(item)) return all.map(({ label, value, unit }) => [label, value ?? "", unit]);
   const labels = all.map(({ label }) => label);
-  const wanted = toChoice(item, "the item", labels, labels[0]);
-  const found = all[labels.indexOf(wanted)];
+  const wanted = toChoice(item, "the item", labels, firstOf(labels));
+  const found = nth(all, labels.indexOf(wanted));
   if (found.value === undefined && found.notApplicable) throw new CellError("#N/A", english(found.notApplicable));
   if (found.value === undefined) throw new CellError("#VALUE!", found.missing ?? `${wanted} is not available`);
   return [[found.value]];

@@ -8,6 +8,7 @@
  * #VALUE! with its message.
  */
 import { asTyped, english } from "../reduction/message";
+import { firstOf } from "../reduction/numeric/lists";
 import { notPositive } from "../reduction/outcome";
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 
@@ -66,6 +67,7 @@ function plain(cell: unknown): unknown {
   if (typeof cell === "string" && ERROR_CODE.test(cell)) return errorCell(cell);
   if (typeof cell !== "object" || cell === null || cell instanceof Unusable) return cell;
   if (cell instanceof Date) return new Unusable("a date where a number is needed: enter a plain number");
+  // Whatever object it is, its properties are looked at by name.
   const { type, basicType, basicValue, numberFormat, code } = cell as Record<string, unknown>;
   if (type === "Error" || code !== undefined || cell instanceof Error) return errorCell(basicValue ?? code);
   if (basicType === "Error" || basicValue === undefined) return new Unusable(`a data card ${NEEDED}`);
@@ -192,12 +194,13 @@ export function toSeries(argument: unknown, name: string, read = toCell): Cell[]
     if (argument === undefined) return refuseCell(`${name} are missing: choose a column or a row of cells`);
     return [read(argument, `row 1 of ${name}`)];
   }
-  const rows = argument.length > 0 && Array.isArray(argument[0]) ? (argument as unknown[][]) : [argument as unknown[]];
+  const rows: unknown[][] = Array.isArray(argument[0]) ? argument : [argument];
+  const first = firstOf(rows);
   if (rows.length > 1 && rows.some((row) => row.length > 1))
     return refuseCell(
-      `${name} must be one column or one row: the range has ${rows.length} rows and ${rows[0].length} columns`,
+      `${name} must be one column or one row: the range has ${rows.length} rows and ${first.length} columns`,
     );
-  const flat = rows.length > 1 ? rows.map((row) => row[0]) : rows[0];
+  const flat = rows.length > 1 ? rows.map((row) => row[0]) : first;
   const word = rows.length > 1 ? "row" : "cell";
   return flat.map((cell, index) => read(cell, `${word} ${index + 1} of ${name}`));
 }

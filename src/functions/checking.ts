@@ -18,7 +18,7 @@ import {
 } from "./cells";
 import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "../book/formulas";
 import { toNamedValues } from "./named-values";
-import { working, type Units } from "../book/line";
+import { working } from "../book/line";
 
 /** Hand arithmetic with rounded steps agrees within this relative difference. Common practice, no source. */
 const TOLERANCE = 0.01;
@@ -126,7 +126,7 @@ export function WORKING(
   // After the last number a blank cell is ignored, whether it comes as null or as 0.
   const blank = (cell: unknown) => isOmitted(cell) || (isNoWord(cell) && numbers.length > formula.arguments.length);
   while (numbers.length > 0 && blank(numbers[numbers.length - 1])) numbers.pop();
-  return valueOf(working(formula, toValues(formula, numbers, faces), units as Units)).text;
+  return valueOf(working(formula, toValues(formula, numbers, faces), units)).text;
 }
 
 /** The numbers of a formula from the cells given; numbers omitted at the end get the default of the formula. */
@@ -153,8 +153,9 @@ function toValues(formula: Formula, numbers: readonly unknown[], faces: number |
 /** Limits by name: "Q08.explain" and its value; further columns, such as who and why, are for the reader only. */
 function toThresholds(argument: unknown): Record<string, number> {
   if (isNoWord(argument)) return {};
-  const rows = (Array.isArray(argument) && Array.isArray(argument[0]) ? argument : []) as unknown[][];
-  if (rows.length === 0 || rows[0].length < 2) return refuseCell("the limits must be a range of names and values");
+  const rows: unknown[][] = Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [];
+  const [first = []] = rows;
+  if (first.length < 2) return refuseCell("the limits must be a range of names and values");
   const limits: Record<string, number> = {};
   rows.forEach(([name, value], index) => {
     const word = toOptionalWord(name, `the name in row ${index + 1} of the limits`);

@@ -19,6 +19,7 @@ import * as stiffness from "../reduction/curve/stiffness";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { temperatureFactor } from "../reduction/curve/viscosity";
 import { english, distinct } from "../reduction/message";
+import { firstOf } from "../reduction/numeric/lists";
 import { then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
 import { answer, remarksOf, valueOf, type Item } from "./answer";
@@ -529,7 +530,7 @@ export function SAMPLE_QUALITY(
  * @source Mesri and Godlewski (1977), as tabulated in UFC 3-220-10 (2022), Table 5-6.
  */
 export function C_ALPHA_RATIO(c_alpha: any, compression_index: any, item?: any, soil?: any): any[][] {
-  const kind = isNoWord(soil) ? undefined : toChoice(soil, "the soil", CREEP_SOILS, CREEP_SOILS[0]);
+  const kind = isNoWord(soil) ? undefined : toChoice(soil, "the soil", CREEP_SOILS, firstOf(CREEP_SOILS));
   const outcome = creepRatio(
     toPositive(c_alpha, "C-alpha"),
     toPositive(compression_index, "the compression index"),

@@ -45,6 +45,7 @@ const guarded =
         ? error.message
         : `CLAY.${name} failed inside (${String(error)}): please report it with the cells it was given`;
       const HostError = CustomFunctions.Error;
+      // Both codes are words of that list, which is declared as an enum.
       throw HostError ? new HostError(code as CustomFunctions.ErrorCode, message) : new CellError(code, message);
     }
   };
@@ -62,5 +63,5 @@ for (const module of [
   checking,
   uncertainty,
 ])
-  for (const [name, compute] of Object.entries(module as Record<string, WorksheetFunction>))
+  for (const [name, compute] of Object.entries<WorksheetFunction>(module))
     CustomFunctions.associate(name, guarded(name, compute));

@@ -7,6 +7,7 @@ type Plain = number | string | boolean;
 function plain(cell: unknown): Plain {
   if (typeof cell === "number" || typeof cell === "string" || typeof cell === "boolean") return cell;
   if (typeof cell !== "object" || cell === null) return "";
+  // Whatever object it is, these properties are looked at by name.
   const { basicValue, code } = cell as { basicValue?: unknown; code?: unknown };
   const value = basicValue ?? code;
   return value === undefined || typeof value === "object" ? "#VALUE!" : plain(value);
@@ -21,7 +22,7 @@ const zeroCounts = (name: string, index: number): boolean =>
 
 /** Values by name, each a column, without the blanks at its end. Refuses a name that occurs twice. */
 export function toNamedValues(argument: unknown): Record<string, Plain[][]> {
-  const rows = (Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [[argument]]) as unknown[][];
+  const rows: unknown[][] = Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [[argument]];
   if (rows.every((row) => row.length < 2))
     return refuseCell("the named values must be a range of names in the first column and values to their right");
   const values: Record<string, Plain[][]> = {};

@@ -18,8 +18,9 @@ interface TableRow extends PickRow {
 
 function toColumn(range: unknown, name: string): unknown[] {
   if (!Array.isArray(range)) return [range];
-  const rows = (Array.isArray(range[0]) ? range : [range]) as unknown[][];
-  if (rows.length > 1 && rows[0].length > 1) return refuseCell(`${name} must be one column or one row of cells`);
+  const rows: unknown[][] = Array.isArray(range[0]) ? range : [range];
+  const [first = []] = rows;
+  if (rows.length > 1 && first.length > 1) return refuseCell(`${name} must be one column or one row of cells`);
   return rows.flat();
 }
 

@@ -48,7 +48,7 @@ const PICK_COLUMNS = "the picks must be a range of two columns: names and values
 function toPicks(argument: unknown): Picks {
   if (isOmitted(argument) || argument === 0) return {};
   if (!Array.isArray(argument)) return refuseCell(PICK_COLUMNS);
-  const rows = (Array.isArray(argument[0]) ? argument : [argument]) as unknown[][];
+  const rows: unknown[][] = Array.isArray(argument[0]) ? argument : [argument];
   const picks: Partial<Record<keyof Picks, number>> = {};
   rows.forEach((row, i) => {
     const place = row.length === 3 && typeof row[2] === "string" ? row[2] : undefined;

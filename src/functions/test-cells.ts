@@ -7,6 +7,7 @@ import {
   type Preconsolidation,
 } from "../reduction/curve/preconsolidation";
 import type { Picks } from "../reduction/curve/methods/reading";
+import { firstOf, nth } from "../reduction/numeric/lists";
 import { then, type Outcome } from "../reduction/outcome";
 import { isOmitted, refuseCell, toCell, toChoice, toOptionalNonZero, toOptionalPositive, toPair } from "./cells";
 import { memoize } from "../reduction/numeric/memoize";
@@ -40,6 +41,7 @@ const PICKS = {
   virgin_to: "virginTo",
   greatest_curvature: "greatestCurvature",
 } as const satisfies Record<string, keyof Picks>;
+/** Object.keys is typed as any text; these are the names that stand in the table above. */
 const PICK_NAMES = Object.keys(PICKS) as (keyof typeof PICKS)[];
 
 /**
@@ -49,13 +51,13 @@ const PICK_NAMES = Object.keys(PICKS) as (keyof typeof PICKS)[];
 function toPicks(argument: unknown): Float64Array {
   const picks = new Float64Array(PICK_NAMES.length).fill(NaN);
   if (isOmitted(argument) || argument === 0) return picks;
-  const rows = (Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [argument]) as unknown[][];
+  const rows: unknown[] = Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [argument];
   rows.forEach((row, i) => {
     if (!Array.isArray(row) || row.length !== 2)
       return refuseCell("the picks must be a range of two columns: names and stresses");
     if (isOmitted(row[0]) || row[0] === 0) return;
     const where = `row ${i + 1} of the picks`;
-    const name = toChoice(row[0], `the name in ${where}`, PICK_NAMES, PICK_NAMES[0]);
+    const name = toChoice(row[0], `the name in ${where}`, PICK_NAMES, firstOf(PICK_NAMES));
     const stress = toCell(row[1], where);
     if (stress !== null && stress < 0) return refuseCell(`${where}: a stress of ${stress} cannot be: correct it`);
     if (stress) picks[PICK_NAMES.indexOf(name)] = stress;
@@ -64,15 +66,16 @@ function toPicks(argument: unknown): Float64Array {
 }
 
 const reduced = memoize((stresses, values, options, picked): Outcome<Preconsolidation> => {
-  const [kind, method, drawingSlope, initial] = Array.from(options);
+  const kind = nth(KINDS, nth(options, 0));
+  const method = nth(METHOD_NAMES, nth(options, 1));
+  const [, , drawingSlope, initial] = Array.from(options);
   const picks: Partial<Record<keyof Picks, number>> = {};
   PICK_NAMES.forEach((name, i) => {
-    if (!Number.isNaN(picked[i])) picks[PICKS[name]] = picked[i];
+    const stress = nth(picked, i);
+    if (!Number.isNaN(stress)) picks[PICKS[name]] = stress;
   });
-  const curve = testCurve(Array.from(stresses), Array.from(values), KINDS[kind], initial || undefined);
-  return then(curve, (test) =>
-    preconsolidation(test, { method: METHOD_NAMES[method], picks, drawingSlope: drawingSlope || undefined }),
-  );
+  const curve = testCurve(Array.from(stresses), Array.from(values), kind, initial || undefined);
+  return then(curve, (test) => preconsolidation(test, { method, picks, drawingSlope: drawingSlope || undefined }));
 });
 
 /** The preconsolidation stress of a test by a method; equal cells are reduced once. */

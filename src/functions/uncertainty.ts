@@ -1,6 +1,7 @@
 /** Worksheet functions of uncertainty: first order, after JCGM 100 (GUM). */
 import { convert } from "../reduction/units";
 import { english } from "../reduction/message";
+import { firstOf } from "../reduction/numeric/lists";
 import { then, type Outcome } from "../reduction/outcome";
 import {
   cvUncertainty,
@@ -27,7 +28,7 @@ function toStated(value: number, u: unknown, name: string): Stated {
 /** The answer in the unit of the arguments, which is `scale` times the unit of the reduction. */
 function laidOut(outcome: Outcome<Uncertain>, label: string, unit: string, item: unknown, scale = 1): any[][] {
   const { value, u, low, high, contributions } = valueOf(outcome);
-  const [first] = contributions;
+  const first = firstOf(contributions);
   return answer(
     [
       { label, value: value * scale, unit },
