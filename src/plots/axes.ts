@@ -1,8 +1,8 @@
-/** Domains, ticks and their lettering. */
+/** Domains, ticks and tick labels of axes. */
 import type { ConstructionLine } from "../reduction/construction";
 import type { DrawnScale, PlotAxis } from "./spec";
 
-/** The power of ten at or below a value, and at or above it; 0.1 counts as a power of ten although its logarithm is rounded. */
+/** The power of ten at or below a value, and at or above it; rounding of the logarithm of 0.1 is allowed for. */
 const decadeBelow = (value: number): number => Math.floor(Math.log10(value) + 1e-9);
 const decadeAbove = (value: number): number => Math.ceil(Math.log10(value) - 1e-9);
 
@@ -14,7 +14,7 @@ export function wholeDecades(values: readonly number[]): [number, number] {
   return [10 ** low, 10 ** Math.max(decadeAbove(Math.max(...positive)), low + 1)];
 }
 
-/** The extent of the values with a margin, a share of the extent, on both sides. */
+/** The extent of the values with a margin on both sides; `margin` is a share of the extent. */
 export function padded(values: readonly number[], margin = 0.06): [number, number] {
   if (values.length === 0) return [0, 1];
   const low = Math.min(...values);
@@ -26,7 +26,7 @@ export function padded(values: readonly number[], margin = 0.06): [number, numbe
 /** From zero to a little beyond the largest value. */
 export const fromZero = (values: readonly number[]): [number, number] => [0, Math.max(1e-9, ...values) * 1.04];
 
-/** The powers of ten of a log axis, and the lines 2 to 9 between them. */
+/** The powers of ten of a log axis, and the grid lines at 2 to 9 between them. */
 export function logTicks([low, high]: readonly [number, number]): { decades: number[]; minor: number[] } {
   const decades: number[] = [];
   const minor: number[] = [];
@@ -47,21 +47,21 @@ export function evenTicks([low, high]: readonly [number, number], count: number)
   return ticks;
 }
 
-/** A tick's number without binary dust; thousands apart by a thin space. */
+/** The label of a tick, without rounding errors of binary numbers; a thin space separates thousands. */
 export function tickText(value: number): string {
   const [whole, fraction] = String(Number(value.toPrecision(10))).split(".");
   const spaced = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, "\u2009") : whole;
   return fraction === undefined ? spaced : `${spaced}.${fraction}`;
 }
 
-/** Decimals that tell neighbouring ticks apart, the same for all of them. */
+/** Labels of ticks with as many decimals as distinguish neighbouring ticks, equally many for all. */
 export function evenTickText(ticks: readonly number[]): (value: number) => string {
   const step = ticks.length > 1 ? ticks[1] - ticks[0] : 1;
   const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
   return (value) => (decimals === 0 ? tickText(Math.round(value)) : (value + 0).toFixed(decimals));
 }
 
-/** Where a value stands along an axis of `length`, from 0 at its low end (left, or bottom). */
+/** The position of a value along an axis of `length`, from 0 at its low end (left, or bottom). */
 export function along(axis: PlotAxis, value: number, length: number): number {
   const [low, high] = axis.domain;
   const share =
@@ -72,8 +72,8 @@ export function along(axis: PlotAxis, value: number, length: number): number {
 }
 
 /**
- * A guide carried on to the axis that it is read from: a level to the reading axis at the left, an upright from where it
- * meets the curve (its first point) down to the axis below. Other lines stay as they are.
+ * Extends a guide to the axis that it is read from: a level to the reading axis at the left, a vertical line from the
+ * curve (its first point) down to the axis below. Other lines stay unchanged.
  */
 export function toAxis(line: ConstructionLine, x: PlotAxis, y: PlotAxis): ConstructionLine {
   if (line.style !== "guide" || line.points.length !== 2) return line;
@@ -98,7 +98,7 @@ export function toAxis(line: ConstructionLine, x: PlotAxis, y: PlotAxis): Constr
 }
 
 /**
- * Height over width of a frame in which the stretch stands at its declared slope (x is a log axis); undefined where that
+ * Height over width of a frame in which the stretch has its stated slope (x is a log axis); undefined if the frame
  * would be too flat or too tall to read.
  */
 export function scaledShape(x: PlotAxis, y: PlotAxis, { perCycle, slope }: DrawnScale): number | undefined {

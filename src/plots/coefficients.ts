@@ -8,7 +8,10 @@ import { figures, markSeries, stressLabel, type StressMark } from "./compression
 import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
 import type { Cells } from "./time";
 
-/** The loads that were put on, row by row: undefined where the row has no stress, takes load off or leaves it as it was. */
+/**
+ * The loads that increase the stress, row by row: undefined if the row has no stress, takes load off, or leaves the
+ * stress unchanged.
+ */
 function loadsPutOn(
   stresses: Cells,
   { before, yieldStress }: Pick<CoefficientPlotOptions, "before" | "yieldStress">,
@@ -21,9 +24,9 @@ function loadsPutOn(
 export interface CoefficientPlotOptions {
   /** "kPa"; the axis says it. */
   readonly stressUnit?: string;
-  /** Stress before the first load, as that of seating; 0 unless said. */
+  /** Stress before the first load, for instance the seating stress; 0 if omitted. */
   readonly before?: number;
-  /** Preconsolidation stress: marked, and loads below it are recompression. */
+  /** Preconsolidation stress: a line marks it, and loads below it are recompression. */
   readonly yieldStress?: number;
 }
 
@@ -34,8 +37,8 @@ type At = (load: LoadStep) => number;
 const mean: At = ({ from, to }) => (from + to) / 2;
 
 /**
- * The values of the loads that were put on, in symbols of one shape: virgin loads filled, the others open. Without a
- * preconsolidation stress only reloading is told apart.
+ * The values of the loads that increase the stress, in symbols of one shape: virgin loads filled, the others open.
+ * Without a preconsolidation stress, first loading is filled and reloading open.
  */
 function symbols(
   name: string,
@@ -60,7 +63,7 @@ function symbols(
   ].filter((series) => series.points.length > 0);
 }
 
-/** Values joined from load to load, afresh after unloading: a load without a value is passed over. */
+/** Values joined from load to load, with a new line after an unloading; a load without a value is skipped. */
 function joined(label: string, loads: readonly (LoadStep | undefined)[], values: Cells, at: At): PlotSeries[] {
   const runs: Point[][] = [[]];
   loads.forEach((load, row) => {
@@ -71,7 +74,7 @@ function joined(label: string, loads: readonly (LoadStep | undefined)[], values:
   return runs.filter((points) => points.length > 1).map((points) => ({ label, style: "joined", points }));
 }
 
-/** The loads put on that have no value: "No cv by log time under 50, 100 kPa." */
+/** The note on loads that increase the stress and have no value: "No cv by log time under 50, 100 kPa." */
 function lacking(name: string, loads: readonly (LoadStep | undefined)[], values: Cells, unit: string): string[] {
   const under = loads.flatMap((load, row) => (load && !((values[row] ?? 0) > 0) ? [figures(load.to)] : []));
   return under.length ? [`No ${name} under ${under.join(", ")} ${unit}.`] : [];
@@ -90,14 +93,14 @@ const NO_LOADS = say`no load that was put on has a value: choose the stresses of
 export interface CvPlotOptions extends CoefficientPlotOptions {
   /** "m2/yr" */
   readonly cvUnit?: string;
-  /** Whose cv is reported, for all loads or row by row: marked by the line that joins it. */
+  /** The method whose cv is reported, for all loads or row by row: a line joins these values. */
   readonly chosen?: TimeMethod | readonly (TimeMethod | undefined)[];
 }
 
 /**
  * cv by log time (circles) and by root time (triangles) against the mean stress of the load, both on log axes of whole
- * decades. Stresses of all loads in test order, unloading included, with cv beside them in one unit; a blank is null. Refuses
- * where no load that was put on has a cv.
+ * decades. Stresses of all loads in test order, unloading included, with cv beside them in one unit; a blank is null.
+ * Refuses if no load that increases the stress has a cv.
  */
 export function cvPlot(
   stresses: Cells,
@@ -147,13 +150,16 @@ export function cvPlot(
 }
 
 export interface CAlphaPlotOptions extends CoefficientPlotOptions {
-  /** Stress evenly, as custom has it, or on whole decades. */
+  /** Stress on an even axis, as is customary, or on whole decades. */
   readonly stressScale?: "linear" | "log";
-  /** What C alpha is the change of, per log cycle of time; strain unless said. */
+  /** Whether C alpha is a change of strain or of void ratio, per log cycle of time; strain if omitted. */
   readonly basis?: "strain" | "e";
 }
 
-/** C alpha from zero against the stress of the load. Stresses as for `cvPlot`. Refuses where no load that was put on has one. */
+/**
+ * C alpha from zero up, against the stress of the load. Stresses as for `cvPlot`. Refuses if no load that increases the
+ * stress has a C alpha.
+ */
 export function cAlphaPlot(stresses: Cells, cAlphas: Cells, options: CAlphaPlotOptions = {}): Outcome<PlotSpec> {
   const { stressUnit = "kPa", before, yieldStress, stressScale = "linear", basis = "strain" } = options;
   const loads = loadsPutOn(stresses, { before, yieldStress });

@@ -13,20 +13,20 @@ import type { Cells } from "./time";
 export interface CompressionPlotOptions {
   /** "kPa"; the axis says it. */
   readonly stressUnit?: string;
-  /** Whose construction is drawn; Casagrande's unless said. */
+  /** The method whose construction is drawn; Casagrande's if omitted. */
   readonly method?: MethodName;
-  /** The method's reading of the same cells, where it has been made already. */
+  /** The reading of the method for the same cells, if it has been calculated already. */
   readonly yieldReading?: Outcome<Preconsolidation>;
-  /** Value before the first load, as e0. */
+  /** Value before the first load, such as e0. */
   readonly initial?: number;
-  /** Stresses to be marked, as the one in situ. */
+  /** Stresses to mark, such as the in-situ stress. */
   readonly marks?: readonly StressMark[];
 }
 
 export interface StressMark {
   /** "in-situ stress" */
   readonly label: string;
-  /** "σ′v0"; the stress and its unit are put to it. */
+  /** "σ′v0"; the label adds the stress and its unit. */
   readonly letters: string;
   readonly stress: number;
 }
@@ -34,7 +34,7 @@ export interface StressMark {
 type Point = readonly [stress: number, value: number];
 const toPoint = ({ stress, value }: LoadPoint): Point => [stress, value];
 
-/** The loads as they were applied: loading and reloading filled, unloading open, joined in test order. */
+/** The points of the test in the order of the loads, joined: loading and reloading filled, unloading open. */
 function testSeries(points: readonly LoadPoint[], known: Branches | undefined): PlotSeries[] {
   const unloading = known ? [...known.loops.map(({ unload }) => unload), known.finalUnloading] : [];
   const open = new Set(unloading.flatMap((branch) => branch.slice(1).map(({ row }) => row)));
@@ -54,7 +54,7 @@ function testSeries(points: readonly LoadPoint[], known: Branches | undefined): 
 
 export const figures = (value: number): string => String(Number(value.toPrecision(3)));
 
-/** A method's lines, lettered; the yield point with its stress. */
+/** The lines of a method with their labels; the yield point with its stress. */
 const constructionSeries = (lines: readonly ConstructionLine[], x: PlotAxis, y: PlotAxis, unit: string): PlotSeries[] =>
   lines.map((line) => ({
     ...toAxis(line, x, y),
@@ -62,7 +62,7 @@ const constructionSeries = (lines: readonly ConstructionLine[], x: PlotAxis, y: 
     letters: line.style === "guide" ? `σ′p ${figures(line.points[0][0])} ${unit}` : line.label,
   }));
 
-/** Uprights over the whole height; the test's own lines stay in front. */
+/** Vertical lines over the whole height, behind the lines of the test. */
 export const markSeries = (marks: readonly StressMark[], y: PlotAxis, unit: string): PlotSeries[] =>
   marks.map(({ label, letters, stress }) => ({
     label,
@@ -74,12 +74,12 @@ export const markSeries = (marks: readonly StressMark[], y: PlotAxis, unit: stri
     letters: `${letters} ${figures(stress)} ${unit}`,
   }));
 
-/** "Work per unit volume"; a function such as ln(1 + e) keeps its letters. */
+/** Capitalizes "work per unit volume"; a function such as ln(1 + e) stays unchanged. */
 const capital = (words: string): string => (words.includes("(") ? words : words[0].toUpperCase() + words.slice(1));
 export const stressLabel = (unit: string, logarithmic: boolean): string =>
   `Effective vertical stress (${unit})${logarithmic ? ", log scale" : ""}`;
 
-/** A method that is not drawn on the compression curve, in the plane of its own: first loading and its lines. */
+/** The plot of a method in its own plane, not on the compression curve: first loading and the lines of the method. */
 function ownPlane(
   { method, lines, points }: Preconsolidation,
   unit: string,
@@ -119,7 +119,7 @@ function ownPlane(
   };
 }
 
-/** The slope of the virgin line as drawn data, which the scale of the construction is declared by. */
+/** The slope of the virgin line as drawn data, from which the scale of the construction is calculated. */
 function scaleOf(lines: readonly ConstructionLine[]): DrawnScale | undefined {
   const virgin = lines.find(({ label }) => label === "virgin line")?.points;
   if (!virgin || virgin.length < 2) return undefined;
@@ -130,9 +130,9 @@ function scaleOf(lines: readonly ConstructionLine[]): DrawnScale | undefined {
 const degrees = Math.round((Math.atan(DRAWING_SLOPE) * 180) / Math.PI);
 
 /**
- * Stresses in one unit, void ratios or strains (ratios), in test order, with the construction of a method, drawn in the
- * method's own plane. Where the method reads no yield, the test alone, with the reason as `refusal`. Refuses what cannot
- * be read as a test.
+ * The compression curve with the construction of a method, drawn in the plane of the method. Stresses in one unit, void
+ * ratios or strains (ratios), in test order. If the method reads no yield, the curve alone, with the reason as
+ * `refusal`. Refuses cells that are not a test.
  */
 export const compressionPlot = (
   stresses: Cells,

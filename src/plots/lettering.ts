@@ -1,6 +1,7 @@
 /**
- * Where to letter each line so that the labels can be read: for every line a set of places along its visible part is
- * tried, and the one is taken that covers the fewest symbols, lines and other labels, and is nearest to no other line.
+ * Finds places for the labels of lines so that they can be read: for every line it tries a set of places along the
+ * visible part, and takes the one that covers the fewest symbols, lines and other labels and is furthest from other
+ * lines.
  */
 
 export type Pixel = readonly [x: number, y: number];
@@ -14,24 +15,24 @@ export interface Frame {
 
 export interface Lettered {
   readonly text: string;
-  /** The line in pixels; what lies outside the frame is not drawn. */
+  /** The line in pixels; the part outside the frame is not drawn. */
   readonly line: readonly Pixel[];
-  /** The end of the line at which the label is liked best; either, if it is left out. */
+  /** The preferred end of the line for the label; either end if omitted. */
   readonly near?: "start" | "end";
 }
 
-/** A label's box: `x` its left edge, `y` its middle. */
+/** The box of a label: `x` its left edge, `y` its middle. */
 export interface Label {
   readonly text: string;
   readonly x: number;
   readonly y: number;
   readonly width: number;
   readonly height: number;
-  /** The point of the line that a leader goes to, where the label stands off it. */
+  /** The point of the line where a leader ends, if the label stands off the line. */
   readonly anchor?: Pixel;
 }
 
-/** Width of an average character, in font sizes. */
+/** Width of an average character, as a share of the font size. */
 const CHARACTER = 0.58;
 
 type Segment = readonly [Pixel, Pixel];
@@ -72,7 +73,7 @@ export function visible(line: readonly Pixel[], frame: Frame): Segment[] {
     .filter((segment) => segment !== null);
 }
 
-/** The point a share of the way along the segments. */
+/** The point at a share of the length of the segments. */
 function pointAt(segments: readonly Segment[], share: number): Pixel {
   let left = share * segments.reduce((sum, segment) => sum + length(segment), 0);
   for (const segment of segments) {
@@ -86,9 +87,9 @@ function pointAt(segments: readonly Segment[], share: number): Pixel {
   return segments[segments.length - 1][1];
 }
 
-/** Shares of the way along a line at which a label is tried, the liked end first. */
+/** Positions along a line at which a label is tried, as shares of the length. */
 const SHARES = Array.from({ length: 11 }, (_, index) => index / 10);
-/** Where the label stands beside the point: left and right edge as shares of its width, rows above and below. */
+/** Positions of the label beside the point: its left edge as a share of its width, and the row above or below. */
 const SIDES = [
   [-0.5, -1],
   [-0.5, 1],
@@ -99,11 +100,11 @@ const SIDES = [
   [0, 0],
   [-1, 0],
 ] as const;
-/** Clear of a symbol on the line; and further off, with a leader. */
+/** Distances from the point: clear of a symbol on the line, and further off, with a leader. */
 const GAPS = [5, 16, 30, 44];
-/** Where another line ends nearer than this, a label seems to be that line's. */
+/** If another line ends nearer than this, the label seems to belong to that line. */
 const END = 8;
-/** A symbol's reach, with air. */
+/** Radius of a symbol, with a margin. */
 const SYMBOL = 4.5;
 
 const overlap = (a0: number, a1: number, b0: number, b1: number): number =>
@@ -119,7 +120,7 @@ const frameOf = ({ x, y, width, height }: Label): Frame => ({
   bottom: y + height / 2,
 });
 
-/** Labels are placed one after another, then each again with the others in place, this many times over. */
+/** Labels are placed one after another; then each is placed again with the others in place, in this many rounds. */
 const ROUNDS = 3;
 
 /** A label for every line that has a visible part. `symbols` are the readings, which a label should not cover. */
@@ -134,12 +135,12 @@ export function placeLabels(
     .map(({ line, ...rest }) => ({ ...rest, own: visible(line, frame) }))
     .filter(({ own }) => own.length > 0)
     .map((rest) => ({ ...rest, ends: [rest.own[0][0], rest.own[rest.own.length - 1][1]] }))
-    // Those that have their place at an end choose it first.
+    // Lines whose label belongs at their start choose a place first.
     .sort((a, b) => Number(b.near === "start") - Number(a.near === "start"));
   const plain = obstacles.flatMap((line) => visible(line, frame));
   const placed: (Label | undefined)[] = lettered.map(() => undefined);
 
-  /** What a label covers, or comes so close to that it seems to belong to it. */
+  /** The cost of a place: how much it covers, and how near it is to lines to which it does not belong. */
   const cost = (label: Label, index: number): number => {
     const box = frameOf(label);
     const near: Frame = { left: box.left - 5, right: box.right + 5, top: box.top - 2, bottom: box.bottom + 2 };

@@ -7,18 +7,18 @@ const MARGIN = 4;
 const NOTE_FONT = 10;
 const NOTE_LINE = 14;
 
-/** By name: the file asks for the first of these that a machine has. */
+/** Font names: the file asks for the first of these that the machine has. */
 const FONT = "Arial, Helvetica, sans-serif";
 
 const INKS: Inks = { ink: "#000", paper: "#fff", grid: "#c0c0c0", construction: "#000" };
 
 export interface PaperOptions {
-  /** Of the printed picture, mm. */
+  /** Width of the printed picture, mm. */
   readonly widthMm: number;
   readonly document?: Document;
 }
 
-/** Words broken into lines of at most so many characters. */
+/** Breaks words into lines of at most `most` characters. */
 export function brokenInto(words: string, most: number): string[] {
   const lines: string[] = [];
   for (const word of words.split(/\s+/)) {
@@ -29,7 +29,7 @@ export function brokenInto(words: string, most: number): string[] {
   return lines;
 }
 
-/** Few programs know paint-order: a halo becomes an element of its own below its words. */
+/** Few programs know paint-order: each halo becomes an element of its own behind its text. */
 function separateHalos(svg: SVGSVGElement): void {
   for (const words of svg.querySelectorAll("text[paint-order]")) {
     const halo = words.cloneNode(true) as Element;

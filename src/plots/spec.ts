@@ -1,34 +1,34 @@
-/** A plot as data: what is to be drawn, said once; drawn as SVG in the pane and, from the same data, as a chart in a workbook. */
+/** A plot as data: defined once, drawn as SVG in the pane and as a chart in a workbook. */
 import { type Message } from "../reduction/message";
 import type { ConstructionLine } from "../reduction/construction";
 
 export interface PlotAxis {
-  /** With its unit: "Time, minutes". */
+  /** The label with its unit: "Time, minutes". */
   readonly label: string;
-  /** log: whole decades with a full minor grid; root: the coordinate is already the root of minutes, drawn evenly from 0. */
+  /** log: whole decades with a full minor grid. root: the values are roots of minutes, drawn on an even axis from 0. */
   readonly scale: "log" | "root" | "linear";
   readonly domain: readonly [low: number, high: number];
-  /** Values increase downward (y) or to the left (x). */
+  /** True if values increase downward (y) or to the left (x). */
   readonly reversed: boolean;
 }
 
-/** One series. What a line means is told by its style, its dashes, its symbols and its lettering; never by colour alone. */
+/** One series. Style, dashes, symbols and labels distinguish the lines; never colour alone. */
 export interface PlotSeries extends Omit<ConstructionLine, "style"> {
-  /** As for a construction line; joined: a thin line from point to point. */
+  /** As in a construction line; "joined": a thin line from point to point. */
   readonly style: ConstructionLine["style"] | "joined";
-  /** Of a series of points. */
+  /** The symbol of a series of points. */
   readonly symbol?: "filled" | "open" | "cross";
-  /** Of filled and open symbols; circles, if it is left out. */
+  /** The shape of filled and open symbols; circles if omitted. */
   readonly shape?: "circle" | "triangle";
-  /** What is lettered beside the line; nothing, if it is left out. */
+  /** The label beside the line; none if omitted. */
   readonly letters?: string;
 }
 
-/** The scale a construction was made at: a stretch of the curve is drawn at a stated slope, so that a ruler can check it. */
+/** The scale of a construction: a stretch of the curve is drawn at a stated slope, so that a ruler can check it. */
 export interface DrawnScale {
   /** Change of y per log cycle of the stretch. */
   readonly perCycle: number;
-  /** Rise over run of that stretch on the paper: 2 is 63 degrees. */
+  /** Rise over run of the stretch on the paper: 2 is 63 degrees. */
   readonly slope: number;
 }
 
@@ -37,10 +37,10 @@ export interface PlotSpec {
   readonly x: PlotAxis;
   readonly y: PlotAxis;
   readonly series: readonly PlotSeries[];
-  /** What the method remarks; and why it draws nothing, where it does not apply to these readings. */
+  /** The remarks of the method, and the reason if the method does not apply to these readings. */
   readonly remarks: readonly Message[];
   readonly refusal?: Message;
-  /** What a reader of the drawing should know: its scale, or what lies beyond the frame. */
+  /** Notes for a reader of the drawing: its scale, and points beyond the frame. */
   readonly notes: readonly string[];
   readonly drawnScale?: DrawnScale;
 }

@@ -5,15 +5,15 @@ import { placeLabels, type Frame, type Pixel } from "./lettering";
 import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
 
 export interface SvgOptions {
-  /** Of the whole drawing, in pixels. */
+  /** Width of the whole drawing, in pixels. */
   readonly width: number;
-  /** As the plot asks for, if it is left out. */
+  /** The height in pixels; if omitted, the height that the plot needs. */
   readonly height?: number;
   readonly document?: Document;
   readonly inks?: Inks;
-  /** CSS family. */
+  /** The font, a CSS family. */
   readonly font?: string;
-  /** Symbols and lines in their frame and grid, without words: for a small picture among others. */
+  /** Draws symbols and lines in their frame and grid, without text: for a small picture among others. */
   readonly isBare?: boolean;
 }
 
@@ -24,7 +24,7 @@ export interface Inks {
   readonly construction: string;
 }
 
-/** The page sets them (dark theme, high contrast). */
+/** CSS variables of the page set these colours (dark theme, high contrast). */
 const PAGE_INKS: Inks = {
   ink: "var(--plot-ink, #111)",
   paper: "var(--plot-paper, #fff)",
@@ -37,7 +37,7 @@ export const FONT_SIZE = 11;
 const MARGINS = { left: 58, right: 22, top: 14, bottom: 44 };
 const BARE_MARGIN = { left: 1, right: 1, top: 1, bottom: 1 };
 
-/** How each style is drawn: width, dashes and ink. */
+/** Width, dashes and ink of each style. */
 const STROKE: Record<PlotSeries["style"], { width: number; dashes?: string; ink: "ink" | "construction" }> = {
   points: { width: 1, ink: "ink" },
   joined: { width: 0.75, ink: "ink" },
@@ -46,13 +46,16 @@ const STROKE: Record<PlotSeries["style"], { width: number; dashes?: string; ink:
   guide: { width: 1, dashes: "5 3", ink: "construction" },
 };
 
-/** The height of the plotting area: at the declared scale if there is one; else three to four, nearly square if narrow. */
+/**
+ * The height of the plotting area: by the stated scale if there is one; otherwise 3:4, or nearly square if the plot is
+ * narrow.
+ */
 function frameHeight({ x, y, drawnScale }: PlotSpec, width: number): number {
   const shape = drawnScale && scaledShape(x, y, drawnScale);
   return shape ? shape * width : Math.max(0.75 * width, Math.min(300, 1.1 * width));
 }
 
-/** Where the plotting area lies in the drawing, and the size of the whole, in pixels. */
+/** The position of the plotting area in the drawing, and the size of the drawing, in pixels. */
 export function frameOf(
   spec: PlotSpec,
   { width, height, isBare = false }: Pick<SvgOptions, "width" | "height" | "isBare">,
@@ -75,11 +78,13 @@ interface Size {
   readonly height: number;
 }
 
-/** A level is lettered at its axis, a line at its end, an upright at either end. */
+/**
+ * The preferred place of a label: at the axis for a level, at the end for a line, at either end for a vertical line.
+ */
 const nearOf = ({ style, points }: PlotSeries): "start" | "end" | undefined =>
   style !== "guide" ? "end" : points[0][1] === points[1]?.[1] ? "start" : undefined;
 
-/** Grid lines and tick lettering of an axis. */
+/** Grid lines and tick labels of an axis. */
 function ticksOf(
   axis: PlotAxis,
   pixels: number,
@@ -200,16 +205,16 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
     ],
   }) as SVGSVGElement;
 
-  // The pane's content security policy refuses style sheets with text: what this one says is set on the drawing, above.
+  // The pane's content security policy refuses style sheets with text: the styles were set on the drawing above.
   for (const sheet of svg.querySelectorAll("style")) sheet.remove();
-  // The drawing is one picture with one description; what its parts are called is for those who open the file.
+  // The drawing is one picture with one description; names of its parts are only for people who open the file.
   for (const part of svg.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
   svg.setAttribute("role", "img");
   svg.setAttribute("aria-label", describe(spec));
   return svg;
 }
 
-/** Names the group that a mark draws, so that a reader of the file finds its way. */
+/** Names the group that a mark draws, for people who open the file. */
 const labelled =
   (label: string): Plot.RenderFunction =>
   (index, scales, values, dimensions, context, next) => {
@@ -246,6 +251,6 @@ function lettering(page: Document, labels: ReturnType<typeof placeLabels>, inks:
   return group;
 }
 
-/** The plot in one sentence, for those who do not see it. */
+/** Describes the plot in one sentence, for readers who cannot see it. */
 const describe = (spec: PlotSpec): string =>
   `${spec.title}. ${spec.y.label} against ${spec.x.label}. Drawn: ${spec.series.map(({ label }) => label).join(", ")}.`;

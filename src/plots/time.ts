@@ -11,19 +11,21 @@ import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
 export type Cells = readonly (number | null)[];
 
 export interface TimePlotOptions {
-  /** What the readings are, with their unit: "Dial reading (mm)". */
+  /** The quantity of the readings with its unit: "Dial reading (mm)". */
   readonly readingLabel?: string;
-  /** The reduction of the same cells, where it has been made already. */
+  /** The reduction of the same cells, if it has been calculated already. */
   readonly increment?: Increment;
-  /** Whether readings rise or fall when the specimen compresses; without it the load is taken to compress the specimen. */
+  /**
+   * Whether readings rise or fall when the specimen compresses; if omitted, the load is taken to compress the specimen.
+   */
   readonly sense?: "rise" | "fall";
 }
 
 type Point = readonly [x: number, y: number];
 
 /**
- * Every row that holds both a time and a reading, wrong readings too: the eye judges what the method left out. Zero is a
- * time in the first row only. Long logger series are drawn as the averages that the reduction works on.
+ * Every row with a time and a reading, wrong readings too: the reader judges what the method left out. Zero is a time
+ * in the first row only. Long logger series are drawn as the averages that the reduction uses.
  */
 function plotted(times: Cells, readings: Cells, { cleaned }: Increment): Point[] {
   if (cleaned.ok && cleaned.value.count > MOST_READINGS) {
@@ -40,7 +42,7 @@ function plotted(times: Cells, readings: Cells, { cleaned }: Increment): Point[]
   return points;
 }
 
-/** The way that the readings go from the first to the last. */
+/** Whether the readings rise or fall from the first to the last. */
 function senseOf(readings: Cells): "rise" | "fall" {
   const read = readings.filter((reading) => reading !== null);
   return read.length > 1 && read[read.length - 1] < read[0] ? "fall" : "rise";
@@ -48,7 +50,7 @@ function senseOf(readings: Cells): "rise" | "fall" {
 
 interface TimeAxis {
   readonly title: string;
-  /** From the coordinates of the readings, and of what the construction marks. */
+  /** The x axis, from the x of the readings and of the marks of the construction. */
   readonly x: (xs: readonly number[], marked: readonly number[]) => PlotAxis;
   readonly coordinate: (time: number) => number;
 }
@@ -79,7 +81,7 @@ function timePlot(
     label: readingLabel,
     scale: "linear",
     domain: padded([...points, ...marked].map(([, d]) => d)),
-    // Compression runs downward, whichever way the readings go.
+    // Compression is drawn downward, whether the readings rise or fall.
     reversed: sense === "rise",
   };
   return given({
@@ -87,7 +89,7 @@ function timePlot(
     x,
     y,
     series: [
-      // Marks of the construction are crosses: they are not to be taken for readings.
+      // Marks of the construction are crosses, so that nobody takes them for readings.
       ...drawn.map((line): PlotSeries => ({
         ...toAxis(line, x, y),
         letters: line.label,
@@ -101,7 +103,7 @@ function timePlot(
   });
 }
 
-/** The lines of a method, with its remarks, or why there are none. */
+/** The lines of a method with its remarks, or the reason why there are none. */
 const linesOf = <T, C>(
   method: Outcome<T>,
   cleaned: Outcome<C>,
@@ -115,7 +117,10 @@ const LOG_TIME: TimeAxis = {
   coordinate: (time) => time,
 };
 
-/** The frame of a root-time plot ends at this multiple of root t90, so that the construction fills it. Common practice, no source. */
+/**
+ * A root-time plot ends at this multiple of root t90, so that the construction fills the frame. Common practice, no
+ * source.
+ */
 const BEYOND_T90 = 2.5;
 
 const ROOT_TIME: TimeAxis = {
@@ -129,8 +134,9 @@ const ROOT_TIME: TimeAxis = {
 };
 
 /**
- * Readings against log10 of time in whole decades, with the log-of-time construction. Times in minutes, null is a blank.
- * Where the method does not apply, the readings alone, with the reason as `refusal`. Refuses what is no time curve.
+ * Readings against log10 of time in whole decades, with the log-of-time construction. Times in minutes, null is a
+ * blank. If the method does not apply, the readings alone, with the reason as `refusal`. Refuses cells that are not a
+ * time curve.
  */
 export function logTimePlot(times: Cells, readings: Cells, options: TimePlotOptions = {}): Outcome<PlotSpec> {
   const { increment = reduceIncrement(times, readings) } = options;
@@ -138,7 +144,10 @@ export function logTimePlot(times: Cells, readings: Cells, options: TimePlotOpti
   return timePlot(LOG_TIME, times, readings, increment, lines, options);
 }
 
-/** The same against the root of time from 0, with the root-time construction. */
+/**
+ * Readings against the root of time from 0, with the root-time construction. Arguments and refusals as for
+ * `logTimePlot`.
+ */
 export function rootTimePlot(times: Cells, readings: Cells, options: TimePlotOptions = {}): Outcome<PlotSpec> {
   const { increment = reduceIncrement(times, readings) } = options;
   const lines = linesOf(increment.rootTime, increment.cleaned, rootTimeLines);
