@@ -1,4 +1,4 @@
-/** Calculates the examples of the help page with the worksheet functions themselves. */
+/** Calculates the examples of the help page with the worksheet functions of the add-in. */
 import { CellError } from "../functions/cells";
 import { exampleRows, type Cell } from "./example-sheet";
 import type { FunctionHelp } from "./jsdoc";
@@ -8,7 +8,7 @@ type WorksheetFunction = (...cells: any[]) => unknown;
 export type Result =
   { readonly rows: readonly (readonly Cell[])[] } | { readonly code: string; readonly reason: string };
 
-/** The worksheet functions, registered as Excel has them registered. */
+/** The worksheet functions, registered as in Excel. */
 export async function loadFunctions(): Promise<ReadonlyMap<string, WorksheetFunction>> {
   const functions = new Map<string, WorksheetFunction>();
   Object.assign(globalThis, {
@@ -19,13 +19,13 @@ export async function loadFunctions(): Promise<ReadonlyMap<string, WorksheetFunc
 }
 
 const FORMULA = /^=CLAY\.(\w+)\((.*)\)$/;
-/** The arguments of a formula, which has no function within: commas in texts are part of the text. */
+/** The arguments of a formula without functions in its arguments; a comma within a text belongs to the text. */
 const ARGUMENT = /("(?:[^"]|"")*"|[^,"]*)(?:,|$)/g;
 const RANGE = /^([A-Z])(\d+)(?::([A-Z])(\d+))?$/;
 
 const columnOf = (letter: string): number => letter.charCodeAt(0) - "A".charCodeAt(0);
 
-/** An argument as Excel hands it over: a range as rows, one cell bare, an omitted one as null. */
+/** An argument as Excel passes it: a range as rows, a single cell as its value, an omitted argument as null. */
 function argumentOf(text: string, formula: string): unknown {
   if (text === "") return null;
   if (text.startsWith('"')) return text.slice(1, -1).replaceAll('""', '"');
@@ -49,7 +49,9 @@ export function calledBy(formula: string): string {
   return id;
 }
 
-/** A formula of one worksheet function on the example sheet: what it spills, or why it refuses. */
+/**
+ * Calculates a formula of one worksheet function on the example sheet: the spilled cells, or the reason of the refusal.
+ */
 export function evaluate(
   formula: string,
   { parameters }: Pick<FunctionHelp, "parameters">,

@@ -1,6 +1,6 @@
 /**
- * The sheet that the examples of the help page calculate from: copied to A1 of an empty sheet, every example can be tried.
- * The load of 400 kPa and the whole test are those of the invented demonstration (src/datasheet/demo-test), rounded.
+ * The sheet of the examples on the help page: copied to A1 of an empty sheet, it lets a reader try every example. The
+ * load of 400 kPa and the whole test come from the invented demonstration (src/datasheet/demo-test), rounded.
  */
 export type Cell = number | string;
 
@@ -61,7 +61,7 @@ export const EXAMPLE_SHEET: readonly Column[] = [
 
 const ROWS = 1 + Math.max(...EXAMPLE_SHEET.map(({ cells }) => cells.length));
 
-/** Rows of cells, the headings first, blanks as null. */
+/** The rows of the sheet, headings first, blanks as null. */
 export const exampleRows = (): (Cell | null)[][] =>
   Array.from({ length: ROWS }, (_, row) =>
     EXAMPLE_SHEET.map(({ heading, cells }) => (row === 0 ? heading : (cells[row - 1] ?? null))),

@@ -1,4 +1,4 @@
-/** The first ten minutes in Excel: twelve steps, what must be seen at each, and what to report where it is not. */
+/** The first ten minutes in Excel: twelve steps, what the reader must see at each, and what to report otherwise. */
 import type { ReactElement, ReactNode } from "react";
 import { check } from "../pane/text/en/check";
 import { pane } from "../pane/text/en/pane";
@@ -14,7 +14,7 @@ interface Step {
   readonly otherwise: ReactNode;
 }
 
-/** What the worked demonstration shows (SI); test/help holds it against the demonstration calculated. */
+/** Values of the worked demonstration (SI); test/help compares them with the calculated demonstration. */
 export const DEMONSTRATION = {
   preconsolidation_stress: "125",
   compression_index: "0.56",

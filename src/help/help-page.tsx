@@ -28,7 +28,7 @@ export interface HelpContents {
   readonly pictures: ReadonlyMap<string, Picture>;
 }
 
-/** Where a function stands on the page; functions.json names the same. */
+/** The anchor of a function on the page; functions.json uses the same. */
 const anchorOf = (id: string): string => id.toLowerCase();
 
 const MOST_ROWS = 12;
@@ -82,7 +82,7 @@ const signatureOf = ({ id, parameters }: FunctionHelp): string =>
 interface EntryProps {
   readonly entry: HelpEntry;
   readonly pictures: ReadonlyMap<string, Picture>;
-  /** The function under which a picture stands. */
+  /** The function beside which a picture is shown. */
   readonly placeOf: (picture: string) => string;
 }
 

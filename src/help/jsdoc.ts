@@ -1,4 +1,4 @@
-/** What the JSDoc of the worksheet functions says: the one source of functions.json and of the help page. */
+/** Reads the JSDoc of the worksheet functions: functions.json and the help page are made from it. */
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import ts from "typescript";
@@ -12,16 +12,16 @@ export interface Parameter {
 
 export interface FunctionHelp {
   readonly id: string;
-  /** The file that it stands in, without its ending: functions of one file belong together. */
+  /** The file of the function, without its ending: functions of one file are one group. */
   readonly group: string;
   readonly description: string;
   readonly parameters: readonly Parameter[];
   readonly returns: string;
-  /** Formulas on the example sheet, to be shown with their results. */
+  /** Formulas on the example sheet that are shown with their results. */
   readonly examples: readonly string[];
-  /** Formulas on the example sheet that are refused, to be shown with the reason. */
+  /** Formulas on the example sheet that are refused, and shown with the reason. */
   readonly refusals: readonly string[];
-  /** The standard or paper behind it. */
+  /** The standards or papers that the function follows. */
   readonly sources: readonly string[];
   /** Names of drawings. */
   readonly pictures: readonly string[];
@@ -59,7 +59,7 @@ function helpOf(node: ts.FunctionDeclaration, group: string): FunctionHelp | und
   };
 }
 
-/** Every worksheet function of the files of a folder, in their order in each file. */
+/** Every worksheet function in the files of a folder, in the order of each file. */
 export function readFunctions(folder: string): FunctionHelp[] {
   return readdirSync(folder)
     .filter((file) => file.endsWith(".ts"))

@@ -1,4 +1,4 @@
-/** A page that stands alone: its style within it, no script. */
+/** The frame of a page that needs no other file: its style is within it, and it has no script. */
 import type { ReactElement, ReactNode } from "react";
 import { renderToStaticMarkup } from "react-dom/server";
 
@@ -13,7 +13,7 @@ export const toHtml = ({ title, style, body }: Page): string =>
     <html lang="en">
       <head>
         <meta charSet="utf-8" />
-        {/* Styles stand in the page and on its drawings; there is no script. */}
+        {/* Styles are in the page and on its drawings; there is no script. */}
         <meta
           httpEquiv="Content-Security-Policy"
           content="default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'"
@@ -27,7 +27,7 @@ export const toHtml = ({ title, style, body }: Page): string =>
     </html>,
   )}\n`;
 
-/** What may be wider than the page: it is scrolled by itself, by keyboard as well. */
+/** Holds content that may be wider than the page: it scrolls by itself, by keyboard too. */
 export const Wide = ({ label, children }: { label: string; children: ReactNode }) => (
   <div className="wide" role="region" aria-label={label} tabIndex={0}>
     {children}

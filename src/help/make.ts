@@ -12,7 +12,7 @@ import { drawPicture } from "./pictures";
 
 const SOURCE = path.join(__dirname, "../functions");
 
-/** A file's own first comment names the group: "Worksheet functions of the specimen: ..." is "The specimen". */
+/** The first comment of a file names the group: "Worksheet functions of the specimen: ..." gives "The specimen". */
 function titleOf(group: string): string {
   const text = readFileSync(path.join(SOURCE, `${group}.ts`), "utf8");
   const named = /^\/\*\* Worksheet functions (?:of|for) ([^.:]+)/.exec(text);
@@ -22,7 +22,7 @@ function titleOf(group: string): string {
 
 export type Calculate = (formula: string) => Result;
 
-/** The functions with their examples worked out, the groups in the order in which Excel is given them. */
+/** The functions with their examples calculated, the groups in the order in which the add-in registers them. */
 export async function helpGroups(): Promise<{ groups: HelpGroup[]; calculate: Calculate }> {
   const functions = await loadFunctions();
   const all = readFunctions(SOURCE);

@@ -35,7 +35,10 @@ function specOf(name: string): Outcome<PlotSpec> {
   return compressionPlot(stresses, voidRatios, "e", { method: name as MethodName });
 }
 
-/** A picture by its name: "log time" or "root time", both also with ", drawn" behind, or a method of the preconsolidation stress. */
+/**
+ * Draws a picture by its name: "log time" or "root time", optionally followed by ", drawn", or a method of the
+ * preconsolidation stress.
+ */
 export function drawPicture(name: string): Picture {
   const spec = specOf(name);
   const refusal = spec.ok ? spec.value.refusal : spec.reason;
