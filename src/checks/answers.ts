@@ -1,17 +1,19 @@
-/** A reviewer's answers to questions that do not pass, on a sheet of their own: rows are added, none is written over. */
+/**
+ * A reviewer's answers to questions that do not pass, on a sheet of their own. Rows are added; no row is overwritten.
+ */
 import { english } from "../reduction/message";
 import type { NamedValues } from "../record/record";
 import type { NamedColumns, SheetPlan } from "../workbook/port";
 import type { Answered } from ".";
 import { tableSheet, type TableColumn } from "../workbook/table-sheet";
 
-/** A stop or an explain answered with a sentence and initials. */
+/** The answer to a question that says stop or explain: a sentence and initials. */
 export interface Acknowledgement {
-  /** The data sheet. */
+  /** Name of the data sheet. */
   readonly sheet: string;
   readonly id: string;
   readonly status: string;
-  /** What the question said when it was answered. */
+  /** The finding of the question at the time of the answer. */
   readonly found: string;
   readonly reason: string;
   readonly by: string;
@@ -33,7 +35,7 @@ const COLUMNS: readonly TableColumn[] = [
 
 export const ANSWER_NAMES: readonly string[] = COLUMNS.map(({ name }) => name);
 
-/** What a sheet of answers is known by. */
+/** A sheet with this name is a sheet of answers. */
 export const ANSWERS_SHEET_NAME = "answer_check";
 
 export const answersSheet = (): SheetPlan =>
@@ -69,7 +71,7 @@ export const readAnswers = (values: NamedValues): Acknowledgement[] =>
       : [];
   });
 
-/** The columns of a table that take new rows below the last that holds anything; undefined where they do not fit. */
+/** The columns of a table with new rows added after its last filled row; undefined if they do not fit. */
 export function appended(
   values: NamedValues,
   names: readonly string[],
@@ -94,7 +96,7 @@ export const answerRow = (one: Acknowledgement): string[] => [
   one.when,
 ];
 
-/** An answer to what the question says now; `stale` where it said something else when it was answered. */
+/** The latest answer to a question; `stale` if the finding has changed since. */
 export function answerTo(
   answers: readonly Acknowledgement[],
   sheet: string,

@@ -1,5 +1,5 @@
 /**
- * What a reviewer's question is made of: one row of data with its limits, and an answer that shows the two numbers that
+ * The parts of a reviewer's question: one row of data with its limits, and an answer that shows the two numbers that
  * were compared, never only a colour.
  */
 import { RECORD_UNITS, type TestRecord } from "../record/record";
@@ -10,10 +10,10 @@ import { unitCellOf } from "../specification/measures";
 import { reduced, type Reduced } from "../record/reduced-test";
 
 export type Severity = "stop" | "explain" | "note";
-/** "pass": as it should be. "stop", "explain", "note": what the reviewer must do with it. */
+/** "pass": as it should be. "stop", "explain", "note": what the reviewer must do. */
 export type Status = "pass" | Severity | "cannot be asked";
 
-/** A number as it is shown: what it is, value and unit. */
+/** A number for display: its name, value and unit. */
 export interface Figure {
   readonly what: Message;
   readonly value: number;
@@ -22,11 +22,11 @@ export interface Figure {
 
 export interface Answer {
   readonly status: Status;
-  /** Where it passes: how much of what is allowed is used up, 1 at the limit. For choosing among loads. */
+  /** For a pass: the used share of the allowed range, 1 at the limit. Used to choose among loads. */
   readonly used?: number;
-  /** What was found, and what it was held against: another number of the test, or the limit. */
+  /** The number found, and the number compared with it: another number of the test, or the limit. */
   readonly compared?: readonly [found: Figure, against: Figure];
-  /** Names the loads and the cells that it is about as values: see `namedIn`. */
+  /** The sentence names its loads and cells as values: see `namedIn`. */
   readonly sentence: Message;
 }
 
@@ -35,21 +35,21 @@ export interface Limit {
   readonly unit: string;
 }
 
-/** Limits changed by a firm, by "Q05.explain". */
+/** Limits that a firm has changed, by "Q05.explain". */
 export type Thresholds = Readonly<Record<string, number>>;
 
 export interface Check {
   readonly id: string;
-  /** In plain words, to be answered by yes where all is well. */
+  /** The question in plain words; "yes" means that all is well. */
   readonly question: Message;
-  /** Names of the cells that it looks at; a column stands for the load that the answer tells of. */
+  /** Names of the cells that the question looks at; a column stands for the load that the answer names. */
   readonly about: readonly string[];
-  /** The worst that it can say. */
+  /** The gravest answer that the question can give. */
   readonly severity: Severity;
-  /** The standard or paper behind it, or "common practice". */
+  /** The standard or paper behind the question, or "common practice". */
   readonly basis: Message;
   readonly limits: Readonly<Record<string, Limit>>;
-  /** `previous` is another test to compare with, where a question asks for one. */
+  /** Answers the question. `previous` is another test, for questions that compare two tests. */
   evaluate(record: TestRecord, thresholds?: Thresholds, previous?: TestRecord): Answer;
 }
 
@@ -60,7 +60,7 @@ interface Asked<L extends string> {
   readonly previous?: TestRecord;
 }
 
-/** A row of the table. Its limits stand as they are unless a firm has changed them. */
+/** Makes a row of the table. Its default limits apply unless a firm has changed them. */
 export function check<const L extends Readonly<Record<string, Limit>>>(row: {
   readonly id: string;
   readonly question: Message;
@@ -86,13 +86,16 @@ export const COMMON = say`common practice`;
 
 export const cannotAsk = (reason: Message): Answer => ({ status: "cannot be asked", sentence: reason });
 
-/** The answer to an outcome that could be had; otherwise why the question cannot be asked. */
+/** The answer to an outcome with a value; for a refusal, why the question cannot be asked. */
 export const ask = <T>(outcome: Outcome<T>, answer: (value: T) => Answer): Answer =>
   outcome.ok ? answer(outcome.value) : cannotAsk(outcome.reason);
 
 // --- Figures -------------------------------------------------------------------------------------------------------
 
-/** How a number is shown; those with a quantity come in the record's unit and are shown in the sheet's. */
+/**
+ * How a number is shown. A number with a quantity comes in the unit of the record and is shown in the unit of the
+ * sheet.
+ */
 export type Kind = "percent" | "ratio" | "number" | "mass" | "minutes" | "celsius" | "divisions" | Shown;
 type Shown = "length" | "stress" | "cv" | "density" | "conductivity";
 
@@ -105,11 +108,11 @@ const PLAIN = {
   celsius: "C",
   divisions: "div",
 } as const;
-/** Measures that are shown in the sheet's unit. */
+/** Measures that are shown in the unit of the sheet. */
 const CONVERTED: readonly string[] = ["length", "stress", "cv", "density", "conductivity"] satisfies Shown[];
 const isShown = (kind: Kind): kind is Shown => CONVERTED.includes(kind);
 
-/** A number of the record as a figure in the units of its sheet. */
+/** A number of the record as a figure in the unit of its sheet. */
 export function figure(record: TestRecord, what: Message, value: number, kind: Kind): Figure {
   if (!isShown(kind)) return { what, value: kind === "percent" ? 100 * value : value, unit: PLAIN[kind] };
   const { quantity, to } = RECORD_UNITS[kind];
@@ -124,13 +127,15 @@ export const shown = ({ value, unit }: Figure): Message =>
 
 // --- Ways of comparing ---------------------------------------------------------------------------------------------
 
-/** The range in which a number passes at a level, either end open. */
+/** The range in which a number passes at a level; either end may be open. */
 type Range = readonly [low: number | undefined, high: number | undefined];
 export type Ranges = Readonly<Partial<Record<Severity, Range>>>;
 
 const LEVELS = ["stop", "explain", "note"] as const;
 
-/** A number against ranges, the gravest first. `remedy` ends the sentence where it does not pass. */
+/**
+ * Compares a number with ranges, the gravest level first. `remedy` ends the sentence of a number that does not pass.
+ */
 export function within(
   record: TestRecord,
   what: Message,
@@ -167,7 +172,7 @@ export function within(
   return { status: "pass", used, compared: [found, nearest], sentence: say`${what} is ${shown(found)}, ${range}` };
 }
 
-/** Two numbers that should agree. Limits are of `difference`, which is shown in its own kind. */
+/** Compares two numbers that should agree. The limits are limits of `difference`, which is shown in its own kind. */
 export function agree(
   record: TestRecord,
   [a, b]: readonly [Figure, Figure],
@@ -195,8 +200,8 @@ export function agree(
 const GRAVITY: readonly Status[] = ["stop", "explain", "note", "pass"];
 
 /**
- * One answer for several loads: the gravest, first in order of loads, with the others that are as grave; of those that all
- * pass, the one that was nearest to its limit.
+ * One answer for several loads: the gravest, of the first load that has it, followed by the other loads that are as
+ * grave. If all loads pass, the one nearest to its limit.
  */
 export function gravest(
   cases: readonly { readonly load: Message; readonly answer: Answer }[],

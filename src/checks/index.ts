@@ -12,18 +12,20 @@ export interface Answered {
   readonly answer: Answer;
 }
 
-/** Every question answered, in order of the table; `previous` is another test, for what is compared between two. */
+/**
+ * Every question answered, in the order of the table; `previous` is another test, for questions that compare two tests.
+ */
 export const runChecks = (record: TestRecord, thresholds?: Thresholds, previous?: TestRecord): Answered[] =>
   CHECKS.map((check) => ({ check, answer: check.evaluate(record, thresholds, previous) }));
 
-/** Names among a firm's limits that no question has. */
+/** Names among the limits of a firm that no question has. */
 export const unknownThresholds = (thresholds: Thresholds): string[] =>
   Object.keys(thresholds).filter((key) => {
     const [id, name] = key.split(".");
     return !CHECKS.some((check) => check.id === id && name in check.limits);
   });
 
-/** The same from values by name; names that no record has are given back. */
+/** Every question answered from values by name; the result also lists names that no record has. */
 export const checkValues = (
   values: NamedValues,
   thresholds?: Thresholds,

@@ -1,8 +1,8 @@
 /**
- * What happened to the cells of a data sheet, named by cell: formulas overwritten by constants or lost, formulas unlike the
- * others of their column, results that differ from what follows from the inputs, hidden rows and columns with data in them,
- * and cells that hold what they should not (text, a number as text, a date). Reads what was typed, what is shown, and where
- * the names stand; changes nothing.
+ * Finds what happened to the cells of a data sheet, cell by cell: formulas that were lost or overwritten with
+ * constants, formulas unlike the others of their column, results that do not follow from the inputs, hidden rows and
+ * columns with data, and cells with unusable content (text, a number as text, a date). It reads contents, shown values
+ * and the positions of names, and changes nothing.
  */
 import { runsOf } from "../reduction/numeric/runs";
 import { say, verbatim, type Message } from "../reduction/message";
@@ -15,16 +15,16 @@ import { differing } from "./questions/record";
 
 export interface CellFinding {
   readonly kind: "overwritten" | "lost formula" | "in the way" | "unlike formula" | "differs" | "hidden" | "cell";
-  /** "H12", or "12:12" and "H:H" for what is hidden. */
+  /** "H12", or "12:12" and "H:H" for hidden rows and columns. */
   readonly address: string;
-  /** Names the cell, says what is wrong and what to do. */
+  /** Names the cell, and says what is wrong and what to do. */
   readonly sentence: Message;
 }
 
 export interface SheetState {
   readonly names: readonly SheetName[];
   readonly values: NamedValues;
-  /** What was typed, by name, as the port's `readContents` gives it: of `CONTENT_NAMES`. */
+  /** The contents of the cells by name, as the port's `readContents` gives them for `CONTENT_NAMES`. */
   readonly contents: NamedValues;
   readonly hidden: { readonly rows: readonly number[]; readonly cols: readonly number[] };
   readonly record: TestRecord;
@@ -40,12 +40,12 @@ const SPILLED: ReadonlyMap<string, string> = (() => {
   return by;
 })();
 
-/** Filled from its first cell on. */
+/** A formula in the first cell of this name fills the others. */
 const SPREAD = "preconsolidation_spread";
 
 const WORKED: readonly NamedField[] = FIELDS.filter(({ kind }) => kind !== "input");
 
-/** The names whose contents `integrity` looks at. */
+/** The names whose contents `integrity` reads. */
 export const CONTENT_NAMES: readonly string[] = WORKED.map(({ name }) => name);
 
 const isFormula = (content: CellValue | undefined): boolean => typeof content === "string" && content.startsWith("=");
@@ -53,7 +53,7 @@ const isBlank = (content: CellValue | undefined): boolean =>
   content === undefined || (typeof content === "string" && content.trim() === "");
 const isError = (value: CellValue | undefined): boolean => typeof value === "string" && /^#[A-Z]/i.test(value);
 
-/** Where a name stands: the sheet's own first. */
+/** The position of each name; a name of the sheet comes before one of the workbook. */
 export function boxesByName(names: readonly SheetName[]): ReadonlyMap<string, Box> {
   const boxes = new Map<string, Box>();
   for (const { name, place } of names)
@@ -61,15 +61,15 @@ export function boxesByName(names: readonly SheetName[]): ReadonlyMap<string, Bo
   return boxes;
 }
 
-/** The row of a load's cells in its column, from 0: by the numbers of the loads, wherever a row has moved to. */
+/** The row of a load in its columns, from 0. It goes by the load number, so that a moved row is found. */
 export function rowOfLoad(values: NamedValues, load: number): number {
   const row = values.load_number?.findIndex(([number]) => number === load) ?? -1;
   return row >= 0 ? row : load - 1;
 }
 
 /**
- * A formula as it would stand in any row of its column: cells of the same row alike, `times_07` as the load's own. The
- * references that stay put with "$" stay as they are.
+ * A formula in a form that is equal in every row of its column: references are made relative to the row, and `times_07`
+ * becomes the times of the load. References fixed with "$" stay unchanged.
  */
 const anyRow = (formula: string, row: number, load: number): string =>
   formula
@@ -85,7 +85,7 @@ const quoted = (content: CellValue | undefined): string => {
   return text.length > 30 ? `${text.slice(0, 30)}...` : text;
 };
 
-/** Formulas of one name: those that are gone, and those unlike the others of the column. */
+/** The lost formulas of one name, and formulas unlike the others of the column. */
 function formulaFindings(name: string, box: Box, state: SheetState): CellFinding[] {
   const { contents, values } = state;
   const cells = (contents[name] ?? []).map(([content]) => content);
@@ -101,7 +101,7 @@ function formulaFindings(name: string, box: Box, state: SheetState): CellFinding
   const [usual, most = 0] = [...counts].sort((a, b) => b[1] - a[1])[0] ?? [];
   cells.forEach((content, row) => {
     if (!isFormula(content)) {
-      // A row that was put in between the loads is none, and has no formula.
+      // A row that a person put in between the loads is not a load, and has no formula.
       if (cells.length > 1 && values.load_number && isBlank(values.load_number[row]?.[0])) return;
       if (isBlank(content)) {
         if (model !== undefined || cells.length === 1)
@@ -135,7 +135,7 @@ function formulaFindings(name: string, box: Box, state: SheetState): CellFinding
   return findings;
 }
 
-/** Constants that stand where a formula wants to fill cells: it then shows an error, and no cell of its row a value. */
+/** Constants in cells that a formula wants to fill: the formula then shows an error, and its row has no values. */
 function wayFindings(boxes: ReadonlyMap<string, Box>, { contents, values }: SheetState): CellFinding[] {
   const findings: CellFinding[] = [];
   for (const [name, anchor] of SPILLED) {
@@ -168,7 +168,7 @@ function wayFindings(boxes: ReadonlyMap<string, Box>, { contents, values }: Shee
   return findings;
 }
 
-/** Results that are not what follows from the inputs. */
+/** Results that do not follow from the inputs. */
 function differences(boxes: ReadonlyMap<string, Box>, { record, values }: SheetState): CellFinding[] {
   return differing(record).flatMap(({ name, load, sentence }) => {
     const box = boxes.get(name);
@@ -183,7 +183,7 @@ const HIDDEN = {
   c: { one: say`column`, several: say`columns` },
 };
 
-/** Hidden rows and columns that hold something in a named cell. */
+/** Hidden rows and columns with content in a named cell. */
 function hiddenFindings(boxes: ReadonlyMap<string, Box>, { hidden, values, contents }: SheetState): CellFinding[] {
   const holds = new Map<string, { name: string; address: string }>();
   const [rows, cols] = [new Set(hidden.rows), new Set(hidden.cols)];
@@ -214,7 +214,7 @@ function hiddenFindings(boxes: ReadonlyMap<string, Box>, { hidden, values, conte
   return [...told("r", hidden.rows, (row) => String(row + 1)), ...told("c", hidden.cols, columnLetters)];
 }
 
-/** Everything found, formulas first; a cell is named once, with the gravest that is said of it. */
+/** All findings, formulas first; each cell is listed once, with its gravest finding. */
 export function integrity(state: SheetState): CellFinding[] {
   const boxes = boxesByName(state.names);
   const formulas = WORKED.flatMap(({ name }): CellFinding[] => {

@@ -1,6 +1,6 @@
 /**
- * The limits of a firm, in cells of its workbook: a sheet that lists every limit with its default, the firm's value, who
- * changed it and why. The sheet's first two columns are what CLAY.CHECKS takes as its limits.
+ * The limits of a firm, in cells of its workbook: a sheet that lists every limit with its default, the value of the
+ * firm, who changed it and why. The first two columns of the sheet are the `limits` argument of CLAY.CHECKS.
  */
 import { say, verbatim, english, type Value, type Message } from "../reduction/message";
 import { cellAddress } from "../workbook/address";
@@ -30,7 +30,7 @@ const column = (name: string, heading: string, width: number, kind: TableColumn[
   ...more,
 });
 
-/** In force: the firm's value where it is a number, else the default. */
+/** The limit in force: the value of the firm if it is a number, otherwise the default. */
 const IN_FORCE = (row: number): string =>
   `=IF(ISNUMBER(${cellAddress(row, 2)}),${cellAddress(row, 2)},${cellAddress(row, 3)})`;
 
@@ -48,7 +48,7 @@ const COLUMNS: readonly TableColumn[] = [
 
 export const LIMIT_NAMES: readonly string[] = COLUMNS.map(({ name }) => name);
 
-/** What a sheet of limits is known by. */
+/** A sheet with this name is a sheet of limits. */
 export const LIMITS_SHEET_NAME = "limit_name";
 
 export const limitsSheet = (): SheetPlan =>
@@ -69,22 +69,23 @@ export interface ChangedLimit extends LimitRow {
   readonly default: number;
   readonly by?: string;
   readonly why?: string;
-  /** As the cell holds it: a day number, or words. */
+  /** As the cell holds it: a day number, or text. */
   readonly since?: string | number;
 }
 
 export interface FirmLimits {
   readonly thresholds: Thresholds;
   readonly changed: readonly ChangedLimit[];
-  /** What could not be used, or lacks who and why; each names its cell. */
+  /** Remarks on limits that could not be used, or that lack who and why; each names its cell. */
   readonly remarks: readonly Message[];
 }
 
 const NONE: FirmLimits = { thresholds: {}, changed: [], remarks: [] };
 
 /**
- * The limits of a sheet from its values by name; `names` tells where they stand, so that a cell can be named. A limit that
- * nobody signed for is used, and told of; one that is no number, or of no question, is not used, and told of.
+ * Reads the limits of a sheet from its values by name; `names` gives the positions, so that a remark can name a cell. A
+ * limit that nobody signed is used, with a remark; a limit that is not a number, or belongs to no question, is not
+ * used, with a remark.
  */
 export function readLimits(values: NamedValues, names: readonly SheetName[] = []): FirmLimits {
   const listed = values.limit_name;

@@ -1,4 +1,4 @@
-/** Where the cells stand that a question and its answer are about. */
+/** Finds the cells that a question and its answer are about. */
 import { namedIn } from "../reduction/message";
 import { cellAddress } from "../workbook/address";
 import { loadSuffix } from "../specification/load-table";
@@ -13,7 +13,10 @@ export interface CellPlace {
   readonly address: string;
 }
 
-/** The cells of a question, and those that its answer names; of columns, the cell of the first load that the answer names. */
+/**
+ * The cells of a question, and the cells that its answer names; for a column, the cell of the first load that the
+ * answer names.
+ */
 export function cellsOf({ check, answer }: Answered, names: readonly SheetName[], values: NamedValues): CellPlace[] {
   const boxes = boxesByName(names);
   const named = namedIn(answer.sentence);

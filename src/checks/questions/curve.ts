@@ -10,7 +10,7 @@ import { ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } f
 import { calledInRow, inKpa, inputs, inSheetStress, type Reduced } from "../../record/reduced-test";
 import { virginLoads } from "./time-curves";
 
-/** Strain ratio or void-ratio index, as void ratio: (1 + e0) where the curve is one of strain. */
+/** A strain ratio or void-ratio index as a void-ratio index: times (1 + e0) if the curve is in strain. */
 const asVoidRatio = (reduced: Reduced, index: number): number | undefined => {
   if (!reduced.curve.ok) return undefined;
   if (reduced.curve.value.kind === "e") return index;
@@ -224,7 +224,8 @@ export const CURVE_CHECKS = [
           const before = reduced.loads[reduced.loads.indexOf(load) - 1];
           const alpha = load.record.results.c_alpha;
           if (alpha === undefined || !before?.voidRatio.ok || !load.voidRatio.ok) return [];
-          // From the load before on the branch to this one: the slope of the curve where the creep was measured.
+          // The slope from the load before on the branch to this load: the local slope of the curve where the creep was
+          // measured.
           const slope =
             (before.voidRatio.value - load.voidRatio.value) / Math.log10(load.record.stress! / before.record.stress!);
           if (!(slope > 0)) return [];
@@ -275,7 +276,7 @@ export const CURVE_CHECKS = [
           { explain: [undefined, l.change] },
           remedy,
         );
-        // Lunne's limits depend on the OCR: his class decides where it is the stricter.
+        // The limits of Lunne et al. depend on the OCR: their class decides if it is the stricter one.
         return isDisturbed(lunneClass) && byLunne.status === "pass"
           ? { ...byLunne, status: "explain", sentence: say`${byLunne.sentence}; ${remedy}` }
           : byLunne;
@@ -371,7 +372,7 @@ export const CURVE_CHECKS = [
           ({ called, height, unloading, curvePoint }, index): { load: Message; answer: Answer }[] => {
             const Hs = reduced.solidsHeight;
             if (!height.ok || !Hs.ok) return [];
-            // The void ratio as arithmetic gives it: the reduction refuses one below zero.
+            // The void ratio is calculated here, because the reduction refuses a void ratio below zero.
             const e = (height.value - Hs.value) / Hs.value;
             const voids = within(
               record,
@@ -429,7 +430,7 @@ export const CURVE_CHECKS = [
       return ask(load.strain, (strain) => {
         const from = before?.strain.ok ? before.strain.value : 0;
         const constant = before?.record.stress !== undefined && before.record.stress === load.record.stress;
-        // Compression under a new load is not collapse; under the stress of the load before, it is.
+        // Compression under a new load is not collapse; compression under the stress of the load before is.
         const moved = constant ? Math.abs(strain - from) : Math.max(0, from - strain);
         const answer = within(
           record,

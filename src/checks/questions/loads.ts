@@ -7,12 +7,12 @@ import { convert, unitsOf } from "../../reduction/units";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
 import { calledInRow, inputs, inSheetStress, type LoadReduced, type Reduced } from "../../record/reduced-test";
 
-/** Two numbers, one of each of two neighbours. */
+/** Every two neighbours of a list. */
 const neighbours = <T>(list: readonly T[]): [T, T][] => list.slice(1).map((next, index) => [list[index], next]);
 
 const percent = (ratio: number): Message => say`${digits(100 * ratio, 3)} %`;
 
-/** Stresses of hanger masses, kPa, beside the typed ones. */
+/** Stresses calculated from hanger masses, kPa, beside the stresses that were typed. */
 function leverStresses(record: TestRecord, { loads }: Reduced): Outcome<{ load: LoadReduced; lever: number }[]> {
   const needed = inputs(record, "lever_ratio", "diameter");
   if (!needed.ok) return needed;
@@ -25,7 +25,7 @@ function leverStresses(record: TestRecord, { loads }: Reduced): Outcome<{ load: 
   return found.length ? given(found) : badInput(say`it needs the masses on the hanger (${nameOf("load_mass")})`);
 }
 
-/** Share of the loads that meet one of the other stresses within a tolerance. */
+/** Share of the loads that equal one of the other stresses, times a factor, within a tolerance. */
 const meeting = (loads: readonly number[], others: readonly number[], factor: number, tolerance: number): number =>
   loads.filter((load) => others.some((other) => Math.abs((load * factor) / other - 1) <= tolerance)).length /
   loads.length;
@@ -174,7 +174,8 @@ export const LOAD_CHECKS = [
     ask: ({ record, reduced, limits: l }) => {
       const height = inputs(record, "initial_height");
       if (!height.ok) return cannotAsk(height.reason);
-      // As arithmetic gives it: the reduction refuses a strain of 1 and more, and this question is about that.
+      // The strain is calculated here, because the reduction refuses a strain of 1 and more, which this question looks
+      // for.
       const strains = reduced.loads.flatMap(({ corrected, called }) =>
         corrected.ok ? [{ called, eps: corrected.value / height.value.initial_height }] : [],
       );
@@ -375,7 +376,7 @@ export const LOAD_CHECKS = [
   }),
 ];
 
-/** Why none of the outcomes could be had. */
+/** The reason why none of the outcomes has a value. */
 const reasonOf = (outcomes: readonly Outcome<unknown>[]): Message => {
   const refused = outcomes.find((outcome) => !outcome.ok);
   return refused && !refused.ok ? refused.reason : say`it needs loads with readings`;

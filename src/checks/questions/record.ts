@@ -1,4 +1,7 @@
-/** Questions about the record itself: what it shows against what follows from it, what is missing, who signed, why changed. */
+/**
+ * Questions about the record itself: shown values against recalculated ones, missing cells, signatures, and reasons of
+ * changes.
+ */
 import { REQUIRED } from "../../specification/required";
 import { cellNamed, type LoadResultName, type WordName, type ResultName, type TestRecord } from "../../record/record";
 import type { LogTime } from "../../reduction/increment/constructions/log-time";
@@ -12,7 +15,7 @@ const ISO_17025 = say`ISO/IEC 17025 (records, checking, changes), from memory`;
 
 interface Recalculated {
   readonly load: Message;
-  /** Its number, of a load. */
+  /** Load number, for a value of a load. */
   readonly number?: number;
   readonly name: string;
   readonly kind: Kind;
@@ -20,7 +23,7 @@ interface Recalculated {
   readonly found: Outcome<number>;
 }
 
-/** What a load shows, and the same worked out again from its readings. */
+/** The values that a load shows, beside the values recalculated from its readings. */
 const ofLoad = (load: LoadReduced): Recalculated[] => {
   const { results } = load.record;
   const { deformation, deflection, corrected, strain, height, voidRatio, cvLogTime, cvRootTime } = load;
@@ -29,7 +32,7 @@ const ofLoad = (load: LoadReduced): Recalculated[] => {
   const root = (read: (found: RootTime) => number) => then(rootTime, (found) => given(read(found)));
   const rows: readonly [LoadResultName, Kind, Outcome<number>][] = [
     ["deformation", "length", deformation],
-    // The sheet asks the table only where there is something to correct.
+    // The sheet uses the calibration table only if there is a deformation to correct.
     ["apparatus_deflection", "length", then(deformation, () => deflection)],
     ["corrected_deformation", "length", corrected],
     ["strain_end", "percent", strain],
@@ -58,7 +61,7 @@ const ofLoad = (load: LoadReduced): Recalculated[] => {
   return rows.map(([name, kind, found]) => ({ load: load.called, number, name, kind, shown: results[name], found }));
 };
 
-/** What the specimen and the curve show, and the same worked out again. */
+/** The values that the sheet shows for the specimen and the curve, beside recalculated values. */
 function ofTest(record: TestRecord, reduced: Reduced): Recalculated[] {
   const of = (read: (s: Specimen) => number | undefined): Outcome<number> =>
     then(reduced.specimen, (specimen) => {
@@ -87,7 +90,7 @@ function ofTest(record: TestRecord, reduced: Reduced): Recalculated[] {
 }
 type Specimen = Reduced["specimen"] extends Outcome<infer S> ? S : never;
 
-/** Relative difference beyond which a result does not follow from its inputs: more than arithmetic loses. */
+/** Above this relative difference a result does not follow from its inputs: arithmetic errors are smaller. */
 const FOLLOWS = 1e-6;
 
 const follows = (shown: number, found: number, tolerance: number): boolean =>
@@ -100,7 +103,7 @@ const differs = (record: TestRecord, { name, kind, shown, found }: Recalculated)
   return say`${cellNamed(name)} on the sheet is ${a}, worked out again ${b}: it, or a cell that it needs, was overwritten or refers to another cell`;
 };
 
-/** The results that differ from what is worked out again, with what to say of them. */
+/** The results that differ from the recalculated values, with a sentence for each. */
 export const differing = (record: TestRecord): { name: string; load?: number; sentence: Message }[] =>
   recalculated(record, reduced(record))
     .filter(({ shown, found }) => shown !== undefined && found.ok && !follows(shown, found.value, FOLLOWS))
@@ -111,14 +114,14 @@ const recalculated = (record: TestRecord, reduced: Reduced): Recalculated[] => [
   ...reduced.loads.flatMap(ofLoad),
 ];
 
-/** Whether a cell of the test holds something that can be reported. */
+/** Whether a cell of the test holds something that a report can show. */
 const holds = ({ words, numbers, results, remarks }: TestRecord, name: string): boolean =>
   [words, numbers, results, remarks].some((part) => (part as Readonly<Record<string, unknown>>)[name] !== undefined);
 
 const holdsOfLoad = ({ stress, results }: TestRecord["loads"][number], name: string): boolean =>
   name === "load_stress" ? stress !== undefined : (results as Readonly<Record<string, unknown>>)[name] !== undefined;
 
-/** The cells that a report must show and that hold nothing, and how many are asked for. */
+/** The cells that a report needs and that are empty, and how many it needs. */
 function lackingOf(record: TestRecord): { readonly lacking: readonly Message[]; readonly asked: number } {
   const lacking: Message[] = [];
   let asked = 0;
@@ -287,7 +290,10 @@ export const RECORD_CHECKS = [
   }),
 ];
 
-/** "d100 of load 3 (812 to 815, row 2 of the picks)": what was replaced by hand, and where the table of picks says so. */
+/**
+ * "d100 of load 3 (812 to 815, row 2 of the picks)": the value that was replaced by hand, and its row in the table of
+ * picks.
+ */
 function replaced({ of, pick }: TestRecord["overrides"][number]): Message {
   if (!pick) return asTyped(of);
   const { row, load, before, after } = pick;
@@ -303,6 +309,6 @@ const typed = (value: number | string | undefined): Value =>
 const dated = (name: WordName, words: TestRecord["words"]): Message =>
   say`${cellNamed(name)} ${verbatim(words[name] ?? "")}`;
 
-/** More digits than a figure has otherwise: two results that differ must not look alike. */
+/** Shows more digits than other figures: two results that differ must not look equal. */
 const precise = ({ value, unit }: Figure): Message =>
   unit ? say`${digits(value, 8)} ${verbatim(unit)}` : say`${digits(value, 8)}`;

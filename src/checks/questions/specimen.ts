@@ -7,18 +7,18 @@ import { agree, ask, cannotAsk, check, COMMON, figure, gravest, shown, within, t
 import { inputs, type Reduced } from "../../record/reduced-test";
 
 /**
- * The register's numbers and the measured ones are compared only where the register's came from a register. On a sheet where
- * one person typed both, the comparison would show that the person typed the same number twice.
+ * Compares the registered and the measured numbers of the ring only if the former came from a register. If one person
+ * typed both, the comparison would only show that the person typed the same number twice.
  */
 const fromRegister = ({ registerSource }: TestRecord): boolean => registerSource !== undefined;
 const TYPED_TWICE = say`the register's values were typed on the sheet, and did not come from a register (${nameOf("register_source")}): what one person types twice is not compared`;
 
-/** The sheet names the British standard, which wants the thicker specimen. */
+/** Whether the sheet names the British standard, which requires the thicker specimen. */
 const isBritish = ({ words }: TestRecord): boolean => /\bBS\s*1377\b/i.test(words.standard ?? "");
 
 /**
- * The water content is that after dismantling, the void ratio that under the last load. A specimen that is taken out under more
- * than its seating stress takes up water: the two are not of one state. Common practice, no source.
+ * The water content is measured after dismantling, the void ratio under the last load. A specimen that is taken out
+ * under more than its seating stress takes up water, so the two belong to different states. Common practice, no source.
  */
 function outUnderLoad(record: TestRecord, { loads }: Reduced, share: number): Message | undefined {
   const stresses = loads.flatMap(({ record: { stress }, end }) => (stress !== undefined && end.ok ? [stress] : []));
@@ -79,7 +79,7 @@ export const SPECIMEN_CHECKS = [
               say`final saturation Sf`,
               Sf,
               "percent",
-              // Too much water is no fault of a specimen that was taken out under load.
+              // Too much water is not a fault if the specimen was taken out under load.
               loose
                 ? { explain: [l.explain_below, undefined], note: [undefined, l.explain_above] }
                 : { explain: [l.explain_below, l.explain_above] },
@@ -211,7 +211,7 @@ export const SPECIMEN_CHECKS = [
             figure(record, say`final void ratio by height`, ef, "ratio"),
           ],
           { value: byWater - ef, kind: "ratio" },
-          // More water than voids is no fault of a specimen that was taken out under load; less is one.
+          // More water than voids is not a fault if the specimen was taken out under load; less water is.
           byWater > ef && loose
             ? { explain: l.explain + l.explain_share * ef }
             : { explain: l.explain + l.explain_share * ef, stop: l.stop + l.stop_share * ef },
@@ -438,7 +438,8 @@ export const SPECIMEN_CHECKS = [
       stop_below: { value: 0, unit: "" },
     },
     ask: ({ record, reduced, limits: l }) =>
-      // The void ratio as arithmetic gives it: the reduction refuses one below zero, and this question is about that.
+      // The void ratio is calculated here, because the reduction refuses a void ratio below zero, which this question
+      // looks for.
       ask(
         then(inputs(record, "initial_height"), ({ initial_height: H }) =>
           then(reduced.solidsHeight, (Hs) => given((H - Hs) / Hs)),
@@ -486,7 +487,7 @@ export const SPECIMEN_CHECKS = [
   }),
 ];
 
-/** One mass that must be greater than another. */
+/** Compares one mass with another that must be smaller. */
 function ordered(record: Parameters<typeof figure>[0], heavier: NumberName, lighter: NumberName): Answer {
   const [a, b] = [record.numbers[heavier]!, record.numbers[lighter]!];
   const right = a > b;

@@ -1,4 +1,4 @@
-/** Questions about the readings of each load and what the constructions make of them. */
+/** Questions about the readings of each load and the results of the constructions. */
 import { dialSense } from "../../record/load-curve";
 import type { Reading, TestRecord } from "../../record/record";
 import { cellNamed, nameOf } from "../../record/record";
@@ -14,7 +14,7 @@ type Case = { readonly load: Message; readonly answer: Answer };
 
 const READINGS = say`it needs loads with readings (times_01, readings_01 and on)`;
 
-/** The question asked of each load that has readings. */
+/** Asks a question of each load that has readings. */
 const eachLoad = ({ loads }: Reduced, answer: (load: LoadReduced) => Answer | undefined): Answer => {
   const cases = loads
     .filter(({ record }) => record.readings.length > 0)
@@ -33,29 +33,29 @@ interface Read {
 const whole = (readings: readonly Reading[]): Read[] =>
   readings.filter((one): one is Read => one.time !== undefined && one.reading !== undefined);
 
-/** Minutes: t50 of the log-time construction, or of the fit to theory where that gives none. */
+/** t50 in minutes, by the log-time construction or, if that refuses, by the fit to theory. */
 function halfTime({ increment: { logTime, fit } }: LoadReduced): number | undefined {
   if (logTime.ok) return logTime.value.t50;
   return fit.ok ? T50 / fit.value.rate : undefined;
 }
 
-/** Minutes: t100 of the log-time construction, or of the fit to theory. */
+/** t100 in minutes, by the log-time construction or, if that refuses, by the fit to theory. */
 function endOfPrimary({ increment: { logTime, fit } }: LoadReduced): number | undefined {
   if (logTime.ok) return logTime.value.t100;
   return fit.ok ? T_END_OF_PRIMARY / fit.value.rate : undefined;
 }
 
-/** The sheet says that each load stays until primary has ended: no tail is due then. */
+/** Whether the sheet says that each load stays until primary has ended: then no tail is needed. */
 const isToEndOfPrimary = ({ words }: TestRecord): boolean => words.test_method === "to end of primary";
 
 const noTime = ({ increment: { fit } }: LoadReduced): Answer =>
   cannotAsk(fit.ok ? say`the readings give no time` : fit.reason);
 
-/** What the sheet shows for a load, or the same worked out again where it shows nothing. */
+/** The value that the sheet shows for a load, or the recalculated value if the sheet shows none. */
 const shownOr = <T>(shown: number | undefined, found: Outcome<T>, read: (value: T) => number): Outcome<number> =>
   shown === undefined ? then(found, (value) => given(read(value))) : given(shown);
 
-/** Lengths of one turn of a dial's hand, mm. */
+/** Lengths of one turn of the hand of a dial, mm. */
 const TURNS = [0.2, 1, 2.54];
 
 export const TIME_CURVE_CHECKS = [
@@ -298,7 +298,7 @@ export const TIME_CURVE_CHECKS = [
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, (load) => {
         if (load.unloading) return undefined;
-        // A load that ends with primary has no tail, and shows no C alpha to doubt.
+        // A load that ends with primary has no tail, and no C alpha to question.
         if (isToEndOfPrimary(record) && load.record.results.c_alpha === undefined)
           return cannotAsk(
             say`the loads stay to the end of primary (${cellNamed("test_method")}): no C alpha is given, and no tail is due`,
@@ -523,7 +523,7 @@ export const TIME_CURVE_CHECKS = [
   }),
 ];
 
-/** The virgin loads of the test; none where there is no preconsolidation stress. */
+/** The virgin loads of the test; none without a preconsolidation stress. */
 export function virginLoads(record: TestRecord, { preconsolidation, loads }: Reduced): LoadReduced[] {
   if (!preconsolidation.ok) return [];
   const steps = loadSteps(
