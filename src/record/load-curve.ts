@@ -1,4 +1,4 @@
-/** What the loads of a record hold, row by row as it stands on the sheet, so that a remark names the row that a person sees. */
+/** The readings and numbers of loads, row by row as on the sheet, so that a remark names the row that a person sees. */
 import type { Picks } from "../reduction/increment/constructions/picks";
 import type { Procedure } from "../reduction/increment/constructions/procedure";
 import type { Increment } from "../reduction/increment/reduce";
@@ -10,7 +10,7 @@ import type { LoadRecord, TestRecord } from "./record";
 /** null is a blank. */
 export type Cells = readonly (number | null)[];
 
-/** Times in minutes and readings in divisions of a load, in the rows of the sheet: a blank row stays where it is. */
+/** Times in minutes and readings in divisions of a load, in the rows of the sheet; blank rows are kept. */
 export function loadCurve({ readings }: Pick<LoadRecord, "readings">): {
   readonly times: Cells;
   readonly readings: Cells;
@@ -25,7 +25,7 @@ export function loadCurve({ readings }: Pick<LoadRecord, "readings">): {
   return { times, readings: values };
 }
 
-/** The increment of a load, with the picks and the procedure that the sheet holds for it unless others are tried. */
+/** The increment of a load, with the picks and the procedure of the sheet unless others are given. */
 export function incrementOfLoad(
   record: TestRecord,
   load: Pick<LoadRecord, "number" | "readings">,
@@ -36,7 +36,7 @@ export function incrementOfLoad(
   return reducedOnce(times, readings, picks, procedure, rulesOf(record).zerosCount);
 }
 
-/** A number of each load as a column of the load table, in the rows of the sheet. */
+/** One number of every load as a column of the load table, in the rows of the sheet. */
 export function loadColumn(
   loads: readonly Pick<LoadRecord, "row">[],
   read: (index: number) => number | null | undefined,
@@ -46,6 +46,6 @@ export function loadColumn(
   return column;
 }
 
-/** Whether readings rise or fall when the specimen compresses; rise where the sheet does not say. */
+/** Whether readings rise or fall when the specimen compresses; "rise" if the sheet does not say. */
 export const dialSense = ({ words }: Pick<TestRecord, "words">): "rise" | "fall" =>
   words.dial_sense === "fall" ? "fall" : "rise";

@@ -1,6 +1,6 @@
 /**
- * The names of the data sheet as types, so that whoever uses a record cannot misspell one. A test holds them against the
- * specification.
+ * The names of the data sheet as types, so that code that uses a record cannot misspell a name. A test compares them
+ * with the specification.
  */
 
 /** Typed numbers, one cell each. */
@@ -83,7 +83,7 @@ export const WORDS = [
   "time_procedure",
 ] as const;
 
-/** Numbers that the sheet works out, one cell each. */
+/** Numbers that the sheet calculates, one cell each. */
 export const RESULTS = [
   "dry_mass",
   "solids_height",
@@ -140,7 +140,7 @@ export const REMARKS = [
   "remarks_on_loads",
 ] as const;
 
-/** Numbers that the sheet works out for each load. */
+/** Numbers that the sheet calculates for each load. */
 export const LOAD_RESULTS = [
   "end_reading",
   "deformation",

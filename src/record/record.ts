@@ -1,10 +1,11 @@
 /**
- * A test record: what a data sheet says, read by its names. Takes the values as `WorkbookPort.readNames` gives them, so
- * that any sheet with these names will do, however it looks and however few of them it has.
+ * A test record: the content of a data sheet, read by its names. It takes the values as `WorkbookPort.readNames` gives
+ * them, so that every sheet with these names can be read, whatever its layout and even if names are missing.
  *
- * Units are converted once, here: lengths to mm, stresses to kPa, cv to m2/yr, densities to Mg/m3, mv to m2/MN, k to m/s,
- * depths to m; masses are g, times minutes, water contents, strains and saturations ratios. Readings stay divisions of the
- * dial as typed; its factor is in mm. Nothing is guessed: a cell that holds what it should not gives no value, and is listed.
+ * Units are converted once, here: lengths to mm, stresses to kPa, cv to m2/yr, densities to Mg/m3, mv to m2/MN, k to
+ * m/s, depths to m; masses are g, times minutes, water contents, strains and saturations ratios. Readings stay
+ * divisions of the dial as typed; the dial factor is in mm. Nothing is guessed: a cell with unusable content gives no
+ * value, and is listed.
  */
 import { isoDay, isoMoment } from "../workbook/day-number";
 import { say, verbatim, listed, type Verbatim, type Message } from "../reduction/message";
@@ -38,11 +39,11 @@ export interface Fault {
   /** Row of a column, from 1. */
   readonly row?: number;
   readonly kind: "text" | "number as text" | "error" | "logical value" | "date" | "unit" | "choice";
-  /** What the cell holds and the remedy. */
+  /** What the cell holds, and the remedy. */
   readonly sentence: Message;
 }
 
-/** A row of a load's readings; a blank is absent. */
+/** A row of the readings of a load; a blank is absent. */
 export interface Reading {
   readonly row: number;
   readonly time?: number;
@@ -51,16 +52,16 @@ export interface Reading {
 
 export interface LoadRecord {
   readonly number: number;
-  /** Row of the load table, from 1: that of its number, unless rows were put in between the loads. */
+  /** Row of the load table, from 1: equal to the load number, unless rows were put in between the loads. */
   readonly row: number;
   readonly stress?: number;
   readonly inundated: boolean;
   /** yyyy-mm-dd */
   readonly started?: string;
-  /** Mass on the hanger, kg, and degrees Celsius: columns that a firm may add. */
+  /** Mass on the hanger in kg and temperature in degrees Celsius: columns that a firm may add. */
   readonly hangerMass?: number;
   readonly temperature?: number;
-  /** Rows with a time or a reading, up to the last that has a reading. */
+  /** Rows with a time or a reading, up to the last row with a reading. */
   readonly readings: readonly Reading[];
   readonly results: Readonly<Partial<Record<LoadResultName, number>>>;
   readonly words: Readonly<Partial<Record<LoadWordName, string>>>;
@@ -84,25 +85,25 @@ export interface Override {
   readonly of: string;
   readonly reason?: string;
   readonly by?: string;
-  /** The row of the table of picks that says so, with its load and what it picks in lower case. */
+  /** The row of the table of picks that replaced the value, with its load and its pick in lower case. */
   readonly pick?: RecordedPick & { readonly load: number; readonly of: string };
 }
 
 export interface TestRecord {
-  /** Version of the data sheet; absent where the sheet does not say. */
+  /** Version of the data sheet; absent if the sheet does not say. */
   readonly version?: number;
   readonly numbers: Readonly<Partial<Record<NumberName, number>>>;
-  /** Dates among them are yyyy-mm-dd; units are spelt as the unit table spells them. */
+  /** Dates are yyyy-mm-dd; units are spelt as in the unit table. */
   readonly words: Readonly<Partial<Record<WordName, string>>>;
   readonly tins: readonly Tin[];
   readonly deflections: readonly DeflectionRow[];
   readonly loads: readonly LoadRecord[];
   readonly overrides: readonly Override[];
-  /** Rows of the table of picks by hand that hold anything, in their order; the last one of a load and pick counts. */
+  /** Filled rows of the table of picks by hand, in their order; the last row of a load and pick counts. */
   readonly picks: readonly RecordedPick[];
-  /** Which register the ring's registered numbers came from; absent where they were typed. */
+  /** The register from which the registered numbers of the ring came; absent if they were typed. */
   readonly registerSource?: string;
-  /** What the sheet shows as worked out. */
+  /** Results that the sheet shows. */
   readonly results: Readonly<Partial<Record<ResultName, number>>>;
   readonly remarks: Readonly<Partial<Record<RemarkName, string>>>;
   /** Names of the specification that the sheet does not have. */
@@ -116,7 +117,7 @@ export type NamedValues = Readonly<Record<string, readonly (readonly CellValue[]
 type ConvertedMeasure =
   "length" | "factor" | "stress" | "cv" | "density" | "compressibility" | "conductivity" | "depth";
 
-/** The measures whose unit a cell of the sheet says, with the unit that a record has them in. */
+/** The measures whose unit stands in a cell of the sheet, with their unit in a record. */
 export const RECORD_UNITS: Readonly<
   Record<ConvertedMeasure, { readonly quantity: Quantity; readonly to: string; readonly plural: Message }>
 > = {
@@ -149,7 +150,7 @@ const QUANTITY_NAMES: Readonly<Record<Quantity, Message>> = {
   force: say`force`,
 };
 
-/** Names that a firm may add, with what they measure. */
+/** Names that a firm may add, with their measures. */
 const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
   { name: "template_version", measure: "count" },
   { name: "load_number", measure: "count" },
@@ -171,24 +172,27 @@ const DESCRIBED: ReadonlyMap<string, Described> = new Map(
 /** Every name that a record is read from, for `readNames`. */
 export const RECORD_NAMES: readonly string[] = [...DESCRIBED.keys()];
 
-/** "Ring + dry soil (ring_and_dry)": how a sentence names a cell. */
+/** The name of a cell in a sentence: "Ring + dry soil (ring_and_dry)". */
 export const cellCalled = (name: string): string => `${DESCRIBED.get(name)?.label.trim() ?? name} (${name})`;
 
-/** The same as a value of a message. */
+/** The name of a cell in a sentence, as a value of a message. */
 export const cellNamed = (name: string): Verbatim => ({ verbatim: cellCalled(name), cell: name });
 
 /** The bare name of a cell as a value of a message. */
 export const nameOf = (name: string): Verbatim => ({ verbatim: name, cell: name });
 
 const LAST_DAY = 2_958_465;
-/** Whole numbers that dates of this century are stored as: no mass, length or ratio is one of them. */
+/**
+ * Whether a number looks like a date: Excel stores dates of this century as whole numbers in this range, which no mass,
+ * length or ratio has.
+ */
 const looksLikeDate = (value: number): boolean => Number.isInteger(value) && value >= 36_526 && value <= 73_050;
 const NEVER_DATES: readonly Measure[] = ["mass", "length", "ratio", "percent", "strain", "depth", "factor"];
 
 const isError = (text: string): boolean => /^#[A-Z][A-Z0-9_/]*[!?]?$/i.test(text);
 const isNumeric = (text: string): boolean => /^[+-]?[\d.,'’\s]*\d[\d.,'’\s]*(e[+-]?\d+)?%?$/i.test(text);
 
-/** Reads cells one by one and remembers what was wrong with them. */
+/** Reads cells one by one and collects the faults. */
 class Reader {
   readonly faults: Fault[] = [];
   readonly #values: NamedValues;
@@ -264,19 +268,19 @@ class Reader {
     );
   }
 
-  /** A number, or a word in its place. */
+  /** A number, or a word instead of one. */
   value(name: string, row: number): number | string | undefined {
     const cell = this.#cell(name, row);
     return typeof cell === "number" ? cell : this.#text(name, row);
   }
 
-  /** A date with its time of day, or the text that stands in its place. */
+  /** A date with its time of day, or the text in its place. */
   moment(name: string, row: number): string | undefined {
     const cell = this.#cell(name, row);
     return typeof cell === "number" && cell >= 1 && cell <= LAST_DAY ? isoMoment(cell) : this.#text(name, row);
   }
 
-  /** Only the names that the sheet gives a value for. */
+  /** Values of the names for which the sheet has one. */
   pick<N extends string, T>(names: readonly N[], read: (name: N) => T | undefined): Partial<Record<N, T>> {
     const found: Partial<Record<N, T>> = {};
     for (const name of names) {
@@ -381,7 +385,7 @@ function readLoads(reader: Reader): LoadRecord[] {
   });
 }
 
-/** A row without a number was put in between the loads, and is none. */
+/** Whether a row is a load in use: a row without a number was put in between the loads, and is not a load. */
 const isUsed = ({ number, stress, readings }: LoadRecord): boolean =>
   number > 0 && (stress !== undefined || readings.length > 0);
 
@@ -406,7 +410,7 @@ function readPicks(reader: Reader): RecordedPick[] {
   return rows.filter((pick) => Object.values(pick).filter((cell) => cell !== undefined).length > 1);
 }
 
-/** The picks that count, as values replaced by hand. */
+/** The picks that count, as overrides. */
 function overridesOf(picks: readonly RecordedPick[]): Override[] {
   const loads = [...new Set(picks.flatMap(({ load }) => load ?? []))];
   return loads.flatMap((load) =>
@@ -419,7 +423,7 @@ function overridesOf(picks: readonly RecordedPick[]): Override[] {
   );
 }
 
-/** The schedule of times below the last reading says nothing, and is left out. */
+/** Rows of the time schedule after the last reading are left out: nothing was read then. */
 function readReadings(reader: Reader, times: string, readings: string): Reading[] {
   const rows = rowsOf(reader, [times, readings], (row): Reading => ({
     row: row + 1,

@@ -1,6 +1,6 @@
 /**
- * A record reduced: every outcome that the questions are asked of, worked out once per record by the same functions as the
- * sheet's. Curves are in the sheet's own unit of stress, so that the reduction's words speak in it.
+ * A record reduced: every outcome that the questions need, calculated once per record by the functions that the sheet
+ * uses. Curves are in the stress unit of the sheet, so that messages use that unit.
  */
 import { cellNamed, nameOf, type LoadRecord, type NumberName, type TestRecord } from "./record";
 import { dialSense, loadColumn, incrementOfLoad } from "./load-curve";
@@ -31,28 +31,34 @@ export interface LoadReduced {
   readonly record: LoadRecord;
   /** "load 3 (50 kPa)" */
   readonly called: Message;
-  /** Less stress than the load before. */
+  /** True if the stress is less than under the load before. */
   readonly unloading: boolean;
-  /** More stress than any load before. */
+  /** True if the stress is more than under every load before. */
   readonly firstLoading: boolean;
-  /** Latest reading and its time. */
+  /** The latest reading and its time. */
   readonly end: Outcome<{ readonly time: number; readonly reading: number }>;
   /** mm, cumulative from the zero reading, compression positive. */
   readonly deformation: Outcome<number>;
-  /** mm, as the sheet's version deducts it: since the seating stress, or the whole value of the table. */
+  /**
+   * mm, as the version of the sheet deducts it: the deflection since the seating stress, or the whole value of the
+   * table.
+   */
   readonly deflection: Outcome<number>;
   readonly corrected: Outcome<number>;
-  /** At the end of the load. */
+  /** Strain at the end of the load. */
   readonly strain: Outcome<number>;
   readonly height: Outcome<number>;
   readonly voidRatio: Outcome<number>;
-  /** Of the compression curve: at d100 where the sheet says so and there is one. */
+  /** Void ratio or strain of the compression curve: at d100 if the sheet says so and the load has a d100. */
   readonly curvePoint: Outcome<number>;
   readonly increment: Increment;
-  /** mm, at 50 % of consolidation of each construction, or the mean of the load's ends as the sheet's version has it. */
+  /**
+   * mm, at 50 % of consolidation by each construction, or the mean of the heights at both ends of the load, by the
+   * version of the sheet.
+   */
   readonly heightLogTime: Outcome<number>;
   readonly heightRootTime: Outcome<number>;
-  /** m2/yr, from those heights. */
+  /** m2/yr, with those heights. */
   readonly cvLogTime: Outcome<number>;
   readonly cvRootTime: Outcome<number>;
 }
@@ -60,7 +66,7 @@ export interface LoadReduced {
 export interface Reduced {
   readonly solidsHeight: Outcome<number>;
   readonly waterContentTrimmings: Outcome<number>;
-  /** With the final height by the readings, or the measured one. */
+  /** With the final height from the readings, or the measured final height. */
   readonly specimen: Outcome<Specimen>;
   readonly finalHeight: Outcome<number>;
   readonly loads: readonly LoadReduced[];
@@ -76,22 +82,22 @@ export interface Reduced {
   readonly quality: Outcome<SampleQuality>;
 }
 
-/** Numbers of the record, or which cells are to be filled. */
+/** Numbers of the record, or a refusal that names the cells to fill. */
 export function inputs<const N extends NumberName>(record: TestRecord, ...names: N[]): Outcome<Record<N, number>> {
   const lacking = names.filter((name) => record.numbers[name] === undefined);
   if (lacking.length) return badInput(say`it needs ${listed(lacking.map(cellNamed))}`);
   return given(record.numbers as Record<N, number>);
 }
 
-/** A stress of the record in the sheet's unit. */
+/** A stress of the record in the unit of the sheet. */
 export const inSheetStress = (record: TestRecord, kPa: number): number =>
   convert(kPa, "stress", "kPa", record.words.stress_unit ?? "kPa");
 
-/** A stress in the sheet's unit, in kPa. */
+/** A stress in the unit of the sheet, in kPa. */
 export const inKpa = (record: TestRecord, stress: number): number =>
   convert(stress, "stress", record.words.stress_unit ?? "kPa", "kPa");
 
-/** What the load in a row of the load table is called: a point of the curve carries its row. */
+/** The name of the load in a row of the load table; a point of the curve has the row number. */
 export const calledInRow = ({ loads }: Reduced, row: number): Message =>
   loads.find(({ record }) => record.row === row)?.called ?? say`row ${row}`;
 
@@ -103,7 +109,7 @@ export function reduced(record: TestRecord): Reduced {
   return found;
 }
 
-/** Worked out when first asked for. */
+/** Calculates a value when it is first used. */
 function lazy<T>(compute: () => T): () => T {
   let value: { readonly it: T } | undefined;
   return () => (value ??= { it: compute() }).it;
@@ -237,7 +243,7 @@ interface Step {
   readonly firstLoading: boolean;
   /** Whether the sheet gives a cv of a load of this kind. */
   readonly consolidates: boolean;
-  /** Deflection of the apparatus where it is that of the load before. */
+  /** Deflection of the apparatus, if it is the same as under the load before. */
   readonly deflection?: Outcome<number>;
 }
 
@@ -266,7 +272,7 @@ function reduceLoad(
             value === null ? badInput(say`${called} ends with a reading of zero, which counts as blank`) : given(value),
           ),
     );
-  // The apparatus deflects no further while the load stands.
+  // The deflection of the apparatus does not change while the load stays on.
   const deflection = step.deflection ?? deflectionOf(record, load, unloading, called);
   const correct = (measured: Outcome<number>) => then(measured, (d) => then(deflection, (a) => given(d - a)));
   const deformation = then(end, ({ reading }) => toDeformation(reading));
@@ -348,7 +354,10 @@ function endOf({ readings }: LoadRecord, called: Message): LoadReduced["end"] {
   return end ? given(end) : badInput(say`${called} has no reading`);
 }
 
-/** 0 where there is no table; on the branch of the load where the table has one; since seating where the sheet deducts so. */
+/**
+ * The deflection of the apparatus: 0 without a calibration table; on unloading from the unloading column if the table
+ * has one; less the deflection at the seating stress if the version of the sheet deducts it.
+ */
 function deflectionOf(record: TestRecord, load: LoadRecord, unloading: boolean, called: Message): Outcome<number> {
   const whole = wholeDeflection(record, load, unloading, called);
   return rulesOf(record).deflectionSinceSeating
@@ -356,7 +365,10 @@ function deflectionOf(record: TestRecord, load: LoadRecord, unloading: boolean, 
     : whole;
 }
 
-/** What the table has on loading at the seating stress, under which the zero reading was taken; 0 where there is neither. */
+/**
+ * The deflection that the table gives on loading at the seating stress, where the zero reading was taken; 0 without a
+ * table or a seating stress.
+ */
 export function seatingDeflection(record: TestRecord): Outcome<number> {
   const table = record.deflections.filter(({ stress }) => stress !== undefined);
   const { seating_stress: seating = 0 } = record.numbers;
@@ -403,11 +415,11 @@ function resolutionOf(record: TestRecord, loads: readonly LoadReduced[]): Outcom
   });
 }
 
-/** The value before the first load, where the sheet's methods of preconsolidation see it. */
+/** The value before the first load, if the methods of preconsolidation on the sheet get it. */
 export const initialOf = (record: TestRecord, kind: TestCurve["kind"]): number | undefined =>
   kind === "e" && rulesOf(record).startsAtInitialVoidRatio ? record.results.void_ratio_initial : undefined;
 
-/** Void ratio against stress; strain where there is no void ratio. */
+/** Void ratio against stress; strain against stress if there is no void ratio. */
 function curveOf(record: TestRecord, loads: readonly LoadReduced[]): Outcome<TestCurve> {
   if (!loads.some(({ record: { stress } }) => stress !== undefined))
     return badInput(say`it needs the loads (${nameOf("load_stress")})`);

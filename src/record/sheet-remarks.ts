@@ -1,4 +1,4 @@
-/** The remarks of a data sheet as messages, worked out from its record: what the cells of remarks say in English. */
+/** The remarks of a data sheet as messages, from its record: the cells of remarks show them in English. */
 import { fieldCurve } from "../reduction/curve/field-curve";
 import { LUNNE_NAMES } from "../reduction/curve/sample-quality";
 import { distinct, joined, say, type Message } from "../reduction/message";
@@ -6,7 +6,7 @@ import { then, type Outcome } from "../reduction/outcome";
 import type { RemarkName, TestRecord } from "./record";
 import { inputs, inSheetStress, reduced, seatingDeflection, type LoadReduced } from "./reduced-test";
 
-/** What the load table says of a load before the remarks of its constructions. */
+/** Remarks that the load table puts before the remarks of the constructions. */
 function notes(record: TestRecord, load: LoadReduced, before: LoadReduced | undefined): Message[] {
   const { load_branch: branch } = load.record.words;
   const swelled =
@@ -26,7 +26,7 @@ function notes(record: TestRecord, load: LoadReduced, before: LoadReduced | unde
   ];
 }
 
-/** The remark on a load as the load table words it; undefined where the record has no such load. */
+/** The remark on a load as in the load table; undefined if the record has no such load. */
 export function remarkOfLoad(record: TestRecord, number: number): Message | undefined {
   const { loads } = reduced(record);
   const index = loads.findIndex((one) => one.record.number === number);
@@ -42,7 +42,10 @@ export function remarkOfLoad(record: TestRecord, number: number): Message | unde
 const remarksOf = (outcome: Outcome<unknown>): Message | undefined =>
   outcome.ok ? joined(outcome.remarks) : undefined;
 
-/** The remark of a cell of the page of remarks; undefined for what is typed, and where the record gives none. */
+/**
+ * The remark of a cell on the page of remarks; undefined for a cell that a person types, and if the record gives no
+ * remark.
+ */
 export function remarkOfTest(record: TestRecord, name: RemarkName | "test_remarks"): Message | undefined {
   const { curve, specimen, preconsolidation, spread, quality } = reduced(record);
   if (name === "specimen_remark") return remarksOf(specimen);
