@@ -1,4 +1,4 @@
-/** The only place that spells a cell address. Rows and columns are counted from 0. */
+/** The only module that writes and reads cell addresses. Rows and columns are counted from 0. */
 import type { Box } from "./port";
 
 /** 0 is A, 26 is AA. */
@@ -19,7 +19,7 @@ export function boxAddress({ row, col, rows, cols }: Box): string {
 export const columnNumber = (letters: string): number =>
   [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 
-/** The box of "B4" or "B4:C18", as a port gives an address; undefined for anything that is not one block of cells. */
+/** The box of "B4" or "B4:C18", as a port gives an address; undefined if it is not one block of cells. */
 export function boxOf(address: string): Box | undefined {
   const found = /^\$?([A-Z]+)\$?(\d+)(?::\$?([A-Z]+)\$?(\d+))?$/i.exec(address);
   if (!found) return undefined;
@@ -28,5 +28,5 @@ export function boxOf(address: string): Box | undefined {
   return { row, col, rows: Number(bottom) - row, cols: columnNumber(right) - col + 1 };
 }
 
-/** A sheet's name as a formula writes it: always in quotes, an apostrophe doubled. */
+/** The name of a sheet in a formula: always in quotes, with each apostrophe doubled. */
 export const quoted = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;

@@ -1,4 +1,4 @@
-/** An entry rule as the comparison that every host knows. */
+/** An entry rule as a comparison that every host knows. */
 import type { EntryRule } from "./port";
 
 export interface Bounds {
@@ -6,9 +6,9 @@ export interface Bounds {
   readonly values: readonly number[];
 }
 
-/** Past every number of the trade: between its two signs, a number is all that is wanted. */
+/** Larger than every number of the trade: a rule from -LARGEST to LARGEST accepts every number. */
 const LARGEST = 1e12;
-/** Hosts compare with two bounds inclusive of both: more than 0 is as much as this. */
+/** Hosts compare with both bounds included: more than 0 becomes at least this. */
 const SMALLEST = 1e-9;
 
 export function boundsOf({ least, above, most }: EntryRule): Bounds {
@@ -24,6 +24,6 @@ export const titleOf = ({ kind }: EntryRule): string => (kind === "date" ? "Not 
 
 export const CHOICE_TITLE = "Not in the list";
 
-/** At most 225 characters, as Excel takes them. */
+/** The message of a list of choices, at most 225 characters, the most that Excel takes. */
 export const choiceMessage = (choices: readonly string[]): string =>
   `Choose one of: ${choices.join(", ")}.`.slice(0, 225);

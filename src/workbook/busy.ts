@@ -1,7 +1,7 @@
-/** Cells that have no result yet: what they show is no value, and is never kept as one. */
+/** Cells without a result yet: the placeholder that they show is not a value, and is never stored as one. */
 import { WorkbookError, type CellValue, type Selection } from "./port";
 
-/** What Excel shows while a function of an add-in works, today and in earlier versions. */
+/** The placeholder in Excel while a function of an add-in works, today and in earlier versions. */
 const NOT_YET = /^#(BUSY!|GETTING_DATA)$/;
 
 export const isNotYet = (value: CellValue): boolean => typeof value === "string" && NOT_YET.test(value);
@@ -10,7 +10,7 @@ export const hasNotYet = (values: Selection["values"]): boolean => values.some((
 
 const MOST_NAMED = 3;
 
-/** Refuses named cells that are still being calculated, for a report or a copy that keeps what it reads. */
+/** Refuses named cells that are still being calculated, before a report or a copy stores their values. */
 export function refuseNotYet(values: Readonly<Record<string, Selection["values"]>>): void {
   const names = Object.keys(values).filter((name) => hasNotYet(values[name]));
   if (names.length === 0) return;

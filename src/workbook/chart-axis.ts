@@ -1,16 +1,16 @@
-/** Ticks of a chart's linear axes: every host is told the same step, so that a frame of round ends has round numbers. */
+/** Ticks of the linear axes of a chart: every host gets the same step, so that the grid has round numbers. */
 
-/** 1, 2 or 5 times a power of ten, of which about `count` fit into the stretch. */
+/** A step of 1, 2 or 5 times a power of ten, of which about `count` fit into the domain. */
 export function evenStep([low, high]: readonly [number, number], count = 8): number {
   const rough = (high - low) / count;
   const power = 10 ** Math.floor(Math.log10(rough) + 1e-9);
   return power * ([1, 2, 5].find((digit) => digit * power >= rough * (1 - 1e-9)) ?? 10);
 }
 
-/** A multiple of the step without binary dust. */
+/** A multiple of the step, without rounding errors of binary numbers. */
 const multiple = (count: number, step: number): number => Number((count * step).toPrecision(12));
 
-/** The stretch carried out to whole steps at both ends; the steps are those of the longer stretch. */
+/** The domain extended to whole steps at both ends; the step is that of the extended domain. */
 export function roundedDomain(domain: readonly [number, number]): [number, number] {
   const step = evenStep(domain);
   const rounded: [number, number] = [

@@ -1,13 +1,16 @@
-/** Whether named cells may be written: what both adapters ask before they touch one. */
+/** Whether named cells may be written: both adapters ask this before they write. */
 import { LONGEST_TEXT } from "./limits";
 import { WorkbookError, type CellValue, type NamedColumns } from "./port";
 
-/** What the first column of a name holds now, formulas as they are typed; undefined where the sheet has no such name. */
+/** The present content of the first column of a name, formulas as typed; undefined if the sheet has no such name. */
 export type Contents = (name: string) => readonly CellValue[] | undefined;
 
 const isFormula = (content: CellValue): boolean => typeof content === "string" && content.startsWith("=");
 
-/** Refuses a name that is not there or too short, a formula in the way, and a name of `blank` that holds something. */
+/**
+ * Refuses a missing name, a name with too few cells, a formula in a cell to be written, and content in a name of
+ * `blank`.
+ */
 export function checkFill(sheet: string, values: NamedColumns, blank: readonly string[], contents: Contents): void {
   for (const name of blank) {
     const held = contents(name)?.filter((content) => content !== "").length ?? 0;

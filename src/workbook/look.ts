@@ -1,14 +1,17 @@
-/** How each kind of cell looks, once for every host: told apart by weight, slant and rule, so that black and white suffices. */
+/**
+ * The look of each kind of cell, for every host. Weight, slant and border distinguish the kinds, so that black and
+ * white suffices.
+ */
 import type { CellKind } from "./port";
 
 export interface Look {
   readonly bold?: boolean;
   readonly italic?: boolean;
-  /** Points, where it is not the size of the rest. */
+  /** Size in points, if it differs from the other cells. */
   readonly size?: number;
   readonly ink: string;
   readonly fill?: string;
-  /** A rule below, or around. */
+  /** A border below or around the cell. */
   readonly rule?: { readonly at: "below" | "around"; readonly ink: string };
 }
 
@@ -29,7 +32,7 @@ export const LOOKS: Readonly<Record<CellKind, Look>> = {
   note: { italic: true, size: 9, ink: PALE_INK },
 };
 
-/** A record of something made from each kind's look. */
+/** A record with a value for each kind, made from its look. */
 export const fromLooks = <T>(make: (look: Look, kind: CellKind) => T): Readonly<Record<CellKind, T>> =>
   Object.fromEntries(Object.entries(LOOKS).map(([kind, look]) => [kind, make(look, kind as CellKind)])) as Record<
     CellKind,

@@ -1,4 +1,4 @@
-/** Excel's own rules for what cells may be called; the embedded sheet keeps them, since its workbooks are saved for Excel. */
+/** Excel's rules for names of cells; the embedded sheet follows them, since its workbooks are saved for Excel. */
 
 export const LAST_COLUMN = 16384;
 export const LAST_ROW = 1048576;
@@ -12,16 +12,19 @@ export function looksLikeCell(name: string): boolean {
   return Boolean(letters) && columnNumber(letters) <= LAST_COLUMN && Number(digits) >= 1 && Number(digits) <= LAST_ROW;
 }
 
-/** What a plan's name is called in Excel: itself, or with an underscore where Excel would read a cell ("t50", "r1c1"). */
+/**
+ * The name in Excel for a name of a plan: the same, or with an underscore if Excel would read it as a cell ("t50",
+ * "r1c1").
+ */
 export const localName = (name: string): string => (looksLikeCell(name) ? `${name}_` : name);
 
-/** What a plan calls a name of Excel: "t50_" is t50 again. */
+/** The name of a plan for a name in Excel: "t50_" becomes t50. */
 export const planName = (name: string): string =>
   name.endsWith("_") && looksLikeCell(name.slice(0, -1)) ? name.slice(0, -1) : name;
 
 const LONGEST_NAME = 255;
 
-/** Why cells cannot be called so, or nothing. */
+/** Why cells cannot have this name; undefined if they can. */
 export function faultOfName(name: string): string | undefined {
   if (name === "") return "a name of cells has no letters";
   if (name.length > LONGEST_NAME)

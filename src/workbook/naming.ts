@@ -1,9 +1,9 @@
-/** Whether cells may be given a name: what every port asks before it gives one. */
+/** Whether cells may get a name: every port asks this before it gives one. */
 import { blockAddresses } from "./picked";
 import { faultOfName } from "./names";
 import { WorkbookError } from "./port";
 
-/** Refuses what Excel takes for no name of cells, several blocks, and no address at all. */
+/** Refuses a name that Excel does not accept, several blocks of cells, and text that is not an address. */
 export function checkNaming(name: string, address: string): void {
   const isOneBlock = address.trim() !== "" && blockAddresses(address).length === 1;
   const fault = faultOfName(name) ?? (isOneBlock ? undefined : "choose one block of cells");

@@ -1,14 +1,14 @@
 /**
- * Printed pages as a file keeps them: areas of pages that stand side by side or one below the other, and the breaks that cut the
- * areas into pages again. A print area of every single page would have more than the 255 characters that Excel's object model
- * takes. Excel ignores breaks where it fits a sheet to pages ("Insert, move, or delete page breaks", Microsoft), so the scale is a
- * number.
+ * Printed pages in the form of a file: areas of pages that stand side by side or one below the other, and the breaks
+ * that cut the areas into pages. A print area of every single page would have more than the 255 characters that Excel's
+ * object model takes. Excel ignores breaks if it fits a sheet to pages ("Insert, move, or delete page breaks",
+ * Microsoft), so the scale is a number.
  */
 import type { Box } from "./port";
 
 export interface Printing {
   readonly areas: readonly Box[];
-  /** Rows and columns, from 0, that begin a page. */
+  /** Rows and columns, from 0, at which a page begins. */
   readonly rowBreaks: readonly number[];
   readonly colBreaks: readonly number[];
 }
@@ -18,7 +18,7 @@ const isBelow = (box: Box, page: Box): boolean =>
 const isBeside = (box: Box, page: Box): boolean =>
   page.col === box.col + box.cols && page.row === box.row && page.rows === box.rows;
 
-/** The pages that areas and breaks come to: of each area from the left, then down. */
+/** The pages that areas and breaks give: in each area from the left, then down. */
 export const pagesOf = ({ areas, rowBreaks, colBreaks }: Printing): Box[] =>
   areas.flatMap((area) =>
     cut(area.row, area.rows, rowBreaks).flatMap(([row, rows]) =>
@@ -34,7 +34,10 @@ function cut(from: number, count: number, breaks: readonly number[]): [first: nu
   return firsts.map((first, index) => [first, (firsts[index + 1] ?? from + count) - first]);
 }
 
-/** Pages in as few areas as give the same pages in the same order; each by itself where a break would cut another one. */
+/**
+ * Pages in the fewest areas that give the same pages in the same order; an area of its own for a page that a break of
+ * another area would cut.
+ */
 export function printingOf(pages: readonly Box[]): Printing {
   const areas: Box[] = [];
   const rowBreaks: number[] = [];
@@ -61,12 +64,15 @@ export function printingOf(pages: readonly Box[]): Printing {
   return isSame ? printing : { areas: [...pages], rowBreaks: [], colBreaks: [] };
 }
 
-/** The largest number of a row or column in a file, from 0, as breaks name it. */
+/** The last row or column of a break in a file, from 0. */
 const LAST = { rowBreaks: 16_383, colBreaks: 1_048_575 } as const;
 export type Breaks = keyof typeof LAST;
 export const BREAKS = Object.keys(LAST) as Breaks[];
 
-/** A break as the file has it: it stands behind the row or column of a number, counted from 1, all across the sheet. */
+/**
+ * The attributes of a break in the file: it comes after the row or column with a number, counted from 1, and runs
+ * across the whole sheet.
+ */
 export const breakAttributes = (kind: Breaks, at: number): Record<string, string> => ({
   id: String(at),
   max: String(LAST[kind]),
@@ -76,20 +82,20 @@ export const breakAttributes = (kind: Breaks, at: number): Record<string, string
 /** Inches. */
 export const MARGINS = { left: 0.4, right: 0.4, top: 0.5, bottom: 0.6, header: 0.2, footer: 0.3 } as const;
 
-/** Points, upright. */
+/** Points, in portrait. */
 const PAPERS = { A4: [595.3, 841.9], Letter: [612, 792] } as const;
 const INCH = 72;
-/** Printers and fonts differ by a little: pages are made as much smaller. */
+/** Printers and fonts differ a little: pages are made smaller by this factor. */
 const ROOM = 0.98;
-/** A page that would have to be made smaller than this part of its width's own scale runs on over several. */
+/** A page that would need a scale below this part of the scale for its width continues on further pages. */
 const LEAST = 0.8;
 
 /**
- * Points of a column of a width as a file has it, in digits of Arial 10: 5.56 points wide by the font's own measure, as LibreOffice
- * counts them; Excel counts 7 pixels, 5.25 points.
+ * The width in points of a column, from its width in a file, which counts digits of Arial 10: 5.56 points per digit by
+ * the font, as LibreOffice counts; Excel counts 7 pixels, 5.25 points.
  */
 export const pointsAcross = (width: number): number => width * 5.56;
-/** Width of a column that a file says nothing of, in characters. */
+/** Width in characters of a column whose width the file does not give. */
 export const USUAL_WIDTH = 9.14;
 
 export interface Size {
@@ -98,7 +104,10 @@ export interface Size {
   readonly height: number;
 }
 
-/** The scale in percent, never over 100, at which the widest page is as wide as the paper and the highest one no higher. */
+/**
+ * The scale in percent, at most 100, at which the widest page is as wide as the paper, and the highest page no higher
+ * than the paper.
+ */
 export function scaleOf(pages: readonly Size[], paper: keyof typeof PAPERS, isLandscape: boolean): number {
   const [short, long] = PAPERS[paper];
   const across = (isLandscape ? long : short) - (MARGINS.left + MARGINS.right) * INCH;

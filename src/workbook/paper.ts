@@ -1,4 +1,4 @@
-/** How wide a sheet's cells are, and which way its pages lie. */
+/** The width of cells, and portrait or landscape for their pages. */
 import type { Box, SheetPlan } from "./port";
 
 const DEFAULT_WIDTH = 8.43;
@@ -10,7 +10,7 @@ export const charactersAcross = ({ col, cols }: Box, widths: SheetPlan["columnWi
     0,
   );
 
-/** Pages wider than this many characters lie on their side. */
+/** Pages wider than this many characters are in landscape. */
 const UPRIGHT = 100;
 
 export const isLandscape = (pages: readonly Box[], widths: SheetPlan["columnWidths"]): boolean =>

@@ -1,10 +1,10 @@
-/** Blocks of cells picked together (Ctrl), joined side by side. */
+/** Blocks of cells that were selected together (with Ctrl), joined side by side. */
 import { WorkbookError, type Box, type CellValue } from "./port";
 
-/** "B4:B18,D4:D18" as the addresses of its blocks. */
+/** The addresses of the blocks of "B4:B18,D4:D18". */
 export const blockAddresses = (address: string): string[] => address.split(",").map((part) => part.trim());
 
-/** The blocks in order of their columns; refuses blocks that stand in different rows, or over one another. */
+/** The blocks in order of their columns; refuses blocks in different rows, and overlapping blocks. */
 export function sideBySide<T extends Box>(blocks: readonly T[]): T[] {
   const ordered = [...blocks].sort((a, b) => a.col - b.col);
   if (ordered.some(({ row, rows }) => row !== ordered[0].row || rows !== ordered[0].rows))
@@ -18,6 +18,6 @@ export function sideBySide<T extends Box>(blocks: readonly T[]): T[] {
 
 const rowsOf = ({ row, rows }: Box): string => (rows === 1 ? `${row + 1}` : `${row + 1} to ${row + rows}`);
 
-/** The rows of blocks as rows of one block. */
+/** The rows of several blocks as the rows of one block. */
 export const joined = (blocks: readonly (readonly (readonly CellValue[])[])[]): CellValue[][] =>
   (blocks[0] ?? []).map((_, row) => blocks.flatMap((block) => block[row]));

@@ -1,4 +1,4 @@
-/** Whether a sheet can be made from a plan: what every port asks before it makes one. */
+/** Whether a sheet can be made from a plan: every port asks this before it makes one. */
 import { cellAddress } from "./address";
 import { LONGEST_FORMULA, LONGEST_TEXT } from "./limits";
 import { faultOfName } from "./names";
@@ -40,7 +40,7 @@ function faultOf(plan: SheetPlan): string | undefined {
   return undefined;
 }
 
-/** Refuses a plan that Excel would refuse, before anything is done. */
+/** Refuses a plan that Excel would refuse, before anything is changed. */
 export function checkPlan(plan: SheetPlan): void {
   const fault = faultOf(plan);
   if (fault) throw new WorkbookError(`The sheet "${plan.name}" could not be made and nothing was changed: ${fault}.`);

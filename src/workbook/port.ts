@@ -1,46 +1,49 @@
 /**
- * The port: all that the data sheet, the pane and the plots may ask of a workbook. Two adapters answer it,
+ * The port: everything that the data sheet, the pane and the plots may do with a workbook. Two adapters implement it,
  * office/ (Excel) and embedded/ (the open-source sheet of `npm start`).
  *
- * Rows and columns are counted from 0. A formula is written in en-US form, with `{name}` where it refers to a name of its
- * own sheet: the adapter puts in what that name is called in its host (names are local to a sheet, so that several tests in
- * one workbook do not collide; a host without local names gives them a suffix).
+ * Rows and columns are counted from 0. A formula is written in en-US form, with `{name}` for a name of its own sheet:
+ * the adapter replaces it by the name in its host. (Names are local to a sheet, so that several tests in one workbook
+ * do not collide; a host without local names gives them a suffix.)
  */
 
 export type CellValue = number | string | boolean;
 
-/** How a cell looks, in words that both hosts understand. Kind drives fill and border; never colour alone. */
+/**
+ * The look of a cell, in words that both hosts understand. The kind decides fill and border; kinds never differ by
+ * colour alone.
+ */
 export type CellKind = "title" | "heading" | "label" | "unit" | "input" | "result" | "remark" | "note";
 
 export interface CellPlan {
   readonly row: number;
   readonly col: number;
   readonly kind: CellKind;
-  /** A constant, shown as it is. */
+  /** A constant, shown unchanged. */
   readonly value?: CellValue;
   /** "=CLAY.VOID_RATIO({initial_height},{solids_height})" */
   readonly formula?: string;
   /** Number format in Excel's spelling: "0.000", "0.0%", "0.00E+00", "yyyy-mm-dd"; "@" is text. */
   readonly format?: string;
-  /** What the cell means, with formula and source; shown as a note or comment where the host has them. */
+  /** The meaning of the cell, with formula and source; shown as a note or comment if the host has them. */
   readonly note?: string;
   /** The allowed words of an input cell. */
   readonly choices?: readonly string[];
-  /** Where the content stands; absent, numbers stand right and texts left. */
+  /** Alignment of the content; if absent, numbers are at the right and texts at the left. */
   readonly align?: "left" | "center" | "right";
-  /** The text is broken into lines that fit its cell or merged cells; it stands at the top. */
+  /** The text is broken into lines that fit its cell or merged cells, from the top. */
   readonly wrap?: boolean;
 }
 
-/** What may be typed into the cells of a box; blank always may. Dates are day numbers. */
+/** The entries that the cells of a box accept; a blank is always accepted. Dates are day numbers. */
 export interface EntryRule {
   readonly box: Box;
   readonly kind: "number" | "date";
   readonly least?: number;
-  /** The least itself is refused. */
+  /** True if the least value itself is refused. */
   readonly above?: boolean;
   readonly most?: number;
-  /** What is wanted, as the host says it when something else is typed; at most 225 characters. */
+  /** What the cell accepts; the host shows it when something else is typed. At most 225 characters. */
   readonly message: string;
 }
 
@@ -51,40 +54,40 @@ export interface Box {
   readonly cols: number;
 }
 
-/** One axis of a chart. A log axis runs over whole decades; that of root time is linear in the root of minutes. */
+/** One axis of a chart. A log axis has whole decades; an axis of root time is linear in the root of minutes. */
 export interface ChartAxis {
   readonly label: string;
   readonly scale: "log" | "linear";
   readonly domain: readonly [low: number, high: number];
-  /** Values increase downward (y) or to the left (x). */
+  /** True if values increase downward (y) or to the left (x). */
   readonly reversed: boolean;
 }
 
-/** Cells of one column, of the chart's own sheet unless another is named. */
+/** Cells of one column, on the sheet of the chart unless another sheet is named. */
 export interface ChartCells {
   readonly sheet?: string;
   readonly box: Box;
 }
 
-/** One series of a scatter chart. A cell of text, #N/A or nothing is a gap. */
+/** One series of a scatter chart. A cell with text, #N/A or nothing is a gap. */
 export interface ChartSeries {
   readonly name: string;
   readonly x: ChartCells;
   readonly y: ChartCells;
-  /** Symbols only, a full line, a thin full line, or a thin dashed one. Never told apart by colour alone. */
+  /** Symbols only, a full line, a thin full line, or a thin dashed line. Series never differ by colour alone. */
   readonly style: "points" | "line" | "thin" | "dashed";
-  /** Of points. */
+  /** The symbol of a series of points. */
   readonly symbol?: "filled" | "open" | "cross";
-  /** Of filled and open symbols; circles unless said. */
+  /** The shape of filled and open symbols; circles if omitted. */
   readonly shape?: "circle" | "triangle";
-  /** The name stands beside the end of the line. */
+  /** Whether the name stands beside the end of the line. */
   readonly lettered?: boolean;
 }
 
-/** A scatter chart over cells of a sheet: it follows them as they change. */
+/** A scatter chart of cells of a sheet: it changes with the cells. */
 export interface ChartPlan {
   readonly title: string;
-  /** The cells that it covers. */
+  /** The cells that the chart covers. */
   readonly box: Box;
   readonly x: ChartAxis;
   readonly y: ChartAxis;
@@ -98,7 +101,7 @@ export interface SheetPlan {
   readonly rows: number;
   readonly cols: number;
   readonly cells: readonly CellPlan[];
-  /** Local names: what a formula's `{name}` and a reader by name resolve to. */
+  /** Local names: `{name}` in a formula, and readers by name, refer to these. */
   readonly names: Readonly<Record<string, Box>>;
   /** Column widths in characters of the default font, by column; absent columns keep the default. */
   readonly columnWidths: Readonly<Record<number, number>>;
@@ -106,39 +109,39 @@ export interface SheetPlan {
   readonly rowHeights?: Readonly<Record<number, number>>;
   readonly merges: readonly Box[];
   readonly freezeRows: number;
-  /** What stands on each printed page; absent, the whole sheet is printed. */
+  /** The cells on each printed page; if absent, the whole sheet is printed. */
   readonly pages?: readonly Box[];
   readonly paper?: "A4" | "Letter";
-  /** Stands in the footer of each page, beside the file's name and the page number. */
+  /** Text in the footer of each page, beside the file name and the page number. */
   readonly footer?: string;
   readonly entries?: readonly EntryRule[];
-  /** Protects everything but the inputs and `open`, without a password, where the host can. */
+  /** Protects everything except the inputs and `open`, without a password, if the host can. */
   readonly isProtected?: boolean;
-  /** Blank cells that stay open beside the inputs. */
+  /** Blank cells that stay open, as the inputs do. */
   readonly open?: readonly Box[];
-  /** The sheet is made without being shown: the one in front stays there. */
+  /** The sheet is made without being shown: the sheet in front stays there. */
   readonly behind?: boolean;
   readonly charts?: readonly ChartPlan[];
 }
 
 /**
- * What the cells of a name are to hold, from the top of its first column. null leaves a cell as it is, and so are cells beyond
- * the list left; "" clears one.
+ * New content for the cells of a name, from the top of its first column. null leaves a cell unchanged, and so are cells
+ * beyond the list; "" clears a cell.
  */
 export type NamedColumns = Readonly<Record<string, readonly (CellValue | null)[]>>;
 
 export interface Selection {
   readonly sheet: string;
-  /** "B4:C18"; blocks picked together that stand in the same rows are joined side by side, "B4:B18,D4:D18". */
+  /** "B4:C18"; blocks selected together in the same rows are joined side by side, "B4:B18,D4:D18". */
   readonly address: string;
-  /** Row by row; a blank cell is "". An error cell is its code as text. */
+  /** Row by row; a blank cell is "", an error cell its code as text. */
   readonly values: readonly (readonly CellValue[])[];
 }
 
-/** A sheet of the workbook, with the values behind some of its local names; a name that is not there is absent. */
+/** A sheet of the workbook, with the values behind some of its local names; a name that does not exist is absent. */
 export interface SheetValues {
   readonly sheet: string;
-  /** The sheet in front. None is where a chart sheet is in front. */
+  /** Whether the sheet is in front. No sheet is if a chart sheet is in front. */
   readonly isActive: boolean;
   readonly values: Readonly<Record<string, Selection["values"]>>;
 }
@@ -149,24 +152,24 @@ export interface FoundSheet {
   readonly id: string;
   readonly sheet: string;
   readonly isActive: boolean;
-  /** Those of the names asked for that lead to cells of the sheet. */
+  /** The names asked for that lead to cells of the sheet. */
   readonly has: readonly string[];
 }
 
-/** What is asked of one sheet. */
+/** What to read from one sheet. */
 export interface Asked {
   readonly sheet: string;
-  /** Names whose values are asked for. */
+  /** Names whose values are read. */
   readonly values: readonly string[];
-  /** Names whose contents are asked for: a formula as its en-US text ("=..."), a constant as it is. */
+  /** Names whose contents are read: a formula as its en-US text ("=..."), a constant unchanged. */
   readonly contents?: readonly string[];
-  /** Asks where the names of the sheet stand. */
+  /** Whether the positions of the sheet's names are read. */
   readonly names?: boolean;
-  /** Asks for hidden rows and columns. */
+  /** Whether hidden rows and columns are read. */
   readonly hidden?: boolean;
 }
 
-/** What was found of one sheet; a name that is not there is absent. */
+/** What was read from one sheet; a name that does not exist is absent. */
 export interface Looked {
   readonly sheet: string;
   readonly values: Readonly<Record<string, Selection["values"]>>;
@@ -182,87 +185,97 @@ export interface HiddenLines {
   readonly cols: readonly number[];
 }
 
-/** A name that a sheet has, or a name of the workbook that leads to its cells or to none at all. */
+/** A name of a sheet, or a name of the workbook that leads to cells of the sheet or to none. */
 export interface SheetName {
   readonly name: string;
   readonly scope: "sheet" | "workbook";
-  /** "lost" where the name shows #REF!, or stands for something that is no range of cells. */
+  /** "lost" if the name shows #REF!, or is not a range of cells. */
   readonly place: Box | "lost";
 }
 
-/** What came of inserting the sheets of a file. */
+/** The result of inserting the sheets of a file. */
 export interface Inserted {
-  /** The new sheets' names. */
+  /** The names of the new sheets. */
   readonly sheets: readonly string[];
-  /** What of the file could not be kept, in sentences. */
+  /** Parts of the file that could not be kept, in sentences. */
   readonly remarks: readonly string[];
 }
 
 /**
- * What changed in a workbook. "values": cells hold or show something else, or rows were hidden. "front": another sheet came to
- * the front. "sheets": a sheet was added, deleted, moved or renamed, or cells of one were given a name.
+ * What changed in a workbook. "values": cells hold or show something else, or rows were hidden. "front": another sheet
+ * came to the front. "sheets": a sheet was added, deleted, moved or renamed, or cells got a name.
  */
 export type Change = "values" | "front" | "sheets";
 
 export type Unsubscribe = () => void;
 
-/** A failure told in a sentence that the pane can show as it is. */
+/** A failure as a sentence that the pane can show unchanged. */
 export class WorkbookError extends Error {
   override readonly name = "WorkbookError";
 }
 
 export interface WorkbookPort {
   readonly host: "excel" | "embedded";
-  /** Whether the host saves a file that a pane hands over. Excel on the Mac does nothing, without a word. */
+  /** Whether the host saves a file that a pane offers. Excel on the Mac does nothing, and says nothing. */
   readonly savesFiles: boolean;
   sheetNames(): Promise<string[]>;
   /** The name of the sheet in front, whatever is selected on it. */
   activeSheet(): Promise<string>;
-  /** Every sheet, in the order of the tabs, with the values behind a few local names, read at once. */
+  /** Every sheet, in the order of the tabs, with the values behind a few local names, all read at once. */
   readSheets(names: readonly string[]): Promise<readonly SheetValues[]>;
-  /** Every sheet, in the order of the tabs, with those of a few local names that it has. No cell is read. */
+  /** Every sheet, in the order of the tabs, with the names of a few local names that it has. No cell is read. */
   findSheets(names: readonly string[]): Promise<readonly FoundSheet[]>;
-  /** What is asked of several sheets, read together: all of the same moment, as far as the host can. */
+  /** Reads several sheets together: all at the same moment, as far as the host can. */
   lookAt(asked: readonly Asked[]): Promise<readonly Looked[]>;
   /**
-   * Makes a new sheet from the plan and shows it, unless the plan says otherwise; never touches an existing one; leaves nothing
-   * behind if it fails. Gives its name. `tell` hears, in a sentence each, of what the sheet can do without and the host did not take.
+   * Makes a new sheet from the plan and shows it, unless the plan says otherwise; never changes an existing sheet;
+   * leaves nothing if it fails. Returns its name. `tell` gets a sentence for each part that the host refused and the
+   * sheet can do without.
    */
   insertSheet(plan: SheetPlan, tell?: (sentence: string) => void): Promise<string>;
-  /** The cells that are selected; a sentence says what to select where a chart is selected, or blocks that do not fit together. */
+  /**
+   * The selected cells; if a chart is selected, or blocks that do not fit together, the sentence says what to select.
+   */
   selection(): Promise<Selection>;
   /** The values of a range of a sheet, as `selection` gives them. */
   values(sheet: string, address: string): Promise<Selection["values"]>;
-  /** Brings a sheet to the front and selects cells of it ("B4", "B4:C18"). */
+  /** Brings a sheet to the front and selects cells on it ("B4", "B4:C18"). */
   show(sheet: string, address: string): Promise<void>;
-  /** What was typed into the cells behind a sheet's local names: a formula as its en-US text ("=..."), a constant as it is. */
+  /**
+   * The contents of the cells behind a sheet's local names: a formula as its en-US text ("=..."), a constant unchanged.
+   */
   readContents(sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>>;
-  /** Rows and columns of a sheet that are hidden (by hand or by a filter), counted from 0. */
+  /** Hidden rows and columns of a sheet (by hand or by a filter), counted from 0. */
   hidden(sheet: string): Promise<HiddenLines>;
-  /** The values behind a sheet's local names; a name that is not there is absent from the answer. */
+  /** The values behind a sheet's local names; a name that does not exist is absent. */
   readNames(sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>>;
   /**
-   * Writes constants into named cells of a sheet, in one step of undo where the host has such steps. Writes nothing, and says
-   * why, where a name is not there or has too few cells, where a cell to be written holds a formula, and where a name of
-   * `blank` holds anything at all.
+   * Writes constants into named cells of a sheet, in one step of undo if the host has such steps. Writes nothing, and
+   * says why, if a name does not exist or has too few cells, if a cell to be written holds a formula, or if a name of
+   * `blank` holds anything.
    */
   fillNames(sheet: string, values: NamedColumns, blank?: readonly string[]): Promise<void>;
-  /** The sheet's own names, then the workbook's that lead to it or nowhere. */
+  /** The names of the sheet, then the names of the workbook that lead to it or nowhere. */
   listNames(sheet: string): Promise<SheetName[]>;
   /**
-   * Gives the cells of an address ("B4:B20") of a sheet a name of that sheet. A name that the sheet has already, and that leads to
-   * cells, is moved only if `replace` says so: otherwise it is refused with a sentence.
+   * Gives the cells of an address ("B4:B20") of a sheet a name of that sheet. A name of the sheet that already leads to
+   * cells is moved only with `replace`; otherwise it is refused with a sentence.
    */
   nameCells(sheet: string, name: string, address: string, replace?: boolean): Promise<void>;
-  /** Types every formula of the sheet that shows #NAME? once more. Gives how many there were, and how many show it still. */
+  /**
+   * Types every formula of the sheet that shows #NAME? again. Returns how many there were, and how many still show it.
+   */
   reenterFormulas(sheet: string): Promise<{ found: number; left: number }>;
-  /** Inserts the sheets of an .xlsx file as new sheets under free names; touches no other sheet. */
+  /** Inserts the sheets of an .xlsx file as new sheets under free names; changes no other sheet. */
   insertFile(file: Uint8Array): Promise<Inserted>;
   isProtected(sheet: string): Promise<boolean>;
-  /** Protects everything but the inputs, or lifts the protection; one with a password is refused with a sentence. */
+  /**
+   * Protects everything except the inputs, or lifts the protection; a protection with a password is refused with a
+   * sentence.
+   */
   protect(sheet: string, on: boolean): Promise<void>;
-  /** The listener hears of each kind of change soon after it; of several changes of one kind together, once. */
+  /** Calls the listener soon after each kind of change; once for several changes of one kind together. */
   onChange(listener: (change: Change) => void): Promise<Unsubscribe>;
-  /** The listener hears that other cells are selected, on the same sheet or on another. */
+  /** Calls the listener when other cells are selected, on the same sheet or on another. */
   onSelect(listener: () => void): Promise<Unsubscribe>;
 }

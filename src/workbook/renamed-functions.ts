@@ -1,5 +1,5 @@
 /**
- * Worksheet functions that had another name in an earlier version. Excel takes no function name of fewer than three
+ * Worksheet functions that had another name in an earlier version. Excel accepts no function name of fewer than three
  * characters (Microsoft, "Custom functions naming and localization"), so AV and MV were renamed.
  */
 const RENAMED: Readonly<Record<string, string>> = {
@@ -8,8 +8,8 @@ const RENAMED: Readonly<Record<string, string>> = {
 };
 
 /**
- * Code of a formula, without its texts, in which each function of the add-in is written as it is typed today: `CLAY.` and
- * the present name. Stored as `_xldudf_CLAY_MV(` or typed as `CLAY.MV(`, a function is found again under its new name.
+ * Rewrites the code of a formula, without its texts, so that each function of the add-in has its present name after
+ * `CLAY.`. A function stored as `_xldudf_CLAY_MV(` or typed as `CLAY.MV(` gets its new name.
  */
 export const withPresentNames = (code: string): string =>
   code.replace(

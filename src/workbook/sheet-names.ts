@@ -1,13 +1,14 @@
-/** Names for new sheets, by Excel's rules, which the embedded sheet keeps too: its workbooks are saved for Excel. */
+/** Names for new sheets, by Excel's rules; the embedded sheet follows them, since its workbooks are saved for Excel. */
 
 const LONGEST_SHEET_NAME = 31;
 
-/** Control characters, what is no character, and halves of a pair of surrogates. */
+/** Control characters, code points that are not characters, and halves of a surrogate pair. */
 const UNFIT = /[\0-\x1f\x7f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
 /**
- * The wanted sheet name, made fit for Excel (at most 31 characters, no control character, none of : \ / ? * [ ], no apostrophe at an end, not
- * "History", which Excel keeps for itself), with " 2", " 3", ... added where a sheet of that name, in any case, exists.
+ * The wanted sheet name, made valid for Excel (at most 31 characters, no control character, none of : \ / ? * [ ], no
+ * apostrophe at an end, not "History", which Excel reserves), with " 2", " 3", ... added if a sheet of that name, in
+ * any case, exists.
  */
 export function freeSheetName(wanted: string, taken: readonly string[]): string {
   const used = new Set([...taken, "History"].map((name) => name.toLowerCase()));
@@ -25,7 +26,7 @@ export function freeSheetName(wanted: string, taken: readonly string[]): string 
 
 const trimmed = (name: string): string => name.replace(/^'+|'+$/g, "");
 
-/** The sheet name with ’ for each apostrophe, which the embedded sheet refuses. */
+/** The sheet name with ’ for each apostrophe, since the embedded sheet refuses apostrophes. */
 export const withoutApostrophes = (name: string): string => trimmed(name).replaceAll("'", "’");
 
 export const noSheet = (sheet: string): string => `There is no sheet called "${sheet}" in this workbook.`;

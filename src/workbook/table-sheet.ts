@@ -1,7 +1,7 @@
-/** A sheet of its own that is one table with named columns: limits, answers, comparisons, the calculation book. */
+/** A sheet that is one table with named columns: limits, answers, comparisons, the calculation book. */
 import type { Box, CellKind, CellPlan, CellValue, SheetPlan } from "./port";
 
-/** The format of a column whose rows have each their own. */
+/** The format of a column whose rows each have their own format. */
 export const OWN = "own";
 
 const LINE_POINTS = 15;
@@ -10,18 +10,18 @@ export interface TableColumn {
   /** Local name of its cells. */
   readonly name: string;
   readonly heading: string;
-  /** Characters. */
+  /** Width in characters. */
   readonly width: number;
   readonly kind: CellKind;
   readonly format?: string;
-  /** Of a row, counted from 0 on the sheet, where the plan's own rows give none. */
+  /** The formula of a row, counted from 0 on the sheet, for rows in which the plan gives no content. */
   readonly formula?: (row: number) => string;
   readonly choices?: readonly string[];
-  /** Long texts run on in further lines. */
+  /** Long texts continue in further lines. */
   readonly wrap?: boolean;
 }
 
-/** What a cell starts with; a formula begins with "=". */
+/** The first content of a cell; a formula begins with "=". */
 export type Content = CellValue | undefined;
 
 export interface TableSheet {
@@ -32,11 +32,11 @@ export interface TableSheet {
   readonly rows: readonly (readonly Content[])[];
   /** Number format of each row, for columns whose format is `OWN`. */
   readonly formats?: readonly (string | undefined)[];
-  /** Lines of text of each row, where that may be more than one. */
+  /** Lines of text of each row, if there may be more than one. */
   readonly lines?: readonly number[];
-  /** Rows that are framed, blank ones below the last included. */
+  /** Rows with a frame, including blank rows below the last filled one. */
   readonly length?: number;
-  /** A name for the whole of the table, from the first column to the last. */
+  /** A name for the whole table, from the first column to the last. */
   readonly whole?: string;
   readonly isProtected?: boolean;
   readonly paper?: "A4" | "Letter";
@@ -45,7 +45,7 @@ export interface TableSheet {
 const contentOf = (content: Content): Pick<CellPlan, "formula" | "value"> =>
   typeof content === "string" && content.startsWith("=") ? { formula: content } : { value: content };
 
-/** Row of the first line of the table: below title, notes and headings. */
+/** The first row of the table, below title, notes and headings. */
 export const firstRow = ({ notes }: Pick<TableSheet, "notes">): number => notes.length + 2;
 
 export function tableSheet(table: TableSheet): SheetPlan {

@@ -1,4 +1,4 @@
-/** When something was done, as it is written into cells. */
+/** The time of an action, as it is written into cells. */
 
 /** "2026-03-09 14:05", local time. */
 export function timeStamp(now: Date): string {

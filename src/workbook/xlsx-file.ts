@@ -1,8 +1,8 @@
-/** The .xlsx file as a package of parts, as far as the hosts need to look into one. */
+/** Looks into an .xlsx file as a package of parts, as far as the hosts need it. */
 import { strFromU8, strToU8, zipSync } from "fflate";
 import { openArchive } from "./zip";
 
-/** Whether the bytes begin as a zip package does; an old .xls, or a file locked with a password, does not. */
+/** Whether the bytes begin like a zip package; an old .xls, or a file locked with a password, does not. */
 export const isXlsx = (bytes: Uint8Array): boolean => bytes[0] === 0x50 && bytes[1] === 0x4b;
 
 /** Whether the file has charts. */
@@ -12,7 +12,7 @@ export const hasCharts = (bytes: Uint8Array): boolean =>
 const NOTES =
   /(^|\/)(comments\d*|threadedComment\d*|persons?\d*)\.xml$|(^|\/)(threadedComments|persons)\/|vmlDrawing\d*\.vml$/i;
 
-/** The file without notes and comments; undefined where it has none. A damaged one is refused with a sentence. */
+/** The file without notes and comments; undefined if it has none. A damaged file is refused with a sentence. */
 export function withoutNotes(bytes: Uint8Array): Uint8Array | undefined {
   const archive = openArchive(bytes);
   const kept = archive.paths.filter((path) => !NOTES.test(path));

@@ -1,18 +1,21 @@
 /**
- * A zip archive from outside (PKWARE's APPNOTE 6.3, 4.3), read by its directory. fflate does the inflating and believes what the
- * archive says of itself; here each part is checked: it is as long as it claims, and its CRC-32 is the one it was packed with.
+ * Reads a zip archive from outside (PKWARE's APPNOTE 6.3, 4.3) by its directory. fflate inflates the parts and trusts
+ * the archive; this module checks each part: its length is the stated one, and its CRC-32 is the one it was packed
+ * with.
  */
 import { Inflate, strFromU8 } from "fflate";
 import { WorkbookError } from "./port";
 
-/** Files that unpack to more than this are not opened. */
+/** Files that unpack to more bytes than this are not opened. */
 export const LARGEST = 300e6;
 
 export interface Archive {
-  /** In the order of the directory, with "/" between folders. */
+  /** Paths in the order of the directory, with "/" between folders. */
   readonly paths: readonly string[];
   has(path: string): boolean;
-  /** The content of a part; a damaged one is refused with a sentence. All parts together are at most LARGEST bytes. */
+  /**
+   * The content of a part; a damaged part is refused with a sentence. All parts together have at most LARGEST bytes.
+   */
   read(path: string): Uint8Array;
 }
 
@@ -28,7 +31,7 @@ const tooLarge = (): WorkbookError =>
 
 interface Entry {
   readonly path: string;
-  /** As the archive spells the path. */
+  /** The path in the spelling of the archive. */
   readonly name: Uint8Array;
   readonly isLocked: boolean;
   readonly method: number;
@@ -44,14 +47,14 @@ const LOCATOR_64 = 0x07064b50;
 const DIRECTORY_ENTRY = 0x02014b50;
 const LOCAL_ENTRY = 0x04034b50;
 const END_SIZE = 22;
-/** Longest comment behind the end of the directory. */
+/** Longest comment after the end of the directory. */
 const COMMENT = 0xffff;
-/** Stands for a number that is written in 64 bits elsewhere. */
+/** Says that a number is written elsewhere, in 64 bits. */
 const ELSEWHERE = 0xffffffff;
 
 const u64 = (view: DataView, at: number): number => Number(view.getBigUint64(at, true));
 
-/** Where the directory begins, and how many entries it has; undefined where there is none. */
+/** The start of the directory, and the number of its entries; undefined if there is none. */
 function directoryOf(view: DataView): { count: number; offset: number } | undefined {
   const length = view.byteLength;
   let end = length - END_SIZE;
@@ -66,7 +69,10 @@ function directoryOf(view: DataView): { count: number; offset: number } | undefi
   return { count: view.getUint16(end + 10, true), offset: view.getUint32(end + 16, true) };
 }
 
-/** Sizes and offset of an entry that are written in 64 bits behind its name, in this order, each only where it is needed. */
+/**
+ * Reads the sizes and the offset of an entry that are written in 64 bits after its name, in this order, each only if it
+ * is needed.
+ */
 function longNumbers(view: DataView, from: number, to: number, numbers: readonly number[]): number[] {
   for (let at = from; at + 4 <= to; at += 4 + view.getUint16(at + 2, true)) {
     if (view.getUint16(at, true) !== 1) continue;
@@ -108,7 +114,9 @@ function entriesOf(bytes: Uint8Array, view: DataView): Entry[] {
   return entries.filter(({ path }) => !path.endsWith("/"));
 }
 
-/** The name stands in front of the part once more: a directory with another one is damaged, and would hide a part. */
+/**
+ * The name stands once more before the part: if the directory has another name it is damaged, and would hide a part.
+ */
 function checkName(bytes: Uint8Array, view: DataView, { path, name, offset }: Entry): void {
   const isThere =
     offset + 30 + name.length <= bytes.length &&
@@ -124,17 +132,20 @@ const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, byte) => {
   return crc;
 });
 
-/** CRC-32 of ISO 3309, as zip has it. */
+/** CRC-32 of ISO 3309, which zip uses. */
 export function crc32(bytes: Uint8Array): number {
   let crc = -1;
   for (let i = 0; i < bytes.length; i++) crc = (crc >>> 8) ^ CRC_TABLE[(crc ^ bytes[i]!) & 255]!;
   return ~crc >>> 0;
 }
 
-/** Packed bytes that are inflated at a time: the most that comes out of them beyond a claim is about a thousand times as much. */
+/**
+ * Packed bytes that are inflated at a time: beyond the stated size they give at most about a thousand times as many
+ * bytes.
+ */
 const STEP = 16_384;
 
-/** Inflates no further than the part claims to reach. */
+/** Inflates a part up to its stated size. */
 function inflated(packed: Uint8Array, size: number, path: string): Uint8Array {
   const wrong = (): WorkbookError => damaged(`the part ${path} is not as long as the file says`);
   const out = new Uint8Array(size);
@@ -171,7 +182,10 @@ function content(bytes: Uint8Array, view: DataView, entry: Entry): Uint8Array {
   return out;
 }
 
-/** Reads the directory of an archive; what is damaged is refused with a sentence. Part names do not know capitals. */
+/**
+ * Reads the directory of an archive; a damaged archive is refused with a sentence. Part names ignore upper and lower
+ * case.
+ */
 export function openArchive(bytes: Uint8Array): Archive {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   let entries: Entry[];

@@ -1,4 +1,4 @@
-/** What the commands of the engine change, in the port's words. */
+/** Tells for each command of the engine what it changes, in the words of the port. */
 import type { Change } from "../port";
 
 const VALUES = [
@@ -25,7 +25,7 @@ const VALUES = [
   "UPDATE_TABLE",
   "UPDATE_FILTER",
   "UPDATE_LOCALE",
-  // A value is read by the format of its cell.
+  // A value is read with the format of its cell.
   "SET_FORMATTING",
   "CLEAR_FORMATTING",
   "EVALUATE_CELLS",
@@ -44,7 +44,7 @@ const SHEETS = [
   "CREATE_NAMED_RANGE",
   "UPDATE_NAMED_RANGE",
   "DELETE_NAMED_RANGE",
-  // A name goes with the last of its rows.
+  // A name disappears with the last of its rows.
   "REMOVE_COLUMNS_ROWS",
   "UNDO",
   "REDO",
@@ -57,5 +57,5 @@ const BY_COMMAND: ReadonlyMap<string, readonly Change[]> = new Map(
   ]),
 );
 
-/** What a command of that type may change; which sheet is in front is not told by commands. */
+/** What a command of that type may change. No command tells that another sheet comes to the front. */
 export const changesOf = (type: string): readonly Change[] => BY_COMMAND.get(type) ?? [];

@@ -1,4 +1,7 @@
-/** The component that shows a chart on the embedded sheet: drawn from the cells' values, and again when they change. */
+/**
+ * The component that shows a chart on the embedded sheet: it draws the values of the cells, and draws again when they
+ * change.
+ */
 import { helpers, registries } from "@odoo/o-spreadsheet";
 import { Component, onMounted, onPatched, useRef, xml } from "@odoo/owl";
 import { CHART_TAG, drawingOf, type ChartDrawing } from "./chart";
@@ -8,7 +11,7 @@ export type ChartDrawer = (drawing: ChartDrawing, width: number, height: number)
 
 let drawChart: ChartDrawer | undefined;
 
-/** Who draws the charts: the page, which knows how plots look. */
+/** Sets the function that draws the charts: the page gives it, since the page knows how plots look. */
 export const drawChartsWith = (draw: ChartDrawer): void => void (drawChart = draw);
 
 class ChartFigure extends Component {
@@ -19,7 +22,7 @@ class ChartFigure extends Component {
 
   override setup(): void {
     onMounted(() => this.#draw());
-    // The engine renders its figures whenever anything of the workbook changes.
+    // The engine renders its figures whenever anything in the workbook changes.
     onPatched(() => this.#draw());
   }
 

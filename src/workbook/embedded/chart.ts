@@ -1,6 +1,7 @@
 /**
- * Charts of the port as figures of the engine: what the engine's own charts lack are log axes, axes that run downward and
- * lines told apart without colour. A chart keeps ranges, so that it follows moved rows, undo, copies and its sheet's end.
+ * Charts of the port as figures of the engine: the charts of the engine have no log axes, no axes that run downward,
+ * and no lines that differ without colour. A chart holds ranges, so that it follows moved rows, undo, copies and the
+ * deletion of its sheet.
  */
 import { quoted } from "../address";
 import { CorePlugin, coreTypes, helpers, registries } from "@odoo/o-spreadsheet";
@@ -11,7 +12,7 @@ import { toZone, type Zone } from "./zones";
 const ADD_CHART = "CLAYLEDGER_ADD_CHART";
 export const CHART_TAG = "clayledger_chart";
 
-/** Cells of a sheet, by the engine's own number of it. */
+/** Cells of a sheet; the sheet is named by its id in the engine. */
 export interface SheetZone {
   readonly sheetId: string;
   readonly zone: Zone;
@@ -22,7 +23,7 @@ export interface KeptSeries<R = SheetZone> extends Omit<ChartSeries, "x" | "y"> 
   readonly y: R;
 }
 
-/** A chart as it is kept, and as a workbook's data hold it. */
+/** A chart as the engine and the data of a workbook hold it. */
 export interface KeptChart<R = SheetZone> {
   readonly title: string;
   readonly x: ChartAxis;
@@ -30,7 +31,7 @@ export interface KeptChart<R = SheetZone> {
   readonly series: readonly KeptSeries<R>[];
 }
 
-/** A chart to be drawn: the numbers that its cells hold now; where either is none, the line is broken. */
+/** A chart for drawing: the numbers in its cells now; the line has a gap where x or y is missing. */
 export interface ChartDrawing extends Omit<KeptChart, "series"> {
   readonly series: readonly (Omit<ChartSeries, "x" | "y"> & {
     readonly points: readonly (readonly [x: number, y: number] | null)[];
@@ -41,7 +42,7 @@ export interface ChartGetters {
   getChartOf(figureId: string): KeptChart | undefined;
 }
 
-/** Where a figure stands: its first cell, how far into it, and its size in pixels. */
+/** The position of a figure: its first cell, the offset within that cell, and its size in pixels. */
 export interface FigurePlace {
   readonly col: number;
   readonly row: number;
@@ -79,7 +80,7 @@ class ChartPlugin extends CorePlugin {
       const { sheetIdTo } = command;
       for (const { id, tag } of this.getters.getFigures(sheetId)) {
         const chart = tag === CHART_TAG ? this.getChartOf(id) : undefined;
-        // The engine gives the copy of a figure this name.
+        // The engine gives this id to the copy of a figure.
         if (chart)
           this.#keep(
             `${sheetIdTo}??${id.split("??").pop()}`,
@@ -120,7 +121,7 @@ class ChartPlugin extends CorePlugin {
     (this.history as any).update("charts", figureId, { ...chart, series });
   }
 
-  /** A figure that covers cells just so. */
+  /** The place of a figure that covers exactly these cells. */
   #placeOf(sheetId: string, { left, right, top, bottom }: Zone): FigurePlace {
     let width = 0;
     for (let col = left; col <= right; col++) width += this.getters.getColSize(sheetId, col);
@@ -139,7 +140,7 @@ const onSheets = (chart: KeptChart, change: (sheetId: string) => string): KeptCh
   })),
 });
 
-/** The chart without what the engine hangs onto its ranges. */
+/** The chart without the fields that the engine adds to its ranges. */
 const plain = (chart: KeptChart): KeptChart => ({
   ...chart,
   series: chart.series.map((one) => ({
@@ -150,11 +151,11 @@ const plain = (chart: KeptChart): KeptChart => ({
 });
 
 coreTypes.add(ADD_CHART as never);
-// What others would have to undo of it in a shared session, of which there is none here.
+// The engine asks for the inverse of a command in a shared session; no session is shared here.
 registries.inverseCommandRegistry.add(ADD_CHART, (command) => [command]);
 registries.corePluginRegistry.add("clayledger_chart", ChartPlugin as never);
 
-/** The commands that put a plan's charts on the sheet `sheetId`; `idOf` finds the sheets that their cells are named on. */
+/** The commands that put the charts of a plan on the sheet `sheetId`; `idOf` finds the sheets of their cells. */
 export function chartCommands(
   charts: readonly ChartPlan[],
   sheetId: string,
@@ -165,7 +166,7 @@ export function chartCommands(
     if (named === undefined) throw new Error(`a chart shows cells of the sheet "${sheet}", which is not there`);
     return { sheetId: named, zone: toZone(box) };
   };
-  // The engine takes only what was made in its own frame.
+  // The engine accepts only objects that were made in its own frame.
   const own = JSON.parse(JSON.stringify(charts)) as ChartPlan[];
   return own.map(({ box, series, ...chart }, index) => ({
     type: ADD_CHART,
@@ -176,7 +177,7 @@ export function chartCommands(
   }));
 }
 
-/** The command that puts a kept chart at a place of another sheet, its sheets called anew. */
+/** The command that puts a chart on another sheet, with the new names of its sheets. */
 export const copyChart = (
   sheetId: string,
   figureId: string,
@@ -185,14 +186,14 @@ export const copyChart = (
   idOf: (sheetId: string) => string,
 ): Command => ({ type: ADD_CHART, sheetId, figureId, place, chart: onSheets(chart, idOf) });
 
-/** The getters that this needs of the engine, its plugin's among them. */
+/** The getters of the engine that this module needs, with those of its plugin. */
 type Getters = ChartGetters & {
   getEvaluatedCell(position: { sheetId: string; col: number; row: number }): { readonly value: unknown };
 };
 
 export const chartGetters = (model: { readonly getters: unknown }): ChartGetters => model.getters as ChartGetters;
 
-/** A chart with the numbers that its cells hold now. */
+/** A chart with the numbers in its cells now. */
 export function drawingOf(model: { readonly getters: unknown }, figureId: string): ChartDrawing | undefined {
   const getters = model.getters as Getters;
   const chart = getters.getChartOf(figureId);
@@ -214,7 +215,7 @@ export function drawingOf(model: { readonly getters: unknown }, figureId: string
   };
 }
 
-/** "B4:B20" of a range of a chart, fixed, with its sheet: "'Load 3'!$B$4:$B$20". */
+/** A range of a chart, fixed and with its sheet: "'Load 3'!$B$4:$B$20" from B4:B20. */
 export const rangeText = (sheet: string, { left, top, bottom }: Zone): string => {
   const column = helpers.numberToLetters(left);
   return `${quoted(sheet)}!$${column}$${top + 1}:$${column}$${bottom + 1}`;

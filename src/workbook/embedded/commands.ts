@@ -13,8 +13,8 @@ import { typed } from "./text";
 import { toZone, type Zone } from "./zones";
 
 /**
- * The cells in groups of the same key, as zones: runs down a column, and each merged box by itself, since the engine widens
- * a zone to the merges that it touches. (Its own mergeContiguousZones takes in cells between the zones.)
+ * The cells in groups of equal keys, as zones: runs down a column, and each merged box by itself, since the engine
+ * widens a zone to the merges that it touches. (The engine's mergeContiguousZones also takes cells between the zones.)
  */
 function grouped(plan: SheetPlan, key: (cell: CellPlan) => string | undefined): Map<string, Zone[]> {
   const merges = new Map(plan.merges.map((merge) => [`${merge.row},${merge.col}`, toZone(merge)]));
@@ -45,13 +45,16 @@ const DATE_CRITERIA: typeof CRITERIA = {
   greaterThanOrEqual: "dateIsOnOrAfter",
 };
 
-/** The day of a date cell as the engine's own locale writes it. */
+/** The day of a date cell, written in the locale of the engine. */
 const written = (day: number): string => {
   const date = dateOfDay(day);
   return `${date.getUTCMonth() + 1}/${date.getUTCDate()}/${date.getUTCFullYear()}`;
 };
 
-/** What may be typed, in the engine's words, and what other hosts say of it; the engine explains a refusal by itself. */
+/**
+ * The entry rules as rules of the engine; the engine has its own explanation of a refusal, other hosts show the
+ * message.
+ */
 function byRule(entries: readonly EntryRule[]): Map<string, Zone[]> {
   const zones = new Map<string, Zone[]>();
   for (const entry of entries) {
@@ -67,7 +70,10 @@ function byRule(entries: readonly EntryRule[]): Map<string, Zone[]> {
   return zones;
 }
 
-/** All that makes the sheet `sheetId`, called `name`, out of the plan; names before the formulas that use them. */
+/**
+ * All commands that make the sheet `sheetId`, called `name`, from the plan; names come before the formulas that use
+ * them.
+ */
 export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, position: number, names: LocalNames) {
   const commands: Command[] = [
     { type: "CREATE_SHEET", sheetId, name, position, cols: Math.max(plan.cols, 26), rows: Math.max(plan.rows, 100) },
@@ -77,7 +83,7 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
   for (const [local, box] of Object.entries(plan.names))
     commands.push({
       type: "CREATE_NAMED_RANGE",
-      // Without it the engine measures the range against the sheet in view.
+      // Without the sheet id the engine measures the range against the sheet in view.
       sheetId,
       name: names.get(local),
       ranges: [{ _sheetId: sheetId, _zone: toZone(box) }],

@@ -1,6 +1,7 @@
 /**
- * A copied sheet. The engine's names belong to the workbook, so the formulas of a copy go on reading the sheet it was copied
- * from; with Excel's local names it would have its own. Here the copy is given its own, in the step that copies the sheet.
+ * Gives a copied sheet names of its own. In the engine names belong to the workbook, so the formulas of a copy would
+ * still read the original sheet; in Excel, names are local and the copy has its own. Here the step that copies a sheet
+ * also gives the copy its names.
  */
 import { registries, UIPlugin } from "@odoo/o-spreadsheet";
 import type { Command, Dispatching, Model } from "./engine";
@@ -12,10 +13,10 @@ export interface SheetCopy {
   readonly to: string;
 }
 
-/** What is to be done to a copy, by the getters of its workbook. */
+/** By the getters of a workbook: the function that gives the commands for a copy. */
 const adopters = new WeakMap<object, (copy: SheetCopy) => readonly Command[]>();
 
-/** Has each copied sheet of the workbook changed by the commands that `adopt` gives for it. */
+/** Registers `adopt`, which gives the commands that change each copied sheet of the workbook. */
 export const adoptCopies = (model: Model, adopt: (copy: SheetCopy) => readonly Command[]): void =>
   void adopters.set(model.getters, adopt);
 
@@ -31,7 +32,10 @@ class CopiesPlugin extends UIPlugin {
 
 registries.featurePluginRegistry.add("clayledger_copies", CopiesPlugin as never);
 
-/** What gives a copy names of its own and has its formulas use them; `names` are those of the sheet it was copied from. */
+/**
+ * The commands that give a copy its own names and make its formulas use them; `names` are the names of the original
+ * sheet.
+ */
 export function ownNames(model: Model, { from, to }: SheetCopy, names: LocalNames) {
   const { getters } = model;
   const present = [...names].filter(([, called]) => getters.getNamedRange(called)?.range.sheetId === from);

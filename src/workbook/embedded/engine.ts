@@ -1,4 +1,4 @@
-/** What the adapter adds to the engine before the first workbook is made: error codes, and many commands as one step. */
+/** Additions to the engine, made before the first workbook: error codes, and many commands as one step. */
 import { DEFAULT_LOCALE, EvaluationError, helpers, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
 
 import "./chart";
@@ -12,20 +12,26 @@ import type { Zone } from "./zones";
 
 export { EvaluationError, Model };
 
-/** A command of the engine: its type and whatever that type needs. */
+/** A command of the engine: its type and the fields that the type needs. */
 export interface Command {
   readonly type: string;
   readonly [key: string]: unknown;
 }
 
-/** The engine's typings list every command as one union, which plain data cannot meet: one loosening, here. */
+/**
+ * The types of the engine list every command in one union, which plain data cannot satisfy: they are loosened once,
+ * here.
+ */
 export interface Dispatching {
   dispatch(type: string, payload?: object): { readonly isSuccessful: boolean; readonly reasons: readonly string[] };
 }
 
 const BATCH = "CLAYLEDGER_BATCH";
 
-/** What the batch under way was refused; the engine copies a command's payload, so it cannot carry this back. */
+/**
+ * The refusals of the batch being carried out. The engine copies the payload of a command, so the payload cannot return
+ * them.
+ */
 let refusals: string[] = [];
 
 /** Carries out a list of commands as one step of undo and one recalculation. */
@@ -33,7 +39,7 @@ class BatchPlugin extends UIPlugin {
   override handle(command: any): void {
     if (command.type !== BATCH) return;
     for (const { type, ...payload } of command.commands as Command[]) {
-      // An exception let through would leave the engine in the middle of a command for good.
+      // An exception that is not caught would leave the engine in the middle of a command for ever.
       try {
         const { isSuccessful, reasons } = (this as unknown as Dispatching).dispatch(type, payload);
         if (!isSuccessful) refusals.push(`${type} (${reasons.join(", ")})`);
@@ -63,7 +69,7 @@ interface HeldCell {
   readonly format?: string;
 }
 
-/** What of the engine's evaluator is put right; it is not part of the engine's own interface. */
+/** The part of the engine's evaluator that is corrected; it is not part of the public interface of the engine. */
 interface Evaluator {
   getters: any;
   evaluatedCells: object;
@@ -77,12 +83,15 @@ const Evaluation = registries.coreViewsPluginRegistry.get("evaluation") as unkno
   readonly getters: readonly string[];
 };
 
-/** Blank rows that are gone over rather than left out. */
+/** Runs of at most this many blank rows are evaluated with the cells around them. */
 const GAP = 100;
-/** Bands of rows from which the whole sheet is gone over. */
+/** With more bands of rows than this, the whole sheet is evaluated. */
 const MOST_BANDS = 1000;
 
-/** The rows of a sheet in which cells stand, as bands: the engine itself goes over every place, a million rows for one cell at their end. */
+/**
+ * The rows of a sheet that hold cells, as bands. The engine itself would evaluate every position, a million rows for
+ * one cell at their end.
+ */
 function filledBands(getters: any, sheetId: string): Zone[] {
   const whole = getters.getSheetZone(sheetId);
   const filled = new Set<number>();
@@ -96,10 +105,13 @@ function filledBands(getters: any, sheetId: string): Zone[] {
   return bands.length > MOST_BANDS ? [whole] : bands;
 }
 
-/** Puts three things of the evaluator right: how far it goes over a sheet, texts in cells of text, and texts that look like links. */
+/**
+ * Corrects three things in the evaluator: which rows it evaluates, texts in cells of text format, and texts that look
+ * like links.
+ */
 function correct(evaluator: Evaluator): void {
   const { getters } = evaluator;
-  // A cell of text shows the apostrophe that keeps its text from being a formula.
+  // The engine would show the apostrophe that keeps a text in a cell of text format from being a formula: take it off.
   const getCell = (place: Place): HeldCell | undefined => {
     const cell: HeldCell | undefined = getters.getCell(place);
     return cell && !cell.isFormula && cell.format === TEXT_FORMAT && cell.content !== bareValue(cell.content)
@@ -108,7 +120,7 @@ function correct(evaluator: Evaluator): void {
   };
   evaluator.getters = Object.create(getters, { getCell: { value: getCell } });
 
-  // A text that was typed as one, with an apostrophe in front, is no link, whatever it looks like.
+  // A text typed with an apostrophe in front is never a link, whatever it looks like.
   const compute = evaluator.computeCell.bind(evaluator);
   evaluator.computeCell = (place) => {
     const found = compute(place);
@@ -127,7 +139,7 @@ function correct(evaluator: Evaluator): void {
   };
 }
 
-/** Shows numbers whose format follows their size; what is calculated and kept stays as it is. */
+/** Shows numbers with a format that follows their size; calculated and stored values do not change. */
 class BySizeEvaluation extends Evaluation {
   static override getters = Evaluation.getters;
 
@@ -148,7 +160,7 @@ class BySizeEvaluation extends Evaluation {
   }
 }
 
-/** Leaves out of an .xlsx file the blank cells that a formula's range covers: the engine would write each of them. */
+/** Leaves blank cells within the range of a formula out of an .xlsx file: the engine would write each of them. */
 class BlanksPlugin extends UIPlugin {
   override exportForExcel(data: any): void {
     for (const { cells, cellValues } of data.sheets)
@@ -156,10 +168,10 @@ class BlanksPlugin extends UIPlugin {
   }
 }
 
-/** The error codes of Excel that the engine would otherwise take for plain text. */
+/** Error codes of Excel; the engine would take them for plain text. */
 const EXCEL_ERRORS = ["#VALUE!", "#REF!", "#NUM!", "#NULL!", "#BUSY!"];
 
-/** Texts of an .xlsx file with the characters that XML cannot hold, which the engine would leave out. */
+/** Writes characters that XML cannot hold into the texts of an .xlsx file; the engine would leave them out. */
 class TextsPlugin extends UIPlugin {
   override exportForExcel(data: any): void {
     for (const sheet of data.sheets) markTexts(sheet, data.formats);
@@ -167,14 +179,17 @@ class TextsPlugin extends UIPlugin {
   }
 }
 
-/** In cells of text an apostrophe in front is part of the text: it gets another one, which is taken off as in all texts. */
+/**
+ * In cells of text format an apostrophe in front is part of the text: it gets a second apostrophe, which is taken off
+ * as in all texts.
+ */
 function markTexts({ cells, formats: zones }: any, formats: Readonly<Record<string, string>>): void {
   const isText = inZonesOf(zones, (id) => formats[id] === TEXT_FORMAT);
   for (const [xc, content] of Object.entries<string>(cells))
     if (content?.startsWith("'") && content === bareValue(content) && isText(xc)) cells[xc] = `'${content}`;
 }
 
-/** Spells every text within as a file does, in its place. Data addresses of pictures hold nothing that needs it. */
+/** Escapes every text within `within` in place. Data addresses of pictures hold no characters that need it. */
 function holdTexts(within: any): void {
   for (const [key, value] of Object.entries<unknown>(within))
     if (typeof value === "string") {
@@ -188,7 +203,7 @@ registries.featurePluginRegistry.add("clayledger_batch", BatchPlugin as never);
 registries.featurePluginRegistry.add("clayledger_blanks", BlanksPlugin as never);
 registries.featurePluginRegistry.add("clayledger_texts", TextsPlugin as never);
 
-/** Carries out the commands as one step, protected cells too. Gives the refusals: none when all went well. */
+/** Carries out the commands as one step, in protected cells too. Returns the refusals; empty if there were none. */
 export function runBatch(model: Model, commands: readonly Command[]): string[] {
   refusals = [];
   whileLifted(() => (model as unknown as Dispatching).dispatch(BATCH, { commands }));

@@ -1,23 +1,23 @@
-/** Number formats between Excel's spelling and the engine's. */
+/** Converts number formats between the spelling of Excel and that of the engine. */
 import { DEFAULT_LOCALE, helpers } from "@odoo/o-spreadsheet";
 import { partFor, THREE_FIGURES } from "../number-format";
 
 /**
- * Formats with conditions, which the engine does not know, and what it keeps in their place: a spelling that nothing else has,
- * so that the format goes back into a file as it came. `shownBySize` then shows the number as the condition wants it.
+ * Formats with conditions, which the engine does not know, and the format that the engine gets instead. Its spelling is
+ * unique, so that the file gets the original format back. `shownBySize` then shows the number by the condition.
  */
 const BY_SIZE: readonly { readonly excel: string; readonly engine: string }[] = [
   { excel: THREE_FIGURES, engine: "0.00e;-0.00e" },
 ];
 
-/** The engine's format in which a number is to be shown, where its cell has a format that follows the number's size. */
+/** The format of the engine in which a number is shown, if the format of its cell follows the size of the number. */
 export function shownBySize(engineFormat: string | undefined, value: unknown): string | undefined {
   if (typeof value !== "number" || !engineFormat?.includes(";")) return undefined;
   const kept = BY_SIZE.find(({ engine }) => engine === engineFormat);
   return kept && toEngineFormat(partFor(kept.excel, value));
 }
 
-/** An unsupported format would turn the whole cell into an error, so each is tried before it is used. */
+/** An unsupported format would turn the cell into an error, so each format is tried before it is used. */
 function isSupported(format: string): boolean {
   try {
     helpers.formatValue(0, { format, locale: DEFAULT_LOCALE });
@@ -27,7 +27,10 @@ function isSupported(format: string): boolean {
   }
 }
 
-/** Excel's spelling to the engine's: "0.00E+00" is "0.00e", "General" is "". A format that the engine lacks is left out (""). */
+/**
+ * From the spelling of Excel to that of the engine: "0.00E+00" is "0.00e", "General" is "". A format that the engine
+ * lacks becomes "".
+ */
 export function toEngineFormat(excel: string): string {
   if (excel === "General") return "";
   const bySize = BY_SIZE.find((one) => one.excel === excel);
@@ -42,7 +45,7 @@ export function toEngineFormat(excel: string): string {
   return isSupported(format) ? format : "";
 }
 
-/** The engine's spelling to Excel's. */
+/** From the spelling of the engine to that of Excel. */
 export const toExcelFormat = (engine: string): string =>
   BY_SIZE.find((one) => one.engine === engine)?.excel ??
   engine

@@ -2,10 +2,12 @@
 import { addFunction, helpers } from "@odoo/o-spreadsheet";
 import { EvaluationError } from "./engine";
 
-/** A worksheet function as Excel calls it: ranges as rows of cells, scalars bare, omitted arguments null. */
+/**
+ * A worksheet function as Excel calls it: ranges as rows of cells, single cells as values, omitted arguments as null.
+ */
 export type WorksheetFunction = (...args: unknown[]) => unknown;
 
-/** What functions.json says of one function. */
+/** The entry of one function in functions.json. */
 export interface FunctionMetadata {
   readonly id: string;
   readonly name: string;
@@ -20,11 +22,11 @@ export interface FunctionMetadata {
 }
 
 export interface FunctionSettings {
-  /** How a blank cell is handed over: null and "" as on the web, 0 as by desktop Excel. */
+  /** How a blank cell is passed: null or "" like the web, 0 like desktop Excel. */
   blankAs: null | 0 | "";
 }
 
-/** The error that a worksheet function throws, and that it is handed for a cell that holds one. */
+/** The error that a worksheet function throws, or receives for a cell that holds an error. */
 export class HostError extends Error {
   constructor(
     readonly code: string,
@@ -34,7 +36,7 @@ export class HostError extends Error {
   }
 }
 
-/** Stands in for Excel's `CustomFunctions` while functions.js loads, and keeps what it associates. */
+/** Replaces Excel's `CustomFunctions` while functions.js loads, and collects the functions that it associates. */
 export function collectFunctions() {
   const associations = new Map<string, WorksheetFunction>();
   const CustomFunctions = {
@@ -44,28 +46,28 @@ export function collectFunctions() {
   return { CustomFunctions, associations };
 }
 
-/** One cell as the engine has it. */
+/** One cell as the engine passes it. */
 interface EngineCell {
   readonly value: unknown;
   readonly format?: string;
   readonly message?: string;
 }
 
-/** A cell as Excel hands it over; the engine's errors are texts that it knows as error codes. */
+/** A cell as Excel passes it. The errors of the engine are texts that it knows as error codes. */
 function cellIn({ value, message }: EngineCell, { blankAs }: FunctionSettings): unknown {
   if (value === null || value === undefined) return blankAs;
   if (typeof value === "string" && helpers.isEvaluationError(value)) return new HostError(value, message);
   return value;
 }
 
-/** An argument as Excel hands it over. The engine's ranges are columns of cells. */
+/** An argument as Excel passes it. The ranges of the engine are columns of cells. */
 function argumentIn(argument: EngineCell | EngineCell[][] | undefined, matrix: boolean, settings: FunctionSettings) {
   if (argument === undefined) return null;
   if (!Array.isArray(argument)) return matrix ? [[cellIn(argument, settings)]] : cellIn(argument, settings);
   return (argument[0] ?? []).map((_, row) => argument.map((column) => cellIn(column[row], settings)));
 }
 
-/** Where the engine's general format would show a tiny number as 0 or with few digits. */
+/** A format for numbers that the general format of the engine would show as 0 or with few digits. */
 const formatOf = (value: number): string | undefined =>
   value !== 0 && (Math.abs(value) < 1e-4 || Math.abs(value) >= 1e12) ? "0.0000e" : undefined;
 
@@ -94,7 +96,9 @@ function errorOut(error: unknown, name: string): EvaluationError {
     : new EvaluationError(`CLAY.${name} failed inside (${String(error)}): please report it`, "#VALUE!");
 }
 
-/** Makes every described function known to the engine as CLAY.NAME. To be called once, before the first workbook is made. */
+/**
+ * Registers every described function in the engine as CLAY.NAME. To be called once, before the first workbook is made.
+ */
 export function registerFunctions(
   metadata: readonly FunctionMetadata[],
   associations: ReadonlyMap<string, WorksheetFunction>,

@@ -1,4 +1,4 @@
-/** Batches of commands, all of them or none: a refused one leaves no step to be undone or done again. */
+/** Carries out batches of commands completely or not at all: a refused batch leaves no step for undo or redo. */
 import { registries } from "@odoo/o-spreadsheet";
 import { runBatch, type Command, type Dispatching, type Model } from "./engine";
 import { whileLifted } from "./protection";
@@ -25,18 +25,21 @@ class ForgettingHistory extends History {
 
   override handle(command: { readonly type: string }): void {
     if (command.type === FORGET) this.redoStack.pop();
-    // What is done again was allowed when it was done, by the add-in itself perhaps.
+    // A step that is redone was allowed when it was first done, perhaps as one of the add-in.
     else whileLifted(() => super.handle(command));
   }
 }
 
 registries.featurePluginRegistry.replace("history", ForgettingHistory as never);
 
-/** The step that a person could undo now: the same as at another time where nothing differs from then. */
+/** The step that undo would now take back; it is equal at two times if nothing changed between them. */
 export const lastStep = ({ getters }: Model): string | undefined =>
   (getters as unknown as { getLastStep(): string | undefined }).getLastStep();
 
-/** Carries the commands out as one step. Gives what was refused, and then nothing is changed; a cell that holds its content already is none. */
+/**
+ * Carries the commands out as one step. Returns the refusals; if there are any, nothing is changed. A cell that already
+ * holds its content is not a refusal.
+ */
 export function carryOut(model: Model, commands: readonly Command[]): string[] {
   const before = lastStep(model);
   const refused = runBatch(model, commands).filter((reason) => !reason.endsWith("(NoChanges)"));

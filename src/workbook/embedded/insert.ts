@@ -1,4 +1,4 @@
-/** The sheets of another workbook as commands that make them anew in this one, under free names. */
+/** Copies the sheets of another workbook: the commands make them again in this workbook, under free names. */
 import { quoted } from "../address";
 import { helpers, tokenize } from "@odoo/o-spreadsheet";
 import { freeSheetName } from "../sheet-names";
@@ -19,7 +19,7 @@ export interface InsertedSheet {
 
 type Sheet = Record<string, any>;
 
-/** Every word of a formula that may be a name. */
+/** Every word of a formula that could be a name. */
 const wordsOf = (formula: string): string[] => {
   const tokens = tokenize(formula);
   return tokens
@@ -31,8 +31,8 @@ const wordsOf = (formula: string): string[] => {
 const TRUTHS = /^(true|false)$/i;
 
 /**
- * What a sheet's names are called in the workbook that it comes to. A name that only its formulas know gets a name of its own
- * too: it must not lead to the cells of another test.
+ * The names of a sheet in the workbook that it is copied to. A name that only its formulas use gets a new name too: it
+ * must not lead to the cells of another test.
  */
 function ownNames(source: Model, sheet: Sheet, local: LocalNames, taken: readonly string[]) {
   const { getters } = source;
@@ -44,7 +44,7 @@ function ownNames(source: Model, sheet: Sheet, local: LocalNames, taken: readonl
     .flatMap(wordsOf)
     .filter((word) => !TRUTHS.test(word))
     .map(nameOf);
-  // The first spelling of a name stands for all: names do not know capitals.
+  // The first spelling of a name is used throughout: names ignore upper and lower case.
   const wanted = new Map([...here.map(({ name }) => nameOf(name)), ...words].map((name) => [name.toLowerCase(), name]));
   const names = freeNames([...wanted.values()], taken);
   const called = (word: string): string => names.get(wanted.get(nameOf(word).toLowerCase()) ?? "") ?? word;
@@ -52,7 +52,7 @@ function ownNames(source: Model, sheet: Sheet, local: LocalNames, taken: readonl
   return { names, called, ranges };
 }
 
-/** Takes a look at a sheet as the engine exports it, and gives the commands in the order in which they can be carried out. */
+/** Reads a sheet from the engine's export, and returns the commands in an order in which they can be carried out. */
 export function insertCommands(
   target: Model,
   source: OpenWorkbook,
@@ -115,7 +115,7 @@ export function insertCommands(
   return { commands, sheets: inserted, remarks };
 }
 
-/** What every cell holds as it was typed, by address: the engine's own export packs likenesses together. */
+/** The content of every cell as typed, by address; the export of the engine packs similar cells together. */
 function cellsOf({ getters }: Model, sheetId: string): Record<string, string> {
   const cells: Record<string, string> = {};
   for (const cell of Object.values(getters.getCells(sheetId))) {
@@ -163,7 +163,7 @@ function looks(data: any, sheet: Sheet, sheetId: string): Command[] {
   return commands;
 }
 
-/** Header numbers by their size. */
+/** Header numbers in groups of equal size. */
 function bySize(headers: Record<string, { size?: number }>): Map<number, number[]> {
   const sizes = new Map<number, number[]>();
   for (const [index, { size }] of Object.entries(headers ?? {}))
@@ -184,7 +184,7 @@ function contents(
     ...helpers.toCartesian(xc),
     content: content.startsWith("=") ? renamed(content) : content,
   }));
-  // Rules may cover whole columns; the sheet is as large as what it holds and names.
+  // Rules may cover whole columns; the size of the sheet follows from its content and its names.
   const rangesOf = (addresses: string[]) =>
     addresses
       .map(zone)
@@ -214,7 +214,7 @@ function contents(
   return commands;
 }
 
-/** References to sheets of the file, by the names that these have now. */
+/** Replaces references to sheets of the file by their present names. */
 const withSheets = (formula: string, sheetNames: Map<string, string>): string =>
   formula.replace(/("(?:\\"|[^"])*")|'((?:[^']|'')+)'!|([\p{L}_][\p{L}\p{N}_.]*)!/gu, (whole, text, within, bare) => {
     const now = text === undefined ? sheetNames.get(within?.replaceAll("''", "'") ?? bare) : undefined;

@@ -1,7 +1,7 @@
 /**
- * Names. The port's names are local to their sheet, the engine's belong to the whole workbook: the first sheet keeps them
- * bare, each later one gets one suffix for all of its names ("ring_mass_2"). A name that the engine would read as a cell ("t50")
- * is called as in Excel ("t50_").
+ * Names. The names of the port are local to a sheet, the names of the engine belong to the whole workbook. The first
+ * sheet has its names unchanged; each later sheet gets one suffix for all its names ("ring_mass_2"). A name that the
+ * engine would read as a cell ("t50") is changed as in Excel ("t50_").
  */
 
 import { tokenize } from "@odoo/o-spreadsheet";
@@ -9,16 +9,16 @@ import { localName } from "../names";
 
 export type Rename = (name: string) => string;
 
-/** What a sheet's local names are called in the engine: local name to engine's name. */
+/** The names of a sheet in the engine: local name to engine name. */
 export type LocalNames = ReadonlyMap<string, string>;
 
-/** What a sheet's name is called in the engine; names do not know capitals. */
+/** The engine name of a sheet's name; upper and lower case do not matter. */
 export function calledIn(names: LocalNames | undefined, name: string): string | undefined {
   const wanted = name.toLowerCase();
   return names?.get(name) ?? [...(names ?? [])].find(([local]) => local.toLowerCase() === wanted)?.[1];
 }
 
-/** Engine names for a sheet's local names, with the first suffix under which none of them is taken. */
+/** Engine names for the local names of a sheet, with the first suffix that makes all of them free. */
 export function freeNames(local: readonly string[], taken: readonly string[]): Map<string, string> {
   const used = new Set(taken.map((name) => name.toLowerCase()));
   for (let count = 1; ; count++) {
@@ -30,7 +30,10 @@ export function freeNames(local: readonly string[], taken: readonly string[]): M
 
 const NAMED = /"(?:[^"]|"")*"|'(?:[^']|'')*'|\{([A-Za-z_][\w.]*)\}/g;
 
-/** Puts engine names in the place of `{name}` outside texts and sheets' names; a name that the plan does not define is refused. */
+/**
+ * Replaces each `{name}` outside texts and sheet names by the engine name; refuses a name that the plan does not
+ * define.
+ */
 export function resolveNames(formula: string, names: LocalNames): string {
   return formula.replace(NAMED, (whole, name: string | undefined) => {
     if (name === undefined) return whole;
@@ -40,7 +43,7 @@ export function resolveNames(formula: string, names: LocalNames): string {
   });
 }
 
-/** The formula (without "=") with each bare name, that is no function, reference or text, put through `rename`. */
+/** The formula (without "=") with each bare name replaced by `rename`; functions, references and texts stay. */
 export function renameIn(formula: string, rename: Rename): string {
   const tokens = tokenize(`=${formula}`).slice(1);
   return tokens

@@ -1,4 +1,7 @@
-/** Notes on cells, which the engine has none of: kept with the sheet through undo, moved rows and copies, shown on hover. */
+/**
+ * Notes on cells, which the engine does not have: they follow the sheet through undo, moved rows and copies, and show
+ * on hover.
+ */
 import { CorePlugin, coreTypes, helpers, registries } from "@odoo/o-spreadsheet";
 
 const SET_NOTES = "CLAYLEDGER_SET_NOTES";
@@ -15,7 +18,7 @@ interface Place {
   readonly row: number;
 }
 
-/** The getters that the plugin adds to the engine's. */
+/** The getters that the plugin adds to the getters of the engine. */
 export interface NoteGetters {
   getNote(place: Place): string | undefined;
   getNotes(sheetId: string): Note[];
@@ -77,17 +80,17 @@ class NotesPlugin extends CorePlugin {
 }
 
 coreTypes.add(SET_NOTES as never);
-// What others would have to undo of it in a shared session, of which there is none here.
+// The engine asks for the inverse of a command in a shared session; no session is shared here.
 registries.inverseCommandRegistry.add(SET_NOTES, (command) => [command]);
 registries.corePluginRegistry.add("clayledger_notes", NotesPlugin as never);
 
 /** The command that puts notes on a new sheet. */
 export const setNotes = (sheetId: string, notes: readonly Note[]) => ({ type: SET_NOTES, sheetId, notes });
 
-/** The engine's getters, with the plugin's. */
+/** The getters of the engine, with those of the plugin. */
 export const noteGetters = (model: { readonly getters: unknown }): NoteGetters => model.getters as NoteGetters;
 
-/** Shows a cell's note on hover with the component given; an error's own message goes first. */
+/** Shows the note of a cell on hover with the component given; the message of an error takes precedence. */
 export function showNotesWith(component: unknown): void {
   registries.cellPopoverRegistry.add("ClayledgerNote", {
     onHover: (position: Place, getters: unknown) => {
@@ -99,5 +102,5 @@ export function showNotesWith(component: unknown): void {
   } as never);
 }
 
-/** "B4" of a note. */
+/** The cell of a note: "B4". */
 export const noteCell = ({ col, row }: Note): string => helpers.toXC(col, row);

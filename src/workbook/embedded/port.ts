@@ -44,7 +44,7 @@ export class EmbeddedPort implements WorkbookPort {
   #lost = new Map<string, readonly string[]>();
   readonly #listeners = new Set<(change: Change) => void>();
   readonly #selecting = new Set<() => void>();
-  /** What the command under way has changed so far. */
+  /** What the command being carried out has changed so far. */
   readonly #changed = new Set<Change>();
   #front: string | undefined;
   #workbooks = 0;
@@ -54,7 +54,7 @@ export class EmbeddedPort implements WorkbookPort {
     this.attach(workbook);
   }
 
-  /** Turns to another workbook; listeners stay and hear of it. */
+  /** Changes to another workbook; the listeners stay, and are told of it. */
   attach({ model, localNames, lost }: OpenWorkbook): void {
     this.#model.off("command-dispatched", this);
     this.#model.off("update", this);
@@ -97,7 +97,7 @@ export class EmbeddedPort implements WorkbookPort {
   async findSheets(names: readonly string[]): Promise<FoundSheet[]> {
     const active = this.#model.getters.getActiveSheetId();
     return this.#sheets().map(({ id, name }) => ({
-      // Ids of another workbook may be the same.
+      // Sheets of two workbooks may have the same id.
       id: `${this.#workbooks} ${id}`,
       sheet: name,
       isActive: id === active,
@@ -117,7 +117,8 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async insertSheet(given: SheetPlan): Promise<string> {
-    // A plan made in the pane's frame is of another realm, which the engine refuses as "unsupported".
+    // The engine refuses an object from another frame as "unsupported": a plan made in the pane's frame is copied
+    // first.
     const plan = structuredClone(given);
     checkPlan(plan);
     const model = this.#model;
@@ -230,7 +231,7 @@ export class EmbeddedPort implements WorkbookPort {
         zone &&
         Array.from({ length: zone.bottom - zone.top + 1 }, (_, i) => {
           const cell = getters.getCell({ sheetId, col: zone.left, row: zone.top + i });
-          // A text that begins as a formula has an apostrophe in front.
+          // A text that begins like a formula has an apostrophe in front.
           return cell?.isFormula ? "=" : (cell?.content ?? "");
         })
       );
@@ -272,7 +273,7 @@ export class EmbeddedPort implements WorkbookPort {
   async reenterFormulas(sheet: string): Promise<{ found: number; left: number }> {
     const sheetId = this.#openSheetId(sheet);
     const unbound = unboundFormulas(this.#model, sheetId);
-    // The engine refuses to type what stands there already: it is asked to work it out once more.
+    // The engine refuses to type the content that a cell already holds: it is asked to calculate the cell again.
     const changed = unbound.filter(({ isChanged }) => isChanged).map(({ command }) => command);
     if (changed.length > 0) this.#carryOut(changed, "The formulas could not be entered again");
     this.#dispatch("EVALUATE_CELLS");
@@ -302,7 +303,7 @@ export class EmbeddedPort implements WorkbookPort {
     this.#carryOut([setProtection(sheetId, { on, open })], "The protection could not be changed");
   }
 
-  /** All commands, or none of them and a sentence. */
+  /** Carries out all commands; if one is refused, carries out none and throws a sentence. */
   #carryOut(commands: readonly Command[], failure: string): void {
     const refused = carryOut(this.#model, commands);
     if (refused.length === 0) return;
@@ -356,7 +357,7 @@ export class EmbeddedPort implements WorkbookPort {
     return getters.getSheetIds().map((id) => ({ id, name: getters.getSheetName(id) }));
   }
 
-  /** The sheet's id, where a person has not locked it. */
+  /** The id of the sheet; refuses a sheet that a person has locked. */
   #openSheetId(name: string): string {
     const sheetId = this.#sheetId(name);
     if (this.#model.getters.isSheetLocked(sheetId))
@@ -378,7 +379,7 @@ export class EmbeddedPort implements WorkbookPort {
     return range?.sheetId === sheetId ? range.zone : undefined;
   }
 
-  /** The zones of an address, side by side. */
+  /** The zones of an address, in order of their columns. */
   #zonesAt(sheetId: string, address: string): Zone[] {
     const { getters } = this.#model;
     const boxes = blockAddresses(address).map((part) => {
@@ -399,7 +400,7 @@ export class EmbeddedPort implements WorkbookPort {
     return (this.#model.getters.getEvaluatedCell(position).value as CellValue | null) ?? "";
   }
 
-  /** Whole columns and whole rows, cut to the rows and columns of the zones that are filled in. */
+  /** Cuts whole columns and whole rows to the filled rows and columns of the zones. */
   #cutToUsed(sheetId: string, zones: readonly Zone[]): Zone[] {
     const { getters } = this.#model;
     const [lastRow, lastCol] = [getters.getNumberRows(sheetId) - 1, getters.getNumberCols(sheetId) - 1];

@@ -1,4 +1,7 @@
-/** How a sheet is printed, which the engine has no idea of: kept with the sheet through undo and moved rows, for the file. */
+/**
+ * The print layout of a sheet, which the engine does not have: it follows the sheet through undo and moved rows, and is
+ * written to the file.
+ */
 import { CorePlugin, coreTypes, registries } from "@odoo/o-spreadsheet";
 import type { SheetPlan } from "../port";
 import { isLandscape } from "../paper";
@@ -10,7 +13,7 @@ export interface PrintLayout {
   readonly pages: readonly Zone[];
   readonly paper: "A4" | "Letter";
   readonly landscape: boolean;
-  /** As the file spells it: "&L&F  |  &A&CPage &P of &N". */
+  /** In the spelling of the file: "&L&F  |  &A&CPage &P of &N". */
   readonly footer: string;
 }
 
@@ -70,17 +73,17 @@ class PrintPlugin extends CorePlugin {
 }
 
 coreTypes.add(SET_PRINT as never);
-// What others would have to undo of it in a shared session, of which there is none here.
+// The engine asks for the inverse of a command in a shared session; no session is shared here.
 registries.inverseCommandRegistry.add(SET_PRINT, (command) => [command]);
 registries.corePluginRegistry.add("clayledger_print", PrintPlugin as never);
 
-/** The command that lays out how a sheet is printed. */
+/** The command that sets the print layout of a sheet. */
 export const setPrint = (sheetId: string, layout: PrintLayout) => ({ type: SET_PRINT, sheetId, layout });
 
 export const printOf = (model: { readonly getters: unknown }, sheetId: string): PrintLayout | undefined =>
   (model.getters as { getPrintLayout(sheetId: string): PrintLayout | undefined }).getPrintLayout(sheetId);
 
-/** A plan's printing: wide pages lie on their side; file, sheet, page number and versions in the footer. */
+/** The print layout of a plan: wide pages in landscape; file, sheet, page number and versions in the footer. */
 export function layoutOf({ pages = [], paper = "A4", footer = "", columnWidths }: SheetPlan): PrintLayout | undefined {
   if (pages.length === 0) return undefined;
   const made = footer && `${footer}  |  `;

@@ -1,6 +1,6 @@
 /**
- * Protection without a password, which the engine has for whole sheets only: here the contents of all cells of a sheet are
- * kept, but for its open ones. Kept with the sheet through undo, moved rows and copies.
+ * Protection without a password. The engine protects only whole sheets; here all cells of a sheet are protected except
+ * its open ones. The protection follows the sheet through undo, moved rows and copies.
  */
 import { CorePlugin, coreTypes, registries } from "@odoo/o-spreadsheet";
 import { toZone, type Zone } from "./zones";
@@ -10,11 +10,11 @@ const PROTECT = "CLAYLEDGER_PROTECT";
 
 export interface Protection {
   readonly on: boolean;
-  /** Open cells. */
+  /** Cells that may be written while the sheet is protected. */
   readonly open: readonly Zone[];
 }
 
-/** The getters that the plugin adds to the engine's. */
+/** The getters that the plugin adds to the getters of the engine. */
 export interface ProtectionGetters {
   getProtection(sheetId: string): Protection;
 }
@@ -27,13 +27,13 @@ interface Kept {
 
 const NONE: Protection = { on: false, open: [] };
 
-/** Commands that change what a cell holds. */
+/** Commands that change the content of a cell. */
 const WRITES = new Set(["UPDATE_CELL", "CLEAR_CELL", "CLEAR_CELLS", "DELETE_CONTENT"]);
 
 let lifted = 0;
 let onRefused: (sentence: string) => void = () => undefined;
 
-/** Runs what the add-in itself does to cells that a person may not touch. */
+/** Runs changes that the add-in makes to cells that a person may not change. */
 export function whileLifted<T>(work: () => T): T {
   lifted++;
   try {
@@ -43,7 +43,7 @@ export function whileLifted<T>(work: () => T): T {
   }
 }
 
-/** Who tells a person why nothing happened. */
+/** Sets the function that tells a person why an entry was refused. */
 export const tellRefusals = (tell: (sentence: string) => void): void => void (onRefused = tell);
 
 const REFUSED =
@@ -63,7 +63,7 @@ class ProtectionPlugin extends CorePlugin {
 
   override allowDispatch(command: any): any {
     if (lifted > 0 || !WRITES.has(command.type)) return "Success";
-    // A change of style alone carries no content.
+    // A command that changes only the style has no content.
     if (command.type === "UPDATE_CELL" && command.content === undefined && command.formula === undefined)
       return "Success";
     const { on, open } = this.getProtection(command.sheetId);
@@ -115,17 +115,17 @@ class ProtectionPlugin extends CorePlugin {
 }
 
 coreTypes.add(PROTECT as never);
-// What others would have to undo of it in a shared session, of which there is none here.
+// The engine asks for the inverse of a command in a shared session; no session is shared here.
 registries.inverseCommandRegistry.add(PROTECT, (command) => [command]);
 registries.corePluginRegistry.add("clayledger_protection", ProtectionPlugin as never);
 
-/** The command that sets a sheet's protection. */
+/** The command that sets the protection of a sheet. */
 export const setProtection = (sheetId: string, protection: Protection) => ({ type: PROTECT, sheetId, protection });
 
 export const protectionOf = (model: { readonly getters: unknown }, sheetId: string): Protection =>
   (model.getters as ProtectionGetters).getProtection(sheetId);
 
-/** Whether a cell may be written while its sheet is protected as this says. */
+/** Whether a cell may be written under this protection. */
 export const mayWrite = ({ on, open }: Protection, col: number, row: number): boolean =>
   !on || open.some((zone) => isIn(zone, col, row));
 

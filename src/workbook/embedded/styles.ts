@@ -1,4 +1,4 @@
-/** How each kind of cell looks in the engine. */
+/** The look of each kind of cell in the engine. */
 import { fromLooks } from "../look";
 
 export interface EngineStyle {
@@ -30,8 +30,8 @@ export const BORDERS = fromLooks(
     rule && { position: rule.at === "below" ? "bottom" : "all", style: "thin", color: rule.ink },
 );
 
-/** At 96 pixels to the inch. */
+/** At 96 pixels per inch. */
 export const pointsToPixels = (points: number): number => Math.round((points * 96) / 72);
 
-/** A column width in characters of the default font, in pixels as Excel counts them. */
+/** A column width in characters of the default font to pixels, as Excel counts them. */
 export const charactersToPixels = (characters: number): number => Math.round(characters * 7 + 5);

@@ -1,8 +1,10 @@
-/** Constants as the engine wants them typed. */
+/** Constants in the form in which they are typed into the engine. */
 import { DEFAULT_LOCALE, helpers } from "@odoo/o-spreadsheet";
 import type { CellValue } from "../port";
 
-/** Whether a text, typed as it stands, would become something else: a number, a date, a formula, a logical value, an error. */
+/**
+ * Whether the engine would read a typed text as something else: a number, a date, a formula, a logical value, an error.
+ */
 function wouldChange(text: string): boolean {
   if (text.includes("\n") && !/^['=]/.test(text)) return false;
   return (
@@ -12,17 +14,23 @@ function wouldChange(text: string): boolean {
   );
 }
 
-/** The format of a cell that keeps what is typed as text. */
+/** The format of a cell that keeps all entries as text. */
 export const TEXT_FORMAT = "@";
 
-/** In a cell of text only what begins as a formula, or looks like a link as the engine writes it, would become something else. */
+/**
+ * Whether a text in a cell of text format would become something else: only if it begins like a formula, or looks like
+ * a link as the engine writes links.
+ */
 const isMarked = (text: string): boolean => /^'*(?:[=+]|\[.+\]\(.+\)$)/s.test(text);
 
-/** What a cell of text holds, by its content: without the apostrophe that keeps the text from becoming something else. */
+/**
+ * The text that a cell of text format holds, from its content: without the apostrophe that keeps the text from becoming
+ * something else.
+ */
 export const bareValue = (content: string): string =>
   content.startsWith("'") && isMarked(content) ? content.slice(1) : content;
 
-/** Whether an address lies in a zone of those ("A1:B4": number) whose number is one of `wanted`. */
+/** Tells whether an address lies in one of the zones ("A1:B4": number) whose number is `wanted`. */
 export function inZonesOf(
   zones: Readonly<Record<string, number>> | undefined,
   wanted: (number: number) => boolean,
@@ -38,15 +46,18 @@ export function inZonesOf(
   };
 }
 
-/** A text as it has to be typed to stay that text: an apostrophe in front where the engine would read something else. */
+/**
+ * A text in the form in which it is typed to stay that text: with an apostrophe in front if the engine would read it as
+ * something else.
+ */
 export const typedText = (text: string, format?: string): string =>
   (format === TEXT_FORMAT ? isMarked(text) : wouldChange(text)) ? `'${text}` : text;
 
-/** The text of a cell of text without an apostrophe that it does not need. */
+/** The content of a cell of text format, without an apostrophe that it does not need. */
 export const bareText = (content: string): string =>
   content.startsWith("'") && !isMarked(content.slice(1)) ? content.slice(1) : content;
 
-/** A constant as it has to be typed into a cell of a format. */
+/** A constant in the form in which it is typed into a cell of a format. */
 export function typed(value: CellValue, format?: string): string {
   if (typeof value === "string") return typedText(value, format);
   return typeof value === "boolean" ? String(value).toUpperCase() : String(value);

@@ -1,4 +1,4 @@
-/** What keeps a sheet whole in the embedded workbook: its names and its formulas. */
+/** Maintains a sheet in the embedded workbook: its names and its formulas. */
 import { helpers } from "@odoo/o-spreadsheet";
 import { WorkbookError, type SheetName } from "../port";
 import { withPresentNames } from "../renamed-functions";
@@ -6,7 +6,10 @@ import type { Command, Model } from "./engine";
 import type { LocalNames } from "./names";
 import { addressOf, toBox, type Zone } from "./zones";
 
-/** The sheet's own names, then the workbook's that lead to it; `lost` are names of the file that led nowhere. */
+/**
+ * The names of the sheet, then the names of the workbook that lead to it; `lost` are names of the file that led
+ * nowhere.
+ */
 export function namesOf(
   { getters }: Model,
   sheetId: string,
@@ -37,7 +40,7 @@ export function namesOf(
   return [...own, ...gone, ...global];
 }
 
-/** The command that puts a name at a zone; a name that leads to cells already is moved only on `replace`. */
+/** The command that gives a zone a name; a name that already leads to cells is moved only with `replace`. */
 export function nameCommand(
   model: Model,
   sheetId: string,
@@ -56,7 +59,7 @@ export function nameCommand(
   return { type: "UPDATE_NAMED_RANGE", sheetId, oldRangeName: engineName, newRangeName: engineName, ranges };
 }
 
-/** What the engine shows for a function or a name that it does not know. */
+/** The errors that the engine shows for an unknown function or name. */
 const UNKNOWN = new Set(["#NAME?", "#BAD_EXPR"]);
 
 interface Unbound {
@@ -64,7 +67,7 @@ interface Unbound {
   readonly isChanged: boolean;
 }
 
-/** The formulas of a sheet that show that something in them is not known, with the commands that type them as they should be. */
+/** The formulas of a sheet that show an unknown function or name, with the commands that type them correctly. */
 export function unboundFormulas({ getters }: Model, sheetId: string): Unbound[] {
   return Object.values(getters.getCells(sheetId)).flatMap(({ id, isFormula }) => {
     if (!isFormula) return [];

@@ -1,22 +1,22 @@
-/** The engine's own spreadsheet on the page. */
+/** Shows the spreadsheet of the engine on the page. */
 import { Spreadsheet } from "@odoo/o-spreadsheet";
 import { App, Component, xml } from "@odoo/owl";
 import type { Model } from "./engine";
 import { showNotesWith } from "./notes";
 import { tellRefusals } from "./protection";
 
-/** How the sheet speaks to the person before it. */
+/** The functions by which the sheet speaks to the user. */
 export interface Voice {
   tell(sentence: string): void;
   ask(question: string, yes: () => void, no?: () => void): void;
 }
 
 export interface SheetView {
-  /** Shows another workbook in the place of the present one. */
+  /** Shows another workbook in place of the present one. */
   show(model: Model): Promise<void>;
 }
 
-/** A cell's note, as it is shown on hover. */
+/** The box that shows the note of a cell on hover. */
 class NoteBox extends Component {
   static override template = xml`<div class="clayledger-note" t-esc="props.text"/>`;
   static maxSize = { maxHeight: 300 };

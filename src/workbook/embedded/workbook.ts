@@ -1,10 +1,10 @@
-/** An open workbook: the engine's, and what the port must remember beside it. */
+/** An open workbook: the model of the engine, and the data that the port keeps beside it. */
 import { Model } from "./engine";
 import type { LocalNames } from "./names";
 
 export interface OpenWorkbook {
   readonly model: Model;
-  /** By sheet id: what the sheet's local names are called in the engine. */
+  /** By sheet id: the engine names of the sheet's local names. */
   readonly localNames: ReadonlyMap<string, LocalNames>;
   /** By sheet id: names of its file that led to no cells. */
   readonly lost?: ReadonlyMap<string, readonly string[]>;
@@ -16,7 +16,7 @@ export const newWorkbook = (): OpenWorkbook => ({
   localNames: new Map(),
 });
 
-/** The same workbook with nothing to undo, for what a person finds and did not do. */
+/** The same workbook without undo steps, for content that the user did not make. */
 export const freshHistory = ({ model, ...remembered }: OpenWorkbook): OpenWorkbook => {
   const fresh = new Model(model.exportData());
   const from = fresh.getters.getActiveSheetId();

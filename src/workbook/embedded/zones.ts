@@ -1,4 +1,4 @@
-/** Boxes of the port as zones of the engine, and back. */
+/** Converts boxes of the port to zones of the engine, and back. */
 import { helpers } from "@odoo/o-spreadsheet";
 import type { Box } from "../port";
 

@@ -1,4 +1,4 @@
-/** One piece of work in Excel, which waits while a cell is being edited and tells its failure in a sentence. */
+/** Runs one piece of work in Excel: it waits while a cell is being edited, and throws a failure as a sentence. */
 import { WorkbookError } from "../port";
 import { noSheet } from "../sheet-names";
 import { codeOf, told } from "./sentence";
@@ -11,7 +11,10 @@ export async function run<T>(doing: string, batch: (context: Excel.RequestContex
   }
 }
 
-/** Work on a sheet of that name. The first request finds out whether the sheet is there: none is spent on the question alone. */
+/**
+ * Runs work on a sheet with that name. The first request of the work finds out whether the sheet exists, so that no
+ * request is spent on the question.
+ */
 export const runOn = <T>(
   sheet: string,
   doing: string,

@@ -9,12 +9,12 @@ const PAPER = "#FFFFFF";
 const MAJOR = "#A6A6A6";
 const MINOR = "#E0E0E0";
 
-/** Points of type. */
+/** Font sizes in points. */
 const SIZES = { title: 11, axis: 9, letters: 8 };
 
 type Line = Exclude<ChartSeries["style"], "points">;
 
-/** Weights in points. A thin line joins symbols; a line of a construction is heavier, a guide is dashed. */
+/** Line weights in points. A thin line joins symbols; a line of a construction is heavier, a guide is dashed. */
 const LINES: Readonly<Record<Line, { weight: number; lineStyle: Excel.ChartLineFormat["lineStyle"] }>> = {
   line: { weight: 1.5, lineStyle: "Continuous" },
   thin: { weight: 0.75, lineStyle: "Continuous" },
@@ -31,10 +31,10 @@ const SHAPES: Readonly<Record<NonNullable<ChartSeries["shape"]>, Excel.ChartSeri
   triangle: "Triangle",
 };
 
-/** Bytes of the actions that draw one series, or one axis, beside those that are counted for any step. */
+/** Bytes of the actions that draw one series or one axis, beside the bytes that count for every step. */
 const BYTES_PER_PART = 5_000;
 
-/** Above this many cells symbols are small, so that a logger's series stays a line of dots. */
+/** Above this many cells symbols are small, so that the series of a logger looks like a line of dots. */
 const MANY = 60;
 
 function drawAxis(axis: Excel.ChartAxis, { label, scale, domain, reversed }: ChartAxis): void {
@@ -49,7 +49,7 @@ function drawAxis(axis: Excel.ChartAxis, { label, scale, domain, reversed }: Cha
     axis.minorUnit = step / 5;
   }
   axis.reversePlotOrder = reversed;
-  // Where the other axis stands: always at the left, or at the bottom, also on an axis that runs downward.
+  // Keeps the other axis at the left, or at the bottom, on a reversed axis too.
   axis.position = reversed ? "Maximum" : "Minimum";
   axis.tickLabelPosition = "NextToAxis";
   axis.majorTickMark = "Outside";
@@ -80,7 +80,7 @@ function drawLook(series: Excel.ChartSeries, { style, symbol = "filled", shape =
     return;
   }
   series.chartType = "XYScatter";
-  // Before the markers are coloured: clearing the line may clear their borders with it.
+  // Clearing the line may clear the borders of the markers too, so it comes before their colours.
   series.format.line.clear();
   series.markerStyle = symbol === "cross" ? "X" : SHAPES[shape];
   series.markerSize = symbol === "cross" ? 8 : y.box.rows > MANY ? 3 : 6;
@@ -88,7 +88,7 @@ function drawLook(series: Excel.ChartSeries, { style, symbol = "filled", shape =
   series.markerBackgroundColor = symbol === "open" ? PAPER : INK;
 }
 
-/** Letters the ends of lines with their names. */
+/** Writes the names of lines at their ends. */
 function letter(chart: Excel.ChartSeriesCollection, plan: ChartPlan): void {
   plan.series.forEach(({ lettered, style, y }, index) => {
     if (!lettered) return;
@@ -105,7 +105,7 @@ function letter(chart: Excel.ChartSeriesCollection, plan: ChartPlan): void {
   });
 }
 
-/** A chart that Excel has made from the first cells of a plan, with the number of series that it guessed. */
+/** A chart that Excel has made from the first cells of a plan, with the series that it guessed. */
 interface Begun {
   readonly plan: ChartPlan;
   readonly chart: Excel.Chart;
@@ -144,7 +144,7 @@ function drawSteps(context: Excel.RequestContext, sheet: Excel.Worksheet, { plan
     {
       bytes: 2 * BYTES_PER_PART,
       act: () => {
-        // What Excel guessed from the cells goes last: a chart that is empty for a moment loses its axes.
+        // The series that Excel guessed are deleted last: a chart without series loses its axes.
         for (let index = guessed.count - 1; index >= 0; index--) chart.series.getItemAt(index).delete();
         drawAxis(chart.axes.categoryAxis, plan.x);
         drawAxis(chart.axes.valueAxis, plan.y);
@@ -162,7 +162,7 @@ const letterSteps = (begun: readonly Begun[]): Step[] =>
       act: () => letter(chart.series, plan),
     }));
 
-/** A chart whose lines cannot be lettered is whole with a legend. */
+/** A chart whose line labels fail gets a legend instead. */
 const legendSteps = (begun: readonly Begun[]): Step[] =>
   begun
     .filter(({ plan }) => plan.series.some(({ lettered }) => lettered))
@@ -173,7 +173,10 @@ const legendSteps = (begun: readonly Begun[]): Step[] =>
       },
     }));
 
-/** Draws the plan's charts on its new sheet: all are begun in one request, drawn in the next, and lettered in a last one. */
+/**
+ * Draws the charts of a plan on its new sheet: the first request makes all charts, the next draws them, and the last
+ * writes the line labels.
+ */
 export async function addCharts(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
@@ -185,7 +188,7 @@ export async function addCharts(
       const [{ y }] = plan.series;
       const first = y.sheet === undefined ? sheet : context.workbook.worksheets.getItem(y.sheet);
       const chart = sheet.charts.add("XYScatter", rangeOf(first, y.box), "Columns");
-      // Its number, by which it is known in the next batch.
+      // Its id, by which the next batch finds the chart.
       chart.load("id");
       return { plan, chart, guessed: chart.series.load("count") };
     });

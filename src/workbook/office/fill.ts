@@ -1,20 +1,23 @@
-/** Constants into named cells in Excel, which has no step that is taken back whole: what was there is put back here. */
+/**
+ * Writes constants into named cells in Excel. Excel cannot take back a whole step, so this module restores the cells
+ * after a failure.
+ */
 import type { Box, CellValue, NamedColumns } from "../port";
 import { constant } from "./grid";
 import { rangeOf, readBoxes } from "./read";
 import { bytesOf, runsOf, send, BYTES_PER_REQUEST, type Step } from "./requests";
 import { told } from "./sentence";
 
-/** The first column of a name, with what its cells held before. */
+/** The first column of a name, with the previous content of its cells. */
 export interface Column {
   readonly box: Box;
   readonly before: readonly CellValue[];
 }
 
-/** What a cell is to hold; null leaves it as it is. */
+/** New content of a cell; null leaves the cell unchanged. */
 type Content = CellValue | null;
 
-/** Writes a list from the top of a column, in pieces that go into one request each. */
+/** Writes a list from the top of a column, in pieces that each fit into one request. */
 function stepsOf(sheet: Excel.Worksheet, { box }: Column, list: readonly Content[]): Step[] {
   let row = box.row;
   return runsOf(
@@ -33,7 +36,7 @@ function stepsOf(sheet: Excel.Worksheet, { box }: Column, list: readonly Content
   });
 }
 
-/** Whether the cells hold what they held, as far as Excel can still say. */
+/** Whether the cells still hold their previous content, as far as Excel can tell. */
 async function isAsBefore(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
@@ -48,8 +51,8 @@ async function isAsBefore(
 }
 
 /**
- * Writes the values. Where Excel refuses in the middle, each column is put back for itself, so that one out of reach does not
- * keep the others; the sentence says how the cells stand then.
+ * Writes the values. If Excel refuses in the middle, each column is restored separately, so that one failure does not
+ * stop the others; the sentence says what the cells hold then.
  */
 export async function writeColumns(
   context: Excel.RequestContext,
@@ -69,7 +72,7 @@ export async function writeColumns(
     );
   } catch (error) {
     for (const { column, list } of lists) {
-      // No formula was written over, and a cell that was left alone may be one that an answer spills into.
+      // No formula was overwritten, and a cell that was left alone may be one that an answer spills into.
       const before = list.map((value, i) => (value === null ? null : column.before[i]));
       await send(context, stepsOf(sheet, column, before)).catch(() => undefined);
     }

@@ -1,25 +1,25 @@
-/** Excel's events, told as the port tells them. */
+/** Excel's events as changes of the port. */
 import type { Change, Unsubscribe } from "../port";
 import { run } from "./batch";
 
-/** Milliseconds in which the events of one entry come together. */
+/** Events within this many milliseconds count as one entry. */
 const MOMENT = 50;
 
 type Handler = OfficeExtension.EventHandlerResult<any>;
 type Hear = () => Promise<void>;
 
-/** Events that this Excel may not have: those of an older Excel are left out, and what they tell of is not heard. */
+/** Registers an event that an older Excel may not have; such an Excel does not report the change. */
 function ifThere(version: string, register: () => Handler): Handler[] {
   if (!Office.context.requirements.isSetSupported("ExcelApi", version)) return [];
   try {
     return [register()];
   } catch {
-    // The library has a list of its own of what Excel has.
+    // The library has its own list of the features of this Excel.
     return [];
   }
 }
 
-/** Registers handlers, each of which tells one thing; things heard within a moment are told once each. */
+/** Registers handlers that each report one thing; a thing reported several times within a moment is passed on once. */
 function listen<T>(
   tell: (what: T) => void,
   register: (workbook: Excel.Workbook, hear: (what: T) => Hear) => Handler[],
@@ -50,7 +50,7 @@ function listen<T>(
   });
 }
 
-/** Excel before 1.17 does not tell that a sheet was renamed or moved, and before 1.11 not that rows were hidden. */
+/** Excel before 1.17 does not report that a sheet was renamed or moved, and before 1.11 not that rows were hidden. */
 export const followChanges = (listener: (change: Change) => void): Promise<Unsubscribe> =>
   listen(listener, ({ worksheets }, hear) => [
     worksheets.onChanged.add(hear("values")),

@@ -1,9 +1,9 @@
-/** A sheet plan as the two-dimensional arrays that Excel takes: few large writes in place of one per cell. */
+/** Converts a sheet plan to the two-dimensional arrays of Excel: a few large writes in place of one per cell. */
 import type { Box, CellPlan, CellValue, SheetPlan } from "../port";
 import { LOOK } from "./look";
 import { withLocalNames } from "./names";
 
-/** A run of whole rows, small enough for one request. In an array, null leaves a cell alone. */
+/** A run of whole rows, small enough for one request. null in an array leaves a cell unchanged. */
 export interface Block {
   readonly box: Box;
   readonly formulas: (string | number | boolean | null)[][];
@@ -11,20 +11,20 @@ export interface Block {
   readonly looks: Excel.SettableCellProperties[][];
 }
 
-/** About 200 bytes a cell with its look: a third of a request. */
+/** About 200 bytes per cell with its look: together a third of a request. */
 const CELLS_PER_BLOCK = 1500;
 
 const MONTH = /^(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/i;
 
-/** Whether Excel would take a text for something else: a formula, a number, a date, a logical value. */
+/** Whether Excel would read a text as something else: a formula, a number, a date, a logical value. */
 const isRead = (text: string): boolean =>
   !/^\p{L}/u.test(text) || /^(true|false)$/i.test(text) || (MONTH.test(text) && /\d/.test(text));
 
-/** What to write so that a cell holds a constant just as it is. */
+/** The content to write so that a cell holds exactly a constant. */
 export const constant = (value: CellValue): CellValue =>
   typeof value === "string" && value !== "" && isRead(value) ? `'${value}` : value;
 
-/** What to write so that the cell holds its formula, or its value just as it is. */
+/** The content to write so that the cell holds its formula, or exactly its value. */
 function content(cell: CellPlan, plan: SheetPlan): string | number | boolean | null {
   if (cell.formula !== undefined) return withLocalNames(cell.formula, plan.names);
   if (cell.value === undefined || cell.value === "") return null;
@@ -33,7 +33,7 @@ function content(cell: CellPlan, plan: SheetPlan): string | number | boolean | n
 
 const empty = <T>({ rows, cols }: Box, value: T): T[][] => Array.from({ length: rows }, () => Array(cols).fill(value));
 
-/** Cuts a box into runs of rows of at most `cells` cells. */
+/** Cuts a box into runs of rows with at most `cells` cells. */
 export function slices({ row, col, rows, cols }: Box, cells: number): Box[] {
   const step = Math.max(1, Math.floor(cells / cols));
   return Array.from({ length: Math.ceil(rows / step) }, (_, index) => ({
@@ -57,7 +57,7 @@ const lookOf = ({ kind, align, wrap }: CellPlan): Excel.CellPropertiesFormat => 
   ...(wrap && { wrapText: true, verticalAlignment: "Top" }),
 });
 
-/** The plan's cells, block by block from the top; blocks without a cell are left out. */
+/** The cells of a plan, block by block from the top, without blocks that have no cell. */
 export function blocks(plan: SheetPlan): Block[] {
   const whole: Box = { row: 0, col: 0, rows: plan.rows, cols: plan.cols };
   const cut: Block[] = slices(whole, CELLS_PER_BLOCK).map((box) => ({
@@ -82,5 +82,8 @@ export function blocks(plan: SheetPlan): Block[] {
   return cut.filter(({ looks }) => looks.some((row) => row.some(({ format }) => format)));
 }
 
-/** A width in characters of the default font as points: 7 pixels a character and 5 of margin, at 96 pixels to the inch. */
+/**
+ * From a width in characters of the default font to points: 7 pixels per character and 5 of margin, at 96 pixels per
+ * inch.
+ */
 export const widthInPoints = (characters: number): number => (7 * characters + 5) * 0.75;

@@ -1,14 +1,14 @@
-/** Rows and columns that are hidden, by hand or by a filter. */
+/** Finds rows and columns that are hidden, by hand or by a filter. */
 import { slices } from "./grid";
 
-/** About 25 bytes a row: an answer stays far below 5 MB. */
+/** About 25 bytes per row: an answer stays far below 5 MB. */
 const ROWS_PER_ANSWER = 50_000;
 
 /** The filled part of a sheet, loaded with the next request. */
 export const usedOf = (sheet: Excel.Worksheet): Excel.Range =>
   sheet.getUsedRangeOrNullObject(true).load("rowIndex,columnIndex,rowCount");
 
-/** What is hidden within the filled part, which was loaded. */
+/** The hidden rows and columns of the filled part, which must be loaded. */
 export async function hiddenIn(
   context: Excel.RequestContext,
   used: Excel.Range,

@@ -1,6 +1,6 @@
 /**
- * The workbook port for Excel, by the Office JavaScript library's globals `Excel` and `Office` (ExcelApi 1.9; where the host has
- * them, notes of 1.18, files of 1.13 and spill parents of 1.12).
+ * The workbook port for Excel, through the globals `Excel` and `Office` of the Office JavaScript library (ExcelApi 1.9;
+ * notes of 1.18, files of 1.13 and spill parents of 1.12 if the host has them).
  */
 import { boxAddress } from "../address";
 import { checkFill } from "../fill";
@@ -60,7 +60,7 @@ function around(boxes: readonly Box[]): Box {
 
 const isWhole = ({ rows, cols }: Box): boolean => rows === LAST_ROW || cols === LAST_COLUMN;
 
-/** Whole columns and whole rows, cut to the rows and columns that are filled in. */
+/** Cuts whole columns and whole rows to the filled rows and columns. */
 function cutToUsed(box: Box, used: Box): Box {
   return {
     ...box,
@@ -69,7 +69,7 @@ function cutToUsed(box: Box, used: Box): Box {
   };
 }
 
-/** The blocks that are picked; whole columns or rows, chosen by their heads, are cut to what is filled in. */
+/** The selected blocks; whole columns or rows are cut to their filled part. */
 async function pickedBlocks(context: Excel.RequestContext, selected: Excel.RangeAreas): Promise<Box[]> {
   const picked = selected.areas.items.map(boxOf);
   if (!picked.some(isWhole)) return picked;
@@ -95,7 +95,7 @@ const valuesOf = async (
     ),
   );
 
-/** The boxes of a sheet's local names; names that are absent or have lost their cells are left out. */
+/** The boxes of a sheet's local names; without names that are absent or have lost their cells. */
 async function namedBoxes(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
@@ -108,7 +108,7 @@ async function namedBoxes(
   return placesOf(sheet.name, { own: own.items, shared: shared.items }, names);
 }
 
-/** What a reader finds in the cells of each name. */
+/** Reads the cells of each name with a reader. */
 async function readNamed(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
@@ -124,8 +124,8 @@ async function readNamed(
 }
 
 /**
- * What the cells of each column hold, with an apostrophe before a text that begins as a formula: Excel gives it as a formula
- * is given, yet it shows what it holds.
+ * The content of each column's cells, with an apostrophe before a text that begins like a formula: Excel returns it
+ * like a formula, but the cell shows it as text.
  */
 async function withoutTexts(
   context: Excel.RequestContext,
@@ -155,7 +155,10 @@ export class OfficePort implements WorkbookPort {
   readonly host = "excel";
   readonly #listeners = new Set<(change: Change) => void>();
 
-  /** On the Mac and on an iPad a download through a link does nothing, by design of the host (office-js issues 2700, 3385). */
+  /**
+   * On the Mac and on an iPad a download through a link does nothing, by design of the host (office-js issues 2700,
+   * 3385).
+   */
   get savesFiles(): boolean {
     return !["Mac", "iOS"].includes(String(Office.context.platform));
   }
@@ -190,7 +193,7 @@ export class OfficePort implements WorkbookPort {
 
   selection(): Promise<Selection> {
     return run("read the selection", async (context) => {
-      // A chart or a picture that is selected is no range: Excel refuses, and the sentence says what to select.
+      // A selected chart or picture is not a range: Excel refuses, and the sentence says what to select.
       const selected = context.workbook.getSelectedRanges();
       const sheet = selected.worksheet.load("name");
       selected.areas.load(PLACE);
@@ -215,7 +218,7 @@ export class OfficePort implements WorkbookPort {
   show(sheet: string, address: string): Promise<void> {
     return runOn(sheet, `show ${address} of the sheet "${sheet}"`, async (context, found) => {
       found.load("visibility");
-      // Asked for first: what is no address is refused before the sheet comes to the front.
+      // The address is loaded first, so that a wrong address is refused before the sheet comes to the front.
       const range = found.getRange(blockAddresses(address)[0]).load("address");
       await context.sync();
       if (found.visibility !== "Visible")

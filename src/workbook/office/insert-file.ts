@@ -1,4 +1,4 @@
-/** Sheets that come from a file. */
+/** Inserts the sheets of a file. */
 import { WorkbookError, type Inserted } from "../port";
 import { hasCharts, isXlsx, withoutNotes } from "../xlsx-file";
 import { isTooLarge } from "./requests";
@@ -18,7 +18,7 @@ const CHARTS_REFUSED =
 
 const isUnsupported = (error: unknown): boolean => /^(Unsupported|NotImplemented)/.test(codeOf(error));
 
-/** Of 5 MB, what is left for a file in base64, which takes four characters for three bytes. */
+/** The part of 5 MB that is left for a file in base64, which takes four characters for three bytes. */
 const MB_ON_THE_WEB = 3.5;
 
 const tooLarge = (bytes: number): WorkbookError =>
@@ -31,7 +31,7 @@ const noXlsx = (): WorkbookError =>
     "This is no .xlsx workbook: save it from Excel as .xlsx, without a password. Nothing was inserted.",
   );
 
-/** The file without its notes; one that cannot be unpacked is none. */
+/** The file without its notes; undefined if it cannot be unpacked. */
 function bareOf(file: Uint8Array): Uint8Array | undefined {
   try {
     return withoutNotes(file);
@@ -41,7 +41,7 @@ function bareOf(file: Uint8Array): Uint8Array | undefined {
 }
 
 /**
- * Excel on the web refuses files with notes, comments or charts. A file that is refused and has notes is tried once more
+ * Excel on the web refuses files with notes, comments or charts. If a file with notes is refused, it is tried once more
  * without them.
  */
 export async function insertFile(context: Excel.RequestContext, file: Uint8Array): Promise<Inserted> {
@@ -77,7 +77,8 @@ export async function insertFile(context: Excel.RequestContext, file: Uint8Array
     await context.sync();
     return { sheets: sheets.map(({ name }) => name), remarks };
   } catch (error) {
-    // Sheets whose names cannot be told are taken out again: a second try would bring them twice.
+    // If the names of the new sheets cannot be read, the sheets are deleted again: a second try would insert them
+    // twice.
     for (const id of ids) context.workbook.worksheets.getItem(id).delete();
     await context.sync();
     throw error;

@@ -1,4 +1,7 @@
-/** What is asked of several sheets, read together: one request for the names, one for the cells, one for each sheet's hidden rows. */
+/**
+ * Reads several sheets together: one request for the names, one for the cells, and one for the hidden rows of each
+ * sheet.
+ */
 import { WorkbookError, type Asked, type Box, type CellValue, type Looked, type SheetName } from "../port";
 import { noSheet } from "../sheet-names";
 import { hiddenIn, usedOf } from "./hidden";
@@ -8,7 +11,7 @@ import { readMixed, type Property, type WantedProperty } from "./read";
 import { codeOf } from "./sentence";
 import { sheetNamesOf } from "./upkeep";
 
-/** With more names than this, all names of the sheet are loaded at once. */
+/** For more names than this, all names of the sheet are loaded at once. */
 const FEW = 40;
 
 interface Found {
@@ -16,11 +19,11 @@ interface Found {
   readonly sheet: Excel.Worksheet;
   readonly boxes: ReadonlyMap<string, Box>;
   readonly names?: readonly SheetName[];
-  /** Where hidden lines are asked for. */
+  /** Loaded if hidden rows and columns are asked for. */
   readonly used?: Excel.Range;
 }
 
-/** Where the names stand that are asked for, of all sheets in one request. */
+/** The positions of the names that are asked for, of all sheets in one request. */
 async function find(context: Excel.RequestContext, wanted: readonly Asked[]): Promise<Found[]> {
   const shared = context.workbook.names.load(NAME_PROPERTIES);
   const loaded = wanted.map((asked) => {
@@ -62,7 +65,7 @@ const typed = (content: CellValue): CellValue =>
 
 async function read(context: Excel.RequestContext, asked: readonly Asked[]): Promise<Looked[]> {
   const found = (await find(context, asked)).map((one) => ({ ...one, places: placesIn(one) }));
-  // In the order of the places.
+  // In the same order as the places.
   const cells = (
     await readMixed(
       context,

@@ -1,4 +1,4 @@
-/** How each kind of cell looks in Excel. */
+/** The look of each kind of cell in Excel. */
 import { fromLooks, type Look } from "../look";
 
 const thin = (color: string): Excel.CellBorder => ({ style: "Continuous", weight: "Thin", color });
@@ -15,7 +15,7 @@ export const LOOK = fromLooks((look, kind): Excel.CellPropertiesFormat => {
     font: { ...(bold && { bold }), ...(italic && { italic }), ...(size && { size }), color: ink },
     ...(fill && { fill: { color: fill } }),
     ...(rule && { borders: borders(look) }),
-    // Unlocked, so that the sheet can be filled in while it is protected.
+    // Unlocked, so that the cell can be filled in while the sheet is protected.
     ...(kind === "input" && { protection: { locked: false } }),
   };
 });

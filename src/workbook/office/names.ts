@@ -1,9 +1,12 @@
-/** Names in the formulas of a plan, as Excel calls them. */
+/** Converts names in formulas between a plan and Excel. */
 import { localName, looksLikeCell } from "../names";
 
 export { LAST_COLUMN, LAST_ROW, localName } from "../names";
 
-/** A plan's formula with every `{name}` outside texts and sheets' names put in; refuses a name that the plan does not have. */
+/**
+ * The formula of a plan with the Excel name for every `{name}` outside texts and sheet names; refuses a name that the
+ * plan does not have.
+ */
 export const withLocalNames = (formula: string, names: Readonly<Record<string, unknown>>): string =>
   formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'|\{([A-Za-z_]\w*)\}/g, (whole, name: string | undefined) => {
     if (name === undefined) return whole;
@@ -11,7 +14,7 @@ export const withLocalNames = (formula: string, names: Readonly<Record<string, u
     return localName(name);
   });
 
-/** A cell's formula with names as the plan calls them: "t50_" is t50 again; texts and sheets' names stay. */
+/** The formula of a cell with the names of the plan: "t50_" becomes t50; texts and sheet names stay. */
 export const withPlanNames = (formula: string): string =>
   formula.replace(
     /"(?:[^"]|"")*"|'(?:[^']|'')*'|(?<![\w.!])([A-Za-z]\w*)_(?![\w.(!])/g,

@@ -1,4 +1,6 @@
-/** A new sheet from a plan: whole, or taken out again. What it can do without is told instead. */
+/**
+ * Makes a new sheet from a plan, completely or not at all. Parts that the sheet can do without are reported instead.
+ */
 import { FONT } from "../look";
 import { checkPlan } from "../plan-check";
 import { WorkbookError, type SheetPlan } from "../port";
@@ -13,15 +15,15 @@ import { rulesOf } from "./rules";
 import { isTaken, PROTECTED, told } from "./sentence";
 import { PROTECTION } from "./upkeep";
 
-/** A sheet that was asked for; it has a number once Excel has told of it. */
+/** A sheet that was asked for; it has an id once Excel has answered. */
 interface Begun {
   readonly name: string;
   readonly id?: string;
 }
 
 /**
- * Adds a sheet under a free name. Chart sheets are not listed, yet hold names: those are met by trying the next one. `begin`
- * hears of each name before it is asked for.
+ * Adds a sheet under a free name. Chart sheets are not listed but have names: if the name is taken, the next one is
+ * tried. `begin` gets each name before Excel is asked for it.
  */
 async function addSheet(
   context: Excel.RequestContext,
@@ -52,7 +54,7 @@ async function addSheet(
   }
 }
 
-/** The font of the cells, before any cell has a look: Excel's own default differs from workbook to workbook. */
+/** The font of the cells, set before any cell gets its look: Excel's default font differs from workbook to workbook. */
 const fontStep = (sheet: Excel.Worksheet, { rows, cols }: SheetPlan): Step => ({
   act: () => {
     const { font } = rangeOf(sheet, { row: 0, col: 0, rows, cols }).format;
@@ -66,7 +68,7 @@ const nameSteps = (sheet: Excel.Worksheet, { names }: SheetPlan): Step[] =>
     act: () => sheet.names.add(localName(name), rangeOf(sheet, box)),
   }));
 
-/** Formulas before formats: a formula typed into a cell already formatted as text would stay text. */
+/** Formulas come before formats: a formula typed into a cell of text format would stay a text. */
 const cellSteps = (sheet: Excel.Worksheet, cut: readonly Block[]): Step[] =>
   cut.map(({ box, formulas, formats, looks }) => ({
     bytes: bytesOf([formulas, formats, looks]),
@@ -110,7 +112,7 @@ function furnishSteps(sheet: Excel.Worksheet, plan: SheetPlan): Step[] {
   ];
 }
 
-/** Notes at Excel's own size: on the web their width and height cannot be set (@types/office-js, Note.height). */
+/** Notes have Excel's own size: on the web their width and height cannot be set (@types/office-js, Note.height). */
 async function addNotes(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
@@ -132,7 +134,7 @@ async function addNotes(
   }
 }
 
-/** Takes an unfinished sheet out again, and says how the workbook stands. */
+/** Deletes an unfinished sheet, and says what the workbook holds then. */
 async function remove(begun: Begun | undefined): Promise<string> {
   if (!begun) return "The workbook is as it was.";
   try {
@@ -141,7 +143,7 @@ async function remove(begun: Begun | undefined): Promise<string> {
       await context.sync();
       if (sheet.isNullObject) return;
       if (begun.id === undefined) {
-        // A sheet that is known by its name only might be another's: one that holds anything stays.
+        // A sheet that is known only by its name may belong to somebody else: it stays if it holds anything.
         const used = sheet.getUsedRangeOrNullObject().load("address");
         await context.sync();
         if (!used.isNullObject) return;
@@ -155,7 +157,7 @@ async function remove(begun: Begun | undefined): Promise<string> {
   }
 }
 
-/** `tell` hears, in a sentence each, of what the sheet was left without. */
+/** `tell` gets a sentence for each part that the sheet was made without. */
 export async function insertSheet(plan: SheetPlan, tell: (sentence: string) => void): Promise<string> {
   checkPlan(plan);
   const cut = blocks(plan);

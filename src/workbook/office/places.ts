@@ -1,4 +1,4 @@
-/** Where the names of a workbook lead, and addresses as boxes of cells. */
+/** The cells that the names of a workbook lead to, and addresses as boxes of cells. */
 import { boxOf, columnNumber } from "../address";
 import type { Box } from "../port";
 import { LAST_COLUMN, LAST_ROW, localName } from "./names";
@@ -9,12 +9,15 @@ export interface Place {
   readonly box: Box;
 }
 
-/** What is loaded of each name. The value of a name of cells is their address (@types/office-js, NamedItem.value). */
+/**
+ * The loaded properties of each name. The value of a name of cells is their address (@types/office-js,
+ * NamedItem.value).
+ */
 export const NAME_PROPERTIES = "items/name,items/type,items/value";
 
 const ADDRESS = /^=?(?:'((?:[^']|'')+)'|([^'!,]+))!([^!,]+)$/;
 
-/** "A:C" and "4:8", which stand for whole columns and rows. */
+/** Reads "A:C" and "4:8", which mean whole columns and rows. */
 function wholeLines(address: string): Box | undefined {
   const [, left, right] = /^\$?([A-Z]+):\$?([A-Z]+)$/i.exec(address) ?? [];
   if (left)
@@ -23,7 +26,10 @@ function wholeLines(address: string): Box | undefined {
   return top ? { row: Number(top) - 1, col: 0, rows: Number(bottom) - Number(top) + 1, cols: LAST_COLUMN } : undefined;
 }
 
-/** "'Data sheet'!$B$4:$B$9" as a place; undefined for several areas, for #REF! and for anything else that is no block of cells. */
+/**
+ * "'Data sheet'!$B$4:$B$9" as a place; undefined for several areas, for #REF! and for everything else that is not one
+ * block of cells.
+ */
 export function placeOf(address: unknown): Place | undefined {
   const [, quoted, plain, cells] = (typeof address === "string" && ADDRESS.exec(address)) || [];
   const box = cells && (boxOf(cells) ?? wholeLines(cells));
@@ -43,8 +49,8 @@ export interface Names {
 const same = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
 
 /**
- * The boxes of a sheet behind names of a plan: the sheet's own names, else the workbook's that lead to this sheet. Names that
- * are not there, or have lost their cells, are left out.
+ * The boxes of a sheet behind names of a plan: names of the sheet, then names of the workbook that lead to this sheet.
+ * Names that do not exist, or have lost their cells, are left out.
  */
 export function placesOf(sheet: string, { own, shared }: Names, wanted: readonly string[]): Map<string, Box> {
   const byName = (items: readonly Item[]): Map<string, Place> =>

@@ -1,4 +1,7 @@
-/** The printed pages of a new sheet (ExcelApi 1.9). A sheet is whole without them: what Excel does not take is told. */
+/**
+ * Sets the printed pages of a new sheet (ExcelApi 1.9). A setting that Excel refuses is reported; the sheet is complete
+ * without it.
+ */
 import { boxAddress } from "../address";
 import { charactersAcross, isLandscape } from "../paper";
 import type { Box, SheetPlan } from "../port";
@@ -12,12 +15,12 @@ const PAPER_SIZES: Readonly<Record<Paper, Excel.PageLayout["paperSize"]>> = { A4
 /** Short and long side in points: ISO 216 and ANSI Y14.1. */
 const SIDES: Readonly<Record<Paper, readonly [number, number]>> = { A4: [595, 842], Letter: [612, 792] };
 
-/** Points at the left and at the right, as in a new sheet of Excel: 0.7 inch. */
+/** Left and right margin in points, as in a new sheet of Excel: 0.7 inch. */
 const MARGIN = 50.4;
 
 /**
- * Characters of a print area. Excel's object model for macros takes 255; what this one takes is not documented, so that longer
- * ones are avoided.
+ * The longest print area, in characters. Excel's object model for macros takes 255; the limit of the JavaScript library
+ * is not documented, so longer areas are avoided.
  */
 const LONGEST_AREA = 255;
 
@@ -35,23 +38,23 @@ function around(pages: readonly Box[]): Box {
   };
 }
 
-/** Percent at which the columns of a box are as wide as the paper. */
+/** The scale in percent at which the columns of a box are as wide as the paper. */
 function scaleOf(box: Box, { columnWidths, paper = "A4" }: SheetPlan, landscape: boolean): number {
   const room = SIDES[paper][landscape ? 1 : 0] - 2 * MARGIN;
-  // A box of so many characters has the margins of so many columns.
+  // widthInPoints adds the margin of one column; a box has the margins of all its columns.
   const width = widthInPoints(charactersAcross(box, columnWidths)) + (box.cols - 1) * widthInPoints(0);
   return Math.max(10, Math.min(100, Math.floor((100 * room) / width)));
 }
 
-/** One thing that is set, in words that follow "did not take". */
+/** One setting, with words that follow "did not take". */
 interface Setting {
   readonly what: string;
   readonly set: (sheet: Excel.Worksheet, layout: Excel.PageLayout) => void;
 }
 
 /**
- * Pages as areas of their own, each as wide as the paper. Many pages are one area with breaks, at a scale: Excel ignores breaks
- * where it fits pages to the paper (Microsoft, "Insert, move, or delete page breaks in a worksheet").
+ * Makes each page an area of its own, as wide as the paper. Many pages become one area with breaks, at a scale: Excel
+ * ignores breaks if it fits pages to the paper (Microsoft, "Insert, move, or delete page breaks in a worksheet").
  */
 function pagesOf(plan: SheetPlan): Setting["set"] {
   const pages = plan.pages ?? [{ row: 0, col: 0, rows: plan.rows, cols: plan.cols }];
@@ -114,7 +117,10 @@ function settingsOf(plan: SheetPlan): Setting[] {
   ];
 }
 
-/** Sets the pages in one request; where that is refused, one thing after another. Gives what was not set, as a sentence. */
+/**
+ * Sets the pages in one request; if it is refused, one setting after another. Returns the settings that failed as a
+ * sentence.
+ */
 export async function layOutPrint(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,

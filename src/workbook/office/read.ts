@@ -1,12 +1,15 @@
-/** Boxes of cells read in answers that stay below what Excel on the web can send at once. */
+/** Reads boxes of cells in answers that stay below the largest answer of Excel on the web. */
 import { hasNotYet } from "../busy";
 import { WorkbookError, type Box, type CellValue } from "../port";
 import { slices } from "./grid";
 import { isTooLarge, runsOf } from "./requests";
 
-/** Cells asked for at once: a number takes 20 bytes at most, and an answer 5 MB. Longer texts are met by asking for half. */
+/**
+ * Cells asked for at once: a number takes 20 bytes at most, and an answer 5 MB. If longer texts make the answer too
+ * large, half is asked for.
+ */
 const CELLS_PER_ANSWER = 200_000;
-/** Cells of a column of a whole sheet, about. */
+/** About as many cells as a column of a whole sheet has. */
 const MOST_CELLS = 1_000_000;
 
 export interface Wanted {
@@ -42,7 +45,7 @@ const halfBoxes = ({ row, col, rows, cols }: Box): Box[] => {
   ];
 };
 
-/** Reads pieces in one request; where the answer would be too large, in halves. */
+/** Reads pieces in one request; if the answer would be too large, in halves. */
 async function readPieces(
   context: Excel.RequestContext,
   pieces: readonly Piece[],
@@ -73,7 +76,7 @@ async function readEach(context: Excel.RequestContext, wanted: readonly WantedPr
   return found;
 }
 
-/** What stands in each box, row by row. */
+/** The content of each box, row by row. */
 export const readBoxes = (
   context: Excel.RequestContext,
   wanted: readonly Wanted[],
@@ -84,10 +87,16 @@ export const readBoxes = (
     wanted.map(({ sheet, box }) => ({ sheet, box, property })),
   );
 
-/** Milliseconds before cells that show #BUSY! are read again: 1.5 s in all, which a person bears while the pane shows the rest. */
+/**
+ * Pauses in milliseconds before cells that show #BUSY! are read again: 1.5 s in all, which a user accepts while the
+ * pane shows the rest.
+ */
 const PAUSES = [100, 200, 400, 800];
 
-/** What stands in each box. Values that Excel is still calculating are read again a few times; then they are given as they are. */
+/**
+ * The content of each box. Values that Excel is still calculating are read again a few times, and then returned as they
+ * are.
+ */
 export async function readMixed(
   context: Excel.RequestContext,
   wanted: readonly WantedProperty[],

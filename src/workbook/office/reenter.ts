@@ -1,4 +1,4 @@
-/** Formulas that Excel has not bound to the add-in, typed once more. */
+/** Types formulas again that Excel has not connected to the add-in. */
 import type { Box, CellValue } from "../port";
 import { withPresentNames } from "../renamed-functions";
 import { rangeOf, readBoxes } from "./read";
@@ -7,12 +7,16 @@ import { unprotected } from "./upkeep";
 
 const UNKNOWN = "#NAME?";
 
-/** A text, or a name in apostrophes; the file of another add-in that Excel has put before a function of ours. */
+/**
+ * Parts of a formula that are not code: a text, or a name in apostrophes; also the file of another add-in that Excel
+ * has put before one of our functions.
+ */
 const NOT_CODE = /"(?:[^"]|"")*"|(?:'(?:[^']|'')*'|[\w.]+\.xlam)!(?=_xldudf_CLAY_|CLAY\.)|'(?:[^']|'')*'/gi;
 
 /**
- * A formula as a person would type it. In a file, Excel keeps an add-in's functions as `_xldudf_CLAY_...`; where another add-in
- * came first, its file may stand before them: `'C:\...\FUNCRES.XLAM'!_xldudf_CLAY_...` (office-js issues 4811, 3872, 2568).
+ * A formula as a person would type it. In a file, Excel stores the functions of an add-in as `_xldudf_CLAY_...`; if
+ * another add-in was loaded first, its file may come before them: `'C:\...\FUNCRES.XLAM'!_xldudf_CLAY_...` (office-js
+ * issues 4811, 3872, 2568).
  */
 export function asTyped(formula: string): string {
   const kept: string[] = [];
@@ -31,8 +35,8 @@ interface Unbound {
 }
 
 /**
- * Whether a formula waits to be typed again: it shows #NAME?, or it is kept in the form of a file, whatever it shows: an empty
- * text, or what IFERROR gives in its place.
+ * Whether a formula must be typed again: it shows #NAME?, or it has the form of a file, whatever it shows (an empty
+ * text, or the alternative of IFERROR).
  */
 const isUnbound = (content: CellValue, value: CellValue): content is string =>
   typeof content === "string" &&
@@ -53,13 +57,13 @@ async function unboundOf(context: Excel.RequestContext, sheet: Excel.Worksheet):
   );
 }
 
-/** Leaves out cells that only show what spills from another: typing into them would block it. */
+/** Leaves out cells that only show what spills from another cell: typing into them would block the spill. */
 async function withoutSpilled(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   unbound: readonly Unbound[],
 ): Promise<readonly Unbound[]> {
-  // A cell that is spilled into shows the formula of the cell that spills: the same text as a neighbour's.
+  // A cell that is spilled into shows the formula of the cell that spills: the same text as its neighbour.
   const texts = new Map(unbound.map(({ row, col, formula }) => [`${row},${col}`, formula]));
   const isRepeated = ({ row, col, formula }: Unbound): boolean =>
     texts.get(`${row - 1},${col}`) === formula || texts.get(`${row},${col - 1}`) === formula;
@@ -80,7 +84,7 @@ async function withoutSpilled(
   return unbound.filter((one) => !spilled.has(one));
 }
 
-/** Types formulas in one request; where Excel refuses one of them, in halves, so that it keeps no other. */
+/** Types formulas in one request; if Excel refuses one of them, in halves, so that the others are still typed. */
 async function typeAgain(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
@@ -104,7 +108,7 @@ async function typeAgain(
   }
 }
 
-/** Gives how many formulas waited, and how many wait still. */
+/** Returns how many formulas had to be typed again, and how many still must be. */
 export async function reenterFormulas(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,

@@ -1,22 +1,25 @@
-/** Requests and answers that stay below what Excel on the web takes: 5 MB each (Microsoft, "Resource limits and performance optimization for Office Add-ins"). */
+/**
+ * Keeps requests and answers below the limits of Excel on the web: 5 MB each (Microsoft, "Resource limits and
+ * performance optimization for Office Add-ins").
+ */
 import { codeOf } from "./sentence";
 
-/** Bytes of what is handed over in one request. Well below 5 MB: the library wraps the request once more, with escapes. */
+/** Bytes of data in one request. Well below 5 MB: the library encodes the request once more, with escapes. */
 export const BYTES_PER_REQUEST = 1_500_000;
 
-/** Bytes that an action takes beside its arguments: its own lines, and those of the objects that lead to it. */
+/** Bytes of an action beside its arguments: the action, and the objects that lead to it. */
 const BYTES_PER_ACTION = 600;
 
-/** Not less than the bytes of a value in a request. */
+/** An upper bound for the bytes of a value in a request. */
 export const bytesOf = (value: unknown): number => JSON.stringify(value).replace(/[^\x20-\x7e]/g, "???").length;
 
-/** One action, or a few, with the bytes of their arguments. */
+/** One or a few actions, with the bytes of their arguments. */
 export interface Step {
   readonly bytes?: number;
   readonly act: () => void;
 }
 
-/** Carries out steps in their order, in as few requests as take them. */
+/** Carries out steps in their order, in as few requests as possible. */
 export async function send(context: Excel.RequestContext, steps: readonly Step[]): Promise<void> {
   let bytes = 0;
   for (const { bytes: own = 0, act } of steps) {
@@ -30,7 +33,7 @@ export async function send(context: Excel.RequestContext, steps: readonly Step[]
   if (bytes > 0) await context.sync();
 }
 
-/** Runs of a list, each of at most `most` by a measure of its items; an item that is larger stands alone. */
+/** Cuts a list into runs whose items sum to at most `most`; a larger item is a run of its own. */
 export function runsOf<T>(list: readonly T[], sizeOf: (item: T) => number, most: number): T[][] {
   const runs: T[][] = [];
   let size = Infinity;
@@ -53,5 +56,5 @@ const TOO_LARGE: readonly string[] = [
   "OperationCellsExceedLimit",
 ];
 
-/** Whether Excel refused a request or an answer for its size, so that half of it may do. */
+/** Whether Excel refused a request or an answer because of its size, so that half of it may work. */
 export const isTooLarge = (error: unknown): boolean => TOO_LARGE.includes(codeOf(error));

@@ -1,4 +1,4 @@
-/** What may be typed into the cells of a plan, as Excel's rules of data validation (ExcelApi 1.8). */
+/** The entry rules of a plan as Excel's rules of data validation (ExcelApi 1.8). */
 import { isoDay } from "../day-number";
 import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf, type Bounds } from "../bounds";
 import type { Box, EntryRule, SheetPlan } from "../port";
@@ -12,10 +12,10 @@ const OPERATORS: Readonly<Record<Bounds["operator"], Operator>> = {
 };
 
 /**
- * The day of a date cell in ISO 8601 ("1990-01-01"). @types/office-js says of DateTimeDataValidation.formula1: "passed in as a
- * Date, a Range object, or a string formula (where the string is either a stringified date/time in ISO8601 format, ...)". A day
- * in ISO 8601 is read alike in every locale; a Date would carry the time zone of this computer, and a day number is not
- * among what is listed.
+ * The day of a date cell in ISO 8601 ("1990-01-01"). @types/office-js says of DateTimeDataValidation.formula1: "passed
+ * in as a Date, a Range object, or a string formula (where the string is either a stringified date/time in ISO8601
+ * format, ...)". A day in ISO 8601 is read alike in every locale; a Date would carry the time zone of this computer,
+ * and a day number is not in that list.
  */
 const isoDate = isoDay;
 
@@ -34,7 +34,7 @@ function ruleOf(entry: EntryRule): Excel.DataValidationRule {
     : { decimal: { formula1: low, ...(high !== undefined && { formula2: high }), operator: compared } };
 }
 
-/** A rule of Excel and its words, over a box. */
+/** A rule of Excel with its messages, for a box. */
 export interface CellRule {
   readonly box: Box;
   readonly rule: Excel.DataValidationRule;
@@ -48,7 +48,7 @@ const alert = (title: string, message: string): Excel.DataValidationErrorAlert =
   message,
 });
 
-/** Cells below one another with the same choices share a rule. */
+/** Neighbouring cells of a column with the same choices share a rule. */
 function choiceRules({ cells }: SheetPlan): CellRule[] {
   const rules: { box: Box; list: string; choices: readonly string[] }[] = [];
   const last = new Map<number, (typeof rules)[number]>();

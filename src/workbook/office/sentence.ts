@@ -1,4 +1,4 @@
-/** What Excel refuses, said so that the pane can show it. */
+/** Turns what Excel refuses into a sentence for the pane. */
 import { WorkbookError } from "../port";
 
 export const PROTECTED =
@@ -12,8 +12,9 @@ const CELLS =
   "it does not fit among the cells that are there: clear the filter, or look for tables and merged cells, and try again";
 
 /**
- * The codes of `Excel.ErrorCodes` and `OfficeExtension.ErrorCodes` (@types/office-js 1.0.612), and those of Microsoft's page
- * "Error handling with the application-specific JavaScript APIs", that can come of what is asked here.
+ * Codes that the requests of this add-in can cause: those of `Excel.ErrorCodes` and `OfficeExtension.ErrorCodes`
+ * (@types/office-js 1.0.612), and those of Microsoft's page "Error handling with the application-specific JavaScript
+ * APIs".
  */
 const CAUSES: Readonly<Record<string, string>> = {
   AccessDenied: "it is protected, or open for reading only: unprotect it or save a copy, and try again",
@@ -67,8 +68,8 @@ export const codeOf = (error: unknown): string => (error instanceof OfficeExtens
 export const isTaken = (error: unknown): boolean => codeOf(error) === "ItemAlreadyExists";
 
 /**
- * Any failure as one sentence: what was being done ("read the selection"), why it failed and the remedy.
- * `after` says how the workbook stands now. A `WorkbookError` is already told.
+ * Any failure as one sentence: the action ("read the selection"), the cause and the remedy. `after` says what the
+ * workbook holds now. A `WorkbookError` already is a sentence.
  */
 export function told(error: unknown, doing: string, after = ""): WorkbookError {
   if (error instanceof WorkbookError) return error;

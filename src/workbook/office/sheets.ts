@@ -1,16 +1,18 @@
-/** A few names of every sheet, found in two requests however many sheets there are; a third reads what they hold. */
+/**
+ * Finds a few names of every sheet in two requests, however many sheets there are; a third request reads their cells.
+ */
 import type { Box, FoundSheet, SheetValues } from "../port";
 import { localName } from "./names";
 import { NAME_PROPERTIES, placesOf } from "./places";
 import { readValues } from "./read";
 import { runsOf } from "./requests";
 
-/** Names asked for in one request, each of about 700 bytes. */
+/** Names per request, each of about 700 bytes. */
 const NAMES_PER_REQUEST = 2_000;
 
 interface Listed {
   readonly sheets: readonly Excel.Worksheet[];
-  /** undefined where what is in front holds no cells: a chart sheet. */
+  /** undefined if a chart sheet is in front, which has no cells. */
   readonly active?: string;
 }
 
@@ -33,7 +35,7 @@ interface Named {
   readonly boxes: ReadonlyMap<string, Box>;
 }
 
-/** The boxes behind a few names of each sheet; a name that leads to no cells is left out. */
+/** The boxes behind a few names of each sheet, without names that lead to no cells. */
 async function named(
   context: Excel.RequestContext,
   sheets: readonly Excel.Worksheet[],

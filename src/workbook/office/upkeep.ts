@@ -1,4 +1,4 @@
-/** What keeps a sheet whole in Excel: its names and its protection. */
+/** Maintains a sheet in Excel: its names and its protection. */
 import { boxAddress, cellAddress, quoted } from "../address";
 import { localName, planName } from "../names";
 import { checkNaming } from "../naming";
@@ -7,9 +7,9 @@ import { NAME_PROPERTIES, placeOf, type Names } from "./places";
 import { codeOf } from "./sentence";
 
 /**
- * Anybody may lift it: there is no password. Rows may be put in, and cells formatted, while it stands. Rows may not be taken
- * out: Excel takes out a row of a protected sheet only if every cell of it, to the last column, is unlocked (Microsoft,
- * Protection.AllowDeletingRows), and a row of the data sheet never is.
+ * Anybody may lift the protection: it has no password. While it stands, rows may be inserted and cells formatted. Rows
+ * may not be deleted: Excel deletes a row of a protected sheet only if every cell of it, to the last column, is
+ * unlocked (Microsoft, Protection.AllowDeletingRows), and a row of the data sheet never is.
  */
 export const PROTECTION: Excel.WorksheetProtectionOptions = {
   allowFormatCells: true,
@@ -19,10 +19,13 @@ export const PROTECTION: Excel.WorksheetProtectionOptions = {
   allowEditObjects: true,
 };
 
-/** Names that Excel keeps for itself. */
+/** Names that Excel reserves for itself. */
 const OWN = /^(_xlnm\.|Print_Area$|Print_Titles$|_FilterDatabase$)/i;
 
-/** The names of a sheet as the port lists them: its own, then the workbook's that lead to it or nowhere. */
+/**
+ * The names of a sheet as the port lists them: names of the sheet, then names of the workbook that lead to it or
+ * nowhere.
+ */
 export const sheetNamesOf = (sheet: string, { own, shared }: Names): SheetName[] =>
   [
     ...own.map((item) => ({ item, scope: "sheet" as const })),
@@ -31,7 +34,8 @@ export const sheetNamesOf = (sheet: string, { own, shared }: Names): SheetName[]
     if (OWN.test(name)) return [];
     const place = type === "Range" ? placeOf(value) : undefined;
     if (!place) return [{ name: planName(name), scope, place: "lost" }];
-    // A name of the sheet that leads to another sheet is as good as lost; the workbook's names of other sheets are not this one's.
+    // A name of the sheet that leads to another sheet counts as lost; a name of the workbook that leads to another
+    // sheet is not listed.
     if (place.sheet !== sheet) return scope === "sheet" ? [{ name: planName(name), scope, place: "lost" }] : [];
     return [{ name: planName(name), scope, place: place.box }];
   });
@@ -72,12 +76,12 @@ export async function nameCells(
     );
   }
   const box = { row: range.rowIndex, col: range.columnIndex, rows: range.rowCount, cols: range.columnCount };
-  // Formulas that use the name keep it, which they would not if it were deleted and made again.
+  // Changing the name keeps the formulas that use it; deleting it and making it again would break them.
   item.formula = `=${quoted(sheet.name)}!${boxAddress(box)}`;
   await context.sync();
 }
 
-/** Runs a change of the sheet with its protection lifted, and puts the protection back as it was. */
+/** Lifts the protection of the sheet, runs a change, and restores the protection. */
 export async function unprotected<T>(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
@@ -96,7 +100,7 @@ export async function unprotected<T>(
   }
 }
 
-/** Puts a protection back; where Excel refuses it twice, that is said before anything else. */
+/** Restores a protection; if Excel refuses twice, the sentence says so first. */
 async function putBack(
   context: Excel.RequestContext,
   protection: Excel.WorksheetProtection,

@@ -1,4 +1,7 @@
-/** Sheets with an apostrophe in their name, which the engine cannot have: they are renamed before it reads a file. */
+/**
+ * Sheets with an apostrophe in their name, which the engine cannot have: they are renamed before the engine reads a
+ * file.
+ */
 import { quoted } from "../../address";
 import { freeSheetName, withoutApostrophes } from "../../sheet-names";
 import { STRINGS } from "./package";
@@ -7,13 +10,13 @@ import { all } from "./xml";
 
 const written = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
 
-/** How a file may spell a sheet's name before "!", in an element's text. */
+/** The spellings of a sheet name before "!" in the text of an element. */
 const spellings = (name: string): string[] => {
   const inFront = written(`${quoted(name)}!`);
   return ["'", "&apos;", "&#39;"].map((apostrophe) => inFront.replaceAll("'", apostrophe));
 };
 
-/** Renames such sheets in all parts, references too. Gives a sentence for each. */
+/** Renames such sheets in all parts, references too. Returns a sentence for each. */
 export function renameApostrophes(parts: Parts, workbook: Document): string[] {
   const sheets = all(workbook, "sheet");
   const names = sheets.map((sheet) => sheet.getAttribute("name") ?? "");

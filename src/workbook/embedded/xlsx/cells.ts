@@ -1,7 +1,7 @@
 /**
- * The cells of a sheet's part (ISO/IEC 29500-1, 18.3.1.4 and 18.3.1.73) as the engine's data. The engine's own reader takes a time
- * that grows with the square of the rows, shifts what looks like a reference inside texts of shared formulas, and leaves out
- * cells without an address.
+ * Converts the cells of a sheet's part (ISO/IEC 29500-1, 18.3.1.4 and 18.3.1.73) to the data of the engine. The
+ * engine's own reader takes a time that grows with the square of the rows, shifts text that looks like a reference
+ * inside texts of shared formulas, and leaves out cells without an address.
  */
 import { helpers, links, tokenize } from "@odoo/o-spreadsheet";
 import { boxOf, cellAddress } from "../../address";
@@ -12,14 +12,17 @@ import { toZone, type Zone } from "../zones";
 import { plainText } from "./escapes";
 import { all } from "./xml";
 
-/** What Excel's sheets can hold. */
+/** The size of a sheet in Excel. */
 export const MOST_ROWS = 1_048_576;
 export const MOST_COLS = 16_384;
 
-/** Cells that get a look because their whole row or column has one, or that a formula's answer is said to cover. */
+/**
+ * The most blank cells that are made because their whole row or column has a look, or because a formula's answer covers
+ * them.
+ */
 const MOST_COVERED = 1_000_000;
 
-/** A style of the file: where its number format and lines stand. */
+/** A style of the file: its positions in the lists of number formats and of borders. */
 export interface FileStyle {
   readonly format: number;
   readonly border: number;
@@ -29,16 +32,16 @@ export interface Surroundings {
   readonly sheet: string;
   readonly strings: readonly string[];
   readonly styles: readonly FileStyle[];
-  /** Whether the engine may take a formula of the file, after those before it. */
+  /** Whether the engine may take a formula of the file, after the formulas before it. */
   readonly isLight: (text: string) => boolean;
-  /** From the text of a formula in the file to what the engine types after "=". */
+  /** Converts the text of a formula in the file to the text that the engine has after "=". */
   readonly formula: (text: string) => string;
   readonly sheetNames: readonly string[];
-  /** Target of a link out of the file, by its relationship. */
+  /** Targets of links out of the file, by their relationship. */
   readonly links: ReadonlyMap<string, string>;
 }
 
-/** As the engine's data have them: by address, and by number of the row. */
+/** In the form of the engine's data: cells by address, rows by number. */
 export interface Cells {
   readonly cells: Record<string, string>;
   readonly styles: Record<string, number>;
@@ -47,7 +50,9 @@ export interface Cells {
   readonly rows: Record<number, { size?: number; isHidden?: boolean }>;
   readonly rowNumber: number;
   readonly colNumber: number;
-  /** Addresses of cells whose formulas only the engine's own reader understands: of tables, and of other files. */
+  /**
+   * Addresses of cells whose formulas only the engine's own reader understands: formulas of tables and of other files.
+   */
   readonly left: ReadonlySet<string>;
   readonly remarks: readonly string[];
 }
@@ -60,7 +65,7 @@ const child = (parent: Element, name: string): Element | undefined => {
   return undefined;
 };
 
-/** Text of a string's runs, without what is spoken. */
+/** The text of the runs of a string, without phonetic text. */
 export function runsText(string: Element): string {
   let text = "";
   for (const one of childrenOf(string))
@@ -69,7 +74,10 @@ export function runsText(string: Element): string {
   return plainText(text);
 }
 
-/** Gives each row and cell without an address the one that follows from its neighbours; refuses what no sheet has. */
+/**
+ * Gives each row and cell without an address the address that follows from its neighbours; refuses addresses that no
+ * sheet has.
+ */
 export function numberCells(document: Document, sheet: string): void {
   let row = 0;
   for (const data of all(document, "sheetData"))
@@ -99,12 +107,12 @@ export function numberCells(document: Document, sheet: string): void {
 
 const SHIFTED = /^((?:.*!)?)(\$?)([A-Za-z]{1,3})?(\$?)(\d+)?$/s;
 
-/** A reference of a formula that is shared by several cells, as it stands in one that is `rows` lower and `cols` to the right. */
+/** A reference in a shared formula, as it is in a cell `rows` lower and `cols` to the right. */
 function shiftedReference(reference: string, rows: number, cols: number): string {
   const found = SHIFTED.exec(reference);
   if (!found) return reference;
   const [, sheet = "", fixedCol = "", letters, fixedRow = "", digits] = found;
-  // A whole column or row: "$" of a row without column is caught as that of the column.
+  // In a whole column or row: the "$" of a row without column is matched as the one of the column.
   const isRowFixed = letters === undefined ? fixedCol : fixedRow;
   const col = letters === undefined ? undefined : helpers.lettersToNumber(letters.toUpperCase());
   const movedCol = col === undefined || fixedCol ? col : (col + cols + MOST_COLS) % MOST_COLS;
@@ -119,7 +127,7 @@ function shiftedReference(reference: string, rows: number, cols: number): string
 
 const COLUMN_OR_ROW = /^\$?(?:[A-Za-z]{1,3}|\d{1,7})$/;
 
-/** A formula (without "=") as it stands in a cell that is `rows` lower and `cols` to the right. */
+/** A formula (without "="), as it is in a cell `rows` lower and `cols` to the right. */
 export function shifted(formula: string, rows: number, cols: number): string {
   const tokens = tokenize(`=${formula}`).slice(1);
   const isColon = (at: number): boolean => tokens[at]?.value === ":";
@@ -136,7 +144,7 @@ export function shifted(formula: string, rows: number, cols: number): string {
 const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
 const DAY = 86_400_000;
 
-/** The day number of a date as Strict Open XML may write it: "2024-01-31T12:00:00". */
+/** The day number of a date in the form of Strict Open XML: "2024-01-31T12:00:00". */
 function dayNumber(text: string): number {
   const isTimeOnly = /^\d\d:/.test(text);
   const time = Date.parse(
@@ -145,7 +153,7 @@ function dayNumber(text: string): number {
   return isTimeOnly ? time / DAY : time / DAY + 25_569;
 }
 
-/** What is typed for a cell without a formula. */
+/** The typed content of a cell without a formula. */
 function constant(cell: Element, { sheet, strings }: Surroundings): string {
   const at = cell.getAttribute("r")!;
   const type = cell.getAttribute("t") ?? "n";
@@ -185,10 +193,10 @@ function constant(cell: Element, { sheet, strings }: Surroundings): string {
   }
 }
 
-/** Where a link may lead from a sheet: to a page, to a letter, or to a sheet. */
+/** Targets outside the file to which a link is kept: a page, or a mail address. */
 const SAFE = /^(?:https?:\/\/|mailto:)/i;
 
-/** The target of a cell's link as the engine writes it; undefined for one that is not kept. */
+/** The target of a cell's link in the form of the engine; undefined if the link is not kept. */
 function linkTarget(link: Element, { links: targets, sheetNames }: Surroundings): string | undefined {
   const target = targets.get(
     link.getAttributeNS("http://schemas.openxmlformats.org/officeDocument/2006/relationships", "id") ?? "",
@@ -198,21 +206,27 @@ function linkTarget(link: Element, { links: targets, sheetNames }: Surroundings)
   return sheetName !== undefined && sheetNames.includes(sheetName) ? `o-spreadsheet://${sheetName}` : undefined;
 }
 
-/** Points are three quarters of a pixel. */
+/** A point is four thirds of a pixel. */
 const toPixels = (points: number): number => Math.round((points / 0.75) * 100) / 100;
-/** Rows that a file of ours, or the engine's own export, says nothing of: they have the engine's height again. */
+/**
+ * Row heights that our files, or the export of the engine, write for rows of the usual height: these rows get the
+ * engine's usual height.
+ */
 const OWN_HEIGHTS = [13.5, 17.25];
-/** Points of a row where the file gives none at all. */
+/** Height of a row in points if the file gives none. */
 const USUAL_HEIGHT = 12.75;
 
 const CONSTANT = /^(?:TRUE\(\)|FALSE\(\)|#(?:N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!))$/i;
 
-/** The engine's time for a new formula grows with the square of its operators: about 7 s for this. */
+/** The engine's time for new formulas grows with the square of their operators: about 7 s for this many. */
 const MOST_WORK = 2e7;
-/** Characters of a formula that is short enough not to be looked at. */
+/** A formula of at most this many characters is not examined. */
 const SHORT = 1000;
 
-/** Whether the engine may still take a formula; one that differs from an earlier one in its cells alone costs nothing more. */
+/**
+ * Tells whether the engine may take one more formula; a formula that differs from an earlier one only in its cells
+ * costs nothing more.
+ */
 export function workLimit(): (formula: string) => boolean {
   const known = new Set<string>();
   let work = 0;
@@ -228,7 +242,7 @@ export function workLimit(): (formula: string) => boolean {
   };
 }
 
-/** Rows from which a sheet gets no blank columns beside its own. */
+/** A sheet with at least this many rows gets no blank columns beside its own. */
 const TALL = 20_000;
 
 interface Shared {
@@ -237,7 +251,7 @@ interface Shared {
   readonly formula: string;
 }
 
-/** Reads the cells of a sheet, whose rows and cells all have addresses. */
+/** Reads the cells of a sheet. All rows and cells have addresses by now. */
 export function readCells(document: Document, about: Surroundings): Cells {
   const { sheet, styles: known } = about;
   const cells: Record<string, string> = {};
@@ -250,7 +264,7 @@ export function readCells(document: Document, about: Surroundings): Cells {
   const left = new Set<string>();
   const remarks: string[] = [];
   const shared = new Map<string, Shared>();
-  /** Cells in the shadow of an array's first cell: what they hold is its answer. */
+  /** Zones covered by the array of their first cell: their content is its answer. */
   const answers: Zone[] = [];
   const seen = new Set<string>();
   let [lastRow, lastCol, unknownLooks, orphans] = [0, 0, 0, 0];
@@ -277,7 +291,7 @@ export function readCells(document: Document, about: Surroundings): Cells {
     const text = plainText(element.textContent).trim();
     const index = element.getAttribute("t") === "shared" ? element.getAttribute("si") : null;
     const ref = element.getAttribute("ref");
-    // LibreOffice writes a constant that is true, false or an error as a formula of it.
+    // LibreOffice writes a constant that is TRUE, FALSE or an error as a formula.
     if (CONSTANT.test(text) && ref === null) return undefined;
     if (text !== "") {
       if (!about.isLight(text)) {
@@ -333,7 +347,7 @@ export function readCells(document: Document, about: Surroundings): Cells {
       if (isFilled) lastRow = Math.max(lastRow, row + 1);
     }
 
-  // The engine goes over every place of a sheet: one that is tall is not made wider than it is.
+  // The engine visits every position of a sheet: a tall sheet is not made wider than it is.
   const colNumber = Math.min(MOST_COLS, lastRow > TALL ? Math.max(lastCol + 1, 8) : Math.max(lastCol + 5, 30));
   const rowNumber = Math.min(MOST_ROWS, Math.max(lastRow + 5, 100));
   let covered = 0;
@@ -364,7 +378,7 @@ export function readCells(document: Document, about: Surroundings): Cells {
   };
   for (const data of all(document, "sheetData"))
     for (const line of childrenOf(data)) {
-      // The look of a row without cells, such as those for readings, is not kept for each cell of it.
+      // The look of a row without cells, such as a row for readings, is not stored for each of its cells.
       if (line.localName !== "row" || !line.firstElementChild) continue;
       const row = Number(line.getAttribute("r")) - 1;
       wholeLook(line, "s", { top: row, bottom: row, left: 0, right: colNumber - 1 });

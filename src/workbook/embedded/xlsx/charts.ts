@@ -1,6 +1,6 @@
 /**
- * Charts in an .xlsx file as DrawingML scatter charts (ECMA-376 part 1, 20.5 and 21.2): a drawing of the sheet holds a frame
- * for each, which leads to a part of its own. Frames are known again by their name.
+ * Charts in an .xlsx file as DrawingML scatter charts (ECMA-376 part 1, 20.5 and 21.2): the drawing of a sheet holds a
+ * frame for each chart, which leads to a part of its own. Our frames are recognized by their name.
  */
 import { evenStep } from "../../chart-axis";
 import type { ChartAxis } from "../../port";
@@ -20,10 +20,10 @@ const PACKAGE_RELATIONS = "http://schemas.openxmlformats.org/package/2006/relati
 const CHART_TYPE = "application/vnd.openxmlformats-officedocument.drawingml.chart+xml";
 const DRAWING_TYPE = "application/vnd.openxmlformats-officedocument.drawing+xml";
 
-/** What our frames are called, before their number. */
+/** The name of our frames, before their number. */
 const FRAME = "Clayledger chart";
 
-/** English metric units: the file's measure of length, 9525 to a pixel and 12 700 to a point. */
+/** English metric units, in which the file gives lengths: 9525 per pixel and 12 700 per point. */
 const PER_PIXEL = 9525;
 const PER_POINT = 12_700;
 
@@ -35,7 +35,7 @@ const stroke = (points: number, colour = "000000", dash = ""): string =>
   `<a:ln w="${Math.round(points * PER_POINT)}">${ink(colour)}${dash && `<a:prstDash val="${dash}"/>`}<a:round/></a:ln>`;
 const NO_LINE = "<a:ln><a:noFill/></a:ln>";
 
-/** Words in a size in points. */
+/** A text in a size in points. */
 const words = (text: string, size: number, bold: boolean): string =>
   `<c:tx><c:rich><a:bodyPr/><a:p><a:pPr><a:defRPr sz="${size * 100}" b="${Number(bold)}"/></a:pPr>` +
   `<a:r><a:rPr lang="en-US" sz="${size * 100}" b="${Number(bold)}"/><a:t>${escaped(text)}</a:t></a:r></a:p></c:rich></c:tx>`;
@@ -46,7 +46,7 @@ const title = (text: string, size: number, bold = false): string =>
 const textOf = (size: number): string =>
   `<c:txPr><a:bodyPr/><a:p><a:pPr><a:defRPr sz="${size * 100}"/></a:pPr><a:endParaRPr lang="en-US"/></a:p></c:txPr>`;
 
-/** The reference of a column with the numbers that it held. */
+/** The reference to a column, with the numbers that the column held. */
 function reference(range: string, values: readonly (number | null)[]): string {
   const points = values.map((value, i) => (value === null ? "" : `<c:pt idx="${i}"><c:v>${value}</c:v></c:pt>`));
   return (
@@ -68,7 +68,7 @@ function marker({ style, symbol = "filled", shape, points }: Drawn): string {
   return `<c:marker><c:symbol val="${name}"/><c:size val="${size}"/><c:spPr>${fill}${stroke(0.75)}</c:spPr></c:marker>`;
 }
 
-/** The name of a line beside its last point. */
+/** The name of a line as a label of its last point. */
 function lettering({ lettered, style, points }: Drawn): string {
   if (!lettered) return "";
   const shown = (on: boolean): string =>
@@ -97,7 +97,7 @@ function seriesXml(series: Drawn, index: number, xRange: string, yRange: string)
   );
 }
 
-/** One axis; the other crosses it where its labels stand at the left, or at the bottom. */
+/** One axis. The other axis crosses it where the labels are at the left, or at the bottom. */
 function axisXml(axis: ChartAxis, id: number, other: ChartAxis, otherId: number, at: "b" | "l"): string {
   const { label, scale, domain, reversed } = axis;
   const step = evenStep(domain);
@@ -117,7 +117,7 @@ function axisXml(axis: ChartAxis, id: number, other: ChartAxis, otherId: number,
   );
 }
 
-/** A chart's own part. `nameOf` gives the name of a sheet. */
+/** The part of a chart. `nameOf` gives the name of a sheet. */
 function chartXml(model: Model, figureId: string, chart: KeptChart, nameOf: (sheetId: string) => string): string {
   const drawing = drawingOf(model, figureId)!;
   const range = ({ sheetId, zone }: SheetZone): string => rangeText(nameOf(sheetId), zone);
@@ -135,7 +135,7 @@ function chartXml(model: Model, figureId: string, chart: KeptChart, nameOf: (she
   );
 }
 
-/** A corner of a frame: a cell, and how far into it. */
+/** A corner of a frame: a cell, and the offset within it. */
 interface Corner {
   readonly col: number;
   readonly row: number;
@@ -154,7 +154,7 @@ const frameXml = (number: number, relation: string, from: Corner, to: Corner): s
   `<a:graphic><a:graphicData uri="${CHART}"><c:chart xmlns:c="${CHART}" xmlns:r="${RELATIONS}" r:id="${relation}"/>` +
   `</a:graphicData></a:graphic></xdr:graphicFrame><xdr:clientData/></xdr:twoCellAnchor>`;
 
-/** How far from one cell a length in pixels reaches. */
+/** The cell and offset that a length in pixels reaches from one cell. */
 function reach(first: number, offset: number, length: number, sizeOf: (index: number) => number): [number, number] {
   let index = first;
   let left = offset + length;
@@ -164,7 +164,7 @@ function reach(first: number, offset: number, length: number, sizeOf: (index: nu
 
 const NO_RELATIONS = `<Relationships xmlns="${PACKAGE_RELATIONS}"/>`;
 
-/** The sheet's drawing, made and named in the sheet where there is none. */
+/** The drawing of the sheet; made and named in the sheet if there is none. */
 function drawingPath(parts: Parts, sheet: number): string {
   const sheetPath = `xl/worksheets/sheet${sheet}.xml`;
   const root = parts.document(sheetPath).documentElement;
@@ -185,14 +185,14 @@ function drawingPath(parts: Parts, sheet: number): string {
   return path;
 }
 
-/** Parts of a sheet that stand behind its drawing. */
+/** Elements of a sheet that must come after its drawing. */
 const BEHIND = ["legacyDrawing", "legacyDrawingHF", "tableParts", "extLst"];
 
 function addType(parts: Parts, path: string, ContentType: string): void {
   append(parts.document("[Content_Types].xml").documentElement, "Override", { ContentType, PartName: `/${path}` });
 }
 
-/** Puts a sheet's charts into the file's parts; `sheet` counts from 0. */
+/** Adds the charts of a sheet to the parts of the file; `sheet` counts from 0. */
 export function addCharts(parts: Parts, sheet: number, model: Model, sheetId: string): void {
   const { getters } = model;
   const figures = getters.getFigures(sheetId).filter(({ tag }) => tag === CHART_TAG);
@@ -223,7 +223,7 @@ export function addCharts(parts: Parts, sheet: number, model: Model, sheetId: st
   });
 }
 
-/** A chart as the file has it: its sheets by name, and the cells that it covers. */
+/** A chart as in the file: sheets by name, and the cells that the chart covers. */
 export interface FileChart {
   readonly chart: KeptChart<{ readonly sheet: string; readonly zone: Zone }>;
   readonly from: Corner;
@@ -296,8 +296,8 @@ const corner = (anchor: Element, name: string): Corner => {
 };
 
 /**
- * The charts of ours on a sheet, taken out of its drawing so that the engine's own reader, which would make something else of
- * them, does not meet them.
+ * Takes our charts out of the drawing of a sheet, so that the engine's own reader, which would turn them into other
+ * charts, does not see them.
  */
 export function takeCharts(parts: Parts, sheetPath: string): FileChart[] {
   if (!parts.has(relationsOf(sheetPath))) return [];
@@ -336,7 +336,7 @@ function readChart(document: Document): FileChart["chart"] | undefined {
   return { title: titleOf(child(root, "title")), x: readAxis(x), y: readAxis(y), series };
 }
 
-/** What the engine's data say of a sheet, as far as charts need it. */
+/** The part of the engine's data on a sheet that charts need. */
 interface SheetData {
   readonly id: string;
   readonly name: string;
@@ -347,10 +347,13 @@ interface SheetData {
   readonly figures: object[];
 }
 
-/** Pixels of a column and a row that the file says nothing of. */
+/** Size in pixels of a column and a row whose size the file does not give. */
 const DEFAULT_SIZE = { col: 96, row: 23 };
 
-/** Puts charts of a file on a sheet of the engine's data, large enough to hold them; series of sheets that are not there go. */
+/**
+ * Puts the charts of a file on a sheet of the engine's data, which is made large enough to hold them. Series of sheets
+ * that do not exist are dropped.
+ */
 export function putCharts(sheet: SheetData, charts: readonly FileChart[], sheets: readonly SheetData[]): void {
   const sheetNamed = new Map(sheets.map((one) => [one.name, one]));
   const across = (first: number, last: number): number => {

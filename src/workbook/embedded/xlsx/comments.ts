@@ -1,4 +1,4 @@
-/** Notes as the comments of an .xlsx file: the words in one part, the boxes that Excel shows them in in another. */
+/** Notes as the comments of an .xlsx file: one part holds the texts, another the boxes in which Excel shows them. */
 import { boxOf } from "../../address";
 import type { Note } from "../notes";
 import { noteCell } from "../notes";
@@ -12,7 +12,7 @@ const PACKAGE_RELATIONS = "http://schemas.openxmlformats.org/package/2006/relati
 const COMMENTS_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml";
 const BOXES_TYPE = "application/vnd.openxmlformats-officedocument.vmlDrawing";
 
-/** The box of one note, to the right of its cell, hidden until the pointer is there. */
+/** The box of one note, to the right of its cell, hidden until the pointer is on the cell. */
 const noteBox = ({ col, row }: Note, index: number): string =>
   `<v:shape id="_x0000_s${1025 + index}" type="#_x0000_t202" style="position:absolute;visibility:hidden" fillcolor="#ffffe1" o:insetmode="auto">` +
   `<v:fill color2="#ffffe1"/><v:path o:connecttype="none"/><v:textbox style="mso-direction-alt:auto"/>` +
@@ -39,7 +39,7 @@ function noteWords(notes: readonly Note[]): string {
   return writeXml(document);
 }
 
-/** Puts a sheet's notes into the file's parts . `sheet` counts from 0. */
+/** Adds the notes of a sheet to the parts of the file. `sheet` counts from 0. */
 export function addComments(parts: Parts, sheet: number, notes: readonly Note[]): void {
   if (notes.length === 0) return;
   parts.set(`xl/comments${sheet + 1}.xml`, noteWords(notes));
@@ -67,7 +67,7 @@ export function addComments(parts: Parts, sheet: number, notes: readonly Note[])
   append(types.documentElement, "Override", { ContentType: COMMENTS_TYPE, PartName: `/xl/comments${sheet + 1}.xml` });
 }
 
-/** The notes of a part of comments. */
+/** Reads the notes of a part of comments. */
 export const readComments = (document: Document): Note[] =>
   all(document, "comment").flatMap((comment) => {
     const box = boxOf(comment.getAttribute("ref") ?? "");

@@ -1,6 +1,6 @@
 /**
- * Characters of texts that XML cannot hold (XML 1.0, 2.2), as a file spells them: "_x0007_" (ISO/IEC 29500-1, 22.9.2.19). A text that
- * itself looks like that spells its underscore so.
+ * Characters of texts that XML cannot hold (XML 1.0, 2.2), in the spelling of a file: "_x0007_" (ISO/IEC 29500-1,
+ * 22.9.2.19). In a text that itself looks like such a spelling, the underscore is escaped.
  */
 const FORBIDDEN = String.raw`[\0-\x08\x0b-\x1f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]`;
 const UNHELD = new RegExp(`_(?=x[0-9a-f]{4}_)|${FORBIDDEN}`, "gi");
@@ -11,5 +11,5 @@ export const heldText = (text: string): string =>
 export const plainText = (held: string): string =>
   held.replace(/_x([0-9a-f]{4})_/gi, (_, code: string) => String.fromCharCode(parseInt(code, 16)));
 
-/** For places of a file that know no such spelling: each forbidden character becomes the sign for an unreadable one. */
+/** For places of a file without such a spelling: each forbidden character becomes the replacement character. */
 export const readableText = (text: string): string => text.replace(new RegExp(FORBIDDEN, "g"), "\ufffd");

@@ -1,9 +1,9 @@
 /**
- * Formulas between Excel's file form and the engine's.
+ * Converts formulas between the form of an Excel file and the form of the engine.
  *
- * A worksheet function of an add-in is stored as `_xldudf_CLAY_LOG_TIME(...)`, newer functions of Excel as `_xlfn.NAME(...)`,
- * a reference to a spill as `_xlfn.ANCHORARRAY(A1)`. A text of the engine cannot hold a quote, so "a""b" is read as
- * ("a"&CHAR(34)&"b"); its backslash before a quote is part of the text.
+ * A worksheet function of an add-in is stored as `_xldudf_CLAY_LOG_TIME(...)`, newer functions of Excel as
+ * `_xlfn.NAME(...)`, a reference to a spill as `_xlfn.ANCHORARRAY(A1)`. A text in the engine cannot hold a quote, so
+ * "a""b" is read as ("a"&CHAR(34)&"b"); a backslash before a quote is part of the text.
  */
 import { tokenize } from "@odoo/o-spreadsheet";
 import { withPresentNames } from "../../renamed-functions";
@@ -14,7 +14,7 @@ const ANCHOR = new RegExp(String.raw`_xlfn\.ANCHORARRAY\((${REFERENCE})\)`, "g")
 const SINGLE = new RegExp(String.raw`_xlfn\.SINGLE\((${REFERENCE}(?::${REFERENCE})?)\)`, "g");
 const SPILL = new RegExp(`(${REFERENCE})#`, "g");
 
-/** Applies `change` to what stands outside texts and quoted sheet names, `inText` to each text with its quotes. */
+/** Applies `change` to the parts outside texts and quoted sheet names, and `inText` to each text with its quotes. */
 function inCode(
   formula: string,
   aText: string,
@@ -29,7 +29,10 @@ function inCode(
 const FILE_TEXT = String.raw`"(?:""|[^"])*"`;
 const ENGINE_TEXT = String.raw`"(?:\\"|[^"])*"`;
 
-/** From the text of `<f>` to what the engine types after "=". Of errors as constants it knows #REF alone, and NA() says the same as #N/A. */
+/**
+ * From the text of `<f>` to the text that the engine has after "=". Of error constants the engine knows only #REF, and
+ * NA() replaces #N/A.
+ */
 export function fromFileFormula(formula: string, rename: Rename): string {
   const known = inCode(
     formula.replace(ANCHOR, "$1#").replace(SINGLE, "$1"),
@@ -47,14 +50,14 @@ export function fromFileFormula(formula: string, rename: Rename): string {
   return renameIn(known, rename);
 }
 
-/** The texts within a formula. */
+/** The texts in a formula. */
 const textsOf = (formula: string): string =>
   tokenize(`=${formula}`)
     .filter(({ type }) => type === "STRING")
     .map(({ value }) => value)
     .join();
 
-/** The formula with `_xlfn.` before the functions that have it in `exported`. */
+/** The formula with `_xlfn.` before the functions that have this prefix in `exported`. */
 function withPrefixes(formula: string, exported: string): string {
   const newer = new Set([...exported.matchAll(/_xlfn\.([\w.]+)\(/g)].map(([, name]) => name));
   return inCode(
@@ -66,9 +69,9 @@ function withPrefixes(formula: string, exported: string): string {
 }
 
 /**
- * From an engine's formula (without "=") to the text of `<f>`. `exported` is the engine's own attempt, which knows the
- * `_xlfn.` functions and the arguments that Excel insists on, but takes a text such as "1/2" for a date: then only its
- * prefixes are used.
+ * From a formula of the engine (without "=") to the text of `<f>`. `exported` is the export of the engine: it knows the
+ * `_xlfn.` functions and the arguments that Excel requires, but takes a text such as "1/2" for a date. If it does, only
+ * its prefixes are used.
  */
 export function toFileFormula(formula: string, exported: string | undefined, rename: Rename): string {
   const base =

@@ -1,4 +1,4 @@
-/** What a file is that was handed over as an .xlsx workbook and is none, in a sentence with what to do. */
+/** Says what kind of file was opened in place of an .xlsx workbook, in a sentence with the remedy. */
 import { isXlsx } from "../../xlsx-file";
 import type { Archive } from "../../zip";
 
@@ -7,7 +7,7 @@ const TO_XLSX = "open it in Excel or LibreOffice and save it as .xlsx";
 const startsWith = (bytes: Uint8Array, start: readonly number[]): boolean =>
   start.every((byte, i) => bytes[i] === byte);
 
-/** Whether a word stands anywhere in the bytes with two bytes to a character, as in the directory of a compound file. */
+/** Whether a word occurs in the bytes with two bytes per character, as in the directory of a compound file. */
 function hasWideWord(bytes: Uint8Array, word: string): boolean {
   const wide = Uint8Array.from([...word].flatMap((one) => [one.charCodeAt(0), 0]));
   for (let at = bytes.indexOf(wide[0]!); at >= 0; at = bytes.indexOf(wide[0]!, at + 1))
@@ -15,11 +15,11 @@ function hasWideWord(bytes: Uint8Array, word: string): boolean {
   return false;
 }
 
-/** Whether the bytes are text in some spelling; of UTF-16 only that with a mark in front. */
+/** Whether the bytes are text; UTF-16 only with a byte order mark. */
 const isText = (bytes: Uint8Array): boolean =>
   startsWith(bytes, [0xff, 0xfe]) || startsWith(bytes, [0xfe, 0xff]) || !bytes.subarray(0, 4096).includes(0);
 
-/** A sentence for bytes that are no zip archive; undefined for those that are. */
+/** A sentence for bytes that are not a zip archive; undefined for a zip archive. */
 export function noArchive(bytes: Uint8Array): string | undefined {
   if (isXlsx(bytes)) return undefined;
   if (bytes.length === 0) return "The file is empty and not an .xlsx workbook: choose another one.";
@@ -39,7 +39,7 @@ export function noArchive(bytes: Uint8Array): string | undefined {
     : `This is a file of text, as .csv and .txt are, whatever its name says, and not an .xlsx workbook: ${TO_XLSX}; readings of a logger are taken in as they are under Readings.`;
 }
 
-/** A sentence for an archive without a workbook of .xlsx. */
+/** A sentence for an archive that holds no workbook of .xlsx. */
 export function noWorkbook(archive: Archive): string {
   const inside = archive.paths.find((path) => /\.xls[xmb]?$/i.test(path));
   if (archive.has("content.xml") && archive.has("mimetype"))

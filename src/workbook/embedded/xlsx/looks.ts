@@ -1,4 +1,7 @@
-/** The part of styles, put right for the engine's reader: it leaves out what it does not understand, and then counts wrongly. */
+/**
+ * Corrects the part of styles for the engine's reader, which leaves out styles that it does not understand, and then
+ * counts wrongly.
+ */
 import { WorkbookError } from "../../port";
 import { toEngineFormat } from "../formats";
 import type { FileStyle } from "./cells";
@@ -6,12 +9,12 @@ import { all, append, first } from "./xml";
 
 /** "Excel specifications and limits", Microsoft: unique cell formats. */
 const MOST_STYLES = 65_490;
-/** A theme's colours, by number. */
+/** Number of colours of a theme. */
 const MOST_COLOURS = 12;
-/** Number formats of the file itself have this number or a higher one (ISO/IEC 29500-1, 18.8.30). */
+/** Number formats of the file have this number or a higher one (ISO/IEC 29500-1, 18.8.30). */
 const OWN_FORMATS = 164;
 
-/** Built-in number formats that the engine's reader leaves out, in its spelling. */
+/** Built-in number formats that the engine's reader leaves out, in the spelling of the engine. */
 const BUILT_IN_FORMATS: Readonly<Record<number, string>> = {
   11: "0.00e",
   37: "#,##0;(#,##0)",
@@ -21,14 +24,14 @@ const BUILT_IN_FORMATS: Readonly<Record<number, string>> = {
   48: "##0.0e",
 };
 
-/** A colour of the theme that no theme has is none: the engine would leave out all that has it. */
+/** Removes colours with a number that no theme has: the engine would leave out every style with such a colour. */
 export function patchColours(document: Document): void {
   for (const name of ["color", "fgColor", "bgColor", "tabColor"])
     for (const colour of all(document, name))
       if (!(Number(colour.getAttribute("theme") ?? 0) < MOST_COLOURS)) colour.removeAttribute("theme");
 }
 
-/** Refuses more styles than Excel takes, before they are read one by one. */
+/** Refuses more styles than Excel allows, before they are read one by one. */
 export function checkStyleCount(text: string): void {
   const list = /<cellXfs\b[^]*?<\/cellXfs>/.exec(text)?.[0] ?? "";
   const count = list.split("<xf").length - 1;
@@ -38,7 +41,7 @@ export function checkStyleCount(text: string): void {
     );
 }
 
-/** Puts the part right where it is. Gives where each style's number format and lines stand. */
+/** Corrects the part in place. Returns, for each style, its positions in the lists of number formats and of borders. */
 export function patchStyles(document: Document): FileStyle[] {
   const list = first(document, "cellXfs");
   const styles = list ? all(list, "xf") : [];
@@ -52,7 +55,7 @@ export function patchStyles(document: Document): FileStyle[] {
       return [`${kind}Id`, of ? all(of, kind).length : 0];
     }),
   );
-  // The engine counts from 0 to the highest number of a format: those of the file are numbered anew.
+  // The engine counts from 0 to the highest number of a format: the formats of the file get new numbers.
   const numbers = new Map<string, string>();
   const renumbered = (element: Element): void => {
     const number = element.getAttribute("numFmtId") ?? "0";

@@ -1,6 +1,6 @@
 /**
- * The text of an XML part from outside, in the form that the engine's reader expects: it looks for prefixes, not for namespaces.
- * A file may choose its prefixes freely, and "Strict Open XML" has namespaces of its own (ISO/IEC 29500-1, annex A).
+ * Rewrites an XML part of a file for the engine's reader, which looks for prefixes and not for namespaces. A file may
+ * choose its prefixes freely, and "Strict Open XML" has other namespaces (ISO/IEC 29500-1, annex A).
  */
 import { WorkbookError } from "../../port";
 import { damaged } from "../../zip";
@@ -26,7 +26,7 @@ const PREFIXES: Readonly<Record<string, string>> = {
   "http://schemas.microsoft.com/office/excel/2006/main": "xm",
 };
 
-/** The namespace that stands for one of Strict Open XML. */
+/** The usual namespace for each namespace of Strict Open XML. */
 const FROM_STRICT: Readonly<Record<string, string>> = {
   [`${STRICT}/spreadsheetml/main`]: MAIN,
   [`${STRICT}/officeDocument/relationships`]: RELATIONS,
@@ -52,7 +52,10 @@ function decoded(bytes: Uint8Array, path: string): string {
   }
 }
 
-/** Whether a document type declaration stands before the root. No part of a workbook has one; entities in it can swell without end. */
+/**
+ * Whether a document type declaration comes before the root. No part of a workbook has one, and its entities can grow
+ * without limit.
+ */
 function hasDocumentType(text: string): boolean {
   for (let at = 0; ;) {
     while (/\s/.test(text[at] ?? "")) at++;
@@ -64,10 +67,13 @@ function hasDocumentType(text: string): boolean {
   }
 }
 
-/** Elements of a workbook stand within twenty others at the most; parsers take very long for many more, or overflow. */
+/**
+ * Elements of a workbook are nested within at most twenty others; parsers take very long, or overflow, with far deeper
+ * nesting.
+ */
 const MOST_DEPTH = 250;
 
-/** Whether elements stand deeper within one another than in any workbook, whatever stands in comments. */
+/** Whether elements are nested deeper than in any workbook; comments are ignored. */
 function isTooDeep(text: string): boolean {
   let depth = 0;
   for (let at = text.indexOf("<"); at >= 0; at = text.indexOf("<", at + 1)) {
@@ -82,7 +88,7 @@ function isTooDeep(text: string): boolean {
   return false;
 }
 
-/** Whether each namespace has its usual prefix, and no other one has it. */
+/** Whether each namespace has its usual prefix, and no other namespace has that prefix. */
 function isUsual(text: string): boolean {
   for (const [, prefix = "", double, single] of text.matchAll(
     /\sxmlns(?::([\w.-]+))?\s*=\s*(?:"([^"]*)"|'([^']*)')/g,
@@ -103,7 +109,10 @@ const known = (uri: string | null): string | undefined => {
   return open in PREFIXES ? open : undefined;
 };
 
-/** The document written with the usual prefixes; elements and attributes of unknown namespaces are left out. "" where the root is one. */
+/**
+ * The document written with the usual prefixes, without elements and attributes of unknown namespaces. "" if the root
+ * is in an unknown namespace.
+ */
 function rewritten(document: Document): string {
   const used = new Set<string>();
   const out: string[] = [];
@@ -127,7 +136,7 @@ function rewritten(document: Document): string {
     const name = named(uri, element.localName);
     out.push(`<${name}${attributesOf(element)}>`);
     for (const child of element.childNodes)
-      // Node type 1 is an element, 3 a text, 4 a text that is written without escapes.
+      // Node type 1 is an element, 3 a text, 4 a CDATA section (a text without escapes).
       if (child.nodeType === 1) write(child as Element);
       else if (child.nodeType === 3 || child.nodeType === 4) out.push(escaped(child.textContent ?? ""));
     out.push(`</${name}>`);
@@ -137,7 +146,9 @@ function rewritten(document: Document): string {
   return out.length === 0 ? "" : out[0]!.replace(/^<[^\s>]+/, (start) => start + declarations) + out.slice(1).join("");
 }
 
-/** A part as text, with the usual prefixes. What is no XML, or declares a document type, is refused with a sentence. */
+/**
+ * A part as text, with the usual prefixes. Refuses a part that is not XML or declares a document type, with a sentence.
+ */
 export function partText(bytes: Uint8Array, path: string): string {
   const text = decoded(bytes, path);
   if (hasDocumentType(text))

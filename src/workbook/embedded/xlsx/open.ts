@@ -1,4 +1,7 @@
-/** An .xlsx file as a workbook: what the engine's own reader would drop or misread is put right before and after it. */
+/**
+ * Opens an .xlsx file as a workbook. Parts that the engine's own reader would drop or misread are corrected before and
+ * after it reads.
+ */
 import { quoted } from "../../address";
 import { helpers, load } from "@odoo/o-spreadsheet";
 import { cellAddress } from "../../address";
@@ -29,24 +32,24 @@ import { all, append, first } from "./xml";
 
 export interface Opened {
   readonly workbook: OpenWorkbook;
-  /** What of the file could not be kept, in sentences. */
+  /** Parts of the file that could not be kept, in sentences. */
   readonly remarks: readonly string[];
 }
 
 interface Names {
-  /** "'Sheet 1'!A1:B2" by the engine's name. */
+  /** Ranges ("'Sheet 1'!A1:B2") by engine name. */
   readonly ranges: Record<string, string>;
-  /** By sheet name: local name to engine's name. */
+  /** By sheet name: local name to engine name. */
   readonly local: Map<string, LocalNames>;
   readonly dropped: readonly string[];
-  /** By sheet name: its names that led to no cells. */
+  /** By sheet name: the names of the sheet that led to no cells. */
   readonly lost: Map<string, string[]>;
 }
 
 const RANGE = /^(?:'((?:[^']|'')+)'|([^'!]+))!(\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?)$/;
 const POSSIBLE_NAME = /^[\p{L}_][\p{L}\p{N}_.]*$/u;
 
-/** The file's names: those of the workbook keep theirs, those of a sheet get a free one. */
+/** The names of the file: names of the workbook stay, names of a sheet get a free engine name. */
 function readNames(workbook: Document, sheetNames: readonly string[]): Names {
   const dropped: string[] = [];
   const lost = new Map<string, string[]>();
@@ -84,7 +87,7 @@ function readNames(workbook: Document, sheetNames: readonly string[]): Names {
   return { ranges, local, dropped, lost };
 }
 
-/** A local name is written in any letter case; another sheet's is written "'Sheet 2'!name". */
+/** A local name may be in any letter case; a name of another sheet is written "'Sheet 2'!name". */
 function renamer(names: Names, sheet: string) {
   const find = (of: string, name: string) => calledIn(names.local.get(of), planName(name));
   return {
@@ -97,7 +100,10 @@ function renamer(names: Names, sheet: string) {
   };
 }
 
-/** What the engine's reader needs of the rules: a second bound only where there are two, which others write everywhere. */
+/**
+ * Corrects the rules for the engine's reader: a second bound is kept only where a rule has two; other programs write
+ * one everywhere.
+ */
 function patchRules(document: Document): void {
   for (const rule of all(document, "dataValidation")) {
     const isOpen = !/^(?:between|notBetween)$/.test(rule.getAttribute("operator") ?? "between");
@@ -107,7 +113,10 @@ function patchRules(document: Document): void {
   }
 }
 
-/** Leaves of the rows what the engine's reader is still wanted for: groups of rows, and formulas that lead to tables and other files. */
+/**
+ * Leaves in the rows only the parts that the engine's reader still reads: groups of rows, and formulas of tables and of
+ * other files.
+ */
 function emptySheet(document: Document, { cells, left, colNumber }: Cells): void {
   let groups = 0;
   const data = first(document, "sheetData") ?? append(document.documentElement, "sheetData");
@@ -125,25 +134,32 @@ function emptySheet(document: Document, { cells, left, colNumber }: Cells): void
     }
     rows.push(row);
   }
-  // All at once: a browser takes a time for each removal that grows with the rows that are left.
+  // All rows are replaced at once: removed one by one, each would take a browser a time that grows with the number of
+  // rows left.
   data.replaceChildren(...rows);
-  // The columns that are described reach as far as the last cell.
+  // The described columns reach as far as the last cell.
   append(append(data, "row", { r: "1" }), "c", { r: cellAddress(0, colNumber - 1) });
   for (const column of all(document, "col")) column.removeAttribute("style");
   for (const link of all(document, "hyperlink")) link.remove();
 }
 
-/** Rows in groups, for which the engine's reader takes a time that grows with the square of their number. */
+/**
+ * More grouped rows than this are not read: the engine's reader takes a time that grows with the square of their
+ * number.
+ */
 const MOST_GROUPED = 5000;
 
-/** In cells of text the engine shows the apostrophe that keeps a text from being read as a number or a date: it is not needed there. */
+/**
+ * Removes apostrophes in cells of text format, where the engine would show them: the format alone keeps a text from
+ * being read as a number or a date.
+ */
 function bareTexts(sheet: any, formats: Readonly<Record<string, string>>): void {
   const isText = inZonesOf(sheet.formats, (id) => formats[id] === TEXT_FORMAT);
   for (const [address, content] of Object.entries<string>(sheet.cells))
     if (content?.startsWith?.("'") && isText(address)) sheet.cells[address] = bareText(content);
 }
 
-/** Targets of a sheet's links out of the file, by relationship. */
+/** Targets of the links of a sheet out of the file, by relationship. */
 function linksOf(parts: Parts, sheetPath: string): Map<string, string> {
   const relations = relationsOf(sheetPath);
   if (!parts.has(relations)) return new Map();
@@ -154,7 +170,7 @@ function linksOf(parts: Parts, sheetPath: string): Map<string, string> {
   );
 }
 
-/** The notes of a sheet, by its part's own relationships. */
+/** The notes of a sheet, found by the relationships of its part. */
 function notesOf(parts: Parts, sheetPath: string): Note[] {
   const relations = relationsOf(sheetPath);
   if (!parts.has(relations)) return [];
@@ -165,17 +181,17 @@ function notesOf(parts: Parts, sheetPath: string): Note[] {
   return part && parts.has(part) ? readComments(parts.document(part)) : [];
 }
 
-/** The engine takes a negative limit of a file for a formula. */
+/** The engine reads a negative limit in a file as a formula. */
 const plainNumber = (limit: string): string => limit.replace(/^=(?=-[\d.]+(?:e[+-]?\d+)?$)/i, "");
 
-/** Open rows end where the sheet does. */
+/** Cuts open rows to the size of the sheet. */
 const protectionWithin = (sheet: Sized, protection: Protection | undefined): Protection | undefined =>
   protection && { ...protection, open: protection.open.flatMap((zone) => within(zone, sheet) ?? []) };
 
 /** Kinds of rules that the engine drops. */
 const UNKNOWN_RULES = new Set(["whole", "time", "textLength"]);
 
-/** What the engine's reader and the engine may stumble over, and a workbook can do without. */
+/** Contents that the engine or its reader may fail on, and that a workbook can do without. */
 const DISPENSABLE: readonly {
   readonly called: string;
   readonly elements: readonly string[];
@@ -190,7 +206,7 @@ const DISPENSABLE: readonly {
 
 type Dispensable = (typeof DISPENSABLE)[number];
 
-/** The parts without some kinds of things on their sheets. */
+/** The parts without some kinds of contents on their sheets. */
 function without(texts: readonly (readonly [string, string])[], kinds: readonly Dispensable[]): Parts {
   const isLeft = (path: string): boolean => !kinds.some((kind) => kind.parts?.test(path));
   const parts = new Parts(texts.filter(([path]) => isLeft(path)));
@@ -208,8 +224,8 @@ function without(texts: readonly (readonly [string, string])[], kinds: readonly 
 }
 
 /**
- * The model that `make` makes of the parts: of all of them, or else without what the engine stumbles over, one kind after the other and at
- * last all. Says what was left out.
+ * The model that `make` makes of the parts: from all of them if possible, otherwise without the contents that the
+ * engine fails on, one kind after the other and at last all kinds. Says what was left out.
  */
 function withWhatGoes(
   texts: readonly (readonly [string, string])[],
@@ -238,14 +254,14 @@ function archiveOf(bytes: Uint8Array): { archive: Archive; main: string } {
   return { archive, main };
 }
 
-/** The texts that cells share. */
+/** The shared texts of the cells. */
 function stringsOf(parts: Parts): string[] {
   if (!parts.has(STRINGS)) return [];
   const strings = [...parts.document(STRINGS).documentElement.children].filter(({ localName }) => localName === "si");
   return strings.map(runsText);
 }
 
-/** What the engine would not read of each sheet, or not as it stands. */
+/** Content of each sheet that the engine would not read, or would read differently. */
 interface Kept {
   readonly read: Cells;
   readonly own: Record<string, unknown>;
@@ -318,7 +334,7 @@ function read(bytes: Uint8Array): Opened {
       Object.assign(sheet, own, { styles: looks, formats, borders, rowNumber, colNumber });
       sheet.cells = { ...cells.cells, ...formulas };
       sheet.rows = inGroups(cells.rows, sheet.headerGroups?.ROW ?? []);
-      // The engine's own lock would keep inputs too.
+      // The engine's own lock would lock inputs too.
       sheet.isLocked = false;
       bareTexts(sheet, data.formats);
     }
@@ -380,7 +396,7 @@ function read(bytes: Uint8Array): Opened {
   return { workbook: { model, localNames, lost }, remarks };
 }
 
-/** The rows; those in a closed group are hidden by it, and no more when it is opened. */
+/** Rows in a closed group lose their own hidden mark: the group hides them, and opening the group shows them. */
 const inGroups = (
   rows: Cells["rows"],
   groups: readonly { readonly isFolded: boolean; readonly start: number; readonly end: number }[],
@@ -395,7 +411,7 @@ const inGroups = (
   );
 };
 
-/** Opens the bytes of an .xlsx file; what cannot be read is refused with a sentence. */
+/** Opens the bytes of an .xlsx file; refuses a file that cannot be read with a sentence. */
 export function openXlsx(bytes: Uint8Array): Opened {
   try {
     return read(bytes);

@@ -1,7 +1,7 @@
 /**
- * The parts of an .xlsx file that belong to its workbook, found by the relationships between them (ISO/IEC 29500-2, 9), under the
- * paths and with the kind of content by which the engine's reader looks for them. Names and kinds that the file itself has do not
- * matter; what nothing leads to is not read.
+ * The parts of an .xlsx file that belong to its workbook, found by the relationships between them (ISO/IEC 29500-2, 9),
+ * under the paths and content types that the engine's reader expects. The names and content types in the file do not
+ * matter; a part that no relationship leads to is not read.
  */
 import { WorkbookError } from "../../port";
 import { damaged, type Archive } from "../../zip";
@@ -16,12 +16,12 @@ export const STYLES = "xl/styles.xml";
 export const STRINGS = "xl/sharedStrings.xml";
 const THEME = "xl/theme/theme1.xml";
 
-/** A hundred times what a test needs; the page becomes slow long before Excel does. */
+/** A hundred times as many as a test needs; the page becomes slow long before Excel does. */
 const MOST_SHEETS = 250;
 
 export interface Package {
   readonly parts: Parts;
-  /** By path, as the engine takes them. */
+  /** Pictures by path, as the engine takes them. */
   readonly pictures: Readonly<Record<string, { readonly imageSrc: string }>>;
   /** The sheets of cells, in the order of their tabs. */
   readonly sheets: readonly { readonly name: string; readonly path: string }[];
@@ -30,13 +30,13 @@ export interface Package {
 
 interface Relation {
   readonly id: string;
-  /** "worksheet": the last word of its type. */
+  /** The last word of the relationship's type: "worksheet". */
   readonly kind: string;
   readonly target: string;
   readonly isExternal: boolean;
 }
 
-/** The relationships of a part; none where the file has no part for them. */
+/** The relationships of a part; empty if the file has no part for them. */
 function relationsIn(archive: Archive, from: string): Relation[] {
   const path = relationsOf(from);
   if (!archive.has(path)) return [];
@@ -49,7 +49,7 @@ function relationsIn(archive: Archive, from: string): Relation[] {
   }));
 }
 
-/** The path that a relationship leads to, as the archive has it: addresses may be written with percent signs. */
+/** The path that a relationship leads to, as in the archive; the relationship may write it with percent signs. */
 function targetOf(archive: Archive, from: string, { target }: Relation): string {
   const path = pathOf(target, from);
   if (archive.has(path)) return path;
@@ -63,7 +63,7 @@ function targetOf(archive: Archive, from: string, { target }: Relation): string 
 const escaped = (text: string): string =>
   text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll('"', "&quot;");
 
-/** Relationships as text: id, type and target. */
+/** Relationships as XML text: id, type and target. */
 const relationsText = (list: readonly { id: string; kind: string; target: string; isExternal?: boolean }[]): string =>
   `<Relationships xmlns="${PACKAGE_RELATIONS}">${list
     .map(
@@ -72,7 +72,7 @@ const relationsText = (list: readonly { id: string; kind: string; target: string
     )
     .join("")}</Relationships>`;
 
-/** Where a part of a kind goes, by its number, and what its content is called. */
+/** The new path of a part of a kind, by its number, and its content type. */
 const PLACES: Readonly<Record<string, { readonly path: (number: number) => string; readonly type?: string }>> = {
   worksheet: { path: (number) => `xl/worksheets/sheet${number}.xml`, type: "spreadsheetml.worksheet" },
   drawing: { path: (number) => `xl/drawings/drawing${number}.xml`, type: "drawing" },
@@ -87,7 +87,7 @@ const SINGLE_TYPES: readonly (readonly [string, string])[] = [
   [STYLES, "spreadsheetml.styles"],
   [THEME, "theme"],
 ];
-/** Kinds that a part of a kind may lead to. */
+/** The kinds that a part of a kind may lead to. */
 const LEADS_TO: Readonly<Record<string, readonly string[]>> = {
   worksheet: ["drawing", "comments", "table", "pivotTable"],
   drawing: ["chart", "image"],
@@ -102,7 +102,7 @@ function dataAddress(path: string, content: Uint8Array): string {
   return `data:image/${PICTURE_TYPES[ending] ?? ending};base64,${btoa(binary)}`;
 }
 
-/** The file's own colours where it names none: those of Office since 2013. */
+/** The colours for a file without a theme: those of Office since 2013. */
 const USUAL_COLOURS = [
   ...["000000", "FFFFFF", "44546A", "E7E6E6", "4472C4", "ED7D31"],
   ...["A5A5A5", "FFC000", "5B9BD5", "70AD47", "0563C1", "954F72"],
@@ -117,14 +117,14 @@ const USUAL_STYLES =
   `<styleSheet xmlns="${MAIN}"><fonts><font><sz val="11"/><name val="Calibri"/></font></fonts><fills><fill><patternFill patternType="none"/></fill></fills>` +
   `<borders><border/></borders><cellXfs><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellXfs></styleSheet>`;
 
-/** Where the workbook's own part stands; undefined where the archive has none. */
+/** The path of the workbook's part; undefined if the archive has none. */
 export function workbookPath(archive: Archive): string | undefined {
   const main = relationsIn(archive, "").find(({ kind }) => kind === "officeDocument");
   const path = main ? targetOf(archive, "", main) : "xl/workbook.xml";
   return archive.has(path) ? path : undefined;
 }
 
-/** A part as XML, whose root is in the namespace of spreadsheets. */
+/** A part as XML whose root is in the namespace of spreadsheets. */
 export function sheetPart(parts: Parts, path: string, root: string, called: string): Document {
   let document: Document;
   try {
@@ -140,7 +140,7 @@ export function sheetPart(parts: Parts, path: string, root: string, called: stri
   return document;
 }
 
-/** Relationships that a sheet names beside its cells. */
+/** The ids of relationships that a sheet names outside its cells. */
 function namedIds(sheet: Element): string[] {
   const beside = [...sheet.children].filter(({ localName }) => localName !== "sheetData");
   return beside
@@ -155,7 +155,7 @@ const SHEET_WORDS: Readonly<Record<string, string>> = {
   xlIntlMacrosheet: "macro sheet",
 };
 
-/** Reads the parts of the workbook at `main`. What is missing and cannot be done without is refused with a sentence. */
+/** Reads the parts of the workbook at `main`. A missing part that the workbook needs is refused with a sentence. */
 export function readPackage(archive: Archive, main: string): Package {
   const parts = new Parts([]);
   const pictures: Record<string, { imageSrc: string }> = {};
@@ -169,7 +169,7 @@ export function readPackage(archive: Archive, main: string): Package {
     counts.set(kind, (counts.get(kind) ?? 0) + 1);
     return counts.get(kind)!;
   };
-  /** Takes a part and what it leads to. Gives where it stands now. */
+  /** Takes a part and the parts that it leads to. Returns its new path. */
   const takePart = (kind: string, from: string): string => {
     const { path, type } = PLACES[kind]!;
     const to = path(next(kind));
@@ -190,7 +190,7 @@ export function readPackage(archive: Archive, main: string): Package {
         },
       ];
     });
-    // Each place is two folders deep, or is led to from one that is.
+    // Each path is two folders deep, or a path two folders deep leads to it.
     const relative = led.map((one) =>
       one.target.startsWith("/xl/") ? { ...one, target: `..${one.target.slice(3)}` } : one,
     );
@@ -221,7 +221,7 @@ export function readPackage(archive: Archive, main: string): Package {
   };
   if (!single("styles", STYLES, "styleSheet")) parts.set(STYLES, USUAL_STYLES);
   single("sharedStrings", STRINGS, "sst");
-  // A theme that the file names and does not have is no loss: it only gives colours.
+  // A theme that the file names but does not have is ignored: it only gives colours.
   const named = missing.length;
   if (!single("theme", THEME, "")) parts.set(THEME, USUAL_THEME);
   missing.length = named;
@@ -232,7 +232,7 @@ export function readPackage(archive: Archive, main: string): Package {
       `The file has ${entries.length.toLocaleString("en-US")} sheets, and at most ${MOST_SHEETS} can be opened here: move those that are wanted to a workbook of their own in Excel.`,
     );
   const led: { id: string; kind: string; target: string }[] = [];
-  /** By the position in the file: the position here. */
+  /** From the position of a sheet in the file to its position here. */
   const positions = new Map<number, number>();
   const sheets: { name: string; path: string }[] = [];
   entries.forEach((entry, at) => {

@@ -1,4 +1,6 @@
-/** The text parts of an .xlsx file by path. A part that is worked on as XML is parsed once, and written once at the end. */
+/**
+ * The text parts of an .xlsx file by path. A part that is changed as XML is parsed once, and written once at the end.
+ */
 import { parseXml, writeXml } from "./xml";
 
 export class Parts {
@@ -28,7 +30,7 @@ export class Parts {
     this.#texts.delete(path);
   }
 
-  /** The part as XML, to be changed where it is; `otherwise` is its text where the file has no such part. */
+  /** The part as XML, to be changed in place; `otherwise` is its text if the file has no such part. */
   document(path: string, otherwise?: string): Document {
     let document = this.#documents.get(path);
     if (document) return document;
@@ -57,7 +59,7 @@ export class Parts {
   }
 }
 
-/** The path that a relationship of the part `from` leads to; none leads out of the file. */
+/** The path that a relationship of the part `from` leads to; the relationship must lead to a part of the file. */
 export function pathOf(target: string, from: string): string {
   const steps = target.startsWith("/") ? [] : from.split("/").slice(0, -1);
   for (const step of target.split("/"))
@@ -66,5 +68,5 @@ export function pathOf(target: string, from: string): string {
   return steps.join("/");
 }
 
-/** Where the relationships of a part stand. */
+/** The path of the relationships of a part. */
 export const relationsOf = (path: string): string => path.replace(/([^/]+)$/, "_rels/$1.rels");

@@ -1,4 +1,7 @@
-/** How a sheet is printed, in an .xlsx file: a name of the sheet for its pages, paper and footer in the sheet's own part. */
+/**
+ * The print layout of a sheet in an .xlsx file: a name of the sheet for its pages; paper and footer in the part of the
+ * sheet.
+ */
 import { helpers } from "@odoo/o-spreadsheet";
 import {
   breakAttributes,
@@ -21,16 +24,19 @@ import { all, append, first } from "./xml";
 
 export const PRINT_AREA = "_xlnm.Print_Area";
 
-/** The numbers by which the file knows papers. */
+/** The numbers of the papers in the file. */
 const PAPERS = { A4: "9", Letter: "1" } as const;
 
-/** Parts of a sheet that stand behind its page set-up. */
+/** Elements of a sheet that must come after its page set-up. */
 const BEHIND = ["drawing", "legacyDrawing", "tableParts"];
 
-/** Points of a row on paper where the sheet says nothing of it: the engine's own are higher, and pages would run over. */
+/**
+ * Height in points of a printed row if the sheet gives none: the engine's own rows are higher, and pages would
+ * overflow.
+ */
 const ROW_HEIGHT = 13.5;
 
-/** The size of printed pages by the sheet's own columns and rows. */
+/** The sizes of printed pages, from the columns and rows of the sheet. */
 function sizesOf(document: Document, pages: readonly Box[]): Size[] {
   const widths = new Map<number, number>();
   for (const column of all(document, "col"))
@@ -53,7 +59,10 @@ function sizesOf(document: Document, pages: readonly Box[]): Size[] {
   }));
 }
 
-/** Puts a sheet's printing into the file's parts; `sheet` counts from 0. Its pages are named with the workbook's names. */
+/**
+ * Adds the print layout of a sheet to the parts of the file; `sheet` counts from 0. The workbook's names hold its
+ * pages.
+ */
 export function addPrint(parts: Parts, sheet: number, layout: PrintLayout | undefined): void {
   if (!layout) return;
   const path = `xl/worksheets/sheet${sheet}.xml`;
@@ -85,7 +94,10 @@ export function addPrint(parts: Parts, sheet: number, layout: PrintLayout | unde
   if (behind) for (const element of made) behind.before(element);
 }
 
-/** A sheet's printing, from its own part and the reference of its areas ("Sheet!$A$1:$P$72,Sheet!$Q$46:$AF$72"). */
+/**
+ * Reads the print layout of a sheet from its part and the reference of its print areas
+ * ("Sheet!$A$1:$P$72,Sheet!$Q$46:$AF$72").
+ */
 export function readPrint(document: Document, area: string | undefined): PrintLayout | undefined {
   if (area === undefined) return undefined;
   const setup = first(document, "pageSetup");

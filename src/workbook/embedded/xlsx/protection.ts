@@ -1,4 +1,6 @@
-/** Protection without a password in an .xlsx file: the sheet's own mark, and for each style whether its cells are open. */
+/**
+ * Protection without a password in an .xlsx file: the mark of the sheet, and for each style whether its cells are open.
+ */
 import { helpers } from "@odoo/o-spreadsheet";
 import type { Protection } from "../protection";
 import type { Zone } from "../zones";
@@ -17,7 +19,7 @@ export function openStyles(styles: Document | undefined): OpenStyles {
 
 const isUnlocked = (xf: Element): boolean => /^(0|false)$/.test(first(xf, "protection")?.getAttribute("locked") ?? "1");
 
-/** A run of neighbours in a column, or of whole rows, as one zone. */
+/** Neighbouring zones in a column, or whole rows, joined to one zone. */
 function joined(zones: readonly Zone[]): Zone[] {
   const found: Zone[] = [];
   for (const zone of [...zones].sort((a, b) => a.left - b.left || a.right - b.right || a.top - b.top)) {
@@ -31,7 +33,7 @@ function joined(zones: readonly Zone[]): Zone[] {
 
 const LAST_COLUMN = 16_383;
 
-/** A sheet's protection; open rows without cells count as wide as a sheet can be. */
+/** The protection of a sheet; open rows without cells are as wide as a sheet can be. */
 export function readProtection(document: Document, open: OpenStyles): Protection {
   const mark = first(document, "sheetProtection");
   const isOpen = (element: Element): boolean => open.has(Number(element.getAttribute("s") ?? 0));
@@ -49,7 +51,7 @@ export function readProtection(document: Document, open: OpenStyles): Protection
   return { on: mark !== undefined && !/^(0|false)$/.test(mark.getAttribute("sheet") ?? "0"), open: joined(zones) };
 }
 
-/** Puts a sheet's protection into the file's parts. `sheet` counts from 0. */
+/** Adds the protection of a sheet to the parts of the file. `sheet` counts from 0. */
 export function addProtection(parts: Parts, sheet: number, { on, open }: Protection): void {
   const path = `xl/worksheets/sheet${sheet}.xml`;
   const document = parts.document(path);
@@ -62,14 +64,14 @@ export function addProtection(parts: Parts, sheet: number, { on, open }: Protect
   if (open.length > 0) openCells(parts, data, open);
 }
 
-/** In the file, 0 is what may be done. */
+/** In the file, 0 means that an action is allowed. */
 const ALLOWED = { formatCells: "0", formatColumns: "0", formatRows: "0", insertRows: "0", deleteRows: "0" };
 
 function openCells(parts: Parts, data: Element, open: readonly Zone[]): void {
   const styles = parts.document("xl/styles.xml");
   const list = first(styles, "cellXfs")!;
   const known = new Map<number, number>();
-  /** The number of the style that differs in being open. */
+  /** The number of a style that is equal except that its cells are open. */
   const opened = (style: number): string => {
     let number = known.get(style);
     if (number === undefined) {
@@ -93,7 +95,7 @@ function openCells(parts: Parts, data: Element, open: readonly Zone[]): void {
         cell.setAttribute("s", opened(Number(cell.getAttribute("s") ?? 0)));
     }
   const last = Math.max(-1, ...rows.keys());
-  // Rows that hold nothing are open as a whole; the engine writes none of those below the last cell.
+  // Blank rows are open as a whole; the engine does not write those below the last cell.
   for (const zone of open.filter(({ left, right }) => right - left >= WIDE))
     for (let top = zone.top; top <= zone.bottom; top++) {
       const present = rows.get(top);
@@ -104,5 +106,5 @@ function openCells(parts: Parts, data: Element, open: readonly Zone[]): void {
     }
 }
 
-/** Open zones at least as wide are meant as whole rows. */
+/** Open zones of at least this width mean whole rows. */
 const WIDE = 40;

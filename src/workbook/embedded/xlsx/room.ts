@@ -1,19 +1,22 @@
-/** How large a sheet of a file is: as its cells are, and a little more for what leads to blank ones. Ranges beyond are cut there. */
+/**
+ * The size of a sheet of a file: enough for its cells, and limited room for ranges that lead to blank cells. Ranges
+ * beyond the sheet are cut.
+ */
 import { helpers } from "@odoo/o-spreadsheet";
 import { boxOf } from "../../address";
 import { addressOf, toZone, type Zone } from "../zones";
 import { MOST_COLS } from "./cells";
 
-/** A sheet of the engine's data, as far as its size goes. */
+/** The part of the engine's data on a sheet that gives its size. */
 export interface Sized {
   readonly name: string;
   rowNumber: number;
   colNumber: number;
 }
 
-/** A range without content makes no sheet larger than this. */
+/** A range without content makes no sheet larger than this many cells. */
 const MOST_ROOM = 5e6;
-/** Cells of a sheet that are merged, one by one in the engine. */
+/** The most merged cells of a sheet; the engine stores them one by one. */
 const MOST_MERGED = 500_000;
 
 /** Makes the sheet large enough for a cell, unless it would become too large. */
@@ -25,14 +28,14 @@ export function makeRoom(sheet: Sized, { col, row }: { readonly col: number; rea
   sheet.colNumber = cols;
 }
 
-/** The zone as far as the sheet reaches; undefined where it lies outside. */
+/** The part of a zone within the sheet; undefined if it lies outside. */
 export function within<Z extends Zone>(zone: Z, { rowNumber, colNumber }: Sized): Z | undefined {
   const right = Math.min(zone.right, colNumber - 1);
   const bottom = Math.min(zone.bottom, rowNumber - 1);
   return zone.left <= right && zone.top <= bottom ? { ...zone, right, bottom } : undefined;
 }
 
-/** Ranges of a list ("A1:B2"), as far as the sheet reaches. */
+/** Ranges of a list ("A1:B2"), cut to the sheet. */
 export const rangesWithin = (ranges: readonly string[], sheet: Sized): string[] =>
   ranges.flatMap((range) => {
     const box = boxOf(range) ?? wholeLines(range);
@@ -55,7 +58,10 @@ const placesOf = ({ left, right, top, bottom }: Zone): number[] =>
     Array.from({ length: right - left + 1 }, (__, col) => (top + row) * MOST_COLS + left + col),
   ).flat();
 
-/** Merged cells that do not overlap, of more than one cell, as far as the sheet reaches, with a sentence where some are cut or left out. */
+/**
+ * Merged ranges of more than one cell that do not overlap, cut to the sheet, with a sentence if some were cut or left
+ * out.
+ */
 export function mergesWithin(merges: readonly string[], sheet: Sized): { merges: string[]; remarks: string[] } {
   const kept: string[] = [];
   const taken = new Set<number>();

@@ -1,4 +1,7 @@
-/** A workbook as an .xlsx file: the engine's own export, with what it leaves out or gets wrong put right. */
+/**
+ * Saves a workbook as an .xlsx file: the engine's own export, with corrections where the export leaves something out or
+ * is wrong.
+ */
 import { helpers } from "@odoo/o-spreadsheet";
 import { strToU8, zipSync } from "fflate";
 import { boxAddress, quoted } from "../../address";
@@ -24,7 +27,7 @@ import { Parts } from "./parts";
 import { addWords } from "./words";
 import { all, append, first, parseXml } from "./xml";
 
-/** A name as the file has it: its sheet's position where it is local. */
+/** A name as in the file, with the position of its sheet if it is local. */
 interface FileName {
   readonly name: string;
   readonly sheetIndex?: number;
@@ -41,7 +44,10 @@ const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
 
 const fixed = (sheet: string, zone: Zone): string => `${quoted(sheet)}!${boxAddress(toBox(zone))}`;
 
-/** The workbook's names, and for a formula of a sheet what each engine name is called in the file. */
+/**
+ * The names of the workbook, and a function that gives the name in the file for each engine name in the formulas of a
+ * sheet.
+ */
 function fileNames({ model, localNames }: OpenWorkbook) {
   const { getters } = model;
   const sheetIds = getters.getSheetIds();
@@ -83,7 +89,7 @@ function addNames(document: Document, names: readonly FileName[]): void {
     );
 }
 
-/** The engine writes colours without their opacity, of which the schema wants two digits more. */
+/** The engine writes colours without opacity, for which the schema requires two more digits. */
 function patchColours(document: Document): void {
   for (const name of ["color", "fgColor", "bgColor", "tabColor"])
     for (const colour of all(document, name)) {
@@ -92,7 +98,7 @@ function patchColours(document: Document): void {
     }
 }
 
-/** The view that every sheet says it is shown in, which the engine leaves out, with the sheet in front. */
+/** Adds the view that every sheet needs, with the sheet in front selected: the engine leaves views out. */
 function addView(document: Document, activeTab: number): void {
   const views = append(document.documentElement, "bookViews");
   append(views, "workbookView", { activeTab: String(activeTab) });
@@ -107,12 +113,14 @@ function patchStyles(document: Document): void {
   if (formats && formats.children.length === 0) formats.remove();
 }
 
-/** An apostrophe in front marks a text in the engine; in the file the cell's type says so. */
+/** In the engine an apostrophe in front marks a text; in the file the type of the cell does. */
 function patchStrings(document: Document): void {
   for (const string of all(document, "t")) string.textContent = string.textContent.replace(/^'/, "");
 }
 
-/** The cells that a formula's answer covers: the engine itself says one cell where the answer begins with an error. */
+/**
+ * The cells that the answer of a formula covers: the engine itself reports one cell if the answer begins with an error.
+ */
 function spillOf({ getters }: Model, position: { sheetId: string; col: number; row: number }): Zone | undefined {
   const zone = getters.getSpreadZone(position);
   if (!zone || getters.getEvaluatedCell(position).type !== "error") return zone;
@@ -127,7 +135,7 @@ function spillOf({ getters }: Model, position: { sheetId: string; col: number; r
   return { left: col, right, top: row, bottom };
 }
 
-/** Excel lets no array stand in merged cells: what stands there gives one value. */
+/** Excel allows no array in merged cells: a formula there gives one value. */
 function withoutArray(cell: Element, formula: Element): void {
   cell.removeAttribute("cm");
   for (const mark of ["t", "ref"]) formula.removeAttribute(mark);
@@ -152,7 +160,7 @@ function patchSheet(document: Document, sheetId: string, workbook: OpenWorkbook,
     const cell = cells.get(helpers.toXC(position.col, position.row));
     if (!cell) continue;
     const { value } = getters.getEvaluatedCell(position);
-    // A constant that is an error, which the engine would write as a text. One with an apostrophe in front is a text.
+    // An error constant, which the engine would write as a text. With an apostrophe in front it is a text.
     if (!held.isFormula) {
       if (helpers.isEvaluationError(held.content) && held.format !== TEXT_FORMAT) setValue(cell, value);
       continue;
@@ -167,7 +175,7 @@ function patchSheet(document: Document, sheetId: string, workbook: OpenWorkbook,
       continue;
     }
 
-    // The engine leaves the cells that an answer spills into without values.
+    // The engine writes no values for the cells that an answer spills into.
     const spill = spillOf(workbook.model, position);
     if (spill) exported?.setAttribute("ref", addressOf(spill));
     if (!spill || !exported) continue;
@@ -182,7 +190,7 @@ function patchSheet(document: Document, sheetId: string, workbook: OpenWorkbook,
   addWords(rules, workbook.model, sheetId);
 }
 
-/** Nothing is offered that could not be opened again. */
+/** Checks that the part can be opened again, before the file is offered. */
 function checkAgain(path: string, text: string): void {
   try {
     parseXml(text);
@@ -223,7 +231,7 @@ export async function saveXlsx(workbook: OpenWorkbook): Promise<Uint8Array<Array
   return zipSync({ ...packed, ...pictures }) as Uint8Array<ArrayBuffer>;
 }
 
-/** The bytes of an image that the engine keeps as a data address. */
+/** The bytes of an image that the engine stores as a data address. */
 async function imageBytes(source: string): Promise<Uint8Array> {
   if (!source.startsWith("data:"))
     throw new WorkbookError("A picture in the workbook is not held in it and cannot be saved: remove it.");

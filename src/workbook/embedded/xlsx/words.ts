@@ -1,10 +1,13 @@
-/** What a host says to a person who types what a rule refuses, and before: the engine has none of it, a file does. */
+/**
+ * The messages of entry rules: the hint before an entry, and the sentence when the rule refuses it. The engine does not
+ * have them; a file does.
+ */
 import type { Model } from "../engine";
 import { heldText, plainText } from "./escapes";
 
 const WORDS = ["errorTitle", "error", "promptTitle", "prompt"] as const;
 
-/** Carried by a rule of the engine under this key, beside what the engine knows of it. */
+/** A rule of the engine holds the messages under this key, beside the fields of the engine. */
 export type Words = Partial<Record<(typeof WORDS)[number], string>>;
 
 interface Rule {
@@ -12,7 +15,7 @@ interface Rule {
   readonly words?: Words;
 }
 
-/** Puts the words into the rules of a sheet's part, which the file tells apart by their cells. */
+/** Adds the messages to the rules of a sheet's part; a rule is found by its cells. */
 export function addWords(elements: readonly Element[], { getters }: Model, sheetId: string): void {
   const byCells = new Map(elements.map((element) => [element.getAttribute("sqref"), element]));
   for (const { ranges, words } of getters.getDataValidationRules(sheetId) as unknown as Rule[]) {
@@ -24,7 +27,7 @@ export function addWords(elements: readonly Element[], { getters }: Model, sheet
   }
 }
 
-/** The words of a sheet's rules, by their cells. */
+/** The messages of a sheet's rules, by the cells of the rule. */
 export function readWords(elements: readonly Element[]): Map<string, Words> {
   return new Map(
     elements.map((element) => [

@@ -1,4 +1,4 @@
-/** XML parts of an .xlsx file. */
+/** Parses, searches and writes XML parts of an .xlsx file. */
 
 export function parseXml(text: string): Document {
   const document = new DOMParser().parseFromString(text, "text/xml");
@@ -8,7 +8,7 @@ export function parseXml(text: string): Document {
 
 export const writeXml = (document: Document): string => new XMLSerializer().serializeToString(document);
 
-/** The elements of a name below `within`, in document order, whatever their namespace prefix. */
+/** The elements with a name below `within`, in document order, with any namespace prefix. */
 export function all(within: Document | Element, name: string, found: Element[] = []): Element[] {
   for (let child = within.firstElementChild; child; child = child.nextElementSibling) {
     if (child.localName === name) found.push(child);
@@ -19,7 +19,7 @@ export function all(within: Document | Element, name: string, found: Element[] =
 
 export const first = (within: Document | Element, name: string): Element | undefined => all(within, name)[0];
 
-/** A new element in the namespace of `parent`, with attributes and text, put in as its last child. */
+/** Appends a new element to `parent`, in its namespace, with attributes and text. */
 export function append(parent: Element, name: string, attributes: Record<string, string> = {}, text?: string): Element {
   const made = parent.ownerDocument.createElementNS(parent.namespaceURI, name);
   for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
