@@ -1,4 +1,6 @@
-/** How the server of `npm start` answers a request: with a file of one folder, in whole or in part, or with a refusal. */
+/**
+ * Answers the requests to the server of `npm start`: with a file of one folder, in whole or in part, or with a refusal.
+ */
 import { constants } from "node:fs";
 import { lstat, open, realpath } from "node:fs/promises";
 import path from "node:path";
@@ -27,13 +29,13 @@ const ALWAYS = {
   "Cache-Control": "no-cache",
 };
 
-/** A page elsewhere may neither frame what is served here nor load it. */
+/** No page of another origin may frame or load the files served here. */
 const FOR_THIS_PAGE = { "Cross-Origin-Resource-Policy": "same-origin", "Cross-Origin-Opener-Policy": "same-origin" };
 
 /** Excel frames the pane, and Excel on the web reads the functions from its own origin. */
 const FOR_EXCEL = { "Access-Control-Allow-Origin": "*" };
 
-/** What a page loads and runs is told by the policy in the page itself, which holds on every server. */
+/** The policy in each page says what the page may load and run, on every server. */
 const policyOf = (type, forExcel) =>
   [
     ...(type.startsWith("text/html")
@@ -43,8 +45,8 @@ const policyOf = (type, forExcel) =>
   ].join("; ");
 
 /**
- * The path that an address names below `folder`; undefined where it names none, leads out, or has a part that begins with a dot.
- * A colon or a backslash means something else on Windows.
+ * The path below `folder` for an address; undefined if the address names no file, leads out of the folder, or has a
+ * part that begins with a dot. A colon or a backslash has another meaning on Windows.
  */
 export function pathOf(folder, address) {
   let wanted;
@@ -59,8 +61,9 @@ export function pathOf(folder, address) {
 }
 
 /**
- * The bytes that a Range header asks for of a file of `size` bytes: { start, end }, both included; "none" where the file has no
- * such bytes; undefined where the whole file is the answer: without the header, and for what this server does not do (several ranges).
+ * The bytes that a Range header asks for, of a file of `size` bytes: { start, end }, both included; "none" if the file
+ * has no such bytes; undefined if the whole file is the answer: without the header, and for several ranges, which this
+ * server does not support.
  */
 export function rangeOf(header, size) {
   const asked = /^bytes=(\d*)-(\d*)$/.exec(header?.trim() ?? "");
@@ -72,7 +75,7 @@ export function rangeOf(header, size) {
   return first >= size ? "none" : { start: first, end: Math.min(last ?? size - 1, size - 1) };
 }
 
-/** Opens a plain file. Undefined where there is none, and where the file or a folder on the way is a symbolic link. */
+/** Opens a plain file. Undefined if it does not exist, or if the file or a folder on its path is a symbolic link. */
 async function openPlain(file) {
   try {
     if (!(await lstat(file)).isFile() || (await realpath(file)) !== file) return undefined;
@@ -84,8 +87,8 @@ async function openPlain(file) {
 }
 
 /**
- * The listener of a server that serves the plain files of `folder` (a real path) to this machine.
- * `names` are those that a request may call this machine by, without the port.
+ * The listener of a server that serves the plain files of `folder` (a real path) to this machine. `names` are the names
+ * of this machine, without the port, that a request may use.
  */
 export function answerFrom(folder, { names, forExcel }) {
   const headers = (type) => ({
@@ -101,7 +104,8 @@ export function answerFrom(folder, { names, forExcel }) {
   };
 
   async function answer(request, response) {
-    // A page elsewhere that gives its own name this machine's address must not read what is served here.
+    // A page of another site could give its own host name the address of this machine: it must not read the files
+    // served here.
     const name = request.headers.host?.replace(/:\d+$/, "").toLowerCase();
     if (!names.includes(name)) return refuse(response, 403, "This server answers to this machine only.");
     if (request.method !== "GET" && request.method !== "HEAD")
@@ -112,7 +116,7 @@ export function answerFrom(folder, { names, forExcel }) {
     try {
       const { size } = await opened.stat();
       const type = TYPES[path.extname(file).toLowerCase()] ?? "application/octet-stream";
-      // Without a mark of the version, If-Range can only be answered with the whole file.
+      // Without a version mark, the server can answer If-Range only with the whole file.
       const isPartial = request.method === "GET" && request.headers["if-range"] === undefined;
       const range = isPartial ? rangeOf(request.headers.range, size) : undefined;
       if (range === "none")
@@ -125,7 +129,7 @@ export function answerFrom(folder, { names, forExcel }) {
         ...(range && { "Content-Range": `bytes ${start}-${end}/${size}` }),
       });
       if (request.method === "HEAD" || size === 0) return response.end();
-      // The pipeline closes the file as well when the reader goes away in the middle.
+      // The pipeline also closes the file if the reader disconnects in the middle.
       await pipeline(opened.createReadStream({ start, end }), response);
     } finally {
       await opened.close().catch(() => undefined);

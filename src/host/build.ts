@@ -1,6 +1,6 @@
 /**
- * Builds dist: the bundles by webpack with the licences of what is in them, and beside it the help pages.
- * Usage: tsx src/host/build.ts [--if-changed] [--development]
+ * Builds dist: webpack makes the bundles and lists the licences of their contents, and another process makes the help
+ * pages. Usage: tsx src/host/build.ts [--if-changed] [--development]
  */
 import { spawn } from "node:child_process";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
@@ -18,14 +18,14 @@ const mode = process.argv.includes("--development") ? "development" : "productio
 
 interface Configured {
   (mode: string): Configuration[];
-  /** What is copied into dist/vendor: file there, file in node_modules. */
+  /** Files that are copied into dist/vendor: file there, file in node_modules. */
   readonly VENDOR: Readonly<Record<string, string>>;
 }
 
-/** The configuration is plain JavaScript, which tells no types. */
+/** The configuration is plain JavaScript, which has no types. */
 const configured = (): Configured => createRequire(__filename)(path.join(root, "webpack.config.js"));
 
-/** Writes dist/licences.txt: of what the bundles are made of, and of what is copied beside them. */
+/** Writes dist/licences.txt: licences of the packages in the bundles, and of the files copied beside them. */
 function writeLicences(stats: MultiStats, vendor: Configured["VENDOR"]): void {
   const copied = Object.entries(vendor).flatMap(([file, source]) => {
     const folder = packageOf(path.join(root, "node_modules", source));
@@ -51,7 +51,7 @@ async function bundle(): Promise<void> {
   writeLicences(stats, configuration.VENDOR);
 }
 
-/** In a process of its own, so that both processors work. */
+/** Makes the help pages in a process of its own, so that both processors work. */
 const help = (): Promise<void> =>
   new Promise((resolve, reject) =>
     spawn(process.execPath, ["--import", "tsx", path.join(root, "src/help/make.ts"), dist], {
@@ -60,7 +60,7 @@ const help = (): Promise<void> =>
     }).on("exit", (code) => (code === 0 ? resolve() : reject(new Error("The help pages were not made.")))),
   );
 
-/** Packages that package.json names and that are not installed, as after an update of the code. */
+/** Packages that package.json names and that are not installed, for instance after an update of the code. */
 const missingPackages = (): string[] =>
   Object.keys({ ...project.dependencies, ...project.devDependencies }).filter(
     (name) => !existsSync(path.join(root, "node_modules", name)),

@@ -1,2 +1,2 @@
-/** Style sheets are taken in by webpack. */
+/** webpack imports style sheets. */
 declare module "*.css";

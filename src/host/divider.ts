@@ -1,4 +1,4 @@
-/** The divider between sheet and pane: dragged, or moved with the arrow keys. */
+/** The divider between sheet and pane: it is dragged, or moved with the arrow keys. */
 const NARROWEST = 300;
 const WIDEST_SHARE = 0.7;
 const STEP = 24;
@@ -10,7 +10,7 @@ export function makeDivider(divider: HTMLElement, desk: HTMLElement): void {
     const set = Math.round(Math.min(Math.max(wanted, NARROWEST), widest));
     desk.style.setProperty("--pane-width", `${set}px`);
     divider.setAttribute("aria-valuenow", String(set));
-    // The engine measures itself again only when the window says that it changed.
+    // The engine measures its size again only when the window reports a resize.
     window.dispatchEvent(new Event("resize"));
   };
 

@@ -10,7 +10,7 @@ const STYLES: Readonly<Record<ChartDrawing["series"][number]["style"], PlotSerie
   dashed: "guide",
 };
 
-/** The stretches of a line between its gaps. */
+/** The parts of a line between its gaps. */
 function stretches(points: ChartDrawing["series"][number]["points"]): (readonly [number, number])[][] {
   const runs: (readonly [number, number])[][] = [[]];
   for (const point of points)

@@ -1,4 +1,4 @@
-/** How a person gives the add-in to Excel by hand, where `npm run excel` cannot. */
+/** The steps by which a person adds the add-in to Excel by hand, where `npm run excel` cannot. */
 
 const FIRST_MINUTES = "https://localhost:3000/first-minutes.html";
 
@@ -20,7 +20,7 @@ const ON_A_MAC = (manifest: string): readonly string[] => [
   "Home, Add-ins: choose Clayledger under Developer Add-ins. Excel forgets it at its next start: choose it again.",
 ];
 
-/** Numbered steps for this system; for one that has no Excel, those for Excel on the web. */
+/** Numbered steps for this system; for a system without Excel, the steps for Excel on the web. */
 export function stepsFor(platform: NodeJS.Platform, manifest: string): string {
   const steps = platform === "win32" ? ON_WINDOWS : platform === "darwin" ? ON_A_MAC : ON_THE_WEB;
   const all = [

@@ -1,6 +1,7 @@
 /**
- * `npm run excel`: builds what has changed, makes a certificate, serves the add-in to this machine over https, and opens
- * Excel with it where Microsoft's tools can; elsewhere it prints the steps. `npm run excel -- stop` takes it out of Excel.
+ * `npm run excel`: builds what has changed, makes a certificate, serves the add-in to this machine over https, and
+ * opens Excel with it if Microsoft's tools can; otherwise it prints the steps. `npm run excel -- stop` removes the
+ * add-in from Excel.
  */
 import { spawn, spawnSync } from "node:child_process";
 import { X509Certificate } from "node:crypto";
@@ -15,8 +16,8 @@ const manifest = path.join(root, "dist/manifest.xml");
 const say = (text: string): unknown => process.stdout.write(`${text}\n`);
 
 /**
- * Microsoft's tool is fetched when it is wanted: its tree is of 590 packages and 450 MB, of which most is a peer that a
- * manifest in XML does not use, and semver, which it needs, is none of its own dependencies.
+ * Microsoft's tool is downloaded when it is needed and is not a dependency: it installs 590 packages and 450 MB, mostly
+ * a peer dependency that a manifest in XML does not use; and it needs semver, which it does not declare.
  */
 const DEBUGGING = ["--yes", "--package=office-addin-debugging@7.0.0", "--package=semver@7.7.2", "--"];
 const canOpenExcel = process.platform === "win32" || process.platform === "darwin";
@@ -28,7 +29,7 @@ const debugging = (...command: string[]) =>
     env: { ...process.env, npm_config_legacy_peer_deps: "true" },
   }).status === 0;
 
-/** A certificate that lasts another day, trusted by the system where the tool can see to that. */
+/** A certificate that is valid for at least another day; the tool makes the system trust it if it can. */
 async function certificate(): Promise<{ cert: string; key: string }> {
   const files = { cert: defaults.localhostCertificatePath, key: defaults.localhostKeyPath };
   if (canOpenExcel) {
@@ -51,7 +52,7 @@ async function main(): Promise<void> {
     else say("On this system nothing was put into Excel: take the add-in out under My Add-ins in Excel on the web.");
     return;
   }
-  // The manifest must name this machine, whatever address was built for before.
+  // The manifest must name this machine, even if the last build was for another address.
   const built = spawnSync(process.execPath, ["--import", "tsx", path.join(__dirname, "build.ts"), "--if-changed"], {
     cwd: root,
     stdio: "inherit",

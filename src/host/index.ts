@@ -21,13 +21,13 @@ import { makeVoice } from "./voice";
 
 const element = <T extends HTMLElement = HTMLElement>(id: string): T => document.getElementById(id) as T;
 
-/** ?blankAs=0 hands blank cells to the functions as desktop Excel does, ?blankAs= as "". */
+/** With ?blankAs=0 the functions get blank cells as 0, like in desktop Excel; with ?blankAs= as "". */
 function settingsOf(query: URLSearchParams): FunctionSettings {
   const asked = query.get("blankAs");
   return { blankAs: asked === "0" ? 0 : asked === "" ? "" : null };
 }
 
-/** A failure in a sentence. */
+/** A failure as a sentence. */
 const sentenceOf = (error: unknown): string =>
   error instanceof WorkbookError
     ? error.message
@@ -59,7 +59,7 @@ async function start(): Promise<void> {
   };
   nameFile(fileName);
 
-  /** The last step at the time of the last save. */
+  /** The last step when the workbook was last saved. */
   let saved = lastStep(port.workbook.model);
   const isSaved = () => lastStep(port.workbook.model) === saved;
   window.addEventListener("beforeunload", (event) => {
@@ -108,7 +108,7 @@ async function start(): Promise<void> {
   element("licences-open").addEventListener("click", () => element<HTMLDialogElement>("licences").showModal());
   makeDivider(element("divider"), document.querySelector<HTMLElement>(".desk")!);
 
-  // The pane in the frame takes the port from here.
+  // The pane in the frame reads the port from this window.
   Object.assign(window, { clayledger: { port, open, save, settings } });
   element<HTMLIFrameElement>("pane").src = "pane.html";
 }

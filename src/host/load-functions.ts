@@ -1,4 +1,4 @@
-/** Loads functions.js and functions.json as Excel does, and makes the functions known to the sheet. */
+/** Loads functions.js and functions.json as Excel does, and registers the functions in the sheet. */
 import { collectFunctions, registerFunctions, type FunctionSettings } from "../workbook/embedded";
 
 function loadScript(source: string): Promise<void> {

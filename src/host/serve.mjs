@@ -1,7 +1,7 @@
 /**
- * Serves dist on this machine only (127.0.0.1). PORT sets the port; a busy one is said so and the next free one is taken.
- * For Excel, https with a certificate: Excel knows the address from the manifest, so a busy port ends the server.
- * Usage: node src/host/serve.mjs [folder] [certificate key]
+ * Serves dist on this machine only (127.0.0.1). PORT sets the port; if it is busy, the server says so and takes the
+ * next free port. For Excel, it serves https with a certificate: Excel knows the address from the manifest, so a busy
+ * port ends the server. Usage: node src/host/serve.mjs [folder] [certificate key]
  */
 import { readFileSync } from "node:fs";
 import { realpath, stat } from "node:fs/promises";
@@ -15,9 +15,12 @@ const HOST = "127.0.0.1";
 const [, , given, certificate, key] = process.argv;
 const forExcel = certificate !== undefined;
 const DEFAULT_PORT = forExcel ? 3000 : 3210;
-/** A browser opens six to one server. With one file for each, this stays below the 256 files that a system may allow. */
+/**
+ * A browser opens six connections to one server. With one open file each, this many stay below the 256 files that a
+ * system may allow.
+ */
 const MOST_CONNECTIONS = 100;
-/** ms without a byte read or written, after which a connection is ended: a reader that has stopped gives its place free. */
+/** After this many ms without a byte read or written a connection is ended: a stalled reader makes room for others. */
 const IDLE = 60_000;
 
 const asked = Number(process.env.PORT || DEFAULT_PORT);
@@ -40,7 +43,7 @@ server.timeout = IDLE;
 
 let port = asked;
 server.on("error", (error) => {
-  // One connection that could not be taken does not end the server.
+  // A connection that could not be accepted does not end the server.
   if (error.syscall === "accept") return;
   if (error.code !== "EADDRINUSE" && error.code !== "EACCES") throw error;
   if (forExcel) {

@@ -1,9 +1,12 @@
-/** Whether dist is still what its inputs give: asked before a build, so that what is up to date is not built again. */
+/**
+ * Whether dist was built from the present inputs: a build asks this first, so that it does not build again what is up
+ * to date.
+ */
 import { createHash } from "node:crypto";
 import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 
-/** What a build reads, beside the packages that package-lock.json names. */
+/** Inputs of a build, beside the packages that package-lock.json names. */
 const INPUTS = [
   "src",
   "LICENSE",
@@ -21,7 +24,9 @@ interface Stamp {
   readonly files: Readonly<Record<string, number>>;
 }
 
-/** Every file of a folder and its folders, by its path within `root`, in a settled order; a file is itself. */
+/**
+ * Every file of a folder and its subfolders, by its path within `root`, in a fixed order; for a file, the file itself.
+ */
 function filesOf(root: string, place: string): string[] {
   const full = path.join(root, place);
   if (!statSync(full).isDirectory()) return [place];
@@ -30,7 +35,7 @@ function filesOf(root: string, place: string): string[] {
     .flatMap((name) => filesOf(root, path.join(place, name)));
 }
 
-/** One hash of all that a build depends on; `settings` are those that come from outside of the files. */
+/** One hash of all inputs of a build; `settings` are the inputs that are not files. */
 export function inputsOf(root: string, settings: readonly string[]): string {
   const hash = createHash("sha256");
   hash.update(JSON.stringify(settings));
@@ -48,7 +53,7 @@ const sizes = (dist: string): Record<string, number> =>
       .map((file) => [file.split(path.sep).join("/"), statSync(path.join(dist, file)).size]),
   );
 
-/** Whether dist was built from these inputs, and each of its files is there in its size. */
+/** Whether dist was built from these inputs, and each of its files exists with its size. */
 export function isUpToDate(dist: string, inputs: string): boolean {
   const stamp = path.join(dist, STAMP);
   if (!existsSync(stamp)) return false;
@@ -58,13 +63,13 @@ export function isUpToDate(dist: string, inputs: string): boolean {
   return Object.entries(built.files).every(([file, size]) => present[file] === size);
 }
 
-/** Notes down what dist was built from. */
+/** Records the inputs from which dist was built. */
 export function markBuilt(dist: string, inputs: string): void {
   const stamp: Stamp = { inputs, files: sizes(dist) };
   writeFileSync(path.join(dist, STAMP), JSON.stringify(stamp, null, 1));
 }
 
-/** Forgets it: what is in dist from here on is unfinished. */
+/** Removes the record: from now on dist is unfinished. */
 export const unmark = (dist: string): void => {
   if (existsSync(path.join(dist, STAMP)))
     writeFileSync(path.join(dist, STAMP), JSON.stringify({ inputs: "", files: {} }));

@@ -1,4 +1,4 @@
-/** What the page says and asks. */
+/** The page's messages and questions to the user. */
 import type { Voice } from "../workbook/embedded";
 
 export interface HostVoice extends Voice {
@@ -18,7 +18,7 @@ export function makeVoice(message: HTMLElement, question: HTMLDialogElement): Ho
       question.querySelector("p")!.textContent = text;
       question.returnValue = "no";
       question.addEventListener("close", () => (question.returnValue === "yes" ? yes() : no?.()), { once: true });
-      // A dialog gives the focus back when it closes, which the sheet would take for the start of typing into a cell.
+      // A dialog returns the focus when it closes, which the sheet would take for the start of typing into a cell.
       if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
       question.showModal();
     },

@@ -1,17 +1,17 @@
-/** Which packages each bundle holds something of, by what webpack put into it. */
+/** Finds the packages in each bundle, from the modules that webpack put into it. */
 import path from "node:path";
 import type { Compilation, Module } from "webpack";
 import { packageOf, type Use } from "./components";
 
-/** A module, or each of those that were joined into it. */
+/** The file of a module, or the files of the modules that were joined into it. */
 function filesOf(module: Module): string[] {
-  // webpack's types know neither the parts of a joined module nor the file of a plain one by the name of Module.
+  // webpack's type Module has neither the parts of a joined module nor the file of a plain module.
   const { modules, resource } = module as Module & { modules?: Module[]; resource?: string };
   if (modules) return modules.flatMap(filesOf);
   return resource ? [resource.split("?", 1)[0] ?? ""] : [];
 }
 
-/** A use for each package and file; webpack's own start-up code is in every bundle. */
+/** One use for each package and bundle; webpack's own start-up code is in every bundle. */
 export function bundledIn({ chunks, chunkGraph }: Compilation): Use[] {
   const webpack = path.dirname(require.resolve("webpack/package.json"));
   return [...chunks].flatMap((chunk) =>

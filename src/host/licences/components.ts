@@ -1,27 +1,30 @@
-/** The work of others that dist holds, with its licences: found from what the bundles are made of, and written for those who ask. */
+/**
+ * The packages by others in dist, with their licences: found from the contents of the bundles, and written to a file
+ * for readers.
+ */
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 
-/** A package, and the files of dist that hold something of it. */
+/** A package, and the files of dist that contain parts of it. */
 export interface Component {
   readonly name: string;
   readonly version: string;
   /** SPDX expression. */
   readonly licence: string;
   readonly files: readonly string[];
-  /** Licences and notices, word for word. */
+  /** Texts of licences and notices, word for word. */
   readonly texts: readonly string[];
 }
 
-/** A folder of a package, and a file of dist that holds something of it. */
+/** The folder of a package, and a file of dist that contains parts of it. */
 export interface Use {
   readonly folder: string;
   readonly file: string;
 }
 
-/** Licences that a file of an MIT project may carry with a notice beside it. */
+/** Licences that the contents of our bundles may have, with a notice beside the file. */
 const BUNDLED = ["MIT", "ISC", "0BSD", "BSD-2-Clause", "BSD-3-Clause", "Apache-2.0"];
-/** Licences of what is served as a file of its own, unmodified and replaceable. */
+/** Licences of files that are served separately, unmodified and replaceable. */
 const SERVED = [...BUNDLED, "LGPL-3.0-only", "LGPL-3.0-or-later", "(OFL-1.1 AND MIT)"];
 
 const MIT = (copyright: string): string => `MIT License
@@ -41,7 +44,10 @@ ANY CLAIM, DAMAGES OR OTHER LIABILITY, WHETHER IN AN ACTION OF CONTRACT, TORT OR
 THE SOFTWARE OR THE USE OR OTHER DEALINGS IN THE SOFTWARE.
 `;
 
-/** For packages that name their licence and carry no text of it. The copyright of Font Awesome is that of the font's own name table. */
+/**
+ * Texts for packages that name their licence but do not include its text. The copyright of Font Awesome is from the
+ * name table of the font.
+ */
 const TEXTS: Readonly<Record<string, () => string[]>> = {
   "@fluentui/react-icons": () => [MIT("Copyright (c) Microsoft Corporation")],
   "font-awesome": () => [
@@ -50,13 +56,13 @@ const TEXTS: Readonly<Record<string, () => string[]>> = {
   ],
 };
 
-/** Packages that are copied into a published file of another, by the other's name. */
+/** Packages that are copied into a published file of another package, by the name of the latter. */
 export const INSIDE: Readonly<Record<string, readonly string[]>> = {
   "chart.js": ["@kurkle/color"],
   "d3-array": ["internmap"],
 };
 
-/** The folder of the package that a file belongs to; undefined for our own. */
+/** The folder of the package that a file belongs to; undefined for our own files. */
 export function packageOf(file: string): string | undefined {
   const within = /^(.*[\\/]node_modules[\\/](?:@[^\\/]+[\\/])?[^\\/]+)/.exec(file);
   return within?.[1];
@@ -64,7 +70,10 @@ export function packageOf(file: string): string | undefined {
 
 const LEGAL = /^(?:licen[cs]e|copying|notice)(?:[.-]|$)/i;
 
-/** Reads the package in a folder. Throws, with the remedy, where a text is missing or the licence asks for more than a notice. */
+/**
+ * Reads the package in a folder. Throws, with the remedy, if a text is missing or the licence asks for more than a
+ * notice.
+ */
 function read(folder: string, files: readonly string[]): Component {
   const {
     name,
@@ -100,7 +109,7 @@ const insideOf = (folder: string): string[] => {
   });
 };
 
-/** Each package once for each version, by name, with the files that hold it. */
+/** Each version of each package once, by name, with the files that contain it. */
 export function componentsOf(uses: readonly Use[]): Component[] {
   const files = new Map<string, Set<string>>();
   for (const { folder, file } of uses)
@@ -112,10 +121,10 @@ export function componentsOf(uses: readonly Use[]): Component[] {
 
 const LINE = `${"=".repeat(100)}\n`;
 
-/** The list alone, a line for each package. */
+/** The list without the texts, one line for each package. */
 export const listOf = (written: string): string => written.slice(0, written.indexOf(LINE));
 
-/** The list of components, then each text once, under the names of all that come with it. */
+/** The list of components, then each text once, under the names of all components that share it. */
 export function licencesText(own: string, components: readonly Component[]): string {
   const width = Math.max(...components.map(({ name, version }) => `${name} ${version}`.length));
   const list = components.map(

@@ -1,4 +1,6 @@
-/** `npm run licences`: the licences of all that dist holds, a line for each package. The texts stand in dist/licences.txt. */
+/**
+ * `npm run licences`: prints the licence of each package in dist, one line each. The texts are in dist/licences.txt.
+ */
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { listOf } from "./components";
