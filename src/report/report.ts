@@ -1,6 +1,7 @@
 /**
- * The report sheet of a test, as a plan: numbers are live formulas onto the data sheet's cells, rounded once, at display;
- * texts are composed when it is made and say so. What a standard asks for and is not there is listed, never left blank.
+ * The report sheet of a test, as a plan. Numbers are live formulas on the cells of the data sheet, rounded once, for
+ * display; texts are written when the report is made, and say so. Items that a standard requires and the sheet lacks
+ * are listed, never left blank.
  */
 import { timeStamp } from "../workbook/time-stamp";
 import { ADD_IN_VERSION } from "../specification/versions";
@@ -21,17 +22,17 @@ export type { Missing } from "./sections/required";
 /** A name that every report sheet has: the cell holds the name of its data sheet. */
 export const REPORT_OF = "report_of";
 
-/** The longest name that Excel gives a sheet, with room for " 2" and on. */
+/** The longest name of a sheet in Excel, less room for " 2" and higher numbers. */
 const LONGEST_NAME = 27;
 
-/** What a report of this sheet would lack. */
+/** The items that a report of this sheet would lack. */
 export const missingFromReport = (source: Omit<ReportSource, "now" | "preparedBy" | "paper">): Missing[] => {
   const cells = new DataCells(source as ReportSource);
   const loads = reportedLoads(cells);
   return missingItems(cells, loads, plotsOf(cells, loads).reasons);
 };
 
-/** The first lines: what this is, whether it is still true, how it was made, what it lacks. */
+/** The first lines: what the sheet is, whether it is up to date, how it was made, and what it lacks. */
 function title(source: ReportSource, stateLine: Block, lacking: readonly Missing[]): Block[] {
   const required = lacking.filter(({ isRequired }) => isRequired).length;
   const lack = required
@@ -72,7 +73,7 @@ function title(source: ReportSource, stateLine: Block, lacking: readonly Missing
   ];
 }
 
-/** Stands at the top of every page but the first. */
+/** The head of every page except the first. */
 function head(cells: DataCells): Block {
   const parts = ["report_number", "project", "boring", "sample", "specimen"].flatMap((name) => cells.at(name) ?? []);
   const joined = parts.map((reference) => `IF(${reference}="","",${reference}&"  |  ")`).join("&");
@@ -89,7 +90,9 @@ function head(cells: DataCells): Block {
   };
 }
 
-/** The report of a data sheet. Its name is the next free one of "Report Sheet": an older report is never written over. */
+/**
+ * The report of a data sheet. Its name is the next free one of "Report Sheet": an earlier report is never overwritten.
+ */
 export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: readonly Missing[] } {
   const cells = new DataCells(source);
   const loads = reportedLoads(cells);

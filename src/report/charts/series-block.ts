@@ -1,34 +1,34 @@
 /**
- * The numbers of one chart as columns of live formulas, wherever on a sheet they come to stand.
+ * The numbers of one chart as columns of live formulas, which can be placed anywhere on a sheet.
  *
- * x of a row that shows nothing is a number all the same, and only its y is #N/A: a chart takes an x that is no number for
- * a reason to count 1, 2, 3 instead.
+ * In a row that shows nothing, x is nevertheless a number and only y is #N/A: if an x is not a number, a chart counts
+ * 1, 2, 3 instead.
  */
 import { boxAddress, quoted } from "../../workbook/address";
 import type { Box, CellPlan, ChartAxis, ChartPlan, ChartSeries } from "../../workbook/port";
 
-/** Addresses on the block's own sheet, fixed ("$C$5"). */
+/** Addresses of the block's cells on its own sheet, fixed ("$C$5"). */
 export interface Where {
-  /** A column's cells. */
+  /** The cells of a column. */
   column(name: string): string;
-  /** One of them, from 0. */
+  /** One cell of a column, from 0. */
   cell(name: string, index: number): string;
-  /** The cell between a column's heading and its first cell. */
+  /** The cell between the heading of a column and its first cell. */
   head(name: string): string;
 }
 
 export interface BlockColumn {
   readonly name: string;
   readonly heading: string;
-  /** Cells that the column covers. */
+  /** Number of cells that the column covers. */
   readonly rows: number;
-  /** What the cell above the first one holds. */
+  /** Content of the cell above the first one. */
   readonly head?: (where: Where) => string;
-  /** One formula for each cell, or one that spills over them. */
+  /** One formula for each cell, or one formula that spills over them. */
   readonly cells: (where: Where) => readonly string[];
 }
 
-/** A series by the columns of its block; `rows` where it has fewer cells than they. */
+/** A series by the columns of its block; `rows` if it has fewer cells than the columns. */
 export interface BlockSeries extends Omit<ChartSeries, "x" | "y"> {
   readonly x: string;
   readonly y: string;
@@ -48,13 +48,13 @@ export interface Corner {
   readonly col: number;
 }
 
-/** Rows of a block above its numbers: title, headings, heads. */
+/** Rows of a block above its numbers: title, headings, and the cells between a heading and the first number. */
 const HEAD = 3;
 
-/** "'Load 3'!" in front of an address. */
+/** "'Load 3'!", to put before an address. */
 export const onSheet = (sheet: string): string => `${quoted(sheet)}!`;
 
-/** The address of cells of a sheet as a formula of any sheet spells it. */
+/** The address of cells of a sheet, in the form that a formula on any sheet uses. */
 export const addressOn = (sheet: string, box: Box): string => onSheet(sheet) + boxAddress(box);
 
 export const blockRows = ({ columns }: SeriesBlock): number => HEAD + Math.max(...columns.map(({ rows }) => rows));
@@ -65,7 +65,7 @@ const boxIn = ({ columns }: SeriesBlock, { row, col }: Corner, name: string, row
   return { row: row + HEAD, col: col + index, rows: rows ?? columns[index].rows, cols: 1 };
 };
 
-/** The block's cells with its upper left corner at `corner`. */
+/** The cells of the block with its upper left corner at `corner`. */
 export function placeBlock(block: SeriesBlock, corner: Corner): CellPlan[] {
   const where: Where = {
     column: (name) => boxAddress(boxIn(block, corner, name)),
@@ -91,7 +91,7 @@ export function placeBlock(block: SeriesBlock, corner: Corner): CellPlan[] {
   return cells;
 }
 
-/** The chart of a block that stands at `corner` of a sheet; without a sheet it is the chart's own. */
+/** The chart of a block at `corner` of a sheet; without `sheet` it is the sheet of the chart. */
 export const chartOf = (block: SeriesBlock, corner: Corner, sheet?: string): Omit<ChartPlan, "box"> => ({
   title: block.title,
   x: block.x,

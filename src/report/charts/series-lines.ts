@@ -1,4 +1,7 @@
-/** A construction as columns: one formula spills its lines, and each line's own columns pick its rows by label. */
+/**
+ * A construction as columns: one formula spills all its lines, and the columns of each line pick the rows of that line
+ * by label.
+ */
 import { MOST_LOADS } from "../../specification/load-table";
 import { LINE_FACTOR } from "../../reduction/increment/cv";
 import type { MethodName } from "../../reduction/curve/preconsolidation";
@@ -6,14 +9,14 @@ import type { ChartAxis } from "../../workbook/port";
 import type { BlockColumn, BlockSeries, Where } from "./series-block";
 
 /**
- * level: from the axis at the left to where it meets the curve; upright: from there to the axis below; read: the points that
- * the method reads, as many as there are loads.
- */
+   * level: from the axis at the left to the curve. upright: from the curve down to the axis below. read: the points that
+   * the method reads, as many as there are loads.
+   */
 interface Line {
   readonly label: string;
   readonly as: "curve" | "line" | "level" | "upright" | "cross" | "read" | "joined";
   readonly points: number;
-  /** How many lines of that label the function gives, one after the other; the first is taken. */
+  /** How many lines with that label the function gives, one after the other; the first is taken. */
   readonly of?: number;
   readonly letters?: string;
 }
@@ -25,10 +28,10 @@ const level = (label: string): Line => ({ label, as: "level", points: 2 });
 const upright = (label: string, letters?: string): Line => ({ label, as: "upright", points: 2, letters });
 const SMOOTH: Line = { label: "smooth curve", as: "curve", points: 61 };
 const YIELD = upright("preconsolidation stress", "σ′p");
-/** Most points that a method reads: the rows of a data sheet's load table. */
+/** The most points that a method reads: the rows of the load table. */
 const READ = MOST_LOADS;
 
-/** The lines of every construction that are drawn. A test holds labels and numbers of points against the functions. */
+/** The lines of every construction that are drawn. A test compares labels and numbers of points with the functions. */
 export const LINES: Readonly<Record<Construction, readonly Line[]>> = {
   "log time": [
     { label: "early parabola", as: "curve", points: 13 },
@@ -96,8 +99,8 @@ const LOOKS: Readonly<Record<Line["as"], Pick<BlockSeries, "style" | "symbol" | 
 };
 
 /**
- * Rows kept for the spill: a time curve of more than 120 readings is averaged in 20 steps a cycle of time, over at most 8
- * cycles, and its lines have 39 points.
+ * Rows reserved for the spilled lines: a time curve of more than 120 readings is averaged in 20 steps per log cycle,
+ * over at most 8 cycles, and its lines have 39 points.
  */
 const SPILL_ROWS = 200;
 
@@ -106,7 +109,7 @@ export interface Frame {
   readonly y: ChartAxis;
 }
 
-/** A point of a line: whether it is there, and its coordinates, as formulas. */
+/** A point of a line as formulas: whether it exists, and its coordinates. */
 const point = (where: Where, column: string, index: number) => {
   const [start, count] = [where.head(`${column} x`), where.head(`${column} y`)];
   const at = (of: "line x" | "line y", n: number) => `INDEX(${where.column(of)},${start}+${n})`;
@@ -116,7 +119,7 @@ const point = (where: Where, column: string, index: number) => {
   };
 };
 
-/** Columns of one line; where the construction does not apply, nothing of it shows. */
+/** The columns of one line; if the construction does not apply, they show nothing. */
 function lineColumns({ label, as, points, of = 1 }: Line, column: string, { x, y }: Frame): BlockColumn[] {
   const nowhere = String(x.domain[0]);
   const below = String(y.domain[y.reversed ? 1 : 0]);
@@ -156,7 +159,9 @@ function lineColumns({ label, as, points, of = 1 }: Line, column: string, { x, y
   ];
 }
 
-/** Columns and series of a construction; `call` is the function that gives its lines, "CLAY.LOG_TIME_LINES(...)". */
+/**
+ * The columns and series of a construction; `call` is the function that gives its lines, "CLAY.LOG_TIME_LINES(...)".
+ */
 export function constructionColumns(
   construction: Construction,
   call: (where: Where) => string,

@@ -1,15 +1,15 @@
-/** Blocks of series side by side on a sheet, with their charts before them or for another sheet to show. */
+/** Blocks of series side by side on a sheet. Their charts stand before them, or on another sheet. */
 import type { CellPlan, ChartPlan, SheetPlan } from "../../workbook/port";
 import { blockRows, chartOf, placeBlock, type SeriesBlock } from "./series-block";
 
-/** Rows above the blocks: what the sheet is. */
+/** Rows above the blocks, with a title that says what the sheet is. */
 const TOP = 2;
 /** A blank column between two blocks. */
 const GAP = 1;
 
-/** A chart's cells: three of them fill the width of a page. */
+/** Size of a chart in cells: three charts fill the width of a page. */
 const CHART = { rows: 22, cols: 6 };
-/** One or two charts are larger. */
+/** Size of a chart if there are only one or two. */
 const LARGE_CHART = { rows: 32, cols: 10 };
 const ACROSS = 3;
 /** Rows of charts on a printed page. */
@@ -43,7 +43,7 @@ function laidOut(name: string, blocks: readonly SeriesBlock[], left: number) {
   return { plan, corners };
 }
 
-/** A sheet of series alone, and their charts for another sheet; `sheet` is what the series' sheet came to be called. */
+/** A sheet of series alone, and their charts for another sheet; `sheet` is the name that the sheet of series got. */
 export function seriesSheet(
   name: string,
   blocks: readonly SeriesBlock[],
@@ -52,7 +52,7 @@ export function seriesSheet(
   return { plan, charts: (sheet) => blocks.map((block, index) => chartOf(block, corners[index], sheet)) };
 }
 
-/** A sheet with the charts of the blocks in a grid, which is what is printed, and their series to the right. */
+/** A sheet with the charts of the blocks in a grid, which is printed, and their series to the right of it. */
 export function chartsSheet(name: string, blocks: readonly SeriesBlock[], paper: "A4" | "Letter" = "A4"): SheetPlan {
   const across = blocks.length <= 2 ? 1 : ACROSS;
   const { rows, cols } = across === 1 ? LARGE_CHART : CHART;

@@ -1,11 +1,11 @@
 /**
- * The numbers of a plot as live formulas onto a data sheet's cells, or onto two columns of any sheet, with the chart over
- * them: a changed reading moves the chart. Formulas name cells by sheet and address, which both hosts understand.
+ * The numbers of a plot as live formulas on the cells of a data sheet, or on two columns of any sheet, with a chart of
+ * them: if a reading changes, the chart changes. Formulas name cells by sheet and address, which both hosts understand.
  *
- * The frames of the axes are fixed when the series are made, as for the plot of the same numbers in the pane: whole decades
- * of time and stress, round ends elsewhere. An axis that the host fits by itself would begin at zero, or part from round
- * numbers, and the constructions could not be carried to it. What is read later within these ends shows by itself; for what
- * goes beyond them the chart is inserted anew.
+ * The ends of the axes are fixed when the series are made, as in the pane's plot of the same numbers: whole decades of
+ * time and stress, round numbers elsewhere. If the host fitted an axis, it would begin at zero or end at odd numbers,
+ * and the lines of a construction could not reach it. Later readings within the ends appear by themselves; for readings
+ * beyond them the chart must be inserted again.
  */
 import type { NamedValues } from "../../record/record";
 import { MOST_LOADS, readingsName, timesName } from "../../specification/load-table";
@@ -27,7 +27,10 @@ import { addressOn, type BlockColumn, type BlockSeries, type SeriesBlock, type W
 export type { SeriesBlock } from "./series-block";
 export { chartsSheet, seriesSheet } from "./series-sheet";
 
-/** A data sheet in the workbook: what `listNames` gives of it, and what `readNames` gives, in the sheet's own units. */
+/**
+ * A data sheet of the workbook: its names as `listNames` gives them, and its values as `readNames` gives them, in the
+ * units of the sheet.
+ */
 export interface DataSheet {
   readonly sheet: string;
   readonly names: readonly SheetName[];
@@ -40,7 +43,7 @@ export type DataPlot =
   | { readonly plot: "cv"; readonly by: "chosen" | TimeMethod | "both" }
   | { readonly plot: "c alpha" };
 
-/** Two columns of a sheet, of one length, with the numbers that they hold; a blank is null. */
+/** Two columns of a sheet, of equal length, with their numbers; a blank is null. */
 export interface RangePlot {
   readonly plot: "log time" | "root time" | "compression e" | "compression strain" | "cv" | "c alpha";
   readonly sheet: string;
@@ -49,13 +52,13 @@ export interface RangePlot {
   readonly xs: Cells;
   readonly ys: Cells;
   readonly method?: MethodName;
-  /** In the place of the plot's own words. */
+  /** Replaces the title of the plot. */
   readonly title?: string;
   readonly xLabel?: string;
   readonly yLabel?: string;
 }
 
-/** A column of cells by the address of the whole and of each. */
+/** A column of cells: the address of the whole column and of each cell. */
 interface Source {
   readonly whole: string;
   readonly cell: (index: number) => string;
@@ -77,20 +80,20 @@ const frameOf = ({ x, y }: PlotSpec): Frame => ({ x: axisOf(x), y: axisOf(y) });
 
 const lastOf = (cells: Cells): number => cells.reduce<number>((last, cell, row) => (cell === null ? last : row + 1), 0);
 
-/** Rows of readings that a chart covers beyond those read: room for a test that is under way. */
+/** A chart covers this many rows beyond those with readings: room for a test that is still running. */
 const ROOM = 24;
 
 interface TimeSource {
   readonly times: Source;
   readonly readings: Source;
-  /** The readings that the chart shows: fewer rows than the columns have. */
+  /** The number of readings that the chart shows now; the columns have more rows. */
   readonly shown: number;
   readonly picks?: string;
-  /** A formula that gives the way in which the construction is made; aided where the sheet has no such cells. */
+  /** A formula for the procedure of the construction; "aided" if the sheet has no cells for it. */
   readonly procedure?: string;
 }
 
-/** Columns of a time curve and its construction. */
+/** The columns of a time curve and its construction. */
 function timeBlock(
   plot: "log time" | "root time",
   { times, readings, shown, picks, procedure }: TimeSource,
@@ -101,7 +104,7 @@ function timeBlock(
   const frame = frameOf(spec);
   const [t, r] = boxes.map((box) => sourceOf(sheet, box, shown).whole);
   const root = plot === "root time";
-  // Wrong readings show too: the eye judges what the method left out. Zero is a time in the first row only.
+  // Wrong readings are shown too: the reader judges what the method left out. Zero is a time in the first row only.
   const isRead = `ISNUMBER(${t})*ISNUMBER(${r})*${root ? `((${t}>0)*(${r}<>0)+(${t}=0))` : `(${t}>0)*(${r}<>0)`}`;
   const columns: BlockColumn[] = [
     {
@@ -123,7 +126,7 @@ function timeBlock(
   };
 }
 
-/** A dashed line over the whole height at the stress that a cell holds; nothing while it holds none. */
+/** A dashed vertical line at the stress in a cell; nothing while the cell is blank. */
 function upright(letters: string, heading: string, cell: string, { x, y }: Frame) {
   const [across, up] = [`${letters} x`, `${letters} y`];
   const columns: BlockColumn[] = [
@@ -136,19 +139,19 @@ function upright(letters: string, heading: string, cell: string, { x, y }: Frame
 
 interface CurveSource {
   readonly stresses: Source;
-  /** Each value as an expression that gives a number, or a text where there is none. */
+  /** Each value as an expression that gives a number, or a text if there is no value. */
   readonly value: (index: number) => string;
-  /** The values as one range, where they stand together. */
+  /** The values as one range, if their cells are neighbours. */
   readonly values?: string;
   readonly kind: "e" | "strain";
   readonly method?: MethodName;
-  /** The in-situ stress, as a cell. */
+  /** The cell of the in-situ stress. */
   readonly inSitu?: string;
   /** The value before the first load, as a cell or a number. */
   readonly initial?: string;
 }
 
-/** Columns of a compression curve and a method's construction, in the method's own plane. */
+/** The columns of a compression curve and the construction of a method, in the plane of the method. */
 function curveBlock(
   { stresses, value, values, kind, method, inSitu, initial }: CurveSource,
   spec: PlotSpec,
@@ -194,7 +197,7 @@ function curveBlock(
   const call = (where: Where) =>
     `CLAY.PRECONSOLIDATION_LINES(${stresses.whole},${values ?? where.column("value")},"${method}","${kind}"${initial ? `,,${initial}` : ""})`;
   const isOwnPlane = method !== undefined && METHODS[method].axes[1] !== "value";
-  // A method that reads nothing now has no axes of its own: the test is drawn alone.
+  // If the method reads nothing now, its own plane has no axes: only the test is drawn.
   const isDrawn = method !== undefined && !(isOwnPlane && spec.refusal !== undefined);
   const drawn = isDrawn ? constructionColumns(method, call, frame) : { columns: [], series: [] };
   const test: BlockSeries[] = [
@@ -212,18 +215,21 @@ function curveBlock(
 
 interface CoefficientSource {
   readonly stresses: Source;
-  /** Name, shape and cells of each set of values. */
+  /** Name, symbol shape and cells of each set of values. */
   readonly sets: readonly { readonly name: string; readonly shape: "circle" | "triangle"; readonly values: Source }[];
-  /** The values that a line joins. */
+  /** The values that are joined by a line. */
   readonly joined?: { readonly name: string; readonly values: Source };
-  /** The stress before the first load, and the preconsolidation stress, as cells. */
+  /** The cell of the stress before the first load. */
   readonly before?: string;
   readonly yieldStress?: string;
-  /** Where a load's value is drawn. */
+  /** The stress at which the value of a load is drawn: the mean or the end of the load. */
   readonly at: "mean" | "end";
 }
 
-/** Columns of coefficients against stress: virgin loads told from others as `loadSteps` tells them; unloading and wetting left out. */
+/**
+ * The columns of coefficients against stress. `loadSteps` distinguishes virgin loads from others; unloading and wetting
+ * are left out.
+ */
 function coefficientBlock(
   { stresses, sets, joined, before, yieldStress, at }: CoefficientSource,
   spec: PlotSpec,
@@ -322,7 +328,7 @@ function coefficientBlock(
   return { ...frame, columns, series };
 }
 
-/** What a data sheet has under its names. */
+/** The cells that a data sheet has under its names. */
 class Sheet {
   readonly #places: ReadonlyMap<string, Box>;
   constructor(private readonly data: DataSheet) {
@@ -361,7 +367,7 @@ class Sheet {
     return typeof cell === "string" && !cell.startsWith("#") ? cell.trim() : "";
   }
 
-  /** Why a plot cannot be made. */
+  /** A refusal that names the missing cells; undefined if none is missing. */
   lacks(...names: readonly string[]): Outcome<never> | undefined {
     const absent = names.filter((name) => !this.#places.has(name));
     return absent.length === 0
@@ -375,14 +381,14 @@ class Sheet {
 const titled = (sheet: Sheet, words: string): string =>
   [words, sheet.word("boring"), sheet.word("sample")].filter(Boolean).join(", ");
 
-/** The picks by hand of a load, where the sheet keeps any; blank where it holds none. */
+/** The picks by hand of a load, if the sheet has a table of picks; blank if the load has none. */
 function picksOf(sheet: Sheet, load: number): string | undefined {
   const [loads, of, after] = ["pick_load", "pick_of", "pick_after"].map((name) => sheet.address(name));
   if (!loads || !of || !after) return undefined;
   return `IF(COUNT(${loads})=0,"",CLAY.LOAD_PICKS(${load},${loads},${of},${after}))`;
 }
 
-/** The way in which the constructions of a load are made, as the load table has it. */
+/** The cell with the procedure of a load in the load table. */
 function procedureOf(sheet: Sheet, load: number): string | undefined {
   const [numbers, procedures] = ["load_number", "load_procedure"].map((name) => sheet.address(name));
   return numbers && procedures && `IFERROR(INDEX(${procedures},MATCH(${load},${numbers},0)),"aided")`;
@@ -427,7 +433,7 @@ function compressionOf(sheet: Sheet, kind: "e" | "strain", method?: MethodName):
   if (lacking) return lacking;
   const stresses = sheet.source("load_stress")!;
   const [end, primary, point] = ["strain_end", "strain_d100", "curve_point"].map((name) => sheet.source(name));
-  // The strain of the point that the void ratio of the curve is taken at.
+  // The strain at the point from which the void ratio of the curve is calculated.
   const strain = (i: number): string =>
     primary && point ? `IF(${point.cell(i)}="d100",${primary.cell(i)},${end!.cell(i)})` : end!.cell(i);
   const curve = sheet.source("void_ratio_curve");
@@ -439,13 +445,13 @@ function compressionOf(sheet: Sheet, kind: "e" | "strain", method?: MethodName):
           primary && sheet.word("curve_point", row) === "d100" ? (primaries[row] ?? null) : value,
         );
   const stress = sheet.number("in_situ_stress");
-  // As the sheet's own spread of methods has it.
+  // As in the spread of methods on the sheet.
   const seesInitial = rulesOf({ version: sheet.number("template_version") }).startsAtInitialVoidRatio && kind === "e";
   const spec = compressionPlot(sheet.numbers("load_stress"), values, kind, {
     stressUnit: sheet.word("stress_unit") || undefined,
     method,
     initial: seesInitial ? sheet.number("void_ratio_initial") : undefined,
-    // So that the frame reaches to it; the chart's own line follows the cell.
+    // So that the frame includes this stress; the line of the chart follows the cell.
     marks: stress ? [{ label: "in-situ stress", letters: "σ′v0", stress }] : [],
   });
   if (!spec.ok) return spec;
@@ -542,7 +548,7 @@ function cAlphaOf(sheet: Sheet): Outcome<SeriesBlock> {
   );
 }
 
-/** A plot of a data sheet. Refuses, with the reason, where the sheet lacks its cells or they hold nothing to draw. */
+/** A plot of a data sheet. Refuses, with the reason, if cells are missing or hold nothing to draw. */
 export function seriesOf(data: DataSheet, plot: DataPlot): Outcome<SeriesBlock> {
   const sheet = new Sheet(data);
   if (plot.plot === "compression") return compressionOf(sheet, plot.value, plot.method);
@@ -551,7 +557,7 @@ export function seriesOf(data: DataSheet, plot: DataPlot): Outcome<SeriesBlock> 
   return timeOf(sheet, plot.plot, plot.load);
 }
 
-/** The time curves of every load that has one, in test order. Refuses where none has. */
+/** The time curves of all loads that have one, in test order. Refuses if no load has one. */
 export function everyLoad(data: DataSheet, plot: "log time" | "root time"): Outcome<SeriesBlock[]> {
   const sheet = new Sheet(data);
   const made = Array.from({ length: MOST_LOADS }, (_, index) => index + 1)
@@ -565,7 +571,7 @@ export function everyLoad(data: DataSheet, plot: "log time" | "root time"): Outc
     : badInput(say`the sheet "${verbatim(data.sheet)}" has no load with readings to draw`);
 }
 
-/** A plot of two columns of a sheet. Refuses, with the reason, where they hold nothing to draw. */
+/** A plot of two columns of a sheet. Refuses, with the reason, if they hold nothing to draw. */
 export function seriesOfRange(range: RangePlot): Outcome<SeriesBlock> {
   const { plot, sheet, x, y, xs, ys, method } = range;
   const rows = Math.min(x.rows, y.rows);

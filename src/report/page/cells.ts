@@ -1,34 +1,40 @@
-/** Numbers of the data sheet as the report shows them: live formulas, rounded once, at display, by their number formats. */
+/** Numbers of the data sheet in the report: live formulas, rounded once, for display, by their number formats. */
 import type { CellPlan } from "../../workbook/port";
 import type { DataCells } from "./source";
 
-/** What stands where the data sheet has nothing; the report says what is missing and why. */
+/** Stands in the place of a value that the data sheet does not have; the report says what is missing and why. */
 export const NOTHING = "-";
 
-/** Shows a cell as it is, "-" where it is blank. */
+/** A formula that shows a cell, or "-" if the cell is blank. */
 export const shownFormula = (reference: string): string =>
   `=IFERROR(IF(${reference}="","${NOTHING}",${reference}),"error")`;
 
-/** The same of an expression that needs cells; blank where one of them is. */
+/**
+ * A formula that shows an expression, or "-" if one of the cells that it needs is blank; undefined if the sheet lacks
+ * such a cell.
+ */
 export const worked = (needs: readonly (string | undefined)[], expression: string): string | undefined =>
   needs.some((need) => need === undefined)
     ? undefined
     : `=IFERROR(IF(COUNT(${needs.join(",")})<${needs.length},"${NOTHING}",${expression}),"${NOTHING}")`;
 
-/** Decimals that show a number with so many significant figures; none where its whole part has as many. */
+/** Decimals that show a number with a count of significant figures; 0 if its whole part has as many. */
 export const decimalsFor = (value: number, figures: number): number =>
   value === 0 ? 0 : Math.max(0, figures - 1 - Math.floor(Math.log10(Math.abs(value)) + 1e-12));
 
 const decimal = (digits: number): string => (digits > 0 ? `0.${"0".repeat(digits)}` : "0");
 
-/** A number that spans decades (cv, mv, C alpha) in two figures, unless more are asked for: of the value when the report was made. */
+/**
+ * The format of a number that may span decades (cv, mv, C alpha), by its value when the report was made: two figures,
+ * unless more are asked for.
+ */
 export function twoFigures(value: number | undefined, figures = 2): string {
   if (value === undefined) return "0.00";
   const decimals = decimalsFor(value, figures);
   return decimals > 6 ? "0.0E+00" : decimal(decimals);
 }
 
-/** Stresses as they were typed: as many decimals as any of them has, at most four. */
+/** The format of stresses as they were typed: as many decimals as any of them has, at most four. */
 export function typedFormat(values: readonly number[]): string {
   for (let digits = 0; digits < 4; digits++) {
     const scale = 10 ** digits;
@@ -68,23 +74,23 @@ const BY_UNIT: Readonly<Record<string, string>> = {
 export const formatIn = (cells: DataCells, unit: string, otherwise = "0.00"): string =>
   BY_UNIT[cells.text(unit)] ?? otherwise;
 
-/** One shown thing: label, value and unit. */
+/** One item of the report: label, value and unit. */
 export interface Shown {
   readonly label: string;
-  /** The cell of the data sheet, where it is one. */
+  /** The cell of the data sheet that holds the value. */
   readonly name?: string;
-  /** Or a formula; undefined where the sheet lacks a cell for it. */
+  /** Or a formula for the value; undefined if the sheet lacks a cell that the formula needs. */
   readonly formula?: string | undefined;
   readonly value?: string | number;
   readonly format?: string;
-  /** A name of the data sheet whose cell tells the unit, or the unit. */
+  /** A name of the data sheet whose cell holds the unit, or the unit itself. */
   readonly unit?: string;
   readonly isText?: boolean;
   /** A date needs two columns. */
   readonly isDate?: boolean;
 }
 
-/** A unit as the sheet has it, live; without a cell of its own the unit stands as text. */
+/** The cell of a unit: a live formula if the sheet has a cell with the unit, otherwise text. */
 export function unitCell(cells: DataCells, unit: string | undefined, row: number, col: number): CellPlan[] {
   if (!unit) return [];
   const reference = cells.at(unit);
@@ -98,7 +104,7 @@ export function unitCell(cells: DataCells, unit: string | undefined, row: number
   ];
 }
 
-/** The cell of something shown. */
+/** The cell of an item's value. */
 export function shownCell(cells: DataCells, shown: Shown, row: number, col: number): CellPlan {
   const { name, formula, value, format, isText } = shown;
   const reference = name === undefined ? undefined : cells.at(name);

@@ -1,27 +1,32 @@
-/** The report's paper: blocks of rows that stay together, laid one below the other on pages of a fixed number of rows. */
+/**
+ * The pages of the report: blocks of rows that stay together, laid out one below the other on pages of a fixed number
+ * of rows.
+ */
 import type { Box, CellPlan, ChartPlan } from "../../workbook/port";
 import { wrapped } from "./text";
 
 export const COLUMNS = 12;
 export const COLUMN_WIDTH = 8;
-/** A column's width, and that of a letter of running text on the whole, in pixels of Excel's default font. */
+/** Width of a column, and average width of a letter of running text, in pixels of Excel's default font. */
 const COLUMN_PIXELS = COLUMN_WIDTH * 7 + 5;
 const LETTER_PIXELS: Readonly<Partial<Record<CellPlan["kind"], number>>> = { result: 7, note: 5.9 };
-/** Letters of running text from a column to the edge of the page, on the safe side. */
+/** A safe number of letters of running text from a column to the edge of the page. */
 export const lettersFrom = (col: number, kind: CellPlan["kind"] = "label", until = COLUMNS): number =>
   Math.floor(((until - col) * COLUMN_PIXELS) / (LETTER_PIXELS[kind] ?? 6.6));
 
-/** Rows of Excel's own height that a page holds at the page's width: A4 is narrower and longer than Letter. */
+/**
+ * Rows of Excel's default height on a page, at the scale of the page's width: A4 is narrower and longer than Letter.
+ */
 export const ROWS_PER_PAGE = { A4: 53, Letter: 48 } as const;
 
-/** Rows that stay together; rows are counted from the block's own top. */
+/** Rows that stay together; rows are counted from the top of the block. */
 export interface Block {
   readonly rows: number;
   readonly cells: readonly CellPlan[];
   readonly names?: Readonly<Record<string, Box>>;
   readonly charts?: readonly ChartPlan[];
   readonly merges?: readonly Box[];
-  /** Stays on the page of the block that follows. */
+  /** Stays on the page of the block after it. */
   readonly withNext?: boolean;
   /** Begins a page. */
   readonly newPage?: boolean;
@@ -38,7 +43,7 @@ export interface LaidOut {
 
 const down = <T extends { readonly row: number }>(one: T, rows: number): T => ({ ...one, row: one.row + rows });
 
-/** Lays the blocks out; `head` stands on every page but the first. */
+/** Lays the blocks out on pages; every page except the first begins with `head`. */
 export function layOut(blocks: readonly Block[], rowsPerPage: number, head: Block): LaidOut {
   const laid: LaidOut = { rows: 0, cells: [], names: {}, charts: [], merges: [], pages: [] };
   let [top, row] = [0, 0];
@@ -53,7 +58,7 @@ export function layOut(blocks: readonly Block[], rowsPerPage: number, head: Bloc
     if (row > top) laid.pages.push({ row: top, col: 0, rows: row - top, cols: COLUMNS });
     top = row;
   };
-  /** Rows of a block with all that must stay with it. */
+  /** Rows of a block and of all blocks that must stay with it. */
   const together = (from: number): number => {
     let rows = 0;
     for (let i = from; i < blocks.length; i++) {
@@ -69,7 +74,7 @@ export function layOut(blocks: readonly Block[], rowsPerPage: number, head: Bloc
       endPage();
       place(head);
     }
-    // A blank row at the top of a page says nothing.
+    // A blank row at the top of a page is dropped.
     if (block.cells.length === 0 && !block.charts && row - top <= head.rows) return;
     place(block);
   });
@@ -90,7 +95,7 @@ export function band(title: string, options: { withNext?: boolean; newPage?: boo
   return { rows: 1, cells, withNext: true, ...options };
 }
 
-/** Running text, every line a row that may go to the next page; a lead stands before the first. */
+/** Running text, one block per line, so that any line may go to the next page; `lead` stands before the first line. */
 export function paragraph(text: string, { col = 0, lead = "", kind = "label" as CellPlan["kind"] } = {}): Block[] {
   const lines = wrapped(text, lettersFrom(col, kind));
   return lines.map((line, index): Block => ({
@@ -104,6 +109,6 @@ export function paragraph(text: string, { col = 0, lead = "", kind = "label" as 
   }));
 }
 
-/** Paragraphs with a mark in front of each. */
+/** Paragraphs, each with a mark in front. */
 export const list = (texts: readonly string[], mark = "-"): Block[] =>
   texts.flatMap((text, index) => paragraph(text, { col: 1, lead: mark === "1" ? `${index + 1}.` : `      ${mark}` }));

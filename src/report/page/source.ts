@@ -1,4 +1,4 @@
-/** What a report is made from, and where its formulas find it: the cells of a data sheet, by their names. */
+/** The source of a report: the cells of a data sheet by their names, for its values and formulas. */
 import { type Message } from "../../reduction/message";
 import { columnLetters, quoted } from "../../workbook/address";
 import { cellCalled, type NamedValues, type TestRecord } from "../../record/record";
@@ -6,7 +6,7 @@ import type { Answered } from "../../checks";
 import type { Box, CellValue, SheetName } from "../../workbook/port";
 
 export interface ReportSource {
-  /** The data sheet's name, as the workbook has it. */
+  /** The name of the data sheet in the workbook. */
   readonly sheet: string;
   /** As `WorkbookPort.listNames` gives them. */
   readonly names: readonly SheetName[];
@@ -14,33 +14,33 @@ export interface ReportSource {
   readonly values: NamedValues;
   readonly record: TestRecord;
   readonly answered: readonly Answered[];
-  /** What a reviewer has said of a check, by its id. */
+  /** A reviewer's answers to checks, by the id of the check. */
   readonly acknowledged?: Readonly<Record<string, string>>;
-  /** What befell the cells, in sentences: formulas typed over, hidden rows, numbers stored as text. */
+  /** Findings on the cells, in sentences: overwritten formulas, hidden rows, numbers stored as text. */
   readonly cellFindings?: readonly Message[];
   /** Limits of checks that the firm has changed, each with who and why. */
   readonly changedLimits?: readonly string[];
-  /** Limits of an earlier report of this sheet, which this one takes over. */
+  /** Limits of error from an earlier report of this sheet, which this report keeps. */
   readonly limits?: Readonly<Record<string, KeptLimit>>;
   readonly paper: "A4" | "Letter";
   readonly preparedBy: string;
-  /** When the report is made, local time. */
+  /** Time of the report, local time. */
   readonly now: Date;
 }
 
-/** A limit of error changed by a person, with who and why. */
+/** A limit of error that a person changed, with who and why. */
 export interface KeptLimit {
   readonly value: number;
   readonly by?: string;
   readonly why?: string;
 }
 
-/** The cells of a data sheet as a report's formulas refer to them. */
+/** The cells of a data sheet, for the formulas of a report. */
 export class DataCells {
   readonly #boxes = new Map<string, Box>();
 
   constructor(readonly source: ReportSource) {
-    // The sheet's own names come first, and rule over names of the workbook.
+    // The names of the sheet come first, and take precedence over names of the workbook.
     for (const { name, place } of source.names)
       if (place !== "lost" && !this.#boxes.has(name)) this.#boxes.set(name, place);
   }
@@ -53,14 +53,14 @@ export class DataCells {
     return this.#boxes.get(name)?.rows ?? 0;
   }
 
-  /** "'Test 1'!$B$12", a row of a column counted from 0; undefined where the sheet has no such cell. */
+  /** "'Test 1'!$B$12", the cell in a row of a column, counted from 0; undefined if the sheet has no such cell. */
   at(name: string, row = 0): string | undefined {
     const box = this.#boxes.get(name);
     if (!box || row >= box.rows) return undefined;
     return `${quoted(this.source.sheet)}!$${columnLetters(box.col)}$${box.row + row + 1}`;
   }
 
-  /** The first column of a name's cells, all rows. */
+  /** All rows of the first column of a name. */
   column(name: string): string | undefined {
     const box = this.#boxes.get(name);
     const first = this.at(name);
@@ -73,7 +73,7 @@ export class DataCells {
     return box && `${this.at(name)}:$${columnLetters(box.col + box.cols - 1)}$${box.row + box.rows}`;
   }
 
-  /** "B12", or "B12:B35": where a person finds it; undefined where the sheet has no such cell. */
+  /** "B12", or "B12:B35", for a reader; undefined if the sheet has no such cell. */
   place(name: string, row?: number): string | undefined {
     const box = this.#boxes.get(name);
     if (!box) return undefined;
@@ -83,7 +83,7 @@ export class DataCells {
       : cell(box.row + (row ?? 0));
   }
 
-  /** What the cell shows; "" for a blank, a cell of spaces, or none. */
+  /** The value of the cell; "" for a blank, a cell of spaces, or no cell. */
   value(name: string, row = 0): CellValue {
     const value = this.source.values[name]?.[row]?.[0] ?? "";
     return typeof value === "string" ? value.trim() : value;
@@ -103,15 +103,15 @@ export class DataCells {
   }
 }
 
-/** "Ring + dry soil (ring_and_dry), cell C21", or that there is no such cell. */
+/** "Ring + dry soil (ring_and_dry), cell C21", or that the sheet has no such cell. */
 export const called = (cells: DataCells, name: string, row?: number): string =>
   `${cellCalled(name)}, ${cells.has(name) ? `cell ${cells.place(name, row)}` : "no cell of this name on the sheet"}`;
 
-/** A load of the test with the row of the load table, from 0, that it stands in. */
+/** A load of the test, with its row of the load table, from 0. */
 export interface ReportedLoad {
   readonly number: number;
   readonly row: number;
-  /** Rows of the readings that hold something. */
+  /** Number of rows with readings. */
   readonly readings: number;
 }
 

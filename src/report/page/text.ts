@@ -1,6 +1,9 @@
-/** Words of the report, which is in English whatever the pane speaks, and their lines. */
+/** Texts of the report and their lines. The report is in English in every language of the pane. */
 
-/** Text in lines of at most `width` characters, broken at spaces; a longer word is broken where it must be. Nothing is cut. */
+/**
+ * Text in lines of at most `width` characters, broken at spaces; a longer word is broken at the width. Nothing is cut
+ * off.
+ */
 export function wrapped(text: string, width: number): string[] {
   const lines: string[] = [];
   let line = "";

@@ -1,4 +1,4 @@
-/** The parts of the report that repeat the data sheet: who and what, specimen, results, table of loads. */
+/** The parts of the report that repeat the data sheet: test and sample, specimen, results, table of loads. */
 import { readingsName, timesName } from "../../specification/load-table";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import type { CellPlan } from "../../workbook/port";
@@ -21,7 +21,7 @@ import type { DataCells, ReportedLoad } from "../page/source";
 const HALF = COLUMNS / 2;
 const LABEL_COLUMNS = 3;
 
-/** One or two things in a row, each with its unit. */
+/** A row with one or two items, each with its unit. */
 function pair(cells: DataCells, ...shown: readonly (Shown | undefined)[]): Block {
   const placed = shown.flatMap((one, side) => (one ? [{ one, col: side * HALF }] : []));
   return {
@@ -37,7 +37,7 @@ function pair(cells: DataCells, ...shown: readonly (Shown | undefined)[]): Block
   };
 }
 
-/** Things two by two; a long text has a row of its own, and goes on below where it must. */
+/** Items in pairs; a long text has a row of its own, and continues below if it must. */
 function fields(cells: DataCells, shown: readonly Shown[]): Block[] {
   const blocks: Block[] = [];
   let waiting: Shown | undefined;
@@ -55,11 +55,11 @@ function fields(cells: DataCells, shown: readonly Shown[]): Block[] {
   return waiting ? [...blocks, pair(cells, waiting)] : blocks;
 }
 
-/** Two columns of things, side by side row by row. */
+/** Two columns of items, side by side. */
 const panels = (cells: DataCells, left: readonly Shown[], right: readonly Shown[]): Block[] =>
   Array.from({ length: Math.max(left.length, right.length) }, (_, i) => pair(cells, left[i], right[i]));
 
-/** Keeps a heading and the first rows of what follows on one page. */
+/** A heading that stays on one page with the first rows of its section. */
 export const section = (title: string, body: readonly Block[], options = {}): Block[] =>
   body.length === 0 ? [] : [band(title, options), ...body, gap];
 
@@ -72,7 +72,7 @@ const date = (label: string, name: string): Shown => ({
   isDate: true,
 });
 
-/** Of a newer data sheet: shown only where the sheet has it. */
+/** Items that only newer data sheets have: shown if the sheet has them. */
 const ifThere = (cells: DataCells, ...shown: readonly Shown[]): Shown[] =>
   shown.filter(({ name }) => name === undefined || cells.has(name));
 
@@ -158,17 +158,17 @@ export function specimen(cells: DataCells): Block[] {
   );
 }
 
-/** How the sheet's stresses are written: as the loads were typed. */
+/** The format of stresses, as the loads were typed. */
 export const stressFormat = (cells: DataCells, loads: readonly ReportedLoad[]): string =>
   typedFormat(loads.flatMap(({ row }) => cells.number("load_stress", row) ?? []));
 
 const count = (reference: string | undefined): string => (reference === undefined ? "0" : `COUNT(${reference})`);
 
-/** "yes" where a column of the sheet holds any number. */
+/** A formula that gives one text if a column of the sheet holds any number, and another if not. */
 const yesNo = (cells: DataCells, name: string, yes: string, no: string): string =>
   `=IF(${count(cells.column(name))}>0,"${yes}","${no}")`;
 
-/** A text that a live formula tells: never longer than a row. */
+/** A row with a text from a live formula, which is never longer than the row. */
 const told = (label: string, formula: string): Block => ({
   rows: 1,
   cells: [
@@ -243,7 +243,7 @@ export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block
   ]);
 }
 
-/** The number in two significant figures, as it is reported: the full one stands beside it. */
+/** The number in two significant figures, as reported; the full number stands beside it. */
 const reported = (reference: string | undefined): string | undefined =>
   reference && worked([reference], `ROUND(${reference},1-INT(LOG(ABS(${reference}),10)))`);
 
@@ -272,7 +272,7 @@ export function results(cells: DataCells, loads: readonly ReportedLoad[]): Block
         { label: "  as worked out", name: "preconsolidation_stress", format: decimals(value, 4), unit: "stress_unit" },
       ],
       [
-        // In the digits of the table under Interpretation, which shows the same two numbers.
+        // With the decimals of the table under Interpretation, which shows the same two numbers.
         { label: "Points allow from", name: "preconsolidation_low", format: stress, unit: "stress_unit" },
         { label: "  to", name: "preconsolidation_high", format: stress, unit: "stress_unit" },
       ],
@@ -358,17 +358,17 @@ export interface LoadColumn {
   readonly heading: readonly [string, string];
   readonly unit?: string;
   readonly format?: (row: number) => string | undefined;
-  /** The formula of a load; undefined where the sheet has no cell for it. */
+  /** The formula of a load; undefined if the sheet has no cell for it. */
   readonly formula: (load: ReportedLoad) => string | number | undefined;
   readonly isText?: boolean;
 }
 
-/** Rows of loads that a part of a table has: with its headings it fits on a page of either paper. */
+/** Rows of loads in one part of a table: with its headings the part fits on a page of either paper. */
 const MOST_ROWS = 36;
 
 /**
- * A table with a row for each load, in parts where it would not fit on a page. `names` are the report's own for its columns;
- * those of a later part end in its number ("report_strain_2").
+ * A table with a row for each load, in several parts if it does not fit on a page. `names` are the names of its columns
+ * on the report; those of a later part end in its number ("report_strain_2").
  */
 export function loadTable(
   cells: DataCells,
@@ -424,7 +424,7 @@ export const cell =
 export const always = (format: string) => () => format;
 export const perLoad = (cells: DataCells, name: string) => (row: number) => twoFigures(cells.number(name, row));
 
-/** Minutes from the load's first instant to its last reading. */
+/** Minutes from the first instant of the load to its last reading. */
 function duration(cells: DataCells, { number }: ReportedLoad): string | undefined {
   const [times, readings] = [cells.column(timesName(number)), cells.column(readingsName(number))];
   return (
@@ -434,7 +434,7 @@ function duration(cells: DataCells, { number }: ReportedLoad): string | undefine
   );
 }
 
-/** Which construction a load's cv is by: its own, or that of the sheet. */
+/** The construction that gives cv of a load: the one picked for the load, or the one of the sheet. */
 function methodOf(cells: DataCells, { row }: ReportedLoad): string | undefined {
   const chosen = cells.at("load_method", row) ?? cells.at("time_method");
   const cv = cells.at("cv_chosen", row);

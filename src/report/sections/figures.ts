@@ -1,6 +1,6 @@
 /**
- * The plots of the report: two or three on a page, time curves eight on a page. Their series are live formulas in columns of
- * the report's own sheet, beside its pages, so that the report is one sheet: it is made whole, or not at all.
+ * The plots of the report: two or three on a page, time curves eight on a page. Their series are live formulas in
+ * columns of the report sheet, beside its pages, so that the report is one sheet: it is made completely, or not at all.
  */
 import { english } from "../../reduction/message";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
@@ -16,13 +16,13 @@ export interface ReportPlots {
   readonly compression?: SeriesBlock;
   readonly cv?: SeriesBlock;
   readonly cAlpha?: SeriesBlock;
-  /** One for each load with readings, in order. */
+  /** One for each load with readings, in test order. */
   readonly times: readonly SeriesBlock[];
-  /** Why a plot that a report should have is not there. */
+  /** Why a plot is missing that a report should have. */
   readonly reasons: readonly string[];
 }
 
-/** The plots of a data sheet: each time curve with the construction that its load is reduced by. */
+/** The plots of a data sheet; each time curve has the construction that reduces its load. */
 export function plotsOf(cells: DataCells, loads: readonly ReportedLoad[]): ReportPlots {
   const { sheet, names, values } = cells.source;
   const reasons: string[] = [];
@@ -52,19 +52,19 @@ export function plotsOf(cells: DataCells, loads: readonly ReportedLoad[]): Repor
   return { compression, cv, cAlpha, times, reasons };
 }
 
-/** A plot's series in the columns beside the pages, and its chart. */
+/** The series of a plot in the columns beside the pages, and its chart. */
 export interface Placed {
   readonly cells: readonly CellPlan[];
   readonly rows: number;
-  /** The first column that is free again. */
+  /** The next free column. */
   readonly right: number;
   readonly chart: (block: SeriesBlock) => Omit<ChartPlan, "box">;
 }
 
-/** Row that the series begin in, below their note. */
+/** First row of the series, below their note. */
 const TOP = 2;
 
-/** Lays the series of all plots side by side from a column on. */
+/** Lays the series of all plots out side by side, from a column on. */
 export function placeSeries(plots: ReportPlots, left: number): Placed {
   const { compression, cv, cAlpha, times } = plots;
   const blocks = [compression, cv, cAlpha, ...times].filter((block) => block !== undefined);
@@ -88,7 +88,7 @@ export function placeSeries(plots: ReportPlots, left: number): Placed {
   };
 }
 
-/** Charts side by side, each as wide as its share of the page. */
+/** Charts side by side, of equal width. */
 const abreast = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across: number): Block => ({
   rows: rows + 1,
   cells: [],
@@ -98,7 +98,7 @@ const abreast = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across
   })),
 });
 
-/** A small plot has no room for the names of its lines. */
+/** The chart without names beside its lines: a small plot has no room for them. */
 const unlettered = (chart: Omit<ChartPlan, "box">): Omit<ChartPlan, "box"> => ({
   ...chart,
   series: chart.series.map((series) => ({ ...series, lettered: false })),

@@ -1,17 +1,17 @@
-/** What of the items that a report must show is missing from a data sheet, with its cell. */
+/** Finds the items that a report must show and a data sheet lacks, with their cells. */
 import { REQUIRED } from "../../specification/required";
 import { called, type DataCells, type ReportedLoad } from "../page/source";
 
-/** Something that the report should show and cannot. */
+/** An item that the report should show and cannot. */
 export interface Missing {
   readonly item: number;
-  /** Whether a report without it is unfinished; otherwise it is wanted only where it was measured. */
+  /** True if a report without the item is unfinished; false if the item is needed only if it was measured. */
   readonly isRequired: boolean;
-  /** What is missing, with the cell that it belongs in. */
+  /** What is missing, and the cell to fill. */
   readonly sentence: string;
 }
 
-/** A cell that shows an error gives nothing to report. */
+/** A cell that shows an error counts as empty. */
 const isEmpty = (cells: DataCells, name: string, row = 0): boolean => {
   const value = cells.value(name, row);
   return value === "" || (typeof value === "string" && /^#[A-Z][A-Z0-9_/]*[!?]?$/i.test(value));
@@ -20,7 +20,7 @@ const isEmpty = (cells: DataCells, name: string, row = 0): boolean => {
 const loadsNamed = (loads: readonly ReportedLoad[]): string =>
   `${loads.length === 1 ? "load" : "loads"} ${loads.map(({ number }) => number).join(", ")}`;
 
-/** What of the nineteen items is not there, in their order; `plots` are reasons why a plot could not be drawn. */
+/** The missing ones of the nineteen items, in their order; `plots` are reasons why a plot could not be drawn. */
 export function missingItems(
   cells: DataCells,
   loads: readonly ReportedLoad[],

@@ -1,6 +1,6 @@
 /**
- * Whether the data sheet still says what it said when the report was made: a list beside the pages, each number or text as
- * it was and as it is, and one line at the top of the report that counts what differs.
+ * Whether the data sheet has changed since the report was made: a list beside the pages with each number or text as it
+ * was and as it is, and a line at the top of the report that counts the differences.
  */
 import { loadSuffix } from "../../specification/load-table";
 import { LOAD_RESULTS } from "../../record/names";
@@ -21,10 +21,10 @@ export const STATE_WIDTHS: Readonly<Record<number, number>> = {
 };
 export const STATE_COLUMNS = DIFFERS + 1;
 
-/** Texts longer than this cannot stand in one cell of every host and be compared. */
+/** Longer texts cannot be compared in one cell of every host. */
 const LONGEST = 8000;
 
-/** Single cells of which the report shows the value, or text made from it. */
+/** Single cells whose value, or a text made from it, the report shows. */
 const SINGLE: readonly string[] = [
   "laboratory",
   "project",
@@ -98,7 +98,7 @@ const SINGLE: readonly string[] = [
   "quality_remark",
 ];
 
-/** Columns of the load table and of the changes by hand; each counts as its sum and its texts. */
+/** Columns of the load table and of the changes by hand; each is compared by its sum and its texts. */
 const COLUMN_NAMES: readonly string[] = [
   "load_stress",
   "load_temperature",
@@ -129,7 +129,7 @@ interface Compared {
 const total = (cells: DataCells, name: string): number =>
   (cells.source.values[name] ?? []).reduce((sum, [value]) => (typeof value === "number" ? sum + value : sum), 0);
 
-/** Letters of the texts of a column: a change of a remark changes their number almost always. */
+/** Number of letters in the texts of a column: a change of a remark almost always changes it. */
 const letters = (cells: DataCells, name: string): number =>
   (cells.source.values[name] ?? []).reduce((sum, [value]) => sum + String(value ?? "").length, 0);
 
@@ -167,7 +167,7 @@ function compared(cells: DataCells, loads: readonly ReportedLoad[]): Compared[] 
 export interface State {
   /** The line at the top of the report. */
   readonly line: Block;
-  /** The list beside the pages, in rows of the sheet. */
+  /** The list beside the pages. */
   readonly cells: readonly CellPlan[];
   readonly names: Readonly<Record<string, Box>>;
   readonly rows: number;

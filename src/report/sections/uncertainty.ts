@@ -1,6 +1,6 @@
 /**
- * Uncertainty brought to the reader: limits of error that a laboratory can change in cells, with who and why; intervals that
- * follow from them by the worksheet functions; and, apart from these, what constructions spread over.
+ * Uncertainty in the report: limits of error that a laboratory can change in cells, with who and why; intervals that
+ * the worksheet functions calculate from them; and, apart from these, the spread of the constructions.
  */
 import { readingsName, timesName } from "../../specification/load-table";
 import type { CellPlan } from "../../workbook/port";
@@ -12,7 +12,7 @@ import { always, cell, loadTable, stressFormat, type LoadColumn } from "./data";
 interface Limit {
   readonly name: string;
   readonly label: string;
-  /** A name of the data sheet that tells the unit, or the unit. */
+  /** A name of the data sheet whose cell holds the unit, or the unit itself. */
   readonly unit?: string;
   readonly format: string;
   readonly value: (cells: DataCells) => number;
@@ -20,7 +20,7 @@ interface Limit {
 }
 
 const isInch = (cells: DataCells): boolean => cells.text("length_unit") === "in";
-/** A length given in mm, in a round number of the sheet's unit. */
+/** A length given in mm, as a round number in the unit of the sheet. */
 const inUnit =
   (mm: number, inches: number) =>
   (cells: DataCells): number =>
@@ -28,7 +28,7 @@ const inUnit =
 
 const COMMON = "common practice, no source";
 
-/** What is taken where nobody has said otherwise: the quantity lies within -+ the limit. */
+/** The default limits: the quantity lies within -+ the limit. */
 export const LIMITS: readonly Limit[] = [
   { name: "limit_mass", label: "Balance, each weighing", unit: "g", format: "0.000", value: () => 0.01, basis: COMMON },
   {
@@ -54,7 +54,7 @@ export const LIMITS: readonly Limit[] = [
     format: "0.00000",
     value: (cells) => {
       const factor = cells.number("dial_factor");
-      // A factor of 1 is a logger's: its resolution stands nowhere on the sheet.
+      // A factor of 1 means a logger: its resolution is not on the sheet.
       return factor === undefined || factor === 1 ? inUnit(0.001, 0.00005)(cells) : factor / 2;
     },
     basis: "half a division, no source",
@@ -85,7 +85,7 @@ export const LIMITS: readonly Limit[] = [
 
 export const COVERAGE_NAME = "limit_coverage";
 export const LIMIT_NAMES: readonly string[] = [...LIMITS.map(({ name }) => name), COVERAGE_NAME];
-/** Beside each limit: who changed it and why. */
+/** The name of the cell beside a limit: who changed it and why. */
 export const byOf = (name: string): string => `${name}_by`;
 export const whyOf = (name: string): string => `${name}_why`;
 
@@ -170,14 +170,14 @@ export function limits(cells: DataCells, kept: Readonly<Record<string, KeptLimit
 const u = (name: string): string => `({${name}}/SQRT(3))`;
 const K = `{${COVERAGE_NAME}}`;
 
-/** An item of an uncertainty function, "-" where it refuses. */
+/** An item of an uncertainty function; "-" if the function refuses. */
 const item = (
   call: (item: string) => string,
   needs: readonly (string | undefined)[],
   which: string,
 ): string | undefined => worked(needs, call(which));
 
-/** What every interval of e needs of the sheet. */
+/** The cells that every interval of e needs. */
 function voidRatioCall(cells: DataCells, height: string | undefined, uHeight: string) {
   const needs = [
     height,
@@ -189,7 +189,7 @@ function voidRatioCall(cells: DataCells, height: string | undefined, uHeight: st
   return { needs, call };
 }
 
-/** Standard uncertainty of a deformation, and of a height at a load. */
+/** Standard uncertainty of a deformation, and of the height at a load. */
 const U_DEFORMATION = `(${u("limit_reading")}*SQRT(2))`;
 const U_HEIGHT_AT = `SQRT(${u("limit_height")}^2+2*${u("limit_reading")}^2+${u("limit_apparatus")}^2)`;
 
@@ -326,7 +326,7 @@ function intervalsOfLoads(cells: DataCells, loads: readonly ReportedLoad[]): Blo
   ];
 }
 
-/** What the methods spread over: live, as the data sheet spills it. */
+/** The spread of the methods: live, from the spill on the data sheet. */
 export function interpretation(cells: DataCells): Block[] {
   const table = cells.rows("preconsolidation_spread");
   if (table === 0)
@@ -346,7 +346,7 @@ export function interpretation(cells: DataCells): Block[] {
   const rows = given.map((_, row) => row).filter((row) => words(row, 0) !== "");
   const isStress = (row: number): boolean => !/^(spread|verdict|remark)$/.test(words(row, 0));
   const lines = rows.flatMap((row): Block[] => {
-    // What is said of a method may be long: it is a snapshot, in as many lines as it needs.
+    // The note on a method may be long: it is copied when the report is made, in as many lines as it needs.
     if (/^(verdict|remark)$/.test(words(row, 0)))
       return paragraph(words(row, 1), { col: 3, lead: words(row, 0), kind: "remark" });
     const [first, ...others] = paragraph(words(row, 2) || NOTHING, { col: 5, kind: "remark" });

@@ -1,4 +1,4 @@
-/** The parts of the report that are text: what was replaced by hand, checks, methods, remarks, cautions, what is missing. */
+/** The parts of the report that are text: changes by hand, checks, methods, remarks, cautions, missing items. */
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import { PROCEDURES } from "../../reduction/increment/constructions/procedure";
@@ -25,7 +25,7 @@ const REMARKS = [
   ["On the sample", "quality_remark"],
 ] as const;
 
-/** Remarks of the person and of the reductions, in full. */
+/** Remarks of persons and of the reductions, in full. */
 export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
   const ofTest = REMARKS.map(([label, name]) => {
     const text = cells.text(name);
@@ -41,7 +41,9 @@ export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block
 const said = (value: number | string | undefined): string =>
   value === undefined || value === "" ? "(not said)" : String(value);
 
-/** Picks by hand with the value before and after, in the order in which they were made; a later one of the same pick rules. */
+/**
+ * Picks by hand with the values before and after, in the order in which they were made; the last one of a pick counts.
+ */
 export function byHand(cells: DataCells): Block[] {
   const { picks, overrides } = cells.source.record;
   const key = ({ load, of }: RecordedPick) => `${load} ${of}`;
@@ -53,7 +55,7 @@ export function byHand(cells: DataCells): Block[] {
       (ruled ? " Replaced again below." : "")
     );
   });
-  // A firm's own columns; the picks are listed among the overrides too, and are told above with more.
+  // Overrides in columns of the firm. The overrides also list the picks, which are shown above in more detail.
   const others = picks.length
     ? []
     : overrides.map(({ of, reason, by }) => `${of}. Reason: ${said(reason)}. By ${said(by)}.`);
@@ -80,7 +82,7 @@ function checkLine({ check, answer }: Answered, acknowledged: string | undefined
   );
 }
 
-/** Checks that did not pass, the gravest first, and how many did. */
+/** Checks that did not pass, the gravest first, and the number of those that passed. */
 export function checks(cells: DataCells): Block[] {
   const { answered, acknowledged = {}, changedLimits = [] } = cells.source;
   const open = GRAVITY.flatMap((level) => answered.filter(({ answer }) => answer.status === level));
@@ -97,7 +99,7 @@ export function checks(cells: DataCells): Block[] {
   ]);
 }
 
-/** What was done and what was taken for granted, so that another could repeat it. */
+/** The methods and assumptions, so that another person can repeat the reduction. */
 export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
   const { record } = cells.source;
   const byRoot = loads.filter(
@@ -150,13 +152,13 @@ export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block
 const NUMBER_OF_DIGITS = 4;
 const few = (value: number): string => String(Number(value.toPrecision(NUMBER_OF_DIGITS)));
 
-/** A mark of a construction in both ways: "t50 12.3 and 12.6 min"; "-" where a way gives none. */
+/** A mark of a construction by both procedures: "t50 12.3 and 12.6 min"; "-" if a procedure gives none. */
 function inBothWays<T>(label: string, unit: string, ways: readonly Outcome<T>[], read: (found: T) => number): string {
   const [aided, drawn] = ways.map((way) => (way.ok ? few(read(way.value)) : "-"));
   return `${label} ${aided} and ${drawn} ${unit}`;
 }
 
-/** The constructions of every load aided and drawn, side by side: how far the numbers hang on the way that they are made. */
+/** The constructions of every load, aided and drawn, side by side: how much the numbers depend on the procedure. */
 export function bothWays(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
   const { record } = cells.source;
   const lines = loads.flatMap(({ number }) => {
@@ -182,7 +184,7 @@ export function bothWays(cells: DataCells, loads: readonly ReportedLoad[]): Bloc
 
 export const cautions = (): Block[] => part("Cautions", list(CAUTIONS));
 
-/** Everything that the report should show and does not, with its cell. */
+/** All items that the report should show and does not, with their cells. */
 export function missing(found: readonly Missing[]): Block[] {
   const required = found.filter(({ isRequired }) => isRequired);
   const others = found.filter(({ isRequired }) => !isRequired);
