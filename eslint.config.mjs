@@ -23,7 +23,7 @@ const MAY_IMPORT = {
   book: [...RECORD, "checks"],
   report: [...RECORD, "checks", "book", "plots"],
   functions: ["reduction", "reduction/numeric", "checks", "book"],
-  help: ["reduction", "plots", "functions", "pane/text"],
+  help: ["reduction", "reduction/numeric", "plots", "functions", "pane/text"],
   "pane/text": ["workbook", "reduction"],
   "pane/ui": ["plots", "pane/text"],
   "pane/live": [...RECORD, "pane/text"],

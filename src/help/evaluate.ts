@@ -1,5 +1,6 @@
 /** Calculates the examples of the help page with the worksheet functions of the add-in. */
 import { CellError } from "../functions/cells";
+import { firstOf, nth } from "../reduction/numeric/lists";
 import { exampleRows, type Cell } from "./example-sheet";
 import type { FunctionHelp } from "./jsdoc";
 
@@ -31,35 +32,44 @@ function argumentOf(text: string, formula: string): unknown {
   if (text.startsWith('"')) return text.slice(1, -1).replaceAll('""', '"');
   const range = RANGE.exec(text);
   if (range) {
-    const [, left, top, right = left, bottom = top] = range;
+    const [left, top] = [nth(range, 1), nth(range, 2)];
+    const [right = left, bottom = top] = range.slice(3);
     const rows = exampleRows()
       .slice(Number(top) - 1, Number(bottom))
       .map((row) => row.slice(columnOf(left), columnOf(right) + 1));
-    return rows.length === 1 && rows[0].length === 1 ? rows[0][0] : rows;
+    const alone = aloneIn(rows);
+    return alone === undefined ? rows : alone;
   }
   const number = Number(text);
   if (!Number.isFinite(number)) throw new Error(`${formula}: "${text}" is no number, text or range`);
   return number;
 }
 
-/** The function that a formula calls. */
-export function calledBy(formula: string): string {
-  const id = FORMULA.exec(formula)?.[1];
-  if (id === undefined) throw new Error(`${formula} is no formula of one worksheet function: write =CLAY.NAME(...)`);
-  return id;
+/** The cell of rows that hold no other; undefined where there are more. */
+export const aloneIn = <T>(rows: readonly (readonly T[])[]): T | undefined =>
+  rows.length === 1 && firstOf(rows).length === 1 ? firstOf(firstOf(rows)) : undefined;
+
+/** The function that a formula calls, and its arguments as they are written. */
+function partsOf(formula: string): { readonly id: string; readonly written: string } {
+  const [, id, written] = FORMULA.exec(formula) ?? [];
+  if (id === undefined || written === undefined)
+    throw new Error(`${formula} is no formula of one worksheet function: write =CLAY.NAME(...)`);
+  return { id, written };
 }
 
-/**
  * Calculates a formula of one worksheet function on the example sheet: the spilled cells, or the reason of the refusal.
+export const calledBy = (formula: string): string => partsOf(formula).id;
+
  */
 export function evaluate(
   formula: string,
   { parameters }: Pick<FunctionHelp, "parameters">,
   functions: ReadonlyMap<string, WorksheetFunction>,
 ): Result {
-  const compute = functions.get(calledBy(formula));
+  const { id, written } = partsOf(formula);
+  const compute = functions.get(id);
   if (!compute) throw new Error(`${formula}: there is no such function`);
-  const texts = [...FORMULA.exec(formula)![2].matchAll(ARGUMENT)].map(([, text]) => text.trim());
+  const texts = [...written.matchAll(ARGUMENT)].map((found) => nth(found, 1).trim());
   const given = texts.slice(0, Math.max(1, texts.length - 1));
   if (given.length > parameters.length) throw new Error(`${formula} has more arguments than the function`);
   const cells = parameters.map(({ isRange }, index) => {
@@ -68,6 +78,7 @@ export function evaluate(
   });
   try {
     const value = compute(...cells);
+    // What is no list of rows is one cell.
     return { rows: Array.isArray(value) ? value : [[value as Cell]] };
   } catch (error) {
     if (error instanceof CellError) return { code: error.code, reason: error.message };

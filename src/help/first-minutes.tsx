@@ -5,6 +5,7 @@ import { pane } from "../pane/text/en/pane";
 import { plot } from "../pane/text/en/plot";
 import { results } from "../pane/text/en/results";
 import { sheet } from "../pane/text/en/sheet";
+import { firstOf, lastOf } from "../reduction/numeric/lists";
 import type { Result } from "./evaluate";
 
 interface Step {
@@ -90,8 +91,8 @@ function stepsWith(calculate: (formula: string) => Result): readonly Step[] {
       action: <>Type {code(SCHEDULE)} into a cell with nine empty cells below it.</>,
       seen: (
         <>
-          {stresses.length} cells fill from {bold(stresses[0])} to {bold(stresses[stresses.length - 1])}, each twice the
-          one above.
+          {stresses.length} cells fill from {bold(firstOf(stresses))} to {bold(lastOf(stresses))}, each twice the one
+          above.
         </>
       ),
       otherwise: <>One cell alone: this Excel has no dynamic arrays. Report its version.</>,

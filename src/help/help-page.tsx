@@ -1,7 +1,8 @@
 /** The help page: every worksheet function with its arguments, examples, refusals, picture and sources. */
 import type { ReactElement } from "react";
 import { about } from "../pane/text/en/about";
-import type { Result } from "./evaluate";
+import { firstOf } from "../reduction/numeric/lists";
+import { aloneIn, type Result } from "./evaluate";
 import { exampleRows, type Cell } from "./example-sheet";
 import type { FunctionHelp } from "./jsdoc";
 import { Wide } from "./layout";
@@ -56,6 +57,7 @@ const Cells = ({ rows }: { rows: readonly (readonly Cell[])[] }) => (
 );
 
 function Example({ formula, result }: Worked) {
+  const alone = "code" in result ? undefined : aloneIn(result.rows);
   return (
     <div className="example">
       <p>
@@ -65,8 +67,8 @@ function Example({ formula, result }: Worked) {
         <p>
           <strong>{result.code}</strong> {result.reason}
         </p>
-      ) : result.rows.length === 1 && result.rows[0].length === 1 ? (
-        <p style={{ whiteSpace: "pre-line" }}>{shown(result.rows[0][0])}</p>
+      ) : alone !== undefined ? (
+        <p style={{ whiteSpace: "pre-line" }}>{shown(alone)}</p>
       ) : (
         <Wide label={`What ${formula} gives`}>
           <Cells rows={result.rows} />
@@ -145,13 +147,13 @@ function Entry(props: EntryProps) {
 const letterOf = (column: number): string => String.fromCharCode("A".charCodeAt(0) + column);
 
 function ExampleSheet() {
-  const [headings, ...rows] = exampleRows();
+  const all = exampleRows();
   return (
     <Wide label="The example sheet">
       <table className="sheet">
         <thead>
           <tr>
-            {headings.map((heading, column) => (
+            {firstOf(all).map((heading, column) => (
               <th key={column} scope="col" data-letter={letterOf(column)}>
                 {heading}
               </th>
@@ -159,7 +161,7 @@ function ExampleSheet() {
           </tr>
         </thead>
         <tbody>
-          {rows.map((row, index) => (
+          {all.slice(1).map((row, index) => (
             <tr key={index}>
               {row.map((cell, column) => (
                 <td key={column} className={typeof cell === "number" ? "number" : undefined}>

@@ -15,9 +15,10 @@ const SOURCE = path.join(__dirname, "../functions");
 /** The first comment of a file names the group: "Worksheet functions of the specimen: ..." gives "The specimen". */
 function titleOf(group: string): string {
   const text = readFileSync(path.join(SOURCE, `${group}.ts`), "utf8");
-  const named = /^\/\*\* Worksheet functions (?:of|for) ([^.:]+)/.exec(text);
-  if (!named) throw new Error(`src/functions/${group}.ts: begin with "/** Worksheet functions of ...: ... */"`);
-  return named[1][0].toUpperCase() + named[1].slice(1);
+  const [, thing] = /^\/\*\* Worksheet functions (?:of|for) ([^.:]+)/.exec(text) ?? [];
+  if (thing === undefined)
+    throw new Error(`src/functions/${group}.ts: begin with "/** Worksheet functions of ...: ... */"`);
+  return thing.charAt(0).toUpperCase() + thing.slice(1);
 }
 
 export type Calculate = (formula: string) => Result;

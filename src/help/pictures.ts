@@ -4,9 +4,10 @@ import { compressionPlot } from "../plots/compression";
 import type { PlotSpec } from "../plots/spec";
 import { drawPlot } from "../plots/svg";
 import { logTimePlot, rootTimePlot } from "../plots/time";
-import { METHOD_NAMES, type MethodName } from "../reduction/curve/preconsolidation";
+import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
 import { reduceIncrement } from "../reduction/increment/reduce";
 import { english } from "../reduction/message";
+import { firstOf, nth } from "../reduction/numeric/lists";
 import type { Outcome } from "../reduction/outcome";
 import { EXAMPLE_SHEET } from "./example-sheet";
 
@@ -19,20 +20,23 @@ export interface Picture {
 /** px */
 const WIDTH = 560;
 
-const [times, readings, stresses, voidRatios] = EXAMPLE_SHEET.map(({ cells }) => cells.map(Number));
+const column = (index: number): number[] => nth(EXAMPLE_SHEET, index).cells.map(Number);
+const [times, readings, stresses, voidRatios] = [column(0), column(1), column(2), column(3)];
 
 const TIME_PLOTS = { "log time": logTimePlot, "root time": rootTimePlot } as const;
 const isTimePlot = (name: string): name is keyof typeof TIME_PLOTS => name in TIME_PLOTS;
 
 function specOf(name: string): Outcome<PlotSpec> {
-  const [method, procedure] = name.split(", ");
-  if (isTimePlot(method))
-    return TIME_PLOTS[method](times, readings, {
+  const parts = name.split(", ");
+  const construction = firstOf(parts);
+  if (isTimePlot(construction))
+    return TIME_PLOTS[construction](times, readings, {
       readingLabel: "Reading (mm)",
-      increment: reduceIncrement(times, readings, {}, procedure === "drawn" ? "drawn" : "aided"),
+      increment: reduceIncrement(times, readings, {}, parts[1] === "drawn" ? "drawn" : "aided"),
     });
-  if (!METHOD_NAMES.includes(name as MethodName)) throw new Error(`There is no picture "${name}"`);
-  return compressionPlot(stresses, voidRatios, "e", { method: name as MethodName });
+  const method = METHOD_NAMES.find((one) => one === name);
+  if (method === undefined) throw new Error(`There is no picture "${name}"`);
+  return compressionPlot(stresses, voidRatios, "e", { method });
 }
 
 /**
