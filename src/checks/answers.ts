@@ -2,6 +2,7 @@
  * A reviewer's answers to questions that do not pass, on a sheet of their own. Rows are added; no row is overwritten.
  */
 import { english } from "../reduction/message";
+import { firstOf, nth } from "../reduction/numeric/lists";
 import type { NamedValues } from "../record/record";
 import type { NamedColumns, SheetPlan } from "../workbook/port";
 import type { Answered } from ".";
@@ -77,12 +78,12 @@ export function appended(
   names: readonly string[],
   rows: readonly (readonly (string | number)[])[],
 ): NamedColumns | undefined {
-  const length = values[names[0]]?.length ?? 0;
+  const length = values[firstOf(names)]?.length ?? 0;
   let last = length;
   while (last > 0 && names.every((name) => String(values[name]?.[last - 1]?.[0] ?? "") === "")) last--;
   if (last + rows.length > length) return undefined;
   return Object.fromEntries(
-    names.map((name, col) => [name, [...new Array<null>(last).fill(null), ...rows.map((row) => row[col])]]),
+    names.map((name, col) => [name, [...new Array<null>(last).fill(null), ...rows.map((row) => nth(row, col))]]),
   );
 }
 

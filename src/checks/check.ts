@@ -4,6 +4,7 @@
  */
 import { RECORD_UNITS, type TestRecord } from "../record/record";
 import { say, verbatim, digits, asTyped, joined, english, type Message } from "../reduction/message";
+import { firstOf } from "../reduction/numeric/lists";
 import type { Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
 import { unitCellOf } from "../specification/measures";
@@ -74,6 +75,7 @@ export function check<const L extends Readonly<Record<string, Limit>>>(row: {
   return {
     ...described,
     evaluate(record, thresholds = {}, previous) {
+      // Object.fromEntries is typed with any name at all: these are the names of the row's limits.
       const limits = Object.fromEntries(
         Object.entries(row.limits).map(([name, { value }]) => [name, thresholds[`${row.id}.${name}`] ?? value]),
       ) as Record<keyof L & string, number>;
@@ -161,12 +163,12 @@ export function within(
   const nearest = ends.reduce((best, end) =>
     Math.abs(end.value - found.value) < Math.abs(best.value - found.value) ? end : best,
   );
-  const range =
-    ends.length === 2
-      ? say`within ${shown(ends[0])} to ${shown(ends[1])}`
-      : low === undefined
-        ? say`not above ${shown(ends[0])}`
-        : say`not below ${shown(ends[0])}`;
+  const [end, other] = [firstOf(ends), ends[1]];
+  const range = other
+    ? say`within ${shown(end)} to ${shown(other)}`
+    : low === undefined
+      ? say`not above ${shown(end)}`
+      : say`not below ${shown(end)}`;
   const room = Math.abs(found.value - nearest.value) / Math.max(Math.abs(nearest.value), Number.MIN_VALUE);
   const used = 1 / (1 + room);
   return { status: "pass", used, compared: [found, nearest], sentence: say`${what} is ${shown(found)}, ${range}` };
@@ -181,10 +183,10 @@ export function agree(
   remedy: Message,
 ): Answer {
   const size = figure(record, say`difference`, Math.abs(difference.value), difference.kind);
-  const level = LEVELS.find(
-    (one) => one !== "note" && limits[one] !== undefined && Math.abs(difference.value) > limits[one],
+  const level = (["stop", "explain"] as const).find(
+    (one) => limits[one] !== undefined && Math.abs(difference.value) > limits[one],
   );
-  const limit = limits[(level ?? (limits.explain === undefined ? "stop" : "explain")) as "stop" | "explain"]!;
+  const limit = limits[level ?? (limits.explain === undefined ? "stop" : "explain")]!;
   const most = shown(figure(record, say`limit`, limit, difference.kind));
   const pair = say`${a.what} is ${shown(a)}, ${b.what} ${shown(b)}: they differ by ${shown(size)}`;
   return level
@@ -208,16 +210,16 @@ export function gravest(
   nothing = asTyped(""),
 ): Answer {
   const asked = cases.filter(({ answer }) => answer.status !== "cannot be asked");
-  if (asked.length === 0) return cases.length ? cases[0].answer : cannotAsk(nothing);
+  if (asked.length === 0) return cases[0]?.answer ?? cannotAsk(nothing);
   const status = GRAVITY.find((one) => asked.some(({ answer }) => answer.status === one))!;
   const same = asked.filter(({ answer }) => answer.status === status);
   if (status === "pass") {
     const nearest = same.reduce((best, one) => ((one.answer.used ?? 0) > (best.answer.used ?? 0) ? one : best));
     return { ...nearest.answer, sentence: say`${nearest.load}: ${nearest.answer.sentence}` };
   }
-  const [first, ...others] = same;
-  const more = others.map(({ load, answer }) =>
-    english(load) === english(first.load) ? answer.sentence : say`also ${load}`,
-  );
+  const first = firstOf(same);
+  const more = same
+    .slice(1)
+    .map(({ load, answer }) => (english(load) === english(first.load) ? answer.sentence : say`also ${load}`));
   return { ...first.answer, sentence: joined([say`${first.load}: ${first.answer.sentence}`, ...more]) };
 }

@@ -22,7 +22,7 @@ export const runChecks = (record: TestRecord, thresholds?: Thresholds, previous?
 export const unknownThresholds = (thresholds: Thresholds): string[] =>
   Object.keys(thresholds).filter((key) => {
     const [id, name] = key.split(".");
-    return !CHECKS.some((check) => check.id === id && name in check.limits);
+    return !CHECKS.some((check) => check.id === id && name !== undefined && name in check.limits);
   });
 
 /** Every question answered from values by name; the result also lists names that no record has. */

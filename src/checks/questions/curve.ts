@@ -5,6 +5,7 @@ import { compressionIndex } from "../../reduction/curve/indices";
 import { virginLineOf } from "../../reduction/curve/methods/reading";
 import { isDisturbed, LUNNE, LUNNE_NAMES, STRAIN_CLASSES } from "../../reduction/curve/sample-quality";
 import { say, verbatim, digits, type Message } from "../../reduction/message";
+import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { then, type Outcome } from "../../reduction/outcome";
 import { ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
 import { calledInRow, inKpa, inputs, inSheetStress, type Reduced } from "../../record/reduced-test";
@@ -109,9 +110,11 @@ export const CURVE_CHECKS = [
     basis: COMMON,
     limits: { share: { value: 0.4, unit: "ratio" } },
     ask: ({ record, reduced, limits: l }) =>
-      ask(reduced.branches, ({ firstLoading: [a, b] }) =>
+      ask(reduced.branches, ({ firstLoading }) =>
         pair(
-          then(reduced.curve, (test) => compressionIndex(test, { from: a.stress, to: b.stress })),
+          then(reduced.curve, (test) =>
+            compressionIndex(test, { from: nth(firstLoading, 0).stress, to: nth(firstLoading, 1).stress }),
+          ),
           reduced.compressionIndex,
           (first, Cc) =>
             within(
@@ -425,7 +428,7 @@ export const CURVE_CHECKS = [
         );
       const index = reduced.loads.findIndex(({ record: { inundated } }) => inundated);
       if (index < 0) return cannotAsk(say`no load is marked as inundated (${nameOf("load_mark")})`);
-      const load = reduced.loads[index];
+      const load = nth(reduced.loads, index);
       const before = reduced.loads[index - 1];
       return ask(load.strain, (strain) => {
         const from = before?.strain.ok ? before.strain.value : 0;
@@ -461,14 +464,14 @@ export const CURVE_CHECKS = [
         const test = reduced.curve.ok ? reduced.curve.value : undefined;
         const start =
           test?.initial ??
-          (reduced.specimen.ok && test?.kind === "e" ? reduced.specimen.value.e0 : firstLoading[0].value);
+          (reduced.specimen.ok && test?.kind === "e" ? reduced.specimen.value.e0 : firstOf(firstLoading).value);
         return gravest(
           unloadings.map((run) => {
-            const compressed = Math.abs(run[0].value - start);
-            const rebound = Math.abs(run[run.length - 1].value - run[0].value);
+            const compressed = Math.abs(firstOf(run).value - start);
+            const rebound = Math.abs(lastOf(run).value - firstOf(run).value);
             const kind = test?.kind === "strain" ? "percent" : "ratio";
             return {
-              load: say`unloading from ${calledInRow(reduced, run[0].row)}`,
+              load: say`unloading from ${calledInRow(reduced, firstOf(run).row)}`,
               answer: within(
                 record,
                 say`rebound`,

@@ -1,5 +1,6 @@
 /** Questions about the loads: their sequence, units, continuity, correction for the apparatus, calibration, temperature. */
 import { cellNamed, nameOf, type TestRecord } from "../../record/record";
+import { firstOf, neighbours } from "../../reduction/numeric/lists";
 import { axialStress } from "../../reduction/loading";
 import { say, verbatim, digits, listed, type Message } from "../../reduction/message";
 import { given, badInput, type Outcome } from "../../reduction/outcome";
@@ -7,8 +8,6 @@ import { convert, unitsOf } from "../../reduction/units";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
 import { calledInRow, inputs, inSheetStress, type LoadReduced, type Reduced } from "../../record/reduced-test";
 
-/** Every two neighbours of a list. */
-const neighbours = <T>(list: readonly T[]): [T, T][] => list.slice(1).map((next, index) => [list[index], next]);
 
 const percent = (ratio: number): Message => say`${digits(100 * ratio, 3)} %`;
 
@@ -52,7 +51,7 @@ export const LOAD_CHECKS = [
         };
       return gravest(
         loops.map(({ unload }) => ({
-          load: say`unloading from ${calledInRow(reduced, unload[0].row)}`,
+          load: say`unloading from ${calledInRow(reduced, firstOf(unload).row)}`,
           answer: within(
             record,
             say`steps of unloading`,
@@ -241,18 +240,16 @@ export const LOAD_CHECKS = [
           ],
           sentence: say`nothing is corrected for the apparatus: fill in ${cellNamed("apparatus_stress")} and its deflections, or say why not`,
         };
-      const start = { deformation: given(0), deflection: given(0) } as Pick<LoadReduced, "deformation" | "deflection">;
+      const start: Pick<LoadReduced, "deformation" | "deflection"> = { deformation: given(0), deflection: given(0) };
       return gravest(
-        neighbours([start, ...reduced.loads]).flatMap(([before, next]) => {
-          const load = next as LoadReduced;
-          const known = [before.deformation, load.deformation, before.deflection, load.deflection];
-          if (load.unloading || !known.every(({ ok }) => ok)) return [];
-          const [d0, d1, a0, a1] = known.map((one) => (one.ok ? one.value : 0));
-          if (d1 <= d0) return [];
+        reduced.loads.flatMap((load, index) => {
+          const { deformation: d0, deflection: a0 } = reduced.loads[index - 1] ?? start;
+          const { deformation: d1, deflection: a1 } = load;
+          if (load.unloading || !d0.ok || !d1.ok || !a0.ok || !a1.ok || d1.value <= d0.value) return [];
           const share = within(
             record,
             say`share of the apparatus in the deformation of the load`,
-            (a1 - a0) / (d1 - d0),
+            (a1.value - a0.value) / (d1.value - d0.value),
             "percent",
             { stop: [undefined, l.stop], explain: [undefined, l.explain] },
             say`strain, e and stiffness of this load hang on the calibration`,

@@ -7,6 +7,7 @@ import { cellNamed, type LoadResultName, type WordName, type ResultName, type Te
 import type { LogTime } from "../../reduction/increment/constructions/log-time";
 import type { RootTime } from "../../reduction/increment/constructions/root-time";
 import { say, verbatim, digits, listed, asTyped, joined, type Value, type Message } from "../../reduction/message";
+import { neighbours } from "../../reduction/numeric/lists";
 import { badInput, then, given, notApplicable, type Outcome } from "../../reduction/outcome";
 import { cannotAsk, check, figure, gravest, type Answer, type Figure, type Kind } from "../check";
 import { inKpa, reduced, type LoadReduced, type Reduced } from "../../record/reduced-test";
@@ -97,9 +98,8 @@ const follows = (shown: number, found: number, tolerance: number): boolean =>
   Math.abs(shown - found) <= tolerance * Math.max(Math.abs(found), 1e-6);
 
 const differs = (record: TestRecord, { name, kind, shown, found }: Recalculated): Message => {
-  const [a, b] = [shown!, found.ok ? found.value : NaN].map((value) =>
-    precise(figure(record, say`${cellNamed(name)}`, value, kind)),
-  );
+  const written = (value: number): Message => precise(figure(record, say`${cellNamed(name)}`, value, kind));
+  const [a, b] = [written(shown!), written(found.ok ? found.value : NaN)];
   return say`${cellNamed(name)} on the sheet is ${a}, worked out again ${b}: it, or a cell that it needs, was overwritten or refers to another cell`;
 };
 
@@ -115,11 +115,15 @@ const recalculated = (record: TestRecord, reduced: Reduced): Recalculated[] => [
 ];
 
 /** Whether a cell of the test holds something that a report can show. */
-const holds = ({ words, numbers, results, remarks }: TestRecord, name: string): boolean =>
-  [words, numbers, results, remarks].some((part) => (part as Readonly<Record<string, unknown>>)[name] !== undefined);
+const holds = ({ words, numbers, results, remarks }: TestRecord, name: string): boolean => {
+  const parts: readonly Readonly<Record<string, unknown>>[] = [words, numbers, results, remarks];
+  return parts.some((part) => part[name] !== undefined);
+};
 
-const holdsOfLoad = ({ stress, results }: TestRecord["loads"][number], name: string): boolean =>
-  name === "load_stress" ? stress !== undefined : (results as Readonly<Record<string, unknown>>)[name] !== undefined;
+const holdsOfLoad = ({ stress, results }: TestRecord["loads"][number], name: string): boolean => {
+  const shown: Readonly<Record<string, unknown>> = results;
+  return name === "load_stress" ? stress !== undefined : shown[name] !== undefined;
+};
 
 /** The cells that a report needs and that are empty, and how many it needs. */
 function lackingOf(record: TestRecord): { readonly lacking: readonly Message[]; readonly asked: number } {
@@ -183,11 +187,12 @@ export const RECORD_CHECKS = [
         figure(record, say`results that are missing`, lost.length, "number"),
         figure(record, say`results that could be there`, due.length, "number"),
       ] as const;
-      return lost.length
+      const [first] = lost;
+      return first
         ? {
             status: "stop",
             compared,
-            sentence: say`${lost[0].load}: ${cellNamed(lost[0].name)} is blank, though its inputs are there; ${lost.length} such cell(s): copy the formula from a neighbour`,
+            sentence: say`${first.load}: ${cellNamed(first.name)} is blank, though its inputs are there; ${lost.length} such cell(s): copy the formula from a neighbour`,
           }
         : { status: "pass", compared, sentence: say`no load lacks a result that others have` };
     },
@@ -244,14 +249,14 @@ export const RECORD_CHECKS = [
       const order = (["sample_date", "date_started", "date_ended", "date_checked"] as const).filter(
         (name) => words[name],
       );
-      const wrong = order.findIndex((name, i) => i > 0 && words[name]! < words[order[i - 1]]!);
+      const wrong = neighbours(order).find(([before, name]) => words[name]! < words[before]!);
       const faults = [
         ...(tested_by === undefined ? [say`nobody stands in ${cellNamed("tested_by")}`] : []),
         ...(checked_by === undefined ? [say`nobody stands in ${cellNamed("checked_by")}`] : []),
         ...(tested_by !== undefined && tested_by.toLowerCase() === checked_by?.toLowerCase()
           ? [say`${verbatim(tested_by)} tested and checked: a second person must check`]
           : []),
-        ...(wrong > 0 ? [say`${dated(order[wrong], words)} lies before ${dated(order[wrong - 1], words)}`] : []),
+        ...(wrong ? [say`${dated(wrong[1], words)} lies before ${dated(wrong[0], words)}`] : []),
       ];
       return faults.length
         ? { status: "explain", sentence: joined(faults) }

@@ -6,6 +6,7 @@ import { loadSteps } from "../../reduction/curve/loads";
 import { T50 } from "../../reduction/increment/cv";
 import { T_END_OF_PRIMARY } from "../../reduction/increment/fit/terzaghi";
 import { say, verbatim, digits, type Message } from "../../reduction/message";
+import { firstOf, lastOf, neighbours } from "../../reduction/numeric/lists";
 import { given, then, type Outcome } from "../../reduction/outcome";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
 import { inKpa, type LoadReduced, type Reduced } from "../../record/reduced-test";
@@ -71,10 +72,12 @@ export const TIME_CURVE_CHECKS = [
       return eachLoad(reduced, ({ record: { readings }, increment: { cleaned } }) => {
         if (!cleaned.ok) return cannotAsk(cleaned.reason);
         const read = whole(readings);
-        const [first, last] = [read[0], read[read.length - 1]];
         if (read.length < 3) return cannotAsk(say`the load has fewer than 3 readings`);
-        const sense = Math.sign(last.reading - first.reading) || 1;
-        const backs = read.slice(1).map((one, i) => ({ back: sense * (read[i].reading - one.reading), row: one.row }));
+        const sense = Math.sign(lastOf(read).reading - firstOf(read).reading) || 1;
+        const backs = neighbours(read).map(([before, one]) => ({
+          back: sense * (before.reading - one.reading),
+          row: one.row,
+        }));
         const worst = backs.reduce((a, b) => (b.back > a.back ? b : a));
         const isTurn =
           factor !== undefined && TURNS.some((length) => Math.abs(worst.back * factor - length) < 0.05 * length);
@@ -133,17 +136,19 @@ export const TIME_CURVE_CHECKS = [
         const timed = readings.filter((one): one is Reading & { time: number } => one.time !== undefined);
         const untimed = readings.find(({ time }) => time === undefined);
         if (untimed) return { status: "stop", sentence: say`row ${untimed.row} has a reading and no time` };
-        const back = timed.findIndex(({ time }, i) => i > 0 && time <= timed[i - 1].time);
-        if (back > 0)
+        const back = neighbours(timed).find(([before, { time }]) => time <= before.time);
+        if (back) {
+          const [before, one] = back;
           return {
             status: "stop",
             compared: [
-              figure(record, say`time in row ${timed[back].row}`, timed[back].time, "minutes"),
-              figure(record, say`time in the row before`, timed[back - 1].time, "minutes"),
+              figure(record, say`time in row ${one.row}`, one.time, "minutes"),
+              figure(record, say`time in the row before`, before.time, "minutes"),
             ],
-            sentence: say`row ${timed[back].row} is at ${timed[back].time} min, not after the ${timed[back - 1].time} min of the row before`,
+            sentence: say`row ${one.row} is at ${one.time} min, not after the ${before.time} min of the row before`,
           };
-        const first = timed[0];
+        }
+        const first = firstOf(timed);
         const compared = [
           figure(record, say`first time`, first.time, "minutes"),
           figure(record, say`expected`, 0, "minutes"),
@@ -167,8 +172,8 @@ export const TIME_CURVE_CHECKS = [
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, ({ record: { readings } }) => {
         const times = whole(readings).map(({ time }) => time);
-        const steps = times.slice(1).map((time, i) => time - times[i]);
-        const ratios = steps.slice(1).map((step, i) => step / steps[i]);
+        const steps = neighbours(times).map(([before, time]) => time - before);
+        const ratios = neighbours(steps).map(([before, step]) => step / before);
         if (ratios.length === 0 || steps.some((step) => step <= 0))
           return cannotAsk(say`it needs three readings in order of time`);
         const worst = ratios.reduce((a, b) => (Math.abs(Math.log(b)) > Math.abs(Math.log(a)) ? b : a));
@@ -396,8 +401,8 @@ export const TIME_CURVE_CHECKS = [
         return cv.ok ? [{ load, cv: cv.value }] : [];
       });
       return gravest(
-        cvs.slice(1).map(({ load, cv }, i) => {
-          const factor = Math.max(cv / cvs[i].cv, cvs[i].cv / cv);
+        neighbours(cvs).map(([before, { load, cv }]) => {
+          const factor = Math.max(cv / before.cv, before.cv / cv);
           const answer = within(
             record,
             say`cv over that of the load before, or the reverse`,
