@@ -16,7 +16,7 @@ const MAY_IMPORT = {
   "workbook/embedded": ["workbook"],
   specification: CORE,
   record: [...CORE, "specification"],
-  plots: ["reduction"],
+  plots: ["reduction", "reduction/numeric"],
   datasheet: RECORD,
   exchange: RECORD,
   checks: RECORD,

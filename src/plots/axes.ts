@@ -1,5 +1,6 @@
 /** Domains, ticks and tick labels of axes. */
 import type { ConstructionLine } from "../reduction/construction";
+import { firstOf } from "../reduction/numeric/lists";
 import type { DrawnScale, PlotAxis } from "./spec";
 
 /** The power of ten at or below a value, and at or above it; rounding of the logarithm of 0.1 is allowed for. */
@@ -49,14 +50,16 @@ export function evenTicks([low, high]: readonly [number, number], count: number)
 
 /** The label of a tick, without rounding errors of binary numbers; a thin space separates thousands. */
 export function tickText(value: number): string {
-  const [whole, fraction] = String(Number(value.toPrecision(10))).split(".");
+  const parts = String(Number(value.toPrecision(10))).split(".");
+  const [whole, fraction] = [firstOf(parts), parts[1]];
   const spaced = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, "\u2009") : whole;
   return fraction === undefined ? spaced : `${spaced}.${fraction}`;
 }
 
 /** Labels of ticks with as many decimals as distinguish neighbouring ticks, equally many for all. */
 export function evenTickText(ticks: readonly number[]): (value: number) => string {
-  const step = ticks.length > 1 ? ticks[1] - ticks[0] : 1;
+  const [first, second] = ticks;
+  const step = first !== undefined && second !== undefined ? second - first : 1;
   const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
   return (value) => (decimals === 0 ? tickText(Math.round(value)) : (value + 0).toFixed(decimals));
 }
@@ -76,8 +79,9 @@ export function along(axis: PlotAxis, value: number, length: number): number {
  * curve (its first point) down to the axis below. Other lines stay unchanged.
  */
 export function toAxis(line: ConstructionLine, x: PlotAxis, y: PlotAxis): ConstructionLine {
-  if (line.style !== "guide" || line.points.length !== 2) return line;
-  const [[x0, y0], [x1, y1]] = line.points;
+  const [start, end] = line.points;
+  if (line.style !== "guide" || !start || !end || line.points.length > 2) return line;
+  const [[x0, y0], [x1, y1]] = [start, end];
   if (y0 === y1)
     return {
       ...line,

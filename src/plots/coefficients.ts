@@ -65,11 +65,12 @@ function symbols(
 
 /** Values joined from load to load, with a new line after an unloading; a load without a value is skipped. */
 function joined(label: string, loads: readonly (LoadStep | undefined)[], values: Cells, at: At): PlotSeries[] {
-  const runs: Point[][] = [[]];
+  let run: Point[] = [];
+  const runs = [run];
   loads.forEach((load, row) => {
     const value = values[row];
-    if (load && value != null && value > 0) runs[runs.length - 1].push([at(load), value]);
-    else if (!load && runs[runs.length - 1].length) runs.push([]);
+    if (load && value != null && value > 0) run.push([at(load), value]);
+    else if (!load && run.length) runs.push((run = []));
   });
   return runs.filter((points) => points.length > 1).map((points) => ({ label, style: "joined", points }));
 }

@@ -5,6 +5,7 @@ import { DRAWING_SLOPE } from "../reduction/curve/methods/casagrande";
 import { testCurve, type Kind, type LoadPoint, type TestCurve } from "../reduction/curve/shape/points";
 import { METHODS, preconsolidation, type MethodName, type Preconsolidation } from "../reduction/curve/preconsolidation";
 import { english, type Message } from "../reduction/message";
+import { firstOf } from "../reduction/numeric/lists";
 import { given, then, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, scaledShape, toAxis, wholeDecades } from "./axes";
 import type { DrawnScale, PlotAxis, PlotSeries, PlotSpec } from "./spec";
@@ -59,7 +60,7 @@ const constructionSeries = (lines: readonly ConstructionLine[], x: PlotAxis, y: 
   lines.map((line) => ({
     ...toAxis(line, x, y),
     symbol: line.style === "points" ? "cross" : undefined,
-    letters: line.style === "guide" ? `σ′p ${figures(line.points[0][0])} ${unit}` : line.label,
+    letters: line.style === "guide" ? `σ′p ${figures(firstOf(line.points)[0])} ${unit}` : line.label,
   }));
 
 /** Vertical lines over the whole height, behind the lines of the test. */
@@ -75,7 +76,8 @@ export const markSeries = (marks: readonly StressMark[], y: PlotAxis, unit: stri
   }));
 
 /** Capitalizes "work per unit volume"; a function such as ln(1 + e) stays unchanged. */
-const capital = (words: string): string => (words.includes("(") ? words : words[0].toUpperCase() + words.slice(1));
+const capital = (words: string): string =>
+  words.includes("(") ? words : words.charAt(0).toUpperCase() + words.slice(1);
 export const stressLabel = (unit: string, logarithmic: boolean): string =>
   `Effective vertical stress (${unit})${logarithmic ? ", log scale" : ""}`;
 

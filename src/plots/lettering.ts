@@ -3,6 +3,7 @@
  * visible part, and takes the one that covers the fewest symbols, lines and other labels and is furthest from other
  * lines.
  */
+import { firstOf, lastOf, neighbours } from "../reduction/numeric/lists";
 
 export type Pixel = readonly [x: number, y: number];
 
@@ -45,12 +46,13 @@ function clip([[x0, y0], [x1, y1]]: Segment, frame: Frame): Segment | null {
   const dy = y1 - y0;
   let from = 0;
   let to = 1;
-  for (const [p, q] of [
+  const sides: readonly (readonly [p: number, q: number])[] = [
     [-dx, x0 - frame.left],
     [dx, frame.right - x0],
     [-dy, y0 - frame.top],
     [dy, frame.bottom - y0],
-  ]) {
+  ];
+  for (const [p, q] of sides) {
     if (p === 0 && q < 0) return null;
     if (p < 0) from = Math.max(from, q / p);
     if (p > 0) to = Math.min(to, q / p);
@@ -66,10 +68,8 @@ const length = ([[x0, y0], [x1, y1]]: Segment): number => Math.hypot(x1 - x0, y1
 
 /** The visible segments of a line; a line of one point is a segment of no length. */
 export function visible(line: readonly Pixel[], frame: Frame): Segment[] {
-  if (line.length === 1) line = [line[0], line[0]];
-  return line
-    .slice(1)
-    .map((point, index) => clip([line[index], point], frame))
+  return neighbours(line.length === 1 ? [...line, ...line] : line)
+    .map((segment) => clip(segment, frame))
     .filter((segment) => segment !== null);
 }
 
@@ -84,7 +84,7 @@ function pointAt(segments: readonly Segment[], share: number): Pixel {
     }
     left -= size;
   }
-  return segments[segments.length - 1][1];
+  return lastOf(segments)[1];
 }
 
 /** Positions along a line at which a label is tried, as shares of the length. */
@@ -134,7 +134,7 @@ export function placeLabels(
   const lettered = lines
     .map(({ line, ...rest }) => ({ ...rest, own: visible(line, frame) }))
     .filter(({ own }) => own.length > 0)
-    .map((rest) => ({ ...rest, ends: [rest.own[0][0], rest.own[rest.own.length - 1][1]] }))
+    .map((rest) => ({ ...rest, ends: [firstOf(rest.own)[0], lastOf(rest.own)[1]] }))
     // Lines whose label belongs at their start choose a place first.
     .sort((a, b) => Number(b.near === "start") - Number(a.near === "start"));
   const plain = obstacles.flatMap((line) => visible(line, frame));

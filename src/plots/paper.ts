@@ -32,6 +32,7 @@ export function brokenInto(words: string, most: number): string[] {
 /** Few programs know paint-order: each halo becomes an element of its own behind its text. */
 function separateHalos(svg: SVGSVGElement): void {
   for (const words of svg.querySelectorAll("text[paint-order]")) {
+    // A copy of an element is an element; the DOM's types only say that it is a node.
     const halo = words.cloneNode(true) as Element;
     halo.removeAttribute("paint-order");
     halo.setAttribute("fill", INKS.paper);

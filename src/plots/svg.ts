@@ -1,5 +1,6 @@
 /** Draws a PlotSpec as an SVG element, in black and white, on a page that has a document. */
 import * as Plot from "@observablehq/plot";
+import { firstOf } from "../reduction/numeric/lists";
 import { along, evenTicks, evenTickText, logTicks, scaledShape, tickText } from "./axes";
 import { placeLabels, type Frame, type Pixel } from "./lettering";
 import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
@@ -82,7 +83,7 @@ interface Size {
  * The preferred place of a label: at the axis for a level, at the end for a line, at either end for a vertical line.
  */
 const nearOf = ({ style, points }: PlotSeries): "start" | "end" | undefined =>
-  style !== "guide" ? "end" : points[0][1] === points[1]?.[1] ? "start" : undefined;
+  style !== "guide" ? "end" : firstOf(points)[1] === points[1]?.[1] ? "start" : undefined;
 
 /** Grid lines and tick labels of an axis. */
 function ticksOf(
@@ -156,6 +157,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
     }),
   ];
 
+  // Without a legend or a caption Plot returns the drawing itself, not a figure around it.
   const svg = Plot.plot({
     document: page,
     style: {

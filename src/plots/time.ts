@@ -4,6 +4,7 @@ import { logTimeLines, rootTimeLines } from "../reduction/increment/construction
 import { MOST_READINGS } from "../reduction/increment/readings";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { say } from "../reduction/message";
+import { firstOf, lastOf, nth } from "../reduction/numeric/lists";
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, toAxis, wholeDecades } from "./axes";
 import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
@@ -30,7 +31,7 @@ type Point = readonly [x: number, y: number];
 function plotted(times: Cells, readings: Cells, { cleaned }: Increment): Point[] {
   if (cleaned.ok && cleaned.value.count > MOST_READINGS) {
     const { series, zeroReading } = cleaned.value;
-    const averages = series.times.map((time, index): Point => [time, series.readings[index]]);
+    const averages = series.times.map((time, index): Point => [time, nth(series.readings, index)]);
     return zeroReading === undefined ? averages : [[0, zeroReading], ...averages];
   }
   const points: Point[] = [];
@@ -45,7 +46,7 @@ function plotted(times: Cells, readings: Cells, { cleaned }: Increment): Point[]
 /** Whether the readings rise or fall from the first to the last. */
 function senseOf(readings: Cells): "rise" | "fall" {
   const read = readings.filter((reading) => reading !== null);
-  return read.length > 1 && read[read.length - 1] < read[0] ? "fall" : "rise";
+  return read.length > 1 && lastOf(read) < firstOf(read) ? "fall" : "rise";
 }
 
 interface TimeAxis {
