@@ -57,9 +57,11 @@ function partsOf(formula: string): { readonly id: string; readonly written: stri
   return { id, written };
 }
 
- * Calculates a formula of one worksheet function on the example sheet: the spilled cells, or the reason of the refusal.
+/** The function that a formula calls. */
 export const calledBy = (formula: string): string => partsOf(formula).id;
 
+/**
+ * Calculates a formula of one worksheet function on the example sheet: the spilled cells, or the reason of the refusal.
  */
 export function evaluate(
   formula: string,

@@ -124,8 +124,9 @@ function ownPlane(
 /** The slope of the virgin line as drawn data, from which the scale of the construction is calculated. */
 function scaleOf(lines: readonly ConstructionLine[]): DrawnScale | undefined {
   const virgin = lines.find(({ label }) => label === "virgin line")?.points;
-  if (!virgin || virgin.length < 2) return undefined;
-  const [[x0, y0], [x1, y1]] = virgin;
+  const [start, end] = virgin ?? [];
+  if (!start || !end) return undefined;
+  const [[x0, y0], [x1, y1]] = [start, end];
   return { perCycle: Math.abs((y1 - y0) / Math.log10(x1 / x0)), slope: DRAWING_SLOPE };
 }
 

@@ -8,7 +8,6 @@ import { convert, unitsOf } from "../../reduction/units";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
 import { calledInRow, inputs, inSheetStress, type LoadReduced, type Reduced } from "../../record/reduced-test";
 
-
 const percent = (ratio: number): Message => say`${digits(100 * ratio, 3)} %`;
 
 /** Stresses calculated from hanger masses, kPa, beside the stresses that were typed. */
