@@ -3,6 +3,7 @@ import { FluentProvider, makeStyles, tokens } from "@fluentui/react-components";
 import { useEffect, useState, type CSSProperties, type ComponentType } from "react";
 import type { WorkbookPort } from "../../workbook/port";
 import { AboutScreen } from "../screens/about/about-screen";
+import { BenchScreen } from "../screens/bench/bench-screen";
 import { ByHandScreen } from "../screens/by-hand/by-hand-screen";
 import { ChecksScreen } from "../screens/checks/checks-screen";
 import { PlotScreen } from "../screens/plots/plot-screen";
@@ -64,6 +65,7 @@ const GROUPS: readonly (readonly Screen[])[] = [
   [
     { value: "sheet", Screen: DataSheetScreen },
     { value: "readings", Screen: ReadingsScreen, keeps: true },
+    { value: "bench", Screen: BenchScreen, keeps: true },
   ],
   [
     { value: "plot", Screen: PlotScreen, keeps: true },

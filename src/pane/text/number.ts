@@ -5,6 +5,10 @@ import { language, LOCALES } from "./language";
 /** Digits that are left of any number but 0. */
 const LEAST_DIGITS = 2;
 
+/** A reading as a person types it: all its digits, none grouped. */
+export const readingText = (value: number): string =>
+  value.toLocaleString(LOCALES[language()], { maximumSignificantDigits: 12, useGrouping: false });
+
 /** `format` is one of the data sheet's: "0.000", "0.0%", "0.0E+00", or one that follows the number's size; absent, the number as it is. */
 export function numberText(value: number, code?: string): string {
   const locale = LOCALES[language()];

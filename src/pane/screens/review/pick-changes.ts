@@ -2,7 +2,7 @@
  * The picks by hand of a data sheet as the review screen works on them: what is saved in the sheet's table of picks, what the
  * person has changed since, and the cells that a change is written to. Nothing here touches a workbook.
  */
-import { dayNumberOf } from "../../../workbook/day-number";
+import { localDayNumber } from "../../../workbook/day-number";
 import { methodOfLoad, PICK_COLUMNS, picksOfLoad, type RecordedPick } from "../../../specification/pick-table";
 import { readRecord, type NamedValues } from "../../../record/record";
 import {
@@ -106,8 +106,7 @@ export const changesOf = (draft: Draft, valueNow: (of: PickOf) => number | strin
   });
 
 /** A day number of the spreadsheet (days since 1899-12-30) with the local time of day, to the minute. */
-export const dayNumber = (date: Date): number =>
-  dayNumberOf(new Date(Math.round(date.getTime() / 60_000 - date.getTimezoneOffset()) * 60_000));
+export const dayNumber = (date: Date): number => localDayNumber(new Date(Math.round(date.getTime() / 60_000) * 60_000));
 
 /** Free rows below the last one that holds anything: only there can a change be the last. */
 export const freeRows = ({ lastUsed, capacity }: PicksTable): number => capacity - lastUsed;

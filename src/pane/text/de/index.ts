@@ -1,6 +1,7 @@
 /** Every word of the pane in German, in the terms of German geotechnical practice. */
 import type { Catalogue } from "../catalogue";
 import { about } from "./about";
+import { bench } from "./bench";
 import { byHand } from "./by-hand";
 import { check } from "./check";
 import { checks } from "./checks";
@@ -12,4 +13,17 @@ import { results } from "./results";
 import { review } from "./review";
 import { sheet } from "./sheet";
 
-export const de: Catalogue = { ...pane, about, byHand, check, checks, plot, readings, report, results, review, sheet };
+export const de: Catalogue = {
+  ...pane,
+  about,
+  bench,
+  byHand,
+  check,
+  checks,
+  plot,
+  readings,
+  report,
+  results,
+  review,
+  sheet,
+};

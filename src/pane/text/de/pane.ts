@@ -5,6 +5,7 @@ export const pane = {
     label: "Ansichten",
     sheet: "Datenblatt",
     readings: "Ablesungen",
+    bench: "Am Gerät",
     plot: "Diagramme",
     review: "Durchsicht",
     results: "Ergebnisse",

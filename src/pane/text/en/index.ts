@@ -1,5 +1,6 @@
 /** Every word of the pane in English, a file for each screen. */
 import { about } from "./about";
+import { bench } from "./bench";
 import { byHand } from "./by-hand";
 import { check } from "./check";
 import { checks } from "./checks";
@@ -11,4 +12,4 @@ import { results } from "./results";
 import { review } from "./review";
 import { sheet } from "./sheet";
 
-export const en = { ...pane, about, byHand, check, checks, plot, readings, report, results, review, sheet };
+export const en = { ...pane, about, bench, byHand, check, checks, plot, readings, report, results, review, sheet };

@@ -5,6 +5,7 @@ export const pane = {
     label: "Screens",
     sheet: "Data sheet",
     readings: "Readings",
+    bench: "Bench",
     plot: "Plots",
     review: "Review",
     results: "Results",

@@ -1,0 +1,130 @@
+/** The bench: the load that stands in the frame, when it is read, one field for the next reading, and what the readings say so far. */
+import { Text } from "@fluentui/react-components";
+import { useReducer } from "react";
+import { loadInFrame, loadsToRead, standingLoad, type StandingLoad } from "../../../record/standing-load";
+import { localDayNumber } from "../../../workbook/day-number";
+import type { WorkbookPort } from "../../../workbook/port";
+import { useTest } from "../../live/use-test";
+import { RECORD } from "../../live/want";
+import type { Reading } from "../../live/workbook-store";
+import { text } from "../../text";
+import { Notice } from "../../ui/notice";
+import { Choice, Step } from "../../ui/parts";
+import { stressOf } from "../plots/sheet-drawing";
+import { RecordFrame } from "../record-frame";
+import { benchState, START, type BenchState } from "./bench-state";
+import { lastingText, momentText, timeText } from "./clock-words";
+import { LoadStart } from "./load-start";
+import { ReadingEntry, type Offered } from "./reading-entry";
+import { dueReadings, elapsed, isOffSchedule, rowForNow } from "./schedule";
+import { ScheduleTable } from "./schedule-table";
+import { SoFar } from "./so-far";
+import { useBenchWriting } from "./use-bench-writing";
+import { useNow } from "./use-now";
+
+const words = text.bench;
+
+/** The row and the time that a reading would get now; undefined where no row is left. */
+function offeredNow(load: StandingLoad, now: number, { byClock, row: chosen }: BenchState): Offered | undefined {
+  const clock = elapsed(load, now);
+  const row = rowForNow(load, now, chosen);
+  if (row) {
+    // A row that the person chose was read at its own time, and is entered later.
+    const isOff = row.row !== chosen && clock !== undefined && clock > 0 && isOffSchedule(row.time, clock);
+    return { row: row.row, scheduled: row.time, clock, byClock: clock !== undefined && (byClock ?? isOff) };
+  }
+  return load.freeRow === undefined ? undefined : { row: load.freeRow, clock, byClock: true };
+}
+
+function NextReading({ load, now }: { readonly load: StandingLoad; readonly now: number }) {
+  const next = dueReadings(load, now).find(({ state }) => state === "next");
+  if (!next) return <Text block>{load.freeRow === undefined ? words.full : words.allRead}</Text>;
+  const { time, at } = next;
+  if (at === undefined)
+    return (
+      <Text block>
+        {words.next}: {timeText(time)}
+      </Text>
+    );
+  const minutes = (at - now) * 1440;
+  return (
+    <Text block>
+      {words.next}: {words.nextAt(timeText(time), momentText(at, now))},{" "}
+      {minutes >= 0 ? words.dueIn(lastingText(minutes)) : words.dueSince(lastingText(-minutes))}
+    </Text>
+  );
+}
+
+interface LoadInFrameProps {
+  readonly port: WorkbookPort;
+  readonly reading: Reading;
+  readonly again: () => Promise<void>;
+}
+
+function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
+  const { record, values, sheet } = reading;
+  const [state, dispatch] = useReducer(benchState, START);
+  const now = localDayNumber(useNow());
+  const loads = loadsToRead(record);
+  const number = state.load ?? loadInFrame(record);
+  const load = loads.find((one) => one.number === number);
+  const standing = number === undefined ? undefined : standingLoad(record, values, number);
+  const offered = standing && offeredNow(standing, now, state);
+  const { write, takeBack, start } = useBenchWriting({ port, sheet, record, load, state, dispatch, again });
+  if (!load || !standing) return <Notice intent="info">{words.noLoads}</Notice>;
+  return (
+    <>
+      <Choice
+        label={words.load}
+        options={loads.map((one) => [String(one.number), words.loadOption(one.number, stressOf(record, one))] as const)}
+        value={String(number)}
+        onChoose={(chosen) => dispatch({ does: "choose load", load: Number(chosen) })}
+      />
+      <LoadStart
+        key={standing.number}
+        load={standing}
+        now={now}
+        busy={state.busy}
+        onStart={(started) => void start(standing.row, started)}
+      />
+      <Step title={words.next}>
+        <NextReading load={standing} now={now} />
+        {offered && (
+          <ReadingEntry
+            state={state}
+            offered={offered}
+            onType={(typed) => dispatch({ does: "type", typed })}
+            onByClock={(byClock) => dispatch({ does: "time by clock", byClock })}
+            onWrite={() => void write(offered)}
+            onTakeBack={() => void takeBack()}
+          />
+        )}
+      </Step>
+      <SoFar
+        record={record}
+        load={load}
+        standing={standing}
+        state={state}
+        now={now}
+        onRule={(rule, multiple) => dispatch({ does: "choose rule", rule, multiple })}
+      />
+      <Step title={words.schedule}>
+        <ScheduleTable
+          due={dueReadings(standing, now)}
+          now={now}
+          onChoose={(row) => dispatch({ does: "choose row", row })}
+        />
+      </Step>
+    </>
+  );
+}
+
+export function BenchScreen({ port }: { readonly port: WorkbookPort }) {
+  const followed = useTest(RECORD);
+  const { reading, again } = followed;
+  return (
+    <RecordFrame words={words} followed={followed}>
+      {reading && <LoadInFrame key={reading.id} port={port} reading={reading} again={again} />}
+    </RecordFrame>
+  );
+}

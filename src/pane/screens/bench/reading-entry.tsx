@@ -1,0 +1,90 @@
+/** One large field for the reading that is due. Enter writes it; what lies off the curve is asked about first. */
+import { Button, Field, Input, Radio, RadioGroup, Text } from "@fluentui/react-components";
+import type { FormEvent } from "react";
+import { readingText } from "../../text/number";
+import { text } from "../../text";
+import { inWords } from "../../text/messages";
+import { sentence } from "../../text/sentence";
+import { Notice } from "../../ui/notice";
+import { useStyles } from "../../ui/styles";
+import type { BenchState } from "./bench-state";
+import { timeText } from "./clock-words";
+
+const words = text.bench;
+
+export interface Offered {
+  /** Row of the two columns, from 1, that the reading goes into. */
+  readonly row: number;
+  /** Time of the schedule in minutes; absent in a row behind the schedule. */
+  readonly scheduled?: number;
+  /** Minutes since the load was applied; absent without a moment of loading. */
+  readonly clock?: number;
+  /** Whether the clock's time is written. */
+  readonly byClock: boolean;
+}
+
+export interface ReadingEntryProps {
+  readonly state: BenchState;
+  readonly offered: Offered;
+  readonly onType: (typed: string) => void;
+  readonly onByClock: (byClock: boolean) => void;
+  readonly onWrite: () => void;
+  readonly onTakeBack: () => void;
+}
+
+/** The time that a reading gets; undefined without a schedule and without a clock. */
+export const timeOf = ({ scheduled, clock, byClock }: Offered): number | undefined =>
+  byClock ? clock : (scheduled ?? clock);
+
+export function ReadingEntry({ state, offered, onType, onByClock, onWrite, onTakeBack }: ReadingEntryProps) {
+  const styles = useStyles();
+  const { typed, doubt, entries, busy } = state;
+  const { scheduled, clock, byClock } = offered;
+  const time = timeOf(offered);
+  const last = entries[0];
+  const submit = (event: FormEvent): void => {
+    event.preventDefault();
+    onWrite();
+  };
+  return (
+    <form onSubmit={submit} className={styles.column}>
+      <Field label={words.field(time === undefined ? "" : timeText(time))} hint={words.fieldHint} size="large">
+        <Input
+          size="large"
+          inputMode="decimal"
+          autoComplete="off"
+          value={typed}
+          onChange={(_, { value }) => onType(value)}
+        />
+      </Field>
+      {scheduled !== undefined && clock !== undefined && clock > 0 && (
+        <Field label={words.whichTime}>
+          <RadioGroup value={byClock ? "clock" : "schedule"} onChange={(_, { value }) => onByClock(value === "clock")}>
+            <Radio value="schedule" label={words.atSchedule(timeText(scheduled))} />
+            <Radio value="clock" label={words.atClock(timeText(clock))} />
+          </RadioGroup>
+        </Field>
+      )}
+      {doubt && (
+        <Notice intent="warning" title={words.doubtTitle}>
+          {sentence(inWords(doubt))}
+        </Notice>
+      )}
+      <div className={styles.row}>
+        <Button type="submit" appearance="primary" size="large" disabled={busy || time === undefined}>
+          {doubt ? words.writeAnyway : words.write}
+        </Button>
+        {last && (
+          <Button type="button" disabled={busy} onClick={onTakeBack}>
+            {words.takeBack(timeText(last.time), readingText(last.reading))}
+          </Button>
+        )}
+      </div>
+      {state.telling && (
+        <Notice intent={state.telling.intent}>
+          <Text>{state.telling.sentence}</Text>
+        </Notice>
+      )}
+    </form>
+  );
+}

@@ -1,0 +1,98 @@
+/** Writes what the bench screen is told to write, one change at a time, and says how it went. */
+import { useCallback, type Dispatch } from "react";
+import { incrementOfLoad } from "../../../record/load-curve";
+import type { LoadRecord, TestRecord } from "../../../record/record";
+import { offCurve } from "../../../reduction/increment/off-curve";
+import { rulesOf } from "../../../specification/versions";
+import type { WorkbookPort } from "../../../workbook/port";
+import { text } from "../../text";
+import { readingText } from "../../text/number";
+import { sentenceOf } from "../../text/sentence";
+import { typedNumber } from "../../ui/typed-number";
+import type { BenchAct, BenchState, Entry } from "./bench-state";
+import { timeText } from "./clock-words";
+import { takeBack, writeReading, writeStart, type Written } from "./enter-reading";
+import { timeOf, type Offered } from "./reading-entry";
+
+const words = text.bench;
+
+/** Times are written to four digits, as the schedule has them. */
+const written = (minutes: number): number => Number(minutes.toPrecision(4));
+
+/** What is wrong with a typed reading; undefined where it can be written. */
+function refusalOf(typed: string, record: TestRecord): string | undefined {
+  const value = typedNumber(typed);
+  if (value === undefined || Number.isNaN(value)) return words.notNumber(typed);
+  return value === 0 && !rulesOf(record).zerosCount ? words.zero : undefined;
+}
+
+export interface BenchWriting {
+  readonly port: WorkbookPort;
+  readonly sheet: string;
+  readonly record: TestRecord;
+  readonly load: LoadRecord | undefined;
+  readonly state: BenchState;
+  readonly dispatch: Dispatch<BenchAct>;
+  /** Reads the sheet again. */
+  readonly again: () => Promise<void>;
+}
+
+export function useBenchWriting({ port, sheet, record, load, state, dispatch, again }: BenchWriting) {
+  const change = useCallback(
+    async (work: () => Promise<Written>, done: BenchAct): Promise<void> => {
+      dispatch({ does: "begin" });
+      try {
+        const came = await work();
+        dispatch(
+          came === "written"
+            ? done
+            : { does: "tell", telling: { intent: "warning", sentence: words.changedMeanwhile } },
+        );
+        await again();
+      } catch (failure) {
+        dispatch({ does: "tell", telling: { intent: "error", sentence: sentenceOf(failure) } });
+      }
+    },
+    [dispatch, again],
+  );
+
+  const write = async (offered: Offered): Promise<void> => {
+    const time = timeOf(offered);
+    if (state.busy || !load || time === undefined) return;
+    const refusal = refusalOf(state.typed, record);
+    const reading = typedNumber(state.typed);
+    if (refusal !== undefined || reading === undefined)
+      return dispatch({ does: "tell", telling: { intent: "error", sentence: refusal ?? words.notNumber("") } });
+    const doubt = state.doubt ? undefined : offCurve(incrementOfLoad(record, load), time, reading);
+    if (doubt) return dispatch({ does: "doubt", why: doubt });
+    const entry: Entry = {
+      load: load.number,
+      row: offered.row,
+      time: offered.byClock ? written(time) : time,
+      reading,
+      timeBefore: offered.scheduled ?? "",
+    };
+    const sentence = words.wrote(sheet, load.number, timeText(entry.time), readingText(reading));
+    await change(() => writeReading(port, sheet, entry), { does: "wrote", entry, sentence });
+  };
+
+  const undo = async (): Promise<void> => {
+    const entry = state.entries[0];
+    if (state.busy || !entry) return;
+    const sentence = words.tookBack(sheet, entry.load, timeText(entry.time));
+    await change(() => takeBack(port, sheet, entry), { does: "took back", entry, sentence });
+  };
+
+  const start = async (row: number, started: number): Promise<void> => {
+    dispatch({ does: "begin" });
+    try {
+      await writeStart(port, sheet, row, started);
+      await again();
+      dispatch({ does: "started" });
+    } catch (failure) {
+      dispatch({ does: "tell", telling: { intent: "error", sentence: sentenceOf(failure) } });
+    }
+  };
+
+  return { write, takeBack: undo, start };
+}

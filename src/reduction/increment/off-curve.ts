@@ -1,0 +1,47 @@
+/** Whether a reading that is about to be written down lies off the curve of the readings before it: a slip of the eye or of the keys. */
+import { say, type Message } from "../message";
+import { figure } from "../outcome";
+import { firstOf, lastOf } from "../numeric/lists";
+import { curveAt } from "./fit/model";
+import type { Increment } from "./reduce";
+
+/** A reading may lie off the fitted curve by this share of the movement so far. Common practice, no source. */
+const OFF_FIT = 0.15;
+/** Steps of the instrument, and times the noise of the readings, that count for nothing. */
+const STEPS = 10;
+const NOISES = 8;
+/** Before there is a fit: going back by this share of the movement so far. */
+const BACK = 0.15;
+/** Before there is a fit: times the movement that goes with the root of time. An early delay lets readings run ahead of that. */
+const AHEAD = 3;
+
+/** Lowest and highest reading that a person would expect at a time; undefined before there are two readings. */
+function expected({ cleaned, theory }: Increment, time: number): readonly [low: number, high: number] | undefined {
+  if (!cleaned.ok) return undefined;
+  const { series, zeroReading, step, travel } = cleaned.value;
+  const { times, readings } = series;
+  if (readings.length + Number(zeroReading !== undefined) < 2) return undefined;
+  if (theory.ok) {
+    const middle = curveAt(theory.value, time + theory.value.timeZero);
+    const slack = Math.max(OFF_FIT * travel, STEPS * step, NOISES * theory.value.noise);
+    return [middle - slack, middle + slack];
+  }
+  const last = lastOf(readings);
+  const moved = last - (zeroReading ?? firstOf(readings));
+  const ahead = (AHEAD * Math.sqrt(Math.max(time / lastOf(times), 1)) - 1) * moved;
+  const ends = [last - BACK * moved, last + ahead];
+  return [Math.min(...ends) - STEPS * step, Math.max(...ends) + STEPS * step];
+}
+
+/**
+ * What to ask before a reading is written: the increment so far, the time in minutes and the reading in the unit of its readings. Undefined
+ * where the reading follows the others, or where they are too few to tell.
+ * @example offCurve(load, 2880, 0.2125) // undefined
+ * @example offCurve(load, 2880, 0.2521) // "the reading 0.2521 lies off the curve: at 2880 min about 0.206 to 0.2226 is expected; check it"
+ */
+export function offCurve(increment: Increment, time: number, reading: number): Message | undefined {
+  const range = expected(increment, time);
+  if (!range || (reading >= range[0] && reading <= range[1])) return undefined;
+  const [low, high] = range;
+  return say`the reading ${figure(reading)} lies off the curve: at ${figure(time)} min about ${figure(low)} to ${figure(high)} is expected; check it`;
+}

@@ -1,0 +1,186 @@
+/** @jest-environment jsdom */
+import { act } from "react";
+import { createRoot, type Root } from "react-dom/client";
+import { BenchScreen } from "../../../../src/pane/screens/bench/bench-screen";
+import { CATALOGUES } from "../../../../src/pane/text";
+import { localDayNumber } from "../../../../src/workbook/day-number";
+import type { CellValue } from "../../../../src/workbook/port";
+import printed from "../../../published/data/time-curves.json";
+import { FAILURES, FakePort } from "../../fake-port";
+import { inPane } from "../../in-pane";
+
+Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
+jest.setTimeout(30_000);
+
+const words = CATALOGUES.en.bench;
+const SHEET = "Demonstration";
+/** Das, Example 11.11, in ten thousandths of an inch. */
+const { minutes, inches } = printed.das11_11;
+const divisions = inches.map((inch) => Math.round(1e4 * inch));
+const column = (length: number, cells: readonly CellValue[] = []): CellValue[] =>
+  Array.from({ length }, (_, index) => cells[index] ?? "");
+
+/** A load that was applied so many minutes ago, and read so many times. */
+const sheet = (count: number, ago?: number): Record<string, CellValue[]> => ({
+  stress_unit: ["kPa"],
+  time_method: ["log time"],
+  test_method: ["to end of primary"],
+  load_stress: column(24, [50]),
+  load_started: column(24, ago === undefined ? [] : [localDayNumber(new Date()) - ago / 1440]),
+  times_01: column(40, minutes),
+  readings_01: column(40, divisions.slice(0, count)),
+});
+
+let root: Root;
+let port: FakePort;
+let place: HTMLElement;
+
+async function settle(): Promise<void> {
+  await act(async () => void (await new Promise((resolve) => setTimeout(resolve, 0))));
+}
+async function show(columns: Record<string, CellValue[]>): Promise<void> {
+  port = new FakePort();
+  port.onlySheets(SHEET);
+  port.lay(SHEET, columns);
+  place = document.body.appendChild(document.createElement("div"));
+  root = createRoot(place);
+  await act(async () => root.render(inPane(BenchScreen, port)));
+  await settle();
+}
+afterEach(async () => {
+  await act(async () => root.unmount());
+  place.remove();
+});
+
+const readings = () => port.columns(SHEET).readings_01;
+const times = () => port.columns(SHEET).times_01;
+const field = () => place.querySelector<HTMLInputElement>("form input:not([type=radio])")!;
+async function type(text: string): Promise<void> {
+  await act(async () => {
+    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")!.set!.call(field(), text);
+    field().dispatchEvent(new Event("input", { bubbles: true }));
+  });
+}
+async function enter(text: string): Promise<void> {
+  await type(text);
+  await submit();
+}
+async function submit(): Promise<void> {
+  await act(async () => place.querySelector("form")!.requestSubmit());
+  await settle();
+}
+async function press(label: string | RegExp): Promise<void> {
+  const button = [...place.querySelectorAll("button")].find(({ textContent }) =>
+    typeof label === "string" ? textContent === label : label.test(textContent),
+  );
+  await act(async () => button!.click());
+  await settle();
+}
+const said = () => place.textContent;
+
+test("Enter puts a reading beside the time of the schedule that the clock has reached, and the field is free again", async () => {
+  await show(sheet(10, 60.5));
+  expect(said()).toContain(words.field("1 h"));
+  await enter("1936");
+  expect(readings().slice(9, 12)).toEqual([divisions[9], 1936, ""]);
+  expect(times()[10]).toBe(60);
+  expect(field().value).toBe("");
+  expect(said()).toContain(words.wrote(SHEET, 1, "1 h", "1936"));
+});
+
+test("a decimal comma is read as one", async () => {
+  await show(sheet(10, 60.5));
+  await enter("1936,5");
+  expect(readings()[10]).toBe(1936.5);
+});
+
+test("a reading that lies off the curve is asked about; pressing Enter again writes it", async () => {
+  await show(sheet(10, 60.5));
+  await enter("1396");
+  expect(readings()[10]).toBe("");
+  expect(said()).toContain("lies off the curve");
+  await submit();
+  expect(readings()[10]).toBe(1396);
+});
+
+test("the last reading can be taken back, and stands in the field to be corrected", async () => {
+  await show(sheet(10, 60.5));
+  await enter("1935");
+  await press(/^Take back/);
+  expect(readings()[10]).toBe("");
+  expect(field().value).toBe("1935");
+});
+
+test("a reading far from the schedule gets the time of the clock, and taking it back brings the scheduled time back", async () => {
+  await show(sheet(10, 80));
+  await enter("1950");
+  expect(readings()[10]).toBe(1950);
+  expect(times()[10]).toBeCloseTo(80, 1);
+  await press(/^Take back/);
+  expect([times()[10], readings()[10]]).toEqual([60, ""]);
+});
+
+test("a cell that got a reading meanwhile is left alone", async () => {
+  await show(sheet(10, 60.5));
+  await type("1936");
+  await port.fillNames(SHEET, { readings_01: [...new Array<null>(10).fill(null), 1900] });
+  await submit();
+  expect(readings()[10]).toBe(1900);
+  expect(said()).toContain(words.changedMeanwhile);
+});
+
+test.each([
+  ["12a", words.notNumber("12a")],
+  ["", words.notNumber("")],
+])("“%s” is not written", async (typed, why) => {
+  await show(sheet(10, 60.5));
+  await enter(typed);
+  expect(said()).toContain(why);
+  expect(readings()[10]).toBe("");
+});
+
+test("a reading of 0 counts as a blank on a sheet of the first version, and is not written", async () => {
+  await show({ ...sheet(10, 60.5), template_version: [1] });
+  await enter("0");
+  expect(said()).toContain(words.zero);
+  expect(readings()[10]).toBe("");
+});
+
+test("a reading that was taken at its time is entered into its own row later", async () => {
+  await show(sheet(10, 500));
+  const link = place.querySelector<HTMLButtonElement>(`[aria-label="${words.enterAt("1 h")}"]`);
+  await act(async () => link!.click());
+  await enter("1936");
+  expect([times()[10], readings()[10]]).toEqual([60, 1936]);
+});
+
+test("a sheet that is protected keeps what was typed in the field", async () => {
+  await show(sheet(10, 60.5));
+  port.failing.fillNames = FAILURES.protected(SHEET);
+  await enter("1936");
+  expect(said()).toContain("it is protected");
+  expect(field().value).toBe("1936");
+});
+
+test("“Applied now” writes the moment into the load table", async () => {
+  await show(sheet(1));
+  expect(said()).toContain(words.noStart);
+  const before = localDayNumber(new Date());
+  await press(words.appliedNow);
+  const started = Number(port.columns(SHEET).load_started[0]);
+  expect(Math.abs(started - before) * 86_400).toBeLessThan(5);
+  expect(said()).toContain(words.standing);
+});
+
+test("the verdict follows the readings: primary is over at the end of the printed record, and not at an hour", async () => {
+  await show(sheet(16, 1450));
+  expect(said()).toContain(words.verdicts.over);
+  await act(async () => root.unmount());
+  await show(sheet(11, 65));
+  expect(said()).not.toContain(words.verdicts.over);
+});
+
+test("without a load that has a stress it says what to enter", async () => {
+  await show({ ...sheet(0), load_stress: column(24) });
+  expect(said()).toContain(words.noLoads);
+});
