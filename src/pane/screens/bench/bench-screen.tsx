@@ -16,7 +16,7 @@ import { benchState, START, type BenchState } from "./bench-state";
 import { lastingText, momentText, timeText } from "./clock-words";
 import { LoadStart } from "./load-start";
 import { ReadingEntry, type Offered } from "./reading-entry";
-import { dueReadings, elapsed, isOffSchedule, rowForNow } from "./schedule";
+import { dueReadings, elapsed, isClockBehind, isOffSchedule, rowForNow } from "./schedule";
 import { ScheduleTable } from "./schedule-table";
 import { SoFar } from "./so-far";
 import { useBenchWriting } from "./use-bench-writing";
@@ -33,7 +33,8 @@ function offeredNow(load: StandingLoad, now: number, { byClock, row: chosen }: B
     const isOff = row.row !== chosen && clock !== undefined && clock > 0 && isOffSchedule(row.time, clock);
     return { row: row.row, scheduled: row.time, clock, byClock: clock !== undefined && (byClock ?? isOff) };
   }
-  return load.freeRow === undefined ? undefined : { row: load.freeRow, clock, byClock: true };
+  const isOpen = load.freeRow !== undefined && clock !== undefined && !isClockBehind(load, now);
+  return isOpen ? { row: load.freeRow, clock, byClock: true } : undefined;
 }
 
 function NextReading({ load, now }: { readonly load: StandingLoad; readonly now: number }) {
@@ -88,6 +89,7 @@ function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
         onStart={(started) => void start(standing.row, started)}
       />
       <Step title={words.next}>
+        {isClockBehind(standing, now) && <Notice intent="warning">{words.clockBehind}</Notice>}
         <NextReading load={standing} now={now} />
         {offered && (
           <ReadingEntry

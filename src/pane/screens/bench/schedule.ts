@@ -54,6 +54,13 @@ export function rowForNow(load: StandingLoad, now: number, chosen?: number): Sta
   );
 }
 
+/** Whether a reading has a later time than the clock shows: then the moment of loading or the clock of the machine is wrong. */
+export function isClockBehind(load: StandingLoad, now: number): boolean {
+  const gone = elapsed(load, now);
+  const last = load.rows[load.lastRead];
+  return gone !== undefined && last !== undefined && gone < last.time - Math.max(LATE_SHARE * last.time, LATE_LEAST);
+}
+
 /** Whether the clock is so far from a scheduled time that the reading belongs to the clock's own time. */
 export const isOffSchedule = (time: number, gone: number): boolean =>
   Math.abs(gone - time) > Math.max(LATE_SHARE * time, LATE_LEAST);

@@ -19,6 +19,8 @@ export const bench = {
   started: (moment: string) => `Aufgebracht um ${moment}. Der Zeitpunkt steht in der Lasttabelle.`,
   standing: "Steht seit",
   future: "Der Zeitpunkt der Belastung liegt vor der Uhr dieses Rechners: Prüfen Sie beide.",
+  clockBehind:
+    "Eine Ablesung hat eine spätere Zeit, als die Uhr seit der Belastung zeigt. Prüfen Sie den Zeitpunkt der Belastung in der Lasttabelle und die Uhr dieses Rechners.",
   next: "Nächste Ablesung",
   nextAt: (time: string, moment: string) => `${time}, um ${moment}`,
   dueIn: (lasting: string) => `in ${lasting}`,

@@ -18,6 +18,8 @@ export const bench = {
   started: (moment: string) => `Applied at ${moment}. The moment stands in the load table.`,
   standing: "Standing for",
   future: "The moment of loading lies ahead of this computer's clock: check both.",
+  clockBehind:
+    "A reading has a later time than the clock shows since loading. Check the moment of loading in the load table, and the clock of this computer.",
   next: "Next reading",
   nextAt: (time: string, moment: string) => `${time}, at ${moment}`,
   dueIn: (lasting: string) => `in ${lasting}`,

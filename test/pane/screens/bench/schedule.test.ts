@@ -1,6 +1,12 @@
 /** Readings by the clock. */
 import fc from "fast-check";
-import { dueReadings, elapsed, isOffSchedule, rowForNow } from "../../../../src/pane/screens/bench/schedule";
+import {
+  dueReadings,
+  elapsed,
+  isClockBehind,
+  isOffSchedule,
+  rowForNow,
+} from "../../../../src/pane/screens/bench/schedule";
 import type { StandingLoad } from "../../../../src/record/standing-load";
 
 const START = 46_001.5;
@@ -48,6 +54,12 @@ test("one reading at most is next, whatever was read and whenever it is", () =>
       },
     ),
   ));
+
+test("a clock that stands before the last reading is told of", () => {
+  expect(isClockBehind(load([100, 110, 120, 130]), at(5))).toBe(true);
+  expect(isClockBehind(load([100, 110, 120, 130]), at(9))).toBe(false);
+  expect(isClockBehind(load([]), at(-5))).toBe(false);
+});
 
 test("a tenth of the time, and 6 s at least, is still the time of the schedule", () => {
   expect([isOffSchedule(60, 65), isOffSchedule(60, 67), isOffSchedule(0.1, 0.15), isOffSchedule(0.1, 0.25)]).toEqual([
