@@ -9,9 +9,9 @@ import type { ChartAxis } from "../../workbook/port";
 import type { BlockColumn, BlockSeries, Where } from "./series-block";
 
 /**
-   * level: from the axis at the left to the curve. upright: from the curve down to the axis below. read: the points that
-   * the method reads, as many as there are loads.
-   */
+ * level: from the axis at the left to the curve. upright: from the curve down to the axis below. read: the points that
+ * the method reads, as many as there are loads.
+ */
 interface Line {
   readonly label: string;
   readonly as: "curve" | "line" | "level" | "upright" | "cross" | "read" | "joined";
