@@ -1,4 +1,7 @@
-/** Whole tests with known truth, by a knee law with the faults that curves have in practice. Nobody's data. */
+/**
+ * Makes whole tests with known truth, by a knee law, with the faults that curves have in practice. The data are
+ * invented.
+ */
 
 /** A small seeded generator of uniform numbers (mulberry32, public domain). */
 export function random(seed: number): () => number {
@@ -13,8 +16,8 @@ export function random(seed: number): () => number {
 }
 
 /**
- * The form of the curve, by seed: two lines on e against log of stress joined by a logistic rounding, or by a hyperbola;
- * or two lines on ln(1 + e), whose virgin part flattens a little on e.
+ * The form of the curve, by seed: two lines on e against log of stress, joined by a logistic rounding or by a
+ * hyperbola; or two lines on ln(1 + e), whose virgin part flattens a little on e.
  */
 export const LAWS = ["logistic", "hyperbola", "natural"] as const;
 export type Law = (typeof LAWS)[number];
@@ -27,7 +30,7 @@ export interface MadeCurve {
   readonly values: number[];
   readonly truth: {
     readonly preconsolidation: number;
-    /** In the terms of `kind`: void ratio or strain per log cycle, on the virgin line; for the natural law, at the corner. */
+    /** Void ratio or strain per log cycle, by `kind`, on the virgin line; for the natural law, at the corner. */
     readonly Cc: number;
     readonly Cr: number;
     readonly width: number;
@@ -35,16 +38,16 @@ export interface MadeCurve {
 }
 
 interface Recipe {
-  /** Number of first-loading points, fewest and most. */
+  /** Least and greatest number of first-loading points. */
   readonly points: [number, number];
-  /** Ratio of one load to the one before. */
+  /** Ratio of each load to the load before. */
   readonly ratio: number;
-  /** Position of the knee along the loads: 1.5 is half-way (in log) between the second and the third. */
+  /** Position of the knee among the loads: 1.5 is half-way (on log of stress) between the second and the third. */
   readonly knee: (n: number, uniform: () => number) => number;
   readonly width: [number, number];
   /** Standard deviation of a value, as a share of Cc. */
   readonly noise: number;
-  /** Excess of the virgin slope just past the knee over its last value. */
+  /** How much the virgin slope just past the knee exceeds its last value. */
   readonly bend?: [number, number];
   readonly swelling?: boolean;
   readonly loop?: boolean;

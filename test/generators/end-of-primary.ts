@@ -1,6 +1,6 @@
 /**
- * Where the two constructions put the end of primary on a curve that is known at every time: the truth that a prediction is held
- * against. Written again here on purpose, by bisection and small steps, without anything of src.
+ * The end of primary by the two constructions on a curve that is known at every time: the truth with which predictions
+ * are compared. It is written here a second time, by bisection and small steps, without code from src.
  */
 
 export interface End {
@@ -15,7 +15,7 @@ export interface KnownCurve {
   readonly truth: { readonly t50: number; readonly d0: number; readonly d100: number };
 }
 
-/** The first time from `from` on at which `above` is true; steps of a fiftieth of a log cycle, then bisection. */
+/** The first time from `from` on at which `above` is true: steps of a fiftieth of a log cycle, then bisection. */
 function first(above: (t: number) => boolean, from: number): number {
   const step = 10 ** 0.02;
   let low = from;
@@ -47,8 +47,8 @@ export function endByLogTime({ exact, truth }: KnownCurve): End {
 }
 
 /**
- * Root time: the least-squares line of the first 60 % of primary on root t, from the load on; d90 where the line of 1.15 times its
- * abscissae meets the curve; d100 a ninth beyond; t100 where the curve reaches d100.
+ * Root time: the least-squares line of the first 60 % of primary on root t, from the start of the load; d90 where the
+ * line with 1.15 times its abscissae meets the curve; d100 a ninth beyond d90; t100 where the curve reaches d100.
  */
 export function endByRootTime({ exact, truth }: KnownCurve): End {
   const sense = Math.sign(truth.d100 - truth.d0);

@@ -1,6 +1,6 @@
 /**
- * Curves of readings that rise and come to rest, but are no consolidation: what a loose top cap, a sticking ram, a slow valve or
- * a second process makes of a load. Invented data; every curve follows from its kind and seed.
+ * Curves of readings that rise and come to rest but are not consolidation, as a loose top cap, a sticking ram, a slow
+ * valve or a second process can cause. Invented data; every curve follows from its kind and seed.
  */
 import { BY_HAND, degree, random, type Random } from "./time-curves";
 
@@ -11,7 +11,7 @@ export interface Movement {
 
 type Rise = (r: Random) => (t: number) => number;
 
-/** Each rises from 0 to 1, with half of it after a time between 1 and 30 min. */
+/** Each rises from 0 to 1, and reaches one half at a time between 1 and 30 min. */
 const RISES: Readonly<Record<string, Rise>> = {
   "pure exponential": (r) => {
     const half = r.logUniform(1, 30);
@@ -35,7 +35,7 @@ const RISES: Readonly<Record<string, Rise>> = {
     const t50 = r.logUniform(1, 30);
     const slip = r.uniform(0.12, 0.25);
     const offset = r.uniform(0, slip);
-    // The ram holds until the soil has gone a slip ahead of it.
+    // The ram sticks until the soil is one slip ahead of it.
     return (t) => Math.max(0, Math.floor((degree((0.19673 * t) / t50) + offset) / slip) * slip);
   },
 };

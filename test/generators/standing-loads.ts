@@ -1,6 +1,6 @@
 /**
- * Loads that still stand: the made curves of time-curves.ts, read until a degree of consolidation or a time factor, with one more
- * reading at that moment.
+ * Loads that are still on: the curves of time-curves.ts, read until a degree of consolidation or a time factor, with
+ * one more reading at that moment.
  */
 import { SCENARIOS, type Scenario, type TimeCurve } from "./time-curves";
 
@@ -25,19 +25,19 @@ export const CUTS: readonly Cut[] = [
   { name: "T 4", T: 4 },
 ];
 
-/** At 97 % of a time, that of the end of primary: whoever says here that it is over says it too soon. */
+/** Cuts at 97 % of a time, the end of primary: an answer "over" at this cut comes too soon. */
 export const justBefore = (t100: number, { truth }: TimeCurve): Cut => ({
   name: "just before the end",
   T: (0.97 * T50_EXACT * t100) / truth.t50,
 });
 
-/** Kinds in which there is no end of primary to foretell, or that stop before it by themselves. */
+/** Kinds without an end of primary to predict, or that stop before it. */
 const WITHOUT_END =
   /^(no movement|lost in the noise|creep throughout|primary over|first reading at half|stopped at|logger at a steady rate)/;
 
 export const KINDS: readonly Scenario[] = SCENARIOS.filter(({ name }) => !WITHOUT_END.test(name));
 
-/** The readings up to the cut: those of the schedule before 0.8 of its time, and one at it. */
+/** The readings up to the cut: those of the schedule before 0.8 of its time, and one at the cut. */
 export function standing(curve: TimeCurve, { T }: Cut): { times: number[]; readings: number[] } {
   const now = (T * curve.truth.t50) / T50_EXACT;
   const before = curve.times.map((t, i) => ({ t, d: curve.readings[i] ?? 0 })).filter(({ t }) => t < 0.8 * now);

@@ -1,7 +1,7 @@
 /**
- * Load increments with known truth: Terzaghi's theory (by its Fourier series, written here again on purpose), immediate
- * compression, creep, noise, the steps of instruments, reading schedules, and the faults that readings have in practice.
- * Invented data; every curve follows from its scenario and seed.
+ * Load increments with known truth: Terzaghi's theory (by its Fourier series, written here a second time on purpose),
+ * immediate compression, creep, noise, the steps of instruments, reading schedules, and the faults that readings have
+ * in practice. Invented data; every curve follows from its scenario and seed.
  */
 
 export interface Truth {
@@ -20,20 +20,20 @@ export interface TimeCurve {
   /** mm, at mid-increment. */
   readonly height: number;
   readonly truth: Truth;
-  /** What a perfect instrument reads at a time since the load came on: no noise, no steps, no wave. */
+  /** The reading of a perfect instrument at a time since loading: without noise, steps and wave. */
   readonly exact: (t: number) => number;
-  /** One more reading of the same instrument. */
+  /** One more reading by the same instrument. */
   readonly readAt: (clock: number) => number;
 }
 
 export type Method = "LOG_TIME" | "ROOT_TIME" | "FIT_TIME";
 
-/** What is right besides a value inside the band. */
+/** An outcome that is right besides a value inside the band. */
 export type Otherwise = "no" | "refuse or remark" | "refuse";
 
 export interface Expected {
   readonly otherwise: Otherwise;
-  /** Largest error of cv, percent of the truth, and of d100, percent of primary; absent where no value is right. */
+  /** Largest error of cv in percent of the truth, and of d100 in percent of primary; absent if no value is right. */
   readonly band?: readonly [cv: number, d100: number];
 }
 
@@ -50,7 +50,7 @@ export interface Random {
   pick<T>(of: readonly T[]): T;
 }
 
-/** Mulberry32: small, even, the same everywhere. */
+/** Mulberry32: small, uniform, and equal on every machine. */
 export function random(seed: number): Random {
   let state = seed >>> 0;
   const next = () => {
@@ -89,7 +89,7 @@ export function degree(T: number): number {
 export const BY_HAND = [0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440];
 const BY_HAND_LATE = BY_HAND.slice(1);
 
-/** A logger that reads in geometric steps, to a tenth of a second. */
+/** A logger that reads at times in geometric progression, to a tenth of a second. */
 function logger(first: number, last: number, count: number): number[] {
   const times = Array.from({ length: count }, (_, i) => first * (last / first) ** (i / (count - 1)));
   return [...new Set(times.map((t) => Math.round(t * 600) / 600))].filter((t) => t > 0);
@@ -102,7 +102,7 @@ interface Soil {
   /** Creep per log cycle over primary. */
   creep: number;
   sharpness: number;
-  /** Creep without a beginning of its own: per cycle from a time (in t50) on. */
+  /** Creep that begins early: per log cycle, from this time (in t50) on. */
   early?: number;
 }
 
@@ -110,9 +110,9 @@ interface Reading {
   times: readonly number[];
   noise: number;
   step: number;
-  /** Minutes by which the load was on before the clock. */
+  /** Minutes from the load to the start of the clock. */
   shift?: number;
-  /** Amplitude of a 24 h wave of temperature, mm. */
+  /** Amplitude of a daily wave of temperature, mm. */
   wave?: number;
   backward?: number;
 }

@@ -16,15 +16,16 @@ const between = (value: number, [low, high]: readonly number[]) => {
   expect(value).toBeLessThanOrEqual(high);
 };
 
-// Tolerance against a printed preconsolidation stress: 10 percent on a good curve, 15 on a coarse or rounded one, the
-// published spread of hand readings. The slope of the drawing (1.5) and the 95 percent of the virgin stretch were settled with
-// Craig 7.1 and the soft clay curve in view: on those two the check guards against change, it is not independent evidence.
+// Tolerance for a printed preconsolidation stress: 10 percent on a good curve, 15 on a coarse or rounded one, the
+// published spread of hand readings. The slope of the drawing (1.5) and the 95 percent of the virgin stretch were
+// chosen with
+// Craig 7.1 and the soft clay curve: on these two the check guards against changes, it is not independent evidence.
 
 describe(`soft clay: ${curves.dasSoftClay.source}`, () => {
   const { stress, voidRatio, published } = curves.dasSoftClay;
   const [s, e] = [column(stress), column(voidRatio)];
 
-  test("Casagrande's construction and every other method, within 10 and 15 percent of the printed stress", () => {
+  test("Casagrande's construction is within 10 percent of the printed stress, every other method within 15", () => {
     within(PRECONSOLIDATION(s, e, "casagrande", "stress")[0][0], published.preconsolidation, 10);
     for (const method of ["work", "bilog", "intersection", "pacheco_silva"])
       within(PRECONSOLIDATION(s, e, method, "stress")[0][0], published.preconsolidation, 15);
@@ -37,7 +38,7 @@ describe(`soft clay: ${curves.dasSoftClay.source}`, () => {
     ]);
   });
 
-  test("Cc of the steepest stretch, and the remark on six points and a virgin part that flattens", () => {
+  test("Cc is that of the steepest stretch, with the remark on six points and a virgin part that flattens", () => {
     within(COMPRESSION_INDEX(s, e), published.Cc, 1);
     const remark = PRECONSOLIDATION(s, e, null, "remark")[0][0];
     expect(remark).toContain("only 6 first-loading points");
@@ -49,17 +50,17 @@ describe(`Craig 7.1: ${curves.craig7_1.source}`, () => {
   const { stress, voidRatio, published, readFromCurve } = curves.craig7_1;
   const [s, e] = [column(stress), column(voidRatio)];
 
-  test("Casagrande's construction within 15 percent of the printed stress: a rounded curve", () => {
+  test("Casagrande's construction is within 15 percent of the printed stress, on a rounded curve", () => {
     within(PRECONSOLIDATION(s, e, "casagrande", "stress")[0][0], published.preconsolidation, 15);
     expect(PRECONSOLIDATION(s, e, null, "remark")[0][0]).toContain("rounded");
   });
 
-  test("Cc between 1000 and 1500 kPa, and of the virgin line", () => {
+  test("Cc agrees between 1000 and 1500 kPa, and on the virgin line", () => {
     within(COMPRESSION_INDEX(s, e, 1000, 1500), published.Cc1000to1500, 2);
     within(COMPRESSION_INDEX(s, e), published.Cc1000to1500, 2);
   });
 
-  test("mv from the void ratios that the book reads off its curve", () => {
+  test("mv agrees, from the void ratios that the book reads off its curve", () => {
     const [a, b] = readFromCurve.mv100to200;
     within(VOLUME_COMPRESSIBILITY(100, 200, a, b), published.mv100to200, 1);
     const [c, d] = readFromCurve.mv1000to1500;
@@ -71,7 +72,7 @@ describe(`poorly defined: ${curves.dasExample11_2.source}`, () => {
   const { stress, voidRatio, recalculated } = curves.dasExample11_2;
   const [s, e] = [column(stress), column(voidRatio)];
 
-  test("a reading within what recalculation allows, remarked, and a verdict that does not call it well defined", () => {
+  test("the result is within what recalculation allows, with a remark, and the verdict does not call it well defined", () => {
     between(PRECONSOLIDATION(s, e, null, "stress")[0][0], recalculated.preconsolidation);
     expect(PRECONSOLIDATION(s, e, null, "remark")[0][0]).toContain("rounded");
     const verdict = PRECONSOLIDATION_SPREAD(s, e).find(([label]) => label === "verdict")![1];
@@ -84,7 +85,7 @@ describe(`no yield to read: ${curves.das0748.source}`, () => {
   const { stress, voidRatio, published, recalculated } = curves.das0748;
   const [s, e] = [column(stress), column(voidRatio)];
 
-  test("refused by every method, with the reason, while Cc is still given", () => {
+  test("every method refuses, with the reason, while Cc is still given", () => {
     for (const method of ["casagrande", "work", "bilog", "intersection", "pacheco_silva"])
       expect(refusal(() => PRECONSOLIDATION(s, e, method, "stress"))).toMatch(/^#N\/A no bend in the curve/);
     expect(refusal(() => PRECONSOLIDATION_SPREAD(s, e))).toMatch(/^#N\/A no bend/);

@@ -1,4 +1,7 @@
-/** Design values in print, and arithmetic from printed formulas (sources in data/design.json), through the worksheet functions. */
+/**
+ * Printed design values, and arithmetic by printed formulas (sources in data/design.json), through the worksheet
+ * functions.
+ */
 import { CURVE_AT, DESIGN_PARAMETERS, INTRINSIC, SETTLEMENT } from "../../src/functions/design";
 import { CONVERT_UNIT } from "../../src/functions/loading";
 import { modulusNumber } from "../../src/reduction/curve/design";
@@ -22,7 +25,7 @@ test(`from the in-situ stress over 100 kPa: ${data.frenchClay.source}`, () => {
   within(table.mv, byHand.mv_m2_MN, 5e-4);
   within(table.M / 1000, byHand.M_MPa, 5e-4);
   expect(table.remark).toContain("passes the preconsolidation stress (80)");
-  // The same test in pounds per square foot, asked for in square feet per ton.
+  // The same test in pounds per square foot, with mv in square feet per ton.
   const psf = (stress: number) => CONVERT_UNIT(stress, "kPa", "psf");
   const us = byLabel(
     DESIGN_PARAMETERS(
@@ -43,7 +46,7 @@ test(`from the in-situ stress over 100 kPa: ${data.frenchClay.source}`, () => {
 
 test(`modulus number: ${data.modulusNumber.source}`, () => {
   const { m, CR } = data.modulusNumber;
-  // CR is printed with two digits: half a unit of the last is 1 to 2 percent.
+  // CR is printed with two digits: half a unit of the last digit is 1 to 2 percent.
   m.forEach((number, i) => {
     const ratio = CR[i] ?? NaN;
     within(modulusNumber(ratio) / number, 1, 0.5 / Number(String(ratio).replace(/^0\.0*/, "")));

@@ -1,7 +1,7 @@
 /**
  * Certified non-linear regressions: NIST Statistical Reference Datasets (StRD), National Institute of Standards and
- * Technology, US government work, public domain. The .dat files are as published. The engine is the one that ships: FIT_TIME goes
- * from the lowest places of its table to the floor of their valleys with it.
+ * Technology, US government work, public domain. The .dat files are as published. It tests the engine of the product,
+ * with which FIT_TIME descends from the minima of its table.
  */
 import { readdirSync, readFileSync } from "fs";
 import { join } from "path";
@@ -80,7 +80,7 @@ function descend(name: string, start: readonly number[]) {
   });
 }
 
-/** NIST's first start of BoxBOD lies in the valley of another minimum; NIST rates it the hardest of its kind. */
+/** NIST's first start of BoxBOD lies in the valley of another minimum; NIST rates this problem among the hardest. */
 const IN_ANOTHER_VALLEY = "BoxBOD 1";
 
 function expectCertified(name: string, start: readonly number[]): void {
@@ -106,8 +106,9 @@ describe(IN_ANOTHER_VALLEY, () => {
     expect(descend("BoxBOD", starts[0]).rss).toBeGreaterThan(2 * rss);
   });
 
-  test("from the lowest place of a table, as FIT_TIME starts: certified values to six digits", () => {
-    // b1 is linear: at each b2 of the table it follows from the data, as d0 and primary do in FIT_TIME at each rate.
+  test("from the lowest point of a table, as in FIT_TIME, it reaches the certified values to six digits", () => {
+    // b1 is linear: at each b2 of the table it follows from the data, as d0 and primary follow at each rate in
+    // FIT_TIME.
     const table = Array.from({ length: 29 }, (_, k) => 0.01 * 10 ** (k / 7)).map((b2) => {
       const f = data.map(([, x]) => 1 - Math.exp(-b2 * x));
       const b1 = f.reduce((sum, v, i) => sum + v * data[i][0], 0) / f.reduce((sum, v) => sum + v * v, 0);

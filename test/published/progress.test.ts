@@ -1,6 +1,6 @@
 /**
- * Records that others printed, read as far as the middle of the test: the range that PROGRESS gives for t100 on the readings so far
- * holds what the construction makes of the whole record. The printed records are those of time-curves.json.
+ * Printed records, read only up to the middle of the test: the range that PROGRESS gives for t100 on the readings so
+ * far must hold t100 of the construction on the whole record. The printed records are those of time-curves.json.
  */
 import { progress } from "../../src/reduction/increment/progress";
 import { reduceIncrement } from "../../src/reduction/increment/reduce";
@@ -9,7 +9,7 @@ import { english } from "../../src/reduction/message";
 
 type Rule = "log time" | "root time";
 
-/** t100 and its range on the readings up to a time, and the verdict. */
+/** t100 and its range from the readings up to a time, and the verdict. */
 function upTo(last: number, times: readonly number[], readings: readonly number[], rule: Rule) {
   const count = times.filter((t) => t <= last).length;
   const outcome = progress(reduceIncrement(times.slice(0, count), readings.slice(0, count)), rule);
@@ -43,21 +43,21 @@ describe(holtzKovacs9.source, () => {
     holdsTheEnd(last, minutes, dial, "root time");
   });
   // Tolerance: the published spread of hand readings, 10 % of t50 by log time (test/published/time-curves.test.ts).
-  test("t50 is the one printed", () => {
+  test("t50 is the printed value", () => {
     expect(Math.abs(upTo(Infinity, minutes, dial, "log time").t50 / published.t50 - 1)).toBeLessThan(0.1);
   });
 });
 
 /**
- * Here the tail bends down as the record grows: t100 by log time is 83 min at 2 h and 158 min at 24 h. No reading of the first 2 h
- * shows it, and a range from theory does not hold it. Root time is hardly touched.
+ * Here the tail bends down as the record grows: t100 by log time is 83 min at 2 h and 158 min at 24 h. No reading of
+ * the first 2 h shows this, and a range from theory does not hold it. Root time hardly changes.
  */
 describe(das11_11.source, () => {
   const { minutes, inches } = das11_11;
   test.each([30, 60, 120, 240, 480])("read to %d min, by root time", (last) => {
     holdsTheEnd(last, minutes, inches, "root time");
   });
-  test("by log time the range at 24 h holds both ends", () => {
+  test("by log time the range at 24 h holds both times", () => {
     const { low, high } = upTo(1440, minutes, inches, "log time");
     expect(low).toBeLessThan(83);
     expect(high).toBeGreaterThan(158);

@@ -11,7 +11,7 @@ import {
 } from "../../src/functions/specimen";
 import data from "./data/specimen.json";
 
-/** Agreement to the digits that the source prints: half a unit of the last one. */
+/** Agreement to half a unit of the last digit that the source prints. */
 const within = (actual: number, published: number, tolerance: number): void =>
   expect(Math.abs(actual - published)).toBeLessThanOrEqual(tolerance);
 
@@ -21,7 +21,7 @@ const diameterOf = (area: number): number => Math.sqrt((4 * area) / Math.PI);
 describe("Das, Examples 3.2 to 3.4", () => {
   test("3.2: density, dry density, void ratio and saturation", () => {
     const { volume_m3, mass_kg, w, Gs, published } = data.dasPhases.example32;
-    // A cylinder 1 m high that has the example's volume; masses are asked for in g.
+    // A cylinder 1 m high with the volume of the example; masses in g.
     const diameter = diameterOf(volume_m3);
     const dry = mass_kg / (1 + w);
     within(DENSITY(1000 * mass_kg, diameter, 1, "m", "kg/m3"), published.density_kg_m3, 0.05);
@@ -72,7 +72,7 @@ test("Holtz & Kovacs, Bay Mud: the whole specimen from ring masses", () => {
   within(items.S0, rederived.S0, 0.00005);
   within(items.density, rederived.density, 0.00005);
   within(items.dry_density, rederived.dry_density, 0.00005);
-  // A sound test may compute just over 100 %: no remark on saturation.
+  // A sound test may calculate to just over 100 %: no remark on saturation.
   expect(items.remark).not.toMatch(/S0/);
 });
 
@@ -97,7 +97,7 @@ test("Craig, Example 7.1 (from memory): dial readings to void ratios", () => {
 test("Das, 0.748 in specimen: dry mass to the void ratio at every load", () => {
   const { height_in, Gs, dry_mass_g, area_in2, heights_in, published } = data.das0748;
   const Hs = SOLIDS_HEIGHT(dry_mass_g, Gs, diameterOf(area_in2), "in");
-  // The solution cuts 0.4415 to 0.441 in (and gives 1.121 cm, which is 0.4413 in).
+  // The solution truncates 0.4415 to 0.441 in (and gives 1.121 cm, which is 0.4413 in).
   within(Hs, published.Hs_in, 0.0006);
   within(CONVERT_UNIT(Hs, "in", "cm"), published.Hs_cm, 0.0006);
   within(VOID_RATIO(height_in, Hs), published.e0, 0.001);

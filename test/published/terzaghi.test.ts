@@ -17,7 +17,7 @@ describe("published tables of time factor", () => {
     test.each(percent.map((p, i) => [p, T[i]] as const))(`T at %d %% is %s: ${source.slice(0, 40)}`, (p, printed) => {
       const misprint = Object.keys(misprints).includes(String(p));
       const error = Math.abs(timeFactorAt(p) - Number(printed));
-      // A misprint must show as one: if it fitted, the list of misprints would be wrong.
+      // A misprint must differ: if it agreed, the list of misprints would be wrong.
       if (misprint) expect(error).toBeGreaterThan(halfUnit(printed));
       else expect(error).toBeLessThanOrEqual(halfUnit(printed) * (1 + 1e-9));
     });

@@ -8,7 +8,7 @@ test(`density of water at every degree of the table, to its last digit: ${data.d
   const { celsius, kg_m3 } = data.density;
   expect(celsius).toHaveLength(kg_m3.length);
   celsius.forEach((temperature, i) =>
-    // Half a unit of the last printed digit, and what rounding in binary adds.
+    // Half a unit of the last printed digit, and the rounding of binary numbers.
     expect(Math.abs(WATER_DENSITY(temperature, "kg/m3") - kg_m3[i])).toBeLessThan(0.00055),
   );
 });
@@ -29,7 +29,7 @@ test(`salt taken out of the dry mass: ${data.salt.source}`, () => {
   expect(Math.abs(items.w_uncorrected - by_hand.w_uncorrected)).toBeLessThan(0.00005);
 });
 
-test("the whole specimen takes out the same salt, and shows both ways", () => {
+test("SPECIMEN takes out the same salt, and shows the results with and without it", () => {
   const { wet, dry, salt_content, by_hand } = data.salt;
   const ring = 50;
   const items = Object.fromEntries(
@@ -41,7 +41,7 @@ test("the whole specimen takes out the same salt, and shows both ways", () => {
   expect(items.dry_mass_uncorrected).toBeCloseTo(dry, 12);
   expect(items.w0_uncorrected).toBeCloseTo((102 - dry) / dry, 12);
   expect(Math.abs(items.salt - by_hand.salt)).toBeLessThan(0.0005);
-  // Before the test: pore water is the wet mass less the solids.
+  // Before the test: the pore water is the wet mass less the solids.
   expect(items.w0).toBeCloseTo((102 - items.dry_mass) / items.dry_mass, 12);
 });
 
@@ -57,7 +57,7 @@ test(`pore water with salt: sea water at laboratory temperature, and ${data.brin
 });
 
 test("a void ratio of 1.5 is 0.0045 lower with the density of water at 20 C than with 1.000", () => {
-  // 1 + e goes with the density of water: 2.5 x (1 - 0.998204) = 0.0045. Arithmetic, no source.
+  // 1 + e is proportional to the density of water: 2.5 x (1 - 0.998204) = 0.0045. Arithmetic, no source.
   const height = 20;
   const dry = (1.0 * 2.7 * ((Math.PI / 4) * 6.35 ** 2 * 2)) / 2.5;
   const e = (density?: number) => VOID_RATIO(height, SOLIDS_HEIGHT(dry, 2.7, 63.5, null, density));

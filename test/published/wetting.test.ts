@@ -1,4 +1,4 @@
-/** Collapse and swelling pressure in print (sources in data/wetting.json), through the worksheet functions. */
+/** Printed collapse and swelling pressure (sources in data/wetting.json), through the worksheet functions. */
 import { COLLAPSE, SWELLING_PRESSURE, WETTING_STRAIN } from "../../src/functions/wetting";
 import data from "./data/wetting.json";
 

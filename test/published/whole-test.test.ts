@@ -20,7 +20,7 @@ describe(`field curve: ${data.fieldCurve.source}`, () => {
   const { virgin, e0, inSitu, meetsAt, normallyConsolidated, overconsolidated } = data.fieldCurve;
   const onVirgin = (stress: number) => virgin.e - virgin.Cc * Math.log10(stress / virgin.at);
   const { Cr, preconsolidation } = overconsolidated;
-  /** A test with that virgin line, and a loop of slope Cr; a flatter beginning up to where it meets the virgin line. */
+  /** A test with this virgin line and a loop of slope Cr; it begins flatter, up to where it meets the virgin line. */
   const loads = [50, 100, 200, 400, 800, 1600];
   const bend = 150;
   const e = (stress: number) => (stress >= bend ? onVirgin(stress) : onVirgin(bend) + 0.02 * Math.log10(bend / stress));
@@ -31,17 +31,18 @@ describe(`field curve: ${data.fieldCurve.source}`, () => {
     FIELD_CURVE(column(stresses), column(voids), inSitu, yieldStress, factor, e0);
   const of = (yieldStress: number, label: string) => rows(yieldStress).find(([name]) => name === label)!;
 
-  test("where laboratory and field line meet, at 0.42 e0", () => {
+  test("the laboratory line and the field line meet at 0.42 e0", () => {
     const [, stress, voidRatio] = of(inSitu, "meets the laboratory line");
     within(stress, meetsAt, 0.5);
     expect(voidRatio).toBeCloseTo(0.42 * e0, 12);
-    // At the 0.40 of the manual the lines meet at a greater stress.
+    // With the 0.40 of the manual the lines meet at a greater stress.
     expect(rows(inSitu, 0.4).find(([name]) => name === "meets the laboratory line")![1]).toBeGreaterThan(meetsAt);
   });
 
-  test("normally consolidated: Cc of the field line", () => within(of(inSitu, "Cc")[1], normallyConsolidated.Cc, 5e-5));
+  test("for normally consolidated clay Cc of the field line agrees", () =>
+    within(of(inSitu, "Cc")[1], normallyConsolidated.Cc, 5e-5));
 
-  test("overconsolidated: along Cr of the loop to yield, then Cc of the field line", () => {
+  test("for overconsolidated clay the curve has Cr of the loop up to yield, then Cc of the field line", () => {
     within(of(preconsolidation, "Cr")[1], Cr, 1e-9);
     within(of(preconsolidation, "preconsolidation")[2], overconsolidated.eAtYield, 5e-6);
     within(of(preconsolidation, "Cc")[1], overconsolidated.Cc, 5e-5);
@@ -56,7 +57,7 @@ test(`conductivity: ${data.conductivity.source}`, () => {
 test(`mv from the in-situ stress to 100 kPa above it: ${curves.frenchClay.source}`, () => {
   const { byHand, published } = curves.frenchClay;
   within(VOLUME_COMPRESSIBILITY(30, 130, byHand.e30, byHand.e130), byHand.mv_m2_MN, 0.0005);
-  // The stretch that the notes read Cc from, 150 to 300 kPa, to 5 percent of the printed 0.5.
+  // The stretch from which the notes read Cc, 150 to 300 kPa, within 5 percent of the printed 0.5.
   const { stress, voidRatio } = curves.frenchClay;
   within(COMPRESSION_INDEX(column(stress), column(voidRatio), 150, 300), published.Cc, 0.025);
 });
@@ -64,12 +65,12 @@ test(`mv from the in-situ stress to 100 kPa above it: ${curves.frenchClay.source
 describe(`reload loop: ${curves.reloadLoop.source}`, () => {
   const [s, e] = [column(curves.reloadLoop.stress), column(curves.reloadLoop.voidRatio)];
 
-  test("Cr between the ends of the loop, 800 and 100 kPa: worked by hand from the printed void ratios", () => {
+  test("Cr between the ends of the loop, 800 and 100 kPa, agrees with a hand calculation from the printed void ratios", () => {
     within(RECOMPRESSION_INDEX(s, e), (1.33 - 1.22) / Math.log10(8), 1e-12);
     expect(COMPRESSION_INDICES(s, e).find(([label]) => label === "Cr")![2]).toBe("reload loop 100 to 800");
   });
 
-  test("Cr of one range of stress, on the reload: steeper near the upper end, where it yields again", () => {
+  test("Cr between two stresses on the reload is steeper near the upper end, where the reload yields again", () => {
     within(RECOMPRESSION_INDEX(s, e, 100, 200), (1.33 - 1.31) / Math.log10(2), 1e-12);
     within(RECOMPRESSION_INDEX(s, e, 400, 800), (1.28 - 1.21) / Math.log10(2), 1e-12);
   });
@@ -77,7 +78,7 @@ describe(`reload loop: ${curves.reloadLoop.source}`, () => {
 
 test(`rebound only: ${curves.italian.source}`, () => {
   const [s, e] = [column(curves.italian.stress), column(curves.italian.voidRatio)];
-  // The steepest step, 1570 to 3139 kPa, and the rebound from end to end, from the printed void ratios.
+  // The steepest step, 1570 to 3139 kPa, and the rebound between its ends, from the printed void ratios.
   within(COMPRESSION_INDEX(s, e), (0.576 - 0.476) / Math.log10(3139 / 1570), 1e-9);
   within(SWELLING_INDEX(s, e), (0.531 - 0.476) / Math.log10(3139 / 25), 0.002);
   expect(RECOMPRESSION_INDEX(s, e)).toBe(SWELLING_INDEX(s, e));

@@ -1,6 +1,7 @@
 /**
- * Preconsolidation stress on every published curve of test/published/data: what the methods read, the range that the points
- * allow, and what a hand drew. No law of ours made these curves: they are coarse, rounded, S-shaped.
+ * Preconsolidation stress on every published curve of test/published/data: the results of the methods, the range that
+ * the points allow, and the results printed by hand. The curves follow none of our laws: they are coarse, rounded,
+ * S-shaped.
  */
 import { CASAGRANDE_LINES, PRECONSOLIDATION, PRECONSOLIDATION_SPREAD } from "../../src/functions/curve";
 import { SOLIDS_HEIGHT, VOID_RATIO } from "../../src/functions/specimen";
@@ -10,7 +11,7 @@ const column = (values: readonly number[]): any[][] => values.map((value) => [va
 const Hs = SOLIDS_HEIGHT(curves.heights.dry_mass_g, curves.heights.Gs, curves.heights.diameter_mm);
 const { frenchClay } = curves;
 
-/** Stress and void ratio as printed; and what a hand printed for the preconsolidation stress, where one did. */
+/** Stress and void ratio as printed, and the preconsolidation stress printed by hand if there is one. */
 const CURVES = {
   "soft clay": { ...curves.dasSoftClay, printed: curves.dasSoftClay.published.preconsolidation },
   "Das 11.2": { ...curves.dasExample11_2, printed: undefined },
@@ -44,8 +45,8 @@ function spreadOf(name: keyof typeof CURVES) {
 }
 
 /**
- * The study: low and high of the range, then what each method reads, to three digits. The table holds what the code gives
- * against change; that it is right is held by the tests below it.
+ * The study: lower and upper limit of the range, then the result of each method, to three digits. The table guards the
+ * results against changes; the tests below it check that they are right.
  */
 const STUDY: Record<keyof typeof CURVES, [low: number, high: number, methods: Record<string, number>]> = {
   "soft clay": [102, 128, { casagrande: 120, work: 128, bilog: 122, intersection: 119, pacheco_silva: 119 }],
@@ -65,7 +66,7 @@ const STUDY: Record<keyof typeof CURVES, [low: number, high: number, methods: Re
 describe.each(Object.keys(CURVES) as (keyof typeof CURVES)[])("%s", (name) => {
   const { of, methods, low, high } = spreadOf(name);
 
-  test("reads as the table of the study says, within 1 percent", () => {
+  test("the results are those of the study, within 1 percent", () => {
     const [studyLow, studyHigh, study] = STUDY[name];
     expect(Object.keys(study)).toEqual(methods.map(([label]) => label));
     for (const [label, value] of methods) expect(Math.abs(value / study[label] - 1)).toBeLessThan(0.01);
@@ -73,7 +74,7 @@ describe.each(Object.keys(CURVES) as (keyof typeof CURVES)[])("%s", (name) => {
     expect(Math.abs(high / studyHigh - 1)).toBeLessThan(0.01);
   });
 
-  test("the range holds what a method reads, or verdict and row say that it does not, and why", () => {
+  test("the range holds the result of each method, or verdict and row say that it does not, and why", () => {
     const verdict = of("verdict")[1];
     for (const [label, value, note] of methods) {
       const side = value > high ? "above" : value < low ? "below" : undefined;
@@ -87,14 +88,14 @@ describe.each(Object.keys(CURVES) as (keyof typeof CURVES)[])("%s", (name) => {
     }
   });
 
-  test("the range holds the stress that a hand printed", () => {
+  test("the range holds the stress printed by hand", () => {
     const { printed } = CURVES[name];
     if (printed === undefined) return;
     expect(low).toBeLessThanOrEqual(printed);
     expect(high).toBeGreaterThanOrEqual(printed);
   });
 
-  test("the range of one method is that of all, and holds its own reading", () => {
+  test("the range of one method is the range of all, widened to its own result", () => {
     const { stress, voidRatio } = CURVES[name];
     for (const [label, value] of methods) {
       const items = Object.fromEntries(PRECONSOLIDATION(column(stress), column(voidRatio), label));
@@ -116,12 +117,12 @@ test("on six of the eight curves the range holds every method; on two it leaves 
 describe(`French clay: ${frenchClay.source}`, () => {
   const [s, e] = [column(frenchClay.stress), column(frenchClay.voidRatio)];
 
-  test("void ratios from the settlements, the misprinted one read as 1.36", () => {
+  test("void ratios follow from the settlements, with the misprinted one read as 1.36", () => {
     const { settlement_mm, height_mm, e0, voidRatio } = frenchClay;
     settlement_mm.forEach((d, i) => expect(e0 - (d / height_mm) * (1 + e0)).toBeCloseTo(voidRatio[i], 9));
   });
 
-  test("the virgin part flattens: the verdict gives the range, each row says what that does to its method", () => {
+  test("the virgin part flattens: the verdict gives the range, and each row gives the effect on its method", () => {
     const { of, methods } = spreadOf("French clay");
     expect(of("verdict")[1]).toContain("these points allow 49.19 to 84.82");
     for (const [label, , note] of methods)
@@ -130,17 +131,17 @@ describe(`French clay: ${frenchClay.source}`, () => {
     expect(of("remark")[1]).toContain("the virgin part flattens beyond stress 300");
   });
 
-  test("Casagrande's construction reads 55 to 72 however steeply it is drawn, so no drawing of it gives the printed 80", () => {
+  test("Casagrande's construction gives 55 to 72 at every slope of the drawing, so no drawing gives the printed 80", () => {
     const read = [0.5, 1, 1.5, 2, 4].map(
       (slope) => PRECONSOLIDATION(s, e, null, "stress", null, null as any, slope)[0][0] as number,
     );
     expect(read.map((stress) => Math.round(stress))).toEqual([71, 68, 65, 63, 59]);
-    // The greatest curvature taken at each load about the bend by hand.
+    // The greatest curvature, picked by hand at each load near the bend.
     const byHand = [30, 45, 60, 80].map(
       (stress) => PRECONSOLIDATION(s, e, null, "stress", null, [["greatest_curvature", stress]])[0][0] as number,
     );
     for (const stress of byHand.slice(0, 3)) expect(stress).toBeLessThan(72);
-    // 80 kPa is the load with which the straight stretch of the virgin part begins, the usual upper bound of the trade.
+    // 80 kPa is the load at which the straight stretch of the virgin part begins, the usual upper bound.
     const virgin = CASAGRANDE_LINES(s, e).filter(([label]) => label === "virgin line");
     expect(virgin).toHaveLength(2);
     const slope = (i: number) =>
