@@ -1,4 +1,7 @@
-/** The calculation book of the demonstration: every number has its working, and each line comes to what the sheet shows. */
+/**
+ * The calculation book of the demonstration: every number has a line, and the result of each line is the number on the
+ * sheet.
+ */
 import { bookSheet, calculationBook, type Entry } from "../../src/book/calculation-book";
 import { evaluateAgain } from "../../src/book/second-evaluation";
 import { comparisonSheet, lastPlace, quantities } from "../../src/book/comparison";
@@ -10,9 +13,9 @@ import type { SheetName } from "../../src/workbook/port";
 import { namedValues, withValues } from "../datasheet/read-sheet";
 import { calculate } from "../datasheet/sheet-in-engine";
 
-/** Read off a construction, so that there is no formula to come to the number. */
+/** Values read off a construction: no formula gives them. */
 const READ_OFF = /^(preconsolidation_(stress|low|high)|(log|root)_(d0|d90|d100|t50|t100|t90)|tail_slope|end_reading)$/;
-/** Shown rounded to these digits, as their line says. */
+/** Values that their line rounds to these digits. */
 const ROUNDED: Readonly<Record<string, number>> = {
   dry_mass_difference: 5e-4,
   void_ratio_final_difference: 5e-4,
@@ -28,7 +31,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     entries = calculationBook(readRecord(values), values);
   }, 120_000);
 
-  test("no number that the sheet shows of the test is without working", () => {
+  test("every number of the test on the sheet has a line", () => {
     const shown = FIELDS.filter(
       ({ name, kind, column }) => kind === "result" && !column && typeof values[name]?.[0]?.[0] === "number",
     ).map(({ name }) => name);
@@ -36,7 +39,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(entries.filter(({ load }) => load === undefined).map(({ name }) => name)).toEqual(shown);
   });
 
-  test("nor is any of a load", () => {
+  test("every number of a load has a line", () => {
     for (const load of [1, 5, 11, 16]) {
       const shown = LOAD_TABLE.columns
         .filter(({ name, kind }) => kind === "result" && typeof values[name]?.[load - 1]?.[0] === "number")
@@ -46,7 +49,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     }
   });
 
-  test("every line comes to the number that the sheet shows", () => {
+  test("the result of every line is the number on the sheet", () => {
     const bare = entries.filter(({ result, name }) => result === undefined && !READ_OFF.test(name));
     expect(bare.map(({ name, text }) => `${name}: ${text}`)).toEqual([
       expect.stringMatching(/^inundation_stress: the stress of load 1/),
@@ -63,22 +66,22 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     const worked = entries.flatMap(({ worked: one }) => one ?? []);
     expect(worked.length).toBeGreaterThan(100);
     expect(worked.filter((one) => !evaluateAgain(one).agrees)).toEqual([]);
-    // A number that is wrong by one part in a million is seen.
+    // The check notices a number that is wrong by one part in a million.
     expect(worked.filter((one) => evaluateAgain({ ...one, result: one.result * (1 + 1e-6) }).agrees)).toEqual([]);
   });
 
-  test("shows numbers with the units of the sheet", () => {
+  test("numbers are shown in the units of the sheet", () => {
     const line = entries.find(({ name }) => name === "solids_height")!.text;
     expect(line).toMatch(system === "SI" ? /63\.500 mm.* = 10\.\d+ mm$/ : / in\)?\^2.* = 0\.\d+ in$/);
   });
 
-  test("what can be compared has a value, a unit and a tolerance of its kind", () => {
+  test("every quantity that can be compared has a value, a unit and the tolerance of its kind", () => {
     const found = quantities(readRecord(values), values);
     const of = (key: string) => found.find((one) => one.key === key)!;
     expect(of("cv_log_time 5")).toMatchObject({ load: 5, tolerance: 0.1, unit: system === "SI" ? "m2/yr" : "ft2/day" });
     expect(of("preconsolidation_stress")).toMatchObject({ tolerance: 0.15, unit: system === "SI" ? "kPa" : "tsf" });
     expect(of("compression_index")).toMatchObject({ tolerance: 0.05, unit: "" });
-    // The same load by the function, in the way of a hand.
+    // The same load by the function, with the drawn procedure.
     const column = (name: string) => values[name].map(([cell]) => [cell]);
     const drawnT50 = LOG_TIME(
       column("times_06"),
@@ -105,7 +108,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
   });
 });
 
-test("one unit of the last digit shown", () => {
+test("lastPlace is one unit of the last digit that the format shows", () => {
   expect(lastPlace(1.45, "0.000")).toBeCloseTo(1e-3);
   expect(lastPlace(0.5312, "0.0%")).toBeCloseTo(1e-3);
   expect(lastPlace(0.1793, "0.00%")).toBeCloseTo(1e-4);
@@ -113,7 +116,7 @@ test("one unit of the last digit shown", () => {
   expect(lastPlace(815, undefined)).toBeCloseTo(0.815);
 });
 
-test("the book on a sheet refers to the data sheet's cells, whatever its name", () => {
+test("the book on a sheet refers to the cells of the data sheet, whatever the name of the data sheet", () => {
   const plan = demoSheet("SI");
   const names: SheetName[] = Object.entries(plan.names).map(([name, place]) => ({ name, scope: "sheet", place }));
   const entry: Entry = { name: "cv_log_time", load: 3, row: 2, label: "cv", text: "c_v = 1", value: 1, unit: "m2/yr" };
@@ -123,7 +126,7 @@ test("the book on a sheet refers to the data sheet's cells, whatever its name", 
   expect(formulas[0].endsWith(`$${plan.names.cv_log_time.row + 3}`)).toBe(true);
 });
 
-test("the signed sheet says agrees or differs by a live formula", async () => {
+test('on the signed sheet a live formula says "agrees" or "differs"', async () => {
   const plan = { ...comparisonSheet(), behind: false };
   const top = plan.names.compare_value.row;
   const typed: Record<string, [number, number]> = { compare_value: [1, 1], compare_hand: [1.04, 1.06] };

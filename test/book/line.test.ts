@@ -1,6 +1,6 @@
 /**
- * The line of a calculation book. The independent check that text and core agree: mathjs's own parser evaluates each
- * formula's expression with units, and the printed line too, and both must give what the reduction gives.
+ * The line of a calculation book. mathjs is the independent check that text and calculation agree: its parser evaluates
+ * the expression of each formula with units, and the printed line too, and both must give the result of the reduction.
  */
 import fc from "fast-check";
 import { all, create } from "mathjs";
@@ -18,9 +18,12 @@ import { english } from "../../src/reduction/message";
 
 const math = create(all);
 
-/** Numbers that a test may have, per kind, so that no formula refuses them. */
+/** Ranges of numbers for each kind of argument, so that no formula refuses them. */
 const number = (min: number, max: number) => fc.nat(1_000_000).map((part) => min + ((max - min) * part) / 1_000_000);
-/** Two in order, the greater a little greater: nearly equal ones would leave nothing but rounding. */
+/**
+ * Two numbers in order, the greater at least 5 % greater: a difference of nearly equal numbers would be mostly
+ * rounding.
+ */
 const sorted = (a: number, b: number): [number, number] => (a < b ? [a, 1.05 * b] : [b, 1.05 * a]);
 const load = fc
   .tuple(number(1, 6000), number(1, 6000), number(0.2, 4), number(0.2, 4))
@@ -123,7 +126,7 @@ describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))("%s", (
     return found.value;
   };
 
-  test("expression, evaluated with units by mathjs's parser, is the reduction's value", () => {
+  test("mathjs's parser, evaluating the expression with units, gives the value of the reduction", () => {
     fc.assert(
       fc.property(RANDOM[id], (values) => {
         const found = formula.compute(...values);
@@ -135,10 +138,10 @@ describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))("%s", (
     );
   });
 
-  test("in any units that it may be given in", () => {
+  test("any allowed units give the same value", () => {
     fc.assert(
       fc.property(RANDOM[id], anyUnits, (values, units) => {
-        // The random numbers are sizes in the formula's own units: say them in the chosen ones.
+        // The random numbers are in the units of the formula: convert them to the chosen units.
         const said = values.map((value, index) => {
           const { measures } = formula.arguments[index];
           if (!measures) return value;
@@ -153,10 +156,10 @@ describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))("%s", (
     );
   });
 
-  test("the printed line, read by the parser, gives the printed result to its last digit", () => {
+  test("mathjs's parser, reading the printed line, gives the printed result to its last digit", () => {
     fc.assert(
       fc.property(RANDOM[id], fc.boolean(), (random, named) => {
-        // Numbers as they are typed: few digits, so that what is printed is what was put in.
+        // Numbers with few digits, as a person types them, so that the line prints all their digits.
         const values = random.map((value, index) => {
           const { measures, symbol } = formula.arguments[index];
           return Number(value.toFixed(symbol === "f" ? 4 : measures === "mass" || measures === "stress" ? 1 : 3));
@@ -189,7 +192,7 @@ describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))("%s", (
   });
 });
 
-test("every formula has random numbers here, and no two share a name", () => {
+test("every formula has random numbers here, and no two formulas share a name", () => {
   expect(FORMULAS.map(({ id }) => id).sort()).toEqual(Object.keys(RANDOM).sort());
 });
 
@@ -204,7 +207,7 @@ describe("WORKING", () => {
     );
   });
 
-  test("takes units and drainage behind the numbers, in any order, and shows them", () => {
+  test("takes units and drainage after the numbers, in any order, and shows them", () => {
     expect(WORKING("cv_from_t50", 0.95, 0.949, "ft2/day", "in", "single")).toBe(
       "c_v = T_50 * (H / n)^2 / t_50 = 0.197 * (0.9490 in / 1)^2 / (0.95 min) = 1.868 ft2/day",
     );
@@ -214,11 +217,11 @@ describe("WORKING", () => {
     expect(WORKING("stress", 12.5, 63.5, 10, "kg", "tsf")).toMatch(/10 \* 12.5 kgf .* = 4.042 tsf$/);
   });
 
-  test("knows names in any case, with spaces", () => {
+  test("accepts names in any case, with spaces", () => {
     expect(WORKING("Void Ratio", 25.4, 10.367)).toBe(WORKING("VOID_RATIO", 25.4, 10.367));
   });
 
-  test("gives the number of the function of that name", () => {
+  test("gives the number of the function with the same name", () => {
     const answer = (line: string): number => Number(/= (-?[\d.e-]+)[^=]*$/.exec(line)![1]);
     expect(answer(WORKING("solids_height", 89.3, 2.72, 2.5, "in"))).toBeCloseTo(
       SOLIDS_HEIGHT(89.3, 2.72, 2.5, "in"),
@@ -232,7 +235,7 @@ describe("WORKING", () => {
     expect(answer(WORKING("compression_index", 100, 200, 1.1, 0.95))).toBeCloseTo(Cc as number, 3);
   });
 
-  test("writes the settlement of a layer on both sides of the preconsolidation stress, or on one", () => {
+  test("writes the settlement of a layer across the preconsolidation stress, or on one side of it", () => {
     expect(WORKING("settlement", 4, 100, 120, 150, 0.15, 0.025, "m")).toMatch(/= 0.11741 m$/);
     expect(SETTLEMENT(4, 100, 120, 150, 0.15, 0.025, "settlement").flat()[0]).toBeCloseTo(0.11741, 5);
     expect(WORKING("settlement_virgin", 4, 150, 70, 0.15, "m")).toMatch(/= 0.09980 m$/);
@@ -242,19 +245,19 @@ describe("WORKING", () => {
       );
   });
 
-  test("blank cells behind the last number say nothing, from the web as from the desktop", () => {
+  test("ignores blank cells after the last number, from the web and from the desktop", () => {
     for (const nothing of [null, undefined, "", 0])
       expect(WORKING("void_ratio", 25.4, 10.367, nothing, nothing)).toBe(WORKING("void_ratio", 25.4, 10.367));
     expect(WORKING("strain", 1.27, 25.4, null)).toMatch(/\(1.270 - 0.000\) \/ 25.400 = 0.0500$/);
   });
 
-  test("rounds only what it shows", () => {
-    // 10.36735 is shown as 10.367, but the void ratio is that of 10.36735.
+  test("rounds only the numbers that it shows", () => {
+    // 10.36735 is shown as 10.367, but the void ratio is calculated from 10.36735.
     expect(WORKING("void_ratio", 17.41, 10.367350001)).toMatch(/\(17.410 - 10.367\) \/ 10.367 = 0.679$/);
     expect(WORKING("void_ratio", 17.41012345, 10.36735678)).toMatch(/= 0.679$/);
   });
 
-  test("refusals say what is missing, wrong or unknown", () => {
+  test("refusals say which argument is missing, wrong or unknown", () => {
     expect(refusal(() => WORKING("void"))).toMatch(/the quantity is "void": use one of water_content, /);
     expect(refusal(() => WORKING(null))).toMatch(/the quantity is blank/);
     expect(refusal(() => WORKING("void_ratio", 25.4))).toMatch(

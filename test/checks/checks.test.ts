@@ -1,6 +1,6 @@
 /**
- * Every question asked of the invented demonstration with something made right, made wrong, or taken away. The sheet is
- * calculated once; a change to an input changes what the checks work out again, not what the sheet shows.
+ * Every question is asked of the invented demonstration with an input made right, made wrong, or removed. The sheet is
+ * calculated once: a changed input changes the recalculated values, not the values that the sheet shows.
  */
 import { demoSheet } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
@@ -14,13 +14,13 @@ import { inEnglish } from "../in-english";
 
 type Changes = Record<string, CellValue | readonly CellValue[]>;
 interface Case {
-  /** Changes to the base that make it pass; none where the base does. */
+  /** Changes to the base that make the question pass; absent if the base passes. */
   readonly pass?: Changes;
-  /** Changes that make it fail, with what it says then. */
+  /** Changes that make the question fail, with the status and the sentence. */
   readonly fail: readonly (readonly [Changes, Status, RegExp])[];
-  /** Names without which it cannot be asked, and why; null where it can always be asked. */
+  /** Names without which the question cannot be asked, and the reason given; null if it can always be asked. */
   readonly needs: readonly [readonly string[], RegExp] | null;
-  /** Values of the other test, where there is one. */
+  /** Values of the other test, for questions that compare two tests. */
   readonly previous?: Changes;
 }
 
@@ -39,7 +39,7 @@ const stresses = (change: (stress: number, load: number) => CellValue): Changes 
   load_stress: loads.map((stress, index) => change(stress, index + 1)),
 });
 const column = (name: string) => (test1.columns[name] as number[]).slice();
-/** A curve as typed void ratios, with no readings to work it out from. */
+/** A curve typed as void ratios, without readings. */
 const typedCurve = (points: readonly (readonly [stress: number, e: number])[]): Changes => ({
   ...Object.assign({}, ...loads.map((_, index) => blank(index + 1))),
   load_stress: loads.map((_, index) => points[index]?.[0] ?? ""),
@@ -49,14 +49,14 @@ const typedCurve = (points: readonly (readonly [stress: number, e: number])[]): 
 const hanger = (factor: number): number[] =>
   loads.map((stress) => (factor * stress * (Math.PI * 63.5 ** 2)) / 4 / 1000 / (10 * 9.80665));
 const day = (iso: string): number => Date.parse(iso) / 86_400_000 + 25_569;
-/** Tins of trimmings at a water content. */
+/** Tins of trimmings with a water content. */
 const tinsAt = (w: number): Changes => ({
   tin_and_dry: column("tin_and_wet").map((wet, i) => column("tin_mass")[i] + (wet - column("tin_mass")[i]) / (1 + w)),
 });
 const cell = (name: string) => test1.cells[name] as number;
 const allReadings = loads.map((_, index) => `readings_${String(index + 1).padStart(2, "0")}`);
 
-/** Rounded from the first load on, with an unload-reload loop that is nearly as steep. */
+/** A curve that is rounded from the first load on, with an unload-reload loop that is nearly as steep. */
 const ROUNDED = [
   [12.5, 1.4],
   [25, 1.33],
@@ -71,7 +71,7 @@ const ROUNDED = [
   [800, 0.71],
   [1600, 0.57],
 ] as const;
-/** Steep from the start, and steeper still at the end. */
+/** A curve that is steep from the start, and steeper at the end. */
 const UNCERTAIN = [
   [12.5, 1.332],
   [25, 1.271],
@@ -96,7 +96,7 @@ const STIFF = [
   [100, 0.569],
 ] as const;
 
-/** What the demonstration leaves out of the cells that a report must show. */
+/** Cells that a report needs and that the demonstration leaves blank. */
 const REPORTED: Changes = {
   laboratory: "Invented laboratory",
   tested_by: "NN",
@@ -377,7 +377,7 @@ const CASES: Readonly<Record<string, Case>> = {
     needs: [allReadings, /loads with readings/],
   },
   Q33: {
-    // The second load creeps: its two constructions part, as the demonstration wants.
+    // The second load creeps: its two constructions differ, as the demonstration intends.
     pass: blank(2),
     fail: [[{}, "explain", /load 2 \(25 kPa\): d100 by log time is 600.\d+ div, d100 by root time 6.*more than 15 %/]],
     needs: [allReadings, /loads with readings/],
@@ -472,7 +472,7 @@ const CASES: Readonly<Record<string, Case>> = {
     needs: [["dial_calibration_due", "frame_calibration_due", "balance_calibration_due"], /dial_calibration_due/],
   },
   Q43: {
-    // 4 C either way of the mean: 18 to 24 is in order, one load at 26 among others at 21 is not.
+    // Passes up to 4 C from the mean: 18 to 24 C passes, one load at 26 C among others at 21 C does not.
     pass: { load_temperature: loads.map((_, i) => (i % 2 ? 24 : 18)) },
     fail: [
       [
@@ -679,7 +679,7 @@ const answerOf = (id: string, values: NamedValues, previous?: Changes) =>
     ),
   );
 
-test("the table: at least fifty rows, each with an id of its own, in order, and a case here", () => {
+test("the table has at least fifty rows in order, each with a unique id and a case in this file", () => {
   const ids = CHECKS.map(({ id }) => id);
   expect(ids.length).toBeGreaterThanOrEqual(50);
   expect(new Set(ids).size).toBe(ids.length);
@@ -694,20 +694,20 @@ test("the table: at least fifty rows, each with an id of its own, in order, and 
 describe.each(Object.entries(CASES))("%s", (id, { pass, fail, needs, previous }) => {
   const { severity } = CHECKS.find((check) => check.id === id)!;
 
-  test("passes a record that is right, and shows what it compared", () => {
+  test("passes a record that is right, and shows the numbers compared", () => {
     const answer = answerOf(id, withValues(base, pass ?? {}), previous);
     expect([answer.status, answer.sentence]).toEqual(["pass", answer.sentence]);
     expect(answer.sentence.length).toBeGreaterThan(10);
   });
 
-  test.each(fail)("fails a record that is not: %j", (changes, status, sentence) => {
+  test.each(fail)("does not pass a record that is wrong: %j", (changes, status, sentence) => {
     const answer = answerOf(id, withValues(base, changes), previous);
     expect([answer.status, answer.sentence]).toEqual([status, expect.stringMatching(sentence)]);
     expect(JSON.stringify(answer)).not.toMatch(/NaN|undefined|null/);
     for (const { value } of answer.compared ?? []) expect(Number.isFinite(value)).toBe(true);
   });
 
-  test("says nothing graver than it is said to", () => {
+  test("gives no answer graver than its stated severity", () => {
     const order = ["note", "explain", "stop"];
     const gravest = Math.max(...fail.map(([, status]) => order.indexOf(status)));
     expect(order[gravest]).toBe(severity);
@@ -720,14 +720,14 @@ describe.each(Object.entries(CASES))("%s", (id, { pass, fail, needs, previous })
   });
 });
 
-test("a sheet with no names: every question is answered, most by why it cannot be asked", () => {
+test("on a sheet without names every question gets an answer, mostly the reason why it cannot be asked", () => {
   const answers = runChecks(readRecord({}));
   expect(answers).toHaveLength(CHECKS.length);
   expect(answers.filter(({ answer }) => answer.status === "cannot be asked").length).toBeGreaterThan(50);
   for (const { answer } of answers) expect(english(answer.sentence)).not.toMatch(/NaN|undefined/);
 });
 
-test("a firm's limits take the place of ours; a name that no question has is found", () => {
+test("limits of a firm replace the default limits; a limit of no question is listed", () => {
   const q08 = CHECKS.find(({ id }) => id === "Q08")!;
   const record = readRecord(withValues(base, { final_height_measured: cell("final_height_measured") + 0.2 }));
   expect(q08.evaluate(record).status).toBe("explain");
@@ -748,13 +748,13 @@ test("numbers are shown in the units of the sheet", async () => {
   expect(units("Q14")).toEqual(["pcf", "pcf"]);
 }, 30_000);
 
-describe("a test whose loads stay to the end of primary", () => {
+describe("a test whose loads stay until the end of primary", () => {
   const ended = { test_method: "to end of primary", ...until(5, 120) };
   const record = (changes: Changes) => readRecord(withValues(base, changes));
   const ask = (id: string, changes: Changes) =>
     inEnglish(CHECKS.find((one) => one.id === id)!.evaluate(record(changes)));
 
-  test("a load that ends at twice t100 passes, and no tail is asked of it", () => {
+  test("a load that ends at twice t100 passes, and needs no tail", () => {
     expect(ask("Q30", ended).status).toBe("pass");
     expect(ask("Q30", until(5, 120)).status).toBe("explain");
     const noAlpha = { ...ended, c_alpha: loads.map(() => "") };
@@ -762,13 +762,13 @@ describe("a test whose loads stay to the end of primary", () => {
       status: "cannot be asked",
       sentence: expect.stringMatching(/stay to the end of primary .*no tail is due/),
     });
-    // A C alpha that is shown all the same must have its tail.
+    // If the sheet nevertheless shows a C alpha, the load must have its tail.
     expect(ask("Q31", ended).status).toBe("explain");
   });
 });
 
 describe("rows of the sheet", () => {
-  test("a blank row among the readings does not shift the rows that are named", () => {
+  test("a blank row among the readings does not shift the rows that an answer names", () => {
     const shifted = readings(5).map((reading, i) => (i === 9 ? reading - 200 : reading));
     const gap = [...shifted.slice(0, 4), "", ...shifted.slice(4)];
     const times = [...TIMES.slice(0, 4), "", ...TIMES.slice(4)];
@@ -793,7 +793,7 @@ describe("rows of the sheet", () => {
   });
 });
 
-test("water that a specimen takes up when it is dismantled under its greatest load is noted, and no fault", () => {
+test("water taken up by a specimen dismantled under its greatest load gets a note, not a fault", () => {
   const kept = loads.map((stress, index) => (index < 13 ? stress : ""));
   const under = { load_stress: kept, ...blank(14), ...blank(15), ...blank(16) };
   const record = readRecord(withValues(base, { ...under, ring_and_wet_after: cell("ring_and_wet_after") + 5 }));

@@ -1,4 +1,4 @@
-/** What befalls the cells of a sheet, done to the demonstration in the embedded engine and found by address. */
+/** Damage to the cells of a sheet, done to the demonstration in the embedded engine, is found and named by address. */
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { demoSheet } from "../../src/datasheet";
@@ -38,7 +38,7 @@ async function look() {
   );
 }
 
-/** As a person types over a cell of a sheet without protection. */
+/** Types over a cell as a person would on a sheet without protection. */
 function type(name: string, row: number, content: string): string {
   const { model } = port.workbook;
   const box = plan.names[name];
@@ -49,7 +49,7 @@ function type(name: string, row: number, content: string): string {
 
 test("the demonstration gives no finding", async () => expect(await look()).toEqual([]));
 
-test.each([2, 3])("nor does a sheet of version %p, whose names are fewer", async (version) => {
+test.each([2, 3])("a sheet of version %p, which has fewer names, gives no finding", async (version) => {
   const file = readFileSync(path.join(__dirname, `../datasheet/clayledger-si-version-${version}.xlsx`));
   [sheet] = (await port.insertFile(new Uint8Array(file))).sheets;
   expect(await look()).toEqual([]);
@@ -66,7 +66,7 @@ test("a formula overwritten by a constant is named by its cell, alone and in a c
   );
 });
 
-test("a lost formula, and one unlike the others of its column", async () => {
+test("a lost formula is found, and a formula unlike the others of its column", async () => {
   await port.protect(sheet, false);
   const lost = type("height_end", 2, "");
   const unlike = type("void_ratio_end", 4, "=1.1+0.1");
@@ -75,7 +75,7 @@ test("a lost formula, and one unlike the others of its column", async () => {
   expect(found.find(({ address }) => address === unlike)?.kind).toBe("unlike formula");
 });
 
-test("a result that a formula of another kind gives differs from what follows from the inputs", async () => {
+test("a result from another formula is found when it does not follow from the inputs", async () => {
   await port.protect(sheet, false);
   const cell = type("solids_height", 0, "=10.5");
   const found = (await look()).find(({ address }) => address === cell);
@@ -83,14 +83,14 @@ test("a result that a formula of another kind gives differs from what follows fr
   expect(found?.sentence).toMatch(/\(solids_height\) on the sheet is 10.5 mm, worked out again/);
 });
 
-test("a constant in the way of a formula that fills a row", async () => {
+test("a constant in the way of a formula that fills a row is found", async () => {
   await port.protect(sheet, false);
   const cell = type("log_t50", 2, "3.3");
   const found = (await look()).find(({ address }) => address === cell);
   expect(found?.kind).toBe("in the way");
 });
 
-test("text, a number as text and a date where a number belongs", async () => {
+test("text, a number stored as text and a date are found in cells for numbers", async () => {
   const text = type("ring_mass", 0, "'61.2");
   const date = type("specific_gravity", 0, "45000");
   const reading = type("readings_02", 4, "'n/a");
@@ -100,7 +100,7 @@ test("text, a number as text and a date where a number belongs", async () => {
   expect(found.find(({ address }) => address === reading)?.sentence).toMatch(/row 5, holds "n\/a"/);
 });
 
-test("hidden rows and columns in use are named, unused ones are not", async () => {
+test("hidden rows and columns with data are named, those without are not", async () => {
   const { model } = port.workbook;
   const sheetId = model.getters.getActiveSheetId();
   const loads = plan.names.load_stress;

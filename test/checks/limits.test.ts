@@ -1,4 +1,7 @@
-/** A firm's limits in cells: listed, read, told of, and taken by CLAY.CHECKS as they stand on the sheet. */
+/**
+ * The limits of a firm in cells: they are listed, read, remarked on, and passed to CLAY.CHECKS as they stand on the
+ * sheet.
+ */
 import { CHECKS as TABLE, unknownThresholds } from "../../src/checks";
 import { LIMIT_NAMES, LIMITS, limitsSheet, readLimits } from "../../src/checks/limits";
 import { CHECKS } from "../../src/functions/checking";
@@ -11,7 +14,7 @@ const names: SheetName[] = Object.entries(plan.names).map(([name, place]) => ({ 
 const top = plan.names.limit_name.row;
 const rowOf = (name: string): number => LIMITS.findIndex((one) => one.name === name);
 
-/** The sheet's values with some typed, by limit. */
+/** The values of the sheet with some limits typed. */
 function typed(values: Record<string, { value?: CellValue; by?: string; why?: string; name?: string }>) {
   const column = (of: (name: string) => CellValue | undefined) => LIMITS.map(({ name }) => [of(name) ?? ""]);
   return {
@@ -22,7 +25,7 @@ function typed(values: Record<string, { value?: CellValue; by?: string; why?: st
   };
 }
 
-/** What is read of a sheet of limits, its remarks in English. */
+/** The limits read from a sheet, with remarks in English. */
 const read = (...sheet: Parameters<typeof readLimits>) => inEnglish(readLimits(...sheet));
 
 test("every limit of every question is listed once, with its default and unit", () => {
@@ -46,7 +49,7 @@ test("a changed limit with who and why is used without a remark", () => {
   expect(remarks).toEqual([]);
 });
 
-test("one without who or why is used all the same, and told of by its cell", () => {
+test("a limit without who or why is used, with a remark that names its cell", () => {
   const { thresholds, remarks } = read(typed({ "Q08.explain": { value: 0.2 } }), names);
   expect(thresholds).toEqual({ "Q08.explain": 0.2 });
   expect(remarks).toEqual([
@@ -54,7 +57,7 @@ test("one without who or why is used all the same, and told of by its cell", () 
   ]);
 });
 
-test("one that is no number, or of no question, is not used and named by its cell", () => {
+test("a limit that is not a number, or belongs to no question, is not used; the remark names its cell", () => {
   const { thresholds, remarks } = read(
     typed({ "Q08.explain": { value: "much" }, "Q08.stop": { value: 1, name: "Q99.stop" } }),
     names,
@@ -68,7 +71,7 @@ test("one that is no number, or of no question, is not used and named by its cel
   ]);
 });
 
-test.each([null, 0] as const)("CLAY.CHECKS takes the sheet as its limits, a blank cell being %p", async (blankAs) => {
+test.each([null, 0] as const)("CLAY.CHECKS takes the sheet as its limits when a blank cell is %p", async (blankAs) => {
   const cells = plan.cells.map((cell) =>
     cell.row === top + rowOf("Q08.explain") && cell.col === plan.names.limit_value.col ? { ...cell, value: 0.2 } : cell,
   );

@@ -1,4 +1,4 @@
-/** Where an answer's cells stand: of its question, of its message, and of the load that the message names. */
+/** The cells of an answer: of its question, of its message, and of the load that the message names. */
 import { CHECKS, type Answered } from "../../src/checks";
 import { cannotAsk, gravest, type Answer } from "../../src/checks/check";
 import { cellsOf } from "../../src/checks/whereabouts";
@@ -19,7 +19,7 @@ const NAMES = [
   column("readings_01", 4),
   column("readings_05", 5),
 ];
-/** A row was put in above the fifth load. */
+/** A person put a row in above the fifth load. */
 const VALUES = { load_number: [1, 2, 3, 4, "", 5, 6].map((number) => [number]) };
 
 const load = (number: number): Message => ({ ...say`load ${number}`, load: number });
@@ -30,23 +30,23 @@ const said = (id: string, sentence: Message): Answered => ({
 const addresses = (id: string, sentence: Message): string[] =>
   cellsOf(said(id, sentence), NAMES, VALUES).map(({ address }) => address);
 
-test("a column stands for the load that the message names, by its number", () => {
+test("of a column, the cell of the load that the message names is given, found by the load number", () => {
   expect(addresses("Q19", say`${load(5)}: too heavy`)).toEqual(["B26", "C26", "D21"]);
   expect(addresses("Q19", say`all of them`)).toEqual(["B21", "C21", "D21"]);
 });
 
-test("readings are those of the load, from their first row", () => {
+test("the readings of a load are given from their first row", () => {
   expect(addresses("Q23", say`${load(5)}: back`)).toEqual(["F21"]);
   expect(addresses("Q23", say`no load`)).toEqual(["E21"]);
 });
 
-test("cells that the message names are added, wherever they stand in it; a number in a text names no load", () => {
+test("cells that the message names are added, wherever they stand in it; a number in a text is not a load", () => {
   const needs = say`it needs ${listed([cellNamed("lever_ratio"), nameOf("load_stress")])}`;
   expect(addresses("Q58", say`${load(2)}: ${needs}`)).toEqual(["D21", "B22"]);
   expect(addresses("Q58", say`load 3 (lever_ratio)`)).toEqual([]);
 });
 
-test("the gravest of several loads carries their numbers, its own first", () => {
+test("the gravest answer of several loads carries their numbers, its own first", () => {
   const of = (status: Answer["status"], number: number) => ({
     load: load(number),
     answer: { status, sentence: say`so` },
@@ -57,7 +57,7 @@ test("the gravest of several loads carries their numbers, its own first", () => 
   expect(gravest([], say`none`)).toEqual(cannotAsk(say`none`));
 });
 
-test("every cell that a question is about has a name that a record is read by, but for what a sheet works out", () => {
+test("a record is read from every cell that a question is about, except the cells that a sheet calculates", () => {
   const unread = CHECKS.flatMap(({ about }) => about).filter((name) => !RECORD_NAMES.includes(name));
   expect(unread.filter((name) => name !== "times" && name !== "readings")).toEqual([]);
 });

@@ -8,7 +8,7 @@ const items = [
   { label: "cv", value: undefined, unit: "m2/yr", missing: "cv needs the height" },
 ];
 
-test("the whole table ends on the remark, a missing value blank", () => {
+test("the whole table ends with the remark, and a missing value is blank", () => {
   const table = [
     ["t50", 3.2, "min"],
     ["cv", "", "m2/yr"],
@@ -22,7 +22,7 @@ test("one item is an array of one cell", () => {
   expect(answer(items, [], "t50")).toEqual([[3.2]]);
 });
 
-test("a missing item asked for alone says why; an unknown one lists the others", () => {
+test("a missing item asked for alone says why; an unknown item gets the list of items", () => {
   expect(refusal(() => answer(items, [], "cv"))).toBe("#VALUE! cv needs the height");
   expect(refusal(() => answer(items, [], "d50"))).toBe('#VALUE! the item is "d50": use one of t50, cv, remark');
 });
@@ -33,7 +33,7 @@ test("a refusal becomes the error that the cell shows", () => {
   expect(refusal(() => valueOf(notApplicable(say`no inflection`)))).toBe("#N/A no inflection");
 });
 
-test("lists lie as their range did", () => {
+test("a list is laid out like the range it came from", () => {
   expect(column([1, 2])).toEqual([[1], [2]]);
   expect(inShapeOf([[9], [9], [9]], [1, null, 3])).toEqual([[1], [""], [3]]);
   expect(inShapeOf([[9, 9, 9]], [1, null, 3])).toEqual([[1, "", 3]]);

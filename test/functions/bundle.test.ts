@@ -1,6 +1,6 @@
 /**
- * What Excel and outside checks are given: dist/functions.js and dist/functions.json (`npm run build` makes them), loaded
- * with nothing of a page around them.
+ * The files for Excel and for outside checks: dist/functions.js and dist/functions.json (`npm run build` makes them),
+ * loaded without a page around them.
  */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
@@ -31,7 +31,7 @@ const dist = (file: string): string => readFileSync(join(__dirname, "../../dist"
 const code = dist("functions.js");
 const metadata: Metadata = JSON.parse(dist("functions.json"));
 
-/** Loads the bundle beside nothing but CustomFunctions; reading any page global counts as touching it. */
+/** Loads the bundle with CustomFunctions alone; reading any global of a page counts as touching it. */
 function load(hosts: Record<string, unknown> = {}): { functions: Map<string, WorksheetFunction>; touched: string[] } {
   const functions = new Map<string, WorksheetFunction>();
   const touched: string[] = [];
@@ -53,7 +53,7 @@ function load(hosts: Record<string, unknown> = {}): { functions: Map<string, Wor
   return { functions, touched };
 }
 
-/** A host error like that of CustomFunctions. */
+/** A host error like the one of CustomFunctions. */
 class HostError extends Error {
   constructor(
     readonly code: string,
@@ -88,7 +88,7 @@ test("the functions described are the functions registered", () => {
 });
 
 /**
- * What Excel takes for a function's id. Source: Microsoft, "Custom functions naming and localization"
+ * The names that Excel accepts for a function. Source: Microsoft, "Custom functions naming and localization"
  * (learn.microsoft.com/office/dev/add-ins/excel/custom-functions-naming): it starts with a letter, has at least three
  * characters of A to Z, 0 to 9, underscore and period, and is no reference to a cell (A1 to XFD1048576, R1C1 to
  * R1048576C16384). The length of at most 128 characters is custom-functions-metadata's own rule.
@@ -103,8 +103,9 @@ test("Excel takes the name of every function", () => {
 });
 
 /**
- * `allowCustomDataForDataTypeAny` hands over data types, errors among them. Beside it `allowErrorForDataTypeAny` adds
- * nothing, and both together end Excel LTSC 2021. Source: Microsoft's answer of 2024-05-07 in OfficeDev/office-js issue 4385.
+ * `allowCustomDataForDataTypeAny` passes data types, errors among them. Beside it `allowErrorForDataTypeAny` adds
+ * nothing, and both together end Excel LTSC 2021. Source: Microsoft's answer of 2024-05-07 in OfficeDev/office-js issue
+ * 4385.
  */
 test("cells with errors and with data objects reach the functions, by one flag alone", () => {
   const flags = Object.entries(metadata).filter(([key]) => key.startsWith("allow"));
@@ -123,7 +124,7 @@ describe.each(metadata.functions.map((fn) => [fn.id, fn] as const))(
       for (const text of [description, ...parameters.map((parameter) => parameter.description)]) {
         expect(text).toBeTruthy();
         expect(text).not.toMatch(/\n/);
-        // What Excel's function wizard shows is cut at 255 characters.
+        // Excel's function wizard cuts texts at 255 characters.
         expect([text, text!.length <= 255]).toEqual([text, true]);
       }
       const firstOptional = parameters.findIndex(({ optional }) => optional);
@@ -151,7 +152,7 @@ describe.each(metadata.functions.map((fn) => [fn.id, fn] as const))(
         ]),
       ],
     ];
-    test.each(cases)("given %s: a value, or an error that says why", (_, cells) => {
+    test.each(cases)("given %s, it returns a value, or an error that says why", (_, cells) => {
       const { value, error } = call(fn, ...cells);
       if (error) {
         expect(error).toBeInstanceOf(HostError);
@@ -163,12 +164,12 @@ describe.each(metadata.functions.map((fn) => [fn.id, fn] as const))(
           expect(["number", "string", "boolean"]).toContain(typeof cell);
           if (typeof cell === "number") expect(Number.isFinite(cell)).toBe(true);
         }
-        // A function that may spill gives an array always, the others never.
+        // A function that may spill always returns an array, the others never.
         expect(Array.isArray(value)).toBe(result.dimensionality === "matrix");
       }
     });
 
-    test("blanks give the same from the web as from the desktop", () => {
+    test("blanks from the web and from the desktop give the same answers", () => {
       const web = call(fn, ...blanks(null));
       const desktop = call(fn, ...blanks(0));
       expect(web.value).toEqual(desktop.value);
@@ -185,7 +186,7 @@ describe.each(metadata.functions.map((fn) => [fn.id, fn] as const))(
   },
 );
 
-test("a number that is none never leaves: it becomes an error", () => {
+test("a number that is infinite or NaN becomes an error", () => {
   // 1e308 g in a specimen of 1e-9 mm overflows any double.
   const { error } = call(hosted.functions.get("DENSITY")!, 1e308, 1e-9, 1e-9);
   expect([error?.code, error?.message]).toEqual([

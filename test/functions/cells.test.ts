@@ -16,7 +16,7 @@ import {
 } from "../../src/functions/cells";
 import { refusal } from "./refusal";
 
-/** The cell values that Excel hands over as objects, as @types/office-js declares them. */
+/** Cell values that Excel passes as objects, as @types/office-js declares them. */
 const objects = {
   number: { type: "Double", basicType: "Double", basicValue: 12.5 },
   formatted: { type: "FormattedNumber", basicType: "Double", basicValue: 12.5, numberFormat: '0.00 "mm, sh"' },
@@ -70,7 +70,7 @@ describe("one number", () => {
   test.each([7, [[7]], [7], [[{ type: "Double", basicType: "Double", basicValue: 7 }]]])("%j", (argument) =>
     expect(toNumber(argument, "the height")).toBe(7),
   );
-  test("a blank cell is 0, as desktop Excel has it; an argument that is not there is missing", () => {
+  test("a blank cell is 0, as in desktop Excel; an omitted argument is missing", () => {
     for (const blank of [null, "", [[null]], 0]) expect(toNumber(blank, "the strain")).toBe(0);
     expect(refusal(() => toNumber(undefined, "the strain"))).toBe("#VALUE! the strain is missing: enter a number");
   });
@@ -78,7 +78,7 @@ describe("one number", () => {
     expect(refusal(() => toNumber([[1], [2]], "the height"))).toBe(
       "#VALUE! the height is a range of cells where one number is needed: choose one cell",
     ));
-  test("a measurement of zero reads the same as a blank", () => {
+  test("a measurement of zero is refused with the same words as a blank", () => {
     const messages = [null, "", 0, [[null]]].map((cell) => refusal(() => toPositive(cell, "the ring mass")));
     expect(new Set(messages)).toEqual(
       new Set(["#VALUE! the ring mass is blank or zero: enter a number greater than zero"]),
@@ -109,7 +109,7 @@ describe("one number", () => {
 
 describe("a word", () => {
   const item = (cell: unknown): string => toChoice(cell, "the item", ["cv", "t50"], "cv");
-  test("in any case, blank and 0 for the default", () => {
+  test("a word is accepted in any case; blank and 0 give the default", () => {
     expect([" T50 ", [["t50"]], { type: "String", basicType: "String", basicValue: "t50" }].map(item)).toEqual([
       "t50",
       "t50",
@@ -117,13 +117,13 @@ describe("a word", () => {
     ]);
     expect([null, undefined, "", 0].map(item)).toEqual(["cv", "cv", "cv", "cv"]);
   });
-  test("anything else is refused with the words that serve", () => {
+  test("any other word is refused with the list of accepted words", () => {
     expect(refusal(() => item("t5"))).toBe('#VALUE! the item is "t5": use one of cv, t50');
     expect(refusal(() => item(3))).toBe('#VALUE! the item is "3": use one of cv, t50');
     expect(refusal(() => item([["cv"], ["t50"]]))).toMatch(/is a range of cells where one word is needed/);
     expect(refusal(() => item(objects.error))).toMatch(/the item holds the error #DIV\/0!/);
   });
-  test("a unit as people type it", () => {
+  test("a unit is accepted as people type it", () => {
     expect(toUnit("KN/M³", "density", "Mg/m3")).toBe("kN/m3");
     expect(toUnit(0, "density", "Mg/m3")).toBe("Mg/m3");
     expect(refusal(() => toUnit("oz", "density", "Mg/m3"))).toMatch(/density unit is "oz": use one of Mg\/m3, g\/cm3/);
@@ -131,7 +131,7 @@ describe("a word", () => {
 });
 
 describe("a series", () => {
-  test("a column, a row and a single cell", () => {
+  test("a column, a row and a single cell are read", () => {
     expect(toSeries([[1], [null], [3]], "the times")).toEqual([1, null, 3]);
     expect(toSeries([[1, "", 3]], "the times")).toEqual([1, null, 3]);
     expect(toSeries(5, "the times")).toEqual([5]);
@@ -143,7 +143,7 @@ describe("a series", () => {
       /cell 3 of the times holds the error/,
     );
   });
-  test("a block, and nothing, are refused", () => {
+  test("a block, and no cells, are refused", () => {
     expect(
       refusal(() =>
         toSeries(
@@ -157,7 +157,7 @@ describe("a series", () => {
     ).toMatch(/must be one column or one row: .* 2 rows and 2/);
     expect(refusal(() => toSeries(undefined, "the times"))).toMatch(/the times are missing/);
   });
-  test("two of different lengths are refused", () =>
+  test("two series of different lengths are refused", () =>
     expect(refusal(() => toPair([[1], [2]], "the times", [[1]], "the readings"))).toBe(
       "#VALUE! the times have 2 cells and the readings have 1: choose two ranges of the same length",
     ));

@@ -1,19 +1,19 @@
 import { CHECKS, COMPARE } from "../../src/functions/checking";
 import { refusal } from "./refusal";
 
-test("one pair: difference, relative difference, verdict", () => {
+test("one pair gives difference, relative difference and verdict", () => {
   expect(COMPARE([[1.005]], [[1]])).toEqual([[expect.closeTo(0.005, 12), expect.closeTo(0.005, 12), "agrees"]]);
   expect(COMPARE([[1.02]], [[1]])[0][2]).toBe("differs");
   expect(COMPARE([[1.02]], [[1]], 0.05)[0][2]).toBe("agrees");
   expect(COMPARE([[-2]], [[-4]])).toEqual([[2, 0.5, "differs"]]);
 });
 
-test("a difference of exactly the tolerance agrees", () => {
+test("a difference equal to the tolerance agrees", () => {
   expect(COMPARE([[1.1]], [[1]], 0.1)[0][2]).toBe("agrees");
   expect(COMPARE([[0.9]], [[1]], 0.1)[0][2]).toBe("agrees");
 });
 
-test("a column of pairs; a row without a hand value stays blank, one without ours differs", () => {
+test("in a column of pairs, a row without a hand value stays blank, and a row without our value differs", () => {
   for (const blank of [null, "", 0])
     expect(COMPARE([[2], [3], [blank]], [[2], [blank], [5]])).toEqual([
       [0, 0, "agrees"],
@@ -30,7 +30,7 @@ test("refusals", () => {
 });
 
 describe("CHECKS", () => {
-  /** A specimen as a person would lay it out: names, and values to the right. */
+  /** A specimen as a person would lay it out: names, with values to the right. */
   const rows: unknown[][] = [
     ["length_unit", "mm", ""],
     ["stress_unit", "kPa", null],
@@ -48,7 +48,7 @@ describe("CHECKS", () => {
     rows.map((row) => (row[0] === name ? [name, ...values] : row));
   const row = (answer: any[][], id: string) => answer.find(([first]) => first === id)!;
 
-  test("asks what the names cover, and says of the rest why it cannot be asked", () => {
+  test("asks the questions that the names cover, and says why the others cannot be asked", () => {
     const answer = CHECKS(rows);
     expect(row(answer, "Q01")).toEqual([
       "Q01",
@@ -63,12 +63,12 @@ describe("CHECKS", () => {
     for (const line of answer) expect(line).toHaveLength(6);
   });
 
-  test("blanks from the desktop, which come as 0, give the same", () => {
+  test("blanks from the desktop, which arrive as 0, give the same answers", () => {
     const desktop = rows.map((line) => line.map((cell) => (cell === null || cell === "" ? 0 : cell)));
     expect(CHECKS(desktop)).toEqual(CHECKS(rows));
   });
 
-  test("open ones alone, or one line that says that there are none", () => {
+  test('"open" lists only open questions, or one line that says that there are none', () => {
     const open = CHECKS(changed("specific_gravity", 2.95, null), undefined, "open");
     expect(open.map(([id]) => id)).toContain("Q03");
     expect(open.every(([, status]) => status !== "pass" && status !== "cannot be asked")).toBe(true);
@@ -77,7 +77,7 @@ describe("CHECKS", () => {
     ]);
   });
 
-  test("a firm's limits, with who and why beside them", () => {
+  test("takes the limits of a firm, with who and why beside them", () => {
     const height = changed("final_height_measured", 17.41, null);
     const q11 = (limits?: unknown[][]) => row(CHECKS(height, limits as any[][]), "Q11")[1];
     expect(q11()).toBe("pass");
@@ -88,7 +88,7 @@ describe("CHECKS", () => {
     );
   });
 
-  test("names that no question reads are told of; text and errors where numbers belong are found, not used", () => {
+  test("names that no question reads are listed; text and errors in cells for numbers are listed, not used", () => {
     const answer = CHECKS([...changed("ring_mass", "74.36", null), ["ring_weight", 74, null]]);
     expect(answer[answer.length - 1][5]).toBe("names that no question reads: ring_weight");
     expect(row(answer, "Q60")[5]).toMatch(/"74.36" stored as text/);

@@ -24,7 +24,7 @@ import { refusal } from "./refusal";
 
 const column = (cells: readonly unknown[]): any[][] => cells.map((cell) => [cell]);
 
-// A made test with loop and final unloading: two straight lines meeting at 160, Cr 0.05, Cc 0.5, Cs 0.06.
+// A made test with a loop and a final unloading: two straight lines that meet at 160, Cr 0.05, Cc 0.5, Cs 0.06.
 const e = (stress: number) => 1.2 - 0.05 * Math.log10(stress / 10) - 0.45 * Math.max(0, Math.log10(stress / 160));
 const LOADS = [10, 20, 40, 80, 160, 320, 640, 1280];
 const STRESSES = [...LOADS.slice(0, 7), 160, 40, 160, 640, 1280, 320, 80];
@@ -53,13 +53,13 @@ test("PRECONSOLIDATION spills items in the listed order, or gives one as an arra
   expect(strain / table[0][1]).toBeCloseTo(1, 6);
 });
 
-test("words that are none are answered with the list", () => {
+test("unknown words are refused with the list of accepted words", () => {
   expect(refusal(() => PRECONSOLIDATION(S, E, "schmertmann"))).toContain("use one of casagrande, work, bilog");
   expect(refusal(() => PRECONSOLIDATION(S, E, null, "stres"))).toContain("use one of stress, low, high, remark");
   expect(refusal(() => PRECONSOLIDATION(S, E, null, null, "void"))).toContain("use one of e, strain");
 });
 
-test("PRECONSOLIDATION_SPREAD: a row per method with the points it used, then the summary", () => {
+test("PRECONSOLIDATION_SPREAD gives a row per method with the points it used, then the summary", () => {
   const rows = PRECONSOLIDATION_SPREAD(S, E);
   expect(rows.map(([label]) => label)).toEqual([
     "casagrande",
@@ -81,7 +81,7 @@ test("PRECONSOLIDATION_SPREAD: a row per method with the points it used, then th
   for (const row of rows) expect(row).toHaveLength(3);
 });
 
-test("lines are rows of label, x, y, and end on the stress that the method gives", () => {
+test("lines are rows of label, x, y, and end at the stress of the method", () => {
   const methods = {
     casagrande: CASAGRANDE_LINES(S, E),
     work: WORK_LINES(S, E),
@@ -111,11 +111,11 @@ test("lines are rows of label, x, y, and end on the stress that the method gives
   );
 });
 
-test("Pacheco Silva's construction begins at the initial value that is given, and no other method moves", () => {
+test("Pacheco Silva's construction begins at the initial value given, and no other method changes", () => {
   const e0 = E[0][0] + 0.03;
   const given = (method: string, initial?: number) =>
     PRECONSOLIDATION(S, E, method, "stress", "e", null as any, null, initial)[0][0];
-  // The initial value in a first row without stress is the older way to say the same.
+  // The initial value in a first row without stress is the older form.
   const byRow = PRECONSOLIDATION([[0], ...S], [[e0], ...E], "pacheco_silva", "stress")[0][0];
   expect(given("pacheco_silva", e0)).toBeCloseTo(byRow, 9);
   expect(given("pacheco_silva", e0)).toBeLessThan(given("pacheco_silva") * 0.995);
@@ -127,7 +127,7 @@ test("Pacheco Silva's construction begins at the initial value that is given, an
   expect(lines.find(([label]) => label === "initial value")![2]).toBeCloseTo(e0, 9);
 });
 
-test("the bisector halves the angle on the sheet of the declared slope", () => {
+test("the bisector halves the angle on a drawing with the stated slope", () => {
   for (const slope of [1, 1.5, 3]) {
     const rows = CASAGRANDE_LINES(S, E, "e", null as any, slope);
     const fall = (wanted: string): number => {
@@ -140,7 +140,7 @@ test("the bisector halves the angle on the sheet of the declared slope", () => {
   }
 });
 
-test("indices from their own branches, as void ratio and as strain", () => {
+test("each index is taken from its own branch, as void ratio and as strain", () => {
   expect(COMPRESSION_INDEX(S, E)).toBeCloseTo(0.5, 6);
   expect(RECOMPRESSION_INDEX(S, E)).toBeCloseTo(0.05, 6);
   expect(SWELLING_INDEX(S, E)).toBeCloseTo(0.06, 6);
@@ -154,7 +154,7 @@ test("indices from their own branches, as void ratio and as strain", () => {
   expect(refusal(() => SWELLING_INDEX(column(LOADS), column(LOADS.map(e))))).toMatch(/^#N\/A/);
 });
 
-test("COMPRESSION_INDICES says where each was read, and gives the strain ratios", () => {
+test("COMPRESSION_INDICES says from which points each index was taken, and gives the strain ratios", () => {
   const rows = COMPRESSION_INDICES(S, E);
   const of = (label: string) => rows.find(([name]) => name === label)!;
   expect(rows.map(([label]) => label)).toEqual(["Cc", "Cr", "Cs", "Cc_ratio", "Cr_ratio", "Cs_ratio", "remark"]);
@@ -169,7 +169,7 @@ test("COMPRESSION_INDICES says where each was read, and gives the strain ratios"
   expect(loading[6][1]).toContain("a reload loop is better");
 });
 
-test("a stress typed 4000 for 400 is questioned by row in every function of the curve", () => {
+test("every function of the curve questions a stress typed as 4000 for 400, and names its row", () => {
   const typed = column(STRESSES.map((stress) => (stress === 320 ? 3200 : stress)));
   for (const compute of [
     () => PRECONSOLIDATION(typed, E, null, "stress"),
@@ -182,7 +182,7 @@ test("a stress typed 4000 for 400 is questioned by row in every function of the 
     expect(refusal(compute)).toMatch(/^#VALUE! row 6: the stress 3200 does not fit .* 320 would/);
 });
 
-test("text, a negative stress and ranges of two lengths are named", () => {
+test("text, a negative stress and ranges of two lengths are refused by name", () => {
   const put = (cells: unknown[], k: number, value: unknown) => column(cells.map((cell, i) => (i === k ? value : cell)));
   expect(refusal(() => PRECONSOLIDATION(put(STRESSES, 2, "forty"), E))).toMatch(/^#VALUE! row 3 of the stresses/);
   expect(refusal(() => PRECONSOLIDATION(S, put(VOIDS, 4, "n/a")))).toMatch(/^#VALUE! row 5 of the values/);
@@ -226,7 +226,7 @@ describe("blank cells: 0 from desktop Excel, null or empty text from the web", (
       }
     });
 
-  test("give the same answers, whichever cells are blank", () => {
+  test("the answers are the same, whichever cells are blank", () => {
     const scenarios = ["rounding, noise", "loop and unloading", "swelling at seating", "twelve points"];
     fc.assert(
       fc.property(
@@ -260,11 +260,11 @@ describe("blank cells: 0 from desktop Excel, null or empty text from the web", (
     expect(PRECONSOLIDATION(S, column(voids), null, "remark")[0][0]).toContain("row 3: no void ratio");
     const strains = STRAIN.map(([value], i) => (i === 2 ? 0 : value));
     expect(PRECONSOLIDATION(S, column(strains), null, "remark", "strain")[0][0]).toContain("row 3: no strain");
-    // Strain is measured from the first loaded row: its zero is a value.
+    // Strain is measured from the first loaded row: zero is a value there.
     expect(PRECONSOLIDATION(S, STRAIN, null, "remark", "strain")).toEqual(PRECONSOLIDATION(S, E, null, "remark"));
   });
 
-  test("trailing blanks and a first row at zero stress change no reading of Casagrande's", () => {
+  test("trailing blanks and a first row at zero stress do not change Casagrande's answer", () => {
     const blank = Array.from({ length: 5000 }, () => [null]);
     expect(PRECONSOLIDATION([...S, ...blank], [...E, ...blank])).toEqual(PRECONSOLIDATION(S, E));
     const withZero = PRECONSOLIDATION([[0], ...S], [[1.25], ...E], null, "stress")[0][0];
@@ -272,7 +272,7 @@ describe("blank cells: 0 from desktop Excel, null or empty text from the web", (
   });
 });
 
-test("stiffness over one load, by hand", () => {
+test("stiffness over one load agrees with hand calculation", () => {
   // e 0.90 to 0.85 from 100 to 200 kPa on e0 = 1.0.
   expect(COMPRESSIBILITY(100, 200, 0.9, 0.85)).toBeCloseTo(0.0005, 12);
   expect(VOLUME_COMPRESSIBILITY(100, 200, 0.9, 0.85)).toBeCloseTo((1000 * 0.05) / 1.9 / 100, 12);
@@ -290,11 +290,11 @@ test("stiffness over one load, by hand", () => {
     (0.05 / 1.9 / 95.7605) * 1000,
     5,
   );
-  // Unloading: swelling over the fall of stress.
+  // Unloading: swelling over the decrease of stress.
   expect(COMPRESSIBILITY(200, 100, 0.85, 0.86)).toBeCloseTo(0.0001, 12);
 });
 
-test("stiffness refuses what gives no number", () => {
+test("stiffness refuses a load that gives no number", () => {
   expect(refusal(() => VOLUME_COMPRESSIBILITY(100, 100, 0.9, 0.85))).toMatch(
     /^#N\/A the stress is the same .*water added/,
   );
@@ -307,7 +307,7 @@ test("stiffness refuses what gives no number", () => {
   expect(refusal(() => VOLUME_COMPRESSIBILITY(100, 200, null, 0.85))).toContain("the void ratio before");
 });
 
-test("CONDUCTIVITY in the units of both practices", () => {
+test("CONDUCTIVITY works in the units of both practices", () => {
   const k = CONDUCTIVITY(1, 1);
   expect(k).toBeCloseTo((9.80665e-3 / 31557600) * 1, 15);
   expect(CONDUCTIVITY(1, 1, "m2/yr", "m2/MN", "cm/s")).toBeCloseTo(100 * k, 12);
@@ -322,11 +322,11 @@ test("OCR and TEMPERATURE_FACTOR", () => {
   for (const wrong of [null, 0, -3, 68]) expect(refusal(() => TEMPERATURE_FACTOR(wrong))).toMatch(/^#VALUE!.*Celsius/);
 });
 
-test("FIELD_CURVE: parallel to the reload loop up to yield, then straight to 0.42 e0 on the laboratory line", () => {
+test("FIELD_CURVE runs parallel to the reload loop up to yield, then straight to 0.42 e0 on the laboratory line", () => {
   const rows = FIELD_CURVE(S, E, 50, 160);
   const of = (label: string) => rows.find(([name]) => name === label)!;
   expect(of("in situ")).toEqual(["in situ", 50, VOIDS[0]]);
-  // Cr of the loop is 0.05, the rebound at the end 0.06: the loop comes first, and the row says so.
+  // Cr of the loop is 0.05, of the rebound at the end 0.06: the loop is preferred, and the row says so.
   expect(of("Cr")[1]).toBeCloseTo(0.05, 9);
   expect(of("Cr")[2]).toBe("reload loop 40 to 640");
   const bend = VOIDS[0] - 0.05 * Math.log10(160 / 50);
@@ -346,7 +346,7 @@ test("FIELD_CURVE: parallel to the reload loop up to yield, then straight to 0.4
   expect(refusal(() => FIELD_CURVE(S, E, 50, 160, 42))).toMatch(/^#VALUE!.*factor/);
 });
 
-test("FIELD_CURVE takes the final unloading only where there is no loop, initial loading only where there is neither", () => {
+test("FIELD_CURVE uses the final unloading only without a loop, and initial loading only without both", () => {
   const rebound = [...LOADS, 320, 80];
   const voids = [...LOADS.map(e), down(1280, 320, 0.06), down(1280, 80, 0.06)];
   const row = (stresses: number[], values: number[], label: string) =>
@@ -355,7 +355,7 @@ test("FIELD_CURVE takes the final unloading only where there is no loop, initial
   expect(row(rebound, voids, "Cr")[2]).toBe("final unloading 80 to 1280");
   expect(row(rebound, voids, "remark")[1]).toContain("Cr from the final unloading: the test has no reload loop");
   expect(row(LOADS, LOADS.map(e), "Cr")[2]).toBe("initial loading 10 to 160");
-  // Normally consolidated clay has no part along the recompression.
+  // In normally consolidated clay the field curve has no recompression.
   expect(row(LOADS, LOADS.map(e), "remark")[1]).toContain("Cr from initial loading");
 });
 
@@ -375,20 +375,20 @@ test("SAMPLE_QUALITY by void ratio and by strain, with and without the initial v
   expect(SAMPLE_QUALITY(S, E, 80, null, null, null, "OCR")[0][0]).toBeCloseTo(2, 0);
 });
 
-test("C_ALPHA_RATIO outside the usual is remarked, and names no soil", () => {
+test("C_ALPHA_RATIO remarks a ratio outside the usual range, and names no soil for it", () => {
   expect(C_ALPHA_RATIO(0.02, 0.5, "remark")).toEqual([["ok"]]);
   expect(C_ALPHA_RATIO(0.1, 0.5)[1]).toEqual(["soil", "", ""]);
   expect(C_ALPHA_RATIO(0.1, 0.5, "remark")[0][0]).toContain("outside 0.01 to 0.07");
 });
 
-test("C_ALPHA_RATIO judges by the soil that is named: the table, plus or minus 0.01", () => {
+test("C_ALPHA_RATIO compares with the soil that is named: the table, plus or minus 0.01", () => {
   expect(C_ALPHA_RATIO(0.03, 0.5, "remark", "peat")[0][0]).toBe("ok");
   expect(C_ALPHA_RATIO(0.02, 0.5, "remark", "Peat")[0][0]).toContain("outside 0.05 to 0.07, usual for peat");
   expect(C_ALPHA_RATIO(0.02, 0.5, "remark", 0)).toEqual(C_ALPHA_RATIO(0.02, 0.5, "remark"));
   expect(refusal(() => C_ALPHA_RATIO(0.02, 0.5, null, "clay"))).toContain("use one of granular soil");
 });
 
-test("no yield: every function says so, with #N/A, and no number comes out", () => {
+test("without yield every function says so with #N/A, and gives no number", () => {
   const straight = column(LOADS.map((stress) => 1 - 0.03 * Math.log10(stress)));
   for (const compute of [
     () => PRECONSOLIDATION(column(LOADS), straight, null, "stress"),

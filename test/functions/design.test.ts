@@ -15,7 +15,7 @@ const [S, E] = [column(LOADS), column(VOIDS)];
 const STRAIN = column(VOIDS.map((e) => (1.2 - e) / 2.2));
 
 describe("CURVE_AT", () => {
-  test("a column or a row, blanks at the end and a row that was not loaded yet", () => {
+  test("takes a column or a row, blanks at the end, and a row that was not loaded yet", () => {
     const value = CURVE_AT(S, E, 300);
     expect(value).toBeGreaterThan(0.99);
     expect(CURVE_AT(row(LOADS), row(VOIDS), 300)).toBe(value);
@@ -25,7 +25,7 @@ describe("CURVE_AT", () => {
     }
   });
 
-  test("strains without a kind are told from their rise; a kind that is given holds", () => {
+  test("without a kind, values that rise are taken as strains; a kind that is given is used", () => {
     const strain = (1.2 - CURVE_AT(S, E, 300)) / 2.2;
     expect(CURVE_AT(S, STRAIN, 300)).toBeCloseTo(strain, 12);
     expect(CURVE_AT(S, STRAIN, 300, "loading", "strain")).toBe(CURVE_AT(S, STRAIN, 300));
@@ -33,7 +33,7 @@ describe("CURVE_AT", () => {
     expect(refusal(() => CURVE_AT(S, column(VOIDS.map((_, i) => i)), 300))).toMatch(/^#VALUE! .*strains are ratios/);
   });
 
-  test("refusals: beyond the curve #N/A, what cannot be used #VALUE!", () => {
+  test("refuses a stress beyond the curve with #N/A, and bad input with #VALUE!", () => {
     expect(refusal(() => CURVE_AT(S, E, 1300))).toMatch(/^#N\/A the stress \(1300\) lies beyond the loading curve/);
     expect(refusal(() => CURVE_AT(S, E, 70, "unloading"))).toMatch(
       /^#N\/A .*unloading curve, which runs from 80 to 1280/,
@@ -49,19 +49,19 @@ describe("CURVE_AT", () => {
 describe("CV_AT", () => {
   const [s, cv] = [column([50, 100, 200, 400]), column([8, 4, 2, 1])];
 
-  test("blanks, words and #N/A are left out; other errors and numbers as text are not", () => {
+  test("leaves out blanks, words and #N/A, and refuses other errors and numbers stored as text", () => {
     const without = CV_AT(column([50, 200, 400]), column([8, 2, 1]), 100);
     const notAvailable = { type: "Error", basicType: "Error", basicValue: "#N/A", errorType: "NotAvailable" };
     for (const none of [null, 0, "", "not read", "-", "#N/A", notAvailable])
       expect(CV_AT(s, column([8, none, 2, 1]), 100)).toBe(without);
-    // The headings may be in the range.
+    // The range may include the headings.
     expect(CV_AT(column(["Stress", 50, 200, 400]), column(["cv", 8, 2, 1]), 100)).toBe(without);
     expect(refusal(() => CV_AT(s, column([8, "4", 2, 1]), 100))).toMatch(/^#VALUE! row 2 .*stored as text/);
     expect(refusal(() => CV_AT(s, column([8, "4,1", 2, 1]), 100))).toMatch(/^#VALUE! row 2 /);
     expect(refusal(() => CV_AT(s, column([8, "#VALUE!", 2, 1]), 100))).toMatch(/^#VALUE! row 2 .*the error #VALUE!/);
   });
 
-  test("a row as a column; beyond the loads #N/A", () => {
+  test("takes a row like a column, and refuses a stress beyond the loads with #N/A", () => {
     expect(CV_AT(row([50, 100, 200, 400]), row([8, 4, 2, 1]), 300)).toBe(CV_AT(s, cv, 300));
     expect(refusal(() => CV_AT(s, cv, 401))).toMatch(/^#N\/A .*runs from 50 to 400/);
     expect(refusal(() => CV_AT(s, column(["a", "b", null, 0]), 100))).toMatch(/^#N\/A no load/);
@@ -81,7 +81,7 @@ describe("DESIGN_PARAMETERS", () => {
       expect(DESIGN_PARAMETERS(S, E, 50, null, null, null, null, item)).toEqual([[table[item]]]);
   });
 
-  test("is CURVE_AT at both ends, and the functions that it stands for", () => {
+  test("agrees with CURVE_AT at both ends, and with the functions for each item", () => {
     expect(table.e_in_situ).toBe(CURVE_AT(S, E, 50));
     expect(table.e_final).toBe(CURVE_AT(S, E, 150));
     expect(table.mv).toBeCloseTo(VOLUME_COMPRESSIBILITY(50, 150, table.e_in_situ, table.e_final), 12);
@@ -91,21 +91,18 @@ describe("DESIGN_PARAMETERS", () => {
     expect(table.modulus_number * table.CR).toBeCloseTo(Math.LN10, 12);
   });
 
-  test.each(["psf", "ksf", "tsf", "kgf/cm2", "MPa"])(
-    "in %s: the same soil, mv and M in the units asked for",
-    (unit) => {
-      const stresses = column(LOADS.map((stress) => CONVERT_UNIT(stress, "kPa", unit)));
-      const other = byLabel(
-        DESIGN_PARAMETERS(stresses, E, CONVERT_UNIT(50, "kPa", unit), null, null, null, null, null, unit, "1/tsf"),
-      );
-      for (const item of ["e_in_situ", "e_final", "CR", "RR", "SR", "modulus_number"] as const)
-        expect(other[item]).toBeCloseTo(table[item], 9);
-      expect(CONVERT_UNIT(other.mv, "1/tsf", "m2/MN")).toBeCloseTo(table.mv, 9);
-      expect(CONVERT_UNIT(other.M, unit, "kPa")).toBeCloseTo(table.M, 6);
-    },
-  );
+  test.each(["psf", "ksf", "tsf", "kgf/cm2", "MPa"])("gives mv and M in %s for the same soil", (unit) => {
+    const stresses = column(LOADS.map((stress) => CONVERT_UNIT(stress, "kPa", unit)));
+    const other = byLabel(
+      DESIGN_PARAMETERS(stresses, E, CONVERT_UNIT(50, "kPa", unit), null, null, null, null, null, unit, "1/tsf"),
+    );
+    for (const item of ["e_in_situ", "e_final", "CR", "RR", "SR", "modulus_number"] as const)
+      expect(other[item]).toBeCloseTo(table[item], 9);
+    expect(CONVERT_UNIT(other.mv, "1/tsf", "m2/MN")).toBeCloseTo(table.mv, 9);
+    expect(CONVERT_UNIT(other.M, unit, "kPa")).toBeCloseTo(table.M, 6);
+  });
 
-  test("blank options, and a blank in-situ stress, from the web as from the desktop", () => {
+  test("treats blank options, and a blank in-situ stress, alike from the web and from the desktop", () => {
     for (const blank of [null, 0, ""]) {
       expect(DESIGN_PARAMETERS(S, E, 50, blank, blank, blank, blank, blank, blank, blank)).toEqual(rows);
       const without = byLabel(DESIGN_PARAMETERS(S, E, blank));
@@ -117,7 +114,7 @@ describe("DESIGN_PARAMETERS", () => {
     }
   });
 
-  test("strains need the initial void ratio for e alone", () => {
+  test("needs the initial void ratio for strains only to give e", () => {
     const strain = byLabel(DESIGN_PARAMETERS(S, STRAIN, 50, null, null, null, "strain"));
     expect(strain.e_in_situ).toBe("");
     expect(strain.mv).toBeCloseTo(table.mv, 9);
@@ -128,7 +125,7 @@ describe("DESIGN_PARAMETERS", () => {
     );
   });
 
-  test("beyond the curve #N/A by name; an item that does not need it is given; no unloading is #N/A for SR", () => {
+  test("refuses a stress beyond the curve with #N/A by name, gives an item that does not need that stress, and gives #N/A for SR without an unloading", () => {
     const beyond = /^#N\/A the in-situ stress plus the increase \(2050\) lies beyond/;
     for (const item of [null, "remark", "mv", "M", "e_final"])
       expect(refusal(() => DESIGN_PARAMETERS(S, E, 50, 2000, null, null, null, item))).toMatch(beyond);
@@ -145,14 +142,14 @@ describe("DESIGN_PARAMETERS", () => {
 });
 
 describe("SETTLEMENT", () => {
-  test("spills its items in the listed order, or gives one; the remark carries the caution", () => {
+  test("spills its items in the listed order, or gives one; the remark includes the caution", () => {
     const rows = SETTLEMENT(4, 100, 120, 150, 0.15, 0.025);
     expect(labels(rows)).toEqual(["recompression", "virgin", "settlement", "remark"]);
     rows.forEach(([label, value]) => expect(SETTLEMENT(4, 100, 120, 150, 0.15, 0.025, label)).toEqual([[value]]));
     expect(byLabel(rows).remark).toMatch(/one layer in one dimension/);
   });
 
-  test("the ratio that is not needed may be blank", () => {
+  test("accepts a blank ratio if it is not needed", () => {
     for (const blank of [null, 0, ""])
       expect(SETTLEMENT(4, 100, 120, 100, 0.15, blank, "settlement")).toEqual(
         SETTLEMENT(4, 100, 120, 100, 0.15, 0.025, "settlement"),
@@ -182,7 +179,7 @@ describe("INTRINSIC", () => {
     expect(refusal(() => INTRINSIC(0.04, 2.68))).toMatch(/^#N\/A /);
   });
 
-  test("never gives a number that is none", () => {
+  test("never gives an infinite number or NaN", () => {
     fc.assert(
       fc.property(fc.double({ noNaN: true }), fc.double({ noNaN: true }), fc.double({ noNaN: true }), (a, b, c) => {
         try {

@@ -30,7 +30,7 @@ describe("the table and its items", () => {
     expect(F[name](times, dial, 19.2, items[0].toUpperCase())).toEqual([[table[0][1]]]);
   });
 
-  test("units are the reading's, minutes, and the cv unit", () => {
+  test("units are those of the readings, minutes, and the cv unit", () => {
     expect(F.LOG_TIME(times, dial, 19.2, null, null, "cm2/s", "cm").map(([, , unit]) => unit)).toEqual([
       "cm",
       "cm",
@@ -57,7 +57,7 @@ describe("the table and its items", () => {
     expect(item(F.FIT_TIME, "cv_high")).toBeGreaterThan(cvTrue);
   });
 
-  test("without a height only cv is unavailable", () => {
+  test("without a height only cv is missing", () => {
     for (const none of [undefined, null, "", 0]) {
       const table = F.LOG_TIME(times, dial, none);
       expect(table.find(([label]) => label === "cv")).toEqual(["cv", "", "m2/yr"]);
@@ -72,13 +72,13 @@ describe("the table and its items", () => {
     expect(inches[0][0] / F.LOG_TIME(times, dial, 19.2, "cv")[0][0]).toBeCloseTo(1, 4);
   });
 
-  test("a cv that is hardly a soil's is remarked", () => {
+  test("a cv that is unlikely for a soil gets a remark", () => {
     expect(F.LOG_TIME(times, dial, 0.0192, "remark", "double", "m2/yr", "mm")[0][0]).toMatch(
       /check the units of time and height/,
     );
   });
 
-  test("rows do as well as columns", () => {
+  test("rows are accepted like columns", () => {
     expect(F.LOG_TIME(row(BY_HAND), row(readings), 19.2)).toEqual(F.LOG_TIME(times, dial, 19.2));
   });
 });
@@ -139,14 +139,14 @@ describe("blank cells: 0 on the desktop, null or an empty string on the web", ()
     );
   });
 
-  test("thousands of trailing blanks change nothing and cost little", () => {
+  test("thousands of trailing blanks change nothing and cost little time", () => {
     const blanks = new Array(20000).fill(null);
     const long = [column([...BY_HAND, ...blanks]), column([...readings, ...blanks])] as const;
     expect(F.LOG_TIME(...long, 19.2)).toEqual(F.LOG_TIME(times, dial, 19.2));
   });
 });
 
-describe("bad input: a message at the cell, with the row and the remedy", () => {
+describe("bad input gives a message at the cell, with the row and the remedy", () => {
   test("text in a time column", () => {
     const typed: any[][] = column(BY_HAND);
     typed[4] = ["2 min"];
@@ -184,18 +184,18 @@ describe("bad input: a message at the cell, with the row and the remedy", () => 
       /^#VALUE! the cv unit is "m\/yr"/,
     );
   });
-  test("a height that is none", () => {
+  test("a height that is not a height", () => {
     expect(refusal(() => F.LOG_TIME(times, dial, -19))).toMatch(/^#VALUE! the height is -19/);
     expect(refusal(() => F.LOG_TIME(times, dial, "tall"))).toMatch(/^#VALUE! the height holds the text "tall"/);
   });
-  test("a method that does not apply is #N/A, with what to do", () => {
+  test("a method that does not apply gives #N/A, with the remedy", () => {
     const line = column(BY_HAND.map((t) => 1 + 0.1 * Math.log10(t / 0.1)));
     expect(refusal(() => F.LOG_TIME(times, line, 19.2))).toMatch(/^#N\/A the log-of-time method does not apply: .*; /);
   });
 });
 
 describe("picks", () => {
-  test("a range of names and values, in any case, blanks passed over", () => {
+  test("a range of names and values is accepted, in any case, and blanks are skipped", () => {
     const picks = [
       ["D0", 1.01],
       ["", ""],
@@ -207,7 +207,7 @@ describe("picks", () => {
     expect(table[7][1]).toBe("picked by hand: d0 = 1.01, d100 = 1.99");
     expect(F.TIME_CURVE(times, dial, picks)[0].slice(0, 3)).toEqual([1.01, 1.5, 1.99]);
   });
-  test("that contradict the readings, or are none", () => {
+  test("picks that contradict the readings, or have unknown names, are refused", () => {
     const picked = (picks: any) => refusal(() => F.LOG_TIME(times, dial, 19.2, null, null, null, null, picks));
     expect(picked([["d100", 3]])).toMatch(/^#VALUE! the picked d100 \(3\) lies outside the readings/);
     expect(picked([["d55", 3]])).toMatch(/^#VALUE! the name in row 1 of the picks is "d55": use one of d0, d100/);
@@ -220,7 +220,7 @@ describe("picks", () => {
 describe("procedure", () => {
   const drawn = (name: "LOG_TIME" | "ROOT_TIME", word: unknown) =>
     F[name](times, dial, 19.2, null, null, null, null, null as any, word);
-  test("left out, blank, 0 or aided are the same; drawn is another construction of the same items", () => {
+  test("omitted, blank, 0 and aided give the same; drawn gives another construction of the same items", () => {
     for (const name of ["LOG_TIME", "ROOT_TIME"] as const) {
       const aided = F[name](times, dial, 19.2);
       for (const word of [undefined, null, "", 0, "aided", "Aided"]) expect(drawn(name, word)).toEqual(aided);
@@ -233,13 +233,13 @@ describe("procedure", () => {
       );
     }
   });
-  test("the lines are those of the way asked for", () => {
+  test("the lines are those of the chosen procedure", () => {
     const straight = (rows: any[][]) => rows.filter(([label]) => label === "secondary tail").map(([, , y]) => y);
     const lines = F.LOG_TIME_LINES(times, dial, null as any, "drawn");
     expect(straight(lines)).not.toEqual(straight(F.LOG_TIME_LINES(times, dial)));
     expect(F.LOG_TIME_LINES(times, dial, 19.2 as any, "drawn")).toEqual(lines);
   });
-  test("a word that is neither names the two", () => {
+  test("an unknown word is refused, and the refusal names both procedures", () => {
     const misspelt = '#VALUE! the procedure is "drawm": use one of aided, drawn';
     expect(refusal(() => drawn("LOG_TIME", "drawm"))).toBe(misspelt);
     expect(refusal(() => drawn("ROOT_TIME", "drawm"))).toBe(misspelt);
@@ -248,7 +248,7 @@ describe("procedure", () => {
     expect(refusal(() => F.ROOT_TIME_LINES(times, dial, null as any, "drawm"))).toBe(misspelt);
     expect(refusal(() => drawn("LOG_TIME", 5))).toMatch(/^#VALUE! the procedure is "5": use one of aided, drawn/);
   });
-  test("bad input is refused as in the other way", () => {
+  test("bad input is refused as in the aided procedure", () => {
     const late: any[][] = column([-1, ...BY_HAND]);
     const more = column([1, ...readings]);
     expect(refusal(() => F.LOG_TIME(late, more, 19.2, null, null, null, null, null as any, "drawn"))).toBe(
@@ -273,7 +273,7 @@ describe("creep that was not measured", () => {
     [12, [720, 960, 1200, 1440]],
     [80, [720, 960, 1200, 1440]],
   ])(
-    "a slope of %d a cycle, last readings at %j min: no slope, but d100 and cv, and the remark says what d100 leans on",
+    "a slope of %d a cycle, last readings at %j min: no slope is given, but d100 and cv, and the remark says that d100 leans on the fit",
     (slope, late) => {
       const [t, d] = tail(slope, late);
       const reason =
@@ -294,7 +294,7 @@ describe("creep that was not measured", () => {
       expect(row[2]).toBe(table[2][1]);
     },
   );
-  test("a tail of a third of a cycle has one", () => {
+  test("a tail of a third of a cycle gives a slope", () => {
     const [t, d] = tail(80, [920, 1400, 2000]);
     expect(Math.abs(F.LOG_TIME(t, d, 19.2, "tail_slope")[0][0] / 80 - 1)).toBeLessThan(0.15);
     expect(Math.abs(F.SECONDARY(t, d, 20) / 4 - 1)).toBeLessThan(0.15);
@@ -302,7 +302,7 @@ describe("creep that was not measured", () => {
 });
 
 describe("SECONDARY", () => {
-  test("is strain per log cycle", () => {
+  test("gives strain per log cycle", () => {
     expect(F.SECONDARY(times, dial, 20)).toBeCloseTo(0.0025, 4);
     expect(F.SECONDARY(times, dial, 20, 240, 1440)).toBeCloseTo(0.0025, 5);
     expect(F.SECONDARY(times, column(readings.map((r) => 9 - r)), 20)).toBeCloseTo(0.0025, 4);
@@ -316,7 +316,7 @@ describe("SECONDARY", () => {
 });
 
 describe("TIME_CURVE", () => {
-  test("is the row of the data sheet, the same numbers as the functions", () => {
+  test("gives the row of the data sheet, with the same numbers as the functions", () => {
     const log = F.LOG_TIME(times, dial);
     const root = F.ROOT_TIME(times, dial);
     expect(F.TIME_CURVE(times, dial)).toEqual([
@@ -335,19 +335,19 @@ describe("TIME_CURVE", () => {
       ],
     ]);
   });
-  test("a method that refuses leaves its cells blank and says why", () => {
+  test("leaves the cells of a method that refuses blank, and says why", () => {
     const [cells] = F.TIME_CURVE(times.slice(0, 9), dial.slice(0, 9));
     expect(cells.slice(0, 5)).toEqual(["", "", "", "", ""]);
     expect(cells[8]).toBeGreaterThan(15);
     expect(cells[10]).toMatch(/the log-of-time method does not apply: the readings stop/);
   });
-  test("an unused load is a blank row", () => {
+  test("gives a blank row for an unused load", () => {
     const blank = new Array(11).fill("");
     expect(F.TIME_CURVE(column([null, null]), column([null, ""]))).toEqual([blank]);
     expect(F.TIME_CURVE(column([0, 0]), column([0, 0]))).toEqual([blank]);
     expect(F.TIME_CURVE(times, column(BY_HAND.map(() => null)))).toEqual([blank]);
   });
-  test("bad input is still an error", () => {
+  test("refuses bad input with an error", () => {
     expect(refusal(() => F.TIME_CURVE(column(["a", 1]), column([1, 2])))).toMatch(/^#VALUE! row 1 of the times/);
   });
 });
@@ -373,7 +373,7 @@ describe("LINES", () => {
       ],
     ],
     ["ROOT_TIME_LINES", ["readings", "straight part", "1.15 line", "1.15 abscissae", "d0", "d90", "d100", "root t90"]],
-  ] as const)("%s: rows of label, x, y", (name, expected) => {
+  ] as const)("%s gives rows of label, x, y", (name, expected) => {
     const rows = F[name](times, dial);
     expect([...new Set(labels(rows))]).toEqual(expected);
     rows.forEach(([, x, y]) => expect(Number.isFinite(x) && Number.isFinite(y)).toBe(true));
@@ -383,14 +383,14 @@ describe("LINES", () => {
 });
 
 describe("theory", () => {
-  test("both ways", () => {
+  test("degree and time factor are inverse to each other", () => {
     expect(F.DEGREE_OF_CONSOLIDATION(0.19673075)).toBeCloseTo(0.5, 6);
     expect(F.TIME_FACTOR(0.9)).toBeCloseTo(0.848085, 6);
     expect(F.TIME_FACTOR(F.DEGREE_OF_CONSOLIDATION([[0.3]]))).toBeCloseTo(0.3, 12);
     expect(refusal(() => F.TIME_FACTOR(1))).toMatch(/^#VALUE! the degree of consolidation is 1/);
     expect(refusal(() => F.DEGREE_OF_CONSOLIDATION(-0.1))).toMatch(/^#VALUE! the time factor is -0.1/);
   });
-  test("cv from a time read by hand", () => {
+  test("cv follows from a time read by hand", () => {
     expect(F.CV_FROM_T50(4, 20, "single", "mm2/min")).toBeCloseTo((0.197 * 400) / 4, 12);
     expect(F.CV_FROM_T90(4, 2, "double", "mm2/min", "cm")).toBeCloseTo((0.848 * 100) / 4, 12);
     expect(refusal(() => F.CV_FROM_T50(0, 20))).toMatch(/^#VALUE! t50 is blank or zero/);

@@ -1,4 +1,4 @@
-/** The table of picks by hand as worksheet functions read it, and what the time curves make of it. */
+/** The table of picks by hand as worksheet functions read it, and its effect on the time curves. */
 import fc from "fast-check";
 import * as I from "../../src/functions/increment";
 import { LAST_PICK, LOAD_PICKS } from "../../src/functions/picks";
@@ -22,7 +22,10 @@ const table = (...rows: readonly Row[]): [any[][], any[][], any[][]] => [
 ];
 
 const TIMES = column([0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440]);
-/** Half consolidated after some 5 minutes, then creep: worked out below from a textbook's formula for small and large times. */
+/**
+ * Half consolidated after about 5 minutes, then creep: calculated below by a textbook's formula for small and large
+ * times.
+ */
 const READINGS = column(
   TIMES.map(([t]) => {
     const T = 0.0394 * t;
@@ -32,7 +35,7 @@ const READINGS = column(
 );
 
 describe("LOAD_PICKS", () => {
-  test("gives the picks of one load with the row that each stands in; the last row counts", () => {
+  test("gives the picks of one load with the row of each; the last row counts", () => {
     const picks = table(
       [3, "d100", 1390],
       [2, "d0", 990],
@@ -47,7 +50,7 @@ describe("LOAD_PICKS", () => {
     expect(LOAD_PICKS(1, ...picks)).toEqual([["", "", ""]]);
   });
 
-  test("automatic takes back what went before, and what comes after it counts again", () => {
+  test("automatic cancels earlier rows, and later rows count again", () => {
     const rows: Row[] = [
       [1, "d0", 990],
       [1, "d0", "Automatic"],
@@ -56,13 +59,13 @@ describe("LOAD_PICKS", () => {
     expect(LOAD_PICKS(1, ...table(...rows, [1, "d0", 991]))[0][1]).toBe(991);
   });
 
-  test.each([[null], [""], [0]])("a blank handed over as %p is no pick, and leaves the one before it", (blank) => {
+  test.each([[null], [""], [0]])("a blank that arrives as %p is not a pick, and leaves the pick before it", (blank) => {
     const picks = table([1, "d0", 990], [1, "d0", blank], [blank, blank, blank], [1, blank, 5]);
     expect(LOAD_PICKS(1, ...picks)).toEqual([["d0", 990, "row 1 of the table of picks"]]);
     expect(LOAD_PICKS(blank, ...picks)).toEqual([["", "", ""]]);
   });
 
-  test("any order of loads gives each load its own last values", () => {
+  test("each load gets its own last values, in any order of loads", () => {
     const row = fc.tuple(
       fc.integer({ min: 1, max: 4 }),
       fc.constantFrom(...PICK_NAMES),
@@ -79,7 +82,7 @@ describe("LOAD_PICKS", () => {
     );
   });
 
-  test("refuses an error among the loads, as of a name that was lost, and passes over a text", () => {
+  test("refuses an error among the loads, such as that of a lost name, and skips a text", () => {
     const lost = { code: "#REF!", message: "" } as any;
     expect(refusal(() => LOAD_PICKS(1, lost, lost, lost))).toMatch(
       /^#VALUE! row 1 of the loads of the picks holds the error/,
@@ -89,7 +92,7 @@ describe("LOAD_PICKS", () => {
     );
   });
 
-  test("refuses columns that are not of the same rows", () => {
+  test("refuses columns with different rows", () => {
     const [loads, names] = table([1, "d0", 990]);
     expect(refusal(() => LOAD_PICKS(1, loads, names, column([1, 2])))).toMatch(
       /^#VALUE! the picks have 1 loads, 1 names and 2 values: choose the same rows of each/,
@@ -117,7 +120,7 @@ describe("TIME_CURVE with the picks of a load", () => {
     expect(curve([6, "d0", 990])).toEqual(I.TIME_CURVE(TIMES, READINGS)[0]);
   });
 
-  test("a pick of each construction is carried on, and the remark names it", () => {
+  test("each construction uses its picks, and the remark names them", () => {
     const automatic = I.TIME_CURVE(TIMES, READINGS)[0];
     const picked = curve([7, "d100", 1388], [7, "d90", 1350]);
     expect([picked[2], picked[6]]).toEqual([1388, 1350]);
@@ -138,7 +141,7 @@ describe("TIME_CURVE with the picks of a load", () => {
 
 describe("LAST_PICK", () => {
   const picks = table([3, "cv by", "root time"], [3, "tail_from", 60], [2, "cv by", "root"], [4, "cv by", "automatic"]);
-  test("gives the last value, or what stands otherwise", () => {
+  test("gives the last value, or the value given as otherwise", () => {
     expect(LAST_PICK(3, "cv by", ...picks, "log time")).toBe("root time");
     expect(LAST_PICK(4, "cv by", ...picks, "log time")).toBe("log time");
     expect(LAST_PICK(3, "tail_from", ...picks)).toBe(60);
@@ -146,7 +149,7 @@ describe("LAST_PICK", () => {
     expect(LAST_PICK(3, "d0", ...picks)).toBe("");
   });
 
-  test("refuses a word that is no construction, and names its row", () => {
+  test("refuses a word that is not a construction, and names its row", () => {
     expect(refusal(() => LAST_PICK(2, "cv by", ...picks, "log time"))).toBe(
       '#VALUE! "cv by" in row 3 of the table of picks is "root": use one of log time, root time',
     );

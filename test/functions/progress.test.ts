@@ -13,7 +13,7 @@ const ITEMS = ["U", "t50", "t90", "t100", "t100_low", "t100_high", "d100", "rema
 const one = (item: unknown, count = SO_FAR, rule?: unknown, multiple?: unknown) =>
   PROGRESS(times(count), readings(count), item, rule, multiple)[0]?.[0];
 
-test("the table holds every item, and each item alone is the same", () => {
+test("the table holds every item, and an item asked for alone has the same value", () => {
   const table = PROGRESS(times(SO_FAR), readings(SO_FAR));
   expect(table.map(([label]) => label)).toEqual(ITEMS);
   expect(table.map(([, , unit]) => unit)).toEqual(["", "min", "min", "min", "min", "min", "", "min", "", ""]);
@@ -28,25 +28,25 @@ test("a little past t100 the verdict cannot be told, at 24 h it is over", () => 
   expect(one("t100", WHOLE)).toBe(LOG_TIME(times(WHOLE), readings(WHOLE), null, "t100")[0]?.[0]);
 });
 
-test("blank rows that are still to be read change nothing, whatever the host calls blank", () => {
+test("blank rows that are still to be read change nothing, whatever the host passes for a blank", () => {
   const table = PROGRESS(times(SO_FAR), readings(SO_FAR));
   for (const blank of [0, null, ""]) {
     const rest = Array.from({ length: 4 }, () => [blank]);
     expect(PROGRESS([...times(SO_FAR), ...rest], [...readings(SO_FAR), ...rest])).toEqual(table);
-    // The schedule stands in the sheet already, and only its readings are blank.
+    // The sheet already holds the times; only the readings are blank.
     expect(PROGRESS(times(WHOLE), [...readings(SO_FAR), ...rest])).toEqual(table);
     expect(one("verdict", SO_FAR, blank, blank)).toBe("cannot be told");
   }
 });
 
-test("rules by their words, in any case", () => {
+test("rules are accepted by their words, in any case", () => {
   expect(one("remaining", SO_FAR, "Fixed", 1440)).toBe(1380);
   expect(one("verdict", WHOLE, "multiple", 10)).toBe("over");
   expect(one("verdict", WHOLE, "Root Time")).toBe("over");
   expect(one("t100", SO_FAR, "multiple", 3)).toBe(one("t100"));
 });
 
-test("a fixed time is answered before half of primary; the rest says why it is not", () => {
+test("a fixed time is answered before half of primary; the other items say why they have no value", () => {
   expect(one("verdict", 4, "fixed", 1440)).toBe("not yet");
   expect(refusal(() => one("t100", 4, "fixed", 1440))).toMatch(/^#N\/A the end of primary needs 6 readings/);
 });

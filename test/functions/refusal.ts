@@ -1,6 +1,9 @@
 import { CellError } from "../../src/functions/cells";
 
-/** The error that a function's cell shows, as "#VALUE! message". Fails if it gives a value, or throws anything else. */
+/**
+ * The error that the cell of a function shows, as "#VALUE! message". Fails if the function returns a value, or throws
+ * another error.
+ */
 export function refusal(compute: () => unknown): string {
   let value: unknown;
   try {

@@ -49,7 +49,7 @@ test("SPECIMEN gives one item, in inches as in millimetres", () => {
   expect(whole(24, null, "remark")).toEqual([["ok"]]);
 });
 
-test("SPECIMEN without a final height has no ef and no Sf, and says why; blank and 0 alike", () => {
+test("SPECIMEN without a final height, blank or 0, has no ef and no Sf, and says why", () => {
   for (const blank of [undefined, null, "", 0]) {
     const items = Object.fromEntries(whole(blank));
     expect([items.ef, items.Sf, items.remark]).toEqual(["", "", "ok"]);
@@ -59,7 +59,7 @@ test("SPECIMEN without a final height has no ef and no Sf, and says why; blank a
   }
 });
 
-test("every blank entry of SPECIMEN is named, with the same words for blank and 0", () => {
+test("SPECIMEN names every blank entry, with the same words for blank and 0", () => {
   const names = [
     "diameter",
     "height",
@@ -81,7 +81,7 @@ test("every blank entry of SPECIMEN is named, with the same words for blank and 
   });
 });
 
-test("SPECIMEN refuses impossible masses with both entries", () => {
+test("SPECIMEN refuses impossible masses, and names both entries", () => {
   expect(refusal(() => SPECIMEN(63.5, 25.4, 210.4, 259.2, 253.9, 203.1, 2.71))).toBe(
     "#VALUE! the ring and dry soil (203.1) is less than the ring (210.4): check the two weighings, they may be swapped",
   );
@@ -114,11 +114,11 @@ describe("water by temperature, and salt in the pore water", () => {
   const salted = (salt?: unknown, item?: unknown, temperature?: unknown): any[][] =>
     SPECIMEN(63.5, 25.4, ...masses, 2.71, 24, null, item, temperature, salt);
 
-  test("SPECIMEN without them, blank or 0, is the same as before", () => {
+  test("SPECIMEN gives the same as before if both are blank or 0", () => {
     for (const blank of [undefined, null, "", 0]) expect(salted(blank, null, blank)).toEqual(whole(24));
   });
 
-  test("the rows of the salt come before the remark, and saturation counts the density of the brine", () => {
+  test("the rows of the salt come before the remark, and saturation uses the density of the pore water", () => {
     expect(salted(0.035).map(([label]) => label)).toEqual([
       ...whole(24)
         .map(([label]) => label)
@@ -142,7 +142,7 @@ describe("water by temperature, and salt in the pore water", () => {
     expect(salted(0.035, "salt")[0][0]).toBe(items.salt);
   });
 
-  test("a temperature alone moves e0 and Hs, not the water contents", () => {
+  test("a temperature alone changes e0 and Hs, not the water contents", () => {
     const items = Object.fromEntries(salted(null, null, 20));
     const plain = Object.fromEntries(whole(24));
     expect(items.Hs / plain.Hs).toBeCloseTo(1 / 0.998204, 6);
@@ -150,7 +150,7 @@ describe("water by temperature, and salt in the pore water", () => {
     expect(items.S0).toBeCloseTo((plain.w0 * 2.71) / items.e0, 12);
   });
 
-  test("SALT_CORRECTION with a tare, and one item", () => {
+  test("SALT_CORRECTION takes a tare, and gives one item", () => {
     expect(SALT_CORRECTION(131.2, 91.2, 0.035, 31.2, "solids")[0][0]).toBeCloseTo(100 - 40 / 0.965, 12);
     expect(SALT_CORRECTION(131.2, 91.2, 0.035, 31.2).map(([label]) => label)).toEqual([
       "solids",
@@ -162,12 +162,12 @@ describe("water by temperature, and salt in the pore water", () => {
     ]);
   });
 
-  test("WATER_DENSITY in the units of density", () => {
+  test("WATER_DENSITY works in the units of density", () => {
     expect(WATER_DENSITY(20)).toBeCloseTo(0.998204, 6);
     expect(WATER_DENSITY(20, "kN/m3")).toBeCloseTo(9.78904, 4);
   });
 
-  test("what cannot be is refused with the remedy", () => {
+  test("impossible values are refused with the remedy", () => {
     for (const wrong of [null, 0, -3, 68, 293.15])
       expect(refusal(() => WATER_DENSITY(wrong))).toMatch(/^#VALUE!.*degrees Celsius/);
     expect(refusal(() => salted(null, null, 68))).toMatch(/^#VALUE!.*degrees Celsius/);

@@ -1,4 +1,6 @@
-/** Uncertainties against a simulation of their inputs and against mathjs's derivatives: neither is the project's own. */
+/**
+ * Compares uncertainties with a simulation of their inputs and with derivatives by mathjs: the project made neither.
+ */
 import { derivative, evaluate } from "mathjs";
 import {
   CV_UNCERTAINTY,
@@ -8,7 +10,7 @@ import {
 } from "../../src/functions/uncertainty";
 import { refusal } from "./refusal";
 
-/** Numbers of a fixed seed, so that a run is like every other (mulberry32; Box and Muller). */
+/** Normal random numbers from a fixed seed, so that every run is equal (mulberry32; Box and Muller). */
 function normal(seed: number): () => number {
   let a = seed;
   const uniform = () => {
@@ -32,7 +34,7 @@ function simulated(formula: (of: Record<string, number>) => number, inputs: Inpu
   return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (draws - 1));
 }
 
-/** The same by the derivatives that mathjs finds of the formula's text. */
+/** The standard uncertainty, with the derivatives that mathjs finds from the text of the formula. */
 const byDerivatives = (formula: string, inputs: Inputs): number => {
   const at = Object.fromEntries(Object.entries(inputs).map(([name, [value]]) => [name, value]));
   return Math.sqrt(
@@ -52,18 +54,18 @@ const SPECIMEN: Inputs = {
 describe("void ratio", () => {
   const u = VOID_RATIO_UNCERTAINTY(25.4, 63.5, 74.36, 163.66, 2.72, 0.012, 0.012, 0.006, 0.012, null, "u")[0][0];
 
-  test("by mathjs's derivatives", () => {
+  test("agrees with mathjs's derivatives", () => {
     expect(u).toBeCloseTo(byDerivatives(E, SPECIMEN), 10);
     const e = VOID_RATIO_UNCERTAINTY(25.4, 63.5, 74.36, 163.66, 2.72, 0.012, 0, 0, 0, 1, "e")[0][0];
     expect(e).toBeCloseTo(evaluate(E, { H: 25.4, D: 63.5, Gs: 2.72, Mrd: 163.66, Mr: 74.36 }), 12);
   });
 
-  test("by simulation, within its own scatter", () => {
+  test("agrees with a simulation, within the scatter of the simulation", () => {
     const of = simulated(({ H, D, Gs, Mrd, Mr }) => (H * ((Math.PI * D ** 2) / 4000) * Gs) / (Mrd - Mr) - 1, SPECIMEN);
     expect(Math.abs(u / of - 1)).toBeLessThan(0.02);
   });
 
-  test("the interval is k times u to both sides, and says what governs it", () => {
+  test("the interval is k times u to both sides, and the largest contribution is named", () => {
     const table = Object.fromEntries(
       VOID_RATIO_UNCERTAINTY(25.4, 63.5, 74.36, 163.66, 2.72, 0.012, 0.012, 0.006, 0.012, 3).map(([label, value]) => [
         label,
@@ -92,7 +94,7 @@ describe("void ratio", () => {
     expect(inches).toBeCloseTo(u, 10);
   });
 
-  test("what has no uncertainty is told of; a negative one is refused", () => {
+  test("an input without an uncertainty gets a remark; a negative one is refused", () => {
     expect(VOID_RATIO_UNCERTAINTY(25.4, 63.5, 74.36, 163.66, 2.72, 0.01, null, 0, "", null, "remark")[0][0]).toMatch(
       /no uncertainty is stated for the specific gravity/,
     );
@@ -120,7 +122,7 @@ test("stress, in any unit", () => {
 describe("cv", () => {
   const of = (method: string, item: string) => CV_UNCERTAINTY(1.4, method, 1.3, 1.5, 20, 0.02, 2, item)[0][0];
 
-  test("the interval is a factor, from that of the fit and the height", () => {
+  test("the interval is a factor, from the interval of the fit and the height", () => {
     const relative = Math.sqrt((1.5 * (Math.log(1.5 / 1.3) / 4)) ** 2 + 0.015 ** 2 + (2 * (0.02 / 20)) ** 2);
     expect(of("log time", "u")).toBeCloseTo(1.4 * relative, 10);
     expect(of("log time", "low") * of("log time", "high")).toBeCloseTo(1.4 ** 2, 10);
@@ -128,6 +130,6 @@ describe("cv", () => {
     expect(of("root time", "u")).toBeGreaterThan(1.8 * of("log time", "u"));
   });
 
-  test("an interval of the fit that is none is refused", () =>
+  test("an impossible interval of the fit is refused", () =>
     expect(refusal(() => CV_UNCERTAINTY(1.4, "log time", 1.5, 1.3, 20))).toMatch(/must have two ends/));
 });

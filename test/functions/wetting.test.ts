@@ -4,7 +4,7 @@ import { refusal } from "./refusal";
 const column = (cells: readonly unknown[]): any[][] => cells.map((cell) => [cell]);
 const labels = (rows: any[][]): string[] => rows.map(([label]) => String(label));
 
-test("WETTING_STRAIN: a blank reference is the height before wetting, from the web as from the desktop", () => {
+test("WETTING_STRAIN takes the height before wetting for a blank reference, from the web and from the desktop", () => {
   for (const blank of [null, undefined, 0, ""]) expect(WETTING_STRAIN(20, 19, blank)).toBeCloseTo(0.05, 12);
   expect(WETTING_STRAIN(20, 21)).toBeCloseTo(-0.05, 12);
   expect(WETTING_STRAIN(20, 19, 25)).toBeCloseTo(0.04, 12);
@@ -19,7 +19,7 @@ test("COLLAPSE spills its items in the listed order, or gives one", () => {
   rows.forEach(([label, value]) => expect(COLLAPSE(19, 18, 20, 200, label)).toEqual([[value]]));
 });
 
-test("COLLAPSE gives the index at 200 kPa in any unit, and says what is missing elsewhere", () => {
+test("COLLAPSE gives the index at 200 kPa in any unit, and otherwise says why it has none", () => {
   expect(COLLAPSE(19, 18, 20, 2, "index", "tsf")).toEqual([[0.05]]);
   expect(COLLAPSE(19, 18, 20, 4, "index", "ksf")).toEqual([[0.05]]);
   expect(COLLAPSE(19, 18, 20, 2, "index", "kgf/cm2")).toEqual([[0.05]]);
@@ -35,7 +35,7 @@ test("COLLAPSE gives the index at 200 kPa in any unit, and says what is missing 
   expect(COLLAPSE(19, 18, 20, null, "potential")).toEqual([[0.05]]);
 });
 
-test("SWELLING_PRESSURE spills its items in the listed order, in a row as in a column", () => {
+test("SWELLING_PRESSURE spills its items in the listed order, from a row or a column", () => {
   const [stresses, strains] = [
     [25, 50, 100, 200],
     [-0.06, -0.03, -0.01, 0.01],

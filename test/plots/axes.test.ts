@@ -12,13 +12,13 @@ import {
 import type { PlotAxis } from "../../src/plots/spec";
 
 describe("domains", () => {
-  test("whole decades hold the values, and no decade more", () => {
+  test("whole decades hold the values, and no further decade", () => {
     expect(wholeDecades([0.25, 1440])).toEqual([0.1, 10000]);
     expect(wholeDecades([0.1, 1000])).toEqual([0.1, 1000]);
     expect(wholeDecades([12.5, 3200])).toEqual([10, 10000]);
   });
 
-  test("zero has no place on a log axis; a single value has one decade", () => {
+  test("a log axis ignores zero; a single value gets one decade", () => {
     expect(wholeDecades([0, 5, 50])).toEqual([1, 100]);
     expect(wholeDecades([10])).toEqual([10, 100]);
     expect(wholeDecades([])).toEqual([1, 10]);
@@ -30,7 +30,7 @@ describe("domains", () => {
     expect(high).toBeGreaterThan(38);
   });
 
-  test("a margin on both sides, even of readings that do not differ", () => {
+  test("there is a margin on both sides, even if all readings are equal", () => {
     expect(padded([0, 10], 0.1)).toEqual([-1, 11]);
     const [low, high] = padded([3, 3]);
     expect(low).toBeLessThan(3);
@@ -46,12 +46,12 @@ describe("ticks", () => {
     expect(minor).toContain(20);
   });
 
-  test("even ticks are of 1, 2 or 5 and stay in the domain", () => {
+  test("even ticks are 1, 2 or 5 times a power of ten and stay in the domain", () => {
     expect(evenTicks([0.03, 0.34], 4)).toEqual([0.1, 0.2, 0.3].map((value) => expect.closeTo(value, 9)));
     expect(evenTicks([0, 38], 8)).toEqual([0, 5, 10, 15, 20, 25, 30, 35]);
   });
 
-  test("lettering has no binary dust and the same decimals along an axis", () => {
+  test("tick labels show no rounding errors and have the same decimals along an axis", () => {
     expect(tickText(0.1 + 0.2)).toBe("0.3");
     expect(tickText(10000)).toBe("10\u2009000");
     const ticks = evenTicks([0.6, 1.2], 3);
@@ -59,7 +59,7 @@ describe("ticks", () => {
   });
 });
 
-describe("place along an axis", () => {
+describe("position along an axis", () => {
   const axis = (change: Partial<PlotAxis>): PlotAxis => ({
     label: "",
     scale: "linear",
@@ -68,14 +68,14 @@ describe("place along an axis", () => {
     ...change,
   });
 
-  test("log by decades, linear by share, reversed from the other end", () => {
+  test("a log axis goes by decades, a linear axis by share, a reversed axis from the other end", () => {
     expect(along(axis({ scale: "log", domain: [1, 100] }), 10, 200)).toBeCloseTo(100);
     expect(along(axis({}), 2, 100)).toBeCloseTo(20);
     expect(along(axis({ reversed: true }), 2, 100)).toBeCloseTo(80);
   });
 });
 
-test("an upright starts where it meets the curve, its first point, and ends at the axis below", () => {
+test("a vertical guide starts where it meets the curve, its first point, and ends at the axis below", () => {
   const x: PlotAxis = { label: "", scale: "log", domain: [0.1, 1000], reversed: false };
   const y: PlotAxis = { label: "", scale: "linear", domain: [400, 900], reversed: true };
   const upright = { label: "t50", style: "guide" as const, points: [[8, 600], [8, 450]] as const }; // prettier-ignore

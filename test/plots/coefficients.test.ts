@@ -3,7 +3,7 @@ import type { PlotSpec } from "../../src/plots/spec";
 import type { Outcome } from "../../src/reduction/outcome";
 import { english } from "../../src/reduction/message";
 
-/** kPa: loading, a loop at 200 kPa, reloading and on, then unloading. Row 4 has no stress. */
+/** kPa: loading, a loop at 200 kPa, reloading and further loading, then unloading. Row 4 has no stress. */
 const stresses = [25, 50, 100, null, 200, 50, 200, 400, 100];
 const logTime = [9, 8, 4, null, 1.5, 3, 7, 1.2, 2];
 const rootTime = [11, null, 5, null, 1.8, 4, 8, 1.4, 3];
@@ -17,7 +17,7 @@ const pointsOf = (spec: PlotSpec, label: string) => spec.series.find((series) =>
 describe("cv against mean stress", () => {
   const spec = valueOf(cvPlot(stresses, logTime, rootTime, { before: 5, chosen: "log time" }));
 
-  test("stands at the mean stress of its load, reloading apart, unloading left out", () => {
+  test("cv stands at the mean stress of its load; reloading has another symbol, unloading is left out", () => {
     expect(pointsOf(spec, "log time, first loading")).toEqual([
       [15, 9],
       [37.5, 8],
@@ -29,7 +29,7 @@ describe("cv against mean stress", () => {
     expect(pointsOf(spec, "root time, first loading")).toHaveLength(4);
   });
 
-  test("each method has a shape, each kind of load a symbol of its own", () => {
+  test("each method has its own shape, each kind of load its own symbol", () => {
     const symbols = spec.series
       .filter(({ style }) => style === "points")
       .map(({ shape, symbol }) => `${symbol} ${shape}`);
@@ -37,7 +37,7 @@ describe("cv against mean stress", () => {
     expect(spec.notes[0]).toMatch(/Circles: log time; triangles: root time.*reloading/);
   });
 
-  test("both axes run over whole decades and say their units", () => {
+  test("both axes have whole decades and show their units", () => {
     expect(spec.x).toMatchObject({ scale: "log", domain: [10, 1000], label: expect.stringContaining("(kPa)") });
     expect(spec.y).toMatchObject({ scale: "log", domain: [1, 100], label: expect.stringContaining("(m2/yr)") });
     const us = valueOf(cvPlot(stresses, logTime, rootTime, { stressUnit: "tsf", cvUnit: "ft2/day" }));
@@ -45,7 +45,7 @@ describe("cv against mean stress", () => {
     expect(us.y.label).toContain("(ft2/day)");
   });
 
-  test("the cv reported is joined from load to load, not across unloading", () => {
+  test("the reported cv is joined from load to load, but not across unloading", () => {
     const lines = spec.series.filter(({ label }) => label === "cv reported").map(({ points }) => points);
     expect(lines).toEqual([
       [
@@ -62,7 +62,7 @@ describe("cv against mean stress", () => {
     expect(none.series.some(({ label }) => label === "cv reported")).toBe(false);
   });
 
-  test("the choice may differ from load to load", () => {
+  test("the reported method may differ from load to load", () => {
     const chosen = stresses.map((_, row) => (row < 2 ? ("root time" as const) : ("log time" as const)));
     const mixed = valueOf(cvPlot([25, 50, 100], [9, 8, 4], [11, 10, 5], { chosen }));
     expect(pointsOf(mixed, "cv reported")).toEqual([
@@ -72,7 +72,7 @@ describe("cv against mean stress", () => {
     ]);
   });
 
-  test("with the preconsolidation stress loads that begin below it are not virgin, and it is marked", () => {
+  test("with the preconsolidation stress, loads that begin below it are not virgin, and a line marks it", () => {
     const marked = valueOf(cvPlot(stresses, logTime, rootTime, { before: 5, yieldStress: 80 }));
     expect(pointsOf(marked, "log time, virgin")).toEqual([
       [150, 1.5],
@@ -88,12 +88,12 @@ describe("cv against mean stress", () => {
     });
   });
 
-  test("a load without a cv is named, not drawn", () => {
+  test("a load without a cv is named in a note", () => {
     expect(spec.notes).toContain("No cv by root time under 50 kPa.");
     expect(spec.notes.join()).not.toContain("by log time under");
   });
 
-  test("refuses where only unloading has a cv", () => {
+  test("refuses if only unloading has a cv", () => {
     expect(cvPlot([100, 25], [null, 3], [null, 4])).toMatchObject({ ok: false, fault: "input" });
     expect(cvPlot([], [], [])).toMatchObject({ ok: false });
   });
@@ -103,7 +103,7 @@ describe("C alpha against stress", () => {
   const values = [0.001, 0.002, 0.004, null, 0.01, 0.009, 0.003, 0.012, -0.001];
   const spec = valueOf(cAlphaPlot(stresses, values, { yieldStress: 90 }));
 
-  test("stands at the stress of its load, on even axes from zero", () => {
+  test("C alpha stands at the stress of its load, on linear axes from zero", () => {
     expect(pointsOf(spec, "C alpha, virgin")).toEqual([
       [200, 0.01],
       [400, 0.012],
@@ -116,13 +116,13 @@ describe("C alpha against stress", () => {
     expect(spec.y.label).toContain("strain");
   });
 
-  test("stress over whole decades where that is wanted, the axis says so", () => {
+  test("stress has whole decades if asked for, and the axis says so", () => {
     const log = valueOf(cAlphaPlot(stresses, values, { stressScale: "log", basis: "e" }));
     expect(log.x).toMatchObject({ scale: "log", domain: [10, 1000], label: expect.stringContaining("log scale") });
     expect(log.y.label).toContain("void ratio");
   });
 
-  test("a tail that swells has no C alpha to draw", () => {
+  test("a tail that swells gives no C alpha", () => {
     expect(valueOf(cAlphaPlot([25, 50], [-0.001, 0.002])).notes.join()).toContain("No C alpha under 25 kPa.");
   });
 });

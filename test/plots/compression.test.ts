@@ -22,7 +22,7 @@ const seriesOf = (spec: PlotSpec, label: string) => {
 const spec = valueOf(compressionPlot(stresses, voidRatios, "e"));
 const reading = valueOf(preconsolidation(valueOf(testCurve(stresses, voidRatios, "e"))));
 
-test("every line of Casagrande's construction is drawn, as the reduction gives it, and lettered", () => {
+test("every line of Casagrande's construction is drawn as the reduction gives it, with its label", () => {
   const construction = reading.lines.filter(({ label }) => label !== "first loading");
   expect(construction.map(({ label }) => label)).toEqual(
     expect.arrayContaining(["virgin line", "horizontal", "tangent", "bisector", "preconsolidation stress"]),
@@ -33,7 +33,7 @@ test("every line of Casagrande's construction is drawn, as the reduction gives i
   }
 });
 
-test("the yield stress is carried to the stress axis and lettered with its value and unit", () => {
+test("the yield stress has a line down to the stress axis, labelled with value and unit", () => {
   const { points, letters } = seriesOf(spec, "preconsolidation stress");
   expect(points[0][0]).toBe(reading.stress);
   expect(points[1]).toEqual([reading.stress, spec.y.domain[0]]);
@@ -43,14 +43,14 @@ test("the yield stress is carried to the stress axis and lettered with its value
   expect(tsf.x.label).toContain("tsf");
 });
 
-test("void ratio increases upward, strain downward; the axes say which", () => {
+test("void ratio increases upward, strain downward, and the axes say which it is", () => {
   expect(spec.y).toMatchObject({ reversed: false, label: expect.stringContaining("Void ratio") });
   const strain = valueOf(compressionPlot(stresses, strains, "strain"));
   expect(strain.y).toMatchObject({ reversed: true, label: expect.stringContaining("strain") });
   expect(seriesOf(strain, "preconsolidation stress").points[1][1]).toBe(strain.y.domain[1]);
 });
 
-test("loads and reloads are filled, unloads open, all joined in test order", () => {
+test("loading and reloading are filled, unloading is open, and all are joined in test order", () => {
   expect(seriesOf(spec, "loading")).toMatchObject({ symbol: "filled" });
   expect(seriesOf(spec, "unloading")).toMatchObject({ symbol: "open" });
   expect(seriesOf(spec, "unloading").points.map(([stress]) => stress)).toEqual([100, 25, 400, 100, 25]);
@@ -59,9 +59,9 @@ test("loads and reloads are filled, unloads open, all joined in test order", () 
   expect(spec.notes.join()).toContain("unloading");
 });
 
-test("whole decades of stress", () => expect(spec.x).toMatchObject({ scale: "log", domain: [10, 10000] }));
+test("the stress axis has whole decades", () => expect(spec.x).toMatchObject({ scale: "log", domain: [10, 10000] }));
 
-test("the scale of the construction is declared, and is that of the virgin line as drawn", () => {
+test("the note states the scale of the construction, which is the slope of the virgin line as drawn", () => {
   const [[x0, y0], [x1, y1]] = seriesOf(spec, "virgin line").points;
   expect(spec.drawnScale?.slope).toBe(DRAWING_SLOPE);
   expect(spec.drawnScale?.perCycle).toBeCloseTo(Math.abs(y1 - y0) / Math.log10(x1 / x0), 12);
@@ -76,7 +76,7 @@ test("a scale that would make an unreadable shape is not used", () => {
   expect(scaledShape(spec.x, spec.y, { perCycle: 3, slope: 2 })).toBeUndefined();
 });
 
-test("a curve without a yield keeps its points, with the reason", () => {
+test("a curve without yield keeps its points, with the reason", () => {
   const loads = [10, 20, 40, 80, 160, 320, 640];
   const straight = loads.map((stress) => 1.2 - 0.3 * Math.log10(stress / 10));
   const refused = valueOf(compressionPlot(loads, straight, "e"));
@@ -85,7 +85,7 @@ test("a curve without a yield keeps its points, with the reason", () => {
   expect(refused.notes).toEqual([]);
 });
 
-test("values that are no test are refused with a reason", () => {
+test("values that are not a test are refused with a reason", () => {
   expect(compressionPlot([10, -20], [1, 0.9], "e")).toMatchObject({ ok: false, fault: "input" });
   expect(compressionPlot([10, 20], [1, 12], "strain")).toMatchObject({ ok: false, fault: "input" });
 });
@@ -94,7 +94,7 @@ describe.each(["work", "bilog", "intersection", "pacheco_silva"] as const)("the 
   const drawn = valueOf(compressionPlot(stresses, voidRatios, "e", { method }));
   const read = valueOf(preconsolidation(valueOf(testCurve(stresses, voidRatios, "e")), { method }));
 
-  test("every line stands in the plot, lettered, within its frame", () => {
+  test("every line stands in the plot, labelled, within its frame", () => {
     for (const { label, points, style } of read.lines.filter(({ label }) => label !== "first loading")) {
       expect(seriesOf(drawn, label)).toBeDefined();
       if (style === "construction") expect(seriesOf(drawn, label)).toMatchObject({ points, letters: label });
@@ -109,14 +109,14 @@ describe.each(["work", "bilog", "intersection", "pacheco_silva"] as const)("the 
     }
   });
 
-  test("its stress is lettered; Casagrande's scale is not claimed", () => {
+  test("its stress is labelled; the note does not state Casagrande's scale", () => {
     expect(seriesOf(drawn, "preconsolidation stress").letters).toBe(`σ′p ${Number(read.stress.toPrecision(3))} kPa`);
     expect(drawn.drawnScale).toBeUndefined();
     expect(drawn.notes.join()).not.toContain("slope of");
   });
 });
 
-test("the work is drawn on arithmetic scales from zero, ln(1 + e) on log stress", () => {
+test("work is drawn on linear scales from zero, ln(1 + e) on log stress", () => {
   const by = (method: "work" | "bilog") => valueOf(compressionPlot(stresses, voidRatios, "e", { method }));
   expect(by("work").x).toMatchObject({ scale: "linear", label: "Effective vertical stress (kPa)" });
   expect(by("work").x.domain[0]).toBe(0);
@@ -125,13 +125,13 @@ test("the work is drawn on arithmetic scales from zero, ln(1 + e) on log stress"
   expect(by("bilog").y.label).toBe("ln(1 + e)");
 });
 
-test("a method that does not apply leaves the test, with the reason", () => {
+test("if a method does not apply, the test is drawn with the reason", () => {
   const coarse = valueOf(compressionPlot(stresses, voidRatios, "e", { method: "janbu" }));
   expect(english(coarse.refusal!)).toContain("coarser than 1.6");
   expect(seriesOf(coarse, "loading").points.length).toBeGreaterThan(3);
 });
 
-test("stresses to be marked stand upright over the whole height, lettered, in every plane; decades make room for them", () => {
+test("marked stresses are vertical lines over the whole height, labelled, in every plane; the decades include them", () => {
   const marks = [{ label: "in-situ stress", letters: "σ′v0", stress: 8 }];
   const marked = valueOf(compressionPlot(stresses, voidRatios, "e", { marks }));
   expect(seriesOf(marked, "in-situ stress")).toMatchObject({

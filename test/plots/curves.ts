@@ -1,10 +1,10 @@
-/** Invented curves to draw, made from theory: what is tested with them is the drawing, not the reduction. */
+/** Invented curves for drawings, made from theory: the tests that use them test the drawing, not the reduction. */
 import { degreeOfConsolidation } from "../../src/reduction/increment/fit/terzaghi";
 
 const TIMES = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440];
 const T50_MINUTES = 6;
 
-/** Minutes and mm: 0.05 mm at once, 0.6 mm primary with t50 of 6 min, then 0.03 mm a cycle. */
+/** Minutes and mm: 0.05 mm at once, 0.6 mm of primary with t50 of 6 min, then 0.03 mm a cycle. */
 export const timeCurve = {
   times: TIMES,
   readings: TIMES.map((time) => {

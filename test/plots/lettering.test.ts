@@ -6,7 +6,7 @@ const overlaps = (a: Label, b: Label): boolean =>
 const inside = ({ x, y, width, height }: Label): boolean =>
   x >= frame.left && x + width <= frame.right && y - height / 2 >= frame.top && y + height / 2 <= frame.bottom;
 
-/** Rays from one point, as a bisector's are, and levels that lie close together. */
+/** Rays from one point, like those of a bisector, and levels close together. */
 const crowded: { text: string; line: Pixel[]; near: "start" | "end" }[] = [
   {
     text: "horizontal",
@@ -52,7 +52,7 @@ const crowded: { text: string; line: Pixel[]; near: "start" | "end" }[] = [
 ];
 const symbols = [20, 60, 100, 130].map((x): Pixel => [x, 40 + x / 10]);
 
-test("labels of a crowded construction neither overlap nor leave the frame, and cover no symbol", () => {
+test("labels of a crowded construction do not overlap, stay in the frame, and cover no symbol", () => {
   const labels = placeLabels(crowded, symbols, [], frame, 11);
   expect(labels.map(({ text }) => text).sort()).toEqual(crowded.map(({ text }) => text).sort());
   labels.forEach((label, index) => {
@@ -63,7 +63,7 @@ test("labels of a crowded construction neither overlap nor leave the frame, and 
   });
 });
 
-test("a level is lettered at the axis, a free line at its end", () => {
+test("a level has its label at the axis, a free line at its end", () => {
   const [level, line] = placeLabels(
     [
       {
@@ -92,7 +92,7 @@ test("a level is lettered at the axis, a free line at its end", () => {
   expect(line.x + line.width).toBeGreaterThan(220);
 });
 
-test("a line outside the frame has no label; of one that leaves it, only the part inside counts", () => {
+test("a line outside the frame has no label; of a line that leaves it, only the part inside counts", () => {
   expect(
     placeLabels(
       [

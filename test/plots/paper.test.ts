@@ -20,22 +20,22 @@ describe.each(specs)("$title on paper", (spec) => {
   document.body.style.setProperty("--plot-ink", "#f0f0f0");
   const file = svgFile(paperPlot(spec, { widthMm: 120 }));
 
-  test("is well-formed XML of its own", () => {
+  test("the file is complete, well-formed XML", () => {
     const read = new DOMParser().parseFromString(file, "image/svg+xml");
     expect(read.querySelector("parsererror")).toBeNull();
     expect(read.documentElement.namespaceURI).toBe("http://www.w3.org/2000/svg");
     expect(file.startsWith("<?xml")).toBe(true);
   });
 
-  test("has no variable, class or style of the page, and no ink but black and grey", () => {
-    // (A clip path is a part of the same file.)
+  test("it has no variable, class or style of the page, and no colour except black and grey", () => {
+    // A clip path is a part of the same file.
     expect(file).not.toMatch(/var\(|class=|<style|currentColor|paint-order|url\((?!#)/);
     const inks = new Set([...file.matchAll(/(?:fill|stroke)="([^"]+)"/g)].map(([, ink]) => ink));
     expect([...inks].every((ink) => ["none", "#000", "#fff", "#c0c0c0", "#000000"].includes(ink))).toBe(true);
     expect(file).toContain('font-family="Arial, Helvetica, sans-serif"');
   });
 
-  test("is as wide as was asked, in the shape of its view box, with title and description", () => {
+  test("it has the width asked for, the shape of its view box, a title and a description", () => {
     const svg = paperPlot(spec, { widthMm: 120 });
     const [, , width, height] = svg.getAttribute("viewBox")!.split(" ").map(Number);
     expect(svg.getAttribute("width")).toBe("120mm");
@@ -44,7 +44,7 @@ describe.each(specs)("$title on paper", (spec) => {
     expect(svg.querySelector("desc")!.textContent).toContain("Drawn:");
   });
 
-  test("carries its notes, none cut off", () => {
+  test("it includes all its notes, none cut off", () => {
     const words = [...paperPlot(spec, { widthMm: 85 }).querySelectorAll("text")]
       .map((one) => one.textContent)
       .join(" ");
@@ -52,7 +52,7 @@ describe.each(specs)("$title on paper", (spec) => {
   });
 });
 
-test("words are broken where they are too long for a line", () => {
+test("a word that is too long for a line is broken", () => {
   expect(brokenInto("one two three four", 9)).toEqual(["one two", "three", "four"]);
   expect(brokenInto("unbreakable", 4)).toEqual(["unbreakable"]);
 });

@@ -52,18 +52,18 @@ const centres = (svg: SVGSVGElement, label: string): [number, number][] =>
     Number(dot.getAttribute("cy")),
   ]);
 
-test("every line is drawn, and lettered where it is a line of the construction", () => {
+test("every line is drawn, and lines of the construction have a label", () => {
   const svg = draw();
   for (const label of ["tangent", "d100"]) expect(named(svg, label).querySelectorAll("path")).toHaveLength(1);
   const lettering = [...named(svg, "lettering").querySelectorAll("text")].map((text) => text.textContent);
   expect(lettering.sort()).toEqual(["d100", "tangent"]);
 });
 
-test("a reading at time zero has no place on the log plot; all others are drawn", () => {
+test("the log plot has no reading at time zero, and all other readings", () => {
   expect(centres(draw(), "readings")).toHaveLength(3);
 });
 
-test("deformation increases downward when reversed, upward when not", () => {
+test("deformation increases downward on a reversed axis, otherwise upward", () => {
   const [down, up] = [true, false].map((reversed) =>
     centres(draw({ y: { ...spec().y, reversed } }), "readings").map(([, y]) => y),
   );
@@ -84,27 +84,27 @@ test("equal ratios of time are equal distances", () => {
   expect(c - b).toBeCloseTo(b - a, 6);
 });
 
-test("guides are dashed and open symbols are unfilled, so that the plot reads without colour", () => {
+test("guides are dashed and open symbols unfilled, so that the plot reads without colour", () => {
   const svg = draw();
   expect(named(svg, "d100").outerHTML).toContain("stroke-dasharray");
   expect(named(svg, "tangent").outerHTML).not.toContain("stroke-dasharray");
   expect(named(svg, "unloading").getAttribute("fill")).not.toBe(named(svg, "readings").getAttribute("fill"));
 });
 
-test("all grid lines of a log axis are there: eight between two decades", () => {
+test("a log axis has all grid lines: eight between two decades", () => {
   const svg = draw({ y: { ...spec().y, domain: [0, 1] } });
   const [first] = svg.querySelectorAll(`[data-label="minor grid"]`);
   expect(first.querySelectorAll("line")).toHaveLength(4 * 8);
 });
 
-test("axis labels say what is drawn, with the unit", () => {
+test("axis labels name the quantity and its unit", () => {
   expect(draw().textContent).toContain("Time (min)");
   expect(draw().textContent).toContain("Deformation (mm)");
   expect(draw().getAttribute("role")).toBe("img");
   expect(draw().getAttribute("aria-label")).toContain("tangent");
 });
 
-test("a declared scale is drawn: the stretch has the stated slope on paper", () => {
+test("with a stated scale the stretch has the stated slope on paper", () => {
   const perCycle = 0.3;
   const drawn = { drawnScale: { perCycle, slope: 2 }, y: { ...spec().y, domain: [0.4, 1] as const, reversed: false } };
   const series: PlotSeries[] = [
@@ -117,7 +117,7 @@ test("a declared scale is drawn: the stretch has the stated slope on paper", () 
   expect((y1 - y0) / (x1 - x0)).toBeCloseTo(2, 6);
 });
 
-test("the frame is where the plotting area is drawn; a height that is asked for is kept to", () => {
+test("frameOf gives the plotting area as drawn; a height that is asked for is kept", () => {
   const frame = frameOf(spec(), { width: 400, height: 300 });
   const drawn = drawPlot(spec(), { width: 400, height: 300, document });
   expect(drawn.getAttribute("height")).toBe("300");
@@ -129,7 +129,7 @@ test("the frame is where the plotting area is drawn; a height that is asked for 
   );
 });
 
-test("triangles tell a second set of symbols apart", () => {
+test("triangles distinguish a second set of symbols", () => {
   const paths = (shape?: "triangle") =>
     [...drawPlot({ ...spec(), series: [{ label: "a", style: "points", symbol: "open", shape, points: [[1, 0.5]] }] }, { width: 400, document }).querySelectorAll('[data-label="a"] *')].map((mark) => mark.outerHTML); // prettier-ignore
   expect(paths("triangle")).not.toEqual(paths());

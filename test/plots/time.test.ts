@@ -29,7 +29,7 @@ describe.each([
       ? logTimeLines(clean, valueOf(increment.logTime))
       : rootTimeLines(clean, valueOf(increment.rootTime));
 
-  test("every line of the construction is drawn and lettered by its own name", () => {
+  test("every line of the construction is drawn and labelled with its own name", () => {
     for (const { label } of lines.filter((line) => line.label !== "readings"))
       expect(seriesOf(spec, label).letters).toBe(label);
     for (const label of known) expect(seriesOf(spec, label).letters).toBe(label);
@@ -40,11 +40,11 @@ describe.each([
       expect(seriesOf(spec, line.label).points).toEqual(line.points);
   });
 
-  test("the readings are all there, unaltered", () => {
+  test("all readings are drawn, unaltered", () => {
     expect(seriesOf(spec, "readings").points.map(([, reading]) => reading)).toEqual(readings);
   });
 
-  test("deformation increases downward, and the frame holds the readings and what the guides mark", () => {
+  test("deformation increases downward, and the frame holds the readings and the marks of the guides", () => {
     expect(spec.y.reversed).toBe(true);
     expect(spec.x.reversed).toBe(false);
     const [low, high] = spec.y.domain;
@@ -55,22 +55,22 @@ describe.each([
       }
   });
 
-  // Common practice, no source: settlement is drawn downward, whichever way the dial runs.
+  // Common practice, no source: settlement is drawn downward, whether the dial rises or falls.
   test("readings that fall on compression are drawn downward too, and swelling upward", () => {
     const falling = readings.map((reading) => 1000 - reading);
     expect(valueOf(plot(times, falling)).y.reversed).toBe(false);
     expect(valueOf(plot(times, falling, { sense: "fall" })).y.reversed).toBe(false);
-    // The same readings on a dial that rises on compression are a swelling specimen.
+    // On a dial that rises on compression, the same readings show a swelling specimen.
     expect(valueOf(plot(times, falling, { sense: "rise" })).y.reversed).toBe(true);
   });
 
-  test("levels are carried to the reading axis and uprights down to the time axis", () => {
+  test("levels extend to the reading axis and vertical lines down to the time axis", () => {
     expect(seriesOf(spec, "d100").points[0][0]).toBe(spec.x.domain[0]);
     const upright = seriesOf(spec, method === "logTime" ? "t50" : "root t90");
     expect(upright.points[1]).toEqual([upright.points[0][0], spec.y.domain[1]]);
   });
 
-  test("a method that does not apply leaves the readings, with its reason", () => {
+  test("if a method does not apply, the readings are drawn with its reason", () => {
     const straight = times.map((time) => 1 + 0.1 * Math.log10(1 + time));
     const outcome = reduceIncrement(times, straight)[method];
     if (outcome.ok) throw new Error("the method should not apply to this curve");
@@ -79,7 +79,7 @@ describe.each([
     expect(refused.refusal).toEqual(outcome.reason);
   });
 
-  test("remarks of the method come with the plot", () => {
+  test("the plot includes the remarks of the method", () => {
     const shuffled = [...times.keys()].reverse();
     const spec = valueOf(
       plot(
@@ -90,18 +90,18 @@ describe.each([
     expect(spec.remarks.map(english).join()).toContain("order");
   });
 
-  test("what is no time curve is refused", () => {
+  test("values that are not a time curve are refused", () => {
     expect(plot([0, -1, 2, 3], [1, 2, 3, 4])).toMatchObject({ ok: false, fault: "input" });
     expect(plot([null, null], [1, 2])).toMatchObject({ ok: false });
   });
 });
 
-test("log time: whole decades on a log axis", () => {
+test("log time has whole decades on a log axis", () => {
   const { x } = valueOf(logTimePlot(times, readings));
   expect(x).toMatchObject({ scale: "log", domain: [0.1, 10000], label: expect.stringContaining("min") });
 });
 
-test("root time: from zero, the root of minutes, not far beyond t90; what is beyond is said", () => {
+test("root time starts at zero and ends not far beyond t90; a note mentions later readings", () => {
   const spec = valueOf(rootTimePlot(times, readings));
   expect(spec.x).toMatchObject({ scale: "root", domain: [0, expect.any(Number)] });
   expect(seriesOf(spec, "readings").points[4]).toEqual([Math.sqrt(times[4]), readings[4]]);
@@ -110,11 +110,11 @@ test("root time: from zero, the root of minutes, not far beyond t90; what is bey
   expect(spec.notes).toEqual([expect.stringContaining(String(beyond))]);
 });
 
-test("the axis says what the readings are", () => {
+test("the axis names the quantity of the readings", () => {
   expect(valueOf(logTimePlot(times, readings, { readingLabel: "Dial (mm)" })).y.label).toBe("Dial (mm)");
 });
 
-test("a blank, and the 0 that desktop Excel makes of it, are not plotted as readings", () => {
+test("a blank, null or the 0 of desktop Excel, is not plotted as a reading", () => {
   for (const blank of [null, 0]) {
     const gap = readings.map((reading, index) => (index === 5 ? blank : reading));
     const { points } = seriesOf(valueOf(logTimePlot(times, gap)), "readings");
@@ -122,7 +122,7 @@ test("a blank, and the 0 that desktop Excel makes of it, are not plotted as read
   }
 });
 
-test("a long logger series is drawn as the averages that the reduction works on", () => {
+test("a long logger series is drawn as the averages that the reduction uses", () => {
   const many = Array.from({ length: 5000 }, (_, index) => 0.05 * 1.0021 ** index);
   const spec = valueOf(
     logTimePlot(

@@ -1,7 +1,7 @@
 /**
- * The rules of AGS4 that a file of ours must keep, read apart from the code that writes it, and the dictionary's headings.
- * Sources: AGS4 standard dictionary, edition 4.1.1 (open standard), groups PROJ, ABBR, TRAN, TYPE, UNIT, LOCA, SAMP, CONG and
- * CONS, with units, types and status; rules 1 to 19 of AGS4 in our words.
+ * The rules of AGS4 that our files must keep, written independently of the code that writes the files, and the headings
+ * of the dictionary. Sources: AGS4 standard dictionary, edition 4.1.1 (open standard), groups PROJ, ABBR, TRAN, TYPE,
+ * UNIT, LOCA, SAMP, CONG and CONS, with units, types and status; rules 1 to 19 of AGS4 in our words.
  */
 
 /** name, type, unit, status (K key, R required): in the dictionary's order. */
@@ -121,7 +121,7 @@ export const DICTIONARY: Readonly<Record<string, { readonly parent?: string; rea
   },
 };
 
-/** Abbreviations of the dictionary that a file of ours may use. */
+/** Abbreviations of the dictionary that our files may use. */
 export const ABBREVIATIONS: Readonly<Record<string, readonly string[]>> = {
   SAMP_TYPE: "AMAL B BLK C CBR COMP CONCB CONCC D ES EW G L LB M MOS P SPTLS TW U UT W".split(" "),
   CONG_COND: ["UNDISTURBED", "REMOULDED"],
@@ -135,13 +135,13 @@ export interface Group {
   readonly rows: readonly Readonly<Record<string, string>>[];
 }
 
-/** The fields of a line: every one in quotes, a quote within doubled, commas between. */
+/** The fields of a line: each in quotes, a quote within doubled, commas between them. */
 function fields(text: string): string[] {
   if (!/^"(?:[^"]|"")*"(?:,"(?:[^"]|"")*")*$/.test(text)) throw new Error(`rules 5 and 6: ${text}`);
   return [...text.matchAll(/"((?:[^"]|"")*)"(?:,|$)/g)].map(([, field]) => field.replaceAll('""', '"'));
 }
 
-/** Reads a file group by group; throws where it is not AGS4 at all. */
+/** Reads a file group by group; throws if it is not AGS4. */
 export function parse(file: string): Map<string, Group> {
   if (/[^\x20-\x7e\r\n]/.test(file)) throw new Error("rule 1: not ASCII");
   if (/[^\r]\n|\r[^\n]/.test(file) || !file.endsWith("\r\n")) throw new Error("rule 2a: lines end with CR LF");
@@ -186,13 +186,13 @@ export function hasFormat(text: string, type: string): boolean {
     if (!/^-?\d+(\.\d+)?$/.test(text)) return false;
     if (Number(text) === 0) return text === (0).toFixed(n - 1);
     const figures = text.replace(/^-/, "").replace(".", "").replace(/^0+/, "");
-    // Zeros behind the figures of a whole number only hold its place.
+    // Zeros at the end of a whole number only hold its places.
     return text.includes(".") ? figures.length === n : figures.replace(/0+$/, "").length <= n && figures.length >= n;
   }
   return FORMATS[type]?.(text) ?? false;
 }
 
-/** Everything that is against the rules, in words; empty where nothing is. */
+/** All breaches of the rules, in words; empty if there are none. */
 export function faults(groups: ReadonlyMap<string, Group>): string[] {
   const found: string[] = [];
   const ask = (right: boolean, rule: string) => void (right || found.push(rule));

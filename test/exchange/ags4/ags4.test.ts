@@ -1,4 +1,4 @@
-/** The AGS4 file against the rules and the dictionary, and its numbers against the record. */
+/** Checks the AGS4 file against the rules and the dictionary, and its numbers against the record. */
 import fc from "fast-check";
 import { demoSheet, type System } from "../../../src/datasheet";
 import { toAgs4, type Transmission } from "../../../src/exchange/ags4";
@@ -47,7 +47,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
   test("has the groups in order, PROJ first", () =>
     expect([...groups.keys()]).toEqual(["PROJ", "ABBR", "TRAN", "TYPE", "UNIT", "LOCA", "SAMP", "CONG", "CONS"]));
 
-  test("lists no type or unit that is not used", () => {
+  test("lists only types and units that are used", () => {
     const used = [...groups.values()];
     for (const { TYPE_TYPE } of groups.get("TYPE")!.rows)
       expect(used.some(({ types }) => types.includes(TYPE_TYPE))).toBe(true);
@@ -55,12 +55,12 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
       expect(used.some(({ units }) => units.includes(UNIT_UNIT))).toBe(true);
   });
 
-  test("uses the dictionary's abbreviations", () => {
+  test("uses the abbreviations of the dictionary", () => {
     for (const { ABBR_HDNG, ABBR_CODE } of groups.get("ABBR")!.rows)
       expect(ABBREVIATIONS[ABBR_HDNG]).toContain(ABBR_CODE);
   });
 
-  test("carries the specimen, in SI, rounded once", () => {
+  test("holds the specimen, in SI units, rounded once", () => {
     const [row] = groups.get("CONG")!.rows;
     expect(row).toMatchObject({
       LOCA_ID: "BH-X1",
@@ -78,12 +78,12 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
       CONG_BDEN: read.results.density_initial!.toFixed(2),
       TEST_STAT: "Preliminary",
     });
-    // 7.30 m or 24 ft to the middle, 12.7 mm less to the top.
+    // 7.30 m or 24 ft is the depth of the middle; the top is 12.7 mm higher.
     expect(row.SPEC_DPTH).toBe(system === "SI" ? "7.29" : "7.30");
     expect(Number(row.SPEC_BASE)).toBeCloseTo(Number(row.SPEC_DPTH) + 0.0254, 1);
   });
 
-  test("carries every load, with its exact stress where the format rounds it", () => {
+  test("holds every load, with its exact stress where the format rounds it", () => {
     const { rows } = groups.get("CONS")!;
     expect(rows).toHaveLength(16);
     rows.forEach((row, index) => {
@@ -105,7 +105,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     if (system === "SI") expect(rows[0].CONS_REM).toMatch(/^Stress 12.5 kPa; Inundated/);
   });
 
-  test("carries deviations and orientation; the height change of wetting only where water came alone", () => {
+  test("holds deviations and orientation; the height change of wetting only if water was added under a load of its own", () => {
     const [plain] = groups.get("CONG")!.rows;
     expect(plain.CONG_SATH ?? "").toBe("");
     const [first, second] = base[system].load_stress;
@@ -124,7 +124,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(row.SPEC_PREP).toMatch(/; Axis of the specimen in the ground: horizontal$/);
   });
 
-  test("tells what it cannot carry", () => {
+  test("lists the values for which the file has no place", () => {
     const { leftOut } = written(read);
     for (const part of [/the 240 readings/, /preconsolidation stress/, /Cc, Cr and Cs/, /OCR/, /t50/, /^k of/, /tins/])
       expect(leftOut).toContainEqual(expect.stringMatching(part));
@@ -132,14 +132,14 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
   });
 });
 
-test("an assumed specific gravity carries its mark, and so does one of which nobody says that it was measured", () => {
+test("an assumed specific gravity gets the mark #, and so does one that nobody says was measured", () => {
   const mark = (basis: string) =>
     parse(written(record("SI", { specific_gravity_basis: basis, specific_gravity: 2.7 })).text).get("CONG")!.rows[0]
       .CONG_PDEN;
   expect([mark("measured"), mark("assumed"), mark("")]).toEqual(["2.70", "#2.70", "#2.70"]);
 });
 
-test("a sheet without an apparatus table, without results, remoulded: what is not there is left out", () => {
+test("a sheet without an apparatus table, without results, remoulded: missing values are left out", () => {
   const { loads } = record("SI");
   const blank = (rows: number) => Array(rows).fill("");
   const groups = parse(
@@ -172,7 +172,7 @@ test("a compacted specimen declares the abbreviation that the dictionary lacks",
   );
 });
 
-test("letters beyond ASCII, quotes and line breaks do not break the file; what was respelt is told of", () => {
+test("letters beyond ASCII, quotes and line breaks do not break the file; a remark lists respelt text", () => {
   const soil = 'Tough "fissured" brown CLAY, 20° dip\r\nσ seams, Ærøskøbing café 漢';
   const { text, remarks } = written(record("SI", { soil_description: soil }));
   const groups = parse(text);
@@ -183,7 +183,7 @@ test("letters beyond ASCII, quotes and line breaks do not break the file; what w
   expect(remarks).toEqual([expect.stringMatching(/SPEC_DESC were spelt with other letters/)]);
 });
 
-test("missing keys are refused with the cells to fill in", () => {
+test("missing keys are refused, and the refusal names the cells to fill in", () => {
   expect(refusal(record("SI", { sample_type: "" }), { ...FILE, sampleType: "UT" })).toBe("");
   expect(refusal(record("SI", { sample_top: "", sample_type: "" }))).toMatch(
     /needs .*\(sample_type\), .*\(sample_top\): fill in these cells/,
@@ -230,7 +230,7 @@ describe("formats", () => {
     );
   });
 
-  test("any text becomes one line of ASCII that reads back as it was written", () => {
+  test("any text becomes one line of ASCII that is read back unchanged", () => {
     fc.assert(
       fc.property(fc.array(fc.string({ unit: "binary" }), { minLength: 1 }), (texts) => {
         const ascii = texts.map(toAscii);
@@ -243,7 +243,7 @@ describe("formats", () => {
 });
 
 describe("the checker of these tests", () => {
-  test("sees what is against the rules", () => {
+  test("notices breaches of the rules", () => {
     const good = written(record("SI")).text;
     const spoilt = (from: string | RegExp, to: string) => faults(parse(good.replace(from, to))).join("; ");
     expect(spoilt('"63.50"', '"63.5"')).toMatch(/rule 8: CONG_SDIA "63.5" is not 2DP/);

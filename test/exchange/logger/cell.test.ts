@@ -11,7 +11,7 @@ test.each<[string, DecimalMark, number | undefined]>([
   ["1,234.5", ".", 1234.5],
   ["1.234.567", ",", 1234567],
   ["1 234,5", ",", 1234.5],
-  // One group alone may be a decimal: it is not guessed at.
+  // A single group of three digits may be decimals: it is not read.
   ["1,234", ".", undefined],
   ["1.234", ",", undefined],
   ["1,25", ".", undefined],
@@ -20,7 +20,7 @@ test.each<[string, DecimalMark, number | undefined]>([
   ["12 mm", ".", undefined],
   ["0x10", ".", undefined],
   ["Infinity", ".", undefined],
-])("%p under decimal %p is %p", (cell, decimal, number) => expect(numberIn(cell, decimal)).toBe(number));
+])("%p with decimal mark %p is read as %p", (cell, decimal, number) => expect(numberIn(cell, decimal)).toBe(number));
 
 test.each<[string, TimeForm, number | undefined]>([
   ["90", "s", 1.5],
@@ -50,7 +50,7 @@ test.each<[string, DateOrder, string | undefined]>([
   expect(day === undefined ? undefined : new Date(day * 86_400_000).toISOString().slice(0, 10)).toBe(date);
 });
 
-test("a date within the cell, or beside it", () => {
+test("the date may stand in the cell, or in another cell", () => {
   const within = timeIn("2024-04-03T10:00:05.250Z", "clock", ".", "ymd");
   const beside = timeIn("10:00:05.250", "clock", ".", "dmy", "03/04/2024");
   expect(within).toEqual({ minutes: Date.UTC(2024, 3, 3, 10, 0, 5, 250) / 60_000, dated: true });

@@ -15,16 +15,16 @@ test.each([
   });
 });
 
-test.each(["utf-16le", "utf-16be"] as const)("%s without its mark is read", (encoding) => {
+test.each(["utf-16le", "utf-16be"] as const)("%s is read without a byte order mark", (encoding) => {
   const decoded = decode(encode(TEXT, encoding).slice(2));
   expect(decoded).toMatchObject({ ok: true, value: { encoding: "UTF-16", lines: ["Time;Weg µm", "0;1,5"] } });
 });
 
-test.each(["utf-16le", "utf-16be"] as const)("%s with its mark is read where no byte is zero", (encoding) =>
+test.each(["utf-16le", "utf-16be"] as const)("%s is read with a byte order mark if no byte is zero", (encoding) =>
   expect(decode(encode("Времяосадка", encoding))).toMatchObject({ ok: true, value: { lines: ["Времяосадка"] } }),
 );
 
-test("what is not Unicode is read as Windows-1252", () => {
+test("bytes that are not Unicode are read as Windows-1252", () => {
   const bytes = Uint8Array.from(TEXT, (letter) => letter.charCodeAt(0));
   const decoded = decode(bytes);
   expect(decoded).toMatchObject({ ok: true, value: { encoding: "Windows-1252", lines: ["Time;Weg µm", "0;1,5"] } });
@@ -36,7 +36,7 @@ test.each<[string, Uint8Array, Refusal]>([
   ["bytes that are no text", Uint8Array.from({ length: 500 }, (_, i) => (i * 7) % 256), "not text"],
 ])("%s is refused", (_, bytes, refused) => expect(decode(bytes)).toEqual({ ok: false, refused }));
 
-test("a text without its last line end is not whole", () => {
+test("a text whose last line has no line break is not complete", () => {
   expect(decode(encode("a\nb", "utf-8"))).toMatchObject({ value: { lines: ["a", "b"], endsWhole: false } });
   expect(decode(encode("a\nb\r", "utf-8"))).toMatchObject({ value: { lines: ["a", "b"], endsWhole: true } });
 });

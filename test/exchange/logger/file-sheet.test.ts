@@ -32,7 +32,7 @@ const RECORD: FileRecord = {
   lines: 2 * LINES_AT_ONCE + 7,
 };
 
-test("every line has its own cell, below everything else, and the sheet stays behind", () => {
+test("every line has its own cell, below everything else, and the sheet does not come to the front", () => {
   const plan = fileSheet(RECORD);
   const boxes = [0, 1, 2].map((chunk) => plan.names[linesName(chunk)]);
   expect(boxes.map(({ rows }) => rows)).toEqual([LINES_AT_ONCE, LINES_AT_ONCE, 7]);
@@ -43,7 +43,7 @@ test("every line has its own cell, below everything else, and the sheet stays be
   expect(plan.cells.some(({ value }) => value === `Line 1 of the file stands in row ${boxes[0].row + 1}`)).toBe(true);
 });
 
-test("name, hash and remarks are on it", () => {
+test("the sheet holds name, hash and remarks", () => {
   const values = fileSheet(RECORD).cells.map(({ value }) => value);
   expect(values).toEqual(expect.arrayContaining([RECORD.file, RECORD.sha256, 12, "NAN: no number, left out"]));
 });
@@ -54,7 +54,7 @@ const kept = (record: FileRecord): string => {
   return String(cells.find((cell) => cell.row === row && cell.col === col)!.value);
 };
 
-test("any layout comes back from it as it was", () => {
+test("any layout is read back from the sheet unchanged", () => {
   fc.assert(
     fc.property(tests, dialects, (known, dialect) => {
       const record = { ...RECORD, layout: write(known, dialect).layout };
@@ -64,11 +64,12 @@ test("any layout comes back from it as it was", () => {
   );
 });
 
-test.each(["", "null", "{}", "not JSON", '{"delimiter":"|"}'])("a cell that was changed to %p is no layout", (text) =>
-  expect(layoutFrom(text)).toBeUndefined(),
+test.each(["", "null", "{}", "not JSON", '{"delimiter":"|"}'])(
+  "a cell that was changed to %p is not a layout",
+  (text) => expect(layoutFrom(text)).toBeUndefined(),
 );
 
-test("a layout with one part changed into nonsense is none", () => {
+test("a layout with one part changed into nonsense is not a layout", () => {
   const sound = JSON.parse(kept(RECORD));
   for (const key of Object.keys(sound))
     expect([key, layoutFrom(JSON.stringify({ ...sound, [key]: { odd: true } }))]).toEqual([key, undefined]);

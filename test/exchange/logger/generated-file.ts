@@ -1,4 +1,4 @@
-/** Files as loggers write them, made from a known test in any dialect. */
+/** Makes files as loggers write them, from a known test, in any dialect. */
 import fc from "fast-check";
 import type { Layout, TimeForm } from "../../../src/exchange/logger/layout";
 
@@ -9,7 +9,7 @@ export interface Dialect {
   readonly encoding: "utf-8" | "utf-8-bom" | "utf-16le" | "utf-16be";
   readonly time: "s" | "min" | "h" | "h:mm:ss" | "clock dated" | "clock";
   readonly timesRun: "test" | "load";
-  /** Name rows: info lines above, a units row below. */
+  /** Lines with information above the row of names, and a row of units below it. */
   readonly info: number;
   readonly unitsRow: boolean;
   readonly loadUnit: "kPa" | "N";
@@ -35,7 +35,7 @@ export const dialects: fc.Arbitrary<Dialect> = fc
   })
   .map((dialect) => ({
     ...dialect,
-    // A clock runs on; a figure with the delimiter in it is quoted.
+    // The time of a clock runs on through the test; a figure that contains the delimiter is quoted.
     timesRun: dialect.time.startsWith("clock") ? "test" : dialect.timesRun,
     quoted: dialect.quoted || dialect.delimiter === dialect.decimal,
   }));
@@ -47,10 +47,10 @@ export interface KnownLoad {
   readonly readings: readonly number[];
 }
 
-/** A clock without dates cannot tell a longer pause from one that is a day shorter, seconds. */
+/** The longest pause, in seconds: a clock without dates cannot distinguish a longer pause from one a day shorter. */
 const LONGEST = 6 * 3600;
 
-/** Loads with readings at growing intervals; figures of four decimals. */
+/** Loads with readings at growing intervals; readings have four decimals. */
 export const tests: fc.Arbitrary<readonly KnownLoad[]> = fc
   .array(
     fc.record({
@@ -75,12 +75,12 @@ export const tests: fc.Arbitrary<readonly KnownLoad[]> = fc
     });
   });
 
-/** Seconds between the last reading of a load and the first of the next, where times run on. */
+/** Seconds between the last reading of a load and the first of the next, if times run on. */
 const BETWEEN = 60;
-/** 3 April 2024 22:15:30 by a clock without daylight saving. */
+/** 3 April 2024 22:15:30, on a clock without daylight saving time. */
 const START = Date.UTC(2024, 3, 3, 22, 15, 30) / 1000;
 
-/** Newtons on a ring of 50 mm under a lever of 10 that make one kPa. */
+/** Diameter of a ring, and the force under a lever of 10 that gives one kPa. */
 export const DIAMETER = 50;
 export const LEVER = 10;
 const NEWTONS = (Math.PI * DIAMETER ** 2) / 4 / 1000 / LEVER;
@@ -105,7 +105,7 @@ export interface GeneratedFile {
   readonly layout: Layout;
 }
 
-/** The file's bytes and the layout that reads it. */
+/** The bytes of the file, and the layout that reads it. */
 export function write(test: readonly KnownLoad[], dialect: Dialect): GeneratedFile {
   const { delimiter, decimal, quoted, falling } = dialect;
   const cell = (text: string): string => (quoted ? `"${text}"` : text);
@@ -167,7 +167,7 @@ export function encode(text: string, encoding: Dialect["encoding"]): Uint8Array 
   return bytes;
 }
 
-/** Runs a reading to its end; gives the result and the shares that it told on the way. */
+/** Runs a generator to its end; returns the result and the shares reported on the way. */
 export function finish<T>(steps: Generator<number, T>): { readonly value: T; readonly shares: readonly number[] } {
   const shares: number[] = [];
   for (;;) {

@@ -16,7 +16,7 @@ describe("time and reading zero", () => {
   const rows = rowsOf([0, 10, 100, 110, 110.5, 112], [1, 2, 3, 3.5, 4, 5]);
   const second = { from: 3, to: 6, load: 2 };
 
-  test("before: the last reading before the load, at its first row's time", () =>
+  test("before: time 0 has the last reading before the load, and the time of the first row of the load", () =>
     expect(seriesOf(rows, second, "before", "test")).toEqual({
       times: [0, 0.5, 2],
       readings: [3, 4, 5],
@@ -24,22 +24,22 @@ describe("time and reading zero", () => {
       leftOut: 0,
     }));
 
-  test("first: the load's own first row", () =>
+  test("first: time 0 is the first row of the load", () =>
     expect(seriesOf(rows, second, "first", "test")).toMatchObject({ times: [0, 0.5, 2], readings: [3.5, 4, 5] }));
 
-  test("last row: the last row before, with its own time", () =>
+  test("last row: time 0 is the last row before the load, with its own time", () =>
     expect(seriesOf(rows, second, "last row", "test")).toMatchObject({
       times: [0, 10, 10.5, 12],
       readings: [3, 3.5, 4, 5],
     }));
 
-  test("the first load has none before it", () =>
+  test("the first load has no row before it", () =>
     expect(seriesOf(rows, { from: 0, to: 3, load: 1 }, "before", "test")).toMatchObject({
       times: [0, 10, 100],
       readings: [1, 2, 3],
     }));
 
-  test("where times begin again: the file's own row at 0, or else the last reading before", () => {
+  test("if times begin again, time 0 is the file's own row at 0, or else the last reading before the load", () => {
     const again = rowsOf([0, 10, 0, 5, 0.1, 9], [1, 2, 2.1, 3, 3.5, 4]);
     expect(seriesOf(again, { from: 2, to: 4, load: 2 }, "before", "load")).toMatchObject({
       times: [0, 5],
@@ -52,7 +52,7 @@ describe("time and reading zero", () => {
     expect(seriesOf(again, { from: 4, to: 6, load: 3 }, "first", "load")).toMatchObject({ times: [0.1, 9] });
   });
 
-  test("rows of a joined stretch that run back are left out and counted", () => {
+  test("rows that run back after two recordings were joined are left out and counted", () => {
     const again = rowsOf([0, 10, 0, 5, 12], [1, 2, 2.1, 3, 4]);
     expect(seriesOf(again, { from: 0, to: 5, load: 1 }, "before", "load")).toMatchObject({
       times: [0, 10, 12],
@@ -66,7 +66,7 @@ const intervals = fc.double({ min: 0.001, max: 5, noNaN: true });
 const series = fc
   .oneof(
     fc.array(intervals, { minLength: 1, maxLength: 100 }),
-    // More than are reduced one by one.
+    // More readings than are reduced one by one.
     fc.array(intervals, { minLength: 150, maxLength: 3000 }),
   )
   .map((steps) => {
@@ -78,7 +78,7 @@ const series = fc
 const ROOM = 400;
 
 test.each<Thinning>(["even", "hand", "all"])(
-  "thinned %s: in order, none invented, first and last kept, room enough",
+  "thinned %s: in order, no new rows, first and last row kept, no more than the room",
   (how) => {
     fc.assert(
       fc.property(series, (times) => {
@@ -93,7 +93,7 @@ test.each<Thinning>(["even", "hand", "all"])(
   },
 );
 
-test("thinned evenly, rows sparser than a twentieth of a cycle are all kept, as those of the first minutes", () => {
+test("thinned evenly, rows further apart than a twentieth of a cycle are all kept, as in the first minutes", () => {
   fc.assert(
     fc.property(series, (times) => {
       const kept = new Set(thinned(times, "even", ROOM));
@@ -101,7 +101,7 @@ test("thinned evenly, rows sparser than a twentieth of a cycle are all kept, as 
         const sparse = index === 0 || time >= times[index - 1] * 10 ** (1 / 20);
         if (sparse) expect(kept.has(index)).toBe(true);
       });
-      // And no gap is wider than what was there and one step more.
+      // No gap is wider than a gap of the series plus one step.
       const list = [...kept];
       for (let i = 2; i + 1 < list.length; i++)
         expect(times[list[i]]).toBeLessThanOrEqual(
@@ -111,7 +111,7 @@ test("thinned evenly, rows sparser than a twentieth of a cycle are all kept, as 
   );
 });
 
-test("a day logged every second comes to about 20 a cycle", () => {
+test("a day with a reading every second gives about 20 rows a cycle", () => {
   const times = Array.from({ length: 86_401 }, (_, second) => second / 60);
   const kept = thinned(times, "even", ROOM);
   expect(kept.slice(0, 8)).toEqual([0, 1, 2, 3, 4, 5, 6, 7]);
@@ -129,7 +129,7 @@ test("the hand schedule takes the row nearest to each of its times", () => {
   );
 });
 
-test("all rows are all rows while there is room, and as many as fit beyond", () => {
+test('"all" keeps every row if there is room, and otherwise as many as fit', () => {
   expect(thinned([0, 1, 2, 3], "all", ROOM)).toEqual([0, 1, 2, 3]);
   const many = Array.from({ length: 5000 }, (_, i) => i / 10);
   const kept = thinned(many, "all", ROOM);

@@ -23,7 +23,7 @@ const rowsOf = (times: readonly number[], loads: readonly number[], restarts: re
   faults: [],
 });
 
-/** A load cell's record: a ramp of some rows to each load, then the load with its scatter; one row every 5 s. */
+/** The record of a load cell: a ramp of some rows to each load, then the load with scatter; one row every 5 s. */
 const recorded = fc
   .record({
     factors: fc.array(fc.constantFrom(2, 1.5, 1.25, 0.5, 0.25, 4), { minLength: 1, maxLength: 8 }),
@@ -59,13 +59,13 @@ const recorded = fc
     };
   });
 
-test("known loads are found from a load cell with a ramp and scatter", () => {
+test("the loads of a load cell with ramps and scatter are found", () => {
   fc.assert(
     fc.property(recorded, ({ rows, starts, levels, ramp }) => {
       const found = findLoads(rows, LAYOUT, "load");
       expect(found).toHaveLength(starts.length);
       found.forEach((step, index) => {
-        // A slow ramp is noticed once it has left the scatter of the load before.
+        // A slow ramp is found when it has left the scatter of the load before.
         expect(step.from).toBeGreaterThanOrEqual(starts[index]);
         expect(step.from - starts[index]).toBeLessThanOrEqual(ramp);
         expect(Math.abs(levelOf(rows, step)! / levels[index] - 1)).toBeLessThan(0.02);
@@ -75,7 +75,7 @@ test("known loads are found from a load cell with a ramp and scatter", () => {
   );
 });
 
-test("one row of another load is a spike and begins none; a missing load neither", () => {
+test("a single row of another load is a spike and begins no load; neither does a missing load", () => {
   const loads = [...Array(10).fill(50), 400, ...Array(10).fill(50), NaN, ...Array(10).fill(100)];
   expect(
     findLoads(
@@ -89,7 +89,7 @@ test("one row of another load is a spike and begins none; a missing load neither
   ).toEqual([0, 22]);
 });
 
-test("the last row of a ramp, near the load but below it, is not the level that the load is held against", () => {
+test("the last row of a ramp, just below the load, does not set the level of the load", () => {
   const loads = [...Array(10).fill(50), 75, 96, ...Array(20).fill(100), 101.5, 101.5, 101.5, ...Array(20).fill(100)];
   expect(
     findLoads(
@@ -103,14 +103,14 @@ test("the last row of a ramp, near the load but below it, is not the level that 
   ).toEqual([0, 10]);
 });
 
-test("loads numbered in the file begin where the number changes", () => {
+test("if the file numbers the loads, a load begins where the number changes", () => {
   const loads = [1, 1, 2, 3, 3, 3];
   const layout = { ...LAYOUT, loadKind: "number" } as Layout;
   const rows = rowsOf([0, 1, 2, 3, 4, 5], loads);
   expect(findLoads(rows, layout, "load").map(({ from }) => from)).toEqual([0, 2, 3]);
 });
 
-test("quickened logging begins a load", () => {
+test("a load begins where the interval between rows becomes much shorter", () => {
   const one = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60];
   const times = [...one, ...one.map((time) => 90 + time), ...one.map((time) => 180 + time)];
   const rows = rowsOf(
@@ -135,7 +135,7 @@ describe("corrections", () => {
     expect(joinToBefore(steps, 1)[0].load).toBe(1);
   });
 
-  test("a number given twice is told", () => {
+  test("a number given to two stretches is listed", () => {
     expect(givenTwice(steps)).toEqual([]);
     expect(givenTwice([...steps, { from: 12, to: 14, load: 2 }, { from: 14, to: 15, load: null }])).toEqual([2]);
   });
@@ -146,30 +146,30 @@ describe("numbers of loads", () => {
   const blank = { stresses: Array(24).fill(undefined), seating: undefined };
   const loadsOf = (some: readonly LoadStep[]) => some.map(({ load }) => load);
 
-  test("one after another where the sheet is blank; a first stretch without stress is the seating", () => {
+  test("loads are numbered one after another if the sheet is blank; a first stretch without stress is the seating", () => {
     expect(loadsOf(numbered(steps, [25, 50, 100, 50], blank))).toEqual([1, 2, 3, 4]);
     expect(loadsOf(numbered(steps, [0, 50, 100, 50], blank))).toEqual([null, 1, 2, 3]);
     expect(loadsOf(numbered(steps, [5.1, 50, 100, 50], { ...blank, seating: 5 }))).toEqual([null, 1, 2, 3]);
   });
 
-  test("by the stresses of the sheet, in test order: reloading is not the first loading", () => {
+  test("loads are numbered by the stresses of the sheet, in test order: a reload is not taken for the first loading", () => {
     const sheet = { stresses: [25, 50, 100, 50, 25, 50, 100, 200], seating: undefined };
     expect(loadsOf(numbered(steps, [49.5, 101, 51, 199], sheet))).toEqual([2, 3, 4, 8]);
     expect(loadsOf(numbered(steps, [25, 75, 100, 50], sheet))).toEqual([1, null, 3, 4]);
   });
 
-  test("a load whose stress the sheet does not say yet takes the next that is blank", () => {
+  test("a load whose stress is not on the sheet yet takes the next load with a blank stress", () => {
     const stresses = [undefined, 50, undefined, 25, ...Array(20).fill(undefined)];
     expect(loadsOf(numbered(steps, [30, 50, 100, 25], { stresses, seating: undefined }))).toEqual([1, 2, 3, 4]);
     expect(loadsOf(numbered(steps.slice(0, 2), [25, 400], { stresses, seating: undefined }))).toEqual([4, 5]);
   });
 
-  test("the file's own numbers stand; one beyond the sheet is none", () => {
+  test("the numbers of the file are taken; a number beyond the sheet is not a load", () => {
     expect(loadsOf(numbered(steps, [], blank, [3, 4, 25, undefined]))).toEqual([3, 4, null, null]);
   });
 });
 
-test("a force becomes a stress by the lever and the ring; without a ring it stays unknown", () => {
+test("a force becomes a stress by the lever and the ring; without a ring the stress stays unknown", () => {
   const layout = { ...LAYOUT, loadKind: "force", loadUnit: "kg", lever: 10 } as Layout;
   // 1 kgf x 10 on 20 cm2 (50.463 mm): 98.0665 N / 2000 mm2 = 49.03 kPa.
   expect(stressOf(1, layout, "kPa", Math.sqrt((4 * 2000) / Math.PI))).toBeCloseTo(49.03325, 6);

@@ -1,4 +1,4 @@
-/** A generated file in any dialect gives back the test it was made from. */
+/** A generated file in any dialect is read back as the test that it was made from. */
 import fc from "fast-check";
 import { decode } from "../../../src/exchange/logger/decode";
 import { findLoads, levelOf, numbered, stressOf } from "../../../src/exchange/logger/loads";
@@ -18,12 +18,12 @@ const expectClose = (actual: readonly number[], expected: readonly number[]): vo
   actual.forEach((value, index) => expect(Math.abs(value - expected[index])).toBeLessThan(1e-6));
 };
 
-test("every reading, load and time comes back, whatever the dialect", () => {
+test("every reading, load and time is read back, in every dialect", () => {
   fc.assert(
     fc.property(tests, dialects, (known, dialect) => {
       const { bytes, layout } = write(known, dialect);
       const rows = finish(readRows(textOf(bytes), layout)).value;
-      // A last line without its end may look cut short: told, and used.
+      // A last line without a line break may look cut short: it gets a remark, and is used.
       expect(rows.faults.filter(({ kind }) => kind !== "midnight" && kind !== "maybe-cut")).toEqual([]);
       expect(rows.readings).toEqual(
         known.flatMap(({ readings }) => readings.map((reading) => (dialect.falling ? 20 - reading : reading))),
@@ -46,7 +46,7 @@ test("every reading, load and time comes back, whatever the dialect", () => {
   );
 });
 
-test("what the file says of itself is offered; what it does not say is left to be asked", () => {
+test("the parts of the layout that the file shows are offered; the others are left for the user", () => {
   fc.assert(
     fc.property(
       tests.filter((known) => known.reduce((sum, { seconds }) => sum + seconds.length, 0) > 12),

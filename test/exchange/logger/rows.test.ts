@@ -1,4 +1,4 @@
-/** Lines that cannot be used are told with their number, and nothing is mended. */
+/** Lines that cannot be used are listed with their number, and nothing is corrected. */
 import { linesOf } from "../../../src/exchange/logger/decode";
 import type { Layout } from "../../../src/exchange/logger/layout";
 import { readRows, type FaultKind } from "../../../src/exchange/logger/rows";
@@ -44,49 +44,49 @@ const FAULTY: readonly [string, string, FaultKind, number][] = [
   ["another reading at the same time", "0,1,50\n2,1.2,50\n2,1.3,50\n3,1.3,50\n", "same-time", 5],
 ];
 
-test.each(FAULTY)("%s is left out and told", (_, body, kind, line) => {
+test.each(FAULTY)("%s is left out and listed", (_, body, kind, line) => {
   const rows = read(body);
   expect(rows.faults).toEqual([{ line, kind, cell: expect.any(String) }]);
   expect(rows.lines).not.toContain(line);
   expect(rows.lines).toHaveLength(linesOf(body).lines.length - 1);
 });
 
-test("blank lines are passed over, and lines keep their numbers", () => {
+test("blank lines are skipped, and lines keep their numbers", () => {
   const rows = read("0,1,50\n\n,,\n1,1.1,50\n");
   expect(rows).toMatchObject({ lines: [3, 6], faults: [] });
 });
 
-test("a last line without its end that may be cut short is told, and used", () => {
+test("a last line without a line break that may be cut short is listed, and used", () => {
   const rows = read("0,1.000,50.0\n1,1.100,50.0\n2,1.200,5");
   expect(rows.faults).toEqual([{ line: 5, kind: "maybe-cut", cell: "2,1.200,5" }]);
   expect(rows.lines).toEqual([3, 4, 5]);
   expect(read("0,1.000,50.0\n1,1.100,50.0\n2,1.200,50.0").faults).toEqual([]);
 });
 
-test("a load that is missing is told; the reading counts", () => {
+test("a missing load is listed; the reading counts", () => {
   const rows = read("0,1,50\n1,1.1,OVER\n2,1.2,50\n");
   expect(rows.faults).toEqual([{ line: 4, kind: "no-load", cell: "OVER" }]);
   expect(rows.loads).toEqual([50, NaN, 50]);
 });
 
-test("a quotation mark that is never closed spoils its own line only", () => {
+test("a quotation mark that is never closed spoils only its own line", () => {
   const rows = read('0,1,50\n"1,1.1,50\n\n2,1.2,50\n3,1.3,50\n');
   expect(rows.lines).toEqual([3, 6, 7]);
   expect(rows.faults.map(({ line }) => line)).toEqual([4]);
 });
 
-test("one reading far off all others is told, and used", () => {
+test("a reading far from all others is listed, and used", () => {
   const body = Array.from({ length: 40 }, (_, i) => `${i},${i === 20 ? 7999 : 1 + i / 100},50`).join("\n");
   const rows = read(`${body}\n`);
   expect(rows.faults).toEqual([{ line: 23, kind: "far", cell: "7999" }]);
   expect(rows.lines).toHaveLength(40);
 });
 
-test("times that begin again begin a load only where the layout says so", () => {
+test("times that begin again begin a load only if the layout says so", () => {
   const body = "0,1,50\n5,1.1,50\n1440,1.2,50\n0,1.2,100\n5,1.3,100\n1440,1.4,100\n";
   expect(read(body, { timesRun: "load" })).toMatchObject({ restarts: [3], faults: [] });
   expect(read(body).faults.map(({ kind }) => kind)).toEqual(["back", "back", "same-time"]);
-  // A clock set back by an hour begins no load.
+  // A clock that was set back by an hour begins no load.
   const setBack = "0,1,50\n5,1.1,50\n1440,1.2,50\n1380,1.2,50\n1450,1.3,50\n";
   expect(read(setBack, { timesRun: "load" })).toMatchObject({ restarts: [], faults: [{ line: 6, kind: "back" }] });
 });
@@ -97,7 +97,7 @@ test("a clock without dates passes midnight", () => {
   expect(rows.faults.map(({ kind, line }) => [kind, line])).toEqual([["midnight", 4]]);
 });
 
-test("dates in a column of their own, times with am and pm", () => {
+test("dates in a column of their own, and times with am and pm, are read", () => {
   const rows = finish(
     readRows(linesOf("2024-02-28;11:59:00 pm;1,0;50\n2024-02-29;12:01:00 am;1,1;50\n"), {
       ...LAYOUT,
@@ -115,7 +115,7 @@ test("dates in a column of their own, times with am and pm", () => {
   expect(rows.readings).toEqual([1, 1.1]);
 });
 
-test("a long file is read in steps that tell how far it is", () => {
+test("a long file is read in steps that report the share done", () => {
   const body = Array.from({ length: 5500 }, (_, i) => `${i},${i / 1000},50`).join("\n");
   const { value, shares } = finish(readRows(linesOf(HEAD + body), LAYOUT));
   expect(value.lines).toHaveLength(5500);

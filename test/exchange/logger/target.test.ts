@@ -3,7 +3,7 @@ import { columnsFor, inputChanges, TARGET_NAMES, targetOf } from "../../../src/e
 import type { Layout } from "../../../src/exchange/logger/layout";
 import type { CellValue, SheetPlan } from "../../../src/workbook/port";
 
-/** What readNames gives of a plan's constants. */
+/** The constants of a plan, as readNames gives them. */
 function namesOf(plan: SheetPlan): Record<string, CellValue[][]> {
   const at = new Map(plan.cells.map((cell) => [`${cell.row},${cell.col}`, cell.value ?? ""]));
   return Object.fromEntries(
@@ -16,7 +16,7 @@ function namesOf(plan: SheetPlan): Record<string, CellValue[][]> {
 
 const LAYOUT = { readingUnit: "mm", sense: "fall" } as Layout;
 
-test("a blank sheet has room for 24 loads, its schedule is no reading, and its units are read", () => {
+test("a blank sheet has room for 24 loads, its time schedule counts as no readings, and its units are read", () => {
   const target = targetOf(namesOf(blankSheet("US")));
   expect(target.loads).toHaveLength(24);
   expect(target.loads.every(({ held, stress }) => held === 0 && stress === undefined)).toBe(true);
@@ -28,13 +28,13 @@ test("a blank sheet has room for 24 loads, its schedule is no reading, and its u
   });
 });
 
-test("a worked sheet says what it holds; its diameter comes in mm", () => {
+test("a filled sheet reports its readings; its diameter is given in mm", () => {
   const target = targetOf(namesOf(demoSheet("US")));
   expect(target.loads[0]).toMatchObject({ held: 15, stress: 0.125 });
   expect(target.diameter).toBeCloseTo(63.5, 1);
 });
 
-test("what the sheet's inputs must become is asked for, not done", () => {
+test("the cells that must change for the file are reported, not changed", () => {
   const target = targetOf(namesOf(blankSheet("US")));
   expect(inputChanges(target, LAYOUT, 1.25)).toEqual(
     [
@@ -49,7 +49,7 @@ test("what the sheet's inputs must become is asked for, not done", () => {
   expect(inputChanges(target, { ...LAYOUT, readingUnit: "div", sense: "rise" })).toEqual([]);
 });
 
-test("a load's columns are written over all that they held; stresses only where the sheet has none", () => {
+test("the columns of a load replace everything that they held; stresses are written only where the sheet has none", () => {
   const target = targetOf(namesOf(demoSheet("SI")));
   const blank = { ...target, loads: target.loads.map((load, index) => (index === 2 ? { held: 0, used: 0 } : load)) };
   const columns = columnsFor(blank, [
@@ -57,14 +57,14 @@ test("a load's columns are written over all that they held; stresses only where 
     { load: 3, times: [0], readings: [7], stress: 50.123456789 },
   ]);
   expect(Object.keys(columns).sort()).toEqual(["load_stress", "readings_01", "readings_03", "times_01", "times_03"]);
-  // What stood below, of a longer series, goes.
+  // The rest of a longer series that stood below is cleared.
   expect(columns.times_01).toEqual([0, 1, ...Array(13).fill("")]);
   expect(columns.readings_01).toEqual([5, 6, ...Array(13).fill("")]);
   expect(columns.readings_03).toEqual([7]);
   expect(columns.load_stress).toEqual([null, null, 50.1235]);
 });
 
-test("a row put into the load table moves the loads below it: stresses are read and written beside their own number", () => {
+test("a row put into the load table moves the loads below it: stresses are read and written beside their load number", () => {
   const found = namesOf(demoSheet("SI"));
   const moved = (name: string) => [...found[name].slice(0, 2), [""], ...found[name].slice(2)];
   const target = targetOf({ ...found, load_number: moved("load_number"), load_stress: moved("load_stress") });

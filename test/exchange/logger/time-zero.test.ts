@@ -5,17 +5,19 @@ import { timeZeroShown } from "../../../src/exchange/logger/time-zero";
 import { degreeOfConsolidation } from "../../../src/reduction/increment/fit/terzaghi";
 
 interface Made {
-  /** Minutes since each load was applied at which the logger writes a row, the row before the load at `pause` before it. */
+  /**
+   * Minutes after the start of each load at which the logger writes a row; the row before the load is `pause` earlier.
+   */
   readonly offsets: readonly number[];
   /** Minutes from the last row before the load to the load. */
   readonly pause: number;
   readonly t90: number;
   readonly noise: number;
-  /** Initial compression as the load comes on. */
+  /** Initial compression when the load is applied. */
   readonly jump?: number;
 }
 
-/** Three loads of Terzaghi's curve, readings of three decimals. */
+/** Three loads by Terzaghi's curve; readings have three decimals. */
 function rowsOf({ offsets, pause, t90, noise, jump = 0 }: Made): { rows: LoggerRows; steps: LoadStep[] } {
   const times = [0];
   const readings = [1];
@@ -42,18 +44,18 @@ function rowsOf({ offsets, pause, t90, noise, jump = 0 }: Made): { rows: LoggerR
 
 const geometric = (first: number): number[] => Array.from({ length: 22 }, (_, i) => first * 1.6 ** i);
 
-test("a row 4 s after the load, and one at the load: time counts from the last row before", () => {
+test("if rows stand at the load and 4 s after it, time counts from the last row before", () => {
   const { rows, steps } = rowsOf({ offsets: geometric(4 / 60), pause: 0, t90: 3, noise: 0.0005 });
-  // The logger writes a row as the load goes on: that row is the last one before the load.
+  // The logger writes a row when the load is applied: this row is the last one before the load.
   expect(timeZeroShown(rows, steps)).toMatchObject({ rule: "last row", loads: 3, of: 3 });
 });
 
-test("a row at the load, and the last row before it long ago: time counts from the first row", () => {
+test("if a row stands at the load, and the last row before it long ago, time counts from the first row", () => {
   const { rows, steps } = rowsOf({ offsets: [0, ...geometric(0.1)], pause: 15, t90: 5, noise: 0.0005 });
   expect(timeZeroShown(rows, steps)).toMatchObject({ rule: "before", loads: 3, of: 3 });
 });
 
-test("readings too coarse or too few decide nothing: time counts from the first row", () => {
+test("readings that are too coarse or too few decide nothing: time counts from the first row", () => {
   expect(
     timeZeroShown(
       ...(Object.values(rowsOf({ offsets: [1, 60, 1440], pause: 0.1, t90: 3, noise: 0 })) as [LoggerRows, LoadStep[]]),
@@ -65,7 +67,7 @@ test("readings too coarse or too few decide nothing: time counts from the first 
   });
 });
 
-test("the answer is right, or the first row, whatever the rate and the schedule", () =>
+test("the answer is right, or the first row, for every rate and schedule", () =>
   fc.assert(
     fc.property(
       fc.double({ min: 0.5, max: 60, noNaN: true }),
