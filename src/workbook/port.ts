@@ -134,6 +134,8 @@ export type NamedColumns = Readonly<Record<string, readonly (CellValue | null)[]
 export type CellContent = {
   readonly row: number;
   readonly col: number;
+  /** The number format that the cell gets, in Excel's spelling; absent, its own stays. */
+  readonly format?: string;
 } & (
   | {
       /** As a plan has it; `{'Other sheet'!name}` is a name of another sheet. */
@@ -268,8 +270,8 @@ export interface WorkbookPort {
    */
   fillNames(sheet: string, values: NamedColumns, blank?: readonly string[]): Promise<void>;
   /**
-   * Writes formulas and constants into cells of a sheet, in one step of undo where the host has such steps. Formats, notes and
-   * rules of the cells stay; a protected sheet takes them, and stays protected. Writes nothing, and says why, where a formula
+   * Writes formulas and constants into cells of a sheet, in one step of undo where the host has such steps. Formats (unless
+   * another is asked for), notes and rules of the cells stay; a protected sheet takes them, and stays protected. Writes nothing, and says why, where a formula
    * refers to a name without cells, where a cell has the format of text and is to hold a formula, and where a cell holds
    * something, unless `replace` says that it may be replaced.
    */

@@ -318,6 +318,11 @@ export class FakePort implements WorkbookPort {
           );
           writeCell(of, cell.row, cell.col, this.functions.get(formula) ?? "", formula);
         } else writeCell(of, cell.row, cell.col, cell.value);
+      for (const { row, col, format } of cells)
+        if (format !== undefined) {
+          const address = cellAddress(row, col);
+          of.cells.set(address, { value: "", ...of.cells.get(address), format });
+        }
       this.asked.push(`write ${cells.length} cells of ${sheet}`);
       this.tell("values");
     });

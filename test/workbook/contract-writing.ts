@@ -44,7 +44,8 @@ export function writingContract(host: Host): void {
       [
         "a formula reads the name of another sheet, and follows it",
         async (bench) => {
-          for (const _ of [1, 2]) await bench.port.insertSheet(RING);
+          await bench.port.insertSheet(RING);
+          await bench.port.insertSheet(RING);
           await bench.renameSheet("Ring 2", "Ring of load 2");
           await bench.port.writeCells("Sheet1", [
             { row: 0, col: 0, formula: "={'Ring'!ring}+1" },
@@ -57,7 +58,8 @@ export function writingContract(host: Host): void {
       [
         "a formula names the sheet whose name it refers to",
         async (bench) => {
-          for (const _ of [1, 2]) await bench.port.insertSheet(RING);
+          await bench.port.insertSheet(RING);
+          await bench.port.insertSheet(RING);
           await bench.port.nameCells("Sheet1", "both", "A1");
           await bench.port.writeCells("Sheet1", [{ row: 0, col: 0, formula: "={'Ring'!ring}+{'Ring 2'!wet}" }]);
           expect((await bench.port.readContents("Sheet1", ["both"])).both).toEqual([["='Ring'!ring+'Ring 2'!wet"]]);
@@ -77,6 +79,12 @@ export function writingContract(host: Host): void {
       );
       const [formatted, plain] = [await bench.cell("Ring", "B4"), await bench.cell("Ring", "B8")];
       expect([formatted.format, formatted.note, plain.format]).toEqual(["0.000", "Mass of the wet soil", ""]);
+    });
+
+    test("gives a cell a format where one is asked for", async () => {
+      const bench = await opened();
+      await bench.port.writeCells("Ring", [{ row: 10, col: 3, formula: "={wet}", format: "0.0%" }]);
+      expect((await bench.cell("Ring", "D11")).format).toBe("0.0%");
     });
 
     test("writes over nothing, unless it is said that the cells may be replaced", async () => {

@@ -31,6 +31,7 @@ import { checkPlan } from "../plan-check";
 import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../sheet-names";
 import { calledIn, freeNames, renameIn, type LocalNames } from "./names";
 import { TEXT_FORMAT, typed } from "./text";
+import { toEngineFormat } from "./formats";
 import { carryOut } from "./history";
 import { insertCommands } from "./insert";
 import { mayWrite, protectionOf, setProtection } from "./protection";
@@ -284,8 +285,9 @@ export class EmbeddedPort implements WorkbookPort {
         ...roomCommands(this.#model, sheetId, cells),
         ...cells.map((cell) => {
           const { row, col } = cell;
+          const format = cell.format === undefined ? (at(cell)?.format ?? "") : toEngineFormat(cell.format);
           // The format goes with the content: the engine takes over that of the cells that a formula refers to.
-          return { type: "UPDATE_CELL", sheetId, row, col, content: contentOf(cell), format: at(cell)?.format ?? "" };
+          return { type: "UPDATE_CELL", sheetId, row, col, content: contentOf(cell), format };
         }),
       ],
       `The sheet "${sheet}" could not be written`,

@@ -84,7 +84,12 @@ const contentOf = (cell: CellContent): CellValue =>
     : constant(cell.value);
 
 /** The contents of a run, and then its formats again: Excel gives a cell without a format that of the cells in its formula. */
-const stepOf = (sheet: Excel.Worksheet, { box, formats }: Run, contents: readonly CellValue[]): Step => ({
+const stepOf = (
+  sheet: Excel.Worksheet,
+  { box }: Run,
+  contents: readonly CellValue[],
+  formats: readonly string[],
+): Step => ({
   bytes: 2 * bytesOf(contents),
   act: () => {
     rangeOf(sheet, box).formulas = contents.map((content) => [content]);
@@ -122,10 +127,17 @@ export async function writeCells(
     try {
       await send(
         context,
-        runs.map((run) => stepOf(found, run, run.cells.map(contentOf))),
+        runs.map((run) =>
+          stepOf(
+            found,
+            run,
+            run.cells.map(contentOf),
+            run.cells.map(({ format }, row) => format ?? run.formats[row] ?? "General"),
+          ),
+        ),
       );
     } catch (error) {
-      for (const run of runs) await send(context, [stepOf(found, run, run.before)]).catch(() => undefined);
+      for (const run of runs) await send(context, [stepOf(found, run, run.before, run.formats)]).catch(() => undefined);
       throw told(error, `write into the sheet "${sheet}"`, "The cells were put back as they were: look at them.");
     }
   };
