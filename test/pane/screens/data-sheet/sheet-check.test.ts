@@ -48,7 +48,8 @@ const button = (name: string): HTMLButtonElement => {
 };
 const press = (name: string): Promise<void> => act(async () => button(name).click());
 const open = (): Promise<void> => act(async () => button(words.look).click());
-const items = (): string[] => [...place.querySelectorAll("li")].map(({ textContent }) => textContent ?? "");
+const items = (): string[] =>
+  [...place.querySelectorAll('ul[role="list"] li')].map(({ textContent }) => textContent ?? "");
 const status = (): string =>
   [...place.querySelectorAll('[role="status"], [role="alert"]')].map(({ textContent }) => textContent).join(" ");
 
