@@ -7,9 +7,11 @@ import { cellCalled, type NamedValues } from "../record/record";
 import type { Table } from "../specification/field";
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_PARTS } from "../specification/load-table";
+import { formatOf } from "../specification/measures";
 import { REMARKS, SECTIONS } from "../specification/main-page";
 import { PICK_TABLE } from "../specification/pick-table";
 import {
+  columnsBeside,
   NAMES_WITH_FORMULAS,
   neededFirst,
   placedFormulas,
@@ -172,6 +174,8 @@ const readingNames = (from: number): string[] => {
 export interface Naming {
   readonly name: string;
   readonly box: Box;
+  /** The number format of a cell that had none of its own. */
+  readonly format?: string;
 }
 
 /**
@@ -220,10 +224,11 @@ function layable(layout: Layout): string[] {
 
 const LOAD_COLUMNS = new Set(LOAD_PARTS.flatMap(namesOfTable));
 
-/** As many rows as the table of loads has, or the cells of one result. */
+/** As many rows as the columns have that stand beside the result in its table; in the rows of the loads for a result of loads. */
 function boxOfResult(name: string, { places }: Layout, { row, col }: Box): Box {
-  const table = LOAD_COLUMNS.has(name) ? places.get("load_stress") : undefined;
-  return table ? { row: table.row, col, rows: table.rows, cols: 1 } : { row, col, rows: 1, cols: 1, ...spillOf(name) };
+  const beside = columnsBeside(name).flatMap((one) => places.get(one) ?? [])[0];
+  if (!beside) return { row, col, rows: 1, cols: 1, ...spillOf(name) };
+  return { row: LOAD_COLUMNS.has(name) ? beside.row : row, col, rows: beside.rows, cols: 1 };
 }
 
 /**
@@ -249,7 +254,7 @@ export function workings(names: readonly SheetName[], values: NamedValues, at: B
   });
   const heading = ({ name, box }: Naming) => ({ row: box.row - 1, col: box.col, value: labelOf(name) });
   return {
-    namings: [...columns, ...singles],
+    namings: [...columns, ...singles].map((one) => ({ ...one, format: formatOfName(one.name, values) })),
     labels: [
       ...columns.filter(({ box }) => box.row > 0).map(heading),
       ...singles.map((one) =>
@@ -258,6 +263,13 @@ export function workings(names: readonly SheetName[], values: NamedValues, at: B
     ],
     area: [...columns, ...singles].map(({ box }) => box),
   };
+}
+
+/** Spilled tables have no format: each of their rows measures something else. */
+function formatOfName(name: string, { length_unit: unit }: NamedValues): string | undefined {
+  const measure = BY_NAME.get(name)?.measure;
+  const system = String(unit?.[0]?.[0] ?? "").toLowerCase() === "in" ? "US" : "SI";
+  return measure && !spillOf(name) ? formatOf(measure, system) : undefined;
 }
 
 const labelOf = (name: string): string => BY_NAME.get(name)?.label.trim() ?? name;

@@ -107,6 +107,12 @@ export function spillOf(name: string): { readonly rows: number; readonly cols: n
   return found?.of === "spill" ? { rows: found.rows, cols: found.cols } : undefined;
 }
 
+/** The columns of the table that a name is a column of; none for a single cell. */
+export function columnsBeside(name: string): readonly string[] {
+  const found = FORMULAS.get(name);
+  return found && "table" in found ? found.table.columns.map((column) => column.name) : [];
+}
+
 class Placing {
   readonly lacks = new Set<string>();
   readonly #layout: Layout;

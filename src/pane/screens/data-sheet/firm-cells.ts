@@ -131,11 +131,17 @@ export async function layOutWorkings(port: WorkbookPort): Promise<Done> {
   await port.writeCells(sheet, labels);
   for (const { name, box } of namings) await port.nameCells(sheet, name, plain(box));
   const { layout } = await lookAtSheet(port, sheet);
-  const isLaidOut = ({ row, col }: PlacedFormula): boolean =>
-    area.some((box) => row >= box.row && row < box.row + box.rows && col >= box.col && col < box.col + box.cols);
-  await port.writeCells(sheet, layout.unwritten.filter(isLaidOut));
+  const placeOf = (cell: PlacedFormula) => namings.find(({ box }) => isIn(cell, box));
+  const cells = layout.unwritten.flatMap((cell) => {
+    const naming = placeOf(cell);
+    return naming ? [{ ...cell, ...(naming.format && { format: naming.format }) }] : [];
+  });
+  await port.writeCells(sheet, cells);
   return { sheet, telling: { intent: "success", sentence: words.laidOut(namings.length, sheet) } };
 }
+
+const isIn = ({ row, col }: PlacedFormula, box: Box): boolean =>
+  row >= box.row && row < box.row + box.rows && col >= box.col && col < box.col + box.cols;
 
 /** The first of some cells that is not blank. */
 async function firstHeld(port: WorkbookPort, sheet: string, boxes: readonly Box[]): Promise<string | undefined> {
