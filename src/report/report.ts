@@ -3,17 +3,22 @@
  * display; texts are written when the report is made, and say so. Items that a standard requires and the sheet lacks
  * are listed, never left blank.
  */
+import { say, verbatim } from "../reduction/message";
 import { timeStamp } from "../workbook/time-stamp";
 import { ADD_IN_VERSION } from "../specification/versions";
 import type { SheetPlan } from "../workbook/port";
-import { gap, band, COLUMN_WIDTH, COLUMNS, layOut, paragraph, ROWS_PER_PAGE, type Block } from "./page/page";
+import { band, COLUMN_WIDTH, COLUMNS, gap, layOut, linesOf, paragraph, ROWS_PER_PAGE, type Block } from "./page/page";
+import { inFormula } from "./page/cells";
 import { figures, placeSeries, plotsOf } from "./sections/figures";
 import { missingItems, type Missing } from "./sections/required";
-import { conduct, identification, loadsOfTest, results, signatures, specimen, timesOfTest } from "./sections/data";
+import { conduct, identification, specimen } from "./sections/specimen";
+import { loadsOfTest, timesOfTest } from "./sections/loads";
+import { indices, interpretation } from "./sections/interpretation";
 import { DataCells, reportedLoads, type ReportSource } from "./page/source";
 import { state, STATE_COLUMNS, STATE_WIDTHS } from "./sections/state";
-import { interpretation, intervals, limits } from "./sections/uncertainty";
-import { bothWays, byHand, cautions, checks, methods, missing, remarks } from "./sections/words";
+import { caution, results, signatures, threeRemarks } from "./sections/summary";
+import { intervals, limits } from "./sections/uncertainty";
+import { byHand, cautions, checks, methods, missing, remarks } from "./sections/words";
 
 export type { KeptLimit, ReportSource } from "./page/source";
 export { LIMIT_NAMES, byOf, whyOf } from "./sections/uncertainty";
@@ -32,112 +37,140 @@ export const missingFromReport = (source: Omit<ReportSource, "now" | "preparedBy
   return missingItems(cells, loads, plotsOf(cells, loads).reasons);
 };
 
-/** The first lines: what the sheet is, whether it is up to date, how it was made, and what it lacks. */
-function title(source: ReportSource, stateLine: Block, lacking: readonly Missing[]): Block[] {
+/** The first lines: what this is, whether it is still true, how it was made, what it lacks. */
+function title(cells: DataCells, stateLine: Block, lacking: readonly Missing[]): Block[] {
+  const t = cells.words;
+  const { source } = cells;
   const required = lacking.filter(({ isRequired }) => isRequired).length;
-  const lack = required
-    ? `${required} required ${required === 1 ? "item is" : "items are"} missing: see the last part, "Missing from this report".`
-    : "No required item is missing.";
+  const lack =
+    required === 0
+      ? say`No required item is missing.`
+      : required === 1
+        ? say`1 required item is missing: see the last part.`
+        : say`${required} required items are missing: see the last part.`;
   const made = timeStamp(source.now);
-  const by = source.preparedBy.trim() || "(not said)";
+  const by = source.preparedBy.trim() || t(say`(not said)`);
   return [
     {
       rows: 1,
       cells: [
-        { row: 0, col: 0, kind: "title", value: "One-dimensional consolidation test, incremental loading: report" },
+        {
+          row: 0,
+          col: 0,
+          kind: "title",
+          value: t(say`One-dimensional consolidation test, incremental loading: report`),
+        },
       ],
     },
     stateLine,
     {
       rows: 2,
       cells: [
-        { row: 0, col: 0, kind: "label", value: "Data sheet" },
+        { row: 0, col: 0, kind: "label", value: t(say`Data sheet`) },
         { row: 0, col: 2, kind: "result", value: source.sheet },
-        { row: 0, col: 6, kind: "label", value: "Prepared by" },
+        { row: 0, col: 6, kind: "label", value: t(say`Prepared by`) },
         { row: 0, col: 8, kind: "result", value: by },
-        { row: 1, col: 0, kind: "label", value: "Made on" },
+        { row: 1, col: 0, kind: "label", value: t(say`Made on`) },
         { row: 1, col: 2, kind: "result", value: made },
-        { row: 1, col: 4, kind: "remark", value: lack },
+        { row: 1, col: 6, kind: "remark", value: t(lack) },
       ],
       names: {
         [REPORT_OF]: { row: 0, col: 2, rows: 1, cols: 1 },
         report_prepared_by: { row: 0, col: 8, rows: 1, cols: 1 },
         report_made: { row: 1, col: 2, rows: 1, cols: 1 },
-        report_lack: { row: 1, col: 4, rows: 1, cols: 1 },
+        report_lack: { row: 1, col: 6, rows: 1, cols: 1 },
       },
     },
-    ...paragraph(
-      `Numbers are live: they follow the data sheet, rounded once, where they are shown. Sentences (remarks, checks, methods, what is missing) are a snapshot of ${made}.`,
-      { kind: "note" },
-    ),
+    gap,
   ];
 }
 
-/** The head of every page except the first. */
+/** What of the report follows the data sheet, and what does not. */
+const snapshot = (cells: DataCells): Block[] =>
+  paragraph(
+    cells.words(
+      say`Numbers are live: they follow the data sheet, rounded once, where they are shown. Sentences (remarks, checks, methods, what is missing) are a snapshot of ${verbatim(timeStamp(cells.source.now))}.`,
+    ),
+    { kind: "note" },
+  );
+
+/** Stands at the top of every page but the first. */
 function head(cells: DataCells): Block {
   const parts = ["report_number", "project", "boring", "sample", "specimen"].flatMap((name) => cells.at(name) ?? []);
   const joined = parts.map((reference) => `IF(${reference}="","",${reference}&"  |  ")`).join("&");
+  const words = cells.words(say`consolidation test: report`);
   return {
     rows: 2,
     cells: [
-      {
-        row: 0,
-        col: 0,
-        kind: "note",
-        ...(joined ? { formula: `=${joined}&"consolidation test: report"` } : { value: "Consolidation test: report" }),
-      },
+      { row: 0, col: 0, kind: "note", ...(joined ? { formula: `=${joined}&${inFormula(words)}` } : { value: words }) },
     ],
   };
 }
 
-/**
- * The report of a data sheet. Its name is the next free one of "Report Sheet": an earlier report is never overwritten.
- */
+/** Rows that the curve covers on the first page: what the page has left. */
+function rowsOfCurve(source: ReportSource, others: readonly Block[]): number {
+  const used = linesOf(others);
+  // The heading of the results and the blank row below them.
+  return Math.min(MOST_CURVE_ROWS, Math.floor(ROWS_PER_PAGE[source.paper] - used - 2));
+}
+/** A curve higher than this is no easier to read. */
+const MOST_CURVE_ROWS = 36;
+
+/** The report of a data sheet. Its name is the next free one of "Report Sheet": an older report is never written over. */
 export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: readonly Missing[] } {
   const cells = new DataCells(source);
   const loads = reportedLoads(cells);
   const plots = plotsOf(cells, loads);
   const lacking = missingItems(cells, loads, plots.reasons);
   const current = state(cells, loads);
-  const placed = placeSeries(plots, STATE_COLUMNS + 1);
+  const placed = placeSeries(cells, plots, STATE_COLUMNS + 1);
+  const before = [...title(cells, current.line, lacking), ...identification(cells)];
+  const after = [...threeRemarks(cells, lacking), ...signatures(cells), ...caution(cells)];
+  const chart = plots.compression && placed.chart(plots.compression);
+  const none = say`The data sheet has no load with a stress or readings.`;
   const blocks: Block[] = [
-    ...title(source, current.line, lacking),
-    ...identification(cells),
-    ...specimen(cells),
-    ...results(cells, loads),
-    ...signatures(cells),
+    ...before,
+    ...results(cells, loads, { chart, rows: rowsOfCurve(source, [...before, ...after]) }),
+    ...after,
     { ...gap, newPage: true },
+    ...snapshot(cells),
+    ...specimen(cells),
     ...conduct(cells, loads),
     ...(loads.length
-      ? [...loadsOfTest(cells, loads), ...timesOfTest(cells, loads)]
-      : [band("Loads"), ...paragraph("The data sheet has no load with a stress or readings."), gap]),
+      ? loadsOfTest(cells, loads)
+      : [band(cells.words(say`Loads`)), ...paragraph(cells.words(none)), gap]),
+    // Text between tables and plots fills the pages: it may go on over their ends.
+    ...remarks(cells, loads),
+    ...(loads.length ? timesOfTest(cells, loads) : []),
+    ...indices(cells),
     ...interpretation(cells),
     ...limits(cells, source.limits),
     ...intervals(cells, loads),
-    ...figures(plots, placed, source.paper),
-    { ...gap, newPage: true },
-    ...remarks(cells, loads),
     ...byHand(cells),
-    ...bothWays(cells, loads),
     ...checks(cells),
+    ...figures(cells, plots, placed),
     ...methods(cells, loads),
-    ...cautions(),
-    ...missing(lacking),
+    ...cautions(cells),
+    ...missing(cells, lacking),
   ];
   const laid = layOut(blocks, ROWS_PER_PAGE[source.paper], head(cells));
   const widths = Object.fromEntries(Array.from({ length: COLUMNS }, (_, col) => [col, COLUMN_WIDTH]));
+  const rows = Math.max(laid.rows, current.rows, placed.rows);
   const plan: SheetPlan = {
-    name: `Report ${source.sheet}`.slice(0, LONGEST_NAME).trim(),
-    rows: Math.max(laid.rows, current.rows, placed.rows),
+    name: `${cells.words(say`Report`)} ${source.sheet}`.slice(0, LONGEST_NAME).trim(),
+    rows,
     cols: placed.right,
     cells: [...laid.cells, ...current.cells, ...placed.cells],
     names: { ...laid.names, ...current.names },
     merges: laid.merges,
     columnWidths: { ...widths, ...STATE_WIDTHS },
+    rowHeights: Object.fromEntries(laid.heights.entries()),
     freezeRows: 0,
     pages: laid.pages,
     paper: source.paper,
-    footer: `Report of ${source.sheet}, Clayledger ${ADD_IN_VERSION}`.replaceAll("&", "&&"),
+    footer: cells
+      .words(say`Report of ${verbatim(source.sheet)}, Clayledger ${verbatim(ADD_IN_VERSION)}`)
+      .replaceAll("&", "&&"),
     isProtected: true,
     charts: laid.charts,
   };

@@ -43,7 +43,7 @@ export interface Reported {
   readonly sheet: string;
   readonly report: string;
   readonly plan: SheetPlan;
-  readonly missing: readonly { readonly item: number; readonly isRequired: boolean; readonly sentence: string }[];
+  readonly missing: ReturnType<typeof reportSheet>["missing"];
 }
 
 /** A data sheet with its report. */

@@ -1,13 +1,56 @@
-/** Numbers of the data sheet in the report: live formulas, rounded once, for display, by their number formats. */
+/** Numbers of the data sheet as the report shows them: live formulas, rounded once, at display, by their number formats. */
+import { LUNNE_NAMES } from "../../reduction/curve/sample-quality";
+import { english, say, verbatim, type Message, type Verbatim } from "../../reduction/message";
 import type { CellPlan } from "../../workbook/port";
 import type { DataCells } from "./source";
 
 /** Stands in the place of a value that the data sheet does not have; the report says what is missing and why. */
 export const NOTHING = "-";
 
-/** A formula that shows a cell, or "-" if the cell is blank. */
-export const shownFormula = (reference: string): string =>
-  `=IFERROR(IF(${reference}="","${NOTHING}",${reference}),"error")`;
+/** A text as a formula holds it: in quotation marks, those within it doubled. */
+export const inFormula = (text: string): string => `"${text.replaceAll('"', '""')}"`;
+
+/** An expression within a message that a formula tells: "\u0001" stands around it. */
+export const live = (expression: string): Verbatim => verbatim(`\u0001${expression}\u0001`);
+
+/** The formula of a worded message with `live` expressions in it: ="Load "&A1&" is out". */
+export const toldFormula = (text: string): string =>
+  `=${text
+    .split("\u0001")
+    .map((part, index) => (index % 2 ? part : part && inFormula(part)))
+    .filter(Boolean)
+    .join("&")}`;
+
+const BRANCHES = [say`loading`, say`unloading`, say`wetting`];
+/** Words that cells of the data sheet choose among, by the cell's name. */
+const CHOICES: Readonly<Record<string, readonly Message[]>> = {
+  specific_gravity_basis: [say`measured`, say`assumed`],
+  drainage: [say`double`, say`single`],
+  load_branch: BRANCHES,
+  load_mark: [say`inundated`],
+  curve_point: [say`end`],
+  quality_class: Object.values(LUNNE_NAMES),
+};
+
+/** A cell's own word in the report's language; another text stays as it is. */
+function worded(cells: DataCells, reference: string, name: string | undefined): string {
+  const others = (CHOICES[name ?? ""] ?? []).filter((choice) => cells.words(choice) !== english(choice));
+  return others.reduceRight(
+    (otherwise, choice) =>
+      `IF(${reference}=${inFormula(english(choice))},${inFormula(cells.words(choice))},${otherwise})`,
+    reference,
+  );
+}
+
+/** What stands where a cell of the data sheet shows an error. */
+const errorOf = (cells: DataCells): string => inFormula(cells.words(say`error`));
+
+/** Shows a cell of a name as it is, "-" where it is blank; words that the sheet has to choose from in the report's language. */
+export const shownFormula = (cells: DataCells, reference: string, name?: string): string =>
+  `=IFERROR(IF(${reference}="","${NOTHING}",${worded(cells, reference, name)}),${errorOf(cells)})`;
+
+/** Shows what an expression gives. */
+export const orError = (cells: DataCells, expression: string): string => `=IFERROR(${expression},${errorOf(cells)})`;
 
 /**
  * A formula that shows an expression, or "-" if one of the cells that it needs is blank; undefined if the sheet lacks
@@ -114,7 +157,7 @@ export function shownCell(cells: DataCells, shown: Shown, row: number, col: numb
       : formula !== undefined
         ? { formula }
         : reference !== undefined
-          ? { formula: shownFormula(reference) }
+          ? { formula: shownFormula(cells, reference, name) }
           : { value: NOTHING };
   return { row, col, kind: "result", ...(format ? { format } : {}), align: isText ? "left" : "right", ...content };
 }

@@ -3,21 +3,33 @@
  * of rows.
  */
 import type { Box, CellPlan, ChartPlan } from "../../workbook/port";
-import { wrapped } from "./text";
+import { pointsOf, wrapped } from "./text";
 
 export const COLUMNS = 12;
-export const COLUMN_WIDTH = 8;
-/** Width of a column, and average width of a letter of running text, in pixels of Excel's default font. */
-const COLUMN_PIXELS = COLUMN_WIDTH * 7 + 5;
-const LETTER_PIXELS: Readonly<Partial<Record<CellPlan["kind"], number>>> = { result: 7, note: 5.9 };
-/** A safe number of letters of running text from a column to the edge of the page. */
-export const lettersFrom = (col: number, kind: CellPlan["kind"] = "label", until = COLUMNS): number =>
-  Math.floor(((until - col) * COLUMN_PIXELS) / (LETTER_PIXELS[kind] ?? 6.6));
+export const COLUMN_WIDTH = 8.3;
+/** A column's width in points, as Excel makes it of so many characters of its default font. */
+const COLUMN_POINTS = (Math.round(COLUMN_WIDTH * 7 + 5) * 72) / 96;
+/** Space within a cell, left and right together; and the share of what is left that a line may fill: printers differ. */
+const PADDING = 4;
+const FILLED = 0.97;
+
+/** Room for running text from a column to another, in points. */
+export const roomFrom = (col: number, until = COLUMNS): number => ((until - col) * COLUMN_POINTS - PADDING) * FILLED;
+
+/** Whether a text fits on one line from a column to another. */
+export const fits = (text: string, kind: CellPlan["kind"], col: number, until = COLUMNS): boolean =>
+  pointsOf(text, kind) <= roomFrom(col, until);
+
+/** Height of every row but the first, in points: one line of the sheets' font. */
+export const ROW_HEIGHT = 11.25;
+/** Height of the first row, which holds the title. */
+export const TITLE_HEIGHT = 18;
 
 /**
- * Rows of Excel's default height on a page, at the scale of the page's width: A4 is narrower and longer than Letter.
+ * Rows that a page holds at the page's width: A4 is narrower and longer than Letter. One row more would still fit by the narrowest
+ * of both hosts' margins; the first page needs it for its title.
  */
-export const ROWS_PER_PAGE = { A4: 53, Letter: 48 } as const;
+export const ROWS_PER_PAGE = { A4: 72, Letter: 65 } as const;
 
 /** Rows that stay together; rows are counted from the top of the block. */
 export interface Block {
@@ -30,6 +42,14 @@ export interface Block {
   readonly withNext?: boolean;
   /** Begins a page. */
   readonly newPage?: boolean;
+  /** Of a block that may go on over the end of a page: the least rows that stand before it, and both parts. */
+  readonly split?: {
+    readonly least: number;
+    /** The first part has at most so many rows; the second one repeats the headings. */
+    readonly at: (rows: number) => readonly [Block, Block];
+  };
+  /** Of a block of charts, which may be lower than it is: the least rows, and the block in so many. */
+  readonly lower?: { readonly least: number; readonly to: (rows: number) => Block };
 }
 
 export interface LaidOut {
@@ -39,46 +59,71 @@ export interface LaidOut {
   readonly charts: ChartPlan[];
   readonly merges: Box[];
   readonly pages: Box[];
+  /** Points, row by row. */
+  readonly heights: number[];
 }
+
+/** A blank row between two parts is half as high as a line. */
+const isGap = (block: Block): boolean => block.cells.length === 0 && !block.charts;
+/** Height of a block in lines of text, with the blocks that it may be cut or lowered to. */
+const lines = (block: Block): number => (isGap(block) ? block.rows / 2 : block.rows);
+/** The same of blocks one below the other. */
+export const linesOf = (blocks: readonly Block[]): number => blocks.reduce((sum, block) => sum + lines(block), 0);
 
 const down = <T extends { readonly row: number }>(one: T, rows: number): T => ({ ...one, row: one.row + rows });
 
 /** Lays the blocks out on pages; every page except the first begins with `head`. */
 export function layOut(blocks: readonly Block[], rowsPerPage: number, head: Block): LaidOut {
-  const laid: LaidOut = { rows: 0, cells: [], names: {}, charts: [], merges: [], pages: [] };
-  let [top, row] = [0, 0];
+  const laid: LaidOut = { rows: 0, cells: [], names: {}, charts: [], merges: [], pages: [], heights: [] };
+  let [top, row, filled] = [0, 0, 0];
   const place = (block: Block): void => {
     laid.cells.push(...block.cells.map((cell) => down(cell, row)));
     for (const [name, box] of Object.entries(block.names ?? {})) laid.names[name] = down(box, row);
     for (const chart of block.charts ?? []) laid.charts.push({ ...chart, box: down(chart.box, row) });
     laid.merges.push(...(block.merges ?? []).map((box) => down(box, row)));
+    const height = (ROW_HEIGHT * lines(block)) / block.rows;
+    laid.heights.push(...Array<number>(block.rows).fill(height));
     row += block.rows;
+    filled += lines(block);
   };
   const endPage = (): void => {
     if (row > top) laid.pages.push({ row: top, col: 0, rows: row - top, cols: COLUMNS });
     top = row;
+    filled = 0;
   };
-  /** Rows of a block and of all blocks that must stay with it. */
+  /** Lines of a block with all that must stay with it. */
   const together = (from: number): number => {
     let rows = 0;
     for (let i = from; i < blocks.length; i++) {
-      rows += blocks[i].rows;
-      if (!blocks[i].withNext) break;
+      const block = blocks[i];
+      if (!block) break;
+      rows += block.split?.least ?? block.lower?.least ?? lines(block);
+      if (!block.withNext) break;
     }
     return rows;
   };
   blocks.forEach((block, index) => {
     const isFirst = row === top;
-    const follows = index > 0 && blocks[index - 1].withNext;
-    if (!isFirst && (block.newPage || (!follows && row - top + together(index) > rowsPerPage))) {
+    const follows = blocks[index - 1]?.withNext === true;
+    if (!isFirst && (block.newPage || (!follows && filled + together(index) > rowsPerPage))) {
       endPage();
       place(head);
     }
-    // A blank row at the top of a page is dropped.
-    if (block.cells.length === 0 && !block.charts && row - top <= head.rows) return;
-    place(block);
+    // A blank row at the top of a page says nothing.
+    if (isGap(block) && row - top <= head.rows) return;
+    let rest = block;
+    while (rest.split && filled + rest.rows > rowsPerPage) {
+      const [part, remainder] = rest.split.at(Math.floor(rowsPerPage - filled));
+      place(part);
+      endPage();
+      place(head);
+      rest = remainder;
+    }
+    const left = Math.floor(rowsPerPage - filled);
+    place(rest.lower && rest.rows > left ? rest.lower.to(left) : rest);
   });
   endPage();
+  laid.heights[0] = TITLE_HEIGHT;
   return { ...laid, rows: row };
 }
 
@@ -95,9 +140,12 @@ export function band(title: string, options: { withNext?: boolean; newPage?: boo
   return { rows: 1, cells, withNext: true, ...options };
 }
 
-/** Running text, one block per line, so that any line may go to the next page; `lead` stands before the first line. */
-export function paragraph(text: string, { col = 0, lead = "", kind = "label" as CellPlan["kind"] } = {}): Block[] {
-  const lines = wrapped(text, lettersFrom(col, kind));
+/** Running text, every line a row that may go to the next page; a lead stands before the first. */
+export function paragraph(
+  text: string,
+  { col = 0, until = COLUMNS, lead = "", kind = "label" as CellPlan["kind"] } = {},
+): Block[] {
+  const lines = wrapped(text, roomFrom(col, until), (piece) => pointsOf(piece, kind));
   return lines.map((line, index): Block => ({
     rows: 1,
     cells: [
@@ -109,6 +157,25 @@ export function paragraph(text: string, { col = 0, lead = "", kind = "label" as 
   }));
 }
 
-/** Paragraphs, each with a mark in front. */
-export const list = (texts: readonly string[], mark = "-"): Block[] =>
-  texts.flatMap((text, index) => paragraph(text, { col: 1, lead: mark === "1" ? `${index + 1}.` : `      ${mark}` }));
+/** The mark in front of a paragraph of a list stands in the last part of the first column. */
+const MARK = "              -";
+
+/** Paragraphs with a mark in front of each. */
+export const list = (texts: readonly string[]): Block[] =>
+  texts.flatMap((text) => paragraph(text, { col: 1, lead: MARK }));
+
+/** The same, two abreast where both are short. */
+export function listAbreast(texts: readonly string[]): Block[] {
+  const half = COLUMNS / 2;
+  const blocks: Block[] = [];
+  for (let index = 0; index < texts.length; index++) {
+    const [left, right] = [texts[index] ?? "", texts[index + 1]];
+    if (right !== undefined && fits(left, "label", 1, half) && fits(right, "label", half)) {
+      const [block] = paragraph(left, { col: 1, lead: MARK });
+      const cells: CellPlan[] = [...(block?.cells ?? []), { row: 0, col: half, kind: "label", value: `-  ${right}` }];
+      blocks.push({ rows: 1, cells });
+      index++;
+    } else blocks.push(...paragraph(left, { col: 1, lead: MARK }));
+  }
+  return blocks;
+}

@@ -1,7 +1,7 @@
-/** The source of a report: the cells of a data sheet by their names, for its values and formulas. */
-import { type Message } from "../../reduction/message";
+/** What a report is made from, and where its formulas find it: the cells of a data sheet, by their names. */
+import { english, say, verbatim, type Message, type Value } from "../../reduction/message";
 import { columnLetters, quoted } from "../../workbook/address";
-import { cellCalled, type NamedValues, type TestRecord } from "../../record/record";
+import { cellNamed, type NamedValues, type TestRecord } from "../../record/record";
 import type { Answered } from "../../checks";
 import type { Box, CellValue, SheetName } from "../../workbook/port";
 
@@ -14,15 +14,19 @@ export interface ReportSource {
   readonly values: NamedValues;
   readonly record: TestRecord;
   readonly answered: readonly Answered[];
-  /** A reviewer's answers to checks, by the id of the check. */
-  readonly acknowledged?: Readonly<Record<string, string>>;
-  /** Findings on the cells, in sentences: overwritten formulas, hidden rows, numbers stored as text. */
+  /** What a reviewer has said of a check, by its id. */
+  readonly acknowledged?: Readonly<Record<string, Message>>;
+  /** What befell the cells, in sentences: formulas typed over, hidden rows, numbers stored as text. */
   readonly cellFindings?: readonly Message[];
   /** Limits of checks that the firm has changed, each with who and why. */
-  readonly changedLimits?: readonly string[];
-  /** Limits of error from an earlier report of this sheet, which this report keeps. */
+  readonly changedLimits?: readonly Message[];
+  /** Limits of an earlier report of this sheet, which this one takes over. */
   readonly limits?: Readonly<Record<string, KeptLimit>>;
   readonly paper: "A4" | "Letter";
+  /** What the compression curve of the first page is drawn in: void ratio, unless strain is asked for. */
+  readonly curve?: "e" | "strain";
+  /** Words a message in the report's language; in English, if it is left out. */
+  readonly inWords?: (value: Value) => string;
   readonly preparedBy: string;
   /** Time of the report, local time. */
   readonly now: Date;
@@ -38,9 +42,12 @@ export interface KeptLimit {
 /** The cells of a data sheet, for the formulas of a report. */
 export class DataCells {
   readonly #boxes = new Map<string, Box>();
+  /** A message in the language of the report. */
+  readonly words: (value: Value) => string;
 
   constructor(readonly source: ReportSource) {
-    // The names of the sheet come first, and take precedence over names of the workbook.
+    this.words = source.inWords ?? english;
+    // The sheet's own names come first, and rule over names of the workbook.
     for (const { name, place } of source.names)
       if (place !== "lost" && !this.#boxes.has(name)) this.#boxes.set(name, place);
   }
@@ -65,6 +72,14 @@ export class DataCells {
     const box = this.#boxes.get(name);
     const first = this.at(name);
     return box && (box.rows === 1 ? first : `${first}:$${columnLetters(box.col)}$${box.row + box.rows}`);
+  }
+
+  /** Some rows of a column of a name's cells, all counted from 0. */
+  rowsOf(name: string, first: number, last: number, col: number): string | undefined {
+    const box = this.#boxes.get(name);
+    if (!box || last >= box.rows || col >= box.cols) return undefined;
+    const column = columnLetters(box.col + col);
+    return `${quoted(this.source.sheet)}!$${column}$${box.row + first + 1}:$${column}$${box.row + last + 1}`;
   }
 
   /** All cells of a name. */
@@ -103,9 +118,13 @@ export class DataCells {
   }
 }
 
-/** "Ring + dry soil (ring_and_dry), cell C21", or that the sheet has no such cell. */
-export const called = (cells: DataCells, name: string, row?: number): string =>
-  `${cellCalled(name)}, ${cells.has(name) ? `cell ${cells.place(name, row)}` : "no cell of this name on the sheet"}`;
+/** "Ring + dry soil (ring_and_dry), cell C21", or that there is no such cell. */
+export function called(cells: DataCells, name: string, row?: number): Message {
+  const place = cells.place(name, row);
+  return place === undefined
+    ? say`${cellNamed(name)}, no cell of this name on the sheet`
+    : say`${cellNamed(name)}, cell ${verbatim(place)}`;
+}
 
 /** A load of the test, with its row of the load table, from 0. */
 export interface ReportedLoad {

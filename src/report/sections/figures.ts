@@ -1,55 +1,68 @@
 /**
- * The plots of the report: two or three on a page, time curves eight on a page. Their series are live formulas in
- * columns of the report sheet, beside its pages, so that the report is one sheet: it is made completely, or not at all.
+ * The plots of the report. Their series are live formulas in columns of the report's own sheet, beside its pages, so that the
+ * report is one sheet: it is made whole, or not at all.
  */
-import { english } from "../../reduction/message";
+import { digits, say, verbatim, type Message } from "../../reduction/message";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
-import { band, COLUMNS, gap, paragraph, ROWS_PER_PAGE, type Block } from "../page/page";
+import { band, COLUMNS, gap, paragraph, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 import { blockRows, chartOf, placeBlock, type SeriesBlock } from "../charts/series-block";
 import { seriesOf, type DataPlot } from "../charts/series";
 
-const ACROSS = 2;
-const DOWN = 4;
+/** Time curves side by side, and larger plots. */
+const ACROSS = 4;
+const LARGE_ACROSS = 2;
+/** Rows of a time curve, and of a larger plot: a page of Letter is shorter. */
+const ROWS = { A4: 10, Letter: 9 } as const;
+const LARGE_ROWS = { A4: 18, Letter: 15 } as const;
 
 export interface ReportPlots {
-  readonly compression?: SeriesBlock;
-  readonly cv?: SeriesBlock;
-  readonly cAlpha?: SeriesBlock;
-  /** One for each load with readings, in test order. */
+  /** In what the report's curve is drawn in, and in the other: strain for void ratio, void ratio for strain. */
+  readonly compression?: SeriesBlock | undefined;
+  readonly other?: SeriesBlock | undefined;
+  readonly cv?: SeriesBlock | undefined;
+  readonly cAlpha?: SeriesBlock | undefined;
+  /** One for each load with readings, in order. */
   readonly times: readonly SeriesBlock[];
-  /** Why a plot is missing that a report should have. */
-  readonly reasons: readonly string[];
+  /** Why a plot that a report should have is not there. */
+  readonly reasons: readonly Message[];
+}
+
+/** The title of a small plot: the page has boring and sample at its head. */
+function titleOf(cells: DataCells, { number, row }: Pick<ReportedLoad, "number" | "row">): string {
+  const stress = cells.number("load_stress", row);
+  const load = say`Load ${number}`;
+  return cells.words(
+    stress === undefined ? load : say`${load}, ${digits(stress, 4)} ${verbatim(cells.text("stress_unit"))}`,
+  );
 }
 
 /** The plots of a data sheet; each time curve has the construction that reduces its load. */
 export function plotsOf(cells: DataCells, loads: readonly ReportedLoad[]): ReportPlots {
-  const { sheet, names, values } = cells.source;
-  const reasons: string[] = [];
-  const made = (plot: DataPlot, what: string, isRequired = true): SeriesBlock | undefined => {
+  const { sheet, names, values, curve = "e" } = cells.source;
+  const reasons: Message[] = [];
+  const made = (plot: DataPlot, what: Message, isRequired = true): SeriesBlock | undefined => {
     const block = seriesOf({ sheet, names, values }, plot);
     if (block.ok) return block.value;
-    if (isRequired) reasons.push(`${what}: ${english(block.reason)}`);
+    if (isRequired) reasons.push(say`${what}: ${block.reason}`);
     return undefined;
   };
-  const compression =
-    made(
-      { plot: "compression", value: "e", method: "casagrande" },
-      "compression curve with Casagrande's lines",
-      false,
-    ) ?? made({ plot: "compression", value: "e" }, "compression curve");
-  const cv = made({ plot: "cv", by: "both" }, "cv against stress");
-  const cAlpha = made({ plot: "c alpha" }, "C alpha against stress", false);
-  const times = loads
-    .filter(({ readings }) => readings > 0)
-    .flatMap(({ number, row }) => {
-      const chosen = cells.text("load_method", row) || cells.text("time_method");
-      const plot = chosen === "root time" ? "root time" : "log time";
-      return made({ plot, load: number }, `time curve of load ${number}`) ?? [];
-    });
-  if (times.length === 0 && !reasons.some((reason) => reason.startsWith("time curve")))
-    reasons.push("time curves: no load has readings");
-  return { compression, cv, cAlpha, times, reasons };
+  const curveIn = (value: "e" | "strain", isRequired: boolean): SeriesBlock | undefined =>
+    made({ plot: "compression", value, method: "casagrande" }, say`compression curve with Casagrande's lines`, false) ??
+    made({ plot: "compression", value }, say`compression curve`, isRequired);
+  const compression = curveIn(curve, true);
+  const other = curveIn(curve === "e" ? "strain" : "e", false);
+  const cv = made({ plot: "cv", by: "both" }, say`cv against stress`);
+  const cAlpha = made({ plot: "c alpha" }, say`C alpha against stress`, false);
+  const read = loads.filter(({ readings }) => readings > 0);
+  const times = read.flatMap(({ number, row }) => {
+    const chosen = cells.text("load_method", row) || cells.text("time_method");
+    const plot = chosen === "root time" ? "root time" : "log time";
+    const block = made({ plot, load: number }, say`time curve of load ${number}`);
+    return block ? { ...block, title: titleOf(cells, { number, row }) } : [];
+  });
+  if (read.length === 0) reasons.push(say`time curves: no load has readings`);
+  return { compression, other, cv, cAlpha, times, reasons };
 }
 
 /** The series of a plot in the columns beside the pages, and its chart. */
@@ -64,10 +77,10 @@ export interface Placed {
 /** First row of the series, below their note. */
 const TOP = 2;
 
-/** Lays the series of all plots out side by side, from a column on. */
-export function placeSeries(plots: ReportPlots, left: number): Placed {
-  const { compression, cv, cAlpha, times } = plots;
-  const blocks = [compression, cv, cAlpha, ...times].filter((block) => block !== undefined);
+/** Lays the series of all plots side by side from a column on. */
+export function placeSeries(cells: DataCells, plots: ReportPlots, left: number): Placed {
+  const { compression, other, cv, cAlpha, times } = plots;
+  const blocks = [compression, other, cv, cAlpha, ...times].filter((block) => block !== undefined);
   const corners = new Map<SeriesBlock, { row: number; col: number }>();
   let col = left;
   for (const block of blocks) {
@@ -78,7 +91,9 @@ export function placeSeries(plots: ReportPlots, left: number): Placed {
     row: 0,
     col: left,
     kind: "note",
-    value: "What the plots are drawn from, not printed. A point that does not show has #N/A for its y, on purpose.",
+    value: cells.words(
+      say`What the plots are drawn from, not printed. A point that does not show has #N/A for its y, on purpose.`,
+    ),
   };
   return {
     cells: blocks.length ? [note, ...blocks.flatMap((block) => placeBlock(block, corners.get(block)!))] : [],
@@ -90,7 +105,7 @@ export function placeSeries(plots: ReportPlots, left: number): Placed {
 
 /** Charts side by side, of equal width. */
 const abreast = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across: number): Block => ({
-  rows: rows + 1,
+  rows,
   cells: [],
   charts: charts.map((chart, index) => ({
     ...chart,
@@ -98,34 +113,36 @@ const abreast = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across
   })),
 });
 
-/** The chart without names beside its lines: a small plot has no room for them. */
+/** The same, lower by a quarter at the most where the page has no more room. */
+const lowerAbreast = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across: number): Block => ({
+  ...abreast(charts, rows, across),
+  lower: { least: Math.ceil(0.75 * rows), to: (room) => abreast(charts, room, across) },
+});
+
+/** A small plot has no room for the names of its lines. */
 const unlettered = (chart: Omit<ChartPlan, "box">): Omit<ChartPlan, "box"> => ({
   ...chart,
   series: chart.series.map((series) => ({ ...series, lettered: false })),
 });
 
-/** The pages of plots. */
-export function figures(plots: ReportPlots, placed: Placed, paper: "A4" | "Letter"): Block[] {
-  const { compression, cv, cAlpha, times, reasons } = plots;
-  const height = ROWS_PER_PAGE[paper];
-  const small = [cv, cAlpha].filter((block) => block !== undefined).map(placed.chart);
-  const blocks: Block[] = [
-    band("Plots", { newPage: true }),
-    ...reasons.flatMap((reason) => paragraph(`Not drawn: ${reason}.`)),
-    ...(compression ? [abreast([placed.chart(compression)], Math.floor(height / 2), 1)] : []),
-    ...(small.length ? [abreast(small, Math.floor(height / 2) - 8, ACROSS)] : []),
+/** Plots so many abreast, row by row. */
+const inRows = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across: number): Block[] =>
+  Array.from({ length: Math.ceil(charts.length / across) }, (_, row) =>
+    lowerAbreast(charts.slice(row * across, (row + 1) * across), rows, across),
+  );
+
+/** The plots that do not stand on the first page; a row of them is never parted. */
+export function figures(cells: DataCells, plots: ReportPlots, placed: Placed): Block[] {
+  const t = cells.words;
+  const { other, cv, cAlpha, times, reasons } = plots;
+  const { paper } = cells.source;
+  const large = [other, cv, cAlpha].filter((block) => block !== undefined).map(placed.chart);
+  const small = times.map((block) => unlettered(placed.chart(block)));
+  return [
+    band(t(say`Plots`)),
+    ...reasons.flatMap((reason) => paragraph(t(say`Not drawn: ${reason}.`))),
+    ...inRows(large, LARGE_ROWS[paper], LARGE_ACROSS),
+    ...(small.length ? [band(t(say`Time curves`)), ...inRows(small, ROWS[paper], ACROSS)] : []),
+    gap,
   ];
-  const rows = Math.floor((height - 3) / DOWN) - 1;
-  for (let first = 0; first < times.length; first += ACROSS) {
-    if ((first / ACROSS) % DOWN === 0)
-      blocks.push(band(first === 0 ? "Time curves" : "Time curves, continued", { newPage: true }));
-    blocks.push(
-      abreast(
-        times.slice(first, first + ACROSS).map((block) => unlettered(placed.chart(block))),
-        rows,
-        ACROSS,
-      ),
-    );
-  }
-  return [...blocks, gap];
 }

@@ -1,4 +1,5 @@
-/** Finds the items that a report must show and a data sheet lacks, with their cells. */
+/** What of the items that a report must show is missing from a data sheet, with its cell. */
+import { listed, say, type Message } from "../../reduction/message";
 import { REQUIRED } from "../../specification/required";
 import { called, type DataCells, type ReportedLoad } from "../page/source";
 
@@ -7,8 +8,8 @@ export interface Missing {
   readonly item: number;
   /** True if a report without the item is unfinished; false if the item is needed only if it was measured. */
   readonly isRequired: boolean;
-  /** What is missing, and the cell to fill. */
-  readonly sentence: string;
+  /** What is missing, with the cell that it belongs in. */
+  readonly sentence: Message;
 }
 
 /** A cell that shows an error counts as empty. */
@@ -17,47 +18,52 @@ const isEmpty = (cells: DataCells, name: string, row = 0): boolean => {
   return value === "" || (typeof value === "string" && /^#[A-Z][A-Z0-9_/]*[!?]?$/i.test(value));
 };
 
-const loadsNamed = (loads: readonly ReportedLoad[]): string =>
-  `${loads.length === 1 ? "load" : "loads"} ${loads.map(({ number }) => number).join(", ")}`;
+const loadsNamed = (loads: readonly ReportedLoad[]): Message => {
+  const numbers = listed(loads.map(({ number }) => number));
+  return loads.length === 1 ? say`load ${numbers}` : say`loads ${numbers}`;
+};
+
+/** "Lab. (laboratory), cell B6, or Sample id (sample_id), cell B8" */
+const either = (cells: DataCells, [first, ...others]: readonly string[]): Message =>
+  others.reduce<Message>((sentence, name) => say`${sentence}, or ${called(cells, name)}`, called(cells, first ?? ""));
 
 /** The missing ones of the nineteen items, in their order; `plots` are reasons why a plot could not be drawn. */
 export function missingItems(
   cells: DataCells,
   loads: readonly ReportedLoad[],
-  plots: readonly string[] = [],
+  plots: readonly Message[] = [],
 ): Missing[] {
   const found: Missing[] = [];
   for (const { item, needs, whereMeasured = [], ofLoads = [], ofSomeLoads = [] } of REQUIRED) {
-    const add = (isRequired: boolean, sentence: string) => found.push({ item, isRequired, sentence });
+    const add = (isRequired: boolean, sentence: Message) => found.push({ item, isRequired, sentence });
     for (const need of needs) {
       const choices = typeof need === "string" ? [need] : need;
-      if (choices.every((name) => isEmpty(cells, name)))
-        add(true, choices.map((name) => called(cells, name)).join(", or "));
+      if (choices.every((name) => isEmpty(cells, name))) add(true, either(cells, choices));
     }
     for (const name of whereMeasured)
-      if (isEmpty(cells, name)) add(false, `${called(cells, name)}: only where it was measured or is known`);
-    if (item === 12 && loads.length === 0) add(true, `loads: ${called(cells, "load_stress")}, holds none`);
+      if (isEmpty(cells, name)) add(false, say`${called(cells, name)}: only where it was measured or is known`);
+    if (item === 12 && loads.length === 0) add(true, say`loads: ${called(cells, "load_stress")}, holds none`);
     for (const name of [...ofLoads, ...ofSomeLoads]) {
       const without = loads.filter(({ row }) => isEmpty(cells, name, row));
       if (without.length === 0) continue;
-      const cell = called(cells, name, without.length === 1 ? without[0].row : undefined);
-      const optional = ofSomeLoads.includes(name);
-      const why = optional ? `: ${WHY[name]}` : "";
-      add(!optional, `${cell}, of ${loadsNamed(without)}${why}`);
+      const cell = called(cells, name, without.length === 1 ? without[0]?.row : undefined);
+      const why = ofSomeLoads.includes(name) ? WHY[name] : undefined;
+      const of = say`${cell}, of ${loadsNamed(without)}`;
+      add(!why, why ? say`${of}: ${why}` : of);
     }
     if (item === 11) {
       const untimed = loads.filter(({ readings }) => readings === 0);
       if (untimed.length)
-        add(true, `duration of ${loadsNamed(untimed)}: no readings were entered, so that none can be given`);
+        add(true, say`duration of ${loadsNamed(untimed)}: no readings were entered, so that none can be given`);
     }
     if (item === 15) for (const reason of plots) add(true, reason);
   }
   return found;
 }
 
-const WHY: Readonly<Record<string, string>> = {
-  volume_compressibility: "wetting, or the specimen moved against the load; the remark on the load says which",
-  cv_chosen: "nothing consolidated, or the construction chosen gave none; the remark on the load says why",
-  c_alpha: "nothing consolidated, or no straight tail; the remark on the load says why",
-  load_temperature: "no temperature was entered",
+const WHY: Readonly<Record<string, Message>> = {
+  volume_compressibility: say`wetting, or the specimen moved against the load; the remark on the load says which`,
+  cv_chosen: say`nothing consolidated, or the construction chosen gave none; the remark on the load says why`,
+  c_alpha: say`nothing consolidated, or no straight tail; the remark on the load says why`,
+  load_temperature: say`no temperature was entered`,
 };

@@ -4,9 +4,11 @@
  */
 import { loadSuffix } from "../../specification/load-table";
 import { LOAD_RESULTS } from "../../record/names";
-import { cellCalled } from "../../record/record";
+import { cellCalled, cellNamed } from "../../record/record";
 import { cellAddress } from "../../workbook/address";
 import type { Box, CellPlan, CellValue } from "../../workbook/port";
+import { say, type Message } from "../../reduction/message";
+import { inFormula, live, toldFormula } from "../page/cells";
 import { COLUMNS, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 
@@ -147,19 +149,24 @@ function compared(cells: DataCells, loads: readonly ReportedLoad[]): Compared[] 
       now: `=IFERROR(IF(${reference}="","",${reference}),"error")`,
     });
   }
-  const add = (name: string, what: string, then: number, formula: string): void => {
-    found.push({ what, cell: cells.place(name)!, then, now: `=IFERROR(${formula},"error")` });
+  const add = (name: string, what: Message, then: number, formula: string): void => {
+    found.push({ what: cells.words(what), cell: cells.place(name)!, then, now: `=IFERROR(${formula},"error")` });
   };
   for (const name of COLUMN_NAMES)
-    if (cells.has(name)) add(name, `Sum: ${cellCalled(name)}`, total(cells, name), `SUM(${cells.column(name)})`);
+    if (cells.has(name)) add(name, say`Sum: ${cellNamed(name)}`, total(cells, name), `SUM(${cells.column(name)})`);
   for (const name of TEXT_COLUMNS)
     if (cells.has(name))
-      add(name, `Letters: ${cellCalled(name)}`, letters(cells, name), `SUMPRODUCT(LEN(${cells.column(name)}))`);
+      add(name, say`Letters: ${cellNamed(name)}`, letters(cells, name), `SUMPRODUCT(LEN(${cells.column(name)}))`);
   for (const { number } of loads)
     for (const series of ["times", "readings"]) {
       const name = `${series}_${loadSuffix(number)}`;
       if (cells.has(name))
-        add(name, `Sum: ${series} of load ${number}`, total(cells, name), `SUM(${cells.column(name)})`);
+        add(
+          name,
+          series === "times" ? say`Sum: times of load ${number}` : say`Sum: readings of load ${number}`,
+          total(cells, name),
+          `SUM(${cells.column(name)})`,
+        );
     }
   return found;
 }
@@ -174,24 +181,26 @@ export interface State {
 }
 
 export function state(cells: DataCells, loads: readonly ReportedLoad[]): State {
+  const t = cells.words;
   const rows = compared(cells, loads);
   const first = 3;
   const headings = [
-    [WHAT, "Of the data sheet"],
-    [CELL, "Cell"],
-    [THEN, "When made"],
-    [NOW, "Now"],
-    [DIFFERS, "Differs"],
+    [WHAT, say`Of the data sheet`],
+    [CELL, say`Cell`],
+    [THEN, say`When made`],
+    [NOW, say`Now`],
+    [DIFFERS, say`Differs`],
   ] as const;
   const list: CellPlan[] = [
     {
       row: 0,
       col: WHAT,
       kind: "note",
-      value:
-        "What the report was made from. This list is not printed; the line at the top of the report counts what differs.",
+      value: t(
+        say`What the report was made from. This list is not printed; the line at the top of the report counts what differs.`,
+      ),
     },
-    ...headings.map(([col, value]): CellPlan => ({ row: first - 1, col, kind: "heading", value })),
+    ...headings.map(([col, value]): CellPlan => ({ row: first - 1, col, kind: "heading", value: t(value) })),
     ...rows.flatMap(({ what, cell, then, now }, index): CellPlan[] => {
       const row = first + index;
       const [a, b] = [cellAddress(row, THEN), cellAddress(row, NOW)];
@@ -210,6 +219,10 @@ export function state(cells: DataCells, loads: readonly ReportedLoad[]): State {
     }),
   ];
   const box = (col: number): Box => ({ row: first, col, rows: rows.length, cols: 1 });
+  const same = t(say`The data sheet still says what it said when this report was made.`);
+  const differing = live("SUM({report_differs})");
+  const name = live("INDEX({report_compared},MATCH(1,{report_differs},0))");
+  const other = t(say`OUT OF DATE: ${differing} of ${rows.length} compared differ, the first: ${name}. Make it again.`);
   const line: Block = {
     rows: 1,
     cells: [
@@ -217,7 +230,7 @@ export function state(cells: DataCells, loads: readonly ReportedLoad[]): State {
         row: 0,
         col: 0,
         kind: "remark",
-        formula: `=IF(SUM({report_differs})=0,"The data sheet still says what it said when this report was made.","OUT OF DATE: "&SUM({report_differs})&" of ${rows.length} compared differ, the first: "&INDEX({report_compared},MATCH(1,{report_differs},0))&". Make it again.")`,
+        formula: `=IF(SUM({report_differs})=0,${inFormula(same)},${toldFormula(other).slice(1)})`,
       },
     ],
     names: { report_state: { row: 0, col: 0, rows: 1, cols: 1 } },

@@ -2,21 +2,22 @@
  * Uncertainty in the report: limits of error that a laboratory can change in cells, with who and why; intervals that
  * the worksheet functions calculate from them; and, apart from these, the spread of the constructions.
  */
+import { english, say, type Message } from "../../reduction/message";
 import { readingsName, timesName } from "../../specification/load-table";
 import type { CellPlan } from "../../workbook/port";
-import { FORMATS, NOTHING, shownCell, twoFigures, unitCell, worked } from "../page/cells";
+import { FORMATS, inFormula, NOTHING, shownCell, twoFigures, unitCell, worked } from "../page/cells";
 import { band, COLUMNS, gap, paragraph, type Block } from "../page/page";
 import type { DataCells, KeptLimit, ReportedLoad } from "../page/source";
-import { always, cell, loadTable, stressFormat, type LoadColumn } from "./data";
+import { always, bothWays, loadColumn, loadTable, type LoadColumn } from "./loads";
 
 interface Limit {
   readonly name: string;
-  readonly label: string;
-  /** A name of the data sheet whose cell holds the unit, or the unit itself. */
+  readonly label: Message;
+  /** A name of the data sheet that tells the unit, or the unit. */
   readonly unit?: string;
   readonly format: string;
   readonly value: (cells: DataCells) => number;
-  readonly basis: string;
+  readonly basis: Message;
 }
 
 const isInch = (cells: DataCells): boolean => cells.text("length_unit") === "in";
@@ -26,14 +27,21 @@ const inUnit =
   (cells: DataCells): number =>
     isInch(cells) ? inches : cells.text("length_unit") === "cm" ? mm / 10 : mm;
 
-const COMMON = "common practice, no source";
+const COMMON = say`common practice, no source`;
 
 /** The default limits: the quantity lies within -+ the limit. */
 export const LIMITS: readonly Limit[] = [
-  { name: "limit_mass", label: "Balance, each weighing", unit: "g", format: "0.000", value: () => 0.01, basis: COMMON },
+  {
+    name: "limit_mass",
+    label: say`Balance, each weighing`,
+    unit: "g",
+    format: "0.000",
+    value: () => 0.01,
+    basis: COMMON,
+  },
   {
     name: "limit_height",
-    label: "Caliper, initial height",
+    label: say`Caliper, initial height`,
     unit: "length_unit",
     format: "0.0000",
     value: inUnit(0.02, 0.001),
@@ -41,7 +49,7 @@ export const LIMITS: readonly Limit[] = [
   },
   {
     name: "limit_diameter",
-    label: "Caliper, diameter",
+    label: say`Caliper, diameter`,
     unit: "length_unit",
     format: "0.0000",
     value: inUnit(0.02, 0.001),
@@ -49,7 +57,7 @@ export const LIMITS: readonly Limit[] = [
   },
   {
     name: "limit_reading",
-    label: "Dial, each reading",
+    label: say`Dial, each reading`,
     unit: "length_unit",
     format: "0.00000",
     value: (cells) => {
@@ -57,11 +65,11 @@ export const LIMITS: readonly Limit[] = [
       // A factor of 1 means a logger: its resolution is not on the sheet.
       return factor === undefined || factor === 1 ? inUnit(0.001, 0.00005)(cells) : factor / 2;
     },
-    basis: "half a division, no source",
+    basis: say`half a division, no source`,
   },
   {
     name: "limit_apparatus",
-    label: "Apparatus deflection",
+    label: say`Apparatus deflection`,
     unit: "length_unit",
     format: "0.00000",
     value: inUnit(0.002, 0.0001),
@@ -69,17 +77,17 @@ export const LIMITS: readonly Limit[] = [
   },
   {
     name: "limit_gravity",
-    label: "Specific gravity",
+    label: say`Specific gravity`,
     format: "0.000",
     value: (cells) => (cells.text("specific_gravity_basis").toLowerCase() === "measured" ? 0.02 : 0.05),
     basis: COMMON,
   },
   {
     name: "limit_force",
-    label: "Force, of itself",
+    label: say`Force, of itself`,
     format: "0.0%",
     value: () => 0.005,
-    basis: "ASTM D2435, from memory",
+    basis: say`ASTM D2435, from memory`,
   },
 ];
 
@@ -92,32 +100,33 @@ export const whyOf = (name: string): string => `${name}_why`;
 const [VALUE, UNIT, U, BASIS, BY, WHY] = [3, 4, 5, 6, 9, 10];
 
 export function limits(cells: DataCells, kept: Readonly<Record<string, KeptLimit>> = {}): Block[] {
+  const t = cells.words;
   const rows = [
     ...LIMITS.map((limit) => ({ ...limit, standing: limit.value(cells) })),
     {
       name: COVERAGE_NAME,
-      label: "Coverage factor k",
+      label: say`Coverage factor k`,
       format: "0.0",
       standing: 2,
-      basis: "about 95 %; JCGM 100, 6.3.3",
+      basis: say`about 95 %; JCGM 100, 6.3.3`,
       unit: undefined,
     },
   ];
   const head: CellPlan[] = (
     [
-      [0, "Input"],
-      [VALUE, "Limit -+"],
-      [UNIT, "Unit"],
-      [U, "u"],
-      [BASIS, "Basis"],
-      [BY, "Set by"],
-      [WHY, "Why"],
+      [0, say`Input`],
+      [VALUE, say`Limit -+`],
+      [UNIT, say`Unit`],
+      [U, say`u`],
+      [BASIS, say`Basis`],
+      [BY, say`Set by`],
+      [WHY, say`Why`],
     ] as const
   ).map(([col, value]) => ({
     row: 0,
     col,
     kind: "heading",
-    value,
+    value: t(value),
     ...(col === VALUE || col === U ? { align: "right" } : {}),
   }));
   const filled = Array.from({ length: COLUMNS }, (_, col) => col)
@@ -127,7 +136,7 @@ export function limits(cells: DataCells, kept: Readonly<Record<string, KeptLimit
     const row = index + 1;
     const set = kept[name];
     return [
-      { row, col: 0, kind: "label", value: label },
+      { row, col: 0, kind: "label", value: t(label) },
       { row, col: VALUE, kind: "input", value: set?.value ?? standing, format },
       ...unitCell(cells, unit, row, UNIT),
       ...(name === COVERAGE_NAME
@@ -141,7 +150,7 @@ export function limits(cells: DataCells, kept: Readonly<Record<string, KeptLimit
               format: `${format.replace("%", "")}0${format.includes("%") ? "%" : ""}`,
             },
           ]),
-      { row, col: BASIS, kind: "label", value: set ? `was ${standing}: ${basis}` : basis },
+      { row, col: BASIS, kind: "label", value: t(set ? say`was ${standing}: ${basis}` : basis) },
       { row, col: BY, kind: "input", value: set?.by, format: "@" },
       { row, col: WHY, kind: "input", value: set?.why, format: "@" },
       { row, col: WHY + 1, kind: "input", format: "@" },
@@ -157,10 +166,12 @@ export function limits(cells: DataCells, kept: Readonly<Record<string, KeptLimit
     ),
   );
   return [
-    band("Uncertainty of measurement: limits of error, to be changed here", { withNext: true }),
+    band(t(say`Uncertainty of measurement: limits of error, to be changed here`), { withNext: true }),
     { rows: rows.length + 1, cells: [...head, ...filled, ...body], names, withNext: true },
     ...paragraph(
-      "A quantity lies anywhere within -+ its limit, so that its standard uncertainty u is limit / root 3 (JCGM 100:2008, 4.3.7). A deformation is the difference of two readings. Inputs count as independent; first order (JCGM 100:2008, 5.1.2). Give initials and the reason beside a limit that you change: the next report of this sheet takes it over.",
+      t(
+        say`A quantity lies anywhere within -+ its limit, so that its standard uncertainty u is limit / root 3 (JCGM 100:2008, 4.3.7). A deformation is the difference of two readings. Inputs count as independent; first order (JCGM 100:2008, 5.1.2). Give initials and the reason beside a limit that you change: the next report of this sheet takes it over.`,
+      ),
       { kind: "note" },
     ),
     gap,
@@ -194,62 +205,90 @@ const U_DEFORMATION = `(${u("limit_reading")}*SQRT(2))`;
 const U_HEIGHT_AT = `SQRT(${u("limit_height")}^2+2*${u("limit_reading")}^2+${u("limit_apparatus")}^2)`;
 
 const HEADINGS = [
-  [3, "value"],
-  [4, "U = k u"],
-  [5, "low"],
-  [6, "high"],
-  [8, "greatest share of the variance"],
+  [3, say`value`],
+  [4, say`U = k u`],
+  [5, say`low`],
+  [6, say`high`],
+  [8, say`greatest share of the variance`],
 ] as const;
 
+/** What VOID_RATIO_UNCERTAINTY may name as the greatest share. */
+const SHARES: readonly Message[] = [
+  say`the ring and dry soil`,
+  say`the ring`,
+  say`the specific gravity`,
+  say`the height`,
+  say`the diameter`,
+];
+
+/** The name of an input within a text that a formula gives, in the report's language. */
+const sharesIn = (cells: DataCells, formula: string): string =>
+  SHARES.filter((share) => cells.words(share) !== english(share)).reduce(
+    (text, share) => `SUBSTITUTE(${text},${inFormula(english(share))},${inFormula(cells.words(share))})`,
+    formula,
+  );
+
 export function intervals(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+  const t = cells.words;
   const ofVoidRatio = (label: string, name: string, height: string, uHeight: string, row: number): CellPlan[] => {
     const { needs, call } = voidRatioCall(cells, cells.at(height), uHeight);
-    const one = (which: string, col: number, format?: string) =>
-      shownCell(cells, { label, formula: item(call, needs, which), format, isText: !format }, row, col);
+    const one = (which: string, col: number, format: string) =>
+      shownCell(cells, { label, formula: item(call, needs, which), format }, row, col);
     return [
       { row, col: 0, kind: "label", value: label },
       shownCell(cells, { label, name, format: FORMATS.ratio }, row, 3),
       { ...one("u", 4, "0.0000"), formula: item((which) => `${K}*${call(which)}`, needs, "u") ?? NOTHING },
       one("low", 5, FORMATS.ratio),
       one("high", 6, FORMATS.ratio),
-      one("largest", 8),
+      shownCell(
+        cells,
+        { label, formula: item((which) => sharesIn(cells, call(which)), needs, "largest"), isText: true },
+        row,
+        8,
+      ),
     ];
   };
   const basis = cells.at("specific_gravity_basis");
+  const unsaid = t(say`It is not said whether Gs was measured: it counts as assumed.`);
+  const [measured, estimate] = [
+    inFormula(t(say`Gs is stated as measured.`)),
+    inFormula(t(say`Gs IS ASSUMED: its limit of error is an estimate, and governs e.`)),
+  ];
   const assumed = basis
-    ? `=IF(${basis}="measured","Gs is stated as measured.",IF(${basis}="assumed","Gs IS ASSUMED: its limit of error is an estimate, and governs e.","It is not said whether Gs was measured: it counts as assumed."))`
+    ? `=IF(${basis}="measured",${measured},IF(${basis}="assumed",${estimate},${inFormula(unsaid)}))`
     : undefined;
   const blocks: Block[] = [
-    band("Intervals of e, strain, stress and cv"),
+    band(t(say`Intervals of e, stress, strain and cv`)),
     {
-      rows: 4,
+      rows: 5,
       cells: [
         ...HEADINGS.map(([col, value]): CellPlan => ({
           row: 0,
           col,
           kind: "unit",
-          value,
+          value: t(value),
           align: col === 8 ? "left" : "right",
         })),
-        ...ofVoidRatio("Initial void ratio e0", "void_ratio_initial", "initial_height", u("limit_height"), 1),
-        ...ofVoidRatio("Final void ratio ef", "void_ratio_final", "final_height", U_HEIGHT_AT, 2),
+        ...ofVoidRatio(t(say`Initial void ratio e0`), "void_ratio_initial", "initial_height", u("limit_height"), 1),
+        ...ofVoidRatio(t(say`Final void ratio ef`), "void_ratio_final", "final_height", U_HEIGHT_AT, 2),
+        { row: 3, col: 0, kind: "label", value: t(say`Stress of any load, relative`) },
+        shownCell(cells, { label: "", formula: relativeStress(cells), format: "0.00%" }, 3, 4),
         {
-          row: 3,
+          row: 4,
           col: 0,
           kind: "remark",
-          ...(assumed
-            ? { formula: assumed }
-            : { value: "It is not said whether Gs was measured: it counts as assumed." }),
+          ...(assumed ? { formula: assumed } : { value: unsaid }),
         },
       ],
       names: {
         report_void_ratio_low: { row: 1, col: 5, rows: 1, cols: 1 },
         report_void_ratio_high: { row: 1, col: 6, rows: 1, cols: 1 },
-        report_gravity_remark: { row: 3, col: 0, rows: 1, cols: 1 },
+        report_stress_uncertainty: { row: 3, col: 4, rows: 1, cols: 1 },
+        report_gravity_remark: { row: 4, col: 0, rows: 1, cols: 1 },
       },
     },
   ];
-  return loads.length === 0 ? [...blocks, gap] : [...blocks, gap, ...intervalsOfLoads(cells, loads)];
+  return loads.length === 0 ? [...blocks, gap] : [...blocks, ...intervalsOfLoads(cells, loads)];
 }
 
 function intervalsOfLoads(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
@@ -263,14 +302,6 @@ function intervalsOfLoads(cells: DataCells, loads: readonly ReportedLoad[]): Blo
       (one) =>
         `CLAY.STRAIN_UNCERTAINTY(${measured},${H0},${U_DEFORMATION},${u("limit_height")},${deflection},${uApparatus},${K},"${one}")`,
       [measured, H0, deflection],
-      which,
-    );
-  };
-  const stress = (load: ReportedLoad, which: string) => {
-    const needs = [of("load_stress", load), cells.at("diameter")];
-    return item(
-      (one) => `CLAY.STRESS_UNCERTAINTY(${needs.join(",")},${u("limit_force")},${u("limit_diameter")},${K},"${one}")`,
-      needs,
       which,
     );
   };
@@ -293,79 +324,39 @@ function intervalsOfLoads(cells: DataCells, loads: readonly ReportedLoad[]): Blo
       which,
     );
   };
-  const typed = stressFormat(cells, loads);
-  const fine = typed.includes(".") ? `${typed}0` : `${typed}.0`;
   const cvFormat = (row: number) => twoFigures(cells.number("cv_chosen", row), 3);
   const columns: LoadColumn[] = [
-    { heading: ["Load", ""], formula: ({ number }) => number, format: always("0") },
-    { heading: ["Stress", ""], unit: "stress_unit", formula: cell(cells, "load_stress"), format: always(typed) },
+    loadColumn,
     {
-      heading: ["Stress", "-+ U"],
-      unit: "stress_unit",
-      formula: (load) => expanded(stress(load, "u")),
-      format: always(fine),
+      heading: [say`Strain`, say`-+ U`],
+      formula: (load) => expanded(strain(load, "u")),
+      format: always("0.000%"),
     },
-    { heading: ["Strain", "at end"], formula: cell(cells, "strain_end"), format: always(FORMATS.strain) },
-    { heading: ["Strain", "-+ U"], formula: (load) => expanded(strain(load, "u")), format: always("0.000%") },
-    { heading: ["cv", ""], unit: "cv_unit", formula: cell(cells, "cv_chosen"), format: cvFormat },
-    { heading: ["cv", "low"], unit: "cv_unit", formula: (load) => cv(load, "low"), format: cvFormat },
-    { heading: ["cv", "high"], unit: "cv_unit", formula: (load) => cv(load, "high"), format: cvFormat },
+    { heading: [say`cv`, say`low`], unit: "cv_unit", formula: (load) => cv(load, "low"), format: cvFormat },
+    { heading: [say`cv`, say`high`], unit: "cv_unit", formula: (load) => cv(load, "high"), format: cvFormat },
+    ...bothWays(cells, loads),
   ];
   return [
-    ...loadTable(cells, "Intervals of the loads", columns, loads, {
-      report_stress_uncertainty: 2,
-      report_strain_uncertainty: 4,
-      report_cv_low: 6,
-      report_cv_high: 7,
+    ...loadTable(cells, say`Intervals of the loads; constructions aided and drawn`, columns, loads, {
+      report_strain_uncertainty: 1,
+      report_cv_low: 2,
+      report_cv_high: 3,
     }),
     ...paragraph(
-      "U is k times the standard uncertainty. The interval of cv is a factor, since cv is known by its ratio to the truth: it comes from the 95 % interval that the fit to theory leaves on the same readings, made 1.5 times (log time) or 3 times (root time) as wide, and the height; with k = 2 it held the truth in 94 and 91 of 100 simulated curves. It says nothing of a time zero that is off, of swings of temperature, or of which construction is the right one.",
+      cells.words(
+        say`U is k times the standard uncertainty. The interval of cv is a factor, since cv is known by its ratio to the truth: it comes from the 95 % interval that the fit to theory leaves on the same readings, made 1.5 times (log time) or 3 times (root time) as wide, and the height; with k = 2 it held the truth in 94 and 91 of 100 simulated curves. It says nothing of a time zero that is off, of swings of temperature, or of which construction is the right one. The constructions are a snapshot: each made by both ways on the same readings; cv is inverse to t50 and t90.`,
+      ),
       { kind: "note" },
     ),
     gap,
   ];
 }
 
-/** The spread of the methods: live, from the spill on the data sheet. */
-export function interpretation(cells: DataCells): Block[] {
-  const table = cells.rows("preconsolidation_spread");
-  if (table === 0)
-    return [
-      band("Interpretation: the preconsolidation stress by every method"),
-      ...paragraph("The data sheet has no table of methods (preconsolidation_spread)."),
-      gap,
-    ];
-  const format = twoFigures(cells.number("preconsolidation_stress"), 3);
-  const given = cells.source.values.preconsolidation_spread ?? [];
-  const words = (row: number, col: number): string => String(given[row]?.[col] ?? "");
-  const block = cells.block("preconsolidation_spread");
-  const live = (row: number): string => {
-    const part = `INDEX(${block},${row + 1},2)`;
-    return `=IFERROR(IF(${part}="","${NOTHING}",${part}),"${NOTHING}")`;
-  };
-  const rows = given.map((_, row) => row).filter((row) => words(row, 0) !== "");
-  const isStress = (row: number): boolean => !/^(spread|verdict|remark)$/.test(words(row, 0));
-  const lines = rows.flatMap((row): Block[] => {
-    // The note on a method may be long: it is copied when the report is made, in as many lines as it needs.
-    if (/^(verdict|remark)$/.test(words(row, 0)))
-      return paragraph(words(row, 1), { col: 3, lead: words(row, 0), kind: "remark" });
-    const [first, ...others] = paragraph(words(row, 2) || NOTHING, { col: 5, kind: "remark" });
-    const number: CellPlan[] = [
-      { row: 0, col: 0, kind: "label", value: words(row, 0) },
-      { row: 0, col: 3, kind: "result", formula: live(row), align: "right", format: isStress(row) ? format : "0%" },
-      ...(isStress(row) ? unitCell(cells, "stress_unit", 0, 4) : []),
-    ];
-    return [{ ...first, cells: [...number, ...first.cells] }, ...others];
-  });
-  return [
-    band("Interpretation: the preconsolidation stress by every method"),
-    ...(lines.length
-      ? lines
-      : paragraph("The methods gave nothing: the curve has no points, or they do not apply to it.")),
-    ...paragraph(
-      "This is a spread of interpretation, shown apart: it is no uncertainty of measurement, has no probability, and is added to none of the intervals. The constructions of cv spread likewise: see the table of time curves.",
-      { kind: "note" },
-    ),
-    gap,
-  ];
+/** U of a stress over the stress: the same for every load, since force and area are known by their ratios. */
+function relativeStress(cells: DataCells): string | undefined {
+  const diameter = cells.at("diameter");
+  return worked(
+    [diameter],
+    `${K}*CLAY.STRESS_UNCERTAINTY(1,${diameter},${u("limit_force")},${u("limit_diameter")},${K},"u")`,
+  );
 }

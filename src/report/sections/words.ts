@@ -1,202 +1,228 @@
 /** The parts of the report that are text: changes by hand, checks, methods, remarks, cautions, missing items. */
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
-import { PROCEDURES } from "../../reduction/increment/constructions/procedure";
-import { english } from "../../reduction/message";
-import type { Outcome } from "../../reduction/outcome";
-import { incrementOfLoad } from "../../record/load-curve";
+import { listed, say, verbatim, type Message, type Verbatim } from "../../reduction/message";
+import { remarkOfLoad, remarkOfTest } from "../../record/sheet-remarks";
 import { ADD_IN_VERSION, rulesOf } from "../../specification/versions";
 import { procedureOfLoad, type RecordedPick } from "../../specification/pick-table";
 import { shown, type Answered } from "../../checks";
-import { band, gap, list, paragraph, type Block } from "../page/page";
+import { band, gap, list, listAbreast, paragraph, type Block } from "../page/page";
+import { inLanguage } from "./interpretation";
 import type { Missing } from "./required";
 import type { DataCells, ReportedLoad } from "../page/source";
-import { CAUTIONS } from "../page/text";
 
-const part = (title: string, body: readonly Block[]): Block[] => [band(title), ...body, gap];
+const part = (cells: DataCells, title: Message, body: readonly Block[]): Block[] => [
+  band(cells.words(title)),
+  ...body,
+  gap,
+];
 
 const REMARKS = [
-  ["Deviations from the standard", "deviations"],
-  ["Test remarks", "test_remarks"],
-  ["On the specimen", "specimen_remark"],
-  ["On the curve", "preconsolidation_remark"],
-  ["On every method", "preconsolidation_verdict"],
-  ["On the field curve", "field_remark"],
-  ["On the sample", "quality_remark"],
+  [say`Deviations from the standard`, "deviations"],
+  [say`Test remarks`, "test_remarks"],
+  [say`On the specimen`, "specimen_remark"],
+  [say`On the curve`, "preconsolidation_remark"],
+  [say`On every method`, "preconsolidation_verdict"],
+  [say`On the field curve`, "field_remark"],
+  [say`On the sample`, "quality_remark"],
 ] as const;
 
-/** Remarks of persons and of the reductions, in full. */
+/** What the record says where a cell of the data sheet has a remark. */
+const messageOf = (cells: DataCells, name: (typeof REMARKS)[number][1]): Message | undefined =>
+  name === "deviations" || name === "test_remarks" ? undefined : remarkOfTest(cells.source.record, name);
+
+/** Remarks of the person and of the reductions, in full; loads that have the same remark stand together. */
 export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+  const t = cells.words;
   const ofTest = REMARKS.map(([label, name]) => {
     const text = cells.text(name);
-    return `${label}: ${text === "" ? (cells.has(name) ? "nothing is said." : "the data sheet has no cell for it.") : text}`;
+    const blank = t(cells.has(name) ? say`nothing is said.` : say`the data sheet has no cell for it.`);
+    return `${t(label)}: ${text === "" ? blank : inLanguage(cells, text, messageOf(cells, name))}`;
   });
-  const ofLoads = loads.map(({ number, row }) => {
-    const said = cells.text("load_remark", row) || cells.text("time_remark", row);
-    return `Load ${number}: ${said || "nothing is said (no readings, or no remark column)."}`;
+  const saying = new Map<string, number[]>();
+  for (const { number, row } of loads) {
+    const text = cells.text("load_remark", row) || cells.text("time_remark", row);
+    const said =
+      inLanguage(cells, text, remarkOfLoad(cells.source.record, number)) ||
+      t(say`nothing is said (no readings, or no remark column).`);
+    saying.set(said, [...(saying.get(said) ?? []), number]);
+  }
+  const ofLoads = [...saying].map(([said, numbers]) => {
+    const which = listed(numbers);
+    return `${t(numbers.length === 1 ? say`Load ${which}` : say`Loads ${which}`)}: ${said}`;
   });
-  return part("Deviations and remarks", list([...ofTest, ...ofLoads]));
+  return part(cells, say`Deviations and remarks`, list([...ofTest, ...ofLoads]));
 }
 
-const said = (value: number | string | undefined): string =>
-  value === undefined || value === "" ? "(not said)" : String(value);
+const said = (value: number | string | undefined): Message | Verbatim =>
+  value === undefined || value === "" ? say`(not said)` : verbatim(String(value));
 
 /**
  * Picks by hand with the values before and after, in the order in which they were made; the last one of a pick counts.
  */
 export function byHand(cells: DataCells): Block[] {
+  const t = cells.words;
   const { picks, overrides } = cells.source.record;
   const key = ({ load, of }: RecordedPick) => `${load} ${of}`;
   const lines = picks.map((pick, index) => {
     const ruled = picks.slice(index + 1).some((later) => key(later) === key(pick));
-    return (
-      `Load ${said(pick.load)}, ${said(pick.of)}: ${said(pick.before)} was replaced by ${said(pick.after)}. ` +
-      `Reason: ${said(pick.reason)}. By ${said(pick.by)}, ${said(pick.when)}.` +
-      (ruled ? " Replaced again below." : "")
-    );
+    const what = say`Load ${said(pick.load)}, ${said(pick.of)}: ${said(pick.before)} was replaced by ${said(pick.after)}. Reason: ${said(pick.reason)}. By ${said(pick.by)}, ${said(pick.when)}.`;
+    return t(ruled ? say`${what} Replaced again below.` : what);
   });
   // Overrides in columns of the firm. The overrides also list the picks, which are shown above in more detail.
   const others = picks.length
     ? []
-    : overrides.map(({ of, reason, by }) => `${of}. Reason: ${said(reason)}. By ${said(by)}.`);
-  const onCells = (cells.source.cellFindings ?? []).map((finding) => `Cells: ${english(finding)}.`);
+    : overrides.map(({ of, reason, by }) => t(say`${verbatim(of)}. Reason: ${said(reason)}. By ${said(by)}.`));
+  const onCells = (cells.source.cellFindings ?? []).map((finding) => t(say`Cells: ${finding}.`));
   const all = [...lines, ...others, ...onCells];
-  return part(
-    "Replaced by hand",
-    all.length
-      ? list(all)
-      : paragraph("No pick is recorded as replaced by hand, and no formula is known to be typed over."),
-  );
+  const none = say`No pick is recorded as replaced by hand, and no formula is known to be typed over.`;
+  return part(cells, say`Replaced by hand`, all.length ? list(all) : paragraph(t(none)));
 }
 
 const GRAVITY = ["stop", "explain", "note"] as const;
-const MEANING = { stop: "STOP", explain: "explain", note: "note" } as const;
+const MEANING = { stop: say`STOP`, explain: say`explain`, note: say`note` } as const;
 
-function checkLine({ check, answer }: Answered, acknowledged: string | undefined): string {
-  const numbers = answer.compared
-    ?.map((figure) => `${english(figure.what)} ${english(shown(figure))}`)
-    .join(" against ");
-  return (
-    `${check.id} (${MEANING[answer.status as keyof typeof MEANING]}) ${english(check.question)} ${english(answer.sentence)}` +
-    `${numbers ? ` [${numbers}]` : ""} Basis: ${english(check.basis)}. ${acknowledged ? `Acknowledged: ${acknowledged}.` : "Not acknowledged."}`
-  );
+function checkLine({ check, answer }: Answered, level: (typeof GRAVITY)[number], acknowledged?: Message): Message {
+  const figures = answer.compared?.map((figure) => say`${figure.what} ${shown(figure)}`) ?? [];
+  const [first, ...others] = figures;
+  const numbers = first && others.reduce((before, figure) => say`${before} against ${figure}`, first);
+  const head = say`${verbatim(check.id)} (${MEANING[level]}) ${check.question} ${answer.sentence}`;
+  const given = acknowledged ? say`Acknowledged: ${acknowledged}.` : say`Not acknowledged.`;
+  return numbers
+    ? say`${head} [${numbers}] Basis: ${check.basis}. ${given}`
+    : say`${head} Basis: ${check.basis}. ${given}`;
 }
 
 /** Checks that did not pass, the gravest first, and the number of those that passed. */
 export function checks(cells: DataCells): Block[] {
+  const t = cells.words;
   const { answered, acknowledged = {}, changedLimits = [] } = cells.source;
-  const open = GRAVITY.flatMap((level) => answered.filter(({ answer }) => answer.status === level));
+  const open = GRAVITY.flatMap((level) =>
+    answered.filter(({ answer }) => answer.status === level).map((one) => ({ one, level })),
+  );
   const unasked = answered.filter(({ answer }) => answer.status === "cannot be asked");
   const passed = answered.length - open.length - unasked.length;
-  const summary =
-    `${answered.length} questions were asked of the data sheet: ${passed} passed, ${open.length} did not, ` +
-    `${unasked.length} could not be asked for want of numbers` +
-    `${unasked.length ? ` (${unasked.map(({ check }) => check.id).join(", ")})` : ""}.`;
-  return part("Checks", [
-    ...paragraph(summary),
-    ...list(open.map((one) => checkLine(one, acknowledged[one.check.id]))),
-    ...list(changedLimits.map((limit) => `Limit of the firm: ${limit}.`)),
+  const summary = say`${answered.length} questions were asked of the data sheet: ${passed} passed, ${open.length} did not, ${unasked.length} could not be asked for want of numbers`;
+  const ids = listed(unasked.map(({ check }) => verbatim(check.id)));
+  return part(cells, say`Checks`, [
+    ...paragraph(t(unasked.length ? say`${summary} (${ids}).` : say`${summary}.`)),
+    ...list(open.map(({ one, level }) => t(checkLine(one, level, acknowledged[one.check.id])))),
+    ...list(changedLimits.map((limit) => t(say`Limit of the firm: ${limit}.`))),
   ]);
 }
 
 /** The methods and assumptions, so that another person can repeat the reduction. */
 export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+  const texts = [
+    ...ofSpecimen(cells),
+    ...ofTimeCurves(cells, loads),
+    say`Preconsolidation stress: Casagrande's construction on the curve of e against log stress, with the virgin line drawn at a declared slope (${DRAWING_SLOPE}, rise over run on the paper), since greatest curvature depends on the scale of the drawing. The range that these points allow is what they leave open for the knee of the curve; it leaves out the choice of method, whose spread stands apart under Interpretation.`,
+    say`Cc is the slope of the virgin line, Cr that of reload loops between their ends (of the final unloading where there is no loop, of initial loading where there is neither), Cs that of unloading; the stresses of each stand beside it. Per log cycle, by void ratio.`,
+    ...assumed(cells),
+    say`This report: Clayledger ${verbatim(ADD_IN_VERSION)}.`,
+  ];
+  return part(cells, say`Methods, and what was assumed`, list(texts.map(cells.words)));
+}
+
+const without = (cells: DataCells, name: string): boolean => cells.isBlank(name);
+
+function ofSpecimen(cells: DataCells): Message[] {
   const { record } = cells.source;
+  const corrected = record.deflections.length > 0;
+  const solids = say`Height of solids Hs = dry mass / (Gs x density of water x area), void ratio e = (H - Hs) / Hs, saturation S = w Gs / e.`;
+  return [
+    without(cells, "test_temperature")
+      ? say`${solids} The density of water is taken as 1.000 g/cm3.`
+      : say`${solids} The density of water is that at the temperature of the test.`,
+    ...(without(cells, "pore_salt")
+      ? []
+      : [say`The salt of the pore water is taken out of the dry mass, and its brine counts as water.`]),
+    say`Strain is the corrected deformation over the initial height. Water contents are of the specimen itself, by its ring masses; that of the trimmings stands beside.`,
+    !corrected
+      ? say`ASSUMED: the apparatus does not deflect; no deflection table was entered.`
+      : rulesOf(record).deflectionSinceSeating
+        ? say`The deflection of the apparatus is interpolated on the logarithm of stress in the table of the data sheet, less that at the seating stress.`
+        : say`The deflection of the apparatus is interpolated on the logarithm of stress in the table of the data sheet.`,
+  ];
+}
+
+function ofTimeCurves(cells: DataCells, loads: readonly ReportedLoad[]): Message[] {
+  const { record } = cells.source;
+  const rules = rulesOf(record);
   const byRoot = loads.filter(
     ({ row }) => (cells.text("load_method", row) || cells.text("time_method")) === "root time",
   );
   const drawn = loads.filter(({ number }) => procedureOfLoad(record, number) === "drawn");
-  const rules = rulesOf(record);
-  const corrected = record.deflections.length > 0;
-  const without = (...names: string[]) => names.every((name) => cells.isBlank(name));
-  const texts = [
-    "Height of solids Hs = dry mass / (Gs x density of water x area), void ratio e = (H - Hs) / Hs, saturation S = w Gs / e. " +
-      (without("test_temperature")
-        ? "The density of water is taken as 1.000 g/cm3."
-        : "The density of water is that at the temperature of the test."),
-    ...(without("pore_salt")
-      ? []
-      : ["The salt of the pore water is taken out of the dry mass, and its brine counts as water."]),
-    "Strain is the corrected deformation over the initial height. Water contents are of the specimen itself, by its ring masses; that of the trimmings stands beside.",
-    corrected
-      ? `The deflection of the apparatus is interpolated on the logarithm of stress in the table of the data sheet${rules.deflectionSinceSeating ? ", less that at the seating stress" : ""}.`
-      : "ASSUMED: the apparatus does not deflect; no deflection table was entered.",
-    `Log of time (Casagrande and Fadum): d0 by the parabola rule, d100 where the tangent at the inflection meets the tail, cv = ${T50} Hdr^2 / t50. Root of time (Taylor): line factor ${LINE_FACTOR}, cv = ${T90} Hdr^2 / t90. Hdr is of the height ${rules.heightAtHalf ? "at 50 % of consolidation, by each construction's own d0 and d100" : "at the middle of the load"}.`,
+  const numbers = (some: readonly ReportedLoad[]) => listed(some.map(({ number }) => number));
+  const constructions = say`Log of time (Casagrande and Fadum): d0 by the parabola rule, d100 where the tangent at the inflection meets the tail, cv = ${T50} Hdr^2 / t50. Root of time (Taylor): line factor ${LINE_FACTOR}, cv = ${T90} Hdr^2 / t90.`;
+  return [
+    rules.heightAtHalf
+      ? say`${constructions} Hdr is of the height at 50 % of consolidation, by each construction's own d0 and d100.`
+      : say`${constructions} Hdr is of the height at the middle of the load.`,
     drawn.length === 0
-      ? "The constructions are made aided: theory chooses the readings and straightens a short tail; the remarks say by how much a reading was altered."
-      : `The constructions of ${drawn.length === loads.length ? "every load" : `load ${drawn.map(({ number }) => number).join(", ")}`} are drawn: lines through raw readings, nothing subtracted${drawn.length === loads.length ? "" : "; those of the others are made aided, by theory"}.`,
+      ? say`The constructions are made aided: theory chooses the readings and straightens a short tail; the remarks say by how much a reading was altered.`
+      : drawn.length === loads.length
+        ? say`The constructions of every load are drawn: lines through raw readings, nothing subtracted.`
+        : say`The constructions of load ${numbers(drawn)} are drawn: lines through raw readings, nothing subtracted; those of the others are made aided, by theory.`,
     rules.cvOfConsolidation
-      ? "cv, k and C alpha are given for loads that consolidate the specimen: they are blank on unloading and on wetting, and C alpha is blank where the readings past the end of primary span less than 0.25 of a log cycle."
-      : "The data sheet gives cv of unloading as well: it is none of consolidation.",
-    byRoot.length
-      ? `cv by root time is reported for ${byRoot.length === loads.length ? "every load" : `loads ${byRoot.map(({ number }) => number).join(", ")}`}.`
-      : "cv by log time is reported for every load.",
-    `Preconsolidation stress: Casagrande's construction on the curve of e against log stress, with the virgin line drawn at a declared slope (${DRAWING_SLOPE}, rise over run on the paper), since greatest curvature depends on the scale of the drawing. The range that these points allow is what they leave open for the knee of the curve; it leaves out the choice of method, whose spread stands apart under Interpretation.`,
-    "Cc is the slope of the virgin line, Cr that of reload loops between their ends (of the final unloading where there is no loop, of initial loading where there is neither), Cs that of unloading; the stresses of each stand beside it. Per log cycle, by void ratio.",
+      ? say`cv, k and C alpha are given for loads that consolidate the specimen: they are blank on unloading and on wetting, and C alpha is blank where the readings past the end of primary span less than 0.25 of a log cycle.`
+      : say`The data sheet gives cv of unloading as well: it is none of consolidation.`,
+    byRoot.length === 0
+      ? say`cv by log time is reported for every load.`
+      : byRoot.length === loads.length
+        ? say`cv by root time is reported for every load.`
+        : say`cv by root time is reported for loads ${numbers(byRoot)}.`,
+  ];
+}
+
+function assumed(cells: DataCells): Message[] {
+  const { record } = cells.source;
+  const { deflections } = record;
+  return [
     ...(cells.text("specific_gravity_basis") === "measured"
       ? []
-      : ["ASSUMED: the specific gravity of solids, or it is not said that it was measured."]),
-    ...(without("seating_stress") ? ["ASSUMED: a seating stress of zero; none was entered."] : []),
-    ...(without("drainage") ? ["ASSUMED: drainage at both faces; none was entered."] : []),
-    ...(corrected && record.deflections.every(({ unloading }) => unloading === undefined)
-      ? ["ASSUMED: the apparatus deflects on unloading as on loading."]
+      : [say`ASSUMED: the specific gravity of solids, or it is not said that it was measured.`]),
+    ...(without(cells, "seating_stress") ? [say`ASSUMED: a seating stress of zero; none was entered.`] : []),
+    ...(without(cells, "drainage") ? [say`ASSUMED: drainage at both faces; none was entered.`] : []),
+    ...(deflections.length > 0 && deflections.every(({ unloading }) => unloading === undefined)
+      ? [say`ASSUMED: the apparatus deflects on unloading as on loading.`]
       : []),
     ...(record.loads.some(({ temperature }) => temperature === undefined)
-      ? ["Where a load has no temperature, nothing is corrected for it."]
+      ? [say`Where a load has no temperature, nothing is corrected for it.`]
       : []),
-    `This report: Clayledger ${ADD_IN_VERSION}.`,
   ];
-  return part("Methods, and what was assumed", list(texts));
 }
 
-const NUMBER_OF_DIGITS = 4;
-const few = (value: number): string => String(Number(value.toPrecision(NUMBER_OF_DIGITS)));
+/** Source: README, Cautions. */
+const CAUTIONS: readonly Message[] = [
+  say`These results feed settlement design. They support, and do not replace, the judgement of a licensed engineer or authorised signatory. The contract's standard and edition, local codes and licensing law come first.`,
+  say`Preconsolidation stress, d0, d100 and the indices are interpretations: several answers can be defended. Look at the construction, the interval and the remarks.`,
+  say`Terzaghi's theory assumes a saturated soil, small strain, constant cv and drainage in one direction; a small specimen may not represent the field. cv is not valid for unsaturated soil.`,
+  say`Disturbance of the sample lowers the preconsolidation stress and the compression index.`,
+  say`Checks and remarks can be wrong both ways; no remark is no proof of quality.`,
+  say`Not for constant-rate-of-strain, hydraulic-cell or radial-drainage tests. The text of standards is not reproduced here.`,
+  say`The uncertainties stated do not cover the disturbance of the sample, the variability of the ground, or the choice of a construction.`,
+  say`Protection of the sheets keeps formulas from slips and is no security: they have no password.`,
+];
 
-/** A mark of a construction by both procedures: "t50 12.3 and 12.6 min"; "-" if a procedure gives none. */
-function inBothWays<T>(label: string, unit: string, ways: readonly Outcome<T>[], read: (found: T) => number): string {
-  const [aided, drawn] = ways.map((way) => (way.ok ? few(read(way.value)) : "-"));
-  return `${label} ${aided} and ${drawn} ${unit}`;
-}
+export const cautions = (cells: DataCells): Block[] => part(cells, say`Cautions`, list(CAUTIONS.map(cells.words)));
 
-/** The constructions of every load, aided and drawn, side by side: how much the numbers depend on the procedure. */
-export function bothWays(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
-  const { record } = cells.source;
-  const lines = loads.flatMap(({ number }) => {
-    const load = record.loads.find((one) => one.number === number);
-    if (!load || load.readings.length === 0) return [];
-    const ways = PROCEDURES.map((procedure) => incrementOfLoad(record, load, { procedure }));
-    const log = ways.map(({ logTime }) => logTime);
-    const root = ways.map(({ rootTime }) => rootTime);
-    return [
-      `Load ${number}: log time ${inBothWays("d100", "div", log, ({ d100 }) => d100)}, ${inBothWays("t50", "min", log, ({ t50 }) => t50)}; ` +
-        `root time ${inBothWays("d100", "div", root, ({ d100 }) => d100)}, ${inBothWays("t90", "min", root, ({ t90 }) => t90)}.`,
-    ];
-  });
-  return lines.length === 0
-    ? []
-    : part("Constructions, aided and drawn", [
-        ...paragraph(
-          "The first number is by the aided construction, the second by the drawn one; cv is inverse to t50 and t90.",
-        ),
-        ...list(lines),
-      ]);
-}
-
-export const cautions = (): Block[] => part("Cautions", list(CAUTIONS));
-
-/** All items that the report should show and does not, with their cells. */
-export function missing(found: readonly Missing[]): Block[] {
+/** Everything that the report should show and does not, with its cell. */
+export function missing(cells: DataCells, found: readonly Missing[]): Block[] {
+  const t = cells.words;
   const required = found.filter(({ isRequired }) => isRequired);
   const others = found.filter(({ isRequired }) => !isRequired);
-  const line = ({ item, sentence }: Missing) => `(${item}) ${sentence}.`;
-  return part("Missing from this report", [
+  const line = ({ item, sentence }: Missing) => t(say`(${item}) ${sentence}.`);
+  return part(cells, say`Missing from this report`, [
     ...paragraph(
-      required.length
-        ? "Required by the standards' report clauses, and not there. The number is that of the item of the usual checklist (from memory: check against the edition that the contract names)."
-        : "Nothing that the standards' report clauses require is missing.",
+      t(
+        required.length
+          ? say`Required by the standards' report clauses, and not there. The number is that of the item of the usual checklist (from memory: check against the edition that the contract names).`
+          : say`Nothing that the standards' report clauses require is missing.`,
+      ),
     ),
-    ...list(required.map(line)),
-    ...(others.length ? paragraph("Wanted only where it was measured, known or obtained; not there:") : []),
-    ...list(others.map(line)),
+    ...listAbreast(required.map(line)),
+    ...(others.length ? paragraph(t(say`Wanted only where it was measured, known or obtained; not there:`)) : []),
+    ...listAbreast(others.map(line)),
   ]);
 }

@@ -1,6 +1,7 @@
 /** A sheet plan as commands of the engine. */
 import { dateOfDay } from "../day-number";
 import type { CellPlan, EntryRule, SheetPlan } from "../port";
+import { rowBands } from "../row-bands";
 import type { Command } from "./engine";
 import { toEngineFormat } from "./formats";
 import { resolveNames, type LocalNames } from "./names";
@@ -92,8 +93,12 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
   for (const merge of plan.merges) add("ADD_MERGE", { target: [toZone(merge)], force: true });
   for (const [col, characters] of Object.entries(plan.columnWidths))
     add("RESIZE_COLUMNS_ROWS", { dimension: "COL", elements: [Number(col)], size: charactersToPixels(characters) });
-  for (const [row, points] of Object.entries(plan.rowHeights ?? {}))
-    add("RESIZE_COLUMNS_ROWS", { dimension: "ROW", elements: [Number(row)], size: pointsToPixels(points) });
+  for (const { first, rows, points } of rowBands(plan.rowHeights ?? {}))
+    add("RESIZE_COLUMNS_ROWS", {
+      dimension: "ROW",
+      elements: Array.from({ length: rows }, (_, index) => first + index),
+      size: pointsToPixels(points),
+    });
   if (plan.freezeRows > 0) add("FREEZE_ROWS", { quantity: plan.freezeRows });
 
   for (const [kind, target] of grouped(plan, (cell) => cell.kind)) {

@@ -4,6 +4,7 @@
 import { FONT } from "../look";
 import { checkPlan } from "../plan-check";
 import { WorkbookError, type SheetPlan } from "../port";
+import { rowBands } from "../row-bands";
 import { freeSheetName } from "../sheet-names";
 import { addCharts } from "./charts";
 import { blocks, widthInPoints, type Block } from "./grid";
@@ -82,7 +83,8 @@ const cellSteps = (sheet: Excel.Worksheet, cut: readonly Block[]): Step[] =>
 
 function furnishSteps(sheet: Excel.Worksheet, plan: SheetPlan): Step[] {
   const column = (col: number): Excel.RangeFormat => sheet.getRangeByIndexes(0, col, 1, 1).getEntireColumn().format;
-  const row = (index: number): Excel.RangeFormat => sheet.getRangeByIndexes(index, 0, 1, 1).getEntireRow().format;
+  const rows = (first: number, count: number): Excel.RangeFormat =>
+    sheet.getRangeByIndexes(first, 0, count, 1).getEntireRow().format;
   return [
     ...plan.merges.map((box) => ({ act: () => rangeOf(sheet, box).merge() })),
     ...Object.entries(plan.columnWidths).map(([col, characters]) => ({
@@ -90,9 +92,9 @@ function furnishSteps(sheet: Excel.Worksheet, plan: SheetPlan): Step[] {
         column(Number(col)).columnWidth = widthInPoints(characters);
       },
     })),
-    ...Object.entries(plan.rowHeights ?? {}).map(([index, points]) => ({
+    ...rowBands(plan.rowHeights ?? {}).map((band) => ({
       act: () => {
-        row(Number(index)).rowHeight = points;
+        rows(band.first, band.rows).rowHeight = band.points;
       },
     })),
     ...rulesOf(plan).map(({ box, rule, alert }) => ({

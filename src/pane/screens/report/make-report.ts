@@ -12,6 +12,7 @@ import {
   type Missing,
   type ReportSource,
 } from "../../../report/report";
+import { say, verbatim, type Message } from "../../../reduction/message";
 import { refuseNotYet } from "../../../workbook/busy";
 import type { Looked, Selection, WorkbookPort } from "../../../workbook/port";
 import type { Want } from "../../live/want";
@@ -43,14 +44,15 @@ function acknowledgedOf(
   answers: readonly Acknowledgement[],
   sheet: string,
   answered: readonly Answered[],
-): Record<string, string> {
-  const found: Record<string, string> = {};
+): Record<string, Message> {
+  const found: Record<string, Message> = {};
   for (const one of answered) {
     const answer = answerTo(answers, sheet, one);
     if (!answer) continue;
-    const { reason, by, when } = answer.given;
-    const stale = answer.stale ? `; the check then said: ${answer.given.found}` : "";
-    found[one.check.id] = `${reason} (${by}, ${when}${stale})`;
+    const [reason, by, when] = [answer.given.reason, answer.given.by, answer.given.when].map(verbatim);
+    found[one.check.id] = answer.stale
+      ? say`${reason} (${by}, ${when}; the check then said: ${verbatim(answer.given.found)})`
+      : say`${reason} (${by}, ${when})`;
   }
   return found;
 }
@@ -73,13 +75,11 @@ function find(reading: Reading): Found {
     answered,
     acknowledged: acknowledgedOf(answers, sheet, answered),
     cellFindings: findings.map(({ sentence }) => sentence),
-    changedLimits: limits.changed.map(({ name, default: usual, value, unit, by, why }) =>
-      [
-        `${name} is ${value} ${unit}`.trim(),
-        ` in place of ${usual}`,
-        ` (${by || "no name"}: ${why || "no reason"})`,
-      ].join(""),
-    ),
+    changedLimits: limits.changed.map(({ name, default: usual, value, unit, by, why }) => {
+      const amount = verbatim(`${value} ${unit}`.trim());
+      const who = by ? verbatim(by) : say`no name`;
+      return say`${verbatim(name)} is ${amount} in place of ${usual} (${who}: ${why ? verbatim(why) : say`no reason`})`;
+    }),
   };
   return { source, reports: reportsOf(sheet, beside) };
 }

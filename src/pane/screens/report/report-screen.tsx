@@ -9,6 +9,8 @@ import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
+import { english } from "../../../reduction/message";
 import { useDraft, useHold, useTest } from "../../live/use-test";
 import type { Reading } from "../../live/workbook-store";
 
@@ -143,7 +145,7 @@ function Lacking({ prospect: { missing, answered } }: { prospect: Prospect }) {
         </Text>
         <ul className={styles.faults} tabIndex={0} role="list" aria-label={heading}>
           {items.map(({ item, sentence }) => (
-            <li key={`${item} ${sentence}`}>{words.item(item, sentence)}</li>
+            <li key={`${item} ${english(sentence)}`}>{words.item(item, inWords(sentence))}</li>
           ))}
         </ul>
       </section>

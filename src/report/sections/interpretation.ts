@@ -1,0 +1,146 @@
+/** What stands apart from the uncertainty of measurement: the indices with their stresses, and what the methods spread over. */
+import { METHOD_NAMES, type MethodName } from "../../reduction/curve/preconsolidation";
+import type { Index } from "../../reduction/curve/indices";
+import { english, say, type Message } from "../../reduction/message";
+import type { Outcome } from "../../reduction/outcome";
+import { reduced } from "../../record/reduced-test";
+import type { CellPlan } from "../../workbook/port";
+import { FORMATS, NOTHING, shownCell, twoFigures, unitCell } from "../page/cells";
+import { band, gap, paragraph, type Block } from "../page/page";
+import type { DataCells } from "../page/source";
+import { LABEL_COLUMNS } from "./fields";
+
+/** The methods as people call them, in the words of the trade. */
+export const METHOD_WORDS: Readonly<Record<MethodName, Message>> = {
+  casagrande: say`Casagrande`,
+  work: say`Work per unit volume`,
+  bilog: say`Bilogarithmic`,
+  intersection: say`Intersection of lines`,
+  pacheco_silva: say`Pacheco Silva`,
+  janbu: say`Janbu, modulus`,
+};
+
+/** Rows of the table that are no method's. */
+const OTHER_ROWS: Readonly<Record<string, Message>> = {
+  median: say`Median`,
+  spread: say`Spread over the median`,
+  low: say`Points allow from`,
+  high: say`Points allow to`,
+  verdict: say`All in all`,
+  remark: say`Remarks`,
+};
+
+/** A text of a cell in the report's language, where it is the message in English; what else stands there stays as it is. */
+export const inLanguage = (cells: DataCells, text: string, message: Message | undefined): string =>
+  message && english(message).trim() === text ? cells.words(message) : text;
+
+/** What the record says where the table of the data sheet has a text: of a method, and of all. */
+function messageFor(cells: DataCells, row: string): Message | undefined {
+  const { spread } = reduced(cells.source.record);
+  if (!spread.ok) return undefined;
+  if (row === "verdict") return spread.value.verdict;
+  return spread.value.methods.find(({ method }) => method === row)?.note;
+}
+
+const RANGE = say`range that these points allow, about 95 percent`;
+const OVER = say`greatest less least, over the median`;
+
+/** The row of the table of methods, from 0, that a method's stress stands in; undefined where the sheet has none. */
+export function rowOfMethod(cells: DataCells, method: MethodName): number | undefined {
+  const given = cells.source.values.preconsolidation_spread ?? [];
+  const row = given.findIndex(([label]) => label === method);
+  return row < 0 ? undefined : row;
+}
+
+/** A table line's number, live. */
+const inSpread = (cells: DataCells, row: number): string =>
+  `INDEX(${cells.block("preconsolidation_spread")},${row + 1},2)`;
+
+/** One line of the table of methods. */
+function line(cells: DataCells, row: number, format: string): Block[] {
+  const given = cells.source.values.preconsolidation_spread ?? [];
+  const words = (col: number): string => String(given[row]?.[col] ?? "");
+  const name = words(0);
+  const label = METHOD_NAMES.find((method) => method === name);
+  const called = label ? METHOD_WORDS[label] : OTHER_ROWS[name];
+  const lead = called ? cells.words(called) : name;
+  // What is said of all may be long: it is a snapshot, in as many lines as it needs.
+  if (/^(verdict|remark)$/.test(name))
+    return paragraph(inLanguage(cells, words(1), messageFor(cells, name)) || NOTHING, { col: 3, lead, kind: "remark" });
+  const usual = name === "spread" ? OVER : RANGE;
+  const said = inLanguage(cells, words(2), messageFor(cells, name) ?? usual);
+  const [first, ...others] = paragraph(said || NOTHING, { col: 5, kind: "remark" });
+  const part = inSpread(cells, row);
+  const isStress = name !== "spread";
+  const number: CellPlan[] = [
+    { row: 0, col: 0, kind: "label", value: lead },
+    {
+      row: 0,
+      col: 3,
+      kind: "result",
+      formula: `=IFERROR(IF(${part}="","${NOTHING}",${part}),"${NOTHING}")`,
+      align: "right",
+      format: isStress ? format : "0%",
+    },
+    ...(isStress ? unitCell(cells, "stress_unit", 0, 4) : []),
+  ];
+  return [{ ...(first ?? gap), cells: [...number, ...(first?.cells ?? [])] }, ...others];
+}
+
+/** What the methods spread over: live, as the data sheet spills it. */
+export function interpretation(cells: DataCells): Block[] {
+  const t = cells.words;
+  const heading = band(t(say`Interpretation: the preconsolidation stress by every method`));
+  if (cells.rows("preconsolidation_spread") === 0)
+    return [heading, ...paragraph(t(say`The data sheet has no table of methods (preconsolidation_spread).`)), gap];
+  const format = twoFigures(cells.number("preconsolidation_stress"), 3);
+  const given = cells.source.values.preconsolidation_spread ?? [];
+  const lines = given.flatMap(([label], row) => (label ? line(cells, row, format) : []));
+  const none = say`The methods gave nothing: the curve has no points, or they do not apply to it.`;
+  return [
+    heading,
+    ...(lines.length ? lines : paragraph(t(none))),
+    ...paragraph(
+      t(
+        say`This is a spread of interpretation, shown apart: it is no uncertainty of measurement, has no probability, and is added to none of the intervals. The constructions of cv spread likewise: see the table of time curves.`,
+      ),
+      { kind: "note" },
+    ),
+    gap,
+  ];
+}
+
+const INDICES = [
+  [say`Compression index Cc`, "compression_index", "Cc", "compressionIndex"],
+  [say`Recompression index Cr`, "recompression_index", "Cr", "recompressionIndex"],
+  [say`Swelling index Cs`, "swelling_index", "Cs", "swellingIndex"],
+] as const;
+
+/** The part of the test that each index is read from: live in English; otherwise as it was when the report was made. */
+export function indices(cells: DataCells): Block[] {
+  const [stresses, curve] = [cells.column("load_stress"), cells.column("void_ratio_curve")];
+  const unit = cells.has("stress_unit") ? `&" "&${cells.at("stress_unit")}` : "";
+  const ofRecord = reduced(cells.source.record);
+  const basis = (item: string, read: Outcome<Index>): Pick<CellPlan, "formula" | "value"> => {
+    if (!stresses || !curve) return { value: NOTHING };
+    const told = read.ok ? read.value.basis : undefined;
+    if (told && cells.words(told) !== english(told))
+      return { value: `${cells.words(told)} ${cells.text("stress_unit")}` };
+    return {
+      formula: `=IFERROR(VLOOKUP("${item}",CLAY.COMPRESSION_INDICES(${stresses},${curve}),3,FALSE)${unit},"${NOTHING}")`,
+    };
+  };
+  return [
+    band(cells.words(say`Indices and what they were read from`)),
+    ...INDICES.map(([label, name, item, of]): Block => ({
+      rows: 1,
+      cells: [
+        { row: 0, col: 0, kind: "label", value: cells.words(label) },
+        shownCell(cells, { label: "", name, format: FORMATS.index }, 0, LABEL_COLUMNS),
+        { row: 0, col: LABEL_COLUMNS + 1, kind: "unit", value: cells.words(say`by void ratio, from the`) },
+        { row: 0, col: LABEL_COLUMNS + 4, kind: "result", align: "left", ...basis(item, ofRecord[of]) },
+      ],
+    })),
+    gap,
+  ];
+}

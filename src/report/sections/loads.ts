@@ -1,0 +1,277 @@
+/** Tables of the report with a row for each load. */
+import { reducedLoads, type BothWays } from "./both-ways";
+import { say, type Message } from "../../reduction/message";
+import { readingsName, timesName } from "../../specification/load-table";
+import type { CellPlan } from "../../workbook/port";
+import { THREE_FIGURES } from "../../workbook/number-format";
+import {
+  decimalsFor,
+  FORMATS,
+  formatIn,
+  inFormula,
+  NOTHING,
+  orError,
+  shownCell,
+  shownFormula,
+  twoFigures,
+  unitCell,
+} from "../page/cells";
+import { band, COLUMNS, gap, paragraph, type Block } from "../page/page";
+import type { DataCells, ReportedLoad } from "../page/source";
+import { stressFormat } from "./specimen";
+
+/** One column of a table of loads. */
+export interface LoadColumn {
+  /** In one line or two. */
+  readonly heading: readonly [Message, Message?];
+  readonly unit?: string;
+  readonly format?: (row: number) => string | undefined;
+  /** The formula of a load, or a number; undefined where the sheet has no cell for it. */
+  readonly formula: (load: ReportedLoad) => string | number | undefined;
+  readonly isText?: boolean;
+}
+
+/** Rows of loads that a table has at the least before it goes on over the end of a page. */
+const LEAST_ROWS = 6;
+/** Rows of headings of a table: two lines and the units. */
+const HEAD = 3;
+
+/** The headings of a table, two lines and the units. */
+function headings(cells: DataCells, columns: readonly LoadColumn[]): CellPlan[] {
+  const head = columns.flatMap((column, col): CellPlan[] => [
+    ...[0, 1].map((row): CellPlan => {
+      const message = column.heading[row];
+      return { row, col, kind: "heading", value: message ? cells.words(message) : "", align: alignOf(column) };
+    }),
+    ...unitCell(cells, column.unit, 2, col).map((cell) => ({ ...cell, align: alignOf(column) })),
+  ]);
+  for (let col = columns.length; col < COLUMNS; col++)
+    head.push({ row: 0, col, kind: "heading" }, { row: 1, col, kind: "heading" });
+  return head;
+}
+
+const alignOf = ({ isText }: LoadColumn) => (isText ? ("center" as const) : ("right" as const));
+
+/**
+ * A table with a row for each load, which goes on over the end of a page. `names` are the report's own for its columns; those
+ * of a later part end in its number ("report_strain_2").
+ */
+export function loadTable(
+  cells: DataCells,
+  title: Message,
+  columns: readonly LoadColumn[],
+  loads: readonly ReportedLoad[],
+  names: Readonly<Record<string, number>>,
+): Block[] {
+  const rowOf = (load: ReportedLoad, row: number): CellPlan[] =>
+    columns.map((column, col) => {
+      const content = column.formula(load);
+      const shown = typeof content === "number" ? { value: content } : { formula: content };
+      return {
+        ...shownCell(cells, { label: "", ...shown, format: column.format?.(load.row) }, row, col),
+        align: alignOf(column),
+      };
+    });
+  /** A part of the table; each but the first begins with the title. */
+  const partOf = (some: readonly ReportedLoad[], number: number): Block => {
+    const top = number === 1 ? 0 : 1;
+    const first = top + HEAD;
+    const suffix = number === 1 ? "" : `_${number}`;
+    const boxes = Object.entries(names).map(([name, col]) => [
+      name + suffix,
+      { row: first, col, rows: some.length, cols: 1 },
+    ]);
+    const again = number === 1 ? [] : band(cells.words(say`${title}, continued`)).cells;
+    const head = headings(cells, columns).map((one) => ({ ...one, row: one.row + top }));
+    return {
+      rows: first + some.length,
+      cells: [...again, ...head, ...some.flatMap((load, index) => rowOf(load, first + index))],
+      names: Object.fromEntries(boxes),
+      ...(some.length > LEAST_ROWS && {
+        split: {
+          least: first + LEAST_ROWS,
+          at: (rows) => {
+            const before = Math.max(1, rows - first);
+            return [partOf(some.slice(0, before), number), partOf(some.slice(before), number + 1)] as const;
+          },
+        },
+      }),
+    };
+  };
+  return [band(cells.words(title)), partOf(loads, 1)];
+}
+
+export const cell =
+  (cells: DataCells, name: string) =>
+  ({ row }: ReportedLoad): string | undefined => {
+    const reference = cells.at(name, row);
+    return reference && shownFormula(cells, reference, name);
+  };
+
+export const always = (format: string) => () => format;
+export const perLoad = (cells: DataCells, name: string) => (row: number) => twoFigures(cells.number(name, row));
+
+/** Minutes from the load's first instant to its last reading. */
+function duration(cells: DataCells, { number }: ReportedLoad): string | undefined {
+  const [times, readings] = [cells.column(timesName(number)), cells.column(readingsName(number))];
+  return (
+    times && readings && orError(cells, `IF(COUNT(${readings})=0,"${NOTHING}",MAX(IF(ISNUMBER(${readings}),${times})))`)
+  );
+}
+
+/** Which construction a load's cv is by: its own, or that of the sheet. */
+function methodOf(cells: DataCells, { row }: ReportedLoad): string | undefined {
+  const chosen = cells.at("load_method", row) ?? cells.at("time_method");
+  const cv = cells.at("cv_chosen", row);
+  if (!chosen || !cv) return undefined;
+  const [root, log] = [say`root`, say`log`].map((word) => inFormula(cells.words(word)));
+  return orError(cells, `IF(${cv}="","${NOTHING}",IF(${chosen}="root time",${root},${log}))`);
+}
+
+export const loadColumn: LoadColumn = { heading: [say`Load`], formula: ({ number }) => number, format: always("0") };
+
+export const stressColumn = (cells: DataCells, loads: readonly ReportedLoad[]): LoadColumn => ({
+  heading: [say`Stress`],
+  unit: "stress_unit",
+  formula: cell(cells, "load_stress"),
+  format: always(stressFormat(cells, loads)),
+});
+
+/** The columns of strain first where the report's curve is in strain. */
+function strainAndVoidRatio(cells: DataCells): LoadColumn[] {
+  const strain: LoadColumn = {
+    heading: [say`Strain`, say`at end`],
+    formula: cell(cells, "strain_end"),
+    format: always(FORMATS.strain),
+  };
+  const voidRatio = (at: Message, name: string): LoadColumn => ({
+    heading: [say`e`, at],
+    formula: cell(cells, name),
+    format: always(FORMATS.ratio),
+  });
+  return [strain, voidRatio(say`at end`, "void_ratio_end"), voidRatio(say`at d100`, "void_ratio_d100")];
+}
+
+export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+  const length = formatIn(cells, "length_unit", "0.000") === "0.00" ? "0.000" : "0.0000";
+  const columns: LoadColumn[] = [
+    loadColumn,
+    stressColumn(cells, loads),
+    { heading: [say`Duration`], unit: "min", formula: (load) => duration(cells, load) },
+    {
+      heading: [say`Temper-`, say`ature`],
+      unit: "deg C",
+      formula: cell(cells, "load_temperature"),
+      format: always(FORMATS.temperature),
+    },
+    {
+      heading: [say`Deform.`, say`corrected`],
+      unit: "length_unit",
+      formula: cell(cells, "corrected_deformation"),
+      format: always(length),
+    },
+    ...strainAndVoidRatio(cells),
+    {
+      heading: [say`mv`],
+      unit: "mv_unit",
+      formula: cell(cells, "volume_compressibility"),
+      format: always(THREE_FIGURES),
+    },
+    { heading: [say`cv`], unit: "cv_unit", formula: cell(cells, "cv_chosen"), format: always(THREE_FIGURES) },
+    { heading: [say`cv`, say`by`], formula: (load) => methodOf(cells, load), isText: true },
+    { heading: [say`C alpha`, say`strain`], formula: cell(cells, "c_alpha"), format: perLoad(cells, "c_alpha") },
+  ];
+  return [
+    ...loadTable(cells, say`Loads`, columns, loads, {
+      report_loads: 0,
+      report_stress: 1,
+      report_strain: 5,
+      report_void_ratio: 6,
+      report_cv: 9,
+    }),
+    ...paragraph(
+      cells.words(
+        say`-  nothing to show: unloading, or the construction or measurement gave none; the remarks on loads and the list of what is missing say why. "error": the cell of the data sheet shows one. cv and mv in three significant figures or more, C alpha in two. mv is strain of the load on its starting height over the increase of stress; C alpha is strain per log cycle of time on the initial height.`,
+      ),
+      { kind: "note" },
+    ),
+    gap,
+  ];
+}
+
+export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+  const ofTime = (heading: LoadColumn["heading"], name: string): LoadColumn => ({
+    heading,
+    unit: "min",
+    formula: cell(cells, name),
+    format: perLoad(cells, name),
+  });
+  const ofCv = (heading: LoadColumn["heading"], name: string): LoadColumn => ({
+    heading,
+    unit: "cv_unit",
+    formula: cell(cells, name),
+    format: always(THREE_FIGURES),
+  });
+  const ofWord = (heading: LoadColumn["heading"], name: string): LoadColumn => ({
+    heading,
+    formula: cell(cells, name),
+    isText: true,
+  });
+  const columns: LoadColumn[] = [
+    loadColumn,
+    stressColumn(cells, loads),
+    ofTime([say`t50`, say`log time`], "log_t50"),
+    ofTime([say`t90`, say`root time`], "root_t90"),
+    ofCv([say`cv by`, say`log time`], "cv_log_time"),
+    ofCv([say`cv by`, say`root time`], "cv_root_time"),
+    ofCv([say`cv at`, say`20 deg C`], "cv_20"),
+    { heading: [say`k`], unit: "conductivity_unit", formula: cell(cells, "conductivity"), format: always("0.0E+00") },
+    ofWord([say`Curve`, say`point at`], "curve_point"),
+    ofWord([say`Branch`], "load_branch"),
+    ofWord([say`Water`, say`added`], "load_mark"),
+  ];
+  return [
+    ...loadTable(cells, say`Time curves of the loads`, columns, loads, {}),
+    ...paragraph(
+      cells.words(
+        say`k is calculated from cv, mv and the unit weight of water; it is no substitute for a direct test. The two columns of cv by construction show the spread of interpretation.`,
+      ),
+      { kind: "note" },
+    ),
+    gap,
+  ];
+}
+
+/** A number in four significant figures. */
+const fourFigures = (value: number): string => {
+  const decimals = decimalsFor(value, 4);
+  return decimals > 0 ? `0.${"0".repeat(Math.min(decimals, 6))}` : "0";
+};
+
+/** Columns of the constructions aided and drawn, side by side: how far the numbers hang on the way that they are made. */
+export function bothWays(cells: DataCells, loads: readonly ReportedLoad[]): LoadColumn[] {
+  const found = reducedLoads(cells.source.record);
+  const column = (heading: LoadColumn["heading"], unit: string, read: (ways: BothWays) => number | undefined) => {
+    const values = new Map(
+      loads.map(({ row, number }) => {
+        const ways = found.get(number);
+        return [row, ways && read(ways)];
+      }),
+    );
+    return {
+      heading,
+      unit,
+      formula: ({ row }: ReportedLoad) => values.get(row) ?? `="${NOTHING}"`,
+      format: (row: number) => fourFigures(values.get(row) ?? 0),
+    };
+  };
+  const both = (label: Message, unit: string, read: (ways: BothWays, way: number) => number | undefined) =>
+    [say`aided`, say`drawn`].map((by, way) => column([label, by], unit, (ways) => read(ways, way)));
+  const div = cells.words(say`div`);
+  return [
+    ...both(say`d100 log`, div, ({ log }, way) => log[way]?.d100),
+    ...both(say`t50 log`, "min", ({ log }, way) => log[way]?.t50),
+    ...both(say`d100 root`, div, ({ root }, way) => root[way]?.d100),
+    ...both(say`t90 root`, "min", ({ root }, way) => root[way]?.t90),
+  ];
+}

@@ -1,0 +1,172 @@
+/** Who and what was tested, the specimen, and how the test was made. */
+import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
+import { say, type Message } from "../../reduction/message";
+import { FORMATS, formatIn, inFormula, live, toldFormula, typedFormat, worked } from "../page/cells";
+import type { Block } from "../page/page";
+import type { DataCells, ReportedLoad } from "../page/source";
+import { date, fields, ifThere, panels, section, statedFormula, text, told } from "./fields";
+
+export function identification(cells: DataCells): Block[] {
+  const depth = formatIn(cells, "depth_unit");
+  const t = cells.words;
+  return section(
+    t(say`Identification`),
+    fields(cells, [
+      text(t(say`Report no.`), "report_number"),
+      text(t(say`Laboratory`), "laboratory"),
+      text(t(say`Project`), "project"),
+      text(t(say`Job no.`), "job_number"),
+      text(t(say`Boring`), "boring"),
+      text(t(say`Sample`), "sample"),
+      ...ifThere(cells, text(t(say`Sample id`), "sample_id")),
+      text(t(say`Sample type`), "sample_type"),
+      text(t(say`Specimen`), "specimen"),
+      { label: t(say`Depth of specimen`), name: "depth", format: depth, unit: "depth_unit" },
+      ...ifThere(cells, { label: t(say`Top of sample`), name: "sample_top", format: depth, unit: "depth_unit" }),
+      ...ifThere(cells, text(t(say`Orientation`), "specimen_orientation")),
+      text(t(say`Soil`), "soil_description"),
+      text(t(say`Liquid, plastic limit`), "atterberg_limits"),
+      text(t(say`Condition`), "condition"),
+      text(t(say`Preparation`), "preparation"),
+      text(t(say`Standard, edition`), "standard"),
+      text(t(say`Load duration`), "test_method"),
+      date(t(say`Sampled`), "sample_date"),
+      date(t(say`Received`), "date_received"),
+      date(t(say`Test started`), "date_started"),
+      date(t(say`Test ended`), "date_ended"),
+    ]),
+  );
+}
+
+export function specimen(cells: DataCells): Block[] {
+  const t = cells.words;
+  const length = formatIn(cells, "length_unit");
+  const density = formatIn(cells, "density_unit");
+  const [H0, Hf, dry, wf] = [
+    cells.at("initial_height"),
+    cells.at("final_height"),
+    cells.at("dry_density_initial"),
+    cells.at("water_content_final"),
+  ];
+  const ofDensity = { format: density, unit: "density_unit" };
+  const ofLength = { format: length, unit: "length_unit" };
+  return section(
+    t(say`Specimen`),
+    panels(
+      cells,
+      [
+        { label: t(say`Diameter`), name: "diameter", ...ofLength },
+        { label: t(say`Initial height H0`), name: "initial_height", ...ofLength },
+        { label: t(say`Initial water content w0`), name: "water_content_initial", format: FORMATS.water },
+        { label: `  ${t(say`w of the trimmings`)}`, name: "water_content_trimmings", format: FORMATS.water },
+        { label: t(say`Initial bulk density`), name: "density_initial", ...ofDensity },
+        { label: t(say`Initial dry density`), name: "dry_density_initial", ...ofDensity },
+        { label: t(say`Initial void ratio e0`), name: "void_ratio_initial", format: FORMATS.ratio },
+        { label: t(say`Initial saturation S0`), name: "saturation_initial", format: FORMATS.saturation },
+        { label: t(say`Gs of solids`), name: "specific_gravity", format: FORMATS.gravity },
+        text(`  ${t(say`measured or assumed`)}`, "specific_gravity_basis"),
+      ],
+      [
+        { label: t(say`Height of solids`), name: "solids_height", ...ofLength },
+        { label: t(say`Final height Hf`), name: "final_height", ...ofLength },
+        { label: t(say`Final water content wf`), name: "water_content_final", format: FORMATS.water },
+        { label: t(say`Dry mass`), name: "dry_mass", format: FORMATS.mass, unit: "g" },
+        {
+          label: t(say`Final bulk density`),
+          formula: worked([dry, H0, Hf, wf], `${dry}*${H0}/${Hf}*(1+${wf})`),
+          ...ofDensity,
+        },
+        { label: t(say`Final dry density`), formula: worked([dry, H0, Hf], `${dry}*${H0}/${Hf}`), ...ofDensity },
+        { label: t(say`Final void ratio ef`), name: "void_ratio_final", format: FORMATS.ratio },
+        { label: t(say`Final saturation Sf`), name: "saturation_final", format: FORMATS.saturation },
+        text(t(say`Ring number`), "ring_number"),
+        text(t(say`Drainage`), "drainage"),
+      ],
+    ),
+  );
+}
+
+/** How the sheet's stresses are written: as the loads were typed. */
+export const stressFormat = (cells: DataCells, loads: readonly ReportedLoad[]): string =>
+  typedFormat(loads.flatMap(({ row }) => cells.number("load_stress", row) ?? []));
+
+/** One sentence where a column of the sheet holds any number, another where it holds none. */
+function anyOf(cells: DataCells, name: string, some: Message, none: Message): string {
+  const column = cells.column(name);
+  const count = column === undefined ? "0" : `COUNT(${column})`;
+  return `=IF(${count}>0,${inFormula(cells.words(some))},${inFormula(cells.words(none))})`;
+}
+
+/** Which construction cv is reported by. */
+function cvReported(cells: DataCells): string {
+  const t = cells.words;
+  const method = cells.at("time_method");
+  if (!method) return toldFormula(t(say`the data sheet does not say which construction was chosen`));
+  const root = t(
+    say`by root time (Taylor): T90 = ${T90}, line factor ${LINE_FACTOR}, unless a load's row says otherwise`,
+  );
+  const log = t(say`by log time (Casagrande): T50 = ${T50}, unless a load's row says otherwise`);
+  return `=IF(${method}="root time",${inFormula(root)},${inFormula(log)})`;
+}
+
+/** Which point of a load the compression curve takes. */
+function curveFrom(cells: DataCells): string {
+  const t = cells.words;
+  const from = cells.at("curve_from");
+  if (!from) return toldFormula(t(say`the data sheet does not say`));
+  const primary = t(say`the end of primary (d100), or the end of the load where there is no d100`);
+  return `=IF(${from}="d100",${inFormula(primary)},${inFormula(t(say`the end of each load`))})`;
+}
+
+export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+  const t = cells.words;
+  const stress = stressFormat(cells, loads);
+  const ofStress = { format: stress, unit: "stress_unit" };
+  const [template, addIn] = [
+    live(statedFormula(cells, "template_version")),
+    live(statedFormula(cells, "addin_version")),
+  ];
+  return section(t(say`Conduct of the test`), [
+    ...panels(
+      cells,
+      [
+        { label: t(say`Seating stress`), name: "seating_stress", ...ofStress },
+        { label: t(say`Inundated under`), name: "inundation_stress", ...ofStress },
+        text(t(say`Load frame`), "frame_number"),
+        text(t(say`Dial or transducer`), "dial_number"),
+      ],
+      [
+        { label: t(say`Swelling pressure`), name: "swelling_pressure", ...ofStress },
+        {
+          label: t(say`Strain of that load`),
+          name: "inundation_strain",
+          format: FORMATS.strain,
+          unit: t(say`(- swell, + collapse)`),
+        },
+        text(t(say`Balance`), "balance_number"),
+        text(t(say`Apparatus calibration`), "calibration_date"),
+      ],
+    ),
+    told(
+      t(say`Apparatus correction`),
+      anyOf(
+        cells,
+        "apparatus_stress",
+        say`yes: the deflection table of the data sheet is subtracted`,
+        say`no: deformations are as measured`,
+      ),
+    ),
+    told(
+      t(say`Temperature correction`),
+      anyOf(
+        cells,
+        "cv_20",
+        say`no: cv is that of the test's temperature; cv at 20 deg C stands in a column of its own`,
+        say`no: cv is that of the test's temperature, and no temperature was entered`,
+      ),
+    ),
+    told(t(say`cv reported`), cvReported(cells)),
+    told(t(say`Data sheet, made with`), toldFormula(t(say`version ${template}, Clayledger ${addIn}`))),
+    told(t(say`Compression curve from`), curveFrom(cells)),
+  ]);
+}

@@ -1,0 +1,253 @@
+/** The first page, which a client reads first: results with their ranges beside the curve, three remarks, signatures, a caution. */
+import { METHOD_NAMES } from "../../reduction/curve/preconsolidation";
+import { say, type Message } from "../../reduction/message";
+import { remarkOfTest } from "../../record/sheet-remarks";
+import type { CellPlan, ChartPlan } from "../../workbook/port";
+import { FORMATS, formatIn, inFormula, NOTHING, shownCell, shownFormula, twoFigures, worked } from "../page/cells";
+import { band, COLUMNS, fits, gap, paragraph, type Block } from "../page/page";
+import type { DataCells, ReportedLoad } from "../page/source";
+import { wrapped } from "../page/text";
+import { date, LABEL_COLUMNS, text } from "./fields";
+import { inLanguage, rowOfMethod } from "./interpretation";
+import type { Missing } from "./required";
+import { stressFormat } from "./specimen";
+
+const HALF = COLUMNS / 2;
+const [VALUE, FROM, TO] = [LABEL_COLUMNS, LABEL_COLUMNS + 1, LABEL_COLUMNS + 2];
+
+/** The number in two significant figures, as it is reported: the full one stands beside it. */
+const inTwoFigures = (reference: string | undefined): string | undefined =>
+  reference && worked([reference], `ROUND(${reference},1-INT(LOG(ABS(${reference}),10)))`);
+
+const decimals = (value: number | undefined, figures: number): string =>
+  value === undefined || value === 0
+    ? "0.0"
+    : `0.${"0".repeat(Math.max(1, figures - 1 - Math.floor(Math.log10(Math.abs(value)))))}`;
+
+/** One result: what it is with its unit, and its range where it has one. */
+interface Result {
+  readonly label: Message;
+  /** A name of the data sheet that tells the unit. */
+  readonly unit?: string;
+  readonly name?: string;
+  readonly formula?: string | undefined;
+  readonly format: string;
+  /** Of the range; that of the value unless said. */
+  readonly rangeFormat?: string;
+  readonly isText?: boolean;
+  readonly from?: string | undefined;
+  readonly to?: string | undefined;
+}
+
+function resultRow(cells: DataCells, one: Result, row: number): CellPlan[] {
+  const { label, unit, from, to, format, rangeFormat = format } = one;
+  const unitCell = unit === undefined ? undefined : cells.at(unit);
+  const words = cells.words(label);
+  const shown = { label: "", name: one.name, formula: one.formula, format, isText: one.isText ?? false };
+  const range = (formula: string | undefined, col: number): CellPlan[] =>
+    formula === undefined ? [] : [{ ...shownCell(cells, { label: "", formula, format: rangeFormat }, row, col) }];
+  return [
+    {
+      row,
+      col: 0,
+      kind: "label",
+      ...(unitCell ? { formula: `=${inFormula(`${words}, `)}&${unitCell}` } : { value: words }),
+    },
+    ...(one.name === undefined && one.formula === undefined ? [] : [shownCell(cells, shown, row, VALUE)]),
+    ...range(from, FROM),
+    ...range(to, TO),
+  ];
+}
+
+/** Least and greatest of the methods' stresses; nothing where the sheet has no table of them. */
+function ofMethods(cells: DataCells, which: "MIN" | "MAX"): string | undefined {
+  const rows = METHOD_NAMES.flatMap((method) => rowOfMethod(cells, method) ?? []);
+  if (rows.length === 0) return undefined;
+  const stresses = cells.rowsOf("preconsolidation_spread", Math.min(...rows), Math.max(...rows), 1);
+  return stresses && `=IFERROR(IF(COUNT(${stresses})=0,"${NOTHING}",${which}(${stresses})),"${NOTHING}")`;
+}
+
+/** Least and greatest cv of the loads beyond the preconsolidation stress. */
+function ofVirginLoads(cells: DataCells, which: "MINIFS" | "MAXIFS"): string | undefined {
+  const [cv, stress] = [cells.column("cv_chosen"), cells.column("load_stress")];
+  const limit = cells.at("preconsolidation_stress");
+  if (!cv || !stress || !limit) return undefined;
+  const beyond = `${stress},">"&${limit}`;
+  const of = (name: string) => `${name}(${cv},${beyond},${cv},">0")`;
+  return `=IFERROR(IF(AND(ISNUMBER(${limit}),${of("MAXIFS")}>0),${of(which)},"${NOTHING}"),"${NOTHING}")`;
+}
+
+function ofSpecimen(cells: DataCells): Result[] {
+  const density = formatIn(cells, "density_unit");
+  return [
+    {
+      label: say`Initial void ratio e0`,
+      name: "void_ratio_initial",
+      format: FORMATS.ratio,
+      from: "={report_void_ratio_low}",
+      to: "={report_void_ratio_high}",
+    },
+    { label: say`Initial water content w0`, name: "water_content_initial", format: FORMATS.water },
+    { label: say`Initial dry density`, name: "dry_density_initial", format: density, unit: "density_unit" },
+    { label: say`Initial saturation S0`, name: "saturation_initial", format: FORMATS.saturation },
+  ];
+}
+
+function ofYield(cells: DataCells, loads: readonly ReportedLoad[]): Result[] {
+  const stress = stressFormat(cells, loads);
+  const value = cells.number("preconsolidation_stress");
+  const range = (name: string): string | undefined => {
+    const reference = cells.at(name);
+    return reference && shownFormula(cells, reference);
+  };
+  return [
+    { label: say`In-situ stress`, name: "in_situ_stress", format: stress, unit: "stress_unit" },
+    {
+      label: say`Preconsolidation stress`,
+      formula: inTwoFigures(cells.at("preconsolidation_stress")) ?? `="${NOTHING}"`,
+      format: twoFigures(value),
+      unit: "stress_unit",
+      // In the digits of the table under Interpretation, which shows the same two numbers.
+      rangeFormat: twoFigures(value, 3),
+      from: range("preconsolidation_low"),
+      to: range("preconsolidation_high"),
+    },
+    { label: say`  as worked out`, name: "preconsolidation_stress", format: decimals(value, 4) },
+    {
+      label: say`  by all methods`,
+      format: twoFigures(value, 3),
+      from: ofMethods(cells, "MIN"),
+      to: ofMethods(cells, "MAX"),
+    },
+    { label: say`Overconsolidation ratio`, name: "overconsolidation_ratio", format: "0.0" },
+  ];
+}
+
+function ofCompression(cells: DataCells, loads: readonly ReportedLoad[]): Result[] {
+  const all = loads.flatMap(({ row }) => cells.number("cv_chosen", row) ?? []);
+  return [
+    { label: say`Compression index Cc`, name: "compression_index", format: FORMATS.index },
+    { label: say`Recompression index Cr`, name: "recompression_index", format: FORMATS.index },
+    { label: say`Swelling index Cs`, name: "swelling_index", format: FORMATS.index },
+    {
+      label: say`cv of virgin loads`,
+      unit: "cv_unit",
+      format: twoFigures(all.length ? Math.min(...all) : undefined),
+      from: ofVirginLoads(cells, "MINIFS"),
+      to: ofVirginLoads(cells, "MAXIFS"),
+    },
+    {
+      label: say`C alpha, strain per log cycle`,
+      name: "c_alpha_chosen",
+      format: twoFigures(cells.number("c_alpha_chosen")),
+    },
+    { label: say`  of load`, name: "c_alpha_load", format: "0" },
+    { label: say`C alpha / Cc, by void ratio`, name: "c_alpha_ratio", format: FORMATS.index },
+    { label: say`Sample quality class`, name: "quality_class", format: "@", isText: true },
+  ];
+}
+
+export interface CurveBeside {
+  /** The chart beside the results, where there is one. */
+  readonly chart?: Omit<ChartPlan, "box"> | undefined;
+  /** Rows that the chart is to cover; as many as the results need, at the least. */
+  readonly rows: number;
+}
+
+/** Results with their ranges at the left, the compression curve at the right. */
+export function results(cells: DataCells, loads: readonly ReportedLoad[], { chart, rows }: CurveBeside): Block[] {
+  const t = cells.words;
+  const all = [...ofSpecimen(cells), ...ofYield(cells, loads), ...ofCompression(cells, loads)];
+  const head: CellPlan[] = [[VALUE, say`value`] as const, [FROM, say`from`] as const, [TO, say`to`] as const].map(
+    ([col, word]) => ({ row: 0, col, kind: "unit", value: t(word), align: "right" }),
+  );
+  const notes = paragraph(
+    t(
+      say`Ranges. e0: limits of error, k = 2. Preconsolidation stress, by Casagrande's construction: what the points of the curve allow, about 95 %. By all methods: the least and the greatest of them. cv: loads beyond the preconsolidation stress.`,
+    ),
+    { kind: "note", until: HALF },
+  ).flatMap(({ cells: line }, index) => line.map((cell) => ({ ...cell, row: all.length + 1 + index })));
+  const needed = all.length + 1 + notes.length;
+  const height = Math.max(rows, needed);
+  return [
+    band(t(say`Results`)),
+    {
+      rows: height,
+      cells: [...head, ...all.flatMap((one, index) => resultRow(cells, one, index + 1)), ...notes],
+      charts: chart ? [{ ...chart, box: { row: 0, col: HALF, rows: height, cols: HALF } }] : [],
+    },
+    gap,
+  ];
+}
+
+/** A remark in one line: what does not fit is left to the details, and the line says so. */
+function oneLine(cells: DataCells, lead: string, said: string): Block {
+  const whole = `${lead}: ${said}`;
+  if (fits(whole, "label", 0)) return { rows: 1, cells: [{ row: 0, col: 0, kind: "label", value: whole }] };
+  const more = ` … ${cells.words(say`(in full among the details)`)}`;
+  let words = wrapped(whole, whole.length - 1)[0] ?? "";
+  while (words.includes(" ") && !fits(words + more, "label", 0)) words = words.slice(0, words.lastIndexOf(" "));
+  return { rows: 1, cells: [{ row: 0, col: 0, kind: "label", value: words + more }] };
+}
+
+/** Three lines: what a person said of the test, how far the methods agree, what the checks found and what is missing. */
+export function threeRemarks(cells: DataCells, lacking: readonly Missing[]): Block[] {
+  const t = cells.words;
+  const typed = ["deviations", "test_remarks"].map((name) => cells.text(name)).filter(Boolean);
+  const verdict = inLanguage(
+    cells,
+    cells.text("preconsolidation_verdict"),
+    remarkOfTest(cells.source.record, "preconsolidation_verdict"),
+  );
+  const count = (status: string) => cells.source.answered.filter(({ answer }) => answer.status === status).length;
+  const [passed, stop, explain, note] = [count("pass"), count("stop"), count("explain"), count("note")];
+  const required = lacking.filter(({ isRequired }) => isRequired).length;
+  const nothing = t(say`nothing is said`);
+  return [
+    band(t(say`Remarks`)),
+    oneLine(cells, t(say`On the test`), typed.join("; ") || nothing),
+    oneLine(cells, t(say`On the preconsolidation stress`), verdict || nothing),
+    oneLine(
+      cells,
+      t(say`Checks`),
+      t(
+        say`${passed} passed; not passed: ${stop} that stop the issue, ${explain} to be explained, ${note} to be noted. Required items that are missing: ${required}`,
+      ),
+    ),
+    gap,
+  ];
+}
+
+const LINE = "_".repeat(22);
+
+export function signatures(cells: DataCells): Block[] {
+  const t = cells.words;
+  const signed = (label: string, name: string, on: string): Block => ({
+    rows: 2,
+    cells: [
+      { row: 1, col: 0, kind: "label", value: label },
+      shownCell(cells, text(label, name), 1, 2),
+      { row: 1, col: 5, kind: "label", value: t(say`Date`) },
+      shownCell(cells, date("", on), 1, 6),
+      { row: 1, col: 8, kind: "label", value: t(say`Signed`) },
+      { row: 1, col: 9, kind: "label", value: LINE },
+    ],
+    merges: [{ row: 1, col: 6, rows: 1, cols: 2 }],
+    withNext: true,
+  });
+  return [
+    band(t(say`Signatures`)),
+    signed(t(say`Tested by`), "tested_by", "date_tested"),
+    { ...signed(t(say`Checked by`), "checked_by", "date_checked"), withNext: false },
+    gap,
+  ];
+}
+
+/** The usual caution, in short; all of them stand among the details. */
+export const caution = (cells: DataCells): Block[] =>
+  paragraph(
+    cells.words(
+      say`These results feed settlement design. They support, and do not replace, the judgement of a licensed engineer or authorised signatory. Preconsolidation stress and indices are interpretations; several answers can be defended. All cautions stand among the details.`,
+    ),
+    { kind: "note" },
+  );
