@@ -6,6 +6,8 @@ import { design } from "./design";
 import { increment } from "./increment";
 import { questions } from "./questions";
 import { record } from "./record";
+import { report } from "./report";
+import { reportTexts } from "./report-texts";
 import { specimen } from "./specimen";
 
 export const messages: Readonly<Record<string, string>> = {
@@ -16,5 +18,7 @@ export const messages: Readonly<Record<string, string>> = {
   ...increment,
   ...questions,
   ...record,
+  ...report,
+  ...reportTexts,
   ...specimen,
 };
