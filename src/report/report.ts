@@ -37,7 +37,7 @@ export const missingFromReport = (source: Omit<ReportSource, "now" | "preparedBy
   return missingItems(cells, loads, plotsOf(cells, loads).reasons);
 };
 
-/** The first lines: what this is, whether it is still true, how it was made, what it lacks. */
+/** The first lines: what the sheet is, whether it is up to date, how it was made, and what it lacks. */
 function title(cells: DataCells, stateLine: Block, lacking: readonly Missing[]): Block[] {
   const t = cells.words;
   const { source } = cells;
@@ -85,7 +85,7 @@ function title(cells: DataCells, stateLine: Block, lacking: readonly Missing[]):
   ];
 }
 
-/** What of the report follows the data sheet, and what does not. */
+/** A note on which parts of the report follow the data sheet. */
 const snapshot = (cells: DataCells): Block[] =>
   paragraph(
     cells.words(
@@ -94,7 +94,7 @@ const snapshot = (cells: DataCells): Block[] =>
     { kind: "note" },
   );
 
-/** Stands at the top of every page but the first. */
+/** The head of every page except the first. */
 function head(cells: DataCells): Block {
   const parts = ["report_number", "project", "boring", "sample", "specimen"].flatMap((name) => cells.at(name) ?? []);
   const joined = parts.map((reference) => `IF(${reference}="","",${reference}&"  |  ")`).join("&");
@@ -107,16 +107,18 @@ function head(cells: DataCells): Block {
   };
 }
 
-/** Rows that the curve covers on the first page: what the page has left. */
+/** Rows of the curve on the first page: the rows that the other parts leave. */
 function rowsOfCurve(source: ReportSource, others: readonly Block[]): number {
   const used = linesOf(others);
   // The heading of the results and the blank row below them.
   return Math.min(MOST_CURVE_ROWS, Math.floor(ROWS_PER_PAGE[source.paper] - used - 2));
 }
-/** A curve higher than this is no easier to read. */
+/** The most rows of the curve: a higher curve is no easier to read. */
 const MOST_CURVE_ROWS = 36;
 
-/** The report of a data sheet. Its name is the next free one of "Report Sheet": an older report is never written over. */
+/**
+ * The report of a data sheet. Its name is the next free one of "Report Sheet": an earlier report is never overwritten.
+ */
 export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: readonly Missing[] } {
   const cells = new DataCells(source);
   const loads = reportedLoads(cells);
@@ -139,7 +141,7 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
     ...(loads.length
       ? loadsOfTest(cells, loads)
       : [band(cells.words(say`Loads`)), ...paragraph(cells.words(none)), gap]),
-    // Text between tables and plots fills the pages: it may go on over their ends.
+    // Text stands between tables and plots: it may continue on the next page, so that no page is left half empty.
     ...remarks(cells, loads),
     ...(loads.length ? timesOfTest(cells, loads) : []),
     ...indices(cells),

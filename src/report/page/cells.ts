@@ -1,4 +1,4 @@
-/** Numbers of the data sheet as the report shows them: live formulas, rounded once, at display, by their number formats. */
+/** Numbers of the data sheet in the report: live formulas, rounded once, for display, by their number formats. */
 import { LUNNE_NAMES } from "../../reduction/curve/sample-quality";
 import { english, say, verbatim, type Message, type Verbatim } from "../../reduction/message";
 import type { CellPlan } from "../../workbook/port";
@@ -10,10 +10,10 @@ export const NOTHING = "-";
 /** A text as a formula holds it: in quotation marks, those within it doubled. */
 export const inFormula = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 
-/** An expression within a message that a formula tells: "\u0001" stands around it. */
+/** An expression within a message that becomes a formula; "\u0001" marks its ends. */
 export const live = (expression: string): Verbatim => verbatim(`\u0001${expression}\u0001`);
 
-/** The formula of a worded message with `live` expressions in it: ="Load "&A1&" is out". */
+/** The formula of a text that contains `live` expressions: ="Load "&A1&" is out". */
 export const toldFormula = (text: string): string =>
   `=${text
     .split("\u0001")
@@ -22,7 +22,7 @@ export const toldFormula = (text: string): string =>
     .join("&")}`;
 
 const BRANCHES = [say`loading`, say`unloading`, say`wetting`];
-/** Words that cells of the data sheet choose among, by the cell's name. */
+/** The words that a cell of the data sheet can hold, by the name of the cell. */
 const CHOICES: Readonly<Record<string, readonly Message[]>> = {
   specific_gravity_basis: [say`measured`, say`assumed`],
   drainage: [say`double`, say`single`],
@@ -32,7 +32,7 @@ const CHOICES: Readonly<Record<string, readonly Message[]>> = {
   quality_class: Object.values(LUNNE_NAMES),
 };
 
-/** A cell's own word in the report's language; another text stays as it is. */
+/** An expression for the word of a cell in the language of the report; any other text is kept. */
 function worded(cells: DataCells, reference: string, name: string | undefined): string {
   const others = (CHOICES[name ?? ""] ?? []).filter((choice) => cells.words(choice) !== english(choice));
   return others.reduceRight(
@@ -42,14 +42,14 @@ function worded(cells: DataCells, reference: string, name: string | undefined): 
   );
 }
 
-/** What stands where a cell of the data sheet shows an error. */
+/** Stands in the place of a value if the cell of the data sheet shows an error. */
 const errorOf = (cells: DataCells): string => inFormula(cells.words(say`error`));
 
-/** Shows a cell of a name as it is, "-" where it is blank; words that the sheet has to choose from in the report's language. */
+/** A formula that shows a cell, or "-" if the cell is blank. With the name of the cell, its words are in the language of the report. */
 export const shownFormula = (cells: DataCells, reference: string, name?: string): string =>
   `=IFERROR(IF(${reference}="","${NOTHING}",${worded(cells, reference, name)}),${errorOf(cells)})`;
 
-/** Shows what an expression gives. */
+/** A formula that shows an expression, or "error". */
 export const orError = (cells: DataCells, expression: string): string => `=IFERROR(${expression},${errorOf(cells)})`;
 
 /**

@@ -9,18 +9,18 @@ export const COLUMNS = 12;
 export const COLUMN_WIDTH = 8.3;
 /** A column's width in points, as Excel makes it of so many characters of its default font. */
 const COLUMN_POINTS = (Math.round(COLUMN_WIDTH * 7 + 5) * 72) / 96;
-/** Space within a cell, left and right together; and the share of what is left that a line may fill: printers differ. */
+/** Points between the text and both sides of a cell, and the share of the rest that a line may fill: printers differ. */
 const PADDING = 4;
 const FILLED = 0.97;
 
-/** Room for running text from a column to another, in points. */
+/** Width for running text between two columns, in points. */
 export const roomFrom = (col: number, until = COLUMNS): number => ((until - col) * COLUMN_POINTS - PADDING) * FILLED;
 
 /** Whether a text fits on one line from a column to another. */
 export const fits = (text: string, kind: CellPlan["kind"], col: number, until = COLUMNS): boolean =>
   pointsOf(text, kind) <= roomFrom(col, until);
 
-/** Height of every row but the first, in points: one line of the sheets' font. */
+/** Height of every row except the first, in points: one line of text. */
 export const ROW_HEIGHT = 11.25;
 /** Height of the first row, which holds the title. */
 export const TITLE_HEIGHT = 18;
@@ -42,13 +42,13 @@ export interface Block {
   readonly withNext?: boolean;
   /** Begins a page. */
   readonly newPage?: boolean;
-  /** Of a block that may go on over the end of a page: the least rows that stand before it, and both parts. */
+  /** A block that may continue on the next page: the least rows before the end of the page, and the function that gives both parts. */
   readonly split?: {
     readonly least: number;
-    /** The first part has at most so many rows; the second one repeats the headings. */
+    /** The first part has at most `rows` rows; the second part repeats the headings. */
     readonly at: (rows: number) => readonly [Block, Block];
   };
-  /** Of a block of charts, which may be lower than it is: the least rows, and the block in so many. */
+  /** A block of charts that may be lower: its least rows, and the function that gives the block with fewer rows. */
   readonly lower?: { readonly least: number; readonly to: (rows: number) => Block };
 }
 
@@ -59,13 +59,13 @@ export interface LaidOut {
   readonly charts: ChartPlan[];
   readonly merges: Box[];
   readonly pages: Box[];
-  /** Points, row by row. */
+  /** Heights of the rows, in points. */
   readonly heights: number[];
 }
 
-/** A blank row between two parts is half as high as a line. */
+/** Whether the block is the blank row between two parts, which is half as high as a line. */
 const isGap = (block: Block): boolean => block.cells.length === 0 && !block.charts;
-/** Height of a block in lines of text, with the blocks that it may be cut or lowered to. */
+/** Height of a block in lines of text. */
 const lines = (block: Block): number => (isGap(block) ? block.rows / 2 : block.rows);
 /** The same of blocks one below the other. */
 export const linesOf = (blocks: readonly Block[]): number => blocks.reduce((sum, block) => sum + lines(block), 0);
@@ -109,7 +109,7 @@ export function layOut(blocks: readonly Block[], rowsPerPage: number, head: Bloc
       endPage();
       place(head);
     }
-    // A blank row at the top of a page says nothing.
+    // A blank row at the top of a page is dropped.
     if (isGap(block) && row - top <= head.rows) return;
     let rest = block;
     while (rest.split && filled + rest.rows > rowsPerPage) {
@@ -140,7 +140,7 @@ export function band(title: string, options: { withNext?: boolean; newPage?: boo
   return { rows: 1, cells, withNext: true, ...options };
 }
 
-/** Running text, every line a row that may go to the next page; a lead stands before the first. */
+/** Running text, one block per line, so that any line may go to the next page; `lead` stands before the first line. */
 export function paragraph(
   text: string,
   { col = 0, until = COLUMNS, lead = "", kind = "label" as CellPlan["kind"] } = {},
@@ -157,14 +157,14 @@ export function paragraph(
   }));
 }
 
-/** The mark in front of a paragraph of a list stands in the last part of the first column. */
+/** The mark before a paragraph of a list, at the right of the first column. */
 const MARK = "              -";
 
-/** Paragraphs with a mark in front of each. */
+/** Paragraphs, each with a mark in front. */
 export const list = (texts: readonly string[]): Block[] =>
   texts.flatMap((text) => paragraph(text, { col: 1, lead: MARK }));
 
-/** The same, two abreast where both are short. */
+/** The same list, with two short paragraphs side by side. */
 export function listAbreast(texts: readonly string[]): Block[] {
   const half = COLUMNS / 2;
   const blocks: Block[] = [];

@@ -1,4 +1,4 @@
-/** What a report is made from, and where its formulas find it: the cells of a data sheet, by their names. */
+/** The source of a report: the cells of a data sheet by their names, for its values and formulas. */
 import { english, say, verbatim, type Message, type Value } from "../../reduction/message";
 import { columnLetters, quoted } from "../../workbook/address";
 import { cellNamed, type NamedValues, type TestRecord } from "../../record/record";
@@ -14,13 +14,13 @@ export interface ReportSource {
   readonly values: NamedValues;
   readonly record: TestRecord;
   readonly answered: readonly Answered[];
-  /** What a reviewer has said of a check, by its id. */
+  /** A reviewer's answers to checks, by the id of the check. */
   readonly acknowledged?: Readonly<Record<string, Message>>;
-  /** What befell the cells, in sentences: formulas typed over, hidden rows, numbers stored as text. */
+  /** Findings on the cells, in sentences: overwritten formulas, hidden rows, numbers stored as text. */
   readonly cellFindings?: readonly Message[];
   /** Limits of checks that the firm has changed, each with who and why. */
   readonly changedLimits?: readonly Message[];
-  /** Limits of an earlier report of this sheet, which this one takes over. */
+  /** Limits of error from an earlier report of this sheet, which this report keeps. */
   readonly limits?: Readonly<Record<string, KeptLimit>>;
   readonly paper: "A4" | "Letter";
   /** What the compression curve of the first page is drawn in: void ratio, unless strain is asked for. */
@@ -47,7 +47,7 @@ export class DataCells {
 
   constructor(readonly source: ReportSource) {
     this.words = source.inWords ?? english;
-    // The sheet's own names come first, and rule over names of the workbook.
+    // The names of the sheet come first, and take precedence over names of the workbook.
     for (const { name, place } of source.names)
       if (place !== "lost" && !this.#boxes.has(name)) this.#boxes.set(name, place);
   }
@@ -118,7 +118,7 @@ export class DataCells {
   }
 }
 
-/** "Ring + dry soil (ring_and_dry), cell C21", or that there is no such cell. */
+/** "Ring + dry soil (ring_and_dry), cell C21", or that the sheet has no such cell. */
 export function called(cells: DataCells, name: string, row?: number): Message {
   const place = cells.place(name, row);
   return place === undefined

@@ -1,4 +1,4 @@
-/** Labelled things of the data sheet, one or two in a row. */
+/** Items of the data sheet with their labels, one or two in a row. */
 import { say } from "../../reduction/message";
 import type { CellPlan } from "../../workbook/port";
 import { FORMATS, shownCell, toldFormula, unitCell, type Shown } from "../page/cells";
@@ -8,7 +8,7 @@ import type { DataCells } from "../page/source";
 const HALF = COLUMNS / 2;
 export const LABEL_COLUMNS = 3;
 
-/** One or two things in a row, each with its unit. */
+/** A row with one or two items, each with its unit. */
 function pair(cells: DataCells, ...shown: readonly (Shown | undefined)[]): Block {
   const placed = shown.flatMap((one, side) => (one ? [{ one, col: side * HALF }] : []));
   return {
@@ -24,7 +24,7 @@ function pair(cells: DataCells, ...shown: readonly (Shown | undefined)[]): Block
   };
 }
 
-/** Things two by two; a long text has a row of its own, and goes on below where it must. */
+/** Items in pairs; a long text has a row of its own, and continues below if it must. */
 export function fields(cells: DataCells, shown: readonly Shown[]): Block[] {
   const blocks: Block[] = [];
   let waiting: Shown | undefined;
@@ -41,11 +41,11 @@ export function fields(cells: DataCells, shown: readonly Shown[]): Block[] {
   return waiting ? [...blocks, pair(cells, waiting)] : blocks;
 }
 
-/** Two columns of things, side by side row by row. */
+/** Two columns of items, side by side. */
 export const panels = (cells: DataCells, left: readonly Shown[], right: readonly Shown[]): Block[] =>
   Array.from({ length: Math.max(left.length, right.length) }, (_, i) => pair(cells, left[i], right[i]));
 
-/** Keeps a heading and the first rows of what follows on one page. */
+/** A heading that stays on one page with the first rows of its section. */
 export const section = (title: string, body: readonly Block[], options = {}): Block[] =>
   body.length === 0 ? [] : [band(title, options), ...body, gap];
 
@@ -58,11 +58,11 @@ export const date = (label: string, name: string): Shown => ({
   isDate: true,
 });
 
-/** Of a newer data sheet: shown only where the sheet has it. */
+/** Items that only newer data sheets have: shown if the sheet has them. */
 export const ifThere = (cells: DataCells, ...shown: readonly Shown[]): Shown[] =>
   shown.filter(({ name }) => name === undefined || cells.has(name));
 
-/** A text that a live formula tells: never longer than a row. */
+/** A row with a text from a live formula, which is never longer than the row. */
 export const told = (label: string, formula: string): Block => ({
   rows: 1,
   cells: [
@@ -71,7 +71,7 @@ export const told = (label: string, formula: string): Block => ({
   ],
 });
 
-/** A text of a cell as it stands there, or that the cell is blank, or that the sheet has none. */
+/** An expression for the text of a cell, or "not stated" if the cell is blank or missing. */
 export const statedFormula = (cells: DataCells, name: string): string => {
   const reference = cells.at(name);
   const otherwise = toldFormula(cells.words(say`not stated`)).slice(1);

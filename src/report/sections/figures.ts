@@ -9,7 +9,7 @@ import type { DataCells, ReportedLoad } from "../page/source";
 import { blockRows, chartOf, placeBlock, type SeriesBlock } from "../charts/series-block";
 import { seriesOf, type DataPlot } from "../charts/series";
 
-/** Time curves side by side, and larger plots. */
+/** Number of time curves side by side, and of larger plots. */
 const ACROSS = 4;
 const LARGE_ACROSS = 2;
 /** Rows of a time curve, and of a larger plot: a page of Letter is shorter. */
@@ -17,18 +17,18 @@ const ROWS = { A4: 10, Letter: 9 } as const;
 const LARGE_ROWS = { A4: 18, Letter: 15 } as const;
 
 export interface ReportPlots {
-  /** In what the report's curve is drawn in, and in the other: strain for void ratio, void ratio for strain. */
+  /** The curve of the first page, and the same curve in strain instead of void ratio, or the other way round. */
   readonly compression?: SeriesBlock | undefined;
   readonly other?: SeriesBlock | undefined;
   readonly cv?: SeriesBlock | undefined;
   readonly cAlpha?: SeriesBlock | undefined;
-  /** One for each load with readings, in order. */
+  /** One for each load with readings, in test order. */
   readonly times: readonly SeriesBlock[];
-  /** Why a plot that a report should have is not there. */
+  /** Why a plot is missing that a report should have. */
   readonly reasons: readonly Message[];
 }
 
-/** The title of a small plot: the page has boring and sample at its head. */
+/** The title of a small plot, without boring and sample, which stand at the head of the page. */
 function titleOf(cells: DataCells, { number, row }: Pick<ReportedLoad, "number" | "row">): string {
   const stress = cells.number("load_stress", row);
   const load = say`Load ${number}`;
@@ -77,7 +77,7 @@ export interface Placed {
 /** First row of the series, below their note. */
 const TOP = 2;
 
-/** Lays the series of all plots side by side from a column on. */
+/** Lays the series of all plots out side by side, from a column on. */
 export function placeSeries(cells: DataCells, plots: ReportPlots, left: number): Placed {
   const { compression, other, cv, cAlpha, times } = plots;
   const blocks = [compression, other, cv, cAlpha, ...times].filter((block) => block !== undefined);
@@ -113,25 +113,25 @@ const abreast = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across
   })),
 });
 
-/** The same, lower by a quarter at the most where the page has no more room. */
+/** The same charts; they may be lower by a quarter to fit on the page. */
 const lowerAbreast = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across: number): Block => ({
   ...abreast(charts, rows, across),
   lower: { least: Math.ceil(0.75 * rows), to: (room) => abreast(charts, room, across) },
 });
 
-/** A small plot has no room for the names of its lines. */
+/** The chart without names beside its lines: a small plot has no room for them. */
 const unlettered = (chart: Omit<ChartPlan, "box">): Omit<ChartPlan, "box"> => ({
   ...chart,
   series: chart.series.map((series) => ({ ...series, lettered: false })),
 });
 
-/** Plots so many abreast, row by row. */
+/** Charts in rows, with `across` of them side by side. */
 const inRows = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across: number): Block[] =>
   Array.from({ length: Math.ceil(charts.length / across) }, (_, row) =>
     lowerAbreast(charts.slice(row * across, (row + 1) * across), rows, across),
   );
 
-/** The plots that do not stand on the first page; a row of them is never parted. */
+/** All plots except the one on the first page; a page never ends within a row of them. */
 export function figures(cells: DataCells, plots: ReportPlots, placed: Placed): Block[] {
   const t = cells.words;
   const { other, cv, cAlpha, times, reasons } = plots;

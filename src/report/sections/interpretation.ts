@@ -1,4 +1,4 @@
-/** What stands apart from the uncertainty of measurement: the indices with their stresses, and what the methods spread over. */
+/** The indices with the stresses that they were read from, and the preconsolidation stress by every method. */
 import { METHOD_NAMES, type MethodName } from "../../reduction/curve/preconsolidation";
 import type { Index } from "../../reduction/curve/indices";
 import { english, say, type Message } from "../../reduction/message";
@@ -10,7 +10,7 @@ import { band, gap, paragraph, type Block } from "../page/page";
 import type { DataCells } from "../page/source";
 import { LABEL_COLUMNS } from "./fields";
 
-/** The methods as people call them, in the words of the trade. */
+/** The names of the methods in words of the trade. */
 export const METHOD_WORDS: Readonly<Record<MethodName, Message>> = {
   casagrande: say`Casagrande`,
   work: say`Work per unit volume`,
@@ -20,7 +20,7 @@ export const METHOD_WORDS: Readonly<Record<MethodName, Message>> = {
   janbu: say`Janbu, modulus`,
 };
 
-/** Rows of the table that are no method's. */
+/** The names of the other rows of the table. */
 const OTHER_ROWS: Readonly<Record<string, Message>> = {
   median: say`Median`,
   spread: say`Spread over the median`,
@@ -30,11 +30,11 @@ const OTHER_ROWS: Readonly<Record<string, Message>> = {
   remark: say`Remarks`,
 };
 
-/** A text of a cell in the report's language, where it is the message in English; what else stands there stays as it is. */
+/** The text of a cell in the language of the report, if the text is the English of the message; any other text is kept. */
 export const inLanguage = (cells: DataCells, text: string, message: Message | undefined): string =>
   message && english(message).trim() === text ? cells.words(message) : text;
 
-/** What the record says where the table of the data sheet has a text: of a method, and of all. */
+/** The message for a row of the table: the note on a method, or the verdict. */
 function messageFor(cells: DataCells, row: string): Message | undefined {
   const { spread } = reduced(cells.source.record);
   if (!spread.ok) return undefined;
@@ -45,18 +45,18 @@ function messageFor(cells: DataCells, row: string): Message | undefined {
 const RANGE = say`range that these points allow, about 95 percent`;
 const OVER = say`greatest less least, over the median`;
 
-/** The row of the table of methods, from 0, that a method's stress stands in; undefined where the sheet has none. */
+/** The row of a method in the table, from 0; undefined if the table has no such row. */
 export function rowOfMethod(cells: DataCells, method: MethodName): number | undefined {
   const given = cells.source.values.preconsolidation_spread ?? [];
   const row = given.findIndex(([label]) => label === method);
   return row < 0 ? undefined : row;
 }
 
-/** A table line's number, live. */
+/** An expression for the number in a row of the table. */
 const inSpread = (cells: DataCells, row: number): string =>
   `INDEX(${cells.block("preconsolidation_spread")},${row + 1},2)`;
 
-/** One line of the table of methods. */
+/** One row of the table of methods. */
 function line(cells: DataCells, row: number, format: string): Block[] {
   const given = cells.source.values.preconsolidation_spread ?? [];
   const words = (col: number): string => String(given[row]?.[col] ?? "");
@@ -64,7 +64,7 @@ function line(cells: DataCells, row: number, format: string): Block[] {
   const label = METHOD_NAMES.find((method) => method === name);
   const called = label ? METHOD_WORDS[label] : OTHER_ROWS[name];
   const lead = called ? cells.words(called) : name;
-  // What is said of all may be long: it is a snapshot, in as many lines as it needs.
+  // The verdict may be long: it is a snapshot, in as many lines as it needs.
   if (/^(verdict|remark)$/.test(name))
     return paragraph(inLanguage(cells, words(1), messageFor(cells, name)) || NOTHING, { col: 3, lead, kind: "remark" });
   const usual = name === "spread" ? OVER : RANGE;
@@ -87,7 +87,7 @@ function line(cells: DataCells, row: number, format: string): Block[] {
   return [{ ...(first ?? gap), cells: [...number, ...(first?.cells ?? [])] }, ...others];
 }
 
-/** What the methods spread over: live, as the data sheet spills it. */
+/** The spread of the methods: live, from the spill on the data sheet. */
 export function interpretation(cells: DataCells): Block[] {
   const t = cells.words;
   const heading = band(t(say`Interpretation: the preconsolidation stress by every method`));
@@ -116,7 +116,7 @@ const INDICES = [
   [say`Swelling index Cs`, "swelling_index", "Cs", "swellingIndex"],
 ] as const;
 
-/** The part of the test that each index is read from: live in English; otherwise as it was when the report was made. */
+/** The indices, each with the part of the test that it was read from: live in English, in other languages a snapshot. */
 export function indices(cells: DataCells): Block[] {
   const [stresses, curve] = [cells.column("load_stress"), cells.column("void_ratio_curve")];
   const unit = cells.has("stress_unit") ? `&" "&${cells.at("stress_unit")}` : "";

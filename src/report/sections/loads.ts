@@ -31,7 +31,7 @@ export interface LoadColumn {
   readonly isText?: boolean;
 }
 
-/** Rows of loads that a table has at the least before it goes on over the end of a page. */
+/** The least rows of loads in the part of a table before the end of a page. */
 const LEAST_ROWS = 6;
 /** Rows of headings of a table: two lines and the units. */
 const HEAD = 3;
@@ -53,8 +53,8 @@ function headings(cells: DataCells, columns: readonly LoadColumn[]): CellPlan[] 
 const alignOf = ({ isText }: LoadColumn) => (isText ? ("center" as const) : ("right" as const));
 
 /**
- * A table with a row for each load, which goes on over the end of a page. `names` are the report's own for its columns; those
- * of a later part end in its number ("report_strain_2").
+ * A table with a row for each load, which may continue on the next page. `names` are the names of its columns on the report;
+ * those of a later part end in its number ("report_strain_2").
  */
 export function loadTable(
   cells: DataCells,
@@ -72,7 +72,7 @@ export function loadTable(
         align: alignOf(column),
       };
     });
-  /** A part of the table; each but the first begins with the title. */
+  /** A part of the table; a later part begins with the title. */
   const partOf = (some: readonly ReportedLoad[], number: number): Block => {
     const top = number === 1 ? 0 : 1;
     const first = top + HEAD;
@@ -111,7 +111,7 @@ export const cell =
 export const always = (format: string) => () => format;
 export const perLoad = (cells: DataCells, name: string) => (row: number) => twoFigures(cells.number(name, row));
 
-/** Minutes from the load's first instant to its last reading. */
+/** Minutes from the first instant of the load to its last reading. */
 function duration(cells: DataCells, { number }: ReportedLoad): string | undefined {
   const [times, readings] = [cells.column(timesName(number)), cells.column(readingsName(number))];
   return (
@@ -119,7 +119,7 @@ function duration(cells: DataCells, { number }: ReportedLoad): string | undefine
   );
 }
 
-/** Which construction a load's cv is by: its own, or that of the sheet. */
+/** The construction that gives cv of a load: the one picked for the load, or the one of the sheet. */
 function methodOf(cells: DataCells, { row }: ReportedLoad): string | undefined {
   const chosen = cells.at("load_method", row) ?? cells.at("time_method");
   const cv = cells.at("cv_chosen", row);
@@ -137,7 +137,7 @@ export const stressColumn = (cells: DataCells, loads: readonly ReportedLoad[]): 
   format: always(stressFormat(cells, loads)),
 });
 
-/** The columns of strain first where the report's curve is in strain. */
+/** Strain at the end of the load, void ratio there and at d100. */
 function strainAndVoidRatio(cells: DataCells): LoadColumn[] {
   const strain: LoadColumn = {
     heading: [say`Strain`, say`at end`],
@@ -248,7 +248,7 @@ const fourFigures = (value: number): string => {
   return decimals > 0 ? `0.${"0".repeat(Math.min(decimals, 6))}` : "0";
 };
 
-/** Columns of the constructions aided and drawn, side by side: how far the numbers hang on the way that they are made. */
+/** Columns of the constructions, aided and drawn, side by side: how much the numbers depend on the procedure. */
 export function bothWays(cells: DataCells, loads: readonly ReportedLoad[]): LoadColumn[] {
   const found = reducedLoads(cells.source.record);
   const column = (heading: LoadColumn["heading"], unit: string, read: (ways: BothWays) => number | undefined) => {

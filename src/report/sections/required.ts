@@ -1,4 +1,4 @@
-/** What of the items that a report must show is missing from a data sheet, with its cell. */
+/** Finds the items that a report must show and a data sheet lacks, with their cells. */
 import { listed, say, type Message } from "../../reduction/message";
 import { REQUIRED } from "../../specification/required";
 import { called, type DataCells, type ReportedLoad } from "../page/source";
@@ -8,7 +8,7 @@ export interface Missing {
   readonly item: number;
   /** True if a report without the item is unfinished; false if the item is needed only if it was measured. */
   readonly isRequired: boolean;
-  /** What is missing, with the cell that it belongs in. */
+  /** What is missing, and the cell to fill. */
   readonly sentence: Message;
 }
 

@@ -1,4 +1,4 @@
-/** Who and what was tested, the specimen, and how the test was made. */
+/** Identification of test and sample, the specimen, and the conduct of the test. */
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import { say, type Message } from "../../reduction/message";
 import { FORMATS, formatIn, inFormula, live, toldFormula, typedFormat, worked } from "../page/cells";
@@ -86,18 +86,18 @@ export function specimen(cells: DataCells): Block[] {
   );
 }
 
-/** How the sheet's stresses are written: as the loads were typed. */
+/** The format of stresses, as the loads were typed. */
 export const stressFormat = (cells: DataCells, loads: readonly ReportedLoad[]): string =>
   typedFormat(loads.flatMap(({ row }) => cells.number("load_stress", row) ?? []));
 
-/** One sentence where a column of the sheet holds any number, another where it holds none. */
+/** A formula that gives one text if a column of the sheet holds any number, and another if not. */
 function anyOf(cells: DataCells, name: string, some: Message, none: Message): string {
   const column = cells.column(name);
   const count = column === undefined ? "0" : `COUNT(${column})`;
   return `=IF(${count}>0,${inFormula(cells.words(some))},${inFormula(cells.words(none))})`;
 }
 
-/** Which construction cv is reported by. */
+/** A formula for the construction that gives the reported cv. */
 function cvReported(cells: DataCells): string {
   const t = cells.words;
   const method = cells.at("time_method");
@@ -109,7 +109,7 @@ function cvReported(cells: DataCells): string {
   return `=IF(${method}="root time",${inFormula(root)},${inFormula(log)})`;
 }
 
-/** Which point of a load the compression curve takes. */
+/** A formula for the point of each load that the compression curve uses. */
 function curveFrom(cells: DataCells): string {
   const t = cells.words;
   const from = cells.at("curve_from");

@@ -1,4 +1,4 @@
-/** The first page, which a client reads first: results with their ranges beside the curve, three remarks, signatures, a caution. */
+/** The parts of the first page: results with their ranges beside the curve, three remarks, signatures, a caution. */
 import { METHOD_NAMES } from "../../reduction/curve/preconsolidation";
 import { say, type Message } from "../../reduction/message";
 import { remarkOfTest } from "../../record/sheet-remarks";
@@ -15,7 +15,7 @@ import { stressFormat } from "./specimen";
 const HALF = COLUMNS / 2;
 const [VALUE, FROM, TO] = [LABEL_COLUMNS, LABEL_COLUMNS + 1, LABEL_COLUMNS + 2];
 
-/** The number in two significant figures, as it is reported: the full one stands beside it. */
+/** The number in two significant figures, as reported; the full number stands beside it. */
 const inTwoFigures = (reference: string | undefined): string | undefined =>
   reference && worked([reference], `ROUND(${reference},1-INT(LOG(ABS(${reference}),10)))`);
 
@@ -24,7 +24,7 @@ const decimals = (value: number | undefined, figures: number): string =>
     ? "0.0"
     : `0.${"0".repeat(Math.max(1, figures - 1 - Math.floor(Math.log10(Math.abs(value)))))}`;
 
-/** One result: what it is with its unit, and its range where it has one. */
+/** One result with its unit and its range. */
 interface Result {
   readonly label: Message;
   /** A name of the data sheet that tells the unit. */
@@ -32,7 +32,7 @@ interface Result {
   readonly name?: string;
   readonly formula?: string | undefined;
   readonly format: string;
-  /** Of the range; that of the value unless said. */
+  /** Format of the range; if left out, that of the value. */
   readonly rangeFormat?: string;
   readonly isText?: boolean;
   readonly from?: string | undefined;
@@ -59,7 +59,7 @@ function resultRow(cells: DataCells, one: Result, row: number): CellPlan[] {
   ];
 }
 
-/** Least and greatest of the methods' stresses; nothing where the sheet has no table of them. */
+/** The least or the greatest stress of all methods; undefined if the sheet has no table of methods. */
 function ofMethods(cells: DataCells, which: "MIN" | "MAX"): string | undefined {
   const rows = METHOD_NAMES.flatMap((method) => rowOfMethod(cells, method) ?? []);
   if (rows.length === 0) return undefined;
@@ -67,7 +67,7 @@ function ofMethods(cells: DataCells, which: "MIN" | "MAX"): string | undefined {
   return stresses && `=IFERROR(IF(COUNT(${stresses})=0,"${NOTHING}",${which}(${stresses})),"${NOTHING}")`;
 }
 
-/** Least and greatest cv of the loads beyond the preconsolidation stress. */
+/** The least or the greatest cv of the loads beyond the preconsolidation stress. */
 function ofVirginLoads(cells: DataCells, which: "MINIFS" | "MAXIFS"): string | undefined {
   const [cv, stress] = [cells.column("cv_chosen"), cells.column("load_stress")];
   const limit = cells.at("preconsolidation_stress");
@@ -148,9 +148,9 @@ function ofCompression(cells: DataCells, loads: readonly ReportedLoad[]): Result
 }
 
 export interface CurveBeside {
-  /** The chart beside the results, where there is one. */
+  /** The chart beside the results, if the test has a curve. */
   readonly chart?: Omit<ChartPlan, "box"> | undefined;
-  /** Rows that the chart is to cover; as many as the results need, at the least. */
+  /** Rows of the chart; at least as many as the results need. */
   readonly rows: number;
 }
 
@@ -180,7 +180,7 @@ export function results(cells: DataCells, loads: readonly ReportedLoad[], { char
   ];
 }
 
-/** A remark in one line: what does not fit is left to the details, and the line says so. */
+/** A remark in one line; if it does not fit, the line ends with a reference to the details. */
 function oneLine(cells: DataCells, lead: string, said: string): Block {
   const whole = `${lead}: ${said}`;
   if (fits(whole, "label", 0)) return { rows: 1, cells: [{ row: 0, col: 0, kind: "label", value: whole }] };
@@ -190,7 +190,7 @@ function oneLine(cells: DataCells, lead: string, said: string): Block {
   return { rows: 1, cells: [{ row: 0, col: 0, kind: "label", value: words + more }] };
 }
 
-/** Three lines: what a person said of the test, how far the methods agree, what the checks found and what is missing. */
+/** Three lines: the typed remarks, how well the methods agree, and the results of the checks with the count of missing items. */
 export function threeRemarks(cells: DataCells, lacking: readonly Missing[]): Block[] {
   const t = cells.words;
   const typed = ["deviations", "test_remarks"].map((name) => cells.text(name)).filter(Boolean);
@@ -243,7 +243,7 @@ export function signatures(cells: DataCells): Block[] {
   ];
 }
 
-/** The usual caution, in short; all of them stand among the details. */
+/** The main cautions in short; all cautions stand among the details. */
 export const caution = (cells: DataCells): Block[] =>
   paragraph(
     cells.words(

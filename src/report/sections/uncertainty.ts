@@ -13,7 +13,7 @@ import { always, bothWays, loadColumn, loadTable, type LoadColumn } from "./load
 interface Limit {
   readonly name: string;
   readonly label: Message;
-  /** A name of the data sheet that tells the unit, or the unit. */
+  /** A name of the data sheet whose cell holds the unit, or the unit itself. */
   readonly unit?: string;
   readonly format: string;
   readonly value: (cells: DataCells) => number;
@@ -221,7 +221,7 @@ const SHARES: readonly Message[] = [
   say`the diameter`,
 ];
 
-/** The name of an input within a text that a formula gives, in the report's language. */
+/** A formula that translates the name of an input in the text of another formula. */
 const sharesIn = (cells: DataCells, formula: string): string =>
   SHARES.filter((share) => cells.words(share) !== english(share)).reduce(
     (text, share) => `SUBSTITUTE(${text},${inFormula(english(share))},${inFormula(cells.words(share))})`,
@@ -352,7 +352,7 @@ function intervalsOfLoads(cells: DataCells, loads: readonly ReportedLoad[]): Blo
   ];
 }
 
-/** U of a stress over the stress: the same for every load, since force and area are known by their ratios. */
+/** U of a stress divided by the stress. It is the same for every load, because the limits of force and diameter are relative. */
 function relativeStress(cells: DataCells): string | undefined {
   const diameter = cells.at("diameter");
   return worked(

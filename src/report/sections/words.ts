@@ -27,11 +27,11 @@ const REMARKS = [
   [say`On the sample`, "quality_remark"],
 ] as const;
 
-/** What the record says where a cell of the data sheet has a remark. */
+/** The message for a remark of the data sheet; undefined for a remark that a person typed. */
 const messageOf = (cells: DataCells, name: (typeof REMARKS)[number][1]): Message | undefined =>
   name === "deviations" || name === "test_remarks" ? undefined : remarkOfTest(cells.source.record, name);
 
-/** Remarks of the person and of the reductions, in full; loads that have the same remark stand together. */
+/** Remarks of persons and of the reductions, in full; loads with the same remark stand together. */
 export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
   const t = cells.words;
   const ofTest = REMARKS.map(([label, name]) => {
@@ -207,7 +207,7 @@ const CAUTIONS: readonly Message[] = [
 
 export const cautions = (cells: DataCells): Block[] => part(cells, say`Cautions`, list(CAUTIONS.map(cells.words)));
 
-/** Everything that the report should show and does not, with its cell. */
+/** All items that the report should show and does not, with their cells. */
 export function missing(cells: DataCells, found: readonly Missing[]): Block[] {
   const t = cells.words;
   const required = found.filter(({ isRequired }) => isRequired);
