@@ -1,4 +1,5 @@
 /** The only module that writes and reads cell addresses. Rows and columns are counted from 0. */
+import { nth } from "../reduction/numeric/lists";
 import type { Box } from "./port";
 
 /** 0 is A, 26 is AA. */
@@ -23,7 +24,8 @@ export const columnNumber = (letters: string): number =>
 export function boxOf(address: string): Box | undefined {
   const found = /^\$?([A-Z]+)\$?(\d+)(?::\$?([A-Z]+)\$?(\d+))?$/i.exec(address);
   if (!found) return undefined;
-  const [, left, top, right = left, bottom = top] = found;
+  const [left, top] = [nth(found, 1), nth(found, 2)];
+  const [right = left, bottom = top] = found.slice(3);
   const [row, col] = [Number(top) - 1, columnNumber(left)];
   return { row, col, rows: Number(bottom) - row, cols: columnNumber(right) - col + 1 };
 }

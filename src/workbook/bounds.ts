@@ -3,7 +3,7 @@ import type { EntryRule } from "./port";
 
 export interface Bounds {
   readonly operator: "between" | "greaterThan" | "greaterThanOrEqual";
-  readonly values: readonly number[];
+  readonly values: readonly [least: number, ...most: number[]];
 }
 
 /** Larger than every number of the trade: a rule from -LARGEST to LARGEST accepts every number. */

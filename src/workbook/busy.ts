@@ -12,7 +12,7 @@ const MOST_NAMED = 3;
 
 /** Refuses named cells that are still being calculated, before a report or a copy stores their values. */
 export function refuseNotYet(values: Readonly<Record<string, Selection["values"]>>): void {
-  const names = Object.keys(values).filter((name) => hasNotYet(values[name]));
+  const names = Object.entries(values).flatMap(([name, cells]) => (hasNotYet(cells) ? [name] : []));
   if (names.length === 0) return;
   const listed = names.slice(0, MOST_NAMED).join(", ");
   const more = names.length > MOST_NAMED ? ` and ${names.length - MOST_NAMED} more` : "";

@@ -1,4 +1,5 @@
 /** Whether named cells may be written: both adapters ask this before they write. */
+import { nth } from "../reduction/numeric/lists";
 import { LONGEST_TEXT } from "./limits";
 import { WorkbookError, type CellValue, type NamedColumns } from "./port";
 
@@ -34,7 +35,7 @@ export function checkFill(sheet: string, values: NamedColumns, blank: readonly s
       throw new WorkbookError(
         `Row ${long + 1} of "${name}" is to hold a text of more than ${LONGEST_TEXT} characters on the sheet "${sheet}", which no cell takes. Nothing was written: shorten it.`,
       );
-    const row = list.findIndex((value, index) => value !== null && isFormula(present[index]));
+    const row = list.findIndex((value, index) => value !== null && isFormula(nth(present, index)));
     if (row >= 0)
       throw new WorkbookError(
         `Row ${row + 1} of "${name}" on the sheet "${sheet}" holds a formula. Nothing was written: put a value in its place first.`,

@@ -9,7 +9,9 @@ const columnNumber = (letters: string): number =>
 export function looksLikeCell(name: string): boolean {
   if (/^(r\d*)?(c\d*)?$/i.test(name)) return true;
   const [, letters, digits] = /^([a-z]{1,3})(\d{1,7})$/i.exec(name) ?? [];
-  return Boolean(letters) && columnNumber(letters) <= LAST_COLUMN && Number(digits) >= 1 && Number(digits) <= LAST_ROW;
+  return (
+    letters !== undefined && columnNumber(letters) <= LAST_COLUMN && Number(digits) >= 1 && Number(digits) <= LAST_ROW
+  );
 }
 
 /**

@@ -14,7 +14,7 @@ export function partFor(format: string, value: number): string {
   if (!/^\[[<>]/.test(format)) return format;
   for (const part of format.split(";")) {
     const [, sign, bound, rest] = /^\[([<>]=?)([\d.]+)\](.*)$/.exec(part) ?? [];
-    if (sign === undefined) return part;
+    if (sign === undefined || rest === undefined) return part;
     const isMet = sign.startsWith("<") ? value < Number(bound) : value > Number(bound);
     if (isMet || (sign.endsWith("=") && value === Number(bound))) return rest;
   }

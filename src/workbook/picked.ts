@@ -1,4 +1,5 @@
 /** Blocks of cells that were selected together (with Ctrl), joined side by side. */
+import { firstOf, neighbours, nth } from "../reduction/numeric/lists";
 import { WorkbookError, type Box, type CellValue } from "./port";
 
 /** The addresses of the blocks of "B4:B18,D4:D18". */
@@ -7,11 +8,11 @@ export const blockAddresses = (address: string): string[] => address.split(",").
 /** The blocks in order of their columns; refuses blocks in different rows, and overlapping blocks. */
 export function sideBySide<T extends Box>(blocks: readonly T[]): T[] {
   const ordered = [...blocks].sort((a, b) => a.col - b.col);
-  if (ordered.some(({ row, rows }) => row !== ordered[0].row || rows !== ordered[0].rows))
+  if (ordered.some(({ row, rows }) => row !== firstOf(ordered).row || rows !== firstOf(ordered).rows))
     throw new WorkbookError(
       `The blocks picked together stand in different rows (${ordered.map(rowsOf).join(", ")}): pick blocks that begin and end in the same rows, or one block.`,
     );
-  if (ordered.some(({ col }, i) => i > 0 && col < ordered[i - 1].col + ordered[i - 1].cols))
+  if (neighbours(ordered).some(([before, { col }]) => col < before.col + before.cols))
     throw new WorkbookError("Some cells were picked twice: pick each column once, holding Ctrl from the second on.");
   return ordered;
 }
@@ -20,4 +21,4 @@ const rowsOf = ({ row, rows }: Box): string => (rows === 1 ? `${row + 1}` : `${r
 
 /** The rows of several blocks as the rows of one block. */
 export const joined = (blocks: readonly (readonly (readonly CellValue[])[])[]): CellValue[][] =>
-  (blocks[0] ?? []).map((_, row) => blocks.flatMap((block) => block[row]));
+  (blocks[0] ?? []).map((_, row) => blocks.flatMap((block) => nth(block, row)));

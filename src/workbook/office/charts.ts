@@ -1,4 +1,5 @@
 /** The charts of a plan as native scatter charts of Excel (ExcelApi 1.9), in black and white. */
+import { firstOf } from "../../reduction/numeric/lists";
 import { evenStep } from "../chart-axis";
 import type { ChartAxis, ChartCells, ChartPlan, ChartSeries } from "../port";
 import { rangeOf } from "./read";
@@ -185,7 +186,7 @@ export async function addCharts(
   const begun = charts
     .filter(({ series }) => series.length > 0)
     .map((plan): Begun => {
-      const [{ y }] = plan.series;
+      const { y } = firstOf(plan.series);
       const first = y.sheet === undefined ? sheet : context.workbook.worksheets.getItem(y.sheet);
       const chart = sheet.charts.add("XYScatter", rangeOf(first, y.box), "Columns");
       // Its id, by which the next batch finds the chart.

@@ -2,6 +2,7 @@
  * Writes constants into named cells in Excel. Excel cannot take back a whole step, so this module restores the cells
  * after a failure.
  */
+import { nth } from "../../reduction/numeric/lists";
 import type { Box, CellValue, NamedColumns } from "../port";
 import { constant } from "./grid";
 import { rangeOf, readBoxes } from "./read";
@@ -47,7 +48,7 @@ async function isAsBefore(
     columns.map(({ box }) => ({ sheet, box })),
     "formulas",
   );
-  return columns.every(({ before }, i) => now[i].every(([content], row) => content === before[row]));
+  return columns.every(({ before }, i) => nth(now, i).every(([content], row) => content === before[row]));
 }
 
 /**
@@ -73,7 +74,7 @@ export async function writeColumns(
   } catch (error) {
     for (const { column, list } of lists) {
       // No formula was overwritten, and a cell that was left alone may be one that an answer spills into.
-      const before = list.map((value, i) => (value === null ? null : column.before[i]));
+      const before = list.map((value, i) => (value === null ? null : (column.before[i] ?? null)));
       await send(context, stepsOf(sheet, column, before)).catch(() => undefined);
     }
     const isWhole = await isAsBefore(context, sheet, [...columns.values()]).catch(() => false);

@@ -1,4 +1,5 @@
 /** Converts a sheet plan to the two-dimensional arrays of Excel: a few large writes in place of one per cell. */
+import { firstOf, nth } from "../../reduction/numeric/lists";
 import type { Box, CellPlan, CellValue, SheetPlan } from "../port";
 import { LOOK } from "./look";
 import { withLocalNames } from "./names";
@@ -66,17 +67,18 @@ export function blocks(plan: SheetPlan): Block[] {
     formats: empty(box, null),
     looks: empty<Excel.SettableCellProperties>(box, {}),
   }));
-  const step = cut[0].box.rows;
+  const step = firstOf(cut).box.rows;
+  const blockOf = (row: number): Block => nth(cut, Math.floor(row / step));
   const merged = new Map(plan.merges.map((box) => [`${box.row},${box.col}`, box]));
   for (const cell of plan.cells) {
-    const block = cut[Math.floor(cell.row / step)];
-    block.formulas[cell.row - block.box.row][cell.col] = content(cell, plan);
-    block.formats[cell.row - block.box.row][cell.col] = cell.format ?? null;
+    const block = blockOf(cell.row);
+    nth(block.formulas, cell.row - block.box.row)[cell.col] = content(cell, plan);
+    nth(block.formats, cell.row - block.box.row)[cell.col] = cell.format ?? null;
     const { rows, cols } = merged.get(`${cell.row},${cell.col}`) ?? { rows: 1, cols: 1 };
     for (let row = cell.row; row < cell.row + rows; row++)
       for (let col = cell.col; col < cell.col + cols; col++) {
-        const styled = cut[Math.floor(row / step)];
-        styled.looks[row - styled.box.row][col] = { format: lookOf(cell) };
+        const styled = blockOf(row);
+        nth(styled.looks, row - styled.box.row)[col] = { format: lookOf(cell) };
       }
   }
   return cut.filter(({ looks }) => looks.some((row) => row.some(({ format }) => format)));

@@ -2,6 +2,7 @@
  * The workbook port for Excel, through the globals `Excel` and `Office` of the Office JavaScript library (ExcelApi 1.9;
  * notes of 1.18, files of 1.13 and spill parents of 1.12 if the host has them).
  */
+import { firstOf, nth } from "../../reduction/numeric/lists";
 import { boxAddress } from "../address";
 import { checkFill } from "../fill";
 import { blockAddresses, joined, sideBySide } from "../picked";
@@ -122,7 +123,7 @@ async function readNamed(
     context,
     places.map(([, box]) => ({ sheet, box })),
   );
-  return Object.fromEntries(places.map(([name], i) => [name, cells[i]]));
+  return Object.fromEntries(places.map(([name], i) => [name, nth(cells, i)]));
 }
 
 /**
@@ -146,7 +147,7 @@ async function withoutTexts(
     present.set(
       name,
       before.map((content, row) =>
-        isLikeFormula(content) && values[i][row][0] === content ? `'${String(content)}` : content,
+        isLikeFormula(content) && nth(nth(values, i), row)[0] === content ? `'${String(content)}` : content,
       ),
     ),
   );
@@ -264,7 +265,7 @@ export class OfficePort implements WorkbookPort {
         "formulas",
       );
       const columns = new Map(
-        places.map(({ name, box }, i) => [name, { box, before: contents[i].map(([first]) => first) }]),
+        places.map(({ name, box }, i) => [name, { box, before: nth(contents, i).map((line) => firstOf(line)) }]),
       );
       const present = await withoutTexts(context, found, columns);
       checkFill(sheet, values, blank, (name) => present.get(name));

@@ -20,10 +20,12 @@ const ADDRESS = /^=?(?:'((?:[^']|'')+)'|([^'!,]+))!([^!,]+)$/;
 /** Reads "A:C" and "4:8", which mean whole columns and rows. */
 function wholeLines(address: string): Box | undefined {
   const [, left, right] = /^\$?([A-Z]+):\$?([A-Z]+)$/i.exec(address) ?? [];
-  if (left)
+  if (left !== undefined && right !== undefined)
     return { row: 0, col: columnNumber(left), rows: LAST_ROW, cols: columnNumber(right) - columnNumber(left) + 1 };
   const [, top, bottom] = /^\$?(\d+):\$?(\d+)$/.exec(address) ?? [];
-  return top ? { row: Number(top) - 1, col: 0, rows: Number(bottom) - Number(top) + 1, cols: LAST_COLUMN } : undefined;
+  return top !== undefined && bottom !== undefined
+    ? { row: Number(top) - 1, col: 0, rows: Number(bottom) - Number(top) + 1, cols: LAST_COLUMN }
+    : undefined;
 }
 
 /**
@@ -33,7 +35,8 @@ function wholeLines(address: string): Box | undefined {
 export function placeOf(address: unknown): Place | undefined {
   const [, quoted, plain, cells] = (typeof address === "string" && ADDRESS.exec(address)) || [];
   const box = cells && (boxOf(cells) ?? wholeLines(cells));
-  return box ? { sheet: quoted?.replaceAll("''", "'") ?? plain, box } : undefined;
+  const sheet = quoted?.replaceAll("''", "'") ?? plain;
+  return box && sheet !== undefined ? { sheet, box } : undefined;
 }
 
 type Item = Pick<Excel.NamedItem, "name" | "type" | "value">;

@@ -1,4 +1,5 @@
 /** Reads boxes of cells in answers that stay below the largest answer of Excel on the web. */
+import { firstOf, nth } from "../../reduction/numeric/lists";
 import { hasNotYet } from "../busy";
 import { WorkbookError, type Box, type CellValue } from "../port";
 import { slices } from "./grid";
@@ -54,12 +55,12 @@ async function readPieces(
   try {
     const ranges = pieces.map(({ sheet, box, property }) => rangeOf(sheet, box).load(property));
     await context.sync();
-    pieces.forEach((piece, i) => keep(piece, ranges[i][piece.property]));
+    pieces.forEach((piece, i) => keep(piece, nth(ranges, i)[piece.property]));
   } catch (error) {
-    const [only] = pieces;
-    const isOneRow = pieces.length === 1 && only.box.rows === 1;
+    const first = firstOf(pieces);
+    const isOneRow = pieces.length === 1 && first.box.rows === 1;
     if (!isTooLarge(error) || isOneRow) throw error;
-    const halves = pieces.length > 1 ? halved(pieces) : halfBoxes(only.box).map((box) => [{ ...only, box }]);
+    const halves = pieces.length > 1 ? halved(pieces) : halfBoxes(first.box).map((box) => [{ ...first, box }]);
     for (const half of halves) await readPieces(context, half, keep);
   }
 }

@@ -1,4 +1,5 @@
 /** Types formulas again that Excel has not connected to the add-in. */
+import { firstOf, nth } from "../../reduction/numeric/lists";
 import type { Box, CellValue } from "../port";
 import { withPresentNames } from "../renamed-functions";
 import { rangeOf, readBoxes } from "./read";
@@ -25,7 +26,7 @@ export function asTyped(formula: string): string {
     kept.push(found);
     return `"${kept.length - 1}"`;
   });
-  return withPresentNames(code).replace(/"(\d+)"/g, (_, index: string) => kept[Number(index)]);
+  return withPresentNames(code).replace(/"(\d+)"/g, (_, index: string) => nth(kept, Number(index)));
 }
 
 interface Unbound {
@@ -48,11 +49,13 @@ async function unboundOf(context: Excel.RequestContext, sheet: Excel.Worksheet):
   await context.sync();
   if (used.isNullObject) return [];
   const box: Box = { row: used.rowIndex, col: used.columnIndex, rows: used.rowCount, cols: used.columnCount };
-  const [contents] = await readBoxes(context, [{ sheet, box }], "formulas");
-  const [values] = await readBoxes(context, [{ sheet, box }], "values");
+  const contents = firstOf(await readBoxes(context, [{ sheet, box }], "formulas"));
+  const values = firstOf(await readBoxes(context, [{ sheet, box }], "values"));
   return contents.flatMap((line, row) =>
     line.flatMap((content, col) =>
-      isUnbound(content, values[row][col]) ? [{ row: box.row + row, col: box.col + col, formula: content }] : [],
+      isUnbound(content, nth(nth(values, row), col))
+        ? [{ row: box.row + row, col: box.col + col, formula: content }]
+        : [],
     ),
   );
 }

@@ -36,14 +36,15 @@ export async function send(context: Excel.RequestContext, steps: readonly Step[]
 /** Cuts a list into runs whose items sum to at most `most`; a larger item is a run of its own. */
 export function runsOf<T>(list: readonly T[], sizeOf: (item: T) => number, most: number): T[][] {
   const runs: T[][] = [];
+  let run: T[] = [];
   let size = Infinity;
   for (const item of list) {
     const own = sizeOf(item);
     if (size + own > most) {
-      runs.push([]);
+      runs.push((run = []));
       size = 0;
     }
-    runs[runs.length - 1].push(item);
+    run.push(item);
     size += own;
   }
   return runs;
