@@ -202,6 +202,7 @@ withBrowser("the page of npm start", (openPage) => {
 
   test("a blank sheet is inserted from the pane, filled by name, and answers", async () => {
     const before = await sheetNames(page);
+    await page.frameLocator("#pane").getByRole("tab", { name: "Data sheet" }).click();
     await page.frameLocator("#pane").getByRole("button", { name: "Insert blank sheet" }).click();
     await page.waitForFunction(
       async (count) => (await (window as any).clayledger.port.sheetNames()).length > count,
@@ -242,6 +243,7 @@ withBrowser("the page of npm start", (openPage) => {
     for (const [sheet, cells] of Object.entries(before.sheets))
       expect([sheet, after.sheets[sheet]]).toEqual([sheet, cells]);
     // The pane speaks to the workbook that is open now.
+    await second.page.frameLocator("#pane").getByRole("tab", { name: "Data sheet" }).click();
     await second.page.frameLocator("#pane").getByRole("button", { name: "Insert blank sheet" }).click();
     await second.page.waitForFunction(
       async (count) => (await (window as any).clayledger.port.sheetNames()).length === count + 1,

@@ -146,6 +146,7 @@ withBrowser("the pane", (openPage) => {
     const before = await valuesOf(page, SHEET, "A1:P200");
     await pane.getByRole("tab", { name: "Plot" }).focus();
     await page.keyboard.press("Home");
+    await page.keyboard.press("ArrowRight");
     await pane.getByRole("heading", { name: "Data sheet for one test" }).waitFor();
     await tabIntoScreen(page);
     for (let stop = 0; stop < 2; stop++) await page.keyboard.press("Tab");

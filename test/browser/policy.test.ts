@@ -80,6 +80,8 @@ withBrowser("the policy of each page", (openPage, newContext) => {
     const saved = (button: string) =>
       Promise.all([page.waitForEvent("download"), pane.getByRole("button", { name: button }).click()]);
 
+    await tab("What next");
+    await tab("Data sheet");
     await pane.getByRole("button", { name: "Insert blank sheet" }).click();
     await showSheet(page, "Demonstration");
     await tab("Readings");

@@ -46,6 +46,7 @@ withBrowser("bringing readings in", (openPage) => {
     ({ page, complaints } = await openPage());
     pane = page.frameLocator("#pane");
     frame = paneFrame(page);
+    await pane.getByRole("tab", { name: "Data sheet" }).click();
     await pane.getByRole("button", { name: "Insert blank sheet" }).click();
     await pane.getByText("was made").waitFor();
     await setPaneWidth(page, 320);
@@ -208,7 +209,7 @@ withBrowser("bringing readings in", (openPage) => {
     await pane.getByRole("button", { name: /^Write \d loads? to/ }).click();
     await pane.getByRole("progressbar").waitFor();
     await frame.evaluate(() => (globalThis as any).location.reload());
-    await pane.getByRole("button", { name: "Insert blank sheet" }).waitFor();
+    await pane.getByRole("heading", { name: "What next" }).waitFor();
     expect(await column("readings_04")).toEqual(before);
     const kept = (await sheetNames(page)).filter((name) => name.startsWith(KEPT)).pop()!;
     expect(await column("logger_kept", kept)).toEqual([expect.stringMatching(/^not finished/)]);

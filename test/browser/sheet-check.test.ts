@@ -19,6 +19,7 @@ withBrowser("the sheet check", (openPage) => {
   });
 
   test("is reached by keyboard, and calls the demonstration whole", async () => {
+    await pane.getByRole("tab", { name: "Data sheet" }).click();
     await pane.getByRole("button", { name: "Insert worked demonstration" }).focus();
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");

@@ -84,8 +84,8 @@ withBrowser("a walk over every screen", (openPage) => {
       await settled(frame);
     };
 
-    test("there are nine screens, in the person's language", async () => {
-      expect(tabs).toHaveLength(9);
+    test("there are eleven screens, in the person's language", async () => {
+      expect(tabs).toHaveLength(11);
       const lang = await frame.evaluate(() => (globalThis as any).document.documentElement.lang);
       expect(preferences.locale).toMatch(new RegExp(`^${lang}`));
     });
@@ -128,7 +128,7 @@ withBrowser("a walk over every screen", (openPage) => {
     await setPaneWidth(page, 320);
     const frame = paneFrame(page);
     const wrong: string[] = [];
-    for (const tab of ["Plots", "Review", "Results", "Checks", "By hand", "Report"]) {
+    for (const tab of ["What next", "Plots", "Review", "Results", "Checks", "By hand", "Report"]) {
       await frame.getByRole("tab", { name: tab }).click();
       await settled(frame);
       await takePicture(page, `walk-empty-${tab}`.replaceAll(" ", "-"));
@@ -264,11 +264,11 @@ withBrowser("a walk over every screen", (openPage) => {
       await page.keyboard.press("End");
       expect(await chosen()).toBe("Clayledger: About");
       await page.keyboard.press("ArrowRight");
-      expect(await chosen()).toBe("Data sheet");
+      expect(await chosen()).toBe("What next");
       await page.keyboard.press("ArrowLeft");
       expect(await chosen()).toBe("Clayledger: About");
       await page.keyboard.press("Home");
-      expect(await chosen()).toBe("Data sheet");
+      expect(await chosen()).toBe("What next");
     });
 
     test("the look follows what the system prefers while the pane is open", async () => {

@@ -2,13 +2,13 @@
  * Questions about the record itself: shown values against recalculated ones, missing cells, signatures, and reasons of
  * changes.
  */
-import { REQUIRED } from "../../specification/required";
 import { cellNamed, type LoadResultName, type WordName, type ResultName, type TestRecord } from "../../record/record";
 import type { LogTime } from "../../reduction/increment/constructions/log-time";
 import type { RootTime } from "../../reduction/increment/constructions/root-time";
 import { say, verbatim, digits, listed, asTyped, joined, type Value, type Message } from "../../reduction/message";
 import { neighbours } from "../../reduction/numeric/lists";
 import { badInput, then, given, notApplicable, type Outcome } from "../../reduction/outcome";
+import { asksForReport, lackingNamed, requiredOf } from "../lacking";
 import { cannotAsk, check, figure, gravest, type Answer, type Figure, type Kind } from "../check";
 import { inKpa, reduced, type LoadReduced, type Reduced } from "../../record/reduced-test";
 
@@ -114,38 +114,6 @@ const recalculated = (record: TestRecord, reduced: Reduced): Recalculated[] => [
   ...reduced.loads.flatMap(ofLoad),
 ];
 
-/** Whether a cell of the test holds something that a report can show. */
-const holds = ({ words, numbers, results, remarks }: TestRecord, name: string): boolean => {
-  const parts: readonly Readonly<Record<string, unknown>>[] = [words, numbers, results, remarks];
-  return parts.some((part) => part[name] !== undefined);
-};
-
-const holdsOfLoad = ({ stress, results }: TestRecord["loads"][number], name: string): boolean => {
-  const shown: Readonly<Record<string, unknown>> = results;
-  return name === "load_stress" ? stress !== undefined : shown[name] !== undefined;
-};
-
-/** The cells that a report needs and that are empty, and how many it needs. */
-function lackingOf(record: TestRecord): { readonly lacking: readonly Message[]; readonly asked: number } {
-  const lacking: Message[] = [];
-  let asked = 0;
-  for (const { needs, ofLoads = [] } of REQUIRED) {
-    for (const need of needs) {
-      const choices = typeof need === "string" ? [need] : need;
-      asked += 1;
-      if (!choices.some((name) => holds(record, name)))
-        lacking.push(choices.map((name) => say`${cellNamed(name)}`).reduce((all, one) => say`${all} or ${one}`));
-    }
-    for (const name of ofLoads) {
-      asked += 1;
-      const without = record.loads.filter((load) => !holdsOfLoad(load, name)).map(({ number }) => number);
-      if (record.loads.length === 0) lacking.push(say`${cellNamed(name)}`);
-      else if (without.length > 0) lacking.push(say`${cellNamed(name)} of load ${listed(without)}`);
-    }
-  }
-  return { lacking, asked };
-}
-
 export const RECORD_CHECKS = [
   check({
     id: "Q58",
@@ -223,15 +191,15 @@ export const RECORD_CHECKS = [
     basis: say`ASTM D2435 and BS 1377-5 / ISO 17892-5, from memory: check the edition that applies`,
     limits: {},
     ask: ({ record }) => {
-      if (record.missing.includes("project") && record.missing.includes("report_number"))
+      if (!asksForReport(record))
         return cannotAsk(say`the sheet has no cells for a project or a report number: it is not a whole data sheet`);
-      const { lacking, asked } = lackingOf(record);
+      const { lacking, asked } = requiredOf(record);
       const compared = [
         figure(record, say`cells missing`, lacking.length, "number"),
         figure(record, say`cells required`, asked, "number"),
       ] as const;
       return lacking.length
-        ? { status: "explain", compared, sentence: say`missing: ${listed(lacking)}` }
+        ? { status: "explain", compared, sentence: say`missing: ${listed(lacking.map(lackingNamed))}` }
         : { status: "pass", compared, sentence: say`all ${asked} cells are filled in` };
     },
   }),

@@ -6,6 +6,7 @@ import { AboutScreen } from "../screens/about/about-screen";
 import { BenchScreen } from "../screens/bench/bench-screen";
 import { ByHandScreen } from "../screens/by-hand/by-hand-screen";
 import { ChecksScreen } from "../screens/checks/checks-screen";
+import { NextScreen } from "../screens/next/next-screen";
 import { PlotScreen } from "../screens/plots/plot-screen";
 import { ReadingsScreen } from "../screens/readings/readings-screen";
 import { ReportScreen } from "../screens/report/report-screen";
@@ -41,10 +42,14 @@ export interface PaneProps {
 interface ScreenProps {
   readonly port: WorkbookPort;
   readonly sheets: Sheets;
+  /** Shows another screen. */
+  readonly onOpen: (screen: ScreenName) => void;
 }
 
+type ScreenName = Exclude<keyof typeof text.tabs, "label">;
+
 interface Screen {
-  readonly value: Exclude<keyof typeof text.tabs, "label">;
+  readonly value: ScreenName;
   readonly Screen: ComponentType<ScreenProps>;
   /** What is begun on it stays while another screen is looked at. */
   readonly keeps?: boolean;
@@ -63,6 +68,7 @@ function DataSheetScreen({ port, sheets }: ScreenProps) {
 /** In the order of the work, each group a line of tabs: what is filled in, what is looked at, what is signed. */
 const GROUPS: readonly (readonly Screen[])[] = [
   [
+    { value: "next", Screen: NextScreen },
     { value: "sheet", Screen: DataSheetScreen },
     { value: "readings", Screen: ReadingsScreen, keeps: true },
     { value: "bench", Screen: BenchScreen, keeps: true },
@@ -84,7 +90,7 @@ const ABOUT: Screen = { value: "about", Screen: () => <AboutScreen /> };
 const SCREENS: readonly Screen[] = [...GROUPS.flat(), ABOUT];
 
 /** A screen that is made when it is first shown, and then only hidden; the workbook is left alone meanwhile. */
-function KeptScreen({ port, sheets, Screen, isShown }: ScreenProps & Pick<Screen, "Screen"> & { isShown: boolean }) {
+function KeptScreen({ Screen, isShown, ...props }: ScreenProps & Pick<Screen, "Screen"> & { isShown: boolean }) {
   const [begun, setBegun] = useState(false);
   useEffect(() => {
     if (isShown) setBegun(true);
@@ -92,7 +98,7 @@ function KeptScreen({ port, sheets, Screen, isShown }: ScreenProps & Pick<Screen
   return begun || isShown ? (
     <div hidden={!isShown}>
       <Shown isShown={isShown}>
-        <Screen port={port} sheets={sheets} />
+        <Screen {...props} />
       </Shown>
     </div>
   ) : null;
@@ -100,7 +106,12 @@ function KeptScreen({ port, sheets, Screen, isShown }: ScreenProps & Pick<Screen
 
 export function Pane({ port, sheets, look }: PaneProps) {
   const styles = useStyles();
-  const [shown, setShown] = useState<Screen["value"]>("sheet");
+  const [shown, setShown] = useState<ScreenName>("next");
+  const onOpen = (screen: ScreenName): void => {
+    setShown(screen);
+    document.getElementById(tabId(screen))?.focus();
+  };
+  const props: ScreenProps = { port, sheets, onOpen };
   return (
     <FluentProvider theme={THEMES[look]} className={styles.pane} style={PLOT_INKS[look] as CSSProperties}>
       <FollowedWorkbook port={port}>
@@ -119,9 +130,9 @@ export function Pane({ port, sheets, look }: PaneProps) {
           <div id="screen" role="tabpanel" aria-labelledby={tabId(shown)} className={styles.screen}>
             {SCREENS.map(({ value, Screen, keeps }) =>
               keeps ? (
-                <KeptScreen key={value} port={port} sheets={sheets} Screen={Screen} isShown={value === shown} />
+                <KeptScreen key={value} {...props} Screen={Screen} isShown={value === shown} />
               ) : (
-                value === shown && <Screen key={value} port={port} sheets={sheets} />
+                value === shown && <Screen key={value} {...props} />
               ),
             )}
           </div>

@@ -16,7 +16,7 @@ const useStyles = makeStyles({
     flexGrow: 1,
     display: "grid",
     gridAutoFlow: "column",
-    gridAutoColumns: "minmax(0, 1fr)",
+    gridAutoColumns: "minmax(max-content, 1fr)",
     "& + &": {
       borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
       [WIDE]: { borderTop: "none", borderLeft: `1px solid ${tokens.colorNeutralStroke2}` },
@@ -26,7 +26,7 @@ const useStyles = makeStyles({
   tab: {
     boxSizing: "border-box",
     minHeight: "23px",
-    padding: "2px 8px 0",
+    padding: "2px 6px 0",
     border: "none",
     borderBottom: "2px solid transparent",
     background: "none",

@@ -48,6 +48,8 @@ const numbers = (): Record<string, string> =>
   );
 
 describe("data sheet", () => {
+  beforeEach(() => press('[role="tab"]', "Data sheet"));
+
   test("the blank sheet is inserted as a plan of a new sheet, in the units chosen, and its name is told", async () => {
     port.addSheets(blankSheet("US").name);
     await choose("US");

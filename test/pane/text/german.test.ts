@@ -38,7 +38,7 @@ test("the pane speaks German", async () => {
   expect([...place.querySelectorAll("[role=tab]")].map(({ textContent }) => textContent)).toEqual(
     expect.arrayContaining(["Datenblatt", "Ablesungen", "Ergebnisse"]),
   );
-  expect(place.textContent).toContain("Leeres Blatt einfügen");
+  expect(place.textContent).toContain("Zum Datenblatt");
 });
 
 test("what it writes into cells is English", async () => {

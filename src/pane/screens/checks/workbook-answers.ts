@@ -12,19 +12,18 @@ import {
 import { CONTENT_NAMES, integrity, type CellFinding } from "../../../checks/integrity";
 import { LIMIT_NAMES, LIMITS_SHEET_NAME, readLimits, type FirmLimits } from "../../../checks/limits";
 import type { Looked, SheetPlan, WorkbookPort } from "../../../workbook/port";
-import type { Want } from "../../live/want";
+import type { Beside, Want } from "../../live/want";
 import type { Reading } from "../../live/workbook-store";
 import { text } from "../../text";
 
+/** A firm's limits and the answers that were given: sheets beside the data sheet. */
+export const BESIDE: readonly Beside[] = [
+  { mark: LIMITS_SHEET_NAME, names: LIMIT_NAMES, places: true },
+  { mark: ANSWERS_SHEET_NAME, names: ANSWER_NAMES },
+];
+
 /** What the reviewer's questions need of the workbook. */
-export const REVIEW: Want = {
-  contents: CONTENT_NAMES,
-  hidden: true,
-  beside: [
-    { mark: LIMITS_SHEET_NAME, names: LIMIT_NAMES, places: true },
-    { mark: ANSWERS_SHEET_NAME, names: ANSWER_NAMES },
-  ],
-};
+export const REVIEW: Want = { contents: CONTENT_NAMES, hidden: true, beside: BESIDE };
 
 /** The sheets that have a name, with what they hold. */
 const having = <T extends Pick<Looked, "values">>(sheets: readonly T[], name: string): T[] =>
@@ -77,9 +76,14 @@ export interface ReviewState {
   readonly findings: readonly CellFinding[];
 }
 
-/** Limits, answers and findings for a test that was read for `REVIEW`. */
-export const reviewOf = ({ sheet, names, values, contents, hidden, record, beside }: Reading): ReviewState => ({
+/** Limits and answers for a test that was read with what is `BESIDE` it. */
+export const besideOf = (sheet: string, beside: readonly Looked[]): Pick<ReviewState, "limits" | "answers"> => ({
   limits: limitsIn(beside),
   answers: answersIn(beside, sheet),
+});
+
+/** Limits, answers and findings for a test that was read for `REVIEW`. */
+export const reviewOf = ({ sheet, names, values, contents, hidden, record, beside }: Reading): ReviewState => ({
+  ...besideOf(sheet, beside),
   findings: integrity({ names, values, contents, hidden, record }),
 });

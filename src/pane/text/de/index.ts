@@ -5,6 +5,7 @@ import { bench } from "./bench";
 import { byHand } from "./by-hand";
 import { check } from "./check";
 import { checks } from "./checks";
+import { next } from "./next";
 import { pane } from "./pane";
 import { plot } from "./plot";
 import { readings } from "./readings";
@@ -20,6 +21,7 @@ export const de: Catalogue = {
   byHand,
   check,
   checks,
+  next,
   plot,
   readings,
   report,

@@ -3,6 +3,7 @@ export const pane = {
   language: "Deutsch",
   tabs: {
     label: "Ansichten",
+    next: "Wie weiter",
     sheet: "Datenblatt",
     readings: "Ablesungen",
     bench: "Am Gerät",

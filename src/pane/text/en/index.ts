@@ -4,6 +4,7 @@ import { bench } from "./bench";
 import { byHand } from "./by-hand";
 import { check } from "./check";
 import { checks } from "./checks";
+import { next } from "./next";
 import { pane } from "./pane";
 import { plot } from "./plot";
 import { readings } from "./readings";
@@ -12,4 +13,4 @@ import { results } from "./results";
 import { review } from "./review";
 import { sheet } from "./sheet";
 
-export const en = { ...pane, about, bench, byHand, check, checks, plot, readings, report, results, review, sheet };
+export const en = { ...pane, about, bench, byHand, check, checks, next, plot, readings, report, results, review, sheet };

@@ -3,6 +3,7 @@ export const pane = {
   language: "English",
   tabs: {
     label: "Screens",
+    next: "What next",
     sheet: "Data sheet",
     readings: "Readings",
     bench: "Bench",

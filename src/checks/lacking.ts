@@ -1,0 +1,56 @@
+/**
+ * What a report must show and the sheet does not hold: the one count that question Q63 and the pane give. A cell that shows an
+ * error holds nothing.
+ */
+import { cellNamed, type TestRecord } from "../record/record";
+import { listed, say, type Message } from "../reduction/message";
+import { REQUIRED } from "../specification/required";
+
+/** Something required that the sheet does not hold. */
+export interface Lacking {
+  /** Names of its cells, of which one is enough. */
+  readonly names: readonly [string, ...string[]];
+  /** Of a column of the load table: the loads without it; empty where the sheet has no load at all. */
+  readonly loads?: readonly number[];
+}
+
+/** Whether a cell of the test holds something that a report can show. */
+export const holds = ({ words, numbers, results, remarks }: TestRecord, name: string): boolean => {
+  const parts: readonly Readonly<Record<string, unknown>>[] = [words, numbers, results, remarks];
+  return parts.some((part) => part[name] !== undefined);
+};
+
+const holdsOfLoad = ({ stress, results }: TestRecord["loads"][number], name: string): boolean => {
+  const shown: Readonly<Record<string, unknown>> = results;
+  return name === "load_stress" ? stress !== undefined : shown[name] !== undefined;
+};
+
+/** False for a sheet that has no cells for what a report asks, and so is no whole data sheet. */
+export const asksForReport = ({ missing }: TestRecord): boolean =>
+  !(missing.includes("project") && missing.includes("report_number"));
+
+/** What is lacking, in the order of the report's items, and how many things are asked for. */
+export function requiredOf(record: TestRecord): { readonly lacking: readonly Lacking[]; readonly asked: number } {
+  const lacking: Lacking[] = [];
+  let asked = 0;
+  for (const { needs, ofLoads = [] } of REQUIRED) {
+    for (const need of needs) {
+      const [first, ...others] = typeof need === "string" ? [need] : need;
+      if (first === undefined) continue;
+      asked += 1;
+      if (![first, ...others].some((name) => holds(record, name))) lacking.push({ names: [first, ...others] });
+    }
+    for (const name of ofLoads) {
+      asked += 1;
+      const without = record.loads.filter((load) => !holdsOfLoad(load, name)).map(({ number }) => number);
+      if (record.loads.length === 0 || without.length > 0) lacking.push({ names: [name], loads: without });
+    }
+  }
+  return { lacking, asked };
+}
+
+/** "Ring number (ring_number)", "Strain at the end (strain_end) of load 2, 3" */
+export function lackingNamed({ names, loads = [] }: Lacking): Message {
+  const cells = names.map((name) => say`${cellNamed(name)}`).reduce((all, one) => say`${all} or ${one}`);
+  return loads.length > 0 ? say`${cells} of load ${listed(loads)}` : cells;
+}

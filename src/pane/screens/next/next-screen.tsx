@@ -1,0 +1,94 @@
+/** What is to be done next with the current test, and the parts of its sheet with what is missing in each. */
+import { Button, makeStyles, Text, tokens } from "@fluentui/react-components";
+import { useMemo, useState } from "react";
+import { runChecks } from "../../../checks";
+import { answerTo } from "../../../checks/answers";
+import { REPORT_OF } from "../../../report/report";
+import type { WorkbookPort } from "../../../workbook/port";
+import { useTest } from "../../live/use-test";
+import type { Want } from "../../live/want";
+import type { Reading } from "../../live/workbook-store";
+import { text } from "../../text";
+import { sentenceOf } from "../../text/sentence";
+import { Step } from "../../ui/parts";
+import { useStyles as useSharedStyles } from "../../ui/styles";
+import { besideOf, BESIDE } from "../checks/workbook-answers";
+import { RecordFrame } from "../record-frame";
+import { PartsList } from "./parts-list";
+import { partsOf } from "./parts";
+import { placesOf } from "./places";
+import { StageList, type ScreenOfStage } from "./stage-list";
+import { nextOf, stagesOf, type Stage } from "./stages";
+
+const words = text.next;
+
+/** Answers, limits and reports of the test, beside its record. */
+const NEXT: Want = { beside: [...BESIDE, { mark: REPORT_OF, names: [REPORT_OF] }] };
+
+const useStyles = makeStyles({
+  done: { color: tokens.colorNeutralForeground2 },
+});
+
+function stagesOfReading({ sheet, record, beside }: Reading): Stage[] {
+  const { limits, answers } = besideOf(sheet, beside);
+  const open = runChecks(record, limits.thresholds).filter((one) => {
+    const { status } = one.answer;
+    const given = answerTo(answers, sheet, one);
+    return (status === "stop" || status === "explain") && (given === undefined || given.stale);
+  });
+  const reports = beside.filter(({ values }) => values[REPORT_OF]?.[0]?.[0] === sheet).map((found) => found.sheet);
+  return stagesOf({ record, open, reports });
+}
+
+export interface NextScreenProps {
+  readonly port: WorkbookPort;
+  /** Shows another screen of the pane. */
+  readonly onOpen: (screen: ScreenOfStage | "sheet") => void;
+}
+
+export function NextScreen({ port, onOpen }: NextScreenProps) {
+  const followed = useTest(NEXT);
+  const { reading, tests } = followed;
+  const [failure, setFailure] = useState<string>();
+  const goTo = (address: string): void => {
+    setFailure(undefined);
+    if (reading) port.show(reading.sheet, address).catch((reason: unknown) => setFailure(sentenceOf(reason)));
+  };
+  return (
+    <>
+      <RecordFrame words={words} followed={followed} failure={failure}>
+        {reading && <Next reading={reading} goTo={goTo} onOpen={onOpen} />}
+      </RecordFrame>
+      {!reading && tests?.length === 0 && (
+        <Button appearance="primary" style={{ marginTop: "12px" }} onClick={() => onOpen("sheet")}>
+          {words.openSheet}
+        </Button>
+      )}
+    </>
+  );
+}
+
+interface NextProps extends Pick<NextScreenProps, "onOpen"> {
+  readonly reading: Reading;
+  readonly goTo: (address: string) => void;
+}
+
+function Next({ reading, goTo, onOpen }: NextProps) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  const { record, names, values } = reading;
+  const stages = useMemo(() => stagesOfReading(reading), [reading]);
+  const placeOf = useMemo(() => placesOf(names, values), [names, values]);
+  const { parts, count } = useMemo(() => partsOf(record, names), [record, names]);
+  const next = nextOf(stages);
+  return (
+    <>
+      {!next && <Text className={styles.done}>{words.allDone}</Text>}
+      <StageList {...{ stages, next, placeOf, goTo }} onOpen={onOpen} />
+      <Step title={words.partsHeading}>
+        {count && <Text className={shared.quiet}>{words.partsCount(count.missing, count.asked)}</Text>}
+        <PartsList {...{ parts, placeOf, goTo }} />
+      </Step>
+    </>
+  );
+}

@@ -1,0 +1,42 @@
+/** The parts that a sheet has, in the order in which they stand on it, each with the required things that are missing in it. */
+import { boxesByName } from "../../../checks/integrity";
+import { asksForReport, requiredOf, type Lacking } from "../../../checks/lacking";
+import type { TestRecord } from "../../../record/record";
+import { SHEET_PARTS } from "../../../specification/parts";
+import type { Box, SheetName } from "../../../workbook/port";
+
+export interface PartOfSheet {
+  /** As it stands on the sheet. */
+  readonly title: string;
+  /** Name of the part's first cell; undefined where the sheet has none of its cells. */
+  readonly first: string | undefined;
+  readonly lacking: readonly Lacking[];
+}
+
+export interface RequiredOfSheet {
+  readonly parts: readonly PartOfSheet[];
+  /** How many things question Q63 calls missing, and how many it asks for; undefined where it cannot be asked. */
+  readonly count?: { readonly missing: number; readonly asked: number };
+}
+
+/** Further down comes later; of parts that begin in the same row, the one further right. */
+const inOrder = (a: Box, b: Box): number => a.row - b.row || a.col - b.col;
+
+export function partsOf(record: TestRecord, names: readonly SheetName[]): RequiredOfSheet {
+  const boxes = boxesByName(names);
+  const required = asksForReport(record) ? requiredOf(record) : undefined;
+  const parts = SHEET_PARTS.map(({ title, names: own }) => {
+    const placed = own.flatMap((name) => {
+      const box = boxes.get(name);
+      return box ? [{ name, box }] : [];
+    });
+    const [first] = placed.sort((a, b) => inOrder(a.box, b.box));
+    return { title, first, lacking: required?.lacking.filter(({ names: [name] }) => own.includes(name)) ?? [] };
+  })
+    .filter(({ first, lacking }) => first !== undefined || lacking.length > 0)
+    .sort((a, b) => (a.first && b.first ? inOrder(a.first.box, b.first.box) : a.first ? -1 : 1));
+  return {
+    parts: parts.map((part) => ({ ...part, first: part.first?.name })),
+    ...(required && { count: { missing: required.lacking.length, asked: required.asked } }),
+  };
+}

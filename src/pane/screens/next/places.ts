@@ -1,0 +1,88 @@
+/** Where the things that are missing stand on the sheet, and what they are called there. */
+import { boxesByName, rowOfLoad } from "../../../checks/integrity";
+import type { Lacking } from "../../../checks/lacking";
+import { FIELDS, MORE_FIELDS } from "../../../specification/fields";
+import { readingsName } from "../../../specification/load-table";
+import { cellAddress } from "../../../workbook/address";
+import type { NamedValues } from "../../../record/record";
+import type { SheetName } from "../../../workbook/port";
+import { text } from "../../text";
+import { inWords } from "../../text/messages";
+import { beginsAt, type Lack, type Stage } from "./stages";
+
+const words = text.next;
+
+const LABELS: ReadonlyMap<string, string> = new Map(
+  [...FIELDS, ...MORE_FIELDS].map(({ name, label }) => [name, label.trim()]),
+);
+
+const labelOf = (name: string): string => LABELS.get(name) ?? name;
+
+/** Gives the address of a cell by its name, and of a column by its row from 0 or its load. */
+export type PlaceOf = (name: string, at?: { readonly row: number } | { readonly load: number }) => string | undefined;
+
+export function placesOf(names: readonly SheetName[], values: NamedValues): PlaceOf {
+  const boxes = boxesByName(names);
+  return (name, at = { row: 0 }) => {
+    const box = boxes.get(name);
+    if (!box) return undefined;
+    const row = "load" in at ? rowOfLoad(values, at.load) : at.row;
+    return cellAddress(box.row + Math.min(row, box.rows - 1), box.col);
+  };
+}
+
+/** Something that is missing, as it is shown: what, and the cell that it belongs in. */
+export interface Item {
+  readonly label: string;
+  readonly address?: string;
+}
+
+export function itemOfCells({ names, loads = [] }: Lacking, placeOf: PlaceOf): Item {
+  const [name] = names;
+  const [load] = loads;
+  const label = words.oneOf(names.map(labelOf));
+  return {
+    label: loads.length > 0 ? words.ofLoads(label, loads) : label,
+    address: placeOf(name, load === undefined ? undefined : { load }),
+  };
+}
+
+/** What a lack is called, with its cell; lacks that are no item of a list (a line of their own) give none. */
+export function itemOf(lack: Lack, placeOf: PlaceOf): Item | undefined {
+  switch (lack.what) {
+    case "cell":
+      return itemOfCells(lack, placeOf);
+    case "no loads":
+      return { label: words.noLoads, address: placeOf("load_stress") };
+    case "no readings":
+      return { label: words.noReadings(lack.load), address: placeOf(readingsName(lack.load)) };
+    case "cell at fault":
+      return {
+        label: inWords(lack.sentence),
+        address: placeOf(lack.name, lack.row === undefined ? undefined : { row: lack.row - 1 }),
+      };
+    case "pick unsigned":
+      return {
+        label: words.unsignedPick(lack.row, lack.load === undefined ? "" : words.ofLoad(lack.load)),
+        address: placeOf("pick_reason", { row: lack.row - 1 }),
+      };
+    case "question":
+      return { label: `${lack.id} ${inWords(lack.question)}` };
+    case "no construction":
+      return { label: words.noConstruction(lack.load, words.methods[lack.method], inWords(lack.reason)) };
+    case "results follow":
+    case "no report":
+      return undefined;
+  }
+}
+
+/** What a lack says in a line of its own. */
+export const lineOf = (lack: Lack): string | undefined =>
+  lack.what === "results follow" ? words.follow(lack.count) : lack.what === "no report" ? words.noReport : undefined;
+
+/** The first cell of the sheet that a stage waits for. */
+export function firstCell({ name, state, lacks }: Stage, placeOf: PlaceOf): string | undefined {
+  const begin = state === "not begun" ? beginsAt(name) : undefined;
+  if (begin !== undefined) return placeOf(begin);
+  return lacks.map((lack) => itemOf(lack, placeOf)?.address).find((address) => address !== undefined);
+}

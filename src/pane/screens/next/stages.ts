@@ -1,0 +1,178 @@
+/**
+ * How far a test has come, from the record: seven stages from the sample's arrival to its report, each with what is missing.
+ * Every cell that a report requires belongs to one stage, so that the stages and question Q63 tell of the same cells.
+ */
+import type { Answered } from "../../../checks";
+import { holds, requiredOf, type Lacking } from "../../../checks/lacking";
+import type { TestRecord } from "../../../record/record";
+import { reduced, type LoadReduced } from "../../../record/reduced-test";
+import type { TimeMethod } from "../../../reduction/increment/constructions/picks";
+import type { Message } from "../../../reduction/message";
+import { methodOfLoad } from "../../../specification/pick-table";
+
+export const STAGES = ["received", "sized", "loaded", "reduced", "reviewed", "checked", "reported"] as const;
+export type StageName = (typeof STAGES)[number];
+
+/** Something that keeps a stage open, or that should be looked at. */
+export type Lack =
+  /** Cells that hold nothing, one of `names` being enough; of a column, those of `loads`. */
+  | ({ readonly what: "cell" } & Lacking)
+  | { readonly what: "no loads" }
+  | { readonly what: "no readings"; readonly load: number }
+  | { readonly what: "cell at fault"; readonly name: string; readonly row?: number; readonly sentence: Message }
+  /** So many results come of themselves once the stages before are done. */
+  | { readonly what: "results follow"; readonly count: number }
+  | {
+      readonly what: "no construction";
+      readonly load: number;
+      readonly method: TimeMethod;
+      readonly reason: Message;
+    }
+  /** A row of the table of picks, from 1, without reason or initials. */
+  | { readonly what: "pick unsigned"; readonly row: number; readonly load?: number }
+  | { readonly what: "question"; readonly id: string; readonly question: Message }
+  | { readonly what: "no report" };
+
+export interface Stage {
+  readonly name: StageName;
+  readonly state: "not begun" | "begun" | "done";
+  /** What keeps it from being done. */
+  readonly lacks: readonly Lack[];
+  /** What does not keep it from being done, and should be looked at. */
+  readonly looks: readonly Lack[];
+}
+
+export interface Known {
+  readonly record: TestRecord;
+  /** Questions that say "stop" or "explain" and have no answer of today's finding. */
+  readonly open: readonly Answered[];
+  /** Names of the sheets that are reports of the test. */
+  readonly reports: readonly string[];
+}
+
+/** What is typed in a stage; what no stage names is a result, and comes with the reduction. */
+const TYPED: Readonly<Record<StageName, readonly string[]>> = {
+  received: [
+    ...["laboratory", "project", "boring", "sample", "depth", "specimen_orientation", "preparation"],
+    ...["sample_type", "soil_description", "condition", "standard"],
+  ],
+  sized: [
+    ...["diameter", "initial_height", "ring_number", "ring_mass", "ring_and_wet_before"],
+    ...["specific_gravity", "specific_gravity_basis"],
+  ],
+  loaded: ["dial_factor", "zero_reading", "drainage", "test_method", "date_started", "date_ended", "load_stress"],
+  reduced: ["ring_and_wet_after", "ring_and_dry", "inundation_stress"],
+  reviewed: ["time_method", "tested_by", "date_tested"],
+  checked: ["checked_by", "date_checked"],
+  reported: ["report_number", "deviations", "test_remarks"],
+};
+
+/** Cells that the reduction needs and no report shows as they are. */
+const NEEDED = [
+  "ring_mass",
+  "ring_and_wet_before",
+  "ring_and_wet_after",
+  "ring_and_dry",
+  "dial_factor",
+  "zero_reading",
+];
+
+/** Cells that stand blank on a new sheet: with one of them filled in, the stage has begun. */
+const BEGINS: Readonly<Partial<Record<StageName, readonly string[]>>> = {
+  received: ["project", "boring", "sample", "depth", "sample_type", "soil_description"],
+  sized: ["diameter", "initial_height", "ring_mass", "ring_and_wet_before"],
+};
+
+/** The cell at which a stage that has not begun is begun. */
+export const beginsAt = (stage: StageName): string | undefined =>
+  stage === "loaded" ? "load_stress" : BEGINS[stage]?.[0];
+
+const stageOf = (name: string): StageName => STAGES.find((stage) => TYPED[stage].includes(name)) ?? "reduced";
+
+const isTyped = (name: string): boolean => STAGES.some((stage) => TYPED[stage].includes(name));
+
+/** Cells without which a stage is open, by stage, in the order in which they are typed; results apart. */
+function lackingBy(record: TestRecord): { readonly typed: ReadonlyMap<StageName, Lack[]>; readonly results: Lack[] } {
+  const needed = NEEDED.filter((name) => !holds(record, name)).map((name): Lacking => ({ names: [name] }));
+  const typed = new Map<StageName, Lack[]>(STAGES.map((stage) => [stage, []]));
+  const results: Lack[] = [];
+  for (const lacking of [...needed, ...requiredOf(record).lacking]) {
+    const [name] = lacking.names;
+    // That there is no load at all is said once, and not by column.
+    if (lacking.loads?.length === 0 && name === "load_stress") continue;
+    (isTyped(name) ? typed.get(stageOf(name)) : results)?.push({ what: "cell", ...lacking });
+  }
+  const order = (lack: Lack) => (lack.what === "cell" ? TYPED[stageOf(lack.names[0])].indexOf(lack.names[0]) : 0);
+  for (const lacks of typed.values()) lacks.sort((a, b) => order(a) - order(b));
+  return { typed, results };
+}
+
+const hasReadings = ({ readings }: TestRecord["loads"][number]): boolean =>
+  readings.some(({ reading }) => reading !== undefined);
+
+function loadLacks({ loads }: TestRecord): Lack[] {
+  if (loads.length === 0) return [{ what: "no loads" }];
+  return loads.filter((load) => !hasReadings(load)).map(({ number }) => ({ what: "no readings", load: number }));
+}
+
+/** The loads that consolidate and whose construction, that whose cv counts, refuses. */
+function withoutConstruction(record: TestRecord, loads: readonly LoadReduced[]): Lack[] {
+  return loads.flatMap(({ record: load, unloading, increment }): Lack[] => {
+    if (unloading || load.words.load_branch === "wetting" || !hasReadings(load)) return [];
+    const method = methodOfLoad(record, load.number);
+    const outcome = method === "log time" ? increment.logTime : increment.rootTime;
+    return outcome.ok ? [] : [{ what: "no construction", load: load.number, method, reason: outcome.reason }];
+  });
+}
+
+const unsignedPicks = ({ picks }: TestRecord): Lack[] =>
+  picks
+    .filter(({ reason, by, after }) => after !== undefined && (!reason || !by))
+    .map(({ row, load }) => ({ what: "pick unsigned", row, load }));
+
+export function stagesOf({ record, open, reports }: Known): Stage[] {
+  const { typed, results } = lackingBy(record);
+  const typedIn = (stage: StageName): Lack[] => typed.get(stage) ?? [];
+  const stage = (name: StageName, hasBegun: boolean, lacks: readonly Lack[], looks: readonly Lack[] = []): Stage => {
+    const state = lacks.length === 0 ? "done" : "begun";
+    return { name, state: hasBegun ? state : "not begun", lacks: hasBegun ? lacks : [], looks: hasBegun ? looks : [] };
+  };
+  const someHold = (name: StageName): boolean => (BEGINS[name] ?? []).some((one) => holds(record, one));
+  const isDone = (...before: readonly Stage[]): boolean => before.every(({ state }) => state === "done");
+
+  const received = stage("received", someHold("received"), typedIn("received"));
+  const sized = stage("sized", someHold("sized"), typedIn("sized"));
+  const hasLoads = record.loads.some((load) => load.stress !== undefined || hasReadings(load));
+  const loaded = stage("loaded", hasLoads, [...loadLacks(record), ...typedIn("loaded")]);
+
+  const faults = record.faults.map(({ name, row, sentence }): Lack => ({ what: "cell at fault", name, row, sentence }));
+  // Results that lack only because something is not typed yet are one line, not a dozen.
+  const inputsLack =
+    [...typedIn("sized"), ...typedIn("loaded"), ...typedIn("reduced"), ...loadLacks(record)].length > 0;
+  const ofResults: Lack[] =
+    inputsLack && results.length > 0 ? [{ what: "results follow", count: results.length }] : results;
+  const hasResults =
+    Object.keys(record.results).length > 0 || record.loads.some(({ results: own }) => own.strain_end !== undefined);
+  const reducing = stage("reduced", hasResults, [...faults, ...typedIn("reduced"), ...ofResults]);
+
+  const signedTest = holds(record, "tested_by") || holds(record, "date_tested");
+  const reviewed = stage(
+    "reviewed",
+    hasLoads && (isDone(loaded) || record.picks.length > 0 || signedTest),
+    [...unsignedPicks(record), ...typedIn("reviewed")],
+    withoutConstruction(record, reduced(record).loads),
+  );
+  const signedCheck = holds(record, "checked_by") || holds(record, "date_checked");
+  const checked = stage("checked", hasResults && (isDone(loaded, reducing) || signedCheck), [
+    ...open.map(({ check }): Lack => ({ what: "question", id: check.id, question: check.question })),
+    ...typedIn("checked"),
+  ]);
+  const reported = stage("reported", reports.length > 0 || isDone(checked), [
+    ...typedIn("reported"),
+    ...(reports.length === 0 ? [{ what: "no report" } as const] : []),
+  ]);
+  return [received, sized, loaded, reducing, reviewed, checked, reported];
+}
+
+/** The first stage that is not done; undefined where all are. */
+export const nextOf = (stages: readonly Stage[]): Stage | undefined => stages.find(({ state }) => state !== "done");

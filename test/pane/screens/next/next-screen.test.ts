@@ -1,0 +1,139 @@
+/** @jest-environment jsdom */
+/** What the first screen shows of a test that is half made, and where its buttons lead. */
+import { act, createElement } from "react";
+import { createRoot, type Root } from "react-dom/client";
+import { NextScreen } from "../../../../src/pane/screens/next/next-screen";
+import { text } from "../../../../src/pane/text";
+import type { CellValue } from "../../../../src/workbook/port";
+import { FAILURES, FakePort } from "../../fake-port";
+import { inPane } from "../../in-pane";
+
+Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
+jest.setTimeout(20_000);
+
+const words = text.next;
+const SHEET = "Test 7";
+
+/** Identified in part, with one load without readings. */
+const VALUES: Record<string, CellValue[]> = {
+  project: ["A road"],
+  report_number: [""],
+  boring: [""],
+  sample: ["U7"],
+  diameter: [""],
+  stress_unit: ["kPa"],
+  load_number: [1, 2],
+  load_stress: [50, 100],
+  times_01: [0, 1, 4],
+  readings_01: [100, 110, 115],
+  times_02: ["", ""],
+  readings_02: ["", ""],
+};
+
+const OTHERS = {
+  depth: [7.3],
+  specimen_orientation: ["vertical"],
+  condition: ["intact"],
+  specific_gravity_basis: ["measured"],
+  diameter: [63.5],
+  initial_height: [20],
+  ring_mass: [74],
+  ring_and_wet_before: [190],
+  specific_gravity: [2.7],
+};
+const TYPED_BEFORE_LOADS = [
+  ...["laboratory", "project", "boring", "sample", "preparation", "sample_type"],
+  ...["soil_description", "standard", "ring_number"],
+];
+
+let root: Root;
+let port: FakePort;
+let place: HTMLElement;
+let opened: string[];
+
+beforeEach(() => {
+  jest.useFakeTimers();
+  port = new FakePort();
+  port.onlySheets(SHEET);
+  port.lay(SHEET, VALUES);
+  opened = [];
+  place = document.body.appendChild(document.createElement("div"));
+  root = createRoot(place);
+});
+afterEach(async () => {
+  await act(async () => root.unmount());
+  place.remove();
+  jest.useRealTimers();
+});
+
+const settle = (): Promise<void> => act(async () => void (await jest.advanceTimersByTimeAsync(1000)));
+const open = async (): Promise<void> => {
+  const Screen = () => createElement(NextScreen, { port, onOpen: (screen) => void opened.push(screen) });
+  await act(async () => root.render(inPane(Screen, port)));
+  await settle();
+};
+const button = (said: string): HTMLButtonElement => {
+  const found = [...place.querySelectorAll("button")].find((element) =>
+    (element.getAttribute("aria-label") ?? element.textContent)?.includes(said),
+  );
+  if (!found) throw new Error(`there is no button "${said}" in: ${place.textContent}`);
+  return found;
+};
+const stage = (name: keyof typeof words.stages): HTMLElement =>
+  [...place.querySelectorAll("li")].find((li) => li.querySelector("h2")?.textContent === words.stages[name])!;
+const press = (said: string): Promise<void> => act(async () => button(said).click());
+/** Where the cell of a name stands: A11 is the first. */
+const cellOf = (name: string): string => `${String.fromCharCode(65 + Object.keys(VALUES).indexOf(name))}11`;
+
+test("the stage to be worked on names what it lacks with the cells, and the others say one line", async () => {
+  await open();
+  const next = stage("received");
+  expect(next.getAttribute("aria-current")).toBe("step");
+  expect(next.textContent).toContain(`Boring${cellOf("boring")}`);
+  expect(stage("sized").textContent).toBe(`${words.stages.sized}${words.states["not begun"]}${words.notBegun.sized}`);
+  expect(stage("loaded").textContent).not.toContain("Readings of load 2");
+  await press(`${words.goToCell(cellOf("boring"))}`);
+  expect(port.shown).toEqual([`${SHEET}!${cellOf("boring")}`]);
+});
+
+test("what another stage lacks is shown when it is asked for", async () => {
+  await open();
+  const more = stage("loaded").querySelector("button")!;
+  await act(async () => more.click());
+  expect(stage("loaded").textContent).toContain(words.noReadings(2));
+  expect(stage("loaded").textContent).toContain(cellOf("readings_02"));
+});
+
+test("a part of the sheet leads to the first cell that is missing in it", async () => {
+  await open();
+  await press(words.toPart("Identification", 15).slice(0, 20));
+  expect(port.shown).toHaveLength(1);
+  expect(port.shown[0]).toMatch(new RegExp(`^${SHEET}!(${cellOf("report_number")}|${cellOf("boring")})$`));
+});
+
+test("a failure to go to a cell is told", async () => {
+  await open();
+  port.failing.show = FAILURES.gone(SHEET);
+  await press(words.goToCell(cellOf("boring")));
+  await settle();
+  expect(place.querySelector("[role=alert]")?.textContent).toContain("There is no sheet called");
+});
+
+test("a workbook without a data sheet says so and leads to the screen that inserts one", async () => {
+  port = new FakePort();
+  port.onlySheets("Notes");
+  await open();
+  expect(place.textContent).toContain(words.empty);
+  await press(words.openSheet);
+  expect(opened).toEqual(["sheet"]);
+});
+
+test("a stage that is worked on beside another screen opens it", async () => {
+  const filled = TYPED_BEFORE_LOADS.map((name) => [name, ["yes"]] as const);
+  port.lay(SHEET, { ...VALUES, length_unit: ["mm"], depth_unit: ["m"], ...Object.fromEntries(filled), ...OTHERS });
+  await open();
+  expect(stage("loaded").getAttribute("aria-current")).toBe("step");
+  expect(stage("loaded").textContent).toContain(words.noReadings(2));
+  await press(words.screens.readings);
+  expect(opened).toEqual(["readings"]);
+});

@@ -1,0 +1,147 @@
+/** How far a test has come, without a page: from a blank sheet to one that is reported. */
+import { CHECKS, runChecks } from "../../../../src/checks";
+import { nextOf, stagesOf, type Known, type Stage, type StageName } from "../../../../src/pane/screens/next/stages";
+import { partsOf } from "../../../../src/pane/screens/next/parts";
+import { blankSheet, demoSheet } from "../../../../src/datasheet";
+import { readRecord, type NamedValues } from "../../../../src/record/record";
+import { REQUIRED } from "../../../../src/specification/required";
+import { SHEET_PARTS } from "../../../../src/specification/parts";
+import type { CellValue, SheetName } from "../../../../src/workbook/port";
+import { namedValues, withValues } from "../../../datasheet/read-sheet";
+
+type Changes = Record<string, CellValue | readonly CellValue[]>;
+
+const names: SheetName[] = Object.entries(demoSheet("SI").names).map(([name, place]) => ({
+  name,
+  place,
+  scope: "sheet",
+}));
+let blank: NamedValues;
+let demo: NamedValues;
+beforeAll(async () => {
+  blank = await namedValues(blankSheet("SI"));
+  demo = await namedValues(demoSheet("SI"));
+}, 60_000);
+
+const stages = (values: NamedValues, known: Partial<Known> = {}): Record<StageName, Stage> =>
+  Object.fromEntries(
+    stagesOf({ record: readRecord(values), open: [], reports: [], ...known }).map((stage) => [stage.name, stage]),
+  ) as Record<StageName, Stage>;
+const states = (all: Record<StageName, Stage>): string[] => Object.values(all).map(({ state }) => state);
+/** First names of the cells that a stage lacks. */
+const cells = ({ lacks }: Stage): string[] => lacks.flatMap((lack) => (lack.what === "cell" ? [lack.names[0]] : []));
+const kinds = ({ lacks }: Stage): string[] => lacks.map(({ what }) => what);
+
+const IDENTIFIED: Changes = {
+  laboratory: "Own laboratory",
+  sample_type: "Tube",
+  specimen_orientation: "vertical",
+};
+const SIGNED: Changes = {
+  ...IDENTIFIED,
+  tested_by: "AB",
+  date_tested: 48000,
+  checked_by: "CD",
+  date_checked: 48010,
+  report_number: "R-1",
+  deviations: "none",
+};
+
+test("a blank sheet has not begun, and says nothing of what is missing", () => {
+  const all = stages(blank);
+  expect(states(all)).toEqual(Array(7).fill("not begun"));
+  expect(Object.values(all).flatMap(({ lacks, looks }) => [...lacks, ...looks])).toEqual([]);
+});
+
+test("one cell begins a stage, which then names what it lacks in the order in which it is typed", () => {
+  const { received, sized, loaded } = stages(withValues(blank, { project: "A road", ring_mass: 74.2 }));
+  expect(received.state).toBe("begun");
+  expect(cells(received).slice(0, 3)).toEqual(["laboratory", "boring", "sample"]);
+  expect(cells(sized)).toEqual(expect.arrayContaining(["diameter", "initial_height", "ring_and_wet_before"]));
+  expect(cells(sized)).not.toContain("ring_mass");
+  expect(loaded.state).toBe("not begun");
+});
+
+test("a load without readings is named; results that follow are one line", () => {
+  const { loaded, reduced } = stages(withValues(blank, { load_stress: [12.5, 25], strain_end: [0.01] }));
+  expect(kinds(loaded).slice(0, 2)).toEqual(["no readings", "no readings"]);
+  expect(cells(loaded)).toEqual(expect.arrayContaining(["dial_factor", "zero_reading"]));
+  expect(kinds(reduced)).toContain("results follow");
+  expect(cells(reduced)).toEqual(["ring_and_wet_after", "ring_and_dry", "inundation_stress"]);
+});
+
+test("with every input a result that is missing is named itself", () => {
+  const { reduced } = stages(withValues(demo, { preconsolidation_stress: "#N/A" }));
+  expect(cells(reduced)).toEqual(["preconsolidation_stress"]);
+});
+
+test("a cell that holds what it should not keeps the reduction open", () => {
+  const { reduced } = stages(withValues(demo, { in_situ_stress: "sixty" }));
+  expect(reduced.lacks).toEqual([expect.objectContaining({ what: "cell at fault", name: "in_situ_stress" })]);
+});
+
+test("loads whose construction refuses are to be looked at, and do not keep the review open", () => {
+  const { reviewed } = stages(withValues(demo, SIGNED));
+  expect(reviewed.state).toBe("done");
+  expect(reviewed.looks.length).toBeGreaterThan(0);
+  expect(reviewed.looks.every(({ what }) => what === "no construction")).toBe(true);
+});
+
+test("a pick without reason keeps the review open, with its row", () => {
+  const picks = { pick_load: [5], pick_of: ["d100"], pick_after: [812], pick_by: ["AB"] };
+  expect(stages(withValues(demo, { ...SIGNED, ...picks })).reviewed.lacks).toEqual([
+    { what: "pick unsigned", row: 1, load: 5 },
+  ]);
+});
+
+test("an open question keeps the check open, and a report that is not there the last stage", () => {
+  const [first] = runChecks(readRecord(demo));
+  const values = withValues(demo, SIGNED);
+  expect(kinds(stages(values, { open: [first!] }).checked)).toEqual(["question"]);
+  const all = stages(values);
+  expect(all.checked.state).toBe("done");
+  expect(kinds(all.reported)).toEqual(["no report"]);
+  expect(states(stages(values, { reports: ["Report of it"] }))).toEqual(Array(7).fill("done"));
+});
+
+test("the next stage is the first that is not done", () => {
+  const of = (values: NamedValues, known = {}) => nextOf(Object.values(stages(values, known)))?.name;
+  expect(of(blank)).toBe("received");
+  expect(of(withValues(demo, IDENTIFIED))).toBe("reviewed");
+  expect(of(withValues(demo, SIGNED))).toBe("reported");
+  expect(of(withValues(demo, SIGNED), { reports: ["R"] })).toBeUndefined();
+});
+
+describe("the parts of the sheet", () => {
+  const half = () =>
+    withValues(demo, { diameter: "", boring: "", load_stress: demo.load_stress!.map(([v], i) => (i === 2 ? "" : v!)) });
+
+  test.each([
+    ["blank", () => blank],
+    ["the demonstration", () => demo],
+    ["half filled", half],
+  ])("%s: the parts and question Q63 count the same things", (_, values) => {
+    const record = readRecord(values());
+    const { parts, count } = partsOf(record, names);
+    const [found] = CHECKS.find(({ id }) => id === "Q63")!.evaluate(record).compared!;
+    expect(count!.missing).toBe(found.value);
+    expect(parts.reduce((sum, { lacking }) => sum + lacking.length, 0)).toBe(found.value);
+  });
+
+  test("every required cell stands in one part, and every part on the sheet, in the sheet's order", () => {
+    for (const { needs, ofLoads = [] } of REQUIRED)
+      for (const name of [...needs.flat(), ...ofLoads])
+        expect([name, SHEET_PARTS.filter(({ names: own }) => own.includes(name)).length]).toEqual([name, 1]);
+    const { parts } = partsOf(readRecord(demo), names);
+    expect(parts.map(({ title }) => title).sort()).toEqual(SHEET_PARTS.map(({ title }) => title).sort());
+    expect(parts[0]!.title).toBe("Identification");
+  });
+
+  test("a sheet with a few names of its own has only the parts that it has", () => {
+    const few = names.filter(({ name }) => ["times_01", "readings_01", "load_stress"].includes(name));
+    const values = { times_01: [[0]], readings_01: [[1]], load_stress: [[25]] };
+    const { parts, count } = partsOf(readRecord(values), few);
+    expect(parts.map(({ title }) => title)).toEqual(["Loads and compression", "Readings"]);
+    expect(count).toBeUndefined();
+  });
+});
