@@ -15,6 +15,8 @@ const INKS: Inks = { ink: "#000", paper: "#fff", grid: "#c0c0c0", construction: 
 export interface PaperOptions {
   /** Width of the printed picture, mm. */
   readonly widthMm: number;
+  /** A line above the drawing: which test and which plot it is. */
+  readonly heading?: string;
   readonly document?: Document;
 }
 
@@ -43,12 +45,18 @@ function separateHalos(svg: SVGSVGElement): void {
 }
 
 /** An SVG element without classes, styles and variables of a page; its size is in mm. */
-export function paperPlot(spec: PlotSpec, { widthMm, document: page = document }: PaperOptions): SVGSVGElement {
+export function paperPlot(
+  spec: PlotSpec,
+  { widthMm, heading = "", document: page = document }: PaperOptions,
+): SVGSVGElement {
   const width = widthMm * PIXELS_PER_MM;
   const svg = drawPlot(spec, { width, document: page, inks: INKS, font: FONT });
   const drawn = Number(svg.getAttribute("height"));
   const notes = spec.notes.flatMap((note) => brokenInto(note, Math.floor((width - 2 * MARGIN) / (0.55 * NOTE_FONT))));
-  const height = drawn + (notes.length ? notes.length * NOTE_LINE + MARGIN : 0);
+  const headings = heading === "" ? [] : brokenInto(heading, Math.floor((width - 2 * MARGIN) / (0.6 * FONT_SIZE)));
+  /** The heading stands above the drawing, whose own places stay as they are. */
+  const top = headings.length ? -(headings.length * NOTE_LINE + MARGIN) : 0;
+  const height = drawn - top + (notes.length ? notes.length * NOTE_LINE + MARGIN : 0);
 
   for (const part of [svg, ...svg.querySelectorAll("[class]")]) part.removeAttribute("class");
   svg.removeAttribute("style");
@@ -60,7 +68,7 @@ export function paperPlot(spec: PlotSpec, { widthMm, document: page = document }
   svg.setAttribute("fill", INKS.ink);
   svg.setAttribute("width", `${widthMm}mm`);
   svg.setAttribute("height", `${(height / PIXELS_PER_MM).toFixed(2)}mm`);
-  svg.setAttribute("viewBox", `0 0 ${width.toFixed(2)} ${height.toFixed(2)}`);
+  svg.setAttribute("viewBox", `0 ${top} ${width.toFixed(2)} ${height.toFixed(2)}`);
 
   separateHalos(svg);
 
@@ -73,8 +81,18 @@ export function paperPlot(spec: PlotSpec, { widthMm, document: page = document }
   svg.prepend(
     add("title", {}, spec.title),
     add("desc", {}, svg.getAttribute("aria-label") ?? ""),
-    add("rect", { width: "100%", height: "100%", fill: INKS.paper, "data-label": "paper" }),
+    add("rect", {
+      ...(top && { y: String(top) }),
+      width: "100%",
+      height: "100%",
+      fill: INKS.paper,
+      "data-label": "paper",
+    }),
   );
+  headings.forEach((words, line) => {
+    const at = { x: String(MARGIN), y: String(top + NOTE_LINE * (line + 0.9)), "font-weight": "bold" };
+    svg.append(add("text", { ...at, "text-anchor": "start" }, words));
+  });
   notes.forEach((note, line) => {
     const at = { x: String(MARGIN), y: String(drawn + NOTE_LINE * (line + 0.8)), "font-size": String(NOTE_FONT) };
     svg.append(add("text", { ...at, "text-anchor": "start" }, note));

@@ -152,7 +152,7 @@ withBrowser("the review", (openPage) => {
     await page.keyboard.press("ArrowLeft");
     const wanted = await valueOf("Straight part to");
     expect(wanted).toBeLessThan(before);
-    await pane.getByText(/^Straight part to: .* → /).waitFor();
+    await pane.getByText(/^Straight part to: .* → /).first().waitFor();
     await tabTo("TEXTAREA");
     await page.keyboard.type("bends early");
     await page.keyboard.press("Tab");

@@ -44,6 +44,18 @@ describe.each(specs)("$title on paper", (spec) => {
     expect(svg.querySelector("desc")!.textContent).toContain("Drawn:");
   });
 
+  test("it carries a heading above the drawing, in whole lines, and is higher by it", () => {
+    const heading = "Demonstration, load 5 (200 kPa), log of time, with a name that is long for a column";
+    const [plain, headed] = [paperPlot(spec, { widthMm: 85 }), paperPlot(spec, { widthMm: 85, heading })];
+    const box = (svg: SVGSVGElement) => svg.getAttribute("viewBox")!.split(" ").map(Number);
+    const [, top, , height] = box(headed);
+    expect(top).toBeLessThan(0);
+    expect(height).toBeCloseTo(box(plain)[3]! - top!, 2);
+    const lines = [...headed.querySelectorAll("text[font-weight=bold]")];
+    expect(lines.map((line) => line.textContent).join(" ")).toBe(heading);
+    for (const line of lines) expect(Number(line.getAttribute("y"))).toBeLessThan(0);
+  });
+
   test("it includes all its notes, none cut off", () => {
     const words = [...paperPlot(spec, { widthMm: 85 }).querySelectorAll("text")]
       .map((one) => one.textContent)

@@ -21,6 +21,7 @@ export function Figure({ spec }: { spec: PlotSpec }) {
   }, [ref, spec, width]);
   return (
     <figure className={styles.figure} lang="en">
+      <Text weight="semibold">{spec.title}</Text>
       <div ref={ref} />
       <figcaption>
         {spec.notes.map((note) => (

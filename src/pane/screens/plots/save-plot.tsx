@@ -36,7 +36,7 @@ export function PlotFiles({ spec, words: called, saves }: PlotFilesProps) {
     setFailed(undefined);
     setByHand(undefined);
   }, [name]);
-  const file = (): string => svgFile(paperPlot(spec, { widthMm }));
+  const file = (): string => svgFile(paperPlot(spec, { widthMm, heading: called.join(", ") }));
 
   const attempt = (act: () => Promise<string> | string, otherwise?: () => string) => async (): Promise<void> => {
     setSaid(undefined);

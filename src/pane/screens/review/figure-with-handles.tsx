@@ -17,8 +17,8 @@ const GRIP = 28;
 
 const useStyles = makeStyles({
   figure: { margin: 0, display: "flex", flexDirection: "column", gap: "6px" },
-  // Handles of times stand in the strip above the drawing, levels in that on its right.
-  board: { position: "relative", paddingTop: `${GRIP}px`, paddingRight: `${GRIP / 2}px` },
+  // Handles of times stand in strips above the drawing, levels in that on its right.
+  board: { position: "relative", paddingRight: `${GRIP / 2}px` },
   // The grip lies over a line across the frame, so that it is seen where it leads.
   handle: {
     position: "absolute",
@@ -72,20 +72,42 @@ function apart(places: readonly number[]): number[] {
   return moved;
 }
 
-const GRIP_LETTERS: Partial<Record<Handle["kind"], string>> = { from: "[", to: "]" };
+/** What stands on the handle of a time; a level shows its name. */
+const GRIP_LETTERS: Partial<Record<PickName, string>> = {
+  straight_from: "[",
+  straight_to: "]",
+  tail_from: "[",
+  tail_to: "]",
+  tangent_from: "(",
+  tangent_to: ")",
+  pair_at: "4:1",
+};
+
+/** Handles in the upper of two strips: those that help to place the first ones. */
+const UPPER: readonly PickName[] = ["pair_at", "tangent_from", "tangent_to"];
+
+/** Where handles stand: levels beside the drawing, times in strips above it. */
+const STRIPS: readonly ((handle: Handle) => boolean)[] = [
+  ({ kind }) => kind === "level",
+  ({ kind, name }) => kind !== "level" && !UPPER.includes(name),
+  ({ kind, name }) => kind !== "level" && UPPER.includes(name),
+];
 
 export interface ReviewFigureProps {
+  readonly title: string;
   readonly spec: PlotSpec;
   readonly set: HandleSet;
   /** Picks that are not automatic, saved or not. */
   readonly byHand: ReadonlySet<PickName>;
   readonly unit: string;
+  /** What the handles lead to, said with the value of each. */
+  readonly result: string;
   readonly onPick: (name: PickName, value: number) => void;
   /** A pick goes back to what the sheet has. */
   readonly onDrop: (name: PickName) => void;
 }
 
-export function ReviewFigure({ spec, set, byHand, unit, onPick, onDrop }: ReviewFigureProps) {
+export function ReviewFigure({ title, spec, set, byHand, unit, result, onPick, onDrop }: ReviewFigureProps) {
   const styles = useStyles();
   const [ref, width] = useWidth(NARROWEST, WIDEST);
   /** The axes stand still while a handle is dragged. */
@@ -111,15 +133,21 @@ export function ReviewFigure({ spec, set, byHand, unit, onPick, onDrop }: Review
   };
 
   const places = new Map<PickName, number>();
-  for (const levels of [true, false]) {
-    const some = set.handles.filter(({ kind }) => (kind === "level") === levels);
+  for (const strip of STRIPS) {
+    const some = set.handles.filter(strip);
     const exact = some.map((handle) => placeOf(handle, drawn, frame));
     apart(exact).forEach((place, index) => places.set(some[index].name, place));
   }
 
+  /** Height of the strips above the drawing. */
+  const above = GRIP * (set.handles.some(({ name }) => UPPER.includes(name)) ? 2 : 1);
+  const topOf = ({ name }: Handle): number => (UPPER.includes(name) ? 0 : above - GRIP);
   return (
-    <figure className={styles.figure}>
-      <div className={styles.board}>
+    <figure className={styles.figure} aria-labelledby="review-figure">
+      <Text weight="semibold" id="review-figure">
+        {title}
+      </Text>
+      <div className={styles.board} style={{ paddingTop: above }}>
         <div ref={ref} />
         {set.handles.map((handle) => {
           const level = handle.kind === "level";
@@ -131,8 +159,13 @@ export function ReviewFigure({ spec, set, byHand, unit, onPick, onDrop }: Review
                 className={styles.line}
                 style={
                   level
-                    ? { top: GRIP + exact, left: frame.left, width: frame.right - frame.left, height: 0 }
-                    : { left: exact, top: GRIP, height: frame.bottom, width: 0 }
+                    ? { top: above + exact, left: frame.left, width: frame.right - frame.left, height: 0 }
+                    : {
+                        left: exact,
+                        top: topOf(handle) + GRIP,
+                        height: above - topOf(handle) - GRIP + frame.bottom,
+                        width: 0,
+                      }
                 }
               />
               <div
@@ -143,17 +176,17 @@ export function ReviewFigure({ spec, set, byHand, unit, onPick, onDrop }: Review
                   level ? styles.level : styles.time,
                   byHand.has(handle.name) && styles.byHand,
                 )}
-                style={level ? { top: GRIP + place, left: frame.right + 2 } : { left: place, top: 0 }}
+                style={level ? { top: above + place, left: frame.right + 2 } : { left: place, top: topOf(handle) }}
                 aria-label={words.picks[handle.name]}
                 aria-orientation={level ? "vertical" : "horizontal"}
                 aria-valuemin={handle.least}
                 aria-valuemax={handle.most}
                 aria-valuenow={handle.value}
-                aria-valuetext={words.valueText(
+                aria-valuetext={`${words.valueText(
                   String(Number(handle.value.toPrecision(6))),
                   level ? unit : words.minutes,
                   byHand.has(handle.name),
-                )}
+                )}; ${result}`}
                 aria-describedby="review-keys"
                 data-pick={handle.name}
                 onPointerDown={(event) => {
@@ -167,7 +200,7 @@ export function ReviewFigure({ spec, set, byHand, unit, onPick, onDrop }: Review
                 onLostPointerCapture={() => setHeld(undefined)}
                 onKeyDown={(event) => key(handle, event)}
               >
-                {GRIP_LETTERS[handle.kind] ?? handle.name}
+                {GRIP_LETTERS[handle.name] ?? handle.name}
               </div>
             </div>
           );

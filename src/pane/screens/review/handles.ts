@@ -128,6 +128,8 @@ export function valueAt(handle: Handle, { times, step }: HandleSet, spec: PlotSp
     const [low, high] = spec.y.domain;
     return within(tidy(low + (spec.y.reversed ? 1 - share : share) * (high - low), step), handle);
   }
+  // The pair of the fitted parabola lies at no reading: its handle stays where it is until it is moved.
+  if (Math.abs(place - placeOf(handle, spec, frame)) < 0.5) return handle.value;
   const share = Math.min(1, Math.max(0, (place - frame.left) / (frame.right - frame.left)));
   const [low, high] = spec.x.domain;
   const at = spec.x.scale === "log" ? low * (high / low) ** share : low + share * (high - low);

@@ -18,7 +18,7 @@ import type { PickOf } from "./pick-changes";
 
 /** The picks that each construction uses. */
 export const PICKS_OF: Readonly<Record<TimeMethod, readonly PickName[]>> = {
-  "log time": ["d0", "d100", "tail_from", "tail_to"],
+  "log time": ["d0", "d100", "tail_from", "tail_to", "pair_at", "tangent_from", "tangent_to"],
   "root time": ["d0", "d90", "straight_from", "straight_to"],
 };
 

@@ -8,6 +8,7 @@ import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { ReviewFields } from "./pick-fields";
 import { ReviewFigure } from "./figure-with-handles";
+import { InSight } from "./in-sight";
 import { cvBy, outcomeOf } from "./increment";
 import { ReviewMethod } from "./cv-choice";
 import { withPick, type Draft, type PickOf } from "./pick-changes";
@@ -15,6 +16,7 @@ import type { Telling } from "./review-state";
 import { ReviewSave } from "./save-picks";
 import { useLoad, type Tried } from "./use-load";
 import { WhatTheyGive } from "./what-they-give";
+import { shown } from "../../text/digits";
 import { sentence } from "../../text/sentence";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
@@ -52,7 +54,11 @@ export function ReviewLoad({ record, load, table, draft, plotChosen, onDraft, on
         value={tried.procedure}
         onChoose={tried.setProcedure}
       />
-      <Drawing tried={tried} onPick={pick} />
+      <Drawing
+        tried={tried}
+        title={words.figureTitle(rest.nameOf(load.number), words.plots[tried.plot])}
+        onPick={pick}
+      />
       <WhatTheyGive {...{ both, load, record, units, method, counted }} />
       <Remarks outcome={tried.outcome} />
       <Picks tried={tried} draft={draft} onPick={pick} />
@@ -75,6 +81,13 @@ export function ReviewLoad({ record, load, table, draft, plotChosen, onDraft, on
         unusable={tried.isUnusable}
         onDiscard={() => onDraft({})}
         {...rest}
+      />
+      <InSight
+        what={words.cvOf(words.methods[tried.plot])}
+        unit={units.unit}
+        now={tried.cvNow}
+        before={tried.cvBefore}
+        changes={tried.changes}
       />
     </>
   );
@@ -114,15 +127,18 @@ interface OfTried {
 }
 
 /** The plot with its handles, and why there is no construction where there is none. */
-function Drawing({ tried: { drawn, set, byHand, outcome }, onPick }: OfTried) {
+function Drawing({ tried, title, onPick }: OfTried & { readonly title: string }) {
+  const { drawn, set, byHand, outcome, units, cvNow } = tried;
   return (
     <>
       {drawn.ok ? (
         <ReviewFigure
+          title={title}
           spec={drawn.value}
           set={set}
           byHand={byHand}
           unit={words.readingUnit}
+          result={cvNow === undefined ? words.noCv : words.cvOf(words.cv(shown(cvNow, 3, 3), units.unit))}
           onPick={onPick}
           onDrop={(name) => onPick(name, undefined)}
         />

@@ -1,5 +1,5 @@
 /** Steps through the loads of a data sheet, so that every construction is looked at, and picked by hand where need be. */
-import { Button, Spinner, Text } from "@fluentui/react-components";
+import { Button, makeStyles, mergeClasses, Spinner, Text } from "@fluentui/react-components";
 import { useMemo, useReducer, type Dispatch } from "react";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { convert } from "../../../reduction/units";
@@ -19,7 +19,18 @@ import { RECORD } from "../../live/want";
 
 const words = text.review;
 
+/** What has the focus is scrolled clear of the head of the pane and of what stays at its foot. */
+const useStyles = makeStyles({
+  clear: {
+    "& input, & button, & select, & textarea, & [role=slider]": {
+      scrollMarginTop: "130px",
+      scrollMarginBottom: "90px",
+    },
+  },
+});
+
 export function ReviewScreen({ port }: { port: WorkbookPort }) {
+  const styles = useStyles();
   const shared = useSharedStyles();
   const { tests, reading, error, again } = useTest(RECORD);
   const [state, dispatch] = useReducer(reviewState, START);
@@ -31,7 +42,7 @@ export function ReviewScreen({ port }: { port: WorkbookPort }) {
   const [first] = loads;
   const isReading = error === undefined && (tests === undefined || (!record && tests.length > 0));
   return (
-    <div className={shared.column}>
+    <div className={mergeClasses(shared.column, styles.clear)}>
       <Text as="h1" size={400} weight="semibold" block className={shared.title}>
         {words.heading}
       </Text>

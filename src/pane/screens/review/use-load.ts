@@ -13,7 +13,7 @@ import type { Increment } from "../../../reduction/increment/reduce";
 import { procedureOfLoad } from "../../../specification/pick-table";
 import { text } from "../../text";
 import { handlesOf } from "./handles";
-import { cvUnitsOf, methodOfTest, outcomeOf, plotOf, valueNow } from "./increment";
+import { cvBy, cvUnitsOf, methodOfTest, outcomeOf, plotOf, valueNow } from "./increment";
 import { changesOf, methodWith, picksWith, savedOf, type Draft, type PicksTable } from "./pick-changes";
 
 /** One load reduced in both ways. */
@@ -56,6 +56,7 @@ export function useLoad({ record, load, table, draft, plotChosen }: Tried) {
   /** Picks that are not automatic, saved or not. */
   const byHand = useMemo(() => new Set(PICK_NAMES.filter((name) => picks[name] !== undefined)), [picks]);
 
+  const units = cvUnitsOf(record, load);
   return {
     saved,
     ofTest,
@@ -68,7 +69,10 @@ export function useLoad({ record, load, table, draft, plotChosen }: Tried) {
     drawn,
     set,
     byHand,
-    units: cvUnitsOf(record, load),
+    units,
+    /** cv by the construction that is drawn, as the sheet would report it, with what is tried and with what is saved. */
+    cvNow: cvBy(both[counted], plot, units),
+    cvBefore: cvBy(before, plot, units),
     /** The construction whose cv counts once the draft is saved. */
     method: methodWith(saved, draft, ofTest),
     outcome: outcomeOf(increment, plot),

@@ -14,7 +14,7 @@ export const review = {
   next: "Nächste Laststufe",
   loadName: (number: number, stress: string | undefined) =>
     stress ? `Laststufe ${number}, ${stress}` : `Laststufe ${number}`,
-  loadMarks: { unsaved: "nicht gespeichert", picked: "von Hand" },
+  loadMarks: { unsaved: "offen", picked: "von Hand" },
   plot: "Was gezeichnet wird",
   plots: { "log time": "Log. Zeit", "root time": "Wurzel der Zeit" },
   procedure: "Wie konstruiert wird",
@@ -24,7 +24,7 @@ export const review = {
   readingUnit: "Skt.",
   minutes: "min",
   readingLabel: "Ablesung (Skalenteile der Messuhr)",
-  keys: "Einen Griff ziehen oder mit Pfeiltasten bewegen: Umschalt für größere Schritte, Esc stellt ihn zurück. Klammern sind die Enden eines geraden Stücks.",
+  keys: "Einen Griff ziehen oder mit Pfeiltasten bewegen: Umschalt für größere Schritte, Esc stellt ihn zurück. [ und ] sind die Enden der Geraden oder des Endastes, ( und ) die der Tangente; 4:1 ist die erste Zeit des Paars, das d0 ergibt.",
   picks: {
     d0: "d0",
     d100: "d100",
@@ -63,6 +63,10 @@ export const review = {
   notNumber: "Eine Zahl außer 0 eingeben (0 ist für das Blatt eine leere Zelle)",
   methodTitle: "Wessen cv gilt",
   method: "cv dieser Laststufe nach",
+  figureTitle: (load: string, plot: string) => `${load}: ${plot}`,
+  inSight: "cv und was geändert wird",
+  cvOf: (what: string) => `cv, ${what}`,
+  cvBefore: (value: string, change: string) => `vorher ${value}${change && ` (${change})`}`,
   cv: (value: string, unit: string) => `${value} ${unit}`,
   noCv: "kein cv",
   methodAutomatic: (method: string) => `Wie für den ganzen Versuch (${method})`,

@@ -43,11 +43,19 @@ test.each(TIME_METHODS)("%s: the handles stand where the construction is", (meth
   const { increment, handle, set } = shown(method);
   const { logTime, rootTime } = increment;
   if (!logTime.ok || !rootTime.ok) throw new Error("the curve is sound");
-  const { d0, d100, tail } = logTime.value;
+  const { d0, d100, tail, pair, tangent } = logTime.value;
   const { d0: rootD0, d90, straight } = rootTime.value;
   const expected: Partial<Record<PickName, number>> =
     method === "log time"
-      ? { d0, d100, tail_from: tail.from, tail_to: tail.to }
+      ? {
+          d0,
+          d100,
+          tail_from: tail.from,
+          tail_to: tail.to,
+          pair_at: pair.time,
+          tangent_from: tangent.from,
+          tangent_to: tangent.to,
+        }
       : { d0: rootD0, d90, straight_from: straight.from, straight_to: straight.to };
   expect(Object.fromEntries(set.handles.map(({ name, value }) => [name, value]))).toEqual(expected);
   expect(handle("d0").kind).toBe("level");

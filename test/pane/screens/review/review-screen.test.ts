@@ -117,7 +117,7 @@ test("a load is shown with its construction, the numbers of both methods and the
   expect(place.textContent).toContain("1.5");
   expect(place.textContent).toContain(words.suggested("log time").slice(0, 10));
   expect(handle("d100").getAttribute("role")).toBe("slider");
-  expect(handle("d100").getAttribute("aria-valuetext")).toMatch(/div\., automatic$/);
+  expect(handle("d100").getAttribute("aria-valuetext")).toMatch(/div\., automatic; cv, [\d.]+ m2\/yr$/);
   expect(port.filled).toEqual([]);
 });
 
@@ -131,6 +131,26 @@ test("the numbers of both ways stand side by side, and the plot draws the way th
   await act(async () => one<HTMLInputElement>('input[type=radio][value="drawn"]').click());
   expect(valueOf("d100")).not.toBe(before);
   expect(port.filled).toEqual([]);
+});
+
+test("cv, the value before and the change stand at the foot while a handle moves", async () => {
+  await show();
+  const foot = () => one<HTMLElement>(`[role=group][aria-label="${words.inSight}"]`).textContent;
+  expect(foot()).toMatch(/^cv, log time[\d.]+ m2\/yr$/);
+  const before = cvShown();
+  await key("d100", "ArrowUp", true);
+  expect(foot()).toContain(words.cvBefore(String(before), "").trim());
+  expect(foot()).toMatch(/\([+−][\d.]+ %\)d100: [\d.]+ → [\d.]+$/);
+  expect(place.querySelector("figure")!.textContent).toContain("Load 1, 50 kPa: Log of time");
+});
+
+test("the pair that gives d0 and the ends of the tangent are moved by hand as well, and saved under their names", async () => {
+  await show();
+  await key("tangent_to", "ArrowRight");
+  await key("pair_at", "ArrowRight");
+  await sign("bends at the middle");
+  await press(words.save(SHEET));
+  expect(rows().map(([, of]) => of)).toEqual(["pair_at", "tangent_to"]);
 });
 
 test("the next load is a step away, and the last has none after it", async () => {
@@ -149,7 +169,7 @@ test("arrow keys move a pick, and cv follows before anything is written", async 
   expect(valueOf("d100")).toBeLessThan(before);
   expect(cvShown()).toBeCloseTo(cvByHand({ d100: valueOf("d100") }), 2);
   expect(cvShown()).toBeGreaterThan(cvByHand({}));
-  expect(handle("d100").getAttribute("aria-valuetext")).toMatch(/by hand$/);
+  expect(handle("d100").getAttribute("aria-valuetext")).toMatch(/by hand; cv, /);
   expect(port.filled).toEqual([]);
   await key("d100", "Escape");
   expect(valueOf("d100")).toBe(before);
