@@ -2,6 +2,7 @@
 import { say } from "./message";
 import { badInput, figure, firstNotPositive, given, notApplicable, type Outcome } from "./outcome";
 import { circleArea } from "./specimen";
+import { convert } from "./units";
 import { firstOf, lastOf, nth } from "./numeric/lists";
 
 /**
@@ -22,6 +23,27 @@ export function axialStress(force: number, diameter: number, leverRatio = 1): Ou
     [say`the lever ratio`, leverRatio],
   );
   return fault ?? given((1000 * leverRatio * force) / circleArea(diameter));
+}
+
+/**
+ * Mass on the hanger, kg, for an axial stress in kPa: m = (sigma A / g - cap) / lever. Diameter in mm; the mass of the cap and the ball,
+ * kg, rests on the specimen beside the lever. Refuses a cap that weighs more than the load by itself.
+ * @example hangerMass(30.966, 63.5, 10) // 1
+ * @example hangerMass(1, 63.5, 10, 0.5) // refused: the cap and the ball (0.5 kg) alone give more than this stress (0.322936 kg): take a lighter cap, or count it in the stress
+ */
+export function hangerMass(stress: number, diameter: number, leverRatio = 1, cap = 0): Outcome<number> {
+  const fault = firstNotPositive(
+    [say`the stress`, stress],
+    [say`the diameter`, diameter],
+    [say`the lever ratio`, leverRatio],
+  );
+  if (fault) return fault;
+  const whole = convert((stress * circleArea(diameter)) / 1000, "force", "N", "kg");
+  if (cap > whole)
+    return badInput(
+      say`the cap and the ball (${figure(cap)} kg) alone give more than this stress (${figure(whole)} kg): take a lighter cap, or count it in the stress`,
+    );
+  return given((whole - cap) / leverRatio);
 }
 
 /** No test has more loads than this: the ratio was mistyped. */

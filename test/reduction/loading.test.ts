@@ -3,6 +3,7 @@ import {
   apparatusDeflection,
   axialStress,
   deformations,
+  hangerMass,
   loadSchedule,
   readingTimes,
   strain,
@@ -27,6 +28,21 @@ describe("stress", () => {
         expect(value(axialStress(F, 2 * D, lever)) * 4).toBeCloseTo(stress, 6);
       }),
     );
+  });
+  test("the mass on the hanger gives the stress that it was worked out for, the cap included", () => {
+    fc.assert(
+      fc.property(between(1, 3000), between(30, 150), between(1, 12), between(0, 0.05), (stress, D, lever, cap) => {
+        const mass = value(hangerMass(stress, D, lever, cap));
+        const force = 9.80665 * (lever * mass + cap);
+        expect(value(axialStress(force, D)) / stress).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+  test("1 kg on the hanger of a 10:1 beam over 63.5 mm is 30.97 kPa (first principles, printed to four digits)", () =>
+    expect(value(hangerMass(30.97, 63.5, 10))).toBeCloseTo(1, 3));
+  test("refuses a cap that outweighs the load, and no lever", () => {
+    expect(refused(hangerMass(1, 63.5, 10, 0.5))).toMatch(/input: the cap and the ball/);
+    expect(refused(hangerMass(100, 63.5, 0))).toMatch(/the lever ratio is blank or zero/);
   });
   test("refuses no force", () => expect(refused(axialStress(0, 50))).toMatch(/input: the force is blank or zero/));
 });

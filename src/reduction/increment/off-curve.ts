@@ -1,5 +1,5 @@
 /** Whether a reading that is about to be written down lies off the curve of the readings before it: a slip of the eye or of the keys. */
-import { say, type Message } from "../message";
+import { say, digits, type Message } from "../message";
 import { figure } from "../outcome";
 import { firstOf, lastOf } from "../numeric/lists";
 import { curveAt } from "./fit/model";
@@ -37,11 +37,11 @@ function expected({ cleaned, theory }: Increment, time: number): readonly [low: 
  * What to ask before a reading is written: the increment so far, the time in minutes and the reading in the unit of its readings. Undefined
  * where the reading follows the others, or where they are too few to tell.
  * @example offCurve(load, 2880, 0.2125) // undefined
- * @example offCurve(load, 2880, 0.2521) // "the reading 0.2521 lies off the curve: at 2880 min about 0.206 to 0.2226 is expected; check it"
+ * @example offCurve(load, 2880, 0.2521) // "the reading 0.2521 lies off the curve: at 2880 min about 0.207 to 0.2222 is expected; check it"
  */
 export function offCurve(increment: Increment, time: number, reading: number): Message | undefined {
   const range = expected(increment, time);
   if (!range || (reading >= range[0] && reading <= range[1])) return undefined;
   const [low, high] = range;
-  return say`the reading ${figure(reading)} lies off the curve: at ${figure(time)} min about ${figure(low)} to ${figure(high)} is expected; check it`;
+  return say`the reading ${figure(reading)} lies off the curve: at ${figure(time)} min about ${digits(low, 4)} to ${digits(high, 4)} is expected; check it`;
 }

@@ -15,6 +15,8 @@ import { RecordFrame } from "../record-frame";
 import { benchState, START, type BenchState } from "./bench-state";
 import { lastingText, momentText, timeText } from "./clock-words";
 import { LoadStart } from "./load-start";
+import { NextMass } from "./next-mass";
+import { PrintedReadings } from "./printed-readings";
 import { ReadingEntry, type Offered } from "./reading-entry";
 import { dueReadings, elapsed, isClockBehind, isOffSchedule, rowForNow } from "./schedule";
 import { ScheduleTable } from "./schedule-table";
@@ -110,6 +112,7 @@ function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
         now={now}
         onRule={(rule, multiple) => dispatch({ does: "choose rule", rule, multiple })}
       />
+      <NextMass key={`mass ${standing.number}`} record={record} load={load} />
       <Step title={words.schedule}>
         <ScheduleTable
           due={dueReadings(standing, now)}
@@ -117,6 +120,7 @@ function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
           onChoose={(row) => dispatch({ does: "choose row", row })}
         />
       </Step>
+      <PrintedReadings port={port} reading={reading} load={load.number} />
     </>
   );
 }

@@ -65,6 +65,23 @@ export const bench = {
   remaining: (lasting: string, moment: string) => `${lasting}, bis ${moment}`,
   caution:
     "Eine Hilfe für die Planung der Ablesungen. Über das Ende einer Laststufe entscheiden die Norm des Vertrags und die Laborleitung.",
+  mass: "Masse auf dem Gehänge",
+  cap: "Masse von Kopfplatte und Kugel, kg",
+  capHint: "Was neben dem Hebel auf der Probe liegt; leer: nicht mitgerechnet.",
+  massNow: (stress: string, mass: string) => `${stress}: ${mass} kg`,
+  massNext: (load: number, stress: string, mass: string, more: string) =>
+    `Laststufe ${load}, ${stress}: ${mass} kg, ${more}`,
+  add: (mass: string) => `${mass} kg dazu`,
+  takeOff: (mass: string) => `${mass} kg ab`,
+  noLever: "Tragen Sie Hebelverhältnis und Durchmesser in das Datenblatt ein; dann folgen hier die Massen.",
+  printed: "Blatt zum Ausfüllen von Hand",
+  printedHint:
+    "Ein neues Blatt der Arbeitsmappe zum Drucken: ein Feld neben jeder Zeit, mit der Uhrzeit, wo der Zeitpunkt der Belastung bekannt ist.",
+  paper: "Papier",
+  printLoad: (load: number) => `Für Laststufe ${load} einfügen`,
+  printAll: "Für alle Laststufen einfügen",
+  inserted: (sheet: string) => `„${sheet}“ ist eingefügt: Drucken Sie es aus der Arbeitsmappe.`,
+  nothingToPrint: "Keine Laststufe hat eine Spannung und Zeiten: Tragen Sie sie in das Datenblatt ein.",
   schedule: "Ableseplan",
   enter: "eintragen",
   enterAt: (time: string) => `Ablesung bei ${time} eintragen`,

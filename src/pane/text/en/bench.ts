@@ -64,6 +64,23 @@ export const bench = {
   remaining: (lasting: string, moment: string) => `${lasting}, until ${moment}`,
   caution:
     "A help for planning readings. The contract's standard and the laboratory's supervisor decide when a load ends.",
+  mass: "Mass on the hanger",
+  cap: "Mass of cap and ball, kg",
+  capHint: "What rests on the specimen beside the lever; blank: not counted.",
+  massNow: (stress: string, mass: string) => `${stress}: ${mass} kg`,
+  massNext: (load: number, stress: string, mass: string, more: string) =>
+    `Load ${load}, ${stress}: ${mass} kg, ${more}`,
+  add: (mass: string) => `add ${mass} kg`,
+  takeOff: (mass: string) => `take off ${mass} kg`,
+  noLever: "Enter the lever ratio and the diameter on the data sheet, and the masses follow here.",
+  printed: "Sheet to fill in by hand",
+  printedHint:
+    "A new sheet of the workbook, to be printed: a box beside each time, with its clock time where the moment of loading is known.",
+  paper: "Paper",
+  printLoad: (load: number) => `Insert it for load ${load}`,
+  printAll: "Insert it for all loads",
+  inserted: (sheet: string) => `“${sheet}” is inserted: print it from the workbook.`,
+  nothingToPrint: "No load has a stress and times: enter them on the data sheet.",
   schedule: "Schedule",
   enter: "enter",
   enterAt: (time: string) => `Enter the reading at ${time}`,

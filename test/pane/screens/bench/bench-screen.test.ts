@@ -180,6 +180,28 @@ test("the verdict follows the readings: primary is over at the end of the printe
   expect(said()).not.toContain(words.verdicts.over);
 });
 
+test("what hangs, and what is added for the next load, follows from lever and diameter", async () => {
+  await show({
+    ...sheet(3, 5),
+    load_stress: column(24, [30.97, 61.94]),
+    length_unit: ["mm"],
+    diameter: [63.5],
+    lever_ratio: [10],
+  });
+  // 1 kg on a beam of 10:1 over 63.5 mm is 30.97 kPa: first principles.
+  expect(said()).toContain(words.massNow("30.97 kPa", "1.000"));
+  expect(said()).toContain(words.massNext(2, "61.94 kPa", "2.000", words.add("1.000")));
+});
+
+test("the sheet to fill in by hand is a new sheet of the workbook; the data sheet stays as it is", async () => {
+  await show(sheet(3, 5));
+  const before = JSON.stringify(port.columns(SHEET));
+  await press(words.printAll);
+  expect(await port.sheetNames()).toEqual([SHEET, `Readings ${SHEET}`]);
+  expect(said()).toContain(words.inserted(`Readings ${SHEET}`));
+  expect(JSON.stringify(port.columns(SHEET))).toBe(before);
+});
+
 test("without a load that has a stress it says what to enter", async () => {
   await show({ ...sheet(0), load_stress: column(24) });
   expect(said()).toContain(words.noLoads);

@@ -141,4 +141,6 @@ export const specimen: Readonly<Record<string, string>> = {
     "das Intervall der Anpassung ist {0} bis {1}: es muss zwei Enden über null haben",
   "a spread needs the results of two constructions at least":
     "eine Spanne braucht die Ergebnisse von mindestens zwei Konstruktionen",
+  "the cap and the ball ({0} kg) alone give more than this stress ({1} kg): take a lighter cap, or count it in the stress":
+    "Kopfplatte und Kugel ({0} kg) allein geben mehr als diese Spannung ({1} kg): nehmen Sie eine leichtere Kopfplatte, oder rechnen Sie sie zur Spannung",
 };

@@ -1,0 +1,59 @@
+/** Loads as masses: what hangs for this load, and what is added or taken off for the next one. */
+import { Field, Input, Text } from "@fluentui/react-components";
+import { useState } from "react";
+import { loadsToRead } from "../../../record/standing-load";
+import type { LoadRecord, TestRecord } from "../../../record/record";
+import { hangerMass } from "../../../reduction/loading";
+import { text } from "../../text";
+import { inWords } from "../../text/messages";
+import { numberText } from "../../text/number";
+import { sentence } from "../../text/sentence";
+import { Step } from "../../ui/parts";
+import { useStyles } from "../../ui/styles";
+import { typedNumber } from "../../ui/typed-number";
+import { stressOf } from "../plots/sheet-drawing";
+
+const words = text.bench;
+/** To the gram. */
+const FORMAT = "0.000";
+
+export function NextMass({ record, load }: { readonly record: TestRecord; readonly load: LoadRecord }) {
+  const styles = useStyles();
+  const [typed, setTyped] = useState("");
+  const { diameter, lever_ratio: lever } = record.numbers;
+  if (diameter === undefined || lever === undefined)
+    return (
+      <Step title={words.mass}>
+        <Text className={styles.quiet}>{words.noLever}</Text>
+      </Step>
+    );
+  const cap = typedNumber(typed) || 0;
+  const loads = loadsToRead(record);
+  const next = loads[loads.findIndex(({ number }) => number === load.number) + 1];
+  // A stress that is missing is refused as a blank.
+  const massOf = ({ stress = 0 }: LoadRecord) => hangerMass(stress, diameter, lever, cap);
+  const now = massOf(load);
+  const then = next && massOf(next);
+  return (
+    <Step title={words.mass}>
+      <Text block>
+        {now.ok ? words.massNow(stressOf(record, load), numberText(now.value, FORMAT)) : sentence(inWords(now.reason))}
+      </Text>
+      {next && then?.ok && now.ok && (
+        <Text block weight="semibold">
+          {words.massNext(
+            next.number,
+            stressOf(record, next),
+            numberText(then.value, FORMAT),
+            then.value >= now.value
+              ? words.add(numberText(then.value - now.value, FORMAT))
+              : words.takeOff(numberText(now.value - then.value, FORMAT)),
+          )}
+        </Text>
+      )}
+      <Field label={words.cap} hint={words.capHint}>
+        <Input inputMode="decimal" value={typed} onChange={(_, { value }) => setTyped(value)} />
+      </Field>
+    </Step>
+  );
+}
