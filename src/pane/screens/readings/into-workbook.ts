@@ -1,7 +1,7 @@
 /** Readings into the workbook: first the sheet that keeps the file, then, in one step, the data sheet. */
 import { fileSheet, LINES_AT_ONCE, linesName, type FileRecord } from "../../../exchange/logger/file-sheet";
 import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
-import { pause, Stopped } from "../../live/in-slices";
+import { pause, Stopped } from "../../../workbook/in-slices";
 
 export interface Job {
   readonly dataSheet: string;

@@ -4,7 +4,7 @@ import { useMemo, useRef, useState } from "react";
 import type { Layout } from "../../../exchange/logger/layout";
 import { readRows, type LoggerRows } from "../../../exchange/logger/rows";
 import type { WorkbookPort } from "../../../workbook/port";
-import { inSlices, Stopped } from "../../live/in-slices";
+import { inSlices, Stopped } from "../../../workbook/in-slices";
 import { Notice } from "../../ui/notice";
 import { ReadingsColumns } from "./columns-step";
 import { Faults, firstChoices, ReadingsLoads, stretchesOf, type LoadChoices } from "./loads-step";

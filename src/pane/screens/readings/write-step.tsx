@@ -6,7 +6,7 @@ import type { Layout } from "../../../exchange/logger/layout";
 import type { Fault } from "../../../exchange/logger/rows";
 import type { Target } from "../../../exchange/logger/target";
 import type { WorkbookPort } from "../../../workbook/port";
-import { Stopped } from "../../live/in-slices";
+import { Stopped } from "../../../workbook/in-slices";
 import { CATALOGUES, text } from "../../text";
 import { sentenceOf } from "../../text/sentence";
 import { Notice } from "../../ui/notice";

@@ -1,5 +1,5 @@
 import { LINES_AT_ONCE, NOT_FINISHED } from "../../../../src/exchange/logger/file-sheet";
-import { Stopped } from "../../../../src/pane/live/in-slices";
+import { Stopped } from "../../../../src/workbook/in-slices";
 import { NotKept, writeReadings, type Job, type Kept } from "../../../../src/pane/screens/readings/into-workbook";
 import type { CellValue } from "../../../../src/workbook/port";
 import { FakePort } from "../../fake-port";

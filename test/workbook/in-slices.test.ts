@@ -1,4 +1,4 @@
-import { inSlices, Stopped } from "../../../src/pane/live/in-slices";
+import { inSlices, Stopped } from "../../src/workbook/in-slices";
 
 function* work(steps: number): Generator<number, string> {
   for (let step = 1; step <= steps; step++) {
