@@ -6,8 +6,7 @@ import "./notes";
 import "./print";
 import { shownBySize } from "./formats";
 import { whileLifted } from "./protection";
-import { bareValue, inZonesOf, TEXT_FORMAT } from "./text";
-import { heldText } from "./xlsx/escapes";
+import { bareValue, TEXT_FORMAT } from "./text";
 import type { Zone } from "./zones";
 
 export { EvaluationError, Model };
@@ -73,13 +72,19 @@ interface HeldCell {
 interface Evaluator {
   getters: any;
   evaluatedCells: object;
+  getEvaluatedPositions(): Iterable<Place>;
   evaluate(ranges: readonly { readonly sheetId: string; readonly zone: Zone }[]): void;
   evaluateAllCells(): void;
   computeCell(place: Place): Evaluated & { readonly link?: unknown };
 }
 
 const Evaluation = registries.coreViewsPluginRegistry.get("evaluation") as unknown as {
-  new (...config: never[]): { readonly evaluator: Evaluator; getEvaluatedCell(position: unknown): Evaluated };
+  new (...config: never[]): {
+    readonly evaluator: Evaluator;
+    getEvaluatedCell(position: unknown): Evaluated;
+    handle(command: { readonly type: string }): void;
+    exportForExcel(data: unknown): void;
+  };
   readonly getters: readonly string[];
 };
 
@@ -139,13 +144,48 @@ function correct(evaluator: Evaluator): void {
   };
 }
 
-/** Shows numbers with a format that follows their size; calculated and stored values do not change. */
+/** Whether a file is being made: the engine would work everything out once more for it, though nothing has changed. */
+let isExporting = false;
+
+/** The engine's own parts of an .xlsx file, of the values that stand there. */
+export async function exportFiles(model: Model) {
+  isExporting = true;
+  try {
+    return (await model.exportXLSX()).files;
+  } finally {
+    isExporting = false;
+  }
+}
+
+/** The places of all formulas. */
+function formulaPlaces(getters: any): Place[] {
+  return getters.getSheetIds().flatMap((sheetId: string) =>
+    getters
+      .getCells(sheetId)
+      .filter(({ isFormula }: HeldCell) => isFormula)
+      .map(({ id }: { id: string }) => getters.getCellPosition(id)),
+  );
+}
+
+/** Shows numbers whose format follows their size; what is calculated and kept stays as it is. */
 class BySizeEvaluation extends Evaluation {
   static override getters = Evaluation.getters;
 
   constructor(...config: never[]) {
     super(...config);
     correct(this.evaluator);
+  }
+
+  override handle(command: { readonly type: string }): void {
+    if (!(isExporting && command.type === "EVALUATE_CELLS")) super.handle(command);
+  }
+
+  /** For a file the engine is asked about formulas alone: the add-in writes all other cells itself. */
+  override exportForExcel(data: unknown): void {
+    const places = formulaPlaces(this.evaluator.getters);
+    this.evaluator.getEvaluatedPositions = () => places;
+    super.exportForExcel(data);
+    Reflect.deleteProperty(this.evaluator, "getEvaluatedPositions");
   }
 
   override getEvaluatedCell(position: unknown): Evaluated {
@@ -160,48 +200,39 @@ class BySizeEvaluation extends Evaluation {
   }
 }
 
-/** Leaves blank cells within the range of a formula out of an .xlsx file: the engine would write each of them. */
-class BlanksPlugin extends UIPlugin {
-  override exportForExcel(data: any): void {
-    for (const { cells, cellValues } of data.sheets)
-      for (const xc of Object.keys(cellValues ?? {})) if (cellValues[xc] == null && !cells[xc]) delete cellValues[xc];
+interface LinkedSheet {
+  readonly id: string;
+  cells: Record<string, unknown>;
+}
+
+const ComputedStyle = registries.statefulUIPluginRegistry.get("cell_computed_style") as unknown as {
+  new (...config: never[]): { readonly getters: any; exportForExcel(data: unknown): void };
+  readonly getters: readonly string[];
+};
+
+/** For a file the engine colours links, and works out the look of every cell to find them: here it is shown the links alone. */
+class LinksStyle extends ComputedStyle {
+  static override getters = ComputedStyle.getters;
+
+  override exportForExcel(data: { readonly sheets: readonly LinkedSheet[] }): void {
+    const all = data.sheets.map(({ cells }) => cells);
+    for (const sheet of data.sheets) {
+      const isLink = (xc: string): boolean =>
+        this.getters.getEvaluatedCell({ sheetId: sheet.id, ...helpers.toCartesian(xc) }).link !== undefined;
+      sheet.cells = Object.fromEntries(Object.entries(sheet.cells).filter(([xc]) => isLink(xc)));
+    }
+    super.exportForExcel(data);
+    data.sheets.forEach((sheet, index) => (sheet.cells = all[index]!));
   }
 }
 
 /** Error codes of Excel; the engine would take them for plain text. */
 const EXCEL_ERRORS = ["#VALUE!", "#REF!", "#NUM!", "#NULL!", "#BUSY!"];
 
-/** Writes characters that XML cannot hold into the texts of an .xlsx file; the engine would leave them out. */
-class TextsPlugin extends UIPlugin {
-  override exportForExcel(data: any): void {
-    for (const sheet of data.sheets) markTexts(sheet, data.formats);
-    holdTexts(data);
-  }
-}
-
-/**
- * In cells of text format an apostrophe in front is part of the text: it gets a second apostrophe, which is taken off
- * as in all texts.
- */
-function markTexts({ cells, formats: zones }: any, formats: Readonly<Record<string, string>>): void {
-  const isText = inZonesOf(zones, (id) => formats[id] === TEXT_FORMAT);
-  for (const [xc, content] of Object.entries<string>(cells))
-    if (content?.startsWith("'") && content === bareValue(content) && isText(xc)) cells[xc] = `'${content}`;
-}
-
-/** Escapes every text within `within` in place. Data addresses of pictures hold no characters that need it. */
-function holdTexts(within: any): void {
-  for (const [key, value] of Object.entries<unknown>(within))
-    if (typeof value === "string") {
-      if (!value.startsWith("data:")) within[key] = heldText(value);
-    } else if (value !== null && typeof value === "object") holdTexts(value);
-}
-
 for (const code of EXCEL_ERRORS) registries.errorTypes.add(code);
 registries.coreViewsPluginRegistry.replace("evaluation", BySizeEvaluation as never);
+registries.statefulUIPluginRegistry.replace("cell_computed_style", LinksStyle as never);
 registries.featurePluginRegistry.add("clayledger_batch", BatchPlugin as never);
-registries.featurePluginRegistry.add("clayledger_blanks", BlanksPlugin as never);
-registries.featurePluginRegistry.add("clayledger_texts", TextsPlugin as never);
 
 /** Carries out the commands as one step, in protected cells too. Returns the refusals; empty if there were none. */
 export function runBatch(model: Model, commands: readonly Command[]): string[] {

@@ -42,6 +42,13 @@ export class Parts {
     return document;
   }
 
+  /** The text of a part, which is no more among them. */
+  take(path: string): string {
+    const text = this.get(path) ?? "";
+    this.delete(path);
+    return text;
+  }
+
   paths(): string[] {
     return [...this.#texts.keys()];
   }

@@ -19,7 +19,6 @@ import type { Box } from "../../port";
 import type { PrintLayout } from "../print";
 import { toBox, toZone } from "../zones";
 import { heldText, plainText } from "./escapes";
-import type { Parts } from "./parts";
 import { all, append, first } from "./xml";
 
 export const PRINT_AREA = "_xlnm.Print_Area";
@@ -36,18 +35,12 @@ const BEHIND = ["drawing", "legacyDrawing", "tableParts"];
  */
 const ROW_HEIGHT = 13.5;
 
-/** The sizes of printed pages, from the columns and rows of the sheet. */
-function sizesOf(document: Document, pages: readonly Box[]): Size[] {
+/** The size of printed pages by the sheet's own columns, and by the heights of its rows in points. */
+function sizesOf(document: Document, heights: ReadonlyMap<number, number>, pages: readonly Box[]): Size[] {
   const widths = new Map<number, number>();
   for (const column of all(document, "col"))
     for (let col = Number(column.getAttribute("min")); col <= Number(column.getAttribute("max")); col++)
       widths.set(col - 1, column.getAttribute("hidden") === "1" ? 0 : Number(column.getAttribute("width")));
-  const heights = new Map(
-    all(document, "row").map((row) => [
-      Number(row.getAttribute("r")) - 1,
-      row.getAttribute("hidden") === "1" ? 0 : Number(row.getAttribute("ht") ?? ROW_HEIGHT),
-    ]),
-  );
   const sum = (from: number, count: number, of: (index: number) => number): number => {
     let total = 0;
     for (let index = from; index < from + count; index++) total += of(index);
@@ -59,14 +52,13 @@ function sizesOf(document: Document, pages: readonly Box[]): Size[] {
   }));
 }
 
-/**
- * Adds the print layout of a sheet to the parts of the file; `sheet` counts from 0. The workbook's names hold its
- * pages.
- */
-export function addPrint(parts: Parts, sheet: number, layout: PrintLayout | undefined): void {
+/** Puts a sheet's printing into its part. Its pages are named with the workbook's names. */
+export function addPrint(
+  document: Document,
+  layout: PrintLayout | undefined,
+  heights: ReadonlyMap<number, number>,
+): void {
   if (!layout) return;
-  const path = `xl/worksheets/sheet${sheet}.xml`;
-  const document = parts.document(path);
   const root = document.documentElement;
   for (const name of ["pageMargins", "pageSetup", "headerFooter"]) all(document, name).forEach((old) => old.remove());
   first(document, "sheetFormatPr")?.setAttribute("defaultRowHeight", String(ROW_HEIGHT));
@@ -77,7 +69,7 @@ export function addPrint(parts: Parts, sheet: number, layout: PrintLayout | unde
     append(root, "pageMargins", Object.fromEntries(margins)),
     append(root, "pageSetup", {
       paperSize: PAPERS[layout.paper],
-      scale: String(scaleOf(sizesOf(document, pages), layout.paper, layout.landscape)),
+      scale: String(scaleOf(sizesOf(document, heights, pages), layout.paper, layout.landscape)),
       orientation: layout.landscape ? "landscape" : "portrait",
     }),
     append(root, "headerFooter"),

@@ -4,7 +4,6 @@
 import { helpers } from "@odoo/o-spreadsheet";
 import type { Protection } from "../protection";
 import type { Zone } from "../zones";
-import type { Parts } from "./parts";
 import { all, append, first } from "./xml";
 
 /** Whether the cells of a style, by its number, are open. */
@@ -51,60 +50,32 @@ export function readProtection(document: Document, open: OpenStyles): Protection
   return { on: mark !== undefined && !/^(0|false)$/.test(mark.getAttribute("sheet") ?? "0"), open: joined(zones) };
 }
 
-/** Adds the protection of a sheet to the parts of the file. `sheet` counts from 0. */
-export function addProtection(parts: Parts, sheet: number, { on, open }: Protection): void {
-  const path = `xl/worksheets/sheet${sheet}.xml`;
-  const document = parts.document(path);
+/** Puts the mark of a sheet's protection into its part. */
+export function addProtection(document: Document, { on }: Protection): void {
   all(document, "sheetProtection").forEach((mark) => mark.remove());
-  const data = first(document, "sheetData")!;
-  if (on) {
-    const mark = append(document.documentElement, "sheetProtection", { sheet: "1", ...ALLOWED });
-    data.after(mark);
-  }
-  if (open.length > 0) openCells(parts, data, open);
+  if (on) first(document, "sheetData")!.after(append(document.documentElement, "sheetProtection", { sheet: "1", ...ALLOWED })); // prettier-ignore
 }
 
 /** In the file, 0 means that an action is allowed. */
 const ALLOWED = { formatCells: "0", formatColumns: "0", formatRows: "0", insertRows: "0", deleteRows: "0" };
 
-function openCells(parts: Parts, data: Element, open: readonly Zone[]): void {
-  const styles = parts.document("xl/styles.xml");
+/** Gives for a style of the file the number of the one that differs in being open, which is added when it is first asked for. */
+export function openedStyles(styles: Document): (style: number) => number {
   const list = first(styles, "cellXfs")!;
   const known = new Map<number, number>();
-  /** The number of a style that is equal except that its cells are open. */
-  const opened = (style: number): string => {
+  const xfs = [...list.children];
+  return (style) => {
     let number = known.get(style);
     if (number === undefined) {
-      const xfs = all(list, "xf");
-      number = xfs.length;
+      number = list.children.length;
       const xf = append(list, "xf", {});
-      for (const { name, value } of [...xfs[style].attributes]) xf.setAttribute(name, value);
-      for (const child of [...xfs[style].children]) xf.append(child.cloneNode(true));
+      for (const { name, value } of xfs[style]?.attributes ?? []) xf.setAttribute(name, value);
+      for (const child of xfs[style]?.children ?? []) xf.append(child.cloneNode(true));
       xf.setAttribute("applyProtection", "1");
       append(xf, "protection", { locked: "0" });
       list.setAttribute("count", String(number + 1));
       known.set(style, number);
     }
-    return String(number);
+    return number;
   };
-  const rows = new Map(all(data, "row").map((row) => [Number(row.getAttribute("r")) - 1, row]));
-  for (const [top, row] of rows)
-    for (const cell of all(row, "c")) {
-      const { col } = helpers.toCartesian(cell.getAttribute("r")!);
-      if (open.some((zone) => top >= zone.top && top <= zone.bottom && col >= zone.left && col <= zone.right))
-        cell.setAttribute("s", opened(Number(cell.getAttribute("s") ?? 0)));
-    }
-  const last = Math.max(-1, ...rows.keys());
-  // Blank rows are open as a whole; the engine does not write those below the last cell.
-  for (const zone of open.filter(({ left, right }) => right - left >= WIDE))
-    for (let top = zone.top; top <= zone.bottom; top++) {
-      const present = rows.get(top);
-      if (present && all(present, "c").length > 0) continue;
-      const row = present ?? (top > last ? append(data, "row", { r: String(top + 1) }) : undefined);
-      row?.setAttribute("s", opened(0));
-      row?.setAttribute("customFormat", "1");
-    }
 }
-
-/** Open zones of at least this width mean whole rows. */
-const WIDE = 40;

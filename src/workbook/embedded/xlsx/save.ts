@@ -1,29 +1,25 @@
-/**
- * Saves a workbook as an .xlsx file: the engine's own export, with corrections where the export leaves something out or
- * is wrong.
- */
-import { helpers } from "@odoo/o-spreadsheet";
-import { strToU8, zipSync } from "fflate";
+/** A workbook as an .xlsx file: the engine's own export, with what it leaves out or gets wrong put right. */
 import { boxAddress, quoted } from "../../address";
 import { localName } from "../../names";
 import { printingOf } from "../../pages";
 import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../formats";
-import type { Model } from "../engine";
+import { exportFiles } from "../engine";
+import { lastStep } from "../history";
 import { noteGetters } from "../notes";
-import type { Rename } from "../names";
-import { TEXT_FORMAT } from "../text";
 import type { OpenWorkbook } from "../workbook";
-import { addressOf, toBox, toZone, type Zone } from "../zones";
+import { toBox, toZone, type Zone } from "../zones";
 import { printOf } from "../print";
 import { protectionOf } from "../protection";
 import { addCharts } from "./charts";
 import { addComments } from "./comments";
 import { heldText } from "./escapes";
-import { toFileFormula } from "./formula";
-import { addPrint, PRINT_AREA } from "./print";
-import { addProtection } from "./protection";
+import { Packing } from "./packing";
 import { Parts } from "./parts";
+import { addPrint, PRINT_AREA } from "./print";
+import { addProtection, openedStyles } from "./protection";
+import { heightsOf, MAIN, SharedStrings, writtenRows } from "./rows";
+import { answersOf, takenNow, type TakenSheet } from "./taken";
 import { addWords } from "./words";
 import { all, append, first, parseXml } from "./xml";
 
@@ -33,14 +29,6 @@ interface FileName {
   readonly sheetIndex?: number;
   readonly range: string;
 }
-
-const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
-  "#REF": "#REF!",
-  "#CYCLE": "#REF!",
-  "#BAD_EXPR": "#VALUE!",
-  "#ERROR": "#VALUE!",
-  "#BUSY!": "#N/A",
-};
 
 const fixed = (sheet: string, zone: Zone): string => `${quoted(sheet)}!${boxAddress(toBox(zone))}`;
 
@@ -113,81 +101,85 @@ function patchStyles(document: Document): void {
   if (formats && formats.children.length === 0) formats.remove();
 }
 
-/** In the engine an apostrophe in front marks a text; in the file the type of the cell does. */
-function patchStrings(document: Document): void {
-  for (const string of all(document, "t")) string.textContent = string.textContent.replace(/^'/, "");
-}
-
-/**
- * The cells that the answer of a formula covers: the engine itself reports one cell if the answer begins with an error.
- */
-function spillOf({ getters }: Model, position: { sheetId: string; col: number; row: number }): Zone | undefined {
-  const zone = getters.getSpreadZone(position);
-  if (!zone || getters.getEvaluatedCell(position).type !== "error") return zone;
-  const { sheetId, col, row } = position;
-  const covers = (right: number, bottom: number): boolean => {
-    const from = getters.getArrayFormulaSpreadingOn({ sheetId, col: right, row: bottom });
-    return from?.col === col && from.row === row;
-  };
-  let [right, bottom] = [col, row];
-  while (covers(right, bottom + 1)) bottom++;
-  while (covers(right + 1, row)) right++;
-  return { left: col, right, top: row, bottom };
-}
-
-/** Excel allows no array in merged cells: a formula there gives one value. */
-function withoutArray(cell: Element, formula: Element): void {
-  cell.removeAttribute("cm");
-  for (const mark of ["t", "ref"]) formula.removeAttribute(mark);
-}
-
-function patchSheet(document: Document, sheetId: string, workbook: OpenWorkbook, rename: Rename): void {
-  const { getters } = workbook.model;
+/** The sheet's part but for its rows. */
+function patchSheet(parts: Parts, index: number, sheetId: string, { model }: OpenWorkbook, taken: TakenSheet): void {
+  const document = parts.document(sheetPath(index));
   patchColours(document);
-  const cells = new Map(all(document, "c").map((cell) => [cell.getAttribute("r")!, cell]));
-
-  const setValue = (cell: Element, value: unknown) => {
-    const isError = typeof value === "string" && helpers.isEvaluationError(value);
-    const type = isError ? "e" : typeof value === "number" ? "n" : typeof value === "boolean" ? "b" : "str";
-    cell.setAttribute("t", type);
-    all(cell, "v").forEach((old) => old.remove());
-    const shown = isError ? (ERRORS_IN_FILE[value] ?? value) : typeof value === "boolean" ? Number(value) : value;
-    append(cell, "v", {}, heldText(String(shown ?? "")));
-  };
-
-  for (const held of Object.values(getters.getCells(sheetId))) {
-    const position = getters.getCellPosition(held.id);
-    const cell = cells.get(helpers.toXC(position.col, position.row));
-    if (!cell) continue;
-    const { value } = getters.getEvaluatedCell(position);
-    // An error constant, which the engine would write as a text. With an apostrophe in front it is a text.
-    if (!held.isFormula) {
-      if (helpers.isEvaluationError(held.content) && held.format !== TEXT_FORMAT) setValue(cell, value);
-      continue;
-    }
-    const content = getters.getCellText(position, { showFormula: true }).slice(1);
-    const exported = first(cell, "f");
-    const formula = exported ?? append(cell, "f");
-    formula.textContent = heldText(toFileFormula(content, exported?.textContent, rename));
-    setValue(cell, value);
-    if (getters.isInMerge(position)) {
-      withoutArray(cell, formula);
-      continue;
-    }
-
-    // The engine writes no values for the cells that an answer spills into.
-    const spill = spillOf(workbook.model, position);
-    if (spill) exported?.setAttribute("ref", addressOf(spill));
-    if (!spill || !exported) continue;
-    for (let row = spill.top; row <= spill.bottom; row++)
-      for (let col = spill.left; col <= spill.right; col++) {
-        const filled = cells.get(helpers.toXC(col, row));
-        if (filled && filled !== cell) setValue(filled, getters.getEvaluatedCell({ sheetId, col, row }).value);
-      }
-  }
   const rules = all(document, "dataValidation");
   for (const rule of rules) if (rule.getAttribute("errorStyle") === "") rule.removeAttribute("errorStyle");
-  addWords(rules, workbook.model, sheetId);
+  addWords(rules, model, sheetId);
+  addComments(parts, index, noteGetters(model).getNotes(sheetId));
+  addProtection(document, protectionOf(model, sheetId));
+  addPrint(document, printOf(model, sheetId), heightsOf(taken));
+  addCharts(parts, index, model, sheetId);
+}
+
+const sheetPath = (index: number): string => `xl/worksheets/sheet${index}.xml`;
+const STRINGS = "xl/sharedStrings.xml";
+
+/** The share of the work that is done when the rows are. */
+const ROWS_SHARE = 0.95;
+
+/** All that the engine says of the workbook, taken at one moment. */
+interface Exported {
+  readonly parts: Parts;
+  readonly pictures: Readonly<Record<string, Uint8Array>>;
+  readonly taken: readonly TakenSheet[];
+}
+
+async function exported({ model }: OpenWorkbook): Promise<Exported> {
+  const files = await exportFiles(model);
+  const taken = takenNow();
+  const texts: [string, string][] = [];
+  const pictures: Record<string, Uint8Array> = {};
+  for (const file of files)
+    if ("imageSrc" in file) pictures[file.path] = await imageBytes(file.imageSrc);
+    else texts.push([file.path, file.content]);
+  return { parts: new Parts(texts), pictures, taken };
+}
+
+/** Makes the file, in steps that tell the share that is done. */
+function* making(
+  workbook: OpenWorkbook,
+  { parts, pictures, taken }: Exported,
+): Generator<number, Uint8Array<ArrayBuffer>> {
+  const { model } = workbook;
+  const { names, renameOn } = fileNames(workbook);
+  const sheetIds = model.getters.getSheetIds();
+  addView(parts.document("xl/workbook.xml"), sheetIds.indexOf(model.getters.getActiveSheetId()));
+  addNames(parts.document("xl/workbook.xml"), names);
+  const styles = parts.document("xl/styles.xml");
+  patchStyles(styles);
+  const [opened, strings, zip] = [openedStyles(styles), new SharedStrings(), new Packing()];
+  parts.delete(STRINGS);
+  for (const [index, sheetId] of sheetIds.entries()) {
+    const answered = answersOf(parts.document(sheetPath(index)));
+    patchSheet(parts, index, sheetId, workbook, taken[index]!);
+    const part = zip.part(sheetPath(index));
+    const [head = "", tail = ""] = parts.take(sheetPath(index)).split(/<sheetData\s*\/>|<sheetData><\/sheetData>/);
+    checkAgain(sheetPath(index), head + tail);
+    part.add(`${head}<sheetData>`);
+    const source = { model, sheetId, taken: taken[index]!, answered, rename: renameOn(sheetId), strings, opened };
+    for (const { text, done, of } of writtenRows({ ...source, open: protectionOf(model, sheetId).open })) {
+      checkAgain(sheetPath(index), `<sheetData xmlns="${MAIN}">${text}</sheetData>`);
+      part.add(text);
+      yield (ROWS_SHARE * (index + done / of)) / sheetIds.length;
+    }
+    part.end(`</sheetData>${tail}`);
+  }
+  const shared = zip.part(STRINGS);
+  for (const piece of strings.written()) {
+    shared.add(piece);
+    yield ROWS_SHARE;
+  }
+  shared.end("");
+  for (const [path, text] of parts.entries()) {
+    checkAgain(path, text);
+    zip.part(path).end(text);
+    yield ROWS_SHARE;
+  }
+  for (const [path, bytes] of Object.entries(pictures)) zip.part(path).endBytes(bytes);
+  return zip.file();
 }
 
 /** Checks that the part can be opened again, before the file is offered. */
@@ -201,34 +193,28 @@ function checkAgain(path: string, text: string): void {
   }
 }
 
-/** The bytes of the workbook as an .xlsx file. */
-export async function saveXlsx(workbook: OpenWorkbook): Promise<Uint8Array<ArrayBuffer>> {
-  const { model } = workbook;
-  const { files } = await model.exportXLSX();
-  const { names, renameOn } = fileNames(workbook);
-  const texts: [string, string][] = [];
-  const pictures: Record<string, Uint8Array> = {};
-  for (const file of files)
-    if ("imageSrc" in file) pictures[file.path] = await imageBytes(file.imageSrc);
-    else texts.push([file.path, file.content]);
+/** Carries out work that comes in steps: all at once, or with pauses between. */
+export type Run = <T>(steps: Generator<number, T>) => T | Promise<T>;
 
-  const parts = new Parts(texts);
-  const sheetIds = model.getters.getSheetIds();
-  addView(parts.document("xl/workbook.xml"), sheetIds.indexOf(model.getters.getActiveSheetId()));
-  addNames(parts.document("xl/workbook.xml"), names);
-  patchStyles(parts.document("xl/styles.xml"));
-  patchStrings(parts.document("xl/sharedStrings.xml"));
-  sheetIds.forEach((sheetId, index) => {
-    patchSheet(parts.document(`xl/worksheets/sheet${index}.xml`), sheetId, workbook, renameOn(sheetId));
-    addComments(parts, index, noteGetters(model).getNotes(sheetId));
-    addProtection(parts, index, protectionOf(model, sheetId));
-    addPrint(parts, index, printOf(model, sheetId));
-    addCharts(parts, index, model, sheetId);
-  });
-  const written = parts.entries();
-  for (const [path, text] of written) checkAgain(path, text);
-  const packed = Object.fromEntries(written.map(([path, text]) => [path, strToU8(text)]));
-  return zipSync({ ...packed, ...pictures }) as Uint8Array<ArrayBuffer>;
+/** Without a pause. */
+export const atOnce: Run = (steps) => {
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+};
+
+/** Times that a file is begun anew because the workbook was changed meanwhile, before it is made without a pause. */
+const MOST_CHANGED = 2;
+
+/** The bytes of the workbook as an .xlsx file. With pauses, what is changed meanwhile is in the file as well. */
+export async function saveXlsx(workbook: OpenWorkbook, run: Run = atOnce): Promise<Uint8Array<ArrayBuffer>> {
+  const { model } = workbook;
+  for (let round = 0; ; round++) {
+    const step = lastStep(model);
+    const file = await (round > MOST_CHANGED ? atOnce : run)(making(workbook, await exported(workbook)));
+    if (lastStep(model) === step) return file;
+  }
 }
 
 /** The bytes of an image that the engine stores as a data address. */

@@ -1,0 +1,230 @@
+/** The rows of a sheet as text of its part (ISO/IEC 29500-1, 18.3.1.73): each cell with its look, its formula and the value that it shows. */
+import { DEFAULT_LOCALE, helpers, links } from "@odoo/o-spreadsheet";
+import type { Model } from "../engine";
+import type { Rename } from "../names";
+import { bareValue, TEXT_FORMAT } from "../text";
+import { addressOf, type Zone } from "../zones";
+import { heldText } from "./escapes";
+import { toFileFormula } from "./formula";
+import { colOf, placeOf, rowOf, type Answered, type RowLook, type TakenSheet } from "./taken";
+
+const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
+  "#REF": "#REF!",
+  "#CYCLE": "#REF!",
+  "#BAD_EXPR": "#VALUE!",
+  "#ERROR": "#VALUE!",
+  "#BUSY!": "#N/A",
+};
+
+/** Pixels of a row that the file says nothing of, and points in a pixel. */
+const USUAL_HEIGHT = 23;
+const POINTS = 0.75;
+
+/** Rows that are written at a time. */
+const AT_ONCE = 500;
+/** Open zones at least as wide are meant as whole rows. */
+const WIDE = 40;
+
+const inXml = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
+
+/** The texts that cells share, in the order in which they came. */
+export class SharedStrings {
+  readonly #numbers = new Map<string, number>();
+
+  numberOf(text: string): number {
+    let number = this.#numbers.get(text);
+    if (number === undefined) {
+      number = this.#numbers.size;
+      this.#numbers.set(text, number);
+    }
+    return number;
+  }
+
+  /** The part of the file, in pieces. */
+  *written(): Generator<string> {
+    const count = this.#numbers.size;
+    yield `<sst xmlns="${MAIN}" count="${count}" uniqueCount="${count}">`;
+    let piece = "";
+    for (const text of this.#numbers.keys()) {
+      const space = text.trim() === text ? "" : ' xml:space="preserve"';
+      piece += `<si><t${space}>${inXml(heldText(text))}</t></si>`;
+      if (piece.length < LONG) continue;
+      yield piece;
+      piece = "";
+    }
+    yield `${piece}</sst>`;
+  }
+}
+
+export const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+/** Characters of a piece. */
+const LONG = 100_000;
+
+/** What the rows of one sheet are written from. */
+export interface RowSource {
+  readonly model: Model;
+  readonly sheetId: string;
+  readonly taken: TakenSheet;
+  readonly answered: Answered;
+  readonly rename: Rename;
+  readonly strings: SharedStrings;
+  /** Cells that stay open under protection. */
+  readonly open: readonly Zone[];
+  /** The number of the style that differs from that one in being open. */
+  readonly opened: (style: number) => number;
+}
+
+interface Constant {
+  readonly isFormula: false;
+  readonly content: string;
+  readonly format?: string;
+}
+
+type Held = Constant | { readonly isFormula: true };
+
+const isIn = ({ left, right, top, bottom }: Zone, row: number, col: number): boolean =>
+  row >= top && row <= bottom && col >= left && col <= right;
+
+/** A value that a cell shows, as kind of cell and content. */
+function shown(value: unknown): { kind: string; content: string } {
+  const isError = typeof value === "string" && helpers.isEvaluationError(value);
+  const kind = isError ? "e" : typeof value === "number" ? "n" : typeof value === "boolean" ? "b" : "str";
+  const content = isError ? (ERRORS_IN_FILE[value] ?? value) : typeof value === "boolean" ? Number(value) : value;
+  return { kind, content: `<v>${inXml(heldText(String(content ?? "")))}</v>` };
+}
+
+/** The cells that a formula's answer covers: the engine itself says one cell where the answer begins with an error. */
+function spillOf({ getters }: Model, position: { sheetId: string; col: number; row: number }): Zone | undefined {
+  const zone = getters.getSpreadZone(position);
+  if (!zone || getters.getEvaluatedCell(position).type !== "error") return zone;
+  const { sheetId, col, row } = position;
+  const covers = (right: number, bottom: number): boolean => {
+    const from = getters.getArrayFormulaSpreadingOn({ sheetId, col: right, row: bottom });
+    return from?.col === col && from.row === row;
+  };
+  let [right, bottom] = [col, row];
+  while (covers(right, bottom + 1)) bottom++;
+  while (covers(right + 1, row)) right++;
+  return { left: col, right, top: row, bottom };
+}
+
+/** A sheet's cells by place: those that hold something, those with a look, and those that an answer covers (true). */
+function cellsOf({ model, sheetId, taken }: RowSource): Map<number, Held | true | undefined> {
+  const { getters } = model;
+  const cells = new Map<number, Held | true | undefined>();
+  for (const place of taken.looks.keys()) cells.set(place, undefined);
+  const held = getters.getCells(sheetId).filter((one) => one.isFormula || one.content !== "");
+  for (const one of held) {
+    const { row, col } = getters.getCellPosition(one.id);
+    cells.set(placeOf(row, col), one);
+  }
+  for (const one of held) {
+    if (!one.isFormula) continue;
+    const position = getters.getCellPosition(one.id);
+    const spill = getters.isInMerge(position) ? undefined : spillOf(model, position);
+    if (!spill) continue;
+    for (let row = spill.top; row <= spill.bottom; row++)
+      for (let col = spill.left; col <= spill.right; col++) {
+        const place = placeOf(row, col);
+        const isValue = cells.has(place) || getters.getEvaluatedCell({ sheetId, row, col }).value != null;
+        if (isValue && typeof cells.get(place) !== "object") cells.set(place, true);
+      }
+  }
+  return cells;
+}
+
+/** A constant as kind of cell and content. */
+function constant({ content, format }: Constant, place: number, { model, sheetId, taken, strings }: RowSource) {
+  const position = { sheetId, row: rowOf(place), col: colOf(place) };
+  const isText = format === TEXT_FORMAT || taken.texts.some((zone) => isIn(zone, position.row, position.col));
+  const asText = (text: string) => ({ kind: "s", content: `<v>${strings.numberOf(text)}</v>` });
+  if (isText) return asText(format === TEXT_FORMAT ? bareValue(content) : content.replace(/^'/, ""));
+  if (helpers.isEvaluationError(content)) return shown(model.getters.getEvaluatedCell(position).value);
+  const word = content.trim().toUpperCase();
+  if (word === "TRUE" || word === "FALSE") return shown(word === "TRUE");
+  if (helpers.isNumber(content, DEFAULT_LOCALE)) {
+    const number = Number(content);
+    return shown(Number.isFinite(number) ? number : model.getters.getEvaluatedCell(position).value);
+  }
+  if (content.startsWith("[") && links.isMarkdownLink(content)) return asText(links.parseMarkdownLink(content).label);
+  return asText(content.replace(/^'/, ""));
+}
+
+/** A formula with the value that it shows. Excel lets no array stand in merged cells: what stands there gives one value. */
+function formula(place: number, { model, sheetId, taken, answered, rename }: RowSource) {
+  const { getters } = model;
+  const position = { sheetId, row: rowOf(place), col: colOf(place) };
+  const content = getters.getCellText(position, { showFormula: true }).slice(1);
+  const exported = answered.formula.get(taken.formulaAt.get(place) ?? "");
+  const text = inXml(heldText(toFileFormula(content, exported, rename)));
+  const value = shown(getters.getEvaluatedCell(position).value);
+  if (exported === undefined || getters.isInMerge(position))
+    return { ...value, content: `<f>${text}</f>${value.content}`, isArray: false };
+  const ref = addressOf(spillOf(model, position) ?? { left: position.col, right: position.col, top: position.row, bottom: position.row }); // prettier-ignore
+  return { ...value, content: `<f t="array" ref="${ref}">${text}</f>${value.content}`, isArray: true };
+}
+
+function cellText(place: number, held: Held | true | undefined, source: RowSource): string {
+  const { taken, answered, open, opened, model, sheetId } = source;
+  const [row, col] = [rowOf(place), colOf(place)];
+  const look = taken.looks.get(place);
+  const style = look === undefined ? 0 : (answered.style.get(taken.styleAt[look]!) ?? 0);
+  const isOpen = open.some((zone) => isIn(zone, row, col));
+  const number = isOpen ? opened(style) : style;
+  const start = `<c r="${helpers.toXC(col, row)}"${number > 0 ? ` s="${number}"` : ""}`;
+  if (held === undefined) return `${start}/>`;
+  if (held === true) {
+    const { kind, content } = shown(model.getters.getEvaluatedCell({ sheetId, row, col }).value);
+    return `${start} t="${kind}">${content}</c>`;
+  }
+  if (!held.isFormula) {
+    const { kind, content } = constant(held, place, source);
+    return `${start} t="${kind}">${content}</c>`;
+  }
+  const { kind, content, isArray } = formula(place, source);
+  return `${start}${isArray ? ' cm="1"' : ""} t="${kind}">${content}</c>`;
+}
+
+const points = (size: number): number => Math.round(POINTS * size * 100) / 100;
+
+const rowAttributes = ({ size, isHidden, outlineLevel, collapsed }: RowLook): string =>
+  [
+    size && size !== USUAL_HEIGHT ? ` ht="${points(size)}" customHeight="1"` : "",
+    isHidden ? ' hidden="1"' : "",
+    outlineLevel ? ` outlineLevel="${outlineLevel}"` : "",
+    collapsed ? ' collapsed="1"' : "",
+  ].join("");
+
+/** Height of each row in points that the sheet says something of; 0 for a hidden one. */
+export const heightsOf = ({ rows }: TakenSheet): Map<number, number> =>
+  new Map(
+    Object.entries(rows).flatMap(([row, { size, isHidden }]): [number, number][] =>
+      isHidden ? [[Number(row), 0]] : size && size !== USUAL_HEIGHT ? [[Number(row), points(size)]] : [],
+    ),
+  );
+
+/** The rows in pieces, each with how many of the sheet's rows are written by then, and how many there are. */
+export function* writtenRows(source: RowSource): Generator<{ text: string; done: number; of: number }> {
+  const { taken, open, opened } = source;
+  const rows = new Map<number, [number, Held | true | undefined][]>();
+  for (const [place, held] of cellsOf(source)) {
+    const row = rows.get(rowOf(place));
+    if (row) row.push([place, held]);
+    else rows.set(rowOf(place), [[place, held]]);
+  }
+  for (const [row, look] of Object.entries(taken.rows))
+    if (rowAttributes(look) !== "" && !rows.has(Number(row))) rows.set(Number(row), []);
+  const whole = open.filter(({ left, right }) => right - left >= WIDE);
+  for (const { top, bottom } of whole) for (let row = top; row <= bottom; row++) if (!rows.has(row)) rows.set(row, []);
+  const order = [...rows.keys()].sort((a, b) => a - b);
+  for (let from = 0; from < order.length; from += AT_ONCE) {
+    let text = "";
+    for (const row of order.slice(from, from + AT_ONCE)) {
+      const cells = rows.get(row)!.sort(([a], [b]) => a - b);
+      const isOpen = cells.length === 0 && whole.some(({ top, bottom }) => row >= top && row <= bottom);
+      const look = rowAttributes(taken.rows[row] ?? {}) + (isOpen ? ` s="${opened(0)}" customFormat="1"` : "");
+      text += `<row r="${row + 1}"${look}>${cells.map(([place, held]) => cellText(place, held, source)).join("")}</row>`;
+    }
+    yield { text, done: Math.min(from + AT_ONCE, order.length), of: order.length };
+  }
+}
