@@ -61,6 +61,19 @@ const node = (args: readonly string[]) =>
 const cold = (script: string) => (): number =>
   median(Array.from({ length: 5 }, () => Number(node([path.join(__dirname, "bench", script)]).stdout)));
 
+/** What a person waits for on the page, by name; run once, and only when it is asked for. */
+let onPage: Record<string, { readonly took: number; readonly frozen: number }> | undefined;
+const waited = (name: string, of: "took" | "frozen") => (): number | undefined => {
+  onPage ??= JSON.parse(node([path.join(__dirname, "bench/workbook.ts")]).stdout.trim() || "{}");
+  return onPage?.[name]?.[of];
+};
+
+/** Rows of something on the page: how long it takes, and how long the page stands still in it. */
+const page = (name: string, before: number | undefined, goal: number, still: number): Row[] => [
+  { name, unit: "ms", before, goal, measure: waited(name, "took") },
+  { name: `${name}: page stands still`, unit: "ms", goal: still, measure: waited(name, "frozen") },
+];
+
 const ofDist = (measure: () => number) => () => (existsSync(functionsFile) ? measure() : undefined);
 
 /** Seconds of a build. */
@@ -175,6 +188,12 @@ const ROWS: readonly Row[] = [
     measure: ofDist(() => gzipSync(readFileSync(functionsFile), { level: 9 }).length),
   },
   { name: "start-up of functions.js", unit: "ms", before: 115, goal: 40, measure: ofDist(cold("start-up.ts")) },
+  ...page("insert the demonstration", 940, 1500, 1000),
+  ...page("save two demonstrations with a report", 3160, 2000, 1000),
+  ...page("open two demonstrations with a report", 1210, 2000, 1000),
+  ...page("keep 50,000 lines", 3600, 5000, 1000),
+  ...page("save the same with 50,000 kept lines", 9040, 5000, 1000),
+  ...page("open the same with 50,000 kept lines", 5330, 5000, 1000),
 ];
 
 const BUILD_ROWS: readonly Row[] = [

@@ -6,17 +6,19 @@ import {
   freshHistory,
   lastStep,
   newWorkbook,
-  openXlsx,
+  opening,
   saveXlsx,
   sheetView,
   type FunctionSettings,
   type Opened,
 } from "../workbook/embedded";
+import { Stopped } from "../workbook/in-slices";
 import { WorkbookError } from "../workbook/port";
 import { makeDivider } from "./divider";
 import { drawChart } from "./draw-chart";
 import "./host.css";
 import { fetchText, loadFunctions } from "./load-functions";
+import { makeLongWork } from "./long-work";
 import { makeVoice } from "./voice";
 
 const element = <T extends HTMLElement = HTMLElement>(id: string): T => document.getElementById(id) as T;
@@ -73,10 +75,23 @@ async function start(): Promise<void> {
     nameFile(name);
     voice.tell([`${name} is open.`, ...remarks].join(" "));
   };
-  const open = (bytes: Uint8Array, name: string) => show(openXlsx(bytes), name);
-  const save = () => saveXlsx(port.workbook);
+  const work = makeLongWork({
+    box: element("work"),
+    words: element("work-words"),
+    share: element<HTMLProgressElement>("work-share"),
+    stop: element<HTMLButtonElement>("work-stop"),
+    beginners: [element<HTMLButtonElement>("open"), element<HTMLButtonElement>("save")],
+  });
+  const read = (bytes: Uint8Array, name: string) => work.run(`Opening ${name}`, opening(bytes));
+  const open = async (bytes: Uint8Array, name: string) => show(await read(bytes, name), name);
+  const save = () => work.around(`Saving ${fileName}`, (run) => saveXlsx(port.workbook, run));
 
-  const attempt = (work: () => Promise<void>) => () => void work().catch((error) => voice.fail(sentenceOf(error)));
+  const attempt = (action: () => Promise<void>) => () =>
+    void action().catch((error) =>
+      error instanceof Stopped
+        ? voice.tell("Stopped: no file was made, and none was opened.")
+        : voice.fail(sentenceOf(error)),
+    );
   const chooser = element<HTMLInputElement>("file");
   element("open").addEventListener("click", () => chooser.click());
   chooser.addEventListener(
@@ -85,7 +100,7 @@ async function start(): Promise<void> {
       const file = chooser.files?.[0];
       if (!file) return;
       chooser.value = "";
-      const opened = openXlsx(new Uint8Array(await file.arrayBuffer()));
+      const opened = await read(new Uint8Array(await file.arrayBuffer()), file.name);
       const showIt = attempt(() => show(opened, file.name));
       if (isSaved()) showIt();
       else
@@ -99,9 +114,9 @@ async function start(): Promise<void> {
   element("save").addEventListener(
     "click",
     attempt(async () => {
-      const step = lastStep(port.workbook.model);
-      download(await save(), fileName);
-      saved = step;
+      const bytes = await save();
+      saved = lastStep(port.workbook.model);
+      download(bytes, fileName);
       voice.tell(`${fileName} was saved to the browser's downloads.`);
     }),
   );

@@ -30,3 +30,14 @@ export async function inSlices<T>(
     await pause();
   }
 }
+
+/** Carries out work that comes in steps. */
+export type Run = <T>(steps: Generator<number, T>) => Promise<T>;
+
+/** Carries out work that comes in steps, without a pause. */
+export function atOnce<T>(steps: Generator<number, T>): T {
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}

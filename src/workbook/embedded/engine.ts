@@ -144,10 +144,10 @@ function correct(evaluator: Evaluator): void {
   };
 }
 
-/** Whether a file is being made: the engine would work everything out once more for it, though nothing has changed. */
+/** True while a file is made: the engine would evaluate all cells again, although nothing has changed. */
 let isExporting = false;
 
-/** The engine's own parts of an .xlsx file, of the values that stand there. */
+/** The parts of an .xlsx file as the engine writes them, with the present values. */
 export async function exportFiles(model: Model) {
   isExporting = true;
   try {
@@ -157,7 +157,7 @@ export async function exportFiles(model: Model) {
   }
 }
 
-/** The places of all formulas. */
+/** The positions of all formulas. */
 function formulaPlaces(getters: any): Place[] {
   return getters.getSheetIds().flatMap((sheetId: string) =>
     getters
@@ -167,7 +167,7 @@ function formulaPlaces(getters: any): Place[] {
   );
 }
 
-/** Shows numbers whose format follows their size; what is calculated and kept stays as it is. */
+/** Shows numbers with a format that follows their size; calculated and stored values do not change. */
 class BySizeEvaluation extends Evaluation {
   static override getters = Evaluation.getters;
 
@@ -180,7 +180,7 @@ class BySizeEvaluation extends Evaluation {
     if (!(isExporting && command.type === "EVALUATE_CELLS")) super.handle(command);
   }
 
-  /** For a file the engine is asked about formulas alone: the add-in writes all other cells itself. */
+  /** The engine exports the formulas only; the add-in writes all other cells of a file itself. */
   override exportForExcel(data: unknown): void {
     const places = formulaPlaces(this.evaluator.getters);
     this.evaluator.getEvaluatedPositions = () => places;
@@ -210,7 +210,7 @@ const ComputedStyle = registries.statefulUIPluginRegistry.get("cell_computed_sty
   readonly getters: readonly string[];
 };
 
-/** For a file the engine colours links, and works out the look of every cell to find them: here it is shown the links alone. */
+/** The engine gives links a colour in a file. It would compute the style of every cell to find them; here it sees the links only. */
 class LinksStyle extends ComputedStyle {
   static override getters = ComputedStyle.getters;
 

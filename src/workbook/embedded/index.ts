@@ -12,5 +12,5 @@ export { lastStep } from "./history";
 export { EmbeddedPort } from "./port";
 export { sheetView, type SheetView, type Voice } from "./view";
 export { freshHistory, newWorkbook, type OpenWorkbook } from "./workbook";
-export { openXlsx, type Opened } from "./xlsx/open";
+export { opening, openXlsx, type Opened } from "./xlsx/open";
 export { saveXlsx } from "./xlsx/save";

@@ -10,7 +10,7 @@ import { damaged } from "../../zip";
 import { typedText } from "../text";
 import { toZone, type Zone } from "../zones";
 import { plainText } from "./escapes";
-import { all } from "./xml";
+import { all, childrenOf } from "./xml";
 
 /** The size of a sheet in Excel. */
 export const MOST_ROWS = 1_048_576;
@@ -57,9 +57,6 @@ export interface Cells {
   readonly remarks: readonly string[];
 }
 
-const childrenOf = function* (parent: Element): Generator<Element> {
-  for (let child = parent.firstElementChild; child; child = child.nextElementSibling) yield child;
-};
 const child = (parent: Element, name: string): Element | undefined => {
   for (const one of childrenOf(parent)) if (one.localName === name) return one;
   return undefined;
@@ -251,8 +248,11 @@ interface Shared {
   readonly formula: string;
 }
 
-/** Reads the cells of a sheet. All rows and cells have addresses by now. */
-export function readCells(document: Document, about: Surroundings): Cells {
+/** Number of rows that are read in a step. */
+const IN_A_STEP = 500;
+
+/** Reads the cells of a sheet in steps; each step gives the number of rows read. All rows and cells have addresses by now. */
+export function* readCells(document: Document, about: Surroundings): Generator<number, Cells> {
   const { sheet, styles: known } = about;
   const cells: Record<string, string> = {};
   const looks = {
@@ -269,6 +269,7 @@ export function readCells(document: Document, about: Surroundings): Cells {
   const seen = new Set<string>();
   let [lastRow, lastCol, unknownLooks, orphans] = [0, 0, 0, 0];
   let heavy = 0;
+  let count = 0;
 
   const look = (at: string, index: number): void => {
     const style = known[index];
@@ -345,6 +346,7 @@ export function readCells(document: Document, about: Surroundings): Cells {
         cells[at] = target !== undefined && isWords ? links.markdownLink(content.replace(/^'/, ""), target) : content;
       }
       if (isFilled) lastRow = Math.max(lastRow, row + 1);
+      if (++count % IN_A_STEP === 0) yield count;
     }
 
   // The engine visits every position of a sheet: a tall sheet is not made wider than it is.

@@ -6,6 +6,7 @@ import { quoted } from "../../address";
 import { helpers, load } from "@odoo/o-spreadsheet";
 import { cellAddress } from "../../address";
 import { planName } from "../../names";
+import { atOnce } from "../../in-slices";
 import { WorkbookError } from "../../port";
 import { openArchive, type Archive } from "../../zip";
 import { Model } from "../engine";
@@ -28,7 +29,7 @@ import { PRINT_AREA, readPrint } from "./print";
 import { openStyles, readProtection } from "./protection";
 import { makeRoom, mergesWithin, rangesWithin, within, type Sized } from "./room";
 import { readWords, type Words } from "./words";
-import { all, append, first } from "./xml";
+import { all, append, childrenOf, first } from "./xml";
 
 export interface Opened {
   readonly workbook: OpenWorkbook;
@@ -121,7 +122,7 @@ function emptySheet(document: Document, { cells, left, colNumber }: Cells): void
   let groups = 0;
   const data = first(document, "sheetData") ?? append(document.documentElement, "sheetData");
   const rows: Element[] = [];
-  for (const row of data.children) {
+  for (const row of childrenOf(data)) {
     const isGrouped = row.hasAttribute("outlineLevel") || row.hasAttribute("collapsed");
     const wanted = left.size === 0 ? [] : [...row.children].filter((cell) => left.has(cell.getAttribute("r") ?? ""));
     if (wanted.length === 0 && !(isGrouped && groups++ < MOST_GROUPED)) continue;
@@ -134,11 +135,12 @@ function emptySheet(document: Document, { cells, left, colNumber }: Cells): void
     }
     rows.push(row);
   }
-  // All rows are replaced at once: removed one by one, each would take a browser a time that grows with the number of
-  // rows left.
-  data.replaceChildren(...rows);
+  // All rows are replaced at once: removed one by one, each would take a time that grows with the number of rows left.
+  const rest = document.createElementNS(data.namespaceURI, "sheetData");
+  data.replaceWith(rest);
+  rest.append(...rows);
   // The described columns reach as far as the last cell.
-  append(append(data, "row", { r: "1" }), "c", { r: cellAddress(0, colNumber - 1) });
+  append(append(rest, "row", { r: "1" }), "c", { r: cellAddress(0, colNumber - 1) });
   for (const column of all(document, "col")) column.removeAttribute("style");
   for (const link of all(document, "hyperlink")) link.remove();
 }
@@ -257,8 +259,8 @@ function archiveOf(bytes: Uint8Array): { archive: Archive; main: string } {
 /** The shared texts of the cells. */
 function stringsOf(parts: Parts): string[] {
   if (!parts.has(STRINGS)) return [];
-  const strings = [...parts.document(STRINGS).documentElement.children].filter(({ localName }) => localName === "si");
-  return strings.map(runsText);
+  const strings = [...childrenOf(parts.document(STRINGS).documentElement)];
+  return strings.filter(({ localName }) => localName === "si").map(runsText);
 }
 
 /** Content of each sheet that the engine would not read, or would read differently. */
@@ -270,9 +272,23 @@ interface Kept {
   readonly charts: readonly FileChart[];
 }
 
-function read(bytes: Uint8Array): Opened {
+/** Shares of the work that are done after the parts are read, and after the cells are read. */
+const PARTS_SHARE = 0.4;
+const CELLS_SHARE = 0.6;
+
+/** Runs the steps of a part of the work; `share` turns each into a share of the whole. */
+function* asShares<T>(steps: Generator<number, T>, share: (step: number) => number): Generator<number, T> {
+  for (;;) {
+    const next = steps.next();
+    if (next.done) return next.value;
+    yield share(next.value);
+  }
+}
+
+function* read(bytes: Uint8Array): Generator<number, Opened> {
   const { archive, main } = archiveOf(bytes);
-  const { parts, pictures, sheets, remarks: told } = readPackage(archive, main);
+  const whole = yield* asShares(readPackage(archive, main), (share) => PARTS_SHARE * share);
+  const { parts, pictures, sheets, remarks: told } = whole;
   const remarks = [...told];
   remarks.push(...renameApostrophes(parts, parts.document(WORKBOOK)));
   const workbook = parts.document(WORKBOOK);
@@ -289,38 +305,38 @@ function read(bytes: Uint8Array): Opened {
   const strings = stringsOf(parts);
   const isLight = workLimit();
   parts.delete(STRINGS);
-  const kept = new Map(
-    sheets.map(({ path }, at): [string, Kept] => {
-      const name = sheetNames[at];
-      const document = parts.document(path);
-      numberCells(document, name);
-      const dropped = all(document, "dataValidation").filter((rule) =>
-        UNKNOWN_RULES.has(rule.getAttribute("type") ?? ""),
-      ).length;
-      if (dropped > 0)
-        remarks.push(
-          `Rules of "${name}" for whole numbers, times or lengths of text (${dropped}) were left out: the sheet on this page has none such.`,
-        );
-      const { rename, qualified } = renamer(names, name);
-      const cells = readCells(document, {
-        ...{ sheet: name, strings, sheetNames, styles: fileStyles, isLight },
-        formula: (text) => fromFileFormula(qualified(text), rename),
-        links: linksOf(parts, path),
-      });
-      remarks.push(...cells.remarks);
-      patchRules(document);
-      const own: Kept = {
-        read: cells,
-        own: { printLayout: readPrint(document, areas.get(name)), notes: notesOf(parts, path) },
-        protection: readProtection(document, isOpen),
-        words: readWords(all(document, "dataValidation")),
-        charts: takeCharts(parts, path),
-      };
-      emptySheet(document, cells);
-      patchColours(document);
-      return [name, own];
-    }),
-  );
+  const kept = new Map<string, Kept>();
+  for (const [at, { path }] of sheets.entries()) {
+    const name = sheetNames[at];
+    const document = parts.document(path);
+    numberCells(document, name);
+    const dropped = all(document, "dataValidation").filter((rule) =>
+      UNKNOWN_RULES.has(rule.getAttribute("type") ?? ""),
+    ).length;
+    if (dropped > 0)
+      remarks.push(
+        `Rules of "${name}" for whole numbers, times or lengths of text (${dropped}) were left out: the sheet on this page has none such.`,
+      );
+    const { rename, qualified } = renamer(names, name);
+    const steps = readCells(document, {
+      ...{ sheet: name, strings, sheetNames, styles: fileStyles, isLight },
+      formula: (text) => fromFileFormula(qualified(text), rename),
+      links: linksOf(parts, path),
+    });
+    const cells = yield* asShares(steps, () => PARTS_SHARE + ((CELLS_SHARE - PARTS_SHARE) * at) / sheets.length);
+    remarks.push(...cells.remarks);
+    patchRules(document);
+    kept.set(name, {
+      read: cells,
+      own: { printLayout: readPrint(document, areas.get(name)), notes: notesOf(parts, path) },
+      protection: readProtection(document, isOpen),
+      words: readWords(all(document, "dataValidation")),
+      charts: takeCharts(parts, path),
+    });
+    emptySheet(document, cells);
+    patchColours(document);
+    yield PARTS_SHARE + ((CELLS_SHARE - PARTS_SHARE) * (at + 1)) / sheets.length;
+  }
 
   const make = (rest: Parts): Model => {
     const data = load({ ...Object.fromEntries(rest.entries()), ...pictures } as never) as any;
@@ -411,10 +427,10 @@ const inGroups = (
   );
 };
 
-/** Opens the bytes of an .xlsx file; refuses a file that cannot be read with a sentence. */
-export function openXlsx(bytes: Uint8Array): Opened {
+/** Opens the bytes of an .xlsx file in steps; each step gives the share of the work that is done. Refuses a file that cannot be read with a sentence. */
+export function* opening(bytes: Uint8Array): Generator<number, Opened> {
   try {
-    return read(bytes);
+    return yield* read(bytes);
   } catch (error) {
     if (error instanceof WorkbookError) throw new WorkbookError(`${error.message} ${AS_IT_WAS}`);
     throw new WorkbookError(
@@ -422,3 +438,6 @@ export function openXlsx(bytes: Uint8Array): Opened {
     );
   }
 }
+
+/** Opens the bytes of an .xlsx file without a pause. */
+export const openXlsx = (bytes: Uint8Array): Opened => atOnce(opening(bytes));

@@ -155,8 +155,8 @@ const SHEET_WORDS: Readonly<Record<string, string>> = {
   xlIntlMacrosheet: "macro sheet",
 };
 
-/** Reads the parts of the workbook at `main`. A missing part that the workbook needs is refused with a sentence. */
-export function readPackage(archive: Archive, main: string): Package {
+/** Reads the parts of the workbook at `main` in steps; each gives the share that is done. A missing part that the workbook needs is refused with a sentence. */
+export function* readPackage(archive: Archive, main: string): Generator<number, Package> {
   const parts = new Parts([]);
   const pictures: Record<string, { imageSrc: string }> = {};
   const types: [string, string][] = [];
@@ -220,7 +220,9 @@ export function readPackage(archive: Archive, main: string): Package {
     return true;
   };
   if (!single("styles", STYLES, "styleSheet")) parts.set(STYLES, USUAL_STYLES);
+  yield 0;
   single("sharedStrings", STRINGS, "sst");
+  yield 0;
   // A theme that the file names but does not have is ignored: it only gives colours.
   const named = missing.length;
   if (!single("theme", THEME, "")) parts.set(THEME, USUAL_THEME);
@@ -235,7 +237,7 @@ export function readPackage(archive: Archive, main: string): Package {
   /** From the position of a sheet in the file to its position here. */
   const positions = new Map<number, number>();
   const sheets: { name: string; path: string }[] = [];
-  entries.forEach((entry, at) => {
+  for (const [at, entry] of entries.entries()) {
     const name = plainText(entry.getAttribute("name") ?? "");
     const id = entry.getAttributeNS(RELATIONS, "id");
     const relation = relations.find((one) => one.id === id);
@@ -243,7 +245,7 @@ export function readPackage(archive: Archive, main: string): Package {
     if (relation && relation.kind !== "worksheet") {
       remarks.push(`The ${SHEET_WORDS[relation.kind] ?? "sheet"} "${name}" was left out: it has no cells.`);
       entry.remove();
-      return;
+      continue;
     }
     if (from === undefined || !archive.has(from)) throw damaged(`its sheet "${name}" is missing`);
     const path = takePart("worksheet", from);
@@ -258,7 +260,8 @@ export function readPackage(archive: Archive, main: string): Package {
     led.push({ id: `sheet${at}`, kind: "worksheet", target: path.slice("xl/".length) });
     positions.set(at, sheets.length);
     sheets.push({ name, path });
-  });
+    yield (at + 1) / entries.length;
+  }
   if (sheets.length === 0)
     throw new WorkbookError("The file has no sheet of cells, so there is nothing to open here: choose another file.");
   for (const name of all(workbook, "definedName")) {

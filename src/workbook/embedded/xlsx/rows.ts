@@ -1,4 +1,4 @@
-/** The rows of a sheet as text of its part (ISO/IEC 29500-1, 18.3.1.73): each cell with its look, its formula and the value that it shows. */
+/** Writes the rows of a sheet as the text of its part (ISO/IEC 29500-1, 18.3.1.73): each cell with its style, its formula and the value that it shows. */
 import { DEFAULT_LOCALE, helpers, links } from "@odoo/o-spreadsheet";
 import type { Model } from "../engine";
 import type { Rename } from "../names";

@@ -1,6 +1,7 @@
 /** A workbook as an .xlsx file: the engine's own export, with what it leaves out or gets wrong put right. */
 import { boxAddress, quoted } from "../../address";
 import { localName } from "../../names";
+import { atOnce, type Run } from "../../in-slices";
 import { printingOf } from "../../pages";
 import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../formats";
@@ -193,22 +194,14 @@ function checkAgain(path: string, text: string): void {
   }
 }
 
-/** Carries out work that comes in steps: all at once, or with pauses between. */
-export type Run = <T>(steps: Generator<number, T>) => T | Promise<T>;
-
-/** Without a pause. */
-export const atOnce: Run = (steps) => {
-  for (;;) {
-    const { done, value } = steps.next();
-    if (done) return value;
-  }
-};
-
 /** Times that a file is begun anew because the workbook was changed meanwhile, before it is made without a pause. */
 const MOST_CHANGED = 2;
 
 /** The bytes of the workbook as an .xlsx file. With pauses, what is changed meanwhile is in the file as well. */
-export async function saveXlsx(workbook: OpenWorkbook, run: Run = atOnce): Promise<Uint8Array<ArrayBuffer>> {
+export async function saveXlsx(
+  workbook: OpenWorkbook,
+  run: Run = async (steps) => atOnce(steps),
+): Promise<Uint8Array<ArrayBuffer>> {
   const { model } = workbook;
   for (let round = 0; ; round++) {
     const step = lastStep(model);

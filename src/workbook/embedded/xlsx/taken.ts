@@ -1,7 +1,8 @@
 /**
- * Takes the cells of each sheet off the engine's own export, which would lay each of them out as text several times over. The engine
- * still says what only it knows: the number of each look among the file's styles, and how each formula is spelled for Excel. Both are
- * asked for in cells beside the sheet, one for each look and each formula; `rows.ts` writes the rows from them.
+ * Removes the cells of each sheet from the engine's export before the engine writes them: the engine builds and parses the
+ * text of every cell several times. Two things only the engine knows: the number of each style in the file, and the spelling
+ * of each formula for Excel. Cells beside the sheet ask the engine for them, one cell for each style and one for each
+ * formula. `rows.ts` then writes the rows.
  */
 import { helpers, registries, UIPlugin } from "@odoo/o-spreadsheet";
 // This plugin comes last: after all others that add to the export.

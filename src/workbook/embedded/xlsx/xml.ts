@@ -8,6 +8,11 @@ export function parseXml(text: string): Document {
 
 export const writeXml = (document: Document): string => new XMLSerializer().serializeToString(document);
 
+/** The child elements one by one. `children` would take a time that grows with their number for each. */
+export function* childrenOf(parent: Element): Generator<Element> {
+  for (let child = parent.firstElementChild; child; child = child.nextElementSibling) yield child;
+}
+
 /** The elements with a name below `within`, in document order, with any namespace prefix. */
 export function all(within: Document | Element, name: string, found: Element[] = []): Element[] {
   for (let child = within.firstElementChild; child; child = child.nextElementSibling) {

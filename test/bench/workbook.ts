@@ -1,0 +1,118 @@
+/**
+ * Prints, as JSON, the milliseconds that a person waits on the page of `npm start`, in Chromium: to insert the demonstration by the
+ * pane's button, to make its report, to save and to open both, and the same with 50,000 lines of a logger's file kept. For each, "frozen"
+ * is the longest time in which the page answered nothing. Wants dist; prints {} where there is none, or no Chromium.
+ */
+import { existsSync } from "node:fs";
+import path from "node:path";
+import { chromium, type Page } from "playwright-core";
+import { fileSheet, linesName, LINES_AT_ONCE, type FileRecord } from "../../src/exchange/logger/file-sheet";
+import type { SheetPlan } from "../../src/workbook/port";
+import setup from "../browser/setup";
+
+const LINES = 50_000;
+const PATIENCE = 300_000;
+
+/** What stands in the page: the product's own door to the workbook, and the measure. */
+declare const clayledger: {
+  readonly port: import("../../src/workbook/port").WorkbookPort;
+  readonly save: () => Promise<Uint8Array>;
+  readonly open: (bytes: Uint8Array, name: string) => Promise<void>;
+};
+declare const bench: { frozen: number; bytes: Uint8Array };
+
+/** Notes the longest time between two turns of the page. */
+const WATCH = `
+  globalThis.bench = { frozen: 0 };
+  let last = performance.now();
+  const turn = () => {
+    const now = performance.now();
+    bench.frozen = Math.max(bench.frozen, now - last);
+    last = now;
+    setTimeout(turn, 5);
+  };
+  turn();
+`;
+
+const results: Record<string, { took: number; frozen: number }> = {};
+
+async function timed(page: Page, name: string, work: () => Promise<unknown>): Promise<void> {
+  await page.evaluate("bench.frozen = 0");
+  const start = performance.now();
+  await work();
+  await page.evaluate(
+    () => new Promise<void>((drawn) => requestAnimationFrame(() => requestAnimationFrame(() => drawn()))),
+  );
+  const took = performance.now() - start;
+  // What the pane does after it counts as well: the page must have come to rest.
+  await page.waitForTimeout(1000);
+  results[name] = { took, frozen: await page.evaluate(() => bench.frozen) };
+}
+
+const saveAndOpen = async (page: Page, what: string): Promise<void> => {
+  await timed(page, `save ${what}`, () =>
+    page.evaluate(async () => {
+      bench.bytes = await clayledger.save();
+    }),
+  );
+  await timed(page, `open ${what}`, () => page.evaluate(() => clayledger.open(bench.bytes, "demonstration.xlsx")));
+};
+
+/** Keeps the lines as the pane does: the sheet, then piece by piece, then all of them read again. */
+async function keep(page: Page): Promise<void> {
+  const lines = Array.from({ length: LINES }, (_, i) => `${(i / 2).toFixed(1)};${(3.2 + i * 1e-5).toFixed(5)};100.0`);
+  const record: FileRecord = {
+    ...{ dataSheet: "Demonstration", file: "logger.csv", sha256: "", hashOf: "", encoding: "UTF-8", apparatus: "" },
+    ...{ layoutWords: [], loads: [], remarks: [], lines: LINES },
+    // Only its text is kept.
+    layout: {} as FileRecord["layout"],
+  };
+  const pieces = Array.from({ length: Math.ceil(LINES / LINES_AT_ONCE) }, (_, i) => ({
+    name: linesName(i),
+    lines: lines.slice(i * LINES_AT_ONCE, (i + 1) * LINES_AT_ONCE),
+  }));
+  const given: { plan: SheetPlan; pieces: typeof pieces } = { plan: fileSheet(record), pieces };
+  await timed(page, "keep 50,000 lines", () =>
+    page.evaluate(async ({ plan, pieces }) => {
+      const { port } = clayledger;
+      const sheet = await port.insertSheet(plan);
+      for (const { name, lines } of pieces) {
+        await new Promise((next) => setTimeout(next, 0));
+        await port.fillNames(sheet, { [name]: lines });
+      }
+      for (const { name } of pieces) await port.readNames(sheet, [name]);
+    }, given),
+  );
+}
+
+async function main(): Promise<void> {
+  if (existsSync(path.join(__dirname, "../../dist/index.html"))) await setup();
+  const { CLAYLEDGER_CHROMIUM: executablePath, CLAYLEDGER_PAGE: address } = process.env;
+  if (executablePath && address) {
+    const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
+    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+    page.setDefaultTimeout(PATIENCE);
+    await page.goto(address);
+    await page.waitForFunction("'clayledger' in globalThis");
+    await page.evaluate(WATCH);
+    const pane = page.frameLocator("#pane");
+    const sheets = (count: number) => page.waitForFunction(async (n) => (await clayledger.port.sheetNames()).length === n, count); // prettier-ignore
+    await pane.getByRole("tab", { name: "Data sheet" }).click();
+    await timed(page, "insert the demonstration", async () => {
+      await pane.getByRole("button", { name: "Insert worked demonstration" }).click();
+      await sheets(3);
+    });
+    await pane.getByRole("tab", { name: "Report" }).click();
+    await timed(page, "report", async () => {
+      await pane.getByRole("button", { name: /^Make the report/ }).click();
+      await sheets(4);
+    });
+    await saveAndOpen(page, "two demonstrations with a report");
+    await keep(page);
+    await saveAndOpen(page, "the same with 50,000 kept lines");
+    await browser.close();
+  }
+  console.log(JSON.stringify(results));
+  process.exit(0);
+}
+void main();

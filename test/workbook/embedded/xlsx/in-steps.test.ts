@@ -1,0 +1,81 @@
+/** A file saved and opened in steps, between which the page lives on. */
+import "../engine-in-node";
+import { strFromU8, unzipSync } from "fflate";
+import { EmbeddedPort, newWorkbook, opening, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
+import type { Run } from "../../../../src/workbook/in-slices";
+import type { SheetPlan } from "../../../../src/workbook/port";
+
+const ROWS = 1200;
+const LINES: SheetPlan = {
+  ...{ name: "Lines", rows: ROWS, cols: 3, columnWidths: {}, merges: [], freezeRows: 0 },
+  names: { lines: { row: 0, col: 0, rows: ROWS, cols: 1 } },
+  cells: [{ row: 0, col: 1, kind: "result", formula: "=2*3" }],
+};
+
+async function workbook() {
+  const port = new EmbeddedPort(newWorkbook());
+  await port.insertSheet(LINES);
+  await port.fillNames("Lines", { lines: Array.from({ length: ROWS }, (_, i) => `${i};0.5;<${i}>`) });
+  return port;
+}
+
+/** Carries out steps with a pause after each, in which `between` happens. */
+const withPauses =
+  (between: (share: number) => void): Run =>
+  async (steps) => {
+    for (;;) {
+      const { done, value } = steps.next();
+      if (done) return value;
+      between(value);
+      await Promise.resolve();
+    }
+  };
+
+test("a file saved with pauses is the one saved at once", async () => {
+  const { workbook: open } = await workbook();
+  const shares: number[] = [];
+  const parts = (bytes: Uint8Array) =>
+    Object.fromEntries(Object.entries(unzipSync(bytes)).map(([path, part]) => [path, strFromU8(part)]));
+  const paused = parts(
+    await saveXlsx(
+      open,
+      withPauses((share) => shares.push(share)),
+    ),
+  );
+  expect(paused).toEqual(parts(await saveXlsx(open)));
+  expect(shares.length).toBeGreaterThan(4);
+  expect(shares).toEqual([...shares].sort((a, b) => a - b));
+});
+
+test.each([1, 10])("what is typed while a file is saved is in it: %i times", async (times) => {
+  const port = await workbook();
+  let typed = 0;
+  const run = withPauses((share) => {
+    if (share > 0.5 && share < 0.95 && typed < times) void port.fillNames("Lines", { lines: [`typed ${++typed}`] });
+  });
+  const saved = openXlsx(await saveXlsx(port.workbook, run)).workbook;
+  expect(typed).toBeGreaterThan(0);
+  expect(await new EmbeddedPort(saved).values("Lines", "A1:B2")).toEqual([
+    [`typed ${typed}`, 6],
+    ["1;0.5;<1>", ""],
+  ]);
+});
+
+test("saving that is stopped leaves the workbook as it was, and it can be saved again", async () => {
+  const port = await workbook();
+  const stop = withPauses((share) => {
+    if (share > 0.5) throw new Error("stopped");
+  });
+  await expect(saveXlsx(port.workbook, stop)).rejects.toThrow("stopped");
+  expect(await port.sheetNames()).toEqual(["Sheet1", "Lines"]);
+  expect((await saveXlsx(port.workbook)).length).toBeGreaterThan(1000);
+});
+
+test("a file is opened in steps that tell how far they are", async () => {
+  const bytes = await saveXlsx((await workbook()).workbook);
+  const shares: number[] = [];
+  const { workbook: opened } = await withPauses((share) => shares.push(share))(opening(bytes));
+  expect(shares.length).toBeGreaterThan(4);
+  expect(shares).toEqual([...shares].sort((a, b) => a - b));
+  expect(await new EmbeddedPort(opened).values("Lines", `A${ROWS}`)).toEqual([[`${ROWS - 1};0.5;<${ROWS - 1}>`]]);
+});
