@@ -1,0 +1,20 @@
+/** Parts of formulas that several fields are worked out with. */
+
+export const DRY_MASS = ["{ring_mass}", "{ring_and_dry}"];
+/** Ring and dry soil without the salt that drying left there. */
+export const DRY = '{ring_and_dry}-IF({salt_mass}="",0,{salt_mass})';
+export const SOLIDS = [...DRY_MASS, "{specific_gravity}", "{diameter}"];
+
+/** A difference in as many digits as it is shown, so that what is as good as nothing does not show as -0.0; nothing is worked out from it. */
+export const rounded = (formula: string, digits: number): string => `ROUND(${formula},${digits})+0`;
+
+/** A column of the load table at the load of a number, wherever its row has moved to. */
+export const atLoad = (column: string, number: string): string => `INDEX({${column}},MATCH(${number},{load_number},0))`;
+
+/** The whole specimen by one call; the caller adds the item and closes it. */
+export const SPECIMEN_CALL =
+  "CLAY.SPECIMEN({diameter},{initial_height},{ring_mass},{ring_and_wet_before},{ring_and_wet_after},{ring_and_dry},{specific_gravity},{final_height},{length_unit}";
+
+/** A formula over the compression curve, blank until it has points. */
+export const ofCurve = (call: string) => `=IF(COUNT({void_ratio_curve})=0,"",CLAY.${call})`;
+export const CURVE = "{load_stress},{void_ratio_curve}";

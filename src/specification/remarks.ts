@@ -1,0 +1,87 @@
+/** Texts in full: what a person remarks, and what the reduction says of itself. */
+import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
+import { when, type Field } from "./field";
+import { text } from "./form-fields";
+import { SOLIDS, SPECIMEN_CALL } from "./formulas";
+import { IN_SITU, ofField, QUALITY_CALL } from "./results";
+
+/** Texts across the page of remarks. Each formula gives one value: Excel lets no array stand in merged cells. */
+export const REMARKS: readonly Field[] = [
+  {
+    ...text("deviations", "Deviations", "Every departure from the standard, with the reason; none is said too."),
+    lines: 3,
+  },
+  {
+    ...text("test_remarks", "Test remarks", "Disturbance, shells, seams, anything else a reader must know."),
+    lines: 3,
+  },
+  {
+    name: "specimen_remark",
+    label: "On the specimen",
+    measure: "text",
+    kind: "remark",
+    formula: when(
+      [...SOLIDS, "{initial_height}", "{ring_and_wet_before}", "{ring_and_wet_after}"],
+      `VLOOKUP("remark",${SPECIMEN_CALL},"",{test_temperature},{pore_salt}),2,FALSE)`,
+    ),
+    note: "What the masses and sizes say of themselves.",
+    lines: 2,
+  },
+  {
+    name: "preconsolidation_remark",
+    label: "On the curve",
+    measure: "text",
+    kind: "remark",
+    formula:
+      '=IF(COUNT({void_ratio_curve})=0,"",VLOOKUP("remark",CLAY.PRECONSOLIDATION({load_stress},{void_ratio_curve},"casagrande"),2,FALSE))',
+    note: "What Casagrande's construction says of the curve.",
+    lines: 2,
+  },
+  {
+    name: "preconsolidation_verdict",
+    label: "On every method",
+    measure: "text",
+    kind: "remark",
+    formula: '=IF(COUNT({void_ratio_curve})=0,"",IFERROR(VLOOKUP("verdict",{preconsolidation_spread},2,FALSE),""))',
+    note: "How far the methods agree.",
+    lines: 2,
+  },
+  {
+    name: "methods_remark",
+    label: "On each method",
+    measure: "text",
+    kind: "remark",
+    formula: `=IF(COUNT({void_ratio_curve})=0,"",IFERROR(${METHOD_NAMES.map(
+      (method) => `"${method}: "&VLOOKUP("${method}",{preconsolidation_spread},3,FALSE)`,
+    ).join('&"; "&')},""))`,
+    note: "What each method used of the curve, or why it has no answer.",
+    lines: 4,
+  },
+  {
+    name: "field_remark",
+    label: "On the field curve",
+    measure: "text",
+    kind: "remark",
+    formula: ofField("remark", 2),
+    note: "What the field curve says of itself.",
+    lines: 2,
+  },
+  {
+    name: "quality_remark",
+    label: "On the sample",
+    measure: "text",
+    kind: "remark",
+    formula: when(IN_SITU, `VLOOKUP("remark",${QUALITY_CALL}),2,FALSE)`),
+    note: "What the quality of the sample says of itself.",
+    lines: 2,
+  },
+  {
+    name: "remarks_on_loads",
+    label: "On the loads",
+    measure: "text",
+    kind: "remark",
+    formula: '=IF(COUNT({end_reading})=0,"",CLAY.REMARKS_BY_LOAD({load_number},{load_remark}))',
+    note: "What the reduction says of the loads, each remark once, with the loads that it is true of.",
+    lines: 24,
+  },
+];
