@@ -12,7 +12,7 @@ import {
   MOST_LOADS,
   readingsOf,
 } from "../specification/load-table";
-import { CAUTION, REMARKS, SECTIONS, type Part } from "../specification/main-page";
+import { CAUTION, FORM, REMARKS, RESULTS, TYPED_REMARKS, type Part, type Section } from "../specification/main-page";
 import { formatOf, unitOf, type Measure, type System } from "../specification/measures";
 import { PICK_TABLE } from "../specification/pick-table";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../specification/versions";
@@ -33,8 +33,15 @@ const PANEL_COLUMNS = 5;
 const FRAMED_READING_ROWS = 24;
 /** Rows of readings that each load's names cover: a logger's series. */
 const READING_ROWS = 2000;
-/** Columns a little wider than the others: labels, the loads' dates, the labels of a spilled table. */
-const WIDE_COLUMNS: Readonly<Record<number, number>> = { 0: 10.5, 3: 11, 10: 12.5 };
+/** Pages beside the form, from its left edge: what is worked out, and what is remarked. */
+const RESULTS_PAGE = 1;
+const REMARKS_PAGE = 2;
+/** Characters of the form's columns: it is seen whole beside the pane in a window of 1440 pixels (970 are left for it). */
+const FORM_WIDTHS = [6.8, 7.6, 10.6, 10, 7.5, 7.3, 8.6, 7.3, 8.3, 7.3, 6.3, 8.4, 6.8, 7.3, 8.4, 8.4];
+/** Characters of any other column, but for that of the methods of preconsolidation stress. */
+const WIDTH = 9.5;
+const METHODS_WIDTH = 12.5;
+const METHODS_COLUMN = RESULTS_PAGE * PAGE_COLUMNS + 2 * PANEL_COLUMNS;
 
 /** What a sheet is while it is being laid out. */
 interface Draft {
@@ -45,6 +52,8 @@ interface Draft {
   readonly merges: Box[];
   readonly entries: EntryRule[];
   readonly rowHeights: Record<number, number>;
+  /** Characters, of columns that have a width of their own. */
+  readonly widths: Record<number, number>;
 }
 
 /** Points of a row with so many lines of text; one line keeps the host's own height. */
@@ -82,11 +91,20 @@ function ruleEntries(draft: Draft, field: Field | Column, box: Box): void {
 }
 
 /** One field on one row: label, value, unit. A typed text takes `textColumns`; an answer stays in one cell, where it may spill. */
-function placeField(draft: Draft, field: Field, row: number, col: number, valueCol: number, textColumns: number): void {
+function placeField(
+  draft: Draft,
+  field: Field,
+  row: number,
+  col: number,
+  { labelColumns, textColumns }: Section,
+): void {
+  const valueCol = col + labelColumns;
   const { system, cells, names, merges } = draft;
   const { name, label, kind, note, choices, formula, measure, lines } = field;
   if (lines) draft.rowHeights[row] = heightOf(lines);
   cells.push({ row, col, kind: "label", value: label });
+  // A text that is broken into lines keeps to its own cell: labels are as wide as their columns.
+  if (textColumns > 2 && labelColumns > 1) merges.push({ row, col, rows: 1, cols: labelColumns });
   const format = formatFor(field, system);
   cells.push({ row, col: valueCol, kind, value: startValue(field, system), formula, format, note, choices });
   names[name] = { row, col: valueCol, rows: 1, cols: 1 };
@@ -95,16 +113,32 @@ function placeField(draft: Draft, field: Field, row: number, col: number, valueC
   else if (kind === "input" && textColumns > 1) merges.push({ row, col: valueCol, rows: 1, cols: textColumns });
 }
 
-/** A text across the page, in as many lines as it needs room for. */
-function placeRemark(draft: Draft, field: Field, row: number): void {
-  const { system, cells, names, merges, rowHeights } = draft;
-  const { name, label, kind, note, formula, lines = 1 } = field;
+/** A typed text across the form, in a row of as many lines as it needs room for. */
+function placeTypedRemark(draft: Draft, field: Field, row: number): number {
+  const { cells, names, merges, rowHeights } = draft;
+  const { name, label, kind, note, lines = 1 } = field;
   cells.push({ row, col: 0, kind: "label", value: label });
-  cells.push({ row, col: 2, kind, formula, format: formatFor(field, system), note });
+  cells.push({ row, col: 2, kind, format: formatFor(field, draft.system), note });
   names[name] = { row, col: 2, rows: 1, cols: 1 };
   merges.push({ row, col: 0, rows: 1, cols: 2 }, { row, col: 2, rows: 1, cols: PAGE_COLUMNS - 2 });
   rowHeights[row] = heightOf(lines);
+  return row + 1;
 }
+
+/** A text that is worked out, across its page, in as many rows as it needs lines: the rows are those of the form beside it. */
+function placeRemark(draft: Draft, field: Field, row: number, left: number): number {
+  const { cells, names, merges } = draft;
+  const { name, label, kind, note, formula, lines = 1 } = field;
+  const col = left + 2;
+  cells.push({ row, col: left, kind: "label", value: label, wrap: true });
+  cells.push({ row, col, kind, formula, format: formatFor(field, draft.system), note, wrap: true });
+  names[name] = { row, col, rows: 1, cols: 1 };
+  merges.push({ row, col: left, rows: lines, cols: 2 }, { row, col, rows: lines, cols: PAGE_COLUMNS - 2 });
+  return row + lines;
+}
+
+/** Rows of headings and units above the rows of a table. */
+const TABLE_HEAD = 3;
 
 /** Larger than any row's number: a look-up of it finds the last number of a column. */
 const PAST_EVERY_ROW = 100_000;
@@ -113,7 +147,7 @@ const PAST_EVERY_ROW = 100_000;
 function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyMap<string, number>): number {
   const { system, cells, names } = draft;
   const hasStart = table.columns.some(({ start }) => start !== undefined);
-  const first = top + 3 + (hasStart ? 1 : 0);
+  const first = top + TABLE_HEAD + (hasStart ? 1 : 0);
   const at = (name: string): number => {
     const col = columnAt.get(name);
     if (col === undefined) throw new Error(`the table has no column "${name}"`);
@@ -134,9 +168,11 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
       .replaceAll("#", loadSuffix(row - first + 1));
 
   for (const column of table.columns) {
-    const { name, heading, note, kind, start, startInput, formula, choices, measure, span = 1 } = column;
+    const { name, heading, note, kind, start, startInput, formula, choices, measure, width } = column;
     const col = at(name);
-    const align = measure === "pick" ? "right" : measure === "text" && span === 1 ? alignOf(column) : undefined;
+    const align =
+      measure === "pick" ? "right" : measure === "text" && width === undefined ? alignOf(column) : undefined;
+    if (width !== undefined) draft.widths[col] = width;
     const format = formatFor(column, system);
     heading.forEach((value, line) =>
       cells.push({
@@ -148,8 +184,6 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
         note: line === 0 ? note : undefined,
       }),
     );
-    for (let beside = 1; beside < span; beside++)
-      for (const line of [0, 1]) cells.push({ row: top + line, col: col + beside, kind: "heading" });
     placeUnit(draft, top + 2, col, measure, "right");
     if (start !== undefined) {
       const fixed = start.startsWith("=") ? { formula: start } : { value: Number(start) };
@@ -173,13 +207,10 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
         align,
         ...content,
       });
-      if (span > 1) draft.merges.push({ row, col, rows: 1, cols: span });
     }
     names[name] = { row: first, col, rows: table.rows, cols: 1 };
     ruleEntries(draft, column, names[name]);
   }
-  if (table.lines)
-    for (let index = 0; index < table.rows; index++) draft.rowHeights[first + index] = heightOf(table.lines);
   return first + table.rows;
 }
 
@@ -199,48 +230,61 @@ function placeSpill(draft: Draft, spill: Spill, top: number, col: number): numbe
   return top + 1 + spills.length;
 }
 
-/** Where each column begins, from the first on. */
-function columnsFrom(columns: readonly Column[], first: number): [string, number][] {
-  let next = first;
-  return columns.map(({ name, span = 1 }) => {
-    const col = next;
-    next += span;
-    return [name, col];
+/** Where each column stands, from the first on. */
+const columnsFrom = (columns: readonly Column[], first: number): [string, number][] =>
+  columns.map(({ name }, index) => [name, first + index]);
+
+/** A section from a row on, on the page that begins at a column. Gives the row below it. */
+function placeSection(draft: Draft, section: Section, row: number, left: number): number {
+  const { title, panels } = section;
+  placeBand(draft, row, left, PAGE_COLUMNS, title);
+  const ends = panels.map((parts, index) => {
+    const col = left + index * PANEL_COLUMNS;
+    let line = row + 1;
+    for (const part of parts)
+      if (isTable(part)) line = placeTable(draft, part, line, new Map(columnsFrom(part.columns, col)));
+      else if (isSpill(part)) line = placeSpill(draft, part, line, col);
+      else placeField(draft, part, line++, col, section);
+    return line;
   });
+  return Math.max(...ends);
 }
 
-/** Gives the rows where pages begin, and the row below the caution. */
-function placeSections(draft: Draft, top: number): { pageTops: number[]; below: number } {
+/** The form down the left page. Gives the rows where printed pages begin, and the row below it. */
+function placeForm(draft: Draft, top: number): { pageTops: number[]; below: number } {
   let row = top;
   const pageTops = [0];
-  for (const { title, labelColumns, textColumns, panels, newPage } of SECTIONS) {
-    if (newPage) pageTops.push(row);
-    placeBand(draft, row, 0, PAGE_COLUMNS, title);
-    const ends = panels.map((parts, index) => {
-      const col = index * PANEL_COLUMNS;
-      let line = row + 1;
-      for (const part of parts)
-        if (isTable(part)) line = placeTable(draft, part, line, new Map(columnsFrom(part.columns, col)));
-        else if (isSpill(part)) line = placeSpill(draft, part, line, col);
-        else placeField(draft, part, line++, col, col + labelColumns, textColumns);
-      return line;
-    });
-    row = Math.max(...ends) + 1;
+  for (const section of FORM) {
+    if (section.newPage) pageTops.push(row);
+    row = placeSection(draft, section, row, 0) + 1;
   }
-  draft.cells.push({ row, col: 0, kind: "note", value: CAUTION });
-  return { pageTops, below: row + 2 };
+  placeBand(draft, row, 0, PAGE_COLUMNS, "Deviations and remarks");
+  row++;
+  for (const remark of TYPED_REMARKS) row = placeTypedRemark(draft, remark, row);
+  return { pageTops, below: row + 1 };
 }
 
-/** A page of texts. Gives the row below it. */
+/** What is worked out, beside the form. Gives the row below it. */
+function placeResults(draft: Draft, top: number): number {
+  const left = RESULTS_PAGE * PAGE_COLUMNS;
+  let row = top;
+  for (const section of RESULTS) row = placeSection(draft, section, row, left) + 1;
+  CAUTION.forEach((value, line) => draft.cells.push({ row: row + line, col: left, kind: "note", value }));
+  return row + CAUTION.length;
+}
+
+/** What the reduction says, beside the results. Gives the row below it. */
 function placeRemarks(draft: Draft, top: number): number {
-  placeBand(draft, top, 0, PAGE_COLUMNS, "Remarks");
-  REMARKS.forEach((remark, index) => placeRemark(draft, remark, top + 1 + index));
-  return top + 1 + REMARKS.length + 1;
+  const left = REMARKS_PAGE * PAGE_COLUMNS;
+  placeBand(draft, top, left, PAGE_COLUMNS, "Remarks");
+  return REMARKS.reduce((row, remark) => placeRemark(draft, remark, row, left), top + 1);
 }
 
-function placePicks(draft: Draft, top: number): number {
-  placeBand(draft, top, 0, PAGE_COLUMNS, "Picks by hand");
-  return placeTable(draft, PICK_TABLE, top + 1, new Map(columnsFrom(PICK_TABLE.columns, 0))) + 1;
+/** The picks by hand, on the page to the right of the readings, with their first rows in the same row of the sheet. */
+function placePicks(draft: Draft, first: number, left: number): void {
+  const top = first - TABLE_HEAD;
+  placeBand(draft, top - 1, left, PICK_TABLE.columns.length, "Picks by hand");
+  placeTable(draft, PICK_TABLE, top, new Map(columnsFrom(PICK_TABLE.columns, left)));
 }
 
 function placeLoads(draft: Draft, top: number): number {
@@ -300,13 +344,16 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
 const SUMMARY =
   '={project}&IF({boring}="","","  |  "&{boring})&IF({sample}="","","  |  "&{sample})&IF({specimen}="","","  |  "&{specimen})';
 
+/** The row of the first section. */
+const TOP = 3;
+
 /** A blank sheet for one test. Refuses a number of loads that is none, or too many. */
 export function blankSheet(system: System, options: SheetOptions = {}): SheetPlan {
   const { loads = LOADS } = options;
   if (!Number.isInteger(loads) || loads < 1 || loads > MOST_LOADS)
     throw new Error(`a sheet has 1 to ${MOST_LOADS} loads, and not ${loads}`);
-  const draft: Draft = { system, loads, cells: [], names: {}, merges: [], entries: [], rowHeights: {} };
-  const { cells, names, merges, entries, rowHeights } = draft;
+  const draft: Draft = { system, loads, cells: [], names: {}, merges: [], entries: [], rowHeights: {}, widths: {} };
+  const { cells, names, merges, entries, rowHeights, widths } = draft;
   cells.push(
     { row: 0, col: 0, kind: "title", value: "One-dimensional consolidation test, incremental loading" },
     { row: 0, col: 9, kind: "result", formula: SUMMARY },
@@ -317,52 +364,59 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
       value:
         "Framed cells are to be filled in; everything else is calculated. Blank stays blank until its inputs are there.",
     },
-    { row: 1, col: 14, kind: "label", value: "Data sheet" },
+    { row: 1, col: 14, kind: "label", value: "Data sheet", align: "right" },
     { row: 1, col: 15, kind: "label", value: TEMPLATE_VERSION },
     { row: 2, col: 0, kind: "remark" },
-    { row: 2, col: 14, kind: "label", value: "Clayledger" },
+    { row: 2, col: 14, kind: "label", value: "Clayledger", align: "right" },
     { row: 2, col: 15, kind: "label", value: ADD_IN_VERSION, align: "right" },
   );
   names.test_summary = { row: 0, col: 9, rows: 1, cols: 1 };
   names.template_version = { row: 1, col: 15, rows: 1, cols: 1 };
   names.addin_version = { row: 2, col: 15, rows: 1, cols: 1 };
   names.notice = { row: 2, col: 0, rows: 1, cols: 1 };
-  const { pageTops, below: remarksTop } = placeSections(draft, 3);
-  const loadsTop = placeRemarks(draft, remarksTop);
-  const picksTop = placeLoads(draft, loadsTop);
-  const readingsTop = placePicks(draft, picksTop);
-  const rows = placeReadings(draft, readingsTop, options.readingRows ?? READING_ROWS);
+  const { pageTops, below: formBelow } = placeForm(draft, TOP);
+  const resultsBelow = placeResults(draft, TOP);
+  const remarksBelow = placeRemarks(draft, TOP);
+  const loadsTop = Math.max(formBelow, resultsBelow + 1, remarksBelow + 1);
+  const readingsTop = placeLoads(draft, loadsTop);
+  const readingsBelow = placeReadings(draft, readingsTop, options.readingRows ?? READING_ROWS);
   const readingPages = Math.ceil((2 * loads) / PAGE_COLUMNS);
-  const cols = Math.max(LOAD_PARTS.length, readingPages) * PAGE_COLUMNS;
-  const halfOfPicks = names.pick_load.row + PICK_TABLE.rows / 2;
+  const pages = Math.max(LOAD_PARTS.length, readingPages);
+  const picksLeft = pages * PAGE_COLUMNS;
+  placePicks(draft, names.times_01.row, picksLeft);
+  const cols = picksLeft + PAGE_COLUMNS;
+  const rows = Math.max(readingsBelow, names.pick_load.row + PICK_TABLE.rows);
 
   const page = (row: number, below: number, part: number): Box => ({
     row,
     col: part * PAGE_COLUMNS,
     rows: below - row,
-    cols: PAGE_COLUMNS,
+    cols: part === pages ? PICK_TABLE.columns.length : PAGE_COLUMNS,
   });
   const framed = names.times_01.row + FRAMED_READING_ROWS;
-  const below = [...pageTops.slice(1), remarksTop];
+  const below = [...pageTops.slice(1), loadsTop];
+  const widthOf = (col: number): number =>
+    widths[col] ?? FORM_WIDTHS[col] ?? (col === METHODS_COLUMN ? METHODS_WIDTH : WIDTH);
   return {
     name: options.name ?? "Consolidation test",
     rows,
     cols,
     // Rows of more than one line are read from the top.
-    cells: cells.map((cell) => (rowHeights[cell.row] ? { ...cell, wrap: true } : cell)),
+    cells: cells.map((cell) => (rowHeights[cell.row] && cell.col < PAGE_COLUMNS ? { ...cell, wrap: true } : cell)),
     names,
     merges,
     rowHeights,
-    columnWidths: Object.fromEntries(Array.from({ length: cols }, (_, col) => [col, WIDE_COLUMNS[col] ?? 9.5])),
+    columnWidths: Object.fromEntries(Array.from({ length: cols }, (_, col) => [col, widthOf(col)])),
     freezeRows: 1,
-    // The readings' pages hold the framed rows.
+    // The readings' pages hold the framed rows, the first page of the picks as many.
     pages: [
       ...pageTops.map((top, index) => page(top, below[index], 0)),
-      page(remarksTop, loadsTop, 0),
-      ...LOAD_PARTS.map((_, part) => page(loadsTop, picksTop, part)),
-      page(picksTop, halfOfPicks, 0),
-      page(halfOfPicks, readingsTop, 0),
+      page(TOP, below[0], RESULTS_PAGE),
+      page(TOP, below[0], REMARKS_PAGE),
+      ...LOAD_PARTS.map((_, part) => page(loadsTop, readingsTop, part)),
       ...Array.from({ length: readingPages }, (_, part) => page(readingsTop, framed, part)),
+      page(readingsTop, framed, pages),
+      page(framed, names.pick_load.row + PICK_TABLE.rows, pages),
     ],
     paper: system === "US" ? "Letter" : "A4",
     footer: `Data sheet ${TEMPLATE_VERSION}, Clayledger ${ADD_IN_VERSION}`,

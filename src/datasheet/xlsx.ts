@@ -170,14 +170,28 @@ async function protect(sheet: ExcelJS.Worksheet, { open = [], isProtected }: She
     });
 }
 
-/** Open boxes are whole rows below everything else: the rows are unlocked, not thousands of cells. exceljs writes no empty row. */
+/**
+ * Open boxes are whole rows: the rows are unlocked, not thousands of cells. Cells beside a box keep their own style. exceljs
+ * writes no empty row.
+ */
 function openRows(parts: Record<string, Uint8Array>, { open = [] }: SheetPlan): void {
   for (const { row, col, rows } of open) {
-    const pattern = new RegExp(`<row r="${row + 1}"[^>]*>(<c r="${cellAddress(row, col)}" s="(\\d+)"/>)</row>`);
-    const found = pattern.exec(strFromU8(parts[SHEET]));
-    if (!found) throw new Error(`no open cell at ${cellAddress(row, col)}`);
-    const empty = (index: number) => `<row r="${index + 1}" s="${found[2]}" customFormat="1"/>`;
-    edit(parts, SHEET, found[0], Array.from({ length: rows }, (_, index) => empty(row + index)).join(""));
+    const before = strFromU8(parts[SHEET]);
+    const style = new RegExp(`<c r="${cellAddress(row, col)}" s="(\\d+)"/>`).exec(before)?.[1];
+    if (style === undefined) throw new Error(`no open cell at ${cellAddress(row, col)}`);
+    const written = new Map(
+      [...before.matchAll(/<row r="(\d+)"([^>]*?)(\/>|>.*?<\/row>)/gs)].map(([whole, number, attributes, rest]) => [
+        Number(number),
+        { whole, attributes: attributes.replace(/ (s|customFormat)="[^"]*"/g, ""), rest },
+      ]),
+    );
+    for (let number = row + 1; number <= row + rows; number++) {
+      const { attributes = "", rest = "/>" } = written.get(number) ?? {};
+      const whole = `<row r="${number}"${attributes} s="${style}" customFormat="1"${rest}`;
+      written.set(number, { whole, attributes, rest });
+    }
+    const sorted = [...written].sort(([a], [b]) => a - b).map(([, { whole }]) => whole);
+    edit(parts, SHEET, /<sheetData>.*<\/sheetData>/s, `<sheetData>${sorted.join("")}</sheetData>`);
   }
 }
 

@@ -13,6 +13,7 @@ import {
 } from "../reduction/curve/indices";
 import { shown } from "../reduction/curve/methods/method";
 import type { TestCurve } from "../reduction/curve/shape/points";
+import { methodNamed, SPREAD_WORDS } from "../reduction/curve/method-words";
 import { METHOD_NAMES, preconsolidationSpread, type MethodName } from "../reduction/curve/preconsolidation";
 import { sampleQuality } from "../reduction/curve/sample-quality";
 import * as stiffness from "../reduction/curve/stiffness";
@@ -26,7 +27,9 @@ import { answer, remarksOf, valueOf, type Item } from "./answer";
 import { isNoWord, refuseCell, toChoice, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
 import { reduceTest, toKind, toTest } from "./test-cells";
 
-const toMethod = (method: unknown): MethodName => toChoice(method, "the method", METHOD_NAMES, "casagrande");
+/** By its short name, or in the words that a data sheet has for it. */
+const toMethod = (method: unknown): MethodName =>
+  toChoice((typeof method === "string" && methodNamed(method)) || method, "the method", METHOD_NAMES, "casagrande");
 
 const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
   lines.flatMap(({ label, points }) => points.map(([x, y]) => [label, x, y]));
@@ -82,12 +85,19 @@ export function PRECONSOLIDATION(
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, the value of a first row without stress, or the first value.
+ * @param [labels] "codes" (default), or "words": labels in words for people, as a data sheet shows them; what the verdict and the remark say then stands in the third column.
  * @returns Rows of label, value and note: one row per method (its stress, the points used, the effect of the form of the curve, and whether the stress lies outside the range; or why the method does not apply), then median, spread (greatest less least over the median), low, high, verdict, remark.
  * @example =CLAY.PRECONSOLIDATION_SPREAD(C2:C18,D2:D18)
  * @refuses =CLAY.PRECONSOLIDATION_SPREAD(C2:C5,D2:D5)
  * @source Those of the methods, as in PRECONSOLIDATION.
  */
-export function PRECONSOLIDATION_SPREAD(stresses: any[][], values: any[][], kind?: any, initial_value?: any): any[][] {
+export function PRECONSOLIDATION_SPREAD(
+  stresses: any[][],
+  values: any[][],
+  kind?: any,
+  initial_value?: any,
+  labels?: any,
+): any[][] {
   const outcome = then(toTest(stresses, values, kind, initial_value), (test) => preconsolidationSpread(test));
   const { methods, median, spread, low, high, verdict } = valueOf(outcome);
   const rows: Item[] = [
@@ -102,7 +112,14 @@ export function PRECONSOLIDATION_SPREAD(stresses: any[][], values: any[][], kind
     { label: "high", value: high, unit: "range that these points allow, about 95 percent" },
     { label: "verdict", value: english(verdict), unit: "" },
   ];
-  return answer(rows, remarksOf(outcome), undefined);
+  const table = answer(rows, remarksOf(outcome), undefined);
+  return toChoice(labels, "the labels", ["codes", "words"], "codes") === "words" ? table.map(inWords) : table;
+}
+
+/** A row of the table of methods as a person reads it: a text stands in the third column, where it may run on. */
+function inWords([label, value, note]: readonly any[]): any[] {
+  const words = SPREAD_WORDS[label] ?? label;
+  return label === "verdict" || label === "remark" ? [words, "", value] : [words, value, note];
 }
 
 /**

@@ -9,6 +9,7 @@ import {
 } from "../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { isNoWord, refuseCell, toCell, toChoice, toNumber } from "./cells";
+import { asPick } from "./reduced-curve";
 
 /** A row of the table, with the original cell of its value, and the name of the row for messages. */
 interface TableRow extends PickRow {
@@ -102,7 +103,7 @@ export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: an
  * @source A rule of this add-in: picks by hand are kept in rows, and the last row counts.
  */
 export function LAST_PICK(load: any, pick: any, loads: any[][], picks: any[][], values: any[][], otherwise?: any): any {
-  const name = toChoice(pick, "the pick", [...PICK_NAMES, METHOD_PICK, PROCEDURE_PICK], METHOD_PICK);
+  const name = toChoice(asPick(pick), "the pick", [...PICK_NAMES, METHOD_PICK, PROCEDURE_PICK], METHOD_PICK);
   const row = standingRows(tableOf(loads, picks, values), toNumber(load, "the load number")).get(name.toLowerCase());
   if (!row) return isNoWord(otherwise) ? "" : shownOf(Array.isArray(otherwise) ? otherwise[0]?.[0] : otherwise);
   const { value, where } = row;

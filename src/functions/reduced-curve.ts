@@ -1,5 +1,5 @@
 /** From the cells of a load increment to its reduction: times, readings, picks. */
-import { PICK_NAMES, type Picks } from "../reduction/increment/constructions/picks";
+import { PICK_NAMES, pickNamed, type Picks } from "../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import type { Increment } from "../reduction/increment/reduce";
 import { reducedOnce } from "../reduction/increment/reduced-once";
@@ -41,6 +41,9 @@ export function toCurve(times: unknown, readings: unknown, blankReading = 0): [F
 
 const PICK_COLUMNS = "the picks must be a range of two columns: names and values";
 
+/** A pick given in words by its short name; any other cell as it is. */
+export const asPick = (cell: unknown): unknown => (typeof cell === "string" ? pickNamed(cell) : cell);
+
 /**
  * Picks from a range of names and values; a row without a value (blank, or 0, since desktop Excel passes a blank cell
  * as 0) leaves the automatic choice. A third column, as LOAD_PICKS returns it, says where the row stands.
@@ -55,7 +58,7 @@ function toPicks(argument: unknown): Picks {
     const where = place || `row ${i + 1} of the picks`;
     if (isOmitted(row[0]) || row[0] === 0) return;
     if (row.length !== 2 && place === undefined) return refuseCell(PICK_COLUMNS);
-    const name = toChoice(row[0], `the name in ${where}`, PICK_NAMES, PICK_NAMES[0]);
+    const name = toChoice(asPick(row[0]), `the name in ${where}`, PICK_NAMES, PICK_NAMES[0]);
     const value = toCell(row[1], where);
     if (value) picks[name] = value;
   });

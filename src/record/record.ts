@@ -9,7 +9,7 @@
  */
 import { isoDay, isoMoment } from "../workbook/day-number";
 import { say, verbatim, listed, type Verbatim, type Message } from "../reduction/message";
-import { standingRows } from "../reduction/increment/constructions/picks";
+import { pickNamed, standingRows } from "../reduction/increment/constructions/picks";
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 import type { CellValue } from "../workbook/port";
 import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "../specification/fields";
@@ -161,7 +161,7 @@ const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
   { name: "register_source", measure: "text" },
 ];
 
-type Described = Pick<NamedField, "name" | "measure" | "choices"> & { readonly label: string };
+type Described = Pick<NamedField, "name" | "measure" | "choices" | "alsoReads"> & { readonly label: string };
 
 const DESCRIBED: ReadonlyMap<string, Described> = new Map(
   [...EXTRA.map((extra) => ({ ...extra, label: extra.name.replaceAll("_", " ") })), ...FIELDS, ...MORE_FIELDS].map(
@@ -256,12 +256,12 @@ class Reader {
   }
 
   word(name: string, row = 0): string | undefined {
-    const { measure, choices } = DESCRIBED.get(name)!;
+    const { measure, choices, alsoReads = [] } = DESCRIBED.get(name)!;
     if (measure === "date") return this.#date(name, row);
     if (UNIT_QUANTITIES.has(name)) return this.#units.get(name);
     const text = this.#text(name, row);
     if (text === undefined || !choices) return text;
-    const found = choices.find((choice) => choice.toLowerCase() === text.toLowerCase());
+    const found = [...choices, ...alsoReads].find((choice) => choice.toLowerCase() === text.toLowerCase());
     return (
       found ??
       this.#fault(name, row, "choice", say`holds "${short(text)}": choose one of ${listed(choices.map(verbatim))}`)
@@ -396,11 +396,14 @@ const readOverrides = (reader: Reader): Override[] =>
     by: reader.word("override_by", row),
   })).filter(({ of }) => of !== "");
 
+/** A pick by its short name, whether the sheet has that or the words for it. */
+const pickOf = (text: string | undefined): string | undefined => (text === undefined ? undefined : pickNamed(text));
+
 function readPicks(reader: Reader): RecordedPick[] {
   const rows = rowsOf(reader, PICK_COLUMNS, (row): RecordedPick => ({
     row: row + 1,
     load: reader.number("pick_load", row),
-    of: reader.word("pick_of", row),
+    of: pickOf(reader.word("pick_of", row)),
     before: reader.value("pick_before", row),
     after: reader.value("pick_after", row),
     reason: reader.word("pick_reason", row),

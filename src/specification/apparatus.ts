@@ -19,46 +19,6 @@ const NOT_CONVERTED = "A change relabels the numbers that are typed in this unit
 
 export const APPARATUS = panels(
   [
-    unit("length_unit", "length", LENGTH_UNITS, { SI: "mm", US: "in" }, "Of sizes, dial factor and deflections."),
-    unit(
-      "stress_unit",
-      "stress",
-      STRESS_UNITS,
-      { SI: "kPa", US: "tsf" },
-      "The US tsf is the 2000 lbf ton per square foot.",
-    ),
-    unit("depth_unit", "depth", DEPTH_UNITS, { SI: "m", US: "ft" }, "Of the specimen's depth."),
-  ],
-  [
-    unit(
-      "density_unit",
-      "density",
-      DENSITY_UNITS,
-      { SI: "Mg/m3", US: "pcf" },
-      "kN/m3 and pcf are weights per volume at standard gravity.",
-    ),
-    unit("cv_unit", "cv", CV_UNITS, { SI: "m2/yr", US: "ft2/day" }, "The year is 365.25 days."),
-    unit("mv_unit", "mv", MV_UNITS, { SI: "m2/MN", US: "ft2/ton" }, "Strain per unit of stress."),
-  ],
-  [
-    unit("conductivity_unit", "k", CONDUCTIVITY_UNITS, { SI: "m/s", US: "ft/day" }, "Hydraulic conductivity."),
-    text("ring_number", "Ring number"),
-    input("drainage", "Drainage", "text", "Both faces drain in a fixed or floating ring with two porous disks.", {
-      choices: ["double", "single"],
-      value: "double",
-    }),
-  ],
-  [
-    input(
-      "registered_diameter",
-      "Ring register: diameter",
-      "length",
-      "What the ring register has for this ring; the measured one is typed below.",
-    ),
-    input("registered_height", "Ring register: height", "length", "Height of the ring in the register."),
-    input("registered_ring_mass", "Ring register: mass", "mass", "Mass of the ring in the register, clean and dry."),
-  ],
-  [
     text("frame_number", "Load frame number"),
     input("lever_ratio", "Lever ratio", "ratio", "Of a lever frame, such as 10; blank for other frames.", {
       limits: { least: 0, above: true },
@@ -96,6 +56,35 @@ export const APPARATUS = panels(
       "Stress under which the zero reading was taken; blank counts as zero.",
     ),
   ],
+  [
+    input("drainage", "Drainage", "text", "Both faces drain in a fixed or floating ring with two porous disks.", {
+      choices: ["double", "single"],
+      value: "double",
+    }),
+    unit("length_unit", "length", LENGTH_UNITS, { SI: "mm", US: "in" }, "Of sizes, dial factor and deflections."),
+    unit(
+      "stress_unit",
+      "stress",
+      STRESS_UNITS,
+      { SI: "kPa", US: "tsf" },
+      "The US tsf is the 2000 lbf ton per square foot.",
+    ),
+  ],
+  [
+    unit("depth_unit", "depth", DEPTH_UNITS, { SI: "m", US: "ft" }, "Of the specimen's depth."),
+    unit(
+      "density_unit",
+      "density",
+      DENSITY_UNITS,
+      { SI: "Mg/m3", US: "pcf" },
+      "kN/m3 and pcf are weights per volume at standard gravity.",
+    ),
+    unit("cv_unit", "cv", CV_UNITS, { SI: "m2/yr", US: "ft2/day" }, "The year is 365.25 days."),
+  ],
+  [
+    unit("mv_unit", "mv", MV_UNITS, { SI: "m2/MN", US: "ft2/ton" }, "Strain per unit of stress."),
+    unit("conductivity_unit", "k", CONDUCTIVITY_UNITS, { SI: "m/s", US: "ft/day" }, "Hydraulic conductivity."),
+  ],
 );
 
 /** The blank test on a metal disk: cumulative deflection of the frame, disks and papers. */
@@ -105,7 +94,7 @@ export const DEFLECTION: Table = {
     {
       name: "apparatus_stress",
       label: "Apparatus deflection: stress",
-      heading: ["Apparatus", "stress"],
+      heading: ["Stress", ""],
       measure: "stress",
       kind: "input",
       note: "Stresses of the blank test on a metal disk with the same disks and papers.",
@@ -113,7 +102,7 @@ export const DEFLECTION: Table = {
     {
       name: "apparatus_loading",
       label: "Apparatus deflection, loading",
-      heading: ["Deflection", "loading"],
+      heading: ["On", "loading"],
       measure: "length",
       kind: "input",
       note: "Cumulative deflection of the apparatus on loading. An empty table means no correction.",
@@ -122,7 +111,7 @@ export const DEFLECTION: Table = {
     {
       name: "apparatus_unloading",
       label: "Apparatus deflection, unloading",
-      heading: ["Deflection", "unloading"],
+      heading: ["On", "unloading"],
       measure: "length",
       kind: "input",
       note: "The same on unloading. Left empty, the loading column serves both.",

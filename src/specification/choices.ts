@@ -1,53 +1,56 @@
 /** What the engineer chooses: how the test is reduced. */
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
-import type { Field } from "./field";
-import { input } from "./form-fields";
+import { input, panels } from "./form-fields";
 
-export const CHOICES: readonly Field[] = [
-  input(
-    "curve_from",
-    "Curve drawn from",
-    "text",
-    "What the compression curve shows: void ratios at the end of each load, or at d100.",
-    {
-      choices: ["end of load", "d100"],
-      value: "end of load",
-    },
-  ),
-  input(
-    "time_method",
-    "d100 and cv by",
-    "text",
-    "The construction whose d100 and cv are reported and used further; both are shown.",
-    {
-      choices: ["log time", "root time"],
-      value: "log time",
-    },
-  ),
-  input(
-    "time_procedure",
-    "Constructions made",
-    "text",
-    "aided: theory helps to choose the readings and straightens a short tail. drawn: as a hand repeats them with a ruler, through raw readings. A load may have its own in the table of picks.",
-    { choices: PROCEDURES, value: PROCEDURES[0] },
-  ),
-  input(
-    "in_situ_stress",
-    "In-situ effective stress",
-    "stress",
-    "Vertical effective stress in the ground at the depth of the specimen.",
-  ),
-  input("c_alpha_load", "C alpha of load number", "count", "Number of the load whose C alpha is reported.", {
-    limits: (loads) => ({ least: 1, most: loads }),
-  }),
-  input(
-    "field_factor",
-    "Field curve meets at",
-    "ratio",
-    "Share of e0 at which the field curve meets the laboratory line: 0.42 by Schmertmann (1955); some use 0.40.",
-    {
-      value: 0.42,
-      limits: { least: 0, above: true, most: 1 },
-    },
-  ),
-];
+export const CHOICES = panels(
+  [
+    input(
+      "in_situ_stress",
+      "In-situ effective stress",
+      "stress",
+      "Vertical effective stress in the ground at the depth of the specimen.",
+    ),
+    input(
+      "curve_from",
+      "Curve drawn from",
+      "text",
+      "What the compression curve shows: void ratios at the end of each load, or at d100.",
+      {
+        choices: ["end of load", "d100"],
+        value: "end of load",
+      },
+    ),
+    input("c_alpha_load", "C alpha of load number", "count", "Number of the load whose C alpha is reported.", {
+      limits: (loads) => ({ least: 1, most: loads }),
+    }),
+  ],
+  [
+    input(
+      "time_method",
+      "d100 and cv by",
+      "text",
+      "The construction whose d100 and cv are reported and used further; both are shown.",
+      {
+        choices: ["log time", "root time"],
+        value: "log time",
+      },
+    ),
+    input(
+      "time_procedure",
+      "Constructions made",
+      "text",
+      "aided: theory helps to choose the readings and straightens a short tail. drawn: as a hand repeats them with a ruler, through raw readings. A load may have its own in the table of picks.",
+      { choices: PROCEDURES, value: PROCEDURES[0] },
+    ),
+    input(
+      "field_factor",
+      "Field curve meets at",
+      "ratio",
+      "Share of e0 at which the field curve meets the laboratory line: 0.42 by Schmertmann (1955); some use 0.40.",
+      {
+        value: 0.42,
+        limits: { least: 0, above: true, most: 1 },
+      },
+    ),
+  ],
+);

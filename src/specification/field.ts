@@ -12,6 +12,8 @@ export interface Field {
   readonly note?: string;
   /** The words that an input may take. */
   readonly choices?: readonly string[];
+  /** Short names that a sheet of an older version has in the place of its choices. */
+  readonly alsoReads?: readonly string[];
   /** What a blank sheet starts with. */
   readonly value?: CellValue | Readonly<Record<System, CellValue>>;
   readonly formula?: string;
@@ -33,8 +35,8 @@ export interface Column extends Omit<Field, "kind"> {
   readonly start?: string;
   /** The same line as an input, with a name of its own. */
   readonly startInput?: Pick<Field, "name" | "label" | "note">;
-  /** Columns of the sheet that it takes, merged; absent, one. */
-  readonly span?: number;
+  /** Characters; absent, what the columns of its page have. */
+  readonly width?: number;
   /** Filled by the spill of the formula in an earlier column. */
   readonly spilled?: boolean;
 }
@@ -43,8 +45,6 @@ export interface Column extends Omit<Field, "kind"> {
 export interface Table {
   readonly columns: readonly Column[];
   readonly rows: number;
-  /** Lines of text that each of its rows has room for; absent, one. */
-  readonly lines?: number;
 }
 
 /** A formula that spills a table of label, value and words; its rows are reserved, each with what its value measures. */

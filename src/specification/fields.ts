@@ -1,7 +1,7 @@
 /** Every name of the data sheet with what it means, for whoever reads a sheet by name. */
 import type { Field } from "./field";
 import { LOAD_TABLE, LOADS, MOST_LOADS, readingsOf } from "./load-table";
-import { REMARKS, SECTIONS } from "./main-page";
+import { REMARKS, SECTIONS, TYPED_REMARKS } from "./main-page";
 import type { Measure } from "./measures";
 import { PICK_TABLE } from "./pick-table";
 
@@ -12,13 +12,20 @@ export interface NamedField {
   readonly kind: Field["kind"];
   readonly note?: string;
   readonly choices?: readonly string[];
+  readonly alsoReads?: readonly string[];
   /** Whether the name covers a column of cells. */
   readonly column: boolean;
 }
 
 const single = (field: Field): NamedField => ({ ...field, column: false });
 
-const parts = [...SECTIONS.flatMap(({ panels }) => panels.flat()), ...REMARKS, LOAD_TABLE, PICK_TABLE];
+const parts = [
+  ...SECTIONS.flatMap(({ panels }) => panels.flat()),
+  ...TYPED_REMARKS,
+  ...REMARKS,
+  LOAD_TABLE,
+  PICK_TABLE,
+];
 
 /** The readings of loads, from one load to another. */
 const readings = (first: number, last: number): NamedField[] =>

@@ -103,7 +103,7 @@ const COMPRESSION: readonly Column[] = [
   result(
     "apparatus_deflection",
     "Apparatus deflection",
-    ["Apparatus", "deflect."],
+    ["Frame", "deflect."],
     "length",
     when(
       ["[deformation]"],

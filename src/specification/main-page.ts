@@ -1,6 +1,6 @@
 /**
- * The first page: who and what, apparatus and units, masses and sizes, results. Sections stand one below the other,
- * each with up to three panels side by side.
+ * The sheet but for loads, readings and picks: the form down its left page, in the order of the work; beside it, a page to the
+ * right each, what is worked out and what is remarked. Each section has up to three panels side by side.
  */
 import type { Field, Spill, Table } from "./field";
 import { APPARATUS, DEFLECTION, SEATING_DEFLECTION } from "./apparatus";
@@ -9,11 +9,13 @@ import { IDENTIFICATION } from "./identification";
 import { MASSES, TINS, TRIMMINGS } from "./masses";
 import { CHECKS, COMPRESSION_RESULTS, FIELD, INUNDATION, QUALITY, SPECIMEN_RESULTS, SPREAD } from "./results";
 
-export { REMARKS } from "./remarks";
+export { REMARKS, TYPED_REMARKS } from "./remarks";
 
-export const CAUTION =
-  "Results support, and do not replace, the judgement of a licensed engineer or authorised signatory. Follow the standard " +
-  "and edition that the contract names. Picks are interpretation: several answers can be defended.";
+/** Two lines below the results. */
+export const CAUTION = [
+  "Results support, and do not replace, the judgement of a licensed engineer or authorised signatory. Follow the standard and edition that the",
+  "contract names. Picks are interpretation: several answers can be defended.",
+];
 
 export type Part = Field | Table | Spill;
 
@@ -29,20 +31,34 @@ export interface Section {
   readonly newPage?: boolean;
 }
 
-export const SECTIONS: readonly Section[] = [
-  { title: "Identification", labelColumns: 1, textColumns: 3, panels: IDENTIFICATION },
-  { title: "Units, apparatus and dial", labelColumns: 3, textColumns: 1, panels: APPARATUS },
-  { title: "Apparatus deflection", labelColumns: 3, textColumns: 1, panels: [[DEFLECTION], SEATING_DEFLECTION] },
-  { title: "Masses and sizes", labelColumns: 3, textColumns: 1, panels: MASSES, newPage: true },
-  { title: "Water content of trimmings", labelColumns: 3, textColumns: 1, panels: [[TINS], [], TRIMMINGS] },
+/** What is typed, in the order in which a test is made. */
+export const FORM: readonly Section[] = [
+  { title: "Identification", labelColumns: 2, textColumns: 3, panels: IDENTIFICATION },
+  { title: "Ring, sizes and masses", labelColumns: 3, textColumns: 2, panels: MASSES },
+  { title: "Water content of trimmings", labelColumns: 3, textColumns: 2, panels: [[TINS], [], TRIMMINGS] },
+  { title: "Apparatus, dial and units", labelColumns: 3, textColumns: 2, panels: APPARATUS },
+  {
+    title: "Apparatus deflection",
+    labelColumns: 3,
+    textColumns: 2,
+    panels: [[DEFLECTION], SEATING_DEFLECTION],
+    newPage: true,
+  },
+  { title: "Choices of the engineer", labelColumns: 3, textColumns: 2, panels: CHOICES },
+];
+
+/** What is worked out of the test as a whole, beside the form. */
+export const RESULTS: readonly Section[] = [
   {
     title: "Results",
     labelColumns: 3,
-    textColumns: 1,
+    textColumns: 2,
     panels: [
       [...SPECIMEN_RESULTS, ...CHECKS, ...INUNDATION],
-      [...CHOICES, ...COMPRESSION_RESULTS, ...FIELD],
+      [...COMPRESSION_RESULTS, ...FIELD],
       [SPREAD, ...QUALITY],
     ],
   },
 ];
+
+export const SECTIONS: readonly Section[] = [...FORM, ...RESULTS];

@@ -1,20 +1,11 @@
 /** The ring, the specimen in it, and the weighings. */
 import { when, type Field, type Table } from "./field";
-import { input, panels, result } from "./form-fields";
+import { input, panels, result, text } from "./form-fields";
 import { DRY, DRY_MASS, rounded, SOLIDS } from "./formulas";
 
 export const MASSES = panels(
   [
-    input("diameter", "Diameter", "length", "Mean inside diameter of the ring, measured, not nominal."),
-    input("initial_height", "Initial height", "length", "Height of the specimen in the ring before seating."),
-    input("ring_mass", "Ring", "mass", "Ring alone, clean and dry."),
-  ],
-  [
-    input("ring_and_wet_before", "Ring + wet soil, before", "mass", "Trimmed specimen in its ring before the test."),
-    input("ring_and_wet_after", "Ring + wet soil, after", "mass", "Dismantled quickly, free water blotted off."),
-    input("ring_and_dry", "Ring + dry soil", "mass", "After oven drying to constant mass, with all soil kept."),
-  ],
-  [
+    text("ring_number", "Ring number"),
     input(
       "specific_gravity",
       "Specific gravity of solids",
@@ -27,36 +18,45 @@ export const MASSES = panels(
     input("specific_gravity_basis", "  measured or assumed", "text", "An assumed value must be reported as such.", {
       choices: ["measured", "assumed"],
     }),
+  ],
+  [
+    input(
+      "registered_diameter",
+      "Ring register: diameter",
+      "length",
+      "What the ring register has for this ring; the measured one is typed below.",
+    ),
+    input("registered_height", "Ring register: height", "length", "Height of the ring in the register."),
+    input("registered_ring_mass", "Ring register: mass", "mass", "Mass of the ring in the register, clean and dry."),
+  ],
+  [
+    input("diameter", "Diameter", "length", "Mean inside diameter of the ring, measured, not nominal."),
+    input("initial_height", "Initial height", "length", "Height of the specimen in the ring before seating."),
+    input("ring_mass", "Ring", "mass", "Ring alone, clean and dry."),
+  ],
+  [
+    input("ring_and_wet_before", "Ring + wet soil, before", "mass", "Trimmed specimen in its ring before the test."),
+    input("ring_and_wet_after", "Ring + wet soil, after", "mass", "Dismantled quickly, free water blotted off."),
+    input("ring_and_dry", "Ring + dry soil", "mass", "After oven drying to constant mass, with all soil kept."),
+  ],
+  [
     input(
       "final_height_measured",
       "Final height, measured",
       "length",
       "Optional: a check on the height from the readings, and used in its place where there are none.",
     ),
-  ],
-  [
-    result(
-      "dry_mass",
-      "Dry mass of soil",
-      "mass",
-      when(DRY_MASS, `${DRY}-{ring_mass}`),
-      "Md = (ring + dry soil) - ring, less the salt of the pore water where its content is given.",
-    ),
-    result(
-      "solids_height",
-      "Height of solids",
-      "length",
-      when(
-        SOLIDS,
-        'CLAY.SOLIDS_HEIGHT({dry_mass},{specific_gravity},{diameter},{length_unit},IF({water_density}="",1,{water_density}))',
-      ),
-      "Hs = Md / (Gs rho_w A), A = pi D^2 / 4, rho_w = 1.000 g/cm3, or that of the temperature given.",
-    ),
     input(
       "largest_particle",
       "Largest particle",
       "length",
       "Largest grain or inclusion found in the specimen after the test.",
+    ),
+    input(
+      "swelling_pressure",
+      "Swelling pressure",
+      "stress",
+      "Stress that held the height on inundation, where it was measured.",
     ),
   ],
   [
@@ -83,6 +83,23 @@ export const MASSES = panels(
   ],
   [
     result(
+      "dry_mass",
+      "Dry mass of soil",
+      "mass",
+      when(DRY_MASS, `${DRY}-{ring_mass}`),
+      "Md = (ring + dry soil) - ring, less the salt of the pore water where its content is given.",
+    ),
+    result(
+      "solids_height",
+      "Height of solids",
+      "length",
+      when(
+        SOLIDS,
+        'CLAY.SOLIDS_HEIGHT({dry_mass},{specific_gravity},{diameter},{length_unit},IF({water_density}="",1,{water_density}))',
+      ),
+      "Hs = Md / (Gs rho_w A), A = pi D^2 / 4, rho_w = 1.000 g/cm3, or that of the temperature given.",
+    ),
+    result(
       "salt_mass",
       "Salt in the dry soil",
       "mass",
@@ -92,6 +109,8 @@ export const MASSES = panels(
       ),
       "Pore water = (wet after - dry) / (1 - s), salt = pore water less (wet after - dry); IODP Proceedings 330, Table T9.",
     ),
+  ],
+  [
     result(
       "water_content_initial_weighed",
       "w0 without correction for salt",

@@ -5,6 +5,7 @@
 import {
   METHOD_PICK,
   PICK_NAMES,
+  PICK_WORDS,
   PROCEDURE_PICK,
   standingRows,
   type Picks,
@@ -43,10 +44,12 @@ const COLUMNS: readonly Column[] = [
     heading: ["Pick", "of"],
     measure: "text",
     kind: "input",
-    choices: [...PICK_NAMES, METHOD_PICK, PROCEDURE_PICK],
+    width: 19,
+    choices: [...PICK_NAMES.map((name) => PICK_WORDS[name]), METHOD_PICK, PROCEDURE_PICK],
+    alsoReads: PICK_NAMES,
     note:
-      "d0, d90, d100: readings. straight_from, straight_to: span of the straight part of the root-time plot, tail_from, tail_to: " +
-      "that of the tail of the log-time plot, in minutes; so are pair_at, the first time of the 4:1 pair, and tangent_from, tangent_to. cv by: the construction whose d100 and cv the load reports; procedure: how its constructions are made.",
+      "d0, d90, d100: readings. The straight part of the root-time plot, the tail and the tangent of the log-time plot: the times, in minutes, " +
+      "from which and to which they are drawn; 4:1 pair at: the first time of the pair. cv by: the construction whose d100 and cv the load reports; procedure: how its constructions are made.",
   },
   {
     name: "pick_before",
@@ -62,16 +65,8 @@ const COLUMNS: readonly Column[] = [
     heading: ["New", "value"],
     measure: "pick",
     kind: "input",
+    width: 11,
     note: 'The value picked; for "cv by": log time or root time; for procedure: aided or drawn. "automatic" goes back to what the constructions find. 0 counts as blank.',
-  },
-  {
-    name: "pick_reason",
-    label: "Pick by hand: reason",
-    heading: ["Reason", ""],
-    measure: "text",
-    kind: "input",
-    span: 6,
-    note: "Why the automatic value does not do: what on the plot speaks for this one.",
   },
   { name: "pick_by", label: "Pick by hand: initials", heading: ["By", ""], measure: "text", kind: "input" },
   {
@@ -80,7 +75,7 @@ const COLUMNS: readonly Column[] = [
     heading: ["Date and", "time"],
     measure: "moment",
     kind: "input",
-    span: 2,
+    width: 15.5,
   },
   {
     name: "pick_remark",
@@ -88,7 +83,7 @@ const COLUMNS: readonly Column[] = [
     heading: ["Remark", ""],
     measure: "text",
     kind: "remark",
-    span: 3,
+    width: 32,
     // An unfinished row says so; then whether it is this row that counts; then what a reviewer will ask.
     formula:
       '=IF(AND([pick_load]="",[pick_of]="",[pick_after]=""),"",' +
@@ -98,12 +93,22 @@ const COLUMNS: readonly Column[] = [
       '&IF([pick_reason]="",", no reason","")&IF([pick_by]="",", no initials",""),"cannot be used"))))',
     note: "Whether this row counts, and what it lacks.",
   },
+  {
+    // The last column: a long reason runs on to the right of it.
+    name: "pick_reason",
+    label: "Pick by hand: reason",
+    heading: ["Reason", ""],
+    measure: "text",
+    kind: "input",
+    width: 46,
+    note: "Why the automatic value does not do: what on the plot speaks for this one.",
+  },
 ];
 
 /** Rows of the table; a printed page holds half of them. */
 export const PICK_ROWS = 48;
 
-export const PICK_TABLE: Table = { rows: PICK_ROWS, columns: COLUMNS, lines: 2 };
+export const PICK_TABLE: Table = { rows: PICK_ROWS, columns: COLUMNS };
 
 /** The columns that are typed, to ask a port for or to fill. */
 export const PICK_COLUMNS: readonly string[] = COLUMNS.filter(({ kind }) => kind === "input").map(({ name }) => name);

@@ -1,12 +1,13 @@
 /** Texts in full: what a person remarks, and what the reduction says of itself. */
+import { METHOD_WORDS } from "../reduction/curve/method-words";
 import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
 import { when, type Field } from "./field";
 import { text } from "./form-fields";
 import { SOLIDS, SPECIMEN_CALL } from "./formulas";
 import { IN_SITU, ofField, QUALITY_CALL } from "./results";
 
-/** Texts across the page of remarks. Each formula gives one value: Excel lets no array stand in merged cells. */
-export const REMARKS: readonly Field[] = [
+/** What a person remarks: the last of the form, across it. */
+export const TYPED_REMARKS: readonly Field[] = [
   {
     ...text("deviations", "Deviations", "Every departure from the standard, with the reason; none is said too."),
     lines: 3,
@@ -15,6 +16,10 @@ export const REMARKS: readonly Field[] = [
     ...text("test_remarks", "Test remarks", "Disturbance, shells, seams, anything else a reader must know."),
     lines: 3,
   },
+];
+
+/** What the reduction says, on a page beside the results. Each formula gives one value: Excel lets no array stand in merged cells. */
+export const REMARKS: readonly Field[] = [
   {
     name: "specimen_remark",
     label: "On the specimen",
@@ -42,7 +47,7 @@ export const REMARKS: readonly Field[] = [
     label: "On every method",
     measure: "text",
     kind: "remark",
-    formula: '=IF(COUNT({void_ratio_curve})=0,"",IFERROR(VLOOKUP("verdict",{preconsolidation_spread},2,FALSE),""))',
+    formula: '=IF(COUNT({void_ratio_curve})=0,"",IFERROR(VLOOKUP("Together",{preconsolidation_spread},3,FALSE),""))',
     note: "How far the methods agree.",
     lines: 2,
   },
@@ -52,7 +57,7 @@ export const REMARKS: readonly Field[] = [
     measure: "text",
     kind: "remark",
     formula: `=IF(COUNT({void_ratio_curve})=0,"",IFERROR(${METHOD_NAMES.map(
-      (method) => `"${method}: "&VLOOKUP("${method}",{preconsolidation_spread},3,FALSE)`,
+      (method) => `"${METHOD_WORDS[method]}: "&VLOOKUP("${METHOD_WORDS[method]}",{preconsolidation_spread},3,FALSE)`,
     ).join('&"; "&')},""))`,
     note: "What each method used of the curve, or why it has no answer.",
     lines: 4,

@@ -1,6 +1,6 @@
 /** What is worked out: the specimen, the compression curve, the preconsolidation stress by every method, the quality of the sample. */
 import { when, type Field, type Spill } from "./field";
-import { input, result } from "./form-fields";
+import { result } from "./form-fields";
 import { atLoad, CURVE, DRY, DRY_MASS, ofCurve, rounded, SPECIMEN_CALL } from "./formulas";
 import type { Measure } from "./measures";
 
@@ -21,12 +21,6 @@ export const INUNDATION: readonly Field[] = [
     "strain",
     `=IF({seating_mark}="inundated","",IFERROR(IF(INDEX({strain_end},${INUNDATED})="","",INDEX({strain_end},${INUNDATED})-IF(INDEX({load_number},${INUNDATED})=1,0,${atLoad("strain_end", `INDEX({load_number},${INUNDATED})-1`)})),""))`,
     "Strain at the end of the inundated load less that of the load before; negative where the specimen swelled. Inundate under a load of its own to see swell or collapse alone; blank where the water was added under the seating stress.",
-  ),
-  input(
-    "swelling_pressure",
-    "Swelling pressure",
-    "stress",
-    "Stress that held the height on inundation, where it was measured.",
   ),
 ];
 
@@ -296,7 +290,7 @@ export const CHECKS: readonly Field[] = [
 export const SPREAD: Spill = {
   name: "preconsolidation_spread",
   label: "Preconsolidation stress by every method",
-  formula: ofCurve(`PRECONSOLIDATION_SPREAD(${CURVE},"e",{void_ratio_initial})`),
+  formula: ofCurve(`PRECONSOLIDATION_SPREAD(${CURVE},"e",{void_ratio_initial},"words")`),
   note: "One formula spills the table: every method's stress with the points it used, then median, spread and interval.",
   measure: "stress",
   spills: [...Array<Measure>(7).fill("stress"), "percent", "stress", "stress", "text", "text"],

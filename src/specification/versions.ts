@@ -1,7 +1,7 @@
 /** Which data sheet this is, and what came with each version of it. */
 import project from "../../package.json";
 
-export const TEMPLATE_VERSION = 4;
+export const TEMPLATE_VERSION = 5;
 export const ADD_IN_VERSION = project.version;
 
 /** What a version brought: in sentences, and the names that older sheets do not have. */
@@ -12,6 +12,14 @@ export interface News {
 }
 
 export const NEWS: readonly News[] = [
+  {
+    version: 5,
+    sentences: [
+      "The form follows the work: ring, sizes and masses, trimmings, apparatus, choices, loads, readings; results and remarks stand on pages to the right of it, picks by hand to the right of the readings.",
+      "Methods and picks are given in words (Pacheco Silva, straight part from); the short names of older sheets are understood as before.",
+    ],
+    names: [],
+  },
   {
     version: 4,
     sentences: [

@@ -5,6 +5,7 @@ import { demoTest } from "../../src/datasheet/demo-test";
 import { columnsFor, TARGET_NAMES, targetOf } from "../../src/exchange/logger/target";
 import { readRecord } from "../../src/record/record";
 import { LOAD_RESULTS, RESULTS } from "../../src/record/names";
+import { PICK_TABLE } from "../../src/specification/pick-table";
 import { toXlsx } from "../../src/datasheet/xlsx";
 import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
 import type { Box, SheetPlan } from "../../src/workbook/port";
@@ -23,8 +24,11 @@ async function open(plan: SheetPlan) {
     port,
     sheet,
     putIn: (row: number, quantity = 1) => dispatch("ADD_COLUMNS_ROWS", { base: row, quantity, position: "before" }),
-    takeOut: (first: number, rows = 1) =>
-      dispatch("REMOVE_COLUMNS_ROWS", { elements: Array.from({ length: rows }, (_, index) => first + index) }),
+    takeOut: (first: number, count = 1, dimension: "ROW" | "COL" = "ROW") =>
+      dispatch("REMOVE_COLUMNS_ROWS", {
+        dimension,
+        elements: Array.from({ length: count }, (_, index) => first + index),
+      }),
     named: (names: readonly string[]) => port.readNames(sheet, names),
     findings: async () =>
       checkSheet(await port.listNames(sheet), await port.readNames(sheet, CHECKED_NAMES)).findings.map(
@@ -181,10 +185,9 @@ describe("rows put in and taken out", () => {
     expect(await findings()).toEqual([]);
   });
 
-  test("the whole table of picks taken out: the readings decide, and the check says what is gone", async () => {
+  test("the columns of the picks taken out: the readings decide, and the check says what is gone", async () => {
     const { takeOut, named, boxOfName, findings } = await open(filled);
-    const { row, rows } = await boxOfName("pick_load");
-    takeOut(row, rows);
+    takeOut((await boxOfName("pick_load")).col, PICK_TABLE.columns.length, "COL");
     const curve = ["log_d100", "root_d90", "load_method", "cv_chosen", "load_remark"];
     const bare = await open(demoSheet("SI"));
     expect(await named(curve)).toEqual(await bare.named(curve));

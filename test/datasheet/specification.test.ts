@@ -167,13 +167,49 @@ test("no two tables of inputs share rows: the Tab key goes through one, then the
 
 test("texts that may be long are broken into lines within the page, and their rows have room", () => {
   const { names, cells, merges, rowHeights } = blankSheet("SI");
-  for (const name of ["deviations", "test_remarks", "specimen_remark", "remarks_on_loads", "pick_reason"]) {
+  for (const name of ["deviations", "test_remarks", "specimen_remark", "remarks_on_loads"]) {
     const { row, col } = names[name];
     expect([name, cells.find((cell) => cell.row === row && cell.col === col)?.wrap]).toEqual([name, true]);
     const merge = merges.find((box) => box.row === row && box.col === col)!;
-    expect([name, merge.cols >= 6, merge.col + merge.cols <= 16]).toEqual([name, true, true]);
-    expect([name, (rowHeights?.[row] ?? 0) >= 20, (rowHeights?.[row] ?? 0) < 409]).toEqual([name, true, true]);
+    expect([name, merge.cols >= 6, (merge.col % 16) + merge.cols <= 16]).toEqual([name, true, true]);
+    const height = merge.rows > 1 ? 12.75 * merge.rows : (rowHeights?.[row] ?? 0);
+    expect([name, height >= 20, height < 409]).toEqual([name, true, true]);
   }
+});
+
+test("the reason of a pick has nothing on its right, so that a long one runs on", () => {
+  const { names, cells } = blankSheet("SI");
+  const { row, rows, col } = names.pick_reason;
+  expect(cells.filter((cell) => cell.row >= row && cell.row < row + rows && cell.col > col)).toEqual([]);
+});
+
+describe("the form", () => {
+  const { names } = blankSheet("SI");
+  const row = (name: string) => names[name].row;
+
+  test("is in the order of the work", () => {
+    const order = ["project", "ring_number", "diameter", "ring_and_wet_before", "tin_mass", "frame_number"];
+    order.push("dial_factor", "zero_reading", "apparatus_stress", "in_situ_stress", "deviations", "load_stress");
+    order.push("times_01");
+    const rows = order.map(row);
+    expect([...rows].sort((a, b) => a - b)).toEqual(rows);
+  });
+
+  test("has its picks beside the readings, its results and remarks beside itself", () => {
+    expect(row("pick_load")).toBe(row("times_01"));
+    expect(names.pick_load.col).toBeGreaterThan(names.readings_24.col);
+    expect(row("preconsolidation_stress")).toBeLessThan(row("diameter"));
+    expect(row("remarks_on_loads")).toBeLessThan(row("load_stress"));
+    // Version 4 had the first reading in row 184.
+    expect(row("times_01")).toBeLessThan(120);
+  });
+
+  test("has no table of results in the rows of its own tables: rows may be taken out of these", () => {
+    const { cells } = blankSheet("SI");
+    for (const table of ["tin_mass", "apparatus_stress"])
+      for (let r = row(table); r < row(table) + names[table].rows; r++)
+        expect(cells.filter((cell) => cell.row === r && cell.col >= 16)).toEqual([]);
+  });
 });
 
 describe("the fields", () => {

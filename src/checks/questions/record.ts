@@ -2,6 +2,7 @@
  * Questions about the record itself: shown values against recalculated ones, missing cells, signatures, and reasons of
  * changes.
  */
+import { pickSaid } from "../../reduction/increment/constructions/picks";
 import { cellNamed, type LoadResultName, type WordName, type ResultName, type TestRecord } from "../../record/record";
 import type { LogTime } from "../../reduction/increment/constructions/log-time";
 import type { RootTime } from "../../reduction/increment/constructions/root-time";
@@ -270,7 +271,7 @@ export const RECORD_CHECKS = [
 function replaced({ of, pick }: TestRecord["overrides"][number]): Message {
   if (!pick) return asTyped(of);
   const { row, load, before, after } = pick;
-  const what = { ...say`${verbatim(pick.of)} of load ${load}`, load };
+  const what = { ...say`${pickSaid(pick.of)} of load ${load}`, load };
   return before === undefined
     ? say`${what} (now ${typed(after)}, row ${row} of the picks)`
     : say`${what} (${typed(before)} to ${typed(after)}, row ${row} of the picks)`;

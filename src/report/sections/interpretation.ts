@@ -1,5 +1,6 @@
 /** The indices with the stresses that they were read from, and the preconsolidation stress by every method. */
 import { METHOD_NAMES, type MethodName } from "../../reduction/curve/preconsolidation";
+import { spreadRowNamed } from "../../reduction/curve/method-words";
 import type { Index } from "../../reduction/curve/indices";
 import { english, say, type Message } from "../../reduction/message";
 import type { Outcome } from "../../reduction/outcome";
@@ -48,7 +49,7 @@ const OVER = say`greatest less least, over the median`;
 /** The row of a method in the table, from 0; undefined if the table has no such row. */
 export function rowOfMethod(cells: DataCells, method: MethodName): number | undefined {
   const given = cells.source.values.preconsolidation_spread ?? [];
-  const row = given.findIndex(([label]) => label === method);
+  const row = given.findIndex(([label]) => spreadRowNamed(String(label)) === method);
   return row < 0 ? undefined : row;
 }
 
@@ -60,13 +61,17 @@ const inSpread = (cells: DataCells, row: number): string =>
 function line(cells: DataCells, row: number, format: string): Block[] {
   const given = cells.source.values.preconsolidation_spread ?? [];
   const words = (col: number): string => String(given[row]?.[col] ?? "");
-  const name = words(0);
+  const name = spreadRowNamed(words(0));
   const label = METHOD_NAMES.find((method) => method === name);
   const called = label ? METHOD_WORDS[label] : OTHER_ROWS[name];
-  const lead = called ? cells.words(called) : name;
+  const lead = called ? cells.words(called) : words(0);
   // The verdict may be long: it is a snapshot, in as many lines as it needs.
   if (/^(verdict|remark)$/.test(name))
-    return paragraph(inLanguage(cells, words(1), messageFor(cells, name)) || NOTHING, { col: 3, lead, kind: "remark" });
+    return paragraph(inLanguage(cells, words(1) || words(2), messageFor(cells, name)) || NOTHING, {
+      col: 3,
+      lead,
+      kind: "remark",
+    });
   const usual = name === "spread" ? OVER : RANGE;
   const said = inLanguage(cells, words(2), messageFor(cells, name) ?? usual);
   const [first, ...others] = paragraph(said || NOTHING, { col: 5, kind: "remark" });

@@ -1,4 +1,5 @@
 /** The parts of the report that are text: changes by hand, checks, methods, remarks, cautions, missing items. */
+import { pickSaid } from "../../reduction/increment/constructions/picks";
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import { listed, say, verbatim, type Message, type Verbatim } from "../../reduction/message";
@@ -66,7 +67,7 @@ export function byHand(cells: DataCells): Block[] {
   const key = ({ load, of }: RecordedPick) => `${load} ${of}`;
   const lines = picks.map((pick, index) => {
     const ruled = picks.slice(index + 1).some((later) => key(later) === key(pick));
-    const what = say`Load ${said(pick.load)}, ${said(pick.of)}: ${said(pick.before)} was replaced by ${said(pick.after)}. Reason: ${said(pick.reason)}. By ${said(pick.by)}, ${said(pick.when)}.`;
+    const what = say`Load ${said(pick.load)}, ${pick.of ? pickSaid(pick.of) : said(pick.of)}: ${said(pick.before)} was replaced by ${said(pick.after)}. Reason: ${said(pick.reason)}. By ${said(pick.by)}, ${said(pick.when)}.`;
     return t(ruled ? say`${what} Replaced again below.` : what);
   });
   // Overrides in columns of the firm. The overrides also list the picks, which are shown above in more detail.

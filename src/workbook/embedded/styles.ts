@@ -1,5 +1,5 @@
 /** The look of each kind of cell in the engine. */
-import { fromLooks } from "../look";
+import { FONT, fromLooks } from "../look";
 
 export interface EngineStyle {
   readonly bold?: boolean;
@@ -20,7 +20,7 @@ export interface EngineBorder {
 export const STYLES = fromLooks(({ bold, italic, size, ink, fill }): EngineStyle => ({
   ...(bold && { bold }),
   ...(italic && { italic }),
-  ...(size && { fontSize: size }),
+  fontSize: size ?? FONT.size,
   ...(fill && { fillColor: fill }),
   textColor: ink,
 }));

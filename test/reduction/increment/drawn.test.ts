@@ -80,22 +80,22 @@ describe("log time", () => {
     const picked = drawn(BY_HAND, readings, { pair_at: 0.5, tangent_from: 4, tangent_to: 15 }).logTime;
     expect(value(picked).d0).toBeCloseTo(2 * at(0.5) - at(2), 9);
     expect(value(picked).tangent.slope).toBeCloseTo(ruler(pointsOn(Math.log10, 4, 15)).slope, 9);
-    expect(remarks(picked)).toMatch(/picked by hand: pair_at = 0.5, tangent_from = 4, tangent_to = 15/);
+    expect(remarks(picked)).toMatch(/picked by hand: 4:1 pair at = 0.5, tangent from = 4, tangent to = 15/);
     const aided = value(reduceIncrement(BY_HAND, readings, { pair_at: 0.5, tangent_from: 4, tangent_to: 15 }).logTime);
     expect(aided.d0).toBeCloseTo(2 * at(0.5) - at(2), 0);
     expect(aided.tangent.slope).toBeCloseTo(ruler(pointsOn(Math.log10, 4, 15)).slope, 9);
   });
 
   test.each<[Picks, RegExp]>([
-    [{ pair_at: 0.05 }, /picked pair_at \(0.05 min\) and four times it must lie within the readings/],
-    [{ pair_at: 400 }, /picked pair_at \(400 min\) and four times it must lie within the readings/],
+    [{ pair_at: 0.05 }, /picked 4:1 pair at 0.05 min and four times it must lie within the readings/],
+    [{ pair_at: 400 }, /picked 4:1 pair at 400 min and four times it must lie within the readings/],
     [{ pair_at: -1 }, /picked pair_at is negative: give minutes/],
     [{ tangent_from: 4, tangent_to: 7 }, /picked tangent \(4 to 7 min\) holds 1 reading: it needs 2/],
     [
       { tangent_from: 240, tail_from: 240, tangent_to: 1440 },
       /the tangent and the tail do not cross .* or a later tail/,
     ],
-    [{ tangent_from: 9, tangent_to: 4 }, /tangent_from \(9 min\) must come before tangent_to/],
+    [{ tangent_from: 9, tangent_to: 4 }, /tangent from \(9 min\) must come before tangent to/],
   ])("picks that contradict the readings are refused: %j", (picks, message) => {
     const { logTime } = drawn(BY_HAND, readings, picks);
     expect(logTime).toMatchObject({ ok: false, fault: "input" });

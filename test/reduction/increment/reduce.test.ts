@@ -292,7 +292,7 @@ describe("picks by hand", () => {
     });
     expect(value(rootTime).straight).toMatchObject({ from: 0.5, to: 4 });
     expect(value(logTime).tail).toMatchObject({ from: 120, to: 1000 });
-    expect(remarks(rootTime)).toMatch(/picked by hand: straight_from = 0.5, straight_to = 4/);
+    expect(remarks(rootTime)).toMatch(/picked by hand: straight part from = 0.5, straight part to = 4/);
   });
   test("a picked d100 lets an unfinished curve be reduced", () => {
     const { logTime } = reduceIncrement(BY_HAND.slice(0, 8), readings.slice(0, 8), { d100: 1.85 });

@@ -8,6 +8,7 @@ import { formatOf, unitCellOf, type Measure, type System } from "../../../specif
 import { cellCalled, type NamedValues, type TestRecord } from "../../../record/record";
 import type { ResultName } from "../../../record/names";
 import { loadSteps } from "../../../reduction/curve/loads";
+import { methodNamed } from "../../../reduction/curve/method-words";
 import { METHOD_NAMES, type MethodName } from "../../../reduction/curve/preconsolidation";
 import { remarkOfLoad, remarkOfTest } from "../../../record/sheet-remarks";
 import { interpretationSpread } from "../../../reduction/uncertainty";
@@ -181,7 +182,7 @@ const lineOf = (cells: Cells, name: ResultName, needs: readonly string[]): Line 
 function spreadOf(cells: Cells): MethodSpread | undefined {
   const rows = cells.values.preconsolidation_spread ?? [];
   const methods = METHOD_NAMES.map((method) => {
-    const row = rows.findIndex(([label]) => label === method);
+    const row = rows.findIndex(([label]) => methodNamed(String(label)) === method);
     return { method, shown: row < 0 ? undefined : cells.shown("preconsolidation_spread", row, 1) };
   });
   const found = methods.flatMap(({ shown }) => shown ?? []);

@@ -9,6 +9,7 @@ import {
   AUTOMATIC,
   METHOD_PICK,
   PICK_NAMES,
+  PICK_WORDS,
   standingRows,
   type PickName,
   type Picks,
@@ -122,7 +123,7 @@ export function cellsOfChanges(
   const column = (value: (change: Change) => CellValue) => [...above, ...changes.map(value)];
   return {
     pick_load: column(() => load),
-    pick_of: column(({ of }) => of),
+    pick_of: column(({ of }) => (of === METHOD_PICK ? of : PICK_WORDS[of])),
     pick_before: column(({ before }) => before),
     pick_after: column(({ after }) => after),
     pick_reason: column(() => reason),

@@ -133,7 +133,7 @@ export function pairOfReadings(
   const picked = picks.pair_at;
   if (picked !== undefined && !(picked >= firstOf(times) && 4 * picked <= last))
     return badInput(
-      say`the picked pair_at (${picked} min) and four times it must lie within the readings (${shown(firstOf(times))} to ${shown(last)} min)`,
+      say`the picked 4:1 pair at ${picked} min and four times it must lie within the readings (${shown(firstOf(times))} to ${shown(last)} min)`,
     );
   const before = (U: number) => times.filter((t) => t >= from && degreeOfConsolidation(4 * fit.rate * t) <= U);
   const isPair = (t: number) => times.some((other) => Math.abs(other / (4 * t) - 1) <= FOUR_TO_ONE);

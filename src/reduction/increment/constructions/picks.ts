@@ -2,7 +2,7 @@
  * Picks by hand: values that replace the automatic choices of the constructions. Readings in the reading unit, times in
  * minutes.
  */
-import { say, verbatim, listed, type Message } from "../../message";
+import { say, verbatim, listed, type Message, type Verbatim } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 
 export const PICK_NAMES = [
@@ -20,11 +20,50 @@ export const PICK_NAMES = [
 export type PickName = (typeof PICK_NAMES)[number];
 export type Picks = Readonly<Partial<Record<PickName, number>>>;
 
+/** The picks in the trade's words, for people; whoever reads a table of picks understands these and the short names alike. */
+export const PICK_WORDS: Readonly<Record<PickName, string>> = {
+  d0: "d0",
+  d100: "d100",
+  d90: "d90",
+  straight_from: "straight part from",
+  straight_to: "straight part to",
+  tail_from: "tail from",
+  tail_to: "tail to",
+  pair_at: "4:1 pair at",
+  tangent_from: "tangent from",
+  tangent_to: "tangent to",
+};
+
+const isPickName = (of: string): of is PickName => (PICK_NAMES as readonly string[]).includes(of);
+
+/** The same as messages. */
+const PICK_SAID: Readonly<Record<PickName, Message>> = {
+  d0: say`d0`,
+  d100: say`d100`,
+  d90: say`d90`,
+  straight_from: say`straight part from`,
+  straight_to: say`straight part to`,
+  tail_from: say`tail from`,
+  tail_to: say`tail to`,
+  pair_at: say`4:1 pair at`,
+  tangent_from: say`tangent from`,
+  tangent_to: say`tangent to`,
+};
+
+/** A pick as a message, by its short name; a name that is none as it is. */
+export const pickSaid = (of: string): Message | Verbatim => (isPickName(of) ? PICK_SAID[of] : verbatim(of));
+
+/** The short name of a pick that a text gives in words; any other text as it is, in lower case. */
+export function pickNamed(text: string): string {
+  const word = text.trim().toLowerCase();
+  return PICK_NAMES.find((name) => PICK_WORDS[name] === word) ?? word;
+}
+
 /** The remark that names the picks by hand among the names that a method uses; none if nothing was picked. */
 export function pickRemarks(picks: Picks, names: readonly PickName[]): Message[] {
   const used = names.filter((name) => picks[name] !== undefined);
   return used.length
-    ? [say`picked by hand: ${listed(used.map((name) => say`${verbatim(name)} = ${picks[name] ?? 0}`))}`]
+    ? [say`picked by hand: ${listed(used.map((name) => say`${PICK_SAID[name]} = ${picks[name] ?? 0}`))}`]
     : [];
 }
 
@@ -32,7 +71,7 @@ const SPANS = { straight: say`straight span`, tail: say`tail span`, tangent: say
 
 /** Refuses spans of time that run backwards, and times before the load. */
 export function checkPicks(picks: Picks): Outcome<Picks> {
-  if ((picks.pair_at ?? 0) < 0) return badInput(say`the picked pair_at is negative: give minutes`);
+  if ((picks.pair_at ?? 0) < 0) return badInput(say`the picked 4:1 pair has a negative time: give minutes`);
   for (const span of ["straight", "tail", "tangent"] as const) {
     const from = picks[`${span}_from`];
     const to = picks[`${span}_to`];
@@ -40,7 +79,7 @@ export function checkPicks(picks: Picks): Outcome<Picks> {
       return badInput(say`the picked ${SPANS[span]} has a negative time: give minutes`);
     if (from !== undefined && to !== undefined && from >= to)
       return badInput(
-        say`the picked ${verbatim(`${span}_from`)} (${from} min) must come before ${verbatim(`${span}_to`)} (${to} min)`,
+        say`the picked ${PICK_SAID[`${span}_from`]} (${from} min) must come before ${PICK_SAID[`${span}_to`]} (${to} min)`,
       );
   }
   return given(picks);
@@ -68,7 +107,7 @@ const word = (value: number | string | undefined): string =>
     .toLowerCase();
 
 /**
- * The rows that count for a load, by the pick in lower case: the last row of each pick. A row that says "automatic"
+ * The rows that count for a load, by the short name of the pick: the last row of each pick. A row that says "automatic"
  * cancels the earlier rows of its pick; a row without a value (blank or 0) is unfinished and does not count.
  * @example [...standingRows([{ load: 3, of: "d0", after: 12 }, { load: 3, of: "d0", after: 13 }], 3).values()] // [{ load: 3, of: "d0",
  *   after: 13 }]
@@ -76,7 +115,7 @@ const word = (value: number | string | undefined): string =>
 export function standingRows<T extends PickRow>(rows: readonly T[], load: number): Map<string, T> {
   const standing = new Map<string, T>();
   for (const row of rows) {
-    const [of, after] = [word(row.of), word(row.after)];
+    const [of, after] = [pickNamed(row.of ?? ""), word(row.after)];
     if (row.load !== load || of === "" || of === "0" || after === "" || after === "0") continue;
     standing.delete(of);
     if (after !== AUTOMATIC) standing.set(of, row);

@@ -92,11 +92,21 @@ export const increment: Readonly<Record<string, string>> = {
 
   // Picks.
   "picked by hand: {0}": "von Hand festgelegt: {0}",
+  d0: "d0",
+  d90: "d90",
+  d100: "d100",
+  "straight part from": "gerades Stück von",
+  "straight part to": "gerades Stück bis",
+  "tail from": "Kriechast von",
+  "tail to": "Kriechast bis",
+  "4:1 pair at": "Paar 4:1 bei",
+  "tangent from": "Tangente von",
+  "tangent to": "Tangente bis",
   "{0} = {1}": "{0} = {1}",
   "straight span": "Spanne des geraden Stücks",
   "tail span": "Spanne des Kriechasts",
   "tangent span": "Spanne der Wendetangente",
-  "the picked pair_at is negative: give minutes": "das festgelegte pair_at ist negativ: Minuten angeben",
+  "the picked 4:1 pair has a negative time: give minutes": "das festgelegte Paar 4:1 hat eine negative Zeit: Minuten angeben",
   "the picked {0} has a negative time: give minutes": "festgelegte {0}: eine Zeit ist negativ; Minuten angeben",
   "the picked {0} ({1} min) must come before {2} ({3} min)":
     "das festgelegte {0} ({1} min) muss vor {2} ({3} min) liegen",
@@ -124,8 +134,8 @@ export const increment: Readonly<Record<string, string>> = {
   "log time as drawn: by the picks": "log. Zeit, wie gezeichnet: nach den Festlegungen",
   "the 4:1 pairs of the early parabola give d0 from {0} to {1}, {2} apart: bedding, slow loading or a late start of the clock":
     "die Paare 4:1 der Anfangsparabel geben d0 von {0} bis {1}, um {2} auseinander: Bettung, langsames Belasten oder eine zu spät gestartete Uhr",
-  "the picked pair_at ({0} min) and four times it must lie within the readings ({1} to {2} min)":
-    "das festgelegte pair_at ({0} min) und sein Vierfaches müssen innerhalb der Ablesungen liegen ({1} bis {2} min)",
+  "the picked 4:1 pair at {0} min and four times it must lie within the readings ({1} to {2} min)":
+    "die festgelegte erste Zeit des Paars 4:1 ({0} min) und ihr Vierfaches müssen innerhalb der Ablesungen liegen ({1} bis {2} min)",
   "no reading and four times its time lie before half of primary compression; read earlier, or pick d0":
     "keine Ablesung liegt samt der vierfachen Zeit vor der halben Primärsetzung; früher ablesen oder d0 festlegen",
   "the 4:1 pair reaches {0} % of primary compression: d0 is uncertain":

@@ -1,0 +1,63 @@
+/** No label, heading, unit or word of a list is cut off by its column or by the cell beside it. */
+import { blankSheet, demoSheet } from "../../src/datasheet";
+import { cellAddress } from "../../src/workbook/address";
+import { charactersToPixels } from "../../src/workbook/embedded/styles";
+import type { CellPlan, SheetPlan } from "../../src/workbook/port";
+import { textWidth } from "./text-width";
+
+/** Pixels between a text and the edges of its cell, both sides together; and those of the arrow of a list. */
+const MARGIN = 8;
+const ARROW = 18;
+
+const isBlank = ({ value, formula, kind }: CellPlan): boolean =>
+  (value === undefined || value === "") && formula === undefined && kind !== "input" && kind !== "result";
+
+/** Pixels that the text of a cell has: its own columns, and to the side away from its alignment those that are blank. */
+function roomOf(plan: SheetPlan, cell: CellPlan): number {
+  const at = new Map(plan.cells.map((one) => [cellAddress(one.row, one.col), one]));
+  const merge = plan.merges.find(({ row, col }) => row === cell.row && col === cell.col);
+  const columns = Array.from({ length: merge?.cols ?? 1 }, (_, index) => cell.col + index);
+  const isOpen = (col: number): boolean => {
+    const beside = at.get(cellAddress(cell.row, col));
+    const isMerged = plan.merges.some((box) => box.row === cell.row && col >= box.col && col < box.col + box.cols);
+    return col >= 0 && col < plan.cols && !isMerged && (beside === undefined || isBlank(beside));
+  };
+  if (!merge && !cell.choices && cell.align !== "center") {
+    const step = cell.align === "right" ? -1 : 1;
+    // A heading keeps to its own column where the headings beside it have their own words.
+    for (let col = cell.col + step; isOpen(col); col += step) columns.push(col);
+  }
+  return columns.reduce((sum, col) => sum + charactersToPixels(plan.columnWidths[col]), 0);
+}
+
+const textsOf = ({ value, choices = [] }: CellPlan): string[] => [
+  ...(typeof value === "string" && value !== "" ? [value] : []),
+  ...choices,
+];
+
+describe.each([
+  ["blank", blankSheet("SI")],
+  ["blank, few loads", blankSheet("US", { loads: 6 })],
+  ["US demonstration", demoSheet("US")],
+])("%s", (_, plan) => {
+  test("every text has room", () => {
+    const said = plan.cells.filter(({ kind, wrap }) => kind !== "title" && kind !== "note" && !wrap);
+    const cut = said.flatMap((cell) => {
+      const texts = textsOf(cell);
+      if (texts.length === 0) return [];
+      const room = roomOf(plan, cell) - MARGIN - (cell.choices ? ARROW : 0);
+      const weight = cell.kind === "heading" || cell.kind === "result" ? "bold" : "regular";
+      return texts
+        .filter((text) => textWidth(text, weight) > room)
+        .map((text) => `${cellAddress(cell.row, cell.col)} "${text}": ${textWidth(text, weight)} of ${room} pixels`);
+    });
+    expect(cut).toEqual([]);
+  });
+});
+
+test("the whole form is seen beside the pane in a window of 1440 pixels", () => {
+  const { columnWidths } = blankSheet("SI");
+  const form = Array.from({ length: 16 }, (_, col) => charactersToPixels(columnWidths[col]));
+  // 1440 less the pane with its divider (407), the row numbers (48) and the scroll bar (15).
+  expect(form.reduce((sum, width) => sum + width, 0)).toBeLessThanOrEqual(970);
+});
