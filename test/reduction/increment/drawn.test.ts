@@ -89,7 +89,7 @@ describe("log time", () => {
   test.each<[Picks, RegExp]>([
     [{ pair_at: 0.05 }, /picked 4:1 pair at 0.05 min and four times it must lie within the readings/],
     [{ pair_at: 400 }, /picked 4:1 pair at 400 min and four times it must lie within the readings/],
-    [{ pair_at: -1 }, /picked pair_at is negative: give minutes/],
+    [{ pair_at: -1 }, /picked 4:1 pair has a negative time: give minutes/],
     [{ tangent_from: 4, tangent_to: 7 }, /picked tangent \(4 to 7 min\) holds 1 reading: it needs 2/],
     [
       { tangent_from: 240, tail_from: 240, tangent_to: 1440 },
