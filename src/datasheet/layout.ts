@@ -37,7 +37,7 @@ const READING_ROWS = 2000;
 const RESULTS_PAGE = 1;
 const REMARKS_PAGE = 2;
 /** Characters of the form's columns: it is seen whole beside the pane in a window of 1440 pixels (970 are left for it). */
-const FORM_WIDTHS = [6.8, 7.6, 10.6, 10, 7.5, 7.3, 8.6, 7.3, 8.3, 7.3, 6.3, 8.4, 6.8, 7.3, 8.4, 8.4];
+const FORM_WIDTHS = [6.8, 7.6, 10.6, 10, 7.5, 7.3, 8.6, 7.3, 8.3, 7.3, 6.1, 8.4, 7, 7.3, 8.4, 8.4];
 /** Characters of any other column, but for that of the methods of preconsolidation stress. */
 const WIDTH = 9.5;
 const METHODS_WIDTH = 12.5;

@@ -111,7 +111,15 @@ export const PICK_ROWS = 48;
 export const PICK_TABLE: Table = { rows: PICK_ROWS, columns: COLUMNS };
 
 /** The columns that are typed, to ask a port for or to fill. */
-export const PICK_COLUMNS: readonly string[] = COLUMNS.filter(({ kind }) => kind === "input").map(({ name }) => name);
+export const PICK_COLUMNS: readonly string[] = [
+  "pick_load",
+  "pick_of",
+  "pick_before",
+  "pick_after",
+  "pick_reason",
+  "pick_by",
+  "pick_when",
+];
 
 /** The picks that count for the constructions of a load. A value that is no number is left out: the sheet's own cell refuses it. */
 export function picksOfLoad(picks: readonly RecordedPick[], load: number): Picks {

@@ -281,8 +281,8 @@ describe("the deflection of the apparatus is that since the seating stress", () 
   test("a seating stress below the table is refused where the table ends, and every load says what to enter", async () => {
     const sheet = await sheetOf({ seating_stress: 2 });
     const { row, col } = blankSheet("SI").names.apparatus_deflection_seating;
-    expect(sheet.errors[0]).toMatch(
-      new RegExp(`^${cellAddress(row, col)} #N/A the stress 2 is below the calibrated range`),
+    expect(sheet.errors).toContainEqual(
+      expect.stringMatching(new RegExp(`^${cellAddress(row, col)} #N/A the stress 2 is below the calibrated range`)),
     );
     expect(deducted(sheet)).toEqual(Array(5).fill("#N/A"));
     expect(sheet.value("load_remark", 1)).toMatch(
@@ -424,7 +424,7 @@ test("the height of cv is that half way between d0 and d100 of its own construct
 test("what each method used of the curve, and why one has no answer, stands in full", async () => {
   const sheet = await calculate(demoSheet("SI"));
   expect(sheet.value("methods_remark")).toMatch(
-    /^casagrande: recompression [^;]+; work: .*; janbu: the load steps about yield/,
+    /^Casagrande: recompression [^;]+; Work: .*; Janbu: the load steps about yield/,
   );
 });
 
@@ -439,7 +439,7 @@ test("Pacheco Silva's construction on the sheet begins at e0", async () => {
   };
   const names = [...Array(12).keys()].map((row) => sheet.value("preconsolidation_spread", row));
   const { row, col } = blankSheet("SI").names.preconsolidation_spread;
-  const onSheet = sheet.values.get(cellAddress(row + names.indexOf("pacheco_silva"), col + 1)) as number;
+  const onSheet = sheet.values.get(cellAddress(row + names.indexOf("Pacheco Silva"), col + 1)) as number;
   // A first row without stress says what the specimen was before loading.
   expect(onSheet).toBeCloseTo(read(testCurve([null, ...stresses], [e0, ...curve], "e")), 9);
   // Without e0 the construction reads higher, on this curve by 1.6 %.

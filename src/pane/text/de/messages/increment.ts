@@ -106,7 +106,8 @@ export const increment: Readonly<Record<string, string>> = {
   "straight span": "Spanne des geraden Stücks",
   "tail span": "Spanne des Kriechasts",
   "tangent span": "Spanne der Wendetangente",
-  "the picked 4:1 pair has a negative time: give minutes": "das festgelegte Paar 4:1 hat eine negative Zeit: Minuten angeben",
+  "the picked 4:1 pair has a negative time: give minutes":
+    "das festgelegte Paar 4:1 hat eine negative Zeit: Minuten angeben",
   "the picked {0} has a negative time: give minutes": "festgelegte {0}: eine Zeit ist negativ; Minuten angeben",
   "the picked {0} ({1} min) must come before {2} ({3} min)":
     "das festgelegte {0} ({1} min) muss vor {2} ({3} min) liegen",
