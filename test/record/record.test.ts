@@ -1,4 +1,4 @@
-/** A record read back from the calculated demonstration, and from sheets that lack or spoil some of it. */
+/** A record read from the calculated demonstration, and from sheets that lack names or hold unusable values. */
 import { blankSheet, demoSheet, FIELDS, type System } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
 import { HAND_TIMES } from "../../src/specification/load-table";
@@ -25,7 +25,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(record.faults).toEqual([]);
   });
 
-  test("gives the typed numbers, converted once", () => {
+  test("has the typed numbers, converted once", () => {
     const { numbers } = record;
     const cell = (name: string) => typed.cells[name] as number;
     expect(numbers.diameter).toBeCloseTo(convert(cell("diameter"), "length", length, "mm"), 9);
@@ -37,7 +37,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(numbers.zero_reading).toBe(cell("zero_reading"));
   });
 
-  test("gives words and dates as they stand", () => {
+  test("has words and dates unchanged", () => {
     expect(record.words).toMatchObject({
       project: "Example causeway (invented)",
       sample: "U7",
@@ -51,7 +51,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(record.words.tested_by).toBeUndefined();
   });
 
-  test("gives every load with its stress, mark, day and readings", () => {
+  test("has every load with its stress, mark, day and readings", () => {
     expect(record.loads.map((load) => load.number)).toEqual(typed.loads.map((_, index) => index + 1));
     record.loads.forEach((load, index) => {
       expect(load.stress).toBeCloseTo(convert(typed.loads[index], "stress", stress, "kPa"), 9);
@@ -63,7 +63,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(record.loads[1].started).toBe("2031-03-04");
   });
 
-  test("gives tins and the deflection table in their filled rows", () => {
+  test("has tins and the calibration table in their filled rows", () => {
     expect(record.tins.map(({ number }) => number)).toEqual(["T14", "T22", "T31"]);
     expect(record.tins[0].mass).toBe(21.35);
     expect(record.deflections).toHaveLength(11);
@@ -71,7 +71,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(record.deflections[10].unloading).toBeCloseTo(convert(last, "length", length, "mm"), 9);
   });
 
-  test("gives what the sheet shows, in the same units: the arithmetic of one follows from the other", () => {
+  test("has the results of the sheet, in the same units: one follows from another by arithmetic", () => {
     const { numbers, results, loads } = record;
     expect(results.dry_mass).toBeCloseTo(numbers.ring_and_dry! - numbers.ring_mass!, 9);
     expect(results.void_ratio_initial).toBeCloseTo(numbers.initial_height! / results.solids_height! - 1, 9);
@@ -79,7 +79,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(results.dry_density_initial).toBeCloseTo(results.dry_mass! / volume, 9);
     for (const { results: shown } of loads)
       expect(shown.height_end! + shown.corrected_deformation!).toBeCloseTo(numbers.initial_height!, 9);
-    // mv of the fourth load on its starting height, from the heights: 1/MPa is m2/MN.
+    // mv of the fourth load on the height at its start, from the heights: 1/MPa is m2/MN.
     const [before, load] = [loads[2], loads[3]];
     const squeeze = (before.results.height_end! - load.results.height_end!) / before.results.height_end!;
     expect(load.results.volume_compressibility).toBeCloseTo((1000 * squeeze) / (load.stress! - before.stress!), 9);
@@ -90,7 +90,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
 });
 
 describe("the names", () => {
-  test("of the types are those of the specification, and every field is in one of them", () => {
+  test("the types list the names of the specification, and every field is in one of them", () => {
     const read: string[] = [
       ...[names.NUMBERS, names.WORDS, names.RESULTS, names.REMARKS, names.LOAD_RESULTS, names.LOAD_WORDS].flat(),
       ..."tin_number tin_mass tin_and_wet tin_and_dry apparatus_stress apparatus_loading apparatus_unloading".split(
@@ -100,18 +100,18 @@ describe("the names", () => {
       ..."pick_load pick_of pick_before pick_after pick_reason pick_by pick_when".split(" "),
     ];
     const fields = FIELDS.map(({ name }) => name).filter((name) => !/^(times|readings)_\d\d$/.test(name));
-    // Worked out from the tins, by every method and from the picks: read from their inputs instead.
+    // Calculated from the tins, by every method, or from the picks: the record is read from their inputs instead.
     const unread = ["tin_water_content", "preconsolidation_spread", "pick_remark"];
     expect(read.sort()).toEqual(fields.filter((name) => !unread.includes(name)).sort());
   });
 
-  test("to ask a port for are those of the sheet, and the ones that a firm may add", () => {
+  test("the names to ask a port for are those of the sheet, and those that a firm may add", () => {
     for (const { name } of FIELDS) expect(RECORD_NAMES).toContain(name);
     for (const name of ["times_48", "readings_48", "load_mass", "override_of"]) expect(RECORD_NAMES).toContain(name);
   });
 });
 
-describe("a sheet that is not whole", () => {
+describe("an incomplete sheet", () => {
   const sheet: NamedValues = {
     length_unit: [["mm"]],
     stress_unit: [["kPa"]],
@@ -122,13 +122,13 @@ describe("a sheet that is not whole", () => {
   const faultOf = (changes: Parameters<typeof withValues>[1]) =>
     inEnglish(readRecord(withValues(sheet, changes)).faults);
 
-  test("no names at all: an empty record, and every name listed as missing", () => {
+  test("without names the record is empty, and every name is listed as missing", () => {
     const record = readRecord({});
     expect(record).toMatchObject({ numbers: {}, words: {}, loads: [], tins: [], results: {}, faults: [] });
     expect(record.missing).toHaveLength(FIELDS.length);
   });
 
-  test("some names: what they say, and the others listed", () => {
+  test("with some names their values are read, and the other names are listed", () => {
     const record = readRecord(sheet);
     expect(record.numbers).toEqual({ diameter: 63.5, ring_mass: 74.36 });
     expect(record.loads.map(({ stress }) => stress)).toEqual([12.5, 25]);
@@ -144,7 +144,7 @@ describe("a sheet that is not whole", () => {
     expect(record.numbers).toEqual({ field_factor: 0.42 });
   }, 30_000);
 
-  test("no unit: a length is not guessed, and the missing unit is named once", () => {
+  test("without a unit a length is not guessed, and the missing unit is named once", () => {
     const record = readRecord({ ...withoutNames(sheet, "length_unit"), initial_height: [[25.4]] });
     expect(record.numbers).toEqual({ ring_mass: 74.36 });
     expect(inEnglish(record.faults)).toEqual([
@@ -166,7 +166,7 @@ describe("a sheet that is not whole", () => {
     ["a date", { ring_mass: 45_000 }, "ring_mass", "date", /looks like a date \(2023-03-15\)/],
     ["a word that is no choice", { drainage: "both" }, "drainage", "choice", /choose one of double, single/],
     ["a date typed as text", { date_started: "3 March" }, "date_started", "date", /no date here/],
-  ] as const)("%s: listed, and no value is made of it", (_, changes, name, kind, sentence) => {
+  ] as const)("%s: listed, and gives no value", (_, changes, name, kind, sentence) => {
     const [fault, ...others] = faultOf(changes).filter((one) => one.name === name);
     expect(others).toEqual([]);
     expect(inEnglish(fault)).toMatchObject({ name, kind, sentence: expect.stringMatching(sentence) });
@@ -183,7 +183,7 @@ describe("a sheet that is not whole", () => {
     });
   });
 
-  test("readings: blanks stay blanks, zeros stay zeros, the schedule below the last reading is left out", () => {
+  test("blank readings stay blank, zeros stay zeros, and the time schedule after the last reading is left out", () => {
     const times = [0, 0.1, 0.25, 0.5, 1].map((time) => [time]);
     const record = readRecord({ ...sheet, times_02: times, readings_02: [[0], [""], [12], [""], [""]] });
     expect(record.loads[1].readings).toEqual([

@@ -1,4 +1,4 @@
-/** The remarks worked out from a record are those that the cells of its sheet show. */
+/** The remarks calculated from a record are those that the cells of its sheet show. */
 import { demoSheet } from "../../src/datasheet";
 import { readRecord, type NamedValues, type TestRecord } from "../../src/record/record";
 import { remarkOfLoad, remarkOfTest } from "../../src/record/sheet-remarks";
@@ -15,7 +15,7 @@ describe.each(["SI", "US"] as const)("the demonstration, %s", (system) => {
     record = readRecord(values);
   });
 
-  test("of every load", () => {
+  test("the remarks of every load agree", () => {
     expect(record.loads.length).toBeGreaterThan(10);
     for (const { number, row } of record.loads)
       expect(english(remarkOfLoad(record, number)!)).toBe(values.load_remark[row - 1][0]);
@@ -34,6 +34,6 @@ describe.each(["SI", "US"] as const)("the demonstration, %s", (system) => {
     expect(remark && (english(remark) || "ok")).toBe(values[name][0][0]);
   });
 
-  test("what is typed is no remark of the reduction", () =>
+  test("a typed cell gives no remark of the reduction", () =>
     expect(remarkOfTest(record, "test_remarks")).toBeUndefined());
 });

@@ -1,4 +1,4 @@
-/** What the examples beside the functions of src/reduction may name: three printed records. */
+/** Three printed records that the examples beside the functions of src/reduction may use. */
 import { testCurve, type TestCurve } from "../../src/reduction/curve/shape/points";
 import { reduceIncrement } from "../../src/reduction/increment/reduce";
 import type { Outcome } from "../../src/reduction/outcome";

@@ -1,4 +1,7 @@
-/** Every function that other folders take from src/reduction has an example beside it, and each example gives what it says. */
+/**
+ * Every function of src/reduction that other folders import has an example beside it, and each example gives the result
+ * written beside it.
+ */
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import ts from "typescript";
@@ -15,7 +18,7 @@ const sourcesOf = (folder: string): string[] =>
     .filter((file) => /\.tsx?$/.test(file) && !file.endsWith(".d.ts"))
     .map((file) => path.join(folder, file));
 
-/** What the rest of src imports from a file of the reduction, types left out: "file name". */
+/** The functions that the rest of src imports from the reduction, without types: "file name". */
 function takenElsewhere(): Set<string> {
   const taken = new Set<string>();
   for (const file of sourcesOf(SRC).filter((each) => !each.startsWith(REDUCTION)))
@@ -65,7 +68,10 @@ const EXAMPLES = FUNCTIONS.flatMap(({ file, examples }) =>
   examples.map((example) => ({ file, name: path.relative(REDUCTION, file), example })),
 );
 
-/** The records of example-data.ts, all that the reduction exports, and above all what the file of the example itself does. */
+/**
+ * The names that an example may use: the records of example-data.ts, all exports of the reduction, and first of all
+ * those of its own file.
+ */
 function scopeOf(file: string): Record<string, unknown> {
   const modules = [...new Set(FUNCTIONS.map((each) => each.file)), file].map((each) =>
     jest.requireActual<object>(each),
@@ -74,14 +80,14 @@ function scopeOf(file: string): Record<string, unknown> {
 }
 
 function evaluated(expression: string, scope: Record<string, unknown>): unknown {
-  // The examples are text of this project; there is no other way to run them as they stand.
+  // The examples are text of this project; there is no other way to run them unchanged.
   const run = new Function(...Object.keys(scope), `"use strict"; return (${expression});`);
   return run(...Object.values(scope)) as unknown;
 }
 
 const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === "object" && value !== null;
 
-/** A result as an example writes it: the value of an Outcome, the text of a refusal or a message. */
+/** A result in the form of an example: the value of an Outcome, the text of a refusal or a message. */
 function plain(result: unknown): unknown {
   if (Array.isArray(result) || ArrayBuffer.isView(result)) return [...(result as Iterable<unknown>)].map(plain);
   if (!isRecord(result)) return result;
@@ -92,13 +98,13 @@ function plain(result: unknown): unknown {
   return Object.fromEntries(Object.entries(result).map(([key, value]) => [key, plain(value)]));
 }
 
-/** Half a unit of the last digit that is written. */
+/** Half a unit of the last digit written. */
 const halfDigit = (written: number): number => {
   const [digits = "", exponent = "0"] = String(written).split("e");
   return 0.5 * 10 ** (Number(exponent) - (digits.split(".")[1]?.length ?? 0));
 };
 
-/** Numbers agree to the digits that are written; of an object, what is written is compared. */
+/** Compares numbers to the digits written; of an object, only the fields written. */
 function expectAgree(result: unknown, written: unknown): void {
   if (typeof written === "number" && typeof result === "number") {
     expect(Math.abs(result - written)).toBeLessThanOrEqual(halfDigit(written) * (1 + 1e-9));
@@ -112,7 +118,7 @@ function expectAgree(result: unknown, written: unknown): void {
   for (const [key, value] of Object.entries(written)) expectAgree(result[key], value);
 }
 
-test("every function that other folders take from the reduction has an example", () => {
+test("every function of the reduction that other folders import has an example", () => {
   const taken = takenElsewhere();
   const without = FUNCTIONS.filter(({ file, name, examples }) => taken.has(`${file} ${name}`) && !examples.length);
   expect(without.map(({ file, name }) => `${path.relative(REDUCTION, file)}: ${name}`)).toEqual([]);

@@ -44,27 +44,28 @@ describe("stress", () => {
     expect(refused(hangerMass(1, 63.5, 10, 0.5))).toMatch(/input: the cap and the ball/);
     expect(refused(hangerMass(100, 63.5, 0))).toMatch(/the lever ratio is blank or zero/);
   });
-  test("refuses no force", () => expect(refused(axialStress(0, 50))).toMatch(/input: the force is blank or zero/));
+  test("refuses a force of zero", () =>
+    expect(refused(axialStress(0, 50))).toMatch(/input: the force is blank or zero/));
 });
 
 describe("load schedule", () => {
   const schedule = (...s: [number, number, number?, number?, number?]): number[] =>
     value(loadSchedule({ first: s[0], maximum: s[1], ratio: s[2], unloadTo: s[3], unloadSteps: s[4] }));
 
-  test("doubling by default", () => {
+  test("doubles by default", () => {
     expect(schedule(25, 1600)).toEqual([25, 50, 100, 200, 400, 800, 1600]);
     expect(schedule(12, 1600)).toEqual([12, 24, 48, 96, 192, 384, 768, 1536]);
     expect(schedule(100, 100)).toEqual([100]);
-    // 6 x 1.5^5, whose logarithm falls short of 5 steps by rounding.
+    // 6 x 1.5^5, whose logarithm is slightly below 5 steps by rounding.
     expect(schedule(6, 45.5625, 0.5)).toEqual([6, 9, 13.5, 20.25, 30.375, 45.5625]);
   });
-  test("unloading by quarters, or in so many equal ratios", () => {
+  test("unloads to a quarter each time, or in a number of equal ratios", () => {
     expect(schedule(25, 1600, 1, 25)).toEqual([25, 50, 100, 200, 400, 800, 1600, 400, 100, 25]);
     expect(schedule(12.5, 1600, 1, 12.5).slice(-4)).toEqual([400, 100, 25, 12.5]);
     expect(schedule(25, 1600, 1, 25, 2).slice(-2)).toEqual([200, 25]);
     expect(schedule(25, 1600, 1, undefined, 1).slice(-2)).toEqual([1600, 25]);
   });
-  test("every step keeps the ratio, none is above the maximum, and one more would be", () => {
+  test("every step keeps the ratio, none is above the maximum, and one more step would be", () => {
     fc.assert(
       fc.property(between(1, 50), between(1.01, 500), between(0.25, 3), (first, times, ratio) => {
         const loads = schedule(first, first * times, ratio);
@@ -76,7 +77,7 @@ describe("load schedule", () => {
       }),
     );
   });
-  test("unloading in equal ratios, ending exactly where asked", () => {
+  test("unloads in equal ratios, and ends exactly at the stress asked for", () => {
     fc.assert(
       fc.property(between(1, 20), fc.integer({ min: 1, max: 8 }), (to, steps) => {
         const unloads = schedule(25, 800, 1, to, steps).slice(-steps - 1);
@@ -95,16 +96,16 @@ describe("load schedule", () => {
 });
 
 describe("reading times", () => {
-  test("the trade's list by default", () => {
+  test("gives the list of the trade by default", () => {
     expect(value(readingTimes())).toEqual([0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440]);
   });
-  test("other ends", () => {
+  test("takes other ends", () => {
     expect(value(readingTimes(60, 0.25))).toEqual([0.25, 0.5, 1, 2, 4, 8, 15, 30, 60]);
     expect(value(readingTimes(500)).slice(-3)).toEqual([120, 240, 500]);
     expect(value(readingTimes(4320, 0.02)).slice(0, 4)).toEqual([0.02, 0.025, 0.05, 0.1]);
     expect(value(readingTimes(4320)).slice(-3)).toEqual([1440, 2880, 4320]);
   });
-  test("rise strictly from first to last, no gap wider than about half a log cycle", () => {
+  test("rises from first to last, without a gap wider than about half a log cycle", () => {
     fc.assert(
       fc.property(between(0.01, 10), between(20, 20000), (first, last) => {
         const times = value(readingTimes(last, first));
@@ -121,17 +122,17 @@ describe("reading times", () => {
 });
 
 describe("deformation", () => {
-  test("a dial that rises, and one that falls", () => {
+  test("works for a dial that rises and a dial that falls", () => {
     expect(value(deformations([100, 150, 140], 100, 0.01))).toEqual([0, 0.5, 0.4]);
     expect(value(deformations([5, 4.5, 4.75], 5, -1))).toEqual([-0, 0.5, 0.25]);
   });
-  test("a blank stays blank, and desktop Excel's 0 for it too", () => {
+  test("leaves a blank blank, and treats 0 from desktop Excel as a blank", () => {
     const blank = value(deformations([5, null, 4], 5, -1));
     expect(blank[1]).toBeNull();
     expect(value(deformations([5, 0, 4], 5, -1))).toEqual(blank);
     expect(value(deformations([0, 0], 5))).toEqual([null, null]);
   });
-  test("an instrument zeroed at the start: its leading zero is a reading, a later one a blank", () => {
+  test("if the instrument was zeroed at the start, its leading zero is a reading, and a later one a blank", () => {
     expect(value(deformations([0, 0.2, 0, 0.5], 0))).toEqual([0, 0.2, null, 0.5]);
     expect(value(deformations([null, 0.2, null, 0.5], 0))).toEqual([0, 0.2, null, 0.5]);
     expect(value(deformations([0, 0], 0))).toEqual(value(deformations([null, null], 0)));
@@ -139,9 +140,9 @@ describe("deformation", () => {
 });
 
 describe("strain", () => {
-  test("corrected for the apparatus", () => expect(value(strain(1.27, 25.4, 0.254))).toBeCloseTo(0.04, 12));
-  test("swelling is negative", () => expect(value(strain(-0.2, 20))).toBeCloseTo(-0.01, 12));
-  test("refuses more than the height", () => {
+  test("is corrected for the apparatus", () => expect(value(strain(1.27, 25.4, 0.254))).toBeCloseTo(0.04, 12));
+  test("is negative for swelling", () => expect(value(strain(-0.2, 20))).toBeCloseTo(-0.01, 12));
+  test("refuses a deformation of more than the height", () => {
     expect(refused(strain(30, 25.4))).toMatch(/deformation \(30\) is not below the initial height \(25.4\)/);
     expect(refused(strain(1, 0))).toMatch(/initial height is blank or zero/);
   });
@@ -153,15 +154,15 @@ describe("apparatus deflection", () => {
   const at = (stress: number, s: (number | null)[] = stresses, d: (number | null)[] = deflections): Outcome<number> =>
     apparatusDeflection(stress, s, d);
 
-  test("exact at calibrated stresses, in any order of rows", () => {
+  test("is exact at calibrated stresses, in any order of rows", () => {
     stresses.forEach((stress, i) => {
       expect(value(at(stress))).toBe(deflections[i]);
       expect(value(at(stress, [...stresses].reverse(), [...deflections].reverse()))).toBe(deflections[i]);
     });
   });
-  test("half-way on the log of stress", () =>
+  test("is half-way at the middle on log of stress", () =>
     expect(value(at(Math.sqrt(50 * 100)))).toBeCloseTo((0.011 + 0.018) / 2, 12));
-  test("a calibration that is straight on log stress is met everywhere", () => {
+  test("is exact everywhere if the calibration is straight on log of stress", () => {
     fc.assert(
       fc.property(between(12.5, 200), between(-0.01, 0.01), between(0.001, 0.02), (stress, a, b) => {
         const line = (s: number): number => a + b * Math.log10(s);
@@ -170,12 +171,12 @@ describe("apparatus deflection", () => {
       }),
     );
   });
-  test("beyond the range the method does not apply; rounding is not beyond", () => {
+  test("refuses a stress beyond the range, but not one beyond it by rounding only", () => {
     expect(refused(at(250))).toMatch(/^method: the stress 250 is above the calibrated range \(12.5 to 200\)/);
     expect(refused(at(10))).toMatch(/^method: the stress 10 is below/);
     expect(value(at(200 * (1 + 1e-12)))).toBe(0.026);
   });
-  test("a row without stress or deflection is skipped, blank or zero alike", () => {
+  test("skips a row without stress or deflection, blank or zero", () => {
     for (const blank of [null, 0]) {
       expect(value(at(40, [...stresses, blank], [...deflections, blank]))).toBe(value(at(40)));
       const gap = at(50, stresses, [0.002, 0.006, blank, 0.018, 0.026]);

@@ -11,7 +11,7 @@ import {
 import { english, say } from "../../src/reduction/message";
 import { inEnglish } from "../in-english";
 
-test("remarks add up in order through a chain, and a refusal ends it", () => {
+test("remarks are collected in order through a chain, and a refusal ends it", () => {
   const first = given(2, [say`looked at`]);
   expect(then(first, (value) => given(value * 3, [say`again`]))).toEqual(given(6, [say`looked at`, say`again`]));
   expect(then(first, () => notApplicable(say`flat`))).toEqual(notApplicable(say`flat`));
@@ -20,16 +20,16 @@ test("remarks add up in order through a chain, and a refusal ends it", () => {
   expect(next).not.toHaveBeenCalled();
 });
 
-test("the remark of a value with nothing to say is ok", () => {
+test('the remark text of a value without remarks is "ok"', () => {
   expect(remarkText([])).toBe("ok");
   expect(remarkText([say`one`, say`two`])).toBe("one; two");
 });
 
-test("figures in messages carry six digits and no tail", () => {
+test("numbers in messages have six digits and no trailing zeros", () => {
   expect([0.1 + 0.2, 25.4, 1234567, 1 / 3].map(figure).map(english)).toEqual(["0.3", "25.4", "1234570", "0.333333"]);
 });
 
-test("what must be greater than zero says what is wrong with it", () => {
+test("the message on a value that must be greater than zero says what is wrong with it", () => {
   const mass = say`the mass`;
   expect(notPositive(1e-12, mass)).toBeUndefined();
   expect(english(notPositive(0, mass)!)).toBe("the mass is blank or zero: enter a number greater than zero");

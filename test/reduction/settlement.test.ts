@@ -21,7 +21,7 @@ const remarks = (changes: Partial<Layer> = {}) => {
   return found.ok ? found.remarks.map(english) : [];
 };
 
-test("below, across and above the preconsolidation stress", () => {
+test("works below, across and above the preconsolidation stress", () => {
   expect(parts({ preconsolidationStress: 300 })).toEqual({
     recompression: 4 * 0.025 * Math.log10(2.2),
     virgin: 0,
@@ -37,7 +37,7 @@ test("below, across and above the preconsolidation stress", () => {
     });
 });
 
-test("a ratio that no part needs may be left out, the other may not", () => {
+test("a ratio that no part needs may be omitted, the other may not", () => {
   expect(parts({ preconsolidationStress: 100, recompressionRatio: 0 }).settlement).toBeGreaterThan(0);
   expect(parts({ preconsolidationStress: 300, compressionRatio: 0 }).settlement).toBeGreaterThan(0);
   for (const missing of ["compressionRatio", "recompressionRatio"] as const)
@@ -47,7 +47,7 @@ test("a ratio that no part needs may be left out, the other may not", () => {
     });
 });
 
-test("every settlement carries its caution; low OCR and steep ratios are remarked", () => {
+test("every settlement includes the caution; low OCR and steep ratios get a remark", () => {
   expect(remarks()).toEqual([english(SETTLEMENT_CAUTION)]);
   expect(remarks({ preconsolidationStress: 80 })[0]).toContain("OCR below 0.9");
   expect(remarks({ compressionRatio: 0.7 })[0]).toContain("divided by 1 + e0");
@@ -93,7 +93,7 @@ test("the settlement is the sum of its parts", () => {
   );
 });
 
-test("it has no step where the final or the in-situ stress meets the preconsolidation stress", () => {
+test("there is no step where the final or the in-situ stress meets the preconsolidation stress", () => {
   fc.assert(
     fc.property(layer, fc.boolean(), (one, atEnd) => {
       const meets = atEnd ? one.inSituStress + one.increase : one.inSituStress;
@@ -103,7 +103,7 @@ test("it has no step where the final or the in-situ stress meets the preconsolid
   );
 });
 
-test("a load put on in two parts settles by as much", () => {
+test("a load applied in two parts gives the same settlement", () => {
   fc.assert(
     fc.property(layer, number(0.1, 0.9), (one, share) => {
       const first = parts({ ...one, increase: share * one.increase });
@@ -117,7 +117,7 @@ test("a load put on in two parts settles by as much", () => {
   );
 });
 
-test("units of stress and of length go through", () => {
+test("units of stress and of length carry through", () => {
   fc.assert(
     fc.property(layer, number(0.01, 50), number(0.001, 1000), (one, stress, length) => {
       const scaled = parts({

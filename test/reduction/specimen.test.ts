@@ -66,7 +66,7 @@ test("masses made from phases give the phases back", () => {
   );
 });
 
-test("the chain agrees with its single steps", () => {
+test("all steps together agree with the single steps", () => {
   fc.assert(
     fc.property(phases, (truth) => {
       const { measurements: m } = measured(truth);
@@ -84,7 +84,7 @@ test("the chain agrees with its single steps", () => {
   );
 });
 
-test("void ratio from strain, and back, whichever way the specimen moved", () => {
+test("void ratio from strain, and back, for compression and swelling", () => {
   fc.assert(
     fc.property(between(0.3, 4), between(-0.2, 0.2), (e0, eps) => {
       const e = value(voidRatioAtStrain(eps, e0));
@@ -110,24 +110,24 @@ const remarks = (change: Partial<SpecimenMeasurements>): string => {
 
 describe("remarks", () => {
   test("none on a sound specimen", () => expect(remarks({})).toBe(""));
-  test("too wet and too dry as placed", () => {
+  test("on a specimen that is too wet or too dry as placed", () => {
     expect(remarks({ ringAndWetBefore: 262.5 })).toMatch(/^S0 is 10[5-9]\.\d %, more water than the voids hold/);
     expect(remarks({ ringAndWetBefore: 254 })).toMatch(/^S0 is 8\d\.\d %: not saturated/);
   });
-  test("final height against final water content", () => {
+  test("on a final height that contradicts the final water content", () => {
     expect(remarks({ finalHeight: 25.3 })).toMatch(
       /^Sf is \d+\.\d %: the final void ratio is .* from the final height but/,
     );
-    // Sf of 95.6 % is in order by itself, but the two void ratios differ by 0.041.
+    // Sf of 95.6 % is acceptable by itself, but the two void ratios differ by 0.041.
     expect(remarks({ finalHeight: 24.257 })).toMatch(/^Sf is 95.6 %: .* is 0.921 from the final height but 0.880 from/);
     expect(remarks({ finalHeight: 25.6 })).toMatch(/final height \(25.6 mm\) is above the initial height \(25.4 mm\)/);
   });
-  test("a specific gravity that is unusual", () => expect(remarks({ Gs: 2.95 })).toMatch(/gravity 2.95 is unusual/));
-  test("diameter over height: nominal 2.5 by 1 in as measured is in order, 2.4 is not", () => {
+  test("on an unusual specific gravity", () => expect(remarks({ Gs: 2.95 })).toMatch(/gravity 2.95 is unusual/));
+  test("on diameter over height: nominal 2.5 by 1 in as measured passes, 2.4 does not", () => {
     expect(remarks({ diameter: 63.45 })).not.toMatch(/diameter over height/);
     expect(remarks({ height: 26.4 })).toMatch(/diameter over height is 2.41, below 2.5/);
   });
-  test("a small specimen", () => {
+  test("on a small specimen", () => {
     const small = {
       diameter: 35.7,
       height: 10,
@@ -140,7 +140,7 @@ describe("remarks", () => {
       /diameter is below the usual least of 50 mm.*height is below the usual least of 12 mm/,
     );
   });
-  test("sizes in the wrong unit", () => {
+  test("on sizes in the wrong unit", () => {
     expect(remarks({ diameter: 635, height: 254, finalHeight: undefined })).toMatch(
       /density 0.002 .*check the sizes, their unit/,
     );
@@ -160,12 +160,12 @@ describe("refusals name the two entries and the remedy", () => {
     [{ Gs: 0.9 }, /specific gravity is 0.9, which no soil has: enter it relative to water, about 2.6 to 2.8$/],
   ])("%j", (change, message) => expect(remarks(change)).toMatch(message));
 
-  test("in the unit that was typed", () => {
+  test("are in the unit that was typed", () => {
     const outcome = reduceSpecimen({ ...sound, height: 12.7 * 0.9 }, "in");
     expect(inEnglish(outcome)).toMatchObject({ ok: false, reason: expect.stringMatching(/the height \(0.45 in\)/) });
   });
 
-  test("each step by itself", () => {
+  test("are given by each single step", () => {
     const reason = (outcome: Outcome<number>): string =>
       outcome.ok ? `gave ${outcome.value}` : english(outcome.reason);
     expect(reason(waterContent(50, 60, 20))).toMatch(/wet mass \(50\) is less than the dry mass \(60\)/);

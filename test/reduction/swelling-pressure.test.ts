@@ -22,18 +22,18 @@ describe("zero strain, of several specimens", () => {
   const S = [25, 50, 100, 200];
   const STRAIN = [-0.06, -0.03, -0.01, 0.01];
 
-  test("where the strain crosses zero on log of stress, between the two specimens around", () => {
+  test("is where the strain crosses zero on log of stress, between the two specimens around it", () => {
     const { pressure, low, high } = read(S, STRAIN);
     expect(pressure).toBeCloseTo(Math.sqrt(100 * 200), 9);
     expect([low, high]).toEqual([100, 200]);
     expect(remarks(S, STRAIN)).toBe("");
   });
 
-  test("specimens in any order give the same", () => {
+  test("is the same for specimens in any order", () => {
     expect(read([200, 25, 100, 50], [0.01, -0.06, -0.01, -0.03])).toEqual(read(S, STRAIN));
   });
 
-  test("two specimens under one stress are averaged, and the remark says so", () => {
+  test("averages two specimens under one stress, with a remark", () => {
     expect(read([...S, 100], [...STRAIN.slice(0, 2), -0.015, 0.01, -0.005]).pressure).toBeCloseTo(
       read(S, STRAIN).pressure,
       9,
@@ -41,7 +41,7 @@ describe("zero strain, of several specimens", () => {
     expect(remarks([...S, 100], [-0.06, -0.03, -0.015, 0.01, -0.005])).toContain("rows 3, 5: one stress");
   });
 
-  test("a strain that is blank or exactly zero is left out alike, and the remark names its stress", () => {
+  test("leaves out a strain that is blank or exactly zero, and the remark names its stress", () => {
     for (const blank of [null, 0]) {
       const [s, strain] = [
         [25, 50, 100, 150, 200],
@@ -53,7 +53,7 @@ describe("zero strain, of several specimens", () => {
     }
   });
 
-  test("specimens that alternate: a straight line through those between, remarked", () => {
+  test("draws a straight line through specimens that alternate, with a remark", () => {
     const [s, strain] = [
       [10, 20, 40, 80, 160],
       [-0.04, -0.02, 0.002, -0.002, 0.02],
@@ -65,7 +65,7 @@ describe("zero strain, of several specimens", () => {
     expect(remarks(s, strain)).toContain("alternate from 20 to 160");
   });
 
-  test("no bracket, no agreement, wrong signs, percent: refused with the remedy", () => {
+  test("refuses no bracket, no agreement, wrong signs and percent, with the remedy", () => {
     expect(reason(S, [-0.06, -0.03, -0.02, -0.01])).toMatch(/^method: every specimen swelled.*greater stress/);
     expect(reason(S, [0.01, 0.03, 0.04, 0.06])).toMatch(/^method: .*\(25\) did not swell.*swell is negative/);
     expect(reason(S, [0.06, 0.03, 0.01, -0.01])).toMatch(/^input: .*change the signs/);
@@ -83,19 +83,19 @@ describe("load back, of one specimen", () => {
   const S = [10, 10, 20, 40, 80, 160, 320, 40, 10];
   const STRAIN = [0.002, -0.06, -0.055, -0.045, -0.03, -0.01, 0.02, -0.01, -0.04];
 
-  test("where it is back at its first height on the way up, on log of stress", () => {
+  test("is where the specimen is back at its first height on loading, on log of stress", () => {
     const { pressure, low, high } = read(S, STRAIN, "load back");
     expect(pressure).toBeCloseTo(160 * 2 ** (1 / 3), 9);
     expect([low, high]).toEqual([160, 320]);
   });
 
-  test("the swell may go on under a light load, and rows before it do not count", () => {
+  test("allows swell that continues under a light load, and ignores rows before it", () => {
     expect(read([0, 10, ...S.slice(2)], [0, -0.02, -0.061, ...STRAIN.slice(3)], "load back")).toEqual(
       read(S, STRAIN, "load back"),
     );
   });
 
-  test("not back, never swelled, wrong signs: refused with the remedy", () => {
+  test("refuses a specimen that is not back, one that never swelled, and wrong signs, with the remedy", () => {
     expect(reason(S.slice(0, 6), STRAIN.slice(0, 6), "load back")).toMatch(/^method: .*under 160: load it further/);
     for (const blank of [null, 0])
       expect(reason(S.slice(0, 7), [...STRAIN.slice(0, 6), blank], "load back")).toMatch(
@@ -109,7 +109,7 @@ describe("load back, of one specimen", () => {
 });
 
 describe("constant volume, of one specimen", () => {
-  test("the greatest stress under which nothing swelled; blank strains count as held", () => {
+  test("is the greatest stress under which the specimen did not swell; blank strains count as held", () => {
     for (const blank of [null, 0])
       expect(read([10, 20, 40, 80, 40, 10], [blank, blank, blank, blank, -0.02, -0.05], "constant volume")).toEqual({
         pressure: 80,
@@ -118,7 +118,7 @@ describe("constant volume, of one specimen", () => {
       });
   });
 
-  test("a specimen that still swells a little: between its last load and the one that compressed it", () => {
+  test("lies between the last load and the one that compressed the specimen, if it still swells a little", () => {
     const { pressure, low, high } = read(
       [20, 40, 80, 160, 40],
       [0, -0.0005, -0.0005, 0.0015, -0.02],
@@ -129,14 +129,14 @@ describe("constant volume, of one specimen", () => {
     expect(remarks([20, 40, 80], [0, 0, -0.0005], "constant volume")).toContain("reads low");
   });
 
-  test("a volume that was not held, a height before the test, wrong signs: refused with the remedy", () => {
+  test("refuses a volume that was not held, a height before the test, and wrong signs, with the remedy", () => {
     expect(reason([20, 40, 80], [0, -0.004, 0], "constant volume")).toMatch(/^method: row 2: .*swelled by 0.4 %/);
     expect(reason([20, 40, 80], [0.01, 0.01, 0.01], "constant volume")).toMatch(/^method: row 1: .*first height/);
     expect(reason([80, 40, 10], [0, 0.02, 0.05], "constant volume")).toMatch(/^input: row 2: the strain grows/);
   });
 });
 
-test("stresses all in another unit give the pressure in that unit; the pressure lies from low to high", () => {
+test("another unit of stress gives the pressure in that unit; the pressure lies from low to high", () => {
   const swell = fc.array(fc.integer({ min: 1, max: 99 }), { minLength: 1, maxLength: 5 });
   const methods = fc.constantFrom<SwellingMethod>("zero strain", "load back");
   fc.assert(

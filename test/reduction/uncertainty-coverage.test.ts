@@ -1,4 +1,7 @@
-/** How often the intervals of cv by hand constructions hold the truth, on curves of known truth with noise and the steps of instruments. */
+/**
+ * How often the intervals of cv by hand constructions hold the truth, on curves of known truth with noise and
+ * instrument steps.
+ */
 import { coefficientOfConsolidation, T50, T90 } from "../../src/reduction/increment/cv";
 import { reduceIncrement } from "../../src/reduction/increment/reduce";
 import { cvUncertainty, timeUncertainty, type HandMethod } from "../../src/reduction/uncertainty";
@@ -41,7 +44,7 @@ beforeAll(() => {
 });
 
 test.each(["log time", "root time"] as const)(
-  "the interval of cv by %s holds the truth nine times in ten at least, and not always",
+  "the interval of cv by %s holds the truth at least nine times in ten, and not always",
   (method) => {
     const share = held[method].filter(Boolean).length / held[method].length;
     expect(held[method].length).toBeGreaterThan(100);
@@ -50,12 +53,15 @@ test.each(["log time", "root time"] as const)(
   },
 );
 
-/** An interval that holds the truth by being wide says nothing: the typical widths of the numerical study are 4.6 % (dial of 0.0001 in) to 7 % of cv by the fit. */
+/**
+ * An interval that holds the truth only because it is wide says nothing: the typical widths of the numerical study are
+ * 4.6 % (dial of 0.0001 in) to 7 % of cv by the fit.
+ */
 test.each([
   ["log time", 1.15, 1.4],
   ["root time", 1.25, 1.9],
 ] as const)(
-  "upper over lower end of the interval of cv by %s: middle below %d, 95 in 100 below %d",
+  "upper over lower end of the interval of cv by %s: median below %d, 95 in 100 below %d",
   (method, middle, most) => {
     const sorted = [...widths[method]].sort((a, b) => a - b);
     expect(sorted[Math.floor(0.5 * sorted.length)]).toBeLessThan(middle);

@@ -1,4 +1,4 @@
-/** First-order uncertainty: closed-form derivatives against numerical ones of the reduction's own functions. */
+/** Compares the closed-form derivatives of first-order uncertainty with numerical derivatives of the reduction. */
 import fc from "fast-check";
 import { coefficientOfConsolidation, T50 } from "../../src/reduction/increment/cv";
 import { axialStress, strain } from "../../src/reduction/loading";
@@ -62,7 +62,7 @@ const CASES: Record<string, Case> = {
 };
 
 describe.each(Object.entries(CASES))("%s", (_, { inputs, names, value, uncertain }) => {
-  test("each sensitivity is the numerical derivative of the reduction's function", () => {
+  test("each sensitivity is the numerical derivative of the function of the reduction", () => {
     fc.assert(
       fc.property(inputs, (values) => {
         const { contributions } = valueOf(uncertain(values.map((one) => ({ value: one, u: 0.001 * Math.abs(one) }))));
@@ -77,7 +77,7 @@ describe.each(Object.entries(CASES))("%s", (_, { inputs, names, value, uncertain
     );
   });
 
-  test("adds in quadrature: u is the root of the sum, shares sum to one, greatest first", () => {
+  test("inputs add in quadrature: u is the root of the sum, shares sum to one, largest first", () => {
     fc.assert(
       fc.property(inputs, number(0.0005, 0.01), (values, share) => {
         const found = valueOf(uncertain(values.map((one, i) => ({ value: one, u: share * (i + 1) * Math.abs(one) }))));
@@ -95,7 +95,7 @@ describe.each(Object.entries(CASES))("%s", (_, { inputs, names, value, uncertain
 });
 
 const dry = { height: { value: 25.4 }, diameter: { value: 63.5 }, ring: { value: 74.36 } };
-/** Ring and dry soil for a void ratio. */
+/** Mass of ring and dry soil for a void ratio. */
 const at = (e: number, Gs: number) => 74.36 + (25.4 * Gs * Math.PI * 63.5 ** 2) / 4000 / (1 + e);
 
 test.each([
@@ -111,7 +111,7 @@ test.each([
   expect(found.high - found.low).toBeCloseTo(4 * found.u, 12);
 });
 
-test("ordinary weighing and measuring add little beside the specific gravity", () => {
+test("ordinary weighing and measuring add little compared with the specific gravity", () => {
   const { contributions } = valueOf(
     voidRatioUncertainty({
       height: { value: 25.4, u: 0.02 },
@@ -126,7 +126,7 @@ test("ordinary weighing and measuring add little beside the specific gravity", (
 });
 
 test("agrees with a simulation of ten thousand weighings within 3 %", () => {
-  // A linear congruential generator and Box and Muller's rule: the same numbers each time.
+  // A linear congruential generator and the method of Box and Muller: the same numbers each time.
   let state = 1;
   const uniform = () => (state = (state * 48_271) % 2_147_483_647) / 2_147_483_647;
   const normal = () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
@@ -141,7 +141,7 @@ test("agrees with a simulation of ten thousand weighings within 3 %", () => {
   expect(Math.abs(deviation / found.u - 1)).toBeLessThan(0.03);
 });
 
-test("cv's interval is a factor: as far below as above, and above zero however wide", () => {
+test("the interval of cv is a factor: as far below as above, and above zero however wide", () => {
   const found = valueOf(
     cvUncertainty({ timeFactor: T50, time: { value: 2, u: 1.5 }, height: { value: 24, u: 0.1 }, drainage: "double" }),
   );
@@ -150,7 +150,7 @@ test("cv's interval is a factor: as far below as above, and above zero however w
   expect(found.high / found.value).toBeCloseTo(Math.exp(2 * Math.hypot(0.75, (2 * 0.1) / 24)), 9);
 });
 
-test("says what is assumed, and what has no stated uncertainty", () => {
+test("remarks say what is assumed, and which inputs have no stated uncertainty", () => {
   const found = voidRatioUncertainty({
     ...dry,
     ringAndDry: { value: at(1, 2.7), u: 0.01 },

@@ -20,7 +20,7 @@ const anyPair = fc
   );
 const anyValue = fc.double({ min: 1e-9, max: 1e9, noNaN: true });
 
-test("every factor is that of mathjs, which defines its units for itself", () => {
+test("every factor is that of mathjs, which has its own definitions of units", () => {
   for (const quantity of quantities) {
     const names = unitsOf(quantity);
     expect(Object.keys(MATHJS_UNITS[quantity]).sort()).toEqual([...names].sort());
@@ -35,7 +35,7 @@ test("every factor is that of mathjs, which defines its units for itself", () =>
   }
 });
 
-test("there and back gives the value again, and a detour changes nothing", () => {
+test("a conversion there and back gives the same value, and a detour changes nothing", () => {
   fc.assert(
     fc.property(anyPair, anyValue, ([quantity, a, b, c], value) => {
       const there = convert(value, quantity, a, b);
@@ -45,7 +45,7 @@ test("there and back gives the value again, and a detour changes nothing", () =>
   );
 });
 
-test("a name means one thing: where two quantities share it, no other unit of theirs clashes", () => {
+test("a unit name means one thing: if two quantities share it, their other units do not clash", () => {
   for (const quantity of quantities)
     for (const name of unitsOf(quantity)) {
       const others = quantities.filter((other) => other !== quantity && unitsOf(other).includes(name));
@@ -53,7 +53,7 @@ test("a name means one thing: where two quantities share it, no other unit of th
     }
 });
 
-test("units as people type them", () => {
+test("units are accepted as people type them", () => {
   expect(unitNamed("KPA", unitsOf("stress"))).toBe("kPa");
   expect(unitNamed("mm²/min", unitsOf("cv"))).toBe("mm2/min");
   expect(unitNamed(" m^2 / yr ", unitsOf("cv"))).toBe("m2/yr");
@@ -62,7 +62,7 @@ test("units as people type them", () => {
   expect(unitNamed("toString", unitsOf("length"))).toBeUndefined();
 });
 
-test("an unknown unit and a unit of something else are refused with the units that serve", () => {
+test("an unknown unit and a unit of another quantity are refused with the accepted units", () => {
   expect(inEnglish(convertUnit(1, "furlong", "mm"))).toMatchObject({
     ok: false,
     fault: "input",

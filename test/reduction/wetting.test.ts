@@ -8,7 +8,7 @@ const value = <T>(found: { ok: true; value: T } | { ok: false; reason: Message }
   return found.value;
 };
 
-test("collapse is positive, swell negative; on the height before wetting unless another is given", () => {
+test("collapse is positive, swell negative; the height before wetting is the reference unless another is given", () => {
   expect(value(wettingStrain(20, 19))).toBeCloseTo(0.05, 12);
   expect(value(wettingStrain(20, 21))).toBeCloseTo(-0.05, 12);
   expect(value(wettingStrain(20, 19, 25))).toBeCloseTo(0.04, 12);
@@ -52,7 +52,7 @@ test.each([
   expect(value(collapse(100, 100 - percent, 100, 200)).class).toBe(name);
 });
 
-test("a specimen that swelled on wetting, or before it, is remarked", () => {
+test("a specimen that swelled on wetting, or before it, gets a remark", () => {
   expect(inEnglish(collapse(19, 19.5, 20, 200))).toMatchObject({
     remarks: [expect.stringContaining("did not collapse")],
   });
@@ -61,7 +61,7 @@ test("a specimen that swelled on wetting, or before it, is remarked", () => {
   });
 });
 
-test("heights all in another unit give the same", () => {
+test("heights in another unit give the same", () => {
   const height = fc.integer({ min: 1500, max: 2500 }).map((part) => part / 100);
   fc.assert(
     fc.property(height, height, height, fc.constantFrom(0.1, 1 / 25.4, 25.4), (a, b, c, unit) => {

@@ -17,26 +17,26 @@ const value = (...given: Parameters<typeof read>): number => {
 const S = [25, 50, 100, 200, 400, 200, 50, 200, 400, 800, 200, 50];
 const E = [1.2, 1.18, 1.15, 1.05, 0.9, 0.91, 0.94, 0.915, 0.895, 0.74, 0.77, 0.8];
 
-test("a load gives its own value, exactly", () => {
+test("at the stress of a load the value is exactly that of the load", () => {
   [25, 50, 100, 200, 400, 800].forEach((stress) => expect(value(S, E, stress)).toBe(E[S.indexOf(stress)]));
   [800, 200, 50].forEach((stress) => expect(value(S, E, stress, "unloading")).toBe(E[S.lastIndexOf(stress)]));
 });
 
-test("between two loads the value is straight on log of stress: half-way in log is half-way in value", () => {
+test("between two loads the value is linear on log of stress: half-way on log of stress is half-way in value", () => {
   expect(value(S, E, Math.sqrt(100 * 200))).toBeCloseTo((1.15 + 1.05) / 2, 12);
-  // Worked by hand: 1.05 - 0.15 log(300/200) / log(2).
+  // Calculated by hand: 1.05 - 0.15 log(300/200) / log(2).
   expect(value(S, E, 300)).toBeCloseTo(1.05 - (0.15 * Math.log10(1.5)) / Math.log10(2), 12);
   expect(value(S, E, 100, "unloading")).toBeCloseTo((0.77 + 0.8) / 2, 12);
 });
 
-test("the loop has no part in the loading curve, which goes on from its own point", () => {
+test("the loop is not part of the loading curve, which continues from its own point", () => {
   // Without the loop the curve is the same.
   const keep = [0, 1, 2, 3, 4, 9];
   const [s, e] = [S.filter((_, i) => keep.includes(i)), E.filter((_, i) => keep.includes(i))];
   for (const stress of [30, 60, 150, 399, 401, 790]) expect(value(S, E, stress)).toBe(value(s, e, stress));
 });
 
-test("where the test ends on a reload, the last unloading is that of its last loop", () => {
+test("if the test ends on a reload, the last unloading is that of its last loop", () => {
   expect(value(S.slice(0, 10), E.slice(0, 10), 100, "unloading")).toBeCloseTo((0.91 + 0.94) / 2, 12);
   expect(inEnglish(read(S.slice(0, 5), E.slice(0, 5), 100, "unloading"))).toMatchObject({
     ok: false,
@@ -45,7 +45,7 @@ test("where the test ends on a reload, the last unloading is that of its last lo
   });
 });
 
-test("the rows of the unloading alone are enough for it", () => {
+test("the rows of the unloading alone are enough for the unloading branch", () => {
   expect(value([800, 200, 50], [0.74, 0.77, 0.8], 100, "unloading")).toBeCloseTo(0.785, 12);
 });
 
@@ -54,7 +54,7 @@ test.each<[number, CurveBranch]>([
   [801, "loading"],
   [49, "unloading"],
   [801, "unloading"],
-])("a stress of %s is beyond the %s curve: refused with its ends", (stress, branch) => {
+])("a stress of %s is beyond the %s curve: the refusal names its ends", (stress, branch) => {
   const found = read(S, E, stress, branch);
   expect(found).toMatchObject({ ok: false, fault: "method" });
   expect(found.ok ? found : english(found.reason)).toMatch(
@@ -62,7 +62,7 @@ test.each<[number, CurveBranch]>([
   );
 });
 
-test("water added under a load: up to it the value before, from it on the value after", () => {
+test("where water is added under a load, lower stresses use the value before, and this stress and higher ones the value after", () => {
   // Collapse at 100: 1.15 before, 1.05 after.
   const [s, e] = [
     [25, 50, 100, 100, 200, 400],
@@ -73,7 +73,7 @@ test("water added under a load: up to it the value before, from it on the value 
   expect(value(s, e, Math.sqrt(100 * 200))).toBeCloseTo((1.05 + 1.0) / 2, 12);
 });
 
-test("a specimen that swelled at seating is read there too", () => {
+test("the curve of a specimen that swelled at seating is read there too", () => {
   const [s, e] = [
     [5, 10, 20, 40, 80, 160],
     [1.1, 1.15, 1.14, 1.1, 1.0, 0.85],
@@ -82,19 +82,19 @@ test("a specimen that swelled at seating is read there too", () => {
   expect(value(s, e, 10)).toBe(1.15);
 });
 
-test("void ratios fall as the stress rises, strains rise: the kind is seen from that", () => {
+test("the kind is found from the direction: void ratios fall as the stress rises, strains rise", () => {
   expect(kindSeen(S, E)).toBe("e");
   const strains = E.map((e) => (1.2 - e) / 2.2);
   expect(strains[0]).toBe(0);
   expect(kindSeen(S, strains)).toBe("strain");
   expect(kindSeen([10, 100], [0, 0.05])).toBe("strain");
-  // A blank void ratio of the first row is 0 on the desktop, and does not make strains of the rest.
+  // A blank void ratio in the first row is 0 on the desktop, and does not turn the others into strains.
   expect(kindSeen(S, [0, ...E.slice(1)])).toBe("e");
   expect(kindSeen([null, 0], [null, 0])).toBe("e");
   expect(value(S, strains, 300, "loading", "strain")).toBeCloseTo((1.2 - value(S, E, 300)) / 2.2, 12);
 });
 
-/** Loads that double, with void ratios that fall by any steps. */
+/** Loads that double, with void ratios that fall by random steps. */
 const curve = fc
   .tuple(fc.integer({ min: 1, max: 100 }), fc.array(fc.integer({ min: 1, max: 100 }), { minLength: 3, maxLength: 9 }))
   .map(([first, falls]) => ({
@@ -105,7 +105,7 @@ const curve = fc
   }));
 const share = fc.integer({ min: 0, max: 1_000_000 }).map((part) => part / 1_000_000);
 
-test("a curve that falls is read falling, and within the two loads around", () => {
+test("a falling curve gives falling values, each within those of the two loads around it", () => {
   fc.assert(
     fc.property(curve, share, share, ({ from, span, stresses, values }, a, b) => {
       const low = from * span ** Math.min(a, b);

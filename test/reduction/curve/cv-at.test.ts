@@ -10,13 +10,13 @@ const value = (...given: Parameters<typeof cvAt>): number => {
 const S = [50, 100, 200, 400];
 const CV = [8, 4, 2, 1];
 
-test("a load gives its own cv; between loads cv is straight on log of stress", () => {
+test("a load gives its own cv; between loads cv is linear on log of stress", () => {
   S.forEach((stress, i) => expect(value(S, CV, stress)).toBe(CV[i]));
   expect(value(S, CV, Math.sqrt(100 * 200))).toBeCloseTo(3, 12);
   expect(value(S, CV, 300)).toBeCloseTo(2 - Math.log(1.5) / Math.log(2), 12);
 });
 
-test("loads without a cv are left out, and the line goes from the one before to the one after", () => {
+test("loads without a cv are left out, and the line joins the loads around them", () => {
   for (const blank of [null, 0]) {
     expect(value(S, [8, blank, 2, 1], 100)).toBeCloseTo(5, 12);
     expect(cvAt(S, [8, 4, 2, blank], 400)).toMatchObject({ ok: false, fault: "method" });
@@ -24,18 +24,18 @@ test("loads without a cv are left out, and the line goes from the one before to 
   }
 });
 
-test("reload, unloading and a load left standing have no part", () => {
+test("reload, unloading and a load left standing are not used", () => {
   const stresses = [50, 100, 200, 100, 50, 100, 200, 200, 400, 100];
   const cvs = [8, 4, 2, null, null, 20, 15, 9, 1, 30];
   for (const stress of [50, 70, 100, 150, 200, 300, 400])
     expect(value(stresses, cvs, stress)).toBe(value(S, CV, stress));
 });
 
-test("a list from the greatest stress down is read from its end", () => {
+test("a list that begins at the greatest stress is read from its end", () => {
   expect(value([400, 200, 100, 50], [1, 2, 4, 8], 300)).toBe(value(S, CV, 300));
 });
 
-test("beyond the loads, without any cv, and below zero: refused with the reason", () => {
+test("a stress beyond the loads, a list without cv, and values below zero are refused with the reason", () => {
   for (const stress of [49, 401])
     expect(inEnglish(cvAt(S, CV, stress))).toMatchObject({
       fault: "method",

@@ -41,7 +41,7 @@ const remarks = (more: Partial<DesignInput>): string => {
   return found.ok ? found.remarks.map(english).join("; ") : english(found.reason);
 };
 
-test("by void ratio: the two ends of the range, the slopes over 1 + e0, and what follows from them", () => {
+test("by void ratio: the two ends of the range, the slopes over 1 + e0, and the values that follow from them", () => {
   const { eInSitu, eFinal, mv, M, CR, RR, SR, modulusNumber: m } = must(read());
   expect(must(eInSitu)).toBeCloseTo(e(50), 12);
   expect(must(eFinal)).toBeCloseTo(e(150), 12);
@@ -53,7 +53,7 @@ test("by void ratio: the two ends of the range, the slopes over 1 + e0, and what
   expect(must(m)).toBeCloseTo((Math.LN10 * 2.25) / 0.5, 7);
 });
 
-test("by strain: the same, to which the initial void ratio is needed for e alone", () => {
+test("by strain: the same values, where only e needs the initial void ratio", () => {
   const [a, b] = [must(read()), must(read({ test: byStrain }))];
   for (const item of ["eInSitu", "eFinal", "mv", "M", "modulusNumber"] as const)
     expect(must(b[item])).toBeCloseTo(must(a[item]), 7);
@@ -73,7 +73,7 @@ test("the modulus number times the stress is the tangent of the virgin line", ()
   expect(modulusNumber(CR) * (stress + step / 2)).toBeCloseTo(step / strain, 4);
 });
 
-test("without an in-situ stress the slopes are given, and the rest says what is missing", () => {
+test("without an in-situ stress the slopes are given, and the other values say what is missing", () => {
   const { eInSitu, mv, M, CR } = must(read({ inSituStress: undefined }));
   for (const one of [eInSitu, mv, M])
     expect(inEnglish(one)).toMatchObject({
@@ -84,7 +84,7 @@ test("without an in-situ stress the slopes are given, and the rest says what is 
   expect(remarks({ inSituStress: undefined })).toContain("no in-situ stress");
 });
 
-test("a stress beyond the curve is refused by name", () => {
+test("a stress beyond the curve is refused, and the refusal names it", () => {
   const below = must(read({ inSituStress: 5 }));
   expect(inEnglish(below.beyond)).toMatchObject({
     fault: "method",
@@ -105,18 +105,18 @@ test("the remark says which part of the increase is virgin", () => {
   expect(remarks({ preconsolidationStress: badInput(say`none`) })).toContain("preconsolidation stress is not known");
 });
 
-test("where the reload is much stiffer than first loading, and the range lies on both, the remark says by how much", () => {
-  // First loading twice as soft as the reload up to yield: a disturbed specimen.
+test("if the reload is much stiffer than first loading over the range, the remark says by how much", () => {
+  // First loading twice as soft as the reload, up to yield: a disturbed specimen.
   const soft = (stress: number) => e(stress) + 0.05 * Math.max(0, Math.log10(160 / stress));
   const test = must(testCurve(S, [...[10, 20, 40, 80].map(soft), ...E.slice(4)], "e"));
   // Half the slope, on a height that is smaller by (1 + 0.896) / (1 + 1.190).
   expect(remarks({ test })).toMatch(/on the reload mv is 0.58 times that of first loading/);
   expect(remarks({})).not.toContain("on the reload");
-  // Below the loop the reload has nothing to say.
+  // The reload does not reach stresses below the loop.
   expect(remarks({ test, inSituStress: 20, increase: 50 })).not.toContain("on the reload");
 });
 
-test("rows that make no curve are refused as everywhere", () => {
+test("rows that make no curve are refused", () => {
   const one = must(testCurve([100], [1], "e"));
   expect(read({ test: one })).toMatchObject({ ok: false, fault: "method" });
 });

@@ -3,7 +3,7 @@ import { testCurve } from "../../../src/reduction/curve/shape/points";
 import { then } from "../../../src/reduction/outcome";
 import { english } from "../../../src/reduction/message";
 
-/** Loading to 400, a loop down to 50 whose reload yields again on its way back to 400, loading to 1600. */
+/** Loading to 400, a loop down to 50 whose reload yields again on the way back to 400, loading to 1600. */
 const LOOP = {
   stresses: [25, 50, 100, 200, 400, 200, 100, 50, 100, 200, 400, 800, 1600],
   voids: [1.0, 0.99, 0.97, 0.9, 0.8, 0.81, 0.82, 0.83, 0.826, 0.818, 0.79, 0.69, 0.59],
@@ -16,20 +16,20 @@ const read = (index: typeof recompressionIndex, stresses: number[], voids: numbe
   return { ...outcome.value, basis: english(outcome.value.basis), remarks: outcome.remarks.map(english) };
 };
 
-test("Cr of a loop is the slope between its ends: readings that yield again do not steepen it", () => {
+test("Cr of a loop is the slope between its ends: readings on the reload that yield again do not steepen it", () => {
   const { value, basis } = read(recompressionIndex, LOOP.stresses, LOOP.voids);
-  // From 400 kPa, e 0.80, to 50 kPa, e 0.83. A best line through the reload would give 0.043.
+  // From 400 kPa, e 0.80, to 50 kPa, e 0.83. A least-squares line through the reload would give 0.043.
   expect(value).toBeCloseTo((0.83 - 0.8) / Math.log10(400 / 50), 12);
   expect(basis).toBe("reload loop 50 to 400");
 });
 
-test("a loop that reloads past its upper end between two readings has the same ends", () => {
+test("a loop whose reload passes its upper end between two readings has the same ends", () => {
   const without = (cells: number[]) => cells.filter((_, i) => i !== 10);
   const { value } = read(recompressionIndex, without(LOOP.stresses), without(LOOP.voids));
   expect(value).toBeCloseTo((0.83 - 0.8) / Math.log10(400 / 50), 12);
 });
 
-test("several loops: the mean of their slopes", () => {
+test("for several loops Cr is the mean of their slopes", () => {
   const stresses = [...LOOP.stresses, 200, 1600, 3200];
   const voids = [...LOOP.voids, 0.63, 0.585, 0.49];
   const first = 0.03 / Math.log10(8);
@@ -38,7 +38,7 @@ test("several loops: the mean of their slopes", () => {
   expect(basis).toBe("reload loop 50 to 400 and 200 to 1600");
 });
 
-test("between two stresses: on the reload, or, where no reload reaches them, on first loading, and the basis says which", () => {
+test("between two stresses Cr is taken on the reload or, if no reload reaches them, on first loading, and the basis says which", () => {
   const reload = read(recompressionIndex, LOOP.stresses, LOOP.voids, { from: 100, to: 200 });
   expect(reload.value).toBeCloseTo(0.008 / Math.log10(2), 12);
   expect(reload.basis).toBe("reload from 100 to 200");
@@ -47,7 +47,7 @@ test("between two stresses: on the reload, or, where no reload reaches them, on 
   expect(first.basis).toBe("first loading from 25 to 50");
 });
 
-test("the loop comes before the final unloading; without a loop the final unloading comes before initial loading", () => {
+test("Cr prefers the loop to the final unloading, and the final unloading to initial loading", () => {
   const loopAndRebound = read(
     recompressionIndex,
     [...LOOP.stresses, ...UNLOADING.stresses],

@@ -16,7 +16,7 @@ test("the void index is 0 at e*100, and -1 one intrinsic compression index lower
   expect(value(0.6, 2.7, { voidRatio: e100 - Cc }).voidIndex).toBeCloseTo(-1, 12);
 });
 
-test("a void ratio at the liquid limit outside 0.6 to 4.5 is remarked, and only that", () => {
+test("a void ratio at the liquid limit outside 0.6 to 4.5 gets a remark, and no other does", () => {
   const remarks = (eL: number, stress?: number) => {
     const found = intrinsic(eL / 2.5, 2.5, { stress });
     return found.ok ? found.remarks.map(english) : [];
@@ -43,7 +43,7 @@ test.each([
   });
 });
 
-test("within the correlation a greater liquid limit gives more voids and more compression; the line falls", () => {
+test("within the correlation a greater liquid limit gives more voids and more compression, and the line falls", () => {
   const eL = fc.integer({ min: 600, max: 4500 }).map((part) => part / 1000);
   fc.assert(
     fc.property(eL, eL, (a, b) => {

@@ -20,7 +20,7 @@ test("loads of a test with a loop and unloading, preconsolidation stress 120", (
   ]);
 });
 
-test("a load that begins on the reload is no virgin load, even where it ends beyond the greatest stress so far", () => {
+test("a load that begins on the reload is not virgin, even if it ends beyond the greatest stress so far", () => {
   expect(kinds([100, 400, 100, 800, 1600], { preconsolidationStress: 90 }).slice(2)).toEqual([
     "unloading",
     "reload",
@@ -28,11 +28,11 @@ test("a load that begins on the reload is no virgin load, even where it ends bey
   ]);
 });
 
-test("a load that ends on the preconsolidation stress is recompression; the one that begins on it is virgin", () => {
+test("a load that ends at the preconsolidation stress is recompression; a load that begins there is virgin", () => {
   expect(kinds([50, 100, 200], { preconsolidationStress: 100 })).toEqual(["recompression", "recompression", "virgin"]);
 });
 
-test("without the preconsolidation stress first loading is not told apart", () => {
+test("without the preconsolidation stress all first loading has one kind", () => {
   expect(kinds([25, 50, 25, 50, 100])).toEqual([
     "first loading",
     "first loading",
@@ -42,7 +42,7 @@ test("without the preconsolidation stress first loading is not told apart", () =
   ]);
 });
 
-test("the same stress again is wetting: water added, or the load left standing", () => {
+test("an equal stress is wetting: water added, or the load left standing", () => {
   expect(kinds([25, 25, 50.1, 50, 100], { preconsolidationStress: 30 })).toEqual([
     "recompression",
     "wetting",
@@ -54,12 +54,12 @@ test("the same stress again is wetting: water added, or the load left standing",
   expect(kinds([5, 25], { before: 5 })).toEqual(["wetting", "first loading"]);
 });
 
-test("rows without a stress are passed over; the seating stress is what the first load begins at", () => {
+test("rows without a stress are skipped; the first load begins at the seating stress", () => {
   const steps = loadSteps([null, 25, 0, 50], { before: 5 });
   expect(steps.map((step) => step && [step.from, step.to])).toEqual([undefined, [5, 25], undefined, [25, 50]]);
 });
 
-test("whatever the stresses: a virgin load begins at the greatest stress so far and not below yield; units change nothing", () => {
+test("for all stresses, a virgin load begins at the greatest stress so far and not below yield, and units change nothing", () => {
   const stress = fc.constantFrom(12.5, 25, 50, 100, 200, 400, 800);
   fc.assert(
     fc.property(fc.array(stress, { minLength: 1, maxLength: 12 }), stress, (stresses, preconsolidationStress) => {

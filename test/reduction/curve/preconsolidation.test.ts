@@ -24,8 +24,8 @@ const quantile = (values: number[], q: number): number =>
   [...values].sort((a, b) => a - b)[Math.round(q * (values.length - 1))];
 
 /**
- * Of the result over the truth: 5 percentile no lower, median between, 95 percentile no higher. The truth is the corner of
- * the law; on a rounded bend the construction reads above it by its nature.
+ * Limits of the result over the truth: the 5th percentile is no lower, the median lies between, the 95th percentile is
+ * no higher. The truth is the corner of the law; on a rounded bend the construction by its nature reads higher.
  */
 const EXPECTED: Record<string, [p5: number, low: number, high: number, p95: number]> = {
   "sharp, exact": [0.9, 0.98, 1.04, 1.12],
@@ -45,16 +45,16 @@ describe.each(Object.entries(EXPECTED))("%s", (scenario, [p5, low, high, p95]) =
   const accepted = read.flatMap(({ curve, outcome }) => (outcome.ok ? [{ curve, value: outcome.value }] : []));
   const ratios = accepted.map(({ curve, value }) => value.stress / curve.truth.preconsolidation);
 
-  test("every curve is read", () => expect(accepted).toHaveLength(SEEDS.length));
+  test("every curve gives an answer", () => expect(accepted).toHaveLength(SEEDS.length));
 
-  test("Casagrande's construction over the truth", () => {
+  test("Casagrande's construction over the truth stays within the limits", () => {
     expect(quantile(ratios, 0.05)).toBeGreaterThanOrEqual(p5);
     expect(quantile(ratios, 0.5)).toBeGreaterThanOrEqual(low);
     expect(quantile(ratios, 0.5)).toBeLessThanOrEqual(high);
     expect(quantile(ratios, 0.95)).toBeLessThanOrEqual(p95);
   });
 
-  test("the interval holds the truth in 95 percent, give or take sixty curves, and is not idle", () => {
+  test("the interval holds the truth in 95 percent of curves, allowing for sixty curves, and is not too wide", () => {
     const held = accepted.filter(
       ({ curve: { truth }, value }) => value.low <= truth.preconsolidation && truth.preconsolidation <= value.high,
     );
@@ -67,7 +67,7 @@ describe.each(Object.entries(EXPECTED))("%s", (scenario, [p5, low, high, p95]) =
     ).toBeLessThan(1.5);
   });
 
-  test("Cc within 5 percent, where the virgin line is straight", () => {
+  test("Cc is within 5 percent if the virgin line is straight", () => {
     if (scenario === "sensitive, virgin line bends") return;
     const errors = made(scenario)
       .filter(({ law }) => law !== "natural")
@@ -82,12 +82,12 @@ describe.each(Object.entries(EXPECTED))("%s", (scenario, [p5, low, high, p95]) =
 
 const remarked = (scenario: string) => made(scenario).map((curve) => ({ curve, outcome: reduce(curve) }));
 
-test("yield not reached is refused, always", () => {
+test("a curve that has not reached yield is always refused", () => {
   for (const { outcome } of remarked("yield not reached"))
     expect(outcome).toMatchObject({ ok: false, fault: "method" });
 });
 
-test("yield before the first load is refused, always, and its Cc is given", () => {
+test("a curve with yield before the first load is always refused, and its Cc is given", () => {
   for (const { curve, outcome } of remarked("yield before the first load")) {
     expect(outcome).toMatchObject({ ok: false, fault: "method" });
     if (curve.law === "natural" || curve.truth.Cc < 0.3) continue;
@@ -96,7 +96,7 @@ test("yield before the first load is refused, always, and its Cc is given", () =
   }
 });
 
-test("one virgin point, or yield in the second increment: refused, or remarked and near", () => {
+test("a curve with one virgin point, or with yield in the second increment, is refused, or is near with a remark", () => {
   for (const scenario of ["one virgin point", "yield in the second increment"])
     for (const { curve, outcome } of remarked(scenario))
       if (outcome.ok) {
@@ -106,7 +106,7 @@ test("one virgin point, or yield in the second increment: refused, or remarked a
       }
 });
 
-test("the other methods keep near the truth on ordinary curves", () => {
+test("the other methods are near the truth on ordinary curves", () => {
   const limits: Record<string, [number, number]> = {
     work: [0.9, 1.25],
     bilog: [0.85, 1.25],
@@ -124,7 +124,7 @@ test("the other methods keep near the truth on ordinary curves", () => {
   }
 });
 
-test("Janbu's modulus reads fine load steps and refuses doubling", () => {
+test("Janbu's modulus gives an answer on fine load steps and refuses doubling steps", () => {
   const fine = made("load increment ratio 0.5").flatMap((curve) => {
     const outcome = reduce(curve, { method: "janbu" });
     return outcome.ok ? [outcome.value.stress / curve.truth.preconsolidation] : [];
@@ -150,7 +150,7 @@ function all({ stresses, values, kind }: Pick<MadeCurve, "stresses" | "values" |
   return [...methods.map(({ result }) => (result.ok ? result.value.stress : undefined)), low, high];
 }
 
-test("the unit of stress changes nothing but the unit", () => {
+test("another unit of stress changes only the unit of the answer", () => {
   fc.assert(
     fc.property(anyCurve, fc.double({ min: 1e-3, max: 1e3, noNaN: true }), ({ scenario, seed }, factor) => {
       const curve = makeCurve(scenario, seed);
@@ -166,7 +166,7 @@ test("the unit of stress changes nothing but the unit", () => {
   );
 });
 
-test("void ratio and strain give the same stress by every method, and Cc in the same terms", () => {
+test("void ratio and strain give the same stress by every method, and the same Cc after conversion", () => {
   fc.assert(
     fc.property(anyCurve, fc.double({ min: 0.4, max: 3, noNaN: true }), ({ scenario, seed }, e0) => {
       const curve = makeCurve(scenario, seed);
@@ -190,7 +190,7 @@ test("void ratio and strain give the same stress by every method, and Cc in the 
   );
 });
 
-test("a flatter drawing reads higher on a rounded bend; the default is a slope of 1.5", () => {
+test("a flatter drawing reads higher on a rounded bend; the default slope is 1.5", () => {
   const curve = made("disturbed, wide rounding")[0];
   const at = (drawingSlope?: number) => {
     const outcome = reduce(curve, { drawingSlope });
@@ -201,7 +201,7 @@ test("a flatter drawing reads higher on a rounded bend; the default is a slope o
   expect(at()).toBe(at(1.5));
 });
 
-test("picks by hand replace the automatic points and are remarked", () => {
+test("picks by hand replace the automatic points and get a remark", () => {
   const curve = made("rounding, noise")[0];
   const automatic = reduce(curve);
   const greatest = curve.stresses[curve.stresses.length - 1];
@@ -214,7 +214,7 @@ test("picks by hand replace the automatic points and are remarked", () => {
   expect(english(picked.value.points)).toContain("virgin");
 });
 
-test("the spread holds every method, its median, and a verdict in words", () => {
+test("the spread holds every method, the median, and a verdict in words", () => {
   const curve = made("load increment ratio 0.5")[0];
   const outcome = then(testCurve(curve.stresses, curve.values, curve.kind), (test) => preconsolidationSpread(test));
   if (!outcome.ok) throw new Error(english(outcome.reason));
@@ -226,7 +226,7 @@ test("the spread holds every method, its median, and a verdict in words", () => 
   expect(english(verdict)).toMatch(/^(well defined|the methods agree|uncertain|unreliable)/);
 });
 
-test("fewer than five first-loading points are refused, fewer than seven remarked", () => {
+test("fewer than five first-loading points are refused, fewer than seven get a remark", () => {
   const sharp = (n: number) => ({
     stresses: Array.from({ length: n }, (_, i) => 25 * 2 ** i),
     values: Array.from({ length: n }, (_, i) => 1 - 0.01 * i - 0.09 * Math.max(0, i - 1.5)),
@@ -243,7 +243,7 @@ test("fewer than five first-loading points are refused, fewer than seven remarke
   });
 });
 
-test("yield before the second load is refused, and a short test is remarked", () => {
+test("yield before the second load is refused, and a short test gets a remark", () => {
   const bend = (k: number) => ({
     stresses: Array.from({ length: 8 }, (_, i) => 25 * 2 ** i),
     values: Array.from({ length: 8 }, (_, i) => 1 - 0.01 * i - 0.09 * Math.max(0, i - k)),

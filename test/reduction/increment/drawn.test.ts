@@ -1,4 +1,7 @@
-/** The constructions as a hand draws them: each test repeats the ruler's work on the raw readings, with the spans that the remark states. */
+/**
+ * The drawn procedure: each test repeats the work of the ruler on the raw readings, with the spans that the remark
+ * states.
+ */
 import fc from "fast-check";
 import type { Picks } from "../../../src/reduction/increment/constructions/picks";
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
@@ -15,7 +18,7 @@ const remarks = (outcome: Outcome<unknown>): string =>
 const drawn = (times: readonly number[], readings: readonly number[], picks: Picks = {}) =>
   reduceIncrement(times, readings, picks, "drawn");
 
-/** Slope and intercept of the least-squares line, by the sums of a statistics book. */
+/** Slope and intercept of the least-squares line, by the sums in a statistics book. */
 function ruler(points: readonly (readonly [x: number, y: number])[]): { slope: number; at: (x: number) => number } {
   const n = points.length;
   const sum = (of: (p: readonly [number, number]) => number) => points.reduce((total, p) => total + of(p), 0);
@@ -24,7 +27,7 @@ function ruler(points: readonly (readonly [x: number, y: number])[]): { slope: n
   return { slope, at: (x) => (sy - slope * sx) / n + slope * x };
 }
 
-/** d0 = 1000, primary 400, t50 = 8 min, creep 20 a cycle, to a tenth of a division. */
+/** d0 = 1000, primary 400, t50 = 8 min, creep 20 a cycle, rounded to a tenth of a division. */
 const T50 = 8;
 const readings = BY_HAND.map((t) => {
   const T = (0.19673 * t) / T50;
@@ -40,12 +43,12 @@ describe("log time", () => {
   const { logTime } = drawn(BY_HAND, readings);
   const { d0, d50, d100, t50, t100, tailSlope, pair, tangent, tail } = value(logTime);
 
-  test("d0 is as far before the first reading of the stated pair as that is before the second", () => {
+  test("d0 lies before the first reading of the stated pair by the distance from the first to the second", () => {
     expect([pair.time, pair.fourTimes]).toEqual([0.25, 1]);
     expect(d0).toBeCloseTo(2 * at(0.25) - at(1), 9);
   });
 
-  test("tangent and tail are least-squares lines of the raw readings of the stated spans, and cross at t100, d100", () => {
+  test("tangent and tail are least-squares lines through the raw readings of the stated spans, and cross at t100, d100", () => {
     expect(remarks(logTime)).toBe(
       "log time as drawn: 4:1 pair at 0.25 and 1 min, tangent through the readings from 8 to 30 min, tail through those from 240 to 1440 min",
     );
@@ -71,12 +74,12 @@ describe("log time", () => {
     expect(Math.abs(t50 / T50 - 1)).toBeLessThan(0.02);
   });
 
-  test("a reading at half way gives its own time", () => {
+  test("a reading at half way gives its own time as t50", () => {
     const d0Picked = 2 * at(8) - d100;
     expect(value(drawn(BY_HAND, readings, { d0: d0Picked }).logTime).t50).toBeCloseTo(8, 6);
   });
 
-  test("picks of the pair and of the tangent are used, and named", () => {
+  test("picks of the pair and of the tangent are used and named", () => {
     const picked = drawn(BY_HAND, readings, { pair_at: 0.5, tangent_from: 4, tangent_to: 15 }).logTime;
     expect(value(picked).d0).toBeCloseTo(2 * at(0.5) - at(2), 9);
     expect(value(picked).tangent.slope).toBeCloseTo(ruler(pointsOn(Math.log10, 4, 15)).slope, 9);
@@ -102,7 +105,7 @@ describe("log time", () => {
     expect(remarks(logTime)).toMatch(message);
   });
 
-  test("a disturbed first reading is in no pair", () => {
+  test("a disturbed first reading is not part of the pair", () => {
     const late = readings.map((r, i) => (i < 2 ? r - 24 : r));
     const { logTime } = drawn(BY_HAND, late);
     expect(value(logTime).pair.time).toBe(0.5);
@@ -110,7 +113,7 @@ describe("log time", () => {
     expect(remarks(logTime)).toMatch(/the first 2 readings stand off .* 6.1 % of primary .* \(row 1, row 2\)/);
   });
 
-  test("refuses where too few readings lie past the end of primary to draw a tail, where the aided way leans on theory", () => {
+  test("refuses if too few readings lie past the end of primary for a tail, where the aided procedure leans on theory", () => {
     // The end of primary is at 45 min: 60 and 80 min are 0.12 of a log cycle apart.
     const until = [...BY_HAND.slice(0, 10), 80];
     const few = [...readings.slice(0, 10), 1404.6];
@@ -125,14 +128,14 @@ describe("root time", () => {
   const { rootTime } = drawn(BY_HAND, readings);
   const { d0, d90, d100, t90, straight } = value(rootTime);
 
-  test("the straight part is the least-squares line of the raw readings of the stated span", () => {
+  test("the straight part is the least-squares line through the raw readings of the stated span", () => {
     expect(remarks(rootTime)).toBe("root time as drawn: straight part through the readings from 0.1 to 8 min");
     const line = ruler(pointsOn(Math.sqrt, 0.1, 8));
     expect(d0).toBeCloseTo(line.at(0), 9);
     expect(straight.slope).toBeCloseTo(line.slope, 9);
   });
 
-  test("the crossing lies on the 1.15 line, between the readings either side of it", () => {
+  test("the crossing lies on the 1.15 line, between the readings before and after it", () => {
     expect(d90).toBeCloseTo(d0 + (straight.slope * Math.sqrt(t90)) / 1.15, 9);
     expect(d100).toBeCloseTo(d0 + (d90 - d0) / 0.9, 9);
     expect(d90).toBeGreaterThan(at(30));
@@ -141,7 +144,7 @@ describe("root time", () => {
     expect(t90).toBeLessThan(60);
   });
 
-  test("where the crossing falls on a reading, t90 is its time", () => {
+  test("if the crossing falls on a reading, t90 is its time", () => {
     const line = ruler(pointsOn(Math.sqrt, 0.1, 8));
     const onLine = readings.map((r, i) => (BY_HAND[i] === 30 ? line.at(Math.sqrt(30) / 1.15) : r));
     const found = value(drawn(BY_HAND, onLine, { straight_from: 0.1, straight_to: 8 }).rootTime);
@@ -149,7 +152,7 @@ describe("root time", () => {
   });
 });
 
-test("the sense and the zero of the dial and the unit change nothing; the unit of time scales the times", () => {
+test("direction, zero and unit of the dial change nothing; the unit of time scales the times", () => {
   const [reference, root] = [value(drawn(BY_HAND, readings).logTime), value(drawn(BY_HAND, readings).rootTime)];
   fc.assert(
     fc.property(
@@ -176,8 +179,9 @@ test("the sense and the zero of the dial and the unit change nothing; the unit o
 });
 
 /**
- * What a hand reaches with no help: on made curves with the faults of practice (test/generators), 90 in 100 lie so near. The
- * bands of log time are those of the published spread of hand readings of t50, 10 %.
+ * The accuracy of the drawn procedure, without help from theory: on made curves with the faults of practice
+ * (test/generators), 90 in 100 are this near. The bands of log time are the published spread of hand readings of t50,
+ * 10 %.
  */
 test.each([
   ["exact theory, hand schedule", 2, 3],

@@ -17,7 +17,7 @@ const truthOf = (rule: (typeof END_RULES)[number], made: Curve) =>
     truth: { t50: 0.19673 / made.rate, d0: made.d0, d100: made.d0 + made.primary },
   });
 
-test("without creep, log time puts t50, t90 and t100 at T = 0.19673, 0.84809 and 1.10135", () => {
+test("without creep, log time gives t50, t90 and t100 at T = 0.19673, 0.84809 and 1.10135", () => {
   // Sources: Terzaghi's series (test/published/terzaghi.test.ts) for the first two, the same calculation for the third.
   const end = endOfPrimary("log time", curve(0.01, 0, 3));
   expect((end?.t50 ?? 0) * 0.01).toBeCloseTo(0.19673, 4);
@@ -33,14 +33,17 @@ describe.each(END_RULES)("%s", (rule) => {
     [0.16, 7],
     [0.3, 2],
     [0.3, 4.5],
-  ])("with creep of %d per cycle and sharpness %d the lines meet where small steps find them", (creep, sharpness) => {
-    const made = curve(0.02, creep, sharpness);
-    const end = endOfPrimary(rule, made);
-    const truth = truthOf(rule, made);
-    expect(Math.abs((end?.d100 ?? 0) - truth.d100)).toBeLessThan(0.003);
-    // The curve is flat at d100 by root time: 0.3 % of primary is up to 6 % of the time.
-    expect(Math.abs((end?.t100 ?? 0) / truth.t100 - 1)).toBeLessThan(rule === "log time" ? 0.01 : 0.06);
-  });
+  ])(
+    "with creep of %d per cycle and sharpness %d the lines meet where a search in small steps finds them",
+    (creep, sharpness) => {
+      const made = curve(0.02, creep, sharpness);
+      const end = endOfPrimary(rule, made);
+      const truth = truthOf(rule, made);
+      expect(Math.abs((end?.d100 ?? 0) - truth.d100)).toBeLessThan(0.003);
+      // The curve is flat at d100 by root time: 0.3 % of primary is up to 6 % of the time.
+      expect(Math.abs((end?.t100 ?? 0) / truth.t100 - 1)).toBeLessThan(rule === "log time" ? 0.01 : 0.06);
+    },
+  );
 
   test("a mirrored, shifted or slower curve has the same end, mirrored, shifted or later", () => {
     fc.assert(
@@ -62,7 +65,7 @@ describe.each(END_RULES)("%s", (rule) => {
   });
 });
 
-test("there is no end where the tail is as steep as the curve", () => {
+test("a curve whose tail is as steep as the curve has no end of primary", () => {
   expect(endOfPrimary("log time", curve(0.02, 0.7, 2))).toBeUndefined();
 });
 

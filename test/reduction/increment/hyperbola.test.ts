@@ -23,7 +23,7 @@ test("the constants are those of the line of T/U on T through 60 and 90 % of the
   expect(from / HYPERBOLA_FROM / slope - from).toBeCloseTo(HYPERBOLA_RATE, 3);
 });
 
-test("on exact theory gives cv 2.3 % low and primary compression 0.8 % high", () => {
+test("on exact theory it gives cv 2.3 % low and primary compression 0.8 % high", () => {
   const found = hyperbola(
     TIMES.map((T) => T / 0.02),
     TIMES.map((T) => -3 * degree(T)),
@@ -44,7 +44,7 @@ test(`by hand on ${powrie4_4.source}`, () => {
   expect((found?.rate ?? 0) * (height / 2) ** 2).toBeCloseTo(expected.cvMm2PerMin, 3);
 });
 
-test("there is none with fewer than three readings, or where t/d does not rise", () => {
+test("it is undefined with fewer than three readings, and where t/d does not rise", () => {
   expect(hyperbola([10, 20], [1, 1.5])).toBeUndefined();
   expect(hyperbola([10, 20, 40], [1, 2.2, 5])).toBeUndefined();
   expect(hyperbola([], [])).toBeUndefined();

@@ -1,6 +1,7 @@
 /**
- * A clock that is started up to 20 s after the load came on, or before it: the fit finds the seconds, and root time, whose straight
- * part they bend, says so. Curves of theory with creep, dial of 0.001 mm, t50 of 2 to 20 min; 40 of each kind.
+ * A clock started up to 20 s after the load, or before it: the fit finds the seconds, and root time, whose straight
+ * part is then bent, remarks on it. Curves of theory with creep, a dial of 0.001 mm, t50 of 2 to 20 min; 40 of each
+ * kind.
  */
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
 import { BY_HAND, degree, random } from "../../generators/time-curves";
@@ -35,13 +36,13 @@ describe.each([
       if (/s (before|after) the clock was started: check the time zero/.test(words)) said++;
     }
     errors.sort((a, b) => a - b);
-    // Bands as of the scenario "time zero off by 2 to 6 s" of the generator: 12 % at most; here 90 in 100 within 3 %.
+    // Bands as in the scenario "time zero off by 2 to 6 s" of the generator: 12 % at most; here 90 in 100 within 3 %.
     expect(errors[35]).toBeLessThan(3);
     expect(said).toBeGreaterThanOrEqual(36);
   });
 });
 
-test("a clock started with the load is not said to be wrong", () => {
+test("a clock started with the load gets no remark", () => {
   let said = 0;
   for (let seed = 1; seed <= 60; seed++) {
     const { fit } = reduceIncrement(BY_HAND, curve(BY_HAND, 0, seed).readings);

@@ -1,6 +1,7 @@
 /**
- * Curves that rise and come to rest, but are no consolidation: no construction and no fit may pass them without a word.
- * 95 in 100 are refused or remarked, by every method: of 200 seeds of each kind, and of 60 in the way of a hand.
+ * Curves that rise and come to rest but are not consolidation: no construction and no fit may accept them without a
+ * remark. 95 in 100 are refused or remarked by every method: of 200 seeds of each kind, and of 60 with the drawn
+ * procedure.
  */
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
 import { KINDS, noConsolidation } from "../../generators/no-consolidation";
@@ -10,7 +11,7 @@ jest.setTimeout(60_000);
 
 const METHODS = ["logTime", "rootTime", "fit"] as const;
 
-/** A remark that only states which readings were drawn through is no warning. */
+/** A remark that only states the readings that the lines were drawn through is not a warning. */
 const isWarning = (remark: Message) => !/as drawn: /.test(english(remark));
 
 describe.each(KINDS)("%s", (kind) => {

@@ -1,6 +1,7 @@
 /**
- * A load that still stands, against curves of known truth. The goals are those of the study (test/study/progress.ts), on fewer
- * curves: the range holds the true t100 nine times in ten, and "over" is said too soon in less than one curve in a hundred.
+ * Loads that are still on, with known truth. The goals are those of the study (test/study/progress.ts), on fewer
+ * curves: the range holds the true t100 nine times in ten, and "over" comes too soon in less than one curve in a
+ * hundred.
  */
 import fc from "fast-check";
 import { END_RULES } from "../../../src/reduction/increment/end-of-primary";
@@ -73,7 +74,7 @@ describe.each(END_RULES)(
       for (const { name } of KINDS) expect(share(answered.filter(({ kind }) => kind === name), "holds")).toBeGreaterThan(0.9); // prettier-ignore
     });
 
-    test("over is not said too soon", () => {
+    test('"over" does not come too soon', () => {
       expect(seen.filter(({ tooSoon }) => tooSoon).length / (CURVES * KINDS.length)).toBeLessThan(0.01);
     });
 
@@ -107,7 +108,7 @@ test("the degree of consolidation is that of theory", () => {
   }
 });
 
-test("at the end of a long record the constructions and the expected end are the same", () => {
+test("at the end of a long record the constructions and the expected end are equal", () => {
   const { logTime, rootTime } = reduceIncrement(BY_HAND, readings);
   const log = endOf(of(BY_HAND, readings));
   const root = endOf(of(BY_HAND, readings, "root time"));
@@ -118,7 +119,7 @@ test("at the end of a long record the constructions and the expected end are the
   expect(log.U).toBe(1);
 });
 
-test("the verdict is of the range, and what remains of the expected time", () => {
+test("the verdict goes by the range, and the remaining time by the expected end", () => {
   for (let count = 7; count <= BY_HAND.length; count++)
     for (const rule of END_RULES) {
       const outcome = progress(reduceIncrement(...soFar(count)), rule);
@@ -135,17 +136,17 @@ test("the verdict is of the range, and what remains of the expected time", () =>
 });
 
 describe("rules", () => {
-  test("a fixed time is over when it is over, whatever the readings", () => {
+  test("a fixed time is over when it has passed, whatever the readings", () => {
     expect(of(...TO_30, "fixed", 1440)).toMatchObject({ verdict: "not yet", remaining: 1410 });
     expect(of(...TO_30, "fixed", 30)).toMatchObject({ verdict: "over", remaining: 0 });
     const early = of(...soFar(3), "fixed", 1440);
     expect([early.verdict, early.remaining, early.expected.ok]).toEqual(["not yet", 1439.5, false]);
   });
-  test("a fixed time that ends within primary says so", () => {
+  test("a fixed time that ends within primary gets a remark", () => {
     const outcome = progress(reduceIncrement(...TO_30), "fixed", 30);
     expect(outcome.ok && outcome.remarks.map(english).join("; ")).toMatch(/^the fixed time of 30 min is over; primary compression is not over: t100 is expected at /); // prettier-ignore
   });
-  test("a multiple of t100 is that of log time", () => {
+  test("a multiple of t100 uses t100 by log time", () => {
     const { t100, high = 0 } = endOf(of(BY_HAND, readings));
     const value = of(BY_HAND, readings, "multiple", 40);
     expect(value.remaining).toBeCloseTo(40 * t100 - 1440, 6);
@@ -181,7 +182,7 @@ describe("refusals say what to do", () => {
   test("a reading before the load", () => {
     expect(reason([-1, 2], [1, 2])).toMatch(/^input: row 1 of the times is -1/);
   });
-  test("nothing of primary that stands out of creep", () => {
+  test("primary that does not stand out from creep", () => {
     expect(reason(BY_HAND, BY_HAND.map((t) => 2 + 0.1 * Math.log10(t + 0.05)))).toMatch(
       /^method: the end of primary cannot be told: .*go on reading|^method: the end of primary cannot be told: about \d+ %/,
     ); // prettier-ignore
@@ -189,7 +190,7 @@ describe("refusals say what to do", () => {
 });
 
 test("readings that depart from theory give no range before the construction applies", () => {
-  // A ramp of 40 min: no curve of theory.
+  // A ramp of 40 min is not a curve of theory.
   const times = BY_HAND.filter((t) => t <= 60);
   const outcome = progress(reduceIncrement(times, times.map((t) => 2 + 0.5 * Math.min(t / 40, 1))), "log time"); // prettier-ignore
   if (outcome.ok) {
@@ -198,7 +199,7 @@ test("readings that depart from theory give no range before the construction app
   } else expect(english(outcome.reason)).toMatch(/go on reading/);
 });
 
-test("a second answer that fits nearly as well belongs to the range", () => {
+test("the range holds a second answer that fits nearly as well", () => {
   for (let seed = 1; seed <= 80; seed++) {
     const kind = KINDS[seed % KINDS.length];
     const cut = CUTS[seed % 3];
@@ -209,13 +210,13 @@ test("a second answer that fits nearly as well belongs to the range", () => {
     if (!outcome.ok || !increment.theory.ok || increment.theory.value.otherRate === undefined) continue;
     const { rate, otherRate } = increment.theory.value;
     const { low = 0, high = Infinity, t100 } = endOf(outcome.value);
-    // The other end by its rate alone; creep moves the crossing by a fifth at most.
+    // The second end by its rate alone; creep moves the crossing by a fifth at most.
     const other = (t100 * rate) / otherRate;
     expect([seed, other * 1.2 >= low && other / 1.2 <= high]).toEqual([seed, true]);
   }
 });
 
-describe("the same load, measured otherwise", () => {
+describe("the same load, measured in another way", () => {
   const close = (a: number | undefined, b: number | undefined, factor = 1) =>
     a === undefined || b === undefined ? expect(a).toBe(b) : expect(a / (b * factor)).toBeCloseTo(1, 4);
   const times = ["t50", "t90", "t100", "low", "high"] as const;
@@ -244,7 +245,7 @@ describe("the same load, measured otherwise", () => {
   };
   const runs = { numRuns: 30 };
 
-  test("in inches, or on a dial that stands higher or runs backwards", () => {
+  test("in inches, or on a dial that stands higher or runs backwards, the answers agree", () => {
     fc.assert(
       fc.property(load, fc.constantFrom(1 / 25.4, -1, 10), fc.constantFrom(0, 20, 300), (one, factor, shift) => {
         const move = (d: number) => factor * d + Math.sign(factor) * shift;
@@ -254,11 +255,11 @@ describe("the same load, measured otherwise", () => {
     );
   });
 
-  test("k times slower: every time is k times as long", () => {
+  test("k times slower, every time is k times as long", () => {
     fc.assert(
       fc.property(load, fc.constantFrom(0.25, 2, 4), (one, k) => {
         const { theory } = reduceIncrement(one.times, one.readings);
-        // The search for an error of the time zero is in seconds, not in shares of t50.
+        // The search for an error of the time zero works in seconds, not in shares of t50.
         fc.pre(!theory.ok || theory.value.timeZero === 0);
         const slower = one.times.map((t) => k * t);
         const again = reduceIncrement(slower, one.readings).theory;
@@ -270,18 +271,18 @@ describe("the same load, measured otherwise", () => {
   });
 });
 
-describe("what the remark says", () => {
+describe("the remark", () => {
   const remark = (count: number, rule: ProgressRule = "log time") => {
     const outcome = progress(reduceIncrement(...soFar(count)), rule);
     return outcome.ok ? outcome.remarks.map(english).join("; ") : english(outcome.reason);
   };
-  test("not over, by when it is expected, and the second opinion", () => {
+  test("says not over, the expected time, and the second opinion", () => {
     expect(remark(9)).toMatch(/^primary compression is not over: t100 is expected at [\d.]+ min \([\d.]+ to [\d.]+\)/);
   });
-  test("over, and how much of secondary is seen", () => {
+  test("says over, and how much of secondary is seen", () => {
     expect(remark(14)).toMatch(/^primary compression is over: t100 is [\d.]+ min \([\d.]+ to [\d.]+\); 1\.38 of a log cycle of secondary compression is seen/); // prettier-ignore
   });
-  test("the hyperbola agrees on a curve of theory, and stands in the remark", () => {
+  test("gives the hyperbola, which agrees on a curve of theory", () => {
     const times = Array.from({ length: 40 }, (_, i) => 0.1 * 1.17 ** i).filter((t) => t < 40);
     const outcome = progress(reduceIncrement(times, times.map((t) => 2 + 0.6 * at(t))), "log time"); // prettier-ignore
     const words = outcome.ok ? outcome.remarks.map(english).join("; ") : "";

@@ -13,7 +13,7 @@ const clean = (times: (number | null)[], readings: (number | null)[]) => {
   };
 };
 
-test("readings in order pass untouched, without a remark", () => {
+test("readings in order stay unchanged, without a remark", () => {
   const { series, remarks, count, step, travel, lastTime } = clean([0.1, 1, 10], [1.2, 1.4, 1.9]);
   expect(series).toEqual({
     times: [0.1, 1, 10],
@@ -28,13 +28,13 @@ test("readings in order pass untouched, without a remark", () => {
   expect(travel).toBeCloseTo(0.7, 9);
 });
 
-test("a t = 0 row is kept apart, whether it is first or after blank rows", () => {
+test("a row at t = 0 is kept apart, whether it is first or after blank rows", () => {
   expect(clean([0, 0.1, 1], [5, 1.2, 1.4]).zeroReading).toBe(5);
   expect(clean([null, 0, 0.1, 1], [null, 5, 1.2, 1.4]).zeroReading).toBe(5);
   expect(clean([0.1, 1], [1.2, 1.4]).zeroReading).toBeUndefined();
 });
 
-test("out of order: sorted, and said", () => {
+test("readings out of order are sorted, with a remark", () => {
   const { series, remarks } = clean([1, 0.1, 10], [1.4, 1.2, 1.9]);
   expect(series.times).toEqual([0.1, 1, 10]);
   expect(series.readings).toEqual([1.2, 1.4, 1.9]);
@@ -50,7 +50,7 @@ test("equal times are averaged, and the remark names the rows", () => {
   expect(remarks).toEqual(["rows 2 and 3 repeat a time: readings at the same time were averaged"]);
 });
 
-test("a reading without a time, a time without a reading: left out, and the remark names the row", () => {
+test("a reading without a time and a time without a reading are left out, and the remark names the row", () => {
   const { series, remarks } = clean([0.1, 0, 1, 5, 10], [1.2, 1.3, 1.4, null, 1.9]);
   expect(series.times).toEqual([0.1, 1, 10]);
   expect(remarks).toEqual([
@@ -59,7 +59,7 @@ test("a reading without a time, a time without a reading: left out, and the rema
   ]);
 });
 
-test("long lists of rows are cut short", () => {
+test("a long list of rows is shortened", () => {
   const times = Array.from({ length: 20 }, (_, i) => i + 1);
   const { remarks } = clean(
     times,
@@ -68,7 +68,7 @@ test("long lists of rows are cut short", () => {
   expect(remarks).toEqual(["rows 2, 4, 6 and 7 more are left out: the reading is blank or zero"]);
 });
 
-test("a negative time is refused by its row", () => {
+test("a negative time is refused with its row", () => {
   expect(inEnglish(cleanReadings([0.1, -1], [1, 2]))).toMatchObject({
     ok: false,
     fault: "input",
@@ -76,7 +76,7 @@ test("a negative time is refused by its row", () => {
   });
 });
 
-test("what cannot be minutes is told of", () => {
+test("times that cannot be minutes get a remark", () => {
   expect(clean([0.1, 0.25, 0.5, 60, 120], [1, 2, 3, 4, 5]).remarks).toEqual([
     "the time jumps from 0.5 to 60 min (row 4): are all times in minutes?",
   ]);
@@ -90,7 +90,7 @@ describe("logger series", () => {
   const readings = times.map((t) => 1 + 0.1 * Math.log10(t));
   const { series } = clean(times, readings);
 
-  test("are averaged to some twenty points a cycle, and the earliest keep their own", () => {
+  test("are averaged to about twenty points a cycle, and the earliest readings stay", () => {
     expect(series.times.length).toBeLessThan(100);
     expect(series.times.slice(0, 3)).toEqual(times.slice(0, 3));
     expect(series.weights[0]).toBe(1);
@@ -102,7 +102,7 @@ describe("logger series", () => {
     series.times.forEach((t, i) => expect(Math.abs(series.readings[i] - (1 + 0.1 * Math.log10(t)))).toBeLessThan(1e-4));
   });
 
-  test("lose their spikes, by name", () => {
+  test("lose their spikes, and the remark names them", () => {
     const spiked = readings.map((r, i) => (i === 9000 ? r + 0.3 : i === 150 ? r - 0.2 : r));
     const outcome = clean(times, spiked);
     expect(outcome.remarks).toEqual(["rows 151 and 9001 are left out: far off the readings before and after"]);

@@ -8,7 +8,7 @@ import type { Outcome } from "../../../src/reduction/outcome";
 import { BY_HAND, degree, random, SCENARIOS } from "../../generators/time-curves";
 import { english } from "../../../src/reduction/message";
 
-/** Theory with creep on the hand schedule: t50 = 4 min, d0 = 1, d100 = 2, tail 0.05 per cycle, to 1e-4. */
+/** Theory with creep on the hand schedule: t50 = 4 min, d0 = 1, d100 = 2, tail 0.05 per cycle, rounded to 1e-4. */
 const T50_TRUE = 4;
 const exact = (t: number) =>
   1 + degree((0.19673075 * t) / T50_TRUE) + (0.05 / 3) * Math.log10(1 + ((0.19673075 * t) / T50_TRUE / 1.10135) ** 3);
@@ -32,7 +32,7 @@ const reduce = (r: readonly number[] = readings, picks?: Picks, t: readonly numb
 describe("a good curve", () => {
   const { logTime, rootTime, fit } = reduce();
 
-  test("log time finds it to 0.3 %", () => {
+  test("log time is within 0.3 %", () => {
     const { d0, d50, d100, t50, t100, tailSlope } = value(logTime);
     expect(Math.abs(d0 - 1)).toBeLessThan(0.002);
     expect(Math.abs(d50 - 1.5)).toBeLessThan(0.002);
@@ -43,7 +43,7 @@ describe("a good curve", () => {
     expect(remarks(logTime)).toBe("");
   });
 
-  test("root time finds it within its own convention", () => {
+  test("root time is within its own convention", () => {
     const { d0, d100, t90 } = value(rootTime);
     expect(Math.abs(d0 - 1)).toBeLessThan(0.005);
     expect(Math.abs(d100 - 2)).toBeLessThan(0.015);
@@ -51,7 +51,7 @@ describe("a good curve", () => {
     expect(remarks(rootTime)).toBe("");
   });
 
-  test("the fit finds it to 0.3 %, inside its own interval", () => {
+  test("the fit is within 0.3 %, inside its own interval", () => {
     const { rate, rateLow, rateHigh, d0, d100 } = value(fit);
     const truth = 0.19673075 / T50_TRUE;
     expect(Math.abs(rate / truth - 1)).toBeLessThan(0.003);
@@ -61,7 +61,7 @@ describe("a good curve", () => {
     expect(Math.abs(d100 - 2)).toBeLessThan(0.003);
   });
 
-  test("on exact theory root time is 1.5 % high in cv by its convention, log time 0.1 %", () => {
+  test("on exact theory root time gives cv 1.5 % high by its convention, log time 0.1 %", () => {
     const times = Array.from({ length: 100 }, (_, i) => 0.05 * (3000 / 0.05) ** (i / 99));
     const theory = times.map((t) => 1 + degree((0.19673075 * t) / T50_TRUE));
     const { logTime, rootTime } = reduce(theory, {}, times);
@@ -73,7 +73,7 @@ describe("a good curve", () => {
   });
 });
 
-describe("what must not change an answer", () => {
+describe("changes that must not change an answer", () => {
   const good = (r: readonly number[], t: readonly number[] = BY_HAND) => {
     const { logTime, rootTime, fit } = reduceIncrement(t, r);
     return [value(logTime).t50, value(rootTime).t90, value(fit).rate];
@@ -112,7 +112,7 @@ describe("what must not change an answer", () => {
       { numRuns: 20 },
     );
   });
-  test("a t = 0 row, and blank rows anywhere", () => {
+  test("a row at t = 0, and blank rows anywhere", () => {
     expectSame(good([0.97, ...readings], [0, ...BY_HAND]), 12);
     expectSame(good([...readings, 0, 0, 0], [...BY_HAND, 0, 0, 0]), 12);
     expectSame(
@@ -120,7 +120,7 @@ describe("what must not change an answer", () => {
       12,
     );
   });
-  test("the unit of time, in which the answer scales", () => {
+  test("the unit of time, which scales the answer", () => {
     const seconds = good(
       readings,
       BY_HAND.map((t) => 60 * t),
@@ -130,15 +130,15 @@ describe("what must not change an answer", () => {
   });
 });
 
-describe("remarks name what was seen", () => {
-  test("a wrong reading is left out, and named", () => {
+describe("remarks", () => {
+  test("a wrong reading is left out and named", () => {
     const wrong = readings.map((r, i) => (i === 8 ? r + 0.2 : r));
     const { logTime, fit } = reduce(wrong);
     expect(remarks(logTime)).toMatch(/row 9 is left out as a wrong reading/);
     expect(Math.abs(value(logTime).t50 / T50_TRUE - 1)).toBeLessThan(0.01);
     expect(value(fit).leftOut).toEqual([8]);
   });
-  test("scatter is no wrong reading, whatever stands off most", () => {
+  test("scatter is not a wrong reading, whatever lies off most", () => {
     const r = random(11);
     for (let k = 0; k < 20; k++) {
       const { fit } = reduce(readings.map((d) => d + 0.04 * r.normal()));
@@ -153,11 +153,11 @@ describe("remarks name what was seen", () => {
     );
     if (fit.ok) expect(fit.value.leftOut).toEqual([]);
   });
-  test("a reading that goes back", () => {
+  test("a reading that goes back is named", () => {
     const back = readings.map((r, i) => (i === 12 ? readings[11] - 0.03 : r));
     expect(remarks(reduce(back).logTime)).toMatch(/row 13 (goes back against the movement|is left out)/);
   });
-  test("a late start of the clock is told of, in seconds", () => {
+  test("a late start of the clock gets a remark, in seconds", () => {
     const times = Array.from({ length: 60 }, (_, i) => 0.05 * (1440 / 0.05) ** (i / 59));
     const { fit } = reduceIncrement(
       times,
@@ -167,14 +167,14 @@ describe("remarks name what was seen", () => {
     expect(Math.abs(value(fit).rate / (0.19673075 / T50_TRUE) - 1)).toBeLessThan(0.01);
   });
   describe("a beginning that lags by 6 % of primary", () => {
-    // d0 = 1020, primary 400, in whole divisions; the lag dies away with a time constant in minutes.
+    // d0 = 1020, primary 400, in whole divisions; the lag decays with a time constant in minutes.
     const lagging = (t50: number, lag: number) =>
       BY_HAND.map((t) => {
         const T = (0.19673 * t) / t50;
         return Math.round(1020 + 400 * degree(T) + (10 / 3) * Math.log10(1 + (T / 1.1) ** 3) - 24 * Math.exp(-t / lag));
       });
     test("both constructions leave the same first readings out, and say which and by how much", () => {
-      // With them in, d0 by the parabola is 1001, and the pair of 1 and 4 min gives 1014.
+      // With these readings d0 by the parabola is 1001, and by the pair of 1 and 4 min 1014.
       const { logTime, rootTime } = reduce(lagging(20, 0.5));
       const said =
         /the first 3 readings stand off the straight part on root time by up to 1\d divisions, [\d.]+ % of primary and are left out of the beginning \(row 1, row 2, row 3\)/;
@@ -185,14 +185,14 @@ describe("remarks name what was seen", () => {
       expect(value(logTime).parabola.from).toBe(1);
       expect(value(rootTime).straight.from).toBe(1);
     });
-    test("4:1 pairs that disagree by more than 3 % of primary are told of", () => {
+    test("4:1 pairs that disagree by more than 3 % of primary get a remark", () => {
       expect(remarks(reduce(lagging(10, 1)).logTime)).toMatch(
         /the 4:1 pairs of the early parabola give d0 from \d+ to \d+, \d+ divisions, [3-9][.\d]* % of primary apart/,
       );
       expect(remarks(reduce(lagging(10, 0.01)).logTime)).not.toMatch(/4:1 pairs/);
     });
   });
-  test("readings of a short tail that were altered are named, with the most of it", () => {
+  test("corrected readings of a short tail are named, with the largest correction", () => {
     const until = [...BY_HAND.slice(0, 10), 90];
     const { logTime } = reduceIncrement(
       until,
@@ -200,26 +200,28 @@ describe("remarks name what was seen", () => {
         Math.round(1000 * (1 + degree((0.19673 * t) / 10) + (0.05 / 3) * Math.log10(1 + (t / 56) ** 3))),
       ),
     );
-    // At 60 min 1 - U is 4.4 %, of which the creep that has not begun gives back 0.5.
+    // At 60 min 1 - U is 4.4 %; creep that has not begun takes off 0.5.
     expect(remarks(logTime)).toMatch(
       /readings of the tail were altered by up to \d+ divisions, [3-5][.\d]* % of primary for the primary still to come and the creep just begun: row 10, row 11/,
     );
   });
-  test("initial compression beyond a fifth of the movement", () => {
+  test("initial compression above a fifth of the movement gets a remark", () => {
     const { logTime } = reduceIncrement([0, ...BY_HAND], [0.6, ...readings]);
     expect(remarks(logTime)).toMatch(/initial compression is \d+ % of the movement/);
   });
-  test("a second answer that fits nearly as well is not passed over", () => {
-    // Theory with noise of 1 % of primary, t50 = 13.7 min, stopped at T = 0.43: the end of primary may also lie far beyond. That
-    // valley has no floor: the slowest rate that is tried has half of primary at three times the record, T = 0.067 at its end.
+  test("a second answer that fits nearly as well gets a remark", () => {
+    // Theory with noise of 1 % of primary, t50 = 13.7 min, stopped at T = 0.43: the end of primary may also lie far
+    // beyond. This
+    // valley has no bottom: the slowest rate that is tried has half of primary at three times the record, T = 0.067 at
+    // its end.
     const { fit } = reduceIncrement(
       [0.25, 0.5, 1, 2, 4, 8, 15, 30],
       [1.038, 1.103, 1.136, 1.186, 1.268, 1.379, 1.53, 1.713],
     );
     expect(remarks(fit)).toMatch(/the readings fit a cv 0\.1[12]\d* times this one nearly as well/);
   });
-  test("neighbours that stand off to one side are the curve's own", () => {
-    // Two processes, t50 of 0.1 and 200 min: the first two readings are no slips.
+  test("neighbouring readings that lie off to one side belong to the curve", () => {
+    // Two processes, t50 of 0.1 and 200 min: the first two readings are not wrong.
     const two = BY_HAND.map(
       (t) => Math.round(500 * (degree((0.19673 * t) / 0.1) + degree((0.19673 * t) / 200))) / 1000,
     );
@@ -227,11 +229,11 @@ describe("remarks name what was seen", () => {
     expect(reason(fit)).toMatch(/lost in the noise/);
     expect(logTime.ok).toBe(false);
   });
-  test("two wrong readings", () => {
+  test("two wrong readings are left out", () => {
     const wrong = readings.map((r, i) => (i === 3 ? r - 0.3 : i === 9 ? r + 0.25 : r));
     expect(remarks(reduce(wrong).fit)).toMatch(/row (4|10) is left out .* row (4|10) is left out/);
   });
-  test("methods that disagree", () => {
+  test("methods that disagree get a remark", () => {
     // Creep that begins before primary ends makes root time read high.
     const r = random(5);
     const creeping = BY_HAND.map((t) => exact(t) + 0.5 * Math.log10(1 + t / 5) + 0.001 * r.normal());
@@ -243,14 +245,14 @@ describe("remarks name what was seen", () => {
 });
 
 describe("refusals", () => {
-  test("too few readings: how many are needed", () => {
+  test("too few readings: the refusal says how many are needed", () => {
     expect(reason(reduceIncrement([1, 2, 4], [1, 2, 3]).logTime)).toMatch(/6 readings .* are needed; there are 3/);
     expect(reason(reduceIncrement([], []).rootTime)).toMatch(/6 readings .* are needed; there are 0/);
   });
   test("no movement", () => {
     expect(reason(reduce(BY_HAND.map(() => 3.21)).logTime)).toMatch(/all readings are the same/);
   });
-  test("primary not finished", () => {
+  test("primary that is not finished", () => {
     const { logTime, rootTime } = reduceIncrement(BY_HAND.slice(0, 7), readings.slice(0, 7));
     expect(reason(logTime)).toMatch(/the readings stop at about \d+ % of primary/);
     expect(reason(rootTime)).toMatch(/the readings stop at about/);
@@ -265,25 +267,25 @@ describe("refusals", () => {
     for (const outcome of [logTime, rootTime, fit]) expect(outcome.ok && outcome.remarks.length === 0).toBe(false);
     expect(logTime.ok).toBe(false);
   });
-  test("lost in the steps of the instrument", () => {
+  test("movement lost in the steps of the instrument", () => {
     expect(reason(reduce(readings.map((r) => Math.round(r * 5) / 5)).logTime)).toMatch(/steps of the instrument/);
   });
 });
 
 describe("picks by hand", () => {
-  test("replace what they name, and are named", () => {
+  test("replace the values that they name, and the remark names them", () => {
     const { logTime, rootTime } = reduce(readings, { d0: 1.01, d100: 1.99 });
     expect(value(logTime)).toMatchObject({ d0: 1.01, d100: 1.99, d50: 1.5 });
     expect(remarks(logTime)).toBe("picked by hand: d0 = 1.01, d100 = 1.99");
     expect(value(rootTime).d0).toBe(1.01);
     expect(remarks(rootTime)).toMatch(/picked by hand: d0 = 1.01/);
   });
-  test("d90", () => {
+  test("of d90 are used", () => {
     const { rootTime } = reduce(readings, { d90: 1.9 });
     expect(value(rootTime).d90).toBe(1.9);
     expect(Math.abs(value(rootTime).t90 / ((0.848085 / 0.19673) * T50_TRUE) - 1)).toBeLessThan(0.02);
   });
-  test("the spans of the straight part and of the tail", () => {
+  test("of the spans of the straight part and of the tail are used", () => {
     const { logTime, rootTime } = reduce(readings, {
       straight_from: 0.5,
       straight_to: 4,
@@ -294,7 +296,7 @@ describe("picks by hand", () => {
     expect(value(logTime).tail).toMatchObject({ from: 120, to: 1000 });
     expect(remarks(rootTime)).toMatch(/picked by hand: straight part from = 0.5, straight part to = 4/);
   });
-  test("a picked d100 lets an unfinished curve be reduced", () => {
+  test("of d100 let an unfinished curve be reduced", () => {
     const { logTime } = reduceIncrement(BY_HAND.slice(0, 8), readings.slice(0, 8), { d100: 1.85 });
     expect(value(logTime).d100).toBe(1.85);
   });
@@ -309,13 +311,13 @@ describe("picks by hand", () => {
     expect(logTime).toMatchObject({ ok: false, fault: "input" });
     expect(reason(logTime)).toMatch(message);
   });
-  test("a d90 outside the readings is refused", () => {
+  test("of a d90 outside the readings are refused", () => {
     expect(reduce(readings, { d90: 3 }).rootTime).toMatchObject({ ok: false, fault: "input" });
   });
 });
 
 describe("secondary compression", () => {
-  test("is the slope of the tail, positive whichever way the dial runs", () => {
+  test("is the slope of the tail, positive for both directions of the dial", () => {
     const backward = reduceIncrement(
       BY_HAND,
       readings.map((r) => 10 - r),
@@ -323,7 +325,7 @@ describe("secondary compression", () => {
     expect(value(secondarySlope(reduce()))).toBeCloseTo(0.05, 2);
     expect(value(secondarySlope(backward))).toBeCloseTo(0.05, 2);
   });
-  test("over a span", () => {
+  test("is given over a span", () => {
     expect(value(secondarySlope(reduce(), 240, 1440))).toBeCloseTo(0.05, 3);
     expect(value(secondarySlope(backward(), 240, 1440))).toBeCloseTo(0.05, 3);
     function backward() {
@@ -343,7 +345,7 @@ describe("secondary compression", () => {
   });
 });
 
-test("never a number that is not finite, never a throw, whatever the readings", () => {
+test("never gives an infinite number or NaN, and never throws, for any readings", () => {
   const cell = fc.oneof(
     fc.constant(0),
     fc.constant(null),
@@ -382,7 +384,7 @@ test.each([5e-324, 1e-300, 1e308])("a time of %p min among ordinary ones gives f
     if (outcome.ok) expect(JSON.stringify(outcome.value)).not.toMatch(/null/);
 });
 
-test("never a number that is not finite, never a throw, whatever is picked of a good curve", () => {
+test("never gives an infinite number or NaN, and never throws, for any picks on a good curve", () => {
   const time = fc.constantFrom(0.05, ...BY_HAND, 3, 5000);
   const reading = fc.double({ min: 0.5, max: 2.5, noNaN: true });
   const picks = fc.record(
@@ -411,7 +413,7 @@ test("never a number that is not finite, never a throw, whatever is picked of a 
   );
 });
 
-test("the generator gives the same curve for the same seed, another for another", () => {
+test("the generator gives the same curve for the same seed, and another for another seed", () => {
   const [scenario] = SCENARIOS.slice(3);
   const { times, readings, truth } = scenario.make(7);
   expect(scenario.make(7)).toMatchObject({ times, readings, truth });

@@ -1,8 +1,8 @@
 /**
- * One curve said in other words gives the same answer: times in another unit, readings shifted, mirrored or in another unit.
+ * One curve in other units gives the same answer: times in another unit, readings shifted, mirrored or in another unit.
  *
- * On curves of every scenario of the generator, with either procedure: what one gives the other gives too, to a millionth, and where
- * one refuses the other does.
+ * On curves of every scenario of the generator, with either procedure: the answers agree to a millionth, and if one
+ * curve is refused the other is too.
  */
 import fc from "fast-check";
 import { PROCEDURES, type Procedure } from "../../../src/reduction/increment/constructions/procedure";
@@ -10,10 +10,10 @@ import { reduceIncrement } from "../../../src/reduction/increment/reduce";
 import type { Outcome } from "../../../src/reduction/outcome";
 import { SCENARIOS, type TimeCurve } from "../../generators/time-curves";
 
-/** A reading of 0 is a blank; the steady logger has up to 50,000 readings, and is left to one case. */
+/** A reading of 0 is a blank; the logger at a steady rate has up to 50,000 readings, and is tested in one case only. */
 const CURVES = SCENARIOS.filter(({ name }) => name !== "logger at a steady rate");
 
-/** How the answers of the changed curve are brought back to those of the curve. */
+/** Converts the answers of the changed curve back to those of the curve. */
 interface Back {
   readonly time: (t: number) => number;
   readonly reading: (d: number) => number;
@@ -78,7 +78,7 @@ test("times k times as long give times k times as long, so that cv is 1/k of it"
   );
 });
 
-test("readings from another zero give d0 and d100 from it, and the same times", () => {
+test("readings from another zero give d0 and d100 from that zero, and the same times", () => {
   fc.assert(
     fc.property(curves, fc.double({ min: 10, max: 50, noNaN: true }), (curve, zero) =>
       expectSame(
@@ -117,7 +117,7 @@ test("readings in another unit give the same times", () => {
   );
 });
 
-/** Curves that once gave another answer: of two lines equally steep, or of a time zero counted in seconds. */
+/** Curves that once gave another answer: with two equally steep lines, or with a time zero counted in seconds. */
 test.each([
   ["much secondary compression", 1007],
   ["swelling", 1008],

@@ -1,10 +1,10 @@
 /**
  * The three methods on many curves of each scenario of the generator: not single cases but the distribution of errors.
  *
- * The bands are those of the generator's scenarios: clean curves within 3 (log), 5 (root) and 2 (fit) percent of cv, dial
- * resolution within 7, 12 and 6, faults of practice within 10, 18 and 10 or a refusal or remark; and where no value is
- * right, none without a remark. A code that refuses is not right for it: each scenario has a floor of curves that are answered.
- * Seeds here are not those that anything was chosen by.
+ * The bands are those of the generator's scenarios: clean curves within 3 (log), 5 (root) and 2 (fit) percent of cv,
+ * dial resolution within 7, 12 and 6, faults of practice within 10, 18 and 10 or a refusal or remark; and if no value
+ * is right, no answer without a remark. Refusing everything is not right either: each scenario has a least share of
+ * curves that must be answered. The seeds are not those by which anything was chosen.
  */
 import { T50, T90 } from "../../../src/reduction/increment/cv";
 import { reduceIncrement, type Increment } from "../../../src/reduction/increment/reduce";
@@ -15,8 +15,8 @@ const SEEDS = Array.from({ length: 40 }, (_, i) => 50_001 + i);
 const METHODS: readonly Method[] = ["LOG_TIME", "ROOT_TIME", "FIT_TIME"];
 
 /**
- * Least share of curves that log time, root time and the fit answer, where it is not all of them: a tenth below what a careful
- * reduction reaches. 0 where a refusal is the right answer: no d0, no end or no movement shows in such readings.
+ * Least share of curves that log time, root time and the fit must answer, if it is not all of them: a tenth below what
+ * a careful reduction reaches. 0 if a refusal is the right answer: such readings show no d0, no end or no movement.
  */
 const FLOORS: Readonly<Record<string, readonly [log: number, root: number, fit: number]>> = {
   "fast, few early readings": [0.2, 0.2, 0.9],
@@ -31,7 +31,7 @@ const FLOORS: Readonly<Record<string, readonly [log: number, root: number, fit: 
 const ANSWERED = [0.9, 0.9, 0.9] as const;
 
 interface Result {
-  /** Errors in percent: of cv, and of d100 in percent of primary; undefined where the method refused. */
+  /** Errors in percent: of cv, and of d100 in percent of primary; undefined if the method refused. */
   readonly error?: { readonly cv: number; readonly d100: number };
   readonly remarked: boolean;
   readonly right: boolean;
@@ -87,7 +87,7 @@ describe.each(SCENARIOS.map((scenario) => [scenario.name, scenario] as const))("
     expect(answers / all.length).toBeGreaterThanOrEqual((FLOORS[name] ?? ANSWERED)[METHODS.indexOf(method)]);
 
     if (!band) {
-      // No value is right: refused, or at the least remarked.
+      // No value is right: the method must refuse, or at least remark.
       expect(wrong).toBe(0);
       return;
     }
@@ -95,7 +95,7 @@ describe.each(SCENARIOS.map((scenario) => [scenario.name, scenario] as const))("
     const answered = all.filter(({ error }) => error !== undefined);
     if (otherwise === "no") expect(answered).toHaveLength(all.length);
     if (!answered.length) return;
-    // The bulk lies well inside the band, and about the truth; what the band lets through with a remark may lie outside.
+    // Most answers lie well inside the band and around the truth; answers with a remark may lie outside.
     const judged = answered.filter(({ remarked }) => otherwise === "no" || !remarked).map(({ error }) => error!);
     if (judged.length < 10) return;
     expect(
@@ -121,13 +121,13 @@ describe.each(SCENARIOS.map((scenario) => [scenario.name, scenario] as const))("
   });
 });
 
-test("every floor is that of a scenario, and refusals alone meet few of them", () => {
+test("every floor belongs to a scenario, and refusals alone meet few of them", () => {
   const names = SCENARIOS.map(({ name }) => name);
   for (const name of Object.keys(FLOORS)) expect(names).toContain(name);
   expect(names.filter((name) => (FLOORS[name] ?? ANSWERED).some((floor) => floor > 0)).length).toBe(names.length - 4);
 });
 
-test("of all checks, 99 % and more are right", () => {
+test("at least 99 % of all checks are right", () => {
   const all = [...results.values()].flat();
   expect(all.length).toBeGreaterThan(2900);
   expect(all.filter(({ right }) => right).length / all.length).toBeGreaterThan(0.99);
@@ -141,7 +141,7 @@ test("good curves are answered without a remark, nine times in ten", () => {
     }
 });
 
-test("the 95 % interval of the fit's cv holds the truth in 93 to 98 of 100 curves with noise", () => {
+test("the 95 % interval of cv by the fit holds the truth in 93 to 98 of 100 curves with noise", () => {
   expect(intervals.length).toBeGreaterThan(500);
   const coverage = intervals.filter(Boolean).length / intervals.length;
   expect(coverage).toBeGreaterThan(0.93);

@@ -58,7 +58,7 @@ test.each<[Partial<Signals>, Partial<Signals>, RegExp]>([
   expect(judged(within).remarks).toEqual([]);
 });
 
-test("root time and the fit need less of a record", () => {
+test("root time and the fit need less of a record than log time", () => {
   expect(judged({ lastT: 1 }, ROOT_TIME_LIMITS)).toEqual({ remarks: [] });
   expect(judged({ lastT: 0.8 }, ROOT_TIME_LIMITS).refusal).toMatch(/the readings stop/);
   expect(judged({ lastT: 1, firstU: 0.39, early: 2 }, FIT_LIMITS)).toEqual({ remarks: [] });

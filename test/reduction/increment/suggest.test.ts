@@ -1,4 +1,4 @@
-/** The suggested construction against curves of known truth; the seeds are not those that the rule was found with. */
+/** The suggested construction on curves with known truth; the seeds are not those with which the rule was found. */
 import { T50, T90 } from "../../../src/reduction/increment/cv";
 import type { TimeMethod } from "../../../src/reduction/increment/constructions/picks";
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
@@ -9,7 +9,7 @@ import { asTyped, english } from "../../../src/reduction/message";
 interface Case {
   readonly scenario: string;
   readonly suggestion: Suggestion;
-  /** |ln(cv / true cv)| by each construction; infinite where it refused. */
+  /** |ln(cv / true cv)| by each construction; infinite if it refused. */
   readonly error: Readonly<Record<TimeMethod, number>>;
 }
 
@@ -49,7 +49,7 @@ const mean = (of: readonly Case[], choose: (one: Case) => TimeMethod): number =>
   of.reduce((sum, one) => sum + one.error[choose(one)], 0) / of.length;
 const bothApply = () => cases.filter(({ error }) => Number.isFinite(error["log time"] + error["root time"]));
 
-test("where one construction refuses, the other is suggested, and the reason of the refusal is given", () => {
+test("if one construction refuses, the other is suggested, with the reason of the refusal", () => {
   const single = cases.filter(({ suggestion }) => suggestion.why === "the only one");
   expect(single.length).toBeGreaterThan(40);
   for (const { suggestion, error } of single) {
@@ -60,18 +60,18 @@ test("where one construction refuses, the other is suggested, and the reason of 
   expect(neither).toBeGreaterThan(200);
 });
 
-test("the suggestion is nearer to the truth more often than either construction always", () => {
+test("the suggestion is nearer to the truth more often than either construction alone", () => {
   const of = bothApply();
   expect(of.length).toBeGreaterThan(900);
   const suggested = nearer(of, ({ suggestion }) => suggestion.method);
   const log = nearer(of, () => "log time");
   const root = nearer(of, () => "root time");
-  // Measured with these seeds: 81 % against 77 % (always log time) and 23 % (always root time).
+  // Measured with these seeds: 81 %, against 77 % (always log time) and 23 % (always root time).
   expect(suggested).toBeGreaterThan(0.78);
   expect(suggested).toBeGreaterThan(Math.max(log, root) + 0.03);
 });
 
-test("its error is the smaller on average, and smaller still where the two are more than 5 % apart", () => {
+test("the error of the suggestion is smaller on average, and clearly smaller if the two are more than 5 % apart", () => {
   const of = bothApply();
   const apart = of.filter(({ suggestion }) => Math.abs(Math.log(suggestion.ratio!)) > 0.05);
   expect(apart.length).toBeGreaterThan(80);
@@ -82,7 +82,7 @@ test("its error is the smaller on average, and smaller still where the two are m
   }
 });
 
-test("the figures that come with it are those of the two constructions", () => {
+test("the figures of a suggestion are those of the two constructions", () => {
   const { make } = SCENARIOS.find(({ name }) => name === "dial of 0.0001 in")!;
   const { times, readings } = make(70_001);
   const increment = reduceIncrement(times, readings);
@@ -96,7 +96,7 @@ test("the figures that come with it are those of the two constructions", () => {
   expect(straightReadings).toBe(times.filter((time) => time >= from && time <= to).length);
 });
 
-test("readings that are no curve of theory are not judged by the fit, but by what each construction remarks", () => {
+test("readings that depart from theory are not judged by the fit, but by the remarks of each construction", () => {
   const { make } = SCENARIOS.find(({ name }) => name === "dial of 0.0001 in")!;
   const { times, readings } = make(70_001);
   const increment = reduceIncrement(times, readings);

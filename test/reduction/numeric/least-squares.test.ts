@@ -11,13 +11,13 @@ describe("solveQr", () => {
     expect(x[0]).toBeCloseTo(1, 12);
     expect(x[1]).toBeCloseTo(3, 12);
   });
-  test("least squares of a line", () => {
+  test("solves a least-squares line", () => {
     const x = solveQr(Float64Array.of(1, 1, 1, 1, 0, 1, 2, 3), 4, 2, Float64Array.of(1, 3, 5, 8));
     // By hand: slope 2.3, intercept 0.8.
     expect(x[0]).toBeCloseTo(0.8, 12);
     expect(x[1]).toBeCloseTo(2.3, 12);
   });
-  test("a column of zeros gets 0", () => {
+  test("gives 0 to a column of zeros", () => {
     const x = solveQr(Float64Array.of(1, 1, 0, 0), 2, 2, Float64Array.of(3, 3));
     expect(x[0]).toBeCloseTo(3, 12);
     expect(x[1]).toBe(0);
@@ -41,10 +41,10 @@ describe("levenbergMarquardt", () => {
     expect(parameters[0]).toBeCloseTo(3, 9);
     expect(parameters[1]).toBeCloseTo(0.4, 9);
   });
-  test("says so when the iterations run out", () => {
+  test("says so if the iterations run out", () => {
     expect(levenbergMarquardt({ ...problem, maxIterations: 2 }).converged).toBe(false);
   });
-  test("a trial that cannot be is stepped back from", () => {
+  test("steps back from an impossible trial", () => {
     const { parameters } = levenbergMarquardt({
       count: 1,
       residuals: ([a], into) => into.set([Math.sqrt(a) - 0.1]),
@@ -70,7 +70,7 @@ test("studentsT95 agrees with the table", () => {
     expect(Math.abs(studentsT95(freedom) - t)).toBeLessThan(0.001);
 });
 
-test("straightLine weighs", () => {
+test("straightLine uses its weights", () => {
   const line = straightLine([0, 1, 2, 9], [1, 3, 5, 100], [1, 1, 1, 0]);
   expect(line.slope).toBeCloseTo(2, 12);
   expect(line.intercept).toBeCloseTo(1, 12);
@@ -84,9 +84,9 @@ describe("readingStep", () => {
     [[0.0025, -0.0025, 0.0075, 0.005], 0.0025],
     [[19, 18.908, 18.857, 18.805, 18.76], 0.001],
     [[5, 5, 5], 0],
-  ])("of %j is %d", (values, step) => expect(readingStep(values)).toBeCloseTo(step, 9));
+  ])("the step of %j is %d", (values, step) => expect(readingStep(values)).toBeCloseTo(step, 9));
 
-  test("none is seen in readings of many digits", () => {
+  test("readings of many digits have no step", () => {
     expect(readingStep([0.048163409, 0.061818855, 0.077208207, 0.098972036, 0.32067918])).toBe(0);
   });
 });

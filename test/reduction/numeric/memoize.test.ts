@@ -9,14 +9,14 @@ const counted = (bounds?: { entries?: number; numbers?: number }) => {
   return { sum, calls: () => calls };
 };
 
-test("the same numbers are computed once", () => {
+test("equal numbers are computed once", () => {
   const { sum, calls } = counted();
   expect(sum([1, 2], [3])).toBe(6);
   expect(sum(Float64Array.of(1, 2), [3])).toBe(6);
   expect(calls()).toBe(1);
 });
 
-test("numbers, their order and where the lists part all tell inputs apart", () => {
+test("other numbers, another order and another division into lists are other inputs", () => {
   const { sum, calls } = counted();
   sum([1, 2], [3]);
   sum([2, 1], [3]);
@@ -26,22 +26,22 @@ test("numbers, their order and where the lists part all tell inputs apart", () =
   expect(calls()).toBe(5);
 });
 
-test("inputs of one hash are still told apart", () => {
-  // Among 200,000 inputs some four pairs share one of the 2^32 hashes: a hash trusted without comparison confuses them.
+test("inputs with the same hash are distinguished", () => {
+  // Of 200,000 inputs about four pairs share one of the 2^32 hashes: without a comparison they would be confused.
   const { sum } = counted({ entries: 1e6 });
   let confused = 0;
   for (let i = 0; i < 200_000; i++) if (sum([Math.sqrt(i)]) !== Math.sqrt(i)) confused++;
   expect(confused).toBe(0);
 });
 
-test("not-a-number is a number like any other", () => {
+test("NaN is a number like any other", () => {
   const { sum, calls } = counted();
   sum([NaN]);
   sum([NaN]);
   expect(calls()).toBe(1);
 });
 
-test("the least lately used goes first when the entries are full", () => {
+test("the least recently used entry is dropped when the entries are full", () => {
   const { sum, calls } = counted({ entries: 2 });
   sum([1]);
   sum([2]);
@@ -54,7 +54,7 @@ test("the least lately used goes first when the entries are full", () => {
   expect(calls()).toBe(4);
 });
 
-test("the numbers held are bounded too", () => {
+test("the count of stored numbers is limited too", () => {
   const { sum, calls } = counted({ numbers: 5 });
   sum([1, 2, 3]);
   sum([4, 5, 6]);

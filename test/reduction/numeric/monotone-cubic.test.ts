@@ -10,7 +10,7 @@ const build = (rows: readonly (readonly [number, number])[]) => {
   return { x: rows.map(([dx]) => (sum += dx)), y: rows.map(([, y]) => y) };
 };
 
-test("it goes through every point", () => {
+test("it passes through every point", () => {
   fc.assert(
     fc.property(series, (rows) => {
       const { x, y } = build(rows);
@@ -20,7 +20,7 @@ test("it goes through every point", () => {
   );
 });
 
-test("between two points it stays between their values, and past the ends it is level", () => {
+test("between two points it stays between their values, and beyond the ends it is level", () => {
   fc.assert(
     fc.property(series, fc.double({ min: 0, max: 1, noNaN: true }), (rows, share) => {
       const { x, y } = build(rows);
@@ -36,7 +36,7 @@ test("between two points it stays between their values, and past the ends it is 
   );
 });
 
-test("a straight line stays one, and a parabola is met within a thousandth of its rise", () => {
+test("a straight line stays straight, and a parabola is met within a thousandth of its rise", () => {
   const x = [0, 1, 2.5, 3, 5];
   const line = monotoneCubic(x, x.map((at) => 2 + 3 * at)); // prettier-ignore
   for (const at of [0.3, 1.7, 2.9, 4.4]) expect(line(at)).toBeCloseTo(2 + 3 * at, 9);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { rootBetween } from "../../../src/reduction/numeric/root";
 
-/** From both ends, and how often the function was asked. */
+/** The root from both ends, and how often the function was evaluated. */
 function found(f: (x: number) => number, low: number, high: number) {
   let asked = 0;
   const counted = (x: number) => {
@@ -11,7 +11,7 @@ function found(f: (x: number) => number, low: number, high: number) {
   return { x: rootBetween(counted, { low, atLow: f(low), high, atHigh: f(high) }, 1e-12), asked: () => asked };
 }
 
-test("the root of a cubic, whatever the ends", () => {
+test("finds the root of a cubic from any ends", () => {
   // x^3 - 2x - 5 = 0 at 2.0945514815423265: Wallis (1685), to 16 digits in any book of numerical methods (from memory).
   fc.assert(
     fc.property(
@@ -30,7 +30,7 @@ test("a root at an end is that end", () => {
   expect(found((x) => x - 2, 1, 2).x).toBe(2);
 });
 
-test("a step between two signs is found as well", () => {
+test("a step from one sign to the other is found too", () => {
   const { x } = found((v) => (v < 0.3 ? -1 : 5), 0, 1);
   expect(Math.abs(x - 0.3)).toBeLessThan(1e-11);
 });

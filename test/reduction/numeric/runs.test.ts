@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { runsOf } from "../../../src/reduction/numeric/runs";
 
-test("4, 5, 6, 9 is 4 to 6 and 9; none is none", () => {
+test("4, 5, 6, 9 gives 4 to 6 and 9; an empty list gives none", () => {
   expect(runsOf([4, 5, 6, 9])).toEqual([
     [4, 6],
     [9, 9],
@@ -9,7 +9,7 @@ test("4, 5, 6, 9 is 4 to 6 and 9; none is none", () => {
   expect(runsOf([])).toEqual([]);
 });
 
-test("the runs hold the same numbers, and none of them touches the next", () =>
+test("the runs hold the same numbers, and no run touches the next", () =>
   fc.assert(
     fc.property(fc.uniqueArray(fc.integer({ min: 0, max: 60 })), (some) => {
       const numbers = [...some].sort((a, b) => a - b);

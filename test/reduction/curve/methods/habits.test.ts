@@ -7,7 +7,7 @@ import { inEnglish } from "../../../in-english";
 
 const effect = (...asked: Parameters<typeof effectOn>) => inEnglish(effectOn(...asked));
 
-/** Percent by which each method reads above the corner, in the middle of 400 made curves. */
+/** Percent by which each method reads above the corner, the median of 400 made curves. */
 function middle(scenario: string): Record<string, number> {
   const read: Record<string, number[]> = {};
   for (let seed = 0; seed < 400; seed++) {
@@ -25,7 +25,7 @@ function middle(scenario: string): Record<string, number> {
 test.each([
   ["rounded", "disturbed, wide rounding"],
   ["flattening", "sensitive, virgin line bends"],
-] as const)("what a %s curve does to each method, within 1.5 percent of the stress", (form, scenario) => {
+] as const)("the effect of a %s curve on each method agrees within 1.5 percent of the stress", (form, scenario) => {
   const found = middle(scenario);
   for (const method of METHOD_NAMES) {
     const said = HABITS[method][form];
@@ -34,7 +34,7 @@ test.each([
   }
 });
 
-test("the effect is said in words, that of flattening before that of rounding", () => {
+test("the effect is put into words, flattening before rounding", () => {
   expect(effect("intersection", { flattens: true, wide: true })).toBe(
     "where the virgin part flattens it reads about 8 percent low",
   );

@@ -11,7 +11,7 @@ const stressesOf = (points: readonly { stress: number }[]) => points.map(({ stre
 const LOADS = [12.5, 25, 50, 100, 200, 400, 800];
 const VOIDS = [1.0, 0.99, 0.98, 0.96, 0.88, 0.78, 0.68];
 
-test("a loop, reloading to the same stress, going on, and final unloading", () => {
+test("finds a loop that reloads to the same stress, further loading, and the final unloading", () => {
   const outcome = read(
     [25, 50, 100, 200, 50, 12.5, 50, 200, 400, 800, 200, 50],
     [0.99, 0.98, 0.96, 0.88, 0.89, 0.91, 0.9, 0.875, 0.78, 0.68, 0.69, 0.71],
@@ -51,17 +51,17 @@ test("swelling at seating is left out of first loading, with a remark", () => {
   ]);
 });
 
-test("the same stress twice: the later value counts, remarked by row", () => {
+test("of two rows with one stress the later value counts, and the remark names the row", () => {
   const outcome = read([25, 25, 50, 100], [0.99, 0.985, 0.98, 0.96]);
   if (!outcome.ok) throw new Error(english(outcome.reason));
   expect(outcome.value.firstLoading.map(({ value }) => value)).toEqual([0.985, 0.98, 0.96]);
   expect(english(outcome.remarks[0])).toContain("row 2");
 });
 
-describe("wetting: water added under a load that stays the same", () => {
+describe("wetting: water added under constant stress", () => {
   const STRESSES = [6.25, 12.5, 25, 50, 50, 100, 200, 400, 800];
 
-  test("swelling is no fault: the step is told apart, and first loading begins with the wetted point", () => {
+  test("swelling is not a fault: the step is recognized, and first loading begins at the wetted point", () => {
     const outcome = read(STRESSES, [0.8, 0.795, 0.79, 0.78, 0.86, 0.85, 0.82, 0.75, 0.66]);
     if (!outcome.ok) throw new Error(english(outcome.reason));
     const { wetting, seating, firstLoading } = outcome.value;
@@ -79,7 +79,7 @@ describe("wetting: water added under a load that stays the same", () => {
     ]);
   });
 
-  test("collapse keeps the points before it, and goes on from the later value", () => {
+  test("after collapse the points before it stay, and the curve continues from the later value", () => {
     const outcome = read(STRESSES, [0.8, 0.795, 0.79, 0.78, 0.72, 0.71, 0.68, 0.61, 0.52]);
     if (!outcome.ok) throw new Error(english(outcome.reason));
     expect(outcome.value.firstLoading.map(({ value }) => value)).toEqual([
@@ -88,7 +88,7 @@ describe("wetting: water added under a load that stays the same", () => {
     expect(outcome.value.wetting).toHaveLength(1);
   });
 
-  test("a first load that swells, and more than the rest compresses at first, is no fault", () => {
+  test("a first load that swells by more than the next loads compress is not a fault", () => {
     const outcome = read([5, 10, 20, 40, 80, 160, 320, 640], [0.9, 0.96, 0.99, 0.985, 0.97, 0.93, 0.85, 0.76]);
     if (!outcome.ok) throw new Error(english(outcome.reason));
     expect(stressesOf(outcome.value.seating)).toEqual([5, 10]);
@@ -96,11 +96,11 @@ describe("wetting: water added under a load that stays the same", () => {
 });
 
 test.each(LOADS.flatMap((_, k) => [0.01, 0.1, 10, 100].map((factor) => [k, factor] as const)))(
-  "load %i (from 0) typed at %d times its stress is questioned by its row",
+  "load %i (from 0) typed at %d times its stress is questioned, and its row named",
   (k, factor) => {
     const stresses = LOADS.map((stress, i) => (i === k ? stress * factor : stress));
     const outcome = read(stresses, VOIDS);
-    // A first load that is too low is in order: it may be a light seating load.
+    // A first load that is too low is accepted: it may be a light seating load.
     if (k === 0 && factor < 1) expect(outcome.ok).toBe(true);
     else
       expect(inEnglish(outcome)).toMatchObject({
@@ -111,7 +111,7 @@ test.each(LOADS.flatMap((_, k) => [0.01, 0.1, 10, 100].map((factor) => [k, facto
   },
 );
 
-test("the question names the stress and one that would fit", () => {
+test("the question names the stress, and a stress that would fit", () => {
   expect(inEnglish(read([100, 200, 4000, 800, 1600], [0.96, 0.88, 0.78, 0.68, 0.58]))).toMatchObject({
     reason:
       "row 3: the stress 4000 does not fit the rows around it, where about 400 would: check it for a decimal point or a zero too many",
@@ -126,7 +126,7 @@ test("even steps of any size, and unloading, are not questioned", () => {
   }
 });
 
-test("a value that cannot follow the others names its row", () => {
+test("a value that does not fit the others is refused with its row", () => {
   const typed = (k: number, value: number) => VOIDS.map((e, i) => (i === k ? value : e));
   expect(inEnglish(read(LOADS, typed(4, 0.58)))).toMatchObject({
     fault: "input",
@@ -138,7 +138,7 @@ test("a value that cannot follow the others names its row", () => {
   });
 });
 
-test("values of the other kind are told", () => {
+test("values of the other kind are recognized", () => {
   expect(inEnglish(read(LOADS, VOIDS, "strain"))).toMatchObject({
     fault: "input",
     reason: expect.stringContaining('kind "e"'),
@@ -162,7 +162,7 @@ test("values of the other kind are told", () => {
   });
 });
 
-test("one point is no curve", () => {
+test("one point is not a curve", () => {
   expect(read([100], [0.9])).toMatchObject({ fault: "method" });
   expect(read([], [])).toMatchObject({ fault: "input" });
 });

@@ -22,7 +22,7 @@ test("slope and bending are the derivatives of the curve", () => {
     }
 });
 
-test("a law is found again from its own points, straight, sharp and bent", () => {
+test("a law fitted to its own points gives itself back: straight, sharp and bent", () => {
   for (const truth of [law, { ...law, width: 0 }, { ...law, width: 0.05, excess: 1.1 }]) {
     const u = x.map((v) => kneeAt(truth, v));
     const fitted = truth.excess ? bentLaw(x, u) : straightLaw(x, u);
@@ -34,7 +34,7 @@ test("a law is found again from its own points, straight, sharp and bent", () =>
   }
 });
 
-test("the point of greatest curvature is the greatest on the drawn curve, by search", () => {
+test("the point of greatest curvature is where a search on the drawn curve finds it", () => {
   for (const drawingSlope of [0.5, 1, 2, 4]) {
     const found = greatestCurvature(law, 1, drawingSlope);
     const curvature = (at: number) =>
@@ -43,8 +43,9 @@ test("the point of greatest curvature is the greatest on the drawn curve, by sea
   }
 });
 
-// How high the construction reads on a rounded knee (width 0.1 log cycle, Cr/Cc 0.1) by the slope at which the virgin line is
-// drawn: figures of a numerical study made apart from this program.
+// How high the construction reads on a rounded knee (width 0.1 log cycle, Cr/Cc 0.1), by the slope at which the virgin
+// line is
+// drawn: figures of a numerical study made independently of this program.
 test.each([
   [1, 1.15],
   [2, 1.09],
@@ -58,13 +59,13 @@ test.each([
   expect(10 ** (meets - law.corner)).toBeCloseTo(ratio, 2);
 });
 
-test("a part before yield that steepens: the corner of an exact curve, whatever the exponent, unit of stress set aside", () => {
+test("a part before yield that steepens: the law finds the corner of an exact curve, for every exponent", () => {
   for (const exponent of [0.5, 1])
     for (const width of [0, 0.06]) {
       const corner = 2.1;
       const x = Array.from({ length: 10 }, (_, i) => 1 + 0.25 * i);
       const ramp = (d: number) => (width === 0 ? Math.max(d, 0) : width * Math.log1p(Math.exp(d / width)));
-      // Straight on stress to the power of the exponent up to the corner, then straight on log of stress.
+      // Linear in stress to the power of the exponent up to the corner, then linear in log of stress.
       const u = x.map((value) => {
         const past = ramp(value - corner);
         return 0.02 + 0.1 * 10 ** (exponent * (value - corner - past)) + 0.6 * past;
@@ -75,13 +76,13 @@ test("a part before yield that steepens: the corner of an exact curve, whatever 
     }
 });
 
-test("a law that steepens fits nothing where the curve has no knee", () => {
+test("a law that steepens does not fit a curve without a knee", () => {
   const x = [1, 1.3, 1.6, 1.9, 2.2, 2.5];
   const falling = x.map((value) => 1 - 0.1 * value);
   expect(steepeningLaw(x, falling, 1)(1.8, 0.05).misfit).toBe(Infinity);
 });
 
-test("a law written into an object gives what it gives by itself, whatever the object held", () => {
+test("a law written into an object gives the same as without the object, whatever the object held", () => {
   const u = x.map((v) => kneeAt({ ...law, excess: 0.4 }, v));
   const virgin = { slope: 1, intercept: -law.rise * law.corner };
   for (const fitted of [straightLaw(x, u), bentLaw(x, u), heldLaw(x, u, virgin), steepeningLaw(x, u, 0.5)]) {

@@ -2,7 +2,9 @@ import fc from "fast-check";
 import { consolidationRate, degreeOfConsolidation, timeFactor } from "../../../../src/reduction/increment/fit/terzaghi";
 import { english } from "../../../../src/reduction/message";
 
-/** The Fourier series summed naively, with compensation, far beyond what is needed: another way to the same number. */
+/**
+ * Sums the Fourier series term by term, with compensation, far beyond the needed terms: another way to the same number.
+ */
 function fourier(T: number): number {
   let sum = 0;
   let lost = 0;
@@ -13,7 +15,7 @@ function fourier(T: number): number {
     lost = next - sum - term;
     sum = next;
     if (M2 * T > 50 && k > 100) {
-      // What remains of the sum of 2/M^2, whose whole is 1.
+      // The rest of the sum of 2/M^2, whose total is 1.
       let whole = 0;
       for (let j = k; j >= 0; j--) whole += 2 / ((2 * j + 1) * Math.PI * 0.5) ** 2;
       return sum + (1 - whole);
@@ -28,18 +30,18 @@ const factor = (U: number): number => {
   return T.value;
 };
 
-test("U to 1e-12 from T of 1e-5 to 20", () => {
+test("U is exact to 1e-12 for T from 1e-5 to 20", () => {
   for (let x = -5; x <= Math.log10(20); x += 0.01) {
     const T = 10 ** x;
     expect(Math.abs(degreeOfConsolidation(T) - fourier(T))).toBeLessThan(1e-12);
   }
 });
 
-test("the short-time series: U = 2 sqrt(T/pi) where the first image is below 1e-17", () => {
+test("the short-time series is U = 2 sqrt(T/pi) where the first image is below 1e-17", () => {
   for (const T of [1e-12, 1e-8, 1e-4, 0.01]) expect(degreeOfConsolidation(T)).toBe(2 * Math.sqrt(T / Math.PI));
 });
 
-test("no step where the series change over", () => {
+test("there is no step where the series change over", () => {
   for (const T of [0.025, 16]) {
     const below = degreeOfConsolidation(T * (1 - 1e-12));
     const above = degreeOfConsolidation(T * (1 + 1e-12));
@@ -47,14 +49,14 @@ test("no step where the series change over", () => {
   }
 });
 
-test("0 before the load, 1 long after", () => {
+test("U is 0 before the load, and 1 long after", () => {
   expect(degreeOfConsolidation(0)).toBe(0);
   expect(degreeOfConsolidation(-1)).toBe(0);
   expect(degreeOfConsolidation(1e9)).toBe(1);
   expect(degreeOfConsolidation(NaN)).toBe(0);
 });
 
-test("T is the inverse of U to 1e-10", () => {
+test("T is the inverse of U, to 1e-10", () => {
   fc.assert(
     fc.property(fc.double({ min: 0, max: 1, maxExcluded: true, noNaN: true }), (U) => {
       expect(Math.abs(degreeOfConsolidation(factor(U)) - U)).toBeLessThan(1e-13);
@@ -63,14 +65,14 @@ test("T is the inverse of U to 1e-10", () => {
   );
   fc.assert(
     fc.property(fc.double({ min: 1e-9, max: 3, noNaN: true }), (T) => {
-      // Beyond T = 3 the digits of U itself no longer carry T to 1e-10: U = 0.9995.
+      // Beyond T = 3 the digits of U no longer give T to 1e-10: U = 0.9995.
       expect(Math.abs(factor(degreeOfConsolidation(T)) / T - 1)).toBeLessThan(1e-10);
     }),
     { numRuns: 2000 },
   );
 });
 
-test("rate is the derivative of U", () => {
+test("consolidationRate is the derivative of U", () => {
   for (const T of [0.001, 0.02, 0.03, 0.2, 0.8, 3]) {
     const h = 1e-5 * T;
     const slope = (degreeOfConsolidation(T + h) - degreeOfConsolidation(T - h)) / (2 * h);
@@ -78,6 +80,6 @@ test("rate is the derivative of U", () => {
   }
 });
 
-test.each([1, 1.2, -0.1, NaN])("no time factor at U = %d", (U) => {
+test.each([1, 1.2, -0.1, NaN])("there is no time factor at U = %d", (U) => {
   expect(timeFactor(U)).toMatchObject({ ok: false, fault: "input" });
 });
