@@ -8,7 +8,7 @@ const stretch = fc
 
 const isWhole = (value: number): boolean => Math.abs(value - Math.round(value)) < 1e-6 * Math.max(1, Math.abs(value));
 
-test("a frame holds its stretch, and its ends are whole steps of the ticks that it gets", () => {
+test("a domain holds its values, and its ends are whole steps of its ticks", () => {
   fc.assert(
     fc.property(stretch, (domain) => {
       const [low, high] = roundedDomain(domain);

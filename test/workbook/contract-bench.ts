@@ -1,12 +1,12 @@
-/** What the contract of `WorkbookPort` needs of a host: a workbook, and a person who works in it. */
+/** What the contract of `WorkbookPort` needs from a host: a workbook, and a person who works in it. */
 import type { CellValue, SheetPlan, WorkbookPort } from "../../src/workbook/port";
 
 type Await<T = void> = T | Promise<T>;
 
-/** What a person sees of one cell. */
+/** One cell as a person sees it. */
 export interface CellLook {
   readonly value: CellValue;
-  /** In Excel's spelling; "" is General. */
+  /** In the spelling of Excel; "" is General. */
   readonly format: string;
   readonly bold: boolean;
   readonly italic: boolean;
@@ -17,25 +17,25 @@ export interface CellLook {
   readonly choices?: readonly string[];
 }
 
-/** What a person sees of one sheet. */
+/** One sheet as a person sees it. */
 export interface SheetLook {
   /** "A1:C1" */
   readonly merges: readonly string[];
-  /** In characters, by column; those that a plan asked for. */
+  /** In characters, by column; the widths that a plan asked for. */
   readonly widths: Readonly<Record<number, number>>;
-  /** In points, by row; those that a plan asked for. */
+  /** In points, by row; the heights that a plan asked for. */
   readonly heights: Readonly<Record<number, number>>;
   readonly frozenRows: number;
   readonly charts: readonly {
     readonly title: string;
-    /** Cells as "Ring!A1:A3". */
+    /** Cells in the form "Ring!A1:A3". */
     readonly series: readonly { readonly name: string; readonly x: string; readonly y: string }[];
   }[];
   readonly paper?: "A4" | "Letter";
   readonly footer?: string;
 }
 
-/** A workbook of one blank sheet "Sheet1" with the port to it, and what a person does and sees there. */
+/** A workbook with one blank sheet "Sheet1", its port, and the actions and observations of a person. */
 export interface Bench {
   readonly port: WorkbookPort;
   addSheet(name: string): Await;
@@ -43,7 +43,7 @@ export interface Bench {
   /** Moves a sheet before all others. */
   moveToFront(sheet: string): Await;
   deleteSheet(sheet: string): Await;
-  /** Types a constant, or a formula ("=..."), which shows `shown` where the host does not work it out. */
+  /** Types a constant, or a formula ("=..."); `shown` is the value of a formula that the host does not calculate. */
   type(sheet: string, cell: string, content: CellValue, shown?: CellValue): Await;
   /** Selects blocks one after the other, holding Ctrl from the second on. */
   select(sheet: string, ...addresses: string[]): Await;
@@ -54,31 +54,34 @@ export interface Bench {
   /** Gives cells a name of the workbook. */
   nameForAll(name: string, sheet: string, address: string): Await;
   deleteRow(sheet: string, row: number): Await;
-  /** Puts in a formula that shows #NAME?, and shows 7 when it is entered once more, if its function is `known` by then. */
+  /**
+   * Enters a formula that shows #NAME?, and that shows 7 when it is entered again, if its function is `known` by then.
+   */
   typeUnbound(sheet: string, cell: string, known: boolean): Await;
-  /** Whether the host lets a person type a constant into a cell: by the cell's rule, and by the sheet's protection. */
+  /**
+   * Whether the host lets a person type a constant into a cell: by the rule of the cell and by the protection of the
+   * sheet.
+   */
   mayType(sheet: string, cell: string, value: CellValue): Await<boolean>;
   cell(sheet: string, cell: string): Await<CellLook>;
   sheet(sheet: string): Await<SheetLook>;
-  /** All that the workbook holds, with the sheet in front and the selection, to be compared with another time. */
+  /** The content of the workbook with the sheet in front and the selection, for a comparison with another time. */
   state(): Await<unknown>;
-  /** Has the host tell what it has not told yet of changes. */
+  /** Makes the host report changes that it has not reported yet. */
   settle(): Await;
-  /** Takes back the last step. */
+  /** Undoes the last step. */
   undo?(): Await;
-  /** Forbids new sheets. */
+  /** Forbids adding sheets. */
   lockStructure?(): Await;
   /** Protects a sheet with a password. */
   protectWithPassword?(sheet: string): Await;
-  /** Locks a sheet whole, inputs too. */
+  /** Locks a whole sheet, inputs too. */
   lockSheet?(sheet: string): Await;
-  /** Gives several blocks one name of a sheet. */
+  /** Gives several blocks of a sheet one name. */
   nameBlocks?(sheet: string, name: string, addresses: readonly string[]): Await;
 }
 
-/**
- * Where hosts differ, and why. Each is tested on both sides.
- */
+/** The differences between hosts, and their reasons. Both sides of each are tested. */
 export const DIFFERENCES = {
   calculates: "The embedded sheet works out formulas. The others hold cells: a test says what a formula shows.",
   undoes: "Only the embedded sheet has steps that take back what the port did. Excel has none for add-ins.",

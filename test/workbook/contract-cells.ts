@@ -14,7 +14,7 @@ async function numbered(host: Host): Promise<Bench> {
 
 export function cellsContract(host: Host): void {
   describe("selection", () => {
-    test("is a cell, or a block row by row, with blanks as empty texts", async () => {
+    test("gives a cell, or a block row by row, with blanks as empty texts", async () => {
       const bench = await numbered(host);
       await bench.select("Sheet1", "B2");
       expect(await bench.port.selection()).toEqual({ sheet: "Sheet1", address: "B2", values: [[22]] });
@@ -29,7 +29,7 @@ export function cellsContract(host: Host): void {
       });
     });
 
-    test("is of the sheet in front", async () => {
+    test("is read on the sheet in front", async () => {
       const bench = await numbered(host);
       await bench.addSheet("Other");
       await bench.type("Other", "A2", "text");
@@ -51,7 +51,7 @@ export function cellsContract(host: Host): void {
       });
     });
 
-    test("refuses blocks of different rows, and blocks over one another", async () => {
+    test("refuses blocks in different rows, and overlapping blocks", async () => {
       const bench = await numbered(host);
       await bench.select("Sheet1", "A1:A3", "C2:C3");
       await refuses(bench, () => bench.port.selection(), /different rows \(1 to 3, 2 to 3\): pick blocks/);
@@ -59,7 +59,7 @@ export function cellsContract(host: Host): void {
       await refuses(bench, () => bench.port.selection(), /picked twice/);
     });
 
-    test("whole columns are cut to the rows that are filled in", async () => {
+    test("cuts whole columns to the filled rows", async () => {
       const bench = await numbered(host);
       await bench.select("Sheet1", "B:C");
       expect(await bench.port.selection()).toEqual({
@@ -73,7 +73,7 @@ export function cellsContract(host: Host): void {
       });
     });
 
-    test("whole columns picked apart are cut to the same rows", async () => {
+    test("cuts whole columns selected apart to the same rows", async () => {
       const bench = await numbered(host);
       await bench.type("Sheet1", "A5", 51);
       await bench.select("Sheet1", "C:C", "A:A");
@@ -90,7 +90,7 @@ export function cellsContract(host: Host): void {
   });
 
   describe("values", () => {
-    test("are those of the range, blanks as empty texts, as far as the address goes", async () => {
+    test("are those of the range, with blanks as empty texts, to the end of the address", async () => {
       const bench = await numbered(host);
       expect(await bench.port.values("Sheet1", "C3:D4")).toEqual([
         [33, ""],
@@ -109,7 +109,7 @@ export function cellsContract(host: Host): void {
       await refuses(bench, () => bench.port.values("Sheet1", "A1:A2,B1:B3"), /different rows/);
     });
 
-    test("of an error cell are its code, and of a truth the truth", async () => {
+    test("give the code of an error cell, and a logical value unchanged", async () => {
       const bench = await host.open();
       await bench.type("Sheet1", "A1", "=1/0", "#DIV/0!");
       await bench.type("Sheet1", "A2", "=NA()", "#N/A");
@@ -117,7 +117,7 @@ export function cellsContract(host: Host): void {
       expect(await bench.port.values("Sheet1", "A1:A3")).toEqual([["#DIV/0!"], ["#N/A"], [true]]);
     });
 
-    test("are refused of a sheet that is not there, and of what is no address", async () => {
+    test("are refused for a sheet that does not exist, and for text that is not an address", async () => {
       const bench = await host.open();
       await refuses(bench, () => bench.port.values("Nowhere", "A1"), /no sheet called "Nowhere"/);
       await refuses(bench, () => bench.port.values("Sheet1", "rubbish cells"), /rubbish/);
@@ -131,7 +131,7 @@ export function cellsContract(host: Host): void {
       return bench;
     };
 
-    test("give the cells of each name row by row, and leave a name out that is not there", async () => {
+    test("give the cells of each name row by row, and leave out a name that does not exist", async () => {
       const { port } = await opened();
       const read = {
         ring: [[74.36]],
@@ -147,14 +147,14 @@ export function cellsContract(host: Host): void {
       expect(await port.readNames("Ring", [])).toEqual({});
     });
 
-    test("give a formula's value and its text, with names as the plan calls them, on every sheet of the plan", async () => {
+    test("give the value and the text of a formula, with names as in the plan, on every sheet of the plan", async () => {
       const bench = await opened();
       await bench.port.insertSheet(RING);
       for (const sheet of ["Ring", "Ring 2"])
         expect((await bench.port.readContents(sheet, ["soil"])).soil).toEqual([["=wet-ring"]]);
     });
 
-    test("take names like t50, which a spreadsheet reads as a cell", async () => {
+    test("accept names like t50, which a spreadsheet reads as a cell", async () => {
       const { port } = await host.open();
       const plan = {
         ...RING,
@@ -173,14 +173,14 @@ export function cellsContract(host: Host): void {
       }
     });
 
-    test("do not mind the capitals of a name", async () => {
+    test("ignore upper and lower case in a name", async () => {
       const { port } = await opened();
       await port.insertSheet(RING);
       for (const sheet of ["Ring", "Ring 2"])
         expect(await port.readNames(sheet, ["RING"])).toEqual({ RING: [[74.36]] });
     });
 
-    test("read a name of the workbook where it leads to cells of the sheet, and no name of another sheet", async () => {
+    test("read a name of the workbook that leads to cells of the sheet, and no name of another sheet", async () => {
       const bench = await opened();
       await bench.type("Sheet1", "C3", 9);
       await bench.nameForAll("mass_of_tin", "Sheet1", "C3");
@@ -189,7 +189,7 @@ export function cellsContract(host: Host): void {
       expect(await bench.port.readContents("Ring", ["mass_of_tin"])).toEqual({});
     });
 
-    test("read the sheet's own name before one of the workbook that is called the same", async () => {
+    test("read a name of the sheet before an equal name of the workbook", async () => {
       const bench = await opened();
       await bench.nameForAll("tin", "Ring", "C2");
       await bench.port.nameCells("Ring", "tin", "B2");
@@ -202,7 +202,7 @@ export function cellsContract(host: Host): void {
       ]);
     });
 
-    test("leave out a name whose cells were deleted, and read the others where they moved", async () => {
+    test("leave out a name whose cells were deleted, and read the others at their new places", async () => {
       const bench = await opened();
       await bench.deleteRow("Ring", 1);
       expect(await bench.port.readNames("Ring", ["ring", "wet", "masses"])).toEqual({
@@ -229,7 +229,7 @@ export function cellsContract(host: Host): void {
       ["no name has several blocks", async (bench) => expect(bench.nameBlocks).toBeUndefined()],
     );
 
-    test("are refused of a sheet that is not there", async () => {
+    test("are refused for a sheet that does not exist", async () => {
       const bench = await host.open();
       await refuses(bench, () => bench.port.readNames("Nowhere", ["ring"]), /no sheet called "Nowhere"/);
       await refuses(bench, () => bench.port.readContents("Nowhere", ["ring"]), /no sheet called "Nowhere"/);
@@ -237,7 +237,7 @@ export function cellsContract(host: Host): void {
   });
 
   describe("readSheets", () => {
-    test("gives every sheet in the order of the tabs, which is in front, and the names that each has", async () => {
+    test("gives every sheet in the order of the tabs, says which is in front, and gives the names that each has", async () => {
       const bench = await host.open();
       const { port } = bench;
       await port.insertSheet(RING);
@@ -268,7 +268,7 @@ export function cellsContract(host: Host): void {
   });
 
   describe("findSheets", () => {
-    test("tells of every sheet which of the names it has, and which is in front", async () => {
+    test("gives for every sheet the names that it has, and says which sheet is in front", async () => {
       const bench = await host.open();
       const { port } = bench;
       await port.insertSheet(RING);
@@ -284,7 +284,7 @@ export function cellsContract(host: Host): void {
       expect(new Set(found.map(({ id }) => id)).size).toBe(3);
     });
 
-    test("knows a sheet by the same id when it was renamed and moved", async () => {
+    test("knows a sheet by the same id after it was renamed and moved", async () => {
       const bench = await host.open();
       await bench.port.insertSheet(RING);
       const [, { id }] = await bench.port.findSheets([]);
@@ -296,7 +296,7 @@ export function cellsContract(host: Host): void {
   });
 
   describe("lookAt", () => {
-    test("gives of several sheets what is asked of each, as the other methods give it", async () => {
+    test("gives for several sheets what is asked of each, equal to the answers of the other methods", async () => {
       const bench = await host.open();
       const { port } = bench;
       await port.insertSheet(RING);
@@ -317,7 +317,7 @@ export function cellsContract(host: Host): void {
       expect(second).toEqual({ sheet: "Ring 2", values: { ring: [[70]] }, contents: {} });
     });
 
-    test("gives the same where so many names are asked for that all are looked through", async () => {
+    test("gives the same if so many names are asked for that all names are searched", async () => {
       const { port } = await host.open();
       await port.insertSheet(RING);
       const many = ["ring", ...Array.from({ length: 60 }, (_, index) => `absent_${index}`), "wet"];
@@ -326,7 +326,7 @@ export function cellsContract(host: Host): void {
       ]);
     });
 
-    test("asks nothing where nothing is asked for, and refuses a sheet that is not there", async () => {
+    test("answers nothing if nothing is asked for, and refuses a sheet that does not exist", async () => {
       const bench = await host.open();
       expect(await bench.port.lookAt([])).toEqual([]);
       const asked = ["Sheet1", "Nowhere"].map((sheet) => ({ sheet, values: ["ring"] }));
@@ -335,14 +335,14 @@ export function cellsContract(host: Host): void {
   });
 
   describe("hidden", () => {
-    test("tells the hidden rows and columns within the filled ones, counted from 0", async () => {
+    test("lists the hidden rows and columns within the filled ones, counted from 0", async () => {
       const bench = await numbered(host);
       expect(await bench.port.hidden("Sheet1")).toEqual({ rows: [], cols: [] });
       await bench.hide("Sheet1", { rows: [1], cols: [0, 1] });
       expect(await bench.port.hidden("Sheet1")).toEqual({ rows: [1], cols: [0, 1] });
     });
 
-    test("tells nothing of a blank sheet, and refuses one that is not there", async () => {
+    test("lists nothing on a blank sheet, and refuses a sheet that does not exist", async () => {
       const bench = await host.open();
       expect(await bench.port.hidden("Sheet1")).toEqual({ rows: [], cols: [] });
       await refuses(bench, () => bench.port.hidden("Nowhere"), /no sheet called "Nowhere"/);
@@ -356,7 +356,7 @@ export function cellsContract(host: Host): void {
       return bench;
     };
 
-    test("writes from the top of each name; null and cells beyond the list stay, an empty text clears", async () => {
+    test("writes from the top of each name; null and cells beyond the list stay unchanged, an empty text clears", async () => {
       const bench = await opened();
       await bench.port.fillNames("Ring", { readings: [1.5, 2.5] });
       expect(await columnOf(bench, "Ring", "readings")).toEqual([1.5, 2.5]);
@@ -376,7 +376,7 @@ export function cellsContract(host: Host): void {
       ]);
     });
 
-    test("keeps texts as they are, and truths as truths", async () => {
+    test("keeps texts and logical values unchanged", async () => {
       const bench = await opened();
       const texts = [
         "00123",
@@ -406,7 +406,7 @@ export function cellsContract(host: Host): void {
       expect([await columnOf(bench, "Ring", "ring"), await columnOf(bench, "Ring 2", "ring")]).toEqual([[1], [2]]);
     });
 
-    test("refuses, and writes nothing of what it was given", async () => {
+    test("refuses, and writes none of the values", async () => {
       const bench = await opened();
       const { port } = bench;
       const values = { ring: [1] };
@@ -423,14 +423,14 @@ export function cellsContract(host: Host): void {
       await refuses(bench, () => port.fillNames("Nowhere", values), /no sheet called "Nowhere"/);
     });
 
-    test("leaves a formula where nothing is put in its place, and takes a blank name for blank", async () => {
+    test("leaves a formula if no value is given for its cell, and accepts a blank name as blank", async () => {
       const bench = await opened();
       await bench.port.fillNames("Ring", { soil: [null], readings: [5] }, ["readings"]);
       expect((await bench.port.readContents("Ring", ["soil", "readings"])).soil).toEqual([["=wet-ring"]]);
       expect(await columnOf(bench, "Ring", "readings")).toEqual([5, ""]);
     });
 
-    test("fills inputs of a protected sheet, which stays protected, and refuses the rest of it", async () => {
+    test("fills inputs of a protected sheet, which stays protected, and refuses its other cells", async () => {
       const bench = await opened(true);
       await bench.port.fillNames("Ring", { ring: [70], readings: [1, 2] });
       expect(await columnOf(bench, "Ring", "masses")).toEqual([70, 211.03]);

@@ -1,10 +1,10 @@
-/** The contract of `WorkbookPort`: what listeners hear of a workbook that changes. */
+/** The contract of `WorkbookPort`: the changes of a workbook that listeners hear of. */
 import type { Change } from "../../src/workbook/port";
 import { RING, type Bench, type Host } from "./contract-bench";
 
 interface Ears {
   readonly bench: Bench;
-  /** The kinds of change that were heard since the last time, each once, and "selection". */
+  /** The kinds of change heard since the last call, each once, and "selection". */
   readonly heard: () => Promise<string[]>;
   readonly leave: () => Promise<void>;
 }
@@ -35,7 +35,7 @@ async function listening(host: Host): Promise<Ears> {
 
 export function changesContract(host: Host): void {
   describe("onChange and onSelect", () => {
-    test("a move of the selection on one sheet is heard as a selection, and as no change", async () => {
+    test("a move of the selection on one sheet is reported as a selection, and not as a change", async () => {
       const { bench, heard } = await listening(host);
       await bench.select("Sheet1", "C3");
       expect(await heard()).toEqual(["selection"]);
@@ -43,19 +43,19 @@ export function changesContract(host: Host): void {
       expect(await heard()).toEqual(["selection"]);
     });
 
-    test("a value that a person types is heard as values alone", async () => {
+    test('a value that a person types is reported as "values" only', async () => {
       const { bench, heard } = await listening(host);
       await bench.type("Sheet1", "A1", 77);
       expect(await heard()).toEqual(["values"]);
     });
 
-    test("cells that the port writes are heard as values", async () => {
+    test('cells that the port writes are reported as "values"', async () => {
       const { bench, heard } = await listening(host);
       await bench.port.fillNames("Ring", { ring: [1] });
       expect(await heard()).toEqual(["values"]);
     });
 
-    test("a sheet that comes to the front is heard, and so is its selection", async () => {
+    test("a sheet that comes to the front is reported, and so is its selection", async () => {
       const { bench, heard } = await listening(host);
       await bench.select("Ring", "B2");
       expect(await heard()).toEqual(["front", "selection"]);
@@ -63,13 +63,13 @@ export function changesContract(host: Host): void {
       expect(await heard()).toEqual(["front", "selection"]);
     });
 
-    test("a sheet that the port makes is heard among the sheets, with its values, and in front", async () => {
+    test('a sheet that the port makes is reported as "sheets", "values" and "front"', async () => {
       const { bench, heard } = await listening(host);
       await bench.port.insertSheet(RING);
       expect(await heard()).toEqual(["front", "selection", "sheets", "values"]);
     });
 
-    test("sheets that a person adds, renames, moves and deletes are heard", async () => {
+    test("sheets that a person adds, renames, moves and deletes are reported", async () => {
       const { bench, heard } = await listening(host);
       await bench.addSheet("New");
       expect(await heard()).toContain("sheets");
@@ -81,13 +81,13 @@ export function changesContract(host: Host): void {
       expect(await heard()).toContain("sheets");
     });
 
-    test("cells that the port gives a name are heard among the sheets", async () => {
+    test('cells that the port gives a name are reported as "sheets"', async () => {
       const { bench, heard } = await listening(host);
       await bench.port.nameCells("Sheet1", "tin", "B2");
       expect(await heard()).toContain("sheets");
     });
 
-    test("nothing is heard of what is only read", async () => {
+    test("reading is not reported", async () => {
       const { bench, heard } = await listening(host);
       const { port } = bench;
       await port.selection();
@@ -98,7 +98,7 @@ export function changesContract(host: Host): void {
       expect(await heard()).toEqual([]);
     });
 
-    test("a listener that has left hears nothing, while others still hear", async () => {
+    test("a listener that has unsubscribed hears nothing, while others still hear", async () => {
       const { bench, heard, leave } = await listening(host);
       const other = jest.fn();
       await bench.port.onChange(other);

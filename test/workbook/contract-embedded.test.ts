@@ -1,4 +1,4 @@
-/** The contract over the embedded sheet's engine, as it runs in Node. */
+/** Runs the contract on the engine of the embedded sheet, in Node. */
 import "./embedded/engine-in-node";
 import { addFunction, helpers } from "@odoo/o-spreadsheet";
 import type { CellValue } from "../../src/workbook/port";

@@ -1,5 +1,5 @@
 /**
- * The contract over the Office adapter, on the strict stand-in for Excel: on the web and on the desktop.
+ * Runs the contract on the Office adapter, with the strict stand-in for Excel, on the web and on the desktop.
  * @jest-environment jsdom
  */
 import { cellAddress } from "../../src/workbook/address";
@@ -12,7 +12,7 @@ import { StrictExcel } from "../excel/strict-excel";
 import { contract } from "./contract";
 import type { Bench } from "./contract-bench";
 
-/** What formulas of the contract show, where a test does not say it. */
+/** The values of formulas in the contract, for tests that do not give a value. */
 const SHOWN: Readonly<Record<string, CellValue>> = {
   "=CLAY.SEVEN()": 7,
   "=CLAY.NOTHING()": "#NAME?",
@@ -32,7 +32,10 @@ const COMPARISONS: Readonly<Record<string, (value: number, first: number, second
   GreaterThanOrEqualTo: (value, first) => value >= first,
 };
 
-/** Whether Excel lets a value into a cell of a rule: one that stops, or none, lets in what fits. */
+/**
+ * Whether Excel accepts a value in a cell with a rule: a value that fits is always accepted; another only if the rule
+ * does not stop it.
+ */
 function fits(value: CellValue, { rule, errorAlert, ignoreBlanks = true }: Rule): boolean {
   if (!rule || errorAlert?.showAlert === false || (errorAlert?.style ?? "Stop") !== "Stop") return true;
   if (value === "") return ignoreBlanks;
@@ -125,7 +128,7 @@ function open(platform: "web" | "desktop"): Bench {
     },
     state: () => excel.picture(),
     settle: async () => {
-      // The stand-in tells of a change in its next turn, and the adapter waits a moment for more of them.
+      // The stand-in reports a change in its next turn, and the adapter waits a moment for further changes.
       for (let turn = 0; turn < 6; turn++) await new Promise((resolve) => setTimeout(resolve, 20));
     },
     lockStructure: () => excel.structure(true),

@@ -1,4 +1,4 @@
-/** The contract over the workbook of the pane's tests. */
+/** Runs the contract on the workbook of the pane's tests. */
 import { cellAddress } from "../../src/workbook/address";
 import type { Box, CellValue, ChartSeries } from "../../src/workbook/port";
 import { boundsOf } from "../../src/workbook/bounds";

@@ -1,4 +1,4 @@
-/** Workbooks of other programs, as .xlsx files that exceljs writes. */
+/** Workbooks of other programs, as .xlsx files written by exceljs. */
 import ExcelJS from "exceljs";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 
@@ -57,7 +57,10 @@ function drawingPart(): string {
   return `<xdr:wsDr xmlns:xdr="${NAMESPACES.drawing}" xmlns:a="${NAMESPACES.main}" xmlns:r="${NAMESPACES.office}">${anchor}</xdr:wsDr>`;
 }
 
-/** A sheet "Curve" with POINTS and a scatter chart of them: exceljs writes the cells, the parts of the chart are put in here. */
+/**
+ * A sheet "Curve" with POINTS and a scatter chart of them: exceljs writes the cells, and this function adds the parts
+ * of the chart.
+ */
 export async function fileWithChart(): Promise<Uint8Array> {
   const workbook = new ExcelJS.Workbook();
   workbook.addWorksheet("Curve").addRows(POINTS);

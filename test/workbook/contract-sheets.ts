@@ -1,9 +1,9 @@
-/** The contract of `WorkbookPort`: the sheets of a workbook, and sheets that are made from plans. */
+/** The contract of `WorkbookPort`: the sheets of a workbook, and sheets made from plans. */
 import type { CellValue, ChartPlan, SheetPlan } from "../../src/workbook/port";
 import { box, RING, type Host } from "./contract-bench";
 import { columnOf, columnPlan, either, refuses } from "./contract-steps";
 
-/** Texts that a spreadsheet takes for something else when they are typed. */
+/** Texts that a spreadsheet takes for something else when a person types them. */
 const TEXTS = [
   ...["00123", "1/2", "=1+1", "+1", "-5", "@x", "1e5", "5%", "$5", "(3)", "1:30", "1,5", ".5"],
   ...["TRUE", "false", "#N/A", "Mar 4", "2024-05-01", "4 May 2024", "'quoted", "''", " 7", "7 ", "[x]", '="x"'],
@@ -41,7 +41,7 @@ export function sheetsContract(host: Host): void {
       expect(await port.activeSheet()).toBe("Ring 2");
     });
 
-    test("is told while blocks are picked that do not fit together", async () => {
+    test("is known while blocks are selected that do not fit together", async () => {
       const bench = await host.open();
       await bench.select("Sheet1", "A1:A3", "C2:C3");
       expect(await bench.port.activeSheet()).toBe("Sheet1");
@@ -72,21 +72,21 @@ export function sheetsContract(host: Host): void {
   });
 
   describe("insertSheet", () => {
-    test("gives the sheet's name; the sheet is the last one, and in front with its first cell selected", async () => {
+    test("returns the name of the sheet; the sheet is the last one, and in front with its first cell selected", async () => {
       const { port } = await host.open();
       expect(await port.insertSheet({ ...RING, merges: [] })).toBe("Ring");
       expect(await port.sheetNames()).toEqual(["Sheet1", "Ring"]);
       expect(await port.selection()).toEqual({ sheet: "Ring", address: "A1", values: [["Ring"]] });
     });
 
-    test("tells nothing of a sheet that the host took whole", async () => {
+    test("reports nothing on a sheet that the host made completely", async () => {
       const { port } = await host.open();
       const tell = jest.fn();
       await port.insertSheet({ ...RING, pages: [box(0, 0, 12, 3)], paper: "A4", footer: "version 7" }, tell);
       expect(tell).not.toHaveBeenCalled();
     });
 
-    test("leaves the sheet in front, and its selection, where the plan says so", async () => {
+    test("leaves the sheet in front and its selection, if the plan says so", async () => {
       const bench = await host.open();
       await bench.select("Sheet1", "B2:C3");
       expect(await bench.port.insertSheet({ ...RING, behind: true })).toBe("Ring");
@@ -101,14 +101,14 @@ export function sheetsContract(host: Host): void {
       ["has apostrophes at its ends", "'Ring'", "Ring"],
       ["is one that Excel keeps for itself", "History", "History 2"],
       ["is blank", "  ", "Sheet"],
-    ])("a name that %s is made fit and free", async (_, wanted, given) => {
+    ])("makes the name %s valid and free", async (_, wanted, given) => {
       const { port } = await host.open();
       expect(await port.insertSheet({ ...RING, name: wanted })).toBe(given);
       expect(await port.sheetNames()).toEqual(["Sheet1", given]);
       expect((await port.readNames(given, ["ring"])).ring).toEqual([[74.36]]);
     });
 
-    test("a long name that is taken is cut for its number", async () => {
+    test("shortens a long name that is taken, to make room for its number", async () => {
       const { port } = await host.open();
       const long = "Specimen of thirty-one letters.";
       expect(long).toHaveLength(31);
@@ -158,7 +158,7 @@ export function sheetsContract(host: Host): void {
       ],
     );
 
-    test("touches no other sheet, and each sheet of the same plan reads cells of its own", async () => {
+    test("changes no other sheet, and each sheet of the same plan reads its own cells", async () => {
       const bench = await host.open();
       const { port } = bench;
       await bench.type("Sheet1", "A1", 5);
@@ -186,7 +186,7 @@ export function sheetsContract(host: Host): void {
     test.each<[string, string | undefined]>([
       ["of no format", undefined],
       ["of the text format", "@"],
-    ])("keeps every text as it is, in cells %s", async (_, format) => {
+    ])("keeps every text unchanged, in cells %s", async (_, format) => {
       const bench = await host.open();
       const sheet = await bench.port.insertSheet(
         columnPlan(
@@ -197,7 +197,7 @@ export function sheetsContract(host: Host): void {
       expect(await columnOf(bench, sheet, "cells")).toEqual(TEXTS);
     });
 
-    test("keeps every digit of a number, and truths as truths", async () => {
+    test("keeps every digit of a number, and logical values", async () => {
       const bench = await host.open();
       const values: CellValue[] = [0, -1.5, 0.1 + 0.2, 1e-12, 123456789.123, 45000, true, false];
       const sheet = await bench.port.insertSheet(
@@ -209,7 +209,7 @@ export function sheetsContract(host: Host): void {
       expect(await columnOf(bench, sheet, "cells")).toEqual(values);
     });
 
-    test("names in braces become the sheet's own, but not within texts and names of sheets", async () => {
+    test("replaces names in braces by names of the sheet, but not within texts and sheet names", async () => {
       const bench = await host.open();
       const other = await bench.port.insertSheet({ ...RING, name: "Test {ring}" });
       const plan: SheetPlan = {
@@ -251,7 +251,7 @@ export function sheetsContract(host: Host): void {
       ],
     );
 
-    test("sets formats, and each cell's look and no other's", async () => {
+    test("sets formats, and the look of each cell and of no other", async () => {
       const bench = await host.open();
       await bench.port.insertSheet(RING);
       const look = (cell: string) => bench.cell("Ring", cell);
@@ -265,14 +265,14 @@ export function sheetsContract(host: Host): void {
       expect(await look("D4")).toMatchObject({ format: "", bold: false, fill: undefined });
     });
 
-    test("puts a note on its cell only", async () => {
+    test("puts a note on its own cell only", async () => {
       const bench = await host.open();
       await bench.port.insertSheet(RING);
       expect((await bench.cell("Ring", "B4")).note).toBe("Mass of the wet soil");
       expect((await bench.cell("Ring", "B5")).note).toBeUndefined();
     });
 
-    test("merges, widens, heightens and freezes", async () => {
+    test("merges cells, and sets widths, heights and frozen rows", async () => {
       const bench = await host.open();
       await bench.port.insertSheet(RING);
       const { merges, widths, heights, frozenRows } = await bench.sheet("Ring");
@@ -283,7 +283,7 @@ export function sheetsContract(host: Host): void {
       expect(frozenRows).toBe(1);
     });
 
-    test("offers the choices of a cell, and lets nothing else be typed there", async () => {
+    test("offers the choices of a cell, and accepts no other entry there", async () => {
       const bench = await host.open();
       await bench.port.insertSheet(RING);
       expect((await bench.cell("Ring", "B5")).choices).toEqual(["kPa", "psf"]);
@@ -293,7 +293,7 @@ export function sheetsContract(host: Host): void {
       expect(await bench.mayType("Ring", "B8", "bar")).toBe(true);
     });
 
-    test("lets into a cell what its rule allows, and blank", async () => {
+    test("accepts in a cell what its rule allows, and a blank", async () => {
       const bench = await host.open();
       const entry = { message: "Type what fits." };
       const day = 45_000;
@@ -322,7 +322,7 @@ export function sheetsContract(host: Host): void {
       expect(await allowed("A6", ["five"])).toEqual([true]);
     });
 
-    test("protects all but inputs and open cells", async () => {
+    test("protects everything except inputs and open cells", async () => {
       const bench = await host.open();
       await bench.port.insertSheet({ ...RING, isProtected: true, open: [box(3, 3, 2)] });
       expect(await bench.port.isProtected("Ring")).toBe(true);
@@ -341,14 +341,14 @@ export function sheetsContract(host: Host): void {
       ]);
     });
 
-    test("leaves a sheet open where the plan does not protect it", async () => {
+    test("does not protect a sheet if the plan does not say so", async () => {
       const bench = await host.open();
       await bench.port.insertSheet(RING);
       expect(await bench.port.isProtected("Ring")).toBe(false);
       expect(await bench.mayType("Ring", "A2", "text")).toBe(true);
     });
 
-    test("draws charts over cells of the sheet, and of others", async () => {
+    test("draws charts of cells on the sheet, and on other sheets", async () => {
       const bench = await host.open();
       await bench.port.insertSheet(RING);
       const axis = { label: "Mass", scale: "linear", domain: [0, 10], reversed: false } as const;
@@ -382,7 +382,7 @@ export function sheetsContract(host: Host): void {
       expect((await bench.sheet("Ring")).charts).toEqual([]);
     });
 
-    test("sets paper and footer for print", async () => {
+    test("sets paper and footer for printing", async () => {
       const bench = await host.open();
       await bench.port.insertSheet({ ...RING, pages: [box(0, 0, 12, 3)], paper: "Letter", footer: "version 7" });
       const { paper, footer } = await bench.sheet("Ring");
@@ -436,7 +436,7 @@ export function sheetsContract(host: Host): void {
     ];
 
     test.each(wrong)(
-      "%s: a refused insertSheet leaves the workbook as it was, and the mended plan goes in",
+      "%s: a refused insertSheet leaves the workbook unchanged, and the corrected plan is accepted",
       async (_, fault, says) => {
         const bench = await host.open();
         await bench.port.insertSheet(RING);
@@ -463,7 +463,7 @@ export function sheetsContract(host: Host): void {
   });
 
   describe("show", () => {
-    test("brings a sheet to the front and selects cells of it", async () => {
+    test("brings a sheet to the front and selects cells on it", async () => {
       const { port } = await host.open();
       await port.insertSheet({ ...RING, behind: true });
       await port.show("Ring", "B2:B3");
@@ -483,7 +483,7 @@ export function sheetsContract(host: Host): void {
       await refuses(bench, () => bench.port.show("Ring", "B2"), /"Ring" is hidden: show it/);
     });
 
-    test("a hidden sheet is read and written all the same", async () => {
+    test("reads and writes a hidden sheet too", async () => {
       const bench = await host.open();
       await bench.port.insertSheet({ ...RING, behind: true });
       await bench.hideSheet("Ring");

@@ -1,8 +1,8 @@
-/** Steps that the tests of the contract share. */
+/** Steps that several tests of the contract use. */
 import { WorkbookError, type CellPlan, type CellValue, type SheetPlan } from "../../src/workbook/port";
 import { box, DIFFERENCES, type Bench, type Difference, type Host } from "./contract-bench";
 
-/** A sentence for a person, and a workbook in which nothing has changed. */
+/** Expects a sentence for a person, and a workbook in which nothing has changed. */
 export async function refuses(bench: Bench, work: () => Promise<unknown>, says: RegExp): Promise<void> {
   const before = await bench.state();
   const failure: unknown = await work().then(
@@ -17,13 +17,13 @@ export async function refuses(bench: Bench, work: () => Promise<unknown>, says: 
 
 type Side = readonly [name: string, work: (bench: Bench) => Promise<void>];
 
-/** The test of the side on which the host is. */
+/** Runs the test for the side of a difference on which the host is. */
 export function either(host: Host, difference: Difference, yes: Side, no: Side): void {
   const [name, work] = host.is[difference] ? yes : no;
   test(`${name}. ${DIFFERENCES[difference]}`, async () => work(await host.open()));
 }
 
-/** A plan of one column of cells in column A, the first of them named "cells" as a whole. */
+/** A plan of one column of cells in column A; the name "cells" covers them all. */
 export const columnPlan = (name: string, cells: readonly Omit<CellPlan, "row" | "col">[]): SheetPlan => ({
   name,
   rows: Math.max(cells.length, 1),

@@ -1,4 +1,4 @@
-/** The contract of `WorkbookPort`: names, formulas entered again, protection, and sheets that come from files. */
+/** The contract of `WorkbookPort`: names, formulas entered again, protection, and sheets from files. */
 import type { SheetName } from "../../src/workbook/port";
 import { box, RING, type Host } from "./contract-bench";
 import { fileWithChart, foreignFile, POINTS } from "./contract-files";
@@ -15,7 +15,7 @@ export function upkeepContract(host: Host): void {
   };
 
   describe("listNames", () => {
-    test("lists the sheet's own names, then the workbook's that lead to it, each at its place", async () => {
+    test("lists the names of the sheet, then the names of the workbook that lead to it, each with its place", async () => {
       const bench = await opened();
       await bench.nameForAll("tin", "Ring", "C4:C5");
       await bench.nameForAll("elsewhere", "Sheet1", "A1");
@@ -29,7 +29,7 @@ export function upkeepContract(host: Host): void {
       await refuses(bench, () => bench.port.listNames("Nowhere"), /no sheet called "Nowhere"/);
     });
 
-    test("gives names like t50 as the plan calls them", async () => {
+    test("gives names like t50 as in the plan", async () => {
       const { port } = await host.open();
       const plan = { ...RING, cells: RING.cells.filter(({ formula }) => !formula), names: { t50: box(1, 1) } };
       for (const sheet of [await port.insertSheet(plan), await port.insertSheet(plan)])
@@ -65,7 +65,7 @@ export function upkeepContract(host: Host): void {
   });
 
   describe("nameCells", () => {
-    test("gives cells a name of the sheet, and touches no cell", async () => {
+    test("gives cells a name of the sheet, and changes no cell", async () => {
       const bench = await opened();
       await bench.port.insertSheet(RING);
       await bench.port.nameCells("Ring", "tin", "C2:C3");
@@ -79,14 +79,14 @@ export function upkeepContract(host: Host): void {
       ]);
     });
 
-    test("takes names like t50", async () => {
+    test("accepts names like t50", async () => {
       const bench = await opened();
       await bench.port.nameCells("Ring", "t50", "B2");
       await bench.port.nameCells("Ring", "r1c1", "B3");
       expect(await bench.port.readNames("Ring", ["t50", "r1c1"])).toEqual({ t50: [[74.36]], r1c1: [[211.03]] });
     });
 
-    test("moves a name that leads to cells on `replace` only", async () => {
+    test("moves a name that leads to cells only with `replace`", async () => {
       const bench = await opened();
       for (const name of ["ring", "RING"])
         await refuses(bench, () => bench.port.nameCells("Ring", name, "B3"), /"ring" is already at B2 and was left/i);
@@ -103,7 +103,7 @@ export function upkeepContract(host: Host): void {
       expect(await columnOf(bench, "Ring", "ring")).toEqual([211.03]);
     });
 
-    test("a name of the workbook that leads elsewhere stays as it is", async () => {
+    test("leaves a name of the workbook that leads elsewhere unchanged", async () => {
       const bench = await opened();
       await bench.type("Sheet1", "A1", 9);
       await bench.nameForAll("tin", "Sheet1", "A1");
@@ -111,7 +111,7 @@ export function upkeepContract(host: Host): void {
       expect([await columnOf(bench, "Ring", "tin"), await columnOf(bench, "Sheet1", "tin")]).toEqual([[74.36], [9]]);
     });
 
-    test("refuses bad names, several blocks, what is no address, and a sheet that is not there", async () => {
+    test("refuses bad names, several blocks, text that is not an address, and a sheet that does not exist", async () => {
       const bench = await opened();
       const { port } = bench;
       for (const name of ["wet mass", "1st", "", "a-b", "x".repeat(256)])
@@ -123,7 +123,7 @@ export function upkeepContract(host: Host): void {
   });
 
   describe("reenterFormulas", () => {
-    test("enters again what shows #NAME?, counts it, and leaves all else", async () => {
+    test("enters formulas that show #NAME? again, counts them, and leaves all other cells", async () => {
       const bench = await opened();
       expect(await bench.port.reenterFormulas("Ring")).toEqual({ found: 0, left: 0 });
       await bench.typeUnbound("Ring", "D3", true);
@@ -145,14 +145,14 @@ export function upkeepContract(host: Host): void {
       expect(await bench.mayType("Ring", "B2", 5)).toBe(true);
     });
 
-    test("is refused on a sheet that is not there", async () => {
+    test("is refused for a sheet that does not exist", async () => {
       const bench = await host.open();
       await refuses(bench, () => bench.port.reenterFormulas("Nowhere"), /no sheet called "Nowhere"/);
     });
   });
 
   describe("protect", () => {
-    test("keeps all but the inputs, is lifted, and may be asked for twice", async () => {
+    test("protects everything except the inputs, can be lifted, and can be asked for twice", async () => {
       const bench = await opened();
       const may = async () => [await bench.mayType("Ring", "A2", "x"), await bench.mayType("Ring", "B2", 5)];
       for (const on of [true, true, false, false]) {
@@ -163,7 +163,7 @@ export function upkeepContract(host: Host): void {
       expect(await bench.port.isProtected("Sheet1")).toBe(false);
     });
 
-    test("is refused on a sheet that is not there", async () => {
+    test("is refused for a sheet that does not exist", async () => {
       const bench = await host.open();
       await refuses(bench, () => bench.port.isProtected("Nowhere"), /no sheet called "Nowhere"/);
       await refuses(bench, () => bench.port.protect("Nowhere", true), /no sheet called "Nowhere"/);
@@ -188,7 +188,7 @@ export function upkeepContract(host: Host): void {
   });
 
   describe("insertFile", () => {
-    test("inserts the sheets of a file after the others under free names, and touches no sheet", async () => {
+    test("inserts the sheets of a file after the others under free names, and changes no other sheet", async () => {
       const bench = await opened();
       await bench.type("Sheet1", "A1", 5);
       const names = Object.keys(RING.names);
@@ -250,7 +250,7 @@ export function upkeepContract(host: Host): void {
       ],
     );
 
-    test("the same file twice makes sheets that do not share cells", async () => {
+    test("inserting a file twice makes sheets that do not share cells", async () => {
       const bench = await host.open();
       const file = await foreignFile();
       const [first] = (await bench.port.insertFile(file)).sheets;
@@ -267,7 +267,7 @@ export function upkeepContract(host: Host): void {
       ["nothing", () => new Uint8Array()],
       ["an old .xls workbook", () => new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1])],
       ["the beginning of a package", () => new Uint8Array([0x50, 0x4b, 3, 4, 0, 0])],
-    ])("%s is refused as no .xlsx workbook, and nothing is inserted", async (_, file) => {
+    ])("%s is refused because it is not an .xlsx workbook, and nothing is inserted", async (_, file) => {
       const bench = await opened();
       await refuses(bench, () => bench.port.insertFile(file()), /\.xlsx/);
     });

@@ -1,6 +1,6 @@
 /**
- * The contract of `WorkbookPort`: what every port does, in whatever host. It runs over the adapters and over the fake of the
- * pane's tests, which so is held to what the adapters do.
+ * The contract of `WorkbookPort`: what every port does, in every host. It runs on the adapters and on the fake of the
+ * pane's tests, so that the fake behaves like the adapters.
  */
 import type { Host } from "./contract-bench";
 import { cellsContract } from "./contract-cells";

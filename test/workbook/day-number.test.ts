@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { dateOfDay, dayNumberOf, isoDay, isoMoment } from "../../src/workbook/day-number";
 
-// "Excel specifications": a file's date system of 1900 counts 2008-01-01 as 39448 (Microsoft, DATEVALUE's help page).
+// "Excel specifications": the 1900 date system counts 2008-01-01 as 39448 (Microsoft, help page of DATEVALUE).
 test.each([
   ["2008-01-01", 39_448],
   ["1970-01-01", 25_569],
@@ -11,10 +11,10 @@ test.each([
   expect(isoDay(day + 0.99)).toBe(iso);
 });
 
-test("a day with its time of day, to the minute", () =>
+test("a day with its time of day is exact to the minute", () =>
   expect(isoMoment(39_448.5 + 5 / 1440)).toBe("2008-01-01 12:05"));
 
-test("a moment comes back to the minute", () =>
+test("a moment is read back to the minute", () =>
   fc.assert(
     fc.property(fc.integer({ min: 0, max: 66_000_000 }), (minutes) => {
       const moment = new Date(minutes * 60_000);

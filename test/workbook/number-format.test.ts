@@ -1,4 +1,6 @@
-/** Numbers in three significant figures whatever their unit: the format itself, in the embedded sheet and in the pane. */
+/**
+ * Numbers have three significant figures whatever their unit: the format itself, in the embedded sheet and in the pane.
+ */
 import "./embedded/engine-in-node";
 import { convert, unitsOf } from "../../src/reduction/units";
 import { blankSheet } from "../../src/datasheet";
@@ -9,7 +11,7 @@ import { toEngineFormat, toExcelFormat } from "../../src/workbook/embedded/forma
 import { partFor, THREE_FIGURES } from "../../src/workbook/number-format";
 import type { SheetPlan } from "../../src/workbook/port";
 
-/** Digits that count: "4.40e-08" has 3, "0.0432" has 3, "11.35" has 4. */
+/** Number of significant digits: "4.40e-08" has 3, "0.0432" has 3, "11.35" has 4. */
 const figures = (shown: string): number =>
   shown
     .replace(/e.*$/i, "")
@@ -17,7 +19,7 @@ const figures = (shown: string): number =>
     .replace(/^0*\.?0*(?=[1-9])/, "")
     .replace(".", "").length;
 
-test("the part of a format for a number", () => {
+test("partFor gives the section of a format for a number", () => {
   expect([4.4e-8, 0.0999, 0.1, 0.432, 1, 11.35].map((value) => partFor(THREE_FIGURES, value))).toEqual([
     "0.00E+00",
     "0.00E+00",
@@ -54,7 +56,7 @@ const plan: SheetPlan = {
       formula: `=1*${value}`,
       format: THREE_FIGURES,
     })),
-    // A file of a data sheet has dynamic arrays.
+    // A file with a data sheet has dynamic arrays.
     { row: 0, col: 1, kind: "result", formula: "=INDEX(A1:A2,1)" },
   ],
 };
@@ -75,7 +77,7 @@ test.each(["as it is made", "saved and opened again"])(
   },
 );
 
-test("the pane shows the same digits, and the format goes back to a file as it came", () => {
+test("the pane shows the same digits, and a file keeps the original format", () => {
   for (const [unit, value] of VALUES)
     expect([unit, figures(numberText(value, THREE_FIGURES)) >= 3]).toEqual([unit, true]);
   expect(numberText(4.4e-8, THREE_FIGURES)).toBe("4.40e−8");

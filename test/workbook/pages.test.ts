@@ -5,7 +5,7 @@ import type { Box } from "../../src/workbook/port";
 
 const box = (row: number, col: number, rows: number, cols: number): Box => ({ row, col, rows, cols });
 
-test("pages below one another are one area with breaks of rows, pages side by side one with breaks of columns", () => {
+test("pages below one another are one area with row breaks, pages side by side one area with column breaks", () => {
   const pages = [box(0, 0, 40, 16), box(40, 0, 30, 16), box(40, 16, 30, 16), box(40, 32, 30, 16), box(70, 0, 9, 16)];
   expect(printingOf(pages)).toEqual({
     areas: [box(0, 0, 70, 16), box(40, 16, 30, 32), box(70, 0, 9, 16)],
@@ -14,12 +14,12 @@ test("pages below one another are one area with breaks of rows, pages side by si
   });
 });
 
-test("a break that would cut another page is not made: each page is an area then", () => {
+test("if a break would cut another page, each page is an area of its own", () => {
   const pages = [box(0, 0, 10, 4), box(10, 0, 10, 4), box(5, 8, 10, 4)];
   expect(printingOf(pages)).toEqual({ areas: pages, rowBreaks: [], colBreaks: [] });
 });
 
-test("any pages come back in their order", () => {
+test("any pages are read back in their order", () => {
   const some = fc.array(
     fc.record({
       row: fc.nat(4),
@@ -36,8 +36,9 @@ test("any pages come back in their order", () => {
   );
 });
 
-// A4 is 210 by 297 mm, 595.3 by 841.9 points (ISO 216); 0.4 inches are left free at each side, and 2 % for fonts and printers.
-test("the widest page decides the scale, and a page a little too high makes it smaller", () => {
+// A4 is 210 by 297 mm, 595.3 by 841.9 points (ISO 216); 0.4 inches are left free at each side, and 2 % for fonts and
+// printers.
+test("the widest page decides the scale, and a page slightly too high makes it smaller", () => {
   expect(scaleOf([{ width: 500, height: 100 }], "A4", false)).toBe(100);
   expect(
     scaleOf(
@@ -52,6 +53,6 @@ test("the widest page decides the scale, and a page a little too high makes it s
   expect(scaleOf([{ width: 1000, height: 740 }], "A4", true)).toBe(68);
 });
 
-test("a page of many papers runs on: it does not shrink", () => {
+test("a page of several sheets of paper continues on them: it does not shrink", () => {
   expect(scaleOf([{ width: 500, height: 9000 }], "A4", false)).toBe(100);
 });

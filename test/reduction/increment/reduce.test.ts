@@ -166,7 +166,7 @@ describe("remarks", () => {
     expect(remarks(fit)).toMatch(/the load came 4\.\d+ s before the clock/);
     expect(Math.abs(value(fit).rate / (0.19673075 / T50_TRUE) - 1)).toBeLessThan(0.01);
   });
-  describe("a beginning that lags by 6 % of primary", () => {
+  describe("a beginning that lags by 6 % of primary gets a remark", () => {
     // d0 = 1020, primary 400, in whole divisions; the lag decays with a time constant in minutes.
     const lagging = (t50: number, lag: number) =>
       BY_HAND.map((t) => {

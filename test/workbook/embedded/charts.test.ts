@@ -59,7 +59,7 @@ const drawn = (model: Model, sheet = plan.name) => drawingOf(model, figuresOf(mo
 const dispatch = (model: Model, type: string, payload: object = {}) => (model as any).dispatch(type, payload);
 
 describe("a chart on the embedded sheet", () => {
-  test("covers its cells, and shows what its cells hold; a cell without a number is a gap", async () => {
+  test("covers its cells, and shows their values; a cell without a number is a gap", async () => {
     const { model } = (await open()).workbook;
     const [figure] = figuresOf(model, plan.name);
     const width = [1, 2, 3, 4, 5].reduce(
@@ -71,7 +71,7 @@ describe("a chart on the embedded sheet", () => {
     expect(drawn(model)).toMatchObject({ title: chart.title, x: chart.x, y: chart.y });
   });
 
-  test("follows its cells and moved rows; undo brings back what was", async () => {
+  test("follows its cells and moved rows; undo restores it", async () => {
     const { model } = (await open()).workbook;
     const sheetId = model.getters.getSheetIdByName(plan.name)!;
     dispatch(model, "UPDATE_CELL", { sheetId, col: 9, row: 0, content: "555" });
@@ -96,7 +96,7 @@ describe("a chart on the embedded sheet", () => {
     expect(drawn(model).series[0].points[3]).toEqual([100, 850]);
   });
 
-  test("a copy of the sheet has a chart of its own, on its own cells; a deleted sheet takes its chart along", async () => {
+  test("a copy of the sheet has its own chart of its own cells; deleting a sheet deletes its chart", async () => {
     const { model } = (await open()).workbook;
     const sheetId = model.getters.getSheetIdByName(plan.name)!;
     dispatch(model, "DUPLICATE_SHEET", { sheetId, sheetIdTo: "copy", sheetNameTo: "Copy" });
@@ -109,12 +109,12 @@ describe("a chart on the embedded sheet", () => {
     expect(drawn(model, "Copy").series).toHaveLength(5);
   });
 
-  test("is kept in the workbook's data", async () => {
+  test("is kept in the data of the workbook", async () => {
     const { model } = (await open()).workbook;
     expect(drawn(new Model(model.exportData()))).toEqual(drawn(model));
   });
 
-  test("shows cells of another sheet; where that is not there, nothing is made and the reason told", async () => {
+  test("shows cells of another sheet; if that sheet does not exist, no chart is made and the reason is given", async () => {
     const port = await open();
     const elsewhere: ChartPlan = {
       ...chart,
@@ -159,7 +159,7 @@ describe("the .xlsx file", () => {
     expect(reader.getWorksheet(plan.name)!.getCell("J1").value).toBe(700);
   });
 
-  test("brings the chart back: axes, looks, cells and place", async () => {
+  test("gives the chart back with axes, looks, cells and place", async () => {
     const { workbook } = await open();
     const again = openXlsx(await saveXlsx(workbook)).workbook.model;
     expect(drawn(again)).toEqual(drawn(workbook.model));
@@ -169,7 +169,7 @@ describe("the .xlsx file", () => {
     expect(after.height).toBe(before.height);
   });
 
-  test("inserted into another workbook, its chart shows the cells of the sheet that came along", async () => {
+  test("inserted into another workbook, shows in its chart the cells of the inserted sheet", async () => {
     const bytes = await saveXlsx((await open()).workbook);
     const port = await open();
     const { sheets, remarks } = await port.insertFile(bytes);

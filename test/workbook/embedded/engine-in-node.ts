@@ -1,6 +1,7 @@
 /**
- * Lets the engine of the embedded sheet run in Node 20: to be imported before it. It was written for Node 22
- * (Object.groupBy) and reads .xlsx with the browser's XML parser, which a test in jsdom has already. Its timings are kept off the console.
+ * Lets the engine of the embedded sheet run in Node 20; to be imported before the engine. The engine was written for
+ * Node 22 (Object.groupBy) and reads .xlsx with the XML parser of the browser, which a test in jsdom already has. Its
+ * timings are kept off the console.
  */
 (Object as any).groupBy ??= (items: Iterable<unknown>, keyOf: (item: unknown) => string) => {
   const groups: Record<string, unknown[]> = {};

@@ -1,4 +1,4 @@
-/** Small sheets through a file: what the engine alone would lose. */
+/** Small sheets saved to a file and opened again keep what the engine alone would lose. */
 import "./engine-in-node";
 import ExcelJS from "exceljs";
 import { strFromU8, unzipSync } from "fflate";
@@ -9,7 +9,7 @@ const small = (sheet: Partial<SheetPlan>): SheetPlan => ({
   ...{ name: "Small", rows: 9, cols: 3, cells: [], names: {}, columnWidths: {}, merges: [], freezeRows: 0 },
   ...sheet,
 });
-/** Cells, kind, title and sentence of each rule of a sheet of the file. */
+/** Cells, kind, title and sentence of each rule on a sheet of the file. */
 const rulesOf = (bytes: Uint8Array, sheet: number) =>
   [...strFromU8(unzipSync(bytes)[`xl/worksheets/sheet${sheet}.xml`]).matchAll(/<dataValidation [^>]*>/g)]
     .map(([tag]) =>
@@ -17,7 +17,7 @@ const rulesOf = (bytes: Uint8Array, sheet: number) =>
     )
     .sort();
 
-test("the words of its rules, through a file, and into another workbook", async () => {
+test("the messages of its rules are kept, through a file and into another workbook", async () => {
   const port = new EmbeddedPort(newWorkbook());
   const box = (row: number) => ({ row, col: 1, rows: 2, cols: 1 });
   await port.insertSheet(
@@ -44,7 +44,7 @@ test("the words of its rules, through a file, and into another workbook", async 
   expect(rulesOf(await saveXlsx(other.workbook), 2)).toEqual(rules);
 });
 
-test("what a rule of another program says before an entry", async () => {
+test("the hint that a rule of another program shows before an entry is kept", async () => {
   const made = new ExcelJS.Workbook();
   made.addWorksheet("Firm").getCell("B2").dataValidation = {
     ...{ type: "decimal", operator: "between", formulae: [0, 10], showErrorMessage: true, showInputMessage: true },
@@ -58,7 +58,7 @@ test("what a rule of another program says before an entry", async () => {
   });
 });
 
-test("lines that are broken to fit, and heights of rows", async () => {
+test("line breaks that fit texts to their cells, and heights of rows, are kept", async () => {
   const port = new EmbeddedPort(newWorkbook());
   const text = "A long remark that is to be broken into lines";
   const name = await port.insertSheet(
@@ -82,7 +82,7 @@ test("lines that are broken to fit, and heights of rows", async () => {
   check(openXlsx(saved).workbook);
 });
 
-test("a sheet's apostrophe becomes ’, in references and names too, and is told", async () => {
+test("an apostrophe in a sheet name becomes ’, in references and names too, and a remark says so", async () => {
   const made = new ExcelJS.Workbook();
   const sheet = made.addWorksheet("O'Brien & Co's");
   sheet.getCell("A1").value = 7;
@@ -102,7 +102,7 @@ test("a sheet's apostrophe becomes ’, in references and names too, and is told
   expect(await new EmbeddedPort(newWorkbook()).insertSheet(small({ name: "O'Brien" }))).toBe("O’Brien");
 });
 
-test("texts with characters that XML cannot hold, and texts that look like the spelling of one", async () => {
+test("texts with characters that XML cannot hold are kept, and texts that look like the spelling of one", async () => {
   const texts = ["a bell\u0007", "_x0041_ is no escape", "_x00", "plain"];
   const port = new EmbeddedPort(newWorkbook());
   const name = await port.insertSheet(
@@ -122,7 +122,7 @@ test("texts with characters that XML cannot hold, and texts that look like the s
   expect(texts.map((_, row) => other.getWorksheet(name)!.getCell(row + 1, 1).value)).toEqual(texts);
 });
 
-test("a constant that is an error is one in the file, and a text that looks like one is a text", async () => {
+test("an error constant is an error in the file, and a text that looks like one is a text", async () => {
   const made = new ExcelJS.Workbook();
   const sheet = made.addWorksheet("Firm");
   sheet.getCell("A1").value = { error: "#N/A" };
@@ -133,7 +133,7 @@ test("a constant that is an error is one in the file, and a text that looks like
   expect(["A1", "A2"].map((at) => again.worksheets[0].getCell(at).value)).toEqual([{ error: "#N/A" }, "#N/A"]);
 });
 
-test("the sheet in front is in front when the file is opened in another program", async () => {
+test("the sheet in front is in front when another program opens the file", async () => {
   const port = new EmbeddedPort(newWorkbook());
   await port.insertSheet(small({}));
   await port.insertSheet(small({ behind: true }));
@@ -142,7 +142,7 @@ test("the sheet in front is in front when the file is opened in another program"
   expect(other.views[0].activeTab).toBe(1);
 });
 
-test("hidden rows and columns, and frozen ones", async () => {
+test("hidden rows and columns, and frozen ones, are kept", async () => {
   const port = new EmbeddedPort(newWorkbook());
   const name = await port.insertSheet(small({ cells: [{ row: 7, col: 2, kind: "note", value: 1 }], freezeRows: 2 }));
   const sheetId = port.workbook.model.getters.getSheetIdByName(name)!;
@@ -163,7 +163,7 @@ test("hidden rows and columns, and frozen ones", async () => {
   }
 });
 
-test("rules that the engine does not know are told", async () => {
+test("a remark names the rules that the engine does not know", async () => {
   const made = new ExcelJS.Workbook();
   const sheet = made.addWorksheet("Firm");
   sheet.getCell("B2").dataValidation = { type: "whole", operator: "between", formulae: [0, 10] };
@@ -172,7 +172,7 @@ test("rules that the engine does not know are told", async () => {
   expect(remarks).toEqual([expect.stringMatching(/^Rules of "Firm" for whole numbers.*\(1\) were left out/)]);
 });
 
-test("twelve narrow columns stand upright on paper, sixteen wider ones lie on their side", async () => {
+test("twelve narrow columns are printed in portrait, sixteen wider ones in landscape", async () => {
   const port = new EmbeddedPort(newWorkbook());
   const widths = (count: number, characters: number) => Object.fromEntries(Array(count).fill(characters).entries());
   const page = (cols: number) => ({ cols, pages: [{ row: 0, col: 0, rows: 9, cols }] });
@@ -187,7 +187,7 @@ test("twelve narrow columns stand upright on paper, sixteen wider ones lie on th
 });
 
 test.each(["Test {mass}", '5" ring', "a!b", "BH-1 100%"])(
-  "formulas on a sheet called %s, and from another one, go through files and into other workbooks",
+  "formulas on a sheet called %s, and from another one, are kept in files and in other workbooks",
   async (called) => {
     const port = new EmbeddedPort(newWorkbook());
     const name = await port.insertSheet(

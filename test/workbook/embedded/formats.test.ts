@@ -20,7 +20,7 @@ describe("number formats", () => {
     expect(toExcelFormat(engine)).toBe(excel);
   });
 
-  test("a date with a name of the month is not taken for a power of ten", () => {
+  test("a date with the name of the month is not taken for a power of ten", () => {
     expect(toExcelFormat("d mmm yyyy")).toBe("d mmm yyyy");
   });
 

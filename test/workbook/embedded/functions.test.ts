@@ -90,7 +90,7 @@ describe("arguments", () => {
     ]);
   });
 
-  test("one cell, a number and an array literal in the place of a range are rows too", () => {
+  test("one cell, a number and an array literal in place of a range arrive as rows too", () => {
     sheet({ A1: "7", D1: "=CLAY.TAKE(A1,A1)", D2: '=CLAY.TAKE(5,,"cv")', D3: "=CLAY.TAKE({1,2;3,4})" });
     expect(given).toContainEqual([[[7]], 7, null]);
     expect(given).toContainEqual([[[5]], null, "cv"]);
@@ -119,7 +119,7 @@ describe("arguments", () => {
 });
 
 describe("answers", () => {
-  test("a table spills, with blanks blank and a tiny number shown", () => {
+  test("a table spills, with blanks blank and tiny numbers shown", () => {
     const at = sheet({ A1: "=CLAY.TABLE()" });
     expect(["A1", "B1", "C1"].map((xc) => at(xc).value)).toEqual(["t50", 3.5, "min"]);
     expect(at("B2").value).toBe(1.25e-9);
@@ -145,11 +145,11 @@ describe("answers", () => {
     expect(at("A4").value).toBe("#VALUE!");
   });
 
-  test("what is no number never shows as one", () => {
+  test("an infinite number or NaN never shows as a number", () => {
     expect(sheet({ A1: "=CLAY.NOT_A_NUMBER()" })("A1")).toMatchObject({ type: "error", value: "#NUM!" });
   });
 
-  test("a fault inside is told in our own words", () => {
+  test("a fault inside a function shows a message of our own", () => {
     const cell = sheet({ A1: "=CLAY.BREAK()" })("A1");
     expect(cell).toMatchObject({ type: "error", value: "#VALUE!" });
     expect((cell as any).message).toMatch(/CLAY\.BREAK failed inside/);

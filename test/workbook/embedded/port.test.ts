@@ -7,7 +7,7 @@ import { newWorkbook } from "../../../src/workbook/embedded/workbook";
 import { saveXlsx } from "../../../src/workbook/embedded/xlsx/save";
 import type { CellPlan, SheetPlan } from "../../../src/workbook/port";
 
-/** Stands in the engine's way, as far as a test says. */
+/** Makes the engine refuse commands that a test chooses. */
 let refuse: (command: { type: string }) => boolean = () => false;
 registries.corePluginRegistry.add(
   "refusing",
@@ -56,7 +56,7 @@ describe("filling named cells", () => {
   const column = (port: EmbeddedPort, name: string) =>
     port.readNames("Ring", [name]).then((found) => found[name].map(([value]) => value));
 
-  test("constants go in from the top, as one step to undo; null leaves a cell, text stays text", async () => {
+  test("constants are written from the top, as one step of undo; null leaves a cell unchanged, text stays text", async () => {
     const port = open();
     await port.insertSheet(plan);
     await port.fillNames("Ring", { masses: [null, 200], ring: ["1/2"] });
@@ -67,14 +67,14 @@ describe("filling named cells", () => {
     expect(await column(port, "masses")).toEqual(["", 211.03]);
   });
 
-  test("takes values made in another window", async () => {
+  test("accepts values made in another window", async () => {
     const port = open();
     await port.insertSheet(plan);
     await port.fillNames("Ring", runInNewContext("({ masses: [1, 2] })"));
     expect(await column(port, "masses")).toEqual([1, 2]);
   });
 
-  test("refuses what is not blank, a name that is not there and too many values, and writes nothing", async () => {
+  test("refuses a name that is not blank, one that does not exist, and too many values, and writes nothing", async () => {
     const port = open();
     await port.insertSheet(plan);
     const values = { ring: [1] };
@@ -84,7 +84,7 @@ describe("filling named cells", () => {
     expect(await column(port, "masses")).toEqual([74.36, 211.03]);
   });
 
-  test("refuses a formula in the way", async () => {
+  test("refuses a formula in a cell to be written", async () => {
     const port = open();
     await port.insertSheet({ ...plan, names: { ...plan.names, sum: box(3, 1) } });
     await expect(port.fillNames("Ring", { sum: [1] })).rejects.toThrow(/Row 1 of "sum".*formula/);
@@ -92,7 +92,7 @@ describe("filling named cells", () => {
   });
 });
 
-describe("what goes wrong half-way", () => {
+describe("failures half-way", () => {
   const state = (port: EmbeddedPort) => {
     return JSON.stringify({ ...model(port).exportData(), revisionId: "" });
   };
@@ -102,7 +102,7 @@ describe("what goes wrong half-way", () => {
     await port.fillNames("Ring", { ring: [70] });
     return port;
   };
-  /** The engine refuses a command of the kind once, as late as the `after`-th. */
+  /** Makes the engine refuse a command of the kind once, the `after`-th one. */
   function refusing<T>(kind: string, after: number, work: () => Promise<T>): Promise<T> {
     let count = 0;
     refuse = (command) => command.type === kind && count++ === after;
@@ -125,7 +125,7 @@ describe("what goes wrong half-way", () => {
       async (port) => port.insertFile(await saveXlsx((await filled()).workbook)),
     ],
   ])(
-    "%s refused: a sentence, the workbook as before, and the step before still the last",
+    "%s refused: a sentence is given, the workbook is unchanged, and the last step of undo is the same",
     async (_, kind, after, work) => {
       const port = await filled();
       const before = state(port);
@@ -140,7 +140,7 @@ describe("what goes wrong half-way", () => {
     },
   );
 
-  test("a sheet that a person locked: a sentence with the remedy, and the workbook as before", async () => {
+  test("a sheet that a person locked gives a sentence with the remedy, and the workbook is unchanged", async () => {
     const port = await filled();
     const sheetId = model(port).getters.getSheetIdByName("Ring")!;
     model(port).dispatch("LOCK_SHEET" as never, { sheetId } as never);
@@ -156,7 +156,7 @@ describe("what goes wrong half-way", () => {
     expect((await port.readNames("Ring", ["ring"])).ring).toEqual([[70]]);
   });
 
-  test("a sheet that is gone, a name that is gone with its cells", async () => {
+  test("a deleted sheet, and a name whose cells were deleted, are refused", async () => {
     const port = await filled();
     const sheetId = model(port).getters.getSheetIdByName("Ring")!;
     const dispatch = (type: string, payload: object) => (model(port) as any).dispatch(type, { sheetId, ...payload });
@@ -177,7 +177,7 @@ describe("what goes wrong half-way", () => {
       await expect(work()).rejects.toThrow(gone);
   });
 
-  test("the add-in loaded anew over the same workbook finds the sheets as they were", async () => {
+  test("the add-in loaded again on the same workbook finds the sheets as they were", async () => {
     const port = await filled();
     await port.insertSheet(plan);
     const again = new EmbeddedPort(port.workbook);
@@ -189,7 +189,7 @@ describe("what goes wrong half-way", () => {
   });
 });
 
-describe("showing cells, their contents, and blocks picked together", () => {
+describe("showing cells, their contents, and blocks selected together", () => {
   const select = (port: EmbeddedPort, ...addresses: string[]) => {
     addresses.forEach((xc, i) => {
       const zone = helpers.toZone(xc);
@@ -203,7 +203,7 @@ describe("showing cells, their contents, and blocks picked together", () => {
     });
   };
 
-  test("show brings the sheet to the front, and says why where it cannot", async () => {
+  test("show brings the sheet to the front, and says why if it cannot", async () => {
     const port = open();
     await port.insertSheet({ ...plan, behind: true });
     await port.show("Ring", "B2:B3");
@@ -218,7 +218,7 @@ describe("showing cells, their contents, and blocks picked together", () => {
     await port.fillNames("Ring", { ring: [70] });
   });
 
-  test("contents: formulas by the plan's names on every sheet, constants as they are, spilled cells blank", async () => {
+  test("contents are formulas with names of the plan on every sheet, constants unchanged, spilled cells blank", async () => {
     const port = open();
     const more = { ...plan, names: { ...plan.names, sum: box(3, 1), text: box(6, 1), spilled: box(0, 2, 3) } };
     for (const sheet of [await port.insertSheet(more), await port.insertSheet(more)]) {
@@ -234,7 +234,7 @@ describe("showing cells, their contents, and blocks picked together", () => {
     }
   });
 
-  test("blocks picked with Ctrl are joined in order of their columns; others are refused", async () => {
+  test("blocks selected with Ctrl are joined in order of their columns; others are refused", async () => {
     const port = open();
     await port.insertSheet(plan);
     select(port, "B2:B3", "A2:A3");
@@ -251,7 +251,7 @@ describe("showing cells, their contents, and blocks picked together", () => {
 });
 
 describe("inserting a sheet", () => {
-  test("makes the sheet of the plan, shows it, and touches no other", async () => {
+  test("makes the sheet of the plan, shows it, and changes no other sheet", async () => {
     const port = open();
     expect(await port.insertSheet(plan)).toBe("Ring");
     expect(await port.sheetNames()).toEqual(["Sheet1", "Ring"]);
@@ -274,14 +274,14 @@ describe("inserting a sheet", () => {
     expect(cellOf(port, "Ring", "B4").formattedValue).toBe("1.37e+02");
   });
 
-  test("a sheet that is to stay behind is not shown", async () => {
+  test("a sheet that the plan keeps behind is not shown", async () => {
     const port = open();
     await port.insertSheet({ ...plan, behind: true });
     expect(await port.sheetNames()).toEqual(["Sheet1", "Ring"]);
     expect((await port.selection()).sheet).toBe("Sheet1");
   });
 
-  test("keeps each cell's look to itself, merges, freezes, widens, and offers the choices", async () => {
+  test("gives each cell its own look, merges, freezes, widens, and offers the choices", async () => {
     const port = open();
     await port.insertSheet(plan);
     const { getters } = model(port);
@@ -300,7 +300,7 @@ describe("inserting a sheet", () => {
     expect(getters.getValidationRuleForCell(at("B4"))).toBeUndefined();
   });
 
-  test("is one step to undo and to redo", async () => {
+  test("is one step of undo and of redo", async () => {
     const port = open();
     const before = JSON.stringify(model(port).exportData().sheets);
     await port.insertSheet(plan);
@@ -315,7 +315,7 @@ describe("inserting a sheet", () => {
     expect((await port.readNames("Ring", ["ring"])).ring).toEqual([[74.36]]);
   });
 
-  test("takes the next free sheet name and one suffix for all names", async () => {
+  test("takes the next free sheet name, and one suffix for all names", async () => {
     const port = open();
     await port.insertSheet(plan);
     const changed = cells.map((cell) => (cell.value === 74.36 ? { ...cell, value: 70 } : cell));
@@ -346,13 +346,13 @@ describe("inserting a sheet", () => {
     expect([model(port).getters.canUndo(), model(port).getters.canRedo()]).toEqual([false, false]);
   });
 
-  test("takes a plan made in another frame", async () => {
+  test("accepts a plan made in another frame", async () => {
     const port = open();
     expect(await port.insertSheet(runInNewContext(`(${JSON.stringify(plan)})`))).toBe("Ring");
   });
 });
 
-test("a note stays with its cell when rows move, is copied with the sheet, and goes with it", async () => {
+test("a note follows its cell when rows move, is copied with the sheet, and is deleted with it", async () => {
   const port = open();
   await port.insertSheet(plan);
   const { getters } = model(port);
@@ -398,12 +398,12 @@ describe("reading", () => {
     });
   });
 
-  test("a sheet that is not there is said so", async () => {
+  test("a sheet that does not exist is refused with a sentence", async () => {
     await expect(open().values("Nowhere", "A1")).rejects.toThrow('There is no sheet called "Nowhere"');
   });
 });
 
-test("a copied sheet reckons with its own cells, under names of its own", async () => {
+test("a copied sheet calculates with its own cells, under its own names", async () => {
   const port = open();
   await port.insertSheet(plan);
   const sheetId = model(port).getters.getSheetIdByName("Ring")!;
@@ -415,7 +415,7 @@ test("a copied sheet reckons with its own cells, under names of its own", async 
   expect(await port.readNames("Ring", ["ring"])).toEqual({ ring: [[74.36]] });
 });
 
-test("a sheet is copied, and its names with it, in one step", async () => {
+test("a sheet is copied together with its names in one step", async () => {
   const port = open();
   await port.insertSheet({ ...plan, isProtected: true });
   const sheetId = model(port).getters.getSheetIdByName("Ring")!;
@@ -436,7 +436,7 @@ test("a sheet is copied, and its names with it, in one step", async () => {
   expect(cellOf(port, "Ring", "B4").value).toBeCloseTo(136.67, 10);
 });
 
-test("listeners hear of values and of the selection, until they leave, and in the next workbook too", async () => {
+test("listeners hear of values and of the selection until they unsubscribe, and in the next workbook too", async () => {
   const port = open();
   const heard: string[] = [];
   const leave = [
@@ -464,7 +464,7 @@ test("listeners hear of values and of the selection, until they leave, and in th
   expect(told()).toEqual([]);
 });
 
-test("a sheet of the next workbook has another id than those of the last one", async () => {
+test("a sheet of the next workbook has another id than those of the workbook before", async () => {
   const port = open();
   const [before] = await port.findSheets([]);
   port.attach(newWorkbook());
@@ -473,7 +473,7 @@ test("a sheet of the next workbook has another id than those of the last one", a
   expect(after.id).not.toBe(before.id);
 });
 
-test("a step that is taken back is heard as what it may have changed", async () => {
+test("a step that is undone is reported as the changes that it may have made", async () => {
   const port = open();
   const heard = new Set<string>();
   await port.insertSheet(plan);

@@ -1,4 +1,4 @@
-/** The project's worksheet functions in the engine, with their metadata generated as the build does. */
+/** The worksheet functions of the project in the engine, with metadata generated as in the build. */
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";

@@ -1,4 +1,4 @@
-/** A firm's own sheets in the embedded workbook: inserted from files, protected, named, their formulas entered again. */
+/** A firm's own sheets in the embedded workbook: inserted from files, protected, named, with formulas entered again. */
 import "./engine-in-node";
 import ExcelJS from "exceljs";
 import { strFromU8, unzipSync } from "fflate";
@@ -19,7 +19,10 @@ const plan = demoSheet("SI");
 const loading = (bytes: Uint8Array): ArrayBuffer =>
   bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer;
 
-/** A firm's sheet: renamed, a row put in on top for a logo, a label translated, a cell recoloured, a field taken out. */
+/**
+ * The sheet of a firm: renamed, with a row added on top for a logo, a label translated, a cell recoloured, a field
+ * removed.
+ */
 async function firmsFile(): Promise<Uint8Array> {
   const port = new EmbeddedPort(newWorkbook());
   const sheet = await port.insertSheet(plan);
@@ -56,7 +59,7 @@ describe("the sheets of a file", () => {
     copies = [...(await port.insertFile(file)).sheets, ...(await port.insertFile(file)).sheets];
   });
 
-  test("come in as new sheets under free names, whole, with results that are their own", async () => {
+  test("are inserted as new sheets under free names, completely, and calculate their own results", async () => {
     expect(await port.sheetNames()).toEqual(["Sheet1", "Demonstration", "Demonstration 2", "Demonstration 3"]);
     const own = await results(port, first);
     for (const sheet of copies) {
@@ -65,7 +68,7 @@ describe("the sheets of a file", () => {
     }
   });
 
-  test("do not share a name: what is typed on one changes no other", async () => {
+  test("do not share a name: an entry on one changes no other", async () => {
     const before = await results(port, first);
     await port.fillNames(copies[0], { specific_gravity: [2.6] });
     expect(await results(port, first)).toEqual(before);
@@ -104,7 +107,7 @@ describe("the sheets of a file", () => {
       expect(Math.abs(getters.getColSize(id(copies[0]), col) - getters.getColSize(id(first), col))).toBeLessThan(8);
   });
 
-  test("are taken out again by one step of undo", async () => {
+  test("are removed again by one step of undo", async () => {
     const other = new EmbeddedPort(newWorkbook());
     await other.insertFile(await toXlsx(blankSheet("US")));
     (other.workbook.model as any).dispatch("REQUEST_UNDO");
@@ -125,7 +128,7 @@ describe("the sheets of a file", () => {
     expect(other.workbook.model.getters.getCellStyle({ sheetId, row: row + 2, col }).fillColor).toBe("#00AA00");
   });
 
-  test("a formula of a sheet without a name never reads another test's cells", async () => {
+  test("a formula with a name that the sheet lacks never reads the cells of another test", async () => {
     const workbook = new ExcelJS.Workbook();
     const sheet = workbook.addWorksheet("Half");
     sheet.getCell("A1").value = { formula: "ring_mass+1", result: 0 };
@@ -139,7 +142,7 @@ describe("the sheets of a file", () => {
     expect((await port.readNames(first, ["ring_mass"])).ring_mass).toEqual([[74.36]]);
   });
 
-  test("a file that is none is refused, and nothing is inserted", async () => {
+  test("a file that is not a workbook is refused, and nothing is inserted", async () => {
     const before = await port.sheetNames();
     await expect(port.insertFile(new Uint8Array([1, 2, 3]))).rejects.toThrow(/not an \.xlsx workbook/);
     expect(await port.sheetNames()).toEqual(before);
@@ -147,7 +150,7 @@ describe("the sheets of a file", () => {
 });
 
 describe("protection", () => {
-  test("keeps formulas and labels, lets every input be typed, says why, and is lifted and put back", async () => {
+  test("keeps formulas and labels, accepts entries in every input, says why it refuses, and can be lifted and restored", async () => {
     const port = new EmbeddedPort(newWorkbook());
     const sheet = await port.insertSheet(plan);
     const said: string[] = [];
@@ -173,7 +176,7 @@ describe("protection", () => {
     expect(write("load_number", 4)).toBe(false);
   });
 
-  test("and open cells go through a file", async () => {
+  test("and open cells are kept in a file", async () => {
     const port = new EmbeddedPort(newWorkbook());
     await port.insertSheet(plan);
     const bytes = await saveXlsx(port.workbook);
@@ -206,7 +209,7 @@ describe("protection", () => {
   });
 });
 
-test("pages, paper and footer go through a file, twice, and follow rows that are put in", async () => {
+test("pages, paper and footer are kept in a file, twice, and follow inserted rows", async () => {
   const port = new EmbeddedPort(newWorkbook());
   const sheet = await port.insertSheet({ ...blankSheet("US"), name: "Form" });
   dispatch(port, "ADD_COLUMNS_ROWS", { dimension: "ROW", base: 4, quantity: 2, position: "before", sheetName: sheet });
@@ -219,7 +222,7 @@ test("pages, paper and footer go through a file, twice, and follow rows that are
     orientation: "landscape",
     fitToPage: false,
   });
-  // Excel passes over page breaks where a sheet is fitted to pages.
+  // Excel ignores page breaks if a sheet is fitted to pages.
   expect(pageSetup.scale).toBeLessThan(100);
   expect(headerFooter.oddFooter).toContain("Page &P of &N");
   const text = strFromU8(unzipSync(again)["xl/workbook.xml"]);
@@ -233,7 +236,7 @@ test("pages, paper and footer go through a file, twice, and follow rows that are
   expect(areas[0]).toMatchObject({ row: 0, col: 0 });
 });
 
-test("formulas that show #NAME? are entered again where the functions are there", async () => {
+test("formulas that show #NAME? are entered again once the functions exist", async () => {
   const port = new EmbeddedPort(newWorkbook());
   const sheet = await port.insertSheet(fillSheet(blankSheet("SI"), { diameter: 63.5 }));
   await port.protect(sheet, false);
@@ -247,7 +250,7 @@ test("formulas that show #NAME? are entered again where the functions are there"
   expect((await port.values(sheet, "U6"))[0][0]).toBeCloseTo(0.26316, 5);
 });
 
-test("a unit that is changed relabels and recalculates; no typed number is touched", async () => {
+test("a changed unit changes labels and results; no typed number changes", async () => {
   const port = new EmbeddedPort(newWorkbook());
   const sheet = await port.insertSheet(plan);
   const inputs = Object.keys(demoTest("SI").cells).filter((name) => !name.endsWith("_unit"));

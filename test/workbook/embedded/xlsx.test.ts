@@ -11,7 +11,7 @@ import { openXlsx } from "../../../src/workbook/embedded/xlsx/open";
 import { saveXlsx } from "../../../src/workbook/embedded/xlsx/save";
 import { registerRealFunctions } from "./real-functions";
 
-// Two whole sheets through Node's stand-in for the browser's XML parser take their time.
+// Node's XML parser takes its time for two whole sheets.
 jest.setTimeout(180_000);
 
 beforeAll(() => registerRealFunctions({ blankAs: null }));
@@ -21,7 +21,7 @@ const workbookOf = (sheets: object[], namedRanges: Record<string, string> = {}):
   localNames: new Map(),
 });
 
-/** Everything of a workbook that a round trip must keep, cell by cell. */
+/** Everything in a workbook that must survive a file, cell by cell. */
 function contents({ model }: OpenWorkbook) {
   const { getters } = model;
   return Object.fromEntries(
@@ -49,7 +49,7 @@ function contents({ model }: OpenWorkbook) {
           bold: !!bold,
           italic: !!italic,
           fillColor,
-          // A merged box has its right and lower lines on the cells that it covers.
+          // The right and lower borders of a merged box are on the cells that it covers.
           border: getters.isInMerge(position) ? "merged" : border,
         };
       }
@@ -66,7 +66,7 @@ function contents({ model }: OpenWorkbook) {
   );
 }
 
-/** A blank cell that only its neighbours' lines touch is not kept as a cell. */
+/** A blank cell that only the borders of its neighbours touch is not kept as a cell. */
 const worthKeeping = (book: ReturnType<typeof contents>) =>
   Object.fromEntries(
     Object.entries(book).map(([name, sheet]) => [
@@ -112,12 +112,12 @@ describe("the demonstration, twice in one workbook", () => {
     expect(errors).toEqual([]);
   });
 
-  test("keeps every formula, value, format, choice, look and name through a file", () => {
+  test("keeps every formula, value, format, choice, look and name in a file", () => {
     expect(worthKeeping(contents(again))).toEqual(worthKeeping(contents(port.workbook)));
     expect(namesOf(again)).toEqual(namesOf(port.workbook));
   });
 
-  test("is read by its local names after reopening", async () => {
+  test("can be read by its local names after reopening", async () => {
     const reopened = new EmbeddedPort(again);
     for (const sheet of (await port.sheetNames()).slice(1)) {
       const names = Object.keys(demoSheet("SI").names);
@@ -127,7 +127,7 @@ describe("the demonstration, twice in one workbook", () => {
     }
   });
 
-  test("is in Excel's own form in the file", () => {
+  test("has Excel's own form in the file", () => {
     const files = textsOf(saved);
     const sheets = [files["xl/worksheets/sheet1.xml"], files["xl/worksheets/sheet2.xml"]];
     for (const sheet of sheets) {
@@ -140,7 +140,7 @@ describe("the demonstration, twice in one workbook", () => {
     expect(files["xl/workbook.xml"]).toMatch(/<definedName [^>]*localSheetId="2"/);
   });
 
-  test("is read by another library, local names and all", async () => {
+  test("can be read by another library, with its local names", async () => {
     const other = new ExcelJS.Workbook();
     await other.xlsx.load(saved as never);
     const [, name] = await port.sheetNames();
@@ -155,7 +155,7 @@ describe("the demonstration, twice in one workbook", () => {
 });
 
 describe("what the engine alone would lose", () => {
-  test("text that looks like something else stays text", async () => {
+  test("a text that looks like something else stays a text", async () => {
     const texts = ["'00123", "'1/2", "'=SUM(1)", "''quoted'", "'TRUE", "'#N/A", "plain", "'-5", "'+x", "'1e3", "'50%"];
     const cells = Object.fromEntries(texts.map((text, i) => [`A${i + 1}`, text]));
     const workbook = workbookOf([{ id: "s", name: "S", cells }]);
@@ -164,7 +164,7 @@ describe("what the engine alone would lose", () => {
     expect((await parts(workbook))["xl/sharedStrings.xml"]).toContain("<t>00123</t>");
   });
 
-  test("cells of text hold what was put in, without an apostrophe: inserted, filled, saved and opened", async () => {
+  test("cells of text format hold what was put in, without an apostrophe: inserted, filled, saved and opened", async () => {
     const texts = ["2026-03-09 14:05", "00123", "12-3", "plain", "=sum", "1e3"];
     const port = new EmbeddedPort(newWorkbook());
     const cells = texts.map((value, row) => ({ row, col: 0, kind: "input" as const, value, format: "@" }));
@@ -200,7 +200,7 @@ describe("what the engine alone would lose", () => {
     expect((contents(await reopen(workbook)).S.cells as any).A1.formattedValue).toBe("1.23e+03");
   });
 
-  test("names of the workbook, a formula on another sheet, and a text that looks like a date", async () => {
+  test("names of the workbook, a formula on another sheet, and a text that looks like a date are kept", async () => {
     const cells = { A1: "4", A2: "=load*2", A3: '=CONCAT("1/2",load)', A4: '="say load"&CHAR(34)' };
     const workbook = workbookOf(
       [
@@ -215,7 +215,7 @@ describe("what the engine alone would lose", () => {
     expect(namesOf(again)).toEqual(namesOf(workbook));
   });
 
-  test("a spill, a reference to it, and the values that Excel shows without the add-in", async () => {
+  test("a spill, a reference to it, and the values that Excel shows without the add-in are kept", async () => {
     const cells = { A1: "=CLAY.LOAD_SCHEDULE(12.5,100)", C1: "=SUM(A1#)" };
     const workbook = workbookOf([{ id: "s", name: "S", cells }]);
     const sheet = (await parts(workbook))["xl/worksheets/sheet0.xml"];
@@ -224,7 +224,7 @@ describe("what the engine alone would lose", () => {
     expect(contents(await reopen(workbook))).toEqual(contents(workbook));
   });
 
-  test("a formula of an unknown function and one that is unfinished", async () => {
+  test("a formula with an unknown function, and an unfinished one, are kept", async () => {
     const cells = { A1: "=CLAY.NO_SUCH(1)", A2: "=SUM(1", A3: "=1/0", A4: "=CLAY.WATER_CONTENT(-1,2)" };
     const workbook = workbookOf([{ id: "s", name: "S", cells }]);
     const sheet = (await parts(workbook))["xl/worksheets/sheet0.xml"].replace(/\s+/g, " ");
@@ -233,8 +233,8 @@ describe("what the engine alone would lose", () => {
   });
 });
 
-describe("files of others", () => {
-  test("one written by another library opens, with names of sheets and of the workbook", async () => {
+describe("files of other programs", () => {
+  test("a file written by another library opens, with names of sheets and of the workbook", async () => {
     const other = new ExcelJS.Workbook();
     const sheet = other.addWorksheet("Lab 1");
     sheet.getCell("A1").value = "0012";
@@ -263,7 +263,8 @@ describe("files of others", () => {
     expect(cells.A4.value).toBeCloseTo(0.25, 12);
     expect(cells.A5.value).toBe("1/2");
     expect(cells.A6.value).toBe('say "yes"');
-    // By hand: 1000 * 0.05 / 1.9 / 100 + 0.05 / 100. The functions have other names now; a text that looks like one stays.
+    // By hand: 1000 * 0.05 / 1.9 / 100 + 0.05 / 100. The functions have other names now; a text that looks like one
+    // stays unchanged.
     expect(cells.A7).toMatchObject({
       formula: "=CLAY.VOLUME_COMPRESSIBILITY(100,200,0.9,0.85)+CLAY.COMPRESSIBILITY(100,200,0.9,0.85)",
       value: expect.closeTo(0.263658, 6),
@@ -271,7 +272,7 @@ describe("files of others", () => {
     expect(cells.A8.value).toBe("CLAY.MV(0012");
   });
 
-  test("the same local name on two sheets gets one suffix, and a name that is no range is told", async () => {
+  test("an equal local name on two sheets gets one suffix, and a remark lists a name that is not a range", async () => {
     const first = new EmbeddedPort(newWorkbook());
     const plan = {
       name: "Test",
@@ -328,7 +329,7 @@ describe("files of others", () => {
     expect(() => openXlsx(bytes)).toThrow(sentence);
   });
 
-  test("a workbook cut short, or with a broken part, is refused with a sentence", async () => {
+  test("a truncated workbook, and one with a broken part, are refused with a sentence", async () => {
     const bytes = await saveXlsx(workbookOf([{ id: "s", name: "S", cells: { A1: "1" } }]));
     expect(() => openXlsx(bytes.slice(0, bytes.length / 2))).toThrow(/damaged: its end is missing/);
     const files = unzipSync(bytes);

@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-/** Native charts, in a strict stand-in for Excel. */
+/** Native charts, in the strict stand-in for Excel. */
 import { OfficePort } from "../../../src/workbook/office";
 import type { Box, ChartPlan } from "../../../src/workbook/port";
 import { StrictExcel, type Options } from "../../excel/strict-excel";
@@ -39,7 +39,7 @@ async function drawn(plan = PLOTS, options: Options = {}) {
   return { excel, charts, seriesOf: (name: string) => charts[0].series.find((one) => one.name === name)! };
 }
 
-test("each series has the x and y cells that were planned, and none is left that Excel guessed", async () => {
+test("each series has the planned x and y cells, and no series that Excel guessed is left", async () => {
   const { excel, charts, seriesOf } = await drawn();
   expect(charts).toHaveLength(1);
   expect(charts[0]).toMatchObject({
@@ -55,7 +55,7 @@ test("each series has the x and y cells that were planned, and none is left that
   expect(seriesOf("d0")).toMatchObject({ x: { box: box(2, 10, 2) }, y: { box: box(2, 11, 2) } });
 });
 
-test("log axis on base ten with whole decades; a reversed axis with the other one at its end", async () => {
+test("a log axis has base ten and whole decades; a reversed axis has the other axis at its end", async () => {
   const { charts } = await drawn();
   const axis = (name: string) =>
     Object.fromEntries(
@@ -87,7 +87,7 @@ test("log axis on base ten with whole decades; a reversed axis with the other on
   expect(axis("valueAxis")).not.toHaveProperty("logBase");
 });
 
-test("lines without markers, symbols without lines, told apart in black and white", async () => {
+test("lines have no markers and symbols no lines, distinguished in black and white", async () => {
   const { seriesOf, charts } = await drawn();
   expect(seriesOf("d0").properties).toMatchObject({
     chartType: "XYScatterLinesNoMarkers",
@@ -113,7 +113,7 @@ test("lines without markers, symbols without lines, told apart in black and whit
   for (const ink of inks) expect(new Set(/^#(..)(..)(..)$/.exec(ink)!.slice(1)).size).toBe(1);
 });
 
-test("the line of symbols is cleared before the symbols are coloured, since that may clear their borders", async () => {
+test("the line of symbols is cleared before the symbols are coloured, since clearing may clear their borders", async () => {
   const { excel } = await drawn();
   const own = excel.lines.filter((line) => line.includes('series.add("readings")'));
   const at = (part: RegExp): number => own.findIndex((line) => part.test(line));
@@ -121,7 +121,7 @@ test("the line of symbols is cleared before the symbols are coloured, since that
   expect(at(/format\.line\.clear\(\)/)).toBeLessThan(at(/markerForegroundColor =/));
 });
 
-test("ends of lines are lettered with their names; where Excel will not, the chart has a legend and the sheet stays", async () => {
+test("the ends of lines are labelled with their names; if Excel refuses, the chart has a legend and the sheet stays", async () => {
   const { seriesOf, charts } = await drawn();
   for (const name of ["steepest tangent", "d0"])
     expect(seriesOf(name).points[1]).toMatchObject({ hasDataLabel: true, "dataLabel.showSeriesName": true });
@@ -134,7 +134,7 @@ test("ends of lines are lettered with their names; where Excel will not, the cha
   expect(unwilling.sheet("Test").sheet.charts[0].properties["legend.visible"]).toBe(true);
 });
 
-test("all charts of a sheet cost no more requests than one", async () => {
+test("all charts of a sheet need no more requests than one", async () => {
   const many = { ...PLAN, charts: Array.from({ length: 12 }, (_, i) => ({ ...chart, title: `Load ${i + 1}` })) };
   const tripsOf = async (plan: typeof PLOTS) => (await drawn(plan)).excel.trips.length;
   expect(await tripsOf(many)).toBeLessThanOrEqual((await tripsOf(PLOTS)) + 1);
@@ -150,7 +150,7 @@ test.each([
   [/charts\.add/, "AccessDenied", /could not draw the charts of the new sheet: it is protected/],
   [/setXAxisValues/, "InvalidArgument", /could not draw the charts.*does not accept a value/],
   [/logBase/, "NotImplemented", /could not draw the charts.*newer one is needed/],
-])("a chart that is refused takes the whole sheet out again: %s", async (step, code, sentence) => {
+])("a refused chart removes the whole sheet again: %s", async (step, code, sentence) => {
   const excel = new StrictExcel({ sheets: ["Data"] });
   excel.failures.refuse(step, code, "refused", 1);
   await expect(port.insertSheet(PLOTS)).rejects.toThrow(sentence);

@@ -1,4 +1,4 @@
-/** What the formulas of a sheet show in the strict stand-in for Excel: what the same sheet shows in the embedded engine. */
+/** Values of formulas for the strict stand-in for Excel: the values of the same sheet in the embedded engine. */
 import "../embedded/engine-in-node";
 import { copyOf } from "../../excel/book/book";
 import type { Evaluator } from "../../excel/book/evaluation";
@@ -6,18 +6,18 @@ import { EmbeddedPort, newWorkbook } from "../../../src/workbook/embedded";
 import type { CellValue } from "../../../src/workbook/port";
 import { registerRealFunctions } from "../embedded/real-functions";
 
-// jsdom has none.
+// jsdom has no structuredClone.
 globalThis.structuredClone ??= copyOf;
 
 let registered: Promise<void> | undefined;
 
-/** A workbook in the engine, with the project's own functions. */
+/** A workbook in the engine, with the functions of the project. */
 export async function emptyEngine(): Promise<EmbeddedPort> {
   await (registered ??= registerRealFunctions({ blankAs: null }));
   return new EmbeddedPort(newWorkbook());
 }
 
-/** The engine's errors, as Excel spells them. */
+/** The errors of the engine, in the spelling of Excel. */
 const ERRORS: Readonly<Record<string, string>> = {
   "#ERROR": "#VALUE!",
   "#REF": "#REF!",

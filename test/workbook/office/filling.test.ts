@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-/** What is written into named cells, in a strict stand-in for Excel. */
+/** Writing into named cells, in the strict stand-in for Excel. */
 import { linesName, LINES_AT_ONCE } from "../../../src/exchange/logger/file-sheet";
 import { OfficePort } from "../../../src/workbook/office";
 import type { CellValue, NamedColumns } from "../../../src/workbook/port";
@@ -42,7 +42,7 @@ const cells = (): unknown =>
     ]),
   );
 
-test("constants go in from the top; null leaves a cell, a text stays a text", async () => {
+test("constants are written from the top; null leaves a cell unchanged, a text stays a text", async () => {
   open();
   await port.fillNames("Sheet1", { times: [5, null], readings: [8, null, "1/2"], remarks: ["=x", "new"] });
   expect(cells()).toEqual({ A: [5, "", "=D1"], B: [8, "=D2", "1/2"], C: ["=x", "new", "dry"] });
@@ -62,12 +62,12 @@ test.each<[string, NamedColumns, readonly string[], RegExp]>([
   expect(cells()).toEqual(before);
 });
 
-describe("refused half-way", () => {
+describe("a refusal half-way", () => {
   const VALUES: NamedColumns = { times: [5, 6], readings: [8, null, 9], remarks: ["=x", "new"] };
   const DONE = { A: [5, 6, "=D1"], B: [8, "=D2", 9], C: ["=x", "new", "dry"] };
 
   test.each(["AccessDenied", "InvalidOperationInCellEditMode", "RequestPayloadSizeLimitExceeded"])(
-    "at any action (%s): every cell is put back, and a second try writes them all",
+    "at any action (%s) restores every cell, and a second try writes them all",
     async (code) => {
       open();
       await port.fillNames("Sheet1", VALUES);
@@ -89,7 +89,7 @@ describe("refused half-way", () => {
     },
   );
 
-  test("a column whose cells are locked does not keep the others from being put back", async () => {
+  test("a column with locked cells does not stop the others from being restored", async () => {
     open();
     const before = cells();
     excel.sheet("Sheet1").unlock("A1:A3").unlock("C1:C3").protect();
@@ -102,14 +102,14 @@ describe("refused half-way", () => {
     expect(cells()).toEqual(DONE);
   });
 
-  test("where the cells cannot be put back, the sentence does not say that they are", async () => {
+  test("if the cells cannot be restored, the sentence does not say that they were", async () => {
     open();
     excel.failures.refuse(/\.values = \[\[8\]/, "AccessDenied");
     excel.failures.refuse(/\.values = \[\[0\]/, "AccessDenied");
     await expect(port.fillNames("Sheet1", VALUES)).rejects.toThrow(/Some cells may have been written: compare them/);
   });
 
-  test("Excel closes while it writes", async () => {
+  test("Excel closes while it writes: the sentence says so", async () => {
     open();
     const counted = excel.failures.count;
     await port.fillNames("Sheet1", VALUES);
@@ -122,7 +122,7 @@ describe("refused half-way", () => {
   });
 });
 
-test("3,000 lines of 3,000 characters are kept, on the web too, where a request takes 5 MB", async () => {
+test("3,000 lines of 3,000 characters are kept, on the web too, where a request is limited to 5 MB", async () => {
   excel = new StrictExcel({ platform: "web" });
   const lines = Array.from({ length: LINES_AT_ONCE }, (_, i) => `${i};${"0.123;".repeat(499)}`.padEnd(3_000, "é"));
   const sheet = await port.insertSheet({

@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 /**
- * The built functions (npm run build) called by Excel's own custom-functions runtime, as a shared runtime calls them:
- * calls come in over the host's bridge, and what Excel would be told goes out over it.
+ * The built functions (npm run build), called by Excel's own custom-functions runtime in the way of a shared runtime:
+ * calls arrive over the bridge of the host, and answers to Excel leave over it.
  */
 import fs from "fs";
 import path from "path";
@@ -12,12 +12,12 @@ interface Declared {
   result: { dimensionality?: string };
 }
 
-/** What Excel is told: a value, or an error's number with its message. 1 is #N/A, 7 is #VALUE!. */
+/** An answer to Excel: a value, or the number of an error with its message. 1 is #N/A, 7 is #VALUE!. */
 type Told = { value: unknown } | { error: number; message: string };
 const NOT_AVAILABLE = 1;
 const VALUE = 7;
 
-/** Call flags: error cells may come in; cells may come in as data types. */
+/** Call flags: error cells are allowed; cells may arrive as data types. */
 const ERRORS = 4;
 const DATA_TYPES = 8;
 
@@ -50,7 +50,7 @@ beforeAll(() => {
 
 let calls = 0;
 
-/** Calls functions as one recalculation does. Optional arguments left out arrive as null, as Excel fills them in. */
+/** Calls functions as one recalculation does. Omitted optional arguments arrive as null, as Excel fills them in. */
 async function calculate(formulas: [id: string, cells: unknown[]][], flags = ERRORS): Promise<Told[]> {
   const entries = formulas.map(([id, cells]) => {
     const { parameters } = declared.find((one) => one.id === id)!;
@@ -72,7 +72,7 @@ const readings = times.map(([t]) => {
   return [2 + U + 0.03 * Math.log10(1 + (t as number))];
 });
 
-test("a value, an error cell named with its remedy, and a method that does not apply", async () => {
+test("returns a value, an error cell named with its remedy, and a method that does not apply", async () => {
   const [value, spoiled, none] = await calculate([
     ["WATER_CONTENT", [150, 120]],
     ["WATER_CONTENT", [150, { type: "CustomFunctionError", code: "#DIV/0!" }]],
@@ -83,7 +83,7 @@ test("a value, an error cell named with its remedy, and a method that does not a
   expect(none).toMatchObject({ error: NOT_AVAILABLE, message: expect.stringMatching(/\w+ \w+/) });
 });
 
-test("what may spill is a whole rectangle always, also for one item", async () => {
+test("an answer that may spill is always a complete rectangle, for one item too", async () => {
   const told = await calculate([
     ["LOG_TIME", [times, readings, 19]],
     ["LOG_TIME", [times, readings, 19, "t50"]],
@@ -110,8 +110,11 @@ test("a blank cell is the same as 0 (desktop), null and blank text (web)", async
   expect(told[2]).toEqual(told[0]);
 });
 
-/** As Excel hands over a cell with an error where the add-in takes data types. Source: Excel.ErrorCellValue of @types/office-js. */
-test("an error that comes in as a data type is named with its remedy, alone and within a range", async () => {
+/**
+ * A cell with an error in the form that Excel passes if the add-in accepts data types. Source: Excel.ErrorCellValue of
+ * @types/office-js.
+ */
+test("an error that arrives as a data type is named with its remedy, alone and within a range", async () => {
   const error = { type: "Error", basicType: "Error", basicValue: "#DIV/0!", errorType: "Div0" };
   const cell = { value: JSON.stringify(error) };
   const [alone, within] = await calculate(
@@ -125,7 +128,7 @@ test("an error that comes in as a data type is named with its remedy, alone and 
   expect(within).toMatchObject({ error: VALUE, message: expect.stringMatching(/row 4 of the readings.*#DIV\/0!/) });
 });
 
-test("a formatted number comes in as its number", async () => {
+test("a formatted number arrives as its number", async () => {
   const formatted = { type: "FormattedNumber", basicType: "Double", basicValue: 120, numberFormat: "0.00" };
   const told = await calculate([["WATER_CONTENT", [150, { value: JSON.stringify(formatted) }]]], DATA_TYPES);
   expect(told).toEqual([{ value: 0.25 }]);

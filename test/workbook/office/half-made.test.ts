@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-/** Excel refuses one step, whichever it is, or closes at it: nothing is left half made, and a second try works. */
+/** Excel refuses any one step, or closes at it: nothing is left half made, and a second try works. */
 import { OfficePort } from "../../../src/workbook/office";
 import { WorkbookError, type ChartPlan, type SheetPlan } from "../../../src/workbook/port";
 import { blankSheet } from "../../../src/datasheet";
@@ -49,7 +49,7 @@ interface Told {
   readonly message: string;
 }
 
-/** Does some work, and gives what came of it; a failure must be one that the pane can show as it is. */
+/** Runs work and returns its result; a failure must be a sentence that the pane can show. */
 const outcome = (work: () => Promise<unknown>): Promise<Told> =>
   work().then(
     (resolved) => ({ resolved, message: "" }),
@@ -59,7 +59,7 @@ const outcome = (work: () => Promise<unknown>): Promise<Told> =>
     },
   );
 
-/** Runs work once for each of its steps with `order` for that step; `look` sees what came of it. */
+/** Runs work once for each of its steps, with `order` for that step; `look` examines the result. */
 async function atEachStep(
   open: () => StrictExcel | Promise<StrictExcel>,
   work: () => Promise<unknown>,
@@ -104,7 +104,7 @@ describe("a new sheet", () => {
   beforeEach(() => void (sentences = []));
 
   test.each(CODES)(
-    "one step refused with %s: the workbook is as it was, or the sheet lacks only what is told",
+    "one step refused with %s: the workbook is unchanged, or the sheet lacks only what the sentences say",
     async (code) => {
       let [gone, stayed] = [0, 0];
       const steps = await atEachStep(
@@ -122,12 +122,12 @@ describe("a new sheet", () => {
             stayed += 1;
             const lacking = differences(excel, resolved as string, WHOLE, true);
             const isLegend = lacking.every((one) => one.includes("lettered"));
-            // A chart whose lines cannot be lettered has a legend instead.
+            // A chart whose line labels fail has a legend instead.
             if (isLegend && lacking.length > 0)
               expect(excel.sheet("Test").sheet.charts[0].properties["legend.visible"]).toBe(true);
             else if (lacking.length > 0)
               expect([lacking, sentences]).toEqual([lacking, [expect.stringMatching(/^Excel did not take/)]]);
-            // What a sheet can do without: notes, printed pages, letters at the ends of lines.
+            // Parts that a sheet can do without: notes, printed pages, labels at the ends of lines.
             for (const one of lacking) expect(one).toMatch(/its note|paper|repeated rows|footer|pages|breaks|lettered/);
           }
           sentences = [];
@@ -138,7 +138,7 @@ describe("a new sheet", () => {
     },
   );
 
-  test("Excel closes at a step: what is left is told by its name, and the next sheet is whole", async () => {
+  test("Excel closes at a step: the sentence names the unfinished sheet, and the next sheet is complete", async () => {
     await atEachStep(
       open,
       insert,
@@ -150,7 +150,7 @@ describe("a new sheet", () => {
           .sheets.slice(1)
           .map(({ name }) => name);
         expect(excel.picture().sheets.slice(0, 1)).toEqual(before.sheets);
-        // A sheet that Excel made before it closed, and never said so, cannot be told.
+        // A sheet that Excel made before it closed, without answering, cannot be named.
         if (left.length > 0 && excel.trips.length > 2)
           expect(message).toMatch(/An unfinished sheet "Test" was left behind: delete it\.$/);
         const name = await insert();
@@ -180,7 +180,7 @@ describe("values written into named cells", () => {
   ];
   const work = (): Promise<void> => port.fillNames("Data", VALUES);
 
-  test.each(CODES)("one step refused with %s: the cells are as they were", async (code) => {
+  test.each(CODES)("one step refused with %s: the cells are unchanged", async (code) => {
     await atEachStep(
       open,
       work,
@@ -196,7 +196,7 @@ describe("values written into named cells", () => {
     );
   });
 
-  test("Excel closes at a step: no sentence says that the cells are as they were where they are not", async () => {
+  test("Excel closes at a step: no sentence says that the cells are unchanged if they are not", async () => {
     await atEachStep(
       open,
       work,
@@ -236,7 +236,7 @@ describe("formulas entered again on a protected sheet", () => {
   const work = (): Promise<unknown> => port.reenterFormulas("Data");
 
   test.each(CODES)(
-    "one step refused with %s: the protection stands as it did, and the next try enters them all",
+    "one step refused with %s: the protection is unchanged, and the next try enters all formulas",
     async (code) => {
       await atEachStep(
         open,
@@ -253,7 +253,7 @@ describe("formulas entered again on a protected sheet", () => {
   );
 });
 
-test("a protection that Excel does not put back is told, whatever else happened", async () => {
+test("a sentence says if Excel does not restore a protection, whatever else happened", async () => {
   const excel = new StrictExcel({ sheets: ["Data"], evaluator: () => 7 });
   excel
     .sheet("Data")
@@ -287,7 +287,7 @@ describe("names and protection", () => {
     ],
     ["protection put on", () => port.protect("Data", true), (excel) => excel.sheet("Data").sheet.protection.on, true],
   ];
-  test.each(WORK)("%s: one step refused leaves things as they were", async (_, work, seen, wanted) => {
+  test.each(WORK)("%s: one refused step leaves everything unchanged", async (_, work, seen, wanted) => {
     for (const code of CODES)
       await atEachStep(
         open,
@@ -303,7 +303,7 @@ describe("names and protection", () => {
       );
   });
 
-  test("protection lifted: one step refused leaves it on", async () => {
+  test("lifting the protection: one refused step leaves it on", async () => {
     const closed = (): StrictExcel => {
       const excel = open();
       excel.sheet("Data").protect({ allowSort: true });
@@ -332,7 +332,7 @@ describe("sheets of a file", () => {
   });
   const open = (): StrictExcel => new StrictExcel({ sheets: ["Data"], platform: "desktop" });
 
-  test("one step refused: no sheet has come, or the next try brings it", async () => {
+  test("one step refused: no sheet is inserted, or the next try inserts it", async () => {
     await atEachStep(
       open,
       () => port.insertFile(file),

@@ -13,7 +13,7 @@ describe("freeSheetName", () => {
     ["a".repeat(40), ["a".repeat(31)], `${"a".repeat(29)} 2`],
   ])("%j among %j is %j", (wanted, taken, name) => expect(freeSheetName(wanted, taken)).toBe(name));
 
-  test("the tenth sheet of a long name still fits", () => {
+  test("the tenth sheet with a long name still fits", () => {
     const taken: string[] = [];
     for (let count = 0; count < 12; count++) taken.push(freeSheetName("Consolidation test of boring 12", taken));
     expect(new Set(taken).size).toBe(12);
@@ -21,7 +21,7 @@ describe("freeSheetName", () => {
   });
 });
 
-// A name may not look like a cell in either of Excel's reference styles; the grid ends at XFD1048576.
+// A name may not look like a cell in either reference style of Excel; the grid ends at XFD1048576.
 test.each([
   ["initial_height", "initial_height"],
   ["e0", "e0"],
@@ -38,11 +38,11 @@ test.each([
   ["load1", "load1"],
 ])("localName(%j) is %j", (name, expected) => expect(localName(name)).toBe(expected));
 
-test("withLocalNames leaves sheets' names alone, and withPlanNames turns back what it made", () => {
+test("withLocalNames leaves sheet names unchanged, and withPlanNames reverses it", () => {
   const made = withLocalNames(`='Test {t50}''s 5" ring'!$B$4+{t50}&"{t50}"`, { t50: 1 });
   expect(made).toBe(`='Test {t50}''s 5" ring'!$B$4+t50_&"{t50}"`);
   expect(withPlanNames(made)).toBe(`='Test {t50}''s 5" ring'!$B$4+t50&"{t50}"`);
 });
 
-test("withLocalNames leaves texts and array constants alone", () =>
+test("withLocalNames leaves texts and array constants unchanged", () =>
   expect(withLocalNames('=IF({t50}="{t50}",{1,2},{e0})', { t50: 1, e0: 1 })).toBe('=IF(t50_="{t50}",{1,2},e0)'));

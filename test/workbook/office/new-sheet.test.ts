@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-/** Sheets made from plans in a strict stand-in for Excel, read back cell by cell. */
+/** Sheets made from plans in the strict stand-in for Excel, read back cell by cell. */
 import { blankSheet, demoSheet } from "../../../src/datasheet";
 import { OfficePort } from "../../../src/workbook/office";
 import { localName } from "../../../src/workbook/office/names";
@@ -9,7 +9,7 @@ import { PLAN } from "./plan";
 
 const port = new OfficePort();
 
-/** The faults are words that Excel does not know, and members that are newer than what the manifest declares. */
+/** Faults of the stand-in are words that Excel does not know, and members newer than the manifest declares. */
 const open = (options: Options = {}): StrictExcel => new StrictExcel(options);
 
 async function make(plan: SheetPlan, options: Options = {}) {
@@ -30,7 +30,7 @@ const PLANS: [string, SheetPlan][] = [
 ];
 
 describe.each(PLANS)("the data sheet: %s", (_, plan) => {
-  test("every cell, name, format and rule arrives where it was planned", async () => {
+  test("every cell, name, format and rule is where the plan has it", async () => {
     const { sheet, told } = await make(plan, { version: "1.18", platform: "desktop" });
     expect(told).toEqual([]);
     const wrong = plan.cells.filter(({ row, col, value, formula, format, note }) => {
@@ -53,7 +53,7 @@ describe.each(PLANS)("the data sheet: %s", (_, plan) => {
     );
   });
 
-  test("in a handful of requests, none near 5 MB, on the web too", async () => {
+  test("it takes a handful of requests, none near 5 MB, on the web too", async () => {
     const excel = open({ platform: "web" });
     const { trips, largest } = await excel.cost(() => port.insertSheet(plan));
     expect(excel.faults).toEqual([]);
@@ -82,7 +82,7 @@ test("operators are Excel's own: at least, more than, between; dates are days in
   ]);
 });
 
-test("each cell of the sheet is in the font for which it was laid out, whatever the workbook's own is", async () => {
+test("each cell of the sheet has the font for which it was laid out, whatever the font of the workbook", async () => {
   const { sheet } = await make(PLAN);
   for (const [row, col] of [
     [0, 0],
@@ -95,8 +95,8 @@ test("each cell of the sheet is in the font for which it was laid out, whatever 
   expect(sheet.at(0, 0).look("format.font.size")).toBe(14);
 });
 
-describe("what is laid out", () => {
-  test("constants that Excel would read as something else stay what they are", async () => {
+describe("the layout", () => {
+  test("constants that Excel would read as something else stay unchanged", async () => {
     const { sheet } = await make(PLAN);
     const texts = [sheet.cell("A6"), sheet.cell("B6"), sheet.cell("C6")];
     expect(texts.map(({ value }) => value)).toEqual(["00123", "=not a formula", "Mar 3"]);
@@ -105,7 +105,7 @@ describe("what is laid out", () => {
     expect(sheet.cell("B5").formula).toBe("=t50_*initial_height");
   });
 
-  test("merges, widths, frozen rows, choices, names of the sheet's own", async () => {
+  test("merged cells, widths, frozen rows, choices and local names are set", async () => {
     const { sheet } = await make(PLAN);
     expect(sheet.cell("C1").merged).toBe("A1:D1");
     // 24 characters of 7 pixels and 5 pixels of margin, 0.75 points each.
@@ -115,7 +115,7 @@ describe("what is laid out", () => {
     expect(sheet.names).toEqual({ initial_height: "=Test!$B$3", t50_: "=Test!$B$4:$B$5" });
   });
 
-  test("cells below one another with the same choices share a rule", async () => {
+  test("neighbouring cells of a column with the same choices share a rule", async () => {
     const cells = [1, 2, 3, 5].map((row) => ({ row, col: 0, kind: "input" as const, choices: ["a", "b"] }));
     const { sheet } = await make({ ...PLAN, merges: [], cells });
     expect(sheet.sheet.rules.map(({ box }) => [box.row, box.rows])).toEqual([
@@ -124,7 +124,7 @@ describe("what is laid out", () => {
     ]);
   });
 
-  test("inputs are open, all else is locked; rows can be put in, and none is promised to come out", async () => {
+  test("inputs are open, everything else is locked; rows may be inserted, but not deleted", async () => {
     const { sheet, excel } = await make({ ...PLAN, isProtected: true });
     expect([sheet.cell("B3").locked, sheet.cell("A3").locked]).toEqual([false, true]);
     expect(sheet.sheet.protection).toMatchObject({ on: true, options: { allowInsertRows: true } });
@@ -143,7 +143,7 @@ describe("what is laid out", () => {
     expect(excel.sheet("Test").cell("A3").value).toBe("Length unit");
   });
 
-  test("a sheet that is to stay behind is not shown, another is", async () => {
+  test("a sheet that the plan keeps behind is not shown, another is", async () => {
     const shown = await make(PLAN);
     expect(shown.sheet.isActive).toBe(true);
     const behind = await make({ ...PLAN, behind: true });
@@ -152,18 +152,18 @@ describe("what is laid out", () => {
 });
 
 describe("notes", () => {
-  test.each(["web", "desktop", "mac"] as const)("stand at Excel's own size (%s)", async (platform) => {
+  test.each(["web", "desktop", "mac"] as const)("have Excel's own size (%s)", async (platform) => {
     const { sheet } = await make(PLAN, { platform });
     expect(sheet.cell("B3").note).toBe("Mean of four readings of the calliper.");
   });
 
-  test("are left out where Excel has none", async () => {
+  test("are left out if Excel has none", async () => {
     const { sheet, told } = await make(PLAN, { version: "1.17" });
     expect(sheet.cell("B3").note).toBeUndefined();
     expect(told).toEqual([]);
   });
 
-  test("that are refused do not cost the sheet, and that is told", async () => {
+  test("that are refused do not remove the sheet, and a sentence says so", async () => {
     const excel = open();
     excel.failures.refuse(/notes\.add/, "GeneralException");
     const told: string[] = [];
@@ -174,7 +174,7 @@ describe("notes", () => {
 });
 
 describe("a workbook that has sheets already", () => {
-  test("keeps them as they are; the new one has a free name", async () => {
+  test("keeps them unchanged; the new sheet gets a free name", async () => {
     const excel = open({ sheets: ["test", "Test 2", "Notes"] });
     excel.sheet("Notes").put("A1", [["mine", 7]]);
     const before = excel.picture().sheets;
@@ -183,7 +183,7 @@ describe("a workbook that has sheets already", () => {
     expect(excel.picture().sheets.slice(0, 3)).toEqual(before);
   });
 
-  test("whose structure is protected is left alone, with the remedy; afterwards it works", async () => {
+  test("with a protected structure is left unchanged, with the remedy; without the protection it works", async () => {
     const excel = open();
     excel.structure(true);
     const before = excel.picture();
@@ -204,10 +204,10 @@ describe("a workbook that has sheets already", () => {
   });
 });
 
-describe("refused in the middle", () => {
+describe("a refusal in the middle", () => {
   const whole = { ...PLAN, isProtected: true };
 
-  test("at any action: the workbook is as it was, one sentence says why, and a second try works", async () => {
+  test("at any action leaves the workbook unchanged, one sentence says why, and a second try works", async () => {
     const counted = open();
     await port.insertSheet(whole);
     const actions = counted.failures.count;
@@ -220,7 +220,7 @@ describe("refused in the middle", () => {
       const told: string[] = [];
       const done = await port.insertSheet(whole, (sentence) => told.push(sentence)).catch((error: unknown) => error);
       if (typeof done === "string") {
-        // Notes and pages: the sheet stands without them.
+        // The sheet is complete without notes and pages.
         expect(excel.sheet(done).sheet.protection.on).toBe(true);
         kept.push(...told);
         continue;
@@ -235,7 +235,7 @@ describe("refused in the middle", () => {
     expect(new Set(kept.map((sentence) => sentence.slice(0, 18)))).toEqual(new Set(["Excel did not take"]));
   });
 
-  test("where even the clearing up is refused, the sentence says what is left", async () => {
+  test("if even the removal is refused, the sentence says what is left", async () => {
     const excel = open();
     excel.failures.refuse(/names\.add/, "AccessDenied");
     excel.failures.refuse(/\.delete\(\)/, "AccessDenied");
@@ -244,7 +244,7 @@ describe("refused in the middle", () => {
     );
   });
 
-  test("Excel closes: the sentence says so, and the next page of the add-in makes its sheet beside the unfinished one", async () => {
+  test("if Excel closes, the sentence says so, and the add-in makes its next sheet beside the unfinished one", async () => {
     const excel = open();
     excel.failures.closeAt(30);
     await expect(port.insertSheet(PLAN)).rejects.toThrow(

@@ -43,7 +43,7 @@ export const FILE_RECORD: Parameters<typeof fileSheet>[0] = {
 
 export type Named = readonly [title: string, plan: SheetPlan];
 
-/** Sheets that stand by themselves. */
+/** Sheets that do not depend on others. */
 export const ALONE: readonly Named[] = [
   ["one of everything", PLAN],
   ...SYSTEMS.flatMap((system) =>
@@ -63,11 +63,11 @@ function must<T>(outcome: Outcome<T>): T {
 export interface Demonstration {
   readonly engine: EmbeddedPort;
   readonly sheet: string;
-  /** Sheets made from what the demonstration shows. */
+  /** Sheets made from the values of the demonstration. */
   readonly made: readonly Named[];
 }
 
-/** The demonstration in the engine, and what is made of it. */
+/** The demonstration in the engine, and the sheets made from it. */
 export async function demonstration(system: System = "SI"): Promise<Demonstration> {
   const engine = await emptyEngine();
   const sheet = await engine.insertSheet(demoSheet(system));

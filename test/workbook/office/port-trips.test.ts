@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 /**
- * Round trips to Excel of what the screens ask of the port, on a workbook of 1, 10 and 40 data sheets, counted by the strict
- * stand-in. The library's own trip that releases ranges after a piece of work is one of them.
+ * Round trips to Excel for the screens' requests to the port, on a workbook of 1, 10 and 40 data sheets, counted by the
+ * strict stand-in. The trip by which the library releases ranges after a piece of work counts too.
  */
 import { blankSheet } from "../../../src/datasheet";
 import { DATA_SHEET_NAME } from "../../../src/specification/load-table";
@@ -12,7 +12,7 @@ import { StrictExcel } from "../../excel/strict-excel";
 jest.setTimeout(60_000);
 
 const SHEET = "Consolidation test";
-/** What the present code needs at most. */
+/** The most that the present code needs. */
 const MOST: Readonly<Record<string, number>> = { names: 1, list: 4, record: 3, selection: 3, sheet: 6 };
 
 test.each([1, 10, 40])("a workbook of %d data sheets", async (sheets) => {
@@ -20,7 +20,7 @@ test.each([1, 10, 40])("a workbook of %d data sheets", async (sheets) => {
   const port = new OfficePort();
   await port.insertSheet(blankSheet("SI", { name: SHEET, loads: 4, readingRows: 60 }));
   for (let copy = 2; copy <= sheets; copy++) excel.copySheet(SHEET, `${SHEET} ${copy}`);
-  // The library releases ranges after its answer was given: that trip is counted where it belongs.
+  // The library releases ranges after its answer: that trip is counted with the work before it.
   const released = async (): Promise<void> => {
     for (let before = -1; before !== excel.trips.length;) {
       before = excel.trips.length;

@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-/** The printed pages of a new sheet, in a strict stand-in for Excel. */
+/** The printed pages of a new sheet, in the strict stand-in for Excel. */
 import { OfficePort } from "../../../src/workbook/office";
 import type { SheetPlan } from "../../../src/workbook/port";
 import { StrictExcel } from "../../excel/strict-excel";
@@ -7,7 +7,7 @@ import { PLAN } from "./plan";
 
 const port = new OfficePort();
 
-/** A report of so many pages of 60 rows, eight columns of 11 characters wide. */
+/** A report of `count` pages of 60 rows, with eight columns of 11 characters. */
 const pagesOf = (count: number): SheetPlan => ({
   ...PLAN,
   rows: 60 * count,
@@ -31,7 +31,7 @@ async function printed(plan: SheetPlan, prepare: (excel: StrictExcel) => void = 
   return { excel, told, layout };
 }
 
-test("few pages are areas of their own, each as wide as the paper; titles, footer and paper", async () => {
+test("few pages are areas of their own, each as wide as the paper, with titles, footer and paper", async () => {
   const { layout, told } = await printed(pagesOf(3));
   expect(told).toEqual([]);
   expect(layout).toMatchObject({
@@ -45,7 +45,7 @@ test("few pages are areas of their own, each as wide as the paper; titles, foote
   });
 });
 
-test("21 pages would be 285 characters: they are one area with breaks, at a scale, since fitted pages ignore breaks", async () => {
+test("21 pages would need 285 characters: they are one area with breaks, at a scale, since Excel ignores breaks of fitted pages", async () => {
   const { layout, told, excel } = await printed(pagesOf(21));
   expect(told).toEqual([]);
   expect(layout.printArea).toBe("$A$1:$H$1260");
@@ -56,18 +56,18 @@ test("21 pages would be 285 characters: they are one area with breaks, at a scal
   expect(breaks[19]).toContain("getRangeByIndexes(1200,0,1,1)");
 });
 
-test("wide pages lie on their side; as one area they are made smaller until they fit", async () => {
+test("wide pages are in landscape; as one area they get a scale at which they fit", async () => {
   const plan = pagesOf(21);
   const { layout } = await printed({
     ...plan,
     columnWidths: Object.fromEntries(plan.pages!.map((_, col) => [col, 22])),
   });
   expect(layout.orientation).toBe("Landscape");
-  // 8 columns of 22 characters: 8 x (22 x 7 + 5) pixels of 0.75 points are 954, of which A4 on its side shows 741.
+  // 8 columns of 22 characters: 8 x (22 x 7 + 5) pixels of 0.75 points are 954; A4 in landscape shows 741.
   expect(layout.zoom).toEqual({ scale: 77 });
 });
 
-test("a machine without a printer: the sheet stands, and what was not set is told", async () => {
+test("without a printer the sheet is made, and a sentence says what was not set", async () => {
   const { excel, told } = await printed(pagesOf(3), (one) => (one.switches.hasNoPrinter = true));
   expect(excel.sheet("Test").cell("A1").value).toBe("Consolidation test");
   expect(told).toEqual([
@@ -77,7 +77,7 @@ test("a machine without a printer: the sheet stands, and what was not set is tol
   ]);
 });
 
-test("one thing that is refused does not cost the others", async () => {
+test("one refused setting does not stop the others", async () => {
   const { layout, told } = await printed(pagesOf(3), (one) => one.failures.refuse(/paperSize =/, "InvalidArgument"));
   expect(layout.printArea).toBe("$A$1:$H$60,$A$61:$H$120,$A$121:$H$180");
   expect(layout["headersFooters.defaultForAllPages.leftFooter"]).toBe("&F  |  &A");

@@ -1,6 +1,6 @@
 /**
- * A sheet of the strict stand-in for Excel, read back cell by cell and held against the plan that it was made from. What
- * differs is told in sentences; none is told of a sheet that is as planned.
+ * Reads a sheet of the strict stand-in for Excel back cell by cell and compares it with its plan. Differences are given
+ * in sentences; a sheet that follows its plan gives none.
  */
 import { addressOf, cellsOf, holds, inside, overlap, type Box } from "../../excel/book/address";
 import { keyOf, placeOf } from "../../excel/book/book";
@@ -11,13 +11,16 @@ import { isLandscape } from "../../../src/workbook/paper";
 import { LOOKS } from "../../../src/workbook/look";
 import type { CellPlan, ChartCells, ChartPlan, ChartSeries, EntryRule, SheetPlan } from "../../../src/workbook/port";
 
-/** The font that column widths and row heights were made for (excel: a new sheet is in the workbook's own font otherwise). */
+/**
+ * The font for which column widths and row heights were made (otherwise Excel gives a new sheet the font of the
+ * workbook).
+ */
 const FONT = { name: "Arial", size: 9 };
 
 const place = (row: number, col: number): string => addressOf({ row, col, rows: 1, cols: 1 });
 const sorted = (list: readonly string[]): string[] => [...list].sort();
 
-/** Excel's own rule for names: one that reads like a cell's address takes an underscore. */
+/** Excel's rule for names: a name that reads like an address of a cell gets an underscore. */
 const named = (name: string): string =>
   /^([a-z]{1,3}\d+|(r\d*)?(c\d*)?)$/i.test(name) && !/^[a-z]{4,}|^(x[f-z][e-z]|[y-z]..)\d/i.test(name)
     ? `${name}_`
@@ -62,7 +65,7 @@ type Tell = (what: string, is: unknown, planned: unknown) => void;
 const quoted = (sheet: string): string => (/^[A-Za-z_]\w*$/.test(sheet) ? sheet : `'${sheet.replaceAll("'", "''")}'`);
 const address = (sheet: string, box: Box): string => `=${quoted(sheet)}!${addressOf(box, "$")}`;
 
-/** A planned formula as Excel holds it: each {name} outside texts is the sheet's name. */
+/** A planned formula as Excel holds it: each {name} outside texts is the name on the sheet. */
 const formulaOf = (formula: string): string =>
   formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'|\{([A-Za-z_]\w*)\}/g, (whole, name: string | undefined) =>
     name ? named(name) : whole,
@@ -70,7 +73,7 @@ const formulaOf = (formula: string): string =>
 
 function cells(sheet: SheetHandle, plan: SheetPlan, hasNotes: boolean, tell: Tell): void {
   const planned = new Map(plan.cells.map((cell) => [keyOf(cell.row, cell.col), cell]));
-  // A merged box looks throughout as its first cell does.
+  // All cells of a merged box look like its first cell.
   const looks = new Map(planned);
   for (const box of plan.merges) {
     const first = planned.get(keyOf(box.row, box.col));
@@ -95,7 +98,9 @@ function cells(sheet: SheetHandle, plan: SheetPlan, hasNotes: boolean, tell: Tel
   }
 }
 
-/** Planned cells, cells that hold or look like something, and the corners of the sheet and of what is open. */
+/**
+ * The cells to compare: planned cells, cells with content or a look, and the corners of the sheet and of open areas.
+ */
 function looked(sheet: SheetHandle, plan: SheetPlan, looks: ReadonlyMap<number, CellPlan>): Set<number> {
   const whole: Box = { row: 0, col: 0, rows: plan.rows, cols: plan.cols };
   const corners = [whole, ...(plan.open ?? [])].flatMap(({ row, col, rows, cols }) => [
@@ -130,7 +135,7 @@ function look(seen: ReturnType<SheetHandle["at"]>, cell: CellPlan | undefined, a
   tell(`${at}: broken into lines`, seen.look("format.wrapText"), cell?.wrap ?? false);
 }
 
-/** Numbers around the bounds of an entry: whether each may be typed. */
+/** Numbers around the bounds of an entry rule, each with whether it may be typed. */
 function samples({ least, most }: EntryRule): number[] {
   const around = [least, most].flatMap((bound) =>
     bound === undefined ? [] : [bound - 1, bound - 1e-3, bound, bound + 1e-3, bound + 1],
@@ -161,7 +166,7 @@ function rules(sheet: SheetHandle, plan: SheetPlan, tell: Tell): void {
     tell(`${addressOf(box)}: the words of its choices`, rule?.errorAlert?.showAlert, true);
   }
   for (const entry of entries) {
-    // Each cell has a rule; cells that share one are looked at together.
+    // Each cell has a rule; cells that share one are compared together.
     const held = new Set([...cellsOf(entry.box)].map(([row, col]) => ruleAt(sheet.sheet, row, col)));
     const at = addressOf(entry.box);
     for (const one of held) {

@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-/** What is read of a workbook, in a strict stand-in for Excel. */
+/** Reading a workbook, in the strict stand-in for Excel. */
 import { OfficePort } from "../../../src/workbook/office";
 import { StrictExcel, type Options } from "../../excel/strict-excel";
 
@@ -9,11 +9,11 @@ let excel: StrictExcel;
 const open = (options: Options = {}): StrictExcel => (excel = new StrictExcel(options));
 afterEach(() => expect(excel.faults).toEqual([]));
 
-/** The numbers from a first one on, below one another. */
+/** A column of numbers from `first` on. */
 const column = (count: number, first = 1): number[][] => Array.from({ length: count }, (_, i) => [first + i]);
 
 describe("the selection", () => {
-  test("sheet, address, values with blanks, and errors as their codes", async () => {
+  test("has its sheet, address, values with blanks, and errors as their codes", async () => {
     open({ sheets: ["Sheet1", "Ring's"] });
     excel.sheet("Ring's").put("B2", [
       [1, "two"],
@@ -30,7 +30,7 @@ describe("the selection", () => {
     });
   });
 
-  test("blocks picked with Ctrl are joined side by side, in the order of their columns", async () => {
+  test("joins blocks selected with Ctrl side by side, in the order of their columns", async () => {
     open()
       .sheet("Sheet1")
       .put("B4", [
@@ -47,13 +47,13 @@ describe("the selection", () => {
     });
   });
 
-  test("blocks in different rows: a sentence with the rows and the remedy", async () => {
+  test("refuses blocks in different rows with a sentence that gives the rows and the remedy", async () => {
     open();
     excel.select("Sheet1", "B4:B5,D6:D7");
     await expect(port.selection()).rejects.toThrow(/different rows \(4 to 5, 6 to 7\): pick blocks that begin and end/);
   });
 
-  test("whole columns are cut to what is filled in; with nothing in them, one row is read", async () => {
+  test("cuts whole columns to the filled rows; if nothing is filled, one row is read", async () => {
     open()
       .sheet("Sheet1")
       .put("B2", [
@@ -74,7 +74,7 @@ describe("the selection", () => {
     await expect(port.selection()).resolves.toMatchObject({ address: "E1:F1", values: [["", ""]] });
   });
 
-  test("a chart that is selected: a sentence says what to select, and the sheet in front is known all the same", async () => {
+  test("says what to select if a chart is selected; the sheet in front is known nevertheless", async () => {
     open({ sheets: ["Sheet1", "Plots"] })
       .sheet("Plots")
       .chart();
@@ -88,7 +88,7 @@ describe("the selection", () => {
     await expect(port.selection()).resolves.toMatchObject({ sheet: "Plots", address: "A1" });
   });
 
-  test("blocks apart: the sheet in front is known all the same", async () => {
+  test("leaves the sheet in front known if blocks are apart", async () => {
     open();
     excel.select("Sheet1", "B4:B5,D6:D7");
     await expect(port.activeSheet()).resolves.toBe("Sheet1");
@@ -112,7 +112,7 @@ describe("names", () => {
     excel.sheet("Test").name("shared", "=Test!$A$2", "workbook").name("others", "=Other!$A$1", "workbook");
   };
 
-  test("one that is bad (several areas, lost, a constant, another sheet's) ends the reading of no other", async () => {
+  test("a bad name (several areas, lost, a constant, of another sheet) does not stop the others from being read", async () => {
     withNames();
     const wanted = ["readings", "t50", "apart", "lost", "constant", "elsewhere", "shared", "others", "absent"];
     await expect(port.readNames("Test", wanted)).resolves.toEqual({
@@ -122,7 +122,7 @@ describe("names", () => {
     });
   });
 
-  test("are listed with where they lead", async () => {
+  test("are listed with their places", async () => {
     withNames();
     const box = (row: number, col: number, rows = 1) => ({ row, col, rows, cols: 1 });
     await expect(port.listNames("Test")).resolves.toEqual([
@@ -136,7 +136,7 @@ describe("names", () => {
     ]);
   });
 
-  test("of every sheet come in one go, with the sheet in front", async () => {
+  test("of every sheet are read together, with the sheet in front", async () => {
     withNames();
     excel.sheet("Other").name("readings", "=Other!$A$1");
     excel.select("Other", "A1");
@@ -146,7 +146,7 @@ describe("names", () => {
     ]);
   });
 
-  test("formulas by the plan's names, constants as they are", async () => {
+  test("give formulas with names of the plan, and constants unchanged", async () => {
     open()
       .sheet("Sheet1")
       .put("A1", [[19.05], ["text"], [`=t50_*2+'t50_ x'!A1&"t50_"`]]);
@@ -156,7 +156,7 @@ describe("names", () => {
     });
   });
 
-  test("a sheet that is not there, by every method that takes one", async () => {
+  test("every method refuses a sheet that does not exist", async () => {
     open();
     const sentence = 'There is no sheet called "Gone" in this workbook.';
     for (const work of [
@@ -194,15 +194,15 @@ describe("cells that Excel is still calculating", () => {
     });
   });
 
-  test("but not without end: then they are given as they are", async () => {
+  test("are given as they are after a limited wait", async () => {
     calculating(1000);
     await expect(port.readNames("Sheet1", ["void_ratio"])).resolves.toEqual({ void_ratio: [["#BUSY!"]] });
     expect(excel.trips.length).toBeLessThan(10);
   });
 });
 
-describe("much to read", () => {
-  test("a column of 50,000 texts: the answer would be over 5 MB, and halves are asked for", async () => {
+describe("large amounts", () => {
+  test("of a column of 50,000 texts, the answer would be over 5 MB, so halves are asked for", async () => {
     open({ platform: "web" });
     const text = "x".repeat(150);
     excel.sheet("Sheet1").put(
@@ -215,7 +215,7 @@ describe("much to read", () => {
     expect([values[0], values[24_999], values[49_999]]).toEqual([[`${text}0`], [`${text}24999`], [`${text}49999`]]);
   });
 
-  test("many named columns of texts in one reading", async () => {
+  test("of many named columns of texts are read together", async () => {
     open({ platform: "web" });
     const long = "y".repeat(3_000);
     const names = ["a", "b", "d"];
@@ -232,27 +232,27 @@ describe("much to read", () => {
     expect(found.text_a).toHaveLength(900);
   });
 
-  test("numbers of a long range come in order", async () => {
+  test("of numbers in a long range arrive in order", async () => {
     open({ platform: "web" }).sheet("Sheet1").put("A1", column(60_000));
     const values = await port.values("Sheet1", "A1:B60000");
     expect(values).toHaveLength(60_000);
     expect(values[59_999]).toEqual([60_000, ""]);
   });
 
-  test("more cells than a pane can hold are refused, with a number", async () => {
+  test("above what a pane can hold are refused, with the number of cells", async () => {
     open();
     await expect(port.values("Sheet1", "A1:K100000")).rejects.toThrow(/has 1100000 cells: choose fewer than 1000000/);
   });
 });
 
 describe("hidden rows and columns", () => {
-  test("by their place on the sheet", async () => {
+  test("are given by their place on the sheet", async () => {
     open().sheet("Sheet1").put("B3", column(4)).hideRows(3, 5);
     excel.sheet("Sheet1").sheet.hiddenCols.add(1);
     await expect(port.hidden("Sheet1")).resolves.toEqual({ rows: [3, 5], cols: [1] });
   });
 
-  test("an empty sheet has none", async () => {
+  test("are none on an empty sheet", async () => {
     open();
     await expect(port.hidden("Sheet1")).resolves.toEqual({ rows: [], cols: [] });
   });
@@ -269,7 +269,7 @@ describe("show", () => {
   test.each([
     ["Hidden", "is hidden: show it (right click on a sheet's tab, Unhide)"],
     ["VeryHidden", "is hidden by a macro or another add-in"],
-  ] as const)("a sheet that is %s: said so, and nothing is moved", async (visibility, sentence) => {
+  ] as const)("says so if a sheet is %s, and changes nothing", async (visibility, sentence) => {
     open({ sheets: ["Sheet1", "Report"] })
       .sheet("Report")
       .hide(visibility);
@@ -277,7 +277,7 @@ describe("show", () => {
     expect(excel.sheet("Sheet1").isActive).toBe(true);
   });
 
-  test("an address that is none", async () => {
+  test("refuses text that is not an address", async () => {
     open();
     await expect(port.show("Sheet1", "rubbish")).rejects.toThrow("could not show rubbish");
   });
@@ -319,7 +319,7 @@ describe("onChange and onSelect", () => {
     expect(heard).toEqual(told);
   });
 
-  test("one entry that fires several events is heard once of each kind", async () => {
+  test("report one entry that fires several events once for each kind", async () => {
     const { heard, stop } = await listening();
     excel.tell("changed");
     excel.tell("calculated");
@@ -330,7 +330,7 @@ describe("onChange and onSelect", () => {
     stop();
   });
 
-  test("an Excel that does not tell of renamed sheets is followed in the rest", async () => {
+  test("follow the other changes in an Excel that does not report renamed sheets", async () => {
     excel = new StrictExcel({ version: "1.9" });
     const heard: string[] = [];
     const leave = await port.onChange((change) => void heard.push(change));

@@ -1,10 +1,13 @@
 /** @jest-environment jsdom */
-/** Every code that the typings list has a sentence, but for those of things that the add-in never asks for. */
+/** Every error code in the typings has a sentence, except codes of things that the add-in never asks for. */
 import { readFileSync } from "fs";
 import { told } from "../../../src/workbook/office/sentence";
 import { StrictExcel } from "../../excel/strict-excel";
 
-/** Cells with links to other workbooks, queries, pictures of ranges, fills and formulas of bindings: nothing here asks for them. */
+/**
+ * Links to other workbooks, queries, pictures of ranges, fills and formulas of bindings: the add-in never asks for
+ * them.
+ */
 const NEVER_ASKED = [
   "DirtySupportingFormula",
   "OpenWorkbookLinksBlocked",
@@ -21,7 +24,7 @@ const codes = [...enumeration.matchAll(/= "(\w+)"/g)].map(([, code]) => code);
 
 test("the typings list the codes of Excel", () => expect(codes.length).toBeGreaterThan(25));
 
-test.each(codes.filter((code) => !NEVER_ASKED.includes(code)))("%s: why, and what to do", (code) => {
+test.each(codes.filter((code) => !NEVER_ASKED.includes(code)))("%s: the sentence says why, and what to do", (code) => {
   new StrictExcel();
   const error = new (OfficeExtension.Error as any)({ code, message: "in the language of Excel" });
   const { message } = told(error, "read the selection");

@@ -1,8 +1,8 @@
 /** @jest-environment jsdom */
 /**
- * How many round trips to Excel the pane costs, on a workbook of 1, 10 and 40 data sheets, counted by the strict stand-in: to
- * open it, to come to each screen, and for what a person does beside it. The last request of each piece of work only lets go of
- * what the library kept; it is counted too.
+ * The round trips to Excel that the pane costs, on a workbook of 1, 10 and 40 data sheets, counted by the strict
+ * stand-in: to open the pane, to come to each screen, and for actions of a person beside it. The last request of each
+ * piece of work only releases what the library kept; it counts too.
  */
 import { act, createElement } from "react";
 import { createRoot } from "react-dom/client";
@@ -25,7 +25,7 @@ jest.setTimeout(300_000);
 
 const port = new OfficePort();
 
-/** A workbook of so many copies of the demonstration sheet. */
+/** A workbook with `count` copies of the demonstration sheet. */
 async function workbook(count: number): Promise<StrictExcel> {
   const excel = new StrictExcel({ sheets: ["Sheet1"] });
   const plan = demoSheet("SI");
@@ -44,7 +44,7 @@ async function workbook(count: number): Promise<StrictExcel> {
   return excel;
 }
 
-/** Waits until Excel is asked nothing more. */
+/** Waits until no request to Excel is pending. */
 async function quiet(excel: StrictExcel): Promise<void> {
   let before = -1;
   while (before !== excel.trips.length) {
@@ -53,7 +53,7 @@ async function quiet(excel: StrictExcel): Promise<void> {
   }
 }
 
-/** What a person does beside each screen. */
+/** Round trips for actions beside a screen. */
 interface Costs {
   /** Trips to come to the screen. */
   readonly open: number;
@@ -63,7 +63,7 @@ interface Costs {
   readonly move: number;
 }
 
-/** The most trips of each screen, with any number of sheets. */
+/** The most trips of each screen, for any number of sheets. */
 const MOST: Readonly<Record<string, Costs>> = {
   sheet: { open: 3, keystroke: 0, move: 0 },
   results: { open: 3, keystroke: 3, move: 0 },
@@ -76,10 +76,10 @@ const MOST: Readonly<Record<string, Costs>> = {
   about: { open: 0, keystroke: 0, move: 0 },
 };
 
-/** Trips beside the screens. */
+/** Trips beside all screens. */
 const ELSEWHERE = { front: 4, rangeOpen: 5, rangeMove: 3, rangeKeystroke: 3 };
 
-/** Bytes to and fro of a keystroke on 40 data sheets, as against one. */
+/** Bytes sent and received for a keystroke on 40 data sheets, over those on one. */
 const MOST_BYTES = 1.05;
 
 test("a keystroke and a move of the cursor cost as little on 40 data sheets as on one", async () => {

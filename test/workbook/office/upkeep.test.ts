@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-/** What is done to keep a sheet whole, in a strict stand-in for Excel. */
+/** Maintenance of a sheet, in the strict stand-in for Excel. */
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { OfficePort } from "../../../src/workbook/office";
 import { asTyped } from "../../../src/workbook/office/reenter";
@@ -12,13 +12,13 @@ const open = (options: Options = {}): StrictExcel => (excel = new StrictExcel(op
 afterEach(() => expect(excel?.faults ?? []).toEqual([]));
 
 describe("nameCells", () => {
-  test("a name that is not there is added to the sheet itself", async () => {
+  test("a name that does not exist is added to the sheet", async () => {
     open();
     await port.nameCells("Sheet1", "t50", "D4:D9");
     expect(excel.sheet("Sheet1").names).toEqual({ t50_: "=Sheet1!$D$4:$D$9" });
   });
 
-  test("a good name is refused, and moved only on a second word; formulas keep it", async () => {
+  test("a name with cells is refused, and moved only with `replace`; formulas keep it", async () => {
     open({ sheets: ["Ring's"] });
     excel.sheet("Ring's").name("ring_mass", "='Ring''s'!$B$7");
     await expect(port.nameCells("Ring's", "ring_mass", "D4")).rejects.toThrow(
@@ -31,7 +31,7 @@ describe("nameCells", () => {
   });
 
   test.each(["=#REF!", "=Sheet1!$A$1,Sheet1!$C$1", "=5"])(
-    "a bad one (%s) is mended without being asked twice",
+    "a bad name (%s) is corrected without `replace`",
     async (refers) => {
       open().sheet("Sheet1").name("ring_mass", refers);
       await port.nameCells("Sheet1", "ring_mass", "D4");
@@ -41,7 +41,7 @@ describe("nameCells", () => {
 });
 
 describe("protection", () => {
-  test("is put on and lifted; nothing is done where it is so already", async () => {
+  test("is put on and lifted; nothing happens if it is already so", async () => {
     open();
     await port.protect("Sheet1", true);
     await expect(port.isProtected("Sheet1")).resolves.toBe(true);
@@ -52,7 +52,7 @@ describe("protection", () => {
     expect(excel.lines.filter((line) => /rotect\(/.test(line))).toHaveLength(2);
   });
 
-  test("with a password: a sentence with the remedy, and the sheet stays as it is; afterwards it works", async () => {
+  test("with a password gives a sentence with the remedy, and the sheet is unchanged; without the password it works", async () => {
     open().sheet("Sheet1").protect({}, "secret");
     await expect(port.protect("Sheet1", false)).rejects.toThrow(
       /password: lift it in Excel \(Review, Unprotect Sheet\)/,
@@ -64,10 +64,10 @@ describe("protection", () => {
   });
 });
 
-describe("a formula as it is typed", () => {
+describe("a formula as a person types it", () => {
   test.each([
     ["=_xldudf_CLAY_STRAIN(A1,B1)", "=CLAY.STRAIN(A1,B1)"],
-    // office-js issue 4811: the file of the Analysis ToolPak before a function of an add-in.
+    // office-js issue 4811: the file of the Analysis ToolPak stands before a function of an add-in.
     [
       "='C:\\Program Files\\Microsoft Office\\Root\\Office16\\LIBRARY\\Analysis\\FUNCRES.XLAM'!_xldudf_CLAY_LOG_TIME(A1:A9,B1:B9)",
       "=CLAY.LOG_TIME(A1:A9,B1:B9)",
@@ -80,9 +80,9 @@ describe("a formula as it is typed", () => {
   ])("%s", (stored, typed) => expect(asTyped(stored)).toBe(typed));
 });
 
-describe("formulas that are not bound to the add-in", () => {
+describe("formulas that are not connected to the add-in", () => {
   const STORED = "_xldudf_CLAY_STRAIN(C1,C2)";
-  /** As a workbook is that was opened before the add-in came. */
+  /** A workbook that was opened before the add-in was loaded. */
   const opened = () => {
     open({ evaluator: (formula) => (/STRAIN/.test(formula) ? 0.5 : 3) });
     excel.evaluation.isAddInLate = true;
@@ -114,14 +114,14 @@ describe("formulas that are not bound to the add-in", () => {
     await expect(port.reenterFormulas("Sheet1")).resolves.toEqual({ found: 0, left: 0 });
   });
 
-  test("one that Excel refuses keeps no other, and is counted as left", async () => {
+  test("one that Excel refuses does not stop the others, and is counted as left", async () => {
     opened();
     excel.failures.refuse(/formulas = \[\["=IFERROR\(CLAY\.STRAIN\(C1,C2\),\\"\\"\)"\]\]/, "InvalidArgument");
     await expect(port.reenterFormulas("Sheet1")).resolves.toEqual({ found: 4, left: 1 });
     expect(formulas()).toEqual(BOUND.map((formula, i) => (i === 4 ? `=IFERROR(${STORED},"")` : formula)));
   });
 
-  test("an array of the old kind, of which no part can be changed, keeps no other", async () => {
+  test("an old array formula, of which no part can be changed, does not stop the others", async () => {
     opened();
     excel.sheet("Sheet1").putArray("E1:E2", `=${STORED}`);
     const { found, left } = await port.reenterFormulas("Sheet1");
@@ -136,7 +136,7 @@ describe("formulas that are not bound to the add-in", () => {
     expect(excel.sheet("Sheet1").values("A1:A3")).toEqual([[1], [2], [3]]);
   });
 
-  test("on a protected sheet: the protection is lifted for it, and put back as it was", async () => {
+  test("on a protected sheet the protection is lifted for them, and restored", async () => {
     opened();
     excel.sheet("Sheet1").protect({ allowInsertRows: true, allowSort: true });
     await port.reenterFormulas("Sheet1");
@@ -147,7 +147,7 @@ describe("formulas that are not bound to the add-in", () => {
     });
   });
 
-  test("a password is told, and nothing is changed", async () => {
+  test("with a password nothing is changed, and a sentence says so", async () => {
     opened();
     const before = formulas();
     excel.sheet("Sheet1").protect({}, "secret");
@@ -156,7 +156,7 @@ describe("formulas that are not bound to the add-in", () => {
   });
 });
 
-describe("a file's sheets", () => {
+describe("the sheets of a file", () => {
   const file = zipSync({
     "[Content_Types].xml": strToU8(
       '<Types><Default Extension="xml"/><Override PartName="/xl/comments1.xml" ContentType="x"/><Override PartName="/xl/workbook.xml" ContentType="y"/></Types>',
@@ -169,7 +169,7 @@ describe("a file's sheets", () => {
     "xl/worksheets/sheet1.xml": strToU8('<worksheet><drawing r:id="b"/><legacyDrawing r:id="c"/></worksheet>'),
   });
 
-  test("without notes: only what leads to notes is taken out", () => {
+  test("without notes: only parts that belong to notes are removed", () => {
     open();
     const parts = unzipSync(withoutNotes(file)!);
     const textOf = (path: string) => strFromU8(parts[path]);
@@ -185,7 +185,7 @@ describe("a file's sheets", () => {
     expect(withoutNotes(zipSync({ "a.xml": strToU8("<a/>") }))).toBeUndefined();
   });
 
-  test("a file of another kind, and an older Excel, are told what to do, and nothing is asked", async () => {
+  test("of another kind of file, and an older Excel, give a sentence with the remedy, and no request", async () => {
     open();
     await expect(port.insertFile(new Uint8Array([0xd0, 0xcf, 1]))).rejects.toThrow(/no \.xlsx workbook/);
     open({ version: "1.12" });
@@ -193,9 +193,9 @@ describe("a file's sheets", () => {
     expect(excel.lines).toEqual([]);
   });
 
-  test("one that is too large for Excel on the web: its size, and the remedy", async () => {
+  test("of a file too large for Excel on the web give a sentence with its size and the remedy", async () => {
     open({ platform: "web" });
-    // Bytes of no pattern, so that the package does not shrink.
+    // Bytes without a pattern, so that the package does not shrink.
     const filler = Uint8Array.from({ length: 4_500_000 }, (_, i) => (i * 2654435761) >>> 13);
     const large = zipSync({ "xl/media/photograph.bin": [filler, { level: 0 }] });
     const before = excel.sheetNames;

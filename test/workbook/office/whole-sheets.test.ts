@@ -2,7 +2,7 @@
  * @jest-environment jsdom
  * @jest-environment-options {"customExportConditions": ["node", "node-addons"]}
  */
-/** Every kind of sheet that the project makes, made in the strict stand-in for Excel and read back cell by cell. */
+/** Every kind of sheet of the project, made in the strict stand-in for Excel and read back cell by cell. */
 import { OfficePort } from "../../../src/workbook/office";
 import type { SheetPlan } from "../../../src/workbook/port";
 import { StrictExcel, type Options } from "../../excel/strict-excel";
@@ -14,7 +14,7 @@ jest.setTimeout(120_000);
 
 const port = new OfficePort();
 
-/** The least that the manifest asks for, the first with files, the last without notes, the newest. */
+/** The lowest version that the manifest requires, the first with files, the last without notes, the newest. */
 const VERSIONS = ["1.9", "1.13", "1.17", "1.20"];
 const EXCELS: readonly Options[] = (["web", "desktop"] as const).flatMap((platform) =>
   VERSIONS.map((version) => ({ platform, version })),
@@ -24,7 +24,7 @@ const NEWEST: Options = { platform: "desktop", version: "1.20" };
 
 const hasNotes = ({ version }: Options): boolean => version === "1.20";
 
-/** Makes the sheet in a workbook that has another one, and gives what differs from the plan. */
+/** Makes the sheet in a workbook with another sheet, and returns the differences from the plan. */
 async function made(plan: SheetPlan, options: Options, others: readonly string[] = ["Notes"]): Promise<string[]> {
   const excel = new StrictExcel({ ...options, sheets: others });
   const before = excel.picture();
@@ -56,7 +56,7 @@ describe("sheets made from the demonstration", () => {
     }
   });
 
-  test("the demonstration shows in Excel what the engine shows", async () => {
+  test("the demonstration shows the same in Excel as in the engine", async () => {
     const excel = new StrictExcel({ evaluator: shownBy(demo.engine) });
     expect(await port.insertSheet((await import("../../../src/datasheet")).demoSheet("SI"))).toBe(demo.sheet);
     const wanted = ["preconsolidation_stress", "void_ratio_end", "log_cv"];

@@ -1,4 +1,7 @@
-/** A small workbook as a file, with one of everything that a file must keep, and what of it a reader must find again. */
+/**
+ * A small workbook as a file, with one of everything that a file must keep, and the parts of it that a reader must
+ * find.
+ */
 import "../engine-in-node";
 import { helpers } from "@odoo/o-spreadsheet";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
@@ -34,7 +37,9 @@ export async function baseFile(sheets = 2): Promise<Uint8Array> {
   return saveXlsx(port.workbook);
 }
 
-/** Everything that must come back: contents, values, formats, notes, merged cells, names and rules, sheet by sheet. */
+/**
+ * Everything that must be read back: contents, values, formats, notes, merged cells, names and rules, sheet by sheet.
+ */
 export function contentsOf({ model }: OpenWorkbook) {
   const { getters } = model;
   return getters.getSheetIds().map((sheetId) => ({

@@ -1,6 +1,6 @@
 /**
- * Files that are damaged, of another kind, or made to harm, all made here from one sound file: each is refused with a sentence
- * that names what is wrong and what to do, or opens with every cell as it was.
+ * Files that are damaged, of another kind, or malicious, all made here from one sound file. Each is refused with a
+ * sentence that says what is wrong and what to do, or opens with every cell unchanged.
  */
 import fc from "fast-check";
 import { strToU8, unzipSync, zipSync } from "fflate";
@@ -23,7 +23,7 @@ beforeAll(async () => {
 
 const SENTENCE = /^[A-Z][^]*[:.] .*The workbook on the page is as it was\.$/;
 
-/** What came of opening: the sentence of a refusal, or the contents and what was said. */
+/** The result of opening: the sentence of the refusal, or the contents and the remarks. */
 function opened(bytes: Uint8Array): { refusal?: string; contents?: ReturnType<typeof contentsOf>; told: string } {
   try {
     const { workbook, remarks } = openXlsx(bytes);
@@ -35,7 +35,7 @@ function opened(bytes: Uint8Array): { refusal?: string; contents?: ReturnType<ty
   }
 }
 
-/** Refused, or opened with all that was in it. */
+/** Expects a refusal, or all the contents. */
 function expectSafe(bytes: Uint8Array): void {
   const found = opened(bytes);
   if (found.refusal === undefined) expect(found.contents).toEqual(contents);
@@ -48,23 +48,23 @@ const edited = (path: string, change: (text: string) => string): Uint8Array => {
 };
 const FIRST = "xl/worksheets/sheet1.xml";
 
-/** The file's parts as entries of an archive, some of them said to be other than they are. */
+/** The parts of the file as entries of an archive; the entry of the part `changed` is altered. */
 const entriesWith = (change: Partial<RawEntry>, changed: string): RawEntry[] =>
   Object.entries(unzipSync(file)).map(([path, content]) => ({ path, content, ...(path === changed && change) }));
 
-describe("a file that was damaged on its way", () => {
-  test("the sound file opens as it was made, by whichever archive it comes in", () => {
+describe("a damaged file", () => {
+  test("the sound file opens unchanged, from either kind of archive", () => {
     expect(contents[1]!.cells).toMatchObject({ A3: ["2360", 2360, ""], B4: [" spaces  ", " spaces  ", ""] });
     expectSafe(rawZip(entriesWith({}, "")));
     expect(opened(rawZip(entriesWith({ method: 0 }, FIRST))).contents).toEqual(contents);
   });
 
-  test("cut at every tenth of its length", () => {
+  test("a file cut at any tenth of its length is safe", () => {
     for (let tenth = 0; tenth < 10; tenth++)
       expect(opened(file.slice(0, Math.floor((file.length * tenth) / 10))).refusal).toMatch(/damaged|empty/);
   });
 
-  test("a single bit turned, in any place", () =>
+  test("a file with any single bit flipped is safe", () =>
     fc.assert(
       fc.property(fc.nat(file.length * 8 - 1), (bit) => {
         const turned = file.slice();
@@ -74,7 +74,7 @@ describe("a file that was damaged on its way", () => {
       { seed: 17, numRuns: 150 },
     ));
 
-  test("some bytes overwritten, in any place", () =>
+  test("a file with some bytes overwritten anywhere is safe", () =>
     fc.assert(
       fc.property(fc.nat(file.length - 1), fc.uint8Array({ minLength: 1, maxLength: 40 }), (at, bytes) => {
         const changed = file.slice();
@@ -84,17 +84,17 @@ describe("a file that was damaged on its way", () => {
       { seed: 17, numRuns: 100 },
     ));
 
-  test("each part missing: refused by name, or its loss is told, or nothing is lost", () => {
+  test("if a part is missing, the refusal names it, a remark tells of the loss, or nothing is lost", () => {
     for (const path of Object.keys(texts)) {
       const rest = Object.entries(texts).filter(([other]) => other !== path);
       const found = opened(fileOf(Object.fromEntries(rest)));
-      // Without its relationships a sheet has lost its notes, and the file no longer says where they stood.
+      // Without its relationships a sheet loses its notes, and the file no longer says where they were.
       const isTold = found.told.includes(path) || (/sheets\/_rels/.test(path) && /names parts that/.test(found.told));
       if (found.refusal === undefined && !isTold) expect([path, found.contents]).toEqual([path, contents]);
     }
   });
 
-  test("each part doubled", () => {
+  test("a file with any part doubled is safe", () => {
     for (const [path, content] of Object.entries(unzipSync(file))) {
       const twice = rawZip([...entriesWith({}, ""), { path, content }]);
       expect(opened(twice).refusal).toMatch(/two parts that are called/);
@@ -157,28 +157,28 @@ describe("a file that was damaged on its way", () => {
   });
 });
 
-describe("a file that is made to harm", () => {
-  test("entities that swell", () => {
+describe("a malicious file", () => {
+  test("entities that expand without end are refused", () => {
     const entities = Array.from({ length: 9 }, (_, i) => `<!ENTITY a${i + 1} "${`&a${i};`.repeat(10)}">`).join("");
     const doctype = `<?xml version="1.0"?><!-- a --> <!DOCTYPE worksheet [<!ENTITY a0 "lol">${entities}]>`;
     const swelling = edited(FIRST, (text) => doctype + text.replace("<v>2360</v>", "<v>&a9;</v>"));
     expect(opened(swelling).refusal).toMatch(/sheet1\.xml declares a document type/);
   });
 
-  test("a part that swells far beyond its claim is left when the claim is reached", () => {
+  test("a part that expands far beyond its stated size is abandoned when that size is reached", () => {
     const zeros = { path: FIRST, content: new Uint8Array(200e6), size: 1024, crc: 0 };
     const bomb = rawZip([...entriesWith({}, "").filter(({ path }) => path !== FIRST), zeros]);
     expect(bomb.length).toBeLessThan(500_000);
     expect(opened(bomb).refusal).toMatch(/not as long as the file says/);
   });
 
-  test("a part that claims 4 GB, and many that claim 200 MB together", () => {
+  test("a part with a stated size of 4 GB, and many of 200 MB together, are refused", () => {
     expect(opened(rawZip(entriesWith({ size: 0xfffffff0 }, FIRST))).refusal).toMatch(/more than 300 MB/);
     const many = entriesWith({}, "").map((entry) => ({ ...entry, size: 100e6 }));
     expect(opened(rawZip(many)).refusal).toMatch(/more than 300 MB|not as long/);
   });
 
-  test("names that lead out of the file, and parts that nothing leads to, are not read", () => {
+  test("names that lead out of the file, and parts without a relationship, are not read", () => {
     const evil = {
       ...texts,
       "../../evil.xml": "<!DOCTYPE x>",
@@ -188,14 +188,14 @@ describe("a file that is made to harm", () => {
     expect(opened(fileOf(evil)).contents).toEqual(contents);
   });
 
-  test("more sheets than can be shown", () => {
+  test("more sheets than can be shown are refused", () => {
     const many = edited("xl/workbook.xml", (text) =>
       text.replace("</sheets>", `${'<sheet name="x" sheetId="9" r:id="rId1"/>'.repeat(10_000)}</sheets>`),
     );
     expect(opened(many).refusal).toMatch(/10,003 sheets, and at most 250/);
   });
 
-  test("more styles than Excel takes, and as many as it takes", () => {
+  test("more styles than Excel allows are refused, and as many as it allows are accepted", () => {
     const withStyles = (count: number) =>
       edited("xl/styles.xml", (text) =>
         text.replace(
@@ -207,7 +207,7 @@ describe("a file that is made to harm", () => {
     expect(opened(withStyles(2000)).contents).toEqual(contents);
   });
 
-  test("numbers of styles, formats and colours that are not there", () => {
+  test("numbers of styles, formats and colours that do not exist do no harm", () => {
     const odd = edited("xl/styles.xml", (text) =>
       text
         .replace(/<cellXfs[^>]*>/, '$&<xf numFmtId="4000000000" fontId="999" fillId="999" borderId="999"/>')
@@ -219,7 +219,7 @@ describe("a file that is made to harm", () => {
     expect(opened(look).told).toMatch(/The look of 1 cells of "First" is not in the file/);
   });
 
-  test("ranges to the last cell of a sheet are cut to what is there, and that is told", () => {
+  test("ranges to the last cell of a sheet are cut to the used part, with a remark", () => {
     const far = edited(FIRST, (text) =>
       text
         .replace(/<mergeCells[^>]*>/, '$&<mergeCell ref="F20:XFD1048576"/>')
@@ -262,14 +262,14 @@ describe("a file that is made to harm", () => {
     if (value !== undefined) expect(found.contents![1]!.cells.C4![1]).toBe(value);
   });
 
-  test("a formula with more operators than the engine can take keeps its value, and that is told", () => {
+  test("a formula with more operators than the engine can take keeps its value, with a remark", () => {
     const formula = `<f>${"-".repeat(8000)}1</f><v>1</v>`;
     const found = opened(edited(FIRST, (text) => text.replace(/<f[^>]*>IF[^<]*<\/f>\s*<v>[^<]*<\/v>/, formula)));
     expect(found.told).toMatch(/1 formulas of "First" have too many operators/);
     expect(found.contents![1]!.cells.C4![1]).toBe("1");
   });
 
-  test("elements in elements, 100,000 deep", () => {
+  test("elements nested 100,000 deep are refused", () => {
     expectSafe(
       edited(FIRST, (text) => text.replace("</sheetData>", `</sheetData>${"<a>".repeat(1e5)}${"</a>".repeat(1e5)}`)),
     );
@@ -310,7 +310,7 @@ describe("a file of another kind under the name .xlsx", () => {
   });
 });
 
-test("a refused file leaves the workbook on the page as it was, and nothing to undo", async () => {
+test("a refused file leaves the workbook on the page unchanged, and no step to undo", async () => {
   const port = new EmbeddedPort(newWorkbook());
   const before = JSON.stringify(port.workbook.model.exportData());
   for (const bytes of [

@@ -1,4 +1,4 @@
-/** Characters that XML forbids, in every place of a workbook that a person or the add-in can put a text in. */
+/** Characters that XML forbids, in every place of a workbook where a person or the add-in can put a text. */
 import "../engine-in-node";
 import { strFromU8, unzipSync } from "fflate";
 import fc from "fast-check";
@@ -7,7 +7,10 @@ import { heldText, plainText } from "../../../../src/workbook/embedded/xlsx/esca
 import type { SheetPlan } from "../../../../src/workbook/port";
 import { freeSheetName } from "../../../../src/workbook/sheet-names";
 
-/** Control characters, halves of a pair of surrogates, the two that are no characters, and what looks like their spelling. */
+/**
+ * Control characters, halves of a surrogate pair, the two code points that are not characters, and texts that look like
+ * their spelling.
+ */
 const HARD = ["\0", "\x07", "\x0b", "\x0c", "\r", "\x1a", "\x1b", "\ufffe", "\uffff", "\ud83d", "\ude00", "_x0041_"];
 
 const box = (row: number, col: number, rows = 1, cols = 1) => ({ row, col, rows, cols });
@@ -39,7 +42,7 @@ const sheetWith = (odd: string): SheetPlan => ({
   ],
 });
 
-/** Characters that XML 1.0 forbids (2.2, production 2), and halves of pairs. */
+/** Characters that XML 1.0 forbids (2.2, production 2), and halves of surrogate pairs. */
 const FORBIDDEN =
   /[\0-\x08\x0b\x0c\x0e-\x1f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/;
 
@@ -62,7 +65,7 @@ const valuesOf = async (workbook: OpenWorkbook) => {
 };
 
 test.each(HARD.map((odd) => [JSON.stringify(odd), odd]))(
-  "a workbook full of %s is saved and opens as it was",
+  "a workbook full of %s is saved, and opens unchanged",
   async (_, odd) => {
     const port = new EmbeddedPort(newWorkbook());
     await port.insertSheet(sheetWith(odd));
@@ -74,7 +77,7 @@ test.each(HARD.map((odd) => [JSON.stringify(odd), odd]))(
   },
 );
 
-test("any text is spelled without forbidden characters, and read as it was", () =>
+test("any text is written without forbidden characters, and read back unchanged", () =>
   fc.assert(
     fc.property(fc.string({ unit: "binary" }), fc.constantFrom("", ...HARD), (text, odd) => {
       const held = heldText(text + odd + text);
@@ -83,7 +86,7 @@ test("any text is spelled without forbidden characters, and read as it was", () 
     }),
   ));
 
-test("a part that could not be read again is told, and no file is offered", async () => {
+test("a part that could not be read again is refused with a sentence, and no file is offered", async () => {
   const workbook = newWorkbook();
   const { files } = await workbook.model.exportXLSX();
   const broken = { path: "xl/broken.xml", content: "<a>\x07</a>" };
@@ -91,7 +94,7 @@ test("a part that could not be read again is told, and no file is offered", asyn
   await expect(saveXlsx(workbook)).rejects.toThrow(/not saved: its part xl\/broken\.xml .* The workbook is as it was/);
 });
 
-test("a sheet's name holds no control character and no half of a pair, however it is cut", () => {
+test("a sheet name holds no control character and no half of a surrogate pair, wherever it is cut", () => {
   expect(freeSheetName("BH\x07-1\ud83d", [])).toBe("BH-1");
   expect(freeSheetName(`${"x".repeat(30)}😀`, [])).toBe("x".repeat(30));
 });

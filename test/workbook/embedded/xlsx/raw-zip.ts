@@ -1,11 +1,11 @@
-/** Zip archives as no honest program writes them: with any name, size, check sum and flag. */
+/** Makes zip archives that no sound program writes: with any name, size, check sum and flag. */
 import { deflateSync } from "fflate";
 import { crc32 } from "../../../../src/workbook/zip";
 
 export interface RawEntry {
   readonly path: string;
   readonly content: Uint8Array;
-  /** What the archive says of the part, where that is not true. */
+  /** What the archive states about the part, if it is not true. */
   readonly size?: number;
   readonly crc?: number;
   readonly flags?: number;

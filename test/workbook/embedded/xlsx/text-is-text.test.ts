@@ -1,4 +1,7 @@
-/** What looks like a formula, a number, a link or markup and was given as a text stays that text: on the sheet, in files, in other programs. */
+/**
+ * A text that looks like a formula, a number, a link or markup stays that text: on the sheet, in files, in other
+ * programs.
+ */
 import "../engine-in-node";
 import ExcelJS from "exceljs";
 import fc from "fast-check";
@@ -36,16 +39,16 @@ const sheetOf = (texts: readonly string[]): SheetPlan => ({
   cells: texts.flatMap((value, row): CellPlan[] => [
     { row, col: 0, kind: "input", value },
     { row, col: 1, kind: "input", value, format: "@" },
-    // What a formula makes of the texts.
+    // The value of a formula that refers to the text.
     { row, col: 2, kind: "result", formula: `=A${row + 1}` },
     { row, col: 3, kind: "result", formula: `=B${row + 1}` },
   ]),
 });
 
-/** The sheet ends lines in one way. */
+/** The text with the one kind of line break that the sheet has. */
 const kept = (text: string): string => text.replace(/\r\n?/g, "\n");
 const rowsOf = (texts: readonly string[]) => texts.map((text) => [kept(text), kept(text)]);
-/** What a formula makes of a text that the engine would write for a link is one: that is the engine's own way. */
+/** A formula that refers to a text in the form of the engine's links becomes a link: the engine works so. */
 const linkless = (rows: readonly (readonly unknown[])[], texts: readonly string[]) =>
   rows.filter((_, i) => !/^\[.+\]\(.+\)$/s.test(texts[i]!));
 
@@ -69,17 +72,17 @@ async function expectKept(texts: readonly string[]): Promise<Uint8Array> {
   return saved;
 }
 
-test("each of many odd texts, in cells of either format", async () => {
+test("odd texts stay unchanged, in cells of either format", async () => {
   const saved = await expectKept(TEXTS);
   const reader = new ExcelJS.Workbook();
   await reader.xlsx.load(saved.buffer as ArrayBuffer);
   const sheet = reader.getWorksheet("Texts")!;
-  // exceljs does not put halves of a pair together again.
+  // exceljs does not join the halves of a surrogate pair.
   const found = TEXTS.map((_, row) => [1, 2].map((col) => sheet.getCell(row + 1, col).value));
   expect(found.filter((_, i) => TEXTS[i] !== "\ud800")).toEqual(rowsOf(TEXTS.filter((text) => text !== "\ud800")));
 });
 
-test("any texts", () =>
+test("any texts stay unchanged", () =>
   fc.assert(
     fc.asyncProperty(
       fc.array(
@@ -94,7 +97,7 @@ test("any texts", () =>
     { numRuns: 25 },
   ));
 
-test("a text in a cell of text is typed with an apostrophe only where it needs one, and shows none", () =>
+test("a text in a cell of text format is typed with an apostrophe only if it needs one, and shows none", () =>
   fc.assert(
     fc.property(fc.oneof(fc.string(), fc.constantFrom(...TEXTS)), (text) => {
       expect(bareValue(typedText(text, "@"))).toBe(text);

@@ -1,4 +1,6 @@
-/** Files that are valid though other programs write them in other ways: each opens with the same contents as the file it was made from. */
+/**
+ * Valid files in the forms that other programs write: each opens with the same contents as the file it was made from.
+ */
 import ExcelJS from "exceljs";
 import { strToU8, zipSync } from "fflate";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
@@ -28,7 +30,7 @@ const renamed = (from: string, to: string): Texts =>
   Object.fromEntries(Object.entries(texts).map(([path, text]) => [path.replace(from, to), text.replaceAll(from, to)]));
 
 const STRICT = "http://purl.oclc.org/ooxml";
-/** The namespaces of Strict Open XML in the place of the usual ones. */
+/** The text with the namespaces of Strict Open XML in place of the usual ones. */
 const strict = (text: string): string =>
   text
     .replaceAll("http://schemas.openxmlformats.org/spreadsheetml/2006/main", `${STRICT}/spreadsheetml/main`)
@@ -36,7 +38,7 @@ const strict = (text: string): string =>
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships",
       `${STRICT}/officeDocument/relationships`,
     );
-/** Elements of spreadsheets with a prefix, as the Open XML SDK writes them. */
+/** The text with a prefix on the elements of spreadsheets, as the Open XML SDK writes them. */
 const prefixed = (text: string, path: string): string =>
   /^xl\/(workbook|styles|sharedStrings|comments\d+|worksheets\/[^/]+)\.xml$/.test(path)
     ? text.replace(/<(\/?)([A-Za-z]\w*)(?=[\s/>])/g, "<$1x:$2").replace(/ xmlns="/, ' xmlns:x="')
@@ -128,7 +130,9 @@ test.each<[string, () => Texts]>([
   expect(remarks).toEqual([]);
 });
 
-/** Rows and cells follow one another without gaps in this sheet once the blank ones are written too. */
+/**
+ * Without addresses: in this sheet rows and cells follow one another without gaps once the blank ones are written too.
+ */
 function withoutAddresses(text: string): string {
   const rows = new Map(
     [...text.matchAll(/<row r="(\d+)"[^>]*>([^]*?)<\/row>/g)].map(([, row, cells]) => [Number(row), cells!]),
@@ -151,7 +155,7 @@ function inlineStrings(text: string, path: string): string {
   return text.replace(/t="s">\s*<v>(\d+)<\/v>/g, (_, index) => `t="inlineStr"><is>${strings[Number(index)]}</is>`);
 }
 
-test("parts in UTF-16, with a mark in front", () => {
+test("parts in UTF-16 with a byte order mark are read", () => {
   const wide = (text: string): Uint8Array =>
     new Uint8Array(
       Uint16Array.from(`\ufeff<?xml version="1.0" encoding="UTF-16"?>${text}`, (one) => one.charCodeAt(0)).buffer,
@@ -163,7 +167,7 @@ test("parts in UTF-16, with a mark in front", () => {
   expect(contentsOf(openXlsx(zipSync(Object.fromEntries(parts))).workbook)).toEqual(contents);
 });
 
-test("the order of the tabs is that of the workbook, whatever the parts are called, and a chart sheet between them is told", () => {
+test("the order of the tabs is that of the workbook, whatever the names of the parts, and a remark names a chart sheet between them", () => {
   const workbook = texts["xl/workbook.xml"]!;
   const entries = workbook.match(/<sheet [^>]*>/g)!;
   const relations = "xl/_rels/workbook.xml.rels";
@@ -188,7 +192,7 @@ test("the order of the tabs is that of the workbook, whatever the parts are call
   expect(remarks).toEqual(['The chart sheet "Chart" was left out: it has no cells.']);
 });
 
-test("a rule with a second bound that says nothing comes into another workbook", async () => {
+test("a rule with a second bound that has no meaning is kept in another workbook", async () => {
   const file = fileOf(edited(FIRST, (text) => text.replace(/<\/formula1>/g, "</formula1><formula2>0</formula2>")));
   const port = new EmbeddedPort(newWorkbook());
   expect((await port.insertFile(file)).remarks).toEqual([]);
@@ -199,14 +203,11 @@ test.each([
   ["SUM(A1:B2,A:B,$1:2)", 1, 1, "SUM(B2:C3,B:C,$1:3)"],
   ["LOG10(A1)&\"A1\"&'A1 x'!A1", 1, 0, "LOG10(A2)&\"A1\"&'A1 x'!A2"],
   ["mass+XFD1048576", 1, 1, "mass+A1"],
-])(
-  "a shared formula %s stands %d rows lower and %d columns to the right as it should",
-  (formula, rows, cols, wanted) => {
-    expect(shifted(formula, rows, cols)).toBe(wanted);
-  },
-);
+])("a shared formula %s is correct %d rows lower and %d columns to the right", (formula, rows, cols, wanted) => {
+  expect(shifted(formula, rows, cols)).toBe(wanted);
+});
 
-test("shared formulas, dates, links, groups and pictures of exceljs", async () => {
+test("shared formulas, dates, links, groups and pictures of exceljs are read", async () => {
   const made = new ExcelJS.Workbook();
   const sheet = made.addWorksheet("Firm");
   sheet.getCell("A1").value = 1;
@@ -236,9 +237,9 @@ test("shared formulas, dates, links, groups and pictures of exceljs", async () =
   expect(getters.getRowSize(sheetId, 1)).toBe(40);
 });
 
-test("a workbook saved here, then by exceljs, comes back equal", async () => {
+test("a workbook saved here, then by exceljs, is read back equal", async () => {
   const other = new ExcelJS.Workbook();
-  // exceljs keeps one of two names that are called alike on two sheets: there is one sheet.
+  // exceljs keeps one of two equal names on two sheets: this file has one sheet.
   const file = await baseFile(1);
   await other.xlsx.load(file.buffer as ArrayBuffer);
   const { workbook } = openXlsx(new Uint8Array((await other.xlsx.writeBuffer()) as ArrayBuffer));
