@@ -1,12 +1,12 @@
 /**
  * `npm run bench`: how long the program takes and how large it is, as JSON on standard output.
  *
- * Each row has what was measured, the goal that it is measured against, and the ratio of the two: above 1 is too slow or too large.
- * `before` is what was measured when the goal was set. Times are medians, so that a pause elsewhere does not count; a
- * computation gets other data in each run, so that nothing remembered answers.
+ * Each row has the measured value, its goal, and the ratio of the two: above 1 is too slow or too large. `before` is
+ * the value when the goal was set. Times are medians, so that a pause elsewhere does not count; a computation gets
+ * other data in each run, so that no cache answers.
  *
- * Rows of dist want `npm run build` first; without it they say so. `npm run bench -- --build` measures the build as well: it
- * builds dist anew.
+ * Rows of dist need `npm run build` first; without it they say so. `npm run bench -- --build` also measures the build,
+ * which makes dist again.
  */
 import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync, rmSync } from "node:fs";
@@ -30,7 +30,7 @@ interface Row {
   readonly unit: "ms" | "s" | "bytes";
   readonly before?: number;
   readonly goal: number;
-  /** Undefined where there is nothing to measure: dist is not built. */
+  /** Undefined if there is nothing to measure because dist is not built. */
   readonly measure: () => number | undefined;
 }
 
@@ -57,7 +57,7 @@ function warm(runs: number, make: () => (run: number) => unknown): () => number 
 const node = (args: readonly string[]) =>
   spawnSync(process.execPath, ["--import", "tsx", ...args], { cwd: root, encoding: "utf8" });
 
-/** Median of what a script prints in five processes of its own. */
+/** Median of the numbers that a script prints in five processes of its own. */
 const cold = (script: string) => (): number =>
   median(Array.from({ length: 5 }, () => Number(node([path.join(__dirname, "bench", script)]).stdout)));
 
@@ -76,13 +76,13 @@ const page = (name: string, before: number | undefined, goal: number, still: num
 
 const ofDist = (measure: () => number) => () => (existsSync(functionsFile) ? measure() : undefined);
 
-/** Seconds of a build. */
+/** Seconds that a build takes. */
 const built = (...args: string[]): number =>
   timed(() => {
     if (node(["src/host/build.ts", ...args]).status !== 0) throw new Error("the build failed");
   }) / 1000;
 
-/** So many that the engine has compiled what it will when the second half begins. */
+/** Enough runs for the engine to have compiled the code before the second half begins. */
 const WHOLE_TESTS = 200;
 
 const ROWS: readonly Row[] = [

@@ -1,4 +1,4 @@
-/** Messages in English, wherever they stand in a value: what tests compare with. */
+/** Puts messages anywhere in a value into English, for comparisons in tests. */
 import { english, type Message } from "../src/reduction/message";
 
 type InEnglish<T> = T extends Message
@@ -18,6 +18,6 @@ export function inEnglish<T>(value: T): InEnglish<T> {
     if (isMessage(one)) return english(one);
     return Object.fromEntries(Object.entries(one).map(([key, held]) => [key, worded(held)]));
   };
-  // The type says what `worded` does with each part: no type checker follows the walk.
+  // The type describes the result of `worded`; no type checker can follow the recursion.
   return worded(value) as InEnglish<T>;
 }

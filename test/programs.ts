@@ -1,18 +1,20 @@
-/** Programs that tests need and that are no packages of npm: found on the machine, or installed from Debian's own packages. */
+/**
+ * Programs that tests need and that are not npm packages: found on the machine, or installed from Debian's packages.
+ */
 import { execFileSync } from "node:child_process";
 import { accessSync, constants, existsSync } from "node:fs";
 import path from "node:path";
 
 export interface Program {
-  /** What people call it: "Chromium". */
+  /** The usual name: "Chromium". */
   readonly called: string;
-  /** Names of its file. */
+  /** Names of its executable. */
   readonly files: readonly string[];
-  /** Debian's package. */
+  /** Name of the Debian package. */
   readonly debian: string;
-  /** The variable of the environment that names its file. */
+  /** The environment variable that names its executable. */
   readonly variable: string;
-  /** The variable that, set to 1, leaves its tests out, but not in CI. */
+  /** The environment variable that, set to 1, skips its tests, but not in CI. */
   readonly without: string;
   /** The tests that need it: "real-browser tests". */
   readonly tests: string;
@@ -36,7 +38,7 @@ function find({ files, variable }: Program): string | undefined {
   return folders.flatMap((folder) => files.map((file) => path.join(folder, file))).find(isProgram);
 }
 
-/** Debian's package, where this is Debian and we may install. */
+/** Installs the Debian package, if this is Debian and installing is allowed; returns the executable. */
 function install(program: Program): string | undefined {
   const { called, debian, variable, tests } = program;
   if (process.env[variable] || !existsSync("/etc/debian_version") || process.getuid?.() !== 0) return undefined;
@@ -52,7 +54,7 @@ function install(program: Program): string | undefined {
   return find(program);
 }
 
-/** The program's file, or why there is none; a person who left its tests out is told loudly. */
+/** The executable of the program, or why there is none; if its tests are skipped, a loud message says so. */
 export function provide(program: Program): { readonly file: string } | { readonly missing: string } {
   const { called, variable, without, tests } = program;
   if (process.env[without] === "1" && !process.env.CI) {

@@ -1,4 +1,4 @@
-/** What is measured: made curves, so that every run of the bench measures the same. */
+/** The data of the bench: made curves, so that every run measures the same. */
 import { SCENARIOS, type TimeCurve } from "../generators/time-curves";
 
 export function curvesOf(name: string, count: number): TimeCurve[] {
@@ -9,7 +9,7 @@ export function curvesOf(name: string, count: number): TimeCurve[] {
 
 export const column = (values: readonly number[]): number[][] => values.map((value) => [value]);
 
-/** Cells of so many logger readings at a steady rate, drawn out from the generator's. */
+/** Cells of `count` logger readings at a steady rate, stretched from a curve of the generator. */
 export function loggerColumns(count: number): [times: number[][], readings: number[][]] {
   const [curve] = curvesOf("logger at a steady rate", 1);
   if (!curve) throw new Error("no curve was made");

@@ -1,4 +1,4 @@
-/** Prints the milliseconds that dist/functions.js takes from its text to the last function that it registers. */
+/** Prints the milliseconds from the text of dist/functions.js to the last function that it registers. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { createContext, runInContext } from "node:vm";

@@ -1,4 +1,4 @@
-/** The invented test, calculated: what the sheet finds against what was put in. */
+/** The invented test, calculated: the results of the sheet against the values that the test was made from. */
 import { blankSheet, demoSheet, fillSheet, type System } from "../../src/datasheet";
 import { demoTest, TRUTH } from "../../src/datasheet/demo-test";
 import { cellAddress } from "../../src/workbook/address";
@@ -41,9 +41,10 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     within(sheet.value("void_ratio_final"), sheet.value("void_ratio_final_by_water") as number, 0.002);
   });
 
-  test("finds the compression curve that was put in", () => {
+  test("finds the compression curve that it was made from", () => {
     const inKpa = (name: string) => convert(sheet.value(name) as number, "stress", stressUnit, "kPa");
-    // A rounded knee reads a little high by Casagrande's construction: up to 9 % at this width (design study, own figures).
+    // A rounded knee reads a little high by Casagrande's construction: up to 9 % at this width (design study, own
+    // figures).
     within(inKpa("preconsolidation_stress"), TRUTH.preconsolidationStress, 0.1);
     expect(inKpa("preconsolidation_low")).toBeLessThan(TRUTH.preconsolidationStress);
     expect(inKpa("preconsolidation_high")).toBeGreaterThan(TRUTH.preconsolidationStress);
@@ -71,7 +72,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
       within(cv("cv_root_time"), TRUTH.cvVirgin, 0.15);
       expect(sheet.value("cv_chosen", index)).toBe(sheet.value("cv_log_time", index));
     }
-    // Strain per log cycle on the initial height; the tail of 24 h is not quite straight yet.
+    // Strain per log cycle on the initial height; the tail of 24 h is not yet quite straight.
     const last = virgin[virgin.length - 1];
     within(
       sheet.value("c_alpha", last),
@@ -87,14 +88,14 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
       expect([name, sheet.value(name, test_.loads.length)]).toEqual([name, ""]);
   });
 
-  test("knows unloading from loading", () => {
+  test("distinguishes unloading from loading", () => {
     const branches = test_.loads.map((_, index) => sheet.value("load_branch", index));
     expect(branches.join(" ")).toBe(
       test_.loads.map((load, index) => (load < (test_.loads[index - 1] ?? 0) ? "unloading" : "loading")).join(" "),
     );
   });
 
-  test("is written down as a bench would: whole divisions, each load from the last reading of the one before", () => {
+  test("has readings as a person takes them: whole divisions, each load from the last reading of the one before", () => {
     test_.readings.forEach((series, index) => {
       expect(series).toHaveLength(HAND_TIMES.length);
       expect(series.every(Number.isInteger)).toBe(true);
@@ -103,7 +104,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
   });
 });
 
-test("both systems describe one specimen", async () => {
+test("both systems of units describe one specimen", async () => {
   const [si, us] = [demoTest("SI").cells, demoTest("US").cells];
   for (const mass of ["ring_mass", "ring_and_wet_before", "ring_and_dry", "specific_gravity"])
     expect(us[mass]).toBe(si[mass]);
@@ -122,7 +123,7 @@ test.each<System>(["SI", "US"])("a blank %s sheet shows no error and no result",
       expect([name, sheet.value(name, index)]).toEqual([name, ""]);
 });
 
-test("blank cells handed over as 0, as desktop Excel does, change nothing", async () => {
+test("blank cells passed as 0, as in desktop Excel, change nothing", async () => {
   const [web, desktop] = [await calculate(demoSheet("SI"), null), await calculate(demoSheet("SI"), 0)];
   expect(web.values.size).toBeGreaterThan(1500);
   expect([...desktop.values]).toEqual([...web.values]);
@@ -132,7 +133,7 @@ test("blank cells handed over as 0, as desktop Excel does, change nothing", asyn
 describe("choices", () => {
   const changed = (values: Parameters<typeof fillSheet>[1]) => calculate(fillSheet(demoSheet("SI"), values));
 
-  test("the curve follows d100 where there is one, and says where there is none", async () => {
+  test("the curve uses d100 where a load has one, and says where it has none", async () => {
     const sheet = await changed({ curve_from: "d100" });
     expect(sheet.errors).toEqual([]);
     expect(sheet.value("void_ratio_curve", 5)).toBe(sheet.value("void_ratio_d100", 5));
@@ -155,7 +156,7 @@ describe("choices", () => {
       expect(sheet.value(name, 5)).toBeCloseTo(rising.value(name, 5) as number, 6);
   });
 
-  test("inches with kPa: a firm's mixture gives the same void ratios and stresses", async () => {
+  test("inches with kPa, a mixture of units, give the same void ratios and stresses", async () => {
     const inch = (mm: number) => mm / 25.4;
     const { columns } = demoTest("SI");
     const sheet = await changed({
@@ -178,7 +179,7 @@ describe("choices", () => {
       expect(sheet.value(name, index)).toBeCloseTo(metric.value(name, index) as number, 6);
   });
 
-  test("a reading added below the schedule is the end reading if it is the latest", async () => {
+  test("a reading below the schedule is the end reading if it is the latest", async () => {
     const [times, readings] = [
       [...HAND_TIMES, 2880, 1000],
       [...demoTest("SI").readings[5], 2440, 2395],
@@ -187,7 +188,7 @@ describe("choices", () => {
     expect(sheet.value("end_reading", 5)).toBe(2440);
   });
 
-  test("a text among the times is told in the load's own time curve, and every other cell is as before", async () => {
+  test("a text among the times gets a remark at its load, and every other cell is unchanged", async () => {
     const sheet = await changed({ times_06: [0, 0.1, "1:30 min"] });
     const whole = await changed({});
     const { row, col } = blankSheet("SI").names.log_d0;
@@ -198,7 +199,7 @@ describe("choices", () => {
     expect(sheet.value("void_ratio_end", 5)).toBe(whole.value("void_ratio_end", 5));
   });
 
-  test("dry heavier than wet is named where it shows, and the readings' side stays right", async () => {
+  test("a dry mass above the wet mass is named where it shows, and results from readings stay right", async () => {
     const sheet = await changed({ ring_and_dry: 300 });
     expect(sheet.errors.some((error) => /swapped/.test(error))).toBe(true);
     expect(sheet.value("strain_end", 5)).toBe((await changed({})).value("strain_end", 5));
@@ -206,7 +207,7 @@ describe("choices", () => {
     expect(sheet.value("void_ratio_end", 17)).toBe("");
   });
 
-  test("a test under way: no error but for what the curve does not show yet", async () => {
+  test("a test that is still running shows errors only for results that its curve does not give yet", async () => {
     const { loads, cells, columns, readings } = demoTest("SI");
     const series = readings.slice(0, 4).map((values, index) => [`readings_0${index + 1}`, values] as const);
     const { ring_and_wet_before, ring_mass, diameter, initial_height, zero_reading, dial_factor } = cells;
@@ -225,7 +226,7 @@ describe("choices", () => {
     expect(sheet.value("strain_end", 4)).toBe("");
   });
 
-  test("an empty apparatus table means no correction, and every load says so", async () => {
+  test("an empty calibration table means no correction, and every load says so", async () => {
     const plan = demoSheet("SI");
     const { row, col, rows } = plan.names.apparatus_stress;
     const emptied = plan.cells.map((cell) =>
@@ -239,7 +240,7 @@ describe("choices", () => {
     expect(sheet.value("load_remark", 5)).toMatch(/not corrected for the apparatus/);
   });
 
-  test("a load beyond the apparatus table is an error in its own row, and the curve names it", async () => {
+  test("a load beyond the calibration table is an error in its own row, and the curve names it", async () => {
     const sheet = await changed({ load_stress: [...demoTest("SI").loads.slice(0, 12), 12_800] });
     const own = sheet.errors.filter((error) => /calibrat/.test(error));
     expect(own.length).toBeGreaterThan(0);
@@ -258,7 +259,7 @@ describe("the deflection of the apparatus is that since the seating stress", () 
     calculate(fillSheet(blankSheet("SI"), { ...disc, ...taken, ...series, ...more }));
   const deducted = (sheet: Calculated) => [0, 1, 2, 3, 4].map((load) => sheet.value("apparatus_deflection", load));
 
-  test("what the disc showed under the load less what it showed under seating", async () => {
+  test("it is the deflection with the disc under the load, less that under the seating stress", async () => {
     const sheet = await sheetOf({ seating_stress: 5 });
     const expected = [0, 0.032, 0.055, 0.078, 0.032];
     deducted(sheet).forEach((value, index) => expect(value).toBeCloseTo(expected[index], 12));
@@ -266,7 +267,7 @@ describe("the deflection of the apparatus is that since the seating stress", () 
     expect(sheet.value("corrected_deformation", 1)).toBeCloseTo(0.2 - 0.032, 12);
   });
 
-  test("unloading has its own column; what is taken off at seating is that of loading", async () => {
+  test("unloading has its own column; the deflection at seating is that of loading", async () => {
     const sheet = await sheetOf({ seating_stress: 5, apparatus_unloading: [0.02, 0.05, 0.07, 0.088] });
     expect(deducted(sheet)[4]).toBeCloseTo(0.05 - 0.01, 12);
   });
@@ -278,7 +279,7 @@ describe("the deflection of the apparatus is that since the seating stress", () 
     }
   });
 
-  test("a seating stress below the table is refused where the table ends, and every load says what to enter", async () => {
+  test("a seating stress below the table is refused, and every load says what to enter", async () => {
     const sheet = await sheetOf({ seating_stress: 2 });
     const { row, col } = blankSheet("SI").names.apparatus_deflection_seating;
     expect(sheet.errors).toContainEqual(
@@ -295,7 +296,7 @@ describe("branches", () => {
   /** Reproducible numbers from 0 to 1 (a linear congruential generator). */
   const numbers = (seed: number) => () => (seed = (seed * 1_103_515_245 + 12_345) % 2 ** 31) / 2 ** 31;
 
-  test.each([1, 2, 3])("the sheet's branch is that of the one rule for loads, seed %p", async (seed) => {
+  test.each([1, 2, 3])("the branch of a load on the sheet follows the one rule for loads, seed %p", async (seed) => {
     const next = numbers(seed);
     const seating = seed === 2 ? 0 : 10;
     let last = 10;
@@ -329,7 +330,7 @@ describe("branches", () => {
     apparatus_unloading: [0.01, 0.03, 0.04],
   };
 
-  test("a first load that swells and water added at constant stress are no faults: blank, with the reason", async () => {
+  test("a first load that swells, and water added at constant stress, are not faults: blank, with the reason", async () => {
     const sheet = await calculate(
       fillSheet(blankSheet("SI"), {
         ...soil,
@@ -341,7 +342,7 @@ describe("branches", () => {
       }),
     );
     const { row } = blankSheet("SI").names.load_stress;
-    // Three loads are no curve: the results say so; no load shows an error.
+    // Three loads are not a curve: the results say so, and no load shows an error.
     expect(sheet.errors.filter((error) => Number(/\d+/.exec(error)) > row)).toEqual([]);
     const branches = [0, 1, 2, 3, 4, 5].map((load) => sheet.value("load_branch", load));
     expect(branches).toEqual(["loading", "wetting", "loading", "loading", "unloading", "wetting"]);
@@ -360,7 +361,7 @@ describe("branches", () => {
     expect(sheet.value("volume_compressibility", 2)).toBeGreaterThan(0);
     expect(sheet.value("inundation_stress")).toBe(10);
     expect(sheet.value("inundation_strain")).toBeCloseTo((-100 * 0.002) / 25.4, 9);
-    // The apparatus stays as it was while the load stands.
+    // The apparatus does not move while the load stays on.
     expect([4, 5].map((load) => sheet.value("apparatus_deflection", load))).toEqual([0.03, 0.03]);
   });
 
@@ -379,17 +380,17 @@ describe("branches", () => {
     ).toHaveLength(1);
   });
 
-  test("water added under the seating stress has its mark on the line before the first load", async () => {
+  test("water added under the seating stress is marked on the line before the first load", async () => {
     const sheet = await calculate(fillSheet(demoSheet("SI"), { seating_mark: "inundated" }));
     expect(sheet.errors).toEqual([]);
     expect([sheet.value("inundation_stress"), sheet.value("inundation_strain")]).toEqual([5, ""]);
   });
 });
 
-test("a tail that was not measured past the end of primary gives no C alpha, and the load's remark says why", async () => {
+test("a tail without readings past the end of primary gives no C alpha, and the remark of the load says why", async () => {
   const plan = demoSheet("SI");
   const { row, col } = plan.names.readings_12;
-  // Load 12 ends its primary at about 35 min; here it was read for an hour.
+  // Primary of load 12 ends at about 35 min; here it was read for an hour.
   const cells = plan.cells.map((cell) =>
     cell.col === col && cell.row >= row + 11 && cell.row < row + 15 ? { ...cell, value: undefined } : cell,
   );
@@ -401,7 +402,7 @@ test("a tail that was not measured past the end of primary gives no C alpha, and
   expect(sheet.value("c_alpha", 10)).toBeGreaterThan(0);
 });
 
-test("the height of cv is that half way between d0 and d100 of its own construction", async () => {
+test("the height of cv is half way between d0 and d100 of its own construction", async () => {
   const sheet = await calculate(demoSheet("SI"));
   const value = (name: string) => sheet.value(name, 5) as number;
   for (const [height, d0, d100] of [
@@ -421,7 +422,7 @@ test("the height of cv is that half way between d0 and d100 of its own construct
   );
 });
 
-test("what each method used of the curve, and why one has no answer, stands in full", async () => {
+test("the points of each method, and the reason of a method without an answer, are shown in full", async () => {
   const sheet = await calculate(demoSheet("SI"));
   expect(sheet.value("methods_remark")).toMatch(
     /^Casagrande: recompression [^;]+; Work: .*; Janbu: the load steps about yield/,
@@ -440,24 +441,24 @@ test("Pacheco Silva's construction on the sheet begins at e0", async () => {
   const names = [...Array(12).keys()].map((row) => sheet.value("preconsolidation_spread", row));
   const { row, col } = blankSheet("SI").names.preconsolidation_spread;
   const onSheet = sheet.values.get(cellAddress(row + names.indexOf("Pacheco Silva"), col + 1)) as number;
-  // A first row without stress says what the specimen was before loading.
+  // A first row without stress gives the specimen before loading.
   expect(onSheet).toBeCloseTo(read(testCurve([null, ...stresses], [e0, ...curve], "e")), 9);
   // Without e0 the construction reads higher, on this curve by 1.6 %.
   expect(read(testCurve(stresses, curve, "e")) / onSheet).toBeGreaterThan(1.01);
 });
 
-test("the field curve's Cr says that it came from the loop", async () => {
+test("the note on Cr of the field curve says that it came from the loop", async () => {
   const sheet = await calculate(demoSheet("SI"));
   expect(sheet.value("field_recompression_from")).toMatch(/loop/);
 });
 
-test("a difference that is as good as nothing is nothing, and not less than it", async () => {
+test("a negligible difference shows as zero, not as minus zero", async () => {
   const sheet = await calculate(demoSheet("SI"));
   expect(sheet.value("dry_mass_difference")).toBe(0);
   expect(Object.is(sheet.value("dry_mass_difference"), -0)).toBe(false);
 });
 
-test("the results block: field curve, quality, C alpha and the load of inundation, on the invented soil", async () => {
+test("the block of results has field curve, quality, C alpha and the load of inundation, on the invented soil", async () => {
   const sheet = await calculate(demoSheet("SI"));
   const within = (name: string, expected: number, share: number) =>
     expect(Math.abs((sheet.value(name) as number) / expected - 1)).toBeLessThan(share);
@@ -470,7 +471,7 @@ test("the results block: field curve, quality, C alpha and the load of inundatio
   expect(sheet.value("cv_20", 5)).toBe("");
 });
 
-test("a temperature gives cv at 20 degrees; the field curve follows its factor", async () => {
+test("with a temperature there is cv at 20 degrees, and the field curve follows its factor", async () => {
   const warm = await calculate(
     fillSheet(demoSheet("SI"), { load_temperature: Array(16).fill(15), field_factor: 0.4, c_alpha_load: 12 }),
   );
@@ -481,7 +482,7 @@ test("a temperature gives cv at 20 degrees; the field curve follows its factor",
   expect(warm.value("c_alpha_chosen")).toBe(warm.value("c_alpha", 11));
 });
 
-test("an error in one load does not show in the rows of loads that are not used", async () => {
+test("an error in one load does not show in the rows of unused loads", async () => {
   const loads = demoTest("SI").loads;
   const sheet = await calculate(fillSheet(demoSheet("SI"), { load_stress: [...loads.slice(0, 15), 12_800] }));
   for (const name of ["height_middle", "volume_compressibility", "cv_log_time", "conductivity"])
@@ -489,7 +490,7 @@ test("an error in one load does not show in the rows of loads that are not used"
 });
 
 describe("one choice of procedure for the test, and one for a load", () => {
-  test("drawn gives what the functions give drawn; a load's own choice goes before that of the test", async () => {
+  test('"drawn" gives what the functions give for "drawn"; the choice of a load comes before that of the test', async () => {
     const { readings } = demoTest("SI");
     const drawn = reduceIncrement(HAND_TIMES, readings[5], {}, "drawn");
     const aided = reduceIncrement(HAND_TIMES, readings[5]);
@@ -511,7 +512,7 @@ describe("one choice of procedure for the test, and one for a load", () => {
   });
 });
 
-test("a load that ends at a reading of 0 is a load: a transducer zeroed at the greatest compression", async () => {
+test("a load that ends with a reading of 0 counts: the transducer was zeroed at the greatest compression", async () => {
   const { readings } = demoTest("SI");
   const end = readings[5][14];
   const shifted = Object.fromEntries(
@@ -552,7 +553,7 @@ describe("water: its temperature and its salt", () => {
     return found.value;
   };
 
-  test("at 20 degrees e0 is that of water of 0.9982 g/cm3", async () => {
+  test("at 20 degrees e0 is calculated with water of 0.9982 g/cm3", async () => {
     const sheet = await calculate(fillSheet(demoSheet("SI"), { test_temperature: 20 }));
     expect(sheet.errors).toEqual([]);
     // Kell (1975): 998.204 kg/m3.

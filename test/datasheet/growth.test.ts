@@ -1,4 +1,4 @@
-/** Sheets that grow and shrink: more loads, rows put in or taken out, in the embedded workbook. */
+/** Sheets that grow and shrink: more loads, inserted rows or deleted rows, in the embedded workbook. */
 import "../workbook/embedded/engine-in-node";
 import { blankSheet, checkSheet, CHECKED_NAMES, demoSheet, fillSheet } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
@@ -41,7 +41,10 @@ async function open(plan: SheetPlan) {
 const LOADS = 30;
 const { loads, readings, cells, columns } = demoTest("SI");
 
-/** The demonstration with small loops of unloading and reloading behind it: each moves 150 divisions in the shape of load 6. */
+/**
+ * The demonstration followed by small loops of unloading and reloading: each moves 150 divisions in the shape of load
+ * 6.
+ */
 function longTest(): SheetPlan {
   const stresses = [...loads];
   const series = readings.map((values) => [...values]);
@@ -71,7 +74,7 @@ function longTest(): SheetPlan {
 describe("a sheet of 30 loads", () => {
   const plan = longTest();
 
-  test("is worked out, read, checked and offered to a logger to the last load", async () => {
+  test("is calculated, read, checked and offered to a logger up to the last load", async () => {
     const { sheet, named, findings, port } = await open(plan);
     expect(await findings()).toEqual([]);
     const record = readRecord(await named(CHECKED_NAMES));
@@ -80,7 +83,7 @@ describe("a sheet of 30 loads", () => {
     const last = record.loads[29];
     expect(last.readings).toHaveLength(15);
     expect(last.results.end_reading).toBe(readings[15][14]);
-    // The shape is that of load 6, in steps of one division of 150.
+    // The shape is that of load 6, in steps of one division in 150.
     expect(last.results.log_t50! / record.loads[5].results.log_t50!).toBeCloseTo(1, 1);
     // Load 29 compresses the specimen, load 30 takes the load off again and has no cv.
     const reloaded = record.loads[28].results;
@@ -100,7 +103,7 @@ describe("a sheet of 30 loads", () => {
     expect((await named(["end_reading"])).end_reading[29]).toEqual([902]);
   });
 
-  test("keeps it all in a file", async () => {
+  test("is kept completely in a file", async () => {
     const port = new EmbeddedPort(newWorkbook());
     const { sheets } = await port.insertFile(await toXlsx(plan));
     const values = await port.readNames(sheets[0], CHECKED_NAMES);
@@ -108,7 +111,7 @@ describe("a sheet of 30 loads", () => {
     expect(readRecord(values).loads[28].results.cv_chosen).toBeGreaterThan(0);
   });
 
-  test("tells a load whose readings have lost their name", async () => {
+  test("names a load whose readings have lost their name", async () => {
     const { findings, port } = await open(plan);
     (port.workbook.model as any).dispatch("DELETE_NAMED_RANGE", { name: "readings_28" });
     expect(await findings()).toEqual([
@@ -122,14 +125,14 @@ test.each([0, 49, 2.5])("a sheet of %p loads is refused", (number) => {
   expect(() => blankSheet("SI", { loads: number })).toThrow(/1 to 48 loads/);
 });
 
-test("a sheet of a few loads is whole too, and prints what it has", () => {
+test("a sheet of a few loads is complete too, and prints what it has", () => {
   const plan = blankSheet("US", { loads: 6 });
   expect(plan.names.load_stress.rows).toBe(6);
   expect(plan.names.readings_06).toBeDefined();
   expect(plan.names.readings_07).toBeUndefined();
 });
 
-describe("rows put in and taken out", () => {
+describe("inserted and deleted rows", () => {
   const filled = fillSheet(demoSheet("SI"), {
     pick_load: [6, 6, 7],
     pick_of: ["d100", "cv by", "tail_from"],
@@ -138,7 +141,7 @@ describe("rows put in and taken out", () => {
     pick_by: ["XY", "XY", "XY"],
   });
   const results = [...RESULTS, ...LOAD_RESULTS, "load_method", "pick_remark", "remarks_on_loads"];
-  /** The same results, blanks and the order of rows apart: a row put in is a blank row more. */
+  /** The results apart from blanks and the order of rows: an inserted row is one more blank row. */
   const told = (values: Record<string, readonly (readonly unknown[])[]>) =>
     Object.fromEntries(Object.entries(values).map(([name, rows]) => [name, rows.flat().filter((cell) => cell !== "")]));
 
@@ -150,7 +153,7 @@ describe("rows put in and taken out", () => {
     ["the readings", "readings_06", 3],
     ["the page of remarks", "remarks_on_loads", 0],
     ["the results", "preconsolidation_stress", 0],
-  ])("a row put into %s changes no result", async (_, name, down) => {
+  ])("a row inserted into %s changes no result", async (_, name, down) => {
     const { putIn, named, boxOfName } = await open(filled);
     const before = told(await named(results));
     const { row, rows } = await boxOfName(name);
@@ -159,7 +162,7 @@ describe("rows put in and taken out", () => {
     expect((await boxOfName(name)).rows).toBe(down > 0 ? rows + 2 : rows);
   });
 
-  test("a pick typed into a row that was put in counts", async () => {
+  test("a pick typed into an inserted row counts", async () => {
     const { putIn, named, boxOfName, port, sheet } = await open(filled);
     putIn((await boxOfName("pick_load")).row + 1);
     await port.protect(sheet, false);
@@ -171,7 +174,7 @@ describe("rows put in and taken out", () => {
     expect((await named(["load_method"])).load_method[4]).toEqual(["root time"]);
   });
 
-  test("unused rows taken out of the tables change no result", async () => {
+  test("unused rows deleted from the tables change no result", async () => {
     const { takeOut, named, boxOfName, findings } = await open(filled);
     const before = told(await named(results));
     for (const [name, from, rows] of [

@@ -1,4 +1,4 @@
-/** A calculated sheet's values by name, as a port's `readNames` gives them. */
+/** The values of a calculated sheet by name, as `readNames` of a port gives them. */
 import type { NamedValues } from "../../src/record/record";
 import type { CellValue, SheetPlan } from "../../src/workbook/port";
 import { calculate } from "./sheet-in-engine";
@@ -13,7 +13,7 @@ export async function namedValues(plan: SheetPlan): Promise<Record<string, CellV
   );
 }
 
-/** The same values with some replaced: a value for one cell, a list for a column from its top. */
+/** The values with some replaced: a value for one cell, a list for a column from its top. */
 export function withValues(
   values: NamedValues,
   changes: Record<string, CellValue | readonly CellValue[]>,
@@ -27,6 +27,6 @@ export function withValues(
   return changed;
 }
 
-/** The same values without some names. */
+/** The values without some names. */
 export const withoutNames = (values: NamedValues, ...names: string[]): NamedValues =>
   Object.fromEntries(Object.entries(values).filter(([name]) => !names.includes(name)));

@@ -1,4 +1,4 @@
-/** What the sheet check says of whole sheets and of spoiled ones, in the embedded workbook. */
+/** The findings of the sheet check on sound and on damaged sheets, in the embedded workbook. */
 import "../workbook/embedded/engine-in-node";
 import { readFileSync } from "node:fs";
 import path from "node:path";
@@ -43,12 +43,12 @@ const dispatch = (port: EmbeddedPort, type: string, payload: object) =>
 const typeIn = (port: EmbeddedPort, name: string, content: string, row = 0) =>
   dispatch(port, "UPDATE_CELL", { col: plan.names[name].col, row: plan.names[name].row + row, content });
 
-describe("a whole sheet", () => {
+describe("a sound sheet", () => {
   test.each<[string, SheetPlan]>([
     ["blank, SI", blankSheet("SI")],
     ["demonstration, US", demoSheet("US")],
     ["blank, of 12 loads", blankSheet("SI", { loads: 12 })],
-  ])("%s has nothing to say against it", async (_, of) => {
+  ])("%s gives no finding", async (_, of) => {
     const { port, sheet } = await open(of);
     expect(await check(port, sheet)).toEqual({
       isDataSheet: true,
@@ -59,8 +59,8 @@ describe("a whole sheet", () => {
   });
 });
 
-describe("bad input", () => {
-  test("a name deleted: it is told with what is lost, and can be attached", async () => {
+describe("damage", () => {
+  test("a deleted name is named with the values lost, and can be given again", async () => {
     const { port, sheet } = await open();
     dispatch(port, "DELETE_NAMED_RANGE", { name: "ring_mass" });
     const { findings } = await check(port, sheet);
@@ -71,7 +71,7 @@ describe("bad input", () => {
     expect((await check(port, sheet)).findings).toEqual([]);
   });
 
-  test("a name doubled: both places are told, and which is read", () => {
+  test("for a name that occurs twice both places are named, and the one that is read", () => {
     const names: SheetName[] = Object.entries(plan.names).map(([name, place]) => ({ name, scope: "sheet", place }));
     const { row, col } = plan.names.ring_mass;
     const doubled = checkSheet(
@@ -83,7 +83,7 @@ describe("bad input", () => {
     );
   });
 
-  test("two names at one cell are told", () => {
+  test("two names of one cell are named", () => {
     const names: SheetName[] = Object.entries(plan.names).map(([name, place]) => ({
       name,
       scope: "sheet",
@@ -93,7 +93,7 @@ describe("bad input", () => {
     expect(said).toEqual([expect.stringMatching(/\(ring_mass\) and .*\(ring_and_dry\) stand at the same cells/)]);
   });
 
-  test("a name at #REF! is told apart from one that is missing", () => {
+  test("a name at #REF! is distinguished from a missing one", () => {
     const names: SheetName[] = Object.entries(plan.names).map(([name, place]) => ({
       name,
       scope: "sheet",
@@ -105,7 +105,7 @@ describe("bad input", () => {
     expect(finding.attach).toEqual(["diameter"]);
   });
 
-  test("a row put into the load table is named by its row, nothing typed there is used, and every result stays", async () => {
+  test("a row inserted into the load table is named, nothing typed in it is used, and every result stays", async () => {
     const { port, sheet } = await open();
     const names = ["preconsolidation_stress", "final_height", "compression_index", "void_ratio_final"];
     const before = await port.readNames(sheet, names);
@@ -129,7 +129,7 @@ describe("bad input", () => {
     expect((await check(port, sheet)).findings[0]).toMatchObject({ weight: "stop" });
   });
 
-  test("a row of an unused load taken out: no error, and every result stays", async () => {
+  test("deleting a row of an unused load gives no error, and every result stays", async () => {
     const { port, sheet } = await open();
     const names = ["preconsolidation_stress", "final_height", "void_ratio_curve", "volume_compressibility"];
     const before = await port.readNames(sheet, names);
@@ -146,7 +146,7 @@ describe("bad input", () => {
     expect(await sentences(port, sheet)).toEqual([]);
   });
 
-  test("rows put into the readings are taken into every range, and readings there count", async () => {
+  test("rows inserted into the readings belong to every range, and readings in them count", async () => {
     const { port, sheet } = await open();
     const { row } = plan.names.readings_06;
     dispatch(port, "ADD_COLUMNS_ROWS", {
@@ -169,7 +169,7 @@ describe("bad input", () => {
     expect((await port.readNames(sheet, ["end_reading"])).end_reading[5]).toEqual([2600]);
   });
 
-  test("a decimal comma that stayed a text, and a date where a mass belongs, are named with the remedy", async () => {
+  test("a decimal comma that stayed a text, and a date in a cell for a mass, are named with the remedy", async () => {
     const { port, sheet } = await open();
     typeIn(port, "initial_height", "'25,4");
     typeIn(port, "ring_mass", "46085");
@@ -182,7 +182,7 @@ describe("bad input", () => {
     );
   });
 
-  test("a sheet of another kind is called so, and nothing is read from it", async () => {
+  test("a sheet of another kind is named as such, and nothing is read from it", async () => {
     const { port } = await open();
     const found = await check(port, "Sheet1");
     expect(found).toMatchObject({ isDataSheet: false, unbound: 0 });
@@ -196,80 +196,83 @@ describe("bad input", () => {
 });
 
 describe("an older template", () => {
-  /** As `npm run templates` wrote it when its version was the latest. */
+  /** As `npm run templates` wrote the sheet when its version was the latest. */
   const insertOld = async (version: number) => {
     const port = new EmbeddedPort(newWorkbook());
     const file = readFileSync(path.join(__dirname, `clayledger-si-version-${version}.xlsx`));
     return { port, old: (await port.insertFile(file)).sheets[0] };
   };
 
-  /** What version 4 works out otherwise: cv with the height at 50 % of consolidation, and not on unloading. */
+  /** What version 4 calculates in another way: cv with the height at 50 % of consolidation, and not on unloading. */
   const CHANGED = ["height_middle", "cv_log_time", "cv_root_time", "cv_chosen", "conductivity"];
   const without = (results: object, names: readonly string[]) =>
     Object.fromEntries(Object.entries(results).filter(([name]) => !names.includes(name)));
 
-  test.each([2, 3])("of version %d, filled with the demonstration: results, news, nothing accused", async (number) => {
-    const { port, old } = await insertOld(number);
-    const { version, findings } = await check(port, old);
-    expect(version).toBe(number);
-    const news = NEWS.filter((one) => one.version > number);
-    expect(findings).toEqual(
-      news.flatMap((one) =>
-        one.sentences.map((sentence) => ({
-          weight: "news",
-          sentence: `Since data sheet ${one.version}: ${sentence}`,
-        })),
-      ),
-    );
-    const { readings, cells, columns } = demoTest("SI");
-    const names = new Set((await port.listNames(old)).map(({ name }) => name));
-    const known = ([name]: [string, unknown]) => names.has(name);
-    // The demonstration has a notice in a cell that is no input.
-    await port.protect(old, false);
-    await port.fillNames(old, {
-      ...Object.fromEntries(
-        Object.entries(cells)
-          .filter(known)
-          .map(([name, value]) => [name, [value]]),
-      ),
-      ...Object.fromEntries(
-        Object.entries(columns)
-          .filter(known)
-          .map(([name, list]) => [name, list.map((value) => value ?? null)]),
-      ),
-      ...Object.fromEntries(readings.map((list, index) => [`readings_${String(index + 1).padStart(2, "0")}`, list])),
-    });
-    const now = await open();
-    const [before, after] = [
-      readRecord(await port.readNames(old, CHECKED_NAMES)),
-      readRecord(await now.port.readNames(now.sheet, CHECKED_NAMES)),
-    ];
-    expect(before.faults).toEqual([]);
-    const brought = news.flatMap((one) => one.names);
-    expect([...before.missing].sort()).toEqual([...brought].sort());
-    expect(before.results).toEqual(without(after.results, brought));
-    before.loads.forEach(({ results }, index) => {
-      const now_ = after.loads[index].results;
-      expect(without(results, CHANGED)).toEqual(without(now_, [...CHANGED, ...brought]));
-      // The older sheet takes the mean of the heights at the ends of the load.
-      const [H0, H1] = [
-        before.loads[index - 1]?.results.height_end ?? before.numbers.initial_height!,
-        results.height_end!,
+  test.each([2, 3])(
+    "of version %d, filled with the demonstration, has results, lists what is new, and gives no fault",
+    async (number) => {
+      const { port, old } = await insertOld(number);
+      const { version, findings } = await check(port, old);
+      expect(version).toBe(number);
+      const news = NEWS.filter((one) => one.version > number);
+      expect(findings).toEqual(
+        news.flatMap((one) =>
+          one.sentences.map((sentence) => ({
+            weight: "news",
+            sentence: `Since data sheet ${one.version}: ${sentence}`,
+          })),
+        ),
+      );
+      const { readings, cells, columns } = demoTest("SI");
+      const names = new Set((await port.listNames(old)).map(({ name }) => name));
+      const known = ([name]: [string, unknown]) => names.has(name);
+      // The demonstration has a notice in a cell that is not an input.
+      await port.protect(old, false);
+      await port.fillNames(old, {
+        ...Object.fromEntries(
+          Object.entries(cells)
+            .filter(known)
+            .map(([name, value]) => [name, [value]]),
+        ),
+        ...Object.fromEntries(
+          Object.entries(columns)
+            .filter(known)
+            .map(([name, list]) => [name, list.map((value) => value ?? null)]),
+        ),
+        ...Object.fromEntries(readings.map((list, index) => [`readings_${String(index + 1).padStart(2, "0")}`, list])),
+      });
+      const now = await open();
+      const [before, after] = [
+        readRecord(await port.readNames(old, CHECKED_NAMES)),
+        readRecord(await now.port.readNames(now.sheet, CHECKED_NAMES)),
       ];
-      expect(results.height_middle).toBeCloseTo((H0 + H1) / 2, 9);
-      if (results.cv_log_time !== undefined && now_.cv_log_time !== undefined)
-        expect(results.cv_log_time / now_.cv_log_time).toBeCloseTo(
-          (results.height_middle! / now_.height_middle!) ** 2,
-          9,
-        );
-    });
-    expect([before.version, after.version]).toEqual([number, TEMPLATE_VERSION]);
-    expect([before, after].map(differing)).toEqual([[], []]);
-    expect([before.picks, before.overrides]).toEqual([[], []]);
-    expect(methodOfLoad(before, 6)).toBe("log time");
-  });
+      expect(before.faults).toEqual([]);
+      const brought = news.flatMap((one) => one.names);
+      expect([...before.missing].sort()).toEqual([...brought].sort());
+      expect(before.results).toEqual(without(after.results, brought));
+      before.loads.forEach(({ results }, index) => {
+        const now_ = after.loads[index].results;
+        expect(without(results, CHANGED)).toEqual(without(now_, [...CHANGED, ...brought]));
+        // The older sheet takes the mean of the heights at both ends of the load.
+        const [H0, H1] = [
+          before.loads[index - 1]?.results.height_end ?? before.numbers.initial_height!,
+          results.height_end!,
+        ];
+        expect(results.height_middle).toBeCloseTo((H0 + H1) / 2, 9);
+        if (results.cv_log_time !== undefined && now_.cv_log_time !== undefined)
+          expect(results.cv_log_time / now_.cv_log_time).toBeCloseTo(
+            (results.height_middle! / now_.height_middle!) ** 2,
+            9,
+          );
+      });
+      expect([before.version, after.version]).toEqual([number, TEMPLATE_VERSION]);
+      expect([before, after].map(differing)).toEqual([[], []]);
+      expect([before.picks, before.overrides]).toEqual([[], []]);
+      expect(methodOfLoad(before, 6)).toBe("log time");
+    },
+  );
 
-  test("still reads, and what is new is news, not a fault", async () => {
+  test("is still read, and what is new is news, not a fault", async () => {
     const { port, old } = await insertOld(1);
     const { version, findings } = await check(port, old);
     expect(version).toBe(1);
@@ -287,13 +290,13 @@ describe("an older template", () => {
     expect(record.words.depth_unit).toBe("m");
   });
 
-  test("names that came with a version are those that the one before lacked", () => {
+  test("the names that came with a version are those that the version before lacked", () => {
     const news = NEWS.flatMap(({ names }) => names);
     expect(news.filter((name) => !(name in plan.names))).toEqual([]);
   });
 });
 
-test("what a name is needed for is told to the end of the chain", () => {
+test("everything that needs a name is listed, to the end of the chain", () => {
   expect(usesOf("ring_mass")).toEqual(
     expect.arrayContaining(["Dry mass of soil", "Void ratio, initial e0", "Compression index Cc"]),
   );
@@ -304,7 +307,7 @@ test("what a name is needed for is told to the end of the chain", () => {
 
 describe("naming cells", () => {
   const box = (address: string) => boxOf(address)!;
-  test("one cell for a value, its first where the selection is a merged one, a column for a column", () => {
+  test("one cell for a value, the first of a merged selection, a column for a column", () => {
     expect(cellsToName("ring_mass", box("D4"), 1)).toEqual({ box: box("D4") });
     expect(cellsToName("project", box("B5:D5"), 1)).toEqual({ box: box("B5") });
     expect(cellsToName("load_stress", box("B4:B20"), 9)).toEqual({ box: box("B4:B20") });
@@ -317,7 +320,7 @@ describe("naming cells", () => {
     expect(boxOf("A1:B2,D4")).toBeUndefined();
   });
 
-  test("a good name is not moved without saying so", async () => {
+  test("a name that leads to cells is not moved without `replace`", async () => {
     const { port, sheet } = await open();
     await expect(port.nameCells(sheet, "ring_mass", "Z300")).rejects.toThrow(/already at [A-Z]+\d+ and was left there/);
     expect((await port.readNames(sheet, ["ring_mass"])).ring_mass).toEqual([[74.36]]);

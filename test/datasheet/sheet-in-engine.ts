@@ -1,4 +1,4 @@
-/** A sheet plan calculated by the embedded sheet's engine with the project's own functions. */
+/** A sheet plan calculated by the engine of the embedded sheet with the functions of the project. */
 import "../workbook/embedded/engine-in-node";
 import { cellAddress } from "../../src/workbook/address";
 import { EmbeddedPort, newWorkbook, type FunctionSettings } from "../../src/workbook/embedded";
@@ -10,14 +10,14 @@ export interface Calculated {
   readonly errors: string[];
   /** Every cell that is not blank, by address. */
   readonly values: ReadonlyMap<string, CellValue>;
-  /** The cell of a name, or the cell `index` rows down. */
+  /** The cell of a name, or the cell `index` rows below. */
   value(name: string, index?: number): CellValue;
 }
 
 const settings: FunctionSettings = { blankAs: null };
 let registered = false;
 
-/** `blankAs`: how the host hands a blank cell to a function, null as Excel on the web or 0 as on the desktop. */
+/** `blankAs` is how the host passes a blank cell to a function: null like Excel on the web, or 0 like desktop Excel. */
 export async function calculate(plan: SheetPlan, blankAs: FunctionSettings["blankAs"] = null): Promise<Calculated> {
   settings.blankAs = blankAs;
   if (!registered) await registerRealFunctions(settings);

@@ -1,4 +1,4 @@
-/** The specification held against itself and against the functions that it calls. */
+/** Checks the specification for consistency, and against the functions that it calls. */
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { blankSheet, demoSheet, FIELDS, fillSheet, type System } from "../../src/datasheet";
@@ -18,7 +18,7 @@ const worksheetFunctions = readdirSync(folder)
   ])
   .map(([, name]) => name);
 
-/** Built-in functions that Excel and the embedded sheet both have, and that need no prefix in a stored file. */
+/** Built-in functions that Excel and the embedded sheet both have, and that need no prefix in a file. */
 const BUILT_IN = "AND AVERAGE COUNT COUNTIF IF IFERROR INDEX ISERROR ISNUMBER LOOKUP MATCH MAX OR ROUND VLOOKUP".split(
   " ",
 );
@@ -28,13 +28,13 @@ const formulas = (plan: SheetPlan) => plan.cells.flatMap(({ formula }) => (formu
 const withoutTexts = (formula: string) => formula.replace(/"[^"]*"/g, '""');
 
 describe.each(plans)("%s", (_, plan) => {
-  test("no two cells share a place, and all lie on the sheet", () => {
+  test("no two cells share a place, and all are on the sheet", () => {
     const places = plan.cells.map(({ row, col }) => cellAddress(row, col));
     expect(places.filter((place, index) => places.indexOf(place) !== index)).toEqual([]);
     expect(plan.cells.filter(({ row, col }) => row >= plan.rows || col >= plan.cols)).toEqual([]);
   });
 
-  test("every name lies on the sheet, and only readings reach beyond the cells that are laid out", () => {
+  test("every name is on the sheet, and only readings reach beyond the cells that are laid out", () => {
     for (const [name, box] of Object.entries(plan.names)) {
       expect([name, box.row + box.rows <= plan.rows, box.col + box.cols <= plan.cols]).toEqual([name, true, true]);
       if (!/^(times|readings)_\d\d$/.test(name)) {
@@ -45,7 +45,7 @@ describe.each(plans)("%s", (_, plan) => {
     }
   });
 
-  test("no two names share a cell, nor differ by letter case alone", () => {
+  test("no two names share a cell, or differ only by upper and lower case", () => {
     const taken = new Map<string, string>();
     for (const [name, box] of Object.entries(plan.names))
       for (let row = box.row; row < box.row + box.rows; row++)
@@ -58,28 +58,28 @@ describe.each(plans)("%s", (_, plan) => {
     expect(new Set(lower).size).toBe(lower.length);
   });
 
-  test("no name can be taken for a cell, a row or a column", () => {
+  test("no name looks like a cell, a row or a column", () => {
     for (const name of Object.keys(plan.names)) {
       expect(name).toMatch(/^[a-z][a-z0-9_]*$/);
       expect(name).not.toMatch(/^[a-z]{1,3}\d*$|^r\d*c\d*$/);
     }
   });
 
-  test("every {name} in a formula exists, and nothing unresolved is left", () => {
+  test("every {name} in a formula exists, and none is left unresolved", () => {
     for (const formula of formulas(plan)) {
       for (const [, name] of formula.matchAll(/\{(\w+)\}/g)) expect(Object.keys(plan.names)).toContain(name);
       expect(withoutTexts(formula)).not.toMatch(/[[\]#^@]/);
     }
   });
 
-  test("formulas call only the project's functions and built-in ones that every host has", () => {
+  test("formulas call only functions of the project and built-in functions that every host has", () => {
     const calls = formulas(plan).flatMap((formula) => [...withoutTexts(formula).matchAll(/([A-Z][\w.]*)\(/g)]);
     for (const name of new Set(calls.map(([, called]) => called)))
       if (name.startsWith("CLAY.")) expect(worksheetFunctions).toContain(name.slice(5));
       else expect(BUILT_IN).toContain(name);
   });
 
-  test("a cell address in a formula stays in its row, but for the look-up of the numbered row above", () => {
+  test("a cell address in a formula stays in its row, except the look-up of the numbered row above", () => {
     const cells = at(plan);
     const heads = plan.names.load_stress.row - 2;
     for (const { row, formula } of plan.cells) {
@@ -93,14 +93,14 @@ describe.each(plans)("%s", (_, plan) => {
     }
   });
 
-  test("results hold formulas or the spill of one, never a typed number", () => {
+  test("results hold formulas or the spill of a formula, never a typed number", () => {
     const typed = plan.cells.filter(({ kind, value, formula }) => kind === "result" && value !== undefined && !formula);
-    // The line before the first load starts from nothing.
+    // The line before the first load has no line above it.
     const start = plan.names.load_stress.row - 1;
     expect(typed.filter(({ row, value }) => row !== start || value !== 0)).toEqual([]);
   });
 
-  test("a cell has a value or a formula, not both; choices stand at inputs only and hold the value", () => {
+  test("a cell has a value or a formula, not both; only inputs have choices, and these include the value", () => {
     for (const cell of plan.cells) {
       expect(cell.value === undefined || cell.formula === undefined).toBe(true);
       if (cell.choices) expect(cell.kind).toBe("input");
@@ -108,7 +108,7 @@ describe.each(plans)("%s", (_, plan) => {
     }
   });
 
-  test("no cell has two rules of entry, of choices or of numbers and dates", () => {
+  test("no cell has two entry rules, of choices or of numbers and dates", () => {
     const ruled = new Set(plan.cells.flatMap(({ row, col, choices }) => (choices ? [cellAddress(row, col)] : [])));
     for (const { box } of plan.entries ?? [])
       for (let row = box.row; row < box.row + box.rows; row++)
@@ -131,7 +131,7 @@ describe.each(plans)("%s", (_, plan) => {
       }
   });
 
-  test("no cell has two rules of what may be typed into it", () => {
+  test("no cell has two rules for what may be typed", () => {
     const ruled = new Set<string>();
     const rule = (row: number, col: number): void => {
       const place = cellAddress(row, col);
@@ -165,7 +165,7 @@ test("no two tables of inputs share rows: the Tab key goes through one, then the
   expect(tins.row >= deflection.row + deflection.rows || deflection.row >= tins.row + tins.rows).toBe(true);
 });
 
-test("texts that may be long are broken into lines within the page, and their rows have room", () => {
+test("texts that may be long are broken into lines within the page, and their rows are high enough", () => {
   const { names, cells, merges, rowHeights } = blankSheet("SI");
   for (const name of ["deviations", "test_remarks", "specimen_remark", "remarks_on_loads"]) {
     const { row, col } = names[name];
@@ -233,7 +233,7 @@ describe("the fields", () => {
     ]);
   });
 
-  test.each(FIELDS)("$name has a label, and a number has a unit beside it or above it", (field) => {
+  test.each(FIELDS)("$name has a label, and a number has a unit beside or above it", (field) => {
     expect(field.label.trim()).not.toBe("");
     const box = names[field.name];
     const cell = cells.find(({ row, col }) => row === box.row && col === box.col)!;
@@ -255,7 +255,7 @@ describe("the fields", () => {
 });
 
 describe("filling a sheet", () => {
-  test("writes values by name, a list from the top of its range, and leaves out what is not given", () => {
+  test("writes values by name, a list from the top of its range, and skips names without a value", () => {
     const filled = fillSheet(blankSheet("SI"), { ring_mass: 74.36, load_stress: [12.5, undefined, 50] });
     const value = (name: string, index = 0) => {
       const { row, col } = filled.names[name];

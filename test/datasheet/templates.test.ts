@@ -1,4 +1,4 @@
-/** The templates as a general-purpose library reads them, and as they are stored. */
+/** The templates as a general-purpose library reads them, and as files. */
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import ExcelJS from "exceljs";
@@ -12,7 +12,7 @@ import { pagesOf } from "../../src/workbook/pages";
 
 const committed = (system: System) => readFileSync(path.join(__dirname, "../../templates", TEMPLATES[system]));
 
-test("formulas are stored in Excel's form for those of an add-in", () => {
+test("formulas have Excel's form for formulas of an add-in", () => {
   expect(storedFormula('=IF({a}="","",CLAY.SWELLING_INDEX({b},B4)*{c})')).toBe(
     'IF(a="","",_xldudf_CLAY_SWELLING_INDEX(b,B4)*c)',
   );
@@ -33,7 +33,7 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
     sheet = workbook.worksheets[0];
   });
 
-  test("is what `npm run templates` writes today, byte for byte", async () => {
+  test("is what `npm run templates` writes now, byte for byte", async () => {
     const [once, again] = [await templateBytes(system), await templateBytes(system)];
     expect(Buffer.from(once).equals(Buffer.from(again))).toBe(true);
     expect(Buffer.from(once).equals(committed(system))).toBe(true);
@@ -45,7 +45,7 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
       const address = cellAddress(planned.row, planned.col);
       const cell = sheet.getCell(address);
       if (planned.formula) expect([address, cell.formula]).toEqual([address, storedFormula(planned.formula)]);
-      // A unit that is no word leaves its cell blank: even an empty text would keep the text to its left from running over.
+      // A blank unit leaves its cell empty: even an empty text would keep the text at its left from continuing over it.
       else expect([address, cell.value]).toEqual([address, planned.value === "" ? null : (planned.value ?? null)]);
       if (planned.format) expect([address, cell.numFmt]).toEqual([address, planned.format]);
       if (planned.note) expect([address, cell.note]).toEqual([address, expect.anything()]);
@@ -67,7 +67,7 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
     const cells = [...part("xl/worksheets/sheet1.xml").matchAll(/<c r="([A-Z]+\d+)"([^>]*)><f([^>]*)>([^<]*)</g)];
     const own = cells.filter(([, , , , formula]) => formula.includes("_xldudf_CLAY_"));
     expect(own.length).toBe(plan.cells.filter(({ formula }) => formula?.includes("CLAY.")).length);
-    // No array may stand in merged cells: what is there gives one value.
+    // An array is not allowed in merged cells: a formula there gives one value.
     const merged = new Set(plan.merges.map(({ row, col }) => cellAddress(row, col)));
     for (const [, address, cell, form] of own) {
       const array = merged.has(address) ? "" : ` t="array" ref="${address}"`;
@@ -79,7 +79,7 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
     expect(part("xl/_rels/workbook.xml.rels")).toContain("metadata.xml");
   });
 
-  test("shows units before anything is calculated, and no result", () => {
+  test("shows units before the first calculation, and no result", () => {
     const shown = (name: string, right = 0) => {
       const { row, col } = plan.names[name];
       return sheet.getCell(cellAddress(row, col + right)).result;
@@ -89,9 +89,9 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
     expect(shown("preconsolidation_stress") || "").toBe("");
   });
 
-  test("prints the plan's pages on its own paper, with file, page numbers and versions", () => {
+  test("prints the pages of the plan on its own paper, with file, page numbers and versions", () => {
     const area = /<definedName name="_xlnm.Print_Area"[^>]*>([^<]*)</.exec(part("xl/workbook.xml"))![1];
-    // VBA takes 255 characters for a print area.
+    // VBA takes at most 255 characters for a print area.
     expect(area.length).toBeLessThan(255);
     const breaks = (kind: string): number[] => {
       const list = new RegExp(`<${kind} .*?</${kind}>`).exec(part("xl/worksheets/sheet1.xml"))![0];
@@ -132,7 +132,7 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
       ]).toEqual([index, true]);
   });
 
-  test("takes the days of this trade where a date belongs, from 1990-01-01 to 2099-12-31", () => {
+  test("accepts dates from 1990-01-01 to 2099-12-31 in cells for dates", () => {
     const dates = (plan.entries ?? []).filter(({ kind }) => kind === "date");
     expect(dates.length).toBeGreaterThan(5);
     for (const { box } of dates)
@@ -145,7 +145,7 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
       }
   });
 
-  test("refuses what is no number where one belongs, and says what is wanted", () => {
+  test("refuses an entry that is not a number in a cell for numbers, and says what the cell accepts", () => {
     for (const { box, message } of plan.entries ?? []) {
       const { dataValidation } = sheet.getCell(cellAddress(box.row, box.col));
       expect(dataValidation).toMatchObject({ showErrorMessage: true, errorStyle: "stop", error: message });

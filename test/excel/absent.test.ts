@@ -1,8 +1,8 @@
 /** @jest-environment jsdom */
-/** What is not there is a null object, and what happens is heard under the names of the typings. */
+/** A missing object is a null object, and events have the names of the typings. */
 import { StrictExcel } from "./strict-excel";
 
-test("a name that is not there is a null object, one that is there is none", async () => {
+test("a missing name is a null object, an existing one is not", async () => {
   const excel = new StrictExcel();
   excel.sheet("Sheet1").name("there", "=Sheet1!$A$1");
   await Excel.run(async (context) => {
@@ -16,7 +16,7 @@ test("a name that is not there is a null object, one that is there is none", asy
   });
 });
 
-test("changes of cells and results of all sheets are heard", async () => {
+test("changes of cells and results on all sheets are reported", async () => {
   const excel = new StrictExcel();
   const heard: string[] = [];
   await Excel.run(async (context) => {

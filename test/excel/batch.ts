@@ -1,4 +1,4 @@
-/** One batch of actions, carried out on the workbook and answered. */
+/** Carries one batch of actions out on the workbook and answers it. */
 import { Being, classOf, type Host } from "./objects/being";
 import type { Action, Arguments, Request } from "./library";
 import { NotModelled, Refusal } from "./refusal";
@@ -21,7 +21,7 @@ export interface Step {
 export interface Office extends Host {
   readonly requirements: Requirements;
   readonly root: Being;
-  /** Objects that the library keeps beyond a batch. */
+  /** Objects that the library keeps after a batch. */
   readonly kept: Map<string, Known>;
   readonly faults: string[];
   /** Called before each action; may refuse it. */
@@ -29,7 +29,7 @@ export interface Office extends Host {
 }
 
 interface Known {
-  /** null is a null object. */
+  /** null for a null object. */
   readonly being: Being | null;
   readonly className: string;
   readonly path: string;
@@ -56,7 +56,7 @@ export interface Answered {
   readonly refused?: { Code: string; Message: string; Location: string; ActionIndex: number };
 }
 
-/** Events that the library registers under another name than the member has. */
+/** Events that the library registers under another name than that of the member. */
 const EVENT_NAMES: Readonly<Record<string, string>> = { DataChanged: "Changed" };
 
 export class Batch {
@@ -157,7 +157,7 @@ export class Batch {
     this.steps.push(step);
   }
 
-  /** An object path's object; it is made when first needed, and only once in a batch. */
+  /** The object of an object path; it is made when first needed, once per batch. */
   private async object(id: number): Promise<Known> {
     const before = this.known.get(id);
     if (before) return before;
@@ -213,7 +213,7 @@ export class Batch {
     return one;
   }
 
-  /** Sheets' ids are shown as names, which a reader of a line knows. */
+  /** Shows the ids of sheets as names, which a reader knows. */
   private readable(argument: unknown): string {
     const sheet = this.office.book.sheets.find(({ id }) => id === argument);
     return shownArgument(sheet ? sheet.name : argument);
@@ -320,7 +320,7 @@ export class Batch {
     return value ? this.load(value as Being, rest) : null;
   }
 
-  /** All simple properties that this Excel has and the stand-in knows. */
+  /** All simple properties that this Excel has and the stand-in models. */
   private all(being: Being): Record<string, unknown> {
     return Object.fromEntries(
       Object.entries(shapeOf(being.className).members).flatMap(([member, { kind, needs }]) => {

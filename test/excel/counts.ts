@@ -1,4 +1,4 @@
-/** What a piece of work costs: round trips to Excel, bytes sent and bytes received. */
+/** The cost of a piece of work: round trips to Excel, bytes sent and bytes received. */
 
 export interface Trip {
   readonly sent: number;
@@ -10,7 +10,7 @@ export interface Cost {
   readonly trips: number;
   readonly sent: number;
   readonly received: number;
-  /** Of the largest request and the largest answer. */
+  /** Bytes of the largest request and of the largest answer. */
   readonly largest: number;
 }
 

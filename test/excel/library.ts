@@ -1,6 +1,7 @@
 /**
- * The real object model of Excel (from @microsoft/office-js), loaded as a page in Excel on the web loads it; needs jsdom.
- * `RequestContext.prototype._requestExecutor` is a private hook of the pinned library: it gets every batch as the host would.
+ * The real object model of Excel (from @microsoft/office-js), loaded as a page in Excel on the web loads it; needs
+ * jsdom. `RequestContext.prototype._requestExecutor` is a private hook of the pinned library: it receives every batch
+ * in place of the host.
  */
 import fs from "fs";
 import { addMissing } from "./missing";
@@ -32,10 +33,10 @@ export interface Arguments {
   readonly ReferencedObjectPathIds?: readonly (number | null)[];
 }
 
-/** What the host behind the object model does. */
+/** The host behind the object model. */
 export interface Behind {
   execute(body: Request, flags: number): Promise<unknown>;
-  /** `isByLibrary`: the library asked for itself, and nobody else knows the answer. */
+  /** `isByLibrary`: the library asks for itself, and no other code gets the answer. */
   isSetSupported(set: string, version: string | undefined, isByLibrary: boolean): boolean;
   readonly officePlatform: string;
   readonly locale: string;
@@ -78,7 +79,7 @@ const context = {
   },
 };
 
-/** Puts a host behind the object model; the one before it is heard no more. */
+/** Puts a host behind the object model, in place of the host before. */
 export function putBehind(host: Behind): void {
   behind = host;
   if (!isLoaded) load();
@@ -100,7 +101,7 @@ function load(): void {
 /** The user moves the selection. */
 export const selectionMoved = (): void => [...selectionHandlers].forEach((handler) => handler({}));
 
-/** The object model's own numbers of events. */
+/** The numbers of events in the object model. */
 const EVENTS = {
   changed: 10,
   activated: 11,
@@ -114,7 +115,7 @@ const EVENTS = {
 
 export type SheetEvent = keyof typeof EVENTS;
 
-/** Excel reports something of a worksheet. */
+/** Excel reports an event of a worksheet. */
 export const reported = (event: SheetEvent): void =>
   (OfficeExtension as any)._testTriggerRichApiMessageEvent({
     entries: [{ messageCategory: 65536, messageType: EVENTS[event], targetId: "Workbook", message: "{}" }],

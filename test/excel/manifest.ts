@@ -1,4 +1,4 @@
-/** The requirement sets that manifest.xml declares: Excel does not load the add-in where it lacks one. */
+/** The requirement sets that manifest.xml declares: Excel does not load the add-in if it lacks one. */
 import fs from "fs";
 import path from "path";
 

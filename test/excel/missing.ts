@@ -1,6 +1,6 @@
 /**
- * Classes and members that the typings have and the library of the npm package has not: it stops before ExcelApi 1.18,
- * while Excel itself loads a later one from Microsoft's servers. They are made of the library's own parts.
+ * Classes and members that the typings have and the library of the npm package lacks: the library ends before ExcelApi
+ * 1.18, while Excel itself loads a later one from Microsoft's servers. They are made from parts of the library.
  */
 import { classOf } from "./objects/being";
 import { excelTypings } from "./typings";
@@ -8,7 +8,7 @@ import type { Member, Shape } from "./typings/table";
 
 const upper = (name: string): string => name[0].toUpperCase() + name.slice(1);
 
-/** What each object has by itself. */
+/** Members that every object has. */
 const COMMON = ["context", "items", "load", "set", "toJSON", "track", "untrack", "retrieve", "isNullObject"];
 
 export function addMissing(): void {

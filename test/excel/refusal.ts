@@ -1,4 +1,4 @@
-/** A refusal by Excel, with the code that it gives. */
+/** A refusal by Excel, with its code. */
 export class Refusal extends Error {
   constructor(
     readonly code: string,
@@ -13,7 +13,7 @@ export const notFound = (what: string): Refusal =>
   new Refusal("ItemNotFound", `The requested resource doesn't exist: ${what}.`);
 export const accessDenied = (message: string): Refusal => new Refusal("AccessDenied", message);
 
-/** The stand-in does not know something yet: a fault of the stand-in or of the test, and no answer of Excel. */
+/** The stand-in does not model something yet: a fault of the stand-in or of the test, not an answer of Excel. */
 export class NotModelled extends Error {
   override readonly name = "NotModelled";
 }

@@ -1,10 +1,12 @@
-/** Requirement sets: what this Excel has, what manifest.xml declares, and what was asked for before it was used. */
+/**
+ * Requirement sets: those of this Excel, those that manifest.xml declares, and those that were asked for before use.
+ */
 import { DECLARED, isAtLeast } from "./manifest";
 import { Refusal } from "./refusal";
 import type { Platform } from "./objects/being";
 import type { Requirement } from "./typings/table";
 
-/** Sets that each Excel of today has; the versions of ExcelApi come from the stand-in. */
+/** Sets that every Excel of today has; the stand-in sets the version of ExcelApi. */
 const COMMON: Readonly<Record<string, string>> = {
   SharedRuntime: "1.2",
   CustomFunctionsRuntime: "1.4",
@@ -33,14 +35,14 @@ export class Requirements {
     return set in COMMON && isAtLeast(COMMON[set], version);
   }
 
-  /** Somebody asks, and may use the set from then on if the answer is yes. */
+  /** Answers whether the set is supported; if it is, it may be used from now on. */
   ask(set: string, version = "1.1"): boolean {
     const isThere = this.has(set, version);
     if (isThere && !isAtLeast(this.asked[set] ?? "0.0", version)) this.asked[set] = version;
     return isThere;
   }
 
-  /** Refuses what this Excel has not; gives a sentence where nobody has made sure of it. */
+  /** Refuses what this Excel lacks; returns a sentence if nobody has asked for the set before. */
   use({ set, version }: Requirement, what: string): string | undefined {
     if (!this.has(set, version))
       throw new Refusal("ApiNotFound", `The API '${what}' could not be found: it needs ${set} ${version}.`);

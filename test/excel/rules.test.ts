@@ -1,13 +1,13 @@
 /** @jest-environment jsdom */
 /**
- * Each rule of the strict stand-in, broken on purpose through the object model. Codes are those of Microsoft's typings and
- * documentation where these name one; "from memory" says that they do not.
+ * Each rule of the strict stand-in is broken on purpose through the object model. Codes are those of Microsoft's
+ * typings and documentation where they name one; otherwise "from memory" says so.
  */
 import { StrictExcel, type Options } from "./strict-excel";
 
 type Work = (context: Excel.RequestContext, sheet: Excel.Worksheet) => unknown;
 
-/** Runs work on a sheet "Data" of a workbook, and gives the code of the refusal. */
+/** Runs work on a sheet "Data" of a workbook, and returns the code of the refusal. */
 async function refusal(
   work: Work,
   options: Options = {},
@@ -36,7 +36,7 @@ const refused = (cases: readonly Case[]): void =>
 
 const text = (length: number): string => "x".repeat(length);
 const NOT_ALLOWED = "InvalidArgument";
-/** A value whose type the compiler would refuse: that the host refuses it is what is tested. */
+/** A value of a type that the compiler would refuse: the test checks that the host refuses it. */
 const wrong = (value: unknown): never => value as never;
 const rule =
   (decimal: object): Work =>
@@ -70,7 +70,7 @@ describe("words, keys and kinds, by the typings", () => {
     ["something to be read only", (_, s) => s.load("name").getRange("A1").load("address"), "accepted"],
   ])("%s", async (_, work, code) => expect(await refusal(work)).toBe(code));
 
-  test("what the typings do not have is kept as a fault, whoever swallows the refusal", async () => {
+  test("a word that the typings do not have is kept as a fault, even if code catches the refusal", async () => {
     const excel = new StrictExcel();
     await Excel.run(async (context) => {
       context.workbook.worksheets.getItem("Sheet1").pageLayout.orientation = wrong("Sideways");
@@ -79,7 +79,7 @@ describe("words, keys and kinds, by the typings", () => {
     expect(excel.faults).toEqual(['PageLayout.orientation has no word "Sideways"']);
   });
 
-  test("what was not loaded cannot be read", async () => {
+  test("a property that was not loaded cannot be read", async () => {
     expect(
       await refusal(async (context, sheet) => {
         const range = sheet.getRange("A1").load("values");
@@ -94,14 +94,14 @@ describe("words, keys and kinds, by the typings", () => {
 describe("requirement sets", () => {
   const insert: Work = (context) => context.workbook.insertWorksheetsFromBase64("AAAA");
 
-  test("what this Excel has not is not found", async () =>
+  test("what this Excel lacks is not found", async () =>
     expect(await refusal(insert, { version: "1.12" })).toBe("ApiNotFound"));
 
   test("what the manifest does not declare must be asked for first", async () => {
     expect(await refusal(insert, { version: "1.13" })).toBe("ApiNotFound");
     const asked: Work = (context, sheet) =>
       Office.context.requirements.isSetSupported("ExcelApi", "1.13") && insert(context, sheet);
-    // It is no workbook, which is said after the question whether the method is there.
+    // It is not a workbook; Excel says so after it has found that the method exists.
     expect(await refusal(asked, { version: "1.13" })).toBe(NOT_ALLOWED);
     const tooLittle: Work = (context, sheet) =>
       Office.context.requirements.isSetSupported("ExcelApi", "1.10") && insert(context, sheet);
@@ -200,7 +200,7 @@ describe("limits", () => {
     expect(await refusal(beyond)).toBe(code);
   });
 
-  test("a request, and an answer, of more than 5 MB on the web", async () => {
+  test("a request, and an answer, of more than 5 MB on the web are refused", async () => {
     const long: Work = (_, sheet) =>
       (sheet.getRange("A1:A200").values = Array.from({ length: 200 }, () => [text(30_000)]));
     expect(await refusal(long)).toBe("RequestPayloadSizeLimitExceeded");
@@ -264,7 +264,7 @@ describe("names", () => {
     (_, sheet) =>
       sheet.names.add(name, refers);
   test.each(["t50", "AV1", "xfd1048576", "R1C1", "r", "C", "R2", "1st", "a b", "a-b", "a!b", "", "TRUE"])(
-    "%j is no name",
+    "%j is not a name",
     async (name) => expect(await refusal(add(name))).toBe(NOT_ALLOWED),
   );
   test.each(["AV", "MV", "e0", "t50_", "XFE1", "_x", "a.b", "Wärme"])("%j is a name", async (name) =>
@@ -313,7 +313,7 @@ describe("names", () => {
     ],
   ]);
 
-  test("what a name holds: cells, an error, a number, a text", async () => {
+  test("a name holds cells, an error, a number, or a text", async () => {
     const excel = new StrictExcel({ sheets: ["Data"] });
     excel
       .sheet("Data")
@@ -337,7 +337,7 @@ describe("names", () => {
   });
 });
 
-describe("rules of entry", () => {
+describe("entry rules", () => {
   const set =
     (wanted: Excel.DataValidationRule): Work =>
     (_, sheet) =>
@@ -359,7 +359,7 @@ describe("rules of entry", () => {
     ["a formula of one's own without =", { custom: { formula: "A1>0" } }, NOT_ALLOWED],
   ])("%s", async (_, wanted, code) => expect(await refusal(set(wanted))).toBe(code));
 
-  test("a later rule takes the place of an earlier one, cell by cell", async () => {
+  test("a later rule replaces the earlier one, cell by cell", async () => {
     const excel = new StrictExcel({ sheets: ["Data"] });
     await Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.getItem("Data");
@@ -409,7 +409,7 @@ describe("formulas and entries", () => {
     expect(excel.sheet("Data").cell("A1").value).toEqual(value);
   });
 
-  test.each(["Standard", "0.00 mm", '0.0"', "0;0;0;0;0", "[Blau"])("%j is no number format", async (format) =>
+  test.each(["Standard", "0.00 mm", '0.0"', "0;0;0;0;0", "[Blau"])("%j is not a number format", async (format) =>
     expect(await refusal((_, s) => (s.getRange("A1").numberFormat = [[format]]))).toBe(NOT_ALLOWED),
   );
   test.each([
@@ -462,7 +462,7 @@ describe("merged cells, arrays and spills", () => {
     ],
   ]);
 
-  test("an answer spills, shows #SPILL! where something stands in its way, and spills again when that has gone", () => {
+  test("an answer spills, shows #SPILL! if a cell is in its way, and spills again when the cell is cleared", () => {
     const excel = new StrictExcel({
       sheets: ["Data"],
       evaluator: (formula) =>
@@ -519,7 +519,7 @@ describe("protected sheets", () => {
     ["a row put in", (_, s) => s.getRange("3:3").insert("Down"), "accepted", closed],
     ["a row with locked cells taken out", (_, s) => s.getRange("3:3").delete("Up"), "AccessDenied", closed],
     ["a row of unlocked cells taken out", (_, s) => s.getRange("7:7").delete("Up"), "accepted", closed],
-    // From memory: the typings say that it fails, and not with which code.
+    // From memory: the typings say that it fails, but not with which code.
     ["protected once more", (_, s) => s.protection.protect(), "InvalidOperation", closed],
     ["lifted without its password", (_, s) => s.protection.unprotect(), "AccessDenied", secret],
     ["lifted with another password", (_, s) => s.protection.unprotect("guess"), "AccessDenied", secret],
@@ -595,7 +595,7 @@ describe("notes", () => {
   ])("%s", async (_, work, code, options) => expect(await refusal(work, options)).toBe(code));
 });
 
-describe("what is selected", () => {
+describe("the selection", () => {
   const one: Work = (context) => context.workbook.getSelectedRange().load("address");
   const all: Work = (context) => context.workbook.getSelectedRanges().load("address");
   const active: Work = (context) => context.workbook.worksheets.getActiveWorksheet().load("name");
@@ -621,7 +621,7 @@ describe("page set-up", () => {
       ),
     ).toBe("GeneralException"));
 
-  test("a print area of more than 255 characters, as a switch", async () => {
+  test("a switch refuses a print area of more than 255 characters", async () => {
     const areas = Array.from({ length: 21 }, (_, page) => `$A$${100 * page + 1}:$AV$${100 * page + 100}`).join(",");
     const set: Work = (_, sheet) => sheet.pageLayout.setPrintArea(areas);
     expect(await refusal(set)).toBe("accepted");
@@ -638,7 +638,7 @@ describe("page set-up", () => {
 describe("switches", () => {
   const write: Work = (_, sheet) => (sheet.getRange("A1").values = [[1]]);
 
-  test("a cell is being edited: refused at once, or waited for", async () => {
+  test("while a cell is being edited, a request is refused at once, or waits", async () => {
     expect(await refusal(write, {}, (excel) => excel.startEdit())).toBe("InvalidOperationInCellEditMode");
     const excel = new StrictExcel();
     excel.startEdit();
@@ -653,7 +653,7 @@ describe("switches", () => {
     expect(excel.sheet("Sheet1").cell("A1").value).toBe(1);
   });
 
-  test("a failure at a step of any code; what came before it stays", async () => {
+  test("a failure at a step, with any code, leaves earlier steps done", async () => {
     const excel = new StrictExcel({ sheets: ["Data"] });
     excel.failures.refuse(/"A2"\)\.values/, "GeneralException", "out of order", 1);
     const work = (): Promise<void> =>
@@ -669,14 +669,14 @@ describe("switches", () => {
     expect(excel.sheet("Data").values("A1:A2")).toEqual([[1], [2]]);
   });
 
-  test("a failure at the n-th action, once", async () => {
+  test("a failure at the n-th action happens once", async () => {
     expect(await refusal(write, {}, (excel) => excel.failures.failAt(2, "ActivityLimitReached"))).toBe(
       "ActivityLimitReached",
     );
     expect(await refusal(write, {}, (excel) => excel.failures.failAt(9, "ActivityLimitReached"))).toBe("accepted");
   });
 
-  test("Excel closes in the middle, and answers again when it is open again", async () => {
+  test("Excel closes in the middle, and answers again when it is reopened", async () => {
     const excel = new StrictExcel({ sheets: ["Data"] });
     const work = (): Promise<void> =>
       Excel.run(async (context) => {
@@ -690,7 +690,7 @@ describe("switches", () => {
     await work();
   });
 
-  test("another locale: formulas and values stay en-US, the local formula does not", async () => {
+  test("in another locale formulas and values stay en-US, the local formula does not", async () => {
     const excel = new StrictExcel({ sheets: ["Data"], locale: "de-DE" });
     excel.sheet("Data").put("A1", [["=SUM(B1,1.5)"]]);
     await Excel.run(async (context) => {
@@ -700,7 +700,7 @@ describe("switches", () => {
     });
   });
 
-  test("#BUSY! for a while, #NAME? until the add-in comes, and stored prefixes until they are typed again", async () => {
+  test("functions show #BUSY! for a while, #NAME? until the add-in is loaded, and stored prefixes until they are typed again", async () => {
     const excel = new StrictExcel({ sheets: ["Data"], evaluator: () => 7 });
     const data = excel.sheet("Data");
     excel.evaluation.busyFor = 2;

@@ -1,4 +1,4 @@
-/** A sheet of the stand-in, as a test looks at it and as a person works on it. */
+/** A sheet of the stand-in, for the observations and actions of a test. */
 import { addressOf, boxOf, type Box } from "./book/address";
 import { keyOf, sheetById, type Book, type Chart, type NameOf, type Rule, type Sheet, type Value } from "./book/book";
 import { valuesOf, writeEntries } from "./book/cells";
@@ -68,7 +68,7 @@ export class SheetHandle {
     return valuesOf(this.sheet, box(address));
   }
 
-  /** Types entries into cells, from the first cell of the address on; null leaves a cell. */
+  /** Types entries into cells, from the first cell of the address on; null leaves a cell unchanged. */
   put(address: string, entries: readonly (readonly (Value | null)[])[]): this {
     const { row, col } = box(address);
     writeEntries(this.sheet, { row, col, rows: entries.length, cols: entries[0].length }, entries, "put");
@@ -76,7 +76,7 @@ export class SheetHandle {
     return this;
   }
 
-  /** An array formula of the old kind over a block (Ctrl, Shift, Enter). */
+  /** Enters an array formula of the old kind over a block (Ctrl, Shift, Enter). */
   putArray(address: string, formula: string): this {
     const block = box(address);
     this.put(address, [[formula]]);
@@ -84,7 +84,10 @@ export class SheetHandle {
     return this;
   }
 
-  /** Names cells of this sheet: "A1:A9", "A1,C1", or any formula ("=5", "=#REF!"). `scope` says whose name it is. */
+  /**
+   * Names cells of this sheet: "A1:A9", "A1,C1", or any formula ("=5", "=#REF!"). `scope` says whether the sheet or the
+   * workbook has the name.
+   */
   name(name: string, refers: string, scope: "sheet" | "workbook" = "sheet"): this {
     checkName(name);
     const formula = refers.startsWith("=") ? refers : `=${refers}`;
@@ -99,7 +102,7 @@ export class SheetHandle {
     return this;
   }
 
-  /** The sheet's own names with what they lead to: "=Test!$A$1". */
+  /** The names of the sheet with their formulas: "=Test!$A$1". */
   get names(): Record<string, string> {
     return Object.fromEntries(this.sheet.names.map((name) => [name.name, formulaOf(this.excel.book, name)]));
   }
@@ -139,7 +142,7 @@ export class SheetHandle {
     return this;
   }
 
-  /** A chart of a person, with one series. */
+  /** Adds a chart with one series, as a person does. */
   chart(title = "Chart"): this {
     const id = `{own-${this.sheet.charts.length + 1}}`;
     const made: Chart = {

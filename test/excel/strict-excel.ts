@@ -1,6 +1,6 @@
 /**
- * A strict stand-in for Excel, for tests: the real object model of @microsoft/office-js on a workbook that is plain data,
- * which refuses what Excel refuses, by Excel's own codes. A test file begins with `@jest-environment jsdom`, and:
+ * A strict stand-in for Excel, for tests: the real object model of @microsoft/office-js on a workbook that is plain
+ * data, which refuses what Excel refuses, with Excel's codes. A test file begins with `@jest-environment jsdom`, and:
  *
  *   const excel = new StrictExcel({ sheets: ["Sheet1"], version: "1.13", platform: "web" });
  *   excel.sheet("Sheet1").put("A1", [["mass", 120.5], ["'00123", "=B1*2"]]);   // as a person types it
@@ -9,11 +9,11 @@
  *   excel.lines;                           // 'workbook.worksheets.getItem("Test").activate()', as the code reads
  *   expect(excel.faults).toEqual([]);      // words, keys and members that the typings do not have, sets not asked for
  *
- * What hangs on it: `book` is the workbook as data, `picture()` a copy to compare with later, `cost(work)` counts round trips.
- * Switches: `failures` (refuse, failAt, closeAt), `evaluation` (evaluator, isAddInLate, busyFor), `switches` (no printer,
- * print area), `startEdit`/`endEdit` (a cell is being edited), `select`, `selectChart`, `selectNothing`, `structure(password)`,
- * `sheet(name).protect(options, password)`. It was written from Microsoft's documentation and issue threads; a code that
- * these do not give is from memory (marked so where it is thrown first, in test/excel/rules.test.ts).
+ * Members: `book` is the workbook as data, `picture()` a copy to compare with later, `cost(work)` counts round trips.
+ * Switches: `failures` (refuse, failAt, closeAt), `evaluation` (evaluator, isAddInLate, busyFor), `switches` (no
+ * printer, print area), `startEdit`/`endEdit` (a cell is being edited), `select`, `selectChart`, `selectNothing`,
+ * `structure(password)`, `sheet(name).protect(options, password)`. It was written from Microsoft's documentation and
+ * issue threads; a code that they do not give is from memory (test/excel/rules.test.ts marks these).
  */
 import { Batch, type Office, type Step } from "./batch";
 import { boxOf, COLS, ROWS, type Box } from "./book/address";
@@ -29,7 +29,7 @@ import { SheetHandle } from "./sheet-handle";
 
 export interface Options {
   readonly sheets?: readonly string[];
-  /** Of ExcelApi; the newest unless said. */
+  /** Version of ExcelApi; the newest if omitted. */
   readonly version?: string;
   readonly platform?: Platform;
   readonly locale?: string;
@@ -39,7 +39,10 @@ export interface Options {
 }
 
 const NEWEST = "1.20";
-/** Bytes of a request, and of an answer, of Excel on the web (Microsoft: Resource limits and performance optimization). */
+/**
+ * The most bytes of a request, and of an answer, in Excel on the web (Microsoft: Resource limits and performance
+ * optimization).
+ */
 const LARGEST = 5 * 1024 * 1024;
 const DELAY_FOR_CELL_EDIT = 64;
 
@@ -86,7 +89,7 @@ export class StrictExcel implements Office, Behind {
     putBehind(this);
   }
 
-  // What a test reads.
+  // --- Observations of a test
 
   get lines(): string[] {
     return this.steps.map(({ line }) => line);
@@ -108,14 +111,14 @@ export class StrictExcel implements Office, Behind {
     return copyOf(this.book);
   }
 
-  /** What a piece of work costs in round trips and bytes. */
+  /** The cost of a piece of work in round trips and bytes. */
   async cost(work: () => Promise<unknown>): Promise<Cost> {
     const before = this.trips.length;
     await work();
     return costOf(this.trips.slice(before));
   }
 
-  // What a person does, or what befalls Excel.
+  // --- Actions of a person, and accidents of Excel
 
   /** Selects blocks of a sheet ("B4", "B4:C18", "B4:B9,D4:D9", "B:C"), and brings the sheet to the front. */
   select(sheet: string, address: string): void {
@@ -128,7 +131,7 @@ export class StrictExcel implements Office, Behind {
     selectionMoved();
   }
 
-  /** A person copies a sheet to the end: its names go with it, and lead to the copy. */
+  /** A person copies a sheet to the end: the copy has its names, which lead to the copy. */
   copySheet(name: string, as: string): SheetHandle {
     const from = this.sheet(name).sheet;
     const made: Sheet = { ...copyOf(from), id: this.newId("sheet"), name: as };
@@ -155,7 +158,7 @@ export class StrictExcel implements Office, Behind {
     selectionMoved();
   }
 
-  /** A cell is being edited: batches wait if they were made so, and are refused otherwise. */
+  /** A cell is being edited: batches wait if they were made to wait, and are refused otherwise. */
   startEdit(): void {
     let end!: () => void;
     const ended = new Promise<void>((resolve) => void (end = resolve));
@@ -167,18 +170,21 @@ export class StrictExcel implements Office, Behind {
     this.edit = undefined;
   }
 
-  /** The structure of the workbook is protected, with or without a password. */
+  /** Protects the structure of the workbook, with or without a password. */
   structure(on: boolean, password?: string): void {
     this.book.structure = { on, ...(password !== undefined && { password }) };
   }
 
-  /** The add-in arrives: its functions are known from now on. Cells that a file stored stay as they are until typed again. */
+  /**
+   * The add-in is loaded: its functions are known from now on. Cells that a file stored stay unchanged until they are
+   * typed again.
+   */
   addInArrives(): void {
     this.evaluation.isAddInLate = false;
     this.recalculate();
   }
 
-  // What the object model asks of its host.
+  // --- The host of the object model
 
   newId(prefix: string): string {
     return `{${prefix}-${++this.ids}}`;
@@ -188,7 +194,7 @@ export class StrictExcel implements Office, Behind {
     this.isStale = true;
   }
 
-  /** Formulas show anew if anything changed. */
+  /** Calculates the formulas again if anything changed. */
   settle(): void {
     if (!this.isStale) return;
     this.isStale = false;
@@ -213,7 +219,7 @@ export class StrictExcel implements Office, Behind {
   }
 
   async execute(body: Request, flags: number): Promise<unknown> {
-    // What travels is JSON: what JSON does not have (NaN, undefined, a Date) arrives as JSON has it.
+    // Requests travel as JSON: NaN, undefined and a Date arrive as JSON has them.
     const text = JSON.stringify(body);
     const sent = Buffer.byteLength(text);
     if (this.edit && flags & DELAY_FOR_CELL_EDIT) await this.edit.ended;
@@ -270,7 +276,7 @@ export class StrictExcel implements Office, Behind {
     return { HttpStatusCode: 400, Headers: {}, Body, ErrorCode: "", ErrorMessage: "" };
   }
 
-  /** Excel tells its listeners after the batch. */
+  /** Excel calls its listeners after the batch. */
   private tellEvents(): void {
     const events = [...this.events];
     this.events = new Set();

@@ -1,4 +1,4 @@
-/** Failures that a test orders: at an action, at a batch, or Excel gone. */
+/** Failures that a test orders: at an action, at a batch, or by closing Excel. */
 import type { Step } from "./batch";
 import { Refusal } from "./refusal";
 
@@ -21,13 +21,13 @@ export class Failures {
     this.orders.push({ matches: (step) => line.test(step.line), code, message, times });
   }
 
-  /** Excel refuses the n-th action from now on (1 is the next), once. */
+  /** Excel refuses the n-th action from now on (1 is the next one), once. */
   failAt(n: number, code = "GeneralException", message = "refused"): void {
     const wanted = this.actions + n;
     this.orders.push({ matches: (_, action) => action === wanted, code, message, times: 1 });
   }
 
-  /** Excel closes before the n-th action from now on, and answers nothing until `reopen`. */
+  /** Excel closes before the n-th action from now on, and does not answer until `reopen`. */
   closeAt(n: number): void {
     this.closesAt = this.actions + n;
   }
@@ -37,7 +37,7 @@ export class Failures {
     this.isGone = false;
   }
 
-  /** All orders are taken back. */
+  /** Cancels all orders. */
   clear(): void {
     this.orders = [];
     this.reopen();

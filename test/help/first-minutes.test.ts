@@ -1,4 +1,4 @@
-/** What the first ten minutes promise of the worked demonstration. */
+/** What the page of the first ten minutes says about the worked demonstration is true. */
 import { blankSheet, demoSheet } from "../../src/datasheet";
 import { DEMONSTRATION } from "../../src/help/first-minutes";
 import { calculate } from "../datasheet/sheet-in-engine";

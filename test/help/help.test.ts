@@ -22,13 +22,13 @@ let functions: Awaited<ReturnType<typeof loadFunctions>>;
 beforeAll(async () => {
   functions = await loadFunctions();
   for (const { formula, one } of examples) results.set(formula, evaluate(formula, one, functions));
-  // The functions register once when they are loaded: the sheet loads them afresh.
+  // The functions register once when they are loaded: the sheet loads them again.
   jest.resetModules();
   await registerRealFunctions({ blankAs: null });
 });
 
 describe("the JSDoc of the functions", () => {
-  test("is read for the very functions and arguments that functions.json declares", () => {
+  test("describes exactly the functions and arguments that functions.json declares", () => {
     const told = help.map(({ id, parameters }) => [id, parameters.map(({ name }) => name)]);
     const declared = metadata.functions.map(({ id, parameters }) => [id, parameters.map(({ name }) => name)]);
     expect(new Map(told as [string, string[]][])).toEqual(new Map(declared as [string, string[]][]));
@@ -44,7 +44,7 @@ describe("the JSDoc of the functions", () => {
 describe.each(["help.html", "first-minutes.html"])("%s", (file) => {
   const html = built(file);
 
-  test("works without a script and asks nothing of the network", () => {
+  test("works without a script and sends no request", () => {
     expect(html).not.toMatch(/<script|javascript:|\son\w+="/i);
     const asked = [...html.matchAll(/\s(?:src|href)="([^"]*)"/g)].map(([, address]) => address);
     expect(asked.filter((address) => !/^(#|data:|[\w-]+\.html(#|$))/.test(address))).toEqual([]);
@@ -58,7 +58,7 @@ describe.each(["help.html", "first-minutes.html"])("%s", (file) => {
   });
 });
 
-test("every help address of functions.json leads to an anchor of the page, at the address of the manifest", () => {
+test("every help address in functions.json leads to an anchor of the page, at the address of the manifest", () => {
   const base = /<SourceLocation DefaultValue="([^"]*)taskpane.html"/.exec(built("manifest.xml"))![1];
   const places = anchors(built("help.html"));
   for (const { id, helpUrl } of metadata.functions) {
@@ -68,8 +68,8 @@ test("every help address of functions.json leads to an anchor of the page, at th
 });
 
 /**
- * The open-source sheet calculates the same formulas on the same cells: it parses them by itself, and calls the built
- * functions. 1e-9 is for the order of additions.
+ * The open-source sheet calculates the same formulas on the same cells: it has its own parser, and calls the built
+ * functions. 1e-9 allows for another order of additions.
  */
 describe("the examples, calculated by a sheet that is not ours", () => {
   const letter = (column: number): string => String.fromCharCode(65 + column);
@@ -108,7 +108,7 @@ test.each([
   ["=CLAY.WATER_CONTENT(1,2,3,4)", /more arguments than the function/],
   ["=CLAY.WATER_CONTENT(1,A2+1)", /is no number, text or range/],
   ["=CLAY.NOTHING(1)", /no such function/],
-])("%s is no example", (formula, reason) => {
+])("%s is not an example", (formula, reason) => {
   const waterContent = help.find(({ id }) => id === "WATER_CONTENT")!;
   expect(() => evaluate(formula, waterContent, functions)).toThrow(reason);
 });

@@ -10,7 +10,7 @@ test.each<[NodeJS.Platform, RegExp]>([
     /Excel on the web.*\n.*Upload My Add-in: choose \/somewhere\/dist\/manifest.xml\n.*local network: choose "Allow"/,
   ],
   ["freebsd", /Excel on the web/],
-])("the steps of %s are numbered, name the manifest, and end at the pane", (platform, step) => {
+])("the steps for %s are numbered, name the manifest, and end at the pane", (platform, step) => {
   const text = stepsFor(platform, MANIFEST);
   expect(text).toMatch(step);
   expect(text).toContain(MANIFEST);

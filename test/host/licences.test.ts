@@ -28,7 +28,7 @@ describe("the packages of a bundle", () => {
     ["C:\\clayledger\\node_modules\\@b\\c\\d.js", "C:\\clayledger\\node_modules\\@b\\c"],
   ])("%s belongs to %s", (file, folder) => expect(packageOf(file)).toBe(folder));
 
-  test("each is listed once, with every file that holds it, its licence and its notice", () => {
+  test("each is listed once, with every file that contains it, its licence and its notice", () => {
     const apache = install("units", "Apache-2.0", { LICENSE: "the licence", NOTICE: "the notice", "index.js": "" });
     const plain = install("@scope/plain", "MIT");
     const components = componentsOf([
@@ -54,14 +54,14 @@ describe("the packages of a bundle", () => {
     expect(listOf(written)).not.toContain("the licence");
   });
 
-  test("a text that two packages share stands once, under the names of both", () => {
+  test("a text that two packages share appears once, under the names of both", () => {
     const folders = ["one", "two"].map((name) => install(name, "ISC", { "LICENCE.md": "the same\r\ntext\n" }));
     const written = licencesText("our own", componentsOf(folders.map((folder) => ({ folder, file: "pane.js" }))));
     expect(written).toContain("one 1.2.3, two 1.2.3\n\nthe same\ntext\n");
     expect(written.split("the same")).toHaveLength(2);
   });
 
-  test("a package that is copied into another's published file is listed with it", () => {
+  test("a package copied into a published file of another package is listed with it", () => {
     const [[outer, [inner]]] = Object.entries(INSIDE) as [[string, [string]]];
     install(inner, "MIT");
     const components = componentsOf([{ folder: install(outer, "MIT"), file: "vendor/a.js" }]);
@@ -86,11 +86,11 @@ describe("the packages of a bundle", () => {
       /lesser is under LGPL-3\.0-only/,
     ],
     ["without the name of a licence", () => install("nameless", undefined), "pane.js", /does not name itself/],
-  ])("one %s ends the build in a sentence", (_, folder, file, sentence) => {
+  ])("one %s ends the build with a sentence", (_, folder, file, sentence) => {
     expect(() => componentsOf([{ folder: folder(), file }])).toThrow(sentence);
   });
 
-  test("the LGPL is taken for a file that is served as it was published", () => {
+  test("the LGPL is accepted for a file that is served as it was published", () => {
     const folder = install("replaceable", "LGPL-3.0-only");
     expect(componentsOf([{ folder, file: "vendor/replaceable.js" }])).toHaveLength(1);
   });
@@ -108,7 +108,7 @@ describe("dist as it is built (npm run build)", () => {
     expect(files.filter((file) => !list.includes(file))).toEqual([]);
   });
 
-  /** Words that each package's code writes into a page or an error, whatever the minimizer does to its names. */
+  /** Words that the code of each package writes into a page or an error, and that the minimizer does not change. */
   test.each([
     ["react-dom", "https://reactjs.org/docs/error-decoder.html", "pane.js"],
     ["@griffel/core", "data-make-styles-bucket", "pane.js"],
@@ -116,7 +116,7 @@ describe("dist as it is built (npm run build)", () => {
     ["papaparse", "UndetectableDelimiter", "pane.js"],
     ["fflate", "invalid zip data", "host.js"],
     ["@kurkle/color", "@kurkle/color", "vendor/chart/chart.umd.min.js"],
-  ])("%s is told of where its code is", (name, words, file) => {
+  ])("%s is listed for the files that contain its code", (name, words, file) => {
     expect(readFileSync(path.join(dist, file), "utf8")).toContain(words);
     expect(list).toMatch(new RegExp(`^${name} \\d.*${file.replaceAll(".", "\\.")}`, "m"));
   });

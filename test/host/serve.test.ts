@@ -24,10 +24,10 @@ const PROGRAM = path.join(__dirname, "../../src/host/serve.mjs");
 const outside = realpathSync(mkdtempSync(path.join(tmpdir(), "clayledger-serve-")));
 const folder = path.join(outside, "dist");
 const running: ChildProcess[] = [];
-/** Bytes: more than the system takes on the way between two programs. */
+/** More bytes than the system buffers between two programs. */
 const LARGE = 20_000_000;
 
-/** Waits until something is so; the test's own time ends it. */
+/** Waits until a condition holds; the time limit of the test ends it. */
 async function until(isSo: () => boolean): Promise<void> {
   while (!isSo()) await new Promise((resolve) => setTimeout(resolve, 20));
 }
@@ -57,7 +57,7 @@ afterAll(() => {
   rmSync(outside, { recursive: true });
 });
 
-/** Starts the server; gives what it said until it printed its address or ended. */
+/** Starts the server; returns its output up to the printed address or its end. */
 function start(env: Record<string, string>, from = folder, ...certificate: string[]) {
   const server = spawn(process.execPath, [PROGRAM, from, ...certificate], { env: { ...process.env, ...env } });
   running.push(server);
@@ -74,7 +74,7 @@ function start(env: Record<string, string>, from = folder, ...certificate: strin
   });
 }
 
-/** As raw as can be: fetch would tidy the path first. */
+/** Sends the address unchanged: fetch would normalize the path first. */
 function get(port: number, address: string, headers: Record<string, string> = {}, method = "GET", agent?: Agent) {
   return new Promise<{ status: number; headers: IncomingMessage["headers"]; text: string }>((resolve, reject) => {
     request({ host: "127.0.0.1", port, path: address, method, headers, agent }, (response) => {
@@ -87,7 +87,7 @@ function get(port: number, address: string, headers: Record<string, string> = {}
   });
 }
 
-/** How many files of the folder the server has open, as Linux lists them; none are listed elsewhere. */
+/** How many files of the folder the server has open, as Linux lists them; none on other systems. */
 function openFiles({ pid }: ChildProcess): number {
   const listed = `/proc/${pid}/fd`;
   if (!existsSync(listed)) return 0;
@@ -111,7 +111,7 @@ describe("serving", () => {
     ["/index.html?blankAs=0", "text/html; charset=utf-8", /base-uri 'none'/],
     ["/functions.js", "text/javascript; charset=utf-8", /^default-src 'none'/],
     ["/vendor/LICENSE", "text/plain; charset=utf-8", /^default-src 'none'/],
-  ])("%s is %s, and no page elsewhere may frame or load it", async (address, type, policy) => {
+  ])("%s is %s, and no page of another site may frame or load it", async (address, type, policy) => {
     const answer = await get(port, address);
     expect(answer.status).toBe(200);
     expect(answer.headers["content-type"]).toBe(type);
@@ -142,17 +142,17 @@ describe("serving", () => {
     "/linked/secret.txt",
     "/within.txt",
     "/pipe",
-  ])("%s leads nowhere", async (address) => {
+  ])("%s is not found", async (address) => {
     const answer = await get(port, address);
     expect(answer.status).toBe(404);
     expect(answer.text).not.toContain("secret");
   });
 
-  test("a name longer than any file's leads nowhere", async () => {
+  test("a name longer than any file name is not found", async () => {
     expect((await get(port, `/${"a".repeat(5000)}`)).status).toBe(404);
   });
 
-  test("only reads, and answers to this machine's name only", async () => {
+  test("only reads, and answers only to the name of this machine", async () => {
     for (const method of ["POST", "PUT", "DELETE", "OPTIONS"])
       expect((await get(port, "/", {}, method)).status).toBe(405);
     for (const host of [
@@ -180,7 +180,7 @@ describe("serving", () => {
     }
   });
 
-  test("HEAD tells what GET would, without the file", async () => {
+  test("HEAD gives the headers of GET, without the file", async () => {
     const [whole, head] = [await get(port, "/functions.js"), await get(port, "/functions.js", {}, "HEAD")];
     const withoutDate = ({ headers }: typeof whole) => ({ ...headers, date: "" });
     expect([head.status, head.text, withoutDate(head)]).toEqual([200, "", withoutDate(whole)]);
@@ -204,7 +204,7 @@ describe("serving", () => {
     expect([answer.status, answer.text, answer.headers["content-range"]]).toEqual([status, text, told]);
   });
 
-  test("a file without a byte is answered, whole and by range", async () => {
+  test("a file without a byte is served, whole and by range", async () => {
     expect(await get(port, "/empty.txt")).toMatchObject({ status: 200, text: "" });
     expect(await get(port, "/empty.txt", { range: "bytes=0-" })).toMatchObject({ status: 416 });
   });
@@ -222,7 +222,7 @@ describe("serving", () => {
     await until(() => openFiles(server) === 0);
   });
 
-  /** Connections that ask for the large file and read nothing more than its beginning. */
+  /** Connections that ask for the large file and read only its beginning. */
   const stalled = (count: number) =>
     Promise.all(
       Array.from(
@@ -236,13 +236,13 @@ describe("serving", () => {
       ),
     );
 
-  test("220 downloads broken off leave no file open", async () => {
+  test("220 interrupted downloads leave no file open", async () => {
     for (let round = 0; round < 4; round++) for (const socket of await stalled(55)) socket.destroy();
     await until(() => openFiles(server) === 0);
     expect((await get(port, "/functions.js")).text).toBe("0123456789");
   });
 
-  test("readers that stop in the middle keep no other from its answer, and get the rest when they read on", async () => {
+  test("readers that stop in the middle do not stop other readers, and get the rest when they read on", async () => {
     const slow = await stalled(60);
     if (existsSync("/proc")) expect(openFiles(server)).toBe(60);
     expect((await get(port, "/functions.js")).text).toBe("0123456789");
@@ -265,7 +265,7 @@ test("Ctrl-C ends the server in the middle of a download", async () => {
   socket.destroy();
 });
 
-test("a busy port is said, and another taken; Ctrl-C ends it cleanly", async () => {
+test("if a port is busy, the server says so and takes another; Ctrl-C ends it cleanly", async () => {
   const other = createServer().listen(0, "127.0.0.1");
   await new Promise((resolve) => other.once("listening", resolve));
   const busy = (other.address() as AddressInfo).port;
@@ -283,7 +283,7 @@ test("a busy port is said, and another taken; Ctrl-C ends it cleanly", async () 
 test.each([
   [{ PORT: "none" }, undefined, /give a port number/],
   [{ PORT: "0" }, "/nowhere/at/all", /run "npm run build" first/],
-])("what cannot start says why", async (env, from, sentence) => {
+])("a server that cannot start says why", async (env, from, sentence) => {
   const { said, server } = await start(env, from);
   expect(said).toMatch(sentence);
   expect(server.exitCode).toBe(1);
@@ -306,7 +306,7 @@ describe("for Excel", () => {
         .end();
     });
 
-  test("https with the certificate given, open to Excel's origin, and Excel may frame it", async () => {
+  test("serves https with the certificate given, open to the origin of Excel, and Excel may frame it", async () => {
     const { port, said } = await start({ PORT: "0" }, folder, certificate, key);
     expect(said).toContain(`https://localhost:${port}/`);
     const { statusCode, headers } = await secureGet(port, "/functions.js");

@@ -28,7 +28,7 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(root, { recursive: true }));
 
-test("nothing changed: up to date, whatever the clock says of the files", () => {
+test("dist is up to date if nothing changed, whatever the dates of the files", () => {
   utimesSync(path.join(root, "src/pane/index.tsx"), new Date(), new Date());
   expect(isUpToDate(dist, inputs())).toBe(true);
 });
@@ -42,11 +42,11 @@ test.each<[string, () => void]>([
   ["a built file was cut short", () => write("dist/pane.js", "bui")],
   ["dist is gone", () => rmSync(dist, { recursive: true })],
   ["a build began and did not end", () => unmark(dist)],
-])("not up to date where %s", (_, change) => {
+])("dist is not up to date where %s", (_, change) => {
   change();
   expect(isUpToDate(dist, inputs())).toBe(false);
 });
 
-test("the address and the mode that dist is built for are inputs", () => {
+test("the address and the mode for which dist is built are inputs", () => {
   expect(new Set([inputs(), inputs("production"), inputs("production", "https://addins.example.org/")]).size).toBe(3);
 });

@@ -1,4 +1,7 @@
-/** What Excel would stumble over in a manifest and its schema does not see. Each check gives its complaints, in words. */
+/**
+ * Faults in a manifest that Excel would refuse and the schema does not find. Each check returns its complaints, in
+ * words.
+ */
 import fs from "fs";
 import path from "path";
 
@@ -7,7 +10,7 @@ export const BASE = "https://localhost:3000/";
 
 const all = (text: string, pattern: RegExp): string[] => [...text.matchAll(pattern)].map(([, found]) => found);
 
-/** Every resid has its resource, every resource its user, and no id is given twice. */
+/** Every resid has a resource, every resource is used, and no id occurs twice. */
 export function danglingIds(manifest: string): string[] {
   const used = new Set(all(manifest, /\sresid="([^"]*)"/g));
   const given = all(manifest, /<bt:(?:Image|Url|String) id="([^"]*)"/g);
@@ -22,14 +25,14 @@ const urls = (manifest: string): string[] => all(manifest, /DefaultValue="([a-z]
 
 export const insecureUrls = (manifest: string): string[] => urls(manifest).filter((url) => !url.startsWith("https://"));
 
-/** Own files that are neither built (dist) nor, for pictures, kept in src/pane/assets. */
+/** Own files that are neither built (dist) nor, for pictures, in src/pane/assets. */
 export const missingFiles = (manifest: string): string[] =>
   urls(manifest)
     .filter((url) => url.startsWith(BASE))
     .map((url) => url.slice(BASE.length))
     .filter((file) => ![`dist/${file}`, `src/pane/${file}`].some((place) => fs.existsSync(path.join(ROOT, place))));
 
-/** Pictures whose real size is not the one that is announced; a PNG's width and height are bytes 16 to 23. */
+/** Pictures whose real size is not the stated one; the width and height of a PNG are its bytes 16 to 23. */
 export function wrongSizes(manifest: string): string[] {
   const sized = [...manifest.matchAll(/<bt:Image size="(\d+)" resid="([^"]*)"/g)].map(([, size, id]) => {
     const [url] = all(manifest, new RegExp(`<bt:Image id="${id}" DefaultValue="([^"]*)"`, "g"));
@@ -55,7 +58,7 @@ export const missingSizes = (manifest: string): string[] =>
 export const valueOf = (manifest: string, id: string): string | undefined =>
   all(manifest, new RegExp(`id="${id}" DefaultValue="([^"]*)"`, "g"))[0];
 
-/** A shared runtime works only where the runtime, the functions' page and the pane are one resource. */
+/** A shared runtime works only if the runtime, the page of the functions and the pane are one resource. */
 export function splitRuntime(manifest: string): string[] {
   const [runtime] = all(manifest, /<Runtime resid="([^"]*)" lifetime="long"/g);
   const [page] = all(manifest, /<Page>\s*<SourceLocation resid="([^"]*)"/g);

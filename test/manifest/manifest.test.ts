@@ -17,7 +17,7 @@ const read = (...parts: string[]): string => fs.readFileSync(path.join(ROOT, ...
 
 const manifest = read("manifest.xml");
 
-/** The manifest with one thing wrong in it. */
+/** The manifest with one fault. */
 function broken(what: string | RegExp, by: string): string {
   const changed = manifest.replace(what, by);
   if (changed === manifest) throw new Error(`nothing to break: ${what}`);
@@ -32,7 +32,7 @@ const complaints = (...texts: string[]): string[] =>
     }),
   );
 
-test("it is valid against Microsoft's schema, which does see a fault", () => {
+test("it is valid by Microsoft's schema, which does find a fault", () => {
   const [whole, ...faults] = complaints(
     manifest,
     broken("<Permissions>ReadWriteDocument</Permissions>", ""),
@@ -58,7 +58,7 @@ test("it is valid against Microsoft's schema, which does see a fault", () => {
   faults.forEach((fault, index) => expect(fault).toMatch(named[index]));
 });
 
-describe("what the schema does not see", () => {
+describe("faults that the schema does not find", () => {
   test.each([
     ["every resid resolves", danglingIds, broken('resid="Open.Label"', 'resid="Open.Lable"')],
     ["no resource is unused", danglingIds, broken(/<Namespace resid="[^"]*" \/>/, "")],
@@ -87,14 +87,15 @@ test("the namespace is CLAY, and the version is the package's", () => {
   expect(manifest).toContain(`<Version>${version}.0</Version>`);
 });
 
-test("it asks for what the adapter and the functions use", () => {
+test("it requires what the adapter and the functions use", () => {
   const sets = Object.fromEntries(
     [...manifest.matchAll(/<Set Name="(\w+)" MinVersion="([\d.]+)"/g)].map(([, ...set]) => set),
   );
   expect(sets).toEqual({ ExcelApi: "1.9", SharedRuntime: "1.1", CustomFunctionsRuntime: "1.2" });
 });
 
-// It stands on ES modules, which jest cannot load: it runs as its own process. (Its command line would report its use.)
+// It consists of ES modules, which jest cannot load: it runs as its own process. (Its command line would report its
+// use.)
 test("office-addin-manifest reads it", () => {
   const script = `require("office-addin-manifest").OfficeAddinManifest.readManifestFile("manifest.xml")
     .then((info) => process.stdout.write(JSON.stringify(info)))`;
@@ -109,8 +110,8 @@ test("office-addin-manifest reads it", () => {
   });
 });
 
-describe("what is built (npm run build)", () => {
-  test("the runtime's page loads Microsoft's library, then the functions", () => {
+describe("the built files (npm run build)", () => {
+  test("the page of the runtime loads Microsoft's library, then the functions", () => {
     const scripts = [...read("dist/taskpane.html").matchAll(/<script[^>]*\ssrc="?([^"\s>]*)/g)].map(([, src]) => src);
     const library = scripts.indexOf("https://appsforoffice.microsoft.com/lib/1/hosted/office.js");
     expect(library).toBe(0);
@@ -124,7 +125,7 @@ describe("what is built (npm run build)", () => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 
-  test("the built manifest is this one, at the address it was built for", () => {
+  test("the built manifest is this one, with the address it was built for", () => {
     const built = read("dist/manifest.xml");
     const address = built.match(/<SourceLocation DefaultValue="([^"]*)taskpane.html"/)![1];
     expect(built).toBe(manifest.replaceAll(BASE, address));

@@ -1,6 +1,7 @@
 /**
- * Holds XML texts against Microsoft's manifest schema (xsd/, see its licence note). The validator is an ES module, which
- * jest cannot load, so this runs as its own process: a JSON array of texts comes in, an array of complaints goes out.
+ * Checks XML texts against Microsoft's manifest schema (xsd/, see its licence note). The validator is an ES module,
+ * which jest cannot load, so this runs as its own process: its input is a JSON array of texts, its output an array of
+ * complaints.
  */
 import path from "node:path";
 import { fileURLToPath } from "node:url";

@@ -1,4 +1,4 @@
-/** All that the schemas, the rules of packages and Excel's own rules say against an .xlsx file; nothing of a sound one. */
+/** All complaints of the schemas, the package rules and Excel's rules about an .xlsx file; empty for a sound file. */
 import { execFileSync } from "node:child_process";
 import path from "node:path";
 import { EXCEL_RULES } from "./excel-rules";
@@ -24,7 +24,7 @@ interface Job {
   readonly text: string;
 }
 
-/** What the schemas say of each part. */
+/** The complaints of the schemas about each part. */
 export function schemaComplaints(file: Package): string[] {
   const said: string[] = [];
   const jobs = file.paths.flatMap((at): Job[] => {

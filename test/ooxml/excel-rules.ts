@@ -1,6 +1,7 @@
 /**
- * What Excel asks of a workbook beyond its schemas. Limits are those of Microsoft, "Excel specifications and limits", and of the
- * object model's Validation and Name; where Excel repairs a file without a word of documentation, the rule says so.
+ * Requirements of Excel on a workbook beyond its schemas. Limits are those of Microsoft, "Excel specifications and
+ * limits", and of Validation and Name in the object model; where Excel repairs a file without documentation, the rule
+ * says so.
  */
 import {
   areaOf,
@@ -25,7 +26,7 @@ interface Sheet {
 const sheetsOf = (file: Package): Sheet[] =>
   file.sheets.map(({ name, path }) => ({ name, path, root: file.xml(path).documentElement }));
 
-/** A rule of each sheet by itself; what it says is put behind the sheet's name. */
+/** Applies a rule to each sheet; the sheet name comes before its complaint. */
 const ofSheets =
   (rule: (sheet: Sheet, file: Package) => string[]): Rule =>
   (file) =>
@@ -42,7 +43,7 @@ interface Covered {
   readonly said: string;
 }
 
-/** References apart by blanks, as areas; those that are none are told. */
+/** References separated by blanks, as areas; the faults list those that are not references. */
 function areasOf(references: string, said: string): { areas: Covered[]; faults: string[] } {
   const areas: Covered[] = [];
   const faults: string[] = [];
@@ -83,7 +84,7 @@ export const sheetsNamedIn = (formula: string): string[] =>
   );
 
 const SHEET_NAME = /[[\]:*?/\\]|^'|'$/;
-/** A name that would be a cell, in either style of reference, is refused. */
+/** Names that look like a cell, in either reference style, are refused. */
 const CELL_LIKE = /^(?:[A-Z]{1,3}\d{1,7}|[RC]|R\d*C\d*)$/i;
 const NAME = /^[\p{L}_\\][\p{L}\p{N}_.\\?]*$/u;
 const OWN_NAMES = /^_xlnm\.(Print_Area|Print_Titles|_FilterDatabase)$/;
@@ -105,7 +106,10 @@ const NO_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(E[+-]?\d+)?$/i;
 
 const quotedList = (formula: string): string | undefined => /^"(.*)"$/s.exec(formula)?.[1];
 
-/** The texts that a cell may show: its own, or that of the shared strings. Escapes such as _x000D_ count as one character. */
+/**
+ * The length of a text that a cell shows: its own, or a shared string. An escape such as _x000D_ counts as one
+ * character.
+ */
 const lengthOf = (text: string): number => text.replace(/_x[0-9A-F]{4}_/g, "?").length;
 
 export const EXCEL_RULES: Readonly<Record<string, Rule>> = {

@@ -1,4 +1,7 @@
-/** Rules of packages (ISO/IEC 29500-2) and of what SpreadsheetML's parts are to one another, which no schema holds. */
+/**
+ * Rules of packages (ISO/IEC 29500-2) and of the relationships between the parts of SpreadsheetML, which no schema
+ * holds.
+ */
 import { attribute, children, elements, ownerOf, type Package } from "./package";
 
 export type Rule = (file: Package) => string[];
@@ -32,7 +35,7 @@ export const repeated = (values: readonly string[]): string[] => [
   ...new Set(values.filter((value, index) => values.indexOf(value) < index)),
 ];
 
-/** Paths of the parts that relationships lead to, from the package on. */
+/** Paths of the parts that relationships lead to, starting from the package. */
 function reached(file: Package): Set<string> {
   const found = new Set<string>();
   const visit = (from: string): void => {
@@ -46,7 +49,7 @@ function reached(file: Package): Set<string> {
   return found;
 }
 
-/** What core properties may hold, each at most once (ISO/IEC 29500-2, annex D; its schema needs those of Dublin Core). */
+/** Elements of core properties, each allowed once (ISO/IEC 29500-2, annex D; its schema needs those of Dublin Core). */
 const CORE = new Set(
   (
     "category contentStatus created creator description identifier keywords language lastModifiedBy lastPrinted modified " +
@@ -54,7 +57,7 @@ const CORE = new Set(
   ).split(" "),
 );
 
-/** Lists that say how long they are. */
+/** Lists with a count attribute. */
 const COUNTED =
   "mergeCells dataValidations numFmts fonts fills borders cellStyleXfs cellXfs cellStyles dxfs metadataTypes cellMetadata".split(
     " ",
@@ -142,6 +145,6 @@ export const PACKAGE_RULES: Readonly<Record<string, Rule>> = {
       .map((path) => `${path} has a DOCTYPE`),
 };
 
-/** The elements of a name in a part; none where the file has no such part. */
+/** The elements with a name in a part; none if the file has no such part. */
 export const elementsOf = (file: Package, path: string, name: string): Element[] =>
   file.has(path) ? elements(file.xml(path), name) : [];

@@ -1,4 +1,4 @@
-/** An .xlsx file as a package of parts (ISO/IEC 29500-2): its parts, their content types, and where relationships lead. */
+/** An .xlsx file as a package of parts (ISO/IEC 29500-2): its parts, their content types, and their relationships. */
 import { JSDOM } from "jsdom";
 import { strFromU8, unzipSync } from "fflate";
 
@@ -6,9 +6,9 @@ const { DOMParser } = new JSDOM("").window;
 
 export interface Relation {
   readonly id: string;
-  /** The last word of its type: "worksheet". */
+  /** The last word of the relationship's type: "worksheet". */
   readonly kind: string;
-  /** The path of the part that it leads to, or an address outside of the file. */
+  /** The path of the target part, or an address outside the file. */
   readonly target: string;
   readonly isExternal: boolean;
 }
@@ -19,7 +19,10 @@ export const attribute = (element: Element, name: string): string | undefined =>
 export const numberOf = (element: Element, name: string, otherwise = NaN): number =>
   Number(element.getAttribute(name) ?? otherwise);
 
-/** The elements of a name below `within`, in order, whatever their prefix. (jsdom's own lists are slow on a sheet of thousands.) */
+/**
+ * The elements with a name below `within`, in order, with any prefix. (jsdom's own lists are slow on a sheet of
+ * thousands of rows.)
+ */
 export function elements(within: Document | Element, name: string, found: Element[] = []): Element[] {
   for (let child = within.firstElementChild; child; child = child.nextElementSibling) {
     if (child.localName === name) found.push(child);
@@ -62,7 +65,7 @@ export class Package {
     return document;
   }
 
-  /** The content type of a part, of its own or of its ending. */
+  /** The content type of a part, from its own entry or its file ending. */
   typeOf(path: string): string | undefined {
     const root = this.xml("[Content_Types].xml").documentElement;
     const own = children(root, "Override").find((one) => attribute(one, "PartName") === `/${path}`);
@@ -71,7 +74,7 @@ export class Package {
     return (own ?? byEnding)?.getAttribute("ContentType") ?? undefined;
   }
 
-  /** The relationships of a part; those of the package for "". */
+  /** The relationships of a part; of the package for "". */
   relations(path: string): Relation[] {
     const known = this.#relations.get(path);
     if (known) return known;
@@ -152,7 +155,7 @@ export function areaOf(reference: string): Area | undefined {
 export const overlap = (a: Area, b: Area): boolean =>
   a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
 
-/** Pairs of areas that share a cell. Sorted by their tops, so that a sheet of thousands takes no time. */
+/** Pairs of areas that share a cell. The areas are sorted by their tops, so that a sheet of thousands is fast. */
 export function overlapping<T extends { readonly area: Area }>(all: readonly T[]): [T, T][] {
   const sorted = [...all].sort((a, b) => a.area.top - b.area.top);
   const pairs: [T, T][] = [];

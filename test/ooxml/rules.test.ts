@@ -1,4 +1,4 @@
-/** Each schema and each rule is broken once on purpose, and says so; a sound file is said nothing of. */
+/** Each schema and each rule is broken once on purpose, and complains; a sound file gets no complaint. */
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { complaintsOf, RULES, schemaComplaints } from "./complaints";
 import { Package } from "./package";
@@ -36,11 +36,11 @@ const [CHART, DRAWING] = ["xl/charts/clayledger3-1.xml", "xl/drawings/clayledger
 const [NOTES, BOXES, TABLE] = ["xl/comments3.xml", "xl/drawings/vmlDrawing3.vml", "xl/tables/table1.xml"];
 const long = (length: number): string => "x".repeat(length);
 
-test("a sound file is said nothing of", () => {
+test("a sound file gets no complaint", () => {
   expect(complaintsOf(zipSync(sound))).toEqual([]);
 });
 
-test("the schemas see a fault in each kind of part", () => {
+test("the schemas find a fault in each kind of part", () => {
   const faults: Record<string, Edit> = {
     [WORKBOOK]: edit(WORKBOOK, 'state="visible"', 'state="seen"'),
     [SMALL]: edit(SMALL, "<pageMargins", "<sheetPr/><pageMargins"),
@@ -54,27 +54,27 @@ test("the schemas see a fault in each kind of part", () => {
     [RELATIONS]: edit(RELATIONS, / Target="[^"]*"/, ""),
     [TYPES]: edit(TYPES, /ContentType="[^"]*"/, ""),
   };
-  // The types themselves are broken by hand: which schema a part has is read from them.
+  // The types themselves are broken by hand: the schema of a part is found from them.
   const { [TYPES]: types, ...parts } = faults;
   const said = [...schemaComplaints(broken(...Object.values(parts))), ...schemaComplaints(broken(types))];
   for (const path of Object.keys(faults))
     expect([path, said.some((one) => one.startsWith(`${path}: `))]).toEqual([path, true]);
 });
 
-test("what a reader may ignore is taken out before the schema looks, and nothing else", () => {
+test("what a reader may ignore is removed before the schema check, and nothing else", () => {
   const root = '<worksheet xmlns:a="urn:a" xmlns:mc="http://schemas.openxmlformats.org/markup-compatibility/2006"';
   const mark = (ignorable: string) => edit(SMALL, /<worksheet(?=[^>]*>)/, `${root}${ignorable} a:b="1"`);
   expect(schemaComplaints(broken(mark(' mc:Ignorable="a"')))).toEqual([]);
   expect(schemaComplaints(broken(mark(""))).length).toBeGreaterThan(0);
 });
 
-test("a part of a type without a schema is told", () => {
+test("a part of a type without a schema is listed", () => {
   expect(schemaComplaints(broken(edit(TYPES, "spreadsheetml.comments+xml", "spreadsheetml.other+xml")))).toEqual([
     expect.stringMatching(/for which there is no schema/),
   ]);
 });
 
-/** What each rule is broken by, and what it says then. */
+/** How each rule is broken, and its complaint. */
 const FAULTS: readonly (readonly [rule: string, ...cases: readonly (readonly [Edit, RegExp])[]])[] = [
   [
     "names of parts are plain, and differ by more than capitals",
@@ -293,7 +293,7 @@ const FAULTS: readonly (readonly [rule: string, ...cases: readonly (readonly [Ed
   ],
 ];
 
-/** Core properties, which the page writes none of. */
+/** Adds core properties, which the page does not write. */
 function withCore(inside: string): Edit {
   return (entries) => {
     entries["docProps/core.xml"] = strToU8(
@@ -307,12 +307,12 @@ function withCore(inside: string): Edit {
   };
 }
 
-test("no rule is there that was never broken", () => {
+test("every rule is broken at least once", () => {
   expect(FAULTS.map(([rule]) => rule).sort()).toEqual(Object.keys(RULES).sort());
 });
 
 describe.each(FAULTS.map(([rule, ...cases]) => ({ rule, cases })))("$rule", ({ rule, cases }) => {
-  test.each(cases.map(([fault, said]) => ({ fault, said })))("says $said", ({ fault, said }) => {
+  test.each(cases.map(([fault, said]) => ({ fault, said })))("complains $said", ({ fault, said }) => {
     expect(RULES[rule](broken())).toEqual([]);
     expect(RULES[rule](broken(fault)).join("\n")).toMatch(said);
   });

@@ -1,4 +1,4 @@
-/** A small workbook, saved as from the page, with one of everything that the rules look at. */
+/** A small workbook, saved as from the page, with one of everything that the rules examine. */
 import "../workbook/embedded/engine-in-node";
 import { EmbeddedPort, openXlsx, saveXlsx } from "../../src/workbook/embedded";
 import type { Box, CellPlan, SheetPlan } from "../../src/workbook/port";

@@ -1,8 +1,8 @@
 /**
- * Holds parts of .xlsx files against the schemas of ISO/IEC 29500 (xsd/, see its licence note). The validator is an ES
- * module, which jest cannot load, so this runs as its own process: a JSON array of { schema, text } comes in, an array of
- * arrays of complaints goes out. Before that, what a reader may ignore is taken out: the namespaces that the root lists as
- * mc:Ignorable, and xml:space.
+ * Checks parts of .xlsx files against the schemas of ISO/IEC 29500 (xsd/, see its licence note). The validator is an ES
+ * module, which jest cannot load, so this runs as its own process: its input is a JSON array of { schema, text }, its
+ * output an array of arrays of complaints. Before the check it removes what a reader may ignore: the namespaces that
+ * the root lists as mc:Ignorable, and xml:space.
  */
 import fs from "node:fs";
 import path from "node:path";

@@ -1,4 +1,4 @@
-/** A data sheet and its report in the embedded sheet's engine, with the project's own functions. */
+/** A data sheet and its report in the engine of the embedded sheet, with the functions of the project. */
 import "../workbook/embedded/engine-in-node";
 import { runChecks } from "../../src/checks";
 import { readRecord, RECORD_NAMES } from "../../src/record/record";
@@ -15,7 +15,7 @@ export async function emptyWorkbook(): Promise<EmbeddedPort> {
   return new EmbeddedPort(newWorkbook());
 }
 
-/** What a report of a sheet is made from. */
+/** The source of the report of a sheet. */
 export async function sourceOf(
   port: EmbeddedPort,
   sheet: string,
@@ -39,7 +39,7 @@ export async function sourceOf(
 
 export interface Reported {
   readonly port: EmbeddedPort;
-  /** The data sheet's name, and the report's. */
+  /** Name of the data sheet, and name of the report. */
   readonly sheet: string;
   readonly report: string;
   readonly plan: SheetPlan;
@@ -54,7 +54,7 @@ export async function reported(data: SheetPlan, more: Partial<ReportSource> = {}
   return { port, sheet, plan, missing, report: await port.insertSheet(plan) };
 }
 
-/** Every cell of the report, as it is shown: by "row,col", with what the cell holds. */
+/** Every cell of the report by "row,col": its shown value and its content. */
 export function cellsOf({
   port,
   report,

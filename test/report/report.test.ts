@@ -1,4 +1,7 @@
-/** The report of a data sheet: every required item shown or listed as missing, live, and whole in any case. */
+/**
+ * The report of a data sheet: every required item is shown or listed as missing, is live, and the report is always
+ * complete.
+ */
 import { blankSheet, demoSheet, fillSheet } from "../../src/datasheet";
 import { readRecord } from "../../src/record/record";
 import { REQUIRED } from "../../src/specification/required";
@@ -26,7 +29,7 @@ beforeAll(async () => {
   source = await sourceOf(port, sheet);
 });
 
-/** The source with cells changed as a person would, or names taken away. */
+/** The source with cells changed by a person, or names removed. */
 function changed(
   changes: Record<string, CellValue | readonly CellValue[]>,
   without: readonly string[] = [],
@@ -43,7 +46,7 @@ const texts = (plan: SheetPlan): string =>
     .filter((value) => typeof value === "string")
     .join(" ");
 
-/** What the demonstration lacks, so that every required cell holds something. */
+/** Values that the demonstration lacks, so that every required cell is filled. */
 const FILLED = {
   laboratory: "Invented laboratory",
   tested_by: "AB",
@@ -64,12 +67,15 @@ describe("the nineteen items", () => {
     ...ofSomeLoads.map((name) => [item, [name], false] as const),
   ]);
 
-  test("number 1 to 19, each with something to look for", () => {
+  test("have numbers 1 to 19, each with cells to look for", () => {
     expect(REQUIRED.map(({ item }) => item)).toEqual(Array.from({ length: 19 }, (_, i) => i + 1));
     expect(cases.length).toBeGreaterThan(45);
   });
 
-  /** Every cell of the table filled, every one blank, and none of their names there: three reports for all cases. */
+  /**
+   * With every cell of the table filled, with every cell blank, and with none of their names: three reports for all
+   * cases.
+   */
   const names = [...new Set(cases.flatMap(([, group]) => group))].filter((name) => name !== "load_stress");
   let made: Record<"filled" | "blank" | "without", ReturnType<typeof reportSheet> & { cells: DataCells }>;
 
@@ -93,29 +99,26 @@ describe("the nineteen items", () => {
     };
   });
 
-  test("nothing is missing where every cell is filled", () => expect(made.filled.missing).toEqual([]));
+  test("nothing is missing if every cell is filled", () => expect(made.filled.missing).toEqual([]));
 
-  test.each(cases)(
-    "item %i, %j: shown where it is, listed with its cell where it is not",
-    (item, group, isRequired) => {
-      const references = group.map((name) => made.filled.cells.at(name)!);
-      const isShown = onPages(made.filled.plan).some(({ formula }) =>
-        references.some((reference) => formula?.includes(reference)),
-      );
-      const said = group.map((name) => made.filled.cells.text(name)).filter((text) => text.length > 3);
-      expect(isShown || said.some((text) => texts(made.filled.plan).includes(text))).toBe(true);
-      if (group.includes("load_stress")) return;
+  test.each(cases)("item %i, %j: shown if it is there, otherwise listed with its cell", (item, group, isRequired) => {
+    const references = group.map((name) => made.filled.cells.at(name)!);
+    const isShown = onPages(made.filled.plan).some(({ formula }) =>
+      references.some((reference) => formula?.includes(reference)),
+    );
+    const said = group.map((name) => made.filled.cells.text(name)).filter((text) => text.length > 3);
+    expect(isShown || said.some((text) => texts(made.filled.plan).includes(text))).toBe(true);
+    if (group.includes("load_stress")) return;
 
-      const about = (report: ReturnType<typeof reportSheet>) =>
-        report.missing.filter((one) => one.item === item && english(one.sentence).includes(`(${group[0]})`));
-      expect(about(made.blank)).toEqual([expect.objectContaining({ isRequired })]);
-      for (const name of group)
-        expect(english(about(made.blank)[0].sentence)).toContain(`cell ${made.blank.cells.place(name)}`);
-      expect(texts(made.blank.plan)).toContain(english(about(made.blank)[0].sentence).split(",")[0]);
-      expect(about(made.without)).toEqual([expect.objectContaining({ isRequired })]);
-      expect(english(about(made.without)[0].sentence)).toContain("no cell of this name on the sheet");
-    },
-  );
+    const about = (report: ReturnType<typeof reportSheet>) =>
+      report.missing.filter((one) => one.item === item && english(one.sentence).includes(`(${group[0]})`));
+    expect(about(made.blank)).toEqual([expect.objectContaining({ isRequired })]);
+    for (const name of group)
+      expect(english(about(made.blank)[0].sentence)).toContain(`cell ${made.blank.cells.place(name)}`);
+    expect(texts(made.blank.plan)).toContain(english(about(made.blank)[0].sentence).split(",")[0]);
+    expect(about(made.without)).toEqual([expect.objectContaining({ isRequired })]);
+    expect(english(about(made.without)[0].sentence)).toContain("no cell of this name on the sheet");
+  });
 
   test("a sheet without a load says so, and lists the plots that cannot be drawn", () => {
     const { missing } = reportSheet(changed({ load_stress: Array(24).fill(""), ...noReadings() }));
@@ -128,12 +131,12 @@ describe("the nineteen items", () => {
     ).toMatch(/compression curve.*cv against stress.*time curves/s);
   });
 
-  test("duration: a load without readings is listed", () => {
+  test("a load without readings is listed as missing its duration", () => {
     const { missing } = reportSheet(changed({ readings_03: Array(2000).fill("") }));
     expect(missing.find(({ item, sentence }) => item === 11 && english(sentence).includes("load 3"))).toBeDefined();
   });
 
-  test("each load's time curve is plotted, the compression curve and cv too", () => {
+  test("the time curve of each load is plotted, and the compression curve and cv", () => {
     const { plan } = reportSheet(source);
     expect(plan.charts).toHaveLength(16 + 4);
     expect(
@@ -152,7 +155,7 @@ const noReadings = () =>
     ]),
   );
 
-describe("what a person said", () => {
+describe("entries of a person", () => {
   test("a long remark is printed in full, in lines that fit", () => {
     const long = Array.from({ length: 120 }, (_, i) => `word${i}`).join(" ");
     const { plan } = reportSheet(changed({ test_remarks: long }));
@@ -162,7 +165,7 @@ describe("what a person said", () => {
         expect([value, pointsOf(value, kind) <= roomFrom(col) + 40]).toEqual([value, true]);
   });
 
-  test("picks by hand stand with before, after, reason, who and when; a replaced one says so", () => {
+  test("picks by hand are listed with before, after, reason, who and when; a replaced one says so", () => {
     const { plan } = reportSheet(
       changed({
         pick_load: [3, 3],
@@ -181,7 +184,7 @@ describe("what a person said", () => {
     expect(text).toContain("515 was replaced by 516. Reason: read again. By CD, 2026-03-20 12:00.");
   });
 
-  test("checks that did not pass are printed with what was compared, and with their acknowledgement", () => {
+  test("checks that did not pass are printed with the numbers compared and with their acknowledgement", () => {
     const { plan } = reportSheet({ ...source, acknowledged: { Q63: say`seen by ${verbatim("EF")}` } });
     const open = source.answered.filter(({ answer }) => ["stop", "explain", "note"].includes(answer.status));
     expect(open.length).toBeGreaterThan(0);
@@ -189,7 +192,7 @@ describe("what a person said", () => {
     expect(texts(plan)).toContain("Acknowledged: seen by EF.");
   });
 
-  test("an assumed specific gravity is told of, twice", () => {
+  test("an assumed specific gravity is mentioned twice", () => {
     const { plan } = reportSheet(changed({ specific_gravity_basis: "assumed" }));
     expect(texts(plan)).toContain("ASSUMED: the specific gravity");
     const limit = plan.cells.find(
@@ -199,10 +202,10 @@ describe("what a person said", () => {
   });
 });
 
-describe("the two ways of a construction", () => {
+describe("the two procedures of a construction", () => {
   const printed = (given: ReportSource) => texts(reportSheet(given).plan);
 
-  test("both stand side by side for every load with readings, as the functions give them", () => {
+  test("both are listed side by side for every load with readings, with the results of the functions", () => {
     const { cells } = reportSheet(source).plan;
     const heading = cells.find(({ value }) => value === "t50 log")!;
     const first = cells.find(({ row, col, value }) => row > heading.row && col === 0 && value === 6)!;
@@ -218,14 +221,14 @@ describe("the two ways of a construction", () => {
     expect(printedBeside[1]).toBeCloseTo(t50("drawn"), 9);
   });
 
-  test("the methods name the way that counts, for the test and for a load", () => {
+  test("the methods name the procedure that counts, for the test and for a load", () => {
     expect(printed(source)).toContain("The constructions are made aided");
     expect(printed(changed({ time_procedure: "drawn" }))).toContain("The constructions of every load are drawn");
     const one = changed({ pick_load: [6], pick_of: ["procedure"], pick_after: ["drawn"] });
     expect(printed(one)).toContain("The constructions of load 6 are drawn");
   });
 
-  test("the methods say of which temperature the density of water is", () => {
+  test("the methods name the temperature of the water whose density is used", () => {
     expect(printed(source)).toContain("taken as 1.000 g/cm3");
     expect(printed(changed({ test_temperature: 22 }))).toContain(
       "The density of water is that at the temperature of the test",
@@ -241,7 +244,7 @@ test("a sheet's name is quoted, and an apostrophe doubled", () => {
   expect(formulas.some((formula) => formula.includes("'Bob's"))).toBe(false);
 });
 
-test("lines lose nothing of a text, however long its words", () => {
+test("lines keep the whole text, however long its words", () => {
   const text = `a ${"x".repeat(95)} bc ${"y".repeat(10)}`;
   const lines = wrapped(text, 40);
   expect(Math.max(...lines.map(({ length }) => length))).toBeLessThanOrEqual(40);
@@ -275,13 +278,13 @@ describe("in the workbook", () => {
     return cellsOf(made).find((cell) => cell.row === row && cell.col === col)!;
   };
 
-  test("no cell of its pages shows an error, and none is NaN", () => {
+  test("no cell of its pages shows an error or NaN", () => {
     const wrong = cellsOf(made).filter(({ col, text }) => col < COLUMNS && /^#|NaN|Infinity|^error$/.test(text));
     expect(wrong).toEqual([]);
     expect(at("report_state").text).toBe("The data sheet still says what it said when this report was made.");
   });
 
-  test("digits: e 0.001, strain 0.01 %, w 0.1 %, preconsolidation stress in two figures beside the full one", () => {
+  test("digits are e 0.001, strain 0.01 %, w 0.1 %, and the preconsolidation stress in two figures beside the full one", () => {
     const shown = cellsOf(made);
     const beside = (label: string): string => {
       const { row, col } = shown.find(({ text, col: at }) => at === 0 && text.startsWith(label))!;
@@ -300,7 +303,7 @@ describe("in the workbook", () => {
     expect(await port.sheetNames()).toEqual([...before, again]);
   });
 
-  test("a limit of error that is changed moves the interval of e0", async () => {
+  test("a changed limit of error changes the interval of e0", async () => {
     const half = () => Number(at("report_void_ratio_high").value) - Number(at("report_void_ratio_low").value);
     const before = half();
     await port.fillNames(made.report, { limit_gravity: [0.04] });
@@ -309,7 +312,7 @@ describe("in the workbook", () => {
     expect(half()).toBeCloseTo(before, 12);
   });
 
-  test("a reading that is changed changes the report, which says that it is out of date", async () => {
+  test("a changed reading changes the report, which says that it is out of date", async () => {
     const strains = () => port.readNames(made.report, ["report_strain"]);
     const before = await strains();
     const [readings] = [source.values.readings_06.map(([value]) => value)];
@@ -320,7 +323,7 @@ describe("in the workbook", () => {
   });
 });
 
-test("a blank sheet gives a report without an error, which lists nearly everything", async () => {
+test("a blank sheet gives a report without errors, which lists nearly everything as missing", async () => {
   const made = await reported(blankSheet("US"), { paper: "Letter" });
   expect(cellsOf(made).filter(({ col, text }) => col < COLUMNS && /^#|NaN|^error$/.test(text))).toEqual([]);
   expect(made.missing.filter(({ isRequired }) => isRequired).length).toBeGreaterThan(30);

@@ -1,7 +1,7 @@
 import { blankSheet, fillSheet } from "../../src/datasheet";
 import { calculate } from "../datasheet/sheet-in-engine";
 
-/** The remark of each row of a sheet with these stresses and no readings. */
+/** The remarks of the rows of a sheet with these stresses and no readings. */
 async function remarks(stresses: readonly (number | undefined)[]): Promise<string[]> {
   const sheet = await calculate(fillSheet(blankSheet("SI", { loads: 8 }), { load_stress: stresses }));
   expect(sheet.errors).toEqual([]);

@@ -1,4 +1,4 @@
-/** Picks by hand on the sheet: what they change, what they leave, what is said of them. */
+/** Picks by hand on the sheet: the cells that they change, the cells that they leave, and the remarks on them. */
 import { demoSheet, fillSheet } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
 import { HAND_TIMES } from "../../src/specification/load-table";
@@ -19,7 +19,7 @@ type Row = readonly (CellValue | undefined)[];
 const typed = (...rows: readonly Row[]) =>
   fillSheet(plan, Object.fromEntries(PICK_COLUMNS.map((name, col) => [name, rows.map((row) => row[col])])));
 
-/** What the formula of a load spills: from log_d0 to the end of the row. */
+/** The columns into which the formula of a load spills: from log_d0 to the end of the row. */
 const NAMES = LOAD_PARTS[2].columns.map(({ name }) => name);
 const CURVE = NAMES.slice(NAMES.indexOf("log_d0"));
 const row = (sheet: Calculated, load: number, names: readonly string[]) =>
@@ -30,7 +30,7 @@ beforeAll(async () => {
   blank = await calculate(plan);
 });
 
-test("without picks every load's time curve is that of its readings alone", () => {
+test("without picks the time curve of every load is that of its readings alone", () => {
   demoTest("SI").readings.forEach((readings, index) => {
     const alone = TIME_CURVE(
       HAND_TIMES.map((time) => [time]),
@@ -59,7 +59,7 @@ describe("picks of a load", () => {
     record = readRecord(await namedValues(filled));
   });
 
-  test("reach the constructions, cv, and strain and void ratio at d100", () => {
+  test("change the constructions, cv, and strain and void ratio at d100", () => {
     expect(sheet.errors).toEqual([]);
     const at = (name: string) => sheet.value(name, 5) as number;
     expect([at("log_d100"), at("root_d90")]).toEqual([d100, 2100]);
@@ -68,7 +68,7 @@ describe("picks of a load", () => {
     expect(at("load_method")).toBe("root time");
     expect(at("cv_chosen")).toBe(at("cv_root_time"));
     expect(at("cv_root_time")).not.toBeCloseTo(blank.value("cv_root_time", 5) as number, 3);
-    // d100 by root time, as the load's own construction: (reading - zero) x factor - deflection of the apparatus.
+    // d100 by root time, which the load picks: (reading - zero) x factor - deflection of the apparatus.
     const deformation = (at("root_d100") - 400) * 0.002 - at("apparatus_deflection");
     expect(at("deformation_d100")).toBeCloseTo(deformation, 9);
     expect(at("strain_d100")).toBeCloseTo(deformation / 25.4, 9);
@@ -76,12 +76,12 @@ describe("picks of a load", () => {
     expect(at("time_remark")).toMatch(/picked by hand: d100 = 2270/);
   });
 
-  test("leave every other load as it was, and automatic goes back", () => {
+  test('leave every other load unchanged, and "automatic" cancels them', () => {
     for (const load of [4, 5, 7]) expect(row(sheet, load, CURVE)).toEqual(row(blank, load, CURVE));
     expect(sheet.value("load_method", 4)).toBe("log time");
   });
 
-  test("are told row by row: which counts, and what is lacking", () => {
+  test("have a note in each row that says which counts, and what is missing", () => {
     expect([0, 1, 2, 3, 4, 5, 6].map((index) => sheet.value("pick_remark", index))).toEqual([
       "replaced further down",
       "used",
@@ -93,7 +93,7 @@ describe("picks of a load", () => {
     ]);
   });
 
-  test("stand in the record with what went before, and as values replaced by hand where they count", () => {
+  test("are in the record with the value before, and as replaced values if they count", () => {
     expect(record.faults).toEqual([]);
     expect(record.picks).toHaveLength(6);
     expect(record.picks[0]).toEqual({
@@ -114,7 +114,7 @@ describe("picks of a load", () => {
     expect(record.loads[5].words.load_method).toBe("root time");
   });
 
-  test("the answer is the same where blank cells come as 0", async () => {
+  test("give the same answer if blank cells arrive as 0", async () => {
     const filled = typed([6, "d100", "", d100], [7, "tail_from"], [undefined, "d0", "", 5], [8]);
     const [web, desktop] = [await calculate(filled, null), await calculate(filled, 0)];
     expect([...desktop.values]).toEqual([...web.values]);
@@ -126,7 +126,7 @@ describe("picks of a load", () => {
   });
 });
 
-test("what cannot be used is named by its row at the load it is of, and found by the check", async () => {
+test("a pick that cannot be used is named by its row in the remark of its load, and found by the check", async () => {
   const filled = typed(
     [6, "d0", "", "late", "r", "XY"],
     [7, "cv by", "", "logtime", "r", "XY"],

@@ -1,5 +1,5 @@
 /**
- * The study behind PROGRESS, run by hand; its table stands in DEVELOPERS.md:
+ * The study behind PROGRESS, which a person runs; its table is in DEVELOPERS.md:
  *
  *   npx tsx test/study/progress.ts [rule, "log time" if left out] [curves of each kind, 300 if left out] [part of a kind's name]
  *     [curves read until just before the end, 2000 if left out]
@@ -22,7 +22,7 @@ import { CUTS, justBefore, KINDS, standing, type Cut } from "../generators/stand
 
 const RULE = process.argv[2] === "root time" ? "root time" : "log time";
 const CURVES = Number(process.argv[3] ?? 300);
-/** The curves that are read until just before the end; the share of the true t100 that is. */
+/** The number of curves that are read until just before the end, and the share of the true t100 at which they end. */
 const NEAR_CURVES = Math.max(CURVES, Number(process.argv[5] ?? 2000));
 const ONLY = process.argv[4] ?? "";
 

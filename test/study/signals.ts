@@ -1,5 +1,5 @@
 /**
- * The study behind the limits of src/reduction/increment/signals.ts, run by hand:
+ * The study behind the limits of src/reduction/increment/signals.ts, which a person runs:
  *
  *   npx tsx test/study/signals.ts [curves of each scenario, 60 if left out]
  *
@@ -29,7 +29,7 @@ import { BY_HAND, degree, random, SCENARIOS, type TimeCurve } from "../generator
 import { say } from "../../src/reduction/message";
 
 const CURVES = Number(process.argv[2] ?? 60);
-/** Percent of cv beyond which an answer is bad. */
+/** An answer is bad if its cv is off by more percent than this. */
 const BAD = 15;
 
 /** A record that no limit refuses. */
@@ -48,7 +48,7 @@ const GOOD: Signals = {
 
 interface Case {
   readonly signals: Signals;
-  /** Percent of cv; infinite where the method gives none, or there is none to give. */
+  /** Error of cv in percent; infinite if the method gives none, or there is none to give. */
   readonly error: number;
 }
 
@@ -58,7 +58,7 @@ const METHODS: Readonly<Record<string, Limits>> = {
   fit: FIT_LIMITS,
 };
 
-/** Theory with creep on the hand schedule, 0.001 mm; one hardship each, of any size from none to hopeless. */
+/** Theory with creep on the hand schedule, dial of 0.001 mm; one hardship each, of any size from none to hopeless. */
 function swept(seed: number): Omit<TimeCurve, "exact" | "readAt"> {
   const r = random(seed * 15_485_863);
   const hardship = r.pick(["noise", "creep", "end", "first"]);
@@ -145,7 +145,7 @@ interface Curve {
   readonly readings: readonly number[];
 }
 
-/** The 5th, 50th and 95th of a hundred of misfit (percent of primary) and drift. */
+/** The 5th, 50th and 95th percentile of misfit (percent of primary) and drift. */
 function misfits(name: string, curves: readonly Curve[]) {
   const found = curves.flatMap(({ times, readings }) => {
     const cleaned = cleanReadings(times, readings);

@@ -28,7 +28,7 @@ const between = (row1: number, col1: number, row2: number, col2: number): Box =>
   cols: Math.abs(col2 - col1) + 1,
 });
 
-/** The box of an address of one area without its sheet; nothing where it is no address. */
+/** The box of an address of one area, without its sheet; undefined if it is not an address. */
 export function boxOf(address: string): Box | undefined {
   const one = ONE.exec(address);
   let box: Box | undefined;
@@ -69,7 +69,7 @@ export const quoted = (sheet: string): string =>
     ? sheet
     : `'${sheet.replaceAll("'", "''")}'`;
 
-/** A sheet's name as a reference spells it, without its quotes. */
+/** A sheet name without the quotes that a reference puts around it. */
 export const unquoted = (text: string): string =>
   text.startsWith("'") && text.endsWith("'") ? text.slice(1, -1).replaceAll("''", "'") : text;
 

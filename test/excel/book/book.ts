@@ -1,17 +1,17 @@
-/** What a workbook holds, as plain data: a copy of it is a picture to compare with later. */
+/** The content of a workbook as plain data: a copy of it is a picture for a later comparison. */
 import type { Box } from "./address";
 
 export type Value = string | number | boolean;
 
 export interface Cell {
-  /** What the cell shows; for a formula, its last result. */
+  /** The value that the cell shows; for a formula, its last result. */
   value: Value;
   formula?: string;
-  /** A constant text that looks like an error ("#N/A" in a cell formatted as text) is none. */
+  /** False for a constant text that looks like an error ("#N/A" in a cell of text format). */
   isError?: boolean;
-  /** Of a formula that spills: how far. */
+  /** Size of the spill of a formula that spills. */
   spill?: { readonly rows: number; readonly cols: number };
-  /** The corner of the spill that fills this cell. */
+  /** The first cell of the spill that fills this cell. */
   filledFrom?: readonly [row: number, col: number];
 }
 
@@ -39,7 +39,7 @@ export interface Series {
   name: string;
   x?: { readonly sheet: string; readonly box: Box };
   y?: { readonly sheet: string; readonly box: Box };
-  /** Excel put it there from the cells that it was given. */
+  /** True if Excel made it itself from the cells it was given. */
   isGuessed?: boolean;
   properties: Record<string, unknown>;
   points: Record<number, Record<string, unknown>>;
@@ -69,9 +69,9 @@ export interface Sheet {
   name: string;
   visibility: Visibility;
   readonly cells: Map<number, Cell>;
-  /** What was set of single cells' looks, by path ("format.font.bold", "numberFormat"). */
+  /** Looks set on single cells, by path ("format.font.bold", "numberFormat"). */
   readonly looks: Map<number, Record<string, unknown>>;
-  /** What was set of large areas at once; the last one counts, and a cell's own look before them. */
+  /** Looks set on large areas at once; the last one counts, and the look of a single cell comes before them. */
   readonly areaLooks: { readonly box: Box; readonly path: string; readonly value: unknown }[];
   names: NameOf[];
   rules: Rule[];
@@ -79,7 +79,7 @@ export interface Sheet {
   charts: Chart[];
   readonly notes: Map<number, Note>;
   merges: Box[];
-  /** Blocks of array formulas (Ctrl, Shift, Enter): no part of one can be changed. */
+  /** Blocks of array formulas (Ctrl, Shift, Enter): no part of a block can be changed. */
   arrays: Box[];
   /** In points. */
   readonly widths: Map<number, number>;
@@ -104,7 +104,7 @@ export interface Book {
   selection: Selection;
 }
 
-/** A cell's key in the maps of its sheet. */
+/** The key of a cell in the maps of its sheet. */
 export const keyOf = (row: number, col: number): number => row * 16_384 + col;
 export const placeOf = (key: number): [row: number, col: number] => [Math.floor(key / 16_384), key % 16_384];
 

@@ -1,17 +1,17 @@
-/** Writes into cells and reads out of them, and what stands in the way. */
+/** Writes into cells and reads from them, and refuses what Excel refuses. */
 import { accessDenied, invalidArgument, Refusal } from "../refusal";
 import { cellsOf, holds, inside, overlap, around, type Box } from "./address";
 import { keyOf, placeOf, type Cell, type Sheet, type Value } from "./book";
 import { entered } from "./entry";
 import { hasLocked, isLocked, lookOf } from "./looks";
 
-/** A write of looks, sizes or objects to a protected sheet, unless the protection allows it. */
+/** Refuses a change of looks, sizes or objects on a protected sheet, unless the protection allows it. */
 export function mayChange(sheet: Sheet, allowance: string): void {
   if (sheet.protection.on && sheet.protection.options[allowance] !== true)
     throw accessDenied(`The sheet "${sheet.name}" is protected, and ${allowance} is not set.`);
 }
 
-/** A write to a protected sheet that no option allows. */
+/** Refuses a change on a protected sheet that no option allows. */
 export function mustBeOpen(sheet: Sheet): void {
   if (sheet.protection.on) throw accessDenied(`The sheet "${sheet.name}" is protected.`);
 }
@@ -27,7 +27,7 @@ export function shapeCheck(array: unknown, box: Box, what: string): asserts arra
     );
 }
 
-/** Writes an array of entries over a box; null leaves a cell as it is. Nothing is written where one entry is refused. */
+/** Writes an array of entries over a box; null leaves a cell unchanged. Nothing is written if one entry is refused. */
 export function writeEntries(sheet: Sheet, box: Box, array: unknown, what: string): void {
   shapeCheck(array, box, what);
   const changes: [row: number, col: number, cell: Cell | undefined][] = [];
@@ -54,7 +54,7 @@ export function writeEntries(sheet: Sheet, box: Box, array: unknown, what: strin
   );
   for (const [row, col, cell] of changes) {
     const key = keyOf(row, col);
-    // A blank written into a spill leaves the spill alone.
+    // A blank written into a spill leaves the spill unchanged.
     if (!cell && sheet.cells.get(key)?.filledFrom) continue;
     if (cell) sheet.cells.set(key, cell);
     else sheet.cells.delete(key);
@@ -68,7 +68,7 @@ const grid = <T>(box: Box, one: (row: number, col: number) => T): T[][] =>
     Array.from({ length: box.cols }, (__, c) => one(box.row + r, box.col + c)),
   );
 
-/** Excel answers no array of more than five million cells. */
+/** Excel returns no array of more than five million cells. */
 const MOST_CELLS = 5_000_000;
 
 function mayRead(box: Box): void {
@@ -85,7 +85,7 @@ export function formulasOf(sheet: Sheet, box: Box): Value[][] {
   mayRead(box);
   return grid(box, (row, col) => {
     const cell = cellAt(sheet, row, col);
-    // A cell that a spill fills has no formula of its own: its value is given.
+    // A cell filled by a spill has no formula of its own: its value is returned.
     return cell?.formula ?? cell?.value ?? "";
   });
 }
@@ -95,7 +95,7 @@ export const looksOf = (sheet: Sheet, box: Box, path: string): unknown[][] => {
   return grid(box, (row, col) => lookOf(sheet, row, col, path));
 };
 
-/** The smallest box around the cells that hold something (or, unless only values count, that were formatted). */
+/** The smallest box around the cells with content (or, unless only values count, with a format). */
 export function usedBox(sheet: Sheet, within: Box, valuesOnly: boolean): Box | undefined {
   const keys = [...sheet.cells.keys(), ...(valuesOnly ? [] : [...sheet.looks.keys(), ...sheet.notes.keys()])];
   const boxes: Box[] = [];
@@ -123,7 +123,7 @@ export function merge(sheet: Sheet, box: Box): void {
   if (sheet.arrays.some((one) => overlap(one, box)))
     throw new Refusal("InvalidOperation", "Array formulas aren't valid in merged cells.");
   sheet.merges = [...sheet.merges.filter((one) => !holds(box, one)), box];
-  // Only the first cell keeps its content.
+  // Only the first cell of a merge keeps its content.
   for (const [row, col] of cellsOf(box)) if (row !== box.row || col !== box.col) sheet.cells.delete(keyOf(row, col));
 }
 

@@ -1,8 +1,8 @@
-/** What becomes of a value that is written into a cell: Excel reads texts as a person's typing, in en-US. */
+/** Turns a written value into a cell: Excel reads texts as if a person typed them, in en-US. */
 import { invalidArgument, Refusal } from "../refusal";
 import type { Cell, Value } from "./book";
 
-/** Characters of a cell's text, and of a formula (Excel specifications and limits). */
+/** The most characters of a cell's text, and of a formula (Excel specifications and limits). */
 export const LONGEST_TEXT = 32_767;
 export const LONGEST_FORMULA = 8_192;
 
@@ -27,13 +27,16 @@ const DATE = new RegExp(
 );
 const NUMBER = /^[+-]?[$]?(\d[\d,]*\.?\d*|\.\d+)(e[+-]?\d+)?%?$/i;
 
-/** A day number for a text that Excel reads as a date; which day does not matter here, that it is no text any more does. */
+/**
+ * A day number for a text that Excel reads as a date; it matters only that the text becomes a number, not which day it
+ * is.
+ */
 function dayOf(text: string): number {
   const day = Date.parse(`${text}${/\d{4}/.test(text) ? "" : " 2026"}`);
   return Number.isNaN(day) ? 46_000 : Math.round(day / 86_400_000) + 25_569;
 }
 
-/** The cell after an entry; nothing where the entry empties it. */
+/** The cell after an entry; undefined if the entry empties it. */
 export function entered(entry: unknown, format: string): Cell | undefined {
   if (entry === "" || entry === undefined) return undefined;
   if (typeof entry === "number" || typeof entry === "boolean") return { value: entry };
@@ -41,7 +44,7 @@ export function entered(entry: unknown, format: string): Cell | undefined {
   if (entry.length > LONGEST_TEXT && !entry.startsWith("="))
     throw invalidArgument(`A cell takes at most ${LONGEST_TEXT} characters, not ${entry.length}.`);
   if (entry.startsWith("'")) return { value: entry.slice(1) };
-  // A cell formatted as text keeps what is written into it, a formula too.
+  // A cell of text format keeps an entry as text, a formula too.
   if (format === "@") return { value: entry };
   if (entry.startsWith("=") && entry.length > 1) return { value: 0, formula: wellFormed(entry) };
   if (/^[+-](?=[A-Za-z(])/.test(entry)) return { value: 0, formula: wellFormed(`=${entry}`) };
@@ -61,7 +64,7 @@ function read(text: string): { value: Value; isError?: boolean } {
   return { value: text };
 }
 
-/** A formula as Excel stores it; one that it does not accept is refused. */
+/** A formula as Excel stores it; refuses a formula that Excel does not accept. */
 export function wellFormed(formula: string): string {
   if (formula.length > LONGEST_FORMULA)
     throw new Refusal(
@@ -75,7 +78,7 @@ export function wellFormed(formula: string): string {
 
 function syntaxFault(formula: string): string | undefined {
   if ((formula.match(/"/g) ?? []).length % 2) return "a text does not end";
-  // Texts and quoted sheets' names may hold anything.
+  // Texts and quoted sheet names may hold anything.
   const bare = formula.replace(/"(?:[^"]|"")*"/g, '""').replace(/'(?:[^']|'')*'(?=!)/g, "s");
   if (bare.includes("'")) return "a sheet's name does not end";
   const depth: string[] = [];
@@ -96,7 +99,7 @@ function syntaxFault(formula: string): string | undefined {
 
 const LETTERS_OF_FORMATS = /[^0#?.,%/Ee+\-$():;*@_ yYmMdDhHsSaApPgGbB\u00A0€£¥'<>=!^&{}~]/;
 
-/** A number format in en-US that Excel does not know is refused. */
+/** Refuses a number format in en-US that Excel does not know. */
 export function checkedFormat(format: unknown): string {
   if (typeof format !== "string") throw invalidArgument(`A number format is a text, not ${JSON.stringify(format)}.`);
   if (format === "") return "General";
@@ -105,7 +108,7 @@ export function checkedFormat(format: unknown): string {
   const bare = format.replace(/"[^"]*"|\\.|_.|\*.|\[[^\]]*\]|General/gi, "").replace(/AM\/PM|A\/P/gi, "");
   if (/["[\]]/.test(bare) || LETTERS_OF_FORMATS.test(bare))
     throw invalidArgument(`Excel does not know the number format ${format}.`);
-  // Digits and parts of a date do not go together, but for fractions of a second.
+  // Digits cannot be combined with parts of a date, except fractions of a second.
   if (bare.split(";").some((part) => /[0#?]/.test(part.replace(/s\.0+/g, "")) && /[ymdhs]/i.test(part)))
     throw invalidArgument(`Excel does not know the number format ${format}.`);
   return format;

@@ -1,11 +1,12 @@
 /**
- * What formulas show. The stand-in is no spreadsheet: a test gives an evaluator, or each formula shows 0. What Excel does
- * around custom functions is here: #NAME? while the add-in is not loaded, #BUSY! for a while, spills and #SPILL!.
+ * The values of formulas. The stand-in is not a spreadsheet: a test gives an evaluator, or each formula shows 0. The
+ * behaviour of Excel around custom functions is modelled here: #NAME? while the add-in is not loaded, #BUSY! for a
+ * while, spills and #SPILL!.
  */
 import { keyOf, placeOf, type Book, type Cell, type Sheet, type Value } from "./book";
 import { inside } from "./address";
 
-/** Gives what a formula shows; rows of values spill. Nothing leaves the formula at 0. */
+/** Returns the value of a formula; rows of values spill. Undefined leaves the formula at 0. */
 export type Evaluator = (
   formula: string,
   at: { readonly sheet: string; readonly row: number; readonly col: number },
@@ -13,9 +14,9 @@ export type Evaluator = (
 
 export interface Evaluation {
   evaluator: Evaluator;
-  /** The add-in is not loaded: its functions show #NAME?. */
+  /** True while the add-in is not loaded: its functions show #NAME?. */
   isAddInLate: boolean;
-  /** For so many batches more, the add-in's functions show #BUSY!. */
+  /** For this many more batches the functions of the add-in show #BUSY!. */
   busyFor: number;
 }
 
@@ -75,6 +76,6 @@ function shownBy(
   return evaluation.evaluator(formula, at) ?? 0;
 }
 
-/** The text that an IFERROR around a whole formula gives in place of an error. */
+/** The text that an IFERROR around a whole formula shows in place of an error. */
 const fallback = (formula: string): string | undefined =>
   /,\s*"((?:[^"]|"")*)"\s*\)$/.exec(formula)?.[1].replaceAll('""', '"');

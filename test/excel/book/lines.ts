@@ -1,4 +1,4 @@
-/** Whole rows or columns, or blocks of cells, put in and taken out: everything behind them moves. */
+/** Inserts and deletes whole rows or columns, or blocks of cells: everything after them moves. */
 import { accessDenied, Refusal } from "../refusal";
 import { COLS, ROWS, type Box } from "./address";
 import { keyOf, placeOf, type Book, type Sheet } from "./book";
@@ -20,14 +20,14 @@ export function deleteCells(book: Book, sheet: Sheet, box: Box, way: Way): void 
   const isWhole = box.cols === COLS || box.rows === ROWS;
   if (sheet.protection.on) {
     const allowed = isWhole && sheet.protection.options[box.cols === COLS ? "allowDeleteRows" : "allowDeleteColumns"];
-    // Excel lets a row of a protected sheet go only if each of its cells is unlocked.
+    // Excel deletes a row of a protected sheet only if all its cells are unlocked.
     if (!allowed || hasLocked(sheet, box))
       throw accessDenied(`The sheet "${sheet.name}" is protected, and cells to be deleted are locked.`);
   }
   shift(book, sheet, box, way === "Up" ? "rows" : "cols", -1);
 }
 
-/** Moves what stands behind the box by its height or width; what stands in it goes when cells are deleted. */
+/** Moves everything after the box by its height or width; deleting removes the content of the box. */
 function shift(book: Book, sheet: Sheet, box: Box, along: "rows" | "cols", sign: 1 | -1): void {
   if (along === "cols") throw new Refusal("NotImplemented", "The stand-in moves rows only.");
   const { row: top, rows: count, col, cols } = box;

@@ -1,4 +1,4 @@
-/** How cells look: fonts, fills, borders, alignment, number formats, and whether they are locked. */
+/** The looks of cells: fonts, fills, borders, alignment, number formats, and whether they are locked. */
 import { inside, cellsOf, type Box } from "./address";
 import { keyOf, placeOf, type Sheet } from "./book";
 
@@ -23,7 +23,7 @@ const DEFAULTS: Readonly<Record<string, unknown>> = {
   "format.readingOrder": "Context",
 };
 
-/** Above so many cells a look is kept for the whole area, not cell by cell. */
+/** Above this many cells a look is stored for the whole area, not cell by cell. */
 const LARGE = 5_000;
 
 export function lookOf(sheet: Sheet, row: number, col: number, path: string): unknown {
@@ -48,14 +48,14 @@ export function setLook(sheet: Sheet, box: Box, path: string, value: unknown): v
   sheet.areaLooks.push({ box, path, value });
 }
 
-/** The look that all cells of a box share; null where they differ, as Excel gives it. */
+/** The look that all cells of a box share; null if they differ, as in Excel. */
 export function sharedLook(sheet: Sheet, box: Box, path: string): unknown {
   const first = lookOf(sheet, box.row, box.col, path);
   for (const at of sampled(sheet, box)) if (lookOf(sheet, ...at, path) !== first) return null;
   return first ?? null;
 }
 
-/** All cells of a small box; of a large one, its corners and the cells that have a look of their own. */
+/** All cells of a small box; of a large one, its corners and the cells with a look of their own. */
 function* sampled(sheet: Sheet, box: Box): Generator<[row: number, col: number]> {
   if (box.rows * box.cols <= LARGE) return yield* cellsOf(box);
   yield [box.row, box.col];

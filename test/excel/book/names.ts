@@ -1,4 +1,4 @@
-/** Names of both scopes: what they may be called, and what they lead to. */
+/** Names of sheets and of the workbook: valid names, and the cells they lead to. */
 import { invalidArgument, Refusal } from "../refusal";
 import { addressOf, boxOf, columnOf, quoted, unquoted, COLS, ROWS, type Box } from "./address";
 import { same, sheetById, sheetByName, type Book, type NameOf, type Refers } from "./book";
@@ -24,11 +24,11 @@ export function checkFree(names: readonly NameOf[], name: string): void {
 const REFERENCE =
   /^(?:('(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?(\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?|\$?[A-Z]{1,3}:\$?[A-Z]{1,3}|\$?\d+:\$?\d+)$/iu;
 
-/** Cuts at commas outside quotes and brackets. */
+/** Splits at commas outside quotes and brackets. */
 export const parts = (text: string): string[] =>
   text.match(/(?:'(?:[^']|'')*'|"(?:[^"]|"")*"|\([^()]*\)|[^,'"])+/g) ?? [];
 
-/** What a formula of a name ("=Sheet1!$A$1", "=5") leads to. */
+/** The target of the formula of a name ("=Sheet1!$A$1", "=5"). */
 export function refersTo(book: Book, formula: string, home?: string): Refers {
   const text = formula.replace(/^=/, "");
   if (/#REF!/.test(text)) return { kind: "lost" };
@@ -44,7 +44,7 @@ export function refersTo(book: Book, formula: string, home?: string): Refers {
   return { kind: "cells", areas };
 }
 
-/** The formula of a name as Excel gives it: "=Sheet1!$A$1:$B$2". */
+/** The formula of a name as Excel returns it: "=Sheet1!$A$1:$B$2". */
 export function formulaOf(book: Book, { refers }: NameOf): string {
   if (refers.kind === "lost") return "=#REF!";
   if (refers.kind === "formula") return refers.formula;
@@ -56,7 +56,7 @@ export function formulaOf(book: Book, { refers }: NameOf): string {
     .join(",")}`;
 }
 
-/** "Range", "Error", "Double", "String", "Boolean" or "Array", as Excel names what a name holds. */
+/** The type of a name in Excel: "Range", "Error", "Double", "String", "Boolean" or "Array". */
 export function typeOf(book: Book, name: NameOf): string {
   const { refers } = name;
   if (refers.kind === "lost") return "Error";
@@ -68,7 +68,7 @@ export function typeOf(book: Book, name: NameOf): string {
   return /^[+-]?\d+$/.test(text) ? "Integer" : "Double";
 }
 
-/** Names that led to cells of a sheet that goes lead nowhere from then on. */
+/** Names that led to cells of a deleted sheet lead nowhere afterwards. */
 export function loseSheet(book: Book, id: string): void {
   for (const name of [...book.names, ...book.sheets.flatMap(({ names }) => names)])
     if (name.refers.kind === "cells" && name.refers.areas.some(({ sheet }) => sheet === id))

@@ -1,4 +1,4 @@
-/** What a protected sheet allows beside writing into unlocked cells. */
+/** The actions that a protected sheet allows besides writing into unlocked cells. */
 const OPTIONS = [
   "allowAutoFilter",
   "allowDeleteColumns",
@@ -15,7 +15,7 @@ const OPTIONS = [
   "allowSort",
 ];
 
-/** All options of a protection: those not given are off. */
+/** All options of a protection: options that were not given are off. */
 export const allOptions = (given: Readonly<Record<string, unknown>>): Record<string, unknown> => ({
   ...Object.fromEntries(OPTIONS.map((option) => [option, false])),
   selectionMode: "Normal",

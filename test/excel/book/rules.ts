@@ -1,4 +1,4 @@
-/** Data validation: what a rule and its messages may hold, and which rule covers a cell. */
+/** Data validation: the limits of a rule and its messages, and the rule that covers a cell. */
 import { invalidArgument } from "../refusal";
 import { inside, overlap, type Box } from "./address";
 import type { Rule, Sheet } from "./book";
@@ -38,7 +38,7 @@ function checkList({ source }: Options): void {
     throw invalidArgument(`A typed list takes at most ${LIMITS.list} characters, not ${source.length}.`);
 }
 
-/** A bound as a number, where it is no formula. */
+/** A bound as a number, if it is not a formula. */
 function boundOf(kind: string, bound: unknown): number | undefined {
   if (typeof bound === "string" && bound.startsWith("=")) return undefined;
   if (kind === "date") {
@@ -74,7 +74,7 @@ function checkLength(what: string, text: unknown, most: number): void {
     throw invalidArgument(`The ${what} of a rule takes at most ${most} characters, not ${text.length}.`);
 }
 
-/** What is left of a box when another is cut out of it. */
+/** The parts of a box that are left when another box is cut out of it. */
 function without(box: Box, cut: Box): Box[] {
   if (!overlap(box, cut)) return [box];
   const bottom = box.row + box.rows;
@@ -94,7 +94,7 @@ function without(box: Box, cut: Box): Box[] {
 export const ruleAt = (sheet: Sheet, row: number, col: number): Rule | undefined =>
   sheet.rules.find(({ box }) => inside(box, row, col));
 
-/** Changes the rule of all cells of a box. Each cell has one rule at most: others are cut. */
+/** Changes the rule of all cells of a box. Each cell has at most one rule: other rules are cut. */
 export function setRule(sheet: Sheet, box: Box, change: Partial<Rule>): void {
   const before = ruleAt(sheet, box.row, box.col) ?? { box };
   sheet.rules = sheet.rules.flatMap((one) => without(one.box, box).map((rest) => ({ ...one, box: rest })));
@@ -105,7 +105,7 @@ export function clearRules(sheet: Sheet, box: Box): void {
   sheet.rules = sheet.rules.flatMap((one) => without(one.box, box).map((rest) => ({ ...one, box: rest })));
 }
 
-/** Whether a rule of numbers or dates lets an entry in, as Excel compares it (dates by their day numbers). */
+/** Whether a rule of numbers or dates accepts an entry, as Excel compares it (dates by their day numbers). */
 export function admits(rule: Options, entry: number): boolean {
   const options = (rule.decimal ?? rule.wholeNumber ?? rule.date) as Options | undefined;
   if (!options) throw new Error(`no rule of numbers or dates: ${JSON.stringify(rule)}`);

@@ -1,9 +1,9 @@
-/** Sheets: what they may be called, and how they come and go. */
+/** Adds, renames, moves and deletes sheets, by the rules of Excel. */
 import { accessDenied, invalidArgument, Refusal } from "../refusal";
 import { newSheet, same, sheetByName, type Book, type Sheet } from "./book";
 import { loseSheet } from "./names";
 
-/** Characters of a sheet's name (Excel specifications and limits). */
+/** The most characters of a sheet name (Excel specifications and limits). */
 const LONGEST_NAME = 31;
 
 export function checkSheetName(book: Book, name: string, itself?: Sheet): void {

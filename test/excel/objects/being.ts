@@ -1,6 +1,7 @@
 /**
- * What answers an object of the object model. A class here has getters, setters and methods of the same names as the
- * typings' class; what the typings have and a class here has not, the stand-in does not know yet, and says so.
+ * The base classes of the objects that answer the object model. A class here has getters, setters and methods with the
+ * names of the class in the typings. For a member that the typings have and the class lacks, the stand-in says that it
+ * is not modelled yet.
  */
 import type { Book } from "../book/book";
 import type { Evaluation } from "../book/evaluation";
@@ -14,12 +15,12 @@ export interface Host {
   readonly evaluation: Evaluation;
   readonly platform: Platform;
   readonly locale: string;
-  /** What a test can turn on that has no place in the workbook. */
+  /** Conditions that a test can set and that are not part of the workbook. */
   readonly switches: Switches;
   newId(prefix: string): string;
-  /** Formulas will show anew before anything is read. */
+  /** Formulas are calculated again before anything is read. */
   recalculate(): void;
-  /** Something of the workbook happened that a listener may hear. */
+  /** Reports an event of the workbook that a listener may hear. */
   raise(event: HostEvent): void;
 }
 
@@ -29,7 +30,7 @@ export type HostEvent = SheetEvent | "selection";
 export interface Switches {
   /** A machine without a printer refuses page set-up. */
   hasNoPrinter: boolean;
-  /** A print area is refused above 255 characters, as in VBA; whether the API does so is not documented. */
+  /** Print areas above 255 characters are refused, as in VBA; whether the API refuses them is not documented. */
   limitsPrintArea: boolean;
 }
 
@@ -74,14 +75,14 @@ export abstract class Collection<T extends Being> extends Being {
 export type Check = (bag: Bag, value: unknown) => void;
 export type Method = (bag: Bag, ...args: unknown[]) => unknown;
 
-/** Rules of the bags of one part of the object model, by "Class.member". */
+/** Rules for the bags of one part of the object model, by "Class.member". */
 export interface BagRules {
   readonly checks?: Readonly<Record<string, Check>>;
   readonly methods?: Readonly<Record<string, Method>>;
   readonly defaults?: Readonly<Record<string, unknown>>;
 }
 
-/** An object that only holds what is set of it; the objects that hang on it are bags too. */
+/** An object that only stores what is set on it; the objects below it are bags too. */
 export class Bag extends Being {
   constructor(
     host: Host,
@@ -89,7 +90,7 @@ export class Bag extends Being {
     readonly held: Record<string, unknown>,
     readonly path: string,
     readonly rules: BagRules,
-    /** Asked before each change: a protected sheet refuses it. */
+    /** Called before each change: a protected sheet refuses it. */
     readonly mayChange: () => void,
   ) {
     super(host);
@@ -124,7 +125,7 @@ export class Bag extends Being {
   }
 }
 
-/** The class that a member leads to, if it leads to one. */
+/** The class that a member leads to, if there is one. */
 export function classOf(kind: Kind): string | undefined {
   if (kind.is === "named") return isClass(kind.name) ? kind.name : undefined;
   return kind.is === "either" ? kind.of.map(classOf).find(Boolean) : undefined;

@@ -72,7 +72,7 @@ const RULES: BagRules = {
       bag.mayChange();
       bag.put("color", "");
       bag.put("lineStyle", "None");
-      // Clearing the line of a series may take the borders of its markers too (not documented): here it does.
+      // Clearing the line of a series may clear the borders of its markers too (not documented): here it does.
       if (bag.path === "format.line.") bag.held.markerForegroundColor = "";
     },
   },
@@ -117,7 +117,10 @@ export class ChartCollection extends Collection<Chart> {
   }
 }
 
-/** Excel guesses series from the cells: of a scatter chart the first of several columns holds x; blank cells give one series too. */
+/**
+ * Excel guesses series from the cells: in a scatter chart the first of several columns holds x; blank cells also give
+ * one series.
+ */
 function guessed({ sheet, box }: Range, type: string, seriesBy: string | null): HeldSeries[] {
   const byColumns = seriesBy === "Columns" || (seriesBy !== "Rows" && box.rows >= box.cols);
   const lines: Box[] = byColumns

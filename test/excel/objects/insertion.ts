@@ -1,4 +1,4 @@
-/** Sheets of a file (.xlsx), inserted: read by exceljs, which is not ours. */
+/** Inserts the sheets of an .xlsx file, read by exceljs, which this project did not make. */
 import { unzipSync } from "fflate";
 import { boxOf } from "../book/address";
 import { keyOf, newSheet, sheetByName, type Sheet } from "../book/book";
@@ -9,7 +9,7 @@ import { chartsOfSheets } from "../file-charts";
 import { invalidArgument, notFound, Refusal } from "../refusal";
 import type { Host } from "./being";
 
-/** What Excel on the web cannot take in from a file. */
+/** Parts of a file that Excel on the web cannot insert. */
 const NOT_ON_THE_WEB = /^xl\/(charts|comments|threadedComments|drawings\/vmlDrawing)/;
 
 export async function insertFile(host: Host, base64: string, options: Record<string, unknown>): Promise<string[]> {

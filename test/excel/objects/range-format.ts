@@ -1,4 +1,4 @@
-/** The format of cells: what is set of it is checked first, then kept for each cell. */
+/** The format of cells: settings are checked first, then stored for each cell. */
 import type { Box } from "../book/address";
 import type { Sheet } from "../book/book";
 import { mayChange, mustBeOpen } from "../book/cells";
@@ -76,7 +76,7 @@ export class RangeFormat extends Being {
     return () => this.boxes.forEach((box) => setLook(this.sheet, box, `format.${member}`, value));
   }
 
-  /** What a nested record of properties changes, checked but not yet done. */
+  /** The changes of a nested record of properties, checked but not yet made. */
   changes(properties: Record<string, unknown>): (() => void)[] {
     return Object.entries(properties).flatMap(([key, value]) => {
       if (value === null || value === undefined) return [];
@@ -128,7 +128,7 @@ class Part extends Being {
     this.change(member, value)();
   }
   change(member: string, value: unknown): () => void {
-    // Locks cannot be changed while the sheet is protected, formats may be.
+    // While the sheet is protected, locks cannot be changed, but formats may be.
     if (this.className === "FormatProtection") mustBeOpen(this.sheet);
     else mayChange(this.sheet, "allowFormatCells");
     if (!memberOf(this.className, member)) throw new NotModelled(`${this.className}.${member}`);
@@ -180,7 +180,7 @@ class Borders extends Collection<Border> {
   }
 }
 
-/** The cells of a box that one of its edges belongs to. */
+/** The cells of a box along one of its edges. */
 function alongEdge({ row, col, rows, cols }: Box, edge: string): Box {
   switch (edge) {
     case "EdgeTop":

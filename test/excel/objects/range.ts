@@ -122,7 +122,7 @@ export class Range extends Being {
   set formulas(array: unknown) {
     this.enter(array, "formulas");
   }
-  /** In the user's language: arguments stand apart by ";" and decimals by "," where the locale has it so. */
+  /** In the language of the user: some locales separate arguments by ";" and decimals by ",". */
   get formulasLocal(): unknown {
     const isEnglish = this.host.locale.startsWith("en");
     return formulasOf(this.sheet, this.box).map((row) =>
@@ -302,7 +302,7 @@ export class Range extends Being {
   }
   setCellProperties(array: unknown): void {
     shapeCheck(array, this.box, "setCellProperties");
-    // All are checked before the first is set.
+    // All changes are checked before the first is made.
     const changes = array.flatMap((row, r) =>
       row.flatMap((properties, c) => {
         const cell = this.getCell(r, c);
@@ -357,7 +357,7 @@ export class Range extends Being {
     this.host.recalculate();
     this.host.raise("calculated");
   }
-  /** What this range has of a look that its cells share; null where they differ. */
+  /** A look that all cells of the range share; null if they differ. */
   shared(path: string): unknown {
     return sharedLook(this.sheet, this.box, path);
   }

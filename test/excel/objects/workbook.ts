@@ -30,7 +30,7 @@ export class Workbook extends Being {
     return new Application(this.host);
   }
 
-  /** The areas that are selected; a chart or nothing is refused. */
+  /** The selected areas; refuses if a chart or nothing is selected. */
   private selected(): { sheet: Sheet; boxes: RangeAreas["boxes"] } {
     const { selection } = this.host.book;
     if (selection.kind !== "cells") throw invalidSelection();

@@ -1,4 +1,4 @@
-/** Sheets, and what hangs on one. */
+/** Sheets, and the objects of a sheet. */
 import { boxOf, COLS, onGrid, ROWS } from "../book/address";
 import { same, sheetById, type Sheet, type Visibility } from "../book/book";
 import { usedBox } from "../book/cells";
@@ -216,7 +216,7 @@ class FreezePanes extends Being {
   }
 }
 
-/** Page breaks before rows or columns, put in by hand. */
+/** Page breaks before rows or columns, inserted by hand. */
 class PageBreaks extends Collection<PageBreak> {
   get className(): string {
     return "PageBreakCollection";

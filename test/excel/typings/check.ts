@@ -1,4 +1,6 @@
-/** Holds what is sent to Excel against the typings: kinds of values, words, keys of nested options, numbers of arguments. */
+/**
+ * Checks data sent to Excel against the typings: kinds of values, words, keys of nested options, numbers of arguments.
+ */
 import { excelTypings, memberOf, shapeOf } from "./index";
 import type { Call, Kind, Member, Parameter, Requirement } from "./table";
 
@@ -10,7 +12,7 @@ export class ObjectArgument {
   ) {}
 }
 
-/** What is wrong with a value, in words; nothing where it is right. `needs` gathers the requirement sets of nested keys. */
+/** The fault of a value, in words; undefined if it is right. `needs` collects the requirement sets of nested keys. */
 export function faultOf(value: unknown, kind: Kind, at: string, needs: Requirement[] = []): string | undefined {
   switch (kind.is) {
     case "any":
@@ -96,7 +98,7 @@ function faultOfKeys(
   return missing && `${at} lacks "${missing}"`;
 }
 
-/** Arguments of a call against the ways to call it; those left out at the end arrive as null. */
+/** Checks the arguments of a call against its signatures; arguments omitted at the end arrive as null. */
 export function faultOfCall(
   args: readonly unknown[],
   calls: readonly Call[],

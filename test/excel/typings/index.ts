@@ -1,13 +1,13 @@
 /**
- * The typings, read once for each version of `@types/office-js`: what was read is kept in node_modules/.cache, because
- * the parser takes a second for the file and every test file would wait for it.
+ * The typings, read once for each version of `@types/office-js`: the result is kept in node_modules/.cache, because the
+ * parser needs a second for the file and every test file would wait for it.
  */
 import fs from "fs";
 import path from "path";
 import { readTypings } from "./read";
 import type { Member, Shape, Typings } from "./table";
 
-/** To be raised with every change of what is read. */
+/** Must be raised whenever the form of the result changes. */
 const FORM = 1;
 
 function load(): Typings {
@@ -18,7 +18,7 @@ function load(): Typings {
   if (fs.existsSync(kept)) return JSON.parse(fs.readFileSync(kept, "utf8"));
   const read = readTypings(fs.readFileSync(path.join(home, "index.d.ts"), "utf8"));
   fs.mkdirSync(folder, { recursive: true });
-  // Written beside and moved, so that two workers do not read half a file.
+  // Written to another file and then renamed, so that no worker reads half a file.
   const beside = `${kept}.${process.pid}`;
   fs.writeFileSync(beside, JSON.stringify(read));
   fs.renameSync(beside, kept);
@@ -35,7 +35,7 @@ export function shapeOf(name: string): Shape {
   return shape;
 }
 
-/** A member of a class or interface, its own or of what it extends. */
+/** A member of a class or interface, its own or inherited. */
 export function memberOf(name: string, member: string): Member | undefined {
   const shape = excelTypings().shapes[name];
   if (!shape) return undefined;

@@ -4,7 +4,9 @@ import type { Call, Kind, Member, Requirement, Shape, Typings } from "./table";
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 
-/** The text of the typings cut to the namespace Excel: the parser then has a third of the file to read. */
+/**
+ * The text of the typings without everything outside the namespace Excel: the parser then reads a third of the file.
+ */
 export function excelPart(text: string): string {
   const start = text.indexOf("\ndeclare namespace Excel {");
   const end = text.indexOf("\n}\n", start);
@@ -41,7 +43,7 @@ function addShape(
   const bases = (node.heritageClauses ?? []).flatMap(({ types }) =>
     types.map(({ expression }) => expression.getText(source).split(".").at(-1)!),
   );
-  // An interface may be declared in parts.
+  // An interface may be declared in several parts.
   const before = shapes[node.name!.text];
   shapes[node.name!.text] = {
     isClass: ts.isClassDeclaration(node),

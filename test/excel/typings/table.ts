@@ -1,4 +1,4 @@
-/** What the typings of Office.js say of the namespace Excel, as plain data. */
+/** The namespace Excel of the Office.js typings, as plain data. */
 
 export type Kind =
   | { readonly is: "string" | "number" | "boolean" | "any" | "void" }
@@ -28,14 +28,14 @@ export interface Call {
 }
 
 export interface Member {
-  /** Of a property. */
+  /** The kind of a property. */
   readonly kind?: Kind;
-  /** Of a method: each way to call it. */
+  /** The signatures of a method. */
   readonly calls?: readonly Call[];
   readonly isReadonly: boolean;
   readonly isOptional: boolean;
   readonly needs?: Requirement;
-  /** The comment says that Excel on the web does not have it. */
+  /** True if the comment says that Excel on the web does not have it. */
   readonly isNotOnTheWeb: boolean;
 }
 
@@ -48,6 +48,6 @@ export interface Shape {
 
 export interface Typings {
   readonly shapes: Readonly<Record<string, Shape>>;
-  /** Enumerations by their words, and other names for kinds. */
+  /** Enumerations by their words, and aliases of kinds. */
   readonly kinds: Readonly<Record<string, Kind>>;
 }

@@ -1,10 +1,10 @@
-/** Where a reader finds something else than the file has, in words; nothing where all is the same. */
+/** Differences between a reader's result and the file, in words; empty if there are none. */
 import type { Cell, Contents, StoredContents, Value } from "./contents";
 import type { OfficeContents } from "./libreoffice-reader";
 
 type Same<T> = (found: T | undefined, wanted: T | undefined) => boolean;
 
-/** Addresses with what one reader and the other find there, where they do not agree. */
+/** Addresses at which two readers differ, with both values. */
 function differences<T>(
   what: string,
   found: ReadonlyMap<string, T>,
@@ -18,7 +18,7 @@ function differences<T>(
     );
 }
 
-/** What only one of two lists has. */
+/** Items that only one of two lists has. */
 const unlike = (what: string, found: Iterable<string>, wanted: Iterable<string>): string[] => {
   const [a, b] = [found, wanted].map((list) => new Set(list));
   return [
@@ -27,11 +27,11 @@ const unlike = (what: string, found: Iterable<string>, wanted: Iterable<string>)
   ];
 };
 
-/** Days and numbers go through other units in some readers. */
+/** Some readers convert days and numbers to other units. */
 const isSameValue: Same<Value> = (a, b) =>
   typeof a === "number" && typeof b === "number" ? Math.abs(a - b) <= 1e-12 * Math.max(1, Math.abs(b)) : a === b;
 
-/** Sheets, merged cells and rules of entry are the same, whoever reads; cells as `isSame` of their sheet says. */
+/** Compares sheets, merged cells and entry rules, which are equal for all readers; cells by `isSame` of their sheet. */
 function inSheets(found: Contents, wanted: Contents, cellsOf: (sheet: string) => string[]): string[] {
   return [
     ...unlike("sheet", found.sheets.keys(), wanted.sheets.keys()),
@@ -50,7 +50,7 @@ function inSheets(found: Contents, wanted: Contents, cellsOf: (sheet: string) =>
 
 export function exceljsDifferences(found: Contents, wanted: StoredContents): string[] {
   const called = (names: readonly string[]) => names.map((one) => one.split(" ")[0]);
-  // exceljs leaves out the result of a formula that is 0, and makes a date that is none of a text in a cell of dates.
+  // exceljs omits the result of a formula if it is 0, and turns a text in a cell of dates into an invalid date.
   const isSame: Same<Cell> = (a, b) => {
     if (a?.formula !== b?.formula) return false;
     if (b?.formula === undefined) return isSameValue(a?.value, b?.value);
@@ -60,7 +60,7 @@ export function exceljsDifferences(found: Contents, wanted: StoredContents): str
     );
   };
   return [
-    // exceljs knows no names of sheets: of two that are called alike it keeps one.
+    // exceljs ignores the sheet of a name: it keeps one of two equal names.
     ...unlike("name", called(found.names), called(wanted.names)),
     ...found.names.filter((one) => !wanted.names.includes(one)).map((one) => `name ${one} is not in the file`),
     ...inSheets(found, wanted, (sheet) =>
@@ -69,13 +69,13 @@ export function exceljsDifferences(found: Contents, wanted: StoredContents): str
   ];
 }
 
-/** LibreOffice's own file has no place for control characters. */
+/** LibreOffice's own file format has no place for control characters. */
 const withoutControls = (value: Value | undefined): Value | undefined =>
   typeof value === "string" ? value.replace(/[\0-\x08\x0b-\x1f]/g, "") : value;
 
 /**
- * LibreOffice calculates arrays, and all that follows from them, anew when it opens a file, and has no add-in: in a workbook with
- * functions of the add-in, only which cells hold formulas is compared, and the values of those that do not.
+ * LibreOffice calculates arrays, and all cells that depend on them, again when it opens a file, and has no add-in. In a
+ * workbook with functions of the add-in, only the positions of formulas are compared, and the values of other cells.
  */
 export function libreOfficeDifferences(found: OfficeContents, wanted: StoredContents): string[] {
   const formulas = [...wanted.sheets.values()].flatMap(({ cells }) =>

@@ -1,17 +1,17 @@
-/** What a reader finds in an .xlsx file, so that readers can be held against one another. */
+/** The contents that a reader finds in an .xlsx file, for comparing readers. */
 import { areaOf, attribute, children, elements, Package, type Area } from "../package";
 import { elementsOf } from "../package-rules";
 
 export type Value = string | number | boolean;
 
 export interface Cell {
-  /** What it shows; errors as "#N/A". Absent, it shows nothing. */
+  /** The value shown; errors as "#N/A". Absent if the cell shows nothing. */
   readonly value?: Value;
   readonly formula?: string;
 }
 
 export interface SheetContents {
-  /** By address; cells that hold and show nothing are left out. */
+  /** By address, without cells that hold and show nothing. */
   readonly cells: ReadonlyMap<string, Cell>;
   /** "A1:B2" */
   readonly merges: readonly string[];
@@ -21,11 +21,11 @@ export interface SheetContents {
 
 export interface Contents {
   readonly sheets: ReadonlyMap<string, SheetContents>;
-  /** "mass Test!$A$1", sorted. Print areas and the like are left out. */
+  /** "mass Test!$A$1", sorted, without print areas and similar names. */
   readonly names: readonly string[];
 }
 
-/** What the file itself says, its arrays' cells by sheet, and how many charts it has. */
+/** The contents as stored in the file, the cells of its arrays by sheet, and its number of charts. */
 export interface StoredContents extends Contents {
   readonly arrays: ReadonlyMap<string, ReadonlySet<string>>;
   readonly charts: number;
@@ -41,7 +41,7 @@ export function* addressesIn({ left, top, right, bottom }: Area): Generator<stri
     for (let column = left; column <= right; column++) yield addressAt(column, row);
 }
 
-/** Numbers by their value, texts without quotes: rules of different readers alike. */
+/** A rule as text, with numbers by value and texts without quotes, so that rules of different readers compare equal. */
 export function ruleText(type: string, operator: string, bounds: readonly string[]): string {
   const isNumber = (bound: string): boolean => bound.trim() !== "" && Number.isFinite(Number(bound));
   return [
@@ -51,7 +51,7 @@ export function ruleText(type: string, operator: string, bounds: readonly string
   ].join(" ");
 }
 
-/** "'Sheet'!$A$1:$B$2" without quotes that are not needed. */
+/** "'Sheet'!$A$1:$B$2" without unnecessary quotes. */
 export const referenceText = (sheet: string, cells: string): string => `${sheet}!${cells.replaceAll("$", "")}`;
 
 export function nameText(name: string, reference: string): string {
@@ -78,7 +78,7 @@ function valueOf(cell: Element, strings: readonly string[]): Value | undefined {
   }
 }
 
-/** Text of a shared string: its runs, without what is spoken. */
+/** The text of a shared string: its runs, without phonetic text. */
 const stringOf = (string: Element): string =>
   plain(
     elements(string, "t")
@@ -126,5 +126,5 @@ export function storedContents(bytes: Uint8Array): StoredContents {
 }
 
 const DAY = 86_400_000;
-/** The day number of a date, by the calendar that begins on 1899-12-30. */
+/** The day number of a date, in the calendar that begins on 1899-12-30. */
 export const dayNumber = (date: Date): number => date.getTime() / DAY + 25_569;

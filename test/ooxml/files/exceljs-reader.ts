@@ -1,4 +1,4 @@
-/** An .xlsx file as exceljs reads it. */
+/** Reads an .xlsx file with exceljs. */
 import ExcelJS from "exceljs";
 import { dayNumber, nameText, ruleText, type Cell, type Contents, type SheetContents, type Value } from "./contents";
 
@@ -29,12 +29,12 @@ export async function readByExceljs(bytes: Uint8Array): Promise<Contents> {
     const cells = new Map<string, Cell>();
     sheet.eachRow((row) =>
       row.eachCell((cell) => {
-        // Of merged cells only the first holds anything; exceljs repeats it in the others.
+        // Of merged cells only the first holds a value; exceljs repeats it in the others.
         const found = cell.isMerged && cell.master.address !== cell.address ? undefined : cellOf(cell);
         if (found) cells.set(cell.address, found);
       }),
     );
-    // The typings know rules by cell only.
+    // The types have rules by cell only.
     const { model } = (sheet as unknown as { dataValidations: { model: Record<string, ExcelJS.DataValidation> } })
       .dataValidations;
     const rules = Object.entries(model).map(([at, { type, operator = "between", formulae }]): [string, string] => {

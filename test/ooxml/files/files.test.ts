@@ -1,6 +1,6 @@
 /**
- * Every kind of .xlsx file that the project writes: without a complaint by the schemas and rules, and with the same cells, names,
- * rules of entry and merged cells in two readers that this project did not make.
+ * Every kind of .xlsx file that the project writes: no complaint from schemas and rules, and equal cells, names, entry
+ * rules and merged cells in two readers that this project did not make.
  */
 import { readFileSync } from "node:fs";
 import path from "node:path";
@@ -33,7 +33,7 @@ beforeAll(async () => {
   }
 });
 
-/** The template with one cell, one name, one rule and one merged cell that are not what the sheet has. */
+/** The template with one cell, one name, one rule and one merged cell that differ from the sheet. */
 function changed(): Uint8Array {
   const entries = unzipSync(made.get("the SI template")!);
   const edit = (at: string, from: RegExp, to: string): void => {
@@ -50,14 +50,14 @@ function changed(): Uint8Array {
 }
 const SEEN = [/name ring_mass/, /rule of/, /merged/, /cell A\d+.*Object/].map((one) => expect.stringMatching(one));
 
-test("the committed templates are those that are tested here", () => {
+test("the committed templates are the ones tested here", () => {
   for (const [system, file] of Object.entries(TEMPLATES)) {
     const committed = readFileSync(path.join(__dirname, "../../../templates", file));
     expect(committed.equals(made.get(`the ${system} template`)!)).toBe(true);
   }
 });
 
-test.each(NAMES)("the schemas and rules have nothing to say against %s", (name) => {
+test.each(NAMES)("schemas and rules have no complaint about %s", (name) => {
   expect(complaintsOf(made.get(name)!)).toEqual([]);
 });
 
@@ -65,7 +65,7 @@ test.each(NAMES)("exceljs reads the cells, names, rules and merged cells of %s",
   expect(exceljsDifferences(await readByExceljs(made.get(name)!), stored.get(name)!)).toEqual([]);
 });
 
-test("a changed file is seen by exceljs", async () => {
+test("exceljs notices a changed file", async () => {
   const found = exceljsDifferences(await readByExceljs(changed()), stored.get("the SI template")!);
   expect(found).toEqual(expect.arrayContaining(SEEN));
 });
@@ -87,7 +87,7 @@ const isLeftOut = process.env.CLAYLEDGER_NO_LIBREOFFICE === "1" && !process.env.
     expect(libreOfficeDifferences(read.get(name)!, stored.get(name)!)).toEqual([]);
   });
 
-  test("sees a changed file", () => {
+  test("notices a changed file", () => {
     const found = libreOfficeDifferences(read.get(CHANGED)!, stored.get("the SI template")!);
     expect(found).toEqual(expect.arrayContaining(SEEN));
   });

@@ -1,4 +1,4 @@
-/** A workbook as a general-purpose library writes it: most of what people have in their files. */
+/** A workbook written by a general-purpose library, with most of what people have in their files. */
 import ExcelJS from "exceljs";
 
 /** A black dot of one pixel. */

@@ -1,4 +1,6 @@
-/** .xlsx files as LibreOffice reads them: it converts all of them at one start to flat OpenDocument text (ISO/IEC 26300). */
+/**
+ * Reads .xlsx files with LibreOffice, which converts all of them in one run to flat OpenDocument text (ISO/IEC 26300).
+ */
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -23,7 +25,7 @@ export interface OfficeContents extends Contents {
   readonly charts: number;
 }
 
-/** Each file as LibreOffice converts it, in order. It writes nothing outside of a temporary folder, and needs no home. */
+/** The files as LibreOffice converts them, in order. It writes only to a temporary folder, and needs no home. */
 function converted(program: string, files: readonly Uint8Array[], to: "fods" | "xlsx"): Buffer[] {
   const folder = mkdtempSync(path.join(tmpdir(), "clayledger-files-"));
   const out = path.join(folder, "out");
@@ -48,11 +50,11 @@ function converted(program: string, files: readonly Uint8Array[], to: "fods" | "
 export const readByLibreOffice = (program: string, files: readonly Uint8Array[]): OfficeContents[] =>
   converted(program, files, "fods").map((bytes) => contentsOf(bytes.toString("utf8")));
 
-/** Each file as LibreOffice opens and saves it, in order. */
+/** The files as LibreOffice opens and saves them, in order. */
 export const savedByLibreOffice = (program: string, files: readonly Uint8Array[]): Uint8Array[] =>
   converted(program, files, "xlsx").map((bytes) => new Uint8Array(bytes));
 
-/** Text of a paragraph: runs, spaces, tabs and breaks of lines. */
+/** The text of a paragraph: runs, spaces, tabs and line breaks. */
 function paragraph(element: Element): string {
   let text = "";
   for (const node of element.childNodes) {
@@ -87,7 +89,7 @@ function valueOf(cell: Element): Value | undefined {
   }
 }
 
-/** Constants that are errors or truths, which OpenDocument writes as formulas: "of:=#N/A", "of:=TRUE()". */
+/** Constants that are errors or logical values, which OpenDocument writes as formulas: "of:=#N/A", "of:=TRUE()". */
 const CONSTANT = /^of:=(?:#.*|(TRUE|FALSE)\(\))$/;
 
 const formulaOf = (cell: Element): string | undefined => {
@@ -102,7 +104,7 @@ const OPERATORS: Readonly<Record<string, string>> = {
   "<=": "lessThanOrEqual",
 };
 
-/** "of:cell-content-is-decimal-number() and cell-content-is-between(1,24)" in the words of the file. */
+/** "of:cell-content-is-decimal-number() and cell-content-is-between(1,24)" in the words of the .xlsx file. */
 function conditionText(condition: string): string {
   const list = /^of:cell-content-is-in-list\((.*)\)$/s.exec(condition)?.[1];
   if (list !== undefined)
@@ -117,13 +119,13 @@ function conditionText(condition: string): string {
   return ruleText(type, OPERATORS[sign], [bound]);
 }
 
-/** "$'Sheet 1'.$B$4:.$C$18" as the file spells it. */
+/** "$'Sheet 1'.$B$4:.$C$18" in the spelling of the .xlsx file. */
 function addressText(address: string): string {
   const [, quoted, bare, cells] = /^\$?(?:'((?:[^']|'')+)'|([^'.]+))\.(.*)$/.exec(address) ?? [];
   return referenceText(quoted?.replaceAll("''", "'") ?? bare, cells.replaceAll(":.", ":"));
 }
 
-/** Rows of rules that reach to the end of the sheet would be a million. */
+/** Rows repeated to the end of the sheet by a rule would be a million: at most this many are read. */
 const MOST_REPEATED = 20_000;
 
 function sheetOf(table: Element, conditions: ReadonlyMap<string, string>): SheetContents {
@@ -157,7 +159,7 @@ function sheetOf(table: Element, conditions: ReadonlyMap<string, string>): Sheet
 }
 
 function contentsOf(text: string): OfficeContents {
-  // The charts carry sheets of their own.
+  // Charts contain sheets of their own.
   const bare = text.replace(/<draw:object[\s>].*?<\/draw:object>/gs, "");
   const document = new DOMParser().parseFromString(bare, "text/xml");
   const conditions = new Map(

@@ -20,7 +20,7 @@ const must = <T>(outcome: Outcome<T>): T => {
   return outcome.value;
 };
 
-/** Lines of a logger's file, with what a spreadsheet would rather read as something else. */
+/** Lines of a logger's file, some of which a spreadsheet would read as something else. */
 export const LINES = [
   "time;reading",
   "0,1;1250",
@@ -49,7 +49,7 @@ const record = (dataSheet: string): FileRecord => ({
   lines: LINES.length,
 });
 
-/** What the files are, and how each is made. */
+/** Names of the files, and how each is made. */
 export const PAGE_FILES: Readonly<Record<string, () => Promise<Uint8Array>>> = {
   "blank sheets": async () => {
     const port = await emptyWorkbook();

@@ -1,4 +1,7 @@
-/** Workbooks of ours that LibreOffice has opened and saved: they open here with the same contents, and come into other workbooks. */
+/**
+ * Workbooks of ours that LibreOffice has opened and saved: they open here with the same contents, and can be inserted
+ * into other workbooks.
+ */
 import "../../workbook/embedded/engine-in-node";
 import { templateBytes } from "../../../src/datasheet/templates";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../src/workbook/embedded";
@@ -21,7 +24,7 @@ const isLeftOut = process.env.CLAYLEDGER_NO_LIBREOFFICE === "1" && !process.env.
     after = savedByLibreOffice(program, before);
   });
 
-  /** Contents by sheet and address, formats apart: LibreOffice spells some in its own way. */
+  /** Contents by sheet and address, without formats: LibreOffice spells some in its own way. */
   const cellsOf = (bytes: Uint8Array) =>
     contentsOf(openXlsx(bytes).workbook).map(({ name, cells, notes, merges, names }) => ({
       ...{ name, notes, merges, names: [...names].sort() },
@@ -32,14 +35,14 @@ const isLeftOut = process.env.CLAYLEDGER_NO_LIBREOFFICE === "1" && !process.env.
     expect(cellsOf(after[0]!)).toEqual(cellsOf(before[0]!));
   });
 
-  test("so has a workbook of another library, and so it has when it was saved here again", async () => {
+  test("a workbook of another library has them too, also after it was saved here again", async () => {
     expect(cellsOf(after[1]!)).toEqual(cellsOf(before[1]!));
-    // A text with quotes is put together from pieces, in brackets that say nothing.
+    // A text with quotes is put together from pieces, in brackets without meaning.
     const bare = (sheets: ReturnType<typeof cellsOf>) => JSON.stringify(sheets).replace(/[()]/g, "");
     expect(bare(cellsOf(await saveXlsx(openXlsx(after[1]!).workbook)))).toBe(bare(cellsOf(before[1]!)));
   });
 
-  test("a template comes into another workbook with every name, constant and rule", async () => {
+  test("a template is inserted into another workbook with every name, constant and rule", async () => {
     const port = new EmbeddedPort(newWorkbook());
     const { sheets } = await port.insertFile(after[2]!);
     const other = new EmbeddedPort(newWorkbook());
@@ -47,7 +50,7 @@ const isLeftOut = process.env.CLAYLEDGER_NO_LIBREOFFICE === "1" && !process.env.
     expect(sheets).toEqual(wanted.sheets);
     const [mine, its] = [port, other].map(({ workbook }) => contentsOf(workbook)[1]!);
     expect(mine!.names.sort()).toEqual(its!.names.sort());
-    // LibreOffice itself ends rules 1,024 rows below their first.
+    // LibreOffice ends rules 1,024 rows below their first row.
     const begun = (rules: readonly string[]) =>
       rules.map((rule) => rule.replace(/:[A-Z]+\d+/g, "").replace("0.000000001", "1e-9")).sort();
     expect(begun(mine!.rules)).toEqual(begun(its!.rules));

@@ -1,6 +1,6 @@
 /**
- * Before the tests of files: finds LibreOffice (installs Debian's where that is possible). What the tests need is left in the
- * environment: CLAYLEDGER_LIBREOFFICE, or CLAYLEDGER_LIBREOFFICE_MISSING with the reason why there is none.
+ * Runs before the tests of files: finds LibreOffice (installs Debian's if possible). The result is in the environment:
+ * CLAYLEDGER_LIBREOFFICE, or CLAYLEDGER_LIBREOFFICE_MISSING with the reason.
  */
 import { provide } from "../../programs";
 

@@ -6,10 +6,10 @@ import type { ConstructionLine } from "../../../src/reduction/construction";
 import { LINES, type Construction } from "../../../src/report/charts/series-lines";
 import { makeCurve, RECIPES } from "../../generators/compression-curves";
 
-/** Lines of the methods that are drawn from the cells themselves, or not at all. */
+/** Lines of the methods that are drawn from the cells, or not at all. */
 const LEFT_OUT = new Set(["readings"]);
 
-/** The table must know every line that a construction gives, with its points, and no other. */
+/** Checks that the table has every line of a construction, with its points, and no other line. */
 function expectTable(construction: Construction, lines: readonly ConstructionLine[]): void {
   const table = LINES[construction];
   const isTest = (label: string): boolean =>
@@ -26,7 +26,7 @@ function expectTable(construction: Construction, lines: readonly ConstructionLin
   }
 }
 
-test("the table of lines is what the methods draw, for every method, on many made curves", () => {
+test("the table of lines agrees with the lines of every method, on many made curves", () => {
   const seen = new Map<string, number>();
   for (const scenario of Object.keys(RECIPES))
     for (let seed = 1; seed <= 4; seed++) {
@@ -44,7 +44,7 @@ test("the table of lines is what the methods draw, for every method, on many mad
   for (const count of seen.values()) expect(count).toBeGreaterThan(0);
 });
 
-test("the table of lines is what the time constructions draw", () => {
+test("the table of lines agrees with the lines of the time constructions", () => {
   const times = [0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440];
   const readings = [917, 932, 948, 972, 1005, 1053, 1121, 1206, 1317, 1406, 1446, 1467, 1490, 1528];
   const { cleaned, logTime, rootTime } = reduceIncrement(times, readings);

@@ -55,7 +55,7 @@ const cellsAt = (of: string, { sheet: named, box }: ChartCells): CellValue[] => 
   );
 };
 
-/** What a chart shows, by the series' names: the pairs of numbers. */
+/** The points of a chart by the names of its series: pairs of numbers. */
 function shown(of: string, { series }: Omit<ChartPlan, "box">): Record<string, [number, number][]> {
   const found: Record<string, [number, number][]> = {};
   for (const { name, x, y } of series) {
@@ -81,7 +81,9 @@ const near = (found: [number, number][], wanted: readonly (readonly [number, num
   });
 };
 
-/** The chart shows what the plot of the pane draws, but for the ends of guides at axes with round ends. */
+/**
+ * Checks that the chart shows what the plot of the pane draws, except for the ends of guides at axes with round ends.
+ */
 function expectPlot(
   found: Record<string, [number, number][]>,
   spec: PlotSpec,
@@ -103,7 +105,7 @@ function expectPlot(
   }
 }
 
-describe("what a chart of the demonstration shows is the plot of the pane", () => {
+describe("a chart of the demonstration shows the plot of the pane", () => {
   test.each([1, 3, 5])("log time and root time of load %d", async (load) => {
     const [times, readings] = [`times_0${load}`, `readings_0${load}`].map(numbers);
     for (const [plot, draw] of [
@@ -126,7 +128,7 @@ describe("what a chart of the demonstration shows is the plot of the pane", () =
       // Void ratios begin at e0, which Pacheco Silva's construction needs.
       const initial = value === "e" ? numbers("void_ratio_initial")[0]! : undefined;
       const spec = must(compressionPlot(stresses, numbers(name), value, { method, initial }));
-      // The demonstration's load steps are too coarse for Janbu's reading.
+      // The load steps of the demonstration are too coarse for Janbu's method.
       expect(spec.refusal === undefined).toBe(method !== "janbu");
       const found = await drawn({ plot: "compression", value, method });
       expectPlot(found, spec, { "preconsolidation stress": "σ′p" });
@@ -151,7 +153,7 @@ describe("what a chart of the demonstration shows is the plot of the pane", () =
   });
 });
 
-test("a changed reading moves the series, and a load that no method reads shows its readings alone", async () => {
+test("a changed reading moves the series, and a load that no method can reduce shows only its readings", async () => {
   const [block] = [must(seriesOf(data, { plot: "log time", load: 5 }))];
   const plan = chartsSheet("Charts", [block]);
   const name = await port.insertSheet(plan);
@@ -176,7 +178,7 @@ test("a changed reading moves the series, and a load that no method reads shows 
   expect(few["early parabola"]).toEqual([]);
 });
 
-test("every load as small multiples, on one sheet, in rows of three", async () => {
+test("all loads as small charts, on one sheet, in rows of three", async () => {
   const blocks = must(everyLoad(data, "root time"));
   const plan = chartsSheet("All loads", blocks);
   expect(plan.charts).toHaveLength(blocks.length);
@@ -226,7 +228,7 @@ test("two columns of any sheet", async () => {
   );
 });
 
-test("refuses with a reason: a load without readings, a sheet without the cells", () => {
+test("a load without readings, and a sheet without the cells, are refused with a reason", () => {
   expect(inEnglish(seriesOf(data, { plot: "log time", load: 24 }))).toMatchObject({
     ok: false,
     reason: expect.stringMatching(/reading/),
@@ -238,7 +240,7 @@ test("refuses with a reason: a load without readings, a sheet without the cells"
   });
 });
 
-test("on a dial that falls, compression runs downward in the charts of every load, and swelling upward", async () => {
+test("on a dial that falls, compression is drawn downward in the charts of every load, and swelling upward", async () => {
   const { names, values } = data;
   const falling: Record<string, CellValue[][]> = {
     ...(values as Record<string, CellValue[][]>),
