@@ -11,6 +11,8 @@ import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
 import { cellNamed, type NamedValues, type TestRecord } from "../record/record";
 import type { Box, CellValue, SheetName } from "../workbook/port";
+import { placedFormulas, type PlacedFormula } from "../specification/placed-formulas";
+import { boxesByName, layoutOf } from "../record/places";
 import { differing } from "./questions/record";
 
 export interface CellFinding {
@@ -19,7 +21,11 @@ export interface CellFinding {
   readonly address: string;
   /** Names the cell, and says what is wrong and what to do. */
   readonly sentence: Message;
+  /** The formulas that mend it, each with its cell. */
+  readonly mend?: readonly PlacedFormula[];
 }
+
+export { boxesByName };
 
 export interface SheetState {
   readonly names: readonly SheetName[];
@@ -53,14 +59,6 @@ const isBlank = (content: CellValue | undefined): boolean =>
   content === undefined || (typeof content === "string" && content.trim() === "");
 const isError = (value: CellValue | undefined): boolean => typeof value === "string" && /^#[A-Z]/i.test(value);
 
-/** The position of each name; a name of the sheet comes before one of the workbook. */
-export function boxesByName(names: readonly SheetName[]): ReadonlyMap<string, Box> {
-  const boxes = new Map<string, Box>();
-  for (const { name, place } of names)
-    if (place !== "lost" && !boxes.has(name.toLowerCase())) boxes.set(name.toLowerCase(), place);
-  return boxes;
-}
-
 /** The row of a load in its columns, from 0. It goes by the load number, so that a moved row is found. */
 export function rowOfLoad(values: NamedValues, load: number): number {
   const row = values.load_number?.findIndex(([number]) => number === load) ?? -1;
@@ -85,54 +83,95 @@ const quoted = (content: CellValue | undefined): string => {
   return text.length > 30 ? `${text.slice(0, 30)}...` : text;
 };
 
-/** The lost formulas of one name, and formulas unlike the others of the column. */
-function formulaFindings(name: string, box: Box, state: SheetState): CellFinding[] {
+const bare = (formula: CellValue): string =>
+  String(formula)
+    .replace(/[{}\s]/g, "")
+    .toLowerCase();
+
+/** What of a sheet its formulas are held against. */
+type Formulas = Pick<SheetState, "names" | "values" | "contents">;
+
+/** Formulas of one name: those that are gone, and those unlike the others of the column. */
+function faultsOfName(name: string, box: Box, state: Formulas): CellFinding[] {
   const { contents, values } = state;
   const cells = (contents[name] ?? []).map(([content]) => content);
+  const isColumn = cells.length > 1;
   const at = (row: number) => cellAddress(box.row + row, box.col);
-  const model = cells.find(isFormula);
-  const findings: CellFinding[] = [];
-  const forms = cells.map((content, row) => {
-    const load = Number(values.load_number?.[row]?.[0] ?? row + 1);
-    return isFormula(content) ? anyRow(String(content), box.row + row, load) : undefined;
-  });
-  const counts = new Map<string, number>();
-  for (const form of forms) if (form) counts.set(form, (counts.get(form) ?? 0) + 1);
-  const [usual, most = 0] = [...counts].sort((a, b) => b[1] - a[1])[0] ?? [];
-  cells.forEach((content, row) => {
-    if (!isFormula(content)) {
-      // A row that a person put in between the loads is not a load, and has no formula.
-      if (cells.length > 1 && values.load_number && isBlank(values.load_number[row]?.[0])) return;
-      if (isBlank(content)) {
-        if (model !== undefined || cells.length === 1)
-          findings.push({
-            kind: "lost formula",
-            address: at(row),
-            sentence:
-              cells.length > 1
-                ? say`${verbatim(at(row))}, ${cellNamed(name)}, has lost its formula: copy it from a neighbour in the column`
-                : say`${verbatim(at(row))}, ${cellNamed(name)}, has lost its formula: take it from a newly inserted sheet`,
-          });
-        return;
-      }
-      findings.push({
-        kind: "overwritten",
-        address: at(row),
-        sentence:
-          cells.length > 1
-            ? say`${verbatim(at(row))}, ${cellNamed(name)}, holds ${verbatim(quoted(content))} where a formula belongs: it was overwritten and follows no input any more; copy the formula from a neighbour in the column`
-            : say`${verbatim(at(row))}, ${cellNamed(name)}, holds ${verbatim(quoted(content))} where a formula belongs: it was overwritten and follows no input any more; undo, or take the formula from a newly inserted sheet`,
-      });
-      return;
+  const hasModel = cells.some(isFormula);
+  const { usual, isUsual } = usualForm(cells, box, values);
+  let placed: readonly PlacedFormula[] | undefined;
+  const rightFormulas = (): readonly PlacedFormula[] =>
+    (placed ??= placedFormulas(name, layoutOf(state.names, values))?.cells ?? []);
+  const finding = (row: number, kind: CellFinding["kind"], sentence: Message): CellFinding => {
+    const mend = rightFormulas().filter((cell) => cell.row === box.row + row);
+    return { kind, address: at(row), sentence, ...(mend.length > 0 && { mend }) };
+  };
+  if (isColumn && cells.every(isBlank)) return noFormulas(name, box, rightFormulas());
+  return cells.flatMap((content, row): CellFinding[] => {
+    if (isFormula(content)) {
+      const isUnlike =
+        isUsual &&
+        formOf(content, row, box, values) !== usual &&
+        !rightFormulas().some((right) => right.row === box.row + row && bare(right.formula) === bare(content ?? ""));
+      return isUnlike ? [finding(row, "unlike formula", unlike(at(row), name))] : [];
     }
-    if (forms[row] !== usual && most > cells.length / 2)
-      findings.push({
-        kind: "unlike formula",
-        address: at(row),
-        sentence: say`${verbatim(at(row))}, ${cellNamed(name)}, has a formula unlike the others of its column: copy it from a neighbour, or say why`,
-      });
+    // A row that a person put in between the loads is not a load, and has no formula.
+    if (isColumn && values.load_number && isBlank(values.load_number[row]?.[0])) return [];
+    if (!isBlank(content)) return [finding(row, "overwritten", overwritten(at(row), name, content, isColumn))];
+    return hasModel || !isColumn ? [finding(row, "lost formula", lost(at(row), name, isColumn))] : [];
   });
-  return findings;
+}
+
+/** A column of results without a single formula: it was given a name, and nothing else yet. */
+function noFormulas(name: string, box: Box, mend: readonly PlacedFormula[]): CellFinding[] {
+  const address = cellAddress(box.row, box.col);
+  const last = verbatim(cellAddress(box.row + box.rows - 1, box.col));
+  const sentence = say`${verbatim(address)} to ${last}, ${cellNamed(name)}, hold no formulas: write them (Data sheet, Sheet check)`;
+  return [{ kind: "lost formula", address, sentence, ...(mend.length > 0 && { mend }) }];
+}
+
+const formOf = (content: CellValue | undefined, row: number, box: Box, values: NamedValues): string =>
+  anyRow(String(content), box.row + row, Number(values.load_number?.[row]?.[0] ?? row + 1));
+
+/** The formula that most cells of a column have; `isUsual` where more than half of the column has it. */
+function usualForm(
+  cells: readonly (CellValue | undefined)[],
+  box: Box,
+  values: NamedValues,
+): { usual?: string; isUsual: boolean } {
+  const counts = new Map<string, number>();
+  cells.forEach((content, row) => {
+    if (!isFormula(content)) return;
+    const form = formOf(content, row, box, values);
+    counts.set(form, (counts.get(form) ?? 0) + 1);
+  });
+  const [usual, most = 0] = [...counts].sort((a, b) => b[1] - a[1])[0] ?? [];
+  return { usual, isUsual: most > cells.length / 2 };
+}
+
+const lost = (at: string, name: string, isColumn: boolean): Message =>
+  isColumn
+    ? say`${verbatim(at)}, ${cellNamed(name)}, has lost its formula: copy it from a neighbour in the column`
+    : say`${verbatim(at)}, ${cellNamed(name)}, has lost its formula: take it from a newly inserted sheet`;
+
+const overwritten = (at: string, name: string, content: CellValue | undefined, isColumn: boolean): Message =>
+  isColumn
+    ? say`${verbatim(at)}, ${cellNamed(name)}, holds ${verbatim(quoted(content))} where a formula belongs: it was overwritten and follows no input any more; copy the formula from a neighbour in the column`
+    : say`${verbatim(at)}, ${cellNamed(name)}, holds ${verbatim(quoted(content))} where a formula belongs: it was overwritten and follows no input any more; undo, or take the formula from a newly inserted sheet`;
+
+const unlike = (at: string, name: string): Message =>
+  say`${verbatim(at)}, ${cellNamed(name)}, has a formula unlike the others of its column: copy it from a neighbour, or say why`;
+
+/** What is wrong with the formulas of a sheet, each with the formula that mends it where the sheet has what it needs. */
+export function formulaFindings(state: Formulas): CellFinding[] {
+  const boxes = boxesByName(state.names);
+  return WORKED.flatMap(({ name }): CellFinding[] => {
+    const box = boxes.get(name);
+    const cells = state.contents[name];
+    if (!box || !cells || SPILLED.has(name)) return [];
+    if (name !== SPREAD) return faultsOfName(name, box, state);
+    return faultsOfName(name, { ...box, rows: 1 }, { ...state, contents: { [name]: cells.slice(0, 1) } });
+  });
 }
 
 /** Constants in cells that a formula wants to fill: the formula then shows an error, and its row has no values. */
@@ -217,13 +256,6 @@ function hiddenFindings(boxes: ReadonlyMap<string, Box>, { hidden, values, conte
 /** All findings, formulas first; each cell is listed once, with its gravest finding. */
 export function integrity(state: SheetState): CellFinding[] {
   const boxes = boxesByName(state.names);
-  const formulas = WORKED.flatMap(({ name }): CellFinding[] => {
-    const box = boxes.get(name);
-    if (!box || !(name in state.contents) || SPILLED.has(name)) return [];
-    if (name !== SPREAD) return formulaFindings(name, box, state);
-    const first = { ...state, contents: { [name]: state.contents[name].slice(0, 1) } };
-    return formulaFindings(name, box, first);
-  });
   const faults = state.record.faults
     .filter(({ kind }) => kind !== "error")
     .flatMap(({ name, row, sentence }): CellFinding[] => {
@@ -234,7 +266,7 @@ export function integrity(state: SheetState): CellFinding[] {
     });
   const seen = new Set<string>();
   return [
-    ...formulas,
+    ...formulaFindings(state),
     ...wayFindings(boxes, state),
     ...differences(boxes, state),
     ...faults,

@@ -5,3 +5,13 @@ export { FIELDS, type NamedField } from "../specification/fields";
 export type { System } from "../specification/measures";
 export { boxAddress, boxOf } from "../workbook/address";
 export { cellsToName, checkSheet, CHECKED_NAMES, type Finding, type SheetCheck } from "./sheet-check";
+export {
+  ATTACHABLE,
+  calledAll,
+  firmLayout,
+  placeOfCell,
+  readingColumns,
+  workings,
+  type FirmLayout,
+  type MissingName,
+} from "./firm-layout";

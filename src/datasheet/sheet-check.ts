@@ -11,6 +11,7 @@ import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "../specificatio
 import { LOAD_TABLE } from "../specification/load-table";
 import { PICK_COLUMNS, type RecordedPick } from "../specification/pick-table";
 import { cellCalled, readRecord, RECORD_NAMES, type NamedValues } from "../record/record";
+import { spillOf } from "../specification/placed-formulas";
 import { usesOf } from "../specification/uses";
 import { newsSince, TEMPLATE_VERSION } from "../specification/versions";
 
@@ -279,6 +280,8 @@ export function checkSheet(names: readonly SheetName[], values: NamedValues): Sh
 
 /** The cells that a name would get of a selection ("B4:B20"); a sentence where they do not do. */
 export function cellsToName(name: string, box: Box, filled: number): { box: Box } | { sentence: string } {
+  const spill = spillOf(name);
+  if (spill) return { box: { row: box.row, col: box.col, ...spill } };
   const field = KNOWN.get(lower(name));
   const column = field?.column ?? INTERNAL.has(name);
   if (column && box.cols > 1)

@@ -130,6 +130,20 @@ export interface SheetPlan {
  */
 export type NamedColumns = Readonly<Record<string, readonly (CellValue | null)[]>>;
 
+/** What one cell is to hold, by its place on the sheet: a formula, or a constant that is shown as it is ("" clears the cell). */
+export type CellContent = {
+  readonly row: number;
+  readonly col: number;
+  /** The number format that the cell gets, in Excel's spelling; absent, its own stays. */
+  readonly format?: string;
+} & (
+  | {
+      /** As a plan has it; `{'Other sheet'!name}` is a name of another sheet. */
+      readonly formula: string;
+    }
+  | { readonly value: CellValue }
+);
+
 export interface Selection {
   readonly sheet: string;
   /** "B4:C18"; blocks selected together in the same rows are joined side by side, "B4:B18,D4:D18". */
@@ -255,6 +269,13 @@ export interface WorkbookPort {
    * `blank` holds anything.
    */
   fillNames(sheet: string, values: NamedColumns, blank?: readonly string[]): Promise<void>;
+  /**
+   * Writes formulas and constants into cells of a sheet, in one step of undo where the host has such steps. Formats (unless
+   * another is asked for), notes and rules of the cells stay; a protected sheet takes them, and stays protected. Writes nothing, and says why, where a formula
+   * refers to a name without cells, where a cell has the format of text and is to hold a formula, and where a cell holds
+   * something, unless `replace` says that it may be replaced.
+   */
+  writeCells(sheet: string, cells: readonly CellContent[], replace?: boolean): Promise<void>;
   /** The names of the sheet, then the names of the workbook that lead to it or nowhere. */
   listNames(sheet: string): Promise<SheetName[]>;
   /**

@@ -2,7 +2,7 @@
  * The workbook of the pane's tests: small and in memory, held to the contract of the port as the adapters are. It does not work
  * out formulas: a test says what they show. It records what is asked of it, and can be made to fail.
  */
-import { boxAddress, cellAddress } from "../../src/workbook/address";
+import { boxAddress, cellAddress, quoted } from "../../src/workbook/address";
 import { checkFill } from "../../src/workbook/fill";
 import { checkNaming } from "../../src/workbook/naming";
 import { blockAddresses, joined, sideBySide } from "../../src/workbook/picked";
@@ -11,6 +11,7 @@ import {
   WorkbookError,
   type Asked,
   type Box,
+  type CellContent,
   type CellValue,
   type Change,
   type FoundSheet,
@@ -24,6 +25,8 @@ import {
   type WorkbookPort,
 } from "../../src/workbook/port";
 import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../../src/workbook/sheet-names";
+import { withReferences } from "../../src/workbook/references";
+import { checkWrite } from "../../src/workbook/write-check";
 import { isXlsx } from "../../src/workbook/xlsx-file";
 import { sheetsOfFile } from "./fake-file";
 import {
@@ -294,6 +297,33 @@ export class FakePort implements WorkbookPort {
       if (writes.some(({ row, col }) => !mayWrite(of, row, col))) throw FAILURES.protected(sheet);
       for (const { row, col, value } of writes) writeCell(of, row, col, value);
       this.filled.push({ sheet, values });
+      this.tell("values");
+    });
+
+  writeCells = (sheet: string, cells: readonly CellContent[], replace = false): Promise<void> =>
+    this.answer("writeCells", () => {
+      const of = this.sheet(sheet);
+      const at = ({ row, col }: CellContent) => of.cells.get(cellAddress(row, col));
+      checkWrite({
+        ...{ sheet, cells, replace },
+        standing: (cell) => ({ content: at(cell)?.formula ?? at(cell)?.value ?? "", isText: at(cell)?.format === "@" }),
+        hasName: ({ name, sheet: other }) =>
+          this.workbook.sheets.some((one) => same(one.name, other ?? sheet) && this.boxNamed(one, name) !== undefined),
+      });
+      if (of.protection === "with password") throw FAILURES.password();
+      for (const cell of cells)
+        if ("formula" in cell) {
+          const formula = withReferences(cell.formula, ({ name, sheet: other }) =>
+            other === undefined ? name : `${quoted(other)}!${name}`,
+          );
+          writeCell(of, cell.row, cell.col, this.functions.get(formula) ?? "", formula);
+        } else writeCell(of, cell.row, cell.col, cell.value);
+      for (const { row, col, format } of cells)
+        if (format !== undefined) {
+          const address = cellAddress(row, col);
+          of.cells.set(address, { value: "", ...of.cells.get(address), format });
+        }
+      this.asked.push(`write ${cells.length} cells of ${sheet}`);
       this.tell("values");
     });
 

@@ -7,11 +7,13 @@ import { cellsContract } from "./contract-cells";
 import { changesContract } from "./contract-changes";
 import { sheetsContract } from "./contract-sheets";
 import { upkeepContract } from "./contract-upkeep";
+import { writingContract } from "./contract-writing";
 
 export function contract(host: Host): void {
   describe(`the contract of the port, ${host.called}`, () => {
     sheetsContract(host);
     cellsContract(host);
+    writingContract(host);
     upkeepContract(host);
     changesContract(host);
   });

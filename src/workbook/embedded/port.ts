@@ -2,6 +2,7 @@
 import {
   WorkbookError,
   type Asked,
+  type CellContent,
   type CellValue,
   type Change,
   type FoundSheet,
@@ -16,6 +17,8 @@ import {
   type WorkbookPort,
 } from "../port";
 import { checkFill } from "../fill";
+import { withReferences } from "../references";
+import { checkWrite } from "../write-check";
 import { blockAddresses, joined, sideBySide } from "../picked";
 import { changesOf } from "./changes";
 import { chartCommands } from "./chart";
@@ -27,11 +30,12 @@ import { checkNaming } from "../naming";
 import { checkPlan } from "../plan-check";
 import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../sheet-names";
 import { calledIn, freeNames, renameIn, type LocalNames } from "./names";
-import { typed } from "./text";
+import { TEXT_FORMAT, typed } from "./text";
+import { toEngineFormat } from "./formats";
 import { carryOut } from "./history";
 import { insertCommands } from "./insert";
 import { mayWrite, protectionOf, setProtection } from "./protection";
-import { nameCommand, namesOf, unboundFormulas } from "./upkeep";
+import { nameCommand, namesOf, roomCommands, unboundFormulas } from "./upkeep";
 import type { OpenWorkbook } from "./workbook";
 import { openXlsx } from "./xlsx/open";
 import { addressOf, toBox, toZone, type Zone } from "./zones";
@@ -253,6 +257,43 @@ export class EmbeddedPort implements WorkbookPort {
     this.#carryOut(commands, `The sheet "${sheet}" could not be written`);
   }
 
+  async writeCells(sheet: string, given: readonly CellContent[], replace = false): Promise<void> {
+    // A list of the pane's frame is of another realm, which the engine refuses as "unsupported".
+    const cells = [...given];
+    const sheetId = this.#openSheetId(sheet);
+    const { getters } = this.#model;
+    const idOf = (other: string | undefined) => (other === undefined ? sheetId : getters.getSheetIdByName(other));
+    const at = ({ row, col }: CellContent) => getters.getCell({ sheetId, row, col });
+    const heldBy = (cell: CellContent): CellValue =>
+      at(cell) ? getters.getCellText({ sheetId, row: cell.row, col: cell.col }, { showFormula: true }) : "";
+    checkWrite({
+      sheet,
+      cells,
+      replace,
+      standing: (cell) => ({ content: heldBy(cell), isText: at(cell)?.format === TEXT_FORMAT }),
+      hasName: ({ name, sheet: other }) => {
+        const id = idOf(other);
+        return id !== undefined && this.#zoneNamed(id, name) !== undefined;
+      },
+    });
+    const contentOf = (cell: CellContent): string =>
+      "formula" in cell
+        ? withReferences(cell.formula, ({ name, sheet: other }) => this.#called(idOf(other) ?? sheetId, name))
+        : typed(cell.value, at(cell)?.format);
+    this.#carryOut(
+      [
+        ...roomCommands(this.#model, sheetId, cells),
+        ...cells.map((cell) => {
+          const { row, col } = cell;
+          const format = cell.format === undefined ? (at(cell)?.format ?? "") : toEngineFormat(cell.format);
+          // The format goes with the content: the engine takes over that of the cells that a formula refers to.
+          return { type: "UPDATE_CELL", sheetId, row, col, content: contentOf(cell), format };
+        }),
+      ],
+      `The sheet "${sheet}" could not be written`,
+    );
+  }
+
   async listNames(sheet: string): Promise<SheetName[]> {
     const sheetId = this.#sheetId(sheet);
     return namesOf(this.#model, sheetId, this.#localNames.get(sheetId), this.#lost.get(sheetId) ?? []);
@@ -373,9 +414,13 @@ export class EmbeddedPort implements WorkbookPort {
     return id;
   }
 
+  /** What a name of a sheet is called in the engine. */
+  #called(sheetId: string, name: string): string {
+    return calledIn(this.#localNames.get(sheetId), name) ?? localName(name);
+  }
+
   #zoneNamed(sheetId: string, name: string): Zone | undefined {
-    const called = calledIn(this.#localNames.get(sheetId), name) ?? localName(name);
-    const range = this.#model.getters.getNamedRange(called)?.range;
+    const range = this.#model.getters.getNamedRange(this.#called(sheetId, name))?.range;
     return range?.sheetId === sheetId ? range.zone : undefined;
   }
 

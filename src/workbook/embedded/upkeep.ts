@@ -59,6 +59,28 @@ export function nameCommand(
   return { type: "UPDATE_NAMED_RANGE", sheetId, oldRangeName: engineName, newRangeName: engineName, ranges };
 }
 
+/** The commands that give a sheet the rows and columns that cells stand in, where it has fewer. */
+export function roomCommands(
+  { getters }: Model,
+  sheetId: string,
+  cells: readonly { readonly row: number; readonly col: number }[],
+): Command[] {
+  const grown = (dimension: "ROW" | "COL", has: number, last: number): Command[] =>
+    last < has
+      ? []
+      : [
+          {
+            type: "ADD_COLUMNS_ROWS",
+            ...{ sheetId, sheetName: getters.getSheetName(sheetId), dimension, base: has - 1 },
+            ...{ position: "after", quantity: last - has + 1 },
+          },
+        ];
+  return [
+    ...grown("ROW", getters.getNumberRows(sheetId), Math.max(...cells.map(({ row }) => row))),
+    ...grown("COL", getters.getNumberCols(sheetId), Math.max(...cells.map(({ col }) => col))),
+  ];
+}
+
 /** The errors that the engine shows for an unknown function or name. */
 const UNKNOWN = new Set(["#NAME?", "#BAD_EXPR"]);
 

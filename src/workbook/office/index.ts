@@ -10,6 +10,7 @@ import {
   WorkbookError,
   type Asked,
   type Box,
+  type CellContent,
   type CellValue,
   type Change,
   type FoundSheet,
@@ -37,6 +38,7 @@ import { readBoxes, readValues, type Wanted } from "./read";
 import { reenterFormulas } from "./reenter";
 import { findSheets, readSheets } from "./sheets";
 import { listNames, nameCells, protect } from "./upkeep";
+import { writeCells } from "./write-cells";
 
 type Values = Selection["values"];
 
@@ -270,6 +272,11 @@ export class OfficePort implements WorkbookPort {
       await writeColumns(context, found, columns, values, doing);
     });
   }
+
+  writeCells = (sheet: string, cells: readonly CellContent[], replace = false): Promise<void> =>
+    runOn(sheet, `write into the sheet "${sheet}"`, (context, found) =>
+      writeCells(context, found, { sheet, cells, replace }),
+    );
 
   listNames = (sheet: string): Promise<SheetName[]> =>
     runOn(sheet, `look at the names of the sheet "${sheet}"`, listNames);

@@ -36,7 +36,7 @@ interface Named {
 }
 
 /** The boxes behind a few names of each sheet, without names that lead to no cells. */
-async function named(
+export async function namedBoxes(
   context: Excel.RequestContext,
   sheets: readonly Excel.Worksheet[],
   names: readonly string[],
@@ -58,7 +58,7 @@ async function named(
 
 export async function findSheets(context: Excel.RequestContext, names: readonly string[]): Promise<FoundSheet[]> {
   const { sheets, active } = await list(context);
-  const found = await named(context, sheets, names);
+  const found = await namedBoxes(context, sheets, names);
   return found.map(({ sheet: { id, name }, boxes }) => ({
     id,
     sheet: name,
@@ -69,7 +69,7 @@ export async function findSheets(context: Excel.RequestContext, names: readonly 
 
 export async function readSheets(context: Excel.RequestContext, names: readonly string[]): Promise<SheetValues[]> {
   const { sheets, active } = await list(context);
-  const found = await named(context, sheets, names);
+  const found = await namedBoxes(context, sheets, names);
   const places = found.flatMap(({ sheet, boxes }) => [...boxes].map(([name, box]) => ({ sheet, name, box })));
   const cells = places.length > 0 ? await readValues(context, places) : [];
   return sheets.map((sheet) => ({

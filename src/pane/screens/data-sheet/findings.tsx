@@ -1,7 +1,11 @@
-/** What was found of a sheet, by its weight. */
-import { Text } from "@fluentui/react-components";
+/** What was found of a sheet, by its weight, and the formulas that can be mended. */
+import { Button, Text } from "@fluentui/react-components";
+import type { CellFinding } from "../../../checks/integrity";
 import type { Finding } from "../../../datasheet";
+import type { PlacedFormula } from "../../../specification/placed-formulas";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
+import { sentence } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
@@ -18,15 +22,61 @@ function FindingList({ heading, findings }: { heading: string; findings: readonl
         {heading}
       </Text>
       <ul className={styles.faults} tabIndex={0} role="list" aria-label={heading}>
-        {findings.map(({ sentence }) => (
-          <li key={sentence}>{sentence}</li>
+        {findings.map(({ sentence: said }) => (
+          <li key={said}>{said}</li>
         ))}
       </ul>
     </section>
   );
 }
 
-export function Findings({ looked: { sheet, check } }: { looked: LookedAt }) {
+export type OnMend = (cells: readonly PlacedFormula[]) => void;
+
+function FormulaList({
+  formulas,
+  isBusy,
+  onMend,
+}: {
+  formulas: readonly CellFinding[];
+  isBusy: boolean;
+  onMend: OnMend;
+}) {
+  const styles = useStyles();
+  if (formulas.length === 0) return null;
+  const heading = words.faulty(formulas.length);
+  return (
+    <section aria-label={heading}>
+      <Text as="h3" weight="semibold" block className={styles.title}>
+        {heading}
+      </Text>
+      <ul className={styles.faults} tabIndex={0} role="list" aria-label={heading}>
+        {formulas.map(({ address, sentence: message, mend }) => (
+          <li key={address}>
+            {`${sentence(inWords(message))}. `}
+            {mend && (
+              <Button
+                size="small"
+                disabledFocusable={isBusy}
+                aria-label={words.mendAt(address)}
+                onClick={() => onMend(mend)}
+              >
+                {words.mend}
+              </Button>
+            )}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+export interface FindingsProps {
+  readonly looked: LookedAt;
+  readonly isBusy: boolean;
+  readonly onMend: OnMend;
+}
+
+export function Findings({ looked: { sheet, check, formulas }, isBusy, onMend }: FindingsProps) {
   const styles = useStyles();
   const of = (weight: Finding["weight"]) => check.findings.filter((finding) => finding.weight === weight);
   const [stop, consider, news] = [of("stop"), of("look"), of("news")];
@@ -37,8 +87,9 @@ export function Findings({ looked: { sheet, check } }: { looked: LookedAt }) {
           {words.version(check.version)}
         </Text>
       )}
-      {stop.length + consider.length === 0 && <Notice intent="success">{words.whole}</Notice>}
+      {stop.length + consider.length + formulas.length === 0 && <Notice intent="success">{words.whole}</Notice>}
       <FindingList heading={words.stop(stop.length)} findings={stop} />
+      <FormulaList formulas={formulas} isBusy={isBusy} onMend={onMend} />
       <FindingList heading={words.consider(consider.length)} findings={consider} />
       <FindingList heading={words.news} findings={news} />
       {news.length > 0 && (

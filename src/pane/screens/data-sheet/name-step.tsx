@@ -1,6 +1,6 @@
 /** A name of the data sheet is chosen and given to the cells that are selected. */
 import { Button, Field, Select, Text } from "@fluentui/react-components";
-import { FIELDS, type NamedField } from "../../../datasheet";
+import { ATTACHABLE, type NamedField } from "../../../datasheet";
 import { text } from "../../text";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
@@ -13,12 +13,15 @@ export interface NameStepProps {
   readonly missing: ReadonlySet<string>;
   /** The name that leads to other cells already. */
   readonly taken: string | undefined;
+  /** Where the name's formula would stand over something else. */
+  readonly offered: string | undefined;
   readonly isBusy: boolean;
   readonly onChoose: (name: string) => void;
   readonly onAttach: (replace: boolean) => void;
+  readonly onReplace: () => void;
 }
 
-export function NameStep({ name, missing, taken, isBusy, onChoose, onAttach }: NameStepProps) {
+export function NameStep({ name, missing, taken, offered, isBusy, onChoose, onAttach, onReplace }: NameStepProps) {
   const styles = useStyles();
   return (
     <Step title={words.attach}>
@@ -28,8 +31,8 @@ export function NameStep({ name, missing, taken, isBusy, onChoose, onAttach }: N
       <div className={styles.wide}>
         <Field label={words.name}>
           <Select value={name} onChange={(_, { value }) => onChoose(value)}>
-            <Options label={words.missingGroup} fields={FIELDS.filter((field) => missing.has(field.name))} />
-            <Options label={words.presentGroup} fields={FIELDS.filter((field) => !missing.has(field.name))} />
+            <Options label={words.missingGroup} fields={ATTACHABLE.filter((field) => missing.has(field.name))} />
+            <Options label={words.presentGroup} fields={ATTACHABLE.filter((field) => !missing.has(field.name))} />
           </Select>
         </Field>
       </div>
@@ -40,6 +43,11 @@ export function NameStep({ name, missing, taken, isBusy, onChoose, onAttach }: N
         {taken && (
           <Button disabledFocusable={isBusy} onClick={() => onAttach(true)}>
             {words.move(taken)}
+          </Button>
+        )}
+        {offered && (
+          <Button disabledFocusable={isBusy} onClick={onReplace}>
+            {words.replace(offered)}
           </Button>
         )}
       </div>

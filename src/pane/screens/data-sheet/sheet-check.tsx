@@ -9,33 +9,28 @@ import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { Findings } from "./findings";
+import { attachName, attachReadings, layOutWorkings, mendCells, placesOf, writeMissing } from "./firm-cells";
 import { FormulasStep } from "./formulas-step";
+import { LayoutStep } from "./layout-step";
+import { MissingNames } from "./missing-names";
 import { NameStep } from "./name-step";
-import { checked, missingNames, NOTHING_LOOKED_AT } from "./sheet-check-state";
-import {
-  attachName,
-  enterFormulasAgain,
-  insertOwnFile,
-  lookAtSheet,
-  NameTaken,
-  protectSheet,
-  type Done,
-} from "./sheet-upkeep";
+import { checked, loadTyped, missingNames, NOTHING_LOOKED_AT, shownGroups } from "./sheet-check-state";
+import { enterFormulasAgain, insertOwnFile, lookAtSheet, NameTaken, protectSheet, type Done } from "./sheet-upkeep";
 
 const words = text.check;
 
 export function SheetCheckPart({ port }: { port: WorkbookPort }) {
   const styles = useStyles();
   const [state, act] = useReducer(checked, NOTHING_LOOKED_AT);
-  const { isBusy, looked, telling, name, taken } = state;
+  const { isBusy, looked, telling, name, taken, offer } = state;
 
   /** Does one thing at a time, tells what came of it, and looks at the sheet again. */
   const carryOut = async (work: () => Promise<Done>, sentence = words.looking): Promise<void> => {
     if (isBusy) return;
     act({ do: "begin", sentence });
     try {
-      const { sheet, telling: told } = await work();
-      act({ do: "end", looked: await lookAtSheet(port, sheet), telling: told });
+      const { sheet, ...told } = await work();
+      act({ do: "end", looked: await lookAtSheet(port, sheet), ...told });
     } catch (error) {
       act({ do: "fail", sentence: sentenceOf(error), taken: error instanceof NameTaken ? name : undefined });
     }
@@ -56,7 +51,13 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
         </Button>
       </div>
       {telling && <Notice intent={telling.intent}>{telling.sentence}</Notice>}
-      {looked && <Findings looked={looked} />}
+      {looked && (
+        <Findings
+          looked={looked}
+          isBusy={isBusy}
+          onMend={(cells) => void carryOut(() => mendCells(port, looked.sheet, cells))}
+        />
+      )}
       <Step title={words.own}>
         <Text block id="own-hint" className={styles.quiet}>
           {words.ownHint}
@@ -69,14 +70,38 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
           onFile={(file) => void carryOut(() => insertOwnFile(port, file), words.inserting)}
         />
       </Step>
+      {looked && (
+        <MissingNames
+          find={state.find}
+          first={looked.layout.first}
+          groups={shownGroups(state)}
+          chosen={name}
+          onFind={(find) => act({ do: "find", text: find })}
+          onChoose={(chosen) => act({ do: "choose", name: chosen })}
+        />
+      )}
       <NameStep
         name={name}
         missing={missingNames(state)}
         taken={taken}
+        offered={offer && placesOf(offer.cells)}
         isBusy={isBusy}
         onChoose={(chosen) => act({ do: "choose", name: chosen })}
         onAttach={(replace) => void carryOut(() => attachName(port, name, replace))}
+        onReplace={() => offer && void carryOut(() => mendCells(port, offer.sheet, offer.cells))}
       />
+      {looked && (
+        <LayoutStep
+          isBusy={isBusy}
+          unwritten={looked.layout.unwritten.length}
+          fromLoad={state.fromLoad}
+          isLoadWrong={loadTyped(state) === undefined}
+          onFromLoad={(typed) => act({ do: "from load", text: typed })}
+          onReadings={() => void carryOut(() => attachReadings(port, loadTyped(state)))}
+          onWrite={() => void carryOut(() => writeMissing(port))}
+          onLayOut={() => void carryOut(() => layOutWorkings(port))}
+        />
+      )}
       <FormulasStep
         isBusy={isBusy}
         isProtected={looked?.isProtected}

@@ -1,9 +1,10 @@
-/** What the sheet check does with the workbook: it looks at a sheet, names cells, enters formulas again, protects, inserts a file. */
-import { boxAddress, boxOf, cellsToName, checkSheet, CHECKED_NAMES } from "../../../datasheet";
+/** What the sheet check does with the workbook: it looks at a sheet, enters formulas again, protects, inserts a file. */
+import { CONTENT_NAMES, formulaFindings } from "../../../checks/integrity";
+import { checkSheet, CHECKED_NAMES, firmLayout } from "../../../datasheet";
+import { NAMES_WITH_FORMULAS } from "../../../specification/placed-formulas";
 import { WorkbookError, type WorkbookPort } from "../../../workbook/port";
 import { text } from "../../text";
-import { sentenceOf } from "../../text/sentence";
-import type { LookedAt, Telling } from "./sheet-check-state";
+import type { LookedAt, Offer, Telling } from "./sheet-check-state";
 
 const words = text.check;
 
@@ -11,15 +12,24 @@ const words = text.check;
 export interface Done {
   readonly sheet: string;
   readonly telling?: Telling;
+  readonly offer?: Offer;
 }
 
 /** A name leads to other cells already: it is moved only when the person says so. */
 export class NameTaken extends WorkbookError {}
 
+const CONTENTS = [...new Set([...CONTENT_NAMES, ...NAMES_WITH_FORMULAS])];
+
 export async function lookAtSheet(port: WorkbookPort, sheet: string): Promise<LookedAt> {
-  const names = await port.listNames(sheet);
-  const values = await port.readNames(sheet, CHECKED_NAMES);
-  return { sheet, check: checkSheet(names, values), isProtected: await port.isProtected(sheet) };
+  const [found] = await port.lookAt([{ sheet, values: CHECKED_NAMES, contents: CONTENTS, names: true }]);
+  const { names = [], values = {}, contents = {} } = found ?? {};
+  return {
+    sheet,
+    check: checkSheet(names, values),
+    formulas: formulaFindings({ names, values, contents }),
+    layout: firmLayout(names, values, contents),
+    isProtected: await port.isProtected(sheet),
+  };
 }
 
 export async function enterFormulasAgain(port: WorkbookPort): Promise<Done> {
@@ -47,24 +57,4 @@ export async function insertOwnFile(port: WorkbookPort, file: Pick<File, "arrayB
   for (const one of sheets) if ((await lookAtSheet(port, one)).check.isDataSheet) sheet = one;
   const sentence = [words.inserted(sheets), ...remarks].join(" ");
   return { sheet, telling: { intent: remarks.length > 0 ? "warning" : "success", sentence } };
-}
-
-/** Gives the selected cells a name. Throws `NameTaken` where the name leads to other cells and may not be replaced. */
-export async function attachName(port: WorkbookPort, name: string, replace: boolean): Promise<Done> {
-  const { sheet, address, values } = await port.selection();
-  const box = boxOf(address);
-  if (!box) throw new WorkbookError(words.oneBlock);
-  const cells = cellsToName(name, box, values.flat().filter((value) => value !== "").length);
-  if ("sentence" in cells) throw new WorkbookError(cells.sentence);
-  const place = boxAddress(cells.box).replaceAll("$", "");
-  const isPresent = (await port.listNames(sheet)).some(
-    (one) => one.name.toLowerCase() === name.toLowerCase() && one.place !== "lost" && one.scope === "sheet",
-  );
-  try {
-    await port.nameCells(sheet, name, place, replace);
-  } catch (error) {
-    if (!isPresent || replace) throw error;
-    throw new NameTaken(sentenceOf(error), { cause: error });
-  }
-  return { sheet, telling: { intent: "success", sentence: words.attached(name, place, sheet) } };
 }

@@ -8,6 +8,11 @@ export const check = {
   version: (version: number | undefined) =>
     version === undefined ? "Es sagt nicht, welche Version des Datenblatts es ist." : `Datenblatt Version ${version}.`,
   whole: "Jeder Name ist einmal vorhanden, und keine Zelle enthält, was sie nicht soll.",
+  faulty: (count: number) =>
+    count === 1 ? "Eine Formel fehlt oder ist verändert" : `${count} Formeln fehlen oder sind verändert`,
+  mend: "Formel schreiben",
+  mendAt: (place: string) => `Die Formel von ${place} schreiben`,
+  mended: (places: string, sheet: string) => `Die Formel steht in ${places} von „${sheet}“.`,
   stop: (count: number) => (count === 1 ? "Eines geht nicht" : `${count} Dinge gehen nicht`),
   consider: (count: number) => (count === 1 ? "Eines ist anzusehen" : `${count} Dinge sind anzusehen`),
   news: "Neu, seit dieses Blatt angelegt wurde",
@@ -42,5 +47,44 @@ export const check = {
   give: "An die markierten Zellen vergeben",
   move: (name: string) => `${name} trotzdem hierher versetzen`,
   attached: (name: string, place: string, sheet: string) => `${name} steht jetzt bei ${place} von „${sheet}“.`,
+  missing: "Namen ohne Zellen",
+  missingHint:
+    "Einen Namen wählen, seine Zellen auf dem Blatt markieren und den Namen vergeben. Ein Ergebnis wird in seine Zellen geschrieben, sobald das, was es braucht, Zellen hat.",
+  find: "Suchen",
+  first: "Zuerst nötig",
+  missingOf: (title: string, missing: number, all: number) => `${title}: ${missing} von ${all}`,
+  nothingFound: "Kein Name ohne Zellen hat das in seiner Bezeichnung.",
+  after: (names: string) => `nach ${names}`,
+  layout: "Formeln im eigenen Layout",
+  layoutHint:
+    "Formeln kommen in leere Zellen, die einen Namen haben, und die Zellen behalten ihre Formate. Eine Zelle, die etwas enthält, bleibt, wie sie ist.",
+  writeMissing: (count: number) =>
+    count === 1 ? "Die fehlende Formel schreiben" : `Alle ${count} fehlenden Formeln schreiben`,
+  written: (count: number, sheet: string) =>
+    count === 1 ? `1 Formel ist auf „${sheet}“ geschrieben.` : `${count} Formeln sind auf „${sheet}“ geschrieben.`,
+  leftHeld: (places: string) => `Unverändert, weil sie etwas anderes enthalten: ${places}.`,
+  leftWaiting: (names: string) => `Noch nicht geschrieben, weil Namen, die sie brauchen, keine Zellen haben: ${names}.`,
+  formulaWritten: (name: string) => `Die Formel von ${name} ist geschrieben.`,
+  formulaWaits: (names: string) => `Die Formel wird geschrieben, sobald diese Namen Zellen haben: ${names}.`,
+  formulaHeld: (places: string) => `${places} enthält etwas anderes, das stehen blieb.`,
+  replace: (places: string) => `Die Formel über den Inhalt von ${places} schreiben`,
+  fromLoad: "Erste Laststufe",
+  fromLoadWrong: "Die Nummer einer Laststufe eingeben.",
+  readings: "Ablesungen mehrerer Laststufen",
+  readingsHint:
+    "Die Spalten der Zeiten und Ablesungen markieren, nebeneinander oder nacheinander: Zeiten und Ablesungen der ersten Laststufe, dann die der nächsten.",
+  nameReadings: "An die markierten Spalten vergeben",
+  readingsNamed: (from: number, to: number, sheet: string) =>
+    from === to
+      ? `Die Ablesungen der Laststufe ${from} haben auf „${sheet}“ ihre Namen.`
+      : `Die Ablesungen der Laststufen ${from} bis ${to} haben auf „${sheet}“ ihre Namen.`,
+  workings: "Den Rest ab der markierten Zelle anlegen",
+  workingsHint:
+    "Ergebnisse ohne Zelle bekommen freie Zellen mit Bezeichnungen: die der Laststufen in deren Zeilen, ab der Spalte der markierten Zelle, die anderen darunter. Nichts wird überschrieben.",
+  workingsHeld: (place: string) =>
+    `Die Ergebnisse würden ${place} bedecken, und dort ist nicht leer. Nichts wurde geschrieben: Eine Zelle markieren, neben und unter der freie Zellen sind.`,
+  laidOut: (count: number, sheet: string) =>
+    count === 1 ? `1 Ergebnis wurde auf „${sheet}“ angelegt.` : `${count} Ergebnisse wurden auf „${sheet}“ angelegt.`,
+  nothingToLayOut: "Jedes Ergebnis, das berechnet werden kann, hat eine Zelle.",
   oneBlock: "Eine Zelle oder einen Block von Zellen markieren.",
 };

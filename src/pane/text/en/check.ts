@@ -8,6 +8,11 @@ export const check = {
   version: (version: number | undefined) =>
     version === undefined ? "It does not say which version of the data sheet it is." : `Data sheet version ${version}.`,
   whole: "Every name is there, once, and no cell holds what it should not.",
+  faulty: (count: number) =>
+    count === 1 ? "1 formula is missing or changed" : `${count} formulas are missing or changed`,
+  mend: "Write its formula",
+  mendAt: (place: string) => `Write the formula of ${place}`,
+  mended: (places: string, sheet: string) => `The formula is written into ${places} of “${sheet}”.`,
   stop: (count: number) => (count === 1 ? "1 thing does not work" : `${count} things do not work`),
   consider: (count: number) => (count === 1 ? "1 thing to look at" : `${count} things to look at`),
   news: "New since this sheet was made",
@@ -41,5 +46,43 @@ export const check = {
   give: "Attach to the selected cells",
   move: (name: string) => `Move ${name} here all the same`,
   attached: (name: string, place: string, sheet: string) => `${name} is now at ${place} of “${sheet}”.`,
+  missing: "Names without cells",
+  missingHint:
+    "Choose a name, select its cells on the sheet, and attach it. A result is written into its cells as soon as what it needs has cells.",
+  find: "Search",
+  first: "Needed first",
+  missingOf: (title: string, missing: number, all: number) => `${title}: ${missing} of ${all}`,
+  nothingFound: "No name without cells has this in its label.",
+  after: (names: string) => `after ${names}`,
+  layout: "Formulas of your own layout",
+  layoutHint:
+    "Formulas go into blank cells that have a name, and cells keep their formats. A cell that holds something is left as it is.",
+  writeMissing: (count: number) => (count === 1 ? "Write the missing formula" : `Write all ${count} missing formulas`),
+  written: (count: number, sheet: string) =>
+    count === 1 ? `1 formula is written on “${sheet}”.` : `${count} formulas are written on “${sheet}”.`,
+  leftHeld: (places: string) => `Left as they are, because they hold something else: ${places}.`,
+  leftWaiting: (names: string) => `Not written yet, because names that they need have no cells: ${names}.`,
+  formulaWritten: (name: string) => `The formula of ${name} is written.`,
+  formulaWaits: (names: string) => `Its formula is written once these have cells: ${names}.`,
+  formulaHeld: (places: string) => `${places} holds something else, which was left.`,
+  replace: (places: string) => `Write the formula over what ${places} holds`,
+  fromLoad: "First load",
+  fromLoadWrong: "Enter the number of a load.",
+  readings: "Readings of several loads",
+  readingsHint:
+    "Select the columns of times and readings, side by side or one after the other: times and readings of the first load, then of the next.",
+  nameReadings: "Attach to the selected columns",
+  readingsNamed: (from: number, to: number, sheet: string) =>
+    from === to
+      ? `The readings of load ${from} have their names on “${sheet}”.`
+      : `The readings of loads ${from} to ${to} have their names on “${sheet}”.`,
+  workings: "Lay out the rest from the selected cell",
+  workingsHint:
+    "Results that have no cell get free ones, with labels: those of loads in the rows of the loads, from the column of the selected cell on, the others below them. Nothing is written over.",
+  workingsHeld: (place: string) =>
+    `The results would cover ${place}, which is not blank. Nothing was written: select a cell with free cells to its right and below.`,
+  laidOut: (count: number, sheet: string) =>
+    count === 1 ? `1 result was laid out on “${sheet}”.` : `${count} results were laid out on “${sheet}”.`,
+  nothingToLayOut: "Every result that can be calculated has a cell.",
   oneBlock: "Select one cell, or one block of cells.",
 };

@@ -1,8 +1,10 @@
 /** The state of the sheet check, without a page. */
 import {
   checked,
+  loadTyped,
   missingNames,
   NOTHING_LOOKED_AT,
+  shownGroups,
   type CheckAction,
   type LookedAt,
 } from "../../../../src/pane/screens/data-sheet/sheet-check-state";
@@ -10,6 +12,25 @@ import {
 const LOOKED: LookedAt = {
   sheet: "Ring",
   isProtected: true,
+  formulas: [],
+  layout: {
+    groups: [
+      {
+        title: "Masses and sizes",
+        present: 3,
+        missing: [
+          { name: "ring_mass", label: "Ring", isResult: false, needs: [] },
+          { name: "dry_mass", label: "Dry mass of soil", isResult: true, needs: ["ring_mass"] },
+        ],
+      },
+      {
+        title: "Results",
+        present: 4,
+        missing: [{ name: "final_height", label: "Final height", isResult: true, needs: [] }],
+      },
+    ],
+    ...{ first: [], unwritten: [], held: [], waiting: [] },
+  },
   check: {
     isDataSheet: true,
     unbound: 0,
@@ -30,7 +51,7 @@ test("what is under way is told, and what came of it takes its place", () => {
   const done = after({ do: "begin", sentence: "Looking…" }, { do: "end", looked: LOOKED });
   expect(done).toMatchObject({ isBusy: false, looked: LOOKED });
   expect(done.telling).toBeUndefined();
-  expect([...missingNames(done)]).toEqual(["ring_mass"]);
+  expect([...missingNames(done)]).toEqual(["ring_mass", "dry_mass", "final_height"]);
 });
 
 test("a failure leaves what was found before", () => {
@@ -45,4 +66,39 @@ test.each<[string, CheckAction]>([
   const offered = after({ do: "choose", name: "ring_mass" }, { do: "fail", sentence: "No.", taken: "ring_mass" });
   expect(offered.taken).toBe("ring_mass");
   expect(checked(offered, action).taken).toBeUndefined();
+});
+
+test("a search leaves the names and the groups that have it, by label or by name", () => {
+  const searched = (find: string) =>
+    shownGroups(after({ do: "end", looked: LOOKED }, { do: "find", text: find })).map(({ title, names, all }) => [
+      title,
+      names.map(({ name }) => name),
+      all,
+    ]);
+  expect(searched("")).toEqual([
+    ["Masses and sizes", ["ring_mass", "dry_mass"], 5],
+    ["Results", ["final_height"], 5],
+  ]);
+  expect(searched(" DRY ")).toEqual([["Masses and sizes", ["dry_mass"], 5]]);
+  expect(searched("ring_")).toEqual([["Masses and sizes", ["ring_mass"], 5]]);
+  expect(searched("nothing like it")).toEqual([]);
+});
+
+test.each([
+  ["1", 1],
+  ["12", 12],
+  ["", undefined],
+  ["0", undefined],
+  ["1.5", undefined],
+  ["x", undefined],
+])("the first load typed as %p is %p", (typed, load) => {
+  expect(loadTyped(after({ do: "from load", text: typed }))).toBe(load);
+});
+
+test("an offer to write over something ends when something else is begun or chosen", () => {
+  const offer = { sheet: "Ring", cells: [{ row: 1, col: 1, formula: "={wet}" }] };
+  const offered = after({ do: "end", looked: LOOKED, offer });
+  expect(offered.offer).toBe(offer);
+  expect(checked(offered, { do: "begin", sentence: "…" }).offer).toBeUndefined();
+  expect(checked(offered, { do: "choose", name: "diameter" }).offer).toBeUndefined();
 });

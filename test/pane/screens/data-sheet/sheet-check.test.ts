@@ -48,7 +48,8 @@ const button = (name: string): HTMLButtonElement => {
 };
 const press = (name: string): Promise<void> => act(async () => button(name).click());
 const open = (): Promise<void> => act(async () => button(words.look).click());
-const items = (): string[] => [...place.querySelectorAll("li")].map(({ textContent }) => textContent ?? "");
+const items = (): string[] =>
+  [...place.querySelectorAll('ul[role="list"] li')].map(({ textContent }) => textContent ?? "");
 const status = (): string =>
   [...place.querySelectorAll('[role="status"], [role="alert"]')].map(({ textContent }) => textContent).join(" ");
 
@@ -160,6 +161,138 @@ test("a workbook that cannot be read says so, and can be asked again", async () 
   port.failure = undefined;
   await press(words.look);
   expect(status()).toContain(words.whole);
+});
+
+describe("a firm's own cells", () => {
+  const typeInto = async (label: string, value: string): Promise<void> => {
+    const input = [...place.querySelectorAll("input")].find(({ labels }) => labels?.[0]?.textContent === label)!;
+    const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")!.set!;
+    await act(async () => {
+      set.call(input, value);
+      input.dispatchEvent(new Event("input", { bubbles: true }));
+    });
+  };
+  const contentOf = (cell: string) => {
+    const { formula, value } = port.sheet("Sheet1").cells.get(cell) ?? {};
+    return formula ?? value;
+  };
+  const RING_AND_DRY = '=IF(OR(ring_mass="",ring_and_dry=""),"",ring_and_dry-IF(salt_mass="",0,salt_mass)-ring_mass)';
+
+  test("a result gets its name with its formula, where its cell is blank", async () => {
+    port.nameSheet(
+      "Sheet1",
+      WHOLE.filter(({ name }) => name !== "dry_mass"),
+    );
+    await open();
+    await chooseName("dry_mass");
+    port.select([[""]], "ZA9");
+    await press(words.give);
+    expect(contentOf("ZA9")).toBe(RING_AND_DRY);
+    expect(status()).toContain(words.formulaWritten("dry_mass"));
+  });
+
+  test("a cell that holds something keeps it until the person says that it may be replaced", async () => {
+    port.nameSheet(
+      "Sheet1",
+      WHOLE.filter(({ name }) => name !== "dry_mass"),
+    );
+    await open();
+    await chooseName("dry_mass");
+    port.select([[55.1]], "ZA9");
+    await press(words.give);
+    expect(contentOf("ZA9")).toBe(55.1);
+    expect(status()).toContain(words.formulaHeld("ZA9"));
+    await press(words.replace("ZA9"));
+    expect(contentOf("ZA9")).toBe(RING_AND_DRY);
+    expect(status()).toContain(words.mended("ZA9", "Sheet1"));
+  });
+
+  test("a result whose inputs have no cells is named, and says what it waits for", async () => {
+    port.nameSheet("Sheet1", []);
+    await open();
+    await chooseName("dry_mass");
+    port.select([[""]], "ZA9");
+    await press(words.give);
+    expect(contentOf("ZA9")).toBe("");
+    expect(status()).toContain(words.formulaWaits("Ring (ring_mass), Ring + dry soil (ring_and_dry)"));
+  });
+
+  test("every formula that is missing is written, and a cell that holds something is left and told", async () => {
+    const [dry, solids] = ["dry_mass", "solids_height"].map((name) => {
+      const { row, col } = blankSheet("SI").names[name]!;
+      return { row, col, address: cellAddress(row, col) };
+    });
+    port.sheet("Sheet1").cells.set(dry!.address, { value: "" });
+    port.sheet("Sheet1").cells.set(solids!.address, { value: 7 });
+    await open();
+    expect(place.textContent).toContain(words.faulty(2));
+    await press(words.writeMissing(1));
+    expect(contentOf(dry!.address)).toBe(RING_AND_DRY);
+    expect(contentOf(solids!.address)).toBe(7);
+    expect(status()).toContain(words.leftHeld(solids!.address));
+    const mend = place.querySelector<HTMLButtonElement>(`[aria-label="${words.mendAt(solids!.address)}"]`)!;
+    await act(async () => mend.click());
+    expect(contentOf(solids!.address)).toMatch(/^=IF\(.*CLAY\.SOLIDS_HEIGHT\(/);
+    expect(status()).toContain(words.mended(solids!.address, "Sheet1"));
+    expect(items()).toEqual([]);
+  });
+
+  test("columns that are selected get the names of readings, from a load on", async () => {
+    port.nameSheet(
+      "Sheet1",
+      WHOLE.filter(({ name }) => !/^(times|readings)_/.test(name)),
+    );
+    await open();
+    port.select(
+      [
+        ["", "", "", ""],
+        ["", "", "", ""],
+      ],
+      "ZA4:ZD5",
+    );
+    await typeInto(words.fromLoad, "3");
+    await press(words.nameReadings);
+    expect(port.asked).toEqual([
+      "name times_03 Sheet1!ZA4:ZA5",
+      "name readings_03 Sheet1!ZB4:ZB5",
+      "name times_04 Sheet1!ZC4:ZC5",
+      "name readings_04 Sheet1!ZD4:ZD5",
+    ]);
+    expect(status()).toContain(words.readingsNamed(3, 4, "Sheet1"));
+    port.select([[1, 2, 3]], "ZA4:ZC4");
+    await press(words.nameReadings);
+    expect(status()).toContain("3 columns are selected, and every load has two");
+    expect(port.asked).toHaveLength(4);
+  });
+
+  test("readings that have their names already keep them", async () => {
+    await open();
+    port.select([["", ""]], "ZA4:ZB4");
+    await press(words.nameReadings);
+    expect(status()).toMatch(/times_01.*already at/);
+    expect(port.asked).toEqual([]);
+  });
+
+  test("results without a cell are laid out over blank cells only", async () => {
+    const results = new Set(["dry_mass", "height_end"]);
+    port.nameSheet(
+      "Sheet1",
+      WHOLE.filter(({ name }) => !results.has(name)),
+    );
+    await open();
+    const { row, rows } = blankSheet("SI").names.load_stress!;
+    port.select([[""]], "ZA1");
+    port.sheet("Sheet1").cells.set(`ZA${row + 3}`, { value: "in the way" });
+    await press(words.workings);
+    expect(status()).toContain(words.workingsHeld(`ZA${row + 3}`));
+    expect(port.asked).toEqual([]);
+    port.sheet("Sheet1").cells.delete(`ZA${row + 3}`);
+    await press(words.workings);
+    expect(status()).toContain(words.laidOut(2, "Sheet1"));
+    expect(contentOf(`ZA${row}`)).toBe("Height at the end of the load");
+    expect(contentOf(`ZA${row + rows}`)).toMatch(/^=IF\(/);
+    expect(contentOf(`ZB${row + rows + 2}`)).toBe(RING_AND_DRY);
+  });
 });
 
 describe("failures of the host", () => {

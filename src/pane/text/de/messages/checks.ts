@@ -20,6 +20,8 @@ export const checks: Readonly<Record<string, string>> = {
   "{0} %": "{0} %",
 
   // Cells.
+  "{0} to {1}, {2}, hold no formulas: write them (Data sheet, Sheet check)":
+    "{0} bis {1}, {2}, enthalten keine Formeln: Bitte schreiben lassen (Datenblatt, Blattprüfung)",
   "{0}, {1}, has lost its formula: copy it from a neighbour in the column":
     "{0}, {1}, hat die Formel verloren: von einer Nachbarzelle der Spalte kopieren",
   "{0}, {1}, has lost its formula: take it from a newly inserted sheet":

@@ -1,0 +1,281 @@
+/**
+ * A data sheet in a firm's own layout: which names it lacks, group by group, which of them must come first, and which formulas
+ * are still to be written into its cells. Reads names and contents as a workbook port gives them; changes nothing.
+ */
+import { layoutOf } from "../record/places";
+import { cellCalled, type NamedValues } from "../record/record";
+import type { Table } from "../specification/field";
+import { FIELDS, type NamedField } from "../specification/fields";
+import { LOAD_PARTS } from "../specification/load-table";
+import { formatOf } from "../specification/measures";
+import { REMARKS, SECTIONS } from "../specification/main-page";
+import { PICK_TABLE } from "../specification/pick-table";
+import {
+  columnsBeside,
+  NAMES_WITH_FORMULAS,
+  neededFirst,
+  placedFormulas,
+  spillOf,
+  type Layout,
+  type PlacedFormula,
+} from "../specification/placed-formulas";
+import { cellAddress } from "../workbook/address";
+import type { Box, CellValue, SheetName } from "../workbook/port";
+
+/** The column of load numbers: it is typed, and no result. */
+const LOAD_NUMBER: NamedField = {
+  name: "load_number",
+  label: "Load number",
+  measure: "count",
+  kind: "input",
+  column: true,
+};
+
+/** Every name that a person may give to cells. */
+export const ATTACHABLE: readonly NamedField[] = [LOAD_NUMBER, ...FIELDS];
+
+const BY_NAME: ReadonlyMap<string, NamedField> = new Map(ATTACHABLE.map((field) => [field.name, field]));
+
+/** Names of one part of the data sheet, under its title there. */
+interface Group {
+  readonly title: string;
+  readonly fields: readonly NamedField[];
+}
+
+const namesOfTable = ({ columns }: Pick<Table, "columns">): string[] =>
+  columns.flatMap(({ name, startInput }) => [name, ...(startInput ? [startInput.name] : [])]);
+
+const group = (title: string, names: readonly string[]): Group => ({
+  title,
+  fields: names.flatMap((name) => BY_NAME.get(name) ?? []),
+});
+
+const READINGS = /^(times|readings)_\d\d$/;
+
+/** In the order of the data sheet. */
+const GROUPS: readonly Group[] = [
+  ...SECTIONS.map(({ title, panels }) =>
+    group(
+      title,
+      panels.flat().flatMap((part) => ("columns" in part ? namesOfTable(part) : [part.name])),
+    ),
+  ),
+  ...LOAD_PARTS.map((part) => group(part.title, namesOfTable(part))),
+  group(
+    "Readings",
+    FIELDS.map(({ name }) => name).filter((name) => READINGS.test(name)),
+  ),
+  group("Picks by hand", namesOfTable(PICK_TABLE)),
+  group(
+    "Remarks",
+    REMARKS.map(({ name }) => name),
+  ),
+];
+
+export interface MissingName {
+  readonly name: string;
+  readonly label: string;
+  /** A result is calculated once the names in `needs` have cells. */
+  readonly isResult: boolean;
+  readonly needs: readonly string[];
+}
+
+export interface MissingGroup {
+  readonly title: string;
+  readonly missing: readonly MissingName[];
+  /** How many names of the group the sheet has. */
+  readonly present: number;
+}
+
+/** A cell that would get a formula, and holds something else. */
+export interface HeldCell {
+  readonly name: string;
+  readonly cell: PlacedFormula;
+}
+
+export interface FirmLayout {
+  readonly groups: readonly MissingGroup[];
+  /** Inputs that results of the sheet wait for, those that most results need first. */
+  readonly first: readonly MissingName[];
+  /** Formulas for blank cells that have a name. */
+  readonly unwritten: readonly PlacedFormula[];
+  /** Cells of results that hold something of the person's own. */
+  readonly held: readonly HeldCell[];
+  /** Results that have cells, and whose formulas wait for names. */
+  readonly waiting: readonly MissingName[];
+}
+
+const missingName = (name: string, layout: Layout): MissingName => {
+  const field = BY_NAME.get(name);
+  const isResult = field !== undefined && field.kind !== "input";
+  return {
+    name,
+    label: field?.label.trim() ?? name,
+    isResult,
+    needs: isResult ? neededFirst(name, layout) : [],
+  };
+};
+
+const isHeld = (content: CellValue | undefined): boolean =>
+  content !== undefined && (typeof content !== "string" || content.trim() !== "");
+
+/** Names that the first results of a test wait for: the compression curve, cv and what follows from them. */
+const AIMS = ["preconsolidation_stress", "compression_index", "cv_chosen", "volume_compressibility", "c_alpha"];
+
+/** Inputs without cells that the aims wait for, each with the number of aims. Loads beyond the first are none of them. */
+function firstNames(layout: Layout): MissingName[] {
+  const counts = new Map<string, number>();
+  for (const aim of AIMS)
+    for (const name of neededFirst(aim, layout))
+      if (BY_NAME.get(name)?.kind === "input") counts.set(name, (counts.get(name) ?? 0) + 1);
+  return [...counts].sort((a, b) => b[1] - a[1]).map(([name]) => missingName(name, layout));
+}
+
+/** What a sheet in a firm's layout still lacks. `contents` are those of `NAMES_WITH_FORMULAS`. */
+export function firmLayout(names: readonly SheetName[], values: NamedValues, contents: NamedValues): FirmLayout {
+  const layout = layoutOf(names, values);
+  const unwritten: PlacedFormula[] = [];
+  const held: HeldCell[] = [];
+  const waiting: MissingName[] = [];
+  for (const name of NAMES_WITH_FORMULAS) {
+    const box = layout.places.get(name);
+    const placed = placedFormulas(name, layout);
+    if (!box || !placed) continue;
+    const cells = placed.cells.map((cell) => ({ cell, content: contents[name]?.[cell.row - box.row]?.[0] }));
+    unwritten.push(...cells.filter(({ content }) => !isHeld(content)).map(({ cell }) => cell));
+    held.push(
+      ...cells
+        .filter(({ content }) => isHeld(content) && !String(content).startsWith("="))
+        .map(({ cell }) => ({ name, cell })),
+    );
+    const isBlank = !contents[name]?.some(([content]) => isHeld(content));
+    if (placed.lacks.length > 0 && isBlank) waiting.push(missingName(name, layout));
+  }
+  return {
+    groups: GROUPS.map(({ title, fields }) => {
+      const missing = fields.filter(({ name }) => !layout.places.has(name));
+      return {
+        title,
+        present: fields.length - missing.length,
+        missing: missing.map(({ name }) => missingName(name, layout)),
+      };
+    }),
+    ...{ first: firstNames(layout), unwritten, held, waiting },
+  };
+}
+
+/** Names whose readers want a column of readings: those of loads from `from` on, two for each load. */
+const readingNames = (from: number): string[] => {
+  const names = FIELDS.map(({ name }) => name).filter((name) => READINGS.test(name));
+  return names.slice(2 * (from - 1));
+};
+
+/** A name with the cells that it gets. */
+export interface Naming {
+  readonly name: string;
+  readonly box: Box;
+  /** The number format of a cell that had none of its own. */
+  readonly format?: string;
+}
+
+/**
+ * The names of readings for columns that stand side by side, or were picked one after the other: times and readings of a load,
+ * then those of the next. A sentence where they do not make whole pairs.
+ */
+export function readingColumns(boxes: readonly Box[], fromLoad: number): readonly Naming[] | { sentence: string } {
+  const columns = boxes.flatMap(({ row, col, rows, cols }) =>
+    Array.from({ length: cols }, (_, index): Box => ({ row, col: col + index, rows, cols: 1 })),
+  );
+  const names = readingNames(fromLoad);
+  if (columns.length % 2 === 1 || columns.length === 0)
+    return {
+      sentence: `${columns.length} columns are selected, and every load has two, its times and its readings: select both of each load.`,
+    };
+  if (columns.length > names.length)
+    return {
+      sentence: `${columns.length / 2} loads from load ${fromLoad} on are more than the names reach to: select fewer columns.`,
+    };
+  return columns.flatMap((box, index) => {
+    const name = names[index];
+    return name === undefined ? [] : [{ name, box }];
+  });
+}
+
+/** A result without a cell of its own, with the free cells that it may have. */
+export interface Workings {
+  readonly namings: readonly Naming[];
+  /** Labels beside single cells and above columns. */
+  readonly labels: readonly { readonly row: number; readonly col: number; readonly value: string }[];
+  /** The cells that must be free. */
+  readonly area: readonly Box[];
+}
+
+/** Names without cells whose formulas can be written once all of them have cells. */
+function layable(layout: Layout): string[] {
+  let names = NAMES_WITH_FORMULAS.filter((name) => !layout.places.has(name));
+  for (let before = -1; before !== names.length;) {
+    before = names.length;
+    const places = new Map(layout.places);
+    for (const name of names) places.set(name, boxOfResult(name, layout, { row: 0, col: 0, rows: 1, cols: 1 }));
+    names = names.filter((name) => placedFormulas(name, { ...layout, places })?.lacks.length === 0);
+  }
+  return names;
+}
+
+const LOAD_COLUMNS = new Set(LOAD_PARTS.flatMap(namesOfTable));
+
+/** As many rows as the columns have that stand beside the result in its table; in the rows of the loads for a result of loads. */
+function boxOfResult(name: string, { places }: Layout, { row, col }: Box): Box {
+  const beside = columnsBeside(name).flatMap((one) => places.get(one) ?? [])[0];
+  if (!beside) return { row, col, rows: 1, cols: 1, ...spillOf(name) };
+  return { row: LOAD_COLUMNS.has(name) ? beside.row : row, col, rows: beside.rows, cols: 1 };
+}
+
+/**
+ * Free cells for what the data sheet calculates and this sheet has no cell for: results of loads to the right of the cell `at`,
+ * in the rows of the loads, the others below one another from that cell down, below the loads.
+ */
+export function workings(names: readonly SheetName[], values: NamedValues, at: Box): Workings {
+  const layout = layoutOf(names, values);
+  const wanted = layable(layout).filter((name) => !name.startsWith("pick_"));
+  const table = layout.places.get("load_stress");
+  const ofLoads = table ? wanted.filter((name) => LOAD_COLUMNS.has(name)) : [];
+  const others = wanted.filter((name) => !LOAD_COLUMNS.has(name));
+  let row = Math.max(at.row, table ? table.row + table.rows + 1 : 0);
+  const columns = ofLoads.map((name, index): Naming => ({
+    name,
+    box: boxOfResult(name, layout, { ...at, col: at.col + index }),
+  }));
+  const singles = others.map((name): Naming => {
+    const isSpill = spillOf(name) !== undefined;
+    const box = boxOfResult(name, layout, { ...at, row: row + Number(isSpill), col: at.col + Number(!isSpill) });
+    row = box.row + box.rows;
+    return { name, box };
+  });
+  const heading = ({ name, box }: Naming) => ({ row: box.row - 1, col: box.col, value: labelOf(name) });
+  return {
+    namings: [...columns, ...singles].map((one) => ({ ...one, format: formatOfName(one.name, values) })),
+    labels: [
+      ...columns.filter(({ box }) => box.row > 0).map(heading),
+      ...singles.map((one) =>
+        spillOf(one.name) ? heading(one) : { row: one.box.row, col: one.box.col - 1, value: labelOf(one.name) },
+      ),
+    ],
+    area: [...columns, ...singles].map(({ box }) => box),
+  };
+}
+
+/** Spilled tables have no format: each of their rows measures something else. */
+function formatOfName(name: string, { length_unit: unit }: NamedValues): string | undefined {
+  const measure = BY_NAME.get(name)?.measure;
+  const system = String(unit?.[0]?.[0] ?? "").toLowerCase() === "in" ? "US" : "SI";
+  return measure && !spillOf(name) ? formatOf(measure, system) : undefined;
+}
+
+const labelOf = (name: string): string => BY_NAME.get(name)?.label.trim() ?? name;
+
+/** "Ring (ring_mass), Diameter (diameter)": how a sentence lists names. */
+export const calledAll = (names: readonly string[]): string => names.map(cellCalled).join(", ");
+
+/** "B12" */
+export const placeOfCell = ({ row, col }: PlacedFormula): string => cellAddress(row, col);

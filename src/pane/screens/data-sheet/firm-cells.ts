@@ -1,0 +1,159 @@
+/** A firm's own cells: they get names, and the formulas of the data sheet where they are blank. */
+import {
+  boxAddress,
+  boxOf,
+  calledAll,
+  cellsToName,
+  placeOfCell,
+  readingColumns,
+  workings,
+  CHECKED_NAMES,
+} from "../../../datasheet";
+import { layoutOf } from "../../../record/places";
+import { placedFormulas, type PlacedFormula } from "../../../specification/placed-formulas";
+import { blockAddresses } from "../../../workbook/picked";
+import { WorkbookError, type Box, type SheetName, type WorkbookPort } from "../../../workbook/port";
+import { sentenceOf } from "../../text/sentence";
+import { text } from "../../text";
+import { lookAtSheet, NameTaken, type Done } from "./sheet-upkeep";
+
+const words = text.check;
+
+const plain = (box: Box): string => boxAddress(box).replaceAll("$", "");
+
+const hasOwn = (names: readonly SheetName[], name: string): boolean =>
+  names.some((one) => one.name.toLowerCase() === name.toLowerCase() && one.place !== "lost" && one.scope === "sheet");
+
+/** "B40", or "B40 to B51". */
+export const placesOf = (cells: readonly PlacedFormula[]): string => {
+  const [first, last] = [cells[0], cells.at(-1)];
+  return first && last && last !== first
+    ? `${placeOfCell(first)} – ${placeOfCell(last)}`
+    : first
+      ? placeOfCell(first)
+      : "";
+};
+
+/** Gives the selected cells a name. Throws `NameTaken` where the name leads to other cells and may not be replaced. */
+export async function attachName(port: WorkbookPort, name: string, replace: boolean): Promise<Done> {
+  const { sheet, address, values } = await port.selection();
+  const box = boxOf(address);
+  if (!box) throw new WorkbookError(words.oneBlock);
+  const cells = cellsToName(name, box, values.flat().filter((value) => value !== "").length);
+  if ("sentence" in cells) throw new WorkbookError(cells.sentence);
+  const place = plain(cells.box);
+  const isPresent = hasOwn(await port.listNames(sheet), name);
+  try {
+    await port.nameCells(sheet, name, place, replace);
+  } catch (error) {
+    if (!isPresent || replace) throw error;
+    throw new NameTaken(sentenceOf(error), { cause: error });
+  }
+  return withFormula(port, sheet, name, words.attached(name, place, sheet));
+}
+
+/** The formulas of a name that has just got its cells: written where the cells are blank, offered where they are not. */
+async function withFormula(port: WorkbookPort, sheet: string, name: string, attached: string): Promise<Done> {
+  const [found] = await port.lookAt([{ sheet, values: ["load_number"], contents: [name], names: true }]);
+  const layout = layoutOf(found?.names ?? [], found?.values ?? {});
+  const placed = placedFormulas(name, layout);
+  const box = layout.places.get(name);
+  if (!placed || !box) return { sheet, telling: { intent: "success", sentence: attached } };
+  if (placed.lacks.length > 0)
+    return {
+      sheet,
+      telling: { intent: "success", sentence: `${attached} ${words.formulaWaits(calledAll(placed.lacks))}` },
+    };
+  const isBlank = ({ row }: PlacedFormula): boolean => (found?.contents[name]?.[row - box.row]?.[0] ?? "") === "";
+  const [blank, held] = [placed.cells.filter(isBlank), placed.cells.filter((cell) => !isBlank(cell))];
+  await port.writeCells(sheet, blank);
+  const sentences = [
+    attached,
+    ...(blank.length > 0 ? [words.formulaWritten(name)] : []),
+    ...(held.length > 0 ? [words.formulaHeld(placesOf(held))] : []),
+  ];
+  return {
+    sheet,
+    telling: { intent: held.length > 0 ? "warning" : "success", sentence: sentences.join(" ") },
+    ...(held.length > 0 && { offer: { sheet, cells: held } }),
+  };
+}
+
+/** Writes formulas over what their cells hold: the person said so. */
+export async function mendCells(port: WorkbookPort, sheet: string, cells: readonly PlacedFormula[]): Promise<Done> {
+  await port.writeCells(sheet, cells, true);
+  return { sheet, telling: { intent: "success", sentence: words.mended(placesOf(cells), sheet) } };
+}
+
+/** Writes every formula whose cells have a name and are blank. */
+export async function writeMissing(port: WorkbookPort): Promise<Done> {
+  const sheet = await port.activeSheet();
+  const { layout } = await lookAtSheet(port, sheet);
+  await port.writeCells(sheet, layout.unwritten);
+  const { held, waiting } = layout;
+  const sentences = [
+    words.written(layout.unwritten.length, sheet),
+    ...(held.length > 0 ? [words.leftHeld(held.map(({ cell }) => placeOfCell(cell)).join(", "))] : []),
+    ...(waiting.length > 0 ? [words.leftWaiting(calledAll(waiting.map(({ name }) => name)))] : []),
+  ];
+  return {
+    sheet,
+    telling: { intent: held.length + waiting.length > 0 ? "warning" : "success", sentence: sentences.join(" ") },
+  };
+}
+
+/** Gives the selected columns the names of the readings, from a load on. A name that leads to other cells is left, and said. */
+export async function attachReadings(port: WorkbookPort, fromLoad: number | undefined): Promise<Done> {
+  if (fromLoad === undefined) throw new WorkbookError(words.fromLoadWrong);
+  const { sheet, address } = await port.selection();
+  const boxes = blockAddresses(address).flatMap((part) => boxOf(part) ?? []);
+  const columns = readingColumns(boxes, fromLoad);
+  if ("sentence" in columns) throw new WorkbookError(columns.sentence);
+  const names = await port.listNames(sheet);
+  const taken = columns.find(({ name }) => hasOwn(names, name));
+  if (taken) await port.nameCells(sheet, taken.name, plain(taken.box));
+  for (const { name, box } of columns) await port.nameCells(sheet, name, plain(box));
+  const sentence = words.readingsNamed(fromLoad, fromLoad + columns.length / 2 - 1, sheet);
+  return { sheet, telling: { intent: "success", sentence } };
+}
+
+/** Gives free cells, with labels and formulas, to results that have none. Refuses where one of the cells holds something. */
+export async function layOutWorkings(port: WorkbookPort): Promise<Done> {
+  const { sheet, address } = await port.selection();
+  const at = boxOf(address);
+  if (!at) throw new WorkbookError(words.oneBlock);
+  const [found] = await port.lookAt([{ sheet, values: CHECKED_NAMES, names: true }]);
+  const { namings, labels, area } = workings(found?.names ?? [], found?.values ?? {}, at);
+  if (namings.length === 0) return { sheet, telling: { intent: "info", sentence: words.nothingToLayOut } };
+  const wanted = [...area, ...labels.map(({ row, col }) => ({ row, col, rows: 1, cols: 1 }))];
+  const held = await firstHeld(port, sheet, wanted);
+  if (held) throw new WorkbookError(words.workingsHeld(held));
+  await port.writeCells(sheet, labels);
+  for (const { name, box } of namings) await port.nameCells(sheet, name, plain(box));
+  const { layout } = await lookAtSheet(port, sheet);
+  const placeOf = (cell: PlacedFormula) => namings.find(({ box }) => isIn(cell, box));
+  const cells = layout.unwritten.flatMap((cell) => {
+    const naming = placeOf(cell);
+    return naming ? [{ ...cell, ...(naming.format && { format: naming.format }) }] : [];
+  });
+  await port.writeCells(sheet, cells);
+  return { sheet, telling: { intent: "success", sentence: words.laidOut(namings.length, sheet) } };
+}
+
+const isIn = ({ row, col }: PlacedFormula, box: Box): boolean =>
+  row >= box.row && row < box.row + box.rows && col >= box.col && col < box.col + box.cols;
+
+/** The first of some cells that is not blank. */
+async function firstHeld(port: WorkbookPort, sheet: string, boxes: readonly Box[]): Promise<string | undefined> {
+  const [top, left] = [Math.min(...boxes.map(({ row }) => row)), Math.min(...boxes.map(({ col }) => col))];
+  const bottom = Math.max(...boxes.map(({ row, rows }) => row + rows));
+  const right = Math.max(...boxes.map(({ col, cols }) => col + cols));
+  const around: Box = { row: top, col: left, rows: bottom - top, cols: right - left };
+  const values = await port.values(sheet, plain(around));
+  for (const { row, col, rows, cols } of boxes)
+    for (let down = row; down < row + rows; down++)
+      for (let across = col; across < col + cols; across++)
+        if ((values[down - top]?.[across - left] ?? "") !== "")
+          return plain({ row: down, col: across, rows: 1, cols: 1 });
+  return undefined;
+}

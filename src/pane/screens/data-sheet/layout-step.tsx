@@ -1,0 +1,74 @@
+/** A firm's own layout: readings of several loads named at once, missing formulas written, free cells for the rest. */
+import { Button, Field, Input, Text } from "@fluentui/react-components";
+import { text } from "../../text";
+import { Step } from "../../ui/parts";
+import { useStyles } from "../../ui/styles";
+
+const words = text.check;
+
+export interface LayoutStepProps {
+  readonly isBusy: boolean;
+  /** How many formulas could be written into blank cells. */
+  readonly unwritten: number;
+  readonly fromLoad: string;
+  readonly isLoadWrong: boolean;
+  readonly onFromLoad: (typed: string) => void;
+  readonly onReadings: () => void;
+  readonly onWrite: () => void;
+  readonly onLayOut: () => void;
+}
+
+export function LayoutStep(props: LayoutStepProps) {
+  const styles = useStyles();
+  const { isBusy, unwritten, fromLoad, isLoadWrong, onFromLoad, onReadings, onWrite, onLayOut } = props;
+  return (
+    <>
+      <Step title={words.readings}>
+        <Text block id="columns-hint" className={styles.quiet}>
+          {words.readingsHint}
+        </Text>
+        <div className={styles.row}>
+          <Field
+            label={words.fromLoad}
+            validationState={isLoadWrong ? "error" : "none"}
+            validationMessage={isLoadWrong ? words.fromLoadWrong : undefined}
+          >
+            <Input
+              inputMode="numeric"
+              value={fromLoad}
+              input={{ size: 4 }}
+              onChange={(_, { value }) => onFromLoad(value)}
+            />
+          </Field>
+          <Button
+            disabledFocusable={isBusy || isLoadWrong}
+            aria-describedby="columns-hint"
+            onClick={() => !isLoadWrong && onReadings()}
+          >
+            {words.nameReadings}
+          </Button>
+        </div>
+      </Step>
+      <Step title={words.layout}>
+        <Text block id="layout-hint" className={styles.quiet}>
+          {words.layoutHint}
+        </Text>
+        {unwritten > 0 && (
+          <div>
+            <Button disabledFocusable={isBusy} aria-describedby="layout-hint" onClick={onWrite}>
+              {words.writeMissing(unwritten)}
+            </Button>
+          </div>
+        )}
+        <div>
+          <Button disabledFocusable={isBusy} aria-describedby="workings-hint" onClick={onLayOut}>
+            {words.workings}
+          </Button>
+        </div>
+        <Text block id="workings-hint" className={styles.quiet}>
+          {words.workingsHint}
+        </Text>
+      </Step>
+    </>
+  );
+}

@@ -1,0 +1,74 @@
+/** Names that the sheet has no cells for: what is needed first, then group by group, with a search. */
+import { Button, Field, Input, Text } from "@fluentui/react-components";
+import { calledAll, type MissingName } from "../../../datasheet";
+import { text } from "../../text";
+import { Step } from "../../ui/parts";
+import { useStyles } from "../../ui/styles";
+import type { ShownGroup } from "./sheet-check-state";
+
+const words = text.check;
+
+interface NamesProps {
+  readonly names: readonly MissingName[];
+  /** The name that is chosen. */
+  readonly chosen: string;
+  readonly onChoose: (name: string) => void;
+}
+
+function Names({ names, chosen, onChoose }: NamesProps) {
+  const styles = useStyles();
+  return (
+    <ul className={styles.list}>
+      {names.map(({ name, label, needs }) => (
+        <li key={name}>
+          <Button size="small" aria-pressed={name === chosen} onClick={() => onChoose(name)}>
+            {`${label} (${name})`}
+          </Button>
+          {needs.length > 0 && (
+            <Text block size={200} className={styles.quiet}>
+              {words.after(calledAll(needs.slice(0, 4)) + (needs.length > 4 ? " …" : ""))}
+            </Text>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+export interface MissingNamesProps extends Omit<NamesProps, "names"> {
+  readonly find: string;
+  readonly first: readonly MissingName[];
+  readonly groups: readonly ShownGroup[];
+  readonly onFind: (find: string) => void;
+}
+
+export function MissingNames({ find, first, groups, chosen, onFind, onChoose }: MissingNamesProps) {
+  const styles = useStyles();
+  const isSearching = find.trim() !== "";
+  if (groups.length === 0 && !isSearching) return null;
+  return (
+    <Step title={words.missing}>
+      <Text block className={styles.quiet}>
+        {words.missingHint}
+      </Text>
+      <Field label={words.find}>
+        <Input type="search" value={find} onChange={(_, { value }) => onFind(value)} />
+      </Field>
+      {first.length > 0 && !isSearching && (
+        <section aria-label={words.first} className={styles.column}>
+          <Text as="h3" weight="semibold" block className={styles.title}>
+            {words.first}
+          </Text>
+          <Names names={first} chosen={chosen} onChoose={onChoose} />
+        </section>
+      )}
+      {groups.length === 0 && <Text block>{words.nothingFound}</Text>}
+      {groups.map(({ title, names, all }) => (
+        <details key={`${title} ${isSearching}`} open={isSearching}>
+          <summary>{words.missingOf(title, names.length, all)}</summary>
+          <Names names={names} chosen={chosen} onChoose={onChoose} />
+        </details>
+      ))}
+    </Step>
+  );
+}

@@ -1,0 +1,249 @@
+/**
+ * The formula of a name for cells that stand anywhere on a sheet, as in a firm's own layout: single cells are referred to by
+ * their names, the cells of a table row by row. What the sheet has no cell for counts as blank where a test can do without it.
+ */
+import { cellAddress, columnLetters } from "../workbook/address";
+import type { Box } from "../workbook/port";
+import type { Column, Field, Spill, Table } from "./field";
+import { LOAD_TABLE, loadSuffix } from "./load-table";
+import { REMARKS, SECTIONS } from "./main-page";
+import { PICK_TABLE } from "./pick-table";
+
+/** Where the names of a sheet stand, and the numbers of its loads, row by row; absent, they count from 1. */
+export interface Layout {
+  readonly places: ReadonlyMap<string, Box>;
+  readonly loadNumbers?: readonly number[];
+}
+
+export interface PlacedFormula {
+  readonly row: number;
+  readonly col: number;
+  /** `{name}` is a name of the sheet. */
+  readonly formula: string;
+}
+
+export interface PlacedFormulas {
+  readonly cells: readonly PlacedFormula[];
+  /** Names that the formula needs and the sheet has no cells for, in the order of the formula. */
+  readonly lacks: readonly string[];
+}
+
+/** Inputs that a test can do without: a formula reads them as blank where the sheet has no cells for them. */
+const OPTIONAL: ReadonlySet<string> = new Set([
+  "seating_stress",
+  "seating_mark",
+  "load_mark",
+  "test_temperature",
+  "pore_salt",
+  "apparatus_stress",
+  "apparatus_loading",
+  "apparatus_unloading",
+  "final_height_measured",
+  "curve_from",
+  "time_method",
+  "time_procedure",
+  "field_factor",
+  "pick_load",
+  "pick_of",
+  "pick_after",
+]);
+
+/** Results that are blank as long as the sheet has no cells for that input. */
+const BLANK_WITHOUT: Readonly<Record<string, string>> = {
+  salt_mass: "pore_salt",
+  water_density: "test_temperature",
+  apparatus_deflection_seating: "apparatus_stress",
+};
+
+type Formula =
+  | { readonly of: "cell"; readonly formula: string }
+  | { readonly of: "spill"; readonly formula: string; readonly rows: number; readonly cols: number }
+  | { readonly of: "column"; readonly column: Column; readonly table: Table }
+  /** A column that the formula of the column `anchor` spills into, as the cell of that number in its row. */
+  | { readonly of: "spilled"; readonly anchor: Column; readonly number: number; readonly table: Table };
+
+/** Columns of a table that begin with the same formula: it spills from the first into the others. */
+const spilledTogether = ({ columns }: Table, anchor: Column): readonly Column[] => {
+  const first = columns.indexOf(anchor);
+  const end = columns.findIndex((column, index) => index > first && !column.spilled);
+  return columns.slice(first, end < 0 ? undefined : end);
+};
+
+const isTable = (part: Field | Table | Spill): part is Table => "columns" in part;
+const isSpill = (part: Field | Table | Spill): part is Spill => "spills" in part;
+
+function formulasOfTable(table: Table): [string, Formula][] {
+  let anchor: Column | undefined;
+  return table.columns.flatMap((column): [string, Formula][] => {
+    if (!column.spilled) anchor = column;
+    if (column.spilled && anchor) {
+      const number = spilledTogether(table, anchor).indexOf(column) + 1;
+      return [[column.name, { of: "spilled", anchor, number, table }]];
+    }
+    return column.formula && column.kind !== "label" ? [[column.name, { of: "column", column, table }]] : [];
+  });
+}
+
+/** A spilled table has its label, its value and its words beside one another. */
+const SPILL_COLUMNS = 3;
+
+const FORMULAS: ReadonlyMap<string, Formula> = new Map(
+  [...SECTIONS.flatMap(({ panels }) => panels.flat()), ...REMARKS, LOAD_TABLE, PICK_TABLE].flatMap(
+    (part): [string, Formula][] => {
+      if (isTable(part)) return formulasOfTable(part);
+      if (isSpill(part))
+        return [[part.name, { of: "spill", formula: part.formula, rows: part.spills.length, cols: SPILL_COLUMNS }]];
+      return part.formula ? [[part.name, { of: "cell", formula: part.formula }]] : [];
+    },
+  ),
+);
+
+/** Names that have a formula of their own, in the order of the sheet. */
+export const NAMES_WITH_FORMULAS: readonly string[] = [...FORMULAS.keys()];
+
+/** The cells that a name takes beside the one that is selected for it: of a spilled table, its rows and columns. */
+export function spillOf(name: string): { readonly rows: number; readonly cols: number } | undefined {
+  const found = FORMULAS.get(name);
+  return found?.of === "spill" ? { rows: found.rows, cols: found.cols } : undefined;
+}
+
+/** The columns of the table that a name is a column of; none for a single cell. */
+export function columnsBeside(name: string): readonly string[] {
+  const found = FORMULAS.get(name);
+  return found && "table" in found ? found.table.columns.map((column) => column.name) : [];
+}
+
+class Placing {
+  readonly lacks = new Set<string>();
+  readonly #layout: Layout;
+
+  constructor(layout: Layout) {
+    this.#layout = layout;
+  }
+
+  has(name: string): boolean {
+    return this.#layout.places.has(name);
+  }
+
+  /** `{name}`, or a blank text in its place. */
+  single(name: string): string {
+    if (this.has(name)) return `{${name}}`;
+    if (!this.#countsAsBlank(name)) this.lacks.add(name);
+    return '""';
+  }
+
+  /** The cell of a column in a row of its table. */
+  beside(name: string, index: number): string {
+    const box = this.#layout.places.get(name);
+    if (!box) return this.single(name);
+    if (index >= box.rows) this.lacks.add(name);
+    return cellAddress(box.row + index, box.col);
+  }
+
+  /**
+   * The nearest row above that has a number in the table's first column, or what the test starts from. The second row asks the
+   * first by itself: the embedded sheet looks nothing up in a range of one cell.
+   */
+  above(name: string, index: number, { columns }: Table): string {
+    const [first] = columns;
+    const start = columns.find((column) => column.name === name)?.start ?? '""';
+    const from = this.singles(`(${start.replace(/^=/, "")})`);
+    const [numbers, box] = [first && this.#layout.places.get(first.name), this.#layout.places.get(name)];
+    if (!numbers || !box) return first && !numbers ? this.single(first.name) : this.single(name);
+    if (index === 0) return from;
+    if (index === 1)
+      return `IF(ISNUMBER(${cellAddress(numbers.row, numbers.col)}),${cellAddress(box.row, box.col)},${from})`;
+    const down = ({ row, col }: Box): string =>
+      `$${columnLetters(col)}$${row + 1}:${cellAddress(row + index - 1, col)}`;
+    return `LOOKUP(${PAST_EVERY_ROW},${down(numbers)},${down(box)})`;
+  }
+
+  singles(formula: string): string {
+    return formula.replace(/\{(\w+)\}/g, (_, name: string) => this.single(name));
+  }
+
+  /** The formula of a column in one of its rows. */
+  inRow(formula: string, index: number, table: Table): string {
+    const load = this.#layout.loadNumbers?.[index] ?? index + 1;
+    const numbered = formula.replaceAll("#", loadSuffix(load));
+    return this.singles(
+      numbered.replace(/\[(\^?)(\w+)\]/g, (_, up: string, name: string) =>
+        up ? this.above(name, index, table) : this.beside(name, index),
+      ),
+    );
+  }
+
+  #countsAsBlank(name: string): boolean {
+    const without = BLANK_WITHOUT[name];
+    return OPTIONAL.has(name) || (without !== undefined && !this.has(without));
+  }
+}
+
+/** Larger than any row's number: a look-up of it finds the last number of a column. */
+const PAST_EVERY_ROW = 100_000;
+
+/** Whether the columns that a formula spills into stand beside it, in their order. */
+function spillsInPlace(columns: readonly Column[], places: Layout["places"]): boolean {
+  const [anchor] = columns.map(({ name }) => places.get(name));
+  return columns.every(({ name }, index) => {
+    const box = places.get(name);
+    return box && anchor && box.row === anchor.row && box.col === anchor.col + index;
+  });
+}
+
+/** A cell of the row that a formula would spill: blank as long as the formula is. */
+function partOfSpill(formula: string, number: number): string {
+  const [, blank, whole] = /^=IF\(((?:[^,()]|\([^()]*\))*),"",(.*)\)$/s.exec(formula) ?? [];
+  return blank === undefined || whole === undefined
+    ? `=INDEX(${formula.slice(1)},1,${number})`
+    : `=IF(${blank},"",INDEX(${whole},1,${number}))`;
+}
+
+function formulaInRow(found: Formula, index: number, placing: Placing, layout: Layout): string | undefined {
+  if (found.of === "cell" || found.of === "spill") return index === 0 ? placing.singles(found.formula) : undefined;
+  const { table } = found;
+  const anchor = found.of === "column" ? found.column : found.anchor;
+  const together = spilledTogether(table, anchor);
+  const written = placing.inRow(anchor.formula ?? "", index, table);
+  if (together.length === 1) return written;
+  if (!spillsInPlace(together, layout.places)) return partOfSpill(written, found.of === "column" ? 1 : found.number);
+  return found.of === "column" ? written : undefined;
+}
+
+/**
+ * The formulas of a name for the cells that it stands at: one for each row of a column, none for a column that the formula of
+ * another spills into. Undefined where the name has no cells, or is none of those with a formula.
+ */
+export function placedFormulas(name: string, layout: Layout): PlacedFormulas | undefined {
+  const box = layout.places.get(name);
+  const found = FORMULAS.get(name);
+  if (!box || !found) return undefined;
+  const rows = Array.from({ length: box.rows }, (_, index) => {
+    const placing = new Placing(layout);
+    return { index, formula: formulaInRow(found, index, placing, layout), lacks: placing.lacks };
+  });
+  // A row without readings of its own is none that can be worked out; the others are.
+  const whole = rows.filter(({ lacks }) => lacks.size === 0);
+  const lacks = whole.length > 0 ? [] : [...(rows[0]?.lacks ?? [])];
+  return {
+    lacks,
+    cells: whole.flatMap(({ index, formula }) =>
+      formula === undefined ? [] : [{ row: box.row + index, col: box.col, formula }],
+    ),
+  };
+}
+
+/** Names that must have cells before the formula of a name can be written, those of the formulas it needs included. */
+export function neededFirst(name: string, layout: Layout): readonly string[] {
+  const reached = new Set<string>();
+  const visit = (one: string): void => {
+    const places = new Map(layout.places).set(one, layout.places.get(one) ?? { row: 0, col: 0, rows: 1, cols: 1 });
+    for (const lacking of placedFormulas(one, { ...layout, places })?.lacks ?? [])
+      if (!reached.has(lacking)) {
+        reached.add(lacking);
+        visit(lacking);
+      }
+  };
+  visit(name);
+  return [...reached];
+}

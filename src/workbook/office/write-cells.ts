@@ -1,0 +1,145 @@
+/** Formulas and constants into cells in Excel, whose formats stay; what was there is put back where Excel refuses in the middle. */
+import { quoted } from "../address";
+import { localName } from "../names";
+import type { Box, CellContent, CellValue } from "../port";
+import { referencesOf, withReferences } from "../references";
+import { checkWrite, columnRuns, type Standing } from "../write-check";
+import { constant } from "./grid";
+import { rangeOf, readBoxes } from "./read";
+import { bytesOf, send, type Step } from "./requests";
+import { told } from "./sentence";
+import { namedBoxes } from "./sheets";
+import { unprotected } from "./upkeep";
+
+interface Writing {
+  readonly sheet: string;
+  readonly cells: readonly CellContent[];
+  readonly replace: boolean;
+}
+
+/** Cells below one another, with what they hold and how they are formatted. */
+interface Run {
+  readonly box: Box;
+  readonly cells: readonly CellContent[];
+  /** As they are written back. */
+  readonly before: readonly CellValue[];
+  readonly formats: readonly string[];
+}
+
+async function runsAt(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  cells: readonly CellContent[],
+): Promise<Run[]> {
+  const runs = columnRuns(cells).flatMap((run) => {
+    const [first] = run;
+    return first ? [{ cells: run, box: { row: first.row, col: first.col, rows: run.length, cols: 1 } }] : [];
+  });
+  const wanted = runs.map(({ box }) => ({ sheet, box }));
+  const contents = await readBoxes(context, wanted, "formulas");
+  const values = await readBoxes(context, wanted, "values");
+  const formats = runs.map(({ box }) => rangeOf(sheet, box).load("numberFormat"));
+  await context.sync();
+  return runs.map((run, index) => ({
+    ...run,
+    before: (contents[index] ?? []).map(([content = ""], row) => {
+      const isFormula = typeof content === "string" && content.startsWith("=");
+      // A text with an apostrophe before "=" is given as a formula is, yet it shows what it holds.
+      return isFormula && values[index]?.[row]?.[0] !== content ? content : constant(content);
+    }),
+    formats: (formats[index]?.numberFormat ?? []).map(([format]) => String(format)),
+  }));
+}
+
+/** Whether a name of a sheet leads to cells of it, for every name that the formulas refer to. */
+async function namesThere(
+  context: Excel.RequestContext,
+  own: Excel.Worksheet,
+  cells: readonly CellContent[],
+): Promise<(name: string, sheet?: string) => boolean> {
+  const references = cells.flatMap((cell) => ("formula" in cell ? referencesOf(cell.formula) : []));
+  const namesOf = (isOwn: boolean): string[] => [
+    ...new Set(references.filter(({ sheet }) => (sheet === undefined) === isOwn).map(({ name }) => name)),
+  ];
+  const others = [...new Set(references.flatMap(({ sheet }) => sheet ?? []))].map((sheet) =>
+    context.workbook.worksheets.getItemOrNullObject(sheet).load("name"),
+  );
+  own.load("name");
+  await context.sync();
+  const here = await namedBoxes(context, [own], namesOf(true));
+  const present = others.filter(({ isNullObject }) => !isNullObject);
+  const there = present.length > 0 ? await namedBoxes(context, present, namesOf(false)) : [];
+  const known = new Set([
+    ...here.flatMap(({ boxes }) => [...boxes.keys()].map((name) => `\n${name}`)),
+    ...there.flatMap(({ sheet, boxes }) => [...boxes.keys()].map((name) => `${sheet.name.toLowerCase()}\n${name}`)),
+  ]);
+  return (name, sheet = "") => known.has(`${sheet.toLowerCase()}\n${name}`);
+}
+
+const contentOf = (cell: CellContent): CellValue =>
+  "formula" in cell
+    ? withReferences(cell.formula, ({ name, sheet }) =>
+        sheet === undefined ? localName(name) : `${quoted(sheet)}!${localName(name)}`,
+      )
+    : constant(cell.value);
+
+/** The contents of a run, and then its formats again: Excel gives a cell without a format that of the cells in its formula. */
+const stepOf = (
+  sheet: Excel.Worksheet,
+  { box }: Run,
+  contents: readonly CellValue[],
+  formats: readonly string[],
+): Step => ({
+  bytes: 2 * bytesOf(contents),
+  act: () => {
+    rangeOf(sheet, box).formulas = contents.map((content) => [content]);
+    rangeOf(sheet, box).numberFormat = formats.map((format) => [format]);
+  },
+});
+
+export async function writeCells(
+  context: Excel.RequestContext,
+  found: Excel.Worksheet,
+  { sheet, cells, replace }: Writing,
+): Promise<void> {
+  if (cells.length === 0) return;
+  const hasName = await namesThere(context, found, cells);
+  // What no sheet has is refused before Excel is asked for it.
+  const blank = (): Standing => ({ content: "", isText: false });
+  const check = {
+    sheet,
+    cells,
+    replace,
+    hasName: (of: { name: string; sheet?: string }) => hasName(of.name, of.sheet),
+  };
+  checkWrite({ ...check, standing: blank });
+  const runs = await runsAt(context, found, cells);
+  const standing = new Map(
+    runs.flatMap(({ cells: own, before, formats }) =>
+      own.map((cell, row): [CellContent, Standing] => [
+        cell,
+        { content: before[row] ?? "", isText: formats[row] === "@" },
+      ]),
+    ),
+  );
+  checkWrite({ ...check, standing: (cell) => standing.get(cell) ?? blank() });
+  const write = async (): Promise<void> => {
+    try {
+      await send(
+        context,
+        runs.map((run) =>
+          stepOf(
+            found,
+            run,
+            run.cells.map(contentOf),
+            run.cells.map(({ format }, row) => format ?? run.formats[row] ?? "General"),
+          ),
+        ),
+      );
+    } catch (error) {
+      for (const run of runs) await send(context, [stepOf(found, run, run.before, run.formats)]).catch(() => undefined);
+      throw told(error, `write into the sheet "${sheet}"`, "The cells were put back as they were: look at them.");
+    }
+  };
+  await unprotected(context, found, write);
+}

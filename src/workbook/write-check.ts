@@ -1,0 +1,74 @@
+/** Whether cells may be written: what every port asks before it touches one. */
+import { cellAddress } from "./address";
+import { LONGEST_TEXT } from "./limits";
+import { LAST_COLUMN, LAST_ROW } from "./names";
+import { WorkbookError, type CellContent, type CellValue } from "./port";
+import { faultOfLength, referencesOf, type Reference } from "./references";
+
+/** What stands in a cell now. */
+export interface Standing {
+  /** A formula as it is typed ("=..."), or a constant; "" is blank. */
+  readonly content: CellValue;
+  /** Its number format is that of text ("@"): a formula would stay a text there. */
+  readonly isText: boolean;
+}
+
+export interface WriteCheck {
+  readonly sheet: string;
+  readonly cells: readonly CellContent[];
+  /** Cells that hold something may be written. */
+  readonly replace: boolean;
+  readonly standing: (cell: CellContent) => Standing;
+  readonly hasName: (reference: Reference) => boolean;
+}
+
+const short = (content: CellValue): string => {
+  const text = String(content);
+  return text.length > 30 ? `${text.slice(0, 30)}...` : text;
+};
+
+/** Faults that show without the workbook. */
+function faultOfContent(cell: CellContent): string | undefined {
+  if (cell.row < 0 || cell.col < 0 || cell.row >= LAST_ROW || cell.col >= LAST_COLUMN)
+    return "no sheet has such a cell";
+  if ("formula" in cell) return cell.formula.startsWith("=") ? faultOfLength(cell.formula) : "a formula begins with =";
+  return typeof cell.value === "string" && cell.value.length > LONGEST_TEXT
+    ? `its text has ${cell.value.length} characters, and ${LONGEST_TEXT} at most are taken`
+    : undefined;
+}
+
+function faultOfCell(cell: CellContent, { sheet, replace, standing, hasName }: WriteCheck): string | undefined {
+  const { content, isText } = standing(cell);
+  if (content !== "" && !replace) return `it holds ${short(content)} already: say that it may be replaced, or clear it`;
+  if (!("formula" in cell)) return undefined;
+  if (isText) return "it has the format of a text, in which a formula stays a text: give it the format General";
+  const absent = referencesOf(cell.formula).find((reference) => !hasName(reference));
+  return absent && `its formula refers to "${absent.name}", which has no cells on the sheet "${absent.sheet ?? sheet}"`;
+}
+
+/** Refuses what Excel would refuse, a name without cells, and a cell that holds something unless it may be replaced. */
+export function checkWrite(check: WriteCheck): void {
+  const { sheet, cells } = check;
+  const seen = new Set<string>();
+  for (const cell of cells) {
+    const address = cellAddress(cell.row, cell.col);
+    const fault = faultOfContent(cell) ?? (seen.has(address) ? "it is to be written twice" : faultOfCell(cell, check));
+    seen.add(address);
+    if (fault)
+      throw new WorkbookError(
+        `${address} of the sheet "${sheet}" could not be written, and nothing was changed: ${fault}.`,
+      );
+  }
+}
+
+/** Cells of one column below one another, from the top: few large writes in place of one per cell. */
+export function columnRuns(cells: readonly CellContent[]): CellContent[][] {
+  const sorted = [...cells].sort((a, b) => a.col - b.col || a.row - b.row);
+  const runs: CellContent[][] = [];
+  for (const cell of sorted) {
+    const last = runs.at(-1)?.at(-1);
+    if (last && last.col === cell.col && last.row + 1 === cell.row) runs.at(-1)?.push(cell);
+    else runs.push([cell]);
+  }
+  return runs;
+}

@@ -1,0 +1,103 @@
+/** A form of another house becomes a working data sheet in the pane: names, formulas, free cells for the rest; its results are the demonstration's. */
+import path from "node:path";
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import type { FrameLocator, Page } from "playwright-core";
+import { NAMES_WITH_FORMULAS } from "../../src/specification/placed-formulas";
+import { firmForm, type FirmForm } from "./firm-form";
+import { paneViolations, readNames, selectRange, showSheet, takePicture, withBrowser, type HostPage } from "./page";
+
+withBrowser("a firm's own layout", (openPage) => {
+  let host: HostPage;
+  let page: Page;
+  let pane: FrameLocator;
+  let form: FirmForm;
+
+  const told = (words: string | RegExp) =>
+    pane.getByRole("status").or(pane.getByRole("alert")).filter({ hasText: words }).first().waitFor();
+
+  beforeAll(async () => {
+    host = await openPage();
+    page = host.page;
+    pane = page.frameLocator("#pane");
+    form = await firmForm();
+  });
+
+  test("the file comes in, and the check says what its sheet lacks", async () => {
+    const file = path.join(mkdtempSync(path.join(tmpdir(), "form-")), "form.xlsx");
+    writeFileSync(file, form.file);
+    const [chooser] = await Promise.all([
+      page.waitForEvent("filechooser"),
+      pane.getByRole("button", { name: "Insert sheets from a file…" }).click(),
+    ]);
+    await chooser.setFiles(file);
+    await told(`Inserted: “${form.sheet}”.`);
+    await pane
+      .getByRole("region", { name: "Needed first" })
+      .getByRole("button", { name: "Ring (ring_mass)" })
+      .waitFor();
+    await takePicture(page, "pane-firm-form");
+    expect(await paneViolations(page)).toEqual([]);
+  });
+
+  test("a search finds a name by its label, and a click chooses it", async () => {
+    await pane.getByRole("searchbox", { name: "Search" }).fill("specific grav");
+    await pane.getByRole("button", { name: "Specific gravity of solids (specific_gravity)" }).click();
+    expect(await pane.getByRole("combobox", { name: "Name" }).inputValue()).toBe("specific_gravity");
+    await pane.getByRole("searchbox", { name: "Search" }).fill("");
+  });
+
+  test("names are attached to the form's cells, and results wait for what they need", async () => {
+    for (const { name, address } of form.cells) {
+      await selectRange(page, address);
+      await pane.getByRole("combobox", { name: "Name" }).selectOption(name);
+      await pane.getByRole("button", { name: "Attach to the selected cells", exact: true }).click();
+      await told(`${name} is now at ${address} of “${form.sheet}”.`);
+    }
+    await selectRange(page, form.readings);
+    await pane.getByRole("button", { name: "Attach to the selected columns" }).click();
+    await told(/The readings of loads 1 to \d+ have their names/);
+    await takePicture(page, "pane-firm-named");
+    expect(await paneViolations(page)).toEqual([]);
+  }, 240_000);
+
+  test("results without a cell are laid out from a free cell, and every formula that is missing is written", async () => {
+    await selectRange(page, form.free);
+    await pane.getByRole("button", { name: "Lay out the rest from the selected cell" }).click();
+    await told(/results were laid out on/);
+    await pane.getByRole("button", { name: /^Write all \d+ missing formulas$/ }).click();
+    await told(/formulas are written on/);
+    await takePicture(page, "pane-firm-written");
+    await page.screenshot({ path: path.join(__dirname, "../../artifacts/page-firm-written.png") });
+    expect(await paneViolations(page)).toEqual([]);
+  }, 120_000);
+
+  test("its results are those of the demonstration", async () => {
+    await pane.getByRole("button", { name: "Insert worked demonstration" }).click();
+    await told("Demonstration");
+    const [firm, demo] = [
+      await readNames(page, form.sheet, [...NAMES_WITH_FORMULAS]),
+      await readNames(page, "Demonstration", [...NAMES_WITH_FORMULAS]),
+    ];
+    const compared = NAMES_WITH_FORMULAS.filter((name) => firm[name] !== undefined);
+    expect(compared.length).toBeGreaterThan(80);
+    for (const name of compared) expect([name, firm[name]]).toEqual([name, demo[name]?.slice(0, firm[name]?.length)]);
+  }, 60_000);
+
+  test("a formula that was written over is named by the check, and one button mends it", async () => {
+    await showSheet(page, form.sheet);
+    const { address } = form.cells.find(({ name }) => name === "void_ratio_initial")!;
+    const before = await readNames(page, form.sheet, ["void_ratio_initial"]);
+    await page.evaluate(
+      async ([sheet, row, col]) =>
+        (globalThis as any).clayledger.port.writeCells(sheet, [{ row, col, value: 0.5 }], true),
+      [form.sheet, Number(/\d+/.exec(address)![0]) - 1, 3] as const,
+    );
+    await pane.getByRole("button", { name: "Check the sheet in front" }).click();
+    await pane.getByRole("button", { name: `Write the formula of ${address}` }).click();
+    await told(`The formula is written into ${address}`);
+    expect(await readNames(page, form.sheet, ["void_ratio_initial"])).toEqual(before);
+  });
+
+  test("the page complained of nothing and asked nothing of the network", () => expect(host.complaints).toEqual([]));
+});

@@ -1,0 +1,127 @@
+/** A sheet of another layout, with the formulas that its names get, calculated: it shows what the demonstration shows. */
+import { demoSheet } from "../../src/datasheet";
+import { FIELDS } from "../../src/specification/fields";
+import { loadSuffix } from "../../src/specification/load-table";
+import { neededFirst, NAMES_WITH_FORMULAS, placedFormulas, spillOf } from "../../src/specification/placed-formulas";
+import type { Box, CellPlan, SheetPlan } from "../../src/workbook/port";
+import { calculate } from "./sheet-in-engine";
+
+const DEMO = demoSheet("SI");
+const LOADS_OF_FIRM = 18;
+
+/** What the demonstration holds as typed in the cell of a name, `index` rows down. */
+const typedInto = (name: string): (CellPlan["value"] | undefined)[] => {
+  const box = DEMO.names[name]!;
+  const cells = new Map(DEMO.cells.filter(({ col }) => col === box.col).map((cell) => [cell.row, cell]));
+  return Array.from({ length: box.rows }, (_, index) => cells.get(box.row + index)?.value);
+};
+
+const COLUMN_OF_LOADS = (name: string): boolean =>
+  name === "load_number" || DEMO.names[name]?.row === DEMO.names.load_number!.row;
+
+/** The names in another order, at other cells: single cells in a column, the table of loads backwards, readings to the right. */
+function otherPlaces(without: ReadonlySet<string>): Map<string, Box> {
+  const places = new Map<string, Box>();
+  const names = ["load_number", ...FIELDS.map(({ name }) => name)].filter((name) => name in DEMO.names);
+  let [row, tableCol, readingsCol] = [2, 120, 130];
+  for (const name of names) {
+    if (without.has(name)) continue;
+    const box = DEMO.names[name]!;
+    const series = /^(times|readings)_(\d\d)$/.exec(name);
+    if (series) {
+      if (Number(series[2]) <= LOADS_OF_FIRM) places.set(name, { row: 5, col: readingsCol++, rows: 60, cols: 1 });
+    } else if (COLUMN_OF_LOADS(name)) places.set(name, { row: 8, col: tableCol--, rows: LOADS_OF_FIRM, cols: 1 });
+    else {
+      places.set(name, { row, col: 3, rows: box.rows, cols: box.cols });
+      row += box.rows + 1;
+    }
+  }
+  return places;
+}
+
+function firmSheet(without: readonly string[] = []): { plan: SheetPlan; lacks: Record<string, readonly string[]> } {
+  const places = otherPlaces(new Set(without));
+  const cells: CellPlan[] = [];
+  const lacks: Record<string, readonly string[]> = {};
+  for (const [name, box] of places) {
+    const placed = placedFormulas(name, { places });
+    if (placed && placed.lacks.length > 0) lacks[name] = placed.lacks;
+    if (placed) placed.cells.forEach((cell) => cells.push({ ...cell, kind: "result" }));
+    else
+      typedInto(name)
+        .slice(0, box.rows)
+        .forEach((value, index) => {
+          if (value !== undefined) cells.push({ row: box.row + index, col: box.col, kind: "input", value });
+        });
+  }
+  return {
+    lacks,
+    plan: {
+      ...DEMO,
+      cells,
+      names: Object.fromEntries(places),
+      rows: 900,
+      cols: 220,
+      merges: [],
+      entries: [],
+      pages: [],
+      charts: [],
+    },
+  };
+}
+
+const RESULTS = NAMES_WITH_FORMULAS.filter((name) => name in DEMO.names);
+
+test("every result of the demonstration is the same in another layout", async () => {
+  const { plan, lacks } = firmSheet();
+  expect(lacks).toEqual({});
+  const [firm, demo] = [await calculate(plan), await calculate(DEMO)];
+  for (const name of RESULTS) {
+    const rows = Math.min(DEMO.names[name]!.rows, plan.names[name]!.rows);
+    const of = (sheet: typeof firm) => Array.from({ length: rows }, (_, index) => sheet.value(name, index));
+    expect([name, of(firm)]).toEqual([name, of(demo)]);
+  }
+}, 60_000);
+
+test("what a test can do without counts as blank where the sheet has no cell for it", async () => {
+  const without = ["pore_salt", "salt_mass", "test_temperature", "water_density", "pick_load", "pick_of", "pick_after"];
+  const more = ["time_method", "time_procedure", "curve_from", "final_height_measured", "load_mark", "seating_mark"];
+  const gone = [
+    "final_height_difference",
+    "pick_remark",
+    "water_content_initial_weighed",
+    "water_content_final_weighed",
+  ];
+  const { plan, lacks } = firmSheet([...without, ...more, ...gone]);
+  expect(lacks).toEqual({});
+  const [firm, demo] = [await calculate(plan), await calculate(DEMO)];
+  expect(firm.errors.filter((error) => /#NAME|#BAD/.test(error))).toEqual([]);
+  for (const name of ["preconsolidation_stress", "compression_index", "cv_chosen", "void_ratio_final", "quality_class"])
+    expect([name, firm.value(name, 0)]).toEqual([name, demo.value(name, 0)]);
+}, 60_000);
+
+test("a formula waits for what it needs, and says what that is", () => {
+  const places = new Map<string, Box>([["void_ratio_initial", { row: 0, col: 0, rows: 1, cols: 1 }]]);
+  expect(placedFormulas("void_ratio_initial", { places })).toEqual({
+    cells: [],
+    lacks: ["solids_height", "initial_height"],
+  });
+  expect(neededFirst("void_ratio_initial", { places })).toEqual(
+    expect.arrayContaining(["solids_height", "initial_height", "dry_mass", "ring_mass", "diameter"]),
+  );
+  expect(placedFormulas("ring_mass", { places })).toBeUndefined();
+  expect(placedFormulas("dry_mass", { places })).toBeUndefined();
+});
+
+test("a table that spills takes its rows and columns from the cell that is selected", () => {
+  expect(spillOf("preconsolidation_spread")).toEqual({ rows: 12, cols: 3 });
+  expect(spillOf("dry_mass")).toBeUndefined();
+});
+
+test("the rows of loads that have readings get formulas, each with its own load's", () => {
+  const { plan } = firmSheet();
+  const places = new Map(Object.entries(plan.names));
+  const layout = { places, loadNumbers: [3, 2, 1, ...Array.from({ length: 15 }, (_, index) => index + 40)] };
+  const cells = placedFormulas("end_reading", layout)!.cells;
+  expect(cells.map(({ formula }) => /readings_(\d\d)/.exec(formula)?.[1])).toEqual([3, 2, 1].map(loadSuffix));
+});

@@ -1,0 +1,198 @@
+/** The contract of `WorkbookPort`: formulas and constants into cells by their place. */
+import type { CellValue } from "../../src/workbook/port";
+import { RING, type Host } from "./contract-bench";
+import { columnOf, either, refuses } from "./contract-steps";
+
+export function writingContract(host: Host): void {
+  const opened = async (isProtected = false) => {
+    const bench = await host.open();
+    await bench.port.insertSheet({ ...RING, isProtected });
+    return bench;
+  };
+
+  describe("writeCells", () => {
+    test("writes formulas that refer to names of the sheet, and constants", async () => {
+      const bench = await opened();
+      await bench.port.nameCells("Ring", "dry", "D3:D4");
+      await bench.port.writeCells("Ring", [
+        { row: 3, col: 3, formula: "={wet}-{ring}" },
+        { row: 2, col: 3, formula: '=IF({ring}="","{ring}",{wet})' },
+        { row: 5, col: 3, value: "=1" },
+        { row: 6, col: 3, value: 4 },
+      ]);
+      expect((await bench.port.readContents("Ring", ["dry"])).dry).toEqual([
+        ['=IF(ring="","{ring}",wet)'],
+        ["=wet-ring"],
+      ]);
+      expect(await bench.port.values("Ring", "D6:D7")).toEqual([["=1"], [4]]);
+      await bench.port.writeCells("Ring", []);
+    });
+
+    test("refers to the names of the sheet itself, where several sheets have them", async () => {
+      const bench = await opened();
+      await bench.port.insertSheet(RING);
+      for (const sheet of ["Ring", "Ring 2"]) {
+        await bench.port.nameCells(sheet, "dry", "D3");
+        await bench.port.writeCells(sheet, [{ row: 2, col: 3, formula: "={wet}-{ring}" }]);
+        expect((await bench.port.readContents(sheet, ["dry"])).dry).toEqual([["=wet-ring"]]);
+      }
+    });
+
+    either(
+      host,
+      "calculates",
+      [
+        "a formula reads the name of another sheet, and follows it",
+        async (bench) => {
+          await bench.port.insertSheet(RING);
+          await bench.port.insertSheet(RING);
+          await bench.renameSheet("Ring 2", "Ring of load 2");
+          await bench.port.writeCells("Sheet1", [
+            { row: 0, col: 0, formula: "={'Ring'!ring}+1" },
+            { row: 0, col: 1, formula: "={'Ring of load 2'!ring}+{'Ring'!wet}" },
+          ]);
+          await bench.port.fillNames("Ring of load 2", { ring: [1] });
+          expect(await bench.port.values("Sheet1", "A1:B1")).toEqual([[75.36, 212.03]]);
+        },
+      ],
+      [
+        "a formula names the sheet whose name it refers to",
+        async (bench) => {
+          await bench.port.insertSheet(RING);
+          await bench.port.insertSheet(RING);
+          await bench.port.nameCells("Sheet1", "both", "A1");
+          await bench.port.writeCells("Sheet1", [{ row: 0, col: 0, formula: "={'Ring'!ring}+{'Ring 2'!wet}" }]);
+          expect((await bench.port.readContents("Sheet1", ["both"])).both).toEqual([["='Ring'!ring+'Ring 2'!wet"]]);
+        },
+      ],
+    );
+
+    test("leaves the formats of the cells as they are", async () => {
+      const bench = await opened();
+      await bench.port.writeCells(
+        "Ring",
+        [
+          { row: 3, col: 1, formula: "={wet}*2" },
+          { row: 7, col: 1, formula: "={wet}*3" },
+        ],
+        true,
+      );
+      const [formatted, plain] = [await bench.cell("Ring", "B4"), await bench.cell("Ring", "B8")];
+      expect([formatted.format, formatted.note, plain.format]).toEqual(["0.000", "Mass of the wet soil", ""]);
+    });
+
+    test("gives a cell a format where one is asked for", async () => {
+      const bench = await opened();
+      await bench.port.writeCells("Ring", [{ row: 10, col: 3, formula: "={wet}", format: "0.0%" }]);
+      expect((await bench.cell("Ring", "D11")).format).toBe("0.0%");
+    });
+
+    test("writes over nothing, unless it is said that the cells may be replaced", async () => {
+      const bench = await opened();
+      const cells = [
+        { row: 10, col: 3, formula: "={wet}" },
+        { row: 1, col: 1, formula: "={wet}" },
+      ];
+      await refuses(bench, () => bench.port.writeCells("Ring", cells), /B2 .*holds 74\.36 already/);
+      await refuses(bench, () => bench.port.writeCells("Ring", [{ row: 3, col: 1, value: 1 }]), /B4 .*holds =/);
+      await bench.port.writeCells("Ring", cells, true);
+      expect((await bench.port.readContents("Ring", ["ring"])).ring).toEqual([["=wet"]]);
+      await bench.port.writeCells("Ring", [{ row: 3, col: 1, value: "" }], true);
+      expect(await columnOf(bench, "Ring", "soil")).toEqual([""]);
+    });
+
+    test("refuses, and writes nothing of what it was given", async () => {
+      const bench = await opened();
+      const good = { row: 10, col: 3, formula: "={wet}" };
+      const says = (cell: { row: number; col: number } & ({ formula: string } | { value: CellValue }), what: RegExp) =>
+        refuses(bench, () => bench.port.writeCells("Ring", [good, cell], true), what);
+      await says({ row: 11, col: 3, formula: "={absent}" }, /D12 .*refers to "absent", which has no cells on .*"Ring"/);
+      await says(
+        { row: 11, col: 3, formula: "={'Sheet1'!ring}" },
+        /refers to "ring", which has no cells on .*"Sheet1"/,
+      );
+      await says({ row: 11, col: 3, formula: "={'Nowhere'!ring}" }, /refers to "ring", .*"Nowhere"/);
+      await says({ row: 11, col: 3, formula: "wet" }, /begins with =/);
+      await says({ row: 11, col: 3, formula: `="${"x".repeat(8_192)}"` }, /8192/);
+      await says({ row: 11, col: 3, value: "x".repeat(32_768) }, /32767/);
+      await says({ row: -1, col: 3, value: 1 }, /no sheet has/);
+      await says({ row: 10, col: 3, value: 1 }, /written twice/);
+      await refuses(bench, () => bench.port.writeCells("Nowhere", [good]), /no sheet called "Nowhere"/);
+    });
+
+    test("refuses a formula in a cell of text, where it would stay a text", async () => {
+      const bench = await host.open();
+      await bench.port.insertSheet({
+        ...RING,
+        cells: [...RING.cells, { row: 10, col: 1, kind: "input", format: "@" }],
+      });
+      const write = (content: { formula: string } | { value: string }) =>
+        bench.port.writeCells("Ring", [{ row: 10, col: 1, ...content }]);
+      await refuses(bench, () => write({ formula: "={wet}" }), /B11 .*format of a text.*General/);
+      await write({ value: "00123" });
+      expect(await bench.port.values("Ring", "B11")).toEqual([["00123"]]);
+    });
+
+    test("writes into a protected sheet, which stays protected", async () => {
+      const bench = await opened(true);
+      await bench.port.writeCells("Ring", [{ row: 3, col: 1, formula: "={wet}" }], true);
+      expect((await bench.port.readContents("Ring", ["soil"])).soil).toEqual([["=wet"]]);
+      expect(await bench.port.isProtected("Ring")).toBe(true);
+      expect(await bench.mayType("Ring", "B4", 5)).toBe(false);
+    });
+
+    test("grows a sheet where cells beyond its last row are written", async () => {
+      const bench = await opened();
+      await bench.port.writeCells("Ring", [{ row: 400, col: 40, value: "below" }]);
+      expect(await bench.port.values("Ring", "AO401")).toEqual([["below"]]);
+    });
+
+    either(
+      host,
+      "undoes",
+      [
+        "is one step of undo",
+        async (bench) => {
+          await bench.port.insertSheet(RING);
+          await bench.port.writeCells("Ring", [
+            { row: 7, col: 1, formula: "={wet}" },
+            { row: 8, col: 1, value: 3 },
+          ]);
+          await bench.undo!();
+          expect(await columnOf(bench, "Ring", "readings")).toEqual(["", ""]);
+        },
+      ],
+      ["cannot be undone", async (bench) => expect(bench.undo).toBeUndefined()],
+    );
+
+    either(
+      host,
+      "hasPasswords",
+      [
+        "is refused by a protection with a password",
+        async (bench) => {
+          await bench.port.insertSheet(RING);
+          await bench.protectWithPassword!("Ring");
+          const write = () => bench.port.writeCells("Ring", [{ row: 7, col: 1, value: 3 }]);
+          await refuses(bench, write, /password.*Unprotect Sheet/);
+        },
+      ],
+      ["no protection has a password", async (bench) => expect(bench.protectWithPassword).toBeUndefined()],
+    );
+
+    either(
+      host,
+      "locksSheets",
+      [
+        "is refused on a sheet that a person locked",
+        async (bench) => {
+          await bench.port.insertSheet(RING);
+          await bench.lockSheet!("Ring");
+          const write = () => bench.port.writeCells("Ring", [{ row: 7, col: 1, value: 3 }]);
+          await refuses(bench, write, /"Ring" is locked: unlock it/);
+        },
+      ],
+      ["no sheet is locked whole", async (bench) => expect(bench.lockSheet).toBeUndefined()],
+    );
+  });
+}
