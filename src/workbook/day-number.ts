@@ -1,7 +1,7 @@
 /** Days as cells hold them: a number of days since 1899-12-30, with the time of day as its fraction. */
 
 /** The day number of 1970-01-01. */
-const UNIX_EPOCH = 25_569;
+export const UNIX_EPOCH = 25_569;
 const MINUTES = 1440;
 
 /** The day number of a moment, in universal time. */

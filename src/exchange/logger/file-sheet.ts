@@ -170,6 +170,7 @@ export function layoutFrom(text: string): Layout | undefined {
     isOneOf(read.loadUnit, ["", ...Object.keys(UNITS.stress), ...Object.keys(UNITS.force)]) &&
     typeof read.lever === "number" &&
     read.lever > 0 &&
+    (read.temperature == null || isColumn(read.temperature)) &&
     Array.isArray(read.noReading) &&
     read.noReading.every((value) => typeof value === "number");
   // Every part of a layout has been looked at above.

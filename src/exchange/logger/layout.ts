@@ -39,6 +39,8 @@ export interface Layout {
   readonly loadUnit: string;
   /** The factor by which the lever multiplies a force; 1 if the load is measured at the specimen. */
   readonly lever: number;
+  /** The column of the temperature in degrees Celsius; null or left out if the file has none. */
+  readonly temperature?: number | null;
   /** Numbers that mean "no reading", such as -9999. */
   readonly noReading: readonly number[];
 }

@@ -134,6 +134,8 @@ const ABOUT = {
   time: /time|elapsed|zeit|temps|tiempo|tempo|clock/i,
   reading: /displ|deform|settle|dial|lvdt|reading|setzung|tassement|gauge/i,
   load: /stress|pressure|load|force|spannung|contrainte/i,
+  temperature: /\btemp(?:erat\w*)?\b|°\s?c\b|\bdeg\.? ?c\b/i,
+  fahrenheit: /°\s?f\b|\bdeg\.? ?f\b|fahrenheit/i,
   step: /\b(?:step|stage|load no|load number|increment)\b/i,
 };
 
@@ -229,6 +231,7 @@ export function offerLayout(
     take((column) => unitIn(column.headings, loadNames) !== undefined) ??
     take(({ words }) => ABOUT.load.test(words)) ??
     take(({ words, cells }) => ABOUT.step.test(words) && !countsLines(cells));
+  const temperature = take(({ words }) => ABOUT.temperature.test(words) && !ABOUT.fahrenheit.test(words));
 
   const times = time?.cells ?? [];
   const timeHeadings = time?.headings ?? [];
@@ -274,6 +277,7 @@ export function offerLayout(
       loadKind: load === undefined ? "stress" : loadKind,
       loadUnit: load === undefined || loadKind === "number" ? "" : (stressUnit ?? forceUnit),
       lever: 1,
+      temperature: temperature?.index ?? null,
       noReading: NO_READING,
     },
   };

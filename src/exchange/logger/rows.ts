@@ -45,6 +45,10 @@ export interface LoggerRows {
   readonly readings: readonly number[];
   /** In the unit of the column; NaN if the line has no load. */
   readonly loads: readonly number[];
+  /** Degrees Celsius; NaN if the line has none. Left out if the file has no such column. */
+  readonly temperatures?: readonly number[];
+  /** Whether every time includes a date, so that the minutes count from 1970. */
+  readonly dated?: boolean;
   /** Indices of rows at which the times begin again, without the first row. */
   readonly restarts: readonly number[];
   readonly faults: readonly Fault[];
@@ -64,6 +68,8 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
   const times: number[] = [];
   const readings: number[] = [];
   const loads: number[] = [];
+  const temperatures: number[] = [];
+  let dated = true;
   const restarts: number[] = [];
   const faults: Fault[] = [];
   const { decimal, delimiter, timeForm, dateOrder, firstLine } = layout;
@@ -118,6 +124,12 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
     times.push(at);
     readings.push(reading);
     loads.push(load);
+    temperatures.push(temperatureIn(row));
+    dated &&= time.dated;
+  };
+  const temperatureIn = (row: readonly string[]): number => {
+    const found = layout.temperature == null ? undefined : numberIn(row[layout.temperature] ?? "", decimal);
+    return found === undefined || layout.noReading.includes(found) ? NaN : found;
   };
   /** Whether a line looks cut off: its last cell has fewer digits than the same cell of the line before. */
   const looksCut = (row: readonly string[], before: string): boolean => {
@@ -132,7 +144,8 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
   }
   for (const index of farOff(readings))
     faults.push({ line: nth(lines, index), kind: "far", cell: String(nth(readings, index)) });
-  return { lines, times, readings, loads, restarts, faults: faults.sort((a, b) => a.line - b.line) };
+  const beside = { ...(layout.temperature != null && { temperatures }), dated: dated && lines.length > 0 };
+  return { lines, times, readings, loads, ...beside, restarts, faults: faults.sort((a, b) => a.line - b.line) };
 }
 
 /**

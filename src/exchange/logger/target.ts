@@ -11,6 +11,10 @@ const numbers = Array.from({ length: MOST_LOADS }, (_, index) => index + 1);
 export const TARGET_NAMES: readonly string[] = [
   "load_number",
   "load_stress",
+  "load_started",
+  "load_temperature",
+  "date_started",
+  "date_ended",
   "zero_reading",
   "dial_factor",
   "dial_sense",
@@ -26,6 +30,9 @@ export const TARGET_NAMES: readonly string[] = [
 export interface TargetLoad {
   /** In the unit of the sheet. */
   readonly stress?: number;
+  /** Date and temperature of the load; "" if the cell is blank, undefined if the sheet has none. */
+  readonly started?: CellValue | undefined;
+  readonly temperature?: CellValue | undefined;
   /** Row of the load table, from 0, if it differs from the number of the load. */
   readonly row?: number;
   /** How many readings the load holds. */
@@ -48,6 +55,9 @@ export interface Target {
   /** mm */
   readonly diameter?: number;
   readonly frame: string;
+  /** The dates on which the test started and ended; "" if the cell is blank, undefined if the sheet has none. */
+  readonly testStarted?: CellValue | undefined;
+  readonly testEnded?: CellValue | undefined;
   /** The test remarks; undefined if the sheet has no cell for them. */
   readonly remarks?: CellValue;
 }
@@ -76,6 +86,8 @@ export function targetOf(found: Readonly<Record<string, readonly (readonly CellV
   return {
     loads: present.map((load) => ({
       stress: numberOf(stresses[rowOf(load)] ?? ""),
+      started: column("load_started")[rowOf(load)],
+      temperature: column("load_temperature")[rowOf(load)],
       row: rowOf(load),
       held: column(readingsName(load)).filter((value) => value !== "").length,
       used: Math.max(usedRows(column(timesName(load))), usedRows(column(readingsName(load)))),
@@ -91,6 +103,8 @@ export function targetOf(found: Readonly<Record<string, readonly (readonly CellV
     seating: numberOf(single("seating_stress")),
     diameter: diameter === undefined ? undefined : convert(diameter, "length", lengthUnit, "mm"),
     frame: String(single("frame_number")).trim(),
+    testStarted: column("date_started")[0],
+    testEnded: column("date_ended")[0],
     ...(found.test_remarks ? { remarks: single("test_remarks") } : {}),
   };
 }

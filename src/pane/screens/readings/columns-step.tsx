@@ -17,7 +17,7 @@ const words = text.readings;
 
 const UNIT_OF_KIND = { stress: Object.keys(UNITS.stress), force: Object.keys(UNITS.force), number: [] as string[] };
 
-const NAMES_OF_CHOICES: Record<keyof Layout, string> = {
+const NAMES_OF_CHOICES: Required<Record<keyof Layout, string>> = {
   delimiter: words.delimiter,
   decimal: words.decimal,
   firstLine: words.firstLine,
@@ -33,6 +33,7 @@ const NAMES_OF_CHOICES: Record<keyof Layout, string> = {
   loadKind: words.loadKind,
   loadUnit: words.loadUnit,
   lever: words.lever,
+  temperature: words.temperature,
   noReading: words.noReading,
 };
 
@@ -151,13 +152,14 @@ interface FormProps {
 }
 
 interface ColumnFieldProps extends FormProps {
-  readonly of: "time" | "reading" | "date" | "load";
+  readonly of: "time" | "reading" | "date" | "load" | "temperature";
   /** What stands for no column, where there may be none. */
   readonly none?: string;
 }
 
 function ColumnField({ of, none, draft, columns, choose }: ColumnFieldProps) {
-  const col = draft[of];
+  // A layout that was kept before files had temperatures says nothing of their column.
+  const col = of === "temperature" ? (draft[of] ?? null) : draft[of];
   return (
     <Choice
       label={words[of]}
@@ -278,6 +280,7 @@ function LoadFields(form: FormProps) {
           {draft.loadKind === "force" && <NumberField of="lever" hint={words.leverHint} {...form} />}
         </>
       )}
+      <ColumnField of="temperature" none={words.noLoad} {...form} />
     </div>
   );
 }

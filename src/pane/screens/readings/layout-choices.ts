@@ -24,7 +24,11 @@ export type LayoutAction =
   | { readonly do: "set"; readonly change: Partial<LayoutDraft> }
   /** Other columns come of another delimiter: all other choices fall. */
   | { readonly do: "delimiter"; readonly delimiter: Layout["delimiter"] }
-  | { readonly do: "column"; readonly key: "time" | "reading" | "date" | "load"; readonly col: number | null }
+  | {
+      readonly do: "column";
+      readonly key: "time" | "reading" | "date" | "load" | "temperature";
+      readonly col: number | null;
+    }
   | { readonly do: "type"; readonly key: TypedKey; readonly text: string; readonly lines: number }
   | { readonly do: "apparatus"; readonly name: string }
   | { readonly do: "recall"; readonly remembered: Remembered | undefined; readonly lines: readonly string[] };

@@ -27,6 +27,9 @@ export function layoutWords(layout: Layout, choices: LoadChoices): [string, stri
         ? cellWords.noLoad
         : column(layout.load, `${cellWords.loadKinds[layout.loadKind]} ${layout.loadUnit}`.trim()),
     ],
+    ...(layout.temperature == null
+      ? []
+      : ([[cellWords.temperature, column(layout.temperature, cellWords.celsius)]] as [string, string][])),
     [cellWords.lever, String(layout.lever)],
     [cellWords.noReading, layout.noReading.map(String).join("; ")],
     [cellWords.way, cellWords.ways[choices.way]],

@@ -23,6 +23,7 @@ import {
   type Thinning,
   type ZeroRule,
 } from "../../../exchange/logger/load-series";
+import { conditionsOf, type Conditions } from "../../../exchange/logger/dates-temperatures";
 import { timeZeroShown } from "../../../exchange/logger/time-zero";
 import { KEPT_KINDS, type Fault, type LoggerRows } from "../../../exchange/logger/rows";
 import type { Target } from "../../../exchange/logger/target";
@@ -57,6 +58,8 @@ export interface Stretch extends LoadStep {
   readonly lasts: number;
   /** In the sheet's unit of stress. */
   readonly stress?: number;
+  /** Dates and temperature of its rows. */
+  readonly conditions?: Conditions;
   readonly series: LoadSeries;
   /** Indices of the series that go to the sheet. */
   readonly kept: readonly number[];
@@ -100,6 +103,7 @@ export function stretchesOf(
       toLine: rows.lines[step.to - 1],
       lasts: series.times[series.times.length - 1] ?? 0,
       stress: stresses[index],
+      conditions: conditionsOf(rows, step),
       series,
       kept: thinned(series.times, thinning, sheet.room),
     };

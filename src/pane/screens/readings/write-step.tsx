@@ -150,6 +150,7 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
           {inputs.map((input) => (
             <InputQuestion key={input.name} input={input} staying={writing.staying} onAnswer={answer} />
           ))}
+          <BlankCellsQuestion writing={writing} answers={answers} onAnswer={answer} />
           <Checkbox
             label={words.keep(lines.length)}
             disabled={!canKeep}
@@ -213,6 +214,21 @@ function Replacing({ target, writing: { holding }, answers, onAnswer }: Replacin
       />
     </div>
   ));
+}
+
+/** Whether the dates and temperatures of the file go to blank cells; cells that hold something stay as they are. */
+function BlankCellsQuestion({ writing: { blankCells }, answers, onAnswer }: Omit<ReplacingProps, "target">) {
+  const { dates, temperatures } = blankCells;
+  if (dates + temperatures === 0) return null;
+  return (
+    <div>
+      <Checkbox
+        label={words.fillBlank(dates, temperatures)}
+        checked={answers.fillsBlank !== false}
+        onChange={(_, { checked }) => onAnswer({ do: "fill blank", agreed: checked === true })}
+      />
+    </div>
+  );
 }
 
 interface InputQuestionProps {

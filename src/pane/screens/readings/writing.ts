@@ -1,5 +1,6 @@
 /** What the last step would write, from what the person has answered so far; no page and no workbook. */
 import type { FileRecord } from "../../../exchange/logger/file-sheet";
+import { blankCells, type BlankCells } from "../../../exchange/logger/dates-temperatures";
 import type { Layout } from "../../../exchange/logger/layout";
 import { givenTwice } from "../../../exchange/logger/loads";
 import { columnsFor, inputChanges, type InputChange, type Target } from "../../../exchange/logger/target";
@@ -14,18 +15,22 @@ export type InputAnswer = "change" | "keep";
 export interface Answers {
   readonly replace: readonly number[];
   readonly inputs: Readonly<Partial<Record<InputChange["name"], InputAnswer>>>;
+  /** Whether blank cells are filled with the dates and temperatures of the file; they are, unless the person says no. */
+  readonly fillsBlank?: boolean;
 }
 export const NO_ANSWERS: Answers = { replace: [], inputs: {} };
 
 export type AnswerAction =
   | { readonly do: "replace"; readonly load: number; readonly agreed: boolean }
   | { readonly do: "input"; readonly name: InputChange["name"]; readonly answer: InputAnswer }
+  | { readonly do: "fill blank"; readonly agreed: boolean }
   | { readonly do: "forget" };
 
 /** The answers after one more. "forget" takes all of them back, as when another sheet is chosen or the writing is done. */
 export function answered(answers: Answers, action: AnswerAction): Answers {
   if (action.do === "forget") return NO_ANSWERS;
   if (action.do === "input") return { ...answers, inputs: { ...answers.inputs, [action.name]: action.answer } };
+  if (action.do === "fill blank") return { ...answers, fillsBlank: action.agreed };
   const others = answers.replace.filter((load) => load !== action.load);
   return { ...answers, replace: action.agreed ? [...others, action.load] : others };
 }
@@ -43,6 +48,8 @@ export interface Writing {
   /** Loads that two stretches were given. */
   readonly twice: readonly number[];
   readonly inputs: readonly Input[];
+  /** Dates and temperatures of the file for blank cells of the sheet. */
+  readonly blankCells: BlankCells;
   /** Loads with readings that stay, and that a change of the inputs would change as well. */
   readonly staying: readonly number[];
 }
@@ -72,13 +79,17 @@ export function writingOf(
       ...change,
       answer: answers.inputs[change.name] ?? (change.now === "" ? "change" : undefined),
     })),
+    blankCells: blankCells(
+      target,
+      taken.map(({ load, conditions }) => ({ ...conditions, load })),
+    ),
     staying: target.loads.flatMap(({ held }, index) => (held > 0 && !written.has(index + 1) ? [index + 1] : [])),
   };
 }
 
 /** The columns to write, and names that must hold nothing. `remark` says in a sentence what was decided about an input. */
 export function columnsOf(
-  { taken, inputs }: Writing,
+  { taken, inputs, blankCells: found }: Writing,
   target: Target,
   answers: Answers,
   remark: (input: Input) => string,
@@ -90,11 +101,11 @@ export function columnsOf(
     readings: kept.map((row) => series.readings[row]),
     stress,
   }));
-  const columns = columnsFor(
-    target,
-    loads,
-    inputs.filter(({ answer }) => answer === "change"),
-  );
+  const changes = inputs.filter(({ answer }) => answer === "change");
+  const columns = {
+    ...columnsFor(target, loads, changes),
+    ...(answers.fillsBlank === false ? {} : found.columns),
+  };
   const { remarks } = target;
   const said = remarks !== undefined && decided.length > 0;
   return {

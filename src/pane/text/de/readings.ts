@@ -71,6 +71,8 @@ export const readings = {
   loadKinds: { stress: "Spannung", force: "Kraft", number: "Nummer der Laststufe" },
   loadUnit: "Last in",
   lever: "Hebelübersetzung",
+  temperature: "Temperatur",
+  celsius: "Grad Celsius",
   leverHint: "1, wo die Kraft am Probekörper wirkt",
   noReading: "Zahlen, die keine Ablesung bedeuten",
   noReadingHint: "Durch Leerzeichen getrennt",
@@ -168,6 +170,11 @@ export const readings = {
     dial_sense: "Ablesungen bei Zusammendrückung",
     zero_reading: "Nullablesung",
   },
+  fillBlank: (dates: number, temperatures: number) =>
+    `Leere Zellen aus der Datei füllen: ${[
+      ...(dates > 0 ? [dates === 1 ? "1 Datum" : `${dates} Daten`] : []),
+      ...(temperatures > 0 ? [temperatures === 1 ? "1 Temperatur" : `${temperatures} Temperaturen`] : []),
+    ].join(", ")}`,
   fillIn: (name: string, wanted: string) => `${name} eintragen: ${wanted}`,
   doesNotSuit: (name: string, now: string, wanted: string) =>
     `${name}: auf dem Blatt steht ${now}; die Ablesungen dieser Datei brauchen ${wanted}`,

@@ -68,6 +68,8 @@ export const readings = {
   loadKinds: { stress: "stress", force: "force", number: "number of the load" },
   loadUnit: "Load is in",
   lever: "Lever ratio",
+  temperature: "Temperature",
+  celsius: "degrees Celsius",
   leverHint: "1 where the force is on the specimen",
   noReading: "Numbers that mean no reading",
   noReadingHint: "Separated by spaces",
@@ -159,6 +161,11 @@ export const readings = {
     dial_sense: "Readings on compression",
     zero_reading: "Zero reading",
   },
+  fillBlank: (dates: number, temperatures: number) =>
+    `Fill blank cells from the file: ${[
+      ...(dates > 0 ? [dates === 1 ? "1 date" : `${dates} dates`] : []),
+      ...(temperatures > 0 ? [temperatures === 1 ? "1 temperature" : `${temperatures} temperatures`] : []),
+    ].join(", ")}`,
   fillIn: (name: string, wanted: string) => `Fill in ${name}: ${wanted}`,
   doesNotSuit: (name: string, now: string, wanted: string) =>
     `${name} is ${now} on the sheet; the readings of this file need ${wanted}`,
