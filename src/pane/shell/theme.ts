@@ -13,7 +13,8 @@ export type Look = "light" | "dark" | "high-contrast";
 /** How bright a colour "#RRGGBB" is, from 0 to 1. */
 function brightness(colour: string): number {
   const [, r, g, b] = /^#?(..)(..)(..)$/.exec(colour) ?? [];
-  return r === undefined ? 1 : (0.299 * parseInt(r, 16) + 0.587 * parseInt(g, 16) + 0.114 * parseInt(b, 16)) / 255;
+  if (r === undefined || g === undefined || b === undefined) return 1;
+  return (0.299 * parseInt(r, 16) + 0.587 * parseInt(g, 16) + 0.114 * parseInt(b, 16)) / 255;
 }
 
 export interface HostLook {

@@ -1,4 +1,5 @@
 /** The messages of reductions, records and checks in the pane's language. */
+import { nth } from "../../reduction/numeric/lists";
 import { english, templateOf, type Value } from "../../reduction/message";
 import { messages as de } from "./de/messages";
 import { language, type Language } from "./language";
@@ -16,7 +17,7 @@ export function translated(value: Value, into: Language): string {
   if ("listed" in value) return value.listed.map((one) => translated(one, into)).join(value.between);
   const template = templateOf(value);
   return (MESSAGES[into]?.[template] ?? template).replace(/\{(\d+)\}/g, (_, index) =>
-    translated(value.values[Number(index)], into),
+    translated(nth(value.values, Number(index)), into),
   );
 }
 

@@ -15,12 +15,12 @@ export function numberText(value: number, code?: string): string {
   const format = code && partFor(code, value);
   if (format?.includes("E"))
     return value
-      .toExponential(/\.(0*)E/.exec(format)?.[1].length ?? 1)
+      .toExponential(/\.(0*)E/.exec(format)?.[1]?.length ?? 1)
       .replace(".", (0.5).toLocaleString(locale).charAt(1))
       .replace("-", "−");
   if (format === undefined) return value.toLocaleString(locale, { maximumSignificantDigits: 6 });
   const isPercent = format.endsWith("%");
-  const digits = /\.(0*)/.exec(format)?.[1].length ?? 0;
+  const digits = /\.(0*)/.exec(format)?.[1]?.length ?? 0;
   const size = Math.abs(isPercent ? 100 * value : value);
   // Whatever the format says, two digits are left of a small number.
   const needed = size > 0 ? LEAST_DIGITS - 1 - Math.floor(Math.log10(size)) : 0;

@@ -1,6 +1,7 @@
 /** Small parts of the screens: a heading, a choice of words, a bar of progress that can be stopped. */
 import { Button, Field, ProgressBar, Select, Text } from "@fluentui/react-components";
 import { useId, type ReactNode } from "react";
+import { choosing } from "./choosing";
 import { useStyles } from "./styles";
 import { text } from "../text";
 
@@ -38,7 +39,7 @@ export function Choice<T extends string>({ label, options, value, onChoose, hint
       validationState={open ? "warning" : "none"}
       validationMessage={open ? words.notSaid : undefined}
     >
-      <Select value={value ?? ""} onChange={(_, { value: chosen }) => chosen !== "" && onChoose(chosen as T)}>
+      <Select value={value ?? ""} onChange={choosing<T | "">((chosen) => chosen !== "" && onChoose(chosen))}>
         {open && <option value="">{words.choose}</option>}
         {options.map(([option, name]) => (
           <option key={option} value={option}>
@@ -52,6 +53,7 @@ export function Choice<T extends string>({ label, options, value, onChoose, hint
 
 /** The options of a table of words. */
 export const optionsOf = <T extends string>(table: Readonly<Record<T, string>>): (readonly [T, string])[] =>
+  // Object.entries is typed with any text as the key; these are the keys of the table.
   Object.entries(table) as [T, string][];
 
 export function Progress({ what, share, onStop }: { what: string; share: number; onStop?: () => void }) {

@@ -1,5 +1,7 @@
 /** A plot as a file or on the clipboard: SVG, or PNG at print resolution. */
 
+import { nth } from "../../reduction/numeric/lists";
+
 export const DOTS_PER_INCH = 300;
 const MM_PER_INCH = 25.4;
 
@@ -22,7 +24,7 @@ const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
 
 /** The checksum of a PNG chunk (PNG specification, annex D). */
 const crc = (bytes: Uint8Array): number =>
-  (bytes.reduce((c, byte) => CRC_TABLE[(c ^ byte) & 0xff] ^ (c >>> 8), 0xffffffff) ^ 0xffffffff) >>> 0;
+  (bytes.reduce((c, byte) => nth(CRC_TABLE, (c ^ byte) & 0xff) ^ (c >>> 8), 0xffffffff) ^ 0xffffffff) >>> 0;
 
 /** Bytes before the end of the first chunk: signature, then IHDR. */
 const AFTER_HEADER = 8 + 25;

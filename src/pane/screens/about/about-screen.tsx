@@ -3,6 +3,7 @@ import { Button, Field, Link, makeStyles, Select, Text, tokens } from "@fluentui
 import { useState } from "react";
 import project from "../../../../package.json";
 import { CATALOGUES, text } from "../../text";
+import { choosing } from "../../ui/choosing";
 import { keepLanguage, keptLanguage, LANGUAGES, withLanguage, type Language } from "../../text/language";
 
 const useStyles = makeStyles({
@@ -61,7 +62,7 @@ export function AboutScreen() {
       ))}
       <Heading>{words.languageHeading}</Heading>
       <Field label={words.language}>
-        <Select value={chosen} onChange={(_, { value }) => setChosen(value as Language | "")}>
+        <Select value={chosen} onChange={choosing<Language | "">(setChosen)}>
           <option value="">{words.languageOfHost}</option>
           {LANGUAGES.map((language) => (
             <option key={language} value={language} lang={language}>

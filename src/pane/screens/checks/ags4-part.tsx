@@ -4,6 +4,7 @@ import { useState } from "react";
 import { toAgs4, type Ags4File, type Transmission } from "../../../exchange/ags4";
 import { SAMPLE_TYPES } from "../../../exchange/ags4/dictionary";
 import type { TestRecord } from "../../../record/record";
+import { firstOf } from "../../../reduction/numeric/lists";
 import type { Outcome } from "../../../reduction/outcome";
 import { Notice } from "../../ui/notice";
 import { download } from "../../ui/save-file";
@@ -45,7 +46,7 @@ export function Ags4Part({ record, saves }: Ags4PartProps) {
     date: today(),
     producer: record.words.laboratory ?? "",
     recipient: "",
-    status: STATUSES[0],
+    status: firstOf(STATUSES),
   }));
   const [made, setMade] = useState<{ readonly name: string; readonly file: Outcome<Ags4File> }>();
   const say = (part: Partial<Transmission>): void => {

@@ -14,7 +14,8 @@ import { acknowledge, REVIEW, reviewOf, type ReviewState } from "./workbook-answ
 import { newSheet } from "../../live/new-sheet";
 import { Notice } from "../../ui/notice";
 import { RecordFrame } from "../record-frame";
-import { Step } from "../../ui/parts";
+import { choosing } from "../../ui/choosing";
+import { optionsOf, Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { sentence, sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
@@ -188,10 +189,10 @@ function Questions(props: QuestionsProps) {
       <Text block>{words.passed(passed.length, asked.length, answered.length)}</Text>
       <div className={shared.fields}>
         <Field label={words.filter}>
-          <Select value={filter} onChange={(_, { value }) => setFilter(value as Filter)}>
-            {(Object.keys(words.filters) as Filter[]).map((one) => (
+          <Select value={filter} onChange={choosing<Filter>(setFilter)}>
+            {optionsOf<Filter>(words.filters).map(([one, word]) => (
               <option key={one} value={one}>
-                {words.filters[one]}
+                {word}
               </option>
             ))}
           </Select>

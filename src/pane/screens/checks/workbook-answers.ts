@@ -1,4 +1,5 @@
 /** What the workbook says beside the data sheet's record: a firm's limits, answers given to questions, what befell the cells. */
+import { nth } from "../../../reduction/numeric/lists";
 import { asTyped } from "../../../reduction/message";
 import {
   ANSWER_NAMES,
@@ -56,7 +57,7 @@ export async function appendRows(
   plan: () => SheetPlan,
   rows: readonly (readonly (string | number)[])[],
 ): Promise<string> {
-  for (const { sheet, values } of having(await port.readSheets(names), names[1]).reverse()) {
+  for (const { sheet, values } of having(await port.readSheets(names), nth(names, 1)).reverse()) {
     const columns = appended(values, names, rows);
     if (!columns) continue;
     await port.fillNames(sheet, columns);

@@ -4,6 +4,7 @@ import { useState } from "react";
 import { LOADS, MOST_LOADS } from "../../../specification/load-table";
 import type { SheetPlan, WorkbookPort } from "../../../workbook/port";
 import { newSheet, type NewSheet } from "../../live/new-sheet";
+import { choosing } from "../../ui/choosing";
 import { Notice } from "../../ui/notice";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
@@ -67,7 +68,7 @@ export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Shee
       </Text>
       <Text block>{text.sheet.promise}</Text>
       <Field label={text.sheet.units}>
-        <RadioGroup value={system} onChange={(_, { value }) => setSystem(value as System)}>
+        <RadioGroup value={system} onChange={choosing<System>(setSystem)}>
           <Radio value="SI" label={text.sheet.SI} />
           <Radio value="US" label={text.sheet.US} />
         </RadioGroup>

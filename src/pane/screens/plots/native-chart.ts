@@ -9,9 +9,10 @@ import {
   type DataPlot,
   type SeriesBlock,
 } from "../../../report/charts/series";
+import { nth } from "../../../reduction/numeric/lists";
 import { asTyped } from "../../../reduction/message";
 import { badInput, given, then, type Outcome } from "../../../reduction/outcome";
-import type { Box, SheetName, SheetPlan } from "../../../workbook/port";
+import type { SheetName, SheetPlan } from "../../../workbook/port";
 import { isTimeCurve, type Choices } from "./range-drawing";
 import { loadDrawn, pointsOf, type SheetChoices } from "./sheet-drawing";
 import { pairOf, type Range } from "./selected-range";
@@ -32,14 +33,14 @@ export function chartOfRange(
   { plot, method }: Choices,
   spec: PlotSpec,
 ): Outcome<SheetPlan> {
-  const [x, y] = [range.lines[first].box, range.lines[second].box];
+  const [x, y] = [nth(range.lines, first).box, nth(range.lines, second).box];
   if (!x || !y) return badInput(asTyped(text.plot.onItsSide));
   return then(pairOf(range, first, second), ({ first: xs, second: ys }) =>
     planOf(
       range.sheet,
       one(
         seriesOfRange({
-          plot: isTimeCurve(plot) ? `${plot as "log" | "root"} time` : `compression ${plot as "e" | "strain"}`,
+          plot: isTimeCurve(plot) ? `${plot} time` : `compression ${plot}`,
           sheet: range.sheet,
           x: { ...x, rows: xs.length },
           y: { ...y, rows: ys.length },
@@ -67,14 +68,17 @@ function otherPoints(
   at: string,
   spec: PlotSpec,
 ): Outcome<SeriesBlock> {
-  const wanted = ["load_stress", `${value === "e" ? "void_ratio" : "strain"}_${at}`];
-  const boxes = wanted.map((wanted) => data.names.find(({ name, place }) => name === wanted && place !== "lost"));
-  const lacking = wanted.filter((_, index) => !boxes[index]);
-  if (lacking.length) return badInput(asTyped(text.plot.noCells(data.sheet, lacking.join(", "))));
-  const [x, y] = boxes.map((found) => found!.place as Box);
-  const [xs, ys] = wanted.map((name) =>
-    (data.values[name] ?? []).map(([cell]) => (typeof cell === "number" ? cell : null)),
-  );
+  const columnOf = (wanted: string) => ({
+    wanted,
+    box: data.names.flatMap(({ name, place }) => (name === wanted && place !== "lost" ? [place] : []))[0],
+    cells: (data.values[wanted] ?? []).map(([cell]) => (typeof cell === "number" ? cell : null)),
+  });
+  const [across, up] = [columnOf("load_stress"), columnOf(`${value === "e" ? "void_ratio" : "strain"}_${at}`)];
+  if (!across.box || !up.box) {
+    const lacking = [across, up].flatMap(({ wanted, box }) => (box ? [] : [wanted]));
+    return badInput(asTyped(text.plot.noCells(data.sheet, lacking.join(", "))));
+  }
+  const [x, y, xs, ys] = [across.box, up.box, across.cells, up.cells];
   const { label: xLabel } = spec.x;
   const { label: yLabel } = spec.y;
   return seriesOfRange({ plot: `compression ${value}`, sheet: data.sheet, x, y, xs, ys, method, xLabel, yLabel });

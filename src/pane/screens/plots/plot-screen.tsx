@@ -2,6 +2,7 @@
 import { Button, mergeClasses, Radio, RadioGroup, Spinner, Text } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
 import type { WorkbookPort } from "../../../workbook/port";
+import { choosing } from "../../ui/choosing";
 import { Notice } from "../../ui/notice";
 import { RangeSource } from "./range-plot";
 import { SheetPlots } from "./sheet-plot";
@@ -37,7 +38,7 @@ export function PlotScreen({ port }: { port: WorkbookPort }) {
         aria-label={words.source}
         className={mergeClasses(styles.switches, styles.source)}
         value={source ?? ""}
-        onChange={(_, { value }) => setSource(value as Source)}
+        onChange={choosing<Source>(setSource)}
       >
         {(["sheet", "range"] as const).map((one) => (
           <Radio key={one} value={one} label={words.sources[one]} />

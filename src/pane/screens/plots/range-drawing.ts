@@ -1,4 +1,5 @@
 /** From a selected range and what the user chose to a plot and the numbers reduced from it. */
+import { nth } from "../../../reduction/numeric/lists";
 import { given, then, type Outcome } from "../../../reduction/outcome";
 import { convert, UNITS, type UnitOf } from "../../../reduction/units";
 import { coefficientOfConsolidation, remarksOnCv, T50, T90, type Drainage } from "../../../reduction/increment/cv";
@@ -15,7 +16,7 @@ import { pairOf, unitOf, type Range } from "./selected-range";
 /** Readings against the log or the root of time, or void ratio or strain against log stress. */
 export type PlotKind = "log" | "root" | Kind;
 
-export const isTimeCurve = (plot: PlotKind): boolean => plot === "log" || plot === "root";
+export const isTimeCurve = (plot: PlotKind): plot is Exclude<PlotKind, Kind> => plot === "log" || plot === "root";
 
 export const LENGTH_UNITS = ["mm", "cm", "in"] as const;
 
@@ -79,10 +80,12 @@ export function guessLines({ lines }: Range, plot: PlotKind): readonly [number, 
 
 /** The units of stress and of length that the headings of two lines name. */
 export function guessUnits(first: string, second: string): Partial<Pick<Choices, "stressUnit" | "lengthUnit">> {
-  const [stressUnit, lengthUnit] = [unitOf(first), unitOf(second)];
+  const stressUnit = unitOf(first);
+  const lengthUnit = LENGTH_UNITS.find((unit) => unit === unitOf(second));
   return {
+    // It stands in the table, so it is one of the names of its type.
     ...(stressUnit !== undefined && stressUnit in UNITS.stress && { stressUnit: stressUnit as Choices["stressUnit"] }),
-    ...(LENGTH_UNITS.some((unit) => unit === lengthUnit) && { lengthUnit: lengthUnit as Choices["lengthUnit"] }),
+    ...(lengthUnit && { lengthUnit }),
   };
 }
 
@@ -168,7 +171,7 @@ export function drawRange(range: Range, first: number, second: number, choices: 
           }),
         );
       });
-    const { heading } = range.lines[second];
+    const { heading } = nth(range.lines, second);
     // Levels are in the unit of the readings, whatever the height is measured in.
     const readingUnit = unitOf(heading) ?? lengthUnit;
     const readingLabel = heading || `Reading (${readingUnit})`;

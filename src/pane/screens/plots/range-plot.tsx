@@ -2,6 +2,7 @@
 import { Button, Field, Input, Radio, RadioGroup, Select, Spinner, Text } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
 import { METHOD_NAMES } from "../../../reduction/curve/preconsolidation";
+import { nth } from "../../../reduction/numeric/lists";
 import { UNITS } from "../../../reduction/units";
 import type { WorkbookPort } from "../../../workbook/port";
 import {
@@ -26,6 +27,7 @@ import type { Range } from "./selected-range";
 import { sentence } from "../../text/sentence";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
+import { choosing } from "../../ui/choosing";
 import { typedNumber } from "../../ui/typed-number";
 import { useRange } from "./use-range";
 
@@ -76,9 +78,9 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
   useEffect(() => {
     const plot = guessPlot(range, choices.plot);
     const lines = guessLines(range, plot);
-    const [first, second] = lines.map((index) => range.lines[index].heading);
+    const [first, second] = [nth(range.lines, lines[0]), nth(range.lines, lines[1])];
     setColumns(lines);
-    choose({ plot, ...guessUnits(first, second) });
+    choose({ plot, ...guessUnits(first.heading, second.heading) });
     // Only another range or other headings call for a guess; a plot that the user chooses does not.
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [range.sheet, range.address, headings]);
@@ -87,7 +89,8 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
     if (isTimeCurve(plot) !== isTimeCurve(choices.plot) || !isTimeCurve(plot)) setColumns(guessLines(range, plot));
   };
 
-  const [first, second] = columns.map((index) => Math.min(index, range.lines.length - 1));
+  const lastLine = range.lines.length - 1;
+  const [first, second] = [Math.min(columns[0], lastLine), Math.min(columns[1], lastLine)];
   const heightNumber = typedNumber(height);
   const heightWrong = heightNumber !== undefined && !(heightNumber > 0);
   const drawn = useMemo(
@@ -107,9 +110,9 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
       </Select>
     </Field>
   );
-  const unit = (label: string, names: readonly string[], value: string, set: (name: string) => void) => (
+  const unit = <T extends string>(label: string, names: readonly string[], value: T, set: (name: T) => void) => (
     <Field label={label}>
-      <Select value={value} onChange={(_, { value: chosen }) => set(chosen)}>
+      <Select value={value} onChange={choosing(set)}>
         {names.map((name) => (
           <option key={name}>{name}</option>
         ))}
@@ -126,7 +129,7 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
         aria-label={text.plot.against}
         className={styles.switches}
         value={choices.plot}
-        onChange={(_, { value }) => choosePlot(value as PlotKind)}
+        onChange={choosing<PlotKind>(choosePlot)}
       >
         {(["log", "root", "e", "strain"] as const).map((plot) => (
           <Radio key={plot} value={plot} label={text.plot.plots[plot]} />
@@ -166,29 +169,22 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
             >
               <Input value={height} inputMode="decimal" onChange={(_, { value }) => setHeight(value)} />
             </Field>
-            {unit(text.plot.lengthUnit, LENGTH_UNITS, choices.lengthUnit, (lengthUnit) =>
-              choose({ lengthUnit: lengthUnit as Choices["lengthUnit"] }),
-            )}
+            {unit(text.plot.lengthUnit, LENGTH_UNITS, choices.lengthUnit, (lengthUnit) => choose({ lengthUnit }))}
             <Field label={text.plot.drainage}>
               <Select
                 value={choices.drainage}
-                onChange={(_, { value }) => choose({ drainage: value as Choices["drainage"] })}
+                onChange={choosing<Choices["drainage"]>((drainage) => choose({ drainage }))}
               >
                 <option value="double">{text.plot.double}</option>
                 <option value="single">{text.plot.single}</option>
               </Select>
             </Field>
-            {unit(text.plot.cvUnit, Object.keys(UNITS.cv), choices.cvUnit, (cvUnit) =>
-              choose({ cvUnit: cvUnit as Choices["cvUnit"] }),
-            )}
+            {unit(text.plot.cvUnit, Object.keys(UNITS.cv), choices.cvUnit, (cvUnit) => choose({ cvUnit }))}
           </>
         ) : (
           <>
             <Field label={text.plot.method}>
-              <Select
-                value={choices.method}
-                onChange={(_, { value }) => choose({ method: value as Choices["method"] })}
-              >
+              <Select value={choices.method} onChange={choosing<Choices["method"]>((method) => choose({ method }))}>
                 {METHOD_NAMES.map((method) => (
                   <option key={method} value={method}>
                     {text.plot.methods[method]}
@@ -197,7 +193,7 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
               </Select>
             </Field>
             {unit(text.plot.stressUnit, Object.keys(UNITS.stress), choices.stressUnit, (stressUnit) =>
-              choose({ stressUnit: stressUnit as Choices["stressUnit"] }),
+              choose({ stressUnit }),
             )}
           </>
         )}

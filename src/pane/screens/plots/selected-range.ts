@@ -1,5 +1,6 @@
 /** The selected range as two series of numbers: which columns (or rows) pair, where the headings end, and what cannot be read. */
 import { columnLetters, columnNumber } from "../../../workbook/address";
+import { firstOf, nth } from "../../../reduction/numeric/lists";
 import { asTyped } from "../../../reduction/message";
 import { badInput, given, type Outcome } from "../../../reduction/outcome";
 import { UNITS } from "../../../reduction/units";
@@ -48,13 +49,13 @@ interface Corners {
 function cornersOf(address: string, count: number): Corners {
   const blocks = address.split(",").map((block) => {
     const local = block.slice(block.lastIndexOf("!") + 1);
-    const [first, last = first] = local.split(":").map((cell) => /^\$?([A-Za-z]*)\$?(\d*)/.exec(cell) ?? []);
+    const [first = [], last = first] = local.split(":").map((cell) => /^\$?([A-Za-z]*)\$?(\d*)/.exec(cell) ?? []);
     const col = first[1] ? columnNumber(first[1]) : 0;
     return { row: first[2] ? Number(first[2]) - 1 : 0, col, width: last[1] ? columnNumber(last[1]) - col + 1 : count };
   });
   const cols = blocks.flatMap(({ col, width }) => Array.from({ length: width }, (_, offset) => col + offset));
   // One block is as wide as its values, whatever its address leaves out.
-  const [{ row, col }] = blocks;
+  const { row, col } = firstOf(blocks);
   return { row, cols: cols.length === count ? cols : Array.from({ length: count }, (_, offset) => col + offset) };
 }
 
@@ -72,7 +73,7 @@ const HEADING_ROWS = 8;
  * number heads something else: the words are taken `from` below it.
  */
 function headingsOf(cells: readonly (readonly CellValue[])[], size: number): { from: number; to: number } {
-  const at = (index: number): CellValue[] => cells.map((line) => line[index]);
+  const at = (index: number): CellValue[] => cells.map((line) => nth(line, index));
   const hasNumber = (index: number): boolean => at(index).some((cell) => typeof cell === "number");
   const texts = (index: number): number => at(index).filter((cell) => isText(cell) && !looksLikeError(cell)).length;
   let from = 0;
@@ -90,8 +91,10 @@ const UNIT_WORDS = ["min", "div", "mm", "cm", "in", ...Object.keys(UNITS.stress)
 /** The words of a heading, joined, a unit on its own in brackets: "Reading (mm)". */
 function headingOf(cells: readonly CellValue[]): string {
   const words = cells.filter((cell) => isText(cell) && !looksLikeError(cell)).map((cell) => String(cell).trim());
-  const unit = words.length > 1 && UNIT_WORDS.includes(words[words.length - 1]) ? ` (${words.pop()})` : "";
-  return words.join(" ") + unit;
+  const last = words.at(-1);
+  return words.length > 1 && last !== undefined && UNIT_WORDS.includes(last)
+    ? `${words.slice(0, -1).join(" ")} (${last})`
+    : words.join(" ");
 }
 
 /** The unit that a heading ends with, in brackets or after a comma: "mm" of "Reading (mm)"; undefined if it names none. */
@@ -101,7 +104,7 @@ export const unitOf = (heading: string): string | undefined => /[[(,]\s*([^\s[\]
 export function rangeOf(selection: Selection): Range | null {
   const rows = selection.values;
   const cols = rows[0]?.length ?? 0;
-  const headed = rows.length > 2 && !rows[0].some((cell) => typeof cell === "number");
+  const headed = rows.length > 2 && !firstOf(rows).some((cell) => typeof cell === "number");
   const onItsSide = rows.length < cols && rows.length >= 2 && !headed;
   const { row, cols: places } = cornersOf(selection.address, cols);
   const count = onItsSide ? rows.length : cols;
@@ -109,7 +112,7 @@ export function rangeOf(selection: Selection): Range | null {
   if (count < 2 || size < 2) return null;
 
   const cells = Array.from({ length: count }, (_, line) =>
-    Array.from({ length: size }, (_, index) => (onItsSide ? rows[line][index] : rows[index][line])),
+    Array.from({ length: size }, (_, index) => (onItsSide ? nth(nth(rows, line), index) : nth(nth(rows, index), line))),
   );
   const { from, to: headings } = headingsOf(cells, size);
   if (headings === size) return null;
@@ -117,7 +120,7 @@ export function rangeOf(selection: Selection): Range | null {
   const lines = cells
     .map((line, offset): Line => {
       const heading = headingOf(line.slice(from, headings));
-      const place = onItsSide ? String(row + offset + 1) : columnLetters(places[offset]);
+      const place = onItsSide ? String(row + offset + 1) : columnLetters(nth(places, offset));
       const size = line.length - headings;
       return {
         name: heading ? `${place}: ${heading}` : onItsSide ? words.row(place) : words.column(place),
@@ -125,9 +128,9 @@ export function rangeOf(selection: Selection): Range | null {
         cells: line.slice(headings),
         cellName: (index) =>
           onItsSide
-            ? `${columnLetters(places[headings + index])}${row + offset + 1}`
-            : `${columnLetters(places[offset])}${row + headings + index + 1}`,
-        box: onItsSide ? undefined : { row: row + headings, col: places[offset], rows: size, cols: 1 },
+            ? `${columnLetters(nth(places, headings + index))}${row + offset + 1}`
+            : `${columnLetters(nth(places, offset))}${row + headings + index + 1}`,
+        box: onItsSide ? undefined : { row: row + headings, col: nth(places, offset), rows: size, cols: 1 },
       };
     })
     .filter(({ cells: values }) => values.some((cell) => !isBlank(cell)));
@@ -137,7 +140,7 @@ export function rangeOf(selection: Selection): Range | null {
         sheet: selection.sheet,
         address: selection.address,
         lines,
-        begins: onItsSide ? words.inColumn(columnLetters(places[headings])) : words.inRow(row + headings + 1),
+        begins: onItsSide ? words.inColumn(columnLetters(nth(places, headings))) : words.inRow(row + headings + 1),
       };
 }
 
@@ -162,9 +165,9 @@ function numbersOf(line: Line): Outcome<(number | null)[]> {
 
 /** Two lines as numbers, without the blank rows below the last entry. */
 export function pairOf(range: Range, firstLine: number, secondLine: number): Outcome<Pair> {
-  const first = numbersOf(range.lines[firstLine]);
+  const first = numbersOf(nth(range.lines, firstLine));
   if (!first.ok) return first;
-  const second = numbersOf(range.lines[secondLine]);
+  const second = numbersOf(nth(range.lines, secondLine));
   if (!second.ok) return second;
   let length = first.value.length;
   while (length > 0 && first.value[length - 1] === null && second.value[length - 1] === null) length--;

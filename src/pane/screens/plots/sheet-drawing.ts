@@ -12,6 +12,7 @@ import { testCurve, type Kind } from "../../../reduction/curve/shape/points";
 import { preconsolidation, type MethodName } from "../../../reduction/curve/preconsolidation";
 import { PICK_NAMES, standingRows, type PickName } from "../../../reduction/increment/constructions/picks";
 import { say, asTyped } from "../../../reduction/message";
+import { nth } from "../../../reduction/numeric/lists";
 import { badInput, given, then, type Outcome } from "../../../reduction/outcome";
 import { convert } from "../../../reduction/units";
 import { text } from "../../text";
@@ -58,7 +59,7 @@ function shownOr(
   return record.loads.map(({ results }, index) => {
     const shown = results[name];
     if (shown !== undefined || !record.missing.includes(name)) return shown ?? null;
-    const found = again(reduced(record).loads[index]);
+    const found = again(nth(reduced(record).loads, index));
     return found.ok ? found.value : null;
   });
 }
@@ -141,7 +142,7 @@ const cAlpha = (record: TestRecord, { stressScale }: SheetChoices): Outcome<Plot
     { stressUnit: record.words.stress_unit, ...ofTest(record), stressScale },
   );
 
-const isPickName = (of: string): of is PickName => (PICK_NAMES as readonly string[]).includes(of);
+const isPickName = (of: string): of is PickName => PICK_NAMES.some((name) => name === of);
 
 /** The picks by hand that stand for a load, with what the sheet says of them. */
 export const picksOf = ({ picks }: TestRecord, load: number): [PickName, RecordedPick][] =>

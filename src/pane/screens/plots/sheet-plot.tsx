@@ -21,6 +21,7 @@ import { PlotFiles } from "./save-plot";
 import { InsertChart } from "./insert-chart";
 import { SmallPlots } from "./small-plots";
 import { useStyles } from "./plot-styles";
+import { choosing } from "../../ui/choosing";
 import { Choice, optionsOf } from "../../ui/parts";
 import { useDraft } from "../../live/use-test";
 import type { Reading } from "../../live/workbook-store";
@@ -53,10 +54,10 @@ export function SheetPlots({ port, reading }: SheetPlotsProps) {
         aria-label={words.against}
         className={styles.switches}
         value={plot}
-        onChange={(_, { value }) => {
+        onChange={choosing<SheetChoices["plot"]>((one) => {
           setOpened(false);
-          choose({ plot: value as SheetChoices["plot"] });
-        }}
+          choose({ plot: one });
+        })}
       >
         {PLOTS.map((one) => (
           <Radio key={one} value={one} label={words.sheetPlots[one]} />

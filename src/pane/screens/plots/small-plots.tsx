@@ -1,4 +1,5 @@
 /** The time curves of all loads side by side, small; each leads to its own plot. */
+import { firstOf } from "../../../reduction/numeric/lists";
 import { type Message } from "../../../reduction/message";
 import { makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useRef } from "react";
@@ -61,7 +62,7 @@ function Drawing({ spec }: { spec: PlotSpec }) {
 
 /** The first clause of a reason that says why, as much of it as there is room for. */
 export function brief(reason: Message): string {
-  const [clause] = inWords(reason.cause ?? reason).split(/[:;]\s/);
+  const clause = firstOf(inWords(reason.cause ?? reason).split(/[:;]\s/));
   return clause.length <= BRIEF ? clause : `${clause.slice(0, BRIEF - 1).trimEnd()}…`;
 }
 

@@ -1,7 +1,7 @@
 /** What the columns of the file are, and in which units: offered from the file, and confirmed by the person. */
 import { Button, Field, Input, Text } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import type { Layout } from "../../../exchange/logger/layout";
+import type { Layout, LoadKind } from "../../../exchange/logger/layout";
 import type { LayoutDraft } from "../../../exchange/logger/offer";
 import { UNITS } from "../../../reduction/units";
 import { columnLetters } from "../../../workbook/address";
@@ -15,7 +15,11 @@ import type { Source } from "./source-step";
 
 const words = text.readings;
 
-const UNIT_OF_KIND = { stress: Object.keys(UNITS.stress), force: Object.keys(UNITS.force), number: [] as string[] };
+const UNIT_OF_KIND: Readonly<Record<LoadKind, readonly string[]>> = {
+  stress: Object.keys(UNITS.stress),
+  force: Object.keys(UNITS.force),
+  number: [],
+};
 
 const NAMES_OF_CHOICES: Required<Record<keyof Layout, string>> = {
   delimiter: words.delimiter,

@@ -4,6 +4,7 @@ import type { Layout } from "../../../exchange/logger/layout";
 import type { LayoutDraft } from "../../../exchange/logger/offer";
 import { readRows, type LoggerRows } from "../../../exchange/logger/rows";
 import { cellsOf } from "../../../exchange/logger/table";
+import { nth } from "../../../reduction/numeric/lists";
 import { figure } from "../../../reduction/outcome";
 import { columnLetters } from "../../../workbook/address";
 import { text } from "../../text";
@@ -36,14 +37,15 @@ const DATED = 10_000_000;
 /** How the first and the last of the tried lines are understood. */
 export function Tried({ rows, layout }: { rows: LoggerRows; layout: Layout }) {
   const styles = useStyles();
+  const [fault] = rows.faults;
   if (rows.lines.length === 0)
     return (
       <Notice intent="warning">
-        {words.noneRead} {rows.faults[0] && words.fault(rows.faults[0].line, words.faults[rows.faults[0].kind])}
+        {words.noneRead} {fault && words.fault(fault.line, words.faults[fault.kind])}
       </Notice>
     );
   const said = (index: number): string => {
-    const minutes = rows.times[index];
+    const minutes = nth(rows.times, index);
     const time =
       minutes > DATED
         ? new Date(Math.round(minutes * 60_000))
@@ -53,12 +55,12 @@ export function Tried({ rows, layout }: { rows: LoggerRows; layout: Layout }) {
             .replace(/\.000$/, "")
         : words.readAsTime(inWords(figure(minutes)));
     const unit = layout.readingUnit === "div" ? words.division : layout.readingUnit;
-    const load = rows.loads[index];
+    const load = nth(rows.loads, index);
     return words.readAs(
-      rows.lines[index],
+      nth(rows.lines, index),
       [
         time,
-        words.readAsReading(rows.readings[index], unit),
+        words.readAsReading(nth(rows.readings, index), unit),
         ...(Number.isNaN(load) ? [] : [words.readAsLoad(load, layout.loadUnit)]),
       ].join("; "),
     );

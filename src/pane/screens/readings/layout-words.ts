@@ -9,15 +9,15 @@ const cellWords = CATALOGUES.en.readings;
 /** Name and value, a line each. */
 export function layoutWords(layout: Layout, choices: LoadChoices): [string, string][] {
   const column = (col: number, what: string): string => cellWords.inColumn(columnLetters(col), what);
+  const date: [string, string][] =
+    layout.date === null ? [] : [[cellWords.date, column(layout.date, cellWords.dateOrders[layout.dateOrder])]];
   const unit = layout.readingUnit === "div" ? cellWords.division : layout.readingUnit;
   return [
     [cellWords.delimiter, cellWords.delimiters[layout.delimiter]],
     [cellWords.decimal, cellWords.decimals[layout.decimal]],
     [cellWords.firstLine, String(layout.firstLine)],
     [cellWords.time, column(layout.time, cellWords.timeForms[layout.timeForm])],
-    ...(layout.date === null
-      ? []
-      : ([[cellWords.date, column(layout.date, cellWords.dateOrders[layout.dateOrder])]] as [string, string][])),
+    ...date,
     [cellWords.timesRun, cellWords.timesRuns[layout.timesRun]],
     [cellWords.reading, column(layout.reading, unit)],
     [cellWords.sense, cellWords.senses[layout.sense]],

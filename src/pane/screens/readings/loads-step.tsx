@@ -27,6 +27,7 @@ import { conditionsOf, type Conditions } from "../../../exchange/logger/dates-te
 import { timeZeroShown } from "../../../exchange/logger/time-zero";
 import { KEPT_KINDS, type Fault, type LoggerRows } from "../../../exchange/logger/rows";
 import type { Target } from "../../../exchange/logger/target";
+import { firstOf, nth } from "../../../reduction/numeric/lists";
 import { figure } from "../../../reduction/outcome";
 import { Notice } from "../../ui/notice";
 import { Choice, optionsOf } from "../../ui/parts";
@@ -46,7 +47,7 @@ export interface LoadChoices {
 
 /** What the file shows best: how its loads are found, and what stands at their time 0. */
 export function firstChoices(rows: LoggerRows, layout: Layout): LoadChoices {
-  const [way] = waysFor(rows, layout);
+  const way = firstOf(waysFor(rows, layout));
   return { way, rule: timeZeroShown(rows, findLoads(rows, layout, way)).rule, thinning: "even" };
 }
 
@@ -99,9 +100,9 @@ export function stretchesOf(
     const series = seriesOf(rows, step, rule, layout.timesRun);
     return {
       ...step,
-      fromLine: rows.lines[step.from],
-      toLine: rows.lines[step.to - 1],
-      lasts: series.times[series.times.length - 1] ?? 0,
+      fromLine: nth(rows.lines, step.from),
+      toLine: nth(rows.lines, step.to - 1),
+      lasts: series.times.at(-1) ?? 0,
       stress: stresses[index],
       conditions: conditionsOf(rows, step),
       series,

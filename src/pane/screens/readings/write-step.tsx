@@ -5,6 +5,7 @@ import { keptAll, MOST_LINES, type FileRecord } from "../../../exchange/logger/f
 import type { Layout } from "../../../exchange/logger/layout";
 import type { Fault } from "../../../exchange/logger/rows";
 import type { Target } from "../../../exchange/logger/target";
+import { nth } from "../../../reduction/numeric/lists";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Stopped } from "../../../workbook/in-slices";
 import { CATALOGUES, text } from "../../text";
@@ -208,7 +209,7 @@ function Replacing({ target, writing: { holding }, answers, onAnswer }: Replacin
   return holding.map((load) => (
     <div key={load}>
       <Checkbox
-        label={words.holds(load, target.loads[load - 1].held)}
+        label={words.holds(load, nth(target.loads, load - 1).held)}
         checked={answers.replace.includes(load)}
         onChange={(_, { checked }) => onAnswer({ do: "replace", load, agreed: checked === true })}
       />

@@ -4,6 +4,7 @@ import { blankCells, type BlankCells } from "../../../exchange/logger/dates-temp
 import type { Layout } from "../../../exchange/logger/layout";
 import { givenTwice } from "../../../exchange/logger/loads";
 import { columnsFor, inputChanges, type InputChange, type Target } from "../../../exchange/logger/target";
+import { nth } from "../../../reduction/numeric/lists";
 import { readingsName } from "../../../specification/load-table";
 import type { NamedColumns } from "../../../workbook/port";
 import type { LoadChoices, Stretch } from "./loads-step";
@@ -97,8 +98,8 @@ export function columnsOf(
   const decided = inputs.filter(({ now }) => now !== "").map(remark);
   const loads = taken.map(({ load, series, kept, stress }) => ({
     load: load!,
-    times: kept.map((row) => series.times[row]),
-    readings: kept.map((row) => series.readings[row]),
+    times: kept.map((row) => nth(series.times, row)),
+    readings: kept.map((row) => nth(series.readings, row)),
     stress,
   }));
   const changes = inputs.filter(({ answer }) => answer === "change");

@@ -49,7 +49,8 @@ function acknowledgedOf(
   for (const one of answered) {
     const answer = answerTo(answers, sheet, one);
     if (!answer) continue;
-    const [reason, by, when] = [answer.given.reason, answer.given.by, answer.given.when].map(verbatim);
+    const { given } = answer;
+    const [reason, by, when] = [verbatim(given.reason), verbatim(given.by), verbatim(given.when)];
     found[one.check.id] = answer.stale
       ? say`${reason} (${by}, ${when}; the check then said: ${verbatim(answer.given.found)})`
       : say`${reason} (${by}, ${when})`;

@@ -5,6 +5,7 @@ import type { TestRecord } from "../../../record/record";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
 import { makeReport, prospectOf, REPORT, type MadeReport, type Prospect } from "./make-report";
+import { choosing } from "../../ui/choosing";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { sentenceOf } from "../../text/sentence";
@@ -97,7 +98,7 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
         <Input value={preparedBy} onChange={(_, { value }) => setPreparedBy(value)} />
       </Field>
       <Field label={words.paper}>
-        <RadioGroup layout="horizontal" value={paper} onChange={(_, { value }) => setPaper(value as Paper)}>
+        <RadioGroup layout="horizontal" value={paper} onChange={choosing<Paper>(setPaper)}>
           <Radio value="A4" label="A4" />
           <Radio value="Letter" label="Letter" />
         </RadioGroup>

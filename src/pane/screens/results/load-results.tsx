@@ -38,19 +38,20 @@ export function ResultsLoads({ loads, columns, goTo }: ResultsLoadsProps) {
   const move = (event: KeyboardEvent): void => {
     const [row, column] = at;
     const last = columns.length - 1;
-    const next = {
+    const moves: Readonly<Record<string, readonly [row: number, column: number]>> = {
       ArrowUp: [row - 1, column],
       ArrowDown: [row + 1, column],
       ArrowLeft: [row, column - 1],
       ArrowRight: [row, column + 1],
       Home: [row, 0],
       End: [row, last],
-    }[event.key];
+    };
+    const next = moves[event.key];
     if (!next) return;
     event.preventDefault();
     const to = [Math.min(Math.max(next[0], 0), loads.length - 1), Math.min(Math.max(next[1], 0), last)] as const;
     setAt(to);
-    const cell = table.current?.tBodies[0].rows[to[0]].cells[to[1] + 1];
+    const cell = table.current?.tBodies[0]?.rows[to[0]]?.cells[to[1] + 1];
     (cell?.querySelector<HTMLElement>("button") ?? cell)?.focus();
   };
 

@@ -65,6 +65,7 @@ function why(name: string, absence: Absence): string {
 
 function ResultLine({ line: { name, shown, low, high, absence }, goTo }: { line: Line; goTo: GoTo }) {
   const styles = useStyles();
+  // Only results that have a name among these words are shown.
   const label = words.names[name as keyof typeof words.names];
   return (
     <div className={styles.line}>

@@ -10,6 +10,7 @@ import type { ResultName } from "../../../record/names";
 import { loadSteps } from "../../../reduction/curve/loads";
 import { methodNamed } from "../../../reduction/curve/method-words";
 import { METHOD_NAMES, type MethodName } from "../../../reduction/curve/preconsolidation";
+import { firstOf, lastOf } from "../../../reduction/numeric/lists";
 import { remarkOfLoad, remarkOfTest } from "../../../record/sheet-remarks";
 import { interpretationSpread } from "../../../reduction/uncertainty";
 
@@ -187,7 +188,8 @@ function spreadOf(cells: Cells): MethodSpread | undefined {
   });
   const found = methods.flatMap(({ shown }) => shown ?? []);
   const spread = interpretationSpread(found.map(({ value }) => value));
-  return spread.ok ? { methods, ...spread.value, format: found[0].format, unit: found[0].unit } : undefined;
+  const [first] = found;
+  return spread.ok && first ? { methods, ...spread.value, format: first.format, unit: first.unit } : undefined;
 }
 
 /** What a remark's cell says: as the reduction says it, where the cell shows its words; otherwise the text of the cell. */
@@ -214,6 +216,7 @@ function loadsOf(cells: Cells, record: TestRecord): LoadLine[] {
       {
         number,
         row,
+        // Object.fromEntries is typed with any text as the name: these are the names of the columns.
         cells: Object.fromEntries(LOAD_COLUMNS.map((name) => [name, cells.shown(name, row)])) as LoadLine["cells"],
         isVirgin: steps[row]?.kind === "virgin",
         remark: remarkIn(cells.text("load_remark", row), () => remarkOfLoad(record, number)),
@@ -227,7 +230,7 @@ function virginCvOf(loads: readonly LoadLine[]): Results["virginCv"] {
     .filter(({ isVirgin }) => isVirgin)
     .flatMap(({ cells }) => cells.cv_chosen ?? [])
     .sort((a, b) => a.value - b.value);
-  return found.length > 0 ? { least: found[0], greatest: found[found.length - 1], count: found.length } : undefined;
+  return found.length > 0 ? { least: firstOf(found), greatest: lastOf(found), count: found.length } : undefined;
 }
 
 function assumedIn(cells: Cells, record: TestRecord): Results["assumed"] {
@@ -247,6 +250,7 @@ export function resultsOf(values: NamedValues, record: TestRecord): Results {
   const loads = loadsOf(cells, record);
   const said = (name: string): string | undefined => cells.text(name) || undefined;
   return {
+    // Object.keys is typed as any text; these are the names that stand in the table.
     groups: (Object.keys(GROUPS) as Group[]).map((group) => ({
       group,
       lines: GROUPS[group].map(([name, needs]) => lineOf(cells, name, needs)),

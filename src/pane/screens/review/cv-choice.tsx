@@ -8,6 +8,7 @@ import {
 } from "../../../reduction/increment/constructions/picks";
 import type { Increment } from "../../../reduction/increment/reduce";
 import { suggestMethod, type Suggestion } from "../../../reduction/increment/suggest";
+import { firstOf, nth } from "../../../reduction/numeric/lists";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { otherMethod } from "./increment";
 import { shown } from "../../text/digits";
@@ -29,9 +30,9 @@ const FEW_READINGS = 3;
 
 /** Whole percent; with a decimal where whole ones would make two different shares alike. */
 function percents(...shares: readonly number[]): string[] {
-  const whole = shares.map((share) => Math.round(100 * share));
-  const alike = new Set(whole).size < new Set(shares).size;
-  return shares.map((share, i) => `${shown(alike ? Math.round(1000 * share) / 10 : whole[i])} %`);
+  const whole = (share: number): number => Math.round(100 * share);
+  const alike = new Set(shares.map(whole)).size < new Set(shares).size;
+  return shares.map((share) => `${shown(alike ? Math.round(1000 * share) / 10 : whole(share))} %`);
 }
 
 /** Why a construction is suggested, in sentences. */
@@ -40,15 +41,17 @@ export function reasonsOf(suggestion: Suggestion): string[] {
   const other = otherMethod(method);
   const reasons: string[] = [];
   if (why === "the only one") return [words.why.only, ...(otherRefusal ? [`${sentence(inWords(otherRefusal))}.`] : [])];
-  if (why === "nearer to the fit" && overFit)
-    reasons.push(words.why.nearer(...(percents(overFit["log time"], overFit["root time"]) as [string, string])));
+  if (why === "nearer to the fit" && overFit) {
+    const shares = percents(overFit["log time"], overFit["root time"]);
+    reasons.push(words.why.nearer(nth(shares, 0), nth(shares, 1)));
+  }
   if (why === "fewer remarks" && remarks)
     reasons.push(words.why.fewer(remarks["log time"].length, remarks["root time"].length));
   if (why === "as many remarks") reasons.push(words.why.equal);
   if (inInterval && inInterval[method] && !inInterval[other]) reasons.push(words.outside(words.methods[other]));
   if (ratio !== undefined) {
     const more = ratio > 1 ? ratio - 1 : 1 / ratio - 1;
-    const [percent] = percents(more);
+    const percent = firstOf(percents(more));
     reasons.push(
       more < ALIKE ? words.alike(percent) : words.apart(percent, words.methods[ratio > 1 ? "root time" : "log time"]),
     );

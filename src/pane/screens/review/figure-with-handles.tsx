@@ -4,6 +4,7 @@ import { useEffect, useMemo, useState } from "react";
 import type { PlotAxis, PlotSpec } from "../../../plots/spec";
 import { drawPlot, frameOf } from "../../../plots/svg";
 import type { PickName } from "../../../reduction/increment/constructions/picks";
+import { neighbours, nth } from "../../../reduction/numeric/lists";
 import { onAxes, placeOf, valueAt, valueByKey, type Handle, type HandleSet } from "./handles";
 import { text } from "../../text";
 import { useWidth } from "../../ui/use-width";
@@ -60,16 +61,14 @@ const useStyles = makeStyles({
 
 /** Handles of one kind that would lie on each other are moved apart; the order of their places stays. */
 function apart(places: readonly number[]): number[] {
-  const order = places.map((_, index) => index).sort((a, b) => places[a] - places[b]);
-  const moved = [...places];
-  for (let k = 1; k < order.length; k++) {
-    const [before, after] = [order[k - 1], order[k]];
-    const overlap = GRIP - (moved[after] - moved[before]);
+  const grips = places.map((place) => ({ place, moved: place }));
+  for (const [before, after] of neighbours([...grips].sort((a, b) => a.place - b.place))) {
+    const overlap = GRIP - (after.moved - before.moved);
     if (overlap <= 0) continue;
-    moved[before] -= overlap / 2;
-    moved[after] += overlap / 2;
+    before.moved -= overlap / 2;
+    after.moved += overlap / 2;
   }
-  return moved;
+  return grips.map(({ moved }) => moved);
 }
 
 /** What stands on the handle of a time; a level shows its name. */
@@ -135,8 +134,8 @@ export function ReviewFigure({ title, spec, set, byHand, unit, result, onPick, o
   const places = new Map<PickName, number>();
   for (const strip of STRIPS) {
     const some = set.handles.filter(strip);
-    const exact = some.map((handle) => placeOf(handle, drawn, frame));
-    apart(exact).forEach((place, index) => places.set(some[index].name, place));
+    const moved = apart(some.map((handle) => placeOf(handle, drawn, frame)));
+    some.forEach(({ name }, index) => places.set(name, nth(moved, index)));
   }
 
   /** Height of the strips above the drawing. */

@@ -4,6 +4,7 @@
  */
 import { along, toAxis } from "../../../plots/axes";
 import type { PlotAxis, PlotSpec } from "../../../plots/spec";
+import { firstOf, lastOf, nth } from "../../../reduction/numeric/lists";
 import type { PickName, Picks, TimeMethod } from "../../../reduction/increment/constructions/picks";
 import type { Increment } from "../../../reduction/increment/reduce";
 import { PICKS_OF, valueOf } from "./increment";
@@ -52,21 +53,21 @@ export function handlesOf(increment: Increment, clean: Increment, picks: Picks, 
   const { series, travel, zeroReading } = clean.cleaned.value;
   const { times, readings } = series;
   const step = roundStep((travel || 1) / STEPS);
-  const first = zeroReading ?? readings[0];
-  const last = readings[readings.length - 1];
+  const first = zeroReading ?? firstOf(readings);
+  const last = lastOf(readings);
   const middle = Math.floor(times.length / 2);
   /** Where a pick is offered that the construction does not give. */
   const offered: Record<PickName, number> = {
     d0: first,
     d100: last,
     d90: first + 0.9 * (last - first),
-    straight_from: times[0],
-    straight_to: times[middle],
-    tail_from: times[Math.max(0, times.length - 3)],
-    tail_to: times[times.length - 1],
-    pair_at: times[0],
-    tangent_from: times[Math.floor(middle / 2)],
-    tangent_to: times[middle],
+    straight_from: firstOf(times),
+    straight_to: nth(times, middle),
+    tail_from: nth(times, Math.max(0, times.length - 3)),
+    tail_to: lastOf(times),
+    pair_at: firstOf(times),
+    tangent_from: nth(times, Math.floor(middle / 2)),
+    tangent_to: nth(times, middle),
   };
   const margin = 0.5 * (travel || 1);
   return {
@@ -78,7 +79,7 @@ export function handlesOf(increment: Increment, clean: Increment, picks: Picks, 
       const [least, most] =
         kind === "level"
           ? [Math.min(first, last) - margin, Math.max(first, last) + margin]
-          : [times[0], times[times.length - 1]];
+          : [firstOf(times), lastOf(times)];
       return { name, kind, value, least: Math.min(least, value), most: Math.max(most, value) };
     }),
   };
@@ -149,18 +150,19 @@ export function valueByKey(
 ): number | undefined {
   const { kind, value } = handle;
   const up = kind === "level" && y.reversed ? -1 : 1;
-  const direction = ({ ArrowUp: up, ArrowDown: -up, ArrowRight: 1, ArrowLeft: -1 } as Record<string, number>)[key];
+  const directions: Readonly<Record<string, number>> = { ArrowUp: up, ArrowDown: -up, ArrowRight: 1, ArrowLeft: -1 };
+  const direction = directions[key];
   if (kind === "level") {
     if (key === "Home" || key === "End") return tidy(key === "Home" ? handle.least : handle.most, step);
     return direction && within(tidy(value + direction * step * (larger ? LARGER.level : 1), step), handle);
   }
-  if (key === "Home" || key === "End") return writtenTime(times[key === "Home" ? 0 : times.length - 1], kind);
+  if (key === "Home" || key === "End") return writtenTime(key === "Home" ? firstOf(times) : lastOf(times), kind);
   if (!direction) return undefined;
   // From where it stands to the next reading that way; a typed time may lie between two.
   const beyond = times.filter((t) => (direction > 0 ? t > value * (1 + 1e-3) : t < value * (1 - 1e-3)));
   if (beyond.length === 0) return value;
   const steps = Math.min(beyond.length, larger ? LARGER.time : 1);
-  return writtenTime(direction > 0 ? beyond[steps - 1] : beyond[beyond.length - steps], kind);
+  return writtenTime(nth(beyond, direction > 0 ? steps - 1 : beyond.length - steps), kind);
 }
 
 /** A plot on other axes, so that it stands still while something on it is dragged. */

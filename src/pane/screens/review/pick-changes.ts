@@ -15,6 +15,7 @@ import {
   type Picks,
   type TimeMethod,
 } from "../../../reduction/increment/constructions/picks";
+import { firstOf } from "../../../reduction/numeric/lists";
 import type { CellValue, NamedColumns } from "../../../workbook/port";
 
 export type PickOf = PickName | typeof METHOD_PICK;
@@ -31,12 +32,13 @@ export interface PicksTable {
 
 /** From a sheet's values by name, as `WorkbookPort.readNames` gives them, of PICK_COLUMNS at least. */
 export function tableOf(values: NamedValues): PicksTable {
-  const columns = PICK_COLUMNS.map((name) => values[name] ?? []);
+  const byName = Object.fromEntries(PICK_COLUMNS.map((name) => [name, values[name] ?? []]));
+  const columns = Object.values(byName);
   const used = columns.map((cells) =>
     cells.reduce((last, [cell], index) => (String(cell).trim() === "" ? last : index + 1), 0),
   );
   return {
-    rows: readRecord(Object.fromEntries(PICK_COLUMNS.map((name, index) => [name, columns[index]]))).picks,
+    rows: readRecord(byName).picks,
     lastUsed: Math.max(...used),
     capacity: Math.min(...columns.map(({ length }) => length)),
     missing: PICK_COLUMNS.filter((name) => !values[name]),
@@ -68,6 +70,7 @@ export type Draft = Readonly<
 
 /** A draft with one pick changed; undefined, or what is saved already, leaves the pick as the sheet has it. */
 export function withPick(draft: Draft, saved: Saved, of: PickOf, value: number | string | undefined): Draft {
+  // Object.fromEntries is typed with any text as the name: these are names of the draft.
   const others = Object.fromEntries(Object.entries(draft).filter(([name]) => name !== of)) as Draft;
   const present = of === METHOD_PICK ? saved.method : saved.picks[of];
   return value === undefined || value === (present ?? AUTOMATIC) ? others : { ...others, [of]: value };
@@ -137,13 +140,12 @@ export function cellsOfChanges(
  * the same person, at the same time and for the same reason, no pick twice. A row without initials stands alone.
  */
 export function lastChange(rows: readonly RecordedPick[]): readonly RecordedPick[] {
-  const last = rows[rows.length - 1];
+  const last = rows.at(-1);
   if (!last) return [];
   const together = [last];
-  for (let index = rows.length - 2; index >= 0; index--) {
-    const row = rows[index];
+  for (const row of rows.slice(0, -1).reverse()) {
     const same = (["load", "by", "when", "reason"] as const).every((key) => row[key] === last[key]);
-    const isNext = row.row === together[0].row - 1 && !together.some(({ of }) => of === row.of);
+    const isNext = row.row === firstOf(together).row - 1 && !together.some(({ of }) => of === row.of);
     if (!last.by || !last.when || !same || !isNext) break;
     together.unshift(row);
   }

@@ -5,11 +5,15 @@ import { shown } from "../../text/digits";
 
 const words = text.review;
 
-const nameOfPick = (of: string | undefined): string => words.picks[of as keyof typeof words.picks] ?? of ?? "?";
+/** The words of the picks and of their values, by what stands in the sheet: it may be anything. */
+const PICKS: Readonly<Record<string, string>> = words.picks;
+const VALUES: Readonly<Record<string, string>> = words.values;
+
+const nameOfPick = (of: string | undefined): string => PICKS[of ?? ""] ?? of ?? "?";
 
 /** A value of a pick; the words that stand in the sheet are said in the pane's language. */
 const said = (value: number | string | undefined): string =>
-  typeof value === "number" ? shown(value) : (words.values[value as keyof typeof words.values] ?? value ?? "–");
+  typeof value === "number" ? shown(value) : (VALUES[value ?? ""] ?? value ?? "–");
 
 /** "d100: 812.3 → 809" */
 export const changeText = ({ of, before, after }: Pick<RecordedPick, "of" | "before" | "after">): string =>
