@@ -12,6 +12,7 @@ import { Notice } from "../../ui/notice";
 import { Choice, Step } from "../../ui/parts";
 import { stressOf } from "../plots/sheet-drawing";
 import { RecordFrame } from "../record-frame";
+import { AdviceList } from "./advice-list";
 import { benchState, START, type BenchState } from "./bench-state";
 import { lastingText, momentText, timeText } from "./clock-words";
 import { LoadStart } from "./load-start";
@@ -112,6 +113,7 @@ function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
         now={now}
         onRule={(rule, multiple) => dispatch({ does: "choose rule", rule, multiple })}
       />
+      <AdviceList record={record} />
       <NextMass key={`mass ${standing.number}`} record={record} load={load} />
       <Step title={words.schedule}>
         <ScheduleTable

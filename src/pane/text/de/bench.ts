@@ -65,6 +65,8 @@ export const bench = {
   remaining: (lasting: string, moment: string) => `${lasting}, bis ${moment}`,
   caution:
     "Eine Hilfe für die Planung der Ablesungen. Über das Ende einer Laststufe entscheiden die Norm des Vertrags und die Laborleitung.",
+  advice: "Vor der nächsten Laststufe",
+  noAdvice: "Die bisher gelesenen Laststufen werfen keine Frage auf, die eine weitere Laststufe beantworten könnte.",
   mass: "Masse auf dem Gehänge",
   cap: "Masse von Kopfplatte und Kugel, kg",
   capHint: "Was neben dem Hebel auf der Probe liegt; leer: nicht mitgerechnet.",

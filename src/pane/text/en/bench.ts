@@ -64,6 +64,8 @@ export const bench = {
   remaining: (lasting: string, moment: string) => `${lasting}, until ${moment}`,
   caution:
     "A help for planning readings. The contract's standard and the laboratory's supervisor decide when a load ends.",
+  advice: "Before the next load",
+  noAdvice: "The loads read so far raise no question that a further load could answer.",
   mass: "Mass on the hanger",
   cap: "Mass of cap and ball, kg",
   capHint: "What rests on the specimen beside the lever; blank: not counted.",
