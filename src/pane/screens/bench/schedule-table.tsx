@@ -19,7 +19,7 @@ export function ScheduleTable({ due, now, onChoose }: ScheduleTableProps) {
   const styles = useStyles();
   const isClocked = due.some(({ at }) => at !== undefined);
   return (
-    <div className={styles.scroll} tabIndex={0} role="region" aria-label={words.schedule}>
+    <div className={styles.scroll} tabIndex={0} role="region" aria-label={words.scheduleTable}>
       <table className={styles.table}>
         <thead>
           <tr>

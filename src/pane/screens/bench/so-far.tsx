@@ -93,10 +93,10 @@ export function SoFar({ record, load, standing, state, now, onRule }: SoFarProps
           <dl className={styles.fields}>
             {figuresOf(outcome.value, standing, now).map(([what, value], i) => (
               <div key={i}>
-                <Text as="span" block size={200} className={styles.quiet}>
-                  {what}
-                </Text>
-                <Text as="strong">{value}</Text>
+                <dt className={styles.quiet}>{what}</dt>
+                <dd style={{ margin: 0 }}>
+                  <Text weight="semibold">{value}</Text>
+                </dd>
               </div>
             ))}
           </dl>

@@ -85,6 +85,7 @@ export const bench = {
   inserted: (sheet: string) => `„${sheet}“ ist eingefügt: Drucken Sie es aus der Arbeitsmappe.`,
   nothingToPrint: "Keine Laststufe hat eine Spannung und Zeiten: Tragen Sie sie in das Datenblatt ein.",
   schedule: "Ableseplan",
+  scheduleTable: "Zeiten des Ableseplans",
   enter: "eintragen",
   enterAt: (time: string) => `Ablesung bei ${time} eintragen`,
   columns: { time: "Zeit", at: "Uhr", reading: "Ablesung", state: "Stand" },

@@ -84,6 +84,7 @@ export const bench = {
   inserted: (sheet: string) => `“${sheet}” is inserted: print it from the workbook.`,
   nothingToPrint: "No load has a stress and times: enter them on the data sheet.",
   schedule: "Schedule",
+  scheduleTable: "Times of the schedule",
   enter: "enter",
   enterAt: (time: string) => `Enter the reading at ${time}`,
   columns: { time: "Time", at: "Clock", reading: "Reading", state: "State" },

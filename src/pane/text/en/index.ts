@@ -13,4 +13,18 @@ import { results } from "./results";
 import { review } from "./review";
 import { sheet } from "./sheet";
 
-export const en = { ...pane, about, bench, byHand, check, checks, next, plot, readings, report, results, review, sheet };
+export const en = {
+  ...pane,
+  about,
+  bench,
+  byHand,
+  check,
+  checks,
+  next,
+  plot,
+  readings,
+  report,
+  results,
+  review,
+  sheet,
+};

@@ -1,0 +1,72 @@
+/** A load read at the frame beside a real sheet, in a narrow pane, with one hand on the number pad. */
+import type { FrameLocator, Page } from "playwright-core";
+import type { CellValue, NamedColumns } from "../../src/workbook/port";
+import { paneViolations, paneWidths, readNames, setPaneWidth, sheetNames, takePicture, withBrowser } from "./page";
+
+const SHEET = "Demonstration";
+
+declare const window: {
+  clayledger: { port: { fillNames(sheet: string, values: NamedColumns): Promise<void> } };
+};
+
+withBrowser("the bench", (openPage) => {
+  let page: Page;
+  let pane: FrameLocator;
+  /** The demonstration's own reading of load 5 at 60 min. */
+  let atOneHour: number;
+
+  const reading = async (row: number): Promise<CellValue> =>
+    (await readNames(page, SHEET, ["readings_05"])).readings_05![row]![0]!;
+  const field = () => pane.getByRole("textbox", { name: /^Reading at/ });
+
+  beforeAll(async () => {
+    ({ page } = await openPage());
+    await setPaneWidth(page, 320);
+    pane = page.frameLocator("#pane");
+    // Load 5 stands since half an hour; its later readings are still to be taken.
+    atOneHour = Number(await reading(10));
+    const readings: (CellValue | null)[] = [...new Array<null>(10).fill(null), "", "", "", "", ""];
+    const now = Date.now() / 86_400_000 - new Date().getTimezoneOffset() / 1440 + 25_569;
+    const started = [null, null, null, null, now - 60.4 / 1440];
+    await page.evaluate(([sheet, values]) => window.clayledger.port.fillNames(sheet, values), [
+      SHEET,
+      { readings_05: readings, load_started: started },
+    ] as const);
+    await pane.getByRole("tab", { name: "Bench" }).click();
+    await pane.getByRole("combobox", { name: "Load", exact: true }).selectOption("5");
+    await field().waitFor();
+  });
+
+  test("a reading goes beside the time that the clock has reached, by number keys and Enter", async () => {
+    await field().click();
+    await page.keyboard.type(String(atOneHour));
+    await page.keyboard.press("Enter");
+    await pane.getByRole("status").filter({ hasText: "Written to “Demonstration”: load 5, 1 h" }).waitFor();
+    expect(await reading(10)).toBe(atOneHour);
+    expect(await field().inputValue()).toBe("");
+    await takePicture(page, "bench-320");
+  });
+
+  test("the wrong keystroke is taken back, and asked about where it is far off", async () => {
+    await pane.getByRole("button", { name: /^Take back/ }).click();
+    await pane.getByRole("status").filter({ hasText: "is cleared" }).waitFor();
+    expect(await reading(10)).toBe("");
+    await field().fill("99999");
+    await page.keyboard.press("Enter");
+    await pane.getByText("Look at the dial again").waitFor();
+    expect(await reading(10)).toBe("");
+  });
+
+  test("the sheet to fill in by hand is inserted", async () => {
+    await pane.getByRole("button", { name: "Insert it for load 5" }).click();
+    await pane.getByRole("status").filter({ hasText: "is inserted" }).waitFor();
+    expect(await sheetNames(page)).toContain(`Readings ${SHEET}`);
+    await takePicture(page, "bench-reading-sheet");
+  });
+
+  test("nothing is cut off at 320 px, and axe finds nothing", async () => {
+    const { shown, content } = await paneWidths(page);
+    expect(content).toBeLessThanOrEqual(shown);
+    expect(await paneViolations(page)).toEqual([]);
+  });
+});
