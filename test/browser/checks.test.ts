@@ -24,7 +24,7 @@ withBrowser("the reviewer", (openPage) => {
 
   const told = (sentence: string | RegExp) =>
     pane.locator("[role=status], [role=alert]").filter({ hasText: sentence }).first().waitFor();
-  /** Types over a cell of a name, with the protection lifted, as somebody in a hurry does. */
+  /** Types over the cell of a name, with the protection lifted, as a person in a hurry does. */
   const typeOver = (name: string, content: string): Promise<string> =>
     page.evaluate(
       async ([sheet, cell, typed]) => {
@@ -45,7 +45,7 @@ withBrowser("the reviewer", (openPage) => {
     pane = page.frameLocator("#pane");
   });
 
-  test("sees that the demonstration's cells are whole, and its questions with both numbers", async () => {
+  test("finds the cells of the demonstration sound, and shows its questions with both numbers", async () => {
     await pane.getByRole("tab", { name: "Checks" }).click();
     await told("No formula was overwritten or lost");
     await pane.getByText(/questions pass; \d+ of 63 cannot be asked/).waitFor();
@@ -89,7 +89,7 @@ withBrowser("the reviewer", (openPage) => {
     expect(kept.answer_check[1][0]).toBe("");
   });
 
-  test("puts a firm's limit into force from its cell, and asks who changed it", async () => {
+  test("uses a limit of the firm from its cell, and asks who changed it", async () => {
     await pane.getByRole("button", { name: "Insert a sheet of limits" }).click();
     await told("lists every limit");
     const names = await readNames(page, "Limits", ["limit_name"]);
@@ -104,7 +104,7 @@ withBrowser("the reviewer", (openPage) => {
     expect(await paneViolations(page)).toEqual([]);
   });
 
-  test("downloads a strict AGS4 file once its cells are filled, and names those that are not", async () => {
+  test("downloads a strict AGS4 file once its cells are filled, and names the cells that are not", async () => {
     await pane.getByLabel("Recipient").fill("Example office (invented)");
     await pane.getByLabel("Producer").fill("Example laboratory (invented)");
     await pane.getByLabel("Kind of sample").selectOption("UT");
@@ -171,5 +171,5 @@ withBrowser("the reviewer", (openPage) => {
     await takePicture(page, "sheet-calculation-book");
   });
 
-  test("the page complained of nothing and asked nothing of the network", () => expect(host.complaints).toEqual([]));
+  test("the page reports no error and sends no request elsewhere", () => expect(host.complaints).toEqual([]));
 });

@@ -1,4 +1,7 @@
-/** One current test for the whole pane, in the browser: followed, pinned, by mouse and keyboard, in every look and width. */
+/**
+ * One current test for the whole pane, in the browser: it follows the sheet, is pinned by mouse and keyboard, in every
+ * look and width.
+ */
 import type { Frame, FrameLocator, Page } from "playwright-core";
 import {
   clickCell,
@@ -72,7 +75,7 @@ withBrowser("the current test", (openPage) => {
         .waitFor({ state: "detached" });
     });
 
-    test("a sheet that is no data sheet keeps the last test, and the pane says so", async () => {
+    test("if a sheet that is not a data sheet comes to the front, the last test stays, and the pane says so", async () => {
       await showSheet(page, DEMO);
       await shows(DEMO);
       await showSheet(page, "Notes");
@@ -81,7 +84,7 @@ withBrowser("the current test", (openPage) => {
       await takePicture(page, "current-test-notes-in-front");
     });
 
-    test("the pin is pressed by keyboard, holds the test, and lets it go", async () => {
+    test("the pin is pressed by keyboard, holds the test, and releases it", async () => {
       await showSheet(page, DEMO);
       await shows(DEMO);
       await pane.getByRole("tab", { name: "Results" }).focus();
@@ -98,7 +101,7 @@ withBrowser("the current test", (openPage) => {
       await shows(BLANK);
     });
 
-    test("a test that is chosen in the pane is pinned", async () => {
+    test("a test chosen in the pane is pinned", async () => {
       await showSheet(page, BLANK);
       await shows(BLANK);
       await chosen().selectOption(DEMO);
@@ -108,7 +111,7 @@ withBrowser("the current test", (openPage) => {
       await shows(BLANK);
     });
 
-    test("a move of the cursor asks the workbook for nothing; a value that is typed, for the one test", async () => {
+    test("a move of the cursor asks the workbook for nothing; a typed value asks only for the current test", async () => {
       await showSheet(page, DEMO);
       await shows(DEMO);
       await pane.getByRole("tab", { name: "Results" }).click();
@@ -142,11 +145,11 @@ withBrowser("the current test", (openPage) => {
       expect((await asked()).filter((name) => name !== "readNames" && name !== "listNames")).toEqual(["lookAt"]);
     });
 
-    test("nothing was complained of", () => expect(host.complaints).toEqual([]));
+    test("the page reports no error", () => expect(host.complaints).toEqual([]));
   });
 
   test.each(Object.entries(LOOKS))(
-    "in %s nothing is wrong for axe and nothing is cut off",
+    "in %s axe finds nothing wrong and nothing is cut off",
     async (look, preferences) => {
       const { page, complaints } = await openPage("", { ...preferences, reducedMotion: "reduce" });
       const frame = paneFrame(page);

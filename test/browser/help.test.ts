@@ -1,4 +1,4 @@
-/** The help pages, reached from the pane, for every eye and width, and on paper. */
+/** The help pages, opened from the pane, in every look and width, and printed. */
 import type { Page } from "playwright-core";
 import { paneFrame, takePicture, violations, withBrowser, type Preferences } from "./page";
 
@@ -17,7 +17,7 @@ const overflow = (page: Page): Promise<number> =>
 
 withBrowser("the help pages", (openPage) => {
   test.each(Object.entries(LOOKS))(
-    "%s: axe finds nothing, nothing is cut off, and nothing is asked for",
+    "%s: axe finds nothing, nothing is cut off, and no request is sent",
     async (look, preferences) => {
       const { page, complaints } = await openPage("", preferences);
       const frame = paneFrame(page);
@@ -46,7 +46,7 @@ withBrowser("the help pages", (openPage) => {
     },
   );
 
-  test("an address from Excel leads to its function, and the whole prints", async () => {
+  test("an address from Excel leads to its function, and the whole page prints", async () => {
     const { page, complaints } = await openPage("", LOOKS.light);
     await page.goto(`${process.env.CLAYLEDGER_PAGE}help.html#casagrande_lines`);
     const heading = page.getByRole("heading", { name: "CASAGRANDE_LINES", exact: true });

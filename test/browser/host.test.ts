@@ -18,7 +18,7 @@ import {
 const DEMO = "Demonstration";
 const ERROR = /^#[A-Z]/;
 
-/** What a round trip through a file must keep: every value, formula, shown text and list of choices, and every name. */
+/** Everything that a file must keep: every value, formula, shown text and list of choices, and every name. */
 function everything(page: Page) {
   return page.evaluate(() => {
     const { model } = (window as any).clayledger.port.workbook;
@@ -81,7 +81,7 @@ withBrowser("the page of npm start", (openPage) => {
 
   afterAll(() => expect(host.complaints).toEqual([]));
 
-  test("opens on the demonstration, reduced, without an error cell or a complaint", async () => {
+  test("opens on the demonstration, reduced, without an error cell or an error message", async () => {
     expect(await page.evaluate(async () => (await (window as any).clayledger.port.selection()).sheet)).toBe(DEMO);
     await takePicture(page, "host");
     expect(await errorsOf(page, DEMO)).toEqual([]);
@@ -96,7 +96,7 @@ withBrowser("the page of npm start", (openPage) => {
     expect(await value(page, "Sheet1", "B2")).toBeCloseTo(0.2, 12);
   });
 
-  test("the functions are offered while typing", async () => {
+  test("functions are offered while a person types", async () => {
     await typeInCell(page, "B4", "=CLAY.LOG", "");
     const offered = page.locator(".o-autocomplete-value");
     await offered.first().waitFor();
@@ -112,7 +112,7 @@ withBrowser("the page of npm start", (openPage) => {
     expect((await valuesOf(page, "Sheet1", "D2:D9")).flat()).toEqual([12.5, 25, 50, 100, 200, 400, 800, ""]);
   });
 
-  test("blocks picked with Ctrl are one selection, side by side; of different rows they are refused", async () => {
+  test("blocks selected with Ctrl are one selection, side by side; blocks in different rows are refused", async () => {
     await showSheet(page, "Sheet1");
     for (const [cell, text] of Object.entries({ A20: "1", A21: "2", C20: "10", C21: "20" }))
       await typeInCell(page, cell, text);
@@ -140,7 +140,7 @@ withBrowser("the page of npm start", (openPage) => {
     await clickCell(page, "A3");
   });
 
-  test("a cell changed by hand recalculates what depends on it", async () => {
+  test("a changed cell recalculates the cells that depend on it", async () => {
     await typeInCell(page, "F2", "12");
     await typeInCell(page, "F3", "=CLAY.WATER_CONTENT(F2,10)");
     expect(await value(page, "Sheet1", "F3")).toBeCloseTo(0.2, 12);
@@ -148,7 +148,7 @@ withBrowser("the page of npm start", (openPage) => {
     expect(await value(page, "Sheet1", "F3")).toBeCloseTo(0.3, 12);
   });
 
-  test("an error says on hover what to do", async () => {
+  test("an error says what to do when the pointer is on it", async () => {
     await typeInCell(page, "H2", "=CLAY.WATER_CONTENT(8,10)");
     expect(await value(page, "Sheet1", "H2")).toBe("#VALUE!");
     const { x, y } = await placeOf(page, "H2");
@@ -162,7 +162,7 @@ withBrowser("the page of npm start", (openPage) => {
     expect(await value(page, "Sheet1", "H2")).toBe(-1);
   });
 
-  test("a cell's note is shown on hover", async () => {
+  test("the note of a cell shows when the pointer is on the cell", async () => {
     await showSheet(page, DEMO);
     const note = await page.evaluate(() => {
       const { getters } = (window as any).clayledger.port.workbook.model;
@@ -175,7 +175,7 @@ withBrowser("the page of npm start", (openPage) => {
     await takePicture(page, "note-on-hover");
   });
 
-  test("a reading of the demonstration changed moves its cv, and undo brings it back", async () => {
+  test("a changed reading of the demonstration changes its cv, and undo restores it", async () => {
     const cvOf = async () => (await readNames(page, DEMO, ["cv_log_time"])).cv_log_time.flat();
     const before = await cvOf();
     const load = before.findIndex((cv) => typeof cv === "number");
@@ -200,7 +200,7 @@ withBrowser("the page of npm start", (openPage) => {
     expect(await cvOf()).toEqual(before);
   });
 
-  test("a blank sheet is inserted from the pane, filled by name, and answers", async () => {
+  test("a blank sheet is inserted from the pane, filled by name, and calculates", async () => {
     const before = await sheetNames(page);
     await page.frameLocator("#pane").getByRole("tab", { name: "Data sheet" }).click();
     await page.frameLocator("#pane").getByRole("button", { name: "Insert blank sheet" }).click();
@@ -220,7 +220,7 @@ withBrowser("the page of npm start", (openPage) => {
     await takePicture(page, "blank-sheet-filled");
   });
 
-  test("saved as .xlsx and opened again, everything is there", async () => {
+  test("after saving as .xlsx and opening again, everything is there", async () => {
     const before = await everything(page);
     const [download] = await Promise.all([
       page.waitForEvent("download"),
@@ -242,7 +242,7 @@ withBrowser("the page of npm start", (openPage) => {
     expect(after.names).toEqual(before.names);
     for (const [sheet, cells] of Object.entries(before.sheets))
       expect([sheet, after.sheets[sheet]]).toEqual([sheet, cells]);
-    // The pane speaks to the workbook that is open now.
+    // The pane works with the workbook that is open now.
     await second.page.frameLocator("#pane").getByRole("tab", { name: "Data sheet" }).click();
     await second.page.frameLocator("#pane").getByRole("button", { name: "Insert blank sheet" }).click();
     await second.page.waitForFunction(
@@ -253,7 +253,7 @@ withBrowser("the page of npm start", (openPage) => {
     await second.page.context().close();
   });
 
-  test("work that is not saved is asked after before another file takes its place, and before the page is left", async () => {
+  test("unsaved work is asked about before another file replaces it, and before the page is left", async () => {
     const { page, complaints } = await openPage();
     const asksBeforeLeaving = () =>
       page.evaluate(() => !window.dispatchEvent(new Event("beforeunload", { cancelable: true })));
@@ -297,7 +297,7 @@ withBrowser("the page of npm start", (openPage) => {
     await page.context().close();
   });
 
-  test("a broken file is refused in a sentence, and the workbook stays", async () => {
+  test("a broken file is refused with a sentence, and the workbook stays", async () => {
     const before = await sheetNames(page);
     await page
       .locator("#file")
@@ -308,7 +308,7 @@ withBrowser("the page of npm start", (openPage) => {
     expect(await errorsOf(page, DEMO)).toEqual([]);
   });
 
-  test("the licences of what is not ours are at hand, and their files with them", async () => {
+  test("the licences of other packages can be opened, and so can their files", async () => {
     await page.getByRole("button", { name: "Components and licences" }).click();
     const links = page.locator("#licences a");
     await links.first().waitFor();
@@ -347,7 +347,7 @@ withBrowser("the page of npm start", (openPage) => {
 });
 
 withBrowser("charts of the sheet's own", (openPage) => {
-  test("one put in by its menu is drawn, and the page goes on", async () => {
+  test("a chart inserted by its menu is drawn, and the page keeps working", async () => {
     const { page, complaints } = await openPage();
     await showSheet(page, "Sheet1");
     await typeInCell(page, "A1", "1");
@@ -363,7 +363,7 @@ withBrowser("charts of the sheet's own", (openPage) => {
 
 withBrowser("blank cells", (openPage) => {
   test.each(["?blankAs=0", "?blankAs="])(
-    "handed over as desktop Excel or as text (%s) give the same answers",
+    "passed like desktop Excel or as text (%s), they give the same answers",
     async (query) => {
       const usual = await openPage();
       const other = await openPage(query);

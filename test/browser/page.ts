@@ -1,4 +1,4 @@
-/** The page of `npm start` in a real browser, and what a person does there. */
+/** The page of `npm start` in a real browser, and the actions of a person on it. */
 import { mkdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import {
@@ -14,11 +14,11 @@ import type { Selection } from "../../src/workbook/port";
 
 export const ARTIFACTS = path.join(__dirname, "../../artifacts");
 
-/** Long enough for a machine that is busy with other things. */
+/** Long enough for a machine that is busy with other work. */
 const PATIENCE = 120_000;
 const START_PATIENCE = 60_000;
 
-/** Chromium that speaks to the page and to nothing else. */
+/** Chromium that sends requests to the page only. */
 const ARGUMENTS = [
   "--no-sandbox",
   "--disable-gpu",
@@ -39,8 +39,9 @@ interface HostWindow {
 declare const window: HostWindow;
 
 /**
- * A page that has started, with everything that it complained of: console errors, exceptions, requests that failed or went elsewhere,
- * and what a content security policy refused. `requests` are the addresses of all that it, its frame and pages opened from it loaded.
+ * A page that has started, with all its complaints: console errors, exceptions, requests that failed or went elsewhere,
+ * and refusals by a content security policy. `requests` are the addresses that the page, its frame and pages opened
+ * from it loaded.
  */
 export interface HostPage {
   readonly page: Page;
@@ -48,12 +49,12 @@ export interface HostPage {
   readonly requests: string[];
 }
 
-/** What the person's system prefers. */
+/** Preferences of the system. */
 export type Preferences = Pick<BrowserContextOptions, "colorScheme" | "forcedColors" | "locale" | "reducedMotion">;
 
 type OpenPage = (query?: string, preferences?: Preferences) => Promise<HostPage>;
 
-/** Tests with a browser; where there is none they fail with the reason, or are left out where that was asked for. */
+/** Tests with a browser. If there is none they fail with the reason, or are skipped if that was asked for. */
 export function withBrowser(
   title: string,
   body: (openPage: OpenPage, newContext: () => Promise<BrowserContext>) => void,
@@ -81,7 +82,7 @@ export function withBrowser(
   });
 }
 
-/** Tells of everything that a content security policy refuses in any page or frame of a context. */
+/** Reports every refusal by a content security policy in any page or frame of a context. */
 export async function watchPolicy(context: BrowserContext, refused: (violation: string) => void): Promise<void> {
   await context.exposeBinding("clayledgerRefused", (_, violation: string) => refused(violation));
   await context.addInitScript(() => {
@@ -131,7 +132,7 @@ export const valuesOf = (page: Page, sheet: string, address: string): Promise<Se
 export const readNames = (page: Page, sheet: string, names: string[]): Promise<Record<string, Selection["values"]>> =>
   page.evaluate(([sheet, names]) => window.clayledger.port.readNames(sheet, names), [sheet, names] as const);
 
-/** Shows a sheet, as a click on its tab does. */
+/** Shows a sheet, like a click on its tab. */
 export async function showSheet(page: Page, sheet: string): Promise<void> {
   await page.locator(".o-sheet", { hasText: new RegExp(`^\\s*${sheet}\\s*$`) }).click();
 }
@@ -154,7 +155,9 @@ const zoneOf = (address: string): Zone => {
   return { left: from.col, right: to.col, top: from.row, bottom: to.row };
 };
 
-/** The middle of a cell of the shown sheet on the page; the cell is selected, and so scrolled into view, first. */
+/**
+ * The middle of a cell of the shown sheet on the page. The cell is selected first, so that it is scrolled into view.
+ */
 export async function placeOf(page: Page, cell: string): Promise<{ x: number; y: number }> {
   const zone = zoneOf(cell);
   const rect = await page.evaluate(({ left, top }) => {
@@ -174,7 +177,7 @@ export async function clickCell(page: Page, cell: string): Promise<void> {
   await page.mouse.click(x, y);
 }
 
-/** Selects a range of the shown sheet ("B4:C18"), as dragging over it does. */
+/** Selects a range of the shown sheet ("B4:C18"), like dragging over it. */
 export async function selectRange(page: Page, address: string): Promise<void> {
   await page.evaluate(({ left, right, top, bottom }) => {
     const { selection } = window.clayledger.port.workbook.model;
@@ -193,10 +196,12 @@ export async function typeInCell(page: Page, cell: string, text: string, lastKey
 export const takePicture = (page: Page, name: string): Promise<Buffer> =>
   page.screenshot({ path: path.join(ARTIFACTS, `${name}.png`) });
 
-/** The pane's own document. */
+/** The document of the pane. */
 export const paneFrame = (page: Page): Frame => page.frame({ url: /pane\.html/ })!;
 
-/** Presses Tab, from the tabs on, past the current test and its pin, until the first field of the screen has the focus. */
+/**
+ * Presses Tab from the tabs on, past the current test and its pin, until the first field of the screen has the focus.
+ */
 export async function tabIntoScreen(page: Page): Promise<void> {
   const isIn = () =>
     paneFrame(page).evaluate(() => (globalThis as any).document.activeElement.closest("[role=tabpanel]") !== null);
@@ -207,12 +212,12 @@ export async function tabIntoScreen(page: Page): Promise<void> {
   throw new Error("the Tab key does not come from the tabs to the screen");
 }
 
-/** Makes the pane as wide as this, px. */
+/** Sets the width of the pane, px. */
 export async function setPaneWidth(page: Page, width: number): Promise<void> {
   await page.locator(".desk").evaluate((desk, px) => desk.style.setProperty("--pane-width", `${px}px`), width);
 }
 
-/** How wide the pane is, and how wide all that stands in it, px. */
+/** The width of the pane, and of its content, px. */
 export const paneWidths = (page: Page): Promise<{ shown: number; content: number }> =>
   paneFrame(page).evaluate(() => ({
     shown: (globalThis as any).document.documentElement.clientWidth,
@@ -227,8 +232,8 @@ interface AxeNode {
 }
 
 /**
- * What axe finds wrong in a document, each with its element and why. Where the system forces its colours their contrast is left
- * out: axe then reads colours of the style sheet that are not painted.
+ * Faults that axe finds in a document, each with its element and reason. If the system forces colours, their contrast
+ * is ignored: axe then reads colours of the style sheet that are not painted.
  */
 export async function violations(frame: Frame, { forcedColors }: Preferences = {}): Promise<string[]> {
   await frame.evaluate(AXE);

@@ -14,7 +14,10 @@ import {
 } from "./page";
 
 const SHEET = "Demonstration";
-/** Where the demonstration's readings of a load stand: the row of "Time" in its first columns, two rows above the first one. */
+/**
+ * The position of the demonstration's readings of a load: the row of "Time" in its first columns, two rows above the
+ * first reading.
+ */
 async function readingsOf(page: Page, timeColumn: string, readingColumn: string) {
   const column = await valuesOf(page, SHEET, `${timeColumn}1:${timeColumn}200`);
   const heading = column.findIndex(([cell]) => cell === "Time") + 1;
@@ -23,7 +26,7 @@ async function readingsOf(page: Page, timeColumn: string, readingColumn: string)
   return { range: `${timeColumn}${heading}:${readingColumn}${first + 14}`, cell: `${readingColumn}${first + 13}` };
 }
 
-/** Waits for what follows a change after a moment; fails if it does not come. */
+/** Waits for an effect that follows a change after a moment; fails if it does not come. */
 async function eventually(comes: () => Promise<boolean>): Promise<void> {
   for (const end = Date.now() + 20_000; Date.now() < end; await new Promise((resolve) => setTimeout(resolve, 100)))
     if (await comes()) return;
@@ -53,7 +56,7 @@ withBrowser("the pane", (openPage) => {
   const plot = () => pane.getByRole("img", { name: /Drawn:/ });
   const violations = (): Promise<string[]> => paneViolations(page);
 
-  test("says what to select, then plots the columns that are selected, with the construction", async () => {
+  test("says what to select, then plots the selected columns with the construction", async () => {
     await pane.getByRole("tab", { name: "Plot" }).click();
     await pane.getByRole("radio", { name: "Selected range" }).click();
     await pane.getByText("Select what to plot").waitFor();
@@ -66,7 +69,7 @@ withBrowser("the pane", (openPage) => {
     await takePicture(page, "pane-log-of-time");
   });
 
-  test("a reading that is changed in the sheet changes the plot; undone, the plot is as before", async () => {
+  test("a changed reading on the sheet changes the plot; undone, the plot is as before", async () => {
     const { cell } = await readingsOf(page, "I", "J");
     const [before, drawn] = [await number("d100"), await plot().innerHTML()];
     const [[reading]] = await valuesOf(page, SHEET, cell);
@@ -99,7 +102,7 @@ withBrowser("the pane", (openPage) => {
     await pane.getByRole("textbox", { name: "Height at mid-increment" }).fill("");
   });
 
-  test("the whole load table is plotted as a compression curve, its columns chosen by their headings", async () => {
+  test("the whole load table is plotted as a compression curve, with columns chosen by their headings", async () => {
     const column = await valuesOf(page, SHEET, "B1:B120");
     const heading = column.findIndex(([cell]) => cell === "Stress") + 1;
     await selectRange(page, `B${heading}:P${heading + 26}`);
@@ -141,7 +144,7 @@ withBrowser("the pane", (openPage) => {
     await showSheet(page, SHEET);
   });
 
-  test("a blank sheet is inserted by keyboard alone: a new sheet, and nothing else is touched", async () => {
+  test("a blank sheet is inserted by keyboard alone: a new sheet, and no other changes", async () => {
     const names = await sheetNames(page);
     const before = await valuesOf(page, SHEET, "A1:P200");
     await pane.getByRole("tab", { name: "Plot" }).focus();
@@ -162,7 +165,7 @@ withBrowser("the pane", (openPage) => {
     expect(await violations()).toEqual([]);
   });
 
-  test("a second one takes a free name", async () => {
+  test("a second sheet takes a free name", async () => {
     const names = await sheetNames(page);
     await pane.getByRole("button", { name: "Insert blank sheet" }).click();
     await eventually(async () => (await sheetNames(page)).length === names.length + 1);
@@ -179,7 +182,7 @@ withBrowser("the pane", (openPage) => {
     });
   });
 
-  test("another language is chosen, kept, and taken back", async () => {
+  test("another language is chosen, kept, and cancelled", async () => {
     const lang = () => frame.evaluate(() => (globalThis as any).document.documentElement.lang);
     await pane.getByRole("tab", { name: "About" }).click();
     await pane.getByRole("combobox", { name: "Language of this pane" }).selectOption("Deutsch");
@@ -193,5 +196,5 @@ withBrowser("the pane", (openPage) => {
     expect(await lang()).toBe("en");
   });
 
-  test("the page complained of nothing and asked nothing of the network", () => expect(complaints).toEqual([]));
+  test("the page reports no error and sends no request elsewhere", () => expect(complaints).toEqual([]));
 });

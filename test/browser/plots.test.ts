@@ -1,4 +1,4 @@
-/** The plots of a data sheet, as a person sees and takes them. */
+/** The plots of a data sheet: a person looks at them and saves them. */
 import { readFileSync } from "node:fs";
 import type { Download, Frame, FrameLocator, Page } from "playwright-core";
 import { cellAddress } from "../../src/workbook/address";
@@ -32,14 +32,14 @@ withBrowser("plots of a data sheet", (openPage) => {
   const plot = () => pane.getByRole("img", { name: /Drawn:/ });
   const choose = (name: string) => pane.getByRole("radio", { name, exact: true }).click();
 
-  test("the compression curve with the stress in situ and the preconsolidation stress", async () => {
+  test("the compression curve has the in-situ stress and the preconsolidation stress", async () => {
     await plot().filter({ hasText: "virgin line" }).waitFor();
     for (const letters of ["σ′v0", "σ′p", "bisector"]) expect(await plot().textContent()).toContain(letters);
     expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "plots-compression");
   });
 
-  test("cv and C alpha against stress", async () => {
+  test("cv and C alpha are drawn against stress", async () => {
     await choose("cv against stress");
     await plot().filter({ hasText: "cv (m2/yr)" }).waitFor();
     await pane.getByText("Circles: log time; triangles: root time.").waitFor();
@@ -51,7 +51,7 @@ withBrowser("plots of a data sheet", (openPage) => {
     await takePicture(page, "plots-c-alpha");
   });
 
-  test("all loads are reached by keyboard, and one is opened", async () => {
+  test("all loads can be reached by keyboard, and one is opened", async () => {
     await choose("All loads");
     const loads = pane.getByRole("listitem").getByRole("button");
     await eventually(async () => (await loads.count()) > 10);
@@ -66,7 +66,7 @@ withBrowser("plots of a data sheet", (openPage) => {
     expect(await paneViolations(page)).toEqual([]);
   });
 
-  test("the time curve follows a reading that is changed in the sheet", async () => {
+  test("the time curve follows a reading changed on the sheet", async () => {
     const names = await page.evaluate((sheet) => (globalThis as any).clayledger.port.listNames(sheet), SHEET);
     const { place } = names.find((one: { name: string }) => one.name === "readings_05");
     const cell = cellAddress(place.row + 12, place.col);
@@ -86,7 +86,7 @@ withBrowser("plots of a data sheet", (openPage) => {
     return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
   };
 
-  test("SVG is saved under the sheet's name, black on white, in no variable of the page", async () => {
+  test("SVG is saved under the name of the sheet, black on white, without variables of the page", async () => {
     await choose("Compression curve");
     await plot().filter({ hasText: "virgin line" }).waitFor();
     const { name, bytes } = await saved("Save SVG");
@@ -99,7 +99,7 @@ withBrowser("plots of a data sheet", (openPage) => {
   test.each([
     ["85 mm, a column", 1004],
     ["160 mm, a page", 1890],
-  ])("PNG %s wide has %i pixels, and says 300 to the inch", async (width, pixels) => {
+  ])("PNG %s wide has %i pixels, and states 300 dots per inch", async (width, pixels) => {
     await pane.getByRole("combobox", { name: "Width in print" }).selectOption({ label: width });
     const { name, bytes } = await saved("Save PNG");
     expect(name).toBe("Demonstration, Compression curve.png");
@@ -107,7 +107,7 @@ withBrowser("plots of a data sheet", (openPage) => {
     expect(bytes.readUInt32BE(20)).toBeGreaterThan(pixels / 2);
     const at = bytes.indexOf("pHYs");
     expect(bytes.readUInt32BE(at + 4)).toBe(11811);
-    // The browser reads the picture, and its ground is white.
+    // The browser reads the picture, and its background is white.
     const corner = await page.evaluate(async (png) => {
       const dom = globalThis as any;
       const image = new dom.Image();
@@ -126,7 +126,7 @@ withBrowser("plots of a data sheet", (openPage) => {
     expect(corner.dark).toBeGreaterThan(2000);
   });
 
-  test("a native chart comes on a sheet of its own; no other sheet changes", async () => {
+  test("a native chart is inserted on a sheet of its own; no other sheet changes", async () => {
     const names = await sheetNames(page);
     const before = await valuesOf(page, SHEET, "A1:P250");
     await pane.getByRole("button", { name: "Insert chart" }).click();
@@ -138,7 +138,7 @@ withBrowser("plots of a data sheet", (openPage) => {
     await takePicture(page, "plots-chart");
   });
 
-  test("dark and high contrast: nothing is lost, and no violation", async () => {
+  test("in dark and high contrast nothing is lost, and axe finds nothing", async () => {
     await page.emulateMedia({ colorScheme: "dark" });
     await page.waitForTimeout(300);
     expect(await paneViolations(page)).toEqual([]);
@@ -162,5 +162,5 @@ withBrowser("plots of a data sheet", (openPage) => {
     expect(await paneViolations(page)).toEqual([]);
   });
 
-  test("the page complained of nothing and asked nothing of the network", () => expect(complaints).toEqual([]));
+  test("the page reports no error and sends no request elsewhere", () => expect(complaints).toEqual([]));
 });

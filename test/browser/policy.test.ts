@@ -1,10 +1,13 @@
-/** What each page may load and run: every request and every refusal of a walk, and what the policies refuse. */
+/**
+ * What each page may load and run: every request and every refusal while a person uses everything, and what the
+ * policies refuse.
+ */
 import { existsSync } from "node:fs";
 import path from "node:path";
 import type { Frame } from "playwright-core";
 import { paneFrame, showSheet, typeInCell, watchPolicy, withBrowser } from "./page";
 
-/** What `npm start` loads, whatever is done in it; the help pages when they are asked for. */
+/** Files that `npm start` loads, whatever a person does on it; the help pages when they are opened. */
 const LOADED = [
   "",
   "first-minutes.html",
@@ -27,7 +30,7 @@ const LOADED = [
   "vendor/owl/owl.iife.min.js",
 ];
 
-/** Runs each attack in the page's own world, and tells which of them came to something. */
+/** Runs each attack in the page, and lists the ones that succeed. */
 const attacked = (frame: Frame): Promise<string[]> =>
   frame.evaluate(async () => {
     const page = globalThis as any;
@@ -37,10 +40,10 @@ const attacked = (frame: Frame): Promise<string[]> =>
       try {
         if (attack()) done.push(called);
       } catch {
-        // Refused, as it should be.
+        // The policy refused it, as it should.
       }
     };
-    // Later than this call: while a test's own call runs, the browser allows it to make code from text.
+    // Waits until after this call: while a call of the test runs, the browser allows it to make code from text.
     await new Promise((resolve) => page.setTimeout(resolve));
     attempt("eval", () => page.eval("1"));
     attempt("a function from text", () => new page.Function("return 1")());
@@ -69,7 +72,7 @@ const attacked = (frame: Frame): Promise<string[]> =>
   });
 
 withBrowser("the policy of each page", (openPage, newContext) => {
-  test("a walk over everything loads our own files only, each of them known, and no policy refuses anything", async () => {
+  test("using everything loads only known files of our own, and no policy refuses anything", async () => {
     const { page, complaints, requests } = await openPage("", { locale: "en-GB", reducedMotion: "reduce" });
     const pane = page.frameLocator("#pane");
     const tab = async (name: string) => {
@@ -128,7 +131,7 @@ withBrowser("the policy of each page", (openPage, newContext) => {
     await page.context().close();
   });
 
-  test("the pane makes no code and no style from text, and asks nobody", async () => {
+  test("the pane makes no code and no style from text, and sends no request elsewhere", async () => {
     const { page, complaints } = await openPage();
     expect(await attacked(paneFrame(page))).toEqual([]);
     for (const directive of ["script-src", "script-src-elem", "script-src-attr", "style-src-elem", "connect-src"])
@@ -136,7 +139,7 @@ withBrowser("the policy of each page", (openPage, newContext) => {
     await page.context().close();
   });
 
-  test("the page of the sheet makes functions from text, which the sheet needs, and no more than that", async () => {
+  test("the page of the sheet makes functions from text, which the sheet needs, and nothing more", async () => {
     const { page } = await openPage();
     expect((await attacked(page.mainFrame())).sort()).toEqual([
       "a function from text",
@@ -147,11 +150,11 @@ withBrowser("the policy of each page", (openPage, newContext) => {
     await page.context().close();
   });
 
-  /** Microsoft's own library as npm has it, at the address that Excel's pane loads it from. */
+  /** Microsoft's library from npm, at the address from which Excel's pane loads it. */
   const OFFICE = "https://appsforoffice.microsoft.com/lib/1/hosted/";
   const LIBRARY = path.join(__dirname, "../../node_modules/@microsoft/office-js/dist");
 
-  // Office.js in Office 2013 and before would frame a page that reports its use to Microsoft, and style that frame.
+  // Office.js in Office 2013 and earlier would frame a page that reports its use to Microsoft, and style that frame.
   const REPORTING = [
     "/taskpane.html: frame-src refused https://telemetryservice.firstpartyapps.oaspapps.com",
     "/taskpane.html: style-src-attr refused inline",

@@ -1,4 +1,4 @@
-/** A logger's readings brought in beside the embedded sheet, as a person does it. */
+/** A person imports the readings of a logger beside the embedded sheet. */
 import { createHash } from "node:crypto";
 import type { Frame, FrameLocator, Page } from "playwright-core";
 import {
@@ -19,7 +19,10 @@ declare const requestAnimationFrame: (then: () => void) => void;
 const SHEET = "Consolidation test";
 const KEPT = `Readings ${SHEET}`;
 
-/** An invented test: three loads, one reading a second at first, later one a minute; semicolons, decimal commas, UTF-16. */
+/**
+ * An invented test: three loads, first with a reading every second, later every minute; semicolons, decimal commas,
+ * UTF-16.
+ */
 const LOADS = [25, 50, 100].map((stress, index) => {
   const seconds = [...Array(60).keys(), ...Array.from({ length: 180 }, (_, minute) => 60 * (minute + 1))];
   return {
@@ -54,7 +57,7 @@ withBrowser("bringing readings in", (openPage) => {
 
   const column = async (name: string, sheet = SHEET) =>
     (await readNames(page, sheet, [name]))[name].map(([value]) => value).filter((value) => value !== "");
-  /** Nothing wrong for those who cannot see or point, and nothing cut off in 320 px. */
+  /** axe finds nothing wrong, and nothing is cut off in 320 px. */
   const checkPane = async (): Promise<void> => {
     expect(await paneViolations(page)).toEqual([]);
     expect(await paneWidths(page)).toEqual({ shown: 320, content: 320 });
@@ -79,7 +82,7 @@ withBrowser("bringing readings in", (openPage) => {
     await pane.getByText("Line 2 is read as: 0 min; reading 100 divisions").waitFor();
   });
 
-  test("a file is offered as it shows itself, in any encoding, with its hash", async () => {
+  test("the layout that a file shows is offered, in any encoding, with the hash of the file", async () => {
     await open(FILE);
     await pane.getByText(createHash("sha256").update(FILE.buffer).digest("hex")).waitFor();
     await pane.getByText(/lines, UTF-16/).waitFor();
@@ -91,7 +94,7 @@ withBrowser("bringing readings in", (openPage) => {
     await takePicture(page, "readings-columns");
   });
 
-  test("loads are found; the line that was left out is told by its number", async () => {
+  test("loads are found; the line that was left out is listed with its number", async () => {
     await pane.getByRole("button", { name: "Use these columns" }).click();
     await pane.getByText(/Stretch 3.*100 kPa/).waitFor();
     await pane.getByText("1 line is left out").click();
@@ -101,7 +104,7 @@ withBrowser("bringing readings in", (openPage) => {
     await takePicture(page, "readings-loads");
   });
 
-  test("the data sheet is written and reduced, in one step that can be undone; the file's lines are kept", async () => {
+  test("the data sheet is written and reduced, in one step of undo; the lines of the file are kept", async () => {
     const sheets = await sheetNames(page);
     const stood = await column("times_01");
     expect(await pane.getByRole("checkbox", { name: "Fill in Dial factor: 1" }).isChecked()).toBe(true);
@@ -114,7 +117,7 @@ withBrowser("bringing readings in", (openPage) => {
     const [times, readings] = [await column("times_02"), await column("readings_02")];
     expect(times.length).toBe(readings.length);
     expect(times.slice(0, 3)).toEqual([0, 0.0166667, 0.0333333]);
-    // Time 0 has the last reading of the load before, and the last row is the file's.
+    // Time 0 has the last reading of the load before, and the last row is that of the file.
     expect(readings[0]).toBe(LOADS[0].readings[LOADS[0].readings.length - 1]);
     expect([times[times.length - 1], readings[readings.length - 1]]).toEqual([180, LOADS[1].readings[239]]);
     for (const [index, reading] of readings.slice(1).entries())
@@ -135,7 +138,7 @@ withBrowser("bringing readings in", (openPage) => {
     expect(await column("readings_02")).toEqual(readings);
   });
 
-  test("loads that hold readings are not touched unless each is agreed to", async () => {
+  test("loads with readings are not changed unless the person agrees for each", async () => {
     const before = await column("readings_01");
     await open({ ...FILE, buffer: Buffer.from(`\ufeff${TEXT.replace("s;kPa;mm", "s;kPa;in")}`, "utf16le") });
     await pane.getByRole("button", { name: "Use these columns" }).click();
@@ -143,14 +146,15 @@ withBrowser("bringing readings in", (openPage) => {
     const button = pane.getByRole("button", { name: /^Write 0 loads to/ });
     expect(await button.getAttribute("aria-disabled")).toBe("true");
     await pane.getByRole("checkbox", { name: /Load 2 holds \d+ readings: replace them/ }).check();
-    // This file is in inches, the sheet's factor is for millimetres: which counts is asked before anything is written.
+    // This file is in inches, the factor of the sheet is for millimetres: the pane asks which counts before it writes
+    // anything.
     await pane.getByRole("radio", { name: "Keep Dial factor at 1" }).check();
     await pane.getByRole("button", { name: /^Write 1 load to/ }).click();
     await pane.getByRole("status").filter({ hasText: "One load was written" }).waitFor();
     expect(await column("readings_01")).toEqual(before);
   });
 
-  test("the choices of an apparatus are offered again, from a workbook that was saved and opened", async () => {
+  test("the choices for an apparatus are offered again, from a workbook that was saved and opened", async () => {
     await page.evaluate(async () => {
       const { save, open } = (globalThis as any).clayledger;
       await open(await save(), "again.xlsx");
@@ -165,13 +169,13 @@ withBrowser("bringing readings in", (openPage) => {
     expect(await pane.getByRole("heading", { name: "Loads found" }).count()).toBe(0);
   });
 
-  test("what was begun stays while another screen is looked at", async () => {
+  test("unfinished choices stay while another screen is shown", async () => {
     await pane.getByRole("tab", { name: "About" }).click();
     await pane.getByRole("tab", { name: "Readings" }).click();
     expect(await pane.getByRole("combobox", { name: "Time is in" }).inputValue()).toBe("s");
   });
 
-  test("190,000 rows are read while the page lives; keeping them is stopped, and the data sheet is as before", async () => {
+  test("190,000 rows are read while the page stays responsive; keeping them is stopped, and the data sheet is unchanged", async () => {
     const rows = Array.from(
       { length: 190_000 },
       (_, i) => `${i},${50 * 2 ** Math.floor(i / 25_000)},${(1 + Math.log10(1 + (i % 25_000))).toFixed(4)}`,
@@ -204,7 +208,7 @@ withBrowser("bringing readings in", (openPage) => {
     expect(kept).toBeDefined();
   });
 
-  test("the pane loaded again in the middle: the data sheet is as before, and the sheet of the file says that it is not whole", async () => {
+  test("if the pane is loaded again in the middle, the data sheet is unchanged, and the sheet of the file says that it is incomplete", async () => {
     const before = await column("readings_04");
     await pane.getByRole("button", { name: /^Write \d loads? to/ }).click();
     await pane.getByRole("progressbar").waitFor();
@@ -217,5 +221,5 @@ withBrowser("bringing readings in", (openPage) => {
     await pane.getByRole("button", { name: "Open a text file" }).waitFor();
   });
 
-  test("the page complained of nothing and asked nothing of the network", () => expect(complaints).toEqual([]));
+  test("the page reports no error and sends no request elsewhere", () => expect(complaints).toEqual([]));
 });

@@ -13,7 +13,7 @@ withBrowser("the report", (openPage) => {
     pane = page.frameLocator("#pane");
   });
 
-  test("says what would be missing, before it is made", async () => {
+  test("says what would be missing, before the report is made", async () => {
     await pane.getByRole("tab", { name: "Report" }).click();
     await pane.getByRole("heading", { name: "Report", exact: true }).waitFor();
     await pane.getByText("Checked by (checked_by), cell").waitFor();
@@ -44,5 +44,5 @@ withBrowser("the report", (openPage) => {
     await takePicture(page, "report");
   });
 
-  test("the page complained of nothing and asked nothing of the network", () => expect(host.complaints).toEqual([]));
+  test("the page reports no error and sends no request elsewhere", () => expect(host.complaints).toEqual([]));
 });

@@ -34,7 +34,7 @@ withBrowser("the review", (openPage) => {
     );
   };
   const told = (sentence: string | RegExp) => pane.getByRole("status").filter({ hasText: sentence }).waitFor();
-  /** Presses Tab until what is focused is what is wanted. */
+  /** Presses Tab until the wanted element has the focus. */
   async function tabTo(wanted: string): Promise<void> {
     for (let step = 0; step < 80; step++) {
       await page.keyboard.press("Tab");
@@ -71,7 +71,7 @@ withBrowser("the review", (openPage) => {
     expect(await paneViolations(page)).toEqual([]);
   });
 
-  test("a handle that is dragged takes cv along, and writes nothing", async () => {
+  test("dragging a handle changes cv, and writes nothing", async () => {
     const [before, cv] = [await valueOf("d100"), await cvShown()];
     expect(cv).toBeCloseTo(Number(await onSheet("cv_log_time", 4)), 2);
     const box = (await handle("d100").boundingBox())!;
@@ -90,7 +90,7 @@ withBrowser("the review", (openPage) => {
     expect(await paneViolations(page)).toEqual([]);
   });
 
-  test("a typed value is saved with its reason, and the sheet's own cv follows", async () => {
+  test("a typed value is saved with its reason, and cv of the sheet follows", async () => {
     const automatic = Number(await onSheet("log_d100", 4));
     const cv = Number(await onSheet("cv_log_time", 4));
     await pane.getByLabel("d100 (div.)").fill(String(Number((automatic * 0.995).toFixed(1))));
@@ -109,7 +109,7 @@ withBrowser("the review", (openPage) => {
     await takePicture(page, "review-saved");
   });
 
-  test("the last change is taken back, and the sheet has its own cv again", async () => {
+  test("the last change is cancelled, and the sheet has its own cv again", async () => {
     const picked = Number(await onSheet("cv_log_time", 4));
     await pane.getByRole("button", { name: "Take back the last change…" }).click();
     await told(/clears row 1 .*Load 5/);
@@ -120,10 +120,10 @@ withBrowser("the review", (openPage) => {
     expect(await paneViolations(page)).toEqual([]);
   });
 
-  test("a sheet that refuses to be written is told of; the workbook is as it was, and the change is kept", async () => {
+  test("if the sheet cannot be written, the pane says so; the workbook is unchanged, and the change is kept", async () => {
     const refusal = "The sheet is protected with a password: lift it, and save again.";
     await page.evaluate((message) => {
-      // As the adapters fail: of this port alone, and until it is asked no more.
+      // Fails as the adapters do: only this port, and until the method is restored.
       window.clayledger.port.fillNames = () =>
         Promise.reject(Object.assign(new Error(message), { name: "WorkbookError" }));
     }, refusal);
@@ -139,7 +139,7 @@ withBrowser("the review", (openPage) => {
     await pane.getByText("Nothing is changed.").waitFor();
   });
 
-  test("by keys alone: the next load, root time, an end of the straight part, whose cv, saved and taken back", async () => {
+  test("with keys alone: the next load, root time, an end of the straight part, whose cv, saved and cancelled", async () => {
     await pane.getByRole("tab", { name: "Review" }).focus();
     await tabTo("Next load");
     await page.keyboard.press("Enter");
@@ -152,7 +152,10 @@ withBrowser("the review", (openPage) => {
     await page.keyboard.press("ArrowLeft");
     const wanted = await valueOf("Straight part to");
     expect(wanted).toBeLessThan(before);
-    await pane.getByText(/^Straight part to: .* → /).first().waitFor();
+    await pane
+      .getByText(/^Straight part to: .* → /)
+      .first()
+      .waitFor();
     await tabTo("TEXTAREA");
     await page.keyboard.type("bends early");
     await page.keyboard.press("Tab");
@@ -169,5 +172,5 @@ withBrowser("the review", (openPage) => {
     expect(await picks()).toEqual([]);
   });
 
-  test("the page complained of nothing and asked nothing of the network", () => expect(host.complaints).toEqual([]));
+  test("the page reports no error and sends no request elsewhere", () => expect(host.complaints).toEqual([]));
 });

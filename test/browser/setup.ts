@@ -1,7 +1,7 @@
 /**
- * Before the real-browser runs: finds Chromium (installs Debian's where that is possible), and serves dist on a free port.
- * What the tests need is left in the environment: CLAYLEDGER_CHROMIUM and CLAYLEDGER_PAGE, or CLAYLEDGER_BROWSER_MISSING with
- * the reason why there is none.
+ * Runs before the real-browser tests: finds Chromium (installs Debian's if possible), and serves dist on a free port.
+ * The results are in the environment: CLAYLEDGER_CHROMIUM and CLAYLEDGER_PAGE, or CLAYLEDGER_BROWSER_MISSING with the
+ * reason.
  */
 import { spawn } from "node:child_process";
 import path from "node:path";
@@ -16,7 +16,10 @@ const CHROMIUM: Program = {
   tests: "real-browser tests",
 };
 
-/** Starts src/host/serve.mjs on any free port, over dist or the folder of CLAYLEDGER_DIST; gives its address once it has printed it. */
+/**
+ * Starts src/host/serve.mjs on any free port, for dist or the folder of CLAYLEDGER_DIST; returns its address once it is
+ * printed.
+ */
 function serve(): Promise<string> {
   const { CLAYLEDGER_DIST: dist } = process.env;
   const server = spawn(process.execPath, [path.join(__dirname, "../../src/host/serve.mjs"), ...(dist ? [dist] : [])], {
@@ -30,7 +33,7 @@ function serve(): Promise<string> {
       said += chunk;
       const address = /http:\/\/127\.0\.0\.1:\d+\//.exec(said);
       if (!address) return;
-      // Nothing of the server may keep jest from ending; it is ended with jest.
+      // The server must not keep jest from ending; it ends with jest.
       server.unref();
       for (const stream of [server.stdout, server.stderr]) (stream as unknown as { unref(): void }).unref();
       resolve(address[0]);

@@ -18,7 +18,7 @@ withBrowser("the sheet check", (openPage) => {
     pane = page.frameLocator("#pane");
   });
 
-  test("is reached by keyboard, and calls the demonstration whole", async () => {
+  test("is reached by keyboard, and finds nothing wrong with the demonstration", async () => {
     await pane.getByRole("tab", { name: "Data sheet" }).click();
     await pane.getByRole("button", { name: "Insert worked demonstration" }).focus();
     await page.keyboard.press("Tab");
@@ -42,7 +42,7 @@ withBrowser("the sheet check", (openPage) => {
     expect(await violations()).toEqual([]);
   });
 
-  test("lifts the protection of the sheet in front and puts it back", async () => {
+  test("lifts the protection of the sheet in front and restores it", async () => {
     await pane.getByRole("button", { name: "Lift protection" }).click();
     await pane.getByRole("status").filter({ hasText: "is not protected any more" }).waitFor();
     await pane.getByRole("button", { name: "Protect all but inputs" }).click();
@@ -50,5 +50,5 @@ withBrowser("the sheet check", (openPage) => {
     expect(await violations()).toEqual([]);
   });
 
-  test("the page complained of nothing and asked nothing of the network", () => expect(host.complaints).toEqual([]));
+  test("the page reports no error and sends no request elsewhere", () => expect(host.complaints).toEqual([]));
 });

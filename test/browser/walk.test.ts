@@ -1,4 +1,7 @@
-/** Every screen in every look, language and width: nothing wrong for those who cannot see, point or spare the room. */
+/**
+ * Every screen in every look, language and width: nothing wrong for people who cannot see or point, or have little
+ * room.
+ */
 import type { Frame, FrameLocator, Page } from "playwright-core";
 import {
   paneFrame,
@@ -11,9 +14,9 @@ import {
   type Preferences,
 } from "./page";
 
-/** Wide and narrow: the least that a pane of Excel can be, and a roomy one. */
+/** The least width that a pane of Excel can have, and a wide one. */
 const WIDTHS = [320, 480];
-/** Three lines of tabs, px, and the row of the current test below them. */
+/** Height in px of three lines of tabs; the row of the current test is below them. */
 const MOST_TABS = 72;
 const MOST_HEADER = 120;
 /** Fields between the tabs and the screen. */
@@ -25,7 +28,7 @@ const LOOKS: Readonly<Record<string, Preferences>> = {
   "high contrast": { forcedColors: "active", locale: "en-GB" },
 };
 
-/** A screen that has read what it shows. */
+/** Waits until a screen has read what it shows. */
 async function settled(frame: Frame): Promise<void> {
   await frame.page().waitForTimeout(700);
   await frame.waitForFunction(
@@ -33,7 +36,7 @@ async function settled(frame: Frame): Promise<void> {
   );
 }
 
-/** Tabs whose name does not fit into them. */
+/** Tabs whose name is cut off. */
 const clippedTabs = (frame: Frame): Promise<string[]> =>
   frame.evaluate(() =>
     [...(globalThis as any).document.querySelectorAll("[role=tab]")]
@@ -41,7 +44,7 @@ const clippedTabs = (frame: Frame): Promise<string[]> =>
       .map((tab: any) => tab.textContent),
   );
 
-/** Texts whose colour is none of those that the system forces. */
+/** Texts with a colour that is none of those forced by the system. */
 const ownColours = (frame: Frame): Promise<string[]> =>
   frame.evaluate(() => {
     const { document, getComputedStyle } = globalThis as any;
@@ -70,7 +73,7 @@ withBrowser("a walk over every screen", (openPage) => {
     let tabs: string[];
 
     beforeAll(async () => {
-      // Without moving colours: what a thing looks like is asked once.
+      // Without transitions of colours: the look of an element is read once.
       host = await openPage("", { ...preferences, reducedMotion: "reduce" });
       page = host.page;
       frame = paneFrame(page);
@@ -113,7 +116,7 @@ withBrowser("a walk over every screen", (openPage) => {
       },
     );
 
-    test("the page complained of nothing and asked nothing of the network", () => expect(host.complaints).toEqual([]));
+    test("the page reports no error and sends no request elsewhere", () => expect(host.complaints).toEqual([]));
   });
 
   test("without a data sheet every screen that needs one says so, and what to do", async () => {
@@ -156,7 +159,7 @@ withBrowser("a walk over every screen", (openPage) => {
       await setPaneWidth(page, 320);
     });
 
-    /** Numbers what the Tab key must come to, in the order of the page, and says how each is called. */
+    /** Numbers the elements that the Tab key must reach, in the order of the page, and returns their names. */
     const stopsOf = (): Promise<string[]> =>
       frame.evaluate(() => {
         const { document } = globalThis as any;
@@ -166,7 +169,7 @@ withBrowser("a walk over every screen", (openPage) => {
           if (element.tabIndex < 0 || element.disabled || !element.checkVisibility({ visibilityProperty: true }))
             return false;
           if (element.type !== "radio") return true;
-          // One stop for a group: the one chosen, or the first.
+          // A group of radio buttons is one stop: the one chosen, or the first.
           const group = [...panel.querySelectorAll(`input[type=radio][name="${CSS_escape(element.name)}"]`)];
           if (groups.has(element.name) || (group.some((one: any) => one.checked) && !element.checked)) return false;
           groups.add(element.name);
@@ -182,7 +185,9 @@ withBrowser("a walk over every screen", (openPage) => {
           });
       });
 
-    /** Where the Tab key has come to; undefined once it has left the screen. -1 is what only scrolls. */
+    /**
+     * The stop that the Tab key has reached; undefined once it has left the screen. -1 is an element that only scrolls.
+     */
     const here = (): Promise<number | undefined> =>
       frame.evaluate(() => {
         const { document } = globalThis as any;
@@ -192,7 +197,7 @@ withBrowser("a walk over every screen", (openPage) => {
         return activeElement.dataset.stop === undefined ? -1 : Number(activeElement.dataset.stop);
       });
 
-    /** Whether what has the focus looks otherwise than without it: itself, what it stands in, what stands in it. */
+    /** Whether the element with the focus looks different than without it: itself, its parents, or its children. */
     const showsFocus = (): Promise<boolean> =>
       frame.evaluate(() => {
         const { document, getComputedStyle } = globalThis as any;
@@ -224,7 +229,7 @@ withBrowser("a walk over every screen", (openPage) => {
         return focused !== blurred;
       });
 
-    test("Tab comes to every field of every screen in its order, shows where it is, and leaves at the end", async () => {
+    test("Tab reaches every field of every screen in its order, shows where it is, and leaves at the end", async () => {
       const wrong: string[] = [];
       const tabs = await pane.getByRole("tab").allTextContents();
       for (const [index, tab] of tabs.entries()) {
@@ -243,7 +248,7 @@ withBrowser("a walk over every screen", (openPage) => {
             if (!(await showsFocus())) wrong.push(`${tab}: the head does not show its focus`);
             continue;
           }
-          // A field of a date has stops of its own inside: day, month, year.
+          // A date field has stops of its own inside: day, month, year.
           if (at === come[come.length - 1]) continue;
           if (at >= 0 && !(await showsFocus())) wrong.push(`${tab}: ${stops[at]} does not show its focus`);
           if (at >= 0) come.push(at);
@@ -258,7 +263,7 @@ withBrowser("a walk over every screen", (openPage) => {
       expect(wrong).toEqual([]);
     });
 
-    test("arrows go from tab to tab and round, Home and End to the ends", async () => {
+    test("arrows go from tab to tab and around, Home and End to the ends", async () => {
       const chosen = () => frame.locator("[role=tab][aria-selected=true]").textContent();
       await pane.getByRole("tab").first().focus();
       await page.keyboard.press("End");
@@ -271,7 +276,7 @@ withBrowser("a walk over every screen", (openPage) => {
       expect(await chosen()).toBe("What next");
     });
 
-    test("the look follows what the system prefers while the pane is open", async () => {
+    test("the look follows the system's preference while the pane is open", async () => {
       const ground = () =>
         frame.evaluate(() => {
           const { document, getComputedStyle } = globalThis as any;

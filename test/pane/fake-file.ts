@@ -1,4 +1,4 @@
-/** The sheets of an .xlsx file for the fake workbook, read by exceljs. */
+/** Reads the sheets of an .xlsx file for the fake workbook, with exceljs. */
 import type { CellValue as FileValue } from "exceljs";
 import { boxOf, quoted } from "../../src/workbook/address";
 import type { CellValue } from "../../src/workbook/port";
@@ -17,20 +17,23 @@ function plain(value: FileValue | undefined): CellValue {
   return "text" in value ? plain(value.text) : "";
 }
 
-/** The formula with the names that the file's sheets have now. */
+/** The formula with the present names of the file's sheets. */
 const onSheets = (formula: string, called: ReadonlyMap<string, string>): string =>
   formula.replace(/'((?:[^']|'')+)'!|([\p{L}_][\p{L}\p{N}_.]*)!/gu, (whole, inQuotes?: string, bare?: string) => {
     const now = called.get(inQuotes?.replaceAll("''", "'") ?? bare!);
     return now === undefined ? whole : `${quoted(now)}!`;
   });
 
-/** Sheets of a file, and what of them did not come along. */
+/** Sheets of a file, and the parts of them that were not kept. */
 export interface FileSheets {
   readonly sheets: readonly Sheet[];
   readonly remarks: readonly string[];
 }
 
-/** The sheets of the file, each called as `nameFor` says; charts stay behind. Throws where the bytes are no .xlsx file. */
+/**
+ * The sheets of the file, each with the name that `nameFor` gives; charts are left out. Throws if the bytes are not an
+ * .xlsx file.
+ */
 export async function sheetsOfFile(bytes: Uint8Array, nameFor: (name: string) => string): Promise<FileSheets> {
   const { default: ExcelJS } = await import("exceljs");
   const file = new ExcelJS.Workbook();

@@ -1,6 +1,6 @@
 /**
- * The workbook of the pane's tests: small and in memory, held to the contract of the port as the adapters are. It does not work
- * out formulas: a test says what they show. It records what is asked of it, and can be made to fail.
+ * The workbook of the pane's tests: small, in memory, and checked by the contract of the port like the adapters. It
+ * does not calculate formulas: a test gives their values. It records requests, and can be made to fail.
  */
 import { boxAddress, cellAddress, quoted } from "../../src/workbook/address";
 import { checkFill } from "../../src/workbook/fill";
@@ -43,7 +43,7 @@ import {
   type Sheet,
 } from "./fake-workbook";
 
-/** What can go wrong in a workbook, as its adapters say it. */
+/** Failures of a workbook, in the words of its adapters. */
 export const FAILURES = {
   protected: (sheet: string) =>
     new WorkbookError(
@@ -75,47 +75,47 @@ const same = (one: string, other: string): boolean => one.toLowerCase() === othe
 
 const addressOf = (box: Box): string => boxAddress(box).replaceAll("$", "");
 
-/** The methods of the port that answer with something. */
+/** The methods of the port that return something. */
 type Method = Exclude<keyof WorkbookPort, "host" | "savesFiles">;
 
 export class FakePort implements WorkbookPort {
   readonly host = "embedded";
   savesFiles = true;
-  /** What the workbook holds. */
+  /** The content of the workbook. */
   readonly workbook = newWorkbook();
   readonly listeners = new Set<(change: Change) => void>();
   readonly selecting = new Set<() => void>();
   private readonly ids = new Map<Sheet, string>();
 
-  /** Every method fails with this. */
+  /** If set, every method fails with this error. */
   failure: Error | undefined;
-  /** One method fails with this: `port.failing.fillNames = FAILURES.protected("Sheet1")`. */
+  /** One method fails with an error: `port.failing.fillNames = FAILURES.protected("Sheet1")`. */
   readonly failing: Partial<Record<Method, Error>> = {};
 
-  /** The plans of the sheets that were inserted, newest last. */
+  /** The plans of the inserted sheets, newest last. */
   readonly inserted: SheetPlan[] = [];
   /** What was written, newest last. */
   readonly filled: { readonly sheet: string; readonly values: NamedColumns }[] = [];
   /** The cells that were brought to the front, "Sheet1!B4", newest last. */
   readonly shown: string[] = [];
-  /** What was asked of a sheet's upkeep, in words, newest last. */
+  /** Requests to maintain a sheet, in words, newest last. */
   readonly asked: string[] = [];
-  /** Functions that a formula shows #NAME? for until it is entered again, with what it shows then. */
+  /** Functions for which a formula shows #NAME? until it is entered again, with the value that it then shows. */
   readonly functions = new Map<string, CellValue>();
 
-  /** What the method does, unless it is to fail. */
+  /** Carries a method out, unless it is to fail. */
   private async answer<T>(method: Method, work: () => T | Promise<T>): Promise<T> {
     const failure = this.failure ?? this.failing[method];
     if (failure) throw failure;
     return work();
   }
 
-  /** Tells listeners of changes. */
+  /** Reports changes to the listeners. */
   tell(...changes: readonly Change[]): void {
     for (const change of changes) this.listeners.forEach((listener) => listener(change));
   }
 
-  /** Tells listeners that other cells are selected. */
+  /** Reports to the listeners that other cells are selected. */
   tellSelected(): void {
     this.selecting.forEach((listener) => listener());
   }
@@ -136,7 +136,7 @@ export class FakePort implements WorkbookPort {
     );
   }
 
-  /** The sheet's own name first, then one of the workbook that leads to the sheet. */
+  /** A name of the sheet first, then a name of the workbook that leads to the sheet. */
   private boxNamed(sheet: Sheet, name: string): Box | undefined {
     const isBox = (place: Place | undefined): place is Box => place !== undefined && place !== "lost" && "row" in place;
     const own = [...sheet.names].find(([called]) => same(called, name))?.[1];
@@ -209,7 +209,7 @@ export class FakePort implements WorkbookPort {
 
   sheetNames = () => this.answer("sheetNames", () => this.workbook.sheets.map(({ name }) => name));
 
-  /** Takes every sheet whole: there is nothing to tell. */
+  /** Makes every sheet completely: there is nothing to report. */
   insertSheet = (plan: SheetPlan): Promise<string> =>
     this.answer("insertSheet", () => {
       checkPlan(plan);
@@ -228,7 +228,7 @@ export class FakePort implements WorkbookPort {
     return freeSheetName(withoutApostrophes(wanted), [...this.workbook.sheets.map(({ name }) => name), ...more]);
   }
 
-  /** Selects cells of a sheet, which comes to the front. Listeners hear. */
+  /** Selects cells of a sheet, which comes to the front. Listeners are told. */
   bringForward(sheet: string, boxes: readonly Box[] | "a chart" = [{ row: 0, col: 0, rows: 1, cols: 1 }]): void {
     const isOther = this.workbook.front !== sheet;
     this.workbook.front = sheet;
@@ -279,7 +279,7 @@ export class FakePort implements WorkbookPort {
       const of = this.sheet(sheet);
       checkFill(sheet, values, blank, (name) => {
         const box = this.boxNamed(of, name);
-        // A text that begins as a formula is none.
+        // A text that begins like a formula is not one.
         return (
           box &&
           Array.from({ length: box.rows }, (_, index) => {
@@ -410,9 +410,9 @@ export class FakePort implements WorkbookPort {
     return () => void this.selecting.delete(listener);
   };
 
-  // What a test does to the workbook before or beside the pane. Nothing hears of it but where it is said.
+  // --- Changes that a test makes to the workbook; listeners are told only where a comment says so.
 
-  /** Adds blank sheets, or with `only` leaves no others; the first of these is in front then. */
+  /** Adds blank sheets; with `only` the others are removed, and the first new one is in front. */
   addSheets(...names: readonly string[]): void {
     this.workbook.sheets.push(...names.map(blankSheet));
   }
@@ -422,7 +422,7 @@ export class FakePort implements WorkbookPort {
     this.bringForward(names[0]);
   }
 
-  /** As a person renames or deletes a sheet. Listeners hear. */
+  /** Renames or deletes a sheet, as a person does. Listeners are told. */
   renameSheet(sheet: string, name: string): void {
     const of = this.sheet(sheet);
     if (same(this.workbook.front, sheet)) this.workbook.front = name;
@@ -435,7 +435,7 @@ export class FakePort implements WorkbookPort {
     if (same(this.workbook.front, sheet)) this.bringForward(this.workbook.sheets[0].name);
   }
 
-  /** Lays named columns of values side by side from row 11 on a sheet, which is added if it is not there. */
+  /** Puts named columns of values side by side from row 11 on a sheet, which is added if it does not exist. */
   lay(sheet: string, columns: Readonly<Record<string, readonly CellValue[]>>): void {
     if (!this.workbook.sheets.some(({ name }) => same(name, sheet))) this.addSheets(sheet);
     const of = this.sheet(sheet);
@@ -447,7 +447,7 @@ export class FakePort implements WorkbookPort {
     });
   }
 
-  /** Puts into a named cell a value, or a formula with the value that it shows. */
+  /** Puts a value into a named cell, or a formula with its value. */
   put(sheet: string, name: string, index: number, value: CellValue, formula?: string): void {
     const of = this.sheet(sheet);
     const box = this.boxNamed(of, name);
@@ -471,14 +471,16 @@ export class FakePort implements WorkbookPort {
     this.sheet(sheet).names = new Map(names.map(({ name, place }) => [name, place]));
   }
 
-  /** As a user types values into the front sheet's cells from the first of an address on, and selects them. Listeners hear. */
+  /**
+   * Types values into cells of the front sheet, from the first of an address on, and selects them. Listeners are told.
+   */
   select(values: Selection["values"], address = addressOfValues(values)): void {
     this.workbook.selected = blockAddresses(address).map((part) => blockOf(part)!);
     this.change(values, address);
     this.tellSelected();
   }
 
-  /** As cells of the front sheet change while the selection stays where it is. Listeners hear. */
+  /** Changes cells of the front sheet while the selection stays. Listeners are told. */
   change(values: Selection["values"], address = addressOfValues(values)): void {
     const sheet = this.sheet(this.workbook.front);
     const { row, col } = blockOf(blockAddresses(address)[0])!;

@@ -1,22 +1,25 @@
-/** A small workbook in memory, as data: what stands in its cells, and what its sheets are called, hide and protect. */
+/**
+ * A small workbook in memory, as data: the contents of its cells, and the names, hidden rows and protection of its
+ * sheets.
+ */
 import { boxOf, cellAddress, columnNumber } from "../../src/workbook/address";
 import { LAST_COLUMN, LAST_ROW } from "../../src/workbook/names";
 import type { Box, CellPlan, CellValue, ChartPlan, EntryRule, SheetPlan } from "../../src/workbook/port";
 
-/** A cell that holds something, or looks like something. A formula shows the value that a test gives it. */
+/** A cell with content or a look. A formula has the value that a test gives it. */
 export interface Cell extends Partial<Omit<CellPlan, "row" | "col">> {
   readonly value: CellValue;
-  /** "=wet-ring": names as the plan calls them. */
+  /** "=wet-ring": with names as in the plan. */
   readonly formula?: string;
   readonly isInput?: boolean;
 }
 
-/** Where a name leads: a box, several of them, or nowhere. */
+/** The target of a name: a box, several boxes, or none. */
 export type Place = Box | readonly Box[] | "lost";
 
 export interface Sheet {
   name: string;
-  /** By "B4". */
+  /** Cells by address, "B4". */
   cells: Map<string, Cell>;
   names: Map<string, Place>;
   open: readonly Box[];
@@ -39,7 +42,7 @@ export interface Workbook {
   /** Names of the workbook. */
   names: Map<string, { readonly sheet: string; readonly place: Place }>;
   front: string;
-  /** Blocks of the sheet in front, or a chart on it. */
+  /** Selected blocks of the sheet in front, or a chart on it. */
   selected: readonly Box[] | "a chart";
   isStructureProtected: boolean;
 }
@@ -99,7 +102,7 @@ export const mayWrite = ({ protection, open, cells }: Sheet, row: number, col: n
   Boolean(cells.get(cellAddress(row, col))?.isInput) ||
   open.some((box) => isIn(box, row, col));
 
-/** Something of each cell of a box, row by row. */
+/** A value for each cell of a box, row by row. */
 export const mapBox = <T>({ row, col, rows, cols }: Box, of: (row: number, col: number) => T): T[][] =>
   Array.from({ length: rows }, (_, down) => Array.from({ length: cols }, (__, right) => of(row + down, col + right)));
 
@@ -129,7 +132,7 @@ export function blockOf(address: string): Box | undefined {
   return boxOf(address);
 }
 
-/** Whole columns and rows cut to the rows and columns of the boxes that are filled in. */
+/** Cuts whole columns and rows to the filled rows and columns of the boxes. */
 export function cutToUsed({ cells }: Sheet, boxes: readonly Box[]): Box[] {
   const filled = [...cells]
     .filter(([, { value, formula }]) => value !== "" || formula !== undefined)
@@ -160,7 +163,7 @@ const placeWithoutRow = (place: Place, row: number): Place => {
   return left.length > 0 ? left : "lost";
 };
 
-/** Deletes a row: what stands below moves up, with its names. */
+/** Deletes a row: everything below it moves up, with its names. */
 export function deleteRow(sheet: Sheet, row: number): void {
   const moved = [...sheet.cells].flatMap(([address, cell]): [string, Cell][] => {
     const box = withoutRow(boxOf(address)!, row);

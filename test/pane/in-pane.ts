@@ -1,4 +1,4 @@
-/** A screen as it stands in the pane: in the look of Fluent, and beside the workbook that it follows. */
+/** A screen as in the pane: with the look of Fluent, and with the workbook that it follows. */
 import { FluentProvider, webLightTheme } from "@fluentui/react-components";
 import { createElement, type ComponentType, type ReactElement } from "react";
 import { FollowedWorkbook } from "../../src/pane/live/use-test";

@@ -2,7 +2,7 @@ import { chosen, currentTest, followed } from "../../../src/pane/live/current-te
 import { DATA_SHEET_NAME } from "../../../src/specification/load-table";
 import type { FoundSheet } from "../../../src/workbook/port";
 
-/** "*B": sheets as letters, capitals are data sheets, the one after a star is in front. */
+/** Sheets as letters, "*B": capitals are data sheets, the one after a star is in front. */
 const sheets = (drawn: string): FoundSheet[] =>
   [...drawn.matchAll(/(\*?)(\w)/g)].map(([, star, letter = ""]) => ({
     id: `id of ${letter}`,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { kept } from "../../../src/pane/live/kept";
 
-test("what is equal is the value before, whole or in parts", () => {
+test("an equal value, or an equal part of a value, is the object from before", () => {
   const before = { times: [[0], [1]], readings: [[100], [110]], name: "a" };
   expect(kept(before, structuredClone(before))).toBe(before);
   const next = kept(before, { ...structuredClone(before), readings: [[100], [111]] });
@@ -11,7 +11,7 @@ test("what is equal is the value before, whole or in parts", () => {
   expect(next.readings[1]).toEqual([111]);
 });
 
-test("what has more or fewer parts is another value", () => {
+test("a value with more or fewer parts is a new object", () => {
   const list: number[] = [1, 2];
   expect(kept(list, [1])).toEqual([1]);
   expect(kept([1], list)).toEqual([1, 2]);
@@ -22,8 +22,8 @@ test("what has more or fewer parts is another value", () => {
   expect(kept<unknown>({ 0: 1 }, [1])).toEqual([1]);
 });
 
-test("for any plain data the result equals the next value, and is the one before where both are equal", () => {
-  // JSON has no -0, and neither has a cell.
+test("for any plain data the result equals the next value, and is the object from before if both are equal", () => {
+  // JSON has no -0, and neither does a cell.
   const plain = fc.jsonValue({ maxDepth: 3 });
   fc.assert(
     fc.property(plain, plain, (one, other) => {

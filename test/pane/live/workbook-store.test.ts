@@ -34,7 +34,7 @@ const follow = async (want?: Want): Promise<jest.Mock> => {
   return heard;
 };
 const project = (): unknown => store.snapshot().reading?.record.words.project;
-/** How often the workbook was asked, by method. */
+/** Counts the requests to the workbook, by method. */
 function counting() {
   const asked = (["findSheets", "lookAt", "activeSheet", "readSheets", "readNames", "selection"] as const).map(
     (method) => [method, jest.spyOn(port, method)] as const,
@@ -44,13 +44,13 @@ function counting() {
       asked.flatMap(([method, spy]) => {
         const calls = spy.mock.calls.length;
         spy.mockClear();
-        // The fake's own reading by `lookAt` goes by readNames.
+        // The fake's own `lookAt` calls readNames.
         return calls > 0 && method !== "readNames" ? [[method, calls]] : [];
       }),
     );
 }
 
-test("several followers are read for together: the sheets once, the current test once", async () => {
+test("several followers share one reading: the sheets once, the current test once", async () => {
   const asked = counting();
   leave.push(store.follow(jest.fn()), store.follow(jest.fn(), RECORD));
   await follow(RECORD);
@@ -61,7 +61,7 @@ test("several followers are read for together: the sheets once, the current test
   expect(asked()).toEqual({});
 });
 
-test("where only the name of the test is followed, no cell is read", async () => {
+test("if only the name of the test is followed, no cell is read", async () => {
   const asked = counting();
   await follow();
   port.tell("values");
@@ -78,7 +78,7 @@ test("a move of the selection reads nothing", async () => {
   expect(asked()).toEqual({});
 });
 
-test("many changes of values are one reading of the current test, and of no other sheet", async () => {
+test("many changes of values cause one reading of the current test, and of no other sheet", async () => {
   await follow(RECORD);
   const asked = counting();
   for (let change = 0; change < 20; change++) port.tell("values");
@@ -86,7 +86,7 @@ test("many changes of values are one reading of the current test, and of no othe
   expect(asked()).toEqual({ lookAt: 1 });
 });
 
-test("a reading that is equal is the same object, and nobody hears of it; one that is not keeps its equal parts", async () => {
+test("an equal reading is the same object, and no follower is told; a different one keeps its equal parts", async () => {
   const heard = await follow(RECORD);
   const { reading } = store.snapshot();
   heard.mockClear();
@@ -104,7 +104,7 @@ test("a reading that is equal is the same object, and nobody hears of it; one th
   expect(next.names).toBe(reading!.names);
 });
 
-test("the sheet in front is followed without a look at the others; a sheet that is no data sheet keeps the last test", async () => {
+test("a new sheet in front is followed without reading the others; a sheet that is not a data sheet keeps the last test", async () => {
   await follow(RECORD);
   const asked = counting();
   port.bringForward("Test 2");
@@ -133,7 +133,7 @@ test("back at an earlier test, an equal reading is the same object; until it is 
   ]);
 });
 
-test("a pin holds the test, and through a new name too; without it the sheet in front is followed again", async () => {
+test("a pin holds the test, also when the sheet is renamed; without the pin the sheet in front is followed again", async () => {
   await follow(RECORD);
   store.pin(true);
   port.bringForward("Test 2");
@@ -161,7 +161,7 @@ test("a test that a person chooses is pinned and read", async () => {
   expect(project()).toBe("B");
 });
 
-test("a pinned sheet that was deleted gives way to the one in front", async () => {
+test("if a pinned sheet is deleted, the sheet in front is followed", async () => {
   await follow(RECORD);
   store.pin(true);
   port.bringForward("Test 2");
@@ -171,7 +171,7 @@ test("a pinned sheet that was deleted gives way to the one in front", async () =
   expect(project()).toBe("B");
 });
 
-test("a sheet that was renamed where the host does not tell of it is found again", async () => {
+test("a renamed sheet is found again if the host does not report the new name", async () => {
   await follow(RECORD);
   const { tell } = port;
   port.tell = () => undefined;
@@ -183,7 +183,7 @@ test("a sheet that was renamed where the host does not tell of it is found again
   expect(store.snapshot().error).toBeUndefined();
 });
 
-test("a sheet that lost its names is a data sheet no more; without one, names are looked for when something is typed", async () => {
+test("a sheet that lost its names is no data sheet any more; without one, names are looked for when something is typed", async () => {
   port.onlySheets("Test 1");
   port.lay("Test 1", CELLS);
   await follow(RECORD);
@@ -197,7 +197,7 @@ test("a sheet that lost its names is a data sheet no more; without one, names ar
   expect(project()).toBe("A");
 });
 
-test("who wants more is read for; who wants less goes on with it", async () => {
+test("a follower that wants more is read for; one that wants less continues with it", async () => {
   port.lay("Limits", { limit_name: ["Q01.note_below"] });
   await follow(RECORD);
   expect(store.snapshot().reading?.beside).toEqual([]);
@@ -228,7 +228,7 @@ test("while the pane writes nothing is read; afterwards once", async () => {
   expect(project()).toBe("C");
 });
 
-test("a change that comes while the workbook is read is read too", async () => {
+test("a change that comes during a reading is read too", async () => {
   await follow(RECORD);
   const { lookAt } = port;
   port.lookAt = async (asked) => {
@@ -244,7 +244,7 @@ test("a change that comes while the workbook is read is read too", async () => {
   expect(project()).toBe("D");
 });
 
-test("a failure is told, what was read before stands, and the next reading that succeeds takes the failure back", async () => {
+test("a failure is reported, the last reading stays, and the next successful reading clears the failure", async () => {
   await follow(RECORD);
   port.failure = new WorkbookError("Excel is busy: wait a moment.");
   port.tell("values");
@@ -256,7 +256,7 @@ test("a failure is told, what was read before stands, and the next reading that 
   expect(project()).toBe("A");
 });
 
-test("what nobody follows is not read, and what was missed is read when somebody comes", async () => {
+test("a sheet that nobody follows is not read; it is read when a follower comes", async () => {
   const asked = counting();
   port.tell("values");
   await settle();
@@ -272,7 +272,7 @@ test("what nobody follows is not read, and what was missed is read when somebody
   expect(project()).toBe("E");
 });
 
-test("a sheet can be read as it stands, whichever test is current", async () => {
+test("a sheet can be read at once, whichever test is current", async () => {
   port.lay("Limits", { limit_name: ["x"] });
   const reading = await readTest(port, "Test 2", WHOLE);
   expect(reading).toMatchObject({

@@ -73,7 +73,7 @@ test("the name of the test stands at the top of every screen, once", async () =>
   }
 });
 
-test("every screen follows the sheet in front, and keeps the last test where that is no data sheet", async () => {
+test("every screen follows the sheet in front, and keeps the last test if that sheet is not a data sheet", async () => {
   await open("Test 1", "Test 2");
   await press(tab(text.tabs.results));
   expect(panel()).toContain("40.0 kPa");
@@ -127,7 +127,7 @@ test("a change of the test is read aloud", async () => {
   expect(live.textContent).toContain(words.now("Test 2"));
 });
 
-test("what was begun for one test is there again when that test is", async () => {
+test("unfinished entries for one test are there again when that test is", async () => {
   await open("Test 1", "Test 2");
   await front("Test 1");
   await press(tab(text.tabs.byHand));
@@ -140,7 +140,7 @@ test("what was begun for one test is there again when that test is", async () =>
   expect(listed()).toBe(1);
 });
 
-test("a screen that is hidden reads nothing, and is as it was until it has read anew", async () => {
+test("a hidden screen reads nothing, and stays as it was until it has read again", async () => {
   await open("Test 1");
   await press(tab(text.tabs.byHand));
   await press(tab(text.tabs.about));
@@ -152,7 +152,7 @@ test("a screen that is hidden reads nothing, and is as it was until it has read 
   expect(read).toHaveBeenCalledTimes(1);
 });
 
-test("whoever comes to the pane finds what no event tells of", async () => {
+test("a person who comes to the pane sees changes that no event reported", async () => {
   await open("Test 1");
   port.lay("Test 2", CELLS);
   await settle();

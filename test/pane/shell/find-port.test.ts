@@ -6,10 +6,10 @@ const excel = new FakePort();
 const office = (host: string | null) => ({ onReady: async () => ({ host }) as any }) as any;
 const find = (around: unknown, of?: ReturnType<typeof office>) => findPort(around, of, () => excel);
 
-test("beside the embedded sheet, the port that the page around holds out", async () =>
+test("beside the embedded sheet it is the port that the surrounding page offers", async () =>
   expect(await find({ clayledger: { port: embedded } }, office("Excel"))).toBe(embedded));
 
-test("in Excel, Excel's; also where the page around may not be looked at", async () => {
+test("in Excel it is Excel's port, even if the surrounding page cannot be accessed", async () => {
   expect(await find({}, office("Excel"))).toBe(excel);
   const closed = {
     get clayledger(): never {
@@ -19,7 +19,7 @@ test("in Excel, Excel's; also where the page around may not be looked at", async
   expect(await find(closed, office("Excel"))).toBe(excel);
 });
 
-test("in a plain browser, none", async () => {
+test("in a plain browser there is none", async () => {
   expect(await find({}, office(null))).toBeUndefined();
   expect(await find({})).toBeUndefined();
 });

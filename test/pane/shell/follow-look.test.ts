@@ -1,7 +1,7 @@
 import { followLook, lookNow, type View } from "../../../src/pane/shell/follow-look";
 import type { Look } from "../../../src/pane/shell/theme";
 
-/** A window whose media queries and events are in the hands of the test. */
+/** A window whose media queries and events the test controls. */
 class FakeView {
   readonly matching = new Set<string>();
   readonly listeners = new Map<string, Set<() => void>>();
@@ -20,7 +20,7 @@ class FakeView {
   };
   removeEventListener = (type: string, listener: () => void) => this.listeners.get(type)?.delete(listener);
 
-  /** As the system changes a preference. */
+  /** Changes a preference of the system. */
   prefer(query: string, matches: boolean): void {
     if (matches) this.matching.add(query);
     else this.matching.delete(query);
@@ -74,7 +74,7 @@ const excel = (background: string | undefined) => {
   };
 };
 
-test("in Excel its theme counts, told by its event where it has one", () => {
+test("in Excel its theme counts, and its event reports a change if Excel has one", () => {
   const office = excel("#ffffff");
   const stop = follow(office);
   office.context.officeTheme!.bodyBackgroundColor = "#262626";
@@ -84,7 +84,7 @@ test("in Excel its theme counts, told by its event where it has one", () => {
   expect(office.handlers.size).toBe(0);
 });
 
-test("Excel without the event: the theme is read again when the pane comes to the front", () => {
+test("in Excel without the event the theme is read again when the pane comes to the front", () => {
   const office = excel("#262626") as any;
   office.context.document.addHandlerAsync = () => {
     throw new Error("The event is not supported.");
@@ -97,7 +97,7 @@ test("Excel without the event: the theme is read again when the pane comes to th
   expect(stop).not.toThrow();
 });
 
-test("where Excel says nothing of its theme the look is light, whatever the system prefers", () => {
+test("if Excel does not give a theme the look is light, whatever the system prefers", () => {
   view.matching.add(DARK);
   expect(lookNow(excel(undefined) as never, view as unknown as View)).toBe("light");
   expect(lookNow(undefined, view as unknown as View)).toBe("dark");

@@ -36,7 +36,7 @@ const named = (role: string, name: string): HTMLElement => {
 const press = (role: string, name: string): Promise<void> => act(async () => named(role, name).click());
 const choose = (value: string): Promise<void> =>
   act(async () => place.querySelector<HTMLInputElement>(`input[value="${value}"]`)!.click());
-/** Lets the pause after a change pass, and what was asked then be answered. */
+/** Waits for the pause after a change, and for the answers after it. */
 const settle = (): Promise<void> => act(async () => void (await jest.advanceTimersByTimeAsync(1000)));
 const rows = (readings = timeCurve.readings) => timeCurve.times.map((time, index) => [time, readings[index]]);
 const numbers = (): Record<string, string> =>
@@ -50,7 +50,7 @@ const numbers = (): Record<string, string> =>
 describe("data sheet", () => {
   beforeEach(() => press('[role="tab"]', "Data sheet"));
 
-  test("the blank sheet is inserted as a plan of a new sheet, in the units chosen, and its name is told", async () => {
+  test("the blank sheet is inserted as a plan of a new sheet, in the chosen units, and the pane names it", async () => {
     port.addSheets(blankSheet("US").name);
     await choose("US");
     await press("button", "Insert blank sheet");
@@ -63,7 +63,7 @@ describe("data sheet", () => {
     expect(port.inserted).toEqual([demoSheet("SI")]);
   });
 
-  test("a failure of the workbook is shown in its own words, and the pane goes on working", async () => {
+  test("a failure of the workbook is shown in its own words, and the pane keeps working", async () => {
     port.failure = new WorkbookError("The workbook's structure is protected: unprotect it, then insert again.");
     await press("button", "Insert blank sheet");
     expect(place.querySelector('[role="alert"]')?.textContent).toBe(port.failure.message);
@@ -95,7 +95,7 @@ describe("plot", () => {
     expect(numbers().Remark).toBeTruthy();
   });
 
-  test("log of time gives way to root of time", async () => {
+  test("root of time replaces log of time", async () => {
     await open(rows());
     await choose("root");
     expect(place.querySelector("svg[role=img]")?.textContent).toContain("1.15 line");
@@ -124,7 +124,7 @@ describe("plot", () => {
     expect(Number(numbers().d100)).toBeCloseTo(1 + Number(before.d100), 3);
   });
 
-  test("when the sheet of the plot has gone, it asks for a selection again", async () => {
+  test("when the sheet of the plot is gone, it asks for a selection again", async () => {
     await open(rows(), "A1:B15");
     port.onlySheets("Another");
     port.select([[1.5]], "B7");
@@ -140,7 +140,7 @@ describe("plot", () => {
     expect(read).toHaveBeenCalledTimes(1);
   });
 
-  test("text among the readings is named by its cell; mending it brings the plot back", async () => {
+  test("text among the readings is named by its cell; correcting it brings the plot back", async () => {
     const bad: (number | string)[][] = rows();
     bad[3] = [bad[3][0], "0,5o"];
     await open(bad, "C10:D24");
@@ -151,7 +151,7 @@ describe("plot", () => {
     expect(place.querySelector("svg[role=img]")).not.toBeNull();
   });
 
-  test("where the method does not apply, the readings stay and the reason stands beside them", async () => {
+  test("if the method does not apply, the readings stay and the reason stands beside them", async () => {
     const times = [0.25, 0.5, 1, 2, 4, 8, 15, 30];
     await open(times.map((time) => [time, 1 + 0.1 * Math.log10(time)]));
     expect(place.querySelectorAll("svg[role=img] circle")).toHaveLength(times.length);
@@ -159,7 +159,7 @@ describe("plot", () => {
     expect(place.querySelector("table")).toBeNull();
   });
 
-  test("a workbook that cannot be read says so and can be asked again", async () => {
+  test("a workbook that cannot be read says so and can be read again", async () => {
     await open(rows());
     port.failure = new WorkbookError("The range is too large: select fewer rows.");
     port.select(rows());
@@ -171,7 +171,7 @@ describe("plot", () => {
     expect(place.querySelector("svg[role=img]")).not.toBeNull();
   });
 
-  test("while another screen is shown the workbook is left alone; what was missed is read on coming back", async () => {
+  test("while another screen is shown the workbook is not read; changes are read on coming back", async () => {
     await open(rows());
     await press('[role="tab"]', "About");
     const read = jest.spyOn(port, "selection");
@@ -184,7 +184,7 @@ describe("plot", () => {
   });
 });
 
-test("about says the version, the cautions and that nothing leaves the workbook", async () => {
+test("the About page gives the version, the cautions, and says that nothing leaves the workbook", async () => {
   await press('[role="tab"]', "About");
   expect(place.textContent).toMatch(/Version \d+\.\d+\.\d+/);
   expect(place.textContent).toContain("Nothing leaves the workbook");

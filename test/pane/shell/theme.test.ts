@@ -1,6 +1,6 @@
 import { lookOf, PLOT_INKS, THEMES } from "../../../src/pane/shell/theme";
 
-test("the look follows Office's ground, and forced colours before that", () => {
+test("the look follows the background of Office, and forced colours before that", () => {
   expect(lookOf({ background: "#ffffff", forcedColours: false })).toBe("light");
   expect(lookOf({ background: "#F0F0F0", forcedColours: false })).toBe("light");
   expect(lookOf({ background: "#262626", forcedColours: false })).toBe("dark");

@@ -1,6 +1,6 @@
 /**
- * The pane in German. The screens bind their words as they load, so that they are loaded here after the language is set, as
- * the page does.
+ * The pane in German. The screens take their words when they are loaded, so they are loaded here after the language is
+ * set, as on the page.
  * @jest-environment jsdom
  */
 import { webcrypto } from "node:crypto";

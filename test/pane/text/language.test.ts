@@ -6,7 +6,7 @@ afterEach(() => {
   window.localStorage.clear();
 });
 
-test("the first tag that the pane has a language for, English where there is none", () => {
+test("the first tag for which the pane has a language is taken, English if there is none", () => {
   expect(languageFor(undefined, "de-AT", "en-GB")).toBe("de");
   expect(languageFor("en", "de-DE")).toBe("en");
   expect(languageFor(null, "fr-FR", "DE_ch")).toBe("de");
@@ -15,7 +15,7 @@ test("the first tag that the pane has a language for, English where there is non
   expect(languageFor("den")).toBe("en");
 });
 
-test("a choice is kept, found again, and taken back", () => {
+test("a choice is kept, found again, and cancelled", () => {
   expect(keptLanguage("")).toBeUndefined();
   expect(keepLanguage("de")).toBe(true);
   expect(keptLanguage("")).toBe("de");
@@ -23,12 +23,12 @@ test("a choice is kept, found again, and taken back", () => {
   expect(keptLanguage("")).toBeUndefined();
 });
 
-test("what is kept may be spoilt: it then counts as nothing", () => {
+test("a stored value that is damaged counts as none", () => {
   window.localStorage.setItem("clayledger.language", "klingon");
   expect(keptLanguage("")).toBeUndefined();
 });
 
-test("where nothing may be kept, the choice goes with the address, and all else of it stays", () => {
+test("if nothing can be stored, the choice is put into the address, and the rest of the address stays", () => {
   jest.spyOn(window, "localStorage", "get").mockImplementation(() => {
     throw new DOMException("denied", "SecurityError");
   });
@@ -42,13 +42,13 @@ test("where nothing may be kept, the choice goes with the address, and all else 
   expect(withLanguage("https://localhost:3000/pane.html", undefined)).toBe("https://localhost:3000/pane.html");
 });
 
-test("a runtime that has no storage keeps nothing, and says so", () => {
+test("a runtime without storage keeps nothing, and says so", () => {
   jest.spyOn(window, "localStorage", "get").mockReturnValue(null as unknown as Storage);
   expect(keptLanguage("")).toBeUndefined();
   expect(keepLanguage("de")).toBe(false);
 });
 
-test("storage that is full is no error either", () => {
+test("full storage is not an error either", () => {
   jest.spyOn(Storage.prototype, "setItem").mockImplementation(() => {
     throw new DOMException("full", "QuotaExceededError");
   });

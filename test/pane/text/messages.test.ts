@@ -1,4 +1,4 @@
-/** Every message that the program can say stands in every catalogue, with the same values put in. */
+/** Every message of the program is in every catalogue, with the same values in it. */
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import ts from "typescript";
@@ -39,7 +39,7 @@ const TEMPLATES = [...new Set(filesOf(SOURCES).flatMap(templatesOf))];
 
 const placesIn = (template: string): string[] => (template.match(/\{\d+\}/g) ?? []).sort();
 
-test("the sources say hundreds of messages", () => expect(TEMPLATES.length).toBeGreaterThan(500));
+test("the sources hold hundreds of messages", () => expect(TEMPLATES.length).toBeGreaterThan(500));
 
 describe.each(LANGUAGES.filter((language) => language !== "en"))("%s", (language) => {
   const catalogue = MESSAGES[language] ?? {};
@@ -47,10 +47,10 @@ describe.each(LANGUAGES.filter((language) => language !== "en"))("%s", (language
   test("translates every template of the sources", () =>
     expect(TEMPLATES.filter((template) => !catalogue[template])).toEqual([]));
 
-  test("holds no template that the sources do not say", () =>
+  test("holds no template that the sources do not have", () =>
     expect(Object.keys(catalogue).filter((template) => !TEMPLATES.includes(template))).toEqual([]));
 
-  test("puts the same values in", () =>
+  test("has the same values in each template", () =>
     expect(
       Object.entries(catalogue)
         .filter(([template, said]) => placesIn(said).join() !== placesIn(template).join())
@@ -58,7 +58,7 @@ describe.each(LANGUAGES.filter((language) => language !== "en"))("%s", (language
     ).toEqual([]));
 });
 
-test("a template is translated once: no part of the catalogue writes over another", () => {
+test("a template is translated once: no part of the catalogue overwrites another", () => {
   const folder = join(SOURCES, "pane/text/de/messages");
   const keys = filesOf(folder).flatMap((file) => {
     const source = ts.createSourceFile(file, readFileSync(file, "utf8"), ts.ScriptTarget.Latest, true);
@@ -74,7 +74,7 @@ test("a template is translated once: no part of the catalogue writes over anothe
   expect(keys.filter((key, index) => keys.indexOf(key) !== index)).toEqual([]);
 });
 
-test("a message in German: decimal comma, translated parts, cells and units as they are", () => {
+test("a message in German has a decimal comma, translated parts, and cells and units unchanged", () => {
   const load = { ...say`load ${3} (${say`${digits(12.5, 4)} ${verbatim("kPa")}`})`, load: 3 };
   const message = say`${say`${load}: ${say`${say`it needs ${verbatim("Dial factor (dial_factor)")}`}`}`}`;
   expect(english(message)).toBe("load 3 (12.5 kPa): it needs Dial factor (dial_factor)");

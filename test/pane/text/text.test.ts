@@ -1,4 +1,4 @@
-/** The catalogue: whole in every language, and the only place that the screens take words from. */
+/** The catalogue is complete in every language, and the only place from which the screens take words. */
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import ts from "typescript";
@@ -16,10 +16,10 @@ function leaves(words: Words, place = ""): [string, string | ((...put: any[]) =>
 
 const ALL = Object.fromEntries(LANGUAGES.map((language) => [language, leaves(CATALOGUES[language] as Words)]));
 
-/** What a function of the catalogue may be given in place of a count, a name or a list. */
+/** Arguments for functions of the catalogue: a count, a name or a list. */
 const PUT = [(count: number) => count, (count: number) => String(count), (count: number) => Array(count).fill("A")];
 
-/** What it says of a count, whichever kind of thing it takes. */
+/** The text of a function of the catalogue for a count, whichever argument it takes. */
 function said(say: (...put: any[]) => unknown, count: number): unknown {
   let failure: unknown;
   for (const put of PUT)
@@ -37,7 +37,7 @@ describe.each(LANGUAGES)("in %s", (language) => {
       if (typeof words === "string") expect([place, words.trim()]).toEqual([place, expect.stringMatching(/\S/)]);
   });
 
-  test("every function gives a text for 0, 1 and 2, with nothing undefined in it", () => {
+  test('every function gives a text for 0, 1 and 2, without "undefined" in it', () => {
     for (const [place, say] of ALL[language])
       if (typeof say === "function")
         for (const count of [0, 1, 2]) {
@@ -48,7 +48,7 @@ describe.each(LANGUAGES)("in %s", (language) => {
   });
 });
 
-test("every language says the same things in the same places, and puts the same in", () => {
+test("every language has the same texts in the same places, with the same values", () => {
   const shape = (language: string) =>
     ALL[language].map(([place, words]) => [place, typeof words === "function" ? words.length : "text"]).sort();
   for (const language of LANGUAGES) expect([language, shape(language)]).toEqual([language, shape("en")]);
@@ -59,7 +59,7 @@ test("no sentence was left in English", () => {
   const english = new Map(ALL.en);
   for (const language of others)
     for (const [place, words] of ALL[language]) {
-      // Names of programs and licences are the same everywhere.
+      // Names of programs and licences are the same in every language.
       if (typeof words !== "string" || place.startsWith("about.parts")) continue;
       if ((words.match(/\p{L}{3,}/gu)?.length ?? 0) >= 3)
         expect([place, words]).not.toEqual([place, english.get(place)]);
@@ -67,7 +67,7 @@ test("no sentence was left in English", () => {
 });
 
 describe("numbers", () => {
-  test("have the digits of their format, and two at least", () => {
+  test("have the digits of their format, and at least two", () => {
     expect(numberText(125.26, "0.0")).toBe("125.3");
     expect(numberText(0.0042, "0.00")).toBe("0.0042");
     expect(numberText(0.5304, "0.0%")).toBe("53.0%");
@@ -81,7 +81,7 @@ describe("numbers", () => {
 /** Attributes that a person reads or hears. */
 const HEARD =
   /^(label|title|hint|alt|placeholder|text|validationMessage|aria-label|aria-description|aria-roledescription)$/;
-/** Sizes of paper are called so everywhere. */
+/** Paper sizes have the same name in every language. */
 const NAMES = ["A4", "Letter"];
 const hasLetter = (words: string): boolean => /\p{L}/u.test(words) && !NAMES.includes(words);
 
@@ -100,7 +100,7 @@ function texts(node: ts.Node): string[] {
   return [];
 }
 
-/** The words that a screen's source shows of itself, with their lines. */
+/** The words in the source of a screen, with their lines. */
 function ownWords(file: string, code: string): string[] {
   const source = ts.createSourceFile(file, code, ts.ScriptTarget.Latest, true, ts.ScriptKind.TSX);
   const found: string[] = [];

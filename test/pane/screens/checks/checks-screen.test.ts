@@ -27,7 +27,7 @@ const formulaOf = (name: string): string | undefined => {
   return plan.cells.find((cell) => cell.row === row && cell.col === col)?.formula;
 };
 
-/** The demonstration as it was typed, formulas not worked out, but for some results. */
+/** The demonstration as typed, with formulas not calculated except for some results. */
 function fill(results: Record<string, number>): void {
   port.workbook.sheets = [sheetOf(plan, SHEET)];
   port.workbook.front = SHEET;
@@ -78,19 +78,19 @@ describe.each([
   ["checks", ChecksScreen, text.checks.empty],
   ["by hand", ByHandScreen, text.byHand.empty],
 ] as const)("the screen %s", (_, Screen, empty) => {
-  test("says what to do where there is no data sheet", async () => {
+  test("says what to do if there is no data sheet", async () => {
     await show(Screen);
     expect(said()).toContain(empty);
   });
 
-  test("says why where the workbook cannot be read", async () => {
+  test("says why if the workbook cannot be read", async () => {
     port.failure = new WorkbookError("The workbook is busy: press Escape in the sheet.");
     await show(Screen);
     expect(place.querySelector("[role=alert]")?.textContent).toContain("press Escape in the sheet");
   });
 });
 
-test("a cell that was overwritten is named first, and shown on demand", async () => {
+test("an overwritten cell is named first, and shown on demand", async () => {
   fill({});
   const { row, col } = plan.names.dry_mass;
   port.put(SHEET, "dry_mass", 0, 89.3);
@@ -101,7 +101,7 @@ test("a cell that was overwritten is named first, and shown on demand", async ()
   expect(port.shown).toEqual([`${SHEET}!${cell}`]);
 });
 
-test("an answer wants a sentence and initials, and is added below the others", async () => {
+test("an answer needs a sentence and initials, and is added below the others", async () => {
   fill({ compression_index: 4 });
   const blank = new Array<CellValue>(5).fill("");
   port.lay("Answers", Object.fromEntries(ANSWER_NAMES.map((name) => [name, ["before", ...blank]])));

@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-/** Files where the host saves none, and reports while Excel calculates. */
+/** Files in a host that saves none, and reports while Excel calculates. */
 import { act, createElement } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { demoSheet } from "../../../../src/datasheet";
@@ -46,14 +46,14 @@ describe("the AGS4 file", () => {
     return clicked;
   };
 
-  test("where the host saves none: no download is tried or told, and the text stands there to be copied", async () => {
+  test("if the host saves no files, no download is tried or mentioned, and the text can be copied", async () => {
     expect(await make(false)).toEqual([]);
     expect(place.textContent).toMatch(/Copy the text into a plain text editor and save it as .*\.ags/);
     expect(place.textContent).not.toMatch(/was made|handed over/);
     expect(place.querySelector("textarea")!.value).toBe('"GROUP","PROJ"');
   });
 
-  test("elsewhere: it is handed over, which is no promise, and the text stands there too", async () => {
+  test("otherwise the file is offered, which does not promise that it is saved, and the text can be copied too", async () => {
     expect(await make(true)).toEqual([expect.stringMatching(/\.ags$/)]);
     expect(place.textContent).toMatch(/handed over to be saved\. Where nothing was saved, copy its text/);
     expect(place.querySelector("textarea")!.value).toBe('"GROUP","PROJ"');
@@ -76,7 +76,7 @@ describe("while Excel calculates", () => {
     expect(RECORD_NAMES).toContain("compression_index");
   });
 
-  test("many cells are counted, and one that has its value is let through", () => {
+  test("many cells are counted, and a cell that has its value is left out", () => {
     const busy = [["#BUSY!"]];
     expect(() => refuseNotYet({ a: busy, b: [["#GETTING_DATA"]], c: busy, d: busy, e: [[1]] })).toThrow(
       "still calculating a, b, c and 1 more",
@@ -85,7 +85,7 @@ describe("while Excel calculates", () => {
   });
 });
 
-test("what the host did not take of a new sheet is told after what was made", async () => {
+test("parts of a new sheet that the host refused are listed after the name of the sheet", async () => {
   const insertSheet: WorkbookPort["insertSheet"] = async (_plan, tell) => {
     tell?.("Excel did not take the footer.");
     return "Ring";

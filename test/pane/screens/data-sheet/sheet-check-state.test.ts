@@ -43,7 +43,7 @@ const LOOKED: LookedAt = {
 
 const after = (...actions: readonly CheckAction[]) => actions.reduce(checked, NOTHING_LOOKED_AT);
 
-test("what is under way is told, and what came of it takes its place", () => {
+test("the pane says what it is doing, then the result", () => {
   expect(after({ do: "begin", sentence: "Looking…" })).toMatchObject({
     isBusy: true,
     telling: { intent: "info", sentence: "Looking…" },
@@ -54,7 +54,7 @@ test("what is under way is told, and what came of it takes its place", () => {
   expect([...missingNames(done)]).toEqual(["ring_mass", "dry_mass", "final_height"]);
 });
 
-test("a failure leaves what was found before", () => {
+test("a failure keeps the earlier findings", () => {
   const failed = after({ do: "end", looked: LOOKED }, { do: "begin", sentence: "…" }, { do: "fail", sentence: "No." });
   expect(failed).toMatchObject({ isBusy: false, looked: LOOKED, telling: { intent: "error", sentence: "No." } });
 });

@@ -62,13 +62,13 @@ async function chooseName(name: string): Promise<void> {
   });
 }
 
-test("a whole sheet is called whole", async () => {
+test("a sound sheet is called sound", async () => {
   await open();
   expect(status()).toContain(words.whole);
   expect(items()).toEqual([]);
 });
 
-test("a missing name is told with what is lost, and heads the list of names to attach", async () => {
+test("a missing name is named with the values lost, and stands first in the list of names to give", async () => {
   port.nameSheet("Sheet1", WITHOUT_RING);
   await open();
   expect(place.textContent).toContain(words.stop(1));
@@ -86,7 +86,7 @@ test("a sheet of another kind is called so", async () => {
   expect(port.asked).toEqual([]);
 });
 
-test("the selected cell gets the name chosen, and the sheet is looked at again", async () => {
+test("the selected cell gets the chosen name, and the sheet is checked again", async () => {
   await open();
   await chooseName("ring_mass");
   port.select([[74.36]], "D9");
@@ -96,7 +96,7 @@ test("the selected cell gets the name chosen, and the sheet is looked at again",
   expect(status()).toContain(words.attached("ring_mass", "D9", port.workbook.front));
 });
 
-test("a good name stays until it is said that it may be moved", async () => {
+test("a name with cells stays until the person agrees to move it", async () => {
   await open();
   await chooseName("ring_mass");
   port.select([[1]], "D9");
@@ -107,7 +107,7 @@ test("a good name stays until it is said that it may be moved", async () => {
   expect(port.asked).toEqual(["name ring_mass Sheet1!D9 in place of another"]);
 });
 
-test("more than one block, or too many values for one cell, is refused in words", async () => {
+test("more than one block, or too many values for one cell, are refused with a sentence", async () => {
   await open();
   await chooseName("ring_mass");
   port.select([[1]], "D9,F9");
@@ -119,7 +119,7 @@ test("more than one block, or too many values for one cell, is refused in words"
   expect(port.asked).toEqual([]);
 });
 
-test("a firm's file is inserted, and what could not be kept is told", async () => {
+test("a firm's file is inserted, and parts that could not be kept are listed", async () => {
   await open();
   port.insertFile = async (file) => {
     port.asked.push(`insert ${file.length} bytes`);
@@ -135,7 +135,7 @@ test("a firm's file is inserted, and what could not be kept is told", async () =
   expect(place.textContent).toContain(words.of("Our form"));
 });
 
-test("formulas are entered again, and what still does not work is told", async () => {
+test("formulas are entered again, and those that still fail are named", async () => {
   await open();
   const cells = port.sheet("Sheet1").cells;
   for (let row = 1; row <= 12; row++) cells.set(`Z${row}`, { value: "#NAME?", formula: `=F${row}()` });
@@ -145,7 +145,7 @@ test("formulas are entered again, and what still does not work is told", async (
   expect(port.asked).toEqual(["re-enter Sheet1"]);
 });
 
-test("protection is lifted and put back with one button", async () => {
+test("protection is lifted and restored with one button", async () => {
   port.sheet("Sheet1").protection = "without password";
   await open();
   await press(words.lift);
@@ -154,7 +154,7 @@ test("protection is lifted and put back with one button", async () => {
   expect(port.asked).toEqual(["open Sheet1", "protect Sheet1"]);
 });
 
-test("a workbook that cannot be read says so, and can be asked again", async () => {
+test("a workbook that cannot be read says so, and can be read again", async () => {
   port.failure = new WorkbookError("The workbook is busy.");
   await open();
   expect(place.querySelector('[role="alert"]')?.textContent).toBe("The workbook is busy.");
@@ -305,7 +305,7 @@ describe("failures of the host", () => {
     expect(port.asked).toEqual([]);
   });
 
-  test("a name that cannot be given is not given, and may be tried again", async () => {
+  test("a name that cannot be given is not given, and can be tried again", async () => {
     port.nameSheet("Sheet1", WITHOUT_RING);
     port.select([[12]], "C21");
     await open();
@@ -319,7 +319,7 @@ describe("failures of the host", () => {
     expect(port.asked).toEqual(["name ring_mass Sheet1!C21"]);
   });
 
-  test("a file that cannot be inserted leaves the workbook as it was", async () => {
+  test("a file that cannot be inserted leaves the workbook unchanged", async () => {
     const before = await port.sheetNames();
     const input = place.querySelector<HTMLInputElement>("input[type=file]")!;
     Object.defineProperty(input, "files", { value: [{ arrayBuffer: async () => new ArrayBuffer(3) }] });
@@ -328,7 +328,7 @@ describe("failures of the host", () => {
     expect(await port.sheetNames()).toEqual(before);
   });
 
-  test("the workbook is in the middle of something: the sentence stands, and nothing was asked for twice", async () => {
+  test("if the workbook is busy, the sentence stands, and nothing was asked for twice", async () => {
     await open();
     port.failing.reenterFormulas = FAILURES.halfway("Sheet1");
     await press(words.reenter);

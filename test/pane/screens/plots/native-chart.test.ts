@@ -22,7 +22,7 @@ describe("of a range", () => {
   const rows = timeCurve.times.map((time, index): CellValue[] => [time, timeCurve.readings[index]]);
   const last = rows.length + 4;
 
-  test("blocks picked together: the series refer to the cells below the headings, of both blocks", () => {
+  test("blocks selected together: the series refer to the cells below the headings, of both blocks", () => {
     const address = `B4:B${last},D4:D${last}`;
     const range = rangeOf({ sheet: "Log", address, values: [["Time (min)", "Dial (mm)"], ...rows] })!;
     const plan = valueOf(chartOfRange(range, 0, 1, DEFAULT_CHOICES, spec));
@@ -35,7 +35,7 @@ describe("of a range", () => {
     expect(plan.charts![0].x).toMatchObject({ scale: "log", domain: spec.x.domain });
   });
 
-  test("a range on its side is refused, with what to do", () => {
+  test("a range of rows is refused, with the remedy", () => {
     const [times, readings] = [0, 1].map((column) => rows.map((row) => row[column]));
     const range = rangeOf({ sheet: "Log", address: "B4:P5", values: [times, readings] })!;
     expect(inEnglish(chartOfRange(range, 0, 1, DEFAULT_CHOICES, spec))).toMatchObject({
@@ -63,7 +63,7 @@ describe("of a data sheet", () => {
     return col < 26 ? String.fromCharCode(65 + col) : String.fromCharCode(64 + Math.floor(col / 26), 65 + (col % 26));
   };
 
-  test("points that the sheet carries on come from its curve, others from their own column", () => {
+  test("points from the curve of the sheet come from its column, others from their own column", () => {
     const formulas = (at: "end" | "d100") => {
       const choices = { ...SHEET_CHOICES, at };
       return formulasOf(valueOf(chartOfSheet(data, record, choices, valueOf(drawSheet(record, choices)))));
@@ -73,7 +73,7 @@ describe("of a data sheet", () => {
     expect(formulas("d100")).not.toContain(`$${letters("void_ratio_curve")}$10`);
   });
 
-  test("the chart is of the load that is drawn, on the axis that is chosen", () => {
+  test("the chart shows the load that is drawn, on the chosen axis", () => {
     const choices = { ...SHEET_CHOICES, plot: "time", axis: "root", load: 5 } as const;
     const formulas = formulasOf(valueOf(chartOfSheet(data, record, choices, undefined)));
     expect(formulas).toContain(`$${letters("readings_05")}$10`);

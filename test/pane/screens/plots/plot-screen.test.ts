@@ -98,7 +98,7 @@ describe("of a data sheet", () => {
     expect(document.activeElement).toBe(selectOf("Load"));
   });
 
-  test("a chart is made on a sheet of its own, and its name is told", async () => {
+  test("a chart is made on a sheet of its own, and the pane names it", async () => {
     port.addSheets(`Chart of ${SHEET}`);
     await choose("time");
     await select("Load", "5");
@@ -110,13 +110,13 @@ describe("of a data sheet", () => {
     expect(place.querySelector('[role="status"]')!.textContent).toContain(`Chart of ${SHEET} 2`);
   });
 
-  test("charts of all loads at once", async () => {
+  test("charts of all loads are made at once", async () => {
     await choose("all");
     await press("Insert charts of all loads");
     expect(port.inserted[0].charts!.length).toBe(place.querySelectorAll("ul li button").length);
   });
 
-  test("a chart that cannot be made says why, in the workbook's words", async () => {
+  test("a chart that cannot be made says why, in the words of the workbook", async () => {
     await choose("time");
     port.failing.insertSheet = FAILURES.protected(SHEET);
     await press("Insert chart");
@@ -124,7 +124,7 @@ describe("of a data sheet", () => {
     expect(port.inserted).toEqual([]);
   });
 
-  test("where nothing may be copied, the text of the SVG file is there to copy", async () => {
+  test("if copying is not allowed, the text of the SVG file can be copied by hand", async () => {
     await press("Copy SVG");
     expect(place.querySelector("textarea")!.value).toMatch(/^<\?xml[\s\S]*<\/svg>\s*$/);
   });

@@ -1,4 +1,4 @@
-/** The inputs of the invented test as a firm's sheet without a single result: values by name. */
+/** The inputs of the invented test as a firm's sheet without any result: values by name. */
 import { demoTest } from "../../../../src/datasheet/demo-test";
 import { HAND_TIMES, loadSuffix } from "../../../../src/specification/load-table";
 import type { CellValue } from "../../../../src/workbook/port";

@@ -30,7 +30,7 @@ const drawn = (of: Range, choices: Partial<Choices>, first = 0, second = 1) => {
 const number = (of: ReturnType<typeof drawn>, name: string): number =>
   Number(of.numbers.find((row) => row.name === name)?.value);
 
-describe("what the headings say", () => {
+describe("the meaning of headings", () => {
   const plotFor = (...headings: string[]) =>
     guessPlot(
       range(
@@ -53,7 +53,7 @@ describe("what the headings say", () => {
     expect(guessPlot(range(["Time", "Dial"], [0, 1], [1, 2]), "e")).toBe("log");
   });
 
-  test("of a whole table, the column of stress and the last one of the kind drawn", () => {
+  test("of a whole table, the column of stress and the last column of the kind drawn are taken", () => {
     const table = range(
       ["Load", "Stress", "Strain", "Void ratio at end", "Void ratio"],
       [1, 2],
@@ -96,11 +96,11 @@ describe("numbers beside the plot are those of the worksheet functions", () => {
     expect(shown.numbers.find(({ name }) => name === "d100")?.unit).toBe("mm");
   });
 
-  test("cv waits for the height", () => {
+  test("cv needs the height", () => {
     expect(number(drawn(range(["", ""], times, readings), {}), "cv")).toBeNaN();
   });
 
-  test("a whole test: yield stress within its interval, and the three indices", () => {
+  test("a whole test gives the yield stress within its interval, and the three indices", () => {
     const shown = drawn(range(["", ""], stresses, voidRatios), { plot: "e", stressUnit: "psf" });
     expect(number(shown, "σ′p, low")).toBeLessThanOrEqual(number(shown, "σ′p"));
     expect(number(shown, "σ′p, high")).toBeGreaterThanOrEqual(number(shown, "σ′p"));
@@ -112,7 +112,7 @@ describe("numbers beside the plot are those of the worksheet functions", () => {
   });
 });
 
-test("the axis of the readings has their heading, or the unit chosen", () => {
+test("the axis of the readings has their heading, or the chosen unit", () => {
   expect(drawn(range(["Time", "Dial (div)"], times, readings), {}).spec.y.label).toBe("Dial (div)");
   expect(drawn(range(["", ""], times, readings), { lengthUnit: "in" }).spec.y.label).toBe("Reading (in)");
 });

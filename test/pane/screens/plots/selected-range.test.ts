@@ -9,8 +9,8 @@ const known = (values: CellValue[][], address?: string): Range => {
   return found;
 };
 
-describe("what a selection holds", () => {
-  test("two columns under headings, named by their letters and headings", () => {
+describe("the content of a selection", () => {
+  test("two columns under headings are named by their letters and headings", () => {
     const { lines, begins } = known([
       ["Time", "Reading"],
       ["(min)", "(mm)"],
@@ -41,7 +41,7 @@ describe("what a selection holds", () => {
     expect(begins).toBe("sheet row 17");
   });
 
-  test("text below a reading is no heading", () => {
+  test("text below a reading is not a heading", () => {
     const { lines } = known([
       [0, 400],
       ["", "missed"],
@@ -59,7 +59,7 @@ describe("what a selection holds", () => {
     ["", undefined],
   ])("the unit of %j is %s", (heading, unit) => expect(unitOf(heading)).toBe(unit));
 
-  test("rows, where the selection lies on its side", () => {
+  test("a selection of rows is read by rows", () => {
     const { lines, begins } = known(
       [
         ["Time", 0, 1, 2],
@@ -73,7 +73,7 @@ describe("what a selection holds", () => {
     expect(begins).toBe("column AB");
   });
 
-  test("blocks picked together keep the places of their columns and rows", () => {
+  test("blocks selected together keep the places of their columns and rows", () => {
     const picked: CellValue[][] = [
       ["Time", "Reading"],
       [0, 400],
@@ -91,13 +91,13 @@ describe("what a selection holds", () => {
     expect(wide.lines.map(({ cellName }) => cellName(0))).toEqual(["A5", "B5", "F5"]);
   });
 
-  test("rows of blocks that are picked together, on their side", () => {
+  test("blocks of rows can be selected together", () => {
     const { lines } = known([["Time", 0, 1, 2], ["Reading", 5, 6, 7]], "A1:B2,E1:F2"); // prettier-ignore
     expect(lines[1].cellName(2)).toBe("F2");
     expect(lines[1].box).toBeUndefined();
   });
 
-  test("columns with nothing in them are passed over", () => {
+  test("empty columns are skipped", () => {
     const { lines } = known([
       [0, "", 1.2],
       [1, "", 1.5],
@@ -117,11 +117,11 @@ describe("what a selection holds", () => {
       ],
     ],
     ["nothing", []],
-  ])("%s is no curve", (_, values) => expect(range(values)).toBeNull());
+  ])("%s is not a curve", (_, values) => expect(range(values)).toBeNull());
 });
 
 describe("two lines as numbers", () => {
-  test("a blank in the middle stays, blanks below the last entry go", () => {
+  test("a blank in the middle stays, blanks after the last entry are dropped", () => {
     const pair = pairOf(
       known([
         [0, 1],
@@ -152,7 +152,7 @@ describe("two lines as numbers", () => {
     expect(inEnglish(pair)).toMatchObject({ ok: false, fault: "input", reason: expect.stringContaining(message) });
   });
 
-  test("the cells of a sheet-qualified, absolute address have the right names", () => {
+  test("cells of an absolute address with a sheet have the right names", () => {
     const { lines } = known(
       [
         [0, 1],

@@ -28,37 +28,37 @@ const valueOf = (outcome: Outcome<PlotSpec>): PlotSpec => {
 };
 const seriesOf = (spec: PlotSpec, label: string) => spec.series.find((series) => series.label === label)!;
 const record = recordOf();
-/** Void ratios of a soil that springs back. */
+/** Void ratios of an elastic soil. */
 const elastic = (stress: number): number => 1.4 - 0.1 * Math.log10(stress);
 const stresses = record.loads.map(({ stress }) => stress!);
 
 describe("compression curve", () => {
-  test("of a sheet without results is worked out from its readings", () => {
+  test("of a sheet without results is calculated from its readings", () => {
     const spec = valueOf(drawSheet(record, SHEET_CHOICES));
     expect(seriesOf(spec, "test").points.map(([stress]) => stress)).toEqual(stresses);
     expect(seriesOf(spec, "bisector")).toBeDefined();
     expect(spec.notes[0]).toContain("end of each load");
   });
 
-  test("shows the sheet's own numbers where it has them, a blank as a gap", () => {
+  test("shows the numbers of the sheet if it has them, with a gap for a blank", () => {
     const shown = stresses.map((stress, index): CellValue => (index === 2 ? "" : elastic(stress)));
     const spec = valueOf(drawSheet(recordOf({ void_ratio_end: shown }), SHEET_CHOICES));
     expect(seriesOf(spec, "test").points.map(([, e]) => e)).toEqual(shown.filter((e) => e !== ""));
   });
 
-  test("is in the sheet's unit of stress", () => {
+  test("is in the stress unit of the sheet", () => {
     const inTsf = recordOf({ stress_unit: ["tsf"] });
     const spec = valueOf(drawSheet(inTsf, SHEET_CHOICES));
     expect(spec.x.label).toContain("(tsf)");
     seriesOf(spec, "test").points.forEach(([stress], index) => expect(stress).toBeCloseTo(stresses[index], 9));
   });
 
-  test("in strain, which increases downward", () => {
+  test("in strain increases downward", () => {
     const spec = valueOf(drawSheet(record, { ...SHEET_CHOICES, value: "strain" }));
     expect(spec.y).toMatchObject({ reversed: true, label: "Axial strain" });
   });
 
-  test("at d100 a load that has none stands at its end, and the note names it", () => {
+  test("at d100, a load that has none stands at its end, and the note names it", () => {
     const ends = stresses.map(elastic);
     const primaries = ends.map((e, index): CellValue => (index === 1 ? "" : e + 0.01));
     const change = { void_ratio_end: ends, void_ratio_d100: primaries, curve_from: ["d100"] };
@@ -70,7 +70,7 @@ describe("compression curve", () => {
     expect(seriesOf(end, "test").points[0][1]).toBeCloseTo(ends[0], 9);
   });
 
-  test("marks the stress in situ, and the sheet's preconsolidation stress where it is not the one drawn", () => {
+  test("marks the in-situ stress, and the preconsolidation stress of the sheet if it is not the one drawn", () => {
     const spec = valueOf(drawSheet(recordOf({ in_situ_stress: [60], preconsolidation_stress: [300] }), SHEET_CHOICES));
     expect(seriesOf(spec, "in-situ stress").letters).toBe("σ′v0 60 kPa");
     expect(seriesOf(spec, "preconsolidation stress of the sheet").letters).toContain("300 kPa");
@@ -81,7 +81,7 @@ describe("compression curve", () => {
 });
 
 describe("coefficients", () => {
-  test("cv by both methods, the chosen one joined; the test's choice is overruled load by load", () => {
+  test("cv is drawn by both methods, with the chosen one joined; a load may choose another method than the test", () => {
     const drawn = (change: Record<string, CellValue[]>) =>
       valueOf(drawSheet(recordOf(change), { ...SHEET_CHOICES, plot: "cv" }));
     const log = stresses.map((_, index) => 2 + index);
@@ -96,7 +96,7 @@ describe("coefficients", () => {
     expect(joined(drawn({ ...results, time_method: ["log time"] })).slice(0, 2)).toEqual([2, 3]);
   });
 
-  test("cv in the sheet's unit", () => {
+  test("cv is in the unit of the sheet", () => {
     const spec = valueOf(
       drawSheet(recordOf({ cv_unit: ["mm2/min"], cv_log_time: stresses.map(() => 2.5) }), {
         ...SHEET_CHOICES,
@@ -107,7 +107,7 @@ describe("coefficients", () => {
     expect(spec.series.find(({ label }) => label.startsWith("log time"))!.points[0][1]).toBeCloseTo(2.5, 9);
   });
 
-  test("C alpha without a single one refuses", () => {
+  test("without any C alpha the plot is refused", () => {
     expect(drawSheet(record, { ...SHEET_CHOICES, plot: "cAlpha" })).toMatchObject({ ok: false });
     const spec = valueOf(
       drawSheet(recordOf({ c_alpha: stresses.map(() => 0.005) }), {
@@ -123,7 +123,7 @@ describe("coefficients", () => {
 describe("time curves", () => {
   const load = loadsRead(record).find(({ stress }) => stress === 200)!;
 
-  test("a pick by hand moves the construction, and is remarked; a later row that says automatic takes it back", () => {
+  test("a pick by hand moves the construction, and gets a remark; a later row that says automatic cancels it", () => {
     const d100 = (of: TestRecord) => seriesOf(valueOf(timeCurve(of, load, "log")), "d100").points[0][1];
     const automatic = d100(record);
     const rows = {
@@ -152,7 +152,7 @@ describe("time curves", () => {
     expect(d100(back)).toBeCloseTo(automatic, 9);
   });
 
-  test("the load that is asked for, or the first; a sheet without readings says what to do", () => {
+  test("shows the load that is asked for, or the first; a sheet without readings says what to do", () => {
     const choices = { ...SHEET_CHOICES, plot: "time" as const };
     expect(valueOf(drawSheet(record, { ...choices, load: load.number })).title).toBe(
       `Load ${load.number} (200 kPa), log of time`,
@@ -173,7 +173,7 @@ describe("time curves", () => {
     expect(domains[0][1]).toBe(widest);
   });
 
-  test("a reason is told briefly, by the clause that says why", () => {
+  test("a reason is shortened to the clause that says why", () => {
     const { reason } = logTimeRefuses(say`no inflection in the readings: try ROOT_TIME`);
     expect(english(reason)).toBe("the log-of-time method does not apply: no inflection in the readings: try ROOT_TIME");
     expect(brief(reason)).toBe("no inflection in the readings");

@@ -25,7 +25,7 @@ const keptLines = (port: FakePort): CellValue[] =>
     .filter(([name]) => name.startsWith("logger_lines"))
     .flatMap(([, cells]) => cells.filter((cell) => cell !== ""));
 
-test("all lines go in pieces, in order, and the data sheet last, in one call", async () => {
+test("all lines are written in pieces, in order, and the data sheet last, in one call", async () => {
   const port = workbook();
   const fill = jest.spyOn(port, "fillNames");
   const told: number[] = [];
@@ -37,7 +37,7 @@ test("all lines go in pieces, in order, and the data sheet last, in one call", a
   expect(port.columns("Readings Test 7").logger_kept).toEqual(["all of them"]);
 });
 
-test("stopped half-way, the data sheet is as it was, and the next time goes on from there", async () => {
+test("stopped half-way, the data sheet is unchanged, and the next time continues from there", async () => {
   const port = workbook();
   const controller = new AbortController();
   let kept: Kept | undefined;
@@ -56,14 +56,16 @@ test("stopped half-way, the data sheet is as it was, and the next time goes on f
   expect(port.columns("Test 7").readings_01[0]).toBe(1.5);
 });
 
-test("a file sheet made for other choices, or deleted since, is not gone on with", async () => {
+test("a file sheet made for other choices, or deleted since, is not continued", async () => {
   const port = workbook();
   const before: Kept = { record: "other", sheet: "Readings Test 7", lines: LINES_AT_ONCE };
   await writeReadings(port, job, before, () => undefined, new AbortController().signal);
   expect(keptLines(port)).toEqual(lines);
 });
 
-/** A workbook in which someone undoes, or types, right after a piece of lines is written; `piece` counts them from 1. */
+/**
+ * A workbook in which a person undoes, or types, right after a piece of lines is written; `piece` counts pieces from 1.
+ */
 function disturbed(disturb: (port: FakePort, sheet: string, piece: number) => void): FakePort {
   const port = workbook();
   const fill = port.fillNames;
@@ -75,7 +77,7 @@ function disturbed(disturb: (port: FakePort, sheet: string, piece: number) => vo
   return port;
 }
 
-test("a piece that an undo takes away meanwhile is written again before the sheet says that all lines are there", async () => {
+test("a piece that an undo removes in between is written again before the sheet says that all lines are there", async () => {
   const port = disturbed((port, sheet, piece) => {
     if (piece === 1) for (let row = 0; row < LINES_AT_ONCE; row++) port.put(sheet, "logger_lines_001", row, "");
   });
@@ -84,7 +86,7 @@ test("a piece that an undo takes away meanwhile is written again before the shee
   expect(port.columns("Readings Test 7").logger_kept).toEqual(["all of them"]);
 });
 
-test("lines that do not stay are told of, the sheet does not say that they are there, and nothing else is written", async () => {
+test("lines that do not stay are reported, the sheet does not say that they are there, and nothing else is written", async () => {
   const port = disturbed((port, sheet, piece) => {
     if (piece > 1) port.put(sheet, "logger_lines_002", 7, "another");
   });
@@ -93,6 +95,6 @@ test("lines that do not stay are told of, the sheet does not say that they are t
   await expect(writing).rejects.toEqual(new NotKept("Readings Test 7", LINES_AT_ONCE + 8));
   expect(port.columns("Readings Test 7").logger_kept).toEqual([NOT_FINISHED]);
   expect(port.columns("Test 7")).toEqual({ times_01: ["", ""], readings_01: ["", ""] });
-  // The next time goes on from the piece that was not kept.
+  // The next time continues from the piece that was not kept.
   expect(told[told.length - 1].lines).toBe(LINES_AT_ONCE);
 });

@@ -9,7 +9,7 @@ function after(...actions: LayoutAction[]) {
   return { choices, ...offerOf(LINES, choices) };
 }
 
-test("what the file shows of itself is offered", () =>
+test("the layout that the file shows is offered", () =>
   expect(after().draft).toMatchObject({
     delimiter: ";",
     decimal: ",",
@@ -18,7 +18,7 @@ test("what the file shows of itself is offered", () =>
     readingUnit: "mm",
   }));
 
-test("without a load column nothing is asked of it; a column chosen again is asked for its kind and unit", () => {
+test("without a load column nothing is asked about it; a column chosen later needs its kind and unit", () => {
   const none = after({ do: "column", key: "load", col: null });
   expect(none.draft).toMatchObject({ load: null, loadKind: "stress", loadUnit: "" });
   const again = after({ do: "column", key: "load", col: null }, { do: "column", key: "load", col: 1 });
@@ -40,7 +40,7 @@ test.each([
   expect(choices.typed[key]).toBe(text);
 });
 
-test("another delimiter lets all other choices fall", () =>
+test("another delimiter clears all other choices", () =>
   expect(
     after(
       { do: "set", change: { sense: "fall" } },
@@ -49,7 +49,7 @@ test("another delimiter lets all other choices fall", () =>
     ).choices.touched,
   ).toEqual({ delimiter: "," }));
 
-test("an earlier file's choices come back, but for where readings begin and for columns that this file has not", () => {
+test("the choices of an earlier file are used again, except where readings begin and columns that this file lacks", () => {
   const layout = { ...(after().result as { layout: Layout }).layout, firstLine: 9, load: 7, sense: "fall" as const };
   const recall = (remembered: { apparatus: string; layout: Layout } | undefined): LayoutAction => ({
     do: "recall",

@@ -15,7 +15,7 @@ Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true, TextDecoder, TextEnc
 Object.defineProperty(globalThis, "crypto", { value: webcrypto });
 jest.setTimeout(20_000);
 
-/** The columns behind a plan's names, as a port reads them. */
+/** The columns of a plan's names, as a port reads them. */
 function columnsOf(plan: SheetPlan, names: readonly string[]): Record<string, CellValue[]> {
   const at = new Map(plan.cells.map((cell) => [`${cell.row},${cell.col}`, cell.value ?? ""]));
   return Object.fromEntries(
@@ -28,7 +28,7 @@ function columnsOf(plan: SheetPlan, names: readonly string[]): Record<string, Ce
   );
 }
 
-/** A workbook of one blank data sheet; sheets that are inserted can be read and filled. */
+/** A workbook with one blank data sheet; inserted sheets can be read and filled. */
 class Workbook extends FakePort {
   constructor() {
     super();
@@ -62,7 +62,7 @@ afterEach(async () => {
   jest.useRealTimers();
 });
 
-/** Lets promises of the platform (the hash) and the screen's own pauses pass. */
+/** Waits for promises of the platform (the hash) and for pauses of the screen. */
 const settle = async (): Promise<void> => {
   for (let turn = 0; turn < 4; turn++)
     await act(async () => {
@@ -110,7 +110,7 @@ const paste = async (rows: string): Promise<void> => {
 const told = (role: "alert" | "status"): string =>
   [...place.querySelectorAll(`[role=${role}]`)].map((element) => element.textContent).join(" ");
 
-/** Two loads whose seconds run on, after a seating; line 9 holds no reading. */
+/** Two loads whose seconds run on, after a seating; line 9 has no reading. */
 const ROWS = [
   "Invented frame",
   "Time,Stress,Displacement",
@@ -127,7 +127,7 @@ const ROWS = [
   "1000,50,1.600",
 ].join("\n");
 
-test("pasted rows: offered, confirmed, found, written; a blank dial factor is filled in", async () => {
+test("pasted rows are offered, confirmed, found and written; a blank dial factor is filled in", async () => {
   await paste(ROWS);
   expect(place.textContent).toContain(createHash("sha256").update(ROWS).digest("hex"));
   expect(place.textContent).toContain("Line 4 is read as: 0 min; reading 1 mm; load 0 kPa");
@@ -192,7 +192,7 @@ describe("a dial factor that does not suit the file", () => {
   });
 });
 
-test("what the file does not say has to be chosen first", async () => {
+test("what the file does not show has to be chosen first", async () => {
   await paste("0;1,5\n1;1,6\n2;1,7\n");
   await press("Use these columns");
   expect(told("alert")).toMatch(/Still to be chosen: time is in; reading is in/);
@@ -205,7 +205,7 @@ test("what the file does not say has to be chosen first", async () => {
   expect(port.column("readings_01")).toEqual([1.5, 1.6, 1.7]);
 });
 
-test("a load that holds readings is left alone until that load is agreed to", async () => {
+test("a load with readings is not changed until the person agrees for that load", async () => {
   port.put("Test 7", "readings_01", 0, 77);
   await act(async () => port.tell("values"));
   await settle();
@@ -220,7 +220,7 @@ test("a load that holds readings is left alone until that load is agreed to", as
   expect(port.column("readings_01")).toEqual([1.01, 1.15, 1.2, 1.3]);
 });
 
-test("readings typed meanwhile are met by the sheet itself, and nothing is written", async () => {
+test("readings typed in between are found on the sheet, and nothing is written", async () => {
   await paste(ROWS);
   await press("Use these columns");
   port.put("Test 7", "readings_02", 3, 5);
@@ -264,11 +264,11 @@ test("choices are remembered for the apparatus, in the workbook", async () => {
   expect(labelled<HTMLSelectElement>("Time is in").value).toBe("s");
   expect(labelled<HTMLSelectElement>("Load is in").value).toBe("kPa");
   expect(labelled<HTMLInputElement>("Readings begin in line").value).toBe("4");
-  // Offered, not applied: the loads wait for the person.
+  // The choices are offered, not applied: the loads wait for the person.
   expect(place.textContent).not.toContain("Loads found");
 });
 
-test("changed columns take back what was found under the old ones", async () => {
+test("changed columns cancel what was found with the old ones", async () => {
   await paste(ROWS);
   await press("Use these columns");
   await enter("Time is in", "min");
@@ -276,7 +276,7 @@ test("changed columns take back what was found under the old ones", async () => 
   expect(told("status")).toContain("confirm them again");
 });
 
-test("without a data sheet it says what to do, and finds one that comes", async () => {
+test("without a data sheet it says what to do, and finds one that is added", async () => {
   port.lay("Test 7", {});
   await act(async () => port.tell("values"));
   await settle();
@@ -288,12 +288,12 @@ test("without a data sheet it says what to do, and finds one that comes", async 
   expect(button("Write 2 loads to “Test 7”")).toBeTruthy();
 });
 
-test("what is no text is refused in words", async () => {
+test("bytes that are not text are refused with a sentence", async () => {
   await paste("");
   expect(told("alert")).toContain("Paste the rows first");
 });
 
-test("a workbook that refuses says so, and the file sheet that is there already is used again", async () => {
+test("a workbook that refuses says so, and the existing file sheet is used again", async () => {
   await paste(ROWS);
   await press("Use these columns");
   const fill = port.fillNames;
@@ -310,7 +310,7 @@ test("a workbook that refuses says so, and the file sheet that is there already 
   expect(port.column("readings_01")).toHaveLength(4);
 });
 
-test("lines that are not to be kept are not said to be kept, in the pane nor on the sheet of the file", async () => {
+test("lines that are not kept are not called kept, in the pane or on the sheet of the file", async () => {
   await paste(ROWS);
   await press("Use these columns");
   await tick("Keep all 13 lines of the file in the workbook");
@@ -322,7 +322,7 @@ test("lines that are not to be kept are not said to be kept, in the pane nor on 
   expect(cells.map(({ value }) => String(value)).join(" ")).not.toContain("stand below");
 });
 
-test("a column that counts bursts makes no load of each: the file is one stretch, and the screen says why and what to do", async () => {
+test("a column that counts bursts does not make a load of each: the file is one stretch, and the screen says why and what to do", async () => {
   const rows = Array.from({ length: 3000 }, (_, i) => `${i},${Math.floor(i / 4) + 1},${(i / 1e4).toFixed(4)}`);
   await paste(["Time s,Burst,Reading mm", ...rows].join("\n"));
   await enter("Load", "1");

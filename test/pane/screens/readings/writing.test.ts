@@ -36,13 +36,13 @@ const of = (answers: Answers, target: Target = TARGET) =>
   writingOf({ target, layout: LAYOUT, stretches: [stretch(1), stretch(2)], choices: CHOICES }, answers);
 const remark = ({ name, answer }: { name: string; answer?: string }) => `${name}: ${answer}.`;
 
-test("a blank cell is filled in, a cell that holds something else waits for an answer", () =>
+test("a blank cell is filled in; a cell that holds something else waits for an answer", () =>
   expect(of(NO_ANSWERS).inputs).toEqual([
     { name: "dial_factor", now: 0.002, wanted: 1, answer: undefined },
     { name: "zero_reading", now: "", wanted: 1, answer: "change" },
   ]));
 
-test("a load that holds readings is written only where that was agreed; loads that stay are named", () => {
+test("a load with readings is written only if the person agreed; loads that stay are named", () => {
   expect(of(NO_ANSWERS)).toMatchObject({ holding: [2], taken: [{ load: 1 }], staying: [2, 4] });
   const agreed = answered(NO_ANSWERS, { do: "replace", load: 2, agreed: true });
   expect(of(agreed)).toMatchObject({ holding: [2], taken: [{ load: 1 }, { load: 2 }], staying: [4] });
@@ -65,5 +65,5 @@ test("a sheet without a cell for remarks gets none", () => {
   expect(columnsOf(of(answers, target), target, answers, remark).columns.test_remarks).toBeUndefined();
 });
 
-test("another sheet takes all answers back", () =>
+test("another sheet cancels all answers", () =>
   expect(answered(answered(NO_ANSWERS, { do: "replace", load: 2, agreed: true }), { do: "forget" })).toBe(NO_ANSWERS));

@@ -49,7 +49,7 @@ const press = async (name: string): Promise<void> => {
   await settle();
 };
 
-/** A blank data sheet in inches, with a few things typed. */
+/** A blank data sheet in inches, with a few entries. */
 function dataSheet(sheet: string, typed: Record<string, CellValue> = {}): void {
   const blank = blankSheet("US");
   port.workbook.sheets = [sheetOf({ ...blank, cells: blank.cells.filter(({ formula }) => formula) }, sheet)];
@@ -68,7 +68,7 @@ test("without a data sheet it says what to do", async () => {
   );
 });
 
-test("a workbook that cannot be read is told of, and read again on request", async () => {
+test("a workbook that cannot be read says so, and is read again on request", async () => {
   port.failure = new WorkbookError("Excel is busy: wait a moment.");
   await open();
   expect(place.querySelector('[role="alert"]')!.textContent).toContain("Excel is busy");
@@ -97,7 +97,7 @@ test("it makes one sheet, on the paper of the sheet's units, and says where it i
   expect(place.textContent).toContain(words.made("Sheet1", "Report Sheet1"));
 });
 
-test("paper and who prepares it are chosen", async () => {
+test("paper and the name of the person who prepares it are chosen", async () => {
   dataSheet("Sheet1");
   await open();
   await act(async () => place.querySelector<HTMLInputElement>('input[value="A4"]')!.click());
@@ -123,7 +123,7 @@ test("a report that cannot be made leaves nothing, and the sentence says why", a
   expect(port.filled).toEqual([]);
 });
 
-test("limits of error that were changed on the last report are taken over, with who and why; an older report is shown", async () => {
+test("limits of error that were changed on the last report are kept, with who and why; an older report is shown", async () => {
   dataSheet("Sheet1");
   port.lay("Report Sheet1", {
     report_of: ["Sheet1"],
@@ -143,7 +143,7 @@ test("limits of error that were changed on the last report are taken over, with 
     return plan.cells.find((cell) => cell.row === row && cell.col === col)!.value;
   };
   expect([value("limit_mass"), value("limit_mass_by"), value("limit_mass_why")]).toEqual([0.1, "CD", "coarse balance"]);
-  // Changed without a name or a reason: it is not carried on.
+  // Changed without a name or a reason: it is not kept.
   expect(value("limit_height")).toBe(0.001);
   expect(place.textContent).toContain(words.carried("Report Sheet1"));
 });

@@ -69,11 +69,11 @@ const button = (words: string): HTMLButtonElement => {
 };
 const told = (role: string): string =>
   [...place.querySelectorAll(`[role=${role}]`)].map((element) => element.textContent).join(" ");
-/** Where the cell of a name stands: A11 is the first. */
+/** The address of the cell of a name: A11 is the first. */
 const cellOf = (name: string, row = 0): string =>
   `${String.fromCharCode(65 + Object.keys(VALUES).indexOf(name))}${11 + row}`;
 
-test("numbers, interval, remarks and what is assumed stand there; a number leads to its cell", async () => {
+test("it shows numbers, interval, remarks and assumptions; a number leads to its cell", async () => {
   await open();
   for (const said of ["45.0 kPa", "40.0 kPa", "52.0 kPa", "an invented test", "no tail", words.assumed["gs assumed"]])
     expect(place.textContent).toContain(said);
@@ -83,7 +83,7 @@ test("numbers, interval, remarks and what is assumed stand there; a number leads
   expect(port.shown).toEqual([`${SHEET}!${cellOf("preconsolidation_stress")}`]);
 });
 
-test("the table of loads has one stop of the Tab key; arrows move in it, and Enter goes to the cell", async () => {
+test("the table of loads is one stop of the Tab key; arrows move in it, and Enter goes to the cell", async () => {
   await open();
   const grid = place.querySelector<HTMLElement>("[role=grid]")!;
   const stops = () => [...grid.querySelectorAll<HTMLElement>('[tabindex="0"]')].map((element) => element.textContent);
@@ -100,7 +100,7 @@ test("the table of loads has one stop of the Tab key; arrows move in it, and Ent
   expect(stops()).toEqual(["1.100"]);
   await act(async () => (document.activeElement as HTMLElement).click());
   expect(port.shown).toEqual([`${SHEET}!${cellOf("void_ratio_curve", 1)}`]);
-  // A blank cell is stepped on like any other, and the edge is no trap.
+  // A blank cell is a stop like any other, and the edge is no trap.
   await key("ArrowRight");
   expect(document.activeElement?.tagName).toBe("TD");
   await key("End");
@@ -117,7 +117,7 @@ test("it follows the cells", async () => {
   expect(place.textContent).toContain("48.0 kPa");
 });
 
-test("without a data sheet it says what to do, and finds one that comes", async () => {
+test("without a data sheet it says what to do, and finds one that is added", async () => {
   port.lay(SHEET, {});
   await open();
   expect(place.textContent).toContain(words.emptyTitle);
@@ -127,7 +127,7 @@ test("without a data sheet it says what to do, and finds one that comes", async 
   expect(place.textContent).toContain("45.0 kPa");
 });
 
-test("a number whose name leads to no cells any more stands there, and leads nowhere", async () => {
+test("a number whose name leads to no cells any more is shown, and leads nowhere", async () => {
   await open();
   port.sheet(SHEET).names.set("preconsolidation_stress", "lost");
   port.tell("values");
@@ -148,7 +148,7 @@ test("a sheet without readings says so", async () => {
 });
 
 describe("failures of the host", () => {
-  test("a workbook that cannot be read: its sentence, and another try", async () => {
+  test("a workbook that cannot be read gives its sentence, and can be tried again", async () => {
     port.failure = new WorkbookError("Excel is busy: finish editing the cell, and try again.");
     await open();
     expect(told("alert")).toBe(port.failure.message);
@@ -159,7 +159,7 @@ describe("failures of the host", () => {
     expect(told("alert")).toBe("");
   });
 
-  test("the sheet was deleted or hidden meanwhile: its sentence; the numbers stay", async () => {
+  test("a sheet deleted or hidden in between gives its sentence; the numbers stay", async () => {
     for (const failure of [FAILURES.gone(SHEET), FAILURES.hidden(SHEET)]) {
       if (place.textContent === "") await open();
       port.failing.show = failure;
@@ -184,6 +184,6 @@ describe("failures of the host", () => {
   });
 });
 
-test("its names are among those that a record is read from", () => {
+test("its names are among those from which a record is read", () => {
   for (const name of Object.keys(VALUES)) expect(RECORD_NAMES).toContain(name);
 });

@@ -1,4 +1,4 @@
-/** What the results screen makes of the demonstration, and of sheets that lack or spoil some of it. */
+/** The results screen on the demonstration, and on sheets that lack names or hold unusable values. */
 import { demoSheet, type System } from "../../../../src/datasheet";
 import { readRecord, RECORD_NAMES, type NamedValues } from "../../../../src/record/record";
 import { resultsOf, type Line, type Results } from "../../../../src/pane/screens/results/results";
@@ -12,7 +12,7 @@ const lineOf = ({ groups }: Results, name: string): Line =>
 const of = (values: NamedValues): Results => resultsOf(values, readRecord(values));
 
 async function demoValues(system: System): Promise<NamedValues> {
-  // Makes the engine know the project's functions.
+  // Registers the functions of the project in the engine.
   await calculate({ ...demoSheet(system), cells: [], names: {} });
   const port = new EmbeddedPort(newWorkbook());
   return port.readNames(await port.insertSheet(demoSheet(system)), RECORD_NAMES);
@@ -26,7 +26,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     results = of(values);
   }, 60_000);
 
-  test("every number is that of its cell, in the unit that the sheet says", () => {
+  test("every number is that of its cell, in the unit of the sheet", () => {
     for (const { shown, low, high } of results.groups.flatMap(({ lines }) => lines))
       for (const one of [shown, low, high]) if (one) expect(one.value).toBe(values[one.name][one.row][one.col]);
     const { shown } = lineOf(results, "preconsolidation_stress");
@@ -35,7 +35,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(lineOf(results, "compression_index").shown!.unit).toBe("");
   });
 
-  test("the preconsolidation stress lies in its interval, and the methods spread as the sheet says", () => {
+  test("the preconsolidation stress lies in its interval, and the spread of methods is that of the sheet", () => {
     const { shown, low, high } = lineOf(results, "preconsolidation_stress");
     expect(low!.value).toBeLessThanOrEqual(shown!.value);
     expect(high!.value).toBeGreaterThanOrEqual(shown!.value);
@@ -51,7 +51,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
       if (own) expect(values.preconsolidation_spread[own.row][0]).toBe(method);
   });
 
-  test("cv is told over the loads that begin at or above the preconsolidation stress, and over no others", () => {
+  test("cv is summarized over loads that begin at or above the preconsolidation stress, and over no others", () => {
     const stress = lineOf(results, "preconsolidation_stress").shown!.value;
     const virgin = results.loads.filter(({ isVirgin }) => isVirgin);
     expect(virgin.length).toBeGreaterThan(1);
@@ -74,7 +74,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     });
   });
 
-  test("a reloading branch above the preconsolidation stress is not virgin, nor a load that leaves it", () => {
+  test("a reload above the preconsolidation stress is not virgin, and neither is a load that begins on it", () => {
     const stress = lineOf(results, "preconsolidation_stress").shown!.value;
     const steps = [1, 4, 2, 4, 8, 4, 16].map((step) => step * stress);
     const { loads } = of(withValues(values, { load_stress: steps }));
@@ -96,7 +96,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(results.faults).toEqual([]);
   });
 
-  test("what is assumed is told, with the number where there is one", () => {
+  test("assumptions are listed, with the number if there is one", () => {
     const changed = of(
       withValues(values, {
         specific_gravity_basis: "assumed",
@@ -113,7 +113,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     ]);
   });
 
-  test("what is not there says why: no cell, an error, blank inputs by their labels, or no answer", () => {
+  test("a missing number says why: no cell, an error, blank inputs by their labels, or no answer", () => {
     expect(lineOf(of(withoutNames(values, "void_ratio_initial")), "void_ratio_initial").absence).toEqual({
       why: "no cell",
     });
@@ -131,7 +131,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     });
   });
 
-  test("one method alone is no spread, and without a preconsolidation stress no load is virgin", () => {
+  test("one method alone is not a spread, and without a preconsolidation stress no load is virgin", () => {
     const one = values.preconsolidation_spread.map((row, index) => (index === 0 ? row : row.map(() => "")));
     const changed = of({ ...values, preconsolidation_spread: one, preconsolidation_stress: [["#N/A"]] });
     expect(changed.methods).toBeUndefined();

@@ -61,7 +61,7 @@ test.each(TIME_METHODS)("%s: the handles stand where the construction is", (meth
   expect(handle("d0").kind).toBe("level");
 });
 
-test.each(TIME_METHODS)("%s: a handle that is dropped where it stands stays, to a step or a reading", (method) => {
+test.each(TIME_METHODS)("%s: a handle that is dropped at its place stays, to a step or a reading", (method) => {
   for (const curve of [{ times, readings }, swelling]) {
     const { set, spec } = shown(method, {}, curve);
     for (const handle of set.handles) {
@@ -91,7 +91,7 @@ test("the end of a span snaps to the nearest reading on the drawing", () => {
   expect(valueAt(from, set, spec, FRAME, -500)).toBe(BY_HAND[0]);
 });
 
-test("a time of a logger is written short, and still takes in its reading", () => {
+test("a time of a logger is written short, and still includes its reading", () => {
   const logger = { times: times.map((time) => time * 1.000123456), readings };
   const { set, spec, handle } = shown("log time", {}, logger);
   for (const name of ["tail_from", "tail_to"] as const)
@@ -127,7 +127,7 @@ test("arrow keys move the end of a span from reading to reading, and stop at the
   expect([by(60, "Home"), by(60, "End")]).toEqual([BY_HAND[0], 1440]);
 });
 
-test("a pick that is refused keeps its handle, and the readings are still drawn", () => {
+test("a refused pick keeps its handle, and the readings are still drawn", () => {
   const picks = { d100: 1e6 };
   const { increment, spec, handle } = shown("log time", picks);
   expect(increment.logTime.ok).toBe(false);
@@ -155,7 +155,7 @@ test("a plot on other axes keeps its series, and levels reach the axis", () => {
   expect(moved.series.map(({ style }) => style)).toEqual(spec.series.map(({ style }) => style));
 });
 
-test("readings that are no curve have no handles", () => {
+test("readings that are not a curve have no handles", () => {
   const nothing = reduceIncrement([0], [5]);
   expect(handlesOf(nothing, nothing, {}, "log time").handles).toEqual([]);
 });

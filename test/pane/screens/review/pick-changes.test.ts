@@ -26,7 +26,7 @@ const ROWS = 5;
 const blank = (): Columns =>
   Object.fromEntries(PICK_COLUMNS.map((name) => [name, Array.from({ length: ROWS }, () => [""])]));
 
-/** As a workbook fills named columns: null leaves a cell. */
+/** Fills named columns as a workbook does: null leaves a cell unchanged. */
 function filled(columns: Columns, cells: NamedColumns): Columns {
   return Object.fromEntries(
     Object.entries(columns).map(([name, rows]) => [name, rows.map(([cell], index) => [cells[name]?.[index] ?? cell])]),
@@ -37,7 +37,7 @@ const SIGNED = { reason: "bedding", by: "AB", when: dayNumber(new Date(2026, 10,
 const add = (columns: Columns, load: number, ...changes: Change[]): Columns =>
   filled(columns, cellsOfChanges(tableOf(columns), load, changes, SIGNED));
 
-test("a change comes below the last row, and is read back with reason, initials and time", () => {
+test("a change is added below the last row, and is read back with reason, initials and time", () => {
   const once = add(blank(), 3, { of: "d0", before: 12.5, after: 14 });
   const twice = add(once, 4, { of: "cv by", before: "log time", after: "root time" });
   expect(tableOf(twice).rows).toEqual([
@@ -48,14 +48,14 @@ test("a change comes below the last row, and is read back with reason, initials 
   expect(freeRows(tableOf(twice))).toBe(ROWS - 2);
 });
 
-test("rows that no record can read are still not written over", () => {
+test("rows that no record can read are not overwritten either", () => {
   const columns = blank();
   columns.pick_load[3] = ["see note"];
   const { pick_load: loads } = cellsOfChanges(tableOf(columns), 1, [{ of: "d0", before: 1, after: 2 }], SIGNED);
   expect(loads).toEqual([null, null, null, null, 1]);
 });
 
-test("the last row of a load and pick counts; automatic takes earlier ones back", () => {
+test("the last row of a load and pick counts; automatic cancels earlier rows", () => {
   let columns = add(blank(), 3, { of: "d0", before: 12.5, after: 14 });
   columns = add(columns, 3, { of: "d100", before: 120, after: 118 }, { of: "d0", before: 14, after: 13 });
   expect(savedOf(tableOf(columns).rows, 3)).toEqual({
@@ -68,7 +68,7 @@ test("the last row of a load and pick counts; automatic takes earlier ones back"
   expect(savedOf(tableOf(columns).rows, 3).picks).toEqual({ d100: 118 });
 });
 
-test("a method chosen for one load is told from that of the test", () => {
+test("a method chosen for one load is distinguished from that of the test", () => {
   const columns = add(blank(), 3, { of: "cv by", before: "log time", after: "root time" });
   const [saved, other] = [3, 2].map((load) => savedOf(tableOf(columns).rows, load));
   expect([saved.method, other.method]).toEqual(["root time", undefined]);
@@ -77,7 +77,7 @@ test("a method chosen for one load is told from that of the test", () => {
   expect(methodWith(other, {}, "log time")).toBe("log time");
 });
 
-test("taking back a row clears that row and leaves every other cell", () => {
+test("cancelling a row clears that row and leaves every other cell", () => {
   const changes = fc.record({
     of: fc.constantFrom(...PICK_NAMES),
     before: fc.integer({ min: 1, max: 99 }),
@@ -92,7 +92,7 @@ test("taking back a row clears that row and leaves every other cell", () => {
   );
 });
 
-test("the last change is of the rows saved together: same load, person, time and reason, no pick twice", () => {
+test("the last change consists of the rows saved together: same load, person, time and reason, no pick twice", () => {
   const row = (number: number, of: string, more = {}) => ({
     row: number,
     load: 2,
@@ -113,7 +113,7 @@ test("the last change is of the rows saved together: same load, person, time and
   expect(last(row(1, "d0", { by: undefined }), row(2, "d100", { by: undefined }))).toEqual([2]);
 });
 
-test("a draft is what differs from the sheet: putting a pick back leaves nothing to save", () => {
+test("a draft is the difference from the sheet: restoring a pick leaves nothing to save", () => {
   const saved = savedOf(tableOf(add(blank(), 1, { of: "d0", before: 1, after: 2 })).rows, 1);
   const draft = withPick(withPick({}, saved, "d100", 50), saved, "d0", AUTOMATIC);
   expect(draft).toEqual({ d100: 50, d0: AUTOMATIC });
@@ -123,7 +123,7 @@ test("a draft is what differs from the sheet: putting a pick back leaves nothing
   expect(withPick(draft, saved, "d100", undefined)).toEqual({ d0: AUTOMATIC });
 });
 
-test("a change tells what counted before, or that there was nothing", () => {
+test("a change says what counted before, or that nothing did", () => {
   const draft: Draft = { d100: 50, d90: 40, "cv by": "root time" };
   const now = { d100: 49.5, "cv by": "log time" } as Record<string, number | string>;
   expect(changesOf(draft, (of) => now[of])).toEqual([
@@ -133,7 +133,7 @@ test("a change tells what counted before, or that there was nothing", () => {
   ]);
 });
 
-test("a sheet without one of the columns says which", () => {
+test("a sheet without one of the columns names it", () => {
   const columns = blank();
   delete columns.pick_reason;
   expect(tableOf(columns).missing).toEqual(["pick_reason"]);
@@ -141,7 +141,7 @@ test("a sheet without one of the columns says which", () => {
   expect(tableOf({})).toMatchObject({ rows: [], capacity: 0, lastUsed: 0 });
 });
 
-test("a table that was changed meanwhile is told from what was seen", () => {
+test("a table that was changed in between is noticed", () => {
   const seen = tableOf(add(blank(), 1, { of: "d0", before: 1, after: 2 }));
   const now = add(blank(), 1, { of: "d0", before: 1, after: 3 });
   expect(sameRows(seen, tableOf(now))).toBe(false);
@@ -149,7 +149,7 @@ test("a table that was changed meanwhile is told from what was seen", () => {
 });
 
 test("a moment is the day number of local time, to the minute", () => {
-  // 2026-11-25 is day 46351 of the spreadsheets' calendar, counted from 1899-12-30.
+  // 2026-11-25 is day 46351 in the calendar of spreadsheets, counted from 1899-12-30.
   expect(dayNumber(new Date(2026, 10, 25, 12, 30, 20))).toBeCloseTo(46_351 + 12.5 / 24, 9);
   expect(dayNumber(new Date(1899, 11, 31, 6))).toBeCloseTo(1.25, 9);
 });
@@ -157,4 +157,4 @@ test("a moment is the day number of local time, to the minute", () => {
 test.each(["=1+1", " +49", "-", "@x"])("%s would become a formula", (text) =>
   expect(looksLikeFormula(text)).toBe(true),
 );
-test("a sentence would not", () => expect(looksLikeFormula("bedding error - dial = 0")).toBe(false));
+test("a sentence would not become a formula", () => expect(looksLikeFormula("bedding error - dial = 0")).toBe(false));

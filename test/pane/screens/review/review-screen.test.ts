@@ -110,7 +110,7 @@ async function sign(reason = "bedding", by = "AB"): Promise<void> {
   await type(`${words.initials}*`, by);
 }
 
-test("a load is shown with its construction, the numbers of both methods and the sheet's own cv", async () => {
+test("shows a load with its construction, the numbers of both methods and cv of the sheet", async () => {
   await show();
   expect(place.querySelector("svg[role=img]")?.getAttribute("aria-label")).toContain("Log of time");
   expect(cvShown()).toBeCloseTo(cvByHand({}), 2);
@@ -121,7 +121,7 @@ test("a load is shown with its construction, the numbers of both methods and the
   expect(port.filled).toEqual([]);
 });
 
-test("the numbers of both ways stand side by side, and the plot draws the way that was chosen", async () => {
+test("the numbers of both procedures stand side by side, and the plot draws the chosen one", async () => {
   await show();
   const heads = [...place.querySelectorAll("table thead tr:last-child th")].map(({ textContent }) => textContent);
   expect(heads).toEqual(["aided *", "drawn", "aided", "drawn"]);
@@ -176,7 +176,7 @@ test("arrow keys move a pick, and cv follows before anything is written", async 
   expect(place.textContent).toContain(words.nothingChanged);
 });
 
-test("a pointer that drags a handle picks what lies under it", async () => {
+test("a pointer that drags a handle picks the point below it", async () => {
   await show();
   const before = valueOf("d100");
   const grip = handle("d100");
@@ -194,7 +194,7 @@ test("a pointer that drags a handle picks what lies under it", async () => {
   expect(valueOf("d100")).toBe(dragged);
 });
 
-test("a typed pick is saved only with a reason and initials, with what stood before", async () => {
+test("a typed pick is saved only with a reason and initials, with the value before", async () => {
   await show();
   const automatic = valueOf("d100");
   const wanted = Number((automatic * 0.99).toFixed(3));
@@ -243,7 +243,7 @@ test("going back to automatic is a change like any other", async () => {
 });
 const d100Of = ({ logTime }: ReturnType<typeof reduceIncrement>): number => (logTime.ok ? logTime.value.d100 : NaN);
 
-test("the last change is named before it is taken back, and only its row is cleared", async () => {
+test("the last change is named before it is cancelled, and only its row is cleared", async () => {
   const columns = sheet();
   Object.assign(columns, {
     pick_load: column(4, [1, 2]),
@@ -267,7 +267,7 @@ test("the last change is named before it is taken back, and only its row is clea
   expect(status()).toContain(words.undone(2, 2, SHEET));
 });
 
-test("what was saved together is taken back together, in one writing", async () => {
+test("changes saved together are cancelled together, in one writing", async () => {
   const columns = sheet();
   Object.assign(columns, {
     pick_load: column(5, [1, 2, 2]),
@@ -286,7 +286,7 @@ test("what was saved together is taken back together, in one writing", async () 
   expect(port.filled).toHaveLength(1);
 });
 
-test("whose cv counts is chosen the same way", async () => {
+test("the method whose cv counts is chosen in the same way", async () => {
   await show();
   const radio = [...place.querySelectorAll<HTMLInputElement>('input[type="radio"]')].filter(
     ({ value }) => value === "root time",
@@ -297,7 +297,7 @@ test("whose cv counts is chosen the same way", async () => {
   expect(rows()).toEqual([[1, "cv by", "log time", "root time", "tail too short", "AB"]]);
 });
 
-test("an impossible pick is refused in a sentence, and not saved", async () => {
+test("an impossible pick is refused with a sentence, and not saved", async () => {
   await show();
   await type(`d100 (${words.readingUnit})`, "99999");
   expect(status()).toContain(words.refusedPick);
@@ -319,7 +319,7 @@ test("a full table says so with the remedy", async () => {
   expect(port.filled).toEqual([]);
 });
 
-test("a sheet without the table can be tried on, and says how to get one", async () => {
+test("on a sheet without the table picks can be tried, and the pane says how to get the table", async () => {
   const old = Object.fromEntries(Object.entries(sheet()).filter(([name]) => !name.startsWith("pick_")));
   await show(old);
   expect(status()).toContain(words.noTable(PICK_COLUMNS.join(", ")));
@@ -328,7 +328,7 @@ test("a sheet without the table can be tried on, and says how to get one", async
   expect([...place.querySelectorAll("button")].map(({ textContent }) => textContent)).not.toContain(words.save(SHEET));
 });
 
-test("a protected sheet, or a table that was changed meanwhile, is told; the change stays to be saved", async () => {
+test("a protected sheet, or a table changed in between, gives a sentence; the change stays to be saved", async () => {
   await show();
   await key("d100", "ArrowUp");
   await sign();
@@ -355,7 +355,7 @@ test("a workbook without a data sheet, and one without readings, say what to do"
   expect(place.textContent).toContain(words.noReadings);
 });
 
-test("a workbook that cannot be read says so, and can be asked again", async () => {
+test("a workbook that cannot be read says so, and can be read again", async () => {
   await show();
   await act(async () => root.unmount());
   place.remove();

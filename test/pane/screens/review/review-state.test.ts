@@ -1,4 +1,4 @@
-/** What the review screen remembers, without a page. */
+/** The state of the review screen, without a page. */
 import {
   draftKey,
   reviewState,
@@ -12,13 +12,13 @@ const told = { intent: "success", sentence: "saved" } as const;
 const KEY = draftKey("a", 3);
 const CHANGED = { does: "change", key: KEY, draft: { d100: 812 } } as const;
 
-test("a draft stays with its test and load while another load is looked at", () => {
+test("a draft stays with its test and load while another load is shown", () => {
   const state = after(CHANGED, { does: "go", number: 4 }, { does: "go", number: 3 });
   expect(state).toMatchObject({ number: 3, drafts: { [KEY]: { d100: 812 } } });
   expect(draftKey("b", 3)).not.toBe(KEY);
 });
 
-test("a change and a step to another load take away what was told of the last writing", () => {
+test("a change, and a step to another load, clear the message on the last writing", () => {
   const saved = after({ does: "write" }, { does: "tell", telling: told }, { does: "read again" });
   expect(saved.telling).toBe(told);
   expect(reviewState(saved, CHANGED).telling).toBeUndefined();
@@ -26,7 +26,7 @@ test("a change and a step to another load take away what was told of the last wr
   expect(reviewState(saved, { does: "draw", plot: "root time" })).toMatchObject({ telling: told, plot: "root time" });
 });
 
-test("the draft that was saved is dropped only when the sheet was read again", () => {
+test("the draft that was saved is dropped only when the sheet has been read again", () => {
   const told = after(CHANGED, { does: "write" }, { does: "tell", telling: { intent: "success", sentence: "saved" } });
   expect(told).toMatchObject({ busy: true, drafts: { [KEY]: { d100: 812 } } });
   expect(reviewState(told, { does: "read again", saved: KEY })).toMatchObject({ busy: false, drafts: {} });
