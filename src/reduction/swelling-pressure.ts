@@ -94,7 +94,7 @@ function zeroStrain(all: readonly Row[]): Outcome<SwellingPressure> {
   const firstHeld = specimens.findIndex(({ strain }) => strain > 0);
   if (firstHeld < 0)
     return notApplicable(
-      say`every specimen swelled, that under ${figure(last.stress)} too: wet one under a greater stress`,
+      say`every specimen swelled, even the one under ${figure(last.stress)}: wet one under a greater stress`,
     );
   if (first.strain > 0)
     return notApplicable(
@@ -183,7 +183,7 @@ function constantVolume(rows: readonly Row[]): Outcome<SwellingPressure> {
           say`row ${last.row}: the specimen had swelled a little (strain ${figure(last.strain)}): the pressure reads low`,
         ]
       : []),
-    ...(before === last ? [say`one load held the volume: the readings do not say how much less would not have`] : []),
+    ...(before === last ? [say`only one load held the volume: the readings give no lower limit of the pressure`] : []),
   ]);
 }
 

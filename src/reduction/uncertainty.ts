@@ -75,7 +75,7 @@ function combine(value: number, terms: readonly Term[], k: number, interval = sy
     .sort((a, b) => b.share - a.share);
   const [low, high] = interval(value, k * u);
   const silent = terms.filter(([, one]) => one.u === undefined).map(([input]) => input);
-  const remarks = silent.length ? [say`no uncertainty is stated for ${listed(silent)}: none is counted`] : [];
+  const remarks = silent.length ? [say`no uncertainty is stated for ${listed(silent)}: it counts as zero`] : [];
   return given({ value, u, coverage: k, low, high, contributions }, remarks);
 }
 

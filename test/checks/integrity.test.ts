@@ -80,7 +80,7 @@ test("a result from another formula is found when it does not follow from the in
   const cell = type("solids_height", 0, "=10.5");
   const found = (await look()).find(({ address }) => address === cell);
   expect(found?.kind).toBe("differs");
-  expect(found?.sentence).toMatch(/\(solids_height\) on the sheet is 10.5 mm, worked out again/);
+  expect(found?.sentence).toMatch(/\(solids_height\) on the sheet is 10.5 mm, recalculated/);
 });
 
 test("a constant in the way of a formula that fills a row is found", async () => {

@@ -158,7 +158,7 @@ test("remarks say what is assumed, and which inputs have no stated uncertainty",
   });
   expect(found.ok && found.remarks.map(english)).toEqual([
     "the specific gravity is assumed: its uncertainty is an estimate",
-    "no uncertainty is stated for the height, the diameter, the ring: none is counted",
+    "no uncertainty is stated for the height, the diameter, the ring: it counts as zero",
   ]);
 });
 

@@ -25,7 +25,7 @@ export const CURVE_CHECKS = [
   check({
     id: "Q44",
     about: ["load_stress"],
-    question: say`Does the virgin line have points enough, and go far enough beyond yield?`,
+    question: say`Does the virgin line have enough points, and reach far enough beyond yield?`,
     severity: "explain",
     basis: say`${COMMON}; the result depends on the greatest stress (J. Mar. Sci. Eng. 2026, 14(8), 740, from its abstract)`,
     limits: { points: { value: 3, unit: "points" }, reach: { value: 4, unit: "times" } },
@@ -105,7 +105,7 @@ export const CURVE_CHECKS = [
   check({
     id: "Q47",
     about: ["recompression_index", "compression_index"],
-    question: say`Does the curve have a bend, as an undisturbed specimen's has?`,
+    question: say`Does the curve have a bend, like that of an undisturbed specimen?`,
     severity: "explain",
     basis: COMMON,
     limits: { share: { value: 0.4, unit: "ratio" } },
@@ -315,7 +315,7 @@ export const CURVE_CHECKS = [
   check({
     id: "Q53",
     about: ["in_situ_stress", "depth"],
-    question: say`Does the in-situ stress go with the depth?`,
+    question: say`Does the in-situ stress agree with the depth?`,
     severity: "explain",
     basis: say`arithmetic: unit weights from buoyant soft soil to dense dry soil`,
     limits: { explain_below: { value: 4, unit: "kPa/m" }, explain_above: { value: 22, unit: "kPa/m" } },
@@ -417,7 +417,7 @@ export const CURVE_CHECKS = [
   check({
     id: "Q56",
     about: ["inundation_strain"],
-    question: say`Is swell on wetting told of?`,
+    question: say`Is swell on wetting reported?`,
     severity: "explain",
     basis: COMMON,
     limits: { strain: { value: 0.01, unit: "ratio" } },

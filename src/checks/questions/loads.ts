@@ -165,7 +165,7 @@ export const LOAD_CHECKS = [
   check({
     id: "Q21",
     about: ["strain_end", "dial_factor"],
-    question: say`Is the whole strain that of a soil under a test, not that of another unit?`,
+    question: say`Is the whole strain possible for a soil, and not in another unit?`,
     severity: "explain",
     basis: COMMON,
     limits: { explain_below: { value: 0.0005, unit: "ratio" }, explain_above: { value: 0.5, unit: "ratio" } },
@@ -223,7 +223,7 @@ export const LOAD_CHECKS = [
   check({
     id: "Q40",
     about: ["apparatus_deflection"],
-    question: say`Is the correction for the apparatus there, and small against what the specimen did?`,
+    question: say`Is there a correction for the apparatus, and is it small against the deformation of the specimen?`,
     severity: "stop",
     basis: say`${COMMON}; ASTM D2435 asks for it above 0.1 % of the height, from memory`,
     limits: { explain: { value: 0.1, unit: "ratio" }, stop: { value: 0.3, unit: "ratio" } },
@@ -251,7 +251,7 @@ export const LOAD_CHECKS = [
             (a1.value - a0.value) / (d1.value - d0.value),
             "percent",
             { stop: [undefined, l.stop], explain: [undefined, l.explain] },
-            say`strain, e and stiffness of this load hang on the calibration`,
+            say`strain, e and stiffness of this load depend on the calibration`,
           );
           return [{ load: load.called, answer: share }];
         }),
@@ -344,11 +344,11 @@ export const LOAD_CHECKS = [
         [
           within(
             record,
-            say`the farthest of a load's temperature from the mean of the loads`,
+            say`the greatest difference of a load's temperature from the mean of the loads`,
             Math.max(high - mean, mean - low),
             "celsius",
             { explain: [undefined, l.drift] },
-            say`cv, and the dial, moved with it`,
+            say`cv and the dial reading changed with it`,
           ),
           within(
             record,

@@ -101,7 +101,7 @@ const follows = (shown: number, found: number, tolerance: number): boolean =>
 const differs = (record: TestRecord, { name, kind, shown, found }: Recalculated): Message => {
   const written = (value: number): Message => precise(figure(record, say`${cellNamed(name)}`, value, kind));
   const [a, b] = [written(shown!), written(found.ok ? found.value : NaN)];
-  return say`${cellNamed(name)} on the sheet is ${a}, worked out again ${b}: it, or a cell that it needs, was overwritten or refers to another cell`;
+  return say`${cellNamed(name)} on the sheet is ${a}, recalculated ${b}: this cell, or a cell that it needs, was overwritten or refers to another cell`;
 };
 
 /** The results that differ from the recalculated values, with a sentence for each. */
@@ -131,12 +131,12 @@ export const RECORD_CHECKS = [
           const same = follows(shown, found.value, l.tolerance);
           const compared = [
             figure(record, say`${cellNamed(name)} on the sheet`, shown, kind),
-            figure(record, say`worked out again`, found.value, kind),
+            figure(record, say`recalculated`, found.value, kind),
           ] as const;
           const sentence = same ? say`results follow from their inputs` : differs(record, one);
           return [{ load, answer: { status: same ? "pass" : "stop", compared, sentence } }];
         }),
-        say`no result of the sheet can be worked out again`,
+        say`no result of the sheet can be recalculated`,
       ),
   }),
   check({
@@ -171,7 +171,7 @@ export const RECORD_CHECKS = [
     about: [],
     question: say`Do all cells hold what belongs in them?`,
     severity: "explain",
-    basis: say`numbers stored as text and dates made of numbers are silent in a sheet; common practice`,
+    basis: say`a sheet gives no sign of numbers stored as text and of numbers turned into dates; common practice`,
     limits: {},
     ask: ({ record }) => {
       const typed = record.faults.filter(({ kind }) => kind !== "error");
@@ -187,7 +187,7 @@ export const RECORD_CHECKS = [
   check({
     id: "Q63",
     about: [],
-    question: say`Does the record hold what a report must?`,
+    question: say`Does the record hold everything that a report must show?`,
     severity: "explain",
     basis: say`ASTM D2435 and BS 1377-5 / ISO 17892-5, from memory: check the edition that applies`,
     limits: {},
@@ -220,8 +220,8 @@ export const RECORD_CHECKS = [
       );
       const wrong = neighbours(order).find(([before, name]) => words[name]! < words[before]!);
       const faults = [
-        ...(tested_by === undefined ? [say`nobody stands in ${cellNamed("tested_by")}`] : []),
-        ...(checked_by === undefined ? [say`nobody stands in ${cellNamed("checked_by")}`] : []),
+        ...(tested_by === undefined ? [say`${cellNamed("tested_by")} is blank`] : []),
+        ...(checked_by === undefined ? [say`${cellNamed("checked_by")} is blank`] : []),
         ...(tested_by !== undefined && tested_by.toLowerCase() === checked_by?.toLowerCase()
           ? [say`${verbatim(tested_by)} tested and checked: a second person must check`]
           : []),

@@ -25,7 +25,7 @@ function outUnderLoad(record: TestRecord, { loads }: Reduced, share: number): Me
   const last = stresses[stresses.length - 1] ?? 0;
   if (last <= share * Math.max(...stresses)) return undefined;
   const stress = shown(figure(record, say`last load`, last, "stress"));
-  return say`the specimen was dismantled under ${stress}: it takes up water when that is taken off, so that the final water content is that of a looser state`;
+  return say`the specimen was dismantled under ${stress} and takes up water when this load is taken off: the final water content belongs to a looser state`;
 }
 
 export const SPECIMEN_CHECKS = [
@@ -477,7 +477,7 @@ export const SPECIMEN_CHECKS = [
       const same = both.filter((name) => record.numbers[name] === previous.numbers[name]);
       return within(
         record,
-        say`numbers the same as in the other test`,
+        say`numbers equal to those of the other test`,
         same.length,
         "number",
         { explain: [undefined, l.same] },

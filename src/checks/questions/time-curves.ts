@@ -63,7 +63,7 @@ export const TIME_CURVE_CHECKS = [
   check({
     id: "Q23",
     about: ["readings"],
-    question: say`Do the readings of a load run one way?`,
+    question: say`Do the readings of each load move in one direction?`,
     severity: "explain",
     basis: COMMON,
     limits: { steps: { value: 3, unit: "steps of the dial" } },
@@ -212,7 +212,7 @@ export const TIME_CURVE_CHECKS = [
   check({
     id: "Q28",
     about: ["log_t50"],
-    question: say`Are there readings enough before t50?`,
+    question: say`Are there enough readings before t50?`,
     severity: "stop",
     basis: COMMON,
     limits: { readings: { value: 3, unit: "readings" } },
@@ -317,7 +317,7 @@ export const TIME_CURVE_CHECKS = [
             Math.log10(time / t100),
             "number",
             { explain: [l.cycles, undefined] },
-            say`C alpha of this load is not to be relied on`,
+            say`do not rely on C alpha of this load`,
           ),
         );
       }),
@@ -376,7 +376,7 @@ export const TIME_CURVE_CHECKS = [
               Math.max(byRoot / byLog, byLog / byRoot),
               "number",
               { stop: [undefined, l.stop], explain: [undefined, l.explain] },
-              say`neither is to be relied on without a look at the plots`,
+              say`rely on neither without looking at the plots`,
             );
             const compared = [
               figure(record, say`cv by root time`, byRoot, "cv"),
@@ -469,7 +469,7 @@ export const TIME_CURVE_CHECKS = [
   check({
     id: "Q38",
     about: ["log_d0"],
-    question: say`Is the compression that came at once small?`,
+    question: say`Is the initial compression small?`,
     severity: "explain",
     basis: COMMON,
     limits: { share: { value: 0.2, unit: "ratio of the load's compression" } },

@@ -122,7 +122,7 @@ function remarksOnRange(
     );
   if (to > yieldStress) return remarks;
   remarks.push(
-    say`the increase stays below the preconsolidation stress (${at}): RR belongs to it, CR and the modulus number do not`,
+    say`the increase stays below the preconsolidation stress (${at}): RR applies, CR and the modulus number do not`,
   );
   const reload = loops.at(-1)?.reload ?? [];
   const words = { line: say`the reload`, name: say`the stress` };

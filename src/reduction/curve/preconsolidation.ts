@@ -166,7 +166,7 @@ function verdictOn(
       ? [say`these points allow ${shown(low)} to ${shown(high)}: smaller load steps about yield would say more`]
       : []),
     ...(outside.length
-      ? [say`outside the range that these points allow: ${listed(outside)}; the row of each says why`]
+      ? [say`outside the range that these points allow: ${listed(outside)}; see the row of each method`]
       : []),
   ]);
 }

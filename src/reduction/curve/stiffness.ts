@@ -25,15 +25,15 @@ export interface Load {
 function checked({ stress, value, kind }: Load): Outcome<{ dStress: number; squeeze: number }> {
   if (stress[0] === stress[1])
     return notApplicable(
-      say`the stress is the same before and after (water added, or the load left standing): there is no load to divide by; if a load was put on, correct one of the two`,
+      say`the stress is the same before and after (water added, or the load left standing), so the load has no stiffness; if a load was put on, correct one of the two stresses`,
     );
   const dStress = stress[1] - stress[0];
   const squeeze = kind === "e" ? value[0] - value[1] : value[1] - value[0];
   if (squeeze / dStress < 0)
     return notApplicable(
       dStress > 0
-        ? say`the specimen swelled under the load, moving against it: there is no compressibility to give; check the values if none was wetted`
-        : say`the specimen moved against the load, compressing as it was taken off: there is no compressibility to give; check the values`,
+        ? say`the specimen swelled under the load, so it has no compressibility; check the values if no water was added`
+        : say`the specimen compressed as the load was taken off, so it has no compressibility; check the values`,
     );
   return given({ dStress, squeeze });
 }
@@ -75,7 +75,7 @@ export function volumeCompressibility(load: Load, reference: ReferenceHeight = "
 export function constrainedModulus(load: Load, reference: ReferenceHeight = "start"): Outcome<number> {
   const mv = volumeCompressibility(load, reference);
   if (!mv.ok) return mv;
-  if (mv.value === 0) return notApplicable(say`the load compressed the specimen by nothing: the modulus has no value`);
+  if (mv.value === 0) return notApplicable(say`the load did not compress the specimen: the modulus has no value`);
   return given(1 / mv.value);
 }
 

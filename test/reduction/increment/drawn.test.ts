@@ -119,7 +119,7 @@ describe("log time", () => {
     const few = [...readings.slice(0, 10), 1404.6];
     expect(reduceIncrement(until, few).logTime.ok).toBe(true);
     expect(remarks(drawn(until, few).logTime)).toMatch(
-      /the readings past the end of primary span 0.12 of a log cycle.* go on reading, or let theory help/,
+      /the readings past the end of primary span 0.12 of a log cycle.* go on reading, or use the procedure "aided"/,
     );
   });
 });

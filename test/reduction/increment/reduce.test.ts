@@ -202,7 +202,7 @@ describe("remarks", () => {
     );
     // At 60 min 1 - U is 4.4 %; creep that has not begun takes off 0.5.
     expect(remarks(logTime)).toMatch(
-      /readings of the tail were altered by up to \d+ divisions, [3-5][.\d]* % of primary for the primary still to come and the creep just begun: row 10, row 11/,
+      /readings of the tail were corrected by up to \d+ divisions, [3-5][.\d]* % of primary for primary compression still to come and creep just begun: row 10, row 11/,
     );
   });
   test("initial compression above a fifth of the movement gets a remark", () => {

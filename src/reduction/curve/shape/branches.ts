@@ -183,7 +183,7 @@ export function branchesOfAny(test: TestCurve): Outcome<Branches> {
       branch[branch.length - 1] = point;
       wetting.push([last, point]);
       remarks.push(
-        say`row ${point.row}: the stress of the row before again (water added, or the load left standing); the later value is used`,
+        say`row ${point.row} has the stress of the row before (water added, or the load left standing); the later value is used`,
       );
     } else if (point.stress < last.stress) {
       if (reload.length > 1) close();

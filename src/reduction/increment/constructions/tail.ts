@@ -137,7 +137,7 @@ function drawnTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
   if (from === undefined) {
     const short = picks.d100 === undefined && noSlope(cyclesPast(times, end));
     return short
-      ? logTimeRefuses(say`${short}, or let theory help ("aided")`)
+      ? logTimeRefuses(say`${short}, or use the procedure "aided"`)
       : given(lineThrough(used, indexFrom(used, 0).slice(-2), fit));
   }
   const remarks: Message[] = [];
@@ -195,7 +195,7 @@ function alterations(
   if (!altered.length) return [];
   const most = Math.max(...altered.map((i) => Math.abs(change(i))));
   return [
-    say`readings of the tail were altered by up to ${share(most)} for the primary still to come and the creep just begun: ${listed(altered.map((i) => nth(rows, i)))}`,
+    say`readings of the tail were corrected by up to ${share(most)} for primary compression still to come and creep just begun: ${listed(altered.map((i) => nth(rows, i)))}`,
   ];
 }
 

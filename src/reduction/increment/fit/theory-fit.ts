@@ -97,7 +97,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   for (const { index, off } of judged.wrong) {
     weights[index] = 0;
     remarks.push(
-      say`${nth(rows, index)} is left out as a wrong reading: ${shown(nth(readings, index))} stands ${shown(Math.abs(off))} off the curve of the others`,
+      say`${nth(rows, index)} is left out as a wrong reading: ${shown(nth(readings, index))} lies ${shown(Math.abs(off))} off the curve of the other readings`,
     );
   }
 

@@ -74,7 +74,7 @@ describe("wetting: water added under constant stress", () => {
     expect(stressesOf(seating)).toEqual([6.25, 12.5, 25]);
     expect(stressesOf(firstLoading)).toEqual([50, 100, 200, 400, 800]);
     expect(outcome.remarks.map(english)).toEqual([
-      "row 5: the stress of the row before again (water added, or the load left standing); the later value is used",
+      "row 5 has the stress of the row before (water added, or the load left standing); the later value is used",
       "the specimen swelled up to stress 50: first loading is read from there",
     ]);
   });

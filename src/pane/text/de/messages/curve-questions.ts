@@ -4,7 +4,7 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "it needs loads with readings (times_01, readings_01 and on)":
     "es braucht Laststufen mit Ablesungen (times_01, readings_01 und weitere)",
   "the readings give no time": "die Ablesungen geben keine Zeit",
-  "Do the readings of a load run one way?": "Laufen die Ablesungen einer Laststufe in eine Richtung?",
+  "Do the readings of each load move in one direction?": "Laufen die Ablesungen einer Laststufe in eine Richtung?",
   "the load has fewer than 3 readings": "die Laststufe hat weniger als 3 Ablesungen",
   "the greatest step back": "größter Schritt zurück",
   "row {0} of the readings goes back against the movement (one turn of the dial's hand): check it":
@@ -38,7 +38,7 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "the load has no reading after time 0": "die Laststufe hat keine Ablesung nach der Zeit 0",
   "the first reading": "erste Ablesung",
   "the beginning of the curve is not seen: read earlier": "der Anfang der Kurve ist nicht zu sehen: früher ablesen",
-  "Are there readings enough before t50?": "Gibt es genug Ablesungen vor t50?",
+  "Are there enough readings before t50?": "Gibt es genug Ablesungen vor t50?",
   "readings before t50 ({0} min)": "Ablesungen vor t50 ({0} min)",
   "half of it was over before the first reading: cv cannot be found":
     "die Hälfte war vor der ersten Ablesung vorbei: cv ist nicht zu finden",
@@ -59,7 +59,7 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "the loads stay to the end of primary ({0}): no C alpha is given, and no tail is due":
     "die Laststufen dauern bis zum Ende der Primärkonsolidation ({0}): C alpha wird nicht angegeben, und ein Kriechast wird nicht verlangt",
   "the tail beyond t100, in log cycles": "Kriechast nach t100, in Zehnerpotenzen der Zeit",
-  "C alpha of this load is not to be relied on": "auf C alpha dieser Laststufe ist kein Verlass",
+  "do not rely on C alpha of this load": "nicht auf C alpha dieser Laststufe verlassen",
   "Do log time and root time agree on {0}?": "Stimmen log. Zeit und Wurzel der Zeit bei {0} überein?",
   "{0} by log time": "{0} nach log. Zeit",
   "{0} by root time": "{0} nach Wurzel der Zeit",
@@ -68,7 +68,7 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "{0}; root time is usually the higher (Sridharan et al. 1987; Al-Zoubi 2008, from their abstracts)":
     "{0}; Wurzel der Zeit ist meist höher (Sridharan et al. 1987; Al-Zoubi 2008, aus den Kurzfassungen)",
   "the greater over the lesser cv": "das größere durch das kleinere cv",
-  "neither is to be relied on without a look at the plots": "auf keines ist Verlass, ohne die Diagramme anzusehen",
+  "rely on neither without looking at the plots": "auf keines verlassen, ohne die Diagramme anzusehen",
   "cv by root time": "cv nach Wurzel der Zeit",
   "cv by log time": "cv nach log. Zeit",
   "Does cv change gradually from load to load of first loading?":
@@ -87,7 +87,7 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "the whole movement in steps of the dial": "ganze Bewegung in Schritten der Messuhr",
   "cv of this load is lost in the resolution": "cv dieser Laststufe geht in der Auflösung unter",
   "the readings show no step": "die Ablesungen zeigen keinen Schritt",
-  "Is the compression that came at once small?": "Ist die Sofortsetzung klein?",
+  "Is the initial compression small?": "Ist die Sofortsetzung klein?",
   "it needs Dial factor ({0})": "es braucht Dial factor ({0})",
   "the specimen did not compress under the load": "der Probekörper setzte sich unter der Last nicht",
   "share of compression at once, less the apparatus": "Anteil der Sofortsetzung, ohne das Gerät",
@@ -100,7 +100,7 @@ export const curveQuestions: Readonly<Record<string, string>> = {
     "cv gilt nur, wenn das Wasser die Poren später füllte: das sagen oder cv weglassen",
 
   // The compression curve: Q44 to Q57.
-  "Does the virgin line have points enough, and go far enough beyond yield?":
+  "Does the virgin line have enough points, and reach far enough beyond yield?":
     "Hat die Erstbelastungsgerade genug Punkte, und reicht sie weit genug über die Vorbelastungsspannung?",
   "{0}; the result depends on the greatest stress (J. Mar. Sci. Eng. 2026, 14(8), 740, from its abstract)":
     "{0}; das Ergebnis hängt von der größten Spannung ab (J. Mar. Sci. Eng. 2026, 14(8), 740, aus der Kurzfassung)",
@@ -119,7 +119,7 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "spread of the methods over their median": "Spanne der Verfahren durch ihren Median",
   "unreliable: do not report one number": "unzuverlässig: nicht eine einzige Zahl berichten",
   "look at the curve, and at the points that each method used": "die Kurve und die Punkte jedes Verfahrens ansehen",
-  "Does the curve have a bend, as an undisturbed specimen's has?":
+  "Does the curve have a bend, like that of an undisturbed specimen?":
     "Hat die Kurve einen Knick, wie die eines ungestörten Probekörpers?",
   "slope of the first loads over that of the virgin line":
     "Neigung der ersten Lasten durch die der Erstbelastungsgeraden",
@@ -162,7 +162,7 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   OCR: "OCR",
   "disturbance, ground still consolidating, or a wrong in-situ stress (water table?)":
     "Störung, noch nicht konsolidierter Baugrund oder eine falsche In-situ-Spannung (Grundwasserstand?)",
-  "Does the in-situ stress go with the depth?": "Passt die In-situ-Spannung zur Tiefe?",
+  "Does the in-situ stress agree with the depth?": "Passt die In-situ-Spannung zur Tiefe?",
   "arithmetic: unit weights from buoyant soft soil to dense dry soil":
     "Rechnung: Wichten von weichem Boden unter Auftrieb bis zu dichtem trockenem Boden",
   "{0} is not above zero": "{0} ist nicht größer als null",
@@ -183,7 +183,7 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "the void ratio does not fall as the load is taken off": "die Porenzahl fällt beim Entlasten nicht",
   "it needs void ratios: readings, dry mass, specific gravity and diameter":
     "es braucht Porenzahlen: Ablesungen, Trockenmasse, Korndichte und Durchmesser",
-  "Is swell on wetting told of?": "Ist das Schwellen beim Wässern genannt?",
+  "Is swell on wetting reported?": "Ist das Schwellen beim Wässern genannt?",
   "the water was added under the seating stress, before the zero of the deformations was read":
     "gewässert wurde unter der Anfangsspannung, bevor die Nullablesung genommen wurde",
   "no load is marked as inundated ({0})": "keine Laststufe ist als gewässert bezeichnet ({0})",

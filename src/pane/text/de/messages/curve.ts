@@ -23,7 +23,7 @@ export const curve: Readonly<Record<string, string>> = {
     "die Werte steigen mit der Spannung: „strain“ angeben, wenn es Stauchungen sind",
   'the values fall as the stress rises: give kind "e" if they are void ratios, or compression as positive':
     "die Werte fallen mit steigender Spannung: „e“ angeben, wenn es Porenzahlen sind, oder Stauchung positiv",
-  "row {0}: the stress of the row before again (water added, or the load left standing); the later value is used":
+  "row {0} has the stress of the row before (water added, or the load left standing); the later value is used":
     "Zeile {0}: noch einmal die Spannung der Zeile davor (gewässert, oder die Last blieb stehen); der spätere Wert gilt",
   "the specimen swelled up to stress {0}: first loading is read from there":
     "der Probekörper schwoll bis zur Spannung {0}: die Erstbelastung wird von dort an gelesen",
@@ -109,8 +109,8 @@ export const curve: Readonly<Record<string, string>> = {
     "gut bestimmt: die Verfahren stimmen auf {0} Prozent des Medians überein",
   "these points allow {0} to {1}: smaller load steps about yield would say more":
     "diese Punkte lassen {0} bis {1} zu: kleinere Laststufen um die Vorbelastungsspannung würden mehr sagen",
-  "outside the range that these points allow: {0}; the row of each says why":
-    "außerhalb des Bereichs, den diese Punkte zulassen: {0}; die Zeile jedes Verfahrens sagt, warum",
+  "outside the range that these points allow: {0}; see the row of each method":
+    "außerhalb des Bereichs, den diese Punkte zulassen: {0}; siehe die Zeile jedes Verfahrens",
   above: "über",
   below: "unter",
   "{0} the range that these points allow: {1}": "{0} dem Bereich, den diese Punkte zulassen: {1}",
@@ -176,15 +176,15 @@ export const curve: Readonly<Record<string, string>> = {
   "OCR above 20: check the in-situ stress and its unit": "OCR über 20: In-situ-Spannung und ihre Einheit prüfen",
 
   // Stiffness.
-  "the stress is the same before and after (water added, or the load left standing): there is no load to divide by; if a load was put on, correct one of the two":
-    "die Spannung ist vorher und nachher gleich (gewässert, oder die Last blieb stehen): es gibt keine Last, durch die zu teilen wäre; wurde belastet, eine der beiden berichtigen",
-  "the specimen swelled under the load, moving against it: there is no compressibility to give; check the values if none was wetted":
-    "der Probekörper schwoll gegen die Last: es gibt keine Zusammendrückbarkeit anzugeben; die Werte prüfen, wenn nicht gewässert wurde",
-  "the specimen moved against the load, compressing as it was taken off: there is no compressibility to give; check the values":
-    "der Probekörper setzte sich beim Entlasten: es gibt keine Zusammendrückbarkeit anzugeben; die Werte prüfen",
+  "the stress is the same before and after (water added, or the load left standing), so the load has no stiffness; if a load was put on, correct one of the two stresses":
+    "die Spannung ist vorher und nachher gleich (gewässert, oder die Last blieb stehen), also hat die Last keine Steifigkeit; wurde belastet, eine der beiden Spannungen berichtigen",
+  "the specimen swelled under the load, so it has no compressibility; check the values if no water was added":
+    "der Probekörper schwoll unter der Last, hat also keine Zusammendrückbarkeit; die Werte prüfen, wenn nicht gewässert wurde",
+  "the specimen compressed as the load was taken off, so it has no compressibility; check the values":
+    "der Probekörper setzte sich beim Entlasten, hat also keine Zusammendrückbarkeit; die Werte prüfen",
   "av from strain needs the initial void ratio: give it": "av aus Stauchungen braucht die Anfangsporenzahl: angeben",
   "mv on the initial height needs the initial void ratio: give it":
     "mv auf die Anfangshöhe braucht die Anfangsporenzahl: angeben",
-  "the load compressed the specimen by nothing: the modulus has no value":
+  "the load did not compress the specimen: the modulus has no value":
     "die Last drückte den Probekörper nicht zusammen: der Modul hat keinen Wert",
 };

@@ -25,8 +25,8 @@ export const design: Readonly<Record<string, string>> = {
     "die Vorbelastungsspannung ist nicht bekannt, also auch nicht, welcher Teil von {0} bis {1} Erstbelastung ist: angeben",
   "the increase passes the preconsolidation stress ({0}): mv and M mix recompression and virgin compression":
     "die Zunahme überschreitet die Vorbelastungsspannung ({0}): mv und M mischen Wieder- und Erstbelastung",
-  "the increase stays below the preconsolidation stress ({0}): RR belongs to it, CR and the modulus number do not":
-    "die Zunahme bleibt unter der Vorbelastungsspannung ({0}): RR gehört zu ihr, CR und der Steifebeiwert nicht",
+  "the increase stays below the preconsolidation stress ({0}): RR applies, CR and the modulus number do not":
+    "die Zunahme bleibt unter der Vorbelastungsspannung ({0}): RR gilt, CR und der Steifebeiwert nicht",
   "on the reload mv is {0} times that of first loading, which disturbance may have softened":
     "bei der Wiederbelastung ist mv das {0}-fache von dem der Erstbelastung, die eine Störung weicher gemacht haben kann",
 
@@ -76,7 +76,7 @@ export const design: Readonly<Record<string, string>> = {
     "dieses Verfahren braucht Probekörper, die unter mindestens zwei Spannungen gewässert wurden, mit ihren Stauchungen",
   "row {0} compressed under the least stress and row {1} swelled under the greatest: {2}":
     "Zeile {0} setzte sich unter der kleinsten Spannung, und Zeile {1} schwoll unter der größten: {2}",
-  "every specimen swelled, that under {0} too: wet one under a greater stress":
+  "every specimen swelled, even the one under {0}: wet one under a greater stress":
     "jeder Probekörper schwoll, auch der unter {0}: einen unter größerer Spannung wässern",
   "the specimen under the least stress ({0}) did not swell: wet one under a smaller stress, or there is no swelling pressure; {1}":
     "der Probekörper unter der kleinsten Spannung ({0}) schwoll nicht: einen unter kleinerer Spannung wässern, oder es gibt keinen Schwelldruck; {1}",
@@ -98,8 +98,8 @@ export const design: Readonly<Record<string, string>> = {
     "Zeile {0}: der Probekörper hat beim Erhöhen der Last nicht seine erste Höhe: Stauchungen von der Höhe vor dem Wässern an zählen",
   "row {0}: the specimen had swelled a little (strain {1}): the pressure reads low":
     "Zeile {0}: der Probekörper war etwas geschwollen (Stauchung {1}): der Druck liest sich zu niedrig",
-  "one load held the volume: the readings do not say how much less would not have":
-    "eine Last hielt das Volumen: die Ablesungen sagen nicht, wie viel weniger es nicht getan hätte",
+  "only one load held the volume: the readings give no lower limit of the pressure":
+    "nur eine Last hielt das Volumen: die Ablesungen geben keine untere Grenze des Drucks",
 
   // Wetting.
   "{0} ({1}) is more than {2} times {3} ({4}): check both, and that they are in one unit":

@@ -25,8 +25,8 @@ export const increment: Readonly<Record<string, string>> = {
     "{0} Ablesungen zu verschiedenen Zeiten sind nötig; es gibt {1}",
   "all readings are the same: there is no movement to reduce":
     "alle Ablesungen sind gleich: es gibt keine Bewegung auszuwerten",
-  "{0} is left out as a wrong reading: {1} stands {2} off the curve of the others":
-    "{0} bleibt als falsche Ablesung weg: {1} liegt um {2} neben der Kurve der anderen",
+  "{0} is left out as a wrong reading: {1} lies {2} off the curve of the other readings":
+    "{0} bleibt als falsche Ablesung weg: {1} liegt um {2} neben der Kurve der anderen Ablesungen",
   "{0} goes back against the movement: check the reading": "{0} läuft gegen die Bewegung zurück: Ablesung prüfen",
   "initial compression is {0} % of the movement: gas, bedding or the deflection of the apparatus":
     "die Sofortsetzung ist {0} % der Bewegung: Gas, Bettung oder Eigenverformung des Geräts",
@@ -162,13 +162,13 @@ export const increment: Readonly<Record<string, string>> = {
   "the tail is only {0} of a log cycle long": "der Kriechast ist nur {0} einer Zehnerpotenz der Zeit lang",
   "the picked tail ({0} to {1} min) holds {2} readings: it needs 2":
     "der festgelegte Kriechast ({0} bis {1} min) enthält {2} Ablesungen: er braucht 2",
-  '{0}, or let theory help ("aided")': "{0}, oder die Theorie helfen lassen („aided“)",
+  '{0}, or use the procedure "aided"': "{0}, oder das Verfahren „aided“ wählen",
   "the tail begins at {0} times the end of primary: some of it is still primary compression":
     "der Kriechast beginnt beim {0}-fachen des Endes der Primärkonsolidation: ein Teil ist noch Primärsetzung",
   "the tail is too short to show its slope: d100 leans on that of the fit to theory":
     "der Kriechast ist zu kurz, um seine Neigung zu zeigen: d100 stützt sich auf die der Anpassung an die Theorie",
-  "readings of the tail were altered by up to {0} for the primary still to come and the creep just begun: {1}":
-    "Ablesungen des Kriechasts wurden um bis zu {0} geändert, für die noch ausstehende Primärsetzung und das eben begonnene Kriechen: {1}",
+  "readings of the tail were corrected by up to {0} for primary compression still to come and creep just begun: {1}":
+    "Ablesungen des Kriechasts wurden um bis zu {0} berichtigt, für die noch ausstehende Primärsetzung und das eben begonnene Kriechen: {1}",
   "secondary compression needs 2 readings in its span ({0} to {1} min); there is 1":
     "die Sekundärsetzung braucht 2 Ablesungen in ihrer Spanne ({0} bis {1} min); es gibt 1",
   "secondary compression needs 2 readings in its span ({0} to {1} min); there are none":

@@ -4,7 +4,7 @@ export const questions: Readonly<Record<string, string>> = {
   "the register's values were typed on the sheet, and did not come from a register ({0}): what one person types twice is not compared":
     "die Werte des Verzeichnisses wurden auf dem Blatt eingetippt und kamen aus keinem Verzeichnis ({0}): was einer zweimal tippt, wird nicht verglichen",
   "last load": "letzte Last",
-  "the specimen was dismantled under {0}: it takes up water when that is taken off, so that the final water content is that of a looser state":
+  "the specimen was dismantled under {0} and takes up water when this load is taken off: the final water content belongs to a looser state":
     "der Probekörper wurde unter {0} ausgebaut: beim Entlasten nimmt er Wasser auf, der Endwassergehalt gehört also zu einem lockereren Zustand",
   "Was the specimen saturated, and not more than saturated, before the test?":
     "War der Probekörper vor dem Versuch gesättigt, und nicht mehr als gesättigt?",
@@ -100,7 +100,7 @@ export const questions: Readonly<Record<string, string>> = {
     "Sind die Massen die dieses Probekörpers, nicht von einem anderen Versuch übrig?",
   "it needs another test to compare with": "es braucht einen anderen Versuch zum Vergleich",
   "it needs {0} in both tests": "es braucht {0} in beiden Versuchen",
-  "numbers the same as in the other test": "Zahlen, die gleich sind wie im anderen Versuch",
+  "numbers equal to those of the other test": "Zahlen, die gleich sind wie im anderen Versuch",
   "were they carried over? {0}": "wurden sie übernommen? {0}",
   "{0} {1} g is more than {2} {3} g": "{0} {1} g ist mehr als {2} {3} g",
   "{0} {1} g is not more than {2} {3} g: the two may be swapped":
@@ -138,8 +138,8 @@ export const questions: Readonly<Record<string, string>> = {
     "Laststufen und Tabelle der Eigenverformung stimmen nur überein, wenn eines davon in {0} ist, nicht in {1}: welches?",
   "{0} of the loads meet a stress of the apparatus table as typed; no other unit makes them agree":
     "{0} der Laststufen treffen eine Spannung der Tabelle der Eigenverformung, wie eingegeben; keine andere Einheit bringt sie zusammen",
-  "Is the whole strain that of a soil under a test, not that of another unit?":
-    "Ist die ganze Stauchung die eines Bodens im Versuch, nicht die einer anderen Einheit?",
+  "Is the whole strain possible for a soil, and not in another unit?":
+    "Ist die ganze Stauchung für einen Boden möglich, und nicht in einer anderen Einheit?",
   "the greatest strain ({0})": "größte Stauchung ({0})",
   "check the dial factor (25.4 between inches and mm) and the initial height":
     "den Faktor der Messuhr (25,4 zwischen Zoll und mm) und die Anfangshöhe prüfen",
@@ -148,8 +148,8 @@ export const questions: Readonly<Record<string, string>> = {
   "it moved back under a greater load: a swell, a reset dial, or a wrong correction":
     "er ging unter größerer Last zurück: Schwellen, eine verstellte Messuhr oder eine falsche Berichtigung",
   "it needs two loads with readings": "es braucht zwei Laststufen mit Ablesungen",
-  "Is the correction for the apparatus there, and small against what the specimen did?":
-    "Gibt es die Berichtigung um das Gerät, und ist sie klein gegen das, was der Probekörper tat?",
+  "Is there a correction for the apparatus, and is it small against the deformation of the specimen?":
+    "Gibt es eine Berichtigung um das Gerät, und ist sie klein gegen die Verformung des Probekörpers?",
   "{0}; ASTM D2435 asks for it above 0.1 % of the height, from memory":
     "{0}; ASTM D2435 verlangt sie über 0,1 % der Höhe, aus dem Gedächtnis",
   "rows of the apparatus table": "Zeilen der Tabelle der Eigenverformung",
@@ -157,7 +157,7 @@ export const questions: Readonly<Record<string, string>> = {
   "nothing is corrected for the apparatus: fill in {0} and its deflections, or say why not":
     "nichts ist um das Gerät berichtigt: {0} und die Verformungen ausfüllen oder sagen, warum nicht",
   "share of the apparatus in the deformation of the load": "Anteil des Geräts an der Setzung der Laststufe",
-  "strain, e and stiffness of this load hang on the calibration":
+  "strain, e and stiffness of this load depend on the calibration":
     "Stauchung, e und Steifigkeit dieser Laststufe hängen an der Kalibrierung",
   "it needs a load with readings": "es braucht eine Laststufe mit Ablesungen",
   "Does the apparatus table reach every load, on its own branch?":
@@ -179,9 +179,9 @@ export const questions: Readonly<Record<string, string>> = {
   "ASTM D2435 and BS 1377-5: 4 C either way, from memory; common practice":
     "ASTM D2435 und BS 1377-5: 4 C nach beiden Seiten, aus dem Gedächtnis; übliche Praxis",
   "it needs the temperature of the loads ({0})": "es braucht die Temperatur der Laststufen ({0})",
-  "the farthest of a load's temperature from the mean of the loads":
+  "the greatest difference of a load's temperature from the mean of the loads":
     "größter Abstand der Temperatur einer Laststufe vom Mittel der Laststufen",
-  "cv, and the dial, moved with it": "cv und die Messuhr gingen mit ihr",
+  "cv and the dial reading changed with it": "cv und die Ablesung der Messuhr änderten sich mit ihr",
   "lowest temperature": "niedrigste Temperatur",
   "cv should be corrected to the reference temperature": "cv sollte auf die Bezugstemperatur umgerechnet werden",
   "highest temperature": "höchste Temperatur",
@@ -193,15 +193,15 @@ export const questions: Readonly<Record<string, string>> = {
     "ISO/IEC 17025 (Aufzeichnungen, Prüfung, Änderungen), aus dem Gedächtnis",
   "no final height": "keine Endhöhe",
   test: "Versuch",
-  "{0} on the sheet is {1}, worked out again {2}: it, or a cell that it needs, was overwritten or refers to another cell":
+  "{0} on the sheet is {1}, recalculated {2}: this cell, or a cell that it needs, was overwritten or refers to another cell":
     "{0} auf dem Blatt ist {1}, nachgerechnet {2}: die Zelle oder eine, die sie braucht, wurde überschrieben oder verweist auf eine andere Zelle",
   "{0} of load {1}": "{0} der Laststufe {1}",
   "Does every result on the sheet follow from its inputs?": "Folgt jedes Ergebnis auf dem Blatt aus seinen Eingaben?",
   arithmetic: "Rechnung",
   "{0} on the sheet": "{0} auf dem Blatt",
-  "worked out again": "nachgerechnet",
+  recalculated: "nachgerechnet",
   "results follow from their inputs": "die Ergebnisse folgen aus ihren Eingaben",
-  "no result of the sheet can be worked out again": "kein Ergebnis des Blatts kann nachgerechnet werden",
+  "no result of the sheet can be recalculated": "kein Ergebnis des Blatts kann nachgerechnet werden",
   "Does every load have the results that the other loads have?":
     "Hat jede Laststufe die Ergebnisse, die die anderen haben?",
   "lost and overwritten formulas are the commonest faults of sheets (Powell, Baker & Lawson 2007)":
@@ -213,13 +213,14 @@ export const questions: Readonly<Record<string, string>> = {
     "{0}: {1} ist leer, obwohl die Eingaben da sind; {2} solche Zelle(n): die Formel von einer Nachbarzelle kopieren",
   "no load lacks a result that others have": "keiner Laststufe fehlt ein Ergebnis, das andere haben",
   "Do all cells hold what belongs in them?": "Enthalten alle Zellen, was in sie gehört?",
-  "numbers stored as text and dates made of numbers are silent in a sheet; common practice":
+  "a sheet gives no sign of numbers stored as text and of numbers turned into dates; common practice":
     "Zahlen als Text und aus Zahlen gemachte Daten fallen auf einem Blatt nicht auf; übliche Praxis",
   "cells at fault": "fehlerhafte Zellen",
   allowed: "zulässig",
   "no text, date or logical value stands where a number belongs":
     "kein Text, Datum oder Wahrheitswert steht, wo eine Zahl hingehört",
-  "Does the record hold what a report must?": "Enthält die Aufzeichnung, was ein Bericht enthalten muss?",
+  "Does the record hold everything that a report must show?":
+    "Enthält die Aufzeichnung, was ein Bericht enthalten muss?",
   "ASTM D2435 and BS 1377-5 / ISO 17892-5, from memory: check the edition that applies":
     "ASTM D2435 und BS 1377-5 / ISO 17892-5, aus dem Gedächtnis: die geltende Ausgabe prüfen",
   "the sheet has no cells for a project or a report number: it is not a whole data sheet":
@@ -231,7 +232,7 @@ export const questions: Readonly<Record<string, string>> = {
   "Was the record checked by a second person, with dates in order?":
     "Wurde die Aufzeichnung von einer zweiten Person geprüft, mit stimmigen Daten?",
   "the sheet has no cells for {0} and {1}": "das Blatt hat keine Zellen für {0} und {1}",
-  "nobody stands in {0}": "niemand steht in {0}",
+  "{0} is blank": "{0} ist leer",
   "{0} tested and checked: a second person must check": "{0} führte aus und prüfte: eine zweite Person muss prüfen",
   "{0} lies before {1}": "{0} liegt vor {1}",
   "tested by {0}, checked by {1}, dates in order": "ausgeführt von {0}, geprüft von {1}, Daten stimmig",

@@ -134,7 +134,7 @@ export const specimen: Readonly<Record<string, string>> = {
   "the coverage factor is {0}: enter 2 for about 95 %": "der Erweiterungsfaktor ist {0}: 2 eingeben für etwa 95 %",
   "no uncertainty is stated: enter one for an input at least":
     "keine Unsicherheit ist angegeben: mindestens eine für einen Eingangswert eingeben",
-  "no uncertainty is stated for {0}: none is counted": "keine Unsicherheit angegeben für: {0}; es wird keine gezählt",
+  "no uncertainty is stated for {0}: it counts as zero": "keine Unsicherheit angegeben für: {0}; sie zählt als null",
   "the specific gravity is assumed: its uncertainty is an estimate":
     "die Korndichte (Gs) ist angenommen: ihre Unsicherheit ist geschätzt",
   "the interval of the fit is {0} to {1}: it must have two ends above zero":
