@@ -30,6 +30,11 @@ export function checkFill(sheet: string, values: NamedColumns, blank: readonly s
       throw new WorkbookError(
         `"${name}" of the sheet "${sheet}" has ${present.length} cells, and ${list.length} are needed. Nothing was written: choose fewer rows.`,
       );
+    const endless = list.findIndex((value) => typeof value === "number" && !Number.isFinite(value));
+    if (endless >= 0)
+      throw new WorkbookError(
+        `Row ${endless + 1} of "${name}" is to hold a number that no cell of the sheet "${sheet}" takes: the largest is 1.8E+308. Nothing was written: mend the number in the file.`,
+      );
     const long = list.findIndex((value) => typeof value === "string" && value.length > LONGEST_TEXT);
     if (long >= 0)
       throw new WorkbookError(

@@ -1,9 +1,19 @@
 /** Carries out batches of commands completely or not at all: a refused batch leaves no step for undo or redo. */
 import { registries } from "@odoo/o-spreadsheet";
+import { pause } from "../in-slices";
+import { WorkbookError } from "../port";
 import { runBatch, type Command, type Dispatching, type Model } from "./engine";
 import { whileLifted } from "./protection";
 
 const FORGET = "CLAYLEDGER_FORGET";
+
+const JOIN = "CLAYLEDGER_JOIN";
+
+/** The engine's session with other people, of whom there are none here. */
+interface Session {
+  /** Packs the commands of a step for sending. It passes them as arguments of one call, and fails above about 120,000. */
+  readonly commandSquisher: { squish(commands: readonly Command[]): readonly Command[] };
+}
 
 interface Stacks {
   readonly undoStack: readonly string[];
@@ -12,21 +22,52 @@ interface Stacks {
 }
 
 const History = registries.featurePluginRegistry.get("history") as unknown as {
-  new (config: unknown): Stacks;
+  new (config: { readonly session: Session }): Stacks;
   readonly getters: readonly string[];
 };
 
 class ForgettingHistory extends History {
-  static override getters = [...History.getters, "getLastStep"];
+  static override getters = [...History.getters, "getLastStep", "hasStep"];
+  /** For a step that is the sequel of another: that other step. Undo and redo take both. */
+  readonly #before = new Map<string, string>();
+
+  constructor(config: { readonly session: Session }) {
+    super(config);
+    config.session.commandSquisher.squish = (commands) => commands;
+  }
 
   getLastStep(): string | undefined {
     return this.undoStack.at(-1);
   }
 
-  override handle(command: { readonly type: string }): void {
-    if (command.type === FORGET) this.redoStack.pop();
+  hasStep(step: string): boolean {
+    return this.undoStack.includes(step);
+  }
+
+  override handle(command: { readonly type: string; readonly step?: string; readonly before?: string }): void {
+    const { type, step, before } = command;
+    if (type === FORGET) this.redoStack.pop();
+    else if (type === JOIN && step !== undefined && before !== undefined) this.#before.set(step, before);
     // A step that is redone was allowed when it was first done, perhaps as one of the add-in.
-    else whileLifted(() => super.handle(command));
+    else whileLifted(() => this.#withSequels(command));
+  }
+
+  #withSequels(command: { readonly type: string }): void {
+    const isUndo = command.type === "REQUEST_UNDO";
+    for (;;) {
+      const step = this.undoStack.at(-1);
+      super.handle(command);
+      if (isUndo ? step === undefined || this.#before.get(step) !== this.undoStack.at(-1) : !this.#isSequelNext())
+        return;
+      if (this.undoStack.length === 0) return;
+    }
+  }
+
+  /** Whether redo would bring back the sequel of the last step. */
+  #isSequelNext(): boolean {
+    const next = this.redoStack.at(-1);
+    const last = this.undoStack.at(-1);
+    return next !== undefined && last !== undefined && this.#before.get(next) === last;
   }
 }
 
@@ -42,11 +83,77 @@ export const lastStep = ({ getters }: Model): string | undefined =>
  */
 export function carryOut(model: Model, commands: readonly Command[]): string[] {
   const before = lastStep(model);
-  const refused = runBatch(model, commands).filter((reason) => !reason.endsWith("(NoChanges)"));
-  if (refused.length > 0 && lastStep(model) !== before) {
-    const dispatching = model as unknown as Dispatching;
-    dispatching.dispatch("REQUEST_UNDO");
-    dispatching.dispatch(FORGET);
-  }
+  const refused = run(model, commands);
+  if (refused.length > 0) takeBack(model, before);
   return refused;
+}
+
+/** Says the truth where the engine itself failed in the middle: nobody knows then what stands. */
+const IN_THE_MIDDLE =
+  "The sheet on this page failed in the middle of the work, and a part of it may stand in the workbook. Do not save it over your file: reload the page, and open the file that was saved last. Please report this.";
+
+function run(model: Model, commands: readonly Command[]): string[] {
+  try {
+    return runBatch(model, commands).filter((reason) => !reason.endsWith("(NoChanges)"));
+  } catch (error) {
+    throw new WorkbookError(`${IN_THE_MIDDLE} (${String(error)})`);
+  }
+}
+
+const hasStep = ({ getters }: Model, step: string | undefined): boolean =>
+  step !== undefined && (getters as unknown as { hasStep(step: string): boolean }).hasStep(step);
+
+const dispatch = (model: Model, type: string, payload?: object) =>
+  (model as unknown as Dispatching).dispatch(type, payload);
+
+/** Undoes the last step if it is another than `before`, and leaves nothing to be redone. */
+function takeBack(model: Model, before: string | undefined): void {
+  if (lastStep(model) === before) return;
+  dispatch(model, "REQUEST_UNDO");
+  dispatch(model, FORGET);
+  if (lastStep(model) !== before) throw new WorkbookError(IN_THE_MIDDLE);
+}
+
+/** Commands of a batch: more take the page long enough to be felt. */
+const AT_ONCE = 20_000;
+
+/** What stopped the batches, and how much is written by then. */
+function stoppedBatches(isOpen: boolean, done: number, of: number): WorkbookError {
+  const share = `${done.toLocaleString("en-US")} of ${of.toLocaleString("en-US")} cells were written`;
+  return new WorkbookError(
+    isOpen
+      ? `The workbook was changed while it was being written (an undo, perhaps): ${share}. Undo what is left of it, and write again.`
+      : `The sheet was deleted, or another workbook was opened, while it was being written: ${share}. Bring the sheet back (undo, or open its file), and write again.`,
+  );
+}
+
+/**
+ * Carries out any number of commands in batches, with pauses in which the page reacts. They are one step of undo, as long as
+ * nothing else is done between them. Returns the refusals; if there are any, nothing is changed. If the batches cannot go on, an
+ * error says how many cells are written.
+ */
+export async function carryOutInBatches(
+  model: Model,
+  commands: readonly Command[],
+  isOpen: () => boolean,
+): Promise<string[]> {
+  const start = lastStep(model);
+  let last = start;
+  let isAlone = true;
+  for (let from = 0; from < commands.length; from += AT_ONCE) {
+    if (from > 0) await pause();
+    if (!isOpen() || (last !== start && !hasStep(model, last))) throw stoppedBatches(isOpen(), from, commands.length);
+    const before = lastStep(model);
+    isAlone &&= before === last;
+    const refused = run(model, commands.slice(from, from + AT_ONCE));
+    if (refused.length > 0) {
+      if (!isAlone) throw stoppedBatches(true, from, commands.length);
+      takeBack(model, start);
+      return refused;
+    }
+    const now = lastStep(model);
+    if (isAlone && now !== before && before !== start) dispatch(model, JOIN, { step: now, before });
+    last = now;
+  }
+  return [];
 }

@@ -92,7 +92,8 @@ export function insertCommands(
     inserted.push({ sheetId, name: nameOf.get(sheet.name)!, names, lost: source.lost?.get(sheet.id) ?? [] });
     for (const { name, zone } of ranges)
       commands.push({ type: "CREATE_NAMED_RANGE", sheetId, name, ranges: [{ _sheetId: sheetId, _zone: zone }] });
-    commands.push(...looks(data, sheet, sheetId), ...contents(sheet, sheetId, called, nameOf));
+    for (const command of [...looks(data, sheet, sheetId), ...contents(sheet, sheetId, called, nameOf)])
+      commands.push(command);
     commands.push(setNotes(sheetId, noteGetters(source.model).getNotes(sheet.id)));
     for (const { id, tag, col, row, offset, width, height, data: chart } of sheet.figures as Sheet[])
       if (tag === CHART_TAG)

@@ -32,13 +32,19 @@ import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../shee
 import { calledIn, freeNames, renameIn, type LocalNames } from "./names";
 import { TEXT_FORMAT, typed } from "./text";
 import { toEngineFormat } from "./formats";
-import { carryOut } from "./history";
+import { carryOut, carryOutInBatches } from "./history";
 import { insertCommands } from "./insert";
 import { mayWrite, protectionOf, setProtection } from "./protection";
 import { nameCommand, namesOf, roomCommands, unboundFormulas } from "./upkeep";
 import type { OpenWorkbook } from "./workbook";
 import { openXlsx } from "./xlsx/open";
 import { addressOf, toBox, toZone, type Zone } from "./zones";
+
+/** Says what was refused, if anything was: nothing was changed then. */
+function refuse(refused: readonly string[], failure: string): void {
+  if (refused.length > 0)
+    throw new WorkbookError(`${failure}, and nothing was changed: ${refused.slice(0, 3).join("; ")}.`);
+}
 
 export class EmbeddedPort implements WorkbookPort {
   readonly host = "embedded";
@@ -254,7 +260,10 @@ export class EmbeddedPort implements WorkbookPort {
         return [{ type: "UPDATE_CELL", ...position, content: typed(value, getters.getCell(position)?.format) }];
       });
     });
-    this.#carryOut(commands, `The sheet "${sheet}" could not be written`);
+    const model = this.#model;
+    const isStillOpen = (): boolean => model === this.#model && this.#sheets().some((one) => one.id === sheetId);
+    const refused = await carryOutInBatches(model, commands, isStillOpen);
+    refuse(refused, `The sheet "${sheet}" could not be written`);
   }
 
   async writeCells(sheet: string, given: readonly CellContent[], replace = false): Promise<void> {
@@ -346,9 +355,7 @@ export class EmbeddedPort implements WorkbookPort {
 
   /** Carries out all commands; if one is refused, carries out none and throws a sentence. */
   #carryOut(commands: readonly Command[], failure: string): void {
-    const refused = carryOut(this.#model, commands);
-    if (refused.length === 0) return;
-    throw new WorkbookError(`${failure}, and nothing was changed: ${refused.slice(0, 3).join("; ")}.`);
+    refuse(carryOut(this.#model, commands), failure);
   }
 
   async onChange(listener: (change: Change) => void): Promise<Unsubscribe> {

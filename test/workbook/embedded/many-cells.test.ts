@@ -1,0 +1,113 @@
+/** Many cells written at once: all of them or none, as one step of undo, and the page lives on meanwhile. */
+import "./engine-in-node";
+import { EmbeddedPort, newWorkbook } from "../../../src/workbook/embedded";
+import { carryOut, lastStep } from "../../../src/workbook/embedded/history";
+import type { SheetPlan } from "../../../src/workbook/port";
+
+const sheet = (rows: number): SheetPlan => ({
+  ...{ name: "Readings", rows, cols: 2, cells: [], columnWidths: {}, merges: [], freezeRows: 0 },
+  names: { times: { row: 0, col: 0, rows, cols: 1 }, readings: { row: 0, col: 1, rows, cols: 1 } },
+});
+
+async function workbook(rows: number) {
+  const port = new EmbeddedPort(newWorkbook());
+  await port.insertSheet(sheet(rows));
+  // The engine lists its own commands only: a loosening for plain ones.
+  const dispatch = (type: string, payload?: object) =>
+    (port.workbook.model.dispatch as unknown as (type: string, payload?: object) => unknown)(type, payload);
+  return { port, dispatch, model: port.workbook.model };
+}
+
+/** Values without a pattern: the engine packs those with one. */
+const irregular = (count: number): number[] => Array.from({ length: count }, (_, i) => (i * i * 7919) % 104_729);
+
+const ends = async (port: EmbeddedPort, rows: number) => [
+  (await port.values("Readings", "A1:B1"))[0],
+  (await port.values("Readings", `A${rows}:B${rows}`))[0],
+];
+
+test("130,000 commands in one step: the engine does not run out of its stack, and undo takes them back", async () => {
+  const rows = 130_000;
+  const { port, dispatch, model } = await workbook(rows);
+  const sheetId = model.getters.getSheetIdByName("Readings");
+  const values = irregular(rows);
+  const commands = values.map((value, row) => ({ type: "UPDATE_CELL", sheetId, row, col: 0, content: String(value) }));
+  expect(carryOut(model, commands)).toEqual([]);
+  expect(await port.values("Readings", `A${rows}`)).toEqual([[values[rows - 1]]]);
+  dispatch("REQUEST_UNDO");
+  expect(await port.values("Readings", `A${rows}`)).toEqual([[""]]);
+  await port.fillNames("Readings", { times: [5] });
+  expect(await port.values("Readings", "A1")).toEqual([[5]]);
+});
+
+describe("cells that are written in several batches", () => {
+  const ROWS = 25_000;
+  const values = irregular(ROWS);
+  const blank = [
+    ["", ""],
+    ["", ""],
+  ];
+  const written = [
+    [values[0], values[0]],
+    [values[ROWS - 1], values[ROWS - 1]],
+  ];
+
+  test("are one step of undo, and of redo, beside other steps", async () => {
+    const { port, dispatch, model } = await workbook(ROWS);
+    await port.fillNames("Readings", { times: [1], readings: [2] });
+    const before = lastStep(model);
+    await port.fillNames("Readings", { times: values, readings: values });
+    expect(await ends(port, ROWS)).toEqual(written);
+    dispatch("REQUEST_UNDO");
+    expect(lastStep(model)).toBe(before);
+    expect(await ends(port, ROWS)).toEqual([
+      [1, 2],
+      ["", ""],
+    ]);
+    dispatch("REQUEST_REDO");
+    expect(await ends(port, ROWS)).toEqual(written);
+    dispatch("REQUEST_UNDO");
+    dispatch("REQUEST_UNDO");
+    expect(await ends(port, ROWS)).toEqual(blank);
+    dispatch("REQUEST_REDO");
+    dispatch("REQUEST_REDO");
+    expect(await ends(port, ROWS)).toEqual(written);
+  });
+
+  type Bench = Awaited<ReturnType<typeof workbook>>;
+
+  test.each<[string, (bench: Bench) => unknown, RegExp]>([
+    [
+      "the sheet is deleted",
+      ({ dispatch, model }) =>
+        dispatch("DELETE_SHEET", { sheetId: model.getters.getSheetIdByName("Readings"), sheetName: "Readings" }),
+      /deleted, or another workbook was opened.* 20,000 of 50,000 cells were written/,
+    ],
+    ["undo is pressed", ({ dispatch }) => dispatch("REQUEST_UNDO"), /an undo.* 20,000 of 50,000 cells were written/],
+    [
+      "another workbook is opened",
+      ({ port }) => port.attach(newWorkbook()),
+      /another workbook was opened.* 20,000 of 50,000 cells were written/,
+    ],
+  ])("when %s between two of them, a sentence says how many are written", async (_, change, sentence) => {
+    const bench = await workbook(ROWS);
+    const filling = bench.port.fillNames("Readings", { times: values, readings: values });
+    change(bench);
+    await expect(filling).rejects.toThrow(sentence);
+  });
+
+  test("go on when another cell is typed between two of them", async () => {
+    const { port, dispatch, model } = await workbook(ROWS);
+    const filling = port.fillNames("Readings", { times: values, readings: values });
+    dispatch("UPDATE_CELL", { sheetId: model.getters.getSheetIdByName("Sheet1"), row: 0, col: 0, content: "7" });
+    await filling;
+    expect(await ends(port, ROWS)).toEqual(written);
+    expect(await port.values("Sheet1", "A1")).toEqual([[7]]);
+  });
+});
+
+test.each([Infinity, -Infinity, NaN])("%p is refused with its row, and nothing is written", async (value) => {
+  const { port } = await workbook(3);
+  await expect(port.fillNames("Readings", { times: [1, value] })).rejects.toThrow(/Row 2 of "times".*1\.8E\+308/);
+  expect(await port.values("Readings", "A1:A2")).toEqual([[""], [""]]);
+});
