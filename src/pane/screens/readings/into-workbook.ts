@@ -33,6 +33,26 @@ export class NotKept extends Error {
   }
 }
 
+/** Thrown when a sheet was renamed or deleted, or another workbook was opened, while the sheet was being written. */
+export class SheetChanged extends Error {
+  constructor(
+    readonly sheet: string,
+    /** What the sheet is called now; undefined if the workbook has it no more. */
+    readonly now: string | undefined,
+  ) {
+    super(`The sheet "${sheet}" is not there any more.`);
+  }
+}
+
+/** Gives a check that throws SheetChanged once the sheet of that name is another one, or is gone. */
+async function staying(port: WorkbookPort, sheet: string): Promise<() => Promise<void>> {
+  const before = (await port.findSheets([])).find((one) => one.sheet === sheet);
+  return async () => {
+    const now = (await port.findSheets([])).find((one) => one.id === before?.id)?.sheet;
+    if (now !== sheet) throw new SheetChanged(sheet, now);
+  };
+}
+
 /** Times that the lines are written before they are given up: once, and once more where a change came between. */
 const ROUNDS = 2;
 
@@ -62,8 +82,8 @@ async function firstNotKept(
 /**
  * Asks the data sheet whether it would take the columns, keeps the file, then fills the sheet. `tell` hears how many lines are
  * kept after each piece. The file sheet says that all lines are there only after they were read again and compared: what an undo
- * took away meanwhile is written once more. Throws Stopped when the signal says so, and NotKept where lines do not stay, before
- * the data sheet is written.
+ * took away meanwhile is written once more. Throws Stopped when the signal says so, NotKept where lines do not stay, and
+ * SheetChanged where one of the two sheets does not stay, all before the data sheet is written.
  */
 export async function writeReadings(
   port: WorkbookPort,
@@ -72,12 +92,18 @@ export async function writeReadings(
   tell: (kept: Kept) => void,
   signal: AbortSignal,
 ): Promise<Kept> {
+  const dataSheetStays = await staying(port, dataSheet);
   await port.fillNames(dataSheet, nothingIn(columns), blank);
   const key = JSON.stringify(record);
   let kept = before?.record === key ? before : undefined;
   if (!kept || !(await port.sheetNames()).includes(kept.sheet))
     kept = { record: key, sheet: await port.insertSheet(fileSheet(record)), lines: 0 };
   tell(kept);
+  const fileSheetStays = await staying(port, kept.sheet);
+  const bothStay = async (): Promise<void> => {
+    await dataSheetStays();
+    await fileSheetStays();
+  };
   const lines = all.slice(0, record.lines);
   const pieceFrom = (from: number): NamedColumns => ({
     [linesName(from / LINES_AT_ONCE)]: lines.slice(from, from + LINES_AT_ONCE),
@@ -86,10 +112,12 @@ export async function writeReadings(
     while (kept.lines < lines.length) {
       await pause();
       if (signal.aborted) throw new Stopped();
+      await bothStay();
       await port.fillNames(kept.sheet, pieceFrom(kept.lines));
       kept = { ...kept, lines: Math.min(kept.lines + LINES_AT_ONCE, lines.length) };
       tell(kept);
     }
+    await bothStay();
     const differs = await firstNotKept(port, kept.sheet, lines, signal);
     if (differs === undefined) break;
     kept = { ...kept, lines: differs - (differs % LINES_AT_ONCE) };
@@ -97,11 +125,13 @@ export async function writeReadings(
     if (round === ROUNDS) throw new NotKept(kept.sheet, differs + 1);
   }
   // The last piece once more, in one step with the word that all are there: one undo takes away both.
+  await bothStay();
   if (lines.length > 0) {
     const last = (Math.ceil(lines.length / LINES_AT_ONCE) - 1) * LINES_AT_ONCE;
     await port.fillNames(kept.sheet, { ...pieceFrom(last), logger_kept: [keptAll] });
   }
   if (signal.aborted) throw new Stopped();
+  await bothStay();
   await port.fillNames(dataSheet, columns, blank);
   return kept;
 }

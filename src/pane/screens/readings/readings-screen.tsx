@@ -11,7 +11,7 @@ import { Faults, firstChoices, ReadingsLoads, stretchesOf, type LoadChoices } fr
 import { Progress, Step } from "../../ui/parts";
 import { ReadingsSource, SourceSummary, type Source } from "./source-step";
 import { useStyles } from "../../ui/styles";
-import { ReadingsWrite } from "./write-step";
+import { ReadingsWrite, type Ended } from "./write-step";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { useHold } from "../../live/use-test";
@@ -143,6 +143,7 @@ function LoadSteps({ port, source, targets, read, onBusy }: FileStepsProps & { r
   const { dataSheet, isThere, error } = targets;
   const target = dataSheet?.target;
   const [choices, choose] = useChoices(rows, layout, dataSheet?.id);
+  const [ended, setEnded] = useState<Ended>();
   // A sheet's other cells may change without the loads being looked for again.
   const sheetLoads = JSON.stringify(
     target && [target.loads, target.room, target.stressUnit, target.seating, target.diameter],
@@ -182,6 +183,7 @@ function LoadSteps({ port, source, targets, read, onBusy }: FileStepsProps & { r
               dataSheet={dataSheet.sheet}
               target={dataSheet.target}
               onBusy={onBusy}
+              onEnded={setEnded}
             />
           ) : isThere === false ? (
             <>
@@ -193,6 +195,7 @@ function LoadSteps({ port, source, targets, read, onBusy }: FileStepsProps & { r
           ) : (
             error === undefined && <Spinner label={words.looking} labelPosition="after" size="tiny" />
           )}
+          {ended && <Notice intent={ended.intent}>{ended.sentence}</Notice>}
         </Step>
       )}
     </>

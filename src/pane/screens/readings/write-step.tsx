@@ -13,7 +13,7 @@ import { sentenceOf } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
 import { Progress } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
-import { NotKept, writeReadings, type Job, type Kept } from "./into-workbook";
+import { NotKept, SheetChanged, writeReadings, type Job, type Kept } from "./into-workbook";
 import { layoutWords } from "./layout-words";
 import { faultWords, type LoadChoices, type Stretch } from "./loads-step";
 import type { Source } from "./source-step";
@@ -48,12 +48,34 @@ export interface ReadingsWriteProps {
   readonly target: Target;
   /** While the workbook is being written. */
   readonly onBusy: (busy: boolean) => void;
+  /** Hears why a writing ended before its end; it must be shown even when the data sheet is gone. */
+  readonly onEnded: (ended: Ended | undefined) => void;
+}
+
+/** A writing that ended before its end, in a sentence. */
+export interface Ended {
+  readonly intent: "warning" | "error";
+  readonly sentence: string;
+}
+
+/** Why the writing ended, as the pane says it. */
+function endedBy(error: unknown, kept: Kept | undefined): Ended {
+  if (error instanceof Stopped)
+    return { intent: "warning", sentence: words.stoppedKeeping(kept?.sheet ?? "", kept?.lines ?? 0) };
+  const failed = (sentence: string): Ended => ({ intent: "error", sentence });
+  if (error instanceof NotKept) return failed(words.notKept(error.sheet, error.line));
+  if (error instanceof SheetChanged) {
+    const said = error.now === undefined ? words.sheetGone(error.sheet) : words.sheetRenamed(error.sheet, error.now);
+    const isOfFile = kept === undefined || kept.sheet === error.sheet;
+    return failed(isOfFile ? said : `${said} ${words.linesStand(kept.sheet, kept.lines)}`);
+  }
+  return failed(`${sentenceOf(error)}${kept ? ` ${words.failedAfter(kept.sheet)}` : ""}`);
 }
 
 type State =
   | { readonly at: "rest" }
   | { readonly at: "busy"; readonly kept?: Kept; readonly of: number }
-  | { readonly at: "done" | "stopped" | "error"; readonly sentence: string };
+  | { readonly at: "done"; readonly sentence: string };
 
 /** What was decided about a cell that did not suit the file, as it stands among the test remarks. */
 const remarkOn =
@@ -93,7 +115,7 @@ function jobOf(props: ReadingsWriteProps, writing: Writing, answers: Answers, ke
 }
 
 export function ReadingsWrite(props: ReadingsWriteProps) {
-  const { port, source, choices, dataSheet, target, onBusy } = props;
+  const { port, source, choices, dataSheet, target, onBusy, onEnded } = props;
   const styles = useStyles();
   const [state, setState] = useState<State>({ at: "rest" });
   const [answers, answer] = useReducer(answered, NO_ANSWERS);
@@ -117,6 +139,7 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
     const job = jobOf(props, writing, answers, keep && canKeep);
     const of = job.record.lines;
     setState({ at: "busy", of });
+    onEnded(undefined);
     onBusy(true);
     try {
       const tell = (now: Kept): void => {
@@ -129,15 +152,8 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
       const told = of > 0 ? words.done : words.doneWithoutLines;
       setState({ at: "done", sentence: told(words.doneLoads(taken.length), dataSheet, sheet) });
     } catch (error) {
-      const { current } = kept;
-      if (error instanceof Stopped)
-        setState({ at: "stopped", sentence: words.stoppedKeeping(current?.sheet ?? "", current?.lines ?? 0) });
-      else if (error instanceof NotKept) setState({ at: "error", sentence: words.notKept(error.sheet, error.line) });
-      else
-        setState({
-          at: "error",
-          sentence: `${sentenceOf(error)}${current ? ` ${words.failedAfter(current.sheet)}` : ""}`,
-        });
+      onEnded(endedBy(error, kept.current));
+      setState({ at: "rest" });
     } finally {
       onBusy(false);
     }
@@ -191,8 +207,6 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
         )
       )}
       {state.at === "done" && <Notice intent="success">{state.sentence}</Notice>}
-      {state.at === "stopped" && <Notice intent="warning">{state.sentence}</Notice>}
-      {state.at === "error" && <Notice intent="error">{state.sentence}</Notice>}
     </>
   );
 }

@@ -205,6 +205,12 @@ export const readings = {
   writing: "Die Ablesungen werden geschrieben…",
   stoppedKeeping: (sheet: string, lines: number) =>
     `Angehalten. Auf das Datenblatt wurde nichts geschrieben. Das Blatt „${sheet}“ enthält die ersten ${whole(lines)} Zeilen: zum Fortsetzen noch einmal schreiben, oder es löschen.`,
+  sheetRenamed: (sheet: string, now: string) =>
+    `Das Blatt „${sheet}“ wurde in „${now}“ umbenannt, während die Datei geschrieben wurde. Auf das Datenblatt wurde nichts geschrieben. Noch einmal schreiben.`,
+  sheetGone: (sheet: string) =>
+    `Das Blatt „${sheet}“ wurde gelöscht, oder eine andere Arbeitsmappe wurde geöffnet, während die Datei geschrieben wurde. Auf das Datenblatt wurde nichts geschrieben. Das Blatt zurückholen (rückgängig machen oder seine Arbeitsmappe öffnen) oder ein anderes Datenblatt wählen, und noch einmal schreiben.`,
+  linesStand: (sheet: string, lines: number) =>
+    `Das Blatt „${sheet}“ enthält die ersten ${whole(lines)} Zeilen der Datei: löschen, wenn es nicht gebraucht wird.`,
   failedAfter: (sheet: string) => `Das Blatt „${sheet}“ ist schon da und wird wieder verwendet.`,
   done: (loads: string, sheet: string, fileSheet: string) =>
     `${loads} auf „${sheet}“ geschrieben. Name, Prüfsumme und Zeilen der Datei stehen auf „${fileSheet}“.`,

@@ -191,6 +191,12 @@ export const readings = {
   writing: "Writing the readings…",
   stoppedKeeping: (sheet: string, lines: number) =>
     `Stopped. Nothing was written to the data sheet. The sheet “${sheet}” holds the first ${whole(lines)} lines: write again to go on, or delete it.`,
+  sheetRenamed: (sheet: string, now: string) =>
+    `The sheet “${sheet}” was renamed to “${now}” while the file was being written. Nothing was written to the data sheet. Write again.`,
+  sheetGone: (sheet: string) =>
+    `The sheet “${sheet}” was deleted, or another workbook was opened, while the file was being written. Nothing was written to the data sheet. Bring it back (undo, or open its workbook), or choose another data sheet, and write again.`,
+  linesStand: (sheet: string, lines: number) =>
+    `The sheet “${sheet}” holds the first ${whole(lines)} lines of the file: delete it if it is not wanted.`,
   failedAfter: (sheet: string) => `The sheet “${sheet}” is there already and will be used again.`,
   done: (loads: string, sheet: string, fileSheet: string) =>
     `${loads} written to “${sheet}”. The file's name, hash and lines are on “${fileSheet}”.`,

@@ -1,6 +1,12 @@
 import { LINES_AT_ONCE, NOT_FINISHED } from "../../../../src/exchange/logger/file-sheet";
 import { Stopped } from "../../../../src/workbook/in-slices";
-import { NotKept, writeReadings, type Job, type Kept } from "../../../../src/pane/screens/readings/into-workbook";
+import {
+  NotKept,
+  SheetChanged,
+  writeReadings,
+  type Job,
+  type Kept,
+} from "../../../../src/pane/screens/readings/into-workbook";
 import type { CellValue } from "../../../../src/workbook/port";
 import { FakePort } from "../../fake-port";
 
@@ -97,4 +103,22 @@ test("lines that do not stay are reported, the sheet does not say that they are 
   expect(port.columns("Test 7")).toEqual({ times_01: ["", ""], readings_01: ["", ""] });
   // The next time continues from the piece that was not kept.
   expect(told[told.length - 1].lines).toBe(LINES_AT_ONCE);
+});
+
+test.each<[string, (port: FakePort) => void, string | undefined]>([
+  ["renamed", (port) => port.renameSheet("Test 7", "Test 8"), "Test 8"],
+  ["deleted", (port) => port.onlySheets("Readings Test 7"), undefined],
+  ["replaced by another of its name", (port) => port.onlySheets("Readings Test 7", "Test 7"), undefined],
+])("a data sheet that is %s in the middle is told of, and is not written", async (_, change, now) => {
+  const port = workbook();
+  let kept = 0;
+  const tell = ({ lines: count }: Kept): void => {
+    kept = count;
+    if (count === LINES_AT_ONCE) change(port);
+  };
+  const writing = writeReadings(port, job, undefined, tell, new AbortController().signal);
+  await expect(writing).rejects.toBeInstanceOf(SheetChanged);
+  await expect(writing).rejects.toMatchObject({ sheet: "Test 7", now });
+  expect(kept).toBe(LINES_AT_ONCE);
+  for (const sheet of await port.sheetNames()) expect(port.columns(sheet).readings_01 ?? ["", ""]).toEqual(["", ""]);
 });
