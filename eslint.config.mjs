@@ -7,7 +7,10 @@ import tseslint from "typescript-eslint";
 const CORE = ["reduction", "reduction/numeric", "workbook"];
 const RECORD = [...CORE, "specification", "record"];
 const PANE = ["pane/text", "pane/ui", "pane/live"];
-/** Arrows run one way: each folder of src with the folders that it may import besides itself. A folder within a folder has its own row. */
+/**
+ * Imports go one way: each folder of src with the other folders that it may import. A folder within a folder has its
+ * own row.
+ */
 const MAY_IMPORT = {
   "reduction/numeric": [],
   reduction: ["reduction/numeric"],
@@ -38,10 +41,10 @@ const without = readdirSync("src").find((folder) => !FOLDERS.some((one) => one =
 if (without)
   throw new Error(`src/${without} has no row in MAY_IMPORT: say in eslint.config.mjs which folders it may import`);
 
-/** A zone for every pair of folders without an arrow. */
+/** A forbidden zone for every pair of folders without a permission. */
 const ZONES = FOLDERS.flatMap((target) =>
   FOLDERS.filter((from) => from !== target && !MAY_IMPORT[target].includes(from)).map((from) => ({
-    // The files of a folder, not those of a folder within it that has a row of its own.
+    // The files of the folder, without those of a folder within it that has a row of its own.
     target: isWithin(from, target) ? `./src/${target}/*` : `./src/${target}`,
     from: `./src/${from}`,
     except: [target, ...MAY_IMPORT[target]]
@@ -78,8 +81,8 @@ export default tseslint.config(
   { files: ["webpack.config.js"], rules: { "@typescript-eslint/no-require-imports": "off" } },
   { files: ["src/host/serve.mjs"], rules: { "no-console": "off" } },
   {
-    // A cast hides from the type checker a word that Excel does not know. Where no type can say it, the rule is lifted for the
-    // line, and the comment says why.
+    // A cast hides from the type checker a word that Excel does not know. Where no type can express it, the rule is
+    // disabled for the line, with a comment that says why.
     files: ["src/workbook/office/**"],
     rules: {
       "no-restricted-syntax": [

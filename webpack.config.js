@@ -9,7 +9,9 @@ const { generateCustomFunctionsMetadata } = require("custom-functions-metadata")
 const at = (...parts) => path.resolve(__dirname, ...parts);
 const DEVELOPMENT_URL = "https://localhost:3000/";
 
-/** The work of others that the embedded sheet's page loads, by its place in dist/vendor; served as published (LGPL). */
+/**
+ * Files by others that the page of the embedded sheet loads, by their place in dist/vendor; served as published (LGPL).
+ */
 const VENDOR = {
   "o-spreadsheet/o_spreadsheet.min.iife.js": "@odoo/o-spreadsheet/dist/o_spreadsheet.min.iife.js",
   "o-spreadsheet/o_spreadsheet.xml": "@odoo/o-spreadsheet/dist/o_spreadsheet.xml",
@@ -26,11 +28,15 @@ const VENDOR = {
   "bootstrap/bootstrap.min.css": "bootstrap/dist/css/bootstrap.min.css",
   "bootstrap/LICENSE": "bootstrap/LICENSE",
   "font-awesome/css/font-awesome.min.css": "font-awesome/css/font-awesome.min.css",
-  // The style sheet names older kinds of the font as well; a browser asks for the first that it can read, which is this one.
+  // The style sheet also names older formats of the font; a browser asks for the first one that it can read, which is
+  // this one.
   "font-awesome/fonts/fontawesome-webfont.woff2": "font-awesome/fonts/fontawesome-webfont.woff2",
 };
 
-/** functions.json from the JSDoc of every file in src/functions that declares a custom function; help stands at `baseUrl`. */
+/**
+ * Makes functions.json from the JSDoc of every file in src/functions that declares a custom function; the help page is
+ * at `baseUrl`.
+ */
 class FunctionsMetadata {
   constructor(baseUrl) {
     this.baseUrl = baseUrl;
@@ -52,7 +58,7 @@ class FunctionsMetadata {
           if (errors.length) return;
           const metadata = JSON.parse(metadataJson);
           for (const fn of metadata.functions) fn.helpUrl = `${this.baseUrl}help.html#${fn.id.toLowerCase()}`;
-          // Excel's function wizard shows a line break of the source as it stands.
+          // Excel's function wizard would show a line break of the source.
           for (const described of metadata.functions.flatMap((fn) => [fn, ...fn.parameters]))
             described.description = described.description?.replace(/\s+/g, " ");
           compilation.emitAsset("functions.json", new sources.RawSource(JSON.stringify(metadata, null, 2)));
@@ -62,7 +68,7 @@ class FunctionsMetadata {
   }
 }
 
-/** Where a reader of a bundle finds whose work is in it. */
+/** Tells the reader of a bundle where the licences of its contents are. */
 const notice = () =>
   new BannerPlugin({
     banner: "Clayledger, MIT. Licences and notices of all that is in this file: licences.txt, beside it.",
@@ -71,7 +77,7 @@ const notice = () =>
     stage: Compilation.PROCESS_ASSETS_STAGE_REPORT,
   });
 
-/** Types are checked by `npm run typecheck`, not here. */
+/** `npm run typecheck` checks the types; the bundler does not. */
 const SWC = {
   jsc: {
     target: "es2022",
@@ -83,7 +89,7 @@ const SWC = {
 const shared = (mode) => ({
   mode,
   optimization: {
-    // A part that is loaded later is one file, under its own name.
+    // A part that is loaded later is one file, with its own name.
     splitChunks: false,
     minimizer: [
       new MinimizerPlugin({
@@ -131,7 +137,7 @@ module.exports = (mode) => {
     target: ["web", "es2022"],
     entry: { pane: at("src/pane/shell/index.tsx"), host: at("src/host/index.ts") },
     output,
-    // The embedded sheet's two files stand beside our code, replaceable.
+    // The two files of the embedded sheet stay beside our code and can be replaced.
     externals: { "@odoo/owl": "owl", "@odoo/o-spreadsheet": "o_spreadsheet" },
     plugins: [
       notice(),
@@ -150,7 +156,7 @@ module.exports = (mode) => {
             from: at("node_modules", source),
             to: `vendor/${file}`,
             toType: "file",
-            // Byte for byte: the minimizer must not touch the work of others.
+            // Byte for byte: the minimizer must not change files by others.
             info: { minimized: true },
           })),
         ],
