@@ -12,7 +12,16 @@ import {
   MOST_LOADS,
   readingsOf,
 } from "../specification/load-table";
-import { CAUTION, FORM, REMARKS, RESULTS, TYPED_REMARKS, type Part, type Section } from "../specification/main-page";
+import {
+  CAUTION,
+  FORM,
+  MISSING,
+  REMARKS,
+  RESULTS,
+  TYPED_REMARKS,
+  type Part,
+  type Section,
+} from "../specification/main-page";
 import { formatOf, unitOf, type Measure, type System } from "../specification/measures";
 import { PICK_TABLE } from "../specification/pick-table";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../specification/versions";
@@ -344,8 +353,9 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
 const SUMMARY =
   '={project}&IF({boring}="","","  |  "&{boring})&IF({sample}="","","  |  "&{sample})&IF({specimen}="","","  |  "&{specimen})';
 
-/** The row of the first section. */
-const TOP = 3;
+/** The row of what is missing, and below it that of the first section. */
+const MISSING_ROW = 3;
+const TOP = MISSING_ROW + 1;
 
 /** A blank sheet for one test. Refuses a number of loads that is none, or too many. */
 export function blankSheet(system: System, options: SheetOptions = {}): SheetPlan {
@@ -374,6 +384,10 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   names.template_version = { row: 1, col: 15, rows: 1, cols: 1 };
   names.addin_version = { row: 2, col: 15, rows: 1, cols: 1 };
   names.notice = { row: 2, col: 0, rows: 1, cols: 1 };
+  cells.push({ row: MISSING_ROW, col: 0, kind: MISSING.kind, formula: MISSING.formula, note: MISSING.note });
+  names[MISSING.name] = { row: MISSING_ROW, col: 0, rows: 1, cols: 1 };
+  merges.push({ row: MISSING_ROW, col: 0, rows: 1, cols: PAGE_COLUMNS });
+  rowHeights[MISSING_ROW] = heightOf(MISSING.lines ?? 1);
   const { pageTops, below: formBelow } = placeForm(draft, TOP);
   const resultsBelow = placeResults(draft, TOP);
   const remarksBelow = placeRemarks(draft, TOP);

@@ -119,6 +119,10 @@ function reduceRecord(record: TestRecord): Reduced {
   const { test_temperature: temperature, pore_salt: saltContent, ring_and_wet_after: wetAfter } = record.numbers;
   const dryMass = then(inputs(record, "ring_and_dry", "ring_mass"), (n) => {
     const weighed = n.ring_and_dry - n.ring_mass;
+    if (!(weighed > 0))
+      return badInput(
+        say`${cellNamed("ring_and_dry")} is ${n.ring_and_dry} g and ${cellNamed("ring_mass")} is ${n.ring_mass} g: the ring with dry soil must be heavier than the ring; correct one of them`,
+      );
     return saltContent && wetAfter !== undefined
       ? then(saltCorrection(wetAfter - n.ring_mass, weighed, saltContent), ({ solids }) => given(solids))
       : given(weighed);

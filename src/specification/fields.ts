@@ -1,7 +1,7 @@
 /** Every name of the data sheet with what it means, for whoever reads a sheet by name. */
 import type { Field } from "./field";
 import { LOAD_TABLE, LOADS, MOST_LOADS, readingsOf } from "./load-table";
-import { REMARKS, SECTIONS, TYPED_REMARKS } from "./main-page";
+import { MISSING, REMARKS, SECTIONS, TYPED_REMARKS } from "./main-page";
 import type { Measure } from "./measures";
 import { PICK_TABLE } from "./pick-table";
 
@@ -21,6 +21,7 @@ const single = (field: Field): NamedField => ({ ...field, column: false });
 
 const parts = [
   ...SECTIONS.flatMap(({ panels }) => panels.flat()),
+  MISSING,
   ...TYPED_REMARKS,
   ...REMARKS,
   LOAD_TABLE,

@@ -1,9 +1,11 @@
 /** Parts of formulas that several fields are worked out with. */
 
 export const DRY_MASS = ["{ring_mass}", "{ring_and_dry}"];
+/** Whether the ring with dry soil is heavier than the ring. Where it is not, nothing follows from the masses. */
+export const HAS_SOIL = "{ring_and_dry}>{ring_mass}";
 /** Ring and dry soil without the salt that drying left there. */
 export const DRY = '{ring_and_dry}-IF({salt_mass}="",0,{salt_mass})';
-export const SOLIDS = [...DRY_MASS, "{specific_gravity}", "{diameter}"];
+export const SOLIDS = ["{dry_mass}", "{specific_gravity}", "{diameter}"];
 
 /** A difference in as many digits as it is shown, so that what is as good as nothing does not show as -0.0; nothing is worked out from it. */
 export const rounded = (formula: string, digits: number): string => `ROUND(${formula},${digits})+0`;
@@ -15,6 +17,12 @@ export const atLoad = (column: string, number: string): string => `INDEX({${colu
 export const SPECIMEN_CALL =
   "CLAY.SPECIMEN({diameter},{initial_height},{ring_mass},{ring_and_wet_before},{ring_and_wet_after},{ring_and_dry},{specific_gravity},{final_height},{length_unit}";
 
+/** Whether the test is over. A sheet whose cell for it was lost counts as over. */
+const IS_OVER = 'IFERROR({test_state},"over")="over"';
+
+/** What a method gives; blank, and not #N/A, while the test is running. */
+export const onceOver = (call: string): string => `IF(${IS_OVER},${call},IFERROR(${call},""))`;
+
 /** A formula over the compression curve, blank until it has points. */
-export const ofCurve = (call: string) => `=IF(COUNT({void_ratio_curve})=0,"",CLAY.${call})`;
+export const ofCurve = (call: string) => `=IF(COUNT({void_ratio_curve})=0,"",${onceOver(`CLAY.${call}`)})`;
 export const CURVE = "{load_stress},{void_ratio_curve}";

@@ -7,8 +7,9 @@ import { APPARATUS, DEFLECTION, SEATING_DEFLECTION } from "./apparatus";
 import { CHOICES } from "./choices";
 import { IDENTIFICATION } from "./identification";
 import { MASSES, TINS, TRIMMINGS } from "./masses";
-import { CHECKS, COMPRESSION_RESULTS, FIELD, INUNDATION, QUALITY, SPECIMEN_RESULTS, SPREAD } from "./results";
+import { CHECKS, COMPRESSION_RESULTS, FIELD, INUNDATION, QUALITY, SPECIMEN_RESULTS, SPREAD, STATE } from "./results";
 
+export { MISSING } from "./missing";
 export { REMARKS, TYPED_REMARKS } from "./remarks";
 
 /** Two lines below the results. */
@@ -54,7 +55,7 @@ export const RESULTS: readonly Section[] = [
     labelColumns: 3,
     textColumns: 2,
     panels: [
-      [...SPECIMEN_RESULTS, ...CHECKS, ...INUNDATION],
+      [...STATE, ...SPECIMEN_RESULTS, ...CHECKS, ...INUNDATION],
       [...COMPRESSION_RESULTS, ...FIELD],
       [SPREAD, ...QUALITY],
     ],

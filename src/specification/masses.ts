@@ -1,7 +1,7 @@
 /** The ring, the specimen in it, and the weighings. */
 import { when, type Field, type Table } from "./field";
 import { input, panels, result, text } from "./form-fields";
-import { DRY, DRY_MASS, rounded, SOLIDS } from "./formulas";
+import { DRY, DRY_MASS, HAS_SOIL, rounded, SOLIDS } from "./formulas";
 
 export const MASSES = panels(
   [
@@ -86,7 +86,7 @@ export const MASSES = panels(
       "dry_mass",
       "Dry mass of soil",
       "mass",
-      when(DRY_MASS, `${DRY}-{ring_mass}`),
+      when(DRY_MASS, `IF(${HAS_SOIL},${DRY}-{ring_mass},"")`),
       "Md = (ring + dry soil) - ring, less the salt of the pore water where its content is given.",
     ),
     result(
@@ -105,7 +105,7 @@ export const MASSES = panels(
       "mass",
       when(
         ["{pore_salt}", ...DRY_MASS, "{ring_and_wet_after}"],
-        'IF({pore_salt}=0,"",CLAY.SALT_CORRECTION({ring_and_wet_after},{ring_and_dry},{pore_salt},{ring_mass},"salt"))',
+        `IF(OR({pore_salt}=0,NOT(${HAS_SOIL}),{ring_and_wet_after}<{ring_and_dry}),"",CLAY.SALT_CORRECTION({ring_and_wet_after},{ring_and_dry},{pore_salt},{ring_mass},"salt"))`,
       ),
       "Pore water = (wet after - dry) / (1 - s), salt = pore water less (wet after - dry); IODP Proceedings 330, Table T9.",
     ),

@@ -3,7 +3,7 @@ import { METHOD_WORDS } from "../reduction/curve/method-words";
 import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
 import { when, type Field } from "./field";
 import { text } from "./form-fields";
-import { SOLIDS, SPECIMEN_CALL } from "./formulas";
+import { CURVE, ofCurve, onceOver, SOLIDS, SPECIMEN_CALL } from "./formulas";
 import { IN_SITU, ofField, QUALITY_CALL } from "./results";
 
 /** What a person remarks: the last of the form, across it. */
@@ -26,8 +26,8 @@ export const REMARKS: readonly Field[] = [
     measure: "text",
     kind: "remark",
     formula: when(
-      [...SOLIDS, "{initial_height}", "{ring_and_wet_before}", "{ring_and_wet_after}"],
-      `VLOOKUP("remark",${SPECIMEN_CALL},"",{test_temperature},{pore_salt}),2,FALSE)`,
+      [...SOLIDS, "{initial_height}", "{water_content_initial}", "{water_content_final}"],
+      `${SPECIMEN_CALL},"remark",{test_temperature},{pore_salt})`,
     ),
     note: "What the masses and sizes say of themselves.",
     lines: 2,
@@ -37,8 +37,7 @@ export const REMARKS: readonly Field[] = [
     label: "On the curve",
     measure: "text",
     kind: "remark",
-    formula:
-      '=IF(COUNT({void_ratio_curve})=0,"",VLOOKUP("remark",CLAY.PRECONSOLIDATION({load_stress},{void_ratio_curve},"casagrande"),2,FALSE))',
+    formula: ofCurve(`PRECONSOLIDATION(${CURVE},"casagrande","remark")`),
     note: "What Casagrande's construction says of the curve.",
     lines: 2,
   },
@@ -76,7 +75,7 @@ export const REMARKS: readonly Field[] = [
     label: "On the sample",
     measure: "text",
     kind: "remark",
-    formula: when(IN_SITU, `VLOOKUP("remark",${QUALITY_CALL}),2,FALSE)`),
+    formula: when(IN_SITU, onceOver(`${QUALITY_CALL},"remark")`)),
     note: "What the quality of the sample says of itself.",
     lines: 2,
   },

@@ -1,7 +1,7 @@
 /** What is worked out: the specimen, the compression curve, the preconsolidation stress by every method, the quality of the sample. */
 import { when, type Field, type Spill } from "./field";
 import { result } from "./form-fields";
-import { atLoad, CURVE, DRY, DRY_MASS, ofCurve, rounded, SPECIMEN_CALL } from "./formulas";
+import { atLoad, CURVE, DRY, ofCurve, onceOver, rounded, SPECIMEN_CALL } from "./formulas";
 import type { Measure } from "./measures";
 
 /** The first load that the water came under. */
@@ -31,19 +31,23 @@ const density = (mass: string, height: string) =>
 const ofPoreWater = (formula: string, item: string): string =>
   `IF({salt_mass}="",${formula},${SPECIMEN_CALL},"${item}",{test_temperature},{pore_salt}))`;
 
+/** Blank where the wet specimen is lighter than the dry one. */
+const waterContent = (wet: string): string =>
+  `IF(${wet}<{ring_and_dry},"",CLAY.WATER_CONTENT(${wet},${DRY},{ring_mass}))`;
+
 export const SPECIMEN_RESULTS: readonly Field[] = [
   result(
     "water_content_initial",
     "Water content, initial w0",
     "percent",
-    when([...DRY_MASS, "{ring_and_wet_before}"], `CLAY.WATER_CONTENT({ring_and_wet_before},${DRY},{ring_mass})`),
+    when(["{dry_mass}", "{ring_and_wet_before}"], waterContent("{ring_and_wet_before}")),
     "w0 = (wet mass before - dry mass) / dry mass, of the specimen itself.",
   ),
   result(
     "water_content_final",
     "Water content, final wf",
     "percent",
-    when([...DRY_MASS, "{ring_and_wet_after}"], `CLAY.WATER_CONTENT({ring_and_wet_after},${DRY},{ring_mass})`),
+    when(["{dry_mass}", "{ring_and_wet_after}"], waterContent("{ring_and_wet_after}")),
     "wf = (wet mass after - dry mass) / dry mass.",
   ),
   result(
@@ -114,6 +118,24 @@ export const SPECIMEN_RESULTS: readonly Field[] = [
       ofPoreWater("CLAY.SATURATION({water_content_final},{specific_gravity},{void_ratio_final})", "Sf"),
     ),
     "Sf = wf Gs / ef; where the pore water has salt, its greater density counts.",
+  ),
+];
+
+/** How far the test has gone. */
+export const STATE: readonly Field[] = [
+  result(
+    "next_load",
+    "Load to be read next",
+    "count",
+    '=IF(COUNT({load_stress})=0,"",IFERROR(INDEX({load_number},MATCH(1,IF(ISNUMBER({load_stress}),IF(ISNUMBER({end_reading}),0,1),0),0)),""))',
+    "The first load that has a stress and no reading.",
+  ),
+  result(
+    "test_state",
+    "Test",
+    "text",
+    '=IF(COUNT({end_reading})=0,"",IF(AND({next_load}="",OR(COUNTIF({load_branch},"unloading")>0,AND(IFERROR(COUNT({date_ended}),0)>0,COUNT({end_reading})>5))),"over","running"))',
+    "over: every load that has a stress is read, and there is a load of unloading, or the date of the end and more than five loads. While the test is running, a method that does not apply yet leaves its cells blank; after it, #N/A says that it does not apply.",
   ),
 ];
 
@@ -189,9 +211,9 @@ export const COMPRESSION_RESULTS: readonly Field[] = [
 export const IN_SITU = ["{in_situ_stress}", "{preconsolidation_stress}", "{void_ratio_initial}"];
 const FIELD_CALL = `CLAY.FIELD_CURVE(${CURVE},{in_situ_stress},{preconsolidation_stress},IF({field_factor}="",0.42,{field_factor}),{void_ratio_initial})`;
 export const ofField = (row: string, column: number): string =>
-  when(IN_SITU, `VLOOKUP("${row}",${FIELD_CALL},${column},FALSE)`);
+  when(IN_SITU, onceOver(`VLOOKUP("${row}",${FIELD_CALL},${column},FALSE)`));
 export const QUALITY_CALL = `CLAY.SAMPLE_QUALITY(${CURVE},{in_situ_stress},{preconsolidation_stress},{void_ratio_initial},"e"`;
-const ofQuality = (item: string): string => when(IN_SITU, `${QUALITY_CALL},"${item}")`);
+const ofQuality = (item: string): string => when(IN_SITU, onceOver(`${QUALITY_CALL},"${item}")`));
 const MEETS = "meets the laboratory line";
 
 export const FIELD: readonly Field[] = [

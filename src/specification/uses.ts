@@ -1,7 +1,7 @@
 /** What the sheet works out from each of its names: what is lost with one. */
 import type { Field } from "./field";
 import { LOAD_TABLE, loadSuffix, MOST_LOADS } from "./load-table";
-import { REMARKS, SECTIONS, TYPED_REMARKS } from "./main-page";
+import { MISSING, REMARKS, SECTIONS, TYPED_REMARKS } from "./main-page";
 import { PICK_TABLE } from "./pick-table";
 
 interface Worked {
@@ -31,6 +31,7 @@ function columns(list: typeof LOAD_TABLE.columns): Worked[] {
 
 const WORKED: readonly Worked[] = [
   ...SECTIONS.flatMap(({ panels }) => panels.flat()),
+  MISSING,
   ...TYPED_REMARKS,
   ...REMARKS,
   LOAD_TABLE,

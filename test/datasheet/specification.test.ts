@@ -19,9 +19,10 @@ const worksheetFunctions = readdirSync(folder)
   .map(([, name]) => name);
 
 /** Built-in functions that Excel and the embedded sheet both have, and that need no prefix in a file. */
-const BUILT_IN = "AND AVERAGE COUNT COUNTIF IF IFERROR INDEX ISERROR ISNUMBER LOOKUP MATCH MAX OR ROUND VLOOKUP".split(
-  " ",
-);
+const BUILT_IN =
+  "ADDRESS AND AVERAGE COLUMN COUNT COUNTIF IF IFERROR INDEX ISERROR ISNUMBER LOOKUP MATCH MAX NOT OR ROUND ROW VLOOKUP".split(
+    " ",
+  );
 
 const at = (plan: SheetPlan) => new Map(plan.cells.map((cell) => [cellAddress(cell.row, cell.col), cell]));
 const formulas = (plan: SheetPlan) => plan.cells.flatMap(({ formula }) => (formula ? [formula] : []));

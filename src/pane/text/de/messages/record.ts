@@ -33,6 +33,8 @@ export const record: Readonly<Record<string, string>> = {
   "load {0}": "Laststufe {0}",
   "load {0} ({1})": "Laststufe {0} ({1})",
   "it needs {0}": "es braucht {0}",
+  "{0} is {1} g and {2} is {3} g: the ring with dry soil must be heavier than the ring; correct one of them":
+    "{0} ist {1} g und {2} ist {3} g: der Ring mit trockenem Boden muss schwerer sein als der Ring; einen von beiden berichtigen",
   "it needs a tin of trimmings ({0})": "es braucht ein Schälchen mit Abschnitten ({0})",
   "nothing consolidates on unloading, on wetting, or where the specimen swelled: there is no cv":
     "beim Entlasten, beim Wässern und wo der Probekörper schwoll, konsolidiert nichts: es gibt kein cv",

@@ -1,0 +1,58 @@
+/** One line at the head of the sheet: which inputs are missing or cannot be, and where they stand. */
+import type { Field } from "./field";
+
+/** The address of a cell that a name leads to, wherever it has moved to. */
+const at = (name: string): string => `ADDRESS(ROW({${name}}),COLUMN({${name}}),4)`;
+/** The same of the first cell of a column. */
+const atTop = (name: string): string => `ADDRESS(ROW(INDEX({${name}},1)),COLUMN(INDEX({${name}},1)),4)`;
+
+/** Inputs that no result does without, in the order of the form. */
+const NEEDED: readonly (readonly [name: string, words: string])[] = [
+  ["specific_gravity", "specific gravity"],
+  ["diameter", "diameter"],
+  ["initial_height", "initial height"],
+  ["ring_mass", "ring mass"],
+  ["ring_and_wet_before", "ring + wet soil before"],
+  ["ring_and_wet_after", "ring + wet soil after"],
+  ["ring_and_dry", "ring + dry soil"],
+  ["dial_factor", "dial factor"],
+  ["zero_reading", "zero reading"],
+];
+
+const IN_SITU = "in_situ_stress";
+
+const missing = [
+  ...NEEDED.map(([name, words]) => `IF({${name}}="","${words}, "&${at(name)}&"; ","")`),
+  `IF({${IN_SITU}}="","in-situ stress (for OCR, field curve and quality), "&${at(IN_SITU)}&"; ","")`,
+  `IF(COUNT({load_stress})=0,"stresses of the loads, from "&${atTop("load_stress")}&"; ","")`,
+  `IF({next_load}="","","readings of load "&{next_load}&", in row "&ROW(INDEX({times_01},1))&" and below; ")`,
+].join("&");
+
+const NONE_MISSING = `AND(${[...NEEDED.map(([name]) => `{${name}}<>""`), `{${IN_SITU}}<>""`, "COUNT({load_stress})>0", '{next_load}=""'].join(",")})`;
+
+/** Two cells of which the first must be heavier than the second, or as heavy. */
+const heavier = (more: string, words: string, less: string, lessWords: string, or = ""): string =>
+  `IF(OR({${more}}="",{${less}}=""),"",IF({${more}}${or ? "<" : "<="}{${less}},"${words}, "&${at(more)}&", must be heavier than ${lessWords}, "&${at(less)}&"${or}: correct one of them. ",""))`;
+
+const OR_AS_HEAVY = ", or as heavy";
+
+const impossible = [
+  heavier("ring_and_dry", "Ring + dry soil", "ring_mass", "the ring"),
+  heavier("ring_and_wet_before", "Ring + wet soil before", "ring_and_dry", "ring + dry soil", OR_AS_HEAVY),
+  heavier("ring_and_wet_after", "Ring + wet soil after", "ring_and_dry", "ring + dry soil", OR_AS_HEAVY),
+  `IF(IFERROR(OR({solids_height}="",{initial_height}=""),TRUE),"",IF({solids_height}<{initial_height},"","The solids alone would fill the ring: correct the height, "&${at("initial_height")}&", the diameter, "&${at("diameter")}&", the masses, "&${at("ring_mass")}&" and "&${at("ring_and_dry")}&", or the specific gravity, "&${at("specific_gravity")}&". "))`,
+].join("&");
+
+/** While the test is running its loads may not suffice for the results of the curve. */
+const notFarEnough =
+  'IF(AND(IFERROR({test_state},"")="running",IFERROR({preconsolidation_stress}="",FALSE),COUNT({void_ratio_curve})>0),"The loads so far give no virgin line yet: read further loads. ","")';
+
+export const MISSING: Field = {
+  name: "missing_inputs",
+  label: "What is missing or cannot be",
+  measure: "text",
+  kind: "remark",
+  formula: `=${impossible}&IF(${NONE_MISSING},"","Missing: "&${missing})&${notFarEnough}`,
+  note: "Inputs that are still to be typed, and masses that cannot be, each with its cell. Results stay blank until they are there.",
+  lines: 2,
+};

@@ -1,0 +1,133 @@
+/** A sheet while it is being filled in: blank, with half a test, with what cannot be, and whole. */
+import { blankSheet, demoSheet, fillSheet, type SheetValues } from "../../src/datasheet";
+import { demoTest } from "../../src/datasheet/demo-test";
+import { cellAddress } from "../../src/workbook/address";
+import type { CellValue, SheetPlan } from "../../src/workbook/port";
+import { calculate } from "./sheet-in-engine";
+
+jest.setTimeout(120_000);
+
+const LOADS = 12;
+const { readings, cells, columns } = demoTest("SI");
+
+/** The demonstration with the first loads read, without some of its cells, and with other values in some. */
+function partly(loads: number, without: readonly string[] = [], changes: SheetValues = {}): SheetPlan {
+  const kept = Object.entries(cells).filter(([name]) => name !== "notice" && !without.includes(name));
+  const cut = Object.entries(columns).map(([name, list]): [string, readonly (CellValue | undefined)[]] => [
+    name,
+    name.startsWith("load_") ? list.slice(0, loads) : list,
+  ]);
+  const series = readings
+    .slice(0, loads)
+    .map((list, index): [string, readonly number[]] => [`readings_${String(index + 1).padStart(2, "0")}`, list]);
+  return fillSheet(blankSheet("SI", { loads: LOADS, readingRows: 60 }), {
+    ...Object.fromEntries([...kept, ...cut, ...series]),
+    ...changes,
+  });
+}
+
+const addressIn = (plan: SheetPlan, name: string): string => cellAddress(plan.names[name].row, plan.names[name].col);
+
+describe("a blank sheet", () => {
+  const plan = blankSheet("SI", { loads: LOADS, readingRows: 60 });
+
+  test.each([null, 0] as const)("shows no error and no result, blanks handed over as %p", async (blankAs) => {
+    const sheet = await calculate(plan, blankAs);
+    expect(sheet.errors).toEqual([]);
+    for (const name of ["dry_mass", "void_ratio_initial", "preconsolidation_stress", "compression_index", "test_state"])
+      expect([name, sheet.value(name)]).toEqual([name, ""]);
+  });
+
+  test("says what is missing in the order of the form, each with its cell", async () => {
+    const said = String((await calculate(plan)).value("missing_inputs"));
+    expect(said).toMatch(/^Missing: specific gravity, .*stresses of the loads, from B\d+; $/);
+    for (const [name, words] of [
+      ["ring_mass", "ring mass"],
+      ["ring_and_dry", "ring + dry soil"],
+      ["dial_factor", "dial factor"],
+      ["zero_reading", "zero reading"],
+      ["in_situ_stress", "in-situ stress (for OCR, field curve and quality)"],
+    ])
+      expect(said).toContain(`${words}, ${addressIn(plan, name)}; `);
+  });
+});
+
+describe("half a test", () => {
+  const stresses = [12.5, 25, 50, 100, 200, 400, 100, 25, 100, 400, 800, 1600];
+
+  test.each([null, 0] as const)(
+    "with loads 1 to 5 of 12 read shows no error, blanks handed over as %p",
+    async (blankAs) => {
+      const sheet = await calculate(partly(5, [], { load_stress: stresses }), blankAs);
+      expect(sheet.errors).toEqual([]);
+      expect([sheet.value("test_state"), sheet.value("next_load")]).toEqual(["running", 6]);
+      expect(sheet.value("preconsolidation_stress")).toBe("");
+      expect(sheet.value("void_ratio_end", 4)).toBeGreaterThan(0.5);
+      expect(sheet.value("missing_inputs")).toMatch(
+        /^Missing: readings of load 6, in row \d+ and below; The loads so far give no virgin line yet: read further loads\. $/,
+      );
+    },
+  );
+
+  test("with five loads and no further stress typed is as quiet", async () => {
+    const sheet = await calculate(partly(5));
+    expect(sheet.errors).toEqual([]);
+    expect(sheet.value("missing_inputs")).toBe("The loads so far give no virgin line yet: read further loads. ");
+  });
+
+  test("before the specimen is taken out, the final masses alone are missing", async () => {
+    const plan = partly(12, ["ring_and_wet_after", "ring_and_dry", "final_height_measured"]);
+    const sheet = await calculate(plan);
+    expect(sheet.errors).toEqual([]);
+    expect(sheet.value("missing_inputs")).toBe(
+      `Missing: ring + wet soil after, ${addressIn(plan, "ring_and_wet_after")}; ring + dry soil, ${addressIn(plan, "ring_and_dry")}; `,
+    );
+  });
+});
+
+describe("masses that cannot be", () => {
+  test.each([
+    ["ring_and_dry", 20, "ring_mass", /^Ring \+ dry soil, (\w+), must be heavier than the ring, (\w+): correct/],
+    [
+      "ring_and_wet_before",
+      90,
+      "ring_and_dry",
+      /^Ring \+ wet soil before, (\w+), must be heavier than ring \+ dry soil, (\w+), or/,
+    ],
+    [
+      "ring_and_wet_after",
+      90,
+      "ring_and_dry",
+      /^Ring \+ wet soil after, (\w+), must be heavier than ring \+ dry soil, (\w+), or/,
+    ],
+  ])("%s of %p g: the line names its cell and that of %s", async (name, mass, other, said) => {
+    const plan = partly(12, [], { [name]: mass });
+    const sheet = await calculate(plan);
+    expect(sheet.errors).toEqual([]);
+    const [, one, two] = said.exec(String(sheet.value("missing_inputs"))) ?? [];
+    expect([one, two]).toEqual([addressIn(plan, name), addressIn(plan, other)]);
+  });
+
+  test("solids that would fill the ring: the line names the cells that they follow from", async () => {
+    const plan = partly(12, [], { initial_height: 9 });
+    const said = String((await calculate(plan)).value("missing_inputs"));
+    for (const name of ["initial_height", "diameter", "ring_mass", "ring_and_dry", "specific_gravity"])
+      expect(said).toContain(addressIn(plan, name));
+  });
+});
+
+test("the whole demonstration lacks nothing, and its test is over", async () => {
+  const sheet = await calculate(demoSheet("SI"));
+  expect([sheet.value("missing_inputs"), sheet.value("test_state"), sheet.value("next_load")]).toEqual([
+    "",
+    "over",
+    "",
+  ]);
+  expect(sheet.value("preconsolidation_stress")).toBeCloseTo(125.3, 1);
+});
+
+test("a test that is over says #N/A where a method does not apply", async () => {
+  const sheet = await calculate(partly(6));
+  expect(sheet.value("test_state")).toBe("over");
+  expect(sheet.errors).toContainEqual(expect.stringMatching(/#N\/A the test has no unloading/));
+});
