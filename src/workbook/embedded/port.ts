@@ -16,6 +16,7 @@ import {
   type Unsubscribe,
   type WorkbookPort,
 } from "../port";
+import { quoted } from "../address";
 import { checkFill } from "../fill";
 import { withReferences } from "../references";
 import { checkWrite } from "../write-check";
@@ -200,15 +201,13 @@ export class EmbeddedPort implements WorkbookPort {
   async readContents(sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>> {
     const sheetId = this.#sheetId(sheet);
     const { getters } = this.#model;
-    const local = new Map(
-      [...(this.#localNames.get(sheetId) ?? [])].map(([name, called]) => [called.toLowerCase(), name]),
-    );
+    const planNames = this.#planNames(sheetId);
     const contentOf = (position: { sheetId: string; col: number; row: number }): CellValue => {
       const cell = getters.getCell(position);
       if (!cell) return "";
       if (!cell.isFormula) return this.#valueAt(position);
       const formula = getters.getCellText(position, { showFormula: true });
-      return `=${renameIn(formula.slice(1), (name) => local.get(name.toLowerCase()) ?? name)}`;
+      return `=${renameIn(formula.slice(1), (name) => planNames.get(name.toLowerCase()) ?? name)}`;
     };
     return this.#named(sheetId, names, ({ left, right, top, bottom }) =>
       Array.from({ length: bottom - top + 1 }, (_, row) =>
@@ -419,6 +418,19 @@ export class EmbeddedPort implements WorkbookPort {
     const id = this.#model.getters.getSheetIdByName(name);
     if (id === undefined) throw new WorkbookError(noSheet(name));
     return id;
+  }
+
+  /** What the engine's names are called in formulas of a sheet: "ring", or "'Ring 2'!ring" for a name of another sheet. */
+  #planNames(sheetId: string): ReadonlyMap<string, string> {
+    const { getters } = this.#model;
+    const found = new Map<string, string>();
+    for (const [owner, names] of this.#localNames) {
+      if (owner !== sheetId && !getters.getSheetIds().includes(owner)) continue;
+      const of = owner === sheetId ? "" : `${quoted(getters.getSheetName(owner))}!`;
+      for (const [name, called] of names)
+        if (of === "" || !found.has(called.toLowerCase())) found.set(called.toLowerCase(), `${of}${name}`);
+    }
+    return found;
   }
 
   /** What a name of a sheet is called in the engine. */
