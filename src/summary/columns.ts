@@ -1,0 +1,192 @@
+/**
+ * The columns of a summary of a project: what each says of a specimen, as a live formula into the names of its data sheet, and
+ * as a constant of a specimen that comes from another file. Units are those of the summary.
+ */
+import { convert, type Quantity } from "../reduction/units";
+import { THREE_FIGURES } from "../workbook/number-format";
+import type { CellValue } from "../workbook/port";
+import type { RemarkName, ResultName, WordName, NumberName } from "../record/names";
+import type { TestRecord } from "../record/record";
+import { DATA_SHEET_NAME } from "../specification/load-table";
+
+/** Measures whose unit the summary has of its own, with the cell of a data sheet that says its unit. */
+const MEASURES = {
+  stress: { quantity: "stress", cell: "stress_unit", ofRecord: "kPa" },
+  depth: { quantity: "length", cell: "depth_unit", ofRecord: "m" },
+  density: { quantity: "density", cell: "density_unit", ofRecord: "Mg/m3" },
+  cv: { quantity: "cv", cell: "cv_unit", ofRecord: "m2/yr" },
+} as const satisfies Record<string, { quantity: Quantity; cell: string; ofRecord: string }>;
+
+export type SummaryMeasure = keyof typeof MEASURES;
+
+export type SummaryUnits = Readonly<Record<SummaryMeasure, string>>;
+
+export const SUMMARY_UNITS: Readonly<Record<"SI" | "US", SummaryUnits>> = {
+  SI: { stress: "kPa", depth: "m", density: "Mg/m3", cv: "m2/yr" },
+  US: { stress: "tsf", depth: "ft", density: "pcf", cv: "ft2/day" },
+};
+
+/** What is said of a specimen beside its record. */
+export interface Beside {
+  /** Questions of the reviewer that wait for an answer. */
+  readonly open: number;
+  /** Day number of the reading. */
+  readonly day: number;
+  /** Of a specimen from another file: the file's name with the sheet in it, and the SHA-256 of its bytes. */
+  readonly file?: string;
+  readonly hash?: string;
+}
+
+/** How a formula refers to a name of the specimen's data sheet. */
+export type Refer = (name: string) => string;
+
+export interface SummaryColumn {
+  /** The name of its cells on the summary. */
+  readonly name: string;
+  readonly heading: string;
+  readonly measure?: SummaryMeasure;
+  readonly unit?: string;
+  /** In characters. */
+  readonly width: number;
+  readonly format?: string;
+  /** Names of the data sheet that the formula refers to. */
+  readonly needs: readonly string[];
+  /** Absent: the column holds constants, of a sheet of the workbook as well. */
+  readonly formula?: (of: Refer, units: SummaryUnits) => string;
+  readonly value: (record: TestRecord, beside: Beside, units: SummaryUnits) => CellValue | undefined;
+}
+
+const blankOr = (of: string, formula = of): string => `=IF(${of}="","",${formula})`;
+
+const wordOf = (record: TestRecord, name: WordName | RemarkName): string | undefined =>
+  ({ ...record.remarks, ...record.words })[name];
+
+const numberOf = (record: TestRecord, name: NumberName | ResultName): number | undefined =>
+  ({ ...record.numbers, ...record.results })[name];
+
+const word = (of: WordName | RemarkName, heading: string, width = 12): SummaryColumn => ({
+  ...{ name: `summary_${of}`, heading, width, needs: [of] },
+  formula: (refer) => blankOr(refer(of)),
+  value: (record) => wordOf(record, of),
+});
+
+const number = (of: NumberName | ResultName, heading: string, format: string, unit?: string): SummaryColumn => ({
+  ...{ name: `summary_${of}`, heading, format, unit, width: 10, needs: [of] },
+  formula: (refer) => blankOr(refer(of)),
+  value: (record) => numberOf(record, of),
+});
+
+const converted = (value: string, refer: Refer, measure: SummaryMeasure, units: SummaryUnits): string =>
+  `CLAY.CONVERT_UNIT(${value},${refer(MEASURES[measure].cell)},"${units[measure]}")`;
+
+/** A value of a record in the unit of the summary. */
+export const inUnits = (value: number, measure: SummaryMeasure, units: SummaryUnits): number =>
+  convert(value, MEASURES[measure].quantity, MEASURES[measure].ofRecord, units[measure]);
+
+const measured = (
+  of: NumberName | ResultName,
+  heading: string,
+  measure: SummaryMeasure,
+  format: string,
+): SummaryColumn => ({
+  ...{ name: `summary_${of}`, heading, measure, format, width: 10, needs: [of, MEASURES[measure].cell] },
+  formula: (refer, units) => blankOr(refer(of), converted(refer(of), refer, measure, units)),
+  value: (record, _, units) => {
+    const found = numberOf(record, of);
+    return found === undefined ? undefined : inUnits(found, measure, units);
+  },
+});
+
+/** An index of the void ratio as a ratio of strain: over 1 + e0. */
+const ratio = (of: "compression_index" | "recompression_index", name: string, heading: string): SummaryColumn => ({
+  ...{ name, heading, format: "0.000", width: 8, needs: [of, "void_ratio_initial"] },
+  formula: (refer) =>
+    `=IF(OR(${refer(of)}="",${refer("void_ratio_initial")}=""),"",${refer(of)}/(1+${refer("void_ratio_initial")}))`,
+  value: ({ results }) => {
+    const [index, e0] = [results[of], results.void_ratio_initial];
+    return index === undefined || e0 === undefined ? undefined : index / (1 + e0);
+  },
+});
+
+const endOfCv = (which: "MIN" | "MAX", heading: string): SummaryColumn => ({
+  ...{ name: `summary_cv_${which.toLowerCase()}`, heading, measure: "cv", format: THREE_FIGURES, width: 10 },
+  needs: ["cv_chosen", "cv_unit"],
+  formula: (refer, units) => {
+    const cv = refer("cv_chosen");
+    const end = converted(`${which}(IF(ISNUMBER(${cv}),${cv},""))`, refer, "cv", units);
+    return `=IF(COUNT(${cv})=0,"",${end})`;
+  },
+  value: ({ loads }, _, units) => {
+    const found = loads.flatMap(({ results }) => results.cv_chosen ?? []);
+    return found.length === 0 ? undefined : inUnits(Math[which === "MIN" ? "min" : "max"](...found), "cv", units);
+  },
+});
+
+const constant = (
+  name: string,
+  heading: string,
+  width: number,
+  value: SummaryColumn["value"],
+  format?: string,
+): SummaryColumn => ({ name, heading, width, needs: [], value, ...(format && { format }) });
+
+/** The column that says which data sheet a row is of; its formula leads to the sheet, whatever the sheet is called. */
+export const KEY = "summary_sheet";
+export const FILE = "summary_file";
+export const HASH = "summary_sha256";
+export const OPEN = "summary_open_checks";
+
+/** A text within a formula; the sheets' names hold no quotes that both hosts could write. */
+const quotedText = (text: string): string => `"${text.replaceAll('"', "'")}"`;
+
+/** The formula of the first cell of a row. */
+export const keyFormula = (sheet: string, refer: Refer): string =>
+  `=IF(COUNT(${refer(DATA_SHEET_NAME)})>=0,${quotedText(sheet)},"")`;
+
+const KEY_OF = new RegExp(`(?:'((?:[^']|'')+)'|([\\p{L}_][\\p{L}\\p{N}_.]*))!${DATA_SHEET_NAME}`, "u");
+
+/** The sheet that the formula of a row's first cell leads to. */
+export function sheetOfKey(content: CellValue | undefined): string | undefined {
+  const [, inQuotes, bare] = KEY_OF.exec(String(content ?? "")) ?? [];
+  return inQuotes?.replaceAll("''", "'") ?? bare;
+}
+
+export const COLUMNS: readonly SummaryColumn[] = [
+  constant(KEY, "Data sheet", 22, (_, { file }) => file),
+  word("boring", "Boring"),
+  word("sample", "Sample"),
+  word("specimen", "Specimen", 9),
+  measured("depth", "Depth", "depth", "0.00"),
+  word("soil_description", "Soil", 26),
+  word("atterberg_limits", "Limits", 14),
+  number("water_content_initial", "w0", "0.0%"),
+  measured("density_initial", "Density", "density", "0.00"),
+  number("void_ratio_initial", "e0", "0.000"),
+  measured("in_situ_stress", "In-situ stress", "stress", "0.0"),
+  measured("preconsolidation_stress", "Preconsol. stress", "stress", "0.0"),
+  measured("preconsolidation_low", "not less than", "stress", "0.0"),
+  measured("preconsolidation_high", "not more than", "stress", "0.0"),
+  number("overconsolidation_ratio", "OCR", "0.00"),
+  number("compression_index", "Cc", "0.000"),
+  number("recompression_index", "Cr", "0.000"),
+  number("swelling_index", "Cs", "0.000"),
+  ratio("compression_index", "summary_compression_ratio", "CR"),
+  ratio("recompression_index", "summary_recompression_ratio", "RR"),
+  endOfCv("MIN", "cv from"),
+  endOfCv("MAX", "cv to"),
+  number("c_alpha_chosen", "C alpha-epsilon", "0.0000"),
+  word("quality_class", "Quality", 16),
+  constant(OPEN, "Open checks", 8, (_, { open }) => open, "0"),
+  word("tested_by", "Tested by"),
+  word("checked_by", "Checked by"),
+  constant("summary_day", "Read on", 11, (_, { day }) => Math.floor(day), "yyyy-mm-dd"),
+  constant(FILE, "File", 22, (_, { file }) => file),
+  constant(HASH, "SHA-256 of the file", 20, (_, { hash }) => hash),
+];
+
+/** Every name of a data sheet that the summary refers to. */
+export const NEEDED_NAMES: readonly string[] = [
+  ...new Set([DATA_SHEET_NAME, ...COLUMNS.flatMap(({ needs }) => needs)]),
+];
+
+export const COLUMN_NAMES: readonly string[] = COLUMNS.map(({ name }) => name);

@@ -1,0 +1,61 @@
+/** The sheet of a summary: headings with their units, and named columns with room for rows. The rows are written by `update`. */
+import type { Box, CellPlan, SheetPlan } from "../workbook/port";
+import { COLUMNS, SUMMARY_UNITS, type SummaryMeasure, type SummaryUnits } from "./columns";
+
+/** Rows that the names of the columns cover: specimens, and what a person adds between them. */
+export const ROWS = 200;
+
+const HEADINGS = 3;
+export const FIRST_ROW = HEADINGS + 2;
+
+/** The name of the cell that says a unit. */
+export const unitName = (measure: SummaryMeasure): string => `summary_${measure}_unit`;
+
+const MEASURES: readonly SummaryMeasure[] = ["stress", "depth", "density", "cv"];
+
+export const UNIT_NAMES: readonly string[] = MEASURES.map(unitName);
+
+/** A sheet with this name is a summary. */
+export const SUMMARY_SHEET_NAME = unitName("stress");
+
+const NOTES = [
+  "One row for each data sheet, by formulas that follow it. Rows and columns of your own may be added: they stay.",
+  "Open checks and rows from other files are constants of the day on which they were read: bring the summary up to date in the pane (Summary).",
+];
+
+export function summarySheet(system: "SI" | "US"): SheetPlan {
+  const units = SUMMARY_UNITS[system];
+  const headings = COLUMNS.flatMap(({ heading, measure, unit }, col): CellPlan[] => [
+    { row: HEADINGS, col, kind: "heading", value: heading, wrap: true },
+    { row: HEADINGS + 1, col, kind: "unit", value: measure ? units[measure] : unit },
+  ]);
+  const unitCells = MEASURES.map((measure): [string, Box] => {
+    const col = COLUMNS.findIndex((column) => column.measure === measure);
+    return [unitName(measure), { row: HEADINGS + 1, col, rows: 1, cols: 1 }];
+  });
+  return {
+    name: "Summary",
+    rows: FIRST_ROW + ROWS,
+    cols: COLUMNS.length,
+    cells: [
+      { row: 0, col: 0, kind: "title", value: "Summary of the project" },
+      ...NOTES.map((value, index): CellPlan => ({ row: 1 + index, col: 0, kind: "note", value })),
+      ...headings,
+    ],
+    names: {
+      ...Object.fromEntries(COLUMNS.map(({ name }, col) => [name, { row: FIRST_ROW, col, rows: ROWS, cols: 1 }])),
+      ...Object.fromEntries(unitCells),
+    },
+    columnWidths: Object.fromEntries(COLUMNS.map(({ width }, col) => [col, width])),
+    rowHeights: { [HEADINGS]: 30 },
+    merges: [],
+    freezeRows: FIRST_ROW,
+    paper: system === "US" ? "Letter" : "A4",
+  };
+}
+
+/** The units that a summary has in its headings; those of SI where a heading was cleared or changed to no unit. */
+export function unitsOfSummary(values: Readonly<Record<string, readonly (readonly unknown[])[]>>): SummaryUnits {
+  const system = String(values[unitName("stress")]?.[0]?.[0] ?? "") === SUMMARY_UNITS.US.stress ? "US" : "SI";
+  return SUMMARY_UNITS[system];
+}

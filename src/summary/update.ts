@@ -1,0 +1,207 @@
+/**
+ * What a summary gets when it is brought up to date: a row for each data sheet that it lacks, constants of other files, and
+ * nothing over what a person typed. Says what was added and what was left.
+ */
+import { boxesByName } from "../record/places";
+import type { NamedValues, TestRecord } from "../record/record";
+import { cellAddress } from "../workbook/address";
+import type { Box, CellContent, CellValue, SheetName } from "../workbook/port";
+import { referenceTo } from "../workbook/references";
+import { COLUMNS, FILE, HASH, KEY, keyFormula, OPEN, sheetOfKey, type Beside, type SummaryColumn } from "./columns";
+import { unitsOfSummary } from "./summary-sheet";
+
+/** A summary as it stands. */
+export interface Standing {
+  readonly names: readonly SheetName[];
+  /** Of the columns and of the cells of units. */
+  readonly values: NamedValues;
+  readonly contents: NamedValues;
+  /** Rows of the sheet, from 0, that hold anything at all. */
+  readonly filled: ReadonlySet<number>;
+}
+
+/** A data sheet of the workbook. */
+export interface Specimen {
+  readonly sheet: string;
+  readonly record: TestRecord;
+  /** Names of the data sheet that lead to cells. */
+  readonly has: ReadonlySet<string>;
+  readonly beside: Beside;
+}
+
+/** A data sheet of another file. */
+export interface FileSpecimen {
+  readonly record: TestRecord;
+  readonly beside: Beside & { readonly file: string; readonly hash: string };
+}
+
+export interface Update {
+  /** For blank cells. */
+  readonly fresh: readonly CellContent[];
+  /** For cells whose constants are the summary's own. */
+  readonly renewed: readonly CellContent[];
+  /** Sheets and files that got a row. */
+  readonly added: readonly string[];
+  /** Cells that hold something else than the summary's formula, and were left. */
+  readonly left: readonly string[];
+  /** Rows, from 1, whose data sheet is not there any more. */
+  readonly gone: readonly number[];
+  /** Files that hold something else than on the day they were read before. */
+  readonly changed: readonly string[];
+  /** Sheets and files for which there is no row left. */
+  readonly withoutRoom: readonly string[];
+}
+
+interface Row {
+  /** In the columns, from 0. */
+  readonly index: number;
+  readonly sheet?: string;
+  readonly file?: string;
+}
+
+const isBlank = (content: CellValue | undefined): boolean => content === undefined || content === "";
+const isFormula = (content: CellValue | undefined): boolean => typeof content === "string" && content.startsWith("=");
+
+/** Writes into the cells of one summary, and keeps what was said of it. */
+class Writing {
+  readonly fresh: CellContent[] = [];
+  readonly renewed: CellContent[] = [];
+  readonly left: string[] = [];
+  readonly #boxes: ReadonlyMap<string, Box>;
+  readonly #contents: NamedValues;
+
+  constructor({ names, contents }: Standing) {
+    this.#boxes = boxesByName(names);
+    this.#contents = contents;
+  }
+
+  get rows(): number {
+    return this.#boxes.get(KEY)?.rows ?? 0;
+  }
+
+  rowOnSheet(index: number): number {
+    return (this.#boxes.get(KEY)?.row ?? 0) + index;
+  }
+
+  contentOf(name: string, index: number): CellValue | undefined {
+    return this.#contents[name]?.[index]?.[0];
+  }
+
+  /** A content for a cell of a column. A column that a person deleted gets none. */
+  put(
+    { name, format }: SummaryColumn,
+    index: number,
+    content: { formula: string } | { value: CellValue },
+    mayRenew: boolean,
+  ): void {
+    const box = this.#boxes.get(name);
+    if (!box || index >= box.rows) return;
+    const place = { row: box.row + index, col: box.col };
+    const before = this.contentOf(name, index);
+    const cell = { ...place, ...content, ...(format !== undefined && { format }) };
+    if (isBlank(before)) this.fresh.push(cell);
+    else if (mayRenew) this.renewed.push({ ...place, ...content });
+    else if (!isFormula(before)) this.left.push(cellAddress(place.row, place.col));
+  }
+}
+
+const rowsOf = (writing: Writing): Row[] =>
+  Array.from({ length: writing.rows }, (_, index): Row => {
+    const sheet = sheetOfKey(writing.contentOf(KEY, index));
+    const file = writing.contentOf(FILE, index);
+    return { index, ...(sheet !== undefined && { sheet }), ...(!isBlank(file) && { file: String(file) }) };
+  });
+
+const same = (one: string, other: string | undefined): boolean => one.toLowerCase() === other?.toLowerCase();
+
+export function update(
+  standing: Standing,
+  specimens: readonly Specimen[],
+  files: readonly FileSpecimen[],
+  isAllSheets = true,
+): Update {
+  const units = unitsOfSummary(standing.values);
+  const writing = new Writing(standing);
+  const rows = rowsOf(writing);
+  const free = rows.filter(({ index }) => !standing.filled.has(writing.rowOnSheet(index)));
+  const said = { added: [] as string[], changed: [] as string[], withoutRoom: [] as string[] };
+
+  const rowFor = (called: string, present: Row | undefined): Row | undefined => {
+    if (present) return present;
+    const row = free.shift();
+    (row ? said.added : said.withoutRoom).push(called);
+    return row;
+  };
+
+  for (const { sheet, record, has, beside } of specimens) {
+    const row = rowFor(
+      sheet,
+      rows.find((one) => same(sheet, one.sheet)),
+    );
+    if (row) writeSheet(writing, row, { sheet, record, has, beside });
+  }
+  for (const { record, beside } of files) {
+    const present = rows.find(({ file }) => same(beside.file, file));
+    const isSame = present !== undefined && writing.contentOf(HASH, present.index) === beside.hash;
+    if (present && !isSame) said.changed.push(beside.file);
+    const row = isSame ? undefined : rowFor(beside.file, present);
+    if (!row) continue;
+    for (const column of COLUMNS)
+      writing.put(column, row.index, { value: column.value(record, beside, units) ?? "" }, present !== undefined);
+  }
+  const gone = isAllSheets
+    ? rows.filter(({ sheet }) => sheet !== undefined && !specimens.some((one) => same(one.sheet, sheet)))
+    : [];
+  const lost = isAllSheets
+    ? rows.filter(({ index, sheet, file }) => sheet === undefined && file === undefined && isLost(writing, index))
+    : [];
+  return {
+    ...said,
+    ...{ fresh: writing.fresh.filter(holds), renewed: writing.renewed, left: writing.left },
+    gone: [...gone, ...lost].map(({ index }) => writing.rowOnSheet(index) + 1).sort((a, b) => a - b),
+  };
+
+  function writeSheet(on: Writing, row: Row, { sheet, record, has, beside }: Specimen): void {
+    const refer = (name: string): string => referenceTo(name, sheet);
+    for (const column of COLUMNS) {
+      if (column.name === KEY) {
+        if (!isCalled(on, row.index, sheet)) on.put(column, row.index, { formula: keyFormula(sheet, refer) }, true);
+      } else if (column.formula) {
+        if (column.needs.every((name) => has.has(name)))
+          on.put(column, row.index, { formula: column.formula(refer, units) }, false);
+      } else if (column.name === OPEN || column.name === "summary_day")
+        on.put(column, row.index, { value: column.value(record, beside, units) ?? "" }, true);
+    }
+  }
+}
+
+/** Whether the formula of a row's first cell leads to no sheet: the data sheet was deleted, and its names with it. */
+const isLost = (writing: Writing, index: number): boolean =>
+  /^=IF\(\s*COUNT\(.*\)\s*>=\s*0/i.test(String(writing.contentOf(KEY, index) ?? ""));
+
+/** Whether a row's first cell shows the name that its sheet has now. */
+const isCalled = (writing: Writing, index: number, sheet: string): boolean =>
+  String(writing.contentOf(KEY, index) ?? "").includes(`"${sheet}"`);
+
+/** A blank cell that is to stay blank is not written. */
+const holds = (cell: CellContent): boolean => "formula" in cell || cell.value !== "";
+
+/** Pairs of sheets or files with the same boring, sample, specimen and depth. */
+export function twins(
+  specimens: readonly { readonly called: string; readonly record: TestRecord }[],
+): [string, string][] {
+  const first = new Map<string, string>();
+  return specimens.flatMap(({ called, record: { words, numbers } }): [string, string][] => {
+    if (words.boring === undefined && words.sample === undefined) return [];
+    const key = [words.boring, words.sample, words.specimen, numbers.depth]
+      .map((one) =>
+        String(one ?? "")
+          .trim()
+          .toLowerCase(),
+      )
+      .join("\n");
+    const before = first.get(key);
+    if (before === undefined) first.set(key, called);
+    return before === undefined ? [] : [[before, called]];
+  });
+}
