@@ -1,0 +1,307 @@
+/**
+ * The charts of a project on a sheet of their own: stresses against depth, compression curves and cv over each other, Cc against
+ * water content. The numbers beside them are live formulas in the units of the summary; in a row that shows nothing, x is a
+ * number all the same and y is #N/A, since a chart that meets a text among its x counts 1, 2, 3 instead.
+ */
+import type { TestRecord } from "../record/record";
+import { boxAddress, quoted } from "../workbook/address";
+import { roundedDomain } from "../workbook/chart-axis";
+import type { Box, CellContent, ChartAxis, ChartPlan, ChartSeries, SheetPlan } from "../workbook/port";
+import { referenceTo } from "../workbook/references";
+import { inUnits, type SummaryUnits } from "./columns";
+
+/** A data sheet whose curves are drawn. */
+export interface Curve {
+  readonly sheet: string;
+  /** Stands beside its line. */
+  readonly called: string;
+  readonly record: TestRecord;
+}
+
+/** The summary whose rows are drawn: its columns, and the rows, from 0 in the columns, that are of a specimen. */
+export interface DrawnSummary {
+  readonly sheet: string;
+  readonly boxes: ReadonlyMap<string, Box>;
+  readonly rows: readonly number[];
+}
+
+export interface ChartsSheet {
+  readonly plan: SheetPlan;
+  /** To be written once the sheet is there, which got the name `sheet`. */
+  readonly cells: readonly CellContent[];
+}
+
+/** Names of a data sheet that its curves need. */
+export const CURVE_NAMES: readonly string[] = [
+  "load_stress",
+  "stress_unit",
+  "void_ratio_end",
+  "strain_end",
+  "void_ratio_initial",
+  "cv_chosen",
+  "cv_unit",
+];
+
+const CHART: Pick<Box, "rows" | "cols"> = { rows: 24, cols: 8 };
+const ACROSS = 2;
+/** The numbers stand to the right of the charts. */
+const LEFT = ACROSS * CHART.cols + 1;
+const TOP = 3;
+/** More names than this beside the ends of lines cover each other. */
+const MOST_LETTERED = 12;
+
+/** Headings of a curve's columns, in their order. */
+const CURVE_COLUMNS = ["stress", "e", "strain", "e/e0", "cv"] as const;
+type CurveColumn = (typeof CURVE_COLUMNS)[number];
+
+/** Headings of the columns of single values, each pair x and y, with the names of the summary's columns. */
+const POINTS = [
+  { name: "in-situ stress", x: "summary_in_situ_stress", y: "summary_depth" },
+  { name: "preconsolidation stress", x: "summary_preconsolidation_stress", y: "summary_depth" },
+  { name: "not less than", x: "summary_preconsolidation_low", y: "summary_depth" },
+  { name: "not more than", x: "summary_preconsolidation_high", y: "summary_depth" },
+  { name: "Cc", x: "summary_water_content_initial", y: "summary_compression_index" },
+] as const;
+
+const ONE = { rows: 1, cols: 1 };
+
+function pointCells({ sheet, boxes, rows }: DrawnSummary): CellContent[] {
+  const at = (name: string, row: number): string | undefined => {
+    const box = boxes.get(name);
+    return box && `${quoted(sheet)}!${boxAddress({ row: box.row + row, col: box.col, ...ONE })}`;
+  };
+  return POINTS.flatMap(({ name, x, y }, index) => {
+    const col = LEFT + 2 * index;
+    return [
+      { row: TOP - 1, col, value: `${name}: x` },
+      { row: TOP - 1, col: col + 1, value: "y" },
+      ...rows.flatMap((row, down): CellContent[] => {
+        const [ofX, ofY] = [at(x, row), at(y, row)];
+        if (!ofX || !ofY) return [];
+        return [
+          { row: TOP + down, col, formula: `=IF(ISNUMBER(${ofX}),${ofX},0)` },
+          { row: TOP + down, col: col + 1, formula: `=IF(AND(ISNUMBER(${ofX}),ISNUMBER(${ofY})),${ofY},NA())` },
+        ];
+      }),
+    ];
+  });
+}
+
+const CURVES_LEFT = LEFT + 2 * POINTS.length + 1;
+const columnOf = (index: number, column: CurveColumn): number =>
+  CURVES_LEFT + index * (CURVE_COLUMNS.length + 1) + CURVE_COLUMNS.indexOf(column);
+
+/** Rows of the table of loads that have a stress. */
+const rowsOf = ({ record }: Curve): number[] =>
+  record.loads.flatMap(({ row, stress }) => (stress === undefined ? [] : [row]));
+
+function curveCells(curve: Curve, index: number, units: SummaryUnits): CellContent[] {
+  const refer = (name: string): string => referenceTo(name, curve.sheet);
+  const cells = rowsOf(curve).flatMap((row, down): CellContent[] => {
+    const of = (name: string): string => `INDEX(${refer(name)},${row})`;
+    const ifBoth = (name: string, value: string): string =>
+      `=IF(AND(ISNUMBER(${of("load_stress")}),ISNUMBER(${of(name)})),${value},NA())`;
+    const formulas: Record<CurveColumn, string> = {
+      stress: `=IF(ISNUMBER(${of("load_stress")}),CLAY.CONVERT_UNIT(${of("load_stress")},${refer("stress_unit")},"${units.stress}"),1)`,
+      e: ifBoth("void_ratio_end", of("void_ratio_end")),
+      strain: ifBoth("strain_end", of("strain_end")),
+      "e/e0": ifBoth("void_ratio_end", `${of("void_ratio_end")}/${refer("void_ratio_initial")}`),
+      cv: ifBoth("cv_chosen", `CLAY.CONVERT_UNIT(${of("cv_chosen")},${refer("cv_unit")},"${units.cv}")`),
+    };
+    return CURVE_COLUMNS.map((column) => ({
+      row: TOP + down,
+      col: columnOf(index, column),
+      formula: formulas[column],
+    }));
+  });
+  return [
+    { row: TOP - 2, col: columnOf(index, "stress"), value: curve.called },
+    ...CURVE_COLUMNS.map((column) => ({ row: TOP - 1, col: columnOf(index, column), value: column })),
+    ...cells,
+  ];
+}
+
+const decades = (values: readonly number[]): [number, number] => {
+  const logs = values.filter((value) => value > 0).map(Math.log10);
+  const [low, high] = [Math.floor(Math.min(...logs)), Math.ceil(Math.max(...logs))];
+  return [10 ** low, 10 ** Math.max(high, low + 1)];
+};
+
+const span = (values: readonly number[], least?: number): [number, number] => {
+  const [low, high] = [least ?? Math.min(...values), Math.max(...values)];
+  return roundedDomain([low, high > low ? high : low + 1]);
+};
+
+const axis = (
+  label: string,
+  scale: ChartAxis["scale"],
+  domain: readonly [number, number],
+  reversed = false,
+): ChartAxis => ({ ...{ label, scale, domain, reversed } });
+
+type Undrawn = Omit<ChartPlan, "box">;
+
+/** One line of every sheet over its stresses. Absent where no sheet has a value. */
+function curvesOver(
+  title: string,
+  curves: readonly Curve[],
+  column: CurveColumn,
+  y: (values: readonly number[]) => ChartAxis,
+  valuesOf: (record: TestRecord) => readonly number[],
+  units: SummaryUnits,
+): Undrawn[] {
+  const values = curves.flatMap(({ record }) => valuesOf(record)).filter(Number.isFinite);
+  const stresses = curves.flatMap(({ record }) =>
+    record.loads.flatMap(({ stress }) => (stress === undefined ? [] : [inUnits(stress, "stress", units)])),
+  );
+  if (values.length === 0 || stresses.length === 0) return [];
+  const series = curves.flatMap((curve, index): ChartSeries[] => {
+    const rows = rowsOf(curve).length;
+    const box = (of: CurveColumn): Box => ({ row: TOP, col: columnOf(index, of), rows, cols: 1 });
+    if (rows === 0) return [];
+    return [
+      {
+        name: curve.called,
+        x: { box: box("stress") },
+        y: { box: box(column) },
+        style: "line",
+        ...(curves.length <= MOST_LETTERED && { lettered: true }),
+      },
+    ];
+  });
+  return [{ title, x: axis(`Stress, ${units.stress}`, "log", decades(stresses)), y: y(values), series }];
+}
+
+const POINT_LOOKS: Record<(typeof POINTS)[number]["name"], Pick<ChartSeries, "symbol" | "shape">> = {
+  "in-situ stress": { symbol: "open" },
+  "preconsolidation stress": { symbol: "filled" },
+  "not less than": { symbol: "cross" },
+  "not more than": { symbol: "cross" },
+  Cc: { symbol: "filled" },
+};
+
+function pointSeries(rows: number, index: number): ChartSeries[] {
+  const point = POINTS[index];
+  if (!point) return [];
+  const box = (col: number): Box => ({ row: TOP, col, rows, cols: 1 });
+  const col = LEFT + 2 * index;
+  return [
+    {
+      name: point.name,
+      x: { box: box(col) },
+      y: { box: box(col + 1) },
+      style: "points",
+      ...POINT_LOOKS[point.name],
+    },
+  ];
+}
+
+/** Values of the summary's rows as they stand, for the ends of axes. */
+export type Shown = (name: string) => readonly number[];
+
+function pointCharts(rows: number, shown: Shown, units: SummaryUnits): Undrawn[] {
+  const stresses = POINTS.slice(0, 4).flatMap(({ x }) => shown(x));
+  const [depths, waters, indices] = [
+    shown("summary_depth"),
+    shown("summary_water_content_initial"),
+    shown("summary_compression_index"),
+  ];
+  return [
+    ...(stresses.length > 0 && depths.length > 0
+      ? [
+          {
+            title: "Stresses against depth",
+            x: axis(`Stress, ${units.stress}`, "linear", span(stresses, 0)),
+            y: axis(`Depth, ${units.depth}`, "linear", span(depths, 0), true),
+            series: [0, 1, 2, 3].flatMap((index) => pointSeries(rows, index)),
+          },
+        ]
+      : []),
+    ...(waters.length > 0 && indices.length > 0
+      ? [
+          {
+            title: "Cc against initial water content",
+            x: axis("w0", "linear", span(waters, 0)),
+            y: axis("Cc", "linear", span(indices, 0)),
+            series: pointSeries(rows, 4),
+          },
+        ]
+      : []),
+  ];
+}
+
+/** The sheet of charts, and what its cells hold. A chart for which no sheet has values is left out. */
+export function chartsSheet(
+  summary: DrawnSummary,
+  curves: readonly Curve[],
+  shown: Shown,
+  units: SummaryUnits,
+): ChartsSheet {
+  const over = (
+    title: string,
+    column: CurveColumn,
+    y: Parameters<typeof curvesOver>[3],
+    of: (record: TestRecord) => readonly number[],
+  ) => curvesOver(title, curves, column, y, of, units);
+  const ratios = ({ loads, results }: TestRecord): number[] =>
+    loads.flatMap((load) => {
+      const [e, e0] = [load.results.void_ratio_end, results.void_ratio_initial];
+      return e === undefined || !e0 ? [] : [e / e0];
+    });
+  const undrawn = [
+    ...pointCharts(summary.rows.length, shown, units),
+    ...over(
+      "Compression curves",
+      "e",
+      (values) => axis("Void ratio e", "linear", span(values)),
+      ({ loads }) => loads.flatMap(({ results }) => results.void_ratio_end ?? []),
+    ),
+    ...over(
+      "Compression curves in strain",
+      "strain",
+      (values) => axis("Strain", "linear", span(values), true),
+      ({ loads }) => loads.flatMap(({ results }) => results.strain_end ?? []),
+    ),
+    ...over("Compression curves in e/e0", "e/e0", (values) => axis("e / e0", "linear", span(values)), ratios),
+    ...over(
+      "cv against stress",
+      "cv",
+      (values) => axis(`cv, ${units.cv}`, "log", decades(values)),
+      ({ loads }) =>
+        loads.flatMap(({ results }) =>
+          results.cv_chosen === undefined ? [] : [inUnits(results.cv_chosen, "cv", units)],
+        ),
+    ),
+  ];
+  const cells = [...pointCells(summary), ...curves.flatMap((curve, index) => curveCells(curve, index, units))];
+  const last = Math.max(...cells.map(({ row }) => row), Math.ceil(undrawn.length / ACROSS) * CHART.rows + 1);
+  return {
+    cells,
+    plan: {
+      name: "Summary charts",
+      rows: last + 1,
+      cols: Math.max(...cells.map(({ col }) => col)) + 1,
+      cells: [
+        {
+          row: 0,
+          col: LEFT,
+          kind: "note",
+          value:
+            "Every number here is a formula: it follows the summary and the data sheets. Insert the charts once more when a sheet was added.",
+        },
+      ],
+      names: {},
+      columnWidths: {},
+      merges: [],
+      freezeRows: 0,
+      charts: undrawn.map((chart, index): ChartPlan => ({
+        ...chart,
+        box: {
+          row: 1 + Math.floor(index / ACROSS) * CHART.rows,
+          col: (index % ACROSS) * CHART.cols,
+          ...CHART,
+        },
+      })),
+    },
+  };
+}
