@@ -210,7 +210,7 @@ function pointCharts(rows: number, shown: Shown, units: SummaryUnits): Undrawn[]
     ...(stresses.length > 0 && depths.length > 0
       ? [
           {
-            title: "Stresses against depth",
+            title: "Stresses against depth: open in situ, filled preconsolidation, crosses its range",
             x: axis(`Stress, ${units.stress}`, "linear", span(stresses, 0)),
             y: axis(`Depth, ${units.depth}`, "linear", span(depths, 0), true),
             series: [0, 1, 2, 3].flatMap((index) => pointSeries(rows, index)),

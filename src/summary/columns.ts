@@ -155,7 +155,7 @@ export const COLUMNS: readonly SummaryColumn[] = [
   constant(KEY, "Data sheet", 22, (_, { file }) => file),
   word("boring", "Boring"),
   word("sample", "Sample"),
-  word("specimen", "Specimen", 9),
+  word("specimen", "Specimen", 11),
   measured("depth", "Depth", "depth", "0.00"),
   word("soil_description", "Soil", 26),
   word("atterberg_limits", "Limits", 14),

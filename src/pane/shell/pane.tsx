@@ -12,6 +12,7 @@ import { ReadingsScreen } from "../screens/readings/readings-screen";
 import { ReportScreen } from "../screens/report/report-screen";
 import { ResultsScreen } from "../screens/results/results-screen";
 import { ReviewScreen } from "../screens/review/review-screen";
+import { SummaryScreen } from "../screens/summary/summary-screen";
 import { SheetCheckPart } from "../screens/data-sheet/sheet-check";
 import { SheetScreen, type Sheets } from "../screens/data-sheet/insert-sheet";
 import { tabId, Tabs } from "./tabs";
@@ -82,6 +83,7 @@ const GROUPS: readonly (readonly Screen[])[] = [
     { value: "checks", Screen: ChecksScreen, keeps: true },
     { value: "byHand", Screen: ByHandScreen, keeps: true },
     { value: "report", Screen: ReportScreen, keeps: true },
+    { value: "summary", Screen: SummaryScreen, keeps: true },
   ],
 ];
 

@@ -11,10 +11,12 @@ export interface FileButtonProps {
   /** The id of the text that says what is wanted. */
   readonly describedBy: string;
   readonly appearance?: ButtonProps["appearance"];
-  readonly onFile: (file: File) => void;
+  /** One file at a time, or with `onFiles` several together. */
+  readonly onFile?: (file: File) => void;
+  readonly onFiles?: (files: readonly File[]) => void;
 }
 
-export function FileButton({ label, accept, isBusy, describedBy, appearance, onFile }: FileButtonProps) {
+export function FileButton({ label, accept, isBusy, describedBy, appearance, onFile, onFiles }: FileButtonProps) {
   const styles = useStyles();
   const chooser = useRef<HTMLInputElement>(null);
   return (
@@ -31,12 +33,15 @@ export function FileButton({ label, accept, isBusy, describedBy, appearance, onF
         ref={chooser}
         type="file"
         accept={accept}
+        multiple={onFiles !== undefined}
         className={styles.hidden}
         tabIndex={-1}
         aria-hidden="true"
         onChange={({ target }) => {
-          const file = target.files?.[0];
-          if (file) onFile(file);
+          const files = [...(target.files ?? [])];
+          const [file] = files;
+          if (file) onFile?.(file);
+          if (file) onFiles?.(files);
           // The same file may be chosen again.
           target.value = "";
         }}

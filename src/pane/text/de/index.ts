@@ -13,6 +13,7 @@ import { report } from "./report";
 import { results } from "./results";
 import { review } from "./review";
 import { sheet } from "./sheet";
+import { summary } from "./summary";
 
 export const de: Catalogue = {
   ...pane,
@@ -28,4 +29,5 @@ export const de: Catalogue = {
   results,
   review,
   sheet,
+  summary,
 };

@@ -13,6 +13,7 @@ export const pane = {
     checks: "Prüfungen",
     byHand: "Von Hand",
     report: "Bericht",
+    summary: "Übersicht",
     about: "Info",
   },
   unexpected: (what: string) =>

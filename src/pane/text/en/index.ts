@@ -12,6 +12,7 @@ import { report } from "./report";
 import { results } from "./results";
 import { review } from "./review";
 import { sheet } from "./sheet";
+import { summary } from "./summary";
 
 export const en = {
   ...pane,
@@ -27,4 +28,5 @@ export const en = {
   results,
   review,
   sheet,
+  summary,
 };

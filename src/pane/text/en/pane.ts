@@ -13,6 +13,7 @@ export const pane = {
     checks: "Checks",
     byHand: "By hand",
     report: "Report",
+    summary: "Summary",
     about: "About",
   },
   unexpected: (what: string) =>

@@ -1,0 +1,215 @@
+/** What the summary does with the workbook and with files: it reads data sheets, writes rows, inserts the charts. */
+import { runChecks } from "../../../checks";
+import { ANSWER_NAMES, ANSWERS_SHEET_NAME, answerTo, readAnswers, type Acknowledgement } from "../../../checks/answers";
+import { boxesByName } from "../../../record/places";
+import { readRecord, RECORD_NAMES, type TestRecord } from "../../../record/record";
+import { DATA_SHEET_NAME } from "../../../specification/load-table";
+import { chartsSheet, CURVE_NAMES, type Curve } from "../../../summary/charts";
+import { COLUMN_NAMES, KEY, NEEDED_NAMES, FILE } from "../../../summary/columns";
+import { namedCellsOf } from "../../../summary/file-cells";
+import { SUMMARY_SHEET_NAME, summarySheet, UNIT_NAMES, unitsOfSummary } from "../../../summary/summary-sheet";
+import { twins, update, type FileSpecimen, type Specimen, type Standing, type Update } from "../../../summary/update";
+import { boxAddress } from "../../../workbook/address";
+import { localDayNumber } from "../../../workbook/day-number";
+import { WorkbookError, type FoundSheet, type WorkbookPort } from "../../../workbook/port";
+import { Stopped } from "../../../workbook/in-slices";
+import { sentenceOf } from "../../text/sentence";
+import { text } from "../../text";
+
+const words = text.summary;
+
+/** Tells how far the work is, and whether it is to stop. */
+export interface Course {
+  readonly tell: (share: number) => void;
+  readonly signal: AbortSignal;
+  readonly now: Date;
+}
+
+export interface Project {
+  readonly specimens: readonly Specimen[];
+  /** Sheets without the names of a data sheet. */
+  readonly unread: readonly string[];
+}
+
+/** Data sheets read together: the page draws between two of these. */
+const AT_ONCE = 4;
+
+const openChecks = (record: TestRecord, sheet: string, answers: readonly Acknowledgement[]): number =>
+  runChecks(record).filter((one) => {
+    const { status } = one.answer;
+    if (status !== "stop" && status !== "explain") return false;
+    const given = answerTo(answers, sheet, one);
+    return given === undefined || given.stale;
+  }).length;
+
+const findSheets = (port: WorkbookPort): Promise<readonly FoundSheet[]> =>
+  port.findSheets([...new Set([...NEEDED_NAMES, ...CURVE_NAMES, ANSWERS_SHEET_NAME, SUMMARY_SHEET_NAME])]);
+
+/** Every data sheet of the workbook. Throws `Stopped` once the person says so; nothing was written then. */
+export async function readProject(port: WorkbookPort, { tell, signal, now }: Course): Promise<Project> {
+  const found = await findSheets(port);
+  const isOf = (name: string) => found.filter(({ has }) => has.includes(name));
+  const sheets = isOf(DATA_SHEET_NAME);
+  if (sheets.length === 0) throw new WorkbookError(words.noSheets);
+  const asked = isOf(ANSWERS_SHEET_NAME).map(({ sheet }) => ({ sheet, values: ANSWER_NAMES }));
+  const answers = (await port.lookAt(asked)).flatMap(({ values }) => readAnswers(values));
+  const specimens: Specimen[] = [];
+  for (let first = 0; first < sheets.length; first += AT_ONCE) {
+    if (signal.aborted) throw new Stopped();
+    const part = sheets.slice(first, first + AT_ONCE);
+    const looked = await port.lookAt(part.map(({ sheet }) => ({ sheet, values: RECORD_NAMES })));
+    looked.forEach(({ sheet, values }, index) => {
+      const record = readRecord(values);
+      const open = openChecks(record, sheet, answers);
+      const has = new Set(part[index]?.has);
+      specimens.push({ sheet, record, has, beside: { open, day: localDayNumber(now) } });
+    });
+    tell((first + part.length) / sheets.length);
+  }
+  const others = found.filter(({ has }) => ![DATA_SHEET_NAME, SUMMARY_SHEET_NAME].some((name) => has.includes(name)));
+  return { specimens, unread: others.map(({ sheet }) => sheet) };
+}
+
+/** The summary in front; otherwise the last one of the workbook. */
+export async function summaryOf(port: WorkbookPort): Promise<string | undefined> {
+  const found = (await port.findSheets([SUMMARY_SHEET_NAME])).filter(({ has }) => has.length > 0);
+  return (found.find(({ isActive }) => isActive) ?? found.at(-1))?.sheet;
+}
+
+/** Columns beside the summary's own in which a person may have typed: a row with anything there is none that is free. */
+const COLUMNS_LOOKED_AT = 100;
+
+async function standingOf(port: WorkbookPort, sheet: string): Promise<Standing> {
+  const [found] = await port.lookAt([
+    { sheet, values: [...COLUMN_NAMES, ...UNIT_NAMES], contents: COLUMN_NAMES, names: true },
+  ]);
+  const { names = [], values = {}, contents = {} } = found ?? {};
+  const box = boxesByName(names).get(KEY);
+  if (!box) throw new WorkbookError(words.none);
+  const around = { row: box.row, col: 0, rows: box.rows, cols: COLUMNS_LOOKED_AT };
+  const rows = await port.values(sheet, boxAddress(around).replaceAll("$", ""));
+  const filled = rows.flatMap((row, index) => (row.some((value) => value !== "") ? [box.row + index] : []));
+  return { names, values, contents, filled: new Set(filled) };
+}
+
+/** What is told of a summary that was brought up to date, in sentences. */
+function told(done: Update, project: Project, files: readonly FileSpecimen[]): string[] {
+  const pairs = twins([
+    ...project.specimens.map(({ sheet, record }) => ({ called: sheet, record })),
+    ...files.map(({ record, beside }) => ({ called: beside.file, record })),
+  ]);
+  const given = new Set([...done.added, ...done.changed, ...done.withoutRoom]);
+  const same = files.map(({ beside }) => beside.file).filter((file) => !given.has(file));
+  const list: readonly (readonly [readonly unknown[], () => string])[] = [
+    [done.added, () => words.added(done.added)],
+    [done.changed, () => words.changed(done.changed)],
+    [same, () => words.same(same)],
+    [done.left, () => words.left(done.left)],
+    [done.gone, () => words.gone(done.gone)],
+    [done.withoutRoom, () => words.withoutRoom(done.withoutRoom)],
+    [pairs, () => words.twins(pairs)],
+    [project.unread, () => words.unread(project.unread)],
+  ];
+  return list.flatMap(([of, sentence]) => (of.length > 0 ? [sentence()] : []));
+}
+
+/** What was done, in sentences, the first of which says it. */
+export interface Done {
+  readonly isWhole: boolean;
+  readonly sentences: readonly string[];
+}
+
+async function bring(
+  port: WorkbookPort,
+  sheet: string,
+  project: Project,
+  files: readonly FileSpecimen[],
+): Promise<string[]> {
+  const done = update(await standingOf(port, sheet), project.specimens, files);
+  await port.writeCells(sheet, done.fresh);
+  await port.writeCells(sheet, done.renewed, true);
+  return told(done, project, files);
+}
+
+export async function insertSummary(port: WorkbookPort, system: "SI" | "US", course: Course): Promise<Done> {
+  const project = await readProject(port, course);
+  const remarks: string[] = [];
+  const sheet = await port.insertSheet(summarySheet(system), (remark) => void remarks.push(remark));
+  const sentences = await bring(port, sheet, project, []);
+  return { isWhole: remarks.length === 0, sentences: [words.inserted(sheet), ...remarks, ...sentences] };
+}
+
+export async function bringUpToDate(port: WorkbookPort, course: Course): Promise<Done> {
+  const sheet = await summaryOf(port);
+  if (sheet === undefined) throw new WorkbookError(words.none);
+  const project = await readProject(port, course);
+  return { isWhole: true, sentences: [words.upToDate(sheet), ...(await bring(port, sheet, project, []))] };
+}
+
+/** The part of a file that is read. */
+export type ChosenFile = Pick<File, "name" | "arrayBuffer">;
+
+const hexOf = (bytes: ArrayBuffer): string =>
+  [...new Uint8Array(bytes)].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+
+/** The data sheets of a file; a sentence says why there are none. */
+async function specimensOf(file: ChosenFile, day: number): Promise<FileSpecimen[]> {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  const sheets = namedCellsOf(bytes, RECORD_NAMES).filter(({ values }) => DATA_SHEET_NAME in values);
+  if (sheets.length === 0) throw new WorkbookError(words.noDataSheet);
+  const hash = hexOf(await crypto.subtle.digest("SHA-256", bytes));
+  return sheets.map(({ sheet, values }) => {
+    const record = readRecord(values);
+    if (Object.keys(record.results).length === 0) throw new WorkbookError(words.noResults);
+    const beside = { open: openChecks(record, sheet, []), day, file: `${file.name}, ${sheet}`, hash };
+    return { record, beside };
+  });
+}
+
+/** Reads files one after the other; one that cannot be read is listed and skipped. */
+export async function addFiles(port: WorkbookPort, chosen: readonly ChosenFile[], course: Course): Promise<Done> {
+  const sheet = await summaryOf(port);
+  if (sheet === undefined) throw new WorkbookError(words.none);
+  const files: FileSpecimen[] = [];
+  const skipped: string[] = [];
+  for (const [index, file] of chosen.entries()) {
+    if (course.signal.aborted) throw new Stopped();
+    try {
+      files.push(...(await specimensOf(file, localDayNumber(course.now))));
+    } catch (error) {
+      skipped.push(words.skipped(file.name, sentenceOf(error)));
+    }
+    course.tell((index + 1) / chosen.length);
+  }
+  const project = await readProject(port, { ...course, tell: () => undefined });
+  const sentences = await bring(port, sheet, project, files);
+  return { isWhole: skipped.length === 0, sentences: [words.upToDate(sheet), ...skipped, ...sentences] };
+}
+
+/** "BH-X1 U7 a": what stands beside a line. */
+const calledIn = (sheet: string, { words: said }: TestRecord): string =>
+  [said.boring, said.sample, said.specimen].filter(Boolean).join(" ") || sheet;
+
+export async function insertCharts(port: WorkbookPort, course: Course): Promise<Done> {
+  const summary = await summaryOf(port);
+  if (summary === undefined) throw new WorkbookError(words.none);
+  const { specimens } = await readProject(port, course);
+  const { names, values, contents } = await standingOf(port, summary);
+  const isHeld = (name: string, index: number): boolean => (contents[name]?.[index]?.[0] ?? "") !== "";
+  const rows = (contents[KEY] ?? []).flatMap((_, index) => (isHeld(KEY, index) || isHeld(FILE, index) ? [index] : []));
+  const curves = specimens
+    .filter(({ has }) => CURVE_NAMES.every((name) => has.has(name)))
+    .map(({ sheet, record }): Curve => ({ sheet, record, called: calledIn(sheet, record) }));
+  const shown = (name: string): number[] =>
+    rows.flatMap((row) => {
+      const value = values[name]?.[row]?.[0];
+      return typeof value === "number" ? [value] : [];
+    });
+  const drawn = { sheet: summary, boxes: boxesByName(names), rows };
+  const { plan, cells } = chartsSheet(drawn, curves, shown, unitsOfSummary(values));
+  if (plan.charts?.length === 0) throw new WorkbookError(words.nothingToDraw);
+  const remarks: string[] = [];
+  const sheet = await port.insertSheet(plan, (remark) => void remarks.push(remark));
+  await port.writeCells(sheet, cells);
+  return { isWhole: remarks.length === 0, sentences: [words.chartsInserted(sheet), ...remarks] };
+}

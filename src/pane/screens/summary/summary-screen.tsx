@@ -1,0 +1,157 @@
+/** Summarises the project: inserts a summary, brings it up to date, adds specimens from files, inserts the charts. */
+import { Button, Field, Radio, RadioGroup, Text } from "@fluentui/react-components";
+import { useEffect, useReducer, useRef, type ReactNode } from "react";
+import type { WorkbookPort } from "../../../workbook/port";
+import { Stopped } from "../../../workbook/in-slices";
+import { useHold, useIsShown } from "../../live/use-test";
+import { text } from "../../text";
+import { sentenceOf } from "../../text/sentence";
+import { FileButton } from "../../ui/file-button";
+import { Notice } from "../../ui/notice";
+import { Progress, Step } from "../../ui/parts";
+import { useStyles } from "../../ui/styles";
+import { addFiles, bringUpToDate, insertCharts, insertSummary, summaryOf, type Course, type Done } from "./project";
+import { AT_REST, summarised } from "./summary-state";
+
+const words = text.summary;
+
+export function SummaryScreen({ port }: { port: WorkbookPort }) {
+  const styles = useStyles();
+  const [state, act] = useReducer(summarised, AT_REST);
+  const stop = useRef<AbortController>();
+  const isShown = useIsShown();
+  const isBusy = state.course !== undefined;
+  useHold(isBusy);
+
+  useEffect(() => {
+    if (!isShown) return;
+    let isCurrent = true;
+    const look = (): void => {
+      summaryOf(port).then(
+        (summary) => isCurrent && act({ do: "know", summary }),
+        () => undefined,
+      );
+    };
+    look();
+    return () => void (isCurrent = false);
+  }, [port, isShown]);
+
+  const carryOut = async (what: string, work: (course: Course) => Promise<Done>): Promise<void> => {
+    if (isBusy) return;
+    stop.current = new AbortController();
+    act({ do: "begin", what });
+    try {
+      const tell = (share: number): void => act({ do: "go on", share });
+      const done = await work({ tell, signal: stop.current.signal, now: new Date() });
+      act({ do: "end", done, summary: await summaryOf(port) });
+    } catch (error) {
+      act({ do: "fail", sentence: error instanceof Stopped ? words.stopped : sentenceOf(error) });
+    }
+  };
+
+  return (
+    <div className={styles.column}>
+      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
+        {words.heading}
+      </Text>
+      <Text block>{words.purpose}</Text>
+      <Field label={words.units}>
+        <RadioGroup
+          value={state.system}
+          onChange={(_, { value }) => act({ do: "choose", system: value === "US" ? "US" : "SI" })}
+        >
+          <Radio value="SI" label={words.SI} />
+          <Radio value="US" label={words.US} />
+        </RadioGroup>
+      </Field>
+      <Action
+        id="summary-insert"
+        hint={words.insertHint}
+        button={(describedBy) => (
+          <Button
+            appearance="primary"
+            disabledFocusable={isBusy}
+            aria-describedby={describedBy}
+            onClick={() => void carryOut(words.reading, (course) => insertSummary(port, state.system, course))}
+          >
+            {words.insert}
+          </Button>
+        )}
+      />
+      {state.summary !== undefined && (
+        <Step title={state.summary}>
+          <Action
+            id="summary-update"
+            hint={words.updateHint}
+            button={(describedBy) => (
+              <Button
+                disabledFocusable={isBusy}
+                aria-describedby={describedBy}
+                onClick={() => void carryOut(words.reading, (course) => bringUpToDate(port, course))}
+              >
+                {words.update(state.summary ?? "")}
+              </Button>
+            )}
+          />
+          <Action
+            id="summary-files"
+            hint={words.filesHint}
+            button={(describedBy) => (
+              <FileButton
+                label={words.files}
+                accept=".xlsx"
+                isBusy={isBusy}
+                describedBy={describedBy}
+                onFiles={(files) => void carryOut(words.readingFiles, (course) => addFiles(port, files, course))}
+              />
+            )}
+          />
+          <Action
+            id="summary-charts"
+            hint={words.chartsHint}
+            button={(describedBy) => (
+              <Button
+                disabledFocusable={isBusy}
+                aria-describedby={describedBy}
+                onClick={() => void carryOut(words.reading, (course) => insertCharts(port, course))}
+              >
+                {words.charts}
+              </Button>
+            )}
+          />
+        </Step>
+      )}
+      {state.course && (
+        <Progress what={state.course.what} share={state.course.share} onStop={() => stop.current?.abort()} />
+      )}
+      {state.done && <Told done={state.done} />}
+      {state.failure !== undefined && <Notice intent="error">{state.failure}</Notice>}
+    </div>
+  );
+}
+
+/** A button with what it does below it. */
+function Action({ id, hint, button }: { id: string; hint: string; button: (describedBy: string) => ReactNode }) {
+  const styles = useStyles();
+  return (
+    <div>
+      {button(id)}
+      <Text id={id} block size={200} className={styles.quiet}>
+        {hint}
+      </Text>
+    </div>
+  );
+}
+
+function Told({ done: { isWhole, sentences } }: { done: Done }) {
+  const [first, ...others] = sentences;
+  return (
+    <Notice intent={isWhole ? "success" : "warning"} title={first}>
+      {others.map((sentence) => (
+        <Text key={sentence} block>
+          {sentence}
+        </Text>
+      ))}
+    </Notice>
+  );
+}

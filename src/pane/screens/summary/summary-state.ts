@@ -1,0 +1,39 @@
+/** What the summary screen shows; no page and no workbook. */
+import type { Done } from "./project";
+
+export interface SummaryState {
+  readonly system: "SI" | "US";
+  /** The summary that would be brought up to date. */
+  readonly summary?: string;
+  /** What is under way, with the share that is done. */
+  readonly course?: { readonly what: string; readonly share: number };
+  readonly done?: Done;
+  readonly failure?: string;
+}
+
+export const AT_REST: SummaryState = { system: "SI" };
+
+export type SummaryAction =
+  | { readonly do: "choose"; readonly system: "SI" | "US" }
+  | { readonly do: "know"; readonly summary: string | undefined }
+  | { readonly do: "begin"; readonly what: string }
+  | { readonly do: "go on"; readonly share: number }
+  | { readonly do: "end"; readonly done: Done; readonly summary: string | undefined }
+  | { readonly do: "fail"; readonly sentence: string };
+
+export function summarised(state: SummaryState, action: SummaryAction): SummaryState {
+  switch (action.do) {
+    case "choose":
+      return { ...state, system: action.system };
+    case "know":
+      return { ...state, summary: action.summary };
+    case "begin":
+      return { system: state.system, summary: state.summary, course: { what: action.what, share: 0 } };
+    case "go on":
+      return state.course ? { ...state, course: { ...state.course, share: action.share } } : state;
+    case "end":
+      return { system: state.system, summary: action.summary, done: action.done };
+    case "fail":
+      return { system: state.system, summary: state.summary, failure: action.sentence };
+  }
+}

@@ -1,0 +1,130 @@
+/** What the summary does with a workbook and with files, without a page. */
+import ExcelJS from "exceljs";
+import { blankSheet, demoSheet } from "../../../../src/datasheet";
+import { FIRST_ROW } from "../../../../src/summary/summary-sheet";
+import { cellAddress } from "../../../../src/workbook/address";
+import {
+  addFiles,
+  bringUpToDate,
+  insertCharts,
+  insertSummary,
+  type ChosenFile,
+  type Course,
+} from "../../../../src/pane/screens/summary/project";
+import { text } from "../../../../src/pane/text";
+import { FakePort } from "../../fake-port";
+import { sheetOf } from "../../fake-workbook";
+
+const words = text.summary;
+jest.setTimeout(30_000);
+
+const course = (): Course => ({
+  tell: () => undefined,
+  signal: new AbortController().signal,
+  now: new Date("2026-03-01T12:00:00Z"),
+});
+
+let port: FakePort;
+beforeEach(() => {
+  port = new FakePort();
+  port.workbook.sheets.push(sheetOf(demoSheet("SI"), "BH-1"), sheetOf(blankSheet("SI"), "BH-2"));
+});
+
+const formulaAt = (row: number, col: number) => port.sheet("Summary").cells.get(cellAddress(row, col))?.formula;
+
+test("a summary has a row for each data sheet, and says which sheets it did not read", async () => {
+  const { sentences } = await insertSummary(port, "SI", course());
+  expect(sentences).toEqual([words.inserted("Summary"), words.added(["BH-1", "BH-2"]), words.unread(["Sheet1"])]);
+  expect(formulaAt(FIRST_ROW, 0)).toBe(`=IF(COUNT('BH-1'!times_01)>=0,"BH-1","")`);
+  expect(formulaAt(FIRST_ROW + 1, 1)).toBe(`=IF('BH-2'!boring="","",'BH-2'!boring)`);
+});
+
+test("bringing it up to date adds the sheets that came, and keeps what a person typed", async () => {
+  await insertSummary(port, "SI", course());
+  port.workbook.sheets.push(sheetOf(demoSheet("SI"), "BH-3"));
+  const soil = cellAddress(FIRST_ROW, 5);
+  port.sheet("Summary").cells.set(soil, { value: "my own words" });
+  const { sentences } = await bringUpToDate(port, course());
+  expect(sentences).toEqual([
+    words.upToDate("Summary"),
+    words.added(["BH-3"]),
+    words.left([soil]),
+    words.twins([["BH-1", "BH-3"]]),
+    words.unread(["Sheet1"]),
+  ]);
+  expect(port.sheet("Summary").cells.get(soil)?.value).toBe("my own words");
+});
+
+test("work that is stopped has written nothing", async () => {
+  const stopped = new AbortController();
+  stopped.abort();
+  await expect(insertSummary(port, "SI", { ...course(), signal: stopped.signal })).rejects.toThrow();
+  expect(await port.sheetNames()).toEqual(["Sheet1", "BH-1", "BH-2"]);
+});
+
+test("without a data sheet, or without a summary, it is said what to do first", async () => {
+  await expect(bringUpToDate(port, course())).rejects.toThrow(words.none);
+  port.onlySheets("Sheet1");
+  await expect(insertSummary(port, "SI", course())).rejects.toThrow(words.noSheets);
+});
+
+describe("files", () => {
+  const chosen = (name: string, bytes: Uint8Array): ChosenFile => ({
+    name,
+    arrayBuffer: async () => Uint8Array.from(bytes).buffer,
+  });
+  const fileOf = async (stress: number): Promise<Uint8Array> => {
+    const workbook = new ExcelJS.Workbook();
+    const sheet = workbook.addWorksheet("Test");
+    [
+      ["times_01", 0],
+      ["boring", "BH-9"],
+      ["stress_unit", "MPa"],
+      ["preconsolidation_stress", stress],
+    ].forEach(([name, value], index) => {
+      sheet.getCell(index + 1, 2).value = value!;
+      workbook.definedNames.add(`Test!$B$${index + 1}`, String(name));
+    });
+    return new Uint8Array((await workbook.xlsx.writeBuffer()) as ArrayBuffer);
+  };
+
+  test("are read by their names and converted; damaged and other files are listed and skipped", async () => {
+    await insertSummary(port, "SI", course());
+    const budget = new ExcelJS.Workbook();
+    budget.addWorksheet("Budget");
+    const other = new Uint8Array((await budget.xlsx.writeBuffer()) as ArrayBuffer);
+    const files = [
+      chosen("a.xlsx", await fileOf(0.15)),
+      chosen("b.xlsx", new Uint8Array([1, 2, 3])),
+      chosen("c.xlsx", other),
+    ];
+    const { isWhole, sentences } = await addFiles(port, files, course());
+    expect(isWhole).toBe(false);
+    expect(sentences.slice(0, 4)).toEqual([
+      words.upToDate("Summary"),
+      expect.stringContaining("“b.xlsx” was skipped. It is no .xlsx workbook"),
+      words.skipped("c.xlsx", words.noDataSheet),
+      words.added(["a.xlsx, Test"]),
+    ]);
+    const columns = port.columns("Summary");
+    expect(columns.summary_preconsolidation_stress?.[2]).toBeCloseTo(150, 9);
+    expect(columns.summary_boring?.[2]).toBe("BH-9");
+    expect(columns.summary_sha256?.[2]).toMatch(/^[0-9a-f]{64}$/);
+  });
+
+  test("a file that changed is told of and read again, an unchanged one is told of", async () => {
+    await insertSummary(port, "SI", course());
+    await addFiles(port, [chosen("a.xlsx", await fileOf(0.15))], course());
+    const bytes = await fileOf(0.2);
+    expect((await addFiles(port, [chosen("a.xlsx", bytes)], course())).sentences[1]).toBe(
+      words.changed(["a.xlsx, Test"]),
+    );
+    expect(port.columns("Summary").summary_preconsolidation_stress?.[2]).toBeCloseTo(200, 9);
+    expect((await addFiles(port, [chosen("a.xlsx", bytes)], course())).sentences[1]).toBe(words.same(["a.xlsx, Test"]));
+  });
+});
+
+test("charts are refused as long as there is nothing to draw", async () => {
+  await insertSummary(port, "SI", course());
+  await expect(insertCharts(port, course())).rejects.toThrow(words.nothingToDraw);
+});

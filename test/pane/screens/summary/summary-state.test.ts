@@ -1,0 +1,23 @@
+/** The state of the summary screen, without a page. */
+import { AT_REST, summarised, type SummaryAction } from "../../../../src/pane/screens/summary/summary-state";
+
+const after = (...actions: readonly SummaryAction[]) => actions.reduce(summarised, AT_REST);
+
+test("what is under way is shown with its share, and what came of it takes its place", () => {
+  const begun: SummaryAction = { do: "begin", what: "Reading…" };
+  expect(after({ do: "choose", system: "US" }, begun, { do: "go on", share: 0.5 })).toEqual({
+    system: "US",
+    summary: undefined,
+    course: { what: "Reading…", share: 0.5 },
+  });
+  const done = { isWhole: true, sentences: ["Inserted."] };
+  const ended = after({ do: "know", summary: "Summary" }, begun, { do: "end", done, summary: "Summary 2" });
+  expect(ended).toEqual({ system: "SI", summary: "Summary 2", done });
+  expect(summarised(ended, { do: "go on", share: 1 })).toBe(ended);
+});
+
+test("a failure keeps the summary that is known, and the next work takes its sentence away", () => {
+  const failed = after({ do: "know", summary: "Summary" }, { do: "begin", what: "…" }, { do: "fail", sentence: "No." });
+  expect(failed).toEqual({ system: "SI", summary: "Summary", failure: "No." });
+  expect(summarised(failed, { do: "begin", what: "…" }).failure).toBeUndefined();
+});
