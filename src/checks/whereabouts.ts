@@ -2,13 +2,14 @@
 import { namedIn } from "../reduction/message";
 import { cellAddress } from "../workbook/address";
 import { loadSuffix } from "../specification/load-table";
-import { cellCalled, type NamedValues } from "../record/record";
+import type { NamedValues } from "../record/record";
+import { labelOf } from "../specification/labels";
 import type { SheetName } from "../workbook/port";
 import { boxesByName, rowOfLoad } from "./integrity";
 import type { Answered } from ".";
 
 export interface CellPlace {
-  /** "Ring (ring_mass)" */
+  /** "Ring" */
   readonly called: string;
   readonly address: string;
 }
@@ -27,6 +28,6 @@ export function cellsOf({ check, answer }: Answered, names: readonly SheetName[]
     const box = boxes.get(own);
     if (!box) return [];
     const row = box.rows > 1 && own === name && load !== undefined ? rowOfLoad(values, load) : 0;
-    return [{ called: cellCalled(own), address: cellAddress(box.row + Math.min(row, box.rows - 1), box.col) }];
+    return [{ called: labelOf(own), address: cellAddress(box.row + Math.min(row, box.rows - 1), box.col) }];
   });
 }

@@ -13,6 +13,7 @@ import { pickNamed, standingRows } from "../reduction/increment/constructions/pi
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 import type { CellValue } from "../workbook/port";
 import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "../specification/fields";
+import { labelOf } from "../specification/labels";
 import { LOADS, loadSuffix } from "../specification/load-table";
 import { unitCellOf, type Measure } from "../specification/measures";
 import { PICK_COLUMNS, type RecordedPick } from "../specification/pick-table";
@@ -176,10 +177,14 @@ export const RECORD_NAMES: readonly string[] = [...DESCRIBED.keys()];
 export const cellCalled = (name: string): string => `${DESCRIBED.get(name)?.label.trim() ?? name} (${name})`;
 
 /** The name of a cell in a sentence, as a value of a message. */
-export const cellNamed = (name: string): Verbatim => ({ verbatim: cellCalled(name), cell: name });
+export const cellNamed = (name: string): Verbatim => ({
+  verbatim: cellCalled(name),
+  cell: name,
+  label: labelOf(name),
+});
 
 /** The bare name of a cell as a value of a message. */
-export const nameOf = (name: string): Verbatim => ({ verbatim: name, cell: name });
+export const nameOf = (name: string): Verbatim => ({ verbatim: name, cell: name, label: labelOf(name) });
 
 const LAST_DAY = 2_958_465;
 /**

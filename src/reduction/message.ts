@@ -16,6 +16,8 @@ export interface Verbatim {
   readonly verbatim: string;
   /** The name of the cell of the data sheet that the text stands for. */
   readonly cell?: string;
+  /** What people call that cell, if the text has its name for formulas as well. */
+  readonly label?: string;
 }
 
 /** Several values, with a punctuation mark between them. */

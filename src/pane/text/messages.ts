@@ -10,10 +10,10 @@ export const MESSAGES: Readonly<Partial<Record<Language, Readonly<Record<string,
 /** Decimal sign of a language whose sign is no point. */
 const DECIMAL_SIGN: Readonly<Partial<Record<Language, string>>> = { de: "," };
 
-/** A message in a language; one that is not translated stays English. */
+/** A message in a language, with cells by their labels; one that is not translated stays English. */
 export function translated(value: Value, into: Language): string {
   if (typeof value === "number" || "digits" in value) return english(value).replace(".", DECIMAL_SIGN[into] ?? ".");
-  if ("verbatim" in value) return value.verbatim;
+  if ("verbatim" in value) return value.label ?? value.verbatim;
   if ("listed" in value) return value.listed.map((one) => translated(one, into)).join(value.between);
   const template = templateOf(value);
   return (MESSAGES[into]?.[template] ?? template).replace(/\{(\d+)\}/g, (_, index) =>

@@ -1,14 +1,8 @@
 /** The methods of preconsolidation stress in the trade's words, for people; a formula's argument keeps the short name. */
+import { METHOD_WORDS } from "./methods/words";
 import { METHOD_NAMES, type MethodName } from "./preconsolidation";
 
-export const METHOD_WORDS: Readonly<Record<MethodName, string>> = {
-  casagrande: "Casagrande",
-  work: "Work",
-  bilog: "Bilogarithmic",
-  intersection: "Intersection",
-  pacheco_silva: "Pacheco Silva",
-  janbu: "Janbu",
-};
+export { METHOD_WORDS };
 
 /**
  * The method that a text calls by its words or its short name, in capitals or not; undefined where it calls none.

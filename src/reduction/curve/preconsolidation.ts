@@ -1,5 +1,5 @@
 /** Preconsolidation stress by every method, with its interval, and the methods side by side. */
-import { say, verbatim, fixed, listed, joined, type Message } from "../message";
+import { say, fixed, listed, joined, type Message } from "../message";
 import { given, notApplicable, type Given, type Outcome } from "../outcome";
 import { bilogarithmic } from "./methods/bilogarithmic";
 import { casagrande } from "./methods/casagrande";
@@ -11,6 +11,7 @@ import { shown, type Method, type MethodOptions, type MethodReading } from "./me
 import { pachecoSilva } from "./methods/pacheco-silva";
 import type { TestCurve } from "./shape/points";
 import { readCurve, type CurveReading, type Picks } from "./methods/reading";
+import { METHOD_SAID } from "./methods/words";
 import { work } from "./methods/work";
 import { firstOf, lastOf, nth } from "../numeric/lists";
 
@@ -121,7 +122,7 @@ export function preconsolidationSpread(test: TestCurve, options: MethodOptions =
   const values = read.flatMap(({ result }) => (result.ok ? [result.value.stress] : [])).sort((a, b) => a - b);
   if (values.length < 2)
     return notApplicable(
-      firstOf(read.flatMap(({ method, result }) => (result.ok ? [] : [say`${verbatim(method)}: ${result.reason}`]))),
+      firstOf(read.flatMap(({ method, result }) => (result.ok ? [] : [say`${METHOD_SAID[method]}: ${result.reason}`]))),
     );
   const middle = (values.length - 1) / 2;
   const median = (nth(values, Math.floor(middle)) + nth(values, Math.ceil(middle))) / 2;
@@ -133,7 +134,7 @@ export function preconsolidationSpread(test: TestCurve, options: MethodOptions =
     note: noteOn(method, result, reading.value, [low, high]),
   }));
   const outside = read.flatMap(({ method, result }) =>
-    result.ok ? sidesOf(result.value.stress, [low, high]).map((side) => say`${verbatim(method)} (${side})`) : [],
+    result.ok ? sidesOf(result.value.stress, [low, high]).map((side) => say`${METHOD_SAID[method]} (${side})`) : [],
   );
   return given(
     { methods, median, spread, low, high, verdict: verdictOn(reading, spread, [low, high], outside) },

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import ts from "typescript";
 import { LANGUAGES } from "../../../src/pane/text/language";
 import { inWords, MESSAGES, translated } from "../../../src/pane/text/messages";
+import { cellNamed } from "../../../src/record/record";
 import { digits, english, listed, say, templateOf, verbatim } from "../../../src/reduction/message";
 
 const SOURCES = join(__dirname, "../../../src");
@@ -87,3 +88,9 @@ test("a message in German has a decimal comma, translated parts, and cells and u
 
 test("a message that no catalogue has stays English", () =>
   expect(translated(say`never said ${0.5}`, "de")).toBe("never said 0,5"));
+
+test("a cell is told by its label, and its name for formulas stays out of the pane", () => {
+  expect(inWords(say`it needs ${cellNamed("ring_and_dry")}`)).toBe("it needs Ring + dry soil");
+  expect(inWords(cellNamed("preconsolidation_low"))).toBe("Preconsolidation stress, not less than");
+  expect(english(cellNamed("ring_and_dry"))).toBe("Ring + dry soil (ring_and_dry)");
+});

@@ -316,6 +316,13 @@ function AnswerForm({ test, id, keep }: AnswerFormProps) {
   );
 }
 
+/** "Q05, explain below" for the limit that its sheet calls Q05.explain_below. */
+export function limitInWords(name: string): string {
+  const [id = name, key = ""] = name.split(".");
+  const said: Readonly<Record<string, string>> = words.limitWords;
+  return words.limit(id, said[key] ?? key.replaceAll("_", " "));
+}
+
 interface LimitsProps {
   readonly state: ReviewState;
   readonly insert: () => void;
@@ -331,7 +338,7 @@ function Limits({ state: { limits }, insert, showSheet }: LimitsProps) {
       {limits.changed.length > 0 && (
         <ul className={shared.faults} role="list" tabIndex={0} aria-label={words.limits}>
           {limits.changed.map((one) => (
-            <li key={one.name}>{words.changed(one.name, one.default, one.value, one.by, one.why)}</li>
+            <li key={one.name}>{words.changed(limitInWords(one.name), one.default, one.value, one.by, one.why)}</li>
           ))}
         </ul>
       )}

@@ -1,7 +1,7 @@
 /** Where the things that are missing stand on the sheet, and what they are called there. */
 import { boxesByName, rowOfLoad } from "../../../checks/integrity";
 import type { Lacking } from "../../../checks/lacking";
-import { FIELDS, MORE_FIELDS } from "../../../specification/fields";
+import { labelOf } from "../../../specification/labels";
 import { readingsName } from "../../../specification/load-table";
 import { cellAddress } from "../../../workbook/address";
 import type { NamedValues } from "../../../record/record";
@@ -11,12 +11,6 @@ import { inWords } from "../../text/messages";
 import { beginsAt, type Lack, type Stage } from "./stages";
 
 const words = text.next;
-
-const LABELS: ReadonlyMap<string, string> = new Map(
-  [...FIELDS, ...MORE_FIELDS].map(({ name, label }) => [name, label.trim()]),
-);
-
-const labelOf = (name: string): string => LABELS.get(name) ?? name;
 
 /** Gives the address of a cell by its name, and of a column by its row from 0 or its load. */
 export type PlaceOf = (name: string, at?: { readonly row: number } | { readonly load: number }) => string | undefined;

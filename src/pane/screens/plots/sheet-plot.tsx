@@ -226,7 +226,7 @@ function KeptPicks({ record, choices }: Omit<ChoicesProps, "choose">) {
       <ul className={styles.list}>
         {picks.map(([name, { after, reason, by }]) => (
           <li key={name}>
-            <Text>{words.pick(name, String(after), reason, by)}</Text>
+            <Text>{words.pick(text.review.picks[name], String(after), reason, by)}</Text>
           </li>
         ))}
       </ul>

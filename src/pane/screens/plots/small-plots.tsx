@@ -18,8 +18,6 @@ const words = text.plot;
 
 const WIDTH = 132;
 const HEIGHT = 92;
-/** Characters of a reason that a small plot has room for. */
-const BRIEF = 56;
 
 const useStyles = makeStyles({
   grid: {
@@ -60,10 +58,9 @@ function Drawing({ spec }: { spec: PlotSpec }) {
   return <div ref={ref} aria-hidden="true" />;
 }
 
-/** The first clause of a reason that says why, as much of it as there is room for. */
+/** The first clause of a reason that says why. */
 export function brief(reason: Message): string {
-  const clause = firstOf(inWords(reason.cause ?? reason).split(/[:;]\s/));
-  return clause.length <= BRIEF ? clause : `${clause.slice(0, BRIEF - 1).trimEnd()}…`;
+  return firstOf(inWords(reason.cause ?? reason).split(/[:;]\s/));
 }
 
 /** Why the load has no construction, or nothing drawn at all. */

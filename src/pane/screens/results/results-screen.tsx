@@ -1,6 +1,7 @@
 /** The numbers of a test at a glance: what they spread over, what is assumed, what is missing and why. Each leads to its cell. */
 import { Link, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
+import { labelOf } from "../../../specification/labels";
 import { cellAddress } from "../../../workbook/address";
 import type { Box, SheetName, WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
@@ -53,7 +54,7 @@ function Figure({ shown, what, goTo, className }: { shown: Shown; what: string; 
 function why(name: string, absence: Absence): string {
   switch (absence.why) {
     case "no cell":
-      return words.absent.noCell(name);
+      return words.absent.noCell(labelOf(name));
     case "error":
       return words.absent.error(absence.code);
     case "blank inputs":

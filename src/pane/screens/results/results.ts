@@ -4,8 +4,9 @@
  */
 import { asTyped, english, type Message } from "../../../reduction/message";
 import { FIELDS } from "../../../specification/fields";
+import { labelOf } from "../../../specification/labels";
 import { formatOf, unitCellOf, type Measure, type System } from "../../../specification/measures";
-import { cellCalled, type NamedValues, type TestRecord } from "../../../record/record";
+import type { NamedValues, TestRecord } from "../../../record/record";
 import type { ResultName } from "../../../record/names";
 import { loadSteps } from "../../../reduction/curve/loads";
 import { methodNamed } from "../../../reduction/curve/method-words";
@@ -167,7 +168,7 @@ class Cells {
     const said = this.text(name);
     if (said.startsWith("#")) return { why: "error", code: said };
     const blank = [...new Set(needs)].filter((need) => this.text(need) === "");
-    return blank.length > 0 ? { why: "blank inputs", cells: blank.map(cellCalled) } : { why: "no answer" };
+    return blank.length > 0 ? { why: "blank inputs", cells: blank.map(labelOf) } : { why: "no answer" };
   }
 }
 

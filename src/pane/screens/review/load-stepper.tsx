@@ -35,7 +35,12 @@ export function LoadStepper({ loads, shown, nameOf, onGo }: LoadStepperProps) {
   return (
     <div className={styles.stepper}>
       {step(words.previous, "‹", loads[index - 1])}
-      <Select size="small" aria-label={words.load} value={String(shown)} onChange={(_, { value }) => onGo(Number(value))}>
+      <Select
+        size="small"
+        aria-label={words.load}
+        value={String(shown)}
+        onChange={(_, { value }) => onGo(Number(value))}
+      >
         {loads.map((one) => (
           <option key={one} value={String(one)}>
             {nameOf(one)}

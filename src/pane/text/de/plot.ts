@@ -31,7 +31,7 @@ export const plot = {
   remarks: "Bemerkungen",
   picks: "Von Hand gewählt",
   pick: (name: string, value: string, reason: string | undefined, by: string | undefined) =>
-    `${name.replace("_", " ")} = ${value}: ${reason ?? "keine Begründung"} (${by ?? "kein Kürzel"})`,
+    `${name} = ${value}: ${reason ?? "keine Begründung"} (${by ?? "kein Kürzel"})`,
   insert: "Diagramm einfügen",
   insertMany: "Diagramme aller Laststufen einfügen",
   inserting: "Das Diagramm wird angelegt…",

@@ -44,7 +44,7 @@ export const results = {
   noCv: "Keine Laststufe, die bei der bis dahin größten Spannung und nicht unter σ′p beginnt, hat ein cv.",
   goTo: (what: string) => `${what}, zur Zelle gehen`,
   absent: {
-    noCell: (name: string) => `fehlt: Das Blatt hat keine Zelle mit dem Namen ${name}`,
+    noCell: (name: string) => `fehlt: Das Blatt hat keine Zelle dafür (${name})`,
     error: (code: string) => `fehlt: Die Zelle zeigt ${code}; siehe Bemerkungen und die Meldung der Zelle`,
     blank: (cells: string) => `fehlt: ausfüllen: ${cells}`,
     noAnswer: "fehlt: Die Ablesungen tragen es nicht, oder es sind zu wenige Laststufen",

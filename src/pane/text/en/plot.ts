@@ -31,7 +31,7 @@ export const plot = {
   remarks: "Remarks",
   picks: "Picked by hand",
   pick: (name: string, value: string, reason: string | undefined, by: string | undefined) =>
-    `${name.replace("_", " ")} = ${value}: ${reason ?? "no reason is given"} (${by ?? "no initials"})`,
+    `${name} = ${value}: ${reason ?? "no reason is given"} (${by ?? "no initials"})`,
   insert: "Insert chart",
   insertMany: "Insert charts of all loads",
   inserting: "Making the chart…",

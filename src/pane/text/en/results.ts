@@ -43,7 +43,7 @@ export const results = {
   noCv: "No load that begins at the greatest stress so far, and not below σ′p, has a cv.",
   goTo: (what: string) => `${what}, go to the cell`,
   absent: {
-    noCell: (name: string) => `not there: the sheet has no cell named ${name}`,
+    noCell: (name: string) => `not there: the sheet has no cell for it (${name})`,
     error: (code: string) => `not there: the cell shows ${code}; see the remarks, and the cell's own message`,
     blank: (cells: string) => `not there: fill in ${cells}`,
     noAnswer: "not there: the readings do not support it, or there are too few loads",

@@ -42,7 +42,7 @@ export interface LogTime {
 const LINE_PICKS: readonly PickName[] = ["tail_from", "tail_to", "tangent_from", "tangent_to"];
 const USED_PICKS: readonly PickName[] = ["d0", "d100", "pair_at", ...LINE_PICKS];
 
-const ADVICE = say`try ROOT_TIME`;
+const ADVICE = say`try the root-of-time method`;
 
 /**
  * Refuses a record that gives no d0 or d100 (see signals.ts), and picks that contradict the readings. A pick of d0 or d100

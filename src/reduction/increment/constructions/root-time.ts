@@ -37,7 +37,7 @@ export interface RootTime {
  */
 const CROOKED = { none: 0.05, remark: 0.02 };
 
-const ADVICE = say`try LOG_TIME or FIT_TIME`;
+const ADVICE = say`try the log-of-time method or the fit to theory`;
 
 /**
  * Refuses a record without a straight part or whose readings do not bracket the crossing (see also signals.ts), and picks

@@ -73,7 +73,7 @@ export function tangentOfReadings(used: Series, fit: TheoryFit, picks: Picks): O
   if (picks.tangent_from === undefined && picks.tangent_to === undefined)
     return steepest && sense * steepest.slope > 0
       ? given(steepest)
-      : logTimeRefuses(say`no three readings show a steepest part; try ROOT_TIME`);
+      : logTimeRefuses(say`no three readings show a steepest part; try the root-of-time method`);
   const index = times.map((_, i) => i).filter((i) => nth(times, i) >= (from ?? 0) && nth(times, i) <= (to ?? Infinity));
   if (index.length < 2)
     return badInput(

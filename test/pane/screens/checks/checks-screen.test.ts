@@ -3,11 +3,12 @@ import { act, type ComponentType } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { COMPARISON_NAMES } from "../../../../src/book/comparison";
 import { ANSWER_NAMES } from "../../../../src/checks/answers";
+import { LIMITS } from "../../../../src/checks/limits";
 import { demoSheet } from "../../../../src/datasheet";
 import { cellAddress } from "../../../../src/workbook/address";
 import { ByHandScreen } from "../../../../src/pane/screens/by-hand/by-hand-screen";
-import { ChecksScreen } from "../../../../src/pane/screens/checks/checks-screen";
-import { text } from "../../../../src/pane/text";
+import { ChecksScreen, limitInWords } from "../../../../src/pane/screens/checks/checks-screen";
+import { CATALOGUES, text } from "../../../../src/pane/text";
 import { WorkbookError, type CellValue, type WorkbookPort } from "../../../../src/workbook/port";
 import { FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
@@ -96,7 +97,7 @@ test("an overwritten cell is named first, and shown on demand", async () => {
   port.put(SHEET, "dry_mass", 0, 89.3);
   await show(ChecksScreen);
   const cell = cellAddress(row, col);
-  expect(said()).toMatch(new RegExp(`${cell}, Dry mass of soil \\(dry_mass\\), holds 89.3 where a formula belongs`));
+  expect(said()).toMatch(new RegExp(`${cell}, Dry mass of soil, holds 89.3 where a formula belongs`));
   await press(new RegExp(`^${text.checks.showCell(cell)}$`));
   expect(port.shown).toEqual([`${SHEET}!${cell}`]);
 });
@@ -158,4 +159,11 @@ test("values by hand are taken from the selected cells in the order of the list"
     "0.49",
     "0.11",
   ]);
+});
+
+test("every limit is told in words, in each language", () => {
+  const keys = [...new Set(LIMITS.map(({ name }) => name.split(".")[1]!))];
+  for (const { checks } of Object.values(CATALOGUES))
+    expect(Object.keys(checks.limitWords).sort()).toEqual([...keys].sort());
+  expect(limitInWords("Q01.note_below")).toBe("Q01, note below");
 });

@@ -78,7 +78,7 @@ test("it shows numbers, interval, remarks and assumptions; a number leads to its
   for (const said of ["45.0 kPa", "40.0 kPa", "52.0 kPa", "an invented test", "no tail", words.assumed["gs assumed"]])
     expect(place.textContent).toContain(said);
   expect(place.textContent).toContain(words.absent.error("#N/A"));
-  expect(place.textContent).toContain(words.absent.noCell("swelling_index"));
+  expect(place.textContent).toContain(words.absent.noCell("Swelling index Cs"));
   await act(async () => button("45.0 kPa").click());
   expect(port.shown).toEqual([`${SHEET}!${cellOf("preconsolidation_stress")}`]);
 });

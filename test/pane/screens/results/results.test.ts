@@ -2,6 +2,7 @@
 import { demoSheet, type System } from "../../../../src/datasheet";
 import { readRecord, RECORD_NAMES, type NamedValues } from "../../../../src/record/record";
 import { resultsOf, type Line, type Results } from "../../../../src/pane/screens/results/results";
+import { METHOD_WORDS } from "../../../../src/reduction/curve/method-words";
 import { numberText } from "../../../../src/pane/text/number";
 import { EmbeddedPort, newWorkbook } from "../../../../src/workbook/embedded";
 import { withoutNames, withValues } from "../../../datasheet/read-sheet";
@@ -45,10 +46,10 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
       .flatMap(([, value]) => (typeof value === "number" ? value : []));
     expect(count).toBe(byMethod.length);
     expect([least, greatest]).toEqual([Math.min(...byMethod), Math.max(...byMethod)]);
-    expect(median).toBeCloseTo(values.preconsolidation_spread.find(([label]) => label === "median")![1] as number, 9);
+    expect(median).toBeCloseTo(values.preconsolidation_spread.find(([label]) => label === "Median")![1] as number, 9);
     expect(unit).toBe(values.stress_unit[0][0]);
     for (const { method, shown: own } of methods)
-      if (own) expect(values.preconsolidation_spread[own.row][0]).toBe(method);
+      if (own) expect(values.preconsolidation_spread[own.row][0]).toBe(METHOD_WORDS[method]);
   });
 
   test("cv is summarized over loads that begin at or above the preconsolidation stress, and over no others", () => {
@@ -124,7 +125,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     const blank = of(withValues(values, { overconsolidation_ratio: "", in_situ_stress: "" }));
     expect(lineOf(blank, "overconsolidation_ratio").absence).toEqual({
       why: "blank inputs",
-      cells: ["In-situ effective stress (in_situ_stress)"],
+      cells: ["In-situ effective stress"],
     });
     expect(lineOf(of(withValues(values, { swelling_index: "" })), "swelling_index").absence).toEqual({
       why: "no answer",

@@ -1,5 +1,9 @@
 /** What the reduction of the whole test says: preconsolidation stress, indices, sample quality, stiffness. */
 export const curve: Readonly<Record<string, string>> = {
+  // Methods of preconsolidation stress.
+  Work: "Arbeit",
+  Intersection: "Schnittpunkt",
+  Janbu: "Janbu",
   // Rows of the curve.
   "row {0}": "Zeile {0}",
   "rows {0}": "Zeilen {0}",

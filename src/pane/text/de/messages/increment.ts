@@ -114,7 +114,7 @@ export const increment: Readonly<Record<string, string>> = {
 
   // Log time.
   "the log-of-time method does not apply:": "das Verfahren der log. Zeit ist nicht anwendbar:",
-  "try ROOT_TIME": "ROOT_TIME versuchen",
+  "try the root-of-time method": "das Verfahren der Wurzel der Zeit versuchen",
   "the picked d100 ({0}) lies outside the readings: pick it within them":
     "das festgelegte d100 ({0}) liegt außerhalb der Ablesungen: innerhalb festlegen",
   "the tangent and the tail do not cross within the readings: pick the tangent on the steepest part, or a later tail":
@@ -141,8 +141,8 @@ export const increment: Readonly<Record<string, string>> = {
     "keine Ablesung liegt samt der vierfachen Zeit vor der halben Primärsetzung; früher ablesen oder d0 festlegen",
   "the 4:1 pair reaches {0} % of primary compression: d0 is uncertain":
     "das Paar 4:1 reicht bis {0} % der Primärsetzung: d0 ist unsicher",
-  "no three readings show a steepest part; try ROOT_TIME":
-    "keine drei Ablesungen zeigen ein steilstes Stück; ROOT_TIME versuchen",
+  "no three readings show a steepest part; try the root-of-time method":
+    "keine drei Ablesungen zeigen ein steilstes Stück; das Verfahren der Wurzel der Zeit versuchen",
   "the picked tangent ({0} to {1} min) holds 1 reading: it needs 2":
     "die festgelegte Tangente ({0} bis {1} min) enthält 1 Ablesung: sie braucht 2",
   "the picked tangent ({0} to {1} min) holds no readings: it needs 2":
@@ -176,7 +176,8 @@ export const increment: Readonly<Record<string, string>> = {
 
   // Root time.
   "the root-of-time method does not apply:": "das Verfahren der Wurzel der Zeit ist nicht anwendbar:",
-  "try LOG_TIME or FIT_TIME": "LOG_TIME oder FIT_TIME versuchen",
+  "try the log-of-time method or the fit to theory":
+    "das Verfahren der log. Zeit oder die Anpassung an die Theorie versuchen",
   "the picked d90 ({0}) lies outside the readings: pick it within them":
     "das festgelegte d90 ({0}) liegt außerhalb der Ablesungen: innerhalb festlegen",
   "the {0} line does not meet the curve within the readings; {1}":
