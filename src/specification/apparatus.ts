@@ -84,6 +84,11 @@ export const APPARATUS = panels(
   [
     unit("mv_unit", "mv", MV_UNITS, { SI: "m2/MN", US: "ft2/ton" }, "Strain per unit of stress."),
     unit("conductivity_unit", "k", CONDUCTIVITY_UNITS, { SI: "m/s", US: "ft/day" }, "Hydraulic conductivity."),
+    text(
+      "register_source",
+      "From the register",
+      "The register whose values stand here, and the day on which they were taken; left blank, they were typed.",
+    ),
   ],
 );
 

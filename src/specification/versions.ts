@@ -18,8 +18,9 @@ export const NEWS: readonly News[] = [
       "The form follows the work: ring, sizes and masses, trimmings, apparatus, choices, loads, readings; results and remarks stand on pages to the right of it, picks by hand to the right of the readings.",
       "Methods and picks are given in words (Pacheco Silva, straight part from); the short names of older sheets are understood as before.",
       "A line at the head of the sheet says what is missing or cannot be, and where; while a test is running, a method that does not apply yet leaves its cells blank.",
+      "Values of a register of rings, frames, dials and balances say from which register they came, and on which day.",
     ],
-    names: ["missing_inputs", "next_load", "test_state"],
+    names: ["missing_inputs", "next_load", "test_state", "register_source"],
   },
   {
     version: 4,

@@ -9,6 +9,7 @@ import { ChecksScreen } from "../screens/checks/checks-screen";
 import { NextScreen } from "../screens/next/next-screen";
 import { PlotScreen } from "../screens/plots/plot-screen";
 import { ReadingsScreen } from "../screens/readings/readings-screen";
+import { RegisterPart } from "../screens/register/register-part";
 import { ReportScreen } from "../screens/report/report-screen";
 import { ResultsScreen } from "../screens/results/results-screen";
 import { ReviewScreen } from "../screens/review/review-screen";
@@ -62,6 +63,7 @@ function DataSheetScreen({ port, sheets }: ScreenProps) {
     <div className={styles.parts}>
       <SheetScreen port={port} sheets={sheets} />
       <SheetCheckPart port={port} />
+      <RegisterPart port={port} />
     </div>
   );
 }

@@ -9,6 +9,7 @@ import { next } from "./next";
 import { pane } from "./pane";
 import { plot } from "./plot";
 import { readings } from "./readings";
+import { register } from "./register";
 import { report } from "./report";
 import { results } from "./results";
 import { review } from "./review";
@@ -25,6 +26,7 @@ export const de: Catalogue = {
   next,
   plot,
   readings,
+  register,
   report,
   results,
   review,

@@ -8,6 +8,7 @@ import { next } from "./next";
 import { pane } from "./pane";
 import { plot } from "./plot";
 import { readings } from "./readings";
+import { register } from "./register";
 import { report } from "./report";
 import { results } from "./results";
 import { review } from "./review";
@@ -24,6 +25,7 @@ export const en = {
   next,
   plot,
   readings,
+  register,
   report,
   results,
   review,

@@ -1,0 +1,148 @@
+/**
+ * A register of equipment as a sheet of the workbook holds it, one row per ring, frame, dial or balance. Lengths are in the unit that the
+ * register says, masses in grams, days are day numbers.
+ */
+import { convert, unitNamed } from "../reduction/units";
+import { LENGTH_UNITS } from "../specification/unit-choices";
+import type { CellValue } from "../workbook/port";
+import type { NamedValues, TestRecord } from "./record";
+
+export const EQUIPMENT = ["ring", "frame", "dial", "balance"] as const;
+export type Equipment = (typeof EQUIPMENT)[number];
+
+/** A sheet with this name is a register. */
+export const REGISTER_MARK = "register_number";
+export const REGISTER_UNIT = "register_length_unit";
+export const REGISTER_NAMES = [
+  "register_kind",
+  REGISTER_MARK,
+  "register_diameter",
+  "register_height",
+  "register_mass",
+  "register_lever_ratio",
+  "register_dial_factor",
+  "register_calibrated",
+  "register_due",
+  "register_by",
+] as const;
+type RegisterName = (typeof REGISTER_NAMES)[number];
+
+/** A row of the register; a number that is blank is absent. Lengths in mm. */
+export interface RegisterItem {
+  /** Row of the table, from 1. */
+  readonly row: number;
+  readonly kind: Equipment;
+  readonly number: string;
+  readonly diameter?: number;
+  readonly height?: number;
+  readonly mass?: number;
+  readonly leverRatio?: number;
+  readonly dialFactor?: number;
+  readonly calibrated?: number;
+  readonly due?: number;
+}
+
+const word = (cell: CellValue | undefined): string => String(cell ?? "").trim();
+
+/** How numbers of equipment are compared: without blanks at the ends, in any case. */
+const same = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
+
+/** The rows that have a kind and a number; undefined where the register does not say a unit of length. */
+export function readRegister(values: NamedValues): readonly RegisterItem[] | undefined {
+  const unit = unitNamed(word(values[REGISTER_UNIT]?.[0]?.[0]), LENGTH_UNITS);
+  if (unit === undefined) return undefined;
+  const cell = (name: RegisterName, row: number): CellValue | undefined => values[name]?.[row]?.[0];
+  const number = (name: RegisterName, row: number): number | undefined => {
+    const value = cell(name, row);
+    return typeof value === "number" && value > 0 ? value : undefined;
+  };
+  const length = (name: RegisterName, row: number): number | undefined => {
+    const value = number(name, row);
+    return value === undefined ? undefined : convert(value, "length", unit, "mm");
+  };
+  return (values[REGISTER_MARK] ?? []).flatMap(([typed], row): RegisterItem[] => {
+    const kind = EQUIPMENT.find((one) => same(one, word(cell("register_kind", row))));
+    if (!kind || word(typed) === "") return [];
+    return [
+      {
+        row: row + 1,
+        kind,
+        number: word(typed),
+        diameter: length("register_diameter", row),
+        height: length("register_height", row),
+        mass: number("register_mass", row),
+        leverRatio: number("register_lever_ratio", row),
+        dialFactor: length("register_dial_factor", row),
+        calibrated: number("register_calibrated", row),
+        due: number("register_due", row),
+      },
+    ];
+  });
+}
+
+/** Where the number of a piece of equipment stands on the data sheet. */
+export const NUMBER_CELLS = {
+  ring: "ring_number",
+  frame: "frame_number",
+  dial: "dial_number",
+  balance: "balance_number",
+} as const satisfies Record<Equipment, string>;
+
+/** Which cell of the data sheet takes which value of the register. */
+export const TAKEN = [
+  { kind: "ring", of: "diameter", cell: "registered_diameter", measure: "length" },
+  { kind: "ring", of: "height", cell: "registered_height", measure: "length" },
+  { kind: "ring", of: "mass", cell: "registered_ring_mass", measure: "plain" },
+  { kind: "frame", of: "leverRatio", cell: "lever_ratio", measure: "plain" },
+  { kind: "frame", of: "due", cell: "frame_calibration_due", measure: "plain" },
+  { kind: "dial", of: "dialFactor", cell: "dial_factor", measure: "length" },
+  { kind: "dial", of: "due", cell: "dial_calibration_due", measure: "plain" },
+  { kind: "balance", of: "due", cell: "balance_calibration_due", measure: "plain" },
+] as const;
+export type TakenCell = (typeof TAKEN)[number]["cell"];
+
+/** What the register would bring into a cell of the data sheet, in the sheet's unit. */
+export interface Lookup {
+  readonly cell: TakenCell;
+  readonly kind: Equipment;
+  readonly registered: number;
+  /** What the cell holds; "" where it is blank. */
+  readonly held: CellValue;
+  readonly state: "blank" | "same" | "differs";
+}
+
+export interface Lookups {
+  readonly lines: readonly Lookup[];
+  /** Equipment that the sheet names and the register does not have. */
+  readonly unknown: readonly { readonly kind: Equipment; readonly number: string }[];
+  /** Equipment whose number stands in several rows of the register: the last row counts. */
+  readonly repeated: readonly { readonly kind: Equipment; readonly number: string }[];
+}
+
+/** Two numbers are the same to the ten digits that a cell keeps through a conversion of units. */
+const agree = (held: CellValue, registered: number): boolean =>
+  typeof held === "number" && Math.abs(held - registered) <= 1e-9 * Math.abs(registered);
+
+/** What the register has for the equipment of a data sheet. */
+export function lookupsOf(record: TestRecord, values: NamedValues, register: readonly RegisterItem[]): Lookups {
+  const unit = unitNamed(record.words.length_unit ?? "", LENGTH_UNITS) ?? "mm";
+  const named = EQUIPMENT.flatMap((kind) => {
+    const number = word(values[NUMBER_CELLS[kind]]?.[0]?.[0]);
+    return number === ""
+      ? []
+      : [{ kind, number, items: register.filter((item) => item.kind === kind && same(item.number, number)) }];
+  });
+  const lines = TAKEN.flatMap(({ kind, of, cell, measure }): Lookup[] => {
+    const item = named.find((one) => one.kind === kind)?.items.at(-1);
+    const value = item?.[of];
+    if (value === undefined) return [];
+    const registered = measure === "length" ? Number(convert(value, "length", "mm", unit).toPrecision(12)) : value;
+    const held = values[cell]?.[0]?.[0] ?? "";
+    return [
+      { cell, kind, registered, held, state: held === "" ? "blank" : agree(held, registered) ? "same" : "differs" },
+    ];
+  });
+  const listed = (wanted: (count: number) => boolean) =>
+    named.filter(({ items }) => wanted(items.length)).map(({ kind, number }) => ({ kind, number }));
+  return { lines, unknown: listed((count) => count === 0), repeated: listed((count) => count > 1) };
+}

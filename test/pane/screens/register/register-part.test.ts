@@ -1,0 +1,95 @@
+/** @jest-environment jsdom */
+import { act } from "react";
+import { createRoot, type Root } from "react-dom/client";
+import { RegisterPart } from "../../../../src/pane/screens/register/register-part";
+import { CATALOGUES } from "../../../../src/pane/text";
+import type { CellValue } from "../../../../src/workbook/port";
+import { FakePort } from "../../fake-port";
+import { inPane } from "../../in-pane";
+
+Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
+jest.setTimeout(30_000);
+
+const words = CATALOGUES.en.register;
+const SHEET = "Demonstration";
+const column = (length: number, cells: readonly CellValue[] = []): CellValue[] =>
+  Array.from({ length }, (_, index) => cells[index] ?? "");
+
+const dataSheet = (): Record<string, CellValue[]> => ({
+  length_unit: ["mm"],
+  times_01: column(40),
+  readings_01: column(40),
+  ring_number: ["R-7"],
+  dial_number: ["D-9"],
+  registered_diameter: [""],
+  registered_height: [25],
+  registered_ring_mass: [""],
+  register_source: [""],
+});
+const register = (): Record<string, CellValue[]> => ({
+  register_length_unit: ["mm"],
+  register_kind: column(5, ["ring"]),
+  register_number: column(5, ["R-7"]),
+  register_diameter: column(5, [63.5]),
+  register_height: column(5, [25.4]),
+  register_mass: column(5, [71.23]),
+});
+
+let root: Root;
+let port: FakePort;
+let place: HTMLElement;
+
+async function settle(): Promise<void> {
+  await act(async () => void (await new Promise((resolve) => setTimeout(resolve, 0))));
+}
+async function show(withRegister: boolean): Promise<void> {
+  port = new FakePort();
+  port.onlySheets(SHEET, ...(withRegister ? ["Register"] : []));
+  port.lay(SHEET, dataSheet());
+  if (withRegister) port.lay("Register", register());
+  place = document.body.appendChild(document.createElement("div"));
+  root = createRoot(place);
+  await act(async () => root.render(inPane(RegisterPart, port)));
+  await settle();
+}
+afterEach(async () => {
+  await act(async () => root.unmount());
+  place.remove();
+});
+async function press(label: string): Promise<void> {
+  const button = [...place.querySelectorAll("button")].find(({ textContent }) => textContent === label);
+  await act(async () => button?.click());
+  await settle();
+}
+const said = () => place.textContent;
+const cells = () => port.columns(SHEET);
+
+test("a workbook without a register gets a blank one", async () => {
+  await show(false);
+  await press(words.insert);
+  expect(await port.sheetNames()).toEqual([SHEET, "Register"]);
+  expect(said()).toContain(words.inserted("Register"));
+});
+
+test("blank cells are filled with the register's values and the day; what differs is left unless it is chosen", async () => {
+  await show(true);
+  expect(said()).toContain(words.instead("25"));
+  await press(words.take);
+  expect(cells().registered_diameter).toEqual([63.5]);
+  expect(cells().registered_ring_mass).toEqual([71.23]);
+  expect(cells().registered_height).toEqual([25]);
+  expect(cells().register_source?.[0]).toMatch(/^Register, \d{4}-\d\d-\d\d$/);
+});
+
+test("a value that differs is replaced when the person says so", async () => {
+  await show(true);
+  const box = [...place.querySelectorAll<HTMLInputElement>("input[type=checkbox]")][1];
+  await act(async () => box?.click());
+  await press(words.take);
+  expect(cells().registered_height).toEqual([25.4]);
+});
+
+test("a dial that the register does not have is told of", async () => {
+  await show(true);
+  expect(said()).toContain(words.unknown("dial", "D-9"));
+});
