@@ -1,12 +1,13 @@
 /** Coefficients of the loads of a test against stress: cv by both time methods, and C alpha. Loading and reloading only. */
 import { loadSteps, putsLoadOn, type LoadStep } from "../reduction/curve/loads";
 import type { TimeMethod } from "../reduction/increment/constructions/picks";
-import { say } from "../reduction/message";
+import { english, listed, say, verbatim, type Message } from "../reduction/message";
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, wholeDecades } from "./axes";
 import { figures, markSeries, stressLabel, type StressMark } from "./compression";
 import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
 import type { Cells } from "./time";
+import type { InWords } from "./words";
 
 /**
  * The loads that increase the stress, row by row: undefined if the row has no stress, takes load off, or leaves the
@@ -28,6 +29,8 @@ export interface CoefficientPlotOptions {
   readonly before?: number;
   /** Preconsolidation stress: a line marks it, and loads below it are recompression. */
   readonly yieldStress?: number;
+  /** The language of titles, axes and notes; English if omitted. */
+  readonly inWords?: InWords;
 }
 
 type Point = readonly [stress: number, value: number];
@@ -76,18 +79,18 @@ function joined(label: string, loads: readonly (LoadStep | undefined)[], values:
 }
 
 /** The note on loads that increase the stress and have no value: "No cv by log time under 50, 100 kPa." */
-function lacking(name: string, loads: readonly (LoadStep | undefined)[], values: Cells, unit: string): string[] {
+function lacking(name: Message, loads: readonly (LoadStep | undefined)[], values: Cells, unit: string): Message[] {
   const under = loads.flatMap((load, row) => (load && !((values[row] ?? 0) > 0) ? [figures(load.to)] : []));
-  return under.length ? [`No ${name} under ${under.join(", ")} ${unit}.`] : [];
+  return under.length ? [say`No ${name} under ${listed(under.map((digits) => ({ digits })))} ${verbatim(unit)}.`] : [];
 }
 
 const yieldMarks = (stress: number | undefined): StressMark[] =>
   stress === undefined ? [] : [{ label: "preconsolidation stress", letters: "σ′p", stress }];
 
-const sorts = (yieldStress: number | undefined): string =>
+const sorts = (yieldStress: number | undefined): Message =>
   yieldStress === undefined
-    ? "Filled: first loading; open: reloading."
-    : "Filled: virgin loads, which begin at the greatest stress so far and not below the preconsolidation stress; open: other loads.";
+    ? say`Filled: first loading; open: reloading.`
+    : say`Filled: virgin loads, which begin at the greatest stress so far and not below the preconsolidation stress; open: other loads.`;
 
 const NO_LOADS = say`no load that was put on has a value: choose the stresses of all loads, in test order, and the values beside them`;
 
@@ -109,7 +112,7 @@ export function cvPlot(
   cvRootTime: Cells,
   options: CvPlotOptions = {},
 ): Outcome<PlotSpec> {
-  const { stressUnit = "kPa", cvUnit = "m2/yr", before, yieldStress, chosen } = options;
+  const { stressUnit = "kPa", cvUnit = "m2/yr", before, yieldStress, chosen, inWords = english } = options;
   const loads = loadsPutOn(stresses, { before, yieldStress });
   const drawn = [
     ...symbols("log time", "circle", loads, cvLogTime, mean, yieldStress),
@@ -123,30 +126,30 @@ export function cvPlot(
   });
   const points = drawn.flatMap((series) => series.points);
   const x: PlotAxis = {
-    label: `Mean effective vertical stress of the load (${stressUnit}), log scale`,
+    label: inWords(say`Mean effective vertical stress of the load (${verbatim(stressUnit)}), log scale`),
     scale: "log",
     domain: wholeDecades([...points.map(([stress]) => stress), ...(yieldStress === undefined ? [] : [yieldStress])]),
     reversed: false,
   };
   const y: PlotAxis = {
-    label: `cv (${cvUnit}), log scale`,
+    label: inWords(say`cv (${verbatim(cvUnit)}), log scale`),
     scale: "log",
     domain: wholeDecades(points.map(([, cv]) => cv)),
     reversed: false,
   };
   const line = joined("cv reported", loads, carried, mean);
   return given({
-    title: "Coefficient of consolidation",
+    title: inWords(say`Coefficient of consolidation`),
     x,
     y,
     series: [...markSeries(yieldMarks(yieldStress), y, stressUnit), ...line, ...drawn],
     remarks: [],
     notes: [
-      `Circles: log time; triangles: root time. ${sorts(yieldStress)}`,
-      ...(line.length ? ["The line joins the cv reported."] : []),
-      ...lacking("cv by log time", loads, cvLogTime, stressUnit),
-      ...lacking("cv by root time", loads, cvRootTime, stressUnit),
-    ],
+      say`Circles: log time; triangles: root time. ${sorts(yieldStress)}`,
+      ...(line.length ? [say`The line joins the cv reported.`] : []),
+      ...lacking(say`cv by log time`, loads, cvLogTime, stressUnit),
+      ...lacking(say`cv by root time`, loads, cvRootTime, stressUnit),
+    ].map(inWords),
   });
 }
 
@@ -162,7 +165,14 @@ export interface CAlphaPlotOptions extends CoefficientPlotOptions {
  * stress has a C alpha.
  */
 export function cAlphaPlot(stresses: Cells, cAlphas: Cells, options: CAlphaPlotOptions = {}): Outcome<PlotSpec> {
-  const { stressUnit = "kPa", before, yieldStress, stressScale = "linear", basis = "strain" } = options;
+  const {
+    stressUnit = "kPa",
+    before,
+    yieldStress,
+    stressScale = "linear",
+    basis = "strain",
+    inWords = english,
+  } = options;
   const loads = loadsPutOn(stresses, { before, yieldStress });
   const under: At = (load) => load.to;
   const drawn = symbols("C alpha", "circle", loads, cAlphas, under, yieldStress);
@@ -170,23 +180,23 @@ export function cAlphaPlot(stresses: Cells, cAlphas: Cells, options: CAlphaPlotO
   const points = drawn.flatMap((series) => series.points);
   const across = [...points.map(([stress]) => stress), ...(yieldStress === undefined ? [] : [yieldStress])];
   const x: PlotAxis = {
-    label: stressLabel(stressUnit, stressScale === "log"),
+    label: inWords(stressLabel(stressUnit, stressScale === "log")),
     scale: stressScale,
     domain: stressScale === "log" ? wholeDecades(across) : fromZero(across),
     reversed: false,
   };
   const y: PlotAxis = {
-    label: `Cα (${basis === "e" ? "void ratio" : "strain"} per log cycle of time)`,
+    label: inWords(basis === "e" ? say`Cα (void ratio per log cycle of time)` : say`Cα (strain per log cycle of time)`),
     scale: "linear",
     domain: [0, padded(points.map(([, value]) => value).concat(0))[1]],
     reversed: false,
   };
   return given({
-    title: "Secondary compression",
+    title: inWords(say`Secondary compression`),
     x,
     y,
     series: [...markSeries(yieldMarks(yieldStress), y, stressUnit), ...joined("test", loads, cAlphas, under), ...drawn],
     remarks: [],
-    notes: [sorts(yieldStress), ...lacking("C alpha", loads, cAlphas, stressUnit)],
+    notes: [sorts(yieldStress), ...lacking(say`C alpha`, loads, cAlphas, stressUnit)].map(inWords),
   });
 }

@@ -4,10 +4,11 @@ import { branches, type Branches } from "../reduction/curve/shape/branches";
 import { DRAWING_SLOPE } from "../reduction/curve/methods/casagrande";
 import { testCurve, type Kind, type LoadPoint, type TestCurve } from "../reduction/curve/shape/points";
 import { METHODS, preconsolidation, type MethodName, type Preconsolidation } from "../reduction/curve/preconsolidation";
-import { english, type Message } from "../reduction/message";
+import { asTyped, english, say, verbatim, type Message } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import { given, then, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, scaledShape, toAxis, wholeDecades } from "./axes";
+import { labelIn, type InWords } from "./words";
 import type { DrawnScale, PlotAxis, PlotSeries, PlotSpec } from "./spec";
 import type { Cells } from "./time";
 
@@ -22,6 +23,8 @@ export interface CompressionPlotOptions {
   readonly initial?: number;
   /** Stresses to mark, such as the in-situ stress. */
   readonly marks?: readonly StressMark[];
+  /** The language of titles, axes, letters and notes; English if omitted. */
+  readonly inWords?: InWords;
 }
 
 export interface StressMark {
@@ -56,11 +59,17 @@ function testSeries(points: readonly LoadPoint[], known: Branches | undefined): 
 export const figures = (value: number): string => String(Number(value.toPrecision(3)));
 
 /** The lines of a method with their labels; the yield point with its stress. */
-const constructionSeries = (lines: readonly ConstructionLine[], x: PlotAxis, y: PlotAxis, unit: string): PlotSeries[] =>
+const constructionSeries = (
+  lines: readonly ConstructionLine[],
+  x: PlotAxis,
+  y: PlotAxis,
+  unit: string,
+  words: InWords,
+): PlotSeries[] =>
   lines.map((line) => ({
     ...toAxis(line, x, y),
     symbol: line.style === "points" ? "cross" : undefined,
-    letters: line.style === "guide" ? `σ′p ${figures(firstOf(line.points)[0])} ${unit}` : line.label,
+    letters: line.style === "guide" ? `σ′p ${figures(firstOf(line.points)[0])} ${unit}` : labelIn(words, line.label),
   }));
 
 /** Vertical lines over the whole height, behind the lines of the test. */
@@ -75,11 +84,16 @@ export const markSeries = (marks: readonly StressMark[], y: PlotAxis, unit: stri
     letters: `${letters} ${figures(stress)} ${unit}`,
   }));
 
-/** Capitalizes "work per unit volume"; a function such as ln(1 + e) stays unchanged. */
-const capital = (words: string): string =>
-  words.includes("(") ? words : words.charAt(0).toUpperCase() + words.slice(1);
-export const stressLabel = (unit: string, logarithmic: boolean): string =>
-  `Effective vertical stress (${unit})${logarithmic ? ", log scale" : ""}`;
+/** The quantities of the vertical axes of methods; a function such as ln(1 + e) has no other words. */
+const QUANTITIES: Readonly<Record<string, Message>> = {
+  "work per unit volume": say`Work per unit volume`,
+  "constrained modulus": say`Constrained modulus`,
+};
+const quantity = (axis: string): Message => QUANTITIES[axis] ?? asTyped(axis);
+export const stressLabel = (unit: string, logarithmic: boolean): Message =>
+  logarithmic
+    ? say`Effective vertical stress (${verbatim(unit)}), log scale`
+    : say`Effective vertical stress (${verbatim(unit)})`;
 
 /** The plot of a method in its own plane, not on the compression curve: first loading and the lines of the method. */
 function ownPlane(
@@ -87,19 +101,21 @@ function ownPlane(
   unit: string,
   remarks: readonly Message[],
   marks: readonly StressMark[],
+  words: InWords,
 ): PlotSpec {
   const { axes, logarithmic, source } = METHODS[method];
+  const of = words(quantity(axes[1]));
   const drawn = lines.flatMap((line) => line.points);
   const up = drawn.map(([, value]) => value);
   const across = [...drawn.map(([stress]) => stress), ...marks.map(({ stress }) => stress)];
   const x: PlotAxis = {
-    label: stressLabel(unit, logarithmic),
+    label: words(stressLabel(unit, logarithmic)),
     scale: logarithmic ? "log" : "linear",
     domain: logarithmic ? wholeDecades(across) : fromZero(across),
     reversed: false,
   };
   const y: PlotAxis = {
-    label: capital(axes[1]) + (logarithmic ? "" : ` (${unit})`),
+    label: of + (logarithmic ? "" : ` (${unit})`),
     scale: "linear",
     domain: padded(up),
     reversed: false,
@@ -112,12 +128,12 @@ function ownPlane(
   }));
   const ruled = lines.filter((line) => !isRead(line));
   return {
-    title: capital(axes[1]),
+    title: of,
     x,
     y,
-    series: [...markSeries(marks, y, unit), ...constructionSeries(ruled, x, y, unit), ...read],
+    series: [...markSeries(marks, y, unit), ...constructionSeries(ruled, x, y, unit, words), ...read],
     remarks,
-    notes: [`${source}. Points used: ${english(points)}.`],
+    notes: [words(say`${verbatim(source)}. Points used: ${points}.`)],
   };
 }
 
@@ -145,22 +161,22 @@ export const compressionPlot = (
 ): Outcome<PlotSpec> => then(testCurve(stresses, values, kind, options.initial), (test) => plotOf(test, options));
 
 function plotOf(test: TestCurve, options: CompressionPlotOptions): Outcome<PlotSpec> {
-  const { stressUnit = "kPa", method = "casagrande", yieldReading, marks = [] } = options;
+  const { stressUnit = "kPa", method = "casagrande", yieldReading, marks = [], inWords = english } = options;
   const { points, kind } = test;
   const known = branches(test);
   if (!known.ok && known.fault === "input") return known;
   const reading = yieldReading ?? preconsolidation(test, { method });
   if (reading.ok && METHODS[method].axes[1] !== "value")
-    return given(ownPlane(reading.value, stressUnit, reading.remarks, marks));
+    return given(ownPlane(reading.value, stressUnit, reading.remarks, marks, inWords));
   const lines = reading.ok ? reading.value.lines.filter(({ label }) => label !== "first loading") : [];
   const x: PlotAxis = {
-    label: stressLabel(stressUnit, true),
+    label: inWords(stressLabel(stressUnit, true)),
     scale: "log",
     domain: wholeDecades([...points, ...marks].map(({ stress }) => stress)),
     reversed: false,
   };
   const y: PlotAxis = {
-    label: kind === "e" ? "Void ratio e" : "Axial strain",
+    label: inWords(kind === "e" ? say`Void ratio e` : say`Axial strain`),
     scale: "linear",
     domain: padded(points.map(({ value }) => value)),
     reversed: kind === "strain",
@@ -169,21 +185,24 @@ function plotOf(test: TestCurve, options: CompressionPlotOptions): Outcome<PlotS
   const drawn = scale && scaledShape(x, y, scale) ? scale : undefined;
   const tested = testSeries(points, known.ok ? known.value : undefined);
   return given({
-    title: "Compression curve",
+    title: inWords(say`Compression curve`),
     x,
     y,
-    series: [...markSeries(marks, y, stressUnit), ...constructionSeries(lines, x, y, stressUnit), ...tested],
+    series: [...markSeries(marks, y, stressUnit), ...constructionSeries(lines, x, y, stressUnit, inWords), ...tested],
     remarks: reading.ok ? reading.remarks : known.ok ? known.remarks : [],
     refusal: reading.ok ? undefined : reading.reason,
     notes: [
-      ...(tested.some(({ symbol }) => symbol === "open") ? ["Filled symbols: loading; open symbols: unloading."] : []),
+      ...(tested.some(({ symbol }) => symbol === "open")
+        ? [say`Filled symbols: loading; open symbols: unloading.`]
+        : []),
       ...(scale
         ? [
-            `Construction made with the virgin line at a slope of ${DRAWING_SLOPE} (${degrees}°); ` +
-              (drawn ? "drawn at that scale." : "this drawing is not at that scale."),
+            drawn
+              ? say`Construction made with the virgin line at a slope of ${DRAWING_SLOPE} (${degrees}°); drawn at that scale.`
+              : say`Construction made with the virgin line at a slope of ${DRAWING_SLOPE} (${degrees}°); this drawing is not at that scale.`,
           ]
         : []),
-    ],
+    ].map(inWords),
     drawnScale: drawn,
   });
 }

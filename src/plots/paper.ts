@@ -1,5 +1,6 @@
 /** A plot for paper: black on white at a stated width, with its notes below, complete in one file. */
 import type { PlotSpec } from "./spec";
+import type { InWords } from "./words";
 import { drawPlot, FONT_SIZE, type Inks } from "./svg";
 
 const PIXELS_PER_MM = 96 / 25.4;
@@ -18,6 +19,8 @@ export interface PaperOptions {
   /** A line above the drawing: which test and which plot it is. */
   readonly heading?: string;
   readonly document?: Document;
+  /** The language of the description; English if omitted. */
+  readonly inWords?: InWords;
 }
 
 /** Breaks words into lines of at most `most` characters. */
@@ -47,10 +50,10 @@ function separateHalos(svg: SVGSVGElement): void {
 /** An SVG element without classes, styles and variables of a page; its size is in mm. */
 export function paperPlot(
   spec: PlotSpec,
-  { widthMm, heading = "", document: page = document }: PaperOptions,
+  { widthMm, heading = "", document: page = document, inWords }: PaperOptions,
 ): SVGSVGElement {
   const width = widthMm * PIXELS_PER_MM;
-  const svg = drawPlot(spec, { width, document: page, inks: INKS, font: FONT });
+  const svg = drawPlot(spec, { width, document: page, inks: INKS, font: FONT, inWords });
   const drawn = Number(svg.getAttribute("height"));
   const notes = spec.notes.flatMap((note) => brokenInto(note, Math.floor((width - 2 * MARGIN) / (0.55 * NOTE_FONT))));
   const headings = heading === "" ? [] : brokenInto(heading, Math.floor((width - 2 * MARGIN) / (0.6 * FONT_SIZE)));

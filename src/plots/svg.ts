@@ -3,7 +3,9 @@ import * as Plot from "@observablehq/plot";
 import { firstOf } from "../reduction/numeric/lists";
 import { along, evenTicks, evenTickText, logTicks, scaledShape, tickText } from "./axes";
 import { placeLabels, type Frame, type Pixel } from "./lettering";
+import { english, listed, say, verbatim } from "../reduction/message";
 import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
+import { labelIn, type InWords } from "./words";
 
 export interface SvgOptions {
   /** Width of the whole drawing, in pixels. */
@@ -14,6 +16,8 @@ export interface SvgOptions {
   readonly inks?: Inks;
   /** The font, a CSS family. */
   readonly font?: string;
+  /** The language of the description for readers who cannot see the plot; English if omitted. */
+  readonly inWords?: InWords;
   /** Draws symbols and lines in their frame and grid, without text: for a small picture among others. */
   readonly isBare?: boolean;
 }
@@ -100,6 +104,7 @@ function ticksOf(
 
 export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
   const { document: page = document, inks = PAGE_INKS, font = "system-ui, sans-serif", isBare = false } = options;
+  const { inWords = english } = options;
   const { width, height, ...frame } = frameOf(spec, options);
   const inner = frame.right - frame.left;
   const innerHeight = frame.bottom - frame.top;
@@ -212,7 +217,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
   // The drawing is one picture with one description; names of its parts are only for people who open the file.
   for (const part of svg.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
   svg.setAttribute("role", "img");
-  svg.setAttribute("aria-label", describe(spec));
+  svg.setAttribute("aria-label", describe(spec, inWords));
   return svg;
 }
 
@@ -254,5 +259,7 @@ function lettering(page: Document, labels: ReturnType<typeof placeLabels>, inks:
 }
 
 /** Describes the plot in one sentence, for readers who cannot see it. */
-const describe = (spec: PlotSpec): string =>
-  `${spec.title}. ${spec.y.label} against ${spec.x.label}. Drawn: ${spec.series.map(({ label }) => label).join(", ")}.`;
+const describe = ({ title, x, y, series }: PlotSpec, words: InWords): string =>
+  words(
+    say`${verbatim(title)}. ${verbatim(y.label)} against ${verbatim(x.label)}. Drawn: ${listed(series.map(({ label }) => verbatim(labelIn(words, label))))}.`,
+  );

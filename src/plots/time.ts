@@ -3,11 +3,12 @@ import type { ConstructionLine } from "../reduction/construction";
 import { logTimeLines, rootTimeLines } from "../reduction/increment/constructions/lines";
 import { MOST_READINGS } from "../reduction/increment/readings";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
-import { say } from "../reduction/message";
+import { english, say, type Message } from "../reduction/message";
 import { firstOf, lastOf, nth } from "../reduction/numeric/lists";
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, toAxis, wholeDecades } from "./axes";
 import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
+import { labelIn, type InWords } from "./words";
 
 export type Cells = readonly (number | null)[];
 
@@ -20,6 +21,8 @@ export interface TimePlotOptions {
    * Whether readings rise or fall when the specimen compresses; if omitted, the load is taken to compress the specimen.
    */
   readonly sense?: "rise" | "fall";
+  /** The language of titles, axes, letters and notes; English if omitted. */
+  readonly inWords?: InWords;
 }
 
 type Point = readonly [x: number, y: number];
@@ -50,9 +53,12 @@ function senseOf(readings: Cells): "rise" | "fall" {
 }
 
 interface TimeAxis {
-  readonly title: string;
+  readonly title: Message;
   /** The x axis, from the x of the readings and of the marks of the construction. */
-  readonly x: (xs: readonly number[], marked: readonly number[]) => PlotAxis;
+  readonly x: (
+    xs: readonly number[],
+    marked: readonly number[],
+  ) => Omit<PlotAxis, "label"> & { readonly label: Message };
   readonly coordinate: (time: number) => number;
 }
 
@@ -62,7 +68,7 @@ function timePlot(
   readings: Cells,
   increment: Increment,
   lines: Outcome<readonly ConstructionLine[]>,
-  { readingLabel = "Deformation", sense = senseOf(readings) }: TimePlotOptions,
+  { inWords = english, readingLabel = inWords(say`Deformation`), sense = senseOf(readings) }: TimePlotOptions,
 ): Outcome<PlotSpec> {
   if (!lines.ok && lines.fault === "input") return lines;
   const points = plotted(times, readings, increment).map(([time, reading]): Point => [coordinate(time), reading]);
@@ -73,10 +79,11 @@ function timePlot(
   const drawn = lines.ok ? lines.value.filter(({ label }) => label !== "readings") : [];
   const marked = drawn.filter(({ style }) => style === "guide").flatMap((line) => line.points);
   const xs = points.map(([at]) => at);
-  const x = axisFor(
+  const { label, ...axis } = axisFor(
     xs,
     marked.map(([at]) => at),
   );
+  const x: PlotAxis = { ...axis, label: inWords(label) };
   const beyond = xs.filter((at) => at > x.domain[1]).length;
   const y: PlotAxis = {
     label: readingLabel,
@@ -86,21 +93,30 @@ function timePlot(
     reversed: sense === "rise",
   };
   return given({
-    title,
+    title: inWords(title),
     x,
     y,
     series: [
       // Marks of the construction are crosses, so that nobody takes them for readings.
       ...drawn.map((line): PlotSeries => ({
         ...toAxis(line, x, y),
-        letters: line.label,
+        letters: labelIn(inWords, line.label),
         ...(line.style === "points" ? { symbol: "cross" as const } : {}),
       })),
       { label: "readings", style: "points", symbol: "filled", points },
     ],
     remarks: lines.ok ? lines.remarks : [],
     refusal: lines.ok ? undefined : lines.reason,
-    notes: beyond ? [`${beyond} later reading${beyond === 1 ? " is" : "s are"} beyond the frame.`] : [],
+    notes:
+      beyond === 0
+        ? []
+        : [
+            inWords(
+              beyond === 1
+                ? say`1 later reading is beyond the frame.`
+                : say`${beyond} later readings are beyond the frame.`,
+            ),
+          ],
   });
 }
 
@@ -113,8 +129,8 @@ const linesOf = <T, C>(
   !method.ok ? method : !cleaned.ok ? cleaned : given(lines(cleaned.value, method.value), method.remarks);
 
 const LOG_TIME: TimeAxis = {
-  title: "Log of time",
-  x: (xs) => ({ label: "Time (min), log scale", scale: "log", domain: wholeDecades(xs), reversed: false }),
+  title: say`Log of time`,
+  x: (xs) => ({ label: say`Time (min), log scale`, scale: "log", domain: wholeDecades(xs), reversed: false }),
   coordinate: (time) => time,
 };
 
@@ -125,11 +141,11 @@ const LOG_TIME: TimeAxis = {
 const BEYOND_T90 = 2.5;
 
 const ROOT_TIME: TimeAxis = {
-  title: "Root of time",
+  title: say`Root of time`,
   x: (xs, marked) => {
     const last = Math.max(...xs);
     const end = marked.length ? Math.min(last, BEYOND_T90 * Math.max(...marked)) : last;
-    return { label: "Root of time (√min)", scale: "root", domain: fromZero([end]), reversed: false };
+    return { label: say`Root of time (√min)`, scale: "root", domain: fromZero([end]), reversed: false };
   },
   coordinate: Math.sqrt,
 };

@@ -3,6 +3,7 @@ import { makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useEffect } from "react";
 import type { PlotSpec } from "../../plots/spec";
 import { drawPlot } from "../../plots/svg";
+import { inWords } from "../text/messages";
 import { useWidth } from "./use-width";
 
 const NARROWEST = 260;
@@ -17,10 +18,10 @@ export function Figure({ spec }: { spec: PlotSpec }) {
   const styles = useStyles();
   const [ref, width] = useWidth(NARROWEST, WIDEST);
   useEffect(() => {
-    ref.current?.replaceChildren(drawPlot(spec, { width }));
+    ref.current?.replaceChildren(drawPlot(spec, { width, inWords }));
   }, [ref, spec, width]);
   return (
-    <figure className={styles.figure} lang="en">
+    <figure className={styles.figure}>
       <Text weight="semibold">{spec.title}</Text>
       <div ref={ref} />
       <figcaption>

@@ -15,10 +15,11 @@ import type { TimeMethod } from "../../reduction/increment/constructions/picks";
 import { SAME_LOAD } from "../../reduction/curve/loads";
 import { compressionPlot } from "../../plots/compression";
 import { logTimePlot, rootTimePlot, type Cells } from "../../plots/time";
+import { labelIn, type InWords } from "../../plots/words";
 import type { PlotAxis, PlotSpec } from "../../plots/spec";
 import { METHODS, type MethodName } from "../../reduction/curve/preconsolidation";
-import { listed, say, verbatim } from "../../reduction/message";
-import { badInput, given, type Outcome } from "../../reduction/outcome";
+import { english, listed, say, verbatim } from "../../reduction/message";
+import { badInput, given, then, type Outcome } from "../../reduction/outcome";
 import { roundedDomain } from "../../workbook/chart-axis";
 import type { Box, CellValue, ChartAxis, SheetName } from "../../workbook/port";
 import { constructionColumns, type Frame } from "./series-lines";
@@ -35,6 +36,8 @@ export interface DataSheet {
   readonly sheet: string;
   readonly names: readonly SheetName[];
   readonly values: NamedValues;
+  /** The language of titles, axes and names of series; English if omitted. */
+  readonly inWords?: InWords;
 }
 
 export type DataPlot =
@@ -337,6 +340,10 @@ class Sheet {
     );
   }
 
+  get words(): InWords {
+    return this.data.inWords ?? english;
+  }
+
   get name(): string {
     return this.data.sheet;
   }
@@ -401,14 +408,15 @@ function timeOf(sheet: Sheet, plot: "log time" | "root time", load: number): Out
   const [xs, ys] = [sheet.numbers(timesOf), sheet.numbers(readingsOf)];
   const draw = plot === "log time" ? logTimePlot : rootTimePlot;
   const sense = sheet.word("dial_sense") === "fall" ? "fall" : "rise";
-  const spec = draw(xs, ys, { readingLabel: "Dial reading", sense });
+  const spec = draw(xs, ys, { readingLabel: sheet.words(say`Dial reading`), sense, inWords: sheet.words });
   if (!spec.ok) return spec;
   const boxes = [sheet.box(timesOf)!, sheet.box(readingsOf)!] as const;
   const stress = sheet.numbers("load_stress")[load - 1];
-  const under = stress == null ? "" : `, ${Number(stress.toPrecision(4))} ${sheet.word("stress_unit")}`.trimEnd();
+  const under = stress == null ? "" : `${Number(stress.toPrecision(4))} ${sheet.word("stress_unit")}`.trimEnd();
+  const title = under ? say`Load ${load}, ${verbatim(under)}` : say`Load ${load}`;
   return given(
     {
-      title: titled(sheet, `Load ${load}${under}`),
+      title: titled(sheet, sheet.words(title)),
       ...timeBlock(
         plot,
         {
@@ -449,6 +457,7 @@ function compressionOf(sheet: Sheet, kind: "e" | "strain", method?: MethodName):
   const seesInitial = rulesOf({ version: sheet.number("template_version") }).startsAtInitialVoidRatio && kind === "e";
   const spec = compressionPlot(sheet.numbers("load_stress"), values, kind, {
     stressUnit: sheet.word("stress_unit") || undefined,
+    inWords: sheet.words,
     method,
     initial: seesInitial ? sheet.number("void_ratio_initial") : undefined,
     // So that the frame includes this stress; the line of the chart follows the cell.
@@ -490,6 +499,7 @@ function cvOf(sheet: Sheet, by: "chosen" | TimeMethod | "both"): Outcome<SeriesB
     {
       stressUnit: sheet.word("stress_unit") || undefined,
       cvUnit: sheet.word("cv_unit") || undefined,
+      inWords: sheet.words,
       before: sheet.number("seating_stress"),
       yieldStress: sheet.number("preconsolidation_stress"),
     },
@@ -523,6 +533,7 @@ function cAlphaOf(sheet: Sheet): Outcome<SeriesBlock> {
   const lacking = sheet.lacks("load_stress", "c_alpha");
   if (lacking) return lacking;
   const spec = cAlphaPlot(sheet.numbers("load_stress"), sheet.numbers("c_alpha"), {
+    inWords: sheet.words,
     stressUnit: sheet.word("stress_unit") || undefined,
     before: sheet.number("seating_stress"),
     yieldStress: sheet.number("preconsolidation_stress"),
@@ -551,11 +562,21 @@ function cAlphaOf(sheet: Sheet): Outcome<SeriesBlock> {
 /** A plot of a data sheet. Refuses, with the reason, if cells are missing or hold nothing to draw. */
 export function seriesOf(data: DataSheet, plot: DataPlot): Outcome<SeriesBlock> {
   const sheet = new Sheet(data);
+  return then(blockOf(sheet, plot), (block) => given(named(block, sheet.words)));
+}
+
+function blockOf(sheet: Sheet, plot: DataPlot): Outcome<SeriesBlock> {
   if (plot.plot === "compression") return compressionOf(sheet, plot.value, plot.method);
   if (plot.plot === "cv") return cvOf(sheet, plot.by);
   if (plot.plot === "c alpha") return cAlphaOf(sheet);
   return timeOf(sheet, plot.plot, plot.load);
 }
+
+/** The block with the names of its series in a language. */
+const named = (block: SeriesBlock, words: InWords): SeriesBlock => ({
+  ...block,
+  series: block.series.map((series) => ({ ...series, name: labelIn(words, series.name) })),
+});
 
 /** The time curves of all loads that have one, in test order. Refuses if no load has one. */
 export function everyLoad(data: DataSheet, plot: "log time" | "root time"): Outcome<SeriesBlock[]> {

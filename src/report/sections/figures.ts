@@ -42,7 +42,7 @@ export function plotsOf(cells: DataCells, loads: readonly ReportedLoad[]): Repor
   const { sheet, names, values, curve = "e" } = cells.source;
   const reasons: Message[] = [];
   const made = (plot: DataPlot, what: Message, isRequired = true): SeriesBlock | undefined => {
-    const block = seriesOf({ sheet, names, values }, plot);
+    const block = seriesOf({ sheet, names, values, inWords: cells.words }, plot);
     if (block.ok) return block.value;
     if (isRequired) reasons.push(say`${what}: ${block.reason}`);
     return undefined;

@@ -4,13 +4,14 @@ import { given, then, type Outcome } from "../../../reduction/outcome";
 import { convert, UNITS, type UnitOf } from "../../../reduction/units";
 import { coefficientOfConsolidation, remarksOnCv, T50, T90, type Drainage } from "../../../reduction/increment/cv";
 import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
-import type { Message } from "../../../reduction/message";
+import { say, verbatim, type Message } from "../../../reduction/message";
 import { compressionIndex, recompressionIndex, swellingIndex } from "../../../reduction/curve/indices";
 import { testCurve, type Kind, type TestCurve } from "../../../reduction/curve/shape/points";
 import { preconsolidation, type MethodName, type Preconsolidation } from "../../../reduction/curve/preconsolidation";
 import { compressionPlot } from "../../../plots/compression";
 import type { PlotSpec } from "../../../plots/spec";
 import { logTimePlot, rootTimePlot } from "../../../plots/time";
+import { inWords } from "../../text/messages";
 import { pairOf, unitOf, type Range } from "./selected-range";
 
 /** Readings against the log or the root of time, or void ratio or strain against log stress. */
@@ -163,7 +164,7 @@ export function drawRange(range: Range, first: number, second: number, choices: 
     if (plot === "e" || plot === "strain")
       return then(testCurve(x, y, plot), (test) => {
         const yieldReading = preconsolidation(test, { method });
-        return then(compressionPlot(x, y, plot, { stressUnit, method, yieldReading }), (spec) =>
+        return then(compressionPlot(x, y, plot, { stressUnit, method, yieldReading, inWords }), (spec) =>
           given({
             spec,
             numbers: curveRows(test, yieldReading, stressUnit),
@@ -174,10 +175,10 @@ export function drawRange(range: Range, first: number, second: number, choices: 
     const { heading } = nth(range.lines, second);
     // Levels are in the unit of the readings, whatever the height is measured in.
     const readingUnit = unitOf(heading) ?? lengthUnit;
-    const readingLabel = heading || `Reading (${readingUnit})`;
+    const readingLabel = heading || inWords(say`Reading (${verbatim(readingUnit)})`);
     const increment = reduceIncrement(x, y);
     const draw = plot === "log" ? logTimePlot : rootTimePlot;
-    return then(draw(x, y, { readingLabel, increment }), (spec) =>
+    return then(draw(x, y, { readingLabel, increment, inWords }), (spec) =>
       given({ spec, ...timeRows(increment, plot, readingUnit, choices) }),
     );
   });

@@ -1,4 +1,5 @@
 /** Saves a plot for a report as SVG or PNG, or copies it. */
+import { inWords } from "../../text/messages";
 import { Button, Field, Select, Text } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
 import { paperPlot, svgFile } from "../../../plots/paper";
@@ -36,7 +37,7 @@ export function PlotFiles({ spec, words: called, saves }: PlotFilesProps) {
     setFailed(undefined);
     setByHand(undefined);
   }, [name]);
-  const file = (): string => svgFile(paperPlot(spec, { widthMm, heading: called.join(", ") }));
+  const file = (): string => svgFile(paperPlot(spec, { widthMm, heading: called.join(", "), inWords }));
 
   const attempt = (act: () => Promise<string> | string, otherwise?: () => string) => async (): Promise<void> => {
     setSaid(undefined);

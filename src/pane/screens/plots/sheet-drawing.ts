@@ -11,11 +11,12 @@ import { logTimePlot, rootTimePlot } from "../../../plots/time";
 import { testCurve, type Kind } from "../../../reduction/curve/shape/points";
 import { preconsolidation, type MethodName } from "../../../reduction/curve/preconsolidation";
 import { PICK_NAMES, standingRows, type PickName } from "../../../reduction/increment/constructions/picks";
-import { say, asTyped } from "../../../reduction/message";
+import { asTyped, listed, say, verbatim } from "../../../reduction/message";
 import { nth } from "../../../reduction/numeric/lists";
 import { badInput, given, then, type Outcome } from "../../../reduction/outcome";
 import { convert } from "../../../reduction/units";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 
 export interface SheetChoices {
   readonly plot: "compression" | "time" | "cv" | "cAlpha" | "all";
@@ -96,17 +97,21 @@ function compression(record: TestRecord, { value, method, at = pointsOf(record) 
         : [{ label: "in-situ stress", letters: "σ′v0", stress: inSheetStress(record, in_situ_stress) }]),
       ...(ofSheet === undefined || isDrawn
         ? []
-        : [{ label: "preconsolidation stress of the sheet", letters: "σ′p of the sheet", stress: ofSheet }]),
+        : [
+            { label: "preconsolidation stress of the sheet", letters: inWords(say`σ′p of the sheet`), stress: ofSheet },
+          ]),
     ];
     return then(
-      compressionPlot(across, values, value, { stressUnit, method, yieldReading: reading, marks, initial }),
+      compressionPlot(across, values, value, { stressUnit, method, yieldReading: reading, marks, initial, inWords }),
       (spec) => {
         const standIns = record.loads.filter((_, index) => isStandIn(index)).map(({ number }) => number);
-        const where = at === "d100" ? "Points at d100 of each load" : "Points at the end of each load";
-        const note = standIns.length
-          ? `${where}; at the end of load ${standIns.join(", ")}, which has no d100.`
-          : `${where}.`;
-        return given({ ...spec, notes: [note, ...spec.notes] });
+        const note =
+          at !== "d100"
+            ? say`Points at the end of each load.`
+            : standIns.length === 0
+              ? say`Points at d100 of each load.`
+              : say`Points at d100 of each load; at the end of load ${listed(standIns)}, which has no d100.`;
+        return given({ ...spec, notes: [inWords(note), ...spec.notes] });
       },
     );
   });
@@ -125,6 +130,7 @@ function cv(record: TestRecord): Outcome<PlotSpec> {
       cvUnit: unit,
       ...ofTest(record),
       chosen: record.loads.map(({ number }) => methodOfLoad(record, number)),
+      inWords,
     },
   );
 }
@@ -139,7 +145,7 @@ const cAlpha = (record: TestRecord, { stressScale }: SheetChoices): Outcome<Plot
   cAlphaPlot(
     stresses(record),
     record.loads.map(({ results }) => results.c_alpha ?? null),
-    { stressUnit: record.words.stress_unit, ...ofTest(record), stressScale },
+    { stressUnit: record.words.stress_unit, ...ofTest(record), stressScale, inWords },
   );
 
 const isPickName = (of: string): of is PickName => PICK_NAMES.some((name) => name === of);
@@ -156,11 +162,14 @@ export function timeCurve(record: TestRecord, load: LoadRecord, axis: "log" | "r
   const increment = incrementOfLoad(record, load);
   const draw = axis === "log" ? logTimePlot : rootTimePlot;
   const sense = dialSense(record);
-  return then(draw(times, readings, { readingLabel: "Reading (div)", increment, sense }), (spec) =>
-    given({
-      ...spec,
-      title: `Load ${load.number}${load.stress === undefined ? "" : ` (${stressOf(record, load)})`}, ${spec.title.toLowerCase()}`,
-    }),
+  const readingLabel = inWords(say`Reading (div)`);
+  const against = axis === "log" ? say`log of time` : say`root of time`;
+  const title =
+    load.stress === undefined
+      ? say`Load ${load.number}, ${against}`
+      : say`Load ${load.number} (${verbatim(stressOf(record, load))}), ${against}`;
+  return then(draw(times, readings, { readingLabel, increment, sense, inWords }), (spec) =>
+    given({ ...spec, title: inWords(title) }),
   );
 }
 

@@ -1,4 +1,5 @@
 /** A time curve with handles over it: the picks of its construction, moved by pointer or by keys. */
+import { inWords } from "../../text/messages";
 import { makeStyles, mergeClasses, Text, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
 import type { PlotAxis, PlotSpec } from "../../../plots/spec";
@@ -114,7 +115,7 @@ export function ReviewFigure({ title, spec, set, byHand, unit, result, onPick, o
   const drawn = useMemo(() => (held ? onAxes(spec, held.x, held.y) : spec), [spec, held]);
   const frame = useMemo(() => frameOf(drawn, { width }), [drawn, width]);
   useEffect(() => {
-    ref.current?.replaceChildren(drawPlot(drawn, { width }));
+    ref.current?.replaceChildren(drawPlot(drawn, { width, inWords }));
   }, [ref, drawn, width]);
 
   const drag = (handle: Handle, event: React.PointerEvent): void => {

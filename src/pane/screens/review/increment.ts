@@ -1,4 +1,5 @@
 /** One load of a test record as the review screen shows it: reduced with the picks that count, in the sheet's own units. */
+import { inWords } from "../../text/messages";
 import { dialSense, type loadCurve } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import type { PlotSpec } from "../../../plots/spec";
@@ -122,11 +123,11 @@ export function plotOf(
   look: Pick<TimePlotOptions, "readingLabel" | "sense">,
 ): Outcome<PlotSpec> {
   const draw = method === "log time" ? logTimePlot : rootTimePlot;
-  const drawn = draw(times, readings, { ...look, increment });
+  const drawn = draw(times, readings, { ...look, increment, inWords });
   if (drawn.ok) return drawn;
   // Picks that contradict the readings: the readings are drawn all the same, so that the pick can be moved back.
   const refused = outcomeOf(increment, method);
-  const plain = draw(times, readings, { ...look, increment: reduceIncrement(times, readings) });
+  const plain = draw(times, readings, { ...look, increment: reduceIncrement(times, readings), inWords });
   if (!plain.ok || refused.ok) return plain;
   const readingsAlone = plain.value.series.filter(({ label }) => label === "readings");
   return given({ ...plain.value, series: readingsAlone, remarks: [], refusal: refused.reason });

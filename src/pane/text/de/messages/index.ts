@@ -4,6 +4,7 @@ import { curve } from "./curve";
 import { curveQuestions } from "./curve-questions";
 import { design } from "./design";
 import { increment } from "./increment";
+import { plots } from "./plots";
 import { questions } from "./questions";
 import { record } from "./record";
 import { report } from "./report";
@@ -16,6 +17,7 @@ export const messages: Readonly<Record<string, string>> = {
   ...curveQuestions,
   ...design,
   ...increment,
+  ...plots,
   ...questions,
   ...record,
   ...report,

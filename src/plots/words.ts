@@ -1,0 +1,60 @@
+/** The words of plots, in the language of the reader. Labels of series are English keys; their words stand here. */
+import { say, type Message, type Value } from "../reduction/message";
+
+/** Words a message in a language; `english` for English. */
+export type InWords = (value: Value) => string;
+
+const LABELS: Readonly<Record<string, Message>> = {
+  // Series of plots.
+  test: say`test`,
+  loading: say`loading`,
+  unloading: say`unloading`,
+  readings: say`readings`,
+  cv: say`cv`,
+  "C alpha": say`C alpha`,
+  "cv reported": say`cv reported`,
+  "C alpha of the test": say`C alpha of the test`,
+  "in-situ stress": say`in-situ stress`,
+  "preconsolidation stress": say`preconsolidation stress`,
+  // Constructions.
+  "early parabola": say`early parabola`,
+  "4:1 pair": say`4:1 pair`,
+  offset: say`offset`,
+  "same offset": say`same offset`,
+  "steepest tangent": say`steepest tangent`,
+  "secondary tail": say`secondary tail`,
+  "half distance": say`half distance`,
+  "straight part": say`straight part`,
+  "1.15 line": say`1.15 line`,
+  "1.15 abscissae": say`1.15 abscissae`,
+  "smooth curve": say`smooth curve`,
+  "virgin line": say`virgin line`,
+  "greatest curvature": say`greatest curvature`,
+  horizontal: say`horizontal`,
+  tangent: say`tangent`,
+  bisector: say`bisector`,
+  "recompression line": say`recompression line`,
+  "initial value": say`initial value`,
+  "vertical to the curve": say`vertical to the curve`,
+  "horizontal to the virgin line": say`horizontal to the virgin line`,
+  "line before yield": say`line before yield`,
+  "line after yield": say`line after yield`,
+  "first loading": say`first loading`,
+  work: say`work`,
+  modulus: say`modulus`,
+  "not virgin": say`not virgin`,
+  virgin: say`virgin`,
+  reloading: say`reloading`,
+  "log time": say`log time`,
+  "root time": say`root time`,
+};
+
+/** The words of a label, in the language; "log time, virgin" part by part. A symbol such as d50 stays. */
+export const labelIn = (words: InWords, label: string): string =>
+  label
+    .split(", ")
+    .map((part) => {
+      const known = LABELS[part];
+      return known ? words(known) : part;
+    })
+    .join(", ");
