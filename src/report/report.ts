@@ -15,7 +15,7 @@ import { conduct, identification, specimen } from "./sections/specimen";
 import { loadsOfTest, timesOfTest } from "./sections/loads";
 import { indices, interpretation } from "./sections/interpretation";
 import { DataCells, reportedLoads, type ReportSource } from "./page/source";
-import { state, STATE_COLUMNS, STATE_WIDTHS } from "./sections/state";
+import { CHOICES, CHOICES_ROW, state, STATE_COLUMNS, STATE_WIDTHS } from "./sections/state";
 import { caution, results, signatures, threeRemarks } from "./sections/summary";
 import { intervals, limits } from "./sections/uncertainty";
 import { byHand, cautions, checks, methods, missing, remarks } from "./sections/words";
@@ -26,9 +26,27 @@ export type { Missing } from "./sections/required";
 
 /** A name that every report sheet has: the cell holds the name of its data sheet. */
 export const REPORT_OF = "report_of";
+/** The cells that keep the choices of a report: the next report of the sheet offers them again. */
+export const REPORT_LANGUAGE = "report_language";
+export const REPORT_CURVE = "report_curve";
+export const REPORT_NAMES: readonly string[] = [REPORT_OF, REPORT_LANGUAGE, REPORT_CURVE];
 
 /** The longest name of a sheet in Excel, less room for " 2" and higher numbers. */
 const LONGEST_NAME = 27;
+
+/** The choices of the report, in cells beside its pages. */
+function chosen({ language = "en", curve = "e" }: ReportSource): Pick<SheetPlan, "cells" | "names"> {
+  const kept = [
+    [REPORT_LANGUAGE, language],
+    [REPORT_CURVE, curve],
+  ] as const;
+  return {
+    cells: kept.map(([, value], index) => ({ row: CHOICES_ROW, col: CHOICES + index, kind: "note", value })),
+    names: Object.fromEntries(
+      kept.map(([name], index) => [name, { row: CHOICES_ROW, col: CHOICES + index, rows: 1, cols: 1 }]),
+    ),
+  };
+}
 
 /** The items that a report of this sheet would lack. */
 export const missingFromReport = (source: Omit<ReportSource, "now" | "preparedBy" | "paper">): Missing[] => {
@@ -128,6 +146,7 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
   const placed = placeSeries(cells, plots, STATE_COLUMNS + 1);
   const before = [...title(cells, current.line, lacking), ...identification(cells)];
   const after = [...threeRemarks(cells, lacking), ...signatures(cells), ...caution(cells)];
+  const choices = chosen(source);
   const chart = plots.compression && placed.chart(plots.compression);
   const none = say`The data sheet has no load with a stress or readings.`;
   const blocks: Block[] = [
@@ -162,8 +181,8 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
     name: `${cells.words(say`Report`)} ${source.sheet}`.slice(0, LONGEST_NAME).trim(),
     rows,
     cols: placed.right,
-    cells: [...laid.cells, ...current.cells, ...placed.cells],
-    names: { ...laid.names, ...current.names },
+    cells: [...laid.cells, ...current.cells, ...choices.cells, ...placed.cells],
+    names: { ...laid.names, ...current.names, ...choices.names },
     merges: laid.merges,
     columnWidths: { ...widths, ...STATE_WIDTHS },
     rowHeights: Object.fromEntries(laid.heights.entries()),

@@ -25,7 +25,9 @@ export interface ReportSource {
   readonly paper: "A4" | "Letter";
   /** What the compression curve of the first page is drawn in: void ratio, unless strain is asked for. */
   readonly curve?: "e" | "strain";
-  /** Words a message in the report's language; in English, if it is left out. */
+  /** The language of the report, as the report keeps it: "en" if left out. */
+  readonly language?: string;
+  /** Words a message in that language; in English if left out. */
   readonly inWords?: (value: Value) => string;
   readonly preparedBy: string;
   /** Time of the report, local time. */

@@ -137,20 +137,24 @@ export const stressColumn = (cells: DataCells, loads: readonly ReportedLoad[]): 
   format: always(stressFormat(cells, loads)),
 });
 
-/** Strain at the end of the load, void ratio there and at d100. */
-function strainAndVoidRatio(cells: DataCells): LoadColumn[] {
-  const strain: LoadColumn = {
-    heading: [say`Strain`, say`at end`],
-    formula: cell(cells, "strain_end"),
+/** Void ratio at the end of the load and at d100, then strain; strain first if the curve of the report is in strain. */
+function ofCompression(cells: DataCells): LoadColumn[] {
+  const strain = (at: Message, name: string): LoadColumn => ({
+    heading: [say`Strain`, at],
+    formula: cell(cells, name),
     format: always(FORMATS.strain),
-  };
+  });
   const voidRatio = (at: Message, name: string): LoadColumn => ({
     heading: [say`e`, at],
     formula: cell(cells, name),
     format: always(FORMATS.ratio),
   });
-  return [strain, voidRatio(say`at end`, "void_ratio_end"), voidRatio(say`at d100`, "void_ratio_d100")];
+  const [end, primary] = [say`at end`, say`at d100`];
+  return isInStrain(cells)
+    ? [strain(end, "strain_end"), strain(primary, "strain_d100"), voidRatio(end, "void_ratio_end")]
+    : [voidRatio(end, "void_ratio_end"), voidRatio(primary, "void_ratio_d100"), strain(end, "strain_end")];
 }
+const isInStrain = (cells: DataCells): boolean => cells.source.curve === "strain";
 
 export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
   const length = formatIn(cells, "length_unit", "0.000") === "0.00" ? "0.000" : "0.0000";
@@ -170,7 +174,7 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
       formula: cell(cells, "corrected_deformation"),
       format: always(length),
     },
-    ...strainAndVoidRatio(cells),
+    ...ofCompression(cells),
     {
       heading: [say`mv`],
       unit: "mv_unit",
@@ -185,8 +189,8 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
     ...loadTable(cells, say`Loads`, columns, loads, {
       report_loads: 0,
       report_stress: 1,
-      report_strain: 5,
-      report_void_ratio: 6,
+      report_strain: isInStrain(cells) ? 5 : 7,
+      report_void_ratio: isInStrain(cells) ? 7 : 5,
       report_cv: 9,
     }),
     ...paragraph(

@@ -22,6 +22,9 @@ export const STATE_WIDTHS: Readonly<Record<number, number>> = {
   [DIFFERS]: 8,
 };
 export const STATE_COLUMNS = DIFFERS + 1;
+/** The cells of the choices of the report: a row above the list, from its first column on. */
+export const CHOICES_ROW = 1;
+export const CHOICES = WHAT;
 
 /** Longer texts cannot be compared in one cell of every host. */
 const LONGEST = 8000;

@@ -3,7 +3,7 @@ import { Button, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { runChecks } from "../../../checks";
 import { answerTo } from "../../../checks/answers";
-import { REPORT_OF } from "../../../report/report";
+import { REPORT_NAMES, REPORT_OF } from "../../../report/report";
 import type { WorkbookPort } from "../../../workbook/port";
 import { useTest } from "../../live/use-test";
 import type { Want } from "../../live/want";
@@ -23,7 +23,7 @@ import { nextOf, stagesOf, type Stage } from "./stages";
 const words = text.next;
 
 /** Answers, limits and reports of the test, beside its record. */
-const NEXT: Want = { beside: [...BESIDE, { mark: REPORT_OF, names: [REPORT_OF] }] };
+const NEXT: Want = { beside: [...BESIDE, { mark: REPORT_OF, names: REPORT_NAMES }] };
 
 const useStyles = makeStyles({
   done: { color: tokens.colorNeutralForeground2 },

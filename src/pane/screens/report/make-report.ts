@@ -5,6 +5,9 @@ import {
   byOf,
   LIMIT_NAMES,
   missingFromReport,
+  REPORT_CURVE,
+  REPORT_LANGUAGE,
+  REPORT_NAMES,
   REPORT_OF,
   reportSheet,
   whyOf,
@@ -12,9 +15,11 @@ import {
   type Missing,
   type ReportSource,
 } from "../../../report/report";
-import { say, verbatim, type Message } from "../../../reduction/message";
+import { say, verbatim, type Message, type Value } from "../../../reduction/message";
 import { refuseNotYet } from "../../../workbook/busy";
 import type { Looked, Selection, WorkbookPort } from "../../../workbook/port";
+import { LANGUAGES, type Language } from "../../text/language";
+import { translated } from "../../text/messages";
 import type { Want } from "../../live/want";
 import { readTest, type Reading } from "../../live/workbook-store";
 import { REVIEW, reviewOf } from "../checks/workbook-answers";
@@ -22,18 +27,27 @@ import { REVIEW, reviewOf } from "../checks/workbook-answers";
 /** What a report needs of the workbook. */
 export const REPORT: Want = {
   ...REVIEW,
-  beside: [...(REVIEW.beside ?? []), { mark: REPORT_OF, names: [REPORT_OF] }],
+  beside: [...(REVIEW.beside ?? []), { mark: REPORT_OF, names: REPORT_NAMES }],
 };
+
+/** What a person chooses of a report, and the report keeps. */
+export interface ReportChoices {
+  readonly language: Language;
+  /** What the compression curve of the first page is drawn in. */
+  readonly curve: "e" | "strain";
+}
 
 export interface Prospect {
   /** Names of the reports of this sheet, oldest first. */
   readonly reports: readonly string[];
+  /** The choices of the latest report; English and void ratio if there is none. */
+  readonly choices: ReportChoices;
   readonly missing: readonly Missing[];
   readonly answered: readonly Answered[];
 }
 
-type Made = Pick<ReportSource, "paper" | "preparedBy" | "now">;
-type Read = Omit<ReportSource, keyof Made>;
+type Made = Pick<ReportSource, "paper" | "preparedBy" | "now"> & Partial<ReportChoices>;
+type Read = Omit<ReportSource, keyof Made | "inWords">;
 
 /** Names of the sheets that say that they are a report of `sheet`. */
 const reportsOf = (sheet: string, sheets: readonly Looked[]): string[] =>
@@ -58,8 +72,18 @@ function acknowledgedOf(
   return found;
 }
 
+/** The choices that a report keeps; a word that is none of them counts as not chosen. */
+function choicesOf(report: Looked | undefined): ReportChoices {
+  const kept = (name: string) => report?.values[name]?.[0]?.[0];
+  return {
+    language: LANGUAGES.find((one) => one === kept(REPORT_LANGUAGE)) ?? "en",
+    curve: kept(REPORT_CURVE) === "strain" ? "strain" : "e",
+  };
+}
+
 interface Found {
   readonly source: Read;
+  readonly choices: ReportChoices;
   /** Names of the reports of this sheet, oldest first. */
   readonly reports: readonly string[];
 }
@@ -82,13 +106,14 @@ function find(reading: Reading): Found {
       return say`${verbatim(name)} is ${amount} in place of ${usual} (${who}: ${why ? verbatim(why) : say`no reason`})`;
     }),
   };
-  return { source, reports: reportsOf(sheet, beside) };
+  const reports = reportsOf(sheet, beside);
+  return { source, reports, choices: choicesOf(beside.find((found) => found.sheet === reports.at(-1))) };
 }
 
 /** What a report of the test would lack, before it is made. */
 export function prospectOf(reading: Reading): Prospect {
-  const { source, reports } = find(reading);
-  return { reports, missing: missingFromReport(source), answered: source.answered };
+  const { source, reports, choices } = find(reading);
+  return { reports, choices, missing: missingFromReport(source), answered: source.answered };
 }
 
 const one = (values: Record<string, Selection["values"]>, name: string) => values[name]?.[0]?.[0] ?? "";
@@ -116,6 +141,11 @@ export interface MadeReport {
   readonly carriedFrom?: string;
 }
 
+const wordsIn =
+  (language: Language = "en") =>
+  (value: Value) =>
+    translated(value, language);
+
 /** One new sheet, or none at all and an error. */
 export async function makeReport(port: WorkbookPort, sheet: string, made: Made): Promise<MadeReport> {
   const reading = await readTest(port, sheet, REPORT);
@@ -124,8 +154,11 @@ export async function makeReport(port: WorkbookPort, sheet: string, made: Made):
   const latest = reports.at(-1);
   const limits = latest === undefined ? {} : await limitsOf(port, latest);
   const remarks: string[] = [];
-  const report = await port.insertSheet(reportSheet({ ...source, ...made, limits }).plan, (remark) => {
-    remarks.push(remark);
-  });
+  const report = await port.insertSheet(
+    reportSheet({ ...source, ...made, limits, inWords: wordsIn(made.language) }).plan,
+    (remark) => {
+      remarks.push(remark);
+    },
+  );
   return { report, remarks, ...(Object.keys(limits).length > 0 ? { carriedFrom: latest } : {}) };
 }

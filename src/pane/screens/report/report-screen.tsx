@@ -4,9 +4,9 @@ import { useMemo, useState } from "react";
 import type { TestRecord } from "../../../record/record";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
-import { makeReport, prospectOf, REPORT, type MadeReport, type Prospect } from "./make-report";
+import { makeReport, prospectOf, REPORT, type MadeReport, type Prospect, type ReportChoices } from "./make-report";
 import { choosing } from "../../ui/choosing";
-import { Step } from "../../ui/parts";
+import { Choice, optionsOf, Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
@@ -70,6 +70,8 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
   const [chosen, setPaper] = useDraft<Paper | undefined>(id, "paper", undefined);
   const paper = chosen ?? paperOf(record);
   const prospect = useMemo(() => prospectOf(reading), [reading]);
+  const [changed, setChoices] = useDraft<Partial<ReportChoices>>(id, "report choices", {});
+  const choices = { ...prospect.choices, ...changed };
   const busy = state.at === "busy";
   useHold(busy);
 
@@ -77,7 +79,7 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
     if (busy) return;
     setState({ at: "busy" });
     try {
-      setState({ at: "done", made: await makeReport(port, sheet, { paper, preparedBy, now: new Date() }) });
+      setState({ at: "done", made: await makeReport(port, sheet, { ...choices, paper, preparedBy, now: new Date() }) });
     } catch (problem) {
       setState({ at: "error", sentence: sentenceOf(problem) });
     }
@@ -103,6 +105,7 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
           <Radio value="Letter" label="Letter" />
         </RadioGroup>
       </Field>
+      <ReportChoicesFields choices={choices} onChange={(change) => setChoices({ ...changed, ...change })} />
       <div>
         <Button appearance="primary" disabledFocusable={busy} onClick={make}>
           {words.make(sheet)}
@@ -128,6 +131,33 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
           </ul>
         </Step>
       )}
+    </>
+  );
+}
+
+interface ReportChoicesProps {
+  readonly choices: ReportChoices;
+  readonly onChange: (change: Partial<ReportChoices>) => void;
+}
+
+/** The language of the report, and what its first curve is drawn in. */
+function ReportChoicesFields({ choices: { language, curve }, onChange }: ReportChoicesProps) {
+  return (
+    <>
+      <Choice
+        label={words.language}
+        hint={words.languageHint}
+        options={optionsOf(words.languages)}
+        value={language}
+        onChoose={(chosen) => onChange({ language: chosen })}
+      />
+      <Choice
+        label={words.curve}
+        hint={words.curveHint}
+        options={optionsOf(words.curves)}
+        value={curve}
+        onChoose={(chosen) => onChange({ curve: chosen })}
+      />
     </>
   );
 }

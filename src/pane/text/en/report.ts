@@ -19,6 +19,12 @@ export const report = {
         ? "1 check has not passed: the report prints it."
         : `${count} checks have not passed: the report prints them.`,
   paper: "Paper",
+  language: "Language of the report",
+  languageHint: "The report keeps it; the next report of this sheet begins with it.",
+  languages: { en: "English", de: "Deutsch" },
+  curve: "Compression curve in",
+  curveHint: "On the first page. The other stands among the plots.",
+  curves: { e: "void ratio", strain: "strain" },
   preparedBy: "Prepared by",
   preparedByHint: "Name or initials of who makes the report.",
   make: (test: string) => `Make the report of “${test}”`,
