@@ -1,27 +1,30 @@
-/** What a test that still runs should be looked at for before the next load goes on: those of the reviewer's questions that a load can still mend. */
+/**
+ * Finds what a person should look at before the next load of a running test: the reviewer's questions that another load
+ * can still improve.
+ */
 import type { TestRecord } from "../record/record";
 import type { Answered } from "./index";
 import { CHECKS } from "./table";
 
 /** Questions whose remedy is another schedule, a longer load, another frame, or a further load. */
 const BEFORE_THE_NEXT_LOAD: readonly string[] = [
-  // The schedule resolves t50.
+  // Does the schedule resolve t50?
   "Q27",
   "Q28",
-  // Primary was over before the load was changed.
+  // Was primary over before the load was changed?
   "Q30",
-  // The dial resolves the movement; the share of the apparatus is small.
+  // Does the dial resolve the movement, and is the share of the apparatus small?
   "Q37",
   "Q40",
-  // The virgin line goes far enough beyond yield.
+  // Does the virgin line extend far enough beyond yield?
   "Q44",
-  // The sample is good enough at the in-situ stress.
+  // Is the sample good enough at the in-situ stress?
   "Q51",
 ];
 
 const SPOKEN = ["stop", "explain", "note"] as const;
 
-/** Their answers where they do not pass, the gravest first. A question that cannot be asked yet is left out. */
+/** The answers that do not pass; the gravest comes first. A question that cannot be asked yet is left out. */
 export const adviceOn = (record: TestRecord): Answered[] =>
   CHECKS.filter(({ id }) => BEFORE_THE_NEXT_LOAD.includes(id))
     .map((check) => ({ check, answer: check.evaluate(record) }))

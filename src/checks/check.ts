@@ -75,7 +75,7 @@ export function check<const L extends Readonly<Record<string, Limit>>>(row: {
   return {
     ...described,
     evaluate(record, thresholds = {}, previous) {
-      // Object.fromEntries is typed with any name at all: these are the names of the row's limits.
+      // Object.fromEntries returns keys of type string; these keys are the names of the limits of the row.
       const limits = Object.fromEntries(
         Object.entries(row.limits).map(([name, { value }]) => [name, thresholds[`${row.id}.${name}`] ?? value]),
       ) as Record<keyof L & string, number>;

@@ -21,7 +21,7 @@ export interface CellFinding {
   readonly address: string;
   /** Names the cell, and says what is wrong and what to do. */
   readonly sentence: Message;
-  /** The formulas that mend it, each with its cell. */
+  /** The formulas that repair the cells. */
   readonly mend?: readonly PlacedFormula[];
 }
 
@@ -88,7 +88,7 @@ const bare = (formula: CellValue): string =>
     .replace(/[{}\s]/g, "")
     .toLowerCase();
 
-/** What of a sheet its formulas are held against. */
+/** The parts of the state of a sheet that are needed to check its formulas. */
 type Formulas = Pick<SheetState, "names" | "values" | "contents">;
 
 /** Formulas of one name: those that are gone, and those unlike the others of the column. */
@@ -122,7 +122,7 @@ function faultsOfName(name: string, box: Box, state: Formulas): CellFinding[] {
   });
 }
 
-/** A column of results without a single formula: it was given a name, and nothing else yet. */
+/** The finding for a column of results that has a name but no formula yet. */
 function noFormulas(name: string, box: Box, mend: readonly PlacedFormula[]): CellFinding[] {
   const address = cellAddress(box.row, box.col);
   const last = verbatim(cellAddress(box.row + box.rows - 1, box.col));
@@ -133,7 +133,7 @@ function noFormulas(name: string, box: Box, mend: readonly PlacedFormula[]): Cel
 const formOf = (content: CellValue | undefined, row: number, box: Box, values: NamedValues): string =>
   anyRow(String(content), box.row + row, Number(values.load_number?.[row]?.[0] ?? row + 1));
 
-/** The formula that most cells of a column have; `isUsual` where more than half of the column has it. */
+/** The most frequent formula of a column; `isUsual` is true if more than half of the cells have it. */
 function usualForm(
   cells: readonly (CellValue | undefined)[],
   box: Box,
@@ -162,7 +162,10 @@ const overwritten = (at: string, name: string, content: CellValue | undefined, i
 const unlike = (at: string, name: string): Message =>
   say`${verbatim(at)}, ${cellNamed(name)}, has a formula unlike the others of its column: copy it from a neighbour, or say why`;
 
-/** What is wrong with the formulas of a sheet, each with the formula that mends it where the sheet has what it needs. */
+/**
+ * The faults of the formulas of a sheet, each with the formula that repairs it if the sheet has the names that this
+ * formula needs.
+ */
 export function formulaFindings(state: Formulas): CellFinding[] {
   const boxes = boxesByName(state.names);
   return WORKED.flatMap(({ name }): CellFinding[] => {

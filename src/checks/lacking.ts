@@ -1,20 +1,21 @@
 /**
- * What a report must show and the sheet does not hold: the one count that question Q63 and the pane give. A cell that shows an
- * error holds nothing.
+ * Finds what a report must show but the sheet does not contain. Question Q63 and the pane use this same count. A cell
+ * that shows an error
+ *       counts as blank.
  */
 import { cellNamed, type TestRecord } from "../record/record";
 import { listed, say, type Message } from "../reduction/message";
 import { REQUIRED } from "../specification/required";
 
-/** Something required that the sheet does not hold. */
+/** A required item that the sheet does not contain. */
 export interface Lacking {
-  /** Names of its cells, of which one is enough. */
+  /** The names of its cells; one filled cell is enough. */
   readonly names: readonly [string, ...string[]];
-  /** Of a column of the load table: the loads without it; empty where the sheet has no load at all. */
+  /** For a column of the load table: the loads without a value; empty if the sheet has no load at all. */
   readonly loads?: readonly number[];
 }
 
-/** Whether a cell of the test holds something that a report can show. */
+/** True if a cell of the test contains something that a report can show. */
 export const holds = ({ words, numbers, results, remarks }: TestRecord, name: string): boolean => {
   const parts: readonly Readonly<Record<string, unknown>>[] = [words, numbers, results, remarks];
   return parts.some((part) => part[name] !== undefined);
@@ -25,11 +26,11 @@ const holdsOfLoad = ({ stress, results }: TestRecord["loads"][number], name: str
   return name === "load_stress" ? stress !== undefined : shown[name] !== undefined;
 };
 
-/** False for a sheet that has no cells for what a report asks, and so is no whole data sheet. */
+/** True unless the sheet has no cells for what a report requires; such a sheet is not a complete data sheet. */
 export const asksForReport = ({ missing }: TestRecord): boolean =>
   !(missing.includes("project") && missing.includes("report_number"));
 
-/** What is lacking, in the order of the report's items, and how many things are asked for. */
+/** The missing items in the order of the report, and the number of required items. */
 export function requiredOf(record: TestRecord): { readonly lacking: readonly Lacking[]; readonly asked: number } {
   const lacking: Lacking[] = [];
   let asked = 0;
@@ -49,7 +50,7 @@ export function requiredOf(record: TestRecord): { readonly lacking: readonly Lac
   return { lacking, asked };
 }
 
-/** "Ring number (ring_number)", "Strain at the end (strain_end) of load 2, 3" */
+/** The item in words, such as "Ring number (ring_number)" or "Strain at the end (strain_end) of load 2, 3". */
 export function lackingNamed({ names, loads = [] }: Lacking): Message {
   const cells = names.map((name) => say`${cellNamed(name)}`).reduce((all, one) => say`${all} or ${one}`);
   return loads.length > 0 ? say`${cells} of load ${listed(loads)}` : cells;

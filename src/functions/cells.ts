@@ -67,7 +67,7 @@ function plain(cell: unknown): unknown {
   if (typeof cell === "string" && ERROR_CODE.test(cell)) return errorCell(cell);
   if (typeof cell !== "object" || cell === null || cell instanceof Unusable) return cell;
   if (cell instanceof Date) return new Unusable("a date where a number is needed: enter a plain number");
-  // Whatever object it is, its properties are looked at by name.
+  // The type of the object is unknown, so its properties are read by name.
   const { type, basicType, basicValue, numberFormat, code } = cell as Record<string, unknown>;
   if (type === "Error" || code !== undefined || cell instanceof Error) return errorCell(basicValue ?? code);
   if (basicType === "Error" || basicValue === undefined) return new Unusable(`a data card ${NEEDED}`);

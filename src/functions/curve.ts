@@ -27,7 +27,7 @@ import { answer, remarksOf, valueOf, type Item } from "./answer";
 import { isNoWord, refuseCell, toChoice, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
 import { reduceTest, toKind, toTest } from "./test-cells";
 
-/** By its short name, or in the words that a data sheet has for it. */
+/** Accepts the short name of a method, or its name in words on a data sheet. */
 const toMethod = (method: unknown): MethodName =>
   toChoice((typeof method === "string" && methodNamed(method)) || method, "the method", METHOD_NAMES, "casagrande");
 
@@ -116,7 +116,7 @@ export function PRECONSOLIDATION_SPREAD(
   return toChoice(labels, "the labels", ["codes", "words"], "codes") === "words" ? table.map(inWords) : table;
 }
 
-/** A row of the table of methods as a person reads it: a text stands in the third column, where it may run on. */
+/** Puts a row of the table of methods into words. A text is in the third column, where it has room to overflow. */
 function inWords([label, value, note]: readonly any[]): any[] {
   const words = SPREAD_WORDS[label] ?? label;
   return label === "verdict" || label === "remark" ? [words, "", value] : [words, value, note];

@@ -45,11 +45,11 @@ function argumentOf(text: string, formula: string): unknown {
   return number;
 }
 
-/** The cell of rows that hold no other; undefined where there are more. */
+/** The value if the rows consist of a single cell; otherwise undefined. */
 export const aloneIn = <T>(rows: readonly (readonly T[])[]): T | undefined =>
   rows.length === 1 && firstOf(rows).length === 1 ? firstOf(firstOf(rows)) : undefined;
 
-/** The function that a formula calls, and its arguments as they are written. */
+/** The name of the function in a formula, and its arguments as text. */
 function partsOf(formula: string): { readonly id: string; readonly written: string } {
   const [, id, written] = FORMULA.exec(formula) ?? [];
   if (id === undefined || written === undefined)
@@ -80,7 +80,7 @@ export function evaluate(
   });
   try {
     const value = compute(...cells);
-    // What is no list of rows is one cell.
+    // A value that is not a list of rows is a single cell.
     return { rows: Array.isArray(value) ? value : [[value as Cell]] };
   } catch (error) {
     if (error instanceof CellError) return { code: error.code, reason: error.message };

@@ -1,4 +1,4 @@
-/** Long work of the page: the bar says what is done and how far it is, and a button stops it. */
+/** Shows long work on the page: a progress bar with a text, and a button that stops the work. */
 import { inSlices, pause } from "../workbook/in-slices";
 
 export interface WorkParts {
@@ -6,18 +6,18 @@ export interface WorkParts {
   readonly words: HTMLElement;
   readonly share: HTMLProgressElement;
   readonly stop: HTMLButtonElement;
-  /** Buttons that begin long work: one thing is done at a time. */
+  /** The buttons that start long work; they are disabled during the work. */
   readonly beginners: readonly HTMLButtonElement[];
 }
 
 export interface LongWork {
-  /** Carries out steps that tell the share that is done. Throws Stopped after a press of the button. */
+  /** Runs steps; each step yields the share that is done. Throws Stopped after a press of the button. */
   run<T>(what: string, steps: Generator<number, T>): Promise<T>;
-  /** The same around work that has steps within, and begins with something that cannot be cut into steps. */
+  /** Like `run`, for work that contains steps but begins with a part that cannot be divided into steps. */
   around<T>(what: string, work: (run: <S>(steps: Generator<number, S>) => Promise<S>) => Promise<T>): Promise<T>;
 }
 
-/** Lets the page show what has changed. */
+/** Waits until the page has drawn its changes. */
 const drawn = async (): Promise<void> => {
   await new Promise((resolve) => requestAnimationFrame(resolve));
   await pause();

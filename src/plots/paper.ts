@@ -16,7 +16,7 @@ const INKS: Inks = { ink: "#000", paper: "#fff", grid: "#c0c0c0", construction: 
 export interface PaperOptions {
   /** Width of the printed picture, mm. */
   readonly widthMm: number;
-  /** A line above the drawing: which test and which plot it is. */
+  /** A line above the drawing, with the names of the test and the plot. */
   readonly heading?: string;
   readonly document?: Document;
   /** The language of the description; English if omitted. */
@@ -37,7 +37,7 @@ export function brokenInto(words: string, most: number): string[] {
 /** Few programs know paint-order: each halo becomes an element of its own behind its text. */
 function separateHalos(svg: SVGSVGElement): void {
   for (const words of svg.querySelectorAll("text[paint-order]")) {
-    // A copy of an element is an element; the DOM's types only say that it is a node.
+    // The copy of an element is an element, although the DOM types it as a node only.
     const halo = words.cloneNode(true) as Element;
     halo.removeAttribute("paint-order");
     halo.setAttribute("fill", INKS.paper);
@@ -57,7 +57,7 @@ export function paperPlot(
   const drawn = Number(svg.getAttribute("height"));
   const notes = spec.notes.flatMap((note) => brokenInto(note, Math.floor((width - 2 * MARGIN) / (0.55 * NOTE_FONT))));
   const headings = heading === "" ? [] : brokenInto(heading, Math.floor((width - 2 * MARGIN) / (0.6 * FONT_SIZE)));
-  /** The heading stands above the drawing, whose own places stay as they are. */
+  /** The heading gets its own space above the drawing, whose coordinates stay the same. */
   const top = headings.length ? -(headings.length * NOTE_LINE + MARGIN) : 0;
   const height = drawn - top + (notes.length ? notes.length * NOTE_LINE + MARGIN : 0);
 

@@ -162,7 +162,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
     }),
   ];
 
-  // Without a legend or a caption Plot returns the drawing itself, not a figure around it.
+  // If there is no legend and no caption, Plot returns the drawing itself and not a figure that contains it.
   const svg = Plot.plot({
     document: page,
     style: {

@@ -1,9 +1,12 @@
-/** Where the names of a sheet stand, as a workbook port lists them. */
+/** Finds the positions of the names of a sheet in the list of a workbook port. */
 import type { Layout } from "../specification/placed-formulas";
 import type { Box, SheetName } from "../workbook/port";
 import type { NamedValues } from "./record";
 
-/** The cells of each name, by the name in lower case: the sheet's own before one of the workbook. */
+/**
+ * The cells of each name, by the name in lower case. A name that belongs to the sheet itself replaces a name of the
+ * workbook.
+ */
 export function boxesByName(names: readonly SheetName[]): ReadonlyMap<string, Box> {
   const boxes = new Map<string, Box>();
   for (const { name, place } of names)
@@ -11,7 +14,7 @@ export function boxesByName(names: readonly SheetName[]): ReadonlyMap<string, Bo
   return boxes;
 }
 
-/** A sheet as the formulas of its names need to know it: where they stand, and which load each row is of. */
+/** The layout of a sheet for the formulas of its names: the positions of the names, and the load number of each row. */
 export function layoutOf(names: readonly SheetName[], { load_number: numbers }: NamedValues): Layout {
   const loadNumbers = numbers?.map(([number]) => (typeof number === "number" ? number : 0));
   return { places: boxesByName(names), ...(loadNumbers?.some((number) => number > 0) && { loadNumbers }) };

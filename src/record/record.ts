@@ -401,7 +401,7 @@ const readOverrides = (reader: Reader): Override[] =>
     by: reader.word("override_by", row),
   })).filter(({ of }) => of !== "");
 
-/** A pick by its short name, whether the sheet has that or the words for it. */
+/** The short name of a pick; the sheet contains either the short name or its words. */
 const pickOf = (text: string | undefined): string | undefined => (text === undefined ? undefined : pickNamed(text));
 
 function readPicks(reader: Reader): RecordedPick[] {

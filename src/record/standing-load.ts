@@ -1,31 +1,37 @@
-/** A load that still stands in the frame: the times that it is read at, what was read so far, and when the load was applied. */
+/**
+ * Describes a load that is still on the specimen: its schedule, the readings so far, and the time at which it was
+ * applied.
+ */
 import { readingsName, timesName } from "../specification/load-table";
 import type { CellValue } from "../workbook/port";
 import type { LoadRecord, NamedValues, TestRecord } from "./record";
 
 /** A row of the load's readings. */
 export interface StandingRow {
-  /** Row of the two columns, from 1. */
+  /** The row of the two columns, counted from 1. */
   readonly row: number;
   /** Minutes since the load was applied. */
   readonly time: number;
-  /** Divisions; absent while the time is still to be read. */
+  /** In divisions; missing until the reading is taken. */
   readonly reading?: number;
 }
 
 export interface StandingLoad {
   readonly number: number;
-  /** Row of the load table, from 1. */
+  /** The row of the load table, counted from 1. */
   readonly row: number;
   /** In kPa. */
   readonly stress?: number;
-  /** When the load was applied, as the cell holds it: a day number, with the time of day as its fraction. */
+  /**
+   * The moment at which the load was applied, as the cell contains it: a day number with the time of day as its
+   * fraction.
+   */
   readonly started?: number;
-  /** In order of time. */
+  /** The rows in the order of time. */
   readonly rows: readonly StandingRow[];
-  /** Index of the last row that has a reading; -1 before any was read. */
+  /** The index of the last row with a reading; -1 if no reading was taken. */
   readonly lastRead: number;
-  /** The first row, from 1, behind all that the two columns hold; absent where they are full. */
+  /** The first row, counted from 1, below the contents of both columns; missing if the columns are full. */
   readonly freeRow?: number;
 }
 
@@ -33,23 +39,27 @@ const column = (values: NamedValues, name: string): CellValue[] => (values[name]
 
 const asNumber = (cell: CellValue | undefined): number | undefined => (typeof cell === "number" ? cell : undefined);
 
-/** How many rows of a column there are down to the last that holds anything. */
+/** The number of rows of a column down to the last row that is not blank. */
 const usedRows = (cells: readonly CellValue[]): number =>
   cells.reduce<number>((used, cell, index) => (cell === "" ? used : index + 1), 0);
 
-/** The loads that can be read: those with a stress. */
+/** The loads that can be read: the loads that have a stress. */
 export const loadsToRead = ({ loads }: TestRecord): readonly LoadRecord[] =>
   loads.filter(({ stress }) => stress !== undefined);
 
-/** The load that stands unless another is chosen: the last one that has readings; before any was read, the first one. */
+/**
+ * The load that is taken to be on the specimen: the last load with readings, or the first load if there are no
+ * readings.
+ */
 export const loadInFrame = (record: TestRecord): number | undefined => {
   const loads = loadsToRead(record);
   return (loads.filter(({ readings }) => readings.length > 0).at(-1) ?? loads[0])?.number;
 };
 
 /**
- * A load of the record with its schedule, from the values of the sheet by name. A time of 0 counts in the first row alone: elsewhere it
- * is a blank. Undefined where the test has no such load.
+ * A load of the record with its schedule, from the values of the sheet by name. A time of 0 counts in the first row
+ * only; in other rows
+ *       it is a blank. Returns undefined if the test has no such load.
  */
 export function standingLoad(record: TestRecord, values: NamedValues, number: number): StandingLoad | undefined {
   const load = record.loads.find((one) => one.number === number);

@@ -26,8 +26,8 @@ export function axialStress(force: number, diameter: number, leverRatio = 1): Ou
 }
 
 /**
- * Mass on the hanger, kg, for an axial stress in kPa: m = (sigma A / g - cap) / lever. Diameter in mm; the mass of the cap and the ball,
- * kg, rests on the specimen beside the lever. Refuses a cap that weighs more than the load by itself.
+ * Mass on the hanger, kg, for an axial stress in kPa: m = (sigma A / g - cap) / lever. Diameter in mm; `cap` is the mass in kg
+ * of the cap and the ball, which rest on the specimen directly. Refuses a cap that alone is heavier than the load.
  * @example hangerMass(30.966, 63.5, 10) // 1
  * @example hangerMass(1, 63.5, 10, 0.5) // refused: the cap and the ball (0.5 kg) alone give more than this stress (0.322936 kg): take a lighter cap, or count it in the stress
  */

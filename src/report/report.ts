@@ -128,7 +128,7 @@ function head(cells: DataCells): Block {
 /** Rows of the curve on the first page: the rows that the other parts leave. */
 function rowsOfCurve(source: ReportSource, others: readonly Block[]): number {
   const used = linesOf(others);
-  // The heading of the results and the blank row below them.
+  // 2 rows: the heading of the results, and the blank row below them.
   return Math.min(MOST_CURVE_ROWS, Math.floor(ROWS_PER_PAGE[source.paper] - used - 2));
 }
 /** The most rows of the curve: a higher curve is no easier to read. */

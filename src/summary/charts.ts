@@ -1,7 +1,8 @@
 /**
- * The charts of a project on a sheet of their own: stresses against depth, compression curves and cv over each other, Cc against
- * water content. The numbers beside them are live formulas in the units of the summary; in a row that shows nothing, x is a
- * number all the same and y is #N/A, since a chart that meets a text among its x counts 1, 2, 3 instead.
+ * The charts of a project on a sheet of their own: stresses against depth, compression curves and cv of all specimens,
+ * Cc against water
+ *       content. The numbers beside them are live formulas in the units of the summary. In a row without a specimen, x is a number and y is
+ *       #N/A: if x contained a text, the chart would use 1, 2, 3 for all x.
  */
 import type { TestRecord } from "../record/record";
 import { boxAddress, quoted } from "../workbook/address";
@@ -13,12 +14,12 @@ import { inUnits, type SummaryUnits } from "./columns";
 /** A data sheet whose curves are drawn. */
 export interface Curve {
   readonly sheet: string;
-  /** Stands beside its line. */
+  /** The name of the specimen beside its line. */
   readonly called: string;
   readonly record: TestRecord;
 }
 
-/** The summary whose rows are drawn: its columns, and the rows, from 0 in the columns, that are of a specimen. */
+/** The summary whose rows are drawn: its columns, and the rows with a specimen, counted from 0 within the columns. */
 export interface DrawnSummary {
   readonly sheet: string;
   readonly boxes: ReadonlyMap<string, Box>;
@@ -27,11 +28,11 @@ export interface DrawnSummary {
 
 export interface ChartsSheet {
   readonly plan: SheetPlan;
-  /** To be written once the sheet is there, which got the name `sheet`. */
+  /** The contents to write once the sheet exists; `sheet` is the name that it got. */
   readonly cells: readonly CellContent[];
 }
 
-/** Names of a data sheet that its curves need. */
+/** The names of a data sheet that its curves need. */
 export const CURVE_NAMES: readonly string[] = [
   "load_stress",
   "stress_unit",
@@ -47,14 +48,14 @@ const ACROSS = 2;
 /** The numbers stand to the right of the charts. */
 const LEFT = ACROSS * CHART.cols + 1;
 const TOP = 3;
-/** More names than this beside the ends of lines cover each other. */
+/** With more names than this beside the ends of the lines, the names would overlap. */
 const MOST_LETTERED = 12;
 
-/** Headings of a curve's columns, in their order. */
+/** The headings of the columns of a curve, in their order. */
 const CURVE_COLUMNS = ["stress", "e", "strain", "e/e0", "cv"] as const;
 type CurveColumn = (typeof CURVE_COLUMNS)[number];
 
-/** Headings of the columns of single values, each pair x and y, with the names of the summary's columns. */
+/** The headings of the columns of single values; each pair x and y has the names of two columns of the summary. */
 const POINTS = [
   { name: "in-situ stress", x: "summary_in_situ_stress", y: "summary_depth" },
   { name: "preconsolidation stress", x: "summary_preconsolidation_stress", y: "summary_depth" },
@@ -91,7 +92,7 @@ const CURVES_LEFT = LEFT + 2 * POINTS.length + 1;
 const columnOf = (index: number, column: CurveColumn): number =>
   CURVES_LEFT + index * (CURVE_COLUMNS.length + 1) + CURVE_COLUMNS.indexOf(column);
 
-/** Rows of the table of loads that have a stress. */
+/** The rows of the table of loads that have a stress. */
 const rowsOf = ({ record }: Curve): number[] =>
   record.loads.flatMap(({ row, stress }) => (stress === undefined ? [] : [row]));
 
@@ -141,7 +142,7 @@ const axis = (
 
 type Undrawn = Omit<ChartPlan, "box">;
 
-/** One line of every sheet over its stresses. Absent where no sheet has a value. */
+/** A chart with one line for each sheet over its stresses; nothing if no sheet has a value. */
 function curvesOver(
   title: string,
   curves: readonly Curve[],
@@ -196,7 +197,7 @@ function pointSeries(rows: number, index: number): ChartSeries[] {
   ];
 }
 
-/** Values of the summary's rows as they stand, for the ends of axes. */
+/** The present values of the rows of the summary, which give the ends of the axes. */
 export type Shown = (name: string) => readonly number[];
 
 function pointCharts(rows: number, shown: Shown, units: SummaryUnits): Undrawn[] {
@@ -230,7 +231,7 @@ function pointCharts(rows: number, shown: Shown, units: SummaryUnits): Undrawn[]
   ];
 }
 
-/** The sheet of charts, and what its cells hold. A chart for which no sheet has values is left out. */
+/** Plans the sheet of charts and the contents of its cells. A chart is left out if no sheet has values for it. */
 export function chartsSheet(
   summary: DrawnSummary,
   curves: readonly Curve[],

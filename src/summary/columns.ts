@@ -1,6 +1,7 @@
 /**
- * The columns of a summary of a project: what each says of a specimen, as a live formula into the names of its data sheet, and
- * as a constant of a specimen that comes from another file. Units are those of the summary.
+ * The columns of a summary of a project. Each gives a property of a specimen: as a live formula that refers to the
+ * names of the data
+ *       sheet, or as a constant for a specimen from another file. All values have the units of the summary.
  */
 import { convert, type Quantity } from "../reduction/units";
 import { THREE_FIGURES } from "../workbook/number-format";
@@ -9,7 +10,7 @@ import type { RemarkName, ResultName, WordName, NumberName } from "../record/nam
 import type { TestRecord } from "../record/record";
 import { DATA_SHEET_NAME } from "../specification/load-table";
 
-/** Measures whose unit the summary has of its own, with the cell of a data sheet that says its unit. */
+/** The measures for which the summary has a unit of its own, each with the name of the unit cell of a data sheet. */
 const MEASURES = {
   stress: { quantity: "stress", cell: "stress_unit", ofRecord: "kPa" },
   depth: { quantity: "length", cell: "depth_unit", ofRecord: "m" },
@@ -26,32 +27,32 @@ export const SUMMARY_UNITS: Readonly<Record<"SI" | "US", SummaryUnits>> = {
   US: { stress: "tsf", depth: "ft", density: "pcf", cv: "ft2/day" },
 };
 
-/** What is said of a specimen beside its record. */
+/** Facts about a specimen besides its record. */
 export interface Beside {
-  /** Questions of the reviewer that wait for an answer. */
+  /** The number of the reviewer's questions that need an answer. */
   readonly open: number;
-  /** Day number of the reading. */
+  /** The day number on which the values were read. */
   readonly day: number;
-  /** Of a specimen from another file: the file's name with the sheet in it, and the SHA-256 of its bytes. */
+  /** For a specimen from another file: the name of the file with the sheet, and the SHA-256 of its bytes. */
   readonly file?: string;
   readonly hash?: string;
 }
 
-/** How a formula refers to a name of the specimen's data sheet. */
+/** Returns the reference to a name of the specimen's data sheet for a formula. */
 export type Refer = (name: string) => string;
 
 export interface SummaryColumn {
-  /** The name of its cells on the summary. */
+  /** The name of the column's cells on the summary. */
   readonly name: string;
   readonly heading: string;
   readonly measure?: SummaryMeasure;
   readonly unit?: string;
-  /** In characters. */
+  /** The width in characters. */
   readonly width: number;
   readonly format?: string;
-  /** Names of the data sheet that the formula refers to. */
+  /** The names of the data sheet that the formula refers to. */
   readonly needs: readonly string[];
-  /** Absent: the column holds constants, of a sheet of the workbook as well. */
+  /** The formula; without it, the column contains constants, also for a sheet of the workbook. */
   readonly formula?: (of: Refer, units: SummaryUnits) => string;
   readonly value: (record: TestRecord, beside: Beside, units: SummaryUnits) => CellValue | undefined;
 }
@@ -79,7 +80,7 @@ const number = (of: NumberName | ResultName, heading: string, format: string, un
 const converted = (value: string, refer: Refer, measure: SummaryMeasure, units: SummaryUnits): string =>
   `CLAY.CONVERT_UNIT(${value},${refer(MEASURES[measure].cell)},"${units[measure]}")`;
 
-/** A value of a record in the unit of the summary. */
+/** Converts a value of a record to the unit of the summary. */
 export const inUnits = (value: number, measure: SummaryMeasure, units: SummaryUnits): number =>
   convert(value, MEASURES[measure].quantity, MEASURES[measure].ofRecord, units[measure]);
 
@@ -97,7 +98,7 @@ const measured = (
   },
 });
 
-/** An index of the void ratio as a ratio of strain: over 1 + e0. */
+/** The column of an index of the void ratio divided by 1 + e0, which is the index of the strain. */
 const ratio = (of: "compression_index" | "recompression_index", name: string, heading: string): SummaryColumn => ({
   ...{ name, heading, format: "0.000", width: 8, needs: [of, "void_ratio_initial"] },
   formula: (refer) =>
@@ -130,13 +131,19 @@ const constant = (
   format?: string,
 ): SummaryColumn => ({ name, heading, width, needs: [], value, ...(format && { format }) });
 
-/** The column that says which data sheet a row is of; its formula leads to the sheet, whatever the sheet is called. */
+/**
+ * The column with the data sheet of the row. Its formula refers to the sheet, so that it follows a new name of the
+ * sheet.
+ */
 export const KEY = "summary_sheet";
 export const FILE = "summary_file";
 export const HASH = "summary_sha256";
 export const OPEN = "summary_open_checks";
 
-/** A text within a formula; the sheets' names hold no quotes that both hosts could write. */
+/**
+ * A text in a formula. Quotation marks are replaced, because the two hosts spell them differently in the names of
+ * sheets.
+ */
 const quotedText = (text: string): string => `"${text.replaceAll('"', "'")}"`;
 
 /** The formula of the first cell of a row. */
@@ -145,7 +152,7 @@ export const keyFormula = (sheet: string, refer: Refer): string =>
 
 const KEY_OF = new RegExp(`(?:'((?:[^']|'')+)'|([\\p{L}_][\\p{L}\\p{N}_.]*))!${DATA_SHEET_NAME}`, "u");
 
-/** The sheet that the formula of a row's first cell leads to. */
+/** The sheet that the formula of a row's first cell refers to. */
 export function sheetOfKey(content: CellValue | undefined): string | undefined {
   const [, inQuotes, bare] = KEY_OF.exec(String(content ?? "")) ?? [];
   return inQuotes?.replaceAll("''", "'") ?? bare;
@@ -184,7 +191,7 @@ export const COLUMNS: readonly SummaryColumn[] = [
   constant(HASH, "SHA-256 of the file", 20, (_, { hash }) => hash),
 ];
 
-/** Every name of a data sheet that the summary refers to. */
+/** All names of a data sheet that the summary refers to. */
 export const NEEDED_NAMES: readonly string[] = [
   ...new Set([DATA_SHEET_NAME, ...COLUMNS.flatMap(({ needs }) => needs)]),
 ];

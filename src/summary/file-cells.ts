@@ -1,6 +1,7 @@
 /**
- * The named cells of an .xlsx file, read from its parts without inserting it: what each sheet shows behind its names. Formulas
- * are not worked out: a cell shows what it showed when the file was saved.
+ * Reads the named cells of an .xlsx file from its parts, without inserting the file. Formulas are not calculated: each
+ * cell has the
+ *       value that it showed when the file was saved.
  */
 import { strFromU8 } from "fflate";
 import type { NamedValues } from "../record/record";
@@ -17,7 +18,7 @@ export interface FileSheet {
 
 const ENTITIES: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" };
 
-/** A text of XML, with the characters that a file spells as _xHHHH_. */
+/** Decodes a text of XML, and the characters that a file writes as _xHHHH_. */
 const plain = (text: string): string =>
   text
     .replace(/&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi, (whole, hex?: string, decimal?: string, name?: string) =>
@@ -27,7 +28,7 @@ const plain = (text: string): string =>
     )
     .replace(/_x([0-9A-F]{4})_/gi, (_, hex: string) => String.fromCharCode(parseInt(hex, 16)));
 
-/** The elements of a name, each with its attributes as text and its content; a prefix of the name counts for nothing. */
+/** The elements with a name, each with its attributes as text and its content; a namespace prefix is ignored. */
 function* elements(xml: string, name: string): Generator<{ attributes: string; content: string }> {
   const pattern = new RegExp(`<(?:\\w+:)?${name}\\b([^>]*?)(?:/>|>(.*?)</(?:\\w+:)?${name}>)`, "gs");
   for (const [, attributes = "", content = ""] of xml.matchAll(pattern)) yield { attributes, content };
@@ -63,7 +64,9 @@ function sheetsOf(archive: Archive, workbook: string): Sheet[] {
 
 const REFERENCE = /^(?:'((?:[^']|'')+)'|([^'!]+))!(\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?)$/;
 
-/** Where the wanted names of each sheet stand: a name of the sheet before one of the workbook. */
+/**
+ * The positions of the wanted names on each sheet; a name that belongs to the sheet replaces a name of the workbook.
+ */
 function placesOf(
   workbook: string,
   sheets: readonly Sheet[],
@@ -88,7 +91,7 @@ function placesOf(
 
 const textsIn = (xml: string): string => [...elements(xml, "t")].map(({ content }) => plain(content)).join("");
 
-/** Shared texts; the reading aid of Japanese texts is none of them. */
+/** The shared texts, without the phonetic text of Japanese. */
 const sharedTexts = (archive: Archive): string[] =>
   archive.has("xl/sharedStrings.xml")
     ? [...elements(part(archive, "xl/sharedStrings.xml"), "si")].map(({ content }) =>
@@ -107,7 +110,7 @@ function valueOf(attributes: string, content: string, shared: readonly string[])
   return type === "str" || type === "e" ? text : Number(text);
 }
 
-/** The cells of a sheet by address. */
+/** The values of the cells of a sheet, by address. */
 const cellsOf = (xml: string, shared: readonly string[]): Map<string, CellValue> =>
   new Map(
     [...elements(xml, "c")].map(({ attributes, content }) => [
@@ -116,7 +119,9 @@ const cellsOf = (xml: string, shared: readonly string[]): Map<string, CellValue>
     ]),
   );
 
-/** The sheets of a file that have any of the names. Refuses what is no .xlsx workbook, and a damaged one. */
+/**
+ * The sheets of a file that have at least one of the names. Refuses a file that is not an .xlsx workbook or is damaged.
+ */
 export function namedCellsOf(file: Uint8Array, names: readonly string[]): FileSheet[] {
   if (!isXlsx(file)) throw new WorkbookError("It is no .xlsx workbook: save it as .xlsx, and choose it again.");
   const archive = openArchive(file);

@@ -1,21 +1,23 @@
-/** The sheet of a summary: headings with their units, and named columns with room for rows. The rows are written by `update`. */
+/** The sheet of a summary: headings with units, and named columns with room for rows. `update` writes the rows. */
 import type { Box, CellPlan, SheetPlan } from "../workbook/port";
 import { COLUMNS, SUMMARY_UNITS, type SummaryMeasure, type SummaryUnits } from "./columns";
 
-/** Rows that the names of the columns cover: specimens, and what a person adds between them. */
+/**
+ * The number of rows that the names of the columns cover: for specimens, and for rows that a person adds between them.
+ */
 export const ROWS = 200;
 
 const HEADINGS = 3;
 export const FIRST_ROW = HEADINGS + 2;
 
-/** The name of the cell that says a unit. */
+/** The name of a cell that contains a unit. */
 export const unitName = (measure: SummaryMeasure): string => `summary_${measure}_unit`;
 
 const MEASURES: readonly SummaryMeasure[] = ["stress", "depth", "density", "cv"];
 
 export const UNIT_NAMES: readonly string[] = MEASURES.map(unitName);
 
-/** A sheet with this name is a summary. */
+/** A sheet that has this name is a summary. */
 export const SUMMARY_SHEET_NAME = unitName("stress");
 
 const NOTES = [
@@ -54,7 +56,7 @@ export function summarySheet(system: "SI" | "US"): SheetPlan {
   };
 }
 
-/** The units that a summary has in its headings; those of SI where a heading was cleared or changed to no unit. */
+/** The units in the headings of a summary; if a heading was cleared or contains no unit, its SI unit. */
 export function unitsOfSummary(values: Readonly<Record<string, readonly (readonly unknown[])[]>>): SummaryUnits {
   const system = String(values[unitName("stress")]?.[0]?.[0] ?? "") === SUMMARY_UNITS.US.stress ? "US" : "SI";
   return SUMMARY_UNITS[system];

@@ -1,6 +1,7 @@
 /**
- * What a summary gets when it is brought up to date: a row for each data sheet that it lacks, constants of other files, and
- * nothing over what a person typed. Says what was added and what was left.
+ * Brings a summary up to date: it adds a row for each data sheet that has none, and constants of other files. It never
+ * overwrites what a
+ *       person typed. It reports what it added and what it left unchanged.
  */
 import { boxesByName } from "../record/places";
 import type { NamedValues, TestRecord } from "../record/record";
@@ -10,13 +11,13 @@ import { referenceTo } from "../workbook/references";
 import { COLUMNS, FILE, HASH, KEY, keyFormula, OPEN, sheetOfKey, type Beside, type SummaryColumn } from "./columns";
 import { unitsOfSummary } from "./summary-sheet";
 
-/** A summary as it stands. */
+/** The present state of a summary. */
 export interface Standing {
   readonly names: readonly SheetName[];
-  /** Of the columns and of the cells of units. */
+  /** The values of the columns and of the unit cells. */
   readonly values: NamedValues;
   readonly contents: NamedValues;
-  /** Rows of the sheet, from 0, that hold anything at all. */
+  /** The rows of the sheet, counted from 0, that are not blank. */
   readonly filled: ReadonlySet<number>;
 }
 
@@ -24,7 +25,7 @@ export interface Standing {
 export interface Specimen {
   readonly sheet: string;
   readonly record: TestRecord;
-  /** Names of the data sheet that lead to cells. */
+  /** The names of the data sheet that refer to cells. */
   readonly has: ReadonlySet<string>;
   readonly beside: Beside;
 }
@@ -36,24 +37,24 @@ export interface FileSpecimen {
 }
 
 export interface Update {
-  /** For blank cells. */
+  /** New contents for blank cells. */
   readonly fresh: readonly CellContent[];
-  /** For cells whose constants are the summary's own. */
+  /** New contents for cells with constants that the summary itself wrote. */
   readonly renewed: readonly CellContent[];
-  /** Sheets and files that got a row. */
+  /** The sheets and files that got a row. */
   readonly added: readonly string[];
-  /** Cells that hold something else than the summary's formula, and were left. */
+  /** Cells with other contents than the formula of the summary; they were left unchanged. */
   readonly left: readonly string[];
-  /** Rows, from 1, whose data sheet is not there any more. */
+  /** Rows, counted from 1, whose data sheet no longer exists. */
   readonly gone: readonly number[];
-  /** Files that hold something else than on the day they were read before. */
+  /** Files whose contents have changed since they were last read. */
   readonly changed: readonly string[];
-  /** Sheets and files for which there is no row left. */
+  /** The sheets and files for which no row is left. */
   readonly withoutRoom: readonly string[];
 }
 
 interface Row {
-  /** In the columns, from 0. */
+  /** The index in the columns, counted from 0. */
   readonly index: number;
   readonly sheet?: string;
   readonly file?: string;
@@ -62,7 +63,7 @@ interface Row {
 const isBlank = (content: CellValue | undefined): boolean => content === undefined || content === "";
 const isFormula = (content: CellValue | undefined): boolean => typeof content === "string" && content.startsWith("=");
 
-/** Writes into the cells of one summary, and keeps what was said of it. */
+/** Collects the contents for the cells of one summary, and the cells left unchanged. */
 class Writing {
   readonly fresh: CellContent[] = [];
   readonly renewed: CellContent[] = [];
@@ -87,7 +88,7 @@ class Writing {
     return this.#contents[name]?.[index]?.[0];
   }
 
-  /** A content for a cell of a column. A column that a person deleted gets none. */
+  /** Puts a content into a cell of a column. If a person deleted the column, nothing is written. */
   put(
     { name, format }: SummaryColumn,
     index: number,
@@ -175,15 +176,18 @@ export function update(
   }
 }
 
-/** Whether the formula of a row's first cell leads to no sheet: the data sheet was deleted, and its names with it. */
+/**
+ * True if the formula of a row's first cell refers to no sheet, because the data sheet was deleted together with its
+ * names.
+ */
 const isLost = (writing: Writing, index: number): boolean =>
   /^=IF\(\s*COUNT\(.*\)\s*>=\s*0/i.test(String(writing.contentOf(KEY, index) ?? ""));
 
-/** Whether a row's first cell shows the name that its sheet has now. */
+/** True if a row's first cell shows the present name of its sheet. */
 const isCalled = (writing: Writing, index: number, sheet: string): boolean =>
   String(writing.contentOf(KEY, index) ?? "").includes(`"${sheet}"`);
 
-/** A blank cell that is to stay blank is not written. */
+/** Leaves out cells that are blank and stay blank. */
 const holds = (cell: CellContent): boolean => "formula" in cell || cell.value !== "";
 
 /** Pairs of sheets or files with the same boring, sample, specimen and depth. */

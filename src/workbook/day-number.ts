@@ -7,7 +7,7 @@ const MINUTES = 1440;
 /** The day number of a moment, in universal time. */
 export const dayNumberOf = (date: Date): number => date.getTime() / 60_000 / MINUTES + UNIX_EPOCH;
 
-/** The day number that the local clock shows at a moment, as a person writes it into a cell. */
+/** The day number of a moment in local time, as a person types it into a cell. */
 export const localDayNumber = (date: Date): number =>
   dayNumberOf(new Date(date.getTime() - date.getTimezoneOffset() * 60_000));
 

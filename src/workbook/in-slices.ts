@@ -1,17 +1,17 @@
-/** Long work in slices, between which the page draws, hears keys and may call it off. */
+/** Does long work in slices. Between the slices the page can draw, react to keys and stop the work. */
 
-/** A slice is so short that the page does not feel it, ms. */
+/** The length of a slice in ms, so short that the page stays responsive. */
 const SLICE = 12;
 
-/** The work was called off by the user. */
+/** Thrown when the user stopped the work. */
 export class Stopped extends Error {
   override readonly name = "Stopped";
 }
 
-/** Lets the page do what waits. */
+/** Lets the page handle waiting events. */
 export const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
-/** Runs the steps to their end, telling the share that is done; throws Stopped once the signal says so. */
+/** Runs all steps and reports the share that is done; throws Stopped once the signal is aborted. */
 export async function inSlices<T>(
   steps: Generator<number, T>,
   tell: (share: number) => void,
@@ -31,10 +31,10 @@ export async function inSlices<T>(
   }
 }
 
-/** Carries out work that comes in steps. */
+/** A function that runs work given as steps. */
 export type Run = <T>(steps: Generator<number, T>) => Promise<T>;
 
-/** Carries out work that comes in steps, without a pause. */
+/** Runs work given as steps, without a pause. */
 export function atOnce<T>(steps: Generator<number, T>): T {
   for (;;) {
     const { done, value } = steps.next();

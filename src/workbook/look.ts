@@ -34,7 +34,7 @@ export const LOOKS: Readonly<Record<CellKind, Look>> = {
 
 /** A record with a value for each kind, made from its look. */
 export const fromLooks = <T>(make: (look: Look, kind: CellKind) => T): Readonly<Record<CellKind, T>> =>
-  // Object.entries and Object.fromEntries are typed with any text as the name: here the names are the kinds, all of them.
+  // Object.entries and Object.fromEntries have keys of type string; here the keys are all the kinds.
   Object.fromEntries(Object.entries(LOOKS).map(([kind, look]) => [kind, make(look, kind as CellKind)])) as Record<
     CellKind,
     T

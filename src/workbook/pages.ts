@@ -67,7 +67,7 @@ export function printingOf(pages: readonly Box[]): Printing {
 /** The last row or column of a break in a file, from 0. */
 const LAST = { rowBreaks: 16_383, colBreaks: 1_048_575 } as const;
 export type Breaks = keyof typeof LAST;
-/** Object.keys is typed as any text; these are the names that stand in the table above. */
+/** Object.keys returns strings; these are the keys of the table above. */
 export const BREAKS = Object.keys(LAST) as Breaks[];
 
 /**

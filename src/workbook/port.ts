@@ -130,15 +130,18 @@ export interface SheetPlan {
  */
 export type NamedColumns = Readonly<Record<string, readonly (CellValue | null)[]>>;
 
-/** What one cell is to hold, by its place on the sheet: a formula, or a constant that is shown as it is ("" clears the cell). */
+/**
+ * The new content of a cell at a place of the sheet: a formula, or a constant that is shown as it is ("" clears the
+ * cell).
+ */
 export type CellContent = {
   readonly row: number;
   readonly col: number;
-  /** The number format that the cell gets, in Excel's spelling; absent, its own stays. */
+  /** The number format for the cell in Excel's spelling; if it is left out, the cell keeps its format. */
   readonly format?: string;
 } & (
   | {
-      /** As a plan has it; `{'Other sheet'!name}` is a name of another sheet. */
+      /** The formula in the form of a plan; `{'Other sheet'!name}` is a name of another sheet. */
       readonly formula: string;
     }
   | { readonly value: CellValue }
@@ -270,10 +273,11 @@ export interface WorkbookPort {
    */
   fillNames(sheet: string, values: NamedColumns, blank?: readonly string[]): Promise<void>;
   /**
-   * Writes formulas and constants into cells of a sheet, in one step of undo where the host has such steps. Formats (unless
-   * another is asked for), notes and rules of the cells stay; a protected sheet takes them, and stays protected. Writes nothing, and says why, where a formula
-   * refers to a name without cells, where a cell has the format of text and is to hold a formula, and where a cell holds
-   * something, unless `replace` says that it may be replaced.
+   * Writes formulas and constants into cells of a sheet. It is one step of undo if the host has such steps. Formats
+   * stay unless a cell
+   *       brings its own; notes and rules stay; a protected sheet accepts the contents and stays protected. Writes nothing and throws in
+   *       three cases: a formula refers to a name without cells; a cell for a formula has the format of text; a cell is not blank and
+   *       `replace` is false.
    */
   writeCells(sheet: string, cells: readonly CellContent[], replace?: boolean): Promise<void>;
   /** The names of the sheet, then the names of the workbook that lead to it or nowhere. */

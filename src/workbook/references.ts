@@ -1,12 +1,18 @@
-/** References by name in a formula: `{name}` is a name of the formula's own sheet, `{'Other sheet'!name}` one of another sheet. */
+/**
+ * References by name in a formula: `{name}` is a name of the formula's own sheet, `{'Other sheet'!name}` is a name of
+ * another sheet.
+ */
 import { LONGEST_FORMULA } from "./limits";
 
-/** A text, a reference to another sheet's name, a sheet's name in quotes, or a reference to a name of the own sheet. */
+/**
+ * Matches a text, a reference to a name of another sheet, the name of a sheet in quotes, or a reference to a name of
+ * the own sheet.
+ */
 const REFERENCES = /"(?:[^"]|"")*"|\{'((?:[^']|'')*)'!([A-Za-z_][\w.]*)\}|'(?:[^']|'')*'|\{([A-Za-z_][\w.]*)\}/g;
 
 export interface Reference {
   readonly name: string;
-  /** Absent: the formula's own sheet. */
+  /** The other sheet; if it is left out, the formula's own sheet. */
   readonly sheet?: string;
 }
 
@@ -21,7 +27,7 @@ const referenceOf = (sheet: string | undefined, there: string | undefined, here:
 export const referencesOf = (formula: string): Reference[] =>
   [...formula.matchAll(REFERENCES)].flatMap(([, sheet, there, here]) => referenceOf(sheet, there, here) ?? []);
 
-/** The formula with every reference put through `called`; texts and sheets' names in quotes stay. */
+/** Replaces every reference in the formula by the result of `called`; texts and names of sheets in quotes stay. */
 export const withReferences = (formula: string, called: (reference: Reference) => string): string =>
   formula.replace(
     REFERENCES,
@@ -31,11 +37,11 @@ export const withReferences = (formula: string, called: (reference: Reference) =
     },
   );
 
-/** A reference as it stands in a formula: "{'Ring 2'!mass}". */
+/** A reference in the form of a formula, such as "{'Ring 2'!mass}". */
 export const referenceTo = (name: string, sheet?: string): string =>
   sheet === undefined ? `{${name}}` : `{'${sheet.replaceAll("'", "''")}'!${name}}`;
 
-/** Why no cell takes the formula, or nothing. */
+/** The reason why the formula is too long for a cell; undefined if it is not. */
 export function faultOfLength(formula: string): string | undefined {
   const { length } = withReferences(formula, ({ name, sheet }) => (sheet === undefined ? name : `'${sheet}'!${name}`));
   return length > LONGEST_FORMULA

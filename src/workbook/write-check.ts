@@ -1,22 +1,22 @@
-/** Whether cells may be written: what every port asks before it touches one. */
+/** Decides whether cells may be written. Every port asks before it changes a cell. */
 import { cellAddress } from "./address";
 import { LONGEST_TEXT } from "./limits";
 import { LAST_COLUMN, LAST_ROW } from "./names";
 import { WorkbookError, type CellContent, type CellValue } from "./port";
 import { faultOfLength, referencesOf, type Reference } from "./references";
 
-/** What stands in a cell now. */
+/** The present state of a cell. */
 export interface Standing {
-  /** A formula as it is typed ("=..."), or a constant; "" is blank. */
+  /** A formula as a person types it ("=..."), or a constant; "" is blank. */
   readonly content: CellValue;
-  /** Its number format is that of text ("@"): a formula would stay a text there. */
+  /** True if its number format is text ("@"): a formula would stay a text there. */
   readonly isText: boolean;
 }
 
 export interface WriteCheck {
   readonly sheet: string;
   readonly cells: readonly CellContent[];
-  /** Cells that hold something may be written. */
+  /** True if cells that are not blank may be overwritten. */
   readonly replace: boolean;
   readonly standing: (cell: CellContent) => Standing;
   readonly hasName: (reference: Reference) => boolean;
@@ -27,7 +27,7 @@ const short = (content: CellValue): string => {
   return text.length > 30 ? `${text.slice(0, 30)}...` : text;
 };
 
-/** Faults that show without the workbook. */
+/** Faults that can be found without the workbook. */
 function faultOfContent(cell: CellContent): string | undefined {
   if (cell.row < 0 || cell.col < 0 || cell.row >= LAST_ROW || cell.col >= LAST_COLUMN)
     return "no sheet has such a cell";
@@ -46,7 +46,9 @@ function faultOfCell(cell: CellContent, { sheet, replace, standing, hasName }: W
   return absent && `its formula refers to "${absent.name}", which has no cells on the sheet "${absent.sheet ?? sheet}"`;
 }
 
-/** Refuses what Excel would refuse, a name without cells, and a cell that holds something unless it may be replaced. */
+/**
+ * Throws if Excel would refuse a content, if a name has no cells, or if a cell is not blank and must not be replaced.
+ */
 export function checkWrite(check: WriteCheck): void {
   const { sheet, cells } = check;
   const seen = new Set<string>();
@@ -61,7 +63,10 @@ export function checkWrite(check: WriteCheck): void {
   }
 }
 
-/** Cells of one column below one another, from the top: few large writes in place of one per cell. */
+/**
+ * Groups cells of a column that stand below one another, from the top, so that they need few large writes instead of
+ * one write per cell.
+ */
 export function columnRuns(cells: readonly CellContent[]): CellContent[][] {
   const sorted = [...cells].sort((a, b) => a.col - b.col || a.row - b.row);
   const runs: CellContent[][] = [];

@@ -1,4 +1,4 @@
-/** The dates and temperatures of a logger's file, for cells of the data sheet that are blank. */
+/** Takes the dates and temperatures of a logger's file for blank cells of the data sheet. */
 import { nth } from "../../reduction/numeric/lists";
 import type { CellValue, NamedColumns } from "../../workbook/port";
 import { UNIX_EPOCH } from "../../workbook/day-number";
@@ -9,16 +9,22 @@ import type { Target } from "./target";
 /** Minutes of a day. */
 const DAY = 1440;
 
-/** What the file says of one stretch of rows. */
+/** The dates and the temperature of one stretch of rows. */
 export interface Conditions {
-  /** The days of its first and its last row, as cells hold them; undefined if the times of the file have no dates. */
+  /**
+   * The days of its first and its last row in the form of a date cell; undefined if the times of the file have no
+   * dates.
+   */
   readonly firstDay?: number;
   readonly lastDay?: number;
-  /** Mean temperature, degrees Celsius; undefined if no row has one. */
+  /** Mean temperature in degrees Celsius; undefined if no row has one. */
   readonly temperature?: number;
 }
 
-/** The days and the mean temperature of a stretch. The mean is weighted by time, because loggers quicken after a load. */
+/**
+ * Returns the days and the mean temperature of a stretch. The mean is weighted by time, because loggers read more often
+ * after a load.
+ */
 export function conditionsOf(rows: LoggerRows, { from, to }: LoadStep): Conditions {
   const dayAt = (row: number): number => Math.floor(nth(rows.times, row) / DAY) + UNIX_EPOCH;
   const temperature = meanTemperature(rows, from, to);
@@ -47,20 +53,20 @@ function meanTemperature({ times, temperatures = [] }: LoggerRows, from: number,
   return Number((span > 0 ? sum / span : plain / count).toFixed(1));
 }
 
-/** The values for blank cells of the sheet, and how many there are of each kind. */
+/** The values for blank cells of the sheet, and their number by kind. */
 export interface BlankCells {
   readonly columns: NamedColumns;
   readonly dates: number;
   readonly temperatures: number;
 }
 
-/** A stretch of rows that goes to a load of the sheet. */
+/** The conditions of a stretch of rows that is written to a load of the sheet. */
 export interface LoadConditions extends Conditions {
-  /** From 1. */
+  /** The number of the load, counted from 1. */
   readonly load: number;
 }
 
-/** A column with the values of some rows; null leaves a cell as it is. */
+/** A column with the values of some rows; null leaves a cell unchanged. */
 function column(values: readonly (readonly [row: number, value: number])[]): (CellValue | null)[] {
   const cells = new Array<CellValue | null>(Math.max(0, ...values.map(([row]) => row + 1))).fill(null);
   for (const [row, value] of values) cells[row] = value;
@@ -68,8 +74,9 @@ function column(values: readonly (readonly [row: number, value: number])[]): (Ce
 }
 
 /**
- * The blank cells that the file can fill: the date and the temperature of each load, and the dates on which the test
- * started and ended. The test has started with load 1, and has ended with the last load of the sheet that has a stress.
+ * Returns the blank cells that the file can fill: the date and the temperature of each load, and the dates on which the
+ * test started
+ *       and ended. The test starts with load 1 and ends with the last load of the sheet that has a stress.
  */
 export function blankCells(target: Target, loads: readonly LoadConditions[]): BlankCells {
   const cellOf = (load: number) => target.loads[load - 1];

@@ -173,6 +173,6 @@ export function layoutFrom(text: string): Layout | undefined {
     (read.temperature == null || isColumn(read.temperature)) &&
     Array.isArray(read.noReading) &&
     read.noReading.every((value) => typeof value === "number");
-  // Every part of a layout has been looked at above.
+  // The checks above have covered every part of a layout.
   return sound ? (read as Layout) : undefined;
 }

@@ -46,7 +46,7 @@ export function waysFor(rows: LoggerRows, layout: Layout): WayToFind[] {
     : [...ways, "none"];
 }
 
-/** The rows whose load is known, each with its load. */
+/** The rows whose load is known, each with the load. */
 const knownLoads = (loads: readonly number[]): { readonly at: number; readonly load: number }[] =>
   loads.flatMap((load, at) => (Number.isNaN(load) ? [] : [{ at, load }]));
 

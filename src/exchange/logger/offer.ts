@@ -307,8 +307,8 @@ function senseOf(cells: readonly string[], decimal: DecimalMark): "rise" | "fall
 
 /** The layout if every part is known; otherwise the parts that are missing. */
 export function finished(draft: LayoutDraft): { readonly layout: Layout } | { readonly missing: (keyof Layout)[] } {
-  // Object.keys is typed as any text; a draft has the keys of a layout and no others.
+  // Object.keys returns strings; a draft has the keys of a layout and no others.
   const missing = (Object.keys(draft) as (keyof Layout)[]).filter((key) => draft[key] === undefined);
-  // Nothing of the draft is undefined: it is a layout.
+  // No part of the draft is undefined, so it is a complete layout.
   return missing.length > 0 ? { missing } : { layout: draft as Layout };
 }

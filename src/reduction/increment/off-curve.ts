@@ -1,21 +1,36 @@
-/** Whether a reading that is about to be written down lies off the curve of the readings before it: a slip of the eye or of the keys. */
+/**
+ * Checks whether a reading that a person is about to write lies off the curve of the earlier readings, because it was
+ * misread or mistyped.
+ */
 import { say, digits, type Message } from "../message";
 import { figure } from "../outcome";
 import { firstOf, lastOf } from "../numeric/lists";
 import { curveAt } from "./fit/model";
 import type { Increment } from "./reduce";
 
-/** A reading may lie off the fitted curve by this share of the movement so far. Common practice, no source. */
+/**
+ * The allowed distance of a reading from the fitted curve, as a share of the movement so far. Common practice, no
+ * source.
+ */
 const OFF_FIT = 0.15;
-/** Steps of the instrument, and times the noise of the readings, that count for nothing. */
+/**
+ * The distance that is ignored, as a multiple of the steps of the instrument, and as a multiple of the noise of the
+ * readings.
+ */
 const STEPS = 10;
 const NOISES = 8;
-/** Before there is a fit: going back by this share of the movement so far. */
+/** Without a fit: the allowed movement backwards, as a share of the movement so far. */
 const BACK = 0.15;
-/** Before there is a fit: times the movement that goes with the root of time. An early delay lets readings run ahead of that. */
+/**
+ * Without a fit: the allowed multiple of the movement that follows the root of time. After an early delay, readings run
+ * ahead of it.
+ */
 const AHEAD = 3;
 
-/** Lowest and highest reading that a person would expect at a time; undefined before there are two readings. */
+/**
+ * The lowest and the highest reading that a person would expect at a time; undefined if there are fewer than two
+ * readings.
+ */
 function expected({ cleaned, theory }: Increment, time: number): readonly [low: number, high: number] | undefined {
   if (!cleaned.ok) return undefined;
   const { series, zeroReading, step, travel } = cleaned.value;
@@ -34,8 +49,8 @@ function expected({ cleaned, theory }: Increment, time: number): readonly [low: 
 }
 
 /**
- * What to ask before a reading is written: the increment so far, the time in minutes and the reading in the unit of its readings. Undefined
- * where the reading follows the others, or where they are too few to tell.
+ * The question to ask before a reading is written, from the increment so far, the time in minutes and the reading in the unit of its
+ * readings. Undefined if the reading follows the others, or if there are too few of them.
  * @example offCurve(load, 2880, 0.2125) // undefined
  * @example offCurve(load, 2880, 0.2521) // "the reading 0.2521 lies off the curve: at 2880 min about 0.207 to 0.2222 is expected; check it"
  */

@@ -203,8 +203,9 @@ function drawnEnd(increment: Increment, rule: EndRule, used: Series, fit: Theory
 const DEPARTED = 0.4;
 
 /**
- * The range of t100, about the predicted end and the drawn end. Readings that depart from theory predict nothing: then
- * there is a range only where the construction is drawn.
+ * The range of t100, around the predicted end and the drawn end. Readings that depart from theory predict nothing; then
+ * only the
+ *       construction, if it can be drawn, gives a range.
  */
 function limitsOf(
   used: Series,

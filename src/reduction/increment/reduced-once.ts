@@ -1,4 +1,7 @@
-/** An increment that was reduced a moment ago is not reduced again: cells, plots, checks and the report ask for the same one. */
+/**
+ * Keeps the reductions of the increments used last, because cells, plots, checks and the report ask for the same
+ * increment.
+ */
 import { nth } from "../numeric/lists";
 import { memoize } from "../numeric/memoize";
 import { PICK_NAMES, type PickName, type Picks } from "./constructions/picks";
@@ -14,13 +17,13 @@ const reduced = memoize((times, readings, picked, way): Increment => {
   return reduceIncrement(times, readings, picks, nth(PROCEDURES, way[0] ?? 0), way[1] === 1);
 });
 
-/** A blank, null, becomes NaN: the reduction takes both as a blank. */
+/** Converts null to NaN; the reduction treats both as a blank. */
 const numbers = (column: ArrayLike<number | null>): Float64Array =>
   column instanceof Float64Array ? column : Float64Array.from(column, (value) => value ?? NaN);
 
 /**
- * `reduceIncrement` with the same arguments, once for each distinct input among the last used. Typed columns are kept as they are:
- * do not write to them afterwards.
+ * Like `reduceIncrement`, but reduces each distinct input only once while it is among the inputs used last. Typed
+ * columns are kept as they are: do not write to them afterwards.
  * @example reducedOnce([0, 1, 2], [0, 5, 8]) === reducedOnce([0, 1, 2], [0, 5, 8]) // true
  */
 export const reducedOnce = (

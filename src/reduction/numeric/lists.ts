@@ -16,7 +16,7 @@ export const firstOf = <T>(list: ArrayLike<T>): T => nth(list, 0);
 export const lastOf = <T>(list: ArrayLike<T>): T => nth(list, list.length - 1);
 
 /**
- * Each value but the first, behind the one before it.
+ * Pairs of each value with the next one.
  * @example neighbours([10, 20, 40]) // [[10, 20], [20, 40]]
  */
 export const neighbours = <T>(list: readonly T[]): [before: T, value: T][] =>

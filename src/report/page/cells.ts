@@ -7,7 +7,7 @@ import type { DataCells } from "./source";
 /** Stands in the place of a value that the data sheet does not have; the report says what is missing and why. */
 export const NOTHING = "-";
 
-/** A text as a formula holds it: in quotation marks, those within it doubled. */
+/** A text as a string in a formula: in quotation marks, with each quotation mark inside it doubled. */
 export const inFormula = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 
 /** An expression within a message that becomes a formula; "\u0001" marks its ends. */

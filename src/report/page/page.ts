@@ -7,7 +7,7 @@ import { pointsOf, wrapped } from "./text";
 
 export const COLUMNS = 12;
 export const COLUMN_WIDTH = 8.3;
-/** A column's width in points, as Excel makes it of so many characters of its default font. */
+/** The width of a column in points that Excel gives to this number of characters of its default font. */
 const COLUMN_POINTS = (Math.round(COLUMN_WIDTH * 7 + 5) * 72) / 96;
 /** Points between the text and both sides of a cell, and the share of the rest that a line may fill: printers differ. */
 const PADDING = 4;
@@ -16,18 +16,19 @@ const FILLED = 0.97;
 /** Width for running text between two columns, in points. */
 export const roomFrom = (col: number, until = COLUMNS): number => ((until - col) * COLUMN_POINTS - PADDING) * FILLED;
 
-/** Whether a text fits on one line from a column to another. */
+/** True if a text fits on one line from one column to another. */
 export const fits = (text: string, kind: CellPlan["kind"], col: number, until = COLUMNS): boolean =>
   pointsOf(text, kind) <= roomFrom(col, until);
 
 /** Height of every row except the first, in points: one line of text. */
 export const ROW_HEIGHT = 11.25;
-/** Height of the first row, which holds the title. */
+/** The height of the first row, which contains the title. */
 export const TITLE_HEIGHT = 18;
 
 /**
- * Rows that a page holds at the page's width: A4 is narrower and longer than Letter. One row more would still fit by the narrowest
- * of both hosts' margins; the first page needs it for its title.
+ * The number of rows on a page that has the width of the page: A4 is narrower and longer than Letter. By the narrowest
+ * margins of both
+ *       hosts one more row would fit; the title of the first page needs it.
  */
 export const ROWS_PER_PAGE = { A4: 72, Letter: 65 } as const;
 
@@ -67,7 +68,7 @@ export interface LaidOut {
 const isGap = (block: Block): boolean => block.cells.length === 0 && !block.charts;
 /** Height of a block in lines of text. */
 const lines = (block: Block): number => (isGap(block) ? block.rows / 2 : block.rows);
-/** The same of blocks one below the other. */
+/** The number of lines of blocks that stand below one another. */
 export const linesOf = (blocks: readonly Block[]): number => blocks.reduce((sum, block) => sum + lines(block), 0);
 
 const down = <T extends { readonly row: number }>(one: T, rows: number): T => ({ ...one, row: one.row + rows });
@@ -91,7 +92,7 @@ export function layOut(blocks: readonly Block[], rowsPerPage: number, head: Bloc
     top = row;
     filled = 0;
   };
-  /** Lines of a block with all that must stay with it. */
+  /** The lines of a block and of all blocks that must stay on the same page with it. */
   const together = (from: number): number => {
     let rows = 0;
     for (let i = from; i < blocks.length; i++) {

@@ -1,10 +1,11 @@
-/** Lines of running text: how wide a text is on paper, and where it is broken. */
+/** Measures the width of texts on paper, and breaks them into lines. */
 import { LOOKS } from "../../workbook/look";
 import type { CellKind } from "../../workbook/port";
 
 /**
- * Advance widths in thousandths of the font's size, measured in Liberation Sans Regular, which has the widths of Arial; slanted
- * letters are as wide. What is not listed counts as wide as a figure.
+ * Advance widths in thousandths of the font size, measured in Liberation Sans Regular, which has the widths of Arial;
+ * italic letters
+ *       have the same widths. A character that is not listed counts as wide as a figure.
  */
 const WIDTHS: readonly (readonly [thousandths: number, letters: string])[] = [
   [200, "'′ijl"],
@@ -20,26 +21,28 @@ const WIDTHS: readonly (readonly [thousandths: number, letters: string])[] = [
   [944, "%W@"],
 ];
 const FIGURE = 556;
-/** Bold letters are wider by this much at the most that a whole line comes to, in ordinary words. */
+/** The factor by which a line of bold text is at most wider, for ordinary words. */
 const BOLD = 1.08;
 
 const WIDTH = new Map(WIDTHS.flatMap(([width, letters]) => [...letters].map((letter) => [letter, width] as const)));
 
 /**
- * Points of a cell's letters where its look gives none: 9 in Excel, and 10 in a file of the embedded sheet, whose columns are
- * wider by 6 percent.
+ * The size of letters in points if the look of a cell gives none. It is 9 in Excel; it is 10 in a file of the embedded
+ * sheet, whose
+ *       columns are 6 percent wider.
  */
 const USUAL_SIZE = 9.5;
 
-/** Width of a text in points, as a cell of a kind shows it. */
+/** The width in points of a text in a cell of this kind. */
 export const pointsOf = (text: string, kind: CellKind = "label"): number =>
   ([...text].reduce((sum, letter) => sum + (WIDTH.get(letter) ?? FIGURE), 0) / 1000) *
   (LOOKS[kind].size ?? USUAL_SIZE) *
   (LOOKS[kind].bold ? BOLD : 1);
 
 /**
- * Text in lines of at most `width`, broken at spaces; a longer word is broken where it must be. Nothing is cut. `measure` gives
- * the width of a text; letters count one each unless it is given.
+ * Breaks a text at spaces into lines of at most `width`. A longer word is broken too, so that nothing is cut off.
+ * `measure` gives the
+ *       width of a text; by default each character counts 1.
  */
 export function wrapped(text: string, width: number, measure = (piece: string): number => piece.length): string[] {
   const lines: string[] = [];

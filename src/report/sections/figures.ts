@@ -1,6 +1,7 @@
 /**
- * The plots of the report. Their series are live formulas in columns of the report's own sheet, beside its pages, so that the
- * report is one sheet: it is made whole, or not at all.
+ * The plots of the report. Their series are live formulas in columns beside the pages of the report's own sheet.
+ * Because the report is a
+ *       single sheet, it is made completely or not at all.
  */
 import { digits, say, verbatim, type Message } from "../../reduction/message";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
@@ -12,7 +13,7 @@ import { seriesOf, type DataPlot } from "../charts/series";
 /** Number of time curves side by side, and of larger plots. */
 const ACROSS = 4;
 const LARGE_ACROSS = 2;
-/** Rows of a time curve, and of a larger plot: a page of Letter is shorter. */
+/** The rows of a time curve, and of a larger plot. A page of Letter is shorter than a page of A4. */
 const ROWS = { A4: 10, Letter: 9 } as const;
 const LARGE_ROWS = { A4: 18, Letter: 15 } as const;
 

@@ -1,4 +1,4 @@
-/** Tables of the report with a row for each load. */
+/** The tables of the report that have a row for each load. */
 import { reducedLoads, type BothWays } from "./both-ways";
 import { say, type Message } from "../../reduction/message";
 import { readingsName, timesName } from "../../specification/load-table";
@@ -22,21 +22,21 @@ import { stressFormat } from "./specimen";
 
 /** One column of a table of loads. */
 export interface LoadColumn {
-  /** In one line or two. */
+  /** The heading in one line or two. */
   readonly heading: readonly [Message, Message?];
   readonly unit?: string;
   readonly format?: (row: number) => string | undefined;
-  /** The formula of a load, or a number; undefined where the sheet has no cell for it. */
+  /** The formula of a load, or a number; undefined if the sheet has no cell for it. */
   readonly formula: (load: ReportedLoad) => string | number | undefined;
   readonly isText?: boolean;
 }
 
 /** The least rows of loads in the part of a table before the end of a page. */
 const LEAST_ROWS = 6;
-/** Rows of headings of a table: two lines and the units. */
+/** The number of heading rows of a table: two lines and the units. */
 const HEAD = 3;
 
-/** The headings of a table, two lines and the units. */
+/** The heading cells of a table: two lines and the units. */
 function headings(cells: DataCells, columns: readonly LoadColumn[]): CellPlan[] {
   const head = columns.flatMap((column, col): CellPlan[] => [
     ...[0, 1].map((row): CellPlan => {
@@ -246,7 +246,7 @@ export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
   ];
 }
 
-/** A number in four significant figures. */
+/** Writes a number with four significant figures. */
 const fourFigures = (value: number): string => {
   const decimals = decimalsFor(value, 4);
   return decimals > 0 ? `0.${"0".repeat(Math.min(decimals, 6))}` : "0";

@@ -27,7 +27,7 @@ const decimals = (value: number | undefined, figures: number): string =>
 /** One result with its unit and its range. */
 interface Result {
   readonly label: Message;
-  /** A name of the data sheet that tells the unit. */
+  /** The name of the unit cell on the data sheet. */
   readonly unit?: string;
   readonly name?: string;
   readonly formula?: string | undefined;
@@ -107,7 +107,7 @@ function ofYield(cells: DataCells, loads: readonly ReportedLoad[]): Result[] {
       formula: inTwoFigures(cells.at("preconsolidation_stress")) ?? `="${NOTHING}"`,
       format: twoFigures(value),
       unit: "stress_unit",
-      // In the digits of the table under Interpretation, which shows the same two numbers.
+      // The format of the table under Interpretation, which shows the same two numbers.
       rangeFormat: twoFigures(value, 3),
       from: range("preconsolidation_low"),
       to: range("preconsolidation_high"),
@@ -154,7 +154,7 @@ export interface CurveBeside {
   readonly rows: number;
 }
 
-/** Results with their ranges at the left, the compression curve at the right. */
+/** The results with their ranges on the left, and the compression curve on the right. */
 export function results(cells: DataCells, loads: readonly ReportedLoad[], { chart, rows }: CurveBeside): Block[] {
   const t = cells.words;
   const all = [...ofSpecimen(cells), ...ofYield(cells, loads), ...ofCompression(cells, loads)];

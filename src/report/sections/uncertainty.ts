@@ -212,7 +212,7 @@ const HEADINGS = [
   [8, say`greatest share of the variance`],
 ] as const;
 
-/** What VOID_RATIO_UNCERTAINTY may name as the greatest share. */
+/** The inputs that VOID_RATIO_UNCERTAINTY can name as the greatest share. */
 const SHARES: readonly Message[] = [
   say`the ring and dry soil`,
   say`the ring`,

@@ -144,7 +144,7 @@ function correct(evaluator: Evaluator): void {
   };
 }
 
-/** True while a file is made: the engine would evaluate all cells again, although nothing has changed. */
+/** True while a file is made; otherwise the engine would evaluate all cells again, although nothing has changed. */
 let isExporting = false;
 
 /** The parts of an .xlsx file as the engine writes them, with the present values. */

@@ -9,9 +9,12 @@ const FORGET = "CLAYLEDGER_FORGET";
 
 const JOIN = "CLAYLEDGER_JOIN";
 
-/** The engine's session with other people, of whom there are none here. */
+/** The engine's session for working together with other people; here it is never shared. */
 interface Session {
-  /** Packs the commands of a step for sending. It passes them as arguments of one call, and fails above about 120,000. */
+  /**
+   * Packs the commands of a step for sending. The engine passes them as arguments of one call, which fails above about
+   * 120,000 commands.
+   */
   readonly commandSquisher: { squish(commands: readonly Command[]): readonly Command[] };
 }
 
@@ -28,7 +31,7 @@ const History = registries.featurePluginRegistry.get("history") as unknown as {
 
 class ForgettingHistory extends History {
   static override getters = [...History.getters, "getLastStep", "hasStep"];
-  /** For a step that is the sequel of another: that other step. Undo and redo take both. */
+  /** For a step that continues another step: that other step. Undo and redo treat both as one. */
   readonly #before = new Map<string, string>();
 
   constructor(config: { readonly session: Session }) {
@@ -63,7 +66,7 @@ class ForgettingHistory extends History {
     }
   }
 
-  /** Whether redo would bring back the sequel of the last step. */
+  /** True if redo would bring back the continuation of the last step. */
   #isSequelNext(): boolean {
     const next = this.redoStack.at(-1);
     const last = this.undoStack.at(-1);
@@ -88,7 +91,7 @@ export function carryOut(model: Model, commands: readonly Command[]): string[] {
   return refused;
 }
 
-/** Says the truth where the engine itself failed in the middle: nobody knows then what stands. */
+/** Used if the engine itself fails in the middle of the work: then nobody knows which cells were written. */
 const IN_THE_MIDDLE =
   "The sheet on this page failed in the middle of the work, and a part of it may stand in the workbook. Do not save it over your file: reload the page, and open the file that was saved last. Please report this.";
 
@@ -106,7 +109,7 @@ const hasStep = ({ getters }: Model, step: string | undefined): boolean =>
 const dispatch = (model: Model, type: string, payload?: object) =>
   (model as unknown as Dispatching).dispatch(type, payload);
 
-/** Undoes the last step if it is another than `before`, and leaves nothing to be redone. */
+/** Undoes the last step if it differs from `before`, and removes it from the steps for redo. */
 function takeBack(model: Model, before: string | undefined): void {
   if (lastStep(model) === before) return;
   dispatch(model, "REQUEST_UNDO");
@@ -114,10 +117,10 @@ function takeBack(model: Model, before: string | undefined): void {
   if (lastStep(model) !== before) throw new WorkbookError(IN_THE_MIDDLE);
 }
 
-/** Commands of a batch: more take the page long enough to be felt. */
+/** The number of commands of a batch. A larger batch would block the page noticeably. */
 const AT_ONCE = 20_000;
 
-/** What stopped the batches, and how much is written by then. */
+/** The error when the batches cannot continue; it says how many cells were written. */
 function stoppedBatches(isOpen: boolean, done: number, of: number): WorkbookError {
   const share = `${done.toLocaleString("en-US")} of ${of.toLocaleString("en-US")} cells were written`;
   return new WorkbookError(
@@ -128,9 +131,9 @@ function stoppedBatches(isOpen: boolean, done: number, of: number): WorkbookErro
 }
 
 /**
- * Carries out any number of commands in batches, with pauses in which the page reacts. They are one step of undo, as long as
- * nothing else is done between them. Returns the refusals; if there are any, nothing is changed. If the batches cannot go on, an
- * error says how many cells are written.
+ * Carries out any number of commands in batches, with pauses in which the page reacts. They are one step of undo unless
+ * something else is done between them. Returns the refusals; if there are any, nothing is changed. If the batches
+ * cannot go on, an error says how many cells are written.
  */
 export async function carryOutInBatches(
   model: Model,

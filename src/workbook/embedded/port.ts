@@ -41,7 +41,7 @@ import type { OpenWorkbook } from "./workbook";
 import { openXlsx } from "./xlsx/open";
 import { addressOf, toBox, toZone, type Zone } from "./zones";
 
-/** Says what was refused, if anything was: nothing was changed then. */
+/** Throws a sentence if commands were refused; in that case nothing was changed. */
 function refuse(refused: readonly string[], failure: string): void {
   if (refused.length > 0)
     throw new WorkbookError(`${failure}, and nothing was changed: ${refused.slice(0, 3).join("; ")}.`);
@@ -266,7 +266,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async writeCells(sheet: string, given: readonly CellContent[], replace = false): Promise<void> {
-    // A list of the pane's frame is of another realm, which the engine refuses as "unsupported".
+    // The list comes from the frame of the pane, whose Array is another class; the engine refuses it as "unsupported".
     const cells = [...given];
     const sheetId = this.#openSheetId(sheet);
     const { getters } = this.#model;
@@ -294,7 +294,8 @@ export class EmbeddedPort implements WorkbookPort {
         ...cells.map((cell) => {
           const { row, col } = cell;
           const format = cell.format === undefined ? (at(cell)?.format ?? "") : toEngineFormat(cell.format);
-          // The format goes with the content: the engine takes over that of the cells that a formula refers to.
+          // The format is sent with the content; otherwise the engine would take the format of the cells that the
+          // formula refers to.
           return { type: "UPDATE_CELL", sheetId, row, col, content: contentOf(cell), format };
         }),
       ],
@@ -420,7 +421,10 @@ export class EmbeddedPort implements WorkbookPort {
     return id;
   }
 
-  /** What the engine's names are called in formulas of a sheet: "ring", or "'Ring 2'!ring" for a name of another sheet. */
+  /**
+   * The names of the engine, and how a formula on this sheet refers to them: "ring", or "'Ring 2'!ring" for a name of
+   * another sheet.
+   */
   #planNames(sheetId: string): ReadonlyMap<string, string> {
     const { getters } = this.#model;
     const found = new Map<string, string>();
@@ -433,7 +437,7 @@ export class EmbeddedPort implements WorkbookPort {
     return found;
   }
 
-  /** What a name of a sheet is called in the engine. */
+  /** The engine's name for a name of a sheet. */
   #called(sheetId: string, name: string): string {
     return calledIn(this.#localNames.get(sheetId), name) ?? localName(name);
   }

@@ -59,7 +59,7 @@ export function nameCommand(
   return { type: "UPDATE_NAMED_RANGE", sheetId, oldRangeName: engineName, newRangeName: engineName, ranges };
 }
 
-/** The commands that give a sheet the rows and columns that cells stand in, where it has fewer. */
+/** The commands that add rows and columns to a sheet if it is too small for the cells. */
 export function roomCommands(
   { getters }: Model,
   sheetId: string,

@@ -1,4 +1,8 @@
-/** Formulas and constants into cells in Excel, whose formats stay; what was there is put back where Excel refuses in the middle. */
+/**
+ * Writes formulas and constants into cells in Excel; the formats stay. If Excel refuses in the middle of the work, the
+ * earlier contents
+ *       are restored.
+ */
 import { quoted } from "../address";
 import { localName } from "../names";
 import type { Box, CellContent, CellValue } from "../port";
@@ -17,11 +21,11 @@ interface Writing {
   readonly replace: boolean;
 }
 
-/** Cells below one another, with what they hold and how they are formatted. */
+/** Cells below one another, with their present contents and formats. */
 interface Run {
   readonly box: Box;
   readonly cells: readonly CellContent[];
-  /** As they are written back. */
+  /** The contents in the form in which they are written back. */
   readonly before: readonly CellValue[];
   readonly formats: readonly string[];
 }
@@ -44,14 +48,15 @@ async function runsAt(
     ...run,
     before: (contents[index] ?? []).map(([content = ""], row) => {
       const isFormula = typeof content === "string" && content.startsWith("=");
-      // A text with an apostrophe before "=" is given as a formula is, yet it shows what it holds.
+      // For a text with an apostrophe before "=", Excel returns the same string as for a formula, but its value is
+      // equal to its content.
       return isFormula && values[index]?.[row]?.[0] !== content ? content : constant(content);
     }),
     formats: (formats[index]?.numberFormat ?? []).map(([format]) => String(format)),
   }));
 }
 
-/** Whether a name of a sheet leads to cells of it, for every name that the formulas refer to. */
+/** Returns a function that tells whether a name of a sheet refers to cells of it, for all names in the formulas. */
 async function namesThere(
   context: Excel.RequestContext,
   own: Excel.Worksheet,
@@ -83,7 +88,11 @@ const contentOf = (cell: CellContent): CellValue =>
       )
     : constant(cell.value);
 
-/** The contents of a run, and then its formats again: Excel gives a cell without a format that of the cells in its formula. */
+/**
+ * Writes the contents of a run, and then its formats again: to a cell without a format, Excel gives the format of the
+ * cells in its
+ *       formula.
+ */
 const stepOf = (
   sheet: Excel.Worksheet,
   { box }: Run,
@@ -104,7 +113,7 @@ export async function writeCells(
 ): Promise<void> {
   if (cells.length === 0) return;
   const hasName = await namesThere(context, found, cells);
-  // What no sheet has is refused before Excel is asked for it.
+  // Faults that do not depend on the sheet are found before the cells are read.
   const blank = (): Standing => ({ content: "", isText: false });
   const check = {
     sheet,

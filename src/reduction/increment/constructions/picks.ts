@@ -20,7 +20,10 @@ export const PICK_NAMES = [
 export type PickName = (typeof PICK_NAMES)[number];
 export type Picks = Readonly<Partial<Record<PickName, number>>>;
 
-/** The picks in the trade's words, for people; whoever reads a table of picks understands these and the short names alike. */
+/**
+ * The names of the picks in words for people. Code that reads a table of picks accepts both these words and the short
+ * names.
+ */
 export const PICK_WORDS: Readonly<Record<PickName, string>> = {
   d0: "d0",
   d100: "d100",
@@ -36,7 +39,7 @@ export const PICK_WORDS: Readonly<Record<PickName, string>> = {
 
 const isPickName = (of: string): of is PickName => (PICK_NAMES as readonly string[]).includes(of);
 
-/** The same as messages. */
+/** These words as messages. */
 const PICK_SAID: Readonly<Record<PickName, Message>> = {
   d0: say`d0`,
   d100: say`d100`,
@@ -50,10 +53,10 @@ const PICK_SAID: Readonly<Record<PickName, Message>> = {
   tangent_to: say`tangent to`,
 };
 
-/** A pick as a message, by its short name; a name that is none as it is. */
+/** The words of a pick as a message, by its short name; any other name is returned unchanged. */
 export const pickSaid = (of: string): Message | Verbatim => (isPickName(of) ? PICK_SAID[of] : verbatim(of));
 
-/** The short name of a pick that a text gives in words; any other text as it is, in lower case. */
+/** The short name of a pick from its words; any other text is returned in lower case. */
 export function pickNamed(text: string): string {
   const word = text.trim().toLowerCase();
   return PICK_NAMES.find((name) => PICK_WORDS[name] === word) ?? word;

@@ -248,7 +248,7 @@ interface Shared {
   readonly formula: string;
 }
 
-/** Number of rows that are read in a step. */
+/** The number of rows read in a step. */
 const IN_A_STEP = 500;
 
 /** Reads the cells of a sheet in steps; each step gives the number of rows read. All rows and cells have addresses by now. */

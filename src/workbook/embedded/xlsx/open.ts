@@ -135,7 +135,7 @@ function emptySheet(document: Document, { cells, left, colNumber }: Cells): void
     }
     rows.push(row);
   }
-  // All rows are replaced at once: removed one by one, each would take a time that grows with the number of rows left.
+  // Replaces all rows at once: the time to remove a single row grows with the number of rows left.
   const rest = document.createElementNS(data.namespaceURI, "sheetData");
   data.replaceWith(rest);
   rest.append(...rows);
@@ -272,7 +272,7 @@ interface Kept {
   readonly charts: readonly FileChart[];
 }
 
-/** Shares of the work that are done after the parts are read, and after the cells are read. */
+/** The shares of the work that are done after the parts are read, and after the cells are read. */
 const PARTS_SHARE = 0.4;
 const CELLS_SHARE = 0.6;
 

@@ -42,7 +42,7 @@ export class Parts {
     return document;
   }
 
-  /** The text of a part, which is no more among them. */
+  /** Returns the text of a part and removes the part. */
   take(path: string): string {
     const text = this.get(path) ?? "";
     this.delete(path);

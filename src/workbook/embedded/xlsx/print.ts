@@ -35,7 +35,7 @@ const BEHIND = ["drawing", "legacyDrawing", "tableParts"];
  */
 const ROW_HEIGHT = 13.5;
 
-/** The size of printed pages by the sheet's own columns, and by the heights of its rows in points. */
+/** The size of the printed pages, from the columns of the sheet and the heights of its rows in points. */
 function sizesOf(document: Document, heights: ReadonlyMap<number, number>, pages: readonly Box[]): Size[] {
   const widths = new Map<number, number>();
   for (const column of all(document, "col"))
@@ -52,7 +52,7 @@ function sizesOf(document: Document, heights: ReadonlyMap<number, number>, pages
   }));
 }
 
-/** Puts a sheet's printing into its part. Its pages are named with the workbook's names. */
+/** Adds the print settings of a sheet to its part. The printed pages are stored with the names of the workbook. */
 export function addPrint(
   document: Document,
   layout: PrintLayout | undefined,

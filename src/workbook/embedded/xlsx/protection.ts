@@ -50,7 +50,7 @@ export function readProtection(document: Document, open: OpenStyles): Protection
   return { on: mark !== undefined && !/^(0|false)$/.test(mark.getAttribute("sheet") ?? "0"), open: joined(zones) };
 }
 
-/** Puts the mark of a sheet's protection into its part. */
+/** Adds the protection of a sheet to its part. */
 export function addProtection(document: Document, { on }: Protection): void {
   all(document, "sheetProtection").forEach((mark) => mark.remove());
   if (on) first(document, "sheetData")!.after(append(document.documentElement, "sheetProtection", { sheet: "1", ...ALLOWED })); // prettier-ignore
@@ -59,7 +59,11 @@ export function addProtection(document: Document, { on }: Protection): void {
 /** In the file, 0 means that an action is allowed. */
 const ALLOWED = { formatCells: "0", formatColumns: "0", formatRows: "0", insertRows: "0", deleteRows: "0" };
 
-/** Gives for a style of the file the number of the one that differs in being open, which is added when it is first asked for. */
+/**
+ * Returns a function that finds, for a style of the file, the number of the same style unlocked. The first call for a
+ * style adds the
+ *       unlocked style to the file.
+ */
 export function openedStyles(styles: Document): (style: number) => number {
   const list = first(styles, "cellXfs")!;
   const known = new Map<number, number>();

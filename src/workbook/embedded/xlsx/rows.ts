@@ -1,4 +1,7 @@
-/** Writes the rows of a sheet as the text of its part (ISO/IEC 29500-1, 18.3.1.73): each cell with its style, its formula and the value that it shows. */
+/**
+ * Writes the rows of a sheet as the text of its part (ISO/IEC 29500-1, 18.3.1.73): each cell with its style, its
+ * formula and its value.
+ */
 import { DEFAULT_LOCALE, helpers, links } from "@odoo/o-spreadsheet";
 import type { Model } from "../engine";
 import type { Rename } from "../names";
@@ -16,18 +19,18 @@ const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
   "#BUSY!": "#N/A",
 };
 
-/** Pixels of a row that the file says nothing of, and points in a pixel. */
+/** The height in pixels of a row for which the file gives none; then the points per pixel. */
 const USUAL_HEIGHT = 23;
 const POINTS = 0.75;
 
-/** Rows that are written at a time. */
+/** The number of rows written at a time. */
 const AT_ONCE = 500;
-/** Open zones at least as wide are meant as whole rows. */
+/** Unlocked zones of at least this width are meant as whole rows. */
 const WIDE = 40;
 
 const inXml = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
 
-/** The texts that cells share, in the order in which they came. */
+/** The texts that cells share, in the order of their first use. */
 export class SharedStrings {
   readonly #numbers = new Map<string, number>();
 
@@ -40,7 +43,7 @@ export class SharedStrings {
     return number;
   }
 
-  /** The part of the file, in pieces. */
+  /** The text of the part of the file, in pieces. */
   *written(): Generator<string> {
     const count = this.#numbers.size;
     yield `<sst xmlns="${MAIN}" count="${count}" uniqueCount="${count}">`;
@@ -57,10 +60,10 @@ export class SharedStrings {
 }
 
 export const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-/** Characters of a piece. */
+/** The number of characters of a piece. */
 const LONG = 100_000;
 
-/** What the rows of one sheet are written from. */
+/** The data from which the rows of one sheet are written. */
 export interface RowSource {
   readonly model: Model;
   readonly sheetId: string;
@@ -68,9 +71,9 @@ export interface RowSource {
   readonly answered: Answered;
   readonly rename: Rename;
   readonly strings: SharedStrings;
-  /** Cells that stay open under protection. */
+  /** Cells that stay unlocked under protection. */
   readonly open: readonly Zone[];
-  /** The number of the style that differs from that one in being open. */
+  /** Returns the number of the same style unlocked. */
   readonly opened: (style: number) => number;
 }
 
@@ -85,7 +88,7 @@ type Held = Constant | { readonly isFormula: true };
 const isIn = ({ left, right, top, bottom }: Zone, row: number, col: number): boolean =>
   row >= top && row <= bottom && col >= left && col <= right;
 
-/** A value that a cell shows, as kind of cell and content. */
+/** The kind of cell and the content for a value that a cell shows. */
 function shown(value: unknown): { kind: string; content: string } {
   const isError = typeof value === "string" && helpers.isEvaluationError(value);
   const kind = isError ? "e" : typeof value === "number" ? "n" : typeof value === "boolean" ? "b" : "str";
@@ -93,7 +96,7 @@ function shown(value: unknown): { kind: string; content: string } {
   return { kind, content: `<v>${inXml(heldText(String(content ?? "")))}</v>` };
 }
 
-/** The cells that a formula's answer covers: the engine itself says one cell where the answer begins with an error. */
+/** The cells into which a formula spills. If the result begins with an error, the engine reports one cell only. */
 function spillOf({ getters }: Model, position: { sheetId: string; col: number; row: number }): Zone | undefined {
   const zone = getters.getSpreadZone(position);
   if (!zone || getters.getEvaluatedCell(position).type !== "error") return zone;
@@ -108,7 +111,10 @@ function spillOf({ getters }: Model, position: { sheetId: string; col: number; r
   return { left: col, right, top: row, bottom };
 }
 
-/** A sheet's cells by place: those that hold something, those with a look, and those that an answer covers (true). */
+/**
+ * The cells of a sheet by place: cells with a content, cells with a style, and cells that another formula spills into
+ * (true).
+ */
 function cellsOf({ model, sheetId, taken }: RowSource): Map<number, Held | true | undefined> {
   const { getters } = model;
   const cells = new Map<number, Held | true | undefined>();
@@ -133,7 +139,7 @@ function cellsOf({ model, sheetId, taken }: RowSource): Map<number, Held | true 
   return cells;
 }
 
-/** A constant as kind of cell and content. */
+/** The kind of cell and the content for a constant. */
 function constant({ content, format }: Constant, place: number, { model, sheetId, taken, strings }: RowSource) {
   const position = { sheetId, row: rowOf(place), col: colOf(place) };
   const isText = format === TEXT_FORMAT || taken.texts.some((zone) => isIn(zone, position.row, position.col));
@@ -150,7 +156,7 @@ function constant({ content, format }: Constant, place: number, { model, sheetId
   return asText(content.replace(/^'/, ""));
 }
 
-/** A formula with the value that it shows. Excel lets no array stand in merged cells: what stands there gives one value. */
+/** A formula with its value. Excel allows no array in merged cells; formulas there return one value. */
 function formula(place: number, { model, sheetId, taken, answered, rename }: RowSource) {
   const { getters } = model;
   const position = { sheetId, row: rowOf(place), col: colOf(place) };
@@ -195,7 +201,7 @@ const rowAttributes = ({ size, isHidden, outlineLevel, collapsed }: RowLook): st
     collapsed ? ' collapsed="1"' : "",
   ].join("");
 
-/** Height of each row in points that the sheet says something of; 0 for a hidden one. */
+/** The heights in points of the rows for which the sheet gives one; 0 for a hidden row. */
 export const heightsOf = ({ rows }: TakenSheet): Map<number, number> =>
   new Map(
     Object.entries(rows).flatMap(([row, { size, isHidden }]): [number, number][] =>
@@ -203,7 +209,7 @@ export const heightsOf = ({ rows }: TakenSheet): Map<number, number> =>
     ),
   );
 
-/** The rows in pieces, each with how many of the sheet's rows are written by then, and how many there are. */
+/** The rows in pieces, each with the number of rows written so far, and the number of all rows. */
 export function* writtenRows(source: RowSource): Generator<{ text: string; done: number; of: number }> {
   const { taken, open, opened } = source;
   const rows = new Map<number, [number, Held | true | undefined][]>();

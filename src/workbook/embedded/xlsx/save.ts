@@ -102,7 +102,7 @@ function patchStyles(document: Document): void {
   if (formats && formats.children.length === 0) formats.remove();
 }
 
-/** The sheet's part but for its rows. */
+/** Completes the part of the sheet, except its rows. */
 function patchSheet(parts: Parts, index: number, sheetId: string, { model }: OpenWorkbook, taken: TakenSheet): void {
   const document = parts.document(sheetPath(index));
   patchColours(document);
@@ -118,10 +118,10 @@ function patchSheet(parts: Parts, index: number, sheetId: string, { model }: Ope
 const sheetPath = (index: number): string => `xl/worksheets/sheet${index}.xml`;
 const STRINGS = "xl/sharedStrings.xml";
 
-/** The share of the work that is done when the rows are. */
+/** The share of the work that is done when the rows are written. */
 const ROWS_SHARE = 0.95;
 
-/** All that the engine says of the workbook, taken at one moment. */
+/** The engine's export of the workbook at one moment. */
 interface Exported {
   readonly parts: Parts;
   readonly pictures: Readonly<Record<string, Uint8Array>>;
@@ -139,7 +139,7 @@ async function exported({ model }: OpenWorkbook): Promise<Exported> {
   return { parts: new Parts(texts), pictures, taken };
 }
 
-/** Makes the file, in steps that tell the share that is done. */
+/** Makes the file in steps; each step gives the share of the work that is done. */
 function* making(
   workbook: OpenWorkbook,
   { parts, pictures, taken }: Exported,
@@ -194,10 +194,17 @@ function checkAgain(path: string, text: string): void {
   }
 }
 
-/** Times that a file is begun anew because the workbook was changed meanwhile, before it is made without a pause. */
+/**
+ * The number of times that the file is begun again because the workbook was changed. After that it is made without a
+ * pause.
+ */
 const MOST_CHANGED = 2;
 
-/** The bytes of the workbook as an .xlsx file. With pauses, what is changed meanwhile is in the file as well. */
+/**
+ * Returns the bytes of the workbook as an .xlsx file. If the workbook is changed during a pause, the file is made
+ * again, so that it
+ *       contains the change.
+ */
 export async function saveXlsx(
   workbook: OpenWorkbook,
   run: Run = async (steps) => atOnce(steps),

@@ -1,8 +1,8 @@
 /**
  * Removes the cells of each sheet from the engine's export before the engine writes them: the engine builds and parses the
- * text of every cell several times. Two things only the engine knows: the number of each style in the file, and the spelling
- * of each formula for Excel. Cells beside the sheet ask the engine for them, one cell for each style and one for each
- * formula. `rows.ts` then writes the rows.
+ * text of every cell several times. Only the engine knows the number of each style in the file and the
+ * spelling of each formula for Excel. Therefore extra cells beside the sheet are exported, one for each style and one for each
+ * formula, and read back from the file. `rows.ts` then writes the rows.
  */
 import { helpers, registries, UIPlugin } from "@odoo/o-spreadsheet";
 // This plugin comes last: after all others that add to the export.
@@ -17,7 +17,7 @@ export const placeOf = (row: number, col: number): number => row * MOST_COLS + c
 export const rowOf = (place: number): number => Math.floor(place / MOST_COLS);
 export const colOf = (place: number): number => place % MOST_COLS;
 
-/** What the engine's data say of a row. */
+/** The properties of a row in the engine's data. */
 export interface RowLook {
   readonly size?: number;
   readonly isHidden?: boolean;
@@ -27,17 +27,17 @@ export interface RowLook {
 
 export interface TakenSheet {
   readonly rows: Readonly<Record<number, RowLook>>;
-  /** Number of each cell's look in `styleAt`. */
+  /** For each place, the number of its look, which is an index of `styleAt`. */
   readonly looks: ReadonlyMap<number, number>;
-  /** Where the engine was asked for the style of each look. */
+  /** The address of the extra cell for each look. */
   readonly styleAt: readonly string[];
-  /** Where the engine was asked for the spelling of the formula at a place. */
+  /** The address of the extra cell for the formula at a place. */
   readonly formulaAt: ReadonlyMap<number, string>;
-  /** Zones whose cells are texts, whatever they look like: headings and totals of tables. */
+  /** Zones whose cells are texts even if they look like numbers: headings and totals of tables. */
   readonly texts: readonly Zone[];
 }
 
-/** The part of the engine's data that is touched here; its own type says less than it holds. */
+/** The part of the engine's data that is changed here; the type of the engine is incomplete. */
 interface ExportedSheet {
   readonly id: string;
   rows: Record<number, RowLook>;
@@ -54,12 +54,12 @@ interface ExportedSheet {
   readonly tables: readonly { readonly range: string; readonly config: { readonly totalRow: boolean } }[];
 }
 
-/** Questions to the engine in a row. */
+/** The number of extra cells in a row. */
 const ACROSS = 100;
 
 const LOOKS = ["styles", "formats", "borders"] as const;
 
-/** The looks of all cells: the numbers of style, format and lines of each, and whether its text has several lines. */
+/** The looks of all cells: the numbers of style, format and borders, and whether the text has several lines. */
 function looksOf(sheet: ExportedSheet): Map<number, [number, number, number, boolean]> {
   const found = new Map<number, [number, number, number, boolean]>();
   const at = (place: number): [number, number, number, boolean] => {
@@ -84,7 +84,7 @@ function looksOf(sheet: ExportedSheet): Map<number, [number, number, number, boo
   return found;
 }
 
-/** Headings of tables, and totals; the engine leaves out tables of one row. */
+/** The headings and totals of tables; the engine leaves out tables of one row. */
 function textsOf(sheet: ExportedSheet): Zone[] {
   return sheet.tables.flatMap(({ range, config }) => {
     const zone = helpers.toZone(range);
@@ -96,7 +96,7 @@ function textsOf(sheet: ExportedSheet): Zone[] {
 
 const isLink = (content: string): boolean => content.startsWith("[");
 
-/** Takes a sheet's cells off the engine's data, and puts the questions in their place. */
+/** Removes a sheet's cells from the engine's data, and adds the extra cells. */
 function take(sheet: ExportedSheet): TakenSheet {
   const { rows, rowNumber, colNumber, cells, cellValues } = sheet;
   const looks = looksOf(sheet);
@@ -104,7 +104,7 @@ function take(sheet: ExportedSheet): TakenSheet {
   const asked: ExportedSheet = Object.assign(sheet, {
     ...{ cells: {}, cellValues: {}, formulaSpillRanges: {}, styles: {}, formats: {}, borders: {} },
   });
-  // What else of the file is made from cells: links, and the headings of tables.
+  // Links and the headings of tables stay, because the engine makes other parts of the file from these cells.
   for (const [address, content] of Object.entries(cells)) {
     if (!content) continue;
     const { row, col } = helpers.toCartesian(address);
@@ -145,17 +145,17 @@ function take(sheet: ExportedSheet): TakenSheet {
     asked.cellValues[at] = 0;
   }
   asked.rowNumber = Math.ceil(count / ACROSS);
-  // The engine counts the rows above a picture, and above a chart of its own.
+  // To place a picture or a chart of its own, the engine needs the rows above it.
   if (sheet.images.length + sheet.charts.length > 0) asked.rowNumber = Math.max(asked.rowNumber, rowNumber);
   else asked.rows = {};
   asked.colNumber = colNumber + ACROSS;
   return { rows, looks: lookOf, styleAt, formulaAt, texts };
 }
 
-/** What the export under way has taken, in the order of the sheets. */
+/** The sheets of the present export, in their order. */
 let taken: TakenSheet[] = [];
 
-/** Spells every text within as a file does, in its place. Data addresses of pictures hold nothing that needs it. */
+/** Spells all texts of an object, in place, as a file requires. The data addresses of pictures do not need this. */
 function holdTexts(within: any): void {
   for (const [key, value] of Object.entries<unknown>(within))
     if (typeof value === "string") {
@@ -172,20 +172,20 @@ class TakingPlugin extends UIPlugin {
 
 registries.featurePluginRegistry.add("clayledger_taking", TakingPlugin as never);
 
-/** What the last export has taken. */
+/** Returns the sheets of the last export, once. */
 export function takenNow(): readonly TakenSheet[] {
   const now = taken;
   taken = [];
   return now;
 }
 
-/** What the engine answered about a sheet, by the addresses where it was asked. */
+/** The engine's answers for a sheet, by the addresses of the extra cells. */
 export interface Answered {
   readonly style: ReadonlyMap<string, number>;
   readonly formula: ReadonlyMap<string, string>;
 }
 
-/** Reads the engine's answers from a sheet's part, and leaves the part without rows. */
+/** Reads the answers from the part of a sheet, and removes its rows. */
 export function answersOf(document: Document): Answered {
   const style = new Map<string, number>();
   const formula = new Map<string, string>();

@@ -8,7 +8,7 @@ export function parseXml(text: string): Document {
 
 export const writeXml = (document: Document): string => new XMLSerializer().serializeToString(document);
 
-/** The child elements one by one. `children` would take a time that grows with their number for each. */
+/** The child elements one by one. Each access to `children` would take a time that grows with their number. */
 export function* childrenOf(parent: Element): Generator<Element> {
   for (let child = parent.firstElementChild; child; child = child.nextElementSibling) yield child;
 }
