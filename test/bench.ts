@@ -61,14 +61,14 @@ const node = (args: readonly string[]) =>
 const cold = (script: string) => (): number =>
   median(Array.from({ length: 5 }, () => Number(node([path.join(__dirname, "bench", script)]).stdout)));
 
-/** What a person waits for on the page, by name; run once, and only when it is asked for. */
+/** What a person waits for on the page, by name. It is measured once, and only if a row needs it. */
 let onPage: Record<string, { readonly took: number; readonly frozen: number }> | undefined;
 const waited = (name: string, of: "took" | "frozen") => (): number | undefined => {
   onPage ??= JSON.parse(node([path.join(__dirname, "bench/workbook.ts")]).stdout.trim() || "{}");
   return onPage?.[name]?.[of];
 };
 
-/** Rows of something on the page: how long it takes, and how long the page stands still in it. */
+/** The rows for a task on the page: how long it takes, and how long the page does not react. */
 const page = (name: string, before: number | undefined, goal: number, still: number): Row[] => [
   { name, unit: "ms", before, goal, measure: waited(name, "took") },
   { name: `${name}: page stands still`, unit: "ms", goal: still, measure: waited(name, "frozen") },

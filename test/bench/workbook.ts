@@ -13,7 +13,7 @@ import setup from "../browser/setup";
 const LINES = 50_000;
 const PATIENCE = 300_000;
 
-/** What stands in the page: the product's own door to the workbook, and the measure. */
+/** The objects in the page: the access of the product to its workbook, and the measurement. */
 declare const clayledger: {
   readonly port: import("../../src/workbook/port").WorkbookPort;
   readonly save: () => Promise<Uint8Array>;
@@ -21,7 +21,7 @@ declare const clayledger: {
 };
 declare const bench: { frozen: number; bytes: Uint8Array };
 
-/** Notes the longest time between two turns of the page. */
+/** Records the longest time between two turns of the page. */
 const WATCH = `
   globalThis.bench = { frozen: 0 };
   let last = performance.now();
@@ -44,7 +44,7 @@ async function timed(page: Page, name: string, work: () => Promise<unknown>): Pr
     () => new Promise<void>((drawn) => requestAnimationFrame(() => requestAnimationFrame(() => drawn()))),
   );
   const took = performance.now() - start;
-  // What the pane does after it counts as well: the page must have come to rest.
+  // Work of the pane afterwards counts as well, so the measurement waits until the page is quiet.
   await page.waitForTimeout(1000);
   results[name] = { took, frozen: await page.evaluate(() => bench.frozen) };
 }
@@ -58,13 +58,13 @@ const saveAndOpen = async (page: Page, what: string): Promise<void> => {
   await timed(page, `open ${what}`, () => page.evaluate(() => clayledger.open(bench.bytes, "demonstration.xlsx")));
 };
 
-/** Keeps the lines as the pane does: the sheet, then piece by piece, then all of them read again. */
+/** Keeps the lines as the pane does: it inserts the sheet, writes the lines in pieces, and reads all of them again. */
 async function keep(page: Page): Promise<void> {
   const lines = Array.from({ length: LINES }, (_, i) => `${(i / 2).toFixed(1)};${(3.2 + i * 1e-5).toFixed(5)};100.0`);
   const record: FileRecord = {
     ...{ dataSheet: "Demonstration", file: "logger.csv", sha256: "", hashOf: "", encoding: "UTF-8", apparatus: "" },
     ...{ layoutWords: [], loads: [], remarks: [], lines: LINES },
-    // Only its text is kept.
+    // Only the text of the layout is kept.
     layout: {} as FileRecord["layout"],
   };
   const pieces = Array.from({ length: Math.ceil(LINES / LINES_AT_ONCE) }, (_, i) => ({

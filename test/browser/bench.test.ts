@@ -1,4 +1,4 @@
-/** A load read at the frame beside a real sheet, in a narrow pane, with one hand on the number pad. */
+/** A load is read at the frame in a narrow pane beside a real sheet, with one hand on the number pad. */
 import type { FrameLocator, Page } from "playwright-core";
 import type { CellValue, NamedColumns } from "../../src/workbook/port";
 import { paneViolations, paneWidths, readNames, setPaneWidth, sheetNames, takePicture, withBrowser } from "./page";
@@ -12,7 +12,7 @@ declare const window: {
 withBrowser("the bench", (openPage) => {
   let page: Page;
   let pane: FrameLocator;
-  /** The demonstration's own reading of load 5 at 60 min. */
+  /** The reading of load 5 of the demonstration at 60 min. */
   let atOneHour: number;
 
   const reading = async (row: number): Promise<CellValue> =>
@@ -23,7 +23,7 @@ withBrowser("the bench", (openPage) => {
     ({ page } = await openPage());
     await setPaneWidth(page, 320);
     pane = page.frameLocator("#pane");
-    // Load 5 stands since half an hour; its later readings are still to be taken.
+    // Load 5 was applied half an hour ago; its later readings are not taken yet.
     atOneHour = Number(await reading(10));
     const readings: (CellValue | null)[] = [...new Array<null>(10).fill(null), "", "", "", "", ""];
     const now = Date.now() / 86_400_000 - new Date().getTimezoneOffset() / 1440 + 25_569;
@@ -37,7 +37,7 @@ withBrowser("the bench", (openPage) => {
     await field().waitFor();
   });
 
-  test("a reading goes beside the time that the clock has reached, by number keys and Enter", async () => {
+  test("number keys and Enter write a reading beside the time that the clock has reached", async () => {
     await field().click();
     await page.keyboard.type(String(atOneHour));
     await page.keyboard.press("Enter");
@@ -47,7 +47,7 @@ withBrowser("the bench", (openPage) => {
     await takePicture(page, "bench-320");
   });
 
-  test("the wrong keystroke is taken back, and asked about where it is far off", async () => {
+  test("a mistyped reading is questioned if it is far off, and can be undone", async () => {
     await pane.getByRole("button", { name: /^Take back/ }).click();
     await pane.getByRole("status").filter({ hasText: "is cleared" }).waitFor();
     expect(await reading(10)).toBe("");
@@ -64,7 +64,7 @@ withBrowser("the bench", (openPage) => {
     await takePicture(page, "bench-reading-sheet");
   });
 
-  test("nothing is cut off at 320 px, and axe finds nothing", async () => {
+  test("nothing is cut off at 320 px, and axe finds no fault", async () => {
     const { shown, content } = await paneWidths(page);
     expect(content).toBeLessThanOrEqual(shown);
     expect(await paneViolations(page)).toEqual([]);

@@ -1,6 +1,7 @@
 /**
- * A form of another house for the test of the demonstration, written by exceljs: other labels, other cells, landscape, the table
- * of loads beside the specimen, the readings below, nothing named. Its cells hold what the demonstration holds as typed.
+ * The form of another firm for the test of the demonstration, written by exceljs. It has other labels and other cells,
+ * landscape format, the
+ *       table of loads beside the specimen and the readings below, and no names. Its cells contain the inputs of the demonstration.
  */
 import ExcelJS from "exceljs";
 import { demoSheet } from "../../src/datasheet";
@@ -12,7 +13,7 @@ const DEMO = demoSheet("SI");
 
 const CONTENT = new Map(DEMO.cells.map((cell) => [cellAddress(cell.row, cell.col), cell]));
 
-/** What the demonstration holds as typed below one another in the cells of a name. */
+/** The inputs of the demonstration in the cells of a name, from top to bottom. */
 const typedInto = (name: string): CellValue[] => {
   const box = DEMO.names[name];
   if (!box) return [];
@@ -33,15 +34,15 @@ export interface Selected {
 export interface FirmForm {
   readonly file: Buffer;
   readonly sheet: string;
-  /** Inputs, and results that the form has cells for. */
+  /** The inputs, and the results that the form has cells for. */
   readonly cells: readonly Selected[];
-  /** The columns of the readings of all loads, times and readings side by side. */
+  /** The columns with the readings of all loads, times and readings side by side. */
   readonly readings: string;
-  /** A free cell with free cells to its right and below. */
+  /** A free cell with free cells to its right and below it. */
   readonly free: string;
 }
 
-/** Results that the form has a cell for. */
+/** The results that the form has a cell for. */
 const SINGLE_RESULTS = ["void_ratio_initial", "water_content_initial", "preconsolidation_stress", "compression_index"];
 const COLUMN_RESULTS = ["void_ratio_end", "cv_chosen", "volume_compressibility"];
 
@@ -59,7 +60,7 @@ export async function firmForm(): Promise<FirmForm> {
   const isOfReadings = ({ name }: { readonly name: string }): boolean => /^(times|readings)_/.test(name);
   const isOfLoads = (name: string): boolean => DEMO.names[name]?.row === DEMO.names.load_stress?.row;
 
-  // Columns B and D: the specimen, a line for each thing.
+  // Columns B and D contain the specimen, one item in each row.
   let row = 2;
   const line = (name: string, values: readonly CellValue[], rows = 1): void => {
     put(row, 1, `No. ${row}`);
@@ -78,7 +79,7 @@ export async function firmForm(): Promise<FirmForm> {
     line(name, []);
   }
 
-  // From column G on: the loads.
+  // The loads start at column G.
   const top = 5;
   const table = ["load_number", "load_stress", "load_started", "load_mark", "load_temperature", ...COLUMN_RESULTS];
   table
@@ -91,7 +92,7 @@ export async function firmForm(): Promise<FirmForm> {
       cells.push({ name, address: `${cellAddress(top, col)}:${cellAddress(top + loads - 1, col)}` });
     });
 
-  // Below the loads: the readings.
+  // The readings stand below the loads.
   const first = top + loads + 6;
   const rows = Math.max(...series.map(({ name }) => typedInto(name).length)) + 2;
   series.forEach(({ name }, index) => typedInto(name).forEach((value, down) => put(first + down, 6 + index, value)));

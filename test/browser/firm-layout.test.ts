@@ -1,4 +1,8 @@
-/** A form of another house becomes a working data sheet in the pane: names, formulas, free cells for the rest; its results are the demonstration's. */
+/**
+ * In the pane, the form of another firm becomes a working data sheet: names, formulas, free cells for the other
+ * results. Its results are
+ *       those of the demonstration.
+ */
 import path from "node:path";
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -23,7 +27,7 @@ withBrowser("a firm's own layout", (openPage) => {
     form = await firmForm();
   });
 
-  test("the file comes in, and the check says what its sheet lacks", async () => {
+  test("the file is inserted, and the check says what its sheet lacks", async () => {
     const file = path.join(mkdtempSync(path.join(tmpdir(), "form-")), "form.xlsx");
     writeFileSync(file, form.file);
     const [chooser] = await Promise.all([
@@ -47,7 +51,7 @@ withBrowser("a firm's own layout", (openPage) => {
     await pane.getByRole("searchbox", { name: "Search" }).fill("");
   });
 
-  test("names are attached to the form's cells, and results wait for what they need", async () => {
+  test("names are attached to the cells of the form, and results wait for the names that they need", async () => {
     for (const { name, address } of form.cells) {
       await selectRange(page, address);
       await pane.getByRole("combobox", { name: "Name" }).selectOption(name);
@@ -61,7 +65,7 @@ withBrowser("a firm's own layout", (openPage) => {
     expect(await paneViolations(page)).toEqual([]);
   }, 240_000);
 
-  test("results without a cell are laid out from a free cell, and every formula that is missing is written", async () => {
+  test("results without a cell are laid out from a free cell on, and all missing formulas are written", async () => {
     await selectRange(page, form.free);
     await pane.getByRole("button", { name: "Lay out the rest from the selected cell" }).click();
     await told(/results were laid out on/);
@@ -72,7 +76,7 @@ withBrowser("a firm's own layout", (openPage) => {
     expect(await paneViolations(page)).toEqual([]);
   }, 120_000);
 
-  test("its results are those of the demonstration", async () => {
+  test("the results are those of the demonstration", async () => {
     await pane.getByRole("button", { name: "Insert worked demonstration" }).click();
     await told("Demonstration");
     const [firm, demo] = [
@@ -84,7 +88,7 @@ withBrowser("a firm's own layout", (openPage) => {
     for (const name of compared) expect([name, firm[name]]).toEqual([name, demo[name]?.slice(0, firm[name]?.length)]);
   }, 60_000);
 
-  test("a formula that was written over is named by the check, and one button mends it", async () => {
+  test("the check names a formula that was overwritten, and a button repairs it", async () => {
     await showSheet(page, form.sheet);
     const { address } = form.cells.find(({ name }) => name === "void_ratio_initial")!;
     const before = await readNames(page, form.sheet, ["void_ratio_initial"]);
@@ -99,5 +103,5 @@ withBrowser("a firm's own layout", (openPage) => {
     expect(await readNames(page, form.sheet, ["void_ratio_initial"])).toEqual(before);
   });
 
-  test("the page complained of nothing and asked nothing of the network", () => expect(host.complaints).toEqual([]));
+  test("the page reported no error and sent no request to the network", () => expect(host.complaints).toEqual([]));
 });

@@ -66,7 +66,7 @@ withBrowser("the summary", (openPage) => {
     await takePicture(page, "pane-summary");
   }, 60_000);
 
-  test("follows a data sheet, and keeps a word that a person typed", async () => {
+  test("follows a data sheet, and keeps a text that a person typed", async () => {
     const [first] = await column("summary_sheet");
     await page.evaluate(
       async ([sheet]) => {
@@ -116,5 +116,5 @@ withBrowser("the summary", (openPage) => {
     await takePicture(page, "pane-summary-320");
   });
 
-  test("the page complained of nothing and asked nothing of the network", () => expect(host.complaints).toEqual([]));
+  test("the page reported no error and sent no request to the network", () => expect(host.complaints).toEqual([]));
 });

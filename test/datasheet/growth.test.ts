@@ -188,7 +188,7 @@ describe("inserted and deleted rows", () => {
     expect(await findings()).toEqual([]);
   });
 
-  test("the columns of the picks taken out: the readings decide, and the check says what is gone", async () => {
+  test("if the columns of the picks are deleted, the readings decide, and the check says what is missing", async () => {
     const { takeOut, named, boxOfName, findings } = await open(filled);
     takeOut((await boxOfName("pick_load")).col, PICK_TABLE.columns.length, "COL");
     const curve = ["log_d100", "root_d90", "load_method", "cv_chosen", "load_remark"];

@@ -1,4 +1,4 @@
-/** A sheet while it is being filled in: blank, with half a test, with what cannot be, and whole. */
+/** A sheet that a person is filling in: blank, with half a test, with impossible values, and complete. */
 import { blankSheet, demoSheet, fillSheet, type SheetValues } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
 import { cellAddress } from "../../src/workbook/address";
@@ -10,7 +10,10 @@ jest.setTimeout(120_000);
 const LOADS = 12;
 const { readings, cells, columns } = demoTest("SI");
 
-/** The demonstration with the first loads read, without some of its cells, and with other values in some. */
+/**
+ * The demonstration with readings for the first loads only, without some of its cells, and with other values in some
+ * cells.
+ */
 function partly(loads: number, without: readonly string[] = [], changes: SheetValues = {}): SheetPlan {
   const kept = Object.entries(cells).filter(([name]) => name !== "notice" && !without.includes(name));
   const cut = Object.entries(columns).map(([name, list]): [string, readonly (CellValue | undefined)[]] => [
@@ -31,14 +34,14 @@ const addressIn = (plan: SheetPlan, name: string): string => cellAddress(plan.na
 describe("a blank sheet", () => {
   const plan = blankSheet("SI", { loads: LOADS, readingRows: 60 });
 
-  test.each([null, 0] as const)("shows no error and no result, blanks handed over as %p", async (blankAs) => {
+  test.each([null, 0] as const)("shows no error and no result; blanks are passed as %p", async (blankAs) => {
     const sheet = await calculate(plan, blankAs);
     expect(sheet.errors).toEqual([]);
     for (const name of ["dry_mass", "void_ratio_initial", "preconsolidation_stress", "compression_index", "test_state"])
       expect([name, sheet.value(name)]).toEqual([name, ""]);
   });
 
-  test("says what is missing in the order of the form, each with its cell", async () => {
+  test("lists what is missing in the order of the form, each item with its cell", async () => {
     const said = String((await calculate(plan)).value("missing_inputs"));
     expect(said).toMatch(/^Missing: specific gravity, .*stresses of the loads, from B\d+; $/);
     for (const [name, words] of [
@@ -56,7 +59,7 @@ describe("half a test", () => {
   const stresses = [12.5, 25, 50, 100, 200, 400, 100, 25, 100, 400, 800, 1600];
 
   test.each([null, 0] as const)(
-    "with loads 1 to 5 of 12 read shows no error, blanks handed over as %p",
+    "shows no error with readings for loads 1 to 5 of 12; blanks are passed as %p",
     async (blankAs) => {
       const sheet = await calculate(partly(5, [], { load_stress: stresses }), blankAs);
       expect(sheet.errors).toEqual([]);
@@ -69,13 +72,13 @@ describe("half a test", () => {
     },
   );
 
-  test("with five loads and no further stress typed is as quiet", async () => {
+  test("shows no error either if only the stresses of five loads are typed", async () => {
     const sheet = await calculate(partly(5));
     expect(sheet.errors).toEqual([]);
     expect(sheet.value("missing_inputs")).toBe("The loads so far give no virgin line yet: read further loads. ");
   });
 
-  test("before the specimen is taken out, the final masses alone are missing", async () => {
+  test("lacks only the final masses before the specimen is removed", async () => {
     const plan = partly(12, ["ring_and_wet_after", "ring_and_dry", "final_height_measured"]);
     const sheet = await calculate(plan);
     expect(sheet.errors).toEqual([]);
@@ -85,7 +88,7 @@ describe("half a test", () => {
   });
 });
 
-describe("masses that cannot be", () => {
+describe("impossible masses", () => {
   test.each([
     ["ring_and_dry", 20, "ring_mass", /^Ring \+ dry soil, (\w+), must be heavier than the ring, (\w+): correct/],
     [
@@ -108,7 +111,7 @@ describe("masses that cannot be", () => {
     expect([one, two]).toEqual([addressIn(plan, name), addressIn(plan, other)]);
   });
 
-  test("solids that would fill the ring: the line names the cells that they follow from", async () => {
+  test("an impossible volume of solids: the line names the cells that it follows from", async () => {
     const plan = partly(12, [], { initial_height: 9 });
     const said = String((await calculate(plan)).value("missing_inputs"));
     for (const name of ["initial_height", "diameter", "ring_mass", "ring_and_dry", "specific_gravity"])
@@ -116,7 +119,7 @@ describe("masses that cannot be", () => {
   });
 });
 
-test("the whole demonstration lacks nothing, and its test is over", async () => {
+test("the whole demonstration lacks nothing, and its test is finished", async () => {
   const sheet = await calculate(demoSheet("SI"));
   expect([sheet.value("missing_inputs"), sheet.value("test_state"), sheet.value("next_load")]).toEqual([
     "",
@@ -126,7 +129,7 @@ test("the whole demonstration lacks nothing, and its test is over", async () => 
   expect(sheet.value("preconsolidation_stress")).toBeCloseTo(125.3, 1);
 });
 
-test("a test that is over says #N/A where a method does not apply", async () => {
+test("a finished test shows #N/A if a method does not apply", async () => {
   const sheet = await calculate(partly(6));
   expect(sheet.value("test_state")).toBe("over");
   expect(sheet.errors).toContainEqual(expect.stringMatching(/#N\/A the test has no unloading/));

@@ -1,4 +1,6 @@
-/** A sheet of another layout, with the formulas that its names get, calculated: it shows what the demonstration shows. */
+/**
+ * A sheet in another layout, calculated with the formulas that its names get, shows the results of the demonstration.
+ */
 import { demoSheet } from "../../src/datasheet";
 import { FIELDS } from "../../src/specification/fields";
 import { loadSuffix } from "../../src/specification/load-table";
@@ -9,7 +11,7 @@ import { calculate } from "./sheet-in-engine";
 const DEMO = demoSheet("SI");
 const LOADS_OF_FIRM = 18;
 
-/** What the demonstration holds as typed in the cell of a name, `index` rows down. */
+/** The input of the demonstration in the cell of a name, `index` rows below its first cell. */
 const typedInto = (name: string): (CellPlan["value"] | undefined)[] => {
   const box = DEMO.names[name]!;
   const cells = new Map(DEMO.cells.filter(({ col }) => col === box.col).map((cell) => [cell.row, cell]));
@@ -19,7 +21,10 @@ const typedInto = (name: string): (CellPlan["value"] | undefined)[] => {
 const COLUMN_OF_LOADS = (name: string): boolean =>
   name === "load_number" || DEMO.names[name]?.row === DEMO.names.load_number!.row;
 
-/** The names in another order, at other cells: single cells in a column, the table of loads backwards, readings to the right. */
+/**
+ * The names in another order and in other cells: single cells in one column, the table of loads backwards, the readings
+ * to the right.
+ */
 function otherPlaces(without: ReadonlySet<string>): Map<string, Box> {
   const places = new Map<string, Box>();
   const names = ["load_number", ...FIELDS.map(({ name }) => name)].filter((name) => name in DEMO.names);
@@ -72,7 +77,7 @@ function firmSheet(without: readonly string[] = []): { plan: SheetPlan; lacks: R
 
 const RESULTS = NAMES_WITH_FORMULAS.filter((name) => name in DEMO.names);
 
-test("every result of the demonstration is the same in another layout", async () => {
+test("all results of the demonstration are the same in another layout", async () => {
   const { plan, lacks } = firmSheet();
   expect(lacks).toEqual({});
   const [firm, demo] = [await calculate(plan), await calculate(DEMO)];
@@ -83,7 +88,7 @@ test("every result of the demonstration is the same in another layout", async ()
   }
 }, 60_000);
 
-test("what a test can do without counts as blank where the sheet has no cell for it", async () => {
+test("an input that a test can do without counts as blank if the sheet has no cell for it", async () => {
   const without = ["pore_salt", "salt_mass", "test_temperature", "water_density", "pick_load", "pick_of", "pick_after"];
   const more = ["time_method", "time_procedure", "curve_from", "final_height_measured", "load_mark", "seating_mark"];
   const gone = [
@@ -100,7 +105,7 @@ test("what a test can do without counts as blank where the sheet has no cell for
     expect([name, firm.value(name, 0)]).toEqual([name, demo.value(name, 0)]);
 }, 60_000);
 
-test("a formula waits for what it needs, and says what that is", () => {
+test("a formula waits for the names that it needs, and lists them", () => {
   const places = new Map<string, Box>([["void_ratio_initial", { row: 0, col: 0, rows: 1, cols: 1 }]]);
   expect(placedFormulas("void_ratio_initial", { places })).toEqual({
     cells: [],
@@ -113,12 +118,12 @@ test("a formula waits for what it needs, and says what that is", () => {
   expect(placedFormulas("dry_mass", { places })).toBeUndefined();
 });
 
-test("a table that spills takes its rows and columns from the cell that is selected", () => {
+test("a table that spills fills its rows and columns from the selected cell on", () => {
   expect(spillOf("preconsolidation_spread")).toEqual({ rows: 12, cols: 3 });
   expect(spillOf("dry_mass")).toBeUndefined();
 });
 
-test("the rows of loads that have readings get formulas, each with its own load's", () => {
+test("rows of loads that have readings get formulas, each with the readings of its own load", () => {
   const { plan } = firmSheet();
   const places = new Map(Object.entries(plan.names));
   const layout = { places, loadNumbers: [3, 2, 1, ...Array.from({ length: 15 }, (_, index) => index + 40)] };

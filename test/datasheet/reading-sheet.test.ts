@@ -1,4 +1,4 @@
-/** The sheet that is filled in by hand at the frame. */
+/** The sheet to fill in by hand at the frame. */
 import fc from "fast-check";
 import { readingSheet, type ReadingSheetOptions } from "../../src/datasheet/reading-sheet";
 import { readRecord, type NamedValues } from "../../src/record/record";
@@ -29,18 +29,18 @@ const planOf = (values: NamedValues, options: Partial<ReadingSheetOptions> = {})
 };
 const texts = ({ cells }: SheetPlan) => cells.map(({ value }) => value);
 
-test("every load has its stress, the mass on the hanger and a box for every time; times have their clock where it is known", () => {
+test("every load has its stress, the mass on the hanger and a box for every time; a time has its clock time if it is known", () => {
   const plan = planOf(test12(2));
   expect(texts(plan)).toEqual(expect.arrayContaining(["Load 1: 30.97 kPa", "Load 2: 61.94 kPa"]));
-  // 1 kg on a beam of 10:1 over 63.5 mm is 30.97 kPa: first principles.
+  // 1 kg on a beam of 10:1 gives 30.97 kPa over 63.5 mm, from first principles.
   expect(texts(plan)).toContain("On the hanger: 1.000 kg, cap and ball not counted");
   expect(texts(plan)).toEqual(expect.arrayContaining(["12:00:06", "12:04:00", "12:00:00 +1 d", 410]));
   expect(texts(plan).filter((value) => value === 1440)).toHaveLength(2);
-  // The second load has a day, and no time of day.
+  // The second load has a day, but no time of day.
   expect(texts(plan)).toContain("Applied on 2025-12-11 at ________");
 });
 
-test("what is not known is a blank line, and no number", () => {
+test("an unknown value is a blank line, not a number", () => {
   const plan = planOf({ ...test12(1), lever_ratio: [], load_started: [] });
   expect(texts(plan)).toEqual(
     expect.arrayContaining(["On the hanger: ______ kg", "Applied on ____________ at ________"]),
@@ -48,7 +48,7 @@ test("what is not known is a blank line, and no number", () => {
 });
 
 test.each(["A4", "Letter"] as const)(
-  "four loads of the hand schedule stand on a page of %s, and every page has its head",
+  "four loads of the hand schedule fit on a page of %s, and every page has its head",
   (paper) => {
     const plan = planOf(test12(12), { paper });
     expect(plan.pages).toHaveLength(3);
@@ -56,7 +56,7 @@ test.each(["A4", "Letter"] as const)(
   },
 );
 
-test("one load alone is printed where it is asked for; without a stress there is nothing to print", () => {
+test("a single load is printed on request; without a stress nothing is printed", () => {
   expect(texts(planOf(test12(5), { loads: [3] })).filter((value) => String(value).startsWith("Load "))).toEqual([
     "Load 3: 123.9 kPa",
   ]);
@@ -64,7 +64,7 @@ test("one load alone is printed where it is asked for; without a stress there is
   expect(readingSheet(readRecord(none), none, { paper: "A4", sheet: "Test 1" })).toBeUndefined();
 });
 
-test("any number of loads makes a sound plan, whose pages follow one another and leave nothing out", () =>
+test("any number of loads gives a valid plan; its pages follow one another and leave nothing out", () =>
   fc.assert(
     fc.property(fc.integer({ min: 1, max: 24 }), fc.constantFrom("A4" as const, "Letter" as const), (count, paper) => {
       const plan = planOf(test12(count), { paper });

@@ -178,7 +178,7 @@ test("texts that may be long are broken into lines within the page, and their ro
   }
 });
 
-test("the reason of a pick has nothing on its right, so that a long one runs on", () => {
+test("the cells to the right of a pick's reason are blank, so that a long reason overflows", () => {
   const { names, cells } = blankSheet("SI");
   const { row, rows, col } = names.pick_reason;
   expect(cells.filter((cell) => cell.row >= row && cell.row < row + rows && cell.col > col)).toEqual([]);
@@ -188,7 +188,7 @@ describe("the form", () => {
   const { names } = blankSheet("SI");
   const row = (name: string) => names[name].row;
 
-  test("is in the order of the work", () => {
+  test("follows the order of the work", () => {
     const order = ["project", "ring_number", "diameter", "ring_and_wet_before", "tin_mass", "frame_number"];
     order.push("dial_factor", "zero_reading", "apparatus_stress", "in_situ_stress", "deviations", "load_stress");
     order.push("times_01");
@@ -196,16 +196,16 @@ describe("the form", () => {
     expect([...rows].sort((a, b) => a - b)).toEqual(rows);
   });
 
-  test("has its picks beside the readings, its results and remarks beside itself", () => {
+  test("has the picks beside the readings, and the results and remarks beside the form", () => {
     expect(row("pick_load")).toBe(row("times_01"));
     expect(names.pick_load.col).toBeGreaterThan(names.readings_24.col);
     expect(row("preconsolidation_stress")).toBeLessThan(row("diameter"));
     expect(row("remarks_on_loads")).toBeLessThan(row("load_stress"));
-    // Version 4 had the first reading in row 184.
+    // In version 4 the first reading was in row 184.
     expect(row("times_01")).toBeLessThan(120);
   });
 
-  test("has no table of results in the rows of its own tables: rows may be taken out of these", () => {
+  test("has no results in the rows of its own tables, so that a person can delete these rows", () => {
     const { cells } = blankSheet("SI");
     for (const table of ["tin_mass", "apparatus_stress"])
       for (let r = row(table); r < row(table) + names[table].rows; r++)

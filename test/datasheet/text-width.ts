@@ -1,6 +1,6 @@
 /** Widths of texts in the sheets' font, by the metrics of Helvetica, which Arial shares (Adobe Font Metrics files, Core 14; from memory). */
 
-/** Thousandths of the size of the font. */
+/** Widths in thousandths of the font size. */
 const REGULAR =
   "!278 #556 %889 &667 '191 (333 )333 *389 +584 ,278 -333 .278 /278 :278 ;278 =584 ?556 A667 B667 C722 D722 E667 F611 G778 " +
   "H722 I278 J500 K667 L556 M833 N722 O778 P667 Q778 R722 S667 T611 U722 V667 W944 X667 Y667 Z611 _556 a556 b556 c500 d556 " +
@@ -13,12 +13,12 @@ const BOLD =
 const tableOf = (list: string): ReadonlyMap<string, number> =>
   new Map([[" ", 278], ...list.split(" ").map((one): [string, number] => [one.slice(0, 1), Number(one.slice(1))])]);
 const TABLES = { regular: tableOf(REGULAR), bold: tableOf(BOLD) };
-/** Of a digit, and of any other character. */
+/** The width of a digit, and of any other character. */
 const OTHER = 556;
 
-/** 9 points at 96 pixels to the inch. */
+/** 9 points at 96 pixels per inch. */
 const PIXELS = 12;
 
-/** Pixels that a text takes. */
+/** The width of a text in pixels. */
 export const textWidth = (text: string, weight: keyof typeof TABLES): number =>
   ([...text].reduce((sum, sign) => sum + (TABLES[weight].get(sign) ?? OTHER), 0) * PIXELS) / 1000;

@@ -1,18 +1,18 @@
-/** No label, heading, unit or word of a list is cut off by its column or by the cell beside it. */
+/** No column and no neighbouring cell cuts off a label, a heading, a unit or a word of a list. */
 import { blankSheet, demoSheet } from "../../src/datasheet";
 import { cellAddress } from "../../src/workbook/address";
 import { charactersToPixels } from "../../src/workbook/embedded/styles";
 import type { CellPlan, SheetPlan } from "../../src/workbook/port";
 import { textWidth } from "./text-width";
 
-/** Pixels between a text and the edges of its cell, both sides together; and those of the arrow of a list. */
+/** The pixels between a text and both edges of its cell; then the width of the arrow of a list. */
 const MARGIN = 8;
 const ARROW = 18;
 
 const isBlank = ({ value, formula, kind }: CellPlan): boolean =>
   (value === undefined || value === "") && formula === undefined && kind !== "input" && kind !== "result";
 
-/** Pixels that the text of a cell has: its own columns, and to the side away from its alignment those that are blank. */
+/** The pixels that a text can use: the columns of its cell and, on the side away from its alignment, blank columns. */
 function roomOf(plan: SheetPlan, cell: CellPlan): number {
   const at = new Map(plan.cells.map((one) => [cellAddress(one.row, one.col), one]));
   const merge = plan.merges.find(({ row, col }) => row === cell.row && col === cell.col);
@@ -24,7 +24,7 @@ function roomOf(plan: SheetPlan, cell: CellPlan): number {
   };
   if (!merge && !cell.choices && cell.align !== "center") {
     const step = cell.align === "right" ? -1 : 1;
-    // A heading keeps to its own column where the headings beside it have their own words.
+    // A heading stays in its own column if the headings beside it have texts.
     for (let col = cell.col + step; isOpen(col); col += step) columns.push(col);
   }
   return columns.reduce((sum, col) => sum + charactersToPixels(plan.columnWidths[col]), 0);
@@ -40,7 +40,7 @@ describe.each([
   ["blank, few loads", blankSheet("US", { loads: 6 })],
   ["US demonstration", demoSheet("US")],
 ])("%s", (_, plan) => {
-  test("every text has room", () => {
+  test("every text fits", () => {
     const said = plan.cells.filter(({ kind, wrap }) => kind !== "title" && kind !== "note" && !wrap);
     const cut = said.flatMap((cell) => {
       const texts = textsOf(cell);
@@ -55,9 +55,9 @@ describe.each([
   });
 });
 
-test("the whole form is seen beside the pane in a window of 1440 pixels", () => {
+test("the whole form is visible beside the pane in a window of 1440 pixels", () => {
   const { columnWidths } = blankSheet("SI");
   const form = Array.from({ length: 16 }, (_, col) => charactersToPixels(columnWidths[col]));
-  // 1440 less the pane with its divider (407), the row numbers (48) and the scroll bar (15).
+  // 1440 pixels minus the pane with its divider (407), the row numbers (48) and the scroll bar (15).
   expect(form.reduce((sum, width) => sum + width, 0)).toBeLessThanOrEqual(970);
 });

@@ -44,7 +44,7 @@ describe.each(specs)("$title on paper", (spec) => {
     expect(svg.querySelector("desc")!.textContent).toContain("Drawn:");
   });
 
-  test("it carries a heading above the drawing, in whole lines, and is higher by it", () => {
+  test("a heading stands above the drawing in whole lines and adds their height", () => {
     const heading = "Demonstration, load 5 (200 kPa), log of time, with a name that is long for a column";
     const [plain, headed] = [paperPlot(spec, { widthMm: 85 }), paperPlot(spec, { widthMm: 85, heading })];
     const box = (svg: SVGSVGElement) => svg.getAttribute("viewBox")!.split(" ").map(Number);

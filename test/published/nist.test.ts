@@ -1,7 +1,7 @@
 /**
  * Certified non-linear regressions: NIST Statistical Reference Datasets (StRD), National Institute of Standards and
- * Technology, US government work, public domain. The .dat files are as published. It tests the engine of the product,
- * with which FIT_TIME descends from the minima of its table.
+ * Technology, US government work, public domain. The .dat files are as published. They test the least-squares engine of
+ * the product; FIT_TIME starts it at the minima of its table.
  */
 import { readdirSync, readFileSync } from "fs";
 import { join } from "path";

@@ -1,4 +1,4 @@
-/** The load that stands, from the values of a sheet by name. */
+/** The load that is on the specimen, from the values of a sheet by name. */
 import { readRecord, type NamedValues } from "../../src/record/record";
 import { loadInFrame, loadsToRead, standingLoad } from "../../src/record/standing-load";
 import type { CellValue } from "../../src/workbook/port";
@@ -18,13 +18,13 @@ const values: NamedValues = {
 };
 const record = readRecord(values);
 
-test("the last load with readings is in the frame; before any reading it is the first one", () => {
+test("the last load with readings is on the specimen; if there are no readings, it is the first load", () => {
   expect(loadInFrame(record)).toBe(2);
   expect(loadInFrame(readRecord({ ...values, readings_01: [], readings_02: [] }))).toBe(1);
   expect(loadsToRead(record).map(({ number }) => number)).toEqual([1, 2, 3]);
 });
 
-test("the schedule of a load has its times in order, with what was read; a later time of 0 is a blank", () => {
+test("the schedule of a load has its times in order, with the readings; a later time of 0 is a blank", () => {
   expect(standingLoad(record, values, 2)).toEqual({
     number: 2,
     row: 2,
@@ -41,7 +41,7 @@ test("the schedule of a load has its times in order, with what was read; a later
   });
 });
 
-test("columns that are full have no free row; a load without a moment has none; no load of that number is undefined", () => {
+test("full columns have no free row; a load without a moment has no start; a load number that does not exist gives undefined", () => {
   expect(standingLoad(record, values, 3)).toMatchObject({ freeRow: undefined, started: undefined, lastRead: -1 });
   expect(standingLoad(record, values, 90)).toBeUndefined();
 });

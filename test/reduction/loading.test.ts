@@ -29,7 +29,7 @@ describe("stress", () => {
       }),
     );
   });
-  test("the mass on the hanger gives the stress that it was worked out for, the cap included", () => {
+  test("the mass on the hanger gives back the stress, with the cap included", () => {
     fc.assert(
       fc.property(between(1, 3000), between(30, 150), between(1, 12), between(0, 0.05), (stress, D, lever, cap) => {
         const mass = value(hangerMass(stress, D, lever, cap));
@@ -38,9 +38,9 @@ describe("stress", () => {
       }),
     );
   });
-  test("1 kg on the hanger of a 10:1 beam over 63.5 mm is 30.97 kPa (first principles, printed to four digits)", () =>
+  test("1 kg on the hanger of a 10:1 beam gives 30.97 kPa over 63.5 mm (first principles, printed to four digits)", () =>
     expect(value(hangerMass(30.97, 63.5, 10))).toBeCloseTo(1, 3));
-  test("refuses a cap that outweighs the load, and no lever", () => {
+  test("refuses a cap that is heavier than the load, and a missing lever ratio", () => {
     expect(refused(hangerMass(1, 63.5, 10, 0.5))).toMatch(/input: the cap and the ball/);
     expect(refused(hangerMass(100, 63.5, 0))).toMatch(/the lever ratio is blank or zero/);
   });

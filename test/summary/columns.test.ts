@@ -1,7 +1,7 @@
 /** The columns of a summary, without a workbook. */
 import { COLUMN_NAMES, sheetOfKey } from "../../src/summary/columns";
 
-test("no two columns have one name", () => expect(new Set(COLUMN_NAMES).size).toBe(COLUMN_NAMES.length));
+test("no two columns have the same name", () => expect(new Set(COLUMN_NAMES).size).toBe(COLUMN_NAMES.length));
 
 test.each([
   [`=IF(COUNT('Boring 1'!times_01)>=0,"Boring 1","")`, "Boring 1"],

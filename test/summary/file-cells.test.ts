@@ -1,4 +1,4 @@
-/** Named cells of .xlsx files, read without inserting them. */
+/** Reads named cells of .xlsx files without inserting the files. */
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import ExcelJS from "exceljs";
@@ -9,7 +9,7 @@ import { readRecord, RECORD_NAMES } from "../../src/record/record";
 const bytesOf = async (workbook: ExcelJS.Workbook): Promise<Uint8Array> =>
   new Uint8Array((await workbook.xlsx.writeBuffer()) as ArrayBuffer);
 
-test("gives what a sheet shows: numbers, texts, truths, errors and results of formulas, blanks as empty texts", async () => {
+test("returns the values that a sheet shows: numbers, texts, logical values, errors, results of formulas, and blanks as empty texts", async () => {
   const workbook = new ExcelJS.Workbook();
   const sheet = workbook.addWorksheet("It's a form");
   sheet.getCell("B2").value = 74.36;

@@ -1,4 +1,7 @@
-/** A summary of sheets in different units, calculated: its live values are those of the records, and it grows and keeps what a person typed. */
+/**
+ * A summary of sheets in different units, calculated. Its live values are those of the records; it grows, and keeps
+ * what a person typed.
+ */
 import "../workbook/embedded/engine-in-node";
 import { demoSheet } from "../../src/datasheet";
 import { readRecord, RECORD_NAMES } from "../../src/record/record";
@@ -48,7 +51,7 @@ async function bring(files: readonly FileSpecimen[] = []) {
 const column = async (name: string): Promise<CellValue[]> =>
   (await port.readNames("Summary", [name]))[name]!.map(([value]) => value!);
 
-test("a row for each sheet is live, and shows what the sheet's record says in the units of the summary", async () => {
+test("a row for each sheet is live, and shows the values of the sheet's record in the units of the summary", async () => {
   const { added, left, gone } = await bring();
   expect([added, left, gone]).toEqual([["Demonstration", "Demonstration of US units"], [], []]);
   const records = await specimens();
@@ -67,7 +70,7 @@ test("a row for each sheet is live, and shows what the sheet's record says in th
   expect([before, (await column("summary_in_situ_stress"))[0]]).toEqual([62, 99]);
 });
 
-test("a sheet that was added, renamed or deleted is found again, and rows and cells of a person stay", async () => {
+test("a sheet that was added, renamed or deleted is recognized, and the rows and cells of a person stay", async () => {
   await bring();
   await port.writeCells("Summary", [
     { row: FIRST_ROW + 2, col: 3, value: "a row of my own" },
@@ -95,7 +98,7 @@ test("a sheet that was added, renamed or deleted is found again, and rows and ce
   expect((await bring()).gone).toEqual([FIRST_ROW + 2]);
 });
 
-test("a specimen of another file is constant; a changed file is told of, an unchanged one left", async () => {
+test("a specimen of another file is constant; a changed file is reported, an unchanged file is left", async () => {
   const [, us] = await specimens();
   const of = (hash: string): FileSpecimen => ({
     record: us!.record,

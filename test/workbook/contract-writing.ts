@@ -1,4 +1,4 @@
-/** The contract of `WorkbookPort`: formulas and constants into cells by their place. */
+/** The contract of `WorkbookPort` for writing formulas and constants into cells by their position. */
 import type { CellValue } from "../../src/workbook/port";
 import { RING, type Host } from "./contract-bench";
 import { columnOf, either, refuses } from "./contract-steps";
@@ -28,7 +28,7 @@ export function writingContract(host: Host): void {
       await bench.port.writeCells("Ring", []);
     });
 
-    test("refers to the names of the sheet itself, where several sheets have them", async () => {
+    test("refers to the names of the sheet itself if several sheets have the same names", async () => {
       const bench = await opened();
       await bench.port.insertSheet(RING);
       for (const sheet of ["Ring", "Ring 2"]) {
@@ -38,7 +38,7 @@ export function writingContract(host: Host): void {
       }
     });
 
-    test("a formula that refers to names of other sheets is given with those sheets", async () => {
+    test("reads back a formula that refers to names of other sheets together with the sheets", async () => {
       const bench = await host.open();
       await bench.port.insertSheet(RING);
       await bench.port.insertSheet(RING);
@@ -74,7 +74,7 @@ export function writingContract(host: Host): void {
       ],
     );
 
-    test("leaves the formats of the cells as they are", async () => {
+    test("leaves the formats of the cells unchanged", async () => {
       const bench = await opened();
       await bench.port.writeCells(
         "Ring",
@@ -88,13 +88,13 @@ export function writingContract(host: Host): void {
       expect([formatted.format, formatted.note, plain.format]).toEqual(["0.000", "Mass of the wet soil", ""]);
     });
 
-    test("gives a cell a format where one is asked for", async () => {
+    test("gives a cell a number format if the content has one", async () => {
       const bench = await opened();
       await bench.port.writeCells("Ring", [{ row: 10, col: 3, formula: "={wet}", format: "0.0%" }]);
       expect((await bench.cell("Ring", "D11")).format).toBe("0.0%");
     });
 
-    test("writes over nothing, unless it is said that the cells may be replaced", async () => {
+    test("overwrites nothing unless the cells may be replaced", async () => {
       const bench = await opened();
       const cells = [
         { row: 10, col: 3, formula: "={wet}" },
@@ -108,7 +108,7 @@ export function writingContract(host: Host): void {
       expect(await columnOf(bench, "Ring", "soil")).toEqual([""]);
     });
 
-    test("refuses, and writes nothing of what it was given", async () => {
+    test("refuses, and then writes none of the contents", async () => {
       const bench = await opened();
       const good = { row: 10, col: 3, formula: "={wet}" };
       const says = (cell: { row: number; col: number } & ({ formula: string } | { value: CellValue }), what: RegExp) =>
@@ -127,7 +127,7 @@ export function writingContract(host: Host): void {
       await refuses(bench, () => bench.port.writeCells("Nowhere", [good]), /no sheet called "Nowhere"/);
     });
 
-    test("refuses a formula in a cell of text, where it would stay a text", async () => {
+    test("refuses a formula in a cell with the format of text, where it would stay a text", async () => {
       const bench = await host.open();
       await bench.port.insertSheet({
         ...RING,
@@ -148,7 +148,7 @@ export function writingContract(host: Host): void {
       expect(await bench.mayType("Ring", "B4", 5)).toBe(false);
     });
 
-    test("grows a sheet where cells beyond its last row are written", async () => {
+    test("adds rows to a sheet if cells beyond its last row are written", async () => {
       const bench = await opened();
       await bench.port.writeCells("Ring", [{ row: 400, col: 40, value: "below" }]);
       expect(await bench.port.values("Ring", "AO401")).toEqual([["below"]]);

@@ -9,7 +9,7 @@ function* work(steps: number): Generator<number, string> {
   return "done";
 }
 
-test("long work lets others in between its slices, and tells how far it is", async () => {
+test("long work lets other work run between its slices, and reports its share", async () => {
   let turns = 0;
   const other = setInterval(() => turns++, 1);
   const shares: number[] = [];
@@ -20,7 +20,7 @@ test("long work lets others in between its slices, and tells how far it is", asy
   expect(turns).toBeGreaterThan(5);
 });
 
-test("it ends soon after it is called off", async () => {
+test("it ends soon after it is stopped", async () => {
   const controller = new AbortController();
   const shares: number[] = [];
   const tell = (share: number): void => {

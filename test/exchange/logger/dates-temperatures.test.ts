@@ -1,4 +1,4 @@
-/** Dates and temperatures of a logger's file go to blank cells of the sheet only. */
+/** The dates and temperatures of a logger's file are written only into blank cells of the sheet. */
 import { blankCells, conditionsOf } from "../../../src/exchange/logger/dates-temperatures";
 import { linesOf } from "../../../src/exchange/logger/decode";
 import { offerLayout } from "../../../src/exchange/logger/offer";
@@ -20,13 +20,13 @@ const lines = FILE.split("\n");
 const { draft } = offerLayout(lines);
 const rows = finish(readRows(linesOf(`${FILE}\n`), draft as Layout)).value;
 
-test("the column of temperatures is offered, one in degrees Fahrenheit is not", () => {
+test("a column of temperatures is offered, but not one in degrees Fahrenheit", () => {
   expect(draft.temperature).toBe(4);
   const fahrenheit = lines.map((line) => line.replace("degC", "degF"));
   expect(offerLayout(fahrenheit).draft.temperature).toBeNull();
 });
 
-test("a stretch has the days of its first and last row, and its mean temperature without the code for no reading", () => {
+test("a stretch has the days of its first and last row, and its mean temperature without the code for a missing reading", () => {
   // 2026-03-09 is day 46090, counted from 1899-12-30.
   expect(conditionsOf(rows, { from: 0, to: 3, load: 1 })).toEqual({
     firstDay: 46090,
@@ -40,7 +40,7 @@ test("a stretch has the days of its first and last row, and its mean temperature
   });
 });
 
-test("the mean temperature is weighted by time: many rows of the first minute do not outweigh a day", () => {
+test("the mean temperature is weighted by time: many rows in the first minute do not outweigh a day", () => {
   const quick = [0, 0.1, 0.2, 0.3, 1440];
   const made = { times: quick, temperatures: [30, 30, 30, 20, 20] } as unknown as LoggerRows;
   expect(conditionsOf(made, { from: 0, to: 5, load: 1 })).toEqual({ temperature: 20 });
@@ -83,19 +83,19 @@ test("blank cells get the date and temperature of each load, and the dates of th
   });
 });
 
-test("a cell that holds something stays, and so does one that the sheet does not have", () => {
+test("a filled cell stays, and a cell that the sheet does not have is left out", () => {
   const first = load({ stress: 25, started: 46089, temperature: undefined });
   const { columns, dates } = blankCells(target([first, load({ stress: 50 })], { testStarted: 46089 }), found);
   expect(columns).toEqual({ load_started: [null, 46091], load_temperature: [null, 19], date_ended: [46092] });
   expect(dates).toBe(2);
 });
 
-test("a test whose later loads are not in the file has not ended", () => {
+test("a test has not ended if its later loads are not in the file", () => {
   const { columns } = blankCells(target([load({ stress: 25 }), load({ stress: 50 }), load({ stress: 100 })]), found);
   expect(columns).not.toHaveProperty("date_ended");
 });
 
-test("a row that a person put into the load table moves the cells below it", () => {
+test("a row that a person inserted into the load table moves the cells below it", () => {
   const { columns } = blankCells(target([load({ stress: 25, row: 0 }), load({ stress: 50, row: 2 })]), found);
   expect(columns.load_started).toEqual([46090, null, 46091]);
 });

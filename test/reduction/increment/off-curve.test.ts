@@ -1,4 +1,8 @@
-/** Readings that follow the curve are written without a question; slips are asked about. Truth: made curves and printed records. */
+/**
+ * Readings that follow the curve are written without a question; misread and mistyped readings are questioned. Truth:
+ * made curves and
+ *       printed records.
+ */
 import { english } from "../../../src/reduction/message";
 import { offCurve } from "../../../src/reduction/increment/off-curve";
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
@@ -10,7 +14,7 @@ interface Record {
   readonly readings: readonly number[];
 }
 
-/** Whether each reading from the third on is asked about, as it is read or with a slip. */
+/** For each reading from the third on: true if it is questioned, either as read or with an error added. */
 function asked({ times, readings }: Record, slip = 0): boolean[] {
   const whole = Math.max(...readings) - Math.min(...readings);
   return times.slice(2).map((time, index) => {
@@ -42,24 +46,27 @@ const made = (name: string): TimeCurve[] => {
   return [41, 42, 43, 44].map((seed) => scenario.make(seed));
 };
 
-test("of the sound readings of eleven kinds at most one in a hundred is asked about", () => {
+test("of the sound readings of eleven kinds of records, at most one in a hundred is questioned", () => {
   expect(share(SOUND.flatMap(made).flatMap((curve) => asked(curve)))).toBeLessThanOrEqual(0.01);
 });
 
-test.each([-0.5, 0.5])("of slips of half the whole movement (%s) three in four are asked about", (slip) => {
-  expect(share(SOUND.flatMap(made).flatMap((curve) => asked(curve, slip)))).toBeGreaterThan(0.75);
-});
+test.each([-0.5, 0.5])(
+  "of readings that are wrong by half the whole movement (%s), three in four are questioned",
+  (slip) => {
+    expect(share(SOUND.flatMap(made).flatMap((curve) => asked(curve, slip)))).toBeGreaterThan(0.75);
+  },
+);
 
 test.each([
   ["das11_11", printed.das11_11.minutes, printed.das11_11.inches],
   ["holtzKovacs9", printed.holtzKovacs9.minutes, printed.holtzKovacs9.dial],
   ["heriotWatt13", printed.heriotWatt13.minutes, printed.heriotWatt13.thickness],
   ["powrie4_4", printed.powrie4_4.minutes, printed.powrie4_4.settlement],
-])("no reading of the printed record %s (source in the data) is asked about", (_, times, readings) => {
+])("no reading of the printed record %s (source in the data) is questioned", (_, times, readings) => {
   expect(asked({ times, readings })).not.toContain(true);
 });
 
-test("two digits swapped in a printed record are asked about, with what is expected", () => {
+test("two swapped digits in a printed record are questioned, and the expected range is given", () => {
   const { minutes, inches } = printed.das11_11;
   const soFar = reduceIncrement(minutes.slice(0, 10), inches.slice(0, 10));
   expect(inches[10]).toBe(0.1936);
@@ -69,7 +76,7 @@ test("two digits swapped in a printed record are asked about, with what is expec
   );
 });
 
-test("nothing is asked of the first two readings", () => {
+test("the first two readings are never questioned", () => {
   expect(offCurve(reduceIncrement([], []), 0, 5000)).toBeUndefined();
   expect(offCurve(reduceIncrement([0], [500]), 0.1, 5000)).toBeUndefined();
 });

@@ -1,4 +1,4 @@
-/** Many cells written at once: all of them or none, as one step of undo, and the page lives on meanwhile. */
+/** Many cells written at once: all of them or none, as one step of undo, while the page stays responsive. */
 import "./engine-in-node";
 import { EmbeddedPort, newWorkbook } from "../../../src/workbook/embedded";
 import { carryOut, lastStep } from "../../../src/workbook/embedded/history";
@@ -12,13 +12,13 @@ const sheet = (rows: number): SheetPlan => ({
 async function workbook(rows: number) {
   const port = new EmbeddedPort(newWorkbook());
   await port.insertSheet(sheet(rows));
-  // The engine lists its own commands only: a loosening for plain ones.
+  // The engine types list its own commands only; this type allows any command.
   const dispatch = (type: string, payload?: object) =>
     (port.workbook.model.dispatch as unknown as (type: string, payload?: object) => unknown)(type, payload);
   return { port, dispatch, model: port.workbook.model };
 }
 
-/** Values without a pattern: the engine packs those with one. */
+/** Values without a pattern, because the engine packs values with a pattern. */
 const irregular = (count: number): number[] => Array.from({ length: count }, (_, i) => (i * i * 7919) % 104_729);
 
 const ends = async (port: EmbeddedPort, rows: number) => [
@@ -26,7 +26,7 @@ const ends = async (port: EmbeddedPort, rows: number) => [
   (await port.values("Readings", `A${rows}:B${rows}`))[0],
 ];
 
-test("130,000 commands in one step: the engine does not run out of its stack, and undo takes them back", async () => {
+test("130,000 commands in one step do not overflow the engine's stack, and one undo reverts them", async () => {
   const rows = 130_000;
   const { port, dispatch, model } = await workbook(rows);
   const sheetId = model.getters.getSheetIdByName("Readings");
@@ -52,7 +52,7 @@ describe("cells that are written in several batches", () => {
     [values[ROWS - 1], values[ROWS - 1]],
   ];
 
-  test("are one step of undo, and of redo, beside other steps", async () => {
+  test("are one step of undo and of redo, besides other steps", async () => {
     const { port, dispatch, model } = await workbook(ROWS);
     await port.fillNames("Readings", { times: [1], readings: [2] });
     const before = lastStep(model);
@@ -96,7 +96,7 @@ describe("cells that are written in several batches", () => {
     await expect(filling).rejects.toThrow(sentence);
   });
 
-  test("go on when another cell is typed between two of them", async () => {
+  test("continue when another cell is typed between two batches", async () => {
     const { port, dispatch, model } = await workbook(ROWS);
     const filling = port.fillNames("Readings", { times: values, readings: values });
     dispatch("UPDATE_CELL", { sheetId: model.getters.getSheetIdByName("Sheet1"), row: 0, col: 0, content: "7" });

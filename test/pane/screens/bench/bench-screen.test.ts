@@ -20,7 +20,7 @@ const divisions = inches.map((inch) => Math.round(1e4 * inch));
 const column = (length: number, cells: readonly CellValue[] = []): CellValue[] =>
   Array.from({ length }, (_, index) => cells[index] ?? "");
 
-/** A load that was applied so many minutes ago, and read so many times. */
+/** A sheet with a load that was applied `ago` minutes ago and has `count` readings. */
 const sheet = (count: number, ago?: number): Record<string, CellValue[]> => ({
   stress_unit: ["kPa"],
   time_method: ["log time"],
@@ -78,7 +78,7 @@ async function press(label: string | RegExp): Promise<void> {
 }
 const said = () => place.textContent;
 
-test("Enter puts a reading beside the time of the schedule that the clock has reached, and the field is free again", async () => {
+test("Enter writes a reading beside the scheduled time that the clock has reached, and clears the field", async () => {
   await show(sheet(10, 60.5));
   expect(said()).toContain(words.field("1 h"));
   await enter("1936");
@@ -88,13 +88,13 @@ test("Enter puts a reading beside the time of the schedule that the clock has re
   expect(said()).toContain(words.wrote(SHEET, 1, "1 h", "1936"));
 });
 
-test("a decimal comma is read as one", async () => {
+test("a decimal comma is accepted", async () => {
   await show(sheet(10, 60.5));
   await enter("1936,5");
   expect(readings()[10]).toBe(1936.5);
 });
 
-test("a reading that lies off the curve is asked about; pressing Enter again writes it", async () => {
+test("the screen asks about a reading that lies off the curve; a second Enter writes it", async () => {
   await show(sheet(10, 60.5));
   await enter("1396");
   expect(readings()[10]).toBe("");
@@ -103,7 +103,7 @@ test("a reading that lies off the curve is asked about; pressing Enter again wri
   expect(readings()[10]).toBe(1396);
 });
 
-test("the last reading can be taken back, and stands in the field to be corrected", async () => {
+test("the last reading can be undone; it is then in the field to be corrected", async () => {
   await show(sheet(10, 60.5));
   await enter("1935");
   await press(/^Take back/);
@@ -111,7 +111,7 @@ test("the last reading can be taken back, and stands in the field to be correcte
   expect(field().value).toBe("1935");
 });
 
-test("a reading far from the schedule gets the time of the clock, and taking it back brings the scheduled time back", async () => {
+test("a reading far from the schedule gets the time of the clock; undoing it restores the scheduled time", async () => {
   await show(sheet(10, 80));
   await enter("1950");
   expect(readings()[10]).toBe(1950);
@@ -120,7 +120,7 @@ test("a reading far from the schedule gets the time of the clock, and taking it 
   expect([times()[10], readings()[10]]).toEqual([60, ""]);
 });
 
-test("a cell that got a reading meanwhile is left alone", async () => {
+test("a cell that got a reading in the meantime is not changed", async () => {
   await show(sheet(10, 60.5));
   await type("1936");
   await port.fillNames(SHEET, { readings_01: [...new Array<null>(10).fill(null), 1900] });
@@ -139,14 +139,14 @@ test.each([
   expect(readings()[10]).toBe("");
 });
 
-test("a reading of 0 counts as a blank on a sheet of the first version, and is not written", async () => {
+test("a reading of 0 counts as blank on a sheet of the first version, and is not written", async () => {
   await show({ ...sheet(10, 60.5), template_version: [1] });
   await enter("0");
   expect(said()).toContain(words.zero);
   expect(readings()[10]).toBe("");
 });
 
-test("a reading that was taken at its time is entered into its own row later", async () => {
+test("a reading that was taken in time can be entered into its own row later", async () => {
   await show(sheet(10, 500));
   const link = place.querySelector<HTMLButtonElement>(`[aria-label="${words.enterAt("1 h")}"]`);
   await act(async () => link!.click());
@@ -154,7 +154,7 @@ test("a reading that was taken at its time is entered into its own row later", a
   expect([times()[10], readings()[10]]).toEqual([60, 1936]);
 });
 
-test("a sheet that is protected keeps what was typed in the field", async () => {
+test("if the sheet is protected, the typed reading stays in the field", async () => {
   await show(sheet(10, 60.5));
   port.failing.fillNames = FAILURES.protected(SHEET);
   await enter("1936");
@@ -172,7 +172,7 @@ test("“Applied now” writes the moment into the load table", async () => {
   expect(said()).toContain(words.standing);
 });
 
-test("the verdict follows the readings: primary is over at the end of the printed record, and not at an hour", async () => {
+test("the verdict follows the readings: primary is over at the end of the printed record, but not after an hour", async () => {
   await show(sheet(16, 1450));
   expect(said()).toContain(words.verdicts.over);
   await act(async () => root.unmount());
@@ -180,7 +180,7 @@ test("the verdict follows the readings: primary is over at the end of the printe
   expect(said()).not.toContain(words.verdicts.over);
 });
 
-test("what hangs, and what is added for the next load, follows from lever and diameter", async () => {
+test("the mass on the hanger, and the mass to add for the next load, follow from lever ratio and diameter", async () => {
   await show({
     ...sheet(3, 5),
     load_stress: column(24, [30.97, 61.94]),
@@ -188,12 +188,12 @@ test("what hangs, and what is added for the next load, follows from lever and di
     diameter: [63.5],
     lever_ratio: [10],
   });
-  // 1 kg on a beam of 10:1 over 63.5 mm is 30.97 kPa: first principles.
+  // 1 kg on a beam of 10:1 gives 30.97 kPa over 63.5 mm, from first principles.
   expect(said()).toContain(words.massNow("30.97 kPa", "1.000"));
   expect(said()).toContain(words.massNext(2, "61.94 kPa", "2.000", words.add("1.000")));
 });
 
-test("the sheet to fill in by hand is a new sheet of the workbook; the data sheet stays as it is", async () => {
+test("the sheet to fill in by hand is a new sheet of the workbook; the data sheet does not change", async () => {
   await show(sheet(3, 5));
   const before = JSON.stringify(port.columns(SHEET));
   await press(words.printAll);
@@ -202,7 +202,7 @@ test("the sheet to fill in by hand is a new sheet of the workbook; the data shee
   expect(JSON.stringify(port.columns(SHEET))).toBe(before);
 });
 
-test("without a load that has a stress it says what to enter", async () => {
+test("without a load that has a stress, the screen says what to enter", async () => {
   await show({ ...sheet(0), load_stress: column(24) });
   expect(said()).toContain(words.noLoads);
 });

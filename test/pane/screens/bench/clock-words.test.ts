@@ -1,4 +1,4 @@
-/** Times and moments as the bench screen says them. */
+/** Times and moments as the bench screen writes them. */
 import {
   fieldMoment,
   fieldText,
@@ -7,11 +7,11 @@ import {
   timeText,
 } from "../../../../src/pane/screens/bench/clock-words";
 
-test("minutes of the schedule, hours where they are whole", () => {
+test("times of the schedule are in minutes, or in hours if they are whole hours", () => {
   expect([0.25, 15, 90, 60, 1440].map(timeText)).toEqual(["0.25 min", "15 min", "90 min", "1 h", "24 h"]);
 });
 
-test("how long something lasts is told to the second", () => {
+test("a duration is given to the second", () => {
   expect([0, 0.5, 61.25, 1440 + 123].map(lastingText)).toEqual(["00:00:00", "00:00:30", "01:01:15", "1 d 02:03:00"]);
 });
 
@@ -22,7 +22,7 @@ test("a moment of another day has its date", () => {
   expect(momentText(46_001.999_999_9, noon)).toBe("2025-12-11 00:00:00");
 });
 
-test("the field for a moment gives back what it was given, to the second", () => {
+test("the field for a moment returns the moment to the second", () => {
   const moment = 46_001 + 50_730 / 86_400;
   expect(fieldText(moment)).toBe("2025-12-10T14:05:30");
   expect(fieldMoment("2025-12-10T14:05:30")! * 86_400).toBeCloseTo(moment * 86_400, 3);

@@ -68,7 +68,7 @@ test.each<[string, CheckAction]>([
   expect(checked(offered, action).taken).toBeUndefined();
 });
 
-test("a search leaves the names and the groups that have it, by label or by name", () => {
+test("a search keeps the names and groups that match by label or by name", () => {
   const searched = (find: string) =>
     shownGroups(after({ do: "end", looked: LOOKED }, { do: "find", text: find })).map(({ title, names, all }) => [
       title,
@@ -91,11 +91,11 @@ test.each([
   ["0", undefined],
   ["1.5", undefined],
   ["x", undefined],
-])("the first load typed as %p is %p", (typed, load) => {
+])("the typed first load %p gives %p", (typed, load) => {
   expect(loadTyped(after({ do: "from load", text: typed }))).toBe(load);
 });
 
-test("an offer to write over something ends when something else is begun or chosen", () => {
+test("an offer to overwrite cells ends when other work begins or another name is chosen", () => {
   const offer = { sheet: "Ring", cells: [{ row: 1, col: 1, formula: "={wet}" }] };
   const offered = after({ do: "end", looked: LOOKED, offer });
   expect(offered.offer).toBe(offer);

@@ -178,7 +178,7 @@ describe("a firm's own cells", () => {
   };
   const RING_AND_DRY = '=IF(OR(ring_mass="",ring_and_dry=""),"",ring_and_dry-IF(salt_mass="",0,salt_mass)-ring_mass)';
 
-  test("a result gets its name with its formula, where its cell is blank", async () => {
+  test("a result gets its name, and its formula if its cell is blank", async () => {
     port.nameSheet(
       "Sheet1",
       WHOLE.filter(({ name }) => name !== "dry_mass"),
@@ -191,7 +191,7 @@ describe("a firm's own cells", () => {
     expect(status()).toContain(words.formulaWritten("dry_mass"));
   });
 
-  test("a cell that holds something keeps it until the person says that it may be replaced", async () => {
+  test("a filled cell keeps its content until the person agrees to replace it", async () => {
     port.nameSheet(
       "Sheet1",
       WHOLE.filter(({ name }) => name !== "dry_mass"),
@@ -207,7 +207,7 @@ describe("a firm's own cells", () => {
     expect(status()).toContain(words.mended("ZA9", "Sheet1"));
   });
 
-  test("a result whose inputs have no cells is named, and says what it waits for", async () => {
+  test("a result whose inputs have no cells is named, and the names that it waits for are listed", async () => {
     port.nameSheet("Sheet1", []);
     await open();
     await chooseName("dry_mass");
@@ -217,7 +217,7 @@ describe("a firm's own cells", () => {
     expect(status()).toContain(words.formulaWaits("Ring (ring_mass), Ring + dry soil (ring_and_dry)"));
   });
 
-  test("every formula that is missing is written, and a cell that holds something is left and told", async () => {
+  test("all missing formulas are written; filled cells stay and are reported", async () => {
     const [dry, solids] = ["dry_mass", "solids_height"].map((name) => {
       const { row, col } = blankSheet("SI").names[name]!;
       return { row, col, address: cellAddress(row, col) };
@@ -237,7 +237,7 @@ describe("a firm's own cells", () => {
     expect(items()).toEqual([]);
   });
 
-  test("columns that are selected get the names of readings, from a load on", async () => {
+  test("selected columns get the names of readings, from a load on", async () => {
     port.nameSheet(
       "Sheet1",
       WHOLE.filter(({ name }) => !/^(times|readings)_/.test(name)),
@@ -265,7 +265,7 @@ describe("a firm's own cells", () => {
     expect(port.asked).toHaveLength(4);
   });
 
-  test("readings that have their names already keep them", async () => {
+  test("readings keep names that they already have", async () => {
     await open();
     port.select([["", ""]], "ZA4:ZB4");
     await press(words.nameReadings);

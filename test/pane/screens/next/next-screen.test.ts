@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-/** What the first screen shows of a test that is half made, and where its buttons lead. */
+/** The first screen of a test that is half finished, and the targets of its buttons. */
 import { act, createElement } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { NextScreen } from "../../../../src/pane/screens/next/next-screen";
@@ -14,7 +14,7 @@ jest.setTimeout(20_000);
 const words = text.next;
 const SHEET = "Test 7";
 
-/** Identified in part, with one load without readings. */
+/** A test with part of its identification and with one load without readings. */
 const VALUES: Record<string, CellValue[]> = {
   project: ["A road"],
   report_number: [""],
@@ -82,10 +82,10 @@ const button = (said: string): HTMLButtonElement => {
 const stage = (name: keyof typeof words.stages): HTMLElement =>
   [...place.querySelectorAll("li")].find((li) => li.querySelector("h2")?.textContent === words.stages[name])!;
 const press = (said: string): Promise<void> => act(async () => button(said).click());
-/** Where the cell of a name stands: A11 is the first. */
+/** The cell of a name: the first is A11. */
 const cellOf = (name: string): string => `${String.fromCharCode(65 + Object.keys(VALUES).indexOf(name))}11`;
 
-test("the stage to be worked on names what it lacks with the cells, and the others say one line", async () => {
+test("the next stage lists what it lacks with the cells, and the other stages have one line", async () => {
   await open();
   const next = stage("received");
   expect(next.getAttribute("aria-current")).toBe("step");
@@ -96,7 +96,7 @@ test("the stage to be worked on names what it lacks with the cells, and the othe
   expect(port.shown).toEqual([`${SHEET}!${cellOf("boring")}`]);
 });
 
-test("what another stage lacks is shown when it is asked for", async () => {
+test("the screen shows what another stage lacks when a person opens it", async () => {
   await open();
   const more = stage("loaded").querySelector("button")!;
   await act(async () => more.click());
@@ -104,14 +104,14 @@ test("what another stage lacks is shown when it is asked for", async () => {
   expect(stage("loaded").textContent).toContain(cellOf("readings_02"));
 });
 
-test("a part of the sheet leads to the first cell that is missing in it", async () => {
+test("a part of the sheet leads to its first missing cell", async () => {
   await open();
   await press(words.toPart("Identification", 15).slice(0, 20));
   expect(port.shown).toHaveLength(1);
   expect(port.shown[0]).toMatch(new RegExp(`^${SHEET}!(${cellOf("report_number")}|${cellOf("boring")})$`));
 });
 
-test("a failure to go to a cell is told", async () => {
+test("the screen reports an error if it cannot select a cell", async () => {
   await open();
   port.failing.show = FAILURES.gone(SHEET);
   await press(words.goToCell(cellOf("boring")));
@@ -119,7 +119,7 @@ test("a failure to go to a cell is told", async () => {
   expect(place.querySelector("[role=alert]")?.textContent).toContain("There is no sheet called");
 });
 
-test("a workbook without a data sheet says so and leads to the screen that inserts one", async () => {
+test("in a workbook without a data sheet, the screen says so and leads to the screen that inserts one", async () => {
   port = new FakePort();
   port.onlySheets("Notes");
   await open();
@@ -128,7 +128,7 @@ test("a workbook without a data sheet says so and leads to the screen that inser
   expect(opened).toEqual(["sheet"]);
 });
 
-test("a stage that is worked on beside another screen opens it", async () => {
+test("a stage that has a screen of its own opens it", async () => {
   const filled = TYPED_BEFORE_LOADS.map((name) => [name, ["yes"]] as const);
   port.lay(SHEET, { ...VALUES, length_unit: ["mm"], depth_unit: ["m"], ...Object.fromEntries(filled), ...OTHERS });
   await open();

@@ -1,4 +1,4 @@
-/** How far a test has come, without a page: from a blank sheet to one that is reported. */
+/** The stages of a test, without a page: from a blank sheet to a reported test. */
 import { CHECKS, runChecks } from "../../../../src/checks";
 import { nextOf, stagesOf, type Known, type Stage, type StageName } from "../../../../src/pane/screens/next/stages";
 import { partsOf } from "../../../../src/pane/screens/next/parts";
@@ -28,7 +28,7 @@ const stages = (values: NamedValues, known: Partial<Known> = {}): Record<StageNa
     stagesOf({ record: readRecord(values), open: [], reports: [], ...known }).map((stage) => [stage.name, stage]),
   ) as Record<StageName, Stage>;
 const states = (all: Record<StageName, Stage>): string[] => Object.values(all).map(({ state }) => state);
-/** First names of the cells that a stage lacks. */
+/** The first name of each cell that a stage lacks. */
 const cells = ({ lacks }: Stage): string[] => lacks.flatMap((lack) => (lack.what === "cell" ? [lack.names[0]] : []));
 const kinds = ({ lacks }: Stage): string[] => lacks.map(({ what }) => what);
 
@@ -47,13 +47,13 @@ const SIGNED: Changes = {
   deviations: "none",
 };
 
-test("a blank sheet has not begun, and says nothing of what is missing", () => {
+test("a blank sheet has not begun, and lists nothing as missing", () => {
   const all = stages(blank);
   expect(states(all)).toEqual(Array(7).fill("not begun"));
   expect(Object.values(all).flatMap(({ lacks, looks }) => [...lacks, ...looks])).toEqual([]);
 });
 
-test("one cell begins a stage, which then names what it lacks in the order in which it is typed", () => {
+test("one filled cell begins a stage, which then lists what it lacks in the order of typing", () => {
   const { received, sized, loaded } = stages(withValues(blank, { project: "A road", ring_mass: 74.2 }));
   expect(received.state).toBe("begun");
   expect(cells(received).slice(0, 3)).toEqual(["laboratory", "boring", "sample"]);
@@ -62,7 +62,7 @@ test("one cell begins a stage, which then names what it lacks in the order in wh
   expect(loaded.state).toBe("not begun");
 });
 
-test("a load without readings is named; results that follow are one line", () => {
+test("a load without readings is listed; results that will follow form one line", () => {
   const { loaded, reduced } = stages(withValues(blank, { load_stress: [12.5, 25], strain_end: [0.01] }));
   expect(kinds(loaded).slice(0, 2)).toEqual(["no readings", "no readings"]);
   expect(cells(loaded)).toEqual(expect.arrayContaining(["dial_factor", "zero_reading"]));
@@ -70,31 +70,31 @@ test("a load without readings is named; results that follow are one line", () =>
   expect(cells(reduced)).toEqual(["ring_and_wet_after", "ring_and_dry", "inundation_stress"]);
 });
 
-test("with every input a result that is missing is named itself", () => {
+test("if all inputs are filled, a missing result is listed itself", () => {
   const { reduced } = stages(withValues(demo, { preconsolidation_stress: "#N/A" }));
   expect(cells(reduced)).toEqual(["preconsolidation_stress"]);
 });
 
-test("a cell that holds what it should not keeps the reduction open", () => {
+test("a cell with an unusable value keeps the reduction open", () => {
   const { reduced } = stages(withValues(demo, { in_situ_stress: "sixty" }));
   expect(reduced.lacks).toEqual([expect.objectContaining({ what: "cell at fault", name: "in_situ_stress" })]);
 });
 
-test("loads whose construction refuses are to be looked at, and do not keep the review open", () => {
+test("loads whose construction is refused should be looked at, but do not keep the review open", () => {
   const { reviewed } = stages(withValues(demo, SIGNED));
   expect(reviewed.state).toBe("done");
   expect(reviewed.looks.length).toBeGreaterThan(0);
   expect(reviewed.looks.every(({ what }) => what === "no construction")).toBe(true);
 });
 
-test("a pick without reason keeps the review open, with its row", () => {
+test("a pick without a reason keeps the review open, and its row is listed", () => {
   const picks = { pick_load: [5], pick_of: ["d100"], pick_after: [812], pick_by: ["AB"] };
   expect(stages(withValues(demo, { ...SIGNED, ...picks })).reviewed.lacks).toEqual([
     { what: "pick unsigned", row: 1, load: 5 },
   ]);
 });
 
-test("an open question keeps the check open, and a report that is not there the last stage", () => {
+test("an open question keeps the check open, and a missing report keeps the last stage open", () => {
   const [first] = runChecks(readRecord(demo));
   const values = withValues(demo, SIGNED);
   expect(kinds(stages(values, { open: [first!] }).checked)).toEqual(["question"]);
@@ -104,7 +104,7 @@ test("an open question keeps the check open, and a report that is not there the 
   expect(states(stages(values, { reports: ["Report of it"] }))).toEqual(Array(7).fill("done"));
 });
 
-test("the next stage is the first that is not done", () => {
+test("the next stage is the first one that is not done", () => {
   const of = (values: NamedValues, known = {}) => nextOf(Object.values(stages(values, known)))?.name;
   expect(of(blank)).toBe("received");
   expect(of(withValues(demo, IDENTIFIED))).toBe("reviewed");
@@ -128,7 +128,7 @@ describe("the parts of the sheet", () => {
     expect(parts.reduce((sum, { lacking }) => sum + lacking.length, 0)).toBe(found.value);
   });
 
-  test("every required cell stands in one part, and every part on the sheet, in the sheet's order", () => {
+  test("every required cell belongs to one part; the parts have the order of the sheet", () => {
     for (const { needs, ofLoads = [] } of REQUIRED)
       for (const name of [...needs.flat(), ...ofLoads])
         expect([name, SHEET_PARTS.filter(({ names: own }) => own.includes(name)).length]).toEqual([name, 1]);
@@ -137,7 +137,7 @@ describe("the parts of the sheet", () => {
     expect(parts[0]!.title).toBe("Identification");
   });
 
-  test("a sheet with a few names of its own has only the parts that it has", () => {
+  test("a sheet with a few names has only the parts of these names", () => {
     const few = names.filter(({ name }) => ["times_01", "readings_01", "load_stress"].includes(name));
     const values = { times_01: [[0]], readings_01: [[1]], load_stress: [[25]] };
     const { parts, count } = partsOf(readRecord(values), few);

@@ -133,7 +133,7 @@ test("the numbers of both procedures stand side by side, and the plot draws the 
   expect(port.filled).toEqual([]);
 });
 
-test("cv, the value before and the change stand at the foot while a handle moves", async () => {
+test("while a handle moves, cv, its value before and the change are shown at the foot", async () => {
   await show();
   const foot = () => one<HTMLElement>(`[role=group][aria-label="${words.inSight}"]`).textContent;
   expect(foot()).toMatch(/^cv, log time[\d.]+ m2\/yr$/);
@@ -144,7 +144,7 @@ test("cv, the value before and the change stand at the foot while a handle moves
   expect(place.querySelector("figure")!.textContent).toContain("Load 1, 50 kPa: Log of time");
 });
 
-test("the pair that gives d0 and the ends of the tangent are moved by hand as well, and saved under their names", async () => {
+test("the pair that gives d0 and the ends of the tangent can be moved too, and are saved under their names", async () => {
   await show();
   await key("tangent_to", "ArrowRight");
   await key("pair_at", "ArrowRight");

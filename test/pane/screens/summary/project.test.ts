@@ -1,4 +1,4 @@
-/** What the summary does with a workbook and with files, without a page. */
+/** The work of the summary in a workbook and with files, without a page. */
 import ExcelJS from "exceljs";
 import { blankSheet, demoSheet } from "../../../../src/datasheet";
 import { FIRST_ROW } from "../../../../src/summary/summary-sheet";
@@ -39,7 +39,7 @@ test("a summary has a row for each data sheet, and says which sheets it did not 
   expect(formulaAt(FIRST_ROW + 1, 1)).toBe(`=IF('BH-2'!boring="","",'BH-2'!boring)`);
 });
 
-test("bringing it up to date adds the sheets that came, and keeps what a person typed", async () => {
+test("an update adds new sheets, and keeps what a person typed", async () => {
   await insertSummary(port, "SI", course());
   port.workbook.sheets.push(sheetOf(demoSheet("SI"), "BH-3"));
   const soil = cellAddress(FIRST_ROW, 5);
@@ -55,14 +55,14 @@ test("bringing it up to date adds the sheets that came, and keeps what a person 
   expect(port.sheet("Summary").cells.get(soil)?.value).toBe("my own words");
 });
 
-test("work that is stopped has written nothing", async () => {
+test("stopped work has written nothing", async () => {
   const stopped = new AbortController();
   stopped.abort();
   await expect(insertSummary(port, "SI", { ...course(), signal: stopped.signal })).rejects.toThrow();
   expect(await port.sheetNames()).toEqual(["Sheet1", "BH-1", "BH-2"]);
 });
 
-test("without a data sheet, or without a summary, it is said what to do first", async () => {
+test("without a data sheet, or without a summary, the screen says what to do first", async () => {
   await expect(bringUpToDate(port, course())).rejects.toThrow(words.none);
   port.onlySheets("Sheet1");
   await expect(insertSummary(port, "SI", course())).rejects.toThrow(words.noSheets);
@@ -88,7 +88,7 @@ describe("files", () => {
     return new Uint8Array((await workbook.xlsx.writeBuffer()) as ArrayBuffer);
   };
 
-  test("are read by their names and converted; damaged and other files are listed and skipped", async () => {
+  test("are read by their names and converted; damaged files and other files are listed and skipped", async () => {
     await insertSummary(port, "SI", course());
     const budget = new ExcelJS.Workbook();
     budget.addWorksheet("Budget");
@@ -112,7 +112,7 @@ describe("files", () => {
     expect(columns.summary_sha256?.[2]).toMatch(/^[0-9a-f]{64}$/);
   });
 
-  test("a file that changed is told of and read again, an unchanged one is told of", async () => {
+  test("a changed file is reported and read again; an unchanged file is reported", async () => {
     await insertSummary(port, "SI", course());
     await addFiles(port, [chosen("a.xlsx", await fileOf(0.15))], course());
     const bytes = await fileOf(0.2);
@@ -124,7 +124,7 @@ describe("files", () => {
   });
 });
 
-test("charts are refused as long as there is nothing to draw", async () => {
+test("charts are refused while there is nothing to draw", async () => {
   await insertSummary(port, "SI", course());
   await expect(insertCharts(port, course())).rejects.toThrow(words.nothingToDraw);
 });

@@ -3,7 +3,7 @@ import { AT_REST, summarised, type SummaryAction } from "../../../../src/pane/sc
 
 const after = (...actions: readonly SummaryAction[]) => actions.reduce(summarised, AT_REST);
 
-test("what is under way is shown with its share, and what came of it takes its place", () => {
+test("work in progress is shown with its share, and then replaced by its result", () => {
   const begun: SummaryAction = { do: "begin", what: "Reading…" };
   expect(after({ do: "choose", system: "US" }, begun, { do: "go on", share: 0.5 })).toEqual({
     system: "US",
@@ -16,7 +16,7 @@ test("what is under way is shown with its share, and what came of it takes its p
   expect(summarised(ended, { do: "go on", share: 1 })).toBe(ended);
 });
 
-test("a failure keeps the summary that is known, and the next work takes its sentence away", () => {
+test("an error keeps the known summary, and the next work removes the sentence about it", () => {
   const failed = after({ do: "know", summary: "Summary" }, { do: "begin", what: "…" }, { do: "fail", sentence: "No." });
   expect(failed).toEqual({ system: "SI", summary: "Summary", failure: "No." });
   expect(summarised(failed, { do: "begin", what: "…" }).failure).toBeUndefined();

@@ -1,4 +1,4 @@
-/** A file saved and opened in steps, between which the page lives on. */
+/** Saves and opens a file in steps while the page stays responsive. */
 import "../engine-in-node";
 import { strFromU8, unzipSync } from "fflate";
 import { EmbeddedPort, newWorkbook, opening, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
@@ -19,7 +19,7 @@ async function workbook() {
   return port;
 }
 
-/** Carries out steps with a pause after each, in which `between` happens. */
+/** Runs steps with a pause after each; `between` is called in the pauses. */
 const withPauses =
   (between: (share: number) => void): Run =>
   async (steps) => {
@@ -31,7 +31,7 @@ const withPauses =
     }
   };
 
-test("a file saved with pauses is the one saved at once", async () => {
+test("a file saved with pauses equals the file saved at once", async () => {
   const { workbook: open } = await workbook();
   const shares: number[] = [];
   const parts = (bytes: Uint8Array) =>
@@ -47,7 +47,7 @@ test("a file saved with pauses is the one saved at once", async () => {
   expect(shares).toEqual([...shares].sort((a, b) => a - b));
 });
 
-test.each([1, 10])("what is typed while a file is saved is in it: %i times", async (times) => {
+test.each([1, 10])("a file contains what a person typed while it was saved: %i times", async (times) => {
   const port = await workbook();
   let typed = 0;
   const run = withPauses((share) => {
@@ -61,7 +61,7 @@ test.each([1, 10])("what is typed while a file is saved is in it: %i times", asy
   ]);
 });
 
-test("saving that is stopped leaves the workbook as it was, and it can be saved again", async () => {
+test("saving that was stopped leaves the workbook unchanged, and it can be saved again", async () => {
   const port = await workbook();
   const stop = withPauses((share) => {
     if (share > 0.5) throw new Error("stopped");
@@ -71,7 +71,7 @@ test("saving that is stopped leaves the workbook as it was, and it can be saved 
   expect((await saveXlsx(port.workbook)).length).toBeGreaterThan(1000);
 });
 
-test("a file is opened in steps that tell how far they are", async () => {
+test("a file is opened in steps that report their share", async () => {
   const bytes = await saveXlsx((await workbook()).workbook);
   const shares: number[] = [];
   const { workbook: opened } = await withPauses((share) => shares.push(share))(opening(bytes));
