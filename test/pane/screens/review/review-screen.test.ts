@@ -150,7 +150,7 @@ test("the pair that gives d0 and the ends of the tangent can be moved too, and a
   await key("pair_at", "ArrowRight");
   await sign("bends at the middle");
   await press(words.save(SHEET));
-  expect(rows().map(([, of]) => of)).toEqual(["pair_at", "tangent_to"]);
+  expect(rows().map(([, of]) => of)).toEqual(["4:1 pair at", "tangent to"]);
 });
 
 test("the next load is a step away, and the last has none after it", async () => {
