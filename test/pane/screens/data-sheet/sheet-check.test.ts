@@ -32,6 +32,7 @@ beforeEach(async () => {
   place = document.body.appendChild(document.createElement("div"));
   root = createRoot(place);
   await act(async () => root.render(createElement(Pane, { port, sheets: { blankSheet, demoSheet }, look: "light" })));
+  await act(async () => place.querySelector<HTMLButtonElement>("#tab-sheet")!.click());
 });
 
 afterEach(async () => {
@@ -176,7 +177,8 @@ describe("a firm's own cells", () => {
     const { formula, value } = port.sheet("Sheet1").cells.get(cell) ?? {};
     return formula ?? value;
   };
-  const RING_AND_DRY = '=IF(OR(ring_mass="",ring_and_dry=""),"",ring_and_dry-IF(salt_mass="",0,salt_mass)-ring_mass)';
+  const RING_AND_DRY =
+    '=IF(OR(ring_mass="",ring_and_dry=""),"",IF(ring_and_dry>ring_mass,ring_and_dry-IF(salt_mass="",0,salt_mass)-ring_mass,""))';
 
   test("a result gets its name, and its formula if its cell is blank", async () => {
     port.nameSheet(
