@@ -1,6 +1,8 @@
 /** The page of `npm start`: the open-source sheet beside the pane, open on the worked demonstration. */
 import { demoSheet } from "../datasheet";
 import {
+  decimalMarkIn,
+  decimalMarkOf,
   drawChartsWith,
   EmbeddedPort,
   freshHistory,
@@ -8,6 +10,7 @@ import {
   newWorkbook,
   opening,
   saveXlsx,
+  setDecimalMark,
   sheetView,
   type FunctionSettings,
   type Opened,
@@ -48,7 +51,8 @@ async function start(): Promise<void> {
   const [templates] = await Promise.all([fetchText("vendor/o-spreadsheet/o_spreadsheet.xml"), loadFunctions(settings)]);
 
   drawChartsWith(drawChart);
-  const port = new EmbeddedPort(newWorkbook());
+  const usual = decimalMarkIn(navigator.language);
+  const port = new EmbeddedPort(newWorkbook(usual === "," ? usual : undefined));
   await port.insertSheet(demoSheet("SI"));
   port.attach(freshHistory(port.workbook));
   const view = sheetView(element("sheet"), templates, voice);
@@ -82,7 +86,8 @@ async function start(): Promise<void> {
     stop: element<HTMLButtonElement>("work-stop"),
     beginners: [element<HTMLButtonElement>("open"), element<HTMLButtonElement>("save")],
   });
-  const read = (bytes: Uint8Array, name: string) => work.run(`Opening ${name}`, opening(bytes));
+  const read = (bytes: Uint8Array, name: string) =>
+    work.run(`Opening ${name}`, opening(bytes, usual === "," ? usual : undefined));
   const open = async (bytes: Uint8Array, name: string) => show(await read(bytes, name), name);
   const save = () => work.around(`Saving ${fileName}`, (run) => saveXlsx(port.workbook, run));
 
@@ -120,6 +125,15 @@ async function start(): Promise<void> {
       voice.tell(`${fileName} was saved to the browser's downloads.`);
     }),
   );
+  const mark = element<HTMLSelectElement>("decimal-mark");
+  const showMark = (): void => void (mark.value = decimalMarkOf(port.workbook.model));
+  showMark();
+  await port.onChange(showMark);
+  mark.addEventListener("change", () => {
+    setDecimalMark(port.workbook.model, mark.value === "," ? "," : ".");
+    // The sheet has the keyboard again, where the person was.
+    mark.blur();
+  });
   element("licences-open").addEventListener("click", () => element<HTMLDialogElement>("licences").showModal());
   makeDivider(element("divider"), document.querySelector<HTMLElement>(".desk")!);
 

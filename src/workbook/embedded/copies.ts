@@ -6,6 +6,7 @@
 import { registries, UIPlugin } from "@odoo/o-spreadsheet";
 import type { Command, Dispatching, Model } from "./engine";
 import { freeNames, renameIn, type LocalNames } from "./names";
+import { formulaAt } from "./locale";
 import { whileLifted } from "./protection";
 
 export interface SheetCopy {
@@ -53,7 +54,7 @@ export function ownNames(model: Model, { from, to }: SheetCopy, names: LocalName
   for (const { id, isFormula } of Object.values(getters.getCells(to))) {
     if (!isFormula) continue;
     const position = getters.getCellPosition(id);
-    const formula = getters.getCellText(position, { showFormula: true });
+    const formula = formulaAt(getters, position);
     const content = `=${renameIn(formula.slice(1), (name) => renamed.get(name.toLowerCase()) ?? name)}`;
     if (content !== formula) commands.push({ type: "UPDATE_CELL", ...position, content });
   }

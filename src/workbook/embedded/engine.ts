@@ -1,5 +1,5 @@
 /** Additions to the engine, made before the first workbook: error codes, and many commands as one step. */
-import { DEFAULT_LOCALE, EvaluationError, helpers, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
+import { EvaluationError, helpers, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
 
 import "./chart";
 import "./notes";
@@ -195,7 +195,10 @@ class BySizeEvaluation extends Evaluation {
       ? cell
       : ({
           ...cell,
-          formattedValue: helpers.formatValue(cell.value as number, { format, locale: DEFAULT_LOCALE }),
+          formattedValue: helpers.formatValue(cell.value as number, {
+            format,
+            locale: this.evaluator.getters.getLocale(),
+          }),
         } as Evaluated);
   }
 }

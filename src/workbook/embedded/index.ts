@@ -9,6 +9,7 @@ export {
   type WorksheetFunction,
 } from "./functions";
 export { lastStep } from "./history";
+export { decimalMarkIn, decimalMarkOf, setDecimalMark, type DecimalMark } from "./locale";
 export { EmbeddedPort } from "./port";
 export { sheetView, type SheetView, type Voice } from "./view";
 export { freshHistory, newWorkbook, type OpenWorkbook } from "./workbook";

@@ -5,6 +5,7 @@ import { freeSheetName } from "../sheet-names";
 import { CHART_TAG, copyChart, type KeptChart } from "./chart";
 import type { Command, Model } from "./engine";
 import { freeNames, renameIn, type LocalNames } from "./names";
+import { formulaAt } from "./locale";
 import { noteGetters, setNotes } from "./notes";
 import { printOf, setPrint } from "./print";
 import { protectionOf, setProtection } from "./protection";
@@ -121,7 +122,7 @@ function cellsOf({ getters }: Model, sheetId: string): Record<string, string> {
   const cells: Record<string, string> = {};
   for (const cell of Object.values(getters.getCells(sheetId))) {
     const position = getters.getCellPosition(cell.id);
-    const content = cell.isFormula ? getters.getCellText(position, { showFormula: true }) : cell.content;
+    const content = cell.isFormula ? formulaAt(getters, position) : cell.content;
     if (content) cells[helpers.toXC(position.col, position.row)] = content;
   }
   return cells;

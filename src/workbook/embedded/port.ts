@@ -31,6 +31,7 @@ import { checkNaming } from "../naming";
 import { checkPlan } from "../plan-check";
 import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../sheet-names";
 import { calledIn, freeNames, renameIn, type LocalNames } from "./names";
+import { formulaAt } from "./locale";
 import { TEXT_FORMAT, typed } from "./text";
 import { toEngineFormat } from "./formats";
 import { carryOut, carryOutInBatches } from "./history";
@@ -206,7 +207,7 @@ export class EmbeddedPort implements WorkbookPort {
       const cell = getters.getCell(position);
       if (!cell) return "";
       if (!cell.isFormula) return this.#valueAt(position);
-      const formula = getters.getCellText(position, { showFormula: true });
+      const formula = formulaAt(getters, position);
       return `=${renameIn(formula.slice(1), (name) => planNames.get(name.toLowerCase()) ?? name)}`;
     };
     return this.#named(sheetId, names, ({ left, right, top, bottom }) =>
@@ -273,7 +274,11 @@ export class EmbeddedPort implements WorkbookPort {
     const idOf = (other: string | undefined) => (other === undefined ? sheetId : getters.getSheetIdByName(other));
     const at = ({ row, col }: CellContent) => getters.getCell({ sheetId, row, col });
     const heldBy = (cell: CellContent): CellValue =>
-      at(cell) ? getters.getCellText({ sheetId, row: cell.row, col: cell.col }, { showFormula: true }) : "";
+      at(cell)?.isFormula
+        ? formulaAt(getters, { sheetId, ...cell })
+        : at(cell)
+          ? getters.getCellText({ sheetId, row: cell.row, col: cell.col }, { showFormula: true })
+          : "";
     checkWrite({
       sheet,
       cells,

@@ -44,6 +44,8 @@ export function whileLifted<T>(work: () => T): T {
 }
 
 /** Sets the function that tells a person why an entry was refused. */
+export const isLifted = (): boolean => lifted > 0;
+
 export const tellRefusals = (tell: (sentence: string) => void): void => void (onRefused = tell);
 
 const REFUSED =

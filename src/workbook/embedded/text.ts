@@ -2,6 +2,9 @@
 import { DEFAULT_LOCALE, helpers } from "@odoo/o-spreadsheet";
 import type { CellValue } from "../port";
 
+/** How dates are typed where the comma is the decimal mark: a text must stay a text there too. */
+const DAYS_FIRST = { ...DEFAULT_LOCALE, dateFormat: "dd/mm/yyyy" };
+
 /**
  * Whether the engine would read a typed text as something else: a number, a date, a formula, a logical value, an error.
  */
@@ -10,7 +13,8 @@ function wouldChange(text: string): boolean {
   return (
     /^['=+#[]|^(?:true|false)$/i.test(text) ||
     helpers.isNumber(text, DEFAULT_LOCALE) ||
-    helpers.isDateTime(text, DEFAULT_LOCALE)
+    helpers.isDateTime(text, DEFAULT_LOCALE) ||
+    helpers.isDateTime(text, DAYS_FIRST)
   );
 }
 

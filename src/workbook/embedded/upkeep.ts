@@ -4,6 +4,7 @@ import { WorkbookError, type SheetName } from "../port";
 import { withPresentNames } from "../renamed-functions";
 import type { Command, Model } from "./engine";
 import type { LocalNames } from "./names";
+import { formulaAt } from "./locale";
 import { addressOf, toBox, type Zone } from "./zones";
 
 /**
@@ -96,7 +97,7 @@ export function unboundFormulas({ getters }: Model, sheetId: string): Unbound[] 
     const position = getters.getCellPosition(id);
     const { value } = getters.getEvaluatedCell(position);
     if (typeof value !== "string" || !helpers.isEvaluationError(value) || !UNKNOWN.has(value)) return [];
-    const formula = getters.getCellText(position, { showFormula: true });
+    const formula = formulaAt(getters, position);
     const content = withPresentNames(formula);
     return [{ command: { type: "UPDATE_CELL", ...position, content }, isChanged: content !== formula }];
   });

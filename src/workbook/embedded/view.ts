@@ -1,7 +1,11 @@
 /** Shows the spreadsheet of the engine on the page. */
 import { Spreadsheet } from "@odoo/o-spreadsheet";
 import { App, Component, xml } from "@odoo/owl";
+import { cellAddress } from "../address";
+import { asDecimal, askAboutEntries, namedEntries, type DoubtfulEntries } from "./entries";
 import type { Model } from "./engine";
+import { carryOut } from "./history";
+import { decimalMarkOf } from "./locale";
 import { showNotesWith } from "./notes";
 import { tellRefusals } from "./protection";
 
@@ -24,12 +28,43 @@ class NoteBox extends Component {
 
 showNotesWith(NoteBox);
 
+/** Asks what a comma means that was typed or pasted where the point is the decimal mark, or the other way round. */
+function askAbout(model: Model, { entries, isMixed }: DoubtfulEntries, voice: Voice): void {
+  const [first] = entries;
+  if (!first) return;
+  const mark = decimalMarkOf(model) === "," ? "point" : "comma";
+  const decimals = entries.map(asDecimal);
+  const left = `${namedEntries(entries)}: as ${entries.length === 1 ? "it was" : "they were"}.`;
+  if (isMixed || decimals.includes(undefined)) {
+    voice.tell(`Not taken: ${namedEntries(entries)}. Write each number with one decimal mark, the same in all, or choose the mark at the top of the page; then try again.`); // prettier-ignore
+    return;
+  }
+  const number = shownNumber(decimals[0]!, mark);
+  const question =
+    entries.length === 1
+      ? `Is the ${mark} in “${first.typed}” a decimal mark, so that the cell ${cellAddress(first.row, first.col)} holds ${number}?`
+      : `${entries.length} of the numbers have a ${mark}: ${namedEntries(entries)}. Is it the decimal mark in all of them, so that the first is ${number}?`;
+  const take = (): void => {
+    const commands = entries.map(({ sheetId, row, col }, i) => ({ type: "UPDATE_CELL", sheetId, row, col, content: decimals[i] })); // prettier-ignore
+    const refused = carryOut(model, commands);
+    if (refused.length > 0) voice.tell(`The numbers could not be written: ${refused.slice(0, 3).join("; ")}.`);
+  };
+  voice.ask(question, take, () => voice.tell(`${left} Type numbers without separators for thousands.`));
+}
+
+/** A number with the decimal mark of the workbook. */
+const shownNumber = (decimal: string, mark: "comma" | "point"): string =>
+  mark === "comma" ? String(Number(decimal)) : String(Number(decimal)).replace(".", ",");
+
 /** Makes the view in `target`; `templates` is the text of the engine's o_spreadsheet.xml. */
 export function sheetView(target: HTMLElement, templates: string, voice: Voice): SheetView {
   tellRefusals((sentence) => voice.tell(sentence));
+  let shown: Model | undefined;
+  askAboutEntries((found) => shown && askAbout(shown, found, voice));
   let app: { mount(target: HTMLElement): Promise<unknown>; destroy(): void } | undefined;
   return {
     async show(model) {
+      shown = model;
       app?.destroy();
       target.replaceChildren();
       app = new App(Spreadsheet as never, {

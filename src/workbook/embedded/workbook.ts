@@ -1,5 +1,6 @@
 /** An open workbook: the model of the engine, and the data that the port keeps beside it. */
 import { Model } from "./engine";
+import { settingsFor, type DecimalMark } from "./locale";
 import type { LocalNames } from "./names";
 
 export interface OpenWorkbook {
@@ -10,9 +11,9 @@ export interface OpenWorkbook {
   readonly lost?: ReadonlyMap<string, readonly string[]>;
 }
 
-/** A workbook of one blank sheet. */
-export const newWorkbook = (): OpenWorkbook => ({
-  model: new Model({ sheets: [{ id: "sheet1", name: "Sheet1" }] }),
+/** A workbook of one blank sheet, with a decimal mark if one is given. */
+export const newWorkbook = (mark?: DecimalMark): OpenWorkbook => ({
+  model: new Model({ sheets: [{ id: "sheet1", name: "Sheet1" }], ...(mark && { settings: settingsFor(mark) }) }),
   localNames: new Map(),
 });
 

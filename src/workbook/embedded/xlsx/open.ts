@@ -10,6 +10,7 @@ import { atOnce } from "../../in-slices";
 import { WorkbookError } from "../../port";
 import { openArchive, type Archive } from "../../zip";
 import { Model } from "../engine";
+import { settingsFor, type DecimalMark } from "../locale";
 import { calledIn, freeNames, type LocalNames } from "../names";
 import type { Note } from "../notes";
 import { bareText, inZonesOf, TEXT_FORMAT } from "../text";
@@ -23,7 +24,7 @@ import { heldText, plainText } from "./escapes";
 import { fromFileFormula } from "./formula";
 import { noArchive, noWorkbook } from "./kinds";
 import { patchColours, patchStyles } from "./looks";
-import { readPackage, STRINGS, STYLES, WORKBOOK, workbookPath } from "./package";
+import { DECIMAL_MARK, readPackage, STRINGS, STYLES, WORKBOOK, workbookPath } from "./package";
 import { Parts, pathOf, relationsOf } from "./parts";
 import { PRINT_AREA, readPrint } from "./print";
 import { openStyles, readProtection } from "./protection";
@@ -285,10 +286,24 @@ function* asShares<T>(steps: Generator<number, T>, share: (step: number) => numb
   }
 }
 
-function* read(bytes: Uint8Array): Generator<number, Opened> {
+/** The decimal mark that a workbook was saved with. */
+function markOf(workbook: Document): DecimalMark | undefined {
+  const kept = all(workbook, "definedName").find((name) => name.getAttribute("name") === DECIMAL_MARK)?.textContent;
+  return kept === '","' ? "," : kept === '"."' ? "." : undefined;
+}
+
+/** Shows the sheet that was in front when the file was saved. */
+function bringForward({ getters, dispatch }: Model, front: number | undefined): void {
+  const sheetIdFrom = getters.getActiveSheetId();
+  const sheetIdTo = front === undefined ? undefined : getters.getSheetIds()[front];
+  if (sheetIdTo !== undefined && sheetIdTo !== sheetIdFrom && getters.isSheetVisible(sheetIdTo))
+    dispatch("ACTIVATE_SHEET", { sheetIdFrom, sheetIdTo });
+}
+
+function* read(bytes: Uint8Array, usual: DecimalMark | undefined): Generator<number, Opened> {
   const { archive, main } = archiveOf(bytes);
   const whole = yield* asShares(readPackage(archive, main), (share) => PARTS_SHARE * share);
-  const { parts, pictures, sheets, remarks: told } = whole;
+  const { parts, pictures, sheets, front, remarks: told } = whole;
   const remarks = [...told];
   remarks.push(...renameApostrophes(parts, parts.document(WORKBOOK)));
   const workbook = parts.document(WORKBOOK);
@@ -338,6 +353,7 @@ function* read(bytes: Uint8Array): Generator<number, Opened> {
     yield PARTS_SHARE + ((CELLS_SHARE - PARTS_SHARE) * (at + 1)) / sheets.length;
   }
 
+  const mark = markOf(workbook) ?? usual;
   const make = (rest: Parts): Model => {
     const data = load({ ...Object.fromEntries(rest.entries()), ...pictures } as never) as any;
     const cut: string[] = [];
@@ -396,6 +412,7 @@ function* read(bytes: Uint8Array): Generator<number, Opened> {
       const { xSplit = 0, ySplit = 0 } = sheet.panes ?? {};
       sheet.panes = { xSplit: xSplit < sheet.colNumber ? xSplit : 0, ySplit: ySplit < sheet.rowNumber ? ySplit : 0 };
     }
+    if (mark) data.settings = settingsFor(mark);
     const model = new Model(data);
     remarks.push(...cut);
     return model;
@@ -403,6 +420,7 @@ function* read(bytes: Uint8Array): Generator<number, Opened> {
   const { model, left } = withWhatGoes(parts.entries(), make);
   if (left.length > 0) remarks.push(`The file's ${left.join(", ")} were left out: they could not be read.`);
   const { getters } = model;
+  bringForward(model, front);
   const localNames = new Map(
     [...names.local].map(([sheet, local]) => [getters.getSheetIdByName(sheet)!, local] as const),
   );
@@ -428,9 +446,9 @@ const inGroups = (
 };
 
 /** Opens the bytes of an .xlsx file in steps; each step gives the share of the work that is done. Refuses a file that cannot be read with a sentence. */
-export function* opening(bytes: Uint8Array): Generator<number, Opened> {
+export function* opening(bytes: Uint8Array, usual?: DecimalMark): Generator<number, Opened> {
   try {
-    return yield* read(bytes);
+    return yield* read(bytes, usual);
   } catch (error) {
     if (error instanceof WorkbookError) throw new WorkbookError(`${error.message} ${AS_IT_WAS}`);
     throw new WorkbookError(

@@ -13,6 +13,8 @@ import { all } from "./xml";
 
 export const WORKBOOK = "xl/workbook.xml";
 export const STYLES = "xl/styles.xml";
+/** The hidden name that keeps the decimal mark of a workbook: `","`. */
+export const DECIMAL_MARK = "clayledger_decimal_mark";
 export const STRINGS = "xl/sharedStrings.xml";
 const THEME = "xl/theme/theme1.xml";
 
@@ -25,6 +27,8 @@ export interface Package {
   readonly pictures: Readonly<Record<string, { readonly imageSrc: string }>>;
   /** The sheets of cells, in the order of their tabs. */
   readonly sheets: readonly { readonly name: string; readonly path: string }[];
+  /** Index of the sheet that was in front. */
+  readonly front: number | undefined;
   readonly remarks: readonly string[];
 }
 
@@ -290,5 +294,7 @@ export function* readPackage(archive: Archive, main: string): Generator<number, 
     "[Content_Types].xml",
     `<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types">${overrides.join("")}</Types>`,
   );
-  return { parts, pictures, sheets, remarks };
+  const view = all(workbook, "workbookView")[0];
+  const front = positions.get(Number(view?.getAttribute("activeTab") ?? 0));
+  return { parts, pictures, sheets, front, remarks };
 }

@@ -4,6 +4,7 @@
  */
 import { DEFAULT_LOCALE, helpers, links } from "@odoo/o-spreadsheet";
 import type { Model } from "../engine";
+import { formulaAt } from "../locale";
 import type { Rename } from "../names";
 import { bareValue, TEXT_FORMAT } from "../text";
 import { addressOf, type Zone } from "../zones";
@@ -160,7 +161,7 @@ function constant({ content, format }: Constant, place: number, { model, sheetId
 function formula(place: number, { model, sheetId, taken, answered, rename }: RowSource) {
   const { getters } = model;
   const position = { sheetId, row: rowOf(place), col: colOf(place) };
-  const content = getters.getCellText(position, { showFormula: true }).slice(1);
+  const content = formulaAt(getters, position).slice(1);
   const exported = answered.formula.get(taken.formulaAt.get(place) ?? "");
   const text = inXml(heldText(toFileFormula(content, exported, rename)));
   const value = shown(getters.getEvaluatedCell(position).value);

@@ -7,6 +7,7 @@ import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../formats";
 import { exportFiles } from "../engine";
 import { lastStep } from "../history";
+import { chosenMarkOf, type DecimalMark } from "../locale";
 import { noteGetters } from "../notes";
 import type { OpenWorkbook } from "../workbook";
 import { toBox, toZone, type Zone } from "../zones";
@@ -15,6 +16,7 @@ import { protectionOf } from "../protection";
 import { addCharts } from "./charts";
 import { addComments } from "./comments";
 import { heldText } from "./escapes";
+import { DECIMAL_MARK } from "./package";
 import { Packing } from "./packing";
 import { Parts } from "./parts";
 import { addPrint, PRINT_AREA } from "./print";
@@ -66,8 +68,8 @@ function fileNames({ model, localNames }: OpenWorkbook) {
   return { names, renameOn };
 }
 
-function addNames(document: Document, names: readonly FileName[]): void {
-  if (names.length === 0) return;
+function addNames(document: Document, names: readonly FileName[], mark: DecimalMark | undefined): void {
+  if (names.length === 0 && !mark) return;
   const list = append(document.documentElement, "definedNames");
   for (const { name, sheetIndex, range } of names)
     append(
@@ -76,6 +78,7 @@ function addNames(document: Document, names: readonly FileName[]): void {
       sheetIndex === undefined ? { name } : { name, localSheetId: String(sheetIndex) },
       heldText(range),
     );
+  if (mark) append(list, "definedName", { name: DECIMAL_MARK, hidden: "1" }, `"${mark}"`);
 }
 
 /** The engine writes colours without opacity, for which the schema requires two more digits. */
@@ -148,7 +151,7 @@ function* making(
   const { names, renameOn } = fileNames(workbook);
   const sheetIds = model.getters.getSheetIds();
   addView(parts.document("xl/workbook.xml"), sheetIds.indexOf(model.getters.getActiveSheetId()));
-  addNames(parts.document("xl/workbook.xml"), names);
+  addNames(parts.document("xl/workbook.xml"), names, chosenMarkOf(model));
   const styles = parts.document("xl/styles.xml");
   patchStyles(styles);
   const [opened, strings, zip] = [openedStyles(styles), new SharedStrings(), new Packing()];

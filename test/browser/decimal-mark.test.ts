@@ -1,0 +1,94 @@
+/** Numbers typed and pasted with a decimal point and with a decimal comma, as persons of both habits do. */
+import { strFromU8, unzipSync } from "fflate";
+import type { Page } from "playwright-core";
+import { selectRange, showSheet, takePicture, typeInCell, valuesOf, withBrowser } from "./page";
+
+const value = async (page: Page, cell: string) => (await valuesOf(page, "Sheet1", cell))[0]![0];
+const question = (page: Page) => page.locator("#question");
+const message = (page: Page) => page.locator("#message").textContent();
+const answer = async (page: Page, word: "Yes" | "No"): Promise<string> => {
+  await question(page).waitFor();
+  const asked = await question(page).locator("p").textContent();
+  await question(page).getByRole("button", { name: word }).click();
+  return asked!;
+};
+/** What a cell shows. */
+const shown = (page: Page, col: number, row: number): Promise<string> =>
+  page.evaluate(
+    ([col, row]) => {
+      const { getters } = (window as any).clayledger.port.workbook.model;
+      const sheetId = getters.getSheetIdByName("Sheet1");
+      return getters.getEvaluatedCell({ sheetId, col, row }).formattedValue;
+    },
+    [col, row],
+  );
+/** Pastes text from another program, where the selection is. */
+const paste = async (page: Page, cell: string, text: string): Promise<void> => {
+  await selectRange(page, cell);
+  await page.locator(".o-grid").evaluate((grid, text) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData("text/plain", text);
+    grid.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
+  }, text);
+};
+const close = (page: Page) => page.context().close();
+
+withBrowser("the decimal mark", (openPage) => {
+  test("with a point, a comma is asked about and never guessed, typed and pasted", async () => {
+    const { page, complaints } = await openPage();
+    expect(await page.locator("#decimal-mark").inputValue()).toBe(".");
+    await showSheet(page, "Sheet1");
+    await typeInCell(page, "A1", "63,500");
+    await takePicture(page, "decimal-question");
+    expect(await answer(page, "No")).toMatch(/comma in “63,500” a decimal mark.*A1 holds 63\.5\?/);
+    expect(await value(page, "A1")).toBe("");
+    await typeInCell(page, "A1", "0,0150");
+    await answer(page, "Yes");
+    await page.waitForFunction(async () => (await (window as any).clayledger.port.values("Sheet1", "A1"))[0][0] !== "");
+    expect(await value(page, "A1")).toBe(0.015);
+
+    await paste(page, "C1", "63,500\n61,2\n60");
+    expect(await answer(page, "Yes")).toMatch(/2 of the numbers have a comma: C1 \(63,500\), C2 \(61,2\)/);
+    await page.waitForFunction(async () => (await (window as any).clayledger.port.values("Sheet1", "C1"))[0][0] !== "");
+    expect(await valuesOf(page, "Sheet1", "C1:C3")).toEqual([[63.5], [61.2], [60]]);
+
+    await paste(page, "E1", "63,500\n61.2");
+    await page.waitForFunction(() => document.querySelector("#message")!.textContent!.startsWith("Not taken"));
+    expect(await message(page)).toMatch(/Not taken: E1 \(63,500\)\. Write each number with one decimal mark/);
+    expect(await valuesOf(page, "Sheet1", "E1:E2")).toEqual([[""], [61.2]]);
+    await takePicture(page, "decimal-refused");
+    expect(complaints).toEqual([]);
+    await close(page);
+  });
+
+  test("with the comma of a German browser numbers are typed, pasted and shown so, and a file holds the point", async () => {
+    const { page, complaints } = await openPage("", { locale: "de-DE" });
+    expect(await page.locator("#decimal-mark").inputValue()).toBe(",");
+    await showSheet(page, "Sheet1");
+    await typeInCell(page, "A1", "63,500");
+    await typeInCell(page, "A2", "0,0150");
+    await typeInCell(page, "A3", "=SUM(A1;1,5)");
+    expect(await valuesOf(page, "Sheet1", "A1:A3")).toEqual([[63.5], [0.015], [65]]);
+    expect(await shown(page, 0, 0)).toBe("63,5");
+    await paste(page, "C1", "1,5\t2,25");
+    expect(await valuesOf(page, "Sheet1", "C1:D1")).toEqual([[1.5, 2.25]]);
+    await typeInCell(page, "E1", "63.500");
+    expect(await answer(page, "No")).toMatch(/point in “63\.500” a decimal mark.*E1 holds 63,5\?/);
+    expect(await value(page, "E1")).toBe("");
+    await paste(page, "F1", "1,5\n2.5");
+    await page.waitForFunction(() => document.querySelector("#message")!.textContent!.startsWith("Not taken"));
+    expect(await message(page)).toMatch(/Not taken: F2 \(2\.5\)/);
+    await takePicture(page, "decimal-comma");
+
+    const saved = await page.evaluate(async () => [...(await (window as any).clayledger.save())]);
+    const parts = unzipSync(Uint8Array.from(saved));
+    expect(strFromU8(parts["xl/worksheets/sheet0.xml"]!)).toMatch(/>SUM\(A1,1\.5\)<\/f><v>65<\/v>/);
+    await page.locator("#decimal-mark").selectOption(".");
+    await page.evaluate((bytes) => (window as any).clayledger.open(Uint8Array.from(bytes), "comma.xlsx"), saved);
+    expect(await page.locator("#decimal-mark").inputValue()).toBe(",");
+    expect(await shown(page, 0, 0)).toBe("63,5");
+    expect(await valuesOf(page, "Sheet1", "A1:A3")).toEqual([[63.5], [0.015], [65]]);
+    expect(complaints).toEqual([]);
+    await close(page);
+  });
+});
