@@ -1,4 +1,4 @@
-/** Frame, dial, balance, units, and the deflection of the apparatus. */
+/** The frame, the dial, the balance, the units, and the deflection of the apparatus. */
 import type { Field, Table } from "./field";
 import { date, input, panels, result, text } from "./form-fields";
 import { ANY_NUMBER } from "./measures";
@@ -92,7 +92,7 @@ export const APPARATUS = panels(
   ],
 );
 
-/** The blank test on a metal disk: cumulative deflection of the frame, disks and papers. */
+/** The table of the blank test on a metal disk: the cumulative deflection of the frame, disks and papers. */
 export const DEFLECTION: Table = {
   rows: 12,
   columns: [

@@ -1,4 +1,4 @@
-/** What the engineer chooses: how the test is reduced. */
+/** The choices that the engineer makes about the reduction of the test. */
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { input, panels } from "./form-fields";
 

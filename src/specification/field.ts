@@ -1,59 +1,67 @@
-/** The words that the specification is written in: fields (one cell), tables (columns of cells), sections. */
+/** The types that describe the data sheet: fields (one cell), tables (columns of cells) and sections. */
 import type { CellValue } from "../workbook/port";
 import type { Limits, Measure, System } from "./measures";
 
-/** One input or result of the sheet. A formula refers to others by `{name}`. */
+/** One input or result of the sheet. A formula refers to other fields by `{name}`. */
 export interface Field {
   readonly name: string;
   readonly label: string;
   readonly measure: Measure;
   readonly kind: "input" | "result" | "remark";
-  /** What it is, the formula in words, and the source. */
+  /** Explains the field: its meaning, the formula in words, and the source. */
   readonly note?: string;
-  /** The words that an input may take. */
+  /** The texts that the input accepts. */
   readonly choices?: readonly string[];
-  /** Short names that a sheet of an older version has in the place of its choices. */
+  /** The short names that sheets of an older version use instead of the choices. */
   readonly alsoReads?: readonly string[];
-  /** What a blank sheet starts with. */
+  /** The value in a blank sheet. */
   readonly value?: CellValue | Readonly<Record<System, CellValue>>;
   readonly formula?: string;
-  /** What may be typed, where that is not what the measure allows; it may depend on how many loads the sheet has. */
+  /**
+   * The values that a person may type, if they differ from the limits of the measure. They may depend on the number of
+   * loads.
+   */
   readonly limits?: Limits | ((loads: number) => Limits);
-  /** Lines of text that it has room for, where that is more than one. */
+  /** The number of lines of text that the cell has room for, if it is more than one. */
   readonly lines?: number;
 }
 
 /**
- * A column of a table. In its formula, `[name]` is the same row of a column, `#` the row's number (01, 02, ...), `[^name]` the
- * nearest row above that has a number in the table's first column: rows may be put in or taken out between the two.
+ * A column of a table. In its formula, `[name]` refers to the same row of another column, `#` stands for the number of
+ * the row
+ *       (01, 02, ...), and `[^name]` refers to the nearest row above that has a number in the first column of the table: a person may
+ *       insert or delete rows between the two.
  */
 export interface Column extends Omit<Field, "kind"> {
   readonly kind: Field["kind"] | "label";
-  /** The heading, in two lines of at most a column's width. */
+  /** The heading in two lines; each fits into the width of the column. */
   readonly heading: readonly [string, string];
-  /** The line before the first row: where the test starts from. */
+  /** The formula of the start row, which stands above the first row and holds the state before the first load. */
   readonly start?: string;
-  /** The same line as an input, with a name of its own. */
+  /** Makes the cell of the start row an input with its own name. */
   readonly startInput?: Pick<Field, "name" | "label" | "note">;
-  /** Characters; absent, what the columns of its page have. */
+  /** The width in characters; if it is left out, the column has the width of the other columns of its page. */
   readonly width?: number;
-  /** Filled by the spill of the formula in an earlier column. */
+  /** True if the formula of an earlier column spills into this column. */
   readonly spilled?: boolean;
 }
 
-/** Rows of a table that one name covers: `rows` of them, below an optional start row. */
+/** A table with one name for each column; the name covers `rows` cells. An optional start row stands above them. */
 export interface Table {
   readonly columns: readonly Column[];
   readonly rows: number;
 }
 
-/** A formula that spills a table of label, value and words; its rows are reserved, each with what its value measures. */
+/**
+ * A formula that spills a table of label, value and words. The sheet reserves its rows; `spills` lists the measure of
+ * the value in each.
+ */
 export interface Spill {
   readonly name: string;
   readonly label: string;
   readonly formula: string;
   readonly note: string;
-  /** What the unit in its heading is of. */
+  /** The measure whose unit stands in the heading. */
   readonly measure: Measure;
   readonly spills: readonly Measure[];
 }
@@ -64,8 +72,9 @@ const anyBlank = (needs: readonly string[]): string => {
 };
 
 /**
- * A formula that stays blank until every cell it needs is filled, so that an unfinished sheet shows no error. Cells of its
- * own row are asked first: a fault elsewhere does not show in rows that are not used.
+ * Returns a formula that stays blank until every cell that it needs is filled, so that an unfinished sheet shows no
+ * error. It
+ *       tests the cells of its own row first, so that an error elsewhere does not show in unused rows.
  */
 export function when(needs: readonly string[], formula: string): string {
   const own = needs.filter((need) => /^\[\w/.test(need));

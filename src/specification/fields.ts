@@ -1,4 +1,4 @@
-/** Every name of the data sheet with what it means, for whoever reads a sheet by name. */
+/** Lists every name of the data sheet with its meaning, for all code that reads a sheet by name. */
 import type { Field } from "./field";
 import { LOAD_TABLE, LOADS, MOST_LOADS, readingsOf } from "./load-table";
 import { MISSING, REMARKS, SECTIONS, TYPED_REMARKS } from "./main-page";
@@ -13,7 +13,7 @@ export interface NamedField {
   readonly note?: string;
   readonly choices?: readonly string[];
   readonly alsoReads?: readonly string[];
-  /** Whether the name covers a column of cells. */
+  /** True if the name covers a column of cells. */
   readonly column: boolean;
 }
 
@@ -28,13 +28,13 @@ const parts = [
   PICK_TABLE,
 ];
 
-/** The readings of loads, from one load to another. */
+/** The fields of the readings for the loads `first` to `last`. */
 const readings = (first: number, last: number): NamedField[] =>
   Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => readingsOf(first + index))
     .flat()
     .map((column) => ({ ...column, kind: "input", column: true }));
 
-/** Those of a sheet with the usual number of loads. */
+/** The fields of a sheet with the usual number of loads. */
 export const FIELDS: readonly NamedField[] = [
   ...parts.flatMap((part) =>
     "spills" in part
@@ -49,11 +49,14 @@ export const FIELDS: readonly NamedField[] = [
   ...readings(1, LOADS),
 ];
 
-/** The readings that a sheet with more loads has besides. */
+/** The additional fields for the readings of a sheet with more loads. */
 export const MORE_FIELDS: readonly NamedField[] = readings(LOADS + 1, MOST_LOADS);
 
 const READINGS_OF_USUAL = new Set(readings(1, LOADS).map(({ name }) => name));
 const ALL_LOADS = FIELDS.filter(({ name }) => !READINGS_OF_USUAL.has(name));
 
-/** The fields of a sheet with so many loads; with the usual number of them where the sheet does not number its loads (0). */
+/**
+ * The fields of a sheet with this number of loads. 0 means that the sheet does not number its loads: it gets the usual
+ * number.
+ */
 export const fieldsFor = (loads: number): readonly NamedField[] => [...ALL_LOADS, ...readings(1, loads || LOADS)];

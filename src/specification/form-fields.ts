@@ -1,4 +1,4 @@
-/** How the fields of the form are written down: texts, dates, numbers to type, results. */
+/** Functions that define the fields of the form: texts, dates, number inputs and results. */
 import type { Field } from "./field";
 import type { Measure } from "./measures";
 
@@ -30,6 +30,8 @@ export const result = (name: string, label: string, measure: Measure, formula: s
   note,
 });
 
-/** Fields given row by row, as the work goes and the Tab key follows it, as the panels that stand side by side. */
+/**
+ * Turns rows of fields into panels that stand side by side. The rows follow the order of the work and of the Tab key.
+ */
 export const panels = (...rows: readonly (readonly Field[])[]): readonly (readonly Field[])[] =>
   [0, 1, 2].map((panel) => rows.flatMap((row) => row[panel] ?? []));

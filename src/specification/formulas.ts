@@ -1,19 +1,23 @@
-/** Parts of formulas that several fields are worked out with. */
+/** Parts of formulas that several fields share. */
 
 export const DRY_MASS = ["{ring_mass}", "{ring_and_dry}"];
 /** Whether the ring with dry soil is heavier than the ring. Where it is not, nothing follows from the masses. */
 export const HAS_SOIL = "{ring_and_dry}>{ring_mass}";
-/** Ring and dry soil without the salt that drying left there. */
+/** The mass of the ring and the dry soil, without the salt that drying left in the soil. */
 export const DRY = '{ring_and_dry}-IF({salt_mass}="",0,{salt_mass})';
 export const SOLIDS = ["{dry_mass}", "{specific_gravity}", "{diameter}"];
 
-/** A difference in as many digits as it is shown, so that what is as good as nothing does not show as -0.0; nothing is worked out from it. */
+/**
+ * Rounds a difference to the digits that the cell shows, so that a very small difference does not show as -0.0. No
+ * formula uses
+ *       the rounded value.
+ */
 export const rounded = (formula: string, digits: number): string => `ROUND(${formula},${digits})+0`;
 
-/** A column of the load table at the load of a number, wherever its row has moved to. */
+/** The value of a column in the row of the load with this number, wherever that row is on the sheet. */
 export const atLoad = (column: string, number: string): string => `INDEX({${column}},MATCH(${number},{load_number},0))`;
 
-/** The whole specimen by one call; the caller adds the item and closes it. */
+/** The call that calculates the whole specimen; the caller appends the item and closes the bracket. */
 export const SPECIMEN_CALL =
   "CLAY.SPECIMEN({diameter},{initial_height},{ring_mass},{ring_and_wet_before},{ring_and_wet_after},{ring_and_dry},{specific_gravity},{final_height},{length_unit}";
 
@@ -23,6 +27,6 @@ const IS_OVER = 'IFERROR({test_state},"over")="over"';
 /** What a method gives; blank, and not #N/A, while the test is running. */
 export const onceOver = (call: string): string => `IF(${IS_OVER},${call},IFERROR(${call},""))`;
 
-/** A formula over the compression curve, blank until it has points. */
+/** A formula over the compression curve; it is blank until the curve has points. */
 export const ofCurve = (call: string) => `=IF(COUNT({void_ratio_curve})=0,"",${onceOver(`CLAY.${call}`)})`;
 export const CURVE = "{load_stress},{void_ratio_curve}";

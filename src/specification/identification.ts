@@ -1,4 +1,4 @@
-/** Who and what: the job, the sample, the specimen, the dates, the hands. */
+/** The fields that identify the test: the job, the sample, the specimen, the dates and the people. */
 import { date, input, panels, text } from "./form-fields";
 
 export const IDENTIFICATION = panels(

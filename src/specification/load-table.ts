@@ -1,12 +1,13 @@
 /**
- * One row per load, unloading included, in three parts that stand side by side and print one below the other: the
- * compression at the end of each load and at d100; coefficients; the constructions on the time curves.
+ * The load table has one row per load, also for unloading. It has three parts, which stand side by side and are printed
+ * one below
+ *       the other: the compression at the end of each load and at d100; the coefficients; the constructions on the time curves.
  */
 import { SAME_LOAD } from "../reduction/curve/loads";
 import { when, type Column, type Table } from "./field";
 import type { Measure } from "./measures";
 
-/** Loads that a sheet has unless another number is asked for, and the most that it may have. */
+/** The usual number of loads of a sheet, and the largest. */
 export const LOADS = 24;
 export const MOST_LOADS = 48;
 
@@ -32,7 +33,9 @@ const spilled = (name: string, label: string, heading: Heading, measure: Measure
   note,
 });
 
-/** A reading as corrected cumulative deformation; compression is positive whichever way the dial runs. */
+/**
+ * Converts a reading to the corrected cumulative deformation. Compression is positive for either direction of the dial.
+ */
 const deformation = (reading: string) => `(${reading}-{zero_reading})*IF({dial_sense}="fall",-1,1)*{dial_factor}`;
 
 const deflection = (branch: string) =>
@@ -188,7 +191,7 @@ const COMPRESSION: readonly Column[] = [
   ),
 ];
 
-/** Each part begins with the load again, so that a printed page can be read alone. */
+/** Each part begins with the load again, so that each printed page can be read alone. */
 const repeated = (part: string): readonly Column[] => [
   {
     name: `load_number_${part}`,
@@ -208,7 +211,10 @@ const repeated = (part: string): readonly Column[] => [
   },
 ];
 
-/** Blank where nothing consolidates: unloading, wetting, and a load under which the specimen swelled. */
+/**
+ * Leaves the cell blank if nothing consolidates: for unloading, for wetting, and for a load under which the specimen
+ * swelled.
+ */
 const ofConsolidation = (formula: string): string =>
   `IF(OR([load_branch]<>"loading",[height_end]>[^height_end]),"",${formula})`;
 
@@ -218,22 +224,28 @@ const coefficientOfConsolidation = (time: string, height: string, call: string) 
     ofConsolidation(`CLAY.${call}([${time}],[${height}],{drainage},{cv_unit},{length_unit})`),
   );
 
-/** Height of the specimen at a reading of the load. */
+/** The height of the specimen at a reading of the load. */
 const heightAt = (reading: string) => `{initial_height}-(${deformation(reading)}-[apparatus_deflection])`;
 
-/** The construction chosen for every load. */
+/** The construction that the person chose for all loads. */
 const METHOD = 'IF({time_method}="root time","root time","log time")';
 
-/** The procedure chosen for every load. */
+/** The procedure that the person chose for all loads. */
 const PROCEDURE = 'IF({time_procedure}="drawn","drawn","aided")';
 
-/** The stress of the load so many rows on (-2 is two rows before), found by its number; an error where there is none. */
+/**
+ * The stress of the load that is `rows` after this load (-2: two loads before), found by its number. It is an error if
+ * no such load
+ *       exists.
+ */
 const stressAt = (rows: number): string =>
   `INDEX({load_stress},MATCH([load_number]${rows < 0 ? "-" : "+"}${Math.abs(rows)},{load_number},0))`;
 
 /**
- * What a row says of its stress as soon as it is typed: that it has none, though the next load has one; or that it turns back
- * for this load alone, as a slip of the keys does (25, 50, 20, 200). A loop of a single load turns back as well: the row asks.
+ * The remark on the stress of a row, shown as soon as the stress is typed. It says that the stress is missing although
+ * the next
+ *       load has one, or that the stress turns back for this load alone, which is probably a typing error (25, 50, 20, 200). A real
+ *       loop of a single load looks the same; therefore the remark only asks.
  */
 const DIRECTION_BEFORE = `([^load_stress]-IFERROR(${stressAt(-2)}+0,0))`;
 const OUT_OF_ORDER =
@@ -326,7 +338,7 @@ const COEFFICIENTS: readonly Column[] = [
     "compressibility",
     when(
       ["[void_ratio_curve]", "[^void_ratio_curve]"],
-      // No stiffness where no load was put on or taken off, nor where the specimen moved against it.
+      // // No stiffness for a row without a change of load, or if the specimen moved against the change.
       'IF(OR([load_branch]="wetting",([^void_ratio_curve]-[void_ratio_curve])*([load_stress]-[^load_stress])<=0),"",CLAY.VOLUME_COMPRESSIBILITY([^load_stress],[load_stress],[^void_ratio_curve],[void_ratio_curve],"e","start",{void_ratio_initial},{stress_unit},{mv_unit}))',
     ),
     "mv = strain of the load on its starting height / increase of stress; blank on wetting, and where the specimen moved against the load.",
@@ -367,7 +379,10 @@ const COEFFICIENTS: readonly Column[] = [
   },
 ];
 
-/** Desktop Excel hands blank cells over as 0: where a reading is 0, blanks are handed over as "" instead. */
+/**
+ * Desktop Excel passes blank cells to a function as 0. Therefore, if one of the readings is 0, the formula passes ""
+ * for blank cells.
+ */
 const timeCurve = (readings: string, zeros = ""): string =>
   `CLAY.TIME_CURVE({times_#},${readings},IF(IFERROR(COUNT({pick_load}),0)=0,"",CLAY.LOAD_PICKS([load_number],{pick_load},{pick_of},{pick_after})),[load_procedure]${zeros})`;
 
@@ -389,7 +404,7 @@ const TIME_CURVES: readonly Column[] = [
     "Log time: d0",
     ["log time", "d0"],
     "drawn",
-    // Where the table of picks is blank, or was deleted, the readings alone decide.
+    // // If the table of picks is blank or was deleted, the formula uses the readings alone.
     `=IF(COUNT({readings_#})=0,"",IF(COUNTIF({readings_#},0)=0,${timeCurve("{readings_#}")},${timeCurve('IF({readings_#}="","",{readings_#})', ',"readings"')}))`,
     "One formula spills the whole row: the log-of-time and root-time constructions on the load's readings, with the picks by hand of the load. Blank where a method does not apply.",
   ),
@@ -419,11 +434,11 @@ const TIME_CURVES: readonly Column[] = [
   },
 ];
 
-/** The parts' titles, each with the number of columns that it holds and the columns it spans on paper. */
+/** The parts of the table, each with its title and its columns. On paper, the title spans these columns. */
 export const LOAD_PARTS: readonly {
   readonly title: string;
   readonly columns: readonly Column[];
-  /** Stands below the rows. */
+  /** The note below the rows. */
   readonly note?: string;
 }[] = [
   { title: "Loads and compression", columns: COMPRESSION },
@@ -437,22 +452,26 @@ export const LOAD_PARTS: readonly {
 
 export const LOAD_TABLE: Table = { rows: LOADS, columns: LOAD_PARTS.flatMap(({ columns }) => columns) };
 
-/** The load table of a sheet with another number of loads. */
+/** The load table of a sheet with this number of loads. */
 export const loadTable = (loads: number): Table => ({ ...LOAD_TABLE, rows: loads });
 
-/** Hand schedule, minutes: near-geometric, as ASTM D2435 lists them (from memory; check the edition that applies). */
+/**
+ * The schedule of readings by hand in minutes. The intervals grow almost geometrically, as in ASTM D2435 (from memory;
+ * check the
+ *       edition that applies).
+ */
 export const HAND_TIMES = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440] as const;
 
-/** "07": how the readings of a load are named, times_07 and readings_07. */
+/** The number of a load in the names of its readings: "07" in times_07 and readings_07. */
 export const loadSuffix = (load: number): string => String(load).padStart(2, "0");
 
 export const timesName = (load: number): string => `times_${loadSuffix(load)}`;
 export const readingsName = (load: number): string => `readings_${loadSuffix(load)}`;
 
-/** A sheet with this name is a data sheet. */
+/** A sheet that has this name is a data sheet. */
 export const DATA_SHEET_NAME = timesName(1);
 
-/** The two columns of a load's readings. */
+/** The two columns with the readings of a load. */
 export const readingsOf = (load: number): readonly [Column, Column] => [
   {
     name: timesName(load),

@@ -1,6 +1,7 @@
 /**
- * The sheet but for loads, readings and picks: the form down its left page, in the order of the work; beside it, a page to the
- * right each, what is worked out and what is remarked. Each section has up to three panels side by side.
+ * The sheet without its loads, readings and picks. The form fills the left page, in the order of the work. The results
+ * and the
+ *       remarks have a page each to the right of it. Each section has up to three panels side by side.
  */
 import type { Field, Spill, Table } from "./field";
 import { APPARATUS, DEFLECTION, SEATING_DEFLECTION } from "./apparatus";
@@ -12,7 +13,7 @@ import { CHECKS, COMPRESSION_RESULTS, FIELD, INUNDATION, QUALITY, SPECIMEN_RESUL
 export { MISSING } from "./missing";
 export { REMARKS, TYPED_REMARKS } from "./remarks";
 
-/** Two lines below the results. */
+/** The two lines below the results. */
 export const CAUTION = [
   "Results support, and do not replace, the judgement of a licensed engineer or authorised signatory. Follow the standard and edition that the",
   "contract names. Picks are interpretation: several answers can be defended.",
@@ -20,19 +21,19 @@ export const CAUTION = [
 
 export type Part = Field | Table | Spill;
 
-/** A panel is a list of fields and small tables, top to bottom. */
+/** A section of the sheet. A panel is a list of fields and small tables from top to bottom. */
 export interface Section {
   readonly title: string;
-  /** How many columns of a panel the labels take; the rest holds values and units. */
+  /** The number of columns of a panel for the labels; the others hold values and units. */
   readonly labelColumns: number;
-  /** How many columns a typed text takes. */
+  /** The number of columns for a typed text. */
   readonly textColumns: number;
   readonly panels: readonly (readonly Part[])[];
-  /** Whether it begins a printed page. */
+  /** True if the section begins a printed page. */
   readonly newPage?: boolean;
 }
 
-/** What is typed, in the order in which a test is made. */
+/** The inputs, in the order in which a test is made. */
 export const FORM: readonly Section[] = [
   { title: "Identification", labelColumns: 2, textColumns: 3, panels: IDENTIFICATION },
   { title: "Ring, sizes and masses", labelColumns: 3, textColumns: 2, panels: MASSES },
@@ -48,7 +49,7 @@ export const FORM: readonly Section[] = [
   { title: "Choices of the engineer", labelColumns: 3, textColumns: 2, panels: CHOICES },
 ];
 
-/** What is worked out of the test as a whole, beside the form. */
+/** The results of the test as a whole, beside the form. */
 export const RESULTS: readonly Section[] = [
   {
     title: "Results",

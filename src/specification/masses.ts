@@ -1,4 +1,4 @@
-/** The ring, the specimen in it, and the weighings. */
+/** The fields of the ring, of the specimen in it, and of the weighings. */
 import { when, type Field, type Table } from "./field";
 import { input, panels, result, text } from "./form-fields";
 import { DRY, DRY_MASS, HAS_SOIL, rounded, SOLIDS } from "./formulas";
@@ -131,7 +131,7 @@ export const MASSES = panels(
   ],
 );
 
-/** Two or three tins of trimmings; the mean is a second route to the water content. */
+/** The table of two or three tins of trimmings. Their mean gives a second value of the water content. */
 export const TINS: Table = {
   rows: 3,
   columns: [

@@ -1,32 +1,36 @@
-/** What a number on the data sheet measures: the unit that stands beside it and the format it is shown in. */
+/** The measure of each number on the data sheet: its unit, which stands beside it, and its number format. */
 import { THREE_FIGURES } from "../workbook/number-format";
 
 export type System = "SI" | "US";
 
-/** Cells of the sheet that say a unit. */
+/** The cells of the sheet that contain a unit. */
 export type UnitCell =
   "length_unit" | "stress_unit" | "cv_unit" | "density_unit" | "mv_unit" | "conductivity_unit" | "depth_unit";
 
 interface MeasureSpec {
-  /** The cell of the sheet that says the unit, or a fixed unit; "" for a pure number. */
+  /** The cell of the sheet that contains the unit, or a fixed unit; "" for a pure number. */
   readonly unit: { readonly cell: UnitCell; readonly per?: string } | string;
-  /** Number format; digits follow trade practice (ASTM D6026 leaves them to the laboratory). Absent: as typed. */
+  /**
+   * The number format. The digits follow trade practice (ASTM D6026 leaves them to the laboratory). If it is left out,
+   * the cell shows
+   *       the number as it was typed.
+   */
   readonly format?: string | Readonly<Record<System, string>>;
 }
 
 export const MEASURES = {
   text: { unit: "" },
   date: { unit: "", format: "yyyy-mm-dd" },
-  /** Date and time of day. */
+  /** A date with the time of day. */
   moment: { unit: "", format: "yyyy-mm-dd hh:mm" },
-  /** A number, or a word in its place. */
+  /** A number, or a word instead of it. */
   pick: { unit: "" },
   length: { unit: { cell: "length_unit" }, format: { SI: "0.000", US: "0.0000" } },
   stress: { unit: { cell: "stress_unit" }, format: { SI: "0.0", US: "0.000" } },
   cv: { unit: { cell: "cv_unit" }, format: THREE_FIGURES },
   density: { unit: { cell: "density_unit" }, format: { SI: "0.00", US: "0.0" } },
   compressibility: { unit: { cell: "mv_unit" }, format: THREE_FIGURES },
-  /** Length per division of the dial or transducer. */
+  /** The length of one division of the dial or transducer. */
   factor: { unit: { cell: "length_unit", per: "/div" }, format: "0.0####" },
   conductivity: { unit: { cell: "conductivity_unit" }, format: "0.00E+00" },
   depth: { unit: { cell: "depth_unit" }, format: "0.00" },
@@ -38,11 +42,11 @@ export const MEASURES = {
   count: { unit: "", format: "0" },
   temperature: { unit: "deg C", format: "0.0" },
   minutes: { unit: "min", format: "0.00" },
-  /** Times as typed: 0.1, 1440. */
+  /** Times as a person types them: 0.1, 1440. */
   time: { unit: "min" },
-  /** Dial divisions, or the length itself where the factor is 1, as typed. */
+  /** A reading as a person typed it: in divisions of the dial, or in units of length if the factor is 1. */
   reading: { unit: "div" },
-  /** Readings found by a construction, between divisions. */
+  /** Readings that a construction finds, between divisions. */
   drawn: { unit: "div", format: "0.0##" },
 } as const satisfies Record<string, MeasureSpec>;
 
@@ -50,20 +54,20 @@ export type Measure = keyof typeof MEASURES;
 
 const spec = (measure: Measure): MeasureSpec => MEASURES[measure];
 
-/** What the unit cell beside a number holds: a text, or the formula that repeats the sheet's unit cell. */
+/** The content of the unit cell beside a number: a text, or a formula that repeats the unit cell of the sheet. */
 export function unitOf(measure: Measure): { value: string } | { formula: string } {
   const { unit } = spec(measure);
   if (typeof unit === "string") return { value: unit };
   return { formula: `={${unit.cell}}${unit.per ? `&"${unit.per}"` : ""}` };
 }
 
-/** The unit beside a number, by what the cell that says it holds. */
+/** The unit beside a number. `inCell` gives the content of a unit cell. */
 export function unitText(measure: Measure, inCell: (cell: UnitCell) => string): string {
   const { unit } = spec(measure);
   return typeof unit === "string" ? unit : inCell(unit.cell) + (unit.per ?? "");
 }
 
-/** The cell that says the unit of a measure; undefined where its unit is fixed. */
+/** The cell that contains the unit of a measure; undefined if the unit is fixed. */
 export function unitCellOf(measure: Measure): UnitCell | undefined {
   const { unit } = spec(measure);
   return typeof unit === "string" ? undefined : unit.cell;
@@ -74,10 +78,10 @@ export function formatOf(measure: Measure, system: System): string | undefined {
   return typeof format === "string" ? format : format?.[system];
 }
 
-/** What a person may type where a number of this measure belongs. */
+/** The numbers that a person may type for this measure. */
 export interface Limits {
   readonly least?: number;
-  /** The least itself is refused. */
+  /** True if `least` itself is refused. */
   readonly above?: boolean;
   readonly most?: number;
 }
@@ -86,7 +90,7 @@ export const ANY_NUMBER: Limits = {};
 const POSITIVE: Limits = { least: 0, above: true };
 const NOT_NEGATIVE: Limits = { least: 0 };
 
-/** Days since 1899-12-30 of 1990-01-01 and 2099-12-31. */
+/** The dates 1990-01-01 and 2099-12-31 in days since 1899-12-30. */
 export const DATE_LIMITS = { least: 32_874, most: 73_050 } as const;
 
 const LIMITS: Partial<Record<Measure, Limits>> = {

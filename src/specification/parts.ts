@@ -1,4 +1,4 @@
-/** The parts of the data sheet under the titles that stand on it, each with the names of its cells. */
+/** The parts of the data sheet, each with its title on the sheet and the names of its cells. */
 import type { Field, Spill, Table } from "./field";
 import { LOAD_PARTS, MOST_LOADS, readingsOf } from "./load-table";
 import { REMARKS, SECTIONS } from "./main-page";

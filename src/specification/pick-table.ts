@@ -1,6 +1,7 @@
 /**
- * The table of picks by hand: one row per change, with what stood before, what stands now, why, by whom and when. The last row of
- * a load and pick counts, so that nothing is ever rubbed out; "automatic" goes back to what the constructions find.
+ * The table of picks by hand has one row per change: the value before, the value after, the reason, the person and the
+ * time. The last
+ *       row of a load and a pick counts, so nothing is ever deleted; "automatic" returns to the value of the construction.
  */
 import {
   METHOD_PICK,
@@ -15,14 +16,14 @@ import {
 import { PROCEDURES, type Procedure } from "../reduction/increment/constructions/procedure";
 import type { Column, Table } from "./field";
 
-/** A row of the table that holds anything at all, as a record gives it. */
+/** A row of the table that is not blank, as a test record contains it. */
 export interface RecordedPick extends PickRow {
-  /** Row of the table, from 1. */
+  /** The row of the table, counted from 1. */
   readonly row: number;
   readonly before?: number | string;
   readonly reason?: string;
   readonly by?: string;
-  /** yyyy-mm-dd hh:mm, or as it was typed. */
+  /** As yyyy-mm-dd hh:mm, or as a person typed it. */
   readonly when?: string;
 }
 
@@ -84,7 +85,8 @@ const COLUMNS: readonly Column[] = [
     measure: "text",
     kind: "remark",
     width: 32,
-    // An unfinished row says so; then whether it is this row that counts; then what a reviewer will ask.
+    // // The remark says that a row is unfinished, or whether this row counts; then it says what a reviewer will ask
+    // for.
     formula:
       '=IF(AND([pick_load]="",[pick_of]="",[pick_after]=""),"",' +
       'IF(OR([pick_load]="",[pick_of]="",[pick_after]="",[pick_after]=0),"unfinished: not used",' +
@@ -94,7 +96,7 @@ const COLUMNS: readonly Column[] = [
     note: "Whether this row counts, and what it lacks.",
   },
   {
-    // The last column: a long reason runs on to the right of it.
+    // // This is the last column: a long reason continues over the cells to its right.
     name: "pick_reason",
     label: "Pick by hand: reason",
     heading: ["Reason", ""],
@@ -105,12 +107,12 @@ const COLUMNS: readonly Column[] = [
   },
 ];
 
-/** Rows of the table; a printed page holds half of them. */
+/** The number of rows of the table; a printed page holds half of them. */
 export const PICK_ROWS = 48;
 
 export const PICK_TABLE: Table = { rows: PICK_ROWS, columns: COLUMNS };
 
-/** The columns that are typed, to ask a port for or to fill. */
+/** The names of the columns that a person types. */
 export const PICK_COLUMNS: readonly string[] = [
   "pick_load",
   "pick_of",
@@ -121,7 +123,10 @@ export const PICK_COLUMNS: readonly string[] = [
   "pick_when",
 ];
 
-/** The picks that count for the constructions of a load. A value that is no number is left out: the sheet's own cell refuses it. */
+/**
+ * The picks that count for the constructions of a load. A value that is no number is left out; the cell of the sheet
+ * refuses it.
+ */
 export function picksOfLoad(picks: readonly RecordedPick[], load: number): Picks {
   const standing = standingRows(picks, load);
   const values = PICK_NAMES.flatMap((name) => {
@@ -131,7 +136,10 @@ export function picksOfLoad(picks: readonly RecordedPick[], load: number): Picks
   return Object.fromEntries(values);
 }
 
-/** Whose d100 and cv a load reports: its last "cv by", otherwise the test's choice, otherwise log time. */
+/**
+ * The method whose d100 and cv the load reports: the last "cv by" of the load, otherwise the choice for the test,
+ * otherwise log time.
+ */
 export function methodOfLoad(
   { picks, words }: { readonly picks: readonly RecordedPick[]; readonly words: { readonly time_method?: string } },
   load: number,
@@ -144,7 +152,10 @@ export function methodOfLoad(
     : "log time";
 }
 
-/** How the constructions of a load are made: its last "procedure", otherwise the test's choice, otherwise aided. */
+/**
+ * The procedure of the constructions of a load: the last "procedure" of the load, otherwise the choice for the test,
+ * otherwise aided.
+ */
 export function procedureOfLoad(
   { picks, words }: { readonly picks: readonly RecordedPick[]; readonly words: { readonly time_procedure?: string } },
   load: number,

@@ -1,6 +1,8 @@
 /**
- * The formula of a name for cells that stand anywhere on a sheet, as in a firm's own layout: single cells are referred to by
- * their names, the cells of a table row by row. What the sheet has no cell for counts as blank where a test can do without it.
+ * Writes the formulas of a name for cells anywhere on a sheet, such as a sheet in a firm's own layout. The formulas
+ * refer to single
+ *       cells by name and to the cells of a table row by row. Inputs that a test can do without count as blank if the sheet has no cells
+ *       for them.
  */
 import { cellAddress, columnLetters } from "../workbook/address";
 import type { Box } from "../workbook/port";
@@ -9,7 +11,9 @@ import { LOAD_TABLE, loadSuffix } from "./load-table";
 import { REMARKS, SECTIONS } from "./main-page";
 import { PICK_TABLE } from "./pick-table";
 
-/** Where the names of a sheet stand, and the numbers of its loads, row by row; absent, they count from 1. */
+/**
+ * The positions of the names on a sheet, and the load number of each row; without `loadNumbers`, the rows count from 1.
+ */
 export interface Layout {
   readonly places: ReadonlyMap<string, Box>;
   readonly loadNumbers?: readonly number[];
@@ -18,17 +22,17 @@ export interface Layout {
 export interface PlacedFormula {
   readonly row: number;
   readonly col: number;
-  /** `{name}` is a name of the sheet. */
+  /** The formula; `{name}` stands for a name of the sheet. */
   readonly formula: string;
 }
 
 export interface PlacedFormulas {
   readonly cells: readonly PlacedFormula[];
-  /** Names that the formula needs and the sheet has no cells for, in the order of the formula. */
+  /** The names that the formula needs and the sheet has no cells for, in the order of the formula. */
   readonly lacks: readonly string[];
 }
 
-/** Inputs that a test can do without: a formula reads them as blank where the sheet has no cells for them. */
+/** The inputs that a test can do without: a formula reads them as blank if the sheet has no cells for them. */
 const OPTIONAL: ReadonlySet<string> = new Set([
   "seating_stress",
   "seating_mark",
@@ -48,7 +52,7 @@ const OPTIONAL: ReadonlySet<string> = new Set([
   "pick_after",
 ]);
 
-/** Results that are blank as long as the sheet has no cells for that input. */
+/** Results that count as blank while the sheet has no cells for the input beside them. */
 const BLANK_WITHOUT: Readonly<Record<string, string>> = {
   salt_mass: "pore_salt",
   water_density: "test_temperature",
@@ -59,10 +63,10 @@ type Formula =
   | { readonly of: "cell"; readonly formula: string }
   | { readonly of: "spill"; readonly formula: string; readonly rows: number; readonly cols: number }
   | { readonly of: "column"; readonly column: Column; readonly table: Table }
-  /** A column that the formula of the column `anchor` spills into, as the cell of that number in its row. */
+  /** A column that the formula of the column `anchor` spills into; `number` is its place in the spilled row. */
   | { readonly of: "spilled"; readonly anchor: Column; readonly number: number; readonly table: Table };
 
-/** Columns of a table that begin with the same formula: it spills from the first into the others. */
+/** The columns of a table into which the formula of `anchor` spills, including `anchor` itself. */
 const spilledTogether = ({ columns }: Table, anchor: Column): readonly Column[] => {
   const first = columns.indexOf(anchor);
   const end = columns.findIndex((column, index) => index > first && !column.spilled);
@@ -84,7 +88,7 @@ function formulasOfTable(table: Table): [string, Formula][] {
   });
 }
 
-/** A spilled table has its label, its value and its words beside one another. */
+/** A spilled table has three columns: label, value and words. */
 const SPILL_COLUMNS = 3;
 
 const FORMULAS: ReadonlyMap<string, Formula> = new Map(
@@ -98,16 +102,18 @@ const FORMULAS: ReadonlyMap<string, Formula> = new Map(
   ),
 );
 
-/** Names that have a formula of their own, in the order of the sheet. */
+/** The names that have a formula, in the order of the sheet. */
 export const NAMES_WITH_FORMULAS: readonly string[] = [...FORMULAS.keys()];
 
-/** The cells that a name takes beside the one that is selected for it: of a spilled table, its rows and columns. */
+/**
+ * The size of a spilled table, which fills more cells than the one that a person selects; undefined for other names.
+ */
 export function spillOf(name: string): { readonly rows: number; readonly cols: number } | undefined {
   const found = FORMULAS.get(name);
   return found?.of === "spill" ? { rows: found.rows, cols: found.cols } : undefined;
 }
 
-/** The columns of the table that a name is a column of; none for a single cell. */
+/** The names of all columns of the table that contains this name; an empty list for a single cell. */
 export function columnsBeside(name: string): readonly string[] {
   const found = FORMULAS.get(name);
   return found && "table" in found ? found.table.columns.map((column) => column.name) : [];
@@ -125,7 +131,7 @@ class Placing {
     return this.#layout.places.has(name);
   }
 
-  /** `{name}`, or a blank text in its place. */
+  /** Returns `{name}`, or an empty text if the sheet does not have the name. */
   single(name: string): string {
     if (this.has(name)) return `{${name}}`;
     if (!this.#countsAsBlank(name)) this.lacks.add(name);
@@ -141,8 +147,9 @@ class Placing {
   }
 
   /**
-   * The nearest row above that has a number in the table's first column, or what the test starts from. The second row asks the
-   * first by itself: the embedded sheet looks nothing up in a range of one cell.
+   * The value in the nearest row above that has a number in the first column of the table, or the start value. The
+   * formula of the second
+   *       row tests the first row directly, because the embedded sheet cannot look up a value in a range of one cell.
    */
   above(name: string, index: number, { columns }: Table): string {
     const [first] = columns;
@@ -162,7 +169,7 @@ class Placing {
     return formula.replace(/\{(\w+)\}/g, (_, name: string) => this.single(name));
   }
 
-  /** The formula of a column in one of its rows. */
+  /** The formula of a column for one of its rows. */
   inRow(formula: string, index: number, table: Table): string {
     const load = this.#layout.loadNumbers?.[index] ?? index + 1;
     const numbered = formula.replaceAll("#", loadSuffix(load));
@@ -179,10 +186,10 @@ class Placing {
   }
 }
 
-/** Larger than any row's number: a look-up of it finds the last number of a column. */
+/** Larger than the number of any row: a look-up of it finds the last number of a column. */
 const PAST_EVERY_ROW = 100_000;
 
-/** Whether the columns that a formula spills into stand beside it, in their order. */
+/** True if the columns that a formula spills into stand side by side, in their order. */
 function spillsInPlace(columns: readonly Column[], places: Layout["places"]): boolean {
   const [anchor] = columns.map(({ name }) => places.get(name));
   return columns.every(({ name }, index) => {
@@ -191,7 +198,7 @@ function spillsInPlace(columns: readonly Column[], places: Layout["places"]): bo
   });
 }
 
-/** A cell of the row that a formula would spill: blank as long as the formula is. */
+/** The formula for one cell of a row that another formula would spill. It is blank while that formula is blank. */
 function partOfSpill(formula: string, number: number): string {
   const [, blank, whole] = /^=IF\(((?:[^,()]|\([^()]*\))*),"",(.*)\)$/s.exec(formula) ?? [];
   return blank === undefined || whole === undefined
@@ -211,8 +218,9 @@ function formulaInRow(found: Formula, index: number, placing: Placing, layout: L
 }
 
 /**
- * The formulas of a name for the cells that it stands at: one for each row of a column, none for a column that the formula of
- * another spills into. Undefined where the name has no cells, or is none of those with a formula.
+ * The formulas for the cells of a name: one for each row of a column, and none if the formula of another column spills
+ * into this
+ *       column. Returns undefined if the name has no cells or no formula.
  */
 export function placedFormulas(name: string, layout: Layout): PlacedFormulas | undefined {
   const box = layout.places.get(name);
@@ -222,7 +230,7 @@ export function placedFormulas(name: string, layout: Layout): PlacedFormulas | u
     const placing = new Placing(layout);
     return { index, formula: formulaInRow(found, index, placing, layout), lacks: placing.lacks };
   });
-  // A row without readings of its own is none that can be worked out; the others are.
+  // // A row that lacks its readings gets no formula; the other rows get theirs.
   const whole = rows.filter(({ lacks }) => lacks.size === 0);
   const lacks = whole.length > 0 ? [] : [...(rows[0]?.lacks ?? [])];
   return {
@@ -233,7 +241,10 @@ export function placedFormulas(name: string, layout: Layout): PlacedFormulas | u
   };
 }
 
-/** Names that must have cells before the formula of a name can be written, those of the formulas it needs included. */
+/**
+ * The names that must have cells before the formula of this name can be written, including the names that their own
+ * formulas need.
+ */
 export function neededFirst(name: string, layout: Layout): readonly string[] {
   const reached = new Set<string>();
   const visit = (one: string): void => {

@@ -1,4 +1,4 @@
-/** Texts in full: what a person remarks, and what the reduction says of itself. */
+/** The remarks in full: the remarks of a person, and the remarks of the reduction. */
 import { METHOD_WORDS } from "../reduction/curve/method-words";
 import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
 import { when, type Field } from "./field";
@@ -6,7 +6,7 @@ import { text } from "./form-fields";
 import { CURVE, ofCurve, onceOver, SOLIDS, SPECIMEN_CALL } from "./formulas";
 import { IN_SITU, ofField, QUALITY_CALL } from "./results";
 
-/** What a person remarks: the last of the form, across it. */
+/** The remarks that a person types. They are the last fields of the form and span it. */
 export const TYPED_REMARKS: readonly Field[] = [
   {
     ...text("deviations", "Deviations", "Every departure from the standard, with the reason; none is said too."),
@@ -18,7 +18,11 @@ export const TYPED_REMARKS: readonly Field[] = [
   },
 ];
 
-/** What the reduction says, on a page beside the results. Each formula gives one value: Excel lets no array stand in merged cells. */
+/**
+ * The remarks of the reduction, on a page beside the results. Each formula returns one value, because Excel allows no
+ * array in merged
+ *       cells.
+ */
 export const REMARKS: readonly Field[] = [
   {
     name: "specimen_remark",

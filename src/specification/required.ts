@@ -1,20 +1,21 @@
 /**
- * What a report of this test must show, as one table: the nineteen items of the standards' report clauses, each with the
- * cells that it comes from. From memory of ASTM D2435 and BS 1377-5 / ISO 17892-5 (water contents' source, apparatus
- * correction and deviations are also headings of AGS4's CONG): check against the edition that the contract names.
+ * The nineteen items that the report clauses of the standards demand, each with the cells that contain it. From memory
+ * of ASTM D2435
+ *       and BS 1377-5 / ISO 17892-5 (the source of the water contents, the correction for the apparatus and the deviations are also
+ *       headings in the group CONG of AGS4): check against the edition that the contract names.
  */
 
 export interface Required {
-  /** 1 to 19. */
+  /** The number of the item, 1 to 19. */
   readonly item: number;
   readonly what: string;
-  /** Cells that must hold something; of a list inside, one is enough. */
+  /** The cells that must be filled. Of an inner list, one filled cell is enough. */
   readonly needs: readonly (string | readonly string[])[];
-  /** Cells that are filled in only where the thing was measured or was there. */
+  /** Cells that are filled only if the thing was measured or was present. */
   readonly whereMeasured?: readonly string[];
-  /** Columns of which each load must have a number. */
+  /** Columns that must have a number for each load. */
   readonly ofLoads?: readonly string[];
-  /** Columns of which a load has a number only where a construction or a thermometer gave one. */
+  /** Columns that have a number only for loads for which a construction or a thermometer gave one. */
   readonly ofSomeLoads?: readonly string[];
 }
 

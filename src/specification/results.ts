@@ -1,10 +1,13 @@
-/** What is worked out: the specimen, the compression curve, the preconsolidation stress by every method, the quality of the sample. */
+/**
+ * The results: the specimen, the compression curve, the preconsolidation stress by every method, the quality of the
+ * sample.
+ */
 import { when, type Field, type Spill } from "./field";
 import { result } from "./form-fields";
 import { atLoad, CURVE, DRY, ofCurve, onceOver, rounded, SPECIMEN_CALL } from "./formulas";
 import type { Measure } from "./measures";
 
-/** The first load that the water came under. */
+/** The row of the first load that is marked as inundated. */
 const INUNDATED = 'MATCH("inundated",{load_mark},0)';
 
 export const INUNDATION: readonly Field[] = [
@@ -27,7 +30,10 @@ export const INUNDATION: readonly Field[] = [
 const density = (mass: string, height: string) =>
   `CLAY.DENSITY(${mass},{diameter},${height},{length_unit},{density_unit})`;
 
-/** A saturation by its formula, or, where the pore water has salt, by the whole specimen. */
+/**
+ * A saturation: calculated by `formula`, or, if the pore water has salt, taken from the calculation of the whole
+ * specimen.
+ */
 const ofPoreWater = (formula: string, item: string): string =>
   `IF({salt_mass}="",${formula},${SPECIMEN_CALL},"${item}",{test_temperature},{pore_salt}))`;
 
@@ -104,7 +110,7 @@ export const SPECIMEN_RESULTS: readonly Field[] = [
     "ratio",
     when(
       ["{water_content_final}", "{specific_gravity}"],
-      // Of pore water with salt Sf ef is the same product with the greater density.
+      // // If the pore water has salt, Sf ef is the same product with the greater density of the pore water.
       'IF({salt_mass}="",{water_content_final}*{specific_gravity},IF({saturation_final}="","",{saturation_final}*{void_ratio_final}))',
     ),
     "ef = wf Gs where the specimen ends saturated: the second route, for comparison.",

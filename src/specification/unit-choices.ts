@@ -1,4 +1,4 @@
-/** The units that the sheet's drop-down lists offer: those that the functions know. */
+/** The units in the drop-down lists of the sheet: all that the functions know. */
 import { UNITS, type Quantity } from "../reduction/units";
 
 const names = (quantity: Quantity): readonly string[] => Object.keys(UNITS[quantity]);

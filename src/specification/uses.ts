@@ -1,4 +1,4 @@
-/** What the sheet works out from each of its names: what is lost with one. */
+/** Lists the results that the sheet calculates from each of its names, and so loses if the name is lost. */
 import type { Field } from "./field";
 import { LOAD_TABLE, loadSuffix, MOST_LOADS } from "./load-table";
 import { MISSING, REMARKS, SECTIONS, TYPED_REMARKS } from "./main-page";
@@ -12,7 +12,7 @@ interface Worked {
 
 const ALL_LOADS = Array.from({ length: MOST_LOADS }, (_, index) => loadSuffix(index + 1));
 
-/** The names in a formula; `{times_#}` stands for those of every load. */
+/** The names in a formula; `{times_#}` stands for the times of every load. */
 function needsOf({ formula = "", start = "" }: Pick<Field, "formula"> & { start?: string }): string[] {
   const names = [...`${formula}${start}`.matchAll(/\{([\w#]+)\}|\[\^?(\w+)\]/g)].map(([, name, own]) => name ?? own);
   return [
@@ -20,7 +20,7 @@ function needsOf({ formula = "", start = "" }: Pick<Field, "formula"> & { start?
   ];
 }
 
-/** A spilled column is worked out by the formula of the column before it. */
+/** A spilled column depends on the nearest column to its left that has a formula of its own. */
 function columns(list: typeof LOAD_TABLE.columns): Worked[] {
   let spilling = "";
   return list.map((column) => {
@@ -38,7 +38,10 @@ const WORKED: readonly Worked[] = [
   PICK_TABLE,
 ].flatMap((part) => ("columns" in part ? columns(part.columns) : [{ ...part, needs: needsOf(part) }]));
 
-/** Labels of all that the sheet works out from a name, directly or by way of others, in the order of the sheet. */
+/**
+ * The labels of all results that the sheet calculates from a name, directly or through other results, in the order of
+ * the sheet.
+ */
 export function usesOf(name: string): string[] {
   const reached = new Set([name]);
   for (let before = 0; before < reached.size;) {

@@ -1,10 +1,10 @@
-/** Which data sheet this is, and what came with each version of it. */
+/** The version of the data sheet, and the news of each version. */
 import project from "../../package.json";
 
 export const TEMPLATE_VERSION = 5;
 export const ADD_IN_VERSION = project.version;
 
-/** What a version brought: in sentences, and the names that older sheets do not have. */
+/** The news of a version: sentences, and the names that older sheets do not have. */
 export interface News {
   readonly version: number;
   readonly sentences: readonly string[];
@@ -121,21 +121,34 @@ export const NEWS: readonly News[] = [
 ];
 
 /**
- * What the formulas of a data sheet do otherwise than those of an older version. Whoever works a sheet out again follows the
- * rules of the sheet's own version; a sheet that does not say its version counts as the newest.
+ * The rules by which the formulas of a data sheet differ from those of older versions. Code that recalculates a sheet
+ * follows the
+ *       rules of the version of the sheet; a sheet without a version counts as the newest.
  */
 export interface SheetRules {
-  /** The apparatus deflection deducted is that since the seating stress; up to version 3, the whole value of the table. */
+  /**
+   * The sheet deducts the deflection of the apparatus since the seating stress; up to version 3, the whole value of the
+   * table.
+   */
   readonly deflectionSinceSeating: boolean;
-  /** The height of cv is that at 50 % of consolidation; up to version 3, the mean of the heights at the ends of the load. */
+  /**
+   * cv uses the height at 50 % of consolidation; up to version 3, the mean of the heights at the start and the end of
+   * the load.
+   */
   readonly heightAtHalf: boolean;
-  /** The methods of preconsolidation see e0; up to version 3, Pacheco Silva's begins at the void ratio of the first load. */
+  /**
+   * The methods of preconsolidation use e0; up to version 3, Pacheco Silva's method begins at the void ratio of the
+   * first load.
+   */
   readonly startsAtInitialVoidRatio: boolean;
-  /** A reading of 0 is a reading; up to version 3 it counts as blank. */
+  /** A reading of 0 is a reading; up to version 3, it counts as blank. */
   readonly zerosCount: boolean;
-  /** cv, k and C alpha are of loads that consolidate only; up to version 3, cv is given of unloading as well. */
+  /** Only loads that consolidate have cv, k and C alpha; up to version 3, unloading has cv as well. */
   readonly cvOfConsolidation: boolean;
-  /** A load at the stress of the one before is wetting; up to version 3, loading or, where it is a little less, unloading. */
+  /**
+   * A load at the same stress as the load before is wetting; up to version 3, it is loading, or unloading if the stress
+   * is slightly less.
+   */
   readonly knowsWetting: boolean;
 }
 
@@ -151,5 +164,5 @@ export function rulesOf({ version = TEMPLATE_VERSION }: { readonly version?: num
   };
 }
 
-/** What versions after `version` brought. */
+/** The news of all versions after `version`. */
 export const newsSince = (version: number): readonly News[] => NEWS.filter((news) => news.version > version);
