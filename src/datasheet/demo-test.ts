@@ -1,16 +1,17 @@
 /**
- * An invented test on an invented soil: no real site, person or firm. Its readings are worked out here from a stated
- * truth, so that what the sheet finds can be held against what was put in.
+ * An invented test on an invented soil: no real site, person or firm. This file calculates its readings from given soil
+ *       properties, so that the results of the sheet can be compared with these properties.
  *
- * Each load: the apparatus gives way at once, the specimen a little at once, then by Terzaghi's theory, then by creep
- * along log time; the sum after 24 h is what the law of the soil wants. Lengths in mm, stresses in kPa, times in minutes.
+ *       Under each load, the apparatus deforms at once, and the specimen deforms a little at once, then by Terzaghi's theory, then
+ *       by creep along log time; the sum after 24 h is the value from the law of the soil. Lengths are in mm, stresses in kPa, times
+ *       in minutes.
  */
 import { dayNumberOf } from "../workbook/day-number";
 import { convert } from "../reduction/units";
 import { HAND_TIMES } from "../specification/load-table";
 import type { System } from "../specification/measures";
 
-/** What was put in. Void ratios are those after 24 h. */
+/** The given soil properties. Void ratios are those after 24 h. */
 export const TRUTH = {
   initialVoidRatio: 1.45,
   initialSaturation: 0.995,
@@ -18,12 +19,12 @@ export const TRUTH = {
   preconsolidationStress: 120,
   compressionIndex: 0.56,
   recompressionIndex: 0.065,
-  /** Cv of first loading beyond the preconsolidation stress, and of loads within it, m2/yr. */
+  /** Cv in m2/yr: for first loading beyond the preconsolidation stress, and for loads below it. */
   cvVirgin: 1.4,
   cvRecompressed: 11,
-  /** C_alpha over the slope of the curve under the load. */
+  /** The ratio of C_alpha to the slope of the curve under the load. */
   creepRatio: 0.04,
-  /** Width of the knee, log cycles of stress. */
+  /** The width of the knee in log cycles of stress. */
   kneeWidth: 0.04,
 } as const;
 
@@ -37,18 +38,21 @@ const AREA = (Math.PI * DIAMETER ** 2) / 400;
 const DRY_MASS = (TRUTH.specificGravity * AREA * (HEIGHT / 10)) / (1 + TRUTH.initialVoidRatio);
 const SOLIDS = HEIGHT / (1 + TRUTH.initialVoidRatio);
 
-/** Fall of void ratio from the seating stress, first loading: two slopes joined by a rounded knee. */
+/** The fall of the void ratio from the seating stress in first loading: two slopes joined by a rounded knee. */
 function firstLoading(stress: number): number {
   const { preconsolidationStress, compressionIndex: Cc, recompressionIndex: Cr, kneeWidth: w } = TRUTH;
   const beyond = (s: number) => w * Math.log1p(Math.exp(Math.log10(s / preconsolidationStress) / w));
   return Cr * Math.log10(stress / SEATING) + (Cc - Cr) * (beyond(stress) - beyond(SEATING));
 }
 
-/** Fall of void ratio at a stress, when the largest stress so far was `past`: Cr below it. */
+/** The fall of the void ratio at a stress, if the largest stress so far was `past`; below `past`, the slope is Cr. */
 const fall = (stress: number, past: number): number =>
   stress >= past ? firstLoading(stress) : firstLoading(past) - TRUTH.recompressionIndex * Math.log10(past / stress);
 
-/** Average degree of consolidation, Terzaghi, double drainage: a hundred terms are exact at every time here. */
+/**
+ * The average degree of consolidation by Terzaghi for double drainage. For T of 0.05 or more, the sum of a hundred
+ * terms is exact.
+ */
 function consolidated(T: number): number {
   if (T < 0.05) return Math.sqrt((4 * T) / Math.PI);
   let rest = 0;
@@ -59,7 +63,7 @@ function consolidated(T: number): number {
   return 1 - rest;
 }
 
-/** Stress, deflection on loading, on unloading. */
+/** A stress, the deflection on loading, and the deflection on unloading. */
 type Deflection = readonly [stress: number, loading: number, unloading: number];
 
 const DEFLECTIONS_SI: readonly Deflection[] = [
@@ -90,7 +94,7 @@ const DEFLECTIONS_US: readonly Deflection[] = [
   [64, 0.0046, 0.0046],
 ];
 
-/** How a laboratory of either system loads and reads the specimen. */
+/** How a laboratory of either unit system loads and reads the specimen. */
 const PRACTICE = {
   SI: {
     stressUnit: "kPa",
@@ -112,15 +116,23 @@ const PRACTICE = {
 
 const ZERO_READING = 400;
 
-/** Share of a load's deformation that comes at once: bedding under the first loads and stiff soil give more of it. */
+/**
+ * The share of a load's deformation that comes at once. It is larger under the first loads (bedding) and in stiff soil.
+ */
 const IMMEDIATE = { bedding: 0.45, virgin: 0.04, recompressed: 0.25 };
 
-/** Creep of the first two loads over that of the others, so that their time curves bend less clearly, as they do in practice. */
+/**
+ * The factors by which the first two loads creep more than the others, so that their time curves bend less clearly, as
+ * in practice.
+ */
 const BEDDING_CREEP = [2.2, 1.3];
 
 const round = (value: number, step: number): number => Number((Math.round(value / step) * step).toFixed(10));
 
-/** Dial readings of every load at the times of the hand schedule, and the height that the last load leaves. */
+/**
+ * The dial readings of every load at the times of the hand schedule, and the height of the specimen after the last
+ * load.
+ */
 function measure(system: System): { readings: number[][]; finalHeight: number } {
   const practice = PRACTICE[system];
   const toMm = (length: number) => convert(length, "length", practice.lengthUnit, "mm");
@@ -160,13 +172,13 @@ function measure(system: System): { readings: number[][]; finalHeight: number } 
   return { readings, finalHeight: HEIGHT - deformation };
 }
 
-/** The day that a date cell holds: days since 1899-12-30. */
+/** The value of a date in a cell: days since 1899-12-30. */
 const day = (iso: string): number => dayNumberOf(new Date(iso));
 
-/** One invented test, as it would be written down at the bench. */
+/** One invented test, as a person would write it down at the bench. */
 export interface DemoTest {
   readonly loads: readonly number[];
-  /** Readings of each load at the times of the hand schedule. */
+  /** The readings of each load at the times of the hand schedule. */
   readonly readings: readonly (readonly number[])[];
   readonly cells: Readonly<Record<string, string | number>>;
   readonly columns: Readonly<Record<string, readonly (string | number | undefined)[]>>;

@@ -1,4 +1,6 @@
-/** The worked demonstration: the blank sheet with the invented test written into its inputs. No result is typed. */
+/**
+ * The worked demonstration: the blank sheet with the invented test written into its inputs. Every result is a formula.
+ */
 import type { SheetPlan } from "../workbook/port";
 import { demoTest } from "./demo-test";
 import { readingsName } from "../specification/load-table";

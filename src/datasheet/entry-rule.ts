@@ -1,4 +1,4 @@
-/** What may be typed into a field's cells, and what is said of anything else. */
+/** The rule for the cells of a field: which values a person may type, and the message about any other value. */
 import type { Box, EntryRule } from "../workbook/port";
 import type { Field } from "../specification/field";
 import { DATE_LIMITS, limitsOf, type Limits } from "../specification/measures";
@@ -10,7 +10,7 @@ const range = ({ least, above, most }: Limits): string => {
   return both && ` ${both}`;
 };
 
-/** None for texts. `loads`: how many the sheet has. */
+/** Returns the rule of a field; undefined for texts and picks. `loads` is the number of loads of the sheet. */
 export function entryRule(
   { label, measure, limits }: Pick<Field, "label" | "measure" | "limits">,
   box: Box,

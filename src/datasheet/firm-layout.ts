@@ -1,6 +1,7 @@
 /**
- * A data sheet in a firm's own layout: which names it lacks, group by group, which of them must come first, and which formulas
- * are still to be written into its cells. Reads names and contents as a workbook port gives them; changes nothing.
+ * A data sheet in a firm's own layout: the names that it lacks, in groups; the names that a person must attach first;
+ * and the
+ *       formulas that its cells still lack. The functions read names and contents as a workbook port returns them, and change nothing.
  */
 import { layoutOf } from "../record/places";
 import { cellCalled, type NamedValues } from "../record/record";
@@ -22,7 +23,7 @@ import {
 import { cellAddress } from "../workbook/address";
 import type { Box, CellValue, SheetName } from "../workbook/port";
 
-/** The column of load numbers: it is typed, and no result. */
+/** The column of load numbers is an input, not a result. */
 const LOAD_NUMBER: NamedField = {
   name: "load_number",
   label: "Load number",
@@ -31,12 +32,12 @@ const LOAD_NUMBER: NamedField = {
   column: true,
 };
 
-/** Every name that a person may give to cells. */
+/** Every name that a person may attach to cells. */
 export const ATTACHABLE: readonly NamedField[] = [LOAD_NUMBER, ...FIELDS];
 
 const BY_NAME: ReadonlyMap<string, NamedField> = new Map(ATTACHABLE.map((field) => [field.name, field]));
 
-/** Names of one part of the data sheet, under its title there. */
+/** The names of one part of the data sheet, under the title of the part. */
 interface Group {
   readonly title: string;
   readonly fields: readonly NamedField[];
@@ -52,7 +53,7 @@ const group = (title: string, names: readonly string[]): Group => ({
 
 const READINGS = /^(times|readings)_\d\d$/;
 
-/** In the order of the data sheet. */
+/** The groups in the order of the data sheet. */
 const GROUPS: readonly Group[] = [
   ...SECTIONS.map(({ title, panels }) =>
     group(
@@ -75,7 +76,7 @@ const GROUPS: readonly Group[] = [
 export interface MissingName {
   readonly name: string;
   readonly label: string;
-  /** A result is calculated once the names in `needs` have cells. */
+  /** True for a result; it is calculated once the names in `needs` have cells. */
   readonly isResult: boolean;
   readonly needs: readonly string[];
 }
@@ -83,11 +84,11 @@ export interface MissingName {
 export interface MissingGroup {
   readonly title: string;
   readonly missing: readonly MissingName[];
-  /** How many names of the group the sheet has. */
+  /** The number of names of the group that the sheet has. */
   readonly present: number;
 }
 
-/** A cell that would get a formula, and holds something else. */
+/** A cell that should get a formula but contains something else. */
 export interface HeldCell {
   readonly name: string;
   readonly cell: PlacedFormula;
@@ -95,13 +96,13 @@ export interface HeldCell {
 
 export interface FirmLayout {
   readonly groups: readonly MissingGroup[];
-  /** Inputs that results of the sheet wait for, those that most results need first. */
+  /** Inputs that the main results wait for; the input that most of these results need comes first. */
   readonly first: readonly MissingName[];
-  /** Formulas for blank cells that have a name. */
+  /** The formulas for blank cells that have a name. */
   readonly unwritten: readonly PlacedFormula[];
-  /** Cells of results that hold something of the person's own. */
+  /** Cells of results in which a person typed a value. */
   readonly held: readonly HeldCell[];
-  /** Results that have cells, and whose formulas wait for names. */
+  /** Results that have cells but whose formulas wait for other names. */
   readonly waiting: readonly MissingName[];
 }
 
@@ -119,10 +120,10 @@ const missingName = (name: string, layout: Layout): MissingName => {
 const isHeld = (content: CellValue | undefined): boolean =>
   content !== undefined && (typeof content !== "string" || content.trim() !== "");
 
-/** Names that the first results of a test wait for: the compression curve, cv and what follows from them. */
+/** The first results that a person wants of a test: the preconsolidation stress, Cc, cv, mv and C alpha. */
 const AIMS = ["preconsolidation_stress", "compression_index", "cv_chosen", "volume_compressibility", "c_alpha"];
 
-/** Inputs without cells that the aims wait for, each with the number of aims. Loads beyond the first are none of them. */
+/** The inputs without cells that the results in `AIMS` wait for; the input that most of them need comes first. */
 function firstNames(layout: Layout): MissingName[] {
   const counts = new Map<string, number>();
   for (const aim of AIMS)
@@ -131,7 +132,10 @@ function firstNames(layout: Layout): MissingName[] {
   return [...counts].sort((a, b) => b[1] - a[1]).map(([name]) => missingName(name, layout));
 }
 
-/** What a sheet in a firm's layout still lacks. `contents` are those of `NAMES_WITH_FORMULAS`. */
+/**
+ * Returns what a sheet in a firm's layout still lacks. `contents` are the contents of the cells of
+ * `NAMES_WITH_FORMULAS`.
+ */
 export function firmLayout(names: readonly SheetName[], values: NamedValues, contents: NamedValues): FirmLayout {
   const layout = layoutOf(names, values);
   const unwritten: PlacedFormula[] = [];
@@ -164,7 +168,7 @@ export function firmLayout(names: readonly SheetName[], values: NamedValues, con
   };
 }
 
-/** Names whose readers want a column of readings: those of loads from `from` on, two for each load. */
+/** The names of the readings of loads, from load `from` on: two names for each load. */
 const readingNames = (from: number): string[] => {
   const names = FIELDS.map(({ name }) => name).filter((name) => READINGS.test(name));
   return names.slice(2 * (from - 1));
@@ -174,13 +178,14 @@ const readingNames = (from: number): string[] => {
 export interface Naming {
   readonly name: string;
   readonly box: Box;
-  /** The number format of a cell that had none of its own. */
+  /** The number format, for cells that have none of their own. */
   readonly format?: string;
 }
 
 /**
- * The names of readings for columns that stand side by side, or were picked one after the other: times and readings of a load,
- * then those of the next. A sentence where they do not make whole pairs.
+ * Attaches the names of readings to columns that stand side by side or were picked one after the other: first the times
+ * and
+ *       readings of one load, then those of the next load. Returns a sentence instead if the columns do not form whole pairs.
  */
 export function readingColumns(boxes: readonly Box[], fromLoad: number): readonly Naming[] | { sentence: string } {
   const columns = boxes.flatMap(({ row, col, rows, cols }) =>
@@ -201,16 +206,16 @@ export function readingColumns(boxes: readonly Box[], fromLoad: number): readonl
   });
 }
 
-/** A result without a cell of its own, with the free cells that it may have. */
+/** Results without cells of their own, and the free cells that they can get. */
 export interface Workings {
   readonly namings: readonly Naming[];
-  /** Labels beside single cells and above columns. */
+  /** The labels beside single cells and above columns. */
   readonly labels: readonly { readonly row: number; readonly col: number; readonly value: string }[];
   /** The cells that must be free. */
   readonly area: readonly Box[];
 }
 
-/** Names without cells whose formulas can be written once all of them have cells. */
+/** The names without cells whose formulas can be written once all these names have cells. */
 function layable(layout: Layout): string[] {
   let names = NAMES_WITH_FORMULAS.filter((name) => !layout.places.has(name));
   for (let before = -1; before !== names.length;) {
@@ -224,7 +229,10 @@ function layable(layout: Layout): string[] {
 
 const LOAD_COLUMNS = new Set(LOAD_PARTS.flatMap(namesOfTable));
 
-/** As many rows as the columns have that stand beside the result in its table; in the rows of the loads for a result of loads. */
+/**
+ * The cells for a result: as many rows as the other columns of its table have. A result of the loads stands in the rows
+ * of the loads.
+ */
 function boxOfResult(name: string, { places }: Layout, { row, col }: Box): Box {
   const beside = columnsBeside(name).flatMap((one) => places.get(one) ?? [])[0];
   if (!beside) return { row, col, rows: 1, cols: 1, ...spillOf(name) };
@@ -232,8 +240,9 @@ function boxOfResult(name: string, { places }: Layout, { row, col }: Box): Box {
 }
 
 /**
- * Free cells for what the data sheet calculates and this sheet has no cell for: results of loads to the right of the cell `at`,
- * in the rows of the loads, the others below one another from that cell down, below the loads.
+ * Chooses free cells for the results that this sheet has no cells for. Results of the loads go to the right of the cell
+ * `at`, in
+ *       the rows of the loads. The others go below one another from that cell down, below the loads.
  */
 export function workings(names: readonly SheetName[], values: NamedValues, at: Box): Workings {
   const layout = layoutOf(names, values);
@@ -265,7 +274,7 @@ export function workings(names: readonly SheetName[], values: NamedValues, at: B
   };
 }
 
-/** Spilled tables have no format: each of their rows measures something else. */
+/** The number format for a name. Spilled tables have none, because their rows have different measures. */
 function formatOfName(name: string, { length_unit: unit }: NamedValues): string | undefined {
   const measure = BY_NAME.get(name)?.measure;
   const system = String(unit?.[0]?.[0] ?? "").toLowerCase() === "in" ? "US" : "SI";
@@ -274,8 +283,8 @@ function formatOfName(name: string, { length_unit: unit }: NamedValues): string 
 
 const labelOf = (name: string): string => BY_NAME.get(name)?.label.trim() ?? name;
 
-/** "Ring (ring_mass), Diameter (diameter)": how a sentence lists names. */
+/** The list of names in a sentence: "Ring (ring_mass), Diameter (diameter)". */
 export const calledAll = (names: readonly string[]): string => names.map(cellCalled).join(", ");
 
-/** "B12" */
+/** The address of a cell, such as "B12". */
 export const placeOfCell = ({ row, col }: PlacedFormula): string => cellAddress(row, col);

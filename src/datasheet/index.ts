@@ -1,4 +1,4 @@
-/** The data sheet as data. */
+/** Exports the functions that build the data sheet as data. */
 export { blankSheet, fillSheet, type SheetOptions, type SheetValues } from "./layout";
 export { demoSheet } from "./demo";
 export { FIELDS, type NamedField } from "../specification/fields";

@@ -1,4 +1,4 @@
-/** The specification laid out: where every field, table and reading stands on the sheet. */
+/** Lays out the specification: gives every field, table and reading its cells on the sheet. */
 import type { Box, CellPlan, CellValue, EntryRule, SheetPlan } from "../workbook/port";
 import { cellAddress } from "../workbook/address";
 import { entryRule } from "./entry-rule";
@@ -27,32 +27,36 @@ import { PICK_TABLE } from "../specification/pick-table";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../specification/versions";
 
 export interface SheetOptions {
-  /** The sheet's name; " 2", " 3", ... is added where it is taken. */
+  /** The name of the sheet; " 2", " 3", ... is added if the name is in use. */
   readonly name?: string;
-  /** Rows of readings that each load's names cover. */
+  /** The number of rows of readings that the names of each load cover. */
   readonly readingRows?: number;
-  /** Rows of the load table, each with its readings: 24 unless said otherwise, 48 at most. */
+  /** The number of rows of the load table, each with its readings: 24 if it is left out, 48 at most. */
   readonly loads?: number;
 }
 
-/** Columns of a printed page, and of one of its three panels. */
+/** The number of columns of a printed page, and of one of its three panels. */
 export const PAGE_COLUMNS = 16;
 const PANEL_COLUMNS = 5;
-/** Rows of readings that are framed as inputs; a longer series runs on below them. */
+/** The number of rows of readings that have the frame of an input; a longer series continues below them. */
 const FRAMED_READING_ROWS = 24;
-/** Rows of readings that each load's names cover: a logger's series. */
+/** The number of rows of readings that the names of each load cover. A logger's series fits into them. */
 const READING_ROWS = 2000;
-/** Pages beside the form, from its left edge: what is worked out, and what is remarked. */
+/** The pages to the right of the form: the results, then the remarks. The form is page 0. */
 const RESULTS_PAGE = 1;
 const REMARKS_PAGE = 2;
-/** Characters of the form's columns: it is seen whole beside the pane in a window of 1440 pixels (970 are left for it). */
+/**
+ * The widths of the form's columns in characters. In a window of 1440 pixels, the whole form is visible beside the pane
+ * (the pane
+ *       leaves 970 pixels).
+ */
 const FORM_WIDTHS = [6.8, 7.6, 10.6, 10, 7.5, 7.3, 8.6, 7.3, 8.3, 7.3, 6.1, 8.4, 7, 7.3, 8.4, 8.4];
-/** Characters of any other column, but for that of the methods of preconsolidation stress. */
+/** The width of any other column in characters, except the column with the methods of preconsolidation stress. */
 const WIDTH = 9.5;
 const METHODS_WIDTH = 12.5;
 const METHODS_COLUMN = RESULTS_PAGE * PAGE_COLUMNS + 2 * PANEL_COLUMNS;
 
-/** What a sheet is while it is being laid out. */
+/** A sheet during its layout. */
 interface Draft {
   readonly system: System;
   readonly loads: number;
@@ -61,11 +65,11 @@ interface Draft {
   readonly merges: Box[];
   readonly entries: EntryRule[];
   readonly rowHeights: Record<number, number>;
-  /** Characters, of columns that have a width of their own. */
+  /** The widths, in characters, of columns that have a width of their own. */
   readonly widths: Record<number, number>;
 }
 
-/** Points of a row with so many lines of text; one line keeps the host's own height. */
+/** The height in points of a row with this number of lines. A row of one line keeps the default height of the host. */
 const heightOf = (lines: number): number => Math.ceil(10.4 * lines);
 
 const isTable = (part: Part): part is Table => "columns" in part;
@@ -74,32 +78,40 @@ const isSpill = (part: Part): part is Spill => "spills" in part;
 const startValue = (field: Pick<Field, "value">, system: System): CellValue | undefined =>
   typeof field.value === "object" ? field.value[system] : field.value;
 
-/** Text that a person types stays text: "12-3" must not become a date. */
+/** The number format of a field. A text that a person types stays text: "12-3" must not become a date. */
 const formatFor = (field: Pick<Field, "measure" | "kind" | "choices"> | Column, system: System): string | undefined =>
   field.measure === "text" && field.kind === "input" && !field.choices ? "@" : formatOf(field.measure, system);
 
-/** A heading that runs across the columns. */
+/** Places a heading across the columns. */
 function placeBand(draft: Draft, row: number, col: number, cols: number, title: string): void {
   for (let index = 0; index < cols; index++)
     draft.cells.push({ row, col: col + index, kind: "heading", value: index === 0 ? title : undefined });
 }
 
-/** Numbers stand right under their heading, words in the middle, long words at the left. */
+/** Numbers are aligned under the right end of their heading, short words in the middle, long texts at the left. */
 const alignOf = ({ measure, kind }: Column): CellPlan["align"] =>
   measure !== "text" ? "right" : kind === "remark" ? undefined : "center";
 
-/** Beside its number a unit stands left, in the heading of a column above the numbers, right. */
+/**
+ * Places a unit. Beside a number it is aligned left; in the heading of a column it is aligned right, above the numbers.
+ */
 function placeUnit(draft: Draft, row: number, col: number, measure: Measure, align?: CellPlan["align"]): void {
   draft.cells.push({ row, col, kind: "unit", align, ...unitOf(measure) });
 }
 
-/** What may be typed into a field's cells; choices say it themselves. */
+/**
+ * Adds the rule for the values that a person may type. A field with choices needs no rule, because the choices restrict
+ * it.
+ */
 function ruleEntries(draft: Draft, field: Field | Column, box: Box): void {
   const rule = field.kind === "input" && !field.choices ? entryRule(field, box, draft.loads) : undefined;
   if (rule) draft.entries.push(rule);
 }
 
-/** One field on one row: label, value, unit. A typed text takes `textColumns`; an answer stays in one cell, where it may spill. */
+/**
+ * Places one field in a row: label, value, unit. A typed text takes `textColumns`; a result stays in one cell, where it
+ * may spill.
+ */
 function placeField(
   draft: Draft,
   field: Field,
@@ -112,7 +124,7 @@ function placeField(
   const { name, label, kind, note, choices, formula, measure, lines } = field;
   if (lines) draft.rowHeights[row] = heightOf(lines);
   cells.push({ row, col, kind: "label", value: label });
-  // A text that is broken into lines keeps to its own cell: labels are as wide as their columns.
+  // // A wrapped text does not overflow into the next cell; therefore the label is merged across its columns.
   if (textColumns > 2 && labelColumns > 1) merges.push({ row, col, rows: 1, cols: labelColumns });
   const format = formatFor(field, system);
   cells.push({ row, col: valueCol, kind, value: startValue(field, system), formula, format, note, choices });
@@ -122,7 +134,7 @@ function placeField(
   else if (kind === "input" && textColumns > 1) merges.push({ row, col: valueCol, rows: 1, cols: textColumns });
 }
 
-/** A typed text across the form, in a row of as many lines as it needs room for. */
+/** Places a typed text across the form, in a row with the height of its lines. */
 function placeTypedRemark(draft: Draft, field: Field, row: number): number {
   const { cells, names, merges, rowHeights } = draft;
   const { name, label, kind, note, lines = 1 } = field;
@@ -134,7 +146,10 @@ function placeTypedRemark(draft: Draft, field: Field, row: number): number {
   return row + 1;
 }
 
-/** A text that is worked out, across its page, in as many rows as it needs lines: the rows are those of the form beside it. */
+/**
+ * Places a calculated text across its page, in as many rows as it needs lines, because its rows are also rows of the
+ * form.
+ */
 function placeRemark(draft: Draft, field: Field, row: number, left: number): number {
   const { cells, names, merges } = draft;
   const { name, label, kind, note, formula, lines = 1 } = field;
@@ -146,13 +161,15 @@ function placeRemark(draft: Draft, field: Field, row: number, left: number): num
   return row + lines;
 }
 
-/** Rows of headings and units above the rows of a table. */
+/** The rows above the rows of a table: two of headings, one of units. */
 const TABLE_HEAD = 3;
 
-/** Larger than any row's number: a look-up of it finds the last number of a column. */
+/** Larger than the number of any row: a look-up of it finds the last number of a column. */
 const PAST_EVERY_ROW = 100_000;
 
-/** Headings, units, the start row where there is one, then the rows. Gives the row below the table. */
+/**
+ * Places the headings, the units, the start row if the table has one, and the rows. Returns the row below the table.
+ */
 function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyMap<string, number>): number {
   const { system, cells, names } = draft;
   const hasStart = table.columns.some(({ start }) => start !== undefined);
@@ -163,7 +180,8 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
     return col;
   };
   const counted = at(table.columns[0].name);
-  // From the row of units, which holds no number: the engine of the embedded sheet wants a range of more than one cell.
+  // // The range starts at the row of units, which contains no number, because the engine of the embedded sheet needs
+  // more than one cell.
   const above = (row: number, col: number): string => {
     const column = (of: number) =>
       `${cellAddress(top + 2, of).replace(/(\D+)(\d+)/, "$$$1$$$2")}:${cellAddress(row - 1, of)}`;
@@ -223,7 +241,7 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
   return first + table.rows;
 }
 
-/** The rows that a spilling formula will fill: label, value and words. Gives the row below them. */
+/** Places the rows that a spilling formula fills: label, value and words. Returns the row below them. */
 function placeSpill(draft: Draft, spill: Spill, top: number, col: number): number {
   const { system, cells, names } = draft;
   const { name, label, formula, note, measure: unit, spills } = spill;
@@ -239,11 +257,11 @@ function placeSpill(draft: Draft, spill: Spill, top: number, col: number): numbe
   return top + 1 + spills.length;
 }
 
-/** Where each column stands, from the first on. */
+/** The column number of each column, counted from `first`. */
 const columnsFrom = (columns: readonly Column[], first: number): [string, number][] =>
   columns.map(({ name }, index) => [name, first + index]);
 
-/** A section from a row on, on the page that begins at a column. Gives the row below it. */
+/** Places a section at a row, on the page that begins at the column `left`. Returns the row below it. */
 function placeSection(draft: Draft, section: Section, row: number, left: number): number {
   const { title, panels } = section;
   placeBand(draft, row, left, PAGE_COLUMNS, title);
@@ -259,7 +277,7 @@ function placeSection(draft: Draft, section: Section, row: number, left: number)
   return Math.max(...ends);
 }
 
-/** The form down the left page. Gives the rows where printed pages begin, and the row below it. */
+/** Places the form on the left page. Returns the rows at which printed pages begin, and the row below the form. */
 function placeForm(draft: Draft, top: number): { pageTops: number[]; below: number } {
   let row = top;
   const pageTops = [0];
@@ -273,7 +291,7 @@ function placeForm(draft: Draft, top: number): { pageTops: number[]; below: numb
   return { pageTops, below: row + 1 };
 }
 
-/** What is worked out, beside the form. Gives the row below it. */
+/** Places the results beside the form. Returns the row below them. */
 function placeResults(draft: Draft, top: number): number {
   const left = RESULTS_PAGE * PAGE_COLUMNS;
   let row = top;
@@ -282,14 +300,16 @@ function placeResults(draft: Draft, top: number): number {
   return row + CAUTION.length;
 }
 
-/** What the reduction says, beside the results. Gives the row below it. */
+/** Places the remarks of the reduction beside the results. Returns the row below them. */
 function placeRemarks(draft: Draft, top: number): number {
   const left = REMARKS_PAGE * PAGE_COLUMNS;
   placeBand(draft, top, left, PAGE_COLUMNS, "Remarks");
   return REMARKS.reduce((row, remark) => placeRemark(draft, remark, row, left), top + 1);
 }
 
-/** The picks by hand, on the page to the right of the readings, with their first rows in the same row of the sheet. */
+/**
+ * Places the picks by hand on the page to the right of the readings; their first rows are in the same row of the sheet.
+ */
 function placePicks(draft: Draft, first: number, left: number): void {
   const top = first - TABLE_HEAD;
   placeBand(draft, top - 1, left, PICK_TABLE.columns.length, "Picks by hand");
@@ -306,7 +326,7 @@ function placeLoads(draft: Draft, top: number): number {
   return below + 2;
 }
 
-/** Two columns per load: time and reading. Nothing stands below, so that a long series has room. */
+/** Places two columns per load: time and reading. The cells below them stay blank, so that a long series has room. */
 function placeReadings(draft: Draft, top: number, rows: number): number {
   const { system, cells, names } = draft;
   placeBand(draft, top, 0, 2 * draft.loads, "Readings");
@@ -349,7 +369,7 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
   return first + rows;
 }
 
-/** Job, boring, sample and depth in one line that stays in view. */
+/** Job, boring, sample and depth in one line, which stays visible when the sheet is scrolled. */
 const SUMMARY =
   '={project}&IF({boring}="","","  |  "&{boring})&IF({sample}="","","  |  "&{sample})&IF({specimen}="","","  |  "&{specimen})';
 
@@ -357,7 +377,7 @@ const SUMMARY =
 const MISSING_ROW = 3;
 const TOP = MISSING_ROW + 1;
 
-/** A blank sheet for one test. Refuses a number of loads that is none, or too many. */
+/** Builds a blank sheet for one test. Throws if the number of loads is not a whole number from 1 to the maximum. */
 export function blankSheet(system: System, options: SheetOptions = {}): SheetPlan {
   const { loads = LOADS } = options;
   if (!Number.isInteger(loads) || loads < 1 || loads > MOST_LOADS)
@@ -415,14 +435,14 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
     name: options.name ?? "Consolidation test",
     rows,
     cols,
-    // Rows of more than one line are read from the top.
+    // // Cells in rows of several lines wrap their text.
     cells: cells.map((cell) => (rowHeights[cell.row] && cell.col < PAGE_COLUMNS ? { ...cell, wrap: true } : cell)),
     names,
     merges,
     rowHeights,
     columnWidths: Object.fromEntries(Array.from({ length: cols }, (_, col) => [col, widthOf(col)])),
     freezeRows: 1,
-    // The readings' pages hold the framed rows, the first page of the picks as many.
+    // // Each page of the readings, and the first page of the picks, contains the framed rows.
     pages: [
       ...pageTops.map((top, index) => page(top, below[index], 0)),
       page(TOP, below[0], RESULTS_PAGE),
@@ -440,10 +460,13 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   };
 }
 
-/** Values by name: one for a cell, a list for a range, filled from its top. */
+/** Values by name: one value for a cell, a list for a range, which is filled from its top. */
 export type SheetValues = Readonly<Record<string, CellValue | readonly (CellValue | undefined)[]>>;
 
-/** The plan with values typed into its inputs; refuses a name that is not there, or a cell that holds a formula. */
+/**
+ * Writes values into the inputs of the plan. Throws for a name that the plan does not have, or for a cell that contains
+ * a formula.
+ */
 export function fillSheet(plan: SheetPlan, values: SheetValues): SheetPlan {
   const typed = new Map<string, CellValue>();
   const key = (row: number, col: number) => `${row} ${col}`;

@@ -1,6 +1,8 @@
 /**
- * A sheet to be printed and filled in by hand at the frame: for each load its stress, the mass on the hanger, and a box for every reading
- * of its schedule, with the clock time where the moment of loading is known. Four loads stand on a page where their schedules fit.
+ * Builds a sheet to print and to fill in by hand at the frame. For each load it shows the stress, the mass on the
+ * hanger, and a box
+ *       for every reading of the schedule, with the clock time if the moment of loading is known. A page holds four loads if their
+ *       schedules fit.
  */
 import type { StandingLoad } from "../record/standing-load";
 import { loadsToRead, standingLoad } from "../record/standing-load";
@@ -11,30 +13,30 @@ import { isoDay } from "../workbook/day-number";
 import type { Box, CellPlan, CellValue, SheetPlan } from "../workbook/port";
 
 export interface ReadingSheetOptions {
-  /** Numbers of the loads, in order; all that have a stress, if it is left out. */
+  /** The numbers of the loads, in order; if they are left out, all loads that have a stress. */
   readonly loads?: readonly number[];
   readonly paper: "A4" | "Letter";
-  /** Name of the data sheet. */
+  /** The name of the data sheet. */
   readonly sheet: string;
 }
 
-/** Columns of a block: time, clock, reading, initials. */
+/** The widths of the columns of a block: time, clock, reading, initials. */
 const WIDTHS = [9, 11, 12, 9];
 const GAP = 3;
 const PER_ROW = 2;
 const BLOCK_COLS = WIDTHS.length + 1;
 const HEADINGS = ["Time, min", "Clock", "Reading", "By"];
-/** Rows of a block above its times: load and stress, mass and date, a line of headings. */
+/** The rows of a block above its times: load and stress, mass and date, the headings. */
 const HEAD = 4;
-/** Height of a box that is filled in by hand, points. */
+/** The height in points of a box that is filled in by hand. */
 const BOX_POINTS = 16;
-/** Rows of that height that a page in portrait holds below its head. */
+/** The number of rows of this height that fit on a portrait page below its head. */
 const PAGE_ROWS = { A4: 43, Letter: 40 } as const;
 const TITLE_ROWS = 3;
 
 const text = (value: CellValue | undefined): string => (value === undefined ? "" : String(value));
 
-/** "14:05:30" of a moment, with the number of days after loading where it is another day. */
+/** The clock time, such as "14:05:30", with the number of days after loading if it is on a later day. */
 function clockText(started: number, minutes: number): string {
   const moment = started + minutes / 1440;
   const seconds = Math.round((moment % 1) * 86_400) % 86_400;
@@ -44,7 +46,9 @@ function clockText(started: number, minutes: number): string {
   return day > 0 ? `${clock} +${day} d` : clock;
 }
 
-/** "32.3 kg on the hanger", or a blank to be filled in where lever and diameter do not tell. */
+/**
+ * The mass on the hanger, such as "32.3 kg on the hanger", or a blank to fill in if lever ratio or diameter is missing.
+ */
 function massText(record: TestRecord, { stress }: StandingLoad): string {
   const { diameter, lever_ratio: lever } = record.numbers;
   if (stress === undefined || diameter === undefined || lever === undefined) return "On the hanger: ______ kg";
@@ -58,7 +62,7 @@ function stressText(record: TestRecord, { stress }: StandingLoad): string {
   return `${shown} ${record.words.stress_unit ?? "kPa"}`;
 }
 
-/** The cells of one load, its upper left corner at a row and a column. */
+/** The cells of the block of one load, with its upper left corner at this row and column. */
 function blockOf(record: TestRecord, load: StandingLoad, row: number, col: number): CellPlan[] {
   const isClocked = load.started !== undefined && load.started % 1 !== 0;
   const applied = load.started === undefined ? "____________" : isoDay(load.started);
@@ -81,7 +85,7 @@ function blockOf(record: TestRecord, load: StandingLoad, row: number, col: numbe
   ];
 }
 
-/** Bands of two loads each, and on which page each band stands. */
+/** Groups the loads into bands of two, and assigns each band to a page. */
 function bandsOf(loads: readonly StandingLoad[], pageRows: number) {
   const bands: { readonly loads: readonly StandingLoad[]; readonly rows: number; readonly page: number }[] = [];
   let page = 0;
@@ -99,7 +103,7 @@ function bandsOf(loads: readonly StandingLoad[], pageRows: number) {
   return bands;
 }
 
-/** What every page says at its head: whose readings these are, and with which ring, frame and dial they are taken. */
+/** The head of every page: the specimen, and the ring, frame and dial of the readings. */
 function headOf(record: TestRecord, { sheet }: ReadingSheetOptions, row: number): CellPlan[] {
   const { project, boring, sample, specimen, ring_number, frame_number, dial_number } = record.words;
   const whose = [project, boring, sample, specimen].filter(Boolean).join("  |  ");
@@ -118,7 +122,7 @@ function headOf(record: TestRecord, { sheet }: ReadingSheetOptions, row: number)
   ];
 }
 
-/** The plan of the sheet; undefined where no load has a stress and a schedule. */
+/** Returns the plan of the sheet; undefined if no load has a stress and a schedule. */
 export function readingSheet(
   record: TestRecord,
   values: NamedValues,

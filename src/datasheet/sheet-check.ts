@@ -1,6 +1,7 @@
 /**
- * Whether a sheet is a whole data sheet: its names, the rows of its tables, and what its cells hold, as a workbook port gives
- * them. Says what is wrong, what is lost by it and the remedy; guesses nothing.
+ * Checks whether a sheet is a complete data sheet. It looks at the names, the rows of the tables, and the contents of
+ * the cells, as
+ *       a workbook port returns them. Each finding names the fault, its consequence and the remedy.
  */
 import { english } from "../reduction/message";
 import type { Box, SheetName } from "../workbook/port";
@@ -15,24 +16,26 @@ import { spillOf } from "../specification/placed-formulas";
 import { usesOf } from "../specification/uses";
 import { newsSince, TEMPLATE_VERSION } from "../specification/versions";
 
-/** "stop": something does not work; "look": it works, but look at it; "news": an older sheet lacks it. */
+/**
+ * "stop": something does not work; "look": it works, but a person should look at it; "news": an older sheet lacks it.
+ */
 export interface Finding {
   readonly weight: "stop" | "look" | "news";
   readonly sentence: string;
-  /** Names that are to be attached to cells. */
+  /** The names that a person should attach to cells. */
   readonly attach?: readonly string[];
 }
 
 export interface SheetCheck {
-  /** Whether it has any of the names at all. */
+  /** True if the sheet has at least one of the names. */
   readonly isDataSheet: boolean;
   readonly version?: number;
   readonly findings: readonly Finding[];
-  /** Formulas that show #NAME? among the named results. */
+  /** The number of formulas among the named results that show #NAME?. */
   readonly unbound: number;
 }
 
-/** Every name to ask a port's `readNames` for. */
+/** All names to pass to `readNames` of a port. */
 export const CHECKED_NAMES: readonly string[] = [...new Set([...RECORD_NAMES, "load_number", "template_version"])];
 
 const lower = (name: string): string => name.toLowerCase();
@@ -50,7 +53,10 @@ function consequence(name: string): string {
     : `Without it there is no answer for: ${list(uses)}.`;
 }
 
-/** Where each name of the data sheet stands: the sheet's own first. */
+/**
+ * Groups the places of the names of the data sheet by name, in the order of the port: names that belong to the sheet
+ * come first.
+ */
 function placesByName(names: readonly SheetName[]): Map<string, SheetName[]> {
   const places = new Map<string, SheetName[]>();
   for (const one of names) {
@@ -75,7 +81,8 @@ function namesFindings(
 ): Finding[] {
   const findings: Finding[] = [];
   const loads = Math.max(0, ...load_number.map(([number]) => Number(number) || 0));
-  // A load beyond the usual ones is asked for where the sheet numbers it, and told of wherever it is.
+  // // The readings of a load beyond the usual number are required only if the sheet numbers that load; faults in them
+  // are always reported.
   const needed = new Set(fieldsFor(loads).map(({ name }) => name));
   for (const { name } of [...FIELDS, ...MORE_FIELDS, { name: "load_number" }]) {
     const found = places.get(lower(name)) ?? [];
@@ -147,7 +154,7 @@ function shapeFindings(standing: readonly Standing[]): Finding[] {
   return findings;
 }
 
-/** Rows that somebody put into the load table: they belong to no load. */
+/** Finds rows that a person inserted into the load table: they belong to no load. */
 function rowFindings(values: NamedValues, numbers: Box | undefined): Finding[] {
   const cells = values.load_number;
   if (!cells || !numbers) return [];
@@ -175,7 +182,11 @@ function rowFindings(values: NamedValues, numbers: Box | undefined): Finding[] {
   });
 }
 
-/** What a reviewer would ask of the rows of the table of picks. Rows are those of the sheet, where its name leads to cells. */
+/**
+ * Lists what a reviewer would ask about the rows of the table of picks. Row numbers are those of the sheet if the
+ * position of the table
+ *       is known.
+ */
 function pickFindings(
   picks: readonly RecordedPick[],
   loads: readonly unknown[] | undefined,
@@ -278,7 +289,10 @@ export function checkSheet(names: readonly SheetName[], values: NamedValues): Sh
   return { isDataSheet: true, version, findings, unbound };
 }
 
-/** The cells that a name would get of a selection ("B4:B20"); a sentence where they do not do. */
+/**
+ * Returns the cells of a selection ("B4:B20") that a name would get, or a sentence that says why the selection is
+ * unsuitable.
+ */
 export function cellsToName(name: string, box: Box, filled: number): { box: Box } | { sentence: string } {
   const spill = spillOf(name);
   if (spill) return { box: { row: box.row, col: box.col, ...spill } };
@@ -287,7 +301,7 @@ export function cellsToName(name: string, box: Box, filled: number): { box: Box 
   if (column && box.cols > 1)
     return { sentence: `${cellCalled(name)} is a column: select its cells, one below the other, in one column.` };
   if (column) return { box };
-  // A merged cell is selected as a whole, and its first cell holds what is typed.
+  // // Excel selects a merged cell as a whole; its first cell contains the value.
   if (box.rows * box.cols > 1 && filled > 1)
     return { sentence: `${cellCalled(name)} is one cell, and ${at(box)} holds ${filled} values: select one cell.` };
   return { box: { ...box, rows: 1, cols: 1 } };

@@ -1,4 +1,7 @@
-/** `npm run templates`: the blank data sheets as .xlsx, the same bytes as long as nothing has changed. */
+/**
+ * `npm run templates` writes the blank data sheets as .xlsx files. The bytes stay the same as long as the sheet does
+ * not change.
+ */
 import { writeFileSync } from "fs";
 import { join } from "path";
 import { blankSheet } from "./layout";

@@ -1,6 +1,7 @@
 /**
- * A sheet plan as an .xlsx file. Formulas are in the form in which Excel stores those of an add-in, so that they bind where the
- * add-in is; names belong to the sheet; the same plan always gives the same bytes.
+ * Writes a sheet plan as an .xlsx file. Formulas are stored in the form in which Excel stores formulas of an add-in, so
+ * that they
+ *       work wherever the add-in is installed. Names belong to the sheet. The same plan always gives the same bytes.
  */
 import { dateOfDay } from "../workbook/day-number";
 import ExcelJS from "exceljs";
@@ -20,7 +21,7 @@ import {
 import type { Box, CellPlan, CellValue, EntryRule, SheetPlan } from "../workbook/port";
 import { boxAddress, cellAddress, quoted } from "../workbook/address";
 
-/** Nothing in the file tells when it was made. */
+/** A fixed date, so that the bytes of the file do not depend on the day on which it is made. */
 const FIXED_DATE = new Date(Date.UTC(2000, 0, 1));
 
 const color = (hex: string) => ({ argb: `FF${hex.slice(1)}` });
@@ -32,10 +33,10 @@ const font = ({ bold, italic, size = SIZE, ink }: Look): Partial<ExcelJS.Font> =
   ...(italic && { italic }),
 });
 const SIZE = 9;
-/** Points; not every reader makes a row as high as its text. */
+/** The height in points; not every program adapts the height of a row to its text. */
 const TITLE_HEIGHT = 20;
 const ROW_HEIGHT = 12.75;
-/** Characters. */
+/** The width in characters. */
 const COLUMN_WIDTH = 9;
 
 function border({ rule }: Look): Partial<ExcelJS.Borders> | undefined {
@@ -51,14 +52,21 @@ const STYLES = fromLooks((look, kind): Partial<ExcelJS.Style> => ({
   ...(kind === "input" && { protection: { locked: false } }),
 }));
 
-/** "=CLAY.STRAIN({deformation})" as Excel keeps it in a file: no "=", bare names, the add-in's functions with their prefix. */
+/**
+ * Converts "=CLAY.STRAIN({deformation})" to the form that Excel stores in a file: no "=", no braces around names, and a
+ * prefix
+ *       before the functions of the add-in.
+ */
 export const storedFormula = (formula: string): string =>
   formula
     .replace(/^=/, "")
     .replace(/\{(\w+)\}/g, "$1")
     .replace(/\bCLAY\.(\w+)/g, "_xldudf_CLAY_$1");
 
-/** What a formula shows on opening, before anything is calculated: units and headings that repeat another cell, else blank. */
+/**
+ * The value that a formula cell shows when the file is opened, before Excel calculates: the repeated unit or heading,
+ * otherwise blank.
+ */
 function shownAtFirst(plan: SheetPlan): (cell: CellPlan) => CellValue {
   const at = new Map(plan.cells.map((cell) => [cellAddress(cell.row, cell.col), cell]));
   return function shown({ value, formula }): CellValue {
@@ -72,7 +80,7 @@ function shownAtFirst(plan: SheetPlan): (cell: CellPlan) => CellValue {
 
 function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
   const shown = shownAtFirst(plan);
-  // Excel lets no array stand in merged cells: what stands there gives one value.
+  // // Excel allows no array in merged cells; the formulas there return one value.
   const merged = new Set(plan.merges.map(({ row, col }) => cellAddress(row, col)));
   for (const plannedCell of plan.cells) {
     const { row, col, kind, value, formula, format, note, align, wrap } = plannedCell;
@@ -85,7 +93,8 @@ function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
     };
     if (formula) {
       const stored = { formula: storedFormula(formula), result: shown(plannedCell) };
-      // The typings know formulas that are shared, but not the array form that exceljs writes from the same shape.
+      // // The type definitions include shared formulas, but not the array form, which exceljs writes from an object of
+      // the same shape.
       cell.value = (
         isDynamic(formula) && !merged.has(address) ? { ...stored, shareType: "array", ref: address } : stored
       ) as ExcelJS.CellValue;
@@ -97,10 +106,13 @@ function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
   for (const { row, col, rows, cols } of plan.merges) sheet.mergeCells(row + 1, col + 1, row + rows, col + cols);
 }
 
-/** Formulas that may give an array: without the mark, Excel would cut them down to one value with "@". */
+/**
+ * Formulas that may return an array. Without the mark of a dynamic array, Excel would reduce them to one value with
+ * "@".
+ */
 const isDynamic = (formula: string): boolean => /CLAY\.|INDEX\(/.test(formula);
 
-/** The numbers by which the file knows papers. */
+/** The numbers of the paper sizes in the file. */
 const A4 = 9;
 const LETTER = 1 as ExcelJS.PaperSize;
 
@@ -129,8 +141,9 @@ const choiceOf = (choices: readonly string[]): object => ({
 });
 
 /**
- * Runs of cells down a column that have the same choices. exceljs would join the cells itself, but takes C100 for a cell above C94
- * and so writes two rules for the same cells, which Excel repairs.
+ * Finds runs of cells in a column that have the same choices. exceljs would join such cells itself, but it sorts C100
+ * above C94 and
+ *       therefore writes two rules for the same cells, which Excel repairs.
  */
 function choiceRuns({ cells }: SheetPlan): { box: Box; choices: readonly string[] }[] {
   const runs: { box: Box; choices: readonly string[] }[] = [];
@@ -145,7 +158,7 @@ function choiceRuns({ cells }: SheetPlan): { box: Box; choices: readonly string[
 }
 
 function limitEntries(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
-  // The typings know validation by cell only.
+  // // The type definitions allow a validation for a single cell only.
   const { dataValidations } = sheet as unknown as { dataValidations: { add(address: string, rule: object): void } };
   const add = (box: Box, rule: object) => dataValidations.add(boxAddress(box).replaceAll("$", ""), rule);
   for (const { box, choices } of choiceRuns(plan)) add(box, choiceOf(choices));
@@ -153,7 +166,7 @@ function limitEntries(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
 }
 
 async function protect(sheet: ExcelJS.Worksheet, { open = [], isProtected }: SheetPlan): Promise<void> {
-  // The first cell of each open box tells `openRows` which style an open cell has.
+  // // The first cell of each open box shows `openRows` the style of an unlocked cell.
   for (const { row, col } of open)
     sheet.getCell(cellAddress(row, col)).style = { font: STYLES.label.font, protection: { locked: false } };
   if (isProtected)
@@ -171,8 +184,9 @@ async function protect(sheet: ExcelJS.Worksheet, { open = [], isProtected }: She
 }
 
 /**
- * Open boxes are whole rows: the rows are unlocked, not thousands of cells. Cells beside a box keep their own style. exceljs
- * writes no empty row.
+ * Unlocks the open boxes as whole rows instead of thousands of cells. Cells beside a box keep their own style. exceljs
+ * does not
+ *       write empty rows, so this function edits the XML.
  */
 function openRows(parts: Record<string, Uint8Array>, { open = [] }: SheetPlan): void {
   for (const { row, col, rows } of open) {
@@ -238,7 +252,7 @@ const METADATA =
   '<futureMetadata name="XLDAPR" count="1"><bk><extLst><ext uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}"><xda:dynamicArrayProperties fDynamic="1" fCollapsed="0"/></ext></extLst></bk></futureMetadata>' +
   '<cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata></metadata>';
 
-/** Edits one part of the package; a change that finds nothing to change is a fault. */
+/** Edits one part of the package; throws if the pattern is not found. */
 function edit(parts: Record<string, Uint8Array>, path: string, pattern: RegExp | string, by: string): void {
   const before = strFromU8(parts[path]);
   const after = before.replace(pattern, by);
@@ -262,7 +276,10 @@ function breaksOf(printing: Printing): string {
     .join("");
 }
 
-/** What exceljs cannot write: names that belong to the sheet, several printed pages, and the mark of dynamic arrays. */
+/**
+ * Adds what exceljs cannot write: names that belong to the sheet, several printed pages, and the mark of dynamic
+ * arrays.
+ */
 function complete(parts: Record<string, Uint8Array>, plan: SheetPlan): void {
   const sheet = quoted(plan.name);
   const reference = (box: Box) => `${sheet}!${boxAddress(box)}`;
@@ -275,7 +292,8 @@ function complete(parts: Record<string, Uint8Array>, plan: SheetPlan): void {
   edit(parts, "xl/workbook.xml", "</sheets>", `</sheets><definedNames>${names.join("")}</definedNames>`);
   edit(parts, SHEET, "</headerFooter>", `</headerFooter>${breaksOf(printing)}`);
   edit(parts, SHEET, /(<c r="[A-Z]+\d+"[^>]*?)(><f t="array")/g, '$1 cm="1"$2');
-  // Widths of columns are in digits of the workbook's font; exceljs writes one that not every machine has.
+  // // Column widths are counted in digits of the workbook's font; exceljs writes a font that some machines do not
+  // have.
   edit(parts, "xl/styles.xml", /<font>(?:(?!<\/font>).)*Calibri(?:(?!<\/font>).)*<\/font>/, PLAIN_FONT);
   parts["xl/metadata.xml"] = strToU8(METADATA);
   edit(
@@ -292,7 +310,7 @@ function complete(parts: Record<string, Uint8Array>, plan: SheetPlan): void {
   );
 }
 
-/** The file's bytes. */
+/** The bytes of the file. */
 export async function toXlsx(plan: SheetPlan): Promise<Uint8Array> {
   const workbook = new ExcelJS.Workbook();
   workbook.creator = "Clayledger";
@@ -312,7 +330,7 @@ export async function toXlsx(plan: SheetPlan): Promise<Uint8Array> {
   const parts = unzipSync(new Uint8Array(await workbook.xlsx.writeBuffer()));
   complete(parts, plan);
   openRows(parts, plan);
-  // exceljs packs the folders too, which are no parts.
+  // // exceljs also packs the folders, which are not parts of the package.
   const ordered = Object.entries(parts)
     .filter(([path]) => !path.endsWith("/"))
     .sort(([a], [b]) => (a < b ? -1 : 1));
