@@ -1,26 +1,30 @@
-/** Which data sheet the whole pane works on: the one in front, unless another one is pinned. */
+/** Decides which data sheet the pane works on: the active sheet, unless a person pinned another one. */
 import { DATA_SHEET_NAME } from "../../specification/load-table";
 import type { FoundSheet } from "../../workbook/port";
 
 export interface Choice {
-  /** Id of the sheet; absent where the workbook has no data sheet. */
+  /** The id of the sheet; missing if the workbook has no data sheet. */
   readonly id?: string;
   readonly isPinned: boolean;
 }
 
-/** What the pane says of the current test. */
+/** What the pane shows about the current test. */
 export interface CurrentTest extends Choice {
-  /** Names of the data sheets in the order of their tabs; absent until the workbook has answered. */
+  /** The names of the data sheets in the order of their tabs; missing until the workbook has answered. */
   readonly tests?: readonly string[];
-  /** The current test's sheet. */
+  /** The sheet of the current test. */
   readonly sheet?: string;
-  /** The sheet in front, where that is another one. */
+  /** The active sheet, if it is not the sheet of the current test. */
   readonly other?: { readonly sheet: string; readonly isTest: boolean };
 }
 
 export const isTest = ({ has }: FoundSheet): boolean => has.includes(DATA_SHEET_NAME);
 
-/** The pinned sheet while it is there; else the data sheet in front; else the one before; else the first. */
+/**
+ * Returns the pinned sheet while it exists; otherwise the active sheet if it is a data sheet; otherwise the sheet
+ * chosen before; otherwise
+ *       the first data sheet.
+ */
 export function followed(before: Choice, sheets: readonly FoundSheet[]): Choice {
   const tests = sheets.filter(isTest);
   const isThere = tests.some(({ id }) => id === before.id);
@@ -30,7 +34,10 @@ export function followed(before: Choice, sheets: readonly FoundSheet[]): Choice 
   return id === before.id && !before.isPinned ? before : { id, isPinned: false };
 }
 
-/** The sheet of that name as a person chooses it: pinned, unless it is in front and so is followed anyway. */
+/**
+ * The choice of the sheet with this name by a person. The sheet is pinned unless it is the active sheet, which is
+ * followed anyway.
+ */
 export function chosen(name: string, before: Choice, sheets: readonly FoundSheet[]): Choice {
   const found = sheets.find((one) => one.sheet === name && isTest(one));
   return found ? { id: found.id, isPinned: !found.isActive } : before;

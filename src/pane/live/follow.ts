@@ -1,4 +1,4 @@
-/** Reads from the workbook at once, and again a moment after what is listened to. */
+/** Reads from the workbook at once, and again a short time after each change or each move of the selection. */
 import type { Change, Unsubscribe, WorkbookPort } from "../../workbook/port";
 import { sentenceOf } from "../text/sentence";
 
@@ -7,16 +7,16 @@ export type Heard = Change | "selection";
 
 export interface Following<T> {
   readonly to: readonly Heard[];
-  /** Milliseconds without a change before it is read again. */
+  /** The time in milliseconds without a further change before the next read. */
   readonly pause: number;
-  /** Reads, knowing what was heard since the last answer: at first, all that is listened to. */
+  /** Reads. It gets everything that was heard since the last answer; in the first call, all kinds of `to`. */
   readonly read: (heard: ReadonlySet<Heard>) => Promise<T>;
-  /** Hears of the latest answer only. */
+  /** Called with the latest answer only. */
   readonly found: (value: T) => void;
   readonly failed: (sentence: string) => void;
 }
 
-/** Gives what ends it; nothing is heard of afterwards. */
+/** Starts to follow. Returns the function that ends it; afterwards neither `found` nor `failed` is called. */
 export function follow<T>(port: WorkbookPort, { to, pause, read, found, failed }: Following<T>): () => void {
   let gone = false;
   let latest = 0;

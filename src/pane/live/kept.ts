@@ -1,11 +1,12 @@
-/** Keeps what is equal, so that what hangs on it is not worked out or drawn again. */
+/** Keeps an old object if the new one is equal, so that nothing that depends on it is calculated or drawn again. */
 
 const isPlain = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
 /**
- * The next value, made of parts of the one before where these are equal; the one before itself where all of it is equal. Both
- * are plain data: no classes, no circles.
+ * Returns the next value, built from parts of the value before wherever they are equal, or the value before itself if
+ * all of it is
+ *       equal. Both must be plain data: no classes, no cycles.
  */
 export function kept<T>(before: T | undefined, next: T): T {
   if (Object.is(before, next) || before === undefined) return next;
@@ -14,7 +15,7 @@ export function kept<T>(before: T | undefined, next: T): T {
     : isPlain(next)
       ? keptRecord(isPlain(before) ? before : {}, next)
       : next;
-  // The parts are those of the next value or equal to them, so the whole is of its type.
+  // // Each part is a part of the next value or equal to one, so the whole has the type of the next value.
   return (isSame(before, made) ? before : made) as T;
 }
 
@@ -27,7 +28,7 @@ const keptRecord = (
 ): Record<string, unknown> =>
   Object.fromEntries(Object.entries(next).map(([key, value]) => [key, kept(before[key], value)]));
 
-/** Whether two values have the very same parts. */
+/** True if both values have identical parts. */
 function isSame(one: unknown, other: unknown): boolean {
   if (Array.isArray(one) && Array.isArray(other))
     return one.length === other.length && one.every((value, index) => Object.is(value, other[index]));

@@ -1,14 +1,14 @@
-/** A new sheet, and what is said of it. */
+/** Inserts a new sheet and writes the sentence about it. */
 import type { SheetPlan, WorkbookPort } from "../../workbook/port";
 
 export interface NewSheet {
   readonly sheet: string;
   readonly intent: "success" | "warning";
-  /** What was made, then what the host did not take of it. */
+  /** Says what was made, and then what the host did not accept. */
   readonly sentence: string;
 }
 
-/** `said` gives the sentence for the sheet's name. */
+/** `said` makes the sentence from the name of the sheet. */
 export async function newSheet(
   port: WorkbookPort,
   plan: SheetPlan,

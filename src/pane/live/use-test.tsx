@@ -1,4 +1,4 @@
-/** The current test for the screens: one store for all of them, read by the screen that is shown. */
+/** Gives the screens the current test. All screens share one store; only the visible screen reads from it. */
 import {
   createContext,
   useCallback,
@@ -16,7 +16,7 @@ import { WorkbookStore, type Reading, type Snapshot } from "./workbook-store";
 
 interface Live {
   readonly store: WorkbookStore;
-  /** What a person began to type, by the id of a test and what it is for. */
+  /** What a person began to type, by the id of the test and the purpose. */
   readonly drafts: Map<string, unknown>;
 }
 
@@ -29,11 +29,12 @@ function useLive(): Live {
   return live;
 }
 
-/** All that stands in it follows one workbook. */
+/** Lets all its children follow one workbook. */
 export function FollowedWorkbook({ port, children }: { readonly port: WorkbookPort; readonly children: ReactNode }) {
   const live = useMemo(() => ({ store: new WorkbookStore(port), drafts: new Map<string, unknown>() }), [port]);
   useEffect(() => {
-    // Hidden columns, and names that were given by hand, are no event of Excel: whoever comes to the pane finds them all the same.
+    // // Excel has no event for hidden columns and for names that a person defines. Therefore the pane reads them when
+    // it gets the focus.
     const look = (): void => void live.store.again();
     window.addEventListener("focus", look);
     return () => window.removeEventListener("focus", look);
@@ -41,7 +42,7 @@ export function FollowedWorkbook({ port, children }: { readonly port: WorkbookPo
   return <LiveContext.Provider value={live}>{children}</LiveContext.Provider>;
 }
 
-/** What stands in it is left as it is while it is not shown. */
+/** Children that are not shown are not updated. */
 export const Shown = ({ isShown, children }: { readonly isShown: boolean; readonly children: ReactNode }) => (
   <ShownContext.Provider value={isShown}>{children}</ShownContext.Provider>
 );
@@ -49,14 +50,14 @@ export const Shown = ({ isShown, children }: { readonly isShown: boolean; readon
 export const useIsShown = (): boolean => useContext(ShownContext);
 
 export interface FollowedTest {
-  /** Names of the data sheets; undefined until the workbook has answered, empty where there is none. */
+  /** The names of the data sheets; undefined until the workbook has answered, empty if it has none. */
   readonly tests?: readonly string[];
-  /** What the current test holds; undefined until it was read. */
+  /** The contents of the current test; undefined until they were read. */
   readonly reading?: Reading;
   readonly error?: string;
 }
 
-/** Until there is a reading with all that is wanted, the one before of the same test stands. */
+/** Keeps the earlier reading of the same test until there is a reading with everything that the screen wants. */
 function followedOf({ current, reading, error }: Snapshot, want: Want, before: FollowedTest): FollowedTest {
   const earlier = before.reading?.id === current.id ? before.reading : undefined;
   const next = reading && covers(reading.read, want) ? reading : earlier;
@@ -65,7 +66,7 @@ function followedOf({ current, reading, error }: Snapshot, want: Want, before: F
     : { tests: current.tests, reading: next, error };
 }
 
-/** The current test with what a screen wants of it: the same want at every call. */
+/** The current test with what a screen wants of it. Pass the same `want` object in every call. */
 export function useTest(want: Want): FollowedTest & { readonly again: () => Promise<void> } {
   const { store } = useLive();
   const isShown = useIsShown();
@@ -85,7 +86,7 @@ export interface ChosenTest extends CurrentTest {
   readonly choose: (sheet: string) => void;
 }
 
-/** Which test is current, for the head of the pane. */
+/** The choice of the current test, for the head of the pane. */
 export function useCurrentTest(): ChosenTest {
   const { store } = useLive();
   const [current, setCurrent] = useState<CurrentTest>(() => store.snapshot().current);
@@ -99,17 +100,21 @@ export function useCurrentTest(): ChosenTest {
   return { ...current, pin, choose };
 }
 
-/** Leaves the workbook alone while the pane itself writes. */
+/** Stops reading from the workbook while the pane itself writes. */
 export function useHold(isBusy: boolean): void {
   const { store } = useLive();
   useEffect(() => (isBusy ? store.hold() : undefined), [store, isBusy]);
 }
 
-/** A state that stays with its test while another test is current. Where it is used stands under a key of that test. */
+/**
+ * A state that belongs to a test and is kept while another test is current. The component that uses it needs the id of
+ * the test as its
+ *       key.
+ */
 export function useDraft<T>(test: string, what: string, start: T): [T, (next: T | ((before: T) => T)) => void] {
   const { drafts } = useLive();
   const key = `${test}\n${what}`;
-  // Whoever asks for a draft of this name has put it there.
+  // // Every use of this name has the same type, so the stored value has type T.
   const [value, setValue] = useState<T>(() => (drafts.has(key) ? (drafts.get(key) as T) : start));
   useEffect(() => void drafts.set(key, value), [drafts, key, value]);
   return [value, setValue];

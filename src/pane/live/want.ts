@@ -1,32 +1,32 @@
-/** What a screen wants to know beside the record of the current test. */
+/** What a screen wants to read besides the record of the current test. */
 import { RECORD_NAMES } from "../../record/record";
 import type { Asked, FoundSheet } from "../../workbook/port";
 
-/** Other sheets of the workbook, known by a name that each of them has. */
+/** Other sheets of the workbook, recognized by a name that each of them has. */
 export interface Beside {
   readonly mark: string;
-  /** Names whose values are read of them. */
+  /** The names whose values are read from these sheets. */
   readonly names: readonly string[];
-  /** Asks where their names stand, too. */
+  /** True if the positions of the names are read too. */
   readonly places?: boolean;
 }
 
 export interface Want {
-  /** Names whose contents are read. */
+  /** The names whose contents are read. */
   readonly contents?: readonly string[];
   readonly hidden?: boolean;
   readonly beside?: readonly Beside[];
 }
 
-/** The record, and no more. */
+/** Only the record. */
 export const RECORD: Want = {};
 
-/** Names that a sheet of the workbook is looked for by. */
+/** The names by which sheets of the workbook are recognized. */
 export const marksOf = (wants: readonly Want[]): string[] => [
   ...new Set(wants.flatMap(({ beside = [] }) => beside.map(({ mark }) => mark))),
 ];
 
-/** All that several screens want. */
+/** The union of what several screens want. */
 export function together(wants: readonly Want[]): Want {
   const contents = [...new Set(wants.flatMap((want) => want.contents ?? []))];
   const beside = wants.flatMap((want) => want.beside ?? []);
@@ -37,7 +37,7 @@ export function together(wants: readonly Want[]): Want {
   };
 }
 
-/** Whether what was read for one want will do for another. */
+/** True if a reading made for `read` also satisfies `want`. */
 export function covers(read: Want, want: Want): boolean {
   const marks = marksOf([read]);
   return (
@@ -47,7 +47,7 @@ export function covers(read: Want, want: Want): boolean {
   );
 }
 
-/** What is asked of the workbook: of the current test first, then of each sheet beside it. */
+/** The requests to the workbook: the current test first, then each of the other sheets. */
 export function asksFor(sheet: string, want: Want, sheets: readonly FoundSheet[]): Asked[] {
   const { contents, hidden, beside = [] } = want;
   const others = sheets.flatMap(({ sheet: name, has }): Asked[] => {

@@ -1,6 +1,7 @@
 /**
- * What the whole pane knows of the workbook: its data sheets, which of them is the current test, and what that one holds. It
- * reads while somebody follows it, a moment after the last change, and only what has changed; what is equal stays the same object.
+ * Knows the state of the workbook for the whole pane: the data sheets, which of them is the current test, and its
+ * contents. It reads
+ *       only while somebody follows it, a short time after the last change, and only what has changed. Equal parts stay the same object.
  */
 import { readRecord, type NamedValues, type TestRecord } from "../../record/record";
 import { DATA_SHEET_NAME } from "../../specification/load-table";
@@ -18,22 +19,22 @@ import { chosen, currentTest, followed, isTest, type Choice, type CurrentTest } 
 import { kept } from "./kept";
 import { asksFor, covers, marksOf, together, type Want } from "./want";
 
-/** Milliseconds without a change before the workbook is read again. */
+/** The time in milliseconds without a further change before the workbook is read again. */
 const PAUSES: Readonly<Record<Change, number>> = { values: 400, front: 100, sheets: 150 };
 
-/** What the current test holds. */
+/** The contents of the current test. */
 export interface Reading {
   readonly id: string;
   readonly sheet: string;
   readonly values: NamedValues;
   readonly record: TestRecord;
   readonly names: readonly SheetName[];
-  /** Empty where they were not wanted. */
+  /** Empty if no screen wanted them. */
   readonly contents: NamedValues;
   readonly hidden: HiddenLines;
-  /** The sheets beside it that were wanted. */
+  /** The other sheets that a screen wanted. */
   readonly beside: readonly Looked[];
-  /** What it was read for. */
+  /** The want for which the reading was made. */
   readonly read: Want;
 }
 
@@ -57,7 +58,7 @@ function readingOf(
   return kept(before, { id, sheet, values: same, record, names, contents, hidden, beside, read });
 }
 
-/** What was found of a data sheet, and of the sheets beside it. */
+/** Reads a data sheet and the other sheets that are wanted. */
 async function lookAt(
   port: WorkbookPort,
   sheet: string,
@@ -69,7 +70,7 @@ async function lookAt(
   return [looked, ...beside];
 }
 
-/** A data sheet as it stands now, whichever test is current. */
+/** Reads a data sheet as it is now, even if another test is current. */
 export async function readTest(port: WorkbookPort, sheet: string, want: Want): Promise<Reading> {
   const sheets = await port.findSheets(marksOf([want]));
   const [looked, ...beside] = await lookAt(port, sheet, want, sheets);
@@ -81,20 +82,23 @@ export class WorkbookStore {
   readonly #port: WorkbookPort;
   #sheets: readonly FoundSheet[] | undefined;
   #choice: Choice = { isPinned: false };
-  /** What is shown of the current test. */
+  /** The reading of the current test that the screens show. */
   #reading: Reading | undefined;
-  /** The last reading of each test by its id, for what is equal in the next. It may be old, and is not shown. */
+  /**
+   * The last reading of each test by its id, so that equal parts stay the same object. It may be out of date and is not
+   * shown.
+   */
   readonly #earlier = new Map<string, Reading>();
   #error: string | undefined;
   #snapshot: Snapshot = { current: { isPinned: false } };
   readonly #followers = new Map<() => void, Want | undefined>();
   readonly #stale = new Set<Change>(["values", "sheets"]);
-  /** Names that sheets were looked for by. */
+  /** The names by which sheets were last looked for. */
   #marks: readonly string[] = [];
   #holds = 0;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #looking: Promise<void> | undefined;
-  /** A look was asked for while another one was under way. */
+  /** True if another read was requested during a read. */
   #isAskedAgain = false;
   #leave: Promise<Unsubscribe> | undefined;
 
@@ -104,7 +108,9 @@ export class WorkbookStore {
 
   snapshot = (): Snapshot => this.#snapshot;
 
-  /** Follows which test is current and, with a want, what it holds. The listener hears that the snapshot is another. */
+  /**
+   * Follows which test is current and, with a want, its contents. The listener is called when the snapshot has changed.
+   */
   follow(listener: () => void, want?: Want): Unsubscribe {
     const own = (): void => listener();
     this.#followers.set(own, want);
@@ -116,13 +122,13 @@ export class WorkbookStore {
     };
   }
 
-  /** Reads everything again. The promise is kept once that is done. */
+  /** Reads everything again. The promise resolves when this is done. */
   again(): Promise<void> {
     this.#stale.add("values").add("sheets");
     return this.#look();
   }
 
-  /** Leaves the workbook alone, while the pane itself writes, until the hold is let go. */
+  /** Stops reading from the workbook while the pane itself writes. Returns the function that allows it again. */
   hold(): () => void {
     this.#holds++;
     let isHeld = true;
@@ -140,7 +146,7 @@ export class WorkbookStore {
     );
   }
 
-  /** Makes the data sheet of that name the current test. */
+  /** Makes the data sheet with this name the current test. */
   choose(name: string): void {
     this.#choose(chosen(name, this.#choice, this.#sheets ?? []));
   }
@@ -156,7 +162,7 @@ export class WorkbookStore {
     this.#stale.add("values").add("sheets");
     this.#leave = this.#port.onChange((change) => {
       this.#stale.add(change);
-      // The current test may have another name, and its cells too.
+      // // The current test may have another name and other contents.
       if (change === "sheets") this.#stale.add("values");
       this.#soon(PAUSES[change]);
     });
@@ -177,7 +183,7 @@ export class WorkbookStore {
     this.#timer = setTimeout(() => void this.#look(), pause);
   }
 
-  /** One look after another. */
+  /** Reads; never twice at the same time. */
   #look(): Promise<void> {
     if (this.#holds > 0 || this.#followers.size === 0) return Promise.resolve();
     this.#isAskedAgain = true;
@@ -186,7 +192,7 @@ export class WorkbookStore {
   }
 
   async #lookNow(): Promise<void> {
-    // What was asked for together is looked at together.
+    // // Waits, so that requests made at the same time share one read.
     await Promise.resolve();
     try {
       do {
@@ -206,7 +212,7 @@ export class WorkbookStore {
     return [...this.#followers.values()].filter((want) => want !== undefined);
   }
 
-  /** Whether somebody who came meanwhile wants what was not read, or another test was chosen. */
+  /** True if a new follower wants something that was not read, or if another test was chosen. */
   #isWanting(): boolean {
     return this.#holds === 0 && (this.#lacksList() || this.#lacksReading());
   }
@@ -221,9 +227,9 @@ export class WorkbookStore {
     return this.#reading?.id !== this.#choice.id || !covers(this.#reading.read, together(wants));
   }
 
-  /** Finds the data sheets, where that is called for. Gives whether it looked at every sheet. */
+  /** Finds the data sheets if necessary. Returns true if it looked at every sheet. */
   async #list(): Promise<boolean> {
-    // Without a test, names that were given by hand are found when something is typed.
+    // // Without a current test, the pane looks for names that a person defined whenever something is typed.
     if (this.#stale.has("values") && this.#choice.id === undefined) this.#stale.add("sheets");
     if (!this.#stale.has("sheets") && !this.#lacksList()) {
       if (!this.#stale.has("front")) return false;
@@ -243,7 +249,9 @@ export class WorkbookStore {
     return true;
   }
 
-  /** Follows another sheet to the front, where that is a data sheet that is known: no other sheet is asked then. */
+  /**
+   * Follows a change of the active sheet if the new one is a known data sheet; in this case it reads no other sheet.
+   */
   async #follow(): Promise<boolean> {
     this.#stale.delete("front");
     const front = await this.#port.activeSheet().catch(() => undefined);
@@ -255,8 +263,9 @@ export class WorkbookStore {
   }
 
   /**
-   * Reads the current test, where that is called for. Not every host tells of a sheet that was renamed, or that has lost its
-   * names: where the list may be old, the sheets are looked for again.
+   * Reads the current test if necessary. Not every host reports that a sheet was renamed or lost its names; therefore,
+   * if the list of
+   *       sheets may be out of date, they are looked for again.
    */
   async #read(isListed: boolean): Promise<void> {
     const { id, sheet } = currentTest(this.#choice, this.#sheets ?? []);
@@ -284,7 +293,7 @@ export class WorkbookStore {
     this.#publish();
   }
 
-  /** What was read of another test is never shown under the name of this one. */
+  /** Publishes a new snapshot. A reading of another test is never shown under the name of the current one. */
   #publish(): void {
     const current: CurrentTest = this.#sheets ? currentTest(this.#choice, this.#sheets) : { isPinned: false };
     const reading = this.#reading?.id === current.id ? this.#reading : undefined;

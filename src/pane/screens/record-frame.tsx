@@ -1,4 +1,6 @@
-/** What screens that work on the current test have in common: heading, failure, and what to do without a data sheet. */
+/**
+ * The frame of all screens that work on the current test: heading, error message, and advice if there is no data sheet.
+ */
 import { Button, Spinner, Text } from "@fluentui/react-components";
 import type { ReactNode } from "react";
 import { Notice } from "../ui/notice";
@@ -15,9 +17,9 @@ export interface RecordFrameProps {
     readonly reading: string;
   };
   readonly followed: ReturnType<typeof useTest>;
-  /** What did not succeed on the screen itself. */
+  /** An error of the screen itself. */
   readonly failure?: string;
-  /** The screen's own part, once there is a record. */
+  /** The content of the screen, shown once there is a record. */
   readonly children: ReactNode;
 }
 

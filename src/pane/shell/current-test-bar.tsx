@@ -1,4 +1,4 @@
-/** The head of every screen: which test the pane works on, and the pin that holds it. */
+/** The head of every screen: the name of the current test, and the pin that keeps it. */
 import { makeStyles, Select, Text, ToggleButton, tokens, Tooltip } from "@fluentui/react-components";
 import { Pin16Filled, Pin16Regular } from "@fluentui/react-icons";
 import { useId } from "react";

@@ -1,12 +1,15 @@
-/** The workbook that the pane stands beside. */
+/** Finds the workbook beside the pane. */
 import type { WorkbookPort } from "../../workbook/port";
 
-/** What the page of the embedded sheet holds out to the pane in its frame. */
+/** What the page of the embedded sheet offers to the pane in its frame. */
 interface EmbeddedHost {
   readonly clayledger?: { readonly port?: WorkbookPort };
 }
 
-/** The port of the page around this frame; none where that page is another's (Excel on the web), and may not be looked at. */
+/**
+ * The port of the page around this frame; undefined if that page has another origin (Excel on the web) and cannot be
+ * read.
+ */
 function embeddedPort(around: unknown): WorkbookPort | undefined {
   try {
     return (around as EmbeddedHost).clayledger?.port;
@@ -16,8 +19,9 @@ function embeddedPort(around: unknown): WorkbookPort | undefined {
 }
 
 /**
- * The embedded sheet's port; else, where Office says that a host is there, Excel's; else none.
- * `office` is Office's own object, which a page without office.js does not have.
+ * Returns the port of the embedded sheet, or the port of Excel if Office reports a host, otherwise undefined. `office`
+ * is the object of
+ *       Office, which a page without office.js does not have.
  */
 export async function findPort(
   around: unknown,

@@ -1,13 +1,14 @@
 /**
  * Follows the look of the host while the pane is open.
  *
- * Office says its colours where it can (not in every version of Excel on the web). It documents an event of their change for
- * mail only, so that they are also read again when the pane comes back to the front. Where Office is the host but says
- * nothing the look is light, since the system's own preference need not be Excel's. In a plain browser the preference counts.
+ *       Office reports its colours in most hosts, but not in every version of Excel on the web. It documents an event for a change of
+ *       the colours for mail only; therefore they are also read again when the pane gets the focus. If Office is the host but reports
+ *       no colours, the look is light, because the preference of the system may differ from the look of Excel. In a plain browser, the
+ *       preference of the system counts.
  */
 import { lookOf, type Look } from "./theme";
 
-/** What is asked of the page's window. */
+/** The methods of `window` that this module uses. */
 export type View = Pick<Window, "matchMedia" | "addEventListener" | "removeEventListener">;
 
 const FORCED = "(forced-colors: active)";
@@ -21,7 +22,7 @@ export function lookNow(office: typeof Office | undefined, view: View): Look {
   });
 }
 
-/** Tells the look after each change until what it gives is called. */
+/** Calls `tell` with the look after each change. Returns the function that ends this. */
 export function followLook(office: typeof Office | undefined, view: View, tell: (look: Look) => void): () => void {
   const again = (): void => tell(lookNow(office, view));
   const queries = [FORCED, DARK].map((query) => view.matchMedia(query));
@@ -32,7 +33,7 @@ export function followLook(office: typeof Office | undefined, view: View, tell: 
   try {
     if (type) document?.addHandlerAsync?.(type, again);
   } catch {
-    // This version has no such event for workbooks.
+    // // This version has no such event for workbooks.
   }
   return () => {
     for (const query of queries) query.removeEventListener("change", again);
@@ -40,7 +41,7 @@ export function followLook(office: typeof Office | undefined, view: View, tell: 
     try {
       if (type) document?.removeHandlerAsync?.(type, { handler: again });
     } catch {
-      // Nor anything to take back.
+      // // There is no handler to remove.
     }
   };
 }

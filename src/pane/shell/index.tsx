@@ -1,11 +1,11 @@
-/** Starts the pane beside the workbook it finds, in the language that is asked for. */
+/** Starts the pane with the workbook that it finds, in the chosen language. */
 import { OfficePort } from "../../workbook/office";
 import { findPort } from "./find-port";
 import { keptLanguage, languageFor, setLanguage } from "../text/language";
 
 async function start(): Promise<void> {
   const office = typeof Office === "undefined" ? undefined : Office;
-  // Office's language is known once Office is ready, which the search for a port waits for.
+  // // The language of Office is known once Office is ready; findPort waits for that.
   const port = await findPort(window.parent, office, () => new OfficePort());
   const language = languageFor(
     keptLanguage(window.location.search),
@@ -14,7 +14,8 @@ async function start(): Promise<void> {
   );
   setLanguage(language);
   document.documentElement.lang = language;
-  // Loaded only now, though part of this file: every screen binds its words as it loads.
+  // // This import runs only now, although the module is in the same file, because every screen reads its words when it
+  // is loaded.
   const { show } = await import(/* webpackMode: "eager" */ "./show");
   show(document.getElementById("pane")!, port, office);
 }

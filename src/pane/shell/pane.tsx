@@ -53,7 +53,7 @@ type ScreenName = Exclude<keyof typeof text.tabs, "label">;
 interface Screen {
   readonly value: ScreenName;
   readonly Screen: ComponentType<ScreenProps>;
-  /** What is begun on it stays while another screen is looked at. */
+  /** True if the screen keeps unfinished work while another screen is shown. */
   readonly keeps?: boolean;
 }
 
@@ -68,7 +68,10 @@ function DataSheetScreen({ port, sheets }: ScreenProps) {
   );
 }
 
-/** In the order of the work, each group a line of tabs: what is filled in, what is looked at, what is signed. */
+/**
+ * The screens in the order of the work. Each group is a line of tabs: screens to fill in, screens to look at, screens
+ * to sign.
+ */
 const GROUPS: readonly (readonly Screen[])[] = [
   [
     { value: "next", Screen: NextScreen },
@@ -93,7 +96,10 @@ const ABOUT: Screen = { value: "about", Screen: () => <AboutScreen /> };
 
 const SCREENS: readonly Screen[] = [...GROUPS.flat(), ABOUT];
 
-/** A screen that is made when it is first shown, and then only hidden; the workbook is left alone meanwhile. */
+/**
+ * A screen that is created when it is first shown, and hidden afterwards. While it is hidden, it does not read the
+ * workbook.
+ */
 function KeptScreen({ Screen, isShown, ...props }: ScreenProps & Pick<Screen, "Screen"> & { isShown: boolean }) {
   const [begun, setBegun] = useState(false);
   useEffect(() => {

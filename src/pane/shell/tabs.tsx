@@ -1,12 +1,14 @@
 /**
- * Tabs by the pattern of the ARIA practices: one stop of the Tab key, arrows move along, Home and End to the ends. They look like a
- * ledger: each group of the work is a ruled line, and the title stands on the spine, with what is said about the program behind it.
+ * Tabs by the pattern of the ARIA practices: they are one stop of the Tab key, the arrow keys move between tabs, Home
+ * and End move to the
+ *       first and the last. They look like a ledger: each group of the work is a ruled line. The title is on the spine, and opens the
+ *       screen about the program.
  */
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import type { KeyboardEvent, ReactNode } from "react";
 import { useStyles as useSharedStyles } from "../ui/styles";
 
-/** From this width on the groups stand beside each other in one line. */
+/** From this width on, the groups stand side by side in one line. */
 const WIDE = "@media (min-width: 760px)";
 
 const useStyles = makeStyles({
@@ -49,7 +51,7 @@ const useStyles = makeStyles({
     "@media (forced-colors: active)": { borderBottomColor: "Highlight" },
     ":hover": { borderBottomColor: tokens.colorCompoundBrandStroke },
   },
-  // Last in the order of the keys, first on the page.
+  // // The spine is the last element for the keyboard, but the first on the page.
   spine: {
     order: -1,
     width: "26px",
@@ -77,7 +79,7 @@ const useStyles = makeStyles({
     borderRightColor: tokens.colorBrandBackground2,
     "@media (forced-colors: active)": { borderRightColor: "Highlight" },
   },
-  // Read from the foot up, as on the spine of a book that lies on its back.
+  // // The title reads from bottom to top, as on the spine of a book.
   title: {
     writingMode: "vertical-rl",
     transform: "rotate(180deg)",
@@ -89,7 +91,7 @@ export interface TabsProps<T extends string> {
   readonly label: string;
   /** The tabs of each line. */
   readonly groups: readonly (readonly { readonly value: T; readonly text: string }[])[];
-  /** The tab behind the title, which stands on the spine. */
+  /** The tab that the title on the spine opens. */
   readonly behindTitle: { readonly value: T; readonly text: string; readonly title: string };
   readonly selected: T;
   /** The id of the panel that the tabs show. */

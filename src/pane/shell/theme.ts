@@ -1,4 +1,4 @@
-/** The looks of the pane: which one suits the host, and the colours of each. */
+/** The looks of the pane: chooses the look that fits the host, and defines the colours of each. */
 import {
   createDarkTheme,
   createLightTheme,
@@ -10,7 +10,7 @@ import {
 
 export type Look = "light" | "dark" | "high-contrast";
 
-/** How bright a colour "#RRGGBB" is, from 0 to 1. */
+/** The brightness of a colour "#RRGGBB", from 0 to 1. */
 function brightness(colour: string): number {
   const [, r, g, b] = /^#?(..)(..)(..)$/.exec(colour) ?? [];
   if (r === undefined || g === undefined || b === undefined) return 1;
@@ -18,10 +18,10 @@ function brightness(colour: string): number {
 }
 
 export interface HostLook {
-  /** Office's background colour of the pane's body, where Office is the host. */
+  /** The background colour of the pane in Office; missing outside Office. */
   readonly background?: string;
   readonly forcedColours: boolean;
-  /** A preference of the browser, which counts where Office says nothing. */
+  /** The preference of the browser, which counts if Office reports no colour. */
   readonly prefersDark?: boolean;
 }
 
@@ -30,7 +30,7 @@ export const lookOf = ({ background, forcedColours, prefersDark = false }: HostL
   return (background === undefined ? prefersDark : brightness(background) < 0.5) ? "dark" : "light";
 };
 
-/** Shades of the clay of the icon (80), from dark to light. */
+/** Shades of the clay colour of the icon (80), from dark to light. */
 const CLAY: BrandVariants = {
   10: "#160804",
   20: "#2b110a",
@@ -50,7 +50,7 @@ const CLAY: BrandVariants = {
   160: "#fbf1ec",
 };
 
-/** Texts in clay are lighter than the maker of the theme has them, so that they can be read on dark grounds. */
+/** Text in clay is lighter than in Fluent's theme, so that it can be read on dark backgrounds. */
 const onDark: Partial<Theme> = {
   colorBrandForeground1: CLAY[120],
   colorBrandForeground2: CLAY[130],
@@ -66,7 +66,7 @@ export const THEMES: Record<Look, Theme> = {
   "high-contrast": teamsHighContrastTheme,
 };
 
-/** The inks of a plot; names as src/plots/svg.ts reads them. */
+/** The colours of a plot; the names are those that src/plots/svg.ts reads. */
 const inks = (ink: string, paper: string, grid: string, construction: string): Record<string, string> => ({
   "--plot-ink": ink,
   "--plot-paper": paper,
@@ -74,7 +74,10 @@ const inks = (ink: string, paper: string, grid: string, construction: string): R
   "--plot-construction": construction,
 });
 
-/** The paper is the pane's own ground; where the system forces its colours, the plot is drawn in them. */
+/**
+ * The paper of a plot has the background colour of the pane. If the system forces its colours, the plot is drawn in
+ * them.
+ */
 export const PLOT_INKS: Record<Look, Record<string, string>> = {
   light: inks("#111", tokens.colorNeutralBackground1, "#c8c8c8", "#0b4f9c"),
   dark: inks("#f0f0f0", tokens.colorNeutralBackground1, "#4a4a4a", "#8cc4ff"),

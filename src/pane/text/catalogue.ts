@@ -1,4 +1,4 @@
-/** What a language must say: what English says, in the same places and with the same counts and names put in. */
+/** The type of a language: it must contain every text of the English catalogue, with the same parameters. */
 import type { en } from "./en";
 
 type Said<T> = T extends string

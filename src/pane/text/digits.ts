@@ -1,4 +1,8 @@
-/** A number with so many significant digits at most (`least`: at least), as it may also be typed: the language's decimal mark, no marks of thousands. */
+/**
+ * A number with at least `least` and at most `digits` significant digits, in a form that a person may also type: with
+ * the decimal mark
+ *       of the language, without marks of thousands.
+ */
 import { language, LOCALES } from "./language";
 
 export const shown = (value: number, digits = 6, least = 1): string =>

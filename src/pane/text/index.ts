@@ -1,4 +1,4 @@
-/** Every word of the pane, in the language that was set before this was loaded. */
+/** Every text of the pane, in the language that was set before this module was loaded. */
 import type { Catalogue } from "./catalogue";
 import { de } from "./de";
 import { en } from "./en";

@@ -1,6 +1,7 @@
 /**
- * The language of the pane. It is set once, before the first screen is loaded: words are bound as a module loads, so that
- * another choice takes effect when the pane is loaded again.
+ * The language of the pane. It is set once, before the first screen is loaded, because each module reads its texts when
+ * it is loaded.
+ *       Another choice takes effect when the pane is loaded again.
  */
 
 import { keep, kept } from "./storage";
@@ -9,7 +10,7 @@ export const LANGUAGES = ["en", "de"] as const;
 
 export type Language = (typeof LANGUAGES)[number];
 
-/** How numbers are written. */
+/** The locale in which numbers are written. */
 export const LOCALES: Readonly<Record<Language, string>> = { en: "en-US", de: "de-DE" };
 
 const KEY = "clayledger.language";
@@ -22,25 +23,35 @@ export function setLanguage(chosen: Language): void {
   current = chosen;
 }
 
-/** A language tag ("de-AT") as a language that the pane has. */
+/** The language of the pane for a language tag such as "de-AT"; undefined if the pane does not have it. */
 const known = (tag: string | null | undefined): Language | undefined =>
   LANGUAGES.find((one) => one === tag?.toLowerCase().split(/[-_]/)[0]);
 
-/** The first of the tags that the pane has a language for: what was chosen, what the host shows, what the browser asks for. */
+/**
+ * The language for the first tag that the pane has a language for. Pass the choice of the person, the language of the
+ * host, and the
+ *       languages of the browser.
+ */
 export const languageFor = (...tags: readonly (string | null | undefined)[]): Language =>
   tags.map(known).find((one) => one !== undefined) ?? "en";
 
-/** The query of the page's address that carries a choice where nothing may be kept. */
+/** The parameter of the address that contains the choice if the browser stores nothing. */
 const QUERY = "language";
 
-/** What was chosen: with the address ("?language=de"), else on this machine; undefined where nothing was. */
+/**
+ * The choice of the person: from the address ("?language=de"), otherwise from the storage of the browser; undefined if
+ * there is none.
+ */
 export const keptLanguage = (query: string): Language | undefined =>
   known(new URLSearchParams(query).get(QUERY)) ?? known(kept(KEY));
 
-/** Keeps a choice for the next time; undefined goes back to the host's language. Says whether it could be kept. */
+/**
+ * Stores a choice for the next start; undefined returns to the language of the host. Returns true if it could be
+ * stored.
+ */
 export const keepLanguage = (chosen: Language | undefined): boolean => keep(KEY, chosen);
 
-/** The address of the page with a choice in its query, or without one; all else of it stays. */
+/** The address of the page with a choice in its query, or without one; the rest of the address stays. */
 export function withLanguage(address: string, chosen: Language | undefined): string {
   const url = new URL(address);
   if (chosen) url.searchParams.set(QUERY, chosen);

@@ -1,16 +1,16 @@
-/** The messages of reductions, records and checks in the pane's language. */
+/** Translates the messages of reductions, records and checks into the language of the pane. */
 import { nth } from "../../reduction/numeric/lists";
 import { english, templateOf, type Value } from "../../reduction/message";
 import { messages as de } from "./de/messages";
 import { language, type Language } from "./language";
 
-/** By language, the templates of messages (`templateOf`) and their translations; English needs none. */
+/** The translations of the templates of messages (`templateOf`) by language; English needs none. */
 export const MESSAGES: Readonly<Partial<Record<Language, Readonly<Record<string, string>>>>> = { de };
 
-/** Decimal sign of a language whose sign is no point. */
+/** The decimal sign of languages that do not use a point. */
 const DECIMAL_SIGN: Readonly<Partial<Record<Language, string>>> = { de: "," };
 
-/** A message in a language, with cells by their labels; one that is not translated stays English. */
+/** A message in a language, with the labels of cells instead of their names; a message without a translation stays English. */
 export function translated(value: Value, into: Language): string {
   if (typeof value === "number" || "digits" in value) return english(value).replace(".", DECIMAL_SIGN[into] ?? ".");
   if ("verbatim" in value) return value.label ?? value.verbatim;

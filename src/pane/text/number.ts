@@ -1,15 +1,19 @@
-/** A number in the digits of a cell's format and the marks of the pane's language. */
+/** Writes a number with the digits of a cell's format and the marks of the pane's language. */
 import { partFor } from "../../workbook/number-format";
 import { language, LOCALES } from "./language";
 
-/** Digits that are left of any number but 0. */
+/** The number of significant digits that every number except 0 keeps. */
 const LEAST_DIGITS = 2;
 
-/** A reading as a person types it: all its digits, none grouped. */
+/** A reading as a person types it: with all its digits, without marks of thousands. */
 export const readingText = (value: number): string =>
   value.toLocaleString(LOCALES[language()], { maximumSignificantDigits: 12, useGrouping: false });
 
-/** `format` is one of the data sheet's: "0.000", "0.0%", "0.0E+00", or one that follows the number's size; absent, the number as it is. */
+/**
+ * `code` is a format of the data sheet: "0.000", "0.0%", "0.0E+00", or a format that depends on the size of the number.
+ * Without it,
+ *       the number is written as it is.
+ */
 export function numberText(value: number, code?: string): string {
   const locale = LOCALES[language()];
   const format = code && partFor(code, value);
@@ -22,7 +26,7 @@ export function numberText(value: number, code?: string): string {
   const isPercent = format.endsWith("%");
   const digits = /\.(0*)/.exec(format)?.[1]?.length ?? 0;
   const size = Math.abs(isPercent ? 100 * value : value);
-  // Whatever the format says, two digits are left of a small number.
+  // // A small number keeps two digits, whatever the format says.
   const needed = size > 0 ? LEAST_DIGITS - 1 - Math.floor(Math.log10(size)) : 0;
   const decimals = Math.min(Math.max(digits, needed), 12);
   return value

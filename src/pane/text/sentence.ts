@@ -1,11 +1,15 @@
 import { text } from ".";
 
-/** A failure as the pane shows it. A WorkbookError is a sentence already (told by its name: it may come from another window's code). */
+/**
+ * An error as the pane shows it. The message of a WorkbookError is already a sentence. The error is recognized by its
+ * name, because it
+ *       may come from the code of another window.
+ */
 export function sentenceOf(error: unknown): string {
-  // Whatever was thrown, these two properties are looked at.
+  // // Any value may have been thrown; only these two properties are read.
   const { name, message } = (error ?? {}) as Partial<Error>;
   return name === "WorkbookError" && message ? message : text.unexpected(message || String(error));
 }
 
-/** A reason that stands on its own begins with a capital. */
+/** Starts a reason that stands alone with a capital letter. */
 export const sentence = (reason: string): string => reason.charAt(0).toUpperCase() + reason.slice(1);

@@ -1,7 +1,8 @@
 /**
- * What the pane keeps on this machine between two openings. In a frame of another's page a browser may forbid it and throw, and
- * in the runtime that Excel shares between the pane and the functions there may be none (office-js issue 1568): nothing is kept
- * then.
+ * What the pane stores on this computer between two starts. In a frame of another site a browser may forbid this and
+ * throw, and the
+ *       runtime that Excel shares between the pane and the functions may have no storage (office-js issue 1568). In these cases nothing
+ *       is stored.
  */
 
 function storage(): Storage | null {
@@ -12,7 +13,7 @@ function storage(): Storage | null {
   }
 }
 
-/** What was kept under a key; null where nothing was, or nothing can be. */
+/** The text stored under a key; null if there is none or the storage cannot be used. */
 export function kept(key: string): string | null {
   try {
     return storage()?.getItem(key) ?? null;
@@ -21,7 +22,7 @@ export function kept(key: string): string | null {
   }
 }
 
-/** Keeps a text, or forgets what was kept; says whether that could be done. */
+/** Stores a text, or removes the stored text. Returns true if this succeeded. */
 export function keep(key: string, value: string | undefined): boolean {
   const place = storage();
   if (!place) return false;

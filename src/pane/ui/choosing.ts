@@ -1,6 +1,6 @@
-/** What a select or a group of radio buttons tells: the value of the option that was chosen. */
+/** Handles the choice in a select or in a group of radio buttons: passes on the value of the chosen option. */
 export const choosing =
   <T extends string>(choose: (value: T) => void) =>
   (_: unknown, { value }: { readonly value: string }): void =>
-    // Fluent types every value as a string; the values of the options are of the caller's type, and there are no others.
+    // // Fluent types every value as a string; all values of the options have the caller's type.
     choose(value as T);

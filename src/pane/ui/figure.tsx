@@ -1,4 +1,4 @@
-/** A PlotSpec drawn at the width that the pane has, with its notes below. */
+/** Draws a PlotSpec with the width of the pane, and its notes below. */
 import { makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useEffect } from "react";
 import type { PlotSpec } from "../../plots/spec";

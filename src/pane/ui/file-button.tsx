@@ -1,14 +1,14 @@
-/** A button that asks for a file of the person's machine. */
+/** A button that asks for a file of the person's computer. */
 import { Button, type ButtonProps } from "@fluentui/react-components";
 import { useRef } from "react";
 import { useStyles } from "./styles";
 
 export interface FileButtonProps {
   readonly label: string;
-  /** Kinds of file, as the browser names them: ".xlsx,.xltx". */
+  /** The kinds of file in the notation of the browser: ".xlsx,.xltx". */
   readonly accept: string;
   readonly isBusy: boolean;
-  /** The id of the text that says what is wanted. */
+  /** The id of the text that describes the file. */
   readonly describedBy: string;
   readonly appearance?: ButtonProps["appearance"];
   /** One file at a time, or with `onFiles` several together. */
@@ -42,7 +42,7 @@ export function FileButton({ label, accept, isBusy, describedBy, appearance, onF
           const [file] = files;
           if (file) onFile?.(file);
           if (file) onFiles?.(files);
-          // The same file may be chosen again.
+          // // Allows the person to choose the same file again.
           target.value = "";
         }}
       />

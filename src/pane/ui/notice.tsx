@@ -1,4 +1,4 @@
-/** A message bar that a screen reader hears: errors at once, the rest when there is a pause. */
+/** A message bar that a screen reader reads aloud: errors at once, other messages at the next pause. */
 import { MessageBar, MessageBarBody, MessageBarTitle } from "@fluentui/react-components";
 import type { ReactNode } from "react";
 

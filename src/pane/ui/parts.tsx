@@ -1,4 +1,4 @@
-/** Small parts of the screens: a heading, a choice of words, a bar of progress that can be stopped. */
+/** Small parts of the screens: a heading, a choice of words, a progress bar with a stop button. */
 import { Button, Field, ProgressBar, Select, Text } from "@fluentui/react-components";
 import { useId, type ReactNode } from "react";
 import { choosing } from "./choosing";
@@ -24,7 +24,7 @@ export function Step({ title, children }: { title: string; children: ReactNode }
 export interface ChoiceProps<T extends string> {
   readonly label: string;
   readonly options: readonly (readonly [T, string])[];
-  /** undefined: nothing is chosen yet, and the person is asked to. */
+  /** undefined: nothing is chosen yet, and the field asks for a choice. */
   readonly value: T | undefined;
   readonly onChoose: (value: T) => void;
   readonly hint?: string;
@@ -51,9 +51,9 @@ export function Choice<T extends string>({ label, options, value, onChoose, hint
   );
 }
 
-/** The options of a table of words. */
+/** The options for a table of words. */
 export const optionsOf = <T extends string>(table: Readonly<Record<T, string>>): (readonly [T, string])[] =>
-  // Object.entries is typed with any text as the key; these are the keys of the table.
+  // // Object.entries returns keys of type string; these are the keys of the table.
   Object.entries(table) as [T, string][];
 
 export function Progress({ what, share, onStop }: { what: string; share: number; onStop?: () => void }) {

@@ -1,4 +1,4 @@
-/** A plot as a file or on the clipboard: SVG, or PNG at print resolution. */
+/** Saves a plot as a file or on the clipboard: as SVG, or as PNG at print resolution. */
 
 import { nth } from "../../reduction/numeric/lists";
 
@@ -7,7 +7,7 @@ const MM_PER_INCH = 25.4;
 
 export const pixelsOf = (mm: number): number => Math.round((mm / MM_PER_INCH) * DOTS_PER_INCH);
 
-/** A name that every file system takes: "Demonstration, load 3, log of time.svg". */
+/** A file name that every file system accepts: "Demonstration, load 3, log of time.svg". */
 export const fileName = (words: readonly string[], ending: string): string =>
   `${words
     .filter((word) => word !== "")
@@ -26,10 +26,10 @@ const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
 const crc = (bytes: Uint8Array): number =>
   (bytes.reduce((c, byte) => nth(CRC_TABLE, (c ^ byte) & 0xff) ^ (c >>> 8), 0xffffffff) ^ 0xffffffff) >>> 0;
 
-/** Bytes before the end of the first chunk: signature, then IHDR. */
+/** The number of bytes up to the end of the first chunk: the signature, then IHDR. */
 const AFTER_HEADER = 8 + 25;
 
-/** A PNG that says its resolution (chunk pHYs, dots per metre), so that a text takes it at the width that was stated. */
+/** Adds the resolution to a PNG (chunk pHYs, dots per metre), so that a document shows it at the stated width. */
 export function withResolution(png: Uint8Array, dotsPerInch: number): Uint8Array<ArrayBuffer> {
   const chunk = new Uint8Array(21);
   const view = new DataView(chunk.buffer);
@@ -47,7 +47,7 @@ export function withResolution(png: Uint8Array, dotsPerInch: number): Uint8Array
   return whole;
 }
 
-/** The picture of an SVG file, as many pixels wide as its width in mm has at 300 dots per inch. Needs a browser's canvas. */
+/** Draws an SVG file as a PNG at 300 dots per inch of its width in mm. Needs the canvas of a browser. */
 export async function pngOf(svg: string, widthMm: number): Promise<Blob> {
   const image = new Image();
   image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;
@@ -56,7 +56,7 @@ export async function pngOf(svg: string, widthMm: number): Promise<Blob> {
   canvas.width = pixelsOf(widthMm);
   canvas.height = Math.round((canvas.width * image.naturalHeight) / image.naturalWidth);
   const drawing = canvas.getContext("2d")!;
-  // The last pixel is covered in part only: without a ground it would be translucent.
+  // // The last pixel is only partly covered: without a background it would be translucent.
   drawing.fillStyle = "#fff";
   drawing.fillRect(0, 0, canvas.width, canvas.height);
   drawing.drawImage(image, 0, 0, canvas.width, canvas.height);
@@ -67,7 +67,7 @@ export async function pngOf(svg: string, widthMm: number): Promise<Blob> {
 
 export const svgBlob = (svg: string): Blob => new Blob([svg], { type: "image/svg+xml" });
 
-/** Hands a file to the browser, which saves it where the host lets it. */
+/** Passes a file to the browser, which saves it if the host allows it. */
 export function download(file: Blob, name: string): void {
   const address = URL.createObjectURL(file);
   const link = Object.assign(document.createElement("a"), { href: address, download: name });
@@ -77,7 +77,7 @@ export function download(file: Blob, name: string): void {
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
 
-/** Throws where the host does not let a page write to the clipboard. */
+/** Throws if the host does not allow a page to write to the clipboard. */
 export const copyText = (words: string): Promise<void> => navigator.clipboard.writeText(words);
 export const copyPicture = (png: Promise<Blob>): Promise<void> =>
   navigator.clipboard.write([new ClipboardItem({ "image/png": png })]);

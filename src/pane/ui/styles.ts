@@ -1,4 +1,4 @@
-/** The look that the screens share. */
+/** The styles that the screens share. */
 import { makeStyles, tokens } from "@fluentui/react-components";
 
 export const useStyles = makeStyles({
@@ -21,7 +21,7 @@ export const useStyles = makeStyles({
     alignItems: "start",
     "& input, & select": { minWidth: 0, width: "100%" },
     "& > *": { minWidth: 0 },
-    // A date is wider than the rest where the system's own letters are.
+    // // A date field takes the whole width, because it is wider than other fields in some system fonts.
     "& > :has(input[type=date])": { gridColumn: "1 / -1" },
   },
   wide: {

@@ -1,4 +1,4 @@
-/** The text of a file, to be copied by hand where the host saves none. */
+/** The text of a file, to copy by hand if the host saves no files. */
 import { Field, Textarea } from "@fluentui/react-components";
 
 export const TextToCopy = ({ label, content }: { readonly label: string; readonly content: string }) => (

@@ -1,4 +1,7 @@
-/** A number as a person types it, with a decimal point or comma; undefined where nothing is typed, NaN where it is no number. */
+/**
+ * A number as a person types it, with a decimal point or comma; undefined if nothing is typed, NaN if the text is not a
+ * number.
+ */
 export function typedNumber(typed: string): number | undefined {
   const plain = typed.trim().replace(",", ".");
   if (plain === "") return undefined;
@@ -6,5 +9,5 @@ export function typedNumber(typed: string): number | undefined {
   return Number.isFinite(value) ? value : NaN;
 }
 
-/** The same where 0 is no value either, because the sheet takes it for a blank; undefined in place of NaN. */
+/** Like `typedNumber`, but 0 and NaN give undefined: where it is used, the sheet treats 0 as blank. */
 export const typedNonZero = (typed: string): number | undefined => typedNumber(typed) || undefined;

@@ -1,7 +1,10 @@
-/** The width that a drawing has, px. */
+/** The width of a drawing in px. */
 import { useEffect, useRef, useState } from "react";
 
-/** Followed, and kept between the narrowest and the widest; before it is known, that of a narrow pane. */
+/**
+ * Follows the width and keeps it between the narrowest and the widest. Until it is known, it is the width of a narrow
+ * pane.
+ */
 export function useWidth(narrowest: number, widest: number): [React.RefObject<HTMLDivElement>, number] {
   const ref = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(320);

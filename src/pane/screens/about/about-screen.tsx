@@ -1,4 +1,7 @@
-/** What this is, what it must not be taken for, and whose work it stands on; and the language of the pane. */
+/**
+ * Says what the program is, what it does not replace, and whose work it uses; here a person also chooses the language
+ * of the pane.
+ */
 import { Button, Field, Link, makeStyles, Select, Text, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import project from "../../../../package.json";
@@ -15,7 +18,7 @@ const useStyles = makeStyles({
 
 const words = text.about;
 
-/** Pages that are built and served beside the pane. */
+/** The pages that are built and served together with the pane. */
 const HELP = [
   { page: "help.html", text: words.helpFunctions },
   { page: "first-minutes.html", text: words.helpFirst },
@@ -27,7 +30,7 @@ const Heading = ({ children }: { children: string }) => (
   </Text>
 );
 
-/** Keeps the choice and loads the pane again; where nothing may be kept, the choice goes with the address. */
+/** Saves the choice and loads the pane again. If the browser stores nothing, the choice is put into the address. */
 function changeTo(language: Language | undefined): void {
   const kept = keepLanguage(language);
   const next = withLanguage(window.location.href, kept ? undefined : language);

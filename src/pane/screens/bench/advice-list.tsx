@@ -1,4 +1,4 @@
-/** What should be looked at before the next load goes on. */
+/** Lists what a person should look at before the next load is put on. */
 import { Text } from "@fluentui/react-components";
 import { useMemo } from "react";
 import { adviceOn } from "../../../checks/advice";

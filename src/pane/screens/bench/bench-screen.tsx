@@ -1,4 +1,8 @@
-/** The bench: the load that stands in the frame, when it is read, one field for the next reading, and what the readings say so far. */
+/**
+ * The bench screen shows the load that is on the specimen, its schedule of readings, one field for the next reading,
+ * and what the
+ *       readings show so far.
+ */
 import { Text } from "@fluentui/react-components";
 import { useReducer } from "react";
 import { loadInFrame, loadsToRead, standingLoad, type StandingLoad } from "../../../record/standing-load";
@@ -27,12 +31,12 @@ import { useNow } from "./use-now";
 
 const words = text.bench;
 
-/** The row and the time that a reading would get now; undefined where no row is left. */
+/** The row and the time for a reading taken now; undefined if no row is left. */
 function offeredNow(load: StandingLoad, now: number, { byClock, row: chosen }: BenchState): Offered | undefined {
   const clock = elapsed(load, now);
   const row = rowForNow(load, now, chosen);
   if (row) {
-    // A row that the person chose was read at its own time, and is entered later.
+    // // A reading for a row that the person chose was taken at the time of that row, and is only entered later.
     const isOff = row.row !== chosen && clock !== undefined && clock > 0 && isOffSchedule(row.time, clock);
     return { row: row.row, scheduled: row.time, clock, byClock: clock !== undefined && (byClock ?? isOff) };
   }

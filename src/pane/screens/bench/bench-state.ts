@@ -1,15 +1,15 @@
-/** What the bench screen remembers, and what each act of the person or answer of the workbook makes of it. */
+/** The state of the bench screen, and how each action of the person and each answer of the workbook changes it. */
 import type { Message } from "../../../reduction/message";
 import type { ProgressRule } from "../../../reduction/increment/progress";
 
-/** A reading that this screen wrote, so that it can be taken back. */
+/** A reading that this screen wrote; a person can undo it. */
 export interface Entry {
   readonly load: number;
-  /** Row of the two columns, from 1. */
+  /** The row of the two columns, counted from 1. */
   readonly row: number;
   readonly time: number;
   readonly reading: number;
-  /** What the cell of the time held before; "" where it was blank. */
+  /** The content of the time cell before; "" if it was blank. */
   readonly timeBefore: number | "";
 }
 
@@ -19,23 +19,26 @@ export interface Telling {
 }
 
 export interface BenchState {
-  /** Number of the load that was chosen; undefined: the one in the frame. */
+  /** The number of the load that the person chose; undefined for the load that is on the specimen. */
   readonly load?: number;
-  /** What stands in the field of the reading. */
+  /** The content of the field for the reading. */
   readonly typed: string;
-  /** Why the typed reading is asked about; writing it again writes it. */
+  /** The doubt about the typed reading. A second press of the button writes the reading nevertheless. */
   readonly doubt?: Message;
-  /** Row of the schedule, from 1, that the person chose for the next reading. */
+  /** The row of the schedule, counted from 1, that the person chose for the next reading. */
   readonly row?: number;
-  /** Whether the clock's own time is written; undefined: where it is far from the schedule. */
+  /**
+   * True if the time of the clock is written. If it is undefined, the clock counts if it is far from the scheduled
+   * time.
+   */
   readonly byClock?: boolean;
-  /** The last one first. */
+  /** The entries; the last one comes first. */
   readonly entries: readonly Entry[];
   readonly telling?: Telling;
   readonly busy: boolean;
-  /** When the load may end; undefined: as the sheet has it. */
+  /** The rule for the end of the load; undefined for the rule of the sheet. */
   readonly rule?: ProgressRule;
-  /** Minutes of the rule "fixed", times t100 of the rule "multiple". */
+  /** The minutes of the rule "fixed", or the multiple of t100 of the rule "multiple". */
   readonly multiple: string;
 }
 
@@ -85,7 +88,7 @@ export function benchState(state: BenchState, act: BenchAct): BenchState {
       return {
         ...state,
         busy: false,
-        // The person corrects what was typed wrong.
+        // // The person can now correct the typing error.
         typed: String(act.entry.reading),
         doubt: undefined,
         row: act.entry.row,

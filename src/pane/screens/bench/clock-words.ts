@@ -1,17 +1,17 @@
-/** Times and moments as the bench screen says them. */
+/** Writes times and moments for the bench screen. */
 import { dateOfDay, isoDay } from "../../../workbook/day-number";
 import { numberText } from "../../text/number";
 
 const two = (value: number): string => String(value).padStart(2, "0");
 
-/** A time of the schedule in minutes: "0.25 min", "24 h". */
+/** A time of the schedule in minutes, as a text: "0.25 min", "24 h". */
 export function timeText(minutes: number): string {
   return minutes >= 60 && Number.isInteger(minutes / 60)
     ? `${minutes / 60} h`
     : `${numberText(Number(minutes.toPrecision(4)))} min`;
 }
 
-/** How long something lasts: "1 d 02:03:04", "02:03:04". */
+/** A duration as a text: "1 d 02:03:04", "02:03:04". */
 export function lastingText(minutes: number): string {
   const seconds = Math.max(0, Math.round(60 * minutes));
   const days = Math.floor(seconds / 86_400);
@@ -19,7 +19,7 @@ export function lastingText(minutes: number): string {
   return days > 0 ? `${days} d ${clock}` : clock;
 }
 
-/** The time of day of a moment, with its date where that is another day than today: "14:05:30", "2026-03-10 09:00:00". */
+/** The time of day of a moment, with the date if it is not today: "14:05:30", "2026-03-10 09:00:00". */
 export function momentText(day: number, now: number): string {
   const seconds = Math.round((day % 1) * 86_400);
   const whole = Math.floor(day) + (seconds === 86_400 ? 1 : 0);
@@ -28,13 +28,13 @@ export function momentText(day: number, now: number): string {
   return whole === Math.floor(now) ? clock : `${isoDay(whole)} ${clock}`;
 }
 
-/** A moment as a field for date and time has it: "2026-03-09T14:05:30". */
+/** A moment in the form of a date and time field: "2026-03-09T14:05:30". */
 export const fieldText = (day: number): string => {
   const seconds = Math.round(day * 86_400);
   return new Date(dateOfDay(0).getTime() + seconds * 1000).toISOString().slice(0, 19);
 };
 
-/** The moment in such a field; undefined where it holds none. */
+/** The moment in such a field; undefined if it contains none. */
 export function fieldMoment(typed: string): number | undefined {
   const date = new Date(`${typed}Z`);
   const day = date.getTime() / 86_400_000 - dateOfDay(0).getTime() / 86_400_000;

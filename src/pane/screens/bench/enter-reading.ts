@@ -1,15 +1,18 @@
-/** Writes one reading of a load into its sheet, and takes it back: only cells that hold what was shown are changed. */
+/**
+ * Writes one reading of a load into its sheet, and undoes it. A cell is changed only if it still contains what the
+ * screen showed.
+ */
 import { readingsName, timesName } from "../../../specification/load-table";
 import type { CellValue, NamedColumns, WorkbookPort } from "../../../workbook/port";
 import type { Entry } from "./bench-state";
 
-/** The columns of a name with one cell filled. */
+/** The column of a name with one cell filled. */
 const oneCell = (row: number, value: CellValue): (CellValue | null)[] => [
   ...new Array<null>(row - 1).fill(null),
   value,
 ];
 
-/** What the two cells of a row hold now. */
+/** The present content of the two cells of a row. */
 async function held(port: WorkbookPort, sheet: string, { load, row }: Pick<Entry, "load" | "row">) {
   const [times, readings] = [timesName(load), readingsName(load)];
   const values = await port.readNames(sheet, [times, readings]);
@@ -17,10 +20,14 @@ async function held(port: WorkbookPort, sheet: string, { load, row }: Pick<Entry
   return { time: cell(times), reading: cell(readings) };
 }
 
-/** The result of a writing: "changed meanwhile" where the cells held something else than was shown, and nothing was written. */
+/**
+ * The result of a writing. "changed meanwhile" means that the cells contained something other than the screen showed,
+ * so that nothing
+ *       was written.
+ */
 export type Written = "written" | "changed meanwhile";
 
-/** Writes the reading, and its time where that is not in the sheet yet. A cell that holds a reading already is left alone. */
+/** Writes the reading, and also its time if it differs from the time in the sheet. It never overwrites a reading. */
 export async function writeReading(port: WorkbookPort, sheet: string, entry: Entry): Promise<Written> {
   const { load, row, time, reading, timeBefore } = entry;
   const now = await held(port, sheet, entry);
@@ -33,7 +40,7 @@ export async function writeReading(port: WorkbookPort, sheet: string, entry: Ent
   return "written";
 }
 
-/** Clears the reading that was written, and puts the time back that stood beside it. */
+/** Clears the reading that was written, and restores the content of the time cell beside it. */
 export async function takeBack(port: WorkbookPort, sheet: string, entry: Entry): Promise<Written> {
   const { load, row, time, reading, timeBefore } = entry;
   const now = await held(port, sheet, entry);

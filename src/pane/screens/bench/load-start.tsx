@@ -1,4 +1,7 @@
-/** When the load was applied: read from the load table, or written there by a press when the load goes on. */
+/**
+ * Shows when the load was applied. The moment is read from the load table, or a button writes it there when the load is
+ * put on.
+ */
 import { Button, Field, Input, Text } from "@fluentui/react-components";
 import { useState } from "react";
 import { localDayNumber } from "../../../workbook/day-number";
@@ -10,10 +13,10 @@ import { elapsed, hasTimeOfDay } from "./schedule";
 
 const words = text.bench;
 
-/** Minutes by which the moment may lie ahead of a clock that is told once a second. */
+/** The minutes by which the moment may be later than the clock, which advances once a second. */
 const CLOCK_SLACK = 0.1;
 
-/** A moment of the clock to the second. */
+/** Rounds a moment to the second. */
 const toSecond = (day: number): number => Math.round(day * 86_400) / 86_400;
 
 export interface LoadStartProps {

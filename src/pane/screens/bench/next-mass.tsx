@@ -1,4 +1,4 @@
-/** Loads as masses: what hangs for this load, and what is added or taken off for the next one. */
+/** Shows the loads as masses: the mass on the hanger for this load, and the mass to add or remove for the next one. */
 import { Field, Input, Text } from "@fluentui/react-components";
 import { useState } from "react";
 import { loadsToRead } from "../../../record/standing-load";
@@ -14,7 +14,7 @@ import { typedNumber } from "../../ui/typed-number";
 import { stressOf } from "../plots/sheet-drawing";
 
 const words = text.bench;
-/** To the gram. */
+/** Masses are shown to the gram. */
 const FORMAT = "0.000";
 
 export function NextMass({ record, load }: { readonly record: TestRecord; readonly load: LoadRecord }) {
@@ -30,7 +30,7 @@ export function NextMass({ record, load }: { readonly record: TestRecord; readon
   const cap = typedNumber(typed) || 0;
   const loads = loadsToRead(record);
   const next = loads[loads.findIndex(({ number }) => number === load.number) + 1];
-  // A stress that is missing is refused as a blank.
+  // // A missing stress is passed as 0, which `hangerMass` refuses.
   const massOf = ({ stress = 0 }: LoadRecord) => hangerMass(stress, diameter, lever, cap);
   const now = massOf(load);
   const then = next && massOf(next);

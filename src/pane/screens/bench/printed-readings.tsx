@@ -1,4 +1,4 @@
-/** Inserts the sheet that is printed and filled in by hand, for the load in the frame or for all loads. */
+/** Inserts the sheet to print and fill in by hand, for the load on the specimen or for all loads. */
 import { Button, Field, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import { useState } from "react";
 import { readingSheet } from "../../../datasheet/reading-sheet";
@@ -21,7 +21,7 @@ interface Told {
 export interface PrintedReadingsProps {
   readonly port: WorkbookPort;
   readonly reading: Reading;
-  /** Number of the load in the frame. */
+  /** The number of the load on the specimen. */
   readonly load: number;
 }
 

@@ -1,4 +1,6 @@
-/** One large field for the reading that is due. Enter writes it; what lies off the curve is asked about first. */
+/**
+ * One large field for the reading that is due. Enter writes the reading; if it is off the curve, the screen asks first.
+ */
 import { Button, Field, Input, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import type { FormEvent } from "react";
 import { readingText } from "../../text/number";
@@ -13,13 +15,13 @@ import { timeText } from "./clock-words";
 const words = text.bench;
 
 export interface Offered {
-  /** Row of the two columns, from 1, that the reading goes into. */
+  /** The row of the two columns, counted from 1, for the reading. */
   readonly row: number;
-  /** Time of the schedule in minutes; absent in a row behind the schedule. */
+  /** The time of the schedule in minutes; missing for a row after the end of the schedule. */
   readonly scheduled?: number;
-  /** Minutes since the load was applied; absent without a moment of loading. */
+  /** The minutes since the load was applied; missing if the moment of loading is unknown. */
   readonly clock?: number;
-  /** Whether the clock's time is written. */
+  /** True if the time of the clock is written. */
   readonly byClock: boolean;
 }
 
@@ -32,7 +34,7 @@ export interface ReadingEntryProps {
   readonly onTakeBack: () => void;
 }
 
-/** The time that a reading gets; undefined without a schedule and without a clock. */
+/** The time of a reading; undefined without a schedule and without a clock. */
 export const timeOf = ({ scheduled, clock, byClock }: Offered): number | undefined =>
   byClock ? clock : (scheduled ?? clock);
 

@@ -1,22 +1,25 @@
-/** When a load may end, as the sheet says it or as the person chose it on the screen. */
+/** Decides when a load may end: by the rule of the sheet, or by the rule that the person chose on the screen. */
 import type { TestRecord } from "../../../record/record";
 import type { ProgressRule } from "../../../reduction/increment/progress";
 import { typedNonZero } from "../../ui/typed-number";
 import type { BenchState } from "./bench-state";
 
-/** Minutes of a load of one day. */
+/** The minutes of a load that lasts one day. */
 const DAY = 1440;
 
 export interface EndRule {
   readonly rule: ProgressRule;
-  /** Minutes or times t100; undefined while the rule still needs it. */
+  /** Minutes or a multiple of t100; undefined while the person has not typed the number that the rule needs. */
   readonly multiple: number | undefined;
 }
 
-/** Whether a rule needs a number beside it. */
+/** True if a rule needs a number. */
 export const needsMultiple = (rule: ProgressRule): boolean => rule === "fixed" || rule === "multiple";
 
-/** The rule of the sheet: a day, where its loads last a day; otherwise the end of primary by the construction that the sheet reports. */
+/**
+ * The rule of the sheet: one day if its loads last one day; otherwise the end of primary by the construction that the
+ * sheet reports.
+ */
 export const ruleOfSheet = ({ words }: TestRecord): EndRule =>
   words.test_method === "24 h loads"
     ? { rule: "fixed", multiple: DAY }

@@ -1,4 +1,7 @@
-/** The schedule of a load: each time with its clock time, its reading, and whether it is read, next or late. */
+/**
+ * Shows the schedule of a load: each time with its clock time, its reading, and whether it was read, is next or is
+ * late.
+ */
 import { Link, mergeClasses } from "@fluentui/react-components";
 import { readingText } from "../../text/number";
 import { text } from "../../text";
@@ -11,7 +14,7 @@ const words = text.bench;
 export interface ScheduleTableProps {
   readonly due: readonly Due[];
   readonly now: number;
-  /** A reading that was taken at its time is entered into this row. */
+  /** Called if a person wants to enter a reading that was taken earlier into this row. */
   readonly onChoose: (row: number) => void;
 }
 

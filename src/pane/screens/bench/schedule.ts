@@ -1,9 +1,13 @@
-/** The readings of a load by the clock: which are read, which one is next, which are late. All moments are day numbers of the local clock. */
+/**
+ * Compares the readings of a load with the clock: which were read, which one is next, which are late. All moments are
+ * day numbers in
+ *       local time.
+ */
 import type { StandingLoad, StandingRow } from "../../../record/standing-load";
 
 const MINUTES = 1440;
 
-/** A reading is late once so much of its time has passed again, and at least so many minutes. Common practice, no source. */
+/** A reading is late by this share of its time, but not before this number of minutes. Common practice, no source. */
 const LATE_SHARE = 0.1;
 const LATE_LEAST = 0.1;
 
@@ -11,19 +15,19 @@ export type DueState = "read" | "late" | "next" | "to come";
 
 export interface Due extends StandingRow {
   readonly state: DueState;
-  /** When it is due; absent where the moment of loading is not known. */
+  /** The moment at which the reading is due; missing if the moment of loading is unknown. */
   readonly at?: number;
 }
 
-/** A date without a time of day does not say when the load was applied. */
+/** True if the moment has a time of day. A date alone does not tell when the load was applied. */
 export const hasTimeOfDay = (started: number | undefined): started is number =>
   started !== undefined && started % 1 !== 0;
 
-/** Minutes since the load was applied; undefined where the moment is not known. */
+/** The minutes since the load was applied; undefined if the moment of loading is unknown. */
 export const elapsed = ({ started }: Pick<StandingLoad, "started">, now: number): number | undefined =>
   hasTimeOfDay(started) ? (now - started) * MINUTES : undefined;
 
-/** What is to be read at which moment. Without the moment of loading nothing is late. */
+/** The readings with the moments at which they are due. If the moment of loading is unknown, no reading is late. */
 export function dueReadings(load: StandingLoad, now: number): Due[] {
   const gone = elapsed(load, now);
   const isLate = (time: number): boolean => gone !== undefined && gone > time + Math.max(LATE_SHARE * time, LATE_LEAST);
@@ -38,8 +42,9 @@ export function dueReadings(load: StandingLoad, now: number): Due[] {
 }
 
 /**
- * The row that a reading goes into now: the one that the person chose; otherwise, of those behind the last reading, the one whose time is
- * nearest the clock, and without a clock the first.
+ * The row for a reading taken now: the row that the person chose, otherwise the row after the last reading whose time
+ * is nearest to the
+ *       clock. Without a clock, it is the first row after the last reading.
  */
 export function rowForNow(load: StandingLoad, now: number, chosen?: number): StandingRow | undefined {
   const named = load.rows.find(({ row, reading }) => row === chosen && reading === undefined);
@@ -54,13 +59,16 @@ export function rowForNow(load: StandingLoad, now: number, chosen?: number): Sta
   );
 }
 
-/** Whether a reading has a later time than the clock shows: then the moment of loading or the clock of the machine is wrong. */
+/**
+ * True if the last reading has a later time than the clock: either the moment of loading or the clock of the computer
+ * is wrong.
+ */
 export function isClockBehind(load: StandingLoad, now: number): boolean {
   const gone = elapsed(load, now);
   const last = load.rows[load.lastRead];
   return gone !== undefined && last !== undefined && gone < last.time - Math.max(LATE_SHARE * last.time, LATE_LEAST);
 }
 
-/** Whether the clock is so far from a scheduled time that the reading belongs to the clock's own time. */
+/** True if the clock is so far from a scheduled time that the reading gets the time of the clock. */
 export const isOffSchedule = (time: number, gone: number): boolean =>
   Math.abs(gone - time) > Math.max(LATE_SHARE * time, LATE_LEAST);

@@ -1,4 +1,7 @@
-/** What the readings say so far: the verdict, how far consolidation has gone, when primary is expected to end, and the curve. */
+/**
+ * Shows what the readings tell so far: the verdict, the degree of consolidation, the expected end of primary, and the
+ * curve.
+ */
 import { Field, Input, Text } from "@fluentui/react-components";
 import { useMemo } from "react";
 import { incrementOfLoad } from "../../../record/load-curve";
@@ -32,7 +35,7 @@ export interface SoFarProps {
   readonly onRule: (rule: ProgressRule, multiple: string) => void;
 }
 
-/** The rows of numbers under the verdict: what, and how much. */
+/** The rows of numbers below the verdict, each with a name and a value. */
 function figuresOf(
   { expected, remaining }: Progress,
   standing: StandingLoad,

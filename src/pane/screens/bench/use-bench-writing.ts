@@ -1,4 +1,4 @@
-/** Writes what the bench screen is told to write, one change at a time, and says how it went. */
+/** Carries out what the person does on the bench screen, one change at a time, and reports the result. */
 import { useCallback, type Dispatch } from "react";
 import { incrementOfLoad } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
@@ -16,10 +16,10 @@ import { timeOf, type Offered } from "./reading-entry";
 
 const words = text.bench;
 
-/** Times are written to four digits, as the schedule has them. */
+/** Rounds a time to four digits, like the times of the schedule. */
 const written = (minutes: number): number => Number(minutes.toPrecision(4));
 
-/** What is wrong with a typed reading; undefined where it can be written. */
+/** The fault of a typed reading; undefined if it can be written. */
 function refusalOf(typed: string, record: TestRecord): string | undefined {
   const value = typedNumber(typed);
   if (value === undefined || Number.isNaN(value)) return words.notNumber(typed);

@@ -1,4 +1,7 @@
-/** The clock of the machine, told once a second while the screen is shown; a pane that slept tells it at once when it wakes. */
+/**
+ * The clock of the computer. It advances once a second while the screen is shown, and at once when the pane becomes
+ * visible again.
+ */
 import { useEffect, useState } from "react";
 import { useIsShown } from "../../live/use-test";
 

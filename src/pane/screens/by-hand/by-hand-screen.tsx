@@ -1,4 +1,8 @@
-/** Results beside values by hand, signed on a sheet of their own; and how each number came about. */
+/**
+ * Compares results with values calculated by hand and saves the signed comparison on a sheet of its own; it also shows
+ * how each number
+ *       is calculated.
+ */
 import { Button, Field, Input, makeStyles, Select, Text, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
 import { bookSheet, calculationBook, type Entry } from "../../../book/calculation-book";
@@ -77,7 +81,7 @@ export function ByHandScreen({ port }: { port: WorkbookPort }) {
 }
 
 interface ResultsOfProps {
-  /** The number of a load; "" is the test as a whole. */
+  /** The number of a load; "" for the test as a whole. */
   readonly load: string;
   readonly loads: readonly number[];
   readonly onChoose: (load: string) => void;
@@ -96,7 +100,7 @@ const ResultsOf = ({ load, loads, onChoose }: ResultsOfProps) => (
   </Field>
 );
 
-/** What was typed for a quantity; a tolerance in percent, where it is not the usual one. */
+/** What a person typed for a quantity; the tolerance in percent is missing if it is the usual one. */
 interface Typed {
   readonly key: string;
   readonly byHand: string;
@@ -108,7 +112,7 @@ const percentOf = (ratio: number): string => String(Number((100 * ratio).toPreci
 const named = ({ label, load }: Quantity): string => (load === undefined ? label : `${label}, ${words.load(load)}`);
 const said = (value: number, { format, unit }: Quantity): string => `${numberText(value, format)} ${unit}`.trim();
 
-/** The pair of a line that is filled in; undefined where there is nothing to compare yet. */
+/** The pair of values in a line; undefined if the line has no value by hand yet. */
 function pairOf(quantity: Quantity, typed: Typed): Pair | undefined {
   const byHand = typedNonZero(typed.byHand);
   if (byHand === undefined) return undefined;
@@ -290,7 +294,7 @@ function CompareLine({ quantity, typed, pair, change, remove }: CompareLineProps
 }
 
 interface FoundProps {
-  /** What the value by hand was compared with, where there is more than one. */
+  /** The value that the value by hand was compared with, if there is more than one. */
   readonly of: string | undefined;
   readonly found: Compared;
   readonly quantity: Quantity;
@@ -359,14 +363,14 @@ function Working({ port, reading: { sheet, names, values, record } }: ScreenProp
 
 type SecondEvaluation = typeof evaluateAgain;
 
-/** The second evaluation, which is loaded with this screen: its parser is larger than the pane. */
+/** Loads the code of the second evaluation when this screen opens, because its parser is larger than the pane. */
 function useSecondEvaluation(): SecondEvaluation | undefined {
   const [again, setAgain] = useState<SecondEvaluation>();
   useEffect(() => {
     let gone = false;
     import(/* webpackChunkName: "second-evaluation" */ "../../../book/second-evaluation").then(
       ({ evaluateAgain: loaded }) => gone || setAgain(() => loaded),
-      // Without it the lines stand as they are: nothing is said of a second evaluation.
+      // // If the code cannot be loaded, the lines stay without a second evaluation.
       () => undefined,
     );
     return () => void (gone = true);

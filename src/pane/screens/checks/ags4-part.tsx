@@ -1,4 +1,7 @@
-/** The AGS4 file of a data sheet: what the sheet does not know of the file is asked, what the file cannot carry is told. */
+/**
+ * Makes the AGS4 file of a data sheet. It asks for what the sheet does not contain, and says what the file cannot
+ * contain.
+ */
 import { Button, Field, Input, Select, Text } from "@fluentui/react-components";
 import { useState } from "react";
 import { toAgs4, type Ags4File, type Transmission } from "../../../exchange/ags4";
@@ -17,7 +20,7 @@ import { TextToCopy } from "../../ui/text-to-copy";
 
 const words = text.checks.ags;
 
-/** Usual words of TRAN_STAT, which is free text. */
+/** Usual values of TRAN_STAT, which is free text. */
 const STATUSES = ["Draft", "Checked", "Final"];
 
 const today = (): string => {
@@ -25,7 +28,7 @@ const today = (): string => {
   return new Date(now.getTime() - 60_000 * now.getTimezoneOffset()).toISOString().slice(0, 10);
 };
 
-/** "BH-3 2.ags": letters that every system allows in a name. */
+/** The file name, such as "BH-3 2.ags"; it contains only characters that every system allows. */
 const nameOf = ({ words: w }: TestRecord): string => {
   const parts = [w.job_number, w.boring, w.sample, w.specimen].filter(Boolean).join(" ");
   return `${parts.replace(/[^A-Za-z0-9 ._-]+/g, "-").trim() || "consolidation"}.ags`;
@@ -33,7 +36,7 @@ const nameOf = ({ words: w }: TestRecord): string => {
 
 export interface Ags4PartProps {
   readonly record: TestRecord;
-  /** Whether the host saves a file for a pane. */
+  /** True if the host lets the pane save a file. */
   readonly saves: boolean;
 }
 

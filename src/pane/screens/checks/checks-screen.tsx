@@ -1,4 +1,4 @@
-/** The reviewer's questions, answered for a data sheet: first what befell its cells, then question by question. */
+/** Answers the reviewer's questions for a data sheet: first the changes of its cells, then each question. */
 import { english } from "../../../reduction/message";
 import { Button, Field, Input, Link, makeStyles, Select, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
@@ -60,7 +60,7 @@ const STATUSES: readonly Status[] = ["stop", "explain", "note", "pass", "cannot 
 const OPEN: readonly Status[] = ["stop", "explain", "note"];
 type Filter = keyof typeof words.filters;
 
-/** Goes to a cell of the data sheet. */
+/** Selects a cell of the data sheet. */
 type GoTo = (address: string) => void;
 
 export function ChecksScreen({ port }: { port: WorkbookPort }) {

@@ -1,4 +1,8 @@
-/** What the workbook says beside the data sheet's record: a firm's limits, answers given to questions, what befell the cells. */
+/**
+ * Reads what the workbook contains besides the record of the data sheet: a firm's limits, the answers to questions, and
+ * changes of the
+ *       cells.
+ */
 import { nth } from "../../../reduction/numeric/lists";
 import { asTyped } from "../../../reduction/message";
 import {
@@ -17,21 +21,21 @@ import type { Beside, Want } from "../../live/want";
 import type { Reading } from "../../live/workbook-store";
 import { text } from "../../text";
 
-/** A firm's limits and the answers that were given: sheets beside the data sheet. */
+/** The other sheets: a firm's limits, and the answers to questions. */
 export const BESIDE: readonly Beside[] = [
   { mark: LIMITS_SHEET_NAME, names: LIMIT_NAMES, places: true },
   { mark: ANSWERS_SHEET_NAME, names: ANSWER_NAMES },
 ];
 
-/** What the reviewer's questions need of the workbook. */
+/** What the reviewer's questions need from the workbook. */
 export const REVIEW: Want = { contents: CONTENT_NAMES, hidden: true, beside: BESIDE };
 
-/** The sheets that have a name, with what they hold. */
+/** The sheets that have a name, with their values. */
 const having = <T extends Pick<Looked, "values">>(sheets: readonly T[], name: string): T[] =>
   sheets.filter(({ values }) => values[name]);
 
 export interface LimitsInWorkbook extends FirmLimits {
-  /** The sheet of limits; the first where there are several. */
+  /** The sheet of limits; the first one if there are several. */
   readonly sheet?: string;
 }
 
@@ -50,7 +54,7 @@ const answersIn = (sheets: readonly Looked[], dataSheet: string): Acknowledgemen
     .flatMap(({ values }) => readAnswers(values))
     .filter((one) => one.sheet === dataSheet);
 
-/** Adds rows below those of a table that has room, or on a new sheet of it: nothing is written over. */
+/** Adds rows below the rows of a table that has room, or in a new sheet if no table has room. It overwrites nothing. */
 export async function appendRows(
   port: WorkbookPort,
   names: readonly string[],
@@ -77,13 +81,13 @@ export interface ReviewState {
   readonly findings: readonly CellFinding[];
 }
 
-/** Limits and answers for a test that was read with what is `BESIDE` it. */
+/** The limits and answers for a test that was read together with the sheets of `BESIDE`. */
 export const besideOf = (sheet: string, beside: readonly Looked[]): Pick<ReviewState, "limits" | "answers"> => ({
   limits: limitsIn(beside),
   answers: answersIn(beside, sheet),
 });
 
-/** Limits, answers and findings for a test that was read for `REVIEW`. */
+/** The limits, answers and findings for a test that was read with `REVIEW`. */
 export const reviewOf = ({ sheet, names, values, contents, hidden, record, beside }: Reading): ReviewState => ({
   ...besideOf(sheet, beside),
   findings: integrity({ names, values, contents, hidden, record }),

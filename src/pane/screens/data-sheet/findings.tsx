@@ -1,4 +1,4 @@
-/** What was found of a sheet, by its weight, and the formulas that can be mended. */
+/** Shows the findings about a sheet, sorted by weight, and the formulas that can be repaired. */
 import { Button, Text } from "@fluentui/react-components";
 import type { CellFinding } from "../../../checks/integrity";
 import type { Finding } from "../../../datasheet";

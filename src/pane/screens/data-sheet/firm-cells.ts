@@ -1,4 +1,4 @@
-/** A firm's own cells: they get names, and the formulas of the data sheet where they are blank. */
+/** Attaches names to a firm's own cells, and writes the formulas of the data sheet into them if they are blank. */
 import {
   boxAddress,
   boxOf,
@@ -24,7 +24,7 @@ const plain = (box: Box): string => boxAddress(box).replaceAll("$", "");
 const hasOwn = (names: readonly SheetName[], name: string): boolean =>
   names.some((one) => one.name.toLowerCase() === name.toLowerCase() && one.place !== "lost" && one.scope === "sheet");
 
-/** "B40", or "B40 to B51". */
+/** The addresses of the first and the last cell: "B40", or "B40 – B51". */
 export const placesOf = (cells: readonly PlacedFormula[]): string => {
   const [first, last] = [cells[0], cells.at(-1)];
   return first && last && last !== first
@@ -34,7 +34,9 @@ export const placesOf = (cells: readonly PlacedFormula[]): string => {
       : "";
 };
 
-/** Gives the selected cells a name. Throws `NameTaken` where the name leads to other cells and may not be replaced. */
+/**
+ * Attaches a name to the selected cells. Throws `NameTaken` if the name refers to other cells and `replace` is false.
+ */
 export async function attachName(port: WorkbookPort, name: string, replace: boolean): Promise<Done> {
   const { sheet, address, values } = await port.selection();
   const box = boxOf(address);
@@ -52,7 +54,10 @@ export async function attachName(port: WorkbookPort, name: string, replace: bool
   return withFormula(port, sheet, name, words.attached(name, place, sheet));
 }
 
-/** The formulas of a name that has just got its cells: written where the cells are blank, offered where they are not. */
+/**
+ * Handles the formulas of a name that has just got its cells: writes them into blank cells, and offers them for the
+ * other cells.
+ */
 async function withFormula(port: WorkbookPort, sheet: string, name: string, attached: string): Promise<Done> {
   const [found] = await port.lookAt([{ sheet, values: ["load_number"], contents: [name], names: true }]);
   const layout = layoutOf(found?.names ?? [], found?.values ?? {});
@@ -79,13 +84,13 @@ async function withFormula(port: WorkbookPort, sheet: string, name: string, atta
   };
 }
 
-/** Writes formulas over what their cells hold: the person said so. */
+/** Writes formulas over the contents of their cells, after the person agreed. */
 export async function mendCells(port: WorkbookPort, sheet: string, cells: readonly PlacedFormula[]): Promise<Done> {
   await port.writeCells(sheet, cells, true);
   return { sheet, telling: { intent: "success", sentence: words.mended(placesOf(cells), sheet) } };
 }
 
-/** Writes every formula whose cells have a name and are blank. */
+/** Writes the formulas of all cells that have a name and are blank. */
 export async function writeMissing(port: WorkbookPort): Promise<Done> {
   const sheet = await port.activeSheet();
   const { layout } = await lookAtSheet(port, sheet);
@@ -102,7 +107,10 @@ export async function writeMissing(port: WorkbookPort): Promise<Done> {
   };
 }
 
-/** Gives the selected columns the names of the readings, from a load on. A name that leads to other cells is left, and said. */
+/**
+ * Attaches the names of the readings, from this load on, to the selected columns. Throws if a name already refers to
+ * other cells.
+ */
 export async function attachReadings(port: WorkbookPort, fromLoad: number | undefined): Promise<Done> {
   if (fromLoad === undefined) throw new WorkbookError(words.fromLoadWrong);
   const { sheet, address } = await port.selection();
@@ -117,7 +125,7 @@ export async function attachReadings(port: WorkbookPort, fromLoad: number | unde
   return { sheet, telling: { intent: "success", sentence } };
 }
 
-/** Gives free cells, with labels and formulas, to results that have none. Refuses where one of the cells holds something. */
+/** Gives free cells, with labels and formulas, to results that have none. Throws if one of the cells is not blank. */
 export async function layOutWorkings(port: WorkbookPort): Promise<Done> {
   const { sheet, address } = await port.selection();
   const at = boxOf(address);
@@ -143,7 +151,7 @@ export async function layOutWorkings(port: WorkbookPort): Promise<Done> {
 const isIn = ({ row, col }: PlacedFormula, box: Box): boolean =>
   row >= box.row && row < box.row + box.rows && col >= box.col && col < box.col + box.cols;
 
-/** The first of some cells that is not blank. */
+/** The address of the first of these cells that is not blank. */
 async function firstHeld(port: WorkbookPort, sheet: string, boxes: readonly Box[]): Promise<string | undefined> {
   const [top, left] = [Math.min(...boxes.map(({ row }) => row)), Math.min(...boxes.map(({ col }) => col))];
   const bottom = Math.max(...boxes.map(({ row, rows }) => row + rows));

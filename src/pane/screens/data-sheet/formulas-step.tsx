@@ -1,4 +1,4 @@
-/** Formulas entered again, and the protection of the sheet. */
+/** Enters the formulas again, and protects the sheet. */
 import { Button, Text } from "@fluentui/react-components";
 import { text } from "../../text";
 import { Step } from "../../ui/parts";
@@ -8,7 +8,7 @@ const words = text.check;
 
 export interface FormulasStepProps {
   readonly isBusy: boolean;
-  /** Undefined until a sheet was looked at. */
+  /** Undefined until a sheet was checked. */
   readonly isProtected: boolean | undefined;
   readonly onReenter: () => void;
   readonly onProtect: (on: boolean) => void;

@@ -1,4 +1,4 @@
-/** Inserts a data sheet, blank or worked. */
+/** Inserts a data sheet: a blank one or the demonstration. */
 import { Button, Field, Input, makeStyles, Radio, RadioGroup, Text, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import { LOADS, MOST_LOADS } from "../../../specification/load-table";
@@ -11,7 +11,7 @@ import { text } from "../../text";
 
 export type System = "SI" | "US";
 
-/** The sheets on offer. */
+/** The sheets that a person can insert. */
 export interface Sheets {
   readonly blankSheet: (system: System, options: { readonly loads: number }) => SheetPlan;
   readonly demoSheet: (system: System) => SheetPlan;

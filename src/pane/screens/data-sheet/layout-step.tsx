@@ -1,4 +1,7 @@
-/** A firm's own layout: readings of several loads named at once, missing formulas written, free cells for the rest. */
+/**
+ * For a firm's own layout: names the readings of several loads at once, writes missing formulas, and finds free cells
+ * for other results.
+ */
 import { Button, Field, Input, Text } from "@fluentui/react-components";
 import { text } from "../../text";
 import { Step } from "../../ui/parts";
@@ -8,7 +11,7 @@ const words = text.check;
 
 export interface LayoutStepProps {
   readonly isBusy: boolean;
-  /** How many formulas could be written into blank cells. */
+  /** The number of formulas that can be written into blank cells. */
   readonly unwritten: number;
   readonly fromLoad: string;
   readonly isLoadWrong: boolean;

@@ -1,4 +1,7 @@
-/** Names that the sheet has no cells for: what is needed first, then group by group, with a search. */
+/**
+ * Lists the names that the sheet has no cells for: the ones needed first, then all of them in groups, with a search
+ * field.
+ */
 import { Button, Field, Input, Text } from "@fluentui/react-components";
 import { calledAll, type MissingName } from "../../../datasheet";
 import { text } from "../../text";
@@ -10,7 +13,7 @@ const words = text.check;
 
 interface NamesProps {
   readonly names: readonly MissingName[];
-  /** The name that is chosen. */
+  /** The name that the person chose. */
   readonly chosen: string;
   readonly onChoose: (name: string) => void;
 }

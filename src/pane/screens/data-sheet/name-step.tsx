@@ -1,4 +1,4 @@
-/** A name of the data sheet is chosen and given to the cells that are selected. */
+/** Lets the person choose a name of the data sheet and attach it to the selected cells. */
 import { Button, Field, Select, Text } from "@fluentui/react-components";
 import { ATTACHABLE, type NamedField } from "../../../datasheet";
 import { text } from "../../text";
@@ -9,11 +9,11 @@ const words = text.check;
 
 export interface NameStepProps {
   readonly name: string;
-  /** Names that the sheet in front lacks. */
+  /** The names that the active sheet lacks. */
   readonly missing: ReadonlySet<string>;
-  /** The name that leads to other cells already. */
+  /** The chosen name, if it refers to other cells already. */
   readonly taken: string | undefined;
-  /** Where the name's formula would stand over something else. */
+  /** The cells that would get the formula of the name but contain something else. */
   readonly offered: string | undefined;
   readonly isBusy: boolean;
   readonly onChoose: (name: string) => void;
@@ -55,7 +55,7 @@ export function NameStep({ name, missing, taken, offered, isBusy, onChoose, onAt
   );
 }
 
-/** Names of the data sheet under a heading of their own, none where there is none. */
+/** A group of names of the data sheet under a heading; nothing if the group is empty. */
 function Options({ label, fields }: { label: string; fields: readonly NamedField[] }) {
   if (fields.length === 0) return null;
   return (

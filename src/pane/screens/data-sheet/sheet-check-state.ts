@@ -1,9 +1,12 @@
-/** What the sheet check shows: what was found of a sheet, what is under way, and what a person chose; no page and no workbook. */
+/**
+ * The state of the sheet check: the findings, the work in progress, and the choices of the person. It uses neither page
+ * nor workbook.
+ */
 import type { CellFinding } from "../../../checks/integrity";
 import { ATTACHABLE, type FirmLayout, type MissingName, type SheetCheck } from "../../../datasheet";
 import type { PlacedFormula } from "../../../specification/placed-formulas";
 
-/** What was found of one sheet. */
+/** The findings about one sheet. */
 export interface LookedAt {
   readonly sheet: string;
   readonly check: SheetCheck;
@@ -18,7 +21,7 @@ export interface Telling {
   readonly sentence: string;
 }
 
-/** Formulas for cells that hold something else: they are written when the person says so. */
+/** Formulas for cells that contain something else; they are written if the person agrees. */
 export interface Offer {
   readonly sheet: string;
   readonly cells: readonly PlacedFormula[];
@@ -28,18 +31,18 @@ export interface CheckState {
   readonly isBusy: boolean;
   readonly looked?: LookedAt;
   readonly telling?: Telling;
-  /** The name that a person chose to attach. */
+  /** The name that the person chose to attach. */
   readonly name: string;
-  /** The name that leads to other cells already, and that is moved when the person says so once more. */
+  /** The chosen name, if it refers to other cells already; it is moved if the person confirms. */
   readonly taken?: string;
   readonly offer?: Offer;
-  /** What a person looks for among the names without cells. */
+  /** The text that the person searches for among the names without cells. */
   readonly find: string;
-  /** As typed: the load that the first selected column belongs to. */
+  /** The number of the load in the first selected column, as typed. */
   readonly fromLoad: string;
 }
 
-/** The first name of the data sheet's form. */
+/** The first name of the form of the data sheet. */
 const FIRST_NAME = ATTACHABLE.find(({ name }) => name !== "load_number")?.name ?? "";
 
 export const NOTHING_LOOKED_AT: CheckState = { isBusy: false, name: FIRST_NAME, find: "", fromLoad: "1" };
@@ -52,7 +55,7 @@ export type CheckAction =
   | { readonly do: "find"; readonly text: string }
   | { readonly do: "from load"; readonly text: string };
 
-/** The state after one action. What was found before stands until something else is found. */
+/** The state after an action. Earlier findings stay until new ones arrive. */
 export function checked(state: CheckState, action: CheckAction): CheckState {
   switch (action.do) {
     case "begin":
@@ -80,14 +83,14 @@ export function checked(state: CheckState, action: CheckAction): CheckState {
   }
 }
 
-/** Names that the check asks to attach to cells, or that the sheet has no cells for. */
+/** Names that the check wants to attach to cells, or that the sheet has no cells for. */
 export const missingNames = ({ looked }: CheckState): ReadonlySet<string> =>
   new Set([
     ...(looked?.check.findings ?? []).flatMap(({ attach }) => attach ?? []),
     ...(looked?.layout.groups ?? []).flatMap(({ missing }) => missing.map(({ name }) => name)),
   ]);
 
-/** Whether a name is what a person looks for: by its label, or by the name itself. */
+/** True if the label or the name itself contains the text that the person searches for. */
 const isFound = ({ name, label }: MissingName, find: string): boolean =>
   `${label} ${name}`.toLowerCase().includes(find.trim().toLowerCase());
 
@@ -97,14 +100,14 @@ export interface ShownGroup {
   readonly all: number;
 }
 
-/** Names without cells, group by group, as far as they are looked for. */
+/** The names without cells that match the search, in groups. */
 export const shownGroups = ({ looked, find }: CheckState): readonly ShownGroup[] =>
   (looked?.layout.groups ?? []).flatMap(({ title, missing, present }) => {
     const names = missing.filter((one) => isFound(one, find));
     return names.length > 0 ? [{ title, names, all: missing.length + present }] : [];
   });
 
-/** The number of a load, where one was typed. */
+/** The number of the load that was typed; undefined if it is not a valid number. */
 export function loadTyped({ fromLoad }: CheckState): number | undefined {
   const load = Number(fromLoad);
   return Number.isInteger(load) && load >= 1 ? load : undefined;

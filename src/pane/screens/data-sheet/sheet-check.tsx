@@ -1,4 +1,7 @@
-/** Looks whether the sheet in front is a whole data sheet, and helps to mend one: names, formulas, protection, a firm's own file. */
+/**
+ * Checks whether the active sheet is a complete data sheet, and helps to repair it: names, formulas, protection, a
+ * firm's own file.
+ */
 import { Button, Text } from "@fluentui/react-components";
 import { useReducer } from "react";
 import type { WorkbookPort } from "../../../workbook/port";
@@ -24,7 +27,7 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
   const [state, act] = useReducer(checked, NOTHING_LOOKED_AT);
   const { isBusy, looked, telling, name, taken, offer } = state;
 
-  /** Does one thing at a time, tells what came of it, and looks at the sheet again. */
+  /** Does one task at a time, reports its result, and checks the sheet again. */
   const carryOut = async (work: () => Promise<Done>, sentence = words.looking): Promise<void> => {
     if (isBusy) return;
     act({ do: "begin", sentence });

@@ -1,4 +1,7 @@
-/** What the sheet check does with the workbook: it looks at a sheet, enters formulas again, protects, inserts a file. */
+/**
+ * The work of the sheet check in the workbook: it reads a sheet, enters formulas again, protects the sheet, inserts a
+ * file.
+ */
 import { CONTENT_NAMES, formulaFindings } from "../../../checks/integrity";
 import { checkSheet, CHECKED_NAMES, firmLayout } from "../../../datasheet";
 import { NAMES_WITH_FORMULAS } from "../../../specification/placed-formulas";
@@ -8,14 +11,14 @@ import type { LookedAt, Offer, Telling } from "./sheet-check-state";
 
 const words = text.check;
 
-/** The sheet that something was done to, and what is told of it. */
+/** The sheet that the work changed, and the report about it. */
 export interface Done {
   readonly sheet: string;
   readonly telling?: Telling;
   readonly offer?: Offer;
 }
 
-/** A name leads to other cells already: it is moved only when the person says so. */
+/** Thrown if a name already refers to other cells; it is moved only if the person confirms. */
 export class NameTaken extends WorkbookError {}
 
 const CONTENTS = [...new Set([...CONTENT_NAMES, ...NAMES_WITH_FORMULAS])];
@@ -50,7 +53,9 @@ export async function protectSheet(port: WorkbookPort, on: boolean): Promise<Don
   return { sheet, telling: { intent: "success", sentence: on ? words.protected(sheet) : words.lifted(sheet) } };
 }
 
-/** The last data sheet of the file is looked at; the first sheet where none is a data sheet. */
+/**
+ * Inserts a file. The last data sheet of the file is checked afterwards, or its first sheet if none is a data sheet.
+ */
 export async function insertOwnFile(port: WorkbookPort, file: Pick<File, "arrayBuffer">): Promise<Done> {
   const { sheets, remarks } = await port.insertFile(new Uint8Array(await file.arrayBuffer()));
   let sheet = sheets[0] ?? (await port.activeSheet());

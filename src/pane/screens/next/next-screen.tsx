@@ -1,4 +1,4 @@
-/** What is to be done next with the current test, and the parts of its sheet with what is missing in each. */
+/** Shows the next work on the current test, and the parts of its sheet with what is missing in each. */
 import { Button, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { runChecks } from "../../../checks";
@@ -22,7 +22,7 @@ import { nextOf, stagesOf, type Stage } from "./stages";
 
 const words = text.next;
 
-/** Answers, limits and reports of the test, beside its record. */
+/** The answers, limits and reports of the test, besides its record. */
 const NEXT: Want = { beside: [...BESIDE, { mark: REPORT_OF, names: REPORT_NAMES }] };
 
 const useStyles = makeStyles({

@@ -1,4 +1,4 @@
-/** The parts of a sheet as a list to jump by. */
+/** The parts of a sheet as a list of links. */
 import { Link, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { text } from "../../text";
 import { itemOfCells, type PlaceOf } from "./places";

@@ -1,4 +1,4 @@
-/** The parts that a sheet has, in the order in which they stand on it, each with the required things that are missing in it. */
+/** The parts of a sheet in the order of the sheet, each with the required items that are missing in it. */
 import { boxesByName } from "../../../checks/integrity";
 import { asksForReport, requiredOf, type Lacking } from "../../../checks/lacking";
 import type { TestRecord } from "../../../record/record";
@@ -6,20 +6,20 @@ import { SHEET_PARTS } from "../../../specification/parts";
 import type { Box, SheetName } from "../../../workbook/port";
 
 export interface PartOfSheet {
-  /** As it stands on the sheet. */
+  /** The title on the sheet. */
   readonly title: string;
-  /** Name of the part's first cell; undefined where the sheet has none of its cells. */
+  /** The name of the first cell of the part; undefined if the sheet has none of its cells. */
   readonly first: string | undefined;
   readonly lacking: readonly Lacking[];
 }
 
 export interface RequiredOfSheet {
   readonly parts: readonly PartOfSheet[];
-  /** How many things question Q63 calls missing, and how many it asks for; undefined where it cannot be asked. */
+  /** The number of missing items and of required items in question Q63; undefined if the question cannot be asked. */
   readonly count?: { readonly missing: number; readonly asked: number };
 }
 
-/** Further down comes later; of parts that begin in the same row, the one further right. */
+/** Sorts by row, and within a row by column. */
 const inOrder = (a: Box, b: Box): number => a.row - b.row || a.col - b.col;
 
 export function partsOf(record: TestRecord, names: readonly SheetName[]): RequiredOfSheet {

@@ -1,4 +1,4 @@
-/** Where the things that are missing stand on the sheet, and what they are called there. */
+/** Finds the cells and the labels of the missing items on the sheet. */
 import { boxesByName, rowOfLoad } from "../../../checks/integrity";
 import type { Lacking } from "../../../checks/lacking";
 import { labelOf } from "../../../specification/labels";
@@ -12,7 +12,7 @@ import { beginsAt, type Lack, type Stage } from "./stages";
 
 const words = text.next;
 
-/** Gives the address of a cell by its name, and of a column by its row from 0 or its load. */
+/** Returns the address of a cell by its name; for a column, by the row counted from 0, or by the load. */
 export type PlaceOf = (name: string, at?: { readonly row: number } | { readonly load: number }) => string | undefined;
 
 export function placesOf(names: readonly SheetName[], values: NamedValues): PlaceOf {
@@ -25,7 +25,7 @@ export function placesOf(names: readonly SheetName[], values: NamedValues): Plac
   };
 }
 
-/** Something that is missing, as it is shown: what, and the cell that it belongs in. */
+/** A missing item as the screen shows it: its label, and its cell. */
 export interface Item {
   readonly label: string;
   readonly address?: string;
@@ -41,7 +41,7 @@ export function itemOfCells({ names, loads = [] }: Lacking, placeOf: PlaceOf): I
   };
 }
 
-/** What a lack is called, with its cell; lacks that are no item of a list (a line of their own) give none. */
+/** The label and the cell of a lack; undefined for a lack that has a line of its own. */
 export function itemOf(lack: Lack, placeOf: PlaceOf): Item | undefined {
   switch (lack.what) {
     case "cell":
@@ -70,11 +70,11 @@ export function itemOf(lack: Lack, placeOf: PlaceOf): Item | undefined {
   }
 }
 
-/** What a lack says in a line of its own. */
+/** The line of a lack that is not an item of the list; undefined for the other lacks. */
 export const lineOf = (lack: Lack): string | undefined =>
   lack.what === "results follow" ? words.follow(lack.count) : lack.what === "no report" ? words.noReport : undefined;
 
-/** The first cell of the sheet that a stage waits for. */
+/** The address of the first cell of the sheet that a stage waits for. */
 export function firstCell({ name, state, lacks }: Stage, placeOf: PlaceOf): string | undefined {
   const begin = state === "not begun" ? beginsAt(name) : undefined;
   if (begin !== undefined) return placeOf(begin);

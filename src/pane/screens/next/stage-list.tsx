@@ -1,4 +1,4 @@
-/** The stages of a test, drawn as the layers of a core: full where done, hatched where begun, blank where not. */
+/** The stages of a test, drawn as the layers of a core: full if done, hatched if begun, blank if not begun. */
 import { Button, Link, makeStyles, mergeClasses, Text, tokens } from "@fluentui/react-components";
 import { useState, type ReactNode } from "react";
 import { text } from "../../text";
@@ -11,7 +11,7 @@ const words = text.next;
 
 export type ScreenOfStage = keyof typeof words.screens;
 
-/** Where a stage is worked on, beside the sheet. */
+/** The screen for the work on each stage; some stages are done on the sheet only. */
 const SCREEN: Readonly<Partial<Record<StageName, ScreenOfStage>>> = {
   loaded: "readings",
   reduced: "results",
@@ -20,7 +20,7 @@ const SCREEN: Readonly<Partial<Record<StageName, ScreenOfStage>>> = {
   reported: "report",
 };
 
-/** So many items of a stage are shown at first. */
+/** The number of items of a stage that are shown at first. */
 const SHOWN = 6;
 
 const CLAY = tokens.colorBrandBackground;
@@ -64,7 +64,7 @@ const useStyles = makeStyles({
 
 export interface StageListProps {
   readonly stages: readonly Stage[];
-  /** The stage to be worked on now. */
+  /** The stage that comes next. */
   readonly next: Stage | undefined;
   readonly placeOf: PlaceOf;
   readonly goTo: (address: string) => void;
@@ -148,7 +148,9 @@ function StageLayer({ stage, isFirst, isNext, placeOf, goTo, onOpen }: StageLaye
 
 interface ItemsProps extends Pick<StageListProps, "placeOf" | "goTo"> {
   readonly lacks: readonly Lack[];
-  /** Of the stage to be worked on some items are shown at once; of another only when they are asked for. */
+  /**
+   * True for the next stage: its items are shown at once. The items of another stage are shown when a person opens it.
+   */
   readonly isOpen: boolean;
 }
 

@@ -1,6 +1,7 @@
 /**
- * How far a test has come, from the record: seven stages from the sample's arrival to its report, each with what is missing.
- * Every cell that a report requires belongs to one stage, so that the stages and question Q63 tell of the same cells.
+ * Finds out from the record how far a test has come. There are seven stages from the arrival of the sample to the
+ * report; each lists
+ *       what is missing. Every cell that a report requires belongs to one stage, so that the stages and question Q63 name the same cells.
  */
 import type { Answered } from "../../../checks";
 import { holds, requiredOf, type Lacking } from "../../../checks/lacking";
@@ -13,14 +14,14 @@ import { methodOfLoad } from "../../../specification/pick-table";
 export const STAGES = ["received", "sized", "loaded", "reduced", "reviewed", "checked", "reported"] as const;
 export type StageName = (typeof STAGES)[number];
 
-/** Something that keeps a stage open, or that should be looked at. */
+/** Something that keeps a stage open, or that a person should look at. */
 export type Lack =
-  /** Cells that hold nothing, one of `names` being enough; of a column, those of `loads`. */
+  /** Blank cells. One filled cell of `names` is enough; in a column, the cells of `loads` count. */
   | ({ readonly what: "cell" } & Lacking)
   | { readonly what: "no loads" }
   | { readonly what: "no readings"; readonly load: number }
   | { readonly what: "cell at fault"; readonly name: string; readonly row?: number; readonly sentence: Message }
-  /** So many results come of themselves once the stages before are done. */
+  /** The number of results that the sheet calculates once the stages before are done. */
   | { readonly what: "results follow"; readonly count: number }
   | {
       readonly what: "no construction";
@@ -28,7 +29,7 @@ export type Lack =
       readonly method: TimeMethod;
       readonly reason: Message;
     }
-  /** A row of the table of picks, from 1, without reason or initials. */
+  /** A row of the table of picks, counted from 1, that has no reason or no initials. */
   | { readonly what: "pick unsigned"; readonly row: number; readonly load?: number }
   | { readonly what: "question"; readonly id: string; readonly question: Message }
   | { readonly what: "no report" };
@@ -36,21 +37,21 @@ export type Lack =
 export interface Stage {
   readonly name: StageName;
   readonly state: "not begun" | "begun" | "done";
-  /** What keeps it from being done. */
+  /** What keeps the stage from being done. */
   readonly lacks: readonly Lack[];
-  /** What does not keep it from being done, and should be looked at. */
+  /** What does not keep the stage from being done, but should be looked at. */
   readonly looks: readonly Lack[];
 }
 
 export interface Known {
   readonly record: TestRecord;
-  /** Questions that say "stop" or "explain" and have no answer of today's finding. */
+  /** Questions with the answer "stop" or "explain" that no person has answered for the present finding. */
   readonly open: readonly Answered[];
-  /** Names of the sheets that are reports of the test. */
+  /** The names of the sheets that are reports of the test. */
   readonly reports: readonly string[];
 }
 
-/** What is typed in a stage; what no stage names is a result, and comes with the reduction. */
+/** The cells that a person types in each stage. Any other required cell is a result and belongs to the reduction. */
 const TYPED: Readonly<Record<StageName, readonly string[]>> = {
   received: [
     ...["laboratory", "project", "boring", "sample", "depth", "specimen_orientation", "preparation"],
@@ -67,7 +68,7 @@ const TYPED: Readonly<Record<StageName, readonly string[]>> = {
   reported: ["report_number", "deviations", "test_remarks"],
 };
 
-/** Cells that the reduction needs and no report shows as they are. */
+/** Cells that the reduction needs but no report shows as they are. */
 const NEEDED = [
   "ring_mass",
   "ring_and_wet_before",
@@ -77,13 +78,13 @@ const NEEDED = [
   "zero_reading",
 ];
 
-/** Cells that stand blank on a new sheet: with one of them filled in, the stage has begun. */
+/** Cells that are blank on a new sheet: the stage has begun once one of them is filled. */
 const BEGINS: Readonly<Partial<Record<StageName, readonly string[]>>> = {
   received: ["project", "boring", "sample", "depth", "sample_type", "soil_description"],
   sized: ["diameter", "initial_height", "ring_mass", "ring_and_wet_before"],
 };
 
-/** The cell at which a stage that has not begun is begun. */
+/** The first cell to fill in a stage that has not begun. */
 export const beginsAt = (stage: StageName): string | undefined =>
   stage === "loaded" ? "load_stress" : BEGINS[stage]?.[0];
 
@@ -91,14 +92,14 @@ const stageOf = (name: string): StageName => STAGES.find((stage) => TYPED[stage]
 
 const isTyped = (name: string): boolean => STAGES.some((stage) => TYPED[stage].includes(name));
 
-/** Cells without which a stage is open, by stage, in the order in which they are typed; results apart. */
+/** The missing cells of each stage, in the order in which they are typed, and separately the missing results. */
 function lackingBy(record: TestRecord): { readonly typed: ReadonlyMap<StageName, Lack[]>; readonly results: Lack[] } {
   const needed = NEEDED.filter((name) => !holds(record, name)).map((name): Lacking => ({ names: [name] }));
   const typed = new Map<StageName, Lack[]>(STAGES.map((stage) => [stage, []]));
   const results: Lack[] = [];
   for (const lacking of [...needed, ...requiredOf(record).lacking]) {
     const [name] = lacking.names;
-    // That there is no load at all is said once, and not by column.
+    // // If there is no load at all, this is reported once, not for each column.
     if (lacking.loads?.length === 0 && name === "load_stress") continue;
     (isTyped(name) ? typed.get(stageOf(name)) : results)?.push({ what: "cell", ...lacking });
   }
@@ -115,7 +116,7 @@ function loadLacks({ loads }: TestRecord): Lack[] {
   return loads.filter((load) => !hasReadings(load)).map(({ number }) => ({ what: "no readings", load: number }));
 }
 
-/** The loads that consolidate and whose construction, that whose cv counts, refuses. */
+/** Loads that consolidate but whose construction cannot be made: the construction whose cv the load reports. */
 function withoutConstruction(record: TestRecord, loads: readonly LoadReduced[]): Lack[] {
   return loads.flatMap(({ record: load, unloading, increment }): Lack[] => {
     if (unloading || load.words.load_branch === "wetting" || !hasReadings(load)) return [];
@@ -146,7 +147,7 @@ export function stagesOf({ record, open, reports }: Known): Stage[] {
   const loaded = stage("loaded", hasLoads, [...loadLacks(record), ...typedIn("loaded")]);
 
   const faults = record.faults.map(({ name, row, sentence }): Lack => ({ what: "cell at fault", name, row, sentence }));
-  // Results that lack only because something is not typed yet are one line, not a dozen.
+  // // Results that are missing only because inputs are missing form one line instead of a dozen.
   const inputsLack =
     [...typedIn("sized"), ...typedIn("loaded"), ...typedIn("reduced"), ...loadLacks(record)].length > 0;
   const ofResults: Lack[] =
@@ -174,5 +175,5 @@ export function stagesOf({ record, open, reports }: Known): Stage[] {
   return [received, sized, loaded, reducing, reviewed, checked, reported];
 }
 
-/** The first stage that is not done; undefined where all are. */
+/** The first stage that is not done; undefined if all are done. */
 export const nextOf = (stages: readonly Stage[]): Stage | undefined => stages.find(({ state }) => state !== "done");

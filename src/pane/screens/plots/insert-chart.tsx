@@ -1,4 +1,4 @@
-/** Makes a native chart on a sheet of its own, and says what was made. */
+/** Makes a native chart on a sheet of its own, and reports it. */
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import type { Outcome } from "../../../reduction/outcome";
@@ -15,7 +15,7 @@ const words = text.plot;
 export interface InsertChartProps {
   readonly port: WorkbookPort;
   readonly chart: () => Promise<Outcome<SheetPlan>>;
-  /** Of more than one load. */
+  /** True if the button makes charts of several loads. */
   readonly areMany?: boolean;
 }
 

@@ -1,4 +1,4 @@
-/** A native chart of what is drawn, over series that follow their cells, on a sheet of its own. */
+/** Makes a native chart of the plot on a sheet of its own. The series of the chart follow the cells of the data. */
 import type { NamedValues, TestRecord } from "../../../record/record";
 import type { PlotSpec } from "../../../plots/spec";
 import {
@@ -18,7 +18,7 @@ import { loadDrawn, pointsOf, type SheetChoices } from "./sheet-drawing";
 import { pairOf, type Range } from "./selected-range";
 import { text } from "../../text";
 
-/** The workbook shortens it where it has to. */
+/** The name of the sheet; the workbook shortens it if necessary. */
 const sheetCalled = (of: string): string => `Chart of ${of}`;
 
 const planOf = (of: string, blocks: Outcome<SeriesBlock[]>): Outcome<SheetPlan> =>
@@ -61,7 +61,10 @@ export interface DataSheetCells {
   readonly values: NamedValues;
 }
 
-/** Points that the sheet does not carry on itself are taken from their own columns. */
+/**
+ * The series for points (end of load or d100) that the data sheet's own curve does not use; they come from the columns
+ * of these points.
+ */
 function otherPoints(
   data: DataSheetCells,
   { value, method }: SheetChoices,
@@ -84,7 +87,7 @@ function otherPoints(
   return seriesOfRange({ plot: `compression ${value}`, sheet: data.sheet, x, y, xs, ys, method, xLabel, yLabel });
 }
 
-/** `spec` is what is drawn of it; of all loads there is none. */
+/** The plan of the chart sheet. `spec` is the plot on the screen; it is undefined for the plots of all loads. */
 export function chartOfSheet(
   data: DataSheetCells,
   record: TestRecord,

@@ -1,4 +1,4 @@
-/** Plots of a data sheet, or of the selected range. */
+/** Shows the plots of a data sheet, or of the selected range. */
 import { Button, mergeClasses, Radio, RadioGroup, Spinner, Text } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
 import type { WorkbookPort } from "../../../workbook/port";
@@ -15,7 +15,7 @@ type Source = "sheet" | "range";
 
 const words = text.plot;
 
-/** The source that is shown until a person chooses: the data sheet, where there is one. */
+/** The source of the plot. Until the person chooses, it is the data sheet if there is one. */
 function useSource(): [Source | undefined, (source: Source) => void] {
   const { tests } = useCurrentTest();
   const [chosen, setChosen] = useState<Source>();

@@ -1,4 +1,4 @@
-/** The look that the parts of the plots screen share. */
+/** The styles that the parts of the plots screen share. */
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 

@@ -1,4 +1,4 @@
-/** From a selected range and what the user chose to a plot and the numbers reduced from it. */
+/** Makes a plot, and the reduced numbers, from a selected range and the choices of the person. */
 import { nth } from "../../../reduction/numeric/lists";
 import { given, then, type Outcome } from "../../../reduction/outcome";
 import { convert, UNITS, type UnitOf } from "../../../reduction/units";
@@ -14,7 +14,7 @@ import { logTimePlot, rootTimePlot } from "../../../plots/time";
 import { inWords } from "../../text/messages";
 import { pairOf, unitOf, type Range } from "./selected-range";
 
-/** Readings against the log or the root of time, or void ratio or strain against log stress. */
+/** Readings against the log or the root of time; or void ratio or strain against log stress. */
 export type PlotKind = "log" | "root" | Kind;
 
 export const isTimeCurve = (plot: PlotKind): plot is Exclude<PlotKind, Kind> => plot === "log" || plot === "root";
@@ -23,13 +23,13 @@ export const LENGTH_UNITS = ["mm", "cm", "in"] as const;
 
 export interface Choices {
   readonly plot: PlotKind;
-  /** Specimen height at mid-increment, in `lengthUnit`, for cv. */
+  /** The height of the specimen at mid-increment in `lengthUnit`, for cv. */
   readonly height?: number;
   readonly lengthUnit: (typeof LENGTH_UNITS)[number];
   readonly drainage: Drainage;
   readonly cvUnit: UnitOf<"cv">;
   readonly stressUnit: UnitOf<"stress">;
-  /** Whose construction of the preconsolidation stress is drawn. */
+  /** The method whose construction of the preconsolidation stress is drawn. */
   readonly method: MethodName;
 }
 
@@ -51,11 +51,11 @@ export interface NumberRow {
 export interface Drawn {
   readonly spec: PlotSpec;
   readonly numbers: readonly NumberRow[];
-  /** What the construction says of its numbers; absent where it refuses. */
+  /** The remarks of the construction on its numbers; missing if the construction refuses. */
   readonly remarks?: readonly Message[];
 }
 
-/** The plot that the headings ask for, given the one drawn before; the same one where they say nothing. */
+/** The plot that fits the headings; if the headings do not tell, it is the plot drawn before. */
 export function guessPlot({ lines }: Range, before: PlotKind): PlotKind {
   const headings = lines.map(({ heading }) => heading);
   const has = (word: RegExp): boolean => headings.some((heading) => word.test(heading));
@@ -66,7 +66,10 @@ export function guessPlot({ lines }: Range, before: PlotKind): PlotKind {
   return has(/time|\bmin/i) && !isTimeCurve(before) ? "log" : before;
 }
 
-/** The two lines to begin with: those whose headings say so, the last one of its kind; else the first two. */
+/**
+ * The two lines to start with: the lines whose headings fit (the last fitting one for the curve), otherwise the first
+ * two.
+ */
 export function guessLines({ lines }: Range, plot: PlotKind): readonly [number, number] {
   const asked = { log: /reading|dial|deform/i, root: /reading|dial|deform/i, e: /void/i, strain: /strain/i }[plot];
   const first = Math.max(
@@ -79,18 +82,18 @@ export function guessLines({ lines }: Range, plot: PlotKind): readonly [number, 
   return [first, second > first ? second : first + 1 < lines.length ? first + 1 : 0];
 }
 
-/** The units of stress and of length that the headings of two lines name. */
+/** The units of stress and length in the headings of two lines. */
 export function guessUnits(first: string, second: string): Partial<Pick<Choices, "stressUnit" | "lengthUnit">> {
   const stressUnit = unitOf(first);
   const lengthUnit = LENGTH_UNITS.find((unit) => unit === unitOf(second));
   return {
-    // It stands in the table, so it is one of the names of its type.
+    // // The unit is a key of the table, so it has the type of its keys.
     ...(stressUnit !== undefined && stressUnit in UNITS.stress && { stressUnit: stressUnit as Choices["stressUnit"] }),
     ...(lengthUnit && { lengthUnit }),
   };
 }
 
-/** Three or four figures, as a reduction is written down. */
+/** Writes a value with three or four significant figures, as is usual in a reduction. */
 function shown(value: number): string {
   const size = Math.abs(value);
   if (size !== 0 && (size < 1e-4 || size >= 1e6)) return value.toExponential(2);
@@ -99,7 +102,7 @@ function shown(value: number): string {
 
 const row = (name: string, value: number, unit: string): NumberRow => ({ name, value: shown(value), unit });
 
-/** Levels and times of the construction drawn, and cv where the height is given; nothing where the method refuses. */
+/** The levels and times of the construction, and cv if the height is known; no rows if the method refuses. */
 function timeRows(
   { logTime, rootTime }: Increment,
   plot: "log" | "root",
@@ -137,7 +140,7 @@ function timeRows(
   };
 }
 
-/** Preconsolidation stress with its interval, and the indices that the test gives. */
+/** The preconsolidation stress with its interval, and the indices of the test. */
 function curveRows(test: TestCurve, reading: Outcome<Preconsolidation>, stressUnit: string): NumberRow[] {
   const rows: NumberRow[] = [];
   const add = (name: string, value: number, unit: string): unknown => rows.push(row(name, value, unit));
@@ -157,7 +160,7 @@ function curveRows(test: TestCurve, reading: Outcome<Preconsolidation>, stressUn
   return rows;
 }
 
-/** Two lines of a range drawn and reduced as chosen. */
+/** Draws and reduces two lines of a range by the choices of the person. */
 export function drawRange(range: Range, first: number, second: number, choices: Choices): Outcome<Drawn> {
   return then(pairOf(range, first, second), ({ first: x, second: y }) => {
     const { plot, lengthUnit, stressUnit, method } = choices;
@@ -173,7 +176,7 @@ export function drawRange(range: Range, first: number, second: number, choices: 
         );
       });
     const { heading } = nth(range.lines, second);
-    // Levels are in the unit of the readings, whatever the height is measured in.
+    // // Levels have the unit of the readings, even if the height has another unit.
     const readingUnit = unitOf(heading) ?? lengthUnit;
     const readingLabel = heading || inWords(say`Reading (${verbatim(readingUnit)})`);
     const increment = reduceIncrement(x, y);

@@ -1,4 +1,4 @@
-/** The plot of the selected range with its construction, and what was reduced from it. */
+/** Shows the plot of the selected range with its construction, and the reduced numbers. */
 import { Button, Field, Input, Radio, RadioGroup, Select, Spinner, Text } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
 import { METHOD_NAMES } from "../../../reduction/curve/preconsolidation";
@@ -73,7 +73,7 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
   const [columns, setColumns] = useState<readonly [number, number]>([0, 1]);
   const choose = (change: Partial<Choices>): void => setChoices((before) => ({ ...before, ...change }));
 
-  // Headings that say what they head decide; what the user chose before stands where they do not.
+  // // Headings that name their data decide; otherwise the earlier choice of the person stays.
   const headings = range.lines.map(({ heading }) => heading).join("\n");
   useEffect(() => {
     const plot = guessPlot(range, choices.plot);
@@ -81,7 +81,7 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
     const [first, second] = [nth(range.lines, lines[0]), nth(range.lines, lines[1])];
     setColumns(lines);
     choose({ plot, ...guessUnits(first.heading, second.heading) });
-    // Only another range or other headings call for a guess; a plot that the user chooses does not.
+    // // A new guess is made only for another range or other headings, not when the person chooses a plot.
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [range.sheet, range.address, headings]);
   const choosePlot = (plot: PlotKind): void => {

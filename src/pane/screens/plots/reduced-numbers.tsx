@@ -1,4 +1,4 @@
-/** What was reduced from the cells of a plot, as a table. */
+/** Shows the numbers reduced from the cells of a plot in a table. */
 import type { NumberRow } from "./range-drawing";
 import { useStyles } from "./plot-styles";
 import { text } from "../../text";

@@ -13,14 +13,17 @@ import { TextToCopy } from "../../ui/text-to-copy";
 
 const words = text.plot;
 
-/** Widths that a page has room for, mm: a column, two thirds of a page, and the text of A4. Common practice, no source. */
+/**
+ * Widths in mm that fit on a page: one column, two thirds of a page, and the text width of A4. Common practice, no
+ * source.
+ */
 const WIDTHS_MM = [85, 120, 160] as const;
 
 export interface PlotFilesProps {
   readonly spec: PlotSpec;
-  /** What the file is called: sheet, plot. */
+  /** The parts of the file name: sheet, plot. */
   readonly words: readonly string[];
-  /** Whether the host saves a file for a pane. */
+  /** True if the host lets the pane save a file. */
   readonly saves: boolean;
 }
 
@@ -31,7 +34,7 @@ export function PlotFiles({ spec, words: called, saves }: PlotFilesProps) {
   const [failed, setFailed] = useState<string>();
   const [byHand, setByHand] = useState<string>();
   const name = called.join();
-  // What was said of another plot is over.
+  // // The message about another plot is removed.
   useEffect(() => {
     setSaid(undefined);
     setFailed(undefined);

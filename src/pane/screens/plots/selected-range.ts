@@ -1,4 +1,8 @@
-/** The selected range as two series of numbers: which columns (or rows) pair, where the headings end, and what cannot be read. */
+/**
+ * Reads the selected range as two series of numbers: which columns (or rows) form a pair, where the headings end, and
+ * which cells
+ *       cannot be read.
+ */
 import { columnLetters, columnNumber } from "../../../workbook/address";
 import { firstOf, nth } from "../../../reduction/numeric/lists";
 import { asTyped } from "../../../reduction/message";
@@ -9,16 +13,16 @@ import { text } from "../../text";
 
 const words = text.plot;
 
-/** A column of the selection (a row, where the selection lies on its side). */
+/** A column of the selection, or a row if the series lie in rows. */
 export interface Line {
-  /** "B: Reading (mm)", or "Column B" where there is no heading. */
+  /** "B: Reading (mm)", or "Column B" if the column has no heading. */
   readonly name: string;
-  /** The heading cells above the numbers, joined: "Reading (mm)"; "" where there are none. */
+  /** The joined heading cells above the numbers: "Reading (mm)"; "" if there are none. */
   readonly heading: string;
   readonly cells: readonly CellValue[];
-  /** Where the n-th cell stands: "B7". */
+  /** The address of a cell by its index in the line: "B7". */
   readonly cellName: (index: number) => string;
-  /** Where the cells stand; a line of a selection on its side has none that a chart could be made over. */
+  /** The position of the cells; missing for a row, because no chart can be made from it. */
   readonly box?: Box;
 }
 
@@ -26,11 +30,11 @@ export interface Range {
   readonly sheet: string;
   readonly address: string;
   readonly lines: readonly Line[];
-  /** Where the numbers begin, as messages count them from 1: "sheet row 5", or "column C" for a range on its side. */
+  /** The start of the numbers; messages count from it: "sheet row 5", or "column C" if the series lie in rows. */
   readonly begins: string;
 }
 
-/** A blank cell is null, as the reduction takes it. */
+/** Two series. A blank cell is null, as the reduction expects it. */
 export interface Pair {
   readonly first: readonly (number | null)[];
   readonly second: readonly (number | null)[];
@@ -38,13 +42,14 @@ export interface Pair {
 
 interface Corners {
   readonly row: number;
-  /** Of each column of the values, where it stands on the sheet. */
+  /** The column on the sheet for each column of the values. */
   readonly cols: readonly number[];
 }
 
 /**
- * Row and columns, from 0, of the cells of an address of blocks that stand side by side ("B4:B18,D4:D18"); A1 where it names
- * whole columns or rows.
+ * The row and the columns (counted from 0) of an address with blocks that stand side by side ("B4:B18,D4:D18"). For
+ * whole columns or
+ *       rows, the missing row or column counts as 0.
  */
 function cornersOf(address: string, count: number): Corners {
   const blocks = address.split(",").map((block) => {
@@ -54,7 +59,7 @@ function cornersOf(address: string, count: number): Corners {
     return { row: first[2] ? Number(first[2]) - 1 : 0, col, width: last[1] ? columnNumber(last[1]) - col + 1 : count };
   });
   const cols = blocks.flatMap(({ col, width }) => Array.from({ length: width }, (_, offset) => col + offset));
-  // One block is as wide as its values, whatever its address leaves out.
+  // // A single block is as wide as its values, even if its address is incomplete.
   const { row, col } = firstOf(blocks);
   return { row, cols: cols.length === count ? cols : Array.from({ length: count }, (_, offset) => col + offset) };
 }
@@ -64,13 +69,14 @@ const isText = (cell: CellValue): boolean => typeof cell === "string" && !isBlan
 const looksLikeError = (cell: CellValue): boolean =>
   typeof cell === "string" && /^#[A-Z/0-9_]+[!?]?$/.test(cell.trim());
 
-/** A heading is sought this far below the first number. */
+/** The number of rows below the first number in which a heading is still looked for. */
 const HEADING_ROWS = 8;
 
 /**
- * How many cells of each line are headings: to the first number, or down to a later row near the top that is text and no
- * number, if every number above it has text beside it ("12.5", "kPa" above "Time", "Reading"). What stands above such a
- * number heads something else: the words are taken `from` below it.
+ * The heading cells of each line. They end before the first number, or at a later row near the top that consists of
+ * text without a
+ *       number, if every number above that row has text beside it ("12.5", "kPa" above "Time", "Reading"). Cells above such a number
+ *       belong to other data; therefore the words of the heading start at `from`, below the number.
  */
 function headingsOf(cells: readonly (readonly CellValue[])[], size: number): { from: number; to: number } {
   const at = (index: number): CellValue[] => cells.map((line) => nth(line, index));
@@ -88,7 +94,7 @@ function headingsOf(cells: readonly (readonly CellValue[])[], size: number): { f
 
 const UNIT_WORDS = ["min", "div", "mm", "cm", "in", ...Object.keys(UNITS.stress)];
 
-/** The words of a heading, joined, a unit on its own in brackets: "Reading (mm)". */
+/** Joins the words of a heading; a unit in a cell of its own is put in brackets: "Reading (mm)". */
 function headingOf(cells: readonly CellValue[]): string {
   const words = cells.filter((cell) => isText(cell) && !looksLikeError(cell)).map((cell) => String(cell).trim());
   const last = words.at(-1);
@@ -97,10 +103,16 @@ function headingOf(cells: readonly CellValue[]): string {
     : words.join(" ");
 }
 
-/** The unit that a heading ends with, in brackets or after a comma: "mm" of "Reading (mm)"; undefined if it names none. */
+/**
+ * The unit at the end of a heading, in brackets or after a comma: "mm" in "Reading (mm)"; undefined if the heading
+ * names none.
+ */
 export const unitOf = (heading: string): string | undefined => /[[(,]\s*([^\s[\](),]+)\s*[\])]?$/.exec(heading)?.[1];
 
-/** Fewer than two lines, or a single pair of cells, is not a curve: null asks for a selection. */
+/**
+ * Reads the selection as lines. Returns null if it has fewer than two lines or only one pair of cells, which is no
+ * curve.
+ */
 export function rangeOf(selection: Selection): Range | null {
   const rows = selection.values;
   const cols = rows[0]?.length ?? 0;
@@ -144,7 +156,7 @@ export function rangeOf(selection: Selection): Range | null {
       };
 }
 
-/** The numbers of one line; refuses text, logical values and error cells by the cell's name. */
+/** The numbers of one line. Refuses text, logical values and error cells, and names the cell. */
 function numbersOf(line: Line): Outcome<(number | null)[]> {
   const values: (number | null)[] = [];
   for (const [index, cell] of line.cells.entries()) {

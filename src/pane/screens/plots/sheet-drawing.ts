@@ -1,4 +1,7 @@
-/** From a data sheet's record and what is chosen to a plot: the sheet's own results, in the sheet's own units. */
+/**
+ * Makes a plot from the record of a data sheet and the choices of the person. It shows the sheet's own results in the
+ * sheet's units.
+ */
 import { initialOf, inSheetStress, reduced, type LoadReduced } from "../../../record/reduced-test";
 import { dialSense, incrementOfLoad, loadColumn, loadCurve } from "../../../record/load-curve";
 import { methodOfLoad, type RecordedPick } from "../../../specification/pick-table";
@@ -20,13 +23,13 @@ import { inWords } from "../../text/messages";
 
 export interface SheetChoices {
   readonly plot: "compression" | "time" | "cv" | "cAlpha" | "all";
-  /** Of the compression curve. */
+  /** The ordinate of the compression curve. */
   readonly value: Kind;
-  /** Where the points of the compression curve are taken; as the sheet says, if it is left out. */
+  /** The end of the load or d100, for the points of the compression curve; if it is left out, as the sheet says. */
   readonly at?: "end" | "d100";
   readonly method: MethodName;
   readonly axis: "log" | "root";
-  /** Number of the load whose time curve is drawn; the first that has readings, if it is left out. */
+  /** The number of the load whose time curve is drawn; if it is left out, the first load with readings. */
   readonly load?: number;
   readonly stressScale: "linear" | "log";
 }
@@ -39,19 +42,19 @@ export const SHEET_CHOICES: SheetChoices = {
   stressScale: "linear",
 };
 
-/** Where the sheet itself takes the points of its curve. */
+/** The points of the curve on the sheet itself. */
 export const pointsOf = ({ words }: TestRecord): "end" | "d100" => (words.curve_from === "d100" ? "d100" : "end");
 
 const figures = (value: number): string => String(Number(value.toPrecision(4)));
 
-/** "50 kPa"; "" where the load has no stress. */
+/** The stress with its unit, such as "50 kPa"; "" if the load has no stress. */
 export const stressOf = (record: TestRecord, { stress }: LoadRecord): string =>
   stress === undefined ? "" : `${figures(inSheetStress(record, stress))} ${record.words.stress_unit ?? "kPa"}`;
 
 /** The loads that have readings to draw. */
 export const loadsRead = ({ loads }: TestRecord): LoadRecord[] => loads.filter(({ readings }) => readings.length > 0);
 
-/** A number of a load as the sheet shows it, or worked out again where the sheet has no such cell. */
+/** A number of a load as the sheet shows it, or calculated here if the sheet has no such cell. */
 function shownOr(
   record: TestRecord,
   name: LoadResultName,
@@ -150,13 +153,13 @@ const cAlpha = (record: TestRecord, { stressScale }: SheetChoices): Outcome<Plot
 
 const isPickName = (of: string): of is PickName => PICK_NAMES.some((name) => name === of);
 
-/** The picks by hand that stand for a load, with what the sheet says of them. */
+/** The picks by hand that count for a load, with their rows in the table of picks. */
 export const picksOf = ({ picks }: TestRecord, load: number): [PickName, RecordedPick][] =>
   [...standingRows(picks, load)].flatMap(([of, row]): [PickName, RecordedPick][] =>
     isPickName(of) ? [[of, row]] : [],
   );
 
-/** The time curve of a load, with its construction as the picks by hand have it. */
+/** The time curve of a load, with its construction by the picks by hand. */
 export function timeCurve(record: TestRecord, load: LoadRecord, axis: "log" | "root"): Outcome<PlotSpec> {
   const { times, readings } = loadCurve(load);
   const increment = incrementOfLoad(record, load);
@@ -179,7 +182,7 @@ export const loadDrawn = (record: TestRecord, { load }: SheetChoices): LoadRecor
   return loads.find(({ number }) => number === load) ?? loads[0];
 };
 
-/** Refuses, with what to fill in, where the sheet has nothing to draw. */
+/** Draws the plot, or refuses and says what to fill in. */
 export function drawSheet(record: TestRecord, choices: SheetChoices): Outcome<PlotSpec> {
   if (choices.plot === "compression") return compression(record, choices);
   if (choices.plot === "cv") return cv(record);
@@ -196,7 +199,7 @@ export interface SmallPlot {
   readonly drawn: Outcome<PlotSpec>;
 }
 
-/** The time curves of all loads over one span of time, so that they can be compared. */
+/** The time curves of all loads over the same span of time, so that they can be compared. */
 export function smallPlots(record: TestRecord, axis: "log" | "root"): SmallPlot[] {
   const plots = loadsRead(record).map((load) => ({
     load,

@@ -1,4 +1,4 @@
-/** The plots of a data sheet: one of its curves, or the time curves of all its loads. */
+/** Shows the plots of a data sheet: one of its curves, or the time curves of all its loads. */
 import { Button, Field, Radio, RadioGroup, Select, Text } from "@fluentui/react-components";
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { TestRecord } from "../../../record/record";
@@ -41,7 +41,7 @@ export function SheetPlots({ port, reading }: SheetPlotsProps) {
   const styles = useStyles();
   const { id, sheet, record } = reading;
   const [choices, setChoices] = useDraft<SheetChoices>(id, "plots", SHEET_CHOICES);
-  // A small plot that was opened takes the keyboard along to its load.
+  // // When a person opens a small plot, the keyboard focus moves to the plot of that load.
   const [isOpened, setOpened] = useState(false);
   const choose = (change: Partial<SheetChoices>): void => setChoices((before) => ({ ...before, ...change }));
   const { plot } = choices;
@@ -176,7 +176,7 @@ function Choices({ record, choices, choose }: ChoicesProps) {
   );
 }
 
-/** From load to load. */
+/** The buttons and the list that lead to another load. */
 function LoadSteps({ record, choices, choose, takesFocus }: ChoicesProps & { readonly takesFocus: boolean }) {
   const styles = useStyles();
   const ref = useRef<HTMLSelectElement>(null);
@@ -214,7 +214,7 @@ function LoadSteps({ record, choices, choose, takesFocus }: ChoicesProps & { rea
   );
 }
 
-/** The picks by hand of the load, with who made them and why. */
+/** The picks by hand of the load, with the person and the reason. */
 function KeptPicks({ record, choices }: Omit<ChoicesProps, "choose">) {
   const styles = useStyles();
   const load = loadDrawn(record, choices);

@@ -1,4 +1,4 @@
-/** The time curves of all loads side by side, small; each leads to its own plot. */
+/** Shows small time curves of all loads side by side; each is a link to the plot of its load. */
 import { firstOf } from "../../../reduction/numeric/lists";
 import { type Message } from "../../../reduction/message";
 import { makeStyles, Text, tokens } from "@fluentui/react-components";
@@ -58,12 +58,12 @@ function Drawing({ spec }: { spec: PlotSpec }) {
   return <div ref={ref} aria-hidden="true" />;
 }
 
-/** The first clause of a reason that says why. */
+/** The first clause of a reason. */
 export function brief(reason: Message): string {
   return firstOf(inWords(reason.cause ?? reason).split(/[:;]\s/));
 }
 
-/** Why the load has no construction, or nothing drawn at all. */
+/** The reason why the load has no construction or no plot. */
 const reasonOf = ({ drawn }: SmallPlot): Message | undefined => (drawn.ok ? drawn.value.refusal : drawn.reason);
 
 export interface SmallPlotsProps {

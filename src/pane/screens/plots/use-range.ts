@@ -1,6 +1,7 @@
 /**
- * The range to plot: the selected one, read again a moment after the last change. While a single cell is selected, as when a
- * reading is corrected, the range before it stays, and its cells are followed.
+ * Follows the range to plot: the selected range, read again a short time after the last change. While a single cell is
+ * selected, for
+ *       example to correct a reading, the earlier range stays, and its cells are followed.
  */
 import { useCallback, useEffect, useState } from "react";
 import type { WorkbookPort } from "../../../workbook/port";
@@ -9,7 +10,7 @@ import { useIsShown } from "../../live/use-test";
 import { rangeOf, type Range } from "./selected-range";
 
 export interface Followed {
-  /** null where nothing that could be plotted is selected, undefined until the workbook has answered. */
+  /** null if nothing that can be plotted is selected; undefined until the workbook has answered. */
   readonly range?: Range | null;
   readonly error?: string;
 }
@@ -17,8 +18,9 @@ export interface Followed {
 const PAUSE = 150;
 
 /**
- * The range selected now, or else the one before; null where that has gone with its sheet. Where only the selection moved,
- * nothing but the selection is read.
+ * Reads the selected range, or the earlier one if nothing that can be plotted is selected. Returns null if the earlier
+ * range has
+ *       disappeared with its sheet. If only the selection moved, only the selection is read.
  */
 async function readRange(port: WorkbookPort, before: Range | null, heard: ReadonlySet<Heard>): Promise<Range | null> {
   if (!before || heard.has("selection")) {

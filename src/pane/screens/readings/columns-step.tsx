@@ -1,4 +1,4 @@
-/** What the columns of the file are, and in which units: offered from the file, and confirmed by the person. */
+/** Asks what the columns of the file mean, and their units. It offers what the file shows; the person confirms. */
 import { Button, Field, Input, Text } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import type { Layout, LoadKind } from "../../../exchange/logger/layout";
@@ -44,10 +44,10 @@ const NAMES_OF_CHOICES: Required<Record<keyof Layout, string>> = {
 export interface ReadingsColumnsProps {
   readonly source: Source;
   readonly remembered: readonly Remembered[];
-  /** The number of the frame on the data sheet, if it says one. */
+  /** The number of the frame on the data sheet, if it has one. */
   readonly frame: string;
   readonly onUse: (layout: Layout, apparatus: string) => void;
-  /** The choices are no longer those that were confirmed. */
+  /** Called when the choices differ from the confirmed ones. */
   readonly onChange: () => void;
 }
 
@@ -148,21 +148,21 @@ export function ReadingsColumns({ source, remembered, frame, onUse, onChange }: 
 interface FormProps {
   readonly draft: LayoutDraft;
   readonly typed: LayoutChoices["typed"];
-  /** Number and name of each column of the file. */
+  /** The number and name of each column of the file. */
   readonly columns: readonly (readonly [string, string])[];
-  /** How many lines the file has. */
+  /** The number of lines of the file. */
   readonly lines: number;
   readonly choose: (action: LayoutAction) => void;
 }
 
 interface ColumnFieldProps extends FormProps {
   readonly of: "time" | "reading" | "date" | "load" | "temperature";
-  /** What stands for no column, where there may be none. */
+  /** The text of the option for "no column", if the choice may be left out. */
   readonly none?: string;
 }
 
 function ColumnField({ of, none, draft, columns, choose }: ColumnFieldProps) {
-  // A layout that was kept before files had temperatures says nothing of their column.
+  // // A layout saved by an older version has no entry for the temperature column.
   const col = of === "temperature" ? (draft[of] ?? null) : draft[of];
   return (
     <Choice

@@ -1,4 +1,4 @@
-/** The first lines of the file: as they stand, and how they are understood. */
+/** Shows the first lines of the file: the text of the lines, and how they are read. */
 import { Text } from "@fluentui/react-components";
 import type { Layout } from "../../../exchange/logger/layout";
 import type { LayoutDraft } from "../../../exchange/logger/offer";
@@ -15,13 +15,13 @@ import type { Source } from "./source-step";
 
 const words = text.readings;
 
-/** Lines shown above and from the first line of readings. */
+/** The number of lines shown above the first line of readings, and from there on. */
 const ABOVE = 3;
 const BELOW = 5;
-/** So many lines are tried out while the choices are made. */
+/** The number of lines that are read as a trial while the person chooses. */
 const TRIED = 50;
 
-/** Reads the first lines as all of them will be. */
+/** Reads the first lines in the same way as all lines later. */
 export function tryOut(source: Source, layout: Layout): LoggerRows {
   const lines = source.file.lines.slice(0, layout.firstLine - 1 + TRIED);
   const steps = readRows({ ...source.file, lines, endsWhole: true }, layout);
@@ -31,10 +31,10 @@ export function tryOut(source: Source, layout: Layout): LoggerRows {
   }
 }
 
-/** So many minutes cannot have been counted by a logger: they are a date's, from 1970. */
+/** More minutes than a logger counts: such a number is a date, counted from 1970. */
 const DATED = 10_000_000;
 
-/** How the first and the last of the tried lines are understood. */
+/** Shows how the first and the last of the trial lines are read. */
 export function Tried({ rows, layout }: { rows: LoggerRows; layout: Layout }) {
   const styles = useStyles();
   const [fault] = rows.faults;

@@ -1,4 +1,4 @@
-/** Readings into the workbook: first the sheet that keeps the file, then, in one step, the data sheet. */
+/** Writes readings into the workbook: first the sheet that keeps the file, then the data sheet in one step. */
 import { fileSheet, LINES_AT_ONCE, linesName, type FileRecord } from "../../../exchange/logger/file-sheet";
 import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
 import { pause, Stopped } from "../../../workbook/in-slices";
@@ -6,27 +6,27 @@ import { pause, Stopped } from "../../../workbook/in-slices";
 export interface Job {
   readonly dataSheet: string;
   readonly columns: NamedColumns;
-  /** Names that must hold nothing, since no one has agreed to replace what they hold. */
+  /** Names whose cells must be blank, because nobody has agreed to replace their contents. */
   readonly blank: readonly string[];
   readonly record: FileRecord;
   readonly lines: readonly string[];
-  /** What the file sheet says once its lines are all there. */
+  /** The text of the file sheet once it contains all lines. */
   readonly keptAll: string;
 }
 
-/** How far the file sheet has come: work that was stopped or refused goes on from here. */
+/** The progress of the file sheet: work that was stopped or refused continues from here. */
 export interface Kept {
-  /** What the sheet was made for: another record needs another sheet. */
+  /** The record for which the sheet was made, as JSON; another record needs another sheet. */
   readonly record: string;
   readonly sheet: string;
   readonly lines: number;
 }
 
-/** A line that does not stand on the file sheet as it was read, though it was written twice. */
+/** Thrown if a line of the file sheet differs from the file although it was written twice. */
 export class NotKept extends Error {
   constructor(
     readonly sheet: string,
-    /** Line of the file, from 1. */
+    /** The line of the file, counted from 1. */
     readonly line: number,
   ) {
     super(`Line ${line} of the file does not stand on the sheet "${sheet}" as it was read.`);
@@ -37,14 +37,14 @@ export class NotKept extends Error {
 export class SheetChanged extends Error {
   constructor(
     readonly sheet: string,
-    /** What the sheet is called now; undefined if the workbook has it no more. */
+    /** The new name of the sheet; undefined if the workbook no longer contains it. */
     readonly now: string | undefined,
   ) {
     super(`The sheet "${sheet}" is not there any more.`);
   }
 }
 
-/** Gives a check that throws SheetChanged once the sheet of that name is another one, or is gone. */
+/** Returns a check that throws SheetChanged once another sheet has this name or the sheet is gone. */
 async function staying(port: WorkbookPort, sheet: string): Promise<() => Promise<void>> {
   const before = (await port.findSheets([])).find((one) => one.sheet === sheet);
   return async () => {
@@ -53,14 +53,17 @@ async function staying(port: WorkbookPort, sheet: string): Promise<() => Promise
   };
 }
 
-/** Times that the lines are written before they are given up: once, and once more where a change came between. */
+/** The number of attempts to write the lines: a second one if the lines changed during the first. */
 const ROUNDS = 2;
 
 /** The same columns with nothing to write in them. */
 const nothingIn = (columns: NamedColumns): NamedColumns =>
   Object.fromEntries(Object.entries(columns).map(([name, list]) => [name, list.map(() => null)]));
 
-/** Reads the kept lines again. The index of the first that differs from the file; undefined where none does. */
+/**
+ * Reads the kept lines again. Returns the index of the first line that differs from the file; undefined if all are
+ * equal.
+ */
 async function firstNotKept(
   port: WorkbookPort,
   sheet: string,
@@ -80,10 +83,11 @@ async function firstNotKept(
 }
 
 /**
- * Asks the data sheet whether it would take the columns, keeps the file, then fills the sheet. `tell` hears how many lines are
- * kept after each piece. The file sheet says that all lines are there only after they were read again and compared: what an undo
- * took away meanwhile is written once more. Throws Stopped when the signal says so, NotKept where lines do not stay, and
- * SheetChanged where one of the two sheets does not stay, all before the data sheet is written.
+ * Asks the data sheet whether it would accept the columns, keeps the file, then fills the data sheet. After each piece
+ * it calls `tell`
+ *       with the number of lines kept so far. The file sheet says that all lines are there only after they were read again and compared;
+ *       lines that an undo has removed are written once more. Throws Stopped if the signal is aborted, NotKept if lines do not stay, and
+ *       SheetChanged if one of the two sheets changes; in all three cases the data sheet has not been written.
  */
 export async function writeReadings(
   port: WorkbookPort,
@@ -124,7 +128,8 @@ export async function writeReadings(
     tell(kept);
     if (round === ROUNDS) throw new NotKept(kept.sheet, differs + 1);
   }
-  // The last piece once more, in one step with the word that all are there: one undo takes away both.
+  // // The last piece is written again in one step with the text that all lines are there, so that one undo removes
+  // both.
   await bothStay();
   if (lines.length > 0) {
     const last = (Math.ceil(lines.length / LINES_AT_ONCE) - 1) * LINES_AT_ONCE;

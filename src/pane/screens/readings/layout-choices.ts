@@ -1,28 +1,30 @@
-/** What the person has chosen about the columns of a file, over what the file shows of itself; no page. */
+/**
+ * The choices of the person about the columns of a file, which override what the file shows. This module uses no page.
+ */
 import { finished, offerLayout, type LayoutDraft } from "../../../exchange/logger/offer";
 import type { Layout } from "../../../exchange/logger/layout";
 import { typedNumber } from "../../ui/typed-number";
 
-/** A layout that was used before, under the name of its apparatus. */
+/** A layout that was used before, stored under the name of its apparatus. */
 export interface Remembered {
   readonly apparatus: string;
   readonly layout: Layout;
 }
 
-/** Entries that are typed, as they stand in their fields. */
+/** The entries that a person types, as their fields contain them. */
 export type TypedKey = "firstLine" | "lever" | "noReading";
 
 export interface LayoutChoices {
   readonly touched: Partial<LayoutDraft>;
   readonly typed: Readonly<Partial<Record<TypedKey, string>>>;
-  /** Undefined until the person names one: the frame of the data sheet then stands there. */
+  /** Undefined until the person names one; until then the field shows the frame of the data sheet. */
   readonly apparatus: string | undefined;
 }
 export const NO_CHOICES: LayoutChoices = { touched: {}, typed: {}, apparatus: undefined };
 
 export type LayoutAction =
   | { readonly do: "set"; readonly change: Partial<LayoutDraft> }
-  /** Other columns come of another delimiter: all other choices fall. */
+  /** Another delimiter gives other columns: all other choices are dropped. */
   | { readonly do: "delimiter"; readonly delimiter: Layout["delimiter"] }
   | {
       readonly do: "column";
@@ -36,7 +38,7 @@ export type LayoutAction =
 const NO_LOAD: Partial<LayoutDraft> = { loadKind: "stress", loadUnit: "" };
 const LOAD_TO_ASK: Partial<LayoutDraft> = { loadKind: undefined, loadUnit: undefined };
 
-/** The values of "-9999; 9.9E+37"; undefined where one of them is no number. */
+/** The values of a text such as "-9999; 9.9E+37"; undefined if one of them is not a number. */
 function numbersTyped(typed: string): number[] | undefined {
   const numbers = typed
     .split(/[;\s]+/)
@@ -52,7 +54,10 @@ function typedValue(key: TypedKey, text: string, lines: number): Partial<LayoutD
   return { [key]: isSound ? entered : undefined };
 }
 
-/** The choices of an earlier file, as far as this file has the columns. Where its readings begin is this file's own affair. */
+/**
+ * The choices of an earlier file, as far as this file has their columns. The first line of readings is not taken from
+ * the earlier file.
+ */
 function recalled({ layout }: Remembered, lines: readonly string[]): Partial<LayoutDraft> {
   const columns = offerLayout(lines, { ...layout, firstLine: undefined }).columns.length;
   const here = <T extends number | null>(col: T): T | undefined => (col === null || col < columns ? col : undefined);
@@ -67,7 +72,7 @@ function recalled({ layout }: Remembered, lines: readonly string[]): Partial<Lay
   };
 }
 
-/** The choices after one more; `draft` is the layout as it stood before. */
+/** The choices after an action; `draft` is the layout before it. */
 export function chosen(choices: LayoutChoices, action: LayoutAction, draft: LayoutDraft): LayoutChoices {
   const set = (change: Partial<LayoutDraft>): LayoutChoices => ({
     ...choices,
@@ -99,14 +104,14 @@ export function chosen(choices: LayoutChoices, action: LayoutAction, draft: Layo
 }
 
 export interface Offer {
-  /** Names of the columns, "" where the file has none. */
+  /** The names of the columns, "" if the file has none. */
   readonly columns: readonly string[];
   readonly draft: LayoutDraft;
-  /** The whole layout, or the keys that are still to be chosen. */
+  /** The complete layout, or the keys that the person must still choose. */
   readonly result: ReturnType<typeof finished>;
 }
 
-/** What the file shows of itself under what was chosen. */
+/** The layout that the file shows, overridden by the choices of the person. */
 export function offerOf(lines: readonly string[], { touched }: LayoutChoices): Offer {
   const { delimiter, decimal, firstLine } = touched;
   const { columns, draft: shown } = offerLayout(lines, { delimiter, decimal, firstLine });

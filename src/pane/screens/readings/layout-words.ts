@@ -1,4 +1,7 @@
-/** The layout of a file in words, as the sheet that keeps the file tells it: in English, whatever the pane speaks. */
+/**
+ * Describes the layout of a file in words for the sheet that keeps the file. The words are English in every language of
+ * the pane.
+ */
 import type { Layout } from "../../../exchange/logger/layout";
 import { columnLetters } from "../../../workbook/address";
 import { CATALOGUES } from "../../text";
@@ -6,7 +9,7 @@ import type { LoadChoices } from "./loads-step";
 
 const cellWords = CATALOGUES.en.readings;
 
-/** Name and value, a line each. */
+/** Lines with a name and a value each. */
 export function layoutWords(layout: Layout, choices: LoadChoices): [string, string][] {
   const column = (col: number, what: string): string => cellWords.inColumn(columnLetters(col), what);
   const date: [string, string][] =

@@ -1,4 +1,8 @@
-/** The loads found in the file: corrected, given their numbers, thinned. And every line that was left out. */
+/**
+ * Shows the loads found in the file. The person corrects them, gives them numbers and thins them. It also lists every
+ * line that was left
+ *       out.
+ */
 import { Button, Field, Input, Select, Text } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { LOADS } from "../../../specification/load-table";
@@ -37,7 +41,7 @@ import { inWords } from "../../text/messages";
 
 const words = text.readings;
 
-/** How the loads are found and taken; the person's own stretches, where there are some, stand in the place of those found. */
+/** How loads are found and taken. If the person edited the stretches, they replace the ones that were found. */
 export interface LoadChoices {
   readonly way: WayToFind;
   readonly rule: ZeroRule;
@@ -45,31 +49,35 @@ export interface LoadChoices {
   readonly edited?: readonly LoadStep[];
 }
 
-/** What the file shows best: how its loads are found, and what stands at their time 0. */
+/** The choices that fit the file best: the way to find its loads, and the rule for their time 0. */
 export function firstChoices(rows: LoggerRows, layout: Layout): LoadChoices {
   const way = firstOf(waysFor(rows, layout));
   return { way, rule: timeZeroShown(rows, findLoads(rows, layout, way)).rule, thinning: "even" };
 }
 
-/** A stretch of rows with what it comes to. */
+/** A stretch of rows with the numbers calculated from it. */
 export interface Stretch extends LoadStep {
   readonly fromLine: number;
   readonly toLine: number;
-  /** Minutes. */
+  /** The duration in minutes. */
   readonly lasts: number;
-  /** In the sheet's unit of stress. */
+  /** The stress in the unit of the sheet. */
   readonly stress?: number;
-  /** Dates and temperature of its rows. */
+  /** The dates and the temperature of its rows. */
   readonly conditions?: Conditions;
   readonly series: LoadSeries;
-  /** Indices of the series that go to the sheet. */
+  /** The indices of the values of the series that are written to the sheet. */
   readonly kept: readonly number[];
 }
 
-/** Without a data sheet, stretches are numbered one after another. */
+/** Used without a data sheet: stretches are numbered one after another. */
 const NO_SHEET = { loads: Array.from({ length: LOADS }, () => ({ held: 0, used: 0 })), room: 400, stressUnit: "kPa" };
 
-/** The stretches of a file. Where it falls into more than can be loads, it is one stretch, under no load, and `tooMany` says how many. */
+/**
+ * The stretches of a file. If the file has more stretches than a test can have loads, they become one stretch without a
+ * load, and
+ *       `tooMany` is their number.
+ */
 export interface Found {
   readonly stretches: readonly Stretch[];
   readonly tooMany?: number;
@@ -262,7 +270,7 @@ function Split({ rows, steps, onSplit }: SplitProps) {
 
 const MOST_SHOWN = 200;
 
-/** What a line was found to be, in words of the pane or of cells. */
+/** The fault of a line, in the language of the pane or of the cells. */
 export const faultWords = ({ kind, cell }: Fault, { faults } = words): string =>
   cell ? `“${cell}”: ${faults[kind]}` : faults[kind];
 

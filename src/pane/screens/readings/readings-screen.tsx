@@ -1,4 +1,4 @@
-/** Brings a logger's readings in, in four steps: the file, its columns, its loads, the data sheet. */
+/** Imports the readings of a logger in four steps: the file, its columns, its loads, the data sheet. */
 import { Button, Spinner, Text } from "@fluentui/react-components";
 import { useMemo, useRef, useState } from "react";
 import type { Layout } from "../../../exchange/logger/layout";
@@ -19,7 +19,7 @@ import { useTarget, type Targets } from "./use-target";
 
 const words = text.readings;
 
-/** The lines of the file under confirmed columns. */
+/** The lines of the file, read with the confirmed columns. */
 interface Read {
   readonly layout: Layout;
   readonly apparatus: string;
@@ -118,8 +118,9 @@ function FileSteps({ port, source, targets, onBusy }: FileStepsProps) {
 }
 
 /**
- * How the loads are found and taken. A person's own stretches go with the test for which they were made: another test has other
- * loads.
+ * How the loads are found and taken. Stretches that a person edited belong to one test; they are dropped for another
+ * test, which has
+ *       other loads.
  */
 function useChoices(
   rows: LoggerRows,
@@ -144,7 +145,7 @@ function LoadSteps({ port, source, targets, read, onBusy }: FileStepsProps & { r
   const target = dataSheet?.target;
   const [choices, choose] = useChoices(rows, layout, dataSheet?.id);
   const [ended, setEnded] = useState<Ended>();
-  // A sheet's other cells may change without the loads being looked for again.
+  // // A change in other cells of the sheet does not start a new search for loads.
   const sheetLoads = JSON.stringify(
     target && [target.loads, target.room, target.stressUnit, target.seating, target.diameter],
   );

@@ -1,4 +1,4 @@
-/** The file, or pasted rows, that readings come from. */
+/** Asks for the file, or for pasted rows, with the readings. */
 import { Button, Field, Text, Textarea } from "@fluentui/react-components";
 import { useState } from "react";
 import { decode, type TextFile } from "../../../exchange/logger/decode";
@@ -14,13 +14,13 @@ const words = text.readings;
 
 export interface Source {
   readonly file: TextFile;
-  /** "" for pasted rows. */
+  /** The file name; "" for pasted rows. */
   readonly name: string;
   readonly sha256: string;
   readonly hashOf: string;
 }
 
-/** The SHA-256 of bytes in hexadecimal, by the browser. */
+/** Calculates the SHA-256 of bytes in hexadecimal with the browser. */
 async function sha256(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
   if (!globalThis.crypto?.subtle) return words.noHash;
   const hash = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
@@ -90,7 +90,7 @@ export function ReadingsSource({ onRead }: { onRead: (source: Source) => void })
   );
 }
 
-/** What was opened, and the way to another. */
+/** Shows the opened file, and a button to choose another one. */
 export function SourceSummary({ source, onOther }: { source: Source; onOther: () => void }) {
   const styles = useStyles();
   return (

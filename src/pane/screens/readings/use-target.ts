@@ -1,4 +1,4 @@
-/** The data sheet that readings go to, and layouts of files that were brought in before. */
+/** Reads the data sheet for the readings, and the layouts of files that were imported before. */
 import { useMemo } from "react";
 import { FILE_SHEET_PREFIX, LAYOUT_NAMES, layoutFrom } from "../../../exchange/logger/file-sheet";
 import { targetOf, type Target } from "../../../exchange/logger/target";
@@ -10,18 +10,18 @@ import type { Remembered } from "./layout-choices";
 const WANT: Want = { beside: [{ mark: LAYOUT_NAMES[0], names: LAYOUT_NAMES }] };
 
 export interface DataSheet {
-  /** Id of the current test. */
+  /** The id of the current test. */
   readonly id: string;
   readonly sheet: string;
   readonly target: Target;
 }
 
 export interface Targets {
-  /** Whether the workbook has a data sheet; undefined until it has answered. */
+  /** True if the workbook has a data sheet; undefined until it has answered. */
   readonly isThere?: boolean;
   /** The current test; undefined until it was read. */
   readonly dataSheet?: DataSheet;
-  /** Layouts of files that were brought in before, one for each apparatus, the latest. */
+  /** The layouts of files that were imported before: the latest one for each apparatus. */
   readonly remembered: readonly Remembered[];
   readonly error?: string;
   readonly again: () => Promise<void>;

@@ -1,4 +1,4 @@
-/** The last step: which sheet, what may be replaced, and the writing itself. */
+/** The last step: it names the sheet, asks what may be replaced, and writes. */
 import { Button, Checkbox, Field, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import { useEffect, useReducer, useRef, useState } from "react";
 import { keptAll, MOST_LINES, type FileRecord } from "../../../exchange/logger/file-sheet";
@@ -30,10 +30,10 @@ import {
 } from "./writing";
 
 const words = text.readings;
-/** What is written into cells is English, whatever the pane speaks. */
+/** The text in cells is English in every language of the pane. */
 const cellWords = CATALOGUES.en.readings;
 
-/** Characters that a cell of Excel holds at most. */
+/** The largest number of characters in a cell of Excel. */
 const LONGEST_LINE = 32_767;
 
 export interface ReadingsWriteProps {
@@ -46,19 +46,19 @@ export interface ReadingsWriteProps {
   readonly choices: LoadChoices;
   readonly dataSheet: string;
   readonly target: Target;
-  /** While the workbook is being written. */
+  /** Called with true when the writing begins and with false when it ends. */
   readonly onBusy: (busy: boolean) => void;
-  /** Hears why a writing ended before its end; it must be shown even when the data sheet is gone. */
+  /** Called with the reason if the writing ended early. The reason must be shown even if the data sheet is gone. */
   readonly onEnded: (ended: Ended | undefined) => void;
 }
 
-/** A writing that ended before its end, in a sentence. */
+/** The sentence about a writing that ended early. */
 export interface Ended {
   readonly intent: "warning" | "error";
   readonly sentence: string;
 }
 
-/** Why the writing ended, as the pane says it. */
+/** The reason why the writing ended, in the language of the pane. */
 function endedBy(error: unknown, kept: Kept | undefined): Ended {
   if (error instanceof Stopped)
     return { intent: "warning", sentence: words.stoppedKeeping(kept?.sheet ?? "", kept?.lines ?? 0) };
@@ -77,7 +77,7 @@ type State =
   | { readonly at: "busy"; readonly kept?: Kept; readonly of: number }
   | { readonly at: "done"; readonly sentence: string };
 
-/** What was decided about a cell that did not suit the file, as it stands among the test remarks. */
+/** The sentence in the test remarks about a cell that did not fit the file, and what the person decided. */
 const remarkOn =
   (file: string) =>
   ({ name, now, wanted, answer }: Input): string =>
@@ -88,7 +88,7 @@ const remarkOn =
       file || cellWords.pasted,
     );
 
-/** What is written, for the data sheet and for the sheet that keeps the file. */
+/** Collects what is written to the data sheet and to the sheet that keeps the file. */
 function jobOf(props: ReadingsWriteProps, writing: Writing, answers: Answers, keeps: boolean): Job {
   const { source, layout, apparatus, faults, choices, dataSheet, target } = props;
   const { lines, encoding } = source.file;
@@ -123,9 +123,9 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
   const kept = useRef<Kept>();
   const stop = useRef<AbortController>();
 
-  // What was said of an earlier writing does not hold for other choices.
+  // // The message about an earlier writing is removed when the choices change.
   useEffect(() => setState((before) => (before.at === "busy" ? before : { at: "rest" })), [choices, dataSheet]);
-  // Answers are about one sheet.
+  // // The answers belong to one sheet.
   useEffect(() => answer({ do: "forget" }), [dataSheet]);
 
   const { lines } = source.file;
@@ -218,7 +218,7 @@ interface ReplacingProps {
   readonly onAnswer: (action: AnswerAction) => void;
 }
 
-/** Which loads may lose the readings that they hold. */
+/** Asks which loads may lose the readings that they have. */
 function Replacing({ target, writing: { holding }, answers, onAnswer }: ReplacingProps) {
   return holding.map((load) => (
     <div key={load}>
@@ -231,7 +231,7 @@ function Replacing({ target, writing: { holding }, answers, onAnswer }: Replacin
   ));
 }
 
-/** Whether the dates and temperatures of the file go to blank cells; cells that hold something stay as they are. */
+/** Asks whether the dates and temperatures of the file are written into blank cells; filled cells stay as they are. */
 function BlankCellsQuestion({ writing: { blankCells }, answers, onAnswer }: Omit<ReplacingProps, "target">) {
   const { dates, temperatures } = blankCells;
   if (dates + temperatures === 0) return null;
@@ -252,7 +252,10 @@ interface InputQuestionProps {
   readonly onAnswer: (action: AnswerAction) => void;
 }
 
-/** A cell that the file needs: filled in where it is blank; where it holds something else, the person says which counts. */
+/**
+ * A cell that the file needs. A blank cell is filled; if the cell contains another value, the person decides which
+ * value counts.
+ */
 function InputQuestion({ input: { name, now, wanted, answer }, staying, onAnswer }: InputQuestionProps) {
   const called = words.inputs[name];
   if (now === "")

@@ -1,4 +1,7 @@
-/** What the last step would write, from what the person has answered so far; no page and no workbook. */
+/**
+ * Decides what the last step would write after the answers of the person so far. This module uses neither page nor
+ * workbook.
+ */
 import type { FileRecord } from "../../../exchange/logger/file-sheet";
 import { blankCells, type BlankCells } from "../../../exchange/logger/dates-temperatures";
 import type { Layout } from "../../../exchange/logger/layout";
@@ -9,14 +12,14 @@ import { readingsName } from "../../../specification/load-table";
 import type { NamedColumns } from "../../../workbook/port";
 import type { LoadChoices, Stretch } from "./loads-step";
 
-/** What a person says of a cell that does not suit the file. */
+/** The answer of the person about a cell that does not fit the file. */
 export type InputAnswer = "change" | "keep";
 
-/** Answers about one data sheet: loads whose readings may be replaced, and cells that do not suit the file. */
+/** The answers about one data sheet: loads whose readings may be replaced, and cells that do not fit the file. */
 export interface Answers {
   readonly replace: readonly number[];
   readonly inputs: Readonly<Partial<Record<InputChange["name"], InputAnswer>>>;
-  /** Whether blank cells are filled with the dates and temperatures of the file; they are, unless the person says no. */
+  /** False if the person does not want the dates and temperatures of the file in blank cells. */
   readonly fillsBlank?: boolean;
 }
 export const NO_ANSWERS: Answers = { replace: [], inputs: {} };
@@ -27,7 +30,10 @@ export type AnswerAction =
   | { readonly do: "fill blank"; readonly agreed: boolean }
   | { readonly do: "forget" };
 
-/** The answers after one more. "forget" takes all of them back, as when another sheet is chosen or the writing is done. */
+/**
+ * The answers after an action. "forget" drops all of them, for example when another sheet is chosen or the writing is
+ * done.
+ */
 export function answered(answers: Answers, action: AnswerAction): Answers {
   if (action.do === "forget") return NO_ANSWERS;
   if (action.do === "input") return { ...answers, inputs: { ...answers.inputs, [action.name]: action.answer } };
@@ -37,25 +43,28 @@ export function answered(answers: Answers, action: AnswerAction): Answers {
 }
 
 export interface Input extends InputChange {
-  /** Undefined where the cell holds something else and the person has not said which counts. */
+  /** Undefined if the cell contains another value and the person has not decided which value counts. */
   readonly answer: InputAnswer | undefined;
 }
 
 export interface Writing {
-  /** Loads of the file whose rows on the sheet hold readings already. */
+  /** Loads of the file whose rows on the sheet already contain readings. */
   readonly holding: readonly number[];
-  /** Stretches that would be written. */
+  /** The stretches that would be written. */
   readonly taken: readonly Stretch[];
-  /** Loads that two stretches were given. */
+  /** Loads that were assigned to two stretches. */
   readonly twice: readonly number[];
   readonly inputs: readonly Input[];
-  /** Dates and temperatures of the file for blank cells of the sheet. */
+  /** The dates and temperatures of the file for blank cells of the sheet. */
   readonly blankCells: BlankCells;
-  /** Loads with readings that stay, and that a change of the inputs would change as well. */
+  /** Loads whose readings stay on the sheet; a change of the inputs would change their results too. */
   readonly staying: readonly number[];
 }
 
-/** A blank cell is filled in unless the person says otherwise; a cell that holds something else waits for an answer. */
+/**
+ * Calculates what would be written. A blank cell is filled unless the person refuses; a cell with another value needs
+ * an answer.
+ */
 export function writingOf(
   {
     target,
@@ -88,7 +97,10 @@ export function writingOf(
   };
 }
 
-/** The columns to write, and names that must hold nothing. `remark` says in a sentence what was decided about an input. */
+/**
+ * The columns to write, and the names whose cells must be blank. `remark` makes a sentence about the decision on an
+ * input.
+ */
 export function columnsOf(
   { taken, inputs, blankCells: found }: Writing,
   target: Target,
@@ -115,7 +127,7 @@ export function columnsOf(
   };
 }
 
-/** The loads as the sheet of the file tells them. */
+/** The loads in the form in which the file sheet lists them. */
 export const loadsOfFile = ({ taken }: Writing): FileRecord["loads"] =>
   taken.map(({ load, fromLine, toLine, series, kept }) => ({
     load: load!,

@@ -1,4 +1,4 @@
-/** Makes a report of a data sheet in the workbook, and finds those that were made before. */
+/** Makes a report of a data sheet in the workbook, and finds earlier reports. */
 import { runChecks, type Answered } from "../../../checks";
 import { answerTo, type Acknowledgement } from "../../../checks/answers";
 import {
@@ -24,7 +24,7 @@ import type { Want } from "../../live/want";
 import { readTest, type Reading } from "../../live/workbook-store";
 import { REVIEW, reviewOf } from "../checks/workbook-answers";
 
-/** What a report needs of the workbook. */
+/** What a report needs from the workbook. */
 export const REPORT: Want = {
   ...REVIEW,
   beside: [...(REVIEW.beside ?? []), { mark: REPORT_OF, names: REPORT_NAMES }],
@@ -38,7 +38,7 @@ export interface ReportChoices {
 }
 
 export interface Prospect {
-  /** Names of the reports of this sheet, oldest first. */
+  /** The names of the reports of this sheet, oldest first. */
   readonly reports: readonly string[];
   /** The choices of the latest report; English and void ratio if there is none. */
   readonly choices: ReportChoices;
@@ -49,11 +49,11 @@ export interface Prospect {
 type Made = Pick<ReportSource, "paper" | "preparedBy" | "now"> & Partial<ReportChoices>;
 type Read = Omit<ReportSource, keyof Made | "inWords">;
 
-/** Names of the sheets that say that they are a report of `sheet`. */
+/** The names of the sheets that are marked as a report of `sheet`. */
 const reportsOf = (sheet: string, sheets: readonly Looked[]): string[] =>
   sheets.filter(({ values }) => values[REPORT_OF]?.[0]?.[0] === sheet).map((found) => found.sheet);
 
-/** What a reviewer answered to the questions that stand open, by their ids. */
+/** The reviewer's answers to open questions, by the id of the question. */
 function acknowledgedOf(
   answers: readonly Acknowledgement[],
   sheet: string,
@@ -84,7 +84,7 @@ function choicesOf(report: Looked | undefined): ReportChoices {
 interface Found {
   readonly source: Read;
   readonly choices: ReportChoices;
-  /** Names of the reports of this sheet, oldest first. */
+  /** The names of the reports of this sheet, oldest first. */
   readonly reports: readonly string[];
 }
 
@@ -110,7 +110,7 @@ function find(reading: Reading): Found {
   return { source, reports, choices: choicesOf(beside.find((found) => found.sheet === reports.at(-1))) };
 }
 
-/** What a report of the test would lack, before it is made. */
+/** What a report of the test would lack, found before it is made. */
 export function prospectOf(reading: Reading): Prospect {
   const { source, reports, choices } = find(reading);
   return { reports, choices, missing: missingFromReport(source), answered: source.answered };
@@ -118,7 +118,10 @@ export function prospectOf(reading: Reading): Prospect {
 
 const one = (values: Record<string, Selection["values"]>, name: string) => values[name]?.[0]?.[0] ?? "";
 
-/** Limits of error that a person has set on a report, with who or why: a number without either is the report's own. */
+/**
+ * The limits of error that a person set on a report, with name or reason. A limit with neither is the default of the
+ * report.
+ */
 async function limitsOf(port: WorkbookPort, report: string): Promise<Record<string, KeptLimit>> {
   const values = await port.readNames(
     report,
@@ -135,9 +138,9 @@ async function limitsOf(port: WorkbookPort, report: string): Promise<Record<stri
 
 export interface MadeReport {
   readonly report: string;
-  /** What the host did not take of the sheet, in sentences. */
+  /** Sentences about what the host did not accept of the sheet. */
   readonly remarks: readonly string[];
-  /** The report whose limits of error were taken over. */
+  /** The report from which the limits of error were copied. */
   readonly carriedFrom?: string;
 }
 
@@ -146,7 +149,7 @@ const wordsIn =
   (value: Value) =>
     translated(value, language);
 
-/** One new sheet, or none at all and an error. */
+/** Makes one new sheet. If it fails, no sheet is left, and the error is thrown. */
 export async function makeReport(port: WorkbookPort, sheet: string, made: Made): Promise<MadeReport> {
   const reading = await readTest(port, sheet, REPORT);
   refuseNotYet(reading.values);

@@ -1,4 +1,6 @@
-/** Makes the report sheet of a data sheet: says before what it would lack, and after where it is. */
+/**
+ * Makes the report sheet of a data sheet. It first says what the report would lack, and afterwards where the report is.
+ */
 import { Button, Field, Input, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import type { TestRecord } from "../../../record/record";
@@ -24,7 +26,7 @@ type State =
   | { readonly at: "done"; readonly made: MadeReport }
   | { readonly at: "error"; readonly sentence: string };
 
-/** Sheets in inches are for American paper, until someone says otherwise. */
+/** The paper until a person chooses: Letter for sheets in inches, otherwise A4. */
 const paperOf = (record: TestRecord): Paper => (record.words.length_unit === "in" ? "Letter" : "A4");
 
 export function ReportScreen({ port }: { port: WorkbookPort }) {
@@ -162,7 +164,7 @@ function ReportChoicesFields({ choices: { language, curve }, onChange }: ReportC
   );
 }
 
-/** What the report would lack: what it must show first. */
+/** What the report would lack; required items come first. */
 function Lacking({ prospect: { missing, answered } }: { prospect: Prospect }) {
   const styles = useStyles();
   const required = missing.filter(({ isRequired }) => isRequired);

@@ -1,4 +1,7 @@
-/** The loads in a table: one stop of the Tab key, arrows move from number to number, Enter goes to its cell. */
+/**
+ * Shows the loads in a table. The table is one stop of the Tab key; the arrow keys move between numbers, Enter selects
+ * the cell of a number.
+ */
 import { Link, makeStyles, mergeClasses, Text } from "@fluentui/react-components";
 import { useId, useRef, useState, type KeyboardEvent } from "react";
 import { Step } from "../../ui/parts";
@@ -18,7 +21,7 @@ const useStyles = makeStyles({
   },
 });
 
-/** Goes to the cell of a number; undefined where the sheet has none to go to. */
+/** Returns a function that selects the cell of a number; undefined if the sheet does not have the cell. */
 export type GoTo = (shown: Pick<Shown, "name" | "row" | "col">) => (() => void) | undefined;
 
 export interface ResultsLoadsProps {
@@ -32,7 +35,7 @@ export function ResultsLoads({ loads, columns, goTo }: ResultsLoadsProps) {
   const shared = useSharedStyles();
   const hint = useId();
   const table = useRef<HTMLTableElement>(null);
-  /** The cell that the Tab key comes to. */
+  /** The cell of the table that the Tab key reaches. */
   const [at, setAt] = useState<readonly [row: number, column: number]>([0, 0]);
 
   const move = (event: KeyboardEvent): void => {

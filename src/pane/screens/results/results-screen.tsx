@@ -1,4 +1,7 @@
-/** The numbers of a test at a glance: what they spread over, what is assumed, what is missing and why. Each leads to its cell. */
+/**
+ * Shows the numbers of a test at a glance: their spread, the assumptions, and what is missing and why. Each number is a
+ * link to its cell.
+ */
 import { Link, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { labelOf } from "../../../specification/labels";
@@ -36,7 +39,7 @@ const useStyles = makeStyles({
   words: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "6px" },
 });
 
-/** "812.3 kPa" */
+/** The number with its unit, such as "812.3 kPa". */
 const said = ({ value, format, unit }: Pick<Shown, "value" | "format" | "unit">): string =>
   `${numberText(value, format)} ${unit}`.trim();
 
@@ -66,7 +69,7 @@ function why(name: string, absence: Absence): string {
 
 function ResultLine({ line: { name, shown, low, high, absence }, goTo }: { line: Line; goTo: GoTo }) {
   const styles = useStyles();
-  // Only results that have a name among these words are shown.
+  // // Only results whose name is a key of these words are shown.
   const label = words.names[name as keyof typeof words.names];
   return (
     <div className={styles.line}>
@@ -125,7 +128,7 @@ function Methods({ methods, goTo }: { methods: Results["methods"]; goTo: GoTo })
 
 function VirginCv({ cv, goTo }: { cv: Results["virginCv"]; goTo: GoTo }) {
   const shared = useSharedStyles();
-  // A range whose ends read alike is one number.
+  // // A range whose ends have the same text is shown as one number.
   const isRange = cv !== undefined && said(cv.least) !== said(cv.greatest);
   return (
     <Step title={words.cv}>
@@ -143,7 +146,7 @@ function VirginCv({ cv, goTo }: { cv: Results["virginCv"]; goTo: GoTo }) {
   );
 }
 
-/** Where each name stands, the sheet's own first. */
+/** The position of each name; names that belong to the sheet itself come first. */
 function placesIn(names: readonly SheetName[]): ReadonlyMap<string, Box> {
   const found = new Map<string, Box>();
   for (const { name, place } of names) if (place !== "lost" && !found.has(name)) found.set(name, place);

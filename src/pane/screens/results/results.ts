@@ -1,6 +1,7 @@
 /**
- * What the results screen shows of a data sheet: its numbers in the sheet's own units and digits, what they spread over, what
- * is assumed, and why a number is not there. Takes the sheet's values by name and the record read from them.
+ * Collects what the results screen shows of a data sheet: numbers in the sheet's own units and digits, their spread,
+ * the assumptions,
+ *       and the reason why a number is missing. The input is the values of the sheet by name and the record read from them.
  */
 import { asTyped, english, type Message } from "../../../reduction/message";
 import { FIELDS } from "../../../specification/fields";
@@ -15,18 +16,18 @@ import { firstOf, lastOf } from "../../../reduction/numeric/lists";
 import { remarkOfLoad, remarkOfTest } from "../../../record/sheet-remarks";
 import { interpretationSpread } from "../../../reduction/uncertainty";
 
-/** A number of one cell: of a name, and of a column its row from 0. */
+/** A number of one cell: the name, and in a column the row, counted from 0. */
 export interface Shown {
   readonly name: string;
   readonly row: number;
   readonly col: number;
   readonly value: number;
   readonly format: string | undefined;
-  /** As the sheet has it; "" for a pure number. */
+  /** The unit on the sheet; "" for a pure number. */
   readonly unit: string;
 }
 
-/** Why a number is not there. */
+/** The reason why a number is missing. */
 export type Absence =
   | { readonly why: "no cell" }
   | { readonly why: "error"; readonly code: string }
@@ -64,16 +65,19 @@ export type Assumption = "gs assumed" | "gs unsaid" | "no deflections" | "no sea
 export interface Results {
   readonly groups: readonly { readonly group: Group; readonly lines: readonly Line[] }[];
   readonly methods?: MethodSpread;
-  /** cv reported for the virgin loads, those that begin at the greatest stress so far and not below the preconsolidation stress. */
+  /**
+   * The reported cv of the virgin loads: loads that begin at the greatest stress so far and not below the
+   * preconsolidation stress.
+   */
   readonly virginCv?: { readonly least: Shown; readonly greatest: Shown; readonly count: number };
   readonly loads: readonly LoadLine[];
   readonly remarks: readonly { readonly name: (typeof REMARKS)[number]; readonly remark: Message }[];
   readonly assumed: readonly { readonly what: Assumption; readonly shown?: Shown }[];
-  /** As the sheet says it; undefined where it does not. */
+  /** The choices on the sheet; undefined if the sheet does not have them. */
   readonly basis: { readonly curve?: string; readonly method?: string; readonly drainage?: string };
-  /** Values replaced by hand. */
+  /** The number of values replaced by hand. */
   readonly overridden: number;
-  /** Cells that could not be used, in sentences. */
+  /** Sentences about cells that could not be used. */
   readonly faults: readonly Message[];
 }
 
@@ -90,7 +94,7 @@ const SIZES = ["diameter", "initial_height", "ring_mass", "ring_and_dry", "speci
 const CURVE = [...SIZES, "zero_reading", "dial_factor"];
 const WET = ["ring_mass", "ring_and_wet_before", "ring_and_dry"];
 
-/** What is shown, with the cells that must be filled in for it. */
+/** The results to show, each with the cells that must be filled for it. */
 const GROUPS = {
   yield: [
     ["preconsolidation_stress", CURVE],
@@ -129,7 +133,7 @@ const REMARKS = [
 
 const MEASURES = new Map<string, Measure>([
   ...FIELDS.map(({ name, measure }) => [name, measure] as const),
-  // Its second column holds stresses.
+  // // The second column of this table contains stresses.
   ["preconsolidation_spread", "stress"],
 ]);
 
@@ -180,7 +184,7 @@ const lineOf = (cells: Cells, name: ResultName, needs: readonly string[]): Line 
     : { name, shown };
 };
 
-/** The rows of the spread that hold a method's stress; undefined under two of them. */
+/** The rows of the spread that have a stress from a method; undefined if there are fewer than two. */
 function spreadOf(cells: Cells): MethodSpread | undefined {
   const rows = cells.values.preconsolidation_spread ?? [];
   const methods = METHOD_NAMES.map((method) => {
@@ -193,7 +197,10 @@ function spreadOf(cells: Cells): MethodSpread | undefined {
   return spread.ok && first ? { methods, ...spread.value, format: first.format, unit: first.unit } : undefined;
 }
 
-/** What a remark's cell says: as the reduction says it, where the cell shows its words; otherwise the text of the cell. */
+/**
+ * The message of a remark cell: the message of the reduction if the cell shows its text, otherwise the text of the
+ * cell.
+ */
 function remarkIn(cell: string, reduced: () => Message | undefined): Message | undefined {
   if (cell === "" || cell === "ok" || cell.startsWith("#")) return undefined;
   const message = reduced();
@@ -217,7 +224,7 @@ function loadsOf(cells: Cells, record: TestRecord): LoadLine[] {
       {
         number,
         row,
-        // Object.fromEntries is typed with any text as the name: these are the names of the columns.
+        // // Object.fromEntries returns keys of type string; these keys are the names of the columns.
         cells: Object.fromEntries(LOAD_COLUMNS.map((name) => [name, cells.shown(name, row)])) as LoadLine["cells"],
         isVirgin: steps[row]?.kind === "virgin",
         remark: remarkIn(cells.text("load_remark", row), () => remarkOfLoad(record, number)),
@@ -251,7 +258,7 @@ export function resultsOf(values: NamedValues, record: TestRecord): Results {
   const loads = loadsOf(cells, record);
   const said = (name: string): string | undefined => cells.text(name) || undefined;
   return {
-    // Object.keys is typed as any text; these are the names that stand in the table.
+    // // Object.keys returns strings; these are the keys of the table.
     groups: (Object.keys(GROUPS) as Group[]).map((group) => ({
       group,
       lines: GROUPS[group].map(([name, needs]) => lineOf(cells, name, needs)),

@@ -1,4 +1,8 @@
-/** Whose cv counts for a load: chosen by hand or that of the whole test, with a suggestion and its reasons. */
+/**
+ * Lets the person choose which construction's cv counts for a load, or follow the choice for the whole test. It shows a
+ * suggestion and
+ *       its reasons.
+ */
 import { makeStyles, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import {
   AUTOMATIC,
@@ -24,18 +28,21 @@ const useStyles = makeStyles({
   reasons: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "4px" },
 });
 
-/** Below this difference of the two cv the choice hardly matters: a pick error of 1 % of primary is as much. */
+/**
+ * If the two values of cv differ by less than this, the choice hardly matters: an error of 1 % of primary in a pick has
+ * the same effect.
+ */
 const ALIKE = 0.05;
 const FEW_READINGS = 3;
 
-/** Whole percent; with a decimal where whole ones would make two different shares alike. */
+/** Writes shares in whole percent, or with one decimal if two different shares would look equal. */
 function percents(...shares: readonly number[]): string[] {
   const whole = (share: number): number => Math.round(100 * share);
   const alike = new Set(shares.map(whole)).size < new Set(shares).size;
   return shares.map((share) => `${shown(alike ? Math.round(1000 * share) / 10 : whole(share))} %`);
 }
 
-/** Why a construction is suggested, in sentences. */
+/** The reasons for the suggested construction, in sentences. */
 export function reasonsOf(suggestion: Suggestion): string[] {
   const { method, why, otherRefusal, ratio, overFit, inInterval, remarks, straightReadings } = suggestion;
   const other = otherMethod(method);

@@ -1,4 +1,6 @@
-/** A time curve with handles over it: the picks of its construction, moved by pointer or by keys. */
+/**
+ * A time curve with handles. A handle is a pick of the construction; the person moves it with the pointer or with keys.
+ */
 import { inWords } from "../../text/messages";
 import { makeStyles, mergeClasses, Text, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
@@ -14,14 +16,17 @@ const words = text.review;
 
 const NARROWEST = 240;
 const WIDEST = 680;
-/** Width and height of a handle, in pixels, and of the strips above and beside the drawing that they stand in. */
+/**
+ * The width and height of a handle, and the width of the strips above and beside the drawing for the handles; in
+ * pixels.
+ */
 const GRIP = 28;
 
 const useStyles = makeStyles({
   figure: { margin: 0, display: "flex", flexDirection: "column", gap: "6px" },
-  // Handles of times stand in strips above the drawing, levels in that on its right.
+  // // The handles of times are in strips above the drawing, the handles of levels in the strip on its right.
   board: { position: "relative", paddingRight: `${GRIP / 2}px` },
-  // The grip lies over a line across the frame, so that it is seen where it leads.
+  // // A line across the frame marks the value of the handle.
   handle: {
     position: "absolute",
     boxSizing: "border-box",
@@ -60,7 +65,7 @@ const useStyles = makeStyles({
   notes: { color: tokens.colorNeutralForeground2 },
 });
 
-/** Handles of one kind that would lie on each other are moved apart; the order of their places stays. */
+/** Moves handles of one kind apart if they would overlap; their order stays. */
 function apart(places: readonly number[]): number[] {
   const grips = places.map((place) => ({ place, moved: place }));
   for (const [before, after] of neighbours([...grips].sort((a, b) => a.place - b.place))) {
@@ -72,7 +77,7 @@ function apart(places: readonly number[]): number[] {
   return grips.map(({ moved }) => moved);
 }
 
-/** What stands on the handle of a time; a level shows its name. */
+/** The sign on the handle of a time; the handle of a level shows its name. */
 const GRIP_LETTERS: Partial<Record<PickName, string>> = {
   straight_from: "[",
   straight_to: "]",
@@ -83,10 +88,10 @@ const GRIP_LETTERS: Partial<Record<PickName, string>> = {
   pair_at: "4:1",
 };
 
-/** Handles in the upper of two strips: those that help to place the first ones. */
+/** The handles in the upper of the two strips; their picks help to place the picks of the lower strip. */
 const UPPER: readonly PickName[] = ["pair_at", "tangent_from", "tangent_to"];
 
-/** Where handles stand: levels beside the drawing, times in strips above it. */
+/** The strips for the handles: levels beside the drawing, times in two strips above it. */
 const STRIPS: readonly ((handle: Handle) => boolean)[] = [
   ({ kind }) => kind === "level",
   ({ kind, name }) => kind !== "level" && !UPPER.includes(name),
@@ -100,17 +105,17 @@ export interface ReviewFigureProps {
   /** Picks that are not automatic, saved or not. */
   readonly byHand: ReadonlySet<PickName>;
   readonly unit: string;
-  /** What the handles lead to, said with the value of each. */
+  /** The result of the construction, which is read aloud with the value of each handle. */
   readonly result: string;
   readonly onPick: (name: PickName, value: number) => void;
-  /** A pick goes back to what the sheet has. */
+  /** Returns a pick to its value on the sheet. */
   readonly onDrop: (name: PickName) => void;
 }
 
 export function ReviewFigure({ title, spec, set, byHand, unit, result, onPick, onDrop }: ReviewFigureProps) {
   const styles = useStyles();
   const [ref, width] = useWidth(NARROWEST, WIDEST);
-  /** The axes stand still while a handle is dragged. */
+  /** The axes at the start of a drag; they stay fixed during the drag. */
   const [held, setHeld] = useState<{ name: PickName; x: PlotAxis; y: PlotAxis }>();
   const drawn = useMemo(() => (held ? onAxes(spec, held.x, held.y) : spec), [spec, held]);
   const frame = useMemo(() => frameOf(drawn, { width }), [drawn, width]);
@@ -139,7 +144,7 @@ export function ReviewFigure({ title, spec, set, byHand, unit, result, onPick, o
     some.forEach(({ name }, index) => places.set(name, nth(moved, index)));
   }
 
-  /** Height of the strips above the drawing. */
+  /** The height of the strips above the drawing. */
   const above = GRIP * (set.handles.some(({ name }) => UPPER.includes(name)) ? 2 : 1);
   const topOf = ({ name }: Handle): number => (UPPER.includes(name) ? 0 : above - GRIP);
   return (

@@ -1,6 +1,7 @@
 /**
- * The handles of a time curve: which picks of a construction can be moved, where they stand in a drawing, and where a
- * pointer or a key takes them. A level (d0, d100, d90) moves by even steps; an end of a span of times from reading to reading.
+ * The handles of a time curve: which picks of a construction can be moved, their position in a drawing, and the value
+ * after a move by
+ *       pointer or key. A level (d0, d100, d90) moves in equal steps; the end of a span of times moves from reading to reading.
  */
 import { along, toAxis } from "../../../plots/axes";
 import type { PlotAxis, PlotSpec } from "../../../plots/spec";
@@ -20,24 +21,27 @@ export interface Handle {
 
 export interface HandleSet {
   readonly handles: readonly Handle[];
-  /** Step of a level, in divisions. */
+  /** The step of a level, in divisions. */
   readonly step: number;
-  /** Times of the readings that a span may begin or end at, minutes, increasing. */
+  /** The times of the readings at which a span may begin or end, in minutes, increasing. */
   readonly times: readonly number[];
 }
 
-/** Arrow keys with Shift go so many steps of a level, or so many readings. */
+/** The number of steps of a level, or of readings, for an arrow key with Shift. */
 const LARGER = { level: 10, time: 3 } as const;
-/** A level moves by steps of which about so many cover the movement: 0.25 % of it is 1 % of cv at U = 50 %. */
+/**
+ * The approximate number of steps of a level over the whole movement: 0.25 % of the movement changes cv by 1 % at U =
+ * 50 %.
+ */
 const STEPS = 400;
 
-/** The largest of 1, 2, 5 times a power of ten that is not above a value. */
+/** The largest of 1, 2 or 5 times a power of ten that is not greater than the value. */
 function roundStep(value: number): number {
   const power = 10 ** Math.floor(Math.log10(value) + 1e-9);
   return power * ([5, 2].find((digit) => digit * power <= value * (1 + 1e-9)) ?? 1);
 }
 
-/** A time as it is written down: four digits, but never past the reading that it stands for. */
+/** Rounds a time to four digits, unless the rounded time would exclude the reading. */
 function writtenTime(time: number, kind: "from" | "to"): number {
   const short = Number(time.toPrecision(4));
   const holds = kind === "from" ? short <= time : short >= time;
@@ -47,7 +51,7 @@ function writtenTime(time: number, kind: "from" | "to"): number {
 export const kindOf = (name: PickName): Handle["kind"] =>
   name.endsWith("_from") || name === "pair_at" ? "from" : name.endsWith("_to") ? "to" : "level";
 
-/** The handles of a construction; none where the readings cannot be used. A pick that is refused keeps its handle. */
+/** The handles of a construction; none if the readings cannot be used. A pick that is refused keeps its handle. */
 export function handlesOf(increment: Increment, clean: Increment, picks: Picks, method: TimeMethod): HandleSet {
   if (!clean.cleaned.ok || clean.cleaned.value.series.times.length < 2) return { handles: [], step: 1, times: [] };
   const { series, travel, zeroReading } = clean.cleaned.value;
@@ -56,7 +60,7 @@ export function handlesOf(increment: Increment, clean: Increment, picks: Picks, 
   const first = zeroReading ?? firstOf(readings);
   const last = lastOf(readings);
   const middle = Math.floor(times.length / 2);
-  /** Where a pick is offered that the construction does not give. */
+  /** The position of the handle for a pick that the construction does not give. */
   const offered: Record<PickName, number> = {
     d0: first,
     d100: last,
@@ -87,13 +91,13 @@ export function handlesOf(increment: Increment, clean: Increment, picks: Picks, 
 
 const tidy = (value: number, step: number): number => {
   const rounded = Number((Math.round(value / step) * step).toPrecision(10));
-  // 0 is a blank cell to the sheet.
+  // // The table of picks treats 0 as blank.
   return rounded === 0 ? Number((step / 10).toPrecision(10)) : rounded;
 };
 
 const within = (value: number, { least, most }: Handle): number => Math.min(most, Math.max(least, value));
 
-/** The nearest of the times on the drawing, as it is written down. */
+/** The time that is nearest on the drawing, rounded. */
 function nearestTime(times: readonly number[], time: number, kind: "from" | "to", x: PlotAxis): number {
   const at = (t: number) => along(x, coordinate(x, t), 1);
   const best = times.reduce((near, t) => (Math.abs(at(t) - at(time)) < Math.abs(at(near) - at(time)) ? t : near));
@@ -102,7 +106,7 @@ function nearestTime(times: readonly number[], time: number, kind: "from" | "to"
 
 const coordinate = (x: PlotAxis, time: number): number => (x.scale === "root" ? Math.sqrt(time) : time);
 
-/** The box that a drawing's axes enclose, in pixels of the drawing. */
+/** The rectangle inside the axes of a drawing, in pixels of the drawing. */
 export interface Frame {
   readonly left: number;
   readonly top: number;
@@ -110,7 +114,7 @@ export interface Frame {
   readonly bottom: number;
 }
 
-/** Where a handle stands: y of a level, x of an end of a span, kept inside the frame. */
+/** The position of a handle, kept inside the frame: y for a level, x for the end of a span. */
 export function placeOf({ kind, value }: Handle, { x, y }: PlotSpec, frame: Frame): number {
   if (kind === "level") {
     const place = frame.bottom - along(y, value, frame.bottom - frame.top);
@@ -121,7 +125,7 @@ export function placeOf({ kind, value }: Handle, { x, y }: PlotSpec, frame: Fram
   return Math.min(frame.right, Math.max(frame.left, place));
 }
 
-/** The value that a pointer at a place of the drawing means. */
+/** The value of a handle for a position of the pointer on the drawing. */
 export function valueAt(handle: Handle, { times, step }: HandleSet, spec: PlotSpec, frame: Frame, place: number) {
   const { kind } = handle;
   if (kind === "level") {
@@ -129,7 +133,7 @@ export function valueAt(handle: Handle, { times, step }: HandleSet, spec: PlotSp
     const [low, high] = spec.y.domain;
     return within(tidy(low + (spec.y.reversed ? 1 - share : share) * (high - low), step), handle);
   }
-  // The pair of the fitted parabola lies at no reading: its handle stays where it is until it is moved.
+  // // The pair of the fitted parabola is not at a reading; a handle that has not moved keeps its value.
   if (Math.abs(place - placeOf(handle, spec, frame)) < 0.5) return handle.value;
   const share = Math.min(1, Math.max(0, (place - frame.left) / (frame.right - frame.left)));
   const [low, high] = spec.x.domain;
@@ -138,8 +142,9 @@ export function valueAt(handle: Handle, { times, step }: HandleSet, spec: PlotSp
 }
 
 /**
- * The value that a key takes a handle to; undefined for any other key. Up and down follow the drawing, left and right and
- * Home and End the values; with `larger` the steps are larger.
+ * The value of a handle after a key; undefined for any other key. The up and down keys follow the drawing; left, right,
+ * Home and End
+ *       follow the values; `larger` makes the steps larger.
  */
 export function valueByKey(
   handle: Handle,
@@ -158,14 +163,14 @@ export function valueByKey(
   }
   if (key === "Home" || key === "End") return writtenTime(key === "Home" ? firstOf(times) : lastOf(times), kind);
   if (!direction) return undefined;
-  // From where it stands to the next reading that way; a typed time may lie between two.
+  // // The move goes to the next reading in this direction; a typed time may lie between two readings.
   const beyond = times.filter((t) => (direction > 0 ? t > value * (1 + 1e-3) : t < value * (1 - 1e-3)));
   if (beyond.length === 0) return value;
   const steps = Math.min(beyond.length, larger ? LARGER.time : 1);
   return writtenTime(nth(beyond, direction > 0 ? steps - 1 : beyond.length - steps), kind);
 }
 
-/** A plot on other axes, so that it stands still while something on it is dragged. */
+/** The same plot on other axes, which stay fixed while a handle is dragged. */
 export const onAxes = (spec: PlotSpec, x: PlotAxis, y: PlotAxis): PlotSpec => ({
   ...spec,
   x,

@@ -1,4 +1,6 @@
-/** cv with the value before the change, and what is being changed: stays at the foot of the pane while handles move. */
+/**
+ * Shows cv before and after the change, and the change itself, at the foot of the pane while the person moves handles.
+ */
 import { makeStyles, Text, tokens } from "@fluentui/react-components";
 import { text } from "../../text";
 import { shown } from "../../text/digits";
@@ -23,12 +25,12 @@ const useStyles = makeStyles({
 });
 
 export interface InSightProps {
-  /** "cv, log time" */
+  /** The name of the value, such as "cv, log time". */
   readonly what: string;
   readonly unit: string;
-  /** With the picks that are being tried; undefined where the construction gives none. */
+  /** The value with the unsaved picks; undefined if the construction gives none. */
   readonly now: number | undefined;
-  /** With the picks that are saved. */
+  /** The value with the saved picks. */
   readonly before: number | undefined;
   readonly changes: readonly Change[];
 }
@@ -60,7 +62,7 @@ export function InSight({ what, unit, now, before, changes }: InSightProps) {
   );
 }
 
-/** "+2.1 %", "−0.4 %" */
+/** A signed percentage, such as "+2.1 %" or "−0.4 %". */
 function signedPercent(share: number): string {
   const percent = shown(Math.round(1000 * Math.abs(share)) / 10);
   return `${share < 0 ? "−" : "+"}${percent} %`;

@@ -1,4 +1,4 @@
-/** One load of a test record as the review screen shows it: reduced with the picks that count, in the sheet's own units. */
+/** One load of a test record for the review screen: reduced with the picks that count, in the units of the sheet. */
 import { inWords } from "../../text/messages";
 import { dialSense, type loadCurve } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
@@ -28,15 +28,18 @@ export const otherMethod = (method: TimeMethod): TimeMethod => (method === "log 
 export const outcomeOf = ({ logTime, rootTime }: Increment, method: TimeMethod) =>
   method === "log time" ? logTime : rootTime;
 
-/** The loads that have readings, in order of their numbers. */
+/** The loads that have readings, in the order of their numbers. */
 export const loadsToReview = ({ loads }: TestRecord): LoadRecord[] =>
   loads.filter(({ readings }) => readings.some(({ reading }) => reading !== undefined));
 
-/** The construction whose cv the test reports where a load has no choice of its own. */
+/** The construction whose cv the test reports if a load has no choice of its own. */
 export const methodOfTest = ({ words }: TestRecord): TimeMethod =>
   TIME_METHODS.find((method) => method === words.time_method) ?? "log time";
 
-/** What a construction found where nothing is picked, or the pick itself; d0 by `method`, as both have one. */
+/**
+ * The value of a pick: the value by hand, or the value that the construction found. Both constructions have a d0;
+ * `method` chooses.
+ */
 export function valueOf({ logTime, rootTime }: Increment, of: PickName, method: TimeMethod): number | undefined {
   const log = logTime.ok ? logTime.value : undefined;
   const root = rootTime.ok ? rootTime.value : undefined;
@@ -65,8 +68,9 @@ export function valueOf({ logTime, rootTime }: Increment, of: PickName, method: 
 }
 
 /**
- * What counts now, before a change: a construction's value, or the method whose cv counts. Of the two values of d0 that of
- * the method that counts, or the other's where it gives none.
+ * The value that counts before a change: the value of a construction, or the method whose cv counts. d0 comes from the
+ * method that
+ *       counts, or from the other method if the first gives none.
  */
 export const valueNow =
   (increment: Increment, method: TimeMethod) =>
@@ -78,7 +82,11 @@ export const valueNow =
 
 export interface CvUnits {
   readonly unit: string;
-  /** mm, for the cv of the marks of a construction, as the sheet's version has it; none where the sheet does not show it yet. */
+  /**
+   * The height in mm for cv from the marks of a construction, by the rules of the version of the sheet; undefined if
+   * the sheet does not
+   *       show it yet.
+   */
   readonly height: (marks: { readonly d0: number; readonly d100: number }) => number | undefined;
   readonly drainage: Drainage;
 }
@@ -98,7 +106,7 @@ export function cvUnitsOf(record: TestRecord, { results }: LoadRecord): CvUnits 
   };
 }
 
-/** cv by a construction in the sheet's unit; undefined where the construction or the height is missing. */
+/** cv by a construction, in the unit of the sheet; undefined if the construction or the height is missing. */
 export function cvBy({ logTime, rootTime }: Increment, method: TimeMethod, units: CvUnits): number | undefined {
   const { unit, drainage } = units;
   const by = (T: number, time: number, marks: { readonly d0: number; readonly d100: number }) => {
@@ -109,13 +117,13 @@ export function cvBy({ logTime, rootTime }: Increment, method: TimeMethod, units
   return rootTime.ok ? by(T90, rootTime.value.t90, rootTime.value) : undefined;
 }
 
-/** cv that the sheet shows for the load, in its own unit. */
+/** The cv that the sheet shows for the load, in the unit of the sheet. */
 export function cvOnSheet({ results }: LoadRecord, method: TimeMethod, { unit }: CvUnits): number | undefined {
   const value = method === "log time" ? results.cv_log_time : results.cv_root_time;
   return value === undefined ? undefined : convert(value, "cv", "m2/yr", unit);
 }
 
-/** The plot of a construction, from a reduction that is made already. */
+/** The plot of a construction, from a reduction that already exists. */
 export function plotOf(
   { times, readings }: ReturnType<typeof loadCurve>,
   increment: Increment,
@@ -125,7 +133,7 @@ export function plotOf(
   const draw = method === "log time" ? logTimePlot : rootTimePlot;
   const drawn = draw(times, readings, { ...look, increment, inWords });
   if (drawn.ok) return drawn;
-  // Picks that contradict the readings: the readings are drawn all the same, so that the pick can be moved back.
+  // // If the picks contradict the readings, the readings are still drawn, so that the person can move the pick back.
   const refused = outcomeOf(increment, method);
   const plain = draw(times, readings, { ...look, increment: reduceIncrement(times, readings), inWords });
   if (!plain.ok || refused.ok) return plain;

@@ -1,4 +1,7 @@
-/** One load under review: its plot with handles, the numbers, the picks as fields, whose cv counts, and what is saved. */
+/**
+ * One load under review: its plot with handles, the numbers, the picks as fields, the choice of cv, and the saved
+ * changes.
+ */
 import { makeStyles, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import { TIME_METHODS, type TimeMethod } from "../../../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../../../reduction/increment/constructions/procedure";
@@ -31,12 +34,15 @@ const useStyles = makeStyles({
 export interface ReviewLoadProps extends Tried {
   readonly onDraft: (draft: Draft) => void;
   readonly onPlot: (plot: TimeMethod) => void;
-  /** "Load 3, 100 kPa" */
+  /** The name of a load, such as "Load 3, 100 kPa". */
   readonly nameOf: (load: number) => string;
   readonly sheet: string;
   readonly busy: boolean;
   readonly telling: Telling | undefined;
-  /** Writes cells of the table of picks; `done` is told when it has. `saves`: the draft is what is written. */
+  /**
+   * Writes cells of the table of picks, then shows the sentence `done`. `saves` is true if the cells contain the
+   * unsaved changes.
+   */
   readonly onWrite: (cells: NamedColumns, done: string, saves: boolean) => void;
 }
 
@@ -126,7 +132,7 @@ interface OfTried {
   readonly onPick: (of: PickOf, value: number | string | undefined) => void;
 }
 
-/** The plot with its handles, and why there is no construction where there is none. */
+/** The plot with its handles, or the reason why there is no construction. */
 function Drawing({ tried, title, onPick }: OfTried & { readonly title: string }) {
   const { drawn, set, byHand, outcome, units, cvNow } = tried;
   return (

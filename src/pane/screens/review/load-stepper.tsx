@@ -1,4 +1,4 @@
-/** Goes from load to load: one back, one on, or chosen from the list. */
+/** Goes to the previous or next load, or to a load chosen from the list. */
 import { Button, makeStyles, Select } from "@fluentui/react-components";
 import { text } from "../../text";
 
@@ -16,10 +16,10 @@ const useStyles = makeStyles({
 });
 
 export interface LoadStepperProps {
-  /** Numbers of the loads, in order. */
+  /** The numbers of the loads, in order. */
   readonly loads: readonly number[];
   readonly shown: number;
-  /** What a load is called in the list. */
+  /** The name of a load in the list. */
   readonly nameOf: (load: number) => string;
   readonly onGo: (load: number) => void;
 }

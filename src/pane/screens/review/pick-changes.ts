@@ -1,6 +1,7 @@
 /**
- * The picks by hand of a data sheet as the review screen works on them: what is saved in the sheet's table of picks, what the
- * person has changed since, and the cells that a change is written to. Nothing here touches a workbook.
+ * The picks by hand of a data sheet for the review screen: the rows saved in the table of picks, the unsaved changes of
+ * the person,
+ *       and the cells for a change. This module does not use the workbook.
  */
 import { localDayNumber } from "../../../workbook/day-number";
 import { methodOfLoad, PICK_COLUMNS, picksOfLoad, type RecordedPick } from "../../../specification/pick-table";
@@ -22,15 +23,18 @@ export type PickOf = PickName | typeof METHOD_PICK;
 
 export interface PicksTable {
   readonly rows: readonly RecordedPick[];
-  /** The last row with anything in it, from 1; 0 where there is none. */
+  /** The last row that is not blank, counted from 1; 0 if all rows are blank. */
   readonly lastUsed: number;
-  /** How many rows the columns have: those of the shortest. */
+  /** The number of rows of the shortest column. */
   readonly capacity: number;
-  /** Columns that the sheet has no name for; without any one of them nothing can be saved. */
+  /** Columns that have no name on the sheet. If one is missing, nothing can be saved. */
   readonly missing: readonly string[];
 }
 
-/** From a sheet's values by name, as `WorkbookPort.readNames` gives them, of PICK_COLUMNS at least. */
+/**
+ * Reads the table from the values of a sheet by name, as `WorkbookPort.readNames` returns them; they must include
+ * PICK_COLUMNS.
+ */
 export function tableOf(values: NamedValues): PicksTable {
   const byName = Object.fromEntries(PICK_COLUMNS.map((name) => [name, values[name] ?? []]));
   const columns = Object.values(byName);
@@ -45,12 +49,12 @@ export function tableOf(values: NamedValues): PicksTable {
   };
 }
 
-/** What the sheet's table says of one load. */
+/** What the table of the sheet says about one load. */
 export interface Saved {
   readonly picks: Picks;
   /** The construction chosen for this load alone. */
   readonly method?: TimeMethod;
-  /** Rows of the table that count for the load. */
+  /** The rows of the table that count for the load. */
   readonly standing: ReadonlySet<number>;
 }
 
@@ -63,14 +67,14 @@ export function savedOf(rows: readonly RecordedPick[], load: number): Saved {
   };
 }
 
-/** What the person has changed on one load and not saved: a value, or back to the automatic one. */
+/** The unsaved changes of one load: each is a value, or the return to the automatic value. */
 export type Draft = Readonly<
   Partial<Record<PickName, number | typeof AUTOMATIC> & Record<typeof METHOD_PICK, TimeMethod | typeof AUTOMATIC>>
 >;
 
-/** A draft with one pick changed; undefined, or what is saved already, leaves the pick as the sheet has it. */
+/** A draft with one pick changed. With undefined, or with the saved value, the pick stays as it is on the sheet. */
 export function withPick(draft: Draft, saved: Saved, of: PickOf, value: number | string | undefined): Draft {
-  // Object.fromEntries is typed with any text as the name: these are names of the draft.
+  // // Object.fromEntries returns keys of type string; these keys are names of the draft.
   const others = Object.fromEntries(Object.entries(draft).filter(([name]) => name !== of)) as Draft;
   const present = of === METHOD_PICK ? saved.method : saved.picks[of];
   return value === undefined || value === (present ?? AUTOMATIC) ? others : { ...others, [of]: value };
@@ -87,7 +91,7 @@ export function picksWith(saved: Saved, draft: Draft): Picks {
   return picks;
 }
 
-/** The construction whose cv counts once the draft is saved; `ofTest` is that of the test as a whole. */
+/** The construction whose cv counts once the draft is saved; `ofTest` is the construction for the whole test. */
 export function methodWith(saved: Saved, draft: Draft, ofTest: TimeMethod): TimeMethod {
   const chosen = draft[METHOD_PICK];
   return chosen === AUTOMATIC ? ofTest : (chosen ?? saved.method ?? ofTest);
@@ -95,27 +99,35 @@ export function methodWith(saved: Saved, draft: Draft, ofTest: TimeMethod): Time
 
 export interface Change {
   readonly of: PickOf;
-  /** The value that counts now, picked or automatic; "none" where the construction gave none. */
+  /** The value that counts before the change, picked or automatic; "none" if the construction gave none. */
   readonly before: number | string;
   readonly after: number | string;
 }
 
 export const NONE = "none";
 
-/** The changes of a draft, in the order of the table's names. `valueNow` gives what counts now. */
+/**
+ * The changes of a draft, in the order of the names in the table. `valueNow` returns the value that counts before the
+ * change.
+ */
 export const changesOf = (draft: Draft, valueNow: (of: PickOf) => number | string | undefined): Change[] =>
   ([...PICK_NAMES, METHOD_PICK] as const).flatMap((of) => {
     const after = draft[of];
     return after === undefined ? [] : [{ of, before: valueNow(of) ?? NONE, after }];
   });
 
-/** A day number of the spreadsheet (days since 1899-12-30) with the local time of day, to the minute. */
+/** The day number of a date in a spreadsheet (days since 1899-12-30) in local time, rounded to the minute. */
 export const dayNumber = (date: Date): number => localDayNumber(new Date(Math.round(date.getTime() / 60_000) * 60_000));
 
-/** Free rows below the last one that holds anything: only there can a change be the last. */
+/**
+ * The number of free rows below the last row that is not blank. A change must go there, because the last row counts.
+ */
 export const freeRows = ({ lastUsed, capacity }: PicksTable): number => capacity - lastUsed;
 
-/** The cells of changes to one load, below the last row that holds anything; `freeRows` must have room for them. */
+/**
+ * The cells for the changes of one load, below the last row that is not blank. There must be at least as many
+ * `freeRows`.
+ */
 export function cellsOfChanges(
   { lastUsed }: PicksTable,
   load: number,
@@ -136,8 +148,9 @@ export function cellsOfChanges(
 }
 
 /**
- * The last change of the table, which may be of several rows: those at the end that were saved together, for the same load by
- * the same person, at the same time and for the same reason, no pick twice. A row without initials stands alone.
+ * The rows of the last change: the last rows that were saved together, for the same load, by the same person, at the
+ * same time and for
+ *       the same reason, each pick once. A row without initials or time is a change of its own.
  */
 export function lastChange(rows: readonly RecordedPick[]): readonly RecordedPick[] {
   const last = rows.at(-1);
@@ -152,7 +165,7 @@ export function lastChange(rows: readonly RecordedPick[]): readonly RecordedPick
   return together;
 }
 
-/** The cells that clear rows of the table, from one to another, and leave every other as it is. */
+/** The cells that clear the rows `from` to `to` of the table and leave all other rows as they are. */
 export const cellsWithout = (from: number, to = from): NamedColumns =>
   Object.fromEntries(
     PICK_COLUMNS.map((name) => [
@@ -161,8 +174,8 @@ export const cellsWithout = (from: number, to = from): NamedColumns =>
     ]),
   );
 
-/** Whether two tables hold the same rows: what was shown is what will be changed. */
+/** True if two tables have the same rows, so that a change applies to what the screen showed. */
 export const sameRows = (a: PicksTable, b: PicksTable): boolean => JSON.stringify(a.rows) === JSON.stringify(b.rows);
 
-/** A text that a spreadsheet would take for a formula. */
+/** True if a spreadsheet would read the text as a formula. */
 export const looksLikeFormula = (text: string): boolean => /^[=+\-@]/.test(text.trim());

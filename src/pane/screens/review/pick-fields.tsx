@@ -1,4 +1,4 @@
-/** The picks of a construction as fields: the value by number, and the way back to the automatic one. */
+/** The picks of a construction as fields: a number, and a button that returns to the automatic value. */
 import { Button, Field, Input, makeStyles } from "@fluentui/react-components";
 import { useState } from "react";
 import { AUTOMATIC, type PickName } from "../../../reduction/increment/constructions/picks";
@@ -54,7 +54,7 @@ interface PickFieldProps {
 
 function PickField({ handle: { name, kind, value }, state, isAutomatic, onPick }: PickFieldProps) {
   const styles = useStyles();
-  /** What is being typed; the value that counts, where nothing is. */
+  /** The text being typed; undefined while the field shows the value that counts. */
   const [typed, setTyped] = useState<string>();
   const wrong = typed !== undefined && typed.trim() !== "" && typedNonZero(typed) === undefined;
   const pick = words.picks[name];

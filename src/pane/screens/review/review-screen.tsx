@@ -1,4 +1,7 @@
-/** Steps through the loads of a data sheet, so that every construction is looked at, and picked by hand where need be. */
+/**
+ * Leads the person through the loads of a data sheet, to look at every construction and correct it by hand if
+ * necessary.
+ */
 import { Button, makeStyles, mergeClasses, Spinner, Text } from "@fluentui/react-components";
 import { useMemo, useReducer, type Dispatch } from "react";
 import type { LoadRecord, TestRecord } from "../../../record/record";
@@ -19,7 +22,9 @@ import { RECORD } from "../../live/want";
 
 const words = text.review;
 
-/** What has the focus is scrolled clear of the head of the pane and of what stays at its foot. */
+/**
+ * An element that gets the focus is scrolled so that neither the head of the pane nor the line at its foot covers it.
+ */
 const useStyles = makeStyles({
   clear: {
     "& input, & button, & select, & textarea, & [role=slider]": {
@@ -84,7 +89,7 @@ function NothingToReview({ title, remedy }: { readonly title: string; readonly r
 interface LoadsProps {
   readonly record: TestRecord;
   readonly loads: readonly LoadRecord[];
-  /** The load that is looked at. */
+  /** The load under review. */
   readonly load: LoadRecord;
   readonly table: PicksTable;
   readonly test: string | undefined;
@@ -94,7 +99,7 @@ interface LoadsProps {
   readonly onWrite: (cells: NamedColumns, done: string, saves?: string) => void;
 }
 
-/** "Load 3, 100 kPa" */
+/** The name of a load, such as "Load 3, 100 kPa". */
 function loadName(record: TestRecord, number: number): string {
   const unit = record.words.stress_unit ?? "kPa";
   const stress = record.loads.find((other) => other.number === number)?.stress;
@@ -104,7 +109,7 @@ function loadName(record: TestRecord, number: number): string {
   );
 }
 
-/** The loads to choose from, each with what is changed or saved, and the one that is looked at. */
+/** The list of loads, with a sign for changed or saved picks, and the load under review. */
 function Loads({ record, loads, load, table, test, sheet, state, dispatch, onWrite }: LoadsProps) {
   const draftOf = (number: number) => state.drafts[draftKey(test, number)] ?? {};
   const key = draftKey(test, load.number);

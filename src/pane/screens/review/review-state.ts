@@ -1,22 +1,22 @@
-/** What the review screen remembers, and what each act of the person or answer of the workbook makes of it. */
+/** The state of the review screen, and how each action of the person and each answer of the workbook changes it. */
 import type { TimeMethod } from "../../../reduction/increment/constructions/picks";
 import type { Draft } from "./pick-changes";
 
-/** What came of the last writing. */
+/** The message about the last writing. */
 export interface Telling {
   readonly intent: "success" | "warning" | "error";
   readonly sentence: string;
 }
 
 export interface ReviewState {
-  /** Number of the load that is looked at; undefined: the first. */
+  /** The number of the load under review; undefined for the first load. */
   readonly number?: number;
-  /** Changes that are not saved, by `draftKey`. */
+  /** Unsaved changes, by `draftKey`. */
   readonly drafts: Readonly<Record<string, Draft>>;
-  /** The plot that was chosen for any load; undefined: that of the construction whose cv counts. */
+  /** The plot that the person chose for all loads; undefined for the plot of the construction whose cv counts. */
   readonly plot?: TimeMethod;
   readonly telling?: Telling;
-  /** The workbook is being written to. */
+  /** True while the pane writes to the workbook. */
   readonly busy: boolean;
 }
 
@@ -26,13 +26,13 @@ export type ReviewAct =
   | { readonly does: "draw"; readonly plot: TimeMethod }
   | { readonly does: "write" }
   | { readonly does: "tell"; readonly telling: Telling }
-  /** The sheet was read again after the writing; the draft under `saved` stands in it now. */
+  /** The sheet was read again after the writing; the draft under `saved` is now on the sheet. */
   | { readonly does: "read again"; readonly saved?: string }
   | { readonly does: "fail"; readonly sentence: string };
 
 export const START: ReviewState = { drafts: {}, busy: false };
 
-/** The draft of one load of one test. */
+/** The key of the draft of one load of one test. */
 export const draftKey = (test: string | undefined, load: number): string => `${test}\n${load}`;
 
 const without = (drafts: ReviewState["drafts"], key: string | undefined): ReviewState["drafts"] =>

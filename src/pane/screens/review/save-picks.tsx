@@ -1,4 +1,4 @@
-/** What is changed and not saved, with the reason and the initials it needs. */
+/** The unsaved changes, with fields for the reason and the initials. */
 import { Button, Field, Input, makeStyles, Text, Textarea } from "@fluentui/react-components";
 import { useState } from "react";
 import type { NamedColumns } from "../../../workbook/port";
@@ -22,13 +22,13 @@ const useStyles = makeStyles({
 /** Remembered until the pane is closed. */
 let initialsOfSession = "";
 
-/** What a person signs a change with. */
+/** The reason and the initials that a person gives for a change. */
 interface Signed {
   readonly reason: string;
   readonly by: string;
 }
 
-/** Why changes cannot be saved so; undefined where they can. */
+/** The reason why the changes cannot be saved; undefined if they can. */
 export function whyNotSaved(
   { reason, by }: Signed,
   { table, changes, unusable }: Pick<ReviewSaveProps, "table" | "changes" | "unusable">,
@@ -44,9 +44,9 @@ export interface ReviewSaveProps {
   readonly table: PicksTable;
   readonly load: number;
   readonly changes: readonly Change[];
-  /** Rows of the table that count for the load. */
+  /** The rows of the table that count for the load. */
   readonly standing: ReadonlySet<number>;
-  /** A pick contradicts the readings. */
+  /** True if a pick contradicts the readings. */
   readonly unusable: boolean;
   readonly nameOf: (load: number) => string;
   readonly sheet: string;
@@ -101,12 +101,14 @@ interface ChangesProps {
   readonly hasTable: boolean;
   readonly sheet: string;
   readonly busy: boolean;
-  /** Whether it was saved. */
+  /** Returns true if the changes were saved. */
   readonly onSave: (signed: Signed) => boolean;
   readonly onDiscard: () => void;
 }
 
-/** The changes, and what they are signed with; what was typed stays while there is nothing to save. */
+/**
+ * The changes, and the fields for reason and initials. A typed text stays in its field while there is nothing to save.
+ */
 function Changes({ changes, hasTable, sheet, busy, onSave, onDiscard }: ChangesProps) {
   const styles = useStyles();
   const shared = useSharedStyles();

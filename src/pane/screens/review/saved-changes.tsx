@@ -1,4 +1,4 @@
-/** The changes that the sheet's table holds for a load, and the way back from the last one. */
+/** The changes of a load in the table of the sheet, and a button that undoes the last change. */
 import { Button, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import type { RecordedPick } from "../../../specification/pick-table";
@@ -23,7 +23,7 @@ export function SavedChanges({ table, load, standing, ...rest }: SavedChangesPro
   const styles = useStyles();
   const shared = useSharedStyles();
   const ofLoad = table.rows.filter((row) => row.load === load);
-  /** "automatic" counts for nothing and is past only when a later row of its pick follows. */
+  /** An "automatic" row never counts; it is superseded only if a later row of its pick follows. */
   const isPast = (row: RecordedPick): boolean =>
     !standing.has(row.row) && ofLoad.some((later) => later.row > row.row && later.of === row.of);
   return (
@@ -56,7 +56,7 @@ interface TakeBackProps extends Pick<ReviewSaveProps, "nameOf" | "sheet" | "busy
   readonly rows: readonly RecordedPick[];
 }
 
-/** Takes the last change of the table back, whichever load it is of, on a second word. */
+/** Undoes the last change of the table, of any load, after the person confirms. */
 function TakeBack({ rows, nameOf, sheet, busy, onWrite }: TakeBackProps) {
   const shared = useSharedStyles();
   const [asking, setAsking] = useState(false);

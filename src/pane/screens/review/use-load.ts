@@ -1,4 +1,7 @@
-/** One load under review, reduced with what is saved and with what is being tried; worked out again only where it changes. */
+/**
+ * One load under review, reduced with the saved picks and with the unsaved picks. It is calculated again only if
+ * something changed.
+ */
 import { useMemo, useState } from "react";
 import { dialSense, incrementOfLoad, loadCurve } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
@@ -16,7 +19,7 @@ import { handlesOf } from "./handles";
 import { cvBy, cvUnitsOf, methodOfTest, outcomeOf, plotOf, valueNow } from "./increment";
 import { changesOf, methodWith, picksWith, savedOf, type Draft, type PicksTable } from "./pick-changes";
 
-/** One load reduced in both ways. */
+/** One load, reduced by both procedures. */
 export type Both = Readonly<Record<Procedure, Increment>>;
 
 export interface Tried {
@@ -24,7 +27,7 @@ export interface Tried {
   readonly load: LoadRecord;
   readonly table: PicksTable;
   readonly draft: Draft;
-  /** The plot that was chosen; without one, that of the construction whose cv counts. */
+  /** The plot that the person chose; if undefined, the plot of the construction whose cv counts. */
   readonly plotChosen: TimeMethod | undefined;
 }
 
@@ -70,14 +73,17 @@ export function useLoad({ record, load, table, draft, plotChosen }: Tried) {
     set,
     byHand,
     units,
-    /** cv by the construction that is drawn, as the sheet would report it, with what is tried and with what is saved. */
+    /**
+     * cv by the construction on the plot, as the sheet would report it: with the unsaved picks, and with the saved
+     * picks.
+     */
     cvNow: cvBy(both[counted], plot, units),
     cvBefore: cvBy(before, plot, units),
     /** The construction whose cv counts once the draft is saved. */
     method: methodWith(saved, draft, ofTest),
     outcome: outcomeOf(increment, plot),
     changes: changesOf(draft, valueNow(before, methodWith(saved, {}, ofTest))),
-    /** A pick contradicts the readings. */
+    /** True if a pick contradicts the readings. */
     isUnusable: TIME_METHODS.map((one) => outcomeOf(both[counted], one)).some(
       (one) => !one.ok && one.fault === "input",
     ),

@@ -1,4 +1,4 @@
-/** Writes what is saved on the review screen into the sheet's table of picks, and says how it went. */
+/** Writes the changes of the review screen into the table of picks of the sheet, and reports the result. */
 import { useCallback, type Dispatch } from "react";
 import { PICK_COLUMNS } from "../../../specification/pick-table";
 import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
@@ -10,8 +10,9 @@ import type { ReviewAct } from "./review-state";
 const words = text.review;
 
 /**
- * Writes cells of the table of picks, unless it holds by now something else than what was shown. Gives whether it wrote; a
- * failure of the workbook is thrown as it is.
+ * Writes cells of the table of picks, unless the table has changed since it was shown. Returns which of the two
+ * happened. An error of
+ *       the workbook is thrown on.
  */
 async function writeTable(
   port: WorkbookPort,
@@ -27,7 +28,7 @@ async function writeTable(
 export interface Writing {
   readonly port: WorkbookPort;
   readonly sheet: string | undefined;
-  /** The table as it was shown. */
+  /** The table as the screen showed it. */
   readonly table: PicksTable;
   readonly busy: boolean;
   readonly dispatch: Dispatch<ReviewAct>;
@@ -35,7 +36,10 @@ export interface Writing {
   readonly again: () => Promise<void>;
 }
 
-/** Writes cells, one change at a time; `done` is told when it has, and the draft under `saves` is dropped. */
+/**
+ * Writes cells, one change at a time. After success the screen shows the sentence `done`, and the draft under `saves`
+ * is dropped.
+ */
 export function useWriting({ port, sheet, table, busy, dispatch, again }: Writing) {
   return useCallback(
     async (cells: NamedColumns, done: string, saves?: string): Promise<void> => {
@@ -49,7 +53,8 @@ export function useWriting({ port, sheet, table, busy, dispatch, again }: Writin
             ? { intent: "success", sentence: done }
             : { intent: "warning", sentence: words.changedMeanwhile },
         });
-        // The draft is kept until the sheet is read again, so that nothing jumps back for a moment.
+        // // The draft is kept until the sheet was read again, so that the screen does not show the old values for a
+        // moment.
         await again();
         dispatch({ does: "read again", saved: isWritten ? saves : undefined });
       } catch (failure) {

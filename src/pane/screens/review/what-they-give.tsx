@@ -1,4 +1,4 @@
-/** What both constructions of a load give, each made in both ways, side by side in the sheet's units. */
+/** The results of both constructions of a load by both procedures, side by side in the units of the sheet. */
 import { makeStyles, mergeClasses, Text, tokens } from "@fluentui/react-components";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { TIME_METHODS, type TimeMethod } from "../../../reduction/increment/constructions/picks";
@@ -35,7 +35,10 @@ const useStyles = makeStyles({
   unit: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200 },
 });
 
-/** Readings are told to a part of a division, times and cv to what a hand construction is good for. */
+/**
+ * A number with significant digits: four for readings, three for times and cv, which is the precision of a
+ * construction.
+ */
 const digits = (value: number | undefined, count: number): string =>
   value === undefined ? "–" : shown(value, count, count);
 
@@ -47,13 +50,13 @@ interface Marks {
   readonly t90?: number;
 }
 
-/** The marks of a construction in the terms of either; undefined where it has none of that name, or refuses. */
+/** The marks of a construction, with the same names for both constructions; undefined if the construction refuses. */
 function marksOf({ logTime, rootTime }: Increment, of: TimeMethod): Marks | undefined {
   const found: Outcome<Marks> = of === "log time" ? logTime : rootTime;
   return found.ok ? found.value : undefined;
 }
 
-/** Marks of the table with their units and significant digits. */
+/** The marks in the table, with units and significant digits. */
 const MARKS = [
   { name: "d0", unit: words.readingUnit, count: 4 },
   { name: "d90", unit: words.readingUnit, count: 4 },
@@ -122,7 +125,7 @@ export function WhatTheyGive({ both, record, load, units, method, counted }: Wha
   );
 }
 
-/** The heads of the columns; the column whose numbers count carries a mark. */
+/** The headings of the columns; the column whose numbers count has a mark. */
 const Heads = ({ marked }: { readonly marked: string }) => (
   <thead>
     <tr>

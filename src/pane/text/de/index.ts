@@ -1,4 +1,4 @@
-/** Every word of the pane in German, in the terms of German geotechnical practice. */
+/** Every text of the pane in German, in the terms of German geotechnical practice. */
 import type { Catalogue } from "../catalogue";
 import { about } from "./about";
 import { bench } from "./bench";

@@ -1,2 +1,2 @@
-/** A whole number as it is read: 200.000. */
+/** A whole number with marks of thousands: 200.000. */
 export const whole = (count: number): string => count.toLocaleString("de-DE");

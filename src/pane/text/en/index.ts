@@ -1,4 +1,4 @@
-/** Every word of the pane in English, a file for each screen. */
+/** Every text of the pane in English, with a file for each screen. */
 import { about } from "./about";
 import { bench } from "./bench";
 import { byHand } from "./by-hand";

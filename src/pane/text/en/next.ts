@@ -17,7 +17,7 @@ export const next = {
     checked: "Checked",
     reported: "Reported",
   },
-  /** Of a stage that has not begun, in one line. */
+  /** One line about a stage that has not begun. */
   notBegun: {
     received: "Project, boring, sample and soil: nothing is entered yet.",
     sized: "Ring, sizes and masses: nothing is entered yet.",
@@ -29,7 +29,7 @@ export const next = {
   },
   states: { done: "done", "not begun": "not begun" },
   open: (count: number) => `${count} to do`,
-  /** Buttons to the places where a stage is worked on. */
+  /** Buttons that lead to the place of the work on a stage. */
   goToCell: (cell: string) => `Go to ${cell}`,
   screens: {
     readings: "Open Readings",

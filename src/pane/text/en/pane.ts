@@ -23,7 +23,7 @@ export const pane = {
     group: "Current test",
     label: "Test",
     none: "No data sheet yet",
-    /** Read aloud when another test becomes current. */
+    /** Read aloud when another test becomes the current test. */
     now: (sheet: string) => `Current test: ${sheet}`,
     pin: "Pin",
     pinLong: "Pin this test",

@@ -1,4 +1,4 @@
-/** What the checks say of all questions alike: how numbers compare, what befell the cells, the limits of a firm. */
+/** Messages that all questions of the checks share: comparisons of numbers, changes of cells, limits of a firm. */
 export const checks: Readonly<Record<string, string>> = {
   "common practice": "übliche Praxis",
   "{0}": "{0}",

@@ -1,4 +1,4 @@
-/** The reviewer's questions on time curves and on the compression curve, with what each may answer. */
+/** The reviewer's questions on time curves and on the compression curve, with their possible answers. */
 export const curveQuestions: Readonly<Record<string, string>> = {
   // Time curves: Q23 to Q39.
   "it needs loads with readings (times_01, readings_01 and on)":

@@ -1,4 +1,4 @@
-/** What the reduction of the whole test says: preconsolidation stress, indices, sample quality, stiffness. */
+/** Messages about the reduction of the whole test: preconsolidation stress, indices, sample quality, stiffness. */
 export const curve: Readonly<Record<string, string>> = {
   // Methods of preconsolidation stress.
   Work: "Arbeit",

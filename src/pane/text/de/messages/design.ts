@@ -1,4 +1,4 @@
-/** What the numbers for design, settlement, swelling and wetting say. */
+/** Messages about numbers for design, settlement, swelling and wetting. */
 export const design: Readonly<Record<string, string>> = {
   // Values at a stress, and the parameters of design.
   "{0} ({1}) lies beyond {2}, which runs from {3} to {4}: give a stress between, and check that both are in one unit":

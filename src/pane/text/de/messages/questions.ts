@@ -1,4 +1,4 @@
-/** The reviewer's questions on specimen, loads and record, with what each may answer. */
+/** The reviewer's questions on the specimen, the loads and the record, with their possible answers. */
 export const questions: Readonly<Record<string, string>> = {
   // Specimen: Q01 to Q16.
   "the register's values were typed on the sheet, and did not come from a register ({0}): what one person types twice is not compared":

@@ -1,4 +1,4 @@
-/** What is said of the cells of a record, of its loads and of the files made from it. */
+/** Messages about the cells of a record, its loads, and the files made from it. */
 export const record: Readonly<Record<string, string>> = {
   // Cells.
   "{0} {1}": "{0} {1}",

@@ -1,4 +1,4 @@
-/** What the reductions of specimen, water, loads, units and uncertainty say. */
+/** Messages about the reduction of the specimen, water, loads, units and uncertainty. */
 export const specimen: Readonly<Record<string, string>> = {
   // Measurements by name.
   "the force": "die Kraft",
