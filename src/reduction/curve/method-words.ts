@@ -1,11 +1,14 @@
-/** The methods of preconsolidation stress in the trade's words, for people; a formula's argument keeps the short name. */
+/**
+ * The names of the methods of preconsolidation stress in words for people. The argument of a formula keeps the short
+ * name.
+ */
 import { METHOD_WORDS } from "./methods/words";
 import { METHOD_NAMES, type MethodName } from "./preconsolidation";
 
 export { METHOD_WORDS };
 
 /**
- * The method that a text calls by its words or its short name, in capitals or not; undefined where it calls none.
+ * The method that a text names by its words or its short name, in any case; undefined if the text names none.
  * @example methodNamed("Pacheco Silva") // "pacheco_silva"
  */
 export function methodNamed(text: string): MethodName | undefined {
@@ -25,7 +28,8 @@ export const SPREAD_WORDS: Readonly<Record<string, string>> = {
 };
 
 /**
- * The short name of a row of the table of methods, whether the sheet has that or the words for it; any other text as it is.
+ * The short name of a row of the table of methods, from its short name or its words; any other text is returned
+ * unchanged.
  * @example spreadRowNamed("Not less than") // "low"
  */
 export function spreadRowNamed(label: string): string {

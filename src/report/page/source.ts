@@ -23,7 +23,7 @@ export interface ReportSource {
   /** Limits of error from an earlier report of this sheet, which this report keeps. */
   readonly limits?: Readonly<Record<string, KeptLimit>>;
   readonly paper: "A4" | "Letter";
-  /** What the compression curve of the first page is drawn in: void ratio, unless strain is asked for. */
+  /** The ordinate of the compression curve on the first page: void ratio, or strain. */
   readonly curve?: "e" | "strain";
   /** The language of the report, as the report keeps it: "en" if left out. */
   readonly language?: string;
@@ -44,7 +44,7 @@ export interface KeptLimit {
 /** The cells of a data sheet, for the formulas of a report. */
 export class DataCells {
   readonly #boxes = new Map<string, Box>();
-  /** A message in the language of the report. */
+  /** Puts a message into words of the report's language. */
   readonly words: (value: Value) => string;
 
   constructor(readonly source: ReportSource) {
@@ -76,7 +76,7 @@ export class DataCells {
     return box && (box.rows === 1 ? first : `${first}:$${columnLetters(box.col)}$${box.row + box.rows}`);
   }
 
-  /** Some rows of a column of a name's cells, all counted from 0. */
+  /** A reference to rows of one column of a name's cells; all are counted from 0. */
   rowsOf(name: string, first: number, last: number, col: number): string | undefined {
     const box = this.#boxes.get(name);
     if (!box || last >= box.rows || col >= box.cols) return undefined;
