@@ -12,10 +12,11 @@ const STYLES: Readonly<Record<ChartDrawing["series"][number]["style"], PlotSerie
 
 /** The parts of a line between its gaps. */
 function stretches(points: ChartDrawing["series"][number]["points"]): (readonly [number, number])[][] {
-  const runs: (readonly [number, number])[][] = [[]];
+  let run: (readonly [number, number])[] = [];
+  const runs = [run];
   for (const point of points)
-    if (point) runs[runs.length - 1].push(point);
-    else if (runs[runs.length - 1].length > 0) runs.push([]);
+    if (point) run.push(point);
+    else if (run.length > 0) runs.push((run = []));
   return runs.filter((run) => run.length > 0);
 }
 

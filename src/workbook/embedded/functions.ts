@@ -1,5 +1,6 @@
 /** The worksheet functions (dist/functions.js, described by dist/functions.json) as functions of the engine. */
 import { addFunction, helpers } from "@odoo/o-spreadsheet";
+import { nth } from "../../reduction/numeric/lists";
 import { EvaluationError } from "./engine";
 
 /**
@@ -64,7 +65,7 @@ function cellIn({ value, message }: EngineCell, { blankAs }: FunctionSettings): 
 function argumentIn(argument: EngineCell | EngineCell[][] | undefined, matrix: boolean, settings: FunctionSettings) {
   if (argument === undefined) return null;
   if (!Array.isArray(argument)) return matrix ? [[cellIn(argument, settings)]] : cellIn(argument, settings);
-  return (argument[0] ?? []).map((_, row) => argument.map((column) => cellIn(column[row], settings)));
+  return (argument[0] ?? []).map((_, row) => argument.map((column) => cellIn(nth(column, row), settings)));
 }
 
 /** A format for numbers that the general format of the engine would show as 0 or with few digits. */

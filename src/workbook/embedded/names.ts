@@ -22,9 +22,8 @@ export function calledIn(names: LocalNames | undefined, name: string): string | 
 export function freeNames(local: readonly string[], taken: readonly string[]): Map<string, string> {
   const used = new Set(taken.map((name) => name.toLowerCase()));
   for (let count = 1; ; count++) {
-    const called = local.map((name) => (count === 1 ? localName(name) : `${name}_${count}`));
-    if (called.every((name) => !used.has(name.toLowerCase())))
-      return new Map(local.map((name, i) => [name, called[i]]));
+    const called = local.map((name) => [name, count === 1 ? localName(name) : `${name}_${count}`] as const);
+    if (called.every(([, free]) => !used.has(free.toLowerCase()))) return new Map(called);
   }
 }
 

@@ -17,6 +17,7 @@ import {
   type WorkbookPort,
 } from "../port";
 import { quoted } from "../address";
+import { firstOf } from "../../reduction/numeric/lists";
 import { checkFill } from "../fill";
 import { withReferences } from "../references";
 import { checkWrite } from "../write-check";
@@ -183,7 +184,7 @@ export class EmbeddedPort implements WorkbookPort {
   async show(sheet: string, address: string): Promise<void> {
     const { getters, selection } = this.#model;
     const sheetId = this.#sheetId(sheet);
-    const [zone] = this.#zonesAt(sheetId, address);
+    const zone = firstOf(this.#zonesAt(sheetId, address));
     if (!getters.isSheetVisible(sheetId)) throw new WorkbookError(hiddenSheet(sheet));
     this.#activate(sheetId);
     selection.selectZone({ cell: { col: zone.left, row: zone.top }, zone });
@@ -316,7 +317,7 @@ export class EmbeddedPort implements WorkbookPort {
   async nameCells(sheet: string, name: string, address: string, replace = false): Promise<void> {
     const sheetId = this.#openSheetId(sheet);
     checkNaming(name, address);
-    const [zone] = this.#zonesAt(sheetId, address);
+    const zone = firstOf(this.#zonesAt(sheetId, address));
     const local = new Map(this.#localNames.get(sheetId));
     const taken = this.#model.getters.getNamedRanges().map((range) => range.name);
     const present = calledIn(local, name);
@@ -344,7 +345,7 @@ export class EmbeddedPort implements WorkbookPort {
       this.#localNames.set(sheetId, names);
       this.#lost.set(sheetId, lost);
     }
-    this.#activate(sheets[0].sheetId);
+    this.#activate(firstOf(sheets).sheetId);
     return { sheets: sheets.map(({ name }) => name), remarks: [...opened.remarks, ...remarks] };
   }
 

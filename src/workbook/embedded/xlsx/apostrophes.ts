@@ -2,6 +2,7 @@
  * Sheets with an apostrophe in their name, which the engine cannot have: they are renamed before the engine reads a
  * file.
  */
+import { nth } from "../../../reduction/numeric/lists";
 import { quoted } from "../../address";
 import { freeSheetName, withoutApostrophes } from "../../sheet-names";
 import { STRINGS } from "./package";
@@ -24,7 +25,7 @@ export function renameApostrophes(parts: Parts, workbook: Document): string[] {
     if (!name.includes("'")) return [];
     const now = freeSheetName(withoutApostrophes(name), [...names.slice(0, at), ...names.slice(at + 1)]);
     names[at] = now;
-    sheets[at].setAttribute("name", now);
+    nth(sheets, at).setAttribute("name", now);
     return [[name, now]];
   });
   if (renamed.length > 0)

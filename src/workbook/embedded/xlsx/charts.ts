@@ -2,6 +2,7 @@
  * Charts in an .xlsx file as DrawingML scatter charts (ECMA-376 part 1, 20.5 and 21.2): the drawing of a sheet holds a
  * frame for each chart, which leads to a part of its own. Our frames are recognized by their name.
  */
+import { nth } from "../../../reduction/numeric/lists";
 import { evenStep } from "../../chart-axis";
 import type { ChartAxis } from "../../port";
 import { CHART_TAG, chartGetters, drawingOf, rangeText, type KeptChart, type SheetZone } from "../chart";
@@ -121,7 +122,10 @@ function axisXml(axis: ChartAxis, id: number, other: ChartAxis, otherId: number,
 function chartXml(model: Model, figureId: string, chart: KeptChart, nameOf: (sheetId: string) => string): string {
   const drawing = drawingOf(model, figureId)!;
   const range = ({ sheetId, zone }: SheetZone): string => rangeText(nameOf(sheetId), zone);
-  const series = drawing.series.map((one, i) => seriesXml(one, i, range(chart.series[i].x), range(chart.series[i].y)));
+  const series = drawing.series.map((one, i) => {
+    const { x, y } = nth(chart.series, i);
+    return seriesXml(one, i, range(x), range(y));
+  });
   return (
     `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n` +
     `<c:chartSpace xmlns:c="${CHART}" xmlns:a="${MAIN}" xmlns:r="${RELATIONS}"><c:roundedCorners val="0"/><c:chart>` +
@@ -237,9 +241,13 @@ const column = (letters: string): number => [...letters].reduce((sum, one) => su
 function readRange(text: string): { sheet: string; zone: Zone } | undefined {
   const found = RANGE.exec(text.trim());
   if (!found) return undefined;
-  const [, quoted, bare, left, top, right = left, bottom = top] = found;
+  const [, quoted, bare] = found;
+  const [left, top] = [nth(found, 3), nth(found, 4)];
+  const [right = left, bottom = top] = found.slice(5);
+  const sheet = quoted?.replaceAll("''", "'") ?? bare;
+  if (sheet === undefined) return undefined;
   return {
-    sheet: quoted?.replaceAll("''", "'") ?? bare,
+    sheet,
     zone: { left: column(left), right: column(right), top: Number(top) - 1, bottom: Number(bottom) - 1 },
   };
 }

@@ -50,7 +50,7 @@ export function addComments(parts: Parts, sheet: number, notes: readonly Note[])
   for (const [Id, kind, Target] of [
     ["notes", "comments", `../comments${sheet + 1}.xml`],
     ["noteBoxes", "vmlDrawing", `../drawings/vmlDrawing${sheet + 1}.vml`],
-  ])
+  ] as const)
     append(relations.documentElement, "Relationship", { Id, Type: `${RELATIONS}/${kind}`, Target });
 
   const document = parts.document(`xl/worksheets/sheet${sheet}.xml`);

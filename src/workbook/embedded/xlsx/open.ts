@@ -2,6 +2,7 @@
  * Opens an .xlsx file as a workbook. Parts that the engine's own reader would drop or misread are corrected before and
  * after it reads.
  */
+import { nth } from "../../../reduction/numeric/lists";
 import { quoted } from "../../address";
 import { helpers, load } from "@odoo/o-spreadsheet";
 import { cellAddress } from "../../address";
@@ -61,20 +62,18 @@ function readNames(workbook: Document, sheetNames: readonly string[]): Names {
     const name = element.getAttribute("name") ?? "";
     if (name.startsWith("_xlnm.") || element.getAttribute("hidden") === "1") continue;
     const range = RANGE.exec(plainText(element.textContent).trim());
-    const sheet = range && (range[1]?.replaceAll("''", "'") ?? range[2]);
-    if (!range || !sheetNames.includes(sheet!) || !POSSIBLE_NAME.test(name)) {
-      const owner = sheetNames[Number(element.getAttribute("localSheetId") ?? 0)];
-      lost.set(owner, [...(lost.get(owner) ?? []), name]);
+    const [, inQuotes, bare, cells] = range ?? [];
+    const sheet = inQuotes?.replaceAll("''", "'") ?? bare;
+    const localTo = element.getAttribute("localSheetId");
+    const owner = sheetNames[Number(localTo ?? 0)];
+    if (!sheet || !cells || !owner || !sheetNames.includes(sheet) || !POSSIBLE_NAME.test(name)) {
+      if (owner) lost.set(owner, [...(lost.get(owner) ?? []), name]);
       dropped.push(name);
       continue;
     }
-    const entry: [string, string] = [name, `${quoted(sheet!)}!${range[3].replaceAll("$", "")}`];
-    const localTo = element.getAttribute("localSheetId");
+    const entry: [string, string] = [name, `${quoted(sheet)}!${cells.replaceAll("$", "")}`];
     if (localTo === null) global.push(entry);
-    else {
-      const owner = sheetNames[Number(localTo)];
-      ofSheet.set(owner, [...(ofSheet.get(owner) ?? []), [planName(name), entry[1]]]);
-    }
+    else ofSheet.set(owner, [...(ofSheet.get(owner) ?? []), [planName(name), entry[1]]]);
   }
   const ranges = Object.fromEntries(global);
   const local = new Map<string, LocalNames>();
@@ -132,7 +131,7 @@ function emptySheet(document: Document, { cells, left, colNumber }: Cells): void
     for (const cell of wanted) {
       ["s", "t"].forEach((name) => cell.removeAttribute(name));
       cell.replaceChildren();
-      append(cell, "f", {}, heldText(cells[cell.getAttribute("r")!].slice(1)));
+      append(cell, "f", {}, heldText((cells[cell.getAttribute("r") ?? ""] ?? "").slice(1)));
     }
     rows.push(row);
   }
@@ -322,7 +321,7 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined): Generator<num
   parts.delete(STRINGS);
   const kept = new Map<string, Kept>();
   for (const [at, { path }] of sheets.entries()) {
-    const name = sheetNames[at];
+    const name = nth(sheetNames, at);
     const document = parts.document(path);
     numberCells(document, name);
     const dropped = all(document, "dataValidation").filter((rule) =>

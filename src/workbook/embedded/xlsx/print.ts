@@ -72,9 +72,10 @@ export function addPrint(
       scale: String(scaleOf(sizesOf(document, heights, pages), layout.paper, layout.landscape)),
       orientation: layout.landscape ? "landscape" : "portrait",
     }),
-    append(root, "headerFooter"),
   ];
-  append(made[2], "oddFooter", {}, heldText(layout.footer));
+  const foot = append(root, "headerFooter");
+  append(foot, "oddFooter", {}, heldText(layout.footer));
+  made.push(foot);
   for (const kind of BREAKS) {
     if (printing[kind].length === 0) continue;
     const count = String(printing[kind].length);
