@@ -7,6 +7,7 @@
  *       in minutes.
  */
 import { dayNumberOf } from "../workbook/day-number";
+import { lastOf } from "../reduction/numeric/lists";
 import { convert } from "../reduction/units";
 import { HAND_TIMES } from "../specification/load-table";
 import type { System } from "../specification/measures";
@@ -164,7 +165,7 @@ function measure(system: System): { readings: number[][]; finalHeight: number } 
       Math.round(ZERO_READING + (at(t) + toMm(stress > previous ? loading : unloading)) / toMm(practice.dialFactor));
     const series = HAND_TIMES.map((t) => (t === 0 ? before : dial(t)));
     readings.push(series);
-    before = series[series.length - 1];
+    before = lastOf(series);
     deformation = target;
     past = Math.max(past, stress);
     previous = stress;

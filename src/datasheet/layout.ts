@@ -1,5 +1,6 @@
 /** Lays out the specification: gives every field, table and reading its cells on the sheet. */
 import type { Box, CellPlan, CellValue, EntryRule, SheetPlan } from "../workbook/port";
+import { firstOf, nth } from "../reduction/numeric/lists";
 import { cellAddress } from "../workbook/address";
 import { entryRule } from "./entry-rule";
 import type { Column, Field, Spill, Table } from "../specification/field";
@@ -124,7 +125,7 @@ function placeField(
   const { name, label, kind, note, choices, formula, measure, lines } = field;
   if (lines) draft.rowHeights[row] = heightOf(lines);
   cells.push({ row, col, kind: "label", value: label });
-  // // A wrapped text does not overflow into the next cell; therefore the label is merged across its columns.
+  // A wrapped text does not overflow into the next cell; therefore the label is merged across its columns.
   if (textColumns > 2 && labelColumns > 1) merges.push({ row, col, rows: 1, cols: labelColumns });
   const format = formatFor(field, system);
   cells.push({ row, col: valueCol, kind, value: startValue(field, system), formula, format, note, choices });
@@ -179,8 +180,8 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
     if (col === undefined) throw new Error(`the table has no column "${name}"`);
     return col;
   };
-  const counted = at(table.columns[0].name);
-  // // The range starts at the row of units, which contains no number, because the engine of the embedded sheet needs
+  const counted = at(firstOf(table.columns).name);
+  // The range starts at the row of units, which contains no number, because the engine of the embedded sheet needs
   // more than one cell.
   const above = (row: number, col: number): string => {
     const column = (of: number) =>
@@ -362,8 +363,9 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
       cells.push({ row: first + index, col: col + 1, kind: "input" });
     }
     for (const field of readingsOf(load)) {
-      names[field.name] = { row: first, col: col + Number(field.measure === "reading"), rows, cols: 1 };
-      ruleEntries(draft, field, names[field.name]);
+      const box = { row: first, col: col + Number(field.measure === "reading"), rows, cols: 1 };
+      names[field.name] = box;
+      ruleEntries(draft, field, box);
     }
   }
   return first + rows;
@@ -417,9 +419,11 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   const readingPages = Math.ceil((2 * loads) / PAGE_COLUMNS);
   const pages = Math.max(LOAD_PARTS.length, readingPages);
   const picksLeft = pages * PAGE_COLUMNS;
-  placePicks(draft, names.times_01.row, picksLeft);
+  const timesTop = rowOf(names, "times_01");
+  placePicks(draft, timesTop, picksLeft);
   const cols = picksLeft + PAGE_COLUMNS;
-  const rows = Math.max(readingsBelow, names.pick_load.row + PICK_TABLE.rows);
+  const picksBelow = rowOf(names, "pick_load") + PICK_TABLE.rows;
+  const rows = Math.max(readingsBelow, picksBelow);
 
   const page = (row: number, below: number, part: number): Box => ({
     row,
@@ -427,7 +431,7 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
     rows: below - row,
     cols: part === pages ? PICK_TABLE.columns.length : PAGE_COLUMNS,
   });
-  const framed = names.times_01.row + FRAMED_READING_ROWS;
+  const framed = timesTop + FRAMED_READING_ROWS;
   const below = [...pageTops.slice(1), loadsTop];
   const widthOf = (col: number): number =>
     widths[col] ?? FORM_WIDTHS[col] ?? (col === METHODS_COLUMN ? METHODS_WIDTH : WIDTH);
@@ -435,22 +439,22 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
     name: options.name ?? "Consolidation test",
     rows,
     cols,
-    // // Cells in rows of several lines wrap their text.
+    // Cells in rows of several lines wrap their text.
     cells: cells.map((cell) => (rowHeights[cell.row] && cell.col < PAGE_COLUMNS ? { ...cell, wrap: true } : cell)),
     names,
     merges,
     rowHeights,
     columnWidths: Object.fromEntries(Array.from({ length: cols }, (_, col) => [col, widthOf(col)])),
     freezeRows: 1,
-    // // Each page of the readings, and the first page of the picks, contains the framed rows.
+    // Each page of the readings, and the first page of the picks, contains the framed rows.
     pages: [
-      ...pageTops.map((top, index) => page(top, below[index], 0)),
-      page(TOP, below[0], RESULTS_PAGE),
-      page(TOP, below[0], REMARKS_PAGE),
+      ...pageTops.map((top, index) => page(top, nth(below, index), 0)),
+      page(TOP, firstOf(below), RESULTS_PAGE),
+      page(TOP, firstOf(below), REMARKS_PAGE),
       ...LOAD_PARTS.map((_, part) => page(loadsTop, readingsTop, part)),
       ...Array.from({ length: readingPages }, (_, part) => page(readingsTop, framed, part)),
       page(readingsTop, framed, pages),
-      page(framed, names.pick_load.row + PICK_TABLE.rows, pages),
+      page(framed, picksBelow, pages),
     ],
     paper: system === "US" ? "Letter" : "A4",
     footer: `Data sheet ${TEMPLATE_VERSION}, Clayledger ${ADD_IN_VERSION}`,
@@ -458,6 +462,13 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
     isProtected: true,
     open: rows > framed ? [{ row: framed, col: 0, rows: rows - framed, cols: 2 * loads }] : [],
   };
+}
+
+/** The row at which a name begins. */
+function rowOf(names: Readonly<Record<string, Box>>, name: string): number {
+  const box = names[name];
+  if (!box) throw new Error(`the sheet has no name "${name}"`);
+  return box.row;
 }
 
 /** Values by name: one value for a cell, a list for a range, which is filled from its top. */
@@ -468,7 +479,7 @@ export type SheetValues = Readonly<Record<string, CellValue | readonly (CellValu
  * a formula.
  */
 export function fillSheet(plan: SheetPlan, values: SheetValues): SheetPlan {
-  const typed = new Map<string, CellValue>();
+  const typed = new Map<string, { readonly row: number; readonly col: number; readonly value: CellValue }>();
   const key = (row: number, col: number) => `${row} ${col}`;
   for (const [name, value] of Object.entries(values)) {
     const box = plan.names[name];
@@ -476,19 +487,17 @@ export function fillSheet(plan: SheetPlan, values: SheetValues): SheetPlan {
     const list = Array.isArray(value) ? value : [value];
     if (list.length > box.rows) throw new Error(`"${name}" has ${box.rows} rows and was given ${list.length} values`);
     list.forEach((item, index) => {
-      if (item !== undefined) typed.set(key(box.row + index, box.col), item);
+      const [row, col] = [box.row + index, box.col];
+      if (item !== undefined) typed.set(key(row, col), { row, col, value: item });
     });
   }
   const cells = plan.cells.map((cell) => {
-    const value = typed.get(key(cell.row, cell.col));
-    if (value === undefined) return cell;
+    const entered = typed.get(key(cell.row, cell.col));
+    if (entered === undefined) return cell;
     if (cell.formula) throw new Error(`row ${cell.row}, column ${cell.col} holds a formula and takes no value`);
     typed.delete(key(cell.row, cell.col));
-    return { ...cell, value };
+    return { ...cell, value: entered.value };
   });
-  const beyond = [...typed].map(([place, value]): CellPlan => {
-    const [row, col] = place.split(" ").map(Number);
-    return { row, col, kind: "input", value };
-  });
+  const beyond = [...typed.values()].map((one): CellPlan => ({ ...one, kind: "input" }));
   return { ...plan, cells: [...cells, ...beyond] };
 }

@@ -4,6 +4,7 @@
  *       a workbook port returns them. Each finding names the fault, its consequence and the remedy.
  */
 import { english } from "../reduction/message";
+import { firstOf } from "../reduction/numeric/lists";
 import type { Box, SheetName } from "../workbook/port";
 import { boxAddress } from "../workbook/address";
 import { METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
@@ -86,7 +87,7 @@ function namesFindings(
   const needed = new Set(fieldsFor(loads).map(({ name }) => name));
   for (const { name } of [...FIELDS, ...MORE_FIELDS, { name: "load_number" }]) {
     const found = places.get(lower(name)) ?? [];
-    const standing = found.filter(({ place }) => place !== "lost");
+    const standing = found.flatMap(({ scope, place }) => (place === "lost" ? [] : [{ scope, place }]));
     if (standing.length === 0 && found.length > 0)
       findings.push({
         weight: "stop",
@@ -99,12 +100,14 @@ function namesFindings(
         sentence: `${cellCalled(name)} is missing. ${consequence(name)}`,
         attach: [name],
       });
-    const cells = [...new Set(standing.map(({ place }) => at(place as Box)))];
+    const cells = [...new Set(standing.map(({ place }) => at(place)))];
     if (cells.length > 1)
       findings.push({
         weight: "stop",
         sentence: `${cellCalled(name)} is there ${cells.length} times, at ${cells.join(" and ")}. ${
-          standing[0].scope === "sheet" ? `The sheet's own, at ${cells[0]}, is read` : "It is not certain which is read"
+          firstOf(standing).scope === "sheet"
+            ? `The sheet's own, at ${cells[0]}, is read`
+            : "It is not certain which is read"
         }: delete the other in the name manager.`,
       });
   }
@@ -245,9 +248,9 @@ export function checkSheet(names: readonly SheetName[], values: NamedValues): Sh
     };
   const news = version === undefined ? [] : newsSince(version);
   const lacking = new Set(news.flatMap((one) => one.names).filter((name) => !places.has(lower(name))));
-  const standing = [...places].flatMap(([key, [first]]): Standing[] => {
-    const place = (places.get(key) ?? [first]).find((one) => one.place !== "lost")?.place;
-    const field = KNOWN.get(key) ?? { name: first.name, column: true };
+  const standing = [...places].flatMap(([key, called]): Standing[] => {
+    const place = called.find((one) => one.place !== "lost")?.place;
+    const field = KNOWN.get(key) ?? { name: firstOf(called).name, column: true };
     return place === undefined || place === "lost" ? [] : [{ field, box: place }];
   });
   const unbound = Object.values(values).flat(2).filter(isUnbound).length;

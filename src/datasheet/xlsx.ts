@@ -71,7 +71,9 @@ function shownAtFirst(plan: SheetPlan): (cell: CellPlan) => CellValue {
   const at = new Map(plan.cells.map((cell) => [cellAddress(cell.row, cell.col), cell]));
   return function shown({ value, formula }): CellValue {
     const [, name, address, tail] = /^=(?:\{(\w+)\}|([A-Z]+\d+))(?:&"(.*)")?$/.exec(formula ?? "") ?? [];
-    const target = name ? cellAddress(plan.names[name].row, plan.names[name].col) : address;
+    const box = name ? plan.names[name] : undefined;
+    if (name && !box) throw new Error(`the sheet has no name "${name}"`);
+    const target = box ? cellAddress(box.row, box.col) : address;
     const source = target ? at.get(target) : undefined;
     if (!source) return formula ? "" : (value ?? "");
     return tail === undefined ? shown(source) : `${shown(source)}${tail}`;
@@ -112,7 +114,7 @@ function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
  */
 const isDynamic = (formula: string): boolean => /CLAY\.|INDEX\(/.test(formula);
 
-/** The numbers of the paper sizes in the file. */
+/** The numbers of the paper sizes in the file. The types of exceljs lack the number of Letter. */
 const A4 = 9;
 const LETTER = 1 as ExcelJS.PaperSize;
 
@@ -190,14 +192,16 @@ async function protect(sheet: ExcelJS.Worksheet, { open = [], isProtected }: She
  */
 function openRows(parts: Record<string, Uint8Array>, { open = [] }: SheetPlan): void {
   for (const { row, col, rows } of open) {
-    const before = strFromU8(parts[SHEET]);
+    const before = textOf(parts, SHEET);
     const style = new RegExp(`<c r="${cellAddress(row, col)}" s="(\\d+)"/>`).exec(before)?.[1];
     if (style === undefined) throw new Error(`no open cell at ${cellAddress(row, col)}`);
     const written = new Map(
-      [...before.matchAll(/<row r="(\d+)"([^>]*?)(\/>|>.*?<\/row>)/gs)].map(([whole, number, attributes, rest]) => [
-        Number(number),
-        { whole, attributes: attributes.replace(/ (s|customFormat)="[^"]*"/g, ""), rest },
-      ]),
+      [...before.matchAll(/<row r="(\d+)"([^>]*?)(\/>|>.*?<\/row>)/gs)].map(
+        ([whole, number, attributes = "", rest = "/>"]) => [
+          Number(number),
+          { whole, attributes: attributes.replace(/ (s|customFormat)="[^"]*"/g, ""), rest },
+        ],
+      ),
     );
     for (let number = row + 1; number <= row + rows; number++) {
       const { attributes = "", rest = "/>" } = written.get(number) ?? {};
@@ -252,9 +256,15 @@ const METADATA =
   '<futureMetadata name="XLDAPR" count="1"><bk><extLst><ext uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}"><xda:dynamicArrayProperties fDynamic="1" fCollapsed="0"/></ext></extLst></bk></futureMetadata>' +
   '<cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata></metadata>';
 
+function textOf(parts: Readonly<Record<string, Uint8Array>>, path: string): string {
+  const part = parts[path];
+  if (!part) throw new Error(`the file has no part ${path}`);
+  return strFromU8(part);
+}
+
 /** Edits one part of the package; throws if the pattern is not found. */
 function edit(parts: Record<string, Uint8Array>, path: string, pattern: RegExp | string, by: string): void {
-  const before = strFromU8(parts[path]);
+  const before = textOf(parts, path);
   const after = before.replace(pattern, by);
   if (after === before) throw new Error(`${path} does not hold ${pattern}`);
   parts[path] = strToU8(after);
@@ -321,6 +331,7 @@ export async function toXlsx(plan: SheetPlan): Promise<Uint8Array> {
   for (let col = 0; col < plan.cols; col++) {
     const column = sheet.getColumn(col + 1);
     column.width = plan.columnWidths[col] ?? COLUMN_WIDTH;
+    // The typings have the font as partial in a style, and as whole in a column.
     column.font = STYLES.label.font as ExcelJS.Font;
   }
   writeCells(sheet, plan);

@@ -22,6 +22,7 @@ import { coefficientOfConsolidation, heightAtHalf, T50, T90, type Drainage } fro
 import type { Increment } from "../reduction/increment/reduce";
 import { apparatusDeflection, deformations, strain } from "../reduction/loading";
 import { say, verbatim, digits, listed, type Message } from "../reduction/message";
+import { firstOf, nth } from "../reduction/numeric/lists";
 import { badInput, given, notApplicable, then, type Outcome } from "../reduction/outcome";
 import { reduceSpecimen, solidsHeight, voidRatio, waterContent, type Specimen } from "../reduction/specimen";
 import { saltCorrection, waterDensity, WATER_DENSITY } from "../reduction/water";
@@ -86,6 +87,7 @@ export interface Reduced {
 export function inputs<const N extends NumberName>(record: TestRecord, ...names: N[]): Outcome<Record<N, number>> {
   const lacking = names.filter((name) => record.numbers[name] === undefined);
   if (lacking.length) return badInput(say`it needs ${listed(lacking.map(cellNamed))}`);
+  // None of these numbers is lacking.
   return given(record.numbers as Record<N, number>);
 }
 
@@ -181,6 +183,7 @@ function reduceRecord(record: TestRecord): Reduced {
     swellingIndex: ofCurve((test) => swellingIndex(test)),
     quality: ofCurve((test) => qualityOf(record, test, yieldStress(), specimen())),
   };
+  // Every part is defined on the next line.
   const parts = {} as Reduced;
   for (const [name, get] of Object.entries(lazyParts)) Object.defineProperty(parts, name, { get, enumerable: true });
   return parts;
@@ -272,9 +275,12 @@ function reduceLoad(
     then(inputs(record, "zero_reading", "dial_factor"), (n) =>
       rulesOf(record).zerosCount
         ? given((reading - n.zero_reading) * senseOf(record) * n.dial_factor)
-        : then(deformations([reading], n.zero_reading, senseOf(record) * n.dial_factor), ([value]) =>
-            value === null ? badInput(say`${called} ends with a reading of zero, which counts as blank`) : given(value),
-          ),
+        : then(deformations([reading], n.zero_reading, senseOf(record) * n.dial_factor), (found) => {
+            const value = firstOf(found);
+            return value === null
+              ? badInput(say`${called} ends with a reading of zero, which counts as blank`)
+              : given(value);
+          }),
     );
   // The deflection of the apparatus does not change while the load stays on.
   const deflection = step.deflection ?? deflectionOf(record, load, unloading, called);
@@ -344,6 +350,7 @@ const senseOf = (record: TestRecord): number => (dialSense(record) === "fall" ? 
 
 const cvOf = (T: number, minutes: number, height: number, record: TestRecord): number =>
   convert(
+    // The cell of the drainage offers these two words.
     coefficientOfConsolidation(T, minutes, height, (record.words.drainage ?? "double") as Drainage),
     "cv",
     "mm2/min",
@@ -433,9 +440,12 @@ function curveOf(record: TestRecord, loads: readonly LoadReduced[]): Outcome<Tes
   if (lacking && !lacking.ok && values.every((value) => !value.ok)) return lacking;
   const rows = loads.map((load) => load.record);
   return testCurve(
-    loadColumn(rows, (i) => (rows[i].stress === undefined ? null : inSheetStress(record, rows[i].stress))),
     loadColumn(rows, (i) => {
-      const value = values[i];
+      const { stress } = nth(rows, i);
+      return stress === undefined ? null : inSheetStress(record, stress);
+    }),
+    loadColumn(rows, (i) => {
+      const value = nth(values, i);
       return value.ok ? value.value : null;
     }),
     kind,

@@ -68,7 +68,7 @@ export interface Spill {
 
 const anyBlank = (needs: readonly string[]): string => {
   const blanks = needs.map((need) => `${need}=""`);
-  return blanks.length > 1 ? `OR(${blanks.join(",")})` : blanks[0];
+  return blanks.length > 1 ? `OR(${blanks.join(",")})` : blanks.join();
 };
 
 /**

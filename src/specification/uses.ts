@@ -14,7 +14,9 @@ const ALL_LOADS = Array.from({ length: MOST_LOADS }, (_, index) => loadSuffix(in
 
 /** The names in a formula; `{times_#}` stands for the times of every load. */
 function needsOf({ formula = "", start = "" }: Pick<Field, "formula"> & { start?: string }): string[] {
-  const names = [...`${formula}${start}`.matchAll(/\{([\w#]+)\}|\[\^?(\w+)\]/g)].map(([, name, own]) => name ?? own);
+  const names = [...`${formula}${start}`.matchAll(/\{([\w#]+)\}|\[\^?(\w+)\]/g)].flatMap(
+    ([, name, own]) => name ?? own ?? [],
+  );
   return [
     ...new Set(names.flatMap((name) => (name.includes("#") ? ALL_LOADS.map((load) => name.replace("#", load)) : name))),
   ];
