@@ -50,6 +50,7 @@ function chosen({ language = "en", curve = "e" }: ReportSource): Pick<SheetPlan,
 
 /** The items that a report of this sheet would lack. */
 export const missingFromReport = (source: Omit<ReportSource, "now" | "preparedBy" | "paper">): Missing[] => {
+  // What is missing is found without the parts that are left out.
   const cells = new DataCells(source as ReportSource);
   const loads = reportedLoads(cells);
   return missingItems(cells, loads, plotsOf(cells, loads).reasons);

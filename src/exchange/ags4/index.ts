@@ -246,7 +246,8 @@ function write(data: Readonly<Record<Exclude<GroupName, "TYPE" | "UNIT">, readon
   const types = new Set<string>(["X"]);
   const units = new Set<string>();
   const group = (name: GroupName, rows: readonly Row[]): string[] => {
-    const headings = (GROUPS[name] as readonly Heading[]).filter(
+    const all: readonly Heading[] = GROUPS[name];
+    const headings = all.filter(
       (heading) => heading.key || rows.some((row) => row[heading.name] !== undefined && row[heading.name] !== ""),
     );
     for (const { type, unit } of headings) {
@@ -269,13 +270,12 @@ function write(data: Readonly<Record<Exclude<GroupName, "TYPE" | "UNIT">, readon
     ];
   };
   // The groups of types and units list what the other groups use, so they are written after them.
-  const written = Object.fromEntries(
-    Object.entries(data).map(([name, rows]) => [name, group(name as GroupName, rows)]),
-  );
+  // Object.entries and Object.keys are typed with any text as the name: here the names are those of the groups.
+  const written = new Map(Object.entries(data).map(([name, rows]) => [name, group(name as GroupName, rows)]));
   const listed = (used: ReadonlySet<string>, names: Readonly<Record<string, string>>, of: "TYPE" | "UNIT"): Row[] =>
     [...used].sort().map((code) => ({ [`${of}_${of}`]: code, [`${of}_DESC`]: names[code] }));
-  written.TYPE = group("TYPE", listed(types, TYPES, "TYPE"));
-  written.UNIT = group("UNIT", listed(units, UNIT_NAMES, "UNIT"));
-  const groups = (Object.keys(GROUPS) as GroupName[]).map((name) => written[name].join("\r\n"));
+  written.set("TYPE", group("TYPE", listed(types, TYPES, "TYPE")));
+  written.set("UNIT", group("UNIT", listed(units, UNIT_NAMES, "UNIT")));
+  const groups = Object.keys(GROUPS).flatMap((name) => written.get(name)?.join("\r\n") ?? []);
   return { text: `${groups.join("\r\n\r\n")}\r\n`, respelt: [...respelt] };
 }

@@ -5,6 +5,7 @@
  * 1, 2, 3 instead.
  */
 import { boxAddress, quoted } from "../../workbook/address";
+import { nth } from "../../reduction/numeric/lists";
 import type { Box, CellPlan, ChartAxis, ChartPlan, ChartSeries } from "../../workbook/port";
 
 /** Addresses of the block's cells on its own sheet, fixed ("$C$5"). */
@@ -62,7 +63,7 @@ export const blockRows = ({ columns }: SeriesBlock): number => HEAD + Math.max(.
 const boxIn = ({ columns }: SeriesBlock, { row, col }: Corner, name: string, rows?: number): Box => {
   const index = columns.findIndex((column) => column.name === name);
   if (index < 0) throw new Error(`the block has no column "${name}"`);
-  return { row: row + HEAD, col: col + index, rows: rows ?? columns[index].rows, cols: 1 };
+  return { row: row + HEAD, col: col + index, rows: rows ?? nth(columns, index).rows, cols: 1 };
 };
 
 /** The cells of the block with its upper left corner at `corner`. */

@@ -1,5 +1,6 @@
 /** Blocks of series side by side on a sheet. Their charts stand before them, or on another sheet. */
 import type { CellPlan, ChartPlan, SheetPlan } from "../../workbook/port";
+import { nth } from "../../reduction/numeric/lists";
 import { blockRows, chartOf, placeBlock, type SeriesBlock } from "./series-block";
 
 /** Rows above the blocks, with a title that says what the sheet is. */
@@ -28,7 +29,7 @@ function laidOut(name: string, blocks: readonly SeriesBlock[], left: number) {
   });
   const cells: CellPlan[] = [
     { row: 0, col: left, kind: "note", value: NOTE },
-    ...blocks.flatMap((block, index) => placeBlock(block, corners[index])),
+    ...blocks.flatMap((block, index) => placeBlock(block, nth(corners, index))),
   ];
   const plan: SheetPlan = {
     name,
@@ -49,7 +50,7 @@ export function seriesSheet(
   blocks: readonly SeriesBlock[],
 ): { plan: SheetPlan; charts: (sheet: string) => Omit<ChartPlan, "box">[] } {
   const { plan, corners } = laidOut(name, blocks, 0);
-  return { plan, charts: (sheet) => blocks.map((block, index) => chartOf(block, corners[index], sheet)) };
+  return { plan, charts: (sheet) => blocks.map((block, index) => chartOf(block, nth(corners, index), sheet)) };
 }
 
 /** A sheet with the charts of the blocks in a grid, which is printed, and their series to the right of it. */
@@ -59,7 +60,7 @@ export function chartsSheet(name: string, blocks: readonly SeriesBlock[], paper:
   const down = Math.ceil(blocks.length / across);
   const { plan, corners } = laidOut(name, blocks, across * cols + GAP);
   const charts = blocks.map((block, index): ChartPlan => ({
-    ...chartOf(block, corners[index]),
+    ...chartOf(block, nth(corners, index)),
     box: { row: Math.floor(index / across) * rows, col: (index % across) * cols, rows, cols },
   }));
   return {

@@ -19,6 +19,7 @@ import { labelIn, type InWords } from "../../plots/words";
 import type { PlotAxis, PlotSpec } from "../../plots/spec";
 import { METHODS, type MethodName } from "../../reduction/curve/preconsolidation";
 import { english, listed, say, verbatim } from "../../reduction/message";
+import { firstOf } from "../../reduction/numeric/lists";
 import { badInput, given, then, type Outcome } from "../../reduction/outcome";
 import { roundedDomain } from "../../workbook/chart-axis";
 import type { Box, CellValue, ChartAxis, SheetName } from "../../workbook/port";
@@ -169,12 +170,12 @@ function curveBlock(
     index === 0
       ? "FALSE"
       : `AND(ISNUMBER(${stresses.cell(index - 1)}),${stresses.cell(index)}<${stresses.cell(index - 1)})`;
-  const [loading, unloading] = [false, true].map(
-    (unloads) => (index: number, where: Where) =>
+  const along =
+    (unloads: boolean) =>
+    (index: number, where: Where): string =>
       `=IF(${isThere(index, where)},IF(${isLess(index)},${
         unloads ? where.cell("value", index) : "NA()"
-      },${unloads ? "NA()" : where.cell("value", index)}),NA())`,
-  );
+      },${unloads ? "NA()" : where.cell("value", index)}),NA())`;
   const columns: BlockColumn[] = [
     {
       name: "value",
@@ -194,8 +195,8 @@ function curveBlock(
       rows,
       cells: each((index, where) => `=IF(${isThere(index, where)},${where.cell("value", index)},NA())`),
     },
-    { name: "loading", heading: "Loading", rows, cells: each(loading) },
-    { name: "unloading", heading: "Unloading", rows, cells: each(unloading) },
+    { name: "loading", heading: "Loading", rows, cells: each(along(false)) },
+    { name: "unloading", heading: "Unloading", rows, cells: each(along(true)) },
   ];
   const call = (where: Where) =>
     `CLAY.PRECONSOLIDATION_LINES(${stresses.whole},${values ?? where.column("value")},"${method}","${kind}"${initial ? `,,${initial}` : ""})`;
@@ -491,11 +492,12 @@ function cvOf(sheet: Sheet, by: "chosen" | TimeMethod | "both"): Outcome<SeriesB
   const lacking = sheet.lacks("load_stress", ...names);
   if (lacking) return lacking;
   const numbers = names.map((name) => sheet.numbers(name));
-  const blank = numbers[0].map(() => null);
+  const first = firstOf(numbers);
+  const blank = first.map(() => null);
   const spec = cvPlot(
     sheet.numbers("load_stress"),
-    by === "root time" ? blank : numbers[0],
-    by === "root time" ? numbers[0] : (numbers[1] ?? blank),
+    by === "root time" ? blank : first,
+    by === "root time" ? first : (numbers[1] ?? blank),
     {
       stressUnit: sheet.word("stress_unit") || undefined,
       cvUnit: sheet.word("cv_unit") || undefined,

@@ -13,7 +13,7 @@ import { COLUMNS, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 
 /** Columns of the list, to the right of the pages. */
-const [WHAT, CELL, THEN, NOW, DIFFERS] = [1, 2, 3, 4, 5].map((offset) => COLUMNS + offset);
+const [WHAT, CELL, THEN, NOW, DIFFERS] = [COLUMNS + 1, COLUMNS + 2, COLUMNS + 3, COLUMNS + 4, COLUMNS + 5];
 export const STATE_WIDTHS: Readonly<Record<number, number>> = {
   [WHAT]: 44,
   [CELL]: 12,
