@@ -1,7 +1,6 @@
 /**
  * Finds what a report must show but the sheet does not contain. Question Q63 and the pane use this same count. A cell
- * that shows an error
- *       counts as blank.
+ * that shows an error counts as blank.
  */
 import { cellNamed, type TestRecord } from "../record/record";
 import { listed, say, type Message } from "../reduction/message";

@@ -1,10 +1,10 @@
 /**
  * An invented test on an invented soil: no real site, person or firm. This file calculates its readings from given soil
- *       properties, so that the results of the sheet can be compared with these properties.
+ * properties, so that the results of the sheet can be compared with these properties.
  *
- *       Under each load, the apparatus deforms at once, and the specimen deforms a little at once, then by Terzaghi's theory, then
- *       by creep along log time; the sum after 24 h is the value from the law of the soil. Lengths are in mm, stresses in kPa, times
- *       in minutes.
+ * Under each load, the apparatus deforms at once, and the specimen deforms a little at once, then by Terzaghi's theory,
+ * then by creep along log time; the sum after 24 h is the value from the law of the soil. Lengths are in mm, stresses
+ * in kPa, times in minutes.
  */
 import { dayNumberOf } from "../workbook/day-number";
 import { lastOf } from "../reduction/numeric/lists";

@@ -1,7 +1,7 @@
 /**
  * A data sheet in a firm's own layout: the names that it lacks, in groups; the names that a person must attach first;
- * and the
- *       formulas that its cells still lack. The functions read names and contents as a workbook port returns them, and change nothing.
+ * and the formulas that its cells still lack. The functions read names and contents as a workbook port returns them,
+ * and change nothing.
  */
 import { layoutOf } from "../record/places";
 import { cellCalled, type NamedValues } from "../record/record";
@@ -184,8 +184,8 @@ export interface Naming {
 
 /**
  * Attaches the names of readings to columns that stand side by side or were picked one after the other: first the times
- * and
- *       readings of one load, then those of the next load. Returns a sentence instead if the columns do not form whole pairs.
+ * and readings of one load, then those of the next load. Returns a sentence instead if the columns do not form whole
+ * pairs.
  */
 export function readingColumns(boxes: readonly Box[], fromLoad: number): readonly Naming[] | { sentence: string } {
   const columns = boxes.flatMap(({ row, col, rows, cols }) =>
@@ -241,8 +241,7 @@ function boxOfResult(name: string, { places }: Layout, { row, col }: Box): Box {
 
 /**
  * Chooses free cells for the results that this sheet has no cells for. Results of the loads go to the right of the cell
- * `at`, in
- *       the rows of the loads. The others go below one another from that cell down, below the loads.
+ * `at`, in the rows of the loads. The others go below one another from that cell down, below the loads.
  */
 export function workings(names: readonly SheetName[], values: NamedValues, at: Box): Workings {
   const layout = layoutOf(names, values);

@@ -1,8 +1,7 @@
 /**
  * Builds a sheet to print and to fill in by hand at the frame. For each load it shows the stress, the mass on the
- * hanger, and a box
- *       for every reading of the schedule, with the clock time if the moment of loading is known. A page holds four loads if their
- *       schedules fit.
+ * hanger, and a box for every reading of the schedule, with the clock time if the moment of loading is known. A page
+ * holds four loads if their schedules fit.
  */
 import type { StandingLoad } from "../record/standing-load";
 import { loadsToRead, standingLoad } from "../record/standing-load";

@@ -1,7 +1,6 @@
 /**
  * Checks whether a sheet is a complete data sheet. It looks at the names, the rows of the tables, and the contents of
- * the cells, as
- *       a workbook port returns them. Each finding names the fault, its consequence and the remedy.
+ * the cells, as a workbook port returns them. Each finding names the fault, its consequence and the remedy.
  */
 import { english } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
@@ -187,8 +186,7 @@ function rowFindings(values: NamedValues, numbers: Box | undefined): Finding[] {
 
 /**
  * Lists what a reviewer would ask about the rows of the table of picks. Row numbers are those of the sheet if the
- * position of the table
- *       is known.
+ * position of the table is known.
  */
 function pickFindings(
   picks: readonly RecordedPick[],

@@ -1,7 +1,7 @@
 /**
  * Writes a sheet plan as an .xlsx file. Formulas are stored in the form in which Excel stores formulas of an add-in, so
- * that they
- *       work wherever the add-in is installed. Names belong to the sheet. The same plan always gives the same bytes.
+ * that they work wherever the add-in is installed. Names belong to the sheet. The same plan always gives the same
+ * bytes.
  */
 import { dateOfDay } from "../workbook/day-number";
 import ExcelJS from "exceljs";
@@ -54,8 +54,7 @@ const STYLES = fromLooks((look, kind): Partial<ExcelJS.Style> => ({
 
 /**
  * Converts "=CLAY.STRAIN({deformation})" to the form that Excel stores in a file: no "=", no braces around names, and a
- * prefix
- *       before the functions of the add-in.
+ * prefix before the functions of the add-in.
  */
 export const storedFormula = (formula: string): string =>
   formula
@@ -144,8 +143,7 @@ const choiceOf = (choices: readonly string[]): object => ({
 
 /**
  * Finds runs of cells in a column that have the same choices. exceljs would join such cells itself, but it sorts C100
- * above C94 and
- *       therefore writes two rules for the same cells, which Excel repairs.
+ * above C94 and therefore writes two rules for the same cells, which Excel repairs.
  */
 function choiceRuns({ cells }: SheetPlan): { box: Box; choices: readonly string[] }[] {
   const runs: { box: Box; choices: readonly string[] }[] = [];
@@ -187,8 +185,7 @@ async function protect(sheet: ExcelJS.Worksheet, { open = [], isProtected }: She
 
 /**
  * Unlocks the open boxes as whole rows instead of thousands of cells. Cells beside a box keep their own style. exceljs
- * does not
- *       write empty rows, so this function edits the XML.
+ * does not write empty rows, so this function edits the XML.
  */
 function openRows(parts: Record<string, Uint8Array>, { open = [] }: SheetPlan): void {
   for (const { row, col, rows } of open) {

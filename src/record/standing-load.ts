@@ -58,8 +58,7 @@ export const loadInFrame = (record: TestRecord): number | undefined => {
 
 /**
  * A load of the record with its schedule, from the values of the sheet by name. A time of 0 counts in the first row
- * only; in other rows
- *       it is a blank. Returns undefined if the test has no such load.
+ * only; in other rows it is a blank. Returns undefined if the test has no such load.
  */
 export function standingLoad(record: TestRecord, values: NamedValues, number: number): StandingLoad | undefined {
   const load = record.loads.find((one) => one.number === number);

@@ -28,9 +28,8 @@ export interface Field {
 
 /**
  * A column of a table. In its formula, `[name]` refers to the same row of another column, `#` stands for the number of
- * the row
- *       (01, 02, ...), and `[^name]` refers to the nearest row above that has a number in the first column of the table: a person may
- *       insert or delete rows between the two.
+ * the row (01, 02, ...), and `[^name]` refers to the nearest row above that has a number in the first column of the
+ * table: a person may insert or delete rows between the two.
  */
 export interface Column extends Omit<Field, "kind"> {
   readonly kind: Field["kind"] | "label";
@@ -73,8 +72,7 @@ const anyBlank = (needs: readonly string[]): string => {
 
 /**
  * Returns a formula that stays blank until every cell that it needs is filled, so that an unfinished sheet shows no
- * error. It
- *       tests the cells of its own row first, so that an error elsewhere does not show in unused rows.
+ * error. It tests the cells of its own row first, so that an error elsewhere does not show in unused rows.
  */
 export function when(needs: readonly string[], formula: string): string {
   const own = needs.filter((need) => /^\[\w/.test(need));

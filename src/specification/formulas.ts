@@ -9,8 +9,7 @@ export const SOLIDS = ["{dry_mass}", "{specific_gravity}", "{diameter}"];
 
 /**
  * Rounds a difference to the digits that the cell shows, so that a very small difference does not show as -0.0. No
- * formula uses
- *       the rounded value.
+ * formula uses the rounded value.
  */
 export const rounded = (formula: string, digits: number): string => `ROUND(${formula},${digits})+0`;
 

@@ -1,7 +1,7 @@
 /**
  * The load table has one row per load, also for unloading. It has three parts, which stand side by side and are printed
- * one below
- *       the other: the compression at the end of each load and at d100; the coefficients; the constructions on the time curves.
+ * one below the other: the compression at the end of each load and at d100; the coefficients; the constructions on the
+ * time curves.
  */
 import { SAME_LOAD } from "../reduction/curve/loads";
 import { when, type Column, type Table } from "./field";
@@ -235,17 +235,15 @@ const PROCEDURE = 'IF({time_procedure}="drawn","drawn","aided")';
 
 /**
  * The stress of the load that is `rows` after this load (-2: two loads before), found by its number. It is an error if
- * no such load
- *       exists.
+ * no such load exists.
  */
 const stressAt = (rows: number): string =>
   `INDEX({load_stress},MATCH([load_number]${rows < 0 ? "-" : "+"}${Math.abs(rows)},{load_number},0))`;
 
 /**
  * The remark on the stress of a row, shown as soon as the stress is typed. It says that the stress is missing although
- * the next
- *       load has one, or that the stress turns back for this load alone, which is probably a typing error (25, 50, 20, 200). A real
- *       loop of a single load looks the same; therefore the remark only asks.
+ * the next load has one, or that the stress turns back for this load alone, which is probably a typing error (25, 50,
+ * 20, 200). A real loop of a single load looks the same; therefore the remark only asks.
  */
 const DIRECTION_BEFORE = `([^load_stress]-IFERROR(${stressAt(-2)}+0,0))`;
 const OUT_OF_ORDER =
@@ -457,8 +455,7 @@ export const loadTable = (loads: number): Table => ({ ...LOAD_TABLE, rows: loads
 
 /**
  * The schedule of readings by hand in minutes. The intervals grow almost geometrically, as in ASTM D2435 (from memory;
- * check the
- *       edition that applies).
+ * check the edition that applies).
  */
 export const HAND_TIMES = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440] as const;
 

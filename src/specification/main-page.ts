@@ -1,7 +1,6 @@
 /**
  * The sheet without its loads, readings and picks. The form fills the left page, in the order of the work. The results
- * and the
- *       remarks have a page each to the right of it. Each section has up to three panels side by side.
+ * and the remarks have a page each to the right of it. Each section has up to three panels side by side.
  */
 import type { Field, Spill, Table } from "./field";
 import { APPARATUS, DEFLECTION, SEATING_DEFLECTION } from "./apparatus";

@@ -12,8 +12,7 @@ interface MeasureSpec {
   readonly unit: { readonly cell: UnitCell; readonly per?: string } | string;
   /**
    * The number format. The digits follow trade practice (ASTM D6026 leaves them to the laboratory). If it is left out,
-   * the cell shows
-   *       the number as it was typed.
+   * the cell shows the number as it was typed.
    */
   readonly format?: string | Readonly<Record<System, string>>;
 }

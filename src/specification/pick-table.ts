@@ -1,7 +1,7 @@
 /**
  * The table of picks by hand has one row per change: the value before, the value after, the reason, the person and the
- * time. The last
- *       row of a load and a pick counts, so nothing is ever deleted; "automatic" returns to the value of the construction.
+ * time. The last row of a load and a pick counts, so nothing is ever deleted; "automatic" returns to the value of the
+ * construction.
  */
 import {
   METHOD_PICK,

@@ -1,8 +1,7 @@
 /**
  * Writes the formulas of a name for cells anywhere on a sheet, such as a sheet in a firm's own layout. The formulas
- * refer to single
- *       cells by name and to the cells of a table row by row. Inputs that a test can do without count as blank if the sheet has no cells
- *       for them.
+ * refer to single cells by name and to the cells of a table row by row. Inputs that a test can do without count as
+ * blank if the sheet has no cells for them.
  */
 import { cellAddress, columnLetters } from "../workbook/address";
 import type { Box } from "../workbook/port";
@@ -148,8 +147,8 @@ class Placing {
 
   /**
    * The value in the nearest row above that has a number in the first column of the table, or the start value. The
-   * formula of the second
-   *       row tests the first row directly, because the embedded sheet cannot look up a value in a range of one cell.
+   * formula of the second row tests the first row directly, because the embedded sheet cannot look up a value in a
+   * range of one cell.
    */
   above(name: string, index: number, { columns }: Table): string {
     const [first] = columns;
@@ -219,8 +218,7 @@ function formulaInRow(found: Formula, index: number, placing: Placing, layout: L
 
 /**
  * The formulas for the cells of a name: one for each row of a column, and none if the formula of another column spills
- * into this
- *       column. Returns undefined if the name has no cells or no formula.
+ * into this column. Returns undefined if the name has no cells or no formula.
  */
 export function placedFormulas(name: string, layout: Layout): PlacedFormulas | undefined {
   const box = layout.places.get(name);

@@ -20,8 +20,7 @@ export const TYPED_REMARKS: readonly Field[] = [
 
 /**
  * The remarks of the reduction, on a page beside the results. Each formula returns one value, because Excel allows no
- * array in merged
- *       cells.
+ * array in merged cells.
  */
 export const REMARKS: readonly Field[] = [
   {

@@ -1,8 +1,7 @@
 /**
  * The nineteen items that the report clauses of the standards demand, each with the cells that contain it. From memory
- * of ASTM D2435
- *       and BS 1377-5 / ISO 17892-5 (the source of the water contents, the correction for the apparatus and the deviations are also
- *       headings in the group CONG of AGS4): check against the edition that the contract names.
+ * of ASTM D2435 and BS 1377-5 / ISO 17892-5 (the source of the water contents, the correction for the apparatus and the
+ * deviations are also headings in the group CONG of AGS4): check against the edition that the contract names.
  */
 
 export interface Required {

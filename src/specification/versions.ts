@@ -122,8 +122,7 @@ export const NEWS: readonly News[] = [
 
 /**
  * The rules by which the formulas of a data sheet differ from those of older versions. Code that recalculates a sheet
- * follows the
- *       rules of the version of the sheet; a sheet without a version counts as the newest.
+ * follows the rules of the version of the sheet; a sheet without a version counts as the newest.
  */
 export interface SheetRules {
   /**

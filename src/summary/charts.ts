@@ -1,8 +1,7 @@
 /**
  * The charts of a project on a sheet of their own: stresses against depth, compression curves and cv of all specimens,
- * Cc against water
- *       content. The numbers beside them are live formulas in the units of the summary. In a row without a specimen, x is a number and y is
- *       #N/A: if x contained a text, the chart would use 1, 2, 3 for all x.
+ * Cc against water content. The numbers beside them are live formulas in the units of the summary. In a row without a
+ * specimen, x is a number and y is #N/A: if x contained a text, the chart would use 1, 2, 3 for all x.
  */
 import type { TestRecord } from "../record/record";
 import { boxAddress, quoted } from "../workbook/address";

@@ -1,7 +1,6 @@
 /**
  * The columns of a summary of a project. Each gives a property of a specimen: as a live formula that refers to the
- * names of the data
- *       sheet, or as a constant for a specimen from another file. All values have the units of the summary.
+ * names of the data sheet, or as a constant for a specimen from another file. All values have the units of the summary.
  */
 import { convert, type Quantity } from "../reduction/units";
 import { THREE_FIGURES } from "../workbook/number-format";

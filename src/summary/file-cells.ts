@@ -1,7 +1,6 @@
 /**
  * Reads the named cells of an .xlsx file from its parts, without inserting the file. Formulas are not calculated: each
- * cell has the
- *       value that it showed when the file was saved.
+ * cell has the value that it showed when the file was saved.
  */
 import { strFromU8 } from "fflate";
 import type { NamedValues } from "../record/record";

@@ -1,7 +1,6 @@
 /**
  * Brings a summary up to date: it adds a row for each data sheet that has none, and constants of other files. It never
- * overwrites what a
- *       person typed. It reports what it added and what it left unchanged.
+ * overwrites what a person typed. It reports what it added and what it left unchanged.
  */
 import { boxesByName } from "../record/places";
 import type { NamedValues, TestRecord } from "../record/record";

@@ -274,10 +274,9 @@ export interface WorkbookPort {
   fillNames(sheet: string, values: NamedColumns, blank?: readonly string[]): Promise<void>;
   /**
    * Writes formulas and constants into cells of a sheet. It is one step of undo if the host has such steps. Formats
-   * stay unless a cell
-   *       brings its own; notes and rules stay; a protected sheet accepts the contents and stays protected. Writes nothing and throws in
-   *       three cases: a formula refers to a name without cells; a cell for a formula has the format of text; a cell is not blank and
-   *       `replace` is false.
+   * stay unless a cell brings its own; notes and rules stay; a protected sheet accepts the contents and stays
+   * protected. Writes nothing and throws in three cases: a formula refers to a name without cells; a cell for a formula
+   * has the format of text; a cell is not blank and `replace` is false.
    */
   writeCells(sheet: string, cells: readonly CellContent[], replace?: boolean): Promise<void>;
   /** The names of the sheet, then the names of the workbook that lead to it or nowhere. */

@@ -1,7 +1,7 @@
 /**
  * The form of another firm for the test of the demonstration, written by exceljs. It has other labels and other cells,
- * landscape format, the
- *       table of loads beside the specimen and the readings below, and no names. Its cells contain the inputs of the demonstration.
+ * landscape format, the table of loads beside the specimen and the readings below, and no names. Its cells contain the
+ * inputs of the demonstration.
  */
 import ExcelJS from "exceljs";
 import { demoSheet } from "../../src/datasheet";

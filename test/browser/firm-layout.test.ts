@@ -1,7 +1,6 @@
 /**
  * In the pane, the form of another firm becomes a working data sheet: names, formulas, free cells for the other
- * results. Its results are
- *       those of the demonstration.
+ * results. Its results are those of the demonstration.
  */
 import path from "node:path";
 import { mkdtempSync, writeFileSync } from "node:fs";

@@ -75,8 +75,7 @@ function column(values: readonly (readonly [row: number, value: number])[]): (Ce
 
 /**
  * Returns the blank cells that the file can fill: the date and the temperature of each load, and the dates on which the
- * test started
- *       and ended. The test starts with load 1 and ends with the last load of the sheet that has a stress.
+ * test started and ended. The test starts with load 1 and ends with the last load of the sheet that has a stress.
  */
 export function blankCells(target: Target, loads: readonly LoadConditions[]): BlankCells {
   const cellOf = (load: number) => target.loads[load - 1];

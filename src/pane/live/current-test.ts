@@ -22,8 +22,7 @@ export const isTest = ({ has }: FoundSheet): boolean => has.includes(DATA_SHEET_
 
 /**
  * Returns the pinned sheet while it exists; otherwise the active sheet if it is a data sheet; otherwise the sheet
- * chosen before; otherwise
- *       the first data sheet.
+ * chosen before; otherwise the first data sheet.
  */
 export function followed(before: Choice, sheets: readonly FoundSheet[]): Choice {
   const tests = sheets.filter(isTest);

@@ -5,8 +5,7 @@ const isPlain = (value: unknown): value is Readonly<Record<string, unknown>> =>
 
 /**
  * Returns the next value, built from parts of the value before wherever they are equal, or the value before itself if
- * all of it is
- *       equal. Both must be plain data: no classes, no cycles.
+ * all of it is equal. Both must be plain data: no classes, no cycles.
  */
 export function kept<T>(before: T | undefined, next: T): T {
   if (Object.is(before, next) || before === undefined) return next;

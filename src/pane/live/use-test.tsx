@@ -108,8 +108,7 @@ export function useHold(isBusy: boolean): void {
 
 /**
  * A state that belongs to a test and is kept while another test is current. The component that uses it needs the id of
- * the test as its
- *       key.
+ * the test as its key.
  */
 export function useDraft<T>(test: string, what: string, start: T): [T, (next: T | ((before: T) => T)) => void] {
   const { drafts } = useLive();

@@ -1,7 +1,7 @@
 /**
  * Knows the state of the workbook for the whole pane: the data sheets, which of them is the current test, and its
- * contents. It reads
- *       only while somebody follows it, a short time after the last change, and only what has changed. Equal parts stay the same object.
+ * contents. It reads only while somebody follows it, a short time after the last change, and only what has changed.
+ * Equal parts stay the same object.
  */
 import { readRecord, type NamedValues, type TestRecord } from "../../record/record";
 import { DATA_SHEET_NAME } from "../../specification/load-table";
@@ -264,8 +264,7 @@ export class WorkbookStore {
 
   /**
    * Reads the current test if necessary. Not every host reports that a sheet was renamed or lost its names; therefore,
-   * if the list of
-   *       sheets may be out of date, they are looked for again.
+   * if the list of sheets may be out of date, they are looked for again.
    */
   async #read(isListed: boolean): Promise<void> {
     const { id, sheet } = currentTest(this.#choice, this.#sheets ?? []);

@@ -20,8 +20,7 @@ function embeddedPort(around: unknown): WorkbookPort | undefined {
 
 /**
  * Returns the port of the embedded sheet, or the port of Excel if Office reports a host, otherwise undefined. `office`
- * is the object of
- *       Office, which a page without office.js does not have.
+ * is the object of Office, which a page without office.js does not have.
  */
 export async function findPort(
   around: unknown,

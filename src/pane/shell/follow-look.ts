@@ -1,10 +1,10 @@
 /**
  * Follows the look of the host while the pane is open.
  *
- *       Office reports its colours in most hosts, but not in every version of Excel on the web. It documents an event for a change of
- *       the colours for mail only; therefore they are also read again when the pane gets the focus. If Office is the host but reports
- *       no colours, the look is light, because the preference of the system may differ from the look of Excel. In a plain browser, the
- *       preference of the system counts.
+ * Office reports its colours in most hosts, but not in every version of Excel on the web. It documents an event for a
+ * change of the colours for mail only; therefore they are also read again when the pane gets the focus. If Office is
+ * the host but reports no colours, the look is light, because the preference of the system may differ from the look of
+ * Excel. In a plain browser, the preference of the system counts.
  */
 import { lookOf, type Look } from "./theme";
 

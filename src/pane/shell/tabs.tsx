@@ -1,8 +1,7 @@
 /**
  * Tabs by the pattern of the ARIA practices: they are one stop of the Tab key, the arrow keys move between tabs, Home
- * and End move to the
- *       first and the last. They look like a ledger: each group of the work is a ruled line. The title is on the spine, and opens the
- *       screen about the program.
+ * and End move to the first and the last. They look like a ledger: each group of the work is a ruled line. The title is
+ * on the spine, and opens the screen about the program.
  */
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import type { KeyboardEvent, ReactNode } from "react";

@@ -1,7 +1,6 @@
 /**
  * A number with at least `least` and at most `digits` significant digits, in a form that a person may also type: with
- * the decimal mark
- *       of the language, without marks of thousands.
+ * the decimal mark of the language, without marks of thousands.
  */
 import { language, LOCALES } from "./language";
 

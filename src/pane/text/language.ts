@@ -1,7 +1,6 @@
 /**
  * The language of the pane. It is set once, before the first screen is loaded, because each module reads its texts when
- * it is loaded.
- *       Another choice takes effect when the pane is loaded again.
+ * it is loaded. Another choice takes effect when the pane is loaded again.
  */
 
 import { keep, kept } from "./storage";
@@ -29,8 +28,7 @@ const known = (tag: string | null | undefined): Language | undefined =>
 
 /**
  * The language for the first tag that the pane has a language for. Pass the choice of the person, the language of the
- * host, and the
- *       languages of the browser.
+ * host, and the languages of the browser.
  */
 export const languageFor = (...tags: readonly (string | null | undefined)[]): Language =>
   tags.map(known).find((one) => one !== undefined) ?? "en";

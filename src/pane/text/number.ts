@@ -11,8 +11,7 @@ export const readingText = (value: number): string =>
 
 /**
  * `code` is a format of the data sheet: "0.000", "0.0%", "0.0E+00", or a format that depends on the size of the number.
- * Without it,
- *       the number is written as it is.
+ * Without it, the number is written as it is.
  */
 export function numberText(value: number, code?: string): string {
   const locale = LOCALES[language()];

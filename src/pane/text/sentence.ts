@@ -2,8 +2,7 @@ import { text } from ".";
 
 /**
  * An error as the pane shows it. The message of a WorkbookError is already a sentence. The error is recognized by its
- * name, because it
- *       may come from the code of another window.
+ * name, because it may come from the code of another window.
  */
 export function sentenceOf(error: unknown): string {
   // // Any value may have been thrown; only these two properties are read.

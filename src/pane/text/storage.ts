@@ -1,8 +1,7 @@
 /**
  * What the pane stores on this computer between two starts. In a frame of another site a browser may forbid this and
- * throw, and the
- *       runtime that Excel shares between the pane and the functions may have no storage (office-js issue 1568). In these cases nothing
- *       is stored.
+ * throw, and the runtime that Excel shares between the pane and the functions may have no storage (office-js issue
+ * 1568). In these cases nothing is stored.
  */
 
 function storage(): Storage | null {

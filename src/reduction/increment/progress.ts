@@ -204,8 +204,7 @@ const DEPARTED = 0.4;
 
 /**
  * The range of t100, around the predicted end and the drawn end. Readings that depart from theory predict nothing; then
- * only the
- *       construction, if it can be drawn, gives a range.
+ * only the construction, if it can be drawn, gives a range.
  */
 function limitsOf(
   used: Series,

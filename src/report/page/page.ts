@@ -27,8 +27,7 @@ export const TITLE_HEIGHT = 18;
 
 /**
  * The number of rows on a page that has the width of the page: A4 is narrower and longer than Letter. By the narrowest
- * margins of both
- *       hosts one more row would fit; the title of the first page needs it.
+ * margins of both hosts one more row would fit; the title of the first page needs it.
  */
 export const ROWS_PER_PAGE = { A4: 72, Letter: 65 } as const;
 

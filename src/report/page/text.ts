@@ -4,8 +4,7 @@ import type { CellKind } from "../../workbook/port";
 
 /**
  * Advance widths in thousandths of the font size, measured in Liberation Sans Regular, which has the widths of Arial;
- * italic letters
- *       have the same widths. A character that is not listed counts as wide as a figure.
+ * italic letters have the same widths. A character that is not listed counts as wide as a figure.
  */
 const WIDTHS: readonly (readonly [thousandths: number, letters: string])[] = [
   [200, "'′ijl"],
@@ -28,8 +27,7 @@ const WIDTH = new Map(WIDTHS.flatMap(([width, letters]) => [...letters].map((let
 
 /**
  * The size of letters in points if the look of a cell gives none. It is 9 in Excel; it is 10 in a file of the embedded
- * sheet, whose
- *       columns are 6 percent wider.
+ * sheet, whose columns are 6 percent wider.
  */
 const USUAL_SIZE = 9.5;
 
@@ -41,8 +39,7 @@ export const pointsOf = (text: string, kind: CellKind = "label"): number =>
 
 /**
  * Breaks a text at spaces into lines of at most `width`. A longer word is broken too, so that nothing is cut off.
- * `measure` gives the
- *       width of a text; by default each character counts 1.
+ * `measure` gives the width of a text; by default each character counts 1.
  */
 export function wrapped(text: string, width: number, measure = (piece: string): number => piece.length): string[] {
   const lines: string[] = [];

@@ -1,7 +1,6 @@
 /**
  * The plots of the report. Their series are live formulas in columns beside the pages of the report's own sheet.
- * Because the report is a
- *       single sheet, it is made completely or not at all.
+ * Because the report is a single sheet, it is made completely or not at all.
  */
 import { digits, say, verbatim, type Message } from "../../reduction/message";
 import type { CellPlan, ChartPlan } from "../../workbook/port";

@@ -1,7 +1,6 @@
 /**
  * Writes formulas and constants into cells in Excel; the formats stay. If Excel refuses in the middle of the work, the
- * earlier contents
- *       are restored.
+ * earlier contents are restored.
  */
 import { quoted } from "../address";
 import { localName } from "../names";
@@ -90,8 +89,7 @@ const contentOf = (cell: CellContent): CellValue =>
 
 /**
  * Writes the contents of a run, and then its formats again: to a cell without a format, Excel gives the format of the
- * cells in its
- *       formula.
+ * cells in its formula.
  */
 const stepOf = (
   sheet: Excel.Worksheet,

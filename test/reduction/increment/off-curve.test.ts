@@ -1,7 +1,6 @@
 /**
  * Readings that follow the curve are written without a question; misread and mistyped readings are questioned. Truth:
- * made curves and
- *       printed records.
+ * made curves and printed records.
  */
 import { english } from "../../../src/reduction/message";
 import { offCurve } from "../../../src/reduction/increment/off-curve";

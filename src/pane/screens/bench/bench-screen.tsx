@@ -1,7 +1,6 @@
 /**
  * The bench screen shows the load that is on the specimen, its schedule of readings, one field for the next reading,
- * and what the
- *       readings show so far.
+ * and what the readings show so far.
  */
 import { Text } from "@fluentui/react-components";
 import { useReducer } from "react";

@@ -22,8 +22,7 @@ async function held(port: WorkbookPort, sheet: string, { load, row }: Pick<Entry
 
 /**
  * The result of a writing. "changed meanwhile" means that the cells contained something other than the screen showed,
- * so that nothing
- *       was written.
+ * so that nothing was written.
  */
 export type Written = "written" | "changed meanwhile";
 

@@ -1,7 +1,6 @@
 /**
  * Compares the readings of a load with the clock: which were read, which one is next, which are late. All moments are
- * day numbers in
- *       local time.
+ * day numbers in local time.
  */
 import type { StandingLoad, StandingRow } from "../../../record/standing-load";
 
@@ -43,8 +42,7 @@ export function dueReadings(load: StandingLoad, now: number): Due[] {
 
 /**
  * The row for a reading taken now: the row that the person chose, otherwise the row after the last reading whose time
- * is nearest to the
- *       clock. Without a clock, it is the first row after the last reading.
+ * is nearest to the clock. Without a clock, it is the first row after the last reading.
  */
 export function rowForNow(load: StandingLoad, now: number, chosen?: number): StandingRow | undefined {
   const named = load.rows.find(({ row, reading }) => row === chosen && reading === undefined);

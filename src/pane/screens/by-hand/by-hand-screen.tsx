@@ -1,7 +1,6 @@
 /**
  * Compares results with values calculated by hand and saves the signed comparison on a sheet of its own; it also shows
- * how each number
- *       is calculated.
+ * how each number is calculated.
  */
 import { Button, Field, Input, makeStyles, Select, Text, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";

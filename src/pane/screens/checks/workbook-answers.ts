@@ -1,7 +1,6 @@
 /**
  * Reads what the workbook contains besides the record of the data sheet: a firm's limits, the answers to questions, and
- * changes of the
- *       cells.
+ * changes of the cells.
  */
 import { nth } from "../../../reduction/numeric/lists";
 import { asTyped } from "../../../reduction/message";

@@ -1,7 +1,7 @@
 /**
  * Finds out from the record how far a test has come. There are seven stages from the arrival of the sample to the
- * report; each lists
- *       what is missing. Every cell that a report requires belongs to one stage, so that the stages and question Q63 name the same cells.
+ * report; each lists what is missing. Every cell that a report requires belongs to one stage, so that the stages and
+ * question Q63 name the same cells.
  */
 import type { Answered } from "../../../checks";
 import { holds, requiredOf, type Lacking } from "../../../checks/lacking";

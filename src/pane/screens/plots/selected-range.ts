@@ -1,7 +1,6 @@
 /**
  * Reads the selected range as two series of numbers: which columns (or rows) form a pair, where the headings end, and
- * which cells
- *       cannot be read.
+ * which cells cannot be read.
  */
 import { columnLetters, columnNumber } from "../../../workbook/address";
 import { firstOf, nth } from "../../../reduction/numeric/lists";
@@ -48,8 +47,7 @@ interface Corners {
 
 /**
  * The row and the columns (counted from 0) of an address with blocks that stand side by side ("B4:B18,D4:D18"). For
- * whole columns or
- *       rows, the missing row or column counts as 0.
+ * whole columns or rows, the missing row or column counts as 0.
  */
 function cornersOf(address: string, count: number): Corners {
   const blocks = address.split(",").map((block) => {
@@ -74,9 +72,8 @@ const HEADING_ROWS = 8;
 
 /**
  * The heading cells of each line. They end before the first number, or at a later row near the top that consists of
- * text without a
- *       number, if every number above that row has text beside it ("12.5", "kPa" above "Time", "Reading"). Cells above such a number
- *       belong to other data; therefore the words of the heading start at `from`, below the number.
+ * text without a number, if every number above that row has text beside it ("12.5", "kPa" above "Time", "Reading").
+ * Cells above such a number belong to other data; therefore the words of the heading start at `from`, below the number.
  */
 function headingsOf(cells: readonly (readonly CellValue[])[], size: number): { from: number; to: number } {
   const at = (index: number): CellValue[] => cells.map((line) => nth(line, index));

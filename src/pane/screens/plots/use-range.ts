@@ -1,7 +1,6 @@
 /**
  * Follows the range to plot: the selected range, read again a short time after the last change. While a single cell is
- * selected, for
- *       example to correct a reading, the earlier range stays, and its cells are followed.
+ * selected, for example to correct a reading, the earlier range stays, and its cells are followed.
  */
 import { useCallback, useEffect, useState } from "react";
 import type { WorkbookPort } from "../../../workbook/port";
@@ -19,8 +18,7 @@ const PAUSE = 150;
 
 /**
  * Reads the selected range, or the earlier one if nothing that can be plotted is selected. Returns null if the earlier
- * range has
- *       disappeared with its sheet. If only the selection moved, only the selection is read.
+ * range has disappeared with its sheet. If only the selection moved, only the selection is read.
  */
 async function readRange(port: WorkbookPort, before: Range | null, heard: ReadonlySet<Heard>): Promise<Range | null> {
   if (!before || heard.has("selection")) {

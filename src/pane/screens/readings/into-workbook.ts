@@ -84,10 +84,10 @@ async function firstNotKept(
 
 /**
  * Asks the data sheet whether it would accept the columns, keeps the file, then fills the data sheet. After each piece
- * it calls `tell`
- *       with the number of lines kept so far. The file sheet says that all lines are there only after they were read again and compared;
- *       lines that an undo has removed are written once more. Throws Stopped if the signal is aborted, NotKept if lines do not stay, and
- *       SheetChanged if one of the two sheets changes; in all three cases the data sheet has not been written.
+ * it calls `tell` with the number of lines kept so far. The file sheet says that all lines are there only after they
+ * were read again and compared; lines that an undo has removed are written once more. Throws Stopped if the signal is
+ * aborted, NotKept if lines do not stay, and SheetChanged if one of the two sheets changes; in all three cases the data
+ * sheet has not been written.
  */
 export async function writeReadings(
   port: WorkbookPort,

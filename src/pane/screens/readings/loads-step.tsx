@@ -1,7 +1,6 @@
 /**
  * Shows the loads found in the file. The person corrects them, gives them numbers and thins them. It also lists every
- * line that was left
- *       out.
+ * line that was left out.
  */
 import { Button, Field, Input, Select, Text } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
@@ -75,8 +74,7 @@ const NO_SHEET = { loads: Array.from({ length: LOADS }, () => ({ held: 0, used: 
 
 /**
  * The stretches of a file. If the file has more stretches than a test can have loads, they become one stretch without a
- * load, and
- *       `tooMany` is their number.
+ * load, and `tooMany` is their number.
  */
 export interface Found {
   readonly stretches: readonly Stretch[];

@@ -119,8 +119,7 @@ function FileSteps({ port, source, targets, onBusy }: FileStepsProps) {
 
 /**
  * How the loads are found and taken. Stretches that a person edited belong to one test; they are dropped for another
- * test, which has
- *       other loads.
+ * test, which has other loads.
  */
 function useChoices(
   rows: LoggerRows,

@@ -1,7 +1,7 @@
 /**
  * Collects what the results screen shows of a data sheet: numbers in the sheet's own units and digits, their spread,
- * the assumptions,
- *       and the reason why a number is missing. The input is the values of the sheet by name and the record read from them.
+ * the assumptions, and the reason why a number is missing. The input is the values of the sheet by name and the record
+ * read from them.
  */
 import { asTyped, english, type Message } from "../../../reduction/message";
 import { FIELDS } from "../../../specification/fields";

@@ -1,7 +1,6 @@
 /**
  * Lets the person choose which construction's cv counts for a load, or follow the choice for the whole test. It shows a
- * suggestion and
- *       its reasons.
+ * suggestion and its reasons.
  */
 import { makeStyles, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import {

@@ -1,7 +1,7 @@
 /**
  * The handles of a time curve: which picks of a construction can be moved, their position in a drawing, and the value
- * after a move by
- *       pointer or key. A level (d0, d100, d90) moves in equal steps; the end of a span of times moves from reading to reading.
+ * after a move by pointer or key. A level (d0, d100, d90) moves in equal steps; the end of a span of times moves from
+ * reading to reading.
  */
 import { along, toAxis } from "../../../plots/axes";
 import type { PlotAxis, PlotSpec } from "../../../plots/spec";
@@ -143,8 +143,7 @@ export function valueAt(handle: Handle, { times, step }: HandleSet, spec: PlotSp
 
 /**
  * The value of a handle after a key; undefined for any other key. The up and down keys follow the drawing; left, right,
- * Home and End
- *       follow the values; `larger` makes the steps larger.
+ * Home and End follow the values; `larger` makes the steps larger.
  */
 export function valueByKey(
   handle: Handle,

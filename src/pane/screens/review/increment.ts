@@ -69,8 +69,7 @@ export function valueOf({ logTime, rootTime }: Increment, of: PickName, method: 
 
 /**
  * The value that counts before a change: the value of a construction, or the method whose cv counts. d0 comes from the
- * method that
- *       counts, or from the other method if the first gives none.
+ * method that counts, or from the other method if the first gives none.
  */
 export const valueNow =
   (increment: Increment, method: TimeMethod) =>
@@ -84,8 +83,7 @@ export interface CvUnits {
   readonly unit: string;
   /**
    * The height in mm for cv from the marks of a construction, by the rules of the version of the sheet; undefined if
-   * the sheet does not
-   *       show it yet.
+   * the sheet does not show it yet.
    */
   readonly height: (marks: { readonly d0: number; readonly d100: number }) => number | undefined;
   readonly drainage: Drainage;

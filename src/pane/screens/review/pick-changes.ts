@@ -1,7 +1,6 @@
 /**
  * The picks by hand of a data sheet for the review screen: the rows saved in the table of picks, the unsaved changes of
- * the person,
- *       and the cells for a change. This module does not use the workbook.
+ * the person, and the cells for a change. This module does not use the workbook.
  */
 import { localDayNumber } from "../../../workbook/day-number";
 import { methodOfLoad, PICK_COLUMNS, picksOfLoad, type RecordedPick } from "../../../specification/pick-table";
@@ -149,8 +148,7 @@ export function cellsOfChanges(
 
 /**
  * The rows of the last change: the last rows that were saved together, for the same load, by the same person, at the
- * same time and for
- *       the same reason, each pick once. A row without initials or time is a change of its own.
+ * same time and for the same reason, each pick once. A row without initials or time is a change of its own.
  */
 export function lastChange(rows: readonly RecordedPick[]): readonly RecordedPick[] {
   const last = rows.at(-1);

@@ -11,8 +11,7 @@ const words = text.review;
 
 /**
  * Writes cells of the table of picks, unless the table has changed since it was shown. Returns which of the two
- * happened. An error of
- *       the workbook is thrown on.
+ * happened. An error of the workbook is thrown on.
  */
 async function writeTable(
   port: WorkbookPort,

@@ -61,8 +61,7 @@ const ALLOWED = { formatCells: "0", formatColumns: "0", formatRows: "0", insertR
 
 /**
  * Returns a function that finds, for a style of the file, the number of the same style unlocked. The first call for a
- * style adds the
- *       unlocked style to the file.
+ * style adds the unlocked style to the file.
  */
 export function openedStyles(styles: Document): (style: number) => number {
   const list = first(styles, "cellXfs")!;

@@ -205,8 +205,7 @@ const MOST_CHANGED = 2;
 
 /**
  * Returns the bytes of the workbook as an .xlsx file. If the workbook is changed during a pause, the file is made
- * again, so that it
- *       contains the change.
+ * again, so that it contains the change.
  */
 export async function saveXlsx(
   workbook: OpenWorkbook,
