@@ -1,11 +1,14 @@
-/** A register of rings, frames, dials and balances as a sheet of the workbook, to be filled in and kept by the laboratory. */
+/**
+ * Builds a register of rings, frames, dials and balances as a sheet of the workbook, which the laboratory fills in and
+ * keeps.
+ */
 import { EQUIPMENT, REGISTER_UNIT } from "../record/register";
 import type { System } from "../specification/measures";
 import { LENGTH_UNITS } from "../specification/unit-choices";
 import { firstRow, tableSheet, type TableColumn, type TableSheet } from "../workbook/table-sheet";
 import type { SheetPlan } from "../workbook/port";
 
-/** Rows with a frame. */
+/** The number of rows with a frame. */
 const ROWS = 60;
 
 const input = (name: string, heading: string, width: number, more: Partial<TableColumn> = {}): TableColumn => ({
@@ -32,7 +35,7 @@ const COLUMNS: readonly TableColumn[] = [
   input("register_remark", "Remark", 30),
 ];
 
-/** The plan of a blank register; lengths and dial factors are in one unit, which the sheet says. */
+/** The plan of a blank register. Lengths and dial factors have one unit, which the sheet names. */
 export function registerSheet(system: System): SheetPlan {
   const table: TableSheet = {
     name: "Register",

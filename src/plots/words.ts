@@ -1,7 +1,10 @@
-/** The words of plots, in the language of the reader. Labels of series are English keys; their words stand here. */
+/**
+ * Puts the texts of plots into the language of the reader. The labels of series are English keys; this module contains
+ * their words.
+ */
 import { say, type Message, type Value } from "../reduction/message";
 
-/** Words a message in a language; `english` for English. */
+/** Puts a message into the words of a language; `english` gives English. */
 export type InWords = (value: Value) => string;
 
 const LABELS: Readonly<Record<string, Message>> = {
@@ -49,7 +52,7 @@ const LABELS: Readonly<Record<string, Message>> = {
   "root time": say`root time`,
 };
 
-/** The words of a label, in the language; "log time, virgin" part by part. A symbol such as d50 stays. */
+/** A label in the language; "log time, virgin" is translated part by part. A symbol such as d50 stays. */
 export const labelIn = (words: InWords, label: string): string =>
   label
     .split(", ")

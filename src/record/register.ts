@@ -1,6 +1,6 @@
 /**
- * A register of equipment as a sheet of the workbook holds it, one row per ring, frame, dial or balance. Lengths are in the unit that the
- * register says, masses in grams, days are day numbers.
+ * Reads a register of equipment from a sheet of the workbook. It has one row per ring, frame, dial or balance. Lengths
+ * have the unit that the register names, masses are in grams, days are day numbers.
  */
 import { convert, unitNamed } from "../reduction/units";
 import { LENGTH_UNITS } from "../specification/unit-choices";
@@ -10,7 +10,7 @@ import type { NamedValues, TestRecord } from "./record";
 export const EQUIPMENT = ["ring", "frame", "dial", "balance"] as const;
 export type Equipment = (typeof EQUIPMENT)[number];
 
-/** A sheet with this name is a register. */
+/** A sheet that has this name is a register. */
 export const REGISTER_MARK = "register_number";
 export const REGISTER_UNIT = "register_length_unit";
 export const REGISTER_NAMES = [
@@ -27,9 +27,9 @@ export const REGISTER_NAMES = [
 ] as const;
 type RegisterName = (typeof REGISTER_NAMES)[number];
 
-/** A row of the register; a number that is blank is absent. Lengths in mm. */
+/** A row of the register; a blank number is missing here. Lengths are in mm. */
 export interface RegisterItem {
-  /** Row of the table, from 1. */
+  /** The row of the table, counted from 1. */
   readonly row: number;
   readonly kind: Equipment;
   readonly number: string;
@@ -44,10 +44,10 @@ export interface RegisterItem {
 
 const word = (cell: CellValue | undefined): string => String(cell ?? "").trim();
 
-/** How numbers of equipment are compared: without blanks at the ends, in any case. */
+/** Compares numbers of equipment, ignoring case. */
 const same = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
 
-/** The rows that have a kind and a number; undefined where the register does not say a unit of length. */
+/** The rows that have a kind and a number; undefined if the register names no unit of length. */
 export function readRegister(values: NamedValues): readonly RegisterItem[] | undefined {
   const unit = unitNamed(word(values[REGISTER_UNIT]?.[0]?.[0]), LENGTH_UNITS);
   if (unit === undefined) return undefined;
@@ -80,7 +80,7 @@ export function readRegister(values: NamedValues): readonly RegisterItem[] | und
   });
 }
 
-/** Where the number of a piece of equipment stands on the data sheet. */
+/** The cells of the data sheet that contain the numbers of the equipment. */
 export const NUMBER_CELLS = {
   ring: "ring_number",
   frame: "frame_number",
@@ -88,7 +88,7 @@ export const NUMBER_CELLS = {
   balance: "balance_number",
 } as const satisfies Record<Equipment, string>;
 
-/** Which cell of the data sheet takes which value of the register. */
+/** The cells of the data sheet that take values of the register, each with the value. */
 export const TAKEN = [
   { kind: "ring", of: "diameter", cell: "registered_diameter", measure: "length" },
   { kind: "ring", of: "height", cell: "registered_height", measure: "length" },
@@ -101,29 +101,29 @@ export const TAKEN = [
 ] as const;
 export type TakenCell = (typeof TAKEN)[number]["cell"];
 
-/** What the register would bring into a cell of the data sheet, in the sheet's unit. */
+/** The value of the register for a cell of the data sheet, in the unit of the sheet. */
 export interface Lookup {
   readonly cell: TakenCell;
   readonly kind: Equipment;
   readonly registered: number;
-  /** What the cell holds; "" where it is blank. */
+  /** The present content of the cell; "" if it is blank. */
   readonly held: CellValue;
   readonly state: "blank" | "same" | "differs";
 }
 
 export interface Lookups {
   readonly lines: readonly Lookup[];
-  /** Equipment that the sheet names and the register does not have. */
+  /** Equipment of the sheet that the register does not contain. */
   readonly unknown: readonly { readonly kind: Equipment; readonly number: string }[];
-  /** Equipment whose number stands in several rows of the register: the last row counts. */
+  /** Equipment whose number is in several rows of the register; the last row counts. */
   readonly repeated: readonly { readonly kind: Equipment; readonly number: string }[];
 }
 
-/** Two numbers are the same to the ten digits that a cell keeps through a conversion of units. */
+/** True if two numbers agree to the ten digits that a conversion of units keeps. */
 const agree = (held: CellValue, registered: number): boolean =>
   typeof held === "number" && Math.abs(held - registered) <= 1e-9 * Math.abs(registered);
 
-/** What the register has for the equipment of a data sheet. */
+/** The values of the register for the equipment of a data sheet. */
 export function lookupsOf(record: TestRecord, values: NamedValues, register: readonly RegisterItem[]): Lookups {
   const unit = unitNamed(record.words.length_unit ?? "", LENGTH_UNITS) ?? "mm";
   const named = EQUIPMENT.flatMap((kind) => {

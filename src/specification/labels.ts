@@ -1,10 +1,10 @@
-/** What people call the cells of the sheet, without the names that formulas have for them. */
+/** The labels of the cells of the sheet, for people; formulas use names instead. */
 import { FIELDS, MORE_FIELDS } from "./fields";
 
-/** Labels that stand beside another cell on the sheet, and say too little on their own. */
+/** Longer labels for cells whose label on the sheet is clear only together with the cell beside it. */
 const ALONE: Readonly<Record<string, string>> = { date_tested: "Date tested", date_checked: "Date checked" };
 
-/** A label that begins with spaces belongs to the one above it: "Preconsolidation stress, not less than". */
+/** A label that begins with spaces continues the label above it: "Preconsolidation stress, not less than". */
 const LABELS: ReadonlyMap<string, string> = (() => {
   const labels = new Map<string, string>();
   let above = "";
@@ -17,7 +17,8 @@ const LABELS: ReadonlyMap<string, string> = (() => {
 })();
 
 /**
- * The label of a cell as a sentence can use it; a name that the sheet does not know, with spaces for its underscores.
+ * The label of a cell in a sentence. A name that the sheet does not have is returned with spaces instead of
+ * underscores.
  * @example labelOf("preconsolidation_low") // "Preconsolidation stress, not less than"
  */
 export const labelOf = (name: string): string => LABELS.get(name) ?? name.replaceAll("_", " ");

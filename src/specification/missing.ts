@@ -1,12 +1,12 @@
-/** One line at the head of the sheet: which inputs are missing or cannot be, and where they stand. */
+/** One line at the head of the sheet: the inputs that are missing or impossible, and their cells. */
 import type { Field } from "./field";
 
-/** The address of a cell that a name leads to, wherever it has moved to. */
+/** The present address of the cell with this name. */
 const at = (name: string): string => `ADDRESS(ROW({${name}}),COLUMN({${name}}),4)`;
-/** The same of the first cell of a column. */
+/** The present address of the first cell of a column. */
 const atTop = (name: string): string => `ADDRESS(ROW(INDEX({${name}},1)),COLUMN(INDEX({${name}},1)),4)`;
 
-/** Inputs that no result does without, in the order of the form. */
+/** The inputs that every result needs, in the order of the form. */
 const NEEDED: readonly (readonly [name: string, words: string])[] = [
   ["specific_gravity", "specific gravity"],
   ["diameter", "diameter"],
@@ -30,7 +30,7 @@ const missing = [
 
 const NONE_MISSING = `AND(${[...NEEDED.map(([name]) => `{${name}}<>""`), `{${IN_SITU}}<>""`, "COUNT({load_stress})>0", '{next_load}=""'].join(",")})`;
 
-/** Two cells of which the first must be heavier than the second, or as heavy. */
+/** A test of two cells: the first must be heavier than the second, or at least as heavy. */
 const heavier = (more: string, words: string, less: string, lessWords: string, or = ""): string =>
   `IF(OR({${more}}="",{${less}}=""),"",IF({${more}}${or ? "<" : "<="}{${less}},"${words}, "&${at(more)}&", must be heavier than ${lessWords}, "&${at(less)}&"${or}: correct one of them. ",""))`;
 
@@ -43,7 +43,7 @@ const impossible = [
   `IF(IFERROR(OR({solids_height}="",{initial_height}=""),TRUE),"",IF({solids_height}<{initial_height},"","The solids alone would fill the ring: correct the height, "&${at("initial_height")}&", the diameter, "&${at("diameter")}&", the masses, "&${at("ring_mass")}&" and "&${at("ring_and_dry")}&", or the specific gravity, "&${at("specific_gravity")}&". "))`,
 ].join("&");
 
-/** While the test is running its loads may not suffice for the results of the curve. */
+/** While the test is running, the results of the curve may need further loads. */
 const notFarEnough =
   'IF(AND(IFERROR({test_state},"")="running",IFERROR({preconsolidation_stress}="",FALSE),COUNT({void_ratio_curve})>0),"The loads so far give no virgin line yet: read further loads. ","")';
 

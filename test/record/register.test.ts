@@ -1,4 +1,4 @@
-/** A register of equipment, and what it brings to a data sheet. */
+/** A register of equipment, and its values for a data sheet. */
 import fc from "fast-check";
 import { readRecord, type NamedValues } from "../../src/record/record";
 import { lookupsOf, readRegister } from "../../src/record/register";
@@ -34,7 +34,7 @@ const lookups = (changes: NamedValues = {}) => {
   return lookupsOf(readRecord(values), values, items);
 };
 
-test("rows with a kind and a number are read; what is no number is left out", () => {
+test("rows with a kind and a number are read; a value that is no number is left out", () => {
   expect(items.map(({ kind, number, row }) => [row, kind, number])).toEqual([
     [1, "ring", "R-7"],
     [2, "frame", "F-2"],
@@ -45,10 +45,10 @@ test("rows with a kind and a number are read; what is no number is left out", ()
   expect(items[4]).toMatchObject({ diameter: 50, height: undefined });
 });
 
-test("without a unit of length there is no register", () =>
+test("a register without a unit of length is not read", () =>
   expect(readRegister({ ...REGISTER, register_length_unit: column("") })).toBeUndefined());
 
-test("a cell that is blank, the same, or different is told apart; an unnamed balance brings nothing", () => {
+test("blank, equal and different cells are distinguished; a balance without a number gives no values", () => {
   expect(lookups().lines.map(({ cell, state }) => [cell, state])).toEqual([
     ["registered_diameter", "blank"],
     ["registered_height", "blank"],
@@ -60,26 +60,26 @@ test("a cell that is blank, the same, or different is told apart; an unnamed bal
   ]);
 });
 
-test("a number that the register does not have is told of, and brings nothing", () => {
+test("a number that the register does not contain is reported, and gives no values", () => {
   const { lines, unknown } = lookups({ ring_number: column("R-9") });
   expect(unknown).toEqual([{ kind: "ring", number: "R-9" }]);
   expect(lines.some(({ kind }) => kind === "ring")).toBe(false);
 });
 
-test("of a number in several rows the last one counts, and it is told of", () => {
+test("if a number is in several rows, the last row counts, and the number is reported", () => {
   const twice = readRegister({ ...REGISTER, register_number: column("R-7", "F-2", 12, "B-1", "R-7", "", "S-1") }) ?? [];
   const { lines, repeated } = lookupsOf(readRecord(SHEET), SHEET, twice);
   expect(repeated).toEqual([{ kind: "ring", number: "r-7" }]);
   expect(lines.find(({ cell }) => cell === "registered_diameter")?.registered).toBe(50);
 });
 
-test("lengths come in the unit of the data sheet: an inch is 25.4 mm", () => {
+test("lengths are converted to the unit of the data sheet: an inch is 25.4 mm", () => {
   const { lines } = lookups({ length_unit: column("in") });
   expect(lines.find(({ cell }) => cell === "registered_diameter")?.registered).toBe(2.5);
   expect(lines.find(({ cell }) => cell === "registered_height")?.registered).toBe(1);
 });
 
-test("what was taken once is the same afterwards, in either unit", () =>
+test("values that were copied once are equal afterwards, in either unit", () =>
   fc.assert(
     fc.property(fc.double({ min: 1, max: 200, noNaN: true }), fc.constantFrom("mm", "in"), (diameter, unit) => {
       const register = readRegister({ ...REGISTER, register_diameter: column(diameter) }) ?? [];

@@ -1,4 +1,6 @@
-/** A report in another language: whole in that language, with the same numbers; strain first by one choice. */
+/**
+ * A report in another language: it is complete in that language, with the same numbers; one choice puts strain first.
+ */
 import { demoSheet } from "../../src/datasheet";
 import { LANGUAGES, type Language } from "../../src/pane/text/language";
 import { translated } from "../../src/pane/text/messages";
@@ -27,7 +29,7 @@ const inLanguage = (language: Language): Partial<ReportSource> => ({
   inWords: (value) => translated(value, language),
 });
 
-/** Texts of the report that a reader sees: cells of the pages, titles, axes and names of the charts. */
+/** The texts of the report that a reader sees: cells of the pages, titles, axes and names of the charts. */
 const textsOf = ({ cells, charts = [] }: SheetPlan): string[] => [
   ...cells.flatMap(({ col, value, formula }) =>
     col >= COLUMNS ? [] : [...(typeof value === "string" ? [value] : []), ...(formula ? quotedIn(formula) : [])],
@@ -35,9 +37,9 @@ const textsOf = ({ cells, charts = [] }: SheetPlan): string[] => [
   ...charts.flatMap(({ title, x, y, series }) => [title, x.label, y.label, ...series.map(({ name }) => name)]),
 ];
 
-/** Texts that a formula shows: those that are compared or that are arguments of functions are for the formula alone. */
+/** The texts that a formula shows, without texts that the formula only compares or passes to functions. */
 function quotedIn(formula: string): string[] {
-  // A text that a function gives is translated part by part: the workbook's own cells are looked at below.
+  // // A text returned by a function is translated part by part; the test below checks the cells of the workbook.
   if (formula.includes("SUBSTITUTE(")) return [];
   return [...formula.matchAll(/(=)?"((?:[^"]|"")*)"/g)].flatMap(([, compared, text]) => (compared ? [] : [text ?? ""]));
 }
@@ -46,12 +48,12 @@ function quotedIn(formula: string): string[] {
 const ENGLISH =
   /\b(the|of|and|is|are|was|were|which|with|by|from|at|to|each|every|where|because|shows?|stands?|said|says|given|than|not|load|loads|stress|strain|curve|specimen|methods?|readings?|before|after|line|range|point|points)\b/gi;
 
-/** The labels that the data sheet has for its cells: they are repeated as they stand on the sheet. */
+/** The labels of the cells of the data sheet, which the report repeats unchanged. */
 const LABELS = RECORD_NAMES.map((name) => cellCalled(name).replace(/ \([a-z_0-9]+\)$/, "")).filter(
   (label) => label.length > 3,
 );
 
-/** A text without what is repeated as it stands: the test's own texts and the labels of cells. */
+/** A text without the parts that are repeated unchanged: texts of the test, and labels of cells. */
 const own = (text: string): string =>
   [...LABELS, ...Object.values(source.values).flat(2)]
     .filter((cell): cell is string => typeof cell === "string" && cell.length > 2 && !MADE.has(cell))
@@ -59,7 +61,7 @@ const own = (text: string): string =>
     // A cell of the data sheet is called by its label there: "Dial factor (dial_factor)".
     .replace(/[A-Z][^().:;]*\([a-z_0-9]+\)/g, "");
 
-/** Words that the data sheet's own formulas make: they are to be said in the report's language. */
+/** The words that formulas of the data sheet produce; the report must translate them. */
 const MADE = new Set<string>();
 
 describe.each(LANGUAGES.filter((language) => language !== "en"))("in %s", (language) => {
@@ -82,7 +84,7 @@ describe.each(LANGUAGES.filter((language) => language !== "en"))("in %s", (langu
     expect(left).toEqual([]);
   });
 
-  test("no text of three words or more is the English one, but for what the laboratory typed", () => {
+  test("no text of three words or more equals the English one, except texts of the laboratory", () => {
     const typed = new Set(Object.values(source.values).flat(2));
     const inEnglish = new Set(textsOf(english).filter((text) => (text.match(/\p{L}{3,}/gu)?.length ?? 0) >= 3));
     expect(textsOf(plan).filter((text) => inEnglish.has(text) && !typed.has(text))).toEqual([]);
@@ -123,14 +125,14 @@ const valueOf = (plan: SheetPlan, name: string) => {
   return plan.cells.find(({ row, col }) => row === place?.row && col === place.col)?.value;
 };
 
-test("the report keeps its language and what its curve is drawn in", () => {
+test("the report keeps its language and the ordinate of its first curve", () => {
   const plain = reportSheet(source).plan;
   expect([valueOf(plain, REPORT_LANGUAGE), valueOf(plain, REPORT_CURVE)]).toEqual(["en", "e"]);
   const chosen = reportSheet({ ...source, ...inLanguage("de"), curve: "strain" }).plan;
   expect([valueOf(chosen, REPORT_LANGUAGE), valueOf(chosen, REPORT_CURVE)]).toEqual(["de", "strain"]);
 });
 
-test("one choice draws the first curve in strain and puts strain first in the table; the other stays among the plots", () => {
+test("one choice draws the first curve in strain and puts strain first in the table; the other ordinate stays among the plots", () => {
   const axes = (curve: "e" | "strain") =>
     reportSheet({ ...source, curve })
       .plan.charts!.filter(({ title }) => title.startsWith("Compression curve"))

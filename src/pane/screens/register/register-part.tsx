@@ -1,4 +1,4 @@
-/** The register of equipment: inserts a blank one, and brings what it has for the current test into the data sheet. */
+/** Inserts a blank register of equipment, and copies its values for the current test to the data sheet. */
 import { Button, Checkbox, Text } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { registerSheet } from "../../../datasheet/register-sheet";
@@ -35,7 +35,7 @@ interface Told {
 const registersIn = ({ beside }: Reading): readonly Looked[] =>
   beside.filter(({ values }) => values[REGISTER_MARK] !== undefined);
 
-/** A value of the register or of the sheet as it is shown: days as dates. */
+/** A value of the register or of the sheet as a text; days are written as dates. */
 const shown = (cell: TakenCell, value: CellValue): string =>
   typeof value !== "number" ? String(value) : cell.endsWith("_due") ? isoDay(value) : readingText(value);
 
@@ -45,7 +45,10 @@ interface OfferedProps {
   readonly onTake: (lines: readonly Lookup[]) => void;
 }
 
-/** The values that the sheet does not have yet: blank cells are chosen, others when the person says so. */
+/**
+ * Offers the values that the sheet does not have yet. Values for blank cells are selected; the person can select the
+ * others.
+ */
 function Offered({ lines, busy, onTake }: OfferedProps) {
   const styles = useStyles();
   const [changed, setChanged] = useState<ReadonlyMap<TakenCell, boolean>>(new Map());
@@ -80,7 +83,7 @@ function Offered({ lines, busy, onTake }: OfferedProps) {
   );
 }
 
-/** What the register has for one test, and what the test names that the register does not have. */
+/** The values of the register for one test, and the equipment of the test that the register does not contain. */
 function TestInRegister(props: Omit<OfferedProps, "lines"> & { readonly reading: Reading; readonly register: Looked }) {
   const { reading, register, busy, onTake } = props;
   const items = useMemo(() => readRegister(register.values), [register]);

@@ -1,4 +1,4 @@
-/** What the summary does with the workbook and with files: it reads data sheets, writes rows, inserts the charts. */
+/** The work of the summary in the workbook and with files: it reads data sheets, writes rows, inserts the charts. */
 import { runChecks } from "../../../checks";
 import { ANSWER_NAMES, ANSWERS_SHEET_NAME, answerTo, readAnswers, type Acknowledgement } from "../../../checks/answers";
 import { boxesByName } from "../../../record/places";
@@ -18,7 +18,7 @@ import { text } from "../../text";
 
 const words = text.summary;
 
-/** Tells how far the work is, and whether it is to stop. */
+/** Reports the share of the work that is done, and tells the work whether to stop. */
 export interface Course {
   readonly tell: (share: number) => void;
   readonly signal: AbortSignal;
@@ -27,11 +27,11 @@ export interface Course {
 
 export interface Project {
   readonly specimens: readonly Specimen[];
-  /** Sheets without the names of a data sheet. */
+  /** Sheets that do not have the names of a data sheet. */
   readonly unread: readonly string[];
 }
 
-/** Data sheets read together: the page draws between two of these. */
+/** The number of data sheets that are read at a time; between two groups the page can draw. */
 const AT_ONCE = 4;
 
 const openChecks = (record: TestRecord, sheet: string, answers: readonly Acknowledgement[]): number =>
@@ -45,7 +45,7 @@ const openChecks = (record: TestRecord, sheet: string, answers: readonly Acknowl
 const findSheets = (port: WorkbookPort): Promise<readonly FoundSheet[]> =>
   port.findSheets([...new Set([...NEEDED_NAMES, ...CURVE_NAMES, ANSWERS_SHEET_NAME, SUMMARY_SHEET_NAME])]);
 
-/** Every data sheet of the workbook. Throws `Stopped` once the person says so; nothing was written then. */
+/** Reads every data sheet of the workbook. Throws `Stopped` if the person stops the work; then nothing was written. */
 export async function readProject(port: WorkbookPort, { tell, signal, now }: Course): Promise<Project> {
   const found = await findSheets(port);
   const isOf = (name: string) => found.filter(({ has }) => has.includes(name));
@@ -70,13 +70,13 @@ export async function readProject(port: WorkbookPort, { tell, signal, now }: Cou
   return { specimens, unread: others.map(({ sheet }) => sheet) };
 }
 
-/** The summary in front; otherwise the last one of the workbook. */
+/** The active sheet if it is a summary; otherwise the last summary of the workbook. */
 export async function summaryOf(port: WorkbookPort): Promise<string | undefined> {
   const found = (await port.findSheets([SUMMARY_SHEET_NAME])).filter(({ has }) => has.length > 0);
   return (found.find(({ isActive }) => isActive) ?? found.at(-1))?.sheet;
 }
 
-/** Columns beside the summary's own in which a person may have typed: a row with anything there is none that is free. */
+/** The number of columns that are searched for texts of a person: a row with any content is not free. */
 const COLUMNS_LOOKED_AT = 100;
 
 async function standingOf(port: WorkbookPort, sheet: string): Promise<Standing> {
@@ -92,7 +92,7 @@ async function standingOf(port: WorkbookPort, sheet: string): Promise<Standing> 
   return { names, values, contents, filled: new Set(filled) };
 }
 
-/** What is told of a summary that was brought up to date, in sentences. */
+/** The sentences about an update of a summary. */
 function told(done: Update, project: Project, files: readonly FileSpecimen[]): string[] {
   const pairs = twins([
     ...project.specimens.map(({ sheet, record }) => ({ called: sheet, record })),
@@ -113,7 +113,7 @@ function told(done: Update, project: Project, files: readonly FileSpecimen[]): s
   return list.flatMap(([of, sentence]) => (of.length > 0 ? [sentence()] : []));
 }
 
-/** What was done, in sentences, the first of which says it. */
+/** The sentences about the work; the first one says what was done. */
 export interface Done {
   readonly isWhole: boolean;
   readonly sentences: readonly string[];
@@ -146,13 +146,13 @@ export async function bringUpToDate(port: WorkbookPort, course: Course): Promise
   return { isWhole: true, sentences: [words.upToDate(sheet), ...(await bring(port, sheet, project, []))] };
 }
 
-/** The part of a file that is read. */
+/** The properties of a file that are read. */
 export type ChosenFile = Pick<File, "name" | "arrayBuffer">;
 
 const hexOf = (bytes: ArrayBuffer): string =>
   [...new Uint8Array(bytes)].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 
-/** The data sheets of a file; a sentence says why there are none. */
+/** The data sheets of a file. Throws a sentence with the reason if there are none. */
 async function specimensOf(file: ChosenFile, day: number): Promise<FileSpecimen[]> {
   const bytes = new Uint8Array(await file.arrayBuffer());
   const sheets = namedCellsOf(bytes, RECORD_NAMES).filter(({ values }) => DATA_SHEET_NAME in values);
@@ -166,7 +166,7 @@ async function specimensOf(file: ChosenFile, day: number): Promise<FileSpecimen[
   });
 }
 
-/** Reads files one after the other; one that cannot be read is listed and skipped. */
+/** Reads files one after the other. A file that cannot be read is listed and skipped. */
 export async function addFiles(port: WorkbookPort, chosen: readonly ChosenFile[], course: Course): Promise<Done> {
   const sheet = await summaryOf(port);
   if (sheet === undefined) throw new WorkbookError(words.none);
@@ -186,7 +186,7 @@ export async function addFiles(port: WorkbookPort, chosen: readonly ChosenFile[]
   return { isWhole: skipped.length === 0, sentences: [words.upToDate(sheet), ...skipped, ...sentences] };
 }
 
-/** "BH-X1 U7 a": what stands beside a line. */
+/** The name of a specimen beside its line, such as "BH-X1 U7 a". */
 const calledIn = (sheet: string, { words: said }: TestRecord): string =>
   [said.boring, said.sample, said.specimen].filter(Boolean).join(" ") || sheet;
 

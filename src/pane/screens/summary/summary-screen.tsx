@@ -1,4 +1,4 @@
-/** Summarises the project: inserts a summary, brings it up to date, adds specimens from files, inserts the charts. */
+/** Summarizes the project: inserts a summary, updates it, adds specimens from files, inserts the charts. */
 import { Button, Field, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import { useEffect, useReducer, useRef, type ReactNode } from "react";
 import type { WorkbookPort } from "../../../workbook/port";
@@ -130,7 +130,7 @@ export function SummaryScreen({ port }: { port: WorkbookPort }) {
   );
 }
 
-/** A button with what it does below it. */
+/** A button with a text below it that says what the button does. */
 function Action({ id, hint, button }: { id: string; hint: string; button: (describedBy: string) => ReactNode }) {
   const styles = useStyles();
   return (

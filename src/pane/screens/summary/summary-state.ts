@@ -1,11 +1,11 @@
-/** What the summary screen shows; no page and no workbook. */
+/** The state of the summary screen. This module uses neither page nor workbook. */
 import type { Done } from "./project";
 
 export interface SummaryState {
   readonly system: "SI" | "US";
-  /** The summary that would be brought up to date. */
+  /** The summary that an update would change. */
   readonly summary?: string;
-  /** What is under way, with the share that is done. */
+  /** The work in progress, with the share that is done. */
   readonly course?: { readonly what: string; readonly share: number };
   readonly done?: Done;
   readonly failure?: string;

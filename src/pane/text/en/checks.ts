@@ -49,7 +49,7 @@ export const checks = {
   insertLimits: "Insert a sheet of limits",
   showLimits: "Show the sheet of limits",
   limitsInserted: (sheet: string) => `The sheet “${sheet}” lists every limit. Enter your own there.`,
-  /** "Q05, explain below" */
+  /** The limit in words, such as "Q05, explain below". */
   limit: (question: string, words: string) => `${question}, ${words}`,
   limitWords: {
     note_below: "note below",

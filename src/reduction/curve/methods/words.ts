@@ -1,4 +1,7 @@
-/** The methods of preconsolidation stress in the trade's words, for people; a formula's argument keeps the short name. */
+/**
+ * The names of the methods of preconsolidation stress in words for people. The argument of a formula keeps the short
+ * name.
+ */
 import { say, type Message } from "../../message";
 
 export const METHOD_WORDS = {
@@ -10,7 +13,7 @@ export const METHOD_WORDS = {
   janbu: "Janbu",
 } as const;
 
-/** The same as messages. */
+/** These names as messages. */
 export const METHOD_SAID: Readonly<Record<keyof typeof METHOD_WORDS, Message>> = {
   casagrande: say`Casagrande`,
   work: say`Work`,

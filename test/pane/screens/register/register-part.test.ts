@@ -64,14 +64,14 @@ async function press(label: string): Promise<void> {
 const said = () => place.textContent;
 const cells = () => port.columns(SHEET);
 
-test("a workbook without a register gets a blank one", async () => {
+test("a blank register can be inserted into a workbook without one", async () => {
   await show(false);
   await press(words.insert);
   expect(await port.sheetNames()).toEqual([SHEET, "Register"]);
   expect(said()).toContain(words.inserted("Register"));
 });
 
-test("blank cells are filled with the register's values and the day; what differs is left unless it is chosen", async () => {
+test("blank cells get the values of the register and the day; a different value stays unless it is selected", async () => {
   await show(true);
   expect(said()).toContain(words.instead("25"));
   await press(words.take);
@@ -81,7 +81,7 @@ test("blank cells are filled with the register's values and the day; what differ
   expect(cells().register_source?.[0]).toMatch(/^Register, \d{4}-\d\d-\d\d$/);
 });
 
-test("a value that differs is replaced when the person says so", async () => {
+test("a different value is replaced if the person selects it", async () => {
   await show(true);
   const box = [...place.querySelectorAll<HTMLInputElement>("input[type=checkbox]")][1];
   await act(async () => box?.click());
@@ -89,7 +89,7 @@ test("a value that differs is replaced when the person says so", async () => {
   expect(cells().registered_height).toEqual([25.4]);
 });
 
-test("a dial that the register does not have is told of", async () => {
+test("a dial that the register does not contain is reported", async () => {
   await show(true);
   expect(said()).toContain(words.unknown("dial", "D-9"));
 });
