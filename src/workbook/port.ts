@@ -210,6 +210,12 @@ export interface SheetName {
   readonly place: Box | "lost";
 }
 
+/** Cells of a sheet ("B4:B20") with the name that they get. */
+export interface NamedAddress {
+  readonly name: string;
+  readonly address: string;
+}
+
 /** The result of inserting the sheets of a file. */
 export interface Inserted {
   /** The names of the new sheets. */
@@ -286,6 +292,11 @@ export interface WorkbookPort {
    * cells is moved only with `replace`; otherwise it is refused with a sentence.
    */
   nameCells(sheet: string, name: string, address: string, replace?: boolean): Promise<void>;
+  /**
+   * Gives several cells of a sheet their names, in one step of undo if the host has such steps. Gives none of them, and
+   * says why, if one of the names already leads to cells of the sheet, or cannot be given.
+   */
+  nameAll(sheet: string, names: readonly NamedAddress[]): Promise<void>;
   /**
    * Types every formula of the sheet that shows #NAME? again. Returns how many there were, and how many still show it.
    */

@@ -24,6 +24,7 @@ withBrowser("a firm's own layout", (openPage) => {
     page = host.page;
     pane = page.frameLocator("#pane");
     form = await firmForm();
+    await pane.getByRole("tab", { name: "Data sheet" }).click();
   });
 
   test("the file is inserted, and the check says what its sheet lacks", async () => {

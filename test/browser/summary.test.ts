@@ -48,6 +48,7 @@ withBrowser("the summary", (openPage) => {
     host = await openPage();
     page = host.page;
     pane = page.frameLocator("#pane");
+    await pane.getByRole("tab", { name: "Data sheet" }).click();
     await pane.getByRole("radio", { name: /US/ }).check();
     await pane.getByRole("button", { name: "Insert worked demonstration" }).click();
     await told("Demonstration");
@@ -95,6 +96,8 @@ withBrowser("the summary", (openPage) => {
     await told("“bad.xlsx” was skipped.");
     await told("Added: good.xlsx, Test.");
     expect((await column("summary_preconsolidation_stress"))[2]).toBeCloseTo(150, 9);
+    // The buttons fade in again after the work.
+    await page.waitForTimeout(500);
     expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "pane-summary-files");
   }, 60_000);

@@ -131,7 +131,7 @@ withBrowser("a walk over every screen", (openPage) => {
     await setPaneWidth(page, 320);
     const frame = paneFrame(page);
     const wrong: string[] = [];
-    for (const tab of ["What next", "Plots", "Review", "Results", "Checks", "By hand", "Report"]) {
+    for (const tab of ["What next", "Plots", "Review", "Results", "Checks", "By hand", "Report", "Summary"]) {
       await frame.getByRole("tab", { name: tab }).click();
       await settled(frame);
       await takePicture(page, `walk-empty-${tab}`.replaceAll(" ", "-"));

@@ -17,6 +17,7 @@ import {
   type FoundSheet,
   type Inserted,
   type Looked,
+  type NamedAddress,
   type NamedColumns,
   type Selection,
   type SheetName,
@@ -351,6 +352,26 @@ export class FakePort implements WorkbookPort {
       }
       of.names.set(called, box);
       this.asked.push(`name ${name} ${sheet}!${address}${replace ? " in place of another" : ""}`);
+      this.tell("sheets");
+    });
+
+  nameAll = (sheet: string, names: readonly NamedAddress[]): Promise<void> =>
+    this.answer("nameAll", () => {
+      const of = this.sheet(sheet);
+      const given = names.map(({ name, address }) => {
+        checkNaming(name, address);
+        const called = [...of.names.keys()].find((one) => same(one, name)) ?? name;
+        const present = of.names.get(called);
+        if (present && present !== "lost") {
+          const at = "row" in present ? addressOf(present) : present.map(addressOf).join(",");
+          throw new WorkbookError(
+            `The name "${name}" is already at ${at} and was left there: say that it may be moved.`,
+          );
+        }
+        return { called, box: this.blocksAt(address)[0]! };
+      });
+      for (const { called, box } of given) of.names.set(called, box);
+      this.asked.push(...names.map(({ name, address }) => `name ${name} ${sheet}!${address}`));
       this.tell("sheets");
     });
 

@@ -122,6 +122,50 @@ export function upkeepContract(host: Host): void {
     });
   });
 
+  describe("nameAll", () => {
+    test("gives several cells their names, and changes no cell", async () => {
+      const bench = await opened();
+      await bench.port.nameAll("Ring", [
+        { name: "tin", address: "C2:C3" },
+        { name: "t50", address: "B3" },
+      ]);
+      await bench.port.nameAll("Ring", []);
+      expect(await bench.port.readNames("Ring", ["tin", "t50"])).toEqual({ tin: [["g"], [""]], t50: [[211.03]] });
+      const names = await bench.port.listNames("Ring");
+      expect(names).toContainEqual({ name: "tin", scope: "sheet", place: box(1, 2, 2) });
+      expect(names).toContainEqual({ name: "t50", scope: "sheet", place: box(2, 1) });
+    });
+
+    test("gives none if one of them leads to cells already, or is no name", async () => {
+      const bench = await opened();
+      const tin = { name: "tin", address: "C2" };
+      const says = (name: string, address: string, what: RegExp) =>
+        refuses(bench, () => bench.port.nameAll("Ring", [tin, { name, address }]), what);
+      await says("ring", "B3", /"ring" is already at B2 and was left/);
+      await says("wet mass", "B3", /wet mass/);
+      await says("other", "rubbish cells", /./);
+      await refuses(bench, () => bench.port.nameAll("Nowhere", [tin]), /no sheet called "Nowhere"/);
+    });
+
+    either(
+      host,
+      "undoes",
+      [
+        "is one step of undo",
+        async (bench) => {
+          await bench.port.insertSheet(RING);
+          await bench.port.nameAll("Ring", [
+            { name: "tin", address: "C2" },
+            { name: "lid", address: "C3" },
+          ]);
+          await bench.undo!();
+          expect(await bench.port.readNames("Ring", ["tin", "lid"])).toEqual({});
+        },
+      ],
+      ["cannot be undone", async (bench) => expect(bench.undo).toBeUndefined()],
+    );
+  });
+
   describe("reenterFormulas", () => {
     test("enters formulas that show #NAME? again, counts them, and leaves all other cells", async () => {
       const bench = await opened();

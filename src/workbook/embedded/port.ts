@@ -8,6 +8,7 @@ import {
   type FoundSheet,
   type Inserted,
   type Looked,
+  type NamedAddress,
   type NamedColumns,
   type Selection,
   type SheetName,
@@ -296,7 +297,7 @@ export class EmbeddedPort implements WorkbookPort {
         : typed(cell.value, at(cell)?.format);
     this.#carryOut(
       [
-        ...roomCommands(this.#model, sheetId, cells),
+        ...(cells.length > 0 ? roomCommands(this.#model, sheetId, cells) : []),
         ...cells.map((cell) => {
           const { row, col } = cell;
           const format = cell.format === undefined ? (at(cell)?.format ?? "") : toEngineFormat(cell.format);
@@ -324,6 +325,27 @@ export class EmbeddedPort implements WorkbookPort {
     const called = present ?? freeNames([name], taken).get(name)!;
     this.#carryOut([nameCommand(this.#model, sheetId, name, called, zone, replace)], `${address} could not be named`);
     if (present === undefined) this.#localNames.set(sheetId, local.set(name, called));
+  }
+
+  async nameAll(sheet: string, names: readonly NamedAddress[]): Promise<void> {
+    const sheetId = this.#openSheetId(sheet);
+    const local = new Map(this.#localNames.get(sheetId));
+    const taken = this.#model.getters.getNamedRanges().map((range) => range.name);
+    const zones: Zone[] = [];
+    const commands = [...names].map(({ name, address }): Command => {
+      checkNaming(name, address);
+      const [zone] = this.#zonesAt(sheetId, address);
+      if (!zone) throw new WorkbookError(`"${address}" is no address of cells.`);
+      const called = calledIn(local, name) ?? freeNames([name], taken).get(name) ?? name;
+      zones.push(zone);
+      taken.push(called);
+      local.set(name, called);
+      return nameCommand(this.#model, sheetId, name, called, zone, false);
+    });
+    const corners = zones.map(({ bottom, right }) => ({ row: bottom, col: right }));
+    const room = corners.length > 0 ? roomCommands(this.#model, sheetId, corners) : [];
+    this.#carryOut([...room, ...commands], "The cells could not be named");
+    this.#localNames.set(sheetId, local);
   }
 
   async reenterFormulas(sheet: string): Promise<{ found: number; left: number }> {

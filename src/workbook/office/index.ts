@@ -16,6 +16,7 @@ import {
   type FoundSheet,
   type Inserted,
   type Looked,
+  type NamedAddress,
   type NamedColumns,
   type Selection,
   type SheetName,
@@ -37,7 +38,7 @@ import { NAME_PROPERTIES, placesOf } from "./places";
 import { readBoxes, readValues, type Wanted } from "./read";
 import { reenterFormulas } from "./reenter";
 import { findSheets, readSheets } from "./sheets";
-import { listNames, nameCells, protect } from "./upkeep";
+import { listNames, nameAll, nameCells, protect } from "./upkeep";
 import { writeCells } from "./write-cells";
 
 type Values = Selection["values"];
@@ -286,6 +287,11 @@ export class OfficePort implements WorkbookPort {
       nameCells(context, found, name, address, replace),
     );
     // Excel has no event for names.
+    this.#listeners.forEach((listener) => listener("sheets"));
+  }
+
+  async nameAll(sheet: string, names: readonly NamedAddress[]): Promise<void> {
+    await runOn(sheet, `name cells of the sheet "${sheet}"`, (context, found) => nameAll(context, found, names));
     this.#listeners.forEach((listener) => listener("sheets"));
   }
 

@@ -2,7 +2,7 @@
 import { boxAddress, cellAddress, quoted } from "../address";
 import { localName, planName } from "../names";
 import { checkNaming } from "../naming";
-import { WorkbookError, type SheetName } from "../port";
+import { WorkbookError, type NamedAddress, type SheetName } from "../port";
 import { NAME_PROPERTIES, placeOf, type Names } from "./places";
 import { codeOf } from "./sentence";
 
@@ -66,18 +66,67 @@ export async function nameCells(
     await context.sync();
     return;
   }
-  const present = item.type === "Range" ? placeOf(item.value) : undefined;
-  if (present && !replace) {
-    const { row, col, rows, cols } = present.box;
-    const first = cellAddress(row, col);
-    const last = cellAddress(row + rows - 1, col + cols - 1);
-    throw new WorkbookError(
-      `The name "${name}" is already at ${first === last ? first : `${first}:${last}`} and was left there: say that it may be moved.`,
-    );
-  }
+  if (!replace) refuseTaken(name, item);
   const box = { row: range.rowIndex, col: range.columnIndex, rows: range.rowCount, cols: range.columnCount };
   // Changing the name keeps the formulas that use it; deleting it and making it again would break them.
   item.formula = `=${quoted(sheet.name)}!${boxAddress(box)}`;
+  await context.sync();
+}
+
+/** Refuses to move a name that already leads to cells. */
+function refuseTaken(name: string, item: Excel.NamedItem): void {
+  const present = item.isNullObject || item.type !== "Range" ? undefined : placeOf(item.value);
+  if (!present) return;
+  const { row, col, rows, cols } = present.box;
+  const first = cellAddress(row, col);
+  const last = cellAddress(row + rows - 1, col + cols - 1);
+  throw new WorkbookError(
+    `The name "${name}" is already at ${first === last ? first : `${first}:${last}`} and was left there: say that it may be moved.`,
+  );
+}
+
+/** Names several cells; if Excel refuses one in the middle, the names that were made are deleted again. */
+export async function nameAll(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  names: readonly NamedAddress[],
+): Promise<void> {
+  if (names.length === 0) return;
+  for (const { name, address } of names) checkNaming(name, address);
+  const found = names.map(({ name, address }) => ({
+    ...{ name, address },
+    item: sheet.names.getItemOrNullObject(localName(name)).load("type,value"),
+    range: sheet.getRange(address).load("rowIndex,columnIndex,rowCount,columnCount"),
+  }));
+  sheet.load("name");
+  await context.sync();
+  for (const { name, item } of found) refuseTaken(name, item);
+  const isNew = found.filter(({ item }) => item.isNullObject);
+  try {
+    for (const { name, item, range } of found) {
+      const box = { row: range.rowIndex, col: range.columnIndex, rows: range.rowCount, cols: range.columnCount };
+      if (item.isNullObject) sheet.names.add(localName(name), range);
+      else item.formula = `=${quoted(sheet.name)}!${boxAddress(box)}`;
+    }
+    await context.sync();
+  } catch (error) {
+    await deleteNames(
+      context,
+      sheet,
+      isNew.map(({ name }) => name),
+    ).catch(() => undefined);
+    throw error;
+  }
+}
+
+async function deleteNames(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  names: readonly string[],
+): Promise<void> {
+  const items = names.map((name) => sheet.names.getItemOrNullObject(localName(name)));
+  await context.sync();
+  for (const item of items) if (!item.isNullObject) item.delete();
   await context.sync();
 }
 

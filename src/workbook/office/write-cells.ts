@@ -24,6 +24,7 @@ interface Writing {
 interface Run {
   readonly box: Box;
   readonly cells: readonly CellContent[];
+  readonly held: readonly CellValue[];
   /** The contents in the form in which they are written back. */
   readonly before: readonly CellValue[];
   readonly formats: readonly string[];
@@ -45,6 +46,7 @@ async function runsAt(
   await context.sync();
   return runs.map((run, index) => ({
     ...run,
+    held: (contents[index] ?? []).map(([content = ""]) => content),
     before: (contents[index] ?? []).map(([content = ""], row) => {
       const isFormula = typeof content === "string" && content.startsWith("=");
       // For a text with an apostrophe before "=", Excel returns the same string as for a formula, but its value is
@@ -104,6 +106,23 @@ const stepOf = (
   },
 });
 
+const AS_BEFORE = "The cells are as they were.";
+const DOUBTFUL = "Some cells may have been written: compare them with what you entered.";
+
+/** Whether the cells hold what they held, as far as Excel can still say. */
+async function isAsBefore(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  runs: readonly Run[],
+): Promise<boolean> {
+  const now = await readBoxes(
+    context,
+    runs.map(({ box }) => ({ sheet, box })),
+    "formulas",
+  );
+  return runs.every(({ held }, index) => held.every((content, row) => content === now[index]?.[row]?.[0]));
+}
+
 export async function writeCells(
   context: Excel.RequestContext,
   found: Excel.Worksheet,
@@ -145,7 +164,8 @@ export async function writeCells(
       );
     } catch (error) {
       for (const run of runs) await send(context, [stepOf(found, run, run.before, run.formats)]).catch(() => undefined);
-      throw told(error, `write into the sheet "${sheet}"`, "The cells were put back as they were: look at them.");
+      const isWhole = await isAsBefore(context, found, runs).catch(() => false);
+      throw told(error, `write into the sheet "${sheet}"`, isWhole ? AS_BEFORE : DOUBTFUL);
     }
   };
   await unprotected(context, found, write);

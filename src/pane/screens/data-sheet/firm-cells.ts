@@ -107,6 +107,8 @@ export async function writeMissing(port: WorkbookPort): Promise<Done> {
   };
 }
 
+const addressed = ({ name, box }: { readonly name: string; readonly box: Box }) => ({ name, address: plain(box) });
+
 /**
  * Attaches the names of the readings, from this load on, to the selected columns. Throws if a name already refers to
  * other cells.
@@ -117,10 +119,7 @@ export async function attachReadings(port: WorkbookPort, fromLoad: number | unde
   const boxes = blockAddresses(address).flatMap((part) => boxOf(part) ?? []);
   const columns = readingColumns(boxes, fromLoad);
   if ("sentence" in columns) throw new WorkbookError(columns.sentence);
-  const names = await port.listNames(sheet);
-  const taken = columns.find(({ name }) => hasOwn(names, name));
-  if (taken) await port.nameCells(sheet, taken.name, plain(taken.box));
-  for (const { name, box } of columns) await port.nameCells(sheet, name, plain(box));
+  await port.nameAll(sheet, columns.map(addressed));
   const sentence = words.readingsNamed(fromLoad, fromLoad + columns.length / 2 - 1, sheet);
   return { sheet, telling: { intent: "success", sentence } };
 }
@@ -137,7 +136,7 @@ export async function layOutWorkings(port: WorkbookPort): Promise<Done> {
   const held = await firstHeld(port, sheet, wanted);
   if (held) throw new WorkbookError(words.workingsHeld(held));
   await port.writeCells(sheet, labels);
-  for (const { name, box } of namings) await port.nameCells(sheet, name, plain(box));
+  await port.nameAll(sheet, namings.map(addressed));
   const { layout } = await lookAtSheet(port, sheet);
   const placeOf = (cell: PlacedFormula) => namings.find(({ box }) => isIn(cell, box));
   const cells = layout.unwritten.flatMap((cell) => {
