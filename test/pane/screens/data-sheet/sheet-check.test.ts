@@ -2,6 +2,7 @@
 import { act, createElement } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { blankSheet, demoSheet } from "../../../../src/datasheet";
+import { placedFormulas } from "../../../../src/specification/placed-formulas";
 import { cellAddress } from "../../../../src/workbook/address";
 import { Pane } from "../../../../src/pane/shell/pane";
 import { text } from "../../../../src/pane/text";
@@ -177,8 +178,10 @@ describe("a firm's own cells", () => {
     const { formula, value } = port.sheet("Sheet1").cells.get(cell) ?? {};
     return formula ?? value;
   };
-  const RING_AND_DRY =
-    '=IF(OR(ring_mass="",ring_and_dry=""),"",IF(ring_and_dry>ring_mass,ring_and_dry-IF(salt_mass="",0,salt_mass)-ring_mass,""))';
+  /** The formula of the dry mass, with names as the plan calls them. */
+  const RING_AND_DRY = placedFormulas("dry_mass", {
+    places: new Map(Object.entries(blankSheet("SI").names)),
+  })!.cells[0]!.formula.replace(/[{}]/g, "");
 
   test("a result gets its name, and its formula if its cell is blank", async () => {
     port.nameSheet(
