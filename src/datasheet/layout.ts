@@ -195,10 +195,15 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
       .replaceAll("#", loadSuffix(row - first + 1));
 
   for (const column of table.columns) {
-    const { name, heading, note, kind, start, startInput, formula, choices, measure, width } = column;
+    const { name, heading, note, kind, start, startInput, formula, choices, measure, width, byRow, span = 1 } = column;
     const col = at(name);
+    const isWords = measure === "text" && byRow !== undefined;
     const align =
-      measure === "pick" ? "right" : measure === "text" && width === undefined ? alignOf(column) : undefined;
+      measure === "pick"
+        ? "right"
+        : measure === "text" && width === undefined && !isWords
+          ? alignOf(column)
+          : undefined;
     if (width !== undefined) draft.widths[col] = width;
     const format = formatFor(column, system);
     heading.forEach((value, line) =>
@@ -207,7 +212,7 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
         col,
         kind: "heading",
         value,
-        align: alignOf(column),
+        align: isWords ? undefined : alignOf(column),
         note: line === 0 ? note : undefined,
       }),
     );
@@ -222,14 +227,17 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
     }
     for (let index = 0; index < table.rows; index++) {
       const row = first + index;
-      const content = formula
-        ? { formula: written(formula, row) }
-        : { value: kind === "label" ? index + 1 : startValue(column, system) };
+      const own = byRow?.[index];
+      const worked = own?.formula ?? formula;
+      const content = worked
+        ? { formula: written(worked, row) }
+        : { value: own ? own.value : kind === "label" ? index + 1 : startValue(column, system) };
+      if (span > 1) draft.merges.push({ row, col, rows: 1, cols: span });
       cells.push({
         row,
         col,
         kind,
-        format,
+        format: own?.measure ? formatOf(own.measure, system) : format,
         choices,
         align,
         ...content,
@@ -238,6 +246,9 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
     names[name] = { row: first, col, rows: table.rows, cols: 1 };
     ruleEntries(draft, column, names[name]);
   }
+  const columns = table.columns.map(({ name }) => at(name));
+  for (let col = Math.min(...columns); col < Math.max(...columns); col++)
+    for (const line of columns.includes(col) ? [] : [0, 1]) cells.push({ row: top + line, col, kind: "heading" });
   return first + table.rows;
 }
 
@@ -259,7 +270,7 @@ function placeSpill(draft: Draft, spill: Spill, top: number, col: number): numbe
 
 /** The column number of each column, counted from `first`. */
 const columnsFrom = (columns: readonly Column[], first: number): [string, number][] =>
-  columns.map(({ name }, index) => [name, first + index]);
+  columns.map(({ name, at }, index) => [name, first + (at ?? index)]);
 
 /** Places a section at a row, on the page that begins at the column `left`. Returns the row below it. */
 function placeSection(draft: Draft, section: Section, row: number, left: number): number {

@@ -81,6 +81,7 @@ export const WORDS = [
   "deviations",
   "seating_mark",
   "time_procedure",
+  "preconsolidation_method",
 ] as const;
 
 /** Numbers that the sheet calculates, one cell each. */

@@ -16,6 +16,8 @@ import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "../specificatio
 import { labelOf } from "../specification/labels";
 import { LOADS, loadSuffix } from "../specification/load-table";
 import { unitCellOf, type Measure } from "../specification/measures";
+import { ADOPTABLE } from "../specification/adopted";
+import { adoptedCalled, adoptedOf, type Adopted } from "./adopted";
 import { PICK_COLUMNS, type RecordedPick } from "../specification/pick-table";
 import {
   LOAD_RESULTS,
@@ -100,6 +102,8 @@ export interface TestRecord {
   readonly deflections: readonly DeflectionRow[];
   readonly loads: readonly LoadRecord[];
   readonly overrides: readonly Override[];
+  /** Values that the engineer adopted in the place of those of the constructions. */
+  readonly adopted?: Adopted;
   /** Filled rows of the table of picks by hand, in their order; the last row of a load and pick counts. */
   readonly picks: readonly RecordedPick[];
   /** The register from which the registered numbers of the ring came; absent if they were typed. */
@@ -338,6 +342,7 @@ export function readRecord(values: NamedValues): TestRecord {
   const number = (name: string) => reader.number(name);
   const word = (name: string) => reader.word(name);
   const picks = readPicks(reader);
+  const adopted = readAdopted(reader);
   const loads = readLoads(reader);
   const record = {
     version: number("template_version"),
@@ -354,7 +359,8 @@ export function readRecord(values: NamedValues): TestRecord {
       loading: reader.number("apparatus_loading", row),
       unloading: reader.number("apparatus_unloading", row),
     })).filter((row) => Object.values(row).some((value) => value !== undefined)),
-    overrides: [...readOverrides(reader), ...overridesOf(picks)],
+    overrides: [...readOverrides(reader), ...overridesOf(picks), ...overridesOfAdopted(adopted)],
+    adopted,
     picks,
     registerSource: reader.word("register_source"),
     loads: loads.filter(isUsed),
@@ -404,6 +410,29 @@ const readOverrides = (reader: Reader): Override[] =>
 
 /** The short name of a pick; the sheet contains either the short name or its words. */
 const pickOf = (text: string | undefined): string | undefined => (text === undefined ? undefined : pickNamed(text));
+
+/** Stresses of the table are in the sheet's unit; they are left out if the unit is not known. */
+function readAdopted(reader: Reader): Adopted {
+  const unit = reader.word("stress_unit");
+  const rows = rowsOf(reader, ["adopted_value"], (row) => {
+    const typed = reader.number("adopted_value", row);
+    const isStress = ADOPTABLE[row]?.measure === "stress";
+    const value = !isStress || typed === undefined ? typed : unit && convert(typed, "stress", unit, "kPa");
+    return {
+      value: typeof value === "number" ? value : undefined,
+      reason: reader.word("adopted_reason", row),
+      by: reader.word("adopted_by", row),
+      day: reader.word("adopted_day", row),
+    };
+  });
+  return adoptedOf(rows);
+}
+
+const overridesOfAdopted = (adopted: Adopted): Override[] =>
+  ADOPTABLE.flatMap(({ name }) => {
+    const value = adopted[name];
+    return value ? [{ of: adoptedCalled(name), reason: value.reason, by: value.by }] : [];
+  });
 
 function readPicks(reader: Reader): RecordedPick[] {
   const rows = rowsOf(reader, PICK_COLUMNS, (row): RecordedPick => ({

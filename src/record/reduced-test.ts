@@ -9,6 +9,9 @@ import { rulesOf } from "../specification/versions";
 import { branches, type Branches } from "../reduction/curve/shape/branches";
 import { loadSteps } from "../reduction/curve/loads";
 import { compressionIndex, recompressionIndex, swellingIndex, type Index } from "../reduction/curve/indices";
+import { methodNamed } from "../reduction/curve/method-words";
+import type { AdoptableName } from "../specification/adopted";
+import { indexInUse, stressInUse } from "./adopted";
 import { testCurve, type TestCurve } from "../reduction/curve/shape/points";
 import {
   preconsolidation,
@@ -75,6 +78,7 @@ export interface Reduced {
   readonly resolution: Outcome<number>;
   readonly curve: Outcome<TestCurve>;
   readonly branches: Outcome<Branches>;
+  /** The stress that is used: the adopted one, or else by the method chosen. The indices below likewise. */
   readonly preconsolidation: Outcome<Preconsolidation>;
   readonly spread: Outcome<Spread>;
   readonly compressionIndex: Outcome<Index>;
@@ -166,7 +170,17 @@ function reduceRecord(record: TestRecord): Reduced {
   );
   const curve = lazy(() => curveOf(record, loads()));
   const ofCurve = <T>(read: (test: TestCurve) => Outcome<T>) => lazy(() => then(curve(), read));
-  const yieldStress = ofCurve((test) => preconsolidation(test));
+  const method = methodNamed(record.words.preconsolidation_method ?? "") ?? "casagrande";
+  const byMethod = ofCurve((test) => preconsolidation(test, { method }));
+  const { adopted = {} } = record;
+  const yieldStress = lazy(() => {
+    const stress = inSheetStress(record, adopted.preconsolidation_stress?.value ?? 0);
+    return stressInUse(byMethod(), method, adopted.preconsolidation_stress, stress);
+  });
+  const index = (name: AdoptableName, read: (test: TestCurve) => Outcome<Index>) => {
+    const constructed = ofCurve(read);
+    return lazy(() => indexInUse(constructed(), adopted[name]));
+  };
   const lazyParts = {
     solidsHeight: () => Hs,
     waterContentTrimmings: lazy(() => trimmings(record)),
@@ -178,9 +192,9 @@ function reduceRecord(record: TestRecord): Reduced {
     branches: ofCurve(branches),
     preconsolidation: yieldStress,
     spread: ofCurve((test) => preconsolidationSpread(test)),
-    compressionIndex: ofCurve((test) => compressionIndex(test)),
-    recompressionIndex: ofCurve((test) => recompressionIndex(test)),
-    swellingIndex: ofCurve((test) => swellingIndex(test)),
+    compressionIndex: index("compression_index", (test) => compressionIndex(test)),
+    recompressionIndex: index("recompression_index", (test) => recompressionIndex(test)),
+    swellingIndex: index("swelling_index", (test) => swellingIndex(test)),
     quality: ofCurve((test) => qualityOf(record, test, yieldStress(), specimen())),
   };
   // Every part is defined on the next line.

@@ -1,5 +1,6 @@
 /** The choices that the engineer makes about the reduction of the test. */
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
+import { METHOD_CHOICES } from "./adopted";
 import { input, panels } from "./form-fields";
 
 export const CHOICES = panels(
@@ -51,6 +52,15 @@ export const CHOICES = panels(
         value: 0.42,
         limits: { least: 0, above: true, most: 1 },
       },
+    ),
+  ],
+  [
+    input(
+      "preconsolidation_method",
+      "Preconsolidation stress by",
+      "text",
+      "The construction whose preconsolidation stress is used further unless another value is adopted; every method is shown among the results.",
+      { choices: METHOD_CHOICES, value: "Casagrande" },
     ),
   ],
 );

@@ -41,6 +41,12 @@ export interface Column extends Omit<Field, "kind"> {
   readonly startInput?: Pick<Field, "name" | "label" | "note">;
   /** The width in characters; if it is left out, the column has the width of the other columns of its page. */
   readonly width?: number;
+  /** Columns of the sheet from the table's first one; absent, the next one. */
+  readonly at?: number;
+  /** Columns of the sheet that each of its cells takes, merged; absent, one. */
+  readonly span?: number;
+  /** Where the rows differ: what each holds, and what its value measures. */
+  readonly byRow?: readonly { readonly value?: CellValue; readonly formula?: string; readonly measure?: Measure }[];
   /** True if the formula of an earlier column spills into this column. */
   readonly spilled?: boolean;
 }

@@ -3,6 +3,7 @@
  * and the remarks have a page each to the right of it. Each section has up to three panels side by side.
  */
 import type { Field, Spill, Table } from "./field";
+import { ADOPTED_TABLE } from "./adopted";
 import { APPARATUS, DEFLECTION, SEATING_DEFLECTION } from "./apparatus";
 import { CHOICES } from "./choices";
 import { IDENTIFICATION } from "./identification";
@@ -46,6 +47,7 @@ export const FORM: readonly Section[] = [
     newPage: true,
   },
   { title: "Choices of the engineer", labelColumns: 3, textColumns: 2, panels: CHOICES },
+  { title: "Adopted values", labelColumns: 3, textColumns: 2, panels: [[ADOPTED_TABLE]] },
 ];
 
 /** The results of the test as a whole, beside the form. */

@@ -7,7 +7,7 @@ import { cellAddress, columnLetters } from "../workbook/address";
 import type { Box } from "../workbook/port";
 import type { Column, Field, Spill, Table } from "./field";
 import { LOAD_TABLE, loadSuffix } from "./load-table";
-import { REMARKS, SECTIONS } from "./main-page";
+import { MISSING, REMARKS, SECTIONS } from "./main-page";
 import { PICK_TABLE } from "./pick-table";
 
 /**
@@ -49,6 +49,13 @@ const OPTIONAL: ReadonlySet<string> = new Set([
   "pick_load",
   "pick_of",
   "pick_after",
+  "test_state",
+  "date_ended",
+  "preconsolidation_method",
+  "adopted_constructed",
+  "adopted_value",
+  "adopted_by",
+  "adopted_reason",
 ]);
 
 /** Results that count as blank while the sheet has no cells for the input beside them. */
@@ -83,7 +90,8 @@ function formulasOfTable(table: Table): [string, Formula][] {
       const number = spilledTogether(table, anchor).indexOf(column) + 1;
       return [[column.name, { of: "spilled", anchor, number, table }]];
     }
-    return column.formula && column.kind !== "label" ? [[column.name, { of: "column", column, table }]] : [];
+    const hasFormula = column.formula !== undefined || column.byRow?.some(({ formula }) => formula !== undefined);
+    return hasFormula && column.kind !== "label" ? [[column.name, { of: "column", column, table }]] : [];
   });
 }
 
@@ -91,7 +99,7 @@ function formulasOfTable(table: Table): [string, Formula][] {
 const SPILL_COLUMNS = 3;
 
 const FORMULAS: ReadonlyMap<string, Formula> = new Map(
-  [...SECTIONS.flatMap(({ panels }) => panels.flat()), ...REMARKS, LOAD_TABLE, PICK_TABLE].flatMap(
+  [...SECTIONS.flatMap(({ panels }) => panels.flat()), MISSING, ...REMARKS, LOAD_TABLE, PICK_TABLE].flatMap(
     (part): [string, Formula][] => {
       if (isTable(part)) return formulasOfTable(part);
       if (isSpill(part))
@@ -210,7 +218,7 @@ function formulaInRow(found: Formula, index: number, placing: Placing, layout: L
   const { table } = found;
   const anchor = found.of === "column" ? found.column : found.anchor;
   const together = spilledTogether(table, anchor);
-  const written = placing.inRow(anchor.formula ?? "", index, table);
+  const written = placing.inRow(anchor.byRow?.[index]?.formula ?? anchor.formula ?? "", index, table);
   if (together.length === 1) return written;
   if (!spillsInPlace(together, layout.places)) return partOfSpill(written, found.of === "column" ? 1 : found.number);
   return found.of === "column" ? written : undefined;

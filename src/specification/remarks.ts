@@ -3,7 +3,8 @@ import { METHOD_WORDS } from "../reduction/curve/method-words";
 import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
 import { when, type Field } from "./field";
 import { text } from "./form-fields";
-import { CURVE, ofCurve, onceOver, SOLIDS, SPECIMEN_CALL } from "./formulas";
+import { ADOPTED_SENTENCES } from "./adopted";
+import { byMethod, onceOver, SOLIDS, SPECIMEN_CALL } from "./formulas";
 import { IN_SITU, ofField, QUALITY_CALL } from "./results";
 
 /** The remarks that a person types. They are the last fields of the form and span it. */
@@ -40,8 +41,8 @@ export const REMARKS: readonly Field[] = [
     label: "On the curve",
     measure: "text",
     kind: "remark",
-    formula: ofCurve(`PRECONSOLIDATION(${CURVE},"casagrande","remark")`),
-    note: "What Casagrande's construction says of the curve.",
+    formula: `=${ADOPTED_SENTENCES}&IF(COUNT({void_ratio_curve})=0,"",IFERROR(CLAY.${byMethod("remark")},""))`,
+    note: "What was adopted, by whom and why, and what the construction chosen says of the curve.",
     lines: 2,
   },
   {

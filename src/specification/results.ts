@@ -4,7 +4,8 @@
  */
 import { when, type Field, type Spill } from "./field";
 import { result } from "./form-fields";
-import { atLoad, CURVE, DRY, ofCurve, onceOver, rounded, SPECIMEN_CALL } from "./formulas";
+import { inUse } from "./adopted";
+import { atLoad, byMethod, CURVE, DRY, ofCurve, onceOver, rounded, SPECIMEN_CALL } from "./formulas";
 import type { Measure } from "./measures";
 
 /** The row of the first load that is marked as inundated. */
@@ -150,21 +151,21 @@ export const COMPRESSION_RESULTS: readonly Field[] = [
     "preconsolidation_stress",
     "Preconsolidation stress",
     "stress",
-    ofCurve(`PRECONSOLIDATION(${CURVE},"casagrande","stress")`),
-    "Casagrande's construction on the void ratio against log stress curve.",
+    inUse("preconsolidation_stress"),
+    "The value adopted, or else by the method chosen on the void ratio against log stress curve.",
   ),
   result(
     "preconsolidation_low",
     "  not less than",
     "stress",
-    ofCurve(`PRECONSOLIDATION(${CURVE},"casagrande","low")`),
+    ofCurve(byMethod("low")),
     "Lower end of the range that these points allow; the choice of method is not in it.",
   ),
   result(
     "preconsolidation_high",
     "  not more than",
     "stress",
-    ofCurve(`PRECONSOLIDATION(${CURVE},"casagrande","high")`),
+    ofCurve(byMethod("high")),
     "Upper end of the range that these points allow; the choice of method is not in it.",
   ),
   result(
@@ -178,29 +179,29 @@ export const COMPRESSION_RESULTS: readonly Field[] = [
     "compression_index",
     "Compression index Cc",
     "ratio",
-    ofCurve(`COMPRESSION_INDEX(${CURVE})`),
-    "Fall of void ratio per log cycle of stress on the virgin line.",
+    inUse("compression_index"),
+    "Fall of void ratio per log cycle of stress on the virgin line, unless another is adopted.",
   ),
   result(
     "recompression_index",
     "Recompression index Cr",
     "ratio",
-    ofCurve(`RECOMPRESSION_INDEX(${CURVE})`),
-    "The same on the reloading branch.",
+    inUse("recompression_index"),
+    "The same on the reloading branch, unless another is adopted.",
   ),
   result(
     "swelling_index",
     "Swelling index Cs",
     "ratio",
-    ofCurve(`SWELLING_INDEX(${CURVE})`),
-    "Rise of void ratio per log cycle of stress on unloading.",
+    inUse("swelling_index"),
+    "Rise of void ratio per log cycle of stress on unloading, unless another is adopted.",
   ),
   result(
     "c_alpha_chosen",
     "C alpha-epsilon",
     "small",
-    when(["{c_alpha_load}"], atLoad("c_alpha", "{c_alpha_load}")),
-    "Strain per log cycle of time of the load chosen, on the initial height.",
+    inUse("c_alpha_chosen"),
+    "Strain per log cycle of time of the load chosen, on the initial height, unless another is adopted.",
   ),
   result(
     "c_alpha_ratio",

@@ -1,5 +1,5 @@
 /** Lists the results that the sheet calculates from each of its names, and so loses if the name is lost. */
-import type { Field } from "./field";
+import type { Column } from "./field";
 import { LOAD_TABLE, loadSuffix, MOST_LOADS } from "./load-table";
 import { MISSING, REMARKS, SECTIONS, TYPED_REMARKS } from "./main-page";
 import { PICK_TABLE } from "./pick-table";
@@ -13,8 +13,9 @@ interface Worked {
 const ALL_LOADS = Array.from({ length: MOST_LOADS }, (_, index) => loadSuffix(index + 1));
 
 /** The names in a formula; `{times_#}` stands for the times of every load. */
-function needsOf({ formula = "", start = "" }: Pick<Field, "formula"> & { start?: string }): string[] {
-  const names = [...`${formula}${start}`.matchAll(/\{([\w#]+)\}|\[\^?(\w+)\]/g)].flatMap(
+function needsOf({ formula = "", start = "", byRow = [] }: Pick<Column, "formula" | "start" | "byRow">): string[] {
+  const ofRows = byRow.map((row) => row.formula ?? "").join("");
+  const names = [...`${formula}${start}${ofRows}`.matchAll(/\{([\w#]+)\}|\[\^?(\w+)\]/g)].flatMap(
     ([, name, own]) => name ?? own ?? [],
   );
   return [

@@ -223,6 +223,8 @@ describe("the fields", () => {
     expect(own.filter((name) => !(name in names))).toEqual([]);
     expect(others.sort()).toEqual([
       "addin_version",
+      "adopted_quantity",
+      "adopted_unit",
       "load_number",
       "load_number_coefficients",
       "load_number_times",

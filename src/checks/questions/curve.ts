@@ -313,6 +313,33 @@ export const CURVE_CHECKS = [
     },
   }),
   check({
+    id: "Q66",
+    about: ["preconsolidation_stress", "adopted_value", "adopted_reason"],
+    question: say`Does an adopted preconsolidation stress lie within the range of the methods, or has it a reason?`,
+    severity: "explain",
+    basis: COMMON,
+    limits: {},
+    ask: ({ record, reduced }) => {
+      const adopted = record.adopted?.preconsolidation_stress;
+      if (!adopted)
+        return {
+          status: "pass",
+          sentence: say`no preconsolidation stress is adopted: that of the method chosen is used`,
+        };
+      return ask(reduced.spread, ({ methods }) => {
+        const stresses = methods.flatMap(({ result }) => (result.ok ? [inKpa(record, result.value.stress)] : []));
+        const [least, most] = [Math.min(...stresses), Math.max(...stresses)];
+        const unit = verbatim(record.words.stress_unit ?? "kPa");
+        const shown = (kPa: number) => digits(inSheetStress(record, kPa), 4);
+        const said = say`${shown(adopted.value)} ${unit} is adopted; the methods read ${shown(least)} to ${shown(most)} ${unit}`;
+        if (adopted.value >= least && adopted.value <= most) return { status: "pass", sentence: said };
+        return adopted.reason
+          ? { status: "pass", sentence: say`${said}; the reason: ${verbatim(adopted.reason)}` }
+          : { status: "explain", sentence: say`${said}: give the reason in ${cellNamed("adopted_reason")}` };
+      });
+    },
+  }),
+  check({
     id: "Q53",
     about: ["in_situ_stress", "depth"],
     question: say`Does the in-situ stress agree with the depth?`,

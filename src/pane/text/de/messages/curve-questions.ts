@@ -196,4 +196,11 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   rebound: "Hebung",
   "it is more than the specimen had been compressed: check the readings":
     "sie ist größer, als der Probekörper zusammengedrückt war: Ablesungen prüfen",
+  "Does an adopted preconsolidation stress lie within the range of the methods, or has it a reason?":
+    "Liegt eine festgelegte Vorkonsolidationsspannung im Bereich der Verfahren, oder hat sie eine Begründung?",
+  "no preconsolidation stress is adopted: that of the method chosen is used":
+    "keine Vorkonsolidationsspannung ist festgelegt: die des gewählten Verfahrens gilt",
+  "{0} {1} is adopted; the methods read {2} to {3} {4}": "{0} {1} ist festgelegt; die Verfahren lesen {2} bis {3} {4}",
+  "{0}; the reason: {1}": "{0}; die Begründung: {1}",
+  "{0}: give the reason in {1}": "{0}: die Begründung in {1} angeben",
 };

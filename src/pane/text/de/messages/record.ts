@@ -107,4 +107,7 @@ export const record: Readonly<Record<string, string>> = {
   "the dates of the test and of its loads": "die Daten des Versuchs und seiner Laststufen",
   "the apparatus used": "die verwendeten Geräte",
   "what was replaced by hand, and why": "was von Hand ersetzt wurde, und warum",
+  "adopted value ({0})": "festgelegter Wert ({0})",
+  "no reason given": "ohne Begründung",
+  "{0}; the construction gave {1}": "{0}; die Konstruktion ergab {1}",
 };

@@ -1,0 +1,150 @@
+/**
+ * Values that the engineer adopts in the place of what the constructions give. A blank leaves what the constructions give;
+ * either way the sheet goes on with one value, and both are seen side by side.
+ */
+import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
+import { METHOD_WORDS } from "../reduction/curve/method-words";
+import type { Column, Table } from "./field";
+import { atLoad, byMethod, CURVE, METHOD, ofCurve } from "./formulas";
+import type { Measure } from "./measures";
+import { when } from "./field";
+
+interface Adoptable {
+  /** The cell that holds the value in use. */
+  readonly name: string;
+  readonly label: string;
+  readonly measure: Measure;
+  /** What the constructions give. */
+  readonly formula: string;
+  /** Whose value it is while nothing is adopted: the text of a formula. */
+  readonly source: string;
+}
+
+/** The quantities, in the order of the rows. */
+export const ADOPTABLE = [
+  {
+    name: "preconsolidation_stress",
+    label: "Preconsolidation stress",
+    measure: "stress",
+    formula: ofCurve(byMethod("stress")),
+    source: `"as by "&${METHOD}`,
+  },
+  {
+    name: "compression_index",
+    label: "Compression index Cc",
+    measure: "ratio",
+    formula: ofCurve(`COMPRESSION_INDEX(${CURVE})`),
+    source: '"as by the virgin line"',
+  },
+  {
+    name: "recompression_index",
+    label: "Recompression index Cr",
+    measure: "ratio",
+    formula: ofCurve(`RECOMPRESSION_INDEX(${CURVE})`),
+    source: '"as by the reloading"',
+  },
+  {
+    name: "swelling_index",
+    label: "Swelling index Cs",
+    measure: "ratio",
+    formula: ofCurve(`SWELLING_INDEX(${CURVE})`),
+    source: '"as by the unloading"',
+  },
+  {
+    name: "c_alpha_chosen",
+    label: "C alpha-epsilon",
+    measure: "small",
+    formula: when(["{c_alpha_load}"], atLoad("c_alpha", "{c_alpha_load}")),
+    source: 'IF({c_alpha_load}="","no load chosen","as by load "&{c_alpha_load})',
+  },
+] as const satisfies readonly Adoptable[];
+
+export type AdoptableName = (typeof ADOPTABLE)[number]["name"];
+
+const rowOf = (name: AdoptableName): number => ADOPTABLE.findIndex((one) => one.name === name) + 1;
+const isTyped = (row: number): string => `IFERROR(COUNT(INDEX({adopted_value},${row})),0)>0`;
+
+/** The value in use: the one adopted, or else what the constructions give. */
+export function inUse(name: AdoptableName): string {
+  const constructed = ADOPTABLE.find((one) => one.name === name)?.formula.replace(/^=/, "");
+  return `=IF(${isTyped(rowOf(name))},INDEX({adopted_value},${rowOf(name)}),${constructed})`;
+}
+
+/** What was adopted, in a sentence for each value; nothing where nothing was. */
+export const ADOPTED_SENTENCES = ADOPTABLE.map(({ label }, index) => {
+  const row = index + 1;
+  const given = `IFERROR(INDEX({adopted_constructed},${row})&"","no value")`;
+  const text = (column: string, none: string) => `IF(INDEX({${column}},${row})="","${none}",INDEX({${column}},${row}))`;
+  return `IF(${isTyped(row)},"${label} adopted: "&INDEX({adopted_value},${row})&" by "&${text("adopted_by", "no initials")}&", "&${text("adopted_reason", "no reason")}&" (the constructions gave "&IF(${given}="","no value",${given})&"); ","")`;
+}).join("&");
+
+const input = (column: Omit<Column, "kind">): Column => ({ kind: "input", ...column });
+
+export const ADOPTED_TABLE: Table = {
+  rows: ADOPTABLE.length,
+  columns: [
+    {
+      name: "adopted_quantity",
+      label: "Quantity",
+      heading: ["Quantity", ""],
+      measure: "text",
+      kind: "label",
+      byRow: ADOPTABLE.map(({ label }) => ({ value: label })),
+    },
+    {
+      name: "adopted_constructed",
+      label: "Value that the constructions give",
+      heading: ["Construc-", "tions give"],
+      measure: "pick",
+      kind: "result",
+      at: 3,
+      byRow: ADOPTABLE.map(({ formula, measure }) => ({ formula, measure })),
+      note: "What the constructions give, whatever is adopted beside it.",
+    },
+    {
+      name: "adopted_unit",
+      label: "Unit",
+      heading: ["", ""],
+      measure: "text",
+      kind: "label",
+      at: 4,
+      byRow: ADOPTABLE.map(({ measure }) => (measure === "stress" ? { formula: "={stress_unit}" } : {})),
+    },
+    input({
+      name: "adopted_value",
+      label: "Adopted value",
+      heading: ["Adopted", ""],
+      measure: "ratio",
+      at: 5,
+      limits: { least: 0, above: true },
+      byRow: ADOPTABLE.map(({ measure }) => ({ measure })),
+      note: "Typed by the engineer; blank keeps what the constructions give. What follows (OCR, field curve, quality, checks, report, export) goes on with the adopted value.",
+    }),
+    {
+      name: "adopted_source",
+      label: "Where the value in use comes from",
+      heading: ["In use", ""],
+      measure: "text",
+      kind: "remark",
+      at: 6,
+      byRow: ADOPTABLE.map(({ source }, index) => ({
+        formula: `=IF(${isTyped(index + 1)},"adopted"&IF([adopted_reason]="",", no reason","")&IF([adopted_by]="",", no initials",""),${source})`,
+      })),
+      note: "Whether the value in use was adopted or is that of the constructions, and what an adopted one lacks.",
+    },
+    input({ name: "adopted_by", label: "Adopted by", heading: ["By", ""], measure: "text", at: 10 }),
+    input({ name: "adopted_day", label: "Day of adoption", heading: ["Day", ""], measure: "date", at: 11, span: 2 }),
+    // The last column: a long reason runs on to the right of it.
+    input({
+      name: "adopted_reason",
+      label: "Reason of adoption",
+      heading: ["Reason", ""],
+      measure: "text",
+      at: 13,
+      note: "Why the engineer departs from the constructions.",
+    }),
+  ],
+};
+
+/** The words for the methods of preconsolidation stress, as the sheet's list has them. */
+export const METHOD_CHOICES = METHOD_NAMES.map((method) => METHOD_WORDS[method]);
