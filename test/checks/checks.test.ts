@@ -663,6 +663,11 @@ const CASES: Readonly<Record<string, Case>> = {
     ],
     needs: null,
   },
+  Q66: {
+    pass: { adopted_value: [180], adopted_reason: ["cemented"], adopted_by: ["NN"] },
+    fail: [[{ adopted_value: [180] }, "explain", /^180 kPa is adopted; the methods read .* give the reason in/]],
+    needs: null,
+  },
 };
 
 let base: NamedValues;
