@@ -57,13 +57,38 @@ const ZONES = FOLDERS.flatMap((target) =>
   })),
 );
 
+/**
+ * A cast says why: in a comment on its line, on the line before it or before its statement, or in the comment at the head of
+ * the file ("Casts: ...").
+ */
+const castSaysWhy = {
+  create: ({ sourceCode, report }) => {
+    const comments = sourceCode.getAllComments();
+    const commented = new Set(
+      comments.flatMap(({ loc: { start, end } }) =>
+        Array.from({ length: end.line - start.line + 1 }, (_, index) => start.line + index),
+      ),
+    );
+    const isSaid = (line) => commented.has(line) || commented.has(line - 1);
+    const isSaidAtHead = comments[0]?.loc.start.line === 1 && comments[0].value.includes("Casts: ");
+    return {
+      "TSAsExpression:not([typeAnnotation.typeName.name='const']), TSTypeAssertion"(node) {
+        let whole = node;
+        while (whole.parent && !/Statement$|Declaration$|PropertyDefinition/.test(whole.type)) whole = whole.parent;
+        const lines = [whole, node, node.typeAnnotation].map(({ loc }) => loc.start.line);
+        if (!isSaidAtHead && !lines.some(isSaid)) report({ node, message: "say in a comment why this cast holds" });
+      },
+    };
+  },
+};
+
 export default tseslint.config(
   { ignores: ["dist", "node_modules", "artifacts", "coverage"] },
   ...tseslint.configs.recommended,
   { rules: { "@typescript-eslint/no-explicit-any": "off" } },
   {
     files: ["src/**"],
-    plugins: { "import-x": importX },
+    plugins: { "import-x": importX, own: { rules: { "cast-says-why": castSaysWhy } } },
     settings: {
       "import-x/resolver-next": [createTypeScriptImportResolver()],
       "import-x/extensions": [".ts", ".tsx"],
@@ -74,6 +99,7 @@ export default tseslint.config(
       eqeqeq: ["error", "always", { null: "ignore" }],
       "import-x/no-restricted-paths": ["error", { zones: ZONES }],
       "import-x/no-cycle": "error",
+      "own/cast-says-why": "error",
     },
   },
   {

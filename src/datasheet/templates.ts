@@ -13,8 +13,8 @@ export const TEMPLATES: Readonly<Record<System, string>> = { SI: "clayledger-si.
 export const templateBytes = (system: System): Promise<Uint8Array> => toXlsx(blankSheet(system));
 
 async function write(folder: string): Promise<void> {
-  // Object.entries is typed with any text as the key; the keys of the table are the systems.
   for (const [system, file] of Object.entries(TEMPLATES))
+    // Object.entries is typed with any text as the key; the keys of the table are the systems.
     writeFileSync(join(folder, file), await templateBytes(system as System));
 }
 

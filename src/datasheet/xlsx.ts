@@ -113,8 +113,9 @@ function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
  */
 const isDynamic = (formula: string): boolean => /CLAY\.|INDEX\(/.test(formula);
 
-/** The numbers of the paper sizes in the file. The types of exceljs lack the number of Letter. */
+/** The numbers of the paper sizes in the file. */
 const A4 = 9;
+// The types of exceljs lack the number of Letter.
 const LETTER = 1 as ExcelJS.PaperSize;
 
 function validationOf(entry: EntryRule): object {

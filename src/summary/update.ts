@@ -124,7 +124,7 @@ export function update(
   const writing = new Writing(standing);
   const rows = rowsOf(writing);
   const free = rows.filter(({ index }) => !standing.filled.has(writing.rowOnSheet(index)));
-  const said = { added: [] as string[], changed: [] as string[], withoutRoom: [] as string[] };
+  const said: Record<"added" | "changed" | "withoutRoom", string[]> = { added: [], changed: [], withoutRoom: [] };
 
   const rowFor = (called: string, present: Row | undefined): Row | undefined => {
     if (present) return present;

@@ -122,8 +122,10 @@ export function Pane({ port, sheets, look }: PaneProps) {
     document.getElementById(tabId(screen))?.focus();
   };
   const props: ScreenProps = { port, sheets, onOpen };
+  // The inks are custom properties, which the types of React leave out.
+  const inks = PLOT_INKS[look] as CSSProperties;
   return (
-    <FluentProvider theme={THEMES[look]} className={styles.pane} style={PLOT_INKS[look] as CSSProperties}>
+    <FluentProvider theme={THEMES[look]} className={styles.pane} style={inks}>
       <FollowedWorkbook port={port}>
         <header className={styles.tabs}>
           <Tabs

@@ -143,7 +143,12 @@ export function band(title: string, options: { withNext?: boolean; newPage?: boo
 /** Running text, one block per line, so that any line may go to the next page; `lead` stands before the first line. */
 export function paragraph(
   text: string,
-  { col = 0, until = COLUMNS, lead = "", kind = "label" as CellPlan["kind"] } = {},
+  {
+    col = 0,
+    until = COLUMNS,
+    lead = "",
+    kind = "label",
+  }: { col?: number; until?: number; lead?: string; kind?: CellPlan["kind"] } = {},
 ): Block[] {
   const lines = wrapped(text, roomFrom(col, until), (piece) => pointsOf(piece, kind));
   return lines.map((line, index): Block => ({

@@ -102,8 +102,10 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
   if (plan.freezeRows > 0) add("FREEZE_ROWS", { quantity: plan.freezeRows });
 
   for (const [kind, target] of grouped(plan, (cell) => cell.kind)) {
-    add("SET_FORMATTING", { target, style: STYLES[kind as CellPlan["kind"]] });
-    const border = BORDERS[kind as CellPlan["kind"]];
+    // `grouped` gives back the kinds of the cells as texts.
+    const known = kind as CellPlan["kind"];
+    add("SET_FORMATTING", { target, style: STYLES[known] });
+    const border = BORDERS[known];
     if (border) add("SET_ZONE_BORDERS", { target, border });
   }
   for (const [format, target] of grouped(plan, (cell) => cell.format && toEngineFormat(cell.format)))

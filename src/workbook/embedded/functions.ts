@@ -1,4 +1,7 @@
-/** The worksheet functions (dist/functions.js, described by dist/functions.json) as functions of the engine. */
+/**
+ * The worksheet functions (dist/functions.js, described by dist/functions.json) as functions of the engine.
+ * Casts: cells come from the engine and from functions without types; what they hold is looked at here.
+ */
 import { addFunction, helpers } from "@odoo/o-spreadsheet";
 import { nth } from "../../reduction/numeric/lists";
 import { EvaluationError } from "./engine";

@@ -1,4 +1,7 @@
-/** Carries out batches of commands completely or not at all: a refused batch leaves no step for undo or redo. */
+/**
+ * Carries out batches of commands completely or not at all: a refused batch leaves no step for undo or redo.
+ * Casts: the engine's types leave out the history plugin's inner parts, and the commands and getters that are added here.
+ */
 import { registries } from "@odoo/o-spreadsheet";
 import { pause } from "../in-slices";
 import { WorkbookError } from "../port";

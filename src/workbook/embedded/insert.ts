@@ -1,4 +1,7 @@
-/** Copies the sheets of another workbook: the commands make them again in this workbook, under free names. */
+/**
+ * Copies the sheets of another workbook: the commands make them again in this workbook, under free names.
+ * Casts: the engine gives the data of a workbook without types.
+ */
 import { quoted } from "../address";
 import { helpers, tokenize } from "@odoo/o-spreadsheet";
 import { freeSheetName } from "../sheet-names";

@@ -1,4 +1,7 @@
-/** The workbook port over the open-source sheet of `npm start`. */
+/**
+ * The workbook port over the open-source sheet of `npm start`.
+ * Casts: the engine's types list its own plugins, commands, getters and components, and not those that are added here.
+ */
 import {
   WorkbookError,
   type Asked,

@@ -1,6 +1,7 @@
 /**
  * Protection without a password. The engine protects only whole sheets; here all cells of a sheet are protected except
  * its open ones. The protection follows the sheet through undo, moved rows and copies.
+ * Casts: the engine's types list its own plugins, commands, getters and components, and not those that are added here.
  */
 import { CorePlugin, coreTypes, registries } from "@odoo/o-spreadsheet";
 import { toZone, type Zone } from "./zones";

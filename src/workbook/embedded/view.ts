@@ -1,4 +1,7 @@
-/** Shows the spreadsheet of the engine on the page. */
+/**
+ * Shows the spreadsheet of the engine on the page.
+ * Casts: the types of owl do not take the engine's component and its props.
+ */
 import { Spreadsheet } from "@odoo/o-spreadsheet";
 import { App, Component, xml } from "@odoo/owl";
 import { cellAddress } from "../address";

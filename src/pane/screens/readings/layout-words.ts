@@ -14,6 +14,8 @@ export function layoutWords(layout: Layout, choices: LoadChoices): [string, stri
   const column = (col: number, what: string): string => cellWords.inColumn(columnLetters(col), what);
   const date: [string, string][] =
     layout.date === null ? [] : [[cellWords.date, column(layout.date, cellWords.dateOrders[layout.dateOrder])]];
+  const temperature: [string, string][] =
+    layout.temperature == null ? [] : [[cellWords.temperature, column(layout.temperature, cellWords.celsius)]];
   const unit = layout.readingUnit === "div" ? cellWords.division : layout.readingUnit;
   return [
     [cellWords.delimiter, cellWords.delimiters[layout.delimiter]],
@@ -30,9 +32,7 @@ export function layoutWords(layout: Layout, choices: LoadChoices): [string, stri
         ? cellWords.noLoad
         : column(layout.load, `${cellWords.loadKinds[layout.loadKind]} ${layout.loadUnit}`.trim()),
     ],
-    ...(layout.temperature == null
-      ? []
-      : ([[cellWords.temperature, column(layout.temperature, cellWords.celsius)]] as [string, string][])),
+    ...temperature,
     [cellWords.lever, String(layout.lever)],
     [cellWords.noReading, layout.noReading.map(String).join("; ")],
     [cellWords.way, cellWords.ways[choices.way]],

@@ -37,7 +37,7 @@ export const PICK_WORDS: Readonly<Record<PickName, string>> = {
   tangent_to: "tangent to",
 };
 
-const isPickName = (of: string): of is PickName => (PICK_NAMES as readonly string[]).includes(of);
+const isPickName = (of: string): of is PickName => PICK_NAMES.some((name) => name === of);
 
 /** These words as messages. */
 const PICK_SAID: Readonly<Record<PickName, Message>> = {

@@ -255,10 +255,10 @@ const IN_A_STEP = 500;
 export function* readCells(document: Document, about: Surroundings): Generator<number, Cells> {
   const { sheet, styles: known } = about;
   const cells: Record<string, string> = {};
-  const looks = {
-    styles: {} as Record<string, number>,
-    formats: {} as Record<string, number>,
-    borders: {} as Record<string, number>,
+  const looks: Record<"styles" | "formats" | "borders", Record<string, number>> = {
+    styles: {},
+    formats: {},
+    borders: {},
   };
   const rows: Cells["rows"] = {};
   const left = new Set<string>();

@@ -1,6 +1,7 @@
 /**
  * The messages of entry rules: the hint before an entry, and the sentence when the rule refuses it. The engine does not
  * have them; a file does.
+ * Casts: the engine's types of rules lack the words that are added here.
  */
 import type { Model } from "../engine";
 import { heldText, plainText } from "./escapes";
