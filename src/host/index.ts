@@ -110,10 +110,8 @@ async function start(): Promise<void> {
       const showIt = attempt(() => show(opened, file.name));
       if (isSaved()) showIt();
       else
-        voice.ask(
-          `${fileName} has changes that are not saved. Open ${file.name} all the same, and lose them?`,
-          showIt,
-          () => voice.tell(`${file.name} was not opened.`),
+        voice.ask(`${fileName} has changes that are not saved. Open ${file.name} anyway and lose them?`, showIt, () =>
+          voice.tell(`${file.name} was not opened.`),
         );
     }),
   );

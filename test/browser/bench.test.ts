@@ -48,7 +48,7 @@ withBrowser("the bench", (openPage) => {
   });
 
   test("a mistyped reading is questioned if it is far off, and can be undone", async () => {
-    await pane.getByRole("button", { name: /^Take back/ }).click();
+    await pane.getByRole("button", { name: /^Undo the reading/ }).click();
     await pane.getByRole("status").filter({ hasText: "is cleared" }).waitFor();
     expect(await reading(10)).toBe("");
     await field().fill("99999");

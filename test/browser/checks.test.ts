@@ -82,7 +82,7 @@ withBrowser("the reviewer", (openPage) => {
     await answer.fill("Looked at the readings: it is the soil.");
     await pane.getByLabel(`Initials (${id})`).fill("RV");
     await pane.getByRole("button", { name: `Keep the answer (${id})` }).click();
-    await told(`The answer to ${id} for “Demonstration” stands on the sheet “Answers to checks”.`);
+    await told(`The answer to ${id} for “Demonstration” is on the sheet “Answers to checks”.`);
     await pane.getByText(/Answered by RV, .*it is the soil/).waitFor();
     const kept = await readNames(page, "Answers to checks", ["answer_sheet", "answer_check", "answer_by"]);
     expect([kept.answer_sheet[0][0], kept.answer_check[0][0], kept.answer_by[0][0]]).toEqual([SHEET, id, "RV"]);
@@ -144,7 +144,7 @@ withBrowser("the reviewer", (openPage) => {
     await takePicture(page, "pane-by-hand-480");
     await pane.getByRole("textbox", { name: "Initials", exact: true }).fill("RV");
     await pane.getByRole("button", { name: "Sign and write down" }).click();
-    await told("2 rows of “Demonstration” stand on the sheet “Comparison by hand”.");
+    await told("2 rows of “Demonstration” are on the sheet “Comparison by hand”.");
     const signed = await readNames(page, "Comparison by hand", ["compare_quantity", "compare_result", "compare_by"]);
     expect(signed.compare_result.slice(0, 3).flat()).toEqual(["agrees", "differs", ""]);
     expect(signed.compare_by[1][0]).toBe("RV");
@@ -158,7 +158,7 @@ withBrowser("the reviewer", (openPage) => {
       .first()
       .waitFor();
     await pane.getByRole("button", { name: "Insert as a calculation book" }).click();
-    await told("stands on the sheet “Calculation book”");
+    await told("is on the sheet “Calculation book”");
     expect(await sheetNames(page)).toContain("Calculation book");
     const book = await readNames(page, "Calculation book", ["book_quantity", "book_then", "book_now"]);
     expect(book.book_quantity.length).toBeGreaterThan(300);

@@ -79,7 +79,7 @@ withBrowser("the current test", (openPage) => {
       await showSheet(page, DEMO);
       await shows(DEMO);
       await showSheet(page, "Notes");
-      await bar().getByText("“Notes” is in front and is no data sheet: this test stays.").waitFor();
+      await bar().getByText("“Notes” is in front but is not a data sheet: the pane stays with this test.").waitFor();
       expect(await chosen().inputValue()).toBe(DEMO);
       await takePicture(page, "current-test-notes-in-front");
     });

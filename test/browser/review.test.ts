@@ -111,7 +111,7 @@ withBrowser("the review", (openPage) => {
 
   test("the last change is cancelled, and the sheet has its own cv again", async () => {
     const picked = Number(await onSheet("cv_log_time", 4));
-    await pane.getByRole("button", { name: "Take back the last change…" }).click();
+    await pane.getByRole("button", { name: "Undo the last change…" }).click();
     await told(/clears row 1 .*Load 5/);
     await pane.getByRole("button", { name: "Take it back" }).click();
     await told("Cleared in the table of picks of “Demonstration”: row 1.");
@@ -164,7 +164,7 @@ withBrowser("the review", (openPage) => {
     await page.keyboard.press("Enter");
     await told("The change is in the table of picks");
     expect(await picks()).toEqual([[6, "straight_to", before, wanted, "bends early", expect.stringContaining("KB")]]);
-    await tabTo("Take back the last change");
+    await tabTo("Undo the last change");
     await page.keyboard.press("Enter");
     await tabTo("Take it back");
     await page.keyboard.press("Enter");

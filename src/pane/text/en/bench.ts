@@ -1,7 +1,7 @@
 export const bench = {
   heading: "The load in the frame",
   purpose:
-    "Reads a load while it stands: what is due, what the readings say so far, and whether the next load may go on.",
+    "For the load on the specimen: which reading is due, what the readings show so far, and whether the next load may be put on.",
   reading: "Reading the data sheet…",
   emptyTitle: "There is no data sheet in this workbook",
   empty: "Insert one on the screen “Data sheet”: its loads and times are the schedule here.",
@@ -14,10 +14,10 @@ export const bench = {
   setStart: "Write the moment",
   startHint: "Date and time of loading. Clock times follow from it.",
   noStart:
-    "The sheet does not say at what time this load was applied. Press “Applied now” when it goes on, or enter the moment.",
-  started: (moment: string) => `Applied at ${moment}. The moment stands in the load table.`,
-  standing: "Standing for",
-  future: "The moment of loading lies ahead of this computer's clock: check both.",
+    "The sheet does not say at what time this load was applied. Press “Applied now” when you put it on, or enter the moment.",
+  started: (moment: string) => `Applied at ${moment}. The moment is in the load table.`,
+  standing: "Under load for",
+  future: "The moment of loading is later than the clock of this computer: check both.",
   clockBehind:
     "A reading has a later time than the clock shows since loading. Check the moment of loading in the load table, and the clock of this computer.",
   next: "Next reading",
@@ -32,18 +32,18 @@ export const bench = {
   atClock: (time: string) => `time of the clock, ${time}`,
   whichTime: "Time that is written",
   write: "Write the reading",
-  writeAnyway: "Write it all the same",
+  writeAnyway: "Write it anyway",
   notNumber: (typed: string) => `“${typed}” is no number. Type the reading in divisions.`,
   zero: "A reading of 0 counts as a blank cell on this sheet. Read the dial again, or set its zero elsewhere.",
   doubtTitle: "Look at the dial again",
   wrote: (sheet: string, load: number, time: string, reading: string) =>
     `Written to “${sheet}”: load ${load}, ${time}, reading ${reading}.`,
-  takeBack: (time: string, reading: string) => `Take back ${reading} at ${time}`,
+  takeBack: (time: string, reading: string) => `Undo the reading ${reading} at ${time}`,
   tookBack: (sheet: string, load: number, time: string) =>
     `The reading of load ${load} at ${time} is cleared on “${sheet}”; correct it in the field.`,
   changedMeanwhile:
-    "The cells of this reading hold something else by now. Nothing was written: look at the sheet, and try again.",
-  progress: "What the readings say so far",
+    "The cells of this reading have changed in the meantime. Nothing was written: look at the sheet, and try again.",
+  progress: "What the readings show so far",
   rule: "When the load may end",
   rules: {
     "log time": "at the end of primary by log time",
@@ -68,7 +68,7 @@ export const bench = {
   noAdvice: "The loads read so far raise no question that a further load could answer.",
   mass: "Mass on the hanger",
   cap: "Mass of cap and ball, kg",
-  capHint: "What rests on the specimen beside the lever; blank: not counted.",
+  capHint: "The mass that rests on the specimen directly, not through the lever. If blank, it is not counted.",
   massNow: (stress: string, mass: string) => `${stress}: ${mass} kg`,
   massNext: (load: number, stress: string, mass: string, more: string) =>
     `Load ${load}, ${stress}: ${mass} kg, ${more}`,

@@ -1,6 +1,6 @@
 export const byHand = {
   heading: "By hand",
-  purpose: "Compare results with values that were worked out by hand, and read how each number came about.",
+  purpose: "Compare results with values calculated by hand, and see how each number is calculated.",
   emptyTitle: "No data sheet in this workbook",
   empty: "Insert a data sheet on the first tab, or name the cells of your own.",
   reading: "Reading the sheet…",
@@ -42,7 +42,7 @@ export const byHand = {
   needBy: "Enter your initials.",
   needValues: "Enter at least one value by hand.",
   signed: (count: number, test: string, sheet: string) =>
-    `${count} ${count === 1 ? "row" : "rows"} of “${test}” ${count === 1 ? "stands" : "stand"} on the sheet “${sheet}”.`,
+    `${count} ${count === 1 ? "row" : "rows"} of “${test}” ${count === 1 ? "is" : "are"} on the sheet “${sheet}”.`,
   working: "Working",
   workingPurpose:
     "The formula of each number, the numbers put in and the result, as in a calculation book. Each formula is evaluated a second time by another program part, which reads it as it is printed and calculates with its units.",
@@ -50,6 +50,6 @@ export const byHand = {
   twiceDiffers: (value: string) =>
     `Evaluated twice, with units: the second evaluation gives ${value}. Do not use this number; report it.`,
   book: "Insert as a calculation book",
-  booked: (test: string, sheet: string) => `The calculation book of “${test}” stands on the sheet “${sheet}”.`,
+  booked: (test: string, sheet: string) => `The calculation book of “${test}” is on the sheet “${sheet}”.`,
   noWorking: "The sheet shows no number yet.",
 };

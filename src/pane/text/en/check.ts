@@ -1,13 +1,13 @@
 export const check = {
   heading: "Sheet check",
   purpose:
-    "A data sheet works by the names of its cells, however it looks. This tells what is missing or doubled on the sheet in front, and what will not work without it. Nothing is changed by looking.",
+    "A data sheet works through the names of its cells; its layout does not matter. The check lists the names that are missing or double on the sheet in front, and what does not work without them. It changes nothing.",
   look: "Check the sheet in front",
   looking: "Looking at the sheet…",
   of: (sheet: string) => `The sheet “${sheet}”`,
   version: (version: number | undefined) =>
     version === undefined ? "It does not say which version of the data sheet it is." : `Data sheet version ${version}.`,
-  whole: "Every name is there, once, and no cell holds what it should not.",
+  whole: "Every name is there exactly once, and no cell contains a value that it must not contain.",
   faulty: (count: number) =>
     count === 1 ? "1 formula is missing or changed" : `${count} formulas are missing or changed`,
   mend: "Write its formula",
@@ -16,7 +16,7 @@ export const check = {
   stop: (count: number) => (count === 1 ? "1 thing does not work" : `${count} things do not work`),
   consider: (count: number) => (count === 1 ? "1 thing to look at" : `${count} things to look at`),
   news: "New since this sheet was made",
-  newsHint: "The sheet works as it is. What is new stands on a newly inserted sheet.",
+  newsHint: "The sheet works as it is. A newly inserted sheet has everything that is new.",
   formulas: "Formulas and protection",
   reenter: "Enter formulas again",
   reenterHint: "For results that show #NAME? or stay blank, as when the add-in came after the sheet.",
@@ -29,12 +29,12 @@ export const check = {
   lift: "Lift protection",
   protect: "Protect all but inputs",
   protectHint:
-    "There is no password: protection keeps formulas from slips, not from people. Rows can be put in while it stands. To take rows out, lift it first: Excel deletes no row that holds a locked cell.",
+    "There is no password: the protection prevents mistakes, not intended changes. Rows can be inserted under protection. To delete rows, lift the protection first: Excel deletes no row that contains a locked cell.",
   lifted: (sheet: string) => `“${sheet}” is not protected any more.`,
-  protected: (sheet: string) => `“${sheet}” is protected, but for its inputs.`,
+  protected: (sheet: string) => `“${sheet}” is protected, except for its inputs.`,
   own: "A sheet of your own",
   ownHint:
-    "Your firm's own .xlsx, made from the template or given the names here. Its sheets come in as new sheets; no other is touched.",
+    "Your firm's own .xlsx, made from the template or given the names here. Its sheets are inserted as new sheets; no other sheet is changed.",
   insert: "Insert sheets from a file…",
   inserting: "Inserting the sheets…",
   inserted: (sheets: readonly string[]) => `Inserted: ${sheets.map((sheet) => `“${sheet}”`).join(", ")}.`,
@@ -44,7 +44,7 @@ export const check = {
   missingGroup: "Not on the sheet",
   presentGroup: "On the sheet",
   give: "Attach to the selected cells",
-  move: (name: string) => `Move ${name} here all the same`,
+  move: (name: string) => `Move ${name} here anyway`,
   attached: (name: string, place: string, sheet: string) => `${name} is now at ${place} of “${sheet}”.`,
   missing: "Names without cells",
   missingHint:
@@ -64,7 +64,7 @@ export const check = {
   leftWaiting: (names: string) => `Not written yet, because names that they need have no cells: ${names}.`,
   formulaWritten: (name: string) => `The formula of ${name} is written.`,
   formulaWaits: (names: string) => `Its formula is written once these have cells: ${names}.`,
-  formulaHeld: (places: string) => `${places} holds something else, which was left.`,
+  formulaHeld: (places: string) => `${places} contains something else, which was left unchanged.`,
   replace: (places: string) => `Write the formula over what ${places} holds`,
   fromLoad: "First load",
   fromLoadWrong: "Enter the number of a load.",

@@ -17,7 +17,7 @@ export const pane = {
     about: "About",
   },
   unexpected: (what: string) =>
-    `Something failed that should not have (${what}). The workbook is as it was. Try again; please report it if it stays.`,
+    `Something failed that should not have (${what}). The workbook is as it was. Try again; please report it if it happens again.`,
   noHost: "This pane works beside a workbook: open it from Excel, or run the page that comes with the add-in.",
   test: {
     group: "Current test",
@@ -29,6 +29,6 @@ export const pane = {
     pinLong: "Pin this test",
     pinHint: "Stays with this test, whichever sheet is in front.",
     pinned: (front: string) => `Pinned, while “${front}” is in front.`,
-    noTest: (front: string) => `“${front}” is in front and is no data sheet: this test stays.`,
+    noTest: (front: string) => `“${front}” is in front but is not a data sheet: the pane stays with this test.`,
   },
 };

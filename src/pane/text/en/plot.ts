@@ -46,15 +46,15 @@ export const plot = {
   savePng: "Save PNG",
   copyPng: "Copy picture",
   copySvg: "Copy SVG",
-  filesHint: "Black on white. Where nothing is saved, the host does not let a pane save: copy instead.",
-  saved: (name: string) => `Handed over to be saved: ${name}`,
+  filesHint: "Black on white. If nothing is saved, the host does not let a pane save: copy instead.",
+  saved: (name: string) => `Passed to the browser to be saved: ${name}`,
   copied: "Copied.",
-  copyByHand: "This host lets no pane copy. Select the text below and copy it.",
-  noPictureCopy: "This host lets no pane copy pictures. Save the picture, or copy the SVG.",
+  copyByHand: "This host does not let a pane copy. Select the text below and copy it.",
+  noPictureCopy: "This host does not let a pane copy pictures. Save the picture, or copy the SVG.",
   noPictureAtAll:
-    "This host lets no pane copy or save pictures. Copy the SVG, or insert the plot as a chart and copy that.",
+    "This host does not let a pane copy or save pictures. Copy the SVG, or insert the plot as a chart and copy that.",
   filesHintNoSaving:
-    "Black on white. Excel saves no file for a pane here: copy the picture, or insert the plot as a chart.",
+    "Black on white. Excel does not let a pane save files here: copy the picture, or insert the plot as a chart.",
   svgText: "Text of the SVG file",
   emptyTitle: "Select what to plot",
   empty: [
@@ -64,13 +64,13 @@ export const plot = {
   emptyHint: "Headings may be in the selection. The plot follows the selection and its cells.",
   reading: "Reading the selection…",
   again: "Read again",
-  onItsSide: "A chart is made over columns, and this range lies on its side. Select the same numbers in columns.",
+  onItsSide: "A chart needs its numbers in columns, but this range has them in rows. Select the numbers in columns.",
   noCells: (sheet: string, names: string) => `The sheet “${sheet}” has no cells called ${names}.`,
   row: (place: string) => `Row ${place}`,
   column: (place: string) => `Column ${place}`,
   inRow: (row: number) => `sheet row ${row}`,
   inColumn: (column: string) => `column ${column}`,
-  shows: (cell: string, code: string) => `${cell} shows ${code}: mend that cell first`,
+  shows: (cell: string, code: string) => `${cell} shows ${code}: correct that cell first`,
   holdsText: (cell: string, held: string) =>
     `${cell} holds the text "${held}" where a number is needed: correct or clear that cell`,
   holdsLogical: (cell: string, held: string) =>

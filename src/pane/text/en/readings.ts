@@ -26,7 +26,7 @@ export const readings = {
   notUnicode: "The file is not Unicode: it was read as Windows-1252; check signs such as ° and µ in the headings.",
 
   columnsHeading: "Columns and units",
-  offered: "This is what the file shows of itself. Check each choice, the units above all; then confirm.",
+  offered: "These choices were found in the file. Check each of them, the units above all; then confirm.",
   remembered: "As for an earlier file",
   notRemembered: "as this file shows",
   apparatus: "Apparatus",
@@ -93,7 +93,7 @@ export const readings = {
   ways: {
     load: "changes of the load",
     restart: "times that begin again",
-    interval: "logging that quickens",
+    interval: "readings that become more frequent",
     none: "not at all: one load",
   },
   rule: "At time 0 of a load",
@@ -109,7 +109,7 @@ export const readings = {
   thinning: "Rows for the sheet",
   thinnings: { even: "about 20 per log cycle", hand: "times of a hand schedule", all: "all that fit" },
   tooMany: (found: number, most: number) =>
-    `Found this way the file falls into ${whole(found)} stretches. More than ${most} cannot be loads: the column may count lines or bursts. The file is shown as one stretch: choose another way here or another load column above, or split it by hand.`,
+    `Found this way, the file has ${whole(found)} stretches. No test has more than ${most} loads: the column may count lines or bursts. The file is shown as one stretch: choose another way here or another load column above, or split it by hand.`,
   whichLoad: "Load on the sheet",
   noneOfThem: "none",
   loadName: (load: number, stress: string) => `Load ${load}${stress && `, ${stress}`}`,
@@ -172,7 +172,7 @@ export const readings = {
   changeTo: (name: string, wanted: string) => `Change ${name} to ${wanted}`,
   keepAs: (name: string, now: string) => `Keep ${name} at ${now}`,
   chooseOne: "Choose one: the sheet would otherwise misread the file",
-  staying: (loads: string) => `It counts for the readings that stay on the sheet as well: load ${loads}.`,
+  staying: (loads: string) => `It also applies to the readings that stay on the sheet: load ${loads}.`,
   undecided: (names: string) => `Nothing can be written yet: choose above what counts for ${names}.`,
   inputChanged: (name: string, now: string, wanted: string, file: string) =>
     `${name} was changed from ${now} to ${wanted} for the readings of ${file}.`,
@@ -182,7 +182,7 @@ export const readings = {
   keep: (lines: number) => `Keep ${lines === 1 ? "the line" : `all ${whole(lines)} lines`} of the file in the workbook`,
   keepHint: (sheet: string) => `On a sheet of its own, “Readings ${sheet}”, with the file's name and hash.`,
   doesNotKeep: (sheet: string) =>
-    `The file's name and hash come on the sheet “Readings ${sheet}”, its lines do not: keep the file itself elsewhere.`,
+    `The file's name and hash are written to the sheet “Readings ${sheet}”, its lines are not: keep the file itself elsewhere.`,
   cannotKeep: (most: number) =>
     `The file is too long to be kept in a workbook, which takes ${whole(most)} lines. Its name and hash are kept; keep the file itself elsewhere.`,
   write: (count: number, sheet: string) => `Write ${count} ${count === 1 ? "load" : "loads"} to “${sheet}”`,
@@ -203,6 +203,6 @@ export const readings = {
   doneWithoutLines: (loads: string, sheet: string, fileSheet: string) =>
     `${loads} written to “${sheet}”. The file's name and hash are on “${fileSheet}”; its lines are not in the workbook: keep the file itself.`,
   notKept: (sheet: string, line: number) =>
-    `Line ${whole(line)} of the file does not stand on the sheet “${sheet}” as it was read: a change or an undo came between. Nothing was written to the data sheet. Write again; if that does not help, untick that the lines are kept.`,
+    `Line ${whole(line)} of the file differs on the sheet “${sheet}”, because of a change or an undo in the meantime. Nothing was written to the data sheet. Write again; if that does not help, untick that the lines are kept.`,
   doneLoads: (count: number) => (count === 1 ? "One load was" : `${count} loads were`),
 };

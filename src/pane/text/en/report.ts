@@ -1,16 +1,16 @@
 export const report = {
   heading: "Report",
   purpose:
-    "Makes a new sheet with everything that a reader needs: results, loads, plots, uncertainty, remarks, picks by hand, checks that did not pass, cautions. Its numbers follow the data sheet. An older report is never written over.",
+    "Makes a new sheet with everything that a reader needs: results, loads, plots, uncertainty, remarks, picks by hand, checks that did not pass, cautions. Its numbers follow the data sheet. An older report is never overwritten.",
   looking: "Looking at the data sheet…",
   none: "There is no data sheet in this workbook. Put one in on the Data sheet tab, or attach names to one of your own there.",
   lacks: (count: number) => (count === 1 ? "1 required item is missing" : `${count} required items are missing`),
-  lacksHint: "The report can be made all the same: it lists what is missing with its cell.",
+  lacksHint: "The report can be made anyway: it lists each missing item with its cell.",
   whole: "Nothing that a report must show is missing.",
   others: (count: number) =>
     count === 1
-      ? "1 item that is wanted only where it was measured"
-      : `${count} items that are wanted only where they were measured`,
+      ? "1 item that is required only if it was measured"
+      : `${count} items that are required only if they were measured`,
   item: (item: number, sentence: string) => `${sentence}. (Item ${item})`,
   open: (count: number) =>
     count === 0
@@ -23,7 +23,7 @@ export const report = {
   languageHint: "The report keeps it; the next report of this sheet begins with it.",
   languages: { en: "English", de: "Deutsch" },
   curve: "Compression curve in",
-  curveHint: "On the first page. The other stands among the plots.",
+  curveHint: "On the first page. The other curve is among the plots.",
   curves: { e: "void ratio", strain: "strain" },
   preparedBy: "Prepared by",
   preparedByHint: "Name or initials of who makes the report.",
@@ -31,7 +31,7 @@ export const report = {
   making: "Making the report…",
   made: (test: string, sheet: string) =>
     `The report of “${test}” is on the new sheet “${sheet}”, which is in front now.`,
-  carried: (sheet: string) => `Limits of error that were changed on “${sheet}” were taken over.`,
+  carried: (sheet: string) => `Limits of error that were changed on “${sheet}” were copied.`,
   reports: "Reports of this sheet",
   show: (sheet: string) => `Show “${sheet}”`,
   again: "Look again",

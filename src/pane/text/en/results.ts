@@ -1,9 +1,9 @@
 export const results = {
   heading: "Results at a glance",
-  promise: "As the sheet has them. Choose a number to go to its cell.",
+  promise: "The numbers are those of the sheet. Choose a number to go to its cell.",
   reading: "Reading the data sheet…",
   emptyTitle: "There is no data sheet in this workbook",
-  empty: "Insert one on the screen “Data sheet”, or the worked demonstration to see what comes of it.",
+  empty: "Insert one on the screen “Data sheet”, or the worked demonstration to see its results.",
   noLoads: "The sheet holds no load with readings yet: enter them, or bring them in on the screen “Readings”.",
   again: "Read again",
   basis: (curve: string, method: string, drainage: string) =>
@@ -32,7 +32,7 @@ export const results = {
   methods: "By every method",
   spread: (count: number, least: string, greatest: string, median: string) =>
     `${count} ${count === 1 ? "method" : "methods"}: ${least} to ${greatest}, median ${median}`,
-  spreadHint: "What the methods spread over is interpretation, not error of measurement.",
+  spreadHint: "The spread between the methods is a matter of interpretation, not an error of measurement.",
   noSpread: "Fewer than two methods read this curve.",
   methodNone: "does not apply; the sheet says why",
   cv: "cv of virgin loads",
@@ -55,7 +55,7 @@ export const results = {
     "no deflections": "No apparatus deflections are given: nothing is corrected for them.",
     "no seating": "No seating stress is given: it counts as zero.",
   },
-  nothingAssumed: "Nothing that the sheet asks for was left to an assumption.",
+  nothingAssumed: "No input of the sheet is assumed.",
   overridden: (count: number) =>
     count === 1 ? "1 value was replaced by hand." : `${count} values were replaced by hand.`,
   remarksHeading: "Remarks of the sheet",

@@ -24,13 +24,13 @@ export const summary = {
   nothingToDraw: "None of the data sheets has a result to draw yet.",
   inserted: (sheet: string) => `Inserted: “${sheet}”.`,
   upToDate: (sheet: string) => `“${sheet}” is up to date.`,
-  chartsInserted: (sheet: string) => `The charts stand on “${sheet}”.`,
+  chartsInserted: (sheet: string) => `The charts are on “${sheet}”.`,
   added: (called: readonly string[]) => `Added: ${called.join("; ")}.`,
   left: (cells: readonly string[]) => `Left as they are, because something else was typed there: ${cells.join(", ")}.`,
   gone: (rows: readonly number[]) =>
     rows.length === 1
-      ? `Row ${rows[0]} is of a data sheet that is not there any more. The row was left: delete it if it is not wanted.`
-      : `Rows ${rows.join(", ")} are of data sheets that are not there any more. The rows were left: delete them if they are not wanted.`,
+      ? `Row ${rows[0]} belongs to a data sheet that no longer exists. The row was left: delete it if it is not wanted.`
+      : `Rows ${rows.join(", ")} belong to data sheets that no longer exist. The rows were left: delete them if they are not wanted.`,
   changed: (files: readonly string[]) =>
     `Changed since they were read before, and read again: ${files.join("; ")}. Compare the rows with what you took from them.`,
   same: (files: readonly string[]) => `Unchanged since they were read before: ${files.join("; ")}.`,
@@ -39,7 +39,7 @@ export const summary = {
   unread: (sheets: readonly string[]) =>
     `Not read, because they have none of the data sheet's names: ${sheets.map((sheet) => `“${sheet}”`).join(", ")}.`,
   twins: (pairs: readonly (readonly [string, string])[]) =>
-    `Of the same specimen: ${pairs.map(([one, other]) => `“${one}” and “${other}”`).join("; ")}. Look whether one of them is a copy.`,
+    `Of the same specimen: ${pairs.map(([one, other]) => `“${one}” and “${other}”`).join("; ")}. Check whether one of them is a copy.`,
   skipped: (file: string, why: string) => `“${file}” was skipped. ${why}`,
   noDataSheet: "It has no data sheet: none of its sheets has the names.",
   noResults: "It shows no results: open it in Excel with the add-in, save it, and choose it again.",

@@ -106,7 +106,7 @@ test("the screen asks about a reading that lies off the curve; a second Enter wr
 test("the last reading can be undone; it is then in the field to be corrected", async () => {
   await show(sheet(10, 60.5));
   await enter("1935");
-  await press(/^Take back/);
+  await press(/^Undo the reading/);
   expect(readings()[10]).toBe("");
   expect(field().value).toBe("1935");
 });
@@ -116,7 +116,7 @@ test("a reading far from the schedule gets the time of the clock; undoing it res
   await enter("1950");
   expect(readings()[10]).toBe(1950);
   expect(times()[10]).toBeCloseTo(80, 1);
-  await press(/^Take back/);
+  await press(/^Undo the reading/);
   expect([times()[10], readings()[10]]).toEqual([60, ""]);
 });
 

@@ -49,13 +49,13 @@ describe("the AGS4 file", () => {
   test("if the host saves no files, no download is tried or mentioned, and the text can be copied", async () => {
     expect(await make(false)).toEqual([]);
     expect(place.textContent).toMatch(/Copy the text into a plain text editor and save it as .*\.ags/);
-    expect(place.textContent).not.toMatch(/was made|handed over/);
+    expect(place.textContent).not.toMatch(/was made|passed to the browser/);
     expect(place.querySelector("textarea")!.value).toBe('"GROUP","PROJ"');
   });
 
   test("otherwise the file is offered, which does not promise that it is saved, and the text can be copied too", async () => {
     expect(await make(true)).toEqual([expect.stringMatching(/\.ags$/)]);
-    expect(place.textContent).toMatch(/handed over to be saved\. Where nothing was saved, copy its text/);
+    expect(place.textContent).toMatch(/passed to the browser to be saved\. If nothing was saved, copy its text/);
     expect(place.querySelector("textarea")!.value).toBe('"GROUP","PROJ"');
   });
 });

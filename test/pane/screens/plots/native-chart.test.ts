@@ -40,7 +40,7 @@ describe("of a range", () => {
     const range = rangeOf({ sheet: "Log", address: "B4:P5", values: [times, readings] })!;
     expect(inEnglish(chartOfRange(range, 0, 1, DEFAULT_CHOICES, spec))).toMatchObject({
       ok: false,
-      reason: expect.stringContaining("Select the same numbers in columns"),
+      reason: expect.stringContaining("Select the numbers in columns"),
     });
   });
 });

@@ -314,7 +314,7 @@ test("lines that are not kept are not called kept, in the pane or on the sheet o
   await paste(ROWS);
   await press("Use these columns");
   await tick("Keep all 13 lines of the file in the workbook");
-  expect(place.textContent).toContain("its lines do not: keep the file itself elsewhere");
+  expect(place.textContent).toContain("its lines are not: keep the file itself elsewhere");
   await press("Write 2 loads to “Test 7”");
   expect(told("status")).toContain("name and hash are on “Readings Test 7”; its lines are not in the workbook");
   const [{ cells }] = port.inserted;
@@ -329,7 +329,7 @@ test("a column that counts bursts does not make a load of each: the file is one 
   await enter("Load column holds", "number");
   await press("Use these columns");
   expect(place.querySelectorAll("ol li")).toHaveLength(1);
-  expect(told("status")).toMatch(/falls into 750 stretches\. More than 200 cannot be loads/);
+  expect(told("status")).toMatch(/has 750 stretches\. No test has more than 200 loads/);
   expect(labelled<HTMLSelectElement>("Stretch 1: Load on the sheet").value).toBe("none");
   await enter("Begin another load at line", "1001");
   await press("Split");
