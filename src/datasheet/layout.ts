@@ -474,7 +474,7 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   };
 }
 
-/** The row at which a name begins. */
+/** The first row of a name. */
 function rowOf(names: Readonly<Record<string, Box>>, name: string): number {
   const box = names[name];
   if (!box) throw new Error(`the sheet has no name "${name}"`);

@@ -329,7 +329,7 @@ export async function toXlsx(plan: SheetPlan): Promise<Uint8Array> {
   for (let col = 0; col < plan.cols; col++) {
     const column = sheet.getColumn(col + 1);
     column.width = plan.columnWidths[col] ?? COLUMN_WIDTH;
-    // The typings have the font as partial in a style, and as whole in a column.
+    // In the type definitions, the font is partial in a style but complete in a column.
     column.font = STYLES.label.font as ExcelJS.Font;
   }
   writeCells(sheet, plan);

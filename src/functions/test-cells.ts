@@ -41,7 +41,7 @@ const PICKS = {
   virgin_to: "virginTo",
   greatest_curvature: "greatestCurvature",
 } as const satisfies Record<string, keyof Picks>;
-/** Object.keys is typed as any text; these are the names that stand in the table above. */
+/** Object.keys returns strings; these are the keys of the table above. */
 const PICK_NAMES = Object.keys(PICKS) as (keyof typeof PICKS)[];
 
 /**

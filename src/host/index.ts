@@ -130,7 +130,7 @@ async function start(): Promise<void> {
   await port.onChange(showMark);
   mark.addEventListener("change", () => {
     setDecimalMark(port.workbook.model, mark.value === "," ? "," : ".");
-    // The sheet has the keyboard again, where the person was.
+    // The keyboard focus returns to the cell where the person was.
     mark.blur();
   });
   element("licences-open").addEventListener("click", () => element<HTMLDialogElement>("licences").showModal());

@@ -84,7 +84,7 @@ export const markSeries = (marks: readonly StressMark[], y: PlotAxis, unit: stri
     letters: `${letters} ${figures(stress)} ${unit}`,
   }));
 
-/** The quantities of the vertical axes of methods; a function such as ln(1 + e) has no other words. */
+/** The quantities of the vertical axes of methods; a function such as ln(1 + e) is the same in every language. */
 const QUANTITIES: Readonly<Record<string, Message>> = {
   "work per unit volume": say`Work per unit volume`,
   "constrained modulus": say`Constrained modulus`,

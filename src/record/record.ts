@@ -138,7 +138,7 @@ export const RECORD_UNITS: Readonly<
 
 const isConverted = (measure: Measure): measure is ConvertedMeasure => measure in RECORD_UNITS;
 
-/** Object.keys is typed as any text; these are the names that stand in the table above. */
+/** Object.keys returns strings; these are the keys of the table above. */
 const UNIT_QUANTITIES: ReadonlyMap<string, Quantity> = new Map(
   (Object.keys(RECORD_UNITS) as ConvertedMeasure[]).flatMap((measure) => {
     const cell = unitCellOf(measure);

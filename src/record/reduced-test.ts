@@ -91,7 +91,7 @@ export interface Reduced {
 export function inputs<const N extends NumberName>(record: TestRecord, ...names: N[]): Outcome<Record<N, number>> {
   const lacking = names.filter((name) => record.numbers[name] === undefined);
   if (lacking.length) return badInput(say`it needs ${listed(lacking.map(cellNamed))}`);
-  // None of these numbers is lacking.
+  // All of these numbers are present.
   return given(record.numbers as Record<N, number>);
 }
 
@@ -364,7 +364,7 @@ const senseOf = (record: TestRecord): number => (dialSense(record) === "fall" ? 
 
 const cvOf = (T: number, minutes: number, height: number, record: TestRecord): number =>
   convert(
-    // The cell of the drainage offers these two words.
+    // The cell of the drainage accepts these two words only.
     coefficientOfConsolidation(T, minutes, height, (record.words.drainage ?? "double") as Drainage),
     "cv",
     "mm2/min",

@@ -26,7 +26,7 @@ export type { Missing } from "./sections/required";
 
 /** A name that every report sheet has: the cell holds the name of its data sheet. */
 export const REPORT_OF = "report_of";
-/** The cells that keep the choices of a report: the next report of the sheet offers them again. */
+/** The cells that store the choices of a report; the next report of the sheet offers these choices again. */
 export const REPORT_LANGUAGE = "report_language";
 export const REPORT_CURVE = "report_curve";
 export const REPORT_NAMES: readonly string[] = [REPORT_OF, REPORT_LANGUAGE, REPORT_CURVE];
@@ -50,7 +50,7 @@ function chosen({ language = "en", curve = "e" }: ReportSource): Pick<SheetPlan,
 
 /** The items that a report of this sheet would lack. */
 export const missingFromReport = (source: Omit<ReportSource, "now" | "preparedBy" | "paper">): Missing[] => {
-  // What is missing is found without the parts that are left out.
+  // The list of missing items ignores the parts that are left out.
   const cells = new DataCells(source as ReportSource);
   const loads = reportedLoads(cells);
   return missingItems(cells, loads, plotsOf(cells, loads).reasons);

@@ -1,4 +1,4 @@
-/** Numbers typed and pasted with a decimal point and with a decimal comma, as persons of both habits do. */
+/** Numbers typed and pasted with a decimal point and with a decimal comma. */
 import { strFromU8, unzipSync } from "fflate";
 import type { Page } from "playwright-core";
 import { selectRange, showSheet, takePicture, typeInCell, valuesOf, withBrowser } from "./page";
@@ -12,7 +12,7 @@ const answer = async (page: Page, word: "Yes" | "No"): Promise<string> => {
   await question(page).getByRole("button", { name: word }).click();
   return asked!;
 };
-/** What a cell shows. */
+/** The text that a cell shows. */
 const shown = (page: Page, col: number, row: number): Promise<string> =>
   page.evaluate(
     ([col, row]) => {
@@ -22,7 +22,7 @@ const shown = (page: Page, col: number, row: number): Promise<string> =>
     },
     [col, row],
   );
-/** Pastes text from another program, where the selection is. */
+/** Pastes text from another program into the selection. */
 const paste = async (page: Page, cell: string, text: string): Promise<void> => {
   await selectRange(page, cell);
   await page.locator(".o-grid").evaluate((grid, text) => {
@@ -34,7 +34,7 @@ const paste = async (page: Page, cell: string, text: string): Promise<void> => {
 const close = (page: Page) => page.context().close();
 
 withBrowser("the decimal mark", (openPage) => {
-  test("with a point, a comma is asked about and never guessed, typed and pasted", async () => {
+  test("if the point is the decimal mark, the page asks about a typed or pasted comma and never guesses", async () => {
     const { page, complaints } = await openPage();
     expect(await page.locator("#decimal-mark").inputValue()).toBe(".");
     await showSheet(page, "Sheet1");
@@ -61,7 +61,7 @@ withBrowser("the decimal mark", (openPage) => {
     await close(page);
   });
 
-  test("with the comma of a German browser numbers are typed, pasted and shown so, and a file holds the point", async () => {
+  test("in a German browser, numbers are typed, pasted and shown with a comma, and a file contains the point", async () => {
     const { page, complaints } = await openPage("", { locale: "de-DE" });
     expect(await page.locator("#decimal-mark").inputValue()).toBe(",");
     await showSheet(page, "Sheet1");

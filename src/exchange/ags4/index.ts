@@ -270,7 +270,7 @@ function write(data: Readonly<Record<Exclude<GroupName, "TYPE" | "UNIT">, readon
     ];
   };
   // The groups of types and units list what the other groups use, so they are written after them.
-  // Object.entries and Object.keys are typed with any text as the name: here the names are those of the groups.
+  // Object.entries and Object.keys return strings; here they are the names of the groups.
   const written = new Map(Object.entries(data).map(([name, rows]) => [name, group(name as GroupName, rows)]));
   const listed = (used: ReadonlySet<string>, names: Readonly<Record<string, string>>, of: "TYPE" | "UNIT"): Row[] =>
     [...used].sort().map((code) => ({ [`${of}_${of}`]: code, [`${of}_DESC`]: names[code] }));

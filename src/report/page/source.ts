@@ -25,9 +25,9 @@ export interface ReportSource {
   readonly paper: "A4" | "Letter";
   /** The ordinate of the compression curve on the first page: void ratio, or strain. */
   readonly curve?: "e" | "strain";
-  /** The language of the report, as the report keeps it: "en" if left out. */
+  /** The language of the report in its stored form; "en" if it is left out. */
   readonly language?: string;
-  /** Words a message in that language; in English if left out. */
+  /** Puts a message into words of this language; English if it is left out. */
   readonly inWords?: (value: Value) => string;
   readonly preparedBy: string;
   /** Time of the report, local time. */

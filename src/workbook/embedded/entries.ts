@@ -8,7 +8,7 @@ import { cellAddress } from "../address";
 import { isLifted, mayWrite, protectionOf } from "./protection";
 import { TEXT_FORMAT } from "./text";
 
-/** A cell that was refused, with what was typed. */
+/** A refused cell, with the text that was typed. */
 export interface DoubtfulEntry {
   readonly sheetId: string;
   readonly row: number;
@@ -16,27 +16,27 @@ export interface DoubtfulEntry {
   readonly typed: string;
 }
 
-/** All cells that were refused in one go; `isMixed` says that others of them were taken as numbers with a decimal mark. */
+/** All cells refused in one command; `isMixed` is true if other cells of it were accepted as numbers with a decimal mark. */
 export interface DoubtfulEntries {
   readonly entries: readonly DoubtfulEntry[];
   readonly isMixed: boolean;
 }
 
-/** Stands before a number that was typed with a point where the comma is the mark. Nobody types this character. */
+/** A character that nobody types. It marks a number that was typed with a point although the comma is the decimal mark. */
 const MARKED = "\u2063";
 const WITH_COMMA = /^\s*[-+]?(?=[\d.,]*\d)[\d.,]*,[\d.,]*(?:e[-+]?\d+)?\s*%?$/i;
 const WITH_POINT = /^\s*[-+]?(?=[\d.]*\d)[\d.]*\.[\d.]*(?:e[-+]?\d+)?\s*%?$/i;
 
 let onDoubt: (found: DoubtfulEntries) => void = () => undefined;
 
-/** Who asks the person. */
+/** The function that asks the person. */
 export const askAboutEntries = (ask: (found: DoubtfulEntries) => void): void => void (onDoubt = ask);
 
 let waiting: DoubtfulEntry[] = [];
 let taken = 0;
 let isPlanned = false;
 
-/** After the command under way. */
+/** Runs after the present command. */
 function plan(): void {
   if (isPlanned) return;
   isPlanned = true;
@@ -76,7 +76,7 @@ registries.corePluginRegistry.add("clayledger_entries", EntriesPlugin as never);
 const marked = (raw: string, locale: { readonly decimalSeparator: string }): string | undefined =>
   locale.decimalSeparator === "," && WITH_POINT.test(raw) ? MARKED + raw : undefined;
 
-/** The engine's editor of a cell, and its reader of pasted text, as far as they turn what is typed into what is stored. */
+/** The parts of the engine's cell editor and of its reader of pasted text that convert typed text to stored content. */
 interface Editor {
   readonly getters: any;
   readonly _currentContent: string;
@@ -90,7 +90,7 @@ interface PasteReader {
   convertTextToClipboardData(text: string): Pasted;
 }
 
-// The engine's typings hide what is put right here.
+// The engine's type definitions do not include the methods that are corrected here.
 const editor = stores.CellComposerStore.prototype as unknown as Editor;
 const canonical = editor.getCurrentCanonicalContent;
 editor.getCurrentCanonicalContent = function (this: Editor): string {
@@ -110,7 +110,7 @@ Reader.prototype.convertTextToClipboardData = function (this: PasteReader, text:
   return data;
 };
 
-/** The number that an entry is if its one mark is the decimal mark; undefined where it has several marks. */
+/** The number of an entry if its only mark is the decimal mark; undefined if it has several marks. */
 export function asDecimal({ typed }: DoubtfulEntry): string | undefined {
   const marks = typed.match(/[.,]/g) ?? [];
   return marks.length === 1 ? typed.replace(",", ".") : undefined;
@@ -118,7 +118,7 @@ export function asDecimal({ typed }: DoubtfulEntry): string | undefined {
 
 const MOST_NAMED = 5;
 
-/** "B4 (63,500), B5 (61,2) and 7 more" */
+/** The refused cells in words, such as "B4 (63,500), B5 (61,2) and 7 more". */
 export function namedEntries(entries: readonly DoubtfulEntry[]): string {
   const named = entries.slice(0, MOST_NAMED).map(({ row, col, typed }) => `${cellAddress(row, col)} (${typed})`);
   const more = entries.length - named.length;

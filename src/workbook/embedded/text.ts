@@ -2,7 +2,7 @@
 import { DEFAULT_LOCALE, helpers } from "@odoo/o-spreadsheet";
 import type { CellValue } from "../port";
 
-/** How dates are typed where the comma is the decimal mark: a text must stay a text there too. */
+/** The form of dates if the comma is the decimal mark: a text in this form must stay a text too. */
 const DAYS_FIRST = { ...DEFAULT_LOCALE, dateFormat: "dd/mm/yyyy" };
 
 /**

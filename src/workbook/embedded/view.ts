@@ -31,7 +31,7 @@ class NoteBox extends Component {
 
 showNotesWith(NoteBox);
 
-/** Asks what a comma means that was typed or pasted where the point is the decimal mark, or the other way round. */
+/** Asks what a comma means that was typed or pasted while the point is the decimal mark, or the reverse. */
 function askAbout(model: Model, { entries, isMixed }: DoubtfulEntries, voice: Voice): void {
   const [first] = entries;
   if (!first) return;

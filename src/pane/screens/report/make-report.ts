@@ -30,10 +30,10 @@ export const REPORT: Want = {
   beside: [...(REVIEW.beside ?? []), { mark: REPORT_OF, names: REPORT_NAMES }],
 };
 
-/** What a person chooses of a report, and the report keeps. */
+/** The choices of the person for a report; the report stores them. */
 export interface ReportChoices {
   readonly language: Language;
-  /** What the compression curve of the first page is drawn in. */
+  /** The ordinate of the compression curve on the first page. */
   readonly curve: "e" | "strain";
 }
 
@@ -72,7 +72,7 @@ function acknowledgedOf(
   return found;
 }
 
-/** The choices that a report keeps; a word that is none of them counts as not chosen. */
+/** The choices stored in a report; an unknown word counts as no choice. */
 function choicesOf(report: Looked | undefined): ReportChoices {
   const kept = (name: string) => report?.values[name]?.[0]?.[0];
   return {

@@ -142,7 +142,7 @@ interface ReportChoicesProps {
   readonly onChange: (change: Partial<ReportChoices>) => void;
 }
 
-/** The language of the report, and what its first curve is drawn in. */
+/** Asks for the language of the report and for the ordinate of its first curve. */
 function ReportChoicesFields({ choices: { language, curve }, onChange }: ReportChoicesProps) {
   return (
     <>

@@ -286,13 +286,13 @@ function* asShares<T>(steps: Generator<number, T>, share: (step: number) => numb
   }
 }
 
-/** The decimal mark that a workbook was saved with. */
+/** The decimal mark with which a workbook was saved. */
 function markOf(workbook: Document): DecimalMark | undefined {
   const kept = all(workbook, "definedName").find((name) => name.getAttribute("name") === DECIMAL_MARK)?.textContent;
   return kept === '","' ? "," : kept === '"."' ? "." : undefined;
 }
 
-/** Shows the sheet that was in front when the file was saved. */
+/** Shows the sheet that was active when the file was saved. */
 function bringForward({ getters, dispatch }: Model, front: number | undefined): void {
   const sheetIdFrom = getters.getActiveSheetId();
   const sheetIdTo = front === undefined ? undefined : getters.getSheetIds()[front];

@@ -13,7 +13,7 @@ import { all } from "./xml";
 
 export const WORKBOOK = "xl/workbook.xml";
 export const STYLES = "xl/styles.xml";
-/** The hidden name that keeps the decimal mark of a workbook: `","`. */
+/** The hidden name that stores the decimal mark of a workbook: `","`. */
 export const DECIMAL_MARK = "clayledger_decimal_mark";
 export const STRINGS = "xl/sharedStrings.xml";
 const THEME = "xl/theme/theme1.xml";
@@ -27,7 +27,7 @@ export interface Package {
   readonly pictures: Readonly<Record<string, { readonly imageSrc: string }>>;
   /** The sheets of cells, in the order of their tabs. */
   readonly sheets: readonly { readonly name: string; readonly path: string }[];
-  /** Index of the sheet that was in front. */
+  /** The index of the active sheet. */
   readonly front: number | undefined;
   readonly remarks: readonly string[];
 }
