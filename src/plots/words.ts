@@ -19,6 +19,14 @@ const LABELS: Readonly<Record<string, Message>> = {
   "C alpha of the test": say`C alpha of the test`,
   "in-situ stress": say`in-situ stress`,
   "preconsolidation stress": say`preconsolidation stress`,
+  // The field curve.
+  "laboratory curve": say`laboratory curve`,
+  "laboratory loads": say`laboratory loads`,
+  "field curve": say`field curve`,
+  "in situ": say`in situ`,
+  "yield of the field curve": say`yield of the field curve`,
+  "yield of the laboratory curve": say`yield of the laboratory curve`,
+  "field curve meets laboratory line": say`field curve meets laboratory line`,
   // Constructions.
   "early parabola": say`early parabola`,
   "4:1 pair": say`4:1 pair`,

@@ -16,7 +16,7 @@ withBrowser("the report", (openPage) => {
   test("says what would be missing, before the report is made", async () => {
     await pane.getByRole("tab", { name: "Report" }).click();
     await pane.getByRole("heading", { name: "Report", exact: true }).waitFor();
-    await pane.getByText("Checked by (checked_by), cell").waitFor();
+    await pane.getByText("Checked by, cell").waitFor();
     expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "pane-report");
   });

@@ -138,7 +138,7 @@ describe("the nineteen items", () => {
 
   test("the time curve of each load is plotted, and the compression curve and cv", () => {
     const { plan } = reportSheet(source);
-    expect(plan.charts).toHaveLength(16 + 4);
+    expect(plan.charts).toHaveLength(16 + 5);
     expect(
       plan.charts!.every(({ box }) =>
         plan.pages!.some((page) => box.row >= page.row && box.row + box.rows <= page.row + page.rows),

@@ -7,12 +7,15 @@
  * and the lines of a construction could not reach it. Later readings within the ends appear by themselves; for readings
  * beyond them the chart must be inserted again.
  */
-import type { NamedValues } from "../../record/record";
+import { cellNamed, type NamedValues } from "../../record/record";
 import { MOST_LOADS, readingsName, timesName } from "../../specification/load-table";
 import { rulesOf } from "../../specification/versions";
 import { cAlphaPlot, cvPlot } from "../../plots/coefficients";
 import type { TimeMethod } from "../../reduction/increment/constructions/picks";
 import { SAME_LOAD } from "../../reduction/curve/loads";
+import { FIELD_FACTOR } from "../../reduction/curve/field-curve";
+import { fieldCurvePlot } from "../../plots/field";
+import { fieldBlock } from "./field";
 import { compressionPlot } from "../../plots/compression";
 import { logTimePlot, rootTimePlot, type Cells } from "../../plots/time";
 import { labelIn, type InWords } from "../../plots/words";
@@ -45,6 +48,7 @@ export type DataPlot =
   | { readonly plot: "compression"; readonly value: "e" | "strain"; readonly method?: MethodName }
   | { readonly plot: "log time" | "root time"; readonly load: number }
   | { readonly plot: "cv"; readonly by: "chosen" | TimeMethod | "both" }
+  | { readonly plot: "field" }
   | { readonly plot: "c alpha" };
 
 /** Two columns of a sheet, of equal length, with their numbers; a blank is null. */
@@ -531,6 +535,40 @@ function cvOf(sheet: Sheet, by: "chosen" | TimeMethod | "both"): Outcome<SeriesB
   );
 }
 
+/** The field curve; refuses, with what it lacks, if the sheet has no in-situ stress or no initial void ratio. */
+function fieldOf(sheet: Sheet): Outcome<SeriesBlock> {
+  const needed = ["load_stress", "void_ratio_curve", "in_situ_stress", "preconsolidation_stress", "void_ratio_initial"];
+  const lacking = sheet.lacks(...needed);
+  if (lacking) return lacking;
+  const [inSitu, initial] = [sheet.number("in_situ_stress"), sheet.number("void_ratio_initial")];
+  if (inSitu === undefined || initial === undefined)
+    return badInput(
+      say`the field curve needs ${listed(["in_situ_stress", "void_ratio_initial"].filter((name) => sheet.number(name) === undefined).map(cellNamed))}`,
+    );
+  const spec = fieldCurvePlot(sheet.numbers("load_stress"), sheet.numbers("void_ratio_curve"), {
+    stressUnit: sheet.word("stress_unit") || undefined,
+    inSituStress: inSitu,
+    initialVoidRatio: initial,
+    preconsolidationStress: sheet.number("preconsolidation_stress"),
+    factor: sheet.number("field_factor"),
+    inWords: sheet.words,
+  });
+  if (!spec.ok) return spec;
+  const factor = sheet.address("field_factor");
+  const block = fieldBlock(
+    {
+      stresses: sheet.source("load_stress")!,
+      voidRatios: sheet.source("void_ratio_curve")!,
+      inSitu: sheet.address("in_situ_stress")!,
+      yieldStress: sheet.address("preconsolidation_stress")!,
+      factor: factor ? `IF(${factor}="",${FIELD_FACTOR},${factor})` : String(FIELD_FACTOR),
+      initial: sheet.address("void_ratio_initial")!,
+    },
+    frameOf(spec.value),
+  );
+  return given({ title: titled(sheet, spec.value.title), ...block }, spec.remarks);
+}
+
 function cAlphaOf(sheet: Sheet): Outcome<SeriesBlock> {
   const lacking = sheet.lacks("load_stress", "c_alpha");
   if (lacking) return lacking;
@@ -571,6 +609,7 @@ function blockOf(sheet: Sheet, plot: DataPlot): Outcome<SeriesBlock> {
   if (plot.plot === "compression") return compressionOf(sheet, plot.value, plot.method);
   if (plot.plot === "cv") return cvOf(sheet, plot.by);
   if (plot.plot === "c alpha") return cAlphaOf(sheet);
+  if (plot.plot === "field") return fieldOf(sheet);
   return timeOf(sheet, plot.plot, plot.load);
 }
 

@@ -20,6 +20,7 @@ export interface ReportPlots {
   /** The curve of the first page, and the same curve in strain instead of void ratio, or the other way round. */
   readonly compression?: SeriesBlock | undefined;
   readonly other?: SeriesBlock | undefined;
+  readonly field?: SeriesBlock | undefined;
   readonly cv?: SeriesBlock | undefined;
   readonly cAlpha?: SeriesBlock | undefined;
   /** One for each load with readings, in test order. */
@@ -52,6 +53,7 @@ export function plotsOf(cells: DataCells, loads: readonly ReportedLoad[]): Repor
     made({ plot: "compression", value }, say`compression curve`, isRequired);
   const compression = curveIn(curve, true);
   const other = curveIn(curve === "e" ? "strain" : "e", false);
+  const field = made({ plot: "field" }, say`field curve`, false);
   const cv = made({ plot: "cv", by: "both" }, say`cv against stress`);
   const cAlpha = made({ plot: "c alpha" }, say`C alpha against stress`, false);
   const read = loads.filter(({ readings }) => readings > 0);
@@ -62,7 +64,7 @@ export function plotsOf(cells: DataCells, loads: readonly ReportedLoad[]): Repor
     return block ? { ...block, title: titleOf(cells, { number, row }) } : [];
   });
   if (read.length === 0) reasons.push(say`time curves: no load has readings`);
-  return { compression, other, cv, cAlpha, times, reasons };
+  return { compression, other, field, cv, cAlpha, times, reasons };
 }
 
 /** The series of a plot in the columns beside the pages, and its chart. */
@@ -79,8 +81,8 @@ const TOP = 2;
 
 /** Lays the series of all plots out side by side, from a column on. */
 export function placeSeries(cells: DataCells, plots: ReportPlots, left: number): Placed {
-  const { compression, other, cv, cAlpha, times } = plots;
-  const blocks = [compression, other, cv, cAlpha, ...times].filter((block) => block !== undefined);
+  const { compression, other, field, cv, cAlpha, times } = plots;
+  const blocks = [compression, other, field, cv, cAlpha, ...times].filter((block) => block !== undefined);
   const corners = new Map<SeriesBlock, { row: number; col: number }>();
   let col = left;
   for (const block of blocks) {
@@ -134,9 +136,9 @@ const inRows = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across:
 /** All plots except the one on the first page; a page never ends within a row of them. */
 export function figures(cells: DataCells, plots: ReportPlots, placed: Placed): Block[] {
   const t = cells.words;
-  const { other, cv, cAlpha, times, reasons } = plots;
+  const { other, field, cv, cAlpha, times, reasons } = plots;
   const { paper } = cells.source;
-  const large = [other, cv, cAlpha].filter((block) => block !== undefined).map(placed.chart);
+  const large = [other, field, cv, cAlpha].filter((block) => block !== undefined).map(placed.chart);
   const small = times.map((block) => unlettered(placed.chart(block)));
   return [
     band(t(say`Plots`)),

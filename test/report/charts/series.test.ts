@@ -1,6 +1,7 @@
 import "../../workbook/embedded/engine-in-node";
 import { demoSheet } from "../../../src/datasheet";
 import { RECORD_NAMES } from "../../../src/record/record";
+import { fieldCurvePlot } from "../../../src/plots/field";
 import { compressionPlot } from "../../../src/plots/compression";
 import { cvPlot, cAlphaPlot } from "../../../src/plots/coefficients";
 import { logTimePlot, rootTimePlot } from "../../../src/plots/time";
@@ -135,6 +136,19 @@ describe("a chart of the demonstration shows the plot of the pane", () => {
       const [inSitu] = numbers("in_situ_stress");
       expect(found["σ′v0"].map(([x]) => x)).toEqual([inSitu, inSitu]);
     }
+  });
+
+  test("the field curve, with both yields and the in-situ point", async () => {
+    const [inSituStress, initialVoidRatio, preconsolidationStress] = [
+      "in_situ_stress",
+      "void_ratio_initial",
+      "preconsolidation_stress",
+    ].map((name) => numbers(name)[0]!);
+    const options = { inSituStress, initialVoidRatio, preconsolidationStress };
+    const spec = must(fieldCurvePlot(numbers("load_stress"), numbers("void_ratio_curve"), options));
+    const found = await drawn({ plot: "field" });
+    expect(spec.series).toHaveLength(7);
+    for (const { label, points } of spec.series) near(found[label], points);
   });
 
   test("cv and C alpha against stress", async () => {

@@ -105,8 +105,10 @@ export function chartOfSheet(
       ? { plot, value, method }
       : plot === "time"
         ? { plot: time, load }
-        : plot === "cv"
-          ? { plot, by: "both" }
-          : { plot: "c alpha" };
+        : plot === "field"
+          ? { plot }
+          : plot === "cv"
+            ? { plot, by: "both" }
+            : { plot: "c alpha" };
   return planOf(data.sheet, one(seriesOf(data, asked)));
 }

@@ -2,7 +2,7 @@
  * Makes a plot from the record of a data sheet and the choices of the person. It shows the sheet's own results in the
  * sheet's units.
  */
-import { initialOf, inSheetStress, reduced, type LoadReduced } from "../../../record/reduced-test";
+import { initialOf, inputs, inSheetStress, reduced, type LoadReduced } from "../../../record/reduced-test";
 import { dialSense, incrementOfLoad, loadColumn, loadCurve } from "../../../record/load-curve";
 import { methodOfLoad, type RecordedPick } from "../../../specification/pick-table";
 import type { LoadRecord, TestRecord } from "../../../record/record";
@@ -10,6 +10,7 @@ import type { LoadResultName } from "../../../record/names";
 import { cAlphaPlot, cvPlot } from "../../../plots/coefficients";
 import { compressionPlot, type StressMark } from "../../../plots/compression";
 import type { PlotSpec } from "../../../plots/spec";
+import { fieldCurvePlot } from "../../../plots/field";
 import { logTimePlot, rootTimePlot } from "../../../plots/time";
 import { testCurve, type Kind } from "../../../reduction/curve/shape/points";
 import { preconsolidation, type MethodName } from "../../../reduction/curve/preconsolidation";
@@ -22,7 +23,7 @@ import { text } from "../../text";
 import { inWords } from "../../text/messages";
 
 export interface SheetChoices {
-  readonly plot: "compression" | "time" | "cv" | "cAlpha" | "all";
+  readonly plot: "compression" | "field" | "time" | "cv" | "cAlpha" | "all";
   /** The ordinate of the compression curve. */
   readonly value: Kind;
   /** The end of the load or d100, for the points of the compression curve; if it is left out, as the sheet says. */
@@ -151,6 +152,27 @@ const cAlpha = (record: TestRecord, { stressScale }: SheetChoices): Outcome<Plot
     { stressUnit: record.words.stress_unit, ...ofTest(record), stressScale, inWords },
   );
 
+/** The field curve with the points of the sheet's own curve. Refuses, with the cell, if the in-situ stress is missing. */
+const field = (record: TestRecord): Outcome<PlotSpec> =>
+  then(inputs(record, "in_situ_stress"), ({ in_situ_stress: inSitu }) =>
+    then(reduced(record).curve, (test) =>
+      then(reduced(record).specimen, ({ e0 }) =>
+        fieldCurvePlot(
+          loadColumn(test.points, (index) => nth(test.points, index).stress),
+          loadColumn(test.points, (index) => nth(test.points, index).value),
+          {
+            stressUnit: record.words.stress_unit,
+            inSituStress: inSheetStress(record, inSitu),
+            initialVoidRatio: e0,
+            preconsolidationStress: yieldOf(record),
+            factor: record.numbers.field_factor,
+            inWords,
+          },
+        ),
+      ),
+    ),
+  );
+
 const isPickName = (of: string): of is PickName => PICK_NAMES.some((name) => name === of);
 
 /** The picks by hand that count for a load, with their rows in the table of picks. */
@@ -186,6 +208,7 @@ export const loadDrawn = (record: TestRecord, { load }: SheetChoices): LoadRecor
 export function drawSheet(record: TestRecord, choices: SheetChoices): Outcome<PlotSpec> {
   if (choices.plot === "compression") return compression(record, choices);
   if (choices.plot === "cv") return cv(record);
+  if (choices.plot === "field") return field(record);
   if (choices.plot === "cAlpha") return cAlpha(record, choices);
   const load = loadDrawn(record, choices);
   return load

@@ -30,7 +30,7 @@ import { text } from "../../text";
 import { inWords } from "../../text/messages";
 
 const words = text.plot;
-const PLOTS = ["compression", "time", "cv", "cAlpha", "all"] as const;
+const PLOTS = ["compression", "field", "time", "cv", "cAlpha", "all"] as const;
 
 export interface SheetPlotsProps {
   readonly port: WorkbookPort;

@@ -4,6 +4,7 @@ export const plot = {
   sources: { sheet: "Datenblatt", range: "Markierter Bereich" },
   sheetPlots: {
     compression: "Druck-Setzungs-Kurve",
+    field: "Feldkurve",
     time: "Zeit-Setzungs-Kurve",
     cv: "cv über der Spannung",
     cAlpha: "Cα über der Spannung",

@@ -4,6 +4,7 @@ export const plot = {
   sources: { sheet: "Data sheet", range: "Selected range" },
   sheetPlots: {
     compression: "Compression curve",
+    field: "Field curve",
     time: "Time curve of a load",
     cv: "cv against stress",
     cAlpha: "C alpha against stress",

@@ -48,7 +48,21 @@ export const plots: Readonly<Record<string, string>> = {
   "1 later reading is beyond the frame.": "1 spätere Ablesung liegt außerhalb des Rahmens.",
   "{0} later readings are beyond the frame.": "{0} spätere Ablesungen liegen außerhalb des Rahmens.",
 
+  "Field curve": "Feldkurve",
+  "The field curve meets the laboratory line at {0} e0; its Cc is {1}.":
+    "Die Feldkurve trifft die Laborgerade bei {0} e0; ihr Cc ist {1}.",
+  "Normally consolidated: the field curve begins at the in-situ stress.":
+    "Normalkonsolidiert: die Feldkurve beginnt bei der Spannung in situ.",
+  "the field curve needs {0}": "die Feldkurve braucht {0}",
+
   // Names of series.
+  "field curve": "Feldkurve",
+  "laboratory curve": "Laborkurve",
+  "laboratory loads": "Laststufen im Labor",
+  "in situ": "in situ",
+  "yield of the field curve": "Knick der Feldkurve",
+  "yield of the laboratory curve": "Knick der Laborkurve",
+  "field curve meets laboratory line": "Feldkurve trifft Laborgerade",
   readings: "Ablesungen",
   "C alpha of the test": "C alpha des Versuchs",
   "in-situ stress": "Spannung in situ",

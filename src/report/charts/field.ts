@@ -1,0 +1,105 @@
+/**
+ * The field curve as columns of live formulas: one FIELD_CURVE spills its points, and the columns of each series pick theirs. A
+ * series has nothing where the field curve has no such point, as its yield in normally consolidated clay.
+ */
+import { FIELD_LABELS } from "../../plots/field";
+import type { BlockColumn, BlockSeries, SeriesBlock, Where } from "./series-block";
+import type { Frame } from "./series-lines";
+
+/** Cells and expressions that the formulas read. */
+export interface FieldSource {
+  /** Columns of stresses and void ratios, and one of their cells by its row, from 0. */
+  readonly stresses: { readonly whole: string; readonly cell: (row: number) => string; readonly rows: number };
+  readonly voidRatios: { readonly whole: string; readonly cell: (row: number) => string };
+  readonly inSitu: string;
+  readonly yieldStress: string;
+  readonly factor: string;
+  readonly initial: string;
+}
+
+/** Rows of FIELD_CURVE: at most three points, Cc, Cr, remark. */
+const SPILL_ROWS = 8;
+/** The most points of a field curve. */
+const POINTS = 3;
+
+/** The field curve's points by their places: how many there are is the row of Cc less one. */
+function pointColumns(
+  name: string,
+  { x }: Frame,
+  rows: number,
+  rowOf: (index: number, count: string) => { readonly row: string; readonly when: string },
+): BlockColumn[] {
+  const count = (where: Where): string => `IFERROR(MATCH("Cc",${where.column("field label")},0)-1,0)`;
+  const cells = (of: "field x" | "field y", otherwise: string) => (where: Where) =>
+    Array.from({ length: rows }, (_, index) => {
+      const { row, when } = rowOf(index, count(where));
+      return `=IF(${when},IFERROR(INDEX(${where.column(of)},${row}),${otherwise}),${otherwise})`;
+    });
+  return [
+    { name: `${name} x`, heading: `${name}, x`, rows, cells: cells("field x", String(x.domain[0])) },
+    { name: `${name} y`, heading: `${name}, y`, rows, cells: cells("field y", "NA()") },
+  ];
+}
+
+/** Columns of the laboratory curve and of its value at the yield stress. */
+function laboratoryColumns({ stresses, voidRatios, yieldStress }: FieldSource, { x }: Frame): BlockColumn[] {
+  const each = (cell: (row: number) => string) => () => Array.from({ length: stresses.rows }, (_, row) => cell(row));
+  const isThere = (row: number) => `AND(ISNUMBER(${stresses.cell(row)}),ISNUMBER(${voidRatios.cell(row)}))`;
+  return [
+    {
+      name: "x",
+      heading: "Stress",
+      rows: stresses.rows,
+      cells: each((row) => `=IF(${isThere(row)},${stresses.cell(row)},${x.domain[0]})`),
+    },
+    {
+      name: "y",
+      heading: "Void ratio",
+      rows: stresses.rows,
+      cells: each((row) => `=IF(${isThere(row)},${voidRatios.cell(row)},NA())`),
+    },
+    {
+      name: "yield x",
+      heading: "Yield, x",
+      rows: 1,
+      cells: () => [`=IF(ISNUMBER(${yieldStress}),${yieldStress},${x.domain[0]})`],
+    },
+    {
+      name: "yield y",
+      heading: "Yield, y",
+      rows: 1,
+      cells: () => [
+        `=IF(ISNUMBER(${yieldStress}),IFERROR(CLAY.CURVE_AT(${stresses.whole},${voidRatios.whole},${yieldStress}),NA()),NA())`,
+      ],
+    },
+  ];
+}
+
+const SERIES: readonly BlockSeries[] = [
+  { name: FIELD_LABELS.laboratory, style: "thin", x: "x", y: "y" },
+  { name: FIELD_LABELS.loads, style: "points", symbol: "filled", x: "x", y: "y" },
+  { name: FIELD_LABELS.field, style: "line", lettered: true, x: "line x", y: "line y" },
+  { name: FIELD_LABELS.inSitu, style: "points", symbol: "open", lettered: true, x: "in situ x", y: "in situ y" },
+  { name: FIELD_LABELS.fieldYield, style: "points", symbol: "open", lettered: true, x: "bend x", y: "bend y" },
+  { name: FIELD_LABELS.laboratoryYield, style: "points", symbol: "cross", lettered: true, x: "yield x", y: "yield y" },
+  { name: FIELD_LABELS.meeting, style: "points", symbol: "cross", lettered: true, x: "meeting x", y: "meeting y" },
+];
+
+export function fieldBlock(source: FieldSource, frame: Frame): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
+  const { stresses, voidRatios, inSitu, yieldStress, factor, initial } = source;
+  const call = `CLAY.FIELD_CURVE(${stresses.whole},${voidRatios.whole},${inSitu},${yieldStress},${factor},${initial})`;
+  const spill: BlockColumn[] = [
+    { name: "field label", heading: "Field curve", rows: SPILL_ROWS, cells: () => [`=${call}`] },
+    { name: "field x", heading: "Stress", rows: SPILL_ROWS, cells: () => [] },
+    { name: "field y", heading: "Void ratio", rows: SPILL_ROWS, cells: () => [] },
+  ];
+  const columns = [
+    ...laboratoryColumns(source, frame),
+    ...pointColumns("line", frame, POINTS, (index, count) => ({ row: String(index + 1), when: `${index}<${count}` })),
+    ...pointColumns("in situ", frame, 1, (_, count) => ({ row: "1", when: `${count}>0` })),
+    ...pointColumns("bend", frame, 1, (_, count) => ({ row: "2", when: `${count}=${POINTS}` })),
+    ...pointColumns("meeting", frame, 1, (_, count) => ({ row: count, when: `${count}>0` })),
+    ...spill,
+  ];
+  return { ...frame, columns, series: SERIES };
+}
