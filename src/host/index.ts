@@ -127,7 +127,11 @@ async function start(): Promise<void> {
   const mark = element<HTMLSelectElement>("decimal-mark");
   const showMark = (): void => void (mark.value = decimalMarkOf(port.workbook.model));
   showMark();
-  await port.onChange(showMark);
+  await port.onChange(() => {
+    showMark();
+    voice.moveOn();
+  });
+  await port.onSelect(() => voice.moveOn());
   mark.addEventListener("change", () => {
     setDecimalMark(port.workbook.model, mark.value === "," ? "," : ".");
     // The keyboard focus returns to the cell where the person was.

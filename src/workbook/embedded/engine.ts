@@ -5,8 +5,10 @@
 import { EvaluationError, helpers, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
 
 import "./chart";
+import "./engine-words";
 import "./notes";
 import "./print";
+import "./rules";
 import { shownBySize } from "./formats";
 import { whileLifted } from "./protection";
 import { bareValue, TEXT_FORMAT } from "./text";

@@ -441,7 +441,7 @@ export class EmbeddedPort implements WorkbookPort {
     const sheetId = this.#sheetId(name);
     if (this.#model.getters.isSheetLocked(sheetId))
       throw new WorkbookError(
-        `The sheet "${name}" is locked: unlock it (right click on its tab, Unlock sheet), and try again. Nothing was changed.`,
+        `The sheet "${name}" is locked: unlock it (right click on its tab, Unlock the whole sheet), and try again. Nothing was changed.`,
       );
     return sheetId;
   }

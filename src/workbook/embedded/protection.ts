@@ -3,6 +3,7 @@
  * its open ones. The protection follows the sheet through undo, moved rows and copies.
  * Casts: the engine's types list its own plugins, commands, getters and components, and not those that are added here.
  */
+import { cellAddress } from "../address";
 import { CorePlugin, coreTypes, registries } from "@odoo/o-spreadsheet";
 import { toZone, type Zone } from "./zones";
 import type { Box } from "../port";
@@ -49,8 +50,8 @@ export const isLifted = (): boolean => lifted > 0;
 
 export const tellRefusals = (tell: (sentence: string) => void): void => void (onRefused = tell);
 
-const REFUSED =
-  "This cell is protected: fill in the framed cells. To change the sheet itself, lift the protection in the pane (Data sheet, Sheet check).";
+const refusal = (cell: string): string =>
+  `${cell} is protected, as results and labels are: fill in the framed cells. To change it, lift the protection in the pane: Data sheet, “Lift protection”.`;
 
 const isIn = ({ left, right, top, bottom }: Zone, col: number, row: number): boolean =>
   col >= left && col <= right && row >= top && row <= bottom;
@@ -78,8 +79,10 @@ class ProtectionPlugin extends CorePlugin {
       open.some((one) => isIn(one, zone.left, zone.top) && isIn(one, zone.right, zone.bottom)),
     );
     if (isOpen) return "Success";
-    onRefused(REFUSED);
-    return "SheetLocked";
+    const [first] = zones;
+    if (first) onRefused(refusal(cellAddress(first.top, first.left)));
+    // Not the engine's own reason for a locked sheet: it would say that the sheet is to be unlocked by its menu.
+    return "CancelledForUnknownReason";
   }
 
   override adaptRanges({ applyChange }: any): void {

@@ -11,10 +11,13 @@ import { carryOut } from "./history";
 import { decimalMarkOf } from "./locale";
 import { showNotesWith } from "./notes";
 import { tellRefusals } from "./protection";
+import { plainRefusal } from "./rules";
 
 /** The functions by which the sheet speaks to the user. */
 export interface Voice {
   tell(sentence: string): void;
+  /** Says why an entry was refused. The sentence goes with the next change, or when the user has moved on. */
+  refuse(sentence: string): void;
   ask(question: string, yes: () => void, no?: () => void): void;
 }
 
@@ -39,7 +42,7 @@ function askAbout(model: Model, { entries, isMixed }: DoubtfulEntries, voice: Vo
   const decimals = entries.map(asDecimal);
   const left = `${namedEntries(entries)}: as ${entries.length === 1 ? "it was" : "they were"}.`;
   if (isMixed || decimals.includes(undefined)) {
-    voice.tell(`Not taken: ${namedEntries(entries)}. Write each number with one decimal mark, the same in all, or choose the mark at the top of the page; then try again.`); // prettier-ignore
+    voice.refuse(`Not taken: ${namedEntries(entries)}. Write each number with one decimal mark, the same in all, or choose the mark at the top of the page; then try again.`); // prettier-ignore
     return;
   }
   const number = shownNumber(decimals[0]!, mark);
@@ -52,7 +55,7 @@ function askAbout(model: Model, { entries, isMixed }: DoubtfulEntries, voice: Vo
     const refused = carryOut(model, commands);
     if (refused.length > 0) voice.tell(`The numbers could not be written: ${refused.slice(0, 3).join("; ")}.`);
   };
-  voice.ask(question, take, () => voice.tell(`${left} Type numbers without separators for thousands.`));
+  voice.ask(question, take, () => voice.refuse(`${left} Type numbers without separators for thousands.`));
 }
 
 /** A number with the decimal mark of the workbook. */
@@ -61,7 +64,7 @@ const shownNumber = (decimal: string, mark: "comma" | "point"): string =>
 
 /** Makes the view in `target`; `templates` is the text of the engine's o_spreadsheet.xml. */
 export function sheetView(target: HTMLElement, templates: string, voice: Voice): SheetView {
-  tellRefusals((sentence) => voice.tell(sentence));
+  tellRefusals((sentence) => voice.refuse(sentence));
   let shown: Model | undefined;
   askAboutEntries((found) => shown && askAbout(shown, found, voice));
   let app: { mount(target: HTMLElement): Promise<unknown>; destroy(): void } | undefined;
@@ -74,9 +77,9 @@ export function sheetView(target: HTMLElement, templates: string, voice: Voice):
         templates,
         props: {
           model,
-          notifyUser: ({ text }: { text: string }) => voice.tell(text),
+          notifyUser: ({ text }: { text: string }) => voice.refuse(text),
           raiseError: (text: string, then?: () => void) => {
-            voice.tell(text);
+            voice.refuse(plainRefusal(model, text));
             then?.();
           },
           askConfirmation: (text: string, yes: () => void, no?: () => void) => voice.ask(text, yes, no),

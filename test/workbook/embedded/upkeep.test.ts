@@ -162,7 +162,7 @@ describe("protection", () => {
     expect(await port.isProtected(sheet)).toBe(true);
     expect(write("void_ratio_initial")).toBe(false);
     expect(write("load_number", 3)).toBe(false);
-    expect(said[0]).toMatch(/This cell is protected/);
+    expect(said[0]).toMatch(/is protected, as results and labels are.*Lift protection/);
     for (const [name, row] of [
       ["ring_mass", 0],
       ["load_stress", 23],

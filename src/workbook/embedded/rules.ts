@@ -1,0 +1,38 @@
+/** What the sheet says when an entry breaks a rule: the rule's own words, as the add-in wrote them. The engine would list its bounds. */
+import { helpers, registries } from "@odoo/o-spreadsheet";
+import type { Model } from "./engine";
+
+interface Rule {
+  readonly words?: { readonly error?: string };
+}
+
+const Validation = registries.coreViewsPluginRegistry.get("data_validation_ui") as unknown as {
+  new (...config: never[]): {
+    getRuleErrorForCellValue(value: unknown, position: unknown, rule: Rule): string | undefined;
+  };
+  readonly getters: readonly string[];
+};
+
+/** For what is shown on hover. */
+class WordedValidation extends Validation {
+  static override getters = Validation.getters;
+
+  override getRuleErrorForCellValue(value: unknown, position: unknown, rule: Rule): string | undefined {
+    const error = super.getRuleErrorForCellValue(value, position, rule);
+    return error === undefined ? undefined : (rule.words?.error ?? error);
+  }
+}
+
+registries.coreViewsPluginRegistry.replace("data_validation_ui", WordedValidation as never);
+
+const BROKEN_RULE = /^The data you entered in ([A-Z]+\d+) violates the data validation rule set on the cell:\n(.*)$/s;
+
+/** What the engine says of a refused entry, in plain words; other sentences stay as they are. */
+export function plainRefusal({ getters }: Model, sentence: string): string {
+  const [, cell, error] = BROKEN_RULE.exec(sentence) ?? [];
+  if (cell === undefined) return sentence;
+  const position = { sheetId: getters.getActiveSheetId(), ...helpers.toCartesian(cell) };
+  // The engine keeps what a rule carries beside its own fields, and its typings do not say so.
+  const rule = getters.getValidationRuleForCell(position) as Rule | undefined;
+  return `${cell} was not changed. ${rule?.words?.error ?? `What may stand there: ${error}`}`;
+}

@@ -1,0 +1,58 @@
+/** What the page says when the sheet takes no entry, and when the sentence goes. */
+import type { Page } from "playwright-core";
+import { clickCell, selectRange, showSheet, takePicture, typeInCell, withBrowser } from "./page";
+
+const message = (page: Page) => page.locator("#message").textContent();
+const said = (page: Page, start: string) =>
+  page.waitForFunction((start) => document.querySelector("#message")!.textContent!.startsWith(start), start);
+
+/** The first cell of a name of the demonstration, as "C15". */
+const cellOf = (page: Page, name: string): Promise<string> =>
+  page.evaluate(async (wanted) => {
+    const names = await (window as any).clayledger.port.listNames("Demonstration");
+    const { row, col } = names.find((one: any) => one.name === wanted).place;
+    return `${String.fromCharCode(65 + col)}${row + 1}`;
+  }, name);
+
+withBrowser("an entry that the sheet does not take", (openPage) => {
+  test("is refused in the pane's words, whole, and the sentence goes when something else is done", async () => {
+    const { page, complaints } = await openPage();
+    await showSheet(page, "Demonstration");
+    const result = await cellOf(page, "void_ratio_initial");
+    await page.evaluate(([sheet, cell]) => (window as any).clayledger.port.show(sheet, cell), [
+      "Demonstration",
+      result,
+    ] as const);
+    await page.keyboard.type("1", { delay: 30 });
+    await page.keyboard.press("Enter");
+    await said(page, `${result} is protected`);
+    expect(await message(page)).toBe(
+      `${result} is protected, as results and labels are: fill in the framed cells. To change it, lift the protection in the pane: Data sheet, “Lift protection”.`,
+    );
+    await takePicture(page, "refused-protected");
+    await page.waitForTimeout(400);
+    await selectRange(page, "A1");
+    expect(await message(page)).toBe("");
+
+    const input = await cellOf(page, "ring_mass");
+    await page.evaluate(([sheet, cell]) => (window as any).clayledger.port.show(sheet, cell), [
+      "Demonstration",
+      input,
+    ] as const);
+    await page.keyboard.type("heavy", { delay: 30 });
+    await page.keyboard.press("Enter");
+    await said(page, `${input} was not changed.`);
+    expect(await message(page)).not.toMatch(/violates|1000000000000/);
+    await takePicture(page, "refused-rule");
+
+    await page.locator(".o-sheet", { hasText: /^\s*Demonstration\s*$/ }).click({ button: "right" });
+    await page.getByText("Lock the whole sheet, inputs too").waitFor();
+    await page.keyboard.press("Escape");
+    await showSheet(page, "Sheet1");
+    await clickCell(page, "B2");
+    await typeInCell(page, "B3", "5");
+    expect(await message(page)).toBe("");
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+});
