@@ -1,4 +1,7 @@
-/** What the sheet says when an entry breaks a rule: the rule's own words, as the add-in wrote them. The engine would list its bounds. */
+/**
+ * What the sheet says when an entry breaks a rule: the rule's own words, as the add-in wrote them. The engine would list its bounds.
+ * Casts: the engine's typings hide the plugin that is put right here, and do not say that a rule keeps the add-in's words.
+ */
 import { helpers, registries } from "@odoo/o-spreadsheet";
 import type { Model } from "./engine";
 
@@ -6,6 +9,7 @@ interface Rule {
   readonly words?: { readonly error?: string };
 }
 
+// The engine's typings hide the method that words a broken rule.
 const Validation = registries.coreViewsPluginRegistry.get("data_validation_ui") as unknown as {
   new (...config: never[]): {
     getRuleErrorForCellValue(value: unknown, position: unknown, rule: Rule): string | undefined;
@@ -32,7 +36,7 @@ export function plainRefusal({ getters }: Model, sentence: string): string {
   const [, cell, error] = BROKEN_RULE.exec(sentence) ?? [];
   if (cell === undefined) return sentence;
   const position = { sheetId: getters.getActiveSheetId(), ...helpers.toCartesian(cell) };
-  // The engine keeps what a rule carries beside its own fields, and its typings do not say so.
+  // The cast adds the words of the add-in: the engine keeps them with the rule, and its typings do not say so.
   const rule = getters.getValidationRuleForCell(position) as Rule | undefined;
   return `${cell} was not changed. ${rule?.words?.error ?? `What may stand there: ${error}`}`;
 }
