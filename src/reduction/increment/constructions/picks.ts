@@ -53,10 +53,16 @@ const PICK_SAID: Readonly<Record<PickName, Message>> = {
   tangent_to: say`tangent to`,
 };
 
-/** The words of a pick as a message, by its short name; any other name is returned unchanged. */
+/**
+ * The words of a pick as a message, by its short name; any other name is returned unchanged.
+ * @example pickSaid("tangent_from") // "tangent from"
+ */
 export const pickSaid = (of: string): Message | Verbatim => (isPickName(of) ? PICK_SAID[of] : verbatim(of));
 
-/** The short name of a pick from its words; any other text is returned in lower case. */
+/**
+ * The short name of a pick from its words; any other text is returned in lower case.
+ * @example pickNamed("Tangent from") // "tangent_from"
+ */
 export function pickNamed(text: string): string {
   const word = text.trim().toLowerCase();
   return PICK_NAMES.find((name) => PICK_WORDS[name] === word) ?? word;
