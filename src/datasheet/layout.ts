@@ -289,26 +289,36 @@ function placeSection(draft: Draft, section: Section, row: number, left: number)
 }
 
 /** Places the form on the left page. Returns the rows at which printed pages begin, and the row below the form. */
-function placeForm(draft: Draft, top: number): { pageTops: number[]; below: number } {
+function placeForm(
+  draft: Draft,
+  top: number,
+): { pageTops: number[]; tops: ReadonlyMap<string, number>; below: number } {
   let row = top;
   const pageTops = [0];
+  const tops = new Map<string, number>();
   for (const section of FORM) {
     if (section.newPage) pageTops.push(row);
+    tops.set(section.title, row);
     row = placeSection(draft, section, row, 0) + 1;
   }
   placeBand(draft, row, 0, PAGE_COLUMNS, "Deviations and remarks");
   row++;
   for (const remark of TYPED_REMARKS) row = placeTypedRemark(draft, remark, row);
-  return { pageTops, below: row + 1 };
+  return { pageTops, tops, below: row + 1 };
 }
 
 /** Places the results beside the form. Returns the row below them. */
-function placeResults(draft: Draft, top: number): number {
+function placeResults(draft: Draft, top: number, tops: ReadonlyMap<string, number>): number {
   const left = RESULTS_PAGE * PAGE_COLUMNS;
   let row = top;
-  for (const section of RESULTS) row = placeSection(draft, section, row, left) + 1;
-  CAUTION.forEach((value, line) => draft.cells.push({ row: row + line, col: left, kind: "note", value }));
-  return row + CAUTION.length;
+  for (const [index, section] of RESULTS.entries()) {
+    const from = Math.max(row, tops.get(section.beside ?? "") ?? 0);
+    row = placeSection(draft, section, from, left) + 1;
+    if (index > 0) continue;
+    CAUTION.forEach((value, line) => draft.cells.push({ row: row + line, col: left, kind: "note", value }));
+    row += CAUTION.length;
+  }
+  return row;
 }
 
 /** Places the remarks of the reduction beside the results. Returns the row below them. */
@@ -420,8 +430,8 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   names[MISSING.name] = { row: MISSING_ROW, col: 0, rows: 1, cols: 1 };
   merges.push({ row: MISSING_ROW, col: 0, rows: 1, cols: PAGE_COLUMNS });
   rowHeights[MISSING_ROW] = heightOf(MISSING.lines ?? 1);
-  const { pageTops, below: formBelow } = placeForm(draft, TOP);
-  const resultsBelow = placeResults(draft, TOP);
+  const { pageTops, tops, below: formBelow } = placeForm(draft, TOP);
+  const resultsBelow = placeResults(draft, TOP, tops);
   const remarksBelow = placeRemarks(draft, TOP);
   const loadsTop = Math.max(formBelow, resultsBelow + 1, remarksBelow + 1);
   const readingsTop = placeLoads(draft, loadsTop);

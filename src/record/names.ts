@@ -29,6 +29,7 @@ export const NUMBERS = [
   "largest_particle",
   "test_temperature",
   "pore_salt",
+  "design_increase",
 ] as const;
 
 /** Typed words and dates, one cell each. */
@@ -126,6 +127,17 @@ export const RESULTS = [
   "salt_mass",
   "water_content_initial_weighed",
   "water_content_final_weighed",
+  "design_e_in_situ",
+  "design_e_final",
+  "design_mv",
+  "design_modulus",
+  "design_cr",
+  "design_rr",
+  "design_sr",
+  "design_modulus_number",
+  "design_cv",
+  "design_k",
+  "design_c_alpha",
 ] as const;
 
 export const REMARKS = [
@@ -139,6 +151,7 @@ export const REMARKS = [
   "quality_class",
   "quality_strain_class",
   "remarks_on_loads",
+  "design_from",
 ] as const;
 
 /** Numbers that the sheet calculates for each load. */

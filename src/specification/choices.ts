@@ -62,5 +62,11 @@ export const CHOICES = panels(
       "The construction whose preconsolidation stress is used further unless another value is adopted; every method is shown among the results.",
       { choices: METHOD_CHOICES, value: "Casagrande" },
     ),
+    input(
+      "design_increase",
+      "Increase for design",
+      "stress",
+      "Rise of stress above the in-situ stress over which the design values are given; blank counts as 100 kPa.",
+    ),
   ],
 );

@@ -6,6 +6,7 @@ import type { Field, Spill, Table } from "./field";
 import { ADOPTED_TABLE } from "./adopted";
 import { APPARATUS, DEFLECTION, SEATING_DEFLECTION } from "./apparatus";
 import { CHOICES } from "./choices";
+import { DESIGN } from "./design";
 import { IDENTIFICATION } from "./identification";
 import { MASSES, TINS, TRIMMINGS } from "./masses";
 import { CHECKS, COMPRESSION_RESULTS, FIELD, INUNDATION, QUALITY, SPECIMEN_RESULTS, SPREAD, STATE } from "./results";
@@ -31,6 +32,8 @@ export interface Section {
   readonly panels: readonly (readonly Part[])[];
   /** True if the section begins a printed page. */
   readonly newPage?: boolean;
+  /** Title of the section of the form that it stands beside; if it is left out, it follows the section above it. */
+  readonly beside?: string;
 }
 
 /** The inputs, in the order in which a test is made. */
@@ -61,6 +64,13 @@ export const RESULTS: readonly Section[] = [
       [...COMPRESSION_RESULTS, ...FIELD],
       [SPREAD, ...QUALITY],
     ],
+  },
+  {
+    title: "Design values: from the in-situ stress over the increase",
+    labelColumns: 3,
+    textColumns: 2,
+    panels: DESIGN,
+    beside: "Apparatus, dial and units",
   },
 ];
 

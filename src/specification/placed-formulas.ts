@@ -56,6 +56,7 @@ const OPTIONAL: ReadonlySet<string> = new Set([
   "adopted_value",
   "adopted_by",
   "adopted_reason",
+  "design_increase",
 ]);
 
 /** Results that count as blank while the sheet has no cells for the input beside them. */

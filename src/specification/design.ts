@@ -1,0 +1,116 @@
+/**
+ * Values for design, from the laboratory loading curve: at the in-situ stress and over an increase of stress. The ratios follow
+ * from the indices in use, and need no in-situ stress.
+ */
+import { when, type Field } from "./field";
+import { result } from "./form-fields";
+import { CURVE, onceOver } from "./formulas";
+
+/** The increase of stress that was typed; 100 kPa where none was. */
+const INCREASE = 'IF(IFERROR({design_increase},"")="",CLAY.CONVERT_UNIT(100,"kPa",{stress_unit}),{design_increase})';
+
+const item = (name: string): string =>
+  when(
+    ["{in_situ_stress}", "{void_ratio_initial}"],
+    `IF(COUNT({void_ratio_curve})=0,"",${onceOver(
+      `CLAY.DESIGN_PARAMETERS(${CURVE},{in_situ_stress},${INCREASE},{preconsolidation_stress},{void_ratio_initial},"e","${name}",{stress_unit},{mv_unit})`,
+    )})`,
+  );
+
+const ratioOf = (index: string): string =>
+  when([`{${index}}`, "{void_ratio_initial}"], `{${index}}/(1+{void_ratio_initial})`);
+
+const RANGE = "from the in-situ stress over the increase";
+
+export const DESIGN: readonly (readonly Field[])[] = [
+  [
+    result(
+      "design_e_in_situ",
+      "e at the in-situ stress",
+      "ratio",
+      item("e_in_situ"),
+      "On the laboratory loading curve, interpolated on log stress.",
+    ),
+    result(
+      "design_e_final",
+      "e after the increase",
+      "ratio",
+      item("e_final"),
+      "On the laboratory loading curve, at the in-situ stress and the increase.",
+    ),
+    result(
+      "design_mv",
+      "mv over the increase",
+      "compressibility",
+      item("mv"),
+      `Strain on the height at the in-situ stress per unit of stress, ${RANGE}.`,
+    ),
+    result("design_modulus", "Constrained modulus M", "stress", item("M"), `M = 1 / mv, ${RANGE}.`),
+  ],
+  [
+    result(
+      "design_cr",
+      "Compression ratio CR",
+      "ratio",
+      ratioOf("compression_index"),
+      "CR = Cc / (1 + e0), of the index in use.",
+    ),
+    result(
+      "design_rr",
+      "Recompression ratio RR",
+      "ratio",
+      ratioOf("recompression_index"),
+      "RR = Cr / (1 + e0), of the index in use.",
+    ),
+    result(
+      "design_sr",
+      "Swelling ratio SR",
+      "ratio",
+      ratioOf("swelling_index"),
+      "SR = Cs / (1 + e0), of the index in use.",
+    ),
+    result(
+      "design_modulus_number",
+      "Modulus number (Janbu)",
+      "ratio",
+      when(["{design_cr}"], "2.302585/{design_cr}"),
+      "m = ln 10 / CR, of virgin compression; Janbu (1963).",
+    ),
+  ],
+  [
+    result(
+      "design_cv",
+      "cv in the middle of it",
+      "cv",
+      when(
+        ["{in_situ_stress}"],
+        `IF(COUNT({cv_chosen})=0,"",${onceOver(`CLAY.CV_AT({load_stress},{cv_chosen},{in_situ_stress}+${INCREASE}/2)`)})`,
+      ),
+      "Of the loads beside the in-situ stress and half the increase, interpolated on log stress.",
+    ),
+    result(
+      "design_k",
+      "k from cv and mv",
+      "conductivity",
+      when(
+        ["{design_cv}", "{design_mv}"],
+        "CLAY.CONDUCTIVITY({design_cv},{design_mv},{cv_unit},{mv_unit},{conductivity_unit})",
+      ),
+      "k = cv mv x unit weight of water. No substitute for a direct test.",
+    ),
+    result(
+      "design_c_alpha",
+      "C alpha-epsilon",
+      "small",
+      when(["{c_alpha_chosen}"], "{c_alpha_chosen}"),
+      "The value in use.",
+    ),
+    result(
+      "design_from",
+      "From",
+      "text",
+      `=IF(COUNT({void_ratio_curve})=0,"",IF({in_situ_stress}="","no in-situ stress: ratios only","lab. curve over "&ROUND(${INCREASE},3)&" "&{stress_unit}))`,
+      "The curve that the values were read from with the increase in stress, or that the in-situ stress is missing: it stands among the choices.",
+    ),
+  ],
+];

@@ -1,0 +1,44 @@
+/** The design values on the sheet, held against the functions' own parts and by their definitions. */
+import { blankSheet, demoSheet, fillSheet } from "../../src/datasheet";
+import { calculate } from "./sheet-in-engine";
+
+jest.setTimeout(120_000);
+
+test("stand on the sheet over 100 kPa, and follow from one another by their definitions", async () => {
+  const sheet = await calculate(demoSheet("SI"));
+  const n = (name: string) => Number(sheet.value(name));
+  const [e1, e2] = [n("design_e_in_situ"), n("design_e_final")];
+  expect(e1).toBeGreaterThan(e2);
+  // mv in m2/MN over 100 kPa, on the height at the in-situ stress.
+  expect(n("design_mv")).toBeCloseTo((1000 * (e1 - e2)) / (1 + e1) / 100, 9);
+  expect(n("design_modulus")).toBeCloseTo(1000 / n("design_mv"), 6);
+  expect(n("design_cr")).toBeCloseTo(n("compression_index") / (1 + n("void_ratio_initial")), 12);
+  expect(n("design_modulus_number")).toBeCloseTo(Math.LN10 / n("design_cr"), 4);
+  // k = cv mv 9.81 kN/m3: m2/yr and m2/MN give m/s.
+  const k = (n("design_cv") / (365.25 * 86400)) * (n("design_mv") / 1000) * 9.81;
+  expect(n("design_k") / k).toBeCloseTo(1, 2);
+  expect([n("design_c_alpha"), sheet.value("design_from")]).toEqual([n("c_alpha_chosen"), "lab. curve over 100 kPa"]);
+});
+
+test("without an in-situ stress the table says so, and gives the ratios", async () => {
+  const demo = demoSheet("SI");
+  const { row, col } = demo.names.in_situ_stress!;
+  const cells = demo.cells.map((cell) => (cell.row === row && cell.col === col ? { ...cell, value: undefined } : cell));
+  const sheet = await calculate({ ...demo, cells });
+  expect(sheet.errors).toEqual([]);
+  expect(sheet.value("design_from")).toBe("no in-situ stress: ratios only");
+  expect([sheet.value("design_mv"), sheet.value("design_cv")]).toEqual(["", ""]);
+  expect(Number(sheet.value("design_rr"))).toBeCloseTo(0.065 / 2.45, 3);
+});
+
+test("a stress beyond the curve is #N/A, and an adopted index counts", async () => {
+  const sheet = await calculate(fillSheet(demoSheet("SI"), { design_increase: 6000, adopted_value: [undefined, 0.6] }));
+  expect(sheet.value("design_mv")).toBe("#N/A");
+  expect(Number(sheet.value("design_cr"))).toBeCloseTo(0.6 / 2.45, 3);
+});
+
+test("a blank sheet shows none", async () => {
+  const sheet = await calculate(blankSheet("US", { loads: 6, readingRows: 60 }));
+  expect(sheet.errors).toEqual([]);
+  for (const name of ["design_mv", "design_cr", "design_cv", "design_from"]) expect(sheet.value(name)).toBe("");
+});
