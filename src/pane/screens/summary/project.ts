@@ -197,8 +197,10 @@ export async function insertCharts(port: WorkbookPort, course: Course): Promise<
   const { names, values, contents } = await standingOf(port, summary);
   const isHeld = (name: string, index: number): boolean => (contents[name]?.[index]?.[0] ?? "") !== "";
   const rows = (contents[KEY] ?? []).flatMap((_, index) => (isHeld(KEY, index) || isHeld(FILE, index) ? [index] : []));
+  const isDrawn = ({ has }: Specimen): boolean => CURVE_NAMES.every((name) => has.has(name));
+  const undrawn = specimens.filter((one) => !isDrawn(one)).map(({ sheet }) => sheet);
   const curves = specimens
-    .filter(({ has }) => CURVE_NAMES.every((name) => has.has(name)))
+    .filter(isDrawn)
     .map(({ sheet, record }): Curve => ({ sheet, record, called: calledIn(sheet, record) }));
   const shown = (name: string): number[] =>
     rows.flatMap((row) => {
@@ -211,5 +213,6 @@ export async function insertCharts(port: WorkbookPort, course: Course): Promise<
   const remarks: string[] = [];
   const sheet = await port.insertSheet(plan, (remark) => void remarks.push(remark));
   await port.writeCells(sheet, cells);
-  return { isWhole: remarks.length === 0, sentences: [words.chartsInserted(sheet), ...remarks] };
+  const told = [...remarks, ...(undrawn.length > 0 ? [words.undrawn(undrawn)] : [])];
+  return { isWhole: told.length === 0, sentences: [words.chartsInserted(sheet), ...told] };
 }
