@@ -163,7 +163,9 @@ withBrowser("the review", (openPage) => {
     await tabTo("Save in “Demonstration”");
     await page.keyboard.press("Enter");
     await told("The change is in the table of picks");
-    expect(await picks()).toEqual([[6, "straight_to", before, wanted, "bends early", expect.stringContaining("KB")]]);
+    expect(await picks()).toEqual([
+      [6, "straight part to", before, wanted, "bends early", expect.stringContaining("KB")],
+    ]);
     await tabTo("Undo the last change");
     await page.keyboard.press("Enter");
     await tabTo("Take it back");

@@ -87,8 +87,8 @@ withBrowser("a walk over every screen", (openPage) => {
       await settled(frame);
     };
 
-    test("there are eleven screens, in the person's language", async () => {
-      expect(tabs).toHaveLength(11);
+    test("there are twelve screens, in the person's language", async () => {
+      expect(tabs).toHaveLength(12);
       const lang = await frame.evaluate(() => (globalThis as any).document.documentElement.lang);
       expect(preferences.locale).toMatch(new RegExp(`^${lang}`));
     });

@@ -1,4 +1,4 @@
-/** The parts of a sheet in the order of the sheet, each with the required items that are missing in it. */
+/** The parts of a sheet in the order of the work, each with the required items that are missing in it. */
 import { boxesByName } from "../../../checks/integrity";
 import { asksForReport, requiredOf, type Lacking } from "../../../checks/lacking";
 import type { TestRecord } from "../../../record/record";
@@ -32,9 +32,7 @@ export function partsOf(record: TestRecord, names: readonly SheetName[]): Requir
     });
     const [first] = placed.sort((a, b) => inOrder(a.box, b.box));
     return { title, first, lacking: required?.lacking.filter(({ names: [name] }) => own.includes(name)) ?? [] };
-  })
-    .filter(({ first, lacking }) => first !== undefined || lacking.length > 0)
-    .sort((a, b) => (a.first && b.first ? inOrder(a.first.box, b.first.box) : a.first ? -1 : 1));
+  }).filter(({ first, lacking }) => first !== undefined || lacking.length > 0);
   return {
     parts: parts.map((part) => ({ ...part, first: part.first?.name })),
     ...(required && { count: { missing: required.lacking.length, asked: required.asked } }),

@@ -128,20 +128,19 @@ describe("the parts of the sheet", () => {
     expect(parts.reduce((sum, { lacking }) => sum + lacking.length, 0)).toBe(found.value);
   });
 
-  test("every required cell belongs to one part; the parts have the order of the sheet", () => {
+  test("every required cell belongs to one part; the parts have the order of the work", () => {
     for (const { needs, ofLoads = [] } of REQUIRED)
       for (const name of [...needs.flat(), ...ofLoads])
         expect([name, SHEET_PARTS.filter(({ names: own }) => own.includes(name)).length]).toEqual([name, 1]);
     const { parts } = partsOf(readRecord(demo), names);
-    expect(parts.map(({ title }) => title).sort()).toEqual(SHEET_PARTS.map(({ title }) => title).sort());
-    expect(parts[0]!.title).toBe("Identification");
+    expect(parts.map(({ title }) => title)).toEqual(SHEET_PARTS.map(({ title }) => title));
   });
 
   test("a sheet with a few names has only the parts of these names", () => {
     const few = names.filter(({ name }) => ["times_01", "readings_01", "load_stress"].includes(name));
     const values = { times_01: [[0]], readings_01: [[1]], load_stress: [[25]] };
     const { parts, count } = partsOf(readRecord(values), few);
-    expect(parts.map(({ title }) => title)).toEqual(["Loads and compression", "Readings"]);
+    expect(parts.map(({ title }) => title)).toEqual(["Readings", "Loads and compression"]);
     expect(count).toBeUndefined();
   });
 });
