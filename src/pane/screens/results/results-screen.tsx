@@ -12,6 +12,8 @@ import { RecordFrame } from "../record-frame";
 import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { LOAD_COLUMNS, resultsOf, type Absence, type Line, type Results, type Shown } from "./results";
+import { MethodTrack } from "./method-track";
+import { scaleOf } from "./track";
 import { ResultsLoads, type GoTo } from "./load-results";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
@@ -35,6 +37,8 @@ const useStyles = makeStyles({
     "& dd": { margin: 0, textAlign: "right", fontVariantNumeric: "tabular-nums" },
     "& dd.why": { gridColumn: "1 / -1", textAlign: "left", color: tokens.colorNeutralForeground2 },
   },
+  /** The name of a method, and its mark on the common scale. */
+  tracked: { display: "grid", gridTemplateColumns: "minmax(0, 1fr) minmax(0, 1fr)", columnGap: "8px" },
   main: { fontSize: tokens.fontSizeBase500, fontWeight: tokens.fontWeightSemibold },
   words: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "6px" },
 });
@@ -96,19 +100,32 @@ function ResultLine({ line: { name, shown, low, high, absence }, goTo }: { line:
   );
 }
 
-function Methods({ methods, goTo }: { methods: Results["methods"]; goTo: GoTo }) {
+interface MethodsProps {
+  readonly methods: Results["methods"];
+  /** The range that the points allow. */
+  readonly range: readonly [low: number, high: number] | undefined;
+  readonly goTo: GoTo;
+}
+
+function Methods({ methods, range, goTo }: MethodsProps) {
   const styles = useStyles();
   const shared = useSharedStyles();
   if (!methods) return <Text className={shared.quiet}>{words.noSpread}</Text>;
   const { least, greatest, median, count, format, unit } = methods;
   const figure = (value: number): string => said({ value, format, unit });
+  const scale = scaleOf([...methods.methods.map(({ shown }) => shown?.value), ...(range ?? [])]);
   return (
     <section aria-label={words.methods} className={shared.column}>
       <Text>{words.spread(count, numberText(least, format), figure(greatest), figure(median))}</Text>
       <dl className={styles.lines}>
         {methods.methods.map(({ method, shown }) => (
           <div key={method} className={styles.line}>
-            <dt>{text.plot.methods[method]}</dt>
+            <dt className={styles.tracked}>
+              {text.plot.methods[method]}
+              {shown && scale && (
+                <MethodTrack scale={scale} stress={shown.value} range={range} isChosen={method === "casagrande"} />
+              )}
+            </dt>
             {shown ? (
               <dd>
                 <Figure shown={shown} what={text.plot.methods[method]} goTo={goTo} />
@@ -120,6 +137,7 @@ function Methods({ methods, goTo }: { methods: Results["methods"]; goTo: GoTo })
         ))}
       </dl>
       <Text size={200} className={shared.quiet}>
+        {range && `${words.bandHint} `}
         {words.spreadHint}
       </Text>
     </section>
@@ -178,6 +196,12 @@ export function ResultsScreen({ port }: { port: WorkbookPort }) {
   );
 }
 
+/** The range that the points allow for the preconsolidation stress. */
+function rangeOf({ groups }: Results): readonly [low: number, high: number] | undefined {
+  const line = groups.flatMap(({ lines }) => lines).find(({ name }) => name === "preconsolidation_stress");
+  return line?.low && line.high && [line.low.value, line.high.value];
+}
+
 function AllResults({ results, goTo }: { results: Results; goTo: GoTo }) {
   const styles = useStyles();
   const shared = useSharedStyles();
@@ -201,7 +225,7 @@ function AllResults({ results, goTo }: { results: Results; goTo: GoTo }) {
       )}
       <Step title={words.groups.yield}>
         {lines("yield")}
-        <Methods methods={results.methods} goTo={goTo} />
+        <Methods methods={results.methods} range={rangeOf(results)} goTo={goTo} />
       </Step>
       <Step title={words.groups.indices}>{lines("indices")}</Step>
       <VirginCv cv={results.virginCv} goTo={goTo} />

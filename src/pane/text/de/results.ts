@@ -33,6 +33,7 @@ export const results = {
   methods: "Nach jedem Verfahren",
   spread: (count: number, least: string, greatest: string, median: string) =>
     `${count} Verfahren: ${least} bis ${greatest}, Median ${median}`,
+  bandHint: "Das Band ist der Bereich, den diese Punkte zulassen.",
   spreadHint: "Worüber die Verfahren streuen, ist Deutung, kein Messfehler.",
   noSpread: "Weniger als zwei Verfahren lassen sich auf diese Kurve anwenden.",
   methodNone: "nicht anwendbar; das Blatt sagt warum",

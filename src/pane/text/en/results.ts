@@ -32,6 +32,7 @@ export const results = {
   methods: "By every method",
   spread: (count: number, least: string, greatest: string, median: string) =>
     `${count} ${count === 1 ? "method" : "methods"}: ${least} to ${greatest}, median ${median}`,
+  bandHint: "The band is the range that these points allow.",
   spreadHint: "The spread between the methods is a matter of interpretation, not an error of measurement.",
   noSpread: "Fewer than two methods read this curve.",
   methodNone: "does not apply; the sheet says why",
