@@ -1,8 +1,16 @@
 /** The labels of the cells of the sheet, for people; formulas use names instead. */
 import { FIELDS, MORE_FIELDS } from "./fields";
 
-/** Longer labels for cells whose label on the sheet is clear only together with the cell beside it. */
-const ALONE: Readonly<Record<string, string>> = { date_tested: "Date tested", date_checked: "Date checked" };
+/** Labels that say too little away from their place on the sheet. */
+const ALONE: Readonly<Record<string, string>> = {
+  laboratory: "Laboratory",
+  sample_type: "Type of sample",
+  sample_top: "Top of the sample",
+  atterberg_limits: "Atterberg limits",
+  date_tested: "Date tested",
+  date_checked: "Date checked",
+  ring_mass: "Mass of the ring",
+};
 
 /** A label that begins with spaces continues the label above it: "Preconsolidation stress, not less than". */
 const LABELS: ReadonlyMap<string, string> = (() => {

@@ -27,6 +27,7 @@ const SCREENS_OF_A_TEST = ["Plots", "Review", "Results", "Checks", "By hand", "R
 
 /** The demonstration, a blank data sheet, and a sheet of notes. */
 async function threeSheets(page: Page, frame: Frame): Promise<void> {
+  await frame.locator("#tab-sheet").click();
   await frame.locator("[role=tabpanel] button").first().click();
   await frame.locator("[role=status]").first().waitFor();
   await page.evaluate(() => {

@@ -27,7 +27,7 @@ const useStyles = makeStyles({
   tab: {
     boxSizing: "border-box",
     minHeight: "23px",
-    padding: "2px 6px 0",
+    padding: "2px 4px 0 6px",
     border: "none",
     borderBottom: "2px solid transparent",
     background: "none",
