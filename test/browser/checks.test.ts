@@ -64,9 +64,7 @@ withBrowser("the reviewer", (openPage) => {
     await showSheet(page, SHEET);
     const cell = await typeOver("void_ratio_initial", "1.234");
     await told("to mend");
-    await pane
-      .getByText(new RegExp(`^${cell}, Void ratio, initial e0, holds 1.234 where a formula belongs`))
-      .waitFor();
+    await pane.getByText(new RegExp(`^${cell}, Void ratio, initial e0, holds 1.234 where a formula belongs`)).waitFor();
     await pane.getByRole("button", { name: `Show ${cell}`, exact: true }).click();
     const { address } = await page.evaluate(() => window.clayledger.port.selection());
     expect(address).toBe(cell);

@@ -31,6 +31,7 @@ export interface ChoiceProps<T extends string> {
 }
 
 export function Choice<T extends string>({ label, options, value, onChoose, hint }: ChoiceProps<T>) {
+  const styles = useStyles();
   const open = value === undefined;
   return (
     <Field
@@ -39,7 +40,11 @@ export function Choice<T extends string>({ label, options, value, onChoose, hint
       validationState={open ? "warning" : "none"}
       validationMessage={open ? words.notSaid : undefined}
     >
-      <Select value={value ?? ""} onChange={choosing<T | "">((chosen) => chosen !== "" && onChoose(chosen))}>
+      <Select
+        className={styles.shrinks}
+        value={value ?? ""}
+        onChange={choosing<T | "">((chosen) => chosen !== "" && onChoose(chosen))}
+      >
         {open && <option value="">{words.choose}</option>}
         {options.map(([option, name]) => (
           <option key={option} value={option}>

@@ -30,6 +30,8 @@ export const useStyles = makeStyles({
     gap: "8px 12px",
     "& select": { minWidth: 0, width: "100%" },
   },
+  // A list of long words is as narrow as its place, too.
+  shrinks: { minWidth: 0, "& select": { minWidth: 0, width: "100%" } },
   hidden: { position: "absolute", width: "1px", height: "1px", overflow: "hidden", clipPath: "inset(50%)" },
   scroll: {
     overflowX: "auto",

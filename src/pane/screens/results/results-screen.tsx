@@ -38,7 +38,7 @@ const useStyles = makeStyles({
     "& dd.why": { gridColumn: "1 / -1", textAlign: "left", color: tokens.colorNeutralForeground2 },
   },
   /** The name of a method, and its mark on the common scale. */
-  tracked: { display: "grid", gridTemplateColumns: "minmax(0, 1fr) minmax(0, 1fr)", columnGap: "8px" },
+  tracked: { display: "grid", gridTemplateColumns: "142px minmax(0, 1fr)", columnGap: "8px" },
   main: { fontSize: tokens.fontSizeBase500, fontWeight: tokens.fontWeightSemibold },
   words: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "6px" },
 });
