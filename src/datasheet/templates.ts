@@ -14,7 +14,7 @@ export const templateBytes = (system: System): Promise<Uint8Array> => toXlsx(bla
 
 async function write(folder: string): Promise<void> {
   for (const [system, file] of Object.entries(TEMPLATES))
-    // Object.entries is typed with any text as the key; the keys of the table are the systems.
+    // Object.entries returns keys of type string; these keys are the unit systems.
     writeFileSync(join(folder, file), await templateBytes(system as System));
 }
 

@@ -24,7 +24,7 @@ import { fetchText, loadFunctions } from "./load-functions";
 import { makeLongWork } from "./long-work";
 import { makeVoice } from "./voice";
 
-/** An element of index.html, which has it with this id and of this kind. */
+/** An element of index.html with this id and of this type. */
 const element = <T extends HTMLElement = HTMLElement>(id: string): T => document.getElementById(id) as T;
 
 /** With ?blankAs=0 the functions get blank cells as 0, like in desktop Excel; with ?blankAs= as "". */

@@ -1,4 +1,4 @@
-/** The field compression curve beside that of the laboratory, void ratio against log stress. */
+/** The field compression curve beside the laboratory curve, void ratio against log stress. */
 import { curveAt } from "../reduction/curve/curve-at";
 import { FIELD_FACTOR, fieldCurve } from "../reduction/curve/field-curve";
 import { testCurve, type TestCurve } from "../reduction/curve/shape/points";
@@ -11,19 +11,19 @@ import type { Cells } from "./time";
 import { labelIn, type InWords } from "./words";
 
 export interface FieldPlotOptions {
-  /** "kPa"; part of the label of the axis. */
+  /** The unit, such as "kPa", for the label of the axis. */
   readonly stressUnit?: string;
   readonly inSituStress: number;
   readonly initialVoidRatio: number;
-  /** By Casagrande's construction if omitted. */
+  /** The preconsolidation stress; by Casagrande's construction if it is left out. */
   readonly preconsolidationStress?: number;
-  /** Share of the initial void ratio at which the field curve meets the laboratory line. */
+  /** The share of the initial void ratio at which the field curve meets the laboratory line. */
   readonly factor?: number;
   /** The language of titles, axes, letters and notes; English if omitted. */
   readonly inWords?: InWords;
 }
 
-/** Keys of the series; their words stand in `words.ts`. */
+/** The keys of the series; `words.ts` contains their words. */
 export const FIELD_LABELS = {
   laboratory: "laboratory curve",
   loads: "laboratory loads",

@@ -1,4 +1,4 @@
-/** Adopted values: what the engineer puts in the place of what the constructions give. */
+/** Adopted values: values that the engineer uses instead of the results of the constructions. */
 import { ADOPTABLE, type AdoptableName } from "../specification/adopted";
 import type { Index } from "../reduction/curve/indices";
 import type { MethodName, Preconsolidation } from "../reduction/curve/preconsolidation";
@@ -16,7 +16,7 @@ export interface AdoptedValue {
 
 export type Adopted = Readonly<Partial<Record<AdoptableName, AdoptedValue>>>;
 
-/** The rows of the table by the quantity that each is of; rows without a value are left out. */
+/** The rows of the table by their quantity; rows without a value are left out. */
 export const adoptedOf = (rows: readonly Partial<AdoptedValue>[]): Adopted =>
   Object.fromEntries(
     ADOPTABLE.flatMap(({ name }, index) => {
@@ -25,7 +25,7 @@ export const adoptedOf = (rows: readonly Partial<AdoptedValue>[]): Adopted =>
     }),
   );
 
-/** "Compression index Cc, adopted": an adopted value in a list of those that were replaced by hand. */
+/** An adopted value in the list of values replaced by hand, such as "Compression index Cc, adopted". */
 export const adoptedCalled = (name: AdoptableName): string =>
   `${ADOPTABLE.find((one) => one.name === name)?.label ?? name}, adopted`;
 
@@ -34,12 +34,12 @@ const REASON_NONE = say`no reason given`;
 const basisOf = ({ reason }: AdoptedValue): Message =>
   say`adopted value (${reason === undefined ? REASON_NONE : verbatim(reason)})`;
 
-/** The index that is used: the adopted one, or else the one that the constructions give. */
+/** The index in use: the adopted index, otherwise the index from the constructions. */
 export function indexInUse(constructed: Outcome<Index>, adopted: AdoptedValue | undefined): Outcome<Index> {
   return adopted ? given({ value: adopted.value, basis: basisOf(adopted), readings: [] }) : constructed;
 }
 
-/** The preconsolidation stress that is used. `stress` is the adopted one in the unit of the curve. */
+/** The preconsolidation stress in use. `stress` is the adopted stress in the unit of the curve. */
 export function stressInUse(
   constructed: Outcome<Preconsolidation>,
   method: MethodName,

@@ -102,7 +102,7 @@ export interface TestRecord {
   readonly deflections: readonly DeflectionRow[];
   readonly loads: readonly LoadRecord[];
   readonly overrides: readonly Override[];
-  /** Values that the engineer adopted in the place of those of the constructions. */
+  /** Values that the engineer adopted instead of the results of the constructions. */
   readonly adopted?: Adopted;
   /** Filled rows of the table of picks by hand, in their order; the last row of a load and pick counts. */
   readonly picks: readonly RecordedPick[];

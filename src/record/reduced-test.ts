@@ -78,7 +78,7 @@ export interface Reduced {
   readonly resolution: Outcome<number>;
   readonly curve: Outcome<TestCurve>;
   readonly branches: Outcome<Branches>;
-  /** The stress that is used: the adopted one, or else by the method chosen. The indices below likewise. */
+  /** The stress in use: the adopted stress, otherwise the stress by the chosen method. The same rule holds for the indices below. */
   readonly preconsolidation: Outcome<Preconsolidation>;
   readonly spread: Outcome<Spread>;
   readonly compressionIndex: Outcome<Index>;

@@ -10,13 +10,13 @@ import type { Measure } from "./measures";
 import { when } from "./field";
 
 interface Adoptable {
-  /** The cell that holds the value in use. */
+  /** The cell with the value in use. */
   readonly name: string;
   readonly label: string;
   readonly measure: Measure;
-  /** What the constructions give. */
+  /** The result of the constructions. */
   readonly formula: string;
-  /** Whose value it is while nothing is adopted: the text of a formula. */
+  /** The text of the formula that names the source of the value while nothing is adopted. */
   readonly source: string;
 }
 
@@ -64,13 +64,13 @@ export type AdoptableName = (typeof ADOPTABLE)[number]["name"];
 const rowOf = (name: AdoptableName): number => ADOPTABLE.findIndex((one) => one.name === name) + 1;
 const isTyped = (row: number): string => `IFERROR(COUNT(INDEX({adopted_value},${row})),0)>0`;
 
-/** The value in use: the one adopted, or else what the constructions give. */
+/** The value in use: the adopted value, otherwise the result of the constructions. */
 export function inUse(name: AdoptableName): string {
   const constructed = ADOPTABLE.find((one) => one.name === name)?.formula.replace(/^=/, "");
   return `=IF(${isTyped(rowOf(name))},INDEX({adopted_value},${rowOf(name)}),${constructed})`;
 }
 
-/** What was adopted, in a sentence for each value; nothing where nothing was. */
+/** A sentence for each adopted value; blank if no value was adopted. */
 export const ADOPTED_SENTENCES = ADOPTABLE.map(({ label }, index) => {
   const row = index + 1;
   const given = `IFERROR(INDEX({adopted_constructed},${row})&"","no value")`;
@@ -134,7 +134,7 @@ export const ADOPTED_TABLE: Table = {
     },
     input({ name: "adopted_by", label: "Adopted by", heading: ["By", ""], measure: "text", at: 10 }),
     input({ name: "adopted_day", label: "Day of adoption", heading: ["Day", ""], measure: "date", at: 11, span: 2 }),
-    // The last column: a long reason runs on to the right of it.
+    // This is the last column: a long reason continues over the cells to its right.
     input({
       name: "adopted_reason",
       label: "Reason of adoption",
@@ -146,5 +146,5 @@ export const ADOPTED_TABLE: Table = {
   ],
 };
 
-/** The words for the methods of preconsolidation stress, as the sheet's list has them. */
+/** The words for the methods of preconsolidation stress in the list of the sheet. */
 export const METHOD_CHOICES = METHOD_NAMES.map((method) => METHOD_WORDS[method]);

@@ -41,11 +41,11 @@ export interface Column extends Omit<Field, "kind"> {
   readonly startInput?: Pick<Field, "name" | "label" | "note">;
   /** The width in characters; if it is left out, the column has the width of the other columns of its page. */
   readonly width?: number;
-  /** Columns of the sheet from the table's first one; absent, the next one. */
+  /** The number of sheet columns from the first column of the table; if it is left out, the next free column. */
   readonly at?: number;
-  /** Columns of the sheet that each of its cells takes, merged; absent, one. */
+  /** The number of sheet columns that are merged for each cell; if it is left out, one. */
   readonly span?: number;
-  /** Where the rows differ: what each holds, and what its value measures. */
+  /** For rows that differ: the content of each row, and the measure of its value. */
   readonly byRow?: readonly { readonly value?: CellValue; readonly formula?: string; readonly measure?: Measure }[];
   /** True if the formula of an earlier column spills into this column. */
   readonly spilled?: boolean;

@@ -20,7 +20,7 @@ export const atLoad = (column: string, number: string): string => `INDEX({${colu
 export const SPECIMEN_CALL =
   "CLAY.SPECIMEN({diameter},{initial_height},{ring_mass},{ring_and_wet_before},{ring_and_wet_after},{ring_and_dry},{specific_gravity},{final_height},{length_unit}";
 
-/** Whether the test is over. A sheet without a cell for it counts as over. */
+/** True if the test is finished. A sheet without a cell for this counts as finished. */
 const IS_OVER = 'IFERROR({test_state},"")<>"running"';
 
 /** What a method gives; blank, and not #N/A, while the test is running. */
@@ -30,9 +30,9 @@ export const onceOver = (call: string): string => `IF(${IS_OVER},${call},IFERROR
 export const ofCurve = (call: string) => `=IF(COUNT({void_ratio_curve})=0,"",${onceOver(`CLAY.${call}`)})`;
 export const CURVE = "{load_stress},{void_ratio_curve}";
 
-/** An item of the preconsolidation stress by the method chosen; e0 is for the method that begins there. */
+/** An item of the preconsolidation stress by the chosen method; e0 is for the method that begins at e0. */
 export const byMethod = (item: string): string =>
   `PRECONSOLIDATION(${CURVE},${METHOD},"${item}","e",,,{void_ratio_initial})`;
 
-/** The method of preconsolidation stress that was chosen; Casagrande's where none was, or where the cell was lost. */
+/** The chosen method of preconsolidation stress; Casagrande's if none was chosen or the cell was lost. */
 export const METHOD = 'IF(IFERROR({preconsolidation_method},"")="","Casagrande",{preconsolidation_method})';

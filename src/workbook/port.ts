@@ -210,7 +210,7 @@ export interface SheetName {
   readonly place: Box | "lost";
 }
 
-/** Cells of a sheet ("B4:B20") with the name that they get. */
+/** Cells of a sheet ("B4:B20") and the name for them. */
 export interface NamedAddress {
   readonly name: string;
   readonly address: string;

@@ -1,4 +1,4 @@
-/** Values that the engineer adopts on the sheet, and what follows from them. */
+/** Values that the engineer adopts on the sheet, and the results that depend on them. */
 import { demoSheet, fillSheet, type SheetValues } from "../../src/datasheet";
 import { runChecks } from "../../src/checks";
 import { readRecord } from "../../src/record/record";
@@ -16,7 +16,7 @@ const sheet = async (typed: SheetValues = {}) => {
 };
 const REASON = "two sister specimens read 118";
 
-test("blank: the sheet goes on with what the constructions give, and says so", async () => {
+test("blank: the sheet uses the results of the constructions, and says so", async () => {
   const { cell, record } = await sheet();
   const rows = [0, 1, 2, 3, 4];
   const inUse = [
@@ -37,7 +37,7 @@ test("blank: the sheet goes on with what the constructions give, and says so", a
   expect([record.adopted, record.faults]).toEqual([{}, []]);
 });
 
-test("another method: its stress is in use, Casagrande's stays in the table of methods", async () => {
+test("another method: its stress is in use, and Casagrande's stress stays in the table of methods", async () => {
   const { cell, number, record } = await sheet({ preconsolidation_method: "Pacheco Silva" });
   expect(number("preconsolidation_stress")).toBeCloseTo(115.1, 1);
   expect(cell("adopted_source")).toBe("as by Pacheco Silva");
@@ -47,7 +47,7 @@ test("another method: its stress is in use, Casagrande's stays in the table of m
   expect(number("overconsolidation_ratio")).toBeCloseTo(number("preconsolidation_stress") / 62, 9);
 });
 
-test("typed values are in use with what follows from them; what the constructions gave stays beside them", async () => {
+test("typed values and the results that depend on them are in use; the results of the constructions stay beside them", async () => {
   const plain = await sheet();
   const { cell, number, record } = await sheet({
     adopted_value: [118, 0.6, undefined, undefined, 0.01],
@@ -79,7 +79,7 @@ test("typed values are in use with what follows from them; what the construction
   ]);
 });
 
-test("an adopted stress outside the range of the methods is asked for its reason", async () => {
+test("the sheet asks for the reason of an adopted stress outside the range of the methods", async () => {
   const question = async (typed: SheetValues) => {
     const answered = runChecks((await sheet(typed)).record).find(({ check }) => check.id === "Q66");
     return { status: answered?.answer.status, said: answered ? english(answered.answer.sentence) : "" };

@@ -1,4 +1,4 @@
-/** The field curve drawn: overconsolidated and normally consolidated clay, both yields, the in-situ point, the factor. */
+/** The plot of the field curve: overconsolidated and normally consolidated clay, both yields, the in-situ point, the factor. */
 import { FIELD_LABELS, fieldCurvePlot, type FieldPlotOptions } from "../../src/plots/field";
 import type { PlotSpec } from "../../src/plots/spec";
 import type { Outcome } from "../../src/reduction/outcome";
@@ -31,7 +31,7 @@ const drawn = (options: Partial<FieldPlotOptions> = {}): PlotSpec =>
   );
 const pointsOf = (spec: PlotSpec, label: string) => spec.series.find((one) => one.label === label)?.points ?? [];
 
-test("overconsolidated clay: in situ, the yield at e 0.98408, and the laboratory line at 0.42 e0 and 4186", () => {
+test("overconsolidated clay: the in-situ point, the yield at e = 0.98408, and the laboratory line at 0.42 e0 and 4186", () => {
   const spec = drawn();
   const [inSitu, bend, meeting] = pointsOf(spec, FIELD_LABELS.field);
   expect(inSitu).toEqual([100, 1]);
@@ -44,7 +44,7 @@ test("overconsolidated clay: in situ, the yield at e 0.98408, and the laboratory
   expect(spec.notes.join()).toContain("0.42 e0; its Cc is 0.461");
 });
 
-test("the laboratory yield stands on the laboratory curve, below that of the field", () => {
+test("the laboratory yield is on the laboratory curve, below the field yield", () => {
   const [[stress, voidRatio]] = pointsOf(drawn(), FIELD_LABELS.laboratoryYield) as [[number, number]];
   expect(stress).toBe(YIELD);
   // Between the loads of 200 and 400, on log stress.
@@ -67,7 +67,7 @@ test("the factor is an argument: 0.40 meets the line lower, beyond 4186", () => 
   expect(meeting![0]).toBeGreaterThan(4186);
 });
 
-test("the frame holds the laboratory curve and the whole field curve", () => {
+test("the frame contains the laboratory curve and the whole field curve", () => {
   const { x, y, series } = drawn();
   expect(x.domain).toEqual([10, 10_000]);
   for (const [, voidRatio] of series.flatMap(({ points }) => points)) {

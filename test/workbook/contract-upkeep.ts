@@ -136,7 +136,7 @@ export function upkeepContract(host: Host): void {
       expect(names).toContainEqual({ name: "t50", scope: "sheet", place: box(2, 1) });
     });
 
-    test("gives none if one of them leads to cells already, or is no name", async () => {
+    test("gives none if one of them already refers to cells or is not a valid name", async () => {
       const bench = await opened();
       const tin = { name: "tin", address: "C2" };
       const says = (name: string, address: string, what: RegExp) =>

@@ -12,7 +12,7 @@ interface EmbeddedHost {
  */
 function embeddedPort(around: unknown): WorkbookPort | undefined {
   try {
-    // Whatever stands around: it may have the port or not.
+    // The page around may be any page; it has the port or not.
     return (around as EmbeddedHost).clayledger?.port;
   } catch {
     return undefined;

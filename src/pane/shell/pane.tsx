@@ -122,7 +122,7 @@ export function Pane({ port, sheets, look }: PaneProps) {
     document.getElementById(tabId(screen))?.focus();
   };
   const props: ScreenProps = { port, sheets, onOpen };
-  // The inks are custom properties, which the types of React leave out.
+  // The colours are custom properties, which the types of React do not include.
   const inks = PLOT_INKS[look] as CSSProperties;
   return (
     <FluentProvider theme={THEMES[look]} className={styles.pane} style={inks}>

@@ -38,7 +38,7 @@ export interface FieldCurveInput {
   readonly test: TestCurve;
   readonly inSituStress: number;
   readonly initialVoidRatio: number;
-  /** By Casagrande's construction if omitted. */
+  /** The preconsolidation stress; by Casagrande's construction if it is left out. */
   readonly preconsolidationStress?: number;
   readonly factor?: number;
 }

@@ -1,14 +1,14 @@
 /**
  * The field curve as columns of live formulas: one FIELD_CURVE spills its points, and the columns of each series pick theirs. A
- * series has nothing where the field curve has no such point, as its yield in normally consolidated clay.
+ * series is blank if the field curve does not have its point: in normally consolidated clay, for example, the yield.
  */
 import { FIELD_LABELS } from "../../plots/field";
 import type { BlockColumn, BlockSeries, SeriesBlock, Where } from "./series-block";
 import type { Frame } from "./series-lines";
 
-/** Cells and expressions that the formulas read. */
+/** The cells and expressions to which the formulas refer. */
 export interface FieldSource {
-  /** Columns of stresses and void ratios, and one of their cells by its row, from 0. */
+  /** The columns of stresses and void ratios, and a cell of a column by its row, counted from 0. */
   readonly stresses: { readonly whole: string; readonly cell: (row: number) => string; readonly rows: number };
   readonly voidRatios: { readonly whole: string; readonly cell: (row: number) => string };
   readonly inSitu: string;
@@ -22,7 +22,7 @@ const SPILL_ROWS = 8;
 /** The most points of a field curve. */
 const POINTS = 3;
 
-/** The field curve's points by their places: how many there are is the row of Cc less one. */
+/** The points of the field curve by their position; their number is the row of Cc minus one. */
 function pointColumns(
   name: string,
   { x }: Frame,
@@ -41,7 +41,7 @@ function pointColumns(
   ];
 }
 
-/** Columns of the laboratory curve and of its value at the yield stress. */
+/** The columns of the laboratory curve, and of its value at the yield stress. */
 function laboratoryColumns({ stresses, voidRatios, yieldStress }: FieldSource, { x }: Frame): BlockColumn[] {
   const each = (cell: (row: number) => string) => () => Array.from({ length: stresses.rows }, (_, row) => cell(row));
   const isThere = (row: number) => `AND(ISNUMBER(${stresses.cell(row)}),ISNUMBER(${voidRatios.cell(row)}))`;

@@ -535,7 +535,7 @@ function cvOf(sheet: Sheet, by: "chosen" | TimeMethod | "both"): Outcome<SeriesB
   );
 }
 
-/** The field curve; refuses, with what it lacks, if the sheet has no in-situ stress or no initial void ratio. */
+/** The field curve; refuses, and names the missing input, if the sheet has no in-situ stress or no initial void ratio. */
 function fieldOf(sheet: Sheet): Outcome<SeriesBlock> {
   const needed = ["load_stress", "void_ratio_curve", "in_situ_stress", "preconsolidation_stress", "void_ratio_initial"];
   const lacking = sheet.lacks(...needed);

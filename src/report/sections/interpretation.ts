@@ -129,7 +129,7 @@ export function indices(cells: DataCells): Block[] {
   const basis = (item: string, read: Outcome<Index>): Pick<CellPlan, "formula" | "value"> => {
     if (!stresses || !curve) return { value: NOTHING };
     const told = read.ok ? read.value.basis : undefined;
-    // An adopted index was read from no points.
+    // An adopted index does not come from points of the curve.
     if (read.ok && read.value.readings.length === 0) return { value: cells.words(read.value.basis) };
     if (told && cells.words(told) !== english(told))
       return { value: `${cells.words(told)} ${cells.text("stress_unit")}` };

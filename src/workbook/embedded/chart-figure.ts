@@ -1,7 +1,7 @@
 /**
  * The component that shows a chart on the embedded sheet: it draws the values of the cells, and draws again when they
  * change.
- * Casts: the engine's types list its own plugins, commands, getters and components, and not those that are added here.
+ * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
 import { helpers, registries } from "@odoo/o-spreadsheet";
 import { Component, onMounted, onPatched, useRef, xml } from "@odoo/owl";

@@ -2,7 +2,7 @@
  * Charts of the port as figures of the engine: the charts of the engine have no log axes, no axes that run downward,
  * and no lines that differ without colour. A chart holds ranges, so that it follows moved rows, undo, copies and the
  * deletion of its sheet.
- * Casts: the engine's types list its own plugins, commands, getters and components, and not those that are added here.
+ * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
 import { quoted } from "../address";
 import { CorePlugin, coreTypes, helpers, registries } from "@odoo/o-spreadsheet";

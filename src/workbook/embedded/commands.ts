@@ -102,7 +102,7 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
   if (plan.freezeRows > 0) add("FREEZE_ROWS", { quantity: plan.freezeRows });
 
   for (const [kind, target] of grouped(plan, (cell) => cell.kind)) {
-    // `grouped` gives back the kinds of the cells as texts.
+    // `grouped` returns the kinds of the cells as texts.
     const known = kind as CellPlan["kind"];
     add("SET_FORMATTING", { target, style: STYLES[known] });
     const border = BORDERS[known];

@@ -2,7 +2,7 @@
  * Gives a copied sheet names of its own. In the engine names belong to the workbook, so the formulas of a copy would
  * still read the original sheet; in Excel, names are local and the copy has its own. Here the step that copies a sheet
  * also gives the copy its names.
- * Casts: the engine's types list its own plugins, commands, getters and components, and not those that are added here.
+ * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
 import { registries, UIPlugin } from "@odoo/o-spreadsheet";
 import type { Command, Dispatching, Model } from "./engine";

@@ -1,6 +1,6 @@
 /**
  * Additions to the engine, made before the first workbook: error codes, and many commands as one step.
- * Casts: the engine's types leave out its plugins' inner parts, and the plugins and commands that are added here.
+ * Casts: the engine's types do not include the inner parts of its plugins, nor the plugins and commands that are added here.
  */
 import { EvaluationError, helpers, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
 

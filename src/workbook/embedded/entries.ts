@@ -1,7 +1,7 @@
 /**
  * What a person types or pastes with the other decimal mark. With the point as mark, "63,500" may be 63.5 or 63500, and with the comma
  * "63.500" may be either: the sheet takes neither by itself. It refuses the cell, and the page asks.
- * Casts: the engine's types list its own plugins, commands, getters and components, and not those that are added here.
+ * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
 import { CorePlugin, registries, stores } from "@odoo/o-spreadsheet";
 import { cellAddress } from "../address";

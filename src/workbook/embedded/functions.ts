@@ -1,6 +1,6 @@
 /**
  * The worksheet functions (dist/functions.js, described by dist/functions.json) as functions of the engine.
- * Casts: cells come from the engine and from functions without types; what they hold is looked at here.
+ * Casts: cells come from the engine and from functions without types; this module checks their contents.
  */
 import { addFunction, helpers } from "@odoo/o-spreadsheet";
 import { nth } from "../../reduction/numeric/lists";

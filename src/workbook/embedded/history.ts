@@ -1,6 +1,6 @@
 /**
  * Carries out batches of commands completely or not at all: a refused batch leaves no step for undo or redo.
- * Casts: the engine's types leave out the history plugin's inner parts, and the commands and getters that are added here.
+ * Casts: the engine's types do not include the inner parts of the history plugin, nor the commands and getters that are added here.
  */
 import { registries } from "@odoo/o-spreadsheet";
 import { pause } from "../in-slices";

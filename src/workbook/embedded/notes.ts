@@ -1,7 +1,7 @@
 /**
  * Notes on cells, which the engine does not have: they follow the sheet through undo, moved rows and copies, and show
  * on hover.
- * Casts: the engine's types list its own plugins, commands, getters and components, and not those that are added here.
+ * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
 import { CorePlugin, coreTypes, helpers, registries } from "@odoo/o-spreadsheet";
 

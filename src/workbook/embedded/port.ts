@@ -1,6 +1,6 @@
 /**
  * The workbook port over the open-source sheet of `npm start`.
- * Casts: the engine's types list its own plugins, commands, getters and components, and not those that are added here.
+ * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
 import {
   WorkbookError,

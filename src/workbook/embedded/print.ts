@@ -1,7 +1,7 @@
 /**
  * The print layout of a sheet, which the engine does not have: it follows the sheet through undo and moved rows, and is
  * written to the file.
- * Casts: the engine's types list its own plugins, commands, getters and components, and not those that are added here.
+ * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
 import { CorePlugin, coreTypes, registries } from "@odoo/o-spreadsheet";
 import type { SheetPlan } from "../port";

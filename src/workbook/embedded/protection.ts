@@ -1,7 +1,7 @@
 /**
  * Protection without a password. The engine protects only whole sheets; here all cells of a sheet are protected except
  * its open ones. The protection follows the sheet through undo, moved rows and copies.
- * Casts: the engine's types list its own plugins, commands, getters and components, and not those that are added here.
+ * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
 import { cellAddress } from "../address";
 import { CorePlugin, coreTypes, registries } from "@odoo/o-spreadsheet";

@@ -1,6 +1,6 @@
 /**
  * Shows the spreadsheet of the engine on the page.
- * Casts: the types of owl do not take the engine's component and its props.
+ * Casts: the types of owl do not accept the engine's component and its props.
  */
 import { Spreadsheet } from "@odoo/o-spreadsheet";
 import { App, Component, xml } from "@odoo/owl";

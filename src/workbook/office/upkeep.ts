@@ -73,7 +73,7 @@ export async function nameCells(
   await context.sync();
 }
 
-/** Refuses to move a name that already leads to cells. */
+/** Throws if a name already refers to cells, so that it is not moved. */
 function refuseTaken(name: string, item: Excel.NamedItem): void {
   const present = item.isNullObject || item.type !== "Range" ? undefined : placeOf(item.value);
   if (!present) return;
@@ -85,7 +85,7 @@ function refuseTaken(name: string, item: Excel.NamedItem): void {
   );
 }
 
-/** Names several cells; if Excel refuses one in the middle, the names that were made are deleted again. */
+/** Names several cells. If Excel refuses one of them, the names made so far are deleted again. */
 export async function nameAll(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,

@@ -109,7 +109,7 @@ const stepOf = (
 const AS_BEFORE = "The cells are as they were.";
 const DOUBTFUL = "Some cells may have been written: compare them with what you entered.";
 
-/** Whether the cells hold what they held, as far as Excel can still say. */
+/** True if the cells have their earlier contents again, as far as Excel can still tell. */
 async function isAsBefore(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,

@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-/** Formulas and constants into cells, in the strict stand-in for Excel that refuses half-way. */
+/** Writes formulas and constants into cells of the strict stand-in for Excel, which refuses in the middle of the work. */
 import { OfficePort } from "../../../src/workbook/office";
 import type { CellContent } from "../../../src/workbook/port";
 import { StrictExcel } from "../../excel/strict-excel";
@@ -64,7 +64,7 @@ test("names that were made before Excel refused one are deleted again", async ()
   expect((await port.listNames("Sheet1")).map(({ name }) => name)).toEqual(["wet"]);
 });
 
-test("what is written is written so that a text stays a text", async () => {
+test("a text stays a text when it is written back", async () => {
   open();
   await port.writeCells("Sheet1", CELLS, true);
   expect(held().map((cell) => (cell as unknown[])[0])).toEqual(["=wet*2", "=no formula", "=wet*3"]);

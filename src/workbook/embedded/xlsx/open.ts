@@ -1,7 +1,7 @@
 /**
  * Opens an .xlsx file as a workbook. Parts that the engine's own reader would drop or misread are corrected before and
  * after it reads.
- * Casts: the engine's reader takes and gives data without types.
+ * Casts: the engine's reader accepts and returns data without types.
  */
 import { nth } from "../../../reduction/numeric/lists";
 import { quoted } from "../../address";

@@ -3,7 +3,7 @@
  * text of every cell several times. Only the engine knows the number of each style in the file and the
  * spelling of each formula for Excel. Therefore extra cells beside the sheet are exported, one for each style and one for each
  * formula, and read back from the file. `rows.ts` then writes the rows.
- * Casts: the engine's types list its own plugins, commands, getters and components, and not those that are added here.
+ * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
 import { helpers, registries, UIPlugin } from "@odoo/o-spreadsheet";
 // This plugin comes last: after all others that add to the export.

@@ -178,7 +178,7 @@ describe("a firm's own cells", () => {
     const { formula, value } = port.sheet("Sheet1").cells.get(cell) ?? {};
     return formula ?? value;
   };
-  /** The formula of the dry mass, with names as the plan calls them. */
+  /** The formula of the dry mass, with the names of the plan. */
   const RING_AND_DRY = placedFormulas("dry_mass", {
     places: new Map(Object.entries(blankSheet("SI").names)),
   })!.cells[0]!.formula.replace(/[{}]/g, "");
