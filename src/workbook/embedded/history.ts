@@ -24,6 +24,9 @@ interface Session {
 interface Stacks {
   readonly undoStack: readonly string[];
   readonly redoStack: string[];
+  readonly getters: any;
+  readonly dispatch: (type: string, payload: object) => unknown;
+  onNewLocalStateUpdate(update: { readonly id: string }): void;
   handle(command: unknown): void;
 }
 
@@ -36,6 +39,10 @@ class ForgettingHistory extends History {
   static override getters = [...History.getters, "getLastStep", "hasStep"];
   /** For a step that continues another step: that other step. Undo and redo treat both as one. */
   readonly #before = new Map<string, string>();
+
+  /** The sheet that was in front when a step was made, and, where undo took that sheet's place away, when it was undone. */
+  readonly #madeOn = new Map<string, string>();
+  readonly #undoneOn = new Map<string, string>();
 
   constructor(config: { readonly session: Session }) {
     super(config);
@@ -55,18 +62,34 @@ class ForgettingHistory extends History {
     if (type === FORGET) this.redoStack.pop();
     else if (type === JOIN && step !== undefined && before !== undefined) this.#before.set(step, before);
     // A step that is redone was allowed when it was first done, perhaps as one of the add-in.
-    else whileLifted(() => this.#withSequels(command));
+    else if (type === "REQUEST_UNDO" || type === "REQUEST_REDO") whileLifted(() => this.#withSequels(command));
   }
 
   #withSequels(command: { readonly type: string }): void {
     const isUndo = command.type === "REQUEST_UNDO";
     for (;;) {
-      const step = this.undoStack.at(-1);
+      const step = (isUndo ? this.undoStack : this.redoStack).at(-1);
+      const front: string = this.getters.getActiveSheetId();
       super.handle(command);
+      if (step !== undefined) this.#keepFront(step, isUndo, front);
       if (isUndo ? step === undefined || this.#before.get(step) !== this.undoStack.at(-1) : !this.#isSequelNext())
         return;
       if (this.undoStack.length === 0) return;
     }
+  }
+
+  override onNewLocalStateUpdate(update: { readonly id: string }): void {
+    super.onNewLocalStateUpdate(update);
+    this.#madeOn.set(update.id, this.getters.getActiveSheetId());
+  }
+
+  /** After undo of an insertion the sheet from before it is in front again, and after redo the inserted one. */
+  #keepFront(step: string, isUndo: boolean, front: string): void {
+    const now: string = this.getters.getActiveSheetId();
+    if (isUndo && now !== front) this.#undoneOn.set(step, front);
+    const wanted = isUndo ? (now === front ? undefined : this.#madeOn.get(step)) : this.#undoneOn.get(step);
+    if (wanted === undefined || wanted === now || !this.getters.getSheetIds().includes(wanted)) return;
+    this.dispatch("ACTIVATE_SHEET", { sheetIdFrom: now, sheetIdTo: wanted });
   }
 
   /** True if redo would bring back the continuation of the last step. */
