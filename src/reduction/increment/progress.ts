@@ -114,7 +114,7 @@ function primaryRemark(end: ExpectedEnd, last: number): Message {
       return say`primary compression is over: ${time}`;
     case "not yet":
       return say`primary compression is not over: ${time}`;
-    default:
+    case "cannot be told":
       return say`whether primary compression is over cannot be told yet: ${time}; ${GO_ON}`;
   }
 }
