@@ -46,7 +46,7 @@ withBrowser("the sheet check", (openPage) => {
     await pane.getByRole("button", { name: "Lift protection" }).click();
     await pane.getByRole("status").filter({ hasText: "is not protected any more" }).waitFor();
     await pane.getByRole("button", { name: "Protect all but inputs" }).click();
-    await pane.getByRole("status").filter({ hasText: "is protected, but for its inputs" }).waitFor();
+    await pane.getByRole("status").filter({ hasText: "is protected, except for its inputs" }).waitFor();
     expect(await violations()).toEqual([]);
   });
 

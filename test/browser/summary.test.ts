@@ -104,7 +104,7 @@ withBrowser("the summary", (openPage) => {
 
   test("draws the project on a sheet of charts", async () => {
     await pane.getByRole("button", { name: "Insert charts" }).click();
-    await told("The charts stand on “Summary charts”.");
+    await told("The charts are on “Summary charts”.");
     const values = (await valuesOf(page, "Summary charts", "R3:AZ24")).flat();
     expect(values.filter((value) => typeof value === "string" && /^#(?!N\/A)/.test(value))).toEqual([]);
     await showSheet(page, "Summary charts");
