@@ -43,7 +43,7 @@ export const summary = {
   unread: (sheets: readonly string[]) =>
     `Nicht gelesen, weil sie keinen der Namen des Datenblatts haben: ${sheets.map((sheet) => `„${sheet}“`).join(", ")}.`,
   twins: (pairs: readonly (readonly [string, string])[]) =>
-    `Von derselben Probe: ${pairs.map(([one, other]) => `„${one}“ und „${other}“`).join("; ")}. Nachsehen, ob eines davon eine Kopie ist.`,
+    `Von derselben Probe: ${pairs.map((pair) => [...pair].map((sheet) => `„${sheet}“`).join(" und ")).join("; ")}. Nachsehen, ob eines davon eine Kopie ist.`,
   skipped: (file: string, why: string) => `„${file}“ wurde übergangen. ${why}`,
   noDataSheet: "Die Datei hat kein Datenblatt: Keines ihrer Blätter hat die Namen.",
   noResults: "Die Datei zeigt keine Ergebnisse: In Excel mit dem Add-In öffnen, speichern und neu wählen.",

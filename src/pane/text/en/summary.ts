@@ -41,7 +41,7 @@ export const summary = {
   unread: (sheets: readonly string[]) =>
     `Not read, because they have none of the data sheet's names: ${sheets.map((sheet) => `“${sheet}”`).join(", ")}.`,
   twins: (pairs: readonly (readonly [string, string])[]) =>
-    `Of the same specimen: ${pairs.map(([one, other]) => `“${one}” and “${other}”`).join("; ")}. Check whether one of them is a copy.`,
+    `Of the same specimen: ${pairs.map((pair) => [...pair].map((sheet) => `“${sheet}”`).join(" and ")).join("; ")}. Check whether one of them is a copy.`,
   skipped: (file: string, why: string) => `“${file}” was skipped. ${why}`,
   noDataSheet: "It has no data sheet: none of its sheets has the names.",
   noResults: "It shows no results: open it in Excel with the add-in, save it, and choose it again.",
