@@ -21,7 +21,8 @@ import { working, type Units, type Worked } from "./line";
 import { boxesByName, rowOfLoad } from "../checks/integrity";
 import { inSheetStress, reduced, type Reduced } from "../record/reduced-test";
 import { OWN, tableSheet } from "../workbook/table-sheet";
-import { labelOf, unitOn } from "./comparison";
+import { labelOf } from "../specification/labels";
+import { unitOn } from "./comparison";
 import { formatOf, unitCellOf, type Measure } from "../specification/measures";
 import { boxAddress, quoted } from "../workbook/address";
 import { rulesOf } from "../specification/versions";
@@ -94,7 +95,7 @@ export function calculationBook(record: TestRecord, values: NamedValues): Entry[
   };
   const book: Sheet = { record, values, reduced: reduced(record), cell, line };
   const system = values.length_unit?.[0]?.[0] === "in" ? "US" : "SI";
-  const entry = ({ name, label, measure }: Named, row: number, found: Line, load?: number): Entry[] => {
+  const entry = ({ name, measure }: Named, row: number, found: Line, load?: number): Entry[] => {
     const value = cell(name, row);
     if (value === undefined) return [];
     const said = found ?? { text: "no working: one of its numbers is not on the sheet, or the method refused" };
@@ -103,7 +104,7 @@ export function calculationBook(record: TestRecord, values: NamedValues): Entry[
         name,
         ...(load === undefined ? {} : { load }),
         row,
-        label: labelOf(name, label),
+        label: labelOf(name),
         ...said,
         value,
         unit: unitOn(values, measure),

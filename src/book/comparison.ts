@@ -4,6 +4,7 @@
  */
 import { cellAddress } from "../workbook/address";
 import { FIELDS, type NamedField } from "../specification/fields";
+import { labelOf } from "../specification/labels";
 import { LOAD_TABLE } from "../specification/load-table";
 import { formatOf, unitText, type Measure } from "../specification/measures";
 import type { NamedValues, TestRecord } from "../record/record";
@@ -97,23 +98,6 @@ export function lastPlace(value: number, code: string | undefined): number {
   return 10 ** -(digits + (format.endsWith("%") ? 2 : 0));
 }
 
-/**
- * Labels that can be read alone: an indented label gets the label above it, so that " not less than" names the
- * preconsolidation stress.
- */
-const LABELS: ReadonlyMap<string, string> = (() => {
-  const labels = new Map<string, string>();
-  let above = "";
-  for (const { name, label } of FIELDS) {
-    if (!label.startsWith(" ")) above = label.trim();
-    labels.set(name, label.startsWith(" ") ? `${above}: ${label.trim()}` : label.trim());
-  }
-  return labels;
-})();
-
-/** The label of a name, readable alone. */
-export const labelOf = (name: string, label: string): string => LABELS.get(name) ?? label.trim();
-
 /** Values read off the drawn constructions of a load, by the names of the load table; cv in the unit of the sheet. */
 function drawnMarks(
   { increment, cvLogTime, cvRootTime }: LoadReduced,
@@ -157,7 +141,7 @@ export function quantities(record: TestRecord, values: NamedValues): Quantity[] 
   const drawn = new Map(
     reduced(drawnThroughout(record)).loads.map((one) => [one.record.number, drawnMarks(one, cvUnit)]),
   );
-  const add = ({ name, label, measure }: Pick<NamedField, "name" | "label" | "measure">, load?: number): void => {
+  const add = ({ name, measure }: Pick<NamedField, "name" | "measure">, load?: number): void => {
     const row = load === undefined ? 0 : rowOfLoad(values, load);
     const value = values[name]?.[row]?.[0];
     if (typeof value !== "number" || value === 0 || measure === "text" || measure === "count") return;
@@ -170,7 +154,7 @@ export function quantities(record: TestRecord, values: NamedValues): Quantity[] 
       name,
       ...(load === undefined ? {} : { load }),
       row,
-      label: labelOf(name, label),
+      label: labelOf(name),
       value,
       drawn: load === undefined ? undefined : drawn.get(load)?.[name],
       unit: unitOn(values, measure),

@@ -164,7 +164,6 @@ const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
   { name: "override_of", measure: "text" },
   { name: "override_reason", measure: "text" },
   { name: "override_by", measure: "text" },
-  { name: "register_source", measure: "text" },
 ];
 
 type Described = Pick<NamedField, "name" | "measure" | "choices" | "alsoReads"> & { readonly label: string };

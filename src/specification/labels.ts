@@ -10,6 +10,8 @@ const ALONE: Readonly<Record<string, string>> = {
   date_tested: "Date tested",
   date_checked: "Date checked",
   ring_mass: "Mass of the ring",
+  specific_gravity_basis: "Specific gravity, measured or assumed",
+  water_density: "Density of the water",
 };
 
 /** A label that begins with spaces continues the label above it: "Preconsolidation stress, not less than". */

@@ -16,8 +16,8 @@ function leaves(words: Words, place = ""): [string, string | ((...put: any[]) =>
 
 const ALL = Object.fromEntries(LANGUAGES.map((language) => [language, leaves(CATALOGUES[language] as Words)]));
 
-/** Arguments for functions of the catalogue: a count, a name or a list. */
-const PUT = [(count: number) => count, (count: number) => String(count), (count: number) => Array(count).fill("A")];
+/** Arguments for functions of the catalogue: a count, a name, or a list of names or of pairs of them. */
+const PUT = [(count: number) => count, (count: number) => String(count), (count: number) => Array(count).fill("AB")];
 
 /** The text of a function of the catalogue for a count, whichever argument it takes. */
 function said(say: (...put: any[]) => unknown, count: number): unknown {

@@ -82,8 +82,9 @@ test("it says what is missing with its cell, before anything is made", async () 
   dataSheet("Sheet1", { project: "Invented" });
   await open();
   const items = [...place.querySelectorAll("li")].map(({ textContent }) => textContent!);
-  expect(items.some((item) => item.includes("(laboratory), cell "))).toBe(true);
-  expect(items.some((item) => item.includes("(project)"))).toBe(false);
+  expect(items).toContain("Laboratory, cell C7. (Item 1)");
+  expect(items.some((item) => item.includes("Specific gravity, measured or assumed, cell "))).toBe(true);
+  expect(items.some((item) => item.startsWith("Project"))).toBe(false);
   expect(port.inserted).toEqual([]);
 });
 
@@ -175,5 +176,5 @@ test("limits of the firm, answers to checks and overwritten cells are printed", 
   expect(printed).toContain("weighed again (CD, 2026-03-01 14:05)");
   expect(printed).toContain("Limit of the firm: Q05.explain is 0.9");
   expect(printed).toContain("(EF: our soils)");
-  expect(printed).toContain("(void_ratio_initial), holds 1.2 where a formula belongs");
+  expect(printed).toContain("Void ratio, initial e0, holds 1.2 where a formula belongs");
 });
