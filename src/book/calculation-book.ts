@@ -21,6 +21,7 @@ import { working, type Units, type Worked } from "./line";
 import { boxesByName, rowOfLoad } from "../checks/integrity";
 import { inSheetStress, reduced, type Reduced } from "../record/reduced-test";
 import { OWN, tableSheet } from "../workbook/table-sheet";
+import { DESIGN_INCREASE } from "../specification/design";
 import { labelOf } from "../specification/labels";
 import { unitOn } from "./comparison";
 import { formatOf, unitCellOf, type Measure } from "../specification/measures";
@@ -220,6 +221,26 @@ const ofInSitu =
 
 const construction = (text: string) => (): Line => ({ text });
 
+/** A formula over the increase of the design values, from the in-situ stress. */
+const overIncrease =
+  (id: string) =>
+  ({ record, cell, line }: Sheet): Line => {
+    const from = cell("in_situ_stress");
+    const increase = cell("design_increase") ?? inSheetStress(record, DESIGN_INCREASE);
+    const to = from === undefined ? undefined : from + increase;
+    return line(id, [from, to, cell("design_e_in_situ"), cell("design_e_final")]);
+  };
+
+/** An index as strain: over 1 + e0. */
+const strainRatio =
+  (symbol: string, index: string) =>
+  ({ cell }: Sheet): Line => {
+    const [slope, e0] = [cell(index), cell("void_ratio_initial")];
+    return slope === undefined || e0 === undefined
+      ? undefined
+      : { text: `${symbol} / (1 + e_0) = ${few(slope)} / (1 + ${few(e0)})`, result: slope / (1 + e0) };
+  };
+
 /** Mass of ring and dry soil, less the salt. */
 const dryWithRing = (cell: Sheet["cell"]): Cell => less(cell("ring_and_dry"), cell("salt_mass") ?? 0);
 const withoutSalt = (cell: Sheet["cell"]): string =>
@@ -353,6 +374,28 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
   },
   quality_change: ofInSitu("change_of_void_ratio"),
   quality_strain: ofInSitu("strain_by_void_ratio"),
+  design_e_in_situ: construction(
+    "the loading curve at the in-situ stress, straight between two loads on log of stress",
+  ),
+  design_e_final: construction(
+    "the loading curve at the in-situ stress and the increase, straight between two loads on log of stress",
+  ),
+  design_mv: overIncrease("mv"),
+  design_modulus: overIncrease("constrained_modulus"),
+  design_cr: strainRatio("C_c", "compression_index"),
+  design_rr: strainRatio("C_r", "recompression_index"),
+  design_sr: strainRatio("C_s", "swelling_index"),
+  design_modulus_number: ({ cell }) => {
+    const ratio = cell("design_cr");
+    return ratio === undefined
+      ? undefined
+      : { text: `m = ln 10 / CR = 2.302585 / ${few(ratio)}`, result: 2.302585 / ratio };
+  },
+  design_cv: construction(
+    "cv at the in-situ stress and half the increase, straight between two loads on log of stress",
+  ),
+  design_k: ({ cell, line }) => line("conductivity", [cell("design_cv"), cell("design_mv")]),
+  design_c_alpha: ({ cell }) => ({ text: "C alpha in use", result: cell("c_alpha_chosen") }),
 };
 
 interface LoadSheet extends Sheet {

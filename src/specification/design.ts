@@ -6,8 +6,11 @@ import { when, type Field } from "./field";
 import { result } from "./form-fields";
 import { CURVE, onceOver } from "./formulas";
 
-/** The increase of stress that was typed; 100 kPa where none was. */
-const INCREASE = 'IF(IFERROR({design_increase},"")="",CLAY.CONVERT_UNIT(100,"kPa",{stress_unit}),{design_increase})';
+/** The increase of stress in kPa where none was typed. */
+export const DESIGN_INCREASE = 100;
+
+/** The increase of stress that was typed, or the usual one. */
+const INCREASE = `IF(IFERROR({design_increase},"")="",CLAY.CONVERT_UNIT(${DESIGN_INCREASE},"kPa",{stress_unit}),{design_increase})`;
 
 const item = (name: string): string =>
   when(

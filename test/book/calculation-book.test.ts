@@ -14,7 +14,8 @@ import { namedValues, withValues } from "../datasheet/read-sheet";
 import { calculate } from "../datasheet/sheet-in-engine";
 
 /** Values read off a construction: no formula gives them. */
-const READ_OFF = /^(preconsolidation_(stress|low|high)|(log|root)_(d0|d90|d100|t50|t100|t90)|tail_slope|end_reading)$/;
+const READ_OFF =
+  /^(design_(e_in_situ|e_final|cv)|preconsolidation_(stress|low|high)|(log|root)_(d0|d90|d100|t50|t100|t90)|tail_slope|end_reading)$/;
 /** Values that their line rounds to these digits. */
 const ROUNDED: Readonly<Record<string, number>> = {
   dry_mass_difference: 5e-4,
