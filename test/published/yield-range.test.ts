@@ -5,6 +5,7 @@
  */
 import { CASAGRANDE_LINES, PRECONSOLIDATION, PRECONSOLIDATION_SPREAD } from "../../src/functions/curve";
 import { SOLIDS_HEIGHT, VOID_RATIO } from "../../src/functions/specimen";
+import { METHOD_WORDS } from "../../src/reduction/curve/methods/words";
 import curves from "./data/compression-curves.json";
 
 const column = (values: readonly number[]): any[][] => values.map((value) => [value]);
@@ -63,6 +64,9 @@ const STUDY: Record<keyof typeof CURVES, [low: number, high: number, methods: Re
   heights: [105, 150, { casagrande: 124, work: 122, bilog: 119, intersection: 112, pacheco_silva: 109 }],
 };
 
+/** The name of a method as a sentence has it. */
+const wordsOf = (label: string): string => new Map<string, string>(Object.entries(METHOD_WORDS)).get(label) ?? label;
+
 describe.each(Object.keys(CURVES) as (keyof typeof CURVES)[])("%s", (name) => {
   const { of, methods, low, high } = spreadOf(name);
 
@@ -79,10 +83,10 @@ describe.each(Object.keys(CURVES) as (keyof typeof CURVES)[])("%s", (name) => {
     for (const [label, value, note] of methods) {
       const side = value > high ? "above" : value < low ? "below" : undefined;
       if (side) {
-        expect(verdict).toContain(`${label} (${side})`);
+        expect(verdict).toContain(`${wordsOf(label)} (${side})`);
         expect(note).toMatch(new RegExp(`${side} the range that these points allow: .{20,}`));
       } else {
-        expect(verdict).not.toContain(`${label} (`);
+        expect(verdict).not.toContain(`${wordsOf(label)} (`);
         expect(note).not.toContain("range that these points allow");
       }
     }
