@@ -201,7 +201,9 @@ describe("choices", () => {
 
   test("a dry mass above the wet mass is named where it shows, and results from readings stay right", async () => {
     const sheet = await changed({ ring_and_dry: 300 });
-    expect(sheet.value("missing_inputs")).toMatch(/Ring \+ wet soil before, D\d+, must be heavier than ring \+ dry soil/);
+    expect(sheet.value("missing_inputs")).toMatch(
+      /Ring \+ wet soil before, D\d+, must be heavier than ring \+ dry soil/,
+    );
     expect(sheet.value("strain_end", 5)).toBe((await changed({})).value("strain_end", 5));
     expect(sheet.value("load_stress", 17)).toBe("");
     expect(sheet.value("void_ratio_end", 17)).toBe("");
