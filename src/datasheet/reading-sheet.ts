@@ -8,7 +8,7 @@ import { loadsToRead, standingLoad } from "../record/standing-load";
 import { inSheetStress } from "../record/reduced-test";
 import type { NamedValues, TestRecord } from "../record/record";
 import { hangerMass } from "../reduction/loading";
-import { isoDay } from "../workbook/day-number";
+import { clockOf, isoDay } from "../workbook/day-number";
 import type { Box, CellPlan, CellValue, SheetPlan } from "../workbook/port";
 
 export interface ReadingSheetOptions {
@@ -37,12 +37,9 @@ const text = (value: CellValue | undefined): string => (value === undefined ? ""
 
 /** The clock time, such as "14:05:30", with the number of days after loading if it is on a later day. */
 function clockText(started: number, minutes: number): string {
-  const moment = started + minutes / 1440;
-  const seconds = Math.round((moment % 1) * 86_400) % 86_400;
-  const [h, m, s] = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60, seconds % 60];
-  const day = Math.floor(moment + 0.5 / 86_400) - Math.floor(started);
-  const clock = [h, m, s].map((part) => String(part).padStart(2, "0")).join(":");
-  return day > 0 ? `${clock} +${day} d` : clock;
+  const { day, clock } = clockOf(started + minutes / 1440);
+  const days = day - Math.floor(started);
+  return days > 0 ? `${clock} +${days} d` : clock;
 }
 
 /**

@@ -19,3 +19,13 @@ export const isoDay = (day: number): string => dateOfDay(Math.floor(day)).toISOS
 
 /** "2026-03-09 14:05" */
 export const isoMoment = (day: number): string => dateOfDay(day).toISOString().slice(0, 16).replace("T", " ");
+
+const two = (value: number): string => String(value).padStart(2, "0");
+
+/** The time of day of a moment to the second, "14:05:30", and the day that it belongs to after rounding. */
+export function clockOf(moment: number): { readonly day: number; readonly clock: string } {
+  const seconds = Math.round(moment * 86_400);
+  const day = Math.floor(seconds / 86_400);
+  const rest = seconds - 86_400 * day;
+  return { day, clock: [Math.floor(rest / 3600), Math.floor(rest / 60) % 60, rest % 60].map(two).join(":") };
+}

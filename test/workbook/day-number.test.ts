@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { dateOfDay, dayNumberOf, isoDay, isoMoment } from "../../src/workbook/day-number";
+import { clockOf, dateOfDay, dayNumberOf, isoDay, isoMoment } from "../../src/workbook/day-number";
 
 // "Excel specifications": the 1900 date system counts 2008-01-01 as 39448 (Microsoft, help page of DATEVALUE).
 test.each([
@@ -21,3 +21,8 @@ test("a moment is read back to the minute", () =>
       return dateOfDay(dayNumberOf(moment)).getTime() === moment.getTime();
     }),
   ));
+
+test("a moment half a second before midnight belongs to the next day", () => {
+  expect(clockOf(46_001.5)).toEqual({ day: 46_001, clock: "12:00:00" });
+  expect(clockOf(46_001 + 86_399.6 / 86_400)).toEqual({ day: 46_002, clock: "00:00:00" });
+});

@@ -1,5 +1,5 @@
 /** Writes times and moments for the bench screen. */
-import { dateOfDay, isoDay } from "../../../workbook/day-number";
+import { clockOf, dateOfDay, isoDay } from "../../../workbook/day-number";
 import { numberText } from "../../text/number";
 
 const two = (value: number): string => String(value).padStart(2, "0");
@@ -20,12 +20,9 @@ export function lastingText(minutes: number): string {
 }
 
 /** The time of day of a moment, with the date if it is not today: "14:05:30", "2026-03-10 09:00:00". */
-export function momentText(day: number, now: number): string {
-  const seconds = Math.round((day % 1) * 86_400);
-  const whole = Math.floor(day) + (seconds === 86_400 ? 1 : 0);
-  const of = seconds % 86_400;
-  const clock = [Math.floor(of / 3600), Math.floor(of / 60) % 60, of % 60].map(two).join(":");
-  return whole === Math.floor(now) ? clock : `${isoDay(whole)} ${clock}`;
+export function momentText(moment: number, now: number): string {
+  const { day, clock } = clockOf(moment);
+  return day === Math.floor(now) ? clock : `${isoDay(day)} ${clock}`;
 }
 
 /** A moment in the form of a date and time field: "2026-03-09T14:05:30". */
