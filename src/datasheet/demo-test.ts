@@ -213,7 +213,7 @@ export function demoTest(system: System): DemoTest {
       soil_description: "Soft grey silty CLAY",
       condition: "intact",
       preparation: "Trimmed into the ring, vertical axis",
-      standard: "Not tested to any: demonstration",
+      standard: "None (demonstration)",
       test_method: "24 h loads",
       report_number: "DEMO-1-01",
       date_started: started,
