@@ -23,7 +23,7 @@ withBrowser("the sheet check", (openPage) => {
     await pane.getByRole("button", { name: "Insert worked demonstration" }).focus();
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
-    await pane.getByRole("status").filter({ hasText: "Every name is there, once" }).waitFor();
+    await pane.getByRole("status").filter({ hasText: "Every name is there exactly once" }).waitFor();
     expect(await violations()).toEqual([]);
   });
 
@@ -37,7 +37,7 @@ withBrowser("the sheet check", (openPage) => {
     await pane.getByRole("status").filter({ hasText: "Inserted: “Consolidation test”." }).waitFor();
     expect(await sheetNames(page)).toEqual([...before, "Consolidation test"]);
     await pane.getByRole("heading", { name: "The sheet “Consolidation test”" }).waitFor();
-    await pane.getByRole("status").filter({ hasText: "Every name is there, once" }).waitFor();
+    await pane.getByRole("status").filter({ hasText: "Every name is there exactly once" }).waitFor();
     await takePicture(page, "pane-sheet-check");
     expect(await violations()).toEqual([]);
   });
