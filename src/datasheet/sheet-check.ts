@@ -81,7 +81,7 @@ function namesFindings(
 ): Finding[] {
   const findings: Finding[] = [];
   const loads = Math.max(0, ...load_number.map(([number]) => Number(number) || 0));
-  // // The readings of a load beyond the usual number are required only if the sheet numbers that load; faults in them
+  // The readings of a load beyond the usual number are required only if the sheet numbers that load; faults in them
   // are always reported.
   const needed = new Set(fieldsFor(loads).map(({ name }) => name));
   for (const { name } of [...FIELDS, ...MORE_FIELDS, { name: "load_number" }]) {
@@ -302,7 +302,7 @@ export function cellsToName(name: string, box: Box, filled: number): { box: Box 
   if (column && box.cols > 1)
     return { sentence: `${cellCalled(name)} is a column: select its cells, one below the other, in one column.` };
   if (column) return { box };
-  // // Excel selects a merged cell as a whole; its first cell contains the value.
+  // Excel selects a merged cell as a whole; its first cell contains the value.
   if (box.rows * box.cols > 1 && filled > 1)
     return { sentence: `${cellCalled(name)} is one cell, and ${at(box)} holds ${filled} values: select one cell.` };
   return { box: { ...box, rows: 1, cols: 1 } };

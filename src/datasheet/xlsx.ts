@@ -81,7 +81,7 @@ function shownAtFirst(plan: SheetPlan): (cell: CellPlan) => CellValue {
 
 function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
   const shown = shownAtFirst(plan);
-  // // Excel allows no array in merged cells; the formulas there return one value.
+  // Excel allows no array in merged cells; the formulas there return one value.
   const merged = new Set(plan.merges.map(({ row, col }) => cellAddress(row, col)));
   for (const plannedCell of plan.cells) {
     const { row, col, kind, value, formula, format, note, align, wrap } = plannedCell;
@@ -94,7 +94,7 @@ function writeCells(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
     };
     if (formula) {
       const stored = { formula: storedFormula(formula), result: shown(plannedCell) };
-      // // The type definitions include shared formulas, but not the array form, which exceljs writes from an object of
+      // The type definitions include shared formulas, but not the array form, which exceljs writes from an object of
       // the same shape.
       cell.value = (
         isDynamic(formula) && !merged.has(address) ? { ...stored, shareType: "array", ref: address } : stored
@@ -159,7 +159,7 @@ function choiceRuns({ cells }: SheetPlan): { box: Box; choices: readonly string[
 }
 
 function limitEntries(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
-  // // The type definitions allow a validation for a single cell only.
+  // The type definitions allow a validation for a single cell only.
   const { dataValidations } = sheet as unknown as { dataValidations: { add(address: string, rule: object): void } };
   const add = (box: Box, rule: object) => dataValidations.add(boxAddress(box).replaceAll("$", ""), rule);
   for (const { box, choices } of choiceRuns(plan)) add(box, choiceOf(choices));
@@ -167,7 +167,7 @@ function limitEntries(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
 }
 
 async function protect(sheet: ExcelJS.Worksheet, { open = [], isProtected }: SheetPlan): Promise<void> {
-  // // The first cell of each open box shows `openRows` the style of an unlocked cell.
+  // The first cell of each open box shows `openRows` the style of an unlocked cell.
   for (const { row, col } of open)
     sheet.getCell(cellAddress(row, col)).style = { font: STYLES.label.font, protection: { locked: false } };
   if (isProtected)
@@ -300,7 +300,7 @@ function complete(parts: Record<string, Uint8Array>, plan: SheetPlan): void {
   edit(parts, "xl/workbook.xml", "</sheets>", `</sheets><definedNames>${names.join("")}</definedNames>`);
   edit(parts, SHEET, "</headerFooter>", `</headerFooter>${breaksOf(printing)}`);
   edit(parts, SHEET, /(<c r="[A-Z]+\d+"[^>]*?)(><f t="array")/g, '$1 cm="1"$2');
-  // // Column widths are counted in digits of the workbook's font; exceljs writes a font that some machines do not
+  // Column widths are counted in digits of the workbook's font; exceljs writes a font that some machines do not
   // have.
   edit(parts, "xl/styles.xml", /<font>(?:(?!<\/font>).)*Calibri(?:(?!<\/font>).)*<\/font>/, PLAIN_FONT);
   parts["xl/metadata.xml"] = strToU8(METADATA);
@@ -339,7 +339,7 @@ export async function toXlsx(plan: SheetPlan): Promise<Uint8Array> {
   const parts = unzipSync(new Uint8Array(await workbook.xlsx.writeBuffer()));
   complete(parts, plan);
   openRows(parts, plan);
-  // // exceljs also packs the folders, which are not parts of the package.
+  // exceljs also packs the folders, which are not parts of the package.
   const ordered = Object.entries(parts)
     .filter(([path]) => !path.endsWith("/"))
     .sort(([a], [b]) => (a < b ? -1 : 1));

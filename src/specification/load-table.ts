@@ -336,7 +336,7 @@ const COEFFICIENTS: readonly Column[] = [
     "compressibility",
     when(
       ["[void_ratio_curve]", "[^void_ratio_curve]"],
-      // // No stiffness for a row without a change of load, or if the specimen moved against the change.
+      // No stiffness for a row without a change of load, or if the specimen moved against the change.
       'IF(OR([load_branch]="wetting",([^void_ratio_curve]-[void_ratio_curve])*([load_stress]-[^load_stress])<=0),"",CLAY.VOLUME_COMPRESSIBILITY([^load_stress],[load_stress],[^void_ratio_curve],[void_ratio_curve],"e","start",{void_ratio_initial},{stress_unit},{mv_unit}))',
     ),
     "mv = strain of the load on its starting height / increase of stress; blank on wetting, and where the specimen moved against the load.",
@@ -402,7 +402,7 @@ const TIME_CURVES: readonly Column[] = [
     "Log time: d0",
     ["log time", "d0"],
     "drawn",
-    // // If the table of picks is blank or was deleted, the formula uses the readings alone.
+    // If the table of picks is blank or was deleted, the formula uses the readings alone.
     `=IF(COUNT({readings_#})=0,"",IF(COUNTIF({readings_#},0)=0,${timeCurve("{readings_#}")},${timeCurve('IF({readings_#}="","",{readings_#})', ',"readings"')}))`,
     "One formula spills the whole row: the log-of-time and root-time constructions on the load's readings, with the picks by hand of the load. Blank where a method does not apply.",
   ),

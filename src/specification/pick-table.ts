@@ -85,7 +85,7 @@ const COLUMNS: readonly Column[] = [
     measure: "text",
     kind: "remark",
     width: 32,
-    // // The remark says that a row is unfinished, or whether this row counts; then it says what a reviewer will ask
+    // The remark says that a row is unfinished, or whether this row counts; then it says what a reviewer will ask
     // for.
     formula:
       '=IF(AND([pick_load]="",[pick_of]="",[pick_after]=""),"",' +
@@ -96,7 +96,7 @@ const COLUMNS: readonly Column[] = [
     note: "Whether this row counts, and what it lacks.",
   },
   {
-    // // This is the last column: a long reason continues over the cells to its right.
+    // This is the last column: a long reason continues over the cells to its right.
     name: "pick_reason",
     label: "Pick by hand: reason",
     heading: ["Reason", ""],

@@ -237,7 +237,7 @@ export function placedFormulas(name: string, layout: Layout): PlacedFormulas | u
     const placing = new Placing(layout);
     return { index, formula: formulaInRow(found, index, placing, layout), lacks: placing.lacks };
   });
-  // // A row that lacks its readings gets no formula; the other rows get theirs.
+  // A row that lacks its readings gets no formula; the other rows get theirs.
   const whole = rows.filter(({ lacks }) => lacks.size === 0);
   const lacks = whole.length > 0 ? [] : [...(rows[0]?.lacks ?? [])];
   return {

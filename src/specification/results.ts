@@ -111,7 +111,7 @@ export const SPECIMEN_RESULTS: readonly Field[] = [
     "ratio",
     when(
       ["{water_content_final}", "{specific_gravity}"],
-      // // If the pore water has salt, Sf ef is the same product with the greater density of the pore water.
+      // If the pore water has salt, Sf ef is the same product with the greater density of the pore water.
       'IF({salt_mass}="",{water_content_final}*{specific_gravity},IF({saturation_final}="","",{saturation_final}*{void_ratio_final}))',
     ),
     "ef = wf Gs where the specimen ends saturated: the second route, for comparison.",

@@ -14,7 +14,7 @@ export function kept<T>(before: T | undefined, next: T): T {
     : isPlain(next)
       ? keptRecord(isPlain(before) ? before : {}, next)
       : next;
-  // // Each part is a part of the next value or equal to one, so the whole has the type of the next value.
+  // Each part is a part of the next value or equal to one, so the whole has the type of the next value.
   return (isSame(before, made) ? before : made) as T;
 }
 

@@ -33,7 +33,7 @@ function useLive(): Live {
 export function FollowedWorkbook({ port, children }: { readonly port: WorkbookPort; readonly children: ReactNode }) {
   const live = useMemo(() => ({ store: new WorkbookStore(port), drafts: new Map<string, unknown>() }), [port]);
   useEffect(() => {
-    // // Excel has no event for hidden columns and for names that a person defines. Therefore the pane reads them when
+    // Excel has no event for hidden columns and for names that a person defines. Therefore the pane reads them when
     // it gets the focus.
     const look = (): void => void live.store.again();
     window.addEventListener("focus", look);
@@ -113,7 +113,7 @@ export function useHold(isBusy: boolean): void {
 export function useDraft<T>(test: string, what: string, start: T): [T, (next: T | ((before: T) => T)) => void] {
   const { drafts } = useLive();
   const key = `${test}\n${what}`;
-  // // Every use of this name has the same type, so the stored value has type T.
+  // Every use of this name has the same type, so the stored value has type T.
   const [value, setValue] = useState<T>(() => (drafts.has(key) ? (drafts.get(key) as T) : start));
   useEffect(() => void drafts.set(key, value), [drafts, key, value]);
   return [value, setValue];

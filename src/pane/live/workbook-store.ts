@@ -162,7 +162,7 @@ export class WorkbookStore {
     this.#stale.add("values").add("sheets");
     this.#leave = this.#port.onChange((change) => {
       this.#stale.add(change);
-      // // The current test may have another name and other contents.
+      // The current test may have another name and other contents.
       if (change === "sheets") this.#stale.add("values");
       this.#soon(PAUSES[change]);
     });
@@ -192,7 +192,7 @@ export class WorkbookStore {
   }
 
   async #lookNow(): Promise<void> {
-    // // Waits, so that requests made at the same time share one read.
+    // Waits, so that requests made at the same time share one read.
     await Promise.resolve();
     try {
       do {
@@ -229,7 +229,7 @@ export class WorkbookStore {
 
   /** Finds the data sheets if necessary. Returns true if it looked at every sheet. */
   async #list(): Promise<boolean> {
-    // // Without a current test, the pane looks for names that a person defined whenever something is typed.
+    // Without a current test, the pane looks for names that a person defined whenever something is typed.
     if (this.#stale.has("values") && this.#choice.id === undefined) this.#stale.add("sheets");
     if (!this.#stale.has("sheets") && !this.#lacksList()) {
       if (!this.#stale.has("front")) return false;

@@ -33,7 +33,7 @@ export function followLook(office: typeof Office | undefined, view: View, tell: 
   try {
     if (type) document?.addHandlerAsync?.(type, again);
   } catch {
-    // // This version has no such event for workbooks.
+    // This version has no such event for workbooks.
   }
   return () => {
     for (const query of queries) query.removeEventListener("change", again);
@@ -41,7 +41,7 @@ export function followLook(office: typeof Office | undefined, view: View, tell: 
     try {
       if (type) document?.removeHandlerAsync?.(type, { handler: again });
     } catch {
-      // // There is no handler to remove.
+      // There is no handler to remove.
     }
   };
 }

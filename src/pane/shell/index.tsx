@@ -5,7 +5,7 @@ import { keptLanguage, languageFor, setLanguage } from "../text/language";
 
 async function start(): Promise<void> {
   const office = typeof Office === "undefined" ? undefined : Office;
-  // // The language of Office is known once Office is ready; findPort waits for that.
+  // The language of Office is known once Office is ready; findPort waits for that.
   const port = await findPort(window.parent, office, () => new OfficePort());
   const language = languageFor(
     keptLanguage(window.location.search),
@@ -14,7 +14,7 @@ async function start(): Promise<void> {
   );
   setLanguage(language);
   document.documentElement.lang = language;
-  // // This import runs only now, although the module is in the same file, because every screen reads its words when it
+  // This import runs only now, although the module is in the same file, because every screen reads its words when it
   // is loaded.
   const { show } = await import(/* webpackMode: "eager" */ "./show");
   show(document.getElementById("pane")!, port, office);

@@ -14,7 +14,7 @@ const SHEETS = { blankSheet, demoSheet };
 function FollowingPane({ port, office }: { port: WorkbookPort; office: Host }) {
   const [look, setLook] = useState(() => lookNow(office, window));
   useEffect(() => followLook(office, window, setLook), [office]);
-  // // Sets the look of scroll bars and lists of choices, which the browser draws.
+  // Sets the look of scroll bars and lists of choices, which the browser draws.
   useEffect(() => {
     document.documentElement.style.colorScheme = look === "dark" ? "dark" : "light";
   }, [look]);

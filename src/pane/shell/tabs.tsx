@@ -50,7 +50,7 @@ const useStyles = makeStyles({
     "@media (forced-colors: active)": { borderBottomColor: "Highlight" },
     ":hover": { borderBottomColor: tokens.colorCompoundBrandStroke },
   },
-  // // The spine is the last element for the keyboard, but the first on the page.
+  // The spine is the last element for the keyboard, but the first on the page.
   spine: {
     order: -1,
     width: "26px",
@@ -78,7 +78,7 @@ const useStyles = makeStyles({
     borderRightColor: tokens.colorBrandBackground2,
     "@media (forced-colors: active)": { borderRightColor: "Highlight" },
   },
-  // // The title reads from bottom to top, as on the spine of a book.
+  // The title reads from bottom to top, as on the spine of a book.
   title: {
     writingMode: "vertical-rl",
     transform: "rotate(180deg)",

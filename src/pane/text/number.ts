@@ -25,7 +25,7 @@ export function numberText(value: number, code?: string): string {
   const isPercent = format.endsWith("%");
   const digits = /\.(0*)/.exec(format)?.[1]?.length ?? 0;
   const size = Math.abs(isPercent ? 100 * value : value);
-  // // A small number keeps two digits, whatever the format says.
+  // A small number keeps two digits, whatever the format says.
   const needed = size > 0 ? LEAST_DIGITS - 1 - Math.floor(Math.log10(size)) : 0;
   const decimals = Math.min(Math.max(digits, needed), 12);
   return value

@@ -5,7 +5,7 @@ import { text } from ".";
  * name, because it may come from the code of another window.
  */
 export function sentenceOf(error: unknown): string {
-  // // Any value may have been thrown; only these two properties are read.
+  // Any value may have been thrown; only these two properties are read.
   const { name, message } = (error ?? {}) as Partial<Error>;
   return name === "WorkbookError" && message ? message : text.unexpected(message || String(error));
 }

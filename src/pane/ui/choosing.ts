@@ -2,5 +2,5 @@
 export const choosing =
   <T extends string>(choose: (value: T) => void) =>
   (_: unknown, { value }: { readonly value: string }): void =>
-    // // Fluent types every value as a string; all values of the options have the caller's type.
+    // Fluent types every value as a string; all values of the options have the caller's type.
     choose(value as T);

@@ -42,7 +42,7 @@ export function FileButton({ label, accept, isBusy, describedBy, appearance, onF
           const [file] = files;
           if (file) onFile?.(file);
           if (file) onFiles?.(files);
-          // // Allows the person to choose the same file again.
+          // Allows the person to choose the same file again.
           target.value = "";
         }}
       />

@@ -58,7 +58,7 @@ export function Choice<T extends string>({ label, options, value, onChoose, hint
 
 /** The options for a table of words. */
 export const optionsOf = <T extends string>(table: Readonly<Record<T, string>>): (readonly [T, string])[] =>
-  // // Object.entries returns keys of type string; these are the keys of the table.
+  // Object.entries returns keys of type string; these are the keys of the table.
   Object.entries(table) as [T, string][];
 
 export function Progress({ what, share, onStop }: { what: string; share: number; onStop?: () => void }) {

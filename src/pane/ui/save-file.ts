@@ -56,7 +56,7 @@ export async function pngOf(svg: string, widthMm: number): Promise<Blob> {
   canvas.width = pixelsOf(widthMm);
   canvas.height = Math.round((canvas.width * image.naturalHeight) / image.naturalWidth);
   const drawing = canvas.getContext("2d")!;
-  // // The last pixel is only partly covered: without a background it would be translucent.
+  // The last pixel is only partly covered: without a background it would be translucent.
   drawing.fillStyle = "#fff";
   drawing.fillRect(0, 0, canvas.width, canvas.height);
   drawing.drawImage(image, 0, 0, canvas.width, canvas.height);

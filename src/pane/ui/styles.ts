@@ -21,7 +21,7 @@ export const useStyles = makeStyles({
     alignItems: "start",
     "& input, & select": { minWidth: 0, width: "100%" },
     "& > *": { minWidth: 0 },
-    // // A date field takes the whole width, because it is wider than other fields in some system fonts.
+    // A date field takes the whole width, because it is wider than other fields in some system fonts.
     "& > :has(input[type=date])": { gridColumn: "1 / -1" },
   },
   wide: {

@@ -35,7 +35,7 @@ function offeredNow(load: StandingLoad, now: number, { byClock, row: chosen }: B
   const clock = elapsed(load, now);
   const row = rowForNow(load, now, chosen);
   if (row) {
-    // // A reading for a row that the person chose was taken at the time of that row, and is only entered later.
+    // A reading for a row that the person chose was taken at the time of that row, and is only entered later.
     const isOff = row.row !== chosen && clock !== undefined && clock > 0 && isOffSchedule(row.time, clock);
     return { row: row.row, scheduled: row.time, clock, byClock: clock !== undefined && (byClock ?? isOff) };
   }

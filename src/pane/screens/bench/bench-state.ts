@@ -88,7 +88,7 @@ export function benchState(state: BenchState, act: BenchAct): BenchState {
       return {
         ...state,
         busy: false,
-        // // The person can now correct the typing error.
+        // The person can now correct the typing error.
         typed: String(act.entry.reading),
         doubt: undefined,
         row: act.entry.row,

@@ -30,7 +30,7 @@ export function NextMass({ record, load }: { readonly record: TestRecord; readon
   const cap = typedNumber(typed) || 0;
   const loads = loadsToRead(record);
   const next = loads[loads.findIndex(({ number }) => number === load.number) + 1];
-  // // A missing stress is passed as 0, which `hangerMass` refuses.
+  // A missing stress is passed as 0, which `hangerMass` refuses.
   const massOf = ({ stress = 0 }: LoadRecord) => hangerMass(stress, diameter, lever, cap);
   const now = massOf(load);
   const then = next && massOf(next);

@@ -369,7 +369,7 @@ function useSecondEvaluation(): SecondEvaluation | undefined {
     let gone = false;
     import(/* webpackChunkName: "second-evaluation" */ "../../../book/second-evaluation").then(
       ({ evaluateAgain: loaded }) => gone || setAgain(() => loaded),
-      // // If the code cannot be loaded, the lines stay without a second evaluation.
+      // If the code cannot be loaded, the lines stay without a second evaluation.
       () => undefined,
     );
     return () => void (gone = true);

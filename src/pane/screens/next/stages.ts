@@ -99,7 +99,7 @@ function lackingBy(record: TestRecord): { readonly typed: ReadonlyMap<StageName,
   const results: Lack[] = [];
   for (const lacking of [...needed, ...requiredOf(record).lacking]) {
     const [name] = lacking.names;
-    // // If there is no load at all, this is reported once, not for each column.
+    // If there is no load at all, this is reported once, not for each column.
     if (lacking.loads?.length === 0 && name === "load_stress") continue;
     (isTyped(name) ? typed.get(stageOf(name)) : results)?.push({ what: "cell", ...lacking });
   }
@@ -147,7 +147,7 @@ export function stagesOf({ record, open, reports }: Known): Stage[] {
   const loaded = stage("loaded", hasLoads, [...loadLacks(record), ...typedIn("loaded")]);
 
   const faults = record.faults.map(({ name, row, sentence }): Lack => ({ what: "cell at fault", name, row, sentence }));
-  // // Results that are missing only because inputs are missing form one line instead of a dozen.
+  // Results that are missing only because inputs are missing form one line instead of a dozen.
   const inputsLack =
     [...typedIn("sized"), ...typedIn("loaded"), ...typedIn("reduced"), ...loadLacks(record)].length > 0;
   const ofResults: Lack[] =

@@ -87,7 +87,7 @@ export function guessUnits(first: string, second: string): Partial<Pick<Choices,
   const stressUnit = unitOf(first);
   const lengthUnit = LENGTH_UNITS.find((unit) => unit === unitOf(second));
   return {
-    // // The unit is a key of the table, so it has the type of its keys.
+    // The unit is a key of the table, so it has the type of its keys.
     ...(stressUnit !== undefined && stressUnit in UNITS.stress && { stressUnit: stressUnit as Choices["stressUnit"] }),
     ...(lengthUnit && { lengthUnit }),
   };
@@ -176,7 +176,7 @@ export function drawRange(range: Range, first: number, second: number, choices: 
         );
       });
     const { heading } = nth(range.lines, second);
-    // // Levels have the unit of the readings, even if the height has another unit.
+    // Levels have the unit of the readings, even if the height has another unit.
     const readingUnit = unitOf(heading) ?? lengthUnit;
     const readingLabel = heading || inWords(say`Reading (${verbatim(readingUnit)})`);
     const increment = reduceIncrement(x, y);

@@ -73,7 +73,7 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
   const [columns, setColumns] = useState<readonly [number, number]>([0, 1]);
   const choose = (change: Partial<Choices>): void => setChoices((before) => ({ ...before, ...change }));
 
-  // // Headings that name their data decide; otherwise the earlier choice of the person stays.
+  // Headings that name their data decide; otherwise the earlier choice of the person stays.
   const headings = range.lines.map(({ heading }) => heading).join("\n");
   useEffect(() => {
     const plot = guessPlot(range, choices.plot);
@@ -81,7 +81,7 @@ function RangePlot({ port, range }: { port: WorkbookPort; range: Range }) {
     const [first, second] = [nth(range.lines, lines[0]), nth(range.lines, lines[1])];
     setColumns(lines);
     choose({ plot, ...guessUnits(first.heading, second.heading) });
-    // // A new guess is made only for another range or other headings, not when the person chooses a plot.
+    // A new guess is made only for another range or other headings, not when the person chooses a plot.
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [range.sheet, range.address, headings]);
   const choosePlot = (plot: PlotKind): void => {

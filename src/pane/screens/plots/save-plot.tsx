@@ -34,7 +34,7 @@ export function PlotFiles({ spec, words: called, saves }: PlotFilesProps) {
   const [failed, setFailed] = useState<string>();
   const [byHand, setByHand] = useState<string>();
   const name = called.join();
-  // // The message about another plot is removed.
+  // The message about another plot is removed.
   useEffect(() => {
     setSaid(undefined);
     setFailed(undefined);

@@ -57,7 +57,7 @@ function cornersOf(address: string, count: number): Corners {
     return { row: first[2] ? Number(first[2]) - 1 : 0, col, width: last[1] ? columnNumber(last[1]) - col + 1 : count };
   });
   const cols = blocks.flatMap(({ col, width }) => Array.from({ length: width }, (_, offset) => col + offset));
-  // // A single block is as wide as its values, even if its address is incomplete.
+  // A single block is as wide as its values, even if its address is incomplete.
   const { row, col } = firstOf(blocks);
   return { row, cols: cols.length === count ? cols : Array.from({ length: count }, (_, offset) => col + offset) };
 }

@@ -41,7 +41,7 @@ export function SheetPlots({ port, reading }: SheetPlotsProps) {
   const styles = useStyles();
   const { id, sheet, record } = reading;
   const [choices, setChoices] = useDraft<SheetChoices>(id, "plots", SHEET_CHOICES);
-  // // When a person opens a small plot, the keyboard focus moves to the plot of that load.
+  // When a person opens a small plot, the keyboard focus moves to the plot of that load.
   const [isOpened, setOpened] = useState(false);
   const choose = (change: Partial<SheetChoices>): void => setChoices((before) => ({ ...before, ...change }));
   const { plot } = choices;

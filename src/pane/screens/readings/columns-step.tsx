@@ -162,7 +162,7 @@ interface ColumnFieldProps extends FormProps {
 }
 
 function ColumnField({ of, none, draft, columns, choose }: ColumnFieldProps) {
-  // // A layout saved by an older version has no entry for the temperature column.
+  // A layout saved by an older version has no entry for the temperature column.
   const col = of === "temperature" ? (draft[of] ?? null) : draft[of];
   return (
     <Choice

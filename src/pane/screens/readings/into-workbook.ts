@@ -128,7 +128,7 @@ export async function writeReadings(
     tell(kept);
     if (round === ROUNDS) throw new NotKept(kept.sheet, differs + 1);
   }
-  // // The last piece is written again in one step with the text that all lines are there, so that one undo removes
+  // The last piece is written again in one step with the text that all lines are there, so that one undo removes
   // both.
   await bothStay();
   if (lines.length > 0) {

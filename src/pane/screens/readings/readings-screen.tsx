@@ -144,7 +144,7 @@ function LoadSteps({ port, source, targets, read, onBusy }: FileStepsProps & { r
   const target = dataSheet?.target;
   const [choices, choose] = useChoices(rows, layout, dataSheet?.id);
   const [ended, setEnded] = useState<Ended>();
-  // // A change in other cells of the sheet does not start a new search for loads.
+  // A change in other cells of the sheet does not start a new search for loads.
   const sheetLoads = JSON.stringify(
     target && [target.loads, target.room, target.stressUnit, target.seating, target.diameter],
   );

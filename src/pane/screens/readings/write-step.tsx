@@ -123,9 +123,9 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
   const kept = useRef<Kept>();
   const stop = useRef<AbortController>();
 
-  // // The message about an earlier writing is removed when the choices change.
+  // The message about an earlier writing is removed when the choices change.
   useEffect(() => setState((before) => (before.at === "busy" ? before : { at: "rest" })), [choices, dataSheet]);
-  // // The answers belong to one sheet.
+  // The answers belong to one sheet.
   useEffect(() => answer({ do: "forget" }), [dataSheet]);
 
   const { lines } = source.file;

@@ -73,7 +73,7 @@ function why(name: string, absence: Absence): string {
 
 function ResultLine({ line: { name, shown, low, high, absence }, goTo }: { line: Line; goTo: GoTo }) {
   const styles = useStyles();
-  // // Only results whose name is a key of these words are shown.
+  // Only results whose name is a key of these words are shown.
   const label = words.names[name as keyof typeof words.names];
   return (
     <div className={styles.line}>
@@ -146,7 +146,7 @@ function Methods({ methods, range, goTo }: MethodsProps) {
 
 function VirginCv({ cv, goTo }: { cv: Results["virginCv"]; goTo: GoTo }) {
   const shared = useSharedStyles();
-  // // A range whose ends have the same text is shown as one number.
+  // A range whose ends have the same text is shown as one number.
   const isRange = cv !== undefined && said(cv.least) !== said(cv.greatest);
   return (
     <Step title={words.cv}>

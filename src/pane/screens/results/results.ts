@@ -133,7 +133,7 @@ const REMARKS = [
 
 const MEASURES = new Map<string, Measure>([
   ...FIELDS.map(({ name, measure }) => [name, measure] as const),
-  // // The second column of this table contains stresses.
+  // The second column of this table contains stresses.
   ["preconsolidation_spread", "stress"],
 ]);
 
@@ -224,7 +224,7 @@ function loadsOf(cells: Cells, record: TestRecord): LoadLine[] {
       {
         number,
         row,
-        // // Object.fromEntries returns keys of type string; these keys are the names of the columns.
+        // Object.fromEntries returns keys of type string; these keys are the names of the columns.
         cells: Object.fromEntries(LOAD_COLUMNS.map((name) => [name, cells.shown(name, row)])) as LoadLine["cells"],
         isVirgin: steps[row]?.kind === "virgin",
         remark: remarkIn(cells.text("load_remark", row), () => remarkOfLoad(record, number)),
@@ -258,7 +258,7 @@ export function resultsOf(values: NamedValues, record: TestRecord): Results {
   const loads = loadsOf(cells, record);
   const said = (name: string): string | undefined => cells.text(name) || undefined;
   return {
-    // // Object.keys returns strings; these are the keys of the table.
+    // Object.keys returns strings; these are the keys of the table.
     groups: (Object.keys(GROUPS) as Group[]).map((group) => ({
       group,
       lines: GROUPS[group].map(([name, needs]) => lineOf(cells, name, needs)),

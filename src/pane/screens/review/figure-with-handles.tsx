@@ -24,9 +24,9 @@ const GRIP = 28;
 
 const useStyles = makeStyles({
   figure: { margin: 0, display: "flex", flexDirection: "column", gap: "6px" },
-  // // The handles of times are in strips above the drawing, the handles of levels in the strip on its right.
+  // The handles of times are in strips above the drawing, the handles of levels in the strip on its right.
   board: { position: "relative", paddingRight: `${GRIP / 2}px` },
-  // // A line across the frame marks the value of the handle.
+  // A line across the frame marks the value of the handle.
   handle: {
     position: "absolute",
     boxSizing: "border-box",

@@ -91,7 +91,7 @@ export function handlesOf(increment: Increment, clean: Increment, picks: Picks, 
 
 const tidy = (value: number, step: number): number => {
   const rounded = Number((Math.round(value / step) * step).toPrecision(10));
-  // // The table of picks treats 0 as blank.
+  // The table of picks treats 0 as blank.
   return rounded === 0 ? Number((step / 10).toPrecision(10)) : rounded;
 };
 
@@ -133,7 +133,7 @@ export function valueAt(handle: Handle, { times, step }: HandleSet, spec: PlotSp
     const [low, high] = spec.y.domain;
     return within(tidy(low + (spec.y.reversed ? 1 - share : share) * (high - low), step), handle);
   }
-  // // The pair of the fitted parabola is not at a reading; a handle that has not moved keeps its value.
+  // The pair of the fitted parabola is not at a reading; a handle that has not moved keeps its value.
   if (Math.abs(place - placeOf(handle, spec, frame)) < 0.5) return handle.value;
   const share = Math.min(1, Math.max(0, (place - frame.left) / (frame.right - frame.left)));
   const [low, high] = spec.x.domain;
@@ -162,7 +162,7 @@ export function valueByKey(
   }
   if (key === "Home" || key === "End") return writtenTime(key === "Home" ? firstOf(times) : lastOf(times), kind);
   if (!direction) return undefined;
-  // // The move goes to the next reading in this direction; a typed time may lie between two readings.
+  // The move goes to the next reading in this direction; a typed time may lie between two readings.
   const beyond = times.filter((t) => (direction > 0 ? t > value * (1 + 1e-3) : t < value * (1 - 1e-3)));
   if (beyond.length === 0) return value;
   const steps = Math.min(beyond.length, larger ? LARGER.time : 1);

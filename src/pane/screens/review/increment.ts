@@ -131,7 +131,7 @@ export function plotOf(
   const draw = method === "log time" ? logTimePlot : rootTimePlot;
   const drawn = draw(times, readings, { ...look, increment, inWords });
   if (drawn.ok) return drawn;
-  // // If the picks contradict the readings, the readings are still drawn, so that the person can move the pick back.
+  // If the picks contradict the readings, the readings are still drawn, so that the person can move the pick back.
   const refused = outcomeOf(increment, method);
   const plain = draw(times, readings, { ...look, increment: reduceIncrement(times, readings), inWords });
   if (!plain.ok || refused.ok) return plain;

@@ -73,7 +73,7 @@ export type Draft = Readonly<
 
 /** A draft with one pick changed. With undefined, or with the saved value, the pick stays as it is on the sheet. */
 export function withPick(draft: Draft, saved: Saved, of: PickOf, value: number | string | undefined): Draft {
-  // // Object.fromEntries returns keys of type string; these keys are names of the draft.
+  // Object.fromEntries returns keys of type string; these keys are names of the draft.
   const others = Object.fromEntries(Object.entries(draft).filter(([name]) => name !== of)) as Draft;
   const present = of === METHOD_PICK ? saved.method : saved.picks[of];
   return value === undefined || value === (present ?? AUTOMATIC) ? others : { ...others, [of]: value };

@@ -52,7 +52,7 @@ export function useWriting({ port, sheet, table, busy, dispatch, again }: Writin
             ? { intent: "success", sentence: done }
             : { intent: "warning", sentence: words.changedMeanwhile },
         });
-        // // The draft is kept until the sheet was read again, so that the screen does not show the old values for a
+        // The draft is kept until the sheet was read again, so that the screen does not show the old values for a
         // moment.
         await again();
         dispatch({ does: "read again", saved: isWritten ? saves : undefined });

@@ -194,7 +194,7 @@ export const increment: Readonly<Record<string, string>> = {
   "the readings stand off the straight part by {0} % of primary on average":
     "die Ablesungen liegen im Mittel um {0} % der Primärsetzung neben dem geraden Stück",
 
-  // // The progress of a load that is still on.
+  // The progress of a load that is still on.
   "the readings give no such limit yet: go on reading": "die Ablesungen geben noch keine solche Grenze: weiter ablesen",
   "there are no readings yet: enter a time and a reading; {0}":
     "es gibt noch keine Ablesungen: eine Zeit und eine Ablesung eingeben; {0}",

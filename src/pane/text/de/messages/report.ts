@@ -41,7 +41,7 @@ export const report: Readonly<Record<string, string>> = {
   Date: "Datum",
   Signed: "Unterschrift",
 
-  // // Identification.
+  // Identification.
   Identification: "Bezeichnung",
   "Report no.": "Bericht Nr.",
   Laboratory: "Labor",
@@ -103,7 +103,7 @@ export const report: Readonly<Record<string, string>> = {
   "not stated": "nicht angegeben",
   "Compression curve from": "Punkte der Kurve aus",
 
-  // // Choices in cells of the data sheet.
+  // Choices in cells of the data sheet.
   measured: "gemessen",
   assumed: "angenommen",
   double: "beidseitig",
