@@ -12,6 +12,10 @@ const answer = async (page: Page, word: "Yes" | "No"): Promise<string> => {
   await question(page).getByRole("button", { name: word }).click();
   return asked!;
 };
+/** Waits until a cell holds something. */
+const filled = async (page: Page, cell: string): Promise<void> => {
+  while ((await value(page, cell)) === "") await page.waitForTimeout(100);
+};
 /** The text that a cell shows. */
 const shown = (page: Page, col: number, row: number): Promise<string> =>
   page.evaluate(
@@ -24,6 +28,9 @@ const shown = (page: Page, col: number, row: number): Promise<string> =>
   );
 /** Pastes text from another program into the selection. */
 const paste = async (page: Page, cell: string, text: string): Promise<void> => {
+  // The page must be done with the last question and the last paste.
+  await question(page).waitFor({ state: "hidden" });
+  await page.waitForTimeout(500);
   await selectRange(page, cell);
   await page.locator(".o-grid").evaluate((grid, text) => {
     const clipboardData = new DataTransfer();
@@ -44,12 +51,12 @@ withBrowser("the decimal mark", (openPage) => {
     expect(await value(page, "A1")).toBe("");
     await typeInCell(page, "A1", "0,0150");
     await answer(page, "Yes");
-    await page.waitForFunction(async () => (await (window as any).clayledger.port.values("Sheet1", "A1"))[0][0] !== "");
+    await filled(page, "A1");
     expect(await value(page, "A1")).toBe(0.015);
 
     await paste(page, "C1", "63,500\n61,2\n60");
     expect(await answer(page, "Yes")).toMatch(/2 of the numbers have a comma: C1 \(63,500\), C2 \(61,2\)/);
-    await page.waitForFunction(async () => (await (window as any).clayledger.port.values("Sheet1", "C1"))[0][0] !== "");
+    await filled(page, "C1");
     expect(await valuesOf(page, "Sheet1", "C1:C3")).toEqual([[63.5], [61.2], [60]]);
 
     await paste(page, "E1", "63,500\n61.2");
