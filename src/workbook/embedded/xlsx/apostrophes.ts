@@ -7,7 +7,7 @@ import { quoted } from "../../address";
 import { freeSheetName, withoutApostrophes } from "../../sheet-names";
 import { STRINGS } from "./package";
 import type { Parts } from "./parts";
-import { all } from "./xml";
+import { all } from "../../xml";
 
 const written = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
 

@@ -9,8 +9,8 @@ import { WorkbookError } from "../../port";
 import { damaged } from "../../zip";
 import { typedText } from "../text";
 import { toZone, type Zone } from "../zones";
-import { plainText } from "./escapes";
-import { all, childrenOf } from "./xml";
+import { plainText, runsText } from "../../escapes";
+import { all, child, childrenOf } from "../../xml";
 
 /** The size of a sheet in Excel. */
 export const MOST_ROWS = 1_048_576;
@@ -55,20 +55,6 @@ export interface Cells {
    */
   readonly left: ReadonlySet<string>;
   readonly remarks: readonly string[];
-}
-
-const child = (parent: Element, name: string): Element | undefined => {
-  for (const one of childrenOf(parent)) if (one.localName === name) return one;
-  return undefined;
-};
-
-/** The text of the runs of a string, without phonetic text. */
-export function runsText(string: Element): string {
-  let text = "";
-  for (const one of childrenOf(string))
-    if (one.localName === "t") text += one.textContent;
-    else if (one.localName === "r") text += child(one, "t")?.textContent ?? "";
-  return plainText(text);
 }
 
 /**

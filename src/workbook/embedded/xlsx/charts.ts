@@ -8,10 +8,10 @@ import type { ChartAxis } from "../../port";
 import { CHART_TAG, chartGetters, drawingOf, rangeText, type KeptChart, type SheetZone } from "../chart";
 import type { Model } from "../engine";
 import type { Zone } from "../zones";
-import { heldText, plainText, readableText } from "./escapes";
+import { heldText, plainText, readableText } from "../../escapes";
 import { pathOf, relationsOf, type Parts } from "./parts";
 import { makeRoom, within } from "./room";
-import { all, append, first, parseXml } from "./xml";
+import { all, append, child, first, parseXml } from "../../xml";
 
 const DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
 const MAIN = "http://schemas.openxmlformats.org/drawingml/2006/main";
@@ -261,9 +261,6 @@ const titleOf = (within: Element | undefined): string =>
     : all(within, "t")
         .map(({ textContent }) => textContent)
         .join("");
-
-const child = (within: Element, name: string): Element | undefined =>
-  [...within.children].find(({ localName }) => localName === name);
 
 function readAxis(axis: Element): ChartAxis {
   const scaling = first(axis, "scaling");

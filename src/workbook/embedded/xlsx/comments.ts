@@ -2,9 +2,9 @@
 import { boxOf } from "../../address";
 import type { Note } from "../notes";
 import { noteCell } from "../notes";
-import { heldText, plainText } from "./escapes";
+import { heldText, plainText } from "../../escapes";
 import type { Parts } from "./parts";
-import { all, append, first, parseXml, writeXml } from "./xml";
+import { all, append, first, parseXml, writeXml } from "../../xml";
 
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";

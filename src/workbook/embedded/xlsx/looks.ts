@@ -5,7 +5,7 @@
 import { WorkbookError } from "../../port";
 import { toEngineFormat } from "../formats";
 import type { FileStyle } from "./cells";
-import { all, append, first } from "./xml";
+import { all, append, first } from "../../xml";
 
 /** "Excel specifications and limits", Microsoft: unique cell formats. */
 const MOST_STYLES = 65_490;

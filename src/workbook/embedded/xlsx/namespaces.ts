@@ -2,9 +2,7 @@
  * Rewrites an XML part of a file for the engine's reader, which looks for prefixes and not for namespaces. A file may
  * choose its prefixes freely, and "Strict Open XML" has other namespaces (ISO/IEC 29500-1, annex A).
  */
-import { WorkbookError } from "../../port";
-import { damaged } from "../../zip";
-import { parseXml } from "./xml";
+import { parsePart, safeText } from "../../xml-part";
 
 const OPEN = "http://schemas.openxmlformats.org";
 const STRICT = "http://purl.oclc.org/ooxml";
@@ -37,56 +35,6 @@ const FROM_STRICT: Readonly<Record<string, string>> = {
 
 const XML = "http://www.w3.org/XML/1998/namespace";
 const USUAL = new Set(Object.values(PREFIXES));
-
-/** The bytes of a part as text, without the XML declaration. */
-function decoded(bytes: Uint8Array, path: string): string {
-  const head = String.fromCharCode(...bytes.subarray(0, 200));
-  const declared = /^<\?xml[^>]*encoding=["']([\w.:-]+)/.exec(head)?.[1];
-  const wide = head.startsWith("\xff\xfe") || head.startsWith("<\0") ? "utf-16le" : undefined;
-  const wideTurned = head.startsWith("\xfe\xff") || head.startsWith("\0<") ? "utf-16be" : undefined;
-  try {
-    const text = new TextDecoder(wide ?? wideTurned ?? declared ?? "utf-8", { fatal: true }).decode(bytes);
-    return text.replace(/^\s*<\?xml[^>]*\?>/, "");
-  } catch {
-    throw damaged(`the characters of its part ${path} cannot be read`);
-  }
-}
-
-/**
- * Whether a document type declaration comes before the root. No part of a workbook has one, and its entities can grow
- * without limit.
- */
-function hasDocumentType(text: string): boolean {
-  for (let at = 0; ;) {
-    while (/\s/.test(text[at] ?? "")) at++;
-    const end = text.startsWith("<?", at) ? "?>" : text.startsWith("<!--", at) ? "-->" : undefined;
-    if (end === undefined) return text.startsWith("<!DOCTYPE", at);
-    const found = text.indexOf(end, at);
-    if (found < 0) return false;
-    at = found + end.length;
-  }
-}
-
-/**
- * Elements of a workbook are nested within at most twenty others; parsers take very long, or overflow, with far deeper
- * nesting.
- */
-const MOST_DEPTH = 250;
-
-/** Whether elements are nested deeper than in any workbook; comments are ignored. */
-function isTooDeep(text: string): boolean {
-  let depth = 0;
-  for (let at = text.indexOf("<"); at >= 0; at = text.indexOf("<", at + 1)) {
-    const next = text[at + 1];
-    if (next === "/") depth--;
-    else if (next !== "!" && next !== "?") {
-      if (++depth > MOST_DEPTH) return true;
-      const end = text.indexOf(">", at);
-      if (text[end - 1] === "/") depth--;
-    }
-  }
-  return false;
-}
 
 /** Whether each namespace has its usual prefix, and no other namespace has that prefix. */
 function isUsual(text: string): boolean {
@@ -150,16 +98,6 @@ function rewritten(document: Document): string {
  * A part as text, with the usual prefixes. Refuses a part that is not XML or declares a document type, with a sentence.
  */
 export function partText(bytes: Uint8Array, path: string): string {
-  const text = decoded(bytes, path);
-  if (hasDocumentType(text))
-    throw new WorkbookError(
-      `The file is not opened: its part ${path} declares a document type, which no workbook does and which can harm. Have it saved anew by Excel or LibreOffice.`,
-    );
-  if (isTooDeep(text)) throw damaged(`elements of its part ${path} stand more than ${MOST_DEPTH} deep in one another`);
-  if (isUsual(text)) return text;
-  try {
-    return rewritten(parseXml(text)) || text;
-  } catch {
-    throw damaged(`its part ${path} is not valid XML`);
-  }
+  const text = safeText(bytes, path);
+  return isUsual(text) ? text : rewritten(parsePart(text, path)) || text;
 }

@@ -19,10 +19,10 @@ import { bareText, inZonesOf, TEXT_FORMAT } from "../text";
 import type { Protection } from "../protection";
 import type { OpenWorkbook } from "../workbook";
 import { renameApostrophes } from "./apostrophes";
-import { numberCells, readCells, runsText, workLimit, type Cells } from "./cells";
+import { numberCells, readCells, workLimit, type Cells } from "./cells";
 import { putCharts, takeCharts, type FileChart } from "./charts";
 import { readComments } from "./comments";
-import { heldText, plainText } from "./escapes";
+import { heldText, plainText, runsText } from "../../escapes";
 import { fromFileFormula } from "./formula";
 import { noArchive, noWorkbook } from "./kinds";
 import { patchColours, patchStyles } from "./looks";
@@ -32,7 +32,7 @@ import { PRINT_AREA, readPrint } from "./print";
 import { openStyles, readProtection } from "./protection";
 import { makeRoom, mergesWithin, rangesWithin, within, type Sized } from "./room";
 import { readWords, type Words } from "./words";
-import { all, append, childrenOf, first } from "./xml";
+import { all, append, childrenOf, first } from "../../xml";
 
 export interface Opened {
   readonly workbook: OpenWorkbook;

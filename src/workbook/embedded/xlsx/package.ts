@@ -8,8 +8,8 @@ import { damaged, type Archive } from "../../zip";
 import { checkStyleCount } from "./looks";
 import { MAIN, PACKAGE_RELATIONS, partText, RELATIONS } from "./namespaces";
 import { Parts, pathOf, relationsOf } from "./parts";
-import { plainText } from "./escapes";
-import { all } from "./xml";
+import { plainText } from "../../escapes";
+import { all } from "../../xml";
 
 export const WORKBOOK = "xl/workbook.xml";
 export const STYLES = "xl/styles.xml";

@@ -18,8 +18,8 @@ import {
 import type { Box } from "../../port";
 import type { PrintLayout } from "../print";
 import { toBox, toZone } from "../zones";
-import { heldText, plainText } from "./escapes";
-import { all, append, first } from "./xml";
+import { heldText, plainText } from "../../escapes";
+import { all, append, first } from "../../xml";
 
 export const PRINT_AREA = "_xlnm.Print_Area";
 

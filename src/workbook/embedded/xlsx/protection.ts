@@ -4,7 +4,7 @@
 import { helpers } from "@odoo/o-spreadsheet";
 import type { Protection } from "../protection";
 import type { Zone } from "../zones";
-import { all, append, first } from "./xml";
+import { all, append, first } from "../../xml";
 
 /** Whether the cells of a style, by its number, are open. */
 export type OpenStyles = ReadonlySet<number>;

@@ -8,7 +8,7 @@ import { formulaAt } from "../locale";
 import type { Rename } from "../names";
 import { bareValue, TEXT_FORMAT } from "../text";
 import { addressOf, type Zone } from "../zones";
-import { heldText } from "./escapes";
+import { heldText } from "../../escapes";
 import { toFileFormula } from "./formula";
 import { colOf, placeOf, rowOf, type Answered, type RowLook, type TakenSheet } from "./taken";
 

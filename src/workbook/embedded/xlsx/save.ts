@@ -15,7 +15,7 @@ import { printOf } from "../print";
 import { protectionOf } from "../protection";
 import { addCharts } from "./charts";
 import { addComments } from "./comments";
-import { heldText } from "./escapes";
+import { heldText } from "../../escapes";
 import { DECIMAL_MARK } from "./package";
 import { Packing } from "./packing";
 import { Parts } from "./parts";
@@ -24,7 +24,7 @@ import { addProtection, openedStyles } from "./protection";
 import { heightsOf, MAIN, SharedStrings, writtenRows } from "./rows";
 import { answersOf, takenNow, type TakenSheet } from "./taken";
 import { addWords } from "./words";
-import { all, append, first, parseXml } from "./xml";
+import { all, append, first, parseXml } from "../../xml";
 
 /** A name as in the file, with the position of its sheet if it is local. */
 interface FileName {

@@ -10,8 +10,8 @@ import { helpers, registries, UIPlugin } from "@odoo/o-spreadsheet";
 import "../engine";
 import type { Zone } from "../zones";
 import { MOST_COLS } from "./cells";
-import { heldText } from "./escapes";
-import { all, first } from "./xml";
+import { heldText } from "../../escapes";
+import { all, first } from "../../xml";
 
 /** A cell's place as one number. */
 export const placeOf = (row: number, col: number): number => row * MOST_COLS + col;

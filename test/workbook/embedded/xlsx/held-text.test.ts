@@ -3,7 +3,7 @@ import "../engine-in-node";
 import { strFromU8, unzipSync } from "fflate";
 import fc from "fast-check";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx, type OpenWorkbook } from "../../../../src/workbook/embedded";
-import { heldText, plainText } from "../../../../src/workbook/embedded/xlsx/escapes";
+import { heldText, plainText } from "../../../../src/workbook/escapes";
 import type { SheetPlan } from "../../../../src/workbook/port";
 import { freeSheetName } from "../../../../src/workbook/sheet-names";
 

@@ -13,6 +13,12 @@ export function* childrenOf(parent: Element): Generator<Element> {
   for (let child = parent.firstElementChild; child; child = child.nextElementSibling) yield child;
 }
 
+/** The first child element with a name, with any namespace prefix. */
+export function child(parent: Element, name: string): Element | undefined {
+  for (const one of childrenOf(parent)) if (one.localName === name) return one;
+  return undefined;
+}
+
 /** The elements with a name below `within`, in document order, with any namespace prefix. */
 export function all(within: Document | Element, name: string, found: Element[] = []): Element[] {
   for (let child = within.firstElementChild; child; child = child.nextElementSibling) {
