@@ -2,12 +2,14 @@
  * Reads the named cells of an .xlsx file from its parts, without inserting the file. Formulas are not calculated: each
  * cell has the value that it showed when the file was saved.
  */
-import { strFromU8 } from "fflate";
 import type { NamedValues } from "../record/record";
 import { boxOf, cellAddress } from "../workbook/address";
+import { plainText, runsText } from "../workbook/escapes";
 import { planName } from "../workbook/names";
 import { WorkbookError, type Box, type CellValue } from "../workbook/port";
 import { isXlsx } from "../workbook/xlsx-file";
+import { all, child } from "../workbook/xml";
+import { parsePart, safeText } from "../workbook/xml-part";
 import { openArchive, type Archive } from "../workbook/zip";
 
 export interface FileSheet {
@@ -15,49 +17,27 @@ export interface FileSheet {
   readonly values: NamedValues;
 }
 
-const ENTITIES: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" };
-
-/** Decodes a text of XML, and the characters that a file writes as _xHHHH_. */
-const plain = (text: string): string =>
-  text
-    .replace(/&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi, (whole, hex?: string, decimal?: string, name?: string) =>
-      name !== undefined
-        ? (ENTITIES[name] ?? whole)
-        : String.fromCodePoint(hex !== undefined ? parseInt(hex, 16) : Number(decimal)),
-    )
-    .replace(/_x([0-9A-F]{4})_/gi, (_, hex: string) => String.fromCharCode(parseInt(hex, 16)));
-
-/** The elements with a name, each with its attributes as text and its content; a namespace prefix is ignored. */
-function* elements(xml: string, name: string): Generator<{ attributes: string; content: string }> {
-  const pattern = new RegExp(`<(?:\\w+:)?${name}\\b([^>]*?)(?:/>|>(.*?)</(?:\\w+:)?${name}>)`, "gs");
-  for (const [, attributes = "", content = ""] of xml.matchAll(pattern)) yield { attributes, content };
-}
-
-const attribute = (attributes: string, name: string): string | undefined => {
-  const [, value] = new RegExp(`(?:^|\\s)(?:\\w+:)?${name}="([^"]*)"`).exec(attributes) ?? [];
-  return value === undefined ? undefined : plain(value);
-};
-
-const part = (archive: Archive, path: string): string => strFromU8(archive.read(path));
+const part = (archive: Archive, path: string): Document => parsePart(safeText(archive.read(path), path), path);
 
 interface Sheet {
   readonly name: string;
   readonly path: string;
 }
 
-function sheetsOf(archive: Archive, workbook: string): Sheet[] {
-  const relations = archive.has("xl/_rels/workbook.xml.rels") ? part(archive, "xl/_rels/workbook.xml.rels") : "";
-  const targets = new Map(
-    [...elements(relations, "Relationship")].map(({ attributes }) => [
-      attribute(attributes, "Id"),
-      attribute(attributes, "Target") ?? "",
-    ]),
-  );
-  return [...elements(workbook, "sheet")].flatMap(({ attributes }) => {
-    const name = attribute(attributes, "name");
-    const target = targets.get(/(?:^|\s)\w+:id="([^"]*)"/.exec(attributes)?.[1]);
-    if (name === undefined || !target) return [];
-    return [{ name, path: target.startsWith("/") ? target.slice(1) : `xl/${target}` }];
+/** The id of the relationship that an element names. "Strict Open XML" has another namespace for it. */
+const relationOf = (element: Element): string | undefined =>
+  [...element.attributes].find(({ localName, namespaceURI }) => localName === "id" && namespaceURI !== null)?.value;
+
+function sheetsOf(archive: Archive, workbook: Document): Sheet[] {
+  const relations = archive.has("xl/_rels/workbook.xml.rels")
+    ? all(part(archive, "xl/_rels/workbook.xml.rels"), "Relationship")
+    : [];
+  const targets = new Map(relations.map((one) => [one.getAttribute("Id") ?? "", one.getAttribute("Target") ?? ""]));
+  return all(workbook, "sheet").flatMap((element) => {
+    const name = element.getAttribute("name");
+    const target = targets.get(relationOf(element) ?? "");
+    if (name === null || !target) return [];
+    return [{ name: plainText(name), path: target.startsWith("/") ? target.slice(1) : `xl/${target}` }];
   });
 }
 
@@ -67,15 +47,15 @@ const REFERENCE = /^(?:'((?:[^']|'')+)'|([^'!]+))!(\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\
  * The positions of the wanted names on each sheet; a name that belongs to the sheet replaces a name of the workbook.
  */
 function placesOf(
-  workbook: string,
+  workbook: Document,
   sheets: readonly Sheet[],
   wanted: ReadonlySet<string>,
 ): Map<string, Map<string, Box>> {
   const places = new Map(sheets.map(({ name }) => [name, new Map<string, Box>()]));
-  const found = [...elements(workbook, "definedName")].map(({ attributes, content }) => ({
-    name: planName(attribute(attributes, "name") ?? "").toLowerCase(),
-    isLocal: attribute(attributes, "localSheetId") !== undefined,
-    content: plain(content).trim(),
+  const found = all(workbook, "definedName").map((element) => ({
+    name: planName(plainText(element.getAttribute("name") ?? "")).toLowerCase(),
+    isLocal: element.hasAttribute("localSheetId"),
+    content: plainText(element.textContent).trim(),
   }));
   for (const isLocal of [false, true])
     for (const one of found) {
@@ -88,35 +68,23 @@ function placesOf(
   return places;
 }
 
-const textsIn = (xml: string): string => [...elements(xml, "t")].map(({ content }) => plain(content)).join("");
-
-/** The shared texts, without the phonetic text of Japanese. */
 const sharedTexts = (archive: Archive): string[] =>
-  archive.has("xl/sharedStrings.xml")
-    ? [...elements(part(archive, "xl/sharedStrings.xml"), "si")].map(({ content }) =>
-        textsIn(content.replace(/<(?:\w+:)?rPh\b.*?<\/(?:\w+:)?rPh>/gs, "")),
-      )
-    : [];
+  archive.has("xl/sharedStrings.xml") ? all(part(archive, "xl/sharedStrings.xml"), "si").map(runsText) : [];
 
-function valueOf(attributes: string, content: string, shared: readonly string[]): CellValue {
-  const type = attribute(attributes, "t");
-  if (type === "inlineStr") return textsIn(content);
-  const [value] = elements(content, "v");
+function valueOf(cell: Element, shared: readonly string[]): CellValue {
+  const type = cell.getAttribute("t");
+  if (type === "inlineStr") return runsText(child(cell, "is") ?? cell);
+  const value = child(cell, "v");
   if (!value) return "";
-  const text = plain(value.content);
+  const text = plainText(value.textContent);
   if (type === "s") return shared[Number(text)] ?? "";
   if (type === "b") return text === "1";
   return type === "str" || type === "e" ? text : Number(text);
 }
 
 /** The values of the cells of a sheet, by address. */
-const cellsOf = (xml: string, shared: readonly string[]): Map<string, CellValue> =>
-  new Map(
-    [...elements(xml, "c")].map(({ attributes, content }) => [
-      attribute(attributes, "r") ?? "",
-      valueOf(attributes, content, shared),
-    ]),
-  );
+const cellsOf = (sheet: Document, shared: readonly string[]): Map<string, CellValue> =>
+  new Map(all(sheet, "c").map((cell) => [cell.getAttribute("r") ?? "", valueOf(cell, shared)]));
 
 /**
  * The sheets of a file that have at least one of the names. Refuses a file that is not an .xlsx workbook or is damaged.
@@ -135,7 +103,7 @@ export function namedCellsOf(file: Uint8Array, names: readonly string[]): FileSh
     const cells = cellsOf(part(archive, path), shared);
     const rowsOf = ({ row, col, rows, cols }: Box): CellValue[][] =>
       Array.from({ length: rows }, (_, down) =>
-        Array.from({ length: cols }, (__, right) => cells.get(`${cellAddress(row + down, col + right)}`) ?? ""),
+        Array.from({ length: cols }, (__, right) => cells.get(cellAddress(row + down, col + right)) ?? ""),
       );
     return [{ sheet: name, values: Object.fromEntries([...boxes].map(([called, box]) => [called, rowsOf(box)])) }];
   });

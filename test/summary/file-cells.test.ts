@@ -1,4 +1,5 @@
 /** Reads named cells of .xlsx files without inserting the files. */
+import "../workbook/embedded/engine-in-node";
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import ExcelJS from "exceljs";
@@ -51,6 +52,11 @@ test.each<[string, Uint8Array, RegExp]>([
   ["rubbish", new Uint8Array([1, 2, 3]), /no \.xlsx workbook/],
   ["nothing", new Uint8Array(), /no \.xlsx workbook/],
   ["the beginning of a package", new Uint8Array([0x50, 0x4b, 3, 4, 0, 0]), /damaged|\.xlsx/],
+  [
+    "a workbook that is not XML",
+    zipSync({ "xl/workbook.xml": strToU8("<workbook>") }),
+    /its part xl\/workbook\.xml is/,
+  ],
   ["another package", zipSync({ "word/document.xml": strToU8("<w/>") }), /no \.xlsx workbook/],
 ])("%s is refused in a sentence", (_, file, says) => {
   expect(() => namedCellsOf(file, ["ring_mass"])).toThrow(says);

@@ -1,4 +1,5 @@
 /** The work of the summary in a workbook and with files, without a page. */
+import "../../../workbook/embedded/engine-in-node";
 import ExcelJS from "exceljs";
 import { blankSheet, demoSheet } from "../../../../src/datasheet";
 import { FIRST_ROW } from "../../../../src/summary/summary-sheet";
