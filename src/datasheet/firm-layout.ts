@@ -5,11 +5,11 @@
  */
 import { layoutOf } from "../record/places";
 import { cellCalled, type NamedValues } from "../record/record";
-import type { Table } from "../specification/field";
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_PARTS } from "../specification/load-table";
 import { formatOf } from "../specification/measures";
 import { REMARKS, SECTIONS } from "../specification/main-page";
+import { namesOf, namesOfColumns } from "../specification/parts";
 import { PICK_TABLE } from "../specification/pick-table";
 import {
   columnsBeside,
@@ -43,34 +43,21 @@ interface Group {
   readonly fields: readonly NamedField[];
 }
 
-const namesOfTable = ({ columns }: Pick<Table, "columns">): string[] =>
-  columns.flatMap(({ name, startInput }) => [name, ...(startInput ? [startInput.name] : [])]);
-
 const group = (title: string, names: readonly string[]): Group => ({
   title,
   fields: names.flatMap((name) => BY_NAME.get(name) ?? []),
 });
 
-const READINGS = /^(times|readings)_\d\d$/;
+/** The names of the readings: two of each load, in the order of the loads. */
+const READING_NAMES = FIELDS.map(({ name }) => name).filter((name) => /^(times|readings)_\d\d$/.test(name));
 
 /** The groups in the order of the data sheet. */
 const GROUPS: readonly Group[] = [
-  ...SECTIONS.map(({ title, panels }) =>
-    group(
-      title,
-      panels.flat().flatMap((part) => ("columns" in part ? namesOfTable(part) : [part.name])),
-    ),
-  ),
-  ...LOAD_PARTS.map((part) => group(part.title, namesOfTable(part))),
-  group(
-    "Readings",
-    FIELDS.map(({ name }) => name).filter((name) => READINGS.test(name)),
-  ),
-  group("Picks by hand", namesOfTable(PICK_TABLE)),
-  group(
-    "Remarks",
-    REMARKS.map(({ name }) => name),
-  ),
+  ...SECTIONS.map(({ title, panels }) => group(title, namesOf(panels.flat()))),
+  ...LOAD_PARTS.map(({ title, columns }) => group(title, namesOfColumns(columns))),
+  group("Readings", READING_NAMES),
+  group("Picks by hand", namesOf([PICK_TABLE])),
+  group("Remarks", namesOf(REMARKS)),
 ];
 
 export interface MissingName {
@@ -111,7 +98,7 @@ const missingName = (name: string, layout: Layout): MissingName => {
   const isResult = field !== undefined && field.kind !== "input";
   return {
     name,
-    label: field?.label.trim() ?? name,
+    label: labelOf(name),
     isResult,
     needs: isResult ? neededFirst(name, layout) : [],
   };
@@ -168,12 +155,6 @@ export function firmLayout(names: readonly SheetName[], values: NamedValues, con
   };
 }
 
-/** The names of the readings of loads, from load `from` on: two names for each load. */
-const readingNames = (from: number): string[] => {
-  const names = FIELDS.map(({ name }) => name).filter((name) => READINGS.test(name));
-  return names.slice(2 * (from - 1));
-};
-
 /** A name with the cells that it gets. */
 export interface Naming {
   readonly name: string;
@@ -191,7 +172,7 @@ export function readingColumns(boxes: readonly Box[], fromLoad: number): readonl
   const columns = boxes.flatMap(({ row, col, rows, cols }) =>
     Array.from({ length: cols }, (_, index): Box => ({ row, col: col + index, rows, cols: 1 })),
   );
-  const names = readingNames(fromLoad);
+  const names = READING_NAMES.slice(2 * (fromLoad - 1));
   if (columns.length % 2 === 1 || columns.length === 0)
     return {
       sentence: `${columns.length} columns are selected, and every load has two, its times and its readings: select both of each load.`,
@@ -227,7 +208,7 @@ function layable(layout: Layout): string[] {
   return names;
 }
 
-const LOAD_COLUMNS = new Set(LOAD_PARTS.flatMap(namesOfTable));
+const LOAD_COLUMNS = new Set(LOAD_PARTS.flatMap(({ columns }) => namesOfColumns(columns)));
 
 /**
  * The cells for a result: as many rows as the other columns of its table have. A result of the loads stands in the rows

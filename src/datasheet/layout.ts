@@ -3,7 +3,7 @@ import type { Box, CellPlan, CellValue, EntryRule, SheetPlan } from "../workbook
 import { firstOf, nth } from "../reduction/numeric/lists";
 import { cellAddress } from "../workbook/address";
 import { entryRule } from "./entry-rule";
-import type { Column, Field, Spill, Table } from "../specification/field";
+import { isSpill, isTable, type Column, type Field, type Spill, type Table } from "../specification/field";
 import {
   HAND_TIMES,
   LOAD_PARTS,
@@ -13,16 +13,7 @@ import {
   MOST_LOADS,
   readingsOf,
 } from "../specification/load-table";
-import {
-  CAUTION,
-  FORM,
-  MISSING,
-  REMARKS,
-  RESULTS,
-  TYPED_REMARKS,
-  type Part,
-  type Section,
-} from "../specification/main-page";
+import { CAUTION, FORM, MISSING, REMARKS, RESULTS, TYPED_REMARKS, type Section } from "../specification/main-page";
 import { formatOf, unitOf, type Measure, type System } from "../specification/measures";
 import { PICK_TABLE } from "../specification/pick-table";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../specification/versions";
@@ -71,9 +62,6 @@ interface Draft {
 
 /** The height in points of a row with this number of lines. A row of one line keeps the default height of the host. */
 const heightOf = (lines: number): number => Math.ceil(10.4 * lines);
-
-const isTable = (part: Part): part is Table => "columns" in part;
-const isSpill = (part: Part): part is Spill => "spills" in part;
 
 const startValue = (field: Pick<Field, "value">, system: System): CellValue | undefined =>
   typeof field.value === "object" ? field.value[system] : field.value;

@@ -71,6 +71,11 @@ export interface Spill {
   readonly spills: readonly Measure[];
 }
 
+export type Part = Field | Table | Spill;
+
+export const isTable = (part: Part): part is Table => "columns" in part;
+export const isSpill = (part: Part): part is Spill => "spills" in part;
+
 const anyBlank = (needs: readonly string[]): string => {
   const blanks = needs.map((need) => `${need}=""`);
   return blanks.length > 1 ? `OR(${blanks.join(",")})` : blanks.join();

@@ -2,7 +2,7 @@
  * The sheet without its loads, readings and picks. The form fills the left page, in the order of the work. The results
  * and the remarks have a page each to the right of it. Each section has up to three panels side by side.
  */
-import type { Field, Spill, Table } from "./field";
+import type { Part } from "./field";
 import { ADOPTED_TABLE } from "./adopted";
 import { APPARATUS, DEFLECTION, SEATING_DEFLECTION } from "./apparatus";
 import { CHOICES } from "./choices";
@@ -19,8 +19,6 @@ export const CAUTION = [
   "Results support, and do not replace, the judgement of a licensed engineer or authorised signatory. Follow the standard and edition that the",
   "contract names. Picks are interpretation: several answers can be defended.",
 ];
-
-export type Part = Field | Table | Spill;
 
 /** A section of the sheet. A panel is a list of fields and small tables from top to bottom. */
 export interface Section {

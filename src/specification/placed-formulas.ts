@@ -5,10 +5,9 @@
  */
 import { cellAddress, columnLetters } from "../workbook/address";
 import type { Box } from "../workbook/port";
-import type { Column, Field, Spill, Table } from "./field";
-import { LOAD_TABLE, loadSuffix } from "./load-table";
-import { MISSING, REMARKS, SECTIONS } from "./main-page";
-import { PICK_TABLE } from "./pick-table";
+import { isSpill, isTable, type Column, type Table } from "./field";
+import { loadSuffix } from "./load-table";
+import { ALL_PARTS } from "./parts";
 
 /**
  * The positions of the names on a sheet, and the load number of each row; without `loadNumbers`, the rows count from 1.
@@ -80,9 +79,6 @@ const spilledTogether = ({ columns }: Table, anchor: Column): readonly Column[] 
   return columns.slice(first, end < 0 ? undefined : end);
 };
 
-const isTable = (part: Field | Table | Spill): part is Table => "columns" in part;
-const isSpill = (part: Field | Table | Spill): part is Spill => "spills" in part;
-
 function formulasOfTable(table: Table): [string, Formula][] {
   let anchor: Column | undefined;
   return table.columns.flatMap((column): [string, Formula][] => {
@@ -100,14 +96,12 @@ function formulasOfTable(table: Table): [string, Formula][] {
 const SPILL_COLUMNS = 3;
 
 const FORMULAS: ReadonlyMap<string, Formula> = new Map(
-  [...SECTIONS.flatMap(({ panels }) => panels.flat()), MISSING, ...REMARKS, LOAD_TABLE, PICK_TABLE].flatMap(
-    (part): [string, Formula][] => {
-      if (isTable(part)) return formulasOfTable(part);
-      if (isSpill(part))
-        return [[part.name, { of: "spill", formula: part.formula, rows: part.spills.length, cols: SPILL_COLUMNS }]];
-      return part.formula ? [[part.name, { of: "cell", formula: part.formula }]] : [];
-    },
-  ),
+  ALL_PARTS.flatMap((part): [string, Formula][] => {
+    if (isTable(part)) return formulasOfTable(part);
+    if (isSpill(part))
+      return [[part.name, { of: "spill", formula: part.formula, rows: part.spills.length, cols: SPILL_COLUMNS }]];
+    return part.formula ? [[part.name, { of: "cell", formula: part.formula }]] : [];
+  }),
 );
 
 /** The names that have a formula, in the order of the sheet. */

@@ -1,8 +1,7 @@
 /** Lists the results that the sheet calculates from each of its names, and so loses if the name is lost. */
-import type { Column } from "./field";
-import { LOAD_TABLE, loadSuffix, MOST_LOADS } from "./load-table";
-import { MISSING, REMARKS, SECTIONS, TYPED_REMARKS } from "./main-page";
-import { PICK_TABLE } from "./pick-table";
+import { isTable, type Column } from "./field";
+import { loadSuffix, MOST_LOADS } from "./load-table";
+import { ALL_PARTS } from "./parts";
 
 interface Worked {
   readonly name: string;
@@ -24,7 +23,7 @@ function needsOf({ formula = "", start = "", byRow = [] }: Pick<Column, "formula
 }
 
 /** A spilled column depends on the nearest column to its left that has a formula of its own. */
-function columns(list: typeof LOAD_TABLE.columns): Worked[] {
+function columns(list: readonly Column[]): Worked[] {
   let spilling = "";
   return list.map((column) => {
     if (!column.spilled) spilling = column.name;
@@ -32,14 +31,9 @@ function columns(list: typeof LOAD_TABLE.columns): Worked[] {
   });
 }
 
-const WORKED: readonly Worked[] = [
-  ...SECTIONS.flatMap(({ panels }) => panels.flat()),
-  MISSING,
-  ...TYPED_REMARKS,
-  ...REMARKS,
-  LOAD_TABLE,
-  PICK_TABLE,
-].flatMap((part) => ("columns" in part ? columns(part.columns) : [{ ...part, needs: needsOf(part) }]));
+const WORKED: readonly Worked[] = ALL_PARTS.flatMap((part) =>
+  isTable(part) ? columns(part.columns) : [{ ...part, needs: needsOf(part) }],
+);
 
 /**
  * The labels of all results that the sheet calculates from a name, directly or through other results, in the order of
