@@ -4,6 +4,7 @@
  * columns with data, and cells with unusable content (text, a number as text, a date). It reads contents, shown values
  * and the positions of names, and changes nothing.
  */
+import { isFormula } from "../workbook/contents";
 import { runsOf } from "../reduction/numeric/runs";
 import { say, verbatim, type Message } from "../reduction/message";
 import { cellAddress, columnLetters } from "../workbook/address";
@@ -54,7 +55,6 @@ const WORKED: readonly NamedField[] = FIELDS.filter(({ kind }) => kind !== "inpu
 /** The names whose contents `integrity` reads. */
 export const CONTENT_NAMES: readonly string[] = WORKED.map(({ name }) => name);
 
-const isFormula = (content: CellValue | undefined): boolean => typeof content === "string" && content.startsWith("=");
 const isBlank = (content: CellValue | undefined): boolean =>
   content === undefined || (typeof content === "string" && content.trim() === "");
 const isError = (value: CellValue | undefined): boolean => typeof value === "string" && /^#[A-Z]/i.test(value);

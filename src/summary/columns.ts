@@ -3,6 +3,7 @@
  * names of the data sheet, or as a constant for a specimen from another file. All values have the units of the summary.
  */
 import { convert, type Quantity } from "../reduction/units";
+import { unquoted } from "../workbook/address";
 import { THREE_FIGURES } from "../workbook/number-format";
 import type { CellValue } from "../workbook/port";
 import type { RemarkName, ResultName, WordName, NumberName } from "../record/names";
@@ -154,7 +155,7 @@ const KEY_OF = new RegExp(`(?:'((?:[^']|'')+)'|([\\p{L}_][\\p{L}\\p{N}_.]*))!${D
 /** The sheet that the formula of a row's first cell refers to. */
 export function sheetOfKey(content: CellValue | undefined): string | undefined {
   const [, inQuotes, bare] = KEY_OF.exec(String(content ?? "")) ?? [];
-  return inQuotes?.replaceAll("''", "'") ?? bare;
+  return unquoted(inQuotes, bare);
 }
 
 export const COLUMNS: readonly SummaryColumn[] = [

@@ -3,7 +3,7 @@
  * cell has the value that it showed when the file was saved.
  */
 import type { NamedValues } from "../record/record";
-import { boxOf, cellAddress } from "../workbook/address";
+import { boxOf, cellAddress, unquoted } from "../workbook/address";
 import { plainText, runsText } from "../workbook/escapes";
 import { planName } from "../workbook/names";
 import { WorkbookError, type Box, type CellValue } from "../workbook/port";
@@ -61,7 +61,7 @@ function placesOf(
     for (const one of found) {
       const [, inQuotes, bare, address] = REFERENCE.exec(one.content) ?? [];
       const box = address === undefined ? undefined : boxOf(address);
-      const sheet = inQuotes?.replaceAll("''", "'") ?? bare;
+      const sheet = unquoted(inQuotes, bare);
       if (one.isLocal === isLocal && box && sheet !== undefined && wanted.has(one.name))
         places.get(sheet)?.set(one.name, box);
     }

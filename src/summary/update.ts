@@ -2,6 +2,7 @@
  * Brings a summary up to date: it adds a row for each data sheet that has none, and constants of other files. It never
  * overwrites what a person typed. It reports what it added and what it left unchanged.
  */
+import { isFormula } from "../workbook/contents";
 import { boxesByName } from "../record/places";
 import type { NamedValues, TestRecord } from "../record/record";
 import { cellAddress } from "../workbook/address";
@@ -60,7 +61,6 @@ interface Row {
 }
 
 const isBlank = (content: CellValue | undefined): boolean => content === undefined || content === "";
-const isFormula = (content: CellValue | undefined): boolean => typeof content === "string" && content.startsWith("=");
 
 /** Collects the contents for the cells of one summary, and the cells left unchanged. */
 class Writing {

@@ -32,3 +32,7 @@ export function boxOf(address: string): Box | undefined {
 
 /** The name of a sheet in a formula: always in quotes, with each apostrophe doubled. */
 export const quoted = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'`;
+
+/** The name of a sheet as a formula has it: between quotes with each apostrophe doubled, or bare. */
+export const unquoted = <B extends string | undefined>(inQuotes: string | undefined, bare: B): string | B =>
+  inQuotes?.replaceAll("''", "'") ?? bare;

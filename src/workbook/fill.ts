@@ -1,12 +1,11 @@
 /** Whether named cells may be written: both adapters ask this before they write. */
+import { isFormula } from "./contents";
 import { nth } from "../reduction/numeric/lists";
 import { LONGEST_TEXT } from "./limits";
 import { WorkbookError, type CellValue, type NamedColumns } from "./port";
 
 /** The present content of the first column of a name, formulas as typed; undefined if the sheet has no such name. */
 export type Contents = (name: string) => readonly CellValue[] | undefined;
-
-const isFormula = (content: CellValue): boolean => typeof content === "string" && content.startsWith("=");
 
 /**
  * Refuses a missing name, a name with too few cells, a formula in a cell to be written, and content in a name of

@@ -2,6 +2,7 @@
  * References by name in a formula: `{name}` is a name of the formula's own sheet, `{'Other sheet'!name}` is a name of
  * another sheet.
  */
+import { quoted, unquoted } from "./address";
 import { LONGEST_FORMULA } from "./limits";
 
 /**
@@ -18,7 +19,7 @@ export interface Reference {
 
 const referenceOf = (sheet: string | undefined, there: string | undefined, here: string | undefined) =>
   there !== undefined
-    ? { name: there, sheet: sheet?.replaceAll("''", "'") }
+    ? { name: there, sheet: unquoted(sheet, undefined) }
     : here !== undefined
       ? { name: here }
       : undefined;
@@ -39,7 +40,7 @@ export const withReferences = (formula: string, called: (reference: Reference) =
 
 /** A reference in the form of a formula, such as "{'Ring 2'!mass}". */
 export const referenceTo = (name: string, sheet?: string): string =>
-  sheet === undefined ? `{${name}}` : `{'${sheet.replaceAll("'", "''")}'!${name}}`;
+  sheet === undefined ? `{${name}}` : `{${quoted(sheet)}!${name}}`;
 
 /** The reason why the formula is too long for a cell; undefined if it is not. */
 export function faultOfLength(formula: string): string | undefined {

@@ -1,4 +1,5 @@
 /** A sheet that is one table with named columns: limits, answers, comparisons, the calculation book. */
+import { isFormula } from "./contents";
 import type { Box, CellKind, CellPlan, CellValue, SheetPlan } from "./port";
 
 /** The format of a column whose rows each have their own format. */
@@ -43,7 +44,7 @@ export interface TableSheet {
 }
 
 const contentOf = (content: Content): Pick<CellPlan, "formula" | "value"> =>
-  typeof content === "string" && content.startsWith("=") ? { formula: content } : { value: content };
+  isFormula(content) ? { formula: content } : { value: content };
 
 /** The first row of the table, below title, notes and headings. */
 export const firstRow = ({ notes }: Pick<TableSheet, "notes">): number => notes.length + 2;

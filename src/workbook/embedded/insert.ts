@@ -2,7 +2,7 @@
  * Copies the sheets of another workbook: the commands make them again in this workbook, under free names.
  * Casts: the engine gives the data of a workbook without types.
  */
-import { quoted } from "../address";
+import { quoted, unquoted } from "../address";
 import { helpers, tokenize } from "@odoo/o-spreadsheet";
 import { freeSheetName } from "../sheet-names";
 import { CHART_TAG, copyChart, type KeptChart } from "./chart";
@@ -222,6 +222,6 @@ function contents(
 /** Replaces references to sheets of the file by their present names. */
 const withSheets = (formula: string, sheetNames: Map<string, string>): string =>
   formula.replace(/("(?:\\"|[^"])*")|'((?:[^']|'')+)'!|([\p{L}_][\p{L}\p{N}_.]*)!/gu, (whole, text, within, bare) => {
-    const now = text === undefined ? sheetNames.get(within?.replaceAll("''", "'") ?? bare) : undefined;
+    const now = text === undefined ? sheetNames.get(unquoted(within, bare)) : undefined;
     return now === undefined ? whole : `${quoted(now)}!`;
   });

@@ -2,6 +2,7 @@
  * The workbook port for Excel, through the globals `Excel` and `Office` of the Office JavaScript library (ExcelApi 1.9;
  * notes of 1.18, files of 1.13 and spill parents of 1.12 if the host has them).
  */
+import { isFormula } from "../contents";
 import { firstOf, nth } from "../../reduction/numeric/lists";
 import { boxAddress } from "../address";
 import { checkFill } from "../fill";
@@ -136,8 +137,7 @@ async function withoutTexts(
   sheet: Excel.Worksheet,
   columns: ReadonlyMap<string, Column>,
 ): Promise<Map<string, readonly CellValue[]>> {
-  const isLikeFormula = (content: CellValue): boolean => typeof content === "string" && content.startsWith("=");
-  const doubtful = [...columns].filter(([, { before }]) => before.some(isLikeFormula));
+  const doubtful = [...columns].filter(([, { before }]) => before.some(isFormula));
   const values = await readBoxes(
     context,
     doubtful.map(([, { box }]) => ({ sheet, box })),
@@ -148,7 +148,7 @@ async function withoutTexts(
     present.set(
       name,
       before.map((content, row) =>
-        isLikeFormula(content) && nth(nth(values, i), row)[0] === content ? `'${String(content)}` : content,
+        isFormula(content) && nth(nth(values, i), row)[0] === content ? `'${String(content)}` : content,
       ),
     ),
   );
@@ -234,8 +234,7 @@ export class OfficePort implements WorkbookPort {
   }
 
   readContents(sheet: string, names: readonly string[]): Promise<Record<string, Values>> {
-    const typed = (content: CellValue): CellValue =>
-      typeof content === "string" && content.startsWith("=") ? withPlanNames(content) : content;
+    const typed = (content: CellValue): CellValue => (isFormula(content) ? withPlanNames(content) : content);
     return runOn(sheet, `read the formulas of the sheet "${sheet}"`, async (context, found) => {
       const contents = await readNamed(context, found, names, (same, wanted) => readBoxes(same, wanted, "formulas"));
       return Object.fromEntries(

@@ -2,6 +2,7 @@
  * Reads several sheets together: one request for the names, one for the cells, and one for the hidden rows of each
  * sheet.
  */
+import { isFormula } from "../contents";
 import { WorkbookError, type Asked, type Box, type CellValue, type Looked, type SheetName } from "../port";
 import { noSheet } from "../sheet-names";
 import { hiddenIn, usedOf } from "./hidden";
@@ -60,8 +61,7 @@ const placesIn = ({ asked, sheet, boxes }: Found): Place[] => {
   return [...of("values", asked.values), ...of("formulas", asked.contents)];
 };
 
-const typed = (content: CellValue): CellValue =>
-  typeof content === "string" && content.startsWith("=") ? withPlanNames(content) : content;
+const typed = (content: CellValue): CellValue => (isFormula(content) ? withPlanNames(content) : content);
 
 async function read(context: Excel.RequestContext, asked: readonly Asked[]): Promise<Looked[]> {
   const found = (await find(context, asked)).map((one) => ({ ...one, places: placesIn(one) }));

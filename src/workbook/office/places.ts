@@ -1,5 +1,5 @@
 /** The cells that the names of a workbook lead to, and addresses as boxes of cells. */
-import { boxOf, columnNumber } from "../address";
+import { boxOf, columnNumber, unquoted } from "../address";
 import type { Box } from "../port";
 import { LAST_COLUMN, LAST_ROW, localName } from "./names";
 
@@ -35,7 +35,7 @@ function wholeLines(address: string): Box | undefined {
 export function placeOf(address: unknown): Place | undefined {
   const [, quoted, plain, cells] = (typeof address === "string" && ADDRESS.exec(address)) || [];
   const box = cells && (boxOf(cells) ?? wholeLines(cells));
-  const sheet = quoted?.replaceAll("''", "'") ?? plain;
+  const sheet = unquoted(quoted, plain);
   return box && sheet !== undefined ? { sheet, box } : undefined;
 }
 

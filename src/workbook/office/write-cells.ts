@@ -2,6 +2,7 @@
  * Writes formulas and constants into cells in Excel; the formats stay. If Excel refuses in the middle of the work, the
  * earlier contents are restored.
  */
+import { isFormula } from "../contents";
 import { quoted } from "../address";
 import { localName } from "../names";
 import type { Box, CellContent, CellValue } from "../port";
@@ -48,10 +49,9 @@ async function runsAt(
     ...run,
     held: (contents[index] ?? []).map(([content = ""]) => content),
     before: (contents[index] ?? []).map(([content = ""], row) => {
-      const isFormula = typeof content === "string" && content.startsWith("=");
       // For a text with an apostrophe before "=", Excel returns the same string as for a formula, but its value is
       // equal to its content.
-      return isFormula && values[index]?.[row]?.[0] !== content ? content : constant(content);
+      return isFormula(content) && values[index]?.[row]?.[0] !== content ? content : constant(content);
     }),
     formats: (formats[index]?.numberFormat ?? []).map(([format]) => String(format)),
   }));

@@ -2,6 +2,7 @@
  * Charts in an .xlsx file as DrawingML scatter charts (ECMA-376 part 1, 20.5 and 21.2): the drawing of a sheet holds a
  * frame for each chart, which leads to a part of its own. Our frames are recognized by their name.
  */
+import { unquoted } from "../../address";
 import { nth } from "../../../reduction/numeric/lists";
 import { evenStep } from "../../chart-axis";
 import type { ChartAxis } from "../../port";
@@ -244,7 +245,7 @@ function readRange(text: string): { sheet: string; zone: Zone } | undefined {
   const [, quoted, bare] = found;
   const [left, top] = [nth(found, 3), nth(found, 4)];
   const [right = left, bottom = top] = found.slice(5);
-  const sheet = quoted?.replaceAll("''", "'") ?? bare;
+  const sheet = unquoted(quoted, bare);
   if (sheet === undefined) return undefined;
   return {
     sheet,

@@ -4,9 +4,8 @@
  * Casts: the engine's reader accepts and returns data without types.
  */
 import { nth } from "../../../reduction/numeric/lists";
-import { quoted } from "../../address";
 import { helpers, load } from "@odoo/o-spreadsheet";
-import { cellAddress } from "../../address";
+import { cellAddress, quoted, unquoted } from "../../address";
 import { planName } from "../../names";
 import { atOnce } from "../../in-slices";
 import { WorkbookError } from "../../port";
@@ -64,7 +63,7 @@ function readNames(workbook: Document, sheetNames: readonly string[]): Names {
     if (name.startsWith("_xlnm.") || element.getAttribute("hidden") === "1") continue;
     const range = RANGE.exec(plainText(element.textContent).trim());
     const [, inQuotes, bare, cells] = range ?? [];
-    const sheet = inQuotes?.replaceAll("''", "'") ?? bare;
+    const sheet = unquoted(inQuotes, bare);
     const localTo = element.getAttribute("localSheetId");
     const owner = sheetNames[Number(localTo ?? 0)];
     if (!sheet || !cells || !owner || !sheetNames.includes(sheet) || !POSSIBLE_NAME.test(name)) {
@@ -97,7 +96,7 @@ function renamer(names: Names, sheet: string) {
     qualified: (formula: string) =>
       formula.replace(
         /(?:'((?:[^']|'')+)'|([\p{L}_][\p{L}\p{N}_.]*))!([\p{L}_][\p{L}\p{N}_.]*)(?![(:!$])/gu,
-        (whole, quoted, bare, name) => find(quoted?.replaceAll("''", "'") ?? bare, name) ?? whole,
+        (whole, quoted, bare, name) => find(unquoted(quoted, bare), name) ?? whole,
       ),
   };
 }
