@@ -24,7 +24,7 @@ import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { coefficientOfConsolidation, heightAtHalf, T50, T90, type Drainage } from "../reduction/increment/cv";
 import type { Increment } from "../reduction/increment/reduce";
 import { apparatusDeflection, deformations, strain } from "../reduction/loading";
-import { say, verbatim, digits, listed, type Message } from "../reduction/message";
+import { english, say, verbatim, digits, listed, type Message } from "../reduction/message";
 import { firstOf, nth } from "../reduction/numeric/lists";
 import { badInput, given, notApplicable, then, type Outcome } from "../reduction/outcome";
 import { reduceSpecimen, solidsHeight, voidRatio, waterContent, type Specimen } from "../reduction/specimen";
@@ -218,6 +218,10 @@ function trimmings(record: TestRecord): Outcome<number> {
 
 const stressCalled = (record: TestRecord, stress: number): Message =>
   say`${digits(inSheetStress(record, stress), 4)} ${verbatim(record.words.stress_unit ?? "kPa")}`;
+
+/** The stress of a load with its unit, such as "50 kPa"; "" if the load has no stress. */
+export const stressText = (record: TestRecord, { stress }: Pick<LoadRecord, "stress">): string =>
+  stress === undefined ? "" : english(stressCalled(record, stress));
 
 function reduceLoads(record: TestRecord, Hs: Outcome<number>): LoadReduced[] {
   const loads: LoadReduced[] = [];

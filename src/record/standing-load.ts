@@ -40,8 +40,12 @@ const column = (values: NamedValues, name: string): CellValue[] => (values[name]
 const asNumber = (cell: CellValue | undefined): number | undefined => (typeof cell === "number" ? cell : undefined);
 
 /** The number of rows of a column down to the last row that is not blank. */
-const usedRows = (cells: readonly CellValue[]): number =>
+export const usedRows = (cells: readonly CellValue[]): number =>
   cells.reduce<number>((used, cell, index) => (cell === "" ? used : index + 1), 0);
+
+/** True if the moment has a time of day. A date alone does not tell when the load was applied. */
+export const hasTimeOfDay = (started: number | undefined): started is number =>
+  started !== undefined && started % 1 !== 0;
 
 /** The loads that can be read: the loads that have a stress. */
 export const loadsToRead = ({ loads }: TestRecord): readonly LoadRecord[] =>

@@ -2,17 +2,19 @@
 
 /** The day number of 1970-01-01. */
 export const UNIX_EPOCH = 25_569;
-const MINUTES = 1440;
+
+/** The minutes of a day. */
+export const DAY_MINUTES = 1440;
 
 /** The day number of a moment, in universal time. */
-export const dayNumberOf = (date: Date): number => date.getTime() / 60_000 / MINUTES + UNIX_EPOCH;
+export const dayNumberOf = (date: Date): number => date.getTime() / 60_000 / DAY_MINUTES + UNIX_EPOCH;
 
 /** The day number of a moment in local time, as a person types it into a cell. */
 export const localDayNumber = (date: Date): number =>
   dayNumberOf(new Date(date.getTime() - date.getTimezoneOffset() * 60_000));
 
 /** The moment of a day number, in universal time, to the minute. */
-export const dateOfDay = (day: number): Date => new Date(Math.round((day - UNIX_EPOCH) * MINUTES) * 60_000);
+export const dateOfDay = (day: number): Date => new Date(Math.round((day - UNIX_EPOCH) * DAY_MINUTES) * 60_000);
 
 /** "2026-03-09" */
 export const isoDay = (day: number): string => dateOfDay(Math.floor(day)).toISOString().slice(0, 10);

@@ -1,13 +1,10 @@
 /** Takes the dates and temperatures of a logger's file for blank cells of the data sheet. */
 import { nth } from "../../reduction/numeric/lists";
 import type { CellValue, NamedColumns } from "../../workbook/port";
-import { UNIX_EPOCH } from "../../workbook/day-number";
+import { DAY_MINUTES, UNIX_EPOCH } from "../../workbook/day-number";
 import type { LoadStep } from "./loads";
 import type { LoggerRows } from "./rows";
 import type { Target } from "./target";
-
-/** Minutes of a day. */
-const DAY = 1440;
 
 /** The dates and the temperature of one stretch of rows. */
 export interface Conditions {
@@ -26,7 +23,7 @@ export interface Conditions {
  * after a load.
  */
 export function conditionsOf(rows: LoggerRows, { from, to }: LoadStep): Conditions {
-  const dayAt = (row: number): number => Math.floor(nth(rows.times, row) / DAY) + UNIX_EPOCH;
+  const dayAt = (row: number): number => Math.floor(nth(rows.times, row) / DAY_MINUTES) + UNIX_EPOCH;
   const temperature = meanTemperature(rows, from, to);
   return {
     ...(rows.dated && to > from ? { firstDay: dayAt(from), lastDay: dayAt(to - 1) } : {}),

@@ -1,6 +1,7 @@
 /** The data sheet that readings go to: its present content, and the cells that are written. */
 import { nth } from "../../reduction/numeric/lists";
 import { convert, unitNamed, UNITS } from "../../reduction/units";
+import { usedRows } from "../../record/standing-load";
 import type { CellValue, NamedColumns } from "../../workbook/port";
 import { MOST_LOADS, readingsName, timesName } from "../../specification/load-table";
 import type { Layout } from "./layout";
@@ -61,9 +62,6 @@ export interface Target {
   /** The test remarks; undefined if the sheet has no cell for them. */
   readonly remarks?: CellValue;
 }
-
-const usedRows = (cells: readonly CellValue[]): number =>
-  cells.reduce((used: number, value, index) => (value === "" ? used : index + 1), 0);
 
 const numberOf = (value: CellValue): number | undefined => (typeof value === "number" ? value : undefined);
 

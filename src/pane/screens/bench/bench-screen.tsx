@@ -4,8 +4,9 @@
  */
 import { Text } from "@fluentui/react-components";
 import { useReducer } from "react";
+import { stressText } from "../../../record/reduced-test";
 import { loadInFrame, loadsToRead, standingLoad, type StandingLoad } from "../../../record/standing-load";
-import { localDayNumber } from "../../../workbook/day-number";
+import { DAY_MINUTES, localDayNumber } from "../../../workbook/day-number";
 import type { WorkbookPort } from "../../../workbook/port";
 import { useTest } from "../../live/use-test";
 import { RECORD } from "../../live/want";
@@ -13,7 +14,6 @@ import type { Reading } from "../../live/workbook-store";
 import { text } from "../../text";
 import { Notice } from "../../ui/notice";
 import { Choice, Step } from "../../ui/parts";
-import { stressOf } from "../plots/sheet-drawing";
 import { RecordFrame } from "../record-frame";
 import { AdviceList } from "./advice-list";
 import { benchState, START, type BenchState } from "./bench-state";
@@ -22,7 +22,7 @@ import { LoadStart } from "./load-start";
 import { NextMass } from "./next-mass";
 import { PrintedReadings } from "./printed-readings";
 import { ReadingEntry, type Offered } from "./reading-entry";
-import { dueReadings, elapsed, isClockBehind, isOffSchedule, rowForNow } from "./schedule";
+import { dueReadings, elapsed, isClockBehind, isOffSchedule, rowForNow, type Due } from "./schedule";
 import { ScheduleTable } from "./schedule-table";
 import { SoFar } from "./so-far";
 import { useBenchWriting } from "./use-bench-writing";
@@ -43,8 +43,14 @@ function offeredNow(load: StandingLoad, now: number, { byClock, row: chosen }: B
   return isOpen ? { row: load.freeRow, clock, byClock: true } : undefined;
 }
 
-function NextReading({ load, now }: { readonly load: StandingLoad; readonly now: number }) {
-  const next = dueReadings(load, now).find(({ state }) => state === "next");
+interface NextReadingProps {
+  readonly load: StandingLoad;
+  readonly due: readonly Due[];
+  readonly now: number;
+}
+
+function NextReading({ load, due, now }: NextReadingProps) {
+  const next = due.find(({ state }) => state === "next");
   if (!next) return <Text block>{load.freeRow === undefined ? words.full : words.allRead}</Text>;
   const { time, at } = next;
   if (at === undefined)
@@ -53,7 +59,7 @@ function NextReading({ load, now }: { readonly load: StandingLoad; readonly now:
         {words.next}: {timeText(time)}
       </Text>
     );
-  const minutes = (at - now) * 1440;
+  const minutes = (at - now) * DAY_MINUTES;
   return (
     <Text block>
       {words.next}: {words.nextAt(timeText(time), momentText(at, now))},{" "}
@@ -79,11 +85,14 @@ function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
   const offered = standing && offeredNow(standing, now, state);
   const { write, takeBack, start } = useBenchWriting({ port, sheet, record, load, state, dispatch, again });
   if (!load || !standing) return <Notice intent="info">{words.noLoads}</Notice>;
+  const due = dueReadings(standing, now);
   return (
     <>
       <Choice
         label={words.load}
-        options={loads.map((one) => [String(one.number), words.loadOption(one.number, stressOf(record, one))] as const)}
+        options={loads.map(
+          (one) => [String(one.number), words.loadOption(one.number, stressText(record, one))] as const,
+        )}
         value={String(number)}
         onChoose={(chosen) => dispatch({ does: "choose load", load: Number(chosen) })}
       />
@@ -96,7 +105,7 @@ function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
       />
       <Step title={words.next}>
         {isClockBehind(standing, now) && <Notice intent="warning">{words.clockBehind}</Notice>}
-        <NextReading load={standing} now={now} />
+        <NextReading load={standing} due={due} now={now} />
         {offered && (
           <ReadingEntry
             state={state}
@@ -119,11 +128,7 @@ function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
       <AdviceList record={record} />
       <NextMass key={`mass ${standing.number}`} record={record} load={load} />
       <Step title={words.schedule}>
-        <ScheduleTable
-          due={dueReadings(standing, now)}
-          now={now}
-          onChoose={(row) => dispatch({ does: "choose row", row })}
-        />
+        <ScheduleTable due={due} now={now} onChoose={(row) => dispatch({ does: "choose row", row })} />
       </Step>
       <PrintedReadings port={port} reading={reading} load={load.number} />
     </>

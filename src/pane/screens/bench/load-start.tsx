@@ -5,11 +5,11 @@
 import { Button, Field, Input, Text } from "@fluentui/react-components";
 import { useState } from "react";
 import { localDayNumber } from "../../../workbook/day-number";
-import type { StandingLoad } from "../../../record/standing-load";
+import { hasTimeOfDay, type StandingLoad } from "../../../record/standing-load";
 import { text } from "../../text";
 import { useStyles } from "../../ui/styles";
 import { fieldMoment, fieldText, lastingText, momentText } from "./clock-words";
-import { elapsed, hasTimeOfDay } from "./schedule";
+import { elapsed } from "./schedule";
 
 const words = text.bench;
 

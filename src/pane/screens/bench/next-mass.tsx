@@ -1,6 +1,7 @@
 /** Shows the loads as masses: the mass on the hanger for this load, and the mass to add or remove for the next one. */
 import { Field, Input, Text } from "@fluentui/react-components";
 import { useState } from "react";
+import { stressText } from "../../../record/reduced-test";
 import { loadsToRead } from "../../../record/standing-load";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { hangerMass } from "../../../reduction/loading";
@@ -11,7 +12,6 @@ import { sentence } from "../../text/sentence";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { typedNumber } from "../../ui/typed-number";
-import { stressOf } from "../plots/sheet-drawing";
 
 const words = text.bench;
 /** Masses are shown to the gram. */
@@ -37,13 +37,15 @@ export function NextMass({ record, load }: { readonly record: TestRecord; readon
   return (
     <Step title={words.mass}>
       <Text block>
-        {now.ok ? words.massNow(stressOf(record, load), numberText(now.value, FORMAT)) : sentence(inWords(now.reason))}
+        {now.ok
+          ? words.massNow(stressText(record, load), numberText(now.value, FORMAT))
+          : sentence(inWords(now.reason))}
       </Text>
       {next && then?.ok && now.ok && (
         <Text block weight="semibold">
           {words.massNext(
             next.number,
-            stressOf(record, next),
+            stressText(record, next),
             numberText(then.value, FORMAT),
             then.value >= now.value
               ? words.add(numberText(then.value - now.value, FORMAT))

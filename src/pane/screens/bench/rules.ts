@@ -1,11 +1,9 @@
 /** Decides when a load may end: by the rule of the sheet, or by the rule that the person chose on the screen. */
 import type { TestRecord } from "../../../record/record";
 import type { ProgressRule } from "../../../reduction/increment/progress";
+import { DAY_MINUTES } from "../../../workbook/day-number";
 import { typedNonZero } from "../../ui/typed-number";
 import type { BenchState } from "./bench-state";
-
-/** The minutes of a load that lasts one day. */
-const DAY = 1440;
 
 export interface EndRule {
   readonly rule: ProgressRule;
@@ -22,7 +20,7 @@ export const needsMultiple = (rule: ProgressRule): boolean => rule === "fixed" |
  */
 export const ruleOfSheet = ({ words }: TestRecord): EndRule =>
   words.test_method === "24 h loads"
-    ? { rule: "fixed", multiple: DAY }
+    ? { rule: "fixed", multiple: DAY_MINUTES }
     : { rule: words.time_method === "root time" ? "root time" : "log time", multiple: 1 };
 
 export function ruleNow(record: TestRecord, { rule, multiple }: Pick<BenchState, "rule" | "multiple">): EndRule {

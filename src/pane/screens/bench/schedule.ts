@@ -2,13 +2,15 @@
  * Compares the readings of a load with the clock: which were read, which one is next, which are late. All moments are
  * day numbers in local time.
  */
-import type { StandingLoad, StandingRow } from "../../../record/standing-load";
-
-const MINUTES = 1440;
+import { hasTimeOfDay, type StandingLoad, type StandingRow } from "../../../record/standing-load";
+import { DAY_MINUTES } from "../../../workbook/day-number";
 
 /** A reading is late by this share of its time, but not before this number of minutes. Common practice, no source. */
 const LATE_SHARE = 0.1;
 const LATE_LEAST = 0.1;
+
+/** The minutes by which a reading may differ from its time on the schedule. */
+const slackAt = (time: number): number => Math.max(LATE_SHARE * time, LATE_LEAST);
 
 export type DueState = "read" | "late" | "next" | "to come";
 
@@ -18,25 +20,21 @@ export interface Due extends StandingRow {
   readonly at?: number;
 }
 
-/** True if the moment has a time of day. A date alone does not tell when the load was applied. */
-export const hasTimeOfDay = (started: number | undefined): started is number =>
-  started !== undefined && started % 1 !== 0;
-
 /** The minutes since the load was applied; undefined if the moment of loading is unknown. */
 export const elapsed = ({ started }: Pick<StandingLoad, "started">, now: number): number | undefined =>
-  hasTimeOfDay(started) ? (now - started) * MINUTES : undefined;
+  hasTimeOfDay(started) ? (now - started) * DAY_MINUTES : undefined;
 
 /** The readings with the moments at which they are due. If the moment of loading is unknown, no reading is late. */
 export function dueReadings(load: StandingLoad, now: number): Due[] {
   const gone = elapsed(load, now);
-  const isLate = (time: number): boolean => gone !== undefined && gone > time + Math.max(LATE_SHARE * time, LATE_LEAST);
+  const isLate = (time: number): boolean => gone !== undefined && gone > time + slackAt(time);
   const { lastRead } = load;
   const next = load.rows.findIndex(({ reading, time }, i) => i > lastRead && reading === undefined && !isLate(time));
   return load.rows.map((row, i) => ({
     ...row,
     state:
       row.reading !== undefined ? "read" : i === next ? "next" : isLate(row.time) || i < lastRead ? "late" : "to come",
-    at: hasTimeOfDay(load.started) ? load.started + row.time / MINUTES : undefined,
+    at: hasTimeOfDay(load.started) ? load.started + row.time / DAY_MINUTES : undefined,
   }));
 }
 
@@ -64,9 +62,8 @@ export function rowForNow(load: StandingLoad, now: number, chosen?: number): Sta
 export function isClockBehind(load: StandingLoad, now: number): boolean {
   const gone = elapsed(load, now);
   const last = load.rows[load.lastRead];
-  return gone !== undefined && last !== undefined && gone < last.time - Math.max(LATE_SHARE * last.time, LATE_LEAST);
+  return gone !== undefined && last !== undefined && gone < last.time - slackAt(last.time);
 }
 
 /** True if the clock is so far from a scheduled time that the reading gets the time of the clock. */
-export const isOffSchedule = (time: number, gone: number): boolean =>
-  Math.abs(gone - time) > Math.max(LATE_SHARE * time, LATE_LEAST);
+export const isOffSchedule = (time: number, gone: number): boolean => Math.abs(gone - time) > slackAt(time);

@@ -5,9 +5,10 @@
 import { Field, Input, Text } from "@fluentui/react-components";
 import { useMemo } from "react";
 import { incrementOfLoad } from "../../../record/load-curve";
+import { DAY_MINUTES } from "../../../workbook/day-number";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { progress, PROGRESS_RULES, type Progress, type ProgressRule } from "../../../reduction/increment/progress";
-import type { StandingLoad } from "../../../record/standing-load";
+import { hasTimeOfDay, type StandingLoad } from "../../../record/standing-load";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
 import { sentence } from "../../text/sentence";
@@ -19,10 +20,8 @@ import { timeCurve } from "../plots/sheet-drawing";
 import type { BenchState } from "./bench-state";
 import { lastingText, momentText, timeText } from "./clock-words";
 import { needsMultiple, ruleNow } from "./rules";
-import { hasTimeOfDay } from "./schedule";
 
 const words = text.bench;
-const MINUTES = 1440;
 
 const INTENT = { over: "success", "not yet": "info", "cannot be told": "warning" } as const;
 
@@ -53,9 +52,9 @@ function figuresOf(
   }
   const lastRead = standing.rows[standing.lastRead];
   if (remaining > 0 && lastRead && hasTimeOfDay(standing.started)) {
-    const until = standing.started + (lastRead.time + remaining) / MINUTES;
+    const until = standing.started + (lastRead.time + remaining) / DAY_MINUTES;
     const moment = momentText(until, now);
-    lines.push([words.until, until > now ? words.remaining(lastingText((until - now) * MINUTES), moment) : moment]);
+    lines.push([words.until, until > now ? words.remaining(lastingText((until - now) * DAY_MINUTES), moment) : moment]);
   }
   return lines;
 }

@@ -19,11 +19,11 @@ const words = text.bench;
 /** Rounds a time to four digits, like the times of the schedule. */
 const written = (minutes: number): number => Number(minutes.toPrecision(4));
 
-/** The fault of a typed reading; undefined if it can be written. */
-function refusalOf(typed: string, record: TestRecord): string | undefined {
-  const value = typedNumber(typed);
-  if (value === undefined || Number.isNaN(value)) return words.notNumber(typed);
-  return value === 0 && !rulesOf(record).zerosCount ? words.zero : undefined;
+/** The reading that was typed, or the sentence that says why it cannot be written. */
+function readingIn(typed: string, record: TestRecord): number | string {
+  const reading = typedNumber(typed);
+  if (reading === undefined || Number.isNaN(reading)) return words.notNumber(typed);
+  return reading === 0 && !rulesOf(record).zerosCount ? words.zero : reading;
 }
 
 export interface BenchWriting {
@@ -59,10 +59,8 @@ export function useBenchWriting({ port, sheet, record, load, state, dispatch, ag
   const write = async (offered: Offered): Promise<void> => {
     const time = timeOf(offered);
     if (state.busy || !load || time === undefined) return;
-    const refusal = refusalOf(state.typed, record);
-    const reading = typedNumber(state.typed);
-    if (refusal !== undefined || reading === undefined)
-      return dispatch({ does: "tell", telling: { intent: "error", sentence: refusal ?? words.notNumber("") } });
+    const reading = readingIn(state.typed, record);
+    if (typeof reading === "string") return dispatch({ does: "tell", telling: { intent: "error", sentence: reading } });
     const doubt = state.doubt ? undefined : offCurve(incrementOfLoad(record, load), time, reading);
     if (doubt) return dispatch({ does: "doubt", why: doubt });
     const entry: Entry = {

@@ -2,7 +2,7 @@
  * Makes a plot from the record of a data sheet and the choices of the person. It shows the sheet's own results in the
  * sheet's units.
  */
-import { initialOf, inputs, inSheetStress, reduced, type LoadReduced } from "../../../record/reduced-test";
+import { initialOf, inputs, inSheetStress, reduced, stressText, type LoadReduced } from "../../../record/reduced-test";
 import { dialSense, incrementOfLoad, loadColumn, loadCurve } from "../../../record/load-curve";
 import { methodOfLoad, type RecordedPick } from "../../../specification/pick-table";
 import type { LoadRecord, TestRecord } from "../../../record/record";
@@ -45,12 +45,6 @@ export const SHEET_CHOICES: SheetChoices = {
 
 /** The points of the curve on the sheet itself. */
 export const pointsOf = ({ words }: TestRecord): "end" | "d100" => (words.curve_from === "d100" ? "d100" : "end");
-
-const figures = (value: number): string => String(Number(value.toPrecision(4)));
-
-/** The stress with its unit, such as "50 kPa"; "" if the load has no stress. */
-export const stressOf = (record: TestRecord, { stress }: LoadRecord): string =>
-  stress === undefined ? "" : `${figures(inSheetStress(record, stress))} ${record.words.stress_unit ?? "kPa"}`;
 
 /** The loads that have readings to draw. */
 export const loadsRead = ({ loads }: TestRecord): LoadRecord[] => loads.filter(({ readings }) => readings.length > 0);
@@ -192,7 +186,7 @@ export function timeCurve(record: TestRecord, load: LoadRecord, axis: "log" | "r
   const title =
     load.stress === undefined
       ? say`Load ${load.number}, ${against}`
-      : say`Load ${load.number} (${verbatim(stressOf(record, load))}), ${against}`;
+      : say`Load ${load.number} (${verbatim(stressText(record, load))}), ${against}`;
   return then(draw(times, readings, { readingLabel, increment, sense, inWords }), (spec) =>
     given({ ...spec, title: inWords(title) }),
   );

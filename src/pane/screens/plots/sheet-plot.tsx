@@ -2,21 +2,13 @@
 import { Button, Field, Radio, RadioGroup, Select, Text } from "@fluentui/react-components";
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { TestRecord } from "../../../record/record";
+import { stressText } from "../../../record/reduced-test";
 import { METHOD_NAMES } from "../../../reduction/curve/preconsolidation";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Figure } from "../../ui/figure";
 import { Notice } from "../../ui/notice";
 import { chartOfSheet } from "./native-chart";
-import {
-  drawSheet,
-  loadDrawn,
-  loadsRead,
-  picksOf,
-  pointsOf,
-  SHEET_CHOICES,
-  stressOf,
-  type SheetChoices,
-} from "./sheet-drawing";
+import { drawSheet, loadDrawn, loadsRead, picksOf, pointsOf, SHEET_CHOICES, type SheetChoices } from "./sheet-drawing";
 import { PlotFiles } from "./save-plot";
 import { InsertChart } from "./insert-chart";
 import { SmallPlots } from "./small-plots";
@@ -197,7 +189,7 @@ function LoadSteps({ record, choices, choose, takesFocus }: ChoicesProps & { rea
         <Select ref={ref} value={String(shown.number)} onChange={(_, { value }) => choose({ load: Number(value) })}>
           {loads.map((load) => (
             <option key={load.number} value={String(load.number)}>
-              {words.loadName(load.number, stressOf(record, load))}
+              {words.loadName(load.number, stressText(record, load))}
             </option>
           ))}
         </Select>
