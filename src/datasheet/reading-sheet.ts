@@ -3,13 +3,12 @@
  * hanger, and a box for every reading of the schedule, with the clock time if the moment of loading is known. A page
  * holds four loads if their schedules fit.
  */
-import type { StandingLoad } from "../record/standing-load";
-import { loadsToRead, standingLoad } from "../record/standing-load";
-import { inSheetStress } from "../record/reduced-test";
+import { hasTimeOfDay, loadsToRead, standingLoad, type StandingLoad } from "../record/standing-load";
+import { stressText } from "../record/reduced-test";
 import type { NamedValues, TestRecord } from "../record/record";
 import { hangerMass } from "../reduction/loading";
-import { clockOf, isoDay } from "../workbook/day-number";
-import type { Box, CellPlan, CellValue, SheetPlan } from "../workbook/port";
+import { clockOf, DAY_MINUTES, isoDay } from "../workbook/day-number";
+import type { Box, CellPlan, SheetPlan } from "../workbook/port";
 
 export interface ReadingSheetOptions {
   /** The numbers of the loads, in order; if they are left out, all loads that have a stress. */
@@ -33,11 +32,9 @@ const BOX_POINTS = 16;
 const PAGE_ROWS = { A4: 43, Letter: 40 } as const;
 const TITLE_ROWS = 3;
 
-const text = (value: CellValue | undefined): string => (value === undefined ? "" : String(value));
-
 /** The clock time, such as "14:05:30", with the number of days after loading if it is on a later day. */
 function clockText(started: number, minutes: number): string {
-  const { day, clock } = clockOf(started + minutes / 1440);
+  const { day, clock } = clockOf(started + minutes / DAY_MINUTES);
   const days = day - Math.floor(started);
   return days > 0 ? `${clock} +${days} d` : clock;
 }
@@ -47,20 +44,14 @@ function clockText(started: number, minutes: number): string {
  */
 function massText(record: TestRecord, { stress }: StandingLoad): string {
   const { diameter, lever_ratio: lever } = record.numbers;
-  if (stress === undefined || diameter === undefined || lever === undefined) return "On the hanger: ______ kg";
-  const mass = hangerMass(stress, diameter, lever);
-  return mass.ok ? `On the hanger: ${mass.value.toFixed(3)} kg, cap and ball not counted` : "On the hanger: ______ kg";
-}
-
-function stressText(record: TestRecord, { stress }: StandingLoad): string {
-  if (stress === undefined) return "";
-  const shown = Number(inSheetStress(record, stress).toPrecision(4));
-  return `${shown} ${record.words.stress_unit ?? "kPa"}`;
+  // A number that is missing is refused as a blank.
+  const mass = hangerMass(stress ?? 0, diameter ?? 0, lever ?? 0);
+  return `On the hanger: ${mass.ok ? `${mass.value.toFixed(3)} kg, cap and ball not counted` : "______ kg"}`;
 }
 
 /** The cells of the block of one load, with its upper left corner at this row and column. */
 function blockOf(record: TestRecord, load: StandingLoad, row: number, col: number): CellPlan[] {
-  const isClocked = load.started !== undefined && load.started % 1 !== 0;
+  const isClocked = hasTimeOfDay(load.started);
   const applied = load.started === undefined ? "____________" : isoDay(load.started);
   return [
     { row, col, kind: "title", value: `Load ${load.number}: ${stressText(record, load)}` },
@@ -81,22 +72,28 @@ function blockOf(record: TestRecord, load: StandingLoad, row: number, col: numbe
   ];
 }
 
-/** Groups the loads into bands of two, and assigns each band to a page. */
-function bandsOf(loads: readonly StandingLoad[], pageRows: number) {
-  const bands: { readonly loads: readonly StandingLoad[]; readonly rows: number; readonly page: number }[] = [];
-  let page = 0;
-  let used = 0;
+/** Two loads side by side. */
+interface Band {
+  readonly loads: readonly StandingLoad[];
+  readonly rows: number;
+}
+
+/** Groups the loads into bands of two, and the bands into pages. */
+function pagesOf(loads: readonly StandingLoad[], pageRows: number): Band[][] {
+  const pages: Band[][] = [];
+  let free = 0;
   for (let i = 0; i < loads.length; i += PER_ROW) {
     const pair = loads.slice(i, i + PER_ROW);
-    const rows = HEAD + Math.max(...pair.map((load) => load.rows.length)) + 1;
-    if (used > 0 && used + rows > pageRows) {
-      page++;
-      used = 0;
+    const band = { loads: pair, rows: HEAD + Math.max(...pair.map((load) => load.rows.length)) + 1 };
+    const last = pages.at(-1);
+    if (last && band.rows <= free) last.push(band);
+    else {
+      pages.push([band]);
+      free = pageRows;
     }
-    bands.push({ loads: pair, rows, page });
-    used += rows;
+    free -= band.rows;
   }
-  return bands;
+  return pages;
 }
 
 /** The head of every page: the specimen, and the ring, frame and dial of the readings. */
@@ -113,7 +110,7 @@ function headOf(record: TestRecord, { sheet }: ReadingSheetOptions, row: number)
     .join("  |  ");
   return [
     { row, col: 0, kind: "title", value: "Readings of a consolidation test" },
-    { row: row + 1, col: 0, kind: "label", value: text(whose) },
+    { row: row + 1, col: 0, kind: "label", value: whose },
     { row: row + 2, col: 0, kind: "note", value: what },
   ];
 }
@@ -134,19 +131,16 @@ export function readingSheet(
   const pages: Box[] = [];
   const rowHeights: Record<number, number> = {};
   let row = 0;
-  let page = -1;
-  for (const band of bandsOf(loads, PAGE_ROWS[options.paper])) {
-    if (band.page !== page) {
-      page = band.page;
-      cells.push(...headOf(record, options, row));
-      pages.push({ row, col: 0, rows: TITLE_ROWS, cols });
-      row += TITLE_ROWS;
+  for (const bands of pagesOf(loads, PAGE_ROWS[options.paper])) {
+    const top = row;
+    cells.push(...headOf(record, options, top));
+    row += TITLE_ROWS;
+    for (const band of bands) {
+      band.loads.forEach((load, i) => cells.push(...blockOf(record, load, row, i * BLOCK_COLS)));
+      for (let i = 0; i < band.rows; i++) rowHeights[row + i] = BOX_POINTS;
+      row += band.rows;
     }
-    band.loads.forEach((load, i) => cells.push(...blockOf(record, load, row, i * BLOCK_COLS)));
-    for (let i = 0; i < band.rows; i++) rowHeights[row + i] = BOX_POINTS;
-    row += band.rows;
-    const last = pages.pop();
-    if (last) pages.push({ ...last, rows: row - last.row });
+    pages.push({ row: top, col: 0, rows: row - top, cols });
   }
   const columnWidths = Object.fromEntries(
     Array.from({ length: cols }, (_, col) => [col, WIDTHS[col % BLOCK_COLS] ?? GAP]),
