@@ -1,4 +1,5 @@
 /** Lays an Outcome out for the sheet, or throws the error that the cell shows. */
+import type { ConstructionLine } from "../reduction/construction";
 import { english, type Message } from "../reduction/message";
 import { firstOf, nth } from "../reduction/numeric/lists";
 import { remarkText, type Outcome } from "../reduction/outcome";
@@ -54,6 +55,10 @@ export function answer(items: readonly Item[], remarks: readonly Message[], item
   if (found.value === undefined) throw new CellError("#VALUE!", found.missing ?? `${wanted} is not available`);
   return [[found.value]];
 }
+
+/** The points of lines, each in a row with the label of its line. */
+export const rowsOfLines = (lines: readonly ConstructionLine[]): any[][] =>
+  lines.flatMap(({ label, points }) => points.map(([x, y]) => [label, x, y]));
 
 /** A list of numbers as a column. */
 export const column = (values: readonly number[]): number[][] => values.map((value) => [value]);

@@ -1,5 +1,4 @@
 /** Worksheet functions of the whole test: compression curve, preconsolidation stress, indices, field curve, quality. */
-import type { ConstructionLine } from "../reduction/construction";
 import { branches } from "../reduction/curve/shape/branches";
 import { creepRatio, CREEP_SOILS } from "../reduction/curve/creep-ratio";
 import { fieldCurve } from "../reduction/curve/field-curve";
@@ -23,16 +22,13 @@ import { english, distinct } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import { then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
-import { answer, remarksOf, valueOf, type Item } from "./answer";
+import { answer, remarksOf, rowsOfLines, valueOf, type Item } from "./answer";
 import { isNoWord, refuseCell, toChoice, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
 import { reduceTest, toKind, toTest } from "./test-cells";
 
 /** Accepts the short name of a method, or its name in words on a data sheet. */
 const toMethod = (method: unknown): MethodName =>
   toChoice((typeof method === "string" && methodNamed(method)) || method, "the method", METHOD_NAMES, "casagrande");
-
-const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
-  lines.flatMap(({ label, points }) => points.map(([x, y]) => [label, x, y]));
 
 /**
  * Preconsolidation (yield) stress of a whole test. Refuses (#N/A) a curve that shows no yield.
@@ -143,7 +139,7 @@ export function CASAGRANDE_LINES(
   picks?: any[][],
   drawing_slope?: any,
 ): any[][] {
-  return rowsOf(valueOf(reduceTest(stresses, values, "casagrande", kind, picks, drawing_slope)).lines);
+  return rowsOfLines(valueOf(reduceTest(stresses, values, "casagrande", kind, picks, drawing_slope)).lines);
 }
 
 /**
@@ -160,7 +156,7 @@ export function CASAGRANDE_LINES(
  * @picture work
  */
 export function WORK_LINES(stresses: any[][], values: any[][], kind?: any, picks?: any[][]): any[][] {
-  return rowsOf(valueOf(reduceTest(stresses, values, "work", kind, picks)).lines);
+  return rowsOfLines(valueOf(reduceTest(stresses, values, "work", kind, picks)).lines);
 }
 
 /**
@@ -188,7 +184,9 @@ export function PRECONSOLIDATION_LINES(
   picks?: any[][],
   initial_value?: any,
 ): any[][] {
-  return rowsOf(valueOf(reduceTest(stresses, values, toMethod(method), kind, picks, undefined, initial_value)).lines);
+  return rowsOfLines(
+    valueOf(reduceTest(stresses, values, toMethod(method), kind, picks, undefined, initial_value)).lines,
+  );
 }
 
 /** Two stresses; undefined if neither is given. */

@@ -2,7 +2,6 @@
 import { convert } from "../reduction/units";
 import { distinct, type Message } from "../reduction/message";
 import { remarkText, type Outcome } from "../reduction/outcome";
-import type { ConstructionLine } from "../reduction/construction";
 import {
   coefficientOfConsolidation,
   drainagePath,
@@ -15,7 +14,7 @@ import { logTimeLines, rootTimeLines } from "../reduction/increment/construction
 import { secondarySlope } from "../reduction/increment/constructions/secondary";
 import { cyclesPast, noSlope } from "../reduction/increment/constructions/tail";
 import { degreeOfConsolidation, T_END_OF_PRIMARY, timeFactor } from "../reduction/increment/fit/terzaghi";
-import { answer, valueOf, type Item } from "./answer";
+import { answer, remarksOf, rowsOfLines, valueOf, type Item } from "./answer";
 import { refuseCell, toChoice, toMillimetres, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
 import { reduce, toCurve } from "./reduced-curve";
 
@@ -52,8 +51,8 @@ function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_
 }
 
 /** The remarks of an outcome, and one more if cv is unlikely for a soil. */
-function remarksOf<T>(outcome: Outcome<T>, items: readonly Item[]): readonly Message[] {
-  const remarks = outcome.ok ? outcome.remarks : [];
+function remarksWithCv<T>(outcome: Outcome<T>, items: readonly Item[]): readonly Message[] {
+  const remarks = remarksOf(outcome);
   const cv = items.find(({ label }) => label === "cv");
   if (typeof cv?.value !== "number") return remarks;
   return [...remarks, ...remarksOnCv(convert(cv.value, "cv", cv.unit, "m2/yr"))];
@@ -105,7 +104,7 @@ export function LOG_TIME(
     cv("cv", T50, t50),
     { label: "tail_slope", value: tailSlope, unit: `${unit}/cycle`, notApplicable: noTailSlope },
   ];
-  return answer(items, remarksOf(outcome, items), item);
+  return answer(items, remarksWithCv(outcome, items), item);
 }
 
 /**
@@ -150,7 +149,7 @@ export function ROOT_TIME(
     { label: "t90", value: t90, unit: "min" },
     cv("cv", T90, t90),
   ];
-  return answer(items, remarksOf(outcome, items), item);
+  return answer(items, remarksWithCv(outcome, items), item);
 }
 
 /**
@@ -195,7 +194,7 @@ export function FIT_TIME(
     },
     { label: "misfit", value: misfit, unit },
   ];
-  return answer(items, remarksOf(outcome, items), item);
+  return answer(items, remarksWithCv(outcome, items), item);
 }
 
 /**
@@ -219,9 +218,6 @@ export function SECONDARY(times: any[][], readings: any[][], initial_height: any
   return valueOf(secondarySlope(reduce(times, readings), from, to)) / height;
 }
 
-const rowsOf = (lines: readonly ConstructionLine[]): any[][] =>
-  lines.flatMap(({ label, points }) => points.map(([x, y]) => [label, x, y]));
-
 /** Ignores a height in the place of the picks, so that the arguments of LOG_TIME can be copied to a LINES function. */
 const picksOrHeight = (argument: unknown): unknown => {
   const cell = Array.isArray(argument) && argument.length === 1 ? [argument[0]].flat() : [argument];
@@ -244,7 +240,7 @@ const picksOrHeight = (argument: unknown): unknown => {
  */
 export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][], procedure?: any): any[][] {
   const { cleaned, logTime } = reduce(times, readings, picksOrHeight(picks), procedure);
-  return rowsOf(logTimeLines(valueOf(cleaned), valueOf(logTime)));
+  return rowsOfLines(logTimeLines(valueOf(cleaned), valueOf(logTime)));
 }
 
 /**
@@ -263,7 +259,7 @@ export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][
  */
 export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[][], procedure?: any): any[][] {
   const { cleaned, rootTime } = reduce(times, readings, picksOrHeight(picks), procedure);
-  return rowsOf(rootTimeLines(valueOf(cleaned), valueOf(rootTime)));
+  return rowsOfLines(rootTimeLines(valueOf(cleaned), valueOf(rootTime)));
 }
 
 /**

@@ -2,7 +2,7 @@
 import { say } from "../reduction/message";
 import type { Outcome } from "../reduction/outcome";
 import { progress, PROGRESS_RULES, type ExpectedEnd, type ProgressRule } from "../reduction/increment/progress";
-import { answer, valueOf, type Item } from "./answer";
+import { answer, remarksOf, valueOf, type Item } from "./answer";
 import { refuseCell, toChoice, toOptionalPositive } from "./cells";
 import { reduceSoFar } from "./reduced-curve";
 
@@ -52,7 +52,7 @@ export function PROGRESS(times: any[][], readings: any[][], item?: any, rule?: a
     { label: "remaining", value: remaining, unit: "min" },
     { label: "verdict", value: verdict, unit: "" },
   ];
-  return answer(items, outcome.ok ? outcome.remarks : [], item);
+  return answer(items, remarksOf(outcome), item);
 }
 
 /** An item of the expected end; if there is no end, the item says why. */

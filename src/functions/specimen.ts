@@ -2,7 +2,7 @@
 import { convert } from "../reduction/units";
 import * as reduce from "../reduction/specimen";
 import { saltCorrection, waterDensity } from "../reduction/water";
-import { answer, valueOf, type Item } from "./answer";
+import { answer, remarksOf, valueOf, type Item } from "./answer";
 import {
   toMillimetres,
   toNumber,
@@ -182,7 +182,7 @@ export function SALT_CORRECTION(wet_mass: any, dry_mass: any, salt_content: any,
       { label: "w", value: found.w, unit: "" },
       { label: "w_uncorrected", value: found.wUncorrected, unit: "" },
     ],
-    outcome.ok ? outcome.remarks : [],
+    remarksOf(outcome),
     item,
   );
 }
@@ -256,7 +256,7 @@ export function SPECIMEN(
       { label: "dry_density", value: specimen.dryDensity, unit: "Mg/m3" },
       ...uncorrected(specimen),
     ],
-    outcome.ok ? outcome.remarks : [],
+    remarksOf(outcome),
     item,
   );
 }

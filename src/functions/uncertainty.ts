@@ -14,7 +14,7 @@ import {
   type Uncertain,
 } from "../reduction/uncertainty";
 import { T50, T90 } from "../reduction/increment/cv";
-import { answer, valueOf } from "./answer";
+import { answer, remarksOf, valueOf } from "./answer";
 import { isOmitted, refuseCell, toChoice, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
 
 /** A standard uncertainty; a blank or 0 states none. */
@@ -37,7 +37,7 @@ function laidOut(outcome: Outcome<Uncertain>, label: string, unit: string, item:
       { label: "high", value: high * scale, unit },
       { label: "largest", value: `${english(first.input)}, ${Math.round(100 * first.share)} %`, unit: "" },
     ],
-    outcome.ok ? outcome.remarks : [],
+    remarksOf(outcome),
     item,
   );
 }
