@@ -12,7 +12,8 @@ import { badInput, figure, given, then, type Outcome } from "./outcome";
 import { solidsHeight, voidRatio } from "./specimen";
 import { waterDensity, WATER_DENSITY } from "./water";
 import { coefficientOfConsolidation, type Drainage } from "./increment/cv";
-import { firstOf, lastOf, nth } from "./numeric/lists";
+import { firstOf, lastOf } from "./numeric/lists";
+import { medianOfSorted } from "./numeric/median";
 
 /**
  * A measured number with its standard uncertainty (one standard deviation), both in one unit; no `u` if it is not
@@ -261,7 +262,10 @@ export interface InterpretationSpread {
 export function interpretationSpread(values: readonly number[]): Outcome<InterpretationSpread> {
   if (values.length < 2) return badInput(say`a spread needs the results of two constructions at least`);
   const sorted = [...values].sort((a, b) => a - b);
-  const middle = (sorted.length - 1) / 2;
-  const median = (nth(sorted, Math.floor(middle)) + nth(sorted, Math.ceil(middle))) / 2;
-  return given({ least: firstOf(sorted), greatest: lastOf(sorted), median, count: sorted.length });
+  return given({
+    least: firstOf(sorted),
+    greatest: lastOf(sorted),
+    median: medianOfSorted(sorted),
+    count: sorted.length,
+  });
 }

@@ -14,6 +14,7 @@ import { readCurve, type CurveReading, type Picks } from "./methods/reading";
 import { METHOD_SAID } from "./methods/words";
 import { work } from "./methods/work";
 import { firstOf, lastOf, nth } from "../numeric/lists";
+import { medianOfSorted } from "../numeric/median";
 
 /** The methods by the names that a user types. */
 export const METHODS = {
@@ -124,8 +125,7 @@ export function preconsolidationSpread(test: TestCurve, options: MethodOptions =
     return notApplicable(
       firstOf(read.flatMap(({ method, result }) => (result.ok ? [] : [say`${METHOD_SAID[method]}: ${result.reason}`]))),
     );
-  const middle = (values.length - 1) / 2;
-  const median = (nth(values, Math.floor(middle)) + nth(values, Math.ceil(middle))) / 2;
+  const median = medianOfSorted(values);
   const spread = (lastOf(values) - firstOf(values)) / median;
   const [low, high] = yieldInterval(reading.value);
   const methods = read.map(({ method, result }) => ({
