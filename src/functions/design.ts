@@ -1,7 +1,7 @@
 /** Worksheet functions of design: values on the curve, design parameters, settlement of a layer, intrinsic properties. */
 import { CURVE_BRANCHES, curveAt } from "../reduction/curve/curve-at";
 import { cvAt } from "../reduction/curve/cv-at";
-import { designParameters } from "../reduction/curve/design";
+import { DESIGN_INCREASE, designParameters } from "../reduction/curve/design";
 import type { Index } from "../reduction/curve/indices";
 import { intrinsic } from "../reduction/curve/intrinsic";
 import { kindSeen, testCurve } from "../reduction/curve/shape/points";
@@ -62,9 +62,6 @@ export function CV_AT(stresses: any[][], cv_values: any[][], stress: any): any {
   return valueOf(cvAt(s, cv, toPositive(stress, "the stress")));
 }
 
-/** Rise of stress, kPa, over which mv is usually given. */
-const USUAL_INCREASE = 100;
-
 /**
  * Values for a settlement calculation, from the laboratory loading curve between the in-situ stress and that stress plus an increase: void ratios, mv, M, compression, recompression and swelling ratio, modulus number.
  * @customfunction
@@ -105,7 +102,7 @@ export function DESIGN_PARAMETERS(
     designParameters({
       test,
       inSituStress: toOptionalPositive(in_situ_stress, "the in-situ stress"),
-      increase: toOptionalPositive(increase, "the increase") ?? convert(USUAL_INCREASE, "stress", "kPa", unit),
+      increase: toOptionalPositive(increase, "the increase") ?? convert(DESIGN_INCREASE, "stress", "kPa", unit),
       initialVoidRatio: toOptionalPositive(initial_void_ratio, "the initial void ratio"),
       preconsolidationStress:
         typed === undefined

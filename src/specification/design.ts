@@ -2,12 +2,10 @@
  * Values for design, from the laboratory loading curve: at the in-situ stress and over an increase of stress. The ratios follow
  * from the indices in use, and need no in-situ stress.
  */
+import { DESIGN_INCREASE } from "../reduction/curve/design";
 import { when, type Field } from "./field";
 import { result } from "./form-fields";
 import { CURVE, onceOver } from "./formulas";
-
-/** The increase of stress in kPa where none was typed. */
-export const DESIGN_INCREASE = 100;
 
 /** The increase of stress that was typed, or the usual one. */
 const INCREASE = `IF(IFERROR({design_increase},"")="",CLAY.CONVERT_UNIT(${DESIGN_INCREASE},"kPa",{stress_unit}),{design_increase})`;

@@ -12,6 +12,9 @@ import type { TestCurve } from "./shape/points";
 import { constrainedModulus, volumeCompressibility, type Load } from "./stiffness";
 import { remarksOnRatio } from "./stress-history";
 
+/** The increase of stress in kPa where none was typed: mv is usually given over it. */
+export const DESIGN_INCREASE = 100;
+
 export interface DesignInput {
   readonly test: TestCurve;
   /** Without it, the values that need it are refused, and the others are given. */
