@@ -52,6 +52,10 @@ export function usedReadings({ series }: CleanReadings, { leftOut }: { readonly 
   };
 }
 
+/** The indices of the times from one time to another, both included. */
+export const indicesFrom = (times: readonly number[], from: number, to = Infinity): number[] =>
+  times.flatMap((time, index) => (time >= from && time <= to ? [index] : []));
+
 /** More readings than this are averaged in equal steps of log time. */
 export const MOST_READINGS = 120;
 /**

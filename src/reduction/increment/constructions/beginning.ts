@@ -4,7 +4,7 @@
  */
 import { say, listed, type Message } from "../../message";
 import { straightLine, type FittedLine } from "../../numeric/straight-line";
-import type { Series } from "../readings";
+import { indicesFrom, type Series } from "../readings";
 import type { Share } from "../share";
 import { degreeOfConsolidation } from "../fit/terzaghi";
 import type { TheoryFit } from "../fit/theory-fit";
@@ -56,8 +56,8 @@ export function straightBeginning(used: Series, fit: TheoryFit): Beginning | und
 }
 
 /** The part between two times picked by hand; undefined with fewer than 2 readings. */
-export function pickedBeginning(used: Series, from = 0, to = Infinity): Beginning | undefined {
-  const inSpan = used.times.map((_, i) => i).filter((i) => nth(used.times, i) >= from && nth(used.times, i) <= to);
+export function pickedBeginning(used: Series, from = 0, to?: number): Beginning | undefined {
+  const inSpan = indicesFrom(used.times, from, to);
   if (inSpan.length < 2) return undefined;
   const [start, end] = [firstOf(inSpan), lastOf(inSpan) + 1];
   return { start, end, line: lineOf(used, start, end), disturbed: 0 };

@@ -5,7 +5,7 @@
 import { say, digits, fixed, type Digits } from "../../message";
 import { given, notApplicable, type Outcome } from "../../outcome";
 import { straightLine } from "../../numeric/straight-line";
-import { usedReadings } from "../readings";
+import { indicesFrom, usedReadings } from "../readings";
 import type { Increment } from "../reduce";
 import { cyclesPast, noSlope } from "./tail";
 import { T_END_OF_PRIMARY } from "../fit/terzaghi";
@@ -34,9 +34,7 @@ export function secondarySlope(increment: Increment, from?: number, to?: number)
   const { times, readings, weights } = usedReadings(cleaned.value, fit.ok ? fit.value : { leftOut: [] });
   const start = from ?? (logTime.ok ? logTime.value.tail.from : firstOf(times));
   const end = to ?? cleaned.value.lastTime;
-  const index = times
-    .map((_, i) => i)
-    .filter((i) => nth(times, i) >= start * (1 - 1e-9) && nth(times, i) <= end * (1 + 1e-9));
+  const index = indicesFrom(times, start * (1 - 1e-9), end * (1 + 1e-9));
   if (index.length < 2)
     return notApplicable(
       index.length === 1

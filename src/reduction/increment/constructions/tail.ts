@@ -12,7 +12,7 @@ import { creep } from "../fit/model";
 import type { Picks } from "./picks";
 import { logTimeRefuses } from "./refusals";
 import type { Procedure } from "./procedure";
-import type { CleanReadings, Series } from "../readings";
+import { indicesFrom, type CleanReadings, type Series } from "../readings";
 import type { Share } from "../share";
 import { degreeOfConsolidation, T_END_OF_PRIMARY } from "../fit/terzaghi";
 import type { TheoryFit } from "../fit/theory-fit";
@@ -79,9 +79,6 @@ export function tailLine(
 
 const endOfPrimary = (fit: TheoryFit): number => T_END_OF_PRIMARY / fit.rate;
 
-const indexFrom = ({ times }: Series, from: number, to = Infinity): number[] =>
-  times.map((_, i) => i).filter((i) => nth(times, i) >= from && nth(times, i) <= to);
-
 /**
  * The least-squares line through readings, corrected by `settled`, or through their mean with a given slope. A slope
  * against the movement is set to zero: no reading says that the soil swelled.
@@ -119,7 +116,7 @@ const lengthRemark = (cycles: number): Message =>
 function pickedTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
   const { times } = used;
   const [from, to] = [picks.tail_from ?? TAIL_FROM * endOfPrimary(fit), picks.tail_to ?? lastOf(times)];
-  const index = indexFrom(used, from, to);
+  const index = indicesFrom(times, from, to);
   return index.length < 2
     ? badInput(say`the picked tail (${shown(from)} to ${shown(to)} min) holds ${index.length} readings: it needs 2`)
     : given({ ...lineThrough(used, index, fit), to });
@@ -133,12 +130,12 @@ function drawnTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
   const { times } = used;
   const end = endOfPrimary(fit);
   const isLong = (i: number) => noSlope(cyclesOf(times.slice(i))) === undefined;
-  const from = [...indexFrom(used, TAIL_FROM * end).slice(0, 1), ...indexFrom(used, end).reverse()].find(isLong);
+  const from = [...indicesFrom(times, TAIL_FROM * end).slice(0, 1), ...indicesFrom(times, end).reverse()].find(isLong);
   if (from === undefined) {
     const short = picks.d100 === undefined && noSlope(cyclesPast(times, end));
     return short
       ? logTimeRefuses(say`${short}, or use the procedure "aided"`)
-      : given(lineThrough(used, indexFrom(used, 0).slice(-2), fit));
+      : given(lineThrough(used, indicesFrom(times, 0).slice(-2), fit));
   }
   const remarks: Message[] = [];
   const cycles = cyclesOf(times.slice(from));
@@ -147,17 +144,17 @@ function drawnTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
     remarks.push(
       say`the tail begins at ${fixed(nth(times, from) / end, 1)} times the end of primary: some of it is still primary compression`,
     );
-  return given(lineThrough(used, indexFrom(used, nth(times, from)), fit), remarks);
+  return given(lineThrough(used, indicesFrom(times, nth(times, from)), fit), remarks);
 }
 
 function aidedTail(clean: CleanReadings, used: Series, fit: TheoryFit, picks: Picks, share: Share): Outcome<Tail> {
   const { times, readings } = used;
   const end = endOfPrimary(fit);
   const follows = fit.misfit < Math.max(FOLLOWS_SHARE * Math.abs(fit.primary), FOLLOWS_STEP * clean.step);
-  const tail = indexFrom(used, (follows ? TAIL_FROM_BY_THEORY : TAIL_FROM) * end);
+  const tail = indicesFrom(times, (follows ? TAIL_FROM_BY_THEORY : TAIL_FROM) * end);
   const cycles = cyclesOf(tail.map((i) => nth(times, i)));
   const own = tail.length >= 2 && cycles >= SHORTEST_TAIL;
-  const index = own ? tail : indexFrom(used, 0).slice(-2);
+  const index = own ? tail : indicesFrom(times, 0).slice(-2);
   const change = (i: number): number => {
     const begun = fit.tail ? Math.log10(nth(times, i) / end) - creep(fit.rate, fit.sharpness, nth(times, i)) : 0;
     return fit.primary * (1 - degreeOfConsolidation(fit.rate * nth(times, i))) + fit.tail * begun;

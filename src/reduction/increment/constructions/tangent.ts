@@ -8,7 +8,7 @@ import { badInput, given, type Outcome } from "../../outcome";
 import { straightLine } from "../../numeric/straight-line";
 import type { Picks } from "./picks";
 import { logTimeRefuses } from "./refusals";
-import type { Series } from "../readings";
+import { indicesFrom, type Series } from "../readings";
 import { halfCycleSpans, T_INFLECTION } from "../signals";
 import { SLOPE_REACH, type SmoothCurve } from "./smooth-curve";
 import type { TheoryFit } from "../fit/theory-fit";
@@ -74,7 +74,7 @@ export function tangentOfReadings(used: Series, fit: TheoryFit, picks: Picks): O
     return steepest && sense * steepest.slope > 0
       ? given(steepest)
       : logTimeRefuses(say`no three readings show a steepest part; try the root-of-time method`);
-  const index = times.map((_, i) => i).filter((i) => nth(times, i) >= (from ?? 0) && nth(times, i) <= (to ?? Infinity));
+  const index = indicesFrom(times, from ?? 0, to);
   if (index.length < 2)
     return badInput(
       index.length === 1
