@@ -81,7 +81,7 @@ export function readRegister(values: NamedValues): readonly RegisterItem[] | und
 }
 
 /** The cells of the data sheet that contain the numbers of the equipment. */
-export const NUMBER_CELLS = {
+const NUMBER_CELLS = {
   ring: "ring_number",
   frame: "frame_number",
   dial: "dial_number",
@@ -89,7 +89,7 @@ export const NUMBER_CELLS = {
 } as const satisfies Record<Equipment, string>;
 
 /** The cells of the data sheet that take values of the register, each with the value. */
-export const TAKEN = [
+const TAKEN = [
   { kind: "ring", of: "diameter", cell: "registered_diameter", measure: "length" },
   { kind: "ring", of: "height", cell: "registered_height", measure: "length" },
   { kind: "ring", of: "mass", cell: "registered_ring_mass", measure: "plain" },

@@ -18,7 +18,7 @@ export const needsMultiple = (rule: ProgressRule): boolean => rule === "fixed" |
  * The rule of the sheet: one day if its loads last one day; otherwise the end of primary by the construction that the
  * sheet reports.
  */
-export const ruleOfSheet = ({ words }: TestRecord): EndRule =>
+const ruleOfSheet = ({ words }: TestRecord): EndRule =>
   words.test_method === "24 h loads"
     ? { rule: "fixed", multiple: DAY_MINUTES }
     : { rule: words.time_method === "root time" ? "root time" : "log time", multiple: 1 };
