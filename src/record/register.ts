@@ -21,9 +21,7 @@ export const REGISTER_NAMES = [
   "register_mass",
   "register_lever_ratio",
   "register_dial_factor",
-  "register_calibrated",
   "register_due",
-  "register_by",
 ] as const;
 type RegisterName = (typeof REGISTER_NAMES)[number];
 
@@ -38,7 +36,6 @@ export interface RegisterItem {
   readonly mass?: number;
   readonly leverRatio?: number;
   readonly dialFactor?: number;
-  readonly calibrated?: number;
   readonly due?: number;
 }
 
@@ -73,7 +70,6 @@ export function readRegister(values: NamedValues): readonly RegisterItem[] | und
         mass: number("register_mass", row),
         leverRatio: number("register_lever_ratio", row),
         dialFactor: length("register_dial_factor", row),
-        calibrated: number("register_calibrated", row),
         due: number("register_due", row),
       },
     ];
