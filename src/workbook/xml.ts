@@ -30,6 +30,13 @@ export function all(within: Document | Element, name: string, found: Element[] =
 
 export const first = (within: Document | Element, name: string): Element | undefined => all(within, name)[0];
 
+/** A text between tags, as XML spells it. */
+export const textInXml = (text: string): string =>
+  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
+
+/** A text between the quotation marks of an attribute, as XML spells it. */
+export const attributeInXml = (text: string): string => textInXml(text).replaceAll('"', "&quot;");
+
 /** Appends a new element to `parent`, in its namespace, with attributes and text. */
 export function append(parent: Element, name: string, attributes: Record<string, string> = {}, text?: string): Element {
   const made = parent.ownerDocument.createElementNS(parent.namespaceURI, name);

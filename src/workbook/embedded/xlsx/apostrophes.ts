@@ -7,13 +7,11 @@ import { quoted } from "../../address";
 import { freeSheetName, withoutApostrophes } from "../../sheet-names";
 import { STRINGS } from "./package";
 import type { Parts } from "./parts";
-import { all } from "../../xml";
-
-const written = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
+import { all, textInXml } from "../../xml";
 
 /** The spellings of a sheet name before "!" in the text of an element. */
 const spellings = (name: string): string[] => {
-  const inFront = written(`${quoted(name)}!`);
+  const inFront = textInXml(`${quoted(name)}!`);
   return ["'", "&apos;", "&#39;"].map((apostrophe) => inFront.replaceAll("'", apostrophe));
 };
 
@@ -33,7 +31,7 @@ export function renameApostrophes(parts: Parts, workbook: Document): string[] {
       const text = parts.get(path)!;
       let changed = text;
       for (const [before, now] of renamed)
-        for (const spelling of spellings(before)) changed = changed.replaceAll(spelling, `'${written(now)}'!`);
+        for (const spelling of spellings(before)) changed = changed.replaceAll(spelling, `'${textInXml(now)}'!`);
       if (changed !== text) parts.set(path, changed);
     }
   return renamed.map(

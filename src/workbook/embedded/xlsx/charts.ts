@@ -12,7 +12,7 @@ import type { Zone } from "../zones";
 import { heldText, plainText, readableText } from "../../escapes";
 import { pathOf, relationsOf, type Parts } from "./parts";
 import { makeRoom, within } from "./room";
-import { all, append, child, first, parseXml } from "../../xml";
+import { all, append, child, first, parseXml, textInXml } from "../../xml";
 
 const DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
 const MAIN = "http://schemas.openxmlformats.org/drawingml/2006/main";
@@ -29,8 +29,7 @@ const FRAME = "Clayledger chart";
 const PER_PIXEL = 9525;
 const PER_POINT = 12_700;
 
-const escaped = (text: string): string =>
-  readableText(text).replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+const written = (text: string): string => textInXml(readableText(text));
 
 const ink = (colour: string): string => `<a:solidFill><a:srgbClr val="${colour}"/></a:solidFill>`;
 const stroke = (points: number, colour = "000000", dash = ""): string =>
@@ -40,7 +39,7 @@ const NO_LINE = "<a:ln><a:noFill/></a:ln>";
 /** A text in a size in points. */
 const words = (text: string, size: number, bold: boolean): string =>
   `<c:tx><c:rich><a:bodyPr/><a:p><a:pPr><a:defRPr sz="${size * 100}" b="${Number(bold)}"/></a:pPr>` +
-  `<a:r><a:rPr lang="en-US" sz="${size * 100}" b="${Number(bold)}"/><a:t>${escaped(text)}</a:t></a:r></a:p></c:rich></c:tx>`;
+  `<a:r><a:rPr lang="en-US" sz="${size * 100}" b="${Number(bold)}"/><a:t>${written(text)}</a:t></a:r></a:p></c:rich></c:tx>`;
 
 const title = (text: string, size: number, bold = false): string =>
   `<c:title>${words(text, size, bold)}<c:overlay val="0"/></c:title>`;
@@ -52,7 +51,7 @@ const textOf = (size: number): string =>
 function reference(range: string, values: readonly (number | null)[]): string {
   const points = values.map((value, i) => (value === null ? "" : `<c:pt idx="${i}"><c:v>${value}</c:v></c:pt>`));
   return (
-    `<c:numRef><c:f>${escaped(range)}</c:f><c:numCache><c:formatCode>General</c:formatCode>` +
+    `<c:numRef><c:f>${written(range)}</c:f><c:numCache><c:formatCode>General</c:formatCode>` +
     `<c:ptCount val="${values.length}"/>${points.join("")}</c:numCache></c:numRef>`
   );
 }
@@ -86,7 +85,7 @@ function seriesXml(series: Drawn, index: number, xRange: string, yRange: string)
   const { name, style, points } = series;
   const line = style === "points" ? NO_LINE : stroke(LINES[style][0], "000000", LINES[style][1]);
   return (
-    `<c:ser><c:idx val="${index}"/><c:order val="${index}"/><c:tx><c:v>${escaped(heldText(name))}</c:v></c:tx>` +
+    `<c:ser><c:idx val="${index}"/><c:order val="${index}"/><c:tx><c:v>${written(heldText(name))}</c:v></c:tx>` +
     `<c:spPr>${line}</c:spPr>${marker(series)}${lettering(series)}` +
     `<c:xVal>${reference(
       xRange,

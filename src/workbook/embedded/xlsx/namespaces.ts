@@ -2,6 +2,7 @@
  * Rewrites an XML part of a file for the engine's reader, which looks for prefixes and not for namespaces. A file may
  * choose its prefixes freely, and "Strict Open XML" has other namespaces (ISO/IEC 29500-1, annex A).
  */
+import { attributeInXml, textInXml } from "../../xml";
 import { parsePart, safeText } from "../../xml-part";
 
 const OPEN = "http://schemas.openxmlformats.org";
@@ -47,10 +48,9 @@ function isUsual(text: string): boolean {
   return true;
 }
 
-const escaped = (text: string): string =>
-  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll("\r", "&#13;");
-const inQuotes = (text: string): string =>
-  escaped(text).replaceAll('"', "&quot;").replaceAll("\n", "&#10;").replaceAll("\t", "&#9;");
+const keptText = (text: string): string => textInXml(text).replaceAll("\r", "&#13;");
+const keptAttribute = (text: string): string =>
+  attributeInXml(text).replaceAll("\r", "&#13;").replaceAll("\n", "&#10;").replaceAll("\t", "&#9;");
 
 const known = (uri: string | null): string | undefined => {
   const open = FROM_STRICT[uri ?? ""] ?? uri ?? "";
@@ -72,10 +72,10 @@ function rewritten(document: Document): string {
   const attributesOf = (element: Element): string =>
     [...element.attributes]
       .flatMap(({ namespaceURI, localName, value }) => {
-        if (namespaceURI === null) return ` ${localName}="${inQuotes(value)}"`;
-        if (namespaceURI === XML) return ` xml:${localName}="${inQuotes(value)}"`;
+        if (namespaceURI === null) return ` ${localName}="${keptAttribute(value)}"`;
+        if (namespaceURI === XML) return ` xml:${localName}="${keptAttribute(value)}"`;
         const uri = known(namespaceURI);
-        return uri === undefined ? [] : ` ${named(uri, localName)}="${inQuotes(value)}"`;
+        return uri === undefined ? [] : ` ${named(uri, localName)}="${keptAttribute(value)}"`;
       })
       .join("");
   const write = (element: Element): void => {
@@ -86,7 +86,7 @@ function rewritten(document: Document): string {
     for (const child of element.childNodes)
       // Node type 1 is an element, 3 a text, 4 a CDATA section (a text without escapes).
       if (child.nodeType === 1) write(child as Element);
-      else if (child.nodeType === 3 || child.nodeType === 4) out.push(escaped(child.textContent ?? ""));
+      else if (child.nodeType === 3 || child.nodeType === 4) out.push(keptText(child.textContent ?? ""));
     out.push(`</${name}>`);
   };
   write(document.documentElement);

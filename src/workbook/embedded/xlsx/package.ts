@@ -9,7 +9,7 @@ import { checkStyleCount } from "./looks";
 import { MAIN, PACKAGE_RELATIONS, partText, RELATIONS } from "./namespaces";
 import { Parts, pathOf, relationsOf } from "./parts";
 import { plainText } from "../../escapes";
-import { all } from "../../xml";
+import { all, attributeInXml } from "../../xml";
 
 export const WORKBOOK = "xl/workbook.xml";
 export const STYLES = "xl/styles.xml";
@@ -64,15 +64,12 @@ function targetOf(archive: Archive, from: string, { target }: Relation): string 
   }
 }
 
-const escaped = (text: string): string =>
-  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll('"', "&quot;");
-
 /** Relationships as XML text: id, type and target. */
 const relationsText = (list: readonly { id: string; kind: string; target: string; isExternal?: boolean }[]): string =>
   `<Relationships xmlns="${PACKAGE_RELATIONS}">${list
     .map(
       ({ id, kind, target, isExternal }) =>
-        `<Relationship Id="${escaped(id)}" Type="${RELATIONS}/${kind}" Target="${escaped(target)}"${isExternal ? ' TargetMode="External"' : ""}/>`,
+        `<Relationship Id="${attributeInXml(id)}" Type="${RELATIONS}/${kind}" Target="${attributeInXml(target)}"${isExternal ? ' TargetMode="External"' : ""}/>`,
     )
     .join("")}</Relationships>`;
 

@@ -9,6 +9,7 @@ import type { Rename } from "../names";
 import { bareValue, TEXT_FORMAT } from "../text";
 import { addressOf, type Zone } from "../zones";
 import { heldText } from "../../escapes";
+import { textInXml } from "../../xml";
 import { toFileFormula } from "./formula";
 import { colOf, placeOf, rowOf, type Answered, type RowLook, type TakenSheet } from "./taken";
 
@@ -28,8 +29,6 @@ const POINTS = 0.75;
 const AT_ONCE = 500;
 /** Unlocked zones of at least this width are meant as whole rows. */
 const WIDE = 40;
-
-const inXml = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
 
 /** The texts that cells share, in the order of their first use. */
 export class SharedStrings {
@@ -51,7 +50,7 @@ export class SharedStrings {
     let piece = "";
     for (const text of this.#numbers.keys()) {
       const space = text.trim() === text ? "" : ' xml:space="preserve"';
-      piece += `<si><t${space}>${inXml(heldText(text))}</t></si>`;
+      piece += `<si><t${space}>${textInXml(heldText(text))}</t></si>`;
       if (piece.length < LONG) continue;
       yield piece;
       piece = "";
@@ -94,7 +93,7 @@ function shown(value: unknown): { kind: string; content: string } {
   const isError = typeof value === "string" && helpers.isEvaluationError(value);
   const kind = isError ? "e" : typeof value === "number" ? "n" : typeof value === "boolean" ? "b" : "str";
   const content = isError ? (ERRORS_IN_FILE[value] ?? value) : typeof value === "boolean" ? Number(value) : value;
-  return { kind, content: `<v>${inXml(heldText(String(content ?? "")))}</v>` };
+  return { kind, content: `<v>${textInXml(heldText(String(content ?? "")))}</v>` };
 }
 
 /** The cells into which a formula spills. If the result begins with an error, the engine reports one cell only. */
@@ -163,7 +162,7 @@ function formula(place: number, { model, sheetId, taken, answered, rename }: Row
   const position = { sheetId, row: rowOf(place), col: colOf(place) };
   const content = formulaAt(getters, position).slice(1);
   const exported = answered.formula.get(taken.formulaAt.get(place) ?? "");
-  const text = inXml(heldText(toFileFormula(content, exported, rename)));
+  const text = textInXml(heldText(toFileFormula(content, exported, rename)));
   const value = shown(getters.getEvaluatedCell(position).value);
   if (exported === undefined || getters.isInMerge(position))
     return { ...value, content: `<f>${text}</f>${value.content}`, isArray: false };
