@@ -5,6 +5,7 @@
  */
 import { helpers, links, tokenize } from "@odoo/o-spreadsheet";
 import { boxOf, cellAddress } from "../../address";
+import { UNIX_EPOCH } from "../../day-number";
 import { WorkbookError } from "../../port";
 import { damaged } from "../../zip";
 import { typedText } from "../text";
@@ -133,7 +134,7 @@ function dayNumber(text: string): number {
   const time = Date.parse(
     `${isTimeOnly ? `1970-01-01T${text}` : text}${/Z$|^[^T]*$/.test(text) && !isTimeOnly ? "" : "Z"}`,
   );
-  return isTimeOnly ? time / DAY : time / DAY + 25_569;
+  return isTimeOnly ? time / DAY : time / DAY + UNIX_EPOCH;
 }
 
 /** The typed content of a cell without a formula. */
