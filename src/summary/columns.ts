@@ -2,23 +2,19 @@
  * The columns of a summary of a project. Each gives a property of a specimen: as a live formula that refers to the
  * names of the data sheet, or as a constant for a specimen from another file. All values have the units of the summary.
  */
-import { convert, type Quantity } from "../reduction/units";
+import { convert } from "../reduction/units";
 import { unquoted } from "../workbook/address";
 import { THREE_FIGURES } from "../workbook/number-format";
 import type { CellValue } from "../workbook/port";
 import type { RemarkName, ResultName, WordName, NumberName } from "../record/names";
-import type { TestRecord } from "../record/record";
+import { RECORD_UNITS, type TestRecord } from "../record/record";
 import { DATA_SHEET_NAME } from "../specification/load-table";
+import { MEASURES } from "../specification/measures";
 
-/** The measures for which the summary has a unit of its own, each with the name of the unit cell of a data sheet. */
-const MEASURES = {
-  stress: { quantity: "stress", cell: "stress_unit", ofRecord: "kPa" },
-  depth: { quantity: "length", cell: "depth_unit", ofRecord: "m" },
-  density: { quantity: "density", cell: "density_unit", ofRecord: "Mg/m3" },
-  cv: { quantity: "cv", cell: "cv_unit", ofRecord: "m2/yr" },
-} as const satisfies Record<string, { quantity: Quantity; cell: string; ofRecord: string }>;
+/** The measures for which the summary has a unit of its own. */
+export const SUMMARY_MEASURES = ["stress", "depth", "density", "cv"] as const;
 
-export type SummaryMeasure = keyof typeof MEASURES;
+export type SummaryMeasure = (typeof SUMMARY_MEASURES)[number];
 
 export type SummaryUnits = Readonly<Record<SummaryMeasure, string>>;
 
@@ -78,11 +74,13 @@ const number = (of: NumberName | ResultName, heading: string, format: string, un
 });
 
 const converted = (value: string, refer: Refer, measure: SummaryMeasure, units: SummaryUnits): string =>
-  `CLAY.CONVERT_UNIT(${value},${refer(MEASURES[measure].cell)},"${units[measure]}")`;
+  `CLAY.CONVERT_UNIT(${value},${refer(MEASURES[measure].unit.cell)},"${units[measure]}")`;
 
 /** Converts a value of a record to the unit of the summary. */
-export const inUnits = (value: number, measure: SummaryMeasure, units: SummaryUnits): number =>
-  convert(value, MEASURES[measure].quantity, MEASURES[measure].ofRecord, units[measure]);
+export function inUnits(value: number, measure: SummaryMeasure, units: SummaryUnits): number {
+  const { quantity, to: ofRecord } = RECORD_UNITS[measure];
+  return convert(value, quantity, ofRecord, units[measure]);
+}
 
 const measured = (
   of: NumberName | ResultName,
@@ -90,7 +88,7 @@ const measured = (
   measure: SummaryMeasure,
   format: string,
 ): SummaryColumn => ({
-  ...{ name: `summary_${of}`, heading, measure, format, width: 10, needs: [of, MEASURES[measure].cell] },
+  ...{ name: `summary_${of}`, heading, measure, format, width: 10, needs: [of, MEASURES[measure].unit.cell] },
   formula: (refer, units) => blankOr(refer(of), converted(refer(of), refer, measure, units)),
   value: (record, _, units) => {
     const found = numberOf(record, of);

@@ -1,6 +1,6 @@
 /** The sheet of a summary: headings with units, and named columns with room for rows. `update` writes the rows. */
 import type { Box, CellPlan, SheetPlan } from "../workbook/port";
-import { COLUMNS, SUMMARY_UNITS, type SummaryMeasure, type SummaryUnits } from "./columns";
+import { COLUMNS, SUMMARY_MEASURES, SUMMARY_UNITS, type SummaryMeasure, type SummaryUnits } from "./columns";
 
 /**
  * The number of rows that the names of the columns cover: for specimens, and for rows that a person adds between them.
@@ -13,9 +13,7 @@ export const FIRST_ROW = HEADINGS + 2;
 /** The name of a cell that contains a unit. */
 export const unitName = (measure: SummaryMeasure): string => `summary_${measure}_unit`;
 
-const MEASURES: readonly SummaryMeasure[] = ["stress", "depth", "density", "cv"];
-
-export const UNIT_NAMES: readonly string[] = MEASURES.map(unitName);
+export const UNIT_NAMES: readonly string[] = SUMMARY_MEASURES.map(unitName);
 
 /** A sheet that has this name is a summary. */
 export const SUMMARY_SHEET_NAME = unitName("stress");
@@ -31,7 +29,7 @@ export function summarySheet(system: "SI" | "US"): SheetPlan {
     { row: HEADINGS, col, kind: "heading", value: heading, wrap: true },
     { row: HEADINGS + 1, col, kind: "unit", value: measure ? units[measure] : unit },
   ]);
-  const unitCells = MEASURES.map((measure): [string, Box] => {
+  const unitCells = SUMMARY_MEASURES.map((measure): [string, Box] => {
     const col = COLUMNS.findIndex((column) => column.measure === measure);
     return [unitName(measure), { row: HEADINGS + 1, col, rows: 1, cols: 1 }];
   });
