@@ -6,6 +6,7 @@ import { hashOfFile, hashOfPasted } from "../../../exchange/logger/file-sheet";
 import { FileButton } from "../../ui/file-button";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
+import { sha256 } from "../../ui/sha256";
 import { useStyles } from "../../ui/styles";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
@@ -20,18 +21,12 @@ export interface Source {
   readonly hashOf: string;
 }
 
-/** Calculates the SHA-256 of bytes in hexadecimal with the browser. */
-async function sha256(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
-  if (!globalThis.crypto?.subtle) return words.noHash;
-  const hash = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
-  return Array.from(hash, (byte) => byte.toString(16).padStart(2, "0")).join("");
-}
-
 async function read(bytes: Uint8Array<ArrayBuffer>, name: string): Promise<Source | string> {
   const decoded = decode(bytes);
   if (!decoded.ok) return words.refused[decoded.refused];
   const hashOf = name ? hashOfFile(bytes.length) : hashOfPasted(bytes.length);
-  return { file: decoded.value, name, sha256: await sha256(bytes), hashOf };
+  const hash = globalThis.crypto?.subtle ? await sha256(bytes) : words.noHash;
+  return { file: decoded.value, name, sha256: hash, hashOf };
 }
 
 export function ReadingsSource({ onRead }: { onRead: (source: Source) => void }) {

@@ -15,6 +15,7 @@ import { WorkbookError, type FoundSheet, type WorkbookPort } from "../../../work
 import { Stopped } from "../../../workbook/in-slices";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
+import { sha256 } from "../../ui/sha256";
 
 const words = text.summary;
 
@@ -149,15 +150,12 @@ export async function bringUpToDate(port: WorkbookPort, course: Course): Promise
 /** The properties of a file that are read. */
 export type ChosenFile = Pick<File, "name" | "arrayBuffer">;
 
-const hexOf = (bytes: ArrayBuffer): string =>
-  [...new Uint8Array(bytes)].map((byte) => byte.toString(16).padStart(2, "0")).join("");
-
 /** The data sheets of a file. Throws a sentence with the reason if there are none. */
 async function specimensOf(file: ChosenFile, day: number): Promise<FileSpecimen[]> {
   const bytes = new Uint8Array(await file.arrayBuffer());
   const sheets = namedCellsOf(bytes, RECORD_NAMES).filter(({ values }) => DATA_SHEET_NAME in values);
   if (sheets.length === 0) throw new WorkbookError(words.noDataSheet);
-  const hash = hexOf(await crypto.subtle.digest("SHA-256", bytes));
+  const hash = await sha256(bytes);
   return sheets.map(({ sheet, values }) => {
     const record = readRecord(values);
     if (Object.keys(record.results).length === 0) throw new WorkbookError(words.noResults);
