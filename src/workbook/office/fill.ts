@@ -37,7 +37,6 @@ function stepsOf(sheet: Excel.Worksheet, { box }: Column, list: readonly Content
   });
 }
 
-/** Whether the cells still hold their previous content, as far as Excel can tell. */
 async function isAsBefore(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
@@ -50,6 +49,16 @@ async function isAsBefore(
   );
   return columns.every(({ before }, i) => nth(now, i).every(([content], row) => content === before[row]));
 }
+
+/** The sentence on what the cells hold after a failure: whether it is their previous content, as far as Excel can tell. */
+export const afterFailure = async (
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  columns: readonly Column[],
+): Promise<string> =>
+  (await isAsBefore(context, sheet, columns).catch(() => false))
+    ? "The cells are as they were."
+    : "Some cells may have been written: compare them with what you entered.";
 
 /**
  * Writes the values. If Excel refuses in the middle, each column is restored separately, so that one failure does not
@@ -77,11 +86,6 @@ export async function writeColumns(
       const before = list.map((value, i) => (value === null ? null : (column.before[i] ?? null)));
       await send(context, stepsOf(sheet, column, before)).catch(() => undefined);
     }
-    const isWhole = await isAsBefore(context, sheet, [...columns.values()]).catch(() => false);
-    throw told(
-      error,
-      doing,
-      isWhole ? "The cells are as they were." : "Some cells may have been written: compare them with what you entered.",
-    );
+    throw told(error, doing, await afterFailure(context, sheet, [...columns.values()]));
   }
 }

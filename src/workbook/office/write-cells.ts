@@ -8,6 +8,7 @@ import { localName } from "../names";
 import type { Box, CellContent, CellValue } from "../port";
 import { referencesOf, withReferences } from "../references";
 import { checkWrite, columnRuns, type Standing } from "../write-check";
+import { afterFailure } from "./fill";
 import { constant } from "./grid";
 import { rangeOf, readBoxes } from "./read";
 import { bytesOf, send, type Step } from "./requests";
@@ -106,23 +107,6 @@ const stepOf = (
   },
 });
 
-const AS_BEFORE = "The cells are as they were.";
-const DOUBTFUL = "Some cells may have been written: compare them with what you entered.";
-
-/** True if the cells have their earlier contents again, as far as Excel can still tell. */
-async function isAsBefore(
-  context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
-  runs: readonly Run[],
-): Promise<boolean> {
-  const now = await readBoxes(
-    context,
-    runs.map(({ box }) => ({ sheet, box })),
-    "formulas",
-  );
-  return runs.every(({ held }, index) => held.every((content, row) => content === now[index]?.[row]?.[0]));
-}
-
 export async function writeCells(
   context: Excel.RequestContext,
   found: Excel.Worksheet,
@@ -164,8 +148,8 @@ export async function writeCells(
       );
     } catch (error) {
       for (const run of runs) await send(context, [stepOf(found, run, run.before, run.formats)]).catch(() => undefined);
-      const isWhole = await isAsBefore(context, found, runs).catch(() => false);
-      throw told(error, `write into the sheet "${sheet}"`, isWhole ? AS_BEFORE : DOUBTFUL);
+      const written = runs.map(({ box, held }) => ({ box, before: held }));
+      throw told(error, `write into the sheet "${sheet}"`, await afterFailure(context, found, written));
     }
   };
   await unprotected(context, found, write);
