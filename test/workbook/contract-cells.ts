@@ -1,7 +1,7 @@
 /** The contract of `WorkbookPort`: reading the selection, cells and names, and writing named cells. */
 import type { CellValue } from "../../src/workbook/port";
 import { box, RING, type Bench, type Host } from "./contract-bench";
-import { columnOf, either, refuses } from "./contract-steps";
+import { CANNOT_UNDO, LOCKS_NO_SHEET, columnOf, either, refuses, withRing } from "./contract-steps";
 
 /** "Sheet1" with numbers in A1:C3: 11, 12, 13; 21, ... */
 async function numbered(host: Host): Promise<Bench> {
@@ -125,14 +125,8 @@ export function cellsContract(host: Host): void {
   });
 
   describe("readNames and readContents", () => {
-    const opened = async () => {
-      const bench = await host.open();
-      await bench.port.insertSheet(RING);
-      return bench;
-    };
-
     test("give the cells of each name row by row, and leave out a name that does not exist", async () => {
-      const { port } = await opened();
+      const { port } = await withRing(host);
       const read = {
         ring: [[74.36]],
         readings: [[""], [""]],
@@ -148,7 +142,7 @@ export function cellsContract(host: Host): void {
     });
 
     test("give the value and the text of a formula, with names as in the plan, on every sheet of the plan", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.port.insertSheet(RING);
       for (const sheet of ["Ring", "Ring 2"])
         expect((await bench.port.readContents(sheet, ["soil"])).soil).toEqual([["=wet-ring"]]);
@@ -174,14 +168,14 @@ export function cellsContract(host: Host): void {
     });
 
     test("ignore upper and lower case in a name", async () => {
-      const { port } = await opened();
+      const { port } = await withRing(host);
       await port.insertSheet(RING);
       for (const sheet of ["Ring", "Ring 2"])
         expect(await port.readNames(sheet, ["RING"])).toEqual({ RING: [[74.36]] });
     });
 
     test("read a name of the workbook that leads to cells of the sheet, and no name of another sheet", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.type("Sheet1", "C3", 9);
       await bench.nameForAll("mass_of_tin", "Sheet1", "C3");
       expect(await bench.port.readNames("Sheet1", ["mass_of_tin", "wet"])).toEqual({ mass_of_tin: [[9]] });
@@ -190,7 +184,7 @@ export function cellsContract(host: Host): void {
     });
 
     test("read a name of the sheet before an equal name of the workbook", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.nameForAll("tin", "Ring", "C2");
       await bench.port.nameCells("Ring", "tin", "B2");
       expect(await bench.port.readNames("Ring", ["tin"])).toEqual({ tin: [[74.36]] });
@@ -203,7 +197,7 @@ export function cellsContract(host: Host): void {
     });
 
     test("leave out a name whose cells were deleted, and read the others at their new places", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.deleteRow("Ring", 1);
       expect(await bench.port.readNames("Ring", ["ring", "wet", "masses"])).toEqual({
         wet: [[211.03]],
@@ -350,14 +344,8 @@ export function cellsContract(host: Host): void {
   });
 
   describe("fillNames", () => {
-    const opened = async (isProtected = false) => {
-      const bench = await host.open();
-      await bench.port.insertSheet({ ...RING, isProtected });
-      return bench;
-    };
-
     test("writes from the top of each name; null and cells beyond the list stay unchanged, an empty text clears", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.port.fillNames("Ring", { readings: [1.5, 2.5] });
       expect(await columnOf(bench, "Ring", "readings")).toEqual([1.5, 2.5]);
       await bench.port.fillNames("Ring", { readings: [null, 3.5], ring: [70] });
@@ -368,7 +356,7 @@ export function cellsContract(host: Host): void {
     });
 
     test("writes the first column of a name only", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.port.fillNames("Ring", { table: ["A ring", null] });
       expect((await bench.port.readNames("Ring", ["table"])).table).toEqual([
         ["A ring", 74.36, "g"],
@@ -377,7 +365,7 @@ export function cellsContract(host: Host): void {
     });
 
     test("keeps texts and logical values unchanged", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       const texts = [
         "00123",
         "1/2",
@@ -399,7 +387,7 @@ export function cellsContract(host: Host): void {
     });
 
     test("writes into the name of this sheet, and into no other sheet of the same plan", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.port.insertSheet(RING);
       await bench.port.fillNames("Ring", { ring: [1] });
       await bench.port.fillNames("Ring 2", { ring: [2] });
@@ -407,7 +395,7 @@ export function cellsContract(host: Host): void {
     });
 
     test("refuses, and writes none of the values", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       const { port } = bench;
       const values = { ring: [1] };
       const says = (more: object, blank: string[], sentence: RegExp) =>
@@ -424,14 +412,14 @@ export function cellsContract(host: Host): void {
     });
 
     test("leaves a formula if no value is given for its cell, and accepts a blank name as blank", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.port.fillNames("Ring", { soil: [null], readings: [5] }, ["readings"]);
       expect((await bench.port.readContents("Ring", ["soil", "readings"])).soil).toEqual([["=wet-ring"]]);
       expect(await columnOf(bench, "Ring", "readings")).toEqual([5, ""]);
     });
 
     test("fills inputs of a protected sheet, which stays protected, and refuses its other cells", async () => {
-      const bench = await opened(true);
+      const bench = await withRing(host, true);
       await bench.port.fillNames("Ring", { ring: [70], readings: [1, 2] });
       expect(await columnOf(bench, "Ring", "masses")).toEqual([70, 211.03]);
       expect(await bench.port.isProtected("Ring")).toBe(true);
@@ -460,7 +448,7 @@ export function cellsContract(host: Host): void {
           });
         },
       ],
-      ["cannot be undone", async (bench) => expect(bench.undo).toBeUndefined()],
+      CANNOT_UNDO,
     );
 
     either(
@@ -475,7 +463,7 @@ export function cellsContract(host: Host): void {
           await refuses(bench, () => bench.port.nameCells("Ring", "tin", "A2"), /"Ring" is locked: unlock it/);
         },
       ],
-      ["no sheet is locked whole", async (bench) => expect(bench.lockSheet).toBeUndefined()],
+      LOCKS_NO_SHEET,
     );
   });
 }

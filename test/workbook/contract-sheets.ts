@@ -1,7 +1,7 @@
 /** The contract of `WorkbookPort`: the sheets of a workbook, and sheets made from plans. */
 import type { CellValue, ChartPlan, SheetPlan } from "../../src/workbook/port";
 import { box, RING, type Host } from "./contract-bench";
-import { columnOf, columnPlan, either, refuses } from "./contract-steps";
+import { CANNOT_UNDO, columnOf, columnPlan, either, refuses } from "./contract-steps";
 
 /** Texts that a spreadsheet takes for something else when a person types them. */
 const TEXTS = [
@@ -458,7 +458,7 @@ export function sheetsContract(host: Host): void {
           expect(await bench.port.listNames("Sheet1")).toEqual([]);
         },
       ],
-      ["cannot be undone", async (bench) => expect(bench.undo).toBeUndefined()],
+      CANNOT_UNDO,
     );
   });
 

@@ -1,22 +1,26 @@
 /** The contract of `WorkbookPort`: names, formulas entered again, protection, and sheets from files. */
 import type { SheetName } from "../../src/workbook/port";
-import { box, RING, type Host } from "./contract-bench";
+import { box, RING, type Bench, type Host } from "./contract-bench";
 import { fileWithChart, foreignFile, POINTS } from "./contract-files";
-import { columnOf, either, refuses } from "./contract-steps";
+import { CANNOT_UNDO, HAS_NO_PASSWORD, columnOf, either, refuses, withRing } from "./contract-steps";
 
 const sorted = (names: readonly SheetName[]): SheetName[] =>
   [...names].sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
 
-export function upkeepContract(host: Host): void {
-  const opened = async (isProtected = false) => {
-    const bench = await host.open();
-    await bench.port.insertSheet({ ...RING, isProtected });
-    return bench;
-  };
+/** The places of names after the row of the name "ring" was deleted. The other names have moved up by then. */
+async function placesAfterDeletion(bench: Bench): Promise<Map<string, SheetName["place"]>> {
+  await bench.port.insertSheet(RING);
+  await bench.deleteRow("Ring", 1);
+  const places = new Map((await bench.port.listNames("Ring")).map(({ name, place }) => [name, place]));
+  expect(places.get("wet")).toEqual(box(1, 1));
+  expect(places.get("masses")).toEqual(box(1, 1));
+  return places;
+}
 
+export function upkeepContract(host: Host): void {
   describe("listNames", () => {
     test("lists the names of the sheet, then the names of the workbook that lead to it, each with its place", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.nameForAll("tin", "Ring", "C4:C5");
       await bench.nameForAll("elsewhere", "Sheet1", "A1");
       const names = await bench.port.listNames("Ring");
@@ -41,32 +45,18 @@ export function upkeepContract(host: Host): void {
       "losesNames",
       [
         "a name whose cells were deleted is lost",
-        async (bench) => {
-          await bench.port.insertSheet(RING);
-          await bench.deleteRow("Ring", 1);
-          const places = new Map((await bench.port.listNames("Ring")).map(({ name, place }) => [name, place]));
-          expect(places.get("ring")).toBe("lost");
-          expect(places.get("wet")).toEqual(box(1, 1));
-          expect(places.get("masses")).toEqual(box(1, 1));
-        },
+        async (bench) => expect((await placesAfterDeletion(bench)).get("ring")).toBe("lost"),
       ],
       [
         "a name whose cells were deleted is gone",
-        async (bench) => {
-          await bench.port.insertSheet(RING);
-          await bench.deleteRow("Ring", 1);
-          const places = new Map((await bench.port.listNames("Ring")).map(({ name, place }) => [name, place]));
-          expect(places.has("ring")).toBe(false);
-          expect(places.get("wet")).toEqual(box(1, 1));
-          expect(places.get("masses")).toEqual(box(1, 1));
-        },
+        async (bench) => expect((await placesAfterDeletion(bench)).has("ring")).toBe(false),
       ],
     );
   });
 
   describe("nameCells", () => {
     test("gives cells a name of the sheet, and changes no cell", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.port.insertSheet(RING);
       await bench.port.nameCells("Ring", "tin", "C2:C3");
       expect(await columnOf(bench, "Ring", "tin")).toEqual(["g", ""]);
@@ -80,14 +70,14 @@ export function upkeepContract(host: Host): void {
     });
 
     test("accepts names like t50", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.port.nameCells("Ring", "t50", "B2");
       await bench.port.nameCells("Ring", "r1c1", "B3");
       expect(await bench.port.readNames("Ring", ["t50", "r1c1"])).toEqual({ t50: [[74.36]], r1c1: [[211.03]] });
     });
 
     test("moves a name that leads to cells only with `replace`", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       for (const name of ["ring", "RING"])
         await refuses(bench, () => bench.port.nameCells("Ring", name, "B3"), /"ring" is already at B2 and was left/i);
       await bench.port.nameCells("Ring", "ring", "B3", true);
@@ -97,14 +87,14 @@ export function upkeepContract(host: Host): void {
     });
 
     test("gives a lost name its cells again", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.deleteRow("Ring", 1);
       await bench.port.nameCells("Ring", "ring", "B2");
       expect(await columnOf(bench, "Ring", "ring")).toEqual([211.03]);
     });
 
     test("leaves a name of the workbook that leads elsewhere unchanged", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.type("Sheet1", "A1", 9);
       await bench.nameForAll("tin", "Sheet1", "A1");
       await bench.port.nameCells("Ring", "tin", "B2");
@@ -112,7 +102,7 @@ export function upkeepContract(host: Host): void {
     });
 
     test("refuses bad names, several blocks, text that is not an address, and a sheet that does not exist", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       const { port } = bench;
       for (const name of ["wet mass", "1st", "", "a-b", "x".repeat(256)])
         await refuses(bench, () => port.nameCells("Ring", name, "C2"), /./);
@@ -124,7 +114,7 @@ export function upkeepContract(host: Host): void {
 
   describe("nameAll", () => {
     test("gives several cells their names, and changes no cell", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.port.nameAll("Ring", [
         { name: "tin", address: "C2:C3" },
         { name: "t50", address: "B3" },
@@ -137,7 +127,7 @@ export function upkeepContract(host: Host): void {
     });
 
     test("gives none if one of them already refers to cells or is not a valid name", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       const tin = { name: "tin", address: "C2" };
       const says = (name: string, address: string, what: RegExp) =>
         refuses(bench, () => bench.port.nameAll("Ring", [tin, { name, address }]), what);
@@ -162,13 +152,13 @@ export function upkeepContract(host: Host): void {
           expect(await bench.port.readNames("Ring", ["tin", "lid"])).toEqual({});
         },
       ],
-      ["cannot be undone", async (bench) => expect(bench.undo).toBeUndefined()],
+      CANNOT_UNDO,
     );
   });
 
   describe("reenterFormulas", () => {
     test("enters formulas that show #NAME? again, counts them, and leaves all other cells", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       expect(await bench.port.reenterFormulas("Ring")).toEqual({ found: 0, left: 0 });
       await bench.typeUnbound("Ring", "D3", true);
       await bench.typeUnbound("Ring", "D4", false);
@@ -180,7 +170,7 @@ export function upkeepContract(host: Host): void {
     });
 
     test("enters formulas of a protected sheet too, and the sheet stays protected", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.typeUnbound("Ring", "D3", true);
       await bench.port.protect("Ring", true);
       expect(await bench.port.reenterFormulas("Ring")).toEqual({ found: 1, left: 0 });
@@ -197,7 +187,7 @@ export function upkeepContract(host: Host): void {
 
   describe("protect", () => {
     test("protects everything except the inputs, can be lifted, and can be asked for twice", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       const may = async () => [await bench.mayType("Ring", "A2", "x"), await bench.mayType("Ring", "B2", 5)];
       for (const on of [true, true, false, false]) {
         await bench.port.protect("Ring", on);
@@ -227,13 +217,13 @@ export function upkeepContract(host: Host): void {
           await refuses(bench, () => bench.port.reenterFormulas("Ring"), /password.*Unprotect Sheet/);
         },
       ],
-      ["no protection has a password", async (bench) => expect(bench.protectWithPassword).toBeUndefined()],
+      HAS_NO_PASSWORD,
     );
   });
 
   describe("insertFile", () => {
     test("inserts the sheets of a file after the others under free names, and changes no other sheet", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.type("Sheet1", "A1", 5);
       const names = Object.keys(RING.names);
       const before = [
@@ -312,7 +302,7 @@ export function upkeepContract(host: Host): void {
       ["an old .xls workbook", () => new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1])],
       ["the beginning of a package", () => new Uint8Array([0x50, 0x4b, 3, 4, 0, 0])],
     ])("%s is refused because it is not an .xlsx workbook, and nothing is inserted", async (_, file) => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await refuses(bench, () => bench.port.insertFile(file()), /\.xlsx/);
     });
   });

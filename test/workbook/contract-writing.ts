@@ -1,18 +1,12 @@
 /** The contract of `WorkbookPort` for writing formulas and constants into cells by their position. */
 import type { CellValue } from "../../src/workbook/port";
 import { RING, type Host } from "./contract-bench";
-import { columnOf, either, refuses } from "./contract-steps";
+import { CANNOT_UNDO, HAS_NO_PASSWORD, LOCKS_NO_SHEET, columnOf, either, refuses, withRing } from "./contract-steps";
 
 export function writingContract(host: Host): void {
-  const opened = async (isProtected = false) => {
-    const bench = await host.open();
-    await bench.port.insertSheet({ ...RING, isProtected });
-    return bench;
-  };
-
   describe("writeCells", () => {
     test("writes formulas that refer to names of the sheet, and constants", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.port.nameCells("Ring", "dry", "D3:D4");
       await bench.port.writeCells("Ring", [
         { row: 3, col: 3, formula: "={wet}-{ring}" },
@@ -29,7 +23,7 @@ export function writingContract(host: Host): void {
     });
 
     test("refers to the names of the sheet itself if several sheets have the same names", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.port.insertSheet(RING);
       for (const sheet of ["Ring", "Ring 2"]) {
         await bench.port.nameCells(sheet, "dry", "D3");
@@ -75,7 +69,7 @@ export function writingContract(host: Host): void {
     );
 
     test("leaves the formats of the cells unchanged", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.port.writeCells(
         "Ring",
         [
@@ -89,13 +83,13 @@ export function writingContract(host: Host): void {
     });
 
     test("gives a cell a number format if the content has one", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.port.writeCells("Ring", [{ row: 10, col: 3, formula: "={wet}", format: "0.0%" }]);
       expect((await bench.cell("Ring", "D11")).format).toBe("0.0%");
     });
 
     test("overwrites nothing unless the cells may be replaced", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       const cells = [
         { row: 10, col: 3, formula: "={wet}" },
         { row: 1, col: 1, formula: "={wet}" },
@@ -109,7 +103,7 @@ export function writingContract(host: Host): void {
     });
 
     test("refuses, and then writes none of the contents", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       const good = { row: 10, col: 3, formula: "={wet}" };
       const says = (cell: { row: number; col: number } & ({ formula: string } | { value: CellValue }), what: RegExp) =>
         refuses(bench, () => bench.port.writeCells("Ring", [good, cell], true), what);
@@ -141,7 +135,7 @@ export function writingContract(host: Host): void {
     });
 
     test("writes into a protected sheet, which stays protected", async () => {
-      const bench = await opened(true);
+      const bench = await withRing(host, true);
       await bench.port.writeCells("Ring", [{ row: 3, col: 1, formula: "={wet}" }], true);
       expect((await bench.port.readContents("Ring", ["soil"])).soil).toEqual([["=wet"]]);
       expect(await bench.port.isProtected("Ring")).toBe(true);
@@ -149,7 +143,7 @@ export function writingContract(host: Host): void {
     });
 
     test("adds rows to a sheet if cells beyond its last row are written", async () => {
-      const bench = await opened();
+      const bench = await withRing(host);
       await bench.port.writeCells("Ring", [{ row: 400, col: 40, value: "below" }]);
       expect(await bench.port.values("Ring", "AO401")).toEqual([["below"]]);
     });
@@ -169,7 +163,7 @@ export function writingContract(host: Host): void {
           expect(await columnOf(bench, "Ring", "readings")).toEqual(["", ""]);
         },
       ],
-      ["cannot be undone", async (bench) => expect(bench.undo).toBeUndefined()],
+      CANNOT_UNDO,
     );
 
     either(
@@ -184,7 +178,7 @@ export function writingContract(host: Host): void {
           await refuses(bench, write, /password.*Unprotect Sheet/);
         },
       ],
-      ["no protection has a password", async (bench) => expect(bench.protectWithPassword).toBeUndefined()],
+      HAS_NO_PASSWORD,
     );
 
     either(
@@ -199,7 +193,7 @@ export function writingContract(host: Host): void {
           await refuses(bench, write, /"Ring" is locked: unlock it/);
         },
       ],
-      ["no sheet is locked whole", async (bench) => expect(bench.lockSheet).toBeUndefined()],
+      LOCKS_NO_SHEET,
     );
   });
 }
