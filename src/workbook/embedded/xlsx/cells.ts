@@ -12,6 +12,7 @@ import { typedText } from "../text";
 import { toZone, type Zone } from "../zones";
 import { plainText, runsText } from "../../escapes";
 import { all, child, childrenOf } from "../../xml";
+import { RELATIONS } from "./namespaces";
 
 /** The size of a sheet in Excel. */
 export const MOST_ROWS = 1_048_576;
@@ -182,9 +183,7 @@ const SAFE = /^(?:https?:\/\/|mailto:)/i;
 
 /** The target of a cell's link in the form of the engine; undefined if the link is not kept. */
 function linkTarget(link: Element, { links: targets, sheetNames }: Surroundings): string | undefined {
-  const target = targets.get(
-    link.getAttributeNS("http://schemas.openxmlformats.org/officeDocument/2006/relationships", "id") ?? "",
-  );
+  const target = targets.get(link.getAttributeNS(RELATIONS, "id") ?? "");
   if (target !== undefined) return SAFE.test(target) ? target : undefined;
   const { sheetName } = helpers.splitReference(link.getAttribute("location") ?? "");
   return sheetName !== undefined && sheetNames.includes(sheetName) ? `o-spreadsheet://${sheetName}` : undefined;

@@ -10,6 +10,7 @@ import { CHART_TAG, chartGetters, drawingOf, rangeText, type KeptChart, type She
 import type { Model } from "../engine";
 import type { Zone } from "../zones";
 import { heldText, plainText, readableText } from "../../escapes";
+import { PACKAGE_RELATIONS, RELATIONS } from "./namespaces";
 import { pathOf, relationsOf, type Parts } from "./parts";
 import { makeRoom, within } from "./room";
 import { all, append, child, first, parseXml, textInXml } from "../../xml";
@@ -17,8 +18,6 @@ import { all, append, child, first, parseXml, textInXml } from "../../xml";
 const DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
 const MAIN = "http://schemas.openxmlformats.org/drawingml/2006/main";
 const CHART = "http://schemas.openxmlformats.org/drawingml/2006/chart";
-const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-const PACKAGE_RELATIONS = "http://schemas.openxmlformats.org/package/2006/relationships";
 const CHART_TYPE = "application/vnd.openxmlformats-officedocument.drawingml.chart+xml";
 const DRAWING_TYPE = "application/vnd.openxmlformats-officedocument.drawing+xml";
 

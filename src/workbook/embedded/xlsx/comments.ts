@@ -3,12 +3,10 @@ import { boxOf } from "../../address";
 import type { Note } from "../notes";
 import { noteCell } from "../notes";
 import { heldText, plainText } from "../../escapes";
+import { MAIN, PACKAGE_RELATIONS, RELATIONS } from "./namespaces";
 import type { Parts } from "./parts";
 import { all, append, first, parseXml, writeXml } from "../../xml";
 
-const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-const PACKAGE_RELATIONS = "http://schemas.openxmlformats.org/package/2006/relationships";
 const COMMENTS_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml";
 const BOXES_TYPE = "application/vnd.openxmlformats-officedocument.vmlDrawing";
 

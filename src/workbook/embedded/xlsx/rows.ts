@@ -11,6 +11,7 @@ import { addressOf, type Zone } from "../zones";
 import { heldText } from "../../escapes";
 import { textInXml } from "../../xml";
 import { toFileFormula } from "./formula";
+import { MAIN } from "./namespaces";
 import { colOf, placeOf, rowOf, type Answered, type RowLook, type TakenSheet } from "./taken";
 
 const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
@@ -59,7 +60,6 @@ export class SharedStrings {
   }
 }
 
-export const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 /** The number of characters of a piece. */
 const LONG = 100_000;
 
