@@ -1,16 +1,15 @@
 /** Excel's rules for names of cells; the embedded sheet follows them, since its workbooks are saved for Excel. */
+import { columnNumber } from "./address";
 
-export const LAST_COLUMN = 16384;
-export const LAST_ROW = 1048576;
-
-const columnNumber = (letters: string): number =>
-  [...letters.toUpperCase()].reduce((number, letter) => number * 26 + letter.charCodeAt(0) - 64, 0);
+/** The numbers of the last column and row of a sheet, counted from 1. */
+export const LAST_COLUMN = 16_384;
+export const LAST_ROW = 1_048_576;
 
 export function looksLikeCell(name: string): boolean {
   if (/^(r\d*)?(c\d*)?$/i.test(name)) return true;
   const [, letters, digits] = /^([a-z]{1,3})(\d{1,7})$/i.exec(name) ?? [];
   return (
-    letters !== undefined && columnNumber(letters) <= LAST_COLUMN && Number(digits) >= 1 && Number(digits) <= LAST_ROW
+    letters !== undefined && columnNumber(letters) < LAST_COLUMN && Number(digits) >= 1 && Number(digits) <= LAST_ROW
   );
 }
 

@@ -6,6 +6,7 @@
 import { helpers, links, tokenize } from "@odoo/o-spreadsheet";
 import { boxOf, cellAddress } from "../../address";
 import { UNIX_EPOCH } from "../../day-number";
+import { LAST_COLUMN, LAST_ROW } from "../../names";
 import { WorkbookError } from "../../port";
 import { damaged } from "../../zip";
 import { typedText } from "../text";
@@ -13,10 +14,6 @@ import { toZone, type Zone } from "../zones";
 import { plainText, runsText } from "../../escapes";
 import { all, child, childrenOf } from "../../xml";
 import { RELATIONS } from "./namespaces";
-
-/** The size of a sheet in Excel. */
-export const MOST_ROWS = 1_048_576;
-export const MOST_COLS = 16_384;
 
 /**
  * The most blank cells that are made because their whole row or column has a look, or because a formula's answer covers
@@ -70,7 +67,7 @@ export function numberCells(document: Document, sheet: string): void {
       if (line.localName !== "row") continue;
       const given = line.getAttribute("r");
       row = given === null ? row + 1 : Number(given);
-      if (!Number.isInteger(row) || row < 1 || row > MOST_ROWS)
+      if (!Number.isInteger(row) || row < 1 || row > LAST_ROW)
         throw damaged(`the sheet "${sheet}" has a row ${given ?? row}, and no sheet has`);
       if (given === null) line.setAttribute("r", String(row));
       let col = -1;
@@ -82,7 +79,7 @@ export function numberCells(document: Document, sheet: string): void {
           continue;
         }
         const box = boxOf(address);
-        if (!box || box.rows * box.cols !== 1 || box.row < 0 || box.row >= MOST_ROWS || box.col >= MOST_COLS)
+        if (!box || box.rows * box.cols !== 1 || box.row < 0 || box.row >= LAST_ROW || box.col >= LAST_COLUMN)
           throw damaged(`the sheet "${sheet}" has a cell ${address}, and no sheet has`);
         col = box.col;
         if (!/^[A-Z]+\d+$/.test(address)) cell.setAttribute("r", cellAddress(box.row, box.col));
@@ -100,9 +97,9 @@ function shiftedReference(reference: string, rows: number, cols: number): string
   // In a whole column or row: the "$" of a row without column is matched as the one of the column.
   const isRowFixed = letters === undefined ? fixedCol : fixedRow;
   const col = letters === undefined ? undefined : helpers.lettersToNumber(letters.toUpperCase());
-  const movedCol = col === undefined || fixedCol ? col : (col + cols + MOST_COLS) % MOST_COLS;
+  const movedCol = col === undefined || fixedCol ? col : (col + cols + LAST_COLUMN) % LAST_COLUMN;
   const row = digits === undefined ? undefined : Number(digits) - 1;
-  const movedRow = row === undefined || isRowFixed ? row : (row + rows + MOST_ROWS) % MOST_ROWS;
+  const movedRow = row === undefined || isRowFixed ? row : (row + rows + LAST_ROW) % LAST_ROW;
   return [
     sheet,
     letters === undefined ? "" : fixedCol + helpers.numberToLetters(movedCol!),
@@ -336,8 +333,8 @@ export function* readCells(document: Document, about: Surroundings): Generator<n
     }
 
   // The engine visits every position of a sheet: a tall sheet is not made wider than it is.
-  const colNumber = Math.min(MOST_COLS, lastRow > TALL ? Math.max(lastCol + 1, 8) : Math.max(lastCol + 5, 30));
-  const rowNumber = Math.min(MOST_ROWS, Math.max(lastRow + 5, 100));
+  const colNumber = Math.min(LAST_COLUMN, lastRow > TALL ? Math.max(lastCol + 1, 8) : Math.max(lastCol + 5, 30));
+  const rowNumber = Math.min(LAST_ROW, Math.max(lastRow + 5, 100));
   let covered = 0;
   const cover = ({ left, right, top, bottom }: Zone, each: (at: string) => void): boolean => {
     const zone = { left, top, right: Math.min(right, colNumber - 1), bottom: Math.min(bottom, rowNumber - 1) };

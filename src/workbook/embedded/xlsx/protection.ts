@@ -4,6 +4,7 @@
 import { helpers } from "@odoo/o-spreadsheet";
 import type { Protection } from "../protection";
 import type { Zone } from "../zones";
+import { LAST_COLUMN } from "../../names";
 import { all, append, first } from "../../xml";
 
 /** Whether the cells of a style, by its number, are open. */
@@ -30,8 +31,6 @@ function joined(zones: readonly Zone[]): Zone[] {
   return found;
 }
 
-const LAST_COLUMN = 16_383;
-
 /** The protection of a sheet; open rows without cells are as wide as a sheet can be. */
 export function readProtection(document: Document, open: OpenStyles): Protection {
   const mark = first(document, "sheetProtection");
@@ -40,7 +39,7 @@ export function readProtection(document: Document, open: OpenStyles): Protection
   for (const row of all(document, "row")) {
     const cells = all(row, "c");
     const top = Number(row.getAttribute("r")) - 1;
-    if (cells.length === 0 && isOpen(row)) zones.push({ left: 0, right: LAST_COLUMN, top, bottom: top });
+    if (cells.length === 0 && isOpen(row)) zones.push({ left: 0, right: LAST_COLUMN - 1, top, bottom: top });
     for (const cell of cells) {
       if (!isOpen(cell)) continue;
       const { col } = helpers.toCartesian(cell.getAttribute("r")!);

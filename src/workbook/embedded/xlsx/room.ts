@@ -5,7 +5,7 @@
 import { helpers } from "@odoo/o-spreadsheet";
 import { boxOf } from "../../address";
 import { addressOf, toZone, type Zone } from "../zones";
-import { MOST_COLS } from "./cells";
+import { LAST_COLUMN } from "../../names";
 
 /** The part of the engine's data on a sheet that gives its size. */
 export interface Sized {
@@ -55,7 +55,7 @@ function wholeLines(range: string): Zone | undefined {
 /** A number for each cell of a zone. */
 const placesOf = ({ left, right, top, bottom }: Zone): number[] =>
   Array.from({ length: bottom - top + 1 }, (_, row) =>
-    Array.from({ length: right - left + 1 }, (__, col) => (top + row) * MOST_COLS + left + col),
+    Array.from({ length: right - left + 1 }, (__, col) => (top + row) * LAST_COLUMN + left + col),
   ).flat();
 
 /**

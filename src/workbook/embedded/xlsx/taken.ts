@@ -9,14 +9,14 @@ import { helpers, registries, UIPlugin } from "@odoo/o-spreadsheet";
 // This plugin comes last: after all others that add to the export.
 import "../engine";
 import type { Zone } from "../zones";
-import { MOST_COLS } from "./cells";
+import { LAST_COLUMN } from "../../names";
 import { heldText } from "../../escapes";
 import { all, first } from "../../xml";
 
 /** A cell's place as one number. */
-export const placeOf = (row: number, col: number): number => row * MOST_COLS + col;
-export const rowOf = (place: number): number => Math.floor(place / MOST_COLS);
-export const colOf = (place: number): number => place % MOST_COLS;
+export const placeOf = (row: number, col: number): number => row * LAST_COLUMN + col;
+export const rowOf = (place: number): number => Math.floor(place / LAST_COLUMN);
+export const colOf = (place: number): number => place % LAST_COLUMN;
 
 /** The properties of a row in the engine's data. */
 export interface RowLook {
