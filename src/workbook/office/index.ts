@@ -36,23 +36,15 @@ import { lookAt } from "./look-at";
 import { LAST_COLUMN, LAST_ROW, withPlanNames } from "./names";
 import { insertSheet } from "./new-sheet";
 import { NAME_PROPERTIES, placesOf } from "./places";
-import { readBoxes, readValues, type Wanted } from "./read";
+import { boxOfRange, PLACE_OF_ONE, readBoxes, readValues, type Wanted } from "./read";
 import { reenterFormulas } from "./reenter";
 import { findSheets, readSheets } from "./sheets";
-import { listNames, nameAll, nameCells, protect } from "./upkeep";
+import { listNames, nameAll, protect } from "./upkeep";
 import { writeCells } from "./write-cells";
 
 type Values = Selection["values"];
 
-const PLACE_OF_ONE = "rowIndex,columnIndex,rowCount,columnCount";
 const PLACE = "items/rowIndex,items/columnIndex,items/rowCount,items/columnCount";
-
-const boxOf = ({ rowIndex: row, columnIndex: col, rowCount: rows, columnCount: cols }: Excel.Range): Box => ({
-  row,
-  col,
-  rows,
-  cols,
-});
 
 /** The smallest box around boxes. */
 function around(boxes: readonly Box[]): Box {
@@ -76,14 +68,14 @@ function cutToUsed(box: Box, used: Box): Box {
 
 /** The selected blocks; whole columns or rows are cut to their filled part. */
 async function pickedBlocks(context: Excel.RequestContext, selected: Excel.RangeAreas): Promise<Box[]> {
-  const picked = selected.areas.items.map(boxOf);
+  const picked = selected.areas.items.map(boxOfRange);
   if (!picked.some(isWhole)) return picked;
   const filled = selected.getUsedRangeAreasOrNullObject(true).load("address");
   await context.sync();
   if (filled.isNullObject) return picked.map((box) => cutToUsed(box, { ...box, rows: 1, cols: 1 }));
   filled.areas.load(PLACE);
   await context.sync();
-  const used = around(filled.areas.items.map(boxOf));
+  const used = around(filled.areas.items.map(boxOfRange));
   return picked.map((box) => cutToUsed(box, used));
 }
 
@@ -215,7 +207,7 @@ export class OfficePort implements WorkbookPort {
     return runOn(sheet, `read ${address} of the sheet "${sheet}"`, async (context, found) => {
       const ranges = blockAddresses(address).map((part) => found.getRange(part).load(PLACE_OF_ONE));
       await context.sync();
-      return valuesOf(context, found, sideBySide(ranges.map(boxOf)));
+      return valuesOf(context, found, sideBySide(ranges.map(boxOfRange)));
     });
   }
 
@@ -283,14 +275,14 @@ export class OfficePort implements WorkbookPort {
 
   async nameCells(sheet: string, name: string, address: string, replace = false): Promise<void> {
     await runOn(sheet, `give ${address} of the sheet "${sheet}" a name`, (context, found) =>
-      nameCells(context, found, name, address, replace),
+      nameAll(context, found, [{ name, address }], replace),
     );
     // Excel has no event for names.
     this.#listeners.forEach((listener) => listener("sheets"));
   }
 
   async nameAll(sheet: string, names: readonly NamedAddress[]): Promise<void> {
-    await runOn(sheet, `name cells of the sheet "${sheet}"`, (context, found) => nameAll(context, found, names));
+    await runOn(sheet, `name cells of the sheet "${sheet}"`, (context, found) => nameAll(context, found, names, false));
     this.#listeners.forEach((listener) => listener("sheets"));
   }
 

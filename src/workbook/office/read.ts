@@ -21,6 +21,21 @@ export interface Wanted {
 export const rangeOf = (sheet: Excel.Worksheet, { row, col, rows, cols }: Box): Excel.Range =>
   sheet.getRangeByIndexes(row, col, rows, cols);
 
+/** The properties of a range that `boxOfRange` needs. */
+export const PLACE_OF_ONE = "rowIndex,columnIndex,rowCount,columnCount";
+
+export const boxOfRange = ({
+  rowIndex: row,
+  columnIndex: col,
+  rowCount: rows,
+  columnCount: cols,
+}: Excel.Range): Box => ({
+  row,
+  col,
+  rows,
+  cols,
+});
+
 export type Property = "values" | "formulas";
 
 export interface WantedProperty extends Wanted {

@@ -1,8 +1,8 @@
 /** Types formulas again that Excel has not connected to the add-in. */
 import { firstOf, nth } from "../../reduction/numeric/lists";
-import type { Box, CellValue } from "../port";
+import type { CellValue } from "../port";
 import { withPresentNames } from "../renamed-functions";
-import { rangeOf, readBoxes } from "./read";
+import { boxOfRange, PLACE_OF_ONE, rangeOf, readBoxes } from "./read";
 import { bytesOf, send } from "./requests";
 import { unprotected } from "./upkeep";
 
@@ -45,10 +45,10 @@ const isUnbound = (content: CellValue, value: CellValue): content is string =>
   (value === UNKNOWN || asTyped(content).toUpperCase() !== content.toUpperCase());
 
 async function unboundOf(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<Unbound[]> {
-  const used = sheet.getUsedRangeOrNullObject(true).load("rowIndex,columnIndex,rowCount,columnCount");
+  const used = sheet.getUsedRangeOrNullObject(true).load(PLACE_OF_ONE);
   await context.sync();
   if (used.isNullObject) return [];
-  const box: Box = { row: used.rowIndex, col: used.columnIndex, rows: used.rowCount, cols: used.columnCount };
+  const box = boxOfRange(used);
   const contents = firstOf(await readBoxes(context, [{ sheet, box }], "formulas"));
   const values = firstOf(await readBoxes(context, [{ sheet, box }], "values"));
   return contents.flatMap((line, row) =>

@@ -4,6 +4,7 @@ import { localName, planName } from "../names";
 import { checkNaming } from "../naming";
 import { WorkbookError, type NamedAddress, type SheetName } from "../port";
 import { NAME_PROPERTIES, placeOf, type Names } from "./places";
+import { boxOfRange, PLACE_OF_ONE } from "./read";
 import { codeOf } from "./sentence";
 
 /**
@@ -48,31 +49,6 @@ export async function listNames(context: Excel.RequestContext, sheet: Excel.Work
   return sheetNamesOf(sheet.name, { own: own.items, shared: shared.items });
 }
 
-export async function nameCells(
-  context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
-  name: string,
-  address: string,
-  replace: boolean,
-): Promise<void> {
-  checkNaming(name, address);
-  const called = localName(name);
-  const item = sheet.names.getItemOrNullObject(called).load("type,value");
-  const range = sheet.getRange(address).load("rowIndex,columnIndex,rowCount,columnCount");
-  sheet.load("name");
-  await context.sync();
-  if (item.isNullObject) {
-    sheet.names.add(called, range);
-    await context.sync();
-    return;
-  }
-  if (!replace) refuseTaken(name, item);
-  const box = { row: range.rowIndex, col: range.columnIndex, rows: range.rowCount, cols: range.columnCount };
-  // Changing the name keeps the formulas that use it; deleting it and making it again would break them.
-  item.formula = `=${quoted(sheet.name)}!${boxAddress(box)}`;
-  await context.sync();
-}
-
 /** Throws if a name already refers to cells, so that it is not moved. */
 function refuseTaken(name: string, item: Excel.NamedItem): void {
   const present = item.isNullObject || item.type !== "Range" ? undefined : placeOf(item.value);
@@ -85,29 +61,32 @@ function refuseTaken(name: string, item: Excel.NamedItem): void {
   );
 }
 
-/** Names several cells. If Excel refuses one of them, the names made so far are deleted again. */
+/**
+ * Names several cells; a name that already refers to cells is moved only with `replace`. If Excel refuses one of them,
+ * the names made so far are deleted again.
+ */
 export async function nameAll(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   names: readonly NamedAddress[],
+  replace: boolean,
 ): Promise<void> {
   if (names.length === 0) return;
   for (const { name, address } of names) checkNaming(name, address);
   const found = names.map(({ name, address }) => ({
     ...{ name, address },
     item: sheet.names.getItemOrNullObject(localName(name)).load("type,value"),
-    range: sheet.getRange(address).load("rowIndex,columnIndex,rowCount,columnCount"),
+    range: sheet.getRange(address).load(PLACE_OF_ONE),
   }));
   sheet.load("name");
   await context.sync();
-  for (const { name, item } of found) refuseTaken(name, item);
+  if (!replace) for (const { name, item } of found) refuseTaken(name, item);
   const isNew = found.filter(({ item }) => item.isNullObject);
   try {
-    for (const { name, item, range } of found) {
-      const box = { row: range.rowIndex, col: range.columnIndex, rows: range.rowCount, cols: range.columnCount };
+    for (const { name, item, range } of found)
       if (item.isNullObject) sheet.names.add(localName(name), range);
-      else item.formula = `=${quoted(sheet.name)}!${boxAddress(box)}`;
-    }
+      // Changing the name keeps the formulas that use it; deleting it and making it again would break them.
+      else item.formula = `=${quoted(sheet.name)}!${boxAddress(boxOfRange(range))}`;
     await context.sync();
   } catch (error) {
     await deleteNames(
