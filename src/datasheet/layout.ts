@@ -4,6 +4,7 @@ import { firstOf, nth } from "../reduction/numeric/lists";
 import { cellAddress } from "../workbook/address";
 import { entryRule } from "./entry-rule";
 import { isSpill, isTable, type Column, type Field, type Spill, type Table } from "../specification/field";
+import { atLoad, PAST_EVERY_ROW } from "../specification/formulas";
 import {
   HAND_TIMES,
   LOAD_PARTS,
@@ -151,9 +152,6 @@ function placeRemark(draft: Draft, field: Field, row: number, left: number): num
 
 /** The rows above the rows of a table: two of headings, one of units. */
 const TABLE_HEAD = 3;
-
-/** Larger than the number of any row: a look-up of it finds the last number of a column. */
-const PAST_EVERY_ROW = 100_000;
 
 /**
  * Places the headings, the units, the start row if the table has one, and the rows. Returns the row below the table.
@@ -350,7 +348,7 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
   const first = top + 6;
   for (let load = 1; load <= draft.loads; load++) {
     const col = 2 * (load - 1);
-    const stress = `INDEX({load_stress},MATCH(${load},{load_number},0))`;
+    const stress = atLoad("load_stress", String(load));
     cells.push(
       {
         row: first - 3,

@@ -16,6 +16,9 @@ export const rounded = (formula: string, digits: number): string => `ROUND(${for
 /** The value of a column in the row of the load with this number, wherever that row is on the sheet. */
 export const atLoad = (column: string, number: string): string => `INDEX({${column}},MATCH(${number},{load_number},0))`;
 
+/** Larger than the number of any row: a look-up of it finds the last number of a column. */
+export const PAST_EVERY_ROW = 100_000;
+
 /** The call that calculates the whole specimen; the caller appends the item and closes the bracket. */
 export const SPECIMEN_CALL =
   "CLAY.SPECIMEN({diameter},{initial_height},{ring_mass},{ring_and_wet_before},{ring_and_wet_after},{ring_and_dry},{specific_gravity},{final_height},{length_unit}";

@@ -5,6 +5,7 @@
  */
 import { SAME_LOAD } from "../reduction/curve/loads";
 import { when, type Column, type Table } from "./field";
+import { atLoad } from "./formulas";
 import type { Measure } from "./measures";
 
 /** The usual number of loads of a sheet, and the largest. */
@@ -238,7 +239,7 @@ const PROCEDURE = 'IF({time_procedure}="drawn","drawn","aided")';
  * no such load exists.
  */
 const stressAt = (rows: number): string =>
-  `INDEX({load_stress},MATCH([load_number]${rows < 0 ? "-" : "+"}${Math.abs(rows)},{load_number},0))`;
+  atLoad("load_stress", `[load_number]${rows < 0 ? "-" : "+"}${Math.abs(rows)}`);
 
 /**
  * The remark on the stress of a row, shown as soon as the stress is typed. It says that the stress is missing although

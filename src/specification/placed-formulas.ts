@@ -6,6 +6,7 @@
 import { cellAddress, columnLetters } from "../workbook/address";
 import type { Box } from "../workbook/port";
 import { isSpill, isTable, type Column, type Table } from "./field";
+import { PAST_EVERY_ROW } from "./formulas";
 import { loadSuffix } from "./load-table";
 import { ALL_PARTS } from "./parts";
 
@@ -187,9 +188,6 @@ class Placing {
     return OPTIONAL.has(name) || (without !== undefined && !this.has(without));
   }
 }
-
-/** Larger than the number of any row: a look-up of it finds the last number of a column. */
-const PAST_EVERY_ROW = 100_000;
 
 /** True if the columns that a formula spills into stand side by side, in their order. */
 function spillsInPlace(columns: readonly Column[], places: Layout["places"]): boolean {
