@@ -1,13 +1,12 @@
 /** @jest-environment jsdom */
 import { act, createElement } from "react";
-import { createRoot, type Root } from "react-dom/client";
 import { blankSheet, demoSheet } from "../../../src/datasheet";
 import { Pane } from "../../../src/pane/shell/pane";
 import { text } from "../../../src/pane/text";
 import type { CellValue } from "../../../src/workbook/port";
 import { FakePort } from "../fake-port";
+import { onPage } from "../on-page";
 
-Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(30_000);
 
 const words = text.test;
@@ -18,30 +17,19 @@ const CELLS: Record<string, CellValue[]> = {
   stress_unit: ["kPa"],
 };
 
-let root: Root;
+const { place, settle, show } = onPage("made");
 let port: FakePort;
-let place: HTMLElement;
 
 async function open(...tests: readonly string[]): Promise<void> {
   port.onlySheets("Notes", ...tests);
   tests.forEach((test, index) => port.lay(test, { ...CELLS, preconsolidation_stress: [40 + index] }));
-  await act(async () => root.render(createElement(Pane, { port, sheets: { blankSheet, demoSheet }, look: "light" })));
-  await settle();
+  await show(createElement(Pane, { port, sheets: { blankSheet, demoSheet }, look: "light" }));
 }
 
 beforeEach(() => {
-  jest.useFakeTimers();
   port = new FakePort();
-  place = document.body.appendChild(document.createElement("div"));
-  root = createRoot(place);
-});
-afterEach(async () => {
-  await act(async () => root.unmount());
-  place.remove();
-  jest.useRealTimers();
 });
 
-const settle = (): Promise<void> => act(async () => void (await jest.advanceTimersByTimeAsync(1000)));
 const bar = (): HTMLElement => place.querySelector(`[role=group][aria-label="${words.group}"]`)!;
 const pin = (): HTMLButtonElement => bar().querySelector("button")!;
 const chooser = (): HTMLSelectElement | null => bar().querySelector("select");

@@ -1,31 +1,20 @@
 /** @jest-environment jsdom */
 import { act, createElement } from "react";
-import { createRoot, type Root } from "react-dom/client";
 import { blankSheet, demoSheet } from "../../../src/datasheet";
 import { Pane } from "../../../src/pane/shell/pane";
 import { WorkbookError } from "../../../src/workbook/port";
 import { timeCurve } from "../../plots/curves";
 import { FakePort } from "../fake-port";
+import { onPage } from "../on-page";
 
-Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(20_000);
 
-let root: Root;
+const { place, settle, render } = onPage("made");
 let port: FakePort;
-let place: HTMLElement;
 
 beforeEach(async () => {
-  jest.useFakeTimers();
   port = new FakePort();
-  place = document.body.appendChild(document.createElement("div"));
-  root = createRoot(place);
-  await act(async () => root.render(createElement(Pane, { port, sheets: { blankSheet, demoSheet }, look: "light" })));
-});
-
-afterEach(async () => {
-  await act(async () => root.unmount());
-  place.remove();
-  jest.useRealTimers();
+  await render(createElement(Pane, { port, sheets: { blankSheet, demoSheet }, look: "light" }));
 });
 
 const named = (role: string, name: string): HTMLElement => {
@@ -36,8 +25,6 @@ const named = (role: string, name: string): HTMLElement => {
 const press = (role: string, name: string): Promise<void> => act(async () => named(role, name).click());
 const choose = (value: string): Promise<void> =>
   act(async () => place.querySelector<HTMLInputElement>(`input[value="${value}"]`)!.click());
-/** Waits for the pause after a change, and for the answers after it. */
-const settle = (): Promise<void> => act(async () => void (await jest.advanceTimersByTimeAsync(1000)));
 const rows = (readings = timeCurve.readings) => timeCurve.times.map((time, index) => [time, readings[index]]);
 const numbers = (): Record<string, string> =>
   Object.fromEntries(

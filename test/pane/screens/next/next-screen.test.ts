@@ -1,14 +1,13 @@
 /** @jest-environment jsdom */
 /** The first screen of a test that is half finished, and the targets of its buttons. */
 import { act, createElement } from "react";
-import { createRoot, type Root } from "react-dom/client";
 import { NextScreen } from "../../../../src/pane/screens/next/next-screen";
 import { text } from "../../../../src/pane/text";
 import type { CellValue } from "../../../../src/workbook/port";
 import { FAILURES, FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
+import { onPage } from "../../on-page";
 
-Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(20_000);
 
 const words = text.next;
@@ -46,31 +45,20 @@ const TYPED_BEFORE_LOADS = [
   ...["soil_description", "standard", "ring_number"],
 ];
 
-let root: Root;
+const { place, settle, show } = onPage("made");
 let port: FakePort;
-let place: HTMLElement;
 let opened: string[];
 
 beforeEach(() => {
-  jest.useFakeTimers();
   port = new FakePort();
   port.onlySheets(SHEET);
   port.lay(SHEET, VALUES);
   opened = [];
-  place = document.body.appendChild(document.createElement("div"));
-  root = createRoot(place);
-});
-afterEach(async () => {
-  await act(async () => root.unmount());
-  place.remove();
-  jest.useRealTimers();
 });
 
-const settle = (): Promise<void> => act(async () => void (await jest.advanceTimersByTimeAsync(1000)));
 const open = async (): Promise<void> => {
   const Screen = () => createElement(NextScreen, { port, onOpen: (screen) => void opened.push(screen) });
-  await act(async () => root.render(inPane(Screen, port)));
-  await settle();
+  await show(inPane(Screen, port));
 };
 const button = (said: string): HTMLButtonElement => {
   const found = [...place.querySelectorAll("button")].find((element) =>

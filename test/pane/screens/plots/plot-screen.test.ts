@@ -1,36 +1,24 @@
 /** @jest-environment jsdom */
 import { act } from "react";
-import { createRoot, type Root } from "react-dom/client";
 import { PlotScreen } from "../../../../src/pane/screens/plots/plot-screen";
 import type { CellValue } from "../../../../src/workbook/port";
 import { FAILURES, FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
+import { onPage } from "../../on-page";
 import { inputsOfDemo } from "./plot-sheets";
 
-Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(60_000);
 
 const SHEET = "Test 7";
-let root: Root;
+const { place, settle, show: showOnPage } = onPage("made");
 let port: FakePort;
-let place: HTMLElement;
 
 async function show(named: Record<string, CellValue[]> | undefined): Promise<void> {
   port = new FakePort();
   port.addSheets(SHEET);
   if (named) port.lay(SHEET, named);
-  place = document.body.appendChild(document.createElement("div"));
-  root = createRoot(place);
-  await act(async () => root.render(inPane(PlotScreen, port)));
-  await settle();
+  await showOnPage(inPane(PlotScreen, port));
 }
-beforeEach(() => jest.useFakeTimers());
-afterEach(async () => {
-  await act(async () => root.unmount());
-  place.remove();
-  jest.useRealTimers();
-});
-const settle = (): Promise<void> => act(async () => void (await jest.advanceTimersByTimeAsync(1000)));
 const choose = (value: string): Promise<void> =>
   act(async () => place.querySelector<HTMLInputElement>(`input[value="${value}"]`)!.click());
 const press = (name: string): Promise<void> =>

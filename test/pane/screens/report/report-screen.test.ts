@@ -1,6 +1,5 @@
 /** @jest-environment jsdom */
 import { act } from "react";
-import { createRoot, type Root } from "react-dom/client";
 import { runChecks } from "../../../../src/checks";
 import { blankSheet } from "../../../../src/datasheet";
 import { readRecord } from "../../../../src/record/record";
@@ -9,36 +8,22 @@ import { text } from "../../../../src/pane/text";
 import { WorkbookError, type CellValue } from "../../../../src/workbook/port";
 import { FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
+import { onPage } from "../../on-page";
 import { sheetOf } from "../../fake-workbook";
 import { english } from "../../../../src/reduction/message";
 
-Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(30_000);
 
-let root: Root;
+const { place, settle, show } = onPage("made");
 let port: FakePort;
-let place: HTMLElement;
 
 const words = text.report;
 
 beforeEach(() => {
-  jest.useFakeTimers();
   port = new FakePort();
-  place = document.body.appendChild(document.createElement("div"));
-  root = createRoot(place);
 });
 
-afterEach(async () => {
-  await act(async () => root.unmount());
-  place.remove();
-  jest.useRealTimers();
-});
-
-const settle = (): Promise<void> => act(async () => void (await jest.advanceTimersByTimeAsync(1000)));
-const open = async (): Promise<void> => {
-  await act(async () => root.render(inPane(ReportScreen, port)));
-  await settle();
-};
+const open = (): Promise<void> => show(inPane(ReportScreen, port));
 const button = (name: string): HTMLElement => {
   const found = [...place.querySelectorAll("button")].find((one) => one.textContent === name);
   if (!found) throw new Error(`there is no button "${name}" in: ${place.textContent}`);

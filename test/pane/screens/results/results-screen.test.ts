@@ -1,14 +1,13 @@
 /** @jest-environment jsdom */
 import { act } from "react";
-import { createRoot, type Root } from "react-dom/client";
 import { RECORD_NAMES } from "../../../../src/record/record";
 import { ResultsScreen } from "../../../../src/pane/screens/results/results-screen";
 import { text } from "../../../../src/pane/text";
 import { WorkbookError, type CellValue } from "../../../../src/workbook/port";
 import { FAILURES, FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
+import { onPage } from "../../on-page";
 
-Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(20_000);
 
 const words = text.results;
@@ -37,29 +36,16 @@ const VALUES: Record<string, CellValue[]> = {
   test_remarks: ["an invented test"],
 };
 
-let root: Root;
+const { place, settle, render, show } = onPage("made");
 let port: FakePort;
-let place: HTMLElement;
 
 beforeEach(() => {
-  jest.useFakeTimers();
   port = new FakePort();
   port.onlySheets(SHEET);
   port.lay(SHEET, VALUES);
-  place = document.body.appendChild(document.createElement("div"));
-  root = createRoot(place);
-});
-afterEach(async () => {
-  await act(async () => root.unmount());
-  place.remove();
-  jest.useRealTimers();
 });
 
-const settle = (): Promise<void> => act(async () => void (await jest.advanceTimersByTimeAsync(1000)));
-const open = async (): Promise<void> => {
-  await act(async () => root.render(inPane(ResultsScreen, port)));
-  await settle();
-};
+const open = (): Promise<void> => show(inPane(ResultsScreen, port));
 const button = (words: string): HTMLButtonElement => {
   const found = [...place.querySelectorAll("button")].find((element) =>
     (element.getAttribute("aria-label") ?? element.textContent)?.includes(words),
@@ -137,7 +123,7 @@ test("a number whose name leads to no cells any more is shown, and leads nowhere
 
 test("until the workbook has answered it says that it reads", async () => {
   port.findSheets = () => new Promise(() => undefined);
-  await act(async () => root.render(inPane(ResultsScreen, port)));
+  await render(inPane(ResultsScreen, port));
   expect(place.textContent).toContain(words.reading);
 });
 

@@ -1,6 +1,5 @@
 /** @jest-environment jsdom */
 import { act } from "react";
-import { createRoot, type Root } from "react-dom/client";
 import { PICK_COLUMNS } from "../../../../src/specification/pick-table";
 import { ReviewScreen } from "../../../../src/pane/screens/review/review-screen";
 import { CATALOGUES } from "../../../../src/pane/text";
@@ -11,9 +10,9 @@ import type { CellValue } from "../../../../src/workbook/port";
 import { SCENARIOS } from "../../../generators/time-curves";
 import { FAILURES, FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
+import { onPage } from "../../on-page";
 import { english } from "../../../../src/reduction/message";
 
-Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 jest.setTimeout(30_000);
 
 const words = CATALOGUES.en.review;
@@ -41,26 +40,15 @@ const sheet = (): Record<string, CellValue[]> => ({
   readings_02: column(40, curves[1].readings),
 });
 
-let root: Root;
+const { place, settle, show: showOnPage, clear } = onPage("real");
 let port: FakePort;
-let place: HTMLElement;
 
-async function settle(): Promise<void> {
-  await act(async () => void (await new Promise((resolve) => setTimeout(resolve, 0))));
-}
 async function show(columns = sheet()): Promise<void> {
   port = new FakePort();
   port.onlySheets(SHEET);
   port.lay(SHEET, columns);
-  place = document.body.appendChild(document.createElement("div"));
-  root = createRoot(place);
-  await act(async () => root.render(inPane(ReviewScreen, port)));
-  await settle();
+  await showOnPage(inPane(ReviewScreen, port));
 }
-afterEach(async () => {
-  await act(async () => root.unmount());
-  place.remove();
-});
 
 const columns = () => port.columns(SHEET);
 const rows = () =>
@@ -349,22 +337,17 @@ test("a protected sheet, or a table changed in between, gives a sentence; the ch
 test("a workbook without a data sheet, and one without readings, say what to do", async () => {
   await show({ ring_mass: [74] });
   expect(place.textContent).toContain(words.empty);
-  await act(async () => root.unmount());
-  place.remove();
+  await clear();
   await show({ times_01: column(40), readings_01: column(40) });
   expect(place.textContent).toContain(words.noReadings);
 });
 
 test("a workbook that cannot be read says so, and can be read again", async () => {
   await show();
-  await act(async () => root.unmount());
-  place.remove();
+  await clear();
   port = new FakePort();
   port.failure = FAILURES.gone(SHEET);
-  place = document.body.appendChild(document.createElement("div"));
-  root = createRoot(place);
-  await act(async () => root.render(inPane(ReviewScreen, port)));
-  await settle();
+  await showOnPage(inPane(ReviewScreen, port));
   expect(status()).toContain("There is no sheet called");
 });
 
