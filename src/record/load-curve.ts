@@ -1,5 +1,5 @@
 /** The readings and numbers of loads, row by row as on the sheet, so that a remark names the row that a person sees. */
-import type { Picks } from "../reduction/increment/constructions/picks";
+import type { Picks, TimeMethod } from "../reduction/increment/constructions/picks";
 import type { Procedure } from "../reduction/increment/constructions/procedure";
 import type { Increment } from "../reduction/increment/reduce";
 import { reducedOnce } from "../reduction/increment/reduced-once";
@@ -25,6 +25,12 @@ export function loadCurve({ readings }: Pick<LoadRecord, "readings">): {
   return { times, readings: values };
 }
 
+export const hasReadings = ({ readings }: Pick<LoadRecord, "readings">): boolean =>
+  readings.some(({ reading }) => reading !== undefined);
+
+/** The loads that have readings, in the order of their rows. */
+export const loadsRead = ({ loads }: Pick<TestRecord, "loads">): LoadRecord[] => loads.filter(hasReadings);
+
 /** The increment of a load, with the picks and the procedure of the sheet unless others are given. */
 export function incrementOfLoad(
   record: TestRecord,
@@ -35,6 +41,10 @@ export function incrementOfLoad(
   const { picks = picksOfLoad(record.picks, load.number), procedure = procedureOfLoad(record, load.number) } = tried;
   return reducedOnce(times, readings, picks, procedure, rulesOf(record).zerosCount);
 }
+
+/** The construction of an increment by one of the methods. */
+export const outcomeOf = ({ logTime, rootTime }: Increment, method: TimeMethod): Increment["logTime" | "rootTime"] =>
+  method === "log time" ? logTime : rootTime;
 
 /** One number of every load as a column of the load table, in the rows of the sheet. */
 export function loadColumn(

@@ -3,7 +3,7 @@
  * uses. Curves are in the stress unit of the sheet, so that messages use that unit.
  */
 import { cellNamed, nameOf, type LoadRecord, type NumberName, type TestRecord } from "./record";
-import { dialSense, loadColumn, incrementOfLoad } from "./load-curve";
+import { dialSense, loadColumn, incrementOfLoad, outcomeOf } from "./load-curve";
 import { methodOfLoad } from "../specification/pick-table";
 import { rulesOf } from "../specification/versions";
 import { branches, type Branches } from "../reduction/curve/shape/branches";
@@ -310,8 +310,7 @@ function reduceLoad(
   const toVoidRatio = (height: Outcome<number>) => then(height, (H) => then(Hs, (solids) => voidRatio(H, solids)));
   const height = toHeight(corrected);
   const increment = incrementOfLoad(record, load);
-  const chosen: Outcome<{ readonly d100: number }> =
-    methodOfLoad(record, load.number) === "root time" ? increment.rootTime : increment.logTime;
+  const chosen: Outcome<{ readonly d100: number }> = outcomeOf(increment, methodOfLoad(record, load.number));
   const atD100 = then(chosen, ({ d100 }) => toVoidRatio(toHeight(correct(toDeformation(d100)))));
   const atEnd = toVoidRatio(height);
   const recalculated = record.words.curve_from === "d100" && atD100.ok ? atD100 : atEnd;

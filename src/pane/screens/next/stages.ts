@@ -5,6 +5,7 @@
  */
 import type { Answered } from "../../../checks";
 import { holds, requiredOf, type Lacking } from "../../../checks/lacking";
+import { hasReadings, outcomeOf } from "../../../record/load-curve";
 import type { TestRecord } from "../../../record/record";
 import { reduced, type LoadReduced } from "../../../record/reduced-test";
 import type { TimeMethod } from "../../../reduction/increment/constructions/picks";
@@ -108,9 +109,6 @@ function lackingBy(record: TestRecord): { readonly typed: ReadonlyMap<StageName,
   return { typed, results };
 }
 
-const hasReadings = ({ readings }: TestRecord["loads"][number]): boolean =>
-  readings.some(({ reading }) => reading !== undefined);
-
 function loadLacks({ loads }: TestRecord): Lack[] {
   if (loads.length === 0) return [{ what: "no loads" }];
   return loads.filter((load) => !hasReadings(load)).map(({ number }) => ({ what: "no readings", load: number }));
@@ -121,7 +119,7 @@ function withoutConstruction(record: TestRecord, loads: readonly LoadReduced[]):
   return loads.flatMap(({ record: load, unloading, increment }): Lack[] => {
     if (unloading || load.words.load_branch === "wetting" || !hasReadings(load)) return [];
     const method = methodOfLoad(record, load.number);
-    const outcome = method === "log time" ? increment.logTime : increment.rootTime;
+    const outcome = outcomeOf(increment, method);
     return outcome.ok ? [] : [{ what: "no construction", load: load.number, method, reason: outcome.reason }];
   });
 }
@@ -144,12 +142,12 @@ export function stagesOf({ record, open, reports }: Known): Stage[] {
   const received = stage("received", someHold("received"), typedIn("received"));
   const sized = stage("sized", someHold("sized"), typedIn("sized"));
   const hasLoads = record.loads.some((load) => load.stress !== undefined || hasReadings(load));
-  const loaded = stage("loaded", hasLoads, [...loadLacks(record), ...typedIn("loaded")]);
+  const ofLoads = [...loadLacks(record), ...typedIn("loaded")];
+  const loaded = stage("loaded", hasLoads, ofLoads);
 
   const faults = record.faults.map(({ name, row, sentence }): Lack => ({ what: "cell at fault", name, row, sentence }));
   // Results that are missing only because inputs are missing form one line instead of a dozen.
-  const inputsLack =
-    [...typedIn("sized"), ...typedIn("loaded"), ...typedIn("reduced"), ...loadLacks(record)].length > 0;
+  const inputsLack = [...typedIn("sized"), ...ofLoads, ...typedIn("reduced")].length > 0;
   const ofResults: Lack[] =
     inputsLack && results.length > 0 ? [{ what: "results follow", count: results.length }] : results;
   const hasResults =

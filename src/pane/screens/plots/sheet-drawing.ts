@@ -3,7 +3,7 @@
  * sheet's units.
  */
 import { initialOf, inputs, inSheetStress, reduced, stressText, type LoadReduced } from "../../../record/reduced-test";
-import { dialSense, incrementOfLoad, loadColumn, loadCurve } from "../../../record/load-curve";
+import { dialSense, incrementOfLoad, loadColumn, loadCurve, loadsRead } from "../../../record/load-curve";
 import { methodOfLoad, type RecordedPick } from "../../../specification/pick-table";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import type { LoadResultName } from "../../../record/names";
@@ -45,9 +45,6 @@ export const SHEET_CHOICES: SheetChoices = {
 
 /** The points of the curve on the sheet itself. */
 export const pointsOf = ({ words }: TestRecord): "end" | "d100" => (words.curve_from === "d100" ? "d100" : "end");
-
-/** The loads that have readings to draw. */
-export const loadsRead = ({ loads }: TestRecord): LoadRecord[] => loads.filter(({ readings }) => readings.length > 0);
 
 /** A number of a load as the sheet shows it, or calculated here if the sheet has no such cell. */
 function shownOr(

@@ -1,6 +1,7 @@
 /** Shows the plots of a data sheet: one of its curves, or the time curves of all its loads. */
 import { Button, Field, Radio, RadioGroup, Select, Text } from "@fluentui/react-components";
 import { useEffect, useMemo, useRef, useState } from "react";
+import { loadsRead } from "../../../record/load-curve";
 import type { TestRecord } from "../../../record/record";
 import { stressText } from "../../../record/reduced-test";
 import { METHOD_NAMES } from "../../../reduction/curve/preconsolidation";
@@ -8,7 +9,7 @@ import type { WorkbookPort } from "../../../workbook/port";
 import { Figure } from "../../ui/figure";
 import { Notice } from "../../ui/notice";
 import { chartOfSheet } from "./native-chart";
-import { drawSheet, loadDrawn, loadsRead, picksOf, pointsOf, SHEET_CHOICES, type SheetChoices } from "./sheet-drawing";
+import { drawSheet, loadDrawn, picksOf, pointsOf, SHEET_CHOICES, type SheetChoices } from "./sheet-drawing";
 import { PlotFiles } from "./save-plot";
 import { InsertChart } from "./insert-chart";
 import { SmallPlots } from "./small-plots";

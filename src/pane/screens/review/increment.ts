@@ -1,6 +1,6 @@
 /** One load of a test record for the review screen: reduced with the picks that count, in the units of the sheet. */
 import { inWords } from "../../text/messages";
-import { dialSense, type loadCurve } from "../../../record/load-curve";
+import { dialSense, outcomeOf, type loadCurve } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import type { PlotSpec } from "../../../plots/spec";
 import { logTimePlot, rootTimePlot, type TimePlotOptions } from "../../../plots/time";
@@ -24,13 +24,6 @@ export const PICKS_OF: Readonly<Record<TimeMethod, readonly PickName[]>> = {
 };
 
 export const otherMethod = (method: TimeMethod): TimeMethod => (method === "log time" ? "root time" : "log time");
-
-export const outcomeOf = ({ logTime, rootTime }: Increment, method: TimeMethod) =>
-  method === "log time" ? logTime : rootTime;
-
-/** The loads that have readings, in the order of their numbers. */
-export const loadsToReview = ({ loads }: TestRecord): LoadRecord[] =>
-  loads.filter(({ readings }) => readings.some(({ reading }) => reading !== undefined));
 
 /** The construction whose cv the test reports if a load has no choice of its own. */
 export const methodOfTest = ({ words }: TestRecord): TimeMethod =>

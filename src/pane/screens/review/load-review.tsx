@@ -3,6 +3,7 @@
  * changes.
  */
 import { makeStyles, Radio, RadioGroup, Text } from "@fluentui/react-components";
+import type { outcomeOf } from "../../../record/load-curve";
 import { TIME_METHODS, type TimeMethod } from "../../../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../../../reduction/increment/constructions/procedure";
 import type { NamedColumns } from "../../../workbook/port";
@@ -12,7 +13,7 @@ import { useStyles as useSharedStyles } from "../../ui/styles";
 import { ReviewFields } from "./pick-fields";
 import { ReviewFigure } from "./figure-with-handles";
 import { InSight } from "./in-sight";
-import { cvBy, outcomeOf } from "./increment";
+import { cvBy } from "./increment";
 import { ReviewMethod } from "./cv-choice";
 import { withPick, type Draft, type PickOf } from "./pick-changes";
 import type { Telling } from "./review-state";

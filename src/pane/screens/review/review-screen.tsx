@@ -4,12 +4,12 @@
  */
 import { Button, makeStyles, mergeClasses, Spinner, Text } from "@fluentui/react-components";
 import { useMemo, useReducer, type Dispatch } from "react";
+import { loadsRead } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { convert } from "../../../reduction/units";
 import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
 import { useStyles as useSharedStyles } from "../../ui/styles";
-import { loadsToReview } from "./increment";
 import { ReviewLoad } from "./load-review";
 import { LoadStepper } from "./load-stepper";
 import { savedOf, tableOf, type PicksTable } from "./pick-changes";
@@ -41,7 +41,7 @@ export function ReviewScreen({ port }: { port: WorkbookPort }) {
   const [state, dispatch] = useReducer(reviewState, START);
   const { id, sheet, values, record } = reading ?? {};
   const table = useMemo(() => tableOf(values ?? {}), [values]);
-  const loads = useMemo(() => (record ? loadsToReview(record) : []), [record]);
+  const loads = useMemo(() => (record ? loadsRead(record) : []), [record]);
   const write = useWriting({ port, sheet, table, busy: state.busy, dispatch, again });
 
   const [first] = loads;

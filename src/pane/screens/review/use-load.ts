@@ -3,7 +3,7 @@
  * something changed.
  */
 import { useMemo, useState } from "react";
-import { dialSense, incrementOfLoad, loadCurve } from "../../../record/load-curve";
+import { dialSense, incrementOfLoad, loadCurve, outcomeOf } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import {
   PICK_NAMES,
@@ -16,7 +16,7 @@ import type { Increment } from "../../../reduction/increment/reduce";
 import { procedureOfLoad } from "../../../specification/pick-table";
 import { text } from "../../text";
 import { handlesOf } from "./handles";
-import { cvBy, cvUnitsOf, methodOfTest, outcomeOf, plotOf, valueNow } from "./increment";
+import { cvBy, cvUnitsOf, methodOfTest, plotOf, valueNow } from "./increment";
 import { changesOf, methodWith, picksWith, savedOf, type Draft, type PicksTable } from "./pick-changes";
 
 /** One load, reduced by both procedures. */

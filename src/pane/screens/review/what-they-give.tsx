@@ -1,5 +1,6 @@
 /** The results of both constructions of a load by both procedures, side by side in the units of the sheet. */
 import { makeStyles, mergeClasses, Text, tokens } from "@fluentui/react-components";
+import { outcomeOf } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { TIME_METHODS, type TimeMethod } from "../../../reduction/increment/constructions/picks";
 import { PROCEDURES, type Procedure } from "../../../reduction/increment/constructions/procedure";
@@ -51,8 +52,8 @@ interface Marks {
 }
 
 /** The marks of a construction, with the same names for both constructions; undefined if the construction refuses. */
-function marksOf({ logTime, rootTime }: Increment, of: TimeMethod): Marks | undefined {
-  const found: Outcome<Marks> = of === "log time" ? logTime : rootTime;
+function marksOf(increment: Increment, of: TimeMethod): Marks | undefined {
+  const found: Outcome<Marks> = outcomeOf(increment, of);
   return found.ok ? found.value : undefined;
 }
 

@@ -1,8 +1,8 @@
+import { loadsRead } from "../../../../src/record/load-curve";
 import { readRecord, type TestRecord } from "../../../../src/record/record";
 import { brief } from "../../../../src/pane/screens/plots/small-plots";
 import {
   drawSheet,
-  loadsRead,
   picksOf,
   SHEET_CHOICES,
   smallPlots,
