@@ -3,7 +3,6 @@ import { Button, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { runChecks } from "../../../checks";
 import { answerTo } from "../../../checks/answers";
-import { REPORT_NAMES, REPORT_OF } from "../../../report/report";
 import type { WorkbookPort } from "../../../workbook/port";
 import { useTest } from "../../live/use-test";
 import type { Want } from "../../live/want";
@@ -14,6 +13,7 @@ import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { besideOf, BESIDE } from "../checks/workbook-answers";
 import { RecordFrame } from "../record-frame";
+import { REPORTS, reportsOf } from "../report/make-report";
 import { PartsList } from "./parts-list";
 import { partsOf } from "./parts";
 import { placesOf } from "./places";
@@ -23,7 +23,7 @@ import { nextOf, stagesOf, type Stage } from "./stages";
 const words = text.next;
 
 /** The answers, limits and reports of the test, besides its record. */
-const NEXT: Want = { beside: [...BESIDE, { mark: REPORT_OF, names: REPORT_NAMES }] };
+const NEXT: Want = { beside: [...BESIDE, REPORTS] };
 
 const useStyles = makeStyles({
   done: { color: tokens.colorNeutralForeground2 },
@@ -36,8 +36,7 @@ function stagesOfReading({ sheet, record, beside }: Reading): Stage[] {
     const given = answerTo(answers, sheet, one);
     return (status === "stop" || status === "explain") && (given === undefined || given.stale);
   });
-  const reports = beside.filter(({ values }) => values[REPORT_OF]?.[0]?.[0] === sheet).map((found) => found.sheet);
-  return stagesOf({ record, open, reports });
+  return stagesOf({ record, open, reports: reportsOf(sheet, beside) });
 }
 
 export interface NextScreenProps {

@@ -25,16 +25,14 @@ const inOrder = (a: Box, b: Box): number => a.row - b.row || a.col - b.col;
 export function partsOf(record: TestRecord, names: readonly SheetName[]): RequiredOfSheet {
   const boxes = boxesByName(names);
   const required = asksForReport(record) ? requiredOf(record) : undefined;
-  const parts = SHEET_PARTS.map(({ title, names: own }) => {
+  const parts = SHEET_PARTS.map(({ title, names: own }): PartOfSheet => {
     const placed = own.flatMap((name) => {
       const box = boxes.get(name);
       return box ? [{ name, box }] : [];
     });
     const [first] = placed.sort((a, b) => inOrder(a.box, b.box));
-    return { title, first, lacking: required?.lacking.filter(({ names: [name] }) => own.includes(name)) ?? [] };
+    const lacking = required?.lacking.filter(({ names: [name] }) => own.includes(name)) ?? [];
+    return { title, first: first?.name, lacking };
   }).filter(({ first, lacking }) => first !== undefined || lacking.length > 0);
-  return {
-    parts: parts.map((part) => ({ ...part, first: part.first?.name })),
-    ...(required && { count: { missing: required.lacking.length, asked: required.asked } }),
-  };
+  return { parts, ...(required && { count: { missing: required.lacking.length, asked: required.asked } }) };
 }

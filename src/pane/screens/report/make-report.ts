@@ -20,15 +20,15 @@ import { refuseNotYet } from "../../../workbook/busy";
 import type { Looked, Selection, WorkbookPort } from "../../../workbook/port";
 import { LANGUAGES, type Language } from "../../text/language";
 import { translated } from "../../text/messages";
-import type { Want } from "../../live/want";
+import type { Beside, Want } from "../../live/want";
 import { readTest, type Reading } from "../../live/workbook-store";
 import { REVIEW, reviewOf } from "../checks/workbook-answers";
 
+/** The sheets that are reports, beside a test. */
+export const REPORTS: Beside = { mark: REPORT_OF, names: REPORT_NAMES };
+
 /** What a report needs from the workbook. */
-export const REPORT: Want = {
-  ...REVIEW,
-  beside: [...(REVIEW.beside ?? []), { mark: REPORT_OF, names: REPORT_NAMES }],
-};
+export const REPORT: Want = { ...REVIEW, beside: [...(REVIEW.beside ?? []), REPORTS] };
 
 /** The choices of the person for a report; the report stores them. */
 export interface ReportChoices {
@@ -49,8 +49,8 @@ export interface Prospect {
 type Made = Pick<ReportSource, "paper" | "preparedBy" | "now"> & Partial<ReportChoices>;
 type Read = Omit<ReportSource, keyof Made | "inWords">;
 
-/** The names of the sheets that are marked as a report of `sheet`. */
-const reportsOf = (sheet: string, sheets: readonly Looked[]): string[] =>
+/** The names of the sheets that are marked as a report of `sheet`, oldest first. */
+export const reportsOf = (sheet: string, sheets: readonly Looked[]): string[] =>
   sheets.filter(({ values }) => values[REPORT_OF]?.[0]?.[0] === sheet).map((found) => found.sheet);
 
 /** The reviewer's answers to open questions, by the id of the question. */
