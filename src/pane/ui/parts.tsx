@@ -1,4 +1,4 @@
-/** Small parts of the screens: a heading, a choice of words, a progress bar with a stop button. */
+/** Small parts of the screens: a heading, a list of faults, a choice of words, a progress bar with a stop button. */
 import { Button, Field, ProgressBar, Select, Text } from "@fluentui/react-components";
 import { useId, type ReactNode } from "react";
 import { choosing } from "./choosing";
@@ -17,6 +17,27 @@ export function Step({ title, children }: { title: string; children: ReactNode }
         {title}
       </Text>
       {children}
+    </section>
+  );
+}
+
+interface FaultListProps {
+  readonly heading: string;
+  readonly level: "h2" | "h3";
+  readonly children: ReactNode;
+}
+
+/** Faults under their heading; a long list scrolls. */
+export function FaultList({ heading, level, children }: FaultListProps) {
+  const styles = useStyles();
+  return (
+    <section aria-label={heading}>
+      <Text as={level} weight="semibold" block className={styles.title}>
+        {heading}
+      </Text>
+      <ul className={styles.faults} tabIndex={0} role="list" aria-label={heading}>
+        {children}
+      </ul>
     </section>
   );
 }

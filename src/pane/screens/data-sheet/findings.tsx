@@ -7,26 +7,20 @@ import { text } from "../../text";
 import { inWords } from "../../text/messages";
 import { sentence } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
-import { Step } from "../../ui/parts";
+import { FaultList, Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import type { LookedAt } from "./sheet-check-state";
 
 const words = text.check;
 
 function FindingList({ heading, findings }: { heading: string; findings: readonly Finding[] }) {
-  const styles = useStyles();
   if (findings.length === 0) return null;
   return (
-    <section aria-label={heading}>
-      <Text as="h3" weight="semibold" block className={styles.title}>
-        {heading}
-      </Text>
-      <ul className={styles.faults} tabIndex={0} role="list" aria-label={heading}>
-        {findings.map(({ sentence: said }) => (
-          <li key={said}>{said}</li>
-        ))}
-      </ul>
-    </section>
+    <FaultList heading={heading} level="h3">
+      {findings.map(({ sentence: said }) => (
+        <li key={said}>{said}</li>
+      ))}
+    </FaultList>
   );
 }
 
@@ -41,32 +35,25 @@ function FormulaList({
   isBusy: boolean;
   onMend: OnMend;
 }) {
-  const styles = useStyles();
   if (formulas.length === 0) return null;
-  const heading = words.faulty(formulas.length);
   return (
-    <section aria-label={heading}>
-      <Text as="h3" weight="semibold" block className={styles.title}>
-        {heading}
-      </Text>
-      <ul className={styles.faults} tabIndex={0} role="list" aria-label={heading}>
-        {formulas.map(({ address, sentence: message, mend }) => (
-          <li key={address}>
-            {`${sentence(inWords(message))}. `}
-            {mend && (
-              <Button
-                size="small"
-                disabledFocusable={isBusy}
-                aria-label={words.mendAt(address)}
-                onClick={() => onMend(mend)}
-              >
-                {words.mend}
-              </Button>
-            )}
-          </li>
-        ))}
-      </ul>
-    </section>
+    <FaultList heading={words.faulty(formulas.length)} level="h3">
+      {formulas.map(({ address, sentence: message, mend }) => (
+        <li key={address}>
+          {`${sentence(inWords(message))}. `}
+          {mend && (
+            <Button
+              size="small"
+              disabledFocusable={isBusy}
+              aria-label={words.mendAt(address)}
+              onClick={() => onMend(mend)}
+            >
+              {words.mend}
+            </Button>
+          )}
+        </li>
+      ))}
+    </FaultList>
   );
 }
 

@@ -8,7 +8,7 @@ import type { WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
 import { makeReport, prospectOf, REPORT, type MadeReport, type Prospect, type ReportChoices } from "./make-report";
 import { choosing } from "../../ui/choosing";
-import { Choice, optionsOf, Step } from "../../ui/parts";
+import { Choice, FaultList, optionsOf, Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
@@ -172,16 +172,11 @@ function Lacking({ prospect: { missing, answered } }: { prospect: Prospect }) {
   const open = answered.filter(({ answer }) => !["pass", "cannot be asked"].includes(answer.status)).length;
   const list = (heading: string, items: typeof missing) =>
     items.length > 0 && (
-      <section aria-label={heading}>
-        <Text as="h2" weight="semibold" block className={styles.title}>
-          {heading}
-        </Text>
-        <ul className={styles.faults} tabIndex={0} role="list" aria-label={heading}>
-          {items.map(({ item, sentence }) => (
-            <li key={`${item} ${english(sentence)}`}>{words.item(item, inWords(sentence))}</li>
-          ))}
-        </ul>
-      </section>
+      <FaultList heading={heading} level="h2">
+        {items.map(({ item, sentence }) => (
+          <li key={`${item} ${english(sentence)}`}>{words.item(item, inWords(sentence))}</li>
+        ))}
+      </FaultList>
     );
   return (
     <>
