@@ -1,7 +1,7 @@
 /** The version of the data sheet, and the news of each version. */
 import project from "../../package.json";
 
-export const TEMPLATE_VERSION = 5;
+export const TEMPLATE_VERSION = 6;
 export const ADD_IN_VERSION = project.version;
 
 /** The news of a version: sentences, and the names that older sheets do not have. */
@@ -12,6 +12,11 @@ export interface News {
 }
 
 export const NEWS: readonly News[] = [
+  {
+    version: 6,
+    sentences: [],
+    names: [],
+  },
   {
     version: 5,
     sentences: [
