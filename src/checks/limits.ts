@@ -7,6 +7,7 @@ import { cellAddress } from "../workbook/address";
 import type { NamedValues } from "../record/record";
 import type { SheetName, SheetPlan } from "../workbook/port";
 import type { Thresholds } from "./check";
+import { limitCalled, limitNamed } from "./limit-words";
 import { CHECKS } from "./table";
 import { tableSheet, type TableColumn } from "../workbook/table-sheet";
 
@@ -35,7 +36,7 @@ const IN_FORCE = (row: number): string =>
   `=IF(ISNUMBER(${cellAddress(row, 2)}),${cellAddress(row, 2)},${cellAddress(row, 3)})`;
 
 const COLUMNS: readonly TableColumn[] = [
-  column("limit_name", "Limit", 22, "label"),
+  column("limit_name", "Limit", 34, "label"),
   column("limit_in_force", "In force", 9, "result", { formula: IN_FORCE }),
   column("limit_value", "Yours", 9, "input"),
   column("limit_default", "Default", 9, "label"),
@@ -60,7 +61,14 @@ export const limitsSheet = (): SheetPlan =>
       "In a cell: =CLAY.CHECKS(the named values, the columns Limit and In force of this sheet).",
     ],
     columns: COLUMNS,
-    rows: LIMITS.map(({ name, question, value, unit }) => [name, undefined, undefined, value, unit, english(question)]),
+    rows: LIMITS.map(({ name, question, value, unit }) => [
+      limitCalled(name),
+      undefined,
+      undefined,
+      value,
+      unit,
+      english(question),
+    ]),
     whole: "limits",
     isProtected: true,
   });
@@ -105,7 +113,7 @@ export function readLimits(values: NamedValues, names: readonly SheetName[] = []
   listed.forEach((_, row) => {
     const value = cell("limit_value", row);
     if (value === "") return;
-    const name = String(cell("limit_name", row));
+    const name = limitNamed(String(cell("limit_name", row)));
     const limit = LIMITS.find((one) => one.name === name);
     if (!limit) {
       remarks.push(say`${at(row)} is a limit of “${verbatim(name)}”, which no question has: it is not used; clear it`);
@@ -113,7 +121,7 @@ export function readLimits(values: NamedValues, names: readonly SheetName[] = []
     }
     if (typeof value !== "number") {
       remarks.push(
-        say`${at(row)} holds “${verbatim(String(value))}” where the limit ${verbatim(name)} is a number: the default ${limit.value} is in force; enter a number`,
+        say`${at(row)} holds “${verbatim(String(value))}” where the limit ${verbatim(limitCalled(name))} is a number: the default ${limit.value} is in force; enter a number`,
       );
       return;
     }
@@ -132,7 +140,9 @@ export function readLimits(values: NamedValues, names: readonly SheetName[] = []
     });
     if (by && why) return;
     const lacking = by ? say`why` : why ? say`who` : say`who and why`;
-    remarks.push(say`${at(row)} changes ${verbatim(name)} from ${limit.value} to ${value}: enter ${lacking}`);
+    remarks.push(
+      say`${at(row)} changes “${verbatim(limitCalled(name))}” from ${limit.value} to ${value}: enter ${lacking}`,
+    );
   });
   return { thresholds, changed, remarks };
 }

@@ -1,5 +1,6 @@
 /** Worksheet functions for checking a hand calculation. */
 import { english } from "../reduction/message";
+import { limitNamed } from "../checks/limit-words";
 import { checkValues, unknownThresholds, type Figure } from "../checks";
 import { compare } from "../book/comparison";
 import { unitNamed } from "../reduction/units";
@@ -160,7 +161,7 @@ function toThresholds(argument: unknown): Record<string, number> {
   rows.forEach(([name, value], index) => {
     const word = toOptionalWord(name, `the name in row ${index + 1} of the limits`);
     if (word === undefined || isOmitted(value)) return;
-    limits[word] = toCell(value, `row ${index + 1} of the limits`) ?? 0;
+    limits[limitNamed(word)] = toCell(value, `row ${index + 1} of the limits`) ?? 0;
   });
   const [unknown] = unknownThresholds(limits);
   return unknown === undefined
@@ -174,7 +175,7 @@ function toThresholds(argument: unknown): Record<string, number> {
  * asked.
  * @customfunction
  * @param named_values Rows of a name of the data sheet and, to its right, its value; a column of the sheet, such as load_stress, has its values one beside the other.
- * @param [limits] Rows of a limit's name, such as Q08.explain, and its value; columns beyond are not read.
+ * @param [limits] Rows of a limit, such as Q08.explain or as the sheet of limits calls it, and its value; columns beyond are not read.
  * @param [show] "all" (default), or "open" for the questions that were asked and do not pass.
  * @returns Six cells for each question.
  * @example =CLAY.CHECKS(N2:O8,,"open")

@@ -92,14 +92,14 @@ withBrowser("the reviewer", (openPage) => {
     await pane.getByRole("button", { name: "Insert a sheet of limits" }).click();
     await told("lists every limit");
     const names = await readNames(page, "Limits", ["limit_name"]);
-    const row = names.limit_name.findIndex(([name]) => name === "Q01.note_above");
+    const row = names.limit_name.findIndex(([name]) => name === "Q01, note above");
     expect(row).toBeGreaterThanOrEqual(0);
     await page.evaluate(
       ([at]) =>
         window.clayledger.port.fillNames("Limits", { limit_value: [...new Array(at as number).fill(null), 90] }),
       [row],
     );
-    await told(/changes Q01.note_above from 102 to 90|changes Q01.note_above/);
+    await told(/changes “Q01, note above” from 1.02 to 90/);
     expect(await paneViolations(page)).toEqual([]);
   });
 

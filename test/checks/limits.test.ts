@@ -3,6 +3,7 @@
  * sheet.
  */
 import { CHECKS as TABLE, unknownThresholds } from "../../src/checks";
+import { limitNamed } from "../../src/checks/limit-words";
 import { LIMIT_NAMES, LIMITS, limitsSheet, readLimits } from "../../src/checks/limits";
 import { CHECKS } from "../../src/functions/checking";
 import type { CellValue, SheetName } from "../../src/workbook/port";
@@ -36,6 +37,13 @@ test("every limit of every question is listed once, with its default and unit", 
   expect(Object.keys(plan.names).sort()).toEqual([...LIMIT_NAMES, "limits"].sort());
 });
 
+test("the sheet shows each limit in words, which lead back to its name", () => {
+  const shown = plan.cells.filter(({ col, row }) => col === plan.names.limit_name.col && row >= top);
+  expect(shown.map(({ value }) => limitNamed(String(value)))).toEqual(LIMITS.map(({ name }) => name));
+  for (const { value } of shown) expect(value).not.toMatch(/_|\.\w/);
+  expect(limitNamed("Q08.explain")).toBe("Q08.explain");
+});
+
 test("a blank sheet changes nothing", () =>
   expect(readLimits(typed({}), names)).toEqual({ thresholds: {}, changed: [], remarks: [] }));
 
@@ -53,7 +61,7 @@ test("a limit without who or why is used, with a remark that names its cell", ()
   const { thresholds, remarks } = read(typed({ "Q08.explain": { value: 0.2 } }), names);
   expect(thresholds).toEqual({ "Q08.explain": 0.2 });
   expect(remarks).toEqual([
-    `C${top + rowOf("Q08.explain") + 1} changes Q08.explain from 0.1 to 0.2: enter who and why`,
+    `C${top + rowOf("Q08.explain") + 1} changes “Q08, explain beyond” from 0.1 to 0.2: enter who and why`,
   ]);
 });
 
@@ -78,8 +86,8 @@ test.each([null, 0] as const)("CLAY.CHECKS takes the sheet as its limits when a 
   const sheet = await calculate({ ...plan, cells, behind: false }, blankAs);
   expect(sheet.errors).toEqual([]);
   const range = LIMITS.map((_, row) => [sheet.value("limit_name", row), sheet.value("limit_in_force", row)]);
-  expect(range[rowOf("Q08.explain")]).toEqual(["Q08.explain", 0.2]);
-  expect(range[rowOf("Q08.stop")]).toEqual(["Q08.stop", 0.3]);
+  expect(range[rowOf("Q08.explain")]).toEqual(["Q08, explain beyond", 0.2]);
+  expect(range[rowOf("Q08.stop")]).toEqual(["Q08, stop beyond", 0.3]);
   const test = [
     ["initial_height", 20],
     ["final_height_measured", 18.15],

@@ -1,5 +1,6 @@
 /** Makes a report of a data sheet in the workbook, and finds earlier reports. */
 import { runChecks, type Answered } from "../../../checks";
+import { limitCalled } from "../../../checks/limit-words";
 import { answerTo, type Acknowledgement } from "../../../checks/answers";
 import {
   byOf,
@@ -103,7 +104,7 @@ function find(reading: Reading): Found {
     changedLimits: limits.changed.map(({ name, default: usual, value, unit, by, why }) => {
       const amount = verbatim(`${value} ${unit}`.trim());
       const who = by ? verbatim(by) : say`no name`;
-      return say`${verbatim(name)} is ${amount} in place of ${usual} (${who}: ${why ? verbatim(why) : say`no reason`})`;
+      return say`${verbatim(`“${limitCalled(name)}”`)} is ${amount} in place of ${usual} (${who}: ${why ? verbatim(why) : say`no reason`})`;
     }),
   };
   const reports = reportsOf(sheet, beside);

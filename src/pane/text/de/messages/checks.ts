@@ -55,5 +55,5 @@ export const checks: Readonly<Record<string, string>> = {
   why: "warum",
   who: "wer",
   "who and why": "wer und warum",
-  "{0} changes {1} from {2} to {3}: enter {4}": "{0} ändert {1} von {2} auf {3}: eingeben, {4}",
+  "{0} changes “{1}” from {2} to {3}: enter {4}": "{0} ändert „{1}“ von {2} auf {3}: eingeben, {4}",
 };

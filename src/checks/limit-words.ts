@@ -1,0 +1,62 @@
+/**
+ * The names of the limits in words, as the sheet of limits shows them: "Q05, explain beyond" for the limit that
+ * code calls Q05.explain.
+ */
+
+/** The words of each kind of limit. */
+export const LIMIT_WORDS = {
+  note_below: "note below",
+  note_above: "note above",
+  explain_below: "explain below",
+  explain_above: "explain above",
+  stop_above: "stop above",
+  stop_below: "stop below",
+  under_load: "counts as unloaded up to",
+  doubt: "doubt of the specific gravity",
+  explain: "explain beyond",
+  stop: "stop beyond",
+  points: "points",
+  relative: "explain beyond this share of w",
+  explain_share: "explain beyond this share",
+  stop_share: "stop beyond this share",
+  diameter_over_height: "diameter over height",
+  diameter: "diameter",
+  height: "height",
+  height_bs: "height, BS 1377-5",
+  allowance: "allowance on the sizes",
+  share: "share",
+  same: "numbers alike",
+  least_unloading: "fewest unloading steps",
+  tolerance: "tolerance",
+  enough: "share that fits another unit",
+  few: "share that fits as typed",
+  steps: "explain beyond this many steps",
+  stretch: "times longer than",
+  shrink: "times shorter than",
+  latest: "latest first reading",
+  readings: "fewest readings",
+  cycles: "fewest log cycles",
+  times: "explain beyond this many times",
+  saturation: "explain saturation below",
+  drift: "explain drift beyond",
+  reach: "explain a reach below",
+  unreliable: "unreliable beyond",
+  ratio_above: "ratio above",
+  change: "change",
+  strain: "strain",
+};
+
+const words: Readonly<Record<string, string>> = LIMIT_WORDS;
+
+/** "Q05, explain beyond" of "Q05.explain". A name that is no limit's stays as it is. */
+export function limitCalled(name: string): string {
+  const [id = "", key = ""] = name.split(".");
+  return words[key] === undefined ? name : `${id}, ${words[key]}`;
+}
+
+/** "Q05.explain" of "Q05, explain beyond", or of "Q05.explain" itself, as older sheets have it. */
+export function limitNamed(called: string): string {
+  const [, id, said] = /^\s*(Q\d+)\s*,\s*(.*?)\s*$/.exec(called) ?? [];
+  const key = Object.keys(words).find((one) => words[one] === said);
+  return id === undefined || key === undefined ? called.trim() : `${id}.${key}`;
+}
