@@ -336,7 +336,9 @@ function placeLoads(draft: Draft, top: number): number {
 /** Places two columns per load: time and reading. The cells below them stay blank, so that a long series has room. */
 function placeReadings(draft: Draft, top: number, rows: number): number {
   const { system, cells, names } = draft;
-  placeBand(draft, top, 0, 2 * draft.loads, "Readings");
+  // Each printed page begins with the title.
+  for (let col = 0; col < 2 * draft.loads; col += PAGE_COLUMNS)
+    placeBand(draft, top, col, Math.min(PAGE_COLUMNS, 2 * draft.loads - col), "Readings");
   cells.push({
     row: top + 1,
     col: 0,

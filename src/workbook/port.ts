@@ -262,7 +262,10 @@ export interface WorkbookPort {
   selection(): Promise<Selection>;
   /** The values of a range of a sheet, as `selection` gives them. */
   values(sheet: string, address: string): Promise<Selection["values"]>;
-  /** Brings a sheet to the front and selects cells on it ("B4", "B4:C18"). */
+  /**
+   * Brings a sheet to the front and selects cells on it ("B4", "B4:C18"). Cells that were out of sight come into sight
+   * with the headings above them, if the host lets that be chosen.
+   */
   show(sheet: string, address: string): Promise<void>;
   /**
    * The contents of the cells behind a sheet's local names: a formula as its en-US text ("=..."), a constant unchanged.

@@ -31,6 +31,7 @@ import { chartCommands } from "./chart";
 import { sheetCommands } from "./commands";
 import { adoptCopies, ownNames, type SheetCopy } from "./copies";
 import { type Command, type Dispatching, type Model } from "./engine";
+import { bringUp } from "./into-sight";
 import { localName } from "../names";
 import { checkNaming } from "../naming";
 import { checkPlan } from "../plan-check";
@@ -191,7 +192,9 @@ export class EmbeddedPort implements WorkbookPort {
     const zone = firstOf(this.#zonesAt(sheetId, address));
     if (!getters.isSheetVisible(sheetId)) throw new WorkbookError(hiddenSheet(sheet));
     this.#activate(sheetId);
+    const before = getters.getActiveMainViewport();
     selection.selectZone({ cell: { col: zone.left, row: zone.top }, zone });
+    bringUp(this.#model, zone, before);
   }
 
   async hidden(sheet: string): Promise<{ rows: number[]; cols: number[] }> {

@@ -1,5 +1,8 @@
 /** Which sheet is in front: through a file, and past undo and redo. */
 import "./engine-in-node";
+import { blankSheet } from "../../../src/datasheet";
+import { HAND_TIMES } from "../../../src/specification/load-table";
+import { cellAddress } from "../../../src/workbook/address";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../src/workbook/embedded";
 import { RING } from "../contract-bench";
 
@@ -8,7 +11,8 @@ async function workbook() {
   await port.insertSheet({ ...RING, name: "First" });
   await port.insertSheet({ ...RING, name: "Second" });
   // The engine lists its own commands only: a loosening for plain ones.
-  const dispatch = (type: string) => (port.workbook.model.dispatch as unknown as (type: string) => unknown)(type);
+  const dispatch = (type: string, payload: object = {}) =>
+    (port.workbook.model.dispatch as unknown as (type: string, payload: object) => unknown)(type, payload);
   return { port, dispatch };
 }
 
@@ -51,4 +55,41 @@ test("a person who goes to another sheet after undo stays there", async () => {
   await port.show("First", "A1");
   await port.fillNames("First", {});
   expect(await port.activeSheet()).toBe("First");
+});
+
+describe("a cell of a data sheet that is shown", () => {
+  const plan = blankSheet("SI");
+
+  /** The port with the data sheet in a window of 930 by 690 pixels, and what the window shows below the frozen row. */
+  async function inWindow() {
+    const { port, dispatch } = await workbook();
+    await port.insertSheet(plan);
+    const payload = { width: 930, height: 690, gridOffsetX: 0, gridOffsetY: 0 };
+    dispatch("RESIZE_SHEETVIEW", payload);
+    return { port, inSight: () => port.workbook.model.getters.getActiveMainViewport() };
+  }
+
+  test("of the readings: their title is at the top of the window, and the schedule below it", async () => {
+    const { port, inSight } = await inWindow();
+    const { row, col } = plan.names.times_01;
+    await port.show(plan.name, cellAddress(row, col));
+    const title = plan.cells.find(({ value, kind }) => value === "Readings" && kind === "heading");
+    expect(inSight().top).toBe(title?.row);
+    expect(inSight().bottom).toBeGreaterThanOrEqual(row + HAND_TIMES.length - 1);
+  });
+
+  test("of the results: its label is in sight beside it", async () => {
+    const { port, inSight } = await inWindow();
+    const { row, col } = plan.names.preconsolidation_stress;
+    await port.show(plan.name, cellAddress(row, col));
+    expect(inSight().left).toBeLessThanOrEqual(col - 3);
+    expect(inSight().right).toBeGreaterThan(col);
+  });
+
+  test("that is in sight already: nothing moves", async () => {
+    const { port, inSight } = await inWindow();
+    const before = inSight();
+    await port.show(plan.name, "D12");
+    expect(inSight()).toEqual(before);
+  });
 });
