@@ -28,7 +28,7 @@ const MAY_IMPORT = {
   summary: RECORD,
   functions: ["reduction", "reduction/numeric", "checks", "book"],
   help: ["reduction", "reduction/numeric", "plots", "functions", "pane/text"],
-  "pane/text": ["workbook", "reduction", "reduction/numeric"],
+  "pane/text": ["workbook", "reduction", "reduction/numeric", "checks"],
   "pane/ui": ["reduction/numeric", "plots", "pane/text"],
   "pane/live": [...RECORD, "pane/text"],
   "pane/screens": [...RECORD, ...PANE, "plots", "datasheet", "exchange", "checks", "book", "report", "summary"],
