@@ -5,7 +5,7 @@
  */
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
-import { methodOfLoad } from "../specification/pick-table";
+import { methodOfLoad, picksOfCurve } from "../specification/pick-table";
 import type { NamedValues, TestRecord } from "../record/record";
 import { DESIGN_INCREASE } from "../reduction/curve/design";
 import { FIELD_FACTOR } from "../reduction/curve/field-curve";
@@ -178,9 +178,9 @@ function meanSlope(sheet: Sheet, id: string, index: Outcome<Index>): Line {
 }
 
 /** The virgin line, in void ratio against log of stress. */
-function virgin({ reduced: { curve } }: Sheet): { points: readonly LoadPoint[]; basis: string } | undefined {
+function virgin({ record, reduced: { curve } }: Sheet): { points: readonly LoadPoint[]; basis: string } | undefined {
   if (!curve.ok || curve.value.kind !== "e") return undefined;
-  const found = virginLineOf(curve.value);
+  const found = virginLineOf(curve.value, picksOfCurve(record.picks));
   if (!found.ok) return undefined;
   const { curve: first, virgin: run } = found.value;
   const points = first.points.slice(run.from, run.to + 1);

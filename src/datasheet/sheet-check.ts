@@ -6,6 +6,7 @@ import { english } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import type { Box, SheetName } from "../workbook/port";
 import { boxAddress } from "../workbook/address";
+import { OF_CURVE } from "../reduction/curve/picks";
 import { METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "../specification/fields";
@@ -201,10 +202,9 @@ function pickFindings(
     });
     if (load === undefined || of === undefined || after === undefined || after === 0)
       return [say("look", "of the picks by hand is unfinished and not used: it needs a load, a pick and a new value.")];
-    if (loads && !loads.includes(load))
-      return [
-        say("stop", `picks ${of} of load ${load}, and there is no such load: correct the load, or clear the row.`),
-      ];
+    const picked = load === OF_CURVE ? `${of} of the curve` : `${of} of load ${load}`;
+    if (loads && load !== OF_CURVE && !loads.includes(load))
+      return [say("stop", `picks ${picked}, and there is no such load: correct the load, or clear the row.`)];
     const word = String(after).trim().toLowerCase();
     const known: readonly string[] | undefined =
       of === METHOD_PICK ? TIME_METHODS : of === PROCEDURE_PICK ? PROCEDURES : undefined;
@@ -212,18 +212,13 @@ function pickFindings(
       return [
         say(
           "stop",
-          `picks "${after}" as ${of} of load ${load}, which cannot be used: enter ${known ? known.join(" or ") : "a number"}, or automatic.`,
+          `picks "${after}" as ${picked}, which cannot be used: enter ${known ? known.join(" or ") : "a number"}, or automatic.`,
         ),
       ];
     const lacks = [...(reason === undefined ? ["reason"] : []), ...(by === undefined ? ["initials"] : [])];
     return lacks.length === 0
       ? []
-      : [
-          say(
-            "look",
-            `picks ${of} of load ${load} without ${lacks.join(" and ")}: it is used, and a reviewer will ask.`,
-          ),
-        ];
+      : [say("look", `picks ${picked} without ${lacks.join(" and ")}: it is used, and a reviewer will ask.`)];
   });
 }
 

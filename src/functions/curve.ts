@@ -24,7 +24,7 @@ import { then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
 import { answer, remarksOf, rowsOfLines, valueOf, type Item } from "./answer";
 import { isNoWord, refuseCell, toChoice, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
-import { reduceTest, toKind, toTest } from "./test-cells";
+import { reduceTest, toCurvePicks, toKind, toTest } from "./test-cells";
 
 /** Accepts the short name of a method, or its name in words on a data sheet. */
 const toMethod = (method: unknown): MethodName =>
@@ -38,7 +38,7 @@ const toMethod = (method: unknown): MethodName =>
  * @param [method] "casagrande" (default), "work", "bilog", "intersection", "pacheco_silva" or "janbu".
  * @param [item] One of stress, low, high, remark; left out, the whole table spills. Low and high bound the range that these points allow, at about 95 %; the choice of method is not part of it.
  * @param [kind] What the values are: "e" (default) or "strain".
- * @param [picks] Range of two columns, names and stresses, of picks by hand: recompression_from, recompression_to, virgin_from, virgin_to, greatest_curvature.
+ * @param [picks] Range of two columns, names and stresses, of picks by hand, or the answer of LOAD_PICKS for the curve: recompression_from, recompression_to, virgin_from, virgin_to, greatest_curvature, and of the indices loop_from, loop_to, unloading_from, unloading_to.
  * @param [drawing_slope] Slope at which the virgin line is drawn in Casagrande's construction, rise over run on the paper: 1.5 (56 degrees) if left out. Flatter drawings read higher.
  * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, the value of a first row without stress, or the first value.
  * @returns A table of label, value and unit; or the one item. Stresses are in the unit of the stresses given.
@@ -206,14 +206,24 @@ function toBetween(from: unknown, to: unknown): Between | undefined {
  * @param [from] First of two stresses between which the slope is wanted, on first loading.
  * @param [to] Second of the two stresses.
  * @param [kind] What the values are: "e" (default) gives Cc; "strain" gives Cc / (1 + e0).
+ * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION: virgin_from and virgin_to choose the points of the line.
  * @returns The index, positive.
  * @example =CLAY.COMPRESSION_INDEX(C2:C18,D2:D18)
  * @example =CLAY.COMPRESSION_INDEX(C2:C18,D2:D18,400,1600)
  * @refuses =CLAY.COMPRESSION_INDEX(C2:C18,D2:D18,400)
  * @source By definition: change of void ratio per log cycle of stress on the virgin line.
  */
-export function COMPRESSION_INDEX(stresses: any[][], values: any[][], from?: any, to?: any, kind?: any): any {
-  return valueOf(then(toTest(stresses, values, kind), (test) => compressionIndex(test, toBetween(from, to)))).value;
+export function COMPRESSION_INDEX(
+  stresses: any[][],
+  values: any[][],
+  from?: any,
+  to?: any,
+  kind?: any,
+  picks?: any[][],
+): any {
+  return valueOf(
+    then(toTest(stresses, values, kind), (test) => compressionIndex(test, toBetween(from, to), toCurvePicks(picks))),
+  ).value;
 }
 
 /**
@@ -224,13 +234,23 @@ export function COMPRESSION_INDEX(stresses: any[][], values: any[][], from?: any
  * @param [from] First of two stresses between which the slope is wanted, on a reload branch or on first loading.
  * @param [to] Second of the two stresses.
  * @param [kind] What the values are: "e" (default) gives Cr; "strain" gives Cr / (1 + e0).
+ * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION: loop_from and loop_to choose the line through a loop.
  * @returns The index, positive.
  * @example =CLAY.RECOMPRESSION_INDEX(C2:C18,D2:D18)
  * @refuses =CLAY.RECOMPRESSION_INDEX(C2:C18,D2:D18,400)
  * @source By definition: change of void ratio per log cycle of stress on reloading. No standard was found that states which stretch of a loop to take.
  */
-export function RECOMPRESSION_INDEX(stresses: any[][], values: any[][], from?: any, to?: any, kind?: any): any {
-  return valueOf(then(toTest(stresses, values, kind), (test) => recompressionIndex(test, toBetween(from, to)))).value;
+export function RECOMPRESSION_INDEX(
+  stresses: any[][],
+  values: any[][],
+  from?: any,
+  to?: any,
+  kind?: any,
+  picks?: any[][],
+): any {
+  return valueOf(
+    then(toTest(stresses, values, kind), (test) => recompressionIndex(test, toBetween(from, to), toCurvePicks(picks))),
+  ).value;
 }
 
 /**
@@ -241,13 +261,23 @@ export function RECOMPRESSION_INDEX(stresses: any[][], values: any[][], from?: a
  * @param [from] First of two stresses between which the slope is wanted, on an unloading branch.
  * @param [to] Second of the two stresses.
  * @param [kind] What the values are: "e" (default) gives Cs; "strain" gives Cs / (1 + e0).
+ * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION: unloading_from and unloading_to choose the points of the line.
  * @returns The index, positive.
  * @example =CLAY.SWELLING_INDEX(C2:C18,D2:D18)
  * @refuses =CLAY.SWELLING_INDEX(C2:C8,D2:D8)
  * @source By definition: change of void ratio per log cycle of stress on unloading. Schmertmann (1955) takes the mean slope of the rebound.
  */
-export function SWELLING_INDEX(stresses: any[][], values: any[][], from?: any, to?: any, kind?: any): any {
-  return valueOf(then(toTest(stresses, values, kind), (test) => swellingIndex(test, toBetween(from, to)))).value;
+export function SWELLING_INDEX(
+  stresses: any[][],
+  values: any[][],
+  from?: any,
+  to?: any,
+  kind?: any,
+  picks?: any[][],
+): any {
+  return valueOf(
+    then(toTest(stresses, values, kind), (test) => swellingIndex(test, toBetween(from, to), toCurvePicks(picks))),
+  ).value;
 }
 
 /**
@@ -258,6 +288,7 @@ export function SWELLING_INDEX(stresses: any[][], values: any[][], from?: any, t
  * @param [item] One of Cc, Cr, Cs, Cc_ratio, Cr_ratio, Cs_ratio, remark; left out, the whole table spills.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [initial_void_ratio] Void ratio at zero strain; for void ratios, the first one if left out.
+ * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
  * @returns A table of label, value and basis; or the one item. The ratios are over 1 + initial void ratio.
  * @example =CLAY.COMPRESSION_INDICES(C2:C18,D2:D18)
  * @refuses =CLAY.COMPRESSION_INDICES(C2:C8,D2:D8,"Cs")
@@ -269,14 +300,16 @@ export function COMPRESSION_INDICES(
   item?: any,
   kind?: any,
   initial_void_ratio?: any,
+  picks?: any[][],
 ): any[][] {
   const test = valueOf(toTest(stresses, values, kind));
   valueOf(branches(test));
+  const byHand = toCurvePicks(picks);
   const e0 = initialVoidRatio(test, toOptionalPositive(initial_void_ratio, "the initial void ratio"));
   const found: readonly (readonly [string, Outcome<Index>])[] = [
-    ["Cc", compressionIndex(test)],
-    ["Cr", recompressionIndex(test)],
-    ["Cs", swellingIndex(test)],
+    ["Cc", compressionIndex(test, undefined, byHand)],
+    ["Cr", recompressionIndex(test, undefined, byHand)],
+    ["Cs", swellingIndex(test, undefined, byHand)],
   ];
   const per = { e: test.kind === "e" ? 1 : e0 && 1 + e0, strain: test.kind === "e" ? e0 && 1 / (1 + e0) : 1 };
   const items = (suffix: string, scale: number | undefined): Item[] =>
@@ -450,6 +483,8 @@ function neededVoidRatio(test: TestCurve, argument: unknown): number {
  * @param [factor] Share of the initial void ratio at which field and laboratory lines meet; 0.42 if left out.
  * @param [initial_void_ratio] In-situ void ratio; for void ratios, the first one if left out.
  * @param [kind] What the values are: "e" (default) or "strain".
+ * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION: the virgin line and the recompression follow them.
+ * @param [recompression_index] Recompression index by the kind of the values, in the place of that of the test.
  * @returns Rows of label, stress and void ratio along the field curve; then Cc and Cr of the field curve, with the branch that Cr was read from, and the remark.
  * @example =CLAY.FIELD_CURVE(C2:C18,D2:D18,62)
  * @refuses =CLAY.FIELD_CURVE(C2:C18,D2:D18,0)
@@ -463,10 +498,14 @@ export function FIELD_CURVE(
   factor?: any,
   initial_void_ratio?: any,
   kind?: any,
+  picks?: any[][],
+  recompression_index?: any,
 ): any[][] {
   const test = valueOf(toTest(stresses, values, kind));
   const outcome = fieldCurve({
     test,
+    picks: toCurvePicks(picks),
+    recompressionIndex: toOptionalPositive(recompression_index, "the recompression index"),
     inSituStress: toPositive(in_situ_stress, "the in-situ stress"),
     initialVoidRatio: neededVoidRatio(test, initial_void_ratio),
     preconsolidationStress: toOptionalPositive(preconsolidation_stress, "the preconsolidation stress"),

@@ -5,11 +5,13 @@ import {
   PROCEDURE_PICK,
   standingRows,
   TIME_METHODS,
+  type PickedThing,
   type PickRow,
 } from "../reduction/increment/constructions/picks";
+import { CURVE_PICK_NAMES, OF_CURVE } from "../reduction/curve/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { isNoWord, refuseCell, toCell, toChoice, toNumber } from "./cells";
-import { asPick } from "./reduced-curve";
+import { asPick } from "./pick-cells";
 
 /** A row of the table, with the original cell of its value, and the name of the row for messages. */
 interface TableRow extends PickRow {
@@ -34,6 +36,12 @@ const wordOf = (cell: unknown): string | undefined => {
   return typeof shown === "string" || typeof shown === "number" ? String(shown) : undefined;
 };
 
+const isCurve = (cell: unknown): boolean => typeof cell === "string" && cell.trim().toLowerCase() === OF_CURVE;
+
+/** What a pick is of: the number of a load, or the compression curve. */
+const toPicked = (cell: unknown): PickedThing =>
+  isCurve(shownOf(cell)) ? OF_CURVE : toNumber(cell, "the load number");
+
 function tableOf(loads: unknown, picks: unknown, values: unknown): TableRow[] {
   const ofLoads = toColumn(loads, "the loads of the picks");
   const names = toColumn(picks, "the names of the picks");
@@ -47,7 +55,7 @@ function tableOf(loads: unknown, picks: unknown, values: unknown): TableRow[] {
     const number = typeof load === "object" ? toCell(load, `row ${index + 1} of the loads of the picks`) : load;
     const value = cells[index];
     return {
-      load: typeof number === "number" && number !== 0 ? number : undefined,
+      load: isCurve(shownOf(load)) ? OF_CURVE : typeof number === "number" && number !== 0 ? number : undefined,
       of: wordOf(names[index]),
       // A value of another type (an error, TRUE) counts too: the function that uses the pick names it in its refusal.
       after: isNoWord(value) ? undefined : (wordOf(value) ?? "?"),
@@ -67,19 +75,19 @@ function handedOn(cell: unknown): unknown {
 }
 
 /**
- * The picks by hand of one load out of a table of picks, for the picks of LOG_TIME, ROOT_TIME, their LINES and TIME_CURVE. The last row of each pick counts; "automatic" cancels the earlier rows. The columns may stand anywhere.
+ * The picks by hand of one load, or of the compression curve, out of a table of picks, for the picks of LOG_TIME, ROOT_TIME, their LINES and TIME_CURVE, and of PRECONSOLIDATION, its LINES and the indices. The last row of each pick counts; "automatic" cancels the earlier rows. The columns may stand anywhere.
  * @customfunction
- * @param load Number of the load.
- * @param loads Load numbers, one a row.
- * @param picks Names of the picks, one a row: d0, d100, d90, straight_from, straight_to, tail_from, tail_to, pair_at, tangent_from, tangent_to.
- * @param values Values of the picks, one a row: readings, or times in minutes; blank or 0 is none.
+ * @param load Number of the load, or "curve".
+ * @param loads Load numbers, one a row; "curve" for a pick of the compression curve.
+ * @param picks Names of the picks, one a row: d0, d100, d90, straight_from, straight_to, tail_from, tail_to, pair_at, tangent_from, tangent_to; of the curve those of PRECONSOLIDATION.
+ * @param values Values of the picks, one a row: readings, times in minutes, or stresses; blank or 0 is none.
  * @returns Rows of name, value and the place of the row in the table; one blank row if the load has no pick.
  * @example =CLAY.LOAD_PICKS(6,I2:I4,J2:J4,K2:K4)
  * @refuses =CLAY.LOAD_PICKS(6,I2:I4,J2:J4,K2:K3)
  * @source A rule of this add-in: picks by hand are kept in rows, and the last row counts.
  */
 export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: any[][]): any[][] {
-  const standing = standingRows(tableOf(loads, picks, values), toNumber(load, "the load number"));
+  const standing = standingRows(tableOf(loads, picks, values), toPicked(load));
   standing.delete(METHOD_PICK);
   standing.delete(PROCEDURE_PICK);
   // A row that cannot be used is returned with its place: the function that uses the picks says what is wrong with it.
@@ -88,11 +96,11 @@ export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: an
 }
 
 /**
- * The value of one pick by hand of one load, from the last row of a table of picks that has it. Without a row, or if the row says "automatic", it is the value given as otherwise.
+ * The value of one pick by hand of one load or of the compression curve, from the last row of a table of picks that has it. Without a row, or if the row says "automatic", it is the value given as otherwise.
  * @customfunction
- * @param load Number of the load.
- * @param pick Name of the pick: d0, d100, d90, straight_from, straight_to, tail_from, tail_to, pair_at, tangent_from, tangent_to; or "cv by", "procedure".
- * @param loads Load numbers, one a row.
+ * @param load Number of the load, or "curve".
+ * @param pick Name of the pick: d0, d100, d90, straight_from, straight_to, tail_from, tail_to, pair_at, tangent_from, tangent_to; or "cv by", "procedure"; of the curve those of PRECONSOLIDATION.
+ * @param loads Load numbers, one a row; "curve" for a pick of the compression curve.
  * @param picks Names of the picks, one a row.
  * @param values Values of the picks, one a row; log time or root time for "cv by", aided or drawn for "procedure".
  * @param [otherwise] The value without a pick; a blank if left out.
@@ -103,8 +111,10 @@ export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: an
  * @source A rule of this add-in: picks by hand are kept in rows, and the last row counts.
  */
 export function LAST_PICK(load: any, pick: any, loads: any[][], picks: any[][], values: any[][], otherwise?: any): any {
-  const name = toChoice(asPick(pick), "the pick", [...PICK_NAMES, METHOD_PICK, PROCEDURE_PICK], METHOD_PICK);
-  const row = standingRows(tableOf(loads, picks, values), toNumber(load, "the load number")).get(name.toLowerCase());
+  const of = toPicked(load);
+  const names = of === OF_CURVE ? CURVE_PICK_NAMES : [...PICK_NAMES, METHOD_PICK, PROCEDURE_PICK];
+  const name = toChoice<string>(asPick(pick), "the pick", names, METHOD_PICK);
+  const row = standingRows(tableOf(loads, picks, values), of).get(name.toLowerCase());
   if (!row) return isNoWord(otherwise) ? "" : shownOf(Array.isArray(otherwise) ? otherwise[0]?.[0] : otherwise);
   const { value, where } = row;
   if (name === METHOD_PICK) return toChoice(value, `"${METHOD_PICK}" in ${where}`, TIME_METHODS, TIME_METHODS[0]);

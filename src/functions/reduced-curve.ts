@@ -1,9 +1,10 @@
 /** From the cells of a load increment to its reduction: times, readings, picks. */
-import { PICK_NAMES, pickNamed, type Picks } from "../reduction/increment/constructions/picks";
+import { PICK_NAMES, type Picks } from "../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import type { Increment } from "../reduction/increment/reduce";
 import { reducedOnce } from "../reduction/increment/reduced-once";
-import { isOmitted, refuseCell, toCell, toChoice, toPair } from "./cells";
+import { toChoice, toPair } from "./cells";
+import { toPickValues } from "./pick-cells";
 
 /**
  * A column or row of numbers and blanks, blanks as `blank`; undefined if a cell is something else, which toPair then
@@ -39,31 +40,8 @@ export function toCurve(times: unknown, readings: unknown, blankReading = 0): [F
   return [t.subarray(0, length), d.subarray(0, length)];
 }
 
-const PICK_COLUMNS = "the picks must be a range of two columns: names and values";
-
-/** A pick given in words by its short name; any other cell as it is. */
-export const asPick = (cell: unknown): unknown => (typeof cell === "string" ? pickNamed(cell) : cell);
-
-/**
- * Picks from a range of names and values; a row without a value (blank, or 0, since desktop Excel passes a blank cell
- * as 0) leaves the automatic choice. A third column, as LOAD_PICKS returns it, says where the row stands.
- */
-function toPicks(argument: unknown): Picks {
-  if (isOmitted(argument) || argument === 0) return {};
-  if (!Array.isArray(argument)) return refuseCell(PICK_COLUMNS);
-  const rows: unknown[][] = Array.isArray(argument[0]) ? argument : [argument];
-  const picks: Partial<Record<keyof Picks, number>> = {};
-  rows.forEach((row, i) => {
-    const place = row.length === 3 && typeof row[2] === "string" ? row[2] : undefined;
-    const where = place || `row ${i + 1} of the picks`;
-    if (isOmitted(row[0]) || row[0] === 0) return;
-    if (row.length !== 2 && place === undefined) return refuseCell(PICK_COLUMNS);
-    const name = toChoice(asPick(row[0]), `the name in ${where}`, PICK_NAMES, PICK_NAMES[0]);
-    const value = toCell(row[1], where);
-    if (value) picks[name] = value;
-  });
-  return picks;
-}
+/** Picks of a load from a range of names and values. */
+const toPicks = (argument: unknown): Picks => toPickValues(argument, PICK_NAMES);
 
 /** The increment of two ranges of cells, calculated once for each distinct input. */
 export const reduce = (

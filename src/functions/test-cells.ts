@@ -6,10 +6,11 @@ import {
   type MethodName,
   type Preconsolidation,
 } from "../reduction/curve/preconsolidation";
-import type { Picks } from "../reduction/curve/methods/reading";
-import { firstOf, nth } from "../reduction/numeric/lists";
+import { CURVE_PICK_NAMES, type CurvePickName, type CurvePicks } from "../reduction/curve/picks";
+import { nth } from "../reduction/numeric/lists";
 import { then, type Outcome } from "../reduction/outcome";
-import { isOmitted, refuseCell, toCell, toChoice, toOptionalNonZero, toOptionalPositive, toPair } from "./cells";
+import { refuseCell, toChoice, toOptionalNonZero, toOptionalPositive, toPair } from "./cells";
+import { toPickValues } from "./pick-cells";
 import { memoize } from "../reduction/numeric/memoize";
 
 const KINDS = ["e", "strain"] as const;
@@ -33,46 +34,27 @@ export const toTest = (stresses: unknown, values: unknown, kind: unknown, initia
   return testCurve(Array.from(s), Array.from(v), toKind(kind), toInitial(initial));
 };
 
-/** The names of picks that a person may give, and the choices that they replace. */
-const PICKS = {
-  recompression_from: "recompressionFrom",
-  recompression_to: "recompressionTo",
-  virgin_from: "virginFrom",
-  virgin_to: "virginTo",
-  greatest_curvature: "greatestCurvature",
-} as const satisfies Record<string, keyof Picks>;
-/** Object.keys returns strings; these are the keys of the table above. */
-const PICK_NAMES = Object.keys(PICKS) as (keyof typeof PICKS)[];
-
-/**
- * Picks from a range of names and stresses; a blank stress leaves the automatic choice. One value per name, NaN for
- * none.
- */
-function toPicks(argument: unknown): Float64Array {
-  const picks = new Float64Array(PICK_NAMES.length).fill(NaN);
-  if (isOmitted(argument) || argument === 0) return picks;
-  const rows: unknown[] = Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [argument];
-  rows.forEach((row, i) => {
-    if (!Array.isArray(row) || row.length !== 2)
-      return refuseCell("the picks must be a range of two columns: names and stresses");
-    if (isOmitted(row[0]) || row[0] === 0) return;
-    const where = `row ${i + 1} of the picks`;
-    const name = toChoice(row[0], `the name in ${where}`, PICK_NAMES, firstOf(PICK_NAMES));
-    const stress = toCell(row[1], where);
-    if (stress !== null && stress < 0) return refuseCell(`${where}: a stress of ${stress} cannot be: correct it`);
-    if (stress) picks[PICK_NAMES.indexOf(name)] = stress;
-  });
+/** Picks of the curve from a range of names and stresses. */
+export function toCurvePicks(argument: unknown): CurvePicks {
+  const picks = toPickValues(argument, CURVE_PICK_NAMES);
+  for (const name of CURVE_PICK_NAMES) {
+    const stress = picks[name] ?? 0;
+    if (stress < 0) return refuseCell(`the pick ${name} is a stress of ${stress}, which cannot be: correct it`);
+  }
   return picks;
 }
+
+/** One value per name, NaN for none. */
+const asList = (picks: CurvePicks): Float64Array => Float64Array.from(CURVE_PICK_NAMES, (name) => picks[name] ?? NaN);
 
 const reduced = memoize((stresses, values, options, picked): Outcome<Preconsolidation> => {
   const kind = nth(KINDS, nth(options, 0));
   const method = nth(METHOD_NAMES, nth(options, 1));
   const [, , drawingSlope, initial] = Array.from(options);
-  const picks: Partial<Record<keyof Picks, number>> = {};
-  PICK_NAMES.forEach((name, i) => {
+  const picks: Partial<Record<CurvePickName, number>> = {};
+  CURVE_PICK_NAMES.forEach((name, i) => {
     const stress = nth(picked, i);
-    if (!Number.isNaN(stress)) picks[PICKS[name]] = stress;
+    if (!Number.isNaN(stress)) picks[name] = stress;
   });
   const curve = testCurve(Array.from(stresses), Array.from(values), kind, initial || undefined);
   return then(curve, (test) => preconsolidation(test, { method, picks, drawingSlope: drawingSlope || undefined }));
@@ -90,5 +72,5 @@ export function reduceTest(
 ): Outcome<Preconsolidation> {
   const slope = toOptionalPositive(drawingSlope, "the slope of the drawing") ?? 0;
   const options = [KINDS.indexOf(toKind(kind)), METHOD_NAMES.indexOf(method), slope, toInitial(initial) ?? 0];
-  return reduced(...toLists(stresses, values), options, toPicks(picks));
+  return reduced(...toLists(stresses, values), options, asList(toCurvePicks(picks)));
 }

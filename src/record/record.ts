@@ -9,7 +9,8 @@
  */
 import { isoDay, isoMoment } from "../workbook/day-number";
 import { say, verbatim, listed, type Verbatim, type Message } from "../reduction/message";
-import { pickNamed, standingRows } from "../reduction/increment/constructions/picks";
+import { OF_CURVE } from "../reduction/curve/picks";
+import { pickNamed, standingRows, type PickedThing } from "../reduction/increment/constructions/picks";
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 import type { CellValue } from "../workbook/port";
 import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "../specification/fields";
@@ -19,6 +20,7 @@ import { unitCellOf, type Measure } from "../specification/measures";
 import { ADOPTABLE } from "../specification/adopted";
 import { adoptedCalled, adoptedOf, type Adopted } from "./adopted";
 import { PICK_COLUMNS, type RecordedPick } from "../specification/pick-table";
+import { rulesOf } from "../specification/versions";
 import {
   LOAD_RESULTS,
   LOAD_WORDS,
@@ -89,7 +91,7 @@ export interface Override {
   readonly reason?: string;
   readonly by?: string;
   /** The row of the table of picks that replaced the value, with its load and its pick in lower case. */
-  readonly pick?: RecordedPick & { readonly load: number; readonly of: string };
+  readonly pick?: RecordedPick & { readonly load: PickedThing; readonly of: string };
 }
 
 export interface TestRecord {
@@ -340,11 +342,12 @@ export function readRecord(values: NamedValues): TestRecord {
   const reader = new Reader(values);
   const number = (name: string) => reader.number(name);
   const word = (name: string) => reader.word(name);
-  const picks = readPicks(reader);
+  const version = number("template_version");
+  const picks = readPicks(reader, version);
   const adopted = readAdopted(reader);
   const loads = readLoads(reader);
   const record = {
-    version: number("template_version"),
+    version,
     numbers: reader.pick(NUMBERS, number),
     words: reader.pick(WORDS, word),
     tins: rowsOf(reader, ["tin_number", "tin_mass", "tin_and_wet", "tin_and_dry"], (row): Tin => ({
@@ -433,10 +436,12 @@ const overridesOfAdopted = (adopted: Adopted): Override[] =>
     return value ? [{ of: adoptedCalled(name), reason: value.reason, by: value.by }] : [];
   });
 
-function readPicks(reader: Reader): RecordedPick[] {
+function readPicks(reader: Reader, version: number | undefined): RecordedPick[] {
+  const isOfCurve = (row: number): boolean =>
+    rulesOf({ version }).curveIsPicked && String(reader.value("pick_load", row)).toLowerCase() === OF_CURVE;
   const rows = rowsOf(reader, PICK_COLUMNS, (row): RecordedPick => ({
     row: row + 1,
-    load: reader.number("pick_load", row),
+    load: isOfCurve(row) ? OF_CURVE : reader.number("pick_load", row),
     of: pickOf(reader.word("pick_of", row)),
     before: reader.value("pick_before", row),
     after: reader.value("pick_after", row),
@@ -449,10 +454,10 @@ function readPicks(reader: Reader): RecordedPick[] {
 
 /** The picks that count, as overrides. */
 function overridesOf(picks: readonly RecordedPick[]): Override[] {
-  const loads = [...new Set(picks.flatMap(({ load }) => load ?? []))];
-  return loads.flatMap((load) =>
+  const picked = [...new Set(picks.flatMap(({ load }) => load ?? []))];
+  return picked.flatMap((load) =>
     [...standingRows(picks, load)].map(([of, pick]) => ({
-      of: `${of} of load ${load}`,
+      of: load === OF_CURVE ? `${of} of the curve` : `${of} of load ${load}`,
       reason: pick.reason,
       by: pick.by,
       pick: { ...pick, load, of },

@@ -4,7 +4,7 @@
  */
 import { cellNamed, nameOf, type LoadRecord, type NumberName, type TestRecord } from "./record";
 import { dialSense, loadColumn, incrementOfLoad, outcomeOf } from "./load-curve";
-import { methodOfLoad } from "../specification/pick-table";
+import { methodOfLoad, picksOfCurve } from "../specification/pick-table";
 import { rulesOf } from "../specification/versions";
 import { branches, type Branches } from "../reduction/curve/shape/branches";
 import { loadSteps } from "../reduction/curve/loads";
@@ -171,7 +171,8 @@ function reduceRecord(record: TestRecord): Reduced {
   const curve = lazy(() => curveOf(record, loads()));
   const ofCurve = <T>(read: (test: TestCurve) => Outcome<T>) => lazy(() => then(curve(), read));
   const method = methodNamed(record.words.preconsolidation_method ?? "") ?? "casagrande";
-  const byMethod = ofCurve((test) => preconsolidation(test, { method }));
+  const picks = picksOfCurve(record.picks);
+  const byMethod = ofCurve((test) => preconsolidation(test, { method, picks }));
   const { adopted = {} } = record;
   const yieldStress = lazy(() => {
     const stress = inSheetStress(record, adopted.preconsolidation_stress?.value ?? 0);
@@ -192,9 +193,9 @@ function reduceRecord(record: TestRecord): Reduced {
     branches: ofCurve(branches),
     preconsolidation: yieldStress,
     spread: ofCurve((test) => preconsolidationSpread(test)),
-    compressionIndex: index("compression_index", (test) => compressionIndex(test)),
-    recompressionIndex: index("recompression_index", (test) => recompressionIndex(test)),
-    swellingIndex: index("swelling_index", (test) => swellingIndex(test)),
+    compressionIndex: index("compression_index", (test) => compressionIndex(test, undefined, picks)),
+    recompressionIndex: index("recompression_index", (test) => recompressionIndex(test, undefined, picks)),
+    swellingIndex: index("swelling_index", (test) => swellingIndex(test, undefined, picks)),
     quality: ofCurve((test) => qualityOf(record, test, yieldStress(), specimen())),
   };
   // Every part is defined on the next line.

@@ -3,6 +3,7 @@ import { fieldCurve } from "../reduction/curve/field-curve";
 import { LUNNE_NAMES } from "../reduction/curve/sample-quality";
 import { distinct, joined, say, type Message } from "../reduction/message";
 import { then, type Outcome } from "../reduction/outcome";
+import { picksOfCurve } from "../specification/pick-table";
 import type { RemarkName, TestRecord } from "./record";
 import { inputs, inSheetStress, reduced, seatingDeflection, type LoadReduced } from "./reduced-test";
 
@@ -65,6 +66,8 @@ export function remarkOfTest(record: TestRecord, name: RemarkName | "test_remark
             initialVoidRatio: e0,
             preconsolidationStress: preconsolidation.ok ? preconsolidation.value.stress : undefined,
             factor: record.numbers.field_factor,
+            picks: picksOfCurve(record.picks),
+            recompressionIndex: record.adopted?.recompression_index?.value,
           }),
         ),
       ),

@@ -5,7 +5,7 @@
 import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
 import { METHOD_WORDS } from "../reduction/curve/method-words";
 import type { Column, Table } from "./field";
-import { atLoad, byMethod, CURVE, METHOD, ofCurve } from "./formulas";
+import { atLoad, byMethod, INDEX_OF, linePicked, METHOD, ofCurve, STRESS_PICKED } from "./formulas";
 import type { Measure } from "./measures";
 import { when } from "./field";
 
@@ -27,28 +27,28 @@ export const ADOPTABLE = [
     label: "Preconsolidation stress",
     measure: "stress",
     formula: ofCurve(byMethod("stress")),
-    source: `"as by "&${METHOD}`,
+    source: `"as by "&${METHOD}&${STRESS_PICKED}`,
   },
   {
     name: "compression_index",
     label: "Compression index Cc",
     measure: "ratio",
-    formula: ofCurve(`COMPRESSION_INDEX(${CURVE})`),
-    source: '"as by the virgin line"',
+    formula: ofCurve(`COMPRESSION_INDEX(${INDEX_OF})`),
+    source: `"as by the virgin line"&${linePicked("virgin")}`,
   },
   {
     name: "recompression_index",
     label: "Recompression index Cr",
     measure: "ratio",
-    formula: ofCurve(`RECOMPRESSION_INDEX(${CURVE})`),
-    source: '"as by the reloading"',
+    formula: ofCurve(`RECOMPRESSION_INDEX(${INDEX_OF})`),
+    source: `"as by the reloading"&${linePicked("loop")}`,
   },
   {
     name: "swelling_index",
     label: "Swelling index Cs",
     measure: "ratio",
-    formula: ofCurve(`SWELLING_INDEX(${CURVE})`),
-    source: '"as by the unloading"',
+    formula: ofCurve(`SWELLING_INDEX(${INDEX_OF})`),
+    source: `"as by the unloading"&${linePicked("unloading")}`,
   },
   {
     name: "c_alpha_chosen",
@@ -69,6 +69,10 @@ export function inUse(name: AdoptableName): string {
   const constructed = ADOPTABLE.find((one) => one.name === name)?.formula.replace(/^=/, "");
   return `=IF(${isTyped(rowOf(name))},INDEX({adopted_value},${rowOf(name)}),${constructed})`;
 }
+
+/** The adopted value; blank if there is none. */
+export const adoptedOrBlank = (name: AdoptableName): string =>
+  `IF(${isTyped(rowOf(name))},INDEX({adopted_value},${rowOf(name)}),"")`;
 
 /** A sentence for each adopted value; blank if no value was adopted. */
 export const ADOPTED_SENTENCES = ADOPTABLE.map(({ label }, index) => {

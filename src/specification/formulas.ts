@@ -1,4 +1,5 @@
 /** Parts of formulas that several fields share. */
+import { OF_CURVE } from "../reduction/curve/picks";
 
 export const DRY_MASS = ["{ring_mass}", "{ring_and_dry}"];
 /** Whether the ring with dry soil is heavier than the ring. Where it is not, nothing follows from the masses. */
@@ -33,9 +34,26 @@ export const onceOver = (call: string): string => `IF(${IS_OVER},${call},IFERROR
 export const ofCurve = (call: string) => `=IF(COUNT({void_ratio_curve})=0,"",${onceOver(`CLAY.${call}`)})`;
 export const CURVE = "{load_stress},{void_ratio_curve}";
 
-/** An item of the preconsolidation stress by the chosen method; e0 is for the method that begins at e0. */
-export const byMethod = (item: string): string =>
-  `PRECONSOLIDATION(${CURVE},${METHOD},"${item}","e",,,{void_ratio_initial})`;
-
 /** The chosen method of preconsolidation stress; Casagrande's if none was chosen or the cell was lost. */
 export const METHOD = 'IF(IFERROR({preconsolidation_method},"")="","Casagrande",{preconsolidation_method})';
+
+/** Whether the table of picks has a row of the compression curve. */
+const HAS_CURVE_PICKS = `IFERROR(MATCH("${OF_CURVE}",{pick_load},0),0)>0`;
+/** The picks of the compression curve that count; blank if there is none. */
+export const CURVE_PICKS = `IF(${HAS_CURVE_PICKS},CLAY.LOAD_PICKS("${OF_CURVE}",{pick_load},{pick_of},{pick_after}),"")`;
+
+/** An item of the preconsolidation stress by the chosen method; e0 is for the method that begins at e0. */
+export const byMethod = (item: string): string =>
+  `PRECONSOLIDATION(${CURVE},${METHOD},"${item}","e",${CURVE_PICKS},,{void_ratio_initial})`;
+
+/** The arguments of an index: the curve, no two stresses, void ratios, the picks. */
+export const INDEX_OF = `${CURVE},,,"e",${CURVE_PICKS}`;
+
+/** A text that says that a pick counts for the stress by the chosen method; otherwise blank. */
+export const STRESS_PICKED = `IF(${HAS_CURVE_PICKS},IF(ISNUMBER(SEARCH("picked by hand",IFERROR(CLAY.${byMethod("remark")},""))),", by a pick",""),"")`;
+
+/** A text that says that an end of a line was picked; otherwise blank. */
+export function linePicked(line: "virgin" | "loop" | "unloading"): string {
+  const last = (end: string) => `CLAY.LAST_PICK("${OF_CURVE}","${line} ${end}",{pick_load},{pick_of},{pick_after})`;
+  return `IF(${HAS_CURVE_PICKS},IF(IFERROR(${last("from")}&${last("to")},"")="","",", by a pick"),"")`;
+}

@@ -9,10 +9,12 @@ import {
   PICK_WORDS,
   PROCEDURE_PICK,
   standingRows,
+  type PickedThing,
   type Picks,
   type PickRow,
   type TimeMethod,
 } from "../reduction/increment/constructions/picks";
+import { CURVE_PICK_NAMES, CURVE_PICK_WORDS, OF_CURVE, type CurvePicks } from "../reduction/curve/picks";
 import { PROCEDURES, type Procedure } from "../reduction/increment/constructions/procedure";
 import type { Column, Table } from "./field";
 
@@ -34,10 +36,9 @@ const COLUMNS: readonly Column[] = [
     name: "pick_load",
     label: "Pick by hand: load",
     heading: ["Load", ""],
-    measure: "count",
+    measure: "pick",
     kind: "input",
-    note: "Number of the load that the pick is of.",
-    limits: (loads) => ({ least: 1, most: loads }),
+    note: `Number of the load that the pick is of, or "${OF_CURVE}" for the compression curve of the whole test.`,
   },
   {
     name: "pick_of",
@@ -46,11 +47,17 @@ const COLUMNS: readonly Column[] = [
     measure: "text",
     kind: "input",
     width: 19,
-    choices: [...PICK_NAMES.map((name) => PICK_WORDS[name]), METHOD_PICK, PROCEDURE_PICK],
-    alsoReads: PICK_NAMES,
+    choices: [
+      ...PICK_NAMES.map((name) => PICK_WORDS[name]),
+      METHOD_PICK,
+      PROCEDURE_PICK,
+      ...CURVE_PICK_NAMES.map((name) => CURVE_PICK_WORDS[name]),
+    ],
+    alsoReads: [...PICK_NAMES, ...CURVE_PICK_NAMES],
     note:
       "d0, d90, d100: readings. The straight part of the root-time plot, the tail and the tangent of the log-time plot: the times, in minutes, " +
-      "from which and to which they are drawn; 4:1 pair at: the first time of the pair. cv by: the construction whose d100 and cv the load reports; procedure: how its constructions are made.",
+      "from which and to which they are drawn; 4:1 pair at: the first time of the pair. cv by: the construction whose d100 and cv the load reports; procedure: how its constructions are made. " +
+      "Of the curve, all as stresses: greatest curvature; the readings from which and to which the lines of recompression, of the virgin part and of the final unloading are drawn; the two points of the line through the loop.",
   },
   {
     name: "pick_before",
@@ -90,7 +97,7 @@ const COLUMNS: readonly Column[] = [
     formula:
       '=IF(AND([pick_load]="",[pick_of]="",[pick_after]=""),"",' +
       'IF(OR([pick_load]="",[pick_of]="",[pick_after]="",[pick_after]=0),"unfinished: not used",' +
-      'IF(IFERROR(MATCH([pick_load],{load_number},0),0)=0,"no such load: not used",' +
+      `IF(AND([pick_load]<>"${OF_CURVE}",IFERROR(MATCH([pick_load],{load_number},0),0)=0),"no such load: not used",` +
       `IFERROR(IF(${LAST}=IF([pick_after]="automatic","",[pick_after]),IF([pick_after]="automatic","automatic again","used"),"replaced further down")` +
       '&IF([pick_reason]="",", no reason","")&IF([pick_by]="",", no initials",""),"cannot be used"))))',
     note: "Whether this row counts, and what it lacks.",
@@ -127,13 +134,24 @@ export const PICK_COLUMNS: readonly string[] = [
  * The picks that count for the constructions of a load. A value that is no number is left out; the cell of the sheet
  * refuses it.
  */
-export function picksOfLoad(picks: readonly RecordedPick[], load: number): Picks {
-  const standing = standingRows(picks, load);
-  const values = PICK_NAMES.flatMap((name) => {
+export const picksOfLoad = (picks: readonly RecordedPick[], load: number): Picks => numbersOf(picks, load, PICK_NAMES);
+
+/** The picks that count for the compression curve: stresses in the unit of the sheet. */
+export const picksOfCurve = (picks: readonly RecordedPick[]): CurvePicks =>
+  numbersOf(picks, OF_CURVE, CURVE_PICK_NAMES);
+
+function numbersOf<N extends string>(
+  picks: readonly RecordedPick[],
+  of: PickedThing,
+  names: readonly N[],
+): Readonly<Partial<Record<N, number>>> {
+  const standing = standingRows(picks, of);
+  const values: Partial<Record<N, number>> = {};
+  for (const name of names) {
     const after = standing.get(name)?.after;
-    return typeof after === "number" ? [[name, after] as const] : [];
-  });
-  return Object.fromEntries(values);
+    if (typeof after === "number") values[name] = after;
+  }
+  return values;
 }
 
 /**

@@ -4,8 +4,8 @@
  */
 import { when, type Field, type Spill } from "./field";
 import { result } from "./form-fields";
-import { inUse } from "./adopted";
-import { atLoad, byMethod, CURVE, DRY, ofCurve, onceOver, rounded, SPECIMEN_CALL } from "./formulas";
+import { adoptedOrBlank, inUse } from "./adopted";
+import { atLoad, byMethod, CURVE, CURVE_PICKS, DRY, ofCurve, onceOver, rounded, SPECIMEN_CALL } from "./formulas";
 import type { Measure } from "./measures";
 
 /** The row of the first load that is marked as inundated. */
@@ -216,7 +216,7 @@ export const COMPRESSION_RESULTS: readonly Field[] = [
 ];
 
 export const IN_SITU = ["{in_situ_stress}", "{preconsolidation_stress}", "{void_ratio_initial}"];
-const FIELD_CALL = `CLAY.FIELD_CURVE(${CURVE},{in_situ_stress},{preconsolidation_stress},IF({field_factor}="",0.42,{field_factor}),{void_ratio_initial})`;
+const FIELD_CALL = `CLAY.FIELD_CURVE(${CURVE},{in_situ_stress},{preconsolidation_stress},IF({field_factor}="",0.42,{field_factor}),{void_ratio_initial},"e",${CURVE_PICKS},${adoptedOrBlank("recompression_index")})`;
 export const ofField = (row: string, column: number): string =>
   when(IN_SITU, onceOver(`VLOOKUP("${row}",${FIELD_CALL},${column},FALSE)`));
 export const QUALITY_CALL = `CLAY.SAMPLE_QUALITY(${CURVE},{in_situ_stress},{preconsolidation_stress},{void_ratio_initial},"e"`;

@@ -14,7 +14,9 @@ export interface News {
 export const NEWS: readonly News[] = [
   {
     version: 6,
-    sentences: [],
+    sentences: [
+      "A pick by hand may be of the compression curve: the stress, Cc, Cr, Cs and the field curve follow it.",
+    ],
     names: [],
   },
   {
@@ -174,6 +176,8 @@ export interface SheetRules {
   readonly startsAtInitialVoidRatio: boolean;
   /** A reading of 0 is a reading; up to version 3, it counts as blank. */
   readonly zerosCount: boolean;
+  /** The table of picks has rows of the compression curve; up to version 5, only of loads. */
+  readonly curveIsPicked: boolean;
   /** Only loads that consolidate have cv, k and C alpha; up to version 3, unloading has cv as well. */
   readonly cvOfConsolidation: boolean;
   /**
@@ -192,6 +196,7 @@ export function rulesOf({ version = TEMPLATE_VERSION }: { readonly version?: num
     zerosCount: isOfVersion4,
     cvOfConsolidation: isOfVersion4,
     knowsWetting: isOfVersion4,
+    curveIsPicked: version >= 6,
   };
 }
 

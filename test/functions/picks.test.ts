@@ -50,6 +50,20 @@ describe("LOAD_PICKS", () => {
     expect(LOAD_PICKS(1, ...picks)).toEqual([["", "", ""]]);
   });
 
+  test("gives the picks of the compression curve, in words or short names, and not those of a load", () => {
+    const picks = table(["Curve", "virgin from", 400], [3, "d0", 990], ["curve", "greatest_curvature", 90]);
+    expect(LOAD_PICKS("curve", ...picks)).toEqual([
+      ["virgin_from", 400, "row 1 of the table of picks"],
+      ["greatest_curvature", 90, "row 3 of the table of picks"],
+    ]);
+    expect(LOAD_PICKS(3, ...picks)).toEqual([["d0", 990, "row 2 of the table of picks"]]);
+    expect(LAST_PICK("curve", "virgin from", ...picks)).toBe(400);
+    expect(refusal(() => LAST_PICK("curve", "d0", ...picks))).toMatch(
+      /the pick is "d0": use one of greatest_curvature/,
+    );
+    expect(refusal(() => LAST_PICK(3, "virgin from", ...picks))).toMatch(/use one of d0/);
+  });
+
   test("automatic cancels earlier rows, and later rows count again", () => {
     const rows: Row[] = [
       [1, "d0", 990],

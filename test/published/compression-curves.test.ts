@@ -5,6 +5,10 @@ import {
   PRECONSOLIDATION_LINES,
   PRECONSOLIDATION_SPREAD,
 } from "../../src/functions/curve";
+import { compressionIndex } from "../../src/reduction/curve/indices";
+import type { CurvePicks } from "../../src/reduction/curve/picks";
+import { testCurve } from "../../src/reduction/curve/shape/points";
+import { then } from "../../src/reduction/outcome";
 import { refusal } from "../functions/refusal";
 import curves from "./data/compression-curves.json";
 
@@ -92,5 +96,47 @@ describe(`no yield to read: ${curves.das0748.source}`, () => {
     expect(refusal(() => PRECONSOLIDATION_LINES(s, e))).toMatch(/^#N\/A no bend/);
     between(COMPRESSION_INDEX(s, e), recalculated.Cc);
     within(COMPRESSION_INDEX(s, e, 2000, 8000), published.Cc, 2);
+  });
+});
+
+describe("picked as the book picks it, a printed curve gives the printed Cc", () => {
+  const picked = ({ stress, voidRatio }: { stress: number[]; voidRatio: number[] }, picks: CurvePicks): number => {
+    const Cc = then(testCurve(stress, voidRatio, "e"), (test) => compressionIndex(test, undefined, picks));
+    if (!Cc.ok) throw new Error("refused");
+    return Cc.value.value;
+  };
+  const { dasSoftClay, das0748, craig7_1, frenchClay } = curves;
+
+  test.each([
+    // The two points from which the solution takes the slope, as the notes in the data give them.
+    ["Das, 0.748 in specimen, 2000 to 8000 lb/ft2", das0748, 2000, 8000, das0748.published.Cc, 2],
+    ["Das, soft clay, the steepest two points", dasSoftClay, 191.52, 383.04, dasSoftClay.published.Cc, 1],
+    [
+      "Craig 7.1, the straight part that holds 1000 to 1500 kPa",
+      craig7_1,
+      858,
+      3432,
+      craig7_1.published.Cc1000to1500,
+      2,
+    ],
+    ["French notes, the straight part from yield on", frenchClay, 80, 300, frenchClay.published.Cc, 2],
+  ] as const)("%s", (_, curve, virgin_from, virgin_to, printed, percent) => {
+    within(picked(curve, { virgin_from, virgin_to }), printed, percent);
+  });
+
+  test("by hand: the slope between the outer two of the picked points of the 0.748 in specimen", () => {
+    // Least squares through three points that are evenly spaced on log stress is the slope between the outer two.
+    expect(picked(das0748, { virgin_from: 2000, virgin_to: 8000 })).toBeCloseTo((0.518 - 0.44) / Math.log10(4), 12);
+  });
+
+  test("the printed stress of the soft clay is read with the greatest curvature picked at 79 kPa, on the knee", () => {
+    // The solution does not print its point of greatest curvature; 79 kPa lies between the two loads beside the knee.
+    const picks = [
+      ["virgin_from", 191.52],
+      ["virgin_to", 383.04],
+      ["greatest_curvature", 79],
+    ];
+    const [s, e] = [column(dasSoftClay.stress), column(dasSoftClay.voidRatio)];
+    within(PRECONSOLIDATION(s, e, null, "stress", "e", picks)[0][0], dasSoftClay.published.preconsolidation, 1);
   });
 });

@@ -5,7 +5,10 @@ import { HAND_TIMES } from "../../src/specification/load-table";
 import { methodOfLoad, PICK_COLUMNS, picksOfLoad } from "../../src/specification/pick-table";
 import { readRecord, type TestRecord } from "../../src/record/record";
 import { checkSheet } from "../../src/datasheet/sheet-check";
+import { COMPRESSION_INDEX, PRECONSOLIDATION, SWELLING_INDEX } from "../../src/functions/curve";
 import { TIME_CURVE } from "../../src/functions/increment";
+import { reduced } from "../../src/record/reduced-test";
+import type { Outcome } from "../../src/reduction/outcome";
 import { LOAD_PARTS } from "../../src/specification/load-table";
 import type { CellValue, SheetName } from "../../src/workbook/port";
 import { namedValues } from "../datasheet/read-sheet";
@@ -156,4 +159,87 @@ test("a pick that cannot be used is named by its row in the remark of its load, 
   expect(about(5)).toEqual([
     { weight: "look", sentence: expect.stringContaining("tail_from of load 9 without reason and initials") },
   ]);
+});
+
+describe("picks of the compression curve", () => {
+  const picked = [
+    ["curve", "virgin from", 200, 400, "flatter at first", "XY", 48_000.5],
+    ["curve", "virgin to", 3200, 1600, "flatter at first", "XY", 48_000.5],
+    ["curve", "greatest curvature", "", 90, "by eye", "XY", 48_000.75],
+    ["curve", "unloading from", "", 100, "by eye", "XY", 48_000.75],
+  ];
+  let sheet: Calculated;
+  let record: TestRecord;
+  beforeAll(async () => {
+    const filled = typed(...picked);
+    sheet = await calculate(filled);
+    record = readRecord(await namedValues(filled));
+  });
+  const number = (name: string): number => sheet.value(name) as number;
+
+  test("change the stress, the indices and the field curve as the worksheet functions do with the same picks", () => {
+    expect(sheet.errors).toEqual([]);
+    const column = (name: string) => demoTest("SI").readings.map((_, index) => [sheet.value(name, index)]);
+    const [stresses, values] = [column("load_stress"), column("void_ratio_curve")];
+    const picks = picked.map(([, name, , value]) => [name, value]);
+    const e0 = number("void_ratio_initial");
+    expect(number("preconsolidation_stress")).toBe(
+      PRECONSOLIDATION(stresses, values, "casagrande", "stress", "e", picks, null, e0)[0][0],
+    );
+    expect(number("compression_index")).toBe(COMPRESSION_INDEX(stresses, values, null, null, "e", picks));
+    expect(number("swelling_index")).toBe(SWELLING_INDEX(stresses, values, null, null, "e", picks));
+    for (const name of ["preconsolidation_stress", "compression_index", "swelling_index", "field_compression_index"])
+      expect(number(name)).not.toBeCloseTo(blank.value(name) as number, 4);
+    expect(sheet.value("preconsolidation_spread")).toEqual(blank.value("preconsolidation_spread"));
+  });
+
+  test("are named beside the values that they change, and leave the loads as they are", () => {
+    expect([0, 1, 2, 3].map((index) => sheet.value("pick_remark", index))).toEqual(Array(4).fill("used"));
+    expect(sheet.value("adopted_source", 0)).toBe("as by Casagrande, by a pick");
+    expect(sheet.value("adopted_source", 1)).toBe("as by the virgin line, by a pick");
+    expect(sheet.value("adopted_source", 2)).toBe("as by the reloading");
+    expect(sheet.value("preconsolidation_remark")).toMatch(
+      /picked by hand: virgin from = 400, virgin to = 1600.*picked by hand: greatest curvature = 90/,
+    );
+    for (const load of [4, 5, 6]) expect(row(sheet, load, CURVE)).toEqual(row(blank, load, CURVE));
+  });
+
+  test("are in the record, and the test is reduced again with them to the numbers of the sheet", () => {
+    expect(record.faults).toEqual([]);
+    expect(record.picks[0]).toMatchObject({ load: "curve", of: "virgin_from", before: 200, after: 400 });
+    expect(record.overrides.map(({ of }) => of)).toEqual([
+      "virgin_from of the curve",
+      "virgin_to of the curve",
+      "greatest_curvature of the curve",
+      "unloading_from of the curve",
+    ]);
+    const again = reduced(record);
+    expect(again.preconsolidation).toMatchObject({ ok: true, value: { stress: expect.any(Number) } });
+    const value = (outcome: Outcome<{ value: number }>) => (outcome.ok ? outcome.value.value : NaN);
+    expect(value(again.compressionIndex)).toBeCloseTo(number("compression_index"), 9);
+    expect(value(again.swellingIndex)).toBeCloseTo(number("swelling_index"), 9);
+    expect(again.preconsolidation.ok && again.preconsolidation.value.stress).toBeCloseTo(
+      number("preconsolidation_stress"),
+      9,
+    );
+  });
+
+  test("of a sheet of version 5 are no picks: its formulas do not read them", async () => {
+    const filled = fillSheet(typed(...picked), { template_version: [5] });
+    const old = readRecord({ ...(await namedValues(filled)), template_version: [[5]] });
+    expect(old.picks.map(({ load }) => load)).toEqual([undefined, undefined, undefined, undefined]);
+    expect(old.overrides).toEqual([]);
+    expect(old.faults[0].name).toBe("pick_load");
+  });
+
+  test("that do not fit the curve are refused by name", async () => {
+    const wrong = await calculate(
+      typed(["curve", "virgin from", "", 1600, "r", "XY"], ["curve", "virgin to", "", 400, "r", "XY"]),
+    );
+    expect(wrong.errors.some((error) => /the picked virgin from \(1600\) must lie below virgin to/.test(error))).toBe(
+      true,
+    );
+    const other = await calculate(typed(["curve", "d0", "", 400, "r", "XY"], [6, "virgin from", "", 400, "r", "XY"]));
+    expect([0, 1].map((index) => other.value("pick_remark", index))).toEqual(Array(2).fill("cannot be used"));
+  });
 });

@@ -2,6 +2,7 @@
  * Questions about the record itself: shown values against recalculated ones, missing cells, signatures, and reasons of
  * changes.
  */
+import { OF_CURVE } from "../../reduction/curve/picks";
 import { pickSaid } from "../../reduction/increment/constructions/picks";
 import { cellNamed, type LoadResultName, type WordName, type ResultName, type TestRecord } from "../../record/record";
 import type { LogTime } from "../../reduction/increment/constructions/log-time";
@@ -271,7 +272,8 @@ export const RECORD_CHECKS = [
 function replaced({ of, pick }: TestRecord["overrides"][number]): Message {
   if (!pick) return asTyped(of);
   const { row, load, before, after } = pick;
-  const what = { ...say`${pickSaid(pick.of)} of load ${load}`, load };
+  const what =
+    load === OF_CURVE ? say`${pickSaid(pick.of)} of the curve` : { ...say`${pickSaid(pick.of)} of load ${load}`, load };
   return before === undefined
     ? say`${what} (now ${typed(after)}, row ${row} of the picks)`
     : say`${what} (${typed(before)} to ${typed(after)}, row ${row} of the picks)`;

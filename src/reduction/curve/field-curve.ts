@@ -10,6 +10,7 @@ import { badInput, given, notApplicable, type Outcome } from "../outcome";
 import { remarksOnRatio } from "./stress-history";
 import { recompressionIndex, type Index } from "./indices";
 import { preconsolidation } from "./preconsolidation";
+import type { CurvePicks } from "./picks";
 import type { TestCurve } from "./shape/points";
 import { virginLineOf } from "./methods/reading";
 import { firstOf, lastOf } from "../numeric/lists";
@@ -41,6 +42,10 @@ export interface FieldCurveInput {
   /** The preconsolidation stress; by Casagrande's construction if it is left out. */
   readonly preconsolidationStress?: number;
   readonly factor?: number;
+  /** Ends of the lines by hand, for the virgin line and the recompression. */
+  readonly picks?: CurvePicks;
+  /** Cr by the kind of the values, in the place of the recompression of the test. */
+  readonly recompressionIndex?: number;
 }
 
 /**
@@ -49,17 +54,17 @@ export interface FieldCurveInput {
  *   0.6009
  */
 export function fieldCurve(input: FieldCurveInput): Outcome<FieldCurve> {
-  const { test, inSituStress, initialVoidRatio: e0, factor = FIELD_FACTOR } = input;
+  const { test, inSituStress, initialVoidRatio: e0, factor = FIELD_FACTOR, picks = {} } = input;
   if (!(factor > 0 && factor < 1))
     return badInput(say`the factor is ${factor}: it must lie between 0 and 1; 0.42 is usual`);
-  const laboratory = virginLineOf(test);
+  const laboratory = virginLineOf(test, picks);
   if (!laboratory.ok) return laboratory;
   const { curve, line } = laboratory.value;
   const remarks: Message[] = [...laboratory.remarks];
 
   let yieldStress = input.preconsolidationStress;
   if (yieldStress === undefined) {
-    const read = preconsolidation(test);
+    const read = preconsolidation(test, { picks });
     if (!read.ok) return read;
     yieldStress = read.value.stress;
     remarks.push(...without(read.remarks, remarks));
@@ -74,7 +79,10 @@ export function fieldCurve(input: FieldCurveInput): Outcome<FieldCurve> {
   const meetingVoidRatio = factor * e0;
   const meetingStress = 10 ** ((top - meetingVoidRatio) / Cc);
 
-  const read = recompressionIndex(test);
+  const read: Outcome<Index> =
+    input.recompressionIndex === undefined
+      ? recompressionIndex(test, undefined, picks)
+      : given({ value: input.recompressionIndex, basis: say`the value given`, readings: [] });
   const overconsolidated = yieldStress > NORMAL * inSituStress;
   if (overconsolidated && !read.ok) return read;
   const recompression = read.ok

@@ -2,12 +2,14 @@
  * Compression, recompression and swelling index: change of value per log cycle of stress, in void ratio (Cc, Cr, Cs) or,
  * for strain, the strain ratios (compression ratio CR = Cc / (1 + e0), and so on). Always positive.
  */
-import { say, digits, type Message } from "../message";
+import { say, digits, listed, type Message } from "../message";
 import { badInput, given, notApplicable, then, type Outcome } from "../outcome";
 import { straightLine } from "../numeric/straight-line";
 import { branches, type Loop } from "./shape/branches";
 import type { LoadPoint, TestCurve } from "./shape/points";
 import { virginLineOf, readCurve } from "./methods/reading";
+import { checkCurvePicks, type CurvePicks } from "./picks";
+import { pickRemarks } from "../increment/constructions/picks";
 import { firstOf, lastOf, nth } from "../numeric/lists";
 
 export interface Index {
@@ -92,18 +94,67 @@ const slopeOf = (name: Message, readings: readonly (readonly LoadPoint[])[]): In
  */
 const endsOf = ({ unload }: Loop): LoadPoint[] => [firstOf(unload), lastOf(unload)];
 
+/** A picked stress within this share of an end of a branch is that end. */
+const AT_END = 0.001;
+const isAt = (stress: number, end: number): boolean => Math.abs(stress / end - 1) <= AT_END;
+
 /**
- * Cc: the slope of the virgin line, which is the steepest consistent stretch of first loading; or the slope between two
- * stresses on first loading. Without the two stresses it refuses a curve that has no virgin line.
+ * A point on a loop: an end of the loop is the reading there, any other stress is interpolated on the reload branch (on
+ * the unload branch where the reload has not reached it). Undefined outside the loop.
+ */
+function pointOnLoop({ unload, reload }: Loop, stress: number): LoadPoint | undefined {
+  const end = [firstOf(unload), lastOf(unload)].find((point) => isAt(stress, point.stress));
+  if (end) return end;
+  const value = valueOn(reload, stress) ?? valueOn(unload, stress);
+  return value === undefined ? undefined : { row: firstOf(unload).row, stress, value };
+}
+
+/** The slope of the line through the first loop that reaches both picked stresses; an end that is not picked is the loop's. */
+function pickedLoop(closed: readonly Loop[], { loop_from: from, loop_to: to }: CurvePicks): Outcome<Index> {
+  for (const loop of closed) {
+    const low = pointOnLoop(loop, from ?? lastOf(loop.unload).stress);
+    const high = pointOnLoop(loop, to ?? firstOf(loop.unload).stress);
+    if (!low || !high || low.stress >= high.stress) continue;
+    const remarks = pickRemarks({ loop_from: from, loop_to: to }, ["loop_from", "loop_to"]);
+    return given(slopeOf(say`reload loop`, [[high, low]]), remarks);
+  }
+  const reached = closed.map(({ unload }) => between([firstOf(unload), lastOf(unload)]));
+  return badInput(
+    reached.length
+      ? say`no loop reaches the picked ends of its line: pick stresses within ${listed(reached)}`
+      : say`a line through a loop is picked, and the test has no unload-reload loop: set the pick back to automatic`,
+  );
+}
+
+/** The points of an unloading between its picked ends. Refuses fewer than two. */
+function unloadingBetween(
+  points: readonly LoadPoint[],
+  { unloading_from: from, unloading_to: to }: CurvePicks,
+): Outcome<readonly LoadPoint[]> {
+  if (from === undefined && to === undefined) return given(points);
+  const low = from ?? lastOf(points).stress;
+  const high = to ?? firstOf(points).stress;
+  const chosen = points.filter(({ stress }) => stress >= low * (1 - AT_END) && stress <= high * (1 + AT_END));
+  return chosen.length < 2
+    ? badInput(
+        say`the unloading line picked from ${low} to ${high} has fewer than two points of the unloading: move an end`,
+      )
+    : given(chosen, pickRemarks({ unloading_from: from, unloading_to: to }, ["unloading_from", "unloading_to"]));
+}
+
+/**
+ * Cc: the slope of the virgin line, which is the steepest consistent stretch of first loading or has picked ends; or the
+ * slope between two stresses on first loading. Without the two stresses it refuses a curve that has no virgin line.
  * @example compressionIndex(clay).value.value // 0.4989
  * @example compressionIndex(clay, { from: 80, to: 300 }).value.value // 0.5052
+ * @example compressionIndex(clay, undefined, { virgin_from: 80 }).value.value // 0.5048
  */
-export function compressionIndex(test: TestCurve, stresses?: Between): Outcome<Index> {
+export function compressionIndex(test: TestCurve, stresses?: Between, picks: CurvePicks = {}): Outcome<Index> {
   if (stresses)
     return then(branches(test), (found) =>
       slopeBetween(named(say`first loading`, [found.firstLoading]), stresses, say`first loading`),
     );
-  return then(virginLineOf(test), ({ curve, virgin, line }) => {
+  return then(virginLineOf(test, picks), ({ curve, virgin, line }) => {
     const points = curve.points.slice(virgin.from, virgin.to + 1);
     return given({ value: line.slope * curve.range, basis: say`virgin line ${between(points)}`, readings: [points] });
   });
@@ -112,14 +163,18 @@ export function compressionIndex(test: TestCurve, stresses?: Between): Outcome<I
 /**
  * Cr: the slope of the unload-reload loops between their ends (the mean of several); where the test has no loop, the
  * slope of the final unloading; where it has neither, the slope of first loading before yield, which disturbance
- * steepens. With two stresses: the slope between them, on a reload branch or on first loading. Refuses a test with none
- * of these.
+ * steepens. Picked ends choose the line: through a loop between two stresses, of the unloading, of first loading. With
+ * two stresses: the slope between them, on a reload branch or on first loading. Refuses a test with none of these, and
+ * picks that the test does not reach.
  *
  * It is common practice to prefer a loop to the rebound at the end, and to take the line between the ends of the loop:
  * no standard was found that states it. Schmertmann (1955) takes the mean slope of the rebound.
  * @example recompressionIndex(rebound).value.value // 0.05564
+ * @example recompressionIndex(rebound, undefined, { loop_from: 40 }) // refused: a line through a loop is picked, and the test has no unload-reload loop: set the pick back to automatic
  */
-export function recompressionIndex(test: TestCurve, stresses?: Between): Outcome<Index> {
+export function recompressionIndex(test: TestCurve, stresses?: Between, picks: CurvePicks = {}): Outcome<Index> {
+  const checked = checkCurvePicks(picks);
+  if (!checked.ok) return checked;
   return then(branches(test), ({ loops, firstLoading, finalUnloading }) => {
     const closed = loops.filter(({ reload }) => reload.length > 1);
     const reloads = closed.map(({ reload }) => reload);
@@ -129,12 +184,13 @@ export function recompressionIndex(test: TestCurve, stresses?: Between): Outcome
         stresses,
         say`reload`,
       );
+    if (picks.loop_from !== undefined || picks.loop_to !== undefined) return pickedLoop(closed, picks);
     if (closed.length) return given(slopeOf(say`reload loop`, closed.map(endsOf)));
     if (finalUnloading.length > 1)
-      return given(slopeOf(say`final unloading`, [finalUnloading]), [
-        say`Cr from the final unloading: the test has no reload loop`,
-      ]);
-    return then(readCurve(test), ({ curve, parts: { recompression, recompressionLine } }) => {
+      return then(unloadingBetween(finalUnloading, picks), (points) =>
+        given(slopeOf(say`final unloading`, [points]), [say`Cr from the final unloading: the test has no reload loop`]),
+      );
+    return then(readCurve(test, picks), ({ curve, parts: { recompression, recompressionLine } }) => {
       const points = curve.points.slice(recompression.from, recompression.to + 1);
       return given(
         {
@@ -149,15 +205,24 @@ export function recompressionIndex(test: TestCurve, stresses?: Between): Outcome
 }
 
 /**
- * Cs: the slope of the line through the final unloading or, if the test has none, through the unloading of its loops.
+ * Cs: the slope of the line through the final unloading or, if the test has none, through the unloading of its loops;
+ * picked ends choose the points of the final unloading.
  * @example swellingIndex(rebound).value.value // 0.05564
+ * @example swellingIndex(rebound, undefined, { unloading_from: 80 }).value.value // 0.05232
  * @example swellingIndex(clay) // refused: the test has no unloading: there is no swelling index
  */
-export function swellingIndex(test: TestCurve, stresses?: Between): Outcome<Index> {
+export function swellingIndex(test: TestCurve, stresses?: Between, picks: CurvePicks = {}): Outcome<Index> {
+  const checked = checkCurvePicks(picks);
+  if (!checked.ok) return checked;
   return then(branches(test), ({ loops, finalUnloading }) => {
     const inner = loops.map(({ unload }) => unload);
     if (stresses) return slopeBetween(named(say`unloading`, [finalUnloading, ...inner]), stresses, say`unloading`);
-    if (finalUnloading.length > 1) return given(slopeOf(say`final unloading`, [finalUnloading]));
+    if (finalUnloading.length > 1)
+      return then(unloadingBetween(finalUnloading, picks), (points) => given(slopeOf(say`final unloading`, [points])));
+    if (picks.unloading_from !== undefined || picks.unloading_to !== undefined)
+      return badInput(
+        say`an unloading line is picked, and the test has no final unloading: set the pick back to automatic`,
+      );
     if (inner.length) return given(slopeOf(say`unloading of the loop`, inner));
     return notApplicable(say`the test has no unloading: there is no swelling index`);
   });

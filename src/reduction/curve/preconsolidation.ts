@@ -10,7 +10,8 @@ import { janbu } from "./methods/janbu";
 import { shown, type Method, type MethodOptions, type MethodReading } from "./methods/method";
 import { pachecoSilva } from "./methods/pacheco-silva";
 import type { TestCurve } from "./shape/points";
-import { readCurve, type CurveReading, type Picks } from "./methods/reading";
+import { readCurve, type CurveReading } from "./methods/reading";
+import type { CurvePicks } from "./picks";
 import { METHOD_SAID } from "./methods/words";
 import { work } from "./methods/work";
 import { firstOf, lastOf, nth } from "../numeric/lists";
@@ -45,7 +46,7 @@ export interface Preconsolidation extends MethodReading {
 
 export interface PreconsolidationOptions extends MethodOptions {
   readonly method?: MethodName;
-  readonly picks?: Picks;
+  readonly picks?: CurvePicks;
 }
 
 /** Applies one method to a curve. Refuses a result below the second load. */
@@ -71,6 +72,7 @@ function readMethod(reading: CurveReading, name: MethodName, options: MethodOpti
  * see `readCurve`.
  * @example preconsolidation(rebound).value.stress // 262.8
  * @example preconsolidation(rebound, { method: "work" }).value.stress // 274.3
+ * @example preconsolidation(rebound, { picks: { greatest_curvature: 200 } }).value.stress // 264.3
  */
 export function preconsolidation(test: TestCurve, options: PreconsolidationOptions = {}): Outcome<Preconsolidation> {
   const { method = "casagrande", picks = {} } = options;

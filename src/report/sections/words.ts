@@ -1,4 +1,5 @@
 /** The parts of the report that are text: changes by hand, checks, methods, remarks, cautions, missing items. */
+import { OF_CURVE } from "../../reduction/curve/picks";
 import { pickSaid } from "../../reduction/increment/constructions/picks";
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
@@ -67,13 +68,14 @@ export function byHand(cells: DataCells): Block[] {
   const key = ({ load, of }: RecordedPick) => `${load} ${of}`;
   const lines = picks.map((pick, index) => {
     const ruled = picks.slice(index + 1).some((later) => key(later) === key(pick));
-    const what = say`Load ${said(pick.load)}, ${pick.of ? pickSaid(pick.of) : said(pick.of)}: ${said(pick.before)} was replaced by ${said(pick.after)}. Reason: ${said(pick.reason)}. By ${said(pick.by)}, ${said(pick.when)}.`;
+    const of = pick.load === OF_CURVE ? say`The curve` : say`Load ${said(pick.load)}`;
+    const what = say`${of}, ${pick.of ? pickSaid(pick.of) : said(pick.of)}: ${said(pick.before)} was replaced by ${said(pick.after)}. Reason: ${said(pick.reason)}. By ${said(pick.by)}, ${said(pick.when)}.`;
     return t(ruled ? say`${what} Replaced again below.` : what);
   });
-  // Overrides in columns of the firm. The overrides also list the picks, which are shown above in more detail.
-  const others = picks.length
-    ? []
-    : overrides.map(({ of, reason, by }) => t(say`${verbatim(of)}. Reason: ${said(reason)}. By ${said(by)}.`));
+  // Adopted values, and overrides in columns of the firm; the picks are shown above in more detail.
+  const others = overrides
+    .filter(({ pick }) => pick === undefined)
+    .map(({ of, reason, by }) => t(say`${verbatim(of)}. Reason: ${said(reason)}. By ${said(by)}.`));
   const onCells = (cells.source.cellFindings ?? []).map((finding) => t(say`Cells: ${finding}.`));
   const all = [...lines, ...others, ...onCells];
   const none = say`No pick is recorded as replaced by hand, and no formula is known to be typed over.`;

@@ -8,6 +8,7 @@ import type { NamedValues } from "../../../record/record";
 import type { SheetName } from "../../../workbook/port";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
+import { OF_CURVE } from "../../../reduction/curve/picks";
 import { beginsAt, type Lack, type Stage } from "./stages";
 
 const words = text.next;
@@ -57,7 +58,10 @@ export function itemOf(lack: Lack, placeOf: PlaceOf): Item | undefined {
       };
     case "pick unsigned":
       return {
-        label: words.unsignedPick(lack.row, lack.load === undefined ? "" : words.ofLoad(lack.load)),
+        label: words.unsignedPick(
+          lack.row,
+          lack.load === undefined ? "" : lack.load === OF_CURVE ? words.ofCurve : words.ofLoad(lack.load),
+        ),
         address: placeOf("pick_reason", { row: lack.row - 1 }),
       };
     case "question":

@@ -8,7 +8,7 @@ import { holds, requiredOf, type Lacking } from "../../../checks/lacking";
 import { hasReadings, outcomeOf } from "../../../record/load-curve";
 import type { TestRecord } from "../../../record/record";
 import { reduced, type LoadReduced } from "../../../record/reduced-test";
-import type { TimeMethod } from "../../../reduction/increment/constructions/picks";
+import type { PickedThing, TimeMethod } from "../../../reduction/increment/constructions/picks";
 import type { Message } from "../../../reduction/message";
 import { methodOfLoad } from "../../../specification/pick-table";
 
@@ -31,7 +31,7 @@ export type Lack =
       readonly reason: Message;
     }
   /** A row of the table of picks, counted from 1, that has no reason or no initials. */
-  | { readonly what: "pick unsigned"; readonly row: number; readonly load?: number }
+  | { readonly what: "pick unsigned"; readonly row: number; readonly load?: PickedThing }
   | { readonly what: "question"; readonly id: string; readonly question: Message }
   | { readonly what: "no report" };
 

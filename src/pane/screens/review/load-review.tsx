@@ -4,7 +4,7 @@
  */
 import { makeStyles, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import type { outcomeOf } from "../../../record/load-curve";
-import { TIME_METHODS, type TimeMethod } from "../../../reduction/increment/constructions/picks";
+import { TIME_METHODS, type PickedThing, type TimeMethod } from "../../../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../../../reduction/increment/constructions/procedure";
 import type { NamedColumns } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
@@ -36,7 +36,7 @@ export interface ReviewLoadProps extends Tried {
   readonly onDraft: (draft: Draft) => void;
   readonly onPlot: (plot: TimeMethod) => void;
   /** The name of a load, such as "Load 3, 100 kPa". */
-  readonly nameOf: (load: number) => string;
+  readonly nameOf: (load: PickedThing) => string;
   readonly sheet: string;
   readonly busy: boolean;
   readonly telling: Telling | undefined;

@@ -6,6 +6,8 @@ import { Button, makeStyles, mergeClasses, Spinner, Text } from "@fluentui/react
 import { useMemo, useReducer, type Dispatch } from "react";
 import { loadsRead } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
+import { OF_CURVE } from "../../../reduction/curve/picks";
+import type { PickedThing } from "../../../reduction/increment/constructions/picks";
 import { convert } from "../../../reduction/units";
 import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
@@ -100,7 +102,8 @@ interface LoadsProps {
 }
 
 /** The name of a load, such as "Load 3, 100 kPa". */
-function loadName(record: TestRecord, number: number): string {
+function loadName(record: TestRecord, number: PickedThing): string {
+  if (number === OF_CURVE) return words.theCurve;
   const unit = record.words.stress_unit ?? "kPa";
   const stress = record.loads.find((other) => other.number === number)?.stress;
   return words.loadName(
@@ -113,7 +116,7 @@ function loadName(record: TestRecord, number: number): string {
 function Loads({ record, loads, load, table, test, sheet, state, dispatch, onWrite }: LoadsProps) {
   const draftOf = (number: number) => state.drafts[draftKey(test, number)] ?? {};
   const key = draftKey(test, load.number);
-  const nameOf = (number: number): string => loadName(record, number);
+  const nameOf = (number: PickedThing): string => loadName(record, number);
   const marked = (number: number): string => {
     const marks = [
       Object.keys(draftOf(number)).length > 0 ? [words.loadMarks.unsaved] : [],

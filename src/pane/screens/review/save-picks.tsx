@@ -1,6 +1,7 @@
 /** The unsaved changes, with fields for the reason and the initials. */
 import { Button, Field, Input, makeStyles, Text, Textarea } from "@fluentui/react-components";
 import { useState } from "react";
+import type { PickedThing } from "../../../reduction/increment/constructions/picks";
 import type { NamedColumns } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
@@ -48,7 +49,7 @@ export interface ReviewSaveProps {
   readonly standing: ReadonlySet<number>;
   /** True if a pick contradicts the readings. */
   readonly unusable: boolean;
-  readonly nameOf: (load: number) => string;
+  readonly nameOf: (load: PickedThing) => string;
   readonly sheet: string;
   readonly busy: boolean;
   readonly telling: Telling | undefined;

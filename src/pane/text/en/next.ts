@@ -52,6 +52,7 @@ export const next = {
   noConstruction: (load: number, method: string, reason: string) => `Load ${load}, ${method}: ${reason}`,
   methods: { "log time": "log of time", "root time": "root of time" },
   unsignedPick: (row: number, load: string) => `Pick in row ${row}${load}: no reason or no initials`,
+  ofCurve: ", the compression curve",
   ofLoad: (load: number) => `, load ${load}`,
   noReport: "No report of this test is in the workbook yet.",
   toLook: "To be looked at in Review",

@@ -6,13 +6,15 @@
  * curve drawn to a scale at which the virgin line has a stated slope.
  */
 import { say } from "../../message";
-import { given, notApplicable, type Outcome } from "../../outcome";
+import { badInput, given, notApplicable, type Outcome } from "../../outcome";
+import { pickRemarks } from "../../increment/constructions/picks";
 import { meetingPoint, type Line } from "../../numeric/straight-line";
 import { valueAt } from "../shape/first-loading";
 import { bendingAt, kneeAt, slopeAt, type Knee } from "../shape/knee";
 import {
   loadingPoints,
   ruled,
+  shown,
   smoothCurve,
   straightPoints,
   yieldGuide,
@@ -73,9 +75,12 @@ function read(reading: CurveReading, { drawingSlope = DRAWING_SLOPE }: MethodOpt
   const virgin =
     reading.law.form === "bent" ? steepestTangent(knee, nth(curve.x, reading.law.run.to)) : parts.virginLine;
   const [low, high] = [firstOf(curve.x), lastOf(curve.x)];
-  const x = picks.greatestCurvature
-    ? Math.log10(picks.greatestCurvature)
-    : greatestCurvature(knee, virgin.slope, drawingSlope);
+  const { greatest_curvature: picked } = picks;
+  const x = picked ? Math.log10(picked) : greatestCurvature(knee, virgin.slope, drawingSlope);
+  if (picked && !(x >= low && x <= high))
+    return badInput(
+      say`the greatest curvature picked at ${picked} lies outside the loads (${shown(10 ** low)} to ${shown(10 ** high)}): move it`,
+    );
   const u = kneeAt(knee, x);
   const scale = drawingSlope / virgin.slope;
   const tangent = through(x, u, slopeAt(knee, x));
@@ -85,7 +90,7 @@ function read(reading: CurveReading, { drawingSlope = DRAWING_SLOPE }: MethodOpt
     return notApplicable(say`the bisector meets the virgin line outside the loads: there is no yield to read`);
   const reach = Math.min(high, x + 0.5);
   const foot = Math.max(low, (u - virgin.intercept) / virgin.slope - 0.05);
-  const remarks = picks.greatestCurvature ? [say`greatest curvature picked by hand`] : [];
+  const remarks = pickRemarks(picks, ["greatest_curvature"]);
   return given({
     stress: 10 ** meets,
     points: straightPoints(curve, parts.recompression, parts.virgin),

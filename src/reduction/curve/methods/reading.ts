@@ -3,7 +3,9 @@
  * them, the scatter, and whether the curve shows yield at all.
  */
 import { say, fixed, type Message } from "../../message";
-import { given, notApplicable, type Outcome } from "../../outcome";
+import { badInput, given, notApplicable, then, type Outcome } from "../../outcome";
+import { pickRemarks } from "../../increment/constructions/picks";
+import { checkCurvePicks, type CurvePicks } from "../picks";
 import { branches, type Branches } from "../shape/branches";
 import { firstLoading, type FirstLoading } from "../shape/first-loading";
 import { at, straightLine, type Line } from "../../numeric/straight-line";
@@ -13,16 +15,6 @@ import { bestKnee } from "../shape/knee-search";
 import type { TestCurve } from "../shape/points";
 import { lineThrough, straightParts, type Run, type StraightParts } from "../shape/straight-parts";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
-
-/** Choices by hand that replace automatic ones: stresses, in the user's unit. */
-export interface Picks {
-  readonly recompressionFrom?: number;
-  readonly recompressionTo?: number;
-  readonly virginFrom?: number;
-  readonly virginTo?: number;
-  /** Stress at the point of greatest curvature. */
-  readonly greatestCurvature?: number;
-}
 
 export interface CurveReading {
   readonly test: TestCurve;
@@ -38,7 +30,7 @@ export interface CurveReading {
   readonly flattens: boolean;
   /** Whether the bend is so widely rounded that the specimen may be disturbed. */
   readonly wide: boolean;
-  readonly picks: Picks;
+  readonly picks: CurvePicks;
   readonly remarks: readonly Message[];
 }
 
@@ -75,19 +67,46 @@ const BENDS = 0.8;
  */
 const GROWS = 1.2;
 
-/**
- * Points of the curve between two stresses; `fallback` if no stress is given or fewer than two points lie between them.
- */
-function runBetween({ points }: FirstLoading, from: number | undefined, to: number | undefined, fallback: Run): Run {
-  if (from === undefined && to === undefined) return fallback;
-  const chosen = points.flatMap(({ stress }, i) =>
-    stress >= (from ?? nth(points, fallback.from).stress) * 0.999 &&
-    stress <= (to ?? nth(points, fallback.to).stress) * 1.001
-      ? [i]
-      : [],
-  );
-  return chosen.length < 2 ? fallback : { from: firstOf(chosen), to: lastOf(chosen) };
+/** Points of the curve between two picked stresses, or `automatic` if none is picked. Refuses fewer than two points. */
+function runBetween(
+  { points }: FirstLoading,
+  line: "recompression" | "virgin",
+  picks: CurvePicks,
+  automatic: Run,
+): Outcome<Run> {
+  const [from, to] = [picks[`${line}_from`], picks[`${line}_to`]];
+  if (from === undefined && to === undefined) return given(automatic);
+  const low = from ?? nth(points, automatic.from).stress;
+  const high = to ?? nth(points, automatic.to).stress;
+  const chosen = points.flatMap(({ stress }, i) => (stress >= low * 0.999 && stress <= high * 1.001 ? [i] : []));
+  if (chosen.length < 2)
+    return badInput(
+      line === "virgin"
+        ? say`the virgin line picked from ${low} to ${high} has fewer than two points of first loading: move an end`
+        : say`the recompression line picked from ${low} to ${high} has fewer than two points of first loading: move an end`,
+    );
+  return given({ from: firstOf(chosen), to: lastOf(chosen) });
 }
+
+/** The straight parts, with the picked ends in the place of the automatic ones. */
+function partsWith(curve: FirstLoading, automatic: StraightParts, picks: CurvePicks): Outcome<StraightParts> {
+  const { x, u } = curve;
+  return then(checkCurvePicks(picks), () =>
+    then(runBetween(curve, "recompression", picks, automatic.recompression), (recompression) =>
+      then(runBetween(curve, "virgin", picks, automatic.virgin), (virgin) =>
+        given({
+          recompression,
+          virgin,
+          recompressionLine: lineThrough(x, u, recompression),
+          virginLine: lineThrough(x, u, virgin),
+        }),
+      ),
+    ),
+  );
+}
+
+/** The picks that choose the straight parts of first loading. */
+const ENDS = ["recompression_from", "recompression_to", "virgin_from", "virgin_to"] as const;
 
 /**
  * The law that the smooth curve follows. "free": two straight parts, from the recompression part to the end of the
@@ -154,7 +173,7 @@ function scatterOf({ x, u }: FirstLoading): Scatter {
  * The compression curve of a test, prepared for the methods. Refuses (method) fewer than five first-loading points, a
  * curve with no bend, a curve whose yield lies within the last increment (no virgin line) or before the first load.
  */
-export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveReading> {
+export function readCurve(test: TestCurve, picks: CurvePicks = {}): Outcome<CurveReading> {
   const found = branches(test);
   if (!found.ok) return found;
   const curve = firstLoading(test, found.value);
@@ -165,17 +184,11 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
     );
   const scatter = scatterOf(curve);
   const automatic = straightParts(x, u, x, scatter.value);
-  const recompression = runBetween(curve, picks.recompressionFrom, picks.recompressionTo, automatic.recompression);
-  const virgin = runBetween(curve, picks.virginFrom, picks.virginTo, automatic.virgin);
-  const parts: StraightParts = {
-    recompression,
-    virgin,
-    recompressionLine: lineThrough(x, u, recompression),
-    virginLine: lineThrough(x, u, virgin),
-  };
-  const remarks = [...found.remarks];
-  if (virgin !== automatic.virgin || recompression !== automatic.recompression)
-    remarks.push(say`straight parts picked by hand`);
+  const withPicks = partsWith(curve, automatic, picks);
+  if (!withPicks.ok) return withPicks;
+  const parts = withPicks.value;
+  const { recompression, virgin } = parts;
+  const remarks = [...found.remarks, ...pickRemarks(picks, ENDS)];
 
   const flat = noBend(curve, parts, scatter, found.value);
   if (flat) return notApplicable(flat.reason);
@@ -220,23 +233,30 @@ export function readCurve(test: TestCurve, picks: Picks = {}): Outcome<CurveRead
 const slope = ({ x, u }: FirstLoading, i: number): number => (nth(u, i + 1) - nth(u, i)) / (nth(x, i + 1) - nth(x, i));
 
 /**
- * The virgin line of a test: for the compression index and the field curve. Refuses a curve that has none.
+ * The virgin line of a test, by its picks: for the compression index and the field curve. Refuses a curve that has none.
  * @example virginLineOf(clay).value.virgin // { from: 4, to: 7 }
+ * @example virginLineOf(clay, { virgin_from: 80 }).value.virgin // { from: 5, to: 7 }
  */
 export function virginLineOf(
   test: TestCurve,
+  picks: CurvePicks = {},
 ): Outcome<{ readonly curve: FirstLoading; readonly virgin: Run; readonly line: Line }> {
   const found = branches(test);
   if (!found.ok) return found;
   const curve = firstLoading(test, found.value);
   const scatter = scatterOf(curve);
-  const parts = straightParts(curve.x, curve.u, curve.x, scatter.value);
+  const withPicks = partsWith(curve, straightParts(curve.x, curve.u, curve.x, scatter.value), picks);
+  if (!withPicks.ok) return withPicks;
+  const parts = withPicks.value;
   const flat = noBend(curve, parts, scatter, found.value);
   const bends = !flat || flat.virgin || alreadyVirgin(curve, parts, found.value);
   const refusal = !bends ? flat.reason : turnsLast(curve, parts) ? TURNS_LAST : undefined;
   return refusal
     ? notApplicable(say`${refusal}; or give the two stresses between which the slope is wanted`)
-    : given({ curve, virgin: parts.virgin, line: parts.virginLine }, found.remarks);
+    : given({ curve, virgin: parts.virgin, line: parts.virginLine }, [
+        ...found.remarks,
+        ...pickRemarks(picks, ["virgin_from", "virgin_to"]),
+      ]);
 }
 
 /** Why a curve has no bend from which yield can be read, and whether it nevertheless has a virgin stretch. */

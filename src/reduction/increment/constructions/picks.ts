@@ -4,6 +4,7 @@
  */
 import { say, verbatim, listed, type Message, type Verbatim } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
+import { CURVE_PICK_NAMES, CURVE_PICK_SAID, CURVE_PICK_WORDS, OF_CURVE } from "../../curve/picks";
 
 export const PICK_NAMES = [
   "d0",
@@ -37,8 +38,6 @@ export const PICK_WORDS: Readonly<Record<PickName, string>> = {
   tangent_to: "tangent to",
 };
 
-const isPickName = (of: string): of is PickName => PICK_NAMES.some((name) => name === of);
-
 /** These words as messages. */
 const PICK_SAID: Readonly<Record<PickName, Message>> = {
   d0: say`d0`,
@@ -53,26 +52,35 @@ const PICK_SAID: Readonly<Record<PickName, Message>> = {
   tangent_to: say`tangent to`,
 };
 
+/** The picks of loads and of the compression curve. */
+const ALL_WORDS: Readonly<Record<string, string>> = { ...PICK_WORDS, ...CURVE_PICK_WORDS };
+const ALL_SAID: Readonly<Record<string, Message>> = { ...PICK_SAID, ...CURVE_PICK_SAID };
+
 /**
  * The words of a pick as a message, by its short name; any other name is returned unchanged.
  * @example pickSaid("tangent_from") // "tangent from"
+ * @example pickSaid("virgin_to") // "virgin to"
  */
-export const pickSaid = (of: string): Message | Verbatim => (isPickName(of) ? PICK_SAID[of] : verbatim(of));
+export const pickSaid = (of: string): Message | Verbatim => ALL_SAID[of] ?? verbatim(of);
 
 /**
  * The short name of a pick from its words; any other text is returned in lower case.
  * @example pickNamed("Tangent from") // "tangent_from"
+ * @example pickNamed("Greatest curvature") // "greatest_curvature"
  */
 export function pickNamed(text: string): string {
   const word = text.trim().toLowerCase();
-  return PICK_NAMES.find((name) => PICK_WORDS[name] === word) ?? word;
+  return [...PICK_NAMES, ...CURVE_PICK_NAMES].find((name) => ALL_WORDS[name] === word) ?? word;
 }
 
 /** The remark that names the picks by hand among the names that a method uses; none if nothing was picked. */
-export function pickRemarks(picks: Picks, names: readonly PickName[]): Message[] {
+export function pickRemarks<N extends string>(
+  picks: Readonly<Partial<Record<N, number>>>,
+  names: readonly N[],
+): Message[] {
   const used = names.filter((name) => picks[name] !== undefined);
   return used.length
-    ? [say`picked by hand: ${listed(used.map((name) => say`${PICK_SAID[name]} = ${picks[name] ?? 0}`))}`]
+    ? [say`picked by hand: ${listed(used.map((name) => say`${pickSaid(name)} = ${picks[name] ?? 0}`))}`]
     : [];
 }
 
@@ -103,9 +111,12 @@ export const PROCEDURE_PICK = "procedure";
 /** The value that cancels an earlier pick. */
 export const AUTOMATIC = "automatic";
 
-/** One row of a table of picks by hand: the value that a load gets in place of the automatic value. */
+/** What a pick is of: a load by its number, or the compression curve. */
+export type PickedThing = number | typeof OF_CURVE;
+
+/** One row of a table of picks by hand: the value that a load, or the curve, gets in place of the automatic value. */
 export interface PickRow {
-  readonly load?: number;
+  readonly load?: PickedThing;
   readonly of?: string;
   readonly after?: number | string;
 }
@@ -116,12 +127,12 @@ const word = (value: number | string | undefined): string =>
     .toLowerCase();
 
 /**
- * The rows that count for a load, by the short name of the pick: the last row of each pick. A row that says "automatic"
+ * The rows that count for a load or the curve, by the short name of the pick: the last row of each pick. A row that says "automatic"
  * cancels the earlier rows of its pick; a row without a value (blank or 0) is unfinished and does not count.
  * @example [...standingRows([{ load: 3, of: "d0", after: 12 }, { load: 3, of: "d0", after: 13 }], 3).values()] // [{ load: 3, of: "d0",
  *   after: 13 }]
  */
-export function standingRows<T extends PickRow>(rows: readonly T[], load: number): Map<string, T> {
+export function standingRows<T extends PickRow>(rows: readonly T[], load: PickedThing): Map<string, T> {
   const standing = new Map<string, T>();
   for (const row of rows) {
     const [of, after] = [pickNamed(row.of ?? ""), word(row.after)];

@@ -37,7 +37,31 @@ export const curve: Readonly<Record<string, string>> = {
   // A curve read for yield.
   "only {0} first-loading points: a preconsolidation stress needs {1} at the least":
     "nur {0} Punkte der Erstbelastung: eine Vorbelastungsspannung braucht mindestens {1}",
-  "straight parts picked by hand": "gerade Stücke von Hand festgelegt",
+  "recompression from": "Wiederbelastung von",
+  "recompression to": "Wiederbelastung bis",
+  "virgin from": "Erstbelastungsgerade von",
+  "virgin to": "Erstbelastungsgerade bis",
+  "loop from": "Schleife von",
+  "loop to": "Schleife bis",
+  "unloading from": "Entlastung von",
+  "unloading to": "Entlastung bis",
+  "the picked {0} ({1}) must lie below {2} ({3}): move one of them":
+    "die Festlegung {0} ({1}) muss unter {2} ({3}) liegen: eine der beiden verschieben",
+  "the virgin line picked from {0} to {1} has fewer than two points of first loading: move an end":
+    "die von {0} bis {1} festgelegte Erstbelastungsgerade hat weniger als zwei Punkte der Erstbelastung: ein Ende verschieben",
+  "the recompression line picked from {0} to {1} has fewer than two points of first loading: move an end":
+    "die von {0} bis {1} festgelegte Gerade der Wiederbelastung hat weniger als zwei Punkte der Erstbelastung: ein Ende verschieben",
+  "the greatest curvature picked at {0} lies outside the loads ({1} to {2}): move it":
+    "die bei {0} festgelegte größte Krümmung liegt außerhalb der Lasten ({1} bis {2}): verschieben",
+  "no loop reaches the picked ends of its line: pick stresses within {0}":
+    "keine Schleife reicht bis zu den festgelegten Enden ihrer Geraden: Spannungen innerhalb von {0} festlegen",
+  "a line through a loop is picked, and the test has no unload-reload loop: set the pick back to automatic":
+    "eine Gerade durch eine Schleife ist festgelegt, und der Versuch hat keine Ent- und Wiederbelastungsschleife: zurück auf automatisch stellen",
+  "the unloading line picked from {0} to {1} has fewer than two points of the unloading: move an end":
+    "die von {0} bis {1} festgelegte Gerade der Entlastung hat weniger als zwei Punkte der Entlastung: ein Ende verschieben",
+  "an unloading line is picked, and the test has no final unloading: set the pick back to automatic":
+    "eine Gerade der Entlastung ist festgelegt, und der Versuch hat keine Entlastung am Ende: zurück auf automatisch stellen",
+  "the value given": "der angegebene Wert",
   "only {0} first-loading points": "nur {0} Punkte der Erstbelastung",
   "the virgin line rests on {0} points only": "die Erstbelastungsgerade ruht auf nur {0} Punkten",
   "only one load step before yield: the line of recompression is uncertain":
@@ -70,7 +94,6 @@ export const curve: Readonly<Record<string, string>> = {
   // The methods.
   "the bisector meets the virgin line outside the loads: there is no yield to read":
     "die Winkelhalbierende trifft die Erstbelastungsgerade außerhalb der Lasten: es gibt keine Vorbelastungsspannung zu lesen",
-  "greatest curvature picked by hand": "größte Krümmung von Hand festgelegt",
   "the two lines meet outside the loads": "die beiden Geraden treffen sich außerhalb der Lasten",
   "the two straight lines meet outside the loads": "die beiden Geraden treffen sich außerhalb der Lasten",
   "the two lines of work meet outside the loads": "die beiden Geraden der Arbeit treffen sich außerhalb der Lasten",

@@ -66,8 +66,9 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "the data sheet has no cell for it.": "das Datenblatt hat keine Zelle dafür.",
   "nothing is said (no readings, or no remark column).":
     "keine Angabe (keine Ablesungen oder keine Spalte für Bemerkungen).",
-  "Load {0}, {1}: {2} was replaced by {3}. Reason: {4}. By {5}, {6}.":
-    "Laststufe {0}, {1}: {2} wurde durch {3} ersetzt. Grund: {4}. Von {5}, {6}.",
+  "The curve": "Drucksetzungslinie",
+  "{0}, {1}: {2} was replaced by {3}. Reason: {4}. By {5}, {6}.":
+    "{0}, {1}: {2} wurde durch {3} ersetzt. Grund: {4}. Von {5}, {6}.",
   "{0} Replaced again below.": "{0} Weiter unten noch einmal ersetzt.",
   "{0}. Reason: {1}. By {2}.": "{0}. Grund: {1}. Von {2}.",
   "Cells: {0}.": "Zellen: {0}.",
