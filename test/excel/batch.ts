@@ -140,8 +140,9 @@ export class Batch {
 
   private referenceOf(id: number, one: Known, kept: ReadonlySet<number>): object {
     if (!kept.has(id)) return {};
-    this.office.kept.set(one.path, one);
-    return { _ReferenceId: one.path };
+    const reference = `${one.path} #${this.office.kept.size}`;
+    this.office.kept.set(reference, one);
+    return { _ReferenceId: reference };
   }
 
   private keepStep(path: string, verb: Step["verb"], name: string, args: readonly unknown[]): void {

@@ -1,11 +1,13 @@
 /** A sheet of the stand-in, for the observations and actions of a test. */
-import { addressOf, boxOf, type Box } from "./book/address";
+import { addressOf, boxOf, COLS, type Box } from "./book/address";
 import { keyOf, sheetById, type Book, type Chart, type NameOf, type Rule, type Sheet, type Value } from "./book/book";
 import { valuesOf, writeEntries } from "./book/cells";
+import { deleteCells, insertCells, type Moved } from "./book/lines";
 import { lookOf, setLook } from "./book/looks";
 import { checkName, formulaOf, refersTo } from "./book/names";
 import { allOptions } from "./book/protection";
 import { ruleAt } from "./book/rules";
+import { checkSheetName, removeSheet } from "./book/sheets";
 
 export interface SeenCell {
   readonly value: Value;
@@ -21,6 +23,7 @@ export interface SeenCell {
 
 interface Excel {
   readonly book: Book;
+  moved(sheet: Sheet, to: Moved): void;
   recalculate(): void;
   settle(): void;
 }
@@ -134,6 +137,39 @@ export class SheetHandle {
 
   hide(visibility: "Hidden" | "VeryHidden" = "Hidden"): this {
     this.sheet.visibility = visibility;
+    return this;
+  }
+
+  rename(name: string): this {
+    checkSheetName(this.excel.book, name, this.sheet);
+    this.sheet.name = name;
+    return this;
+  }
+
+  /** Deletes the sheet, as a person does. */
+  remove(): void {
+    removeSheet(this.excel.book, this.sheet);
+    this.excel.recalculate();
+  }
+
+  moveTo(position: number): this {
+    const { sheets } = this.excel.book;
+    sheets.splice(position, 0, ...sheets.splice(sheets.indexOf(this.sheet), 1));
+    return this;
+  }
+
+  /** Inserts rows before a row, counted from 0. */
+  insertRows(row: number, rows = 1): this {
+    const box = { row, col: 0, rows, cols: COLS };
+    this.excel.moved(this.sheet, insertCells(this.excel.book, this.sheet, box, "Down"));
+    this.excel.recalculate();
+    return this;
+  }
+
+  deleteRow(row: number): this {
+    const box = { row, col: 0, rows: 1, cols: COLS };
+    this.excel.moved(this.sheet, deleteCells(this.excel.book, this.sheet, box, "Up"));
+    this.excel.recalculate();
     return this;
   }
 

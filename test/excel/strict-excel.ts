@@ -19,9 +19,11 @@ import { Batch, type Office, type Step } from "./batch";
 import { boxOf, COLS, ROWS, type Box } from "./book/address";
 import { copyOf, newSheet, sheetByName, type Book, type Sheet } from "./book/book";
 import { evaluate, type Evaluation, type Evaluator } from "./book/evaluation";
+import type { Moved } from "./book/lines";
 import { costOf, type Cost, type Trip } from "./counts";
 import { putBehind, reported, selectionMoved, type Behind, type Request } from "./library";
 import type { HostEvent, Platform, Switches } from "./objects/being";
+import { Range } from "./objects/range";
 import { Workbook } from "./objects/workbook";
 import { Requirements } from "./requirements";
 import { Failures } from "./switches";
@@ -64,6 +66,8 @@ export class StrictExcel implements Office, Behind {
   private ids = 0;
   private isStale = false;
   private events = new Set<HostEvent>();
+  private visit: { readonly at: number; readonly act: () => void } | undefined;
+  private requests = 0;
   private edit: { readonly ended: Promise<void>; readonly end: () => void } | undefined;
 
   constructor({
@@ -170,6 +174,11 @@ export class StrictExcel implements Office, Behind {
     this.edit = undefined;
   }
 
+  /** Somebody else changes the workbook before Excel carries out the n-th request from now on (1 is the next one). */
+  beforeRequest(n: number, act: () => void): void {
+    this.visit = { at: this.requests + n, act };
+  }
+
   /** Protects the structure of the workbook, with or without a password. */
   structure(on: boolean, password?: string): void {
     this.book.structure = { on, ...(password !== undefined && { password }) };
@@ -199,6 +208,11 @@ export class StrictExcel implements Office, Behind {
     if (!this.isStale) return;
     this.isStale = false;
     evaluate(this.book, this.evaluation);
+  }
+
+  moved(sheet: Sheet, to: Moved): void {
+    const ranges = [...this.kept.values()].flatMap(({ being }) => (being instanceof Range ? [being] : []));
+    for (const range of new Set(ranges)) if (range.sheet === sheet) range.follow(to);
   }
 
   raise(event: HostEvent): void {
@@ -232,6 +246,8 @@ export class StrictExcel implements Office, Behind {
         "The request payload size has exceeded the limit.",
       );
     const request: Request = JSON.parse(text);
+    this.requests += 1;
+    if (this.requests === this.visit?.at) this.visit.act();
     const { results, traces, refused } = await new Batch(this, request, this.trips.length, this.steps).carryOut();
     if (this.evaluation.busyFor > 0 && --this.evaluation.busyFor === 0) {
       this.recalculate();

@@ -5,9 +5,8 @@
 import { cellAddress } from "../../src/workbook/address";
 import { OfficePort } from "../../src/workbook/office";
 import type { CellValue } from "../../src/workbook/port";
-import { addressOf, boxOf, COLS } from "../excel/book/address";
+import { addressOf, boxOf } from "../excel/book/address";
 import { sheetById, type Rule, type Series } from "../excel/book/book";
-import { deleteCells } from "../excel/book/lines";
 import { StrictExcel } from "../excel/strict-excel";
 import { contract } from "./contract";
 import type { Bench } from "./contract-bench";
@@ -83,8 +82,7 @@ function open(platform: "web" | "desktop"): Bench {
     },
     hideSheet: (sheet) => void excel.sheet(sheet).hide(),
     nameForAll: (name, sheet, address) => void excel.sheet(sheet).name(name, address, "workbook"),
-    deleteRow: (sheet, row) =>
-      deleteCells(excel.book, excel.sheet(sheet).sheet, { row, col: 0, rows: 1, cols: COLS }, "Up"),
+    deleteRow: (sheet, row) => void excel.sheet(sheet).deleteRow(row),
     typeUnbound: (sheet, cell, known) =>
       void excel.sheet(sheet).put(cell, [[known ? "=_xldudf_CLAY_SEVEN()" : "=_xldudf_CLAY_NOTHING()"]]),
     mayType: (sheet, cell, value) => {

@@ -13,7 +13,8 @@ export async function run<T>(doing: string, batch: (context: Excel.RequestContex
 
 /**
  * Runs work on a sheet with that name. The first request of the work finds out whether the sheet exists, so that no
- * request is spent on the question.
+ * request is spent on the question. It also loads the id of the sheet, by which the library names the sheet from then
+ * on: the work goes on if somebody renames the sheet.
  */
 export const runOn = <T>(
   sheet: string,
@@ -22,7 +23,7 @@ export const runOn = <T>(
 ): Promise<T> =>
   run(doing, async (context) => {
     try {
-      return await batch(context, context.workbook.worksheets.getItem(sheet));
+      return await batch(context, context.workbook.worksheets.getItem(sheet).load("id"));
     } catch (error) {
       throw codeOf(error) === "ItemNotFound" ? new WorkbookError(noSheet(sheet)) : error;
     }

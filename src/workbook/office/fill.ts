@@ -3,60 +3,59 @@
  * after a failure.
  */
 import { nth } from "../../reduction/numeric/lists";
-import type { Box, CellValue, NamedColumns } from "../port";
+import type { CellValue, NamedColumns } from "../port";
 import { constant } from "./grid";
-import { rangeOf, readBoxes } from "./read";
+import { refuseChanged, take, type Taken } from "./meantime";
+import { rangeOf, readBoxes, type Wanted } from "./read";
 import { bytesOf, runsOf, send, BYTES_PER_REQUEST, type Step } from "./requests";
 import { told } from "./sentence";
 
-/** The first column of a name, with the previous content of its cells. */
+/** Cells of one column, with their previous content. */
 export interface Column {
-  readonly box: Box;
+  /** Begins with the first of the cells, and follows them when rows are inserted. */
+  readonly within: Excel.Range;
   readonly before: readonly CellValue[];
 }
 
 /** New content of a cell; null leaves the cell unchanged. */
 type Content = CellValue | null;
 
-/** Writes a list from the top of a column, in pieces that each fit into one request. */
-function stepsOf(sheet: Excel.Worksheet, { box }: Column, list: readonly Content[]): Step[] {
-  let row = box.row;
+/**
+ * Writes a list from the top of a column, in pieces that each fit into one request. `keep` gets the cells of each piece,
+ * to be compared with their previous content.
+ */
+function stepsOf({ within, before }: Column, list: readonly Content[], keep?: (taken: Taken) => void): Step[] {
+  let row = 0;
   return runsOf(
     list.map((content) => (content === null ? null : constant(content))),
     bytesOf,
     BYTES_PER_REQUEST / 2,
   ).map((piece) => {
-    const place = { row, col: box.col, rows: piece.length, cols: 1 };
+    const place = { row, col: 0, rows: piece.length, cols: 1 };
+    const checked = piece.map((content, index) => (content === null ? null : (before[place.row + index] ?? "")));
     row += piece.length;
     return {
       bytes: bytesOf(piece),
       act: () => {
-        rangeOf(sheet, place).values = piece.map((content) => [content]);
+        keep?.(take(rangeOf(within, place), checked));
+        rangeOf(within, place).values = piece.map((content) => [content]);
       },
     };
   });
 }
 
-async function isAsBefore(
-  context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
-  columns: readonly Column[],
-): Promise<boolean> {
-  const now = await readBoxes(
-    context,
-    columns.map(({ box }) => ({ sheet, box })),
-    "formulas",
-  );
+/** The cells of columns, to be read. */
+export const wantedOf = (columns: readonly Column[]): Wanted[] =>
+  columns.map(({ within, before }) => ({ within, box: { row: 0, col: 0, rows: before.length, cols: 1 } }));
+
+async function isAsBefore(context: Excel.RequestContext, columns: readonly Column[]): Promise<boolean> {
+  const now = await readBoxes(context, wantedOf(columns), "formulas");
   return columns.every(({ before }, i) => nth(now, i).every(([content], row) => content === before[row]));
 }
 
 /** The sentence on what the cells hold after a failure: whether it is their previous content, as far as Excel can tell. */
-export const afterFailure = async (
-  context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
-  columns: readonly Column[],
-): Promise<string> =>
-  (await isAsBefore(context, sheet, columns).catch(() => false))
+export const afterFailure = async (context: Excel.RequestContext, columns: readonly Column[]): Promise<string> =>
+  (await isAsBefore(context, columns).catch(() => false))
     ? "The cells are as they were."
     : "Some cells may have been written: compare them with what you entered.";
 
@@ -66,11 +65,10 @@ export const afterFailure = async (
  */
 export async function writeColumns(
   context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
   columns: ReadonlyMap<string, Column>,
-  values: NamedColumns,
-  doing: string,
+  { sheet, values, doing }: { readonly sheet: string; readonly values: NamedColumns; readonly doing: string },
 ): Promise<void> {
+  const taken: Taken[] = [];
   const lists = Object.entries(values).flatMap(([name, list]) => {
     const column = columns.get(name);
     return column && list.length > 0 ? [{ column, list }] : [];
@@ -78,14 +76,15 @@ export async function writeColumns(
   try {
     await send(
       context,
-      lists.flatMap(({ column, list }) => stepsOf(sheet, column, list)),
+      lists.flatMap(({ column, list }) => stepsOf(column, list, (cells) => void taken.push(cells))),
     );
   } catch (error) {
     for (const { column, list } of lists) {
       // No formula was overwritten, and a cell that was left alone may be one that an answer spills into.
       const before = list.map((value, i) => (value === null ? null : (column.before[i] ?? null)));
-      await send(context, stepsOf(sheet, column, before)).catch(() => undefined);
+      await send(context, stepsOf(column, before)).catch(() => undefined);
     }
-    throw told(error, doing, await afterFailure(context, sheet, [...columns.values()]));
+    throw told(error, doing, await afterFailure(context, [...columns.values()]));
   }
+  await refuseChanged(context, sheet, taken);
 }

@@ -28,14 +28,14 @@ import {
 } from "../port";
 import { hiddenSheet } from "../sheet-names";
 import { run, runOn } from "./batch";
-import { writeColumns, type Column } from "./fill";
+import { wantedOf, writeColumns, type Column } from "./fill";
 import { followChanges, followSelection } from "./follow";
 import { hiddenLines } from "./hidden";
 import { insertFile } from "./insert-file";
 import { lookAt } from "./look-at";
 import { LAST_COLUMN, LAST_ROW, withPlanNames } from "./names";
 import { insertSheet } from "./new-sheet";
-import { NAME_PROPERTIES, placesOf } from "./places";
+import { itemsOf, NAME_PROPERTIES, type Named } from "./places";
 import { boxOfRange, PLACE_OF_ONE, readBoxes, readValues, type Wanted } from "./read";
 import { reenterFormulas } from "./reenter";
 import { findSheets, readSheets } from "./sheets";
@@ -87,22 +87,22 @@ const valuesOf = async (
   joined(
     await readBoxes(
       context,
-      blocks.map((box) => ({ sheet, box })),
+      blocks.map((box) => ({ within: sheet, box })),
       "values",
     ),
   );
 
-/** The boxes of a sheet's local names; without names that are absent or have lost their cells. */
-async function namedBoxes(
+/** The names of a sheet that lead to cells of it, with their boxes; others are left out. */
+async function namedItems(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   names: readonly string[],
-): Promise<Map<string, Box>> {
+): Promise<Map<string, Named<Excel.NamedItem>>> {
   const own = sheet.names.load(NAME_PROPERTIES);
   const shared = context.workbook.names.load(NAME_PROPERTIES);
   sheet.load("name");
   await context.sync();
-  return placesOf(sheet.name, { own: own.items, shared: shared.items }, names);
+  return itemsOf(sheet.name, { own: own.items, shared: shared.items }, names);
 }
 
 /** Reads the cells of each name with a reader. */
@@ -112,10 +112,10 @@ async function readNamed(
   names: readonly string[],
   read: (context: Excel.RequestContext, wanted: readonly Wanted[]) => Promise<CellValue[][][]>,
 ): Promise<Record<string, CellValue[][]>> {
-  const places = [...(await namedBoxes(context, sheet, names))];
+  const places = [...(await namedItems(context, sheet, names))];
   const cells = await read(
     context,
-    places.map(([, box]) => ({ sheet, box })),
+    places.map(([, { box }]) => ({ within: sheet, box })),
   );
   return Object.fromEntries(places.map(([name], i) => [name, nth(cells, i)]));
 }
@@ -126,15 +126,10 @@ async function readNamed(
  */
 async function withoutTexts(
   context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
   columns: ReadonlyMap<string, Column>,
 ): Promise<Map<string, readonly CellValue[]>> {
   const doubtful = [...columns].filter(([, { before }]) => before.some(isFormula));
-  const values = await readBoxes(
-    context,
-    doubtful.map(([, { box }]) => ({ sheet, box })),
-    "values",
-  );
+  const values = await readBoxes(context, wantedOf(doubtful.map(([, column]) => column)), "values");
   const present = new Map([...columns].map(([name, { before }]) => [name, before]));
   doubtful.forEach(([name, { before }], i) =>
     present.set(
@@ -247,21 +242,22 @@ export class OfficePort implements WorkbookPort {
     const doing = `write into the sheet "${sheet}"`;
     return runOn(sheet, doing, async (context, found) => {
       const names = [...new Set([...Object.keys(values), ...blank])];
-      const places = [...(await namedBoxes(context, found, names))].map(([name, box]) => ({
-        name,
-        box: { ...box, cols: 1 },
-      }));
-      const contents = await readBoxes(
-        context,
-        places.map(({ box }) => ({ sheet: found, box })),
-        "formulas",
+      const blankColumns = new Map(
+        [...(await namedItems(context, found, names))].map(([name, { item, box }]): [string, Column] => [
+          name,
+          { within: item.getRange(), before: Array<CellValue>(box.rows).fill("") },
+        ]),
       );
+      const contents = await readBoxes(context, wantedOf([...blankColumns.values()]), "formulas");
       const columns = new Map(
-        places.map(({ name, box }, i) => [name, { box, before: nth(contents, i).map((line) => firstOf(line)) }]),
+        [...blankColumns].map(([name, { within }], i): [string, Column] => [
+          name,
+          { within, before: nth(contents, i).map((line) => firstOf(line)) },
+        ]),
       );
-      const present = await withoutTexts(context, found, columns);
+      const present = await withoutTexts(context, columns);
       checkFill(sheet, values, blank, (name) => present.get(name));
-      await writeColumns(context, found, columns, values, doing);
+      await writeColumns(context, columns, { sheet, values, doing });
     });
   }
 

@@ -56,7 +56,7 @@ const placesIn = ({ asked, sheet, boxes }: Found): Place[] => {
   const of = (property: Property, names: readonly string[] = []): Place[] =>
     names.flatMap((name) => {
       const box = boxes.get(name);
-      return box ? [{ name, sheet, box, property }] : [];
+      return box ? [{ name, within: sheet, box, property }] : [];
     });
   return [...of("values", asked.values), ...of("formulas", asked.contents)];
 };

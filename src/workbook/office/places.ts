@@ -41,34 +41,48 @@ export function placeOf(address: unknown): Place | undefined {
 
 type Item = Pick<Excel.NamedItem, "name" | "type" | "value">;
 
+/** A name that leads to cells of a sheet. */
+export interface Named<T> {
+  readonly item: T;
+  readonly box: Box;
+}
+
 const placeOfItem = ({ type, value }: Item): Place | undefined => (type === "Range" ? placeOf(value) : undefined);
 
 /** The names of a sheet and of the workbook, loaded. */
-export interface Names {
-  readonly own: readonly Item[];
-  readonly shared: readonly Item[];
+export interface Names<T extends Item = Item> {
+  readonly own: readonly T[];
+  readonly shared: readonly T[];
 }
 
 const same = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
 
 /**
- * The boxes of a sheet behind names of a plan: names of the sheet, then names of the workbook that lead to this sheet.
- * Names that do not exist, or have lost their cells, are left out.
+ * The names of a plan on a sheet: names of the sheet, then names of the workbook that lead to this sheet. Names that do
+ * not exist, or have lost their cells, are left out.
  */
-export function placesOf(sheet: string, { own, shared }: Names, wanted: readonly string[]): Map<string, Box> {
-  const byName = (items: readonly Item[]): Map<string, Place> =>
+export function itemsOf<T extends Item>(
+  sheet: string,
+  { own, shared }: Names<T>,
+  wanted: readonly string[],
+): Map<string, Named<T>> {
+  const byName = (items: readonly T[]): Map<string, Named<T>> =>
     new Map(
       items.flatMap((item) => {
         const place = placeOfItem(item);
-        return place && same(place.sheet, sheet) ? [[item.name.toLowerCase(), place]] : [];
+        return place && same(place.sheet, sheet) ? [[item.name.toLowerCase(), { item, box: place.box }]] : [];
       }),
     );
   const [first, second] = [byName(own), byName(shared)];
   return new Map(
     wanted.flatMap((name) => {
       const called = localName(name).toLowerCase();
-      const place = first.get(called) ?? second.get(called);
-      return place ? [[name, place.box]] : [];
+      const found = first.get(called) ?? second.get(called);
+      return found ? [[name, found]] : [];
     }),
   );
 }
+
+/** The boxes of these names. */
+export const placesOf = (sheet: string, names: Names, wanted: readonly string[]): Map<string, Box> =>
+  new Map([...itemsOf(sheet, names, wanted)].map(([name, { box }]) => [name, box]));

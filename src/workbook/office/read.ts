@@ -13,13 +13,21 @@ const CELLS_PER_ANSWER = 200_000;
 /** About as many cells as a column of a whole sheet has. */
 const MOST_CELLS = 1_000_000;
 
+/**
+ * A sheet, or a range whose cells are counted from its first cell. A range that was used in one request of `Excel.run`
+ * follows its cells when somebody inserts rows before the next (Microsoft, OfficeExtension.TrackedObjects).
+ */
+export type Within = Excel.Worksheet | Excel.Range;
+
 export interface Wanted {
-  readonly sheet: Excel.Worksheet;
+  readonly within: Within;
   readonly box: Box;
 }
 
-export const rangeOf = (sheet: Excel.Worksheet, { row, col, rows, cols }: Box): Excel.Range =>
-  sheet.getRangeByIndexes(row, col, rows, cols);
+export const rangeOf = (within: Within, { row, col, rows, cols }: Box): Excel.Range =>
+  "getRangeByIndexes" in within
+    ? within.getRangeByIndexes(row, col, rows, cols)
+    : within.getCell(row, col).getResizedRange(rows - 1, cols - 1);
 
 /** The properties of a range that `boxOfRange` needs. */
 export const PLACE_OF_ONE = "rowIndex,columnIndex,rowCount,columnCount";
@@ -68,7 +76,7 @@ async function readPieces(
   keep: (piece: Piece, cells: CellValue[][]) => void,
 ): Promise<void> {
   try {
-    const ranges = pieces.map(({ sheet, box, property }) => rangeOf(sheet, box).load(property));
+    const ranges = pieces.map(({ within, box, property }) => rangeOf(within, box).load(property));
     await context.sync();
     pieces.forEach((piece, i) => keep(piece, nth(ranges, i)[piece.property]));
   } catch (error) {
@@ -83,8 +91,8 @@ async function readPieces(
 async function readEach(context: Excel.RequestContext, wanted: readonly WantedProperty[]): Promise<CellValue[][][]> {
   const cells = wanted.reduce((sum, one) => sum + cellsOf(one), 0);
   if (cells > MOST_CELLS) throw new WorkbookError(`The range has ${cells} cells: choose fewer than ${MOST_CELLS}.`);
-  const pieces = wanted.flatMap(({ sheet, box, property }, index) =>
-    slices(box, CELLS_PER_ANSWER).map((slice): Piece => ({ sheet, box: slice, property, index })),
+  const pieces = wanted.flatMap(({ within, box, property }, index) =>
+    slices(box, CELLS_PER_ANSWER).map((slice): Piece => ({ within, box: slice, property, index })),
   );
   const found: CellValue[][][] = wanted.map(() => []);
   for (const run of runsOf(pieces, cellsOf, CELLS_PER_ANSWER))
@@ -100,7 +108,7 @@ export const readBoxes = (
 ): Promise<CellValue[][][]> =>
   readEach(
     context,
-    wanted.map(({ sheet, box }) => ({ sheet, box, property })),
+    wanted.map(({ within, box }) => ({ within, box, property })),
   );
 
 /**
@@ -140,5 +148,5 @@ export async function readMixed(
 export const readValues = (context: Excel.RequestContext, wanted: readonly Wanted[]): Promise<CellValue[][][]> =>
   readMixed(
     context,
-    wanted.map(({ sheet, box }) => ({ sheet, box, property: "values" })),
+    wanted.map(({ within, box }) => ({ within, box, property: "values" })),
   );

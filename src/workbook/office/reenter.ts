@@ -2,11 +2,12 @@
 import { firstOf, nth } from "../../reduction/numeric/lists";
 import type { CellValue } from "../port";
 import { withPresentNames } from "../renamed-functions";
-import { boxOfRange, PLACE_OF_ONE, rangeOf, readBoxes } from "./read";
-import { bytesOf, send } from "./requests";
+import { boxOfRange, PLACE_OF_ONE, readBoxes } from "./read";
+import { bytesOf, runsOf, send } from "./requests";
 import { unprotected } from "./upkeep";
 
 const UNKNOWN = "#NAME?";
+const PLACE = "rowIndex,columnIndex";
 
 /**
  * Parts of a formula that are not code: a text, or a name in apostrophes; also the file of another add-in that Excel
@@ -44,26 +45,36 @@ const isUnbound = (content: CellValue, value: CellValue): content is string =>
   content.startsWith("=") &&
   (value === UNKNOWN || asTyped(content).toUpperCase() !== content.toUpperCase());
 
-async function unboundOf(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<Unbound[]> {
+/** The cells of a sheet that hold anything, with the formulas to be typed again, by their place in these cells. */
+interface Found {
+  readonly used: Excel.Range;
+  readonly unbound: readonly Unbound[];
+}
+
+async function unboundOf(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<Found> {
   const used = sheet.getUsedRangeOrNullObject(true).load(PLACE_OF_ONE);
   await context.sync();
-  if (used.isNullObject) return [];
+  if (used.isNullObject) return { used, unbound: [] };
   const box = boxOfRange(used);
-  const contents = firstOf(await readBoxes(context, [{ sheet, box }], "formulas"));
-  const values = firstOf(await readBoxes(context, [{ sheet, box }], "values"));
-  return contents.flatMap((line, row) =>
+  const all = [{ within: used, box: { ...box, row: 0, col: 0 } }];
+  const contents = firstOf(await readBoxes(context, all, "formulas"));
+  const values = firstOf(await readBoxes(context, all, "values"));
+  used.load(PLACE_OF_ONE);
+  await context.sync();
+  // Somebody inserted rows while the cells were read.
+  if (used.rowCount !== box.rows || used.rowIndex !== box.row) return unboundOf(context, sheet);
+  const unbound = contents.flatMap((line, row) =>
     line.flatMap((content, col) =>
-      isUnbound(content, nth(nth(values, row), col))
-        ? [{ row: box.row + row, col: box.col + col, formula: content }]
-        : [],
+      isUnbound(content, nth(nth(values, row), col)) ? [{ row, col, formula: content }] : [],
     ),
   );
+  return { used, unbound: await withoutSpilled(context, used, unbound) };
 }
 
 /** Leaves out cells that only show what spills from another cell: typing into them would block the spill. */
 async function withoutSpilled(
   context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
+  used: Excel.Range,
   unbound: readonly Unbound[],
 ): Promise<readonly Unbound[]> {
   // A cell that is spilled into shows the formula of the cell that spills: the same text as its neighbour.
@@ -72,42 +83,59 @@ async function withoutSpilled(
     texts.get(`${row - 1},${col}`) === formula || texts.get(`${row},${col - 1}`) === formula;
   const doubtful = unbound.filter(isRepeated);
   if (doubtful.length === 0 || !Office.context.requirements.isSetSupported("ExcelApi", "1.12")) return unbound;
-  const parents = doubtful.map((one) => ({
-    one,
-    parent: sheet.getCell(one.row, one.col).getSpillParentOrNullObject().load("rowIndex,columnIndex"),
-  }));
+  const asked = doubtful.map((one) => {
+    const cell = used.getCell(one.row, one.col).load(PLACE);
+    return { one, cell, parent: cell.getSpillParentOrNullObject().load(PLACE) };
+  });
   await context.sync();
   const spilled = new Set(
-    parents
+    asked
       .filter(
-        ({ one, parent }) => !parent.isNullObject && (parent.rowIndex !== one.row || parent.columnIndex !== one.col),
+        ({ cell, parent }) =>
+          !parent.isNullObject && (parent.rowIndex !== cell.rowIndex || parent.columnIndex !== cell.columnIndex),
       )
       .map(({ one }) => one),
   );
   return unbound.filter((one) => !spilled.has(one));
 }
 
+/** A cell that follows its place when rows are inserted. */
+interface Cell {
+  readonly range: Excel.Range;
+  readonly formula: string;
+}
+
+/** Cells asked for in one request. */
+const CELLS_PER_REQUEST = 1_000;
+
+/** The cells that still hold these formulas: somebody may have inserted rows since they were read. */
+async function cellsOf(context: Excel.RequestContext, { used, unbound }: Found): Promise<Cell[]> {
+  const cells: Cell[] = [];
+  for (const part of runsOf(unbound, () => 1, CELLS_PER_REQUEST)) {
+    const asked = part.map(({ row, col, formula }) => ({ range: used.getCell(row, col).load("formulas"), formula }));
+    await context.sync();
+    cells.push(...asked.filter(({ range, formula }) => range.formulas[0]?.[0] === formula));
+  }
+  return cells;
+}
+
 /** Types formulas in one request; if Excel refuses one of them, in halves, so that the others are still typed. */
-async function typeAgain(
-  context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
-  unbound: readonly Unbound[],
-): Promise<void> {
+async function typeAgain(context: Excel.RequestContext, cells: readonly Cell[]): Promise<void> {
   try {
     await send(
       context,
-      unbound.map(({ row, col, formula }) => ({
+      cells.map(({ range, formula }) => ({
         bytes: bytesOf(formula),
         act: () => {
-          rangeOf(sheet, { row, col, rows: 1, cols: 1 }).formulas = [[asTyped(formula)]];
+          range.formulas = [[asTyped(formula)]];
         },
       })),
     );
   } catch {
-    if (unbound.length === 1) return;
-    const half = Math.ceil(unbound.length / 2);
-    await typeAgain(context, sheet, unbound.slice(0, half));
-    await typeAgain(context, sheet, unbound.slice(half));
+    if (cells.length === 1) return;
+    const half = Math.ceil(cells.length / 2);
+    await typeAgain(context, cells.slice(0, half));
+    await typeAgain(context, cells.slice(half));
   }
 }
 
@@ -116,11 +144,8 @@ export async function reenterFormulas(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
 ): Promise<{ found: number; left: number }> {
-  const unbound = await withoutSpilled(context, sheet, await unboundOf(context, sheet));
-  if (unbound.length === 0) return { found: 0, left: 0 };
-  await unprotected(context, sheet, () => typeAgain(context, sheet, unbound));
-  return {
-    found: unbound.length,
-    left: (await withoutSpilled(context, sheet, await unboundOf(context, sheet))).length,
-  };
+  const found = await unboundOf(context, sheet);
+  if (found.unbound.length === 0) return { found: 0, left: 0 };
+  await unprotected(context, sheet, async () => typeAgain(context, await cellsOf(context, found)));
+  return { found: found.unbound.length, left: (await unboundOf(context, sheet)).unbound.length };
 }

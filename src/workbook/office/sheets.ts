@@ -70,13 +70,13 @@ export async function findSheets(context: Excel.RequestContext, names: readonly 
 export async function readSheets(context: Excel.RequestContext, names: readonly string[]): Promise<SheetValues[]> {
   const { sheets, active } = await list(context);
   const found = await namedBoxes(context, sheets, names);
-  const places = found.flatMap(({ sheet, boxes }) => [...boxes].map(([name, box]) => ({ sheet, name, box })));
+  const places = found.flatMap(({ sheet, boxes }) => [...boxes].map(([name, box]) => ({ within: sheet, name, box })));
   const cells = places.length > 0 ? await readValues(context, places) : [];
   return sheets.map((sheet) => ({
     sheet: sheet.name,
     isActive: sheet.id === active,
     values: Object.fromEntries(
-      places.flatMap(({ sheet: owner, name }, i) => (owner === sheet ? [[name, cells[i] ?? []]] : [])),
+      places.flatMap(({ within, name }, i) => (within === sheet ? [[name, cells[i] ?? []]] : [])),
     ),
   }));
 }

@@ -172,5 +172,10 @@ export async function protect(context: Excel.RequestContext, sheet: Excel.Worksh
   if (sheet.protection.protected === on) return;
   if (!on) return lift(context, sheet);
   sheet.protection.protect(PROTECTION);
-  await context.sync();
+  await context.sync().catch(async (error: unknown) => {
+    // Excel refuses if somebody else has protected the sheet in the meantime.
+    sheet.protection.load("protected");
+    await context.sync();
+    if (!sheet.protection.protected) throw error;
+  });
 }

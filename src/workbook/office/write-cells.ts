@@ -2,14 +2,14 @@
  * Writes formulas and constants into cells in Excel; the formats stay. If Excel refuses in the middle of the work, the
  * earlier contents are restored.
  */
-import { isFormula } from "../contents";
 import { quoted } from "../address";
 import { localName } from "../names";
-import type { Box, CellContent, CellValue } from "../port";
+import type { CellContent, CellValue } from "../port";
 import { referencesOf, withReferences } from "../references";
 import { checkWrite, columnRuns, type Standing } from "../write-check";
-import { afterFailure } from "./fill";
+import { afterFailure, wantedOf, type Column } from "./fill";
 import { constant } from "./grid";
+import { asWritten, refuseChanged, take, type Taken } from "./meantime";
 import { rangeOf, readBoxes } from "./read";
 import { bytesOf, send, type Step } from "./requests";
 import { told } from "./sentence";
@@ -23,12 +23,10 @@ interface Writing {
 }
 
 /** Cells below one another, with their present contents and formats. */
-interface Run {
-  readonly box: Box;
+interface Run extends Column {
   readonly cells: readonly CellContent[];
-  readonly held: readonly CellValue[];
   /** The contents in the form in which they are written back. */
-  readonly before: readonly CellValue[];
+  readonly typed: readonly CellValue[];
   readonly formats: readonly string[];
 }
 
@@ -39,23 +37,22 @@ async function runsAt(
 ): Promise<Run[]> {
   const runs = columnRuns(cells).flatMap((run) => {
     const [first] = run;
-    return first ? [{ cells: run, box: { row: first.row, col: first.col, rows: run.length, cols: 1 } }] : [];
+    if (!first) return [];
+    const within = rangeOf(sheet, { row: first.row, col: first.col, rows: run.length, cols: 1 }).load("numberFormat");
+    return [{ cells: run, within, before: run.map((): CellValue => "") }];
   });
-  const wanted = runs.map(({ box }) => ({ sheet, box }));
-  const contents = await readBoxes(context, wanted, "formulas");
-  const values = await readBoxes(context, wanted, "values");
-  const formats = runs.map(({ box }) => rangeOf(sheet, box).load("numberFormat"));
   await context.sync();
-  return runs.map((run, index) => ({
-    ...run,
-    held: (contents[index] ?? []).map(([content = ""]) => content),
-    before: (contents[index] ?? []).map(([content = ""], row) => {
-      // For a text with an apostrophe before "=", Excel returns the same string as for a formula, but its value is
-      // equal to its content.
-      return isFormula(content) && values[index]?.[row]?.[0] !== content ? content : constant(content);
-    }),
-    formats: (formats[index]?.numberFormat ?? []).map(([format]) => String(format)),
-  }));
+  const contents = await readBoxes(context, wantedOf(runs), "formulas");
+  const values = await readBoxes(context, wantedOf(runs), "values");
+  return runs.map((run, index) => {
+    const before = (contents[index] ?? []).map(([content = ""]) => content);
+    return {
+      ...run,
+      before,
+      typed: before.map((content, row) => asWritten(content, values[index]?.[row]?.[0])),
+      formats: run.within.numberFormat.map(([format]) => String(format)),
+    };
+  });
 }
 
 /** Returns a function that tells whether a name of a sheet refers to cells of it, for all names in the formulas. */
@@ -95,15 +92,16 @@ const contentOf = (cell: CellContent): CellValue =>
  * cells in its formula.
  */
 const stepOf = (
-  sheet: Excel.Worksheet,
-  { box }: Run,
+  { within, before, formats: held }: Run,
   contents: readonly CellValue[],
   formats: readonly string[],
+  keep?: (taken: Taken) => void,
 ): Step => ({
   bytes: 2 * bytesOf(contents),
   act: () => {
-    rangeOf(sheet, box).formulas = contents.map((content) => [content]);
-    rangeOf(sheet, box).numberFormat = formats.map((format) => [format]);
+    keep?.(take(rangeOf(within, { row: 0, col: 0, rows: before.length, cols: 1 }), before, held));
+    within.formulas = contents.map((content) => [content]);
+    within.numberFormat = formats.map((format) => [format]);
   },
 });
 
@@ -125,32 +123,33 @@ export async function writeCells(
   checkWrite({ ...check, standing: blank });
   const runs = await runsAt(context, found, cells);
   const standing = new Map(
-    runs.flatMap(({ cells: own, before, formats }) =>
+    runs.flatMap(({ cells: own, typed, formats }) =>
       own.map((cell, row): [CellContent, Standing] => [
         cell,
-        { content: before[row] ?? "", isText: formats[row] === "@" },
+        { content: typed[row] ?? "", isText: formats[row] === "@" },
       ]),
     ),
   );
   checkWrite({ ...check, standing: (cell) => standing.get(cell) ?? blank() });
   const write = async (): Promise<void> => {
+    const taken: Taken[] = [];
     try {
       await send(
         context,
         runs.map((run) =>
           stepOf(
-            found,
             run,
             run.cells.map(contentOf),
             run.cells.map(({ format }, row) => format ?? run.formats[row] ?? "General"),
+            (own) => void taken.push(own),
           ),
         ),
       );
     } catch (error) {
-      for (const run of runs) await send(context, [stepOf(found, run, run.before, run.formats)]).catch(() => undefined);
-      const written = runs.map(({ box, held }) => ({ box, before: held }));
-      throw told(error, `write into the sheet "${sheet}"`, await afterFailure(context, found, written));
+      for (const run of runs) await send(context, [stepOf(run, run.typed, run.formats)]).catch(() => undefined);
+      throw told(error, `write into the sheet "${sheet}"`, await afterFailure(context, runs));
     }
+    await refuseChanged(context, sheet, taken);
   };
   await unprotected(context, found, write);
 }

@@ -5,18 +5,20 @@ import { keyOf, placeOf, type Book, type Sheet } from "./book";
 import { hasLocked } from "./looks";
 
 export type Way = "Down" | "Right" | "Up" | "Left";
+/** The new place of a box; undefined if all its cells were deleted. */
+export type Moved = (box: Box) => Box | undefined;
 
-export function insertCells(book: Book, sheet: Sheet, box: Box, way: Way): void {
+export function insertCells(book: Book, sheet: Sheet, box: Box, way: Way): Moved {
   const isWhole = box.cols === COLS || box.rows === ROWS;
   if (
     sheet.protection.on &&
     !(isWhole && sheet.protection.options[box.cols === COLS ? "allowInsertRows" : "allowInsertColumns"])
   )
     throw accessDenied(`The sheet "${sheet.name}" is protected.`);
-  shift(book, sheet, box, way === "Down" ? "rows" : "cols", +1);
+  return shift(book, sheet, box, way === "Down" ? "rows" : "cols", +1);
 }
 
-export function deleteCells(book: Book, sheet: Sheet, box: Box, way: Way): void {
+export function deleteCells(book: Book, sheet: Sheet, box: Box, way: Way): Moved {
   const isWhole = box.cols === COLS || box.rows === ROWS;
   if (sheet.protection.on) {
     const allowed = isWhole && sheet.protection.options[box.cols === COLS ? "allowDeleteRows" : "allowDeleteColumns"];
@@ -24,11 +26,11 @@ export function deleteCells(book: Book, sheet: Sheet, box: Box, way: Way): void 
     if (!allowed || hasLocked(sheet, box))
       throw accessDenied(`The sheet "${sheet.name}" is protected, and cells to be deleted are locked.`);
   }
-  shift(book, sheet, box, way === "Up" ? "rows" : "cols", -1);
+  return shift(book, sheet, box, way === "Up" ? "rows" : "cols", -1);
 }
 
 /** Moves everything after the box by its height or width; deleting removes the content of the box. */
-function shift(book: Book, sheet: Sheet, box: Box, along: "rows" | "cols", sign: 1 | -1): void {
+function shift(book: Book, sheet: Sheet, box: Box, along: "rows" | "cols", sign: 1 | -1): Moved {
   if (along === "cols") throw new Refusal("NotImplemented", "The stand-in moves rows only.");
   const { row: top, rows: count, col, cols } = box;
   const inColumns = (c: number): boolean => c >= col && c < col + cols;
@@ -49,7 +51,7 @@ function shift(book: Book, sheet: Sheet, box: Box, along: "rows" | "cols", sign:
   moveMap(sheet.cells);
   moveMap(sheet.looks);
   moveMap(sheet.notes);
-  const movedBox = (one: Box): Box | undefined => {
+  const movedBox: Moved = (one) => {
     if (one.col < col || one.col + one.cols > col + cols) return one;
     if (sign > 0)
       return one.row >= top
@@ -77,4 +79,5 @@ function shift(book: Book, sheet: Sheet, box: Box, along: "rows" | "cols", sign:
       ? { kind: "lost" }
       : { kind: "cells", areas: areas as { sheet: string; box: Box }[] };
   }
+  return movedBox;
 }

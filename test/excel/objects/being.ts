@@ -3,8 +3,9 @@
  * names of the class in the typings. For a member that the typings have and the class lacks, the stand-in says that it
  * is not modelled yet.
  */
-import type { Book } from "../book/book";
+import type { Book, Sheet } from "../book/book";
 import type { Evaluation } from "../book/evaluation";
+import type { Moved } from "../book/lines";
 import type { SheetEvent } from "../library";
 import { invalidArgument, NotModelled } from "../refusal";
 import { excelTypings, memberOf } from "../typings";
@@ -20,6 +21,8 @@ export interface Host {
   newId(prefix: string): string;
   /** Formulas are calculated again before anything is read. */
   recalculate(): void;
+  /** Rows were inserted or deleted on a sheet: ranges that the library keeps follow their cells. */
+  moved(sheet: Sheet, to: Moved): void;
   /** Reports an event of the workbook that a listener may hear. */
   raise(event: HostEvent): void;
 }

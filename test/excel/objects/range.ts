@@ -27,7 +27,7 @@ import {
   writeEntries,
 } from "../book/cells";
 import { checkedFormat } from "../book/entry";
-import { deleteCells, insertCells, type Way } from "../book/lines";
+import { deleteCells, insertCells, type Moved, type Way } from "../book/lines";
 import { lookOf, setLook, sharedLook } from "../book/looks";
 import { parts } from "../book/names";
 import { clearRules } from "../book/rules";
@@ -61,10 +61,21 @@ export class Range extends Being {
   constructor(
     host: Host,
     readonly sheet: Sheet,
-    readonly box: Box,
+    private place: Box | undefined,
   ) {
     super(host);
-    onGrid(box);
+    onGrid(this.box);
+  }
+
+  get box(): Box {
+    if (!this.place || !this.host.book.sheets.includes(this.sheet))
+      throw new Refusal("InvalidReference", "The cells of the range were deleted.");
+    return this.place;
+  }
+
+  /** Follows its cells (Microsoft, TrackedObjects: "automatic adjustment based on surrounding changes"). */
+  follow(to: Moved): void {
+    this.place = this.place && to(this.place);
   }
 
   private on(box: Box): Range {
@@ -335,13 +346,14 @@ export class Range extends Being {
     this.host.raise("changed");
   }
   insert(way: Way): Range {
-    insertCells(this.host.book, this.sheet, this.box, way);
+    const { box } = this;
+    this.host.moved(this.sheet, insertCells(this.host.book, this.sheet, box, way));
     this.host.recalculate();
     this.host.raise("changed");
-    return this.on(this.box);
+    return this.on(box);
   }
   delete(way: Way): void {
-    deleteCells(this.host.book, this.sheet, this.box, way);
+    this.host.moved(this.sheet, deleteCells(this.host.book, this.sheet, this.box, way));
     this.host.recalculate();
     this.host.raise("changed");
   }
