@@ -21,6 +21,7 @@ import { FORMULAS, FORMULA_UNITS, type Measured } from "./formulas";
 import { working, type Units, type Worked } from "./line";
 import { boxesByName, rowOfLoad } from "../checks/integrity";
 import { inSheetStress, reduced, type Reduced } from "../record/reduced-test";
+import { wettingAt } from "../record/wetting";
 import { OWN, tableSheet } from "../workbook/table-sheet";
 import { labelOf } from "../specification/labels";
 import { unitOn } from "./comparison";
@@ -318,6 +319,71 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
       ", strains at the ends of the loads",
     );
   },
+  wetting_load: ({ record }) => {
+    const load = record.loads[wettingAt(record)];
+    return load && { text: `load ${load.number}, which is marked`, result: load.number };
+  },
+  wetting_stress: ({ record }) => {
+    const load = record.loads[wettingAt(record)];
+    return load && { text: `the stress of load ${load.number}`, result: undefined };
+  },
+  wetting_height_before: ({ record, values, cell }) => {
+    const at = wettingAt(record);
+    if (at === 0) return { text: "the initial height: the stage is the first load", result: cell("initial_height") };
+    const before = record.loads[at - 1];
+    return (
+      before && {
+        text: `the height at the end of load ${before.number}`,
+        result: cell("height_end", rowOfLoad(values, before.number)),
+      }
+    );
+  },
+  wetting_height_after: ({ record, values, cell }) => {
+    const load = record.loads[wettingAt(record)];
+    return (
+      load && {
+        text: `the height at the end of load ${load.number}`,
+        result: cell("height_end", rowOfLoad(values, load.number)),
+      }
+    );
+  },
+  wetting_strain: ({ record, cell, line }) =>
+    record.words.wetting_reference === "initial height"
+      ? line("collapse", [cell("wetting_height_before"), cell("wetting_height_after"), cell("initial_height")])
+      : line("wetting_strain", [cell("wetting_height_before"), cell("wetting_height_after")]),
+  wetting_swell: ({ cell }) => {
+    const strain = cell("wetting_strain");
+    return strain === undefined ? undefined : { text: "the strain on wetting, its sign changed", result: -strain };
+  },
+  wetting_rate: (sheet) => {
+    const { record, values, cell, line } = sheet;
+    const load = record.loads[wettingAt(record)];
+    if (!load) return undefined;
+    const isOnInitial = record.words.wetting_reference === "initial height";
+    return line("c_alpha_from_tail", [
+      cell("tail_slope", rowOfLoad(values, load.number)),
+      factor(sheet),
+      cell(isOnInitial ? "initial_height" : "wetting_height_before"),
+    ]);
+  },
+  collapse_potential: ({ cell, line }) =>
+    line("collapse", [cell("wetting_height_before"), cell("wetting_height_after"), cell("initial_height")]),
+  collapse_index: ({ cell }) => ({
+    text: "the collapse potential: the specimen was wetted under 200 kPa (2 tsf), within 5 %",
+    result: cell("collapse_potential"),
+  }),
+  swelling_pressure_used: ({ record, cell }) => {
+    const { swelling_method: method = "measured" } = record.words;
+    const by: Readonly<Record<string, string>> = {
+      "load back": "load back: the stress at which the specimen is back at its height before wetting, on log of stress",
+      "constant volume": "constant volume: the stress that held the height before wetting",
+    };
+    return by[method] === undefined
+      ? { text: `as typed (${method})`, result: cell("swelling_pressure") }
+      : { text: by[method], result: undefined };
+  },
+  swelling_pressure_low: construction("the stress below it that was read"),
+  swelling_pressure_high: construction("the stress above it that was read"),
   preconsolidation_stress: construction(
     "Casagrande: where the bisector between horizontal and tangent at the greatest curvature meets the virgin line; the plot shows the lines",
   ),

@@ -5,6 +5,7 @@ import { LOAD_CHECKS } from "./questions/loads";
 import { RECORD_CHECKS } from "./questions/record";
 import { SPECIMEN_CHECKS } from "./questions/specimen";
 import { TIME_CURVE_CHECKS } from "./questions/time-curves";
+import { WETTING_CHECKS } from "./questions/wetting";
 
 export const CHECKS: readonly Check[] = [
   ...SPECIMEN_CHECKS,
@@ -12,4 +13,5 @@ export const CHECKS: readonly Check[] = [
   ...TIME_CURVE_CHECKS,
   ...CURVE_CHECKS,
   ...RECORD_CHECKS,
+  ...WETTING_CHECKS,
 ].sort((a, b) => (a.id < b.id ? -1 : 1));

@@ -38,8 +38,11 @@ export interface StressMark {
 type Point = readonly [stress: number, value: number];
 const toPoint = ({ stress, value }: LoadPoint): Point => [stress, value];
 
-/** The points of the test in the order of the loads, joined: loading and reloading filled, unloading open. */
-function testSeries(points: readonly LoadPoint[], known: Branches | undefined): PlotSeries[] {
+/**
+ * The points of the test in the order of the loads, joined: loading and reloading filled, unloading open, a step at
+ * constant stress dashed.
+ */
+function testSeries(points: readonly LoadPoint[], known: Branches | undefined, words: InWords): PlotSeries[] {
   const unloading = known ? [...known.loops.map(({ unload }) => unload), known.finalUnloading] : [];
   const open = new Set(unloading.flatMap((branch) => branch.slice(1).map(({ row }) => row)));
   const series: PlotSeries[] = [
@@ -51,6 +54,8 @@ function testSeries(points: readonly LoadPoint[], known: Branches | undefined): 
       points: points.filter(({ row }) => !open.has(row)).map(toPoint),
     },
   ];
+  for (const step of known?.wetting ?? [])
+    series.push({ label: "wetting", style: "guide", points: step.map(toPoint), letters: labelIn(words, "wetting") });
   const unloaded = points.filter(({ row }) => open.has(row)).map(toPoint);
   if (unloaded.length) series.push({ label: "unloading", style: "points", symbol: "open", points: unloaded });
   return series;
@@ -183,7 +188,7 @@ function plotOf(test: TestCurve, options: CompressionPlotOptions): Outcome<PlotS
   };
   const scale = method === "casagrande" ? scaleOf(lines) : undefined;
   const drawn = scale && scaledShape(x, y, scale) ? scale : undefined;
-  const tested = testSeries(points, known.ok ? known.value : undefined);
+  const tested = testSeries(points, known.ok ? known.value : undefined, inWords);
   return given({
     title: inWords(say`Compression curve`),
     x,

@@ -13,6 +13,8 @@ const LABELS: Readonly<Record<string, Message>> = {
   loading: say`loading`,
   unloading: say`unloading`,
   readings: say`readings`,
+  wetting: say`wetting`,
+  "rate at the end": say`rate at the end`,
   cv: say`cv`,
   "C alpha": say`C alpha`,
   "cv reported": say`cv reported`,

@@ -83,6 +83,8 @@ export const WORDS = [
   "seating_mark",
   "time_procedure",
   "preconsolidation_method",
+  "wetting_reference",
+  "swelling_method",
 ] as const;
 
 /** Numbers that the sheet calculates, one cell each. */
@@ -138,6 +140,18 @@ export const RESULTS = [
   "design_cv",
   "design_k",
   "design_c_alpha",
+  "wetting_load",
+  "wetting_stress",
+  "wetting_height_before",
+  "wetting_height_after",
+  "wetting_strain",
+  "wetting_swell",
+  "wetting_rate",
+  "collapse_potential",
+  "collapse_index",
+  "swelling_pressure_used",
+  "swelling_pressure_low",
+  "swelling_pressure_high",
 ] as const;
 
 export const REMARKS = [
@@ -152,6 +166,8 @@ export const REMARKS = [
   "quality_strain_class",
   "remarks_on_loads",
   "design_from",
+  "collapse_class",
+  "swelling_pressure_remark",
 ] as const;
 
 /** Numbers that the sheet calculates for each load. */

@@ -60,7 +60,10 @@ export interface LoadRecord {
   /** Row of the load table, from 1: equal to the load number, unless rows were put in between the loads. */
   readonly row: number;
   readonly stress?: number;
+  /** True if water was added under the load. */
   readonly inundated: boolean;
+  /** True if the load is marked as a stage of wetting. */
+  readonly wetting: boolean;
   /** yyyy-mm-dd */
   readonly started?: string;
   /** Mass on the hanger in kg and temperature in degrees Celsius: columns that a firm may add. */
@@ -384,11 +387,13 @@ function readLoads(reader: Reader): LoadRecord[] {
   return Array.from({ length: rows }, (_, row): LoadRecord => {
     const number = reader.rows("load_number") > 0 ? (reader.number("load_number", row) ?? 0) : row + 1;
     const series = `_${loadSuffix(number)}`;
+    const mark = reader.word("load_mark", row);
     return {
       number,
       row: row + 1,
       stress: reader.number("load_stress", row),
-      inundated: reader.word("load_mark", row) !== undefined,
+      inundated: mark !== undefined,
+      wetting: mark === "wetting",
       started: reader.word("load_started", row),
       hangerMass: reader.number("load_mass", row),
       temperature: reader.number("load_temperature", row),

@@ -21,6 +21,9 @@ function notes(record: TestRecord, load: LoadReduced, before: LoadReduced | unde
     ...(seatingDeflection(record).ok
       ? []
       : [say`the deflection table does not reach the seating stress: enter a row for it`]),
+    ...(load.record.wetting && branch !== "wetting"
+      ? [say`marked as wetting, but the stress is not that of the load before: enter the stress that was kept`]
+      : []),
     ...(branch === "wetting" ? [say`wetting: no cv, mv, k or C alpha`] : []),
     ...(swelled ? [say`the specimen swelled under the load: no cv, mv, k or C alpha`] : []),
     ...(noPoint ? [say`no d100: the curve shows the end of the load`] : []),

@@ -2,6 +2,7 @@
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { METHOD_CHOICES } from "./adopted";
 import { input, panels } from "./form-fields";
+import { WETTING_CHOICES } from "./wetting";
 
 export const CHOICES = panels(
   [
@@ -69,4 +70,5 @@ export const CHOICES = panels(
       "Rise of stress above the in-situ stress over which the design values are given; blank counts as 100 kPa.",
     ),
   ],
+  WETTING_CHOICES,
 );

@@ -60,12 +60,12 @@ const COMPRESSION: readonly Column[] = [
     heading: ["Water", "added"],
     measure: "text",
     kind: "input",
-    choices: ["inundated"],
-    note: "Mark the load under which the specimen was inundated.",
+    choices: ["inundated", "wetting"],
+    note: "inundated: water was added under this load. wetting: a stage of its own, in which the specimen was wetted under the stress of the load before.",
     startInput: {
       name: "seating_mark",
       label: "Water added under the seating stress",
-      note: "Mark it where the specimen was inundated under the seating stress, before the first load.",
+      note: "Mark it where the specimen was inundated under the seating stress, before the first load; where the readings of that wetting stand in the first load, mark the first load and not this cell.",
     },
   },
   {
@@ -371,6 +371,7 @@ const COEFFICIENTS: readonly Column[] = [
       `=${OUT_OF_ORDER}&IF([end_reading]="","",` +
       'IF(COUNT({apparatus_stress})=0,"not corrected for the apparatus; ","")' +
       '&IF(ISERROR({apparatus_deflection_seating}),"the deflection table does not reach the seating stress: enter a row for it; ","")' +
+      '&IF(AND([load_mark]="wetting",[load_branch]<>"wetting"),"marked as wetting, but the stress is not that of the load before: enter the stress that was kept; ","")' +
       '&IF([load_branch]="wetting","wetting: no cv, mv, k or C alpha; ",IF(AND([load_branch]="loading",IFERROR([height_end]>[^height_end],FALSE)),"the specimen swelled under the load: no cv, mv, k or C alpha; ",""))' +
       '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")' +
       '&IF(ISERROR([log_d0]),"the time curve is refused: its first cell says why",[time_remark]))',

@@ -9,6 +9,7 @@ import { CHOICES } from "./choices";
 import { DESIGN } from "./design";
 import { IDENTIFICATION } from "./identification";
 import { MASSES, TINS, TRIMMINGS } from "./masses";
+import { WETTING } from "./wetting";
 import { CHECKS, COMPRESSION_RESULTS, FIELD, INUNDATION, QUALITY, SPECIMEN_RESULTS, SPREAD, STATE } from "./results";
 
 export { MISSING } from "./missing";
@@ -70,6 +71,7 @@ export const RESULTS: readonly Section[] = [
     panels: DESIGN,
     beside: "Apparatus, dial and units",
   },
+  { title: "Wetting", labelColumns: 3, textColumns: 2, panels: WETTING, beside: "Apparatus deflection" },
 ];
 
 export const SECTIONS: readonly Section[] = [...FORM, ...RESULTS];

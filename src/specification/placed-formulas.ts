@@ -57,6 +57,9 @@ const OPTIONAL: ReadonlySet<string> = new Set([
   "adopted_by",
   "adopted_reason",
   "design_increase",
+  "swelling_pressure",
+  "swelling_method",
+  "wetting_reference",
 ]);
 
 /** Results that count as blank while the sheet has no cells for the input beside them. */

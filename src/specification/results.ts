@@ -8,8 +8,8 @@ import { adoptedOrBlank, inUse } from "./adopted";
 import { atLoad, byMethod, CURVE, CURVE_PICKS, DRY, ofCurve, onceOver, rounded, SPECIMEN_CALL } from "./formulas";
 import type { Measure } from "./measures";
 
-/** The row of the first load that is marked as inundated. */
-const INUNDATED = 'MATCH("inundated",{load_mark},0)';
+/** The row of the first load that is marked as inundated or as a stage of wetting. */
+const INUNDATED = 'MATCH(1,IF({load_mark}="inundated",1,IF({load_mark}="wetting",1,0)),0)';
 
 export const INUNDATION: readonly Field[] = [
   result(

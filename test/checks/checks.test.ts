@@ -38,6 +38,11 @@ const from = (load: number, first: number) =>
 const stresses = (change: (stress: number, load: number) => CellValue): Changes => ({
   load_stress: loads.map((stress, index) => change(stress, index + 1)),
 });
+/** The second load as a stage of wetting under a stress; the first has 12.5 kPa. */
+const wettedUnder = (stress: number): Changes => ({
+  ...stresses((own, load) => (load === 2 ? stress : own)),
+  load_mark: ["", "wetting"],
+});
 const column = (name: string) => (test1.columns[name] as number[]).slice();
 /** A curve typed as void ratios, without readings. */
 const typedCurve = (points: readonly (readonly [stress: number, e: number])[]): Changes => ({
@@ -667,6 +672,38 @@ const CASES: Readonly<Record<string, Case>> = {
     pass: { adopted_value: [180], adopted_reason: ["cemented"], adopted_by: ["NN"] },
     fail: [[{ adopted_value: [180] }, "explain", /^180 kPa is adopted; the methods read .* give the reason in/]],
     needs: null,
+  },
+  Q71: {
+    pass: wettedUnder(12.5),
+    fail: [
+      [wettedUnder(25), "stop", /the stress in the stage of wetting \(load 2\) is 25 kPa, the stress before it 12.5/],
+    ],
+    needs: [["load_mark"], /no load is marked as wetting/],
+  },
+  Q72: {
+    pass: { ...wettedUnder(12.5), test_remarks: "Collapsed a little on wetting." },
+    fail: [
+      [
+        { ...wettedUnder(12.5), test_remarks: "It swelled on wetting." },
+        "explain",
+        /load 2 .*the readings say that the specimen compressed on wetting, the remarks that it swelled: check the sign of the readings/,
+      ],
+      [
+        { ...wettedUnder(12.5), swelling_pressure: 40 },
+        "explain",
+        /compressed on wetting under less than its swelling pressure/,
+      ],
+      [
+        {
+          ...wettedUnder(12.5),
+          ...series(2, (reading) => reading - 2 * (readings(2).at(-1)! - readings(1).at(-1)!)),
+          test_remarks: "Collapsed.",
+        },
+        "explain",
+        /the readings say that the specimen swelled on wetting, the remarks that it collapsed/,
+      ],
+    ],
+    needs: [["load_mark"], /no load is marked as wetting/],
   },
 };
 

@@ -6,6 +6,7 @@
 import { listed, say, verbatim, type Message, type Value } from "../../reduction/message";
 import { badInput, given, type Outcome } from "../../reduction/outcome";
 import { cellNamed, type LoadRecord, type TestRecord } from "../../record/record";
+import { wettingAt } from "../../record/wetting";
 import { EDITION, GROUPS, SAMPLE_TYPES, TYPES, UNIT_NAMES, type GroupName, type Heading } from "./dictionary";
 import { formatNumber, line, toAscii } from "./format";
 
@@ -127,11 +128,7 @@ const percent = (ratio: number | undefined): string | undefined =>
 const times100 = (ratio: number | undefined): number | undefined => (ratio === undefined ? undefined : 100 * ratio);
 
 /** Whether the water was added under a load of its own, so that the strain of that load is only swell or collapse. */
-function wettedAlone({ loads }: TestRecord): boolean {
-  const at = loads.findIndex(({ inundated }) => inundated);
-  const [before, wetted] = [loads[at - 1]?.stress, loads[at]?.stress];
-  return before !== undefined && wetted !== undefined && Math.abs(wetted / before - 1) <= 0.005;
-}
+const wettedAlone = (record: TestRecord): boolean => wettingAt(record) >= 0;
 
 function general(record: TestRecord, condition: string | undefined, half: number): Row {
   const { words, numbers, results, deflections } = record;
@@ -159,7 +156,7 @@ function general(record: TestRecord, condition: string | undefined, half: number
         ? undefined
         : `${words.specific_gravity_basis === "measured" ? "" : "#"}${formatNumber(Gs, "2DP")}`,
     CONG_SATR: times100(results.saturation_initial),
-    CONG_SPRS: numbers.swelling_pressure,
+    CONG_SPRS: results.swelling_pressure_used ?? numbers.swelling_pressure,
     // The dictionary: "as percentage of original height (BS1377 Settlement on saturation test)": settlement is positive.
     CONG_SATH: wettedAlone(record) ? times100(results.inundation_strain) : undefined,
     CONG_IVR: results.void_ratio_initial,
@@ -179,7 +176,7 @@ function increment({ results }: TestRecord, load: LoadRecord, before: LoadRecord
   const exact = Number(stress!.toPrecision(6));
   const remarks = [
     String(exact) === formatNumber(stress!, "0DP") ? "" : `Stress ${exact} kPa`,
-    load.inundated ? "Inundated" : "",
+    load.wetting ? "Wetting under the stress of the load before" : load.inundated ? "Inundated" : "",
     shown.c_alpha === undefined ? "" : "CONS_INSC is strain on the initial height per log cycle of time",
     words.load_remark && words.load_remark !== "ok" ? words.load_remark : "",
   ];
@@ -216,6 +213,11 @@ function leftOut(record: TestRecord): Message[] {
     [
       shows("inundation_strain") && !wettedAlone(record),
       say`the strain of the load under which the water came (CONG_SATH is that of wetting alone)`,
+    ],
+    [shows("collapse_potential"), say`the collapse potential, the collapse index and its class`],
+    [
+      words.swelling_method !== undefined && words.swelling_method !== "measured",
+      say`the method of the swelling pressure`,
     ],
     [ofLoads("strain_end"), say`strains and heights of the loads`],
     [ofLoads("log_d100", "root_d100", "log_t50", "root_t90"), say`d0, d50, d90, d100, t50, t90 and t100 of the loads`],

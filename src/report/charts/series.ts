@@ -7,7 +7,7 @@
  * and the lines of a construction could not reach it. Later readings within the ends appear by themselves; for readings
  * beyond them the chart must be inserted again.
  */
-import { cellNamed, type NamedValues } from "../../record/record";
+import { cellNamed, nameOf, type NamedValues } from "../../record/record";
 import { MOST_LOADS, readingsName, timesName } from "../../specification/load-table";
 import { rulesOf } from "../../specification/versions";
 import { cAlphaPlot, cvPlot } from "../../plots/coefficients";
@@ -17,13 +17,14 @@ import { FIELD_FACTOR } from "../../reduction/curve/field-curve";
 import { fieldCurvePlot } from "../../plots/field";
 import { fieldBlock } from "./field";
 import { compressionPlot } from "../../plots/compression";
+import { swellPlot } from "../../plots/swell";
 import { logTimePlot, rootTimePlot, type Cells } from "../../plots/time";
 import { labelIn, type InWords } from "../../plots/words";
 import type { PlotAxis, PlotSpec } from "../../plots/spec";
 import { METHODS, type MethodName } from "../../reduction/curve/preconsolidation";
 import { english, listed, say, verbatim } from "../../reduction/message";
 import { firstOf } from "../../reduction/numeric/lists";
-import { badInput, given, then, type Outcome } from "../../reduction/outcome";
+import { badInput, given, notApplicable, then, type Outcome } from "../../reduction/outcome";
 import { roundedDomain } from "../../workbook/chart-axis";
 import type { Box, CellValue, ChartAxis, SheetName } from "../../workbook/port";
 import { constructionColumns, type Frame } from "./series-lines";
@@ -49,6 +50,7 @@ export type DataPlot =
   | { readonly plot: "log time" | "root time"; readonly load: number }
   | { readonly plot: "cv"; readonly by: "chosen" | TimeMethod | "both" }
   | { readonly plot: "field" }
+  | { readonly plot: "swell" }
   | { readonly plot: "c alpha" };
 
 /** Two columns of a sheet, of equal length, with their numbers; a blank is null. */
@@ -569,6 +571,86 @@ function fieldOf(sheet: Sheet): Outcome<SeriesBlock> {
   return given({ title: titled(sheet, spec.value.title), ...block }, spec.remarks);
 }
 
+/** The strain of the stage of wetting against time, with the line of its rate. Refuses a sheet without such a stage. */
+function swellOf(sheet: Sheet): Outcome<SeriesBlock> {
+  const needed = ["wetting_load", "wetting_strain", "wetting_rate", "load_number", "end_reading", "dial_factor"];
+  const lacking = sheet.lacks(...needed);
+  if (lacking) return lacking;
+  const load = sheet.number("wetting_load");
+  const strain = sheet.number("wetting_strain");
+  if (load === undefined || strain === undefined)
+    return notApplicable(say`no stage of wetting has been read (${nameOf("load_mark")})`);
+  const [timesOf, readingsOf] = [timesName(load), readingsName(load)];
+  const lackingReadings = sheet.lacks(timesOf, readingsOf);
+  if (lackingReadings) return lackingReadings;
+  const row = sheet.numbers("load_number").indexOf(load);
+  const [before, after] = ["wetting_height_before", "wetting_height_after"].map((name) => sheet.number(name) ?? NaN);
+  const factor = (sheet.word("dial_sense") === "fall" ? -1 : 1) * (sheet.number("dial_factor") ?? NaN);
+  const end = sheet.numbers("end_reading")[row] ?? NaN;
+  // The height that the sheet refers the strain to.
+  const reference = strain === 0 ? before! : (before! - after!) / strain;
+  const ys = sheet.numbers(readingsOf);
+  const strains = ys.map((reading) => (reading === null ? null : strain + ((reading - end) * factor) / reference));
+  const stress = sheet.number("wetting_stress");
+  const rate = sheet.number("wetting_rate");
+  const spec = swellPlot(sheet.numbers(timesOf), strains, {
+    rate,
+    stress: stress === undefined ? undefined : `${Number(stress.toPrecision(4))} ${sheet.word("stress_unit")}`.trim(),
+    inWords: sheet.words,
+  });
+  if (!spec.ok) return spec;
+  const [times, readings] = [sheet.source(timesOf)!, sheet.source(readingsOf)!];
+  const shown = Math.min(times.rows, readings.rows, lastOf(ys) + ROOM);
+  return given({
+    title: titled(sheet, spec.value.title),
+    ...swellBlock(sheet, { times, readings, row, shown }, spec.value),
+  });
+}
+
+function swellBlock(
+  sheet: Sheet,
+  { times, readings, row, shown }: { times: Source; readings: Source; row: number; shown: number },
+  spec: PlotSpec,
+): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
+  const frame = frameOf(spec);
+  const at = (name: string): string => sheet.address(name)!;
+  const end = sheet.source("end_reading")!.cell(row);
+  const sense = sheet.address("dial_sense");
+  const factor = `${sense ? `IF(${sense}="fall",-1,1)*` : ""}${at("dial_factor")}`;
+  const reference = `IF(${at("wetting_strain")}=0,${at("wetting_height_before")},(${at("wetting_height_before")}-${at("wetting_height_after")})/${at("wetting_strain")})`;
+  const isRead = (i: number): string =>
+    `AND(ISNUMBER(${times.cell(i)}),ISNUMBER(${readings.cell(i)}),N(${times.cell(i)})>0)`;
+  const strainAt = (i: number): string => `${at("wetting_strain")}+(${readings.cell(i)}-${end})*${factor}/${reference}`;
+  const each = (cell: (i: number) => string): string[] => Array.from({ length: shown }, (_, i) => cell(i));
+  const columns: BlockColumn[] = [
+    {
+      name: "x",
+      heading: "Time",
+      rows: shown,
+      cells: () => each((i) => `=IF(${isRead(i)},${times.cell(i)},${frame.x.domain[0]})`),
+    },
+    { name: "y", heading: "Strain", rows: shown, cells: () => each((i) => `=IF(${isRead(i)},${strainAt(i)},NA())`) },
+  ];
+  const points: BlockSeries = { name: "readings", style: "points", symbol: "filled", x: "x", y: "y" };
+  const line = spec.series.find(({ label }) => label === "rate at the end");
+  if (!line) return { ...frame, columns, series: [points] };
+  const [[from], [to]] = [firstOf(line.points), line.points.at(-1)!];
+  const rateColumns: BlockColumn[] = [
+    { name: "rate x", heading: "Rate", rows: 2, cells: () => [`=${from}`, `=${to}`] },
+    {
+      name: "rate y",
+      heading: "y",
+      rows: 2,
+      cells: () => [
+        `=IF(ISNUMBER(${at("wetting_rate")}),${at("wetting_strain")}-${at("wetting_rate")}*LOG10(${to}/${from}),NA())`,
+        `=IF(ISNUMBER(${at("wetting_rate")}),${at("wetting_strain")},NA())`,
+      ],
+    },
+  ];
+  const rate: BlockSeries = { name: "rate at the end", style: "line", lettered: true, x: "rate x", y: "rate y" };
+  return { ...frame, columns: [...columns, ...rateColumns], series: [rate, points] };
+}
+
 function cAlphaOf(sheet: Sheet): Outcome<SeriesBlock> {
   const lacking = sheet.lacks("load_stress", "c_alpha");
   if (lacking) return lacking;
@@ -610,6 +692,7 @@ function blockOf(sheet: Sheet, plot: DataPlot): Outcome<SeriesBlock> {
   if (plot.plot === "cv") return cvOf(sheet, plot.by);
   if (plot.plot === "c alpha") return cAlphaOf(sheet);
   if (plot.plot === "field") return fieldOf(sheet);
+  if (plot.plot === "swell") return swellOf(sheet);
   return timeOf(sheet, plot.plot, plot.load);
 }
 

@@ -27,7 +27,10 @@ const CHOICES: Readonly<Record<string, readonly Message[]>> = {
   specific_gravity_basis: [say`measured`, say`assumed`],
   drainage: [say`double`, say`single`],
   load_branch: BRANCHES,
-  load_mark: [say`inundated`],
+  load_mark: [say`inundated`, say`wetting`],
+  wetting_reference: [say`height before`, say`initial height`],
+  swelling_method: [say`measured`, say`load back`, say`constant volume`, say`zero strain`],
+  collapse_class: [say`none`, say`slight`, say`moderate`, say`moderately severe`, say`severe`],
   curve_point: [say`end`],
   quality_class: Object.values(LUNNE_NAMES),
 };

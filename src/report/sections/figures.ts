@@ -23,6 +23,8 @@ export interface ReportPlots {
   readonly field?: SeriesBlock | undefined;
   readonly cv?: SeriesBlock | undefined;
   readonly cAlpha?: SeriesBlock | undefined;
+  /** The stage of wetting against time, if the test has one. */
+  readonly swell?: SeriesBlock | undefined;
   /** One for each load with readings, in test order. */
   readonly times: readonly SeriesBlock[];
   /** Why a plot is missing that a report should have. */
@@ -56,6 +58,7 @@ export function plotsOf(cells: DataCells, loads: readonly ReportedLoad[]): Repor
   const field = made({ plot: "field" }, say`field curve`, false);
   const cv = made({ plot: "cv", by: "both" }, say`cv against stress`);
   const cAlpha = made({ plot: "c alpha" }, say`C alpha against stress`, false);
+  const swell = made({ plot: "swell" }, say`wetting against time`, false);
   const read = loads.filter(({ readings }) => readings > 0);
   const times = read.flatMap(({ number, row }) => {
     const chosen = cells.text("load_method", row) || cells.text("time_method");
@@ -64,7 +67,7 @@ export function plotsOf(cells: DataCells, loads: readonly ReportedLoad[]): Repor
     return block ? { ...block, title: titleOf(cells, { number, row }) } : [];
   });
   if (read.length === 0) reasons.push(say`time curves: no load has readings`);
-  return { compression, other, field, cv, cAlpha, times, reasons };
+  return { compression, other, field, cv, cAlpha, swell, times, reasons };
 }
 
 /** The series of a plot in the columns beside the pages, and its chart. */
@@ -81,8 +84,8 @@ const TOP = 2;
 
 /** Lays the series of all plots out side by side, from a column on. */
 export function placeSeries(cells: DataCells, plots: ReportPlots, left: number): Placed {
-  const { compression, other, field, cv, cAlpha, times } = plots;
-  const blocks = [compression, other, field, cv, cAlpha, ...times].filter((block) => block !== undefined);
+  const { compression, other, field, cv, cAlpha, swell, times } = plots;
+  const blocks = [compression, other, field, cv, cAlpha, swell, ...times].filter((block) => block !== undefined);
   const corners = new Map<SeriesBlock, { row: number; col: number }>();
   let col = left;
   for (const block of blocks) {
@@ -136,9 +139,9 @@ const inRows = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across:
 /** All plots except the one on the first page; a page never ends within a row of them. */
 export function figures(cells: DataCells, plots: ReportPlots, placed: Placed): Block[] {
   const t = cells.words;
-  const { other, field, cv, cAlpha, times, reasons } = plots;
+  const { other, field, cv, cAlpha, swell, times, reasons } = plots;
   const { paper } = cells.source;
-  const large = [other, field, cv, cAlpha].filter((block) => block !== undefined).map(placed.chart);
+  const large = [other, field, cv, cAlpha, swell].filter((block) => block !== undefined).map(placed.chart);
   const small = times.map((block) => unlettered(placed.chart(block)));
   return [
     band(t(say`Plots`)),

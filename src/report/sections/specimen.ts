@@ -1,7 +1,7 @@
 /** Identification of test and sample, the specimen, and the conduct of the test. */
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import { say, type Message } from "../../reduction/message";
-import { FORMATS, formatIn, inFormula, live, toldFormula, typedFormat, worked } from "../page/cells";
+import { FORMATS, formatIn, inFormula, live, toldFormula, typedFormat, worked, type Shown } from "../page/cells";
 import type { Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 import { date, fields, ifThere, panels, section, statedFormula, text, told } from "./fields";
@@ -118,6 +118,30 @@ function curveFrom(cells: DataCells): string {
   return `=IF(${from}="d100",${inFormula(primary)},${inFormula(t(say`the end of each load`))})`;
 }
 
+/** The stage of wetting, in a test that has one. */
+function wetting(cells: DataCells, ofStress: Pick<Shown, "format" | "unit">): Block[] {
+  const t = cells.words;
+  if (cells.number("wetting_load") === undefined && ["", "measured"].includes(cells.text("swelling_method"))) return [];
+  const strain = { format: FORMATS.strain };
+  return panels(
+    cells,
+    [
+      { label: t(say`Wetted under`), name: "wetting_stress", ...ofStress },
+      { label: t(say`Strain on wetting`), name: "wetting_strain", ...strain, unit: t(say`(- swell, + collapse)`) },
+      { label: t(say`  on the`), name: "wetting_reference", isText: true },
+      { label: t(say`Free swell`), name: "wetting_swell", ...strain },
+      { label: t(say`Rate per log cycle`), name: "wetting_rate", format: "0.0000" },
+    ],
+    [
+      { label: t(say`Collapse potential`), name: "collapse_potential", ...strain },
+      { label: t(say`Collapse index, 200 kPa`), name: "collapse_index", ...strain },
+      { label: t(say`  its class (D5333)`), name: "collapse_class", isText: true },
+      { label: t(say`Swelling pressure by`), name: "swelling_method", isText: true },
+      { label: t(say`  pressure`), name: "swelling_pressure_used", ...ofStress },
+    ],
+  );
+}
+
 export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
   const t = cells.words;
   const stress = stressFormat(cells, loads);
@@ -147,6 +171,7 @@ export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block
         text(t(say`Apparatus calibration`), "calibration_date"),
       ],
     ),
+    ...wetting(cells, ofStress),
     told(
       t(say`Apparatus correction`),
       anyOf(

@@ -94,6 +94,8 @@ const SINGLE: readonly string[] = [
   "inundation_stress",
   "inundation_strain",
   "swelling_pressure",
+  "wetting_strain",
+  "swelling_pressure_used",
   "test_remarks",
   "deviations",
   "specimen_remark",

@@ -140,3 +140,13 @@ test("stresses all in another unit give the same value", () => {
     ),
   );
 });
+
+test("a collapse on wetting is a step: the curve comes down to it from the load before, and goes on from below", () => {
+  const [s, e] = [
+    [25, 50, 100, 200, 200, 400],
+    [0.8, 0.79, 0.77, 0.74, 0.64, 0.6],
+  ];
+  expect(value(s, e, Math.sqrt(100 * 200))).toBeCloseTo((0.77 + 0.74) / 2, 12);
+  expect(value(s, e, 200)).toBe(0.64);
+  expect(value(s, e, Math.sqrt(200 * 400))).toBeCloseTo((0.64 + 0.6) / 2, 12);
+});

@@ -11,6 +11,8 @@ import { cAlphaPlot, cvPlot } from "../../../plots/coefficients";
 import { compressionPlot, type StressMark } from "../../../plots/compression";
 import type { PlotSpec } from "../../../plots/spec";
 import { fieldCurvePlot } from "../../../plots/field";
+import { swellPlot } from "../../../plots/swell";
+import { wettingStage, wettingStrains } from "../../../record/wetting";
 import { logTimePlot, rootTimePlot } from "../../../plots/time";
 import { testCurve, type Kind } from "../../../reduction/curve/shape/points";
 import { preconsolidation, type MethodName } from "../../../reduction/curve/preconsolidation";
@@ -23,7 +25,7 @@ import { text } from "../../text";
 import { inWords } from "../../text/messages";
 
 export interface SheetChoices {
-  readonly plot: "compression" | "field" | "time" | "cv" | "cAlpha" | "all";
+  readonly plot: "compression" | "field" | "time" | "cv" | "cAlpha" | "swell" | "all";
   /** The ordinate of the compression curve. */
   readonly value: Kind;
   /** The end of the load or d100, for the points of the compression curve; if it is left out, as the sheet says. */
@@ -164,6 +166,17 @@ const field = (record: TestRecord): Outcome<PlotSpec> =>
     ),
   );
 
+/** The stage of wetting against time. Refuses, with the cell, a test without such a stage. */
+const swell = (record: TestRecord): Outcome<PlotSpec> =>
+  then(wettingStage(record), (stage) => {
+    const { times, strains } = wettingStrains(record, stage);
+    return swellPlot(times, strains, {
+      rate: record.results.wetting_rate,
+      stress: stressText(record, stage.load.record),
+      inWords,
+    });
+  });
+
 const isPickName = (of: string): of is PickName => PICK_NAMES.some((name) => name === of);
 
 /** The picks by hand that count for a load, with their rows in the table of picks. */
@@ -200,6 +213,7 @@ export function drawSheet(record: TestRecord, choices: SheetChoices): Outcome<Pl
   if (choices.plot === "compression") return compression(record, choices);
   if (choices.plot === "cv") return cv(record);
   if (choices.plot === "field") return field(record);
+  if (choices.plot === "swell") return swell(record);
   if (choices.plot === "cAlpha") return cAlpha(record, choices);
   const load = loadDrawn(record, choices);
   return load

@@ -23,7 +23,7 @@ import { text } from "../../text";
 import { inWords } from "../../text/messages";
 
 const words = text.plot;
-const PLOTS = ["compression", "field", "time", "cv", "cAlpha", "all"] as const;
+const PLOTS = ["compression", "field", "time", "cv", "cAlpha", "swell", "all"] as const;
 
 export interface SheetPlotsProps {
   readonly port: WorkbookPort;
@@ -118,7 +118,7 @@ interface ChoicesProps {
 function Choices({ record, choices, choose }: ChoicesProps) {
   const styles = useStyles();
   const { plot, value, at = pointsOf(record), method, axis, stressScale } = choices;
-  if (plot === "cv") return null;
+  if (plot === "cv" || plot === "swell") return null;
   return (
     <div className={styles.fields}>
       {plot === "compression" && (

@@ -8,6 +8,7 @@ export const plot = {
     time: "Zeit-Setzungs-Kurve",
     cv: "cv über der Spannung",
     cAlpha: "Cα über der Spannung",
+    swell: "Wässern über der Zeit",
     all: "Alle Laststufen",
   },
   readingSheet: "Das Datenblatt wird gelesen…",

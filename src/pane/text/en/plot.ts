@@ -8,6 +8,7 @@ export const plot = {
     time: "Time curve of a load",
     cv: "cv against stress",
     cAlpha: "C alpha against stress",
+    swell: "Wetting against time",
     all: "All loads",
   },
   readingSheet: "Reading the data sheet…",

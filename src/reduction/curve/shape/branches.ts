@@ -13,6 +13,12 @@ import { firstOf, nth } from "../../numeric/lists";
  * compression.
  */
 const SWELLING = 0.01;
+/**
+ * Under a constant stress, a compression above this share of the whole compression is a collapse on wetting. A load
+ * that is left standing for a further log cycle of time compresses by about C alpha / Cc, 0.04, of a log cycle of stress.
+ * Common practice, no source.
+ */
+const COLLAPSED = 0.05;
 /** Loads within which a specimen may still be swelling at seating. */
 const SEATING_LOADS = 3;
 /** A movement against the load by more than this share of the whole compression is a wrong entry, not soil. */
@@ -31,8 +37,13 @@ export interface Loop {
 export interface Branches {
   /** Points with a stress above all earlier ones, from the first load or from the most swollen point on. */
   readonly firstLoading: readonly LoadPoint[];
-  /** The loads under which the specimen still swelled at seating; they are not part of first loading. */
+  /**
+   * The loads before first loading: those under which the specimen still swelled at seating, or those before a wetting
+   * that changed the soil.
+   */
   readonly seating: readonly LoadPoint[];
+  /** The loads after a wetting that collapsed the specimen, if first loading is read before it. */
+  readonly afterCollapse: readonly LoadPoint[];
   /** Unload-reload loops within the test. */
   readonly loops: readonly Loop[];
   /** Unloading at the end, from the greatest stress (first point); empty if there is none. */
@@ -203,19 +214,37 @@ export function branchesOfAny(test: TestCurve): Outcome<Branches> {
   const leading = u.slice(0, SEATING_LOADS + 1);
   const most = leading.indexOf(Math.min(...leading));
   const atSeating = most > 0 && firstOf(u) - nth(u, most) > SWELLING * whole ? most : 0;
-  // Soil that swelled when water was added is not the soil that was loaded before: first loading begins after the
-  // swelling.
-  const wetted = wetting.filter(
-    ([before, after]) => compression(test, before) - compression(test, after) > SWELLING * whole,
-  );
+  // Soil that swelled or collapsed when water was added is not the soil that was loaded before: first loading begins
+  // after the wetting. If a collapse leaves more of the curve before it than after it, first loading ends there instead.
+  const swell = ([before, after]: readonly [LoadPoint, LoadPoint]) =>
+    compression(test, before) - compression(test, after);
+  const wetted = wetting.filter((step) => swell(step) > SWELLING * whole);
   const swelled = Math.max(atSeating, ...wetted.map(([, after]) => loading.indexOf(after)));
-  const seating = loading.slice(0, swelled);
-  const firstLoading = loading.slice(swelled);
-  if (seating.length)
+  const collapse = wetting
+    .filter((step) => -swell(step) > COLLAPSED * whole && loading.indexOf(step[1]) > swelled)
+    .at(-1);
+  const collapsed = collapse ? loading.indexOf(collapse[1]) : swelled;
+  const endsThere = collapse !== undefined && collapsed - swelled >= loading.length - collapsed;
+  const begins = endsThere ? swelled : collapsed;
+  const seating = loading.slice(0, begins);
+  const afterCollapse = endsThere ? loading.slice(collapsed) : [];
+  const firstLoading = endsThere ? [...loading.slice(begins, collapsed), collapse[0]] : loading.slice(begins);
+  if (swelled > 0)
     remarks.push(
-      say`the specimen swelled up to stress ${firstOf(firstLoading).stress}: first loading is read from there`,
+      say`the specimen swelled up to stress ${nth(loading, swelled).stress}: first loading is read from there`,
     );
-  const wrong = wrongEntry(test.kind, firstLoading, u.slice(swelled), WRONG_WAY * whole);
+  if (collapse)
+    remarks.push(
+      endsThere
+        ? say`row ${collapse[1].row}: the specimen collapsed under stress ${collapse[1].stress}: first loading is read up to there, before the collapse`
+        : say`row ${collapse[1].row}: the specimen collapsed under stress ${collapse[1].stress}: first loading is read from there, after the collapse`,
+    );
+  const wrong = wrongEntry(
+    test.kind,
+    firstLoading,
+    firstLoading.map((point) => compression(test, point)),
+    WRONG_WAY * whole,
+  );
   if (wrong) return badInput(wrong);
-  return given({ firstLoading, seating, loops, finalUnloading, wetting }, remarks);
+  return given({ firstLoading, seating, afterCollapse, loops, finalUnloading, wetting }, remarks);
 }

@@ -79,13 +79,27 @@ describe("wetting: water added under constant stress", () => {
     ]);
   });
 
-  test("after collapse the points before it stay, and the curve continues from the later value", () => {
+  test("after a collapse first loading is read on the longer part, and never over the step", () => {
     const outcome = read(STRESSES, [0.8, 0.795, 0.79, 0.78, 0.72, 0.71, 0.68, 0.61, 0.52]);
     if (!outcome.ok) throw new Error(english(outcome.reason));
-    expect(outcome.value.firstLoading.map(({ value }) => value)).toEqual([
-      0.8, 0.795, 0.79, 0.72, 0.71, 0.68, 0.61, 0.52,
-    ]);
+    expect(outcome.value.firstLoading.map(({ value }) => value)).toEqual([0.72, 0.71, 0.68, 0.61, 0.52]);
     expect(outcome.value.wetting).toHaveLength(1);
+    expect(outcome.remarks.map(english).at(-1)).toBe(
+      "row 5: the specimen collapsed under stress 50: first loading is read from there, after the collapse",
+    );
+    // Wetted late: the part before the collapse is the longer one, and ends with the point before the step.
+    const late = read([25, 50, 100, 200, 200, 400], [0.8, 0.79, 0.77, 0.74, 0.64, 0.6]);
+    if (!late.ok) throw new Error(english(late.reason));
+    expect(late.value.firstLoading.map(({ value }) => value)).toEqual([0.8, 0.79, 0.77, 0.74]);
+    expect(late.value.afterCollapse.map(({ value }) => value)).toEqual([0.64, 0.6]);
+    expect(late.remarks.map(english).at(-1)).toMatch(/read up to there, before the collapse$/);
+  });
+
+  test("a load that is left standing, and creeps a little, stays part of first loading", () => {
+    const outcome = read([25, 50, 100, 100, 200, 400], [0.8, 0.79, 0.77, 0.766, 0.7, 0.62]);
+    if (!outcome.ok) throw new Error(english(outcome.reason));
+    expect(outcome.value.firstLoading.map(({ value }) => value)).toEqual([0.8, 0.79, 0.766, 0.7, 0.62]);
+    expect(outcome.value.afterCollapse).toEqual([]);
   });
 
   test("a first load that swells by more than the next loads compress is not a fault", () => {

@@ -31,6 +31,10 @@ export const curve: Readonly<Record<string, string>> = {
     "Zeile {0}: noch einmal die Spannung der Zeile davor (gewässert, oder die Last blieb stehen); der spätere Wert gilt",
   "the specimen swelled up to stress {0}: first loading is read from there":
     "der Probekörper schwoll bis zur Spannung {0}: die Erstbelastung wird von dort an gelesen",
+  "row {0}: the specimen collapsed under stress {1}: first loading is read up to there, before the collapse":
+    "Zeile {0}: der Probekörper sackte unter der Spannung {1}: die Erstbelastung wird bis dahin gelesen, vor der Sackung",
+  "row {0}: the specimen collapsed under stress {1}: first loading is read from there, after the collapse":
+    "Zeile {0}: der Probekörper sackte unter der Spannung {1}: die Erstbelastung wird von dort an gelesen, nach der Sackung",
   "the test has one first-loading point only: there is no curve to read":
     "der Versuch hat nur einen Punkt der Erstbelastung: es gibt keine Kurve",
 

@@ -10,6 +10,7 @@ import { record } from "./record";
 import { report } from "./report";
 import { reportTexts } from "./report-texts";
 import { specimen } from "./specimen";
+import { wetting } from "./wetting";
 
 export const messages: Readonly<Record<string, string>> = {
   ...checks,
@@ -23,4 +24,5 @@ export const messages: Readonly<Record<string, string>> = {
   ...report,
   ...reportTexts,
   ...specimen,
+  ...wetting,
 };

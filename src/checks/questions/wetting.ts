@@ -1,0 +1,82 @@
+/** Questions about the stage of wetting. */
+import { nameOf } from "../../record/record";
+import { wettingAt, wettingStage } from "../../record/wetting";
+import { SAME_LOAD } from "../../reduction/curve/loads";
+import { say } from "../../reduction/message";
+import { nth } from "../../reduction/numeric/lists";
+import { agree, ask, cannotAsk, check, COMMON, figure, type Answer } from "../check";
+
+/** Words of a remark that say which way the specimen moved. */
+const SWELLED = /swell|swole|heave/i;
+const COLLAPSED = /collaps/i;
+
+export const WETTING_CHECKS = [
+  check({
+    id: "Q71",
+    about: ["load_stress", "load_mark"],
+    question: say`Is the stress kept in the stage of wetting?`,
+    severity: "stop",
+    basis: say`logic`,
+    limits: {},
+    ask: ({ record }) => {
+      const at = wettingAt(record);
+      if (at < 0) return cannotAsk(say`no load is marked as wetting (${nameOf("load_mark")})`);
+      const load = nth(record.loads, at);
+      const before = at === 0 ? record.numbers.seating_stress : nth(record.loads, at - 1).stress;
+      const { stress } = load;
+      if (stress === undefined || before === undefined)
+        return cannotAsk(
+          say`it needs the stress of load ${load.number} and the one before it (${nameOf("load_stress")}, ${nameOf("seating_stress")})`,
+        );
+      return agree(
+        record,
+        [
+          figure(record, say`the stress in the stage of wetting (load ${load.number})`, stress, "stress"),
+          figure(record, say`the stress before it`, before, "stress"),
+        ],
+        { value: stress - before, kind: "stress" },
+        { stop: SAME_LOAD * before },
+        say`enter the stress that was kept, or take the mark "wetting" off`,
+      );
+    },
+  }),
+  check({
+    id: "Q72",
+    about: ["strain_end", "dial_sense", "swelling_pressure"],
+    question: say`Does the specimen move on wetting the way that is said of it?`,
+    severity: "explain",
+    basis: COMMON,
+    limits: {},
+    ask: ({ record }) =>
+      ask(wettingStage(record), ({ load, stress, strain }): Answer => {
+        const said = record.words.test_remarks ?? "";
+        const [saysSwell, saysCollapse] = [SWELLED.test(said), COLLAPSED.test(said)];
+        const pressure = record.numbers.swelling_pressure;
+        const compared = [
+          figure(record, say`strain on wetting`, strain, "percent"),
+          figure(record, say`no movement`, 0, "percent"),
+        ] as const;
+        const asked = (reason: ReturnType<typeof say>): Answer => ({
+          status: "explain",
+          compared,
+          sentence: say`${load.called}: ${reason}: check the sign of the readings and whether they rise on compression (${nameOf("dial_sense")})`,
+        });
+        if (strain > 0 && saysSwell && !saysCollapse)
+          return asked(say`the readings say that the specimen compressed on wetting, the remarks that it swelled`);
+        if (strain < 0 && saysCollapse && !saysSwell)
+          return asked(say`the readings say that the specimen swelled on wetting, the remarks that it collapsed`);
+        if (pressure !== undefined && strain > 0 && stress < pressure)
+          return asked(say`the specimen compressed on wetting under less than its swelling pressure`);
+        if (pressure !== undefined && strain < 0 && stress > pressure)
+          return asked(say`the specimen swelled on wetting under more than its swelling pressure`);
+        return {
+          status: "pass",
+          compared,
+          sentence:
+            strain < 0
+              ? say`${load.called}: the specimen swelled on wetting, and nothing says otherwise`
+              : say`${load.called}: the specimen did not swell on wetting, and nothing says otherwise`,
+        };
+      }),
+  }),
+];

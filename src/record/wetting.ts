@@ -1,0 +1,73 @@
+/** The stage of wetting of a test, with the heights before and after it. */
+import { loadSteps } from "../reduction/curve/loads";
+import { say } from "../reduction/message";
+import { nth } from "../reduction/numeric/lists";
+import { given, notApplicable, then, type Outcome } from "../reduction/outcome";
+import { wettingStrain } from "../reduction/wetting";
+import { dialSense, loadCurve, type Cells } from "./load-curve";
+import { nameOf, type TestRecord } from "./record";
+import { inputs, reduced, type LoadReduced } from "./reduced-test";
+
+export interface WettingStage {
+  readonly load: LoadReduced;
+  /** kPa */
+  readonly stress: number;
+  /** mm, at the end of the load before, and at the end of the stage. */
+  readonly before: number;
+  readonly after: number;
+  /** mm: the height that the strain is divided by, as the sheet chooses it. */
+  readonly reference: number;
+  /** Ratio; positive for collapse, negative for swell. */
+  readonly strain: number;
+}
+
+/**
+ * The place of the stage among the loads, by the rule of the sheet: the first load marked as wetting; without one, the
+ * first that is marked as inundated and keeps the stress of the load before. -1 without a stage.
+ */
+export function wettingAt({ loads, numbers }: TestRecord): number {
+  const said = loads.findIndex(({ wetting }) => wetting);
+  if (said >= 0) return said;
+  const steps = loadSteps(
+    loads.map(({ stress }) => stress ?? null),
+    { before: numbers.seating_stress },
+  );
+  return loads.findIndex(({ inundated }, index) => inundated && steps[index]?.kind === "wetting");
+}
+
+/** The stage of wetting. Refuses a test without one, and a stage without readings before or under it. */
+export function wettingStage(record: TestRecord): Outcome<WettingStage> {
+  const at = wettingAt(record);
+  const { loads } = reduced(record);
+  if (at < 0) return notApplicable(say`no load is marked as wetting (${nameOf("load_mark")})`);
+  const load = nth(loads, at);
+  const heightBefore =
+    at === 0 ? then(inputs(record, "initial_height"), (n) => given(n.initial_height)) : nth(loads, at - 1).height;
+  return then(heightBefore, (before) =>
+    then(load.height, (after) =>
+      then(inputs(record, "initial_height"), ({ initial_height }) => {
+        const reference = record.words.wetting_reference === "initial height" ? initial_height : before;
+        return then(wettingStrain(before, after, reference), (strain) =>
+          given({ load, stress: load.record.stress ?? 0, before, after, reference, strain }),
+        );
+      }),
+    ),
+  );
+}
+
+/**
+ * The strains of the stage reading by reading, in the rows of the sheet: they end with the strain of the stage, so that
+ * the deflection of the apparatus, which does not change under the stress kept, takes no part.
+ */
+export function wettingStrains(
+  record: TestRecord,
+  { load, before, after, reference }: WettingStage,
+): { readonly times: Cells; readonly strains: Cells } {
+  const { times, readings } = loadCurve(load.record);
+  const factor = (dialSense(record) === "fall" ? -1 : 1) * (record.numbers.dial_factor ?? NaN);
+  const { end } = load;
+  const strains = readings.map((reading) =>
+    reading === null || !end.ok ? null : (before - after + (reading - end.value.reading) * factor) / reference,
+  );
+  return { times, strains };
+}
