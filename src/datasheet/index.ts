@@ -1,6 +1,7 @@
 /** Exports the functions that build the data sheet as data. */
 export { blankSheet, fillSheet, type SheetOptions, type SheetValues } from "./layout";
 export { demoSheet } from "./demo";
+export { wettingSeries } from "./wetting-series";
 export { FIELDS, type NamedField } from "../specification/fields";
 export type { System } from "../specification/measures";
 export { boxAddress, boxOf } from "../workbook/address";

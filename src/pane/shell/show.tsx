@@ -1,7 +1,7 @@
 /** Shows the pane on its page, in the look of the host. */
 import { useEffect, useState } from "react";
 import { createRoot } from "react-dom/client";
-import { blankSheet, demoSheet } from "../../datasheet";
+import { blankSheet, demoSheet, wettingSeries } from "../../datasheet";
 import type { WorkbookPort } from "../../workbook/port";
 import { followLook, lookNow } from "./follow-look";
 import { Pane } from "./pane";
@@ -9,7 +9,7 @@ import { text } from "../text";
 
 type Host = typeof Office | undefined;
 
-const SHEETS = { blankSheet, demoSheet };
+const SHEETS = { blankSheet, demoSheet, wettingSeries };
 
 function FollowingPane({ port, office }: { port: WorkbookPort; office: Host }) {
   const [look, setLook] = useState(() => lookNow(office, window));

@@ -619,7 +619,7 @@ function swellBlock(
   const factor = `${sense ? `IF(${sense}="fall",-1,1)*` : ""}${at("dial_factor")}`;
   const reference = `IF(${at("wetting_strain")}=0,${at("wetting_height_before")},(${at("wetting_height_before")}-${at("wetting_height_after")})/${at("wetting_strain")})`;
   const isRead = (i: number): string =>
-    `AND(ISNUMBER(${times.cell(i)}),ISNUMBER(${readings.cell(i)}),N(${times.cell(i)})>0)`;
+    `AND(ISNUMBER(${times.cell(i)}),ISNUMBER(${readings.cell(i)}),${times.cell(i)}>0)`;
   const strainAt = (i: number): string => `${at("wetting_strain")}+(${readings.cell(i)}-${end})*${factor}/${reference}`;
   const each = (cell: (i: number) => string): string[] => Array.from({ length: shown }, (_, i) => cell(i));
   const columns: BlockColumn[] = [

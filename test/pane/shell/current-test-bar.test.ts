@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 import { act, createElement } from "react";
-import { blankSheet, demoSheet } from "../../../src/datasheet";
+import { blankSheet, demoSheet, wettingSeries } from "../../../src/datasheet";
 import { Pane } from "../../../src/pane/shell/pane";
 import { text } from "../../../src/pane/text";
 import type { CellValue } from "../../../src/workbook/port";
@@ -23,7 +23,7 @@ let port: FakePort;
 async function open(...tests: readonly string[]): Promise<void> {
   port.onlySheets("Notes", ...tests);
   tests.forEach((test, index) => port.lay(test, { ...CELLS, preconsolidation_stress: [40 + index] }));
-  await show(createElement(Pane, { port, sheets: { blankSheet, demoSheet }, look: "light" }));
+  await show(createElement(Pane, { port, sheets: { blankSheet, demoSheet, wettingSeries }, look: "light" }));
 }
 
 beforeEach(() => {

@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 import { act, createElement } from "react";
-import { blankSheet, demoSheet } from "../../../src/datasheet";
+import { blankSheet, demoSheet, wettingSeries } from "../../../src/datasheet";
 import { Pane } from "../../../src/pane/shell/pane";
 import { WorkbookError } from "../../../src/workbook/port";
 import { timeCurve } from "../../plots/curves";
@@ -14,7 +14,7 @@ let port: FakePort;
 
 beforeEach(async () => {
   port = new FakePort();
-  await render(createElement(Pane, { port, sheets: { blankSheet, demoSheet }, look: "light" }));
+  await render(createElement(Pane, { port, sheets: { blankSheet, demoSheet, wettingSeries }, look: "light" }));
 });
 
 const named = (role: string, name: string): HTMLElement => {

@@ -8,7 +8,7 @@ import { TextDecoder, TextEncoder } from "node:util";
 import { act, createElement, type ReactNode } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { CHECKS } from "../../../src/checks";
-import { blankSheet } from "../../../src/datasheet";
+import { blankSheet, wettingSeries } from "../../../src/datasheet";
 import { setLanguage } from "../../../src/pane/text/language";
 import { english } from "../../../src/reduction/message";
 import { FakePort } from "../fake-port";
@@ -33,7 +33,7 @@ const render = (screen: ReactNode): Promise<void> => act(async () => root.render
 
 test("the pane speaks German", async () => {
   const { Pane } = await import("../../../src/pane/shell/pane");
-  const sheets = { blankSheet, demoSheet: () => blankSheet("SI") };
+  const sheets = { blankSheet, demoSheet: () => blankSheet("SI"), wettingSeries };
   await render(createElement(Pane, { port: new FakePort(), sheets, look: "light" }));
   expect([...place.querySelectorAll("[role=tab]")].map(({ textContent }) => textContent)).toEqual(
     expect.arrayContaining(["Datenblatt", "Ablesungen", "Ergebnisse"]),

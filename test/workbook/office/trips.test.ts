@@ -6,7 +6,7 @@
  */
 import { act, createElement } from "react";
 import { createRoot } from "react-dom/client";
-import { blankSheet, demoSheet } from "../../../src/datasheet";
+import { blankSheet, demoSheet, wettingSeries } from "../../../src/datasheet";
 import { Pane } from "../../../src/pane/shell/pane";
 import { text } from "../../../src/pane/text";
 import { OfficePort } from "../../../src/workbook/office";
@@ -120,7 +120,7 @@ test("a keystroke and a move of the cursor cost as little on 40 data sheets as o
     const costs: Record<string, unknown> = {};
     costs.next = {
       open: await trips(() =>
-        root.render(createElement(Pane, { port, sheets: { blankSheet, demoSheet }, look: "light" })),
+        root.render(createElement(Pane, { port, sheets: { blankSheet, demoSheet, wettingSeries }, look: "light" })),
       ),
       keystroke: await keystroke(),
       move: await move(),

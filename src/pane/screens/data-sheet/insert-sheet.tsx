@@ -1,4 +1,4 @@
-/** Inserts a data sheet: a blank one or the demonstration. */
+/** Inserts a data sheet, blank or the demonstration, or the sheet of a series of wetted specimens. */
 import { Button, Field, Input, makeStyles, Radio, RadioGroup, Text, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import { LOADS, MOST_LOADS } from "../../../specification/load-table";
@@ -15,6 +15,8 @@ export type System = "SI" | "US";
 export interface Sheets {
   readonly blankSheet: (system: System, options: { readonly loads: number }) => SheetPlan;
   readonly demoSheet: (system: System) => SheetPlan;
+  /** The sheet for a series of specimens wetted under different stresses. */
+  readonly wettingSeries: (system: System) => SheetPlan;
 }
 
 const useStyles = makeStyles({
@@ -90,6 +92,7 @@ export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Shee
         sheets.blankSheet(system, { loads }),
       )}
       {action(text.sheet.demo, text.sheet.demoHint, "demo-hint", false, true, () => sheets.demoSheet(system))}
+      {action(text.sheet.series, text.sheet.seriesHint, "series-hint", false, true, () => sheets.wettingSeries(system))}
       {busy && <Notice intent="info">{text.sheet.busy}</Notice>}
       {state.at === "done" && <Notice intent={state.made.intent}>{state.made.sentence}</Notice>}
       {state.at === "error" && <Notice intent="error">{state.sentence}</Notice>}

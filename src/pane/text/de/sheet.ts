@@ -12,6 +12,9 @@ export const sheet = {
   blankHint: "Probekörper, Laststufen und Ablesungen zum Ausfüllen; die Ergebnisse folgen als lebende Formeln.",
   demo: "Durchgerechnetes Beispiel einfügen",
   demoHint: "Ein erfundener Versuch, ausgewertet von der Masse des Rings bis zur Vorbelastungsspannung.",
+  series: "Reihe gewässerter Probekörper einfügen",
+  seriesHint:
+    "Probekörper, die unter verschiedenen Spannungen gewässert wurden: Stauchung Zeile für Zeile, und der Schwelldruck, wo sie null ist.",
   busy: "Das Blatt wird angelegt…",
   done: (name: string) => `Das Blatt „${name}“ wurde angelegt.`,
 };

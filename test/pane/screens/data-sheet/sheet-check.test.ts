@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 import { act, createElement } from "react";
 import { createRoot, type Root } from "react-dom/client";
-import { blankSheet, demoSheet } from "../../../../src/datasheet";
+import { blankSheet, demoSheet, wettingSeries } from "../../../../src/datasheet";
 import { placedFormulas } from "../../../../src/specification/placed-formulas";
 import { cellAddress } from "../../../../src/workbook/address";
 import { Pane } from "../../../../src/pane/shell/pane";
@@ -32,7 +32,7 @@ beforeEach(async () => {
   port.workbook.sheets = [{ ...sheetOf(blankSheet("SI"), "Sheet1"), protection: "none" }];
   place = document.body.appendChild(document.createElement("div"));
   root = createRoot(place);
-  await act(async () => root.render(createElement(Pane, { port, sheets: { blankSheet, demoSheet }, look: "light" })));
+  await act(async () => root.render(createElement(Pane, { port, sheets: { blankSheet, demoSheet, wettingSeries }, look: "light" })));
   await act(async () => place.querySelector<HTMLButtonElement>("#tab-sheet")!.click());
 });
 
