@@ -1,4 +1,4 @@
-/** The strain of the stage of wetting against the logarithm of time, swell upward, with its rate at the end. */
+/** The strain of the stage of wetting in percent against the logarithm of time, swell upward, with its rate at the end. */
 import { english, fixed, say, verbatim } from "../reduction/message";
 import { lastOf, nth } from "../reduction/numeric/lists";
 import { badInput, given, type Outcome } from "../reduction/outcome";
@@ -27,7 +27,7 @@ export function swellPlot(times: Cells, strains: Cells, options: SwellPlotOption
   const { rate, stress, inWords = english } = options;
   const points = times.flatMap((time, row): (readonly [number, number])[] => {
     const strain = strains[row];
-    return time === null || time <= 0 || strain == null ? [] : [[time, strain]];
+    return time === null || time <= 0 || strain == null ? [] : [[time, 100 * strain]];
   });
   if (points.length === 0)
     return badInput(say`the stage of wetting has no reading after time zero: enter its readings against time`);
@@ -42,7 +42,7 @@ export function swellPlot(times: Cells, strains: Cells, options: SwellPlotOption
             label: "rate at the end",
             style: "construction",
             points: [
-              [from, strain - rate * Math.log10(end / from)],
+              [from, strain - 100 * rate * Math.log10(end / from)],
               [end, strain],
             ],
             letters: labelIn(inWords, "rate at the end"),
@@ -55,7 +55,7 @@ export function swellPlot(times: Cells, strains: Cells, options: SwellPlotOption
     reversed: false,
   };
   const y: PlotAxis = {
-    label: inWords(say`Strain on wetting, swell negative`),
+    label: inWords(say`Strain on wetting (%), swell negative`),
     scale: "linear",
     domain: padded([...byTime, ...ofRate.flatMap((line) => line.points), [end, 0] as const].map(([, value]) => value)),
     // Swell is drawn upward, compression downward.

@@ -37,7 +37,7 @@ export const wetting: Readonly<Record<string, string>> = {
   "the stage of wetting has no reading after time zero: enter its readings against time":
     "die Stufe des Wässerns hat keine Ablesung nach der Zeit null: ihre Ablesungen mit den Zeiten eintragen",
   "no stage of wetting has been read ({0})": "keine Stufe des Wässerns ist abgelesen ({0})",
-  "Strain on wetting, swell negative": "Stauchung beim Wässern, Schwellen negativ",
+  "Strain on wetting (%), swell negative": "Stauchung beim Wässern (%), Schwellen negativ",
   "Wetting under {0}": "Wässern unter {0}",
   Wetting: "Wässern",
   "wetting against time": "Wässern über der Zeit",
