@@ -620,7 +620,8 @@ function swellBlock(
   const reference = `IF(${at("wetting_strain")}=0,${at("wetting_height_before")},(${at("wetting_height_before")}-${at("wetting_height_after")})/${at("wetting_strain")})`;
   const isRead = (i: number): string =>
     `AND(ISNUMBER(${times.cell(i)}),ISNUMBER(${readings.cell(i)}),${times.cell(i)}>0)`;
-  const strainAt = (i: number): string => `${at("wetting_strain")}+(${readings.cell(i)}-${end})*${factor}/${reference}`;
+  const strainAt = (i: number): string =>
+    `100*(${at("wetting_strain")}+(${readings.cell(i)}-${end})*${factor}/${reference})`;
   const each = (cell: (i: number) => string): string[] => Array.from({ length: shown }, (_, i) => cell(i));
   const columns: BlockColumn[] = [
     {
@@ -629,7 +630,7 @@ function swellBlock(
       rows: shown,
       cells: () => each((i) => `=IF(${isRead(i)},${times.cell(i)},${frame.x.domain[0]})`),
     },
-    { name: "y", heading: "Strain", rows: shown, cells: () => each((i) => `=IF(${isRead(i)},${strainAt(i)},NA())`) },
+    { name: "y", heading: "Strain, %", rows: shown, cells: () => each((i) => `=IF(${isRead(i)},${strainAt(i)},NA())`) },
   ];
   const points: BlockSeries = { name: "readings", style: "points", symbol: "filled", x: "x", y: "y" };
   const line = spec.series.find(({ label }) => label === "rate at the end");
@@ -642,8 +643,8 @@ function swellBlock(
       heading: "y",
       rows: 2,
       cells: () => [
-        `=IF(ISNUMBER(${at("wetting_rate")}),${at("wetting_strain")}-${at("wetting_rate")}*LOG10(${to}/${from}),NA())`,
-        `=IF(ISNUMBER(${at("wetting_rate")}),${at("wetting_strain")},NA())`,
+        `=IF(ISNUMBER(${at("wetting_rate")}),100*(${at("wetting_strain")}-${at("wetting_rate")}*LOG10(${to}/${from})),NA())`,
+        `=IF(ISNUMBER(${at("wetting_rate")}),100*${at("wetting_strain")},NA())`,
       ],
     },
   ];

@@ -12,7 +12,8 @@ export const sheet = {
   demo: "Insert worked demonstration",
   demoHint: "An invented test, reduced from the ring mass to the preconsolidation stress.",
   series: "Insert wetting series",
-  seriesHint: "Specimens wetted under different stresses: strain row by row, and the swelling pressure where it is zero.",
+  seriesHint:
+    "Specimens wetted under different stresses: strain row by row, and the swelling pressure where it is zero.",
   busy: "Making the sheet…",
   done: (name: string) => `The sheet “${name}” was made.`,
 };

@@ -32,7 +32,9 @@ beforeEach(async () => {
   port.workbook.sheets = [{ ...sheetOf(blankSheet("SI"), "Sheet1"), protection: "none" }];
   place = document.body.appendChild(document.createElement("div"));
   root = createRoot(place);
-  await act(async () => root.render(createElement(Pane, { port, sheets: { blankSheet, demoSheet, wettingSeries }, look: "light" })));
+  await act(async () =>
+    root.render(createElement(Pane, { port, sheets: { blankSheet, demoSheet, wettingSeries }, look: "light" })),
+  );
   await act(async () => place.querySelector<HTMLButtonElement>("#tab-sheet")!.click());
 });
 
