@@ -12,13 +12,16 @@ const GROUPED = {
   ",": /^[+-]?[1-9]\d{0,2}(?:(?:[ '\u00a0\u202f]\d{3})+(?:,\d*)?|(?:\.\d{3})+,\d*|(?:\.\d{3}){2,})$/,
 };
 
-/** The number in a cell; undefined if the cell is not a number with that decimal mark. */
+/** A number that a cell can hold; undefined if it is larger, as 1e999 is. */
+const finite = (value: number): number | undefined => (Number.isFinite(value) ? value : undefined);
+
+/** The number in a cell; undefined if the cell is not a number with that decimal mark, or the number is too large. */
 export function numberIn(cell: string, decimal: DecimalMark): number | undefined {
   const text = cell.trim().replace(/^\u2212/, "-");
-  if (PLAIN[decimal].test(text)) return Number(decimal === "," ? text.replace(",", ".") : text);
+  if (PLAIN[decimal].test(text)) return finite(Number(decimal === "," ? text.replace(",", ".") : text));
   if (!GROUPED[decimal].test(text)) return undefined;
   const whole = text.replace(decimal === "," ? /[. '\u00a0\u202f]/g : /[, '\u00a0\u202f]/g, "");
-  return Number(whole.replace(",", "."));
+  return finite(Number(whole.replace(",", ".")));
 }
 
 const MINUTES = { s: 1 / 60, min: 1, h: 60, d: 1440 } as const;
@@ -64,6 +67,12 @@ export interface TimeRead {
   readonly dated: boolean;
 }
 
+/** About 2000 years. A figure beyond it is no time of a test. */
+const MOST_MINUTES = 1e9;
+
+const elapsed = (minutes: number): TimeRead | undefined =>
+  Math.abs(minutes) <= MOST_MINUTES ? { minutes, dated: false } : undefined;
+
 /**
  * Reads a time in the form given; the date may stand before it in the same cell, or in `dateCell`. With a date the
  * minutes count from 1970. Undefined if the cell cannot be read.
@@ -77,13 +86,9 @@ export function timeIn(
 ): TimeRead | undefined {
   const text = cell.trim();
   if (form === "s" || form === "min" || form === "h" || form === "d") {
-    const number = numberIn(text, decimal);
-    return number === undefined ? undefined : { minutes: number * MINUTES[form], dated: false };
+    return elapsed((numberIn(text, decimal) ?? NaN) * MINUTES[form]);
   }
-  if (form !== "clock") {
-    const elapsed = milliseconds(text, form);
-    return elapsed === undefined ? undefined : { minutes: elapsed / 60_000, dated: false };
-  }
+  if (form !== "clock") return elapsed((milliseconds(text, form) ?? NaN) / 60_000);
   const split = dateCell === undefined ? /^(\S+?)[ T]+(\S.*)$/.exec(text.replace(/\s+([ap]m)$/i, "$1")) : null;
   const [, before = "", behind = ""] = split ?? [];
   const hasOwnDate = DATE.test(before);
