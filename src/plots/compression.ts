@@ -19,6 +19,10 @@ export interface CompressionPlotOptions {
   readonly method?: MethodName;
   /** The reading of the method for the same cells, if it has been calculated already. */
   readonly yieldReading?: Outcome<Preconsolidation>;
+  /** Lines of the curve's own plane that are drawn with the construction, such as the line through a loop. */
+  readonly also?: readonly ConstructionLine[];
+  /** Series drawn behind, for comparison; in the plane of the method. */
+  readonly behind?: readonly PlotSeries[];
   /** Value before the first load, such as e0. */
   readonly initial?: number;
   /** Stresses to mark, such as the in-situ stress. */
@@ -89,6 +93,14 @@ export const markSeries = (marks: readonly StressMark[], y: PlotAxis, unit: stri
     letters: `${letters} ${figures(stress)} ${unit}`,
   }));
 
+/** The series behind; a vertical line without points of its own reaches over the whole height. */
+const behindIn = (behind: readonly PlotSeries[], { domain }: PlotAxis): PlotSeries[] =>
+  behind.map(({ points, ...series }) => {
+    const [only] = points.length === 1 ? points : [];
+    const whole = only && domain.map((value) => [only[0], value] as const);
+    return { ...series, points: whole ?? points, isBehind: true };
+  });
+
 /** The quantities of the vertical axes of methods; a function such as ln(1 + e) is the same in every language. */
 const QUANTITIES: Readonly<Record<string, Message>> = {
   "work per unit volume": say`Work per unit volume`,
@@ -107,6 +119,7 @@ function ownPlane(
   remarks: readonly Message[],
   marks: readonly StressMark[],
   words: InWords,
+  behind: readonly PlotSeries[],
 ): PlotSpec {
   const { axes, logarithmic, source } = METHODS[method];
   const of = words(quantity(axes[1]));
@@ -136,7 +149,12 @@ function ownPlane(
     title: of,
     x,
     y,
-    series: [...markSeries(marks, y, unit), ...constructionSeries(ruled, x, y, unit, words), ...read],
+    series: [
+      ...behindIn(behind, y),
+      ...markSeries(marks, y, unit),
+      ...constructionSeries(ruled, x, y, unit, words),
+      ...read,
+    ],
     remarks,
     notes: [words(say`${verbatim(source)}. Points used: ${points}.`)],
   };
@@ -163,16 +181,18 @@ export const compressionPlot = (
   values: Cells,
   kind: Kind,
   options: CompressionPlotOptions = {},
-): Outcome<PlotSpec> => then(testCurve(stresses, values, kind, options.initial), (test) => plotOf(test, options));
+): Outcome<PlotSpec> => then(testCurve(stresses, values, kind, options.initial), (test) => plotOfTest(test, options));
 
-function plotOf(test: TestCurve, options: CompressionPlotOptions): Outcome<PlotSpec> {
+/** As `compressionPlot`, of a test that was read already. */
+export function plotOfTest(test: TestCurve, options: CompressionPlotOptions): Outcome<PlotSpec> {
   const { stressUnit = "kPa", method = "casagrande", yieldReading, marks = [], inWords = english } = options;
+  const { also = [], behind = [] } = options;
   const { points, kind } = test;
   const known = branches(test);
   if (!known.ok && known.fault === "input") return known;
   const reading = yieldReading ?? preconsolidation(test, { method });
   if (reading.ok && METHODS[method].axes[1] !== "value")
-    return given(ownPlane(reading.value, stressUnit, reading.remarks, marks, inWords));
+    return given(ownPlane(reading.value, stressUnit, reading.remarks, marks, inWords, behind));
   const lines = reading.ok ? reading.value.lines.filter(({ label }) => label !== "first loading") : [];
   const x: PlotAxis = {
     label: inWords(stressLabel(stressUnit, true)),
@@ -193,7 +213,12 @@ function plotOf(test: TestCurve, options: CompressionPlotOptions): Outcome<PlotS
     title: inWords(say`Compression curve`),
     x,
     y,
-    series: [...markSeries(marks, y, stressUnit), ...constructionSeries(lines, x, y, stressUnit, inWords), ...tested],
+    series: [
+      ...behindIn(behind, y),
+      ...markSeries(marks, y, stressUnit),
+      ...constructionSeries([...lines, ...also], x, y, stressUnit, inWords),
+      ...tested,
+    ],
     remarks: reading.ok ? reading.remarks : known.ok ? known.remarks : [],
     refusal: reading.ok ? undefined : reading.reason,
     notes: [

@@ -20,6 +20,8 @@ export interface PlotSeries extends Omit<ConstructionLine, "style"> {
   readonly symbol?: "filled" | "open" | "cross";
   /** The shape of filled and open symbols; circles if omitted. */
   readonly shape?: "circle" | "triangle";
+  /** True if the line stands behind the others, for comparison: it is drawn faintly. */
+  readonly isBehind?: boolean;
   /** The label beside the line; none if omitted. */
   readonly letters?: string;
 }

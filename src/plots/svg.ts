@@ -51,6 +51,9 @@ const STROKE: Record<PlotSeries["style"], { width: number; dashes?: string; ink:
   guide: { width: 1, dashes: "5 3", ink: "construction" },
 };
 
+/** Opacity of a line behind the others: it is seen on white and on black paper, and the lines in front stand out. */
+const BEHIND = 0.4;
+
 /**
  * The height of the plotting area: by the stated scale if there is one; otherwise 3:4, or nearly square if the plot is
  * narrow.
@@ -194,6 +197,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
           stroke: inks[STROKE[series.style].ink],
           strokeWidth: STROKE[series.style].width,
           strokeDasharray: STROKE[series.style].dashes,
+          strokeOpacity: series.isBehind ? BEHIND : 1,
           clip: true,
           render: labelled(series.label),
         }),

@@ -16,6 +16,7 @@ import { testCurve, type TestCurve } from "../reduction/curve/shape/points";
 import {
   preconsolidation,
   preconsolidationSpread,
+  type MethodName,
   type Preconsolidation,
   type Spread,
 } from "../reduction/curve/preconsolidation";
@@ -107,6 +108,10 @@ export const inKpa = (record: TestRecord, stress: number): number =>
 export const calledInRow = ({ loads }: Reduced, row: number): Message =>
   loads.find(({ record }) => record.row === row)?.called ?? say`row ${row}`;
 
+/** The method whose preconsolidation stress the sheet reports; Casagrande's if none was chosen. */
+export const yieldMethodOf = ({ words }: TestRecord): MethodName =>
+  methodNamed(words.preconsolidation_method ?? "") ?? "casagrande";
+
 const results = new WeakMap<TestRecord, Reduced>();
 
 export function reduced(record: TestRecord): Reduced {
@@ -170,7 +175,7 @@ function reduceRecord(record: TestRecord): Reduced {
   );
   const curve = lazy(() => curveOf(record, loads()));
   const ofCurve = <T>(read: (test: TestCurve) => Outcome<T>) => lazy(() => then(curve(), read));
-  const method = methodNamed(record.words.preconsolidation_method ?? "") ?? "casagrande";
+  const method = yieldMethodOf(record);
   const picks = picksOfCurve(record.picks);
   const byMethod = ofCurve((test) => preconsolidation(test, { method, picks }));
   const { adopted = {} } = record;

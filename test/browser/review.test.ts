@@ -53,7 +53,7 @@ withBrowser("the review", (openPage) => {
     pane = page.frameLocator("#pane");
     frame = page.frames().find((candidate) => candidate.url().includes("pane.html"))!;
     await pane.getByRole("tab", { name: "Review" }).click();
-    await pane.getByRole("heading", { name: "Review of the time curves" }).waitFor();
+    await pane.getByRole("heading", { name: "Review of the curves" }).waitFor();
     await pane.getByRole("combobox", { name: "Load" }).selectOption("5");
     await handle("d100").waitFor();
   });

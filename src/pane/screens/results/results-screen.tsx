@@ -4,6 +4,7 @@
  */
 import { Link, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
+import type { MethodName } from "../../../reduction/curve/preconsolidation";
 import { labelOf } from "../../../specification/labels";
 import { cellAddress } from "../../../workbook/address";
 import type { Box, SheetName, WorkbookPort } from "../../../workbook/port";
@@ -12,8 +13,7 @@ import { RecordFrame } from "../record-frame";
 import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { LOAD_COLUMNS, resultsOf, type Absence, type Line, type Results, type Shown } from "./results";
-import { MethodTrack } from "./method-track";
-import { scaleOf } from "./track";
+import { MethodStrip } from "./method-strip";
 import { ResultsLoads, type GoTo } from "./load-results";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
@@ -37,8 +37,6 @@ const useStyles = makeStyles({
     "& dd": { margin: 0, textAlign: "right", fontVariantNumeric: "tabular-nums" },
     "& dd.why": { gridColumn: "1 / -1", textAlign: "left", color: tokens.colorNeutralForeground2 },
   },
-  /** The name of a method, and its mark on the common scale. */
-  tracked: { display: "grid", gridTemplateColumns: "142px minmax(0, 1fr)", columnGap: "8px" },
   main: { fontSize: tokens.fontSizeBase500, fontWeight: tokens.fontWeightSemibold },
   words: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "6px" },
 });
@@ -104,38 +102,28 @@ interface MethodsProps {
   readonly methods: Results["methods"];
   /** The range that the points allow. */
   readonly range: readonly [low: number, high: number] | undefined;
+  /** The method whose stress the sheet reports. */
+  readonly chosen: MethodName;
   readonly goTo: GoTo;
 }
 
-function Methods({ methods, range, goTo }: MethodsProps) {
-  const styles = useStyles();
+function Methods({ methods, range, chosen, goTo }: MethodsProps) {
   const shared = useSharedStyles();
   if (!methods) return <Text className={shared.quiet}>{words.noSpread}</Text>;
   const { least, greatest, median, count, format, unit } = methods;
   const figure = (value: number): string => said({ value, format, unit });
-  const scale = scaleOf([...methods.methods.map(({ shown }) => shown?.value), ...(range ?? [])]);
   return (
     <section aria-label={words.methods} className={shared.column}>
       <Text>{words.spread(count, numberText(least, format), figure(greatest), figure(median))}</Text>
-      <dl className={styles.lines}>
-        {methods.methods.map(({ method, shown }) => (
-          <div key={method} className={styles.line}>
-            <dt className={styles.tracked}>
-              {text.plot.methods[method]}
-              {shown && scale && (
-                <MethodTrack scale={scale} stress={shown.value} range={range} isChosen={method === "casagrande"} />
-              )}
-            </dt>
-            {shown ? (
-              <dd>
-                <Figure shown={shown} what={text.plot.methods[method]} goTo={goTo} />
-              </dd>
-            ) : (
-              <dd className="why">{words.methodNone}</dd>
-            )}
-          </div>
-        ))}
-      </dl>
+      <MethodStrip
+        rows={methods.methods.map(({ method, shown }) => ({
+          method,
+          stress: shown?.value,
+          shown: shown ? <Figure shown={shown} what={text.plot.methods[method]} goTo={goTo} /> : words.methodNone,
+        }))}
+        range={range}
+        chosen={chosen}
+      />
       <Text size={200} className={shared.quiet}>
         {range && `${words.bandHint} `}
         {words.spreadHint}
@@ -225,7 +213,7 @@ function AllResults({ results, goTo }: { results: Results; goTo: GoTo }) {
       )}
       <Step title={words.groups.yield}>
         {lines("yield")}
-        <Methods methods={results.methods} range={rangeOf(results)} goTo={goTo} />
+        <Methods methods={results.methods} range={rangeOf(results)} chosen={results.chosen} goTo={goTo} />
       </Step>
       <Step title={words.groups.indices}>{lines("indices")}</Step>
       <VirginCv cv={results.virginCv} goTo={goTo} />

@@ -13,6 +13,7 @@ import { loadSteps } from "../../../reduction/curve/loads";
 import { methodNamed } from "../../../reduction/curve/method-words";
 import { METHOD_NAMES, type MethodName } from "../../../reduction/curve/preconsolidation";
 import { firstOf, lastOf } from "../../../reduction/numeric/lists";
+import { yieldMethodOf } from "../../../record/reduced-test";
 import { remarkOfLoad, remarkOfTest } from "../../../record/sheet-remarks";
 import { interpretationSpread } from "../../../reduction/uncertainty";
 
@@ -65,6 +66,8 @@ export type Assumption = "gs assumed" | "gs unsaid" | "no deflections" | "no sea
 export interface Results {
   readonly groups: readonly { readonly group: Group; readonly lines: readonly Line[] }[];
   readonly methods?: MethodSpread;
+  /** The method whose stress the sheet reports, unless another is adopted. */
+  readonly chosen: MethodName;
   /**
    * The reported cv of the virgin loads: loads that begin at the greatest stress so far and not below the
    * preconsolidation stress.
@@ -264,6 +267,7 @@ export function resultsOf(values: NamedValues, record: TestRecord): Results {
       lines: GROUPS[group].map(([name, needs]) => lineOf(cells, name, needs)),
     })),
     methods: spreadOf(cells),
+    chosen: yieldMethodOf(record),
     virginCv: virginCvOf(loads),
     loads,
     remarks: REMARKS.flatMap((name) => {

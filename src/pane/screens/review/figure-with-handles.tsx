@@ -1,13 +1,13 @@
 /**
- * A time curve with handles. A handle is a pick of the construction; the person moves it with the pointer or with keys.
+ * A curve with handles. A handle is a pick of the construction; the person moves it with the pointer or with keys.
  */
 import { inWords } from "../../text/messages";
 import { makeStyles, mergeClasses, Text, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
 import type { PlotAxis, PlotSpec } from "../../../plots/spec";
 import { drawPlot, frameOf } from "../../../plots/svg";
-import type { PickName } from "../../../reduction/increment/constructions/picks";
 import { neighbours, nth } from "../../../reduction/numeric/lists";
+import type { NumberPick } from "./pick-changes";
 import { onAxes, placeOf, valueAt, valueByKey, type Handle, type HandleSet } from "./handles";
 import { text } from "../../text";
 import { useWidth } from "../../ui/use-width";
@@ -68,17 +68,20 @@ const useStyles = makeStyles({
 /** Moves handles of one kind apart if they would overlap; their order stays. */
 function apart(places: readonly number[]): number[] {
   const grips = places.map((place) => ({ place, moved: place }));
-  for (const [before, after] of neighbours([...grips].sort((a, b) => a.place - b.place))) {
-    const overlap = GRIP - (after.moved - before.moved);
-    if (overlap <= 0) continue;
-    before.moved -= overlap / 2;
-    after.moved += overlap / 2;
-  }
+  const inOrder = [...grips].sort((a, b) => a.place - b.place);
+  // A pair that moves apart may push against the next handle: as many rounds as there are handles.
+  for (let round = 0; round < grips.length; round++)
+    for (const [before, after] of neighbours(inOrder)) {
+      const overlap = GRIP - (after.moved - before.moved);
+      if (overlap <= 0) continue;
+      before.moved -= overlap / 2;
+      after.moved += overlap / 2;
+    }
   return grips.map(({ moved }) => moved);
 }
 
 /** The sign on the handle of a time; the handle of a level shows its name. */
-const GRIP_LETTERS: Partial<Record<PickName, string>> = {
+const GRIP_LETTERS: Partial<Record<NumberPick, string>> = {
   straight_from: "[",
   straight_to: "]",
   tail_from: "[",
@@ -86,12 +89,29 @@ const GRIP_LETTERS: Partial<Record<PickName, string>> = {
   tangent_from: "(",
   tangent_to: ")",
   pair_at: "4:1",
+  greatest_curvature: "κ",
+  recompression_from: "(",
+  recompression_to: ")",
+  virgin_from: "[",
+  virgin_to: "]",
+  loop_from: "⟨",
+  loop_to: "⟩",
+  unloading_from: "{",
+  unloading_to: "}",
 };
 
 /** The handles in the upper of the two strips; their picks help to place the picks of the lower strip. */
-const UPPER: readonly PickName[] = ["pair_at", "tangent_from", "tangent_to"];
+const UPPER: readonly NumberPick[] = [
+  "pair_at",
+  "tangent_from",
+  "tangent_to",
+  "loop_from",
+  "loop_to",
+  "unloading_from",
+  "unloading_to",
+];
 
-/** The strips for the handles: levels beside the drawing, times in two strips above it. */
+/** The strips for the handles: levels beside the drawing, times and stresses in two strips above it. */
 const STRIPS: readonly ((handle: Handle) => boolean)[] = [
   ({ kind }) => kind === "level",
   ({ kind, name }) => kind !== "level" && !UPPER.includes(name),
@@ -103,20 +123,23 @@ export interface ReviewFigureProps {
   readonly spec: PlotSpec;
   readonly set: HandleSet;
   /** Picks that are not automatic, saved or not. */
-  readonly byHand: ReadonlySet<PickName>;
-  readonly unit: string;
+  readonly byHand: ReadonlySet<NumberPick>;
+  /** The unit of a handle's value. */
+  readonly unitOf: (handle: Handle) => string;
+  /** How the handles are moved, and what their signs mean. */
+  readonly keys: string;
   /** The result of the construction, which is read aloud with the value of each handle. */
   readonly result: string;
-  readonly onPick: (name: PickName, value: number) => void;
+  readonly onPick: (name: NumberPick, value: number) => void;
   /** Returns a pick to its value on the sheet. */
-  readonly onDrop: (name: PickName) => void;
+  readonly onDrop: (name: NumberPick) => void;
 }
 
-export function ReviewFigure({ title, spec, set, byHand, unit, result, onPick, onDrop }: ReviewFigureProps) {
+export function ReviewFigure({ title, spec, set, byHand, unitOf, keys, result, onPick, onDrop }: ReviewFigureProps) {
   const styles = useStyles();
   const [ref, width] = useWidth(NARROWEST, WIDEST);
   /** The axes at the start of a drag; they stay fixed during the drag. */
-  const [held, setHeld] = useState<{ name: PickName; x: PlotAxis; y: PlotAxis }>();
+  const [held, setHeld] = useState<{ name: NumberPick; x: PlotAxis; y: PlotAxis }>();
   const drawn = useMemo(() => (held ? onAxes(spec, held.x, held.y) : spec), [spec, held]);
   const frame = useMemo(() => frameOf(drawn, { width }), [drawn, width]);
   useEffect(() => {
@@ -137,7 +160,7 @@ export function ReviewFigure({ title, spec, set, byHand, unit, result, onPick, o
     if (value !== handle.value) onPick(handle.name, value);
   };
 
-  const places = new Map<PickName, number>();
+  const places = new Map<NumberPick, number>();
   for (const strip of STRIPS) {
     const some = set.handles.filter(strip);
     const moved = apart(some.map((handle) => placeOf(handle, drawn, frame)));
@@ -189,7 +212,7 @@ export function ReviewFigure({ title, spec, set, byHand, unit, result, onPick, o
                 aria-valuenow={handle.value}
                 aria-valuetext={`${words.valueText(
                   String(Number(handle.value.toPrecision(6))),
-                  level ? unit : words.minutes,
+                  unitOf(handle),
                   byHand.has(handle.name),
                 )}; ${result}`}
                 aria-describedby="review-keys"
@@ -213,7 +236,7 @@ export function ReviewFigure({ title, spec, set, byHand, unit, result, onPick, o
       </div>
       <figcaption>
         <Text id="review-keys" size={200} block className={styles.notes}>
-          {words.keys}
+          {keys}
         </Text>
         {spec.notes.map((note) => (
           <Text key={note} size={200} block className={styles.notes}>

@@ -1,34 +1,37 @@
 /**
- * The handles of a time curve: which picks of a construction can be moved, their position in a drawing, and the value
- * after a move by pointer or key. A level (d0, d100, d90) moves in equal steps; the end of a span of times moves from
- * reading to reading.
+ * The handles of a curve: which picks of a construction can be moved, their position in a drawing, and the value after a
+ * move by pointer or key. A level (d0, d100, d90) moves in equal steps; the end of a span of times, or of a line, moves
+ * from reading to reading; the point of greatest curvature moves along the curve.
  */
 import { along, toAxis } from "../../../plots/axes";
 import type { PlotAxis, PlotSpec } from "../../../plots/spec";
 import { firstOf, lastOf, nth } from "../../../reduction/numeric/lists";
-import type { PickName, Picks, TimeMethod } from "../../../reduction/increment/constructions/picks";
+import type { PickName, TimeMethod } from "../../../reduction/increment/constructions/picks";
 import type { Increment } from "../../../reduction/increment/reduce";
 import { PICKS_OF, valueOf } from "./increment";
+import type { NumberPick, NumberPicks } from "./pick-changes";
 
 export interface Handle {
-  readonly name: PickName;
-  readonly kind: "level" | "from" | "to";
-  /** A reading, or a time in minutes. */
+  readonly name: NumberPick;
+  readonly kind: "level" | "from" | "to" | "point";
+  /** A reading, a time in minutes, or a stress. */
   readonly value: number;
   readonly least: number;
   readonly most: number;
+  /** For an end: the times or stresses of the readings at which it may stand, increasing. */
+  readonly stops: readonly number[];
 }
 
 export interface HandleSet {
   readonly handles: readonly Handle[];
   /** The step of a level, in divisions. */
   readonly step: number;
-  /** The times of the readings at which a span may begin or end, in minutes, increasing. */
-  readonly times: readonly number[];
 }
 
 /** The number of steps of a level, or of readings, for an arrow key with Shift. */
-const LARGER = { level: 10, time: 3 } as const;
+const LARGER = { level: 10, stop: 3, point: 10 } as const;
+/** The factor by which an arrow key moves a point along a log axis. */
+const POINT_STEP = 1.01;
 /**
  * The approximate number of steps of a level over the whole movement: 0.25 % of the movement changes cv by 1 % at U =
  * 50 %.
@@ -41,19 +44,19 @@ function roundStep(value: number): number {
   return power * ([5, 2].find((digit) => digit * power <= value * (1 + 1e-9)) ?? 1);
 }
 
-/** Rounds a time to four digits, unless the rounded time would exclude the reading. */
-function writtenTime(time: number, kind: "from" | "to"): number {
+/** Rounds a time or a stress to four digits, unless the rounded value would exclude the reading. */
+function written(time: number, kind: "from" | "to"): number {
   const short = Number(time.toPrecision(4));
   const holds = kind === "from" ? short <= time : short >= time;
   return holds ? short : time;
 }
 
-export const kindOf = (name: PickName): Handle["kind"] =>
+const kindOf = (name: PickName): "level" | "from" | "to" =>
   name.endsWith("_from") || name === "pair_at" ? "from" : name.endsWith("_to") ? "to" : "level";
 
 /** The handles of a construction; none if the readings cannot be used. A pick that is refused keeps its handle. */
-export function handlesOf(increment: Increment, clean: Increment, picks: Picks, method: TimeMethod): HandleSet {
-  if (!clean.cleaned.ok || clean.cleaned.value.series.times.length < 2) return { handles: [], step: 1, times: [] };
+export function handlesOf(increment: Increment, clean: Increment, picks: NumberPicks, method: TimeMethod): HandleSet {
+  if (!clean.cleaned.ok || clean.cleaned.value.series.times.length < 2) return { handles: [], step: 1 };
   const { series, travel, zeroReading } = clean.cleaned.value;
   const { times, readings } = series;
   const step = roundStep((travel || 1) / STEPS);
@@ -76,7 +79,6 @@ export function handlesOf(increment: Increment, clean: Increment, picks: Picks, 
   const margin = 0.5 * (travel || 1);
   return {
     step,
-    times,
     handles: PICKS_OF[method].map((name): Handle => {
       const kind = kindOf(name);
       const value = picks[name] ?? valueOf(increment, name, method) ?? valueOf(clean, name, method) ?? offered[name];
@@ -84,7 +86,14 @@ export function handlesOf(increment: Increment, clean: Increment, picks: Picks, 
         kind === "level"
           ? [Math.min(first, last) - margin, Math.max(first, last) + margin]
           : [firstOf(times), lastOf(times)];
-      return { name, kind, value, least: Math.min(least, value), most: Math.max(most, value) };
+      return {
+        name,
+        kind,
+        value,
+        least: Math.min(least, value),
+        most: Math.max(most, value),
+        stops: kind === "level" ? [] : times,
+      };
     }),
   };
 }
@@ -95,13 +104,15 @@ const tidy = (value: number, step: number): number => {
   return rounded === 0 ? Number((step / 10).toPrecision(10)) : rounded;
 };
 
+const threeDigits = (value: number): number => Number(value.toPrecision(3));
+
 const within = (value: number, { least, most }: Handle): number => Math.min(most, Math.max(least, value));
 
-/** The time that is nearest on the drawing, rounded. */
-function nearestTime(times: readonly number[], time: number, kind: "from" | "to", x: PlotAxis): number {
+/** The stop that is nearest on the drawing, rounded. */
+function nearestStop(stops: readonly number[], value: number, kind: "from" | "to", x: PlotAxis): number {
   const at = (t: number) => along(x, coordinate(x, t), 1);
-  const best = times.reduce((near, t) => (Math.abs(at(t) - at(time)) < Math.abs(at(near) - at(time)) ? t : near));
-  return writtenTime(best, kind);
+  const best = stops.reduce((near, t) => (Math.abs(at(t) - at(value)) < Math.abs(at(near) - at(value)) ? t : near));
+  return written(best, kind);
 }
 
 const coordinate = (x: PlotAxis, time: number): number => (x.scale === "root" ? Math.sqrt(time) : time);
@@ -126,8 +137,8 @@ export function placeOf({ kind, value }: Handle, { x, y }: PlotSpec, frame: Fram
 }
 
 /** The value of a handle for a position of the pointer on the drawing. */
-export function valueAt(handle: Handle, { times, step }: HandleSet, spec: PlotSpec, frame: Frame, place: number) {
-  const { kind } = handle;
+export function valueAt(handle: Handle, { step }: HandleSet, spec: PlotSpec, frame: Frame, place: number) {
+  const { kind, stops } = handle;
   if (kind === "level") {
     const share = (frame.bottom - place) / (frame.bottom - frame.top);
     const [low, high] = spec.y.domain;
@@ -138,7 +149,8 @@ export function valueAt(handle: Handle, { times, step }: HandleSet, spec: PlotSp
   const share = Math.min(1, Math.max(0, (place - frame.left) / (frame.right - frame.left)));
   const [low, high] = spec.x.domain;
   const at = spec.x.scale === "log" ? low * (high / low) ** share : low + share * (high - low);
-  return nearestTime(times, spec.x.scale === "root" ? at * at : at, kind, spec.x);
+  if (kind === "point") return within(threeDigits(at), handle);
+  return nearestStop(stops, spec.x.scale === "root" ? at * at : at, kind, spec.x);
 }
 
 /**
@@ -147,12 +159,12 @@ export function valueAt(handle: Handle, { times, step }: HandleSet, spec: PlotSp
  */
 export function valueByKey(
   handle: Handle,
-  { times, step }: HandleSet,
+  { step }: HandleSet,
   { y }: PlotSpec,
   key: string,
   larger: boolean,
 ): number | undefined {
-  const { kind, value } = handle;
+  const { kind, value, stops } = handle;
   const up = kind === "level" && y.reversed ? -1 : 1;
   const directions: Readonly<Record<string, number>> = { ArrowUp: up, ArrowDown: -up, ArrowRight: 1, ArrowLeft: -1 };
   const direction = directions[key];
@@ -160,13 +172,17 @@ export function valueByKey(
     if (key === "Home" || key === "End") return tidy(key === "Home" ? handle.least : handle.most, step);
     return direction && within(tidy(value + direction * step * (larger ? LARGER.level : 1), step), handle);
   }
-  if (key === "Home" || key === "End") return writtenTime(key === "Home" ? firstOf(times) : lastOf(times), kind);
+  if (kind === "point") {
+    if (key === "Home" || key === "End") return key === "Home" ? handle.least : handle.most;
+    return direction && within(threeDigits(value * POINT_STEP ** (direction * (larger ? LARGER.point : 1))), handle);
+  }
+  if (key === "Home" || key === "End") return written(key === "Home" ? firstOf(stops) : lastOf(stops), kind);
   if (!direction) return undefined;
   // The move goes to the next reading in this direction; a typed time may lie between two readings.
-  const beyond = times.filter((t) => (direction > 0 ? t > value * (1 + 1e-3) : t < value * (1 - 1e-3)));
+  const beyond = stops.filter((t) => (direction > 0 ? t > value * (1 + 1e-3) : t < value * (1 - 1e-3)));
   if (beyond.length === 0) return value;
-  const steps = Math.min(beyond.length, larger ? LARGER.time : 1);
-  return writtenTime(nth(beyond, direction > 0 ? steps - 1 : beyond.length - steps), kind);
+  const steps = Math.min(beyond.length, larger ? LARGER.stop : 1);
+  return written(nth(beyond, direction > 0 ? steps - 1 : beyond.length - steps), kind);
 }
 
 /** The same plot on other axes, which stay fixed while a handle is dragged. */

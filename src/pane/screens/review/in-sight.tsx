@@ -1,5 +1,6 @@
 /**
- * Shows cv before and after the change, and the change itself, at the foot of the pane while the person moves handles.
+ * Shows the results before and after the change, and the change itself, at the foot of the pane while the person moves
+ * handles.
  */
 import { makeStyles, Text, tokens } from "@fluentui/react-components";
 import { text } from "../../text";
@@ -21,10 +22,11 @@ const useStyles = makeStyles({
     borderTop: `2px solid ${tokens.colorCompoundBrandStroke}`,
     fontVariantNumeric: "tabular-nums",
   },
-  line: { display: "flex", flexWrap: "wrap", alignItems: "baseline", gap: "0 12px" },
+  values: { display: "flex", flexWrap: "wrap", gap: "0 16px" },
+  line: { display: "flex", flexWrap: "wrap", alignItems: "baseline", gap: "0 8px" },
 });
 
-export interface InSightProps {
+export interface ValueInSight {
   /** The name of the value, such as "cv, log time". */
   readonly what: string;
   readonly unit: string;
@@ -32,26 +34,46 @@ export interface InSightProps {
   readonly now: number | undefined;
   /** The value with the saved picks. */
   readonly before: number | undefined;
+  /** What stands there if there is no value, such as "no cv". */
+  readonly none: string;
+}
+
+export interface InSightProps {
+  readonly label: string;
+  readonly values: readonly ValueInSight[];
   readonly changes: readonly Change[];
 }
 
-const said = (value: number | undefined, unit: string): string =>
-  value === undefined ? words.noCv : words.cv(shown(value, 3, 3), unit);
+const said = (value: number | undefined, { unit, none }: ValueInSight): string =>
+  value === undefined ? none : words.cv(shown(value, 3, 3), unit).trim();
 
-export function InSight({ what, unit, now, before, changes }: InSightProps) {
+/** A value; one that the change leaves as it is shows no value before. */
+function Value({ value, isAlone, isChanged }: { value: ValueInSight; isAlone: boolean; isChanged: boolean }) {
   const styles = useStyles();
-  const shared = useSharedStyles();
+  const { what, now, before } = value;
   const share = now !== undefined && before ? now / before - 1 : undefined;
   return (
-    <div role="group" aria-label={words.inSight} className={styles.foot}>
-      <div className={styles.line}>
-        <Text size={200}>{what}</Text>
-        <Text weight="semibold" size={400}>
-          {said(now, unit)}
-        </Text>
-        {changes.length > 0 && (
-          <Text size={200}>{words.cvBefore(said(before, unit), share === undefined ? "" : signedPercent(share))}</Text>
-        )}
+    <div className={styles.line}>
+      <Text size={200}>{what}</Text>
+      <Text weight="semibold" size={isAlone ? 400 : 300}>
+        {said(now, value)}
+      </Text>
+      {isChanged && (isAlone || now !== before) && (
+        <Text size={200}>{words.cvBefore(said(before, value), share === undefined ? "" : signedPercent(share))}</Text>
+      )}
+    </div>
+  );
+}
+
+export function InSight({ label, values, changes }: InSightProps) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  return (
+    <div role="group" aria-label={label} className={styles.foot}>
+      <div className={styles.values}>
+        {values.map((value) => (
+          <Value key={value.what} value={value} isAlone={values.length === 1} isChanged={changes.length > 0} />
+        ))}
       </div>
       {changes.length > 0 && (
         <Text size={200} block className={shared.quiet}>

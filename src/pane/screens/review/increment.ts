@@ -8,6 +8,7 @@ import { rulesOf } from "../../../specification/versions";
 import { coefficientOfConsolidation, heightAtHalf, T50, T90, type Drainage } from "../../../reduction/increment/cv";
 import {
   METHOD_PICK,
+  PICK_NAMES,
   TIME_METHODS,
   type PickName,
   type TimeMethod,
@@ -15,7 +16,7 @@ import {
 import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
 import { given, type Outcome } from "../../../reduction/outcome";
 import { convert } from "../../../reduction/units";
-import type { PickOf } from "./pick-changes";
+import type { NumberPick, PickOf } from "./pick-changes";
 
 /** The picks that each construction uses. */
 export const PICKS_OF: Readonly<Record<TimeMethod, readonly PickName[]>> = {
@@ -60,6 +61,8 @@ export function valueOf({ logTime, rootTime }: Increment, of: PickName, method: 
   }
 }
 
+const isOfTimeCurve = (of: NumberPick): of is PickName => PICK_NAMES.some((name) => name === of);
+
 /**
  * The value that counts before a change: the value of a construction, or the method whose cv counts. d0 comes from the
  * method that counts, or from the other method if the first gives none.
@@ -68,6 +71,7 @@ export const valueNow =
   (increment: Increment, method: TimeMethod) =>
   (of: PickOf): number | string | undefined => {
     if (of === METHOD_PICK) return method;
+    if (!isOfTimeCurve(of)) return undefined;
     const value = valueOf(increment, of, method) ?? valueOf(increment, of, otherMethod(method));
     return value === undefined ? undefined : Number(value.toPrecision(6));
   };

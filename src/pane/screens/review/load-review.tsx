@@ -2,11 +2,9 @@
  * One load under review: its plot with handles, the numbers, the picks as fields, the choice of cv, and the saved
  * changes.
  */
-import { makeStyles, Radio, RadioGroup, Text } from "@fluentui/react-components";
-import type { outcomeOf } from "../../../record/load-curve";
-import { TIME_METHODS, type PickedThing, type TimeMethod } from "../../../reduction/increment/constructions/picks";
+import { Text } from "@fluentui/react-components";
+import { TIME_METHODS, type TimeMethod } from "../../../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../../../reduction/increment/constructions/procedure";
-import type { NamedColumns } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
@@ -16,8 +14,9 @@ import { InSight } from "./in-sight";
 import { cvBy } from "./increment";
 import { ReviewMethod } from "./cv-choice";
 import { withPick, type Draft, type PickOf } from "./pick-changes";
-import type { Telling } from "./review-state";
-import { ReviewSave } from "./save-picks";
+import type { Handle } from "./handles";
+import { Refusal, Remarks, Switch } from "./review-parts";
+import { ReviewSave, type ReviewedThing } from "./save-picks";
 import { useLoad, type Tried } from "./use-load";
 import { WhatTheyGive } from "./what-they-give";
 import { shown } from "../../text/digits";
@@ -27,24 +26,8 @@ import { inWords } from "../../text/messages";
 
 const words = text.review;
 
-const useStyles = makeStyles({
-  remarks: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "4px" },
-  switch: { marginLeft: "-8px", flexWrap: "wrap" },
-});
-
-export interface ReviewLoadProps extends Tried {
-  readonly onDraft: (draft: Draft) => void;
+export interface ReviewLoadProps extends Tried, ReviewedThing {
   readonly onPlot: (plot: TimeMethod) => void;
-  /** The name of a load, such as "Load 3, 100 kPa". */
-  readonly nameOf: (load: PickedThing) => string;
-  readonly sheet: string;
-  readonly busy: boolean;
-  readonly telling: Telling | undefined;
-  /**
-   * Writes cells of the table of picks, then shows the sentence `done`. `saves` is true if the cells contain the
-   * unsaved changes.
-   */
-  readonly onWrite: (cells: NamedColumns, done: string, saves: boolean) => void;
 }
 
 export function ReviewLoad({ record, load, table, draft, plotChosen, onDraft, onPlot, ...rest }: ReviewLoadProps) {
@@ -82,7 +65,7 @@ export function ReviewLoad({ record, load, table, draft, plotChosen, onDraft, on
       </Step>
       <ReviewSave
         table={table}
-        load={load.number}
+        thing={load.number}
         changes={tried.changes}
         standing={saved.standing}
         unusable={tried.isUnusable}
@@ -90,43 +73,23 @@ export function ReviewLoad({ record, load, table, draft, plotChosen, onDraft, on
         {...rest}
       />
       <InSight
-        what={words.cvOf(words.methods[tried.plot])}
-        unit={units.unit}
-        now={tried.cvNow}
-        before={tried.cvBefore}
+        label={words.inSight}
+        values={[
+          {
+            what: words.cvOf(words.methods[tried.plot]),
+            unit: units.unit,
+            now: tried.cvNow,
+            before: tried.cvBefore,
+            none: words.noCv,
+          },
+        ]}
         changes={tried.changes}
       />
     </>
   );
 }
 
-interface SwitchProps<T extends string> {
-  readonly label: string;
-  readonly options: readonly T[];
-  readonly names: Readonly<Record<T, string>>;
-  readonly value: T;
-  readonly onChoose: (value: T) => void;
-}
-
-function Switch<T extends string>({ label, options, names, value, onChoose }: SwitchProps<T>) {
-  const styles = useStyles();
-  return (
-    <RadioGroup
-      aria-label={label}
-      layout="horizontal"
-      className={styles.switch}
-      value={value}
-      onChange={(_, { value: chosen }) => {
-        const option = options.find((one) => one === chosen);
-        if (option !== undefined) onChoose(option);
-      }}
-    >
-      {options.map((one) => (
-        <Radio key={one} value={one} label={names[one]} />
-      ))}
-    </RadioGroup>
-  );
-}
+const unitOfTime = ({ kind }: Handle): string => (kind === "level" ? words.readingUnit : words.minutes);
 
 interface OfTried {
   readonly tried: ReturnType<typeof useLoad>;
@@ -144,7 +107,8 @@ function Drawing({ tried, title, onPick }: OfTried & { readonly title: string })
           spec={drawn.value}
           set={set}
           byHand={byHand}
-          unit={words.readingUnit}
+          unitOf={unitOfTime}
+          keys={words.keys}
           result={cvNow === undefined ? words.noCv : words.cvOf(words.cv(shown(cvNow, 3, 3), units.unit))}
           onPick={onPick}
           onDrop={(name) => onPick(name, undefined)}
@@ -152,31 +116,8 @@ function Drawing({ tried, title, onPick }: OfTried & { readonly title: string })
       ) : (
         <Notice intent="error">{sentence(inWords(drawn.reason))}</Notice>
       )}
-      {!outcome.ok && (
-        <Notice
-          intent={outcome.fault === "input" ? "error" : "warning"}
-          title={outcome.fault === "input" && byHand.size > 0 ? words.refusedPick : words.refusedTitle}
-        >
-          {sentence(inWords(outcome.reason))}
-        </Notice>
-      )}
+      <Refusal outcome={outcome} isPicked={byHand.size > 0} />
     </>
-  );
-}
-
-function Remarks({ outcome }: { readonly outcome: ReturnType<typeof outcomeOf> }) {
-  const styles = useStyles();
-  if (!outcome.ok || outcome.remarks.length === 0) return null;
-  return (
-    <section aria-label={words.remarks}>
-      <ul className={styles.remarks}>
-        {[...new Set(outcome.remarks.map(inWords))].map((remark) => (
-          <li key={remark}>
-            <Text>{sentence(remark)}</Text>
-          </li>
-        ))}
-      </ul>
-    </section>
   );
 }
 
@@ -185,7 +126,7 @@ function Picks({ tried: { set, saved, byHand }, draft, onPick }: OfTried & { rea
   if (set.handles.length === 0) return null;
   return (
     <Step title={words.pickTitle}>
-      <ReviewFields handles={set.handles} saved={saved} draft={draft} onPick={onPick} />
+      <ReviewFields handles={set.handles} saved={saved} draft={draft} unitOf={unitOfTime} onPick={onPick} />
       {byHand.has("d0") && (
         <Text block className={shared.quiet}>
           {words.d0Both}

@@ -1,5 +1,6 @@
-/** Goes to the previous or next load, or to a load chosen from the list. */
+/** Goes to the previous or next load or to the compression curve, or to one of them chosen from the list. */
 import { Button, makeStyles, Select } from "@fluentui/react-components";
+import type { PickedThing } from "../../../reduction/increment/constructions/picks";
 import { text } from "../../text";
 
 const words = text.review;
@@ -16,38 +17,41 @@ const useStyles = makeStyles({
 });
 
 export interface LoadStepperProps {
-  /** The numbers of the loads, in order. */
-  readonly loads: readonly number[];
-  readonly shown: number;
-  /** The name of a load in the list. */
-  readonly nameOf: (load: number) => string;
-  readonly onGo: (load: number) => void;
+  /** The numbers of the loads in order, and the compression curve. */
+  readonly things: readonly PickedThing[];
+  readonly shown: PickedThing;
+  /** The name in the list. */
+  readonly nameOf: (thing: PickedThing) => string;
+  readonly onGo: (thing: PickedThing) => void;
 }
 
-export function LoadStepper({ loads, shown, nameOf, onGo }: LoadStepperProps) {
+export function LoadStepper({ things, shown, nameOf, onGo }: LoadStepperProps) {
   const styles = useStyles();
-  const index = loads.indexOf(shown);
-  const step = (label: string, sign: string, to: number | undefined) => (
+  const index = things.indexOf(shown);
+  const step = (label: string, sign: string, to: PickedThing | undefined) => (
     <Button aria-label={label} disabledFocusable={to === undefined} onClick={() => to !== undefined && onGo(to)}>
       {sign}
     </Button>
   );
   return (
     <div className={styles.stepper}>
-      {step(words.previous, "‹", loads[index - 1])}
+      {step(words.previous, "‹", things[index - 1])}
       <Select
         size="small"
         aria-label={words.load}
         value={String(shown)}
-        onChange={(_, { value }) => onGo(Number(value))}
+        onChange={(_, { value }) => {
+          const chosen = things.find((one) => String(one) === value);
+          if (chosen !== undefined) onGo(chosen);
+        }}
       >
-        {loads.map((one) => (
+        {things.map((one) => (
           <option key={one} value={String(one)}>
             {nameOf(one)}
           </option>
         ))}
       </Select>
-      {step(words.next, "›", loads[index + 1])}
+      {step(words.next, "›", things[index + 1])}
     </div>
   );
 }

@@ -3,7 +3,13 @@
  * the person, and the cells for a change. This module does not use the workbook.
  */
 import { localDayNumber } from "../../../workbook/day-number";
-import { methodOfLoad, PICK_COLUMNS, picksOfLoad, type RecordedPick } from "../../../specification/pick-table";
+import {
+  methodOfLoad,
+  PICK_COLUMNS,
+  picksOfCurve,
+  picksOfLoad,
+  type RecordedPick,
+} from "../../../specification/pick-table";
 import { readRecord, type NamedValues } from "../../../record/record";
 import {
   AUTOMATIC,
@@ -11,14 +17,22 @@ import {
   PICK_NAMES,
   PICK_WORDS,
   standingRows,
+  type PickedThing,
   type PickName,
-  type Picks,
   type TimeMethod,
 } from "../../../reduction/increment/constructions/picks";
+import { CURVE_PICK_NAMES, CURVE_PICK_WORDS, OF_CURVE, type CurvePickName } from "../../../reduction/curve/picks";
 import { firstOf } from "../../../reduction/numeric/lists";
 import type { CellValue, NamedColumns } from "../../../workbook/port";
 
-export type PickOf = PickName | typeof METHOD_PICK;
+/** A pick with a number: of a time curve, or of the compression curve. */
+export type NumberPick = PickName | CurvePickName;
+export type NumberPicks = Readonly<Partial<Record<NumberPick, number>>>;
+export type PickOf = NumberPick | typeof METHOD_PICK;
+
+/** In the order of the table. */
+const NUMBER_PICKS = [...PICK_NAMES, ...CURVE_PICK_NAMES] as const;
+const WORDS: Readonly<Record<NumberPick, string>> = { ...PICK_WORDS, ...CURVE_PICK_WORDS };
 
 export interface PicksTable {
   readonly rows: readonly RecordedPick[];
@@ -48,27 +62,27 @@ export function tableOf(values: NamedValues): PicksTable {
   };
 }
 
-/** What the table of the sheet says about one load. */
+/** What the table of the sheet says about one load, or about the compression curve. */
 export interface Saved {
-  readonly picks: Picks;
+  readonly picks: NumberPicks;
   /** The construction chosen for this load alone. */
   readonly method?: TimeMethod;
   /** The rows of the table that count for the load. */
   readonly standing: ReadonlySet<number>;
 }
 
-export function savedOf(rows: readonly RecordedPick[], load: number): Saved {
+export function savedOf(rows: readonly RecordedPick[], load: PickedThing): Saved {
   const standing = standingRows(rows, load);
   return {
-    picks: picksOfLoad(rows, load),
-    method: standing.has(METHOD_PICK) ? methodOfLoad({ picks: rows, words: {} }, load) : undefined,
+    picks: load === OF_CURVE ? picksOfCurve(rows) : picksOfLoad(rows, load),
+    method: load !== OF_CURVE && standing.has(METHOD_PICK) ? methodOfLoad({ picks: rows, words: {} }, load) : undefined,
     standing: new Set([...standing.values()].map(({ row }) => row)),
   };
 }
 
-/** The unsaved changes of one load: each is a value, or the return to the automatic value. */
+/** The unsaved changes of one load, or of the curve: each is a value, or the return to the automatic value. */
 export type Draft = Readonly<
-  Partial<Record<PickName, number | typeof AUTOMATIC> & Record<typeof METHOD_PICK, TimeMethod | typeof AUTOMATIC>>
+  Partial<Record<NumberPick, number | typeof AUTOMATIC> & Record<typeof METHOD_PICK, TimeMethod | typeof AUTOMATIC>>
 >;
 
 /** A draft with one pick changed. With undefined, or with the saved value, the pick stays as it is on the sheet. */
@@ -80,9 +94,9 @@ export function withPick(draft: Draft, saved: Saved, of: PickOf, value: number |
 }
 
 /** The picks that count once the draft is saved. */
-export function picksWith(saved: Saved, draft: Draft): Picks {
-  const picks: Partial<Record<PickName, number>> = { ...saved.picks };
-  for (const name of PICK_NAMES) {
+export function picksWith(saved: Saved, draft: Draft): NumberPicks {
+  const picks: Partial<Record<NumberPick, number>> = { ...saved.picks };
+  for (const name of NUMBER_PICKS) {
     const value = draft[name];
     if (value === AUTOMATIC) delete picks[name];
     else if (value !== undefined) picks[name] = value;
@@ -110,7 +124,7 @@ export const NONE = "none";
  * change.
  */
 export const changesOf = (draft: Draft, valueNow: (of: PickOf) => number | string | undefined): Change[] =>
-  ([...PICK_NAMES, METHOD_PICK] as const).flatMap((of) => {
+  ([...NUMBER_PICKS, METHOD_PICK] as const).flatMap((of) => {
     const after = draft[of];
     return after === undefined ? [] : [{ of, before: valueNow(of) ?? NONE, after }];
   });
@@ -124,12 +138,12 @@ export const dayNumber = (date: Date): number => localDayNumber(new Date(Math.ro
 export const freeRows = ({ lastUsed, capacity }: PicksTable): number => capacity - lastUsed;
 
 /**
- * The cells for the changes of one load, below the last row that is not blank. There must be at least as many
+ * The cells for the changes of one load or of the curve, below the last row that is not blank. There must be at least as many
  * `freeRows`.
  */
 export function cellsOfChanges(
   { lastUsed }: PicksTable,
-  load: number,
+  load: PickedThing,
   changes: readonly Change[],
   { reason, by, when }: { readonly reason: string; readonly by: string; readonly when: number },
 ): NamedColumns {
@@ -137,7 +151,7 @@ export function cellsOfChanges(
   const column = (value: (change: Change) => CellValue) => [...above, ...changes.map(value)];
   return {
     pick_load: column(() => load),
-    pick_of: column(({ of }) => (of === METHOD_PICK ? of : PICK_WORDS[of])),
+    pick_of: column(({ of }) => (of === METHOD_PICK ? of : WORDS[of])),
     pick_before: column(({ before }) => before),
     pick_after: column(({ after }) => after),
     pick_reason: column(() => reason),

@@ -1,11 +1,11 @@
 /** The picks of a construction as fields: a number, and a button that returns to the automatic value. */
 import { Button, Field, Input, makeStyles } from "@fluentui/react-components";
 import { useState } from "react";
-import { AUTOMATIC, type PickName } from "../../../reduction/increment/constructions/picks";
+import { AUTOMATIC } from "../../../reduction/increment/constructions/picks";
 import type { Handle } from "./handles";
 import { typedNonZero } from "../../ui/typed-number";
 import { shown } from "../../text/digits";
-import type { Draft, Saved } from "./pick-changes";
+import type { Draft, NumberPick, Saved } from "./pick-changes";
 import { text } from "../../text";
 
 const words = text.review;
@@ -19,10 +19,12 @@ interface ReviewFieldsProps {
   readonly handles: readonly Handle[];
   readonly saved: Saved;
   readonly draft: Draft;
-  readonly onPick: (name: PickName, value: number | typeof AUTOMATIC | undefined) => void;
+  /** The unit of a handle's value. */
+  readonly unitOf: (handle: Handle) => string;
+  readonly onPick: (name: NumberPick, value: number | typeof AUTOMATIC | undefined) => void;
 }
 
-export function ReviewFields({ handles, saved, draft, onPick }: ReviewFieldsProps) {
+export function ReviewFields({ handles, saved, draft, unitOf, onPick }: ReviewFieldsProps) {
   const styles = useStyles();
   return (
     <div className={styles.fields}>
@@ -30,6 +32,7 @@ export function ReviewFields({ handles, saved, draft, onPick }: ReviewFieldsProp
         <PickField
           key={handle.name}
           handle={handle}
+          unit={unitOf(handle)}
           state={
             draft[handle.name] !== undefined
               ? "changed"
@@ -47,12 +50,13 @@ export function ReviewFields({ handles, saved, draft, onPick }: ReviewFieldsProp
 
 interface PickFieldProps {
   readonly handle: Handle;
+  readonly unit: string;
   readonly state: "automatic" | "saved" | "changed";
   readonly isAutomatic: boolean;
   readonly onPick: (value: number | typeof AUTOMATIC | undefined) => void;
 }
 
-function PickField({ handle: { name, kind, value }, state, isAutomatic, onPick }: PickFieldProps) {
+function PickField({ handle: { name, value }, unit, state, isAutomatic, onPick }: PickFieldProps) {
   const styles = useStyles();
   /** The text being typed; undefined while the field shows the value that counts. */
   const [typed, setTyped] = useState<string>();
@@ -61,7 +65,7 @@ function PickField({ handle: { name, kind, value }, state, isAutomatic, onPick }
   return (
     <div className={styles.one}>
       <Field
-        label={`${pick} (${kind === "level" ? words.readingUnit : words.minutes})`}
+        label={`${pick} (${unit})`}
         hint={words[state]}
         validationState={wrong ? "error" : "none"}
         validationMessage={wrong ? words.notNumber : undefined}

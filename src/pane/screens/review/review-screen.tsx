@@ -1,6 +1,6 @@
 /**
- * Leads the person through the loads of a data sheet, to look at every construction and correct it by hand if
- * necessary.
+ * Leads the person through the loads of a data sheet and its compression curve, to look at every construction and
+ * correct it by hand if necessary.
  */
 import { Button, makeStyles, mergeClasses, Spinner, Text } from "@fluentui/react-components";
 import { useMemo, useReducer, type Dispatch } from "react";
@@ -14,7 +14,8 @@ import { Notice } from "../../ui/notice";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { ReviewLoad } from "./load-review";
 import { LoadStepper } from "./load-stepper";
-import { savedOf, tableOf, type PicksTable } from "./pick-changes";
+import { savedOf, tableOf, type Draft, type PicksTable } from "./pick-changes";
+import { ReviewCurve } from "./curve-review";
 import { draftKey, reviewState, START, type ReviewAct, type ReviewState } from "./review-state";
 import { useWriting } from "./use-writing";
 import { shown } from "../../text/digits";
@@ -65,10 +66,14 @@ export function ReviewScreen({ port }: { port: WorkbookPort }) {
       )}
       {record && !first && <NothingToReview title={words.noReadingsTitle} remedy={words.noReadings} />}
       {record && first && sheet !== undefined && (
-        <Loads
+        <Things
           {...{ record, loads, table, sheet, state, dispatch }}
           test={id}
-          load={loads.find(({ number }) => number === state.number) ?? first}
+          thing={
+            state.thing === OF_CURVE
+              ? OF_CURVE
+              : (loads.find(({ number }) => number === state.thing)?.number ?? first.number)
+          }
           onWrite={write}
         />
       )}
@@ -88,11 +93,11 @@ function NothingToReview({ title, remedy }: { readonly title: string; readonly r
   );
 }
 
-interface LoadsProps {
+interface ThingsProps {
   readonly record: TestRecord;
   readonly loads: readonly LoadRecord[];
-  /** The load under review. */
-  readonly load: LoadRecord;
+  /** The load under review, or the compression curve. */
+  readonly thing: PickedThing;
   readonly table: PicksTable;
   readonly test: string | undefined;
   readonly sheet: string;
@@ -101,8 +106,8 @@ interface LoadsProps {
   readonly onWrite: (cells: NamedColumns, done: string, saves?: string) => void;
 }
 
-/** The name of a load, such as "Load 3, 100 kPa". */
-function loadName(record: TestRecord, number: PickedThing): string {
+/** The name of a load, such as "Load 3, 100 kPa", or of the curve. */
+function thingName(record: TestRecord, number: PickedThing): string {
   if (number === OF_CURVE) return words.theCurve;
   const unit = record.words.stress_unit ?? "kPa";
   const stress = record.loads.find((other) => other.number === number)?.stress;
@@ -112,37 +117,49 @@ function loadName(record: TestRecord, number: PickedThing): string {
   );
 }
 
-/** The list of loads, with a sign for changed or saved picks, and the load under review. */
-function Loads({ record, loads, load, table, test, sheet, state, dispatch, onWrite }: LoadsProps) {
-  const draftOf = (number: number) => state.drafts[draftKey(test, number)] ?? {};
-  const key = draftKey(test, load.number);
-  const nameOf = (number: PickedThing): string => loadName(record, number);
-  const marked = (number: number): string => {
+/** The list of loads and the curve, with a sign for changed or saved picks, and what is under review. */
+function Things({ record, loads, thing, table, test, sheet, state, dispatch, onWrite }: ThingsProps) {
+  const draftOf = (one: PickedThing) => state.drafts[draftKey(test, one)] ?? {};
+  const key = draftKey(test, thing);
+  const nameOf = (one: PickedThing): string => thingName(record, one);
+  const marked = (one: PickedThing): string => {
     const marks = [
-      Object.keys(draftOf(number)).length > 0 ? [words.loadMarks.unsaved] : [],
-      savedOf(table.rows, number).standing.size > 0 ? [words.loadMarks.picked] : [],
+      Object.keys(draftOf(one)).length > 0 ? [words.loadMarks.unsaved] : [],
+      savedOf(table.rows, one).standing.size > 0 ? [words.loadMarks.picked] : [],
     ].flat();
-    return [nameOf(number), ...marks].join(" · ");
+    return [nameOf(one), ...marks].join(" · ");
   };
+  const common = {
+    ...{ record, table, nameOf, sheet, busy: state.busy, telling: state.telling },
+    draft: draftOf(thing),
+    onDraft: (draft: Draft) => dispatch({ does: "change", key, draft }),
+    onWrite: (cells: NamedColumns, done: string, saves: boolean) => onWrite(cells, done, saves ? key : undefined),
+  };
+  const load = loads.find(({ number }) => number === thing);
   return (
     <>
       <LoadStepper
-        loads={loads.map(({ number }) => number)}
-        shown={load.number}
+        things={[...loads.map(({ number }) => number), OF_CURVE]}
+        shown={thing}
         nameOf={marked}
-        onGo={(number) => dispatch({ does: "go", number })}
+        onGo={(one) => dispatch({ does: "go", thing: one })}
       />
-      <ReviewLoad
-        key={key}
-        {...{ record, load, table, nameOf, sheet }}
-        draft={draftOf(load.number)}
-        onDraft={(draft) => dispatch({ does: "change", key, draft })}
-        plotChosen={state.plot}
-        onPlot={(plot) => dispatch({ does: "draw", plot })}
-        busy={state.busy}
-        telling={state.telling}
-        onWrite={(cells, done, saves) => onWrite(cells, done, saves ? key : undefined)}
-      />
+      {load ? (
+        <ReviewLoad
+          key={key}
+          {...common}
+          load={load}
+          plotChosen={state.plot}
+          onPlot={(plot) => dispatch({ does: "draw", plot })}
+        />
+      ) : (
+        <ReviewCurve
+          key={key}
+          {...common}
+          methodChosen={state.method}
+          onMethod={(method) => dispatch({ does: "draw method", method })}
+        />
+      )}
     </>
   );
 }

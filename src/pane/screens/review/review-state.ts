@@ -1,5 +1,6 @@
 /** The state of the review screen, and how each action of the person and each answer of the workbook changes it. */
-import type { TimeMethod } from "../../../reduction/increment/constructions/picks";
+import type { MethodName } from "../../../reduction/curve/preconsolidation";
+import type { PickedThing, TimeMethod } from "../../../reduction/increment/constructions/picks";
 import type { Draft } from "./pick-changes";
 
 /** The message about the last writing. */
@@ -9,21 +10,24 @@ export interface Telling {
 }
 
 export interface ReviewState {
-  /** The number of the load under review; undefined for the first load. */
-  readonly number?: number;
+  /** The load under review, or the compression curve; undefined for the first load. */
+  readonly thing?: PickedThing;
   /** Unsaved changes, by `draftKey`. */
   readonly drafts: Readonly<Record<string, Draft>>;
   /** The plot that the person chose for all loads; undefined for the plot of the construction whose cv counts. */
   readonly plot?: TimeMethod;
+  /** The method whose plane the person chose for the compression curve; undefined for the method of the sheet. */
+  readonly method?: MethodName;
   readonly telling?: Telling;
   /** True while the pane writes to the workbook. */
   readonly busy: boolean;
 }
 
 export type ReviewAct =
-  | { readonly does: "go"; readonly number: number }
+  | { readonly does: "go"; readonly thing: PickedThing }
   | { readonly does: "change"; readonly key: string; readonly draft: Draft }
   | { readonly does: "draw"; readonly plot: TimeMethod }
+  | { readonly does: "draw method"; readonly method: MethodName }
   | { readonly does: "write" }
   | { readonly does: "tell"; readonly telling: Telling }
   /** The sheet was read again after the writing; the draft under `saved` is now on the sheet. */
@@ -32,8 +36,8 @@ export type ReviewAct =
 
 export const START: ReviewState = { drafts: {}, busy: false };
 
-/** The key of the draft of one load of one test. */
-export const draftKey = (test: string | undefined, load: number): string => `${test}\n${load}`;
+/** The key of the draft of one load of one test, or of its compression curve. */
+export const draftKey = (test: string | undefined, thing: PickedThing): string => `${test}\n${thing}`;
 
 const without = (drafts: ReviewState["drafts"], key: string | undefined): ReviewState["drafts"] =>
   Object.fromEntries(Object.entries(drafts).filter(([one]) => one !== key));
@@ -41,11 +45,13 @@ const without = (drafts: ReviewState["drafts"], key: string | undefined): Review
 export function reviewState(state: ReviewState, act: ReviewAct): ReviewState {
   switch (act.does) {
     case "go":
-      return { ...state, number: act.number, telling: undefined };
+      return { ...state, thing: act.thing, telling: undefined };
     case "change":
       return { ...state, drafts: { ...state.drafts, [act.key]: act.draft }, telling: undefined };
     case "draw":
       return { ...state, plot: act.plot };
+    case "draw method":
+      return { ...state, method: act.method };
     case "write":
       return { ...state, busy: true, telling: undefined };
     case "tell":

@@ -6,7 +6,15 @@ import type { NamedColumns } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
-import { cellsOfChanges, dayNumber, freeRows, looksLikeFormula, type Change, type PicksTable } from "./pick-changes";
+import {
+  cellsOfChanges,
+  dayNumber,
+  freeRows,
+  looksLikeFormula,
+  type Change,
+  type Draft,
+  type PicksTable,
+} from "./pick-changes";
 import { changeText } from "./pick-words";
 import type { Telling } from "./review-state";
 import { SavedChanges } from "./saved-changes";
@@ -41,40 +49,53 @@ export function whyNotSaved(
   return undefined;
 }
 
-export interface ReviewSaveProps {
-  readonly table: PicksTable;
-  readonly load: number;
-  readonly changes: readonly Change[];
-  /** The rows of the table that count for the load. */
-  readonly standing: ReadonlySet<number>;
-  /** True if a pick contradicts the readings. */
-  readonly unusable: boolean;
-  readonly nameOf: (load: PickedThing) => string;
+/** What the screen gives to the review of a load and to that of the compression curve. */
+export interface ReviewedThing {
+  /** The name of what is reviewed, such as "Load 3, 100 kPa". */
+  readonly nameOf: (thing: PickedThing) => string;
   readonly sheet: string;
   readonly busy: boolean;
   readonly telling: Telling | undefined;
-  readonly onDiscard: () => void;
+  readonly onDraft: (draft: Draft) => void;
+  /**
+   * Writes cells of the table of picks, then shows the sentence `done`. `saves` is true if the cells contain the
+   * unsaved changes.
+   */
   readonly onWrite: (cells: NamedColumns, done: string, saves: boolean) => void;
 }
 
+export interface ReviewSaveProps extends Omit<ReviewedThing, "onDraft"> {
+  readonly table: PicksTable;
+  readonly thing: PickedThing;
+  readonly changes: readonly Change[];
+  /** The rows of the table that count for the load or the curve. */
+  readonly standing: ReadonlySet<number>;
+  /** True if a pick contradicts the readings. */
+  readonly unusable: boolean;
+  /** Why this sheet cannot keep picks; undefined if it can. */
+  readonly closed?: string;
+  readonly onDiscard: () => void;
+}
+
 export function ReviewSave(props: ReviewSaveProps) {
-  const { table, load, changes, sheet, busy, telling, onDiscard, onWrite } = props;
+  const { table, thing, changes, closed, sheet, busy, telling, onDiscard, onWrite } = props;
   const shared = useSharedStyles();
   const [warning, setWarning] = useState<string>();
-  const hasTable = table.missing.length === 0;
+  const isWhole = table.missing.length === 0;
+  const hasTable = isWhole && closed === undefined;
 
   const save = (signed: Signed): boolean => {
     const fault = whyNotSaved(signed, props);
     setWarning(fault);
     if (fault !== undefined) return false;
-    const cells = cellsOfChanges(table, load, changes, { ...signed, when: dayNumber(new Date()) });
+    const cells = cellsOfChanges(table, thing, changes, { ...signed, when: dayNumber(new Date()) });
     onWrite(cells, words.savedTelling(changes.length, sheet), true);
     return true;
   };
   return (
     <>
       <Step title={words.saveTitle}>
-        {!hasTable && <Notice intent="info">{words.noTable(table.missing.join(", "))}</Notice>}
+        {!hasTable && <Notice intent="info">{isWhole ? closed : words.noTable(table.missing.join(", "))}</Notice>}
         {changes.length === 0 && (
           <Text block className={shared.quiet}>
             {words.nothingChanged}

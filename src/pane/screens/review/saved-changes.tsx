@@ -1,4 +1,4 @@
-/** The changes of a load in the table of the sheet, and a button that undoes the last change. */
+/** The changes of a load or of the curve in the table of the sheet, and a button that undoes the last change. */
 import { Button, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import type { RecordedPick } from "../../../specification/pick-table";
@@ -17,12 +17,15 @@ const useStyles = makeStyles({
   past: { color: tokens.colorNeutralForeground2, textDecorationLine: "line-through" },
 });
 
-type SavedChangesProps = Pick<ReviewSaveProps, "table" | "load" | "standing" | "nameOf" | "sheet" | "busy" | "onWrite">;
+type SavedChangesProps = Pick<
+  ReviewSaveProps,
+  "table" | "thing" | "standing" | "nameOf" | "sheet" | "busy" | "onWrite"
+>;
 
-export function SavedChanges({ table, load, standing, ...rest }: SavedChangesProps) {
+export function SavedChanges({ table, thing, standing, ...rest }: SavedChangesProps) {
   const styles = useStyles();
   const shared = useSharedStyles();
-  const ofLoad = table.rows.filter((row) => row.load === load);
+  const ofLoad = table.rows.filter((row) => row.load === thing);
   /** An "automatic" row never counts; it is superseded only if a later row of its pick follows. */
   const isPast = (row: RecordedPick): boolean =>
     !standing.has(row.row) && ofLoad.some((later) => later.row > row.row && later.of === row.of);

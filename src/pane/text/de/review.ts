@@ -1,17 +1,33 @@
 const rows = (from: number, to: number): string => (from === to ? `Zeile ${from}` : `die Zeilen ${from} bis ${to}`);
 
 export const review = {
-  heading: "Durchsicht der Zeitkurven",
+  heading: "Durchsicht der Kurven",
   looking: "Das Datenblatt wird gelesen…",
   again: "Neu lesen",
   emptyTitle: "In dieser Arbeitsmappe gibt es kein Datenblatt",
-  empty: "Eines oder das eigene im Reiter Datenblatt einfügen. Hier werden seine Zeitkurven durchgesehen.",
+  empty:
+    "Eines oder das eigene im Reiter Datenblatt einfügen. Hier werden seine Zeitkurven und seine Drucksetzungslinie durchgesehen.",
   noReadingsTitle: "Noch hat keine Laststufe Ablesungen",
   noReadings:
     "Auf dem Datenblatt eingeben oder im Reiter Ablesungen aus einer Datei holen. Die Kurven folgen, sobald sie da sind.",
   load: "Laststufe",
   previous: "Vorige Laststufe",
   next: "Nächste Laststufe",
+  curve: {
+    method: "Gezeichnet nach",
+    counts: (method: string) => `${method} (gilt auf dem Blatt)`,
+    keys: "Einen Griff ziehen oder mit Pfeiltasten bewegen: Umschalt für größere Schritte, Esc stellt ihn zurück. κ ist der Punkt der größten Krümmung; ( und ) sind die Enden der Geraden der Wiederbelastung, [ und ] der Erstbelastungsgeraden, ⟨ und ⟩ der Geraden durch die Schleife, { und } der Entlastung. Die anderen Verfahren stehen blass dahinter, ohne Festlegungen.",
+    noPicks: "Dieses Verfahren liest den Modul jeder Laststufe und zeichnet keine Gerade: Festzulegen ist nichts.",
+    reads: (stress: string, unit: string) => `σ′p ${stress} ${unit}`,
+    none: "keine",
+    everyMethod: "Nach jedem Verfahren, ohne Festlegungen",
+    range: (low: string, high: string, unit: string) =>
+      `Das Band ist der Bereich, den diese Punkte zulassen: ${low} bis ${high} ${unit}.`,
+    inSight: "Spannung und Beiwerte, und was geändert wird",
+    adopted: (names: string) => `Auf dem Blatt angesetzt und dort anstelle der Festlegungen verwendet: ${names}.`,
+    olderSheet:
+      "Dieses Blatt hat eine ältere Fassung: Seine Formeln lesen keine Festlegungen der Drucksetzungslinie, gespeichert werden kann nichts. Ein neues Datenblatt einfügen und die Ablesungen übernehmen. Was hier versucht wird, ändert nichts.",
+  },
   loadName: (number: number, stress: string | undefined) =>
     stress ? `Laststufe ${number}, ${stress}` : `Laststufe ${number}`,
   theCurve: "Drucksetzungslinie",
@@ -113,7 +129,7 @@ export const review = {
     `Die Tabelle der Festlegungen ist voll: Die letzte ihrer ${capacity} Zeilen ist belegt. Nichts wurde geschrieben. Die letzte Änderung zurücknehmen oder den Namen pick_load bis pick_when im Reiter Datenblatt mehr Zeilen geben und neu speichern.`,
   changedMeanwhile:
     "Die Tabelle der Festlegungen wurde inzwischen geändert. Nichts wurde geschrieben: ansehen, was sie jetzt sagt, und noch einmal versuchen.",
-  history: "Gespeicherte Änderungen dieser Laststufe",
+  history: "Gespeicherte Änderungen dieser Kurve",
   noHistory: "Keine: Alles ist automatisch.",
   entry: (reason: string, by: string, when: string) => [reason, by, when].filter(Boolean).join("; "),
   noReason: "ohne Begründung",

@@ -1,17 +1,33 @@
 const rows = (from: number, to: number): string => (from === to ? `row ${from}` : `rows ${from} to ${to}`);
 
 export const review = {
-  heading: "Review of the time curves",
+  heading: "Review of the curves",
   looking: "Reading the data sheet…",
   again: "Read again",
   emptyTitle: "There is no data sheet in this workbook",
-  empty: "Insert one, or a firm's own, on the Data sheet tab. Its time curves are reviewed here.",
+  empty:
+    "Insert one, or a firm's own, on the Data sheet tab. Its time curves and its compression curve are reviewed here.",
   noReadingsTitle: "No load has readings yet",
   noReadings:
     "Type them on the data sheet, or bring them in from a file on the Readings tab. The curves appear as you enter them.",
   load: "Load",
   previous: "Previous load",
   next: "Next load",
+  curve: {
+    method: "Drawn by",
+    counts: (method: string) => `${method} (counts on the sheet)`,
+    keys: "Drag a handle, or move it by arrow keys: Shift for larger steps, Escape to put it back. κ is the point of greatest curvature; ( and ) are the ends of the line of recompression, [ and ] of the virgin line, ⟨ and ⟩ of the line through the loop, { and } of the unloading. The other methods stand faintly behind, without picks.",
+    noPicks: "This method reads the modulus of each load and draws no line: there is nothing to pick.",
+    reads: (stress: string, unit: string) => `σ′p ${stress} ${unit}`,
+    none: "none",
+    everyMethod: "By every method, without picks",
+    range: (low: string, high: string, unit: string) =>
+      `The band is the range that these points allow: ${low} to ${high} ${unit}.`,
+    inSight: "Stress and indices, and what is being changed",
+    adopted: (names: string) => `Adopted on the sheet, and used there in the place of what the picks give: ${names}.`,
+    olderSheet:
+      "This sheet is of an older version: its formulas do not read picks of the compression curve, so that nothing can be saved. Insert a new data sheet and bring the readings over. What you try here changes nothing.",
+  },
   loadName: (number: number, stress: string | undefined) => (stress ? `Load ${number}, ${stress}` : `Load ${number}`),
   theCurve: "Compression curve",
   loadMarks: { unsaved: "unsaved", picked: "picked" },
@@ -111,7 +127,7 @@ export const review = {
   full: (capacity: number) =>
     `The table of picks is full: the last of its ${capacity} rows is in use. Nothing was written. Undo the last change, or give the names pick_load to pick_when more rows on the Data sheet tab, and save again.`,
   changedMeanwhile: "The table of picks was changed in the meantime. Nothing was written: look at it, and try again.",
-  history: "Changes saved for this load",
+  history: "Changes saved for this curve",
   noHistory: "None: everything is automatic.",
   entry: (reason: string, by: string, when: string) => [reason, by, when].filter(Boolean).join("; "),
   noReason: "no reason",

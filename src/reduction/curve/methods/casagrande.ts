@@ -70,10 +70,17 @@ export function greatestCurvature(knee: Knee, virgin: number, drawingSlope = DRA
 
 const through = (x: number, u: number, slope: number): Line => ({ slope, intercept: u - slope * x });
 
+/** The virgin line of the construction: where the virgin part flattens, the steepest tangent. */
+const virginOf = ({ law, knee, curve, parts }: CurveReading): Line =>
+  law.form === "bent" ? steepestTangent(knee, nth(curve.x, law.run.to)) : parts.virginLine;
+
+/** Stress at the greatest curvature of a curve: the picked stress, or that of the smooth curve. */
+export const greatestCurvatureOf = (reading: CurveReading): number =>
+  reading.picks.greatest_curvature ?? 10 ** greatestCurvature(reading.knee, virginOf(reading).slope);
+
 function read(reading: CurveReading, { drawingSlope = DRAWING_SLOPE }: MethodOptions): Outcome<MethodReading> {
-  const { knee, parts, curve, picks } = reading;
-  const virgin =
-    reading.law.form === "bent" ? steepestTangent(knee, nth(curve.x, reading.law.run.to)) : parts.virginLine;
+  const { knee, curve, parts, picks } = reading;
+  const virgin = virginOf(reading);
   const [low, high] = [firstOf(curve.x), lastOf(curve.x)];
   const { greatest_curvature: picked } = picks;
   const x = picked ? Math.log10(picked) : greatestCurvature(knee, virgin.slope, drawingSlope);

@@ -77,6 +77,31 @@ test("a method chosen for one load is distinguished from that of the test", () =
   expect(methodWith(other, {}, "log time")).toBe("log time");
 });
 
+test("a pick of the compression curve is kept under its words, apart from the picks of loads", () => {
+  const columns = filled(
+    add(blank(), 3, { of: "d0", before: 1, after: 2 }),
+    cellsOfChanges(
+      tableOf(add(blank(), 3, { of: "d0", before: 1, after: 2 })),
+      "curve",
+      [
+        { of: "virgin_from", before: 200, after: 400 },
+        { of: "greatest_curvature", before: 95.5, after: 90 },
+      ],
+      SIGNED,
+    ),
+  );
+  expect(columns.pick_load.flat().slice(0, 3)).toEqual([3, "curve", "curve"]);
+  expect(columns.pick_of.flat().slice(1, 3)).toEqual(["virgin from", "greatest curvature"]);
+  const { rows } = tableOf(columns);
+  expect(savedOf(rows, "curve")).toEqual({
+    picks: { virgin_from: 400, greatest_curvature: 90 },
+    method: undefined,
+    standing: new Set([2, 3]),
+  });
+  expect(savedOf(rows, 3).picks).toEqual({ d0: 2 });
+  expect(lastChange(rows).map(({ row }) => row)).toEqual([2, 3]);
+});
+
 test("cancelling a row clears that row and leaves every other cell", () => {
   const changes = fc.record({
     of: fc.constantFrom(...PICK_NAMES),

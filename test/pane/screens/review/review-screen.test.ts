@@ -141,11 +141,16 @@ test("the pair that gives d0 and the ends of the tangent can be moved too, and a
   expect(rows().map(([, of]) => of)).toEqual(["4:1 pair at", "tangent to"]);
 });
 
-test("the next load is a step away, and the last has none after it", async () => {
+test("the next load is a step away; the compression curve follows the last load, and nothing follows the curve", async () => {
   await show();
   await act(async () => one<HTMLButtonElement>(`button[aria-label="${words.next}"]`).click());
   expect(one<HTMLSelectElement>("select").value).toBe("2");
   expect(cvShown()).toBeCloseTo(cvByHand({}, 1), 2);
+  await act(async () => one<HTMLButtonElement>(`button[aria-label="${words.next}"]`).click());
+  await settle();
+  expect(one<HTMLSelectElement>("select").value).toBe("curve");
+  // This sheet has no heights: the curve says what it needs.
+  expect(status()).toMatch(/It needs/);
   expect(one(`button[aria-label="${words.next}"]`).getAttribute("aria-disabled")).toBe("true");
 });
 
