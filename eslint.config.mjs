@@ -14,9 +14,9 @@ const PANE = ["pane/text", "pane/ui", "pane/live"];
 const MAY_IMPORT = {
   "reduction/numeric": [],
   reduction: ["reduction/numeric"],
-  workbook: ["reduction/numeric"],
-  "workbook/office": ["workbook", "reduction/numeric"],
-  "workbook/embedded": ["workbook", "reduction/numeric"],
+  workbook: ["reduction", "reduction/numeric"],
+  "workbook/office": CORE,
+  "workbook/embedded": CORE,
   specification: CORE,
   record: [...CORE, "specification"],
   plots: ["reduction", "reduction/numeric"],
@@ -33,7 +33,7 @@ const MAY_IMPORT = {
   "pane/live": [...RECORD, "pane/text"],
   "pane/screens": [...RECORD, ...PANE, "plots", "datasheet", "exchange", "checks", "book", "report", "summary"],
   "pane/shell": [...PANE, "workbook", "workbook/office", "datasheet", "pane/screens"],
-  host: ["workbook", "workbook/embedded", "datasheet", "plots"],
+  host: [...CORE, "workbook/embedded", "datasheet", "plots", "pane/text"],
 };
 
 const FOLDERS = Object.keys(MAY_IMPORT);

@@ -3,6 +3,7 @@
  * and the formulas that its cells still lack. The functions read names and contents as a workbook port returns them,
  * and change nothing.
  */
+import { say, type Message } from "../reduction/message";
 import { layoutOf } from "../record/places";
 import { cellCalled, type NamedValues } from "../record/record";
 import { FIELDS, type NamedField } from "../specification/fields";
@@ -168,18 +169,18 @@ export interface Naming {
  * and readings of one load, then those of the next load. Returns a sentence instead if the columns do not form whole
  * pairs.
  */
-export function readingColumns(boxes: readonly Box[], fromLoad: number): readonly Naming[] | { sentence: string } {
+export function readingColumns(boxes: readonly Box[], fromLoad: number): readonly Naming[] | { sentence: Message } {
   const columns = boxes.flatMap(({ row, col, rows, cols }) =>
     Array.from({ length: cols }, (_, index): Box => ({ row, col: col + index, rows, cols: 1 })),
   );
   const names = READING_NAMES.slice(2 * (fromLoad - 1));
   if (columns.length % 2 === 1 || columns.length === 0)
     return {
-      sentence: `${columns.length} columns are selected, and every load has two, its times and its readings: select both of each load.`,
+      sentence: say`${columns.length} columns are selected, and every load has two, its times and its readings: select both of each load.`,
     };
   if (columns.length > names.length)
     return {
-      sentence: `${columns.length / 2} loads from load ${fromLoad} on are more than the names reach to: select fewer columns.`,
+      sentence: say`${columns.length / 2} loads from load ${fromLoad} on are more than the names reach to: select fewer columns.`,
     };
   return columns.flatMap((box, index) => {
     const name = names[index];

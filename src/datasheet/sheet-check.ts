@@ -2,7 +2,7 @@
  * Checks whether a sheet is a complete data sheet. It looks at the names, the rows of the tables, and the contents of
  * the cells, as a workbook port returns them. Each finding names the fault, its consequence and the remedy.
  */
-import { english } from "../reduction/message";
+import { listed, say, verbatim, type Message, type Value } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import type { Box, SheetName } from "../workbook/port";
 import { boxAddress } from "../workbook/address";
@@ -15,14 +15,14 @@ import { PICK_COLUMNS, type RecordedPick } from "../specification/pick-table";
 import { cellCalled, readRecord, RECORD_NAMES, type NamedValues } from "../record/record";
 import { spillOf } from "../specification/placed-formulas";
 import { usesOf } from "../specification/uses";
-import { newsSince, TEMPLATE_VERSION } from "../specification/versions";
+import { newsAsMessage, newsSince, TEMPLATE_VERSION } from "../specification/versions";
 
 /**
  * "stop": something does not work; "look": it works, but a person should look at it; "news": an older sheet lacks it.
  */
 export interface Finding {
   readonly weight: "stop" | "look" | "news";
-  readonly sentence: string;
+  readonly sentence: Message;
   /** The names that a person should attach to cells. */
   readonly attach?: readonly string[];
 }
@@ -44,14 +44,17 @@ const KNOWN = new Map([...FIELDS, ...MORE_FIELDS].map((field) => [lower(field.na
 const INTERNAL = new Set(["load_number"]);
 
 const at = (box: Box): string => boxAddress(box).replaceAll("$", "");
-const list = (words: readonly string[], most = 4): string =>
-  words.length <= most ? words.join(", ") : `${words.slice(0, most).join(", ")} and ${words.length - most} more`;
+/** A cell with its name as well as its label: the name is what a person attaches, or deletes in the name manager. */
+const called = (name: string): Value => verbatim(cellCalled(name));
+const place = (box: Box): Value => verbatim(at(box));
+const list = (words: readonly Value[], most = 4): Value =>
+  words.length <= most ? listed(words) : say`${listed(words.slice(0, most))} and ${words.length - most} more`;
 
-function consequence(name: string): string {
+function consequence(name: string): Message {
   const uses = usesOf(name);
   return uses.length === 0
-    ? "Without it this is not read for records, checks and export."
-    : `Without it there is no answer for: ${list(uses)}.`;
+    ? say`Without it this is not read for records, checks and export.`
+    : say`Without it there is no answer for: ${list(uses.map(verbatim))}.`;
 }
 
 /**
@@ -91,24 +94,23 @@ function namesFindings(
     if (standing.length === 0 && found.length > 0)
       findings.push({
         weight: "stop",
-        sentence: `${cellCalled(name)} leads to no cell: what it named was deleted (#REF!). ${consequence(name)}`,
+        sentence: say`${called(name)} leads to no cell: what it named was deleted (#REF!). ${consequence(name)}`,
         attach: [name],
       });
     else if (standing.length === 0 && needed.has(name) && !lacking.has(name))
       findings.push({
         weight: "stop",
-        sentence: `${cellCalled(name)} is missing. ${consequence(name)}`,
+        sentence: say`${called(name)} is missing. ${consequence(name)}`,
         attach: [name],
       });
     const cells = [...new Set(standing.map(({ place }) => at(place)))];
     if (cells.length > 1)
       findings.push({
         weight: "stop",
-        sentence: `${cellCalled(name)} is there ${cells.length} times, at ${cells.join(" and ")}. ${
+        sentence:
           firstOf(standing).scope === "sheet"
-            ? `The sheet's own, at ${cells[0]}, is read`
-            : "It is not certain which is read"
-        }: delete the other in the name manager.`,
+            ? say`${called(name)} is there ${cells.length} times, at ${listed(cells.map(verbatim))}. The sheet's own, at ${verbatim(firstOf(cells))}, is read: delete the other in the name manager.`
+            : say`${called(name)} is there ${cells.length} times, at ${listed(cells.map(verbatim))}. It is not certain which is read: delete the other in the name manager.`,
       });
   }
   return findings;
@@ -122,7 +124,7 @@ function shapeFindings(standing: readonly Standing[]): Finding[] {
       if (overlap(one.box, other.box))
         findings.push({
           weight: "stop",
-          sentence: `${cellCalled(one.field.name)} and ${cellCalled(other.field.name)} stand at the same cells (${at(one.box)}): give one of them its own.`,
+          sentence: say`${called(one.field.name)} and ${called(other.field.name)} stand at the same cells (${place(one.box)}): give one of them its own.`,
           attach: [other.field.name],
         });
   const uneven = (names: readonly string[], like: string): void => {
@@ -135,7 +137,10 @@ function shapeFindings(standing: readonly Standing[]): Finding[] {
     if (wrong.length > 0)
       findings.push({
         weight: "stop",
-        sentence: `${list(wrong.map(cellCalled))} ${wrong.length === 1 ? "does" : "do"} not cover the same rows as ${cellCalled(like)} (${at(model)}): name the same rows of each.`,
+        sentence:
+          wrong.length === 1
+            ? say`${list(wrong.map(called))} does not cover the same rows as ${called(like)} (${place(model)}): name the same rows of each.`
+            : say`${list(wrong.map(called))} do not cover the same rows as ${called(like)} (${place(model)}): name the same rows of each.`,
         attach: wrong,
       });
   };
@@ -151,7 +156,7 @@ function shapeFindings(standing: readonly Standing[]): Finding[] {
     if (!field.column && box.rows > 1)
       findings.push({
         weight: "look",
-        sentence: `${cellCalled(field.name)} covers ${box.rows} rows (${at(box)}), and only the first is read: name one cell.`,
+        sentence: say`${called(field.name)} covers ${box.rows} rows (${place(box)}), and only the first is read: name one cell.`,
         attach: [field.name],
       });
   return findings;
@@ -169,7 +174,7 @@ function rowFindings(values: NamedValues, numbers: Box | undefined): Finding[] {
       return [
         {
           weight: filled === "" || filled === undefined ? "look" : "stop",
-          sentence: `Row ${row} was put into the load table and has no load number: it is no load, and nothing typed there is used. Take the row out, or use a free load at the end of the table.`,
+          sentence: say`Row ${row} was put into the load table and has no load number: it is no load, and nothing typed there is used. Take the row out, or use a free load at the end of the table.`,
         },
       ];
     const before = seen.get(number);
@@ -179,7 +184,7 @@ function rowFindings(values: NamedValues, numbers: Box | undefined): Finding[] {
       : [
           {
             weight: "stop",
-            sentence: `Rows ${before} and ${row} of the load table both have the number ${number}: they would share one load's readings. Take one out, or use a free load at the end of the table.`,
+            sentence: say`Rows ${before} and ${row} of the load table both have the number ${verbatim(String(number))}: they would share one load's readings. Take one out, or use a free load at the end of the table.`,
           },
         ];
   });
@@ -195,30 +200,37 @@ function pickFindings(
   table: Box | undefined,
 ): Finding[] {
   return picks.flatMap(({ row, load, of, after, reason, by }): Finding[] => {
-    const where = table ? `Row ${table.row + row}` : `Row ${row} of the table of picks`;
-    const say = (weight: Finding["weight"], sentence: string): Finding => ({
-      weight,
-      sentence: `${where} ${sentence}`,
-    });
+    const where = table ? say`Row ${table.row + row}` : say`Row ${row} of the table of picks`;
+    const found = (weight: Finding["weight"], sentence: Message): Finding => ({ weight, sentence });
     if (load === undefined || of === undefined || after === undefined || after === 0)
-      return [say("look", "of the picks by hand is unfinished and not used: it needs a load, a pick and a new value.")];
-    const picked = load === OF_CURVE ? `${of} of the curve` : `${of} of load ${load}`;
+      return [
+        found(
+          "look",
+          say`${where} of the picks by hand is unfinished and not used: it needs a load, a pick and a new value.`,
+        ),
+      ];
+    const picked =
+      load === OF_CURVE ? say`${verbatim(of)} of the curve` : say`${verbatim(of)} of load ${verbatim(String(load))}`;
     if (loads && load !== OF_CURVE && !loads.includes(load))
-      return [say("stop", `picks ${picked}, and there is no such load: correct the load, or clear the row.`)];
+      return [
+        found("stop", say`${where} picks ${picked}, and there is no such load: correct the load, or clear the row.`),
+      ];
     const word = String(after).trim().toLowerCase();
     const known: readonly string[] | undefined =
       of === METHOD_PICK ? TIME_METHODS : of === PROCEDURE_PICK ? PROCEDURES : undefined;
     if (word !== "automatic" && (known ? !known.includes(word) : typeof after !== "number"))
       return [
-        say(
+        found(
           "stop",
-          `picks "${after}" as ${picked}, which cannot be used: enter ${known ? known.join(" or ") : "a number"}, or automatic.`,
+          known
+            ? say`${where} picks "${verbatim(String(after))}" as ${picked}, which cannot be used: enter ${listed(known.map(verbatim))} or automatic.`
+            : say`${where} picks "${verbatim(String(after))}" as ${picked}, which cannot be used: enter a number, or automatic.`,
         ),
       ];
-    const lacks = [...(reason === undefined ? ["reason"] : []), ...(by === undefined ? ["initials"] : [])];
-    return lacks.length === 0
+    const lacks = reason !== undefined ? say`initials` : by === undefined ? say`reason and initials` : say`reason`;
+    return reason !== undefined && by !== undefined
       ? []
-      : [say("look", `picks ${picked} without ${lacks.join(" and ")}: it is used, and a reviewer will ask.`)];
+      : [found("look", say`${where} picks ${picked} without ${lacks}: it is used, and a reviewer will ask.`)];
   });
 }
 
@@ -234,8 +246,7 @@ export function checkSheet(names: readonly SheetName[], values: NamedValues): Sh
       findings: [
         {
           weight: "stop",
-          sentence:
-            "This is a sheet of another kind: it has none of the data sheet's names. Nothing was read from it. To use it for a test, attach the names to its cells.",
+          sentence: say`This is a sheet of another kind: it has none of the data sheet's names. Nothing was read from it. To use it for a test, attach the names to its cells.`,
         },
       ],
     };
@@ -262,25 +273,28 @@ export function checkSheet(names: readonly SheetName[], values: NamedValues): Sh
       ? [
           {
             weight: "stop" as const,
-            sentence: `${unbound} ${unbound === 1 ? "result shows" : "results show"} #NAME?: the add-in's functions were not there when the sheet was opened, or a name is missing. Attach missing names, then enter the formulas again.`,
+            sentence:
+              unbound === 1
+                ? say`1 result shows #NAME?: the add-in's functions were not there when the sheet was opened, or a name is missing. Attach missing names, then enter the formulas again.`
+                : say`${unbound} results show #NAME?: the add-in's functions were not there when the sheet was opened, or a name is missing. Attach missing names, then enter the formulas again.`,
           },
         ]
       : []),
     ...faults.map(({ kind, sentence }): Finding => ({
       weight: kind === "error" ? "look" : "stop",
-      sentence: `${english(sentence)}.`,
+      sentence: say`${sentence}.`,
     })),
     ...news.flatMap((one) =>
       one.sentences.map((sentence): Finding => ({
         weight: "news",
-        sentence: `Since data sheet ${one.version}: ${sentence}`,
+        sentence: say`Since data sheet ${one.version}: ${newsAsMessage(sentence)}`,
       })),
     ),
   ];
   if (version !== undefined && version > TEMPLATE_VERSION)
     findings.push({
       weight: "look",
-      sentence: `The sheet is of version ${version}, and this add-in knows ${TEMPLATE_VERSION}: what is newer is not read. Update the add-in.`,
+      sentence: say`The sheet is of version ${version}, and this add-in knows ${TEMPLATE_VERSION}: what is newer is not read. Update the add-in.`,
     });
   return { isDataSheet: true, version, findings, unbound };
 }
@@ -289,16 +303,16 @@ export function checkSheet(names: readonly SheetName[], values: NamedValues): Sh
  * Returns the cells of a selection ("B4:B20") that a name would get, or a sentence that says why the selection is
  * unsuitable.
  */
-export function cellsToName(name: string, box: Box, filled: number): { box: Box } | { sentence: string } {
+export function cellsToName(name: string, box: Box, filled: number): { box: Box } | { sentence: Message } {
   const spill = spillOf(name);
   if (spill) return { box: { row: box.row, col: box.col, ...spill } };
   const field = KNOWN.get(lower(name));
   const column = field?.column ?? INTERNAL.has(name);
   if (column && box.cols > 1)
-    return { sentence: `${cellCalled(name)} is a column: select its cells, one below the other, in one column.` };
+    return { sentence: say`${called(name)} is a column: select its cells, one below the other, in one column.` };
   if (column) return { box };
   // Excel selects a merged cell as a whole; its first cell contains the value.
   if (box.rows * box.cols > 1 && filled > 1)
-    return { sentence: `${cellCalled(name)} is one cell, and ${at(box)} holds ${filled} values: select one cell.` };
+    return { sentence: say`${called(name)} is one cell, and ${place(box)} holds ${filled} values: select one cell.` };
   return { box: { ...box, rows: 1, cols: 1 } };
 }

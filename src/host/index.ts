@@ -12,17 +12,21 @@ import {
   saveXlsx,
   setDecimalMark,
   sheetView,
+  speakWith,
   type FunctionSettings,
   type Opened,
 } from "../workbook/embedded";
 import { Stopped } from "../workbook/in-slices";
+import { engineWords, hostWords } from "../pane/text/host";
+import { inWords } from "../pane/text/messages";
 import { WorkbookError } from "../workbook/port";
 import { makeDivider } from "./divider";
 import { drawChart } from "./draw-chart";
 import "./host.css";
 import { fetchText, loadFunctions } from "./load-functions";
 import { makeLongWork } from "./long-work";
-import { makeVoice } from "./voice";
+import { makeVoice, type Sentence } from "./voice";
+import { followLanguage, showWords, takeLanguage } from "./words";
 
 /** An element of index.html with this id and of this type. */
 const element = <T extends HTMLElement = HTMLElement>(id: string): T => document.getElementById(id) as T;
@@ -34,10 +38,8 @@ function settingsOf(query: URLSearchParams): FunctionSettings {
 }
 
 /** A failure as a sentence. */
-const sentenceOf = (error: unknown): string =>
-  error instanceof WorkbookError
-    ? error.message
-    : `Something failed that should not have (${String(error)}). The workbook is as it was; please report it if it stays.`;
+const sentenceOf = (error: unknown): Sentence =>
+  error instanceof WorkbookError ? error.said : hostWords().failedInside(String(error));
 
 function download(bytes: Uint8Array<ArrayBuffer>, name: string): void {
   const type = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -78,7 +80,7 @@ async function start(): Promise<void> {
     port.attach(workbook);
     saved = lastStep(workbook.model);
     nameFile(name);
-    voice.tell([`${name} is open.`, ...remarks].join(" "));
+    voice.tell([hostWords().isOpen(name), ...remarks.map(inWords)].join(" "));
   };
   const work = makeLongWork({
     box: element("work"),
@@ -88,15 +90,13 @@ async function start(): Promise<void> {
     beginners: [element<HTMLButtonElement>("open"), element<HTMLButtonElement>("save")],
   });
   const read = (bytes: Uint8Array, name: string) =>
-    work.run(`Opening ${name}`, opening(bytes, usual === "," ? usual : undefined));
+    work.run(hostWords().opening(name), opening(bytes, usual === "," ? usual : undefined));
   const open = async (bytes: Uint8Array, name: string) => show(await read(bytes, name), name);
-  const save = () => work.around(`Saving ${fileName}`, (run) => saveXlsx(port.workbook, run));
+  const save = () => work.around(hostWords().saving(fileName), (run) => saveXlsx(port.workbook, run));
 
   const attempt = (action: () => Promise<void>) => () =>
     void action().catch((error) =>
-      error instanceof Stopped
-        ? voice.tell("Stopped: no file was made, and none was opened.")
-        : voice.fail(sentenceOf(error)),
+      error instanceof Stopped ? voice.tell(hostWords().stopped) : voice.fail(sentenceOf(error)),
     );
   const chooser = element<HTMLInputElement>("file");
   element("open").addEventListener("click", () => chooser.click());
@@ -110,9 +110,7 @@ async function start(): Promise<void> {
       const showIt = attempt(() => show(opened, file.name));
       if (isSaved()) showIt();
       else
-        voice.ask(`${fileName} has changes that are not saved. Open ${file.name} anyway and lose them?`, showIt, () =>
-          voice.tell(`${file.name} was not opened.`),
-        );
+        voice.ask(hostWords().unsaved(fileName, file.name), showIt, () => voice.tell(hostWords().notOpened(file.name)));
     }),
   );
   element("save").addEventListener(
@@ -121,7 +119,7 @@ async function start(): Promise<void> {
       const bytes = await save();
       saved = lastStep(port.workbook.model);
       download(bytes, fileName);
-      voice.tell(`${fileName} was saved to the browser's downloads.`);
+      voice.tell(hostWords().saved(fileName));
     }),
   );
   const mark = element<HTMLSelectElement>("decimal-mark");
@@ -142,11 +140,19 @@ async function start(): Promise<void> {
 
   // The pane in the frame reads the port from this window.
   Object.assign(window, { clayledger: { port, open, save, settings } });
-  element<HTMLIFrameElement>("pane").src = "pane.html";
+  const frame = element<HTMLIFrameElement>("pane");
+  followLanguage(frame, () => {
+    showWords();
+    void view.show(port.workbook.model);
+  });
+  frame.src = "pane.html";
 }
 
+takeLanguage("");
+speakWith(engineWords);
+showWords();
 start().catch((error) => {
   const message = element("message");
-  message.textContent = `The page could not start: ${String(error)}. Reload it; if that does not help, run the build again.`;
+  message.textContent = hostWords().notStarted(String(error));
   message.classList.add("is-failure");
 });

@@ -1,8 +1,15 @@
 /** The page's messages and questions to the user. */
+import { inWords } from "../pane/text/messages";
+import type { Message } from "../reduction/message";
 import type { Voice } from "../workbook/embedded";
 
+/** A message, or a sentence that is already in the language of the page. */
+export type Sentence = Message | string;
+
 export interface HostVoice extends Voice {
-  fail(sentence: string): void;
+  tell(sentence: Sentence): void;
+  fail(sentence: Sentence): void;
+  ask(question: Sentence, yes: () => void, no?: () => void): void;
   /** Takes a refusal away once its cause has gone: something was changed, or the user is elsewhere. */
   moveOn(): void;
 }
@@ -10,12 +17,14 @@ export interface HostVoice extends Voice {
 /** ms after a refusal in which the selection still moves because of the key that was refused. */
 const SAME_KEY = 300;
 
+const inPlainWords = (sentence: Sentence): string => (typeof sentence === "string" ? sentence : inWords(sentence));
+
 export function makeVoice(message: HTMLElement, question: HTMLDialogElement): HostVoice {
   let refusedAt: number | undefined;
-  const say = (sentence: string, failure: boolean) => {
+  const say = (sentence: Sentence, failure: boolean) => {
     refusedAt = undefined;
-    message.textContent = sentence;
-    message.title = sentence;
+    message.textContent = inPlainWords(sentence);
+    message.title = message.textContent;
     message.classList.toggle("is-failure", failure);
   };
   return {
@@ -29,7 +38,7 @@ export function makeVoice(message: HTMLElement, question: HTMLDialogElement): Ho
       if (refusedAt !== undefined && performance.now() - refusedAt > SAME_KEY) say("", false);
     },
     ask(text, yes, no) {
-      question.querySelector("p")!.textContent = text;
+      question.querySelector("p")!.textContent = inPlainWords(text);
       question.returnValue = "no";
       question.addEventListener("close", () => (question.returnValue === "yes" ? yes() : no?.()), { once: true });
       // A dialog returns the focus when it closes, which the sheet would take for the start of typing into a cell.

@@ -1,4 +1,5 @@
 /** The version of the data sheet, and the news of each version. */
+import { say, type Message } from "../reduction/message";
 import project from "../../package.json";
 
 export const TEMPLATE_VERSION = 6;
@@ -217,6 +218,9 @@ export function rulesOf({ version = TEMPLATE_VERSION }: { readonly version?: num
     curveIsPicked: version >= 6,
   };
 }
+
+/** A sentence of the news as a message; its translation stands beside those of other messages. */
+export const newsAsMessage = (sentence: string): Message => say([sentence]);
 
 /** The news of all versions after `version`. */
 export const newsSince = (version: number): readonly News[] => NEWS.filter((news) => news.version > version);

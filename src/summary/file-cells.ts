@@ -2,6 +2,7 @@
  * Reads the named cells of an .xlsx file from its parts, without inserting the file. Formulas are not calculated: each
  * cell has the value that it showed when the file was saved.
  */
+import { say } from "../reduction/message";
 import type { NamedValues } from "../record/record";
 import { boxOf, cellAddress, unquoted } from "../workbook/address";
 import { plainText, runsText } from "../workbook/escapes";
@@ -90,9 +91,9 @@ const cellsOf = (sheet: Document, shared: readonly string[]): Map<string, CellVa
  * The sheets of a file that have at least one of the names. Refuses a file that is not an .xlsx workbook or is damaged.
  */
 export function namedCellsOf(file: Uint8Array, names: readonly string[]): FileSheet[] {
-  if (!isXlsx(file)) throw new WorkbookError("It is no .xlsx workbook: save it as .xlsx, and choose it again.");
+  if (!isXlsx(file)) throw new WorkbookError(say`It is no .xlsx workbook: save it as .xlsx, and choose it again.`);
   const archive = openArchive(file);
-  if (!archive.has("xl/workbook.xml")) throw new WorkbookError("It is no .xlsx workbook: choose another file.");
+  if (!archive.has("xl/workbook.xml")) throw new WorkbookError(say`It is no .xlsx workbook: choose another file.`);
   const workbook = part(archive, "xl/workbook.xml");
   const sheets = sheetsOf(archive, workbook);
   const places = placesOf(workbook, sheets, new Set(names));

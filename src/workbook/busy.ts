@@ -1,4 +1,5 @@
 /** Cells without a result yet: the placeholder that they show is not a value, and is never stored as one. */
+import { listed, say, verbatim } from "../reduction/message";
 import { WorkbookError, type CellValue, type Selection } from "./port";
 
 /** The placeholder in Excel while a function of an add-in works, today and in earlier versions. */
@@ -14,9 +15,11 @@ const MOST_NAMED = 3;
 export function refuseNotYet(values: Readonly<Record<string, Selection["values"]>>): void {
   const names = Object.entries(values).flatMap(([name, cells]) => (hasNotYet(cells) ? [name] : []));
   if (names.length === 0) return;
-  const listed = names.slice(0, MOST_NAMED).join(", ");
-  const more = names.length > MOST_NAMED ? ` and ${names.length - MOST_NAMED} more` : "";
+  const named = listed(names.slice(0, MOST_NAMED).map(verbatim));
+  const more = names.length - MOST_NAMED;
   throw new WorkbookError(
-    `Excel is still calculating ${listed}${more}: wait until no cell shows #BUSY!, and try again. Nothing was made.`,
+    more > 0
+      ? say`Excel is still calculating ${named} and ${more} more: wait until no cell shows #BUSY!, and try again. Nothing was made.`
+      : say`Excel is still calculating ${named}: wait until no cell shows #BUSY!, and try again. Nothing was made.`,
   );
 }

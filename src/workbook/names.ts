@@ -1,4 +1,5 @@
 /** Excel's rules for names of cells; the embedded sheet follows them, since its workbooks are saved for Excel. */
+import { say, verbatim, type Message } from "../reduction/message";
 import { columnNumber } from "./address";
 
 /** The numbers of the last column and row of a sheet, counted from 1. */
@@ -26,11 +27,11 @@ export const planName = (name: string): string =>
 const LONGEST_NAME = 255;
 
 /** Why cells cannot have this name; undefined if they can. */
-export function faultOfName(name: string): string | undefined {
-  if (name === "") return "a name of cells has no letters";
+export function faultOfName(name: string): Message | undefined {
+  if (name === "") return say`a name of cells has no letters`;
   if (name.length > LONGEST_NAME)
-    return `the name "${name.slice(0, 20)}..." has ${name.length} characters, and ${LONGEST_NAME} at most are taken`;
+    return say`the name "${verbatim(name.slice(0, 20))}..." has ${name.length} characters, and ${LONGEST_NAME} at most are taken`;
   if (!/^[\p{L}_][\p{L}\p{N}_.]*$/u.test(name) || /^(true|false)$/i.test(name))
-    return `the name "${name}" is none for cells: it begins with a letter, and holds letters, digits, "_" and "." only`;
+    return say`the name "${verbatim(name)}" is none for cells: it begins with a letter, and holds letters, digits, "_" and "." only`;
   return undefined;
 }

@@ -1,4 +1,5 @@
 /** Blocks of cells that were selected together (with Ctrl), joined side by side. */
+import { listed, say, type Value } from "../reduction/message";
 import { firstOf, neighbours, nth } from "../reduction/numeric/lists";
 import { WorkbookError, type Box, type CellValue } from "./port";
 
@@ -10,14 +11,14 @@ export function sideBySide<T extends Box>(blocks: readonly T[]): T[] {
   const ordered = [...blocks].sort((a, b) => a.col - b.col);
   if (ordered.some(({ row, rows }) => row !== firstOf(ordered).row || rows !== firstOf(ordered).rows))
     throw new WorkbookError(
-      `The blocks picked together stand in different rows (${ordered.map(rowsOf).join(", ")}): pick blocks that begin and end in the same rows, or one block.`,
+      say`The blocks picked together stand in different rows (${listed(ordered.map(rowsOf))}): pick blocks that begin and end in the same rows, or one block.`,
     );
   if (neighbours(ordered).some(([before, { col }]) => col < before.col + before.cols))
-    throw new WorkbookError("Some cells were picked twice: pick each column once, holding Ctrl from the second on.");
+    throw new WorkbookError(say`Some cells were picked twice: pick each column once, holding Ctrl from the second on.`);
   return ordered;
 }
 
-const rowsOf = ({ row, rows }: Box): string => (rows === 1 ? `${row + 1}` : `${row + 1} to ${row + rows}`);
+const rowsOf = ({ row, rows }: Box): Value => (rows === 1 ? row + 1 : say`${row + 1} to ${row + rows}`);
 
 /** The rows of several blocks as the rows of one block. */
 export const joined = (blocks: readonly (readonly (readonly CellValue[])[])[]): CellValue[][] =>

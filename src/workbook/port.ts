@@ -221,7 +221,7 @@ export interface Inserted {
   /** The names of the new sheets. */
   readonly sheets: readonly string[];
   /** Parts of the file that could not be kept, in sentences. */
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Message[];
 }
 
 /**
@@ -232,9 +232,16 @@ export type Change = "values" | "front" | "sheets";
 
 export type Unsubscribe = () => void;
 
-/** A failure as a sentence that the pane can show unchanged. */
+/** A failure as a sentence that the pane can show; `message` is the sentence in English. */
 export class WorkbookError extends Error {
   override readonly name = "WorkbookError";
+
+  constructor(
+    readonly said: Message,
+    options?: ErrorOptions,
+  ) {
+    super(english(said), options);
+  }
 }
 
 export interface WorkbookPort {
@@ -255,7 +262,7 @@ export interface WorkbookPort {
    * leaves nothing if it fails. Returns its name. `tell` gets a sentence for each part that the host refused and the
    * sheet can do without.
    */
-  insertSheet(plan: SheetPlan, tell?: (sentence: string) => void): Promise<string>;
+  insertSheet(plan: SheetPlan, tell?: (sentence: Message) => void): Promise<string>;
   /**
    * The selected cells; if a chart is selected, or blocks that do not fit together, the sentence says what to select.
    */
@@ -317,3 +324,4 @@ export interface WorkbookPort {
   /** Calls the listener when other cells are selected, on the same sheet or on another. */
   onSelect(listener: () => void): Promise<Unsubscribe>;
 }
+import { english, type Message } from "../reduction/message";

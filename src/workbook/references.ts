@@ -2,6 +2,7 @@
  * References by name in a formula: `{name}` is a name of the formula's own sheet, `{'Other sheet'!name}` is a name of
  * another sheet.
  */
+import { say, type Message } from "../reduction/message";
 import { quoted, unquoted } from "./address";
 import { LONGEST_FORMULA } from "./limits";
 
@@ -43,9 +44,9 @@ export const referenceTo = (name: string, sheet?: string): string =>
   sheet === undefined ? `{${name}}` : `{${quoted(sheet)}!${name}}`;
 
 /** The reason why the formula is too long for a cell; undefined if it is not. */
-export function faultOfLength(formula: string): string | undefined {
+export function faultOfLength(formula: string): Message | undefined {
   const { length } = withReferences(formula, ({ name, sheet }) => (sheet === undefined ? name : `'${sheet}'!${name}`));
   return length > LONGEST_FORMULA
-    ? `a formula has ${length} characters, and ${LONGEST_FORMULA} at most are taken`
+    ? say`a formula has ${length} characters, and ${LONGEST_FORMULA} at most are taken`
     : undefined;
 }

@@ -29,9 +29,10 @@ const trimmed = (name: string): string => name.replace(/^'+|'+$/g, "");
 /** The sheet name with ’ for each apostrophe, since the embedded sheet refuses apostrophes. */
 export const withoutApostrophes = (name: string): string => trimmed(name).replaceAll("'", "’");
 
-export const noSheet = (sheet: string): string => `There is no sheet called "${sheet}" in this workbook.`;
+export const noSheet = (sheet: string): Message => say`There is no sheet called "${verbatim(sheet)}" in this workbook.`;
 
-export const hiddenSheet = (sheet: string, veryHidden = false): string =>
+export const hiddenSheet = (sheet: string, veryHidden = false): Message =>
   veryHidden
-    ? `The sheet "${sheet}" is hidden by a macro or another add-in, and only these can show it: ask whoever made the workbook.`
-    : `The sheet "${sheet}" is hidden: show it (right click on a sheet's tab, Unhide), and try again.`;
+    ? say`The sheet "${verbatim(sheet)}" is hidden by a macro or another add-in, and only these can show it: ask whoever made the workbook.`
+    : say`The sheet "${verbatim(sheet)}" is hidden: show it (right click on a sheet's tab, Unhide), and try again.`;
+import { say, verbatim, type Message } from "../reduction/message";

@@ -1,4 +1,5 @@
 /** Decides whether cells may be written. Every port asks before it changes a cell. */
+import { say, verbatim, type Message } from "../reduction/message";
 import { cellAddress } from "./address";
 import { LONGEST_TEXT } from "./limits";
 import { LAST_COLUMN, LAST_ROW } from "./names";
@@ -28,22 +29,27 @@ const short = (content: CellValue): string => {
 };
 
 /** Faults that can be found without the workbook. */
-function faultOfContent(cell: CellContent): string | undefined {
+function faultOfContent(cell: CellContent): Message | undefined {
   if (cell.row < 0 || cell.col < 0 || cell.row >= LAST_ROW || cell.col >= LAST_COLUMN)
-    return "no sheet has such a cell";
-  if ("formula" in cell) return cell.formula.startsWith("=") ? faultOfLength(cell.formula) : "a formula begins with =";
+    return say`no sheet has such a cell`;
+  if ("formula" in cell)
+    return cell.formula.startsWith("=") ? faultOfLength(cell.formula) : say`a formula begins with =`;
   return typeof cell.value === "string" && cell.value.length > LONGEST_TEXT
-    ? `its text has ${cell.value.length} characters, and ${LONGEST_TEXT} at most are taken`
+    ? say`its text has ${cell.value.length} characters, and ${LONGEST_TEXT} at most are taken`
     : undefined;
 }
 
-function faultOfCell(cell: CellContent, { sheet, replace, standing, hasName }: WriteCheck): string | undefined {
+function faultOfCell(cell: CellContent, { sheet, replace, standing, hasName }: WriteCheck): Message | undefined {
   const { content, isText } = standing(cell);
-  if (content !== "" && !replace) return `it holds ${short(content)} already: say that it may be replaced, or clear it`;
+  if (content !== "" && !replace)
+    return say`it holds ${verbatim(short(content))} already: say that it may be replaced, or clear it`;
   if (!("formula" in cell)) return undefined;
-  if (isText) return "it has the format of a text, in which a formula stays a text: give it the format General";
+  if (isText) return say`it has the format of a text, in which a formula stays a text: give it the format General`;
   const absent = referencesOf(cell.formula).find((reference) => !hasName(reference));
-  return absent && `its formula refers to "${absent.name}", which has no cells on the sheet "${absent.sheet ?? sheet}"`;
+  return (
+    absent &&
+    say`its formula refers to "${verbatim(absent.name)}", which has no cells on the sheet "${verbatim(absent.sheet ?? sheet)}"`
+  );
 }
 
 /**
@@ -54,11 +60,12 @@ export function checkWrite(check: WriteCheck): void {
   const seen = new Set<string>();
   for (const cell of cells) {
     const address = cellAddress(cell.row, cell.col);
-    const fault = faultOfContent(cell) ?? (seen.has(address) ? "it is to be written twice" : faultOfCell(cell, check));
+    const fault =
+      faultOfContent(cell) ?? (seen.has(address) ? say`it is to be written twice` : faultOfCell(cell, check));
     seen.add(address);
     if (fault)
       throw new WorkbookError(
-        `${address} of the sheet "${sheet}" could not be written, and nothing was changed: ${fault}.`,
+        say`${verbatim(address)} of the sheet "${verbatim(sheet)}" could not be written, and nothing was changed: ${fault}.`,
       );
   }
 }

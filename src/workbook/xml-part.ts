@@ -1,4 +1,5 @@
 /** Parts of a file from outside, read as XML. A part that is damaged or can harm is refused with a sentence. */
+import { say, verbatim } from "../reduction/message";
 import { WorkbookError } from "./port";
 import { parseXml } from "./xml";
 import { damaged } from "./zip";
@@ -13,7 +14,7 @@ function decoded(bytes: Uint8Array, path: string): string {
     const text = new TextDecoder(wide ?? wideTurned ?? declared ?? "utf-8", { fatal: true }).decode(bytes);
     return text.replace(/^\s*<\?xml[^>]*\?>/, "");
   } catch {
-    throw damaged(`the characters of its part ${path} cannot be read`);
+    throw damaged(say`the characters of its part ${verbatim(path)} cannot be read`);
   }
 }
 
@@ -61,9 +62,10 @@ export function safeText(bytes: Uint8Array, path: string): string {
   const text = decoded(bytes, path);
   if (hasDocumentType(text))
     throw new WorkbookError(
-      `The file is not opened: its part ${path} declares a document type, which no workbook does and which can harm. Have it saved anew by Excel or LibreOffice.`,
+      say`The file is not opened: its part ${verbatim(path)} declares a document type, which no workbook does and which can harm. Have it saved anew by Excel or LibreOffice.`,
     );
-  if (isTooDeep(text)) throw damaged(`elements of its part ${path} stand more than ${MOST_DEPTH} deep in one another`);
+  if (isTooDeep(text))
+    throw damaged(say`elements of its part ${verbatim(path)} stand more than ${MOST_DEPTH} deep in one another`);
   return text;
 }
 
@@ -72,6 +74,6 @@ export function parsePart(text: string, path: string): Document {
   try {
     return parseXml(text);
   } catch {
-    throw damaged(`its part ${path} is not valid XML`);
+    throw damaged(say`its part ${verbatim(path)} is not valid XML`);
   }
 }

@@ -3,6 +3,7 @@
  * the archive; this module checks each part: its length is the stated one, and its CRC-32 is the one it was packed
  * with.
  */
+import { say, verbatim, type Message } from "../reduction/message";
 import { Inflate, strFromU8 } from "fflate";
 import { WorkbookError } from "./port";
 
@@ -19,14 +20,14 @@ export interface Archive {
   read(path: string): Uint8Array;
 }
 
-export const GET_AGAIN =
-  "Get the file once more from where it came from, or let Excel or LibreOffice repair it and save it anew.";
-
-export const damaged = (what: string): WorkbookError => new WorkbookError(`The file is damaged: ${what}. ${GET_AGAIN}`);
+export const damaged = (what: Message): WorkbookError =>
+  new WorkbookError(
+    say`The file is damaged: ${what}. Get the file once more from where it came from, or let Excel or LibreOffice repair it and save it anew.`,
+  );
 
 const tooLarge = (): WorkbookError =>
   new WorkbookError(
-    `The file unpacks to more than ${LARGEST / 1e6} MB: it is too large to open here. Open it in Excel, and save the sheets that are wanted as a file of their own.`,
+    say`The file unpacks to more than ${LARGEST / 1e6} MB: it is too large to open here. Open it in Excel, and save the sheets that are wanted as a file of their own.`,
   );
 
 interface Entry {
@@ -88,11 +89,11 @@ function longNumbers(view: DataView, from: number, to: number, numbers: readonly
 
 function entriesOf(bytes: Uint8Array, view: DataView): Entry[] {
   const directory = directoryOf(view);
-  if (!directory) throw damaged("its end is missing, so it was cut short or is no .xlsx workbook");
+  if (!directory) throw damaged(say`its end is missing, so it was cut short or is no .xlsx workbook`);
   const entries: Entry[] = [];
   let at = directory.offset;
   for (let i = 0; i < directory.count; i++) {
-    if (view.getUint32(at, true) !== DIRECTORY_ENTRY) throw damaged("its list of parts is broken");
+    if (view.getUint32(at, true) !== DIRECTORY_ENTRY) throw damaged(say`its list of parts is broken`);
     const flags = view.getUint16(at + 8, true);
     const behindName = at + 46 + view.getUint16(at + 28, true);
     const extra = view.getUint16(at + 30, true);
@@ -123,7 +124,7 @@ function checkName(bytes: Uint8Array, view: DataView, { path, name, offset }: En
     view.getUint32(offset, true) === LOCAL_ENTRY &&
     view.getUint16(offset + 26, true) === name.length &&
     name.every((byte, i) => bytes[offset + 30 + i] === byte);
-  if (!isThere) throw damaged(`the part ${path} is not where the file says`);
+  if (!isThere) throw damaged(say`the part ${verbatim(path)} is not where the file says`);
 }
 
 const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, byte) => {
@@ -147,7 +148,7 @@ const STEP = 16_384;
 
 /** Inflates a part up to its stated size. */
 function inflated(packed: Uint8Array, size: number, path: string): Uint8Array {
-  const wrong = (): WorkbookError => damaged(`the part ${path} is not as long as the file says`);
+  const wrong = (): WorkbookError => damaged(say`the part ${verbatim(path)} is not as long as the file says`);
   const out = new Uint8Array(size);
   let length = 0;
   const inflate = new Inflate((chunk) => {
@@ -160,7 +161,7 @@ function inflated(packed: Uint8Array, size: number, path: string): Uint8Array {
       inflate.push(packed.subarray(from, from + STEP), from + STEP >= packed.length);
   } catch (error) {
     if (error instanceof WorkbookError) throw error;
-    throw damaged(`the part ${path} cannot be unpacked`);
+    throw damaged(say`the part ${verbatim(path)} cannot be unpacked`);
   }
   if (length !== size) throw wrong();
   return out;
@@ -168,17 +169,17 @@ function inflated(packed: Uint8Array, size: number, path: string): Uint8Array {
 
 function content(bytes: Uint8Array, view: DataView, entry: Entry): Uint8Array {
   const { path, isLocked, method, crc, packed, size, offset } = entry;
-  if (isLocked) throw new WorkbookError("The file is locked with a password: save it without one.");
+  if (isLocked) throw new WorkbookError(say`The file is locked with a password: save it without one.`);
   const start = offset + 30 + view.getUint16(offset + 26, true) + view.getUint16(offset + 28, true);
-  if (start + packed > bytes.length) throw damaged(`the part ${path} is cut short`);
+  if (start + packed > bytes.length) throw damaged(say`the part ${verbatim(path)} is cut short`);
   const stored = bytes.subarray(start, start + packed);
   if (method !== 0 && method !== 8)
     throw new WorkbookError(
-      `The file is packed in a way that is not read here (method ${method}): open it in Excel or LibreOffice and save it anew.`,
+      say`The file is packed in a way that is not read here (method ${method}): open it in Excel or LibreOffice and save it anew.`,
     );
-  if (method === 0 && packed !== size) throw damaged(`the part ${path} is not as long as the file says`);
+  if (method === 0 && packed !== size) throw damaged(say`the part ${verbatim(path)} is not as long as the file says`);
   const out = method === 0 ? stored : inflated(stored, size, path);
-  if (crc32(out) !== crc) throw damaged(`the part ${path} is not what was packed (its check sum differs)`);
+  if (crc32(out) !== crc) throw damaged(say`the part ${verbatim(path)} is not what was packed (its check sum differs)`);
   return out;
 }
 
@@ -194,12 +195,12 @@ export function openArchive(bytes: Uint8Array): Archive {
     for (const entry of entries) checkName(bytes, view, entry);
   } catch (error) {
     // The directory leads past the end of the file.
-    throw error instanceof RangeError ? damaged("its list of parts is broken") : error;
+    throw error instanceof RangeError ? damaged(say`its list of parts is broken`) : error;
   }
   const byPath = new Map<string, Entry>();
   for (const entry of entries) {
     const key = entry.path.toLowerCase();
-    if (byPath.has(key)) throw damaged(`it has two parts that are called ${entry.path}`);
+    if (byPath.has(key)) throw damaged(say`it has two parts that are called ${verbatim(entry.path)}`);
     byPath.set(key, entry);
   }
   let unpacked = 0;
@@ -208,7 +209,7 @@ export function openArchive(bytes: Uint8Array): Archive {
     has: (path) => byPath.has(path.toLowerCase()),
     read(path) {
       const entry = byPath.get(path.toLowerCase());
-      if (!entry) throw damaged(`its part ${path} is missing`);
+      if (!entry) throw damaged(say`its part ${verbatim(path)} is missing`);
       unpacked += entry.size;
       if (unpacked > LARGEST) throw tooLarge();
       return content(bytes, view, entry);

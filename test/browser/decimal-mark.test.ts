@@ -6,7 +6,7 @@ import { selectRange, showSheet, takePicture, typeInCell, valuesOf, withBrowser 
 const value = async (page: Page, cell: string) => (await valuesOf(page, "Sheet1", cell))[0]![0];
 const question = (page: Page) => page.locator("#question");
 const message = (page: Page) => page.locator("#message").textContent();
-const answer = async (page: Page, word: "Yes" | "No"): Promise<string> => {
+const answer = async (page: Page, word: "Yes" | "No" | "Nein"): Promise<string> => {
   await question(page).waitFor();
   const asked = await question(page).locator("p").textContent();
   await question(page).getByRole("button", { name: word }).click();
@@ -80,11 +80,11 @@ withBrowser("the decimal mark", (openPage) => {
     await paste(page, "C1", "1,5\t2,25");
     expect(await valuesOf(page, "Sheet1", "C1:D1")).toEqual([[1.5, 2.25]]);
     await typeInCell(page, "E1", "63.500");
-    expect(await answer(page, "No")).toMatch(/point in “63\.500” a decimal mark.*E1 holds 63,5\?/);
+    expect(await answer(page, "Nein")).toMatch(/Punkt in „63\.500“ ein Dezimalzeichen.*E1 den Wert 63,5 erhält\?/);
     expect(await value(page, "E1")).toBe("");
     await paste(page, "F1", "1,5\n2.5");
-    await page.waitForFunction(() => document.querySelector("#message")!.textContent!.startsWith("Not taken"));
-    expect(await message(page)).toMatch(/Not taken: F2 \(2\.5\)/);
+    await page.waitForFunction(() => document.querySelector("#message")!.textContent!.startsWith("Nicht übernommen"));
+    expect(await message(page)).toMatch(/Nicht übernommen: F2 \(2\.5\)/);
     await takePicture(page, "decimal-comma");
 
     const saved = await page.evaluate(async () => [...(await (window as any).clayledger.save())]);

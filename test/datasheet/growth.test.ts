@@ -1,4 +1,5 @@
 /** Sheets that grow and shrink: more loads, inserted rows or deleted rows, in the embedded workbook. */
+import { english } from "../../src/reduction/message";
 import "../workbook/embedded/engine-in-node";
 import { blankSheet, checkSheet, CHECKED_NAMES, demoSheet, fillSheet } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
@@ -31,8 +32,8 @@ async function open(plan: SheetPlan) {
       }),
     named: (names: readonly string[]) => port.readNames(sheet, names),
     findings: async () =>
-      checkSheet(await port.listNames(sheet), await port.readNames(sheet, CHECKED_NAMES)).findings.map(
-        ({ sentence }) => sentence,
+      checkSheet(await port.listNames(sheet), await port.readNames(sheet, CHECKED_NAMES)).findings.map(({ sentence }) =>
+        english(sentence),
       ),
     boxOfName: async (name: string) => (await port.listNames(sheet)).find((one) => one.name === name)!.place as Box,
   };

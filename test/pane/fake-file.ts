@@ -1,4 +1,5 @@
 /** Reads the sheets of an .xlsx file for the fake workbook, with exceljs. */
+import { say, verbatim, type Message } from "../../src/reduction/message";
 import type { CellValue as FileValue } from "exceljs";
 import { boxOf, quoted } from "../../src/workbook/address";
 import type { CellValue } from "../../src/workbook/port";
@@ -27,7 +28,7 @@ const onSheets = (formula: string, called: ReadonlyMap<string, string>): string 
 /** Sheets of a file, and the parts of them that were not kept. */
 export interface FileSheets {
   readonly sheets: readonly Sheet[];
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Message[];
 }
 
 /**
@@ -44,7 +45,10 @@ export async function sheetsOfFile(bytes: Uint8Array, nameFor: (name: string) =>
   const chartsOf = chartsOfSheets(bytes);
   const remarks = file.worksheets.flatMap(({ name }, index) => {
     const count = chartsOf(index + 1);
-    return count > 0 ? [`${count} ${count === 1 ? "chart" : "charts"} of "${name}" did not come along.`] : [];
+    if (count === 0) return [];
+    return count === 1
+      ? [say`1 chart of "${verbatim(name)}" did not come along.`]
+      : [say`${count} charts of "${verbatim(name)}" did not come along.`];
   });
   const sheets = file.worksheets.map((from): Sheet => {
     const cells = new Map<string, Cell>();

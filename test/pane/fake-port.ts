@@ -2,6 +2,7 @@
  * The workbook of the pane's tests: small, in memory, and checked by the contract of the port like the adapters. It
  * does not calculate formulas: a test gives their values. It records requests, and can be made to fail.
  */
+import { say, verbatim } from "../../src/reduction/message";
 import { boxAddress, cellAddress, quoted } from "../../src/workbook/address";
 import { checkFill } from "../../src/workbook/fill";
 import { checkNaming } from "../../src/workbook/naming";
@@ -48,25 +49,25 @@ import {
 export const FAILURES = {
   protected: (sheet: string) =>
     new WorkbookError(
-      `Excel could not write into the sheet "${sheet}": it is protected, or open for reading only: unprotect it or save a copy, and try again. The cells are as they were.`,
+      say`Excel could not ${say`write into the sheet "${verbatim(sheet)}"`}: ${say`it is protected, or open for reading only: unprotect it or save a copy, and try again`}. ${say`The cells are as they were.`}`,
     ),
   gone: (sheet: string) => new WorkbookError(noSheet(sheet)),
   hidden: (sheet: string) => new WorkbookError(hiddenSheet(sheet)),
   halfway: (sheet: string) =>
     new WorkbookError(
-      `Excel could not write into the sheet "${sheet}": Excel is busy: wait a moment, and try again. The cells are as they were.`,
+      say`Excel could not ${say`write into the sheet "${verbatim(sheet)}"`}: ${say`Excel is busy: wait a moment, and try again`}. ${say`The cells are as they were.`}`,
     ),
   chart: () =>
     new WorkbookError(
-      "Excel could not read the selection: a chart, a picture or a button is selected: select cells, and try again.",
+      say`Excel could not ${say`read the selection`}: ${say`a chart, a picture or a button is selected: select cells, and try again`}.`,
     ),
   structure: () =>
     new WorkbookError(
-      "The workbook's structure is protected, so no sheet can be added: unprotect it (Review, Protect Workbook) and try again.",
+      say`The workbook's structure is protected, so no sheet can be added: unprotect it (Review, Protect Workbook) and try again.`,
     ),
   password: () =>
     new WorkbookError(
-      "The sheet is protected with a password: lift it in Excel (Review, Unprotect Sheet), and try again. Nothing was changed.",
+      say`The sheet is protected with a password: lift it in Excel (Review, Unprotect Sheet), and try again. Nothing was changed.`,
     ),
 } as const;
 
@@ -131,7 +132,7 @@ export class FakePort implements WorkbookPort {
     return sideBySide(
       blockAddresses(address).map((part) => {
         const box = blockOf(part);
-        if (!box) throw new WorkbookError(`"${part}" is no address of cells.`);
+        if (!box) throw new WorkbookError(say`"${verbatim(part)}" is no address of cells.`);
         return box;
       }),
     );
@@ -348,7 +349,9 @@ export class FakePort implements WorkbookPort {
       const present = of.names.get(called);
       if (present && present !== "lost" && !replace) {
         const at = "row" in present ? addressOf(present) : present.map(addressOf).join(",");
-        throw new WorkbookError(`The name "${name}" is already at ${at} and was left there: say that it may be moved.`);
+        throw new WorkbookError(
+          say`The name "${verbatim(name)}" is already at ${verbatim(at)} and was left there: say that it may be moved.`,
+        );
       }
       of.names.set(called, box);
       this.asked.push(`name ${name} ${sheet}!${address}${replace ? " in place of another" : ""}`);
@@ -365,7 +368,7 @@ export class FakePort implements WorkbookPort {
         if (present && present !== "lost") {
           const at = "row" in present ? addressOf(present) : present.map(addressOf).join(",");
           throw new WorkbookError(
-            `The name "${name}" is already at ${at} and was left there: say that it may be moved.`,
+            say`The name "${verbatim(name)}" is already at ${verbatim(at)} and was left there: say that it may be moved.`,
           );
         }
         return { called, box: this.blocksAt(address)[0]! };
@@ -398,7 +401,7 @@ export class FakePort implements WorkbookPort {
         return taken[taken.length - 1];
       };
       const refuse = (): never => {
-        throw new WorkbookError("This is no .xlsx workbook: choose another file. Nothing was inserted.");
+        throw new WorkbookError(say`This is no .xlsx workbook: choose another file. Nothing was inserted.`);
       };
       if (!isXlsx(file)) refuse();
       if (this.workbook.isStructureProtected) throw FAILURES.structure();

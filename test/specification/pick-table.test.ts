@@ -1,4 +1,5 @@
 /** Picks by hand on the sheet: the cells that they change, the cells that they leave, and the remarks on them. */
+import { english } from "../../src/reduction/message";
 import { demoSheet, fillSheet } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
 import { HAND_TIMES } from "../../src/specification/load-table";
@@ -146,13 +147,19 @@ test("a pick that cannot be used is named by its row in the remark of its load, 
   expect(sheet.value("remarks_on_loads")).toMatch(/^Load 6: the time curve is refused: its first cell says why$/m);
   const names = Object.entries(plan.names).map(([name, place]): SheetName => ({ name, scope: "sheet", place }));
   const first = plan.names.pick_load.row;
-  const said = checkSheet(names, await namedValues(filled)).findings;
+  const said = checkSheet(names, await namedValues(filled)).findings.map((finding) => ({
+    ...finding,
+    sentence: english(finding.sentence),
+  }));
   const about = (index: number) => said.filter(({ sentence }) => sentence.startsWith(`Row ${first + index} `));
   expect(about(1)).toEqual([
     { weight: "stop", sentence: expect.stringMatching(/picks "late" as d0 of load 6.*enter a number, or automatic/) },
   ]);
   expect(about(2)).toEqual([
-    { weight: "stop", sentence: expect.stringMatching(/"logtime" as cv by of load 7.*log time or root time/) },
+    {
+      weight: "stop",
+      sentence: expect.stringMatching(/"logtime" as cv by of load 7.*log time, root time or automatic/),
+    },
   ]);
   expect(about(3)).toEqual([{ weight: "stop", sentence: expect.stringContaining("there is no such load") }]);
   expect(about(4)).toEqual([{ weight: "look", sentence: expect.stringContaining("unfinished and not used") }]);

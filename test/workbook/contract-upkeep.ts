@@ -1,4 +1,5 @@
 /** The contract of `WorkbookPort`: names, formulas entered again, protection, and sheets from files. */
+import { english } from "../../src/reduction/message";
 import type { SheetName } from "../../src/workbook/port";
 import { box, RING, type Bench, type Host } from "./contract-bench";
 import { fileWithChart, foreignFile, POINTS } from "./contract-files";
@@ -257,7 +258,7 @@ export function upkeepContract(host: Host): void {
       const bench = await host.open();
       const { sheets, remarks } = await bench.port.insertFile(await foreignFile());
       const { note } = await bench.cell(sheets[0], "B1");
-      if (note === undefined) expect(remarks.join(" ")).toMatch(/notes/);
+      if (note === undefined) expect(remarks.map(english).join(" ")).toMatch(/notes/);
       else expect(note).toContain("Weighed twice");
     });
 
@@ -270,7 +271,7 @@ export function upkeepContract(host: Host): void {
           const { sheets, remarks } = await bench.port.insertFile(await fileWithChart());
           expect(await bench.port.values(sheets[0], "A1:B3")).toEqual(POINTS);
           const { charts } = await bench.sheet(sheets[0]);
-          expect([charts.length, remarks]).toEqual(
+          expect([charts.length, remarks.map(english)]).toEqual(
             charts.length === 1 ? [1, []] : [0, ['1 chart of "Curve" did not come along.']],
           );
         },

@@ -1,4 +1,5 @@
 /** Inserts a new sheet and writes the sentence about it. */
+import { inWords } from "../text/messages";
 import type { SheetPlan, WorkbookPort } from "../../workbook/port";
 
 export interface NewSheet {
@@ -15,7 +16,7 @@ export async function newSheet(
   said: (sheet: string) => string,
 ): Promise<NewSheet> {
   const remarks: string[] = [];
-  const sheet = await port.insertSheet(plan, (remark) => void remarks.push(remark));
+  const sheet = await port.insertSheet(plan, (remark) => void remarks.push(inWords(remark)));
   return {
     sheet,
     intent: remarks.length > 0 ? "warning" : "success",

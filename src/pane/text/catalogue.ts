@@ -1,7 +1,7 @@
 /** The type of a language: it must contain every text of the English catalogue, with the same parameters. */
 import type { en } from "./en";
 
-type Said<T> = T extends string
+export type Said<T> = T extends string
   ? string
   : T extends (...put: infer Put) => string
     ? (...put: Put) => string

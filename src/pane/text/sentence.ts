@@ -1,13 +1,15 @@
+import type { WorkbookError } from "../../workbook/port";
 import { text } from ".";
+import { inWords } from "./messages";
 
 /**
- * An error as the pane shows it. The message of a WorkbookError is already a sentence. The error is recognized by its
+ * An error as the pane shows it. A WorkbookError has a sentence. The error is recognized by its
  * name, because it may come from the code of another window.
  */
 export function sentenceOf(error: unknown): string {
-  // Any value may have been thrown; only these two properties are read.
-  const { name, message } = (error ?? {}) as Partial<Error>;
-  return name === "WorkbookError" && message ? message : text.unexpected(message || String(error));
+  // Any value may have been thrown; only these three properties are read.
+  const { name, message, said } = (error ?? {}) as Partial<WorkbookError>;
+  return name === "WorkbookError" && said ? inWords(said) : text.unexpected(message || String(error));
 }
 
 /** Starts a reason that stands alone with a capital letter. */

@@ -1,11 +1,14 @@
-/** The engine's own words where they would mislead: its lock is another than the protection of results, which the pane lifts. */
+/** The words of the engine's menus and sentences: what the page gives, and the engine's own English otherwise. */
 import { setTranslationMethod } from "@odoo/o-spreadsheet";
 
-const WORDS: Readonly<Record<string, string>> = {
-  "Lock sheet": "Lock the whole sheet, inputs too",
-  "Unlock sheet": "Unlock the whole sheet",
-  "This sheet is locked and cannot be modified. Please unlock it first.":
-    "The whole sheet is locked, inputs too. To change it, right click on its tab and choose “Unlock the whole sheet”.",
-};
+type Words = Readonly<Record<string, string>>;
 
-setTranslationMethod((...[text]) => WORDS[text] ?? text);
+let words: () => Words = () => ({});
+
+/** Sets the function that gives the words of the engine by its English ones. */
+export const speakWith = (given: () => Words): void => void (words = given);
+
+/** The word for an English one of the engine. */
+export const wordFor = (english: string): string => words()[english] ?? english;
+
+setTranslationMethod((...[text]) => wordFor(text));

@@ -3,6 +3,7 @@
  * "63.500" may be either: the sheet takes neither by itself. It refuses the cell, and the page asks.
  * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
+import { listed, say, verbatim, type Value } from "../../reduction/message";
 import { CorePlugin, registries, stores } from "@odoo/o-spreadsheet";
 import { cellAddress } from "../address";
 import { isLifted, mayWrite, protectionOf } from "./protection";
@@ -119,8 +120,10 @@ export function asDecimal({ typed }: DoubtfulEntry): string | undefined {
 const MOST_NAMED = 5;
 
 /** The refused cells in words, such as "B4 (63,500), B5 (61,2) and 7 more". */
-export function namedEntries(entries: readonly DoubtfulEntry[]): string {
-  const named = entries.slice(0, MOST_NAMED).map(({ row, col, typed }) => `${cellAddress(row, col)} (${typed})`);
+export function namedEntries(entries: readonly DoubtfulEntry[]): Value {
+  const named = entries
+    .slice(0, MOST_NAMED)
+    .map(({ row, col, typed }) => verbatim(`${cellAddress(row, col)} (${typed})`));
   const more = entries.length - named.length;
-  return `${named.join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
+  return more > 0 ? say`${listed(named)} and ${more} more` : listed(named);
 }

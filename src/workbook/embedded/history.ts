@@ -2,6 +2,7 @@
  * Carries out batches of commands completely or not at all: a refused batch leaves no step for undo or redo.
  * Casts: the engine's types do not include the inner parts of the history plugin, nor the commands and getters that are added here.
  */
+import { say, verbatim } from "../../reduction/message";
 import { registries } from "@odoo/o-spreadsheet";
 import { pause } from "../in-slices";
 import { WorkbookError } from "../port";
@@ -118,14 +119,13 @@ export function carryOut(model: Model, commands: readonly Command[]): string[] {
 }
 
 /** Used if the engine itself fails in the middle of the work: then nobody knows which cells were written. */
-const IN_THE_MIDDLE =
-  "The sheet on this page failed in the middle of the work, and a part of it may stand in the workbook. Do not save it over your file: reload the page, and open the file that was saved last. Please report this.";
+const IN_THE_MIDDLE = say`The sheet on this page failed in the middle of the work, and a part of it may stand in the workbook. Do not save it over your file: reload the page, and open the file that was saved last. Please report this.`;
 
 function run(model: Model, commands: readonly Command[]): string[] {
   try {
     return runBatch(model, commands).filter((reason) => !reason.endsWith("(NoChanges)"));
   } catch (error) {
-    throw new WorkbookError(`${IN_THE_MIDDLE} (${String(error)})`);
+    throw new WorkbookError(say`${IN_THE_MIDDLE} (${verbatim(String(error))})`);
   }
 }
 
@@ -148,11 +148,11 @@ const AT_ONCE = 20_000;
 
 /** The error when the batches cannot continue; it says how many cells were written. */
 function stoppedBatches(isOpen: boolean, done: number, of: number): WorkbookError {
-  const share = `${done.toLocaleString("en-US")} of ${of.toLocaleString("en-US")} cells were written`;
+  const share = say`${done} of ${of} cells were written`;
   return new WorkbookError(
     isOpen
-      ? `The workbook was changed while it was being written (an undo, perhaps): ${share}. Undo what is left of it, and write again.`
-      : `The sheet was deleted, or another workbook was opened, while it was being written: ${share}. Bring the sheet back (undo, or open its file), and write again.`,
+      ? say`The workbook was changed while it was being written (an undo, perhaps): ${share}. Undo what is left of it, and write again.`
+      : say`The sheet was deleted, or another workbook was opened, while it was being written: ${share}. Bring the sheet back (undo, or open its file), and write again.`,
   );
 }
 

@@ -8,6 +8,7 @@ export {
   type FunctionSettings,
   type WorksheetFunction,
 } from "./functions";
+export { speakWith } from "./engine-words";
 export { lastStep } from "./history";
 export { decimalMarkIn, decimalMarkOf, setDecimalMark, type DecimalMark } from "./locale";
 export { EmbeddedPort } from "./port";

@@ -2,6 +2,7 @@
  * Copies the sheets of another workbook: the commands make them again in this workbook, under free names.
  * Casts: the engine gives the data of a workbook without types.
  */
+import { say, type Message } from "../../reduction/message";
 import { quoted, unquoted } from "../address";
 import { helpers, tokenize } from "@odoo/o-spreadsheet";
 import { freeSheetName } from "../sheet-names";
@@ -60,12 +61,12 @@ function ownNames(source: Model, sheet: Sheet, local: LocalNames, taken: readonl
 export function insertCommands(
   target: Model,
   source: OpenWorkbook,
-): { commands: Command[]; sheets: InsertedSheet[]; remarks: string[] } {
+): { commands: Command[]; sheets: InsertedSheet[]; remarks: Message[] } {
   const data = source.model.exportData() as any;
   for (const sheet of data.sheets) sheet.cells = cellsOf(source.model, sheet.id);
   const commands: Command[] = [];
   const inserted: InsertedSheet[] = [];
-  const remarks: string[] = [];
+  const remarks: Message[] = [];
   const takenSheets = target.getters.getSheetIds().map((id) => target.getters.getSheetName(id));
   const takenNames = target.getters.getNamedRanges().map(({ name }) => name);
   const idOf = new Map<string, string>();
@@ -112,7 +113,11 @@ export function insertCommands(
         );
     const charts = (sheet.figures as Sheet[]).filter(({ tag }) => tag !== "image" && tag !== CHART_TAG).length;
     if (charts > 0)
-      remarks.push(`${charts} ${charts === 1 ? "chart" : "charts"} of "${sheet.name}" did not come along.`);
+      remarks.push(
+        charts === 1
+          ? say`1 chart of "${sheet.name}" did not come along.`
+          : say`${charts} charts of "${sheet.name}" did not come along.`,
+      );
     const print = printOf(source.model, sheet.id);
     if (print) commands.push(setPrint(sheetId, print));
     commands.push(setProtection(sheetId, protectionOf(source.model, sheet.id)));

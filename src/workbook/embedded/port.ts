@@ -2,6 +2,7 @@
  * The workbook port over the open-source sheet of `npm start`.
  * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
+import { listed, say, verbatim, type Message, type Value } from "../../reduction/message";
 import {
   WorkbookError,
   type Asked,
@@ -48,10 +49,12 @@ import type { OpenWorkbook } from "./workbook";
 import { openXlsx } from "./xlsx/open";
 import { addressOf, toBox, toZone, type Zone } from "./zones";
 
+/** The first refusals of the engine, in the engine's own words. */
+const theRefused = (refused: readonly string[]): Value => listed(refused.slice(0, 3).map(verbatim), "; ");
+
 /** Throws a sentence if commands were refused; in that case nothing was changed. */
-function refuse(refused: readonly string[], failure: string): void {
-  if (refused.length > 0)
-    throw new WorkbookError(`${failure}, and nothing was changed: ${refused.slice(0, 3).join("; ")}.`);
+function refuse(refused: readonly string[], failure: Message): void {
+  if (refused.length > 0) throw new WorkbookError(say`${failure}, and nothing was changed: ${theRefused(refused)}.`);
 }
 
 export class EmbeddedPort implements WorkbookPort {
@@ -162,7 +165,7 @@ export class EmbeddedPort implements WorkbookPort {
     }
     if (refused.length > 0)
       throw new WorkbookError(
-        `The sheet "${name}" could not be made and nothing was changed: ${refused.slice(0, 3).join("; ")}.`,
+        say`The sheet "${verbatim(name)}" could not be made and nothing was changed: ${theRefused(refused)}.`,
       );
     this.#localNames.set(sheetId, names);
     if (!plan.behind) this.#activate(sheetId);
@@ -263,7 +266,7 @@ export class EmbeddedPort implements WorkbookPort {
         const position = { sheetId, col, row: top + i };
         if (!mayWrite(protection, col, position.row))
           throw new WorkbookError(
-            `The sheet "${sheet}" could not be written: it is protected, and row ${i + 1} of "${name}" is none of its inputs. Nothing was written: lift the protection (Data sheet, Sheet check), and try again.`,
+            say`The sheet "${verbatim(sheet)}" could not be written: it is protected, and row ${i + 1} of "${verbatim(name)}" is none of its inputs. Nothing was written: lift the protection (Data sheet, Sheet check), and try again.`,
           );
         return [{ type: "UPDATE_CELL", ...position, content: typed(value, getters.getCell(position)?.format) }];
       });
@@ -271,7 +274,7 @@ export class EmbeddedPort implements WorkbookPort {
     const model = this.#model;
     const isStillOpen = (): boolean => model === this.#model && this.#sheets().some((one) => one.id === sheetId);
     const refused = await carryOutInBatches(model, commands, isStillOpen);
-    refuse(refused, `The sheet "${sheet}" could not be written`);
+    refuse(refused, say`The sheet "${verbatim(sheet)}" could not be written`);
   }
 
   async writeCells(sheet: string, given: readonly CellContent[], replace = false): Promise<void> {
@@ -312,7 +315,7 @@ export class EmbeddedPort implements WorkbookPort {
           return { type: "UPDATE_CELL", sheetId, row, col, content: contentOf(cell), format };
         }),
       ],
-      `The sheet "${sheet}" could not be written`,
+      say`The sheet "${verbatim(sheet)}" could not be written`,
     );
   }
 
@@ -329,7 +332,10 @@ export class EmbeddedPort implements WorkbookPort {
     const taken = this.#model.getters.getNamedRanges().map((range) => range.name);
     const present = calledIn(local, name);
     const called = present ?? freeNames([name], taken).get(name)!;
-    this.#carryOut([nameCommand(this.#model, sheetId, name, called, zone, replace)], `${address} could not be named`);
+    this.#carryOut(
+      [nameCommand(this.#model, sheetId, name, called, zone, replace)],
+      say`${verbatim(address)} could not be named`,
+    );
     if (present === undefined) this.#localNames.set(sheetId, local.set(name, called));
   }
 
@@ -341,7 +347,7 @@ export class EmbeddedPort implements WorkbookPort {
     const commands = [...names].map(({ name, address }): Command => {
       checkNaming(name, address);
       const [zone] = this.#zonesAt(sheetId, address);
-      if (!zone) throw new WorkbookError(`"${address}" is no address of cells.`);
+      if (!zone) throw new WorkbookError(say`"${verbatim(address)}" is no address of cells.`);
       const called = calledIn(local, name) ?? freeNames([name], taken).get(name) ?? name;
       zones.push(zone);
       taken.push(called);
@@ -350,7 +356,7 @@ export class EmbeddedPort implements WorkbookPort {
     });
     const corners = zones.map(({ bottom, right }) => ({ row: bottom, col: right }));
     const room = corners.length > 0 ? roomCommands(this.#model, sheetId, corners) : [];
-    this.#carryOut([...room, ...commands], "The cells could not be named");
+    this.#carryOut([...room, ...commands], say`The cells could not be named`);
     this.#localNames.set(sheetId, local);
   }
 
@@ -359,7 +365,7 @@ export class EmbeddedPort implements WorkbookPort {
     const unbound = unboundFormulas(this.#model, sheetId);
     // The engine refuses to type the content that a cell already holds: it is asked to calculate the cell again.
     const changed = unbound.filter(({ isChanged }) => isChanged).map(({ command }) => command);
-    if (changed.length > 0) this.#carryOut(changed, "The formulas could not be entered again");
+    if (changed.length > 0) this.#carryOut(changed, say`The formulas could not be entered again`);
     this.#dispatch("EVALUATE_CELLS");
     return { found: unbound.length, left: unboundFormulas(this.#model, sheetId).length };
   }
@@ -368,7 +374,7 @@ export class EmbeddedPort implements WorkbookPort {
     const opened = openXlsx(Uint8Array.from(file));
     const model = this.#model;
     const { commands, sheets, remarks } = insertCommands(model, opened.workbook);
-    this.#carryOut(commands, "The sheets of the file could not be inserted");
+    this.#carryOut(commands, say`The sheets of the file could not be inserted`);
     for (const { sheetId, names, lost } of sheets) {
       this.#localNames.set(sheetId, names);
       this.#lost.set(sheetId, lost);
@@ -384,11 +390,11 @@ export class EmbeddedPort implements WorkbookPort {
   async protect(sheet: string, on: boolean): Promise<void> {
     const sheetId = this.#openSheetId(sheet);
     const { open } = protectionOf(this.#model, sheetId);
-    this.#carryOut([setProtection(sheetId, { on, open })], "The protection could not be changed");
+    this.#carryOut([setProtection(sheetId, { on, open })], say`The protection could not be changed`);
   }
 
   /** Carries out all commands; if one is refused, carries out none and throws a sentence. */
-  #carryOut(commands: readonly Command[], failure: string): void {
+  #carryOut(commands: readonly Command[], failure: Message): void {
     refuse(carryOut(this.#model, commands), failure);
   }
 
@@ -444,7 +450,7 @@ export class EmbeddedPort implements WorkbookPort {
     const sheetId = this.#sheetId(name);
     if (this.#model.getters.isSheetLocked(sheetId))
       throw new WorkbookError(
-        `The sheet "${name}" is locked: unlock it (right click on its tab, Unlock the whole sheet), and try again. Nothing was changed.`,
+        say`The sheet "${verbatim(name)}" is locked: unlock it (right click on its tab, Unlock the whole sheet), and try again. Nothing was changed.`,
       );
     return sheetId;
   }
@@ -486,7 +492,8 @@ export class EmbeddedPort implements WorkbookPort {
     const { getters } = this.#model;
     const boxes = blockAddresses(address).map((part) => {
       const range = getters.getRangeFromSheetXC(sheetId, part);
-      if (range.invalidXc || range.invalidSheetName) throw new WorkbookError(`"${part}" is no address of cells.`);
+      if (range.invalidXc || range.invalidSheetName)
+        throw new WorkbookError(say`"${verbatim(part)}" is no address of cells.`);
       return toBox(range.zone);
     });
     return sideBySide(boxes).map(toZone);

@@ -3,6 +3,7 @@
  * its open ones. The protection follows the sheet through undo, moved rows and copies.
  * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
+import { say, verbatim, type Message } from "../../reduction/message";
 import { cellAddress } from "../address";
 import { CorePlugin, coreTypes, registries } from "@odoo/o-spreadsheet";
 import { toZone, type Zone } from "./zones";
@@ -33,7 +34,7 @@ const NONE: Protection = { on: false, open: [] };
 const WRITES = new Set(["UPDATE_CELL", "CLEAR_CELL", "CLEAR_CELLS", "DELETE_CONTENT"]);
 
 let lifted = 0;
-let onRefused: (sentence: string) => void = () => undefined;
+let onRefused: (sentence: Message) => void = () => undefined;
 
 /** Runs changes that the add-in makes to cells that a person may not change. */
 export function whileLifted<T>(work: () => T): T {
@@ -48,10 +49,10 @@ export function whileLifted<T>(work: () => T): T {
 /** Sets the function that tells a person why an entry was refused. */
 export const isLifted = (): boolean => lifted > 0;
 
-export const tellRefusals = (tell: (sentence: string) => void): void => void (onRefused = tell);
+export const tellRefusals = (tell: (sentence: Message) => void): void => void (onRefused = tell);
 
-const refusal = (cell: string): string =>
-  `${cell} is protected, as results and labels are: fill in the framed cells. To change it, lift the protection in the pane: Data sheet, “Lift protection”.`;
+const refusal = (cell: string): Message =>
+  say`${verbatim(cell)} is protected, as results and labels are: fill in the framed cells. To change it, lift the protection in the pane: Data sheet, “Lift protection”.`;
 
 const isIn = ({ left, right, top, bottom }: Zone, col: number, row: number): boolean =>
   col >= left && col <= right && row >= top && row <= bottom;

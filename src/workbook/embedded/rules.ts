@@ -3,6 +3,7 @@
  * Casts: the engine's typings hide the plugin that is put right here, and do not say that a rule keeps the add-in's words.
  */
 import { helpers, registries } from "@odoo/o-spreadsheet";
+import { asTyped, say, verbatim, type Message } from "../../reduction/message";
 import type { Model } from "./engine";
 
 interface Rule {
@@ -32,11 +33,14 @@ registries.coreViewsPluginRegistry.replace("data_validation_ui", WordedValidatio
 const BROKEN_RULE = /^The data you entered in ([A-Z]+\d+) violates the data validation rule set on the cell:\n(.*)$/s;
 
 /** What the engine says of a refused entry, in plain words; other sentences stay as they are. */
-export function plainRefusal({ getters }: Model, sentence: string): string {
+export function plainRefusal({ getters }: Model, sentence: string): Message {
   const [, cell, error] = BROKEN_RULE.exec(sentence) ?? [];
-  if (cell === undefined) return sentence;
+  if (cell === undefined) return asTyped(sentence);
   const position = { sheetId: getters.getActiveSheetId(), ...helpers.toCartesian(cell) };
   // The cast adds the words of the add-in: the engine keeps them with the rule, and its typings do not say so.
   const rule = getters.getValidationRuleForCell(position) as Rule | undefined;
-  return `${cell} was not changed. ${rule?.words?.error ?? `What may stand there: ${error}`}`;
+  const own = rule?.words?.error;
+  return own === undefined
+    ? say`${verbatim(cell)} was not changed. What may stand there: ${verbatim(error ?? "")}`
+    : say`${verbatim(cell)} was not changed. ${verbatim(own)}`;
 }

@@ -1,4 +1,5 @@
 /** Maintains a sheet in the embedded workbook: its names and its formulas. */
+import { say, verbatim } from "../../reduction/message";
 import { helpers } from "@odoo/o-spreadsheet";
 import { WorkbookError, type SheetName } from "../port";
 import { withPresentNames } from "../renamed-functions";
@@ -55,7 +56,7 @@ export function nameCommand(
   if (!present) return { type: "CREATE_NAMED_RANGE", sheetId, name: engineName, ranges };
   if (present.sheetId === sheetId && !present.invalidXc && !replace)
     throw new WorkbookError(
-      `The name "${name}" is already at ${addressOf(present.zone)} and was left there: say that it may be moved.`,
+      say`The name "${verbatim(name)}" is already at ${verbatim(addressOf(present.zone))} and was left there: say that it may be moved.`,
     );
   return { type: "UPDATE_NAMED_RANGE", sheetId, oldRangeName: engineName, newRangeName: engineName, ranges };
 }

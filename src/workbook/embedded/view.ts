@@ -4,9 +4,11 @@
  */
 import { Spreadsheet } from "@odoo/o-spreadsheet";
 import { App, Component, xml } from "@odoo/owl";
+import { asTyped, listed, say, verbatim, type Message } from "../../reduction/message";
 import { cellAddress } from "../address";
 import { asDecimal, askAboutEntries, namedEntries, type DoubtfulEntries } from "./entries";
 import type { Model } from "./engine";
+import { wordFor } from "./engine-words";
 import { carryOut } from "./history";
 import { decimalMarkOf } from "./locale";
 import { showNotesWith } from "./notes";
@@ -15,10 +17,10 @@ import { plainRefusal } from "./rules";
 
 /** The functions by which the sheet speaks to the user. */
 export interface Voice {
-  tell(sentence: string): void;
+  tell(sentence: Message): void;
   /** Says why an entry was refused. The sentence goes with the next change, or when the user has moved on. */
-  refuse(sentence: string): void;
-  ask(question: string, yes: () => void, no?: () => void): void;
+  refuse(sentence: Message): void;
+  ask(question: Message, yes: () => void, no?: () => void): void;
 }
 
 export interface SheetView {
@@ -38,29 +40,36 @@ showNotesWith(NoteBox);
 function askAbout(model: Model, { entries, isMixed }: DoubtfulEntries, voice: Voice): void {
   const [first] = entries;
   if (!first) return;
-  const mark = decimalMarkOf(model) === "," ? "point" : "comma";
+  const isComma = decimalMarkOf(model) !== ",";
+  const mark = isComma ? say`comma` : say`point`;
   const decimals = entries.map(asDecimal);
-  const left = `${namedEntries(entries)}: as ${entries.length === 1 ? "it was" : "they were"}.`;
   if (isMixed || decimals.includes(undefined)) {
-    voice.refuse(`Not taken: ${namedEntries(entries)}. Write each number with one decimal mark, the same in all, or choose the mark at the top of the page; then try again.`); // prettier-ignore
+    voice.refuse(say`Not taken: ${namedEntries(entries)}. Write each number with one decimal mark, the same in all, or choose the mark at the top of the page; then try again.`); // prettier-ignore
     return;
   }
-  const number = shownNumber(decimals[0]!, mark);
+  const number = verbatim(shownNumber(decimals[0]!, isComma));
   const question =
     entries.length === 1
-      ? `Is the ${mark} in “${first.typed}” a decimal mark, so that the cell ${cellAddress(first.row, first.col)} holds ${number}?`
-      : `${entries.length} of the numbers have a ${mark}: ${namedEntries(entries)}. Is it the decimal mark in all of them, so that the first is ${number}?`;
+      ? say`Is the ${mark} in “${verbatim(first.typed)}” a decimal mark, so that the cell ${verbatim(cellAddress(first.row, first.col))} holds ${number}?`
+      : say`${entries.length} of the numbers have a ${mark}: ${namedEntries(entries)}. Is it the decimal mark in all of them, so that the first is ${number}?`;
   const take = (): void => {
     const commands = entries.map(({ sheetId, row, col }, i) => ({ type: "UPDATE_CELL", sheetId, row, col, content: decimals[i] })); // prettier-ignore
     const refused = carryOut(model, commands);
-    if (refused.length > 0) voice.tell(`The numbers could not be written: ${refused.slice(0, 3).join("; ")}.`);
+    if (refused.length > 0)
+      voice.tell(say`The numbers could not be written: ${listed(refused.slice(0, 3).map(verbatim), "; ")}.`);
   };
-  voice.ask(question, take, () => voice.refuse(`${left} Type numbers without separators for thousands.`));
+  voice.ask(question, take, () =>
+    voice.refuse(
+      entries.length === 1
+        ? say`${namedEntries(entries)}: as it was. Type numbers without separators for thousands.`
+        : say`${namedEntries(entries)}: as they were. Type numbers without separators for thousands.`,
+    ),
+  );
 }
 
 /** A number with the decimal mark of the workbook. */
-const shownNumber = (decimal: string, mark: "comma" | "point"): string =>
-  mark === "comma" ? String(Number(decimal)) : String(Number(decimal)).replace(".", ",");
+const shownNumber = (decimal: string, isComma: boolean): string =>
+  isComma ? String(Number(decimal)) : String(Number(decimal)).replace(".", ",");
 
 /** Makes the view in `target`; `templates` is the text of the engine's o_spreadsheet.xml. */
 export function sheetView(target: HTMLElement, templates: string, voice: Voice): SheetView {
@@ -75,14 +84,15 @@ export function sheetView(target: HTMLElement, templates: string, voice: Voice):
       target.replaceChildren();
       app = new App(Spreadsheet as never, {
         templates,
+        translateFn: wordFor,
         props: {
           model,
-          notifyUser: ({ text }: { text: string }) => voice.refuse(text),
+          notifyUser: ({ text }: { text: string }) => voice.refuse(asTyped(text)),
           raiseError: (text: string, then?: () => void) => {
             voice.refuse(plainRefusal(model, text));
             then?.();
           },
-          askConfirmation: (text: string, yes: () => void, no?: () => void) => voice.ask(text, yes, no),
+          askConfirmation: (text: string, yes: () => void, no?: () => void) => voice.ask(asTyped(text), yes, no),
         } as never,
       });
       await app.mount(target);

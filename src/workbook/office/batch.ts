@@ -1,9 +1,10 @@
 /** Runs one piece of work in Excel: it waits while a cell is being edited, and throws a failure as a sentence. */
+import { type Message } from "../../reduction/message";
 import { WorkbookError } from "../port";
 import { noSheet } from "../sheet-names";
 import { codeOf, told } from "./sentence";
 
-export async function run<T>(doing: string, batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
+export async function run<T>(doing: Message, batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
   try {
     return await Excel.run({ delayForCellEdit: true }, batch);
   } catch (error) {
@@ -18,7 +19,7 @@ export async function run<T>(doing: string, batch: (context: Excel.RequestContex
  */
 export const runOn = <T>(
   sheet: string,
-  doing: string,
+  doing: Message,
   batch: (context: Excel.RequestContext, sheet: Excel.Worksheet) => Promise<T>,
 ): Promise<T> =>
   run(doing, async (context) => {

@@ -2,6 +2,7 @@
  * Writes constants into named cells in Excel. Excel cannot take back a whole step, so this module restores the cells
  * after a failure.
  */
+import { say, type Message } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
 import type { CellValue, NamedColumns } from "../port";
 import { constant } from "./grid";
@@ -54,10 +55,10 @@ async function isAsBefore(context: Excel.RequestContext, columns: readonly Colum
 }
 
 /** The sentence on what the cells hold after a failure: whether it is their previous content, as far as Excel can tell. */
-export const afterFailure = async (context: Excel.RequestContext, columns: readonly Column[]): Promise<string> =>
+export const afterFailure = async (context: Excel.RequestContext, columns: readonly Column[]): Promise<Message> =>
   (await isAsBefore(context, columns).catch(() => false))
-    ? "The cells are as they were."
-    : "Some cells may have been written: compare them with what you entered.";
+    ? say`The cells are as they were.`
+    : say`Some cells may have been written: compare them with what you entered.`;
 
 /**
  * Writes the values. If Excel refuses in the middle, each column is restored separately, so that one failure does not
@@ -66,7 +67,7 @@ export const afterFailure = async (context: Excel.RequestContext, columns: reado
 export async function writeColumns(
   context: Excel.RequestContext,
   columns: ReadonlyMap<string, Column>,
-  { sheet, values, doing }: { readonly sheet: string; readonly values: NamedColumns; readonly doing: string },
+  { sheet, values, doing }: { readonly sheet: string; readonly values: NamedColumns; readonly doing: Message },
 ): Promise<void> {
   const taken: Taken[] = [];
   const lists = Object.entries(values).flatMap(([name, list]) => {

@@ -1,5 +1,6 @@
 /** Excel's events as changes of the port. */
 import type { Change, Unsubscribe } from "../port";
+import { say } from "../../reduction/message";
 import { run } from "./batch";
 
 /** Events within this many milliseconds count as one entry. */
@@ -36,7 +37,7 @@ function listen<T>(
     heard.add(what);
     timer ??= setTimeout(tellAll, MOMENT);
   };
-  return run("follow what changes", async (context) => {
+  return run(say`follow what changes`, async (context) => {
     const handlers = register(context.workbook, hear);
     await context.sync();
     return () => {

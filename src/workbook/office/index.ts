@@ -2,6 +2,7 @@
  * The workbook port for Excel, through the globals `Excel` and `Office` of the Office JavaScript library (ExcelApi 1.9;
  * notes of 1.18, files of 1.13 and spill parents of 1.12 if the host has them).
  */
+import { say, verbatim, type Message } from "../../reduction/message";
 import { isFormula } from "../contents";
 import { firstOf, nth } from "../../reduction/numeric/lists";
 import { boxAddress } from "../address";
@@ -155,7 +156,7 @@ export class OfficePort implements WorkbookPort {
   }
 
   sheetNames(): Promise<string[]> {
-    return run("list the sheets", async (context) => {
+    return run(say`list the sheets`, async (context) => {
       const sheets = context.workbook.worksheets.load("items/name");
       await context.sync();
       return sheets.items.map(({ name }) => name);
@@ -163,7 +164,7 @@ export class OfficePort implements WorkbookPort {
   }
 
   activeSheet(): Promise<string> {
-    return run("look which sheet is in front", async (context) => {
+    return run(say`look which sheet is in front`, async (context) => {
       const sheet = context.workbook.worksheets.getActiveWorksheet().load("name");
       await context.sync();
       return sheet.name;
@@ -171,19 +172,19 @@ export class OfficePort implements WorkbookPort {
   }
 
   readSheets = (names: readonly string[]): Promise<SheetValues[]> =>
-    run("read the sheets", (context) => readSheets(context, names));
+    run(say`read the sheets`, (context) => readSheets(context, names));
 
   findSheets = (names: readonly string[]): Promise<FoundSheet[]> =>
-    run("look for the data sheets", (context) => findSheets(context, names));
+    run(say`look for the data sheets`, (context) => findSheets(context, names));
 
   lookAt = (asked: readonly Asked[]): Promise<Looked[]> =>
-    run("read the named cells", (context) => lookAt(context, asked));
+    run(say`read the named cells`, (context) => lookAt(context, asked));
 
-  insertSheet = (plan: SheetPlan, tell: (sentence: string) => void = () => undefined): Promise<string> =>
+  insertSheet = (plan: SheetPlan, tell: (sentence: Message) => void = () => undefined): Promise<string> =>
     insertSheet(plan, tell);
 
   selection(): Promise<Selection> {
-    return run("read the selection", async (context) => {
+    return run(say`read the selection`, async (context) => {
       // A selected chart or picture is not a range: Excel refuses, and the sentence says what to select.
       const selected = context.workbook.getSelectedRanges();
       const sheet = selected.worksheet.load("name");
@@ -199,7 +200,7 @@ export class OfficePort implements WorkbookPort {
   }
 
   values(sheet: string, address: string): Promise<Values> {
-    return runOn(sheet, `read ${address} of the sheet "${sheet}"`, async (context, found) => {
+    return runOn(sheet, say`read ${verbatim(address)} of the sheet "${verbatim(sheet)}"`, async (context, found) => {
       const ranges = blockAddresses(address).map((part) => found.getRange(part).load(PLACE_OF_ONE));
       await context.sync();
       return valuesOf(context, found, sideBySide(ranges.map(boxOfRange)));
@@ -207,7 +208,7 @@ export class OfficePort implements WorkbookPort {
   }
 
   show(sheet: string, address: string): Promise<void> {
-    return runOn(sheet, `show ${address} of the sheet "${sheet}"`, async (context, found) => {
+    return runOn(sheet, say`show ${verbatim(address)} of the sheet "${verbatim(sheet)}"`, async (context, found) => {
       found.load("visibility");
       // The address is loaded first, so that a wrong address is refused before the sheet comes to the front.
       const range = found.getRange(blockAddresses(address)[0]).load("address");
@@ -222,7 +223,7 @@ export class OfficePort implements WorkbookPort {
 
   readContents(sheet: string, names: readonly string[]): Promise<Record<string, Values>> {
     const typed = (content: CellValue): CellValue => (isFormula(content) ? withPlanNames(content) : content);
-    return runOn(sheet, `read the formulas of the sheet "${sheet}"`, async (context, found) => {
+    return runOn(sheet, say`read the formulas of the sheet "${verbatim(sheet)}"`, async (context, found) => {
       const contents = await readNamed(context, found, names, (same, wanted) => readBoxes(same, wanted, "formulas"));
       return Object.fromEntries(
         Object.entries(contents).map(([name, rows]) => [name, rows.map((row) => row.map(typed))]),
@@ -231,15 +232,15 @@ export class OfficePort implements WorkbookPort {
   }
 
   hidden = (sheet: string): Promise<{ rows: number[]; cols: number[] }> =>
-    runOn(sheet, `look for hidden rows of the sheet "${sheet}"`, hiddenLines);
+    runOn(sheet, say`look for hidden rows of the sheet "${verbatim(sheet)}"`, hiddenLines);
 
   readNames = (sheet: string, names: readonly string[]): Promise<Record<string, Values>> =>
-    runOn(sheet, `read the named cells of the sheet "${sheet}"`, (context, found) =>
+    runOn(sheet, say`read the named cells of the sheet "${verbatim(sheet)}"`, (context, found) =>
       readNamed(context, found, names, readValues),
     );
 
   fillNames(sheet: string, values: NamedColumns, blank: readonly string[] = []): Promise<void> {
-    const doing = `write into the sheet "${sheet}"`;
+    const doing = say`write into the sheet "${verbatim(sheet)}"`;
     return runOn(sheet, doing, async (context, found) => {
       const names = [...new Set([...Object.keys(values), ...blank])];
       const blankColumns = new Map(
@@ -262,15 +263,15 @@ export class OfficePort implements WorkbookPort {
   }
 
   writeCells = (sheet: string, cells: readonly CellContent[], replace = false): Promise<void> =>
-    runOn(sheet, `write into the sheet "${sheet}"`, (context, found) =>
+    runOn(sheet, say`write into the sheet "${verbatim(sheet)}"`, (context, found) =>
       writeCells(context, found, { sheet, cells, replace }),
     );
 
   listNames = (sheet: string): Promise<SheetName[]> =>
-    runOn(sheet, `look at the names of the sheet "${sheet}"`, listNames);
+    runOn(sheet, say`look at the names of the sheet "${verbatim(sheet)}"`, listNames);
 
   async nameCells(sheet: string, name: string, address: string, replace = false): Promise<void> {
-    await runOn(sheet, `give ${address} of the sheet "${sheet}" a name`, (context, found) =>
+    await runOn(sheet, say`give ${verbatim(address)} of the sheet "${verbatim(sheet)}" a name`, (context, found) =>
       nameAll(context, found, [{ name, address }], replace),
     );
     // Excel has no event for names.
@@ -278,26 +279,30 @@ export class OfficePort implements WorkbookPort {
   }
 
   async nameAll(sheet: string, names: readonly NamedAddress[]): Promise<void> {
-    await runOn(sheet, `name cells of the sheet "${sheet}"`, (context, found) => nameAll(context, found, names, false));
+    await runOn(sheet, say`name cells of the sheet "${verbatim(sheet)}"`, (context, found) =>
+      nameAll(context, found, names, false),
+    );
     this.#listeners.forEach((listener) => listener("sheets"));
   }
 
   reenterFormulas = (sheet: string): Promise<{ found: number; left: number }> =>
-    runOn(sheet, `enter the formulas of the sheet "${sheet}" again`, reenterFormulas);
+    runOn(sheet, say`enter the formulas of the sheet "${verbatim(sheet)}" again`, reenterFormulas);
 
   insertFile = (file: Uint8Array): Promise<Inserted> =>
-    run("insert the sheets of the file", (context) => insertFile(context, file));
+    run(say`insert the sheets of the file`, (context) => insertFile(context, file));
 
   isProtected = (sheet: string): Promise<boolean> =>
-    runOn(sheet, `look at the sheet "${sheet}"`, async (context, found) => {
+    runOn(sheet, say`look at the sheet "${verbatim(sheet)}"`, async (context, found) => {
       found.protection.load("protected");
       await context.sync();
       return found.protection.protected;
     });
 
   protect = (sheet: string, on: boolean): Promise<void> =>
-    runOn(sheet, `${on ? "protect" : "lift the protection of"} the sheet "${sheet}"`, (context, found) =>
-      protect(context, found, on),
+    runOn(
+      sheet,
+      on ? say`protect the sheet "${verbatim(sheet)}"` : say`lift the protection of the sheet "${verbatim(sheet)}"`,
+      (context, found) => protect(context, found, on),
     );
 
   async onChange(listener: (change: Change) => void): Promise<Unsubscribe> {

@@ -1,4 +1,5 @@
 /** Inserts the sheets of a file. */
+import { fixed, say, type Message } from "../../reduction/message";
 import { WorkbookError, type Inserted } from "../port";
 import { hasCharts, isXlsx, withoutNotes } from "../xlsx-file";
 import { isTooLarge } from "./requests";
@@ -10,11 +11,9 @@ const base64 = (bytes: Uint8Array): string => {
   return btoa(binary);
 };
 
-const NOTES_LEFT_OUT =
-  "This Excel cannot take notes or comments from a file: the sheet came without them. Move the sheet in desktop Excel to keep them.";
+const NOTES_LEFT_OUT = say`This Excel cannot take notes or comments from a file: the sheet came without them. Move the sheet in desktop Excel to keep them.`;
 
-const CHARTS_REFUSED =
-  "Excel on the web takes no file with charts: open the file in Excel and move or copy its sheet into this workbook (right click on its tab), or insert it in desktop Excel. Nothing was inserted.";
+const CHARTS_REFUSED = say`Excel on the web takes no file with charts: open the file in Excel and move or copy its sheet into this workbook (right click on its tab), or insert it in desktop Excel. Nothing was inserted.`;
 
 const isUnsupported = (error: unknown): boolean => /^(Unsupported|NotImplemented)/.test(codeOf(error));
 
@@ -23,12 +22,12 @@ const MB_ON_THE_WEB = 3.5;
 
 const tooLarge = (bytes: number): WorkbookError =>
   new WorkbookError(
-    `The file has ${(bytes / 1_000_000).toFixed(1)} MB, and Excel on the web takes at most about ${MB_ON_THE_WEB} MB at once: open the file in Excel and move or copy its sheet into this workbook (right click on its tab), or insert it in desktop Excel. Nothing was inserted.`,
+    say`The file has ${fixed(bytes / 1_000_000, 1)} MB, and Excel on the web takes at most about ${MB_ON_THE_WEB} MB at once: open the file in Excel and move or copy its sheet into this workbook (right click on its tab), or insert it in desktop Excel. Nothing was inserted.`,
   );
 
 const noXlsx = (): WorkbookError =>
   new WorkbookError(
-    "This is no .xlsx workbook: save it from Excel as .xlsx, without a password. Nothing was inserted.",
+    say`This is no .xlsx workbook: save it from Excel as .xlsx, without a password. Nothing was inserted.`,
   );
 
 /** The file without its notes; undefined if it cannot be unpacked. */
@@ -36,7 +35,7 @@ function bareOf(file: Uint8Array): Uint8Array | undefined {
   try {
     return withoutNotes(file);
   } catch (error) {
-    throw error instanceof WorkbookError ? new WorkbookError(`${error.message} Nothing was inserted.`) : noXlsx();
+    throw error instanceof WorkbookError ? new WorkbookError(say`${error.said} Nothing was inserted.`) : noXlsx();
   }
 }
 
@@ -48,7 +47,7 @@ export async function insertFile(context: Excel.RequestContext, file: Uint8Array
   if (!isXlsx(file)) throw noXlsx();
   if (!Office.context.requirements.isSetSupported("ExcelApi", "1.13"))
     throw new WorkbookError(
-      "This Excel cannot insert sheets from a file: open the file, and move or copy its sheet into this workbook (right click on its tab), then check it here.",
+      say`This Excel cannot insert sheets from a file: open the file, and move or copy its sheet into this workbook (right click on its tab), then check it here.`,
     );
   const insert = async (bytes: Uint8Array): Promise<string[]> => {
     const ids = context.workbook.insertWorksheetsFromBase64(base64(bytes), { positionType: "End" });
@@ -56,7 +55,7 @@ export async function insertFile(context: Excel.RequestContext, file: Uint8Array
     return ids.value;
   };
   let ids: string[];
-  const remarks: string[] = [];
+  const remarks: Message[] = [];
   try {
     ids = await insert(file);
   } catch (error) {

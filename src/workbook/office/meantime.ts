@@ -2,6 +2,7 @@
  * Cells are checked in one request and written in a later one. What somebody else wrote into them in between is read in
  * the request that writes, just before, and is put back.
  */
+import { say, verbatim } from "../../reduction/message";
 import { isFormula } from "../contents";
 import { WorkbookError, type CellValue } from "../port";
 import { constant } from "./grid";
@@ -54,8 +55,8 @@ export async function refuseChanged(
     };
   });
   const after = await send(context, steps).then(
-    () => "Nothing was written: look at the cells, and try again.",
-    () => "Some cells may have been written: compare them with what you entered.",
+    () => say`Nothing was written: look at the cells, and try again.`,
+    () => say`Some cells may have been written: compare them with what you entered.`,
   );
-  throw new WorkbookError(`Somebody else changed cells of the sheet "${sheet}" in the meantime. ${after}`);
+  throw new WorkbookError(say`Somebody else changed cells of the sheet "${verbatim(sheet)}" in the meantime. ${after}`);
 }

@@ -1,6 +1,7 @@
 /**
  * Makes a new sheet from a plan, completely or not at all. Parts that the sheet can do without are reported instead.
  */
+import { say, verbatim, type Message } from "../../reduction/message";
 import { FONT } from "../look";
 import { checkPlan } from "../plan-check";
 import { WorkbookError, type SheetPlan } from "../port";
@@ -119,7 +120,7 @@ async function addNotes(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   plan: SheetPlan,
-): Promise<string | undefined> {
+): Promise<Message | undefined> {
   const noted = plan.cells.flatMap(({ row, col, note }) => (note ? [{ row, col, note }] : []));
   if (noted.length === 0 || !Office.context.requirements.isSetSupported("ExcelApi", "1.18")) return undefined;
   try {
@@ -132,13 +133,13 @@ async function addNotes(
     );
     return undefined;
   } catch {
-    return "Excel did not take all notes of the sheet: what each cell means stands in the add-in's help.";
+    return say`Excel did not take all notes of the sheet: what each cell means stands in the add-in's help.`;
   }
 }
 
 /** Deletes an unfinished sheet, and says what the workbook holds then. */
-async function remove(begun: Begun | undefined): Promise<string> {
-  if (!begun) return "The workbook is as it was.";
+async function remove(begun: Begun | undefined): Promise<Message> {
+  if (!begun) return say`The workbook is as it was.`;
   try {
     await Excel.run({ delayForCellEdit: true }, async (context) => {
       const sheet = context.workbook.worksheets.getItemOrNullObject(begun.id ?? begun.name).load("id");
@@ -153,22 +154,22 @@ async function remove(begun: Begun | undefined): Promise<string> {
       sheet.delete();
       await context.sync();
     });
-    return "The workbook is as it was.";
+    return say`The workbook is as it was.`;
   } catch {
-    return `An unfinished sheet "${begun.name}" was left behind: delete it.`;
+    return say`An unfinished sheet "${verbatim(begun.name)}" was left behind: delete it.`;
   }
 }
 
 /** `tell` gets a sentence for each part that the sheet was made without. */
-export async function insertSheet(plan: SheetPlan, tell: (sentence: string) => void): Promise<string> {
+export async function insertSheet(plan: SheetPlan, tell: (sentence: Message) => void): Promise<string> {
   checkPlan(plan);
   const cut = blocks(plan);
   let made: Begun | undefined;
-  let doing = "add a sheet";
+  let doing = say`add a sheet`;
   try {
     return await Excel.run({ delayForCellEdit: true }, async (context) => {
       const sheet = await addSheet(context, plan.name, (begun) => (made = begun));
-      doing = "fill in the new sheet";
+      doing = say`fill in the new sheet`;
       await send(context, [
         fontStep(sheet, plan),
         ...nameSteps(sheet, plan),
@@ -176,9 +177,9 @@ export async function insertSheet(plan: SheetPlan, tell: (sentence: string) => v
         ...furnishSteps(sheet, plan),
       ]);
       const left = [await addNotes(context, sheet, plan), await layOutPrint(context, sheet, plan)];
-      doing = "draw the charts of the new sheet";
+      doing = say`draw the charts of the new sheet`;
       await addCharts(context, sheet, plan.charts ?? []);
-      doing = "show the new sheet";
+      doing = say`show the new sheet`;
       if (plan.isProtected) sheet.protection.protect(PROTECTION);
       if (!plan.behind) {
         sheet.activate();

@@ -2,6 +2,7 @@
  * Sets the printed pages of a new sheet (ExcelApi 1.9). A setting that Excel refuses is reported; the sheet is complete
  * without it.
  */
+import { say, verbatim, listed, type Message } from "../../reduction/message";
 import { boxAddress } from "../address";
 import { charactersAcross, isLandscape } from "../paper";
 import type { Box, SheetPlan } from "../port";
@@ -48,7 +49,7 @@ function scaleOf(box: Box, { columnWidths, paper = "A4" }: SheetPlan, landscape:
 
 /** One setting, with words that follow "did not take". */
 interface Setting {
-  readonly what: string;
+  readonly what: Message;
   readonly set: (sheet: Excel.Worksheet, layout: Excel.PageLayout) => void;
 }
 
@@ -85,18 +86,18 @@ function pagesOf(plan: SheetPlan): Setting["set"] {
 function settingsOf(plan: SheetPlan): Setting[] {
   const { paper, freezeRows } = plan;
   return [
-    { what: "the printed pages", set: pagesOf(plan) },
+    { what: say`the printed pages`, set: pagesOf(plan) },
     ...(freezeRows > 0
       ? [
           {
-            what: "the rows repeated on each page",
+            what: say`the rows repeated on each page`,
             set: (sheet: Excel.Worksheet, layout: Excel.PageLayout) =>
               layout.setPrintTitleRows(sheet.getRangeByIndexes(0, 0, freezeRows, 1).getEntireRow()),
           },
         ]
       : []),
     {
-      what: "the footer",
+      what: say`the footer`,
       set: (_, layout) => {
         const footer = layout.headersFooters.defaultForAllPages;
         footer.leftFooter = "&F  |  &A";
@@ -107,7 +108,7 @@ function settingsOf(plan: SheetPlan): Setting[] {
     ...(paper
       ? [
           {
-            what: `the paper size ${paper}`,
+            what: say`the paper size ${verbatim(paper)}`,
             set: (_: Excel.Worksheet, layout: Excel.PageLayout) => {
               layout.paperSize = PAPER_SIZES[paper];
             },
@@ -125,14 +126,14 @@ export async function layOutPrint(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   plan: SheetPlan,
-): Promise<string | undefined> {
+): Promise<Message | undefined> {
   const settings = settingsOf(plan);
   try {
     for (const { set } of settings) set(sheet, sheet.pageLayout);
     await context.sync();
     return undefined;
   } catch {
-    const refused: string[] = [];
+    const refused: Message[] = [];
     for (const { what, set } of settings) {
       try {
         set(sheet, sheet.pageLayout);
@@ -143,6 +144,6 @@ export async function layOutPrint(
     }
     return refused.length === 0
       ? undefined
-      : `Excel did not take ${refused.join(", ")} of the sheet, as where no printer is set up: look at Page Layout before you print.`;
+      : say`Excel did not take ${listed(refused)} of the sheet, as where no printer is set up: look at Page Layout before you print.`;
   }
 }

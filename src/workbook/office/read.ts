@@ -1,4 +1,5 @@
 /** Reads boxes of cells in answers that stay below the largest answer of Excel on the web. */
+import { say } from "../../reduction/message";
 import { firstOf, nth } from "../../reduction/numeric/lists";
 import { hasNotYet } from "../busy";
 import { WorkbookError, type Box, type CellValue } from "../port";
@@ -90,7 +91,7 @@ async function readPieces(
 
 async function readEach(context: Excel.RequestContext, wanted: readonly WantedProperty[]): Promise<CellValue[][][]> {
   const cells = wanted.reduce((sum, one) => sum + cellsOf(one), 0);
-  if (cells > MOST_CELLS) throw new WorkbookError(`The range has ${cells} cells: choose fewer than ${MOST_CELLS}.`);
+  if (cells > MOST_CELLS) throw new WorkbookError(say`The range has ${cells} cells: choose fewer than ${MOST_CELLS}.`);
   const pieces = wanted.flatMap(({ within, box, property }, index) =>
     slices(box, CELLS_PER_ANSWER).map((slice): Piece => ({ within, box: slice, property, index })),
   );

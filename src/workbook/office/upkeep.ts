@@ -1,4 +1,5 @@
 /** Maintains a sheet in Excel: its names and its protection. */
+import { say, verbatim } from "../../reduction/message";
 import { boxAddress, cellAddress, quoted } from "../address";
 import { localName, planName } from "../names";
 import { checkNaming } from "../naming";
@@ -57,7 +58,7 @@ function refuseTaken(name: string, item: Excel.NamedItem): void {
   const first = cellAddress(row, col);
   const last = cellAddress(row + rows - 1, col + cols - 1);
   throw new WorkbookError(
-    `The name "${name}" is already at ${first === last ? first : `${first}:${last}`} and was left there: say that it may be moved.`,
+    say`The name "${verbatim(name)}" is already at ${verbatim(first === last ? first : `${first}:${last}`)} and was left there: say that it may be moved.`,
   );
 }
 
@@ -142,7 +143,7 @@ async function putBack(
     .catch(put)
     .catch((cause: unknown) => {
       throw new WorkbookError(
-        "The sheet's protection was lifted, and Excel does not put it back: protect the sheet again (Review, Protect Sheet).",
+        say`The sheet's protection was lifted, and Excel does not put it back: protect the sheet again (Review, Protect Sheet).`,
         { cause },
       );
     });
@@ -160,7 +161,7 @@ async function lift(context: Excel.RequestContext, sheet: Excel.Worksheet): Prom
     )
       throw error;
     throw new WorkbookError(
-      "The sheet is protected with a password: lift it in Excel (Review, Unprotect Sheet), and try again. Nothing was changed.",
+      say`The sheet is protected with a password: lift it in Excel (Review, Unprotect Sheet), and try again. Nothing was changed.`,
       { cause: error },
     );
   }

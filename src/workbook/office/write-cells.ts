@@ -2,6 +2,7 @@
  * Writes formulas and constants into cells in Excel; the formats stay. If Excel refuses in the middle of the work, the
  * earlier contents are restored.
  */
+import { say, verbatim } from "../../reduction/message";
 import { quoted } from "../address";
 import { localName } from "../names";
 import type { CellContent, CellValue } from "../port";
@@ -147,7 +148,7 @@ export async function writeCells(
       );
     } catch (error) {
       for (const run of runs) await send(context, [stepOf(run, run.typed, run.formats)]).catch(() => undefined);
-      throw told(error, `write into the sheet "${sheet}"`, await afterFailure(context, runs));
+      throw told(error, say`write into the sheet "${verbatim(sheet)}"`, await afterFailure(context, runs));
     }
     await refuseChanged(context, sheet, taken);
   };

@@ -1,3 +1,4 @@
+import { say } from "../../../src/reduction/message";
 import { RECORD, type Want } from "../../../src/pane/live/want";
 import { readTest, WorkbookStore } from "../../../src/pane/live/workbook-store";
 import { WorkbookError, type CellValue } from "../../../src/workbook/port";
@@ -246,7 +247,7 @@ test("a change that comes during a reading is read too", async () => {
 
 test("a failure is reported, the last reading stays, and the next successful reading clears the failure", async () => {
   await follow(RECORD);
-  port.failure = new WorkbookError("Excel is busy: wait a moment.");
+  port.failure = new WorkbookError(say`Excel is busy: wait a moment.`);
   port.tell("values");
   await settle();
   expect(store.snapshot()).toMatchObject({ error: "Excel is busy: wait a moment.", reading: { sheet: "Test 1" } });

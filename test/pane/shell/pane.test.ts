@@ -1,4 +1,5 @@
 /** @jest-environment jsdom */
+import { say } from "../../../src/reduction/message";
 import { act, createElement } from "react";
 import { blankSheet, demoSheet, wettingSeries } from "../../../src/datasheet";
 import { Pane } from "../../../src/pane/shell/pane";
@@ -51,7 +52,7 @@ describe("data sheet", () => {
   });
 
   test("a failure of the workbook is shown in its own words, and the pane keeps working", async () => {
-    port.failure = new WorkbookError("The workbook's structure is protected: unprotect it, then insert again.");
+    port.failure = new WorkbookError(say`The workbook's structure is protected: unprotect it, then insert again.`);
     await press("button", "Insert blank sheet");
     expect(place.querySelector('[role="alert"]')?.textContent).toBe(port.failure.message);
     port.failure = undefined;
@@ -148,7 +149,7 @@ describe("plot", () => {
 
   test("a workbook that cannot be read says so and can be read again", async () => {
     await open(rows());
-    port.failure = new WorkbookError("The range is too large: select fewer rows.");
+    port.failure = new WorkbookError(say`The range is too large: select fewer rows.`);
     port.select(rows());
     await settle();
     expect(place.querySelector('[role="alert"]')?.textContent).toBe(port.failure.message);

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import ts from "typescript";
 import { LANGUAGES } from "../../../src/pane/text/language";
 import { inWords, MESSAGES, translated } from "../../../src/pane/text/messages";
+import { NEWS } from "../../../src/specification/versions";
 import { cellNamed } from "../../../src/record/record";
 import { digits, english, listed, say, templateOf, verbatim } from "../../../src/reduction/message";
 
@@ -36,7 +37,10 @@ function templatesOf(file: string): string[] {
   return found;
 }
 
-const TEMPLATES = [...new Set(filesOf(SOURCES).flatMap(templatesOf))];
+/** The news of the versions of the data sheet are messages too, each a template without values. */
+const NEWS_TEMPLATES = NEWS.flatMap(({ sentences }) => sentences);
+
+const TEMPLATES = [...new Set([...filesOf(SOURCES).flatMap(templatesOf), ...NEWS_TEMPLATES])];
 
 const placesIn = (template: string): string[] => (template.match(/\{\d+\}/g) ?? []).sort();
 

@@ -81,13 +81,13 @@ describe("cells that are written in several batches", () => {
       "the sheet is deleted",
       ({ dispatch, model }) =>
         dispatch("DELETE_SHEET", { sheetId: model.getters.getSheetIdByName("Readings"), sheetName: "Readings" }),
-      /deleted, or another workbook was opened.* 20,000 of 50,000 cells were written/,
+      /deleted, or another workbook was opened.* 20000 of 50000 cells were written/,
     ],
-    ["undo is pressed", ({ dispatch }) => dispatch("REQUEST_UNDO"), /an undo.* 20,000 of 50,000 cells were written/],
+    ["undo is pressed", ({ dispatch }) => dispatch("REQUEST_UNDO"), /an undo.* 20000 of 50000 cells were written/],
     [
       "another workbook is opened",
       ({ port }) => port.attach(newWorkbook()),
-      /another workbook was opened.* 20,000 of 50,000 cells were written/,
+      /another workbook was opened.* 20000 of 50000 cells were written/,
     ],
   ])("when %s between two of them, a sentence says how many are written", async (_, change, sentence) => {
     const bench = await workbook(ROWS);

@@ -1,4 +1,5 @@
 /** A firm's own sheets in the embedded workbook: inserted from files, protected, named, with formulas entered again. */
+import { english } from "../../../src/reduction/message";
 import "./engine-in-node";
 import ExcelJS from "exceljs";
 import { strFromU8, unzipSync } from "fflate";
@@ -119,7 +120,7 @@ describe("the sheets of a file", () => {
     const other = new EmbeddedPort(newWorkbook());
     const { sheets } = await other.insertFile(await firmsFile());
     expect(sheets).toEqual(["Sheet1 2", "Ödometer"]);
-    expect((await check(other, "Ödometer")).map(({ sentence }) => sentence)).toEqual([
+    expect((await check(other, "Ödometer")).map(({ sentence }) => english(sentence))).toEqual([
       expect.stringMatching(/^Lab\. \(laboratory\) is missing/),
     ]);
     expect(await results(other, "Ödometer")).toEqual(await results(port, first));
@@ -154,7 +155,7 @@ describe("protection", () => {
     const port = new EmbeddedPort(newWorkbook());
     const sheet = await port.insertSheet(plan);
     const said: string[] = [];
-    tellRefusals((sentence) => said.push(sentence));
+    tellRefusals((sentence) => said.push(english(sentence)));
     const write = (name: string, row = 0) => {
       const box = plan.names[name];
       return dispatch(port, "UPDATE_CELL", { col: box.col, row: box.row + row, content: "7" }).isSuccessful;

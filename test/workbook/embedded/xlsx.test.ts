@@ -1,3 +1,4 @@
+import { english } from "../../../src/reduction/message";
 import "./engine-in-node";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import ExcelJS from "exceljs";
@@ -306,7 +307,7 @@ describe("files of other programs", () => {
       ),
     );
     const { workbook, remarks } = openXlsx(zipSync(files));
-    expect(remarks).toEqual(["Names that are not one range of cells were left out: factor."]);
+    expect(remarks.map(english)).toEqual(["Names that are not one range of cells were left out: factor."]);
     expect(namesOf(workbook)).toEqual({ ring: "Test!A1", ring_2: "'Test 2'!A1" });
     const { Sheet1, Test, "Test 2": second } = contents(workbook) as any;
     expect(Test.cells.A2.formula).toBe("=ring*2");

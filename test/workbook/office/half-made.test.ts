@@ -1,5 +1,6 @@
 /** @jest-environment jsdom */
 /** Excel refuses any one step, or closes at it: nothing is left half made, and a second try works. */
+import { english } from "../../../src/reduction/message";
 import { OfficePort } from "../../../src/workbook/office";
 import { WorkbookError, type ChartPlan, type SheetPlan } from "../../../src/workbook/port";
 import { blankSheet } from "../../../src/datasheet";
@@ -100,7 +101,7 @@ describe("a new sheet", () => {
     return excel;
   };
   let sentences: string[] = [];
-  const insert = (): Promise<string> => port.insertSheet(WHOLE, (sentence) => sentences.push(sentence));
+  const insert = (): Promise<string> => port.insertSheet(WHOLE, (sentence) => sentences.push(english(sentence)));
   beforeEach(() => void (sentences = []));
 
   test.each(CODES)(

@@ -1,5 +1,6 @@
 /** @jest-environment jsdom */
 /** Sheets made from plans in the strict stand-in for Excel, read back cell by cell. */
+import { english } from "../../../src/reduction/message";
 import { blankSheet, demoSheet } from "../../../src/datasheet";
 import { OfficePort } from "../../../src/workbook/office";
 import { localName } from "../../../src/workbook/office/names";
@@ -15,7 +16,7 @@ const open = (options: Options = {}): StrictExcel => new StrictExcel(options);
 async function make(plan: SheetPlan, options: Options = {}) {
   const excel = open(options);
   const told: string[] = [];
-  const name = await port.insertSheet(plan, (sentence) => told.push(sentence));
+  const name = await port.insertSheet(plan, (sentence) => told.push(english(sentence)));
   expect(excel.faults).toEqual([]);
   return { excel, told, name, sheet: excel.sheet(name) };
 }
@@ -167,7 +168,7 @@ describe("notes", () => {
     const excel = open();
     excel.failures.refuse(/notes\.add/, "GeneralException");
     const told: string[] = [];
-    await expect(port.insertSheet(PLAN, (sentence) => told.push(sentence))).resolves.toBe("Test");
+    await expect(port.insertSheet(PLAN, (sentence) => told.push(english(sentence)))).resolves.toBe("Test");
     expect(told).toEqual([expect.stringMatching(/^Excel did not take all notes/)]);
     expect(excel.sheet("Test").cell("A1").value).toBe("Consolidation test");
   });
@@ -218,7 +219,9 @@ describe("a refusal in the middle", () => {
       const before = excel.picture();
       excel.failures.failAt(at, "GeneralException");
       const told: string[] = [];
-      const done = await port.insertSheet(whole, (sentence) => told.push(sentence)).catch((error: unknown) => error);
+      const done = await port
+        .insertSheet(whole, (sentence) => told.push(english(sentence)))
+        .catch((error: unknown) => error);
       if (typeof done === "string") {
         // The sheet is complete without notes and pages.
         expect(excel.sheet(done).sheet.protection.on).toBe(true);

@@ -1,5 +1,6 @@
 /** @jest-environment jsdom */
 /** The printed pages of a new sheet, in the strict stand-in for Excel. */
+import { english } from "../../../src/reduction/message";
 import { OfficePort } from "../../../src/workbook/office";
 import type { SheetPlan } from "../../../src/workbook/port";
 import { StrictExcel } from "../../excel/strict-excel";
@@ -23,7 +24,7 @@ async function printed(plan: SheetPlan, prepare: (excel: StrictExcel) => void = 
   excel.switches.limitsPrintArea = true;
   prepare(excel);
   const told: string[] = [];
-  const name = await port.insertSheet(plan, (sentence) => told.push(sentence));
+  const name = await port.insertSheet(plan, (sentence) => told.push(english(sentence)));
   expect(excel.faults).toEqual([]);
   const layout = Object.fromEntries(
     Object.entries(excel.sheet(name).sheet.settings).map(([path, value]) => [path.replace(/^pageLayout\./, ""), value]),

@@ -1,5 +1,6 @@
 /** @jest-environment jsdom */
 /** Every error code in the typings has a sentence, except codes of things that the add-in never asks for. */
+import { say } from "../../../src/reduction/message";
 import { readFileSync } from "fs";
 import { told } from "../../../src/workbook/office/sentence";
 import { StrictExcel } from "../../excel/strict-excel";
@@ -27,7 +28,7 @@ test("the typings list the codes of Excel", () => expect(codes.length).toBeGreat
 test.each(codes.filter((code) => !NEVER_ASKED.includes(code)))("%s: the sentence says why, and what to do", (code) => {
   new StrictExcel();
   const error = new (OfficeExtension.Error as any)({ code, message: "in the language of Excel" });
-  const { message } = told(error, "read the selection");
+  const { message } = told(error, say`read the selection`);
   expect(message).toMatch(/^Excel could not read the selection: .+\.$/);
   expect(message).not.toContain("in the language of Excel");
 });

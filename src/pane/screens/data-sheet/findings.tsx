@@ -17,9 +17,10 @@ function FindingList({ heading, findings }: { heading: string; findings: readonl
   if (findings.length === 0) return null;
   return (
     <FaultList heading={heading} level="h3">
-      {findings.map(({ sentence: said }) => (
-        <li key={said}>{said}</li>
-      ))}
+      {findings.map((finding) => {
+        const said = inWords(finding.sentence);
+        return <li key={said}>{said}</li>;
+      })}
     </FaultList>
   );
 }

@@ -12,6 +12,7 @@ import {
 import { layoutOf } from "../../../record/places";
 import { placedFormulas, type PlacedFormula } from "../../../specification/placed-formulas";
 import { blockAddresses } from "../../../workbook/picked";
+import { asTyped } from "../../../reduction/message";
 import { WorkbookError, type Box, type SheetName, type WorkbookPort } from "../../../workbook/port";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
@@ -40,7 +41,7 @@ export const placesOf = (cells: readonly PlacedFormula[]): string => {
 export async function attachName(port: WorkbookPort, name: string, replace: boolean): Promise<Done> {
   const { sheet, address, values } = await port.selection();
   const box = boxOf(address);
-  if (!box) throw new WorkbookError(words.oneBlock);
+  if (!box) throw new WorkbookError(asTyped(words.oneBlock));
   const cells = cellsToName(name, box, values.flat().filter((value) => value !== "").length);
   if ("sentence" in cells) throw new WorkbookError(cells.sentence);
   const place = plain(cells.box);
@@ -49,7 +50,7 @@ export async function attachName(port: WorkbookPort, name: string, replace: bool
     await port.nameCells(sheet, name, place, replace);
   } catch (error) {
     if (!isPresent || replace) throw error;
-    throw new NameTaken(sentenceOf(error), { cause: error });
+    throw new NameTaken(asTyped(sentenceOf(error)), { cause: error });
   }
   return withFormula(port, sheet, name, words.attached(name, place, sheet));
 }
@@ -114,7 +115,7 @@ const addressed = ({ name, box }: { readonly name: string; readonly box: Box }) 
  * other cells.
  */
 export async function attachReadings(port: WorkbookPort, fromLoad: number | undefined): Promise<Done> {
-  if (fromLoad === undefined) throw new WorkbookError(words.fromLoadWrong);
+  if (fromLoad === undefined) throw new WorkbookError(asTyped(words.fromLoadWrong));
   const { sheet, address } = await port.selection();
   const boxes = blockAddresses(address).flatMap((part) => boxOf(part) ?? []);
   const columns = readingColumns(boxes, fromLoad);
@@ -128,13 +129,13 @@ export async function attachReadings(port: WorkbookPort, fromLoad: number | unde
 export async function layOutWorkings(port: WorkbookPort): Promise<Done> {
   const { sheet, address } = await port.selection();
   const at = boxOf(address);
-  if (!at) throw new WorkbookError(words.oneBlock);
+  if (!at) throw new WorkbookError(asTyped(words.oneBlock));
   const [found] = await port.lookAt([{ sheet, values: CHECKED_NAMES, names: true }]);
   const { namings, labels, area } = workings(found?.names ?? [], found?.values ?? {}, at);
   if (namings.length === 0) return { sheet, telling: { intent: "info", sentence: words.nothingToLayOut } };
   const wanted = [...area, ...labels.map(({ row, col }) => ({ row, col, rows: 1, cols: 1 }))];
   const held = await firstHeld(port, sheet, wanted);
-  if (held) throw new WorkbookError(words.workingsHeld(held));
+  if (held) throw new WorkbookError(asTyped(words.workingsHeld(held)));
   await port.writeCells(sheet, labels);
   await port.nameAll(sheet, namings.map(addressed));
   const { layout } = await lookAtSheet(port, sheet);

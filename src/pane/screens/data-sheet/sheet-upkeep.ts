@@ -7,6 +7,7 @@ import { checkSheet, CHECKED_NAMES, firmLayout } from "../../../datasheet";
 import { NAMES_WITH_FORMULAS } from "../../../specification/placed-formulas";
 import { WorkbookError, type WorkbookPort } from "../../../workbook/port";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 import type { LookedAt, Offer, Telling } from "./sheet-check-state";
 
 const words = text.check;
@@ -60,6 +61,6 @@ export async function insertOwnFile(port: WorkbookPort, file: Pick<File, "arrayB
   const { sheets, remarks } = await port.insertFile(new Uint8Array(await file.arrayBuffer()));
   let sheet = sheets[0] ?? (await port.activeSheet());
   for (const one of sheets) if ((await lookAtSheet(port, one)).check.isDataSheet) sheet = one;
-  const sentence = [words.inserted(sheets), ...remarks].join(" ");
+  const sentence = [words.inserted(sheets), ...remarks.map(inWords)].join(" ");
   return { sheet, telling: { intent: remarks.length > 0 ? "warning" : "success", sentence } };
 }

@@ -20,7 +20,7 @@ import { say, verbatim, type Message, type Value } from "../../../reduction/mess
 import { refuseNotYet } from "../../../workbook/busy";
 import type { Looked, Selection, WorkbookPort } from "../../../workbook/port";
 import { LANGUAGES, type Language } from "../../text/language";
-import { translated } from "../../text/messages";
+import { inWords, translated } from "../../text/messages";
 import type { Beside, Want } from "../../live/want";
 import { readTest, type Reading } from "../../live/workbook-store";
 import { REVIEW, reviewOf } from "../checks/workbook-answers";
@@ -161,7 +161,7 @@ export async function makeReport(port: WorkbookPort, sheet: string, made: Made):
   const report = await port.insertSheet(
     reportSheet({ ...source, ...made, limits, inWords: wordsIn(made.language) }).plan,
     (remark) => {
-      remarks.push(remark);
+      remarks.push(inWords(remark));
     },
   );
   return { report, remarks, ...(Object.keys(limits).length > 0 ? { carriedFrom: latest } : {}) };

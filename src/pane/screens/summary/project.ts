@@ -13,6 +13,8 @@ import { boxAddress } from "../../../workbook/address";
 import { localDayNumber } from "../../../workbook/day-number";
 import { WorkbookError, type FoundSheet, type WorkbookPort } from "../../../workbook/port";
 import { Stopped } from "../../../workbook/in-slices";
+import { asTyped } from "../../../reduction/message";
+import { inWords } from "../../text/messages";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { sha256 } from "../../ui/sha256";
@@ -51,7 +53,7 @@ export async function readProject(port: WorkbookPort, { tell, signal, now }: Cou
   const found = await findSheets(port);
   const isOf = (name: string) => found.filter(({ has }) => has.includes(name));
   const sheets = isOf(DATA_SHEET_NAME);
-  if (sheets.length === 0) throw new WorkbookError(words.noSheets);
+  if (sheets.length === 0) throw new WorkbookError(asTyped(words.noSheets));
   const asked = isOf(ANSWERS_SHEET_NAME).map(({ sheet }) => ({ sheet, values: ANSWER_NAMES }));
   const answers = (await port.lookAt(asked)).flatMap(({ values }) => readAnswers(values));
   const specimens: Specimen[] = [];
@@ -86,7 +88,7 @@ async function standingOf(port: WorkbookPort, sheet: string): Promise<Standing> 
   ]);
   const { names = [], values = {}, contents = {} } = found ?? {};
   const box = boxesByName(names).get(KEY);
-  if (!box) throw new WorkbookError(words.none);
+  if (!box) throw new WorkbookError(asTyped(words.none));
   const around = { row: box.row, col: 0, rows: box.rows, cols: COLUMNS_LOOKED_AT };
   const rows = await port.values(sheet, boxAddress(around).replaceAll("$", ""));
   const filled = rows.flatMap((row, index) => (row.some((value) => value !== "") ? [box.row + index] : []));
@@ -135,14 +137,14 @@ async function bring(
 export async function insertSummary(port: WorkbookPort, system: "SI" | "US", course: Course): Promise<Done> {
   const project = await readProject(port, course);
   const remarks: string[] = [];
-  const sheet = await port.insertSheet(summarySheet(system), (remark) => void remarks.push(remark));
+  const sheet = await port.insertSheet(summarySheet(system), (remark) => void remarks.push(inWords(remark)));
   const sentences = await bring(port, sheet, project, []);
   return { isWhole: remarks.length === 0, sentences: [words.inserted(sheet), ...remarks, ...sentences] };
 }
 
 export async function bringUpToDate(port: WorkbookPort, course: Course): Promise<Done> {
   const sheet = await summaryOf(port);
-  if (sheet === undefined) throw new WorkbookError(words.none);
+  if (sheet === undefined) throw new WorkbookError(asTyped(words.none));
   const project = await readProject(port, course);
   return { isWhole: true, sentences: [words.upToDate(sheet), ...(await bring(port, sheet, project, []))] };
 }
@@ -154,11 +156,11 @@ export type ChosenFile = Pick<File, "name" | "arrayBuffer">;
 async function specimensOf(file: ChosenFile, day: number): Promise<FileSpecimen[]> {
   const bytes = new Uint8Array(await file.arrayBuffer());
   const sheets = namedCellsOf(bytes, RECORD_NAMES).filter(({ values }) => DATA_SHEET_NAME in values);
-  if (sheets.length === 0) throw new WorkbookError(words.noDataSheet);
+  if (sheets.length === 0) throw new WorkbookError(asTyped(words.noDataSheet));
   const hash = await sha256(bytes);
   return sheets.map(({ sheet, values }) => {
     const record = readRecord(values);
-    if (Object.keys(record.results).length === 0) throw new WorkbookError(words.noResults);
+    if (Object.keys(record.results).length === 0) throw new WorkbookError(asTyped(words.noResults));
     const beside = { open: openChecks(record, sheet, []), day, file: `${file.name}, ${sheet}`, hash };
     return { record, beside };
   });
@@ -167,7 +169,7 @@ async function specimensOf(file: ChosenFile, day: number): Promise<FileSpecimen[
 /** Reads files one after the other. A file that cannot be read is listed and skipped. */
 export async function addFiles(port: WorkbookPort, chosen: readonly ChosenFile[], course: Course): Promise<Done> {
   const sheet = await summaryOf(port);
-  if (sheet === undefined) throw new WorkbookError(words.none);
+  if (sheet === undefined) throw new WorkbookError(asTyped(words.none));
   const files: FileSpecimen[] = [];
   const skipped: string[] = [];
   for (const [index, file] of chosen.entries()) {
@@ -190,7 +192,7 @@ const calledIn = (sheet: string, { words: said }: TestRecord): string =>
 
 export async function insertCharts(port: WorkbookPort, course: Course): Promise<Done> {
   const summary = await summaryOf(port);
-  if (summary === undefined) throw new WorkbookError(words.none);
+  if (summary === undefined) throw new WorkbookError(asTyped(words.none));
   const { specimens } = await readProject(port, course);
   const { names, values, contents } = await standingOf(port, summary);
   const isHeld = (name: string, index: number): boolean => (contents[name]?.[index]?.[0] ?? "") !== "";
@@ -207,9 +209,9 @@ export async function insertCharts(port: WorkbookPort, course: Course): Promise<
     });
   const drawn = { sheet: summary, boxes: boxesByName(names), rows };
   const { plan, cells } = chartsSheet(drawn, curves, shown, unitsOfSummary(values));
-  if (plan.charts?.length === 0) throw new WorkbookError(words.nothingToDraw);
+  if (plan.charts?.length === 0) throw new WorkbookError(asTyped(words.nothingToDraw));
   const remarks: string[] = [];
-  const sheet = await port.insertSheet(plan, (remark) => void remarks.push(remark));
+  const sheet = await port.insertSheet(plan, (remark) => void remarks.push(inWords(remark)));
   await port.writeCells(sheet, cells);
   const told = [...remarks, ...(undrawn.length > 0 ? [words.undrawn(undrawn)] : [])];
   return { isWhole: told.length === 0, sentences: [words.chartsInserted(sheet), ...told] };

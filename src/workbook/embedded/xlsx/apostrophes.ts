@@ -2,6 +2,7 @@
  * Sheets with an apostrophe in their name, which the engine cannot have: they are renamed before the engine reads a
  * file.
  */
+import { say, verbatim, type Message } from "../../../reduction/message";
 import { nth } from "../../../reduction/numeric/lists";
 import { quoted } from "../../address";
 import { freeSheetName, withoutApostrophes } from "../../sheet-names";
@@ -16,7 +17,7 @@ const spellings = (name: string): string[] => {
 };
 
 /** Renames such sheets in all parts, references too. Returns a sentence for each. */
-export function renameApostrophes(parts: Parts, workbook: Document): string[] {
+export function renameApostrophes(parts: Parts, workbook: Document): Message[] {
   const sheets = all(workbook, "sheet");
   const names = sheets.map((sheet) => sheet.getAttribute("name") ?? "");
   const renamed = names.flatMap((name, at): (readonly [string, string])[] => {
@@ -36,6 +37,6 @@ export function renameApostrophes(parts: Parts, workbook: Document): string[] {
     }
   return renamed.map(
     ([before, now]) =>
-      `The sheet "${before}" is called "${now}" here: the sheet on this page allows no apostrophe in a name.`,
+      say`The sheet "${verbatim(before)}" is called "${verbatim(now)}" here: the sheet on this page allows no apostrophe in a name.`,
   );
 }

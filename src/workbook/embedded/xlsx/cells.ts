@@ -3,6 +3,7 @@
  * engine's own reader takes a time that grows with the square of the rows, shifts text that looks like a reference
  * inside texts of shared formulas, and leaves out cells without an address.
  */
+import { say, verbatim, type Message } from "../../../reduction/message";
 import { helpers, links, tokenize } from "@odoo/o-spreadsheet";
 import { boxOf, cellAddress } from "../../address";
 import { UNIX_EPOCH } from "../../day-number";
@@ -53,7 +54,7 @@ export interface Cells {
    * Addresses of cells whose formulas only the engine's own reader understands: formulas of tables and of other files.
    */
   readonly left: ReadonlySet<string>;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Message[];
 }
 
 /**
@@ -68,7 +69,9 @@ export function numberCells(document: Document, sheet: string): void {
       const given = line.getAttribute("r");
       row = given === null ? row + 1 : Number(given);
       if (!Number.isInteger(row) || row < 1 || row > LAST_ROW)
-        throw damaged(`the sheet "${sheet}" has a row ${given ?? row}, and no sheet has`);
+        throw damaged(
+          say`the sheet "${verbatim(sheet)}" has a row ${verbatim(String(given ?? row))}, and no sheet has`,
+        );
       if (given === null) line.setAttribute("r", String(row));
       let col = -1;
       for (const cell of childrenOf(line)) {
@@ -80,7 +83,7 @@ export function numberCells(document: Document, sheet: string): void {
         }
         const box = boxOf(address);
         if (!box || box.rows * box.cols !== 1 || box.row < 0 || box.row >= LAST_ROW || box.col >= LAST_COLUMN)
-          throw damaged(`the sheet "${sheet}" has a cell ${address}, and no sheet has`);
+          throw damaged(say`the sheet "${verbatim(sheet)}" has a cell ${verbatim(address)}, and no sheet has`);
         col = box.col;
         if (!/^[A-Z]+\d+$/.test(address)) cell.setAttribute("r", cellAddress(box.row, box.col));
       }
@@ -142,13 +145,14 @@ function constant(cell: Element, { sheet, strings }: Surroundings): string {
   if (type === "inlineStr") return typedText(runsText(child(cell, "is") ?? cell));
   const value = child(cell, "v")?.textContent;
   if (value == null) return "";
-  const refused = (what: string): WorkbookError => damaged(`the cell ${at} of the sheet "${sheet}" ${what}`);
+  const refused = (what: Message): WorkbookError =>
+    damaged(say`the cell ${verbatim(at)} of the sheet "${verbatim(sheet)}" ${what}`);
   switch (type) {
     case "s": {
       const text = strings[Number(value)];
       if (text === undefined)
         throw refused(
-          `shows text ${value.trim()} of the file, which has ${strings.length.toLocaleString("en-US")} texts counted from 0`,
+          say`shows text ${verbatim(value.trim())} of the file, which has ${strings.length} texts counted from 0`,
         );
       return typedText(text);
     }
@@ -160,18 +164,19 @@ function constant(cell: Element, { sheet, strings }: Surroundings): string {
       return plainText(value).trim();
     case "d": {
       const day = dayNumber(value.trim());
-      if (Number.isNaN(day)) throw refused(`holds "${value}" as a date`);
+      if (Number.isNaN(day)) throw refused(say`holds "${verbatim(value)}" as a date`);
       return String(day);
     }
     case "n": {
       const text = value.trim();
       if (text === "") return "";
-      if (!NUMBER.test(text)) throw refused(`holds "${text}" as a number`);
-      if (!Number.isFinite(Number(text))) throw refused(`holds ${text}, and no number is larger than 1.8E+308`);
+      if (!NUMBER.test(text)) throw refused(say`holds "${verbatim(text)}" as a number`);
+      if (!Number.isFinite(Number(text)))
+        throw refused(say`holds ${verbatim(text)}, and no number is larger than 1.8E+308`);
       return String(Number(text));
     }
     default:
-      throw refused(`is of an unknown kind "${type}"`);
+      throw refused(say`is of an unknown kind "${verbatim(type)}"`);
   }
 }
 
@@ -245,7 +250,7 @@ export function* readCells(document: Document, about: Surroundings): Generator<n
   };
   const rows: Cells["rows"] = {};
   const left = new Set<string>();
-  const remarks: string[] = [];
+  const remarks: Message[] = [];
   const shared = new Map<string, Shared>();
   /** Zones covered by the array of their first cell: their content is its answer. */
   const answers: Zone[] = [];
@@ -307,7 +312,7 @@ export function* readCells(document: Document, about: Surroundings): Generator<n
         if (cell.localName !== "c") continue;
         isFilled = true;
         const at = cell.getAttribute("r")!;
-        if (seen.has(at)) throw damaged(`the sheet "${sheet}" has two cells ${at}`);
+        if (seen.has(at)) throw damaged(say`the sheet "${verbatim(sheet)}" has two cells ${verbatim(at)}`);
         seen.add(at);
         const col = helpers.lettersToNumber(at.replace(/\d+$/, ""));
         const style = cell.getAttribute("s");
@@ -352,7 +357,7 @@ export function* readCells(document: Document, about: Surroundings): Generator<n
     });
     if (!isDone)
       throw new WorkbookError(
-        `The formulas of the sheet "${sheet}" are said to fill more than ${MOST_COVERED.toLocaleString("en-US")} cells, which is too many to open here: choose smaller ranges for them in Excel.`,
+        say`The formulas of the sheet "${verbatim(sheet)}" are said to fill more than ${MOST_COVERED} cells, which is too many to open here: choose smaller ranges for them in Excel.`,
       );
   }
 
@@ -380,20 +385,24 @@ export function* readCells(document: Document, about: Surroundings): Generator<n
     for (let row = 0; row < Math.max(100, lastRow); row++) rows[row] = { size: toPixels(usual), ...rows[row] };
 
   if (unknownLooks > 0)
-    remarks.push(`The look of ${unknownLooks} cells of "${sheet}" is not in the file: they look plain here.`);
+    remarks.push(
+      say`The look of ${unknownLooks} cells of "${verbatim(sheet)}" is not in the file: they look plain here.`,
+    );
   if (!isWholeLookKept)
-    remarks.push(`The look of blank cells in whole rows and columns of "${sheet}" was left out: they are too many.`);
+    remarks.push(
+      say`The look of blank cells in whole rows and columns of "${verbatim(sheet)}" was left out: they are too many.`,
+    );
   if (orphans > 0)
     remarks.push(
-      `${orphans} formulas of "${sheet}" are not in the file, only their values: the cells hold these as constants.`,
+      say`${orphans} formulas of "${verbatim(sheet)}" are not in the file, only their values: the cells hold these as constants.`,
     );
   if (heavy > 0)
     remarks.push(
-      `${heavy} formulas of "${sheet}" have too many operators for the sheet on this page: their cells hold the values as constants. Split them in Excel.`,
+      say`${heavy} formulas of "${verbatim(sheet)}" have too many operators for the sheet on this page: their cells hold the values as constants. Split them in Excel.`,
     );
   if (lostLinks > 0)
     remarks.push(
-      `${lostLinks} links of "${sheet}" were left out: only texts can have one here, to a web page, a mail address or a sheet.`,
+      say`${lostLinks} links of "${verbatim(sheet)}" were left out: only texts can have one here, to a web page, a mail address or a sheet.`,
     );
   return { cells, ...looks, rows, rowNumber, colNumber, left, remarks };
 }

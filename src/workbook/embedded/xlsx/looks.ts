@@ -2,6 +2,7 @@
  * Corrects the part of styles for the engine's reader, which leaves out styles that it does not understand, and then
  * counts wrongly.
  */
+import { say } from "../../../reduction/message";
 import { WorkbookError } from "../../port";
 import { toEngineFormat } from "../formats";
 import type { FileStyle } from "./cells";
@@ -37,7 +38,7 @@ export function checkStyleCount(text: string): void {
   const count = list.split("<xf").length - 1;
   if (count > MOST_STYLES)
     throw new WorkbookError(
-      `The file has ${count.toLocaleString("en-US")} cell formats, and Excel takes at most ${MOST_STYLES.toLocaleString("en-US")}: copy the sheets that are wanted into a new workbook.`,
+      say`The file has ${count} cell formats, and Excel takes at most ${MOST_STYLES}: copy the sheets that are wanted into a new workbook.`,
     );
 }
 

@@ -3,6 +3,7 @@
  * after it reads.
  * Casts: the engine's reader accepts and returns data without types.
  */
+import { say, verbatim, listed, type Message } from "../../../reduction/message";
 import { nth } from "../../../reduction/numeric/lists";
 import { helpers, load } from "@odoo/o-spreadsheet";
 import { cellAddress, quoted, unquoted } from "../../address";
@@ -36,7 +37,7 @@ import { all, append, childrenOf, first } from "../../xml";
 export interface Opened {
   readonly workbook: OpenWorkbook;
   /** Parts of the file that could not be kept, in sentences. */
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Message[];
 }
 
 interface Names {
@@ -195,15 +196,15 @@ const UNKNOWN_RULES = new Set(["whole", "time", "textLength"]);
 
 /** Contents that the engine or its reader may fail on, and that a workbook can do without. */
 const DISPENSABLE: readonly {
-  readonly called: string;
+  readonly called: Message;
   readonly elements: readonly string[];
   readonly parts?: RegExp;
 }[] = [
-  { called: "conditional formats", elements: ["conditionalFormatting", "extLst"] },
-  { called: "rules of entry", elements: ["dataValidations"] },
-  { called: "pictures and charts", elements: ["drawing"] },
-  { called: "tables", elements: ["tableParts"], parts: /^xl\/(?:tables|pivotTables)\// },
-  { called: "links to other files", elements: [], parts: /^xl\/externalLinks\// },
+  { called: say`conditional formats`, elements: ["conditionalFormatting", "extLst"] },
+  { called: say`rules of entry`, elements: ["dataValidations"] },
+  { called: say`pictures and charts`, elements: ["drawing"] },
+  { called: say`tables`, elements: ["tableParts"], parts: /^xl\/(?:tables|pivotTables)\// },
+  { called: say`links to other files`, elements: [], parts: /^xl\/externalLinks\// },
 ];
 
 type Dispensable = (typeof DISPENSABLE)[number];
@@ -232,7 +233,7 @@ function without(texts: readonly (readonly [string, string])[], kinds: readonly 
 function withWhatGoes(
   texts: readonly (readonly [string, string])[],
   make: (parts: Parts) => Model,
-): { model: Model; left: string[] } {
+): { model: Model; left: Message[] } {
   const attempts = [[], ...DISPENSABLE.map((kind) => [kind]), DISPENSABLE];
   let failure: unknown;
   for (const kinds of attempts)
@@ -244,8 +245,6 @@ function withWhatGoes(
     }
   throw failure;
 }
-
-const AS_IT_WAS = "The workbook on the page is as it was.";
 
 function archiveOf(bytes: Uint8Array): { archive: Archive; main: string } {
   const other = noArchive(bytes);
@@ -329,7 +328,7 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined): Generator<num
     ).length;
     if (dropped > 0)
       remarks.push(
-        `Rules of "${name}" for whole numbers, times or lengths of text (${dropped}) were left out: the sheet on this page has none such.`,
+        say`Rules of "${verbatim(name)}" for whole numbers, times or lengths of text (${dropped}) were left out: the sheet on this page has none such.`,
       );
     const { rename, qualified } = renamer(names, name);
     const steps = readCells(document, {
@@ -355,7 +354,7 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined): Generator<num
   const mark = markOf(workbook) ?? usual;
   const make = (rest: Parts): Model => {
     const data = load({ ...Object.fromEntries(rest.entries()), ...pictures } as never) as any;
-    const cut: string[] = [];
+    const cut: Message[] = [];
     data.namedRanges = names.ranges;
     for (const sheet of data.sheets) {
       const { read: cells, own } = kept.get(sheet.name)!;
@@ -392,7 +391,9 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined): Generator<num
         const { sheetName, xc } = helpers.splitReference(range);
         const [present] = rangesWithin([xc], sized.get(sheetName!)!);
         if (present !== xc)
-          cut.push(`The name ${name} leads to ${xc}, far beyond the cells of its sheet: it was cut there.`);
+          cut.push(
+            say`The name ${verbatim(name)} leads to ${verbatim(xc)}, far beyond the cells of its sheet: it was cut there.`,
+          );
         return present === undefined ? [] : [[name, range.slice(0, range.length - xc.length) + present]];
       }),
     );
@@ -417,7 +418,7 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined): Generator<num
     return model;
   };
   const { model, left } = withWhatGoes(parts.entries(), make);
-  if (left.length > 0) remarks.push(`The file's ${left.join(", ")} were left out: they could not be read.`);
+  if (left.length > 0) remarks.push(say`The file's ${listed(left)} were left out: they could not be read.`);
   const { getters } = model;
   bringForward(model, front);
   const localNames = new Map(
@@ -425,7 +426,7 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined): Generator<num
   );
   const lost = new Map([...names.lost].map(([sheet, list]) => [getters.getSheetIdByName(sheet)!, list] as const));
   if (names.dropped.length > 0)
-    remarks.push(`Names that are not one range of cells were left out: ${names.dropped.join(", ")}.`);
+    remarks.push(say`Names that are not one range of cells were left out: ${listed(names.dropped.map(verbatim))}.`);
   return { workbook: { model, localNames, lost }, remarks };
 }
 
@@ -449,9 +450,10 @@ export function* opening(bytes: Uint8Array, usual?: DecimalMark): Generator<numb
   try {
     return yield* read(bytes, usual);
   } catch (error) {
-    if (error instanceof WorkbookError) throw new WorkbookError(`${error.message} ${AS_IT_WAS}`);
+    if (error instanceof WorkbookError)
+      throw new WorkbookError(say`${error.said} The workbook on the page is as it was.`);
     throw new WorkbookError(
-      `The file could not be opened: something in it cannot be read. Open it in Excel or LibreOffice, save it anew as .xlsx, and try that. ${AS_IT_WAS}`,
+      say`The file could not be opened: something in it cannot be read. Open it in Excel or LibreOffice, save it anew as .xlsx, and try that. The workbook on the page is as it was.`,
     );
   }
 }

@@ -3,6 +3,7 @@
  * under the paths and content types that the engine's reader expects. The names and content types in the file do not
  * matter; a part that no relationship leads to is not read.
  */
+import { say, verbatim, listed, type Message } from "../../../reduction/message";
 import { WorkbookError } from "../../port";
 import { damaged, type Archive } from "../../zip";
 import { checkStyleCount } from "./looks";
@@ -29,7 +30,7 @@ export interface Package {
   readonly sheets: readonly { readonly name: string; readonly path: string }[];
   /** The index of the active sheet. */
   readonly front: number | undefined;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Message[];
 }
 
 interface Relation {
@@ -131,12 +132,12 @@ export function sheetPart(parts: Parts, path: string, root: string, called: stri
   try {
     document = parts.document(path);
   } catch {
-    throw damaged(`its part ${called} is not valid XML`);
+    throw damaged(say`its part ${verbatim(called)} is not valid XML`);
   }
   const { localName, namespaceURI } = document.documentElement;
   if (localName !== root || namespaceURI !== MAIN)
     throw damaged(
-      `its part ${called} is none of a workbook (it begins with <${localName}> of "${namespaceURI ?? ""}")`,
+      say`its part ${verbatim(called)} is none of a workbook (it begins with <${verbatim(localName)}> of "${verbatim(namespaceURI ?? "")}")`,
     );
   return document;
 }
@@ -149,11 +150,11 @@ function namedIds(sheet: Element): string[] {
     .flatMap((element) => element.getAttributeNS(RELATIONS, "id") ?? []);
 }
 
-const SHEET_WORDS: Readonly<Record<string, string>> = {
-  chartsheet: "chart sheet",
-  dialogsheet: "dialog sheet",
-  xlMacrosheet: "macro sheet",
-  xlIntlMacrosheet: "macro sheet",
+const SHEET_WORDS: Readonly<Record<string, Message>> = {
+  chartsheet: say`chart sheet`,
+  dialogsheet: say`dialog sheet`,
+  xlMacrosheet: say`macro sheet`,
+  xlIntlMacrosheet: say`macro sheet`,
 };
 
 /** Reads the parts of the workbook at `main` in steps; each gives the share that is done. A missing part that the workbook needs is refused with a sentence. */
@@ -161,7 +162,7 @@ export function* readPackage(archive: Archive, main: string): Generator<number, 
   const parts = new Parts([]);
   const pictures: Record<string, { imageSrc: string }> = {};
   const types: [string, string][] = [];
-  const remarks: string[] = [];
+  const remarks: Message[] = [];
   const missing: string[] = [];
   const counts = new Map<string, number>();
 
@@ -232,7 +233,7 @@ export function* readPackage(archive: Archive, main: string): Generator<number, 
   const entries = all(workbook, "sheet");
   if (entries.length > MOST_SHEETS)
     throw new WorkbookError(
-      `The file has ${entries.length.toLocaleString("en-US")} sheets, and at most ${MOST_SHEETS} can be opened here: move those that are wanted to a workbook of their own in Excel.`,
+      say`The file has ${entries.length} sheets, and at most ${MOST_SHEETS} can be opened here: move those that are wanted to a workbook of their own in Excel.`,
     );
   const led: { id: string; kind: string; target: string }[] = [];
   /** From the position of a sheet in the file to its position here. */
@@ -244,17 +245,19 @@ export function* readPackage(archive: Archive, main: string): Generator<number, 
     const relation = relations.find((one) => one.id === id);
     const from = relation && targetOf(archive, main, relation);
     if (relation && relation.kind !== "worksheet") {
-      remarks.push(`The ${SHEET_WORDS[relation.kind] ?? "sheet"} "${name}" was left out: it has no cells.`);
+      remarks.push(
+        say`The ${SHEET_WORDS[relation.kind] ?? say`sheet`} "${verbatim(name)}" was left out: it has no cells.`,
+      );
       entry.remove();
       continue;
     }
-    if (from === undefined || !archive.has(from)) throw damaged(`its sheet "${name}" is missing`);
+    if (from === undefined || !archive.has(from)) throw damaged(say`its sheet "${verbatim(name)}" is missing`);
     const path = takePart("worksheet", from);
     const { documentElement } = sheetPart(parts, path, "worksheet", from);
     const ids = new Set(relationsIn(archive, from).map((one) => one.id));
     if (namedIds(documentElement).some((one) => !ids.has(one)))
       remarks.push(
-        `The sheet "${name}" names parts that the file does not lead to: pictures, notes, links or tables of it are missing here.`,
+        say`The sheet "${verbatim(name)}" names parts that the file does not lead to: pictures, notes, links or tables of it are missing here.`,
       );
     entry.setAttribute("name", name);
     entry.setAttributeNS(RELATIONS, "r:id", `sheet${at}`);
@@ -264,7 +267,9 @@ export function* readPackage(archive: Archive, main: string): Generator<number, 
     yield (at + 1) / entries.length;
   }
   if (sheets.length === 0)
-    throw new WorkbookError("The file has no sheet of cells, so there is nothing to open here: choose another file.");
+    throw new WorkbookError(
+      say`The file has no sheet of cells, so there is nothing to open here: choose another file.`,
+    );
   for (const name of all(workbook, "definedName")) {
     const local = name.getAttribute("localSheetId");
     if (local === null) continue;
@@ -278,9 +283,11 @@ export function* readPackage(archive: Archive, main: string): Generator<number, 
     if (from !== undefined && archive.has(from)) takePart("externalLink", from);
   }
   if (relations.some(({ kind }) => kind === "vbaProject"))
-    remarks.push("The macros of the file were left out: the sheet on this page runs none.");
+    remarks.push(say`The macros of the file were left out: the sheet on this page runs none.`);
   if (missing.length > 0)
-    remarks.push(`The file names parts that it does not have, which were left out: ${missing.join(", ")}.`);
+    remarks.push(
+      say`The file names parts that it does not have, which were left out: ${listed(missing.map(verbatim))}.`,
+    );
 
   parts.set(relationsOf(WORKBOOK), relationsText(led));
   const overrides = [...SINGLE_TYPES, ...types].map(

@@ -2,6 +2,7 @@
  * The size of a sheet of a file: enough for its cells, and limited room for ranges that lead to blank cells. Ranges
  * beyond the sheet are cut.
  */
+import { say, verbatim, type Message } from "../../../reduction/message";
 import { helpers } from "@odoo/o-spreadsheet";
 import { boxOf } from "../../address";
 import { addressOf, toZone, type Zone } from "../zones";
@@ -62,7 +63,7 @@ const placesOf = ({ left, right, top, bottom }: Zone): number[] =>
  * Merged ranges of more than one cell that do not overlap, cut to the sheet, with a sentence if some were cut or left
  * out.
  */
-export function mergesWithin(merges: readonly string[], sheet: Sized): { merges: string[]; remarks: string[] } {
+export function mergesWithin(merges: readonly string[], sheet: Sized): { merges: string[]; remarks: Message[] } {
   const kept: string[] = [];
   const taken = new Set<number>();
   let changed = 0;
@@ -94,7 +95,7 @@ export function mergesWithin(merges: readonly string[], sheet: Sized): { merges:
     remarks:
       changed > 0
         ? [
-            `Merged cells of "${sheet.name}" that overlap, or reach far beyond its cells, were cut or left out (${changed}).`,
+            say`Merged cells of "${verbatim(sheet.name)}" that overlap, or reach far beyond its cells, were cut or left out (${changed}).`,
           ]
         : [],
   };

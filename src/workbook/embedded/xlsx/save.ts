@@ -1,4 +1,5 @@
 /** A workbook as an .xlsx file: the engine's own export, with what it leaves out or gets wrong put right. */
+import { say, verbatim } from "../../../reduction/message";
 import { boxAddress, quoted } from "../../address";
 import { localName } from "../../names";
 import { atOnce, type Run } from "../../in-slices";
@@ -193,7 +194,7 @@ function checkAgain(path: string, text: string): void {
     parseXml(text);
   } catch {
     throw new WorkbookError(
-      `The workbook was not saved: its part ${path} could not be read again, so the file could not be opened. The workbook is as it was. Please report this; a new workbook takes the sheets one by one meanwhile.`,
+      say`The workbook was not saved: its part ${verbatim(path)} could not be read again, so the file could not be opened. The workbook is as it was. Please report this; a new workbook takes the sheets one by one meanwhile.`,
     );
   }
 }
@@ -223,6 +224,6 @@ export async function saveXlsx(
 /** The bytes of an image that the engine stores as a data address. */
 async function imageBytes(source: string): Promise<Uint8Array> {
   if (!source.startsWith("data:"))
-    throw new WorkbookError("A picture in the workbook is not held in it and cannot be saved: remove it.");
+    throw new WorkbookError(say`A picture in the workbook is not held in it and cannot be saved: remove it.`);
   return new Uint8Array(await (await fetch(source)).arrayBuffer());
 }

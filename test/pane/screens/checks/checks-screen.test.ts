@@ -1,4 +1,5 @@
 /** @jest-environment jsdom */
+import { say } from "../../../../src/reduction/message";
 import { act, type ComponentType } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { COMPARISON_NAMES } from "../../../../src/book/comparison";
@@ -85,7 +86,7 @@ describe.each([
   });
 
   test("says why if the workbook cannot be read", async () => {
-    port.failure = new WorkbookError("The workbook is busy: press Escape in the sheet.");
+    port.failure = new WorkbookError(say`The workbook is busy: press Escape in the sheet.`);
     await show(Screen);
     expect(place.querySelector("[role=alert]")?.textContent).toContain("press Escape in the sheet");
   });

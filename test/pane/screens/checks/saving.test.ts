@@ -1,5 +1,6 @@
 /** @jest-environment jsdom */
 /** Files in a host that saves none, and reports while Excel calculates. */
+import { say } from "../../../../src/reduction/message";
 import { act, createElement } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { demoSheet } from "../../../../src/datasheet";
@@ -87,7 +88,7 @@ describe("while Excel calculates", () => {
 
 test("parts of a new sheet that the host refused are listed after the name of the sheet", async () => {
   const insertSheet: WorkbookPort["insertSheet"] = async (_plan, tell) => {
-    tell?.("Excel did not take the footer.");
+    tell?.(say`Excel did not take the footer.`);
     return "Ring";
   };
   const port: WorkbookPort = Object.assign(new FakePort(), { insertSheet });

@@ -1,4 +1,5 @@
 /** The state of the sheet check, without a page. */
+import { say } from "../../../../src/reduction/message";
 import {
   checked,
   loadTyped,
@@ -35,8 +36,8 @@ const LOOKED: LookedAt = {
     isDataSheet: true,
     unbound: 0,
     findings: [
-      { weight: "stop", sentence: "Ring (ring_mass) is missing.", attach: ["ring_mass"] },
-      { weight: "look", sentence: "Row 4 has no load number." },
+      { weight: "stop", sentence: say`Ring (ring_mass) is missing.`, attach: ["ring_mass"] },
+      { weight: "look", sentence: say`Row 4 has no load number.` },
     ],
   },
 };

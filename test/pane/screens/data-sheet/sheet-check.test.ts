@@ -1,4 +1,5 @@
 /** @jest-environment jsdom */
+import { say } from "../../../../src/reduction/message";
 import { act, createElement } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { blankSheet, demoSheet, wettingSeries } from "../../../../src/datasheet";
@@ -128,7 +129,7 @@ test("a firm's file is inserted, and parts that could not be kept are listed", a
   port.insertFile = async (file) => {
     port.asked.push(`insert ${file.length} bytes`);
     port.addSheets("Our form");
-    return { sheets: ["Our form"], remarks: ["Notes were left out."] };
+    return { sheets: ["Our form"], remarks: [say`Notes were left out.`] };
   };
   const input = place.querySelector<HTMLInputElement>('input[type="file"]')!;
   const file = { name: "form.xlsx", arrayBuffer: async () => new ArrayBuffer(9) };
@@ -159,7 +160,7 @@ test("protection is lifted and restored with one button", async () => {
 });
 
 test("a workbook that cannot be read says so, and can be read again", async () => {
-  port.failure = new WorkbookError("The workbook is busy.");
+  port.failure = new WorkbookError(say`The workbook is busy.`);
   await open();
   expect(place.querySelector('[role="alert"]')?.textContent).toBe("The workbook is busy.");
   port.failure = undefined;

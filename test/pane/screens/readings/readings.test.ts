@@ -1,4 +1,5 @@
 /** @jest-environment jsdom */
+import { say } from "../../../../src/reduction/message";
 import { createHash, webcrypto } from "node:crypto";
 import { TextDecoder, TextEncoder } from "node:util";
 import { act } from "react";
@@ -299,7 +300,7 @@ test("a workbook that refuses says so, and the existing file sheet is used again
   const fill = port.fillNames;
   let calls = 0;
   port.fillNames = async (...given) => {
-    if (++calls === 3) throw new WorkbookError("The sheet is protected: unprotect it, then write again.");
+    if (++calls === 3) throw new WorkbookError(say`The sheet is protected: unprotect it, then write again.`);
     return fill(...given);
   };
   await press("Write 2 loads to “Test 7”");

@@ -10,7 +10,7 @@ import { FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
 import { onPage } from "../../on-page";
 import { sheetOf } from "../../fake-workbook";
-import { english } from "../../../../src/reduction/message";
+import { english, say } from "../../../../src/reduction/message";
 
 jest.setTimeout(30_000);
 
@@ -54,7 +54,7 @@ test("without a data sheet it says what to do", async () => {
 });
 
 test("a workbook that cannot be read says so, and is read again on request", async () => {
-  port.failure = new WorkbookError("Excel is busy: wait a moment.");
+  port.failure = new WorkbookError(say`Excel is busy: wait a moment.`);
   await open();
   expect(place.querySelector('[role="alert"]')!.textContent).toContain("Excel is busy");
   port.failure = undefined;
@@ -102,7 +102,7 @@ test("paper and the name of the person who prepares it are chosen", async () => 
 test("a report that cannot be made leaves nothing, and the sentence says why", async () => {
   dataSheet("Sheet1");
   await open();
-  port.failing.insertSheet = new WorkbookError("The workbook's structure is protected. The workbook is as it was.");
+  port.failing.insertSheet = new WorkbookError(say`The workbook's structure is protected. The workbook is as it was.`);
   await press(words.make("Sheet1"));
   expect(place.querySelector('[role="alert"]')!.textContent).toContain("The workbook is as it was.");
   expect(port.inserted).toEqual([]);

@@ -1,4 +1,5 @@
 /** @jest-environment jsdom */
+import { say } from "../../../../src/reduction/message";
 import { act } from "react";
 import { RECORD_NAMES } from "../../../../src/record/record";
 import { ResultsScreen } from "../../../../src/pane/screens/results/results-screen";
@@ -135,7 +136,7 @@ test("a sheet without readings says so", async () => {
 
 describe("failures of the host", () => {
   test("a workbook that cannot be read gives its sentence, and can be tried again", async () => {
-    port.failure = new WorkbookError("Excel is busy: finish editing the cell, and try again.");
+    port.failure = new WorkbookError(say`Excel is busy: finish editing the cell, and try again.`);
     await open();
     expect(told("alert")).toBe(port.failure.message);
     port.failure = undefined;

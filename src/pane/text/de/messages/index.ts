@@ -3,26 +3,36 @@ import { checks } from "./checks";
 import { curve } from "./curve";
 import { curveQuestions } from "./curve-questions";
 import { design } from "./design";
+import { files } from "./files";
 import { increment } from "./increment";
+import { news } from "./news";
+import { office } from "./office";
 import { plots } from "./plots";
 import { questions } from "./questions";
 import { record } from "./record";
 import { report } from "./report";
 import { reportTexts } from "./report-texts";
+import { sheetCheck } from "./sheet-check";
 import { specimen } from "./specimen";
 import { wetting } from "./wetting";
+import { workbook } from "./workbook";
 
 export const messages: Readonly<Record<string, string>> = {
   ...checks,
   ...curve,
   ...curveQuestions,
   ...design,
+  ...files,
   ...increment,
+  ...news,
+  ...office,
   ...plots,
   ...questions,
   ...record,
   ...report,
   ...reportTexts,
+  ...sheetCheck,
   ...specimen,
   ...wetting,
+  ...workbook,
 };

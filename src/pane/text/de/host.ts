@@ -1,0 +1,45 @@
+/** Die Wörter der Seite von `npm start`. */
+import type { HostWords } from "../host";
+
+export const host: HostWords = {
+  open: ".xlsx öffnen",
+  save: ".xlsx speichern",
+  chooseFile: "Zu öffnende Arbeitsmappe",
+  decimalMark: "Dezimalzeichen",
+  point: "Punkt: 0.5",
+  comma: "Komma: 0,5",
+  stop: "Anhalten",
+  help: "Hilfe (englisch)",
+  licences: "Bestandteile und Lizenzen",
+  divider: "Breite des Aufgabenbereichs",
+  pane: "Aufgabenbereich von Clayledger",
+  yes: "Ja",
+  no: "Nein",
+  close: "Schließen",
+  licencesAbout:
+    "Die Tabellenkalkulation dieser Seite ist das Werk anderer. Ihre Dateien werden so ausgeliefert, wie sie veröffentlicht wurden, neben unserem eigenen Code im Ordner „vendor“: Dort lassen sie sich durch andere Fassungen mit derselben Schnittstelle ersetzen.",
+  licence: "Lizenz",
+  sheetSource: "Quelltext auf github.com/odoo/o-spreadsheet",
+  owlSource: "Quelltext auf github.com/odoo/owl",
+  orLater: "GNU LGPL 3.0 oder neuer",
+  chart: "Diagramme des Blatts, MIT",
+  adapter: "mit seinem Adapter",
+  luxon: "und Luxon",
+  dates: "für Daten",
+  bootstrap: "Formatvorlage, MIT",
+  icons: "Symbole, Schrift unter SIL OFL 1.1, Formatvorlage unter MIT",
+  ownLicence:
+    "Clayledger selbst steht unter der MIT-Lizenz. Alles, was in seine eigenen Dateien gebündelt ist, und alles oben Genannte steht nach Paketen mit Lizenz und Hinweisen in",
+  failedInside: (cause) =>
+    `Etwas ist fehlgeschlagen, was nicht fehlschlagen sollte (${cause}). Die Arbeitsmappe ist unverändert; bitte melden, wenn es bleibt.`,
+  notStarted: (cause) =>
+    `Die Seite konnte nicht starten: ${cause}. Neu laden; wenn das nicht hilft, den Build noch einmal laufen lassen.`,
+  isOpen: (name) => `${name} ist geöffnet.`,
+  opening: (name) => `${name} wird geöffnet`,
+  saving: (name) => `${name} wird gespeichert`,
+  saved: (name) => `${name} liegt jetzt bei den Downloads des Browsers.`,
+  stopped: "Angehalten: Keine Datei wurde erstellt und keine geöffnet.",
+  unsaved: (name, next) =>
+    `${name} hat Änderungen, die nicht gespeichert sind. ${next} trotzdem öffnen und sie verlieren?`,
+  notOpened: (name) => `${name} wurde nicht geöffnet.`,
+};

@@ -1,0 +1,48 @@
+/** The news of the versions of the data sheet. */
+export const news: Readonly<Record<string, string>> = {
+  "A pick by hand may be of the compression curve: the stress, Cc, Cr, Cs and the field curve follow it.":
+    "Eine Festlegung von Hand kann die Kompressionskurve betreffen: Spannung, Cc, Cr, Cs und Feldkurve folgen ihr.",
+  "A load is marked as a stage of wetting; strain on wetting, free swell with its rate, collapse with its class, and the swelling pressure by the method chosen stand among the results.":
+    "Eine Laststufe wird als Bewässerung gekennzeichnet; Dehnung bei Bewässerung, freies Quellen mit seiner Geschwindigkeit, Sackung mit ihrer Klasse und der Quelldruck nach dem gewählten Verfahren stehen bei den Ergebnissen.",
+  "The form follows the work: ring, sizes and masses, trimmings, apparatus, choices, loads, readings; results and remarks stand on pages to the right of it, picks by hand to the right of the readings.":
+    "Das Formular folgt der Arbeit: Ring, Maße und Massen, Abschnitte, Gerät, Auswahl, Lasten, Ablesungen; Ergebnisse und Bemerkungen stehen auf Seiten rechts davon, Festlegungen von Hand rechts der Ablesungen.",
+  "Methods and picks are given in words (Pacheco Silva, straight part from); the short names of older sheets are understood as before.":
+    "Verfahren und Festlegungen stehen in Worten (Pacheco Silva, straight part from); die Kurznamen älterer Blätter werden weiter verstanden.",
+  "A line at the head of the sheet says what is missing or cannot be, and where; while a test is running, a method that does not apply yet leaves its cells blank.":
+    "Eine Zeile am Kopf des Blatts sagt, was fehlt oder nicht sein kann und wo; während eines laufenden Versuchs lässt ein Verfahren, das noch nicht anwendbar ist, seine Zellen leer.",
+  "Values of a register of rings, frames, dials and balances say from which register they came, and on which day.":
+    "Werte aus einem Verzeichnis von Ringen, Rahmen, Messuhren und Waagen sagen, aus welchem Verzeichnis und von welchem Tag sie sind.",
+  "The method of the preconsolidation stress is chosen; values may be adopted with reason, initials and day, beside what the constructions give, and what follows goes on with them.":
+    "Das Verfahren der Vorbelastungsspannung wird gewählt; Werte lassen sich mit Grund, Kürzel und Tag neben denen der Konstruktionen festlegen, und das Weitere rechnet mit ihnen.",
+  "Design values stand beside the form: at the in-situ stress and over an increase of stress.":
+    "Neben dem Formular stehen Bemessungswerte: bei der In-situ-Spannung und über einen Spannungszuwachs.",
+  "The apparatus deflection deducted at a load is that of the table less that at the seating stress, under which the zero reading was taken.":
+    "Als Geräteverformung einer Laststufe wird die der Tabelle abgezogen, vermindert um die bei der Anfangsspannung, unter der die Nullablesung genommen wurde.",
+  "cv is worked out with the height at 50 % of consolidation of its own construction, and no longer with the mean of the heights at the ends of the load.":
+    "cv wird mit der Höhe bei 50 % Konsolidation der eigenen Konstruktion berechnet und nicht mehr mit dem Mittel der Höhen zu Beginn und Ende der Laststufe.",
+  "cv, k and C alpha are given of loads that consolidate only: not of unloading, of wetting, or of a load under which the specimen swelled.":
+    "cv, k und C alpha gibt es nur für Laststufen, die konsolidieren: nicht für Entlastung, Bewässerung oder eine Laststufe, unter der die Probe quoll.",
+  "Pacheco Silva's construction begins at the initial void ratio; the field curve says which branch its Cr came from.":
+    "Die Konstruktion nach Pacheco Silva beginnt bei der Anfangsporenzahl; die Feldkurve sagt, von welchem Ast ihr Cr stammt.",
+  "The constructions are aided or drawn, as the test or a load has it; readings of 0 count, as of a transducer that is zeroed for each load.":
+    "Die Konstruktionen sind gestützt oder gezeichnet, wie es für den Versuch oder eine Laststufe gewählt ist; Ablesungen von 0 zählen, etwa eines Wegaufnehmers, der für jede Laststufe genullt wird.",
+  "The temperature of the water and the salt of the pore water have cells; left blank, they change nothing.":
+    "Die Temperatur des Wassers und das Salz des Porenwassers haben Zellen; leer ändern sie nichts.",
+  "A load at the stress of the one before is a branch of its own, wetting; water added under the seating stress has a mark.":
+    "Eine Laststufe mit der Spannung der vorigen ist ein eigener Ast, Bewässerung; Wasserzugabe unter der Anfangsspannung hat eine Kennzeichnung.",
+  "A table takes picks by hand with the value before, the value after, reason, initials and time; the time curves use the last one of each load.":
+    "Eine Tabelle nimmt Festlegungen von Hand auf, mit Wert vorher, Wert nachher, Grund, Kürzel und Zeit; die Zeitkurven verwenden die letzte jeder Laststufe.",
+  "Each load has its own construction for d100 and cv.": "Jede Laststufe hat ihre eigene Konstruktion für d100 und cv.",
+  "Sample ID, depth of the sample's top, how the specimen was cut, the ring register, the largest particle and deviations have cells.":
+    "Probenkennung, Tiefe der Probenoberkante, Art des Ausschneidens, Ringverzeichnis, größtes Korn und Abweichungen haben Zellen.",
+  "Remarks stand in full on a page of their own; the weighings follow the apparatus, so that the Tab key goes with the work; up to 48 loads.":
+    "Bemerkungen stehen vollständig auf einer eigenen Seite; die Wägungen folgen auf das Gerät, sodass die Tabulatortaste der Arbeit folgt; bis zu 48 Laststufen.",
+  "Laboratory, sample type, limits, dates of sampling and receipt, calibration dates and the lever ratio have cells.":
+    "Labor, Art der Probe, Grenzen, Tage von Entnahme und Eingang, Kalibriertage und Hebelverhältnis haben Zellen.",
+  "Each load has a temperature, and cv at 20 degrees Celsius.":
+    "Jede Laststufe hat eine Temperatur und cv bei 20 Grad Celsius.",
+  "The field curve, the quality of the sample, the chosen C alpha with its ratio to Cc, and the load of inundation stand among the results.":
+    "Feldkurve, Güte der Probe, gewähltes C alpha mit seinem Verhältnis zu Cc und die Laststufe der Bewässerung stehen bei den Ergebnissen.",
+  "The unit of depth is chosen like the others; up to 2000 readings a load; cells that are not inputs are protected without a password.":
+    "Die Einheit der Tiefe wird wie die anderen gewählt; bis zu 2000 Ablesungen je Laststufe; Zellen, die keine Eingaben sind, sind ohne Kennwort geschützt.",
+};

@@ -1,0 +1,42 @@
+/** The words of the page of `npm start`. */
+export const host = {
+  open: "Open .xlsx",
+  save: "Save .xlsx",
+  chooseFile: "Workbook to open",
+  decimalMark: "Decimal mark",
+  point: "point: 0.5",
+  comma: "comma: 0,5",
+  stop: "Stop",
+  help: "Help",
+  licences: "Components and licences",
+  divider: "Width of the pane",
+  pane: "Clayledger pane",
+  yes: "Yes",
+  no: "No",
+  close: "Close",
+  licencesAbout:
+    "The spreadsheet on this page is the work of others. Its files are served as they were published, beside our own code, in the folder “vendor”: they can be replaced there by other versions of the same interface.",
+  licence: "licence",
+  sheetSource: "source at github.com/odoo/o-spreadsheet",
+  owlSource: "source at github.com/odoo/owl",
+  orLater: "GNU LGPL 3.0 or later",
+  chart: "charts of the sheet, MIT",
+  adapter: "with its adapter",
+  luxon: "and Luxon",
+  dates: "for dates",
+  bootstrap: "style sheet, MIT",
+  icons: "icons, font under SIL OFL 1.1, style sheet under MIT",
+  ownLicence:
+    "Clayledger itself is under the MIT licence. Everything that is bundled into its own files, and everything above, is listed by package with its licence and notices in",
+  failedInside: (cause: string) =>
+    `Something failed that should not have (${cause}). The workbook is as it was; please report it if it stays.`,
+  notStarted: (cause: string) =>
+    `The page could not start: ${cause}. Reload it; if that does not help, run the build again.`,
+  isOpen: (name: string) => `${name} is open.`,
+  opening: (name: string) => `Opening ${name}`,
+  saving: (name: string) => `Saving ${name}`,
+  saved: (name: string) => `${name} was saved to the browser's downloads.`,
+  stopped: "Stopped: no file was made, and none was opened.",
+  unsaved: (name: string, next: string) => `${name} has changes that are not saved. Open ${next} anyway and lose them?`,
+  notOpened: (name: string) => `${name} was not opened.`,
+};
