@@ -82,7 +82,7 @@ describe("damage", () => {
       {},
     );
     expect(english(doubled.findings[0].sentence)).toMatch(
-      /Ring \(ring_mass\) is there 2 times, at \w+ and \w+\. The sheet's own/,
+      /Ring \(ring_mass\) is there 2 times, at \w+, \w+\. The sheet's own/,
     );
   });
 

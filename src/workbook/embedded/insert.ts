@@ -2,7 +2,7 @@
  * Copies the sheets of another workbook: the commands make them again in this workbook, under free names.
  * Casts: the engine gives the data of a workbook without types.
  */
-import { say, type Message } from "../../reduction/message";
+import { say, verbatim, type Message } from "../../reduction/message";
 import { quoted, unquoted } from "../address";
 import { helpers, tokenize } from "@odoo/o-spreadsheet";
 import { freeSheetName } from "../sheet-names";
@@ -115,8 +115,8 @@ export function insertCommands(
     if (charts > 0)
       remarks.push(
         charts === 1
-          ? say`1 chart of "${sheet.name}" did not come along.`
-          : say`${charts} charts of "${sheet.name}" did not come along.`,
+          ? say`1 chart of "${verbatim(sheet.name)}" did not come along.`
+          : say`${charts} charts of "${verbatim(sheet.name)}" did not come along.`,
       );
     const print = printOf(source.model, sheet.id);
     if (print) commands.push(setPrint(sheetId, print));
