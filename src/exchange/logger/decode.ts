@@ -53,7 +53,8 @@ export function decode(bytes: Uint8Array): Decoded {
   if (bytes[0] === 0x50 && bytes[1] === 0x4b) return refused("archive");
   const encoding = encodingOf(bytes);
   try {
-    const text = new TextDecoder(encoding, { fatal: true }).decode(bytes);
+    // A file that is still being written may end within a character: the bytes of that character are left out.
+    const text = new TextDecoder(encoding, { fatal: true }).decode(bytes, { stream: true });
     if (text.includes("\0")) return refused("not text");
     return { ok: true, value: linesOf(text, encoding === "utf-8" ? "UTF-8" : "UTF-16") };
   } catch {

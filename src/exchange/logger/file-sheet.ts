@@ -5,6 +5,7 @@
  */
 import { UNITS } from "../../reduction/units";
 import type { Box, CellKind, CellPlan, CellValue, SheetPlan } from "../../workbook/port";
+import type { ReadBefore } from "./again";
 import { DATE_ORDERS, DELIMITERS, LOAD_KINDS, TIME_FORMS, type Layout } from "./layout";
 
 export interface FileRecord {
@@ -32,6 +33,8 @@ export interface FileRecord {
   readonly remarks: readonly (readonly [number, string])[];
   /** How many lines of the file are kept on the sheet; 0 for none. */
   readonly lines: number;
+  /** How the loads were found and which lines went to them, so that the file can be read again while it grows. */
+  readonly read?: ReadBefore;
 }
 
 /** This many lines have one name, and are written at once. */
@@ -47,6 +50,11 @@ export const NOT_KEPT = "none";
 /** The words of the cells are English in every language of the pane. */
 const whole = (count: number): string => count.toLocaleString("en-US");
 export const keptAll = (lines: number): string => `all ${whole(lines)} lines`;
+/** How many lines a sheet keeps, from its words; undefined if it keeps none, or not all of them yet. */
+export function linesKept(words: string): number | undefined {
+  const [, digits] = /^all ([\d,]+) lines$/.exec(words) ?? [];
+  return digits === undefined ? undefined : Number(digits.replaceAll(",", ""));
+}
 export const hashOfFile = (bytes: number): string => `the ${whole(bytes)} bytes of the file`;
 export const hashOfPasted = (bytes: number): string => `the pasted text in UTF-8, ${whole(bytes)} bytes`;
 export const NOT_FINISHED = "not finished: the lines below are not all of them";
@@ -57,6 +65,21 @@ export const linesName = (chunk: number): string => `logger_lines_${String(chunk
 export const FILE_SHEET_PREFIX = "Readings";
 /** The names that are read from such a sheet to offer its layout again. */
 export const LAYOUT_NAMES = ["logger_apparatus", "logger_layout"] as const;
+/** The names that are read to tell whether a file was read before, and how far. */
+export const KEPT_NAMES = ["logger_file", "logger_for", "logger_sha256", "logger_kept", "logger_read"] as const;
+
+/** The columns of the table of later readings of the file: one row for each time that lines were added. */
+export const AGAIN_NAMES = [
+  "logger_again_day",
+  "logger_again_lines",
+  "logger_again_sha256",
+  "logger_again_loads",
+] as const;
+const AGAIN_HEADINGS = ["Read again on", "lines then", "SHA-256 then", "what came in"];
+const AGAIN_COLUMN = 10;
+const AGAIN_ROWS = 100;
+/** The first row of the table, beside the particulars of the file. */
+const AGAIN_TOP = 4;
 
 /**
  * The plan of the sheet, without the lines: they are written to its names `linesName(0)`, ... later, and `logger_kept`
@@ -91,6 +114,8 @@ export function fileSheet(record: FileRecord): SheetPlan {
   line("Apparatus", record.apparatus, "logger_apparatus");
   for (const [label, value] of record.layoutWords) line(label, value);
   line("Layout, for the next file", JSON.stringify(record.layout), "logger_layout");
+  line("Data sheet", record.dataSheet, "logger_for");
+  if (record.read) line("Read so far", JSON.stringify(record.read), "logger_read");
   row++;
 
   const table = (title: string, headings: readonly string[], rows: readonly (readonly CellValue[])[]): void => {
@@ -116,19 +141,26 @@ export function fileSheet(record: FileRecord): SheetPlan {
       record.remarks.slice(0, MOST_REMARKS),
     );
   }
-  const top = row + 1;
-  if (record.lines > 0) put(row, 0, "heading", `Line 1 of the file stands in row ${top + 1}`);
+  const top = Math.max(row + 1, record.read && record.lines > 0 ? AGAIN_TOP + AGAIN_ROWS : 0);
+  if (record.read && record.lines > 0)
+    AGAIN_NAMES.forEach((name, index) => {
+      put(AGAIN_TOP - 1, AGAIN_COLUMN + index, "heading", AGAIN_HEADINGS[index] ?? "");
+      names[name] = { row: AGAIN_TOP, col: AGAIN_COLUMN + index, rows: AGAIN_ROWS, cols: 1 };
+    });
+  if (record.lines > 0) put(top - 1, 0, "heading", `Line 1 of the file stands in row ${top + 1}`);
   for (let from = 0; from < record.lines; from += LINES_AT_ONCE)
     names[linesName(from / LINES_AT_ONCE)] = {
       row: top + from,
       col: 0,
-      rows: Math.min(LINES_AT_ONCE, record.lines - from),
+      // A file that may grow has room in its last piece.
+      rows: record.read ? LINES_AT_ONCE : Math.min(LINES_AT_ONCE, record.lines - from),
       cols: 1,
     };
+  const rows = record.read ? Math.ceil(record.lines / LINES_AT_ONCE) * LINES_AT_ONCE : record.lines;
   return {
     name: `${FILE_SHEET_PREFIX} ${record.dataSheet}`,
-    rows: top + record.lines,
-    cols: 5,
+    rows: top + rows,
+    cols: record.read ? AGAIN_COLUMN + AGAIN_NAMES.length : 5,
     cells,
     names,
     columnWidths: { 0: 12 },

@@ -45,7 +45,7 @@ export class SheetChanged extends Error {
 }
 
 /** Returns a check that throws SheetChanged once another sheet has this name or the sheet is gone. */
-async function staying(port: WorkbookPort, sheet: string): Promise<() => Promise<void>> {
+export async function staying(port: WorkbookPort, sheet: string): Promise<() => Promise<void>> {
   const before = (await port.findSheets([])).find((one) => one.sheet === sheet);
   return async () => {
     const now = (await port.findSheets([])).find((one) => one.id === before?.id)?.sheet;
@@ -64,7 +64,7 @@ const nothingIn = (columns: NamedColumns): NamedColumns =>
  * Reads the kept lines again. Returns the index of the first line that differs from the file; undefined if all are
  * equal.
  */
-async function firstNotKept(
+export async function firstNotKept(
   port: WorkbookPort,
   sheet: string,
   lines: readonly string[],

@@ -15,6 +15,7 @@ import { ReadingsWrite, type Ended } from "./write-step";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { useHold } from "../../live/use-test";
+import { ReadAgain } from "./read-again";
 import { useTarget, type Targets } from "./use-target";
 
 const words = text.readings;
@@ -47,6 +48,7 @@ export function ReadingsScreen({ port }: { port: WorkbookPort }) {
       {source ? (
         <>
           <SourceSummary source={source} onOther={() => !writing && setSource(undefined)} />
+          <ReadAgain key={`again ${source.sha256}`} port={port} source={source} targets={targets} onBusy={setWriting} />
           <FileSteps
             key={source.sha256 + source.name}
             port={port}
@@ -177,7 +179,7 @@ function LoadSteps({ port, source, targets, read, onBusy }: FileStepsProps & { r
               source={source}
               layout={layout}
               apparatus={apparatus}
-              faults={rows.faults}
+              rows={rows}
               stretches={found.stretches}
               choices={choices}
               dataSheet={dataSheet.sheet}

@@ -3,7 +3,8 @@ import { Button, Checkbox, Field, Radio, RadioGroup, Text } from "@fluentui/reac
 import { useEffect, useReducer, useRef, useState } from "react";
 import { keptAll, MOST_LINES, type FileRecord } from "../../../exchange/logger/file-sheet";
 import type { Layout } from "../../../exchange/logger/layout";
-import type { Fault } from "../../../exchange/logger/rows";
+import { startLines } from "../../../exchange/logger/again";
+import type { LoggerRows } from "../../../exchange/logger/rows";
 import type { Target } from "../../../exchange/logger/target";
 import { nth } from "../../../reduction/numeric/lists";
 import type { WorkbookPort } from "../../../workbook/port";
@@ -41,7 +42,7 @@ export interface ReadingsWriteProps {
   readonly source: Source;
   readonly layout: Layout;
   readonly apparatus: string;
-  readonly faults: readonly Fault[];
+  readonly rows: LoggerRows;
   readonly stretches: readonly Stretch[];
   readonly choices: LoadChoices;
   readonly dataSheet: string;
@@ -90,7 +91,10 @@ const remarkOn =
 
 /** Collects what is written to the data sheet and to the sheet that keeps the file. */
 function jobOf(props: ReadingsWriteProps, writing: Writing, answers: Answers, keeps: boolean): Job {
-  const { source, layout, apparatus, faults, choices, dataSheet, target } = props;
+  const { source, layout, apparatus, rows, choices, dataSheet, target } = props;
+  const { way, rule, thinning } = choices;
+  const loads = loadsOfFile(writing);
+  const to = rows.lines.at(-1) ?? 0;
   const { lines, encoding } = source.file;
   const record: FileRecord = {
     dataSheet,
@@ -101,9 +105,15 @@ function jobOf(props: ReadingsWriteProps, writing: Writing, answers: Answers, ke
     apparatus,
     layout,
     layoutWords: layoutWords(layout, choices),
-    loads: loadsOfFile(writing),
-    remarks: faults.map((fault) => [fault.line, faultWords(fault, cellWords)] as const),
+    loads,
+    remarks: rows.faults.map((fault) => [fault.line, faultWords(fault, cellWords)] as const),
     lines: keeps ? lines.length : 0,
+    read: {
+      choices: { way, rule, thinning },
+      loads: loads.map(({ load, fromLine, toLine }) => ({ load, fromLine, toLine })),
+      starts: startLines(rows, layout, way, to),
+      to,
+    },
   };
   return {
     dataSheet,

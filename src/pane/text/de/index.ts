@@ -1,6 +1,7 @@
 /** Every text of the pane in German, in the terms of German geotechnical practice. */
 import type { Catalogue } from "../catalogue";
 import { about } from "./about";
+import { again } from "./again";
 import { bench } from "./bench";
 import { byHand } from "./by-hand";
 import { check } from "./check";
@@ -25,6 +26,7 @@ export const de: Catalogue = {
   checks,
   next,
   plot,
+  readAgain: again,
   readings,
   register,
   report,

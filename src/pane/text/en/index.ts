@@ -1,5 +1,6 @@
 /** Every text of the pane in English, with a file for each screen. */
 import { about } from "./about";
+import { again } from "./again";
 import { bench } from "./bench";
 import { byHand } from "./by-hand";
 import { check } from "./check";
@@ -24,6 +25,7 @@ export const en = {
   checks,
   next,
   plot,
+  readAgain: again,
   readings,
   register,
   report,
