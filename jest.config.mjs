@@ -55,6 +55,8 @@ export default {
       ...shared,
       displayName: "unit",
       testMatch: ["<rootDir>/test/**/*.test.ts"],
+      globalSetup: "<rootDir>/test/setup.ts",
+      globalTeardown: "<rootDir>/test/teardown.ts",
       testPathIgnorePatterns: ["/node_modules/", "<rootDir>/test/browser/", "<rootDir>/test/ooxml/files/"],
     },
     {
@@ -62,6 +64,7 @@ export default {
       displayName: "files",
       testMatch: ["<rootDir>/test/ooxml/files/**/*.test.ts"],
       globalSetup: "<rootDir>/test/ooxml/files/setup.ts",
+      globalTeardown: "<rootDir>/test/teardown.ts",
     },
     {
       ...shared,

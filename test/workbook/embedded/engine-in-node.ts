@@ -10,8 +10,14 @@
 };
 
 if (typeof DOMParser === "undefined" || typeof XMLSerializer === "undefined") {
-  const { JSDOM } = jest.requireActual<typeof import("jsdom")>("jsdom");
-  const { DOMParser, XMLSerializer } = new JSDOM("").window;
-  Object.assign(globalThis, { DOMParser, XMLSerializer });
+  let parsers: Pick<typeof globalThis, "DOMParser" | "XMLSerializer"> | undefined;
+  // jsdom takes most of a second to load: it is loaded when the engine first reads a file.
+  const load = () => {
+    const { JSDOM } = jest.requireActual<typeof import("jsdom")>("jsdom");
+    const { DOMParser, XMLSerializer } = new JSDOM("").window;
+    return (parsers ??= { DOMParser, XMLSerializer });
+  };
+  for (const name of ["DOMParser", "XMLSerializer"] as const)
+    Object.defineProperty(globalThis, name, { configurable: true, get: () => (parsers ?? load())[name] });
 }
 jest.spyOn(console, "debug").mockImplementation(() => undefined);

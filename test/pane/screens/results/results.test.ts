@@ -4,18 +4,15 @@ import { readRecord, RECORD_NAMES, type NamedValues } from "../../../../src/reco
 import { resultsOf, type Line, type Results } from "../../../../src/pane/screens/results/results";
 import { METHOD_WORDS } from "../../../../src/reduction/curve/method-words";
 import { numberText } from "../../../../src/pane/text/number";
-import { EmbeddedPort, newWorkbook } from "../../../../src/workbook/embedded";
+import { emptyEngine } from "../../../workbook/office/engine";
 import { withoutNames, withValues } from "../../../datasheet/read-sheet";
-import { calculate } from "../../../datasheet/sheet-in-engine";
 
 const lineOf = ({ groups }: Results, name: string): Line =>
   groups.flatMap(({ lines }) => lines).find((line) => line.name === name)!;
 const of = (values: NamedValues): Results => resultsOf(values, readRecord(values));
 
 async function demoValues(system: System): Promise<NamedValues> {
-  // Registers the functions of the project in the engine.
-  await calculate({ ...demoSheet(system), cells: [], names: {} });
-  const port = new EmbeddedPort(newWorkbook());
+  const port = await emptyEngine();
   return port.readNames(await port.insertSheet(demoSheet(system)), RECORD_NAMES);
 }
 

@@ -1,0 +1,4 @@
+/** Runs before the unit tests. */
+import { makeRunFolder } from "./run-folder";
+
+export default makeRunFolder;
