@@ -50,6 +50,7 @@ const sandboxInjectedGlobals = [
 const shared = { testEnvironment: "node", transform, transformIgnorePatterns, sandboxInjectedGlobals };
 
 export default {
+  testSequencer: "<rootDir>/test/longest-first.mjs",
   projects: [
     {
       ...shared,

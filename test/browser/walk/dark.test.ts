@@ -1,0 +1,3 @@
+import { walk } from "./walk";
+
+walk("dark", { colorScheme: "dark", locale: "de-DE" });

@@ -1,0 +1,3 @@
+import { walk } from "./walk";
+
+walk("high contrast", { forcedColors: "active", locale: "en-GB" });

@@ -1,0 +1,3 @@
+import { walk } from "./walk";
+
+walk("light", { colorScheme: "light", locale: "en-GB" });
