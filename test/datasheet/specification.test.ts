@@ -36,10 +36,10 @@ describe.each(plans)("%s", (_, plan) => {
   });
 
   test("every name is on the sheet, and only readings reach beyond the cells that are laid out", () => {
+    const cells = at(plan);
     for (const [name, box] of Object.entries(plan.names)) {
       expect([name, box.row + box.rows <= plan.rows, box.col + box.cols <= plan.cols]).toEqual([name, true, true]);
       if (!/^(times|readings)_\d\d$/.test(name)) {
-        const cells = at(plan);
         for (let row = 0; row < box.rows; row++)
           expect([name, cells.has(cellAddress(box.row + row, box.col))]).toEqual([name, true]);
       }
@@ -48,13 +48,16 @@ describe.each(plans)("%s", (_, plan) => {
 
   test("no two names share a cell, or differ only by upper and lower case", () => {
     const taken = new Map<string, string>();
+    const shared: string[] = [];
     for (const [name, box] of Object.entries(plan.names))
       for (let row = box.row; row < box.row + box.rows; row++)
         for (let col = box.col; col < box.col + box.cols; col++) {
           const place = cellAddress(row, col);
-          expect([place, name, taken.get(place)]).toEqual([place, name, undefined]);
+          if (taken.has(place)) shared.push(`${place}: ${taken.get(place)}, ${name}`);
           taken.set(place, name);
         }
+    expect(shared).toEqual([]);
+    expect(taken.size).toBeGreaterThan(90_000);
     const lower = Object.keys(plan.names).map((name) => name.toLowerCase());
     expect(new Set(lower).size).toBe(lower.length);
   });
@@ -107,18 +110,6 @@ describe.each(plans)("%s", (_, plan) => {
       if (cell.choices) expect(cell.kind).toBe("input");
       if (cell.choices && cell.value !== undefined) expect(cell.choices).toContain(cell.value);
     }
-  });
-
-  test("no cell has two entry rules, of choices or of numbers and dates", () => {
-    const ruled = new Set(plan.cells.flatMap(({ row, col, choices }) => (choices ? [cellAddress(row, col)] : [])));
-    for (const { box } of plan.entries ?? [])
-      for (let row = box.row; row < box.row + box.rows; row++)
-        for (let col = box.col; col < box.col + box.cols; col++) {
-          const place = cellAddress(row, col);
-          expect([place, ruled.has(place)]).toEqual([place, false]);
-          ruled.add(place);
-        }
-    expect(ruled.size).toBeGreaterThan(100);
   });
 
   test("spilled rows have free cells to the right", () => {
