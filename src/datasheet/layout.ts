@@ -258,12 +258,16 @@ function placeSpill(draft: Draft, spill: Spill, top: number, col: number): numbe
 const columnsFrom = (columns: readonly Column[], first: number): [string, number][] =>
   columns.map(({ name, at }, index) => [name, first + (at ?? index)]);
 
-/** Places a section at a row, on the page that begins at the column `left`. Returns the row below it. */
-function placeSection(draft: Draft, section: Section, row: number, left: number): number {
-  const { title, panels } = section;
-  placeBand(draft, row, left, PAGE_COLUMNS, title);
-  const ends = panels.map((parts, index) => {
-    const col = left + index * PANEL_COLUMNS;
+/**
+ * Places a section at a row, on the page that begins at the column `left`. Returns the row below each panel of the page
+ * that it has parts in.
+ */
+function placePanels(draft: Draft, section: Section, row: number, left: number): readonly number[] {
+  const { title, panels, firstPanel = 0 } = section;
+  const first = firstPanel * PANEL_COLUMNS;
+  placeBand(draft, row, left + first, PAGE_COLUMNS - first, title);
+  return panels.map((parts, index) => {
+    const col = left + first + index * PANEL_COLUMNS;
     let line = row + 1;
     for (const part of parts)
       if (isTable(part)) line = placeTable(draft, part, line, new Map(columnsFrom(part.columns, col)));
@@ -271,8 +275,11 @@ function placeSection(draft: Draft, section: Section, row: number, left: number)
       else placeField(draft, part, line++, col, section);
     return line;
   });
-  return Math.max(...ends);
 }
+
+/** Places a section. Returns the row below it. */
+const placeSection = (draft: Draft, section: Section, row: number, left: number): number =>
+  Math.max(...placePanels(draft, section, row, left));
 
 /** Places the form on the left page. Returns the rows at which printed pages begin, and the row below the form. */
 function placeForm(
@@ -282,10 +289,14 @@ function placeForm(
   let row = top;
   const pageTops = [0];
   const tops = new Map<string, number>();
+  let above: readonly number[] = [];
   for (const section of FORM) {
     if (section.newPage) pageTops.push(row);
-    tops.set(section.title, row);
-    row = placeSection(draft, section, row, 0) + 1;
+    const { firstPanel } = section;
+    const from = firstPanel === undefined ? row : Math.max(...above.slice(firstPanel)) + 1;
+    tops.set(section.title, from);
+    above = placePanels(draft, section, from, 0);
+    row = Math.max(firstPanel === undefined ? 0 : row, ...above.map((below) => below + 1));
   }
   placeBand(draft, row, 0, PAGE_COLUMNS, "Deviations and remarks");
   row++;

@@ -29,6 +29,11 @@ const LABELS: Readonly<Record<string, Message>> = {
   "yield of the field curve": say`yield of the field curve`,
   "yield of the laboratory curve": say`yield of the laboratory curve`,
   "field curve meets laboratory line": say`field curve meets laboratory line`,
+  // The void index.
+  "void index of the test": say`void index of the test`,
+  "void index of the loads": say`void index of the loads`,
+  "intrinsic compression line": say`intrinsic compression line`,
+  "sedimentation compression line": say`sedimentation compression line`,
   // Constructions.
   "early parabola": say`early parabola`,
   "4:1 pair": say`4:1 pair`,

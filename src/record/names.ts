@@ -30,6 +30,12 @@ export const NUMBERS = [
   "test_temperature",
   "pore_salt",
   "design_increase",
+  "liquid_limit",
+  "plastic_limit",
+  "fines_content",
+  "clay_content",
+  "organic_content",
+  "sensitivity",
 ] as const;
 
 /** Typed words and dates, one cell each. */
@@ -70,7 +76,7 @@ export const WORDS = [
   "test_remarks",
   "laboratory",
   "sample_type",
-  "atterberg_limits",
+  "group_symbol",
   "sample_date",
   "date_received",
   "depth_unit",
@@ -86,6 +92,9 @@ export const WORDS = [
   "wetting_reference",
   "swelling_method",
 ] as const;
+
+/** Words of cells that only sheets up to version 5 have. */
+export const OLD_WORDS = ["atterberg_limits"] as const;
 
 /** Numbers that the sheet calculates, one cell each. */
 export const RESULTS = [
@@ -152,6 +161,12 @@ export const RESULTS = [
   "swelling_pressure_used",
   "swelling_pressure_low",
   "swelling_pressure_high",
+  "plasticity_index",
+  "liquidity_index",
+  "activity",
+  "void_index",
+  "intrinsic_void_ratio",
+  "intrinsic_index",
 ] as const;
 
 export const REMARKS = [
@@ -214,7 +229,7 @@ export const LOAD_WORDS = [
 ] as const;
 
 export type NumberName = (typeof NUMBERS)[number];
-export type WordName = (typeof WORDS)[number];
+export type WordName = (typeof WORDS)[number] | (typeof OLD_WORDS)[number];
 export type ResultName = (typeof RESULTS)[number];
 export type RemarkName = (typeof REMARKS)[number];
 export type LoadResultName = (typeof LOAD_RESULTS)[number];

@@ -25,6 +25,7 @@ import {
   LOAD_RESULTS,
   LOAD_WORDS,
   NUMBERS,
+  OLD_WORDS,
   REMARKS,
   RESULTS,
   WORDS,
@@ -161,7 +162,7 @@ const QUANTITY_NAMES: Readonly<Record<Quantity, Message>> = {
   force: say`force`,
 };
 
-/** Names that a firm may add, with their measures. */
+/** Names that a firm may add or that only older sheets have, with their measures. */
 const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
   { name: "template_version", measure: "count" },
   { name: "load_number", measure: "count" },
@@ -169,12 +170,13 @@ const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
   { name: "override_of", measure: "text" },
   { name: "override_reason", measure: "text" },
   { name: "override_by", measure: "text" },
+  { name: "atterberg_limits", measure: "text" },
 ];
 
 type Described = Pick<NamedField, "name" | "measure" | "choices" | "alsoReads"> & { readonly label: string };
 
 const DESCRIBED: ReadonlyMap<string, Described> = new Map(
-  [...EXTRA.map((extra) => ({ ...extra, label: extra.name.replaceAll("_", " ") })), ...FIELDS, ...MORE_FIELDS].map(
+  [...EXTRA.map((extra) => ({ ...extra, label: labelOf(extra.name) })), ...FIELDS, ...MORE_FIELDS].map(
     (field) => [field.name, field],
   ),
 );
@@ -352,7 +354,7 @@ export function readRecord(values: NamedValues): TestRecord {
   const record = {
     version,
     numbers: reader.pick(NUMBERS, number),
-    words: reader.pick(WORDS, word),
+    words: reader.pick([...WORDS, ...OLD_WORDS], word),
     tins: rowsOf(reader, ["tin_number", "tin_mass", "tin_and_wet", "tin_and_dry"], (row): Tin => ({
       number: reader.word("tin_number", row),
       mass: reader.number("tin_mass", row),

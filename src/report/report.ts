@@ -11,6 +11,7 @@ import { band, COLUMN_WIDTH, COLUMNS, gap, layOut, linesOf, paragraph, ROWS_PER_
 import { inFormula } from "./page/cells";
 import { figures, placeSeries, plotsOf } from "./sections/figures";
 import { missingItems, type Missing } from "./sections/required";
+import { classification } from "./sections/classification";
 import { conduct, identification, specimen } from "./sections/specimen";
 import { loadsOfTest, timesOfTest } from "./sections/loads";
 import { indices, interpretation } from "./sections/interpretation";
@@ -157,6 +158,7 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
     { ...gap, newPage: true },
     ...snapshot(cells),
     ...specimen(cells),
+    ...classification(cells),
     ...conduct(cells, loads),
     ...(loads.length
       ? loadsOfTest(cells, loads)

@@ -24,7 +24,7 @@ export const IDENTIFICATION = panels(
   ],
   [
     { ...text("soil_description", "Soil"), lines: 2 },
-    text("atterberg_limits", "Limits", "Liquid and plastic limit, where they were measured."),
+    text("group_symbol", "Group", "Group symbol in the system that the contract names, such as CH."),
     text("condition", "Condition", "State of the specimen before the test.", ["intact", "remoulded", "compacted"]),
   ],
   [

@@ -31,4 +31,4 @@ const LABELS: ReadonlyMap<string, string> = (() => {
  * underscores.
  * @example labelOf("preconsolidation_low") // "Preconsolidation stress, not less than"
  */
-export const labelOf = (name: string): string => LABELS.get(name) ?? name.replaceAll("_", " ");
+export const labelOf = (name: string): string => LABELS.get(name) ?? ALONE[name] ?? name.replaceAll("_", " ");

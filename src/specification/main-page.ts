@@ -6,6 +6,7 @@ import type { Part } from "./field";
 import { ADOPTED_TABLE } from "./adopted";
 import { APPARATUS, DEFLECTION, SEATING_DEFLECTION } from "./apparatus";
 import { CHOICES } from "./choices";
+import { CLASSIFICATION } from "./classification";
 import { DESIGN } from "./design";
 import { IDENTIFICATION } from "./identification";
 import { MASSES, TINS, TRIMMINGS } from "./masses";
@@ -33,6 +34,11 @@ export interface Section {
   readonly newPage?: boolean;
   /** Title of the section of the form that it stands beside; if it is left out, it follows the section above it. */
   readonly beside?: string;
+  /**
+   * The panel in which a section of the form begins, counted from 0: the section stands below what the section above it
+   * has in these panels, and beside the rest of that section.
+   */
+  readonly firstPanel?: number;
 }
 
 /** The inputs, in the order in which a test is made. */
@@ -48,6 +54,7 @@ export const FORM: readonly Section[] = [
     panels: [[DEFLECTION], SEATING_DEFLECTION],
     newPage: true,
   },
+  { title: "Classification of the soil", labelColumns: 3, textColumns: 2, panels: CLASSIFICATION, firstPanel: 1 },
   { title: "Choices of the engineer", labelColumns: 3, textColumns: 2, panels: CHOICES },
   { title: "Adopted values", labelColumns: 3, textColumns: 2, panels: [[ADOPTED_TABLE]] },
 ];

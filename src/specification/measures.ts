@@ -38,6 +38,8 @@ export const MEASURES = {
   strain: { unit: "", format: "0.00%" },
   ratio: { unit: "", format: "0.000" },
   small: { unit: "", format: "0.0000" },
+  /** A pure number as a person typed it. */
+  typed: { unit: "" },
   count: { unit: "", format: "0" },
   temperature: { unit: "deg C", format: "0.0" },
   minutes: { unit: "min", format: "0.00" },

@@ -10,8 +10,11 @@ export interface Required {
   readonly what: string;
   /** The cells that must be filled. Of an inner list, one filled cell is enough. */
   readonly needs: readonly (string | readonly string[])[];
-  /** Cells that are filled only if the thing was measured or was present. */
-  readonly whereMeasured?: readonly string[];
+  /**
+   * Cells that are filled only if the thing was measured or was present. Of an inner list, one filled cell is enough; the
+   * first of them that the sheet has is asked for.
+   */
+  readonly whereMeasured?: readonly (string | readonly string[])[];
   /** Columns that must have a number for each load. */
   readonly ofLoads?: readonly string[];
   /** Columns that have a number only for loads for which a construction or a thermometer gave one. */
@@ -43,7 +46,10 @@ export const REQUIRED: readonly Required[] = [
     item: 3,
     what: "Description or classification; limits where measured",
     needs: ["soil_description"],
-    whereMeasured: ["atterberg_limits"],
+    whereMeasured: [
+      ["liquid_limit", "atterberg_limits"],
+      ["plastic_limit", "atterberg_limits"],
+    ],
   },
   { item: 4, what: "Condition and preparation", needs: ["condition", "preparation"] },
   {

@@ -18,6 +18,7 @@ export const NEWS: readonly News[] = [
     sentences: [
       "A pick by hand may be of the compression curve: the stress, Cc, Cr, Cs and the field curve follow it.",
       "A load is marked as a stage of wetting; strain on wetting, free swell with its rate, collapse with its class, and the swelling pressure by the method chosen stand among the results.",
+      "Liquid and plastic limit, fines, clay, organic content and sensitivity are numbers, from which plasticity index, liquidity index, activity and void index follow; the limits that an older sheet has as text stay readable.",
     ],
     names: [
       "wetting_reference",
@@ -36,6 +37,19 @@ export const NEWS: readonly News[] = [
       "swelling_pressure_low",
       "swelling_pressure_high",
       "swelling_pressure_remark",
+      "group_symbol",
+      "liquid_limit",
+      "plastic_limit",
+      "fines_content",
+      "clay_content",
+      "organic_content",
+      "sensitivity",
+      "plasticity_index",
+      "liquidity_index",
+      "activity",
+      "void_index",
+      "intrinsic_void_ratio",
+      "intrinsic_index",
     ],
   },
   {

@@ -705,6 +705,21 @@ const CASES: Readonly<Record<string, Case>> = {
     ],
     needs: [["load_mark"], /no load is marked as wetting/],
   },
+  Q67: {
+    fail: [
+      [{ plastic_limit: 0.7 }, "stop", /Liquid limit \(liquid_limit\) is 62 %, .* 70 %: the two may be swapped/],
+      [{ fines_content: 0.3 }, "stop", /Fines .* is 30 %, Clay .* 48 %: the two may be swapped/],
+      [{ plastic_limit: 0.6 }, "explain", /liquidity index is -\d.*are limits and water content of the same soil/],
+    ],
+    needs: [["liquid_limit", "fines_content"], /Liquid limit \(liquid_limit\) and Plastic limit/],
+  },
+  Q68: {
+    fail: [
+      [{ adopted_value: ["", 0.9] }, "note", /^Cc is 0.9, above .* correlations give 0.468 \(0.009 \(LL - 10\), Terz/],
+      [{ adopted_value: ["", 0.2] }, "note", /^Cc is 0.2, below .* structure or sensitivity raises it/],
+    ],
+    needs: [["liquid_limit"], /Liquid limit/],
+  },
 };
 
 let base: NamedValues;

@@ -62,7 +62,7 @@ const FILLED = {
 describe("the nineteen items", () => {
   const cases = REQUIRED.flatMap(({ item, needs, whereMeasured = [], ofLoads = [], ofSomeLoads = [] }) => [
     ...needs.map((need) => [item, typeof need === "string" ? [need] : [...need], true] as const),
-    ...whereMeasured.map((name) => [item, [name], false] as const),
+    ...whereMeasured.map((need) => [item, typeof need === "string" ? [need] : [need[0]!], false] as const),
     ...ofLoads.map((name) => [item, [name], true] as const),
     ...ofSomeLoads.map((name) => [item, [name], false] as const),
   ]);

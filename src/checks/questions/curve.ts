@@ -8,15 +8,9 @@ import { say, verbatim, digits, type Message } from "../../reduction/message";
 import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { then, type Outcome } from "../../reduction/outcome";
 import { ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
-import { calledInRow, inKpa, inputs, inSheetStress, type Reduced } from "../../record/reduced-test";
+import { calledInRow, inKpa, inputs, inSheetStress } from "../../record/reduced-test";
+import { asVoidRatio } from "./as-void-ratio";
 import { virginLoads } from "./time-curves";
-
-/** A strain ratio or void-ratio index as a void-ratio index: times (1 + e0) if the curve is in strain. */
-const asVoidRatio = (reduced: Reduced, index: number): number | undefined => {
-  if (!reduced.curve.ok) return undefined;
-  if (reduced.curve.value.kind === "e") return index;
-  return reduced.specimen.ok ? index * (1 + reduced.specimen.value.e0) : undefined;
-};
 
 const pair = <A, B>(a: Outcome<A>, b: Outcome<B>, answer: (a: A, b: B) => Answer): Answer =>
   ask(a, (first) => ask(b, (second) => answer(first, second)));

@@ -89,6 +89,8 @@ export const GROUPS = {
     h("CONS_TEMP", "1DP", "DegC"),
     h("CONS_REM", "X"),
   ],
+  GRAG: [...SPECIMEN_KEY, h("SPEC_DESC", "X"), h("GRAG_CLAY", "1DP", "%"), h("GRAG_FINE", "1DP", "%")],
+  LLPL: [...SPECIMEN_KEY, h("SPEC_DESC", "X"), h("LLPL_LL", "0DP", "%"), h("LLPL_PL", "XN", "%"), h("LLPL_PI", "0DP")],
 } as const satisfies Record<string, readonly Heading[]>;
 
 export type GroupName = keyof typeof GROUPS;

@@ -1,29 +1,16 @@
 /**
- * Writes a test record as an AGS4 file: PROJ, ABBR, TRAN, TYPE, UNIT, LOCA, SAMP, CONG and CONS of edition 4.1.1, with
- * no headings of our own. The file holds the values that the sheet shows; they are rounded here, once. A message lists
- * the values for which the groups have no place.
+ * Writes test records as an AGS4 file: PROJ, ABBR, TRAN, TYPE, UNIT, LOCA, SAMP, CONG, CONS, GRAG and LLPL of edition
+ * 4.1.1, with no headings of our own. The file holds the values that the sheets show; they are rounded here, once. A
+ * message lists the values for which the groups have no place.
  */
-import { listed, say, verbatim, type Message, type Value } from "../../reduction/message";
-import { badInput, given, type Outcome } from "../../reduction/outcome";
-import { cellNamed, type LoadRecord, type TestRecord } from "../../record/record";
-import { wettingAt } from "../../record/wetting";
-import { EDITION, GROUPS, SAMPLE_TYPES, TYPES, UNIT_NAMES, type GroupName, type Heading } from "./dictionary";
+import { english, listed, say, verbatim, type Message } from "../../reduction/message";
+import { badInput, given, then, type Outcome } from "../../reduction/outcome";
+import { cellNamed, type TestRecord } from "../../record/record";
+import { GROUPS, TYPES, UNIT_NAMES, type GroupName, type Heading } from "./dictionary";
 import { formatNumber, line, toAscii } from "./format";
+import { leftOut, rowsOf, type Data, type Row, type Transmission } from "./rows";
 
-/** Particulars of the file that the sheet does not hold. */
-export interface Transmission {
-  /** Number of this issue of the data, "1". */
-  readonly issue: string;
-  /** yyyy-mm-dd */
-  readonly date: string;
-  readonly producer: string;
-  readonly recipient: string;
-  /** "Draft", "Final", ... */
-  readonly status: string;
-  readonly description?: string;
-  /** AGS4 abbreviation of the kind of sample, needed where the word on the sheet is not one. */
-  readonly sampleType?: string;
-}
+export type { Transmission } from "./rows";
 
 export interface Ags4File {
   readonly text: string;
@@ -31,219 +18,106 @@ export interface Ags4File {
   readonly leftOut: readonly Message[];
 }
 
-type FieldValue = number | string | undefined;
-type Row = Readonly<Record<string, FieldValue>>;
+/** The file, with remarks on text that was respelt; or a refusal that names the cells to fill in first. */
+export const toAgs4 = (record: TestRecord, transmission: Transmission): Outcome<Ags4File> =>
+  then(rowsOf(record, transmission), (data) => file(data, leftOut(record)));
 
-const PARTICULARS = {
-  issue: say`the issue of the file`,
-  producer: say`the producer of the file`,
-  recipient: say`the recipient of the file`,
-  status: say`the status of the file`,
-};
+/** A data sheet of a project, with the name by which it is listed if it cannot be in the file. */
+export interface NamedRecord {
+  readonly called: string;
+  readonly record: TestRecord;
+}
+
+/** The file of a project. */
+export interface ProjectFile extends Ags4File {
+  /** The tests in the file. */
+  readonly written: readonly string[];
+  /** The tests that are not in the file, with the reason. */
+  readonly failed: readonly { readonly called: string; readonly reason: Message }[];
+}
 
 /**
- * CONG_COND for the words of the sheet; "compacted" has no abbreviation in the dictionary, so the file declares one.
+ * One file for several tests. A test is left out, with the reason, if it lacks a required field, is of another job than
+ * the first test, or is of the same specimen as an earlier one. Refuses if no test is left.
  */
-const CONDITIONS: Readonly<Record<string, readonly [code: string, description: string]>> = {
-  intact: ["UNDISTURBED", "Undisturbed"],
-  remoulded: ["REMOULDED", "Remoulded"],
-  compacted: ["COMPACTED", "Compacted (not in the standard list)"],
+export function toAgs4OfAll(tests: readonly NamedRecord[], transmission: Transmission): Outcome<ProjectFile> {
+  const failed: { called: string; reason: Message }[] = [];
+  const taken: { readonly called: string; readonly data: Data; readonly record: TestRecord }[] = [];
+  for (const { called, record } of tests) {
+    const rows = rowsOf(record, transmission);
+    const reason = rows.ok ? conflict(taken, rows.value) : rows.reason;
+    if (reason) failed.push({ called, reason });
+    else if (rows.ok) taken.push({ called, data: rows.value, record });
+  }
+  const [first] = taken;
+  if (!first) return badInput(say`no test can be written: ${listed(failed.map(({ reason }) => reason))}`);
+  const left = new Map(taken.flatMap(({ record }) => leftOut(record)).map((one) => [english(one), one]));
+  return then(file(merged(taken.map(({ data }) => data)), [...left.values()]), (made) =>
+    given({ ...made, written: taken.map(({ called }) => called), failed }),
+  );
+}
+
+const keysOf = (name: GroupName, row: Row): string => {
+  const headings: readonly Heading[] = GROUPS[name];
+  return JSON.stringify(headings.filter(({ key }) => key).map((heading) => row[heading.name] ?? ""));
 };
 
-/** The file, with remarks on text that was respelt; or a refusal that names the cells to fill in first. */
-export function toAgs4(record: TestRecord, transmission: Transmission): Outcome<Ags4File> {
-  const lacking = missing(record, transmission);
-  if (lacking.length) return badInput(say`the AGS4 file needs ${listed(lacking)}: fill in these cells`);
-  const { words } = record;
-  const sampleType = (transmission.sampleType ?? words.sample_type!).toUpperCase();
-  if (!SAMPLE_TYPES[sampleType])
-    return badInput(
-      say`${cellNamed("sample_type")} is "${verbatim(transmission.sampleType ?? words.sample_type ?? "")}": use an AGS4 abbreviation, one of ${listed(Object.keys(SAMPLE_TYPES).map(verbatim))}`,
-    );
+/** Why a test cannot stand in one file with the tests before it; undefined if it can. */
+function conflict(
+  taken: readonly { readonly called: string; readonly data: Data }[],
+  { PROJ, CONG }: Data,
+): Message | undefined {
+  const [first] = taken;
+  if (!first) return undefined;
+  const job = (rows: readonly Row[]): string => String(rows[0]?.PROJ_ID ?? "");
+  if (job(first.data.PROJ) !== job(PROJ))
+    return say`${cellNamed("job_number")} is "${verbatim(job(PROJ))}", and that of ${verbatim(first.called)} is "${verbatim(job(first.data.PROJ))}": an AGS4 file has one project`;
+  const [own] = CONG;
+  const same = taken.find(({ data }) => own && data.CONG.some((row) => keysOf("CONG", row) === keysOf("CONG", own)));
+  return (
+    same &&
+    say`it is of the same specimen as ${verbatim(same.called)}: correct ${cellNamed("specimen")}, or leave one of the two out`
+  );
+}
 
-  const condition = words.condition === undefined ? undefined : CONDITIONS[words.condition];
-  const sample: Row = {
-    LOCA_ID: words.boring,
-    SAMP_TOP: record.numbers.sample_top,
-    SAMP_REF: words.sample,
-    SAMP_TYPE: sampleType,
-    SAMP_ID: words.sample_id,
+/** The rows of several tests; a row whose keys occurred before (location, sample, abbreviation) is written once. */
+function merged(all: readonly Data[]): Data {
+  const seen = new Set<string>();
+  const rowsFor = (name: keyof Data): Row[] =>
+    all.flatMap((data) =>
+      data[name].filter((row) => {
+        const key = `${name} ${keysOf(name, row)}`;
+        if (seen.has(key)) return false;
+        seen.add(key);
+        return true;
+      }),
+    );
+  return {
+    PROJ: rowsFor("PROJ"),
+    ABBR: rowsFor("ABBR"),
+    TRAN: rowsFor("TRAN"),
+    LOCA: rowsFor("LOCA"),
+    SAMP: rowsFor("SAMP"),
+    CONG: rowsFor("CONG"),
+    CONS: rowsFor("CONS"),
+    GRAG: rowsFor("GRAG"),
+    LLPL: rowsFor("LLPL"),
   };
-  // The sheet gives the depth of the middle, AGS4 the depth of the top.
-  const half = record.numbers.initial_height! / 2000;
-  const specimen: Row = { ...sample, SPEC_REF: words.specimen, SPEC_DPTH: record.numbers.depth! - half };
-  const data: Readonly<Record<Exclude<GroupName, "TYPE" | "UNIT">, readonly Row[]>> = {
-    PROJ: [{ PROJ_ID: words.job_number, PROJ_NAME: words.project }],
-    ABBR: [
-      ...(condition
-        ? [{ ABBR_HDNG: "CONG_COND", ABBR_CODE: condition[0], ABBR_DESC: condition[1], ABBR_LIST: "AGS4" }]
-        : []),
-      { ABBR_HDNG: "CONG_TYPE", ABBR_CODE: "OEDOMETER", ABBR_DESC: "Oedometer", ABBR_LIST: "AGS4" },
-      { ABBR_HDNG: "SAMP_TYPE", ABBR_CODE: sampleType, ABBR_DESC: SAMPLE_TYPES[sampleType], ABBR_LIST: "AGS4" },
-    ].map((row) => (row.ABBR_CODE === "COMPACTED" ? { ...row, ABBR_LIST: "" } : row)),
-    TRAN: [
-      {
-        TRAN_ISNO: transmission.issue,
-        TRAN_DATE: transmission.date,
-        TRAN_PROD: transmission.producer,
-        TRAN_STAT: transmission.status,
-        TRAN_DESC: transmission.description ?? "One-dimensional consolidation test",
-        TRAN_AGS: EDITION,
-        TRAN_RECV: transmission.recipient,
-        TRAN_DLIM: "|",
-        TRAN_RCON: "+",
-      },
-    ],
-    LOCA: [{ LOCA_ID: words.boring }],
-    SAMP: [{ ...sample, SAMP_DESC: words.soil_description }],
-    CONG: [{ ...specimen, ...general(record, condition?.[0], half) }],
-    CONS: record.loads
-      .filter(({ stress }) => stress !== undefined)
-      .map((load, index, loads) => ({ ...specimen, ...increment(record, load, loads[index - 1]) })),
-  };
+}
+
+function file(data: Data, left: readonly Message[]): Outcome<Ags4File> {
   const { text, respelt } = write(data);
   const remarks = respelt.length
     ? [say`AGS4 is ASCII only, so ${listed(respelt.map(verbatim))} were spelt with other letters`]
     : [];
-  return given({ text, leftOut: leftOut(record) }, remarks);
-}
-
-/** Cells and particulars without which a required field or a key would be blank (rules 10a and 10b). */
-function missing({ words, numbers, loads }: TestRecord, transmission: Transmission): Value[] {
-  const cells = [
-    ...(["job_number", "boring", "sample", "sample_type", "specimen"] as const).filter(
-      (name) => !words[name] && !(name === "sample_type" && transmission.sampleType),
-    ),
-    ...(["sample_top", "depth", "initial_height"] as const).filter((name) => numbers[name] === undefined),
-    ...(loads.some(({ stress }) => stress !== undefined) ? [] : ["load_stress"]),
-  ].map(cellNamed);
-  const said = (["issue", "producer", "recipient", "status"] as const).filter((name) => !transmission[name].trim());
-  const date = /^\d{4}-\d{2}-\d{2}$/.test(transmission.date) ? [] : [say`the date of the file as yyyy-mm-dd`];
-  return [...cells, ...said.map((name) => PARTICULARS[name]), ...date];
-}
-
-const percent = (ratio: number | undefined): string | undefined =>
-  ratio === undefined ? undefined : formatNumber(100 * ratio, "1DP");
-
-const times100 = (ratio: number | undefined): number | undefined => (ratio === undefined ? undefined : 100 * ratio);
-
-/** Whether the water was added under a load of its own, so that the strain of that load is only swell or collapse. */
-const wettedAlone = (record: TestRecord): boolean => wettingAt(record) >= 0;
-
-function general(record: TestRecord, condition: string | undefined, half: number): Row {
-  const { words, numbers, results, deflections } = record;
-  const Gs = numbers.specific_gravity;
-  const corrected = deflections.some(({ stress }) => stress !== undefined);
-  return {
-    SPEC_DESC: words.soil_description,
-    SPEC_PREP: [
-      words.preparation,
-      words.specimen_orientation ? `Axis of the specimen in the ground: ${words.specimen_orientation}` : "",
-    ]
-      .filter(Boolean)
-      .join("; "),
-    CONG_TYPE: "OEDOMETER",
-    CONG_COND: condition,
-    CONG_SDIA: numbers.diameter,
-    CONG_HIGT: numbers.initial_height,
-    CONG_MCI: percent(results.water_content_initial),
-    CONG_MCF: percent(results.water_content_final),
-    CONG_BDEN: results.density_initial,
-    CONG_DDEN: results.dry_density_initial,
-    // The mark # says that the value is assumed; a value that nobody calls measured counts as assumed.
-    CONG_PDEN:
-      Gs === undefined
-        ? undefined
-        : `${words.specific_gravity_basis === "measured" ? "" : "#"}${formatNumber(Gs, "2DP")}`,
-    CONG_SATR: times100(results.saturation_initial),
-    CONG_SPRS: results.swelling_pressure_used ?? numbers.swelling_pressure,
-    // The dictionary: "as percentage of original height (BS1377 Settlement on saturation test)": settlement is positive.
-    CONG_SATH: wettedAlone(record) ? times100(results.inundation_strain) : undefined,
-    CONG_IVR: results.void_ratio_initial,
-    CONG_REM: words.test_remarks,
-    CONG_METH: words.standard,
-    CONG_LAB: words.laboratory,
-    TEST_STAT: words.checked_by && words.date_checked ? "Checked" : "Preliminary",
-    SPEC_BASE: numbers.depth! + half,
-    CONG_DEV: words.deviations,
-    CONG_MCIS: results.water_content_initial === undefined ? undefined : "Test specimen",
-    CONG_CORR: corrected ? "Y" : "N",
-  };
-}
-
-function increment({ results }: TestRecord, load: LoadRecord, before: LoadRecord | undefined): Row {
-  const { stress, results: shown, words } = load;
-  const exact = Number(stress!.toPrecision(6));
-  const remarks = [
-    String(exact) === formatNumber(stress!, "0DP") ? "" : `Stress ${exact} kPa`,
-    load.wetting ? "Wetting under the stress of the load before" : load.inundated ? "Inundated" : "",
-    shown.c_alpha === undefined ? "" : "CONS_INSC is strain on the initial height per log cycle of time",
-    words.load_remark && words.load_remark !== "ok" ? words.load_remark : "",
-  ];
-  return {
-    CONS_INCN: String(load.number),
-    CONS_IVR: before ? before.results.void_ratio_end : results.void_ratio_initial,
-    CONS_INCF: stress,
-    CONS_INCE: shown.void_ratio_end,
-    CONS_INMV: shown.volume_compressibility,
-    CONS_INSC: shown.c_alpha,
-    CONS_CVRT: shown.cv_root_time,
-    CONS_CVLG: shown.cv_log_time,
-    CONS_TEMP: load.temperature,
-    CONS_REM: remarks.filter(Boolean).join("; "),
-  };
-}
-
-/** Values of the record for which the groups have no place. Source: the headings of CONG and CONS in the dictionary. */
-function leftOut(record: TestRecord): Message[] {
-  const { loads, results, deflections, tins, words, numbers, overrides } = record;
-  const shows = (...names: readonly (keyof typeof results)[]) => names.some((name) => results[name] !== undefined);
-  const ofLoads = (...names: readonly (keyof LoadRecord["results"])[]) =>
-    loads.some((load) => names.some((name) => load.results[name] !== undefined));
-  const readings = loads.reduce(
-    (sum, load) => sum + load.readings.filter(({ reading }) => reading !== undefined).length,
-    0,
-  );
-  const items: readonly (readonly [boolean, Message])[] = [
-    [readings > 0, say`the ${readings} readings of deformation against time`],
-    [shows("preconsolidation_stress"), say`the preconsolidation stress, its interval and its method`],
-    [shows("compression_index", "recompression_index", "swelling_index"), say`Cc, Cr and Cs`],
-    [shows("overconsolidation_ratio") || numbers.in_situ_stress !== undefined, say`the in-situ stress and the OCR`],
-    [shows("void_ratio_final", "saturation_final"), say`final void ratio and saturation`],
-    [
-      shows("inundation_strain") && !wettedAlone(record),
-      say`the strain of the load under which the water came (CONG_SATH is that of wetting alone)`,
-    ],
-    [shows("collapse_potential"), say`the collapse potential, the collapse index and its class`],
-    [
-      words.swelling_method !== undefined && words.swelling_method !== "measured",
-      say`the method of the swelling pressure`,
-    ],
-    [ofLoads("strain_end"), say`strains and heights of the loads`],
-    [ofLoads("log_d100", "root_d100", "log_t50", "root_t90"), say`d0, d50, d90, d100, t50, t90 and t100 of the loads`],
-    [ofLoads("void_ratio_d100"), say`void ratios at d100: CONS_INCE is that at the end of the load`],
-    [words.curve_from === "d100", say`that mv rests on void ratios at d100`],
-    [ofLoads("conductivity"), say`k of the loads`],
-    [ofLoads("cv_chosen"), say`which of the two cv is reported`],
-    [deflections.length > 0, say`the deflections of the apparatus (CONG_CORR says only that they were used)`],
-    [tins.length > 0, say`the tins of trimmings and the weighings`],
-    [words.drainage !== undefined, say`the drainage`],
-    [words.tested_by !== undefined || words.checked_by !== undefined, say`who tested and who checked`],
-    [words.date_started !== undefined, say`the dates of the test and of its loads`],
-    [
-      [words.frame_number, words.ring_number, words.dial_number, words.balance_number].some(Boolean),
-      say`the apparatus used`,
-    ],
-    [overrides.length > 0, say`what was replaced by hand, and why`],
-  ];
-  return items.flatMap(([has, what]) => (has ? [what] : []));
+  return given({ text, leftOut: left }, remarks);
 }
 
 /**
  * Writes rules 2 to 7: the groups one below the other, each with its headings in order, without headings that have no
  * value and are not keys.
  */
-function write(data: Readonly<Record<Exclude<GroupName, "TYPE" | "UNIT">, readonly Row[]>>) {
+function write(data: Data) {
   const respelt = new Set<string>();
   const types = new Set<string>(["X"]);
   const units = new Set<string>();
@@ -273,7 +147,11 @@ function write(data: Readonly<Record<Exclude<GroupName, "TYPE" | "UNIT">, readon
   };
   // The groups of types and units list what the other groups use, so they are written after them.
   // Object.entries and Object.keys return strings; here they are the names of the groups.
-  const written = new Map(Object.entries(data).map(([name, rows]) => [name, group(name as GroupName, rows)]));
+  const written = new Map(
+    Object.entries(data).flatMap(([name, rows]) =>
+      rows.length > 0 ? [[name, group(name as GroupName, rows)] as const] : [],
+    ),
+  );
   const listed = (used: ReadonlySet<string>, names: Readonly<Record<string, string>>, of: "TYPE" | "UNIT"): Row[] =>
     [...used].sort().map((code) => ({ [`${of}_${of}`]: code, [`${of}_DESC`]: names[code] }));
   written.set("TYPE", group("TYPE", listed(types, TYPES, "TYPE")));

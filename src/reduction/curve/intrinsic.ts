@@ -13,12 +13,12 @@ const C_C = { slope: 0.256, intercept: -0.04 } as const;
 /** Void ratios at the liquid limit for which the correlation was made. */
 export const INTRINSIC_RANGE = { least: 0.6, most: 4.5 } as const;
 /** Stresses, kPa, between which the intrinsic line is drawn. From memory. */
-const LINE_RANGE = { least: 10, most: 10_000 } as const;
+export const LINE_RANGE = { least: 10, most: 10_000 } as const;
 /**
  * No soil has a greater liquid limit, and no soil has so small a liquid limit in percent: a greater number was typed as
  * a percentage. From memory.
  */
-const GREATEST_LIQUID_LIMIT = 8;
+export const GREATEST_LIQUID_LIMIT = 8;
 
 export interface Intrinsic {
   /** Void ratio at the liquid limit. */
@@ -35,11 +35,26 @@ export interface Intrinsic {
   readonly lineIndex?: number;
 }
 
-/** Void index of the intrinsic compression line at an effective vertical stress in kPa. */
+/**
+ * The stress of a natural clay over that of the reconstituted clay at the same void index, on the sedimentation line. From
+ * memory: Burland draws the line through natural clays, and no printed numbers of it were found.
+ */
+export const SEDIMENTATION_SENSITIVITY = 5;
+
+/**
+ * Void index of the intrinsic compression line at an effective vertical stress in kPa.
+ * @example intrinsicLine(100) // 0
+ */
 export function intrinsicLine(stress: number): number {
   const x = Math.log10(stress);
   return 2.45 - 1.285 * x + 0.015 * x ** 3;
 }
+
+/**
+ * Void index of the sedimentation compression line at an effective vertical stress in kPa.
+ * @example sedimentationLine(500) // 0
+ */
+export const sedimentationLine = (stress: number): number => intrinsicLine(stress / SEDIMENTATION_SENSITIVITY);
 
 /**
  * e_L = w_L G_s; e*100 = 0.109 + 0.679 e_L - 0.089 e_L^2 + 0.016 e_L^3; C*c = 0.256 e_L - 0.04; I_v = (e - e*100) /

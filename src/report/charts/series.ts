@@ -16,6 +16,8 @@ import { SAME_LOAD } from "../../reduction/curve/loads";
 import { FIELD_FACTOR } from "../../reduction/curve/field-curve";
 import { fieldCurvePlot } from "../../plots/field";
 import { fieldBlock } from "./field";
+import { intrinsicPlot } from "../../plots/intrinsic";
+import { intrinsicBlock } from "./intrinsic";
 import { compressionPlot } from "../../plots/compression";
 import { swellPlot } from "../../plots/swell";
 import { logTimePlot, rootTimePlot, type Cells } from "../../plots/time";
@@ -51,6 +53,7 @@ export type DataPlot =
   | { readonly plot: "cv"; readonly by: "chosen" | TimeMethod | "both" }
   | { readonly plot: "field" }
   | { readonly plot: "swell" }
+  | { readonly plot: "intrinsic" }
   | { readonly plot: "c alpha" };
 
 /** Two columns of a sheet, of equal length, with their numbers; a blank is null. */
@@ -652,6 +655,41 @@ function swellBlock(
   return { ...frame, columns: [...columns, ...rateColumns], series: [rate, points] };
 }
 
+/** The void index beside the intrinsic line; refuses, and names the missing input, if the sheet has no liquid limit. */
+function intrinsicOf(sheet: Sheet): Outcome<SeriesBlock> {
+  const results = ["intrinsic_void_ratio", "intrinsic_index"];
+  const typed = ["liquid_limit", "specific_gravity", "void_ratio_initial"];
+  const lacking = sheet.lacks("load_stress", "void_ratio_curve", "stress_unit", ...typed, ...results);
+  if (lacking) return lacking;
+  const [liquidLimit, specificGravity, initial] = typed.map((name) => sheet.number(name));
+  if (liquidLimit === undefined || specificGravity === undefined || initial === undefined)
+    return badInput(
+      say`the void index needs ${listed(typed.filter((name) => sheet.number(name) === undefined).map(cellNamed))}`,
+    );
+  const spec = intrinsicPlot(sheet.numbers("load_stress"), sheet.numbers("void_ratio_curve"), {
+    stressUnit: sheet.word("stress_unit") || undefined,
+    ...{ liquidLimit, specificGravity, initialVoidRatio: initial },
+    inSituStress: sheet.number("in_situ_stress"),
+    inWords: sheet.words,
+  });
+  if (!spec.ok) return spec;
+  const stresses = sheet.source("load_stress")!;
+  const block = intrinsicBlock(
+    {
+      stress: stresses.cell,
+      voidRatio: sheet.source("void_ratio_curve")!.cell,
+      rows: stresses.rows,
+      intrinsicVoidRatio: sheet.address("intrinsic_void_ratio")!,
+      intrinsicIndex: sheet.address("intrinsic_index")!,
+      initial: sheet.address("void_ratio_initial")!,
+      stressUnit: sheet.address("stress_unit")!,
+      inSitu: sheet.address("in_situ_stress"),
+    },
+    frameOf(spec.value),
+  );
+  return given({ title: titled(sheet, spec.value.title), ...block }, spec.remarks);
+}
+
 function cAlphaOf(sheet: Sheet): Outcome<SeriesBlock> {
   const lacking = sheet.lacks("load_stress", "c_alpha");
   if (lacking) return lacking;
@@ -694,6 +732,7 @@ function blockOf(sheet: Sheet, plot: DataPlot): Outcome<SeriesBlock> {
   if (plot.plot === "c alpha") return cAlphaOf(sheet);
   if (plot.plot === "field") return fieldOf(sheet);
   if (plot.plot === "swell") return swellOf(sheet);
+  if (plot.plot === "intrinsic") return intrinsicOf(sheet);
   return timeOf(sheet, plot.plot, plot.load);
 }
 

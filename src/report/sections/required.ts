@@ -40,8 +40,14 @@ export function missingItems(
       const choices = typeof need === "string" ? [need] : need;
       if (choices.every((name) => isEmpty(cells, name))) add(true, either(cells, choices));
     }
-    for (const name of whereMeasured)
-      if (isEmpty(cells, name)) add(false, say`${called(cells, name)}: only where it was measured or is known`);
+    const asked = new Set<string>();
+    for (const need of whereMeasured) {
+      const choices = typeof need === "string" ? [need] : need;
+      const name = choices.find((choice) => cells.has(choice)) ?? choices[0];
+      if (name === undefined || asked.has(name) || choices.some((choice) => !isEmpty(cells, choice))) continue;
+      asked.add(name);
+      add(false, say`${called(cells, name)}: only where it was measured or is known`);
+    }
     if (item === 12 && loads.length === 0) add(true, say`loads: ${called(cells, "load_stress")}, holds none`);
     for (const name of [...ofLoads, ...ofSomeLoads]) {
       const without = loads.filter(({ row }) => isEmpty(cells, name, row));

@@ -1,7 +1,7 @@
 /**
  * The rules of AGS4 that our files must keep, written independently of the code that writes the files, and the headings
  * of the dictionary. Sources: AGS4 standard dictionary, edition 4.1.1 (open standard), groups PROJ, ABBR, TRAN, TYPE,
- * UNIT, LOCA, SAMP, CONG and CONS, with units, types and status; rules 1 to 19 of AGS4 in our words.
+ * UNIT, LOCA, SAMP, CONG, CONS, GRAG and LLPL, with units, types and status; rules 1 to 19 of AGS4 in our words.
  */
 
 /** name, type, unit, status (K key, R required): in the dictionary's order. */
@@ -117,6 +117,34 @@ export const DICTIONARY: Readonly<Record<string, { readonly parent?: string; rea
       ["CONS_TEMP", "1DP", "DegC"],
       ["CONS_REM", "X"],
       ["FILE_FSET", "X"],
+    ],
+  },
+  GRAG: {
+    parent: "SAMP",
+    headings: [
+      ...SPECIMEN,
+      ["SPEC_DESC", "X"],
+      ["SPEC_PREP", "X"],
+      ["GRAG_UC", "1SF"],
+      ["GRAG_VCRE", "1DP", "%"],
+      ["GRAG_GRAV", "1DP", "%"],
+      ["GRAG_SAND", "1DP", "%"],
+      ["GRAG_SILT", "1DP", "%"],
+      ["GRAG_CLAY", "1DP", "%"],
+      ["GRAG_FINE", "1DP", "%"],
+      ["GRAG_REM", "X"],
+    ],
+  },
+  LLPL: {
+    parent: "SAMP",
+    headings: [
+      ...SPECIMEN,
+      ["SPEC_DESC", "X"],
+      ["SPEC_PREP", "X"],
+      ["LLPL_LL", "0DP", "%"],
+      ["LLPL_PL", "XN", "%"],
+      ["LLPL_PI", "0DP"],
+      ["LLPL_425", "0DP", "%"],
     ],
   },
 };

@@ -1,7 +1,7 @@
 /** Checks the AGS4 file against the rules and the dictionary, and its numbers against the record. */
 import fc from "fast-check";
 import { demoSheet, type System } from "../../../src/datasheet";
-import { toAgs4, type Transmission } from "../../../src/exchange/ags4";
+import { toAgs4, toAgs4OfAll, type Transmission } from "../../../src/exchange/ags4";
 import { formatNumber, line, toAscii, toFigures } from "../../../src/exchange/ags4/format";
 import { readRecord, type NamedValues, type TestRecord } from "../../../src/record/record";
 import { ABBREVIATIONS, faults, hasFormat, parse, type Group } from "./ags4-rules";
@@ -45,7 +45,19 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
   test("keeps every rule", () => expect(faults(groups)).toEqual([]));
 
   test("has the groups in order, PROJ first", () =>
-    expect([...groups.keys()]).toEqual(["PROJ", "ABBR", "TRAN", "TYPE", "UNIT", "LOCA", "SAMP", "CONG", "CONS"]));
+    expect([...groups.keys()]).toEqual([
+      "PROJ",
+      "ABBR",
+      "TRAN",
+      "TYPE",
+      "UNIT",
+      "LOCA",
+      "SAMP",
+      "CONG",
+      "CONS",
+      "GRAG",
+      "LLPL",
+    ]));
 
   test("lists only types and units that are used", () => {
     const used = [...groups.values()];
@@ -257,5 +269,81 @@ describe("the checker of these tests", () => {
     expect(() => parse(good.replace("BH-X1", "BH\u00e9"))).toThrow("rule 1");
     expect(() => parse(good.replace("\r\n", "\n"))).toThrow("rule 2a");
     expect(() => parse(good.replace('"BH-X1"', "BH-X1"))).toThrow("rules 5 and 6");
+  });
+});
+
+describe("limits and grading", () => {
+  const rowOf = (name: string, changes: Parameters<typeof withValues>[1]) =>
+    parse(written(record("SI", changes)).text).get(name)?.rows[0];
+
+  test("stand in LLPL and GRAG, in percent", () => {
+    expect(rowOf("LLPL", {})).toMatchObject({ SPEC_REF: "a", LLPL_LL: "62", LLPL_PL: "28", LLPL_PI: "34" });
+    expect(rowOf("GRAG", {})).toMatchObject({ GRAG_CLAY: "48.0", GRAG_FINE: "97.0" });
+  });
+
+  test("give no group where nothing was typed", () => {
+    const none = { liquid_limit: "", plastic_limit: "", clay_content: "", fines_content: "" };
+    expect([rowOf("LLPL", none), rowOf("GRAG", none)]).toEqual([undefined, undefined]);
+  });
+
+  test("limits as text, fines finer than 0.075 mm and what has no heading are listed as left out", () => {
+    expect(written(record("SI", { atterberg_limits: "LL 62, PL 28" })).leftOut).toContain(
+      "the limits that stand as text (LLPL has numbers only)",
+    );
+    const { text, leftOut } = written(record("US"));
+    expect(parse(text).get("GRAG")!.headings).not.toContain("GRAG_FINE");
+    expect(leftOut).toEqual(
+      expect.arrayContaining([
+        "the fines (GRAG_FINE is finer than 0.063 mm)",
+        "group symbol, organic content and sensitivity",
+        "liquidity index, activity and void index",
+      ]),
+    );
+  });
+});
+
+describe("one file for several tests", () => {
+  const other = (changes: Parameters<typeof withValues>[1]) => record("SI", changes);
+  const all = (tests: Parameters<typeof toAgs4OfAll>[0]) => {
+    const made = toAgs4OfAll(tests, FILE);
+    if (!made.ok) throw new Error(english(made.reason));
+    return { ...made.value, failed: made.value.failed.map(({ called, reason }) => [called, english(reason)]) };
+  };
+
+  test("has each location and sample once, each specimen with its loads, and keeps every rule", () => {
+    const {
+      text,
+      written: in1,
+      failed,
+    } = all([
+      { called: "Test 1", record: other({}) },
+      { called: "Test 2", record: other({ specimen: "b" }) },
+      { called: "Test 3", record: other({ boring: "BH-X2" }) },
+    ]);
+    const groups = parse(text);
+    expect(faults(groups)).toEqual([]);
+    expect([in1, failed]).toEqual([["Test 1", "Test 2", "Test 3"], []]);
+    const count = (name: string) => groups.get(name)!.rows.length;
+    expect(["PROJ", "TRAN", "LOCA", "SAMP", "CONG", "CONS", "LLPL"].map(count)).toEqual([1, 1, 2, 2, 3, 48, 3]);
+  });
+
+  test("leaves out, with the reason, what lacks a field, is of another job, or is of the same specimen", () => {
+    const { written: in1, failed } = all([
+      { called: "Test 1", record: other({}) },
+      { called: "Test 2", record: other({ boring: "" }) },
+      { called: "Test 3", record: other({ job_number: "J-9" }) },
+      { called: "Test 4", record: other({}) },
+    ]);
+    expect(in1).toEqual(["Test 1"]);
+    expect(failed).toEqual([
+      ["Test 2", expect.stringMatching(/needs Boring \(boring\)/)],
+      ["Test 3", expect.stringMatching(/"J-9".*Test 1.*an AGS4 file has one project/)],
+      ["Test 4", expect.stringMatching(/same specimen as Test 1/)],
+    ]);
+  });
+
+  test("is refused if no test can be written", () => {
+    const made = toAgs4OfAll([{ called: "Test 1", record: other({ boring: "" }) }], FILE);
+    expect(made.ok ? "" : english(made.reason)).toMatch(/no test can be written.*Boring/);
   });
 });

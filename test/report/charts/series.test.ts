@@ -2,6 +2,7 @@ import "../../workbook/embedded/engine-in-node";
 import { demoSheet } from "../../../src/datasheet";
 import { RECORD_NAMES } from "../../../src/record/record";
 import { fieldCurvePlot } from "../../../src/plots/field";
+import { intrinsicPlot } from "../../../src/plots/intrinsic";
 import { compressionPlot } from "../../../src/plots/compression";
 import { cvPlot, cAlphaPlot } from "../../../src/plots/coefficients";
 import { logTimePlot, rootTimePlot } from "../../../src/plots/time";
@@ -148,6 +149,20 @@ describe("a chart of the demonstration shows the plot of the pane", () => {
     const spec = must(fieldCurvePlot(numbers("load_stress"), numbers("void_ratio_curve"), options));
     const found = await drawn({ plot: "field" });
     expect(spec.series).toHaveLength(7);
+    for (const { label, points } of spec.series) near(found[label], points);
+  });
+
+  test("the void index, with the intrinsic and the sedimentation line and the in-situ point", async () => {
+    const [inSituStress, initialVoidRatio, liquidLimit, specificGravity] = [
+      "in_situ_stress",
+      "void_ratio_initial",
+      "liquid_limit",
+      "specific_gravity",
+    ].map((name) => numbers(name)[0]!);
+    const options = { inSituStress, initialVoidRatio, liquidLimit, specificGravity };
+    const spec = must(intrinsicPlot(numbers("load_stress"), numbers("void_ratio_curve"), options));
+    const found = await drawn({ plot: "intrinsic" });
+    expect(spec.series).toHaveLength(5);
     for (const { label, points } of spec.series) near(found[label], points);
   });
 

@@ -105,7 +105,7 @@ export function chartOfSheet(
       ? { plot, value, method }
       : plot === "time"
         ? { plot: time, load }
-        : plot === "field" || plot === "swell"
+        : plot === "field" || plot === "intrinsic" || plot === "swell"
           ? { plot }
           : plot === "cv"
             ? { plot, by: "both" }

@@ -13,6 +13,7 @@ import type { PlotSpec } from "../../../plots/spec";
 import { fieldCurvePlot } from "../../../plots/field";
 import { swellPlot } from "../../../plots/swell";
 import { wettingStage, wettingStrains } from "../../../record/wetting";
+import { intrinsicPlot } from "../../../plots/intrinsic";
 import { logTimePlot, rootTimePlot } from "../../../plots/time";
 import { testCurve, type Kind } from "../../../reduction/curve/shape/points";
 import { preconsolidation, type MethodName } from "../../../reduction/curve/preconsolidation";
@@ -25,7 +26,7 @@ import { text } from "../../text";
 import { inWords } from "../../text/messages";
 
 export interface SheetChoices {
-  readonly plot: "compression" | "field" | "time" | "cv" | "cAlpha" | "swell" | "all";
+  readonly plot: "compression" | "field" | "intrinsic" | "time" | "cv" | "cAlpha" | "swell" | "all";
   /** The ordinate of the compression curve. */
   readonly value: Kind;
   /** The end of the load or d100, for the points of the compression curve; if it is left out, as the sheet says. */
@@ -177,6 +178,30 @@ const swell = (record: TestRecord): Outcome<PlotSpec> =>
     });
   });
 
+/** The void index of the sheet's own curve. Refuses, with the cell, if the liquid limit is missing. */
+const voidIndex = (record: TestRecord): Outcome<PlotSpec> =>
+  then(inputs(record, "liquid_limit", "specific_gravity"), ({ liquid_limit, specific_gravity }) =>
+    then(reduced(record).curve, (test) =>
+      then(reduced(record).specimen, ({ e0 }) =>
+        intrinsicPlot(
+          loadColumn(test.points, (index) => nth(test.points, index).stress),
+          loadColumn(test.points, (index) => nth(test.points, index).value),
+          {
+            stressUnit: record.words.stress_unit,
+            liquidLimit: liquid_limit,
+            specificGravity: specific_gravity,
+            initialVoidRatio: e0,
+            inSituStress:
+              record.numbers.in_situ_stress === undefined
+                ? undefined
+                : inSheetStress(record, record.numbers.in_situ_stress),
+            inWords,
+          },
+        ),
+      ),
+    ),
+  );
+
 const isPickName = (of: string): of is PickName => PICK_NAMES.some((name) => name === of);
 
 /** The picks by hand that count for a load, with their rows in the table of picks. */
@@ -214,6 +239,7 @@ export function drawSheet(record: TestRecord, choices: SheetChoices): Outcome<Pl
   if (choices.plot === "cv") return cv(record);
   if (choices.plot === "field") return field(record);
   if (choices.plot === "swell") return swell(record);
+  if (choices.plot === "intrinsic") return voidIndex(record);
   if (choices.plot === "cAlpha") return cAlpha(record, choices);
   const load = loadDrawn(record, choices);
   return load

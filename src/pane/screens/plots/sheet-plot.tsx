@@ -23,7 +23,7 @@ import { text } from "../../text";
 import { inWords } from "../../text/messages";
 
 const words = text.plot;
-const PLOTS = ["compression", "field", "time", "cv", "cAlpha", "swell", "all"] as const;
+const PLOTS = ["compression", "field", "intrinsic", "time", "cv", "cAlpha", "swell", "all"] as const;
 
 export interface SheetPlotsProps {
   readonly port: WorkbookPort;

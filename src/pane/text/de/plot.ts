@@ -5,6 +5,7 @@ export const plot = {
   sheetPlots: {
     compression: "Druck-Setzungs-Kurve",
     field: "Feldkurve",
+    intrinsic: "Porenindex",
     time: "Zeit-Setzungs-Kurve",
     cv: "cv über der Spannung",
     cAlpha: "Cα über der Spannung",

@@ -5,6 +5,7 @@ export const plot = {
   sheetPlots: {
     compression: "Compression curve",
     field: "Field curve",
+    intrinsic: "Void index",
     time: "Time curve of a load",
     cv: "cv against stress",
     cAlpha: "C alpha against stress",

@@ -203,4 +203,29 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "{0} {1} is adopted; the methods read {2} to {3} {4}": "{0} {1} ist festgelegt; die Verfahren lesen {2} bis {3} {4}",
   "{0}; the reason: {1}": "{0}; die Begründung: {1}",
   "{0}: give the reason in {1}": "{0}: die Begründung in {1} angeben",
+  // Classification: Q67 and Q68.
+  "Do limits, grading and water content agree with one another?":
+    "Passen Zustandsgrenzen, Körnung und Wassergehalt zueinander?",
+  classification: "Einordnung",
+  "{0} is {1} %, {2} {3} %": "{0} ist {1} %, {2} {3} %",
+  "{0}: the two may be swapped, or one of them is mistyped":
+    "{0}: vielleicht sind die beiden vertauscht, oder eine Zahl ist falsch eingegeben",
+  "the liquidity index": "die Liquiditätszahl",
+  "are limits and water content of the same soil?": "sind Zustandsgrenzen und Wassergehalt von demselben Boden?",
+  "it needs {0} and {1}, or {2} and {3}": "es braucht {0} und {1}, oder {2} und {3}",
+  "Is Cc plausible for this soil, by correlations with its classification?":
+    "Ist Cc für diesen Boden plausibel, nach Korrelationen mit seiner Einordnung?",
+  "the correlations named in the answer; their spread of 30 % is that of Terzaghi & Peck, from memory":
+    "die Korrelationen, die die Antwort nennt; ihre Streuung von 30 % ist die von Terzaghi & Peck, aus dem Gedächtnis",
+  "it needs the initial void ratio": "es braucht die Anfangsporenzahl",
+  "no correlation gives a value above zero for this soil": "keine Korrelation ergibt für diesen Boden mehr als null",
+  "structure or sensitivity raises it, disturbance lowers it":
+    "Struktur oder Sensitivität erhöht den Wert, Störung der Probe senkt ihn",
+  "{0}; the correlations give {1}": "{0}; die Korrelationen ergeben {1}",
+  Cc: "Cc",
+  "0.009 (LL - 10), Terzaghi & Peck 1967": "0,009 (wL - 10), Terzaghi & Peck 1967",
+  "Gs PI / 200, Wood & Wroth 1978": "Gs IP / 200, Wood & Wroth 1978",
+  "PI / 74, Kulhawy & Mayne 1990": "IP / 74, Kulhawy & Mayne 1990",
+  "0.40 (e0 - 0.25), Azzouz et al. 1976, from memory": "0,40 (e0 - 0,25), Azzouz u. a. 1976, aus dem Gedächtnis",
+  "0.01 w, from memory": "0,01 w, aus dem Gedächtnis",
 };

@@ -54,6 +54,16 @@ export const plots: Readonly<Record<string, string>> = {
   "Normally consolidated: the field curve begins at the in-situ stress.":
     "Normalkonsolidiert: die Feldkurve beginnt bei der Spannung in situ.",
   "the field curve needs {0}": "die Feldkurve braucht {0}",
+  "Void index": "Porenindex",
+  "the void index needs {0}": "der Porenindex braucht {0}",
+  "e*100 is {0} and C*c {1}, by correlation with the liquid limit (Burland 1990).":
+    "e*100 ist {0} und C*c {1}, aus der Korrelation mit der Fließgrenze (Burland 1990).",
+  "The sedimentation compression line is drawn at {0} times the stress of the intrinsic line: from memory, no printed numbers were found.":
+    "Die Sedimentationslinie liegt bei der {0}-fachen Spannung der intrinsischen Linie: aus dem Gedächtnis, gedruckte Zahlen wurden nicht gefunden.",
+  "void index of the test": "Porenindex des Versuchs",
+  "void index of the loads": "Porenindex der Laststufen",
+  "intrinsic compression line": "intrinsische Drucklinie",
+  "sedimentation compression line": "Sedimentationslinie",
 
   // Names of series.
   "field curve": "Feldkurve",

@@ -107,6 +107,16 @@ export const record: Readonly<Record<string, string>> = {
   "the dates of the test and of its loads": "die Daten des Versuchs und seiner Laststufen",
   "the apparatus used": "die verwendeten Geräte",
   "what was replaced by hand, and why": "was von Hand ersetzt wurde, und warum",
+  "group symbol, organic content and sensitivity": "Bodengruppe, organischer Anteil und Sensitivität",
+  "the limits that stand as text (LLPL has numbers only)":
+    "die Zustandsgrenzen, die als Text dastehen (LLPL hat nur Zahlen)",
+  "the fines (GRAG_FINE is finer than 0.063 mm)": "das Feinkorn (GRAG_FINE ist feiner als 0,063 mm)",
+  "liquidity index, activity and void index": "Liquiditätszahl, Aktivitätszahl und Porenindex",
+  "no test can be written: {0}": "kein Versuch kann geschrieben werden: {0}",
+  '{0} is "{1}", and that of {2} is "{3}": an AGS4 file has one project':
+    "{0} ist „{1}“ und die von {2} ist „{3}“: eine AGS4-Datei hat ein Projekt",
+  "it is of the same specimen as {0}: correct {1}, or leave one of the two out":
+    "es ist derselbe Probekörper wie {0}: {1} berichtigen oder einen der beiden weglassen",
   "adopted value ({0})": "festgelegter Wert ({0})",
   "no reason given": "ohne Begründung",
   "{0}; the construction gave {1}": "{0}; die Konstruktion ergab {1}",

@@ -1,0 +1,70 @@
+/** The void index of the loads beside the intrinsic and the sedimentation line, as columns of live formulas. */
+import { INTRINSIC_LABELS, LINE_STRESSES } from "../../plots/intrinsic";
+import { SEDIMENTATION_SENSITIVITY } from "../../reduction/curve/intrinsic";
+import type { BlockColumn, BlockSeries, SeriesBlock } from "./series-block";
+import type { Frame } from "./series-lines";
+
+/** The cells to which the formulas refer. */
+export interface IntrinsicSource {
+  /** A cell of the column of stresses and of void ratios by its row, counted from 0. */
+  readonly stress: (row: number) => string;
+  readonly voidRatio: (row: number) => string;
+  readonly rows: number;
+  readonly intrinsicVoidRatio: string;
+  readonly intrinsicIndex: string;
+  readonly initial: string;
+  readonly stressUnit: string;
+  /** Left out if the sheet has no cell for it. */
+  readonly inSitu?: string | undefined;
+}
+
+/** The void index of a line at a stress in kPa; see `intrinsicLine`. */
+const lineAt = (stress: string): string => `2.45-1.285*LOG10(${stress})+0.015*LOG10(${stress})^3`;
+
+const SERIES: readonly BlockSeries[] = [
+  { name: INTRINSIC_LABELS.test, style: "thin", x: "x", y: "y" },
+  { name: INTRINSIC_LABELS.loads, style: "points", symbol: "filled", x: "x", y: "y" },
+  { name: INTRINSIC_LABELS.intrinsic, style: "line", lettered: true, x: "line x", y: "line y" },
+  { name: INTRINSIC_LABELS.sedimentation, style: "dashed", lettered: true, x: "line x", y: "sediment y" },
+];
+const IN_SITU: BlockSeries = {
+  name: INTRINSIC_LABELS.inSitu,
+  style: "points",
+  symbol: "open",
+  lettered: true,
+  x: "in situ x",
+  y: "in situ y",
+};
+
+export function intrinsicBlock(
+  source: IntrinsicSource,
+  frame: Frame,
+): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
+  const { stress, voidRatio, rows, intrinsicVoidRatio, intrinsicIndex, initial, stressUnit, inSitu } = source;
+  const low = frame.x.domain[0];
+  const index = (e: string): string => `(${e}-${intrinsicVoidRatio})/${intrinsicIndex}`;
+  const isKnown = `ISNUMBER(${intrinsicVoidRatio}),ISNUMBER(${intrinsicIndex})`;
+  const each = (cell: (row: number) => string) => () => Array.from({ length: rows }, (_, row) => cell(row));
+  const pair = (x: string, e: string): readonly [string, string] => [
+    `=IF(ISNUMBER(${x}),${x},${low})`,
+    `=IF(AND(ISNUMBER(${x}),ISNUMBER(${e}),${isKnown}),${index(e)},NA())`,
+  ];
+  const lines = (name: string, heading: string, cell: (stress: string) => string): BlockColumn => ({
+    ...{ name, heading, rows: LINE_STRESSES.length },
+    cells: () => LINE_STRESSES.map((at) => `=${cell(String(Number(at.toPrecision(6))))}`),
+  });
+  const columns: BlockColumn[] = [
+    { name: "x", heading: "Stress", rows, cells: each((row) => pair(stress(row), voidRatio(row))[0]) },
+    { name: "y", heading: "Void index", rows, cells: each((row) => pair(stress(row), voidRatio(row))[1]) },
+    lines("line x", "Line, stress", (at) => `CLAY.CONVERT_UNIT(${at},"kPa",${stressUnit})`),
+    lines("line y", "Intrinsic line", lineAt),
+    lines("sediment y", "Sedimentation line", (at) => lineAt(`(${at}/${SEDIMENTATION_SENSITIVITY})`)),
+  ];
+  if (inSitu === undefined) return { ...frame, columns, series: SERIES };
+  const [x, y] = pair(inSitu, initial);
+  const inSituColumns: BlockColumn[] = [
+    { name: "in situ x", heading: "In situ, x", rows: 1, cells: () => [x] },
+    { name: "in situ y", heading: "In situ, y", rows: 1, cells: () => [y] },
+  ];
+  return { ...frame, columns: [...columns, ...inSituColumns], series: [...SERIES, IN_SITU] };
+}
