@@ -5,7 +5,7 @@
 import {
   intrinsic,
   intrinsicLine,
-  LINE_RANGE,
+  LINE_STRESSES,
   SEDIMENTATION_SENSITIVITY,
   sedimentationLine,
 } from "../reduction/curve/intrinsic";
@@ -39,15 +39,6 @@ export const INTRINSIC_LABELS = {
   sedimentation: "sedimentation compression line",
   inSitu: "in situ",
 } as const;
-
-/** Points of a line for each tenth of a decade. */
-const STEPS = 10;
-
-/** Stresses, kPa, at which the lines are drawn. */
-export const LINE_STRESSES: readonly number[] = Array.from(
-  { length: STEPS * Math.log10(LINE_RANGE.most / LINE_RANGE.least) + 1 },
-  (_, step) => LINE_RANGE.least * 10 ** (step / STEPS),
-);
 
 /**
  * The void index (e - e*100) / C*c of each load. Stresses in one unit, void ratios, in test order; a blank is null.

@@ -1,5 +1,6 @@
 /** Parts of formulas that several fields share. */
 import { OF_CURVE } from "../reduction/curve/picks";
+import { INTRINSIC_LINE, SEDIMENTATION_SENSITIVITY } from "../reduction/curve/intrinsic";
 
 export const DRY_MASS = ["{ring_mass}", "{ring_and_dry}"];
 /** Whether the ring with dry soil is heavier than the ring. Where it is not, nothing follows from the masses. */
@@ -57,3 +58,13 @@ export function linePicked(line: "virgin" | "loop" | "unloading"): string {
   const last = (end: string) => `CLAY.LAST_PICK("${OF_CURVE}","${line} ${end}",{pick_load},{pick_of},{pick_after})`;
   return `IF(${HAS_CURVE_PICKS},IF(IFERROR(${last("from")}&${last("to")},"")="","",", by a pick"),"")`;
 }
+
+/** The void index of the intrinsic line at a stress in kPa, an expression. */
+export function intrinsicLineAt(stress: string): string {
+  const [constant, linear, cubic] = INTRINSIC_LINE;
+  return `${constant}${linear}*LOG10(${stress})+${cubic}*LOG10(${stress})^3`;
+}
+
+/** The void index of the sedimentation line at a stress in kPa, an expression. */
+export const sedimentationLineAt = (stress: string): string =>
+  intrinsicLineAt(`(${stress}/${SEDIMENTATION_SENSITIVITY})`);

@@ -4,6 +4,9 @@
  * specimen, x is a number and y is #N/A: if x contained a text, the chart would use 1, 2, 3 for all x.
  */
 import type { TestRecord } from "../record/record";
+import { LINE_STRESSES } from "../reduction/curve/intrinsic";
+import { convert } from "../reduction/units";
+import { intrinsicLineAt, sedimentationLineAt } from "../specification/formulas";
 import { boxAddress, quoted } from "../workbook/address";
 import { roundedDomain } from "../workbook/chart-axis";
 import type { Box, CellContent, ChartAxis, ChartPlan, ChartSeries, SheetPlan } from "../workbook/port";
@@ -16,6 +19,8 @@ export interface Curve {
   /** The name of the specimen beside its line. */
   readonly called: string;
   readonly record: TestRecord;
+  /** True if the sheet has the names of the void index: sheets from version 6 on. */
+  readonly hasVoidIndex?: boolean;
 }
 
 /** The summary whose rows are drawn: its columns, and the rows with a specimen, counted from 0 within the columns. */
@@ -42,6 +47,9 @@ export const CURVE_NAMES: readonly string[] = [
   "cv_unit",
 ];
 
+/** The names of a data sheet that its void index needs. */
+export const VOID_INDEX_NAMES: readonly string[] = ["intrinsic_void_ratio", "intrinsic_index"];
+
 const CHART: Pick<Box, "rows" | "cols"> = { rows: 24, cols: 8 };
 const ACROSS = 2;
 /** The numbers stand to the right of the charts. */
@@ -51,7 +59,7 @@ const TOP = 3;
 const MOST_LETTERED = 12;
 
 /** The headings of the columns of a curve, in their order. */
-const CURVE_COLUMNS = ["stress", "e", "strain", "e/e0", "cv"] as const;
+const CURVE_COLUMNS = ["stress", "e", "strain", "e/e0", "Iv", "cv"] as const;
 type CurveColumn = (typeof CURVE_COLUMNS)[number];
 
 /** The headings of the columns of single values; each pair x and y has the names of two columns of the summary. */
@@ -60,7 +68,8 @@ const POINTS = [
   { name: "preconsolidation stress", x: "summary_preconsolidation_stress", y: "summary_depth" },
   { name: "not less than", x: "summary_preconsolidation_low", y: "summary_depth" },
   { name: "not more than", x: "summary_preconsolidation_high", y: "summary_depth" },
-  { name: "Cc", x: "summary_water_content_initial", y: "summary_compression_index" },
+  { name: "Cc by w0", x: "summary_water_content_initial", y: "summary_compression_index" },
+  { name: "Cc by liquid limit", x: "summary_liquid_limit", y: "summary_compression_index" },
 ] as const;
 
 const ONE = { rows: 1, cols: 1 };
@@ -87,7 +96,32 @@ function pointCells({ sheet, boxes, rows }: DrawnSummary): CellContent[] {
   });
 }
 
-const CURVES_LEFT = LEFT + 2 * POINTS.length + 1;
+/** The columns of the intrinsic and the sedimentation line: stress, and the void index of each. */
+const LINES_LEFT = LEFT + 2 * POINTS.length + 1;
+const LINE_NAMES = ["intrinsic line", "sedimentation line"] as const;
+
+const lineCells = (units: SummaryUnits): CellContent[] => [
+  { row: TOP - 1, col: LINES_LEFT, value: "line: stress" },
+  ...LINE_NAMES.map((value, index) => ({ row: TOP - 1, col: LINES_LEFT + 1 + index, value })),
+  ...LINE_STRESSES.flatMap((stress, down): CellContent[] => {
+    const kPa = String(Number(stress.toPrecision(6)));
+    const row = TOP + down;
+    return [
+      { row, col: LINES_LEFT, value: convert(Number(kPa), "stress", "kPa", units.stress) },
+      { row, col: LINES_LEFT + 1, formula: `=${intrinsicLineAt(kPa)}` },
+      { row, col: LINES_LEFT + 2, formula: `=${sedimentationLineAt(kPa)}` },
+    ];
+  }),
+];
+
+const lineSeries = (): ChartSeries[] =>
+  LINE_NAMES.map((name, index): ChartSeries => {
+    const box = (col: number): Box => ({ row: TOP, col, rows: LINE_STRESSES.length, cols: 1 });
+    const ends = { x: { box: box(LINES_LEFT) }, y: { box: box(LINES_LEFT + 1 + index) } };
+    return { name, ...ends, style: "dashed", lettered: true };
+  });
+
+const CURVES_LEFT = LINES_LEFT + LINE_NAMES.length + 2;
 const columnOf = (index: number, column: CurveColumn): number =>
   CURVES_LEFT + index * (CURVE_COLUMNS.length + 1) + CURVE_COLUMNS.indexOf(column);
 
@@ -105,6 +139,9 @@ function curveCells(curve: Curve, index: number, units: SummaryUnits): CellConte
       stress: `=IF(ISNUMBER(${of("load_stress")}),CLAY.CONVERT_UNIT(${of("load_stress")},${refer("stress_unit")},"${units.stress}"),1)`,
       e: ifBoth("void_ratio_end", of("void_ratio_end")),
       strain: ifBoth("strain_end", of("strain_end")),
+      Iv: curve.hasVoidIndex
+        ? `=IF(AND(ISNUMBER(${of("load_stress")}),ISNUMBER(${of("void_ratio_end")}),ISNUMBER(${refer("intrinsic_index")})),(${of("void_ratio_end")}-${refer("intrinsic_void_ratio")})/${refer("intrinsic_index")},NA())`
+        : "=NA()",
       "e/e0": ifBoth("void_ratio_end", `${of("void_ratio_end")}/${refer("void_ratio_initial")}`),
       cv: ifBoth("cv_chosen", `CLAY.CONVERT_UNIT(${of("cv_chosen")},${refer("cv_unit")},"${units.cv}")`),
     };
@@ -177,7 +214,8 @@ const POINT_LOOKS: Record<(typeof POINTS)[number]["name"], Pick<ChartSeries, "sy
   "preconsolidation stress": { symbol: "filled" },
   "not less than": { symbol: "cross" },
   "not more than": { symbol: "cross" },
-  Cc: { symbol: "filled" },
+  "Cc by w0": { symbol: "filled" },
+  "Cc by liquid limit": { symbol: "filled" },
 };
 
 function pointSeries(rows: number, index: number): ChartSeries[] {
@@ -199,13 +237,24 @@ function pointSeries(rows: number, index: number): ChartSeries[] {
 /** The present values of the rows of the summary, which give the ends of the axes. */
 export type Shown = (name: string) => readonly number[];
 
+/** Cc against a column of the summary; nothing if no row has both. */
+function ccChart(index: 4 | 5, label: string, title: string, rows: number, shown: Shown): Undrawn[] {
+  const { x, y } = POINTS[index];
+  const [across, up] = [shown(x), shown(y)];
+  if (across.length === 0 || up.length === 0) return [];
+  return [
+    {
+      title,
+      x: axis(label, "linear", span(across, 0)),
+      y: axis("Cc", "linear", span(up, 0)),
+      series: pointSeries(rows, index),
+    },
+  ];
+}
+
 function pointCharts(rows: number, shown: Shown, units: SummaryUnits): Undrawn[] {
   const stresses = POINTS.slice(0, 4).flatMap(({ x }) => shown(x));
-  const [depths, waters, indices] = [
-    shown("summary_depth"),
-    shown("summary_water_content_initial"),
-    shown("summary_compression_index"),
-  ];
+  const depths = shown("summary_depth");
   return [
     ...(stresses.length > 0 && depths.length > 0
       ? [
@@ -217,16 +266,8 @@ function pointCharts(rows: number, shown: Shown, units: SummaryUnits): Undrawn[]
           },
         ]
       : []),
-    ...(waters.length > 0 && indices.length > 0
-      ? [
-          {
-            title: "Cc against initial water content",
-            x: axis("w0", "linear", span(waters, 0)),
-            y: axis("Cc", "linear", span(indices, 0)),
-            series: pointSeries(rows, 4),
-          },
-        ]
-      : []),
+    ...ccChart(4, "w0", "Cc against initial water content", rows, shown),
+    ...ccChart(5, "Liquid limit", "Cc against liquid limit", rows, shown),
   ];
 }
 
@@ -248,6 +289,11 @@ export function chartsSheet(
       const [e, e0] = [load.results.void_ratio_end, results.void_ratio_initial];
       return e === undefined || !e0 ? [] : [e / e0];
     });
+  const indices = ({ loads, results }: TestRecord): number[] =>
+    loads.flatMap((load) => {
+      const [e, e100, Cc] = [load.results.void_ratio_end, results.intrinsic_void_ratio, results.intrinsic_index];
+      return e === undefined || e100 === undefined || !Cc ? [] : [(e - e100) / Cc];
+    });
   const undrawn = [
     ...pointCharts(summary.rows.length, shown, units),
     ...over(
@@ -264,6 +310,12 @@ export function chartsSheet(
     ),
     ...over("Compression curves in e/e0", "e/e0", (values) => axis("e / e0", "linear", span(values)), ratios),
     ...over(
+      "Compression curves in void index",
+      "Iv",
+      (values) => axis("Void index", "linear", span(values)),
+      indices,
+    ).map((chart) => ({ ...chart, series: [...chart.series, ...lineSeries()] })),
+    ...over(
       "cv against stress",
       "cv",
       (values) => axis(`cv, ${units.cv}`, "log", decades(values)),
@@ -273,7 +325,11 @@ export function chartsSheet(
         ),
     ),
   ];
-  const cells = [...pointCells(summary), ...curves.flatMap((curve, index) => curveCells(curve, index, units))];
+  const cells = [
+    ...pointCells(summary),
+    ...lineCells(units),
+    ...curves.flatMap((curve, index) => curveCells(curve, index, units)),
+  ];
   const last = Math.max(...cells.map(({ row }) => row), Math.ceil(undrawn.length / ACROSS) * CHART.rows + 1);
   return {
     cells,

@@ -8,6 +8,7 @@ import { THREE_FIGURES } from "../workbook/number-format";
 import type { CellValue } from "../workbook/port";
 import type { RemarkName, ResultName, WordName, NumberName } from "../record/names";
 import { RECORD_UNITS, type TestRecord } from "../record/record";
+import { ADOPTABLE } from "../specification/adopted";
 import { DATA_SHEET_NAME } from "../specification/load-table";
 import { MEASURES } from "../specification/measures";
 
@@ -121,6 +122,17 @@ const endOfCv = (which: "MIN" | "MAX", heading: string): SummaryColumn => ({
   },
 });
 
+/** The quantities whose value in use was adopted by the engineer, by name; the values stand in their own columns. */
+const ADOPTED: SummaryColumn = {
+  ...{ name: "summary_adopted", heading: "Adopted values", width: 26, needs: ["adopted_value"] },
+  formula: (refer) =>
+    `=IF(COUNT(${refer("adopted_value")})=0,"",${ADOPTABLE.map(
+      ({ label }, index) => `IF(COUNT(INDEX(${refer("adopted_value")},${index + 1}))>0,"${label}; ","")`,
+    ).join("&")})`,
+  value: ({ adopted }) =>
+    adopted && (ADOPTABLE.flatMap(({ name, label }) => (adopted[name] ? [`${label}; `] : [])).join("") || undefined),
+};
+
 const constant = (
   name: string,
   heading: string,
@@ -189,6 +201,7 @@ export const COLUMNS: readonly SummaryColumn[] = [
   number("wetting_strain", "Strain on wetting", "0.00%"),
   number("collapse_index", "Collapse index", "0.0%"),
   measured("swelling_pressure_used", "Swelling pressure", "stress", "0.0"),
+  ADOPTED,
   word("quality_class", "Quality", 16),
   constant(OPEN, "Open checks", 8, (_, { open }) => open, "0"),
   word("tested_by", "Tested by"),

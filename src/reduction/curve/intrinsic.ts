@@ -12,8 +12,16 @@ const E_100 = [0.109, 0.679, -0.089, 0.016] as const;
 const C_C = { slope: 0.256, intercept: -0.04 } as const;
 /** Void ratios at the liquid limit for which the correlation was made. */
 export const INTRINSIC_RANGE = { least: 0.6, most: 4.5 } as const;
+/** Void index of the intrinsic line: constant, factor of x, factor of x cubed; x is log10 of the stress in kPa. */
+export const INTRINSIC_LINE = [2.45, -1.285, 0.015] as const;
 /** Stresses, kPa, between which the intrinsic line is drawn. From memory. */
-export const LINE_RANGE = { least: 10, most: 10_000 } as const;
+const LINE_RANGE = { least: 10, most: 10_000 } as const;
+const POINTS_PER_DECADE = 10;
+/** Stresses, kPa, at which the line is drawn. */
+export const LINE_STRESSES: readonly number[] = Array.from(
+  { length: POINTS_PER_DECADE * Math.log10(LINE_RANGE.most / LINE_RANGE.least) + 1 },
+  (_, step) => LINE_RANGE.least * 10 ** (step / POINTS_PER_DECADE),
+);
 /**
  * No soil has a greater liquid limit, and no soil has so small a liquid limit in percent: a greater number was typed as
  * a percentage. From memory.
@@ -47,7 +55,8 @@ export const SEDIMENTATION_SENSITIVITY = 5;
  */
 export function intrinsicLine(stress: number): number {
   const x = Math.log10(stress);
-  return 2.45 - 1.285 * x + 0.015 * x ** 3;
+  const [constant, linear, cubic] = INTRINSIC_LINE;
+  return constant + linear * x + cubic * x ** 3;
 }
 
 /**

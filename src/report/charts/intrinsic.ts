@@ -1,6 +1,7 @@
 /** The void index of the loads beside the intrinsic and the sedimentation line, as columns of live formulas. */
-import { INTRINSIC_LABELS, LINE_STRESSES } from "../../plots/intrinsic";
-import { SEDIMENTATION_SENSITIVITY } from "../../reduction/curve/intrinsic";
+import { INTRINSIC_LABELS } from "../../plots/intrinsic";
+import { LINE_STRESSES } from "../../reduction/curve/intrinsic";
+import { intrinsicLineAt, sedimentationLineAt } from "../../specification/formulas";
 import type { BlockColumn, BlockSeries, SeriesBlock } from "./series-block";
 import type { Frame } from "./series-lines";
 
@@ -17,9 +18,6 @@ export interface IntrinsicSource {
   /** Left out if the sheet has no cell for it. */
   readonly inSitu?: string | undefined;
 }
-
-/** The void index of a line at a stress in kPa; see `intrinsicLine`. */
-const lineAt = (stress: string): string => `2.45-1.285*LOG10(${stress})+0.015*LOG10(${stress})^3`;
 
 const SERIES: readonly BlockSeries[] = [
   { name: INTRINSIC_LABELS.test, style: "thin", x: "x", y: "y" },
@@ -57,8 +55,8 @@ export function intrinsicBlock(
     { name: "x", heading: "Stress", rows, cells: each((row) => pair(stress(row), voidRatio(row))[0]) },
     { name: "y", heading: "Void index", rows, cells: each((row) => pair(stress(row), voidRatio(row))[1]) },
     lines("line x", "Line, stress", (at) => `CLAY.CONVERT_UNIT(${at},"kPa",${stressUnit})`),
-    lines("line y", "Intrinsic line", lineAt),
-    lines("sediment y", "Sedimentation line", (at) => lineAt(`(${at}/${SEDIMENTATION_SENSITIVITY})`)),
+    lines("line y", "Intrinsic line", intrinsicLineAt),
+    lines("sediment y", "Sedimentation line", sedimentationLineAt),
   ];
   if (inSitu === undefined) return { ...frame, columns, series: SERIES };
   const [x, y] = pair(inSitu, initial);

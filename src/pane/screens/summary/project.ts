@@ -4,7 +4,7 @@ import { ANSWER_NAMES, ANSWERS_SHEET_NAME, answerTo, readAnswers, type Acknowled
 import { boxesByName } from "../../../record/places";
 import { readRecord, RECORD_NAMES, type TestRecord } from "../../../record/record";
 import { DATA_SHEET_NAME } from "../../../specification/load-table";
-import { chartsSheet, CURVE_NAMES, type Curve } from "../../../summary/charts";
+import { chartsSheet, CURVE_NAMES, VOID_INDEX_NAMES, type Curve } from "../../../summary/charts";
 import { COLUMN_NAMES, KEY, NEEDED_NAMES, FILE } from "../../../summary/columns";
 import { namedCellsOf } from "../../../summary/file-cells";
 import { SUMMARY_SHEET_NAME, summarySheet, UNIT_NAMES, unitsOfSummary } from "../../../summary/summary-sheet";
@@ -46,7 +46,9 @@ const openChecks = (record: TestRecord, sheet: string, answers: readonly Acknowl
   }).length;
 
 const findSheets = (port: WorkbookPort): Promise<readonly FoundSheet[]> =>
-  port.findSheets([...new Set([...NEEDED_NAMES, ...CURVE_NAMES, ANSWERS_SHEET_NAME, SUMMARY_SHEET_NAME])]);
+  port.findSheets([
+    ...new Set([...NEEDED_NAMES, ...CURVE_NAMES, ...VOID_INDEX_NAMES, ANSWERS_SHEET_NAME, SUMMARY_SHEET_NAME]),
+  ]);
 
 /** Reads every data sheet of the workbook. Throws `Stopped` if the person stops the work; then nothing was written. */
 export async function readProject(port: WorkbookPort, { tell, signal, now }: Course): Promise<Project> {
@@ -199,9 +201,10 @@ export async function insertCharts(port: WorkbookPort, course: Course): Promise<
   const rows = (contents[KEY] ?? []).flatMap((_, index) => (isHeld(KEY, index) || isHeld(FILE, index) ? [index] : []));
   const isDrawn = ({ has }: Specimen): boolean => CURVE_NAMES.every((name) => has.has(name));
   const undrawn = specimens.filter((one) => !isDrawn(one)).map(({ sheet }) => sheet);
-  const curves = specimens
-    .filter(isDrawn)
-    .map(({ sheet, record }): Curve => ({ sheet, record, called: calledIn(sheet, record) }));
+  const curves = specimens.filter(isDrawn).map(({ sheet, record, has }): Curve => {
+    const hasVoidIndex = VOID_INDEX_NAMES.every((name) => has.has(name));
+    return { sheet, record, called: calledIn(sheet, record), hasVoidIndex };
+  });
   const shown = (name: string): number[] =>
     rows.flatMap((row) => {
       const value = values[name]?.[row]?.[0];
