@@ -62,7 +62,7 @@ export function linePicked(line: "virgin" | "loop" | "unloading"): string {
 /** The void index of the intrinsic line at a stress in kPa, an expression. */
 export function intrinsicLineAt(stress: string): string {
   const [constant, linear, cubic] = INTRINSIC_LINE;
-  return `${constant}${linear}*LOG10(${stress})+${cubic}*LOG10(${stress})^3`;
+  return `${constant}${linear}*LOG(${stress},10)+${cubic}*LOG(${stress},10)^3`;
 }
 
 /** The void index of the sedimentation line at a stress in kPa, an expression. */

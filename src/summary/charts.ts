@@ -104,10 +104,10 @@ const lineCells = (units: SummaryUnits): CellContent[] => [
   { row: TOP - 1, col: LINES_LEFT, value: "line: stress" },
   ...LINE_NAMES.map((value, index) => ({ row: TOP - 1, col: LINES_LEFT + 1 + index, value })),
   ...LINE_STRESSES.flatMap((stress, down): CellContent[] => {
-    const kPa = String(Number(stress.toPrecision(6)));
+    const kPa = String(stress);
     const row = TOP + down;
     return [
-      { row, col: LINES_LEFT, value: convert(Number(kPa), "stress", "kPa", units.stress) },
+      { row, col: LINES_LEFT, value: convert(stress, "stress", "kPa", units.stress) },
       { row, col: LINES_LEFT + 1, formula: `=${intrinsicLineAt(kPa)}` },
       { row, col: LINES_LEFT + 2, formula: `=${sedimentationLineAt(kPa)}` },
     ];

@@ -16,6 +16,7 @@ import {
 } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
 import { methodOfLoad } from "../../src/specification/pick-table";
+import { OLD_WORDS } from "../../src/record/names";
 import { readRecord } from "../../src/record/record";
 import { usesOf } from "../../src/specification/uses";
 import { differing } from "../../src/checks/questions/record";

@@ -49,7 +49,7 @@ export function intrinsicBlock(
   ];
   const lines = (name: string, heading: string, cell: (stress: string) => string): BlockColumn => ({
     ...{ name, heading, rows: LINE_STRESSES.length },
-    cells: () => LINE_STRESSES.map((at) => `=${cell(String(Number(at.toPrecision(6))))}`),
+    cells: () => LINE_STRESSES.map((at) => `=${cell(String(at))}`),
   });
   const columns: BlockColumn[] = [
     { name: "x", heading: "Stress", rows, cells: each((row) => pair(stress(row), voidRatio(row))[0]) },
