@@ -112,6 +112,48 @@ withBrowser("the summary", (openPage) => {
     await takePicture(page, "page-summary-charts");
   }, 60_000);
 
+  test("makes reports, one AGS4 file and pictures of the chosen sheets, and lists what failed", async () => {
+    const part = pane.getByRole("region", { name: "Many at once" });
+    const [first, second] = (await sheetNames(page)).filter((name) => name.startsWith("Demonstration"));
+    await part.getByRole("checkbox", { name: second!, exact: true }).uncheck();
+    await part.getByRole("button", { name: "Make 1 report" }).click();
+    await told(/1 report was made: “Report Demonstration/);
+    expect((await sheetNames(page)).filter((name) => name.startsWith("Report"))).toHaveLength(1);
+
+    await part.getByLabel("What to make").selectOption("pictures");
+    const [zip] = await Promise.all([
+      page.waitForEvent("download"),
+      part.getByRole("button", { name: "Save the pictures of 1 sheet" }).click(),
+    ]);
+    expect(zip.suggestedFilename()).toMatch(/^Plots, \d{4}-\d\d-\d\d\.zip$/);
+    await told(/with 2 pictures/);
+    expect(await paneViolations(page)).toEqual([]);
+
+    await part.getByLabel("What to make").selectOption("ags4");
+    await part.getByRole("button", { name: "All" }).click();
+    await part.getByLabel("Producer").fill("Lab");
+    await part.getByLabel("Recipient").fill("Office");
+    await part.getByRole("button", { name: "Make one AGS4 file of 2 sheets" }).click();
+    await told(/No test can be written: .*needs .*Type of sample/);
+    await page.evaluate(
+      async ([one, two]) => {
+        const { port } = (globalThis as any).clayledger;
+        for (const sheet of [one, two]) await port.fillNames(sheet, { sample_top: [7], sample_type: ["UT"] });
+      },
+      [first, second] as const,
+    );
+    const [file] = await Promise.all([
+      page.waitForEvent("download"),
+      part.getByRole("button", { name: "Make one AGS4 file of 2 sheets" }).click(),
+    ]);
+    expect(file.suggestedFilename()).toMatch(/consolidation\.ags$/);
+    await part.getByText("1 thing failed").waitFor();
+    await part.getByText(/same specimen as/).waitFor();
+    await page.waitForTimeout(500);
+    expect(await paneViolations(page)).toEqual([]);
+    await takePicture(page, "pane-summary-many");
+  }, 120_000);
+
   test("fits into a narrow pane", async () => {
     await setPaneWidth(page, 320);
     const { shown, content } = await paneWidths(page);

@@ -2,12 +2,11 @@
  * Makes the AGS4 file of a data sheet. It asks for what the sheet does not contain, and says what the file cannot
  * contain.
  */
-import { Button, Field, Input, Select, Text } from "@fluentui/react-components";
+import { Button, Text } from "@fluentui/react-components";
 import { useState } from "react";
 import { toAgs4, type Ags4File, type Transmission } from "../../../exchange/ags4";
 import { SAMPLE_TYPES } from "../../../exchange/ags4/dictionary";
 import type { TestRecord } from "../../../record/record";
-import { firstOf } from "../../../reduction/numeric/lists";
 import type { Outcome } from "../../../reduction/outcome";
 import { Notice } from "../../ui/notice";
 import { download } from "../../ui/save-file";
@@ -17,16 +16,9 @@ import { sentence } from "../../text/sentence";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
 import { TextToCopy } from "../../ui/text-to-copy";
+import { firstTransmission, TransmissionFields } from "./transmission-fields";
 
 const words = text.checks.ags;
-
-/** Usual values of TRAN_STAT, which is free text. */
-const STATUSES = ["Draft", "Checked", "Final"];
-
-const today = (): string => {
-  const now = new Date();
-  return new Date(now.getTime() - 60_000 * now.getTimezoneOffset()).toISOString().slice(0, 10);
-};
 
 /** The file name, such as "BH-3 2.ags"; it contains only characters that every system allows. */
 const nameOf = ({ words: w }: TestRecord): string => {
@@ -44,13 +36,7 @@ export function Ags4Part({ record, saves }: Ags4PartProps) {
   const styles = useStyles();
   const onSheet = record.words.sample_type;
   const known = onSheet !== undefined && SAMPLE_TYPES[onSheet.toUpperCase()] !== undefined;
-  const [said, setSaid] = useState<Transmission>(() => ({
-    issue: "1",
-    date: today(),
-    producer: record.words.laboratory ?? "",
-    recipient: "",
-    status: firstOf(STATUSES),
-  }));
+  const [said, setSaid] = useState(() => firstTransmission(record.words.laboratory));
   const [made, setMade] = useState<{ readonly name: string; readonly file: Outcome<Ags4File> }>();
   const say = (part: Partial<Transmission>): void => {
     setSaid((before) => ({ ...before, ...part }));
@@ -64,38 +50,10 @@ export function Ags4Part({ record, saves }: Ags4PartProps) {
     setMade({ name, file });
   };
 
-  const input = (name: "issue" | "date" | "producer" | "recipient", type?: "date") => (
-    <Field label={words[name]}>
-      <Input type={type} value={said[name]} onChange={(_, { value }) => say({ [name]: value })} />
-    </Field>
-  );
   return (
     <Step title={words.heading}>
       <Text className={styles.quiet}>{words.purpose}</Text>
-      <div className={styles.fields}>
-        {input("issue")}
-        {input("date", "date")}
-        {input("producer")}
-        {input("recipient")}
-        <Field label={words.status}>
-          <Select value={said.status} onChange={(_, { value }) => say({ status: value })}>
-            {STATUSES.map((status) => (
-              <option key={status}>{status}</option>
-            ))}
-          </Select>
-        </Field>
-        <Field label={words.sampleType}>
-          <Select
-            value={said.sampleType ?? ""}
-            onChange={(_, { value }) => say({ sampleType: value === "" ? undefined : value })}
-          >
-            <option value="">{known ? words.fromSheet(onSheet) : words.notChosen}</option>
-            {Object.entries(SAMPLE_TYPES).map(([code, what]) => (
-              <option key={code} value={code}>{`${code}: ${what}`}</option>
-            ))}
-          </Select>
-        </Field>
-      </div>
+      <TransmissionFields said={said} say={say} unchosen={known ? words.fromSheet(onSheet) : words.notChosen} />
       <div>
         <Button onClick={make}>{saves ? words.make : words.makeText}</Button>
       </div>

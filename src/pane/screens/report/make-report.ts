@@ -17,6 +17,7 @@ import {
   type ReportSource,
 } from "../../../report/report";
 import { say, verbatim, type Message, type Value } from "../../../reduction/message";
+import type { TestRecord } from "../../../record/record";
 import { refuseNotYet } from "../../../workbook/busy";
 import type { Looked, Selection, WorkbookPort } from "../../../workbook/port";
 import { LANGUAGES, type Language } from "../../text/language";
@@ -47,7 +48,8 @@ export interface Prospect {
   readonly answered: readonly Answered[];
 }
 
-type Made = Pick<ReportSource, "paper" | "preparedBy" | "now"> & Partial<ReportChoices>;
+type Paper = ReportSource["paper"];
+type Made = Pick<ReportSource, "preparedBy" | "now"> & Partial<ReportChoices> & { readonly paper?: Paper | undefined };
 type Read = Omit<ReportSource, keyof Made | "inWords">;
 
 /** The names of the sheets that are marked as a report of `sheet`, oldest first. */
@@ -150,6 +152,9 @@ const wordsIn =
   (value: Value) =>
     translated(value, language);
 
+/** The paper until a person chooses: Letter for sheets in inches, otherwise A4. */
+export const paperOf = (record: TestRecord): Paper => (record.words.length_unit === "in" ? "Letter" : "A4");
+
 /** Makes one new sheet. If it fails, no sheet is left, and the error is thrown. */
 export async function makeReport(port: WorkbookPort, sheet: string, made: Made): Promise<MadeReport> {
   const reading = await readTest(port, sheet, REPORT);
@@ -159,7 +164,13 @@ export async function makeReport(port: WorkbookPort, sheet: string, made: Made):
   const limits = latest === undefined ? {} : await limitsOf(port, latest);
   const remarks: string[] = [];
   const report = await port.insertSheet(
-    reportSheet({ ...source, ...made, limits, inWords: wordsIn(made.language) }).plan,
+    reportSheet({
+      ...source,
+      ...made,
+      paper: made.paper ?? paperOf(reading.record),
+      limits,
+      inWords: wordsIn(made.language),
+    }).plan,
     (remark) => {
       remarks.push(inWords(remark));
     },

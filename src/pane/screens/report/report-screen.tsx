@@ -3,10 +3,17 @@
  */
 import { Button, Field, Input, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import type { TestRecord } from "../../../record/record";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
-import { makeReport, prospectOf, REPORT, type MadeReport, type Prospect, type ReportChoices } from "./make-report";
+import {
+  makeReport,
+  paperOf,
+  prospectOf,
+  REPORT,
+  type MadeReport,
+  type Prospect,
+  type ReportChoices,
+} from "./make-report";
 import { choosing } from "../../ui/choosing";
 import { Choice, FaultList, optionsOf, Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
@@ -25,9 +32,6 @@ type State =
   | { readonly at: "busy" }
   | { readonly at: "done"; readonly made: MadeReport }
   | { readonly at: "error"; readonly sentence: string };
-
-/** The paper until a person chooses: Letter for sheets in inches, otherwise A4. */
-const paperOf = (record: TestRecord): Paper => (record.words.length_unit === "in" ? "Letter" : "A4");
 
 export function ReportScreen({ port }: { port: WorkbookPort }) {
   const styles = useStyles();
@@ -143,7 +147,7 @@ interface ReportChoicesProps {
 }
 
 /** Asks for the language of the report and for the ordinate of its first curve. */
-function ReportChoicesFields({ choices: { language, curve }, onChange }: ReportChoicesProps) {
+export function ReportChoicesFields({ choices: { language, curve }, onChange }: ReportChoicesProps) {
   return (
     <>
       <Choice

@@ -75,11 +75,23 @@ export async function readProject(port: WorkbookPort, { tell, signal, now }: Cou
   return { specimens, unread: others.map(({ sheet }) => sheet) };
 }
 
-/** The active sheet if it is a summary; otherwise the last summary of the workbook. */
-export async function summaryOf(port: WorkbookPort): Promise<string | undefined> {
-  const found = (await port.findSheets([SUMMARY_SHEET_NAME])).filter(({ has }) => has.length > 0);
-  return (found.find(({ isActive }) => isActive) ?? found.at(-1))?.sheet;
+export interface ProjectSheets {
+  /** The active sheet if it is a summary; otherwise the last summary of the workbook. */
+  readonly summary: string | undefined;
+  /** The data sheets. */
+  readonly data: readonly string[];
 }
+
+export async function sheetsOf(port: WorkbookPort): Promise<ProjectSheets> {
+  const found = await port.findSheets([SUMMARY_SHEET_NAME, DATA_SHEET_NAME]);
+  const summaries = found.filter(({ has }) => has.includes(SUMMARY_SHEET_NAME));
+  return {
+    summary: (summaries.find(({ isActive }) => isActive) ?? summaries.at(-1))?.sheet,
+    data: found.filter(({ has }) => has.includes(DATA_SHEET_NAME)).map(({ sheet }) => sheet),
+  };
+}
+
+const summaryOf = async (port: WorkbookPort): Promise<string | undefined> => (await sheetsOf(port)).summary;
 
 /** The number of columns that are searched for texts of a person: a row with any content is not free. */
 const COLUMNS_LOOKED_AT = 100;

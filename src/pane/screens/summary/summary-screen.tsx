@@ -10,7 +10,8 @@ import { FileButton } from "../../ui/file-button";
 import { Notice } from "../../ui/notice";
 import { Progress, Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
-import { addFiles, bringUpToDate, insertCharts, insertSummary, summaryOf, type Course, type Done } from "./project";
+import { ManyPart } from "../many/many-part";
+import { addFiles, bringUpToDate, insertCharts, insertSummary, sheetsOf, type Course, type Done } from "./project";
 import { AT_REST, summarised } from "./summary-state";
 
 const words = text.summary;
@@ -26,13 +27,10 @@ export function SummaryScreen({ port }: { port: WorkbookPort }) {
   useEffect(() => {
     if (!isShown) return;
     let isCurrent = true;
-    const look = (): void => {
-      summaryOf(port).then(
-        (summary) => isCurrent && act({ do: "know", summary }),
-        () => undefined,
-      );
-    };
-    look();
+    sheetsOf(port).then(
+      (sheets) => isCurrent && act({ do: "know", sheets }),
+      () => undefined,
+    );
     return () => void (isCurrent = false);
   }, [port, isShown]);
 
@@ -43,7 +41,7 @@ export function SummaryScreen({ port }: { port: WorkbookPort }) {
     try {
       const tell = (share: number): void => act({ do: "go on", share });
       const done = await work({ tell, signal: stop.current.signal, now: new Date() });
-      act({ do: "end", done, summary: await summaryOf(port) });
+      act({ do: "end", done, sheets: await sheetsOf(port) });
     } catch (error) {
       act({ do: "fail", sentence: error instanceof Stopped ? words.stopped : sentenceOf(error) });
     }
@@ -126,6 +124,16 @@ export function SummaryScreen({ port }: { port: WorkbookPort }) {
       )}
       {state.done && <Told done={state.done} />}
       {state.failure !== undefined && <Notice intent="error">{state.failure}</Notice>}
+      <ManyPart
+        port={port}
+        sheets={state.data}
+        onDone={() =>
+          void sheetsOf(port).then(
+            (sheets) => act({ do: "know", sheets }),
+            () => undefined,
+          )
+        }
+      />
     </div>
   );
 }

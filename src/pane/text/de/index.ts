@@ -6,6 +6,7 @@ import { bench } from "./bench";
 import { byHand } from "./by-hand";
 import { check } from "./check";
 import { checks } from "./checks";
+import { many } from "./many";
 import { next } from "./next";
 import { pane } from "./pane";
 import { plot } from "./plot";
@@ -24,6 +25,7 @@ export const de: Catalogue = {
   byHand,
   check,
   checks,
+  many,
   next,
   plot,
   readAgain: again,

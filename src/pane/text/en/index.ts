@@ -5,6 +5,7 @@ import { bench } from "./bench";
 import { byHand } from "./by-hand";
 import { check } from "./check";
 import { checks } from "./checks";
+import { many } from "./many";
 import { next } from "./next";
 import { pane } from "./pane";
 import { plot } from "./plot";
@@ -23,6 +24,7 @@ export const en = {
   byHand,
   check,
   checks,
+  many,
   next,
   plot,
   readAgain: again,

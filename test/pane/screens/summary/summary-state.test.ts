@@ -8,16 +8,19 @@ test("work in progress is shown with its share, and then replaced by its result"
   expect(after({ do: "choose", system: "US" }, begun, { do: "go on", share: 0.5 })).toEqual({
     system: "US",
     summary: undefined,
+    data: [],
     course: { what: "Reading…", share: 0.5 },
   });
+  const [one, two] = ["Summary", "Summary 2"].map((summary) => ({ summary, data: ["BH-1"] }));
   const done = { isWhole: true, sentences: ["Inserted."] };
-  const ended = after({ do: "know", summary: "Summary" }, begun, { do: "end", done, summary: "Summary 2" });
-  expect(ended).toEqual({ system: "SI", summary: "Summary 2", done });
+  const ended = after({ do: "know", sheets: one! }, begun, { do: "end", done, sheets: two! });
+  expect(ended).toEqual({ system: "SI", ...two, done });
   expect(summarised(ended, { do: "go on", share: 1 })).toBe(ended);
 });
 
 test("an error keeps the known summary, and the next work removes the sentence about it", () => {
-  const failed = after({ do: "know", summary: "Summary" }, { do: "begin", what: "…" }, { do: "fail", sentence: "No." });
-  expect(failed).toEqual({ system: "SI", summary: "Summary", failure: "No." });
+  const sheets = { summary: "Summary", data: ["BH-1"] };
+  const failed = after({ do: "know", sheets }, { do: "begin", what: "…" }, { do: "fail", sentence: "No." });
+  expect(failed).toEqual({ system: "SI", ...sheets, failure: "No." });
   expect(summarised(failed, { do: "begin", what: "…" }).failure).toBeUndefined();
 });
