@@ -139,6 +139,7 @@ withBrowser("the summary", (openPage) => {
       async ([one, two]) => {
         const { port } = (globalThis as any).clayledger;
         for (const sheet of [one, two]) await port.fillNames(sheet, { sample_top: [7], sample_type: ["UT"] });
+        await port.fillNames(two, { job_number: ["J-9"] });
       },
       [first, second] as const,
     );
@@ -148,7 +149,7 @@ withBrowser("the summary", (openPage) => {
     ]);
     expect(file.suggestedFilename()).toMatch(/consolidation\.ags$/);
     await part.getByText("1 thing failed").waitFor();
-    await part.getByText(/same specimen as/).waitFor();
+    await part.getByText(/an AGS4 file has one project/).waitFor();
     await page.waitForTimeout(500);
     expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "pane-summary-many");

@@ -57,10 +57,14 @@ export function toAgs4OfAll(tests: readonly NamedRecord[], transmission: Transmi
   );
 }
 
+/** The keys of a row as the file has them: depths that are written alike are one key. */
 const keysOf = (name: GroupName, row: Row): string => {
   const headings: readonly Heading[] = GROUPS[name];
-  return JSON.stringify(headings.filter(({ key }) => key).map((heading) => row[heading.name] ?? ""));
+  return JSON.stringify(headings.filter(({ key }) => key).map((heading) => inFile(row[heading.name], heading)));
 };
+
+const inFile = (value: Row[string], { type }: Heading): string =>
+  typeof value === "number" ? formatNumber(value, type) : toAscii(value ?? "");
 
 /** Why a test cannot stand in one file with the tests before it; undefined if it can. */
 function conflict(
@@ -132,10 +136,9 @@ function write(data: Data) {
     }
     const field = (row: Row, { name: heading, type }: Heading): string => {
       const value = row[heading];
-      if (typeof value === "number") return formatNumber(value, type);
-      const ascii = toAscii(value ?? "");
-      if (ascii !== (value ?? "").replace(/\s+/g, " ").trim()) respelt.add(heading);
-      return ascii;
+      const cell = inFile(value, { name: heading, type, unit: "" });
+      if (typeof value === "string" && cell !== value.replace(/\s+/g, " ").trim()) respelt.add(heading);
+      return cell;
     };
     return [
       line(["GROUP", name]),

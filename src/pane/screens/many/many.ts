@@ -6,6 +6,7 @@ import { zipSync, strToU8, type Zippable } from "fflate";
 import { toAgs4OfAll, type Transmission } from "../../../exchange/ags4";
 import { paperPlot, svgFile } from "../../../plots/paper";
 import { loadsRead } from "../../../record/load-curve";
+import { stressText } from "../../../record/reduced-test";
 import { readRecord, RECORD_NAMES, type TestRecord } from "../../../record/record";
 import { isoDay, localDayNumber } from "../../../workbook/day-number";
 import { pause, Stopped } from "../../../workbook/in-slices";
@@ -137,13 +138,21 @@ export interface PicturesWanted {
 function plotsOf(sheet: string, record: TestRecord, plots: readonly Picture[]) {
   const drawn = plots.flatMap((plot) =>
     plot === "time"
-      ? loadsRead(record).map((load) => timeCurve(record, load, "log"))
-      : [drawSheet(record, { ...SHEET_CHOICES, plot } satisfies SheetChoices)],
+      ? loadsRead(record).map((load) => ({
+          called: `${sheet}, ${text.plot.loadName(load.number, stressText(record, load))}`,
+          plot: timeCurve(record, load, "log"),
+        }))
+      : [
+          {
+            called: `${sheet}, ${words.picturesOf[plot]}`,
+            plot: drawSheet(record, { ...SHEET_CHOICES, plot } satisfies SheetChoices),
+          },
+        ],
   );
   return {
-    specs: drawn.flatMap((one) => (one.ok ? [one.value] : [])),
-    refused: drawn.flatMap((one): Failure[] =>
-      one.ok ? [] : [{ called: sheet, reason: sentence(inWords(one.reason)) }],
+    specs: drawn.flatMap(({ plot }) => (plot.ok ? [plot.value] : [])),
+    refused: drawn.flatMap(({ called, plot }): Failure[] =>
+      plot.ok ? [] : [{ called, reason: sentence(inWords(plot.reason)) }],
     ),
   };
 }

@@ -10,7 +10,8 @@ export const summary = {
   update: (sheet: string) => `Bring “${sheet}” up to date`,
   updateHint: "Adds rows for new data sheets and counts open checks again. Rows, columns and cells of your own stay.",
   charts: "Insert charts",
-  chartsHint: "Stresses against depth, compression curves and cv over each other, Cc against w0, on a new sheet.",
+  chartsHint:
+    "Stresses against depth; compression curves in void ratio, strain, e/e0 and void index, and cv, over each other; Cc against w0 and liquid limit, on a new sheet.",
   files: "Add specimens from files…",
   filesHint:
     "Each .xlsx is read by its names and is not inserted. Its values go in as constants, with the file, the day and the SHA-256 of the file.",
