@@ -1,6 +1,5 @@
 /** The findings of the sheet check on sound and on damaged sheets, in the embedded workbook. */
 import { english, say } from "../../src/reduction/message";
-import { OLD_WORDS } from "../../src/record/names";
 import "../workbook/embedded/engine-in-node";
 import { readFileSync } from "node:fs";
 import path from "node:path";

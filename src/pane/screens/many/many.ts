@@ -8,6 +8,7 @@ import { paperPlot, svgFile } from "../../../plots/paper";
 import { loadsRead } from "../../../record/load-curve";
 import { stressText } from "../../../record/reduced-test";
 import { readRecord, RECORD_NAMES, type TestRecord } from "../../../record/record";
+import { asTyped } from "../../../reduction/message";
 import { isoDay, localDayNumber } from "../../../workbook/day-number";
 import { pause, Stopped } from "../../../workbook/in-slices";
 import { WorkbookError, type WorkbookPort } from "../../../workbook/port";
@@ -95,7 +96,7 @@ export async function reportsOf(
 
 async function recordOf(port: WorkbookPort, sheet: string): Promise<TestRecord> {
   const [looked] = await port.lookAt([{ sheet, values: RECORD_NAMES }]);
-  if (!looked) throw new WorkbookError(words.gone(sheet));
+  if (!looked) throw new WorkbookError(asTyped(words.gone(sheet)));
   return readRecord(looked.values);
 }
 
@@ -109,7 +110,7 @@ export async function ags4Of(
   const read = await each(sheets, course, async (called) => ({ called, record: await recordOf(port, called) }));
   if (read.isStopped) throw new Stopped();
   const made = toAgs4OfAll(read.done, transmission);
-  if (!made.ok) throw new WorkbookError(sentence(inWords(made.reason)));
+  if (!made.ok) throw new WorkbookError(made.reason);
   const { text: content, leftOut, written, failed } = made.value;
   const job = read.done.find(({ called }) => called === written[0])?.record.words.job_number ?? "";
   const name = fileName([job, "consolidation"], "ags");
@@ -183,7 +184,8 @@ export async function picturesOf(
   const { failed, isStopped } = await each(sheets, course, picture);
   if (isStopped) throw new Stopped();
   const count = Object.keys(files).length;
-  if (count === 0) throw new WorkbookError(words.noPictures([...failed, ...refused].map(({ reason }) => reason)));
+  if (count === 0)
+    throw new WorkbookError(asTyped(words.noPictures([...failed, ...refused].map(({ reason }) => reason))));
   const name = fileName([text.plot.heading, isoDay(localDayNumber(course.now))], "zip");
   return {
     sentence: words.picturesMade(name, count),

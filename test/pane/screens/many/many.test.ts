@@ -5,6 +5,7 @@ import { demoSheet } from "../../../../src/datasheet";
 import { demoTest } from "../../../../src/datasheet/demo-test";
 import { ags4Of, picturesOf, reportsOf, type Course } from "../../../../src/pane/screens/many/many";
 import { text } from "../../../../src/pane/text";
+import { asTyped } from "../../../../src/reduction/message";
 import { Stopped } from "../../../../src/workbook/in-slices";
 import { WorkbookError, type CellValue, type SheetPlan } from "../../../../src/workbook/port";
 import { FakePort } from "../../fake-port";
@@ -55,7 +56,7 @@ describe("reports", () => {
   test("a sheet that fails is listed with the reason, leaves nothing, and the others go on", async () => {
     const insert = port.insertSheet.bind(port);
     port.insertSheet = async (plan: SheetPlan, tell?: (sentence: string) => void) => {
-      if (plan.name === "Report BH-1") throw new WorkbookError("The workbook is protected.");
+      if (plan.name === "Report BH-1") throw new WorkbookError(asTyped("The workbook is protected."));
       return insert(plan, tell);
     };
     const { sentence, failed } = await reportsOf(port, SHEETS, REPORTS, course());
