@@ -55,9 +55,9 @@ describe("reports", () => {
 
   test("a sheet that fails is listed with the reason, leaves nothing, and the others go on", async () => {
     const insert = port.insertSheet.bind(port);
-    port.insertSheet = async (plan: SheetPlan, tell?: (sentence: string) => void) => {
+    port.insertSheet = async (plan: SheetPlan) => {
       if (plan.name === "Report BH-1") throw new WorkbookError(asTyped("The workbook is protected."));
-      return insert(plan, tell);
+      return insert(plan);
     };
     const { sentence, failed } = await reportsOf(port, SHEETS, REPORTS, course());
     expect(sentence).toBe(words.reportsMade(["Report BH-2"]));
