@@ -176,9 +176,10 @@ const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
 type Described = Pick<NamedField, "name" | "measure" | "choices" | "alsoReads"> & { readonly label: string };
 
 const DESCRIBED: ReadonlyMap<string, Described> = new Map(
-  [...EXTRA.map((extra) => ({ ...extra, label: labelOf(extra.name) })), ...FIELDS, ...MORE_FIELDS].map(
-    (field) => [field.name, field],
-  ),
+  [...EXTRA.map((extra) => ({ ...extra, label: labelOf(extra.name) })), ...FIELDS, ...MORE_FIELDS].map((field) => [
+    field.name,
+    field,
+  ]),
 );
 
 /** Every name that a record is read from, for `readNames`. */
