@@ -2,7 +2,7 @@
  * Builds a register of rings, frames, dials and balances as a sheet of the workbook, which the laboratory fills in and
  * keeps.
  */
-import { EQUIPMENT, REGISTER_UNIT } from "../record/register";
+import { REGISTER_KINDS, REGISTER_UNIT } from "../record/register";
 import type { System } from "../specification/measures";
 import { LENGTH_UNITS } from "../specification/unit-choices";
 import { firstRow, tableSheet, type TableColumn, type TableSheet } from "../workbook/table-sheet";
@@ -22,7 +22,7 @@ const input = (name: string, heading: string, width: number, more: Partial<Table
 const DATE = { format: "yyyy-mm-dd" };
 
 const COLUMNS: readonly TableColumn[] = [
-  input("register_kind", "Kind", 10, { choices: EQUIPMENT }),
+  input("register_kind", "Kind", 10, { choices: REGISTER_KINDS }),
   input("register_number", "Number", 12, { format: "@" }),
   input("register_diameter", "Diameter", 10),
   input("register_height", "Height", 10),
@@ -41,7 +41,7 @@ export function registerSheet(system: System): SheetPlan {
     name: "Register",
     title: "Register of rings, frames, dials and balances",
     notes: [
-      "One row for each. A ring has diameter, height and mass; a frame its lever ratio; a dial the length of one division.",
+      "One row for each. A ring has diameter, height and mass; a frame its lever ratio; a dial the length of one division; a mass of a hanger its mass.",
       "Unit of diameter, height and dial factor:",
     ],
     columns: COLUMNS,

@@ -9,6 +9,9 @@ import type { NamedValues, TestRecord } from "./record";
 
 export const EQUIPMENT = ["ring", "frame", "dial", "balance"] as const;
 export type Equipment = (typeof EQUIPMENT)[number];
+/** The kinds of a row: equipment that a data sheet names, or a mass of a frame's hanger. */
+export const REGISTER_KINDS = [...EQUIPMENT, "mass"] as const;
+export type RegisterKind = (typeof REGISTER_KINDS)[number];
 
 /** A sheet that has this name is a register. */
 export const REGISTER_MARK = "register_number";
@@ -29,7 +32,7 @@ type RegisterName = (typeof REGISTER_NAMES)[number];
 export interface RegisterItem {
   /** The row of the table, counted from 1. */
   readonly row: number;
-  readonly kind: Equipment;
+  readonly kind: RegisterKind;
   readonly number: string;
   readonly diameter?: number;
   readonly height?: number;
@@ -58,7 +61,7 @@ export function readRegister(values: NamedValues): readonly RegisterItem[] | und
     return value === undefined ? undefined : convert(value, "length", unit, "mm");
   };
   return (values[REGISTER_MARK] ?? []).flatMap(([typed], row): RegisterItem[] => {
-    const kind = EQUIPMENT.find((one) => same(one, word(cell("register_kind", row))));
+    const kind = REGISTER_KINDS.find((one) => same(one, word(cell("register_kind", row))));
     if (!kind || word(typed) === "") return [];
     return [
       {

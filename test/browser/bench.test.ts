@@ -64,6 +64,19 @@ withBrowser("the bench", (openPage) => {
     await takePicture(page, "bench-reading-sheet");
   });
 
+  test("the masses of the frame and the load cell give their stress", async () => {
+    await page.evaluate(([sheet, values]) => window.clayledger.port.fillNames(sheet, values), [
+      SHEET,
+      { lever_ratio: [10] },
+    ] as const);
+    await pane.getByRole("textbox", { name: "Masses of the frame, kg" }).fill("10 5 2x2 1 0.5");
+    await pane.getByText(/^Load 6, nearest: /).waitFor();
+    await pane.getByRole("textbox", { name: "Calibration factor, N per unit" }).fill("0.5");
+    await pane.getByRole("textbox", { name: "Output now" }).fill("1250");
+    await pane.getByText(/^The cell gives 197\.4 kPa/).waitFor();
+    await takePicture(page, "bench-masses");
+  });
+
   test("nothing is cut off at 320 px, and axe finds no fault", async () => {
     const { shown, content } = await paneWidths(page);
     expect(content).toBeLessThanOrEqual(shown);

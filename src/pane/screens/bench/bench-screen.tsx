@@ -18,6 +18,7 @@ import { RecordFrame } from "../record-frame";
 import { AdviceList } from "./advice-list";
 import { benchState, START, type BenchState } from "./bench-state";
 import { lastingText, momentText, timeText } from "./clock-words";
+import { LoadCell } from "./load-cell";
 import { LoadStart } from "./load-start";
 import { NextMass } from "./next-mass";
 import { PrintedReadings } from "./printed-readings";
@@ -126,7 +127,8 @@ function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
         onRule={(rule, multiple) => dispatch({ does: "choose rule", rule, multiple })}
       />
       <AdviceList record={record} />
-      <NextMass key={`mass ${standing.number}`} record={record} load={load} />
+      <NextMass key={`mass ${standing.number}`} port={port} test={reading.id} record={record} load={load} />
+      <LoadCell key={`cell ${standing.number}`} test={reading.id} record={record} load={load} />
       <Step title={words.schedule}>
         <ScheduleTable due={due} now={now} onChoose={(row) => dispatch({ does: "choose row", row })} />
       </Step>

@@ -10,6 +10,8 @@ import { inWords } from "../../text/messages";
 import { numberText } from "../../text/number";
 import { sentence } from "../../text/sentence";
 import { Step } from "../../ui/parts";
+import type { WorkbookPort } from "../../../workbook/port";
+import { FrameMasses } from "./frame-masses";
 import { useStyles } from "../../ui/styles";
 import { typedNumber } from "../../ui/typed-number";
 
@@ -17,7 +19,15 @@ const words = text.bench;
 /** Masses are shown to the gram. */
 const FORMAT = "0.000";
 
-export function NextMass({ record, load }: { readonly record: TestRecord; readonly load: LoadRecord }) {
+export interface NextMassProps {
+  readonly port: WorkbookPort;
+  /** The id of the current test. */
+  readonly test: string;
+  readonly record: TestRecord;
+  readonly load: LoadRecord;
+}
+
+export function NextMass({ port, test, record, load }: NextMassProps) {
   const styles = useStyles();
   const [typed, setTyped] = useState("");
   const { diameter, lever_ratio: lever } = record.numbers;
@@ -56,6 +66,13 @@ export function NextMass({ record, load }: { readonly record: TestRecord; readon
       <Field label={words.cap} hint={words.capHint}>
         <Input inputMode="decimal" value={typed} onChange={(_, { value }) => setTyped(value)} />
       </Field>
+      {now.ok && (
+        <FrameMasses
+          {...{ port, test, record, load, cap }}
+          now={now.value}
+          next={next && then?.ok ? { load: next, mass: then.value } : undefined}
+        />
+      )}
     </Step>
   );
 }

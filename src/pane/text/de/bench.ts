@@ -76,6 +76,30 @@ export const bench = {
   add: (mass: string) => `${mass} kg dazu`,
   takeOff: (mass: string) => `${mass} kg ab`,
   noLever: "Tragen Sie Hebelverhältnis und Durchmesser in das Datenblatt ein; dann folgen hier die Massen.",
+  frameMasses: "Massen des Rahmens, kg",
+  frameMassesHint: "Jedes vorhandene Stück, etwa 10 5 2x2 1 0,5",
+  notMasses: "Massen in kg mit Leerzeichen dazwischen eingeben; 2x5 für zwei zu 5 kg",
+  fromRegister: "Massen des Verzeichnisses nehmen",
+  noMassesRegistered: "Kein Verzeichnis dieser Arbeitsmappe hat eine Zeile der Art „mass“.",
+  massesRegistered: (count: number) =>
+    count === 1 ? "Eine Masse ist übernommen." : `${count} Massen sind übernommen.`,
+  hanging: "Diese hängen jetzt, kg",
+  hangingHint: "Leer: die Zusammenstellung für diese Laststufe gilt als aufgelegt.",
+  hangingGives: (masses: string, stress: string) => `${masses} kg ergeben ${stress}`,
+  nearest: (load: number, masses: string, sum: string, stress: string) =>
+    `Laststufe ${load}, am nächsten: ${masses} = ${sum} kg, das ergibt ${stress}`,
+  changeMasses: (on: string, off: string) =>
+    [off && `${off} kg abnehmen`, on && `${on} kg auflegen`].filter(Boolean).join(", "),
+  loadCell: "Kraftmessdose",
+  cellFactor: "Kalibrierfaktor, N je Einheit",
+  cellFactorHint: "Kraft auf den Probekörper für eine Einheit der Anzeige",
+  cellZero: "Anzeige ohne Last",
+  cellZeroHint: "Ohne Last auf der Messdose",
+  cellOutput: "Anzeige jetzt",
+  cellOutputHint: "Die Spannung folgt aus Kraft und Fläche.",
+  notFigure: "Eine Zahl eingeben",
+  cellGives: (stress: string, load: string, off: string) =>
+    `Die Messdose gibt ${stress}${load && off ? `, ${off} gegen die ${load} der Laststufe` : ""}`,
   printed: "Blatt zum Ausfüllen von Hand",
   printedHint:
     "Ein neues Blatt der Arbeitsmappe zum Drucken: ein Feld neben jeder Zeit, mit der Uhrzeit, wo der Zeitpunkt der Belastung bekannt ist.",

@@ -193,6 +193,61 @@ test("the mass on the hanger, and the mass to add for the next load, follow from
   expect(said()).toContain(words.massNext(2, "61.94 kPa", "2.000", words.add("1.000")));
 });
 
+/** Types into the field with a label. */
+async function typeIn(label: string, typed: string): Promise<void> {
+  const found = [...place.querySelectorAll("label")].find(({ textContent }) => textContent === label)!;
+  const input = place.querySelector<HTMLInputElement>(`[id="${found.htmlFor}"]`)!;
+  await act(async () => {
+    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")!.set!.call(input, typed);
+    input.dispatchEvent(new Event("input", { bubbles: true }));
+  });
+}
+const onLever = () => ({
+  ...sheet(3, 5),
+  load_stress: column(24, [30.97, 61.94]),
+  length_unit: ["mm"],
+  diameter: [63.5],
+  lever_ratio: [10],
+});
+
+test("the masses of the frame: the nearest that can be made, its stress, and what to put on and take off", async () => {
+  await show(onLever());
+  await typeIn(words.frameMasses, "1 0.5 1,6 0.2");
+  // 2 kg are wanted: 1.6 + 0.5 = 2.1 is 0.1 off, 1.6 + 0.2 = 1.8 is 0.2 off. 2.1 kg give 2.1 x 30.97 kPa.
+  expect(said()).toContain(words.nearest(1, "1", "1", "30.97 kPa"));
+  expect(said()).toContain(words.nearest(2, "1.6 + 0.5", "2.1", "65.03 kPa"));
+  expect(said()).toContain(words.changeMasses("1.6 + 0.5", "1"));
+  await typeIn(words.hanging, "0.5 2x0.2");
+  expect(said()).toContain(words.hangingGives("0.5 + 2x0.2", "27.87 kPa"));
+  expect(said()).toContain(words.changeMasses("1.6", "2x0.2"));
+  await typeIn(words.frameMasses, "1 two");
+  expect(said()).toContain(words.notMasses);
+});
+
+test("the masses of the register are taken when the person asks, and not before", async () => {
+  await show(onLever());
+  port.lay("Register", {
+    register_length_unit: ["mm"],
+    register_kind: ["mass", "mass", "ring"],
+    register_number: ["M-1", "M-2", "R-1"],
+    register_mass: [1000, 500, 71],
+  });
+  await press(words.fromRegister);
+  expect(said()).toContain(words.massesRegistered(2));
+  expect(said()).toContain(words.nearest(2, "1 + 0.5", "1.5", "46.45 kPa"));
+});
+
+test("the stress of a load cell follows from its output, zero and factor, beside that of the load", async () => {
+  await show(onLever());
+  await typeIn(words.cellFactor, "0.5");
+  await typeIn(words.cellZero, "50");
+  await typeIn(words.cellOutput, "246");
+  // 98 N over 3166.92 mm2.
+  expect(said()).toContain(words.cellGives("30.94 kPa", "30.97 kPa", "-0.1 %"));
+  await typeIn(words.cellOutput, "40");
+  expect(said()).toContain("is not above its zero");
+});
+
 test("the sheet to fill in by hand is a new sheet of the workbook; the data sheet does not change", async () => {
   await show(sheet(3, 5));
   const before = JSON.stringify(port.columns(SHEET));

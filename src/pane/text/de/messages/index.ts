@@ -7,6 +7,7 @@ import { files } from "./files";
 import { increment } from "./increment";
 import { news } from "./news";
 import { office } from "./office";
+import { masses } from "./masses";
 import { plots } from "./plots";
 import { questions } from "./questions";
 import { record } from "./record";
@@ -26,6 +27,7 @@ export const messages: Readonly<Record<string, string>> = {
   ...increment,
   ...news,
   ...office,
+  ...masses,
   ...plots,
   ...questions,
   ...record,

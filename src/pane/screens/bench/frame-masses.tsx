@@ -1,0 +1,134 @@
+/** The masses of the frame: which of them hang for this load and the next, and the stress that they give. */
+import { Button, Field, Input, Text } from "@fluentui/react-components";
+import { useState } from "react";
+import { readRegister, REGISTER_MARK, REGISTER_NAMES, REGISTER_UNIT } from "../../../record/register";
+import type { LoadRecord, TestRecord } from "../../../record/record";
+import { inSheetStress } from "../../../record/reduced-test";
+import { changeOfMasses, hangingStress, nearestMasses, type Combination } from "../../../reduction/frame-masses";
+import { verbatim, digits, say } from "../../../reduction/message";
+import type { WorkbookPort } from "../../../workbook/port";
+import { useDraft } from "../../live/use-test";
+import { text } from "../../text";
+import { inWords } from "../../text/messages";
+import { readingText } from "../../text/number";
+import { sentence, sentenceOf } from "../../text/sentence";
+import { massesShown, massesTyped } from "./masses-typed";
+
+const words = text.bench;
+
+/** Masses are shown to the gram, without zeros at the end. */
+const shown = (mass: number): string => readingText(Number(mass.toFixed(3)));
+
+/** The masses of the registers of the workbook, in kg; read only when a person asks. */
+async function registeredMasses(port: WorkbookPort): Promise<number[]> {
+  const found = (await port.findSheets([REGISTER_MARK])).filter(({ has }) => has.includes(REGISTER_MARK));
+  const looked = await port.lookAt(found.map(({ sheet }) => ({ sheet, values: [...REGISTER_NAMES, REGISTER_UNIT] })));
+  return looked.flatMap(({ values }) =>
+    (readRegister(values) ?? []).flatMap(({ kind, mass }) => (kind === "mass" && mass ? [mass / 1000] : [])),
+  );
+}
+
+export interface FrameMassesProps {
+  readonly port: WorkbookPort;
+  /** The id of the current test, to which the typed masses belong. */
+  readonly test: string;
+  readonly record: TestRecord;
+  /** The mass that this load and the next one need, kg. */
+  readonly load: LoadRecord;
+  readonly now: number;
+  readonly next?: { readonly load: LoadRecord; readonly mass: number };
+  readonly cap: number;
+}
+
+export function FrameMasses({ port, test, record, load, now, next, cap }: FrameMassesProps) {
+  const [typed, setTyped] = useDraft(test, "masses of the frame", "");
+  const [hanging, setHanging] = useState("");
+  const [told, setTold] = useState<string>();
+  const available = massesTyped(typed);
+  const hangs = massesTyped(hanging);
+  const fromRegister = async (): Promise<void> => {
+    try {
+      const masses = await registeredMasses(port);
+      if (masses.length === 0) setTold(words.noMassesRegistered);
+      else {
+        setTyped(masses.map(shown).join(" "));
+        setTold(words.massesRegistered(masses.length));
+      }
+    } catch (error) {
+      setTold(sentenceOf(error));
+    }
+  };
+  const stressOf = (sum: number): string => {
+    const { diameter = 0, lever_ratio: lever } = record.numbers;
+    const stress = hangingStress(sum, diameter, lever, cap);
+    if (!stress.ok) return inWords(stress.reason);
+    return inWords(
+      say`${digits(inSheetStress(record, stress.value), 4)} ${verbatim(record.words.stress_unit ?? "kPa")}`,
+    );
+  };
+  const made = (wanted: number): Combination | undefined => {
+    const found = nearestMasses(wanted, available ?? []);
+    return found.ok ? found.value : undefined;
+  };
+  const refusal = available && available.length > 0 ? nearestMasses(now, available) : undefined;
+  const [forNow, forNext] = available?.length ? [made(now), next && made(next.mass)] : [];
+  const standing = hangs?.length ? hangs : forNow?.masses;
+  const change = standing && forNext ? changeOfMasses(standing, forNext.masses) : undefined;
+  return (
+    <>
+      <Field
+        label={words.frameMasses}
+        hint={words.frameMassesHint}
+        validationState={available ? "none" : "error"}
+        validationMessage={available ? undefined : words.notMasses}
+      >
+        <Input value={typed} onChange={(_, { value }) => setTyped(value)} />
+      </Field>
+      <div>
+        <Button onClick={() => void fromRegister()}>{words.fromRegister}</Button>
+      </div>
+      {told !== undefined && (
+        <Text block role="status">
+          {told}
+        </Text>
+      )}
+      {refusal && !refusal.ok && <Text block>{sentence(inWords(refusal.reason))}</Text>}
+      {available && available.length > 0 && (
+        <Field
+          label={words.hanging}
+          hint={words.hangingHint}
+          validationState={hangs ? "none" : "error"}
+          validationMessage={hangs ? undefined : words.notMasses}
+        >
+          <Input value={hanging} onChange={(_, { value }) => setHanging(value)} />
+        </Field>
+      )}
+      {hangs && hangs.length > 0 && (
+        <Text block>{words.hangingGives(massesShown(hangs, shown), stressOf(hangs.reduce((a, b) => a + b, 0)))}</Text>
+      )}
+      {forNow && (
+        <Text block>
+          {words.nearest(
+            load.number,
+            massesShown(forNow.masses, shown) || "0",
+            shown(forNow.sum),
+            stressOf(forNow.sum),
+          )}
+        </Text>
+      )}
+      {next && forNext && (
+        <Text block weight="semibold">
+          {words.nearest(
+            next.load.number,
+            massesShown(forNext.masses, shown) || "0",
+            shown(forNext.sum),
+            stressOf(forNext.sum),
+          )}
+        </Text>
+      )}
+      {change && change.on.length + change.off.length > 0 && (
+        <Text block>{words.changeMasses(massesShown(change.on, shown), massesShown(change.off, shown))}</Text>
+      )}
+    </>
+  );
+}

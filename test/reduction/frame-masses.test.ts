@@ -1,0 +1,63 @@
+/** Loads as masses, and the force of a load cell. */
+import fc from "fast-check";
+import { cellStress, changeOfMasses, hangingStress, nearestMasses } from "../../src/reduction/frame-masses";
+import { hangerMass } from "../../src/reduction/loading";
+import { english } from "../../src/reduction/message";
+import type { Outcome } from "../../src/reduction/outcome";
+
+const must = <T>(outcome: Outcome<T>): T => {
+  if (!outcome.ok) throw new Error(english(outcome.reason));
+  return outcome.value;
+};
+
+test("the stress of the mass that a stress needs is that stress", () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: 5, max: 3200, noNaN: true }),
+      fc.double({ min: 35, max: 113, noNaN: true }),
+      fc.constantFrom(1, 5, 9.8, 10, 11),
+      fc.constantFrom(0, 0.2),
+      (stress, diameter, lever, cap) => {
+        const mass = must(hangerMass(stress, diameter, lever, cap));
+        expect(must(hangingStress(mass, diameter, lever, cap)) / stress).toBeCloseTo(1, 9);
+      },
+    ),
+  );
+});
+
+test("the nearest combination is as near as any, by all subsets", () => {
+  fc.assert(
+    fc.property(
+      fc.array(fc.integer({ min: 1, max: 40 }), { maxLength: 9 }),
+      fc.integer({ min: 0, max: 200 }),
+      (quarters, wantedQuarters) => {
+        const [masses, wanted] = [quarters.map((q) => q / 4), wantedQuarters / 4];
+        const found = must(nearestMasses(wanted, masses));
+        let [least, fewest] = [Infinity, Infinity];
+        for (let subset = 0; subset < 2 ** masses.length; subset++) {
+          const taken = masses.filter((_, i) => subset & (1 << i));
+          const off = Math.abs(taken.reduce((sum, mass) => sum + mass, 0) - wanted);
+          if (off < least - 1e-9 || (off < least + 1e-9 && taken.length < fewest))
+            [least, fewest] = [Math.min(off, least), taken.length];
+        }
+        expect(Math.abs(found.sum - wanted)).toBeCloseTo(least, 9);
+        expect(found.masses).toHaveLength(fewest);
+        expect(found.masses.reduce((sum, mass) => sum + mass, 0)).toBeCloseTo(found.sum, 9);
+        // No mass hangs oftener than there is of it.
+        expect(changeOfMasses(masses, found.masses).on).toEqual([]);
+      },
+    ),
+    { numRuns: 200 },
+  );
+});
+
+test("a mass of zero, and more masses than a frame has, are refused", () => {
+  expect(nearestMasses(1, [1, 0]).ok).toBe(false);
+  expect(nearestMasses(1, Array<number>(41).fill(1)).ok).toBe(false);
+});
+
+// Definition: 1250 - 50 units of 0.5 N are 600 N on the 3166.92 mm2 of a ring of 63.5 mm: 189.459 kPa.
+test("the stress of a load cell is its force over the area", () => {
+  expect(must(cellStress(1250, 50, 0.5, 63.5))).toBeCloseTo(600 / ((Math.PI * 63.5 ** 2) / 4 / 1000), 9);
+  expect(cellStress(40, 50, 0.5, 63.5).ok).toBe(false);
+});
