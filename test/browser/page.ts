@@ -93,6 +93,17 @@ export async function watchPolicy(context: BrowserContext, refused: (violation: 
   });
 }
 
+/** Reports every promise that nobody caught, in any page or frame of a context. */
+async function watchRejections(context: BrowserContext, rejected: (reason: string) => void): Promise<void> {
+  await context.exposeBinding("clayledgerRejected", (_, reason: string) => rejected(reason));
+  await context.addInitScript(() => {
+    const page = globalThis as any;
+    page.addEventListener("unhandledrejection", (event: any) =>
+      page.clayledgerRejected(`${page.location.pathname}: ${String(event.reason?.stack ?? event.reason)}`),
+    );
+  });
+}
+
 async function openPage(browser: Browser, query: string, preferences: Preferences): Promise<HostPage> {
   const address = process.env.CLAYLEDGER_PAGE!;
   const context = await browser.newContext({
@@ -106,6 +117,7 @@ async function openPage(browser: Browser, query: string, preferences: Preference
   const requests: string[] = [];
   context.on("request", (request) => requests.push(request.url()));
   await watchPolicy(context, (violation) => complaints.push(`policy of ${violation}`));
+  await watchRejections(context, (reason) => complaints.push(`rejection in ${reason}`));
   page.on("console", (message) => {
     if (message.type() === "error") complaints.push(`console: ${message.text()}`);
   });
