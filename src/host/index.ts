@@ -20,6 +20,7 @@ import { Stopped } from "../workbook/in-slices";
 import { engineWords, hostWords } from "../pane/text/host";
 import { inWords } from "../pane/text/messages";
 import { WorkbookError } from "../workbook/port";
+import { timeStamp } from "../workbook/time-stamp";
 import { makeDivider } from "./divider";
 import { drawChart } from "./draw-chart";
 import "./host.css";
@@ -40,6 +41,13 @@ function settingsOf(query: URLSearchParams): FunctionSettings {
 /** A failure as a sentence. */
 const sentenceOf = (error: unknown): Sentence =>
   error instanceof WorkbookError ? error.said : hostWords().failedInside(String(error));
+
+/** What a copy with values says of itself, in English as all cells are. */
+const valuesNotice = (fileName: string, when: string): string[] => [
+  "This file is a copy with values.",
+  `Every formula of ${fileName} was replaced by the value that it showed on ${when}.`,
+  "Nothing here follows a change: change the workbook itself, and save a new copy.",
+];
 
 function download(bytes: Uint8Array<ArrayBuffer>, name: string): void {
   const type = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -87,12 +95,16 @@ async function start(): Promise<void> {
     words: element("work-words"),
     share: element<HTMLProgressElement>("work-share"),
     stop: element<HTMLButtonElement>("work-stop"),
-    beginners: [element<HTMLButtonElement>("open"), element<HTMLButtonElement>("save")],
+    beginners: ["open", "save", "save-values"].map((id) => element<HTMLButtonElement>(id)),
   });
   const read = (bytes: Uint8Array, name: string) =>
     work.run(hostWords().opening(name), opening(bytes, usual === "," ? usual : undefined));
   const open = async (bytes: Uint8Array, name: string) => show(await read(bytes, name), name);
   const save = () => work.around(hostWords().saving(fileName), (run) => saveXlsx(port.workbook, run));
+  const saveValues = (name: string) =>
+    work.around(hostWords().saving(name), (run) =>
+      saveXlsx(port.workbook, run, valuesNotice(fileName, timeStamp(new Date()))),
+    );
 
   const attempt = (action: () => Promise<void>) => () =>
     void action().catch((error) =>
@@ -120,6 +132,14 @@ async function start(): Promise<void> {
       saved = lastStep(port.workbook.model);
       download(bytes, fileName);
       voice.tell(hostWords().saved(fileName));
+    }),
+  );
+  element("save-values").addEventListener(
+    "click",
+    attempt(async () => {
+      const name = fileName.replace(/(\.xlsx)?$/i, " values.xlsx");
+      download(await saveValues(name), name);
+      voice.tell(hostWords().savedValues(name));
     }),
   );
   const mark = element<HTMLSelectElement>("decimal-mark");

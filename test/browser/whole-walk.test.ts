@@ -4,7 +4,16 @@
  */
 import { readFileSync } from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
-import { clickCell, paneFrame, sheetNames, showSheet, typeInCell, withBrowser, type HostPage } from "./page";
+import {
+  clickCell,
+  paneFrame,
+  sheetNames,
+  showSheet,
+  takePicture,
+  typeInCell,
+  withBrowser,
+  type HostPage,
+} from "./page";
 
 /** Two loads of an invented test, read every second and then every minute. */
 const SECONDS = [...Array(60).keys(), ...Array.from({ length: 180 }, (_, minute) => 60 * (minute + 1))];
@@ -111,6 +120,13 @@ withBrowser("a whole walk", (openPage) => {
       page.getByRole("button", { name: "Save .xlsx" }).click(),
     ]);
     const file = readFileSync(await download.path());
+    const [copy] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save a copy with values" }).click(),
+    ]);
+    expect(copy.suggestedFilename()).toBe("demonstration values.xlsx");
+    await page.locator("#message", { hasText: "values in place of formulas" }).waitFor();
+    await takePicture(page, "values-copy");
     const before = await sheetNames(page);
     await page.locator("#file").setInputFiles({ name: "again.xlsx", mimeType: "", buffer: file });
     await page.locator("#message", { hasText: "again.xlsx is open" }).waitFor();

@@ -71,6 +71,8 @@ export const PAGE_FILES: Readonly<Record<string, () => Promise<Uint8Array>>> = {
     return saved(port);
   },
   "the report": async () => saved((await reported(demoSheet("US"), { paper: "Letter" })).port),
+  "a copy of the report with values": async () =>
+    saveXlsx((await reported(demoSheet("SI"))).port.workbook, undefined, ["This file is a copy with values."]),
   "kept lines of a logger": async () => {
     const port = await emptyWorkbook();
     const dataSheet = await port.insertSheet(blankSheet("SI", { loads: 1 }));

@@ -73,6 +73,8 @@ export interface RowSource {
   readonly strings: SharedStrings;
   /** Cells that stay unlocked under protection. */
   readonly open: readonly Zone[];
+  /** True if each formula is written as the value that it shows. */
+  readonly asValues: boolean;
   /** Returns the number of the same style unlocked. */
   readonly opened: (style: number) => number;
 }
@@ -179,8 +181,10 @@ function cellText(place: number, held: Held | true | undefined, source: RowSourc
   const number = isOpen ? opened(style) : style;
   const start = `<c r="${helpers.toXC(col, row)}"${number > 0 ? ` s="${number}"` : ""}`;
   if (held === undefined) return `${start}/>`;
-  if (held === true) {
-    const { kind, content } = shown(model.getters.getEvaluatedCell({ sheetId, row, col }).value);
+  if (held === true || (held.isFormula && source.asValues)) {
+    const { value } = model.getters.getEvaluatedCell({ sheetId, row, col });
+    if (source.asValues && (value === null || value === "")) return `${start}/>`;
+    const { kind, content } = shown(value);
     return `${start} t="${kind}">${content}</c>`;
   }
   if (!held.isFormula) {

@@ -25,6 +25,7 @@ import { addPrint, PRINT_AREA } from "./print";
 import { addProtection, openedStyles } from "./protection";
 import { heightsOf, SharedStrings, writtenRows } from "./rows";
 import { answersOf, takenNow, type TakenSheet } from "./taken";
+import { addValuesSheet } from "./values-sheet";
 import { addWords } from "./words";
 import { all, append, first, parseXml } from "../../xml";
 
@@ -148,6 +149,7 @@ async function exported({ model }: OpenWorkbook): Promise<Exported> {
 function* making(
   workbook: OpenWorkbook,
   { parts, pictures, taken }: Exported,
+  valuesOnly: readonly string[] | undefined,
 ): Generator<number, Uint8Array<ArrayBuffer>> {
   const { model } = workbook;
   const { names, renameOn } = fileNames(workbook);
@@ -165,7 +167,10 @@ function* making(
     const [head = "", tail = ""] = parts.take(sheetPath(index)).split(/<sheetData\s*\/>|<sheetData><\/sheetData>/);
     checkAgain(sheetPath(index), head + tail);
     part.add(`${head}<sheetData>`);
-    const source = { model, sheetId, taken: taken[index]!, answered, rename: renameOn(sheetId), strings, opened };
+    const source = {
+      ...{ model, sheetId, taken: taken[index]!, answered, rename: renameOn(sheetId), strings, opened },
+      asValues: valuesOnly !== undefined,
+    };
     for (const { text, done, of } of writtenRows({ ...source, open: protectionOf(model, sheetId).open })) {
       checkAgain(sheetPath(index), `<sheetData xmlns="${MAIN}">${text}</sheetData>`);
       part.add(text);
@@ -179,6 +184,7 @@ function* making(
     yield ROWS_SHARE;
   }
   shared.end("");
+  if (valuesOnly) addValuesSheet(parts, valuesOnly);
   for (const [path, text] of parts.entries()) {
     checkAgain(path, text);
     zip.part(path).end(text);
@@ -207,16 +213,18 @@ const MOST_CHANGED = 2;
 
 /**
  * Returns the bytes of the workbook as an .xlsx file. If the workbook is changed during a pause, the file is made
- * again, so that it contains the change.
+ * again, so that it contains the change. With `valuesOnly`, a copy with values: each formula is replaced by the value
+ * that it shows, and a last sheet holds these lines, which say so.
  */
 export async function saveXlsx(
   workbook: OpenWorkbook,
   run: Run = async (steps) => atOnce(steps),
+  valuesOnly?: readonly string[],
 ): Promise<Uint8Array<ArrayBuffer>> {
   const { model } = workbook;
   for (let round = 0; ; round++) {
     const step = lastStep(model);
-    const file = await (round > MOST_CHANGED ? atOnce : run)(making(workbook, await exported(workbook)));
+    const file = await (round > MOST_CHANGED ? atOnce : run)(making(workbook, await exported(workbook), valuesOnly));
     if (lastStep(model) === step) return file;
   }
 }

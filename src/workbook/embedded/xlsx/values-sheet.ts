@@ -1,0 +1,40 @@
+/** Adds the sheet which says that a file is a copy with values; it stands behind the others. */
+import { freeSheetName } from "../../sheet-names";
+import { all, append, textInXml } from "../../xml";
+import { heldText } from "../../escapes";
+import { MAIN, RELATIONS } from "./namespaces";
+import { Parts, relationsOf } from "./parts";
+import { WORKBOOK } from "./package";
+
+const NAME = "Values only";
+const ID = "rIdValues";
+const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
+
+/** `lines` stand below one another in the first column. */
+export function addValuesSheet(parts: Parts, lines: readonly string[]): void {
+  const workbook = parts.document(WORKBOOK);
+  const sheets = all(workbook, "sheet");
+  const name = freeSheetName(
+    NAME,
+    sheets.map((sheet) => sheet.getAttribute("name") ?? ""),
+  );
+  const sheetId = Math.max(...sheets.map((sheet) => Number(sheet.getAttribute("sheetId")))) + 1;
+  const path = `xl/worksheets/sheet${sheets.length}.xml`;
+  const list = sheets[0]?.parentElement;
+  if (!list) return;
+  const entry = append(list, "sheet", { state: "visible", name: heldText(name), sheetId: String(sheetId) });
+  entry.setAttributeNS(RELATIONS, "r:id", ID);
+  append(parts.document(relationsOf(WORKBOOK)).documentElement, "Relationship", {
+    ...{ Id: ID, Type: `${RELATIONS}/worksheet`, Target: path.slice("xl/".length) },
+  });
+  append(parts.document("[Content_Types].xml").documentElement, "Override", {
+    ...{ PartName: `/${path}`, ContentType: TYPE },
+  });
+  const rows = lines.map(
+    (line, index) => `<row r="${index + 1}"><c r="A${index + 1}" t="str"><v>${textInXml(heldText(line))}</v></c></row>`,
+  );
+  parts.set(
+    path,
+    `<worksheet xmlns="${MAIN}"><cols><col min="1" max="1" width="110" customWidth="1"/></cols><sheetData>${rows.join("")}</sheetData></worksheet>`,
+  );
+}
