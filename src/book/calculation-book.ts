@@ -5,7 +5,7 @@
  */
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
-import { methodOfLoad, picksOfCurve } from "../specification/pick-table";
+import { methodOfLoad, picksOfCurve } from "../record/picks";
 import type { NamedValues, TestRecord } from "../record/record";
 import { DESIGN_INCREASE } from "../reduction/curve/design";
 import { FIELD_FACTOR } from "../reduction/curve/field-curve";
@@ -23,7 +23,7 @@ import { boxesByName, rowOfLoad } from "../checks/integrity";
 import { inSheetStress, reduced, type Reduced } from "../record/reduced-test";
 import { wettingAt } from "../record/wetting";
 import { OWN, tableSheet } from "../workbook/table-sheet";
-import { labelOf } from "../specification/labels";
+import { labelOf } from "../record/cells";
 import { unitOn } from "./comparison";
 import { formatOf, unitCellOf, type Measure } from "../specification/measures";
 import { boxAddress, quoted } from "../workbook/address";

@@ -4,7 +4,7 @@
  */
 import { cellAddress } from "../workbook/address";
 import { FIELDS, type NamedField } from "../specification/fields";
-import { labelOf } from "../specification/labels";
+import { labelOf } from "../record/cells";
 import { LOAD_TABLE } from "../specification/load-table";
 import { formatOf, unitText, type Measure } from "../specification/measures";
 import type { NamedValues, TestRecord } from "../record/record";
@@ -16,24 +16,6 @@ import type { SheetPlan } from "../workbook/port";
 import { rowOfLoad } from "../checks/integrity";
 import { reduced, type LoadReduced } from "../record/reduced-test";
 import { tableSheet, type TableColumn } from "../workbook/table-sheet";
-
-export interface Compared {
-  /** The value less the value by hand. */
-  readonly difference: number;
-  /** The difference over the value by hand. */
-  readonly relative: number;
-  readonly agrees: boolean;
-}
-
-/**
- * Compares two values. `tolerance` is a ratio to the value by hand, which must not be zero. A difference equal to the
- * tolerance agrees.
- */
-export function compare(value: number, byHand: number, tolerance: number): Compared {
-  const difference = value - byHand;
-  const relative = difference / Math.abs(byHand);
-  return { difference, relative, agrees: Math.abs(relative) <= tolerance * (1 + 1e-9) };
-}
 
 /** The reason why two numbers may differ. */
 export type Reading = "rounding" | "log time" | "root time" | "yield" | "slope";

@@ -31,16 +31,11 @@ export interface Answer {
   readonly sentence: Message;
 }
 
-export interface Limit {
-  readonly value: number;
-  readonly unit: string;
-}
-
 /** Limits that a firm has changed, by "Q05.explain". */
 export type Thresholds = Readonly<Record<string, number>>;
 
-export interface Check {
-  readonly id: string;
+/** A question in words. */
+export interface Question {
   /** The question in plain words; "yes" means that all is well. */
   readonly question: Message;
   /** Names of the cells that the question looks at; a column stands for the load that the answer names. */
@@ -49,10 +44,19 @@ export interface Check {
   readonly severity: Severity;
   /** The standard or paper behind the question, or "common practice". */
   readonly basis: Message;
-  readonly limits: Readonly<Record<string, Limit>>;
+  /** The unit of each limit; "" for a pure number. */
+  readonly units?: Readonly<Record<string, string>>;
+}
+
+/** How a question is answered. */
+export interface Answering {
+  readonly id: string;
+  readonly limits: Readonly<Record<string, number>>;
   /** Answers the question. `previous` is another test, for questions that compare two tests. */
   evaluate(record: TestRecord, thresholds?: Thresholds, previous?: TestRecord): Answer;
 }
+
+export interface Check extends Question, Answering {}
 
 interface Asked<L extends string> {
   readonly record: TestRecord;
@@ -62,22 +66,19 @@ interface Asked<L extends string> {
 }
 
 /** Makes a row of the table. Its default limits apply unless a firm has changed them. */
-export function check<const L extends Readonly<Record<string, Limit>>>(row: {
+export function check<const L extends Readonly<Record<string, number>>>(row: {
   readonly id: string;
-  readonly question: Message;
-  readonly about: readonly string[];
-  readonly severity: Severity;
-  readonly basis: Message;
   readonly limits: L;
   readonly ask: (asked: Asked<keyof L & string>) => Answer;
-}): Check {
-  const { ask: evaluate, ...described } = row;
+}): Answering {
+  const { id, limits: usual, ask: evaluate } = row;
   return {
-    ...described,
+    id,
+    limits: usual,
     evaluate(record, thresholds = {}, previous) {
       // Object.fromEntries returns keys of type string; these keys are the names of the limits of the row.
       const limits = Object.fromEntries(
-        Object.entries(row.limits).map(([name, { value }]) => [name, thresholds[`${row.id}.${name}`] ?? value]),
+        Object.entries(usual).map(([name, value]) => [name, thresholds[`${id}.${name}`] ?? value]),
       ) as Record<keyof L & string, number>;
       return evaluate({ record, reduced: reduced(record), limits, previous });
     },
@@ -134,6 +135,10 @@ type Range = readonly [low: number | undefined, high: number | undefined];
 export type Ranges = Readonly<Partial<Record<Severity, Range>>>;
 
 const LEVELS = ["stop", "explain", "note"] as const;
+
+/** The ranges that the limits of a question give by their names: stop_below, explain_above and so on. */
+export const rangesOf = (limits: Readonly<Record<string, number>>): Ranges =>
+  Object.fromEntries(LEVELS.map((level) => [level, [limits[`${level}_below`], limits[`${level}_above`]]]));
 
 /**
  * Compares a number with ranges, the gravest level first. `remedy` ends the sentence of a number that does not pass.

@@ -4,7 +4,7 @@
  */
 import { cellNamed, type TestRecord } from "../record/record";
 import { listed, say, type Message } from "../reduction/message";
-import { REQUIRED } from "../specification/required";
+import { REQUIRED_CELLS } from "../record/cell-rows";
 
 /** A required item that the sheet does not contain. */
 export interface Lacking {
@@ -31,22 +31,13 @@ export const asksForReport = ({ missing }: TestRecord): boolean =>
 
 /** The missing items in the order of the report, and the number of required items. */
 export function requiredOf(record: TestRecord): { readonly lacking: readonly Lacking[]; readonly asked: number } {
-  const lacking: Lacking[] = [];
-  let asked = 0;
-  for (const { needs, ofLoads = [] } of REQUIRED) {
-    for (const need of needs) {
-      const [first, ...others] = typeof need === "string" ? [need] : need;
-      if (first === undefined) continue;
-      asked += 1;
-      if (![first, ...others].some((name) => holds(record, name))) lacking.push({ names: [first, ...others] });
-    }
-    for (const name of ofLoads) {
-      asked += 1;
-      const without = record.loads.filter((load) => !holdsOfLoad(load, name)).map(({ number }) => number);
-      if (record.loads.length === 0 || without.length > 0) lacking.push({ names: [name], loads: without });
-    }
-  }
-  return { lacking, asked };
+  const lacking = REQUIRED_CELLS.flatMap((required): Lacking[] => {
+    if (!("ofLoads" in required)) return required.some((name) => holds(record, name)) ? [] : [{ names: required }];
+    const { ofLoads: name } = required;
+    const without = record.loads.filter((load) => !holdsOfLoad(load, name)).map(({ number }) => number);
+    return record.loads.length === 0 || without.length > 0 ? [{ names: [name], loads: without }] : [];
+  });
+  return { lacking, asked: REQUIRED_CELLS.length };
 }
 
 /** The item in words, such as "Ring number (ring_number)" or "Strain at the end (strain_end) of load 2, 3". */

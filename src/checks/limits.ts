@@ -19,8 +19,8 @@ export interface LimitRow {
   readonly unit: string;
 }
 
-export const LIMITS: readonly LimitRow[] = CHECKS.flatMap(({ id, question, limits }) =>
-  Object.entries(limits).map(([name, { value, unit }]) => ({ name: `${id}.${name}`, question, value, unit })),
+export const LIMITS: readonly LimitRow[] = CHECKS.flatMap(({ id, question, limits, units = {} }) =>
+  Object.entries(limits).map(([name, value]) => ({ name: `${id}.${name}`, question, value, unit: units[name] ?? "" })),
 );
 
 const column = (name: string, heading: string, width: number, kind: TableColumn["kind"], more = {}): TableColumn => ({

@@ -1,19 +1,27 @@
-/** The reviewer's questions as one table. */
-import type { Check } from "./check";
-import { CLASSIFICATION_CHECKS } from "./questions/classification";
-import { CURVE_CHECKS } from "./questions/curve";
-import { LOAD_CHECKS } from "./questions/loads";
-import { RECORD_CHECKS } from "./questions/record";
-import { SPECIMEN_CHECKS } from "./questions/specimen";
-import { TIME_CURVE_CHECKS } from "./questions/time-curves";
-import { WETTING_CHECKS } from "./questions/wetting";
+/** The reviewer's questions as one table: each in words, and how it is answered. */
+import { ANSWERING } from "./answering";
+import type { Check, Question } from "./check";
+import { curveQuestions } from "./questions/curve";
+import { loadQuestions } from "./questions/loads";
+import { recordQuestions } from "./questions/record";
+import { specimenQuestions } from "./questions/specimen";
+import { timeCurveQuestions } from "./questions/time-curves";
+import { wettingQuestions } from "./questions/wetting";
 
-export const CHECKS: readonly Check[] = [
-  ...SPECIMEN_CHECKS,
-  ...LOAD_CHECKS,
-  ...TIME_CURVE_CHECKS,
-  ...CURVE_CHECKS,
-  ...CLASSIFICATION_CHECKS,
-  ...RECORD_CHECKS,
-  ...WETTING_CHECKS,
-].sort((a, b) => (a.id < b.id ? -1 : 1));
+import { classificationQuestions } from "./questions/classification";
+
+const QUESTIONS: Readonly<Record<string, Question>> = {
+  ...specimenQuestions(),
+  ...loadQuestions(),
+  ...timeCurveQuestions(),
+  ...curveQuestions(),
+  ...recordQuestions(),
+  ...classificationQuestions(),
+  ...wettingQuestions(),
+};
+
+export const CHECKS: readonly Check[] = ANSWERING.map((answering) => {
+  const question = QUESTIONS[answering.id];
+  if (!question) throw new Error(`${answering.id} has no question in words`);
+  return { ...question, ...answering };
+});

@@ -1,9 +1,9 @@
 /** Finds the cells that a question and its answer are about. */
 import { namedIn } from "../reduction/message";
 import { cellAddress } from "../workbook/address";
-import { loadSuffix } from "../specification/load-table";
+import { loadSuffix } from "../specification/readings";
 import type { NamedValues } from "../record/record";
-import { labelOf } from "../specification/labels";
+import { labelOf } from "../record/cells";
 import type { SheetName } from "../workbook/port";
 import { boxesByName, rowOfLoad } from "./integrity";
 import type { Answered } from ".";

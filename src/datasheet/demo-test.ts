@@ -9,7 +9,7 @@
 import { dayNumberOf } from "../workbook/day-number";
 import { lastOf } from "../reduction/numeric/lists";
 import { convert } from "../reduction/units";
-import { HAND_TIMES } from "../specification/load-table";
+import { HAND_TIMES } from "../specification/readings";
 import type { System } from "../specification/measures";
 
 /** The given soil properties. Void ratios are those after 24 h. */

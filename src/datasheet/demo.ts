@@ -3,7 +3,7 @@
  */
 import type { SheetPlan } from "../workbook/port";
 import { demoTest } from "./demo-test";
-import { readingsName } from "../specification/load-table";
+import { readingsName } from "../specification/readings";
 import type { System } from "../specification/measures";
 import { blankSheet, fillSheet } from "./layout";
 

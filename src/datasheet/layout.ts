@@ -5,15 +5,8 @@ import { cellAddress } from "../workbook/address";
 import { entryRule } from "./entry-rule";
 import { isSpill, isTable, type Column, type Field, type Spill, type Table } from "../specification/field";
 import { atLoad, PAST_EVERY_ROW } from "../specification/formulas";
-import {
-  HAND_TIMES,
-  LOAD_PARTS,
-  LOADS,
-  loadSuffix,
-  loadTable,
-  MOST_LOADS,
-  readingsOf,
-} from "../specification/load-table";
+import { LOAD_PARTS, loadTable } from "../specification/load-table";
+import { HAND_TIMES, LOADS, loadSuffix, MOST_LOADS, readingsOf } from "../specification/readings";
 import { CAUTION, FORM, MISSING, REMARKS, RESULTS, TYPED_REMARKS, type Section } from "../specification/main-page";
 import { formatOf, unitOf, type Measure, type System } from "../specification/measures";
 import { PICK_TABLE } from "../specification/pick-table";

@@ -11,7 +11,7 @@ import { METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/incremen
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
-import { PICK_COLUMNS, type RecordedPick } from "../specification/pick-table";
+import { PICK_COLUMNS, type RecordedPick } from "../record/picks";
 import { cellCalled, readRecord, RECORD_NAMES, type NamedValues } from "../record/record";
 import { spillOf } from "../specification/placed-formulas";
 import { usesOf } from "../specification/uses";

@@ -1,8 +1,9 @@
 /** Worksheet functions for checking a hand calculation. */
 import { english } from "../reduction/message";
 import { limitNamed } from "../checks/limit-words";
-import { checkValues, unknownThresholds, type Figure } from "../checks";
-import { compare } from "../book/comparison";
+import { answersOf, unknownThresholds } from "../checks/answering";
+import type { Figure } from "../checks/check";
+import { compare } from "../book/agreement";
 import { unitNamed } from "../reduction/units";
 import { valueOf } from "./answer";
 import {
@@ -184,12 +185,12 @@ function toThresholds(argument: unknown): Record<string, number> {
  */
 export function CHECKS(named_values: any[][], limits?: any[][], show?: any): any[][] {
   const wanted = toChoice(show, "what to show", ["all", "open"], "all");
-  const { answered, unknown } = checkValues(toNamedValues(named_values), toThresholds(limits));
+  const { answered, unknown } = answersOf(toNamedValues(named_values), toThresholds(limits));
   const cell = (figure: Figure | undefined) => (figure && Number.isFinite(figure.value) ? figure.value : "");
   const rows = answered
     .filter(({ answer }) => wanted === "all" || !["pass", "cannot be asked"].includes(answer.status))
-    .map(({ check, answer: { status, compared, sentence } }) => [
-      check.id,
+    .map(({ id, answer: { status, compared, sentence } }) => [
+      id,
       status,
       cell(compared?.[0]),
       cell(compared?.[1]),

@@ -12,8 +12,8 @@ import {
 } from "../reduction/curve/indices";
 import { shown } from "../reduction/curve/methods/method";
 import type { TestCurve } from "../reduction/curve/shape/points";
-import { methodNamed, SPREAD_WORDS } from "../reduction/curve/method-words";
-import { METHOD_NAMES, preconsolidationSpread, type MethodName } from "../reduction/curve/preconsolidation";
+import { methodNamed, SPREAD_WORDS, METHOD_NAMES, type MethodName } from "../reduction/curve/method-words";
+import { preconsolidationSpread } from "../reduction/curve/preconsolidation";
 import { sampleQuality } from "../reduction/curve/sample-quality";
 import * as stiffness from "../reduction/curve/stiffness";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";

@@ -1,11 +1,7 @@
 /** Reads the cells of a whole test: its rows, the kind of its values, and the picks by hand. */
 import { testCurve, type Kind, type TestCurve } from "../reduction/curve/shape/points";
-import {
-  METHOD_NAMES,
-  preconsolidation,
-  type MethodName,
-  type Preconsolidation,
-} from "../reduction/curve/preconsolidation";
+import { preconsolidation, type Preconsolidation } from "../reduction/curve/preconsolidation";
+import { METHOD_NAMES, type MethodName } from "../reduction/curve/method-words";
 import { CURVE_PICK_NAMES, type CurvePickName, type CurvePicks } from "../reduction/curve/picks";
 import { nth } from "../reduction/numeric/lists";
 import { then, type Outcome } from "../reduction/outcome";

@@ -4,7 +4,7 @@ import { compressionPlot } from "../plots/compression";
 import type { PlotSpec } from "../plots/spec";
 import { drawPlot } from "../plots/svg";
 import { logTimePlot, rootTimePlot } from "../plots/time";
-import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
+import { METHOD_NAMES } from "../reduction/curve/method-words";
 import { reduceIncrement } from "../reduction/increment/reduce";
 import { english } from "../reduction/message";
 import { firstOf, nth } from "../reduction/numeric/lists";

@@ -10,6 +10,7 @@ import type { Configuration, MultiStats } from "webpack";
 import project from "../../package.json";
 import { bundledIn } from "./licences/bundled";
 import { componentsOf, licencesText, packageOf } from "./licences/components";
+import { overLimit, SIZE_LIMITS } from "./size-limits";
 import { inputsOf, isUpToDate, markBuilt, unmark } from "./up-to-date";
 
 const root = path.join(__dirname, "../..");
@@ -38,6 +39,14 @@ function writeLicences(stats: MultiStats, vendor: Configured["VENDOR"]): void {
 
 const say = (sentence: string): unknown => process.stdout.write(`${sentence}\n`);
 
+/** Refuses a file of dist that has grown beyond its limit. */
+function checkSizes(): void {
+  const over = Object.entries(SIZE_LIMITS).flatMap(([file, limit]) =>
+    overLimit(file, readFileSync(path.join(dist, file)), limit),
+  );
+  if (over.length > 0) throw new Error(over.join("\n"));
+}
+
 async function bundle(): Promise<void> {
   const { default: webpack } = await import("webpack");
   const configuration = configured();
@@ -48,6 +57,7 @@ async function bundle(): Promise<void> {
   await new Promise<void>((resolve) => compiler.close(() => resolve()));
   if (stats.hasErrors() || stats.hasWarnings()) say(stats.toString("errors-warnings"));
   if (stats.hasErrors()) throw new Error("The bundles were not built.");
+  if (mode === "production") checkSizes();
   writeLicences(stats, configuration.VENDOR);
 }
 

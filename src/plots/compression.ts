@@ -3,11 +3,13 @@ import type { ConstructionLine } from "../reduction/construction";
 import { branches, type Branches } from "../reduction/curve/shape/branches";
 import { DRAWING_SLOPE } from "../reduction/curve/methods/casagrande";
 import { testCurve, type Kind, type LoadPoint, type TestCurve } from "../reduction/curve/shape/points";
-import { METHODS, preconsolidation, type MethodName, type Preconsolidation } from "../reduction/curve/preconsolidation";
-import { asTyped, english, say, verbatim, type Message } from "../reduction/message";
+import { preconsolidation, type Preconsolidation } from "../reduction/curve/preconsolidation";
+import type { MethodName } from "../reduction/curve/method-words";
+import { english, say, verbatim, type Message } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import { given, then, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, scaledShape, toAxis, wholeDecades } from "./axes";
+import { METHOD_PLOTS } from "./methods";
 import { labelIn, type InWords } from "./words";
 import type { DrawnScale, PlotAxis, PlotSeries, PlotSpec } from "./spec";
 import type { Cells } from "./time";
@@ -101,12 +103,6 @@ const behindIn = (behind: readonly PlotSeries[], { domain }: PlotAxis): PlotSeri
     return { ...series, points: whole ?? points, isBehind: true };
   });
 
-/** The quantities of the vertical axes of methods; a function such as ln(1 + e) is the same in every language. */
-const QUANTITIES: Readonly<Record<string, Message>> = {
-  "work per unit volume": say`Work per unit volume`,
-  "constrained modulus": say`Constrained modulus`,
-};
-const quantity = (axis: string): Message => QUANTITIES[axis] ?? asTyped(axis);
 export const stressLabel = (unit: string, logarithmic: boolean): Message =>
   logarithmic
     ? say`Effective vertical stress (${verbatim(unit)}), log scale`
@@ -115,14 +111,15 @@ export const stressLabel = (unit: string, logarithmic: boolean): Message =>
 /** The plot of a method in its own plane, not on the compression curve: first loading and the lines of the method. */
 function ownPlane(
   { method, lines, points }: Preconsolidation,
+  quantity: Message,
   unit: string,
   remarks: readonly Message[],
   marks: readonly StressMark[],
   words: InWords,
   behind: readonly PlotSeries[],
 ): PlotSpec {
-  const { axes, logarithmic, source } = METHODS[method];
-  const of = words(quantity(axes[1]));
+  const { logarithmic, source } = METHOD_PLOTS[method];
+  const of = words(quantity);
   const drawn = lines.flatMap((line) => line.points);
   const up = drawn.map(([, value]) => value);
   const across = [...drawn.map(([stress]) => stress), ...marks.map(({ stress }) => stress)];
@@ -191,8 +188,9 @@ export function plotOfTest(test: TestCurve, options: CompressionPlotOptions): Ou
   const known = branches(test);
   if (!known.ok && known.fault === "input") return known;
   const reading = yieldReading ?? preconsolidation(test, { method });
-  if (reading.ok && METHODS[method].axes[1] !== "value")
-    return given(ownPlane(reading.value, stressUnit, reading.remarks, marks, inWords, behind));
+  const { quantity } = METHOD_PLOTS[method];
+  if (reading.ok && quantity)
+    return given(ownPlane(reading.value, quantity, stressUnit, reading.remarks, marks, inWords, behind));
   const lines = reading.ok ? reading.value.lines.filter(({ label }) => label !== "first loading") : [];
   const x: PlotAxis = {
     label: inWords(stressLabel(stressUnit, true)),

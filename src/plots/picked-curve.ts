@@ -5,7 +5,9 @@
 import type { ConstructionLine } from "../reduction/construction";
 import { recompressionIndex, swellingIndex, type Index } from "../reduction/curve/indices";
 import type { CurvePicks } from "../reduction/curve/picks";
-import { METHODS, type MethodName, type Preconsolidation, type Spread } from "../reduction/curve/preconsolidation";
+import { METHOD_PLOTS } from "./methods";
+import type { Preconsolidation, Spread } from "../reduction/curve/preconsolidation";
+import type { MethodName } from "../reduction/curve/method-words";
 import type { MethodReading } from "../reduction/curve/methods/method";
 import { branches } from "../reduction/curve/shape/branches";
 import { standingPicks } from "../reduction/curve/standing-picks";
@@ -39,7 +41,7 @@ function lineOf(label: string, points: readonly LoadPoint[]): ConstructionLine {
 const linesOf = (label: string, index: Outcome<Index>): ConstructionLine[] =>
   index.ok ? index.value.readings.map((points) => lineOf(label, points)) : [];
 
-const inCurvePlane = (method: MethodName): boolean => METHODS[method].axes[1] === "value";
+const inCurvePlane = (method: MethodName): boolean => METHOD_PLOTS[method].quantity === undefined;
 
 /** A method behind: its lines where the plane is that of the curve, otherwise a mark at its stress. */
 function behindOf(method: MethodName, { stress, lines }: MethodReading, sharesPlane: boolean): PlotSeries[] {

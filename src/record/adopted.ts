@@ -1,7 +1,8 @@
 /** Adopted values: values that the engineer uses instead of the results of the constructions. */
-import { ADOPTABLE, type AdoptableName } from "../specification/adopted";
+import { ADOPTABLE, type AdoptableName } from "../specification/adoptable";
 import type { Index } from "../reduction/curve/indices";
-import type { MethodName, Preconsolidation } from "../reduction/curve/preconsolidation";
+import type { Preconsolidation } from "../reduction/curve/preconsolidation";
+import type { MethodName } from "../reduction/curve/method-words";
 import { digits, say, verbatim, type Message } from "../reduction/message";
 import { given, type Outcome } from "../reduction/outcome";
 

@@ -3,7 +3,7 @@ import type { Picks, TimeMethod } from "../reduction/increment/constructions/pic
 import type { Procedure } from "../reduction/increment/constructions/procedure";
 import type { Increment } from "../reduction/increment/reduce";
 import { reducedOnce } from "../reduction/increment/reduced-once";
-import { picksOfLoad, procedureOfLoad } from "../specification/pick-table";
+import { picksOfLoad, procedureOfLoad } from "./picks";
 import { rulesOf } from "../specification/versions";
 import type { LoadRecord, TestRecord } from "./record";
 

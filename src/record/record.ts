@@ -13,22 +13,16 @@ import { OF_CURVE } from "../reduction/curve/picks";
 import { pickNamed, standingRows, type PickedThing } from "../reduction/increment/constructions/picks";
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 import type { CellValue } from "../workbook/port";
-import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "../specification/fields";
-import { labelOf } from "../specification/labels";
-import { LOADS, loadSuffix } from "../specification/load-table";
+import { LOADS, loadSuffix, MOST_LOADS, readingsOfLoads } from "../specification/readings";
 import { unitCellOf, type Measure } from "../specification/measures";
-import { ADOPTABLE } from "../specification/adopted";
+import { ADOPTABLE } from "../specification/adoptable";
+import { CELL_ROWS, type CellRow } from "./cell-rows";
+import { CELLS, labelOf, type Cell } from "./cells";
 import { adoptedCalled, adoptedOf, type Adopted } from "./adopted";
-import { PICK_COLUMNS, type RecordedPick } from "../specification/pick-table";
+import { PICK_COLUMNS, type RecordedPick } from "./picks";
 import { rulesOf } from "../specification/versions";
 import {
-  LOAD_RESULTS,
-  LOAD_WORDS,
-  NUMBERS,
   OLD_WORDS,
-  REMARKS,
-  RESULTS,
-  WORDS,
   type LoadResultName,
   type LoadWordName,
   type NumberName,
@@ -173,20 +167,19 @@ const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
   { name: "atterberg_limits", measure: "text" },
 ];
 
-type Described = Pick<NamedField, "name" | "measure" | "choices" | "alsoReads"> & { readonly label: string };
-
-const DESCRIBED: ReadonlyMap<string, Described> = new Map(
-  [...EXTRA.map((extra) => ({ ...extra, label: labelOf(extra.name) })), ...FIELDS, ...MORE_FIELDS].map((field) => [
-    field.name,
-    field,
-  ]),
+const DESCRIBED: ReadonlyMap<string, Cell> = new Map(
+  [
+    ...EXTRA.map((extra) => ({ ...extra, label: labelOf(extra.name) })),
+    ...CELLS,
+    ...readingsOfLoads(1, MOST_LOADS),
+  ].map((cell) => [cell.name, cell]),
 );
 
 /** Every name that a record is read from, for `readNames`. */
 export const RECORD_NAMES: readonly string[] = [...DESCRIBED.keys()];
 
 /** The name of a cell in a sentence: "Ring + dry soil (ring_and_dry)". */
-export const cellCalled = (name: string): string => `${DESCRIBED.get(name)?.label.trim() ?? name} (${name})`;
+export const cellCalled = (name: string): string => `${labelOf(name)} (${name})`;
 
 /** The name of a cell in a sentence, as a value of a message. */
 export const cellNamed = (name: string): Verbatim => ({
@@ -298,9 +291,9 @@ class Reader {
   }
 
   /** Values of the names for which the sheet has one. */
-  pick<N extends string, T>(names: readonly N[], read: (name: N) => T | undefined): Partial<Record<N, T>> {
+  pick<N extends string, T>(rows: readonly CellRow<N>[], read: (name: N) => T | undefined): Partial<Record<N, T>> {
     const found: Partial<Record<N, T>> = {};
-    for (const name of names) {
+    for (const [name] of rows) {
       const value = read(name);
       if (value !== undefined) found[name] = value;
     }
@@ -354,8 +347,8 @@ export function readRecord(values: NamedValues): TestRecord {
   const loads = readLoads(reader);
   const record = {
     version,
-    numbers: reader.pick(NUMBERS, number),
-    words: reader.pick([...WORDS, ...OLD_WORDS], word),
+    numbers: reader.pick(CELL_ROWS.numbers, number),
+    words: reader.pick([...CELL_ROWS.words, ...OLD_WORDS.map((name) => [name] as const)], word),
     tins: rowsOf(reader, ["tin_number", "tin_mass", "tin_and_wet", "tin_and_dry"], (row): Tin => ({
       number: reader.word("tin_number", row),
       mass: reader.number("tin_mass", row),
@@ -372,11 +365,11 @@ export function readRecord(values: NamedValues): TestRecord {
     picks,
     registerSource: reader.word("register_source"),
     loads: loads.filter(isUsed),
-    results: reader.pick(RESULTS, number),
-    remarks: reader.pick(REMARKS, word),
+    results: reader.pick(CELL_ROWS.results, number),
+    remarks: reader.pick(CELL_ROWS.remarks, word),
   };
   const last = Math.max(...loads.map((load) => load.number));
-  const missing = fieldsFor(last)
+  const missing = [...CELLS, ...readingsOfLoads(1, last || LOADS)]
     .map(({ name }) => name)
     .filter((name) => !(name in values));
   return { ...record, missing, faults: reader.faults };
@@ -401,8 +394,8 @@ function readLoads(reader: Reader): LoadRecord[] {
       hangerMass: reader.number("load_mass", row),
       temperature: reader.number("load_temperature", row),
       readings: DESCRIBED.has(`times${series}`) ? readReadings(reader, `times${series}`, `readings${series}`) : [],
-      results: reader.pick(LOAD_RESULTS, (name) => reader.number(name, row)),
-      words: reader.pick(LOAD_WORDS, (name) => reader.word(name, row)),
+      results: reader.pick(CELL_ROWS.loadResults, (name) => reader.number(name, row)),
+      words: reader.pick(CELL_ROWS.loadWords, (name) => reader.word(name, row)),
     };
   });
 }

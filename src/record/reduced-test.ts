@@ -4,19 +4,18 @@
  */
 import { cellNamed, nameOf, type LoadRecord, type NumberName, type TestRecord } from "./record";
 import { dialSense, loadColumn, incrementOfLoad, outcomeOf } from "./load-curve";
-import { methodOfLoad, picksOfCurve } from "../specification/pick-table";
+import { methodOfLoad, picksOfCurve } from "./picks";
 import { rulesOf } from "../specification/versions";
 import { branches, type Branches } from "../reduction/curve/shape/branches";
 import { loadSteps } from "../reduction/curve/loads";
 import { compressionIndex, recompressionIndex, swellingIndex, type Index } from "../reduction/curve/indices";
-import { methodNamed } from "../reduction/curve/method-words";
-import type { AdoptableName } from "../specification/adopted";
+import { methodNamed, type MethodName } from "../reduction/curve/method-words";
+import type { AdoptableName } from "../specification/adoptable";
 import { indexInUse, stressInUse } from "./adopted";
 import { testCurve, type TestCurve } from "../reduction/curve/shape/points";
 import {
   preconsolidation,
   preconsolidationSpread,
-  type MethodName,
   type Preconsolidation,
   type Spread,
 } from "../reduction/curve/preconsolidation";

@@ -3,7 +3,7 @@ import { fieldCurve } from "../reduction/curve/field-curve";
 import { LUNNE_NAMES } from "../reduction/curve/sample-quality";
 import { distinct, joined, say, type Message } from "../reduction/message";
 import { then, type Outcome } from "../reduction/outcome";
-import { picksOfCurve } from "../specification/pick-table";
+import { picksOfCurve } from "./picks";
 import type { RemarkName, TestRecord } from "./record";
 import { inputs, inSheetStress, reduced, seatingDeflection, type LoadReduced } from "./reduced-test";
 

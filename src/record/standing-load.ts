@@ -2,7 +2,7 @@
  * Describes a load that is still on the specimen: its schedule, the readings so far, and the time at which it was
  * applied.
  */
-import { readingsName, timesName } from "../specification/load-table";
+import { readingsName, timesName } from "../specification/readings";
 import type { CellValue } from "../workbook/port";
 import type { LoadRecord, NamedValues, TestRecord } from "./record";
 

@@ -2,71 +2,44 @@
  * Values that the engineer adopts in the place of what the constructions give. A blank leaves what the constructions give;
  * either way the sheet goes on with one value, and both are seen side by side.
  */
-import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
-import { METHOD_WORDS } from "../reduction/curve/method-words";
-import type { Column, Table } from "./field";
+import { METHOD_NAMES, METHOD_WORDS } from "../reduction/curve/method-words";
+import { when, type Column, type Table } from "./field";
 import { atLoad, byMethod, INDEX_OF, linePicked, METHOD, ofCurve, STRESS_PICKED } from "./formulas";
-import type { Measure } from "./measures";
-import { when } from "./field";
+import { ADOPTABLE, type AdoptableName } from "./adoptable";
 
-interface Adoptable {
-  /** The cell with the value in use. */
-  readonly name: string;
-  readonly label: string;
-  readonly measure: Measure;
+interface Constructed {
   /** The result of the constructions. */
   readonly formula: string;
   /** The text of the formula that names the source of the value while nothing is adopted. */
   readonly source: string;
 }
 
-/** The quantities, in the order of the rows. */
-export const ADOPTABLE = [
-  {
-    name: "preconsolidation_stress",
-    label: "Preconsolidation stress",
-    measure: "stress",
-    formula: ofCurve(byMethod("stress")),
-    source: `"as by "&${METHOD}&${STRESS_PICKED}`,
-  },
-  {
-    name: "compression_index",
-    label: "Compression index Cc",
-    measure: "ratio",
+const CONSTRUCTED: Readonly<Record<AdoptableName, Constructed>> = {
+  preconsolidation_stress: { formula: ofCurve(byMethod("stress")), source: `"as by "&${METHOD}&${STRESS_PICKED}` },
+  compression_index: {
     formula: ofCurve(`COMPRESSION_INDEX(${INDEX_OF})`),
     source: `"as by the virgin line"&${linePicked("virgin")}`,
   },
-  {
-    name: "recompression_index",
-    label: "Recompression index Cr",
-    measure: "ratio",
+  recompression_index: {
     formula: ofCurve(`RECOMPRESSION_INDEX(${INDEX_OF})`),
     source: `"as by the reloading"&${linePicked("loop")}`,
   },
-  {
-    name: "swelling_index",
-    label: "Swelling index Cs",
-    measure: "ratio",
+  swelling_index: {
     formula: ofCurve(`SWELLING_INDEX(${INDEX_OF})`),
     source: `"as by the unloading"&${linePicked("unloading")}`,
   },
-  {
-    name: "c_alpha_chosen",
-    label: "C alpha-epsilon",
-    measure: "small",
+  c_alpha_chosen: {
     formula: when(["{c_alpha_load}"], atLoad("c_alpha", "{c_alpha_load}")),
     source: 'IF({c_alpha_load}="","no load chosen","as by load "&{c_alpha_load})',
   },
-] as const satisfies readonly Adoptable[];
-
-export type AdoptableName = (typeof ADOPTABLE)[number]["name"];
+};
 
 const rowOf = (name: AdoptableName): number => ADOPTABLE.findIndex((one) => one.name === name) + 1;
 const isTyped = (row: number): string => `IFERROR(COUNT(INDEX({adopted_value},${row})),0)>0`;
 
 /** The value in use: the adopted value, otherwise the result of the constructions. */
 export function inUse(name: AdoptableName): string {
-  const constructed = ADOPTABLE.find((one) => one.name === name)?.formula.replace(/^=/, "");
+  const constructed = CONSTRUCTED[name].formula.replace(/^=/, "");
   return `=IF(${isTyped(rowOf(name))},INDEX({adopted_value},${rowOf(name)}),${constructed})`;
 }
 
@@ -102,7 +75,7 @@ export const ADOPTED_TABLE: Table = {
       measure: "pick",
       kind: "result",
       at: 3,
-      byRow: ADOPTABLE.map(({ formula, measure }) => ({ formula, measure })),
+      byRow: ADOPTABLE.map(({ name, measure }) => ({ formula: CONSTRUCTED[name].formula, measure })),
       note: "What the constructions give, whatever is adopted beside it.",
     },
     {
@@ -131,8 +104,8 @@ export const ADOPTED_TABLE: Table = {
       measure: "text",
       kind: "remark",
       at: 6,
-      byRow: ADOPTABLE.map(({ source }, index) => ({
-        formula: `=IF(${isTyped(index + 1)},"adopted"&IF([adopted_reason]="",", no reason","")&IF([adopted_by]="",", no initials",""),${source})`,
+      byRow: ADOPTABLE.map(({ name }, index) => ({
+        formula: `=IF(${isTyped(index + 1)},"adopted"&IF([adopted_reason]="",", no reason","")&IF([adopted_by]="",", no initials",""),${CONSTRUCTED[name].source})`,
       })),
       note: "Whether the value in use was adopted or is that of the constructions, and what an adopted one lacks.",
     },

@@ -1,6 +1,6 @@
 /** Lists every name of the data sheet with its meaning, for all code that reads a sheet by name. */
 import { isSpill, isTable, type Field } from "./field";
-import { LOADS, MOST_LOADS, readingsOf } from "./load-table";
+import { LOADS, MOST_LOADS, readingsOfLoads } from "./readings";
 import type { Measure } from "./measures";
 import { ALL_PARTS } from "./parts";
 
@@ -18,12 +18,10 @@ export interface NamedField {
 
 /** The fields of the readings for the loads `first` to `last`. */
 const readings = (first: number, last: number): NamedField[] =>
-  Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => readingsOf(first + index))
-    .flat()
-    .map((column) => ({ ...column, kind: "input", column: true }));
+  readingsOfLoads(first, last).map((column) => ({ ...column, kind: "input", column: true }));
 
 /** The fields of every sheet, whatever the number of its loads. */
-const APART_FROM_READINGS: readonly NamedField[] = ALL_PARTS.flatMap((part): NamedField[] => {
+export const FIELDS_APART_FROM_READINGS: readonly NamedField[] = ALL_PARTS.flatMap((part): NamedField[] => {
   if (isSpill(part)) return [{ ...part, measure: "text", kind: "result", column: true }];
   if (!isTable(part)) return [{ ...part, column: false }];
   return part.columns.flatMap(({ kind, startInput, ...column }): NamedField[] => [
@@ -37,7 +35,7 @@ const APART_FROM_READINGS: readonly NamedField[] = ALL_PARTS.flatMap((part): Nam
  * number.
  */
 export const fieldsFor = (loads: number): readonly NamedField[] => [
-  ...APART_FROM_READINGS,
+  ...FIELDS_APART_FROM_READINGS,
   ...readings(1, loads || LOADS),
 ];
 

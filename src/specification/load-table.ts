@@ -7,10 +7,7 @@ import { SAME_LOAD } from "../reduction/curve/loads";
 import { when, type Column, type Table } from "./field";
 import { atLoad } from "./formulas";
 import type { Measure } from "./measures";
-
-/** The usual number of loads of a sheet, and the largest. */
-export const LOADS = 24;
-export const MOST_LOADS = 48;
+import { LOADS } from "./readings";
 
 type Heading = readonly [string, string];
 
@@ -454,36 +451,3 @@ export const LOAD_TABLE: Table = { rows: LOADS, columns: LOAD_PARTS.flatMap(({ c
 
 /** The load table of a sheet with this number of loads. */
 export const loadTable = (loads: number): Table => ({ ...LOAD_TABLE, rows: loads });
-
-/**
- * The schedule of readings by hand in minutes. The intervals grow almost geometrically, as in ASTM D2435 (from memory;
- * check the edition that applies).
- */
-export const HAND_TIMES = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440] as const;
-
-/** The number of a load in the names of its readings: "07" in times_07 and readings_07. */
-export const loadSuffix = (load: number): string => String(load).padStart(2, "0");
-
-export const timesName = (load: number): string => `times_${loadSuffix(load)}`;
-export const readingsName = (load: number): string => `readings_${loadSuffix(load)}`;
-
-/** A sheet that has this name is a data sheet. */
-export const DATA_SHEET_NAME = timesName(1);
-
-/** The two columns with the readings of a load. */
-export const readingsOf = (load: number): readonly [Column, Column] => [
-  {
-    name: timesName(load),
-    label: `Times of load ${load}`,
-    heading: ["Time", ""],
-    measure: "time",
-    kind: "input",
-  },
-  {
-    name: readingsName(load),
-    label: `Readings of load ${load}`,
-    heading: ["Reading", ""],
-    measure: "reading",
-    kind: "input",
-  },
-];

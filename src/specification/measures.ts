@@ -17,6 +17,18 @@ interface MeasureSpec {
   readonly format?: string | Readonly<Record<System, string>>;
 }
 
+/** The cell with the unit of each measure whose unit a person chooses. */
+const UNIT_CELLS = {
+  length: "length_unit",
+  stress: "stress_unit",
+  cv: "cv_unit",
+  density: "density_unit",
+  compressibility: "mv_unit",
+  factor: "length_unit",
+  conductivity: "conductivity_unit",
+  depth: "depth_unit",
+} as const satisfies Readonly<Record<string, UnitCell>>;
+
 export const MEASURES = {
   text: { unit: "" },
   date: { unit: "", format: "yyyy-mm-dd" },
@@ -24,15 +36,15 @@ export const MEASURES = {
   moment: { unit: "", format: "yyyy-mm-dd hh:mm" },
   /** A number, or a word instead of it. */
   pick: { unit: "" },
-  length: { unit: { cell: "length_unit" }, format: { SI: "0.000", US: "0.0000" } },
-  stress: { unit: { cell: "stress_unit" }, format: { SI: "0.0", US: "0.000" } },
-  cv: { unit: { cell: "cv_unit" }, format: THREE_FIGURES },
-  density: { unit: { cell: "density_unit" }, format: { SI: "0.00", US: "0.0" } },
-  compressibility: { unit: { cell: "mv_unit" }, format: THREE_FIGURES },
+  length: { unit: { cell: UNIT_CELLS.length }, format: { SI: "0.000", US: "0.0000" } },
+  stress: { unit: { cell: UNIT_CELLS.stress }, format: { SI: "0.0", US: "0.000" } },
+  cv: { unit: { cell: UNIT_CELLS.cv }, format: THREE_FIGURES },
+  density: { unit: { cell: UNIT_CELLS.density }, format: { SI: "0.00", US: "0.0" } },
+  compressibility: { unit: { cell: UNIT_CELLS.compressibility }, format: THREE_FIGURES },
   /** The length of one division of the dial or transducer. */
-  factor: { unit: { cell: "length_unit", per: "/div" }, format: "0.0####" },
-  conductivity: { unit: { cell: "conductivity_unit" }, format: "0.00E+00" },
-  depth: { unit: { cell: "depth_unit" }, format: "0.00" },
+  factor: { unit: { cell: UNIT_CELLS.factor, per: "/div" }, format: "0.0####" },
+  conductivity: { unit: { cell: UNIT_CELLS.conductivity }, format: "0.00E+00" },
+  depth: { unit: { cell: UNIT_CELLS.depth }, format: "0.00" },
   mass: { unit: "g", format: "0.00" },
   percent: { unit: "", format: "0.0%" },
   strain: { unit: "", format: "0.00%" },
@@ -68,11 +80,11 @@ export function unitText(measure: Measure, inCell: (cell: UnitCell) => string): 
   return typeof unit === "string" ? unit : inCell(unit.cell) + (unit.per ?? "");
 }
 
+const hasUnitCell = (measure: Measure): measure is keyof typeof UNIT_CELLS => measure in UNIT_CELLS;
+
 /** The cell that contains the unit of a measure; undefined if the unit is fixed. */
-export function unitCellOf(measure: Measure): UnitCell | undefined {
-  const { unit } = spec(measure);
-  return typeof unit === "string" ? undefined : unit.cell;
-}
+export const unitCellOf = (measure: Measure): UnitCell | undefined =>
+  hasUnitCell(measure) ? UNIT_CELLS[measure] : undefined;
 
 export function formatOf(measure: Measure, system: System): string | undefined {
   const { format } = spec(measure);

@@ -1,6 +1,7 @@
 /** The whole data sheet but its readings in one list, and its parts with their titles and the names of their cells. */
 import { isTable, type Column, type Part } from "./field";
-import { LOAD_PARTS, LOAD_TABLE, MOST_LOADS, readingsOf } from "./load-table";
+import { LOAD_PARTS, LOAD_TABLE } from "./load-table";
+import { MOST_LOADS, readingsOf } from "./readings";
 import { FORM, MISSING, REMARKS, RESULTS, SECTIONS, TYPED_REMARKS, type Section } from "./main-page";
 import { PICK_TABLE } from "./pick-table";
 

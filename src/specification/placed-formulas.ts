@@ -7,7 +7,7 @@ import { cellAddress, columnLetters } from "../workbook/address";
 import type { Box } from "../workbook/port";
 import { isSpill, isTable, type Column, type Table } from "./field";
 import { PAST_EVERY_ROW } from "./formulas";
-import { loadSuffix } from "./load-table";
+import { loadSuffix } from "./readings";
 import { ALL_PARTS } from "./parts";
 
 /**

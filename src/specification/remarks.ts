@@ -1,6 +1,5 @@
 /** The remarks in full: the remarks of a person, and the remarks of the reduction. */
-import { METHOD_WORDS } from "../reduction/curve/method-words";
-import { METHOD_NAMES } from "../reduction/curve/preconsolidation";
+import { METHOD_WORDS, METHOD_NAMES } from "../reduction/curve/method-words";
 import { when, type Field } from "./field";
 import { text } from "./form-fields";
 import { ADOPTED_SENTENCES } from "./adopted";

@@ -7,7 +7,6 @@
 export interface Required {
   /** The number of the item, 1 to 19. */
   readonly item: number;
-  readonly what: string;
   /** The cells that must be filled. Of an inner list, one filled cell is enough. */
   readonly needs: readonly (string | readonly string[])[];
   /**
@@ -22,9 +21,9 @@ export interface Required {
 }
 
 export const REQUIRED: readonly Required[] = [
+  // Laboratory, project, report number, dates, signatories
   {
     item: 1,
-    what: "Laboratory, project, report number, dates, signatories",
     needs: [
       "laboratory",
       "project",
@@ -37,71 +36,79 @@ export const REQUIRED: readonly Required[] = [
       "date_checked",
     ],
   },
+  // Location, sample, depth, orientation, sample type
   {
     item: 2,
-    what: "Location, sample, depth, orientation, sample type",
     needs: ["boring", "sample", "depth", ["specimen_orientation", "preparation"], "sample_type"],
   },
+  // Description or classification; limits where measured
   {
     item: 3,
-    what: "Description or classification; limits where measured",
     needs: ["soil_description"],
     whereMeasured: [
       ["liquid_limit", "atterberg_limits"],
       ["plastic_limit", "atterberg_limits"],
     ],
   },
-  { item: 4, what: "Condition and preparation", needs: ["condition", "preparation"] },
+  // Condition and preparation
+  { item: 4, needs: ["condition", "preparation"] },
+  // Specimen dimensions, ring, drainage
   {
     item: 5,
-    what: "Specimen dimensions, ring, drainage",
     needs: ["diameter", "initial_height", "ring_number", "drainage"],
   },
+  // Initial and final water content and their source
   {
     item: 6,
-    what: "Initial and final water content and their source",
     needs: ["water_content_initial", "water_content_final"],
     whereMeasured: ["water_content_trimmings"],
   },
-  { item: 7, what: "Densities", needs: ["density_initial", "dry_density_initial"] },
+  // Densities
+  { item: 7, needs: ["density_initial", "dry_density_initial"] },
+  // Specific gravity of solids, measured or assumed
   {
     item: 8,
-    what: "Specific gravity of solids, measured or assumed",
     needs: ["specific_gravity", "specific_gravity_basis"],
   },
+  // Void ratios and saturations, initial and final
   {
     item: 9,
-    what: "Void ratios and saturations, initial and final",
     needs: ["void_ratio_initial", "void_ratio_final", "saturation_initial", "saturation_final"],
   },
+  // Inundation stress, swell or collapse, swelling pressure
   {
     item: 10,
-    what: "Inundation stress, swell or collapse, swelling pressure",
     needs: ["inundation_stress", "inundation_strain"],
     whereMeasured: ["swelling_pressure"],
   },
-  { item: 11, what: "Method of loading and duration of each load", needs: ["test_method"] },
+  // Method of loading and duration of each load
+  { item: 11, needs: ["test_method"] },
+  // Table of loads
   {
     item: 12,
-    what: "Table of loads",
     needs: [],
     ofLoads: ["load_stress", "corrected_deformation", "strain_end", "void_ratio_end"],
     ofSomeLoads: ["volume_compressibility", "cv_chosen", "c_alpha", "load_temperature"],
   },
-  { item: 13, what: "cv method, temperature correction", needs: ["time_method"] },
-  { item: 14, what: "Apparatus correction", needs: [], whereMeasured: ["calibration_date"] },
-  { item: 15, what: "Plots: compression curve, time curves, cv against stress", needs: [] },
+  // cv method, temperature correction
+  { item: 13, needs: ["time_method"] },
+  // Apparatus correction
+  { item: 14, needs: [], whereMeasured: ["calibration_date"] },
+  // Plots: compression curve, time curves, cv against stress
+  { item: 15, needs: [] },
+  // Preconsolidation stress with its technique; indices
   {
     item: 16,
-    what: "Preconsolidation stress with its technique; indices",
     needs: ["preconsolidation_stress", "compression_index"],
     whereMeasured: ["recompression_index", "swelling_index"],
   },
-  { item: 17, what: "In-situ stress where known", needs: [], whereMeasured: ["in_situ_stress"] },
+  // In-situ stress where known
+  { item: 17, needs: [], whereMeasured: ["in_situ_stress"] },
+  // Deviations, disturbance and remarks
   {
     item: 18,
-    what: "Deviations, disturbance and remarks",
     needs: [["deviations", "test_remarks"]],
   },
-  { item: 19, what: "Standard and edition", needs: ["standard"] },
+  // Standard and edition
+  { item: 19, needs: ["standard"] },
 ];

@@ -1,6 +1,6 @@
 /** Lists the results that the sheet calculates from each of its names, and so loses if the name is lost. */
 import { isTable, type Column } from "./field";
-import { loadSuffix, MOST_LOADS } from "./load-table";
+import { loadSuffix, MOST_LOADS } from "./readings";
 import { ALL_PARTS } from "./parts";
 
 interface Worked {

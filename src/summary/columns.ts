@@ -8,8 +8,8 @@ import { THREE_FIGURES } from "../workbook/number-format";
 import type { CellValue } from "../workbook/port";
 import type { RemarkName, ResultName, WordName, NumberName } from "../record/names";
 import { RECORD_UNITS, type TestRecord } from "../record/record";
-import { ADOPTABLE } from "../specification/adopted";
-import { DATA_SHEET_NAME } from "../specification/load-table";
+import { ADOPTABLE } from "../specification/adoptable";
+import { DATA_SHEET_NAME } from "../specification/readings";
 import { MEASURES } from "../specification/measures";
 
 /** The measures for which the summary has a unit of its own. */

@@ -10,7 +10,7 @@ import { en } from "../../src/pane/text/en";
 import { host as enHost } from "../../src/pane/text/en/host";
 import { SAMPLE_TYPES } from "../../src/exchange/ags4/dictionary";
 import { cellCalled, RECORD_NAMES } from "../../src/record/record";
-import { labelOf } from "../../src/specification/labels";
+import { labelOf } from "../../src/record/cells";
 import { sheetNames, paneFrame, showSheet, takePicture, withBrowser, type HostPage } from "./page";
 
 /** The texts of a table: its strings, and the strings in the code of its functions. */

@@ -33,6 +33,7 @@ test("every limit of every question is listed once, with its default and unit", 
   const wanted = TABLE.flatMap(({ id, limits }) => Object.keys(limits).map((name) => `${id}.${name}`));
   expect(LIMITS.map(({ name }) => name)).toEqual(wanted);
   expect(new Set(wanted).size).toBe(wanted.length);
+  for (const { limits, units = {} } of TABLE) expect(Object.keys(units).sort()).toEqual(Object.keys(limits).sort());
   expect(unknownThresholds(Object.fromEntries(LIMITS.map(({ name, value }) => [name, value])))).toEqual([]);
   expect(Object.keys(plan.names).sort()).toEqual([...LIMIT_NAMES, "limits"].sort());
 });

@@ -2,7 +2,7 @@
 import { blankSheet, demoSheet, fillSheet, type System } from "../../src/datasheet";
 import { demoTest, TRUTH } from "../../src/datasheet/demo-test";
 import { cellAddress } from "../../src/workbook/address";
-import { HAND_TIMES } from "../../src/specification/load-table";
+import { HAND_TIMES } from "../../src/specification/readings";
 import { testCurve } from "../../src/reduction/curve/shape/points";
 import { preconsolidation } from "../../src/reduction/curve/preconsolidation";
 import { reduceIncrement } from "../../src/reduction/increment/reduce";

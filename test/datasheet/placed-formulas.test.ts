@@ -3,7 +3,7 @@
  */
 import { demoSheet } from "../../src/datasheet";
 import { FIELDS } from "../../src/specification/fields";
-import { loadSuffix } from "../../src/specification/load-table";
+import { loadSuffix } from "../../src/specification/readings";
 import { neededFirst, NAMES_WITH_FORMULAS, placedFormulas, spillOf } from "../../src/specification/placed-formulas";
 import type { Box, CellPlan, SheetPlan } from "../../src/workbook/port";
 import { calculate } from "./sheet-in-engine";

@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { readingSheet, type ReadingSheetOptions } from "../../src/datasheet/reading-sheet";
 import { readRecord, type NamedValues } from "../../src/record/record";
-import { HAND_TIMES } from "../../src/specification/load-table";
+import { HAND_TIMES } from "../../src/specification/readings";
 import { checkPlan } from "../../src/workbook/plan-check";
 import type { CellValue, SheetPlan } from "../../src/workbook/port";
 

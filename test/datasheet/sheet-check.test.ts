@@ -14,7 +14,7 @@ import {
   FIELDS,
 } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
-import { methodOfLoad } from "../../src/specification/pick-table";
+import { methodOfLoad } from "../../src/record/picks";
 import { OLD_WORDS } from "../../src/record/names";
 import { readRecord } from "../../src/record/record";
 import { usesOf } from "../../src/specification/uses";
@@ -69,7 +69,7 @@ describe("damage", () => {
     const [missing] = findings.filter(({ attach }) => attach?.includes("ring_mass"));
     expect(missing.weight).toBe("stop");
     expect(english(missing.sentence)).toMatch(
-      /^Ring \(ring_mass\) is missing\. Without it there is no answer for: .*Dry mass/,
+      /^Mass of the ring \(ring_mass\) is missing\. Without it there is no answer for: .*Dry mass/,
     );
     await port.nameCells(sheet, "ring_mass", boxAddress(plan.names.ring_mass).replaceAll("$", ""));
     expect((await check(port, sheet)).findings).toEqual([]);
@@ -83,7 +83,7 @@ describe("damage", () => {
       {},
     );
     expect(english(doubled.findings[0].sentence)).toMatch(
-      /Ring \(ring_mass\) is there 2 times, at \w+, \w+\. The sheet's own/,
+      /Mass of the ring \(ring_mass\) is there 2 times, at \w+, \w+\. The sheet's own/,
     );
   });
 
@@ -181,7 +181,7 @@ describe("damage", () => {
     expect(said).toEqual(
       expect.arrayContaining([
         expect.stringMatching(/Initial height \(initial_height\) holds "25,4" stored as text: re-enter it as a number/),
-        expect.stringMatching(/Ring \(ring_mass\) holds 46085, which looks like a date \(2026-03-04\)/),
+        expect.stringMatching(/Mass of the ring \(ring_mass\) holds 46085, which looks like a date \(2026-03-04\)/),
       ]),
     );
   });

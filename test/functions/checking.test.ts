@@ -92,7 +92,7 @@ describe("CHECKS", () => {
     const answer = CHECKS([...changed("ring_mass", "74.36", null), ["ring_weight", 74, null]]);
     expect(answer[answer.length - 1][5]).toBe("names that no question reads: ring_weight");
     expect(row(answer, "Q60")[5]).toMatch(/"74.36" stored as text/);
-    expect(row(answer, "Q01")[5]).toMatch(/it needs Ring \(ring_mass\)/);
+    expect(row(answer, "Q01")[5]).toMatch(/it needs Mass of the ring \(ring_mass\)/);
     const error = { type: "Error", basicType: "Error", basicValue: "#REF!" };
     expect(row(CHECKS(changed("ring_mass", error, null)), "Q01")[1]).toBe("cannot be asked");
   });

@@ -5,7 +5,7 @@
  */
 import { CASAGRANDE_LINES, PRECONSOLIDATION, PRECONSOLIDATION_SPREAD } from "../../src/functions/curve";
 import { SOLIDS_HEIGHT, VOID_RATIO } from "../../src/functions/specimen";
-import { METHOD_WORDS } from "../../src/reduction/curve/methods/words";
+import { METHOD_WORDS } from "../../src/reduction/curve/method-words";
 import curves from "./data/compression-curves.json";
 
 const column = (values: readonly number[]): any[][] => values.map((value) => [value]);

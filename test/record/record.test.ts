@@ -1,7 +1,7 @@
 /** A record read from the calculated demonstration, and from sheets that lack names or hold unusable values. */
 import { blankSheet, demoSheet, FIELDS, type System } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
-import { HAND_TIMES } from "../../src/specification/load-table";
+import { HAND_TIMES } from "../../src/specification/readings";
 import * as names from "../../src/record/names";
 import { RECORD_NAMES, readRecord, type NamedValues, type TestRecord } from "../../src/record/record";
 import { convert } from "../../src/reduction/units";
@@ -161,7 +161,7 @@ describe("an incomplete sheet", () => {
 
   test.each([
     ["a unit that is none", { length_unit: "furlong" }, "length_unit", "unit", /"furlong", which is no unit of length/],
-    ["text", { ring_mass: "about 74" }, "ring_mass", "text", /Ring \(ring_mass\) holds "about 74"/],
+    ["text", { ring_mass: "about 74" }, "ring_mass", "text", /Mass of the ring \(ring_mass\) holds "about 74"/],
     ["a number as text", { ring_mass: "74.36" }, "ring_mass", "number as text", /"74.36" stored as text: re-enter/],
     ["a decimal comma", { ring_mass: "74,36" }, "ring_mass", "number as text", /"74,36" stored as text/],
     ["an error", { ring_mass: "#REF!" }, "ring_mass", "error", /shows #REF!/],

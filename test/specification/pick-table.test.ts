@@ -2,8 +2,8 @@
 import { english } from "../../src/reduction/message";
 import { demoSheet, fillSheet } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
-import { HAND_TIMES } from "../../src/specification/load-table";
-import { methodOfLoad, PICK_COLUMNS, picksOfLoad } from "../../src/specification/pick-table";
+import { HAND_TIMES } from "../../src/specification/readings";
+import { methodOfLoad, PICK_COLUMNS, picksOfLoad } from "../../src/record/picks";
 import { readRecord, type TestRecord } from "../../src/record/record";
 import { checkSheet } from "../../src/datasheet/sheet-check";
 import { COMPRESSION_INDEX, PRECONSOLIDATION, SWELLING_INDEX } from "../../src/functions/curve";

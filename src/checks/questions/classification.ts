@@ -4,7 +4,7 @@ import { correlatedCc, CORRELATION_SPREAD } from "../../reduction/curve/correlat
 import { digits, listed, say, type Message } from "../../reduction/message";
 import { inputs } from "../../record/reduced-test";
 import type { NumberName } from "../../record/names";
-import { ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
+import { ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer, type Question } from "../check";
 import { asVoidRatio } from "./as-void-ratio";
 
 /** A share or a limit that cannot be greater than another one; nothing if one of them is blank. */
@@ -31,14 +31,29 @@ function ordered(record: TestRecord, greater: NumberName, less: NumberName): { l
 const plasticityIndex = ({ numbers: { liquid_limit: LL, plastic_limit: PL } }: TestRecord): number | undefined =>
   LL === undefined || PL === undefined ? undefined : LL - PL;
 
+/** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
+export const classificationQuestions = (): Readonly<Record<string, Question>> => ({
+  Q67: {
+    question: say`Do limits, grading and water content agree with one another?`,
+    about: ["liquid_limit", "plastic_limit", "water_content_initial", "clay_content", "fines_content"],
+    severity: "stop",
+    basis: COMMON,
+    units: { explain_below: "", explain_above: "" },
+  },
+  Q68: {
+    question: say`Is Cc plausible for this soil, by correlations with its classification?`,
+    about: ["compression_index", "liquid_limit", "water_content_initial", "void_ratio_initial"],
+    severity: "note",
+    basis: say`the correlations named in the answer; their spread of 30 % is that of Terzaghi & Peck, from memory`,
+    units: { spread: "ratio" },
+  },
+});
+
+/** How each question is answered. */
 export const CLASSIFICATION_CHECKS = [
   check({
     id: "Q67",
-    about: ["liquid_limit", "plastic_limit", "water_content_initial", "clay_content", "fines_content"],
-    question: say`Do limits, grading and water content agree with one another?`,
-    severity: "stop",
-    basis: COMMON,
-    limits: { explain_below: { value: -0.5, unit: "" }, explain_above: { value: 3, unit: "" } },
+    limits: { explain_below: -0.5, explain_above: 3 },
     ask: ({ record, reduced, limits: l }) => {
       const PI = plasticityIndex(record);
       const PL = record.numbers.plastic_limit;
@@ -70,11 +85,7 @@ export const CLASSIFICATION_CHECKS = [
   }),
   check({
     id: "Q68",
-    about: ["compression_index", "liquid_limit", "water_content_initial", "void_ratio_initial"],
-    question: say`Is Cc plausible for this soil, by correlations with its classification?`,
-    severity: "note",
-    basis: say`the correlations named in the answer; their spread of 30 % is that of Terzaghi & Peck, from memory`,
-    limits: { spread: { value: CORRELATION_SPREAD, unit: "ratio" } },
+    limits: { spread: CORRELATION_SPREAD },
     ask: ({ record, reduced, limits: l }) =>
       ask(inputs(record, "liquid_limit", "specific_gravity"), ({ liquid_limit, specific_gravity }) =>
         ask(reduced.compressionIndex, ({ value }) => {

@@ -7,7 +7,7 @@ import { isDisturbed, LUNNE, LUNNE_NAMES, STRAIN_CLASSES } from "../../reduction
 import { say, verbatim, digits, type Message } from "../../reduction/message";
 import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { then, type Outcome } from "../../reduction/outcome";
-import { ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
+import { ask, cannotAsk, check, COMMON, figure, gravest, rangesOf, within, type Answer, type Question } from "../check";
 import { calledInRow, inKpa, inputs, inSheetStress } from "../../record/reduced-test";
 import { asVoidRatio } from "./as-void-ratio";
 import { virginLoads } from "./time-curves";
@@ -15,14 +15,116 @@ import { virginLoads } from "./time-curves";
 const pair = <A, B>(a: Outcome<A>, b: Outcome<B>, answer: (a: A, b: B) => Answer): Answer =>
   ask(a, (first) => ask(b, (second) => answer(first, second)));
 
+/** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
+export const curveQuestions = (): Readonly<Record<string, Question>> => ({
+  Q44: {
+    question: say`Does the virgin line have enough points, and reach far enough beyond yield?`,
+    about: ["load_stress"],
+    severity: "explain",
+    basis: say`${COMMON}; the result depends on the greatest stress (J. Mar. Sci. Eng. 2026, 14(8), 740, from its abstract)`,
+    units: { points: "points", reach: "times" },
+  },
+  Q45: {
+    question: say`Does the preconsolidation stress lie between the loads that could show it?`,
+    about: ["preconsolidation_stress"],
+    severity: "stop",
+    basis: COMMON,
+  },
+  Q46: {
+    question: say`Do the methods agree on the preconsolidation stress?`,
+    about: ["preconsolidation_stress"],
+    severity: "explain",
+    basis: COMMON,
+    units: { explain: "ratio of the median", unreliable: "ratio of the median" },
+  },
+  Q47: {
+    question: say`Does the curve have a bend, like that of an undisturbed specimen?`,
+    about: ["recompression_index", "compression_index"],
+    severity: "explain",
+    basis: COMMON,
+    units: { share: "ratio" },
+  },
+  Q48: {
+    question: say`Are recompression and swelling index in proportion?`,
+    about: ["recompression_index", "swelling_index"],
+    severity: "explain",
+    basis: COMMON,
+    units: { explain_below: "Cr/Cc", explain_above: "Cr/Cc", times: "Cs against Cr" },
+  },
+  Q49: {
+    question: say`Is the compression index that of a soil?`,
+    about: ["compression_index"],
+    severity: "explain",
+    basis: COMMON,
+    units: { explain_below: "Cc", explain_above: "Cc", ratio_above: "CR" },
+  },
+  Q50: {
+    question: say`Is secondary compression in proportion to the slope of the curve under the same load?`,
+    about: ["c_alpha", "compression_index"],
+    severity: "explain",
+    basis: say`Mesri & Castro 1987 (concept); limits from Terzaghi, Peck & Mesri 1996, from memory`,
+    units: { explain_below: "", explain_above: "" },
+  },
+  Q51: {
+    question: say`Is the sample good enough, by its volume change up to the in-situ stress?`,
+    about: ["quality_change", "in_situ_stress"],
+    severity: "explain",
+    basis: say`Lunne et al. 1997; Terzaghi, Peck & Mesri 1996 (SQD), limits as the reduction has them`,
+    units: { change: "change of e over e0, OCR 1 to 2", strain: "ratio" },
+  },
+  Q52: {
+    question: say`Is the overconsolidation ratio possible, and does it rest on an in-situ stress?`,
+    about: ["overconsolidation_ratio", "in_situ_stress"],
+    severity: "explain",
+    basis: COMMON,
+    units: { explain_below: "", explain_above: "" },
+  },
+  Q66: {
+    question: say`Does an adopted preconsolidation stress lie within the range of the methods, or has it a reason?`,
+    about: ["preconsolidation_stress", "adopted_value", "adopted_reason"],
+    severity: "explain",
+    basis: COMMON,
+  },
+  Q53: {
+    question: say`Does the in-situ stress agree with the depth?`,
+    about: ["in_situ_stress", "depth"],
+    severity: "explain",
+    basis: say`arithmetic: unit weights from buoyant soft soil to dense dry soil`,
+    units: { explain_below: "kPa/m", explain_above: "kPa/m" },
+  },
+  Q54: {
+    question: say`Is the conductivity from cv that of a clay?`,
+    about: ["conductivity"],
+    severity: "explain",
+    basis: COMMON,
+    units: { explain_below: "m/s", explain_above: "m/s" },
+  },
+  Q55: {
+    question: say`Are all void ratios above zero, and does unloading open the soil?`,
+    about: ["void_ratio_end"],
+    severity: "stop",
+    basis: say`logic`,
+  },
+  Q56: {
+    question: say`Is swell on wetting reported?`,
+    about: ["inundation_strain"],
+    severity: "explain",
+    basis: COMMON,
+    units: { strain: "ratio" },
+  },
+  Q57: {
+    question: say`Is rebound less than the compression before it?`,
+    about: ["strain_end"],
+    severity: "stop",
+    basis: say`logic`,
+  },
+});
+
+/** How each question is answered. */
 export const CURVE_CHECKS = [
   check({
     id: "Q44",
-    about: ["load_stress"],
-    question: say`Does the virgin line have enough points, and reach far enough beyond yield?`,
-    severity: "explain",
-    basis: say`${COMMON}; the result depends on the greatest stress (J. Mar. Sci. Eng. 2026, 14(8), 740, from its abstract)`,
-    limits: { points: { value: 3, unit: "points" }, reach: { value: 4, unit: "times" } },
+    limits: { points: 3, reach: 4 },
     ask: ({ record, reduced, limits: l }) =>
       pair(then(reduced.curve, virginLineOf), reduced.preconsolidation, ({ curve, virgin }, { stress }) => {
         const greatest = Math.max(...curve.points.map((point) => point.stress));
@@ -50,10 +152,6 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q45",
-    about: ["preconsolidation_stress"],
-    question: say`Does the preconsolidation stress lie between the loads that could show it?`,
-    severity: "stop",
-    basis: COMMON,
     limits: {},
     ask: ({ record, reduced }) => {
       if (!reduced.curve.ok) return cannotAsk(reduced.curve.reason);
@@ -74,13 +172,9 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q46",
-    about: ["preconsolidation_stress"],
-    question: say`Do the methods agree on the preconsolidation stress?`,
-    severity: "explain",
-    basis: COMMON,
     limits: {
-      explain: { value: 0.25, unit: "ratio of the median" },
-      unreliable: { value: 0.5, unit: "ratio of the median" },
+      explain: 0.25,
+      unreliable: 0.5,
     },
     ask: ({ record, reduced, limits: l }) =>
       ask(reduced.spread, ({ spread }) =>
@@ -98,11 +192,7 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q47",
-    about: ["recompression_index", "compression_index"],
-    question: say`Does the curve have a bend, like that of an undisturbed specimen?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { share: { value: 0.4, unit: "ratio" } },
+    limits: { share: 0.4 },
     ask: ({ record, reduced, limits: l }) =>
       ask(reduced.branches, ({ firstLoading }) =>
         pair(
@@ -124,14 +214,10 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q48",
-    about: ["recompression_index", "swelling_index"],
-    question: say`Are recompression and swelling index in proportion?`,
-    severity: "explain",
-    basis: COMMON,
     limits: {
-      explain_below: { value: 0.02, unit: "Cr/Cc" },
-      explain_above: { value: 0.25, unit: "Cr/Cc" },
-      times: { value: 2, unit: "Cs against Cr" },
+      explain_below: 0.02,
+      explain_above: 0.25,
+      times: 2,
     },
     ask: ({ record, reduced, limits: l }) =>
       pair(reduced.recompressionIndex, reduced.compressionIndex, (Cr, Cc) => {
@@ -140,7 +226,7 @@ export const CURVE_CHECKS = [
           say`Cr over Cc`,
           Cr.value / Cc.value,
           "ratio",
-          { explain: [l.explain_below, l.explain_above] },
+          rangesOf(l),
           say`look at where each slope was taken`,
         );
         const { swellingIndex: Cs } = reduced;
@@ -159,14 +245,10 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q49",
-    about: ["compression_index"],
-    question: say`Is the compression index that of a soil?`,
-    severity: "explain",
-    basis: COMMON,
     limits: {
-      explain_below: { value: 0.05, unit: "Cc" },
-      explain_above: { value: 3, unit: "Cc" },
-      ratio_above: { value: 0.6, unit: "CR" },
+      explain_below: 0.05,
+      explain_above: 3,
+      ratio_above: 0.6,
     },
     ask: ({ record, reduced, limits: l }) =>
       ask(reduced.compressionIndex, ({ value }) => {
@@ -179,7 +261,7 @@ export const CURVE_CHECKS = [
               say`compression index Cc`,
               Cc,
               "ratio",
-              { explain: [l.explain_below, l.explain_above] },
+              rangesOf(l),
               say`check the void ratios, and that it is per log cycle`,
             ),
           );
@@ -203,13 +285,9 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q50",
-    about: ["c_alpha", "compression_index"],
-    question: say`Is secondary compression in proportion to the slope of the curve under the same load?`,
-    severity: "explain",
-    basis: say`Mesri & Castro 1987 (concept); limits from Terzaghi, Peck & Mesri 1996, from memory`,
     limits: {
-      explain_below: { value: usualCreepRatio()[0], unit: "" },
-      explain_above: { value: usualCreepRatio()[1], unit: "" },
+      explain_below: usualCreepRatio()[0],
+      explain_above: usualCreepRatio()[1],
     },
     ask: ({ record, reduced, limits: l }) => {
       if (!reduced.preconsolidation.ok) return cannotAsk(reduced.preconsolidation.reason);
@@ -232,7 +310,7 @@ export const CURVE_CHECKS = [
               say`C alpha over the slope of the curve`,
               ratio,
               "ratio",
-              { explain: [l.explain_below, l.explain_above] },
+              rangesOf(l),
               say`check that both are void ratio, at one stress, and that the tail is long enough`,
             ),
           );
@@ -244,13 +322,9 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q51",
-    about: ["quality_change", "in_situ_stress"],
-    question: say`Is the sample good enough, by its volume change up to the in-situ stress?`,
-    severity: "explain",
-    basis: say`Lunne et al. 1997; Terzaghi, Peck & Mesri 1996 (SQD), limits as the reduction has them`,
     limits: {
-      change: { value: LUNNE["OCR 1 to 2"][1], unit: "change of e over e0, OCR 1 to 2" },
-      strain: { value: STRAIN_CLASSES.limits[1], unit: "ratio" },
+      change: LUNNE["OCR 1 to 2"][1],
+      strain: STRAIN_CLASSES.limits[1],
     },
     ask: ({ record, reduced, limits: l }) =>
       ask(reduced.quality, ({ change, strain, lunneClass, strainClass }) => {
@@ -281,11 +355,7 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q52",
-    about: ["overconsolidation_ratio", "in_situ_stress"],
-    question: say`Is the overconsolidation ratio possible, and does it rest on an in-situ stress?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { explain_below: { value: 0.9, unit: "" }, explain_above: { value: 20, unit: "" } },
+    limits: { explain_below: 0.9, explain_above: 20 },
     ask: ({ record, reduced, limits: l }) => {
       const typed = record.results.overconsolidation_ratio;
       const inSitu = record.numbers.in_situ_stress;
@@ -300,7 +370,7 @@ export const CURVE_CHECKS = [
           say`OCR`,
           stress / inSheetStress(record, n.in_situ_stress),
           "ratio",
-          { explain: [l.explain_below, l.explain_above] },
+          rangesOf(l),
           say`disturbance, ground still consolidating, or a wrong in-situ stress (water table?)`,
         ),
       );
@@ -308,10 +378,6 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q66",
-    about: ["preconsolidation_stress", "adopted_value", "adopted_reason"],
-    question: say`Does an adopted preconsolidation stress lie within the range of the methods, or has it a reason?`,
-    severity: "explain",
-    basis: COMMON,
     limits: {},
     ask: ({ record, reduced }) => {
       const adopted = record.adopted?.preconsolidation_stress;
@@ -335,11 +401,7 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q53",
-    about: ["in_situ_stress", "depth"],
-    question: say`Does the in-situ stress agree with the depth?`,
-    severity: "explain",
-    basis: say`arithmetic: unit weights from buoyant soft soil to dense dry soil`,
-    limits: { explain_below: { value: 4, unit: "kPa/m" }, explain_above: { value: 22, unit: "kPa/m" } },
+    limits: { explain_below: 4, explain_above: 22 },
     ask: ({ record, limits: l }) =>
       ask(inputs(record, "in_situ_stress", "depth"), ({ in_situ_stress, depth }) => {
         if (depth <= 0) return cannotAsk(say`${cellNamed("depth")} is not above zero`);
@@ -348,7 +410,7 @@ export const CURVE_CHECKS = [
           say`in-situ stress over depth, kPa/m`,
           in_situ_stress / depth,
           "number",
-          { explain: [l.explain_below, l.explain_above] },
+          rangesOf(l),
           say`check the depth, the water table and the units`,
         );
         return answer;
@@ -356,11 +418,7 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q54",
-    about: ["conductivity"],
-    question: say`Is the conductivity from cv that of a clay?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { explain_below: { value: 1e-12, unit: "m/s" }, explain_above: { value: 1e-7, unit: "m/s" } },
+    limits: { explain_below: 1e-12, explain_above: 1e-7 },
     ask: ({ record, reduced, limits: l }) =>
       gravest(
         reduced.loads.flatMap(({ called, record: { results } }) =>
@@ -374,7 +432,7 @@ export const CURVE_CHECKS = [
                     say`k`,
                     results.conductivity,
                     "conductivity",
-                    { explain: [l.explain_below, l.explain_above] },
+                    rangesOf(l),
                     say`check cv and mv, and their units`,
                   ),
                 },
@@ -385,10 +443,6 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q55",
-    about: ["void_ratio_end"],
-    question: say`Are all void ratios above zero, and does unloading open the soil?`,
-    severity: "stop",
-    basis: say`logic`,
     limits: {},
     ask: ({ record, reduced }) =>
       gravest(
@@ -437,11 +491,7 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q56",
-    about: ["inundation_strain"],
-    question: say`Is swell on wetting reported?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { strain: { value: 0.01, unit: "ratio" } },
+    limits: { strain: 0.01 },
     ask: ({ record, reduced, limits: l }) => {
       if (record.words.seating_mark)
         return cannotAsk(
@@ -473,10 +523,6 @@ export const CURVE_CHECKS = [
   }),
   check({
     id: "Q57",
-    about: ["strain_end"],
-    question: say`Is rebound less than the compression before it?`,
-    severity: "stop",
-    basis: say`logic`,
     limits: {},
     ask: ({ record, reduced }) =>
       ask(reduced.branches, ({ loops, finalUnloading, firstLoading }) => {

@@ -5,7 +5,19 @@ import { axialStress } from "../../reduction/loading";
 import { say, verbatim, digits, listed, type Message } from "../../reduction/message";
 import { given, badInput, type Outcome } from "../../reduction/outcome";
 import { convert, unitsOf } from "../../reduction/units";
-import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
+import {
+  agree,
+  ask,
+  cannotAsk,
+  check,
+  COMMON,
+  figure,
+  gravest,
+  rangesOf,
+  within,
+  type Answer,
+  type Question,
+} from "../check";
 import { calledInRow, inputs, inSheetStress, type LoadReduced, type Reduced } from "../../record/reduced-test";
 
 const percent = (ratio: number): Message => say`${digits(100 * ratio, 3)} %`;
@@ -28,14 +40,83 @@ const meeting = (loads: readonly number[], others: readonly number[], factor: nu
   loads.filter((load) => others.some((other) => Math.abs((load * factor) / other - 1) <= tolerance)).length /
   loads.length;
 
+/** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
+export const loadQuestions = (): Readonly<Record<string, Question>> => ({
+  Q17: {
+    question: say`Do the stresses rise, fall and rise again as a test is loaded?`,
+    about: ["load_stress"],
+    severity: "stop",
+    basis: COMMON,
+    units: { least_unloading: "steps" },
+  },
+  Q18: {
+    question: say`Does each load of first loading about double the stress?`,
+    about: ["load_stress"],
+    severity: "explain",
+    basis: say`${COMMON}; ASTM D2435's usual load increment ratio is 1`,
+    units: { explain_below: "", explain_above: "", note_below: "", note_above: "" },
+  },
+  Q19: {
+    question: say`Is each stress the one that the masses on the hanger give?`,
+    about: ["load_stress", "load_mass", "lever_ratio"],
+    severity: "stop",
+    basis: COMMON,
+    units: { explain: "ratio", stop: "ratio" },
+  },
+  Q20: {
+    question: say`Are all stresses in one unit?`,
+    about: ["load_stress", "apparatus_stress"],
+    severity: "stop",
+    basis: say`arithmetic: ratios of stress units`,
+    units: { tolerance: "ratio", enough: "share of loads", few: "share of loads" },
+  },
+  Q21: {
+    question: say`Is the whole strain possible for a soil, and not in another unit?`,
+    about: ["strain_end", "dial_factor"],
+    severity: "explain",
+    basis: COMMON,
+    units: { explain_below: "ratio", explain_above: "ratio" },
+  },
+  Q22: {
+    question: say`Does the specimen go on compressing as the load rises?`,
+    about: ["corrected_deformation"],
+    severity: "explain",
+    basis: COMMON,
+    units: { steps: "steps of the dial" },
+  },
+  Q40: {
+    question: say`Is there a correction for the apparatus, and is it small against the deformation of the specimen?`,
+    about: ["apparatus_deflection"],
+    severity: "stop",
+    basis: say`${COMMON}; ASTM D2435 asks for it above 0.1 % of the height, from memory`,
+    units: { explain: "ratio", stop: "ratio" },
+  },
+  Q41: {
+    question: say`Does the apparatus table reach every load, on its own branch?`,
+    about: ["apparatus_stress", "load_stress"],
+    severity: "explain",
+    basis: COMMON,
+  },
+  Q42: {
+    question: say`Were dial, frame and balance in calibration throughout the test?`,
+    about: ["dial_calibration_due", "frame_calibration_due", "balance_calibration_due"],
+    severity: "stop",
+    basis: say`ISO/IEC 17025 (equipment), from memory; common practice`,
+  },
+  Q43: {
+    question: say`Did the temperature stay steady?`,
+    about: ["load_temperature"],
+    severity: "explain",
+    basis: say`ASTM D2435 and BS 1377-5: 4 C either way, from memory; common practice`,
+    units: { drift: "C either way of the mean", explain_below: "C", explain_above: "C" },
+  },
+});
+
+/** How each question is answered. */
 export const LOAD_CHECKS = [
   check({
     id: "Q17",
-    about: ["load_stress"],
-    question: say`Do the stresses rise, fall and rise again as a test is loaded?`,
-    severity: "stop",
-    basis: COMMON,
-    limits: { least_unloading: { value: 2, unit: "steps" } },
+    limits: { least_unloading: 2 },
     ask: ({ record, reduced, limits: l }) => {
       if (!reduced.curve.ok) return cannotAsk(reduced.curve.reason);
       if (!reduced.branches.ok)
@@ -65,15 +146,11 @@ export const LOAD_CHECKS = [
   }),
   check({
     id: "Q18",
-    about: ["load_stress"],
-    question: say`Does each load of first loading about double the stress?`,
-    severity: "explain",
-    basis: say`${COMMON}; ASTM D2435's usual load increment ratio is 1`,
     limits: {
-      explain_below: { value: 0.5, unit: "" },
-      explain_above: { value: 1.5, unit: "" },
-      note_below: { value: 0.9, unit: "" },
-      note_above: { value: 1.1, unit: "" },
+      explain_below: 0.5,
+      explain_above: 1.5,
+      note_below: 0.9,
+      note_above: 1.1,
     },
     ask: ({ record, reduced, limits: l }) =>
       gravest(
@@ -84,7 +161,7 @@ export const LOAD_CHECKS = [
             say`load increment ratio`,
             load.record.stress! / before.record.stress! - 1,
             "number",
-            { explain: [l.explain_below, l.explain_above], note: [l.note_below, l.note_above] },
+            rangesOf(l),
             say`small steps blur the time curve, large ones the bend of the compression curve`,
           ),
         })),
@@ -93,11 +170,7 @@ export const LOAD_CHECKS = [
   }),
   check({
     id: "Q19",
-    about: ["load_stress", "load_mass", "lever_ratio"],
-    question: say`Is each stress the one that the masses on the hanger give?`,
-    severity: "stop",
-    basis: COMMON,
-    limits: { explain: { value: 0.01, unit: "ratio" }, stop: { value: 0.05, unit: "ratio" } },
+    limits: { explain: 0.01, stop: 0.05 },
     ask: ({ record, reduced, limits }) =>
       ask(leverStresses(record, reduced), (pairs) =>
         gravest(
@@ -119,14 +192,10 @@ export const LOAD_CHECKS = [
   }),
   check({
     id: "Q20",
-    about: ["load_stress", "apparatus_stress"],
-    question: say`Are all stresses in one unit?`,
-    severity: "stop",
-    basis: say`arithmetic: ratios of stress units`,
     limits: {
-      tolerance: { value: 0.02, unit: "ratio" },
-      enough: { value: 0.8, unit: "share of loads" },
-      few: { value: 0.5, unit: "share of loads" },
+      tolerance: 0.02,
+      enough: 0.8,
+      few: 0.5,
     },
     ask: ({ record, reduced, limits: l }) => {
       const unit = record.words.stress_unit ?? "kPa";
@@ -164,11 +233,7 @@ export const LOAD_CHECKS = [
   }),
   check({
     id: "Q21",
-    about: ["strain_end", "dial_factor"],
-    question: say`Is the whole strain possible for a soil, and not in another unit?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { explain_below: { value: 0.0005, unit: "ratio" }, explain_above: { value: 0.5, unit: "ratio" } },
+    limits: { explain_below: 0.0005, explain_above: 0.5 },
     ask: ({ record, reduced, limits: l }) => {
       const height = inputs(record, "initial_height");
       if (!height.ok) return cannotAsk(height.reason);
@@ -184,18 +249,14 @@ export const LOAD_CHECKS = [
         say`the greatest strain (${called})`,
         Math.abs(eps),
         "percent",
-        { explain: [l.explain_below, l.explain_above] },
+        rangesOf(l),
         say`check the dial factor (25.4 between inches and mm) and the initial height`,
       );
     },
   }),
   check({
     id: "Q22",
-    about: ["corrected_deformation"],
-    question: say`Does the specimen go on compressing as the load rises?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { steps: { value: 2, unit: "steps of the dial" } },
+    limits: { steps: 2 },
     ask: ({ record, reduced, limits: l }) =>
       ask(reduced.resolution, (step) =>
         gravest(
@@ -222,11 +283,7 @@ export const LOAD_CHECKS = [
   }),
   check({
     id: "Q40",
-    about: ["apparatus_deflection"],
-    question: say`Is there a correction for the apparatus, and is it small against the deformation of the specimen?`,
-    severity: "stop",
-    basis: say`${COMMON}; ASTM D2435 asks for it above 0.1 % of the height, from memory`,
-    limits: { explain: { value: 0.1, unit: "ratio" }, stop: { value: 0.3, unit: "ratio" } },
+    limits: { explain: 0.1, stop: 0.3 },
     ask: ({ record, reduced, limits: l }) => {
       if (reduced.loads.every(({ deformation }) => !deformation.ok))
         return cannotAsk(reasonOf(reduced.loads.map(({ deformation }) => deformation)));
@@ -261,10 +318,6 @@ export const LOAD_CHECKS = [
   }),
   check({
     id: "Q41",
-    about: ["apparatus_stress", "load_stress"],
-    question: say`Does the apparatus table reach every load, on its own branch?`,
-    severity: "explain",
-    basis: COMMON,
     limits: {},
     ask: ({ record, reduced }) => {
       const table = record.deflections.flatMap(({ stress }) => (stress === undefined ? [] : [stress]));
@@ -294,10 +347,6 @@ export const LOAD_CHECKS = [
   }),
   check({
     id: "Q42",
-    about: ["dial_calibration_due", "frame_calibration_due", "balance_calibration_due"],
-    question: say`Were dial, frame and balance in calibration throughout the test?`,
-    severity: "stop",
-    basis: say`ISO/IEC 17025 (equipment), from memory; common practice`,
     limits: {},
     ask: ({ record }) => {
       const end = record.words.date_ended ?? record.words.date_started;
@@ -324,14 +373,10 @@ export const LOAD_CHECKS = [
   }),
   check({
     id: "Q43",
-    about: ["load_temperature"],
-    question: say`Did the temperature stay steady?`,
-    severity: "explain",
-    basis: say`ASTM D2435 and BS 1377-5: 4 C either way, from memory; common practice`,
     limits: {
-      drift: { value: 4, unit: "C either way of the mean" },
-      explain_below: { value: 15, unit: "C" },
-      explain_above: { value: 28, unit: "C" },
+      drift: 4,
+      explain_below: 15,
+      explain_above: 28,
     },
     ask: ({ record, limits: l }) => {
       const temperatures = record.loads.flatMap(({ temperature }) => (temperature === undefined ? [] : [temperature]));

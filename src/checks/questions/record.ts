@@ -11,7 +11,7 @@ import { say, verbatim, digits, listed, asTyped, joined, type Value, type Messag
 import { neighbours } from "../../reduction/numeric/lists";
 import { badInput, then, given, notApplicable, type Outcome } from "../../reduction/outcome";
 import { asksForReport, lackingNamed, requiredOf } from "../lacking";
-import { cannotAsk, check, figure, gravest, type Answer, type Figure, type Kind } from "../check";
+import { cannotAsk, check, figure, gravest, type Answer, type Figure, type Kind, type Question } from "../check";
 import { inKpa, reduced, type LoadReduced, type Reduced } from "../../record/reduced-test";
 
 const ISO_17025 = say`ISO/IEC 17025 (records, checking, changes), from memory`;
@@ -116,14 +116,52 @@ const recalculated = (record: TestRecord, reduced: Reduced): Recalculated[] => [
   ...reduced.loads.flatMap(ofLoad),
 ];
 
+/** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
+export const recordQuestions = (): Readonly<Record<string, Question>> => ({
+  Q58: {
+    question: say`Does every result on the sheet follow from its inputs?`,
+    about: [],
+    severity: "stop",
+    basis: say`arithmetic`,
+    units: { tolerance: "ratio" },
+  },
+  Q59: {
+    question: say`Does every load have the results that the other loads have?`,
+    about: [],
+    severity: "stop",
+    basis: say`lost and overwritten formulas are the commonest faults of sheets (Powell, Baker & Lawson 2007)`,
+  },
+  Q60: {
+    question: say`Do all cells hold what belongs in them?`,
+    about: [],
+    severity: "explain",
+    basis: say`a sheet gives no sign of numbers stored as text and of numbers turned into dates; common practice`,
+  },
+  Q63: {
+    question: say`Does the record hold everything that a report must show?`,
+    about: [],
+    severity: "explain",
+    basis: say`ASTM D2435 and BS 1377-5 / ISO 17892-5, from memory: check the edition that applies`,
+  },
+  Q64: {
+    question: say`Was the record checked by a second person, with dates in order?`,
+    about: ["tested_by", "checked_by"],
+    severity: "explain",
+    basis: ISO_17025,
+  },
+  Q65: {
+    question: say`Has every value that was replaced by hand a reason and a name?`,
+    about: ["pick_of", "override_of"],
+    severity: "stop",
+    basis: ISO_17025,
+  },
+});
+
+/** How each question is answered. */
 export const RECORD_CHECKS = [
   check({
     id: "Q58",
-    about: [],
-    question: say`Does every result on the sheet follow from its inputs?`,
-    severity: "stop",
-    basis: say`arithmetic`,
-    limits: { tolerance: { value: FOLLOWS, unit: "ratio" } },
+    limits: { tolerance: FOLLOWS },
     ask: ({ record, reduced, limits: l }) =>
       gravest(
         recalculated(record, reduced).flatMap((one): { load: Message; answer: Answer }[] => {
@@ -142,10 +180,6 @@ export const RECORD_CHECKS = [
   }),
   check({
     id: "Q59",
-    about: [],
-    question: say`Does every load have the results that the other loads have?`,
-    severity: "stop",
-    basis: say`lost and overwritten formulas are the commonest faults of sheets (Powell, Baker & Lawson 2007)`,
     limits: {},
     ask: ({ record, reduced }) => {
       const all = reduced.loads.flatMap(ofLoad);
@@ -169,10 +203,6 @@ export const RECORD_CHECKS = [
   }),
   check({
     id: "Q60",
-    about: [],
-    question: say`Do all cells hold what belongs in them?`,
-    severity: "explain",
-    basis: say`a sheet gives no sign of numbers stored as text and of numbers turned into dates; common practice`,
     limits: {},
     ask: ({ record }) => {
       const typed = record.faults.filter(({ kind }) => kind !== "error");
@@ -187,10 +217,6 @@ export const RECORD_CHECKS = [
   }),
   check({
     id: "Q63",
-    about: [],
-    question: say`Does the record hold everything that a report must show?`,
-    severity: "explain",
-    basis: say`ASTM D2435 and BS 1377-5 / ISO 17892-5, from memory: check the edition that applies`,
     limits: {},
     ask: ({ record }) => {
       if (!asksForReport(record))
@@ -207,10 +233,6 @@ export const RECORD_CHECKS = [
   }),
   check({
     id: "Q64",
-    about: ["tested_by", "checked_by"],
-    question: say`Was the record checked by a second person, with dates in order?`,
-    severity: "explain",
-    basis: ISO_17025,
     limits: {},
     ask: ({ record: { words, missing } }) => {
       const { tested_by, checked_by } = words;
@@ -238,10 +260,6 @@ export const RECORD_CHECKS = [
   }),
   check({
     id: "Q65",
-    about: ["pick_of", "override_of"],
-    question: say`Has every value that was replaced by hand a reason and a name?`,
-    severity: "stop",
-    basis: ISO_17025,
     limits: {},
     ask: ({ record }) => {
       const { overrides } = record;

@@ -3,7 +3,20 @@ import { cellNamed, nameOf, type NumberName, type TestRecord } from "../../recor
 import { density, GS, USUAL, waterContent } from "../../reduction/specimen";
 import { say, fixed, listed, type Message } from "../../reduction/message";
 import { given, then } from "../../reduction/outcome";
-import { agree, ask, cannotAsk, check, COMMON, figure, gravest, shown, within, type Answer } from "../check";
+import {
+  agree,
+  ask,
+  cannotAsk,
+  check,
+  COMMON,
+  figure,
+  gravest,
+  rangesOf,
+  shown,
+  within,
+  type Answer,
+  type Question,
+} from "../check";
 import { inputs, type Reduced } from "../../record/reduced-test";
 
 /**
@@ -28,19 +41,143 @@ function outUnderLoad(record: TestRecord, { loads }: Reduced, share: number): Me
   return say`the specimen was dismantled under ${stress} and takes up water when this load is taken off: the final water content belongs to a looser state`;
 }
 
+/** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
+export const specimenQuestions = (): Readonly<Record<string, Question>> => ({
+  Q01: {
+    question: say`Was the specimen saturated, and not more than saturated, before the test?`,
+    about: ["saturation_initial", "ring_and_wet_before"],
+    severity: "stop",
+    basis: say`${COMMON} for intact soil from below the water table`,
+    units: {
+      note_below: "ratio",
+      note_above: "ratio",
+      explain_below: "ratio",
+      explain_above: "ratio",
+      stop_above: "ratio",
+    },
+  },
+  Q02: {
+    question: say`Does the final water content fill the final voids?`,
+    about: ["saturation_final", "ring_and_wet_after"],
+    severity: "explain",
+    basis: COMMON,
+    units: { explain_below: "ratio", explain_above: "ratio", under_load: "last stress over the greatest" },
+  },
+  Q03: {
+    question: say`Is the specific gravity that of a soil?`,
+    about: ["specific_gravity"],
+    severity: "stop",
+    basis: COMMON,
+    units: { explain_below: "", explain_above: "", stop_below: "", stop_above: "" },
+  },
+  Q04: {
+    question: say`Was the specific gravity measured?`,
+    about: ["specific_gravity_basis"],
+    severity: "note",
+    basis: say`AGS4 dictionary 4.1.1: CONG_PDEN carries # where the particle density is assumed`,
+    units: { doubt: "" },
+  },
+  Q05: {
+    question: say`Do the trimmings give the same dry mass as the oven?`,
+    about: ["dry_mass", "dry_mass_trimmings"],
+    severity: "stop",
+    basis: COMMON,
+    units: { explain: "ratio", stop: "ratio" },
+  },
+  Q06: {
+    question: say`Do the trimmings have the water content of the specimen?`,
+    about: ["water_content_initial", "water_content_trimmings"],
+    severity: "explain",
+    basis: COMMON,
+    units: { points: "ratio", relative: "ratio of w" },
+  },
+  Q07: {
+    question: say`Do the readings and the final water content give the same final void ratio?`,
+    about: ["void_ratio_final", "void_ratio_final_by_water"],
+    severity: "stop",
+    basis: COMMON,
+    units: {
+      explain: "e",
+      explain_share: "ratio of e",
+      stop: "e",
+      stop_share: "ratio of e",
+      under_load: "last stress over the greatest",
+    },
+  },
+  Q08: {
+    question: say`Is the measured final height the one that the readings give?`,
+    about: ["final_height_measured", "final_height"],
+    severity: "stop",
+    basis: COMMON,
+    units: { explain: "mm", stop: "mm" },
+  },
+  Q09: {
+    question: say`Are diameter and height those of the ring in the register?`,
+    about: ["diameter", "initial_height", "registered_diameter", "registered_height"],
+    severity: "stop",
+    basis: COMMON,
+    units: { explain: "ratio", stop: "ratio" },
+  },
+  Q10: {
+    question: say`Is the mass of the ring that of the register?`,
+    about: ["ring_mass", "registered_ring_mass"],
+    severity: "explain",
+    basis: COMMON,
+    units: { explain: "g" },
+  },
+  Q11: {
+    question: say`Is the specimen of a size and shape that the standards allow?`,
+    about: ["diameter", "initial_height"],
+    severity: "explain",
+    basis: say`ASTM D2435 and ISO 17892-5: height 12 mm; BS 1377-5: 18 mm, where the sheet names it; diameter 2.5 times the height in all (BS 1377-5 says it as a height of 0.4 diameters); from memory: check the edition that applies`,
+    units: { diameter_over_height: "", diameter: "mm", height: "mm", height_bs: "mm, BS 1377-5", allowance: "ratio" },
+  },
+  Q12: {
+    question: say`Is the largest particle small against the height?`,
+    about: ["largest_particle", "initial_height"],
+    severity: "explain",
+    basis: say`ASTM D2435 (a tenth of the height) and BS 1377-5 (a fifth), from memory: check the edition that applies`,
+    units: { share: "ratio of the height" },
+  },
+  Q13: {
+    question: say`Is everything wet heavier than everything dry, and everything dry heavier than its container?`,
+    about: ["ring_and_wet_before", "ring_and_dry"],
+    severity: "stop",
+    basis: say`logic`,
+  },
+  Q14: {
+    question: say`Are the densities those of a soil?`,
+    about: ["density_initial", "dry_density_initial"],
+    severity: "stop",
+    basis: COMMON,
+    units: { explain_below: "Mg/m3", explain_above: "Mg/m3" },
+  },
+  Q15: {
+    question: say`Is the initial void ratio that of a soil?`,
+    about: ["void_ratio_initial"],
+    severity: "stop",
+    basis: COMMON,
+    units: { explain_below: "", explain_above: "", stop_below: "" },
+  },
+  Q16: {
+    question: say`Are the masses this specimen's own, not left from another test?`,
+    about: ["ring_and_wet_before", "ring_and_dry"],
+    severity: "explain",
+    basis: COMMON,
+    units: { same: "numbers" },
+  },
+});
+
+/** How each question is answered. */
 export const SPECIMEN_CHECKS = [
   check({
     id: "Q01",
-    about: ["saturation_initial", "ring_and_wet_before"],
-    question: say`Was the specimen saturated, and not more than saturated, before the test?`,
-    severity: "stop",
-    basis: say`${COMMON} for intact soil from below the water table`,
     limits: {
-      note_below: { value: 0.95, unit: "ratio" },
-      note_above: { value: 1.02, unit: "ratio" },
-      explain_below: { value: 0.9, unit: "ratio" },
-      explain_above: { value: 1.05, unit: "ratio" },
-      stop_above: { value: 1.1, unit: "ratio" },
+      note_below: 0.95,
+      note_above: 1.02,
+      explain_below: 0.9,
+      explain_above: 1.05,
+      stop_above: 1.1,
     },
     ask: ({ record, reduced, limits: l }) =>
       ask(reduced.specimen, ({ S0 }) =>
@@ -49,25 +186,17 @@ export const SPECIMEN_CHECKS = [
           say`initial saturation S0`,
           S0,
           "percent",
-          {
-            stop: [undefined, l.stop_above],
-            explain: [l.explain_below, l.explain_above],
-            note: [l.note_below, l.note_above],
-          },
+          rangesOf(l),
           say`check the height, the diameter, the masses and the specific gravity`,
         ),
       ),
   }),
   check({
     id: "Q02",
-    about: ["saturation_final", "ring_and_wet_after"],
-    question: say`Does the final water content fill the final voids?`,
-    severity: "explain",
-    basis: COMMON,
     limits: {
-      explain_below: { value: 0.95, unit: "ratio" },
-      explain_above: { value: 1.05, unit: "ratio" },
-      under_load: { value: 0.1, unit: "last stress over the greatest" },
+      explain_below: 0.95,
+      explain_above: 1.05,
+      under_load: 0.1,
     },
     ask: ({ record, reduced, limits: l }) =>
       ask(reduced.specimen, ({ Sf }) => {
@@ -80,9 +209,7 @@ export const SPECIMEN_CHECKS = [
               Sf,
               "percent",
               // Too much water is not a fault if the specimen was taken out under load.
-              loose
-                ? { explain: [l.explain_below, undefined], note: [undefined, l.explain_above] }
-                : { explain: [l.explain_below, l.explain_above] },
+              loose ? { explain: [l.explain_below, undefined], note: [undefined, l.explain_above] } : rangesOf(l),
               Sf > l.explain_above && loose
                 ? say`${loose}; unload to the seating stress before dismantling`
                 : say`check the final height, and that free water was wiped off and no soil lost before weighing`,
@@ -91,15 +218,11 @@ export const SPECIMEN_CHECKS = [
   }),
   check({
     id: "Q03",
-    about: ["specific_gravity"],
-    question: say`Is the specific gravity that of a soil?`,
-    severity: "stop",
-    basis: COMMON,
     limits: {
-      explain_below: { value: GS.low, unit: "" },
-      explain_above: { value: GS.high, unit: "" },
-      stop_below: { value: GS.least, unit: "" },
-      stop_above: { value: GS.most, unit: "" },
+      explain_below: GS.low,
+      explain_above: GS.high,
+      stop_below: GS.least,
+      stop_above: GS.most,
     },
     ask: ({ record, limits: l }) =>
       ask(inputs(record, "specific_gravity"), ({ specific_gravity }) =>
@@ -108,18 +231,14 @@ export const SPECIMEN_CHECKS = [
           say`specific gravity`,
           specific_gravity,
           "ratio",
-          { stop: [l.stop_below, l.stop_above], explain: [l.explain_below, l.explain_above] },
+          rangesOf(l),
           say`confirm that it was measured on this soil, and its unit`,
         ),
       ),
   }),
   check({
     id: "Q04",
-    about: ["specific_gravity_basis"],
-    question: say`Was the specific gravity measured?`,
-    severity: "note",
-    basis: say`AGS4 dictionary 4.1.1: CONG_PDEN carries # where the particle density is assumed`,
-    limits: { doubt: { value: 0.03, unit: "" } },
+    limits: { doubt: 0.03 },
     ask: ({ record, reduced, limits: l }) => {
       const basis = record.words.specific_gravity_basis;
       if (basis === undefined) return cannotAsk(say`it needs ${cellNamed("specific_gravity_basis")}`);
@@ -139,11 +258,7 @@ export const SPECIMEN_CHECKS = [
   }),
   check({
     id: "Q05",
-    about: ["dry_mass", "dry_mass_trimmings"],
-    question: say`Do the trimmings give the same dry mass as the oven?`,
-    severity: "stop",
-    basis: COMMON,
-    limits: { explain: { value: 0.02, unit: "ratio" }, stop: { value: 0.05, unit: "ratio" } },
+    limits: { explain: 0.02, stop: 0.05 },
     ask: ({ record, reduced, limits }) =>
       ask(reduced.waterContentTrimmings, (w) =>
         ask(inputs(record, "ring_mass", "ring_and_wet_before", "ring_and_dry"), (n) => {
@@ -164,11 +279,7 @@ export const SPECIMEN_CHECKS = [
   }),
   check({
     id: "Q06",
-    about: ["water_content_initial", "water_content_trimmings"],
-    question: say`Do the trimmings have the water content of the specimen?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { points: { value: 0.02, unit: "ratio" }, relative: { value: 0.05, unit: "ratio of w" } },
+    limits: { points: 0.02, relative: 0.05 },
     ask: ({ record, reduced, limits }) =>
       ask(reduced.waterContentTrimmings, (w) =>
         ask(reduced.specimen, ({ w0 }) =>
@@ -187,16 +298,12 @@ export const SPECIMEN_CHECKS = [
   }),
   check({
     id: "Q07",
-    about: ["void_ratio_final", "void_ratio_final_by_water"],
-    question: say`Do the readings and the final water content give the same final void ratio?`,
-    severity: "stop",
-    basis: COMMON,
     limits: {
-      explain: { value: 0.02, unit: "e" },
-      explain_share: { value: 0.02, unit: "ratio of e" },
-      stop: { value: 0.05, unit: "e" },
-      stop_share: { value: 0.05, unit: "ratio of e" },
-      under_load: { value: 0.1, unit: "last stress over the greatest" },
+      explain: 0.02,
+      explain_share: 0.02,
+      stop: 0.05,
+      stop_share: 0.05,
+      under_load: 0.1,
     },
     ask: ({ record, reduced, limits: l }) =>
       ask(reduced.specimen, ({ ef, wf }) => {
@@ -221,11 +328,7 @@ export const SPECIMEN_CHECKS = [
   }),
   check({
     id: "Q08",
-    about: ["final_height_measured", "final_height"],
-    question: say`Is the measured final height the one that the readings give?`,
-    severity: "stop",
-    basis: COMMON,
-    limits: { explain: { value: 0.1, unit: "mm" }, stop: { value: 0.3, unit: "mm" } },
+    limits: { explain: 0.1, stop: 0.3 },
     ask: ({ record, reduced, limits }) =>
       ask(inputs(record, "final_height_measured"), ({ final_height_measured: measured }) => {
         if (!reduced.loads.some(({ end }) => end.ok)) return cannotAsk(say`it needs readings (readings_01 and on)`);
@@ -245,11 +348,7 @@ export const SPECIMEN_CHECKS = [
   }),
   check({
     id: "Q09",
-    about: ["diameter", "initial_height", "registered_diameter", "registered_height"],
-    question: say`Are diameter and height those of the ring in the register?`,
-    severity: "stop",
-    basis: COMMON,
-    limits: { explain: { value: 0.005, unit: "ratio" }, stop: { value: 0.02, unit: "ratio" } },
+    limits: { explain: 0.005, stop: 0.02 },
     ask: ({ record, limits }) => {
       if (!fromRegister(record)) return cannotAsk(TYPED_TWICE);
       return gravest(
@@ -281,11 +380,7 @@ export const SPECIMEN_CHECKS = [
   }),
   check({
     id: "Q10",
-    about: ["ring_mass", "registered_ring_mass"],
-    question: say`Is the mass of the ring that of the register?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { explain: { value: 0.1, unit: "g" } },
+    limits: { explain: 0.1 },
     ask: ({ record, limits }) => {
       if (!fromRegister(record)) return cannotAsk(TYPED_TWICE);
       return ask(inputs(record, "ring_mass", "registered_ring_mass"), (n) =>
@@ -304,16 +399,12 @@ export const SPECIMEN_CHECKS = [
   }),
   check({
     id: "Q11",
-    about: ["diameter", "initial_height"],
-    question: say`Is the specimen of a size and shape that the standards allow?`,
-    severity: "explain",
-    basis: say`ASTM D2435 and ISO 17892-5: height 12 mm; BS 1377-5: 18 mm, where the sheet names it; diameter 2.5 times the height in all (BS 1377-5 says it as a height of 0.4 diameters); from memory: check the edition that applies`,
     limits: {
-      diameter_over_height: { value: USUAL.diameterOverHeight, unit: "" },
-      diameter: { value: USUAL.diameter, unit: "mm" },
-      height: { value: USUAL.height, unit: "mm" },
-      height_bs: { value: 18, unit: "mm, BS 1377-5" },
-      allowance: { value: USUAL.allowance, unit: "ratio" },
+      diameter_over_height: USUAL.diameterOverHeight,
+      diameter: USUAL.diameter,
+      height: USUAL.height,
+      height_bs: 18,
+      allowance: USUAL.allowance,
     },
     ask: ({ record, limits: l }) =>
       ask(inputs(record, "diameter", "initial_height"), ({ diameter: D, initial_height: H }) => {
@@ -330,11 +421,7 @@ export const SPECIMEN_CHECKS = [
   }),
   check({
     id: "Q12",
-    about: ["largest_particle", "initial_height"],
-    question: say`Is the largest particle small against the height?`,
-    severity: "explain",
-    basis: say`ASTM D2435 (a tenth of the height) and BS 1377-5 (a fifth), from memory: check the edition that applies`,
-    limits: { share: { value: 0.1, unit: "ratio of the height" } },
+    limits: { share: 0.1 },
     ask: ({ record, limits: l }) =>
       ask(inputs(record, "largest_particle", "initial_height"), (n) =>
         within(
@@ -349,10 +436,6 @@ export const SPECIMEN_CHECKS = [
   }),
   check({
     id: "Q13",
-    about: ["ring_and_wet_before", "ring_and_dry"],
-    question: say`Is everything wet heavier than everything dry, and everything dry heavier than its container?`,
-    severity: "stop",
-    basis: say`logic`,
     limits: {},
     ask: ({ record }) => {
       const pairs: readonly (readonly [NumberName, NumberName])[] = [
@@ -381,13 +464,9 @@ export const SPECIMEN_CHECKS = [
   }),
   check({
     id: "Q14",
-    about: ["density_initial", "dry_density_initial"],
-    question: say`Are the densities those of a soil?`,
-    severity: "stop",
-    basis: COMMON,
     limits: {
-      explain_below: { value: USUAL.density[0], unit: "Mg/m3" },
-      explain_above: { value: USUAL.density[1], unit: "Mg/m3" },
+      explain_below: USUAL.density[0],
+      explain_above: USUAL.density[1],
     },
     ask: ({ record, limits: l }) =>
       ask(
@@ -402,14 +481,7 @@ export const SPECIMEN_CHECKS = [
           return gravest(
             [
               ask(of(n.ring_and_wet_before), (bulk) =>
-                within(
-                  record,
-                  say`bulk density`,
-                  bulk,
-                  "density",
-                  { explain: [l.explain_below, l.explain_above] },
-                  remedy,
-                ),
+                within(record, say`bulk density`, bulk, "density", rangesOf(l), remedy),
               ),
               ask(of(n.ring_and_dry), (dry) =>
                 within(
@@ -428,14 +500,10 @@ export const SPECIMEN_CHECKS = [
   }),
   check({
     id: "Q15",
-    about: ["void_ratio_initial"],
-    question: say`Is the initial void ratio that of a soil?`,
-    severity: "stop",
-    basis: COMMON,
     limits: {
-      explain_below: { value: USUAL.voidRatio[0], unit: "" },
-      explain_above: { value: USUAL.voidRatio[1], unit: "" },
-      stop_below: { value: 0, unit: "" },
+      explain_below: USUAL.voidRatio[0],
+      explain_above: USUAL.voidRatio[1],
+      stop_below: 0,
     },
     ask: ({ record, reduced, limits: l }) =>
       // The void ratio is calculated here, because the reduction refuses a void ratio below zero, which this question
@@ -450,18 +518,14 @@ export const SPECIMEN_CHECKS = [
             say`initial void ratio`,
             e0,
             "ratio",
-            { stop: [l.stop_below, undefined], explain: [l.explain_below, l.explain_above] },
+            rangesOf(l),
             say`check the height, the diameter, the dry mass and the specific gravity`,
           ),
       ),
   }),
   check({
     id: "Q16",
-    about: ["ring_and_wet_before", "ring_and_dry"],
-    question: say`Are the masses this specimen's own, not left from another test?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { same: { value: 2, unit: "numbers" } },
+    limits: { same: 2 },
     ask: ({ record, previous, limits: l }) => {
       if (!previous) return cannotAsk(say`it needs another test to compare with`);
       const own = [

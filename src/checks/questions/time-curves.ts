@@ -1,14 +1,25 @@
 /** Questions about the readings of each load and the results of the constructions. */
 import { dialSense } from "../../record/load-curve";
-import type { Reading, TestRecord } from "../../record/record";
-import { cellNamed, nameOf } from "../../record/record";
+import { cellNamed, nameOf, type Reading, type TestRecord } from "../../record/record";
 import { loadSteps } from "../../reduction/curve/loads";
 import { T50 } from "../../reduction/increment/cv";
 import { T_END_OF_PRIMARY } from "../../reduction/increment/fit/terzaghi";
 import { say, verbatim, digits, type Message } from "../../reduction/message";
 import { firstOf, lastOf, neighbours } from "../../reduction/numeric/lists";
 import { given, then, type Outcome } from "../../reduction/outcome";
-import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer } from "../check";
+import {
+  agree,
+  ask,
+  cannotAsk,
+  check,
+  COMMON,
+  figure,
+  gravest,
+  rangesOf,
+  within,
+  type Answer,
+  type Question,
+} from "../check";
 import { inKpa, type LoadReduced, type Reduced } from "../../record/reduced-test";
 
 type Case = { readonly load: Message; readonly answer: Answer };
@@ -59,14 +70,128 @@ const shownOr = <T>(shown: number | undefined, found: Outcome<T>, read: (value: 
 /** Lengths of one turn of the hand of a dial, mm. */
 const TURNS = [0.2, 1, 2.54];
 
+const onBoth = (d: "d0" | "d100"): Question => ({
+  question: say`Do log time and root time agree on ${verbatim(d)}?`,
+  about: [`log_${d}`, `root_${d}`],
+  severity: "explain",
+  basis: COMMON,
+  units: { share: "ratio of primary compression" },
+});
+
+/** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
+export const timeCurveQuestions = (): Readonly<Record<string, Question>> => ({
+  Q23: {
+    question: say`Do the readings of each load move in one direction?`,
+    about: ["readings"],
+    severity: "explain",
+    basis: COMMON,
+    units: { steps: "steps of the dial" },
+  },
+  Q24: {
+    question: say`Does each load begin at the reading at which the one before ended?`,
+    about: ["readings"],
+    severity: "explain",
+    basis: COMMON,
+    units: { steps: "steps of the dial" },
+  },
+  Q25: {
+    question: say`Do the times of each load begin at 0 and grow?`,
+    about: ["times"],
+    severity: "stop",
+    basis: say`logic`,
+  },
+  Q26: {
+    question: say`Are all times in minutes?`,
+    about: ["times"],
+    severity: "explain",
+    basis: COMMON,
+    units: { stretch: "", shrink: "" },
+  },
+  Q27: {
+    question: say`Was the first reading early enough?`,
+    about: ["times"],
+    severity: "explain",
+    basis: COMMON,
+    units: { latest: "min", share: "ratio of t50" },
+  },
+  Q28: {
+    question: say`Are there enough readings before t50?`,
+    about: ["log_t50"],
+    severity: "stop",
+    basis: COMMON,
+    units: { readings: "readings" },
+  },
+  Q29: {
+    question: say`Do t90 and t100 lie within the readings?`,
+    about: ["root_t90", "log_d100"],
+    severity: "stop",
+    basis: say`logic`,
+  },
+  Q30: {
+    question: say`Did each load stay until primary consolidation was over?`,
+    about: ["log_t100"],
+    severity: "stop",
+    basis: say`${COMMON}; loads that stay to the end of primary: ASTM D2435, method B, from memory`,
+    units: { stop: "times t100", explain: "times t100, loads of a fixed time" },
+  },
+  Q31: {
+    question: say`Is the tail long enough for the coefficient of secondary compression?`,
+    about: ["tail_slope"],
+    severity: "explain",
+    basis: COMMON,
+    units: { cycles: "log cycles" },
+  },
+  Q32: onBoth("d0"),
+  Q33: onBoth("d100"),
+  Q34: {
+    question: say`Do log time and root time agree on cv?`,
+    about: ["cv_log_time", "cv_root_time"],
+    severity: "stop",
+    basis: say`${COMMON}; root time is usually the higher (Sridharan et al. 1987; Al-Zoubi 2008, from their abstracts)`,
+    units: { explain: "times", stop: "times" },
+  },
+  Q35: {
+    question: say`Does cv change gradually from load to load of first loading?`,
+    about: ["cv_log_time"],
+    severity: "explain",
+    basis: COMMON,
+    units: { times: "times" },
+  },
+  Q36: {
+    question: say`Is cv that of a soil?`,
+    about: ["cv_chosen"],
+    severity: "stop",
+    basis: COMMON,
+    units: { explain_below: "m2/yr", explain_above: "m2/yr", stop_below: "m2/yr", stop_above: "m2/yr" },
+  },
+  Q37: {
+    question: say`Is primary compression large against the resolution of the dial?`,
+    about: ["log_d0", "log_d100"],
+    severity: "explain",
+    basis: say`arithmetic: half a step of 20 is 10 % of cv`,
+    units: { steps: "steps of the dial" },
+  },
+  Q38: {
+    question: say`Is the initial compression small?`,
+    about: ["log_d0"],
+    severity: "explain",
+    basis: COMMON,
+    units: { share: "ratio of the load's compression" },
+  },
+  Q39: {
+    question: say`Was the specimen saturated where cv is reported?`,
+    about: ["saturation_initial", "cv_chosen"],
+    severity: "explain",
+    basis: say`ASTM D2435, scope: cv applies to saturated soil`,
+    units: { saturation: "ratio" },
+  },
+});
+
+/** How each question is answered. */
 export const TIME_CURVE_CHECKS = [
   check({
     id: "Q23",
-    about: ["readings"],
-    question: say`Do the readings of each load move in one direction?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { steps: { value: 3, unit: "steps of the dial" } },
+    limits: { steps: 3 },
     ask: ({ record, reduced, limits: l }) => {
       const factor = record.numbers.dial_factor;
       return eachLoad(reduced, ({ record: { readings }, increment: { cleaned } }) => {
@@ -96,11 +221,7 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q24",
-    about: ["readings"],
-    question: say`Does each load begin at the reading at which the one before ended?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { steps: { value: 2, unit: "steps of the dial" } },
+    limits: { steps: 2 },
     ask: ({ record, reduced, limits: l }) => {
       let before = record.numbers.zero_reading;
       return eachLoad(reduced, ({ record: { readings }, end, increment: { cleaned } }) => {
@@ -126,10 +247,6 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q25",
-    about: ["times"],
-    question: say`Do the times of each load begin at 0 and grow?`,
-    severity: "stop",
-    basis: say`logic`,
     limits: {},
     ask: ({ record, reduced }) =>
       eachLoad(reduced, ({ record: { readings } }): Answer => {
@@ -164,11 +281,7 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q26",
-    about: ["times"],
-    question: say`Are all times in minutes?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { stretch: { value: 30, unit: "" }, shrink: { value: 1 / 3, unit: "" } },
+    limits: { stretch: 30, shrink: 1 / 3 },
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, ({ record: { readings } }) => {
         const times = whole(readings).map(({ time }) => time);
@@ -189,11 +302,7 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q27",
-    about: ["times"],
-    question: say`Was the first reading early enough?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { latest: { value: 0.25, unit: "min" }, share: { value: 0.25, unit: "ratio of t50" } },
+    limits: { latest: 0.25, share: 0.25 },
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, (load) => {
         const first = whole(load.record.readings).find(({ time }) => time > 0);
@@ -211,11 +320,7 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q28",
-    about: ["log_t50"],
-    question: say`Are there enough readings before t50?`,
-    severity: "stop",
-    basis: COMMON,
-    limits: { readings: { value: 3, unit: "readings" } },
+    limits: { readings: 3 },
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, (load) => {
         if (load.unloading) return undefined;
@@ -239,10 +344,6 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q29",
-    about: ["root_t90", "log_d100"],
-    question: say`Do t90 and t100 lie within the readings?`,
-    severity: "stop",
-    basis: say`logic`,
     limits: {},
     ask: ({ record, reduced }) =>
       eachLoad(reduced, ({ record: { results }, increment: { logTime, rootTime }, end }) => {
@@ -264,13 +365,9 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q30",
-    about: ["log_t100"],
-    question: say`Did each load stay until primary consolidation was over?`,
-    severity: "stop",
-    basis: say`${COMMON}; loads that stay to the end of primary: ASTM D2435, method B, from memory`,
     limits: {
-      stop: { value: 1, unit: "times t100" },
-      explain: { value: 3, unit: "times t100, loads of a fixed time" },
+      stop: 1,
+      explain: 3,
     },
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, (load) => {
@@ -295,11 +392,7 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q31",
-    about: ["tail_slope"],
-    question: say`Is the tail long enough for the coefficient of secondary compression?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { cycles: { value: 0.5, unit: "log cycles" } },
+    limits: { cycles: 0.5 },
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, (load) => {
         if (load.unloading) return undefined;
@@ -325,11 +418,7 @@ export const TIME_CURVE_CHECKS = [
   ...(["d0", "d100"] as const).map((d) =>
     check({
       id: d === "d0" ? "Q32" : "Q33",
-      about: [`log_${d}`, `root_${d}`],
-      question: say`Do log time and root time agree on ${verbatim(d)}?`,
-      severity: "explain",
-      basis: COMMON,
-      limits: { share: { value: d === "d0" ? 0.1 : 0.15, unit: "ratio of primary compression" } },
+      limits: { share: d === "d0" ? 0.1 : 0.15 },
       ask: ({ record, reduced, limits: l }) =>
         eachLoad(reduced, ({ record: { results }, increment: { logTime, rootTime } }) => {
           const from = shownOr(results.log_d0, logTime, ({ d0 }) => d0);
@@ -361,11 +450,7 @@ export const TIME_CURVE_CHECKS = [
   ),
   check({
     id: "Q34",
-    about: ["cv_log_time", "cv_root_time"],
-    question: say`Do log time and root time agree on cv?`,
-    severity: "stop",
-    basis: say`${COMMON}; root time is usually the higher (Sridharan et al. 1987; Al-Zoubi 2008, from their abstracts)`,
-    limits: { explain: { value: 2, unit: "times" }, stop: { value: 3, unit: "times" } },
+    limits: { explain: 2, stop: 3 },
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, ({ record: { results }, cvLogTime, cvRootTime }) =>
         ask(shownOr(results.cv_log_time, cvLogTime, Number), (byLog) =>
@@ -389,11 +474,7 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q35",
-    about: ["cv_log_time"],
-    question: say`Does cv change gradually from load to load of first loading?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { times: { value: 5, unit: "times" } },
+    limits: { times: 5 },
     ask: ({ record, reduced, limits: l }) => {
       const virgin = virginLoads(record, reduced);
       const cvs = virgin.flatMap((load) => {
@@ -419,37 +500,22 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q36",
-    about: ["cv_chosen"],
-    question: say`Is cv that of a soil?`,
-    severity: "stop",
-    basis: COMMON,
     limits: {
-      explain_below: { value: 0.01, unit: "m2/yr" },
-      explain_above: { value: 200, unit: "m2/yr" },
-      stop_below: { value: 0.001, unit: "m2/yr" },
-      stop_above: { value: 1000, unit: "m2/yr" },
+      explain_below: 0.01,
+      explain_above: 200,
+      stop_below: 0.001,
+      stop_above: 1000,
     },
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, ({ cvLogTime, cvRootTime }) =>
         ask(cvLogTime.ok ? cvLogTime : cvRootTime, (cv) =>
-          within(
-            record,
-            say`cv`,
-            cv,
-            "cv",
-            { stop: [l.stop_below, l.stop_above], explain: [l.explain_below, l.explain_above] },
-            say`check the units of time and height`,
-          ),
+          within(record, say`cv`, cv, "cv", rangesOf(l), say`check the units of time and height`),
         ),
       ),
   }),
   check({
     id: "Q37",
-    about: ["log_d0", "log_d100"],
-    question: say`Is primary compression large against the resolution of the dial?`,
-    severity: "explain",
-    basis: say`arithmetic: half a step of 20 is 10 % of cv`,
-    limits: { steps: { value: 20, unit: "steps of the dial" } },
+    limits: { steps: 20 },
     ask: ({ record, reduced, limits: l }) =>
       eachLoad(reduced, ({ increment: { cleaned, fit } }) =>
         ask(cleaned, ({ step, travel }) =>
@@ -468,11 +534,7 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q38",
-    about: ["log_d0"],
-    question: say`Is the initial compression small?`,
-    severity: "explain",
-    basis: COMMON,
-    limits: { share: { value: 0.2, unit: "ratio of the load's compression" } },
+    limits: { share: 0.2 },
     ask: ({ record, reduced, limits: l }) => {
       const factor = record.numbers.dial_factor;
       let deflectionBefore = 0;
@@ -506,11 +568,7 @@ export const TIME_CURVE_CHECKS = [
   }),
   check({
     id: "Q39",
-    about: ["saturation_initial", "cv_chosen"],
-    question: say`Was the specimen saturated where cv is reported?`,
-    severity: "explain",
-    basis: say`ASTM D2435, scope: cv applies to saturated soil`,
-    limits: { saturation: { value: 0.95, unit: "ratio" } },
+    limits: { saturation: 0.95 },
     ask: ({ record, reduced, limits: l }) => {
       const reported = reduced.loads.some(({ cvLogTime, cvRootTime }) => cvLogTime.ok || cvRootTime.ok);
       if (!reported) return cannotAsk(say`no cv is reported`);

@@ -4,19 +4,32 @@ import { wettingAt, wettingStage } from "../../record/wetting";
 import { SAME_LOAD } from "../../reduction/curve/loads";
 import { say } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
-import { agree, ask, cannotAsk, check, COMMON, figure, type Answer } from "../check";
+import { agree, ask, cannotAsk, check, COMMON, figure, type Answer, type Question } from "../check";
 
 /** Words of a remark that say which way the specimen moved. */
 const SWELLED = /swell|swole|heave/i;
 const COLLAPSED = /collaps/i;
 
+/** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
+export const wettingQuestions = (): Readonly<Record<string, Question>> => ({
+  Q71: {
+    question: say`Is the stress kept in the stage of wetting?`,
+    about: ["load_stress", "load_mark"],
+    severity: "stop",
+    basis: say`logic`,
+  },
+  Q72: {
+    question: say`Does the specimen move on wetting the way that is said of it?`,
+    about: ["strain_end", "dial_sense", "swelling_pressure"],
+    severity: "explain",
+    basis: COMMON,
+  },
+});
+
+/** How each question is answered. */
 export const WETTING_CHECKS = [
   check({
     id: "Q71",
-    about: ["load_stress", "load_mark"],
-    question: say`Is the stress kept in the stage of wetting?`,
-    severity: "stop",
-    basis: say`logic`,
     limits: {},
     ask: ({ record }) => {
       const at = wettingAt(record);
@@ -42,10 +55,6 @@ export const WETTING_CHECKS = [
   }),
   check({
     id: "Q72",
-    about: ["strain_end", "dial_sense", "swelling_pressure"],
-    question: say`Does the specimen move on wetting the way that is said of it?`,
-    severity: "explain",
-    basis: COMMON,
     limits: {},
     ask: ({ record }) =>
       ask(wettingStage(record), ({ load, stress, strain }): Answer => {

@@ -4,7 +4,7 @@
  */
 import { nth } from "../../reduction/numeric/lists";
 import type { CellValue, NamedColumns } from "../../workbook/port";
-import { loadSuffix } from "../../specification/load-table";
+import { loadSuffix } from "../../specification/readings";
 import type { Layout } from "./layout";
 import { seriesOf, thinned, THINNINGS, ZERO_RULES, type Thinning, type ZeroRule } from "./load-series";
 import { findLoads, levelOf, numbered, stressOf, WAYS_TO_FIND, type LoadStep, type WayToFind } from "./loads";

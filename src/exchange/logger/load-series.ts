@@ -1,7 +1,7 @@
 /** The times since a load was applied and its readings, and the selection of them that goes to the sheet. */
 import { MOST_READINGS } from "../../reduction/increment/readings";
 import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
-import { HAND_TIMES } from "../../specification/load-table";
+import { HAND_TIMES } from "../../specification/readings";
 import type { Layout } from "./layout";
 import type { LoadStep } from "./loads";
 import type { LoggerRows } from "./rows";

@@ -3,7 +3,7 @@ import { nth } from "../../reduction/numeric/lists";
 import { convert, unitNamed, UNITS } from "../../reduction/units";
 import { usedRows } from "../../record/standing-load";
 import type { CellValue, NamedColumns } from "../../workbook/port";
-import { MOST_LOADS, readingsName, timesName } from "../../specification/load-table";
+import { MOST_LOADS, readingsName, timesName } from "../../specification/readings";
 import type { Layout } from "./layout";
 
 const numbers = Array.from({ length: MOST_LOADS }, (_, index) => index + 1);

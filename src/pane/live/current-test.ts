@@ -1,5 +1,5 @@
 /** Decides which data sheet the pane works on: the active sheet, unless a person pinned another one. */
-import { DATA_SHEET_NAME } from "../../specification/load-table";
+import { DATA_SHEET_NAME } from "../../specification/readings";
 import type { FoundSheet } from "../../workbook/port";
 
 export interface Choice {

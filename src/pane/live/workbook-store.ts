@@ -4,7 +4,7 @@
  * Equal parts stay the same object.
  */
 import { readRecord, type NamedValues, type TestRecord } from "../../record/record";
-import { DATA_SHEET_NAME } from "../../specification/load-table";
+import { DATA_SHEET_NAME } from "../../specification/readings";
 import type {
   Change,
   FoundSheet,

@@ -1,6 +1,7 @@
 /** Preconsolidation stress by every method, with its interval, and the methods side by side. */
 import { say, fixed, listed, joined, type Message } from "../message";
 import { given, notApplicable, type Given, type Outcome } from "../outcome";
+import { METHOD_NAMES, METHOD_SAID, type MethodName } from "./method-words";
 import { bilogarithmic } from "./methods/bilogarithmic";
 import { casagrande } from "./methods/casagrande";
 import { ALONE, effectOn } from "./methods/habits";
@@ -12,24 +13,19 @@ import { pachecoSilva } from "./methods/pacheco-silva";
 import type { TestCurve } from "./shape/points";
 import { readCurve, type CurveReading } from "./methods/reading";
 import type { CurvePicks } from "./picks";
-import { METHOD_SAID } from "./methods/words";
 import { work } from "./methods/work";
 import { firstOf, lastOf, nth } from "../numeric/lists";
 import { medianOfSorted } from "../numeric/median";
 
 /** The methods by the names that a user types. */
-export const METHODS = {
+const METHODS = {
   casagrande,
   work,
   bilog: bilogarithmic,
   intersection,
   pacheco_silva: pachecoSilva,
   janbu,
-} as const satisfies Record<string, Method>;
-
-export type MethodName = keyof typeof METHODS;
-/** TypeScript types Object.keys as strings; these are the names in the table above. */
-export const METHOD_NAMES = Object.keys(METHODS) as MethodName[];
+} as const satisfies Readonly<Record<MethodName, Method>>;
 
 /** The greatest stress should be this many times the result (common practice, no source; the aim is eight). */
 const REACH = 4;
@@ -51,7 +47,7 @@ export interface PreconsolidationOptions extends MethodOptions {
 
 /** Applies one method to a curve. Refuses a result below the second load. */
 function readMethod(reading: CurveReading, name: MethodName, options: MethodOptions): Outcome<MethodReading> {
-  const result = METHODS[name].read(reading, options);
+  const result = METHODS[name](reading, options);
   if (!result.ok) return result;
   const { stress } = result.value;
   const { points } = reading.curve;

@@ -2,9 +2,9 @@
  * A construction as columns: one formula spills all its lines, and the columns of each line pick the rows of that line
  * by label.
  */
-import { MOST_LOADS } from "../../specification/load-table";
+import { MOST_LOADS } from "../../specification/readings";
 import { LINE_FACTOR } from "../../reduction/increment/cv";
-import type { MethodName } from "../../reduction/curve/preconsolidation";
+import type { MethodName } from "../../reduction/curve/method-words";
 import type { ChartAxis } from "../../workbook/port";
 import type { BlockColumn, BlockSeries, Where } from "./series-block";
 

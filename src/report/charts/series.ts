@@ -8,7 +8,7 @@
  * beyond them the chart must be inserted again.
  */
 import { cellNamed, nameOf, type NamedValues } from "../../record/record";
-import { MOST_LOADS, readingsName, timesName } from "../../specification/load-table";
+import { MOST_LOADS, readingsName, timesName } from "../../specification/readings";
 import { rulesOf } from "../../specification/versions";
 import { cAlphaPlot, cvPlot } from "../../plots/coefficients";
 import type { TimeMethod } from "../../reduction/increment/constructions/picks";
@@ -23,7 +23,8 @@ import { swellPlot } from "../../plots/swell";
 import { logTimePlot, rootTimePlot, type Cells } from "../../plots/time";
 import { labelIn, type InWords } from "../../plots/words";
 import type { PlotAxis, PlotSpec } from "../../plots/spec";
-import { METHODS, type MethodName } from "../../reduction/curve/preconsolidation";
+import { METHOD_PLOTS } from "../../plots/methods";
+import type { MethodName } from "../../reduction/curve/method-words";
 import { english, listed, say, verbatim } from "../../reduction/message";
 import { firstOf } from "../../reduction/numeric/lists";
 import { badInput, given, notApplicable, then, type Outcome } from "../../reduction/outcome";
@@ -209,7 +210,7 @@ function curveBlock(
   ];
   const call = (where: Where) =>
     `CLAY.PRECONSOLIDATION_LINES(${stresses.whole},${values ?? where.column("value")},"${method}","${kind}"${initial ? `,,${initial}` : ""})`;
-  const isOwnPlane = method !== undefined && METHODS[method].axes[1] !== "value";
+  const isOwnPlane = method !== undefined && METHOD_PLOTS[method].quantity !== undefined;
   // If the method reads nothing now, its own plane has no axes: only the test is drawn.
   const isDrawn = method !== undefined && !(isOwnPlane && spec.refusal !== undefined);
   const drawn = isDrawn ? constructionColumns(method, call, frame) : { columns: [], series: [] };

@@ -1,6 +1,5 @@
 /** The indices with the stresses that they were read from, and the preconsolidation stress by every method. */
-import { METHOD_NAMES, type MethodName } from "../../reduction/curve/preconsolidation";
-import { spreadRowNamed } from "../../reduction/curve/method-words";
+import { METHOD_NAMES, METHOD_SAID, spreadRowNamed, type MethodName } from "../../reduction/curve/method-words";
 import type { Index } from "../../reduction/curve/indices";
 import { english, say, type Message } from "../../reduction/message";
 import type { Outcome } from "../../reduction/outcome";
@@ -10,16 +9,6 @@ import { FORMATS, NOTHING, shownCell, twoFigures, unitCell } from "../page/cells
 import { band, gap, paragraph, type Block } from "../page/page";
 import type { DataCells } from "../page/source";
 import { LABEL_COLUMNS } from "./fields";
-
-/** The names of the methods in words of the trade. */
-export const METHOD_WORDS: Readonly<Record<MethodName, Message>> = {
-  casagrande: say`Casagrande`,
-  work: say`Work per unit volume`,
-  bilog: say`Bilogarithmic`,
-  intersection: say`Intersection of lines`,
-  pacheco_silva: say`Pacheco Silva`,
-  janbu: say`Janbu, modulus`,
-};
 
 /** The names of the other rows of the table. */
 const OTHER_ROWS: Readonly<Record<string, Message>> = {
@@ -63,7 +52,7 @@ function line(cells: DataCells, row: number, format: string): Block[] {
   const words = (col: number): string => String(given[row]?.[col] ?? "");
   const name = spreadRowNamed(words(0));
   const label = METHOD_NAMES.find((method) => method === name);
-  const called = label ? METHOD_WORDS[label] : OTHER_ROWS[name];
+  const called = label ? METHOD_SAID[label] : OTHER_ROWS[name];
   const lead = called ? cells.words(called) : words(0);
   // The verdict may be long: it is a snapshot, in as many lines as it needs.
   if (/^(verdict|remark)$/.test(name))

@@ -1,7 +1,7 @@
 /** The tables of the report that have a row for each load. */
 import { reducedLoads, type BothWays } from "./both-ways";
 import { say, type Message } from "../../reduction/message";
-import { readingsName, timesName } from "../../specification/load-table";
+import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
 import { THREE_FIGURES } from "../../workbook/number-format";
 import {

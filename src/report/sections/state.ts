@@ -2,7 +2,7 @@
  * Whether the data sheet has changed since the report was made: a list beside the pages with each number or text as it
  * was and as it is, and a line at the top of the report that counts the differences.
  */
-import { loadSuffix } from "../../specification/load-table";
+import { loadSuffix } from "../../specification/readings";
 import { LOAD_RESULTS } from "../../record/names";
 import { cellCalled, cellNamed } from "../../record/record";
 import { cellAddress } from "../../workbook/address";

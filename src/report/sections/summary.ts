@@ -1,5 +1,5 @@
 /** The parts of the first page: results with their ranges beside the curve, three remarks, signatures, a caution. */
-import { METHOD_NAMES } from "../../reduction/curve/preconsolidation";
+import { METHOD_NAMES } from "../../reduction/curve/method-words";
 import { say, type Message } from "../../reduction/message";
 import { remarkOfTest } from "../../record/sheet-remarks";
 import type { CellPlan, ChartPlan } from "../../workbook/port";

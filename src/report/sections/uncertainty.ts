@@ -3,7 +3,7 @@
  * the worksheet functions calculate from them; and, apart from these, the spread of the constructions.
  */
 import { english, say, type Message } from "../../reduction/message";
-import { readingsName, timesName } from "../../specification/load-table";
+import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
 import { FORMATS, inFormula, NOTHING, shownCell, twoFigures, unitCell, worked } from "../page/cells";
 import { band, COLUMNS, gap, paragraph, type Block } from "../page/page";

@@ -6,7 +6,7 @@ import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import { listed, say, verbatim, type Message, type Verbatim } from "../../reduction/message";
 import { remarkOfLoad, remarkOfTest } from "../../record/sheet-remarks";
 import { ADD_IN_VERSION, rulesOf } from "../../specification/versions";
-import { procedureOfLoad, type RecordedPick } from "../../specification/pick-table";
+import { procedureOfLoad, type RecordedPick } from "../../record/picks";
 import { shown, type Answered } from "../../checks";
 import { band, gap, list, listAbreast, paragraph, type Block } from "../page/page";
 import { inLanguage } from "./interpretation";

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { HAND_TIMES } from "../../../src/specification/load-table";
+import { HAND_TIMES } from "../../../src/specification/readings";
 import { seriesOf, thinned, type Thinning } from "../../../src/exchange/logger/load-series";
 import type { LoggerRows } from "../../../src/exchange/logger/rows";
 

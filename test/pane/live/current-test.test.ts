@@ -1,5 +1,5 @@
 import { chosen, currentTest, followed } from "../../../src/pane/live/current-test";
-import { DATA_SHEET_NAME } from "../../../src/specification/load-table";
+import { DATA_SHEET_NAME } from "../../../src/specification/readings";
 import type { FoundSheet } from "../../../src/workbook/port";
 
 /** Sheets as letters, "*B": capitals are data sheets, the one after a star is in front. */

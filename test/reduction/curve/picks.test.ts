@@ -2,7 +2,8 @@
 import { compressionIndex, recompressionIndex, swellingIndex } from "../../../src/reduction/curve/indices";
 import { fieldCurve } from "../../../src/reduction/curve/field-curve";
 import type { CurvePicks } from "../../../src/reduction/curve/picks";
-import { preconsolidation, type MethodName } from "../../../src/reduction/curve/preconsolidation";
+import { preconsolidation } from "../../../src/reduction/curve/preconsolidation";
+import type { MethodName } from "../../../src/reduction/curve/method-words";
 import { testCurve, type TestCurve } from "../../../src/reduction/curve/shape/points";
 import { english } from "../../../src/reduction/message";
 import type { Outcome } from "../../../src/reduction/outcome";

@@ -4,11 +4,11 @@ import { makeCurve, RECIPES, type MadeCurve } from "../../generators/compression
 import { compressionIndex } from "../../../src/reduction/curve/indices";
 import { testCurve, type Kind } from "../../../src/reduction/curve/shape/points";
 import {
-  METHOD_NAMES,
   preconsolidation,
   preconsolidationSpread,
   type PreconsolidationOptions,
 } from "../../../src/reduction/curve/preconsolidation";
+import { METHOD_NAMES } from "../../../src/reduction/curve/method-words";
 import { then } from "../../../src/reduction/outcome";
 import { english } from "../../../src/reduction/message";
 import { inEnglish } from "../../in-english";

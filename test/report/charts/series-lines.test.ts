@@ -1,4 +1,5 @@
-import { METHOD_NAMES, preconsolidation } from "../../../src/reduction/curve/preconsolidation";
+import { preconsolidation } from "../../../src/reduction/curve/preconsolidation";
+import { METHOD_NAMES } from "../../../src/reduction/curve/method-words";
 import { testCurve } from "../../../src/reduction/curve/shape/points";
 import { logTimeLines, rootTimeLines } from "../../../src/reduction/increment/constructions/lines";
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";

@@ -7,7 +7,7 @@ import { compressionPlot } from "../../../src/plots/compression";
 import { cvPlot, cAlphaPlot } from "../../../src/plots/coefficients";
 import { logTimePlot, rootTimePlot } from "../../../src/plots/time";
 import type { PlotSpec } from "../../../src/plots/spec";
-import { METHOD_NAMES } from "../../../src/reduction/curve/preconsolidation";
+import { METHOD_NAMES } from "../../../src/reduction/curve/method-words";
 import type { Outcome } from "../../../src/reduction/outcome";
 import {
   chartsSheet,

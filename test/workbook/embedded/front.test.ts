@@ -1,7 +1,7 @@
 /** Which sheet is in front: through a file, and past undo and redo. */
 import "./engine-in-node";
 import { blankSheet } from "../../../src/datasheet";
-import { HAND_TIMES } from "../../../src/specification/load-table";
+import { HAND_TIMES } from "../../../src/specification/readings";
 import { cellAddress } from "../../../src/workbook/address";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../src/workbook/embedded";
 import { RING } from "../contract-bench";

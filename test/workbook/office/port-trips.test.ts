@@ -4,7 +4,7 @@
  * strict stand-in. The trip by which the library releases ranges after a piece of work counts too.
  */
 import { blankSheet } from "../../../src/datasheet";
-import { DATA_SHEET_NAME } from "../../../src/specification/load-table";
+import { DATA_SHEET_NAME } from "../../../src/specification/readings";
 import { RECORD_NAMES } from "../../../src/record/record";
 import { OfficePort } from "../../../src/workbook/office";
 import { StrictExcel } from "../../excel/strict-excel";

@@ -2,7 +2,7 @@
  * Writes one reading of a load into its sheet, and undoes it. A cell is changed only if it still contains what the
  * screen showed.
  */
-import { readingsName, timesName } from "../../../specification/load-table";
+import { readingsName, timesName } from "../../../specification/readings";
 import type { CellValue, NamedColumns, WorkbookPort } from "../../../workbook/port";
 import type { Entry } from "./bench-state";
 

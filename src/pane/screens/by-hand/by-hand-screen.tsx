@@ -6,8 +6,6 @@ import { Button, Field, Input, makeStyles, Select, Text, tokens } from "@fluentu
 import { useEffect, useMemo, useState } from "react";
 import { bookSheet, calculationBook, type Entry } from "../../../book/calculation-book";
 import {
-  compare,
-  type Compared,
   COMPARISON_NAMES,
   comparisonRow,
   comparisonSheet,
@@ -15,6 +13,7 @@ import {
   type Pair,
   type Quantity,
 } from "../../../book/comparison";
+import { compare, type Compared } from "../../../book/agreement";
 import type { evaluateAgain } from "../../../book/second-evaluation";
 import { timeStamp } from "../../../workbook/time-stamp";
 import { refuseNotYet } from "../../../workbook/busy";

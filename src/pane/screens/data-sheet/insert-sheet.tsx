@@ -1,7 +1,7 @@
 /** Inserts a data sheet, blank or the demonstration, or the sheet of a series of wetted specimens. */
 import { Button, Field, Input, makeStyles, Radio, RadioGroup, Text, tokens } from "@fluentui/react-components";
 import { useState } from "react";
-import { LOADS, MOST_LOADS } from "../../../specification/load-table";
+import { LOADS, MOST_LOADS } from "../../../specification/readings";
 import type { SheetPlan, WorkbookPort } from "../../../workbook/port";
 import { newSheet, type NewSheet } from "../../live/new-sheet";
 import { choosing } from "../../ui/choosing";

@@ -1,8 +1,8 @@
 /** Finds the cells and the labels of the missing items on the sheet. */
 import { boxesByName, rowOfLoad } from "../../../checks/integrity";
 import type { Lacking } from "../../../checks/lacking";
-import { labelOf } from "../../../specification/labels";
-import { readingsName } from "../../../specification/load-table";
+import { labelOf } from "../../../record/cells";
+import { readingsName } from "../../../specification/readings";
 import { cellAddress } from "../../../workbook/address";
 import type { NamedValues } from "../../../record/record";
 import type { SheetName } from "../../../workbook/port";

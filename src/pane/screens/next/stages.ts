@@ -10,7 +10,7 @@ import type { TestRecord } from "../../../record/record";
 import { reduced, type LoadReduced } from "../../../record/reduced-test";
 import type { PickedThing, TimeMethod } from "../../../reduction/increment/constructions/picks";
 import type { Message } from "../../../reduction/message";
-import { methodOfLoad } from "../../../specification/pick-table";
+import { methodOfLoad } from "../../../record/picks";
 
 export const STAGES = ["received", "sized", "loaded", "reduced", "reviewed", "checked", "reported"] as const;
 export type StageName = (typeof STAGES)[number];

@@ -7,7 +7,8 @@ import { reduceIncrement, type Increment } from "../../../reduction/increment/re
 import { say, verbatim, type Message } from "../../../reduction/message";
 import { compressionIndex, recompressionIndex, swellingIndex } from "../../../reduction/curve/indices";
 import { testCurve, type Kind, type TestCurve } from "../../../reduction/curve/shape/points";
-import { preconsolidation, type MethodName, type Preconsolidation } from "../../../reduction/curve/preconsolidation";
+import { preconsolidation, type Preconsolidation } from "../../../reduction/curve/preconsolidation";
+import type { MethodName } from "../../../reduction/curve/method-words";
 import { compressionPlot } from "../../../plots/compression";
 import type { PlotSpec } from "../../../plots/spec";
 import { logTimePlot, rootTimePlot } from "../../../plots/time";

@@ -1,7 +1,7 @@
 /** Shows the plot of the selected range with its construction, and the reduced numbers. */
 import { Button, Field, Input, Radio, RadioGroup, Select, Spinner, Text } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
-import { METHOD_NAMES } from "../../../reduction/curve/preconsolidation";
+import { METHOD_NAMES } from "../../../reduction/curve/method-words";
 import { nth } from "../../../reduction/numeric/lists";
 import { UNITS } from "../../../reduction/units";
 import type { WorkbookPort } from "../../../workbook/port";

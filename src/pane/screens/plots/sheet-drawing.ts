@@ -4,7 +4,7 @@
  */
 import { initialOf, inputs, inSheetStress, reduced, stressText, type LoadReduced } from "../../../record/reduced-test";
 import { dialSense, incrementOfLoad, loadColumn, loadCurve, loadsRead } from "../../../record/load-curve";
-import { methodOfLoad, type RecordedPick } from "../../../specification/pick-table";
+import { methodOfLoad, type RecordedPick } from "../../../record/picks";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import type { LoadResultName } from "../../../record/names";
 import { cAlphaPlot, cvPlot } from "../../../plots/coefficients";
@@ -16,7 +16,8 @@ import { wettingStage, wettingStrains } from "../../../record/wetting";
 import { intrinsicPlot } from "../../../plots/intrinsic";
 import { logTimePlot, rootTimePlot } from "../../../plots/time";
 import { testCurve, type Kind } from "../../../reduction/curve/shape/points";
-import { preconsolidation, type MethodName } from "../../../reduction/curve/preconsolidation";
+import { preconsolidation } from "../../../reduction/curve/preconsolidation";
+import type { MethodName } from "../../../reduction/curve/method-words";
 import { PICK_NAMES, standingRows, type PickName } from "../../../reduction/increment/constructions/picks";
 import { asTyped, listed, say, verbatim } from "../../../reduction/message";
 import { nth } from "../../../reduction/numeric/lists";

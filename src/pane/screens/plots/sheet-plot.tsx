@@ -4,7 +4,7 @@ import { useEffect, useMemo, useRef, useState } from "react";
 import { loadsRead } from "../../../record/load-curve";
 import type { TestRecord } from "../../../record/record";
 import { stressText } from "../../../record/reduced-test";
-import { METHOD_NAMES } from "../../../reduction/curve/preconsolidation";
+import { METHOD_NAMES } from "../../../reduction/curve/method-words";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Figure } from "../../ui/figure";
 import { Notice } from "../../ui/notice";

@@ -4,7 +4,7 @@ import type { Layout } from "../../../exchange/logger/layout";
 import type { Fault, LoggerRows } from "../../../exchange/logger/rows";
 import type { TextFile } from "../../../exchange/logger/decode";
 import type { Target } from "../../../exchange/logger/target";
-import { timesName } from "../../../specification/load-table";
+import { timesName } from "../../../specification/readings";
 import type { NamedValues } from "../../../record/record";
 
 /** A sheet that keeps the lines of a file, with the record of how it was read. */

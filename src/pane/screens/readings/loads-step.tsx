@@ -4,7 +4,7 @@
  */
 import { Button, Field, Input, Select, Text } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import { LOADS } from "../../../specification/load-table";
+import { LOADS } from "../../../specification/readings";
 import type { Layout } from "../../../exchange/logger/layout";
 import {
   findLoads,

@@ -3,7 +3,7 @@ import { Button, Checkbox, Field, Radio, RadioGroup, Text } from "@fluentui/reac
 import { useEffect, useMemo, useReducer, useRef, useState } from "react";
 import { columnsAgain, type Continued } from "../../../exchange/logger/again";
 import { readRows, type Fault, type LoggerRows } from "../../../exchange/logger/rows";
-import { readingsName, timesName } from "../../../specification/load-table";
+import { readingsName, timesName } from "../../../specification/readings";
 import { isoMoment, localDayNumber } from "../../../workbook/day-number";
 import { inSlices } from "../../../workbook/in-slices";
 import type { WorkbookPort } from "../../../workbook/port";

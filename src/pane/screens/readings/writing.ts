@@ -8,7 +8,7 @@ import type { Layout } from "../../../exchange/logger/layout";
 import { givenTwice } from "../../../exchange/logger/loads";
 import { columnsFor, inputChanges, type InputChange, type Target } from "../../../exchange/logger/target";
 import { nth } from "../../../reduction/numeric/lists";
-import { readingsName } from "../../../specification/load-table";
+import { readingsName } from "../../../specification/readings";
 import type { NamedColumns } from "../../../workbook/port";
 import type { LoadChoices, Stretch } from "./loads-step";
 

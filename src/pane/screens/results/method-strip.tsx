@@ -1,7 +1,7 @@
 /** The stresses by every method, each with its mark on a common scale beside the range that the points allow. */
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { ReactNode } from "react";
-import type { MethodName } from "../../../reduction/curve/preconsolidation";
+import type { MethodName } from "../../../reduction/curve/method-words";
 import { text } from "../../text";
 import { MethodTrack } from "./method-track";
 import { scaleOf } from "./track";

@@ -4,8 +4,8 @@
  */
 import { Link, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import type { MethodName } from "../../../reduction/curve/preconsolidation";
-import { labelOf } from "../../../specification/labels";
+import type { MethodName } from "../../../reduction/curve/method-words";
+import { labelOf } from "../../../record/cells";
 import { cellAddress } from "../../../workbook/address";
 import type { Box, SheetName, WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";

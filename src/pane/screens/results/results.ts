@@ -5,13 +5,12 @@
  */
 import { asTyped, english, type Message } from "../../../reduction/message";
 import { FIELDS } from "../../../specification/fields";
-import { labelOf } from "../../../specification/labels";
+import { labelOf } from "../../../record/cells";
 import { formatOf, unitCellOf, type Measure, type System } from "../../../specification/measures";
 import type { NamedValues, TestRecord } from "../../../record/record";
 import type { ResultName } from "../../../record/names";
 import { loadSteps } from "../../../reduction/curve/loads";
-import { methodNamed } from "../../../reduction/curve/method-words";
-import { METHOD_NAMES, type MethodName } from "../../../reduction/curve/preconsolidation";
+import { methodNamed, METHOD_NAMES, type MethodName } from "../../../reduction/curve/method-words";
 import { firstOf, lastOf } from "../../../reduction/numeric/lists";
 import { yieldMethodOf } from "../../../record/reduced-test";
 import { remarkOfLoad, remarkOfTest } from "../../../record/sheet-remarks";

@@ -3,13 +3,7 @@
  * the person, and the cells for a change. This module does not use the workbook.
  */
 import { localDayNumber } from "../../../workbook/day-number";
-import {
-  methodOfLoad,
-  PICK_COLUMNS,
-  picksOfCurve,
-  picksOfLoad,
-  type RecordedPick,
-} from "../../../specification/pick-table";
+import { methodOfLoad, PICK_COLUMNS, picksOfCurve, picksOfLoad, type RecordedPick } from "../../../record/picks";
 import { readRecord, type NamedValues } from "../../../record/record";
 import {
   AUTOMATIC,

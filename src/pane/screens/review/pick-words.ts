@@ -1,5 +1,5 @@
 /** Changes of picks in the language of the pane. */
-import type { RecordedPick } from "../../../specification/pick-table";
+import type { RecordedPick } from "../../../record/picks";
 import { text } from "../../text";
 import { shown } from "../../text/digits";
 

@@ -2,12 +2,9 @@
 import { firstOf, lastOf, nth } from "../../../reduction/numeric/lists";
 import { compressionIndex, recompressionIndex, swellingIndex, type Index } from "../../../reduction/curve/indices";
 import type { CurvePickName, CurvePicks } from "../../../reduction/curve/picks";
-import {
-  METHODS,
-  preconsolidation,
-  type MethodName,
-  type Preconsolidation,
-} from "../../../reduction/curve/preconsolidation";
+import { METHOD_PLOTS } from "../../../plots/methods";
+import { preconsolidation, type Preconsolidation } from "../../../reduction/curve/preconsolidation";
+import type { MethodName } from "../../../reduction/curve/method-words";
 import { branches, type Branches } from "../../../reduction/curve/shape/branches";
 import type { LoadPoint, TestCurve } from "../../../reduction/curve/shape/points";
 import type { Outcome } from "../../../reduction/outcome";
@@ -38,7 +35,7 @@ const BESIDE = ["loop_from", "loop_to", "unloading_from", "unloading_to"] as con
  */
 function picksOf(method: MethodName): readonly CurvePickName[] {
   if (method === "janbu") return [];
-  if (METHODS[method].axes[1] !== "value") return ENDS;
+  if (METHOD_PLOTS[method].quantity) return ENDS;
   return method === "casagrande" ? ["greatest_curvature", ...ENDS, ...BESIDE] : [...ENDS, ...BESIDE];
 }
 

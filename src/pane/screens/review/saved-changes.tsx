@@ -1,7 +1,7 @@
 /** The changes of a load or of the curve in the table of the sheet, and a button that undoes the last change. */
 import { Button, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useState } from "react";
-import type { RecordedPick } from "../../../specification/pick-table";
+import type { RecordedPick } from "../../../record/picks";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";

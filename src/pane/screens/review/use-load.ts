@@ -13,7 +13,7 @@ import {
 } from "../../../reduction/increment/constructions/picks";
 import type { Procedure } from "../../../reduction/increment/constructions/procedure";
 import type { Increment } from "../../../reduction/increment/reduce";
-import { procedureOfLoad } from "../../../specification/pick-table";
+import { procedureOfLoad } from "../../../record/picks";
 import { text } from "../../text";
 import { handlesOf } from "./handles";
 import { cvBy, cvUnitsOf, methodOfTest, plotOf, valueNow } from "./increment";

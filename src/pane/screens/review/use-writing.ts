@@ -1,6 +1,6 @@
 /** Writes the changes of the review screen into the table of picks of the sheet, and reports the result. */
 import { useCallback, type Dispatch } from "react";
-import { PICK_COLUMNS } from "../../../specification/pick-table";
+import { PICK_COLUMNS } from "../../../record/picks";
 import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
 import { text } from "../../text";
 import { sentenceOf } from "../../text/sentence";

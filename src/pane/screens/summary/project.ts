@@ -3,7 +3,7 @@ import { runChecks } from "../../../checks";
 import { ANSWER_NAMES, ANSWERS_SHEET_NAME, answerTo, readAnswers, type Acknowledgement } from "../../../checks/answers";
 import { boxesByName } from "../../../record/places";
 import { readRecord, RECORD_NAMES, type TestRecord } from "../../../record/record";
-import { DATA_SHEET_NAME } from "../../../specification/load-table";
+import { DATA_SHEET_NAME } from "../../../specification/readings";
 import { chartsSheet, CURVE_NAMES, VOID_INDEX_NAMES, type Curve } from "../../../summary/charts";
 import { COLUMN_NAMES, KEY, NEEDED_NAMES, FILE } from "../../../summary/columns";
 import { namedCellsOf } from "../../../summary/file-cells";

@@ -12,47 +12,42 @@ import { nearYield, straightPoints, type Method } from "./method";
 import { lineThrough } from "../shape/straight-parts";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
 
-export const bilogarithmic: Method = {
-  axes: ["stress", "ln(1 + e)"],
-  logarithmic: true,
-  source: "Butterfield (1979), Oikawa (1987)",
-  read({ curve, parts }) {
-    const { x, points, height } = curve;
-    const y = height.map(Math.log);
-    const virgin = nearYield(curve, parts.virgin);
-    const before = lineThrough(x, y, parts.recompression);
-    const after = lineThrough(x, y, virgin);
-    const meets = meetingPoint(before, after);
-    if (!(meets > firstOf(x) && meets < lastOf(x))) return notApplicable(say`the two lines meet outside the loads`);
-    return given({
-      stress: 10 ** meets,
-      points: straightPoints(curve, parts.recompression, virgin),
-      remarks: [],
-      lines: [
-        {
-          label: "first loading",
-          style: "points",
-          points: points.map(({ stress }, i) => [stress, nth(y, i)] as const),
-        },
-        {
-          label: "line before yield",
-          style: "construction",
-          points: [firstOf(x), meets + 0.1].map((v) => [10 ** v, at(before, v)] as const),
-        },
-        {
-          label: "line after yield",
-          style: "construction",
-          points: [meets - 0.05, nth(x, virgin.to)].map((v) => [10 ** v, at(after, v)] as const),
-        },
-        {
-          label: "preconsolidation stress",
-          style: "guide",
-          points: [
-            [10 ** meets, at(after, meets)],
-            [10 ** meets, lastOf(y)],
-          ],
-        },
-      ],
-    });
-  },
+export const bilogarithmic: Method = ({ curve, parts }) => {
+  const { x, points, height } = curve;
+  const y = height.map(Math.log);
+  const virgin = nearYield(curve, parts.virgin);
+  const before = lineThrough(x, y, parts.recompression);
+  const after = lineThrough(x, y, virgin);
+  const meets = meetingPoint(before, after);
+  if (!(meets > firstOf(x) && meets < lastOf(x))) return notApplicable(say`the two lines meet outside the loads`);
+  return given({
+    stress: 10 ** meets,
+    points: straightPoints(curve, parts.recompression, virgin),
+    remarks: [],
+    lines: [
+      {
+        label: "first loading",
+        style: "points",
+        points: points.map(({ stress }, i) => [stress, nth(y, i)] as const),
+      },
+      {
+        label: "line before yield",
+        style: "construction",
+        points: [firstOf(x), meets + 0.1].map((v) => [10 ** v, at(before, v)] as const),
+      },
+      {
+        label: "line after yield",
+        style: "construction",
+        points: [meets - 0.05, nth(x, virgin.to)].map((v) => [10 ** v, at(after, v)] as const),
+      },
+      {
+        label: "preconsolidation stress",
+        style: "guide",
+        points: [
+          [10 ** meets, at(after, meets)],
+          [10 ** meets, lastOf(y)],
+        ],
+      },
+    ],
+  });
 };

@@ -6,22 +6,12 @@
  * curve drawn to a scale at which the virgin line has a stated slope.
  */
 import { say } from "../../message";
-import { badInput, given, notApplicable, type Outcome } from "../../outcome";
+import { badInput, given, notApplicable } from "../../outcome";
 import { pickRemarks } from "../../increment/constructions/picks";
 import { meetingPoint, type Line } from "../../numeric/straight-line";
 import { valueAt } from "../shape/first-loading";
 import { bendingAt, kneeAt, slopeAt, type Knee } from "../shape/knee";
-import {
-  loadingPoints,
-  ruled,
-  shown,
-  smoothCurve,
-  straightPoints,
-  yieldGuide,
-  type Method,
-  type MethodOptions,
-  type MethodReading,
-} from "./method";
+import { loadingPoints, ruled, shown, smoothCurve, straightPoints, yieldGuide, type Method } from "./method";
 import type { CurveReading } from "./reading";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
 
@@ -78,7 +68,7 @@ const virginOf = ({ law, knee, curve, parts }: CurveReading): Line =>
 export const greatestCurvatureOf = (reading: CurveReading): number =>
   reading.picks.greatest_curvature ?? 10 ** greatestCurvature(reading.knee, virginOf(reading).slope);
 
-function read(reading: CurveReading, { drawingSlope = DRAWING_SLOPE }: MethodOptions): Outcome<MethodReading> {
+export const casagrande: Method = (reading, { drawingSlope = DRAWING_SLOPE }) => {
   const { knee, curve, parts, picks } = reading;
   const virgin = virginOf(reading);
   const [low, high] = [firstOf(curve.x), lastOf(curve.x)];
@@ -113,11 +103,4 @@ function read(reading: CurveReading, { drawingSlope = DRAWING_SLOPE }: MethodOpt
       yieldGuide(curve, virgin, meets),
     ],
   });
-}
-
-export const casagrande: Method = {
-  axes: ["stress", "value"],
-  logarithmic: true,
-  source: "Casagrande (1936)",
-  read,
 };

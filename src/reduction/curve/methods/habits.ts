@@ -3,7 +3,7 @@
  * outside the range.
  */
 import { say, type Message } from "../../message";
-import type { MethodName } from "../preconsolidation";
+import type { MethodName } from "../method-words";
 
 /**
  * Percent by which a method reads above (+) or below (-) the corner, the median of 400 made curves

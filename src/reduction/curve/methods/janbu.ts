@@ -15,49 +15,44 @@ const COARSEST = 1.6;
 /** The trough must be below this share of the peak. */
 const FALL = 0.8;
 
-export const janbu: Method = {
-  axes: ["stress", "constrained modulus"],
-  logarithmic: false,
-  source: "Janbu (1969)",
-  read({ curve, parts, scatter }) {
-    const { points, u, range, kind, height } = curve;
-    const strain = range / (kind === "e" ? firstOf(height) : 1);
-    const first = parts.recompression.to;
-    const steps = points.slice(1).map(({ stress: end }, i) => {
-      const start = nth(points, i).stress;
-      const compression = Math.max(nth(u, i + 1) - nth(u, i), scatter / 2) * strain;
-      return { mean: (end + start) / 2, end, ratio: end / start, modulus: (end - start) / compression };
-    });
-    const modulus = (i: number): number => nth(steps, i).modulus;
-    const until = Math.min(parts.virgin.from + 1, steps.length - 1);
-    let trough = Math.min(first, steps.length - 1);
-    for (let i = trough; i <= until; i++) if (modulus(i) < modulus(trough)) trough = i;
-    let peak = Math.max(0, trough - 1);
-    while (peak > 0 && modulus(peak - 1) > modulus(peak)) peak--;
-    const about = steps.slice(peak, trough + 1);
-    if (about.some(({ ratio }) => ratio > COARSEST))
-      return notApplicable(
-        say`the load steps about yield are coarser than ${COARSEST} times: the fall of the modulus lies within one step`,
-      );
-    if (peak === trough || modulus(trough) > FALL * modulus(peak))
-      return notApplicable(say`the modulus does not fall at yield`);
-    const stress = Math.sqrt(nth(steps, peak).end * nth(steps, trough).end);
-    return given({
-      stress,
-      points: say`modulus of the steps ending at ${listed(about.map(({ end }) => shown(end)))}`,
-      remarks: [],
-      lines: [
-        { label: "modulus", style: "points", points: steps.map(({ mean, modulus }) => [mean, modulus] as const) },
-        { label: "modulus", style: "curve", points: steps.map(({ mean, modulus }) => [mean, modulus] as const) },
-        {
-          label: "preconsolidation stress",
-          style: "guide",
-          points: [
-            [stress, modulus(peak)],
-            [stress, 0],
-          ],
-        },
-      ],
-    });
-  },
+export const janbu: Method = ({ curve, parts, scatter }) => {
+  const { points, u, range, kind, height } = curve;
+  const strain = range / (kind === "e" ? firstOf(height) : 1);
+  const first = parts.recompression.to;
+  const steps = points.slice(1).map(({ stress: end }, i) => {
+    const start = nth(points, i).stress;
+    const compression = Math.max(nth(u, i + 1) - nth(u, i), scatter / 2) * strain;
+    return { mean: (end + start) / 2, end, ratio: end / start, modulus: (end - start) / compression };
+  });
+  const modulus = (i: number): number => nth(steps, i).modulus;
+  const until = Math.min(parts.virgin.from + 1, steps.length - 1);
+  let trough = Math.min(first, steps.length - 1);
+  for (let i = trough; i <= until; i++) if (modulus(i) < modulus(trough)) trough = i;
+  let peak = Math.max(0, trough - 1);
+  while (peak > 0 && modulus(peak - 1) > modulus(peak)) peak--;
+  const about = steps.slice(peak, trough + 1);
+  if (about.some(({ ratio }) => ratio > COARSEST))
+    return notApplicable(
+      say`the load steps about yield are coarser than ${COARSEST} times: the fall of the modulus lies within one step`,
+    );
+  if (peak === trough || modulus(trough) > FALL * modulus(peak))
+    return notApplicable(say`the modulus does not fall at yield`);
+  const stress = Math.sqrt(nth(steps, peak).end * nth(steps, trough).end);
+  return given({
+    stress,
+    points: say`modulus of the steps ending at ${listed(about.map(({ end }) => shown(end)))}`,
+    remarks: [],
+    lines: [
+      { label: "modulus", style: "points", points: steps.map(({ mean, modulus }) => [mean, modulus] as const) },
+      { label: "modulus", style: "curve", points: steps.map(({ mean, modulus }) => [mean, modulus] as const) },
+      {
+        label: "preconsolidation stress",
+        style: "guide",
+        points: [
+          [stress, modulus(peak)],
+          [stress, 0],
+        ],
+      },
+    ],
+  });
 };

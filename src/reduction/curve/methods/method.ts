@@ -24,13 +24,8 @@ export interface MethodOptions {
   readonly drawingSlope?: number;
 }
 
-export interface Method {
-  /** Axes of the plot of the method, for their titles. */
-  readonly axes: readonly [x: string, y: string];
-  readonly logarithmic: boolean;
-  readonly source: string;
-  readonly read: (reading: CurveReading, options: MethodOptions) => Outcome<MethodReading>;
-}
+/** Reads the preconsolidation stress off a curve. */
+export type Method = (reading: CurveReading, options: MethodOptions) => Outcome<MethodReading>;
 
 /**
  * A stress as a person would write it.

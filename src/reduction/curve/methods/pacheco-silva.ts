@@ -13,39 +13,34 @@ import { kneeAt } from "../shape/knee";
 import { loadingPoints, ruled, smoothCurve, stresses, yieldGuide, type Method } from "./method";
 import { firstOf, lastOf } from "../../numeric/lists";
 
-export const pachecoSilva: Method = {
-  axes: ["stress", "value"],
-  logarithmic: true,
-  source: "Pacheco Silva (1970)",
-  read(reading) {
-    const { curve, knee, parts } = reading;
-    const { virginLine, virgin } = parts;
-    const atVirgin = (u: number): number => (u - virginLine.intercept) / virginLine.slope;
-    const top = atVirgin(curve.initial);
-    const [low, high] = [firstOf(curve.x), lastOf(curve.x)];
-    if (!(top > low)) return notApplicable(say`the virgin line meets the initial value before the first load`);
-    const u = kneeAt(knee, top);
-    const x = atVirgin(u);
-    if (!(x < high)) return notApplicable(say`the construction ends beyond the loads`);
-    const level = (label: string, value: number, from: number, to: number) =>
-      ruled(curve, label, { slope: 0, intercept: value }, from, to);
-    return given({
-      stress: 10 ** x,
-      points: say`virgin ${stresses(curve, virgin)}, smooth curve`,
-      remarks: [],
-      lines: [
-        loadingPoints(curve),
-        smoothCurve(reading),
-        ruled(curve, "virgin line", virginLine, top, high),
-        level("initial value", curve.initial, low, top),
-        {
-          label: "vertical to the curve",
-          style: "construction",
-          points: [curve.initial, u].map((v) => [10 ** top, valueAt(curve, v)] as const),
-        },
-        level("horizontal to the virgin line", u, top, x),
-        yieldGuide(curve, virginLine, x),
-      ],
-    });
-  },
+export const pachecoSilva: Method = (reading) => {
+  const { curve, knee, parts } = reading;
+  const { virginLine, virgin } = parts;
+  const atVirgin = (u: number): number => (u - virginLine.intercept) / virginLine.slope;
+  const top = atVirgin(curve.initial);
+  const [low, high] = [firstOf(curve.x), lastOf(curve.x)];
+  if (!(top > low)) return notApplicable(say`the virgin line meets the initial value before the first load`);
+  const u = kneeAt(knee, top);
+  const x = atVirgin(u);
+  if (!(x < high)) return notApplicable(say`the construction ends beyond the loads`);
+  const level = (label: string, value: number, from: number, to: number) =>
+    ruled(curve, label, { slope: 0, intercept: value }, from, to);
+  return given({
+    stress: 10 ** x,
+    points: say`virgin ${stresses(curve, virgin)}, smooth curve`,
+    remarks: [],
+    lines: [
+      loadingPoints(curve),
+      smoothCurve(reading),
+      ruled(curve, "virgin line", virginLine, top, high),
+      level("initial value", curve.initial, low, top),
+      {
+        label: "vertical to the curve",
+        style: "construction",
+        points: [curve.initial, u].map((v) => [10 ** top, valueAt(curve, v)] as const),
+      },
+      level("horizontal to the virgin line", u, top, x),
+      yieldGuide(curve, virginLine, x),
+    ],
+  });
 };

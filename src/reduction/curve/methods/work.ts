@@ -24,45 +24,40 @@ export function cumulativeWork({ points, u, range, kind, height }: FirstLoading)
   });
 }
 
-export const work: Method = {
-  axes: ["stress", "work per unit volume"],
-  logarithmic: false,
-  source: "Becker et al. (1987)",
-  read({ curve, parts }) {
-    const stress = curve.points.map((point) => point.stress);
-    const done = cumulativeWork(curve);
-    const virgin = nearYield(curve, parts.virgin);
-    const before = lineThrough(stress, done, parts.recompression);
-    const after = lineThrough(stress, done, virgin);
-    const meets = meetingPoint(before, after);
-    if (!(meets > firstOf(stress) && meets < lastOf(stress)))
-      return notApplicable(say`the two lines of work meet outside the loads`);
-    const end = nth(stress, virgin.to);
-    return given({
-      stress: meets,
-      points: straightPoints(curve, parts.recompression, virgin),
-      remarks: [],
-      lines: [
-        { label: "work", style: "points", points: stress.map((s, i) => [s, nth(done, i)] as const) },
-        {
-          label: "line before yield",
-          style: "construction",
-          points: [firstOf(stress), meets * 1.2].map((s) => [s, at(before, s)] as const),
-        },
-        {
-          label: "line after yield",
-          style: "construction",
-          points: [meets * 0.9, end].map((s) => [s, at(after, s)] as const),
-        },
-        {
-          label: "preconsolidation stress",
-          style: "guide",
-          points: [
-            [meets, at(after, meets)],
-            [meets, 0],
-          ],
-        },
-      ],
-    });
-  },
+export const work: Method = ({ curve, parts }) => {
+  const stress = curve.points.map((point) => point.stress);
+  const done = cumulativeWork(curve);
+  const virgin = nearYield(curve, parts.virgin);
+  const before = lineThrough(stress, done, parts.recompression);
+  const after = lineThrough(stress, done, virgin);
+  const meets = meetingPoint(before, after);
+  if (!(meets > firstOf(stress) && meets < lastOf(stress)))
+    return notApplicable(say`the two lines of work meet outside the loads`);
+  const end = nth(stress, virgin.to);
+  return given({
+    stress: meets,
+    points: straightPoints(curve, parts.recompression, virgin),
+    remarks: [],
+    lines: [
+      { label: "work", style: "points", points: stress.map((s, i) => [s, nth(done, i)] as const) },
+      {
+        label: "line before yield",
+        style: "construction",
+        points: [firstOf(stress), meets * 1.2].map((s) => [s, at(before, s)] as const),
+      },
+      {
+        label: "line after yield",
+        style: "construction",
+        points: [meets * 0.9, end].map((s) => [s, at(after, s)] as const),
+      },
+      {
+        label: "preconsolidation stress",
+        style: "guide",
+        points: [
+          [meets, at(after, meets)],
+          [meets, 0],
+        ],
+      },
+    ],
+  });
 };

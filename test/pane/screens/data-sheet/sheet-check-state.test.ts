@@ -36,7 +36,7 @@ const LOOKED: LookedAt = {
     isDataSheet: true,
     unbound: 0,
     findings: [
-      { weight: "stop", sentence: say`Ring (ring_mass) is missing.`, attach: ["ring_mass"] },
+      { weight: "stop", sentence: say`Mass of the ring (ring_mass) is missing.`, attach: ["ring_mass"] },
       { weight: "look", sentence: say`Row 4 has no load number.` },
     ],
   },

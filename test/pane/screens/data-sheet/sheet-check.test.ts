@@ -78,7 +78,7 @@ test("a missing name is named with the values lost, and stands first in the list
   await open();
   expect(place.textContent).toContain(words.stop(1));
   expect(items()).toEqual([
-    expect.stringMatching(/Ring \(ring_mass\) is missing\. Without it there is no answer for: /),
+    expect.stringMatching(/Mass of the ring \(ring_mass\) is missing\. Without it there is no answer for: /),
   ]);
   const group = place.querySelector("optgroup")!;
   expect([group.label, group.querySelectorAll("option").length]).toEqual([words.missingGroup, 1]);
@@ -222,7 +222,7 @@ describe("a firm's own cells", () => {
     port.select([[""]], "ZA9");
     await press(words.give);
     expect(contentOf("ZA9")).toBe("");
-    expect(status()).toContain(words.formulaWaits("Ring (ring_mass), Ring + dry soil (ring_and_dry)"));
+    expect(status()).toContain(words.formulaWaits("Mass of the ring (ring_mass), Ring + dry soil (ring_and_dry)"));
   });
 
   test("all missing formulas are written; filled cells stay and are reported", async () => {

@@ -1,6 +1,6 @@
 /** The inputs of the invented test as a firm's sheet without any result: values by name. */
 import { demoTest } from "../../../../src/datasheet/demo-test";
-import { HAND_TIMES, loadSuffix } from "../../../../src/specification/load-table";
+import { HAND_TIMES, loadSuffix } from "../../../../src/specification/readings";
 import type { CellValue } from "../../../../src/workbook/port";
 
 export function inputsOfDemo(): Record<string, CellValue[]> {

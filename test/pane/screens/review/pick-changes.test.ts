@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { PICK_COLUMNS } from "../../../../src/specification/pick-table";
+import { PICK_COLUMNS } from "../../../../src/record/picks";
 import {
   cellsOfChanges,
   cellsWithout,

@@ -4,12 +4,8 @@ import { placeOf, valueAt, valueByKey, type Frame, type Handle } from "../../../
 import { curveValues, handlesOfCurve } from "../../../../src/pane/screens/review/picked-curve";
 import { pickedCurvePlot } from "../../../../src/plots/picked-curve";
 import type { CurvePicks } from "../../../../src/reduction/curve/picks";
-import {
-  METHOD_NAMES,
-  preconsolidation,
-  preconsolidationSpread,
-  type MethodName,
-} from "../../../../src/reduction/curve/preconsolidation";
+import { preconsolidation, preconsolidationSpread } from "../../../../src/reduction/curve/preconsolidation";
+import { METHOD_NAMES, type MethodName } from "../../../../src/reduction/curve/method-words";
 import { testCurve } from "../../../../src/reduction/curve/shape/points";
 import { standingPicks } from "../../../../src/reduction/curve/standing-picks";
 import { english } from "../../../../src/reduction/message";

@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 import { act } from "react";
-import { PICK_COLUMNS } from "../../../../src/specification/pick-table";
+import { PICK_COLUMNS } from "../../../../src/record/picks";
 import { ReviewScreen } from "../../../../src/pane/screens/review/review-screen";
 import { CATALOGUES } from "../../../../src/pane/text";
 import { coefficientOfConsolidation, T50 } from "../../../../src/reduction/increment/cv";

@@ -1,7 +1,8 @@
 import { makeCurve } from "../../../generators/compression-curves";
 import { effectOn, HABITS } from "../../../../src/reduction/curve/methods/habits";
 import { testCurve } from "../../../../src/reduction/curve/shape/points";
-import { METHOD_NAMES, preconsolidationSpread } from "../../../../src/reduction/curve/preconsolidation";
+import { preconsolidationSpread } from "../../../../src/reduction/curve/preconsolidation";
+import { METHOD_NAMES } from "../../../../src/reduction/curve/method-words";
 import { then } from "../../../../src/reduction/outcome";
 import { inEnglish } from "../../../in-english";
 

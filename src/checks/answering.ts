@@ -1,0 +1,39 @@
+/** How every question is answered, in the order of the table. */
+import { readRecord, RECORD_NAMES, type NamedValues } from "../record/record";
+import type { Answer, Answering, Thresholds } from "./check";
+import { CLASSIFICATION_CHECKS } from "./questions/classification";
+import { CURVE_CHECKS } from "./questions/curve";
+import { LOAD_CHECKS } from "./questions/loads";
+import { RECORD_CHECKS } from "./questions/record";
+import { SPECIMEN_CHECKS } from "./questions/specimen";
+import { TIME_CURVE_CHECKS } from "./questions/time-curves";
+import { WETTING_CHECKS } from "./questions/wetting";
+
+export const ANSWERING: readonly Answering[] = [
+  ...SPECIMEN_CHECKS,
+  ...LOAD_CHECKS,
+  ...TIME_CURVE_CHECKS,
+  ...CURVE_CHECKS,
+  ...RECORD_CHECKS,
+  ...CLASSIFICATION_CHECKS,
+  ...WETTING_CHECKS,
+].sort((a, b) => (a.id < b.id ? -1 : 1));
+
+/** Names among the limits of a firm that no question has. */
+export const unknownThresholds = (thresholds: Thresholds): string[] =>
+  Object.keys(thresholds).filter((key) => {
+    const [id, name] = key.split(".");
+    return !ANSWERING.some((one) => one.id === id && name !== undefined && name in one.limits);
+  });
+
+/** Every question answered from values by name; the result also lists names that no record has. */
+export function answersOf(
+  values: NamedValues,
+  thresholds?: Thresholds,
+): { answered: { id: string; answer: Answer }[]; unknown: string[] } {
+  const record = readRecord(values);
+  return {
+    answered: ANSWERING.map(({ id, evaluate }) => ({ id, answer: evaluate(record, thresholds) })),
+    unknown: Object.keys(values).filter((name) => !RECORD_NAMES.includes(name)),
+  };
+}

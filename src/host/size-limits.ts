@@ -1,0 +1,34 @@
+/**
+ * The limits of the files that Excel must load before a function answers. The build fails if a file has grown beyond
+ * them, so that it does not grow unnoticed.
+ */
+import { gzipSync } from "node:zlib";
+
+export interface SizeLimit {
+  readonly bytes: number;
+  /** By gzip at level 9, as a server sends the file. */
+  readonly gzip: number;
+}
+
+export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
+  "functions.js": { bytes: 230_000, gzip: 77_000 },
+};
+
+const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
+
+/**
+ * One sentence for each limit that a file exceeds.
+ * @example overLimit("functions.js", Buffer.alloc(9), { bytes: 8, gzip: 99 }) // ["functions.js has 9 bytes, ..."]
+ */
+export function overLimit(file: string, content: Uint8Array, { bytes, gzip }: SizeLimit): string[] {
+  const zipped = gzipSync(content, { level: 9 }).length;
+  const remedy = "find what has grown, or raise the limit in src/host/size-limits.ts and say why";
+  return [
+    ...(content.length > bytes
+      ? [`${file} has ${inWords(content.length)} bytes, more than its limit of ${inWords(bytes)}: ${remedy}.`]
+      : []),
+    ...(zipped > gzip
+      ? [`${file} has ${inWords(zipped)} bytes by gzip, more than its limit of ${inWords(gzip)}: ${remedy}.`]
+      : []),
+  ];
+}
