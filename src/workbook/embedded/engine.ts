@@ -242,6 +242,15 @@ registries.coreViewsPluginRegistry.replace("evaluation", BySizeEvaluation as nev
 registries.statefulUIPluginRegistry.replace("cell_computed_style", LinksStyle as never);
 registries.featurePluginRegistry.add("clayledger_batch", BatchPlugin as never);
 
+/**
+ * The data of a workbook as plain objects. The engine's own `exportData` packs similar cells together, and makes the
+ * whole workbook a second time to check that: for a data sheet 0.17 s and not 0.03 s.
+ */
+export const plainData = (model: Model): object => ({
+  ...(model as unknown as { _exportData(packed: boolean): object })._exportData(false),
+  isNotSquishable: true,
+});
+
 /** Carries out the commands as one step, in protected cells too. Returns the refusals; empty if there were none. */
 export function runBatch(model: Model, commands: readonly Command[]): string[] {
   refusals = [];

@@ -7,7 +7,7 @@ import { quoted, unquoted } from "../address";
 import { helpers, tokenize } from "@odoo/o-spreadsheet";
 import { freeSheetName } from "../sheet-names";
 import { CHART_TAG, copyChart, type KeptChart } from "./chart";
-import type { Command, Model } from "./engine";
+import { plainData, type Command, type Model } from "./engine";
 import { freeNames, renameIn, type LocalNames } from "./names";
 import { formulaAt } from "./locale";
 import { noteGetters, setNotes } from "./notes";
@@ -62,7 +62,7 @@ export function insertCommands(
   target: Model,
   source: OpenWorkbook,
 ): { commands: Command[]; sheets: InsertedSheet[]; remarks: Message[] } {
-  const data = source.model.exportData() as any;
+  const data = plainData(source.model) as any;
   for (const sheet of data.sheets) sheet.cells = cellsOf(source.model, sheet.id);
   const commands: Command[] = [];
   const inserted: InsertedSheet[] = [];

@@ -1,5 +1,5 @@
 /** An open workbook: the model of the engine, and the data that the port keeps beside it. */
-import { Model } from "./engine";
+import { Model, plainData } from "./engine";
 import { settingsFor, type DecimalMark } from "./locale";
 import type { LocalNames } from "./names";
 
@@ -19,7 +19,7 @@ export const newWorkbook = (mark?: DecimalMark): OpenWorkbook => ({
 
 /** The same workbook without undo steps, for content that the user did not make. */
 export const freshHistory = ({ model, ...remembered }: OpenWorkbook): OpenWorkbook => {
-  const fresh = new Model(model.exportData());
+  const fresh = new Model(plainData(model));
   const from = fresh.getters.getActiveSheetId();
   const to = model.getters.getActiveSheetId();
   if (from !== to) fresh.dispatch("ACTIVATE_SHEET", { sheetIdFrom: from, sheetIdTo: to });
