@@ -1,4 +1,5 @@
 /** What the files of one run of the tests share: made by the first file that asks, and gone after the run. */
+import { createHash } from "node:crypto";
 import { existsSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -19,14 +20,15 @@ export function removeRunFolder(): void {
 }
 
 /**
- * The value of a name (a file name), made once per run. The value is plain data; every caller gets a copy of its own. Two
- * files that ask at the same time both make it.
+ * What is made `of` some data, once per run; `what` is a part of a file name. Both are plain data, and every caller gets
+ * a copy of its own. Two files that ask at the same time both make it.
  */
-export async function oncePerRun<T>(name: string, make: () => T | Promise<T>): Promise<T> {
+export async function oncePerRun<T>(what: string, of: unknown, make: () => T | Promise<T>): Promise<T> {
   const folder = process.env[FOLDER];
   if (!folder) throw new Error("the tests were started without test/setup.ts, which makes the folder of the run");
-  const file = path.join(folder, name);
-  // The file holds what a call with the same name has written.
+  const key = createHash("sha256").update(serialize(of)).digest("hex");
+  const file = path.join(folder, `${what}-${key}`);
+  // The file holds what an equal call has written.
   if (existsSync(file)) return deserialize(readFileSync(file)) as T;
   const bytes = serialize(await make());
   // Another process never sees half a file.

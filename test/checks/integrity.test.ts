@@ -6,9 +6,9 @@ import { readRecord, RECORD_NAMES } from "../../src/record/record";
 import { cellAddress } from "../../src/workbook/address";
 import { CONTENT_NAMES, integrity } from "../../src/checks/integrity";
 import "../workbook/embedded/engine-in-node";
-import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
+import type { EmbeddedPort } from "../../src/workbook/embedded";
 import type { SheetPlan } from "../../src/workbook/port";
-import { registerRealFunctions } from "../workbook/embedded/real-functions";
+import { opened } from "../workbook/embedded/opened";
 import { inEnglish } from "../in-english";
 
 jest.setTimeout(60_000);
@@ -17,12 +17,9 @@ let port: EmbeddedPort;
 let sheet: string;
 let plan: SheetPlan;
 
-beforeAll(() => registerRealFunctions({ blankAs: null }));
-
 beforeEach(async () => {
-  port = new EmbeddedPort(newWorkbook());
   plan = demoSheet("SI");
-  sheet = await port.insertSheet(plan);
+  ({ port, sheet } = await opened(plan));
 });
 
 async function look() {

@@ -10,14 +10,14 @@ import { PICK_TABLE } from "../../src/specification/pick-table";
 import { toXlsx } from "../../src/datasheet/xlsx";
 import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
 import type { Box, SheetPlan } from "../../src/workbook/port";
-import { registerRealFunctions } from "../workbook/embedded/real-functions";
+import { opened } from "../workbook/embedded/opened";
+import { haveRealFunctions } from "../workbook/embedded/real-functions";
 
 jest.setTimeout(180_000);
-beforeAll(() => registerRealFunctions({ blankAs: null }));
+beforeAll(haveRealFunctions);
 
 async function open(plan: SheetPlan) {
-  const port = new EmbeddedPort(newWorkbook());
-  const sheet = await port.insertSheet(plan);
+  const { port, sheet } = await opened(plan);
   const sheetId = port.workbook.model.getters.getActiveSheetId();
   const dispatch = (type: string, payload: object) =>
     (port.workbook.model as any).dispatch(type, { sheetId, sheetName: sheet, dimension: "ROW", ...payload });

@@ -22,17 +22,15 @@ import { differing } from "../../src/checks/questions/record";
 import { NEWS, newsAsMessage, TEMPLATE_VERSION } from "../../src/specification/versions";
 import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
 import type { SheetName, SheetPlan } from "../../src/workbook/port";
-import { registerRealFunctions } from "../workbook/embedded/real-functions";
+import { opened } from "../workbook/embedded/opened";
+import { haveRealFunctions } from "../workbook/embedded/real-functions";
 
 jest.setTimeout(120_000);
-beforeAll(() => registerRealFunctions({ blankAs: null }));
+beforeAll(haveRealFunctions);
 
 const plan = demoSheet("SI");
 
-async function open(of: SheetPlan = plan): Promise<{ port: EmbeddedPort; sheet: string }> {
-  const port = new EmbeddedPort(newWorkbook());
-  return { port, sheet: await port.insertSheet(of) };
-}
+const open = (of: SheetPlan = plan) => opened(of);
 
 async function check(port: EmbeddedPort, sheet: string) {
   return checkSheet(await port.listNames(sheet), await port.readNames(sheet, CHECKED_NAMES));

@@ -2,8 +2,6 @@
  * A sheet plan calculated by the engine of the embedded sheet with the functions of the project. Equal plans are
  * calculated once per run of the tests, and a file that asks only for calculated plans does not load the engine.
  */
-import { createHash } from "node:crypto";
-import { serialize } from "node:v8";
 import { cellAddress } from "../../src/workbook/address";
 import type { FunctionSettings } from "../../src/workbook/embedded";
 import type { CellValue, SheetPlan } from "../../src/workbook/port";
@@ -20,10 +18,7 @@ export interface Calculated {
 
 /** `blankAs` is how the host passes a blank cell to a function: null like Excel on the web, or 0 like desktop Excel. */
 export async function calculate(plan: SheetPlan, blankAs: FunctionSettings["blankAs"] = null): Promise<Calculated> {
-  const key = createHash("sha256")
-    .update(serialize([plan, blankAs]))
-    .digest("hex");
-  const { errors, values } = await oncePerRun(`calculated-${key}`, async () => {
+  const { errors, values } = await oncePerRun("calculated", [plan, blankAs], async () => {
     const { calculateNow } = await import("./calculated-sheet");
     return calculateNow(plan, blankAs);
   });

@@ -9,7 +9,8 @@ import { COLUMNS } from "../../src/report/page/page";
 import type { ReportSource } from "../../src/report/page/source";
 import { REPORT_CURVE, REPORT_LANGUAGE, reportSheet } from "../../src/report/report";
 import type { SheetPlan } from "../../src/workbook/port";
-import { cellsOf, emptyWorkbook, sourceOf } from "./report-in-engine";
+import { opened } from "../workbook/embedded/opened";
+import { cellsOf, sourceOf } from "./report-in-engine";
 import type { EmbeddedPort } from "../../src/workbook/embedded";
 
 jest.setTimeout(180_000);
@@ -19,8 +20,7 @@ let sheet: string;
 let source: ReportSource;
 
 beforeAll(async () => {
-  port = await emptyWorkbook();
-  sheet = await port.insertSheet(demoSheet("SI"));
+  ({ port, sheet } = await opened(demoSheet("SI")));
   source = await sourceOf(port, sheet);
 });
 

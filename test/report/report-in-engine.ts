@@ -3,15 +3,13 @@ import "../workbook/embedded/engine-in-node";
 import { runChecks } from "../../src/checks";
 import { readRecord, RECORD_NAMES } from "../../src/record/record";
 import { reportSheet, type ReportSource } from "../../src/report/report";
-import { EmbeddedPort, newWorkbook, type FunctionSettings } from "../../src/workbook/embedded";
+import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
 import type { CellValue, SheetPlan } from "../../src/workbook/port";
-import { registerRealFunctions } from "../workbook/embedded/real-functions";
-
-const settings: FunctionSettings = { blankAs: null };
-let registered: Promise<void> | undefined;
+import { opened } from "../workbook/embedded/opened";
+import { haveRealFunctions } from "../workbook/embedded/real-functions";
 
 export async function emptyWorkbook(): Promise<EmbeddedPort> {
-  await (registered ??= registerRealFunctions(settings));
+  await haveRealFunctions();
   return new EmbeddedPort(newWorkbook());
 }
 
@@ -48,8 +46,7 @@ export interface Reported {
 
 /** A data sheet with its report. */
 export async function reported(data: SheetPlan, more: Partial<ReportSource> = {}): Promise<Reported> {
-  const port = await emptyWorkbook();
-  const sheet = await port.insertSheet(data);
+  const { port, sheet } = await opened(data);
   const { plan, missing } = reportSheet(await sourceOf(port, sheet, more));
   return { port, sheet, plan, missing, report: await port.insertSheet(plan) };
 }

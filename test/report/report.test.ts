@@ -15,7 +15,8 @@ import { pointsOf, wrapped } from "../../src/report/page/text";
 import type { EmbeddedPort } from "../../src/workbook/embedded";
 import type { Box, CellValue, SheetPlan } from "../../src/workbook/port";
 import { withoutNames, withValues } from "../datasheet/read-sheet";
-import { cellsOf, emptyWorkbook, reported, sourceOf, type Reported } from "./report-in-engine";
+import { opened } from "../workbook/embedded/opened";
+import { cellsOf, reported, sourceOf, type Reported } from "./report-in-engine";
 
 jest.setTimeout(180_000);
 
@@ -24,8 +25,7 @@ let sheet: string;
 let source: ReportSource;
 
 beforeAll(async () => {
-  port = await emptyWorkbook();
-  sheet = await port.insertSheet(demoSheet("SI"));
+  ({ port, sheet } = await opened(demoSheet("SI")));
   source = await sourceOf(port, sheet);
 });
 

@@ -8,19 +8,19 @@ import { readRecord, RECORD_NAMES } from "../../src/record/record";
 import { COLUMN_NAMES, COLUMNS, NEEDED_NAMES, SUMMARY_UNITS, type Beside } from "../../src/summary/columns";
 import { FIRST_ROW, summarySheet, UNIT_NAMES } from "../../src/summary/summary-sheet";
 import { twins, update, type FileSpecimen, type Specimen, type Standing } from "../../src/summary/update";
-import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
+import type { EmbeddedPort } from "../../src/workbook/embedded";
 import type { CellValue } from "../../src/workbook/port";
-import { registerRealFunctions } from "../workbook/embedded/real-functions";
+import { opened } from "../workbook/embedded/opened";
 
 const BESIDE: Beside = { open: 3, day: 46_000.5 };
 
 let port: EmbeddedPort;
-beforeAll(() => registerRealFunctions({ blankAs: null }));
 beforeEach(async () => {
-  port = new EmbeddedPort(newWorkbook());
-  await port.insertSheet(demoSheet("SI"));
-  await port.insertSheet({ ...demoSheet("US"), name: "Demonstration of US units" });
-  await port.insertSheet(summarySheet("SI"));
+  ({ port } = await opened(
+    demoSheet("SI"),
+    { ...demoSheet("US"), name: "Demonstration of US units" },
+    summarySheet("SI"),
+  ));
 });
 
 async function specimens(): Promise<Specimen[]> {

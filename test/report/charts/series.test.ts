@@ -18,9 +18,9 @@ import {
   type DataPlot,
   type DataSheet,
 } from "../../../src/report/charts/series";
-import { EmbeddedPort, newWorkbook } from "../../../src/workbook/embedded";
+import type { EmbeddedPort } from "../../../src/workbook/embedded";
 import type { CellValue, ChartCells, ChartPlan, SheetPlan } from "../../../src/workbook/port";
-import { registerRealFunctions } from "../../workbook/embedded/real-functions";
+import { opened } from "../../workbook/embedded/opened";
 import { english } from "../../../src/reduction/message";
 import { inEnglish } from "../../in-english";
 
@@ -29,15 +29,11 @@ let data: DataSheet;
 let sheet: string;
 
 async function demo(): Promise<void> {
-  port = new EmbeddedPort(newWorkbook());
-  sheet = await port.insertSheet(demoSheet("SI"));
+  ({ port, sheet } = await opened(demoSheet("SI")));
   const [names, values] = await Promise.all([port.listNames(sheet), port.readNames(sheet, RECORD_NAMES)]);
   data = { sheet, names, values };
 }
 
-beforeAll(async () => {
-  await registerRealFunctions({ blankAs: null });
-});
 beforeEach(demo);
 
 const numbers = (name: string): (number | null)[] =>

@@ -16,9 +16,14 @@ async function makeMetadata(): Promise<string> {
 }
 
 export async function registerRealFunctions(settings: FunctionSettings): Promise<void> {
-  const metadata = await oncePerRun("functions.json", makeMetadata);
+  const metadata = await oncePerRun("functions.json", null, makeMetadata);
   const { CustomFunctions, associations } = collectFunctions();
   Object.assign(globalThis, { CustomFunctions });
   await import("../../../src/functions/index");
   registerFunctions(JSON.parse(metadata).functions, associations, settings);
 }
+
+let registered: Promise<void> | undefined;
+
+/** Registers the functions if this file of tests has not done so; a blank cell is passed as null. */
+export const haveRealFunctions = (): Promise<void> => (registered ??= registerRealFunctions({ blankAs: null }));

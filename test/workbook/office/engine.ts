@@ -2,20 +2,11 @@
 import "../embedded/engine-in-node";
 import { copyOf } from "../../excel/book/book";
 import type { Evaluator } from "../../excel/book/evaluation";
-import { EmbeddedPort, newWorkbook } from "../../../src/workbook/embedded";
+import type { EmbeddedPort } from "../../../src/workbook/embedded";
 import type { CellValue } from "../../../src/workbook/port";
-import { registerRealFunctions } from "../embedded/real-functions";
 
 // jsdom has no structuredClone.
 globalThis.structuredClone ??= copyOf;
-
-let registered: Promise<void> | undefined;
-
-/** A workbook in the engine, with the functions of the project. */
-export async function emptyEngine(): Promise<EmbeddedPort> {
-  await (registered ??= registerRealFunctions({ blankAs: null }));
-  return new EmbeddedPort(newWorkbook());
-}
 
 /** The errors of the engine, in the spelling of Excel. */
 const ERRORS: Readonly<Record<string, string>> = {

@@ -12,7 +12,8 @@ import { reportSheet } from "../../../src/report/report";
 import { chartsSheet, everyLoad, seriesSheet } from "../../../src/report/charts/series";
 import type { EmbeddedPort } from "../../../src/workbook/embedded";
 import type { SheetPlan } from "../../../src/workbook/port";
-import { emptyEngine } from "./engine";
+import "./engine";
+import { opened } from "../embedded/opened";
 import { PLAN } from "./plan";
 import { english } from "../../../src/reduction/message";
 
@@ -69,8 +70,7 @@ export interface Demonstration {
 
 /** The demonstration in the engine, and the sheets made from it. */
 export async function demonstration(system: System = "SI"): Promise<Demonstration> {
-  const engine = await emptyEngine();
-  const sheet = await engine.insertSheet(demoSheet(system));
+  const { port: engine, sheet } = await opened(demoSheet(system));
   const names = await engine.listNames(sheet);
   const values = await engine.readNames(sheet, RECORD_NAMES);
   const record = readRecord(values);

@@ -4,16 +4,16 @@ import { readRecord, RECORD_NAMES, type NamedValues } from "../../../../src/reco
 import { resultsOf, type Line, type Results } from "../../../../src/pane/screens/results/results";
 import { METHOD_WORDS } from "../../../../src/reduction/curve/method-words";
 import { numberText } from "../../../../src/pane/text/number";
-import { emptyEngine } from "../../../workbook/office/engine";
 import { withoutNames, withValues } from "../../../datasheet/read-sheet";
+import { opened } from "../../../workbook/embedded/opened";
 
 const lineOf = ({ groups }: Results, name: string): Line =>
   groups.flatMap(({ lines }) => lines).find((line) => line.name === name)!;
 const of = (values: NamedValues): Results => resultsOf(values, readRecord(values));
 
 async function demoValues(system: System): Promise<NamedValues> {
-  const port = await emptyEngine();
-  return port.readNames(await port.insertSheet(demoSheet(system)), RECORD_NAMES);
+  const { port, sheet } = await opened(demoSheet(system));
+  return port.readNames(sheet, RECORD_NAMES);
 }
 
 describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
