@@ -53,10 +53,20 @@ const LABELS = RECORD_NAMES.map((name) => cellCalled(name).replace(/ \([a-z_0-9]
   (label) => label.length > 3,
 );
 
-/** A text without the parts that are repeated unchanged: texts of the test, and labels of cells. */
+/** Texts of the test and labels of cells, which are repeated unchanged; listed at first use, when MADE is complete. */
+let repeated: readonly string[] | undefined;
+const repeatedTexts = (): readonly string[] =>
+  (repeated ??= [
+    ...new Set(
+      [...LABELS, ...Object.values(source.values).flat(2)].filter(
+        (cell): cell is string => typeof cell === "string" && cell.length > 2 && !MADE.has(cell),
+      ),
+    ),
+  ]);
+
+/** A text without the parts that are repeated unchanged. */
 const own = (text: string): string =>
-  [...LABELS, ...Object.values(source.values).flat(2)]
-    .filter((cell): cell is string => typeof cell === "string" && cell.length > 2 && !MADE.has(cell))
+  repeatedTexts()
     .reduce((left, cell) => left.replaceAll(cell, ""), text)
     // A cell of the data sheet is called by its label there: "Dial factor (dial_factor)".
     .replace(/[A-Z][^().:;]*\([a-z_0-9]+\)/g, "");
