@@ -131,3 +131,32 @@ test("units of stress and of length carry through", () => {
     }),
   );
 });
+
+const PLAIN = {
+  thickness: 4,
+  inSituStress: 100,
+  increase: 100,
+  preconsolidationStress: 50,
+  compressionRatio: 0.2,
+  recompressionRatio: 0,
+};
+
+test("a ratio of 1 is refused; one that no stress needs may be 0", () => {
+  expect(settlement(PLAIN).ok).toBe(true);
+  expect(settlement({ ...PLAIN, recompressionRatio: 1, compressionRatio: 1 }).ok).toBe(false);
+  expect(settlement({ ...PLAIN, compressionRatio: 1 }).ok).toBe(false);
+  expect(settlement({ ...PLAIN, compressionRatio: 0 }).ok).toBe(false);
+  expect(settlement({ ...PLAIN, recompressionRatio: -0.01 }).ok).toBe(false);
+});
+
+test("a settlement of the whole thickness is refused, and a steep ratio is remarked from above 0.6", () => {
+  // log10 of 100 is 2: half a ratio of strain for each log cycle makes the whole thickness.
+  const steep = { ...PLAIN, inSituStress: 1, increase: 99, preconsolidationStress: 1 };
+  expect(settlement({ ...steep, compressionRatio: 0.5 }).ok).toBe(false);
+  expect(settlement({ ...steep, compressionRatio: 0.49 }).ok).toBe(true);
+  const remarks = (compressionRatio: number): number => {
+    const found = settlement({ ...PLAIN, compressionRatio, increase: 1 });
+    return found.ok ? found.remarks.length : NaN;
+  };
+  expect(remarks(0.61) - remarks(0.6)).toBe(1);
+});
